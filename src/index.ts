@@ -1,0 +1,2 @@
+export * from "./errors.js";
+export * from "./units/index.js";

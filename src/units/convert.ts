@@ -1,0 +1,173 @@
+import { SprayMathError, shown } from "../errors.js";
+import { countUnits, dimensionInWords } from "./dimensions.js";
+import { type Decimal, decimal, exactRatio } from "./exact.js";
+import { type ResolvedUnit, resolveUnit } from "./resolve.js";
+import { checkShape } from "./shape.js";
+import type {
+  AreaKind,
+  AreaUnit,
+  BasedFraction,
+  FractionBasis,
+  FractionUnit,
+  GroundArea,
+  Quantity,
+  TreatedArea,
+  Unit,
+  UnitLike,
+} from "./types.js";
+
+/** Multiply by `by`, or divide by it where that is the exact whole number. */
+export interface Factor {
+  readonly by: number;
+  readonly divide: boolean;
+}
+
+// Asked for once a pair. Emptied when it holds as many pairs as there are valid units, so no input can grow it further;
+// a program uses a few dozen pairs.
+let factors = new Map<string, Map<string, Factor>>();
+let pairs = 0;
+
+const ONE: Factor = { by: 1, divide: false };
+
+function factorBetween(from: unknown, to: unknown, fromPath: string, toPath: string): Factor {
+  const source = resolveUnit(from, fromPath);
+  const target = resolveUnit(to, toPath);
+  if (source.dimension !== target.dimension) {
+    throw new SprayMathError(
+      "wrong-dimension",
+      toPath,
+      `Given ${shown(from)}, ${dimensionInWords(source.dimension)}, to be read in ${shown(to)}, ${dimensionInWords(target.dimension)}; ` +
+        `wanted ${dimensionInWords(source.dimension)}.`,
+    );
+  }
+  const factor = from === to ? ONE : newFactor(source, target);
+  remember(from as string, to as string, factor);
+  return factor;
+}
+
+function newFactor(source: ResolvedUnit, target: ResolvedUnit): Factor {
+  const multiplier = exactFactor(source, target);
+  const whole = asWhole(multiplier);
+  if (whole !== undefined) return { by: whole, divide: false };
+  const divisor = asWhole(exactFactor(target, source));
+  if (divisor !== undefined) return { by: divisor, divide: true };
+  return { by: multiplier.toNumber(), divide: false };
+}
+
+function exactFactor(source: ResolvedUnit, target: ResolvedUnit): Decimal {
+  const over = exactRatio(source.over, target.over);
+  if (source.per === undefined || target.per === undefined) return over;
+  return over.times(exactRatio(target.per, source.per));
+}
+
+// A ratio of two units of the table is a whole number or differs from one long before its 30th digit, so 30 digits
+// tell the two apart and see through a quotient that was cut off (1/3 × 9).
+function asWhole(value: Decimal): number | undefined {
+  const near = value.prec(30);
+  return near.eq(near.round()) && near.lte(decimal(Number.MAX_SAFE_INTEGER)) && near.gte(1)
+    ? near.toNumber()
+    : undefined;
+}
+
+function remember(from: string, to: string, factor: Factor): void {
+  if (pairs >= countUnits()) {
+    factors = new Map();
+    pairs = 0;
+  }
+  let targets = factors.get(from);
+  if (targets === undefined) {
+    targets = new Map();
+    factors.set(from, targets);
+  }
+  targets.set(to, factor);
+  pairs++;
+}
+
+/** The factor from one unit to another, as it is used: multiply by `by`, or divide. */
+export function factorOf(from: Unit, to: Unit): Factor {
+  return factors.get(from)?.get(to) ?? factorBetween(from, to, "from", "to");
+}
+
+/** The number of unit pairs whose factor is held at the moment. */
+export function cachedPairs(): number {
+  return pairs;
+}
+
+/** `value` in another unit, as a bare number. The paths name the arguments in an error. */
+export function convertValue(value: number, from: Unit, to: Unit, fromPath: string, toPath: string): number {
+  const factor = factors.get(from)?.get(to) ?? factorBetween(from, to, fromPath, toPath);
+  return factor.divide ? value / factor.by : value * factor.by;
+}
+
+/**
+ * Gives the same quantity in another unit. An area keeps what it is an area of, a fraction what it is a part of.
+ *
+ * Formula: value × (size of the unit / size of the new unit), with sizes exact by definition (NIST SP 811, NIST
+ * Handbook 44 Appendix C, Weights and Measures Act 1985). Within 2 ulp of the exact result, 1 where the factor or
+ * its inverse is a whole number.
+ *
+ * @param quantity - any quantity; zero and negative values convert too
+ * @param to - a unit of the same dimension
+ * @returns the quantity in `to`
+ * @throws SprayMathError `not-a-quantity`, `not-finite`, `unknown-unit` or `wrong-dimension`
+ *
+ * @example
+ * ```ts
+ * import { convert, qty } from "swath-to-spoon/units";
+ *
+ * console.log(convert(qty(1, "ft"), "in")); // { value: 12, unit: 'in' }
+ * console.log(convert(qty(128, "fl_oz/ac"), "gal/ac")); // { value: 1, unit: 'gal/ac' }
+ * ```
+ */
+export function convert<T extends AreaUnit>(quantity: TreatedArea, to: T): TreatedArea & Quantity<T>;
+export function convert<T extends AreaUnit>(quantity: GroundArea, to: T): GroundArea & Quantity<T>;
+export function convert<T extends FractionUnit>(quantity: BasedFraction, to: T): BasedFraction & Quantity<T>;
+export function convert<U extends Unit, T extends UnitLike<U>>(quantity: Quantity<U>, to: T): Quantity<T>;
+export function convert(
+  quantity: Quantity & { readonly of?: AreaKind; readonly basis?: FractionBasis },
+  to: Unit,
+): Quantity {
+  const value = valueIn(quantity, to);
+  const { of, basis } = quantity;
+  if (of === undefined && basis === undefined) return { value, unit: to };
+  return { value, unit: to, ...(of && { of }), ...(basis && { basis }) } as Quantity;
+}
+
+/**
+ * The number of `unit` in a quantity.
+ *
+ * @param quantity - any quantity
+ * @param unit - a unit of the same dimension
+ * @returns the bare number; as exact as {@link convert}
+ * @throws SprayMathError `not-a-quantity`, `not-finite`, `unknown-unit` or `wrong-dimension`
+ *
+ * @example
+ * ```ts
+ * import { qty, valueIn } from "swath-to-spoon/units";
+ *
+ * console.log(valueIn(qty(2, "gal"), "fl_oz")); // 256
+ * ```
+ */
+export function valueIn<U extends Unit>(quantity: Quantity<U>, unit: UnitLike<U>): number {
+  // Values are checked after the multiplication: one test catches a bad value and an overflow alike.
+  const given = quantity?.value;
+  const factor = factors.get(quantity?.unit)?.get(unit as string);
+  if (factor !== undefined && typeof given === "number") {
+    const value = factor.divide ? given / factor.by : given * factor.by;
+    if (Number.isFinite(value)) return value;
+  }
+  return firstValueIn(quantity, unit as Unit);
+}
+
+function firstValueIn(quantity: Quantity, unit: Unit): number {
+  checkShape(quantity, "quantity");
+  const value = convertValue(quantity.value, quantity.unit, unit, "quantity.unit", "to");
+  if (!Number.isFinite(value)) {
+    throw new SprayMathError(
+      "not-finite",
+      "quantity.value",
+      `Given ${quantity.value} ${quantity.unit}, too large to be told in ${unit}.`,
+    );
+  }
+  return value;
+}

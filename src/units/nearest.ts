@@ -1,0 +1,29 @@
+/** The candidate spelled most like `text`: fewest letters to add, drop or change, capitals and punctuation aside. */
+export function nearest(text: string, candidates: readonly string[]): string {
+  const plain = simplify(text);
+  let best = "";
+  let fewest = Number.POSITIVE_INFINITY;
+  for (const candidate of candidates) {
+    const edits = editDistance(plain, simplify(candidate));
+    if (edits < fewest) [best, fewest] = [candidate, edits];
+  }
+  return best;
+}
+
+function simplify(text: string): string {
+  return text.toLowerCase().replace(/[^a-z0-9%]/g, "");
+}
+
+// Levenshtein's distance, one row of the table at a time.
+function editDistance(a: string, b: string): number {
+  let row = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const next = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const change = (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      next.push(Math.min(change, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
+    }
+    row = next;
+  }
+  return row[b.length] ?? 0;
+}

@@ -1,0 +1,83 @@
+import { SprayMathError, shown } from "../errors.js";
+import { nearest } from "./nearest.js";
+import { COMPOUNDS, type SimpleDimension, TABLE, type UnitEntry } from "./table.js";
+import type { Dimension, SimpleUnit, Unit } from "./types.js";
+
+/** A unit taken apart: what it measures, the simple unit over the stroke, and the one under it. */
+export interface ResolvedUnit {
+  readonly dimension: Dimension;
+  readonly over: SimpleUnit;
+  readonly per?: SimpleUnit;
+}
+
+// Holds valid units only, so its size is bounded by their number whatever text comes in.
+const resolved = new Map<string, ResolvedUnit>();
+
+/** The table's entry for a simple unit, with its dimension. `mph` has none: it is `mi/h`. */
+export function simpleEntry(unit: string): { dimension: SimpleDimension; entry: UnitEntry } | undefined {
+  for (const dimension of Object.keys(TABLE) as SimpleDimension[]) {
+    const units = TABLE[dimension];
+    const entry = Object.hasOwn(units, unit) ? units[unit] : undefined;
+    if (entry !== undefined) return { dimension, entry };
+  }
+  return undefined;
+}
+
+/** The dimension that a compound of two simple dimensions makes, if it makes one. */
+export function compoundDimension(over: SimpleDimension, per: SimpleDimension): Dimension | undefined {
+  return (Object.keys(COMPOUNDS) as (keyof typeof COMPOUNDS)[]).find(
+    (dimension) => COMPOUNDS[dimension].over === over && COMPOUNDS[dimension].per === per,
+  );
+}
+
+function read(unit: string): ResolvedUnit | undefined {
+  if (unit === "mph") return { dimension: "speed", over: "mi", per: "h" };
+  const stroke = unit.indexOf("/");
+  if (stroke < 0) {
+    const simple = simpleEntry(unit);
+    return simple && { dimension: simple.dimension, over: unit as SimpleUnit };
+  }
+  const [over, per] = [unit.slice(0, stroke), unit.slice(stroke + 1)];
+  const [top, bottom] = [simpleEntry(over), simpleEntry(per)];
+  const dimension = top && bottom && compoundDimension(top.dimension, bottom.dimension);
+  return dimension && { dimension, over: over as SimpleUnit, per: per as SimpleUnit };
+}
+
+/** Takes a unit apart, or says which known unit is spelled most like it. */
+export function resolveUnit(unit: unknown, path: string): ResolvedUnit {
+  if (typeof unit !== "string") {
+    throw new SprayMathError(
+      "unknown-unit",
+      path,
+      `Given ${shown(unit)} as a unit; wanted text such as "ft" or "gal/ac".`,
+    );
+  }
+  const known = resolved.get(unit) ?? read(unit);
+  if (known === undefined) throw unknownUnit(unit, path);
+  resolved.set(unit, known);
+  return known;
+}
+
+/** True where the text is a unit of this library, spelled as it spells it. */
+export function isUnit(unit: unknown): unit is Unit {
+  return typeof unit === "string" && (resolved.has(unit) || read(unit) !== undefined);
+}
+
+/** Every simple unit, `mph` included. */
+export function simpleUnits(): SimpleUnit[] {
+  return [...Object.values(TABLE).flatMap((units) => Object.keys(units)), "mph"] as SimpleUnit[];
+}
+
+function unknownUnit(unit: string, path: string): SprayMathError {
+  const parts = unit.slice(0, 40).split("/");
+  const names = simpleUnits();
+  const guess = parts.map((part) => nearest(part, names)).join("/");
+  const hint = isUnit(guess)
+    ? `Did you mean "${guess}"?`
+    : 'A compound is two units and a stroke, such as "gal/ac".';
+  return new SprayMathError(
+    "unknown-unit",
+    path,
+    `Given ${shown(unit)}, which is not a unit known here. ${hint}`,
+  );
+}

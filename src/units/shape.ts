@@ -1,0 +1,41 @@
+import { SprayMathError, shown } from "../errors.js";
+import { resolveUnit } from "./resolve.js";
+import type { Quantity } from "./types.js";
+
+/** Refuses what is not `{ value: finite number, unit: known unit }`. */
+export function checkShape(quantity: unknown, path: string): asserts quantity is Quantity {
+  if (quantity === undefined || quantity === null) {
+    throw new SprayMathError(
+      "missing",
+      path,
+      `Nothing given; wanted a number with its unit, such as { value: 5, unit: "ft" }.`,
+    );
+  }
+  if (typeof quantity !== "object" || Array.isArray(quantity)) {
+    throw new SprayMathError(
+      "not-a-quantity",
+      path,
+      `Given ${shown(quantity)}; wanted a number with its unit, such as { value: 5, unit: "ft" }.`,
+    );
+  }
+  const { value, unit } = quantity as Partial<Quantity>;
+  checkNumber(value, `${path}.value`);
+  resolveUnit(unit, `${path}.unit`);
+}
+
+/** Refuses what is not a finite number: text such as `"5"`, `NaN`, an infinity, nothing at all. */
+export function checkNumber(value: unknown, path: string): asserts value is number {
+  if (value === undefined || value === null) {
+    throw new SprayMathError("missing", path, "Nothing given; wanted a number.");
+  }
+  if (typeof value !== "number") {
+    throw new SprayMathError(
+      "not-a-quantity",
+      path,
+      `Given ${shown(value)}; wanted a number, not ${typeof value === "string" ? "text" : "something else"}.`,
+    );
+  }
+  if (!Number.isFinite(value)) {
+    throw new SprayMathError("not-finite", path, `Given ${value}; wanted a finite number.`);
+  }
+}

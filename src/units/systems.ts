@@ -1,0 +1,93 @@
+import { resolveUnit, simpleEntry } from "./resolve.js";
+import type { Unit, UnitSystem } from "./types.js";
+
+/** The units that results come back in, for one system of measure. */
+export interface SystemUnits {
+  readonly length: "ft" | "m";
+  readonly area: "ft2" | "m2";
+  readonly landArea: "ac" | "ha";
+  readonly volume: "gal" | "imp_gal" | "L";
+  readonly smallVolume: "fl_oz" | "imp_fl_oz" | "mL";
+  readonly mass: "lb" | "kg";
+  readonly smallMass: "oz" | "g";
+  readonly speed: "mph" | "km/h";
+  readonly flow: "gal/min" | "imp_gal/min" | "L/min";
+  readonly massFlow: "lb/min" | "kg/min";
+  readonly pressure: "psi" | "bar";
+  readonly volumeRate: "gal/ac" | "imp_gal/ac" | "L/ha";
+  readonly massRate: "lb/ac" | "kg/ha";
+  readonly density: "lb/gal" | "lb/imp_gal" | "kg/L";
+}
+
+const FOOT_POUND = {
+  length: "ft",
+  area: "ft2",
+  landArea: "ac",
+  mass: "lb",
+  smallMass: "oz",
+  speed: "mph",
+  massFlow: "lb/min",
+  pressure: "psi",
+  massRate: "lb/ac",
+} as const;
+
+const SYSTEM_UNITS: Record<UnitSystem, SystemUnits> = {
+  us: {
+    ...FOOT_POUND,
+    volume: "gal",
+    smallVolume: "fl_oz",
+    flow: "gal/min",
+    volumeRate: "gal/ac",
+    density: "lb/gal",
+  },
+  imperial: {
+    ...FOOT_POUND,
+    volume: "imp_gal",
+    smallVolume: "imp_fl_oz",
+    flow: "imp_gal/min",
+    volumeRate: "imp_gal/ac",
+    density: "lb/imp_gal",
+  },
+  metric: {
+    length: "m",
+    area: "m2",
+    landArea: "ha",
+    volume: "L",
+    smallVolume: "mL",
+    mass: "kg",
+    smallMass: "g",
+    speed: "km/h",
+    flow: "L/min",
+    massFlow: "kg/min",
+    pressure: "bar",
+    volumeRate: "L/ha",
+    massRate: "kg/ha",
+    density: "kg/L",
+  },
+};
+
+/**
+ * The system of measure that a unit belongs to. A compound goes with the part over its stroke; a unit that US and
+ * imperial measure share, such as the foot, counts as US.
+ *
+ * @param unit - any unit
+ * @param path - the argument's place, for an error
+ * @returns the system
+ * @throws SprayMathError `unknown-unit`
+ *
+ * @example
+ * ```ts
+ * import { systemOf } from "swath-to-spoon/units";
+ *
+ * console.log(systemOf("imp_gal/ac")); // imperial
+ * ```
+ */
+export function systemOf(unit: Unit, path = "unit"): UnitSystem {
+  const { over } = resolveUnit(unit, path);
+  return simpleEntry(over)?.entry.systems[0] ?? "us";
+}
+
+/** The units that results come back in, for a function whose first quantity is in `unit`. */
+export function unitsLike(unit: Unit, path = "unit"): SystemUnits {
+  return SYSTEM_UNITS[systemOf(unit, path)];
+}

@@ -1,0 +1,212 @@
+/** Units of length. */
+export type LengthUnit = "in" | "ft" | "yd" | "mi" | "mm" | "cm" | "m" | "km";
+
+/** Units of area. `ac` is the international acre of 43,560 square feet. */
+export type AreaUnit = "in2" | "ft2" | "yd2" | "ac" | "1000ft2" | "cm2" | "m2" | "ha" | "km2";
+
+/**
+ * Units of volume. US customary liquid measure has no prefix; imperial measure has `imp_`; the metric
+ * kitchen measures have `metric_` (5 mL, 15 mL, 250 mL) and the Australian tablespoon (20 mL) `au_`.
+ */
+export type VolumeUnit =
+  | "tsp"
+  | "tbsp"
+  | "fl_oz"
+  | "cup"
+  | "pt"
+  | "qt"
+  | "gal"
+  | "100gal"
+  | "in3"
+  | "ft3"
+  | "imp_fl_oz"
+  | "imp_pt"
+  | "imp_qt"
+  | "imp_gal"
+  | "mL"
+  | "L"
+  | "100L"
+  | "m3"
+  | "metric_tsp"
+  | "metric_tbsp"
+  | "au_tbsp"
+  | "metric_cup";
+
+/** Units of mass. `oz` is the avoirdupois ounce of weight, never the fluid ounce. */
+export type MassUnit = "oz" | "lb" | "mg" | "g" | "kg";
+
+/** Units of time. */
+export type TimeUnit = "s" | "min" | "h";
+
+/** Units of pressure. */
+export type PressureUnit = "psi" | "kPa" | "bar";
+
+/** Units of a pure number: per cent, parts per million, and one. */
+export type FractionUnit = "%" | "ppm" | "1";
+
+/** Units of speed: `mph`, or a length over a time. */
+export type SpeedUnit = "mph" | `${LengthUnit}/${TimeUnit}`;
+
+/** Units of flow: a volume over a time, such as `gal/min`. */
+export type FlowUnit = `${VolumeUnit}/${TimeUnit}`;
+
+/** Units of mass flow: a mass over a time, such as `lb/min`. */
+export type MassFlowUnit = `${MassUnit}/${TimeUnit}`;
+
+/** Units of volume per area, such as `gal/ac` or `fl_oz/1000ft2`. */
+export type VolumeRateUnit = `${VolumeUnit}/${AreaUnit}`;
+
+/** Units of mass per area, such as `lb/ac`. */
+export type MassRateUnit = `${MassUnit}/${AreaUnit}`;
+
+/** Units of mass per volume, such as `lb/gal`: a density, or a weight of product in a volume of carrier. */
+export type DensityUnit = `${MassUnit}/${VolumeUnit}`;
+
+/** Units of volume of product in a volume of carrier, such as `pt/100gal`. */
+export type VolumeConcentrationUnit = `${VolumeUnit}/${VolumeUnit}`;
+
+/** Units of mass in a mass, such as `g/kg` of active ingredient. */
+export type MassFractionUnit = `${MassUnit}/${MassUnit}`;
+
+/** Units of volume per length of row, such as `mL/m`. */
+export type VolumePerLengthUnit = `${VolumeUnit}/${LengthUnit}`;
+
+/** Units of mass per length of row, such as `g/m`. */
+export type MassPerLengthUnit = `${MassUnit}/${LengthUnit}`;
+
+/** The units of each dimension. */
+export interface UnitsByDimension {
+  /** {@link LengthUnit} */
+  length: LengthUnit;
+  /** {@link AreaUnit} */
+  area: AreaUnit;
+  /** {@link VolumeUnit} */
+  volume: VolumeUnit;
+  /** {@link MassUnit} */
+  mass: MassUnit;
+  /** {@link TimeUnit} */
+  time: TimeUnit;
+  /** {@link PressureUnit} */
+  pressure: PressureUnit;
+  /** {@link FractionUnit} */
+  fraction: FractionUnit;
+  /** {@link SpeedUnit} */
+  speed: SpeedUnit;
+  /** {@link FlowUnit} */
+  flow: FlowUnit;
+  /** {@link MassFlowUnit} */
+  massFlow: MassFlowUnit;
+  /** {@link VolumeRateUnit} */
+  volumeRate: VolumeRateUnit;
+  /** {@link MassRateUnit} */
+  massRate: MassRateUnit;
+  /** {@link DensityUnit} */
+  density: DensityUnit;
+  /** {@link VolumeConcentrationUnit} */
+  volumeConcentration: VolumeConcentrationUnit;
+  /** {@link MassFractionUnit} */
+  massFraction: MassFractionUnit;
+  /** {@link VolumePerLengthUnit} */
+  volumePerLength: VolumePerLengthUnit;
+  /** {@link MassPerLengthUnit} */
+  massPerLength: MassPerLengthUnit;
+}
+
+/** The name of a dimension: what kind of thing a quantity is. */
+export type Dimension = keyof UnitsByDimension;
+
+/** Units that are not built from others. */
+export type SimpleUnit =
+  | LengthUnit
+  | AreaUnit
+  | VolumeUnit
+  | MassUnit
+  | TimeUnit
+  | PressureUnit
+  | FractionUnit
+  | "mph";
+
+/** Every unit. */
+export type Unit = UnitsByDimension[Dimension];
+
+/** The dimension that a unit belongs to. */
+export type DimensionOf<U extends Unit> = {
+  [D in Dimension]: U extends UnitsByDimension[D] ? D : never;
+}[Dimension];
+
+/** The units that a unit can be converted to. */
+export type UnitLike<U extends Unit> = UnitsByDimension[DimensionOf<U>];
+
+/** The systems of measure. Feet, acres, pounds and the like belong to both `us` and `imperial`. */
+export type UnitSystem = "us" | "imperial" | "metric";
+
+/**
+ * A number with its unit: plain data, safe to send as JSON.
+ *
+ * @typeParam U - the unit, or the units that are allowed
+ */
+export interface Quantity<U extends Unit = Unit> {
+  /** How many; always finite. */
+  readonly value: number;
+  /** Of what. */
+  readonly unit: U;
+}
+
+/** A length. */
+export type Length = Quantity<LengthUnit>;
+/** An area that does not say what it is an area of, as in a plain conversion. */
+export type Area = Quantity<AreaUnit>;
+/** A volume. */
+export type Volume = Quantity<VolumeUnit>;
+/** A mass (in trade: a weight). */
+export type Mass = Quantity<MassUnit>;
+/** A time. */
+export type Time = Quantity<TimeUnit>;
+/** A pressure. */
+export type Pressure = Quantity<PressureUnit>;
+/** A pure number. */
+export type Fraction = Quantity<FractionUnit>;
+/** A speed. */
+export type Speed = Quantity<SpeedUnit>;
+/** A volume over a time. */
+export type Flow = Quantity<FlowUnit>;
+/** A mass over a time. */
+export type MassFlow = Quantity<MassFlowUnit>;
+/** A volume per area. */
+export type VolumeRate = Quantity<VolumeRateUnit>;
+/** A mass per area. */
+export type MassRate = Quantity<MassRateUnit>;
+/** A mass per volume. */
+export type Density = Quantity<DensityUnit>;
+/** An amount of product, by volume or by weight, in a volume of carrier. */
+export type Concentration = Quantity<VolumeConcentrationUnit> | Quantity<DensityUnit>;
+/** A mass in a mass. */
+export type MassFraction = Quantity<MassFractionUnit>;
+/** A volume per length of row. */
+export type VolumePerLength = Quantity<VolumePerLengthUnit>;
+/** A mass per length of row. */
+export type MassPerLength = Quantity<MassPerLengthUnit>;
+
+/** What an area is an area of: the part that is sprayed, or the ground with everything on it. */
+export type AreaKind = "treated" | "ground";
+
+/** The area that spray really lands on. Rates per area multiply this one only. */
+export interface TreatedArea extends Quantity<AreaUnit> {
+  /** Marks the area as treated. */
+  readonly of: "treated";
+}
+
+/** The area of the ground, sprayed or not. */
+export interface GroundArea extends Quantity<AreaUnit> {
+  /** Marks the area as ground. */
+  readonly of: "ground";
+}
+
+/** What a percentage or a number of parts per million is a part of: by volume, by weight in a volume, or by weight. */
+export type FractionBasis = "v/v" | "w/v" | "w/w";
+
+/** A fraction that says whether it is by volume or by weight. */
+export interface BasedFraction extends Quantity<FractionUnit> {
+  /** `v/v` volume in volume, `w/v` weight in volume (1 % is 1 kg in 100 L), `w/w` weight in weight. */
+  readonly basis: FractionBasis;
+}

@@ -1,0 +1,37 @@
+import { factorOf } from "./convert.js";
+import type { Quantity, Unit } from "./types.js";
+
+/**
+ * One line of working: a formula, what was put in, what came out. Plain data without wording; `worksheet` finds the
+ * words for `id` and for each term in its message table, and writes the line out.
+ */
+export interface WorkingLine {
+  /** Which formula, as folder and name: `output-rate.strip`. */
+  readonly id: string;
+  /** The formula in symbols, with `+ - * / ^ ( )` and `sqrt`, `ceil`, `floor`, `min`, `max`: `used / (swath * distance)`. */
+  readonly formula: string;
+  /** The value of each symbol, in the units that make the formula true as plain numbers. */
+  readonly terms: Readonly<Record<string, Quantity | number>>;
+  /** What the formula gives, unrounded. */
+  readonly result: Quantity | number;
+  /** Where the formula comes from. */
+  readonly source: string;
+  /** For a change of unit: the term it was made for, such as `output-rate.strip.used`. */
+  readonly about?: string;
+}
+
+/** The line that shows a term's change of unit; none where it is in that unit already. */
+export function conversionLines(about: string, from: Quantity, to: Unit): WorkingLine[] {
+  if (from.unit === to) return [];
+  const { by, divide } = factorOf(from.unit, to);
+  return [
+    {
+      id: "units.convert",
+      about,
+      formula: divide ? "value / size" : "value * size",
+      terms: { value: from, size: by },
+      result: { value: divide ? from.value / by : from.value * by, unit: to },
+      source: "NIST Handbook 44 (2024), Appendix C",
+    },
+  ];
+}
