@@ -3,22 +3,29 @@ import { defineConfig } from "vitest/config";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 
+function project(name: string, timeout: number) {
+  return {
+    // Examples import the package by its name; here that is the source.
+    resolve: {
+      alias: [
+        { find: /^swath-to-spoon$/, replacement: `${root}src/index.ts` },
+        { find: "swath-to-spoon/area/geodesic", replacement: `${root}src/area/geodesic.ts` },
+        { find: /^swath-to-spoon\/([a-z-]+)$/, replacement: `${root}src/$1/index.ts` },
+      ],
+    },
+    test: { name, root, include: [`tests/${name}/**/*.test.ts`], testTimeout: timeout, hookTimeout: timeout },
+  };
+}
+
 export default defineConfig({
   root,
   test: {
     projects: [
-      { test: { name: "unit", root, include: ["tests/unit/**/*.test.ts"] } },
-      { test: { name: "handbook", root, include: ["tests/handbook/**/*.test.ts"] } },
-      { test: { name: "property", root, include: ["tests/property/**/*.test.ts"] } },
-      {
-        test: {
-          name: "package",
-          root,
-          include: ["tests/package/**/*.test.ts"],
-          testTimeout: 120_000,
-          hookTimeout: 240_000,
-        },
-      },
+      project("unit", 10_000),
+      project("property", 60_000),
+      project("handbook", 10_000),
+      project("docs", 60_000),
+      project("package", 240_000),
     ],
   },
 });

@@ -1,0 +1,108 @@
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, resolve } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { installInto } from "./pack.mjs";
+
+/** A stranger's project: an empty folder outside this tree, with nothing but the packed tarball installed. */
+const folder = mkdtempSync(join(tmpdir(), "consumer-"));
+const { exports } = JSON.parse(readFileSync("package.json", "utf8")) as { exports: Record<string, unknown> };
+const subpaths = Object.keys(exports)
+  .filter((path) => path !== "./package.json")
+  .map((path) => path.replace(/^\./, "swath-to-spoon"));
+
+function node(file: string, code: string): string {
+  writeFileSync(join(folder, file), code);
+  return execFileSync(process.execPath, [file], { cwd: folder, encoding: "utf8" }).trim();
+}
+
+beforeAll(() => {
+  writeFileSync(
+    join(folder, "package.json"),
+    JSON.stringify({ name: "consumer", private: true, type: "module" }),
+  );
+  installInto(folder);
+});
+
+afterAll(() => {
+  rmSync(folder, { recursive: true, force: true });
+});
+
+// publint and the type checks do not see a default import that breaks at call time: each way in must call a function.
+const CALL = "JSON.stringify(convert(qty(1, 'psi'), 'kPa'))";
+
+describe("the packed package", () => {
+  it("works by import", () => {
+    const code = `import { convert, qty } from "swath-to-spoon/units";\nconsole.log(${CALL});`;
+    expect(node("main.mjs", code)).toBe('{"value":6.894757293168361,"unit":"kPa"}');
+  });
+
+  it("works by require", () => {
+    const code = `const { convert, qty } = require("swath-to-spoon");\nconsole.log(${CALL});`;
+    expect(node("main.cjs", code)).toBe('{"value":6.894757293168361,"unit":"kPa"}');
+  });
+
+  it.each(subpaths)("opens %s both ways, with the same exports", (path) => {
+    const list =
+      "console.log(Object.keys(m).filter((k) => k !== 'default' && k !== '__esModule').sort().join())";
+    const byImport = node("list.mjs", `import * as m from "${path}";\n${list}`);
+    const byRequire = node("list.cjs", `const m = require("${path}");\n${list}`);
+    expect(byImport).not.toBe("");
+    expect(byRequire).toBe(byImport);
+  });
+
+  it.each([
+    ["node16", "node16"],
+    ["esnext", "bundler"],
+  ])(
+    "type-checks under module %s, moduleResolution %s, and refuses a wrong unit",
+    (module, moduleResolution) => {
+      const imports = subpaths
+        .map((path, index) => `import * as m${index} from "${path}";\nvoid m${index};`)
+        .join("\n");
+      const use = `
+import { convert, qty, type Volume } from "swath-to-spoon";
+const right: Volume = convert(qty(2, "gal"), "L");
+// @ts-expect-error an ounce of weight is no volume
+const wrong: Volume = qty(5, "oz");
+void [right, wrong];`;
+      for (const extension of ["mts", "cts"])
+        writeFileSync(join(folder, `check.${extension}`), `${imports}\n${use}\n`);
+      const options = [
+        "--noEmit",
+        "--strict",
+        "--skipLibCheck",
+        "false",
+        "--target",
+        "es2022",
+        "--lib",
+        "es2022,dom",
+      ];
+      const files = moduleResolution === "node16" ? ["check.mts", "check.cts"] : ["check.mts"];
+      const tsc = resolve("node_modules/typescript/bin/tsc");
+      const args = [
+        tsc,
+        ...options,
+        "--types",
+        "",
+        "--module",
+        module,
+        "--moduleResolution",
+        moduleResolution,
+        ...files,
+      ];
+      execFileSync(process.execPath, args, { cwd: folder, encoding: "utf8" });
+    },
+  );
+});
+
+describe("npm start", () => {
+  it("runs the main job on the example file and prints its worksheet", () => {
+    const printed = execFileSync(process.execPath, ["examples/run.mjs", "market-garden"], {
+      encoding: "utf8",
+    });
+    for (const part of ["Treated area", "Output rate", "Load 1", "Product A", "label"])
+      expect(printed).toContain(part);
+  });
+});
