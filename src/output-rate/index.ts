@@ -1,0 +1,1 @@
+export { type StripRun, stripRate, stripRateWorking } from "./strip.js";

@@ -1,0 +1,113 @@
+import { checkedObject, inUnit } from "../units/guard.js";
+import type {
+  Length,
+  Mass,
+  MassRate,
+  MassRateUnit,
+  Quantity,
+  Volume,
+  VolumeRate,
+  VolumeRateUnit,
+} from "../units/types.js";
+import { conversionLines, type WorkingLine } from "../units/working.js";
+import { amountKind } from "./amount.js";
+import { positiveResult, unitsWith } from "./result.js";
+
+/**
+ * What was measured in one run over a test strip.
+ *
+ * @typeParam A - a volume for a sprayer, a mass for a spreader
+ */
+export interface StripRun<A extends Volume | Mass = Volume> {
+  /** What went out over the strip: the refill that brings the tank back to its mark. More than 0. */
+  readonly used: A;
+  /** The width treated in the pass. More than 0. */
+  readonly swath: Length;
+  /** The distance travelled while spraying. More than 0. */
+  readonly distance: Length;
+}
+
+/**
+ * The rate from a test strip (the refill method): what was used, over the area it was used on.
+ *
+ * Formula: rate = used / (swath × distance).
+ * Source: the definition of a rate per area; worked examples in Hand Sprayer Calibration (Colorado Environmental
+ * Pesticide Education Program, Fact Sheet 204, 2006).
+ *
+ * @param run - what was used, the width of the pass and the distance, each more than 0
+ * @returns the rate in the units of `used`: gal/ac, imp_gal/ac or L/ha for a volume, lb/ac or kg/ha for a mass
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`, or
+ * `out-of-range` where nothing was used or a length is not more than 0
+ *
+ * @example
+ * ```ts
+ * import { stripRate } from "swath-to-spoon/output-rate";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * console.log(stripRate({ used: qty(4, "gal"), swath: qty(20, "ft"), distance: qty(217.8, "ft") })); // { value: 40, unit: 'gal/ac' }
+ * ```
+ */
+export function stripRate(run: StripRun<Volume>): VolumeRate;
+export function stripRate(run: StripRun<Mass>): MassRate;
+export function stripRate(run: StripRun<Volume> | StripRun<Mass>): VolumeRate | MassRate;
+export function stripRate(run: StripRun<Volume> | StripRun<Mass>): VolumeRate | MassRate {
+  const { rate, told } = checkedRun(run);
+  return positiveResult(rate.value, rate.unit, told) as VolumeRate | MassRate;
+}
+
+/**
+ * The working of {@link stripRate}, line by line.
+ *
+ * @param run - as for {@link stripRate}
+ * @returns the lines; the last one's result is the rate
+ * @throws SprayMathError as {@link stripRate} does
+ *
+ * @example
+ * ```ts
+ * import { stripRateWorking } from "swath-to-spoon/output-rate";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = stripRateWorking({ used: qty(4, "gal"), swath: qty(20, "ft"), distance: qty(217.8, "ft") });
+ * console.log(lines.map((line) => line.formula).join(", ")); // used / (swath * distance), value * size
+ * ```
+ */
+export function stripRateWorking(run: StripRun<Volume> | StripRun<Mass>): WorkingLine[] {
+  const { swath, distance, rate, told } = checkedRun(run);
+  return [
+    ...conversionLines("output-rate.strip.swath", run.swath, swath.unit),
+    ...conversionLines("output-rate.strip.distance", run.distance, distance.unit),
+    {
+      id: "output-rate.strip",
+      formula: "used / (swath * distance)",
+      terms: { used: run.used, swath, distance },
+      result: rate,
+      source: "definition of a rate per area",
+    },
+    ...conversionLines("output-rate.strip", rate, told),
+  ];
+}
+
+interface CheckedRun {
+  readonly swath: Length;
+  readonly distance: Length;
+  /** The rate as the division gives it, such as in `fl_oz/ft2`. */
+  readonly rate: VolumeRate | MassRate;
+  /** The rate's unit as it is told. */
+  readonly told: VolumeRateUnit | MassRateUnit;
+}
+
+function checkedRun(run: StripRun<Volume> | StripRun<Mass>): CheckedRun {
+  checkedObject(run, "");
+  const amount = amountKind(run.used, "used");
+  const used = inUnit(run.used as Quantity, run.used.unit, "used");
+  const { length, area } = unitsWith(run.swath, "swath");
+  const swath = inUnit(run.swath, length, "swath");
+  const distance = inUnit(run.distance, length, "distance");
+  const units = unitsWith(run.used, "used");
+  return {
+    swath: { value: swath, unit: length },
+    distance: { value: distance, unit: length },
+    rate: { value: used / (swath * distance), unit: `${run.used.unit}/${area}` } as VolumeRate | MassRate,
+    told: amount === "volume" ? units.volumeRate : units.massRate,
+  };
+}
