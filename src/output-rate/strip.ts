@@ -5,6 +5,7 @@ import type {
   MassRate,
   MassRateUnit,
   Quantity,
+  Unit,
   Volume,
   VolumeRate,
   VolumeRateUnit,
@@ -99,7 +100,7 @@ interface CheckedRun {
 function checkedRun(run: StripRun<Volume> | StripRun<Mass>): CheckedRun {
   checkedObject(run, "");
   const amount = amountKind(run.used, "used");
-  const used = inUnit(run.used as Quantity, run.used.unit, "used");
+  const used = inUnit(run.used as Quantity, run.used.unit as Unit, "used");
   const { length, area } = unitsWith(run.swath, "swath");
   const swath = inUnit(run.swath, length, "swath");
   const distance = inUnit(run.distance, length, "distance");
