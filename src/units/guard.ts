@@ -3,6 +3,7 @@ import { convertValue } from "./convert.js";
 import { dimensionInWords } from "./dimensions.js";
 import { resolveUnit } from "./resolve.js";
 import { checkNumber, checkShape } from "./shape.js";
+import { type SystemUnits, unitsLike } from "./systems.js";
 import type { AreaKind, AreaUnit, Quantity, Unit, UnitLike } from "./types.js";
 
 /** What values an argument may take. `any` is any finite number. */
@@ -35,6 +36,12 @@ export function inUnit<T extends Unit>(
   if (!Number.isFinite(result))
     throw new SprayMathError("not-finite", path, `Given ${value} ${given}, too large to compute with.`);
   return result;
+}
+
+/** The units that results come back in beside a quantity, once it is known to be a quantity at all. */
+export function unitsWith(quantity: Quantity, path: string): SystemUnits {
+  checkShape(quantity, path);
+  return unitsLike(quantity.unit);
 }
 
 function isOunceMixUp(given: string, wanted: string): boolean {
