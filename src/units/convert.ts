@@ -2,12 +2,10 @@ import { SprayMathError, shown } from "../errors.js";
 import { countUnits, dimensionInWords } from "./dimensions.js";
 import { type Decimal, decimal, exactRatio } from "./exact.js";
 import { type ResolvedUnit, resolveUnit } from "./resolve.js";
-import { checkShape } from "./shape.js";
+import { checkShape, type Marked, remade } from "./shape.js";
 import type {
-  AreaKind,
   AreaUnit,
   BasedFraction,
-  FractionBasis,
   FractionUnit,
   GroundArea,
   Quantity,
@@ -96,7 +94,7 @@ export function cachedPairs(): number {
 /** `value` in another unit, as a bare number. The paths name the arguments in an error. */
 export function convertValue(value: number, from: Unit, to: Unit, fromPath: string, toPath: string): number {
   const factor = factors.get(from)?.get(to) ?? factorBetween(from, to, fromPath, toPath);
-  return factor.divide ? value / factor.by : value * factor.by;
+  return (factor.divide ? value / factor.by : value * factor.by) + 0;
 }
 
 /**
@@ -123,14 +121,8 @@ export function convert<T extends AreaUnit>(quantity: TreatedArea, to: T): Treat
 export function convert<T extends AreaUnit>(quantity: GroundArea, to: T): GroundArea & Quantity<T>;
 export function convert<T extends FractionUnit>(quantity: BasedFraction, to: T): BasedFraction & Quantity<T>;
 export function convert<U extends Unit, T extends UnitLike<U>>(quantity: Quantity<U>, to: T): Quantity<T>;
-export function convert(
-  quantity: Quantity & { readonly of?: AreaKind; readonly basis?: FractionBasis },
-  to: Unit,
-): Quantity {
-  const value = valueIn(quantity, to);
-  const { of, basis } = quantity;
-  if (of === undefined && basis === undefined) return { value, unit: to };
-  return { value, unit: to, ...(of && { of }), ...(basis && { basis }) } as Quantity;
+export function convert(quantity: Marked, to: Unit): Quantity {
+  return remade(quantity, numberIn(quantity, to, "to"), to);
 }
 
 /**
@@ -149,19 +141,24 @@ export function convert(
  * ```
  */
 export function valueIn<U extends Unit>(quantity: Quantity<U>, unit: UnitLike<U>): number {
-  // Values are checked after the multiplication: one test catches a bad value and an overflow alike.
-  const given = quantity?.value;
-  const factor = factors.get(quantity?.unit)?.get(unit as string);
-  if (factor !== undefined && typeof given === "number") {
-    const value = factor.divide ? given / factor.by : given * factor.by;
-    if (Number.isFinite(value)) return value;
-  }
-  return firstValueIn(quantity, unit as Unit);
+  return numberIn(quantity, unit as Unit, "unit");
 }
 
-function firstValueIn(quantity: Quantity, unit: Unit): number {
+function numberIn(quantity: Quantity, unit: Unit, unitPath: string): number {
+  // Values are checked after the multiplication: one test catches a bad value and an overflow alike.
+  const given = quantity?.value;
+  const factor = factors.get(quantity?.unit)?.get(unit);
+  if (factor !== undefined && typeof given === "number") {
+    // Adding 0 turns -0 into 0.
+    const value = (factor.divide ? given / factor.by : given * factor.by) + 0;
+    if (Number.isFinite(value)) return value;
+  }
+  return firstNumberIn(quantity, unit, unitPath);
+}
+
+function firstNumberIn(quantity: Quantity, unit: Unit, unitPath: string): number {
   checkShape(quantity, "quantity");
-  const value = convertValue(quantity.value, quantity.unit, unit, "quantity.unit", "to");
+  const value = convertValue(quantity.value, quantity.unit, unit, "quantity.unit", unitPath);
   if (!Number.isFinite(value)) {
     throw new SprayMathError(
       "not-finite",

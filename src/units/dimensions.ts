@@ -1,5 +1,6 @@
 import { SprayMathError, shown } from "../errors.js";
 import { resolveUnit } from "./resolve.js";
+import { checkShape } from "./shape.js";
 import { COMPOUNDS, type SimpleDimension, TABLE } from "./table.js";
 import type { Dimension, Quantity, Unit, UnitsByDimension } from "./types.js";
 
@@ -52,7 +53,7 @@ export function dimensionOf(unit: Unit): Dimension {
  * @param a - any quantity
  * @param b - any quantity
  * @returns true where their dimensions are the same
- * @throws SprayMathError `unknown-unit`
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite` or `unknown-unit`
  *
  * @example
  * ```ts
@@ -62,7 +63,9 @@ export function dimensionOf(unit: Unit): Dimension {
  * ```
  */
 export function sameDimension(a: Quantity, b: Quantity): boolean {
-  return resolveUnit(a?.unit, "a.unit").dimension === resolveUnit(b?.unit, "b.unit").dimension;
+  checkShape(a, "a");
+  checkShape(b, "b");
+  return dimensionOf(a.unit) === dimensionOf(b.unit);
 }
 
 /**
@@ -80,7 +83,7 @@ export function sameDimension(a: Quantity, b: Quantity): boolean {
  * ```
  */
 export function unitsOf<D extends Dimension>(dimension: D): UnitsByDimension[D][] {
-  checkDimension(dimension);
+  checkDimension(dimension, "dimension");
   const simple = (name: SimpleDimension): string[] => Object.keys(TABLE[name]);
   if (Object.hasOwn(TABLE, dimension)) return simple(dimension as SimpleDimension) as UnitsByDimension[D][];
   const { over, per } = COMPOUNDS[dimension as keyof typeof COMPOUNDS];
@@ -88,14 +91,11 @@ export function unitsOf<D extends Dimension>(dimension: D): UnitsByDimension[D][
   return (dimension === "speed" ? ["mph", ...compounds] : compounds) as UnitsByDimension[D][];
 }
 
-function checkDimension(dimension: string): asserts dimension is Dimension {
+/** Refuses what is not the name of a dimension. */
+export function checkDimension(dimension: string, path: string): asserts dimension is Dimension {
   if (!Object.hasOwn(WORDS, dimension)) {
     const names = Object.keys(WORDS).join(", ");
-    throw new SprayMathError(
-      "unknown-choice",
-      "dimension",
-      `Given ${shown(dimension)}; wanted one of: ${names}.`,
-    );
+    throw new SprayMathError("unknown-choice", path, `Given ${shown(dimension)}; wanted one of: ${names}.`);
   }
 }
 

@@ -22,20 +22,30 @@ export function inUnit<T extends Unit>(
   checkShape(quantity, path);
   const { value, unit: given } = quantity as Quantity;
   const wanted = resolveUnit(unit, "unit").dimension;
-  const dimension = resolveUnit(given, `${path}.unit`).dimension;
-  if (dimension !== wanted) {
-    throw new SprayMathError(
-      "wrong-dimension",
-      path,
-      `Given ${value} ${given}, ${dimensionInWords(dimension)}; wanted ${dimensionInWords(wanted)}, such as ${unit}.` +
-        (isOunceMixUp(given, unit) ? " An ounce of weight (oz) is not a fluid ounce (fl_oz)." : ""),
-    );
+  if (resolveUnit(given, `${path}.unit`).dimension !== wanted) {
+    throw wrongDimension(quantity as Quantity, unit, path);
   }
   checkRange(value, range, path, given);
   const result = convertValue(value, given, unit, `${path}.unit`, path);
   if (!Number.isFinite(result))
     throw new SprayMathError("not-finite", path, `Given ${value} ${given}, too large to compute with.`);
+  // A value so small that it turns to 0 on the way would be divided by.
+  if (range === "positive" && result === 0)
+    throw new SprayMathError("out-of-range", path, `Given ${value} ${given}, too small to compute with.`);
   return result;
+}
+
+/** The error for a quantity of one dimension where another is wanted: the dimension of `example`. */
+export function wrongDimension(quantity: Quantity, example: Unit, path: string): SprayMathError {
+  const { value, unit } = quantity;
+  const given = dimensionInWords(resolveUnit(unit, path).dimension);
+  const wanted = dimensionInWords(resolveUnit(example, path).dimension);
+  return new SprayMathError(
+    "wrong-dimension",
+    path,
+    `Given ${value} ${unit}, ${given}; wanted ${wanted}, such as ${example}.` +
+      (isOunceMixUp(unit, example) ? " An ounce of weight (oz) is not a fluid ounce (fl_oz)." : ""),
+  );
 }
 
 /** The units that results come back in beside a quantity, once it is known to be a quantity at all. */
@@ -72,7 +82,7 @@ export function checkedNumber(
     throw new SprayMathError("out-of-range", path, `Given ${value}; wanted ${min} or more.`);
   if (max !== undefined && value > max)
     throw new SprayMathError("out-of-range", path, `Given ${value}; wanted ${max} or less.`);
-  return value;
+  return value + 0;
 }
 
 /** A count: a whole number from `min` on. */
@@ -81,7 +91,7 @@ export function checkedCount(value: number, path: string, min = 1): number {
   if (!Number.isSafeInteger(value) || value < min) {
     throw new SprayMathError("out-of-range", path, `Given ${value}; wanted a whole number, ${min} or more.`);
   }
-  return value;
+  return value + 0;
 }
 
 /** A list with at least `min` members. */

@@ -1,8 +1,11 @@
-/** The candidate spelled most like `text`: fewest letters to add, drop or change, capitals and punctuation aside. */
-export function nearest(text: string, candidates: readonly string[]): string {
+/**
+ * The candidate spelled most like `text`: fewest letters to add, drop or change, capitals and punctuation aside. None
+ * where more than half of the letters would have to change: a far-fetched guess misleads.
+ */
+export function nearest(text: string, candidates: readonly string[]): string | undefined {
   const plain = simplify(text);
-  let best = "";
-  let fewest = Number.POSITIVE_INFINITY;
+  let best: string | undefined;
+  let fewest = plain.length / 2 + 0.5;
   for (const candidate of candidates) {
     const edits = editDistance(plain, simplify(candidate));
     if (edits < fewest) [best, fewest] = [candidate, edits];

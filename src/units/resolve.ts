@@ -52,10 +52,12 @@ export function resolveUnit(unit: unknown, path: string): ResolvedUnit {
       `Given ${shown(unit)} as a unit; wanted text such as "ft" or "gal/ac".`,
     );
   }
-  const known = resolved.get(unit) ?? read(unit);
-  if (known === undefined) throw unknownUnit(unit, path);
-  resolved.set(unit, known);
-  return known;
+  const known = resolved.get(unit);
+  if (known !== undefined) return known;
+  const fresh = read(unit);
+  if (fresh === undefined) throw unknownUnit(unit, path);
+  resolved.set(unit, fresh);
+  return fresh;
 }
 
 /** True where the text is a unit of this library, spelled as it spells it. */
@@ -68,10 +70,20 @@ export function simpleUnits(): SimpleUnit[] {
   return [...Object.values(TABLE).flatMap((units) => Object.keys(units)), "mph"] as SimpleUnit[];
 }
 
+// "gallons" is nearest to a name of `gal`, though far from `gal` itself.
+function nearestUnit(text: string): string | undefined {
+  const names = new Map<string, string>();
+  for (const unit of simpleUnits()) {
+    const { singular, plural, symbol } = simpleEntry(unit)?.entry ?? { singular: "", plural: "", symbol: "" };
+    for (const name of [symbol, plural, singular, unit]) if (name !== "") names.set(name, unit);
+  }
+  const name = nearest(text, [...names.keys()]);
+  return name === undefined ? undefined : names.get(name);
+}
+
 function unknownUnit(unit: string, path: string): SprayMathError {
-  const parts = unit.slice(0, 40).split("/");
-  const names = simpleUnits();
-  const guess = parts.map((part) => nearest(part, names)).join("/");
+  const parts = unit.slice(0, 40).split(/\/| per /);
+  const guess = parts.map(nearestUnit).join("/");
   const hint = isUnit(guess)
     ? `Did you mean "${guess}"?`
     : 'A compound is two units and a stroke, such as "gal/ac".';

@@ -1,6 +1,6 @@
 import { SprayMathError, shown } from "../errors.js";
 import { resolveUnit } from "./resolve.js";
-import type { Quantity } from "./types.js";
+import type { AreaKind, FractionBasis, Quantity, Unit } from "./types.js";
 
 /** Refuses what is not `{ value: finite number, unit: known unit }`. */
 export function checkShape(quantity: unknown, path: string): asserts quantity is Quantity {
@@ -38,4 +38,14 @@ export function checkNumber(value: unknown, path: string): asserts value is numb
   if (!Number.isFinite(value)) {
     throw new SprayMathError("not-finite", path, `Given ${value}; wanted a finite number.`);
   }
+}
+
+/** A quantity with what it may say besides its number and unit: what an area is an area of, what a fraction is a part of. */
+export type Marked = Quantity & { readonly of?: AreaKind; readonly basis?: FractionBasis };
+
+/** The same thing in another amount or unit: plain data that keeps the marks of `like`. */
+export function remade(like: Marked, value: number, unit: Unit): Quantity {
+  const { of, basis } = like;
+  if (of === undefined && basis === undefined) return { value, unit };
+  return { value, unit, ...(of && { of }), ...(basis && { basis }) } as Quantity;
 }

@@ -68,7 +68,7 @@ const SYSTEM_UNITS: Record<UnitSystem, SystemUnits> = {
 
 /**
  * The system of measure that a unit belongs to. A compound goes with the part over its stroke; a unit that US and
- * imperial measure share, such as the foot, counts as US.
+ * imperial measure share, such as the foot, counts as US, and so do the units that every system uses (time, per cent).
  *
  * @param unit - any unit
  * @param path - the argument's place, for an error

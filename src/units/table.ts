@@ -135,7 +135,7 @@ const pressure: Record<PressureUnit, UnitEntry> = {
     denominator: "0.64516",
   }),
   kPa: entry("kilopascal", "kilopascals", "kPa", METRIC, "1"),
-  bar: entry("bar", "bars", "bar", METRIC, "100"),
+  bar: entry("bar", "bar", "bar", METRIC, "100"),
 };
 
 // Anchor: one.

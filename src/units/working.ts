@@ -31,7 +31,15 @@ export function conversionLines(about: string, from: Quantity, to: Unit): Workin
       formula: divide ? "value / size" : "value * size",
       terms: { value: from, size: by },
       result: { value: divide ? from.value / by : from.value * by, unit: to },
-      source: "NIST Handbook 44 (2024), Appendix C",
+      source: sourceOf(`${from.unit} ${to}`),
     },
   ];
+}
+
+function sourceOf(units: string): string {
+  if (/imp_/.test(units))
+    return "Weights and Measures Act 1985 (UK), Schedule 1; NIST SP 811 (2008), Appendix B";
+  if (/metric_|au_/.test(units)) return "metric kitchen measure: common practice, no source";
+  if (/psi|mg|kg|\bg\b|kPa|bar/.test(units)) return "NIST SP 811 (2008), Appendix B";
+  return "NIST Handbook 44 (2024), Appendix C";
 }
