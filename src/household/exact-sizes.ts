@@ -1,0 +1,51 @@
+import { resolveUnit, simpleEntry } from "../units/resolve.js";
+import type { MassUnit, Quantity, VolumeUnit } from "../units/types.js";
+
+/** An exact decimal: `digits` × 10^−`places`. */
+export interface Exact {
+  readonly digits: bigint;
+  readonly places: number;
+}
+
+/** The decimal that a number is written as. */
+export function exactly(text: string): Exact {
+  const [mantissa = "", exponent = "0"] = text.split("e");
+  const [whole = "", part = ""] = mantissa.split(".");
+  const digits = BigInt(whole + part);
+  const places = part.length - Number(exponent);
+  return places < 0 ? { digits: digits * 10n ** BigInt(-places), places: 0 } : { digits, places };
+}
+
+/** The exact size of one of a unit, in liters or kilograms. */
+export function exactUnit(unit: VolumeUnit | MassUnit): Exact {
+  // Only the psi, which is neither a volume nor a weight, has a factor that is not decimal text.
+  return exactly(simpleEntry(resolveUnit(unit, "unit").over)?.entry.factor as string);
+}
+
+/** The exact size of a quantity, in liters or kilograms, taking its value as it is written. */
+export function exactSize({ value, unit }: Quantity<VolumeUnit | MassUnit>): Exact {
+  return product(exactly(String(value)), exactUnit(unit));
+}
+
+/** The exact product. */
+export function product(a: Exact, b: Exact): Exact {
+  return { digits: a.digits * b.digits, places: a.places + b.places };
+}
+
+/** The digits of an exact decimal when it is written with so many places, no fewer than it has. */
+export function atPlaces({ digits, places }: Exact, wanted: number): bigint {
+  return digits * 10n ** BigInt(wanted - places);
+}
+
+/** The float nearest to the quotient of two exact decimals. */
+export function quotient(a: Exact, b: Exact): number {
+  // 40 digits more than the divisor has: far more than the 17 that a float can tell.
+  const more = Math.max(0, String(b.digits).length - String(a.digits).length + 40);
+  return Number(`${(a.digits * 10n ** BigInt(more)) / b.digits}e${b.places - a.places - more}`);
+}
+
+/** The float nearest to a number taken a whole number of times. */
+export function timesExactly(value: number, times: bigint): number {
+  const { digits, places } = exactly(String(value));
+  return Number(`${digits * times}e${-places}`);
+}

@@ -1,0 +1,296 @@
+import { type Issue, SprayMathError } from "../errors.js";
+import { valueIn } from "../units/convert.js";
+import { moreThan } from "../units/decide.js";
+import { areaIn, checkedChoice, checkedCount, checkedNumber, checkedObject } from "../units/guard.js";
+import type { AreaUnit, MassUnit, Quantity, TreatedArea, VolumeUnit } from "../units/types.js";
+import { conversionLines, type WorkingLine } from "../units/working.js";
+import { type Measured, type MeasuredPart, type MeasuringRule, MOST_SCOOPS, measure } from "./measure.js";
+import { percentOff, type Suggestion, suggestionsFor } from "./suggest.js";
+import {
+  checkedSize,
+  checkedTools,
+  dimensionMeasured,
+  type MeasuringTool,
+  type ToolSetName,
+} from "./tools.js";
+
+/** What {@link measureOut} is asked. */
+export interface MeasureOutInput<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> {
+  /** The amount of product wanted: a volume or a weight, more than 0. */
+  readonly amount: Quantity<U>;
+  /** A named set, or a list of tools. Those that measure the other kind (scales for a volume) are passed over. */
+  readonly tools: ToolSetName | readonly MeasuringTool[];
+  /** `never-over` where the amount is a label's maximum, `never-under` where it is a minimum, or `nearest`. */
+  readonly rule: MeasuringRule;
+  /** The largest error that is taken, in per cent of the amount, from 0 to 50; 5 where nothing is given. */
+  readonly limitPercent?: number;
+  /** The most scoops that are taken, from 1 to 100; 16 where nothing is given: a longer count goes wrong. */
+  readonly maxScoops?: number;
+  /** The treated area that this amount is for: the error is then told as product per area too. */
+  readonly perArea?: TreatedArea;
+}
+
+/** An amount as it is measured with tools. */
+export interface MeasuredDose<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> {
+  /** What to take with which tool, the largest first. */
+  readonly parts: readonly MeasuredPart[];
+  /** What the parts come to, in the unit of the amount. */
+  readonly measured: Quantity<U>;
+  /** `measured` less the amount: less than 0 where under. */
+  readonly error: Quantity<U>;
+  /** The error in per cent of the amount. */
+  readonly errorPercent: number;
+  /** The error as product per treated area, where `perArea` was given. */
+  readonly rateError?: Quantity<`${U}/${AreaUnit}`>;
+  /** How many times a tool is filled, in all. */
+  readonly scoops: number;
+}
+
+/** The amount can be measured within the limit. */
+export interface Measurable<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> extends MeasuredDose<U> {
+  /** True: it can be measured. */
+  readonly ok: true;
+}
+
+/** The amount cannot be measured within the limit. */
+export interface NotMeasurable<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> {
+  /** False: do not measure it so. */
+  readonly ok: false;
+  /** What is wrong and what would do, with the code `not-measurable`. */
+  readonly issue: Issue;
+  /** What the tools come nearest to under the rule: not to be used. Left out where it is nothing at all. */
+  readonly best?: MeasuredDose<U>;
+  /** The tool that would do, and the batch size at which the present tools would; either may be missing. */
+  readonly suggestions: readonly Suggestion<U>[];
+}
+
+/** The names of the rules, for a form's list of choices. */
+export const measuringRules: readonly MeasuringRule[] = ["never-over", "never-under", "nearest"];
+
+/**
+ * Tells an amount of product as what a person can measure with the tools at hand.
+ *
+ * The best choice of tools is found by an exact search in whole numbers, not by taking the largest first: the smallest
+ * error to a tenth of a per cent of the amount (kitchen tools are no truer than that), then the fewest scoops, then the
+ * smallest error. Under `never-over` the measured amount is never over the amount, both told to 12 significant digits;
+ * where they are the same to 12 digits, `measured` is the amount and the error 0.
+ *
+ * An amount that cannot be measured within the limit is an ordinary answer, which a form shows and a plan warns of: so
+ * it comes back as data (`ok: false`) with what would do instead, and only misuse throws.
+ *
+ * Formula: error = Σ(count × fill) − amount; errorPercent = error / amount × 100; rateError = error / area. The
+ * limit of 5 % and the 16 scoops are common practice, no source. The error is within one unit in the last place of the
+ * amount.
+ *
+ * @param input - see {@link MeasureOutInput}
+ * @returns the parts and the error, in the unit of the amount; or why not, and what would do
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` (an amount that is
+ *   neither a volume nor a weight, or no tool for its kind), `wrong-area`, `out-of-range`, `too-few` (no tools) or
+ *   `unknown-choice`
+ *
+ * @example
+ * ```ts
+ * import { measureOut } from "swath-to-spoon/household";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const dose = measureOut({ amount: qty(1.3, "fl_oz"), tools: "us-spoons", rule: "never-over" });
+ * if (dose.ok) {
+ *   console.log(dose.parts.map((part) => `${part.count} × ${part.tool.name}`).join(" + ")); // 2 × tablespoon + 1 × teaspoon + 1 × 1/2 teaspoon + 1 × 1/4 teaspoon
+ *   console.log(dose.errorPercent.toFixed(1)); // -0.6
+ * }
+ * ```
+ */
+export function measureOut<U extends VolumeUnit | MassUnit>(
+  input: MeasureOutInput<U>,
+): Measurable<U> | NotMeasurable<U> {
+  const { amount, tools, rule, limitPercent, maxScoops, perArea } = checkedInput(input);
+  const found = measure(amount, tools, rule, maxScoops);
+  const dose = found && doseOf(found, amount, perArea);
+  if (dose && dose.scoops > 0 && !moreThan(Math.abs(dose.errorPercent), limitPercent))
+    return { ok: true, ...dose };
+  const suggestions = suggestionsFor({ amount, tools, rule, maxScoops, limitPercent });
+  return {
+    ok: false,
+    issue: {
+      code: "not-measurable",
+      path: "amount",
+      message: refusal({ amount, dose, rule, limitPercent, maxScoops, suggestions }),
+    },
+    ...(dose && dose.scoops > 0 && { best: dose }),
+    suggestions,
+  };
+}
+
+type Checked<U extends VolumeUnit | MassUnit> = Required<Omit<MeasureOutInput<U>, "perArea" | "tools">> & {
+  readonly tools: readonly MeasuringTool[];
+  readonly perArea?: TreatedArea;
+};
+
+function checkedInput<U extends VolumeUnit | MassUnit>(input: MeasureOutInput<U>): Checked<U> {
+  const {
+    amount,
+    tools,
+    rule,
+    limitPercent = 5,
+    maxScoops = MOST_SCOOPS,
+    perArea,
+  } = checkedObject(input, "input");
+  checkedSize(amount, "amount");
+  const fitting = toolsFor(amount, tools);
+  checkedChoice(rule, measuringRules, "rule");
+  checkedNumber(limitPercent, "limitPercent", { min: 0, max: 50 });
+  if (checkedCount(maxScoops, "maxScoops") > 100)
+    throw new SprayMathError("out-of-range", "maxScoops", `Given ${maxScoops}; wanted 100 or fewer.`);
+  if (perArea !== undefined) areaIn(perArea, "treated", perArea.unit, "perArea");
+  return { amount, tools: fitting, rule, limitPercent, maxScoops, ...(perArea && { perArea }) };
+}
+
+/** The tools that measure the amount's kind. */
+export function toolsFor(
+  amount: Quantity<VolumeUnit | MassUnit>,
+  tools: ToolSetName | readonly MeasuringTool[],
+): readonly MeasuringTool[] {
+  const kind = dimensionMeasured(amount.unit);
+  const fitting = checkedTools(tools).filter(({ capacity }) => dimensionMeasured(capacity.unit) === kind);
+  if (fitting.length > 0) return fitting;
+  const given = `Given ${amount.value} ${amount.unit}, a ${kind === "mass" ? "weight" : "volume"}, and no tool that measures one`;
+  throw new SprayMathError(
+    "wrong-dimension",
+    "tools",
+    kind === "mass"
+      ? `${given}; wanted a scale: a weight is weighed, not spooned, unless the product's own bulk density is known. An ounce of weight (oz) is not a fluid ounce (fl_oz).`
+      : `${given}; wanted spoons, a syringe or a cylinder. A fluid ounce (fl_oz) is not an ounce of weight (oz).`,
+  );
+}
+
+function doseOf<U extends VolumeUnit | MassUnit>(
+  { parts, value, scoops }: Measured,
+  amount: Quantity<U>,
+  perArea: TreatedArea | undefined,
+): MeasuredDose<U> {
+  const { unit } = amount;
+  const error = value - amount.value;
+  return {
+    parts,
+    measured: { value, unit },
+    error: { value: error, unit },
+    errorPercent: percentOff(value, amount.value),
+    ...(perArea && {
+      rateError: { value: error / perArea.value, unit: `${unit}/${perArea.unit}` as const },
+    }),
+    scoops,
+  };
+}
+
+function refusal<U extends VolumeUnit | MassUnit>(facts: {
+  readonly amount: Quantity<U>;
+  readonly dose: MeasuredDose<U> | undefined;
+  readonly rule: MeasuringRule;
+  readonly limitPercent: number;
+  readonly maxScoops: number;
+  readonly suggestions: readonly Suggestion<U>[];
+}): string {
+  const { amount, dose, rule, limitPercent, maxScoops, suggestions } = facts;
+  const given = `Given ${rounded(amount.value)} ${amount.unit}`;
+  const so = { "never-over": ", without going over", "never-under": ", without falling short", nearest: "" }[
+    rule
+  ];
+  const how = `in ${maxScoops} scoops or fewer${so}`;
+  const comes =
+    dose === undefined
+      ? `more than these tools come to in ${maxScoops} scoops`
+      : dose.scoops === 0
+        ? `too little for these tools${so}`
+        : `to which these tools come no nearer than ${rounded(Math.abs(dose.errorPercent))} % ${dose.error.value < 0 ? "under" : "over"} ${how}`;
+  const ways = suggestions.map((one) =>
+    one.kind === "tool"
+      ? `a ${one.tool.name} as well`
+      : `a batch ${batchTimes(one.times, rule)} times as large`,
+  );
+  const instead = ways.length > 0 ? `use ${ways.join(", or make ")}` : "weigh or measure it with finer tools";
+  return `${given}, ${comes}; wanted within ${limitPercent} %: ${instead}.`;
+}
+
+// To be read: rounded to the side on which the measured amount keeps to the rule.
+function batchTimes(times: number, rule: MeasuringRule): number {
+  const near = rounded(times);
+  const unit = 10 ** (Math.floor(Math.log10(times)) - 2);
+  if (rule === "never-over" && near < times) return rounded(near + unit);
+  if (rule === "never-under" && near > times) return rounded(near - unit);
+  return near;
+}
+
+function rounded(value: number): number {
+  return Number(value.toPrecision(3));
+}
+
+/**
+ * The working of {@link measureOut}: the sum of the parts, the error, the error in per cent and per area.
+ *
+ * @param input - see {@link MeasureOutInput}
+ * @returns the lines, or none where nothing can be measured
+ * @throws SprayMathError as {@link measureOut}
+ *
+ * @example
+ * ```ts
+ * import { measureOutWorking } from "swath-to-spoon/household";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = measureOutWorking({ amount: qty(2, "tsp"), tools: "us-spoons", rule: "never-over" });
+ * console.log(lines.map((line) => line.formula).join("; ")); // count1 * fill1; measured - amount; error / amount * 100
+ * ```
+ */
+export function measureOutWorking<U extends VolumeUnit | MassUnit>(input: MeasureOutInput<U>): WorkingLine[] {
+  const answer = measureOut(input);
+  const dose = answer.ok ? answer : answer.best;
+  if (dose === undefined) return [];
+  const { amount, perArea } = input;
+  const { measured, error, errorPercent, rateError } = dose;
+  const fills = dose.parts.map(({ tool, count, each }, i) => ({
+    symbol: i + 1,
+    count,
+    fill: each ?? tool.capacity,
+  }));
+  return [
+    ...fills.flatMap(({ symbol, fill }) =>
+      conversionLines(`household.measured.fill${symbol}`, fill, amount.unit),
+    ),
+    {
+      id: "household.measured",
+      formula: fills.map(({ symbol }) => `count${symbol} * fill${symbol}`).join(" + "),
+      terms: Object.fromEntries(
+        fills.flatMap(({ symbol, count, fill }) => [
+          [`count${symbol}`, count],
+          [`fill${symbol}`, { value: valueIn(fill as Quantity, amount.unit), unit: amount.unit }],
+        ]),
+      ),
+      result: measured,
+      source: "sum of what the tools hold",
+    },
+    {
+      id: "household.error",
+      formula: "measured - amount",
+      terms: { measured, amount },
+      result: error,
+      source: "definition",
+    },
+    {
+      id: "household.errorPercent",
+      formula: "error / amount * 100",
+      terms: { error, amount },
+      result: errorPercent,
+      source: "definition",
+    },
+    ...(rateError && perArea
+      ? [
+          {
+            id: "household.rateError",
+            formula: "error / area",
+            terms: { error, area: perArea },
+            result: rateError,
+            source: "definition",
+          },
+        ]
+      : []),
+  ];
+}

@@ -1,0 +1,127 @@
+import { SprayMathError } from "../errors.js";
+import type { Mass, MassUnit, Quantity, Volume, VolumeUnit } from "../units/types.js";
+import { atPlaces, exactly, exactUnit, product, quotient, timesExactly } from "./exact-sizes.js";
+import { bestFills, type Fill, type Found } from "./search.js";
+import { exactFill, type MeasuringTool } from "./tools.js";
+
+/**
+ * Which way a measured amount may differ from the amount wanted: `never-over` (a label's maximum), `never-under` (a
+ * minimum), or `nearest` (either way).
+ */
+export type MeasuringRule = "never-over" | "never-under" | "nearest";
+
+/** What is taken with one tool, the same each time. */
+export interface MeasuredPart {
+  /** The tool. */
+  readonly tool: MeasuringTool;
+  /** How many times it is filled. */
+  readonly count: number;
+  /** For a tool with marks: the mark it is filled to, each time. Without it the tool is filled level and whole. */
+  readonly each?: Volume | Mass;
+  /** What the fills come to together, in the tool's unit. */
+  readonly amount: Volume | Mass;
+}
+
+/** The parts that come nearest, and what they come to. */
+export interface Measured {
+  readonly parts: readonly MeasuredPart[];
+  /** Their sum in the unit of the amount that was wanted. */
+  readonly value: number;
+  readonly scoops: number;
+}
+
+interface ScaledTool {
+  readonly tool: MeasuringTool;
+  readonly fill: Fill;
+}
+
+/** More scoops than this are miscounted: common practice, no source. A cup is 16 tablespoons. */
+export const MOST_SCOOPS = 16;
+
+/** The best measure of an amount with tools that all measure its kind; nothing where no choice of fills is allowed. */
+export function measure(
+  amount: Quantity<VolumeUnit | MassUnit>,
+  tools: readonly MeasuringTool[],
+  rule: MeasuringRule,
+  maxScoops: number,
+): Measured | undefined {
+  const unit = exactUnit(amount.unit);
+  // The amount to 12 digits, and the halves of the last digit on either side of it, all with a 13th digit.
+  const [digits = "", exponent = "0"] = amount.value.toExponential(11).split("e");
+  const wanted = exactly(`${digits}0e${exponent}`);
+  const half = exactly(`5e${Number(exponent) - 12}`);
+  const sizes = tools.map(exactFill);
+  const places = Math.max(
+    wanted.places + unit.places,
+    half.places + unit.places,
+    ...sizes.flatMap(({ min, max, step }) => [min.places, max.places, step.places]),
+  );
+  const target = atPlaces(product(wanted, unit), places);
+  const margin = atPlaces(product(half, unit), places);
+
+  const scaled = sizes.map((size, i) => ({
+    tool: tools[i] as MeasuringTool,
+    fill: {
+      min: atPlaces(size.min, places),
+      max: atPlaces(size.max, places),
+      step: atPlaces(size.step, places),
+    },
+  }));
+  const found = bestFills(
+    scaled.map(({ fill }) => fill),
+    {
+      amount: target,
+      above: target - margin,
+      below: target + margin,
+      mayBeOver: rule !== "never-over",
+      mayBeUnder: rule !== "never-under",
+      maxScoops,
+    },
+  );
+  if (found === undefined) return undefined;
+  const same = found.total > target - margin && found.total < target + margin;
+  const value = same ? amount.value : quotient({ digits: found.total, places }, unit);
+  if (!Number.isFinite(value)) {
+    throw new SprayMathError("not-finite", "tools", `The tools are too large to be told in ${amount.unit}.`);
+  }
+  return { parts: partsOf(scaled, found), value, scoops: found.scoops };
+}
+
+function partsOf(scaled: readonly ScaledTool[], found: Found): MeasuredPart[] {
+  const used = scaled
+    .map((one, i) => ({ ...one, count: found.counts[i] as number, total: found.totals[i] as bigint }))
+    .filter(({ count }) => count > 0)
+    .sort((a, b) => Number(b.fill.max > a.fill.max) - Number(b.fill.max < a.fill.max));
+  return used.flatMap(({ tool, fill, count, total }) => {
+    const { graduation } = tool;
+    if (graduation === undefined) {
+      const amount = { ...tool.capacity, value: timesExactly(tool.capacity.value, BigInt(count)) };
+      return [{ tool, count, amount }];
+    }
+    const reading = (size: bigint): Volume | Mass => ({
+      ...graduation,
+      value: timesExactly(graduation.value, size / fill.step),
+    });
+    return fillsOf(fill, count, total).map(([each, times]) => ({
+      tool,
+      count: times,
+      each: reading(each),
+      amount: reading(each * BigInt(times)),
+    }));
+  });
+}
+
+/** A total of several fills as full ones first, then the rest, with none below the least that the tool reads. */
+function fillsOf({ min, max }: Fill, count: number, total: bigint): [bigint, number][] {
+  const groups: [bigint, number][] = [];
+  let rest = total;
+  for (let left = count; left > 0; left--) {
+    const most = rest - BigInt(left - 1) * min;
+    const each = most < max ? most : max;
+    const group = groups.at(-1);
+    if (group?.[0] === each) group[1]++;
+    else groups.push([each, 1]);
+    rest -= each;
+  }
+  return groups;
+}

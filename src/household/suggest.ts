@@ -1,0 +1,111 @@
+import { moreThan } from "../units/decide.js";
+import { systemOf } from "../units/systems.js";
+import type { MassUnit, Quantity, VolumeUnit } from "../units/types.js";
+import { type Measured, type MeasuringRule, measure } from "./measure.js";
+import { dimensionMeasured, type MeasuringTool, toolSet } from "./tools.js";
+
+/** A tool with which the amount could be measured within the limit. */
+export interface ToolSuggestion {
+  /** Marks this kind of suggestion. */
+  readonly kind: "tool";
+  /** The tool to have besides the present ones. */
+  readonly tool: MeasuringTool;
+  /** How many scoops it would then take. */
+  readonly scoops: number;
+  /** The error that would be left, in per cent of the amount; less than 0 where under. */
+  readonly errorPercent: number;
+}
+
+/** A batch of another size, which the present tools would measure. */
+export interface BatchSuggestion<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> {
+  /** Marks this kind of suggestion. */
+  readonly kind: "batch";
+  /** The size of that batch over the size of this one: multiply carrier and area by it. */
+  readonly times: number;
+  /** The amount for a batch of that size; the present tools measure it without error. */
+  readonly amount: Quantity<U>;
+  /** How many scoops it takes. */
+  readonly scoops: number;
+}
+
+/** What would make an amount measurable. */
+export type Suggestion<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> =
+  | ToolSuggestion
+  | BatchSuggestion<U>;
+
+/** A measure's signed error in per cent of the amount. */
+export function percentOff(measured: number, amount: number): number {
+  return ((measured - amount) / amount) * 100;
+}
+
+/** What would make an amount measurable that is not: the tool that does it with the fewest scoops, and a batch. */
+export function suggestionsFor<U extends VolumeUnit | MassUnit>(asked: {
+  readonly amount: Quantity<U>;
+  readonly tools: readonly MeasuringTool[];
+  readonly rule: MeasuringRule;
+  readonly maxScoops: number;
+  readonly limitPercent: number;
+}): Suggestion<U>[] {
+  const tool = toolThatWouldDo(asked);
+  const batch = batchThatWouldDo(asked);
+  return [...(tool ? [tool] : []), ...(batch ? [batch] : [])];
+}
+
+function toolThatWouldDo({
+  amount,
+  tools,
+  rule,
+  maxScoops,
+  limitPercent,
+}: Parameters<typeof suggestionsFor>[0]): ToolSuggestion | undefined {
+  let best: ToolSuggestion | undefined;
+  for (const tool of candidates(amount.unit)) {
+    if (tools.some(({ name }) => name === tool.name)) continue;
+    const found = measure(amount, [...tools, tool], rule, maxScoops);
+    if (found === undefined) continue;
+    const errorPercent = percentOff(found.value, amount.value);
+    if (moreThan(Math.abs(errorPercent), limitPercent)) continue;
+    const { scoops } = found;
+    if (best === undefined || scoops < best.scoops || (scoops === best.scoops && nearer(errorPercent, best)))
+      best = { kind: "tool", tool, scoops, errorPercent };
+  }
+  return best;
+}
+
+function nearer(errorPercent: number, best: ToolSuggestion): boolean {
+  return Math.abs(errorPercent) < Math.abs(best.errorPercent);
+}
+
+function candidates(unit: VolumeUnit | MassUnit): MeasuringTool[] {
+  const system = systemOf(unit);
+  if (dimensionMeasured(unit) === "mass")
+    return system === "metric" ? toolSet("scales") : [...toolSet("us-scales"), ...toolSet("scales")];
+  const kitchen = {
+    us: "us-household",
+    imperial: "imperial-measures",
+    metric: "metric-cups-and-spoons",
+  } as const;
+  return [...toolSet(kitchen[system]), ...toolSet("syringes"), ...toolSet("cylinders")];
+}
+
+// A larger batch where the tools are too coarse: the least that they measure from this amount up. A smaller one where
+// they are too small: the most that so many scoops come to. Either is measured without error.
+function batchThatWouldDo<U extends VolumeUnit | MassUnit>({
+  amount,
+  tools,
+  maxScoops,
+}: {
+  readonly amount: Quantity<U>;
+  readonly tools: readonly MeasuringTool[];
+  readonly maxScoops: number;
+}): BatchSuggestion<U> | undefined {
+  const found: Measured | undefined =
+    measure(amount, tools, "never-under", maxScoops) ?? measure(amount, tools, "never-over", maxScoops);
+  if (found === undefined || found.scoops === 0) return undefined;
+  return {
+    kind: "batch",
+    times: found.value / amount.value,
+    amount: { value: found.value, unit: amount.unit },
+    scoops: found.scoops,
+  };
+}

@@ -1,0 +1,295 @@
+import { SprayMathError, shown } from "../errors.js";
+import { checkedChoice, checkedList, checkedObject } from "../units/guard.js";
+import { resolveUnit } from "../units/resolve.js";
+import { checkShape } from "../units/shape.js";
+import type { Mass, MassUnit, Quantity, Volume, VolumeUnit } from "../units/types.js";
+import { atPlaces, type Exact, exactSize } from "./exact-sizes.js";
+
+/** Something that a person measures a product with: a spoon, a cup, a syringe, a cylinder, a scale. */
+export interface MeasuringTool {
+  /** What it is called, as it is to be printed: `tablespoon`, `10 mL syringe`. */
+  readonly name: string;
+  /** What it holds when full, or the most that a scale weighs; more than 0. */
+  readonly capacity: Volume | Mass;
+  /**
+   * For a tool with marks, such as a cylinder, a syringe or a scale: the amount between two marks. One fill then reads
+   * any multiple of it up to the capacity. A tool without it is always filled level and whole.
+   */
+  readonly graduation?: Volume | Mass;
+  /** For a tool with marks: the least that it reads; one graduation where nothing is given. */
+  readonly least?: Volume | Mass;
+}
+
+/**
+ * The names of the sets of tools.
+ *
+ * - `us-spoons`: ⅛, ¼, ½ and 1 teaspoon, 1 tablespoon (US customary)
+ * - `us-cups-and-spoons`: these and ¼, ⅓, ½ and 1 cup
+ * - `us-household`: these and a pint, a quart and a gallon measure
+ * - `us-legal-cups-and-spoons`: teaspoon 5 mL, tablespoon 15 mL, cup 240 mL, as US nutrition labels use them
+ * - `metric-spoons`: ⅛, ¼, ½ and 1 teaspoon of 5 mL, 1 tablespoon of 15 mL
+ * - `metric-cups-and-spoons`: these and ¼, ½ and 1 cup of 250 mL
+ * - `australian-spoons`: ¼, ½ and 1 teaspoon of 5 mL, ½ and 1 tablespoon of 20 mL
+ * - `imperial-measures`: 1 fluid ounce, ¼, ½ and 1 pint, 1 quart, 1 gallon (imperial)
+ * - `syringes`: 1, 5, 10, 20 and 50 mL, with their marks
+ * - `cylinders`: 10, 25, 50, 100, 250, 500 and 1000 mL, with their marks
+ * - `scales`: one of 200 g that reads 0.1 g, one of 5 kg that reads 1 g
+ * - `us-scales`: one of 5 lb that reads 0.1 oz, one of 50 lb that reads 1 oz
+ */
+export type ToolSetName =
+  | "us-spoons"
+  | "us-cups-and-spoons"
+  | "us-household"
+  | "us-legal-cups-and-spoons"
+  | "metric-spoons"
+  | "metric-cups-and-spoons"
+  | "australian-spoons"
+  | "imperial-measures"
+  | "syringes"
+  | "cylinders"
+  | "scales"
+  | "us-scales";
+
+function tool(
+  name: string,
+  value: number,
+  unit: Volume["unit"] | Mass["unit"],
+  marks?: { readonly graduation: number; readonly least?: number },
+): MeasuringTool {
+  const of = (amount: number): Volume | Mass => ({ value: amount, unit }) as Volume | Mass;
+  if (marks === undefined) return { name, capacity: of(value) };
+  const { graduation, least } = marks;
+  return {
+    name,
+    capacity: of(value),
+    graduation: of(graduation),
+    ...(least !== undefined && { least: of(least) }),
+  };
+}
+
+// US customary: 1 gal = 231 in³ = 4 qt = 8 pt = 16 cups = 128 fl oz = 256 tbsp = 768 tsp (NIST Handbook 44 (2024),
+// Appendix C). A third of a cup is 16 teaspoons, and is given so because its decimal in cups does not end.
+const US_SPOONS = [
+  tool("1/8 teaspoon", 0.125, "tsp"),
+  tool("1/4 teaspoon", 0.25, "tsp"),
+  tool("1/2 teaspoon", 0.5, "tsp"),
+  tool("teaspoon", 1, "tsp"),
+  tool("tablespoon", 1, "tbsp"),
+];
+const US_CUPS = [
+  tool("1/4 cup", 0.25, "cup"),
+  tool("1/3 cup", 16, "tsp"),
+  tool("1/2 cup", 0.5, "cup"),
+  tool("cup", 1, "cup"),
+];
+const US_JUGS = [
+  tool("pint measure", 1, "pt"),
+  tool("quart measure", 1, "qt"),
+  tool("gallon measure", 1, "gal"),
+];
+
+// For nutrition labelling only: teaspoon 5 mL, tablespoon 15 mL, cup 240 mL (21 CFR 101.9(b)(5)(viii)). Spoons and cups
+// sold with milliliters on them follow these figures.
+const US_LEGAL = [
+  tool("1/4 teaspoon (1.25 mL)", 1.25, "mL"),
+  tool("1/2 teaspoon (2.5 mL)", 2.5, "mL"),
+  tool("teaspoon (5 mL)", 5, "mL"),
+  tool("tablespoon (15 mL)", 15, "mL"),
+  tool("1/4 cup (60 mL)", 60, "mL"),
+  tool("1/3 cup (80 mL)", 80, "mL"),
+  tool("1/2 cup (120 mL)", 120, "mL"),
+  tool("cup (240 mL)", 240, "mL"),
+];
+
+// Metric kitchen measure: teaspoon 5 mL, tablespoon 15 mL, cup 250 mL (common practice, no source: in use in Canada,
+// New Zealand and the United Kingdom, where no law fixes them).
+const METRIC_SPOONS = [
+  tool("1/8 metric teaspoon", 0.125, "metric_tsp"),
+  tool("1/4 metric teaspoon", 0.25, "metric_tsp"),
+  tool("1/2 metric teaspoon", 0.5, "metric_tsp"),
+  tool("metric teaspoon", 1, "metric_tsp"),
+  tool("metric tablespoon", 1, "metric_tbsp"),
+];
+const METRIC_CUPS = [
+  tool("1/4 metric cup", 0.25, "metric_cup"),
+  tool("1/2 metric cup", 0.5, "metric_cup"),
+  tool("metric cup", 1, "metric_cup"),
+];
+
+// Australian: ¼, ½ and 1 teaspoon of 5 mL, 1 tablespoon of 20 mL (conversion chart, "spoon sets approved by the Standards
+// Association of Australia", Healthy Kids, NSW Ministry of Health, year not shown). The half tablespoon is common practice.
+const AUSTRALIAN_SPOONS = [
+  tool("1/4 Australian teaspoon", 1.25, "mL"),
+  tool("1/2 Australian teaspoon", 2.5, "mL"),
+  tool("Australian teaspoon", 5, "mL"),
+  tool("1/2 Australian tablespoon", 0.5, "au_tbsp"),
+  tool("Australian tablespoon", 1, "au_tbsp"),
+];
+
+// 1 imperial gallon = 4.54609 L = 4 qt = 8 pt = 160 fl oz (Weights and Measures Act 1985, Schedule 1).
+const IMPERIAL_MEASURES = [
+  tool("imperial fluid ounce measure", 1, "imp_fl_oz"),
+  tool("1/4 imperial pint measure", 0.25, "imp_pt"),
+  tool("1/2 imperial pint measure", 0.5, "imp_pt"),
+  tool("imperial pint measure", 1, "imp_pt"),
+  tool("imperial quart measure", 1, "imp_qt"),
+  tool("imperial gallon measure", 1, "imp_gal"),
+];
+
+// Marks as on syringes in trade (common practice, no source).
+const SYRINGES = [
+  tool("1 mL syringe", 1, "mL", { graduation: 0.02 }),
+  tool("5 mL syringe", 5, "mL", { graduation: 0.2 }),
+  tool("10 mL syringe", 10, "mL", { graduation: 0.5 }),
+  tool("20 mL syringe", 20, "mL", { graduation: 1 }),
+  tool("50 mL syringe", 50, "mL", { graduation: 1 }),
+];
+
+// Marks as on laboratory cylinders (ISO 4788; from memory). Read from a tenth of the capacity up: below that the width
+// of a mark is too large a part of the reading (common practice, no source).
+const CYLINDERS = [
+  tool("10 mL cylinder", 10, "mL", { graduation: 0.2, least: 1 }),
+  tool("25 mL cylinder", 25, "mL", { graduation: 0.5, least: 2.5 }),
+  tool("50 mL cylinder", 50, "mL", { graduation: 1, least: 5 }),
+  tool("100 mL cylinder", 100, "mL", { graduation: 1, least: 10 }),
+  tool("250 mL cylinder", 250, "mL", { graduation: 2, least: 26 }),
+  tool("500 mL cylinder", 500, "mL", { graduation: 5, least: 50 }),
+  tool("1000 mL cylinder", 1000, "mL", { graduation: 10, least: 100 }),
+];
+
+// A scale is not to be used below 20 of its divisions (NIST Handbook 44, Section 2.20, Table 8, class III; from memory).
+const SCALES = [
+  tool("200 g scale", 200, "g", { graduation: 0.1, least: 2 }),
+  tool("5 kg scale", 5000, "g", { graduation: 1, least: 20 }),
+];
+const US_SCALES = [
+  tool("5 lb scale", 80, "oz", { graduation: 0.1, least: 2 }),
+  tool("50 lb scale", 800, "oz", { graduation: 1, least: 20 }),
+];
+
+const SETS: Record<ToolSetName, readonly MeasuringTool[]> = {
+  "us-spoons": US_SPOONS,
+  "us-cups-and-spoons": [...US_SPOONS, ...US_CUPS],
+  "us-household": [...US_SPOONS, ...US_CUPS, ...US_JUGS],
+  "us-legal-cups-and-spoons": US_LEGAL,
+  "metric-spoons": METRIC_SPOONS,
+  "metric-cups-and-spoons": [...METRIC_SPOONS, ...METRIC_CUPS],
+  "australian-spoons": AUSTRALIAN_SPOONS,
+  "imperial-measures": IMPERIAL_MEASURES,
+  syringes: SYRINGES,
+  cylinders: CYLINDERS,
+  scales: SCALES,
+  "us-scales": US_SCALES,
+};
+
+/** The names of the sets, in a fixed order: for a form's list of choices. */
+export const toolSetNames: readonly ToolSetName[] = Object.keys(SETS) as ToolSetName[];
+
+/**
+ * The tools of a named set, smallest first, as a new list that may be added to or cut down.
+ *
+ * Each capacity is exact by its standard: US customary (NIST Handbook 44 (2024), Appendix C), US legal for nutrition
+ * labels (21 CFR 101.9(b)(5)(viii)), imperial (Weights and Measures Act 1985, Schedule 1); metric kitchen measure is
+ * common practice.
+ *
+ * @param name - a set's name
+ * @returns its tools
+ * @throws SprayMathError `unknown-choice` or `missing`
+ *
+ * @example
+ * ```ts
+ * import { toolSet } from "swath-to-spoon/household";
+ *
+ * const spoons = toolSet("australian-spoons");
+ * console.log(spoons.map((tool) => tool.name).at(-1)); // Australian tablespoon
+ * console.log(spoons.at(-1)?.capacity); // { value: 1, unit: 'au_tbsp' }
+ * ```
+ */
+export function toolSet(name: ToolSetName): MeasuringTool[] {
+  return [...SETS[checkedChoice(name, toolSetNames, "name")]];
+}
+
+/** A set's tools, or the caller's own after a look at their shape; sizes are checked where they are compared. */
+export function checkedTools(tools: ToolSetName | readonly MeasuringTool[]): readonly MeasuringTool[] {
+  if (typeof tools === "string") return SETS[checkedChoice(tools, toolSetNames, "tools")];
+  checkedList(tools, "tools");
+  for (const [i, one] of tools.entries()) checkTool(one, `tools[${i}]`);
+  return tools;
+}
+
+function checkTool(given: MeasuringTool, path: string): void {
+  const { name, capacity, graduation, least } = checkedObject(given, path);
+  if (typeof name !== "string" || name.trim() === "") {
+    throw new SprayMathError(
+      name === undefined || name === null ? "missing" : "unreadable",
+      `${path}.name`,
+      `Given ${shown(name)}; wanted the tool's name as text, such as "tablespoon".`,
+    );
+  }
+  const kind = checkedSize(capacity, `${path}.capacity`);
+  if (graduation === undefined && least === undefined) return;
+  if (graduation === undefined) {
+    throw new SprayMathError(
+      "missing",
+      `${path}.graduation`,
+      `Given the least that the ${name} reads but not the amount between its marks; wanted a graduation, or no least.`,
+    );
+  }
+  for (const [field, size] of Object.entries({ graduation, ...(least !== undefined && { least }) })) {
+    if (checkedSize(size, `${path}.${field}`) !== kind) {
+      throw new SprayMathError(
+        "wrong-dimension",
+        `${path}.${field}`,
+        `Given ${size.value} ${size.unit} for a tool that holds ${capacity.value} ${capacity.unit}; wanted both as a volume or both as a weight.`,
+      );
+    }
+  }
+  const { min, max } = exactFill(given);
+  const places = Math.max(min.places, max.places);
+  if (atPlaces(min, places) > atPlaces(max, places)) {
+    throw new SprayMathError(
+      "out-of-range",
+      `${path}.${least === undefined ? "graduation" : "least"}`,
+      `Given a ${name} of ${capacity.value} ${capacity.unit} with no mark from the least that it reads up to that; wanted a graduation and a least within the capacity.`,
+    );
+  }
+}
+
+/** The exact values that one fill of a tool can have, in liters or kilograms: from `min` to `max` by `step`. */
+export function exactFill({ capacity, graduation, least }: MeasuringTool): {
+  min: Exact;
+  max: Exact;
+  step: Exact;
+} {
+  const full = exactSize(capacity);
+  if (graduation === undefined) return { min: full, max: full, step: full };
+  const mark = exactSize(graduation);
+  const low = exactSize(least ?? graduation);
+  const places = Math.max(full.places, mark.places, low.places);
+  const step = atPlaces(mark, places);
+  const max = (atPlaces(full, places) / step) * step;
+  const min = ((atPlaces(low, places) + step - 1n) / step) * step;
+  return { min: { digits: min, places }, max: { digits: max, places }, step: { digits: step, places } };
+}
+
+/** Refuses what is neither a volume nor a weight above 0, and says which of the two it is. */
+export function checkedSize(size: Quantity<VolumeUnit | MassUnit>, path: string): "volume" | "mass" {
+  checkShape(size, path);
+  const { dimension } = resolveUnit(size.unit, `${path}.unit`);
+  if (dimension !== "volume" && dimension !== "mass") {
+    throw new SprayMathError(
+      "wrong-dimension",
+      path,
+      `Given ${size.value} ${size.unit}; wanted a volume or a weight.`,
+    );
+  }
+  if (size.value <= 0) {
+    throw new SprayMathError("out-of-range", path, `Given ${size.value} ${size.unit}; wanted more than 0.`);
+  }
+  return dimension;
+}
+
+/** Whether a unit of volume or of mass is one or the other. */
+export function dimensionMeasured(unit: VolumeUnit | MassUnit): "volume" | "mass" {
+  return resolveUnit(unit, "unit").dimension === "mass" ? "mass" : "volume";
+}
