@@ -1,6 +1,10 @@
 export { convert, valueIn } from "./convert.js";
+export { describeUnit, type UnitDescription } from "./describe.js";
 export { dimensionOf, sameDimension, unitsOf } from "./dimensions.js";
+export { type FormatOptions, formatQuantity, type LargestDenominator } from "./format.js";
+export { type ParsedQuantity, type ParseOptions, parseQuantity } from "./parse.js";
 export { compare, qty, ratio, scale, sum } from "./quantity.js";
 export { isUnit } from "./resolve.js";
 export { systemOf } from "./systems.js";
 export type * from "./types.js";
+export { fromUcum, toUcum } from "./ucum.js";

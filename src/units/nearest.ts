@@ -4,6 +4,7 @@
  */
 export function nearest(text: string, candidates: readonly string[]): string | undefined {
   const plain = simplify(text);
+  if (plain === "") return undefined;
   let best: string | undefined;
   let fewest = plain.length / 2 + 0.5;
   for (const candidate of candidates) {

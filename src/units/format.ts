@@ -1,0 +1,129 @@
+import { describeUnit } from "./describe.js";
+import { checkedChoice, checkedCount, checkedNumber, checkedObject } from "./guard.js";
+import { multipleOf } from "./multiples.js";
+import { numberFormat, percentGap } from "./numerals.js";
+import { resolveUnit } from "./resolve.js";
+import { checkShape } from "./shape.js";
+import type { FractionBasis, Quantity, Unit } from "./types.js";
+
+/** The denominators that {@link formatQuantity} rounds to. */
+export type LargestDenominator = 2 | 3 | 4 | 8 | 16 | 32 | 64;
+
+/** How {@link formatQuantity} is to write. */
+export interface FormatOptions {
+  /** Whose decimal and group signs the numbers have, as a language tag; `en-US` unless given. Unit names stay English. */
+  readonly locale?: string;
+  /** How many significant digits, from 1 to 17; 4 unless given. */
+  readonly digits?: number;
+  /** Write a fraction instead of decimals: the nearest one with this denominator, cut down (4/8 is 1/2). 3 gives thirds. */
+  readonly fraction?: LargestDenominator;
+  /** `symbol` for `2 gal/ac`, `name` for `2 gallons per acre`; `symbol` unless given. */
+  readonly unitStyle?: "symbol" | "name";
+}
+
+const DENOMINATORS: readonly number[] = [2, 3, 4, 8, 16, 32, 64];
+
+/**
+ * Writes a quantity for people to read, with the unit as the trade spells it: `12 fl oz/ac`, `2 1/2 tsp`,
+ * `1.5 oz wt/1,000 sq ft`, `0.25% v/v`. What is written in symbols, `parseQuantity` with the same locale reads back.
+ *
+ * Rounding: to `digits` significant digits, or to the nearest fraction where `fraction` is given. Where that fraction
+ * would be 0 but the amount is not, the amount is written with significant digits. Rounding is for reading only: to
+ * measure a dose, use the functions that never round above the label rate.
+ *
+ * The name is singular where the printed number is 1, or a fraction below it (`1/2 teaspoon`). An amount of `1000ft2`,
+ * `100gal` or `100L` is written as a multiple: `2 × 100 gal`.
+ *
+ * Source: number formats by `Intl.NumberFormat` (ECMA-402); the spellings: common practice, no source.
+ *
+ * @param quantity - any quantity; a fraction's basis is written after it
+ * @param options - see {@link FormatOptions}
+ * @returns the text
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, or `unknown-choice` and `out-of-range`
+ *   for an option
+ *
+ * @example
+ * ```ts
+ * import { formatQuantity, qty } from "swath-to-spoon/units";
+ *
+ * console.log(formatQuantity(qty(2.5, "tsp"), { fraction: 8 })); // 2 1/2 tsp
+ * console.log(formatQuantity(qty(20, "gal/ac"), { unitStyle: "name" })); // 20 gallons per acre
+ * console.log(formatQuantity(qty(1234.5, "L/ha"), { locale: "de-DE", digits: 5 })); // 1.234,5 L/ha
+ * ```
+ */
+export function formatQuantity(quantity: Quantity, options: FormatOptions = {}): string {
+  checkShape(quantity, "quantity");
+  const { locale, digits, fraction, unitStyle } = checkedOptions(options);
+  const number =
+    (fraction && asFraction(quantity.value, fraction, locale)) ?? asDigits(quantity.value, digits, locale);
+  const unit =
+    unitStyle === "name"
+      ? nameOf(quantity.unit, number.one, locale)
+      : symbolOf(quantity.unit, number.one, locale);
+  const { basis } = quantity as { readonly basis?: FractionBasis };
+  const gap = quantity.unit === "%" && unitStyle === "symbol" ? percentGap(locale) : " ";
+  return `${number.text}${gap}${unit}${basis === undefined ? "" : ` ${basis}`}`;
+}
+
+function checkedOptions(options: FormatOptions): Required<Omit<FormatOptions, "fraction">> & FormatOptions {
+  const { locale = "en-US", digits = 4, fraction, unitStyle = "symbol" } = checkedObject(options, "options");
+  checkedCount(digits, "options.digits");
+  checkedNumber(digits, "options.digits", { max: 17 });
+  checkedChoice(unitStyle, ["symbol", "name"], "options.unitStyle");
+  if (fraction === undefined) return { locale, digits, unitStyle };
+  checkedChoice(String(fraction), DENOMINATORS.map(String), "options.fraction");
+  return { locale, digits, unitStyle, fraction };
+}
+
+/** A number as it is printed, and whether a name after it stands for one or less. */
+interface Printed {
+  readonly text: string;
+  readonly one: boolean;
+}
+
+function asDigits(value: number, digits: number, locale: string): Printed {
+  const text = numberFormat(locale, digits).format(value + 0);
+  return { text, one: Math.abs(Number(value.toPrecision(digits))) === 1 };
+}
+
+// None where it would hide an amount, or where there are no eighths left between two floats.
+function asFraction(value: number, denominator: number, locale: string): Printed | undefined {
+  const parts = Math.round(Math.abs(value) * denominator);
+  if ((parts === 0 && value !== 0) || !Number.isSafeInteger(parts)) return undefined;
+  const whole = Math.floor(parts / denominator);
+  const rest = parts % denominator;
+  const signed = value < 0 ? -whole : whole;
+  const wholeText = numberFormat(locale, "whole").format(signed);
+  if (rest === 0) return { text: wholeText, one: whole === 1 };
+  const shared = greatestDivisor(rest, denominator);
+  const part = `${rest / shared}/${denominator / shared}`;
+  if (whole > 0) return { text: `${wholeText} ${part}`, one: false };
+  return { text: value < 0 ? `-${part}` : part, one: true };
+}
+
+function greatestDivisor(a: number, b: number): number {
+  return b === 0 ? a : greatestDivisor(b, a % b);
+}
+
+function nameOf(unit: Unit, one: boolean, locale: string): string {
+  const { singular, plural } = describeUnit(unit);
+  const top = multipleOf(resolveUnit(unit, "unit").over);
+  // "2 × 100 gallons": the singular of a multiple says how many.
+  return localised(top === undefined ? (one ? singular : plural) : `× ${singular}`, locale);
+}
+
+function symbolOf(unit: Unit, one: boolean, locale: string): string {
+  const { symbol } = describeUnit(unit);
+  if (unit === "mph") return symbol;
+  const { over } = resolveUnit(unit, "unit");
+  const { singular, plural, symbol: top } = describeUnit(over);
+  // A unit without a symbol is named, and one whose symbol is its name (cup) takes the plural.
+  if (top === "") return one ? singular : plural;
+  const inflected = top === singular && !one ? plural + symbol.slice(top.length) : symbol;
+  return localised(multipleOf(over) === undefined ? inflected : `× ${inflected}`, locale);
+}
+
+// The one numeral in the table's names that is grouped.
+function localised(text: string, locale: string): string {
+  return text.replaceAll("1,000", numberFormat(locale, "whole").format(1000));
+}

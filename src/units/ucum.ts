@@ -1,0 +1,139 @@
+import { SprayMathError, shown } from "../errors.js";
+import { isUnit, resolveUnit, simpleUnits } from "./resolve.js";
+import type { SimpleUnit, Unit } from "./types.js";
+
+// International feet throughout. UCUM's two acres are 4,840 square yards of other yards than the international one,
+// [acr_us] of the US survey yard and [acr_br] of a British yard whose inch is 2.539998 cm, so the acre is spelled out; its [cup_m] is
+// 240 mL, so the metric cup is too.
+const CODES: Record<Exclude<SimpleUnit, "mph">, string> = {
+  in: "[in_i]",
+  ft: "[ft_i]",
+  yd: "[yd_i]",
+  mi: "[mi_i]",
+  mm: "mm",
+  cm: "cm",
+  m: "m",
+  km: "km",
+  in2: "[sin_i]",
+  ft2: "[sft_i]",
+  yd2: "[syd_i]",
+  ac: "4840.[syd_i]",
+  "1000ft2": "1000.[sft_i]",
+  cm2: "cm2",
+  m2: "m2",
+  ha: "har",
+  km2: "km2",
+  tsp: "[tsp_us]",
+  tbsp: "[tbs_us]",
+  fl_oz: "[foz_us]",
+  cup: "[cup_us]",
+  pt: "[pt_us]",
+  qt: "[qt_us]",
+  gal: "[gal_us]",
+  "100gal": "100.[gal_us]",
+  in3: "[cin_i]",
+  ft3: "[cft_i]",
+  imp_fl_oz: "[foz_br]",
+  imp_pt: "[pt_br]",
+  imp_qt: "[qt_br]",
+  imp_gal: "[gal_br]",
+  mL: "mL",
+  L: "L",
+  "100L": "100.L",
+  m3: "m3",
+  metric_tsp: "[tsp_m]",
+  metric_tbsp: "[tbs_m]",
+  au_tbsp: "20.mL",
+  metric_cup: "250.mL",
+  oz: "[oz_av]",
+  lb: "[lb_av]",
+  mg: "mg",
+  g: "g",
+  kg: "kg",
+  s: "s",
+  min: "min",
+  h: "h",
+  psi: "[psi]",
+  kPa: "kPa",
+  bar: "bar",
+  "%": "%",
+  ppm: "[ppm]",
+  "1": "1",
+};
+
+function simpleCode(unit: SimpleUnit): string {
+  return CODES[unit as Exclude<SimpleUnit, "mph">];
+}
+
+/**
+ * The UCUM code of a unit, for exchange with other systems.
+ *
+ * Source: The Unified Code for Units of Measure (UCUM), version 2.2, unitsofmeasure.org. The acre is `4840.[syd_i]`,
+ * because UCUM's own acres are made of the survey yard (`[acr_us]`) and of an old British yard (`[acr_br]`).
+ *
+ * @param unit - any unit
+ * @returns its case-sensitive UCUM code, of exactly the same size
+ * @throws SprayMathError `unknown-unit`
+ *
+ * @example
+ * ```ts
+ * import { toUcum } from "swath-to-spoon/units";
+ *
+ * console.log(toUcum("fl_oz/1000ft2")); // [foz_us]/(1000.[sft_i])
+ * ```
+ */
+export function toUcum(unit: Unit): string {
+  const { over, per } = resolveUnit(unit, "unit");
+  if (per === undefined) return simpleCode(over);
+  const bottom = simpleCode(per);
+  // UCUM reads from left to right: a/b.c is a/b × c.
+  return `${simpleCode(over)}/${bottom.includes(".") ? `(${bottom})` : bottom}`;
+}
+
+/**
+ * The unit that a UCUM code stands for. Reads what {@link toUcum} writes, with `l` for `L` as UCUM allows; `[mi_i]/h`
+ * gives `mph`.
+ *
+ * @param code - a case-sensitive UCUM code
+ * @returns the unit
+ * @throws SprayMathError `unknown-unit` for a code that stands for none of the library's units exactly
+ *
+ * @example
+ * ```ts
+ * import { fromUcum } from "swath-to-spoon/units";
+ *
+ * console.log(fromUcum("[gal_us]/min")); // gal/min
+ * ```
+ */
+export function fromUcum(code: string): Unit {
+  if (typeof code !== "string" || code.length > 100) throw unknownCode(code);
+  const stroke = code.indexOf("/");
+  const over = simpleUnit(stroke < 0 ? code : code.slice(0, stroke));
+  const per = stroke < 0 ? undefined : simpleUnit(bare(code.slice(stroke + 1)));
+  const unit = stroke < 0 ? over : `${over}/${per}`;
+  if (!isUnit(unit)) throw unknownCode(code);
+  return unit === "mi/h" ? "mph" : unit;
+}
+
+function simpleUnit(code: string): SimpleUnit | undefined {
+  const wanted = code.replace(/^(\d+\.)?(m?)l$/, "$1$2L");
+  return simpleUnits().find((unit) => simpleCode(unit) === wanted);
+}
+
+// Without parentheses a factor under the stroke would belong above it, so only then is it taken as one.
+function bare(code: string): string {
+  if (code.startsWith("(") && code.endsWith(")")) return code.slice(1, -1);
+  return code.includes(".") ? "" : code;
+}
+
+function unknownCode(code: unknown): SprayMathError {
+  const hint =
+    typeof code === "string" && /\[acr_(us|br)\]/.test(code)
+      ? "That acre is not made of international yards; wanted 4840.[syd_i]."
+      : 'Wanted a code such as "[gal_us]/(4840.[syd_i])" or "mL".';
+  return new SprayMathError(
+    "unknown-unit",
+    "code",
+    `Given ${shown(code)}, which is not the UCUM code of a unit known here. ${hint}`,
+  );
+}
