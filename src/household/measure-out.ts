@@ -1,33 +1,20 @@
-import { type Issue, SprayMathError } from "../errors.js";
+import type { Issue } from "../errors.js";
 import { valueIn } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { areaIn, checkedChoice, checkedCount, checkedNumber, checkedObject } from "../units/guard.js";
+import { areaIn } from "../units/guard.js";
 import type { AreaUnit, MassUnit, Quantity, TreatedArea, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
-import { type Measured, type MeasuredPart, type MeasuringRule, MOST_SCOOPS, measure } from "./measure.js";
-import { percentOff, type Suggestion, suggestionsFor } from "./suggest.js";
-import {
-  checkedSize,
-  checkedTools,
-  dimensionMeasured,
-  type MeasuringTool,
-  type ToolSetName,
-} from "./tools.js";
+import { type Measured, type MeasuredPart, type MeasuringRule, measure, percentOff } from "./measure.js";
+import { checkedPermission, checkedRequest, type MeasuringInput } from "./request.js";
+import { type Suggestion, suggestionsFor } from "./suggest.js";
 
 /** What {@link measureOut} is asked. */
-export interface MeasureOutInput<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> {
-  /** The amount of product wanted: a volume or a weight, more than 0. */
-  readonly amount: Quantity<U>;
-  /** A named set, or a list of tools. Those that measure the other kind (scales for a volume) are passed over. */
-  readonly tools: ToolSetName | readonly MeasuringTool[];
-  /** `never-over` where the amount is a label's maximum, `never-under` where it is a minimum, or `nearest`. */
-  readonly rule: MeasuringRule;
-  /** The largest error that is taken, in per cent of the amount, from 0 to 50; 5 where nothing is given. */
-  readonly limitPercent?: number;
-  /** The most scoops that are taken, from 1 to 100; 16 where nothing is given: a longer count goes wrong. */
-  readonly maxScoops?: number;
+export interface MeasureOutInput<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit>
+  extends MeasuringInput<U> {
   /** The treated area that this amount is for: the error is then told as product per area too. */
   readonly perArea?: TreatedArea;
+  /** True where the label permits diluting the product first: a dose too small may then be measured from a stock. */
+  readonly labelPermitsDilution?: boolean;
 }
 
 /** An amount as it is measured with tools. */
@@ -60,12 +47,9 @@ export interface NotMeasurable<U extends VolumeUnit | MassUnit = VolumeUnit | Ma
   readonly issue: Issue;
   /** What the tools come nearest to under the rule: not to be used. Left out where it is nothing at all. */
   readonly best?: MeasuredDose<U>;
-  /** The tool that would do, and the batch size at which the present tools would; either may be missing. */
+  /** The tool that would do, the batch size at which the present tools would, and a stock where the label permits it; each may be missing. */
   readonly suggestions: readonly Suggestion<U>[];
 }
-
-/** The names of the rules, for a form's list of choices. */
-export const measuringRules: readonly MeasuringRule[] = ["never-over", "never-under", "nearest"];
 
 /**
  * Tells an amount of product as what a person can measure with the tools at hand.
@@ -103,12 +87,16 @@ export const measuringRules: readonly MeasuringRule[] = ["never-over", "never-un
 export function measureOut<U extends VolumeUnit | MassUnit>(
   input: MeasureOutInput<U>,
 ): Measurable<U> | NotMeasurable<U> {
-  const { amount, tools, rule, limitPercent, maxScoops, perArea } = checkedInput(input);
+  const request = checkedRequest(input);
+  const { amount, tools, rule, limitPercent, maxScoops } = request;
+  const { perArea, labelPermitsDilution } = input;
+  if (perArea !== undefined) areaIn(perArea, "treated", "ft2", "perArea");
+  const permitted = labelPermitsDilution !== undefined && checkedPermission(labelPermitsDilution);
   const found = measure(amount, tools, rule, maxScoops);
   const dose = found && doseOf(found, amount, perArea);
   if (dose && dose.scoops > 0 && !moreThan(Math.abs(dose.errorPercent), limitPercent))
     return { ok: true, ...dose };
-  const suggestions = suggestionsFor({ amount, tools, rule, maxScoops, limitPercent });
+  const suggestions = suggestionsFor(request, permitted);
   return {
     ok: false,
     issue: {
@@ -119,48 +107,6 @@ export function measureOut<U extends VolumeUnit | MassUnit>(
     ...(dose && dose.scoops > 0 && { best: dose }),
     suggestions,
   };
-}
-
-type Checked<U extends VolumeUnit | MassUnit> = Required<Omit<MeasureOutInput<U>, "perArea" | "tools">> & {
-  readonly tools: readonly MeasuringTool[];
-  readonly perArea?: TreatedArea;
-};
-
-function checkedInput<U extends VolumeUnit | MassUnit>(input: MeasureOutInput<U>): Checked<U> {
-  const {
-    amount,
-    tools,
-    rule,
-    limitPercent = 5,
-    maxScoops = MOST_SCOOPS,
-    perArea,
-  } = checkedObject(input, "input");
-  checkedSize(amount, "amount");
-  const fitting = toolsFor(amount, tools);
-  checkedChoice(rule, measuringRules, "rule");
-  checkedNumber(limitPercent, "limitPercent", { min: 0, max: 50 });
-  if (checkedCount(maxScoops, "maxScoops") > 100)
-    throw new SprayMathError("out-of-range", "maxScoops", `Given ${maxScoops}; wanted 100 or fewer.`);
-  if (perArea !== undefined) areaIn(perArea, "treated", perArea.unit, "perArea");
-  return { amount, tools: fitting, rule, limitPercent, maxScoops, ...(perArea && { perArea }) };
-}
-
-/** The tools that measure the amount's kind. */
-export function toolsFor(
-  amount: Quantity<VolumeUnit | MassUnit>,
-  tools: ToolSetName | readonly MeasuringTool[],
-): readonly MeasuringTool[] {
-  const kind = dimensionMeasured(amount.unit);
-  const fitting = checkedTools(tools).filter(({ capacity }) => dimensionMeasured(capacity.unit) === kind);
-  if (fitting.length > 0) return fitting;
-  const given = `Given ${amount.value} ${amount.unit}, a ${kind === "mass" ? "weight" : "volume"}, and no tool that measures one`;
-  throw new SprayMathError(
-    "wrong-dimension",
-    "tools",
-    kind === "mass"
-      ? `${given}; wanted a scale: a weight is weighed, not spooned, unless the product's own bulk density is known. An ounce of weight (oz) is not a fluid ounce (fl_oz).`
-      : `${given}; wanted spoons, a syringe or a cylinder. A fluid ounce (fl_oz) is not an ounce of weight (oz).`,
-  );
 }
 
 function doseOf<U extends VolumeUnit | MassUnit>(
@@ -202,12 +148,12 @@ function refusal<U extends VolumeUnit | MassUnit>(facts: {
       : dose.scoops === 0
         ? `too little for these tools${so}`
         : `to which these tools come no nearer than ${rounded(Math.abs(dose.errorPercent))} % ${dose.error.value < 0 ? "under" : "over"} ${how}`;
-  const ways = suggestions.map((one) =>
-    one.kind === "tool"
-      ? `a ${one.tool.name} as well`
-      : `a batch ${batchTimes(one.times, rule)} times as large`,
-  );
-  const instead = ways.length > 0 ? `use ${ways.join(", or make ")}` : "weigh or measure it with finer tools";
+  const ways = suggestions.map((one) => {
+    if (one.kind === "tool") return `use a ${one.tool.name} as well`;
+    if (one.kind === "batch") return `make a batch ${batchTimes(one.times, rule)} times as large`;
+    return "take it from a stock, as the label permits";
+  });
+  const instead = ways.length > 0 ? ways.join(", or ") : "use other tools";
   return `${given}, ${comes}; wanted within ${limitPercent} %: ${instead}.`;
 }
 

@@ -98,17 +98,45 @@ function partsOf(scaled: readonly ScaledTool[], found: Found): MeasuredPart[] {
       const amount = { ...tool.capacity, value: timesExactly(tool.capacity.value, BigInt(count)) };
       return [{ tool, count, amount }];
     }
-    const reading = (size: bigint): Volume | Mass => ({
-      ...graduation,
-      value: timesExactly(graduation.value, size / fill.step),
-    });
     return fillsOf(fill, count, total).map(([each, times]) => ({
       tool,
       count: times,
-      each: reading(each),
-      amount: reading(each * BigInt(times)),
+      each: reading(graduation, each / fill.step),
+      amount: reading(graduation, (each / fill.step) * BigInt(times)),
     }));
   });
+}
+
+function reading(graduation: Volume | Mass, marks: bigint): Volume | Mass {
+  return { ...graduation, value: timesExactly(graduation.value, marks) };
+}
+
+/** What a tool holds when it is full, or filled to its highest mark. */
+export function fullFill(tool: MeasuringTool): Volume | Mass {
+  if (tool.graduation === undefined) return tool.capacity;
+  const { max, step } = exactFill(tool);
+  return reading(tool.graduation, max.digits / step.digits);
+}
+
+/** The fills of a tool that a stock is made from: the whole of it, or 1, 2, 5, 10, 20, 50 ... marks from the least up. */
+export function smallFills(tool: MeasuringTool): MeasuredPart[] {
+  const { graduation } = tool;
+  if (graduation === undefined) return [{ tool, count: 1, amount: tool.capacity }];
+  const { min, max, step } = exactFill(tool);
+  const [least, most] = [min.digits / step.digits, max.digits / step.digits];
+  const marks: bigint[] = [];
+  for (let ten = 1n; ten <= most; ten *= 10n) marks.push(ten, 2n * ten, 5n * ten);
+  return marks
+    .filter((mark) => mark >= least && mark <= most)
+    .map((mark) => {
+      const amount = reading(graduation, mark);
+      return { tool, count: 1, each: amount, amount };
+    });
+}
+
+/** A measure's signed error in per cent of the amount. */
+export function percentOff(measured: number, amount: number): number {
+  return ((measured - amount) / amount) * 100;
 }
 
 /** A total of several fills as full ones first, then the rest, with none below the least that the tool reads. */

@@ -105,7 +105,8 @@ export function bestFills(fills: readonly Fill[], target: Target): Found | undef
       totals[i] = 0n;
       return;
     }
-    for (let count = left; count >= 0 && low <= high; count--) {
+    const [fewest, most] = countsWorthTrying(i, left, low - used, high - used);
+    for (let count = most; count >= fewest && low <= high; count--) {
       const c = BigInt(count);
       const rest = BigInt(left - count);
       counts[i] = count;
@@ -124,6 +125,17 @@ export function bestFills(fills: readonly Fill[], target: Target): Found | undef
     }
     counts[i] = 0;
     totals[i] = 0n;
+  }
+
+  // For a tool without marks, how many of `left` scoops it may have for the rest to bring the total between from and to.
+  function countsWorthTrying(i: number, left: number, from: bigint, to: bigint): [number, number] {
+    const { min: size, max } = order[i] as Fill;
+    if (size !== max) return [0, left];
+    const n = BigInt(left);
+    const [small, large] = [smallest[i + 1] as bigint, largest[i + 1] as bigint];
+    const most = size > small ? floorTo(to - n * small, size - small) / (size - small) : n;
+    const fewest = size > large ? -floorTo(n * large - from, size - large) / (size - large) : 0n;
+    return [Number(greater(fewest, 0n)), Number(lesser(most, n))];
   }
 
   if (mayBeUnder) consider(0n, 0);

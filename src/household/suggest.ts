@@ -1,7 +1,9 @@
 import { moreThan } from "../units/decide.js";
 import { systemOf } from "../units/systems.js";
 import type { MassUnit, Quantity, VolumeUnit } from "../units/types.js";
-import { type Measured, type MeasuringRule, measure } from "./measure.js";
+import { type Measured, measure, percentOff } from "./measure.js";
+import type { MeasuringRequest } from "./request.js";
+import { findStock, type StockDilution } from "./stock-dilution.js";
 import { dimensionMeasured, type MeasuringTool, toolSet } from "./tools.js";
 
 /** A tool with which the amount could be measured within the limit. */
@@ -28,27 +30,33 @@ export interface BatchSuggestion<U extends VolumeUnit | MassUnit = VolumeUnit | 
   readonly scoops: number;
 }
 
+/** A stock from which the present tools would measure the amount: only where the label permits diluting first. */
+export interface StockSuggestion<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> {
+  /** Marks this kind of suggestion. */
+  readonly kind: "stock";
+  /** The stock and what to take of it. */
+  readonly stock: StockDilution<U>;
+}
+
 /** What would make an amount measurable. */
 export type Suggestion<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> =
   | ToolSuggestion
-  | BatchSuggestion<U>;
+  | BatchSuggestion<U>
+  | StockSuggestion<U>;
 
-/** A measure's signed error in per cent of the amount. */
-export function percentOff(measured: number, amount: number): number {
-  return ((measured - amount) / amount) * 100;
-}
-
-/** What would make an amount measurable that is not: the tool that does it with the fewest scoops, and a batch. */
-export function suggestionsFor<U extends VolumeUnit | MassUnit>(asked: {
-  readonly amount: Quantity<U>;
-  readonly tools: readonly MeasuringTool[];
-  readonly rule: MeasuringRule;
-  readonly maxScoops: number;
-  readonly limitPercent: number;
-}): Suggestion<U>[] {
-  const tool = toolThatWouldDo(asked);
-  const batch = batchThatWouldDo(asked);
-  return [...(tool ? [tool] : []), ...(batch ? [batch] : [])];
+/** What would make an amount measurable that is not: a tool, a batch of another size, and a stock where the label permits it. */
+export function suggestionsFor<U extends VolumeUnit | MassUnit>(
+  request: MeasuringRequest<U>,
+  labelPermitsDilution: boolean,
+): Suggestion<U>[] {
+  const tool = toolThatWouldDo(request);
+  const batch = batchThatWouldDo(request);
+  const stock = labelPermitsDilution ? findStock(request) : undefined;
+  return [
+    ...(tool ? [tool] : []),
+    ...(batch ? [batch] : []),
+    ...(stock ? [{ kind: "stock" as const, stock }] : []),
+  ];
 }
 
 function toolThatWouldDo({
@@ -57,7 +65,7 @@ function toolThatWouldDo({
   rule,
   maxScoops,
   limitPercent,
-}: Parameters<typeof suggestionsFor>[0]): ToolSuggestion | undefined {
+}: MeasuringRequest): ToolSuggestion | undefined {
   let best: ToolSuggestion | undefined;
   for (const tool of candidates(amount.unit)) {
     if (tools.some(({ name }) => name === tool.name)) continue;
@@ -94,11 +102,7 @@ function batchThatWouldDo<U extends VolumeUnit | MassUnit>({
   amount,
   tools,
   maxScoops,
-}: {
-  readonly amount: Quantity<U>;
-  readonly tools: readonly MeasuringTool[];
-  readonly maxScoops: number;
-}): BatchSuggestion<U> | undefined {
+}: MeasuringRequest<U>): BatchSuggestion<U> | undefined {
   const found: Measured | undefined =
     measure(amount, tools, "never-under", maxScoops) ?? measure(amount, tools, "never-over", maxScoops);
   if (found === undefined || found.scoops === 0) return undefined;
