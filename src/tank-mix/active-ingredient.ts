@@ -131,16 +131,7 @@ function contentTerms(
       `Given ${contains.value} ${contains.unit}; wanted no more active ingredient than product.`,
     );
   }
-  const densityUnit = `${weight}/${unit}` as Unit;
-  if (form === "dry") {
-    // A weight of product to a weight: the "density" is the plain change of weight units.
-    return {
-      content,
-      contentUnit: "1",
-      density: convertValue(1, unit, weight, "contains", "contains"),
-      densityUnit,
-    };
-  }
+  if (form === "dry") return { content, contentUnit: "1" };
   if (density === undefined) {
     throw new SprayMathError(
       "missing",
@@ -148,12 +139,8 @@ function contentTerms(
       `Given ${contains.value} ${contains.unit} by weight for a liquid product; wanted the product's density too, such as lb/gal or kg/L.`,
     );
   }
-  return {
-    content,
-    contentUnit: "1",
-    density: inUnit(density, densityUnit as Density["unit"], "density"),
-    densityUnit,
-  };
+  const densityUnit = `${weight}/${unit as VolumeUnit}` as const;
+  return { content, contentUnit: "1", density: inUnit(density, densityUnit, "density"), densityUnit };
 }
 
 function checkedBasis(fraction: BasedFraction): BasedFraction["basis"] {
@@ -165,17 +152,22 @@ export function toDensity(fraction: BasedFraction): Quantity<"kg/L"> {
   return { value: convertValue(fraction.value, fraction.unit, "1", "unit", "unit"), unit: "kg/L" };
 }
 
+// A weight of a dry product and of what it contains differ in their unit only; a liquid's content bridges the two.
+function rateTerms(rate: Quantity, unit: Unit, path: string): Pick<Terms, "rate" | "rateUnit"> {
+  return { rate: convertValue(rate.value, rate.unit, unit, path, path), rateUnit: unit };
+}
+
 function productTerms(input: ProductRateInput, unit?: VolumeUnit | MassUnit): Terms {
   const { activeIngredient, contains, form, density } = checkedObject(input, "");
   checkedFormName(form);
   const { over, per } = checkedWeightRate(activeIngredient, "activeIngredient");
   checkShape(contains, "contains");
   const amount = unit ?? productUnit(activeIngredient.unit, contains, density, form);
+  const resultUnit = `${amount}/${per}` as Unit;
   return {
-    rate: activeIngredient.value,
-    rateUnit: activeIngredient.unit,
+    ...rateTerms(activeIngredient, form === "dry" ? resultUnit : activeIngredient.unit, "activeIngredient"),
     ...contentTerms(contains, density, form, over, amount),
-    resultUnit: `${amount}/${per}` as Unit,
+    resultUnit,
   };
 }
 
@@ -231,12 +223,16 @@ export function productRateWorking(input: ProductRateInput): WorkingLine[] {
 export function productRateWorkingIn(input: ProductRateInput, unit?: VolumeUnit | MassUnit): WorkingLine[] {
   const terms = productTerms(input, unit);
   return [
+    ...conversionLines("tank-mix.productRate.activeIngredient", input.activeIngredient, terms.rateUnit),
     ...contentLines("tank-mix.productRate", input, terms),
     {
       id: "tank-mix.productRate",
       formula:
         terms.density === undefined ? "activeIngredient / content" : "activeIngredient / (content * density)",
-      terms: { activeIngredient: input.activeIngredient, ...contentQuantities(terms) },
+      terms: {
+        activeIngredient: { value: terms.rate, unit: terms.rateUnit },
+        ...contentQuantities(terms),
+      },
       result: productRateIn(input, unit),
       source: SOURCE,
     },
@@ -246,7 +242,7 @@ export function productRateWorkingIn(input: ProductRateInput, unit?: VolumeUnit 
 function contentQuantities({ content, contentUnit, density, densityUnit }: Terms): WorkingLine["terms"] {
   return {
     content: { value: content, unit: contentUnit },
-    ...(density !== undefined && { density: { value: density, unit: densityUnit ?? "1" } }),
+    ...(density !== undefined && { density: { value: density, unit: densityUnit as Unit } }),
   };
 }
 
@@ -283,11 +279,11 @@ function activeTerms(input: ActiveIngredientInput): Terms {
   }
   inUnit(product as Quantity, product.unit as Unit, "product");
   const weight = unitsLike(product.unit).mass;
+  const resultUnit = `${weight}/${per}` as Unit;
   return {
-    rate: product.value,
-    rateUnit: product.unit,
+    ...rateTerms(product, liquid ? product.unit : resultUnit, "product"),
     ...contentTerms(contains, density, liquid ? "liquid" : "dry", weight, over as VolumeUnit | MassUnit),
-    resultUnit: `${weight}/${per}` as Unit,
+    resultUnit,
   };
 }
 
@@ -321,11 +317,12 @@ export function activeIngredientRate(input: ActiveIngredientInput): MassRate | D
 export function activeIngredientRateWorking(input: ActiveIngredientInput): WorkingLine[] {
   const terms = activeTerms(input);
   return [
+    ...conversionLines("tank-mix.activeIngredient.product", input.product, terms.rateUnit),
     ...contentLines("tank-mix.activeIngredient", input, terms),
     {
       id: "tank-mix.activeIngredient",
       formula: terms.density === undefined ? "product * content" : "product * content * density",
-      terms: { product: input.product, ...contentQuantities(terms) },
+      terms: { product: { value: terms.rate, unit: terms.rateUnit }, ...contentQuantities(terms) },
       result: activeIngredientRate(input),
       source: SOURCE,
     },

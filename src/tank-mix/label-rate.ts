@@ -117,6 +117,13 @@ export function readRate(rate: SingleRate, form: Form, path: string): ReadRate {
 }
 
 function readQuantity(quantity: Quantity, form: Form, path: string): ReadRate {
+  if (quantity === undefined || quantity === null) {
+    throw new SprayMathError(
+      "missing",
+      path,
+      'Nothing given; wanted the label\'s rate, such as { value: 1.5, unit: "pt/ac" }.',
+    );
+  }
   checkShape(quantity, path);
   positive(quantity, path);
   switch (resolveUnit(quantity.unit, `${path}.unit`).dimension) {

@@ -245,9 +245,10 @@ export function splitLoadsWorking(input: LoadsInput): WorkingLine[] {
   const fill: Quantity = { value: terms.fill, unit };
   const extra: Quantity = { value: terms.extra, unit };
   const source = "common practice, no source";
+  const [totalOf, fillOf] = pieces === undefined ? ["fills", "fills"] : ["piece", "most"];
   const before = [
-    ...conversionLines("tank-mix.loads.total", input.total, unit),
-    ...conversionLines("tank-mix.loads.fill", input.workingFill ?? input.tank, unit),
+    ...conversionLines(`tank-mix.${totalOf}.total`, input.total, unit),
+    ...conversionLines(`tank-mix.${fillOf}.fill`, input.workingFill ?? input.tank, unit),
   ];
   if (pieces === undefined) {
     const fills = terms.total / terms.fill;

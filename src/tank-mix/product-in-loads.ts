@@ -49,8 +49,16 @@ export interface ProductInLoads<A extends Volume | Mass = Volume | Mass> {
  */
 export function productInLoads<A extends Volume | Mass>(input: ProductInLoadsInput<A>): ProductInLoads<A> {
   const { amount, loads } = checkedObject(input, "");
-  const total = totalUnits(amount);
-  const gone = carriersGone(loads);
+  return shareOut(amount, "amount", carriersGone(loads));
+}
+
+/** One product over loads whose carriers are summed up already. */
+export function shareOut<A extends Volume | Mass>(
+  amount: A,
+  path: string,
+  gone: readonly number[],
+): ProductInLoads<A> {
+  const total = totalUnits(amount, path);
   const whole = gone[gone.length - 1] as number;
   const toAmount = (units: number): A => ({ value: unscaled(units, total.exponent), unit: amount.unit }) as A;
   let before = 0;
@@ -63,17 +71,20 @@ export function productInLoads<A extends Volume | Mass>(input: ProductInLoadsInp
   return { amounts, total: toAmount(total.units) };
 }
 
-function totalUnits(amount: Volume | Mass): { readonly units: number; readonly exponent: number } {
-  checkShape(amount, "amount");
-  const { dimension } = resolveUnit(amount.unit, "amount.unit");
+function totalUnits(
+  amount: Volume | Mass,
+  path: string,
+): { readonly units: number; readonly exponent: number } {
+  checkShape(amount, path);
+  const { dimension } = resolveUnit(amount.unit, `${path}.unit`);
   if (dimension !== "volume" && dimension !== "mass") {
     throw new SprayMathError(
       "wrong-dimension",
-      "amount",
+      path,
       `Given ${amount.value} ${amount.unit}, ${dimensionInWords(dimension)}; wanted a volume or a weight of product.`,
     );
   }
-  inUnit<Unit>(amount as Quantity, amount.unit, "amount");
+  inUnit<Unit>(amount as Quantity, amount.unit, path);
   // The noise of the chain ends before the 14th digit; rounding down past it would turn 12 into 11.9999999999.
   const fine = scaled(amount.value, 14);
   const exponent = fine.exponent + 3;
@@ -81,7 +92,7 @@ function totalUnits(amount: Volume | Mass): { readonly units: number; readonly e
 }
 
 /** The carrier gone in by the end of each load, in whole units of the sum's 12th digit. */
-function carriersGone(loads: readonly Load[]): number[] {
+export function carriersGone(loads: readonly Load[]): number[] {
   checkedList(loads, "loads");
   const unit = loads[0]?.carrier?.unit;
   const carriers = loads.map((load, i) => {

@@ -409,7 +409,12 @@ function strengthLines(terms: Terms, read: ReadRate, input: ProductInput, streng
       );
     case "area":
     case "plot": {
-      const id = terms.kind === "area" ? "tank-mix.strength" : `tank-mix.strengthBy.${terms.name}`;
+      const id =
+        terms.kind === "area"
+          ? "tank-mix.strength"
+          : terms.name === "ground"
+            ? "tank-mix.strengthByGround"
+            : "tank-mix.strengthByRow";
       const rateUnit = `${amount}/${terms.kind === "area" ? terms.per : terms.measure.unit}` as Unit;
       const carrierRateUnit = `${carrier}/${terms.kind === "area" ? terms.per : terms.area.unit}` as Unit;
       const rate: Quantity = { value: terms.rate, unit: rateUnit };
