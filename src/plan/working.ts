@@ -1,0 +1,97 @@
+import { measureOutWorking } from "../household/measure-out.js";
+import { stripRateWorking } from "../output-rate/strip.js";
+import { carrierForWorking } from "../tank-mix/carrier.js";
+import { splitLoadsWorking } from "../tank-mix/loads.js";
+import { productAmountWorking } from "../tank-mix/product.js";
+import { productInLoadsWorking } from "../tank-mix/product-in-loads.js";
+import { formulaLines } from "../units/lines.js";
+import type { WorkingLine } from "../units/working.js";
+import { doseInput } from "./dose.js";
+import { carrierInput, loadsInput, type Plan, productInput } from "./plan.js";
+import { plotAreasWorking, plotsOf } from "./plot.js";
+
+/** The working of one step of a plan. */
+export interface PlanStep {
+  /** Which step. */
+  readonly step: "area" | "rate" | "carrier" | "loads" | "product" | "dose";
+  /** The product, for the steps that each product has. */
+  readonly product?: string;
+  /** The load's number, for a dose. */
+  readonly load?: number;
+  /** The lines, in order. */
+  readonly lines: readonly WorkingLine[];
+}
+
+/**
+ * The working of a whole plan, step by step, from the plot to the measured dose.
+ *
+ * @param plan - a finished plan
+ * @returns the steps in the order in which they are worked out
+ *
+ * @example
+ * ```ts
+ * import { planApplication, planWorking } from "swath-to-spoon/plan";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const plan = planApplication({
+ *   plot: { kind: "rectangle", length: qty(40, "m"), width: qty(25, "m") },
+ *   calibration: { kind: "strip", used: qty(3, "L"), swath: qty(1, "m"), distance: qty(100, "m") },
+ *   sprayer: { tank: qty(15, "L") },
+ *   products: [{ name: "Product A", form: "liquid", rate: qty(2, "L/ha") }],
+ *   tools: "syringes",
+ * });
+ * console.log(planWorking(plan).map((step) => step.step).join(" ")); // area rate carrier loads product dose dose
+ * ```
+ */
+export function planWorking(plan: Plan): PlanStep[] {
+  const { input } = plan;
+  return [
+    { step: "area", lines: areaLines(plan) },
+    { step: "rate", lines: stripRateWorking(input.calibration) },
+    { step: "carrier", lines: carrierForWorking(carrierInput(input, plan.rate, plan.area.treated)) },
+    { step: "loads", lines: splitLoadsWorking(loadsInput(input, plan.carrier)) },
+    ...input.products.flatMap((product, i) => productSteps(plan, product.name, i)),
+  ];
+}
+
+function areaLines({ input, area }: Plan): WorkingLine[] {
+  const plots = plotsOf(input.plot);
+  const lines = plots.flatMap(plotAreasWorking);
+  if (plots.length === 1) return lines;
+  const terms = area.plots.map(({ treated }, i) => [`x${i + 1}`, [treated, area.treated.unit]] as const);
+  const total = formulaLines({
+    id: "plan.treated",
+    formula: terms.map(([symbol]) => symbol).join(" + "),
+    terms: Object.fromEntries(terms),
+    result: area.treated,
+    source: "sum of the plots",
+  });
+  return [...lines, ...total];
+}
+
+function productSteps(plan: Plan, name: string, i: number): PlanStep[] {
+  const input = productInput(plan.input.products[i] as never, plan);
+  const amount = productAmountWorking(input);
+  const { result } = amount[amount.length - 1] as WorkingLine;
+  const shares = productInLoadsWorking({ amount: result as never, loads: plan.loads });
+  const doses = differentDoses(plan, i);
+  return [
+    {
+      step: "product",
+      product: name,
+      lines: [...amount, ...doses.map(({ load }) => shares[load - 1] as WorkingLine)],
+    },
+    ...doses.map(({ load, lines }): PlanStep => ({ step: "dose", product: name, load, lines })),
+  ];
+}
+
+// Full loads are alike: the working of one of them is enough.
+function differentDoses(plan: Plan, product: number): { load: number; lines: WorkingLine[] }[] {
+  const seen = new Set<number>();
+  return plan.loads.flatMap(({ number, area, products }) => {
+    const dose = products[product];
+    if (dose === undefined || seen.has(dose.amount.value)) return [];
+    seen.add(dose.amount.value);
+    return [{ load: number, lines: measureOutWorking(doseInput(dose.amount, plan.input.tools, area)) }];
+  });
+}

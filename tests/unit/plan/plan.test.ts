@@ -1,0 +1,216 @@
+import { describe, expect, it } from "vitest";
+import { SprayMathError } from "../../../src/errors.ts";
+import { type PlanInput, planApplication } from "../../../src/plan/index.ts";
+import { qty } from "../../../src/units/index.ts";
+
+const JOB: PlanInput = {
+  plot: {
+    kind: "row-bands",
+    rows: 10,
+    rowLength: qty(100, "ft"),
+    bandWidth: qty(2, "ft"),
+    rowSpacing: qty(4, "ft"),
+  },
+  calibration: { kind: "strip", used: qty(64, "fl_oz"), swath: qty(2, "ft"), distance: qty(544.5, "ft") },
+  sprayer: { tank: qty(1, "gal") },
+  products: [
+    { name: "Product A", form: "liquid", rate: qty(2, "pt/ac") },
+    { name: "Product B", form: "dry", rate: qty(16, "oz/ac") },
+  ],
+  tools: "us-spoons",
+};
+
+function faultOf(work: () => unknown): { code: string; path: string } {
+  try {
+    work();
+  } catch (error) {
+    if (error instanceof SprayMathError) return { code: error.code, path: error.path };
+    throw error;
+  }
+  throw new Error("no fault was found");
+}
+
+describe("planApplication", () => {
+  it("follows one job by hand from plot to load (plane geometry and the definition of a rate)", () => {
+    const plan = planApplication(JOB);
+    // 10 rows × 100 ft × 2 ft = 2,000 ft² treated on 4,000 ft² of ground.
+    expect(plan.area).toMatchObject({
+      treated: { value: 2000, unit: "ft2", of: "treated" },
+      ground: { value: 4000, unit: "ft2", of: "ground" },
+      fraction: 0.5,
+    });
+    // 64 fl oz = 1/2 gal on 2 ft × 544.5 ft = 1,089 ft² = 1/40 ac is 20 gal/ac.
+    expect(plan.rate).toEqual({ value: 20, unit: "gal/ac" });
+    // 2,000 / 43,560 ac × 20 gal/ac = 40,000 / 43,560 gal = 0.918… gal: one load.
+    expect(plan.carrier.sprayed.value).toBeCloseTo(40_000 / 43_560, 14);
+    expect(plan.loads).toHaveLength(1);
+    // 2 pt/ac = 32 fl oz/ac; 16 oz/ac.
+    expect(plan.totals.products.map(({ amount }) => amount.unit)).toEqual(["fl_oz", "oz"]);
+    expect(plan.totals.products[0]?.amount.value).toBeCloseTo((32 * 2000) / 43_560, 9);
+    expect(plan.totals.products[1]?.amount.value).toBeCloseTo((16 * 2000) / 43_560, 9);
+    expect(plan.leftover).toEqual({ carrier: { value: 0, unit: "gal" } });
+  });
+
+  it("treats all of a rectangle, and never the ground between bands", () => {
+    const broadcast = planApplication({
+      ...JOB,
+      plot: { kind: "rectangle", length: qty(100, "ft"), width: qty(40, "ft") },
+    });
+    const banded = planApplication(JOB);
+    expect(broadcast.area.ground).toMatchObject({ value: 4000 });
+    expect(banded.area.ground).toMatchObject({ value: 4000 });
+    expect(broadcast.carrier.sprayed.value).toBeCloseTo(2 * banded.carrier.sprayed.value, 12);
+  });
+
+  it("takes several plots in one job, in mixed units", () => {
+    const plan = planApplication({
+      ...JOB,
+      plot: [
+        { kind: "rectangle", length: qty(10, "m"), width: qty(10, "m") },
+        { kind: "rectangle", length: qty(1000, "cm"), width: qty(20, "m") },
+      ],
+    });
+    expect(plan.area.treated).toEqual({ value: 300, unit: "m2", of: "treated" });
+    expect(plan.area.plots).toHaveLength(2);
+  });
+
+  it("mixes reserve and line volume at the strength of the rest, and says what is left and what it treats", () => {
+    const plan = planApplication({
+      ...JOB,
+      sprayer: { tank: qty(1, "gal"), lineVolume: qty(12.8, "fl_oz") },
+      reserve: { volume: qty(0.25, "gal") },
+    });
+    const { sprayed, total } = plan.carrier;
+    expect(total.value).toBeCloseTo(sprayed.value + 0.1 + 0.25, 14);
+    expect(plan.leftover.carrier.value).toBeCloseTo(0.35, 14);
+    // 0.25 gal at 20 gal/ac treats 1/80 ac = 544.5 ft².
+    expect(plan.leftover.area).toMatchObject({ unit: "ft2", of: "treated" });
+    expect(plan.leftover.area?.value).toBeCloseTo(544.5, 9);
+    for (const load of plan.loads) {
+      expect((load.products[0]?.amount.value ?? 0) / load.carrier.value).toBeCloseTo(32 / 20, 9);
+    }
+  });
+
+  it("parts the mix into equal loads where that is asked", () => {
+    const plan = planApplication({ ...JOB, sprayer: { tank: qty(64, "fl_oz") }, split: "equal" });
+    const [first, second] = plan.loads;
+    expect(plan.loads).toHaveLength(2);
+    expect(first?.carrier.value).toBeCloseTo(second?.carrier.value ?? 0, 10);
+  });
+
+  it("weighs a dry product also where the tools hold no scale, and says so", () => {
+    const plan = planApplication(JOB);
+    const dose = plan.loads[0]?.products[1]?.measured;
+    expect(dose).toMatchObject({ ok: true, scaleAssumed: true });
+    expect(plan.warnings.map(({ code }) => code)).toEqual(["scale-needed"]);
+  });
+
+  it("warns once of a dose that the tools cannot measure, and changes no number for it", () => {
+    const tools = [{ name: "jug", capacity: qty(1, "pt") }];
+    const plan = planApplication({ ...JOB, tools });
+    expect(plan.warnings).toContainEqual(
+      expect.objectContaining({
+        code: "dose-not-measurable",
+        severity: "warning",
+        path: "loads[0].products[0]",
+      }),
+    );
+    expect(plan.loads[0]?.products[0]?.amount).toEqual(planApplication(JOB).loads[0]?.products[0]?.amount);
+  });
+
+  it("gives plain data, the same each time, with the input echoed and its default filled in", () => {
+    const plan = planApplication(JOB);
+    expect(JSON.parse(JSON.stringify(plan))).toEqual(plan);
+    expect(planApplication(JSON.parse(JSON.stringify(JOB)))).toEqual(plan);
+    expect(plan.input).toEqual({ ...JOB, split: "full-then-part" });
+    expect(plan.cautions.map(({ code }) => code)).toContain("label");
+  });
+});
+
+describe("planApplication, given what cannot be", () => {
+  const bad = (change: object): unknown => ({ ...JOB, ...change });
+  const plot = (change: object): unknown => bad({ plot: { ...JOB.plot, ...change } });
+  const strip = (change: object): unknown => bad({ calibration: { ...JOB.calibration, ...change } });
+  const product = (change: object): unknown =>
+    bad({ products: [JOB.products[1], { ...JOB.products[0], ...change }] });
+
+  it.each<[string, unknown, string, string]>([
+    ["nothing", undefined, "missing", ""],
+    ["text", "a job", "not-a-quantity", ""],
+    ["no plot", bad({ plot: undefined }), "missing", "plot"],
+    ["an empty list of plots", bad({ plot: [] }), "too-few", "plot"],
+    ["a plot of an unknown kind", plot({ kind: "blob" }), "unknown-choice", "plot.kind"],
+    ["a plot kind off the prototype", plot({ kind: "constructor" }), "unknown-choice", "plot.kind"],
+    [
+      "a row length as text",
+      plot({ rowLength: { value: "100", unit: "ft" } }),
+      "not-a-quantity",
+      "plot.rowLength.value",
+    ],
+    ["a row length without a unit", plot({ rowLength: 100 }), "not-a-quantity", "plot.rowLength"],
+    [
+      "NaN for a row length",
+      plot({ rowLength: { value: Number.NaN, unit: "ft" } }),
+      "not-finite",
+      "plot.rowLength.value",
+    ],
+    [
+      "an unknown unit",
+      plot({ rowLength: { value: 100, unit: "feet" } }),
+      "unknown-unit",
+      "plot.rowLength.unit",
+    ],
+    ["half a row", plot({ rows: 2.5 }), "out-of-range", "plot.rows"],
+    ["a band wider than its spacing", plot({ bandWidth: qty(5, "ft") }), "conflict", "plot.bandWidth"],
+    [
+      "a second plot at fault",
+      bad({ plot: [JOB.plot, { kind: "rectangle", length: qty(1, "ft") }] }),
+      "missing",
+      "plot[1].width",
+    ],
+    ["no calibration", bad({ calibration: null }), "missing", "calibration"],
+    ["a weight used on the strip", strip({ used: qty(5, "oz") }), "wrong-dimension", "calibration.used"],
+    ["nothing used on the strip", strip({ used: qty(0, "fl_oz") }), "out-of-range", "calibration.used"],
+    ["a negative distance", strip({ distance: qty(-1, "ft") }), "out-of-range", "calibration.distance"],
+    [
+      "an infinite swath",
+      strip({ swath: { value: Number.POSITIVE_INFINITY, unit: "ft" } }),
+      "not-finite",
+      "calibration.swath.value",
+    ],
+    ["no sprayer", bad({ sprayer: undefined }), "missing", "sprayer"],
+    ["a tank of nothing", bad({ sprayer: { tank: qty(0, "gal") } }), "out-of-range", "sprayer.tank"],
+    [
+      "a fill over the tank",
+      bad({ sprayer: { tank: qty(1, "gal"), workingFill: qty(2, "gal") } }),
+      "conflict",
+      "sprayer.workingFill",
+    ],
+    [
+      "a line volume of null",
+      bad({ sprayer: { tank: qty(1, "gal"), lineVolume: null } }),
+      "missing",
+      "sprayer.lineVolume",
+    ],
+    ["a reserve of 200 %", bad({ reserve: { percent: 200 } }), "out-of-range", "reserve.percent"],
+    ["two reserves", bad({ reserve: { percent: 5, volume: qty(1, "gal") } }), "conflict", "reserve"],
+    ["an unknown split", bad({ split: "halves" }), "unknown-choice", "split"],
+    ["no products", bad({ products: [] }), "too-few", "products"],
+    ["products as an object", bad({ products: {} }), "not-a-quantity", "products"],
+    ["a product without a name", product({ name: " " }), "missing", "products[1].name"],
+    ["two products of one name", product({ name: "Product B" }), "conflict", "products[1].name"],
+    ["a product of no form", product({ form: "gas" }), "unknown-choice", "products[1].form"],
+    [
+      "a weight rate for a liquid",
+      product({ rate: qty(12, "oz/ac") }),
+      "wrong-dimension",
+      "products[1].rate",
+    ],
+    ["a rate of zero", product({ rate: qty(0, "pt/ac") }), "out-of-range", "products[1].rate"],
+    ["a rate of no unit", product({ rate: { value: 2 } }), "unknown-unit", "products[1].rate.unit"],
+    ["no tools", bad({ tools: [] }), "too-few", "tools"],
+    ["an unknown set of tools", bad({ tools: "ladles" }), "unknown-choice", "tools"],
+  ])("refuses %s and says where", (_, input, code, path) => {
+    expect(faultOf(() => planApplication(input as PlanInput))).toEqual({ code, path });
+  });
+});
