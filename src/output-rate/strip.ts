@@ -1,4 +1,4 @@
-import { checkedObject, inUnit } from "../units/guard.js";
+import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
 import type {
   Length,
   Mass,
@@ -10,9 +10,11 @@ import type {
   VolumeRate,
   VolumeRateUnit,
 } from "../units/types.js";
-import { conversionLines, type WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working.js";
 import { amountKind } from "./amount.js";
-import { positiveResult, unitsWith } from "./result.js";
+import type { Measured } from "./measured.js";
+import { toldIn } from "./result.js";
+import { toldLines } from "./told-lines.js";
 
 /**
  * What was measured in one run over a test strip.
@@ -21,11 +23,11 @@ import { positiveResult, unitsWith } from "./result.js";
  */
 export interface StripRun<A extends Volume | Mass = Volume> {
   /** What went out over the strip: the refill that brings the tank back to its mark. More than 0. */
-  readonly used: A;
+  readonly used: Measured<A>;
   /** The width treated in the pass. More than 0. */
-  readonly swath: Length;
+  readonly swath: Measured<Length>;
   /** The distance travelled while spraying. More than 0. */
-  readonly distance: Length;
+  readonly distance: Measured<Length>;
 }
 
 /**
@@ -53,7 +55,7 @@ export function stripRate(run: StripRun<Mass>): MassRate;
 export function stripRate(run: StripRun<Volume> | StripRun<Mass>): VolumeRate | MassRate;
 export function stripRate(run: StripRun<Volume> | StripRun<Mass>): VolumeRate | MassRate {
   const { rate, told } = checkedRun(run);
-  return positiveResult(rate.value, rate.unit, told) as VolumeRate | MassRate;
+  return toldIn(rate, told) as VolumeRate | MassRate;
 }
 
 /**
@@ -73,24 +75,26 @@ export function stripRate(run: StripRun<Volume> | StripRun<Mass>): VolumeRate | 
  * ```
  */
 export function stripRateWorking(run: StripRun<Volume> | StripRun<Mass>): WorkingLine[] {
-  const { swath, distance, rate, told } = checkedRun(run);
-  return [
-    ...conversionLines("output-rate.strip.swath", run.swath, swath.unit),
-    ...conversionLines("output-rate.strip.distance", run.distance, distance.unit),
+  stripRate(run);
+  const { length, rate, told } = checkedRun(run);
+  return toldLines(
     {
       id: "output-rate.strip",
       formula: "used / (swath * distance)",
-      terms: { used: run.used, swath, distance },
+      terms: {
+        used: [run.used, run.used.unit],
+        swath: [run.swath, length],
+        distance: [run.distance, length],
+      },
       result: rate,
       source: "definition of a rate per area",
     },
-    ...conversionLines("output-rate.strip", rate, told),
-  ];
+    told,
+  );
 }
 
 interface CheckedRun {
-  readonly swath: Length;
-  readonly distance: Length;
+  readonly length: "ft" | "m";
   /** The rate as the division gives it, such as in `fl_oz/ft2`. */
   readonly rate: VolumeRate | MassRate;
   /** The rate's unit as it is told. */
@@ -106,8 +110,7 @@ function checkedRun(run: StripRun<Volume> | StripRun<Mass>): CheckedRun {
   const distance = inUnit(run.distance, length, "distance");
   const units = unitsWith(run.used, "used");
   return {
-    swath: { value: swath, unit: length },
-    distance: { value: distance, unit: length },
+    length,
     rate: { value: used / (swath * distance), unit: `${run.used.unit}/${area}` } as VolumeRate | MassRate,
     told: amount === "volume" ? units.volumeRate : units.massRate,
   };

@@ -1,0 +1,214 @@
+import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { formulaLines } from "../units/lines.js";
+import type { Density, Flow, VolumeRate } from "../units/types.js";
+import type { WorkingLine } from "../units/working.js";
+import { flowOrRate } from "./amount.js";
+import { toldIn } from "./result.js";
+
+/** A liquid's density, and the water's that it is compared with. */
+export interface Densities {
+  /** The density of what will be sprayed, from its label or a weighed measure. More than 0. */
+  readonly density: Density;
+  /** The density of the water used to calibrate; handbooks say 8.33 or 8.34 lb/gal. Always given, so that it is known which. */
+  readonly waterDensity: Density;
+}
+
+/**
+ * The density factor of the handbooks' tables: how much more water than solution the same nozzle and pressure pass.
+ *
+ * Formula: factor = √(density / water density).
+ * Source: Setting the Sprayer Flow Rate for Non-Water Solutions (University of Nebraska-Lincoln Extension, CropWatch, 2016).
+ *
+ * @param densities - the liquid's density and the water's
+ * @returns the factor; 1 for water
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
+ *
+ * @example
+ * ```ts
+ * import { densityFactor } from "swath-to-spoon/output-rate";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * console.log(densityFactor({ density: qty(1.44, "kg/L"), waterDensity: qty(1, "kg/L") })); // 1.2
+ * ```
+ */
+export function densityFactor(densities: Densities): number {
+  const { density, waterDensity } = checkedObject(densities, "");
+  unitsWith(density, "density");
+  const heavy = inUnit(density, density.unit, "density");
+  const factor = Math.sqrt(heavy / inUnit(waterDensity, density.unit, "waterDensity"));
+  return toldIn({ value: factor, unit: "1" }, "1").value;
+}
+
+/**
+ * The working of {@link densityFactor}, line by line.
+ *
+ * @param densities - as for {@link densityFactor}
+ * @returns the lines; the last one's result is the factor
+ * @throws SprayMathError as {@link densityFactor} does
+ *
+ * @example
+ * ```ts
+ * import { densityFactorWorking } from "swath-to-spoon/output-rate";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = densityFactorWorking({ density: qty(1.44, "kg/L"), waterDensity: qty(1, "kg/L") });
+ * console.log(lines[0]?.formula); // sqrt(density / waterDensity)
+ * ```
+ */
+export function densityFactorWorking(densities: Densities): WorkingLine[] {
+  const result = densityFactor(densities);
+  const { density, waterDensity } = densities;
+  return formulaLines({
+    id: "output-rate.density-factor",
+    formula: "sqrt(density / waterDensity)",
+    terms: { density: [density, density.unit], waterDensity: [waterDensity, density.unit] },
+    result,
+    source: SOURCE,
+  });
+}
+
+/**
+ * What is wanted of the solution.
+ *
+ * @typeParam Q - a flow, or a volume per area
+ */
+export interface WaterForSolutionInput<Q extends Flow | VolumeRate> extends Densities {
+  /** The flow or rate that the solution is to go out at. More than 0. */
+  readonly solution: Q;
+}
+
+/**
+ * The flow or rate to look for when calibrating with water, so that the solution then goes out as wanted. A heavy liquid
+ * flows more slowly than water, so the water has to show more.
+ *
+ * Formula: water = solution × √(density / water density).
+ * Source: Setting the Sprayer Flow Rate for Non-Water Solutions (University of Nebraska-Lincoln Extension, CropWatch, 2016).
+ *
+ * @param input - the solution's flow or rate, its density and the water's
+ * @returns the water's flow or rate, in the unit of `solution`
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
+ *
+ * @example
+ * ```ts
+ * import { waterForSolution } from "swath-to-spoon/output-rate";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const densities = { density: qty(1.44, "kg/L"), waterDensity: qty(1, "kg/L") };
+ * console.log(waterForSolution({ solution: qty(200, "L/ha"), ...densities })); // { value: 240, unit: 'L/ha' }
+ * ```
+ */
+export function waterForSolution(input: WaterForSolutionInput<Flow>): Flow;
+export function waterForSolution(input: WaterForSolutionInput<VolumeRate>): VolumeRate;
+export function waterForSolution(
+  input: WaterForSolutionInput<Flow> | WaterForSolutionInput<VolumeRate>,
+): Flow | VolumeRate {
+  const { solution } = checkedObject(input, "");
+  const value = flowOrRate(solution, "solution") * densityFactor(input);
+  return toldIn({ value, unit: solution.unit }, solution.unit) as Flow | VolumeRate;
+}
+
+/**
+ * The working of {@link waterForSolution}, line by line.
+ *
+ * @param input - as for {@link waterForSolution}
+ * @returns the lines; the last one's result is the water's flow or rate
+ * @throws SprayMathError as {@link waterForSolution} does
+ *
+ * @example
+ * ```ts
+ * import { waterForSolutionWorking } from "swath-to-spoon/output-rate";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const densities = { density: qty(1.44, "kg/L"), waterDensity: qty(1, "kg/L") };
+ * console.log(waterForSolutionWorking({ solution: qty(200, "L/ha"), ...densities }).at(-1)?.formula); // solution * factor
+ * ```
+ */
+export function waterForSolutionWorking(
+  input: WaterForSolutionInput<Flow> | WaterForSolutionInput<VolumeRate>,
+): WorkingLine[] {
+  const result = waterForSolution(input as WaterForSolutionInput<Flow>);
+  return [
+    ...densityFactorWorking(input),
+    ...formulaLines({
+      id: "output-rate.water-for-solution",
+      formula: "solution * factor",
+      terms: { solution: [input.solution, input.solution.unit], factor: densityFactor(input) },
+      result,
+      source: SOURCE,
+    }),
+  ];
+}
+
+/**
+ * What the water showed.
+ *
+ * @typeParam Q - a flow, or a volume per area
+ */
+export interface SolutionForWaterInput<Q extends Flow | VolumeRate> extends Densities {
+  /** The flow or rate that was measured with water. More than 0. */
+  readonly water: Q;
+}
+
+/**
+ * The flow or rate at which a solution goes out of a sprayer that was calibrated with water.
+ *
+ * Formula: solution = water / √(density / water density).
+ * Source: Setting the Sprayer Flow Rate for Non-Water Solutions (University of Nebraska-Lincoln Extension, CropWatch, 2016).
+ *
+ * @param input - the water's flow or rate, the solution's density and the water's
+ * @returns the solution's flow or rate, in the unit of `water`
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
+ *
+ * @example
+ * ```ts
+ * import { solutionForWater } from "swath-to-spoon/output-rate";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const densities = { density: qty(1.44, "kg/L"), waterDensity: qty(1, "kg/L") };
+ * console.log(solutionForWater({ water: qty(240, "L/ha"), ...densities })); // { value: 200, unit: 'L/ha' }
+ * ```
+ */
+export function solutionForWater(input: SolutionForWaterInput<Flow>): Flow;
+export function solutionForWater(input: SolutionForWaterInput<VolumeRate>): VolumeRate;
+export function solutionForWater(
+  input: SolutionForWaterInput<Flow> | SolutionForWaterInput<VolumeRate>,
+): Flow | VolumeRate {
+  const { water } = checkedObject(input, "");
+  const value = flowOrRate(water, "water") / densityFactor(input);
+  return toldIn({ value, unit: water.unit }, water.unit) as Flow | VolumeRate;
+}
+
+/**
+ * The working of {@link solutionForWater}, line by line.
+ *
+ * @param input - as for {@link solutionForWater}
+ * @returns the lines; the last one's result is the solution's flow or rate
+ * @throws SprayMathError as {@link solutionForWater} does
+ *
+ * @example
+ * ```ts
+ * import { solutionForWaterWorking } from "swath-to-spoon/output-rate";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const densities = { density: qty(1.44, "kg/L"), waterDensity: qty(1, "kg/L") };
+ * console.log(solutionForWaterWorking({ water: qty(240, "L/ha"), ...densities }).at(-1)?.formula); // water / factor
+ * ```
+ */
+export function solutionForWaterWorking(
+  input: SolutionForWaterInput<Flow> | SolutionForWaterInput<VolumeRate>,
+): WorkingLine[] {
+  const result = solutionForWater(input as SolutionForWaterInput<Flow>);
+  return [
+    ...densityFactorWorking(input),
+    ...formulaLines({
+      id: "output-rate.solution-for-water",
+      formula: "water / factor",
+      terms: { water: [input.water, input.water.unit], factor: densityFactor(input) },
+      result,
+      source: SOURCE,
+    }),
+  ];
+}
+
+const SOURCE =
+  "Setting the Sprayer Flow Rate for Non-Water Solutions, University of Nebraska-Lincoln Extension (CropWatch), 2016";

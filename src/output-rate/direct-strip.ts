@@ -1,0 +1,227 @@
+import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { formulaLines } from "../units/lines.js";
+import { resolveUnit } from "../units/resolve.js";
+import { unitsLike } from "../units/systems.js";
+import type {
+  Area,
+  AreaUnit,
+  Length,
+  Quantity,
+  Unit,
+  Volume,
+  VolumeRate,
+  VolumeRateUnit,
+  VolumeUnit,
+} from "../units/types.js";
+import type { WorkingLine } from "../units/working.js";
+import type { Measured } from "./measured.js";
+import { toldIn } from "./result.js";
+import { toldLines } from "./told-lines.js";
+
+/** Two units that are to read alike: so many of the one caught mean as many of the other applied. */
+export interface ReadingPair {
+  /** The unit that the catch is read in, such as `fl_oz`. */
+  readonly catchUnit: VolumeUnit;
+  /** The unit that the rate is wanted in, such as `gal/ac`. */
+  readonly rateUnit: VolumeRateUnit;
+}
+
+/** A pair of units, and the width that one nozzle (or one row's nozzles together) treats. */
+export interface DirectStripInput extends ReadingPair {
+  /** The nozzle spacing, band width or row width. More than 0. */
+  readonly width: Length;
+}
+
+/**
+ * The area on which one unit caught is one unit of rate: 1/128 acre for fluid ounces and gallons per acre.
+ *
+ * Formula: area = 1 catch unit / 1 rate unit.
+ * Source: Easy Calibration for Backpack and Canister (Handheld) Sprayers (Utah State University Extension).
+ *
+ * @param pair - the two units
+ * @returns ft² for a rate per acre and the like, m² for one per hectare and the like
+ * @throws SprayMathError `missing`, `unknown-unit` or `wrong-dimension`
+ *
+ * @example
+ * ```ts
+ * import { directStripArea } from "swath-to-spoon/output-rate";
+ *
+ * console.log(directStripArea({ catchUnit: "fl_oz", rateUnit: "gal/ac" })); // { value: 340.3125, unit: 'ft2' }
+ * console.log(directStripArea({ catchUnit: "mL", rateUnit: "L/ha" })); // { value: 10, unit: 'm2' }
+ * ```
+ */
+export function directStripArea(pair: ReadingPair): Area {
+  const { area } = checkedPair(pair);
+  return toldIn(area, unitsLike(area.unit).area);
+}
+
+/**
+ * The working of {@link directStripArea}, line by line.
+ *
+ * @param pair - as for {@link directStripArea}
+ * @returns the lines; the last one's result is the area
+ * @throws SprayMathError as {@link directStripArea} does
+ *
+ * @example
+ * ```ts
+ * import { directStripAreaWorking } from "swath-to-spoon/output-rate";
+ *
+ * const lines = directStripAreaWorking({ catchUnit: "fl_oz", rateUnit: "gal/ac" });
+ * console.log(lines.map((line) => line.formula).join(", ")); // value / size, caught / rate, value * size
+ * ```
+ */
+export function directStripAreaWorking(pair: ReadingPair): WorkingLine[] {
+  const { area } = checkedPair(pair);
+  return areaLines(pair, unitsLike(area.unit).area);
+}
+
+/**
+ * The distance to travel so that what one nozzle puts out, in `catchUnit`, reads as the rate in `rateUnit`. Catch for the
+ * time that the distance takes at working speed; where several nozzles spray the same width, add their catches.
+ *
+ * Formula: distance = (1 catch unit / 1 rate unit) / width. With fluid ounces and gallons per acre it is the 1/128-acre
+ * method (340.3125 ft² over the width); printed tables round or cut to whole feet, this does not.
+ * Source: Calibrating Boom Sprayers (Ohio State University Extension, AEX-520).
+ *
+ * @param input - the pair of units, and the width
+ * @returns ft or m, as the width is told
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
+ *
+ * @example
+ * ```ts
+ * import { directStripDistance } from "swath-to-spoon/output-rate";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * console.log(directStripDistance({ width: qty(30, "in"), catchUnit: "fl_oz", rateUnit: "gal/ac" })); // { value: 136.125, unit: 'ft' }
+ * console.log(directStripDistance({ width: qty(50, "cm"), catchUnit: "mL", rateUnit: "L/ha" })); // { value: 20, unit: 'm' }
+ * ```
+ */
+export function directStripDistance(input: DirectStripInput): Length {
+  const { value, length } = checkedStrip(input);
+  return toldIn({ value, unit: length }, length);
+}
+
+/**
+ * The working of {@link directStripDistance}, line by line.
+ *
+ * @param input - as for {@link directStripDistance}
+ * @returns the lines; the last one's result is the distance
+ * @throws SprayMathError as {@link directStripDistance} does
+ *
+ * @example
+ * ```ts
+ * import { directStripDistanceWorking } from "swath-to-spoon/output-rate";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = directStripDistanceWorking({ width: qty(30, "in"), catchUnit: "fl_oz", rateUnit: "gal/ac" });
+ * console.log(lines.at(-1)?.formula); // area / width
+ * ```
+ */
+export function directStripDistanceWorking(input: DirectStripInput): WorkingLine[] {
+  const result = directStripDistance(input);
+  const { area, length } = checkedStrip(input);
+  return [
+    ...areaLines(input, area.unit),
+    ...formulaLines({
+      id: "output-rate.direct-strip",
+      formula: "area / width",
+      terms: { area: [area, area.unit], width: [input.width, length] },
+      result,
+      source: "Calibrating Boom Sprayers, Ohio State University Extension, AEX-520",
+    }),
+  ];
+}
+
+/** What was caught over a strip laid out with {@link directStripDistance}. */
+export interface DirectReading extends ReadingPair {
+  /** What one nozzle put out over the strip (all of a row's nozzles together), in any unit of volume. More than 0. */
+  readonly caught: Measured<Volume>;
+}
+
+/**
+ * The rate read off a catch over a strip laid out with {@link directStripDistance} for the same pair of units. A catch
+ * read in another unit is changed to the strip's own first, so a jug in millilitres does no harm.
+ *
+ * Formula: rate = catch in catch units, taken as rate units.
+ * Source: Calibrating Boom Sprayers (Ohio State University Extension, AEX-520).
+ *
+ * @param reading - the catch, and the pair of units that the strip was laid out for
+ * @returns the rate in `rateUnit`
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
+ *
+ * @example
+ * ```ts
+ * import { directStripRate } from "swath-to-spoon/output-rate";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * console.log(directStripRate({ caught: qty(15, "fl_oz"), catchUnit: "fl_oz", rateUnit: "gal/ac" })); // { value: 15, unit: 'gal/ac' }
+ * ```
+ */
+export function directStripRate(reading: DirectReading): VolumeRate {
+  const { caught, catchUnit, rateUnit } = checkedObject(reading, "");
+  checkedPair(reading);
+  return toldIn({ value: inUnit(caught, catchUnit, "caught"), unit: rateUnit }, rateUnit);
+}
+
+/**
+ * The working of {@link directStripRate}, line by line.
+ *
+ * @param reading - as for {@link directStripRate}
+ * @returns the lines; the last one's result is the rate
+ * @throws SprayMathError as {@link directStripRate} does
+ *
+ * @example
+ * ```ts
+ * import { directStripRateWorking } from "swath-to-spoon/output-rate";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = directStripRateWorking({ caught: qty(15, "fl_oz"), catchUnit: "fl_oz", rateUnit: "gal/ac" });
+ * console.log(lines[0]?.formula); // caught * reading
+ * ```
+ */
+export function directStripRateWorking(reading: DirectReading): WorkingLine[] {
+  const result = directStripRate(reading);
+  const { caught, catchUnit, rateUnit } = reading;
+  return formulaLines({
+    id: "output-rate.direct-strip-rate",
+    formula: "caught * reading",
+    terms: { caught: [caught, catchUnit], reading: [{ value: 1, unit: rateUnit }, rateUnit] },
+    result,
+    source: "Calibrating Boom Sprayers, Ohio State University Extension, AEX-520",
+  });
+}
+
+// The area comes out in the unit under the stroke of the rate, so that 1 fl_oz and 1 gal/ac give exactly 1/128 ac.
+function checkedPair(pair: ReadingPair): { top: Unit; area: Quantity<AreaUnit> } {
+  const { catchUnit, rateUnit } = checkedObject(pair, "");
+  resolveUnit(catchUnit, "catchUnit");
+  const { over, per } = resolveUnit(rateUnit, "rateUnit");
+  inUnit<VolumeRateUnit>({ value: 1, unit: rateUnit }, "gal/ac", "rateUnit");
+  const caught = inUnit({ value: 1, unit: catchUnit }, over as VolumeUnit, "catchUnit");
+  return { top: over, area: { value: caught, unit: per as AreaUnit } };
+}
+
+function areaLines(pair: ReadingPair, told: AreaUnit): WorkingLine[] {
+  const { top, area } = checkedPair(pair);
+  return toldLines(
+    {
+      id: "output-rate.direct-strip-area",
+      formula: "caught / rate",
+      terms: {
+        caught: [{ value: 1, unit: pair.catchUnit }, top],
+        rate: [{ value: 1, unit: pair.rateUnit }, pair.rateUnit],
+      },
+      result: area,
+      source:
+        "Easy Calibration for Backpack and Canister (Handheld) Sprayers, Utah State University Extension",
+    },
+    told,
+  );
+}
+
+function checkedStrip(input: DirectStripInput): { area: Area; length: "ft" | "m"; value: number } {
+  const { width } = checkedObject(input, "");
+  const { area: square, length } = unitsWith(width, "width");
+  const area = toldIn(checkedPair(input).area, square);
+  return { area, length, value: area.value / inUnit(width, length, "width") };
+}

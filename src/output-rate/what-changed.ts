@@ -1,0 +1,247 @@
+import { SprayMathError, within } from "../errors.js";
+import { moreThan } from "../units/decide.js";
+import { checkedNumber, checkedObject } from "../units/guard.js";
+import { formulaLines } from "../units/lines.js";
+import { compare, ratio } from "../units/quantity.js";
+import type { Density, Fraction, Length, Pressure, Quantity, Speed, VolumeRate } from "../units/types.js";
+import type { WorkingLine } from "../units/working.js";
+import { type Measurement, measuredRate } from "./measurement.js";
+import {
+  type CalibrationConditions,
+  type CalibrationRecord,
+  CONDITION_NAMES,
+  type ConditionName,
+  checkedConditions,
+  checkedDate,
+  readCalibrationRecord,
+} from "./record.js";
+import { toldIn } from "./result.js";
+
+/** How things are on the day of spraying. */
+export interface TodaysConditions {
+  /** The day, as year-month-day. */
+  readonly date: string;
+  /** The conditions of the day. */
+  readonly conditions: CalibrationConditions;
+  /** How many days a calibration is to be trusted for, more than 0; never too old unless given. */
+  readonly longestAge?: number;
+}
+
+/** One thing that is not as it was when the sprayer was calibrated. */
+export interface Change {
+  /** What changed; `date` where the calibration is older than the longest age. */
+  readonly what: ConditionName | "date";
+  /** As it was. */
+  readonly before: string | number | Quantity;
+  /** As it is. */
+  readonly now: string | number | Quantity;
+  /** How far this alone moves the rate, in per cent of the recorded rate, below 0 for less; null where it cannot be computed. */
+  readonly shift: Fraction | null;
+}
+
+/** What became of a calibration. */
+export interface WhatChanged {
+  /** Whether anything changed: if so, calibrate again. */
+  readonly stale: boolean;
+  /** What changed, in a fixed order. */
+  readonly changes: readonly Change[];
+  /** The rate as it was measured. */
+  readonly rate: VolumeRate;
+  /** The rate to expect from all the changes that can be computed, and from those alone: a reason to calibrate, no substitute for it. */
+  readonly expected: VolumeRate;
+  /** How old the calibration is, in days. */
+  readonly age: number;
+  /** The conditions that only one side tells, or neither. */
+  readonly notCompared: readonly ConditionName[];
+}
+
+/**
+ * Compares a kept calibration with the day of spraying: what makes it stale, and how far the rate would move where that
+ * can be computed.
+ *
+ * Formula: pressure moves the rate by √(now / before); speed by before / now; density by √(before / now); nozzle spacing by
+ * before / now, and the number of nozzles not at all where both sides tell the spacing, since the swath grows with it: both
+ * for a boom whose nozzles share the swath evenly. A hand-held spray to wetness does not follow a walking speed. Operator, nozzle,
+ * gear, ground and liquid are named without a number.
+ * Source: as for {@link outputAtPressure}, {@link rateAtSpeed} and {@link solutionForWater}.
+ *
+ * @param record - the record, as it was kept
+ * @param today - the day of spraying
+ * @returns what changed, the rate as measured and as it is to be expected, and what could not be compared
+ * @throws SprayMathError with the place in the path, `record.` or `today.` first: `conflict` for a day before the record's,
+ * or what {@link readCalibrationRecord} throws
+ *
+ * @example
+ * ```ts
+ * import { calibrationRecord, whatChanged } from "swath-to-spoon/output-rate";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const record = calibrationRecord({
+ *   date: "2025-04-12",
+ *   measurement: { kind: "strip", used: qty(2, "L"), swath: qty(2, "m"), distance: qty(50, "m") },
+ *   conditions: { operator: "Sam", speed: qty(4, "km/h") },
+ * });
+ * const changed = whatChanged(record, { date: "2025-06-01", conditions: { operator: "Ana", speed: qty(5, "km/h") } });
+ * console.log(changed.changes.map((change) => change.what)); // [ 'operator', 'speed' ]
+ * console.log(changed.expected); // { value: 160, unit: 'L/ha' }
+ * ```
+ */
+export function whatChanged(record: CalibrationRecord, today: TodaysConditions): WhatChanged {
+  const { rate, age, changes, notCompared } = compared(record, today);
+  const factor = changes.reduce((product, change) => product * (change.factor ?? 1), 1);
+  return {
+    stale: changes.length > 0,
+    changes: changes.map(({ what, before, now, factor }) => ({
+      what,
+      before,
+      now,
+      shift: factor === undefined ? null : { value: 100 * (factor - 1), unit: "%" },
+    })),
+    rate,
+    expected: toldIn({ value: rate.value * factor, unit: rate.unit }, rate.unit),
+    age,
+    notCompared,
+  };
+}
+
+/**
+ * The working of the rate that {@link whatChanged} expects: each computable change's factor, then their product.
+ *
+ * @param record - as for {@link whatChanged}
+ * @param today - as for {@link whatChanged}
+ * @returns the lines; the last one's result is the rate to expect. None where no change can be computed
+ * @throws SprayMathError as {@link whatChanged} does
+ *
+ * @example
+ * ```ts
+ * import { calibrationRecord, whatChangedWorking } from "swath-to-spoon/output-rate";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const record = calibrationRecord({
+ *   date: "2025-04-12",
+ *   measurement: { kind: "known", rate: qty(200, "L/ha") },
+ *   conditions: { speed: qty(4, "km/h") },
+ * });
+ * const lines = whatChangedWorking(record, { date: "2025-06-01", conditions: { speed: qty(5, "km/h") } });
+ * console.log(lines.map((line) => line.formula).join(", ")); // before / now, rate * x1
+ * ```
+ */
+export function whatChangedWorking(record: CalibrationRecord, today: TodaysConditions): WorkingLine[] {
+  const { expected } = whatChanged(record, today);
+  const { rate, changes } = compared(record, today);
+  const computed = changes.filter(({ what }) => Object.hasOwn(FORMULAS, what));
+  if (computed.length === 0) return [];
+  const symbols = computed.map((_, at) => `x${at + 1}`);
+  return [
+    ...computed.flatMap(({ what, before, now, factor }) => {
+      const { unit } = before as Quantity;
+      return formulaLines({
+        id: `output-rate.changed-${what}`,
+        formula: FORMULAS[what as keyof typeof FORMULAS],
+        terms: { before: [before as Quantity, unit], now: [now as Quantity, unit] },
+        result: factor as number,
+        source: "follows from rate = flow / (speed * width) and the law of flow through an orifice",
+      });
+    }),
+    {
+      id: "output-rate.changed",
+      formula: ["rate", ...symbols].join(" * "),
+      terms: {
+        rate,
+        ...Object.fromEntries(computed.map(({ factor }, at) => [symbols[at] as string, factor as number])),
+      },
+      result: expected,
+      source: "follows from rate = flow / (speed * width) and the law of flow through an orifice",
+    },
+  ];
+}
+
+const FORMULAS = {
+  nozzleSpacing: "before / now",
+  pressure: "sqrt(now / before)",
+  speed: "before / now",
+  density: "sqrt(before / now)",
+} as const;
+
+interface ComparedChange extends Omit<Change, "shift"> {
+  /** What the rate is to be multiplied by; left out where that cannot be computed. */
+  readonly factor?: number;
+}
+
+interface Compared extends Pick<WhatChanged, "rate" | "age" | "notCompared"> {
+  readonly changes: readonly ComparedChange[];
+}
+
+function compared(record: CalibrationRecord, today: TodaysConditions): Compared {
+  const kept = within("record", () => readCalibrationRecord(record));
+  const { date, conditions, longestAge } = within("today", () => checkedToday(today));
+  const age = (Date.parse(date) - Date.parse(kept.date)) / MILLISECONDS_A_DAY;
+  if (age < 0) {
+    throw new SprayMathError(
+      "conflict",
+      "today.date",
+      `Given ${date}, before the calibration of ${kept.date}; wanted that day or a later one.`,
+    );
+  }
+  const changes: ComparedChange[] = [];
+  const notCompared: ConditionName[] = [];
+  if (longestAge !== undefined && moreThan(age, longestAge))
+    changes.push({ what: "date", before: kept.date, now: date });
+  for (const what of CONDITION_NAMES) {
+    const [before, now] = [kept.conditions[what], conditions[what]];
+    if (before === undefined || now === undefined) {
+      notCompared.push(what);
+    } else if (differ(before, now)) {
+      const factor = rateFactor(what, kept, conditions);
+      changes.push({ what, before, now, ...(factor !== undefined && { factor }) });
+    }
+  }
+  return { rate: measuredRate(kept.measurement), age, changes, notCompared };
+}
+
+const MILLISECONDS_A_DAY = 24 * 60 * 60 * 1000;
+
+function checkedToday(today: TodaysConditions): TodaysConditions {
+  const { date, conditions, longestAge } = checkedObject(today, "");
+  checkedDate(date, "date");
+  return {
+    date,
+    conditions: checkedConditions(conditions, "conditions"),
+    ...(longestAge !== undefined && { longestAge: checkedNumber(longestAge, "longestAge", { above: 0 }) }),
+  };
+}
+
+type Condition = string | number | Quantity;
+
+function differ(before: Condition, now: Condition): boolean {
+  if (typeof before !== "object" || typeof now !== "object") return before !== now;
+  return compare(before, now as never) !== 0;
+}
+
+function rateFactor(
+  what: ConditionName,
+  { measurement, conditions: before }: CalibrationRecord,
+  now: CalibrationConditions,
+): number | undefined {
+  switch (what) {
+    case "pressure":
+      return Math.sqrt(ratio(now.pressure as Pressure, before.pressure as Pressure));
+    case "density":
+      return Math.sqrt(ratio(before.density as Density, now.density as Density));
+    case "speed":
+      return measurement.kind === "hand" ? undefined : ratio(before.speed as Speed, now.speed as Speed);
+    case "nozzleSpacing":
+      return sharesSwath(measurement)
+        ? ratio(before.nozzleSpacing as Length, now.nozzleSpacing as Length)
+        : undefined;
+    case "nozzleCount":
+      return sharesSwath(measurement) && before.nozzleSpacing && now.nozzleSpacing ? 1 : undefined;
+    default:
+      return undefined;
+  }
+}
+
+// A hand-held spray has no boom, and rows are as wide as they are planted, whatever the nozzles do.
+function sharesSwath({ kind }: Measurement): boolean {
+  return kind !== "hand" && kind !== "tree-row";
+}
