@@ -1,7 +1,35 @@
+export {
+  type CropRateInput,
+  cropRate,
+  cropRateWorking,
+  type TreatedRateInput,
+  treatedRate,
+  treatedRateWorking,
+} from "./band-rates.js";
 export { type BedsInput, bedsArea, bedsAreaWorking } from "./beds.js";
+export { type BoundaryInput, boundaryArea, boundaryAreaWorking } from "./boundary.js";
+export { type CompositeInput, compositeArea, compositeAreaWorking } from "./composite.js";
 export { groundArea, treatedArea } from "./kinds.js";
 export type { TreatedRows } from "./lanes.js";
+export {
+  type OffsetRule,
+  type OffsetsArea,
+  type OffsetsInput,
+  offsetsArea,
+  offsetsAreaWorking,
+  type UnequalOffsetsInput,
+  unequalOffsetsArea,
+  unequalOffsetsAreaWorking,
+} from "./offsets.js";
 export { type RowBandsInput, rowBandsArea, rowBandsAreaWorking } from "./row-bands.js";
+export {
+  type PlantCountInput,
+  plantCount,
+  plantCountWorking,
+  type RowLengthInput,
+  rowLengthOn,
+  rowLengthOnWorking,
+} from "./row-length.js";
 export {
   type CircleInput,
   circleArea,
@@ -25,6 +53,7 @@ export {
   triangleArea,
   triangleAreaWorking,
 } from "./shapes.js";
+export { type SpotGroup, type SpotsInput, spotsArea, spotsAreaWorking } from "./spots.js";
 export {
   type TreatedFractionInput,
   type TreatPartInput,

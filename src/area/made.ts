@@ -11,14 +11,20 @@ export function madeTreated(value: number, unit: AreaUnit): TreatedArea {
   return { value: checkedResult(value, unit), unit, of: "treated" };
 }
 
-// Sizes so large or so small that the arithmetic runs out of numbers: neither an infinity nor a zero that is not one
-// leaves the library.
 function checkedResult(value: number, unit: AreaUnit): number {
+  return positiveNumber(value, ` ${unit}`);
+}
+
+/**
+ * Refuses what sizes so large or so small lead to that the arithmetic runs out of numbers: neither an infinity nor a zero
+ * that is not one leaves the library.
+ */
+export function positiveNumber(value: number, unit = ""): number {
   if (!Number.isFinite(value) || value <= 0) {
     throw new SprayMathError(
       "not-finite",
       "",
-      `The sizes given lead to an area of ${value} ${unit}; wanted sizes that a plot of ground can have.`,
+      `The sizes given lead to ${value}${unit}; wanted sizes that a plot of ground can have.`,
     );
   }
   return value;

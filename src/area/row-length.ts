@@ -1,0 +1,133 @@
+import { areaIn, checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { formulaLines } from "../units/lines.js";
+import type { GroundArea, Length } from "../units/types.js";
+import type { WorkingLine } from "../units/working.js";
+import { positiveNumber } from "./made.js";
+
+/** Ground planted in rows. */
+export interface RowLengthInput {
+  /** The ground: one acre or one hectare for the length per acre or hectare. More than 0. */
+  readonly ground: GroundArea;
+  /** The distance from one row to the next. More than 0. */
+  readonly rowSpacing: Length;
+}
+
+/**
+ * The length of all rows on a piece of ground: the row length per acre or hectare, where the ground is one acre or hectare.
+ *
+ * Formula: length = ground / row spacing (plane geometry; at 30 inches an acre has 17,424 feet of row: Planting
+ * considerations and stand assessments, Penn State Extension).
+ *
+ * @param input - the ground and the row spacing
+ * @returns the length of all rows together, in ft or m as `ground` is told
+ * @throws SprayMathError `wrong-area`, `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or
+ * `out-of-range`
+ *
+ * @example
+ * ```ts
+ * import { groundArea, rowLengthOn } from "swath-to-spoon/area";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * console.log(rowLengthOn({ ground: groundArea(qty(1, "ac")), rowSpacing: qty(30, "in") })); // { value: 17424, unit: 'ft' }
+ * ```
+ */
+export function rowLengthOn(input: RowLengthInput): Length {
+  const { ground, rowSpacing } = checkedObject(input, "");
+  const { length, area } = unitsWith(ground, "ground");
+  const all = areaIn(ground, "ground", area, "ground") / inUnit(rowSpacing, length, "rowSpacing");
+  return { value: positiveNumber(all), unit: length };
+}
+
+/**
+ * The working of {@link rowLengthOn}, line by line.
+ *
+ * @param input - as for {@link rowLengthOn}
+ * @returns the lines; the last one's result is the length
+ * @throws SprayMathError as {@link rowLengthOn} does
+ *
+ * @example
+ * ```ts
+ * import { groundArea, rowLengthOnWorking } from "swath-to-spoon/area";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = rowLengthOnWorking({ ground: groundArea(qty(1, "ha")), rowSpacing: qty(75, "cm") });
+ * console.log(lines.at(-1)?.formula); // ground / rowSpacing
+ * ```
+ */
+export function rowLengthOnWorking(input: RowLengthInput): WorkingLine[] {
+  const result = rowLengthOn(input);
+  const { length, area } = unitsWith(input.ground, "ground");
+  return formulaLines({
+    id: "area.rowLength",
+    formula: "ground / rowSpacing",
+    terms: { ground: [input.ground, area], rowSpacing: [input.rowSpacing, length] },
+    result,
+    source: "plane geometry",
+  });
+}
+
+/** Ground planted in rows, with the plants at one distance in the row. */
+export interface PlantCountInput extends RowLengthInput {
+  /** The distance from one plant to the next in the row. More than 0. */
+  readonly plantSpacing: Length;
+}
+
+/**
+ * The number of plants on a piece of ground: plants per acre or hectare, where the ground is one acre or hectare.
+ *
+ * Formula: plants = ground / (row spacing × plant spacing) (The Farm and Garden Rule-Book, L. H. Bailey, which tells 7,260 to
+ * the acre at 2 by 3 feet). The ground is taken as planted to its margin.
+ *
+ * @param input - the ground and the two spacings
+ * @returns the number of plants, not rounded
+ * @throws SprayMathError `wrong-area`, `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or
+ * `out-of-range`
+ *
+ * @example
+ * ```ts
+ * import { groundArea, plantCount } from "swath-to-spoon/area";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const acre = groundArea(qty(1, "ac"));
+ * console.log(plantCount({ ground: acre, rowSpacing: qty(3, "ft"), plantSpacing: qty(2, "ft") })); // 7260
+ * ```
+ */
+export function plantCount(input: PlantCountInput): number {
+  const { ground, rowSpacing, plantSpacing } = checkedObject(input, "");
+  const { length, area } = unitsWith(ground, "ground");
+  const each = inUnit(rowSpacing, length, "rowSpacing") * inUnit(plantSpacing, length, "plantSpacing");
+  return positiveNumber(areaIn(ground, "ground", area, "ground") / each);
+}
+
+/**
+ * The working of {@link plantCount}, line by line.
+ *
+ * @param input - as for {@link plantCount}
+ * @returns the lines; the last one's result is the number of plants
+ * @throws SprayMathError as {@link plantCount} does
+ *
+ * @example
+ * ```ts
+ * import { groundArea, plantCountWorking } from "swath-to-spoon/area";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const ground = groundArea(qty(1, "ha"));
+ * const lines = plantCountWorking({ ground, rowSpacing: qty(75, "cm"), plantSpacing: qty(20, "cm") });
+ * console.log(lines.at(-1)?.formula); // ground / (rowSpacing * plantSpacing)
+ * ```
+ */
+export function plantCountWorking(input: PlantCountInput): WorkingLine[] {
+  const result = plantCount(input);
+  const { length, area } = unitsWith(input.ground, "ground");
+  return formulaLines({
+    id: "area.plantCount",
+    formula: "ground / (rowSpacing * plantSpacing)",
+    terms: {
+      ground: [input.ground, area],
+      rowSpacing: [input.rowSpacing, length],
+      plantSpacing: [input.plantSpacing, length],
+    },
+    result,
+    source: "The Farm and Garden Rule-Book, L. H. Bailey",
+  });
+}

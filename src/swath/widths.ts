@@ -1,0 +1,377 @@
+import { SprayMathError, shown } from "../errors.js";
+import { moreThan } from "../units/decide.js";
+import { checkedCount, checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { formulaLines } from "../units/lines.js";
+import { resolveUnit } from "../units/resolve.js";
+import type { Fraction, Length } from "../units/types.js";
+import type { WorkingLine } from "../units/working.js";
+import { positive } from "./made.js";
+import { overlapIn } from "./overlap.js";
+
+/** A boom with evenly spaced nozzles. */
+export interface BoomWidthInput {
+  /** How many nozzles spray. A whole number, 1 or more. */
+  readonly nozzles: number;
+  /** The distance from one nozzle to the next. More than 0. */
+  readonly nozzleSpacing: Length;
+}
+
+/**
+ * The width that a boom treats in one pass: nozzles × spacing, half a spacing past each outer nozzle included. Not the
+ * length of the boom, and not the width that is wet: the outer half of the outer fans belongs to the next pass.
+ *
+ * This is the width for a test strip (refill method) and for a timed catch from the whole boom. For the catch from one
+ * nozzle the width is the nozzle spacing: see {@link widthPerNozzle}.
+ *
+ * Formula: width = nozzles × nozzle spacing (Spray Application Manual, Grains Research and Development Corporation,
+ * module 8.3, gives it for boom sections).
+ *
+ * @param input - the number of nozzles and their spacing
+ * @returns the width of the pass, in ft or m as the spacing is told
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
+ *
+ * @example
+ * ```ts
+ * import { boomWidth } from "swath-to-spoon/swath";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * console.log(boomWidth({ nozzles: 12, nozzleSpacing: qty(20, "in") })); // { value: 20, unit: 'ft' }
+ * ```
+ */
+export function boomWidth(input: BoomWidthInput): Length {
+  const { nozzles, nozzleSpacing } = checkedObject(input, "");
+  const { length } = unitsWith(nozzleSpacing, "nozzleSpacing");
+  return positive(checkedCount(nozzles, "nozzles") * inUnit(nozzleSpacing, length, "nozzleSpacing"), length);
+}
+
+/**
+ * The working of {@link boomWidth}, line by line.
+ *
+ * @param input - as for {@link boomWidth}
+ * @returns the lines; the last one's result is the width
+ * @throws SprayMathError as {@link boomWidth} does
+ *
+ * @example
+ * ```ts
+ * import { boomWidthWorking } from "swath-to-spoon/swath";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = boomWidthWorking({ nozzles: 12, nozzleSpacing: qty(0.5, "m") });
+ * console.log(lines.map((line) => line.formula)); // [ 'nozzles * nozzleSpacing' ]
+ * ```
+ */
+export function boomWidthWorking(input: BoomWidthInput): WorkingLine[] {
+  const result = boomWidth(input);
+  const { length } = unitsWith(input.nozzleSpacing, "nozzleSpacing");
+  return formulaLines({
+    id: "swath.boom",
+    formula: "nozzles * nozzleSpacing",
+    terms: { nozzles: input.nozzles, nozzleSpacing: [input.nozzleSpacing, length] },
+    result,
+    source: "Spray Application Manual, Grains Research and Development Corporation, module 8.3",
+  });
+}
+
+/** Bands sprayed in one pass. */
+export interface BandsWidthInput {
+  /** How many bands, one on each row, are sprayed in one pass. A whole number, 1 or more. */
+  readonly bands: number;
+  /** The treated width of one band, all nozzles of the row together. More than 0, at most the row spacing. */
+  readonly bandWidth: Length;
+  /** The distance from one row to the next. More than 0; needed for the ground that the pass moves over. */
+  readonly rowSpacing?: Length;
+}
+
+/** The two widths of a pass that sprays bands. They belong to two different rates. */
+export interface BandsWidth {
+  /** All bands together: the width for the rate per treated area, which is the label's. */
+  readonly treated: Length;
+  /** The rows that the pass covers: the width for the rate per area of ground, and for counting passes; only with the row spacing. */
+  readonly ground?: Length;
+}
+
+/**
+ * The two widths of one pass that sprays bands: what it treats, and what it moves over.
+ *
+ * The treated width is the one for a calibration that is to be compared with the label: a label's rate holds inside the
+ * band. The ground width counts the passes over a plot. Several nozzles on one row share its band: the band counts once, and
+ * their catches are added up.
+ *
+ * Formulas: treated = bands × band width; ground = bands × row spacing (plane geometry).
+ *
+ * @param input - the bands of one pass
+ * @returns the treated width, and with `rowSpacing` the ground width; in ft or m as the band width is told
+ * @throws SprayMathError `conflict` for bands wider than their spacing, `missing`, `not-a-quantity`, `not-finite`,
+ * `unknown-unit`, `wrong-dimension` or `out-of-range`
+ *
+ * @example
+ * ```ts
+ * import { bandsWidth } from "swath-to-spoon/swath";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const { treated, ground } = bandsWidth({ bands: 4, bandWidth: qty(12, "in"), rowSpacing: qty(30, "in") });
+ * console.log(treated); // { value: 4, unit: 'ft' }
+ * console.log(ground); // { value: 10, unit: 'ft' }
+ * ```
+ */
+export function bandsWidth(input: BandsWidthInput): BandsWidth {
+  const { bands, bandWidth, rowSpacing } = checkedObject(input, "");
+  const { length } = unitsWith(bandWidth, "bandWidth");
+  checkedCount(bands, "bands");
+  const band = inUnit(bandWidth, length, "bandWidth");
+  if (rowSpacing === undefined) return { treated: positive(bands * band, length) };
+  const row = inUnit(rowSpacing, length, "rowSpacing");
+  if (moreThan(band, row)) {
+    throw new SprayMathError(
+      "conflict",
+      "bandWidth",
+      `Given bands of ${bandWidth.value} ${bandWidth.unit} on rows ${rowSpacing.value} ${rowSpacing.unit} apart: they overlap. ` +
+        "Check the two widths; where all of the ground is sprayed, take the boom's width.",
+    );
+  }
+  return { treated: positive(bands * Math.min(band, row), length), ground: positive(bands * row, length) };
+}
+
+/**
+ * The working of {@link bandsWidth}, line by line: the ground width first where there is one, the treated width last.
+ *
+ * @param input - as for {@link bandsWidth}
+ * @returns the lines; the last one's result is the treated width
+ * @throws SprayMathError as {@link bandsWidth} does
+ *
+ * @example
+ * ```ts
+ * import { bandsWidthWorking } from "swath-to-spoon/swath";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = bandsWidthWorking({ bands: 4, bandWidth: qty(1, "ft"), rowSpacing: qty(2.5, "ft") });
+ * console.log(lines.map((line) => line.formula)); // [ 'bands * rowSpacing', 'bands * bandWidth' ]
+ * ```
+ */
+export function bandsWidthWorking(input: BandsWidthInput): WorkingLine[] {
+  const { treated, ground } = bandsWidth(input);
+  const { bands, bandWidth, rowSpacing } = input;
+  const { length } = unitsWith(bandWidth, "bandWidth");
+  const source = "plane geometry";
+  return [
+    ...(ground === undefined || rowSpacing === undefined
+      ? []
+      : formulaLines({
+          id: "swath.bands.ground",
+          formula: "bands * rowSpacing",
+          terms: { bands, rowSpacing: [rowSpacing, length] },
+          result: ground,
+          source,
+        })),
+    ...formulaLines({
+      id: "swath.bands.treated",
+      formula: "bands * bandWidth",
+      terms: { bands, bandWidth: [bandWidth, length] },
+      result: treated,
+      source,
+    }),
+  ];
+}
+
+/** A width, and the nozzles that share it. */
+export interface WidthPerNozzleInput {
+  /** The treated width that the nozzles share: a band, a row, or the whole boom. More than 0. */
+  readonly width: Length;
+  /** How many nozzles share it. A whole number, 1 or more. */
+  readonly nozzles: number;
+}
+
+/**
+ * The width that one nozzle stands for: the W of the nozzle formulas (5940 × gal/min / (mph × W in inches), or 60,000 × L/min
+ * / (km/h × W in cm)), and the width for a catch from one nozzle.
+ *
+ * - broadcast boom: boom width / nozzles, which is the nozzle spacing
+ * - band with one nozzle: the band width
+ * - several nozzles directed at one row: the band width / nozzles on the row, for the rate per treated area (the row spacing /
+ *   nozzles on the row gives the rate per area of ground)
+ * - one boomless nozzle: its measured width less the overlap
+ *
+ * Formula: width per nozzle = width / nozzles (common practice, no source).
+ *
+ * @param input - the width and the nozzles that share it
+ * @returns the width of one nozzle, in ft or m as the width is told
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
+ *
+ * @example
+ * ```ts
+ * import { widthPerNozzle } from "swath-to-spoon/swath";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * console.log(widthPerNozzle({ width: qty(15, "in"), nozzles: 3 })); // { value: 0.4166666666666667, unit: 'ft' }
+ * ```
+ */
+export function widthPerNozzle(input: WidthPerNozzleInput): Length {
+  const { width, nozzles } = checkedObject(input, "");
+  const { length } = unitsWith(width, "width");
+  return positive(inUnit(width, length, "width") / checkedCount(nozzles, "nozzles"), length);
+}
+
+/**
+ * The working of {@link widthPerNozzle}, line by line.
+ *
+ * @param input - as for {@link widthPerNozzle}
+ * @returns the lines; the last one's result is the width
+ * @throws SprayMathError as {@link widthPerNozzle} does
+ *
+ * @example
+ * ```ts
+ * import { widthPerNozzleWorking } from "swath-to-spoon/swath";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = widthPerNozzleWorking({ width: qty(0.4, "m"), nozzles: 2 });
+ * console.log(lines.map((line) => line.formula)); // [ 'width / nozzles' ]
+ * ```
+ */
+export function widthPerNozzleWorking(input: WidthPerNozzleInput): WorkingLine[] {
+  const result = widthPerNozzle(input);
+  const { length } = unitsWith(input.width, "width");
+  return formulaLines({
+    id: "swath.perNozzle",
+    formula: "width / nozzles",
+    terms: { width: [input.width, length], nozzles: input.nozzles },
+    result,
+    source: "common practice, no source",
+  });
+}
+
+/** Rows of trees, vines or bushes, sprayed from the alleys between them. */
+export interface TreeRowWidthInput {
+  /** The distance from one row to the next. More than 0. */
+  readonly rowSpacing: Length;
+  /** How many sides of the sprayer are open: 2 where it sprays the rows on its left and its right, 1 for one of them. */
+  readonly sides: 1 | 2;
+}
+
+/**
+ * The width of ground that one pass down an alley stands for, when a canopy is sprayed from both sides. Each side of the
+ * sprayer does half a row, so two sides are one row spacing and one side is half of it: every alley is driven once with both
+ * sides open, or twice with one.
+ *
+ * This is the width for the rate per area of ground, which is how labels for trees and vines are mostly written. A strip
+ * sprayed under the trees is a band: {@link bandsWidth} with one band for each side.
+ *
+ * Formula: width = row spacing × sides / 2 (plane geometry).
+ *
+ * @param input - the row spacing and the open sides
+ * @returns the width of the pass, in ft or m as the spacing is told
+ * @throws SprayMathError `unknown-choice` for sides other than 1 or 2, `missing`, `not-a-quantity`, `not-finite`,
+ * `unknown-unit`, `wrong-dimension` or `out-of-range`
+ *
+ * @example
+ * ```ts
+ * import { treeRowWidth } from "swath-to-spoon/swath";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * console.log(treeRowWidth({ rowSpacing: qty(16, "ft"), sides: 1 })); // { value: 8, unit: 'ft' }
+ * ```
+ */
+export function treeRowWidth(input: TreeRowWidthInput): Length {
+  const { rowSpacing, sides } = checkedObject(input, "");
+  const { length } = unitsWith(rowSpacing, "rowSpacing");
+  if (sides !== 1 && sides !== 2) {
+    throw new SprayMathError(
+      sides === undefined ? "missing" : "unknown-choice",
+      "sides",
+      `Given ${shown(sides)}; wanted 1 or 2: the sides of the sprayer that are open.`,
+    );
+  }
+  return positive((inUnit(rowSpacing, length, "rowSpacing") * sides) / 2, length);
+}
+
+/**
+ * The working of {@link treeRowWidth}, line by line.
+ *
+ * @param input - as for {@link treeRowWidth}
+ * @returns the lines; the last one's result is the width
+ * @throws SprayMathError as {@link treeRowWidth} does
+ *
+ * @example
+ * ```ts
+ * import { treeRowWidthWorking } from "swath-to-spoon/swath";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = treeRowWidthWorking({ rowSpacing: qty(4, "m"), sides: 2 });
+ * console.log(lines.map((line) => line.formula)); // [ 'rowSpacing * sides / 2' ]
+ * ```
+ */
+export function treeRowWidthWorking(input: TreeRowWidthInput): WorkingLine[] {
+  const result = treeRowWidth(input);
+  const { length } = unitsWith(input.rowSpacing, "rowSpacing");
+  return formulaLines({
+    id: "swath.treeRow",
+    formula: "rowSpacing * sides / 2",
+    terms: { rowSpacing: [input.rowSpacing, length], sides: input.sides },
+    result,
+    source: "plane geometry",
+  });
+}
+
+/** A pass whose wet width was measured, as with a boomless nozzle, a wand or a spray gun. */
+export interface EffectiveWidthInput {
+  /** The width that is wet after one pass. More than 0. */
+  readonly width: Length;
+  /** How far the next pass runs over this one: a length, or a part of the width. 0 or more, less than the width. */
+  readonly overlap: Length | Fraction;
+}
+
+/**
+ * The width that one pass really adds, for a boomless nozzle, a wand or anything held by hand: the measured width less what
+ * the next pass covers again. This is the width for the test strip and for counting passes; the wet width itself makes the
+ * calibration too low, and the plot gets too much.
+ *
+ * Formula: effective width = width − overlap, or width × (1 − overlap) for a part (common practice, no source).
+ *
+ * @param input - the measured width and the overlap
+ * @returns the width that counts, in ft or m as the width is told; the rounding error is within 8 ulp of the measured width
+ * @throws SprayMathError `out-of-range` for an overlap as wide as the pass, `missing`, `not-a-quantity`, `not-finite`,
+ * `unknown-unit` or `wrong-dimension`
+ *
+ * @example
+ * ```ts
+ * import { effectiveWidth } from "swath-to-spoon/swath";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * console.log(effectiveWidth({ width: qty(5, "ft"), overlap: qty(6, "in") })); // { value: 4.5, unit: 'ft' }
+ * console.log(effectiveWidth({ width: qty(4, "m"), overlap: qty(25, "%") })); // { value: 3, unit: 'm' }
+ * ```
+ */
+export function effectiveWidth(input: EffectiveWidthInput): Length {
+  const { width, overlap } = checkedObject(input, "");
+  const { length } = unitsWith(width, "width");
+  const whole = inUnit(width, length, "width");
+  return positive(whole - overlapIn(overlap, whole, length, "overlap"), length);
+}
+
+/**
+ * The working of {@link effectiveWidth}, line by line.
+ *
+ * @param input - as for {@link effectiveWidth}
+ * @returns the lines; the last one's result is the width
+ * @throws SprayMathError as {@link effectiveWidth} does
+ *
+ * @example
+ * ```ts
+ * import { effectiveWidthWorking } from "swath-to-spoon/swath";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = effectiveWidthWorking({ width: qty(5, "ft"), overlap: qty(0.5, "ft") });
+ * console.log(lines.map((line) => line.formula)); // [ 'width - overlap' ]
+ * ```
+ */
+export function effectiveWidthWorking(input: EffectiveWidthInput): WorkingLine[] {
+  const result = effectiveWidth(input);
+  const { length } = unitsWith(input.width, "width");
+  const isPart = resolveUnit(input.overlap.unit, "overlap.unit").dimension === "fraction";
+  return formulaLines({
+    id: "swath.effective",
+    formula: isPart ? "width * (1 - overlap)" : "width - overlap",
+    terms: { width: [input.width, length], overlap: [input.overlap, isPart ? "1" : length] },
+    result,
+    source: "common practice, no source",
+  });
+}
