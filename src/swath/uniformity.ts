@@ -221,7 +221,9 @@ function checkedPattern(input: CaughtPattern): CheckedPattern {
   checkedList(catches, "catches", 2);
   checkShape(catches[0], "catches[0]");
   const { unit: amount } = catches[0];
-  const amounts = catches.map((caught, i) => inUnit<Unit>(caught as Quantity<never>, amount, `catches[${i}]`, "nonnegative"));
+  const amounts = catches.map((caught, i) =>
+    inUnit<Unit>(caught as Quantity<never>, amount, `catches[${i}]`, "nonnegative"),
+  );
   if (amounts.every((one) => one === 0))
     throw new SprayMathError(
       "out-of-range",

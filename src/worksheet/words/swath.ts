@@ -1,0 +1,81 @@
+import type { LineWords } from "./types.js";
+
+const SIDE = "side of the plot that the passes are laid over";
+const SWATH = "width of one pass";
+
+/** The wording of every line that the swath module works out. */
+export const SWATH_WORDS: Record<string, LineWords> = {
+  "swath.boom": {
+    found: "treated width of the boom",
+    terms: { nozzles: "number of nozzles", nozzleSpacing: "nozzle spacing" },
+  },
+  "swath.bands.ground": {
+    found: "width of ground that the pass covers",
+    terms: { bands: "bands in one pass", rowSpacing: "row spacing" },
+  },
+  "swath.bands.treated": {
+    found: "treated width of all bands",
+    terms: { bands: "bands in one pass", bandWidth: "band width" },
+  },
+  "swath.perNozzle": {
+    found: "width of one nozzle",
+    terms: { width: "width that the nozzles share", nozzles: "number of nozzles" },
+  },
+  "swath.treeRow": {
+    found: "width of ground that the pass covers",
+    terms: { rowSpacing: "row spacing", sides: "open sides of the sprayer" },
+  },
+  "swath.effective": {
+    found: "width that one pass adds",
+    terms: { width: "measured width of one pass", overlap: "overlap" },
+  },
+  "swath.passes.count": {
+    found: "number of passes",
+    terms: { side: SIDE, swath: SWATH, overlap: "overlap meant" },
+  },
+  "swath.passes.lastOverlap": {
+    found: "overlap of the last pass",
+    terms: { side: SIDE, swath: SWATH, overlap: "overlap meant", passes: "number of passes" },
+  },
+  "swath.passes.pastEdge": { found: "reach past the edge of the plot", terms: { side: SIDE, swath: SWATH } },
+  "swath.passes.distance": {
+    found: "distance covered while spraying",
+    terms: { passes: "number of passes", run: "length of one pass" },
+  },
+  "swath.passes.time": {
+    found: "time spent spraying",
+    terms: { distance: "distance covered while spraying", speed: "speed" },
+  },
+  "swath.boomHeight": {
+    found: "height of the boom above the target",
+    terms: {
+      nozzleSpacing: "nozzle spacing",
+      overlap: "overlap as a part of the nozzle spacing",
+      angleDegrees: "angle of the fan in degrees",
+    },
+  },
+  "swath.fanWidth": {
+    found: "width of one fan at the target",
+    terms: { height: "height of the boom above the target", angleDegrees: "angle of the fan in degrees" },
+  },
+  "swath.overlap": {
+    found: "overlap in per cent of the nozzle spacing",
+    terms: { fanWidth: "width of one fan", nozzleSpacing: "nozzle spacing" },
+  },
+  "swath.gap": {
+    found: "unsprayed strip between two fans",
+    terms: { fanWidth: "width of one fan", nozzleSpacing: "nozzle spacing" },
+  },
+  "swath.uniformity.mean": {
+    found: "mean of what lands on the ground",
+    terms: { w: "width of the strip in catch spacings", x: "what lands on the strip" },
+  },
+  "swath.uniformity.cv": {
+    found: "coefficient of variation in per cent",
+    terms: {
+      w: "width of the strip in catch spacings",
+      x: "what lands on the strip",
+      mean: "mean of what lands on the ground",
+    },
+  },
+};
