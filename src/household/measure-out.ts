@@ -1,4 +1,4 @@
-import type { Issue } from "../errors.js";
+import { type Issue, SprayMathError } from "../errors.js";
 import { valueIn } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { areaIn } from "../units/guard.js";
@@ -116,14 +116,23 @@ function doseOf<U extends VolumeUnit | MassUnit>(
 ): MeasuredDose<U> {
   const { unit } = amount;
   const error = value - amount.value;
+  const rateError = perArea && error / perArea.value;
+  if (rateError !== undefined && !Number.isFinite(rateError)) {
+    throw new SprayMathError(
+      "not-finite",
+      "perArea",
+      `Given ${perArea?.value} ${perArea?.unit}, too small to tell an error of ${error} ${unit} on it.`,
+    );
+  }
   return {
     parts,
     measured: { value, unit },
     error: { value: error, unit },
     errorPercent: percentOff(value, amount.value),
-    ...(perArea && {
-      rateError: { value: error / perArea.value, unit: `${unit}/${perArea.unit}` as const },
-    }),
+    ...(perArea &&
+      rateError !== undefined && {
+        rateError: { value: rateError, unit: `${unit}/${perArea.unit}` as const },
+      }),
     scoops,
   };
 }
@@ -183,7 +192,7 @@ function rounded(value: number): number {
  * import { qty } from "swath-to-spoon/units";
  *
  * const lines = measureOutWorking({ amount: qty(2, "tsp"), tools: "us-spoons", rule: "never-over" });
- * console.log(lines.map((line) => line.formula).join("; ")); // count1 * fill1; measured - amount; error / amount * 100
+ * console.log(lines.map((line) => line.formula).join("; ")); // n1 * x1; measured - amount; error / amount * 100
  * ```
  */
 export function measureOutWorking<U extends VolumeUnit | MassUnit>(input: MeasureOutInput<U>): WorkingLine[] {
@@ -199,15 +208,15 @@ export function measureOutWorking<U extends VolumeUnit | MassUnit>(input: Measur
   }));
   return [
     ...fills.flatMap(({ symbol, fill }) =>
-      conversionLines(`household.measured.fill${symbol}`, fill, amount.unit),
+      conversionLines(`household.measured.x${symbol}`, fill, amount.unit),
     ),
     {
       id: "household.measured",
-      formula: fills.map(({ symbol }) => `count${symbol} * fill${symbol}`).join(" + "),
+      formula: fills.map(({ symbol }) => `n${symbol} * x${symbol}`).join(" + "),
       terms: Object.fromEntries(
         fills.flatMap(({ symbol, count, fill }) => [
-          [`count${symbol}`, count],
-          [`fill${symbol}`, { value: valueIn(fill as Quantity, amount.unit), unit: amount.unit }],
+          [`n${symbol}`, count],
+          [`x${symbol}`, { value: valueIn(fill as Quantity, amount.unit), unit: amount.unit }],
         ]),
       ),
       result: measured,

@@ -81,30 +81,54 @@ export function measure(
   if (found === undefined) return undefined;
   const same = found.total > target - margin && found.total < target + margin;
   const value = same ? amount.value : quotient({ digits: found.total, places }, unit);
-  if (!Number.isFinite(value)) {
-    throw new SprayMathError("not-finite", "tools", `The tools are too large to be told in ${amount.unit}.`);
+  if (!Number.isFinite(percentOff(value, amount.value))) {
+    throw new SprayMathError(
+      "not-finite",
+      "amount",
+      `Given ${amount.value} ${amount.unit}, out of all proportion to the tools; wanted an amount nearer to what they hold.`,
+    );
   }
   return { parts: partsOf(scaled, found), value, scoops: found.scoops };
 }
 
 function partsOf(scaled: readonly ScaledTool[], found: Found): MeasuredPart[] {
-  const used = scaled
-    .map((one, i) => ({ ...one, count: found.counts[i] as number, total: found.totals[i] as bigint }))
-    .filter(({ count }) => count > 0)
-    .sort((a, b) => Number(b.fill.max > a.fill.max) - Number(b.fill.max < a.fill.max));
-  return used.flatMap(({ tool, fill, count, total }) => {
-    const { graduation } = tool;
-    if (graduation === undefined) {
-      const amount = { ...tool.capacity, value: timesExactly(tool.capacity.value, BigInt(count)) };
-      return [{ tool, count, amount }];
+  const taken = new Map<string, { one: ScaledTool; each: bigint; count: number }>();
+  for (const [i, one] of scaled.entries()) {
+    for (const [each, times] of fillsOf(one.fill, found.counts[i] as number, found.totals[i] as bigint)) {
+      const by = one.tool.graduation ? closestReading(scaled, each) : i;
+      const key = `${by} ${each}`;
+      const count = (taken.get(key)?.count ?? 0) + times;
+      taken.set(key, { one: scaled[by] as ScaledTool, each, count });
     }
-    return fillsOf(fill, count, total).map(([each, times]) => ({
-      tool,
-      count: times,
-      each: reading(graduation, each / fill.step),
-      amount: reading(graduation, (each / fill.step) * BigInt(times)),
-    }));
-  });
+  }
+  return [...taken.values()]
+    .sort((a, b) => larger(a.one.fill.max, b.one.fill.max) || larger(a.each, b.each))
+    .map(({ one: { tool, fill }, each, count }) => {
+      const { capacity, graduation } = tool;
+      if (graduation === undefined)
+        return { tool, count, amount: { ...capacity, value: timesExactly(capacity.value, BigInt(count)) } };
+      const marks = each / fill.step;
+      return {
+        tool,
+        count,
+        each: reading(graduation, marks),
+        amount: reading(graduation, marks * BigInt(count)),
+      };
+    });
+}
+
+// Of the tools with a mark at this very amount the smallest: it is read more closely than a large one.
+function closestReading(scaled: readonly ScaledTool[], each: bigint): number {
+  let best = -1;
+  for (const [i, { tool, fill }] of scaled.entries()) {
+    if (!tool.graduation || each < fill.min || each > fill.max || each % fill.step !== 0n) continue;
+    if (best < 0 || fill.max < (scaled[best] as ScaledTool).fill.max) best = i;
+  }
+  return best;
+}
+
+function larger(a: bigint, b: bigint): number {
+  return Number(a < b) - Number(a > b);
 }
 
 function reading(graduation: Volume | Mass, marks: bigint): Volume | Mass {

@@ -41,11 +41,11 @@ const NONE: [bigint, bigint] = [1n, 0n];
  */
 export function bestFills(fills: readonly Fill[], target: Target): Found | undefined {
   const { amount, above, below, mayBeOver, mayBeUnder, maxScoops } = target;
-  // Tools without marks first and the rest last: the last tool's fill is worked out and not tried, and one with marks
-  // has the most values to try.
+  // Tools without marks first and each kind from the largest down: the bounds then bind soonest. The last tool's fill is
+  // worked out and not tried, and one with marks has the most values to try.
   const order = fills
     .map((fill, index) => ({ ...fill, index, marked: fill.min !== fill.max }))
-    .sort((a, b) => Number(a.marked) - Number(b.marked) || (a.max < b.max ? 1 : a.max > b.max ? -1 : 0));
+    .sort((a, b) => Number(a.marked) - Number(b.marked) || Number(a.max < b.max) - Number(a.max > b.max));
   const smallest: bigint[] = [];
   const largest: bigint[] = [];
   const divisor: bigint[] = [];

@@ -1,15 +1,16 @@
 import type { LineWords } from "./types.js";
 
-const COUNTS = Object.fromEntries(
+// No dose is measured with more than 100 scoops, so no sum has more terms.
+const FILLS = Object.fromEntries(
   Array.from({ length: 100 }, (_, i) => [
-    [`count${i + 1}`, `times tool ${i + 1} is filled`],
-    [`fill${i + 1}`, `one fill of tool ${i + 1}`],
+    [`n${i + 1}`, `number of fills, tool ${i + 1}`],
+    [`x${i + 1}`, `one fill, tool ${i + 1}`],
   ]).flat(),
 );
 
 /** The wording of every line that the household module works out. */
 export const HOUSEHOLD_WORDS: Record<string, LineWords> = {
-  "household.measured": { found: "amount measured out", terms: COUNTS },
+  "household.measured": { found: "amount measured out", terms: FILLS },
   "household.error": {
     found: "error of measuring",
     terms: { measured: "amount measured out", amount: "amount wanted" },

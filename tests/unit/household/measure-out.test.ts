@@ -1,0 +1,398 @@
+import { describe, expect, it } from "vitest";
+import {
+  type MeasureOutInput,
+  type MeasuringTool,
+  measureOut,
+  measureOutWorking,
+  toolSet,
+} from "../../../src/household/index.ts";
+import { qty } from "../../../src/units/index.ts";
+import { HOUSEHOLD_WORDS } from "../../../src/worksheet/words/household.ts";
+
+import { expectLinesTrue } from "../../helpers/working.ts";
+import { faultOf } from "./fault.ts";
+
+/** The parts as a person reads them: "2 × tablespoon + 1 × 10 mL syringe to 4.5". */
+function taken(input: MeasureOutInput): string {
+  const dose = measureOut(input);
+  const parts = (dose.ok ? dose : dose.best)?.parts ?? [];
+  return parts
+    .map(({ count, tool, each }) => `${count} × ${tool.name}${each ? ` to ${each.value}` : ""}`)
+    .join(" + ");
+}
+
+const spoons = "us-spoons";
+const acre = { value: 0.25, unit: "ac", of: "treated" } as const;
+
+describe("measureOut", () => {
+  it("measures what spoons measure exactly", () => {
+    const dose = measureOut({ amount: qty(1.5, "fl_oz"), tools: spoons, rule: "never-over" });
+    expect(dose).toEqual({
+      ok: true,
+      parts: [{ tool: toolSet(spoons)[4], count: 3, amount: qty(3, "tbsp") }],
+      measured: qty(1.5, "fl_oz"),
+      error: qty(0, "fl_oz"),
+      errorPercent: 0,
+      scoops: 3,
+    });
+  });
+
+  // A dose of 1.6 tablespoons printed as "about 2" is 25 % over the label: the reason for "never over".
+  it("never rounds 1.6 tablespoons up to 2", () => {
+    const input = { amount: qty(1.6, "tbsp"), tools: spoons, rule: "never-over" } as const;
+    expect(taken(input)).toBe("1 × tablespoon + 1 × teaspoon + 1 × 1/2 teaspoon + 1 × 1/4 teaspoon");
+    const dose = measureOut(input);
+    expect(dose.ok && dose.measured.value).toBeCloseTo(4.75 / 3, 12);
+    expect(dose.ok && dose.errorPercent).toBeCloseTo((4.75 / 4.8 - 1) * 100, 9);
+  });
+
+  it("goes to the other side under the other rules", () => {
+    const amount = qty(4.8, "tsp");
+    expect(taken({ amount, tools: spoons, rule: "never-under" })).toBe(
+      "1 × tablespoon + 1 × teaspoon + 1 × 1/2 teaspoon + 1 × 1/4 teaspoon + 1 × 1/8 teaspoon",
+    );
+    expect(taken({ amount, tools: spoons, rule: "nearest" })).toBe(
+      "1 × tablespoon + 1 × teaspoon + 1 × 1/2 teaspoon + 1 × 1/4 teaspoon",
+    );
+    expect(taken({ amount: qty(4.86, "tsp"), tools: spoons, rule: "nearest" })).toContain("1/8");
+  });
+
+  it("is not greedy: two of the middle size where the largest first would leave a rest", () => {
+    const tools = [1, 4, 6].map((value) => ({ name: `${value} mL spoon`, capacity: qty(value, "mL") }));
+    expect(taken({ amount: qty(8, "mL"), tools, rule: "never-over" })).toBe("2 × 4 mL spoon");
+    const odd = [4, 6].map((value) => ({ name: `${value} mL spoon`, capacity: qty(value, "mL") }));
+    expect(taken({ amount: qty(15, "mL"), tools: odd, rule: "never-over" })).toBe(
+      "1 × 6 mL spoon + 2 × 4 mL spoon",
+    );
+  });
+
+  it("takes the fewest scoops among equals", () => {
+    expect(taken({ amount: qty(3, "tsp"), tools: spoons, rule: "nearest" })).toBe("1 × tablespoon");
+    expect(taken({ amount: qty(1, "qt"), tools: "us-household", rule: "never-over" })).toBe(
+      "1 × quart measure",
+    );
+  });
+
+  it("takes a thirds cup as exactly 16 teaspoons", () => {
+    const dose = measureOut({ amount: qty(1 / 3, "gal"), tools: "us-household", rule: "never-under" });
+    expect(dose.ok && [dose.measured, dose.errorPercent, dose.scoops]).toEqual([qty(1 / 3, "gal"), 0, 3]);
+  });
+
+  it("does not mind noise in the sixteenth digit, on either side", () => {
+    for (const value of [0.1 + 0.2, 0.3, 0.29999999999999993]) {
+      for (const rule of ["never-over", "never-under", "nearest"] as const) {
+        const tools = [{ name: "0.1 mL spoon", capacity: qty(0.1, "mL") }];
+        const dose = measureOut({ amount: qty(value, "mL"), tools, rule });
+        expect(dose.ok && [dose.scoops, dose.measured.value, dose.errorPercent]).toEqual([3, value, 0]);
+      }
+    }
+  });
+
+  it("tells amounts apart that differ in the twelfth digit", () => {
+    const tools = [{ name: "1 mL spoon", capacity: qty(1, "mL") }];
+    const short = measureOut({
+      amount: qty(1.9999999999, "mL"),
+      tools,
+      rule: "never-over",
+      limitPercent: 40,
+    });
+    expect(short).toMatchObject({ ok: false, best: { scoops: 1 } });
+    const over = measureOut({ amount: qty(2.0000000001, "mL"), tools, rule: "never-over" });
+    expect(over.ok && over.scoops).toBe(2);
+  });
+
+  it("reads a tool with marks to its mark, in one fill where that does", () => {
+    expect(taken({ amount: qty(4.7, "mL"), tools: "syringes", rule: "never-over", limitPercent: 5 })).toBe(
+      "1 × 5 mL syringe to 4 + 1 × 1 mL syringe to 0.7",
+    );
+    const ten = toolSet("syringes").filter(({ name }) => name.startsWith("10"));
+    expect(taken({ amount: qty(4.7, "mL"), tools: ten, rule: "never-over" })).toBe(
+      "1 × 10 mL syringe to 4.5",
+    );
+    expect(taken({ amount: qty(4.7, "mL"), tools: ten, rule: "never-under", limitPercent: 7 })).toBe(
+      "1 × 10 mL syringe to 5",
+    );
+    expect(taken({ amount: qty(24.6, "mL"), tools: ten, rule: "never-over" })).toBe(
+      "2 × 10 mL syringe to 10 + 1 × 10 mL syringe to 4.5",
+    );
+  });
+
+  it("never fills a tool below the least that it reads", () => {
+    const cylinder: MeasuringTool = {
+      name: "cylinder",
+      capacity: qty(10, "mL"),
+      graduation: qty(1, "mL"),
+      least: qty(4, "mL"),
+    };
+    const ask = { tools: [cylinder], rule: "never-over" } as const;
+    expect(taken({ ...ask, amount: qty(12, "mL") })).toBe("1 × cylinder to 8 + 1 × cylinder to 4");
+    expect(taken({ ...ask, amount: qty(23, "mL") })).toBe(
+      "1 × cylinder to 10 + 1 × cylinder to 9 + 1 × cylinder to 4",
+    );
+    expect(measureOut({ ...ask, amount: qty(3, "mL") }).ok).toBe(false);
+  });
+
+  it("rounds a least that is between marks up to the next mark", () => {
+    const scale = { name: "scale", capacity: qty(100, "g"), graduation: qty(3, "g"), least: qty(10, "g") };
+    const dose = measureOut({ amount: qty(10, "g"), tools: [scale], rule: "nearest", limitPercent: 50 });
+    expect(dose.ok && dose.measured).toEqual(qty(12, "g"));
+  });
+
+  it("weighs a weight on scales and passes over the spoons beside them", () => {
+    const tools = [...toolSet("us-spoons"), ...toolSet("scales")];
+    const dose = measureOut({ amount: qty(12, "oz"), tools, rule: "never-over" });
+    expect(dose.ok && dose.parts.every(({ tool }) => tool.name.includes("scale"))).toBe(true);
+    expect(dose.ok && dose.measured.unit).toBe("oz");
+  });
+
+  it("tells the error as product per treated area", () => {
+    const dose = measureOut({ amount: qty(1.3, "fl_oz"), tools: spoons, rule: "never-over", perArea: acre });
+    // 7 ¾ teaspoons against 7.8: 0.05 tsp is 1/120 fl oz, on a quarter of an acre.
+    expect(dose.ok && dose.rateError?.unit).toBe("fl_oz/ac");
+    expect(dose.ok && dose.rateError?.value).toBeCloseTo(-4 / 120, 12);
+  });
+
+  it("accepts an error of exactly the limit and refuses more", () => {
+    const tools = [{ name: "spoon", capacity: qty(19, "mL") }];
+    const ask = { amount: qty(20, "mL"), tools, rule: "never-over" } as const;
+    expect(measureOut({ ...ask, limitPercent: 5 }).ok).toBe(true);
+    expect(measureOut({ ...ask, limitPercent: 4.999 }).ok).toBe(false);
+    expect(measureOut({ ...ask, limitPercent: 0 }).ok).toBe(false);
+    expect(measureOut({ ...ask, amount: qty(38, "mL"), limitPercent: 0 }).ok).toBe(true);
+  });
+
+  it("measures a rounding error away in the limit's comparison", () => {
+    const tools = [{ name: "spoon", capacity: qty(0.095, "mL") }];
+    expect(measureOut({ amount: qty(0.1, "mL"), tools, rule: "never-over", limitPercent: 5 }).ok).toBe(true);
+  });
+
+  it("takes 12 tools of three systems together", () => {
+    const tools = [...toolSet("us-spoons"), ...toolSet("metric-spoons"), ...toolSet("imperial-measures")];
+    const dose = measureOut({ amount: qty(100, "mL"), tools: tools.slice(0, 12), rule: "never-over" });
+    expect(dose.ok && Math.abs(dose.errorPercent)).toBeLessThan(0.05);
+  });
+});
+
+describe("what measureOut refuses", () => {
+  it("names the batch at which the spoon would do, and the tool that would", () => {
+    const dose = measureOut({ amount: qty(0.11, "tsp"), tools: spoons, rule: "never-over" });
+    expect(dose).toMatchObject({
+      ok: false,
+      issue: { code: "not-measurable", path: "amount" },
+      suggestions: [
+        { kind: "tool", tool: { name: "1 mL syringe" }, scoops: 1 },
+        { kind: "batch", amount: qty(0.125, "tsp"), scoops: 1 },
+      ],
+    });
+    expect(!dose.ok && dose.best).toBe(undefined);
+    // 0.125 / 0.11 = 1.1364, told as 1.14: rounded the other way the spoon would be over.
+    expect(!dose.ok && dose.issue.message).toBe(
+      "Given 0.11 tsp, too little for these tools, without going over; wanted within 5 %: use a 1 mL syringe as well, or make a batch 1.14 times as large.",
+    );
+  });
+
+  it("says how far over it would be, and by how much less under never-under", () => {
+    const dose = measureOut({ amount: qty(0.11, "tsp"), tools: spoons, rule: "never-under" });
+    expect(!dose.ok && dose.best?.errorPercent).toBeCloseTo((0.125 / 0.11 - 1) * 100, 9);
+    expect(!dose.ok && dose.issue.message).toContain("no nearer than 13.6 % over");
+    expect(!dose.ok && dose.issue.message).toContain("1.13 times");
+  });
+
+  it("refuses to count 768 tablespoons and names the larger tool", () => {
+    const dose = measureOut({ amount: qty(3, "gal"), tools: spoons, rule: "never-over" });
+    expect(dose).toMatchObject({
+      ok: false,
+      best: { scoops: 16 },
+      suggestions: [
+        { kind: "tool", tool: { name: "gallon measure" }, scoops: 3, errorPercent: 0 },
+        { kind: "batch", amount: { unit: "gal" }, scoops: 16 },
+      ],
+    });
+    const under = measureOut({ amount: qty(3, "gal"), tools: spoons, rule: "never-under" });
+    expect(!under.ok && under.best).toBe(undefined);
+    expect(!under.ok && under.issue.message).toContain("more than these tools come to in 16 scoops");
+  });
+
+  it("counts further where that is asked for", () => {
+    const ask = { amount: qty(20, "tbsp"), tools: spoons, rule: "never-over" } as const;
+    expect(measureOut(ask).ok).toBe(false);
+    expect(taken({ ...ask, maxScoops: 20 })).toBe("20 × tablespoon");
+  });
+
+  it("offers a stock only where the label permits diluting first", () => {
+    const ask = { amount: qty(0.05, "tsp"), tools: "us-cups-and-spoons", rule: "never-over" } as const;
+    const kinds = (input: MeasureOutInput): string[] => {
+      const dose = measureOut(input);
+      return dose.ok ? [] : dose.suggestions.map(({ kind }) => kind);
+    };
+    expect(kinds(ask)).not.toContain("stock");
+    expect(kinds({ ...ask, labelPermitsDilution: false })).not.toContain("stock");
+    expect(kinds({ ...ask, labelPermitsDilution: true })).toContain("stock");
+  });
+
+  it("suggests measures of the amount's own system", () => {
+    const suggested = (amount: MeasureOutInput["amount"]): string | undefined => {
+      const tools = [{ name: "drum", capacity: { value: 500, unit: amount.unit } as never }];
+      const dose = measureOut({ amount, tools, rule: "never-over" });
+      return dose.ok || dose.suggestions[0]?.kind !== "tool" ? undefined : dose.suggestions[0].tool.name;
+    };
+    expect(suggested(qty(1, "imp_pt"))).toBe("imperial pint measure");
+    expect(suggested(qty(250, "mL"))).toBe("metric cup");
+    expect(suggested(qty(8, "oz"))).toBe("5 lb scale");
+    expect(suggested(qty(150, "g"))).toBe("200 g scale");
+  });
+
+  it("has nothing to suggest where nothing would do", () => {
+    const tools = [{ name: "drop", capacity: qty(1e-9, "mL") }];
+    const dose = measureOut({ amount: qty(1e6, "m3"), tools, rule: "never-over" });
+    expect(dose).toMatchObject({ ok: false, suggestions: [{ kind: "batch" }] });
+    const mist = measureOut({ amount: qty(1e-9, "mL"), tools: "us-spoons", rule: "never-over" });
+    expect(!mist.ok && mist.suggestions.map(({ kind }) => kind)).toEqual(["batch"]);
+  });
+
+  it("survives amounts and tools at the ends of the floats", () => {
+    for (const value of [5e-324, 1e-300, 1e300, 1.7e308]) {
+      for (const capacity of [5e-324, 1, 1.7e308]) {
+        for (const rule of ["never-over", "never-under", "nearest"] as const) {
+          const tools = [{ name: "tool", capacity: qty(capacity, "tsp") }];
+          try {
+            expect(JSON.stringify(measureOut({ amount: qty(value, "tsp"), tools, rule }))).not.toContain(
+              "null",
+            );
+          } catch (error) {
+            expect(error).toMatchObject({ code: "not-finite", path: "amount" });
+          }
+        }
+      }
+    }
+  });
+});
+
+describe("what measureOut throws at", () => {
+  const good = { amount: qty(1, "tbsp"), tools: spoons, rule: "never-over" };
+  const bad = (change: object): string => faultOf(() => measureOut({ ...good, ...change } as never));
+
+  it.each([
+    ["no input", () => faultOf(() => measureOut(undefined as never)), "missing input"],
+    ["a list", () => faultOf(() => measureOut([] as never)), "not-a-quantity input"],
+    ["no amount", () => bad({ amount: undefined }), "missing amount"],
+    ["a bare number", () => bad({ amount: 3 }), "not-a-quantity amount"],
+    ["a number as text", () => bad({ amount: { value: "3", unit: "tsp" } }), "not-a-quantity amount.value"],
+    ["not a number", () => bad({ amount: { value: Number.NaN, unit: "tsp" } }), "not-finite amount.value"],
+    ["an infinity", () => bad({ amount: { value: 1 / 0, unit: "tsp" } }), "not-finite amount.value"],
+    ["an unknown unit", () => bad({ amount: { value: 3, unit: "spoon" } }), "unknown-unit amount.unit"],
+    ["a length", () => bad({ amount: { value: 3, unit: "ft" } }), "wrong-dimension amount"],
+    ["a rate", () => bad({ amount: { value: 3, unit: "pt/ac" } }), "wrong-dimension amount"],
+    ["nothing to measure", () => bad({ amount: qty(0, "tsp") }), "out-of-range amount"],
+    ["less than nothing", () => bad({ amount: qty(-1, "tsp") }), "out-of-range amount"],
+    ["ounces of weight for spoons", () => bad({ amount: qty(1, "oz") }), "wrong-dimension tools"],
+    ["fluid ounces for a scale", () => bad({ tools: "scales" }), "wrong-dimension tools"],
+    ["no tools", () => bad({ tools: undefined }), "missing tools"],
+    ["an empty list of tools", () => bad({ tools: [] }), "too-few tools"],
+    ["an unknown set", () => bad({ tools: "uk-spoons" }), "unknown-choice tools"],
+    ["a tool that is none", () => bad({ tools: [null] }), "missing tools[0]"],
+    ["a set inside a list", () => bad({ tools: ["us-spoons"] }), "not-a-quantity tools[0]"],
+    ["a tool without a name", () => bad({ tools: [{ capacity: qty(1, "mL") }] }), "missing tools[0].name"],
+    [
+      "a blank name",
+      () => bad({ tools: [{ name: " ", capacity: qty(1, "mL") }] }),
+      "unreadable tools[0].name",
+    ],
+    ["a tool without a capacity", () => bad({ tools: [{ name: "cup" }] }), "missing tools[0].capacity"],
+    [
+      "an empty tool",
+      () => bad({ tools: [{ name: "cup", capacity: qty(0, "mL") }] }),
+      "out-of-range tools[0].capacity",
+    ],
+    [
+      "a tool in feet",
+      () => bad({ tools: [{ name: "rod", capacity: qty(1, "ft") }] }),
+      "wrong-dimension tools[0].capacity",
+    ],
+    [
+      "marks of weight on a cylinder",
+      () => bad({ tools: [{ name: "x", capacity: qty(9, "mL"), graduation: qty(1, "g") }] }),
+      "wrong-dimension tools[0].graduation",
+    ],
+    [
+      "marks further apart than the tool is high",
+      () => bad({ tools: [{ name: "x", capacity: qty(9, "mL"), graduation: qty(10, "mL") }] }),
+      "out-of-range tools[0].graduation",
+    ],
+    [
+      "a least over the capacity",
+      () =>
+        bad({
+          tools: [{ name: "x", capacity: qty(9, "mL"), graduation: qty(1, "mL"), least: qty(10, "mL") }],
+        }),
+      "out-of-range tools[0].least",
+    ],
+    [
+      "a least without marks",
+      () => bad({ tools: [{ name: "x", capacity: qty(9, "mL"), least: qty(1, "mL") }] }),
+      "missing tools[0].graduation",
+    ],
+    [
+      "marks of nothing",
+      () => bad({ tools: [{ name: "x", capacity: qty(9, "mL"), graduation: qty(0, "mL") }] }),
+      "out-of-range tools[0].graduation",
+    ],
+    [
+      "marks that are null",
+      () => bad({ tools: [{ name: "x", capacity: qty(9, "mL"), graduation: null }] }),
+      "missing tools[0].graduation",
+    ],
+    ["no rule", () => bad({ rule: undefined }), "missing rule"],
+    ["an unknown rule", () => bad({ rule: "about" }), "unknown-choice rule"],
+    ["a negative limit", () => bad({ limitPercent: -1 }), "out-of-range limitPercent"],
+    ["a limit over 50", () => bad({ limitPercent: 51 }), "out-of-range limitPercent"],
+    ["a limit as text", () => bad({ limitPercent: "5" }), "not-a-quantity limitPercent"],
+    ["no scoops", () => bad({ maxScoops: 0 }), "out-of-range maxScoops"],
+    ["half a scoop", () => bad({ maxScoops: 1.5 }), "out-of-range maxScoops"],
+    ["a thousand scoops", () => bad({ maxScoops: 1000 }), "out-of-range maxScoops"],
+    ["ground area", () => bad({ perArea: { value: 1, unit: "ac", of: "ground" } }), "wrong-area perArea"],
+    ["a bare area", () => bad({ perArea: qty(1, "ac") }), "wrong-area perArea"],
+    ["no area", () => bad({ perArea: null }), "missing perArea"],
+    ["zero area", () => bad({ perArea: { value: 0, unit: "ac", of: "treated" } }), "out-of-range perArea"],
+    [
+      "a permission that is not yes or no",
+      () => bad({ labelPermitsDilution: "yes" }),
+      "unknown-choice labelPermitsDilution",
+    ],
+  ])("%s", (_, fault, expected) => {
+    expect(fault()).toBe(expected);
+  });
+
+  it("says which of the two ounces was meant where they are mixed up", () => {
+    expect(() => measureOut({ amount: qty(1, "oz"), tools: spoons, rule: "never-over" })).toThrow(
+      /not a fluid ounce/,
+    );
+    expect(() => measureOut({ amount: qty(1, "fl_oz"), tools: "scales", rule: "never-over" })).toThrow(
+      /not an ounce of weight/,
+    );
+  });
+});
+
+describe("the working of measureOut", () => {
+  const asks: MeasureOutInput[] = [
+    { amount: qty(1.3, "fl_oz"), tools: spoons, rule: "never-over", perArea: acre },
+    { amount: qty(24.6, "mL"), tools: "syringes", rule: "nearest" },
+    { amount: qty(12, "oz"), tools: "scales", rule: "never-under" },
+    { amount: qty(3, "gal"), tools: spoons, rule: "never-over" },
+  ];
+  it.each(asks)("is true line by line, and has words for every term: $amount", (ask) => {
+    const lines = measureOutWorking(ask);
+    expectLinesTrue(lines);
+    const dose = measureOut(ask);
+    const best = dose.ok ? dose : dose.best;
+    expect(lines.at(-1)?.result).toEqual(best?.rateError ?? best?.errorPercent);
+    for (const line of lines.filter(({ id }) => id !== "units.convert")) {
+      const words = HOUSEHOLD_WORDS[line.id]?.terms ?? {};
+      expect(Object.keys(line.terms).filter((term) => words[term] === undefined)).toEqual([]);
+    }
+  });
+
+  it("has nothing to show where nothing can be measured", () => {
+    expect(measureOutWorking({ amount: qty(0.01, "tsp"), tools: spoons, rule: "never-over" })).toEqual([]);
+  });
+});
