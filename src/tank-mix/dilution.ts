@@ -7,6 +7,7 @@ import { checkShape } from "../units/shape.js";
 import { unitsLike } from "../units/systems.js";
 import type { BasedFraction, Concentration, Mass, Quantity, Unit, Volume } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
+import { checkedAmount } from "./amount.js";
 
 /** What {@link dilute} is given. Both strengths are told in the same way. */
 export interface DilutionInput {
@@ -158,16 +159,7 @@ function stockTerms(input: StockInput): {
   readonly unit: "fl_oz" | "imp_fl_oz" | "mL";
 } {
   const { amount, volume, dose } = checkedObject(input, "");
-  checkShape(amount, "amount");
-  const { dimension } = resolveUnit(amount.unit, "amount.unit");
-  if (dimension !== "volume" && dimension !== "mass") {
-    throw new SprayMathError(
-      "wrong-dimension",
-      "amount",
-      `Given ${amount.value} ${amount.unit}, ${dimensionInWords(dimension)}; wanted a volume or a weight of product.`,
-    );
-  }
-  inUnit<Unit>(amount as Quantity, amount.unit, "amount");
+  const dimension = checkedAmount(amount, "amount");
   const wanted = inUnit<Unit>(dose as Quantity, amount.unit, "dose");
   if (moreThan(wanted, amount.value)) {
     throw new SprayMathError(

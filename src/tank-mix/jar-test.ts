@@ -1,12 +1,10 @@
 import { SprayMathError } from "../errors.js";
 import { moreThan } from "../units/decide.js";
-import { dimensionInWords } from "../units/dimensions.js";
 import { checkedList, checkedObject, inUnit } from "../units/guard.js";
-import { resolveUnit } from "../units/resolve.js";
-import { checkShape } from "../units/shape.js";
 import { unitsLike } from "../units/systems.js";
 import type { Mass, MassUnit, Quantity, Time, Unit, Volume, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
+import { checkedAmount } from "./amount.js";
 
 /** What {@link jarTest} is given. */
 export interface JarTestInput {
@@ -57,15 +55,7 @@ function amountTerms(
   jarUnit: VolumeUnit,
   path: string,
 ): { value: number; unit: VolumeUnit | MassUnit } {
-  checkShape(amount, path);
-  const { dimension } = resolveUnit(amount.unit, `${path}.unit`);
-  if (dimension !== "volume" && dimension !== "mass") {
-    throw new SprayMathError(
-      "wrong-dimension",
-      path,
-      `Given ${amount.value} ${amount.unit}, ${dimensionInWords(dimension)}; wanted a volume or a weight of product.`,
-    );
-  }
+  const dimension = checkedAmount(amount, path);
   const unit = dimension === "volume" ? jarUnit : unitsLike(jarUnit).smallMass;
   return { value: inUnit<Unit>(amount as Quantity, unit, path), unit };
 }

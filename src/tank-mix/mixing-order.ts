@@ -144,6 +144,13 @@ function stepOf(product: MixingProduct, path: string): MixingStep {
       'Nothing given; wanted a formulation code such as "WG", or "adjuvant" or "fertilizer".',
     );
   }
+  if (inSolubleBag !== undefined && typeof inSolubleBag !== "boolean") {
+    throw new SprayMathError(
+      "not-a-quantity",
+      `${path}.inSolubleBag`,
+      `Given ${shown(inSolubleBag)}; wanted true or false.`,
+    );
+  }
   if (code === "adjuvant" || code === "fertilizer") return inSolubleBag === true ? "soluble-bag" : code;
   if (NOT_FOR_WATER.includes(code)) {
     throw new SprayMathError(

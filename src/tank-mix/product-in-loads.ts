@@ -1,10 +1,9 @@
 import { SprayMathError } from "../errors.js";
-import { dimensionInWords } from "../units/dimensions.js";
 import { checkedList, checkedObject, inUnit } from "../units/guard.js";
-import { resolveUnit } from "../units/resolve.js";
 import { checkShape } from "../units/shape.js";
-import type { Mass, Quantity, Unit, Volume } from "../units/types.js";
+import type { Mass, Quantity, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
+import { checkedAmount } from "./amount.js";
 import type { Load } from "./loads.js";
 import { rescaled, scaled, shareOf, unscaled } from "./scaled.js";
 
@@ -75,16 +74,7 @@ function totalUnits(
   amount: Volume | Mass,
   path: string,
 ): { readonly units: number; readonly exponent: number } {
-  checkShape(amount, path);
-  const { dimension } = resolveUnit(amount.unit, `${path}.unit`);
-  if (dimension !== "volume" && dimension !== "mass") {
-    throw new SprayMathError(
-      "wrong-dimension",
-      path,
-      `Given ${amount.value} ${amount.unit}, ${dimensionInWords(dimension)}; wanted a volume or a weight of product.`,
-    );
-  }
-  inUnit<Unit>(amount as Quantity, amount.unit, path);
+  checkedAmount(amount, path);
   // The noise of the chain ends before the 14th digit; rounding down past it would turn 12 into 11.9999999999.
   const fine = scaled(amount.value, 14);
   const exponent = fine.exponent + 3;

@@ -1,6 +1,7 @@
 import { checkedObject, inUnit } from "../units/guard.js";
-import type { Fraction, Mass, Quantity, Unit, Volume } from "../units/types.js";
+import type { Fraction, Mass, Volume } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
+import { checkedAmount } from "./amount.js";
 
 /** What {@link strengthOf} is given. */
 export interface DilutedMix<A extends Volume | Mass = Volume | Mass> {
@@ -63,8 +64,8 @@ export function strengthOf<A extends Volume | Mass>(input: DilutedMix<A>): MixSt
     weakBy: { value: (100 * added) / whole, unit: "%" },
   };
   if (product === undefined) return shares;
-  const amount = inUnit<Unit>(product as Quantity, product.unit, "product");
-  return { ...shares, lacking: { value: (amount * added) / mix, unit: product.unit } as A };
+  checkedAmount(product, "product");
+  return { ...shares, lacking: { value: (product.value * added) / mix, unit: product.unit } as A };
 }
 
 const SOURCE = "the product stays the same while the volume grows, by definition of strength";

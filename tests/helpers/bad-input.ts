@@ -1,0 +1,64 @@
+import { describe, expect, it } from "vitest";
+import { SprayMathError } from "../../src/errors.ts";
+
+/** The error that `work` throws; anything else is a failure. */
+export function errorOf(work: () => unknown): SprayMathError {
+  try {
+    work();
+  } catch (error) {
+    if (error instanceof SprayMathError) return error;
+    throw error;
+  }
+  throw new Error("expected an error, and there was none");
+}
+
+const JUNK: readonly unknown[] = [null, "5", Number.NaN, Number.POSITIVE_INFINITY, [], {}, true, () => 1];
+const BAD_NUMBERS: readonly unknown[] = [Number.NaN, Number.POSITIVE_INFINITY, -1, "5", null];
+
+function replaced(input: object, path: readonly string[], value: unknown): object {
+  const [first = "", ...rest] = path;
+  const copy = (Array.isArray(input) ? [...input] : { ...input }) as Record<string, unknown>;
+  copy[first] = rest.length === 0 ? value : replaced(copy[first] as object, rest, value);
+  return copy;
+}
+
+/**
+ * Plain JavaScript misuse of one argument after the other: each must be refused with the argument's own path, never with a
+ * TypeError, and never answered with NaN. `fields` are paths into the valid input, such as `rate` or `loads.0.carrier`.
+ */
+export function refusesMisuse(
+  name: string,
+  call: (input: never) => unknown,
+  valid: object,
+  fields: readonly string[],
+): void {
+  describe(`${name}, misused from plain JavaScript`, () => {
+    it.each(JUNK)("refuses %s for its whole input", (junk) => {
+      if (typeof junk === "object" && junk !== null && !Array.isArray(junk)) return;
+      expect(errorOf(() => call(junk as never)).path).toBe("");
+    });
+
+    it("is called with valid input that it accepts", () => {
+      expect(() => call(valid as never)).not.toThrow();
+    });
+
+    for (const field of fields) {
+      const steps = field.split(".");
+      const path = field.replace(/\.(\d+)/g, "[$1]");
+      it(`refuses junk for ${path}, and says where it is`, () => {
+        for (const junk of JUNK) {
+          const error = errorOf(() => call(replaced(valid, steps, junk) as never));
+          expect(error.path.startsWith(path), `${String(junk)}: ${error.path}: ${error.message}`).toBe(true);
+        }
+      });
+      const value = steps.reduce<unknown>((at, step) => (at as Record<string, unknown>)[step], valid);
+      if (typeof value !== "object" || value === null || !("value" in value)) continue;
+      it(`refuses a bad number in ${path}, and says where it is`, () => {
+        for (const bad of BAD_NUMBERS) {
+          const error = errorOf(() => call(replaced(valid, [...steps, "value"], bad) as never));
+          expect(error.path.startsWith(path), `${String(bad)}: ${error.path}: ${error.message}`).toBe(true);
+        }
+      });
+    }
+  });
+}

@@ -1,0 +1,148 @@
+import { describe, expect, it } from "vitest";
+import {
+  checkLabel,
+  type LabelInput,
+  type LabelLimits,
+  type SeasonSoFar,
+} from "../../../src/tank-mix/index.ts";
+import { qty } from "../../../src/units/index.ts";
+import { errorOf } from "../../helpers/bad-input.ts";
+
+const job = { rate: qty(1.5, "pt/ac"), form: "liquid", carrierRate: qty(20, "gal/ac") } as const;
+const check = (label: LabelLimits, more: Partial<LabelInput> = {}) => checkLabel({ ...job, label, ...more });
+const codes = (label: LabelLimits, more: Partial<LabelInput> = {}) =>
+  check(label, more).map(({ code, severity }) => `${severity}: ${code}`);
+const soFar = (season: SeasonSoFar) => ({ soFar: season });
+
+describe("checkLabel", () => {
+  it("says nothing where the label sets no limit, or the job keeps well inside", () => {
+    expect(check({})).toEqual([]);
+    expect(check({ min: qty(1, "pt/ac"), max: qty(2, "pt/ac"), leastCarrier: qty(10, "gal/ac") })).toEqual(
+      [],
+    );
+  });
+
+  it("refuses a rate over the label's highest, with both figures", () => {
+    const [over] = check({ max: qty(1, "pt/ac") });
+    expect(over).toMatchObject({ code: "rate-over-max", severity: "refusal", path: "rate" });
+    expect(over?.figures).toEqual({ rate: qty(24, "fl_oz/ac"), max: qty(16, "fl_oz/ac") });
+    expect(over?.message).toContain("24 fl_oz/ac");
+  });
+
+  it("takes the highest rate itself as allowed, noise included, and warns that it is near", () => {
+    expect(codes({ max: qty(1.5, "pt/ac") })).toEqual(["warning: rate-near-max"]);
+    expect(codes({ max: qty(1.4999999999999998, "pt/ac") })).toEqual(["warning: rate-near-max"]);
+    expect(codes({ max: qty(1.49, "pt/ac") })).toEqual(["refusal: rate-over-max"]);
+  });
+
+  it("warns within 5 % of a limit unless told another margin", () => {
+    expect(codes({ max: qty(1.57, "pt/ac") })).toEqual(["warning: rate-near-max"]);
+    expect(codes({ max: qty(1.58, "pt/ac") })).toEqual([]);
+    expect(codes({ max: qty(1.58, "pt/ac") }, { near: 10 })).toEqual(["warning: rate-near-max"]);
+    expect(codes({ max: qty(1.5, "pt/ac") }, { near: 0 })).toEqual([]);
+    expect(codes({ leastCarrier: qty(19.1, "gal/ac") })).toEqual(["warning: carrier-near-least"]);
+    expect(codes({ leastCarrier: qty(19, "gal/ac") })).toEqual([]);
+  });
+
+  it("warns of a rate under the label's lowest", () => {
+    expect(codes({ min: qty(1.6, "pt/ac") })).toEqual(["warning: rate-under-min"]);
+  });
+
+  it("compares rates that are told in different ways, by the mix that they make", () => {
+    // 1.5 pt/ac in 20 gal/ac are 1.2 fl oz to the gallon, 0.9375 % by volume.
+    expect(codes({ max: { value: 0.9, unit: "%", basis: "v/v" } })).toEqual(["refusal: rate-over-max"]);
+    expect(codes({ max: { value: 1, unit: "%", basis: "v/v" } })).toEqual([]);
+    expect(codes({ max: qty(119, "fl_oz/100gal") })).toEqual(["refusal: rate-over-max"]);
+    const content = qty(4, "lb/gal");
+    // 1.5 pt/ac bring 0.75 lb of active ingredient.
+    expect(codes({ max: { activeIngredient: qty(0.74, "lb/ac"), contains: content } })).toEqual([
+      "refusal: rate-over-max",
+    ]);
+    expect(codes({ max: { activeIngredient: qty(0.8, "lb/ac"), contains: content } })).toEqual([]);
+  });
+
+  it("takes a range as limits too", () => {
+    const [low, high] = [qty(1, "pt/ac"), qty(2, "pt/ac")];
+    expect(codes({}, { rate: { low, high, chosen: qty(1.5, "pt/ac") } })).toEqual([]);
+    expect(codes({}, { rate: { low, high, chosen: qty(2.5, "pt/ac") } })).toEqual(["refusal: rate-over-max"]);
+    expect(codes({}, { rate: { low, high, chosen: qty(0.5, "pt/ac") } })).toEqual([
+      "warning: rate-under-min",
+    ]);
+    expect(codes({ max: qty(1.2, "pt/ac") }, { rate: { low, high, chosen: qty(1.5, "pt/ac") } })).toEqual([
+      "refusal: rate-over-max",
+    ]);
+  });
+
+  it("refuses too little and too much carrier", () => {
+    const [under] = check({ leastCarrier: qty(25, "gal/ac") });
+    expect(under).toMatchObject({ code: "carrier-under-least", severity: "refusal", path: "carrierRate" });
+    expect(under?.figures).toEqual({ carrierRate: qty(20, "gal/ac"), least: qty(25, "gal/ac") });
+    expect(codes({ mostCarrier: qty(15, "gal/ac") })).toEqual(["refusal: carrier-over-most"]);
+    expect(codes({ leastCarrier: qty(20, "gal/ac") })).toEqual(["warning: carrier-near-least"]);
+  });
+
+  it("adds up the season", () => {
+    const seasonMax = qty(5, "pt/ac");
+    expect(codes({ seasonMax }, soFar({ rate: qty(3.6, "pt/ac") }))).toEqual(["refusal: season-over-max"]);
+    expect(codes({ seasonMax }, soFar({ rate: qty(3.5, "pt/ac") }))).toEqual(["warning: season-nearly-used"]);
+    expect(codes({ seasonMax }, soFar({ rate: qty(2, "pt/ac") }))).toEqual([]);
+    expect(codes({ seasonMax }, soFar({ applications: 0 }))).toEqual([]);
+    expect(codes({ seasonMax })).toEqual(["warning: season-unknown"]);
+    expect(codes({ seasonMax: qty(1, "pt/ac") })).toEqual(["refusal: season-over-max"]);
+    const active = { activeIngredient: qty(2, "lb/ac"), contains: qty(4, "lb/gal") };
+    expect(codes({ seasonMax: active }, soFar({ rate: qty(2.6, "pt/ac") }))).toEqual([
+      "refusal: season-over-max",
+    ]);
+  });
+
+  it("counts applications", () => {
+    const label = { mostApplications: 3 };
+    expect(codes(label, soFar({ applications: 3 }))).toEqual(["refusal: applications-over-most"]);
+    expect(codes(label, soFar({ applications: 2 }))).toEqual(["warning: applications-last"]);
+    expect(codes(label, soFar({ applications: 1 }))).toEqual([]);
+    expect(codes(label)).toEqual(["warning: applications-unknown"]);
+    expect(codes({ mostApplications: 1 }, soFar({ applications: 0 }))).toEqual([]);
+  });
+
+  it("keeps the days between applications", () => {
+    const label = { daysBetween: 14 };
+    const [soon] = check(label, soFar({ daysSinceLast: 13 }));
+    expect(soon).toMatchObject({
+      code: "interval-too-short",
+      severity: "refusal",
+      figures: { since: 13, least: 14 },
+    });
+    expect(codes(label, soFar({ daysSinceLast: 14 }))).toEqual([]);
+    expect(codes(label, soFar({ applications: 0 }))).toEqual([]);
+    expect(codes(label)).toEqual(["warning: interval-unknown"]);
+  });
+
+  it("puts refusals first", () => {
+    const findings = codes({ max: qty(1.5, "pt/ac"), leastCarrier: qty(30, "gal/ac") });
+    expect(findings).toEqual(["refusal: carrier-under-least", "warning: rate-near-max"]);
+  });
+
+  it.each([
+    [{ label: { min: qty(2, "pt/ac"), max: qty(1, "pt/ac") } }, "conflict", "label"],
+    [{ rate: { low: qty(2, "pt/ac"), high: qty(1, "pt/ac"), chosen: qty(1, "pt/ac") } }, "conflict", "rate"],
+    [
+      { label: { leastCarrier: qty(2, "gal/ac"), mostCarrier: qty(1, "gal/ac") } },
+      "conflict",
+      "label.leastCarrier",
+    ],
+    [{ label: { max: qty(-1, "pt/ac") } }, "out-of-range", "label.max"],
+    [{ label: { leastCarrier: qty(-1, "gal/ac") } }, "out-of-range", "label.leastCarrier"],
+    [{ label: { max: qty(1, "lb/ac") } }, "wrong-dimension", "label.max"],
+    [{ label: { seasonMax: qty(1, "pt/100gal") } }, "wrong-dimension", "label.seasonMax"],
+    [{ label: { mostApplications: 1.5 } }, "out-of-range", "label.mostApplications"],
+    [{ label: { daysBetween: -1 } }, "out-of-range", "label.daysBetween"],
+    [{ label: { mostApplications: 3 }, soFar: { applications: -1 } }, "out-of-range", "soFar.applications"],
+    [{ label: null }, "missing", "label"],
+    [{ soFar: null }, "missing", "soFar"],
+    [{ near: 101 }, "out-of-range", "near"],
+    [{ area: { value: 1, unit: "ac", of: "ground" } }, "wrong-area", "area"],
+  ] as const)("refuses %o", (change, code, path) => {
+    const error = errorOf(() => checkLabel({ ...job, label: {}, ...change } as never));
+    expect([error.code, error.path]).toEqual([code, path]);
+  });
+});

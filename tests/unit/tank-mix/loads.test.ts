@@ -1,0 +1,132 @@
+import { describe, expect, it } from "vitest";
+import { type LoadsInput, splitLoads } from "../../../src/tank-mix/index.ts";
+import { qty } from "../../../src/units/index.ts";
+import { errorOf } from "../../helpers/bad-input.ts";
+
+const gallons = (input: Partial<LoadsInput>): number[] =>
+  splitLoads({
+    total: qty(10, "gal"),
+    tank: qty(4, "gal"),
+    split: "full-then-part",
+    ...input,
+  } as LoadsInput).loads.map((load) => load.carrier.value);
+
+describe("splitLoads", () => {
+  it("fills the tank as often as it goes, and puts the rest in a part load", () => {
+    expect(gallons({})).toEqual([4, 4, 2]);
+  });
+
+  it("fills to the working fill where one is given", () => {
+    expect(gallons({ workingFill: qty(3, "gal") })).toEqual([3, 3, 3, 1]);
+    expect(gallons({ workingFill: qty(4, "gal") })).toEqual([4, 4, 2]);
+  });
+
+  it("makes one load of what fits into the tank", () => {
+    expect(gallons({ total: qty(4, "gal") })).toEqual([4]);
+    expect(gallons({ total: qty(1.3, "gal") })).toEqual([1.3]);
+  });
+
+  it("makes equal loads that add up exactly, the last digit going where it must", () => {
+    expect(gallons({ split: "equal" })).toEqual([3.3333333333, 3.3333333334, 3.3333333333]);
+    expect(gallons({ split: "equal", total: qty(8, "gal") })).toEqual([4, 4]);
+  });
+
+  it("adds no load for a tank a hair short", () => {
+    const tank = qty(3.9999999999999996, "gal");
+    expect(gallons({ total: qty(8, "gal"), tank })).toEqual([4, 4]);
+    expect(gallons({ total: qty(8, "gal"), tank, split: "equal" })).toEqual([4, 4]);
+    expect(gallons({ total: qty(8.000000000000002, "gal") })).toEqual([4, 4]);
+  });
+
+  it("adds a load for what really does not fit", () => {
+    expect(gallons({ total: qty(8.001, "gal") })).toEqual([4, 4, 0.001]);
+  });
+
+  it("lends to a part load that the pump could not draw, from the load before it", () => {
+    expect(gallons({ total: qty(8.25, "gal"), leastLoad: qty(1, "gal") })).toEqual([4, 3.25, 1]);
+    expect(gallons({ leastLoad: qty(1, "gal") })).toEqual([4, 4, 2]);
+  });
+
+  it("refuses a job whose loads the pump could not draw, and says what would do", () => {
+    const one = errorOf(() => gallons({ total: qty(0.5, "gal"), leastLoad: qty(1, "gal") }));
+    expect([one.code, one.path]).toEqual(["conflict", "leastLoad"]);
+    expect(one.message).toContain("Mix more");
+    const lent = errorOf(() => gallons({ total: qty(5, "gal"), leastLoad: qty(3, "gal") }));
+    expect(lent.message).toContain("equal loads");
+    const equal = errorOf(() => gallons({ total: qty(5, "gal"), leastLoad: qty(3, "gal"), split: "equal" }));
+    expect(equal.code).toBe("conflict");
+  });
+
+  it("puts whole rows in each load, spread evenly, the more in the first", () => {
+    const { loads, count } = splitLoads({
+      total: qty(14, "gal"),
+      tank: qty(6, "gal"),
+      split: { pieces: 14 },
+    });
+    expect(count).toBe(3);
+    expect(loads.map((load) => load.pieces)).toEqual([5, 5, 4]);
+    expect(loads.map((load) => load.carrier.value)).toEqual([5, 5, 4]);
+  });
+
+  it("puts lines and reserve in with the first load, and keeps room for them in every load", () => {
+    const split = { pieces: 10, extra: qty(2, "gal") };
+    const { loads } = splitLoads({ total: qty(12, "gal"), tank: qty(6, "gal"), split });
+    expect(loads.map((load) => load.pieces)).toEqual([4, 3, 3]);
+    expect(loads.map((load) => load.carrier.value)).toEqual([6, 3, 3]);
+  });
+
+  it("takes all rows in one load where they fit", () => {
+    const { loads } = splitLoads({ total: qty(3, "gal"), tank: qty(6, "gal"), split: { pieces: 7 } });
+    expect(loads).toEqual([{ carrier: qty(3, "gal"), pieces: 7 }]);
+  });
+
+  it("refuses a row that is more than a load", () => {
+    const error = errorOf(() => gallons({ split: { pieces: 2 } }));
+    expect([error.code, error.path]).toEqual(["conflict", "split.pieces"]);
+    expect(error.message).toContain("5 gal each");
+    expect(error.message).toContain("a load of 4 gal");
+    const full = errorOf(() => gallons({ split: { pieces: 100, extra: qty(4, "gal") } }));
+    expect(full.path).toBe("split.pieces");
+  });
+
+  it("stays quick at the most loads, and refuses more of them", () => {
+    const before = performance.now();
+    const { loads } = splitLoads({ total: qty(10_000, "gal"), tank: qty(1, "gal"), split: "equal" });
+    expect(loads).toHaveLength(10_000);
+    expect(performance.now() - before).toBeLessThan(500);
+    const error = errorOf(() => gallons({ total: qty(10_001, "gal"), tank: qty(1, "gal") }));
+    expect([error.code, error.path]).toEqual(["out-of-range", "total"]);
+    expect(error.message).toContain("10001 loads");
+    expect(errorOf(() => gallons({ total: qty(1e308, "gal"), tank: qty(1e-300, "gal") })).path).toBe("total");
+    const pieces = { pieces: 20_000 };
+    expect(
+      errorOf(() => gallons({ total: qty(20_000, "gal"), tank: qty(1, "gal"), split: pieces })).path,
+    ).toBe("total");
+  });
+
+  it("answers in the system of the total", () => {
+    const input = { tank: qty(4, "gal"), split: "equal" } as const;
+    expect(splitLoads({ ...input, total: qty(64, "fl_oz") }).total).toEqual(qty(0.5, "gal"));
+    expect(splitLoads({ ...input, total: qty(500, "mL") }).total).toEqual(qty(0.5, "L"));
+    expect(splitLoads({ ...input, total: qty(1, "imp_pt") }).total).toEqual(qty(0.125, "imp_gal"));
+  });
+
+  it.each([
+    [{ total: qty(0, "gal") }, "out-of-range", "total"],
+    [{ total: qty(10, "lb") }, "wrong-dimension", "total"],
+    [{ tank: qty(0, "gal") }, "out-of-range", "tank"],
+    [{ tank: qty(-4, "gal") }, "out-of-range", "tank"],
+    [{ workingFill: qty(4.1, "gal") }, "conflict", "workingFill"],
+    [{ workingFill: qty(0, "gal") }, "out-of-range", "workingFill"],
+    [{ leastLoad: qty(-1, "gal") }, "out-of-range", "leastLoad"],
+    [{ leastLoad: qty(4.1, "gal") }, "conflict", "leastLoad"],
+    [{ split: "halves" }, "unknown-choice", "split"],
+    [{ split: { pieces: 0 } }, "out-of-range", "split.pieces"],
+    [{ split: { pieces: 2.5 } }, "out-of-range", "split.pieces"],
+    [{ split: { pieces: 2, extra: qty(10, "gal") } }, "conflict", "split.extra"],
+    [{ split: { pieces: 2, extra: qty(-1, "gal") } }, "out-of-range", "split.extra"],
+  ] as const)("refuses %o", (change, code, path) => {
+    const error = errorOf(() => gallons(change as never));
+    expect([error.code, error.path]).toEqual([code, path]);
+  });
+});

@@ -1,0 +1,73 @@
+import { describe, expect, it } from "vitest";
+import { FORMULATIONS, type FormulationCode, mixingOrder } from "../../../src/tank-mix/index.ts";
+import { errorOf } from "../../helpers/bad-input.ts";
+
+const order = (...codes: readonly (FormulationCode | "adjuvant" | "fertilizer")[]) =>
+  mixingOrder({ products: codes.map((code) => ({ code })) }).map((turn) => codes[turn.product]);
+
+describe("mixingOrder", () => {
+  it("puts powders and granules before suspensions, those before emulsions, and adjuvants late", () => {
+    expect(order("adjuvant", "EC", "SC", "WG", "WP", "fertilizer", "SL")).toEqual([
+      "WP",
+      "WG",
+      "SC",
+      "EC",
+      "SL",
+      "adjuvant",
+      "fertilizer",
+    ]);
+  });
+
+  it("keeps products of one step in the order given", () => {
+    expect(mixingOrder({ products: [{ code: "CS" }, { code: "SC" }] }).map((turn) => turn.product)).toEqual([
+      0, 1,
+    ]);
+    expect(mixingOrder({ products: [{ code: "SC" }, { code: "CS" }] }).map((turn) => turn.product)).toEqual([
+      0, 1,
+    ]);
+  });
+
+  it("puts whatever comes in a soluble bag first", () => {
+    const turns = mixingOrder({ products: [{ code: "WP" }, { code: "SL", inSolubleBag: true }] });
+    expect(turns).toEqual([
+      { product: 1, step: "soluble-bag" },
+      { product: 0, step: "wettable-powder" },
+    ]);
+  });
+
+  it("lets the label's own order go first, and the usual one follow", () => {
+    const products = [{ code: "WP" }, { code: "SL" }, { code: "EC" }] as const;
+    const turns = mixingOrder({ products, steps: ["soluble-liquid"] });
+    expect(turns.map((turn) => turn.product)).toEqual([1, 0, 2]);
+  });
+
+  it("knows the codes by the names of the international catalogue", () => {
+    // CropLife International, Technical Monograph No. 2, 7th edition, revised March 2017.
+    expect(FORMULATIONS.SE.name).toBe("suspo-emulsion");
+    expect(FORMULATIONS.SP.name).toBe("water soluble powder");
+    expect(Object.keys(FORMULATIONS)).toHaveLength(22);
+  });
+
+  it.each([
+    [[{ code: "XY" }], "unknown-choice", "products[0].code"],
+    [[{ code: "ec" }], "unknown-choice", "products[0].code"],
+    [[{ code: "toString" }], "unknown-choice", "products[0].code"],
+    [[{ code: "GR" }], "conflict", "products[0].code"],
+    [[{ code: "EC" }, { code: "KK" }], "conflict", "products[1].code"],
+    [[{}], "missing", "products[0].code"],
+    [[{ code: "EC", inSolubleBag: "yes" }], "not-a-quantity", "products[0].inSolubleBag"],
+    [[], "too-few", "products"],
+  ] as const)("refuses %o", (products, code, path) => {
+    const error = errorOf(() => mixingOrder({ products } as never));
+    expect([error.code, error.path]).toEqual([code, path]);
+  });
+
+  it.each([
+    [["powders"], "unknown-choice", "steps[0]"],
+    [["emulsion", "emulsion"], "conflict", "steps[1]"],
+    [null, "missing", "steps"],
+  ] as const)("refuses the steps %o", (steps, code, path) => {
+    const error = errorOf(() => mixingOrder({ products: [{ code: "EC" }], steps } as never));
+    expect([error.code, error.path]).toEqual([code, path]);
+  });
+});
