@@ -85,19 +85,20 @@ export function joinPath(prefix: string, path: string): string {
 
 /** Runs `work`, and puts `prefix` before the path of any {@link SprayMathError} it throws. */
 export function within<T>(prefix: string, work: () => T): T {
-  return rethrown((path) => joinPath(prefix, path), work);
+  return moved((path) => joinPath(prefix, path), work);
 }
 
 /** Runs `work`, and moves an error's path to where the caller has the argument: `tank` to `sprayer.tank`. */
 export function relocated<T>(places: Readonly<Record<string, string>>, work: () => T): T {
-  return rethrown((path) => {
+  return moved((path) => {
     const [head = ""] = path.split(/[.[]/, 1);
     const place = Object.hasOwn(places, head) ? places[head] : undefined;
     return place === undefined ? path : place + path.slice(head.length);
   }, work);
 }
 
-function rethrown<T>(move: (path: string) => string, work: () => T): T {
+/** Runs `work`, and has the path of any {@link SprayMathError} it throws changed by `move`. */
+export function moved<T>(move: (path: string) => string, work: () => T): T {
   try {
     return work();
   } catch (error) {

@@ -1,3 +1,4 @@
+import { byVolume } from "../household/by-volume.js";
 import type { MeasuringRule } from "../household/measure.js";
 import {
   type Measurable,
@@ -5,11 +6,14 @@ import {
   measureOut,
   type NotMeasurable,
 } from "../household/measure-out.js";
-import { checkedTools, dimensionMeasured, type MeasuringTool, type ToolSetName } from "../household/tools.js";
-import type { Mass, TreatedArea, Volume } from "../units/types.js";
+import { checkedTools, dimensionMeasured } from "../household/tools.js";
+import type { Mass, MassUnit, TreatedArea, Volume } from "../units/types.js";
+import type { PlanInput, Product } from "./input.js";
 
 /** A dose as a person measures it, or why it can't be. */
 export type DoseMeasure = (Measurable | NotMeasurable) & {
+  /** For a dry product that is spooned by its own bulk density: the volume that the dose fills. */
+  readonly volume?: Volume;
   /** True where the tools given hold no scale and a common one is taken for the product's weight. */
   readonly scaleAssumed?: true;
 };
@@ -17,27 +21,45 @@ export type DoseMeasure = (Measurable | NotMeasurable) & {
 /** A label's rate is a maximum: no dose in a plan is measured over it. */
 const RULE: MeasuringRule = "never-over";
 
-/** What a job asks of `measureOut` for one dose. */
-export function doseInput(
-  amount: Volume | Mass,
-  tools: ToolSetName | readonly MeasuringTool[],
-  perArea: TreatedArea,
-): MeasureOutInput {
-  return { amount, tools: lacksScale(amount, tools) ? "scales" : tools, rule: RULE, perArea };
+/** How one dose is measured: what `measureOut` is asked, and what it took to get there. */
+export interface DoseRequest {
+  /** What is asked of `measureOut`. */
+  readonly input: MeasureOutInput;
+  /** The volume that a dry dose fills, where it is spooned. */
+  readonly volume?: Volume;
+  /** Whether a scale had to be assumed. */
+  readonly scaleAssumed: boolean;
 }
 
-// A weight needs a scale, also where none is among the tools given.
-function lacksScale(amount: Volume | Mass, tools: ToolSetName | readonly MeasuringTool[]): boolean {
-  const weighs = (unit: Volume["unit"] | Mass["unit"]): boolean => dimensionMeasured(unit) === "mass";
-  return weighs(amount.unit) && !checkedTools(tools).some(({ capacity }) => weighs(capacity.unit));
+/** How a dose is measured: a weight on a scale, or spooned by its bulk density; where there is neither, on a common scale. */
+export function doseRequest(
+  amount: Volume | Mass,
+  { bulkDensity, labelPermitsDilution }: Product,
+  tools: PlanInput["tools"],
+  area: TreatedArea,
+): DoseRequest {
+  const permission = labelPermitsDilution === undefined ? {} : { labelPermitsDilution };
+  const needsScale = isMass(amount) && !checkedTools(tools).some(({ capacity }) => isMass(capacity));
+  if (needsScale && bulkDensity !== undefined) {
+    const volume = byVolume({ mass: amount, bulkDensity });
+    return { input: { amount: volume, tools, rule: RULE, ...permission }, volume, scaleAssumed: false };
+  }
+  return {
+    input: { amount, tools: needsScale ? "scales" : tools, rule: RULE, perArea: area, ...permission },
+    scaleAssumed: needsScale,
+  };
+}
+
+function isMass(amount: Volume | Mass): amount is Mass {
+  return dimensionMeasured(amount.unit as MassUnit) === "mass";
 }
 
 /** Measures one load's dose of a product, never over. */
-export function doseMeasure(
-  amount: Volume | Mass,
-  tools: ToolSetName | readonly MeasuringTool[],
-  perArea: TreatedArea,
-): DoseMeasure {
-  const measured = measureOut(doseInput(amount, tools, perArea));
-  return lacksScale(amount, tools) ? { ...measured, scaleAssumed: true } : measured;
+export function doseMeasure(request: DoseRequest): DoseMeasure {
+  const { input, volume, scaleAssumed } = request;
+  return {
+    ...measureOut(input),
+    ...(volume && { volume }),
+    ...(scaleAssumed && { scaleAssumed }),
+  };
 }

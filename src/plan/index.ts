@@ -1,13 +1,17 @@
 export { CAUTIONS, type Caution } from "./cautions.js";
 export type { DoseMeasure } from "./dose.js";
-export type { Calibration, PlanInput, Product, Sprayer } from "./input.js";
-export {
-  type LoadProduct,
-  type Plan,
-  type PlannedLoad,
-  type ProductTotal,
-  planApplication,
-} from "./plan.js";
-export type { Plot, PlotAreas } from "./plot.js";
-export type { Severity, Warning } from "./warnings.js";
+export type { PlanInput, Product, Split, Sprayer } from "./input.js";
+export { planApplication } from "./plan.js";
+export type {
+  CompositeShape,
+  GroundPlot,
+  KnownGround,
+  KnownTreated,
+  PartPlot,
+  Plot,
+  PlotAreas,
+  Shape,
+} from "./plot.js";
+export type { LoadProduct, Plan, PlannedLoad, ProductTotal } from "./result.js";
+export type { Severity, Warning, WarningCode } from "./warnings.js";
 export { type PlanStep, planWorking } from "./working.js";

@@ -1,8 +1,10 @@
 import type { MeasuringTool, ToolSetName } from "../household/tools.js";
-import type { StripRun } from "../output-rate/strip.js";
+import type { Calibration } from "../output-rate/calibration.js";
 import type { Reserve } from "../tank-mix/carrier.js";
+import type { LabelLimits, SeasonSoFar } from "../tank-mix/label-limits.js";
 import type { Form, LabelRate } from "../tank-mix/label-rate.js";
-import type { Volume } from "../units/types.js";
+import type { MixingProduct } from "../tank-mix/mixing-order.js";
+import type { Density, Volume } from "../units/types.js";
 import type { Plot } from "./plot.js";
 
 /** The sprayer that does the job. */
@@ -17,7 +19,7 @@ export interface Sprayer {
   readonly leastLoad?: Volume;
 }
 
-/** A product that goes into the tank. */
+/** A product that goes into the tank, adjuvants included. */
 export interface Product {
   /** What it is called; each product of a job has its own name. */
   readonly name: string;
@@ -25,10 +27,25 @@ export interface Product {
   readonly form: Form;
   /** The rate as the label gives it. A bare rate per area is per treated area. */
   readonly rate: LabelRate;
+  /** The limits that the label sets. None are checked unless given. */
+  readonly label?: LabelLimits;
+  /** What the plot has had of it already this season. */
+  readonly soFar?: SeasonSoFar;
+  /** The formulation code on the label, `adjuvant` or `fertilizer`, for the order of mixing. */
+  readonly formulation?: MixingProduct["code"];
+  /** Whether it comes in a bag that dissolves in water. */
+  readonly inSolubleBag?: boolean;
+  /** For a dry product: what this very product weighs by volume, so that it can be spooned where there is no scale. */
+  readonly bulkDensity?: Density;
+  /** Whether the label permits diluting it before it goes into the tank, for doses too small to measure. */
+  readonly labelPermitsDilution?: boolean;
 }
 
-/** What was measured to calibrate: `used` over `swath` times `distance`. */
-export type Calibration = { readonly kind: "strip" } & StripRun;
+/**
+ * How a job's mix is parted into loads: full tanks and a part load; equal loads; or whole rows or whole plots to a load,
+ * so that none ends in the middle of a tank. For the last two the rows, or the plots, must be of one size.
+ */
+export type Split = "full-then-part" | "equal" | "whole-rows" | "whole-plots";
 
 /** A whole spray job, as a form collects it. */
 export interface PlanInput {
@@ -40,8 +57,8 @@ export interface PlanInput {
   readonly sprayer: Sprayer;
   /** What is mixed to spare. None unless given. */
   readonly reserve?: Reserve;
-  /** How the mix is parted: full tanks and a part load (what is done unless said otherwise), or equal loads. */
-  readonly split?: "full-then-part" | "equal";
+  /** How the mix is parted: full tanks and a part load unless said otherwise. */
+  readonly split?: Split;
   /** The products, at least one. */
   readonly products: readonly Product[];
   /** The tools that doses are measured with: a named set, or a list. */

@@ -1,94 +1,23 @@
 import { treatedFraction } from "../area/treated.js";
-import { relocated, SprayMathError, shown, within } from "../errors.js";
-import { stripRate } from "../output-rate/strip.js";
-import { type Carrier, type CarrierInput, carrierFor } from "../tank-mix/carrier.js";
-import { type Load, type LoadsInput, splitLoads } from "../tank-mix/loads.js";
-import { type ProductInput, productAmount } from "../tank-mix/product.js";
-import { productInLoads } from "../tank-mix/product-in-loads.js";
-import { convert } from "../units/convert.js";
-import { checkedChoice, checkedList, checkedObject, inUnit } from "../units/guard.js";
+import { moved, relocated, SprayMathError, shown, within } from "../errors.js";
+import { rateOf } from "../output-rate/calibration.js";
+import { type Carrier, carrierFor } from "../tank-mix/carrier.js";
+import { checkLabel } from "../tank-mix/label-limits.js";
+import { leftoverArea } from "../tank-mix/leftover.js";
+import { splitLoads } from "../tank-mix/loads.js";
+import { type MixedLoad, mixLoads } from "../tank-mix/mix-loads.js";
+import { mixingOrder } from "../tank-mix/mixing-order.js";
+import { productAmount } from "../tank-mix/product.js";
+import { checkedList, checkedObject } from "../units/guard.js";
 import { sum } from "../units/quantity.js";
-import { resolveUnit } from "../units/resolve.js";
-import { unitsLike } from "../units/systems.js";
-import type { Concentration, GroundArea, Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
-import { CAUTIONS, type Caution } from "./cautions.js";
-import { type DoseMeasure, doseMeasure } from "./dose.js";
-import type { Calibration, PlanInput, Product } from "./input.js";
-import { type PlotAreas, plotAreas, plotsOf } from "./plot.js";
-import { loadWarnings, type Warning } from "./warnings.js";
-
-/** A product's share of one load. */
-export interface LoadProduct {
-  /** The product. */
-  readonly name: string;
-  /** How much of it goes into this load. */
-  readonly amount: Volume | Mass;
-  /** The same as a person can measure it, never over. */
-  readonly measured: DoseMeasure;
-}
-
-/** One tank load. */
-export interface PlannedLoad {
-  /** The load's place in the order of mixing, from 1. */
-  readonly number: number;
-  /** The finished mix: fill the tank to this mark. */
-  readonly carrier: Volume;
-  /** What this load could treat at the output rate. */
-  readonly area: TreatedArea;
-  /** Each product's share. */
-  readonly products: readonly LoadProduct[];
-}
-
-/** A product in the whole job. */
-export interface ProductTotal {
-  /** The product. */
-  readonly name: string;
-  /** How much of it all loads take together, to the last printed digit. */
-  readonly amount: Volume | Mass;
-  /** How much is in one unit of the mix: the same in every load. */
-  readonly strength: Concentration;
-}
-
-/** A whole job worked out. Plain data. */
-export interface Plan {
-  /** What is treated, on what ground, and which part of the ground that is. */
-  readonly area: {
-    /** All plots together. */
-    readonly treated: TreatedArea;
-    /** The ground of all plots together, where every plot tells it. */
-    readonly ground?: GroundArea;
-    /** Treated / ground. */
-    readonly fraction?: number;
-    /** Each plot's own areas, in the order given. */
-    readonly plots: readonly PlotAreas[];
-  };
-  /** What the sprayer puts out per treated area. */
-  readonly rate: VolumeRate;
-  /** The finished mix: sprayed, to spare, in the lines, in all. */
-  readonly carrier: Carrier;
-  /** The tank loads, in the order of mixing. */
-  readonly loads: readonly PlannedLoad[];
-  /** What the loads come to. */
-  readonly totals: {
-    /** All loads' mix. */
-    readonly carrier: Volume;
-    /** Each product in all loads. */
-    readonly products: readonly ProductTotal[];
-  };
-  /** What is left when the plot is done: reserve and lines. */
-  readonly leftover: {
-    /** How much mix. */
-    readonly carrier: Volume;
-    /** What the reserve could still treat at the output rate; nothing where there is none. */
-    readonly area?: TreatedArea;
-  };
-  /** What a careful colleague would question. A warning changes no number. */
-  readonly warnings: readonly Warning[];
-  /** The usual cautions. */
-  readonly cautions: readonly Caution[];
-  /** What was given, with what was left out filled in. */
-  readonly input: PlanInput;
-}
+import type { Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
+import { CAUTIONS } from "./cautions.js";
+import { type DoseMeasure, doseMeasure, doseRequest } from "./dose.js";
+import type { PlanInput, Product } from "./input.js";
+import { carrierInput, DEFAULT_SPLIT, labelInput, loadsInput, productInput } from "./job.js";
+import { plotAreas, plotsOf } from "./plot.js";
+import type { LoadProduct, Plan, PlannedLoad } from "./result.js";
+import { doseWarnings, labelWarnings } from "./warnings.js";
 
 /**
  * Works out a whole spray job: from the plot and the calibration to what is poured into each load, and measured with what.
@@ -124,22 +53,41 @@ export interface Plan {
 export function planApplication(input: PlanInput): Plan {
   checkedObject(input, "");
   const area = jobArea(input);
-  const rate = within("calibration", () => calibratedRate(input.calibration));
+  const rate = within("calibration", () => rateOf(input.calibration));
   checkedObject(input.sprayer, "sprayer");
   const carrier = relocated(CARRIER_PLACES, () => carrierFor(carrierInput(input, rate, area.treated)));
-  const { loads, total } = relocated(LOADS_PLACES, () => splitLoads(loadsInput(input, carrier)));
-  const shares = checkedProducts(input.products).map((product, i) =>
-    within(`products[${i}]`, () => productShares(product, { rate, carrier, area }, loads)),
+  const { loads, total } = relocated(LOADS_PLACES, () => splitLoads(loadsInput(input, carrier, area)));
+  const products = checkedProducts(input.products);
+  const job = { rate, carrier, area };
+  const amounts = each(products, (product) =>
+    relocated(PRODUCT_PLACES, () => productAmount(productInput(product, job))),
   );
-  const planned = plannedLoads(loads, rate, shares, input.tools);
+  const mixed = relocated({ amounts: "products" }, () =>
+    mixLoads({ loads, amounts: amounts.map(({ amount }) => amount) }),
+  );
+  const findings = each(products, (product, at) =>
+    labelWarnings(
+      relocated(PRODUCT_PLACES, () => checkLabel(labelInput(product, job))),
+      product.name,
+      at,
+    ),
+  );
+  const planned = plannedLoads(mixed.loads, rate, input);
+  const order = orderOf(products);
   return {
-    area,
-    rate,
-    carrier,
+    ...job,
     loads: planned,
-    totals: { carrier: total, products: shares.map(({ total }) => total) },
+    ...(order && { mixingOrder: order }),
+    totals: {
+      carrier: total,
+      products: products.map(({ name }, i) => ({
+        name,
+        amount: mixed.totals[i] as Volume | Mass,
+        strength: (amounts[i] as (typeof amounts)[number]).strength,
+      })),
+    },
     leftover: leftover(carrier, rate),
-    warnings: loadWarnings(planned),
+    warnings: [...findings.flat(), ...doseWarnings(planned)],
     cautions: CAUTIONS,
     input: { ...input, split: input.split ?? DEFAULT_SPLIT },
   };
@@ -152,51 +100,17 @@ const LOADS_PLACES = {
   workingFill: "sprayer.workingFill",
   leastLoad: "sprayer.leastLoad",
 };
-const DEFAULT_SPLIT = "full-then-part";
+// What a product's rate asks for and the plot does not have, such as ground area, is the plot's fault and not the rate's.
+const PRODUCT_PLACES = {
+  area: "rate",
+  ground: "rate",
+  rowLength: "rate",
+  carrier: "rate",
+  carrierRate: "rate",
+};
 
-/** What a job asks of `carrierFor`. */
-export function carrierInput(
-  { sprayer: { lineVolume }, reserve }: PlanInput,
-  rate: VolumeRate,
-  area: TreatedArea,
-): CarrierInput {
-  return {
-    rate,
-    area,
-    ...(lineVolume !== undefined && { lineVolume }),
-    ...(reserve !== undefined && { reserve }),
-  };
-}
-
-/** What a job asks of `splitLoads`. */
-export function loadsInput(
-  { sprayer: { tank, workingFill, leastLoad }, split = DEFAULT_SPLIT }: PlanInput,
-  { total }: Carrier,
-): LoadsInput {
-  checkedChoice(split, ["full-then-part", "equal"], "split");
-  return {
-    total,
-    tank,
-    split,
-    ...(workingFill !== undefined && { workingFill }),
-    ...(leastLoad !== undefined && { leastLoad }),
-  };
-}
-
-/** What a job asks of `productAmount`. */
-export function productInput(
-  { rate, form }: Product,
-  job: Pick<Plan, "rate" | "carrier" | "area">,
-): ProductInput {
-  const { treated, ground } = job.area;
-  return {
-    rate,
-    form,
-    carrier: job.carrier.total,
-    carrierRate: job.rate,
-    area: treated,
-    ...(ground && { ground }),
-  };
+function each<T>(products: readonly Product[], work: (product: Product, at: string) => T): T[] {
+  return products.map((product, i) => within(`products[${i}]`, () => work(product, `products[${i}]`)));
 }
 
 function jobArea({ plot }: PlanInput): Plan["area"] {
@@ -204,18 +118,20 @@ function jobArea({ plot }: PlanInput): Plan["area"] {
   if (several) checkedList(plot, "plot");
   const plots = plotsOf(plot).map((one, i) => within(several ? `plot[${i}]` : "plot", () => plotAreas(one)));
   const treated = sum(plots.map((one) => one.treated));
-  const grounds = plots.flatMap(({ ground }) => (ground === undefined ? [] : [ground]));
-  if (grounds.length < plots.length) return { treated, plots };
-  const ground = sum(grounds);
-  return { treated, ground, fraction: treatedFraction({ treated, ground }), plots };
+  const lengths = known(plots.map(({ rowLength }) => rowLength));
+  const grounds = known(plots.map(({ ground }) => ground));
+  const ground = grounds && sum(grounds);
+  return {
+    treated,
+    ...(ground && { ground, fraction: treatedFraction({ treated, ground }) }),
+    ...(lengths && { rowLength: sum(lengths) }),
+    plots,
+  };
 }
 
-function calibratedRate(calibration: Calibration): VolumeRate {
-  checkedObject(calibration, "");
-  checkedChoice(calibration.kind, ["strip"], "kind");
-  // A strip may also be run with granules; a tank is filled by volume.
-  inUnit(calibration.used, "gal", "used");
-  return stripRate(calibration);
+/** The list, where none of it is missing. */
+function known<T>(list: readonly (T | undefined)[]): T[] | undefined {
+  return list.includes(undefined) ? undefined : (list as T[]);
 }
 
 function checkedProducts(products: readonly Product[]): readonly Product[] {
@@ -238,54 +154,63 @@ function checkedProducts(products: readonly Product[]): readonly Product[] {
   return products;
 }
 
-interface Shares {
-  readonly total: ProductTotal;
-  readonly amounts: readonly (Volume | Mass)[];
-}
-
-function productShares(
-  product: Product,
-  job: Pick<Plan, "rate" | "carrier" | "area">,
-  loads: readonly Load[],
-): Shares {
-  const { amount, strength } = productAmount(productInput(product, job));
-  const { amounts, total } = productInLoads({ amount, loads });
-  return { total: { name: product.name, amount: total, strength }, amounts };
-}
-
 function plannedLoads(
-  loads: readonly Load[],
+  loads: readonly MixedLoad[],
   rate: VolumeRate,
-  shares: readonly Shares[],
-  tools: PlanInput["tools"],
+  { products, tools }: PlanInput,
 ): PlannedLoad[] {
   // Full loads are alike: each different dose is searched for once.
-  const measures = new Map<string, DoseMeasure>();
-  return loads.map(({ carrier }, i) => {
-    const area = areaFor(carrier, rate);
-    const products = shares.map(({ total: { name }, amounts }) => {
+  const doses = new Map<string, DoseMeasure>();
+  return loads.map(({ carrier, water, pieces, amounts }, at) => {
+    const area = leftoverArea({ volume: carrier, rate });
+    const shares = products.map((product, i): LoadProduct => {
       const amount = amounts[i] as Volume | Mass;
-      const key = `${amount.value} ${amount.unit} ${area.value}`;
-      const measured = measures.get(key) ?? doseMeasure(amount, tools, area);
-      measures.set(key, measured);
-      return { name, amount, measured };
+      const key = `${i} ${amount.value} ${area.value}`;
+      const measured = doses.get(key) ?? doseOf(product, i, amount, tools, area);
+      doses.set(key, measured);
+      return { name: product.name, amount, measured };
     });
-    return { number: i + 1, carrier, area, products };
+    return {
+      number: at + 1,
+      carrier,
+      water,
+      ...(pieces !== undefined && { pieces }),
+      area,
+      products: shares,
+    };
   });
 }
 
-/** What a volume of mix treats at the output rate. */
-function areaFor(carrier: Volume, rate: VolumeRate): TreatedArea {
-  const { over, per } = resolveUnit(rate.unit, "rate.unit");
-  const area: TreatedArea = {
-    value: convert(carrier, over as Volume["unit"]).value / rate.value,
-    unit: per as TreatedArea["unit"],
-    of: "treated",
+function doseOf(
+  product: Product,
+  i: number,
+  amount: Volume | Mass,
+  tools: PlanInput["tools"],
+  area: TreatedArea,
+): DoseMeasure {
+  const places = {
+    bulkDensity: `products[${i}].bulkDensity`,
+    labelPermitsDilution: `products[${i}].labelPermitsDilution`,
   };
-  return convert(area, unitsLike(rate.unit).area);
+  return relocated(places, () => doseMeasure(doseRequest(amount, product, tools, area)));
+}
+
+function orderOf(products: readonly Product[]): string[] | undefined {
+  const codes = known(products.map(({ formulation }) => formulation));
+  if (codes === undefined) return undefined;
+  const mixing = products.map(({ inSolubleBag = false }, i) => ({
+    code: codes[i] as (typeof codes)[number],
+    inSolubleBag,
+  }));
+  const turns = moved(
+    (path) => path.replace(/\.code$/, ".formulation"),
+    () => mixingOrder({ products: mixing }),
+  );
+  return turns.map(({ product }) => (products[product] as Product).name);
 }
 
 function leftover(carrier: Carrier, rate: VolumeRate): Plan["leftover"] {
   const left = sum([carrier.reserve, carrier.lines]);
-  return { carrier: left, ...(carrier.reserve.value > 0 && { area: areaFor(carrier.reserve, rate) }) };
+  if (carrier.reserve.value === 0) return { carrier: left };
+  return { carrier: left, area: leftoverArea({ volume: carrier.reserve, rate }) };
 }

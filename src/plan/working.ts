@@ -1,14 +1,18 @@
+import { byVolumeWorking } from "../household/by-volume.js";
 import { measureOutWorking } from "../household/measure-out.js";
-import { stripRateWorking } from "../output-rate/strip.js";
+import { rateOfWorking } from "../output-rate/calibration.js";
 import { carrierForWorking } from "../tank-mix/carrier.js";
 import { splitLoadsWorking } from "../tank-mix/loads.js";
 import { productAmountWorking } from "../tank-mix/product.js";
 import { productInLoadsWorking } from "../tank-mix/product-in-loads.js";
 import { formulaLines } from "../units/lines.js";
+import type { Mass, TreatedArea, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { doseInput } from "./dose.js";
-import { carrierInput, loadsInput, type Plan, productInput } from "./plan.js";
+import { doseRequest } from "./dose.js";
+import type { PlanInput, Product } from "./input.js";
+import { carrierInput, loadsInput, productInput } from "./job.js";
 import { plotAreasWorking, plotsOf } from "./plot.js";
+import type { Plan } from "./result.js";
 
 /** The working of one step of a plan. */
 export interface PlanStep {
@@ -44,13 +48,29 @@ export interface PlanStep {
  * ```
  */
 export function planWorking(plan: Plan): PlanStep[] {
+  return stepsOf(plan).map((step) => ({ ...step, lines: withoutRepeats(step.lines) }));
+}
+
+// Two formulas of one step may change the same term to the same unit: once is enough to read.
+function withoutRepeats(lines: readonly WorkingLine[]): WorkingLine[] {
+  const seen = new Set<string>();
+  return lines.filter(({ id, terms, result }) => {
+    if (id !== "units.convert") return true;
+    const key = JSON.stringify([terms, result]);
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+function stepsOf(plan: Plan): PlanStep[] {
   const { input } = plan;
   return [
     { step: "area", lines: areaLines(plan) },
-    { step: "rate", lines: stripRateWorking(input.calibration) },
+    { step: "rate", lines: rateOfWorking(input.calibration) },
     { step: "carrier", lines: carrierForWorking(carrierInput(input, plan.rate, plan.area.treated)) },
-    { step: "loads", lines: splitLoadsWorking(loadsInput(input, plan.carrier)) },
-    ...input.products.flatMap((product, i) => productSteps(plan, product.name, i)),
+    { step: "loads", lines: splitLoadsWorking(loadsInput(input, plan.carrier, plan.area)) },
+    ...input.products.flatMap((product, i) => productSteps(plan, product, i)),
   ];
 }
 
@@ -69,29 +89,37 @@ function areaLines({ input, area }: Plan): WorkingLine[] {
   return [...lines, ...total];
 }
 
-function productSteps(plan: Plan, name: string, i: number): PlanStep[] {
-  const input = productInput(plan.input.products[i] as never, plan);
-  const amount = productAmountWorking(input);
+function productSteps(plan: Plan, product: Product, i: number): PlanStep[] {
+  const amount = productAmountWorking(productInput(product, plan));
   const { result } = amount[amount.length - 1] as WorkingLine;
-  const shares = productInLoadsWorking({ amount: result as never, loads: plan.loads });
-  const doses = differentDoses(plan, i);
+  const shares = productInLoadsWorking({ amount: result as Volume | Mass, loads: plan.loads });
+  const doses = differentDoses(plan, product, i);
+  const lines = [...amount, ...doses.map(({ load }) => shares[load - 1] as WorkingLine)];
   return [
-    {
-      step: "product",
-      product: name,
-      lines: [...amount, ...doses.map(({ load }) => shares[load - 1] as WorkingLine)],
-    },
-    ...doses.map(({ load, lines }): PlanStep => ({ step: "dose", product: name, load, lines })),
+    { step: "product", product: product.name, lines },
+    ...doses.map(({ load, lines }): PlanStep => ({ step: "dose", product: product.name, load, lines })),
   ];
 }
 
 // Full loads are alike: the working of one of them is enough.
-function differentDoses(plan: Plan, product: number): { load: number; lines: WorkingLine[] }[] {
+function differentDoses(plan: Plan, product: Product, i: number): { load: number; lines: WorkingLine[] }[] {
   const seen = new Set<number>();
   return plan.loads.flatMap(({ number, area, products }) => {
-    const dose = products[product];
+    const dose = products[i];
     if (dose === undefined || seen.has(dose.amount.value)) return [];
     seen.add(dose.amount.value);
-    return [{ load: number, lines: measureOutWorking(doseInput(dose.amount, plan.input.tools, area)) }];
+    return [{ load: number, lines: doseLines(dose.amount, product, plan.input.tools, area) }];
   });
+}
+
+function doseLines(
+  amount: Volume | Mass,
+  product: Product,
+  tools: PlanInput["tools"],
+  area: TreatedArea,
+): WorkingLine[] {
+  const { input, volume } = doseRequest(amount, product, tools, area);
+  const lines = measureOutWorking(input);
+  if (volume === undefined || product.bulkDensity === undefined) return lines;
+  return [...byVolumeWorking({ mass: amount as Mass, bulkDensity: product.bulkDensity }), ...lines];
 }

@@ -84,8 +84,11 @@ const toldIn =
   <U extends Unit>(value: number, unit: U) =>
     convert(qty(value, unit), table[unit] as never) as never;
 
-// The number of loads is bounded by what a form would show; a job of thousands is another test.
+// The number of loads is bounded by what a form would show; a job of thousands is another test. A mix that is mostly product
+// is refused, as other tests show.
 const plausible = (j: Job) => {
+  const gallonsPerAcre = (j.used / 128 / ((j.band / 12) * j.distance)) * 43_560;
+  if (j.liquid / 8 > 0.9 * gallonsPerAcre) return false;
   const gallons =
     ((j.used / 128 / j.distance) * j.rows * j.length * (1 + j.percent / 100) + j.lines / 128) /
     (j.tank * j.fill);
