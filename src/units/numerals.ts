@@ -103,6 +103,8 @@ export interface Numeral {
   readonly value: number | undefined;
   /** Whether it is digits and nothing else, so that it may be a part of a fraction. */
   readonly plain: boolean;
+  /** Whether it has no decimals, so that a fraction may follow it. */
+  readonly whole: boolean;
 }
 
 /**
@@ -119,7 +121,12 @@ export function numeralAt(text: string, start: number, known: NumeralSigns): Num
   }
   if (end === start) return undefined;
   const written = text.slice(start, end);
-  return { text: written, value: numberIn(written, known), plain: /^\d+$/.test(written) };
+  return {
+    text: written,
+    value: numberIn(written, known),
+    plain: /^\d+$/.test(written),
+    whole: !written.includes(known.decimal),
+  };
 }
 
 function isDigit(sign: string | undefined): boolean {

@@ -166,7 +166,7 @@ function readSum(reading: Reading): Quantity<SimpleUnit> {
     }
     parts.push(part);
   }
-  return sum(parts);
+  return sum(parts as never);
 }
 
 function readPart(reading: Reading): Quantity<SimpleUnit> {
@@ -175,12 +175,13 @@ function readPart(reading: Reading): Quantity<SimpleUnit> {
   return qty(value, unit);
 }
 
-// 5, 1/2, 2 1/2, 2-1/2
+// 5, 1/2, 2 1/2, 2-1/2, 1,000 1/2
 function readAmount(reading: Reading): number {
   const first = readNumeral(reading);
-  if (!first.plain) return checkedValue(reading, first);
-  const fraction = takesFraction(reading, first);
+  const fraction = first.plain ? takesFraction(reading, first) : undefined;
   if (fraction !== undefined) return fraction.part / fraction.whole;
+  const value = checkedValue(reading, first);
+  if (!first.whole) return value;
   const back = reading.at;
   const hyphen = reading.tokens[reading.at];
   if (hyphen?.key === "-" && hyphen.start === reading.tokens[reading.at - 1]?.end) reading.at++;
@@ -189,11 +190,11 @@ function readAmount(reading: Reading): number {
     reading.at++;
     const proper = takesFraction(reading, second);
     if (proper !== undefined && proper.part < proper.whole) {
-      return (Number(first.text) * proper.whole + proper.part) / proper.whole;
+      return (value * proper.whole + proper.part) / proper.whole;
     }
   }
   reading.at = back;
-  return checkedValue(reading, first);
+  return value;
 }
 
 function readNumeral(reading: Reading): Numeral {

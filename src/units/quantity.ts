@@ -3,7 +3,15 @@ import { compareDecided } from "./decide.js";
 import { checkedList, inUnit } from "./guard.js";
 import { resolveUnit } from "./resolve.js";
 import { checkNumber, checkShape, type Marked, remade } from "./shape.js";
-import type { BasedFraction, GroundArea, Quantity, TreatedArea, Unit, UnitLike } from "./types.js";
+import type {
+  BasedFraction,
+  DimensionOf,
+  GroundArea,
+  Quantity,
+  TreatedArea,
+  Unit,
+  UnitLike,
+} from "./types.js";
 
 /**
  * Makes a quantity: a number with its unit.
@@ -26,6 +34,9 @@ export function qty<U extends Unit>(value: number, unit: U): Quantity<U> {
   return { value: value + 0, unit };
 }
 
+/** Nothing more to ask of a type where `D` is one dimension; not to be met where it is several. */
+type OnlyOne<D, All = D> = D extends unknown ? ([All] extends [D] ? unknown : never) : never;
+
 /**
  * The sum of quantities of one dimension, in the unit of the first. Areas of one kind give an area of that kind,
  * fractions of one basis a fraction of that basis; treated area and ground area do not add up, nor do per cent by volume
@@ -47,7 +58,7 @@ export function sum(quantities: readonly TreatedArea[]): TreatedArea;
 export function sum(quantities: readonly GroundArea[]): GroundArea;
 export function sum(quantities: readonly BasedFraction[]): BasedFraction;
 export function sum<U extends Unit>(
-  quantities: readonly [Quantity<U>, ...Quantity<UnitLike<U>>[]] | readonly Quantity<U>[],
+  quantities: readonly Quantity<U>[] & OnlyOne<DimensionOf<U>>,
 ): Quantity<U>;
 export function sum(quantities: readonly Quantity[]): Quantity {
   const list = checkedList<Marked>(quantities, "quantities");

@@ -146,9 +146,12 @@ function addWithSystem(all: Map<string, Meaning>, meanings: (typeof BARE)["gal"]
   }
 }
 
+// Without "pounds per square inch": whether that is a pressure, parseQuantity decides as for any compound.
 function namesOf(unit: SimpleUnit): string[] {
   const { singular, plural, symbol } = simpleEntry(unit)?.entry ?? { singular: "", plural: "", symbol: "" };
-  const own = [unit, singular, plural, symbol].map(asSpelling).filter((name) => /^[^\d]/.test(name));
+  const own = [unit, singular, plural, symbol]
+    .map(asSpelling)
+    .filter((name) => /^[^\d]/.test(name) && !/ per square /.test(name));
   const more = MORE[unit]?.split(",") ?? [];
   const british = own.map((name) => name.replace(/(met|lit)er/, "$1re").replace(/gram/, "gramme"));
   return [...own, ...british, ...more, ...powersOf(unit)];

@@ -102,7 +102,7 @@ describe("scale", () => {
 describe("ratio", () => {
   it("says how many times one goes into the other, across units", () => {
     expect(ratio(qty(1, "gal"), qty(1, "qt"))).toBe(4);
-    expect(ratio(treated(1), { value: 2, unit: "ac", of: "ground" })).toBe(0.5);
+    expect(ratio(treated(1), ground(2))).toBe(0.5);
     expect(Object.is(ratio(qty(0, "gal"), qty(-1, "gal")), 0)).toBe(true);
   });
 
