@@ -169,7 +169,7 @@ function powersOf(unit: SimpleUnit): string[] {
 }
 
 /** A name as the list of spellings has it. */
-export function asSpelling(name: string): string {
+function asSpelling(name: string): string {
   return name
     .toLowerCase()
     .replace("²", "2")
