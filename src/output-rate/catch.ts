@@ -1,6 +1,6 @@
 import { SprayMathError, within } from "../errors.js";
 import { checkedCount, checkedList, checkedObject, inUnit, unitsWith } from "../units/guard.js";
-import { formulaLines, type GivenTerm } from "../units/lines.js";
+import type { GivenTerm } from "../units/lines.js";
 import { unitsLike } from "../units/systems.js";
 import type {
   Length,
@@ -138,7 +138,7 @@ export function catchRateWorking(input: CatchInput<Volume> | CatchInput<Mass>): 
 
 function totalLines(catches: readonly Quantity[], total: Quantity): WorkingLine[] {
   const symbols = catches.map((_, at) => `x${at + 1}`);
-  return formulaLines({
+  return toldLines({
     id: "output-rate.catch-total",
     formula: symbols.join(" + "),
     terms: Object.fromEntries(

@@ -1,5 +1,4 @@
 import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
-import { formulaLines } from "../units/lines.js";
 import { resolveUnit } from "../units/resolve.js";
 import { unitsLike } from "../units/systems.js";
 import type {
@@ -122,7 +121,7 @@ export function directStripDistanceWorking(input: DirectStripInput): WorkingLine
   const { area, length } = checkedStrip(input);
   return [
     ...areaLines(input, area.unit),
-    ...formulaLines({
+    ...toldLines({
       id: "output-rate.direct-strip",
       formula: "area / width",
       terms: { area: [area, area.unit], width: [input.width, length] },
@@ -182,7 +181,7 @@ export function directStripRate(reading: DirectReading): VolumeRate {
 export function directStripRateWorking(reading: DirectReading): WorkingLine[] {
   const result = directStripRate(reading);
   const { caught, catchUnit, rateUnit } = reading;
-  return formulaLines({
+  return toldLines({
     id: "output-rate.direct-strip-rate",
     formula: "caught * reading",
     terms: { caught: [caught, catchUnit], reading: [{ value: 1, unit: rateUnit }, rateUnit] },

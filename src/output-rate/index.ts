@@ -76,10 +76,10 @@ export {
   averageSpeed,
   averageSpeedWorking,
   type DistanceAtSpeed,
-  type PassesInput,
   speedFrom,
   speedFromWorking,
   type TimedDistance,
+  type TimedPasses,
   timeFor,
   timeForWorking,
 } from "./speed.js";

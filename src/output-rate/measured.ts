@@ -10,9 +10,9 @@ import type { Quantity, UnitLike } from "../units/types.js";
  */
 export type Measured<Q extends Quantity> = Q & {
   /** The smallest step the instrument shows, such as the 1 s of a watch or the 10 mL between two marks of a jug. More than 0. */
-  readonly resolution?: Q;
+  readonly resolution?: Quantity<Q["unit"]>;
   /** The standard uncertainty of the reading: one standard deviation. 0 or more; 0 says that it is exact. */
-  readonly uncertainty?: Q;
+  readonly uncertainty?: Quantity<Q["unit"]>;
 };
 
 /**

@@ -1,6 +1,5 @@
 import { within } from "../errors.js";
 import { checkedList, checkedObject, inUnit, unitsWith } from "../units/guard.js";
-import { formulaLines } from "../units/lines.js";
 import { sum } from "../units/quantity.js";
 import type { Length, Speed, SpeedUnit, Time } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
@@ -153,7 +152,7 @@ function checkedDistance(input: DistanceAtSpeed): {
 }
 
 /** Several timed passes at the same throttle and gear, or by the same person. */
-export interface PassesInput {
+export interface TimedPasses {
   /** The passes, at least one; they need not be of one length. */
   readonly passes: readonly TimedDistance[];
 }
@@ -179,7 +178,7 @@ export interface PassesInput {
  * console.log(averageSpeed({ passes })); // { value: 4, unit: 'mph' }
  * ```
  */
-export function averageSpeed(input: PassesInput): Speed {
+export function averageSpeed(input: TimedPasses): Speed {
   return speedFrom(total(input));
 }
 
@@ -199,11 +198,11 @@ export function averageSpeed(input: PassesInput): Speed {
  * console.log(averageSpeedWorking({ passes })[1]?.formula); // x1 + x2
  * ```
  */
-export function averageSpeedWorking(input: PassesInput): WorkingLine[] {
+export function averageSpeedWorking(input: TimedPasses): WorkingLine[] {
   const whole = total(input);
   const added = (of: "distance" | "time"): WorkingLine[] => {
     const symbols = input.passes.map((_, at) => `x${at + 1}`);
-    return formulaLines({
+    return toldLines({
       id: `output-rate.average-speed-${of}`,
       formula: symbols.join(" + "),
       terms: Object.fromEntries(
@@ -216,7 +215,7 @@ export function averageSpeedWorking(input: PassesInput): WorkingLine[] {
   return [...added("distance"), ...added("time"), ...speedFromWorking(whole)];
 }
 
-function total(input: PassesInput): TimedDistance {
+function total(input: TimedPasses): TimedDistance {
   const { passes } = checkedObject(input, "");
   checkedList(passes, "passes").forEach((pass, at) => {
     within(`passes[${at}]`, () => speedFrom(pass));

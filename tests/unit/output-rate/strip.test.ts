@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { stripRate, stripRateWorking } from "../../../src/output-rate/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { refusesMisuse } from "../../helpers/bad-input.ts";
+import { expectRefused } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
-import { faultOf } from "./fault.ts";
 
 describe("stripRate", () => {
   it("divides what was used by the area it was used on", () => {
@@ -37,24 +38,32 @@ describe("stripRate", () => {
     }
   });
 
+  it("takes ounces of weight for granules and never for fluid ounces", () => {
+    const rate = stripRate({ used: qty(16, "oz"), swath: qty(10, "ft"), distance: qty(43.56, "ft") });
+    expect(rate).toEqual(qty(100, "lb/ac"));
+  });
+
   const good = { used: qty(34, "fl_oz"), swath: qty(30, "in"), distance: qty(120, "ft") };
 
-  it.each([
-    ["nothing used", { ...good, used: qty(0, "fl_oz") }, "out-of-range used"],
-    ["a swath of zero", { ...good, swath: qty(0, "ft") }, "out-of-range swath"],
-    ["a negative distance", { ...good, distance: qty(-1, "ft") }, "out-of-range distance"],
-    ["a missing swath", { used: good.used, distance: good.distance }, "missing swath"],
-    ["a bare number", { ...good, used: 34 }, "not-a-quantity used"],
-    ["a number as text", { ...good, used: { value: "34", unit: "fl_oz" } }, "not-a-quantity used.value"],
-    ["NaN", { ...good, distance: { value: Number.NaN, unit: "ft" } }, "not-finite distance.value"],
-    ["a time for an amount", { ...good, used: qty(3, "s") }, "wrong-dimension used"],
-    ["a volume for a length", { ...good, swath: qty(3, "gal") }, "wrong-dimension swath"],
-    ["an unknown unit", { ...good, swath: { value: 3, unit: "feet" } }, "unknown-unit swath.unit"],
-    ["nothing at all", undefined, "missing "],
-    ["a list", [good], "not-a-quantity "],
-    ["amounts beyond the range of numbers", { ...good, used: qty(1e308, "gal") }, "not-finite "],
-    ["lengths below the range of numbers", { ...good, swath: qty(1e-320, "ft") }, "not-finite "],
-  ])("refuses %s", (_, input, fault) => {
-    expect(faultOf(() => stripRate(input as never))).toBe(fault);
+  refusesMisuse("stripRate", stripRate, good, ["used", "swath", "distance"]);
+
+  it("refuses a strip on which nothing was used, or of no width or length", () => {
+    expectRefused(() => stripRate({ ...good, used: qty(0, "fl_oz") }), "out-of-range", "used", "more than 0");
+    expectRefused(() => stripRate({ ...good, swath: qty(0, "ft") }), "out-of-range", "swath");
+    expectRefused(() => stripRate({ ...good, distance: qty(0, "ft") }), "out-of-range", "distance");
+  });
+
+  it("refuses an amount that is neither a volume nor a weight", () => {
+    expectRefused(() => stripRate({ ...good, used: qty(3, "s") } as never), "wrong-dimension", "used");
+  });
+
+  it("refuses amounts beyond the range of numbers instead of telling an infinity or a nothing", () => {
+    expectRefused(() => stripRate({ ...good, used: qty(1e308, "gal") }), "not-finite", "");
+    expectRefused(() => stripRate({ ...good, swath: qty(1e-320, "ft") }), "not-finite", "");
+    expectRefused(
+      () => stripRate({ used: qty(1e-300, "L"), swath: qty(1e200, "m"), distance: qty(1e200, "m") }),
+      "not-finite",
+      "",
+    );
   });
 });

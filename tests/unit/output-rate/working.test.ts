@@ -1,0 +1,203 @@
+import { describe, expect, it } from "vitest";
+import * as rates from "../../../src/output-rate/index.ts";
+import { type Quantity, qty } from "../../../src/units/index.ts";
+import type { WorkingLine } from "../../../src/units/working.ts";
+import { OUTPUT_RATE_WORDS } from "../../../src/worksheet/words/output-rate.ts";
+import { CONDITIONS, MEASUREMENTS } from "../../helpers/output-rate-samples.ts";
+import { expectLinesTrue } from "../../helpers/working.ts";
+
+const densities = { density: qty(11.4, "lb/gal"), waterDensity: qty(1, "kg/L") };
+const pressed = { output: qty(0.2, "gal/min"), pressure: qty(20, "psi") };
+const boom = { catches: [30, 31, 27].map((v) => qty(v, "fl_oz")), time: qty(30, "s") } as const;
+const passes = [
+  { distance: qty(200, "ft"), time: qty(45, "s") },
+  { distance: qty(60, "m"), time: qty(0.7, "min") },
+];
+const runs = {
+  runs: [2, 2.1, 2.5].map((v) => ({ used: qty(v, "L"), swath: qty(2, "m"), distance: qty(50, "yd") })),
+};
+const row = {
+  used: qty(10, "L"),
+  sides: 1,
+  rowLength: qty(100, "m"),
+  rowSpacing: qty(12, "ft"),
+  plantSpacing: qty(2, "m"),
+} as const;
+const pair = { catchUnit: "fl_oz", rateUnit: "gal/ac" } as const;
+const solved = {
+  rate: qty(20, "gal/ac"),
+  flow: qty(12, "fl_oz/s"),
+  speed: qty(3, "mph"),
+  width: qty(20, "in"),
+};
+const record = rates.calibrationRecord({
+  date: "2025-04-12",
+  measurement: MEASUREMENTS.strip,
+  conditions: CONDITIONS,
+});
+const today = {
+  date: "2025-06-01",
+  conditions: {
+    nozzleSpacing: qty(20, "in"),
+    pressure: qty(40, "psi"),
+    speed: qty(3, "mph"),
+    density: qty(1.2, "kg/L"),
+  },
+};
+
+const PLOT = {
+  kind: "hand",
+  used: { ...qty(40, "fl_oz"), resolution: qty(1, "fl_oz") },
+  area: { ...qty(340, "ft2"), of: "treated", uncertainty: qty(5, "ft2") },
+} as const;
+
+const { rate: _rate, ...noRate } = solved;
+const { flow: _flow, ...noFlow } = solved;
+const { speed: _speed, ...noSpeed } = solved;
+const { width: _width, ...noWidth } = solved;
+
+// Each working, and what its function gives.
+const WORKINGS: [string, WorkingLine[], Quantity | number][] = [
+  ...Object.values(MEASUREMENTS)
+    .filter(({ kind }) => kind !== "known")
+    .map((one): [string, WorkingLine[], Quantity] => [
+      `rateOf ${one.kind}`,
+      rates.rateOfWorking(one),
+      rates.rateOf(one),
+    ]),
+  ...Object.values(MEASUREMENTS).map((one): [string, WorkingLine[], Quantity] => [
+    `rateUncertainty ${one.kind}`,
+    rates.rateUncertaintyWorking(one),
+    rates.rateUncertainty(one).standardUncertainty,
+  ]),
+  [
+    "rateUncertainty on a plot",
+    rates.rateUncertaintyWorking(PLOT),
+    rates.rateUncertainty(PLOT).standardUncertainty,
+  ],
+  ["stripRuns", rates.stripRunsWorking(runs), rates.stripRuns(runs).rate],
+  ["stripRuns CV", rates.stripRunsSpreadWorking(runs), rates.stripRuns(runs).coefficientOfVariation],
+  ["speedFrom", rates.speedFromWorking(passes[1] as never), rates.speedFrom(passes[1] as never)],
+  ["averageSpeed", rates.averageSpeedWorking({ passes }), rates.averageSpeed({ passes })],
+  [
+    "timeFor",
+    rates.timeForWorking({ distance: qty(200, "ft"), speed: qty(4, "km/h") }),
+    rates.timeFor({ distance: qty(200, "ft"), speed: qty(4, "km/h") }),
+  ],
+  [
+    "rateAtSpeed",
+    rates.rateAtSpeedWorking({ rate: qty(20, "gal/ac"), speed: qty(3, "mph"), newSpeed: qty(4, "km/h") }),
+    rates.rateAtSpeed({ rate: qty(20, "gal/ac"), speed: qty(3, "mph"), newSpeed: qty(4, "km/h") }),
+  ],
+  [
+    "catchRate at a speed",
+    rates.catchRateWorking({ ...boom, speed: qty(3, "mph"), width: qty(20, "in") }),
+    rates.catchRate({ ...boom, speed: qty(3, "mph"), width: qty(20, "in") }),
+  ],
+  ["directStripArea", rates.directStripAreaWorking(pair), rates.directStripArea(pair)],
+  [
+    "directStripDistance",
+    rates.directStripDistanceWorking({ ...pair, width: qty(50, "cm") }),
+    rates.directStripDistance({ ...pair, width: qty(50, "cm") }),
+  ],
+  ["treeRowRate", rates.treeRowRateWorking(row), rates.treeRowRate(row).perArea],
+  [
+    "handRate on a plot",
+    rates.handRateWorking({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }),
+    rates.handRate({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }).perArea as Quantity,
+  ],
+  [
+    "handRate on a row",
+    rates.handRateWorking({
+      used: qty(1, "gal"),
+      rowLength: qty(60, "ft"),
+      plantSpacing: qty(1, "m"),
+      rowSpacing: qty(8, "ft"),
+    }),
+    rates.handRate({ used: qty(1, "gal"), rowLength: qty(60, "ft"), rowSpacing: qty(8, "ft") })
+      .perArea as Quantity,
+  ],
+  ...[noRate, noFlow, noSpeed, noWidth].map((input): [string, WorkingLine[], Quantity] => {
+    const result = rates.solveOutput(input as never);
+    return [`solveOutput ${result.found}`, rates.solveOutputWorking(input as never), result[result.found]];
+  }),
+  [
+    "outputAtPressure",
+    rates.outputAtPressureWorking({ ...pressed, newPressure: qty(2, "bar") }),
+    rates.outputAtPressure({ ...pressed, newPressure: qty(2, "bar") }).output,
+  ],
+  [
+    "pressureForOutput",
+    rates.pressureForOutputWorking({ ...pressed, wanted: qty(1, "L/min") }),
+    rates.pressureForOutput({ ...pressed, wanted: qty(1, "L/min") }).pressure,
+  ],
+  ["densityFactor", rates.densityFactorWorking(densities), rates.densityFactor(densities)],
+  [
+    "waterForSolution",
+    rates.waterForSolutionWorking({ solution: qty(20, "gal/ac"), ...densities }),
+    rates.waterForSolution({ solution: qty(20, "gal/ac"), ...densities }),
+  ],
+  [
+    "solutionForWater",
+    rates.solutionForWaterWorking({ water: qty(0.2, "gal/min"), ...densities }),
+    rates.solutionForWater({ water: qty(0.2, "gal/min"), ...densities }),
+  ],
+  [
+    "checkNozzles",
+    rates.checkNozzlesWorking({ ...boom, against: "others" }),
+    rates.checkNozzles({ ...boom, against: "others" }).coefficientOfVariation,
+  ],
+  [
+    "checkNozzles against a rated flow",
+    rates.checkNozzlesWorking({ ...boom, against: "rated", rated: qty(1.7, "L/min") }),
+    rates.checkNozzles({ ...boom, against: "rated", rated: qty(1.7, "L/min") }).coefficientOfVariation,
+  ],
+  [
+    "checkAgainstTarget",
+    rates.checkAgainstTargetWorking({ rate: qty(20, "gal/ac"), target: qty(200, "L/ha") }),
+    rates.checkAgainstTarget({ rate: qty(20, "gal/ac"), target: qty(200, "L/ha") }).deviation,
+  ],
+  ["whatChanged", rates.whatChangedWorking(record, today), rates.whatChanged(record, today).expected],
+];
+
+describe("the working of output-rate", () => {
+  it.each(WORKINGS)("of %s is true line by line and ends at what the function gives", (_, lines, result) => {
+    expectLinesTrue(lines);
+    expect(lines.at(-1)?.result).toEqual(result);
+  });
+
+  it.each(WORKINGS)("of %s has words for each line and each of its terms", (_, lines) => {
+    for (const line of lines.filter(({ id }) => id !== "units.convert")) {
+      const words = OUTPUT_RATE_WORDS[line.id];
+      expect(words, line.id).toBeDefined();
+      for (const symbol of Object.keys(line.terms)) {
+        expect(
+          words?.terms[symbol] ?? words?.terms[symbol.replace(/\d+$/, "")],
+          `${line.id} ${symbol}`,
+        ).toBeDefined();
+      }
+    }
+  });
+
+  it("shows every formula that has words", () => {
+    const shown = new Set(WORKINGS.flatMap(([, lines]) => lines.map(({ id }) => id)));
+    expect(Object.keys(OUTPUT_RATE_WORDS).filter((id) => !shown.has(id))).toEqual([]);
+  });
+
+  it("has no line for a rate that is known already", () => {
+    expect(rates.rateOfWorking(MEASUREMENTS.known)).toEqual([]);
+  });
+
+  it("has no line for changes that cannot be computed", () => {
+    expect(rates.whatChangedWorking(record, { date: "2025-06-01", conditions: { operator: "Ana" } })).toEqual(
+      [],
+    );
+  });
+
+  it("shows no more of a reading than its value and unit", () => {
+    const terms = Object.values(MEASUREMENTS).flatMap((one) =>
+      rates.rateOfWorking(one).flatMap((line) => Object.values(line.terms)),
+    );
+    for (const term of terms) if (typeof term !== "number") expect(term).not.toHaveProperty("uncertainty");
+  });
+});
