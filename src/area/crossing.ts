@@ -1,7 +1,7 @@
 /** A corner of a boundary: x and y in one unit. */
 export type Corner = readonly [x: number, y: number];
 
-/** Two sides that meet where they should not. Side `i` runs from corner `i` to the next one. */
+/** Two sides that meet where they should not, in the order of the list. Side `i` runs from corner `i` to the next one. */
 export interface Crossing {
   readonly first: number;
   readonly second: number;
@@ -26,14 +26,14 @@ export function findCrossing(corners: readonly Corner[]): Crossing | undefined {
   // Corners are all different from here on, so that the sweep meets one corner at a time.
   for (let k = 1; k < n; k++) {
     const [i, j] = [order[k - 1] as number, order[k] as number];
-    if (compareCorners(corner(i), corner(j)) === 0) return { first: i, second: j, at: corner(i) };
+    if (compareCorners(corner(i), corner(j)) === 0) return crossing(i, j, corner(i));
   }
 
   const meeting = (i: number, j: number): Crossing | undefined => {
     const [a, b, c, d] = [corner(i), corner(i + 1), corner(j), corner(j + 1)];
-    if ((i + 1) % n === j) return foldsBack(a, b, d) ? { first: i, second: j, at: b } : undefined;
-    if ((j + 1) % n === i) return foldsBack(c, a, b) ? { first: j, second: i, at: a } : undefined;
-    return sidesMeet(a, b, c, d) ? { first: i, second: j, at: meetingPoint(a, b, c, d) } : undefined;
+    if ((i + 1) % n === j) return foldsBack(a, b, d) ? crossing(i, j, b) : undefined;
+    if ((j + 1) % n === i) return foldsBack(c, a, b) ? crossing(i, j, a) : undefined;
+    return sidesMeet(a, b, c, d) ? crossing(i, j, meetingPoint(a, b, c, d)) : undefined;
   };
   const leftEnd = (side: number): Corner =>
     compareCorners(corner(side), corner(side + 1)) < 0 ? corner(side) : corner(side + 1);
@@ -57,11 +57,10 @@ export function findCrossing(corners: readonly Corner[]): Crossing | undefined {
       if (found !== undefined) return found;
     } else if (ending.length === 0) {
       const place = findPlace(tree, (side) => turn(leftEnd(side), rightEnd(side), here));
-      if (place.on !== undefined)
-        return { first: Math.min(place.on, k), second: Math.max(place.on, k), at: here };
+      if (place.on !== undefined) return crossing(place.on, k, here);
       const [p, q] = starting as [number, number];
       const bend = turn(here, rightEnd(p), rightEnd(q));
-      if (bend === 0) return { first: before, second: k, at: here };
+      if (bend === 0) return crossing(before, k, here);
       const lower = insertAt(tree, place, bend > 0 ? p : q);
       const upper = insertAfter(tree, lower, bend > 0 ? q : p);
       nodes[lower.side] = lower;
@@ -80,6 +79,10 @@ export function findCrossing(corners: readonly Corner[]): Crossing | undefined {
     }
   }
   return undefined;
+}
+
+function crossing(i: number, j: number, at: Corner): Crossing {
+  return { first: Math.min(i, j), second: Math.max(i, j), at };
 }
 
 function firstMeeting(
