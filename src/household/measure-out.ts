@@ -5,7 +5,7 @@ import { areaIn } from "../units/guard.js";
 import type { AreaUnit, MassUnit, Quantity, TreatedArea, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
 import { type Measured, type MeasuredPart, type MeasuringRule, measure, percentOff } from "./measure.js";
-import { checkedPermission, checkedRequest, type MeasuringInput } from "./request.js";
+import { checkedPermission, checkedRequest, type MeasuringInput, type MeasuringRequest } from "./request.js";
 import { type Suggestion, suggestionsFor } from "./suggest.js";
 
 /** What {@link measureOut} is asked. */
@@ -56,8 +56,9 @@ export interface NotMeasurable<U extends VolumeUnit | MassUnit = VolumeUnit | Ma
  *
  * The best choice of tools is found by an exact search in whole numbers, not by taking the largest first: the smallest
  * error to a tenth of a per cent of the amount (kitchen tools are no truer than that), then the fewest scoops, then the
- * smallest error. Under `never-over` the measured amount is never over the amount, both told to 12 significant digits;
- * where they are the same to 12 digits, `measured` is the amount and the error 0.
+ * smallest error; and never one past the limit where there is one within it. Under `never-over` the measured amount is
+ * never over the amount. Noise aside: two amounts that differ by less than one part in 10^12 are the same in every
+ * decision of this library; `measured` is then the amount itself and the error 0.
  *
  * An amount that cannot be measured within the limit is an ordinary answer, which a form shows and a plan warns of: so
  * it comes back as data (`ok: false`) with what would do instead, and only misuse throws.
@@ -88,11 +89,11 @@ export function measureOut<U extends VolumeUnit | MassUnit>(
   input: MeasureOutInput<U>,
 ): Measurable<U> | NotMeasurable<U> {
   const request = checkedRequest(input);
-  const { amount, tools, rule, limitPercent, maxScoops } = request;
+  const { amount, limitPercent } = request;
   const { perArea, labelPermitsDilution } = input;
   if (perArea !== undefined) areaIn(perArea, "treated", "ft2", "perArea");
   const permitted = labelPermitsDilution !== undefined && checkedPermission(labelPermitsDilution);
-  const found = measure(amount, tools, rule, maxScoops);
+  const found = measure(request);
   const dose = found && doseOf(found, amount, perArea);
   if (dose && dose.scoops > 0 && !moreThan(Math.abs(dose.errorPercent), limitPercent))
     return { ok: true, ...dose };
@@ -102,7 +103,7 @@ export function measureOut<U extends VolumeUnit | MassUnit>(
     issue: {
       code: "not-measurable",
       path: "amount",
-      message: refusal({ amount, dose, rule, limitPercent, maxScoops, suggestions }),
+      message: refusal(request, dose, suggestions),
     },
     ...(dose && dose.scoops > 0 && { best: dose }),
     suggestions,
@@ -137,15 +138,11 @@ function doseOf<U extends VolumeUnit | MassUnit>(
   };
 }
 
-function refusal<U extends VolumeUnit | MassUnit>(facts: {
-  readonly amount: Quantity<U>;
-  readonly dose: MeasuredDose<U> | undefined;
-  readonly rule: MeasuringRule;
-  readonly limitPercent: number;
-  readonly maxScoops: number;
-  readonly suggestions: readonly Suggestion<U>[];
-}): string {
-  const { amount, dose, rule, limitPercent, maxScoops, suggestions } = facts;
+function refusal<U extends VolumeUnit | MassUnit>(
+  { amount, rule, limitPercent, maxScoops }: MeasuringRequest<U>,
+  dose: MeasuredDose<U> | undefined,
+  suggestions: readonly Suggestion<U>[],
+): string {
   const given = `Given ${rounded(amount.value)} ${amount.unit}`;
   const so = { "never-over": ", without going over", "never-under": ", without falling short", nearest: "" }[
     rule

@@ -2,7 +2,7 @@ import { SprayMathError } from "../errors.js";
 import type { Mass, MassUnit, Quantity, Volume, VolumeUnit } from "../units/types.js";
 import { atPlaces, exactly, exactUnit, product, quotient, timesExactly } from "./exact-sizes.js";
 import { bestFills, type Fill, type Found } from "./search.js";
-import { exactFill, type MeasuringTool } from "./tools.js";
+import { type MeasuringTool, marksOf } from "./tools.js";
 
 /**
  * Which way a measured amount may differ from the amount wanted: `never-over` (a label's maximum), `never-under` (a
@@ -35,44 +35,41 @@ interface ScaledTool {
   readonly fill: Fill;
 }
 
+/** What is to be measured, with tools that all measure its kind. */
+export interface ToMeasure {
+  readonly amount: Quantity<VolumeUnit | MassUnit>;
+  readonly tools: readonly MeasuringTool[];
+  readonly rule: MeasuringRule;
+  readonly maxScoops: number;
+  readonly limitPercent: number;
+}
+
 /** More scoops than this are miscounted: common practice, no source. A cup is 16 tablespoons. */
 export const MOST_SCOOPS = 16;
 
 /** The best measure of an amount with tools that all measure its kind; nothing where no choice of fills is allowed. */
-export function measure(
-  amount: Quantity<VolumeUnit | MassUnit>,
-  tools: readonly MeasuringTool[],
-  rule: MeasuringRule,
-  maxScoops: number,
-): Measured | undefined {
+export function measure({ amount, tools, rule, maxScoops, limitPercent }: ToMeasure): Measured | undefined {
   const unit = exactUnit(amount.unit);
-  // The amount to 12 digits, and the halves of the last digit on either side of it, all with a 13th digit.
-  const [digits = "", exponent = "0"] = amount.value.toExponential(11).split("e");
-  const wanted = exactly(`${digits}0e${exponent}`);
-  const half = exactly(`5e${Number(exponent) - 12}`);
-  const sizes = tools.map(exactFill);
-  const places = Math.max(
-    wanted.places + unit.places,
-    half.places + unit.places,
-    ...sizes.flatMap(({ min, max, step }) => [min.places, max.places, step.places]),
-  );
-  const target = atPlaces(product(wanted, unit), places);
-  const margin = atPlaces(product(half, unit), places);
+  const wanted = product(exactly(String(amount.value)), unit);
+  // Amounts are the same where they differ by less than one part in 10^12, as in every decision.
+  const noise = { digits: wanted.digits, places: wanted.places + 12 };
+  const limit = exactly(String(limitPercent));
+  const marks = tools.map(marksOf);
+  const places = Math.max(noise.places, ...marks.map(({ step }) => step.places));
+  const target = atPlaces(wanted, places);
+  const margin = atPlaces(noise, places);
 
-  const scaled = sizes.map((size, i) => ({
-    tool: tools[i] as MeasuringTool,
-    fill: {
-      min: atPlaces(size.min, places),
-      max: atPlaces(size.max, places),
-      step: atPlaces(size.step, places),
-    },
-  }));
+  const scaled = marks.map(({ step, least, most }, i) => {
+    const size = atPlaces(step, places);
+    return { tool: tools[i] as MeasuringTool, fill: { min: least * size, max: most * size, step: size } };
+  });
   const found = bestFills(
     scaled.map(({ fill }) => fill),
     {
       amount: target,
       above: target - margin,
       below: target + margin,
+      limit: (target * limit.digits) / (100n * 10n ** BigInt(limit.places)),
       mayBeOver: rule !== "never-over",
       mayBeUnder: rule !== "never-under",
       maxScoops,
@@ -138,16 +135,14 @@ function reading(graduation: Volume | Mass, marks: bigint): Volume | Mass {
 /** What a tool holds when it is full, or filled to its highest mark. */
 export function fullFill(tool: MeasuringTool): Volume | Mass {
   if (tool.graduation === undefined) return tool.capacity;
-  const { max, step } = exactFill(tool);
-  return reading(tool.graduation, max.digits / step.digits);
+  return reading(tool.graduation, marksOf(tool).most);
 }
 
 /** The fills of a tool that a stock is made from: the whole of it, or 1, 2, 5, 10, 20, 50 ... marks from the least up. */
 export function smallFills(tool: MeasuringTool): MeasuredPart[] {
   const { graduation } = tool;
   if (graduation === undefined) return [{ tool, count: 1, amount: tool.capacity }];
-  const { min, max, step } = exactFill(tool);
-  const [least, most] = [min.digits / step.digits, max.digits / step.digits];
+  const { least, most } = marksOf(tool);
   const marks: bigint[] = [];
   for (let ten = 1n; ten <= most; ten *= 10n) marks.push(ten, 2n * ten, 5n * ten);
   return marks

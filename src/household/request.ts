@@ -18,7 +18,7 @@ export interface MeasuringInput<U extends VolumeUnit | MassUnit = VolumeUnit | M
   readonly tools: ToolSetName | readonly MeasuringTool[];
   /** `never-over` where the amount is a label's maximum, `never-under` where it is a minimum, or `nearest`. */
   readonly rule: MeasuringRule;
-  /** The largest error that is taken, in per cent of the amount, from 0 to 50; 5 where nothing is given. */
+  /** The largest error that is taken, in per cent of the amount, from 0.1 to 50; 5 where nothing is given. */
   readonly limitPercent?: number;
   /** The most scoops that are taken, from 1 to 100; 16 where nothing is given: a longer count goes wrong. */
   readonly maxScoops?: number;
@@ -48,7 +48,7 @@ export function checkedRequest<U extends VolumeUnit | MassUnit>(
   const allTools = checkedTools(tools);
   const fitting = toolsFor(amount, allTools);
   checkedChoice(rule, measuringRules, "rule");
-  checkedNumber(limitPercent, "limitPercent", { min: 0, max: 50 });
+  checkedNumber(limitPercent, "limitPercent", { min: 0.1, max: 50 });
   if (checkedCount(maxScoops, "maxScoops") > 100)
     throw new SprayMathError("out-of-range", "maxScoops", `Given ${maxScoops}; wanted 100 or fewer.`);
   return { amount, tools: fitting, allTools, rule, limitPercent, maxScoops };

@@ -9,9 +9,11 @@ export interface Fill {
 /** What is wanted, in the same whole numbers as the fills. */
 export interface Target {
   readonly amount: bigint;
-  /** Totals strictly between these two are the amount: they are told the same to 12 digits. */
+  /** Totals strictly between these two are the amount, noise aside. */
   readonly above: bigint;
   readonly below: bigint;
+  /** The largest error that will do, no less than one in a thousand of the amount. */
+  readonly limit: bigint;
   readonly mayBeOver: boolean;
   readonly mayBeUnder: boolean;
   readonly maxScoops: number;
@@ -33,14 +35,14 @@ const NONE: [bigint, bigint] = [1n, 0n];
 
 /**
  * The best choice of fills: the smallest error to a tenth of a per cent of the amount, then the fewest scoops, then the
- * smallest error. Nothing at all is a choice (`scoops` 0) where the total may be under.
+ * smallest error; but never one past the limit where there is one within it. Nothing at all is a choice (`scoops` 0) where the total may be under.
  *
  * Takes one scoop more at a time, and for each number of scoops goes through every choice except those that cannot
  * beat the best one known, by two bounds: n more scoops come to no less than n of the smallest and no more than n of
  * the largest that are left; and their total is a multiple of the greatest common divisor of all that are left.
  */
 export function bestFills(fills: readonly Fill[], target: Target): Found | undefined {
-  const { amount, above, below, mayBeOver, mayBeUnder, maxScoops } = target;
+  const { amount, above, below, limit, mayBeOver, mayBeUnder, maxScoops } = target;
   // Tools without marks first and each kind from the largest down: the bounds then bind soonest. The last tool's fill is
   // worked out and not tried, and one with marks has the most values to try.
   const order = fills
@@ -145,10 +147,11 @@ export function bestFills(fills: readonly Fill[], target: Target): Found | undef
   for (let scoops = first; scoops <= maxScoops; scoops++) {
     place(0, scoops, scoops, 0n);
     if (best === undefined) continue;
-    // Only an error that is told as smaller is worth another scoop.
+    // Only an error that is told as smaller is worth another scoop, or one that is no longer past the limit.
     const told = toldError(bestError, amount);
     if (told === 0n) break;
-    allowError((amount * (2n * told - 1n) - 1n) / (2n * PARTS));
+    const toldSmaller = (amount * (2n * told - 1n) - 1n) / (2n * PARTS);
+    allowError(bestError > limit ? greater(limit, toldSmaller) : toldSmaller);
     if (noMultiple(low, high, divisor[0] as bigint)) break;
   }
   return best;

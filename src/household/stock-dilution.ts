@@ -117,11 +117,12 @@ export function findStock<U extends VolumeUnit | MassUnit>(
 }
 
 function bestStock<U extends VolumeUnit | MassUnit>(
-  { amount, rule, maxScoops, limitPercent }: MeasuringRequest<U>,
+  request: MeasuringRequest<U>,
   volumeTools: readonly MeasuringTool[],
   product: MeasuredPart,
   size: number,
 ): StockDilution<U> | undefined {
+  const { amount, limitPercent } = request;
   const small = dimensionMeasured(product.amount.unit) === "mass" ? "g" : "mL";
   const least = 10 * valueIn(product.amount as Quantity, small as never);
   let best: StockDilution<U> | undefined;
@@ -130,7 +131,7 @@ function bestStock<U extends VolumeUnit | MassUnit>(
     if (moreThan(least, valueIn(stock, "mL"))) continue;
     const strength = size / stock.value;
     const wanted = { value: amount.value / strength, unit: stock.unit };
-    const found = measure(wanted, volumeTools, rule, maxScoops);
+    const found = measure({ ...request, amount: wanted, tools: volumeTools });
     if (found === undefined || found.scoops === 0 || found.value > stock.value) continue;
     const value = found.value === wanted.value ? amount.value : strength * found.value;
     const errorPercent = percentOff(value, amount.value);

@@ -59,17 +59,12 @@ export function suggestionsFor<U extends VolumeUnit | MassUnit>(
   ];
 }
 
-function toolThatWouldDo({
-  amount,
-  tools,
-  rule,
-  maxScoops,
-  limitPercent,
-}: MeasuringRequest): ToolSuggestion | undefined {
+function toolThatWouldDo(request: MeasuringRequest): ToolSuggestion | undefined {
+  const { amount, tools, limitPercent } = request;
   let best: ToolSuggestion | undefined;
   for (const tool of candidates(amount.unit)) {
     if (tools.some(({ name }) => name === tool.name)) continue;
-    const found = measure(amount, [...tools, tool], rule, maxScoops);
+    const found = measure({ ...request, tools: [...tools, tool] });
     if (found === undefined) continue;
     const errorPercent = percentOff(found.value, amount.value);
     if (moreThan(Math.abs(errorPercent), limitPercent)) continue;
@@ -98,13 +93,12 @@ function candidates(unit: VolumeUnit | MassUnit): MeasuringTool[] {
 
 // A larger batch where the tools are too coarse: the least that they measure from this amount up. A smaller one where
 // they are too small: the most that so many scoops come to. Either is measured without error.
-function batchThatWouldDo<U extends VolumeUnit | MassUnit>({
-  amount,
-  tools,
-  maxScoops,
-}: MeasuringRequest<U>): BatchSuggestion<U> | undefined {
+function batchThatWouldDo<U extends VolumeUnit | MassUnit>(
+  request: MeasuringRequest<U>,
+): BatchSuggestion<U> | undefined {
+  const { amount } = request;
   const found: Measured | undefined =
-    measure(amount, tools, "never-under", maxScoops) ?? measure(amount, tools, "never-over", maxScoops);
+    measure({ ...request, rule: "never-under" }) ?? measure({ ...request, rule: "never-over" });
   if (found === undefined || found.scoops === 0) return undefined;
   return {
     kind: "batch",

@@ -1,9 +1,10 @@
 import { SprayMathError, shown } from "../errors.js";
-import { checkedChoice, checkedList, checkedObject } from "../units/guard.js";
+import { ceilDecided, floorDecided } from "../units/decide.js";
+import { checkedChoice, checkedList, checkedObject, inUnit } from "../units/guard.js";
 import { resolveUnit } from "../units/resolve.js";
 import { checkShape } from "../units/shape.js";
 import type { Mass, MassUnit, Quantity, Volume, VolumeUnit } from "../units/types.js";
-import { atPlaces, type Exact, exactSize } from "./exact-sizes.js";
+import { type Exact, exactSize } from "./exact-sizes.js";
 
 /** Something that a person measures a product with: a spoon, a cup, a syringe, a cylinder, a scale. */
 export interface MeasuringTool {
@@ -244,9 +245,8 @@ function checkTool(given: MeasuringTool, path: string): void {
       );
     }
   }
-  const { min, max } = exactFill(given);
-  const places = Math.max(min.places, max.places);
-  if (atPlaces(min, places) > atPlaces(max, places)) {
+  const { least: lowest, most: highest } = marksOf(given);
+  if (lowest > highest) {
     throw new SprayMathError(
       "out-of-range",
       `${path}.${least === undefined ? "graduation" : "least"}`,
@@ -255,21 +255,23 @@ function checkTool(given: MeasuringTool, path: string): void {
   }
 }
 
-/** The exact values that one fill of a tool can have, in liters or kilograms: from `min` to `max` by `step`. */
-export function exactFill({ capacity, graduation, least }: MeasuringTool): {
-  min: Exact;
-  max: Exact;
+/**
+ * What one fill of a tool can be: `step`, in liters or kilograms, a whole number of times from `least` to `most`. The
+ * marks are counted noise aside: a tenth of 0.3 mL is there three times.
+ */
+export function marksOf({ capacity, graduation, least }: MeasuringTool): {
   step: Exact;
+  least: bigint;
+  most: bigint;
 } {
-  const full = exactSize(capacity);
-  if (graduation === undefined) return { min: full, max: full, step: full };
-  const mark = exactSize(graduation);
-  const low = exactSize(least ?? graduation);
-  const places = Math.max(full.places, mark.places, low.places);
-  const step = atPlaces(mark, places);
-  const max = (atPlaces(full, places) / step) * step;
-  const min = ((atPlaces(low, places) + step - 1n) / step) * step;
-  return { min: { digits: min, places }, max: { digits: max, places }, step: { digits: step, places } };
+  if (graduation === undefined) return { step: exactSize(capacity), least: 1n, most: 1n };
+  const marks = (size: Volume | Mass): number =>
+    inUnit(size as Volume, graduation.unit as VolumeUnit, "tools") / graduation.value;
+  return {
+    step: exactSize(graduation),
+    least: BigInt(least === undefined ? 1 : ceilDecided(marks(least))),
+    most: BigInt(floorDecided(marks(capacity))),
+  };
 }
 
 /** Refuses what is neither a volume nor a weight above 0, and says which of the two it is. */

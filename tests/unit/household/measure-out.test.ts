@@ -157,8 +157,8 @@ describe("measureOut", () => {
     const ask = { amount: qty(20, "mL"), tools, rule: "never-over" } as const;
     expect(measureOut({ ...ask, limitPercent: 5 }).ok).toBe(true);
     expect(measureOut({ ...ask, limitPercent: 4.999 }).ok).toBe(false);
-    expect(measureOut({ ...ask, limitPercent: 0 }).ok).toBe(false);
-    expect(measureOut({ ...ask, amount: qty(38, "mL"), limitPercent: 0 }).ok).toBe(true);
+    expect(measureOut({ ...ask, limitPercent: 0.1 }).ok).toBe(false);
+    expect(measureOut({ ...ask, amount: qty(38, "mL"), limitPercent: 0.1 }).ok).toBe(true);
   });
 
   it("measures a rounding error away in the limit's comparison", () => {
@@ -344,6 +344,7 @@ describe("what measureOut throws at", () => {
     ],
     ["no rule", () => bad({ rule: undefined }), "missing rule"],
     ["an unknown rule", () => bad({ rule: "about" }), "unknown-choice rule"],
+    ["a limit finer than any tool", () => bad({ limitPercent: 0 }), "out-of-range limitPercent"],
     ["a negative limit", () => bad({ limitPercent: -1 }), "out-of-range limitPercent"],
     ["a limit over 50", () => bad({ limitPercent: 51 }), "out-of-range limitPercent"],
     ["a limit as text", () => bad({ limitPercent: "5" }), "not-a-quantity limitPercent"],
