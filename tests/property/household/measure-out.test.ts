@@ -82,7 +82,7 @@ const anyInput: fc.Arbitrary<MeasureOutInput<VolumeUnit>> = fc.record({
 const told = (value: number): number => Number(value.toPrecision(12));
 
 describe("measureOut", () => {
-  test.prop([anyInput], { numRuns: 3000 })(
+  test.prop([anyInput], { numRuns: 1500 })(
     "is never over under never over, never under under never under, exactly, for any dose, tools and limit",
     (input) => {
       const { amount, rule, limitPercent = 5, maxScoops = 0 } = input;

@@ -1,0 +1,101 @@
+import { describe, expect, it } from "vitest";
+import {
+  measureOut,
+  type StockDilutionInput,
+  stockDilution,
+  stockDilutionWorking,
+  toolSet,
+} from "../../../src/household/index.ts";
+import { qty, valueIn } from "../../../src/units/index.ts";
+import { HOUSEHOLD_WORDS } from "../../../src/worksheet/words/household.ts";
+import { expectLinesTrue } from "../../helpers/working.ts";
+import { faultOf } from "./fault.ts";
+
+const permitted = { rule: "never-over", labelPermitsDilution: true } as const;
+
+describe("stockDilution", () => {
+  it("measures a twentieth of a teaspoon with spoons and cups", () => {
+    const input = { ...permitted, amount: qty(0.05, "tsp"), tools: "us-cups-and-spoons" } as const;
+    expect(measureOut(input).ok).toBe(false);
+    const stock = stockDilution(input);
+    if (!stock.ok) throw new Error(stock.issue.message);
+    // An eighth of a teaspoon in a third of a cup, 16 teaspoons; two fifths of it, 6.4 teaspoons, are the dose, and 6⅜ of
+    // them can be measured.
+    expect(stock.product.amount).toEqual(qty(0.125, "tsp"));
+        expect([stock.stock, stock.taken]).toEqual([qty(16, "tsp"), qty(6.375, "tsp")]);
+    expect(stock.left.value).toBeCloseTo(stock.stock.value - stock.taken.value, 12);
+    expect(stock.measured.value).toBeLessThanOrEqual(0.05);
+    expect(
+      stock.take.reduce((sum, { amount }) => sum + valueIn(amount as never, stock.stock.unit as never), 0),
+    ).toBeCloseTo(stock.taken.value, 12);
+  });
+
+  it("weighs a tenth of a gram from a stock in a cylinder", () => {
+    const tools = [...toolSet("scales"), ...toolSet("cylinders")];
+    const stock = stockDilution({ ...permitted, amount: qty(0.1, "g"), tools });
+    if (!stock.ok) throw new Error(stock.issue.message);
+    // The scale's least is 2 g: a twentieth of the stock is the dose.
+    expect(stock.product).toMatchObject({ amount: qty(2, "g"), tool: { name: "200 g scale" } });
+    expect(stock.taken.value).toBe(stock.stock.value / 20);
+    expect([stock.measured, stock.errorPercent]).toEqual([qty(0.1, "g"), 0]);
+    // Never stronger than one in ten: 2 g in 20 mL or more.
+    expect(valueIn(stock.stock, "mL")).toBeGreaterThanOrEqual(20);
+  });
+
+  it("keeps to the rule on the other side", () => {
+    const ask = { ...permitted, amount: qty(0.037, "tsp"), tools: "us-household" } as const;
+    const under = stockDilution({ ...ask, rule: "never-under" });
+    const over = stockDilution(ask);
+    expect(under.ok && under.error.value).toBeGreaterThanOrEqual(0);
+    expect(over.ok && over.error.value).toBeLessThanOrEqual(0);
+  });
+
+  it("refuses where the label does not permit it, and says so", () => {
+    const stock = stockDilution({
+      amount: qty(0.05, "tsp"),
+      tools: "us-cups-and-spoons",
+      rule: "never-over",
+      labelPermitsDilution: false,
+    });
+    expect(stock).toMatchObject({ ok: false, issue: { code: "not-measurable" } });
+    expect(!stock.ok && stock.issue.message).toContain("only for labels that permit it");
+  });
+
+  it("refuses an amount that is no smaller than every fill, and one without a vessel for the stock", () => {
+    expect(stockDilution({ ...permitted, amount: qty(2, "gal"), tools: "us-household" }).ok).toBe(false);
+    expect(stockDilution({ ...permitted, amount: qty(0.1, "g"), tools: "scales" }).ok).toBe(false);
+    const spoon = [{ name: "spoon", capacity: qty(1, "mL") }];
+    expect(stockDilution({ ...permitted, amount: qty(0.1, "mL"), tools: spoon }).ok).toBe(false);
+  });
+
+  it("wants to be told whether the label permits it", () => {
+    const ask = { amount: qty(0.05, "tsp"), tools: "us-spoons", rule: "never-over" };
+    expect(faultOf(() => stockDilution(ask as never))).toBe("missing labelPermitsDilution");
+    expect(faultOf(() => stockDilution({ ...ask, labelPermitsDilution: 1 } as never))).toBe(
+      "unknown-choice labelPermitsDilution",
+    );
+    expect(
+      faultOf(() => stockDilution({ ...ask, amount: undefined, labelPermitsDilution: true } as never)),
+    ).toBe("missing amount");
+    expect(faultOf(() => stockDilution(null as never))).toBe("missing input");
+  });
+
+  const asks: StockDilutionInput[] = [
+    { ...permitted, amount: qty(0.05, "tsp"), tools: "us-cups-and-spoons" },
+    { ...permitted, amount: qty(0.004, "oz"), tools: [...toolSet("scales"), ...toolSet("cylinders")] },
+    { ...permitted, amount: qty(0.002, "fl_oz"), tools: [...toolSet("syringes"), ...toolSet("cylinders")] },
+  ];
+  it.each(asks)("shows working that is true, with words for every term: $amount", (ask) => {
+    const lines = stockDilutionWorking(ask);
+    expectLinesTrue(lines);
+    const stock = stockDilution(ask);
+    expect(lines.at(-1)?.result).toEqual(stock.ok && stock.measured);
+    for (const line of lines.filter(({ id }) => id !== "units.convert")) {
+      expect(Object.keys(line.terms)).toEqual(Object.keys(HOUSEHOLD_WORDS[line.id]?.terms ?? {}));
+    }
+  });
+
+  it("has no working where there is no stock", () => {
+    expect(stockDilutionWorking({ ...permitted, amount: qty(0.1, "g"), tools: "scales" })).toEqual([]);
+  });
+});
