@@ -1,0 +1,190 @@
+import { describe, expect, it } from "vitest";
+import { patternUniformity, patternUniformityWorking, widestSwath } from "../../../src/swath/index.ts";
+import { qty } from "../../../src/units/index.ts";
+import { refusesMisuse } from "../../helpers/bad-input.ts";
+import { expectRefused } from "../../helpers/refusal.ts";
+import { expectLinesTrue } from "../../helpers/working.ts";
+
+const m = (value: number) => qty(value, "m");
+const mL = (values: readonly number[]) => values.map((value) => qty(value, "mL"));
+const of = (values: readonly number[], travel: "one-way" | "back-and-forth" = "one-way") => ({
+  catches: mL(values),
+  spacing: m(0.5),
+  travel,
+});
+
+describe("patternUniformity", () => {
+  it("is the textbook CV where passes do not overlap", () => {
+    // Mean 20, squared deviations 100, 0, 100: √(200/3) / 20.
+    const found = patternUniformity({ ...of([10, 20, 30]), swath: m(1.5) });
+    expect(found.cv.value).toBeCloseTo((Math.sqrt(200 / 3) / 20) * 100, 10);
+    expect(found).toMatchObject({ mean: qty(20, "mL"), least: qty(10, "mL"), most: qty(30, "mL") });
+  });
+
+  it("is zero for an even catch at its own width, and at each whole part of it", () => {
+    for (const travel of ["one-way", "back-and-forth"] as const) {
+      for (const swath of [3, 1.5, 1, 0.5]) {
+        expect(patternUniformity({ ...of([7, 7, 7, 7, 7, 7], travel), swath: m(swath) }).cv).toEqual(
+          qty(0, "%"),
+        );
+      }
+    }
+  });
+
+  it("adds up what neighbouring passes leave: slopes that fit are even", () => {
+    // 10 20 30 30 20 10 laid every 4 places: 30, 30, 30, 30 (the slopes of 2 places overlap).
+    const found = patternUniformity({ ...of([10, 20, 30, 30, 20, 10]), swath: m(2) });
+    expect(found).toEqual({
+      cv: qty(0, "%"),
+      mean: qty(30, "mL"),
+      least: qty(30, "mL"),
+      most: qty(30, "mL"),
+    });
+  });
+
+  it("tells one-way from back-and-forth where the pattern is lopsided", () => {
+    // A slope from 0 to 30 laid every 4 places: one-way it stays; back and forth, high edges meet high edges.
+    const slope = [40, 30, 20, 10];
+    const oneWay = patternUniformity({ ...of(slope), swath: m(1) });
+    expect(oneWay).toMatchObject({ least: qty(40, "mL"), most: qty(60, "mL") });
+    // Every 2 places, one-way: 40 + 20 and 30 + 10. Back and forth, pass by pass from the middle on:
+    // 20 + 10, 10 + 20 (turned), then 40 + 30, 30 + 40.
+    const back = patternUniformity({ ...of(slope, "back-and-forth"), swath: m(1) });
+    expect(back).toMatchObject({ least: qty(30, "mL"), most: qty(70, "mL"), mean: qty(50, "mL") });
+    expect(back.cv.value).toBeCloseTo(40, 10);
+    expect(oneWay.cv.value).toBeCloseTo(20, 10);
+  });
+
+  it("does not tell the two apart where the pattern is even to both sides", () => {
+    const even = [3, 8, 12, 13, 12, 8, 3];
+    for (const swath of [3.5, 2.75, 2, 1.3]) {
+      const oneWay = patternUniformity({ ...of(even), swath: m(swath) });
+      const back = patternUniformity({ ...of(even, "back-and-forth"), swath: m(swath) });
+      expect(back.cv.value).toBeCloseTo(oneWay.cv.value, 9);
+    }
+  });
+
+  it("leaves bare ground between passes that do not meet", () => {
+    // 3 places of 4 sprayed evenly: mean 3/4 of the catch, CV √(1/3).
+    const found = patternUniformity({ ...of([8, 8, 8]), swath: m(2) });
+    expect(found).toMatchObject({ mean: qty(6, "mL"), least: qty(0, "mL") });
+    expect(found.cv.value).toBeCloseTo(Math.sqrt(1 / 3) * 100, 10);
+  });
+
+  it("weighs strips by their width at a swath between two places", () => {
+    // Width 2 of even catch 6 laid every 1.75: a quarter of a place, a seventh of the swath, gets both.
+    const found = patternUniformity({
+      catches: mL([6, 6]),
+      spacing: m(1),
+      travel: "one-way",
+      swath: m(1.75),
+    });
+    expect(found.mean.value).toBeCloseTo(12 / 1.75, 12);
+    const mean = 12 / 1.75;
+    const variance = (1.5 * (6 - mean) ** 2 + 0.25 * (12 - mean) ** 2) / 1.75;
+    expect(found.cv.value).toBeCloseTo((Math.sqrt(variance) / mean) * 100, 10);
+  });
+
+  it("leaves no strip of noise where edges meet in other units", () => {
+    const catches = mL([5, 5, 5, 5, 5, 5, 5]);
+    const mixed = { catches, spacing: qty(0.1, "m"), travel: "one-way", swath: qty(70, "cm") } as const;
+    expect(patternUniformity(mixed).cv.value).toBe(0);
+    const feet = { catches, spacing: qty(1, "ft"), travel: "one-way", swath: qty(2.1336, "m") } as const;
+    expect(patternUniformity(feet).cv.value).toBe(0);
+  });
+
+  it("takes catches of any one dimension, in any of its units", () => {
+    const catches = [qty(1, "fl_oz"), qty(2, "tbsp")];
+    const found = patternUniformity({ catches, spacing: m(1), travel: "one-way", swath: m(2) });
+    expect(found).toMatchObject({ cv: qty(0, "%"), mean: qty(1, "fl_oz") });
+    const grams = [qty(1, "g"), qty(2, "g")];
+    expect(
+      patternUniformity({ catches: grams, spacing: m(1), travel: "one-way", swath: m(2) }).mean.unit,
+    ).toBe("g");
+  });
+
+  it("shows working that is true and ends at the CV", () => {
+    for (const travel of ["one-way", "back-and-forth"] as const) {
+      for (const swath of [2.1, 1.5]) {
+        const input = { ...of([4, 9, 12, 11, 3], travel), swath: m(swath) };
+        const lines = patternUniformityWorking(input);
+        expectLinesTrue(lines);
+        expect(lines.at(-1)?.result).toEqual(patternUniformity(input).cv);
+        expect(lines[0]?.result).toEqual(patternUniformity(input).mean);
+      }
+    }
+  });
+
+  it("refuses swaths that the catches cannot tell, catches of nothing, and mixed ones", () => {
+    const pattern = of([1, 2, 3]);
+    expectRefused(() => patternUniformity({ ...pattern, swath: m(0.4) }), "out-of-range", "swath");
+    expectRefused(() => patternUniformity({ ...pattern, swath: m(1e9) }), "out-of-range", "swath");
+    expectRefused(() => patternUniformity({ ...pattern, swath: m(1e300) }), "out-of-range", "swath");
+    expectRefused(() => patternUniformity({ ...of([0, 0]), swath: m(1) }), "out-of-range", "catches");
+    expectRefused(() => patternUniformity({ ...of([1]), swath: m(1) }), "too-few", "catches");
+    expectRefused(() => patternUniformity({ ...of([1, -2]), swath: m(1) }), "out-of-range", "catches[1]");
+    const mixed = { ...pattern, catches: [qty(1, "mL"), qty(1, "g")], swath: m(1) };
+    expectRefused(() => patternUniformity(mixed as never), "wrong-dimension", "catches[1]");
+    expectRefused(
+      () => patternUniformity({ ...pattern, travel: "round" as never, swath: m(1) }),
+      "unknown-choice",
+      "travel",
+    );
+  });
+});
+
+describe("widestSwath", () => {
+  const bell = of([10, 20, 30, 30, 20, 10]);
+
+  it("finds the widest swath under the limit", () => {
+    expect(widestSwath({ ...bell, limit: qty(15, "%") })).toEqual({ swath: m(2), cv: qty(0, "%") });
+    expect(widestSwath({ ...bell, limit: qty(50, "%") }).swath).toEqual(m(3));
+  });
+
+  it("looks between the places where asked to", () => {
+    const fine = widestSwath({ ...bell, limit: qty(15, "%"), step: qty(5, "cm") });
+    expect(fine.swath.value).toBeGreaterThan(2);
+    expect(fine.cv.value).toBeLessThanOrEqual(15);
+    const next = patternUniformity({ ...bell, swath: m(fine.swath.value + 0.05) });
+    expect(next.cv.value).toBeGreaterThan(15);
+  });
+
+  it("keeps a limit that is met exactly", () => {
+    const { cv } = patternUniformity({ ...bell, swath: m(2.5) });
+    expect(widestSwath({ ...bell, limit: cv }).swath).toEqual(m(2.5));
+  });
+
+  it("refuses a limit that no swath keeps, and says how near one comes", () => {
+    const lopsided = of([50, 1], "back-and-forth");
+    expectRefused(
+      () => widestSwath({ ...lopsided, limit: qty(1, "%") }),
+      "conflict",
+      "limit",
+      "most even one has",
+    );
+    expectRefused(() => widestSwath({ ...bell, limit: qty(-1, "%") }), "out-of-range", "limit");
+    expectRefused(() => widestSwath({ ...bell, limit: qty(1, "m") as never }), "wrong-dimension", "limit");
+    expectRefused(
+      () => widestSwath({ ...bell, limit: qty(15, "%"), step: qty(1, "mm") }),
+      "out-of-range",
+      "step",
+    );
+  });
+});
+
+refusesMisuse("patternUniformity", patternUniformity, { ...of([1, 2, 3]), swath: m(1) }, [
+  "catches",
+  "catches.0",
+  "catches.2",
+  "spacing",
+  "travel",
+  "swath",
+]);
+refusesMisuse("widestSwath", widestSwath, { ...of([1, 2, 3]), limit: qty(80, "%"), step: m(0.25) }, [
+  "catches",
+  "catches.1",
+  "spacing",
+  "travel",
+  "limit",
+  "step",
+]);
