@@ -1,6 +1,7 @@
 export { CAUTIONS, type Caution } from "./cautions.js";
 export type { DoseMeasure } from "./dose.js";
 export type { PlanInput, Product, Split, Sprayer } from "./input.js";
+export type { Currency, PlanCost, Price, ProductCost } from "./money.js";
 export { planApplication } from "./plan.js";
 export type {
   CompositeShape,
@@ -13,5 +14,6 @@ export type {
   Shape,
 } from "./plot.js";
 export type { LoadProduct, Plan, PlannedLoad, ProductTotal } from "./result.js";
+export { THRESHOLDS, type Threshold, type Thresholds } from "./thresholds.js";
 export type { Severity, Warning, WarningCode } from "./warnings.js";
 export { type PlanStep, planWorking } from "./working.js";

@@ -1,11 +1,14 @@
 import type { MeasuringTool, ToolSetName } from "../household/tools.js";
 import type { Calibration } from "../output-rate/calibration.js";
+import type { TodaysConditions } from "../output-rate/what-changed.js";
 import type { Reserve } from "../tank-mix/carrier.js";
 import type { LabelLimits, SeasonSoFar } from "../tank-mix/label-limits.js";
 import type { Form, LabelRate } from "../tank-mix/label-rate.js";
 import type { MixingProduct } from "../tank-mix/mixing-order.js";
 import type { Density, Volume } from "../units/types.js";
+import type { Currency, Price } from "./money.js";
 import type { Plot } from "./plot.js";
+import type { Thresholds } from "./thresholds.js";
 
 /** The sprayer that does the job. */
 export interface Sprayer {
@@ -37,6 +40,8 @@ export interface Product {
   readonly inSolubleBag?: boolean;
   /** For a dry product: what this very product weighs by volume, so that it can be spooned where there is no scale. */
   readonly bulkDensity?: Density;
+  /** What it costs. The plan has no costs unless given. */
+  readonly price?: Price;
   /** Whether the label permits diluting it before it goes into the tank, for doses too small to measure. */
   readonly labelPermitsDilution?: boolean;
 }
@@ -63,4 +68,12 @@ export interface PlanInput {
   readonly products: readonly Product[];
   /** The tools that doses are measured with: a named set, or a list. */
   readonly tools: ToolSetName | readonly MeasuringTool[];
+  /** The day of spraying and its conditions: what a calibration record is compared with. Not compared unless given. */
+  readonly today?: TodaysConditions;
+  /** Water that someone means to add without product. None unless given; it is warned of, and changes no number. */
+  readonly addedWater?: Volume;
+  /** The currency of the prices; two decimals and no name unless given. */
+  readonly currency?: Currency;
+  /** The thresholds of warnings that are to be other than usual. */
+  readonly thresholds?: Partial<Thresholds>;
 }

@@ -13,6 +13,15 @@ import type { Plan } from "./result.js";
 // What a job asks of each function that it is made of. The plan computes with these, and its working shows them, so the
 // two cannot differ.
 
+/** What a product's rate asks of the plot and the plot does not have, such as ground area: an error shows it at the rate. */
+export const PRODUCT_PLACES: Readonly<Record<string, string>> = {
+  area: "rate",
+  ground: "rate",
+  rowLength: "rate",
+  carrier: "rate",
+  carrierRate: "rate",
+};
+
 /** How a mix is parted where nothing is said. */
 export const DEFAULT_SPLIT: Split = "full-then-part";
 

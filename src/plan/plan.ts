@@ -2,7 +2,6 @@ import { treatedFraction } from "../area/treated.js";
 import { moved, relocated, SprayMathError, shown, within } from "../errors.js";
 import { rateOf } from "../output-rate/calibration.js";
 import { type Carrier, carrierFor } from "../tank-mix/carrier.js";
-import { checkLabel } from "../tank-mix/label-limits.js";
 import { leftoverArea } from "../tank-mix/leftover.js";
 import { splitLoads } from "../tank-mix/loads.js";
 import { type MixedLoad, mixLoads } from "../tank-mix/mix-loads.js";
@@ -12,12 +11,16 @@ import { checkedList, checkedObject } from "../units/guard.js";
 import { sum } from "../units/quantity.js";
 import type { Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
 import { CAUTIONS } from "./cautions.js";
+import { areaWarnings } from "./check-area.js";
+import { calibrationWarnings } from "./check-calibration.js";
+import { loadWarnings, productWarnings } from "./check-mix.js";
+import { planCost } from "./cost.js";
 import { type DoseMeasure, doseMeasure, doseRequest } from "./dose.js";
 import type { PlanInput, Product } from "./input.js";
-import { carrierInput, DEFAULT_SPLIT, labelInput, loadsInput, productInput } from "./job.js";
+import { carrierInput, DEFAULT_SPLIT, loadsInput, PRODUCT_PLACES, productInput } from "./job.js";
 import { plotAreas, plotsOf } from "./plot.js";
 import type { LoadProduct, Plan, PlannedLoad } from "./result.js";
-import { doseWarnings, labelWarnings } from "./warnings.js";
+import { thresholdsOf } from "./thresholds.js";
 
 /**
  * Works out a whole spray job: from the plot and the calibration to what is poured into each load, and measured with what.
@@ -65,29 +68,33 @@ export function planApplication(input: PlanInput): Plan {
   const mixed = relocated({ amounts: "products" }, () =>
     mixLoads({ loads, amounts: amounts.map(({ amount }) => amount) }),
   );
-  const findings = each(products, (product, at) =>
-    labelWarnings(
-      relocated(PRODUCT_PLACES, () => checkLabel(labelInput(product, job))),
-      product.name,
-      at,
-    ),
-  );
+  const thresholds = thresholdsOf(input.thresholds);
   const planned = plannedLoads(mixed.loads, rate, input);
   const order = orderOf(products);
+  const totals = {
+    carrier: total,
+    products: products.map(({ name }, i) => ({
+      name,
+      amount: mixed.totals[i] as Volume | Mass,
+      strength: (amounts[i] as (typeof amounts)[number]).strength,
+    })),
+  };
+  const cost = planCost(input, { area, loads: planned, totals });
   return {
     ...job,
     loads: planned,
     ...(order && { mixingOrder: order }),
-    totals: {
-      carrier: total,
-      products: products.map(({ name }, i) => ({
-        name,
-        amount: mixed.totals[i] as Volume | Mass,
-        strength: (amounts[i] as (typeof amounts)[number]).strength,
-      })),
-    },
+    totals,
     leftover: leftover(carrier, rate),
-    warnings: [...findings.flat(), ...doseWarnings(planned)],
+    ...(cost && { cost }),
+    warnings: [
+      ...areaWarnings(input, area, thresholds),
+      ...calibrationWarnings(input, rate, thresholds),
+      ...products.flatMap((product, i) =>
+        within(`products[${i}]`, () => productWarnings(product, `products[${i}]`, job)),
+      ),
+      ...loadWarnings(input, carrier, planned, thresholds),
+    ],
     cautions: CAUTIONS,
     input: { ...input, split: input.split ?? DEFAULT_SPLIT },
   };
@@ -100,17 +107,8 @@ const LOADS_PLACES = {
   workingFill: "sprayer.workingFill",
   leastLoad: "sprayer.leastLoad",
 };
-// What a product's rate asks for and the plot does not have, such as ground area, is the plot's fault and not the rate's.
-const PRODUCT_PLACES = {
-  area: "rate",
-  ground: "rate",
-  rowLength: "rate",
-  carrier: "rate",
-  carrierRate: "rate",
-};
-
-function each<T>(products: readonly Product[], work: (product: Product, at: string) => T): T[] {
-  return products.map((product, i) => within(`products[${i}]`, () => work(product, `products[${i}]`)));
+function each<T>(products: readonly Product[], work: (product: Product) => T): T[] {
+  return products.map((product, i) => within(`products[${i}]`, () => work(product)));
 }
 
 function jobArea({ plot }: PlanInput): Plan["area"] {

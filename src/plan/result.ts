@@ -11,6 +11,7 @@ import type {
 import type { Caution } from "./cautions.js";
 import type { DoseMeasure } from "./dose.js";
 import type { PlanInput } from "./input.js";
+import type { PlanCost } from "./money.js";
 import type { PlotAreas } from "./plot.js";
 import type { Warning } from "./warnings.js";
 
@@ -87,6 +88,8 @@ export interface Plan {
     /** What the reserve could still treat at the output rate; nothing where there is none. */
     readonly area?: TreatedArea;
   };
+  /** What the products cost, where a price is given. */
+  readonly cost?: PlanCost;
   /** What a careful colleague would question. A warning changes no number. */
   readonly warnings: readonly Warning[];
   /** The usual cautions. */

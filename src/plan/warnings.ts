@@ -1,12 +1,25 @@
-import type { Finding, FindingCode } from "../tank-mix/label-limits.js";
-import type { Mass, Quantity, Volume } from "../units/types.js";
-import type { DoseMeasure } from "./dose.js";
+import type { FindingCode } from "../tank-mix/label-limits.js";
+import type { Quantity } from "../units/types.js";
 
 /** How much a warning matters: something to know, something to change, something not to spray with. */
 export type Severity = "note" | "warning" | "refusal";
 
 /** Which question a warning raises. */
-export type WarningCode = FindingCode | "dose-not-measurable" | "scale-needed";
+export type WarningCode =
+  | FindingCode
+  | "all-ground-treated"
+  | "rate-implausible"
+  | "speed-implausible"
+  | "strip-too-short"
+  | "runs-disagree"
+  | "calibration-stale"
+  | "calibration-old"
+  | "mix-over-tank"
+  | "last-load-small"
+  | "water-without-product"
+  | "ounces-confusable"
+  | "dose-not-measurable"
+  | "scale-needed";
 
 /** What a careful colleague would question. It changes no number. */
 export interface Warning {
@@ -14,7 +27,7 @@ export interface Warning {
   readonly code: WarningCode;
   /** How much it matters. */
   readonly severity: Severity;
-  /** What is wrong and what to do. */
+  /** What is wrong, and what to do. */
   readonly message: string;
   /** The input's or the result's place. */
   readonly path: string;
@@ -22,47 +35,7 @@ export interface Warning {
   readonly figures: Readonly<Record<string, Quantity | number>>;
 }
 
-/** What a product's label has against the job. */
-export function labelWarnings(findings: readonly Finding[], name: string, at: string): Warning[] {
-  return findings.map((finding) => ({
-    ...finding,
-    message: `${name}: ${finding.message}`,
-    path: finding.path === "carrierRate" ? "calibration" : `${at}.${finding.path}`,
-  }));
-}
-
-interface LoadDoses {
-  readonly products: readonly {
-    readonly name: string;
-    readonly amount: Volume | Mass;
-    readonly measured: DoseMeasure;
-  }[];
-}
-
-/** What the doses give rise to; like doses are spoken of once. */
-export function doseWarnings(loads: readonly LoadDoses[]): Warning[] {
-  const warnings = new Map<string, Warning>();
-  for (const [i, load] of loads.entries()) {
-    for (const [k, { name, amount, measured }] of load.products.entries()) {
-      if (!measured.ok) {
-        warnings.set(`${k} ${amount.value}`, {
-          code: "dose-not-measurable",
-          severity: "warning",
-          message: `${name}: ${measured.issue.message}`,
-          path: `loads[${i}].products[${k}]`,
-          figures: { amount },
-        });
-      }
-      if (measured.scaleAssumed) {
-        warnings.set(`${k} scale`, {
-          code: "scale-needed",
-          severity: "note",
-          message: `${name} is dry and the tools hold no scale: weigh it, a spoon does not measure a weight.`,
-          path: "tools",
-          figures: { amount },
-        });
-      }
-    }
-  }
-  return [...warnings.values()];
+/** A quantity in the message of a warning: rounded for reading, unit as it is written. */
+export function told({ value, unit }: Quantity): string {
+  return `${Number(value.toPrecision(4))} ${unit}`;
 }

@@ -1,0 +1,46 @@
+import type { AreaUnit, Mass, Volume } from "../units/types.js";
+
+/** What a product costs. */
+export interface Price {
+  /** The money, 0 or more, in the currency of the job. */
+  readonly amount: number;
+  /** For how much of the product: one gallon, a 5 lb bag. More than 0. */
+  readonly per: Volume | Mass;
+}
+
+/** Whose money a job is told in. */
+export interface Currency {
+  /** What it is called, such as its ISO 4217 code. It is printed and not read. */
+  readonly code: string;
+  /** How many decimals it has, 0 to 4; 2 unless given. */
+  readonly decimals?: number;
+}
+
+/** Money for one product. */
+export interface ProductCost {
+  /** The product. */
+  readonly name: string;
+  /** The money. */
+  readonly cost: number;
+}
+
+/**
+ * What the products of a job cost, of which the price is given. All amounts are decimals of the currency: each row and each
+ * column adds up to its total exactly.
+ */
+export interface PlanCost {
+  /** The currency. */
+  readonly currency: Currency;
+  /** Each load's products, and what they come to. */
+  readonly loads: readonly { readonly products: readonly ProductCost[]; readonly total: number }[];
+  /** Each product in all loads. */
+  readonly products: readonly ProductCost[];
+  /** Everything. */
+  readonly total: number;
+  /** Each plot's part of the total, by treated area; reserve and lines are spread over all. */
+  readonly plots: readonly number[];
+  /** The total over the treated area, rounded: for reading, since a rounded quotient adds up to nothing. */
+  readonly perArea: { readonly cost: number; readonly per: AreaUnit };
+  /** The products without a price: what the total leaves out. */
+  readonly notPriced: readonly string[];
+}
