@@ -126,7 +126,7 @@ function checkedHand(input: HandInput): CheckedHand {
   const { used: given, plantSpacing, rowSpacing } = input;
   const units = unitsWith(given, "used");
   const used = inUnit(given, units.volume, "used") && given.value;
-  const first = on === "plants" ? (plantSpacing ?? rowSpacing) : input[on];
+  const first = on === "plants" ? plantSpacing : input[on];
   const { length, area } =
     first === undefined ? units : unitsWith(first, on === "plants" ? "plantSpacing" : on);
   if (on === "area") {
@@ -134,8 +134,8 @@ function checkedHand(input: HandInput): CheckedHand {
     const direct = { value: used / square, unit: `${given.unit}/${area}` as const };
     return { on, length, area, rates: { perArea: { direct, told: units.volumeRate } } };
   }
-  const apart = plantSpacing && inUnit(plantSpacing, length, "plantSpacing");
-  const between = rowSpacing && inUnit(rowSpacing, length, "rowSpacing");
+  const apart = optional(plantSpacing, length, "plantSpacing");
+  const between = optional(rowSpacing, length, "rowSpacing");
   const plants = on === "plants" ? checkedCount(input.plants as number, "plants") : undefined;
   const long =
     plants === undefined ? inUnit(input.rowLength as Length, length, "rowLength") : apart && plants * apart;
@@ -152,6 +152,10 @@ function checkedHand(input: HandInput): CheckedHand {
     rates.perArea = { direct, told: units.volumeRate };
   }
   return { on, length, area, rates };
+}
+
+function optional(length: Length | undefined, unit: "ft" | "m", path: string): number | undefined {
+  return length === undefined ? undefined : inUnit(length, unit, path);
 }
 
 function usedOn(input: HandInput): keyof typeof FORMULAS {

@@ -272,7 +272,7 @@ function checkedBoom(input: NozzleCheckInput<Volume> | NozzleCheckInput<Mass>): 
     mean,
     unit,
     against,
-    limit: limit ?? RULES[against].limit,
+    limit: limit === undefined ? RULES[against].limit : limit,
     source: limit === undefined ? RULES[against].source : "the caller",
     reference: (at) =>
       given ?? (against === "others" ? (total - (values[at] as number)) / (values.length - 1) : mean),

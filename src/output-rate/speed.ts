@@ -1,7 +1,7 @@
 import { within } from "../errors.js";
 import { checkedList, checkedObject, inUnit, unitsWith } from "../units/guard.js";
 import { sum } from "../units/quantity.js";
-import type { Length, Speed, SpeedUnit, Time } from "../units/types.js";
+import type { Length, Speed, Time } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import type { Measured } from "./measured.js";
 import { toldIn } from "./result.js";
@@ -33,8 +33,8 @@ export interface TimedDistance {
  * ```
  */
 export function speedFrom(pass: TimedDistance): Speed {
-  const { speed, told } = checkedPass(pass);
-  return toldIn(speed, told);
+  const { speed } = checkedPass(pass);
+  return toldIn(speed, speed.unit);
 }
 
 /**
@@ -50,31 +50,27 @@ export function speedFrom(pass: TimedDistance): Speed {
  * import { qty } from "swath-to-spoon/units";
  *
  * const lines = speedFromWorking({ distance: qty(176, "ft"), time: qty(30, "s") });
- * console.log(lines[0]?.formula); // distance / time
+ * console.log(lines[2]?.formula); // distance / time
  * ```
  */
 export function speedFromWorking(pass: TimedDistance): WorkingLine[] {
-  const { speed, told } = checkedPass(pass);
-  toldIn(speed, told);
-  return toldLines(
-    {
-      id: "output-rate.speed",
-      formula: "distance / time",
-      terms: { distance: [pass.distance, pass.distance.unit], time: [pass.time, pass.time.unit] },
-      result: speed,
-      source: "definition of a speed",
-    },
-    told,
-  );
+  const result = speedFrom(pass);
+  const { length } = checkedPass(pass);
+  return toldLines({
+    id: "output-rate.speed",
+    formula: "distance / time",
+    terms: { distance: [pass.distance, length], time: [pass.time, "h"] },
+    result,
+    source: "definition of a speed",
+  });
 }
 
-function checkedPass(pass: TimedDistance): { speed: Speed; told: SpeedUnit } {
+// Miles or kilometres and hours, because common distances and times divide into them without a rounded factor.
+function checkedPass(pass: TimedDistance): { length: "mi" | "km"; speed: Speed } {
   const { distance, time } = checkedObject(pass, "");
-  const { speed: told } = unitsWith(distance, "distance");
-  const far = inUnit(distance, distance.unit, "distance");
-  unitsWith(time, "time");
-  const long = inUnit(time, time.unit, "time");
-  return { speed: { value: far / long, unit: `${distance.unit}/${time.unit}` }, told };
+  const { speed: unit } = unitsWith(distance, "distance");
+  const length = unit === "mph" ? "mi" : "km";
+  return { length, speed: { value: inUnit(distance, length, "distance") / inUnit(time, "h", "time"), unit } };
 }
 
 /** A distance to be covered at a known speed. */
@@ -138,7 +134,6 @@ export function timeForWorking(input: DistanceAtSpeed): WorkingLine[] {
   );
 }
 
-// Hours, because whole miles and kilometres an hour divide into them without a rounded factor.
 function checkedDistance(input: DistanceAtSpeed): {
   length: "mi" | "km";
   speed: "mi/h" | "km/h";

@@ -130,10 +130,13 @@ function checkedRow(input: TreeRowInput) {
   const apart = inUnit(rowSpacing, length, "rowSpacing");
   const perLength: VolumePerLength = { value: both / long, unit: `${used.unit}/${length}` };
   const perArea: VolumeRate = { value: both / (long * apart), unit: `${used.unit}/${area}` };
-  const perPlant: Volume | undefined = plantSpacing && {
-    value: (both * inUnit(plantSpacing, length, "plantSpacing")) / long,
-    unit: used.unit,
-  };
+  const perPlant: Volume | undefined =
+    plantSpacing !== undefined
+      ? {
+          value: (both * inUnit(plantSpacing, length, "plantSpacing")) / long,
+          unit: used.unit,
+        }
+      : undefined;
   const told = { ...units, length, perLength: `${units.smallVolume}/${units.length}` as const };
   return { perArea, perLength, perPlant, told };
 }

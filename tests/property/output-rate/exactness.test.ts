@@ -1,0 +1,178 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  averageSpeed,
+  catchRate,
+  directStripArea,
+  directStripDistance,
+  directStripRate,
+  handRate,
+  rateAtSpeed,
+  solveOutput,
+  speedFrom,
+  stripRate,
+  stripRuns,
+  timeFor,
+  treeRowRate,
+} from "../../../src/output-rate/index.ts";
+import { type Dimension, type Quantity, type Unit, unitsOf } from "../../../src/units/index.ts";
+import { exactSize } from "../../helpers/definitions.ts";
+import { Rational, ulpError } from "../../helpers/rational.ts";
+
+/** Amounts of a dimension in any of its units. */
+function amounts<U extends Unit>(dimension: Dimension): fc.Arbitrary<Quantity<U>> {
+  const unit = fc.constantFrom(...(unitsOf(dimension) as U[]));
+  return fc.record({ value: fc.double({ min: 1e-3, max: 1e4, noNaN: true }), unit });
+}
+
+const length = amounts<"ft">("length");
+const volume = amounts<"L">("volume");
+const mass = amounts<"kg">("mass");
+const time = amounts<"s">("time");
+const speed = amounts<"mph">("speed");
+const flow = amounts<"L/min">("flow");
+const rate = amounts<"L/ha">("volumeRate");
+
+/** The exact size of a quantity in SI units (litres for volume). */
+const exact = ({ value, unit }: Quantity): Rational => Rational.fromNumber(value).times(exactSize(unit));
+
+function expectExact(ours: Quantity, right: Rational): void {
+  expect(ulpError(ours.value, right.over(exactSize(ours.unit))), JSON.stringify(ours)).toBeLessThanOrEqual(8);
+}
+
+const runs = { numRuns: 1000 };
+
+describe("output-rate, against exact rational arithmetic", () => {
+  it("gives strip rates within 8 ulp", () => {
+    fc.assert(
+      fc.property(fc.oneof(volume, mass), length, length, (used, swath, distance) => {
+        const ours = stripRate({ used, swath, distance } as never) as Quantity;
+        expectExact(ours, exact(used).over(exact(swath).times(exact(distance))));
+      }),
+      runs,
+    );
+  });
+
+  it("gives the mean of runs within 8 ulp", () => {
+    const run = fc.record({ used: volume, swath: length, distance: length });
+    fc.assert(
+      fc.property(fc.array(run, { minLength: 2, maxLength: 6 }), (list) => {
+        const total = list
+          .map(({ used, swath, distance }) => exact(used).over(exact(swath).times(exact(distance))))
+          .reduce((sum, one) => sum.plus(one));
+        expectExact(stripRuns({ runs: list }).rate, total.over(Rational.of(list.length)));
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it("gives catch rates within 8 ulp, at a speed and over a timed distance", () => {
+    const catches = fc.array(volume, { minLength: 1, maxLength: 12 });
+    fc.assert(
+      fc.property(catches, time, speed, length, (list, during, pace, width) => {
+        const total = list.map(exact).reduce((sum, one) => sum.plus(one));
+        const ours = catchRate({ catches: list, time: during, speed: pace, width });
+        const over = exact(during).times(exact(pace)).times(exact(width)).times(Rational.of(list.length));
+        expectExact(ours, total.over(over));
+      }),
+      runs,
+    );
+    fc.assert(
+      fc.property(catches, time, time, length, length, (list, during, timed, distance, width) => {
+        const total = list.map(exact).reduce((sum, one) => sum.plus(one));
+        const ours = catchRate({ catches: list, time: during, speed: { distance, time: timed }, width });
+        const over = exact(during).times(exact(distance)).times(exact(width)).times(Rational.of(list.length));
+        expectExact(ours, total.times(exact(timed)).over(over));
+      }),
+      runs,
+    );
+  });
+
+  it("gives direct-reading strips within 8 ulp for any pair of units", () => {
+    const pairs = fc.record({
+      catchUnit: fc.constantFrom(...unitsOf("volume")),
+      rateUnit: fc.constantFrom(...unitsOf("volumeRate")),
+    });
+    fc.assert(
+      fc.property(pairs, length, volume, (pair, width, caught) => {
+        const area = exactSize(pair.catchUnit).over(exactSize(pair.rateUnit));
+        expectExact(directStripArea(pair), area);
+        expectExact(directStripDistance({ ...pair, width }), area.over(exact(width)));
+        const reading = exact(caught).over(exactSize(pair.catchUnit)).times(exactSize(pair.rateUnit));
+        expectExact(directStripRate({ ...pair, caught }), reading);
+      }),
+      runs,
+    );
+  });
+
+  it("gives row and hand rates within 8 ulp", () => {
+    const plants = fc.integer({ min: 1, max: 1000 });
+    fc.assert(
+      fc.property(
+        volume,
+        length,
+        length,
+        length,
+        plants,
+        (used, rowLength, rowSpacing, plantSpacing, count) => {
+          const row = { used, rowLength, rowSpacing, plantSpacing };
+          const perLength = exact(used).over(exact(rowLength));
+          const both = treeRowRate({ ...row, sides: 1 });
+          expectExact(both.perLength, perLength.times(Rational.of(2)));
+          expectExact(both.perArea, perLength.times(Rational.of(2)).over(exact(rowSpacing)));
+          expectExact(both.perPlant as Quantity, perLength.times(Rational.of(2)).times(exact(plantSpacing)));
+          const hand = handRate({ used, plants: count, plantSpacing, rowSpacing });
+          const perPlant = exact(used).over(Rational.of(count));
+          expectExact(hand.perPlant as Quantity, perPlant);
+          expectExact(hand.perArea as Quantity, perPlant.over(exact(plantSpacing).times(exact(rowSpacing))));
+        },
+      ),
+      runs,
+    );
+  });
+
+  it("solves for each of the four within 8 ulp", () => {
+    fc.assert(
+      fc.property(rate, flow, speed, length, (perArea, out, pace, width) => {
+        expectExact(
+          solveOutput({ flow: out, speed: pace, width }).rate,
+          exact(out).over(exact(pace).times(exact(width))),
+        );
+        expectExact(
+          solveOutput({ rate: perArea, speed: pace, width }).flow,
+          exact(perArea).times(exact(pace)).times(exact(width)),
+        );
+        expectExact(
+          solveOutput({ rate: perArea, flow: out, width }).speed,
+          exact(out).over(exact(perArea).times(exact(width))),
+        );
+        expectExact(
+          solveOutput({ rate: perArea, flow: out, speed: pace }).width,
+          exact(out).over(exact(perArea).times(exact(pace))),
+        );
+      }),
+      runs,
+    );
+  });
+
+  it("gives speeds, times and rates at another speed within 8 ulp", () => {
+    fc.assert(
+      fc.property(length, time, speed, speed, rate, (distance, during, pace, other, perArea) => {
+        expectExact(speedFrom({ distance, time: during }), exact(distance).over(exact(during)));
+        expectExact(timeFor({ distance, speed: pace }), exact(distance).over(exact(pace)));
+        const passes = [
+          { distance, time: during },
+          { distance: { value: 200, unit: "ft" }, time: { value: 45, unit: "s" } },
+        ] as const;
+        const [far, long] = [exact(distance), exact(during)];
+        const course = exact(passes[1].distance);
+        expectExact(averageSpeed({ passes }), far.plus(course).over(long.plus(Rational.of(45))));
+        expectExact(
+          rateAtSpeed({ rate: perArea, speed: pace, newSpeed: other }),
+          exact(perArea).times(exact(pace)).over(exact(other)),
+        );
+      }),
+      runs,
+    );
+  });
+});
