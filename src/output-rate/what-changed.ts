@@ -95,7 +95,7 @@ export function whatChanged(record: CalibrationRecord, today: TodaysConditions):
       what,
       before,
       now,
-      shift: factor === undefined ? null : { value: 100 * (factor - 1), unit: "%" },
+      shift: factor === undefined ? null : { value: 100 * factor - 100, unit: "%" },
     })),
     rate,
     expected: toldIn({ value: rate.value * factor, unit: rate.unit }, rate.unit),
