@@ -52,6 +52,7 @@ export {
 export { type MixedLoad, type MixedLoads, type MixLoadsInput, mixLoads, waterWorking } from "./mix-loads.js";
 export {
   FORMULATIONS,
+  type Formulation,
   type FormulationCode,
   MIXING_STEPS,
   type MixingOrderInput,

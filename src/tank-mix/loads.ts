@@ -154,6 +154,14 @@ export function splitLoads(input: LoadsInput): Loads {
   return { loads, count: loads.length, total: toVolume(units) };
 }
 
+// The digits that the chain before it leaves sure.
+const NOISE = 14;
+
+/** The least load in whole units of the total's last digit. */
+function leastUnits({ least }: Terms, exponent: number): number {
+  return least === 0 ? 0 : rescaled(scaled(least, NOISE), exponent, "ceil");
+}
+
 interface Part {
   readonly carrier: number;
   readonly pieces?: number;
@@ -163,11 +171,10 @@ function partedByTank(input: LoadsInput, terms: Terms, units: number, exponent: 
   const count = checkedLoads(terms.total / terms.fill, terms);
   if (input.split === "equal") return cumulative(units, count, (load) => shareOf(units, load, count));
   // Where the count was decided past noise, a full load is a hair over the fill rather than a load too many.
-  const fill = count === 1 ? units : rescaled(scaled(terms.fill, 12), exponent, "floor");
+  const fill = count === 1 ? units : rescaled(scaled(terms.fill, NOISE), exponent, "floor");
   const full = Math.max(fill, Math.ceil(units / count));
   const rest = units - full * (count - 1);
-  const least = terms.least === 0 ? 0 : rescaled(scaled(terms.least, 12), exponent, "ceil");
-  const lent = count > 1 ? Math.max(0, least - rest) : 0;
+  const lent = count > 1 ? Math.max(0, leastUnits(terms, exponent) - rest) : 0;
   return Array.from({ length: count }, (_, load) => {
     if (load === count - 1) return { carrier: rest + lent };
     return { carrier: load === count - 2 ? full - lent : full };
@@ -190,7 +197,7 @@ function partedByPieces(terms: Terms, pieces: number, units: number, exponent: n
   const count = checkedLoads(pieces / perLoad, terms);
   const base = Math.floor(pieces / count);
   const before = (load: number): number => load * base + Math.min(load, pieces % count);
-  const held = extra === 0 ? 0 : rescaled(scaled(extra, 12), exponent, "floor");
+  const held = extra === 0 ? 0 : rescaled(scaled(extra, NOISE), exponent, "floor");
   return cumulative(units, count, (load) => held + shareOf(units - held, before(load), pieces)).map(
     ({ carrier }, load) => ({ carrier, pieces: before(load + 1) - before(load) }),
   );
@@ -221,11 +228,10 @@ function checkedLoads(fills: number, { total, fill, unit }: Terms): number {
 }
 
 function refuseShortLoads(input: LoadsInput, terms: Terms, parts: readonly Part[], exponent: number): void {
-  const smallest = unscaled(
-    parts.reduce((least, { carrier }) => Math.min(least, carrier), Number.POSITIVE_INFINITY),
-    exponent,
-  );
-  if (!moreThan(terms.least, smallest)) return;
+  const units = parts.reduce((least, { carrier }) => Math.min(least, carrier), Number.POSITIVE_INFINITY);
+  // One unit is what sharing out may round off.
+  if (units + 1 >= leastUnits(terms, exponent)) return;
+  const smallest = unscaled(units, exponent);
   throw new SprayMathError(
     "conflict",
     "leastLoad",

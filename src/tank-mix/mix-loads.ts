@@ -39,7 +39,7 @@ export interface MixedLoads {
  * Source: common practice, no source.
  *
  * @param input - at least one load; amounts more than 0
- * @returns the amounts as {@link productInLoads} shares them out; water in the carrier's unit, to 12 significant digits
+ * @returns the amounts as {@link productInLoads} shares them out; water in the carrier's unit, unrounded
  * @throws SprayMathError what {@link productInLoads} throws, or `conflict` where the products are more than the load
  *
  * @example
@@ -85,7 +85,7 @@ function waterOf(load: Load, amounts: readonly (Volume | Mass)[], i: number): Vo
         "Check the units of the rates, or put out more carrier per area.",
     );
   }
-  return { value: Number(Math.max(0, value - products).toPrecision(12)), unit };
+  return { value: Math.max(0, value - products), unit };
 }
 
 /** The working of {@link mixLoads} for one load: its water. */

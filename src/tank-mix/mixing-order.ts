@@ -1,12 +1,57 @@
 import { SprayMathError, shown } from "../errors.js";
 import { checkedList, checkedObject } from "../units/guard.js";
 
+/** A place in the order of mixing. */
+export type MixingStep =
+  | "soluble-bag"
+  | "wettable-powder"
+  | "dry-flowable"
+  | "suspension"
+  | "emulsion"
+  | "soluble-liquid"
+  | "soluble-solid"
+  | "adjuvant"
+  | "fertilizer";
+
+/** A two-letter formulation code of a product that goes into water. */
+export type FormulationCode =
+  | "WP"
+  | "WG"
+  | "WT"
+  | "EG"
+  | "EP"
+  | "SC"
+  | "CS"
+  | "SE"
+  | "ZC"
+  | "ZE"
+  | "ZW"
+  | "DC"
+  | "EC"
+  | "EW"
+  | "GL"
+  | "ME"
+  | "OD"
+  | "GW"
+  | "SL"
+  | "SG"
+  | "SP"
+  | "ST";
+
+/** A kind of formulation. */
+export interface Formulation {
+  /** What the code stands for. */
+  readonly name: string;
+  /** Its place in the order of mixing. */
+  readonly step: MixingStep;
+}
+
 /**
  * The two-letter codes of formulations: CropLife International, Technical Monograph No. 2, "Catalogue of pesticide
  * formulation types and international coding system", 7th edition, revised March 2017; the FAO/WHO manual on pesticide
  * specifications uses the same. Only the codes of products that go into water stand here with their step.
  */
-export const FORMULATIONS = {
+export const FORMULATIONS: Readonly<Record<FormulationCode, Formulation>> = {
   WP: { name: "wettable powder", step: "wettable-powder" },
   WG: { name: "water dispersible granule", step: "dry-flowable" },
   WT: { name: "water dispersible tablet", step: "dry-flowable" },
@@ -29,7 +74,7 @@ export const FORMULATIONS = {
   SG: { name: "water soluble granule", step: "soluble-solid" },
   SP: { name: "water soluble powder", step: "soluble-solid" },
   ST: { name: "water soluble tablet", step: "soluble-solid" },
-} as const satisfies Record<string, { readonly name: string; readonly step: MixingStep }>;
+};
 
 // The other codes of the catalogue: products used as they are, on seed, in oil, as gas, smoke or bait, or in two packs.
 const NOT_FOR_WATER =
@@ -44,7 +89,7 @@ const NOT_FOR_WATER =
  * concentrates (South Dakota State University Extension) or soluble liquids before them (Manitoba Guide to Crop
  * Protection).
  */
-export const MIXING_STEPS = [
+export const MIXING_STEPS: readonly MixingStep[] = [
   "soluble-bag",
   "wettable-powder",
   "dry-flowable",
@@ -54,13 +99,7 @@ export const MIXING_STEPS = [
   "soluble-solid",
   "adjuvant",
   "fertilizer",
-] as const;
-
-/** A place in the order of mixing. */
-export type MixingStep = (typeof MIXING_STEPS)[number];
-
-/** A two-letter formulation code of a product that goes into water. */
-export type FormulationCode = keyof typeof FORMULATIONS;
+];
 
 /** A product to be put in order. */
 export interface MixingProduct {

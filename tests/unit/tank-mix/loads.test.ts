@@ -57,6 +57,19 @@ describe("splitLoads", () => {
     expect(equal.code).toBe("conflict");
   });
 
+  it("takes a least load with more digits than the total is shared out in", () => {
+    const total = qty(0.002587401091088938, "imp_gal");
+    const leastLoad = qty(0.00022976289594038994, "imp_gal");
+    const { loads } = splitLoads({
+      total,
+      tank: qty(0.001215782860626912, "imp_gal"),
+      leastLoad,
+      split: "full-then-part",
+    });
+    expect(loads[2]?.carrier.value).toBeGreaterThanOrEqual(leastLoad.value);
+    expect(gallons({ split: "equal", leastLoad: qty(10 / 3, "gal") })).toHaveLength(3);
+  });
+
   it("puts whole rows in each load, spread evenly, the more in the first", () => {
     const { loads, count } = splitLoads({
       total: qty(14, "gal"),

@@ -1,0 +1,251 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  activeIngredientRate,
+  carrierFor,
+  dilute,
+  jarTest,
+  leftoverArea,
+  productAmount,
+  productRate,
+  rinse,
+  stockFor,
+  strengthOf,
+} from "../../../src/tank-mix/index.ts";
+import { type AreaUnit, qty, type Unit, unitsOf } from "../../../src/units/index.ts";
+import { exactly, exactSize } from "../../helpers/definitions.ts";
+import { Rational, ulpError } from "../../helpers/rational.ts";
+
+const value = fc.double({ min: 1e-3, max: 1e4, noNaN: true });
+const of = <U extends Unit>(units: readonly U[]) =>
+  fc.record({ value, unit: fc.constantFrom(...units) }) as fc.Arbitrary<{ value: number; unit: U }>;
+const volumes = unitsOf("volume");
+const masses = unitsOf("mass");
+const areas: AreaUnit[] = ["ft2", "yd2", "ac", "1000ft2", "m2", "ha"];
+const lengths = unitsOf("length");
+const rates = volumes.flatMap((over) => areas.map((per) => `${over}/${per}` as const));
+const massRates = masses.flatMap((over) => areas.map((per) => `${over}/${per}` as const));
+
+const treated = of(areas).map((area) => ({ ...area, of: "treated" as const }));
+const ground = of(areas).map((area) => ({ ...area, of: "ground" as const }));
+
+/** A quantity's exact size in SI. */
+const si = ({ value: number, unit }: { value: number; unit: string }): Rational =>
+  Rational.fromNumber(number).times(exactSize(unit));
+
+function expectWithin(actual: { value: number; unit: string }, exactSi: Rational, ulps = 8): void {
+  const error = ulpError(actual.value, exactSi.over(exactSize(actual.unit)));
+  expect(error, `${actual.value} ${actual.unit}`).toBeLessThanOrEqual(ulps);
+}
+
+const RUNS = { numRuns: 300 };
+describe("tank-mix, against exact rational arithmetic", () => {
+  it("gives the sprayed volume", () => {
+    fc.assert(
+      fc.property(of(rates), treated, (rate, area) => {
+        expectWithin(carrierFor({ rate, area }).sprayed, si(rate).times(si(area)));
+      }),
+      RUNS,
+    );
+  });
+
+  it("gives the total with lines and a reserve in per cent", () => {
+    fc.assert(
+      fc.property(
+        of(rates),
+        treated,
+        of(volumes),
+        fc.double({ min: 1e-3, max: 100, noNaN: true }),
+        (rate, area, lineVolume, percent) => {
+          const sprayed = si(rate).times(si(area));
+          const reserve = sprayed.times(Rational.fromNumber(percent)).over(Rational.of(100));
+          const carrier = carrierFor({ rate, area, lineVolume, reserve: { percent } });
+          expectWithin(carrier.total, sprayed.plus(reserve).plus(si(lineVolume)));
+          expectWithin(carrier.reserve, reserve);
+        },
+      ),
+      RUNS,
+    );
+  });
+
+  it("gives the area of a leftover", () => {
+    fc.assert(
+      fc.property(of(volumes), of(rates), (volume, rate) => {
+        expectWithin(leftoverArea({ volume, rate }), si(volume).over(si(rate)));
+      }),
+      RUNS,
+    );
+  });
+
+  it("gives a product per treated area, by volume and by weight", () => {
+    fc.assert(
+      fc.property(of(rates), of(rates), of(volumes), (rate, carrierRate, carrier) => {
+        // More product than mix is refused.
+        fc.pre(si(rate).lessThan(si(carrierRate)));
+        const exact = si(rate).over(si(carrierRate)).times(si(carrier));
+        const { amount, strength } = productAmount({ rate, form: "liquid", carrier, carrierRate });
+        expectWithin(amount, exact);
+        expectWithin(strength, si(rate).over(si(carrierRate)));
+      }),
+      RUNS,
+    );
+    fc.assert(
+      fc.property(of(massRates), of(rates), of(volumes), (rate, carrierRate, carrier) => {
+        const exact = si(rate).over(si(carrierRate)).times(si(carrier));
+        expectWithin(productAmount({ rate, form: "dry", carrier, carrierRate }).amount, exact);
+      }),
+      RUNS,
+    );
+  });
+
+  it("gives a product per ground area and per row length", () => {
+    const job = { carrier: of(volumes), carrierRate: of(rates), area: treated };
+    fc.assert(
+      fc.property(of(massRates), ground, fc.record(job), (rate, field, given) => {
+        const share = si(given.carrier).over(si(given.carrierRate).times(si(given.area)));
+        const { amount } = productAmount({
+          rate: { rate, per: "ground" },
+          form: "dry",
+          ground: field,
+          ...given,
+        });
+        expectWithin(amount, si(rate).times(si(field)).times(share));
+      }),
+      RUNS,
+    );
+    const rows = masses.flatMap((over) => lengths.map((per) => `${over}/${per}` as const));
+    fc.assert(
+      fc.property(of(rows), of(lengths), fc.record(job), (rate, rowLength, given) => {
+        const share = si(given.carrier).over(si(given.carrierRate).times(si(given.area)));
+        const { amount } = productAmount({ rate, form: "dry", rowLength, ...given });
+        expectWithin(amount, si(rate).times(si(rowLength)).times(share));
+      }),
+      RUNS,
+    );
+  });
+
+  it("gives a product per volume of carrier, in per cent, in parts per million and by ratio", () => {
+    const perCarrier = masses.flatMap((over) => volumes.map((per) => `${over}/${per}` as const));
+    fc.assert(
+      fc.property(of(perCarrier), of(volumes), (rate, carrier) => {
+        expectWithin(productAmount({ rate, form: "dry", carrier }).amount, si(rate).times(si(carrier)));
+      }),
+      RUNS,
+    );
+    const part = fc.record({
+      value: fc.double({ min: 1e-3, max: 1, noNaN: true }),
+      unit: fc.constantFrom("%" as const, "ppm" as const),
+    });
+    fc.assert(
+      fc.property(part, of(volumes), (fraction, carrier) => {
+        const exact = si(fraction).times(si(carrier));
+        const liquid = productAmount({ rate: { ...fraction, basis: "v/v" }, form: "liquid", carrier });
+        expectWithin(liquid.amount, exact);
+        // A kilogram to the litre: the exact sizes of mass and volume are in kilograms and litres.
+        expectWithin(
+          productAmount({ rate: { ...fraction, basis: "w/v" }, form: "dry", carrier }).amount,
+          exact,
+        );
+      }),
+      RUNS,
+    );
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.1, max: 10, noNaN: true }),
+        fc.double({ min: 10, max: 1000, noNaN: true }),
+        of(volumes),
+        (parts, to, carrier) => {
+          const [exactParts, exactTo] = [Rational.fromNumber(parts), Rational.fromNumber(to)];
+          const mix = productAmount({ rate: { parts, to, of: "mix" }, form: "liquid", carrier });
+          expectWithin(mix.amount, si(carrier).times(exactParts).over(exactTo));
+          const water = productAmount({ rate: { parts, to, of: "water" }, form: "liquid", carrier });
+          expectWithin(water.amount, si(carrier).times(exactParts).over(exactParts.plus(exactTo)));
+        },
+      ),
+      RUNS,
+    );
+  });
+
+  it("gives product for active ingredient and active ingredient for product", () => {
+    const densities = masses.flatMap((over) => volumes.map((per) => `${over}/${per}` as const));
+    fc.assert(
+      fc.property(of(massRates), of(densities), (activeIngredient, contains) => {
+        const product = productRate({ activeIngredient, contains, form: "liquid" });
+        expectWithin(product, si(activeIngredient).over(si(contains)));
+      }),
+      RUNS,
+    );
+    fc.assert(
+      fc.property(of(rates), of(densities), (product, contains) => {
+        expectWithin(activeIngredientRate({ product, contains }), si(product).times(si(contains)));
+      }),
+      RUNS,
+    );
+    const byWeight = fc
+      .double({ min: 0.1, max: 100, noNaN: true })
+      .map((percent) => ({ value: percent, unit: "%", basis: "w/w" }) as const);
+    fc.assert(
+      fc.property(of(massRates), byWeight, of(densities), (activeIngredient, contains, density) => {
+        const dry = productRate({ activeIngredient, contains, form: "dry" });
+        expectWithin(dry, si(activeIngredient).over(si(contains)));
+        const liquid = productRate({ activeIngredient, contains, density, form: "liquid" });
+        expectWithin(liquid, si(activeIngredient).over(si(contains).times(si(density))));
+      }),
+      RUNS,
+    );
+  });
+
+  it("gives jars, dilutions, stock solutions and weak mixes", () => {
+    fc.assert(
+      fc.property(of(volumes), of(volumes), of(masses), (a, b, amount) => {
+        const [jar, mix] = si(a).lessThan(si(b)) ? [a, b] : [b, a];
+        fc.pre(si(jar).lessThan(si(mix)));
+        expectWithin(
+          jarTest({ jar, mix, amounts: [amount] }).amounts[0] as never,
+          si(amount).times(si(jar)).over(si(mix)),
+        );
+        const whole = si(mix).plus(si(jar));
+        const weakMix = strengthOf({ mix, addedWater: jar, product: amount });
+        const hundred = Rational.of(100).times(exactSize("%"));
+        expectWithin(weakMix.strength, si(mix).times(hundred).over(whole));
+        expectWithin(weakMix.weakBy, si(jar).times(hundred).over(whole));
+        expectWithin(weakMix.lacking as never, si(amount).times(si(jar)).over(si(mix)));
+      }),
+      RUNS,
+    );
+    const strengths = of(masses.flatMap((over) => volumes.map((per) => `${over}/${per}` as const)));
+    fc.assert(
+      fc.property(strengths, strengths, of(volumes), (a, b, volume) => {
+        const [to, from] = si(a).lessThan(si(b)) ? [a, b] : [b, a];
+        expectWithin(dilute({ from, to, volume }).take, si(volume).times(si(to)).over(si(from)));
+      }),
+      RUNS,
+    );
+    fc.assert(
+      fc.property(of(masses), of(masses), of(volumes), (a, b, volume) => {
+        const [dose, amount] = si(a).lessThan(si(b)) ? [a, b] : [b, a];
+        expectWithin(stockFor({ amount, volume, dose }), si(volume).times(si(dose)).over(si(amount)));
+      }),
+      RUNS,
+    );
+  });
+
+  it("gives what rinsing leaves, within 8 ulp for each rinse", () => {
+    fc.assert(
+      fc.property(of(volumes), of(volumes), fc.integer({ min: 1, max: 5 }), (residual, water, rinses) => {
+        const part = si(residual).over(si(residual).plus(si(water)));
+        let left = Rational.of(1);
+        for (let i = 0; i < rinses; i++) left = left.times(part);
+        expectWithin(rinse({ residual, water, rinses }).strength, left, 8 * rinses);
+      }),
+      RUNS,
+    );
+  });
+
+  it("keeps the amounts that were printed exact where the inputs are round", () => {
+    expect(
+      productAmount({ rate: qty(2, "lb/100gal"), form: "dry", carrier: qty(300, "gal") }).amount.value,
+    ).toBe(96);
+    expect(exactly(96, "oz", "lb").toNumber()).toBe(6);
+  });
+});

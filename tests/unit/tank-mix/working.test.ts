@@ -1,0 +1,185 @@
+import { describe, expect, it } from "vitest";
+import {
+  activeIngredientRate,
+  activeIngredientRateWorking,
+  type CarrierInput,
+  carrierFor,
+  carrierForWorking,
+  dilute,
+  diluteWorking,
+  jarTest,
+  jarTestWorking,
+  type LabelRate,
+  type LoadsInput,
+  leftoverArea,
+  leftoverAreaWorking,
+  mixLoads,
+  productAmount,
+  productAmountWorking,
+  productInLoadsWorking,
+  productRate,
+  productRateWorking,
+  rinse,
+  rinseWorking,
+  splitLoads,
+  splitLoadsWorking,
+  stockFor,
+  stockForWorking,
+  strengthOf,
+  strengthOfWorking,
+  waterWorking,
+} from "../../../src/tank-mix/index.ts";
+import { qty } from "../../../src/units/index.ts";
+import type { WorkingLine } from "../../../src/units/working.ts";
+import { TANK_MIX_WORDS } from "../../../src/worksheet/words/tank-mix.ts";
+import { expectLinesTrue } from "../../helpers/working.ts";
+
+const area = { value: 1.7, unit: "ha", of: "treated" } as const;
+const ground = { value: 3.1, unit: "ac", of: "ground" } as const;
+
+/** Lines that are true, end in the function's own result, and have words for every name in them. */
+function expectWorking(lines: readonly WorkingLine[], result: unknown): void {
+  expectLinesTrue(lines);
+  expect(lines.at(-1)?.result).toEqual(result);
+  for (const line of lines) {
+    if (line.about !== undefined) {
+      const [term] = line.about.split(".").slice(-1);
+      const id = line.about.slice(0, -1 - (term ?? "").length);
+      const named = TANK_MIX_WORDS[line.about] !== undefined || wordFor(id, term ?? "") !== undefined;
+      expect(named, `words for ${line.about}`).toBe(true);
+      continue;
+    }
+    expect(TANK_MIX_WORDS[line.id]?.found, `words for ${line.id}`).toBeTruthy();
+    for (const symbol of Object.keys(line.terms)) {
+      expect(wordFor(line.id, symbol), `words for ${symbol} of ${line.id}`).toBeTruthy();
+      expect(line.formula).toMatch(new RegExp(`\\b${symbol}\\b`));
+    }
+  }
+}
+
+function wordFor(id: string, symbol: string): string | undefined {
+  const terms = TANK_MIX_WORDS[id]?.terms;
+  return terms?.[symbol] ?? terms?.[symbol.replace(/\d+$/, "")];
+}
+
+describe("the working of tank-mix, put into an evaluator that is not ours", () => {
+  it.each<[string, Partial<CarrierInput>]>([
+    ["without a reserve", {}],
+    ["with a reserve in per cent", { reserve: { percent: 7.5 }, lineVolume: qty(31, "fl_oz") }],
+    ["with a reserve as a volume", { reserve: { volume: qty(3, "pt") } }],
+    ["rounded up", { reserve: { roundUpTo: qty(3, "qt") }, lineVolume: qty(31, "fl_oz") }],
+    ["rounded up to what it is already", { reserve: { roundUpTo: qty(1, "pt") } }],
+  ])("is true for carrierFor %s", (_, change) => {
+    const input: CarrierInput = { rate: qty(37, "fl_oz/1000ft2"), area, ...change };
+    expectWorking(carrierForWorking(input), carrierFor(input).total);
+  });
+
+  it.each<[string, Partial<LoadsInput>]>([
+    ["by the tank", { split: "full-then-part" }],
+    ["equal, to a working fill", { split: "equal", workingFill: qty(3.3, "gal") }],
+    ["a hair over", { split: "equal", total: qty(8.000000000000002, "gal"), tank: qty(4, "gal") }],
+    ["by whole rows", { split: { pieces: 14 } }],
+    ["by whole rows with extra", { split: { pieces: 14, extra: qty(1, "qt") }, total: qty(40, "qt") }],
+    ["all rows in one load", { split: { pieces: 3 }, total: qty(1, "gal") }],
+  ])("is true for splitLoads %s", (_, change) => {
+    const input = { total: qty(17, "gal"), tank: qty(15, "L"), split: "equal", ...change } as LoadsInput;
+    expectWorking(splitLoadsWorking(input), splitLoads(input).count);
+  });
+
+  const percent = { value: 0.75, unit: "%" } as const;
+  it.each<[string, LabelRate, "liquid" | "dry"]>([
+    ["per treated area", qty(1.3, "pt/ac"), "liquid"],
+    ["per ground area", { rate: qty(700, "g/ha"), per: "ground" }, "dry"],
+    ["per row length", qty(3, "mL/m"), "liquid"],
+    ["per volume of carrier", qty(3, "lb/100gal"), "dry"],
+    ["per volume of carrier, as given", qty(3, "fl_oz/gal"), "liquid"],
+    ["in per cent by volume", { ...percent, basis: "v/v" }, "liquid"],
+    ["in per cent by weight in volume", { ...percent, basis: "w/v" }, "dry"],
+    ["as a ratio to the water", { parts: 1, to: 64, of: "water" }, "liquid"],
+    ["as a ratio of the mix", { parts: 1, to: 64, of: "mix" }, "liquid"],
+    [
+      "as a liquid's active ingredient",
+      { activeIngredient: qty(0.4, "lb/ac"), contains: qty(360, "g/L") },
+      "liquid",
+    ],
+    [
+      "as active ingredient by weight of a liquid",
+      {
+        activeIngredient: { value: 300, unit: "ppm", basis: "w/v" },
+        contains: { value: 22, unit: "%", basis: "w/w" },
+        density: qty(1.1, "kg/L"),
+      },
+      "liquid",
+    ],
+    [
+      "as a dry product's active ingredient on ground area",
+      { activeIngredient: { rate: qty(0.4, "lb/ac"), per: "ground" }, contains: qty(750, "g/kg") },
+      "dry",
+    ],
+    ["in a range", { low: qty(1, "pt/ac"), high: qty(2, "pt/ac"), chosen: qty(1.1, "pt/ac") }, "liquid"],
+  ])("is true for productAmount %s", (_, rate, form) => {
+    const input = {
+      rate,
+      form,
+      carrier: qty(13, "gal"),
+      carrierRate: qty(240, "L/ha"),
+      area,
+      ground,
+      rowLength: qty(900, "ft"),
+    };
+    expectWorking(productAmountWorking(input), productAmount(input).amount);
+  });
+
+  it("is true for active ingredient, both ways", () => {
+    const contents = [
+      { contains: qty(360, "g/L"), form: "liquid" },
+      { contains: { value: 36, unit: "%", basis: "w/v" }, form: "liquid" },
+      { contains: { value: 36, unit: "%", basis: "w/w" }, density: qty(9, "lb/gal"), form: "liquid" },
+      { contains: qty(750, "g/kg"), form: "dry" },
+    ] as const;
+    for (const content of contents) {
+      const input = { activeIngredient: qty(0.7, "lb/ac"), ...content };
+      expectWorking(productRateWorking(input), productRate(input));
+      const product = content.form === "liquid" ? qty(3, "pt/ac") : qty(300, "g/ha");
+      expectWorking(
+        activeIngredientRateWorking({ product, ...content }),
+        activeIngredientRate({ product, ...content }),
+      );
+    }
+  });
+
+  it("is true for products in loads, and their water", () => {
+    const loads = [{ carrier: qty(4, "gal") }, { carrier: qty(9, "qt") }];
+    const amount = qty(11, "fl_oz");
+    const lines = productInLoadsWorking({ amount, loads });
+    expect(lines).toHaveLength(2);
+    expectWorking(lines, { value: (11 * 2.25) / 6.25, unit: "fl_oz" });
+    const [, second] = mixLoads({ loads, amounts: [amount, qty(3, "oz"), qty(200, "mL")] }).loads;
+    if (second === undefined) throw new Error("two loads were given");
+    expectWorking(waterWorking(second), second.water);
+  });
+
+  it("is true for the small mixes", () => {
+    const jar = { jar: qty(1, "pt"), mix: qty(300, "L"), amounts: [qty(1, "kg"), qty(3, "pt")] };
+    expectWorking(jarTestWorking(jar), jarTest(jar).amounts[1]);
+    const percents = {
+      from: { ...percent, basis: "w/v" },
+      to: { value: 20, unit: "ppm", basis: "w/v" },
+    } as const;
+    expectWorking(
+      diluteWorking({ ...percents, volume: qty(3, "pt") }),
+      dilute({ ...percents, volume: qty(3, "pt") }).water,
+    );
+    const stock = { amount: qty(10, "mL"), volume: qty(1, "qt"), dose: qty(0.1, "tsp") };
+    expectWorking(stockForWorking(stock), stockFor(stock));
+    const rinses = { residual: qty(3, "pt"), water: qty(7, "L"), rinses: 3 };
+    expectWorking(rinseWorking(rinses), rinse(rinses).strength);
+    const weak = { mix: qty(3, "gal"), addedWater: qty(2, "L"), product: qty(5, "oz") };
+    expectWorking(strengthOfWorking(weak), strengthOf(weak).weakBy);
+    expect(strengthOfWorking(weak).find((line) => line.id === "tank-mix.lacking")?.result).toEqual(
+      strengthOf(weak).lacking,
+    );
+    const { value, unit } = leftoverArea({ volume: qty(2, "L"), rate: qty(31, "gal/ac") });
+    expectWorking(leftoverAreaWorking({ volume: qty(2, "L"), rate: qty(31, "gal/ac") }), { value, unit });
+  });
+});
