@@ -40,6 +40,12 @@ export interface Product {
   readonly inSolubleBag?: boolean;
   /** For a dry product: what this very product weighs by volume, so that it can be spooned where there is no scale. */
   readonly bulkDensity?: Density;
+  /** Its registration number, such as the EPA's, for the record. */
+  readonly registration?: string;
+  /** The label's restricted-entry interval in hours, 0 or more. */
+  readonly reEntryHours?: number;
+  /** The label's days from the last application to harvest, a whole number, 0 or more. */
+  readonly preHarvestDays?: number;
   /** What it costs. The plan has no costs unless given. */
   readonly price?: Price;
   /** Whether the label permits diluting it before it goes into the tank, for doses too small to measure. */

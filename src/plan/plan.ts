@@ -1,13 +1,9 @@
-import { treatedFraction } from "../area/treated.js";
-import { moved, relocated, SprayMathError, shown, within } from "../errors.js";
-import { rateOf } from "../output-rate/calibration.js";
-import { type Carrier, carrierFor } from "../tank-mix/carrier.js";
+import { moved, relocated, within } from "../errors.js";
+import type { Carrier } from "../tank-mix/carrier.js";
 import { leftoverArea } from "../tank-mix/leftover.js";
 import { splitLoads } from "../tank-mix/loads.js";
 import { type MixedLoad, mixLoads } from "../tank-mix/mix-loads.js";
 import { mixingOrder } from "../tank-mix/mixing-order.js";
-import { productAmount } from "../tank-mix/product.js";
-import { checkedList, checkedObject } from "../units/guard.js";
 import { sum } from "../units/quantity.js";
 import type { Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
 import { CAUTIONS } from "./cautions.js";
@@ -17,10 +13,10 @@ import { loadWarnings, productWarnings } from "./check-mix.js";
 import { planCost } from "./cost.js";
 import { type DoseMeasure, doseMeasure, doseRequest } from "./dose.js";
 import type { PlanInput, Product } from "./input.js";
-import { carrierInput, DEFAULT_SPLIT, loadsInput, PRODUCT_PLACES, productInput } from "./job.js";
-import { plotAreas, plotsOf } from "./plot.js";
+import { DEFAULT_SPLIT, loadsInput } from "./job.js";
 import type { LoadProduct, Plan, PlannedLoad } from "./result.js";
 import { thresholdsOf } from "./thresholds.js";
+import { jobTotals, known } from "./totals.js";
 
 /**
  * Works out a whole spray job: from the plot and the calibration to what is poured into each load, and measured with what.
@@ -54,17 +50,10 @@ import { thresholdsOf } from "./thresholds.js";
  * ```
  */
 export function planApplication(input: PlanInput): Plan {
-  checkedObject(input, "");
-  const area = jobArea(input);
-  const rate = within("calibration", () => rateOf(input.calibration));
-  checkedObject(input.sprayer, "sprayer");
-  const carrier = relocated(CARRIER_PLACES, () => carrierFor(carrierInput(input, rate, area.treated)));
+  const job = jobTotals(input);
+  const { area, rate, carrier, amounts } = job;
+  const { products } = input;
   const { loads, total } = relocated(LOADS_PLACES, () => splitLoads(loadsInput(input, carrier, area)));
-  const products = checkedProducts(input.products);
-  const job = { rate, carrier, area };
-  const amounts = each(products, (product) =>
-    relocated(PRODUCT_PLACES, () => productAmount(productInput(product, job))),
-  );
   const mixed = relocated({ amounts: "products" }, () =>
     mixLoads({ loads, amounts: amounts.map(({ amount }) => amount) }),
   );
@@ -81,7 +70,9 @@ export function planApplication(input: PlanInput): Plan {
   };
   const cost = planCost(input, { area, loads: planned, totals });
   return {
-    ...job,
+    area,
+    rate,
+    carrier,
     loads: planned,
     ...(order && { mixingOrder: order }),
     totals,
@@ -100,57 +91,12 @@ export function planApplication(input: PlanInput): Plan {
   };
 }
 
-const CARRIER_PLACES = { lineVolume: "sprayer.lineVolume", rate: "calibration", area: "plot" };
 const LOADS_PLACES = {
   total: "plot",
   tank: "sprayer.tank",
   workingFill: "sprayer.workingFill",
   leastLoad: "sprayer.leastLoad",
 };
-function each<T>(products: readonly Product[], work: (product: Product) => T): T[] {
-  return products.map((product, i) => within(`products[${i}]`, () => work(product)));
-}
-
-function jobArea({ plot }: PlanInput): Plan["area"] {
-  const several = Array.isArray(plot);
-  if (several) checkedList(plot, "plot");
-  const plots = plotsOf(plot).map((one, i) => within(several ? `plot[${i}]` : "plot", () => plotAreas(one)));
-  const treated = sum(plots.map((one) => one.treated));
-  const lengths = known(plots.map(({ rowLength }) => rowLength));
-  const grounds = known(plots.map(({ ground }) => ground));
-  const ground = grounds && sum(grounds);
-  return {
-    treated,
-    ...(ground && { ground, fraction: treatedFraction({ treated, ground }) }),
-    ...(lengths && { rowLength: sum(lengths) }),
-    plots,
-  };
-}
-
-/** The list, where none of it is missing. */
-function known<T>(list: readonly (T | undefined)[]): T[] | undefined {
-  return list.includes(undefined) ? undefined : (list as T[]);
-}
-
-function checkedProducts(products: readonly Product[]): readonly Product[] {
-  const names = new Set<string>();
-  for (const [i, product] of checkedList(products, "products").entries()) {
-    const { name } = checkedObject(product, `products[${i}]`);
-    const path = `products[${i}].name`;
-    if (typeof name !== "string" || name.trim() === "") {
-      throw new SprayMathError("missing", path, `Given ${shown(name)}; wanted the product's name.`);
-    }
-    if (names.has(name)) {
-      throw new SprayMathError(
-        "conflict",
-        path,
-        `Given ${shown(name)} a second time; wanted one entry a product.`,
-      );
-    }
-    names.add(name);
-  }
-  return products;
-}
 
 function plannedLoads(
   loads: readonly MixedLoad[],

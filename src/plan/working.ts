@@ -44,7 +44,7 @@ export interface PlanStep {
  *   products: [{ name: "Product A", form: "liquid", rate: qty(2, "L/ha") }],
  *   tools: "syringes",
  * });
- * console.log(planWorking(plan).map((step) => step.step).join(" ")); // area rate carrier loads product dose dose
+ * console.log(planWorking(plan).map((step) => step.step).join(" ")); // area rate carrier loads product dose
  * ```
  */
 export function planWorking(plan: Plan): PlanStep[] {

@@ -1,0 +1,78 @@
+import { treatedFraction } from "../area/treated.js";
+import { relocated, SprayMathError, shown, within } from "../errors.js";
+import { rateOf } from "../output-rate/calibration.js";
+import { type Carrier, carrierFor } from "../tank-mix/carrier.js";
+import { type ProductAmount, productAmount } from "../tank-mix/product.js";
+import { checkedList, checkedObject } from "../units/guard.js";
+import { sum } from "../units/quantity.js";
+import type { VolumeRate } from "../units/types.js";
+import type { PlanInput, Product } from "./input.js";
+import { carrierInput, PRODUCT_PLACES, productInput } from "./job.js";
+import { plotAreas, plotsOf } from "./plot.js";
+import type { Plan } from "./result.js";
+
+/** What a job takes in all, before it is parted into loads. */
+export interface JobTotals {
+  readonly area: Plan["area"];
+  readonly rate: VolumeRate;
+  readonly carrier: Carrier;
+  /** Each product in the whole mix, unrounded. */
+  readonly amounts: readonly ProductAmount[];
+}
+
+/** From the plot and the calibration to what the whole job takes. */
+export function jobTotals(input: PlanInput): JobTotals {
+  checkedObject(input, "");
+  const area = jobArea(input);
+  const rate = within("calibration", () => rateOf(input.calibration));
+  checkedObject(input.sprayer, "sprayer");
+  const carrier = relocated(CARRIER_PLACES, () => carrierFor(carrierInput(input, rate, area.treated)));
+  const amounts = checkedProducts(input.products).map((product, i) =>
+    within(`products[${i}]`, () =>
+      relocated(PRODUCT_PLACES, () => productAmount(productInput(product, { rate, carrier, area }))),
+    ),
+  );
+  return { area, rate, carrier, amounts };
+}
+
+const CARRIER_PLACES = { lineVolume: "sprayer.lineVolume", rate: "calibration", area: "plot" };
+function jobArea({ plot }: PlanInput): Plan["area"] {
+  const several = Array.isArray(plot);
+  if (several) checkedList(plot, "plot");
+  const plots = plotsOf(plot).map((one, i) => within(several ? `plot[${i}]` : "plot", () => plotAreas(one)));
+  const treated = sum(plots.map((one) => one.treated));
+  const lengths = known(plots.map(({ rowLength }) => rowLength));
+  const grounds = known(plots.map(({ ground }) => ground));
+  const ground = grounds && sum(grounds);
+  return {
+    treated,
+    ...(ground && { ground, fraction: treatedFraction({ treated, ground }) }),
+    ...(lengths && { rowLength: sum(lengths) }),
+    plots,
+  };
+}
+
+/** The list, where none of it is missing. */
+export function known<T>(list: readonly (T | undefined)[]): T[] | undefined {
+  return list.includes(undefined) ? undefined : (list as T[]);
+}
+
+function checkedProducts(products: readonly Product[]): readonly Product[] {
+  const names = new Set<string>();
+  for (const [i, product] of checkedList(products, "products").entries()) {
+    const { name } = checkedObject(product, `products[${i}]`);
+    const path = `products[${i}].name`;
+    if (typeof name !== "string" || name.trim() === "") {
+      throw new SprayMathError("missing", path, `Given ${shown(name)}; wanted the product's name.`);
+    }
+    if (names.has(name)) {
+      throw new SprayMathError(
+        "conflict",
+        path,
+        `Given ${shown(name)} a second time; wanted one entry a product.`,
+      );
+    }
+    names.add(name);
+  }
+  return products;
+}
