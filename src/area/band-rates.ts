@@ -12,7 +12,7 @@ import { positiveNumber } from "./made.js";
 const SOURCE = "plane geometry";
 
 /** Bands at a row spacing. */
-interface Bands {
+export interface BandSpacing {
   /** The treated width on one row. More than 0, at most the row spacing. */
   readonly bandWidth: Length;
   /** The distance from one row to the next. More than 0. */
@@ -24,7 +24,7 @@ interface Bands {
  *
  * @typeParam R - a volume or a weight per area
  */
-export interface CropRateInput<R extends VolumeRate | MassRate = VolumeRate | MassRate> extends Bands {
+export interface CropRateInput<R extends VolumeRate | MassRate = VolumeRate | MassRate> extends BandSpacing {
   /** The rate on what is treated: the label's broadcast rate, which holds inside the band as it is. More than 0. */
   readonly treatedRate: R;
 }
@@ -94,7 +94,8 @@ export function cropRateWorking(input: CropRateInput): WorkingLine[] {
  *
  * @typeParam R - a volume or a weight per area
  */
-export interface TreatedRateInput<R extends VolumeRate | MassRate = VolumeRate | MassRate> extends Bands {
+export interface TreatedRateInput<R extends VolumeRate | MassRate = VolumeRate | MassRate>
+  extends BandSpacing {
   /** The rate per area of ground, rows and spaces between them together. More than 0. */
   readonly cropRate: R;
 }
@@ -158,7 +159,7 @@ export function treatedRateWorking(input: TreatedRateInput): WorkingLine[] {
   });
 }
 
-function checkedBands({ bandWidth, rowSpacing }: Bands): { band: number; row: number } {
+function checkedBands({ bandWidth, rowSpacing }: BandSpacing): { band: number; row: number } {
   const { length } = unitsWith(bandWidth, "bandWidth");
   const [band, row] = [inUnit(bandWidth, length, "bandWidth"), inUnit(rowSpacing, length, "rowSpacing")];
   if (moreThan(band, row)) {

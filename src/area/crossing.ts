@@ -106,7 +106,7 @@ function compareCorners([ax, ay]: Corner, [bx, by]: Corner): number {
  * a turn too slight to tell in floating point (J. R. Shewchuk, Adaptive precision floating-point arithmetic and fast
  * robust geometric predicates, 1997, gives the bound).
  */
-export function turn([ax, ay]: Corner, [bx, by]: Corner, [cx, cy]: Corner): number {
+function turn([ax, ay]: Corner, [bx, by]: Corner, [cx, cy]: Corner): number {
   const left = (bx - ax) * (cy - ay);
   const right = (by - ay) * (cx - ax);
   const result = left - right;

@@ -1,4 +1,5 @@
 export {
+  type BandSpacing,
   type CropRateInput,
   cropRate,
   cropRateWorking,

@@ -62,24 +62,21 @@ const byOffsets: GroundArea = offsetsArea({ offsets: [ft, ft], spacing: ft, rule
 rectangleArea({ length: ft, width: qty(5, "gal") });
 // @ts-expect-error
 rectangleArea({ length: ft, width: 5 });
+const corners = [
+  [0, 0],
+  [1, 0],
+  [1, 1],
+] as const;
+const spatial = [
+  [0, 0, 1],
+  [1, 0, 1],
+  [1, 1, 1],
+] as const;
+boundaryArea({ corners, unit: "ft" });
 // @ts-expect-error
-boundaryArea({
-  corners: [
-    [0, 0],
-    [1, 0],
-    [1, 1],
-  ],
-  unit: "ac",
-});
+boundaryArea({ corners, unit: "ac" });
 // @ts-expect-error
-boundaryArea({
-  corners: [
-    [0, 0, 1],
-    [1, 0, 1],
-    [1, 1, 1],
-  ],
-  unit: "ft",
-});
+boundaryArea({ corners: spatial, unit: "ft" });
 // @ts-expect-error
 offsetsArea({ offsets: [ft, ft], spacing: ft });
 

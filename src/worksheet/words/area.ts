@@ -11,9 +11,10 @@ function lanes(
   length: readonly [string, string],
   width: readonly [string, string],
   spacing: readonly [string, string],
+  sides: Readonly<Record<string, string>> = {},
 ): Record<string, LineWords> {
   const lengths = Object.fromEntries([count, length, ["x", length[1]]]);
-  const widths = Object.fromEntries([width, ["sides", "sides treated of each row"]]);
+  const widths = { ...Object.fromEntries([width]), ...sides };
   return {
     [`${id}.ground`]: { found: GROUND, terms: { ...lengths, ...Object.fromEntries([spacing]) } },
     [`${id}.fraction`]: {
@@ -81,6 +82,7 @@ export const AREA_WORDS: Record<string, LineWords> = {
     ["rowLength", "row length"],
     ["stripWidth", "strip width on one side"],
     ["rowSpacing", ROW_SPACING],
+    { sides: "sides treated of each row" },
   ),
   "area.spots": {
     found: TREATED,
