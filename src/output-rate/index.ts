@@ -71,7 +71,13 @@ export {
   calibrationRecord,
   readCalibrationRecord,
 } from "./record.js";
-export { type Output, type SolvedOutput, type SolveInput, solveOutput, solveOutputWorking } from "./solve.js";
+export {
+  type OutputTerms,
+  type SolvedOutput,
+  type SolveInput,
+  solveOutput,
+  solveOutputWorking,
+} from "./solve.js";
 export {
   averageSpeed,
   averageSpeedWorking,
@@ -105,7 +111,7 @@ export {
   type UncertaintyShare,
 } from "./uncertainty.js";
 export {
-  type Change,
+  type CalibrationChange,
   type TodaysConditions,
   type WhatChanged,
   whatChanged,

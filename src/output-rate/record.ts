@@ -1,8 +1,10 @@
 import { SprayMathError, shown, within } from "../errors.js";
 import { checkedCount, checkedObject, inUnit } from "../units/guard.js";
 import type { Density, Length, Pressure, Quantity, Speed, Unit } from "../units/types.js";
+import { isTimed } from "./catch.js";
 import { type Measurement, measuredRate } from "./measurement.js";
 import { readingsOf } from "./readings.js";
+import { speedFrom } from "./speed.js";
 
 /** The conditions that a calibration holds for. Each is optional; what is not recorded cannot be compared later. */
 export interface CalibrationConditions {
@@ -49,7 +51,7 @@ export interface CalibrationRecordInput {
   readonly date: string;
   /** What was measured. */
   readonly measurement: Measurement;
-  /** The conditions it was measured under. */
+  /** The conditions it was measured under. A speed that the measurement tells need not be told again. */
   readonly conditions?: CalibrationConditions;
 }
 
@@ -84,8 +86,15 @@ export function calibrationRecord(input: CalibrationRecordInput): CalibrationRec
     version: 1,
     date: checkedDate(date, "date"),
     measurement: knownFields(measurement) as Measurement,
-    conditions: checkedConditions(conditions, "conditions"),
+    conditions: { ...measuredSpeed(measurement), ...checkedConditions(conditions, "conditions") },
   };
+}
+
+// Else a catch made at one speed would pass for one at any.
+function measuredSpeed(measurement: Measurement): { readonly speed?: Speed } {
+  if (measurement.kind !== "catch" && measurement.kind !== "flow") return {};
+  const { speed } = measurement;
+  return { speed: isTimed(speed) ? speedFrom(speed) : { value: speed.value, unit: speed.unit } };
 }
 
 /**

@@ -17,7 +17,7 @@ import { toldIn } from "./result.js";
 import { toldLines } from "./told-lines.js";
 
 /** The four amounts that belong together: any three give the fourth. */
-export interface Output {
+export interface OutputTerms {
   /** The volume per area. More than 0. */
   readonly rate: VolumeRate;
   /** The flow of everything that sprays `width`: one nozzle for a nozzle spacing, the whole boom for a swath. More than 0. */
@@ -30,15 +30,15 @@ export interface Output {
 
 /** Three of the four amounts; the one to be found is left out. */
 export type SolveInput =
-  | (Omit<Output, "rate"> & { readonly rate?: undefined })
-  | (Omit<Output, "flow"> & { readonly flow?: undefined })
-  | (Omit<Output, "speed"> & { readonly speed?: undefined })
-  | (Omit<Output, "width"> & { readonly width?: undefined });
+  | (Omit<OutputTerms, "rate"> & { readonly rate?: undefined })
+  | (Omit<OutputTerms, "flow"> & { readonly flow?: undefined })
+  | (Omit<OutputTerms, "speed"> & { readonly speed?: undefined })
+  | (Omit<OutputTerms, "width"> & { readonly width?: undefined });
 
 /** All four amounts, and which of them was worked out. */
-export interface SolvedOutput extends Output {
+export interface SolvedOutput extends OutputTerms {
   /** The name of the amount that was worked out. */
-  readonly found: keyof Output;
+  readonly found: keyof OutputTerms;
 }
 
 /**
@@ -69,7 +69,7 @@ export function solveOutput(input: SolveInput): SolvedOutput {
   return { rate, flow, speed, width, [found]: toldIn(result, told), found } as SolvedOutput;
 }
 
-const FORMULAS: Record<keyof Output, string> = {
+const FORMULAS: Record<keyof OutputTerms, string> = {
   rate: "flow / (speed * width)",
   flow: "rate * speed * width",
   speed: "flow / (rate * width)",
@@ -111,12 +111,12 @@ export function solveOutputWorking(input: SolveInput): WorkingLine[] {
 
 const NAMES = ["rate", "flow", "speed", "width"] as const;
 
-type Given = { readonly [Name in keyof Output]?: Output[Name] | undefined };
+type Given = { readonly [Name in keyof OutputTerms]?: OutputTerms[Name] | undefined };
 
 interface CheckedOutput {
-  readonly found: keyof Output;
+  readonly found: keyof OutputTerms;
   /** The units in which the formula is true as plain numbers. */
-  readonly units: Record<keyof Output, Unit>;
+  readonly units: Record<keyof OutputTerms, Unit>;
   readonly result: Quantity;
   readonly told: Unit;
 }
@@ -124,7 +124,7 @@ interface CheckedOutput {
 function checkedOutput(input: SolveInput): CheckedOutput {
   const found = missingOne(checkedObject(input, ""));
   for (const name of NAMES) if (name !== found) inUnit<Unit>(input[name] as Quantity, ANY_UNIT[name], name);
-  const { rate, flow, speed, width } = input as Given as Output;
+  const { rate, flow, speed, width } = input as Given as OutputTerms;
   // The formula is worked in the units of the flow, or of the rate where the flow is to be found.
   const { over, per } = resolveUnit((flow ?? rate).unit, "unit");
   const time = (flow === undefined ? "min" : per) as TimeUnit;
@@ -136,7 +136,8 @@ function checkedOutput(input: SolveInput): CheckedOutput {
     speed: `${length}/${time}`,
     width: length,
   } as const;
-  const number = (name: keyof Output): number => inUnit<Unit>(input[name] as Quantity, units[name], name);
+  const number = (name: keyof OutputTerms): number =>
+    inUnit<Unit>(input[name] as Quantity, units[name], name);
   const value = {
     rate: () => number("flow") / (number("speed") * number("width")),
     flow: () => number("rate") * number("speed") * number("width"),
@@ -153,7 +154,7 @@ function checkedOutput(input: SolveInput): CheckedOutput {
 // A unit of each amount's dimension, to check what was given before any unit of it is relied on.
 const ANY_UNIT = { rate: "L/ha", flow: "L/min", speed: "km/h", width: "m" } as const;
 
-function missingOne(input: SolveInput): keyof Output {
+function missingOne(input: SolveInput): keyof OutputTerms {
   const missing = NAMES.filter((name) => input[name] === undefined);
   const [found, another] = missing;
   if (found === undefined) {

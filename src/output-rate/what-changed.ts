@@ -28,7 +28,7 @@ export interface TodaysConditions {
 }
 
 /** One thing that is not as it was when the sprayer was calibrated. */
-export interface Change {
+export interface CalibrationChange {
   /** What changed; `date` where the calibration is older than the longest age. */
   readonly what: ConditionName | "date";
   /** As it was. */
@@ -44,7 +44,7 @@ export interface WhatChanged {
   /** Whether anything changed: if so, calibrate again. */
   readonly stale: boolean;
   /** What changed, in a fixed order. */
-  readonly changes: readonly Change[];
+  readonly changes: readonly CalibrationChange[];
   /** The rate as it was measured. */
   readonly rate: VolumeRate;
   /** The rate to expect from all the changes that can be computed, and from those alone: a reason to calibrate, no substitute for it. */
@@ -163,7 +163,7 @@ const FORMULAS = {
   density: "sqrt(before / now)",
 } as const;
 
-interface ComparedChange extends Omit<Change, "shift"> {
+interface ComparedChange extends Omit<CalibrationChange, "shift"> {
   /** What the rate is to be multiplied by; left out where that cannot be computed. */
   readonly factor?: number;
 }

@@ -1,11 +1,14 @@
 import { describe, expect, it } from "vitest";
 import {
   calibrationRecord,
+  type Measured,
+  type Measurement,
   rateOf,
   readCalibrationRecord,
+  type TimedDistance,
   whatChanged,
 } from "../../../src/output-rate/index.ts";
-import { qty } from "../../../src/units/index.ts";
+import { qty, type Speed } from "../../../src/units/index.ts";
 import { CONDITIONS, MEASUREMENTS } from "../../helpers/output-rate-samples.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 
@@ -42,6 +45,25 @@ describe("a calibration record", () => {
     const record = calibrationRecord({ date: "2025-04-12", measurement });
     measurement.used.value = 99;
     expect(rateOf({ kind: "record", record })).toEqual(qty(200, "L/ha"));
+  });
+
+  it("keeps the speed that a measurement tells, so that another one is noticed", () => {
+    const today = { date: "2025-06-01", conditions: { speed: qty(6, "mph") } };
+    const of = (kind: "catch" | "flow", speed: Measured<Speed> | TimedDistance) => {
+      const measurement = { ...MEASUREMENTS[kind], speed } as Measurement;
+      const record = calibrationRecord({ date: "2025-04-12", measurement });
+      return [record.conditions.speed, whatChanged(record, today).changes[0]?.shift];
+    };
+    const half = [qty(3, "mph"), qty(-50, "%")];
+    expect(of("flow", { ...qty(3, "mph"), uncertainty: qty(0.1, "mph") })).toEqual(half);
+    expect(of("catch", qty(3, "mph"))).toEqual(half);
+    expect(of("catch", { distance: qty(132, "ft"), time: qty(30, "s") })).toEqual(half);
+    const told = calibrationRecord({
+      date: "2025-04-12",
+      measurement: MEASUREMENTS.flow,
+      conditions: CONDITIONS,
+    });
+    expect(told.conditions.speed).toEqual(CONDITIONS.speed);
   });
 
   it("refuses a version it does not know, and none at all", () => {

@@ -51,6 +51,18 @@ describe("rateUncertainty", () => {
     expect(sure.shares.map(({ measurement }) => measurement)).toEqual(["swath", "scatter"]);
   });
 
+  it("counts a hand-held spray's row by its length and spacing", () => {
+    const part = (value: number) => ({ ...qty(value, "m"), uncertainty: qty(value / 100, "m") });
+    const hand = {
+      kind: "hand",
+      used: qty(2, "L"),
+      rowLength: part(20),
+      rowSpacing: part(2),
+      plantSpacing: part(1),
+    } as const;
+    expect(rateUncertainty(hand).relative.value).toBeCloseTo(Math.SQRT2, 12);
+  });
+
   it("looks into a record", () => {
     const record = calibrationRecord({ date: "2025-04-12", measurement: { ...strip, used } });
     expect(rateUncertainty({ kind: "record", record }).relative.value).toBeCloseTo(3, 12);

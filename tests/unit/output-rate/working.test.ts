@@ -100,6 +100,16 @@ const WORKINGS: [string, WorkingLine[], Quantity | number][] = [
     rates.directStripDistanceWorking({ ...pair, width: qty(50, "cm") }),
     rates.directStripDistance({ ...pair, width: qty(50, "cm") }),
   ],
+  [
+    "treeRowRate without plants",
+    rates.treeRowRateWorking({
+      used: row.used,
+      sides: 2,
+      rowLength: row.rowLength,
+      rowSpacing: row.rowSpacing,
+    }),
+    rates.treeRowRate({ ...row, sides: 2 }).perArea,
+  ],
   ["treeRowRate", rates.treeRowRateWorking(row), rates.treeRowRate(row).perArea],
   [
     "handRate on a plot",
