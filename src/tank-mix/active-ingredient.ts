@@ -214,7 +214,22 @@ function checkedFinite(value: number, path: string): number {
 
 const SOURCE = "by definition of what a product contains";
 
-/** The working of {@link productRate}. */
+/**
+ * The working of {@link productRate}.
+ *
+ * @param input - as for {@link productRate}
+ * @returns the lines, in order, ending with the result
+ * @throws SprayMathError what {@link productRate} throws
+ *
+ * @example
+ * ```ts
+ * import { productRateWorking } from "swath-to-spoon/tank-mix";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = productRateWorking({ activeIngredient: qty(1, "lb/ac"), contains: qty(4, "lb/gal"), form: "liquid" });
+ * console.log(lines.at(-1)?.formula); // activeIngredient / content
+ * ```
+ */
 export function productRateWorking(input: ProductRateInput): WorkingLine[] {
   return productRateWorkingIn(input);
 }
@@ -313,7 +328,22 @@ export function activeIngredientRate(input: ActiveIngredientInput): MassRate | D
   return { value: checkedFinite(value, "product"), unit: resultUnit } as MassRate;
 }
 
-/** The working of {@link activeIngredientRate}. */
+/**
+ * The working of {@link activeIngredientRate}.
+ *
+ * @param input - as for {@link activeIngredientRate}
+ * @returns the lines, in order, ending with the result
+ * @throws SprayMathError what {@link activeIngredientRate} throws
+ *
+ * @example
+ * ```ts
+ * import { activeIngredientRateWorking } from "swath-to-spoon/tank-mix";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = activeIngredientRateWorking({ product: qty(3, "pt/ac"), contains: qty(4, "lb/gal") });
+ * console.log(lines.at(-1)?.formula); // product * content
+ * ```
+ */
 export function activeIngredientRateWorking(input: ActiveIngredientInput): WorkingLine[] {
   const terms = activeTerms(input);
   return [

@@ -154,7 +154,23 @@ function totals(sprayed: number, { lines, reserve }: Terms): { reserve: number; 
 const BY_DEFINITION = "volume = rate x area, by definition";
 const COMMON_PRACTICE = "common practice, no source";
 
-/** The working of {@link carrierFor}. */
+/**
+ * The working of {@link carrierFor}.
+ *
+ * @param input - as for {@link carrierFor}
+ * @returns the lines, in order, ending with the result
+ * @throws SprayMathError what {@link carrierFor} throws
+ *
+ * @example
+ * ```ts
+ * import { carrierForWorking } from "swath-to-spoon/tank-mix";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const area = { value: 2, unit: "ac", of: "treated" } as const;
+ * const lines = carrierForWorking({ rate: qty(20, "gal/ac"), area });
+ * console.log(lines.map((line) => line.formula)); // [ 'rate * area', 'sprayed + lines + reserve' ]
+ * ```
+ */
 export function carrierForWorking(input: CarrierInput): WorkingLine[] {
   const terms = termsOf(input);
   const { sprayed, reserve, total, lines } = carrierFor(input);

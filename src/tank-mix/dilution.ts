@@ -118,7 +118,22 @@ export function dilute(input: DilutionInput): Dilution {
 
 const SOURCE = "C1 * V1 = C2 * V2: the dissolved amount stays the same";
 
-/** The working of {@link dilute}. */
+/**
+ * The working of {@link dilute}.
+ *
+ * @param input - as for {@link dilute}
+ * @returns the lines, in order, ending with the result
+ * @throws SprayMathError what {@link dilute} throws
+ *
+ * @example
+ * ```ts
+ * import { diluteWorking } from "swath-to-spoon/tank-mix";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = diluteWorking({ from: qty(50, "mL/L"), to: qty(5, "mL/L"), volume: qty(10, "L") });
+ * console.log(lines[0]?.formula, lines[0]?.result); // volume * to / from { value: 1, unit: 'L' }
+ * ```
+ */
 export function diluteWorking(input: DilutionInput): WorkingLine[] {
   const { to, volume, unit } = termsOf(input);
   const { take, water } = dilute(input);
@@ -205,7 +220,22 @@ export function stockFor(input: StockInput): Volume {
   return { value: Math.min(volume, (volume * dose) / input.amount.value), unit };
 }
 
-/** The working of {@link stockFor}. */
+/**
+ * The working of {@link stockFor}.
+ *
+ * @param input - as for {@link stockFor}
+ * @returns the lines, in order, ending with the result
+ * @throws SprayMathError what {@link stockFor} throws
+ *
+ * @example
+ * ```ts
+ * import { stockForWorking } from "swath-to-spoon/tank-mix";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = stockForWorking({ amount: qty(10, "mL"), volume: qty(1, "L"), dose: qty(0.5, "mL") });
+ * console.log(lines.at(-1)?.formula); // volume * dose / amount
+ * ```
+ */
 export function stockForWorking(input: StockInput): WorkingLine[] {
   const { dose, volume, unit } = stockTerms(input);
   const { amount } = input;

@@ -101,7 +101,22 @@ export function jarTest(input: JarTestInput): JarTest {
   return { amounts, water: { value: Math.max(0, jar - liquids), unit: jarUnit }, stand };
 }
 
-/** The working of {@link jarTest}: one line a product. */
+/**
+ * The working of {@link jarTest}: one line a product.
+ *
+ * @param input - as for {@link jarTest}
+ * @returns the lines, in order, ending with the result
+ * @throws SprayMathError what {@link jarTest} throws
+ *
+ * @example
+ * ```ts
+ * import { jarTestWorking } from "swath-to-spoon/tank-mix";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = jarTestWorking({ jar: qty(700, "mL"), mix: qty(70, "L"), amounts: [qty(800, "mL")] });
+ * console.log(lines.at(-1)?.formula, lines.at(-1)?.result); // amount * jar / mix { value: 8, unit: 'mL' }
+ * ```
+ */
 export function jarTestWorking(input: JarTestInput): WorkingLine[] {
   const { jar, jarUnit, mix } = termsOf(input);
   const { amounts } = jarTest(input);

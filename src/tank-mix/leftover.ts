@@ -60,7 +60,22 @@ export function leftoverArea(input: LeftoverInput): TreatedArea {
   return { value, unit, of: "treated" };
 }
 
-/** The working of {@link leftoverArea}. */
+/**
+ * The working of {@link leftoverArea}.
+ *
+ * @param input - as for {@link leftoverArea}
+ * @returns the lines, in order, ending with the result
+ * @throws SprayMathError what {@link leftoverArea} throws
+ *
+ * @example
+ * ```ts
+ * import { leftoverAreaWorking } from "swath-to-spoon/tank-mix";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = leftoverAreaWorking({ volume: qty(0.5, "gal"), rate: qty(20, "gal/ac") });
+ * console.log(lines[0]?.formula); // volume / rate
+ * ```
+ */
 export function leftoverAreaWorking(input: LeftoverInput): WorkingLine[] {
   const { volume, volumeUnit, area } = termsOf(input);
   const treated: Quantity = { value: volume / input.rate.value, unit: area };

@@ -6,8 +6,8 @@ import type { Quantity, Volume, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
 import { rescaled, scaled, shareOf, unscaled } from "./scaled.js";
 
-/** The most loads that one job may take: past it a unit or a tank is wrong, not the plot large. */
-export const MOST_LOADS = 10_000;
+// Past so many loads a unit or a tank is wrong, not the plot large.
+const MOST_LOADS = 10_000;
 
 /** Whole rows, or plots of one size, to a load, so that none ends in the middle of a tank. */
 export interface WholePieces {
@@ -242,7 +242,22 @@ function refuseShortLoads(input: LoadsInput, terms: Terms, parts: readonly Part[
   );
 }
 
-/** The working of {@link splitLoads}: how many loads there are. */
+/**
+ * The working of {@link splitLoads}: how many loads there are.
+ *
+ * @param input - as for {@link splitLoads}
+ * @returns the lines, in order, ending with the result
+ * @throws SprayMathError what {@link splitLoads} throws
+ *
+ * @example
+ * ```ts
+ * import { splitLoadsWorking } from "swath-to-spoon/tank-mix";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = splitLoadsWorking({ total: qty(10, "gal"), tank: qty(4, "gal"), split: "equal" });
+ * console.log(lines.map((line) => line.formula)); // [ 'total / fill', 'ceil(fills)' ]
+ * ```
+ */
 export function splitLoadsWorking(input: LoadsInput): WorkingLine[] {
   const terms = termsOf(input);
   const { count } = splitLoads(input);

@@ -88,7 +88,23 @@ function waterOf(load: Load, amounts: readonly (Volume | Mass)[], i: number): Vo
   return { value: Math.max(0, value - products), unit };
 }
 
-/** The working of {@link mixLoads} for one load: its water. */
+/**
+ * The working of {@link mixLoads} for one load: its water.
+ *
+ * @param load - as for {@link mixLoads}
+ * @returns the lines, in order, ending with the result
+ * @throws SprayMathError what {@link mixLoads} throws
+ *
+ * @example
+ * ```ts
+ * import { mixLoads, waterWorking } from "swath-to-spoon/tank-mix";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const { loads } = mixLoads({ loads: [{ carrier: qty(4, "gal") }], amounts: [qty(1, "gal")] });
+ * const lines = loads.flatMap(waterWorking);
+ * console.log(lines[0]?.formula, lines[0]?.result); // mix - x1 { value: 3, unit: 'gal' }
+ * ```
+ */
 export function waterWorking(load: MixedLoad): WorkingLine[] {
   const { carrier, amounts, water } = load;
   const liquids = liquidsIn(amounts);

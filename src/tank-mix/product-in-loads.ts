@@ -107,7 +107,23 @@ export function carriersGone(loads: readonly Load[]): number[] {
   });
 }
 
-/** The working of {@link productInLoads}: one line a load, before the amounts are rounded to decimals. */
+/**
+ * The working of {@link productInLoads}: one line a load, before the amounts are rounded to decimals.
+ *
+ * @param input - as for {@link productInLoads}
+ * @returns the lines, in order, ending with the result
+ * @throws SprayMathError what {@link productInLoads} throws
+ *
+ * @example
+ * ```ts
+ * import { productInLoadsWorking } from "swath-to-spoon/tank-mix";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const loads = [{ carrier: qty(4, "gal") }, { carrier: qty(2, "gal") }];
+ * const lines = productInLoadsWorking({ amount: qty(12, "fl_oz"), loads });
+ * console.log(lines[1]?.formula, lines[1]?.result); // amount * carrier / total { value: 4, unit: 'fl_oz' }
+ * ```
+ */
 export function productInLoadsWorking(input: ProductInLoadsInput): WorkingLine[] {
   const { amount, loads } = checkedObject(input, "");
   const { amounts } = productInLoads(input);

@@ -345,7 +345,23 @@ function refuseOutside(
 
 const BY_DEFINITION = "by definition of the rate";
 
-/** The working of {@link productAmount}. */
+/**
+ * The working of {@link productAmount}.
+ *
+ * @param input - as for {@link productAmount}
+ * @returns the lines, in order, ending with the result
+ * @throws SprayMathError what {@link productAmount} throws
+ *
+ * @example
+ * ```ts
+ * import { productAmountWorking } from "swath-to-spoon/tank-mix";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const job = { carrier: qty(10, "gal"), carrierRate: qty(20, "gal/ac") };
+ * const lines = productAmountWorking({ rate: qty(24, "fl_oz/ac"), form: "liquid", ...job });
+ * console.log(lines.map((line) => line.formula)); // [ 'rate / carrierRate', 'strength * carrier' ]
+ * ```
+ */
 export function productAmountWorking(input: ProductInput): WorkingLine[] {
   const { amount, strength } = productAmount(input);
   const { rate, path } = singleOf(input.rate);

@@ -64,7 +64,22 @@ export function rinse(input: RinseInput): Rinse {
   };
 }
 
-/** The working of {@link rinse}. */
+/**
+ * The working of {@link rinse}.
+ *
+ * @param input - as for {@link rinse}
+ * @returns the lines, in order, ending with the result
+ * @throws SprayMathError what {@link rinse} throws
+ *
+ * @example
+ * ```ts
+ * import { rinseWorking } from "swath-to-spoon/tank-mix";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = rinseWorking({ residual: qty(1, "L"), water: qty(9, "L"), rinses: 3 });
+ * console.log(lines[0]?.formula); // 100 * (residual / (residual + water)) ^ rinses
+ * ```
+ */
 export function rinseWorking(input: RinseInput): WorkingLine[] {
   const { residual, water, unit } = termsOf(input);
   const { strength } = rinse(input);

@@ -70,7 +70,22 @@ export function strengthOf<A extends Volume | Mass>(input: DilutedMix<A>): MixSt
 
 const SOURCE = "the product stays the same while the volume grows, by definition of strength";
 
-/** The working of {@link strengthOf}: what is left of the strength, and by how much the mix is weak. */
+/**
+ * The working of {@link strengthOf}: what is left of the strength, and by how much the mix is weak.
+ *
+ * @param input - as for {@link strengthOf}
+ * @returns the lines, in order, ending with the result
+ * @throws SprayMathError what {@link strengthOf} throws
+ *
+ * @example
+ * ```ts
+ * import { strengthOfWorking } from "swath-to-spoon/tank-mix";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const lines = strengthOfWorking({ mix: qty(3, "gal"), addedWater: qty(1, "gal") });
+ * console.log(lines.at(-1)?.formula); // 100 * added / (mix + added)
+ * ```
+ */
 export function strengthOfWorking(input: DilutedMix): WorkingLine[] {
   const { mix, added } = termsOf(input);
   const { strength, weakBy, lacking } = strengthOf(input);

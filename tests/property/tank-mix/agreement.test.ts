@@ -173,6 +173,30 @@ describe("what a careful person relies on", () => {
     );
   });
 
+  it("a total rounded up is the next multiple, and never less than the job takes", () => {
+    fc.assert(
+      fc.property(
+        number(0.01, 50),
+        number(5, 100),
+        number(0, 3),
+        fc.constantFrom(0.25, 0.5, 1, 2, 5),
+        (acres, gallons, lines, step) => {
+          const carrier = carrierFor({
+            rate: qty(gallons, "gal/ac"),
+            area: { value: acres, unit: "ac", of: "treated" },
+            lineVolume: qty(lines, "gal"),
+            reserve: { roundUpTo: qty(step, "gal") },
+          });
+          const needed = gallons * acres + lines;
+          expect(Number.isInteger(carrier.total.value / step)).toBe(true);
+          expect(carrier.total.value).toBeGreaterThanOrEqual(needed * (1 - 1e-11));
+          expect(carrier.total.value).toBeLessThan((needed + step) * (1 + 1e-11));
+          expect(carrier.reserve.value).toBeGreaterThanOrEqual(0);
+        },
+      ),
+    );
+  });
+
   it("more rinses never leave more, and the same water in more rinses leaves less", () => {
     fc.assert(
       fc.property(
