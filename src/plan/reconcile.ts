@@ -1,5 +1,6 @@
 import { relocated, SprayMathError, within } from "../errors.js";
 import { checkLabel, type Finding } from "../tank-mix/label-limits.js";
+import { isRange } from "../tank-mix/label-rate.js";
 import { strengthOf } from "../tank-mix/strength.js";
 import { convertValue } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
@@ -212,22 +213,32 @@ function appliedPlot(plan: Plan, i: number, used: number, strength: number): App
     used: mix,
     rate,
     fromPlanPercent: percentMore(rate.value, plan.rate.value),
-    products: plan.totals.products.map((product) => {
+    products: plan.totals.products.map((product, k) => {
       const applied = appliedAmount(product, mix, strength);
+      const unit = rateUnit(plan, k, applied);
       const planned = appliedAmount(product, { value: 1, unit: mix.unit }, 1).value / perMix(plan, mix.unit);
-      const { landArea } = unitsLike(plan.rate.unit);
-      const productRate = perArea(applied, treated, `${applied.unit}/${landArea}` as Unit);
+      const productRate = perArea(applied, treated, unit);
       return {
         name: product.name,
         applied,
         rate: productRate as VolumeRate | MassRate,
         fromPlanPercent: percentMore(
           productRate.value,
-          convertValue(planned, `${applied.unit}/m2` as Unit, productRate.unit, "", ""),
+          convertValue(planned, `${applied.unit}/m2` as Unit, unit, "", ""),
         ),
       };
     }),
   };
+}
+
+/** The unit to tell a rate in: the label's own where that is per area, so that the two can be held side by side. */
+function rateUnit(plan: Plan, k: number, { unit }: Volume | Mass): Unit {
+  const { rate } = plan.input.products[k] as Plan["input"]["products"][number];
+  const single = isRange(rate) ? rate.chosen : rate;
+  const own = "unit" in single ? single.unit : "rate" in single ? single.rate.unit : undefined;
+  const dimension = own && resolveUnit(own, "rate").dimension;
+  if (own && (dimension === "volumeRate" || dimension === "massRate")) return own;
+  return `${unit}/${unitsLike(plan.rate.unit).landArea}` as Unit;
 }
 
 /** The area, in m², that one unit of mix treats at the calibrated rate. */

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { SprayMathError } from "../../../src/errors.ts";
+import type { ErrorCode } from "../../../src/errors.ts";
 import { type PlanInput, planApplication } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { expectRefused } from "../../helpers/refusal.ts";
 
 const JOB: PlanInput = {
   plot: {
@@ -19,16 +20,6 @@ const JOB: PlanInput = {
   ],
   tools: "us-spoons",
 };
-
-function faultOf(work: () => unknown): { code: string; path: string } {
-  try {
-    work();
-  } catch (error) {
-    if (error instanceof SprayMathError) return { code: error.code, path: error.path };
-    throw error;
-  }
-  throw new Error("no fault was found");
-}
 
 describe("planApplication", () => {
   it("follows one job by hand from plot to load (plane geometry and the definition of a rate)", () => {
@@ -134,7 +125,7 @@ describe("planApplication, given what cannot be", () => {
   const product = (change: object): unknown =>
     bad({ products: [JOB.products[1], { ...JOB.products[0], ...change }] });
 
-  it.each<[string, unknown, string, string]>([
+  it.each<[string, unknown, ErrorCode, string]>([
     ["nothing", undefined, "missing", ""],
     ["text", "a job", "not-a-quantity", ""],
     ["no plot", bad({ plot: undefined }), "missing", "plot"],
@@ -211,6 +202,6 @@ describe("planApplication, given what cannot be", () => {
     ["no tools", bad({ tools: [] }), "too-few", "tools"],
     ["an unknown set of tools", bad({ tools: "ladles" }), "unknown-choice", "tools"],
   ])("refuses %s and says where", (_, input, code, path) => {
-    expect(faultOf(() => planApplication(input as PlanInput))).toEqual({ code, path });
+    expectRefused(() => planApplication(input as PlanInput), code, path);
   });
 });

@@ -1,0 +1,255 @@
+import { describe, expect, it } from "vitest";
+import type { ErrorCode } from "../../../src/errors.ts";
+import {
+  type ActualApplication,
+  comparePlans,
+  type PlanInput,
+  planApplication,
+  planSensitivity,
+  reconcile,
+} from "../../../src/plan/index.ts";
+import { qty } from "../../../src/units/index.ts";
+import { expectRefused } from "../../helpers/refusal.ts";
+
+const JOB: PlanInput = {
+  plot: { kind: "row-bands", name: "East rows", rows: 10, rowLength: qty(50, "m"), bandWidth: qty(60, "cm") },
+  calibration: {
+    kind: "strip",
+    used: { ...qty(2, "L"), resolution: qty(0.01, "L") },
+    swath: qty(60, "cm"),
+    distance: qty(100, "m"),
+  },
+  sprayer: { tank: qty(15, "L"), lineVolume: qty(0.5, "L") },
+  reserve: { percent: 5 },
+  products: [
+    {
+      name: "Product A",
+      form: "liquid",
+      rate: qty(2, "L/ha"),
+      label: { max: qty(2, "L/ha"), seasonMax: qty(5, "L/ha") },
+      soFar: { rate: qty(2, "L/ha"), applications: 1 },
+      registration: "000-000",
+      reEntryHours: 12,
+      preHarvestDays: 7,
+    },
+    { name: "Product B", form: "dry", rate: qty(1, "kg/100L"), reEntryHours: 24 },
+  ],
+  tools: "syringes",
+};
+const plan = planApplication(JOB);
+
+describe("planSensitivity", () => {
+  const found = planSensitivity(plan);
+  const at = (path: string) => found.find((one) => one.path === path);
+
+  it("moves the mix one for one with what the sprayer puts out, and against width and distance", () => {
+    // total = sprayed × 1.05 + 0.5 L, so a per cent of the output moves a little less than a per cent of the total.
+    const { sprayed, total } = plan.carrier;
+    const share = (sprayed.value * 1.05) / total.value;
+    expect(at("calibration.used")?.mix).toBeCloseTo(share, 5);
+    expect(at("calibration.distance")?.mix).toBeCloseTo(-share, 5);
+    expect(at("sprayer.lineVolume")?.mix).toBeCloseTo(1 - share, 5);
+  });
+
+  it("leaves a rate per area nearly alone when the output moves, and a rate per carrier not", () => {
+    const [perArea, perCarrier] = at("calibration.used")?.products ?? [];
+    const lines = 0.5 / plan.carrier.total.value;
+    expect(perArea?.percent).toBeCloseTo(-lines, 5);
+    expect(perCarrier?.percent).toBeCloseTo(1 - lines, 5);
+  });
+
+  it("takes label rates one for one and counts by one more", () => {
+    expect(at("products[0].rate")?.products).toEqual([
+      { name: "Product A", percent: 1 },
+      { name: "Product B", percent: 0 },
+    ]);
+    const rows = at("plot.rows");
+    expect(rows?.change).toBe("one-more");
+    expect(rows?.mix).toBeCloseTo(
+      (100 * (plan.carrier.sprayed.value / 10) * 1.05) / plan.carrier.total.value,
+      5,
+    );
+  });
+
+  it("names no field that moves nothing, and sorts the strongest first", () => {
+    const paths = found.map(({ path }) => path);
+    expect(paths).not.toContain("calibration.used.resolution");
+    expect(paths).not.toContain("sprayer.tank");
+    expect(paths[0]).toBe("plot.rows");
+  });
+
+  it("holds a reserve that rounds up", () => {
+    const rounded = planApplication({ ...JOB, reserve: { roundUpTo: qty(5, "L") } });
+    const moves = planSensitivity(rounded).find(({ path }) => path === "calibration.used")?.mix ?? 0;
+    expect(moves).toBeCloseTo(rounded.carrier.sprayed.value / rounded.carrier.total.value, 5);
+  });
+});
+
+describe("comparePlans", () => {
+  it("finds no difference between a plan and the same job in other units", () => {
+    const other = planApplication({
+      ...JOB,
+      sprayer: { tank: qty(15_000, "mL"), lineVolume: qty(500, "mL") },
+    });
+    expect(comparePlans(plan, other)).toEqual({ inputs: [], results: [], newWarnings: [], goneWarnings: [] });
+  });
+
+  it("says what changed, by how much, and which warnings came and went", () => {
+    const small = planApplication({
+      ...JOB,
+      sprayer: { tank: qty(4, "L") },
+      reserve: { volume: qty(1, "L") },
+    });
+    const { inputs, results, newWarnings, goneWarnings } = comparePlans(plan, small);
+    expect(inputs).toContainEqual(
+      expect.objectContaining({ path: "sprayer.tank", percent: expect.closeTo(-73.3333333333, 9) }),
+    );
+    expect(inputs).toContainEqual({
+      path: "sprayer.lineVolume",
+      before: qty(0.5, "L"),
+      after: null,
+      percent: null,
+    });
+    expect(inputs).toContainEqual({ path: "reserve.percent", before: 5, after: null, percent: null });
+    expect(results).toContainEqual({ path: "loads", before: 1, after: 3, percent: 200 });
+    expect(newWarnings).toContain("mix-over-tank");
+    expect(comparePlans(small, plan).goneWarnings).toEqual(newWarnings);
+    expect(goneWarnings).toEqual([]);
+  });
+});
+
+describe("reconcile", () => {
+  const DONE = { finished: "2026-05-02T22:30" };
+
+  it("gives the plan's own rates where the job went as planned", () => {
+    const { left, plots, strengthPercent } = reconcile(plan, { ...DONE, left: plan.leftover.carrier });
+    expect(left.value).toBeCloseTo(plan.leftover.carrier.value, 12);
+    expect(strengthPercent).toBe(100);
+    expect(plots).toHaveLength(1);
+    expect(plots[0]).toMatchObject({ name: "East rows", fromPlanPercent: expect.closeTo(0, 8) });
+    expect(plots[0]?.products[0]?.rate).toEqual({ value: expect.closeTo(2, 9), unit: "L/ha" });
+    expect(plots[0]?.products[1]?.rate.unit).toBe("g/ha");
+  });
+
+  it("tells how far each plot and product is from plan and label", () => {
+    const used = [{ value: plan.carrier.sprayed.value * 1.1, unit: "L" }] as const;
+    const { plots, findings, left } = reconcile(plan, { ...DONE, mixed: qty(15, "L"), used });
+    expect(plots[0]?.fromPlanPercent).toBeCloseTo(10, 8);
+    expect(plots[0]?.products[0]?.fromPlanPercent).toBeCloseTo(10, 8);
+    expect(left.value).toBeCloseTo(15 - plan.carrier.sprayed.value * 1.1, 12);
+    expect(findings.map(({ code, severity, path }) => ({ code, severity, path }))).toContainEqual({
+      code: "rate-over-max",
+      severity: "refusal",
+      path: "rate",
+    });
+  });
+
+  it("counts water that was added without product as a weak mix", () => {
+    const { mixed, addedWater } = { mixed: qty(10, "L"), addedWater: qty(2.5, "L") };
+    const done = reconcile(plan, { ...DONE, mixed, addedWater, left: qty(0, "L") });
+    expect(done.strengthPercent).toBeCloseTo(80, 12);
+    expect(done.used.value).toBeCloseTo(12.5, 12);
+    // 10 L at the plan's strength, whatever water came on top.
+    const strength = plan.totals.products[0]?.strength.value ?? 0;
+    expect(done.plots[0]?.products[0]?.applied.value).toBeCloseTo(10 * strength, 9);
+  });
+
+  it("shares what was used by treated area where plots are not told apart", () => {
+    const rectangle = (width: number) =>
+      ({ kind: "rectangle", length: qty(100, "m"), width: qty(width, "m") }) as const;
+    const two = planApplication({
+      ...JOB,
+      plot: [rectangle(10), rectangle(30)],
+      sprayer: { tank: qty(200, "L") },
+    });
+    const { plots } = reconcile(two, { ...DONE, left: qty(0, "L") });
+    expect((plots[1]?.used.value ?? 0) / (plots[0]?.used.value ?? 1)).toBeCloseTo(3, 12);
+    expect(plots[0]?.rate.value).toBeCloseTo(plots[1]?.rate.value ?? 0, 10);
+  });
+
+  it("adds the season up by the plot that had most", () => {
+    const { season } = reconcile(plan, { ...DONE, left: plan.leftover.carrier });
+    expect(season[0]).toEqual({
+      name: "Product A",
+      rate: { value: expect.closeTo(4, 9), unit: "L/ha" },
+      applications: 2,
+    });
+    expect(season[1]).toEqual({ name: "Product B" });
+    const first = planApplication({
+      ...JOB,
+      products: [{ ...JOB.products[0], soFar: { applications: 0 } }] as PlanInput["products"],
+    });
+    expect(reconcile(first, { ...DONE, left: first.leftover.carrier }).season[0]).toMatchObject({
+      rate: { value: expect.closeTo(2, 9) },
+      applications: 1,
+    });
+  });
+
+  it("keeps the record that 7 CFR 110.3(a) asks for, and says what is missing in it", () => {
+    const { record } = reconcile(plan, {
+      ...DONE,
+      started: "2026-05-02T21:00",
+      left: plan.leftover.carrier,
+      applicator: "Robin Vale",
+      crop: "peppers",
+    });
+    expect(record).toMatchObject({
+      version: 1,
+      date: "2026-05-02",
+      applicator: "Robin Vale",
+      crop: "peppers",
+    });
+    expect(record.products[0]).toMatchObject({
+      name: "Product A",
+      registration: "000-000",
+      applied: { unit: "mL" },
+    });
+    expect(record.treated).toEqual(plan.area.treated);
+    expect(record.missing).toEqual(["products[1].registration", "location", "certification"]);
+    expect(JSON.parse(JSON.stringify(record))).toEqual(record);
+    expect(record).not.toHaveProperty("left");
+  });
+
+  it("waits for the longest interval of the products", () => {
+    const { record } = reconcile(plan, { ...DONE, left: plan.leftover.carrier });
+    expect(record.reEntry).toBe("2026-05-03T22:30");
+    expect(record.firstHarvest).toBe("2026-05-09");
+    const none = planApplication({
+      ...JOB,
+      products: [{ name: "Product A", form: "liquid", rate: qty(2, "L/ha") }],
+    });
+    expect(reconcile(none, { ...DONE, left: none.leftover.carrier }).record).not.toHaveProperty("reEntry");
+  });
+
+  it.each<[string, ActualApplication, ErrorCode, string]>([
+    ["no end", { left: qty(1, "L") } as ActualApplication, "missing", "actual.finished"],
+    ["an end that is no time", { finished: "2 May", left: qty(1, "L") }, "unreadable", "actual.finished"],
+    [
+      "a day that does not exist",
+      { finished: "2026-02-30T10:00", left: qty(1, "L") },
+      "unreadable",
+      "actual.finished",
+    ],
+    [
+      "a start after the end",
+      { ...DONE, started: "2026-05-02T22:31", left: qty(1, "L") },
+      "conflict",
+      "actual.started",
+    ],
+    ["neither left nor used", DONE, "missing", "actual.left"],
+    ["both left and used", { ...DONE, left: qty(1, "L"), used: [qty(1, "L")] }, "conflict", "actual.left"],
+    ["all of it left", { ...DONE, mixed: qty(5, "L"), left: qty(5, "L") }, "conflict", "actual.left"],
+    ["more used than mixed", { ...DONE, mixed: qty(5, "L"), used: [qty(6, "L")] }, "conflict", "actual.used"],
+    ["a plot too few", { ...DONE, used: [] }, "too-few", "actual.used"],
+    ["a plot too many", { ...DONE, used: [qty(1, "L"), qty(1, "L")] }, "conflict", "actual.used"],
+    ["a weight used", { ...DONE, used: [qty(1, "kg")] as never }, "wrong-dimension", "actual.used[0]"],
+    [
+      "a name that is a number",
+      { ...DONE, left: qty(1, "L"), applicator: 7 as never },
+      "not-a-quantity",
+      "actual.applicator",
+    ],
+  ])("refuses %s", (_, actual, code, path) => {
+    expectRefused(() => reconcile(plan, actual), code, path);
+  });
+});

@@ -1,0 +1,254 @@
+import { describe, expect, it } from "vitest";
+import { calibrationRecord } from "../../../src/output-rate/index.ts";
+import { type PlanInput, planApplication, THRESHOLDS, type WarningCode } from "../../../src/plan/index.ts";
+import { qty } from "../../../src/units/index.ts";
+import { expectRefused } from "../../helpers/refusal.ts";
+
+const STRIP = {
+  kind: "strip",
+  used: qty(64, "fl_oz"),
+  swath: qty(4, "ft"),
+  distance: qty(272.25, "ft"),
+} as const;
+
+/** A job that a careful colleague has nothing to say about. */
+const QUIET: PlanInput = {
+  plot: { kind: "rectangle", length: qty(90, "ft"), width: qty(60, "ft") },
+  calibration: STRIP,
+  sprayer: { tank: qty(4, "gal") },
+  products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
+  tools: "us-spoons",
+};
+
+const [PRODUCT] = QUIET.products;
+
+function warned(change: Partial<PlanInput>): { code: WarningCode; severity: string; path: string }[] {
+  return planApplication({ ...QUIET, ...change }).warnings.map(({ code, severity, path }) => ({
+    code,
+    severity,
+    path,
+  }));
+}
+
+function expectWarning(change: Partial<PlanInput>, code: WarningCode, severity: string, path: string): void {
+  expect(warned(change)).toContainEqual({ code, severity, path });
+}
+
+describe("the warnings of a plan", () => {
+  it("are none where there is nothing to say", () => {
+    expect(warned({})).toEqual([]);
+  });
+
+  it("each have a sentence and plain figures, and change no number", () => {
+    const change = { ...QUIET, sprayer: { tank: qty(2.4, "gal") }, addedWater: qty(1, "gal") };
+    const plan = planApplication(change);
+    expect(plan.warnings.length).toBeGreaterThan(2);
+    for (const { message, figures } of plan.warnings) {
+      expect(message).toMatch(/^[A-Z0-9].*\.$/);
+      expect(JSON.parse(JSON.stringify(figures))).toEqual(figures);
+    }
+    expect(plan.carrier).toEqual(planApplication({ ...change, addedWater: qty(0, "gal") }).carrier);
+  });
+
+  it("question ground area used like treated area", () => {
+    const band = { ...STRIP, swath: qty(30, "in") };
+    expectWarning({ calibration: band }, "all-ground-treated", "warning", "plot");
+    expectWarning(
+      { calibration: band, plot: [QUIET.plot as never] },
+      "all-ground-treated",
+      "warning",
+      "plot[0]",
+    );
+    const codes = (plot: object) =>
+      warned({ calibration: band, plot: { ...QUIET.plot, ...plot } as never }).map(({ code }) => code);
+    expect(codes({ fraction: 1 })).not.toContain("all-ground-treated");
+    expect(codes({ fraction: 0.5 })).not.toContain("all-ground-treated");
+    expect(
+      warned({
+        calibration: band,
+        plot: {
+          kind: "row-bands",
+          rows: 9,
+          rowLength: qty(90, "ft"),
+          bandWidth: qty(30, "in"),
+          rowSpacing: qty(5, "ft"),
+        },
+      }).map(({ code }) => code),
+    ).not.toContain("all-ground-treated");
+  });
+
+  it("question a rate that such sprayers do not put out", () => {
+    expectWarning(
+      { calibration: { ...STRIP, used: qty(12, "fl_oz") } },
+      "rate-implausible",
+      "warning",
+      "calibration",
+    );
+    expectWarning(
+      { calibration: { kind: "known", rate: qty(250, "gal/ac") } },
+      "rate-implausible",
+      "warning",
+      "calibration",
+    );
+    expect(warned({ calibration: { kind: "known", rate: qty(200, "gal/ac") } })).not.toContainEqual(
+      expect.objectContaining({ code: "rate-implausible" }),
+    );
+  });
+
+  it("question a speed that cannot be held", () => {
+    const flow = { kind: "flow", flow: qty(1, "gal/min"), width: qty(10, "ft") } as const;
+    expectWarning(
+      { calibration: { ...flow, speed: qty(0.5, "mph") } },
+      "speed-implausible",
+      "warning",
+      "calibration",
+    );
+    const time = { distance: qty(200, "ft"), time: qty(10, "s") };
+    const caught = {
+      kind: "catch",
+      catches: [qty(60, "fl_oz")],
+      time: qty(30, "s"),
+      width: qty(4, "ft"),
+    } as const;
+    expectWarning({ calibration: { ...caught, speed: time } }, "speed-implausible", "warning", "calibration");
+    expect(warned({ calibration: { ...flow, speed: qty(3, "mph") } }).map(({ code }) => code)).not.toContain(
+      "speed-implausible",
+    );
+    const record = calibrationRecord({
+      date: "2026-04-01",
+      measurement: STRIP,
+      conditions: { speed: qty(9, "mph") },
+    });
+    expectWarning({ calibration: { kind: "record", record } }, "speed-implausible", "warning", "calibration");
+  });
+
+  it("question a strip too short for its reading", () => {
+    const used = { ...qty(64, "fl_oz"), resolution: qty(4, "fl_oz") };
+    expectWarning({ calibration: { ...STRIP, used } }, "strip-too-short", "warning", "calibration.used");
+    const runs = [STRIP, { ...STRIP, used }];
+    expectWarning(
+      { calibration: { kind: "strip-runs", runs } },
+      "strip-too-short",
+      "warning",
+      "calibration.runs[1].used",
+    );
+    const fine = { ...used, resolution: qty(2, "fl_oz") };
+    expect(warned({ calibration: { ...STRIP, used: fine } })).toEqual([]);
+  });
+
+  it("question runs that disagree, and name the one that stands out", () => {
+    const run = (used: number) => ({ ...STRIP, used: qty(used, "fl_oz") });
+    const three = { kind: "strip-runs", runs: [run(64), run(80), run(65)] } as const;
+    expectWarning({ calibration: three }, "runs-disagree", "warning", "calibration.runs[1]");
+    const two = { kind: "strip-runs", runs: [run(64), run(80)] } as const;
+    expectWarning({ calibration: two }, "runs-disagree", "warning", "calibration.runs");
+    expect(warned({ calibration: { kind: "strip-runs", runs: [run(64), run(65)] } })).toEqual([]);
+  });
+
+  it("question a calibration that was made under other conditions, or long ago", () => {
+    const record = calibrationRecord({
+      date: "2026-04-01",
+      measurement: STRIP,
+      conditions: { operator: "Robin", pressure: qty(40, "psi") },
+    });
+    const calibration = { kind: "record", record } as const;
+    const today = (date: string, operator: string, psi: number) => ({
+      date,
+      conditions: { operator, pressure: qty(psi, "psi") },
+    });
+    expectWarning(
+      { calibration, today: today("2026-04-20", "Kim", 40) },
+      "calibration-stale",
+      "warning",
+      "calibration",
+    );
+    expectWarning(
+      { calibration, today: today("2026-04-20", "Robin", 30) },
+      "calibration-stale",
+      "warning",
+      "calibration",
+    );
+    expectWarning(
+      { calibration, today: today("2026-08-20", "Robin", 40) },
+      "calibration-old",
+      "warning",
+      "calibration",
+    );
+    expect(warned({ calibration, today: today("2026-04-20", "Robin", 40) })).toEqual([]);
+    const [stale] = planApplication({
+      ...QUIET,
+      calibration,
+      today: today("2026-04-20", "Robin", 10),
+    }).warnings;
+    // A quarter of the pressure gives half the flow: the square-root law.
+    expect(stale?.figures.expected).toMatchObject({ value: expect.closeTo(10, 9) });
+  });
+
+  it("question what the label does not allow, at the label's place", () => {
+    const label = { max: qty(1.5, "pt/ac"), leastCarrier: qty(25, "gal/ac"), mostApplications: 3 };
+    const products = [{ ...PRODUCT, label, soFar: { applications: 2 } }] as PlanInput["products"];
+    expectWarning({ products }, "rate-over-max", "refusal", "products[0].rate");
+    expectWarning({ products }, "carrier-under-least", "refusal", "calibration");
+    const seasonal = [
+      { ...PRODUCT, label: { seasonMax: qty(4, "pt/ac") }, soFar: { rate: qty(2, "pt/ac") } },
+    ] as PlanInput["products"];
+    expect(warned({ products: seasonal }).map(({ code }) => code)).toContain("season-nearly-used");
+  });
+
+  it("say that a mix takes several loads, and that the last is too small", () => {
+    expectWarning({ sprayer: { tank: qty(2.4, "gal") } }, "mix-over-tank", "note", "sprayer.tank");
+    expectWarning({ sprayer: { tank: qty(2.4, "gal") } }, "last-load-small", "warning", "loads[1]");
+    expect(warned({ sprayer: { tank: qty(2.4, "gal") }, split: "equal" }).map(({ code }) => code)).toEqual([
+      "mix-over-tank",
+    ]);
+  });
+
+  it("say by how much water without product weakens a mix", () => {
+    const mix = planApplication(QUIET).carrier.total;
+    const plan = planApplication({ ...QUIET, addedWater: mix });
+    const warning = plan.warnings.find(({ code }) => code === "water-without-product");
+    // As much water again halves the strength.
+    expect(warning?.figures).toEqual({
+      strength: { value: 50, unit: "%" },
+      weakBy: { value: 50, unit: "%" },
+    });
+  });
+
+  it("mind the two ounces where a name has ounces in it", () => {
+    const named = (form: "liquid" | "dry", rate: object) =>
+      [{ name: "Product A, 8 oz bottle", form, rate }] as unknown as PlanInput["products"];
+    expectWarning(
+      { products: named("liquid", qty(2, "pt/ac")) },
+      "ounces-confusable",
+      "note",
+      "products[0].name",
+    );
+    const [, dry] = [0, planApplication({ ...QUIET, products: named("dry", qty(20, "oz/ac")) })] as const;
+    expect(dry.warnings[0]?.message).toContain("ounces of weight (oz)");
+  });
+
+  it("follow thresholds that the caller changes", () => {
+    const thresholds = { mostRate: qty(180, "L/ha"), lastLoadPercent: 1 };
+    expectWarning({ thresholds }, "rate-implausible", "warning", "calibration");
+    expect(
+      warned({
+        thresholds: { ...thresholds, mostRate: qty(30, "gal/ac") },
+        sprayer: { tank: qty(2.4, "gal") },
+      }),
+    ).toEqual([expect.objectContaining({ code: "mix-over-tank" })]);
+  });
+
+  it("refuse a threshold that does not exist, or is of the wrong kind", () => {
+    const changed = (thresholds: object) => () => planApplication({ ...QUIET, thresholds });
+    expectRefused(changed({ mostSpeed: qty(9, "mph") }), "unknown-choice", "thresholds.mostSpeed");
+    expectRefused(changed({ mostRate: qty(9, "mph") }), "wrong-dimension", "thresholds.mostRate");
+    expectRefused(changed({ lastLoadPercent: "15" }), "not-a-quantity", "thresholds.lastLoadPercent");
+  });
+
+  it("come from thresholds that give their reason and source", () => {
+    for (const { reason, source } of Object.values(THRESHOLDS)) {
+      expect(reason).toMatch(/\.$/);
+      expect(source).not.toBe("");
+    }
+  });
+});
