@@ -46,14 +46,14 @@ export interface GeodesicArea {
  * The ground area inside a boundary that was walked with a phone or drawn on a map: a GeoJSON Polygon or MultiPolygon, or
  * a Feature of one, in longitude and latitude on WGS 84.
  *
- * Sides are geodesics, the shortest lines on the ellipsoid; the area is that of the ellipsoid's surface, exact to 0.1 mm²
- * for a plot and better than a square metre for a continent. A slope has more ground than the map shows; labels go by the
- * map. Method: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013), through `geographiclib-geodesic`.
+ * Sides are geodesics, the shortest lines on the ellipsoid; the area is that of the ellipsoid's surface, with a rounding
+ * error far below what a phone can tell. A slope has more ground than the map shows; labels go by the map. Method:
+ * C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013), through `geographiclib-geodesic`.
  *
  * An open ring is closed. Which way round a ring runs does not matter; the smaller of the two parts it cuts the earth into
  * is meant. Rings may cross the antimeridian (179° to −179°, or to 181°) or go round a pole. A ring that crosses or touches
- * itself is refused where it lies within about 200 km, as plots do; larger rings are not looked at. Polygons of one
- * MultiPolygon are added up; whether they overlap is not looked at.
+ * itself is refused where all of it lies within a degree (110 km) of its middle, as plots do; larger rings are not looked
+ * at. Polygons of one MultiPolygon are added up; whether they overlap is not looked at.
  *
  * @param shape - the GeoJSON object
  * @returns the ground in m² and the length of the boundary in m
@@ -113,7 +113,7 @@ function polygonArea(coordinates: readonly (readonly GeoJsonPosition[])[], path:
     area -= hole.area;
     perimeter += hole.perimeter;
   }
-  if (area <= 0) {
+  if (holes.length > 0 && area <= 0) {
     throw new SprayMathError(
       "conflict",
       path,

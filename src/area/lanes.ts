@@ -5,7 +5,7 @@ import { formulaLines, type GivenTerm } from "../units/lines.js";
 import { sum } from "../units/quantity.js";
 import type { GroundArea, Length, TreatedArea } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { madeGround, madeTreated } from "./made.js";
+import { madeGround, madeTreated, positiveNumber } from "./made.js";
 
 /** What is treated in rows or beds, and the ground that they take up. */
 export interface TreatedRows {
@@ -82,7 +82,7 @@ export function lanesArea(lanes: Lanes): TreatedRows {
   const { area, length, width, spacing } = checkedLanes(lanes);
   const treated = madeTreated(length * width, area);
   if (spacing === undefined) return { treated };
-  return { treated, ground: madeGround(length * spacing, area), fraction: width / spacing };
+  return { treated, ground: madeGround(length * spacing, area), fraction: positiveNumber(width / spacing) };
 }
 
 function checkedLanes({ strips, width, sides = 1, spacing, names }: Lanes): CheckedLanes {
@@ -96,7 +96,7 @@ function checkedLanes({ strips, width, sides = 1, spacing, names }: Lanes): Chec
       ? sum(strips.lengths.map((one, i) => ({ value: inUnit(one, unit, `${names.lengths}[${i}]`), unit })))
           .value
       : checkedCount(strips.count, names.count) * inUnit(strips.length, unit, names.length);
-  const treated = sides * inUnit(width, unit, names.width);
+  const treated = positiveNumber(sides * inUnit(width, unit, names.width));
   if (spacing === undefined) return { unit, area, length, width: treated };
   const apart = inUnit(spacing, unit, names.spacing);
   if (moreThan(treated, apart)) {

@@ -4,7 +4,7 @@ import { checkedList, checkedNumber, checkedObject, inUnit, unitsWith } from "..
 import { formulaLines } from "../units/lines.js";
 import type { GroundArea, Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { madeGround } from "./made.js";
+import { madeGround, positiveNumber } from "./made.js";
 
 const PLANE_GEOMETRY = "plane geometry";
 
@@ -174,7 +174,7 @@ function checkedSides(sides: readonly Length[]): CheckedTriangle {
     number,
     number,
   ];
-  if (!moreThan(b + c, a)) {
+  if (!moreThan(positiveNumber(b + c), a)) {
     throw new SprayMathError(
       "conflict",
       "sides",

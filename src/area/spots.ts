@@ -6,7 +6,7 @@ import { sum } from "../units/quantity.js";
 import type { Area, GroundArea, Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import type { TreatedRows } from "./lanes.js";
-import { madeTreated } from "./made.js";
+import { madeTreated, positiveNumber } from "./made.js";
 
 /** Spots of one size: round by their diameter, square by their sides, or any shape by the area of one. */
 export type SpotGroup = {
@@ -77,7 +77,7 @@ export function spotsArea(input: SpotsInput): TreatedRows {
       `Given spots of ${treated.value} ${area} together on ${ground.value} ${ground.unit} of ground; wanted no more than the ground.`,
     );
   }
-  return { treated, ground, fraction: Math.min(treated.value / whole, 1) };
+  return { treated, ground, fraction: positiveNumber(Math.min(treated.value / whole, 1)) };
 }
 
 /**

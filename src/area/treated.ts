@@ -4,7 +4,7 @@ import { areaIn, checkedNumber, checkedObject, unitsWith } from "../units/guard.
 import { formulaLines } from "../units/lines.js";
 import type { GroundArea, TreatedArea } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { madeTreated } from "./made.js";
+import { madeTreated, positiveNumber } from "./made.js";
 
 /**
  * A broadcast spray: all of the ground is treated.
@@ -127,7 +127,7 @@ export function treatedFraction(input: TreatedFractionInput): number {
         "A plot sprayed twice is two jobs on the same area.",
     );
   }
-  return Math.min(part / whole, 1);
+  return positiveNumber(Math.min(part / whole, 1));
 }
 
 /**

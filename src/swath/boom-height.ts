@@ -121,11 +121,11 @@ export function boomCoverage(input: BoomCoverageInput): BoomCoverage {
   const { length } = unitsWith(height, "height");
   const fan = positive(2 * inUnit(height, length, "height") * tanOfHalf(angleDegrees), length);
   const spacing = inUnit(nozzleSpacing, length, "nozzleSpacing");
-  return {
-    fanWidth: fan,
-    overlap: { value: moreThan(fan.value, spacing) ? ((fan.value - spacing) / spacing) * 100 : 0, unit: "%" },
-    gap: { value: moreThan(spacing, fan.value) ? spacing - fan.value : 0, unit: length },
-  };
+  const overlap = moreThan(fan.value, spacing)
+    ? positive(((fan.value - spacing) / spacing) * 100, "%")
+    : ({ value: 0, unit: "%" } as const);
+  const gap = moreThan(spacing, fan.value) ? spacing - fan.value : 0;
+  return { fanWidth: fan, overlap, gap: { value: gap, unit: length } };
 }
 
 /**

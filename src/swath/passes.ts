@@ -207,14 +207,16 @@ interface Way {
 
 function layPasses({ run, side, swath, overlap, speed, unit }: Way): Passes {
   const added = swath - overlap;
-  const passes = moreThan(side, swath) ? ceilDecided((side - overlap) / added) : 1;
-  if (!Number.isSafeInteger(passes))
+  const needed = (side - overlap) / added;
+  if (!(needed <= Number.MAX_SAFE_INTEGER)) {
     throw new SprayMathError(
       "out-of-range",
       "swath",
       `Given a swath of ${swath} ${unit} on a side of ${side} ${unit}; that is too many passes to count.`,
     );
-  const covered = passes * added + overlap;
+  }
+  const passes = moreThan(side, swath) ? ceilDecided(needed) : 1;
+  const covered = positive(passes * added + overlap, unit).value;
   // Compared as decisions are, so that the noise of a product is not told as an overlap.
   const spare = moreThan(covered, side) ? covered - side : 0;
   const distance = positive(passes * run, unit);

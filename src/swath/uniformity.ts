@@ -5,6 +5,7 @@ import { sum } from "../units/quantity.js";
 import { checkShape } from "../units/shape.js";
 import type { Fraction, Length, Quantity, Unit } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
+import { positive } from "./made.js";
 
 /**
  * How neighbouring passes are driven.
@@ -181,7 +182,7 @@ export function widestSwath<U extends Unit>(input: WidestSwathInput<U>): WidestS
   for (let swath = pattern.amounts.length * CELL; swath >= CELL; swath -= step) {
     const { cv } = evenness(overlapped(pattern, swath));
     if (!moreThan(cv, limit))
-      return { swath: { value: (swath / CELL) * spacing, unit }, cv: { value: cv, unit: "%" } };
+      return { swath: positive((swath / CELL) * spacing, unit), cv: { value: cv, unit: "%" } };
     best = Math.min(best, cv);
   }
   throw new SprayMathError(
@@ -279,14 +280,23 @@ function overlapped({ amounts, travel }: CheckedPattern, swath: number): Strip[]
 }
 
 function evenness(strips: readonly Strip[]): { mean: number; cv: number; least: number; most: number } {
-  const added = (values: readonly number[]): number =>
-    sum(values.map((value) => ({ value, unit: "1" as const }))).value;
-  const width = added(strips.map((strip) => strip.width));
-  const least = strips.reduce((a, b) => Math.min(a, b.amount), Number.POSITIVE_INFINITY);
   const most = strips.reduce((a, b) => Math.max(a, b.amount), 0);
+  if (!Number.isFinite(most)) {
+    throw new SprayMathError(
+      "not-finite",
+      "catches",
+      "The catches given are too large to add up; wanted what a cup can hold.",
+    );
+  }
+  const least = strips.reduce((a, b) => Math.min(a, b.amount), most);
   // An even pattern has no deviation at all, not the rounding error of its mean.
   if (least === most) return { mean: most, cv: 0, least, most };
-  const mean = added(strips.map((strip) => strip.width * strip.amount)) / width;
-  const variance = added(strips.map((strip) => strip.width * (strip.amount - mean) ** 2)) / width;
-  return { mean, cv: (Math.sqrt(variance) / mean) * 100, least, most };
+  // Told in a power of two near the most, which changes no digit, so that no square is too large or too small for a number.
+  const scale = 2 ** Math.floor(Math.log2(most));
+  const added = (of: (amount: number) => number): number =>
+    sum(strips.map(({ width, amount }) => ({ value: width * of(amount / scale), unit: "1" as const }))).value;
+  const width = added(() => 1);
+  const mean = added((amount) => amount) / width;
+  const variance = added((amount) => (amount - mean) ** 2) / width;
+  return { mean: mean * scale, cv: (Math.sqrt(variance) / mean) * 100, least, most };
 }
