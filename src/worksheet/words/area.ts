@@ -1,32 +1,48 @@
-import type { LineWords } from "./types.js";
+import type { LineTable } from "./types.js";
+
+/** The lines that the area module works out: each one's id, and the symbols of its terms. */
+export interface AreaLines {
+  "area.rectangle": "length" | "width";
+  "area.triangle": "base" | "height";
+  "area.triangle.sides": "a" | "b" | "c";
+  "area.trapezoid": "base" | "top" | "height";
+  "area.circle": "diameter";
+  "area.ellipse": "length" | "width";
+  "area.ring": "outerDiameter" | "innerDiameter";
+  "area.sector": "angleDegrees" | "radius";
+  "area.composite": "x" | "y";
+  "area.boundary": "x" | "y";
+  "area.offsets": "spacing" | "x";
+  "area.unequalOffsets": "a" | "x";
+  "area.treatPart": "ground" | "fraction";
+  "area.treatedFraction": "treated" | "ground";
+  "area.rowBands.ground": "rows" | "rowLength" | "x" | "rowSpacing";
+  "area.rowBands.fraction": "bandWidth" | "rowSpacing";
+  "area.rowBands.treated": "rows" | "rowLength" | "x" | "bandWidth";
+  "area.beds.ground": "beds" | "bedLength" | "x" | "bedSpacing";
+  "area.beds.fraction": "bedWidth" | "bedSpacing";
+  "area.beds.treated": "beds" | "bedLength" | "x" | "bedWidth";
+  "area.treeRows.ground": "rows" | "rowLength" | "x" | "rowSpacing";
+  "area.treeRows.fraction": "stripWidth" | "sides" | "rowSpacing";
+  "area.treeRows.treated": "rows" | "rowLength" | "x" | "stripWidth" | "sides";
+  "area.spots": "n" | "d" | "x" | "a" | "b";
+  "area.rowLength": "ground" | "rowSpacing";
+  "area.plantCount": "ground" | "rowSpacing" | "plantSpacing";
+  "area.cropRate": "treatedRate" | "bandWidth" | "rowSpacing";
+  "area.treatedRate": "cropRate" | "bandWidth" | "rowSpacing";
+}
 
 const GROUND = "ground area";
 const TREATED = "treated area";
 const ROW_SPACING = "row spacing";
 
-// A symbol with a number behind it (x1, x2 …) is named by the symbol alone.
-function lanes(
-  id: string,
-  count: readonly [string, string],
-  length: readonly [string, string],
-  width: readonly [string, string],
-  spacing: readonly [string, string],
-  sides: Readonly<Record<string, string>> = {},
-): Record<string, LineWords> {
-  const lengths = Object.fromEntries([count, length, ["x", length[1]]]);
-  const widths = { ...Object.fromEntries([width]), ...sides };
-  return {
-    [`${id}.ground`]: { found: GROUND, terms: { ...lengths, ...Object.fromEntries([spacing]) } },
-    [`${id}.fraction`]: {
-      found: "treated part of the ground",
-      terms: { ...widths, ...Object.fromEntries([spacing]) },
-    },
-    [`${id}.treated`]: { found: TREATED, terms: { ...lengths, ...widths } },
-  };
-}
+const rows = { rows: "number of rows", rowLength: "row length", x: "length of row {n}" };
+const beds = { beds: "number of beds", bedLength: "bed length", x: "length of bed {n}" };
+const PART = "treated part of the ground";
+const strips = { stripWidth: "strip width on one side", sides: "sides treated of each row" };
 
 /** The wording of every line that the area module works out. */
-export const AREA_WORDS: Record<string, LineWords> = {
+export const AREA_WORDS: LineTable<AreaLines> = {
   "area.rectangle": { found: GROUND, terms: { length: "length", width: "width" } },
   "area.triangle": { found: GROUND, terms: { base: "base", height: "height on the base" } },
   "area.triangle.sides": {
@@ -44,54 +60,41 @@ export const AREA_WORDS: Record<string, LineWords> = {
     terms: { outerDiameter: "outer diameter", innerDiameter: "inner diameter" },
   },
   "area.sector": { found: GROUND, terms: { angleDegrees: "angle in degrees", radius: "radius" } },
-  "area.composite": { found: GROUND, terms: { x: "shape added", y: "shape taken out" } },
+  "area.composite": { found: GROUND, terms: { x: "shape {n}", y: "shape {n} taken out" } },
   "area.boundary": {
     found: GROUND,
-    terms: { x: "distance to the right of the corner", y: "distance ahead of the corner" },
+    terms: { x: "corner {n} across", y: "corner {n} ahead" },
   },
   "area.offsets": {
     found: GROUND,
-    terms: { spacing: "distance between stations", x: "offset at the station" },
+    terms: { spacing: "distance between stations", x: "offset at station {n}" },
   },
   "area.unequalOffsets": {
     found: GROUND,
-    terms: { a: "distance along the base line", x: "offset at the station" },
+    terms: { a: "station {n} along the base line", x: "offset at station {n}" },
   },
-  "area.treatPart": { found: TREATED, terms: { ground: GROUND, fraction: "treated part of the ground" } },
+  "area.treatPart": { found: TREATED, terms: { ground: GROUND, fraction: PART } },
   "area.treatedFraction": {
-    found: "treated part of the ground",
+    found: PART,
     terms: { treated: TREATED, ground: GROUND },
   },
-  ...lanes(
-    "area.rowBands",
-    ["rows", "number of rows"],
-    ["rowLength", "row length"],
-    ["bandWidth", "band width"],
-    ["rowSpacing", ROW_SPACING],
-  ),
-  ...lanes(
-    "area.beds",
-    ["beds", "number of beds"],
-    ["bedLength", "bed length"],
-    ["bedWidth", "bed width"],
-    ["bedSpacing", "bed spacing"],
-  ),
-  ...lanes(
-    "area.treeRows",
-    ["rows", "number of rows"],
-    ["rowLength", "row length"],
-    ["stripWidth", "strip width on one side"],
-    ["rowSpacing", ROW_SPACING],
-    { sides: "sides treated of each row" },
-  ),
+  "area.rowBands.ground": { found: GROUND, terms: { ...rows, rowSpacing: ROW_SPACING } },
+  "area.rowBands.fraction": { found: PART, terms: { bandWidth: "band width", rowSpacing: ROW_SPACING } },
+  "area.rowBands.treated": { found: TREATED, terms: { ...rows, bandWidth: "band width" } },
+  "area.beds.ground": { found: GROUND, terms: { ...beds, bedSpacing: "bed spacing" } },
+  "area.beds.fraction": { found: PART, terms: { bedWidth: "bed width", bedSpacing: "bed spacing" } },
+  "area.beds.treated": { found: TREATED, terms: { ...beds, bedWidth: "bed width" } },
+  "area.treeRows.ground": { found: GROUND, terms: { ...rows, rowSpacing: ROW_SPACING } },
+  "area.treeRows.fraction": { found: PART, terms: { ...strips, rowSpacing: ROW_SPACING } },
+  "area.treeRows.treated": { found: TREATED, terms: { ...rows, ...strips } },
   "area.spots": {
     found: TREATED,
     terms: {
-      n: "number of spots of one size",
-      d: "diameter of a spot",
-      x: "area of a spot",
-      a: "length of a spot",
-      b: "width of a spot",
+      n: "spots of size {n}",
+      d: "diameter of size {n}",
+      x: "area of one spot of size {n}",
+      a: "length of size {n}",
+      b: "width of size {n}",
     },
   },
   "area.rowLength": {

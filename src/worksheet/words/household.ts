@@ -1,22 +1,29 @@
-import type { LineWords } from "./types.js";
+import type { LineTable } from "./types.js";
 
-// No dose is measured with more than 100 scoops, so no sum has more terms.
-const FILLS = Object.fromEntries(
-  Array.from({ length: 100 }, (_, i) => [
-    [`n${i + 1}`, `number of fills, tool ${i + 1}`],
-    [`x${i + 1}`, `one fill, tool ${i + 1}`],
-  ]).flat(),
-);
+/** The lines that the household module works out: each one's id, and the symbols of its terms. */
+export interface HouseholdLines {
+  "household.measured": "n" | "x";
+  "household.error": "measured" | "amount";
+  "household.errorPercent": "error" | "amount";
+  "household.rateError": "error" | "area";
+  "household.byVolume": "mass" | "density";
+  "household.stock.strength": "product" | "stock";
+  "household.stock.part": "amount" | "strength";
+  "household.stock.measured": "strength" | "taken";
+}
 
 /** The wording of every line that the household module works out. */
-export const HOUSEHOLD_WORDS: Record<string, LineWords> = {
-  "household.measured": { found: "amount measured out", terms: FILLS },
+export const HOUSEHOLD_WORDS: LineTable<HouseholdLines> = {
+  "household.measured": {
+    found: "amount measured out",
+    terms: { n: "fills of tool {n}", x: "one fill of tool {n}" },
+  },
   "household.error": {
     found: "error of measuring",
     terms: { measured: "amount measured out", amount: "amount wanted" },
   },
   "household.errorPercent": {
-    found: "error of measuring in per cent of the amount",
+    found: "error of measuring, in percent of the amount",
     terms: { error: "error of measuring", amount: "amount wanted" },
   },
   "household.rateError": {

@@ -1,4 +1,66 @@
-import type { LineWords } from "./types.js";
+import type { LineTable } from "./types.js";
+
+/** The lines that the output-rate module works out: each one's id, and the symbols of its terms. */
+export interface OutputRateLines {
+  "output-rate.strip": "used" | "swath" | "distance";
+  "output-rate.strip-runs": "x" | "n";
+  "output-rate.strip-runs-spread": "x" | "mean" | "n";
+  "output-rate.strip-runs-cv": "spread" | "mean";
+  "output-rate.catch-total": "x";
+  "output-rate.catch": "total" | "time" | "rows" | "width" | "speed" | "travelTime" | "travelled";
+  "output-rate.speed": "distance" | "time";
+  "output-rate.time-for": "distance" | "speed";
+  "output-rate.average-speed-distance": "x";
+  "output-rate.average-speed-time": "x";
+  "output-rate.rate-at-speed": "rate" | "speed" | "newSpeed";
+  "output-rate.direct-strip-area": "caught" | "rate";
+  "output-rate.direct-strip": "area" | "width";
+  "output-rate.direct-strip-rate": "caught" | "reading";
+  "output-rate.tree-row-length": "used" | "sides" | "rowLength";
+  "output-rate.tree-row-plant": "used" | "sides" | "rowLength" | "plantSpacing";
+  "output-rate.tree-row": "used" | "sides" | "rowLength" | "rowSpacing";
+  "output-rate.hand-area": "used" | "area" | "rowLength" | "plants" | "plantSpacing" | "rowSpacing";
+  "output-rate.hand-length": "used" | "rowLength" | "plants" | "plantSpacing";
+  "output-rate.hand-plant": "used" | "plants" | "rowLength" | "plantSpacing";
+  "output-rate.solve-rate": "flow" | "speed" | "width";
+  "output-rate.solve-flow": "rate" | "speed" | "width";
+  "output-rate.solve-speed": "flow" | "rate" | "width";
+  "output-rate.solve-width": "flow" | "rate" | "speed";
+  "output-rate.output-at-pressure": "output" | "newPressure" | "pressure";
+  "output-rate.pressure-for-output": "pressure" | "wanted" | "output";
+  "output-rate.density-factor": "density" | "waterDensity";
+  "output-rate.water-for-solution": "solution" | "factor";
+  "output-rate.solution-for-water": "water" | "factor";
+  "output-rate.nozzle-flow": "caught" | "time";
+  "output-rate.nozzle-mean": "x" | "n";
+  "output-rate.nozzle-deviation": "flow" | "reference";
+  "output-rate.nozzle-spread": "x" | "mean" | "n";
+  "output-rate.nozzle-cv": "spread" | "mean";
+  "output-rate.target-check": "rate" | "target";
+  "output-rate.resolution": "resolution";
+  "output-rate.uncertainty-used": "w" | "u" | "x";
+  "output-rate.uncertainty-swath": "w" | "u" | "x";
+  "output-rate.uncertainty-distance": "w" | "u" | "x";
+  "output-rate.uncertainty-caught": "w" | "u" | "x";
+  "output-rate.uncertainty-catches": "w" | "u" | "x";
+  "output-rate.uncertainty-time": "w" | "u" | "x";
+  "output-rate.uncertainty-speed": "w" | "u" | "x";
+  "output-rate.uncertainty-width": "w" | "u" | "x";
+  "output-rate.uncertainty-area": "w" | "u" | "x";
+  "output-rate.uncertainty-rowLength": "w" | "u" | "x";
+  "output-rate.uncertainty-rowSpacing": "w" | "u" | "x";
+  "output-rate.uncertainty-plantSpacing": "w" | "u" | "x";
+  "output-rate.uncertainty-flow": "w" | "u" | "x";
+  "output-rate.uncertainty-rate": "w" | "u" | "x";
+  "output-rate.uncertainty-scatter": "spread" | "mean" | "n";
+  "output-rate.uncertainty-relative": "p";
+  "output-rate.uncertainty": "rate" | "relative";
+  "output-rate.changed-nozzleSpacing": "before" | "now";
+  "output-rate.changed-pressure": "before" | "now";
+  "output-rate.changed-speed": "before" | "now";
+  "output-rate.changed-density": "before" | "now";
+  "output-rate.changed": "rate" | "x";
+}
 
 const USED = "amount used";
 const SWATH = "width of the pass";
@@ -12,7 +74,14 @@ const DENSITY_FACTOR = "density factor";
 const NOZZLE_FLOW = "flow of a nozzle";
 const PER_AREA = "rate per area";
 
-const words = (found: string, terms: Readonly<Record<string, string>>): LineWords => ({ found, terms });
+interface Words<T extends string> {
+  readonly found: string;
+  readonly terms: Readonly<Record<T, string>>;
+}
+const words = <T extends string>(found: string, terms: Readonly<Record<T, string>>): Words<T> => ({
+  found,
+  terms,
+});
 
 const row = { used: USED, sides: "sides sprayed", rowLength: ROW_LENGTH };
 const catches = {
@@ -21,29 +90,33 @@ const catches = {
   rows: "rows or nozzle spacings",
   width: WIDTH,
 };
-const deviations = (what: string): Record<string, string> => ({ x: what, mean: "mean", n: "how many" });
-const part = (what: string): LineWords =>
+const deviations = (what: string): Record<"x" | "mean" | "n", string> => ({
+  x: what,
+  mean: "mean",
+  n: "how many",
+});
+const part = (what: string): Words<"w" | "u" | "x"> =>
   words(`what the ${what} adds to the uncertainty, as a part of the rate`, {
-    w: "weight in the rate",
-    u: `standard uncertainty of the ${what}`,
-    x: what,
+    w: "weight of reading {n} in the rate",
+    u: `standard uncertainty of the ${what}, reading {n}`,
+    x: `${what}, reading {n}`,
   });
-const changed = (what: string): LineWords =>
+const changed = (what: string): Words<"before" | "now"> =>
   words(`what the rate is multiplied by for the ${what}`, {
     before: `${what} at the calibration`,
     now: `${what} now`,
   });
 
 /** The wording of every line that the output-rate module works out. */
-export const OUTPUT_RATE_WORDS: Record<string, LineWords> = {
+export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = {
   "output-rate.strip": words("rate over the test strip", { used: USED, swath: SWATH, distance: DISTANCE }),
-  "output-rate.strip-runs": words("mean rate of the runs", { x: "rate of run", n: "number of runs" }),
-  "output-rate.strip-runs-spread": words("standard deviation of the runs", deviations("rate of run")),
+  "output-rate.strip-runs": words("mean rate of the runs", { x: "rate of run {n}", n: "number of runs" }),
+  "output-rate.strip-runs-spread": words("standard deviation of the runs", deviations("rate of run {n}")),
   "output-rate.strip-runs-cv": words("coefficient of variation of the runs", {
     spread: "standard deviation of the runs",
     mean: "mean rate of the runs",
   }),
-  "output-rate.catch-total": words("caught under all nozzles", { x: "caught under nozzle" }),
+  "output-rate.catch-total": words("caught under all nozzles", { x: "caught under nozzle {n}" }),
   "output-rate.catch": words("rate from the catch", {
     ...catches,
     speed: SPEED,
@@ -52,8 +125,8 @@ export const OUTPUT_RATE_WORDS: Record<string, LineWords> = {
   }),
   "output-rate.speed": words(SPEED, { distance: "distance", time: "time" }),
   "output-rate.time-for": words("time for the distance", { distance: "distance", speed: SPEED }),
-  "output-rate.average-speed-distance": words("distance of all passes", { x: "distance of pass" }),
-  "output-rate.average-speed-time": words("time of all passes", { x: "time of pass" }),
+  "output-rate.average-speed-distance": words("distance of all passes", { x: "distance of pass {n}" }),
+  "output-rate.average-speed-time": words("time of all passes", { x: "time of pass {n}" }),
   "output-rate.rate-at-speed": words("rate at the new speed", {
     rate: "rate at the old speed",
     speed: "old speed",
@@ -122,19 +195,19 @@ export const OUTPUT_RATE_WORDS: Record<string, LineWords> = {
   }),
   "output-rate.nozzle-flow": words(NOZZLE_FLOW, { caught: "amount caught", time: "time of the catch" }),
   "output-rate.nozzle-mean": words("mean flow of a nozzle", {
-    x: "flow of nozzle",
+    x: "flow of nozzle {n}",
     n: "number of nozzles",
   }),
-  "output-rate.nozzle-deviation": words("how far a nozzle is off, in per cent", {
+  "output-rate.nozzle-deviation": words("how far a nozzle is off", {
     flow: NOZZLE_FLOW,
     reference: "flow it is held against",
   }),
-  "output-rate.nozzle-spread": words("standard deviation of the nozzles", deviations("flow of nozzle")),
+  "output-rate.nozzle-spread": words("standard deviation of the nozzles", deviations("flow of nozzle {n}")),
   "output-rate.nozzle-cv": words("coefficient of variation of the boom", {
     spread: "standard deviation of the nozzles",
     mean: "mean flow of a nozzle",
   }),
-  "output-rate.target-check": words("how far the rate is off, in per cent", {
+  "output-rate.target-check": words("how far the rate is off", {
     rate: "rate measured",
     target: "rate wanted",
   }),
@@ -161,7 +234,7 @@ export const OUTPUT_RATE_WORDS: Record<string, LineWords> = {
     n: "number of runs",
   }),
   "output-rate.uncertainty-relative": words("combined standard uncertainty, as a part of the rate", {
-    p: "part of reading",
+    p: "what source {n} adds",
   }),
   "output-rate.uncertainty": words("combined standard uncertainty of the rate", {
     rate: "rate",
@@ -171,5 +244,5 @@ export const OUTPUT_RATE_WORDS: Record<string, LineWords> = {
   "output-rate.changed-pressure": changed("pressure"),
   "output-rate.changed-speed": changed(SPEED),
   "output-rate.changed-density": changed("density of the liquid"),
-  "output-rate.changed": words("rate to expect", { rate: "rate as measured", x: "factor" }),
+  "output-rate.changed": words("rate to expect", { rate: "rate as measured", x: "factor {n}" }),
 };

@@ -1,6 +1,11 @@
-import type { LineWords } from "./types.js";
+import type { LineTable } from "./types.js";
+
+/** The lines that the plan module works out: each one's id, and the symbols of its terms. */
+export interface PlanLines {
+  "plan.treated": "x";
+}
 
 /** The wording of every line that the plan adds to those of the modules it is made of. */
-export const PLAN_WORDS: Record<string, LineWords> = {
-  "plan.treated": { found: "treated area of all plots", terms: { x: "plot" } },
+export const PLAN_WORDS: LineTable<PlanLines> = {
+  "plan.treated": { found: "treated area of all plots", terms: { x: "plot {n}" } },
 };

@@ -1,10 +1,31 @@
-import type { LineWords } from "./types.js";
+import type { LineTable } from "./types.js";
+
+/** The lines that the swath module works out: each one's id, and the symbols of its terms. */
+export interface SwathLines {
+  "swath.boom": "nozzles" | "nozzleSpacing";
+  "swath.bands.ground": "bands" | "rowSpacing";
+  "swath.bands.treated": "bands" | "bandWidth";
+  "swath.perNozzle": "width" | "nozzles";
+  "swath.treeRow": "rowSpacing" | "sides";
+  "swath.effective": "width" | "overlap";
+  "swath.passes.count": "side" | "swath" | "overlap";
+  "swath.passes.lastOverlap": "side" | "swath" | "overlap" | "passes";
+  "swath.passes.pastEdge": "side" | "swath";
+  "swath.passes.distance": "passes" | "run";
+  "swath.passes.time": "distance" | "speed";
+  "swath.boomHeight": "nozzleSpacing" | "overlap" | "angleDegrees";
+  "swath.fanWidth": "height" | "angleDegrees";
+  "swath.overlap": "fanWidth" | "nozzleSpacing";
+  "swath.gap": "fanWidth" | "nozzleSpacing";
+  "swath.uniformity.mean": "w" | "x";
+  "swath.uniformity.cv": "w" | "x" | "mean";
+}
 
 const SIDE = "side of the plot that the passes are laid over";
 const SWATH = "width of one pass";
 
 /** The wording of every line that the swath module works out. */
-export const SWATH_WORDS: Record<string, LineWords> = {
+export const SWATH_WORDS: LineTable<SwathLines> = {
   "swath.boom": {
     found: "treated width of the boom",
     terms: { nozzles: "number of nozzles", nozzleSpacing: "nozzle spacing" },
@@ -59,7 +80,7 @@ export const SWATH_WORDS: Record<string, LineWords> = {
     terms: { height: "height of the boom above the target", angleDegrees: "angle of the fan in degrees" },
   },
   "swath.overlap": {
-    found: "overlap in per cent of the nozzle spacing",
+    found: "overlap as a part of the nozzle spacing",
     terms: { fanWidth: "width of one fan", nozzleSpacing: "nozzle spacing" },
   },
   "swath.gap": {
@@ -68,13 +89,13 @@ export const SWATH_WORDS: Record<string, LineWords> = {
   },
   "swath.uniformity.mean": {
     found: "mean of what lands on the ground",
-    terms: { w: "width of the strip in catch spacings", x: "what lands on the strip" },
+    terms: { w: "width of strip {n} in catch spacings", x: "what lands on strip {n}" },
   },
   "swath.uniformity.cv": {
-    found: "coefficient of variation in per cent",
+    found: "coefficient of variation",
     terms: {
-      w: "width of the strip in catch spacings",
-      x: "what lands on the strip",
+      w: "width of strip {n} in catch spacings",
+      x: "what lands on strip {n}",
       mean: "mean of what lands on the ground",
     },
   },

@@ -1,18 +1,52 @@
-import type { LineWords } from "./types.js";
+import type { LineTable } from "./types.js";
+
+/** The lines that the tank-mix module works out: each one's id, and the symbols of its terms. */
+export interface TankMixLines {
+  "tank-mix.sprayed": "rate" | "area";
+  "tank-mix.reserve": "sprayed" | "percent";
+  "tank-mix.carrier": "sprayed" | "lines" | "reserve";
+  "tank-mix.carrierSteps": "sprayed" | "lines" | "step";
+  "tank-mix.carrierRounded": "times" | "step";
+  "tank-mix.fills": "total" | "fill";
+  "tank-mix.loads": "fills";
+  "tank-mix.piece": "total" | "extra" | "pieces";
+  "tank-mix.most": "fill" | "extra" | "piece";
+  "tank-mix.perLoad": "most" | "pieces";
+  "tank-mix.loadsOfPieces": "pieces" | "perLoad";
+  "tank-mix.productRate": "activeIngredient" | "content" | "density";
+  "tank-mix.activeIngredient": "product" | "content" | "density";
+  "tank-mix.strength": "rate" | "carrierRate";
+  "tank-mix.strengthByGround": "rate" | "ground" | "carrierRate" | "area";
+  "tank-mix.strengthByRow": "rate" | "rowLength" | "carrierRate" | "area";
+  "tank-mix.strengthOfPart": "part" | "size";
+  "tank-mix.strengthOfRatio": "parts" | "whole" | "size";
+  "tank-mix.amount": "strength" | "carrier";
+  "tank-mix.amountInLoad": "amount" | "carrier" | "total";
+  "tank-mix.water": "mix" | "x";
+  "tank-mix.lacking": "product" | "added" | "mix";
+  "tank-mix.strengthLeft": "mix" | "added";
+  "tank-mix.weakBy": "mix" | "added";
+  "tank-mix.leftoverArea": "volume" | "rate";
+  "tank-mix.take": "volume" | "to" | "from";
+  "tank-mix.dilutionWater": "volume" | "take";
+  "tank-mix.stock": "volume" | "dose" | "amount";
+  "tank-mix.rinse": "residual" | "water" | "rinses";
+  "tank-mix.jarAmount": "amount" | "jar" | "mix";
+}
 
 const MIX = "mix to be made";
 const CONTENT = "active ingredient in the product";
 const DENSITY = "what the product weighs";
 
 /** The wording of every line that the tank-mix module works out. */
-export const TANK_MIX_WORDS: Record<string, LineWords> = {
+export const TANK_MIX_WORDS: LineTable<TankMixLines> = {
   "tank-mix.sprayed": {
     found: "mix that lands on the plot",
     terms: { rate: "output rate", area: "treated area" },
   },
   "tank-mix.reserve": {
     found: "reserve",
-    terms: { sprayed: "mix that lands on the plot", percent: "per cent to spare" },
+    terms: { sprayed: "mix that lands on the plot", percent: "percent to spare" },
   },
   "tank-mix.carrier": {
     found: MIX,
@@ -107,18 +141,18 @@ export const TANK_MIX_WORDS: Record<string, LineWords> = {
   },
   "tank-mix.water": {
     found: "water in the load",
-    terms: { mix: "mix in the load", x: "liquid product" },
+    terms: { mix: "mix in the load", x: "liquid product {n}" },
   },
   "tank-mix.lacking": {
     found: "product that is lacking",
     terms: { product: "product in the mix", added: "water added", mix: "mix as it should be" },
   },
   "tank-mix.strengthLeft": {
-    found: "strength that is left, in per cent",
+    found: "strength that is left",
     terms: { mix: "mix as it should be", added: "water added" },
   },
   "tank-mix.weakBy": {
-    found: "how weak the mix is, in per cent",
+    found: "how weak the mix is",
     terms: { mix: "mix as it should be", added: "water added" },
   },
   "tank-mix.leftoverArea": {
@@ -142,7 +176,7 @@ export const TANK_MIX_WORDS: Record<string, LineWords> = {
     },
   },
   "tank-mix.rinse": {
-    found: "strength that stays in the sprayer, in per cent",
+    found: "strength that stays in the sprayer",
     terms: {
       residual: "what stays in the sprayer",
       water: "clean water of one rinse",
