@@ -100,14 +100,16 @@ function singleOf(rate: LabelRate): { readonly rate: SingleRate; readonly path: 
     : { rate, path: "rate" };
 }
 
+type ProductRead = Exclude<ReadRate, { kind: "active" }>;
+
 // A rate told as active ingredient, told as product instead: the rest of the sum is the same.
-function asProduct(read: ReadRate, input: ProductInput): ReadRate {
+function asProduct(read: ReadRate, input: ProductInput): ProductRead {
   if (read.kind !== "active") return read;
   const { inner, product, unit } = activeParts(read, input);
   const quantity = within(read.path, () => productRateIn(product, unit)) as Quantity;
   return inner.kind === "fraction"
     ? { kind: "carrier", quantity, path: read.path }
-    : ({ ...inner, quantity, path: read.path } as ReadRate);
+    : ({ ...inner, quantity, path: read.path } as ProductRead);
 }
 
 function activeParts(
@@ -166,8 +168,6 @@ function termsOf(rate: SingleRate, path: string, input: ProductInput): Terms {
     const { parts, to: other, of } = read.parts;
     return { kind: "parts", amount, carrier, parts, of: of === "mix" ? other : parts + other, size };
   }
-  if (read.kind === "active")
-    throw new SprayMathError("conflict", path, "Given active ingredient of active ingredient.");
   const units = unitsLike(read.quantity.unit);
   const amount = input.form === "liquid" ? units.smallVolume : units.smallMass;
   const into = (per: string): number =>
@@ -391,7 +391,12 @@ function activeLines(read: Parameters<typeof activeParts>[0], input: ProductInpu
   ];
 }
 
-function strengthLines(terms: Terms, read: ReadRate, input: ProductInput, strength: Quantity): WorkingLine[] {
+function strengthLines(
+  terms: Terms,
+  read: ProductRead,
+  input: ProductInput,
+  strength: Quantity,
+): WorkingLine[] {
   const { amount, carrier } = terms;
   const line = (id: string, formula: string, values: WorkingLine["terms"]): WorkingLine => ({
     id,

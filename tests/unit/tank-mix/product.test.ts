@@ -220,6 +220,13 @@ describe("productAmount, and what it refuses", () => {
       "rate.density",
     ],
     [
+      "active ingredient of active ingredient",
+      { activeIngredient: { activeIngredient: qty(1, "lb/ac") }, contains: qty(4, "lb/gal") },
+      "liquid",
+      "wrong-dimension",
+      "rate.activeIngredient",
+    ],
+    [
       "active ingredient told as a ratio",
       { activeIngredient: { parts: 1, to: 2, of: "mix" }, contains: qty(4, "lb/gal") },
       "liquid",
@@ -254,6 +261,8 @@ describe("productAmount, and what it refuses", () => {
 
   it("refuses what is too large to compute with", () => {
     expect(errorOf(() => amountOf(qty(1e308, "lb/ac"), "dry")).code).toBe("not-finite");
+    const dripping = { carrierRate: qty(1e-300, "gal/ac") };
+    expect(errorOf(() => amountOf(qty(1e300, "lb/ac"), "dry", dripping)).code).toBe("not-finite");
     expect(errorOf(() => amountOf(qty(1e300, "lb/gal"), "dry", { carrier: qty(1e300, "gal") })).code).toBe(
       "not-finite",
     );
