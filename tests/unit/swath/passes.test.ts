@@ -22,9 +22,9 @@ describe("passesOver", () => {
     const { along } = passesOver({ ...plot, speed: qty(1, "mph") });
     expect(along.time?.value).toBeCloseTo(2600 / 88, 12);
     expect(along.time?.unit).toBe("min");
-    expect(
-      passesOver({ length: m(60), width: m(2), swath: m(2), speed: qty(1, "m/s") }).along.time,
-    ).toEqual(qty(1, "min"));
+    expect(passesOver({ length: m(60), width: m(2), swath: m(2), speed: qty(1, "m/s") }).along.time).toEqual(
+      qty(1, "min"),
+    );
   });
 
   it("takes the planned overlap off all passes but the first", () => {
