@@ -94,6 +94,7 @@ export function bestFills(fills: readonly Fill[], target: Target): Found | undef
     const n = BigInt(left);
     if (used + n * (smallest[i] as bigint) > high || used + n * (largest[i] as bigint) < low) return;
     if (noMultiple(low - used, high - used, divisor[i] as bigint)) return;
+    if (wasHere(i, left, used)) return;
     const { min, max, step } = order[i] as Fill;
     if (i === last) {
       counts[i] = left;
@@ -127,6 +128,22 @@ export function bestFills(fills: readonly Fill[], target: Target): Found | undef
     }
     counts[i] = 0;
     totals[i] = 0n;
+  }
+
+  // The range of totals worth finding only ever shrinks, so what was not found from here before will not be found now.
+  // Kept where totals coincide: sizes with a common measure that goes few times into the amount.
+  const measureOfAll = divisor[0] as bigint;
+  const coincide = highest / measureOfAll < 1_000_000n;
+  const seen = new Map<number, Set<number>>();
+  function wasHere(i: number, left: number, used: bigint): boolean {
+    if (!coincide) return false;
+    const place = i * (maxScoops + 1) + left;
+    const total = Number(used / measureOfAll);
+    const before = seen.get(place);
+    if (before === undefined) seen.set(place, new Set([total]));
+    else if (before.has(total)) return true;
+    else before.add(total);
+    return false;
   }
 
   // For a tool without marks, how many of `left` scoops it may have for the rest to bring the total between from and to.

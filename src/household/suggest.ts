@@ -12,10 +12,6 @@ export interface ToolSuggestion {
   readonly kind: "tool";
   /** The tool to have besides the present ones. */
   readonly tool: MeasuringTool;
-  /** How many scoops it would then take. */
-  readonly scoops: number;
-  /** The error that would be left, in per cent of the amount; less than 0 where under. */
-  readonly errorPercent: number;
 }
 
 /** A batch of another size, which the present tools would measure. */
@@ -61,22 +57,20 @@ export function suggestionsFor<U extends VolumeUnit | MassUnit>(
 
 function toolThatWouldDo(request: MeasuringRequest): ToolSuggestion | undefined {
   const { amount, tools, limitPercent } = request;
-  let best: ToolSuggestion | undefined;
+  let best: { readonly tool: MeasuringTool; readonly scoops: number; readonly off: number } | undefined;
   for (const tool of candidates(amount.unit)) {
     if (tools.some(({ name }) => name === tool.name)) continue;
-    const found = measure({ ...request, tools: [...tools, tool] });
+    // A tool that takes more scoops than the best one known is no better, so it need not be looked at further.
+    const maxScoops = best?.scoops ?? request.maxScoops;
+    const found = measure({ ...request, tools: [...tools, tool], maxScoops });
     if (found === undefined) continue;
-    const errorPercent = percentOff(found.value, amount.value);
-    if (moreThan(Math.abs(errorPercent), limitPercent)) continue;
+    const off = Math.abs(percentOff(found.value, amount.value));
+    if (moreThan(off, limitPercent)) continue;
     const { scoops } = found;
-    if (best === undefined || scoops < best.scoops || (scoops === best.scoops && nearer(errorPercent, best)))
-      best = { kind: "tool", tool, scoops, errorPercent };
+    if (best === undefined || scoops < best.scoops || (scoops === best.scoops && off < best.off))
+      best = { tool, scoops, off };
   }
-  return best;
-}
-
-function nearer(errorPercent: number, best: ToolSuggestion): boolean {
-  return Math.abs(errorPercent) < Math.abs(best.errorPercent);
+  return best && { kind: "tool", tool: best.tool };
 }
 
 function candidates(unit: VolumeUnit | MassUnit): MeasuringTool[] {
