@@ -72,7 +72,7 @@ export interface NoStockDilution {
  * const dose = { amount: qty(0.015, "mL"), tools, rule: "never-over", labelPermitsDilution: true } as const;
  * const stock = stockDilution(dose);
  * if (stock.ok) {
- *   console.log(stock.product.amount, stock.stock, stock.taken); // { value: 0.02, unit: 'mL' } { value: 1, unit: 'mL' } { value: 0.74, unit: 'mL' }
+ *   console.log(stock.product.amount, stock.stock, stock.taken); // { value: 0.02, unit: 'mL' } { value: 10, unit: 'mL' } { value: 7.5, unit: 'mL' }
  * }
  * ```
  */
