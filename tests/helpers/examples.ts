@@ -15,19 +15,22 @@ export function folded(text: string): string {
   return text.replace(/\s+/g, " ").trim();
 }
 
-// What a block prints stands behind `// ` at the end of a statement, and on the comment lines that follow it directly.
+// What a block prints stands behind `// ` at the end of a statement, on the comment lines that follow one or a console.log
+// directly, or on the comment lines that end the block.
 function printed(code: string): string {
-  const lines: string[] = [];
+  const lines = code.split("\n");
+  const comment = lines.map((line) => /^\s*\/\/ ?(.*)$/.exec(line)?.[1]);
+  let end = lines.length;
+  while (end > 0 && comment[end - 1] !== undefined) end--;
+  const found: string[] = [];
   let following = false;
-  for (const line of code.split("\n")) {
-    const comment = /^(?:.*;)?\s*\/\/ ?(.*)$/.exec(line);
-    const starts = /;\s*\/\/ /.test(line);
-    if (comment !== null && (starts || following)) {
-      lines.push(comment[1] ?? "");
-      following = true;
-    } else following = false;
+  for (const [i, line] of lines.entries()) {
+    const behind = /;\s*\/\/ (.*)$/.exec(line)?.[1];
+    const logged = /console\.log\(.*\);$/.test(lines[i - 1] ?? "");
+    following = behind !== undefined || (comment[i] !== undefined && (following || logged || i >= end));
+    if (following) found.push(behind ?? comment[i] ?? "");
   }
-  return folded(lines.join(" "));
+  return folded(found.join(" "));
 }
 
 function examplesIn(file: string, strip: RegExp): Example[] {
