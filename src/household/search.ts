@@ -35,7 +35,8 @@ const NONE: [bigint, bigint] = [1n, 0n];
 
 /**
  * The best choice of fills: the smallest error to a tenth of a per cent of the amount, then the fewest scoops, then the
- * smallest error; but never one past the limit where there is one within it. Nothing at all is a choice (`scoops` 0) where the total may be under.
+ * smallest error; but never one past the limit where there is one within it. Nothing at all is a choice (`scoops` 0)
+ * where the total may be under.
  *
  * Takes one scoop more at a time, and for each number of scoops goes through every choice except those that cannot
  * beat the best one known, by two bounds: n more scoops come to no less than n of the smallest and no more than n of
@@ -137,10 +138,10 @@ export function bestFills(fills: readonly Fill[], target: Target): Found | undef
   const seen = new Map<number, Set<number>>();
   function wasHere(i: number, left: number, used: bigint): boolean {
     if (!coincide) return false;
-    const place = i * (maxScoops + 1) + left;
+    const where = i * (maxScoops + 1) + left;
     const total = Number(used / measureOfAll);
-    const before = seen.get(place);
-    if (before === undefined) seen.set(place, new Set([total]));
+    const before = seen.get(where);
+    if (before === undefined) seen.set(where, new Set([total]));
     else if (before.has(total)) return true;
     else before.add(total);
     return false;
