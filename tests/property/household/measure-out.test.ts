@@ -14,6 +14,7 @@ import {
 import { convert, type MassUnit, type VolumeUnit } from "../../../src/units/index.ts";
 import { exactSize } from "../../helpers/definitions.ts";
 import { Rational } from "../../helpers/rational.ts";
+import { runs } from "../../helpers/runs.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
 
 type Size = MeasuringTool["capacity"];
@@ -82,7 +83,7 @@ const anyInput: fc.Arbitrary<MeasureOutInput<VolumeUnit>> = fc.record({
 const told = (value: number): number => Number(value.toPrecision(12));
 
 describe("measureOut", () => {
-  test.prop([anyInput], { numRuns: 1500 })(
+  test.prop([anyInput], runs(1500))(
     "is never over under never over, never under under never under, exactly, for any dose, tools and limit",
     (input) => {
       const { amount, rule, limitPercent = 5, maxScoops = 0 } = input;
@@ -141,7 +142,7 @@ describe("measureOut", () => {
 
   test.prop(
     [anyInput, fc.array(fc.nat({ max: 3 }), { minLength: 6, maxLength: 6 }), fc.constantFrom(-1, 0, 1)],
-    { numRuns: 1000 },
+    runs(1000),
   )(
     "finds an amount that the tools make without error under every rule, noise in the last digit aside",
     (input, counts, noise) => {
@@ -169,7 +170,7 @@ describe("measureOut", () => {
     },
   );
 
-  test.prop([anyInput, fc.constantFrom(...UNITS)], { numRuns: 500 })(
+  test.prop([anyInput, fc.constantFrom(...UNITS)], runs(500))(
     "takes the same whatever unit the amount is told in",
     (input, unit) => {
       const other = measureOut({ ...input, amount: convert(input.amount, unit as never) });
@@ -180,7 +181,7 @@ describe("measureOut", () => {
     },
   );
 
-  test.prop([anyInput], { numRuns: 500 })("suggests only what does", (input) => {
+  test.prop([anyInput], runs(500))("suggests only what does", (input) => {
     const answer = measureOut({ ...input, labelPermitsDilution: true });
     if (answer.ok) return;
     const tools = typeof input.tools === "string" ? toolSet(input.tools) : input.tools;
@@ -198,7 +199,7 @@ describe("measureOut", () => {
     }
   });
 
-  test.prop([anyInput], { numRuns: 300 })("shows working that is true line by line", (input) => {
+  test.prop([anyInput], runs(300))("shows working that is true line by line", (input) => {
     const lines = measureOutWorking(input);
     const answer = measureOut(input);
     const dose = answer.ok ? answer : answer.best;
@@ -292,7 +293,7 @@ describe("measureOut against brute force", () => {
       fc.integer({ min: 1, max: 4 }),
       fc.constantFrom(0.1, 0.33, 1, 5, 50),
     ],
-    { numRuns: 1500 },
+    runs(1500),
   )("finds as good a choice on small cases", (tools, hundredths, rule, maxScoops, limitPercent) => {
     const amount = { value: hundredths / 100, unit: "tsp" } as const;
     const answer = measureOut({ amount, tools, rule, maxScoops, limitPercent });

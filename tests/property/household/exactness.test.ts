@@ -1,0 +1,80 @@
+import { fc, test } from "@fast-check/vitest";
+import { describe, expect } from "vitest";
+import { byVolume, doseTable, stockDilution, toolSet } from "../../../src/household/index.ts";
+import {
+  type Density,
+  type Mass,
+  qty,
+  type TreatedArea,
+  unitsOf,
+  type VolumeRate,
+} from "../../../src/units/index.ts";
+import { exactly } from "../../helpers/definitions.ts";
+import { Rational, ulpError } from "../../helpers/rational.ts";
+
+const positive = fc.double({ min: -4, max: 4, noNaN: true }).map((power) => 10 ** power);
+
+describe("amounts worked out by a formula", () => {
+  test.prop([
+    positive,
+    fc.constantFrom(...unitsOf("mass")),
+    positive,
+    fc.constantFrom(...unitsOf("density")),
+  ])(
+    "a volume of dry product is within 8 ulp of the exact quotient",
+    (mass, massUnit, density, densityUnit) => {
+      const volume = byVolume({
+        mass: { value: mass, unit: massUnit } as Mass,
+        bulkDensity: { value: density, unit: densityUnit } as Density,
+      });
+      const exact = Rational.fromNumber(mass).over(
+        exactly(density, densityUnit, `${massUnit}/${volume.unit}`),
+      );
+      expect(ulpError(volume.value, exact)).toBeLessThanOrEqual(8);
+    },
+  );
+
+  test.prop([
+    positive,
+    fc.constantFrom(...unitsOf("volumeRate")),
+    positive,
+    fc.constantFrom(...unitsOf("area")),
+  ])("an amount of a table is within 8 ulp of rate times area", (rate, rateUnit, area, areaUnit) => {
+    const [row] = doseTable({
+      rates: [{ value: rate, unit: rateUnit } as VolumeRate],
+      sizes: [{ value: area, unit: areaUnit, of: "treated" } as TreatedArea],
+      tools: "us-household",
+      rule: "never-over",
+    });
+    const [, per = ""] = rateUnit.split("/");
+    const exact = Rational.fromNumber(rate).times(exactly(area, areaUnit, per));
+    expect(ulpError(row?.cells[0]?.amount.value ?? Number.NaN, exact)).toBeLessThanOrEqual(8);
+  });
+});
+
+describe("stockDilution", () => {
+  const tools = [...toolSet("syringes"), ...toolSet("cylinders")];
+  test.prop(
+    [
+      fc.double({ min: -3, max: 1, noNaN: true }).map((power) => 10 ** power),
+      fc.constantFrom("never-over", "never-under", "nearest"),
+    ],
+    {
+      numRuns: 300,
+    },
+  )("keeps to the rule and the limit, and what is taken holds what it says", (milliliters, rule) => {
+    const amount = qty(milliliters, "mL");
+    const stock = stockDilution({ amount, tools, rule, labelPermitsDilution: true });
+    if (!stock.ok) return;
+    // Worked out apart from the library: product over stock, times the parts that are taken.
+    const taken = stock.take.reduce((sum, part) => sum + part.amount.value, 0);
+    const dose = (stock.product.amount.value / stock.stock.value) * taken;
+    expect(Math.abs(stock.measured.value / dose - 1)).toBeLessThan(1e-11);
+    if (rule === "never-over") expect(stock.measured.value).toBeLessThanOrEqual(milliliters);
+    if (rule === "never-under") expect(stock.measured.value).toBeGreaterThanOrEqual(milliliters);
+    expect(Math.abs(stock.errorPercent)).toBeLessThanOrEqual(5.0000001);
+    expect(stock.taken.value).toBeLessThanOrEqual(stock.stock.value);
+    expect(stock.left.value).toBeGreaterThanOrEqual(0);
+    expect(stock.product.amount.value * 10).toBeLessThanOrEqual(stock.stock.value * (1 + 1e-12));
+  });
+});
