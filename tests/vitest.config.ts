@@ -3,7 +3,8 @@ import { defineConfig } from "vitest/config";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 
-function project(name: string, timeout: number) {
+function project(name: string, timeout: number, setupFiles: string[] = []) {
+  const include = [`tests/${name}/**/*.test.ts`];
   return {
     // Examples import the package by its name; here that is the source.
     resolve: {
@@ -13,7 +14,7 @@ function project(name: string, timeout: number) {
         { find: /^swath-to-spoon\/([a-z-]+)$/, replacement: `${root}src/$1/index.ts` },
       ],
     },
-    test: { name, root, include: [`tests/${name}/**/*.test.ts`], testTimeout: timeout, hookTimeout: timeout },
+    test: { name, root, include, setupFiles, testTimeout: timeout, hookTimeout: timeout },
   };
 }
 
@@ -22,7 +23,7 @@ export default defineConfig({
   test: {
     projects: [
       project("unit", 10_000),
-      project("property", 60_000),
+      project("property", 60_000, ["tests/helpers/setup-properties.ts"]),
       project("handbook", 10_000),
       project("docs", 60_000),
       project("package", 240_000),

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { findCrossing } from "../../../src/area/crossing.ts";
 import { geodesicArea } from "../../../src/area/geodesic.ts";
 import { boundaryArea } from "../../../src/area/index.ts";
+import { runs } from "../../helpers/runs.ts";
 
 type Point = readonly [number, number];
 
@@ -75,7 +76,7 @@ describe("findCrossing, against a test of every pair of sides", () => {
         if (slowly) crossing++;
         else simple++;
       }),
-      { numRuns: 3000 },
+      runs(3000),
     );
     expect(Math.min(crossing, simple), "both answers must come up").toBeGreaterThan(10);
   });
@@ -96,7 +97,7 @@ describe("findCrossing, against a test of every pair of sides", () => {
         expect(findCrossing(corners) !== undefined, JSON.stringify(corners)).toBe(slowly);
         count[slowly ? "crossing" : "simple"]++;
       }),
-      { numRuns: 1000 },
+      runs(1000),
     );
     expect(Math.min(count.crossing, count.simple)).toBeGreaterThan(10);
   });

@@ -5,6 +5,7 @@ import * as area from "../../../src/area/index.ts";
 import { SprayMathError } from "../../../src/errors.ts";
 import * as swath from "../../../src/swath/index.ts";
 import type { AreaUnit, LengthUnit } from "../../../src/units/index.ts";
+import { runs } from "../../helpers/runs.ts";
 
 // What plain JavaScript may hand over: the ends of the number range, and everything in between.
 const value = fc.oneof(
@@ -105,7 +106,7 @@ describe("sizes at the ends of the number range", () => {
           answersOrRefuses(work);
         }
       }),
-      { numRuns: 1500 },
+      runs(1500),
     );
   });
 
@@ -116,7 +117,7 @@ describe("sizes at the ends of the number range", () => {
         answersOrRefuses(() => area.unequalOffsetsArea({ stations: corners, unit: "mi" }));
         answersOrRefuses(() => geodesicArea({ type: "Polygon", coordinates: [corners] }));
       }),
-      { numRuns: 3000 },
+      runs(3000),
     );
     const place = fc.tuple(fc.integer({ min: -36, max: 36 }), fc.integer({ min: -9, max: 9 }));
     fc.assert(
@@ -130,7 +131,7 @@ describe("sizes at the ends of the number range", () => {
           );
         },
       ),
-      { numRuns: 3000 },
+      runs(3000),
     );
   });
 });

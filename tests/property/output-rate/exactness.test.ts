@@ -18,6 +18,7 @@ import {
 import { type Dimension, type Quantity, type Unit, unitsOf } from "../../../src/units/index.ts";
 import { exactSize } from "../../helpers/definitions.ts";
 import { Rational, ulpError } from "../../helpers/rational.ts";
+import { runs } from "../../helpers/runs.ts";
 
 /** Amounts of a dimension in any of its units. */
 function amounts<U extends Unit>(dimension: Dimension): fc.Arbitrary<Quantity<U>> {
@@ -40,7 +41,7 @@ function expectExact(ours: Quantity, right: Rational): void {
   expect(ulpError(ours.value, right.over(exactSize(ours.unit))), JSON.stringify(ours)).toBeLessThanOrEqual(8);
 }
 
-const runs = { numRuns: 1000 };
+const RUNS = runs(1000);
 
 describe("output-rate, against exact rational arithmetic", () => {
   it("gives strip rates within 8 ulp", () => {
@@ -49,7 +50,7 @@ describe("output-rate, against exact rational arithmetic", () => {
         const ours = stripRate({ used, swath, distance } as never) as Quantity;
         expectExact(ours, exact(used).over(exact(swath).times(exact(distance))));
       }),
-      runs,
+      RUNS,
     );
   });
 
@@ -62,7 +63,7 @@ describe("output-rate, against exact rational arithmetic", () => {
           .reduce((sum, one) => sum.plus(one));
         expectExact(stripRuns({ runs: list }).rate, total.over(Rational.of(list.length)));
       }),
-      { numRuns: 300 },
+      runs(300),
     );
   });
 
@@ -75,7 +76,7 @@ describe("output-rate, against exact rational arithmetic", () => {
         const over = exact(during).times(exact(pace)).times(exact(width)).times(Rational.of(list.length));
         expectExact(ours, total.over(over));
       }),
-      runs,
+      RUNS,
     );
     fc.assert(
       fc.property(catches, time, time, length, length, (list, during, timed, distance, width) => {
@@ -84,7 +85,7 @@ describe("output-rate, against exact rational arithmetic", () => {
         const over = exact(during).times(exact(distance)).times(exact(width)).times(Rational.of(list.length));
         expectExact(ours, total.times(exact(timed)).over(over));
       }),
-      runs,
+      RUNS,
     );
   });
 
@@ -101,7 +102,7 @@ describe("output-rate, against exact rational arithmetic", () => {
         const reading = exact(caught).over(exactSize(pair.catchUnit)).times(exactSize(pair.rateUnit));
         expectExact(directStripRate({ ...pair, caught }), reading);
       }),
-      runs,
+      RUNS,
     );
   });
 
@@ -127,7 +128,7 @@ describe("output-rate, against exact rational arithmetic", () => {
           expectExact(hand.perArea as Quantity, perPlant.over(exact(plantSpacing).times(exact(rowSpacing))));
         },
       ),
-      runs,
+      RUNS,
     );
   });
 
@@ -151,7 +152,7 @@ describe("output-rate, against exact rational arithmetic", () => {
           exact(out).over(exact(perArea).times(exact(pace))),
         );
       }),
-      runs,
+      RUNS,
     );
   });
 
@@ -172,7 +173,7 @@ describe("output-rate, against exact rational arithmetic", () => {
           exact(perArea).times(exact(pace)).over(exact(other)),
         );
       }),
-      runs,
+      RUNS,
     );
   });
 });

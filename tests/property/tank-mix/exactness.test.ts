@@ -15,6 +15,7 @@ import {
 import { type AreaUnit, qty, type Unit, unitsOf } from "../../../src/units/index.ts";
 import { exactly, exactSize } from "../../helpers/definitions.ts";
 import { Rational, ulpError } from "../../helpers/rational.ts";
+import { runs } from "../../helpers/runs.ts";
 
 const value = fc.double({ min: 1e-3, max: 1e4, noNaN: true });
 const of = <U extends Unit>(units: readonly U[]) =>
@@ -38,7 +39,7 @@ function expectWithin(actual: { value: number; unit: string }, exactSi: Rational
   expect(error, `${actual.value} ${actual.unit}`).toBeLessThanOrEqual(ulps);
 }
 
-const RUNS = { numRuns: 300 };
+const RUNS = runs(300);
 describe("tank-mix, against exact rational arithmetic", () => {
   it("gives the sprayed volume", () => {
     fc.assert(

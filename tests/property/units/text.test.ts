@@ -15,6 +15,7 @@ import {
   unitsOf,
 } from "../../../src/units/index.ts";
 import { COMPOUNDS, TABLE } from "../../../src/units/table.ts";
+import { runs } from "../../helpers/runs.ts";
 
 const LOCALES = ["en-US", "de-DE", "fr-FR"];
 const MORE_LOCALES = [
@@ -85,7 +86,7 @@ describe("what formatQuantity writes, parseQuantity reads", () => {
           if (value < 1e9) expectBack(-value, unit, dimension, { locale, digits });
         },
       ),
-      { numRuns: 500 },
+      runs(500),
     );
   });
 
@@ -175,7 +176,7 @@ describe("parseQuantity, on anything at all", () => {
           expect(message.length).toBeLessThan(300);
         }
       }),
-      { numRuns: 3000 },
+      runs(3000),
     );
   });
 });

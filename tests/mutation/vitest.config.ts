@@ -1,0 +1,17 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vitest/config";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+
+// The tests that call functions of src, in one project and without a fresh start for each file: a mutant changes a
+// function at the moment it is called, so nothing needs to be loaded again.
+export default defineConfig({
+  root,
+  test: {
+    include: ["tests/{unit,handbook,property}/**/*.test.ts"],
+    exclude: ["tests/unit/architecture.test.ts"],
+    setupFiles: ["tests/helpers/setup-properties.ts"],
+    isolate: false,
+    testTimeout: 60_000,
+  },
+});
