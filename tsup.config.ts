@@ -1,4 +1,5 @@
-import { existsSync, readdirSync } from "node:fs";
+import { existsSync, readdirSync, writeFileSync } from "node:fs";
+import { pathToFileURL } from "node:url";
 import { defineConfig } from "tsup";
 
 // Every folder of src is a subpath export; the geodesic function has its own, so that nobody else pays for its dependency.
@@ -22,4 +23,18 @@ export default defineConfig({
   clean: true,
   // tsup passes `baseUrl`, which TypeScript 6 reports as deprecated.
   dts: { compilerOptions: { ignoreDeprecations: "6.0" } },
+  // The JSON Schemas come from the schemas as built.
+  onSuccess: async () => {
+    const built = (await import(
+      pathToFileURL("dist/schema/index.js").href
+    )) as typeof import("./src/schema/index.ts");
+    const files = {
+      "plan-input": built.planInputSchema(),
+      "calibration-record": built.calibrationRecordSchema(),
+    };
+    for (const [name, schema] of Object.entries(files)) {
+      const text = JSON.stringify(built.toJsonSchema(schema), undefined, 2);
+      writeFileSync(`dist/schema/${name}.schema.json`, `${text}\n`);
+    }
+  },
 });

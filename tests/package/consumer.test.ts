@@ -9,7 +9,7 @@ import { installInto } from "./pack.mjs";
 const folder = mkdtempSync(join(tmpdir(), "consumer-"));
 const { exports } = JSON.parse(readFileSync("package.json", "utf8")) as { exports: Record<string, unknown> };
 const subpaths = Object.keys(exports)
-  .filter((path) => path !== "./package.json")
+  .filter((path) => !path.endsWith(".json"))
   .map((path) => path.replace(/^\./, "swath-to-spoon"));
 
 function node(file: string, code: string): string {

@@ -20,7 +20,7 @@ const PACKAGES: Record<string, RegExp> = {
   "big.js": /^units\/exact\.ts$/,
   "convert-units": /^units\/exact\.ts$/,
   "geographiclib-geodesic": /^area\/geodesic\.ts$/,
-  zod: /^schema\//,
+  "zod/mini": /^schema\//,
 };
 
 const files = readdirSync("src", { recursive: true, encoding: "utf8" }).filter((name) =>
@@ -103,7 +103,14 @@ describe("the shape of src", () => {
     const { exports } = JSON.parse(readFileSync("package.json", "utf8")) as {
       exports: Record<string, unknown>;
     };
-    const wanted = [".", "./area/geodesic", "./package.json", ...folders.map((name) => `./${name}`)];
+    const files = ["./schema/plan-input.schema.json", "./schema/calibration-record.schema.json"];
+    const wanted = [
+      ".",
+      "./area/geodesic",
+      "./package.json",
+      ...files,
+      ...folders.map((name) => `./${name}`),
+    ];
     expect(Object.keys(exports).sort()).toEqual(wanted.sort());
   });
 
