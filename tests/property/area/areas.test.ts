@@ -25,7 +25,10 @@ import {
 } from "../../../src/area/index.ts";
 import { type Area, type AreaUnit, type Length, type LengthUnit, qty } from "../../../src/units/index.ts";
 import { exactly } from "../../helpers/definitions.ts";
+import { expectExact, keepWorstErrors } from "../../helpers/exactness.ts";
 import { Rational, ulpError } from "../../helpers/rational.ts";
+
+keepWorstErrors("area");
 
 const CONTRACT = 8;
 const lengthUnit = fc.constantFrom<LengthUnit>("in", "ft", "yd", "mi", "mm", "cm", "m", "km");
@@ -39,19 +42,16 @@ const exact = ({ value, unit }: Length | Area, to: string): Rational => exactly(
 const lengthOf = (unit: string): string => (unit === "ft2" || unit === "ft" ? "ft" : "m");
 const total = (values: readonly Rational[]): Rational => values.reduce((a, b) => a.plus(b));
 
-function expectExact(ours: { value: number }, wanted: Rational): void {
-  expect(ulpError(ours.value, wanted)).toBeLessThanOrEqual(CONTRACT);
-}
-
 describe("areas, against exact rational arithmetic", () => {
   it("multiplies lengths of any two units", () => {
     fc.assert(
       fc.property(length, length, (a, b) => {
         const ours = rectangleArea({ length: a, width: b });
         const unit = lengthOf(ours.unit);
-        expectExact(ours, exact(a, unit).times(exact(b, unit)));
+        expectExact("rectangleArea", ours.value, exact(a, unit).times(exact(b, unit)));
         expectExact(
-          triangleArea({ base: a, height: b }),
+          "triangleArea",
+          triangleArea({ base: a, height: b }).value,
           exact(a, unit).times(exact(b, unit)).over(Rational.of(2)),
         );
       }),
@@ -63,7 +63,11 @@ describe("areas, against exact rational arithmetic", () => {
       fc.property(length, length, length, (a, b, h) => {
         const ours = trapezoidArea({ base: a, top: b, height: h });
         const unit = lengthOf(ours.unit);
-        expectExact(ours, exact(a, unit).plus(exact(b, unit)).times(exact(h, unit)).over(Rational.of(2)));
+        expectExact(
+          "trapezoidArea",
+          ours.value,
+          exact(a, unit).plus(exact(b, unit)).times(exact(h, unit)).over(Rational.of(2)),
+        );
       }),
     );
     fc.assert(
@@ -71,15 +75,24 @@ describe("areas, against exact rational arithmetic", () => {
         const unit = lengthOf(spacing.unit === "ft" || /in|yd|mi/.test(spacing.unit) ? "ft" : "m");
         const o = offsets.map((offset) => exact(offset, unit));
         const s = exact(spacing, unit);
-        expectExact(offsetsArea({ offsets, spacing, rule: "mid-strip" }), total(o).times(s));
+        expectExact(
+          "offsetsArea",
+          offsetsArea({ offsets, spacing, rule: "mid-strip" }).value,
+          total(o).times(s),
+        );
         const ends = (o[0] as Rational).plus(o.at(-1) as Rational).over(Rational.of(2));
-        expectExact(offsetsArea({ offsets, spacing, rule: "trapezoidal" }), total(o).minus(ends).times(s));
+        expectExact(
+          "offsetsArea",
+          offsetsArea({ offsets, spacing, rule: "trapezoidal" }).value,
+          total(o).minus(ends).times(s),
+        );
         if (o.length % 2 === 0) return;
         const weighted = o.map((x, i) =>
           x.times(Rational.of(i === 0 || i === o.length - 1 ? 1 : i % 2 === 1 ? 4 : 2)),
         );
         expectExact(
-          offsetsArea({ offsets, spacing, rule: "simpson" }),
+          "offsetsArea",
+          offsetsArea({ offsets, spacing, rule: "simpson" }).value,
           total(weighted).times(s).over(Rational.of(3)),
         );
       }),
@@ -104,7 +117,7 @@ describe("areas, against exact rational arithmetic", () => {
             .times(e(o).plus(e(offsetBefore)))
             .over(Rational.of(2));
         });
-        expectExact(ours, total(strips));
+        expectExact("unequalOffsetsArea", ours.value, total(strips));
       }),
     );
   });
@@ -123,12 +136,16 @@ describe("areas, against exact rational arithmetic", () => {
           const whole = Rational.of(n).times(el);
           fc.pre(ew.times(Rational.of(2)).lessThan(es));
           const bands = rowBandsArea({ rows: n, rowLength: l, bandWidth: w, rowSpacing: s });
-          expectExact(bands.treated, whole.times(ew));
-          expectExact(bands.ground as Area, whole.times(es));
-          expectExact({ value: bands.fraction as number }, ew.over(es));
+          expectExact("rowBandsArea, treated", bands.treated.value, whole.times(ew));
+          expectExact("rowBandsArea, ground", (bands.ground as Area).value, whole.times(es));
+          expectExact("rowBandsArea, fraction", bands.fraction as number, ew.over(es));
           expect(bedsArea({ beds: n, bedLength: l, bedWidth: w, bedSpacing: s })).toEqual(bands);
           const trees = treeRowsArea({ rows: n, rowLength: l, stripWidth: w, sides, rowSpacing: s });
-          expectExact(trees.treated, whole.times(ew).times(Rational.of(sides)));
+          expectExact(
+            "treeRowsArea, treated",
+            trees.treated.value,
+            whole.times(ew).times(Rational.of(sides)),
+          );
         },
       ),
     );
@@ -136,7 +153,11 @@ describe("areas, against exact rational arithmetic", () => {
       fc.property(fc.array(length, { minLength: 1, maxLength: 60 }), length, (rowLengths, w) => {
         const ours = rowBandsArea({ rowLengths, bandWidth: w }).treated;
         const unit = lengthOf(ours.unit);
-        expectExact(ours, total(rowLengths.map((l) => exact(l, unit))).times(exact(w, unit)));
+        expectExact(
+          "rowBandsArea, treated",
+          ours.value,
+          total(rowLengths.map((l) => exact(l, unit))).times(exact(w, unit)),
+        );
       }),
     );
   });
@@ -152,21 +173,38 @@ describe("areas, against exact rational arithmetic", () => {
         });
         const unit = lengthOf(spots.treated.unit);
         const rectangles = Rational.of(n).times(exact(a, unit)).times(exact(b, unit));
-        expectExact(spots.treated, rectangles.plus(exact(g, `${unit}2`).times(Rational.of(3))));
+        expectExact(
+          "spotsArea",
+          spots.treated.value,
+          rectangles.plus(exact(g, `${unit}2`).times(Rational.of(3))),
+        );
         const own = lengthOf(treatPart({ ground: g, fraction: 1 }).unit);
         expectExact(
-          treatPart({ ground: g, fraction: 0.3 }),
+          "treatPart",
+          treatPart({ ground: g, fraction: 0.3 }).value,
           exact(g, `${own}2`).times(Rational.fromNumber(0.3)),
         );
-        expectExact(rowLengthOn({ ground: g, rowSpacing: a }), exact(g, `${own}2`).over(exact(a, own)));
+        expectExact(
+          "rowLengthOn",
+          rowLengthOn({ ground: g, rowSpacing: a }).value,
+          exact(g, `${own}2`).over(exact(a, own)),
+        );
         const plants = plantCount({ ground: g, rowSpacing: a, plantSpacing: b });
-        expectExact({ value: plants }, exact(g, `${own}2`).over(exact(a, own).times(exact(b, own))));
+        expectExact("plantCount", plants, exact(g, `${own}2`).over(exact(a, own).times(exact(b, own))));
         fc.pre(exact(a, "m").lessThan(exact(c, "m")));
         const rates = { bandWidth: a, rowSpacing: c };
         const part = exact(a, "m").over(exact(c, "m"));
         const label = qty(g.value, "gal/ac");
-        expectExact(cropRate({ ...rates, treatedRate: label }), Rational.fromNumber(g.value).times(part));
-        expectExact(treatedRate({ ...rates, cropRate: label }), Rational.fromNumber(g.value).over(part));
+        expectExact(
+          "cropRate",
+          cropRate({ ...rates, treatedRate: label }).value,
+          Rational.fromNumber(g.value).times(part),
+        );
+        expectExact(
+          "treatedRate",
+          treatedRate({ ...rates, cropRate: label }).value,
+          Rational.fromNumber(g.value).over(part),
+        );
       }),
     );
   });
@@ -176,7 +214,7 @@ describe("areas, against exact rational arithmetic", () => {
     fc.assert(
       fc.property(list, (add) => {
         const ours = compositeArea({ add });
-        expectExact(ours, total(add.map((shape) => exact(shape, ours.unit))));
+        expectExact("compositeArea", ours.value, total(add.map((shape) => exact(shape, ours.unit))));
       }),
     );
     // Of one unit: within the contract of the difference itself, however little is left.
@@ -186,7 +224,11 @@ describe("areas, against exact rational arithmetic", () => {
         fc.pre(more > less * (1 + 1e-9));
         const add = [{ value: more, unit, of: "ground" as const }];
         const ours = compositeArea({ add, subtract: [{ value: less, unit, of: "ground" }] });
-        expectExact(ours, exactly(more, unit, ours.unit).minus(exactly(less, unit, ours.unit)));
+        expectExact(
+          "compositeArea",
+          ours.value,
+          exactly(more, unit, ours.unit).minus(exactly(less, unit, ours.unit)),
+        );
       }),
     );
   });
@@ -208,7 +250,7 @@ describe("areas, against exact rational arithmetic", () => {
             .times(e(ny))
             .minus(e(nx).times(e(y)));
         });
-        expectExact(ours, total(products).abs().over(Rational.of(2)));
+        expectExact("boundaryArea", ours.value, total(products).abs().over(Rational.of(2)));
       }),
     );
   });

@@ -10,7 +10,11 @@ import {
   type VolumeRate,
 } from "../../../src/units/index.ts";
 import { exactly } from "../../helpers/definitions.ts";
-import { Rational, ulpError } from "../../helpers/rational.ts";
+import { expectExact, keepWorstErrors } from "../../helpers/exactness.ts";
+import { Rational } from "../../helpers/rational.ts";
+import { runs } from "../../helpers/runs.ts";
+
+keepWorstErrors("household");
 
 const positive = fc.double({ min: -4, max: 4, noNaN: true }).map((power) => 10 ** power);
 
@@ -30,7 +34,7 @@ describe("amounts worked out by a formula", () => {
       const exact = Rational.fromNumber(mass).over(
         exactly(density, densityUnit, `${massUnit}/${volume.unit}`),
       );
-      expect(ulpError(volume.value, exact)).toBeLessThanOrEqual(8);
+      expectExact("byVolume", volume.value, exact);
     },
   );
 
@@ -48,7 +52,7 @@ describe("amounts worked out by a formula", () => {
     });
     const [, per = ""] = rateUnit.split("/");
     const exact = Rational.fromNumber(rate).times(exactly(area, areaUnit, per));
-    expect(ulpError(row?.cells[0]?.amount.value ?? Number.NaN, exact)).toBeLessThanOrEqual(8);
+    expectExact("doseTable", row?.cells[0]?.amount.value ?? Number.NaN, exact);
   });
 });
 
@@ -59,9 +63,7 @@ describe("stockDilution", () => {
       fc.double({ min: -3, max: 1, noNaN: true }).map((power) => 10 ** power),
       fc.constantFrom("never-over", "never-under", "nearest"),
     ],
-    {
-      numRuns: 300,
-    },
+    runs(300),
   )("keeps to the rule and the limit, and what is taken holds what it says", (milliliters, rule) => {
     const amount = qty(milliliters, "mL");
     const stock = stockDilution({ amount, tools, rule, labelPermitsDilution: true });

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { describe, expect, it } from "vitest";
+import { describe, it } from "vitest";
 import {
   averageSpeed,
   catchRate,
@@ -7,6 +7,7 @@ import {
   directStripDistance,
   directStripRate,
   handRate,
+  pressureForOutput,
   rateAtSpeed,
   solveOutput,
   speedFrom,
@@ -17,8 +18,11 @@ import {
 } from "../../../src/output-rate/index.ts";
 import { type Dimension, type Quantity, type Unit, unitsOf } from "../../../src/units/index.ts";
 import { exactSize } from "../../helpers/definitions.ts";
-import { Rational, ulpError } from "../../helpers/rational.ts";
+import { expectExact, keepWorstErrors } from "../../helpers/exactness.ts";
+import { Rational } from "../../helpers/rational.ts";
 import { runs } from "../../helpers/runs.ts";
+
+keepWorstErrors("output-rate");
 
 /** Amounts of a dimension in any of its units. */
 function amounts<U extends Unit>(dimension: Dimension): fc.Arbitrary<Quantity<U>> {
@@ -37,8 +41,8 @@ const rate = amounts<"L/ha">("volumeRate");
 /** The exact size of a quantity in SI units (litres for volume). */
 const exact = ({ value, unit }: Quantity): Rational => Rational.fromNumber(value).times(exactSize(unit));
 
-function expectExact(ours: Quantity, right: Rational): void {
-  expect(ulpError(ours.value, right.over(exactSize(ours.unit))), JSON.stringify(ours)).toBeLessThanOrEqual(8);
+function expectRight(name: string, ours: Quantity, right: Rational): void {
+  expectExact(name, ours.value, right.over(exactSize(ours.unit)));
 }
 
 const RUNS = runs(1000);
@@ -48,7 +52,7 @@ describe("output-rate, against exact rational arithmetic", () => {
     fc.assert(
       fc.property(fc.oneof(volume, mass), length, length, (used, swath, distance) => {
         const ours = stripRate({ used, swath, distance } as never) as Quantity;
-        expectExact(ours, exact(used).over(exact(swath).times(exact(distance))));
+        expectRight("stripRate", ours, exact(used).over(exact(swath).times(exact(distance))));
       }),
       RUNS,
     );
@@ -61,7 +65,7 @@ describe("output-rate, against exact rational arithmetic", () => {
         const total = list
           .map(({ used, swath, distance }) => exact(used).over(exact(swath).times(exact(distance))))
           .reduce((sum, one) => sum.plus(one));
-        expectExact(stripRuns({ runs: list }).rate, total.over(Rational.of(list.length)));
+        expectRight("stripRuns", stripRuns({ runs: list }).rate, total.over(Rational.of(list.length)));
       }),
       runs(300),
     );
@@ -74,7 +78,7 @@ describe("output-rate, against exact rational arithmetic", () => {
         const total = list.map(exact).reduce((sum, one) => sum.plus(one));
         const ours = catchRate({ catches: list, time: during, speed: pace, width });
         const over = exact(during).times(exact(pace)).times(exact(width)).times(Rational.of(list.length));
-        expectExact(ours, total.over(over));
+        expectRight("catchRate", ours, total.over(over));
       }),
       RUNS,
     );
@@ -83,7 +87,7 @@ describe("output-rate, against exact rational arithmetic", () => {
         const total = list.map(exact).reduce((sum, one) => sum.plus(one));
         const ours = catchRate({ catches: list, time: during, speed: { distance, time: timed }, width });
         const over = exact(during).times(exact(distance)).times(exact(width)).times(Rational.of(list.length));
-        expectExact(ours, total.times(exact(timed)).over(over));
+        expectRight("catchRate", ours, total.times(exact(timed)).over(over));
       }),
       RUNS,
     );
@@ -97,10 +101,10 @@ describe("output-rate, against exact rational arithmetic", () => {
     fc.assert(
       fc.property(pairs, length, volume, (pair, width, caught) => {
         const area = exactSize(pair.catchUnit).over(exactSize(pair.rateUnit));
-        expectExact(directStripArea(pair), area);
-        expectExact(directStripDistance({ ...pair, width }), area.over(exact(width)));
+        expectRight("directStripArea", directStripArea(pair), area);
+        expectRight("directStripDistance", directStripDistance({ ...pair, width }), area.over(exact(width)));
         const reading = exact(caught).over(exactSize(pair.catchUnit)).times(exactSize(pair.rateUnit));
-        expectExact(directStripRate({ ...pair, caught }), reading);
+        expectRight("directStripRate", directStripRate({ ...pair, caught }), reading);
       }),
       RUNS,
     );
@@ -119,13 +123,25 @@ describe("output-rate, against exact rational arithmetic", () => {
           const row = { used, rowLength, rowSpacing, plantSpacing };
           const perLength = exact(used).over(exact(rowLength));
           const both = treeRowRate({ ...row, sides: 1 });
-          expectExact(both.perLength, perLength.times(Rational.of(2)));
-          expectExact(both.perArea, perLength.times(Rational.of(2)).over(exact(rowSpacing)));
-          expectExact(both.perPlant as Quantity, perLength.times(Rational.of(2)).times(exact(plantSpacing)));
+          expectRight("treeRowRate, per length", both.perLength, perLength.times(Rational.of(2)));
+          expectRight(
+            "treeRowRate, per area",
+            both.perArea,
+            perLength.times(Rational.of(2)).over(exact(rowSpacing)),
+          );
+          expectRight(
+            "treeRowRate, per plant",
+            both.perPlant as Quantity,
+            perLength.times(Rational.of(2)).times(exact(plantSpacing)),
+          );
           const hand = handRate({ used, plants: count, plantSpacing, rowSpacing });
           const perPlant = exact(used).over(Rational.of(count));
-          expectExact(hand.perPlant as Quantity, perPlant);
-          expectExact(hand.perArea as Quantity, perPlant.over(exact(plantSpacing).times(exact(rowSpacing))));
+          expectRight("handRate, per plant", hand.perPlant as Quantity, perPlant);
+          expectRight(
+            "handRate, per area",
+            hand.perArea as Quantity,
+            perPlant.over(exact(plantSpacing).times(exact(rowSpacing))),
+          );
         },
       ),
       RUNS,
@@ -135,21 +151,39 @@ describe("output-rate, against exact rational arithmetic", () => {
   it("solves for each of the four within 8 ulp", () => {
     fc.assert(
       fc.property(rate, flow, speed, length, (perArea, out, pace, width) => {
-        expectExact(
+        expectRight(
+          "solveOutput, rate",
           solveOutput({ flow: out, speed: pace, width }).rate,
           exact(out).over(exact(pace).times(exact(width))),
         );
-        expectExact(
+        expectRight(
+          "solveOutput, flow",
           solveOutput({ rate: perArea, speed: pace, width }).flow,
           exact(perArea).times(exact(pace)).times(exact(width)),
         );
-        expectExact(
+        expectRight(
+          "solveOutput, speed",
           solveOutput({ rate: perArea, flow: out, width }).speed,
           exact(out).over(exact(perArea).times(exact(width))),
         );
-        expectExact(
+        expectRight(
+          "solveOutput, width",
           solveOutput({ rate: perArea, flow: out, speed: pace }).width,
           exact(out).over(exact(perArea).times(exact(pace))),
+        );
+      }),
+      RUNS,
+    );
+  });
+
+  it("gives the pressure for an output within 8 ulp", () => {
+    fc.assert(
+      fc.property(amounts<"psi">("pressure"), flow, flow, (pressure, output, wanted) => {
+        const times = exact(wanted).over(exact(output));
+        expectRight(
+          "pressureForOutput",
+          pressureForOutput({ pressure, output, wanted }).pressure,
+          exact(pressure).times(times).times(times),
         );
       }),
       RUNS,
@@ -159,16 +193,21 @@ describe("output-rate, against exact rational arithmetic", () => {
   it("gives speeds, times and rates at another speed within 8 ulp", () => {
     fc.assert(
       fc.property(length, time, speed, speed, rate, (distance, during, pace, other, perArea) => {
-        expectExact(speedFrom({ distance, time: during }), exact(distance).over(exact(during)));
-        expectExact(timeFor({ distance, speed: pace }), exact(distance).over(exact(pace)));
+        expectRight("speedFrom", speedFrom({ distance, time: during }), exact(distance).over(exact(during)));
+        expectRight("timeFor", timeFor({ distance, speed: pace }), exact(distance).over(exact(pace)));
         const passes = [
           { distance, time: during },
           { distance: { value: 200, unit: "ft" }, time: { value: 45, unit: "s" } },
         ] as const;
         const [far, long] = [exact(distance), exact(during)];
         const course = exact(passes[1].distance);
-        expectExact(averageSpeed({ passes }), far.plus(course).over(long.plus(Rational.of(45))));
-        expectExact(
+        expectRight(
+          "averageSpeed",
+          averageSpeed({ passes }),
+          far.plus(course).over(long.plus(Rational.of(45))),
+        );
+        expectRight(
+          "rateAtSpeed",
           rateAtSpeed({ rate: perArea, speed: pace, newSpeed: other }),
           exact(perArea).times(exact(pace)).over(exact(other)),
         );

@@ -13,18 +13,17 @@ import {
 } from "../../../src/swath/index.ts";
 import { type Length, type LengthUnit, qty } from "../../../src/units/index.ts";
 import { exactly } from "../../helpers/definitions.ts";
-import { Rational, ulpError } from "../../helpers/rational.ts";
+import { expectExact, keepWorstErrors } from "../../helpers/exactness.ts";
+import { Rational } from "../../helpers/rational.ts";
 
-const CONTRACT = 8;
+keepWorstErrors("swath");
+
 const lengthUnit = fc.constantFrom<LengthUnit>("in", "ft", "yd", "mi", "mm", "cm", "m", "km");
 const size = fc.double({ min: 1e-3, max: 1e6, noNaN: true });
 const length: fc.Arbitrary<Length> = fc.record({ value: size, unit: lengthUnit });
 const count = fc.integer({ min: 1, max: 500 });
 
 const exact = ({ value, unit }: Length, to: string): Rational => exactly(value, unit, to);
-function expectExact(ours: { value: number }, wanted: Rational): void {
-  expect(ulpError(ours.value, wanted)).toBeLessThanOrEqual(CONTRACT);
-}
 
 describe("widths, against exact rational arithmetic", () => {
   it("are within the contract", () => {
@@ -32,11 +31,20 @@ describe("widths, against exact rational arithmetic", () => {
       fc.property(count, length, fc.constantFrom(1 as const, 2 as const), (n, l, sides) => {
         const boom = boomWidth({ nozzles: n, nozzleSpacing: l });
         const whole = exact(l, boom.unit);
-        expectExact(boom, whole.times(Rational.of(n)));
-        expectExact(bandsWidth({ bands: n, bandWidth: l }).treated, whole.times(Rational.of(n)));
-        expectExact(widthPerNozzle({ width: l, nozzles: n }), whole.over(Rational.of(n)));
+        expectExact("boomWidth", boom.value, whole.times(Rational.of(n)));
         expectExact(
-          treeRowWidth({ rowSpacing: l, sides }),
+          "bandsWidth, treated",
+          bandsWidth({ bands: n, bandWidth: l }).treated.value,
+          whole.times(Rational.of(n)),
+        );
+        expectExact(
+          "widthPerNozzle",
+          widthPerNozzle({ width: l, nozzles: n }).value,
+          whole.over(Rational.of(n)),
+        );
+        expectExact(
+          "treeRowWidth",
+          treeRowWidth({ rowSpacing: l, sides }).value,
           whole.times(Rational.of(sides)).over(Rational.of(2)),
         );
       }),

@@ -14,8 +14,12 @@ import {
 } from "../../../src/tank-mix/index.ts";
 import { type AreaUnit, qty, type Unit, unitsOf } from "../../../src/units/index.ts";
 import { exactly, exactSize } from "../../helpers/definitions.ts";
-import { Rational, ulpError } from "../../helpers/rational.ts";
+import { expectExact, keepWorstErrors } from "../../helpers/exactness.ts";
+import { Rational } from "../../helpers/rational.ts";
+
 import { runs } from "../../helpers/runs.ts";
+
+keepWorstErrors("tank-mix");
 
 const value = fc.double({ min: 1e-3, max: 1e4, noNaN: true });
 const of = <U extends Unit>(units: readonly U[]) =>
@@ -34,9 +38,13 @@ const ground = of(areas).map((area) => ({ ...area, of: "ground" as const }));
 const si = ({ value: number, unit }: { value: number; unit: string }): Rational =>
   Rational.fromNumber(number).times(exactSize(unit));
 
-function expectWithin(actual: { value: number; unit: string }, exactSi: Rational, ulps = 8): void {
-  const error = ulpError(actual.value, exactSi.over(exactSize(actual.unit)));
-  expect(error, `${actual.value} ${actual.unit}`).toBeLessThanOrEqual(ulps);
+function expectWithin(
+  name: string,
+  actual: { value: number; unit: string },
+  exactSi: Rational,
+  ulps = 8,
+): void {
+  expectExact(name, actual.value, exactSi.over(exactSize(actual.unit)), ulps);
 }
 
 const RUNS = runs(300);
@@ -44,7 +52,7 @@ describe("tank-mix, against exact rational arithmetic", () => {
   it("gives the sprayed volume", () => {
     fc.assert(
       fc.property(of(rates), treated, (rate, area) => {
-        expectWithin(carrierFor({ rate, area }).sprayed, si(rate).times(si(area)));
+        expectWithin("carrierFor, sprayed", carrierFor({ rate, area }).sprayed, si(rate).times(si(area)));
       }),
       RUNS,
     );
@@ -61,8 +69,8 @@ describe("tank-mix, against exact rational arithmetic", () => {
           const sprayed = si(rate).times(si(area));
           const reserve = sprayed.times(Rational.fromNumber(percent)).over(Rational.of(100));
           const carrier = carrierFor({ rate, area, lineVolume, reserve: { percent } });
-          expectWithin(carrier.total, sprayed.plus(reserve).plus(si(lineVolume)));
-          expectWithin(carrier.reserve, reserve);
+          expectWithin("carrierFor, total", carrier.total, sprayed.plus(reserve).plus(si(lineVolume)));
+          expectWithin("carrierFor, reserve", carrier.reserve, reserve);
         },
       ),
       RUNS,
@@ -72,7 +80,7 @@ describe("tank-mix, against exact rational arithmetic", () => {
   it("gives the area of a leftover", () => {
     fc.assert(
       fc.property(of(volumes), of(rates), (volume, rate) => {
-        expectWithin(leftoverArea({ volume, rate }), si(volume).over(si(rate)));
+        expectWithin("leftoverArea", leftoverArea({ volume, rate }), si(volume).over(si(rate)));
       }),
       RUNS,
     );
@@ -85,15 +93,19 @@ describe("tank-mix, against exact rational arithmetic", () => {
         fc.pre(si(rate).lessThan(si(carrierRate)));
         const exact = si(rate).over(si(carrierRate)).times(si(carrier));
         const { amount, strength } = productAmount({ rate, form: "liquid", carrier, carrierRate });
-        expectWithin(amount, exact);
-        expectWithin(strength, si(rate).over(si(carrierRate)));
+        expectWithin("productAmount", amount, exact);
+        expectWithin("productAmount, strength", strength, si(rate).over(si(carrierRate)));
       }),
       RUNS,
     );
     fc.assert(
       fc.property(of(massRates), of(rates), of(volumes), (rate, carrierRate, carrier) => {
         const exact = si(rate).over(si(carrierRate)).times(si(carrier));
-        expectWithin(productAmount({ rate, form: "dry", carrier, carrierRate }).amount, exact);
+        expectWithin(
+          "productAmount",
+          productAmount({ rate, form: "dry", carrier, carrierRate }).amount,
+          exact,
+        );
       }),
       RUNS,
     );
@@ -110,7 +122,7 @@ describe("tank-mix, against exact rational arithmetic", () => {
           ground: field,
           ...given,
         });
-        expectWithin(amount, si(rate).times(si(field)).times(share));
+        expectWithin("productAmount", amount, si(rate).times(si(field)).times(share));
       }),
       RUNS,
     );
@@ -119,7 +131,7 @@ describe("tank-mix, against exact rational arithmetic", () => {
       fc.property(of(rows), of(lengths), fc.record(job), (rate, rowLength, given) => {
         const share = si(given.carrier).over(si(given.carrierRate).times(si(given.area)));
         const { amount } = productAmount({ rate, form: "dry", rowLength, ...given });
-        expectWithin(amount, si(rate).times(si(rowLength)).times(share));
+        expectWithin("productAmount", amount, si(rate).times(si(rowLength)).times(share));
       }),
       RUNS,
     );
@@ -129,7 +141,11 @@ describe("tank-mix, against exact rational arithmetic", () => {
     const perCarrier = masses.flatMap((over) => volumes.map((per) => `${over}/${per}` as const));
     fc.assert(
       fc.property(of(perCarrier), of(volumes), (rate, carrier) => {
-        expectWithin(productAmount({ rate, form: "dry", carrier }).amount, si(rate).times(si(carrier)));
+        expectWithin(
+          "productAmount",
+          productAmount({ rate, form: "dry", carrier }).amount,
+          si(rate).times(si(carrier)),
+        );
       }),
       RUNS,
     );
@@ -141,9 +157,10 @@ describe("tank-mix, against exact rational arithmetic", () => {
       fc.property(part, of(volumes), (fraction, carrier) => {
         const exact = si(fraction).times(si(carrier));
         const liquid = productAmount({ rate: { ...fraction, basis: "v/v" }, form: "liquid", carrier });
-        expectWithin(liquid.amount, exact);
+        expectWithin("productAmount", liquid.amount, exact);
         // A kilogram to the litre: the exact sizes of mass and volume are in kilograms and litres.
         expectWithin(
+          "productAmount",
           productAmount({ rate: { ...fraction, basis: "w/v" }, form: "dry", carrier }).amount,
           exact,
         );
@@ -158,9 +175,13 @@ describe("tank-mix, against exact rational arithmetic", () => {
         (parts, to, carrier) => {
           const [exactParts, exactTo] = [Rational.fromNumber(parts), Rational.fromNumber(to)];
           const mix = productAmount({ rate: { parts, to, of: "mix" }, form: "liquid", carrier });
-          expectWithin(mix.amount, si(carrier).times(exactParts).over(exactTo));
+          expectWithin("productAmount", mix.amount, si(carrier).times(exactParts).over(exactTo));
           const water = productAmount({ rate: { parts, to, of: "water" }, form: "liquid", carrier });
-          expectWithin(water.amount, si(carrier).times(exactParts).over(exactParts.plus(exactTo)));
+          expectWithin(
+            "productAmount",
+            water.amount,
+            si(carrier).times(exactParts).over(exactParts.plus(exactTo)),
+          );
         },
       ),
       RUNS,
@@ -172,13 +193,17 @@ describe("tank-mix, against exact rational arithmetic", () => {
     fc.assert(
       fc.property(of(massRates), of(densities), (activeIngredient, contains) => {
         const product = productRate({ activeIngredient, contains, form: "liquid" });
-        expectWithin(product, si(activeIngredient).over(si(contains)));
+        expectWithin("productRate", product, si(activeIngredient).over(si(contains)));
       }),
       RUNS,
     );
     fc.assert(
       fc.property(of(rates), of(densities), (product, contains) => {
-        expectWithin(activeIngredientRate({ product, contains }), si(product).times(si(contains)));
+        expectWithin(
+          "activeIngredientRate",
+          activeIngredientRate({ product, contains }),
+          si(product).times(si(contains)),
+        );
       }),
       RUNS,
     );
@@ -188,9 +213,9 @@ describe("tank-mix, against exact rational arithmetic", () => {
     fc.assert(
       fc.property(of(massRates), byWeight, of(densities), (activeIngredient, contains, density) => {
         const dry = productRate({ activeIngredient, contains, form: "dry" });
-        expectWithin(dry, si(activeIngredient).over(si(contains)));
+        expectWithin("productRate", dry, si(activeIngredient).over(si(contains)));
         const liquid = productRate({ activeIngredient, contains, density, form: "liquid" });
-        expectWithin(liquid, si(activeIngredient).over(si(contains).times(si(density))));
+        expectWithin("productRate", liquid, si(activeIngredient).over(si(contains).times(si(density))));
       }),
       RUNS,
     );
@@ -202,15 +227,20 @@ describe("tank-mix, against exact rational arithmetic", () => {
         const [jar, mix] = si(a).lessThan(si(b)) ? [a, b] : [b, a];
         fc.pre(si(jar).lessThan(si(mix)));
         expectWithin(
+          "jarTest",
           jarTest({ jar, mix, amounts: [amount] }).amounts[0] as never,
           si(amount).times(si(jar)).over(si(mix)),
         );
         const whole = si(mix).plus(si(jar));
         const weakMix = strengthOf({ mix, addedWater: jar, product: amount });
         const hundred = Rational.of(100).times(exactSize("%"));
-        expectWithin(weakMix.strength, si(mix).times(hundred).over(whole));
-        expectWithin(weakMix.weakBy, si(jar).times(hundred).over(whole));
-        expectWithin(weakMix.lacking as never, si(amount).times(si(jar)).over(si(mix)));
+        expectWithin("strengthOf, strength", weakMix.strength, si(mix).times(hundred).over(whole));
+        expectWithin("strengthOf, weak by", weakMix.weakBy, si(jar).times(hundred).over(whole));
+        expectWithin(
+          "strengthOf, lacking",
+          weakMix.lacking as never,
+          si(amount).times(si(jar)).over(si(mix)),
+        );
       }),
       RUNS,
     );
@@ -218,14 +248,18 @@ describe("tank-mix, against exact rational arithmetic", () => {
     fc.assert(
       fc.property(strengths, strengths, of(volumes), (a, b, volume) => {
         const [to, from] = si(a).lessThan(si(b)) ? [a, b] : [b, a];
-        expectWithin(dilute({ from, to, volume }).take, si(volume).times(si(to)).over(si(from)));
+        expectWithin("dilute", dilute({ from, to, volume }).take, si(volume).times(si(to)).over(si(from)));
       }),
       RUNS,
     );
     fc.assert(
       fc.property(of(masses), of(masses), of(volumes), (a, b, volume) => {
         const [dose, amount] = si(a).lessThan(si(b)) ? [a, b] : [b, a];
-        expectWithin(stockFor({ amount, volume, dose }), si(volume).times(si(dose)).over(si(amount)));
+        expectWithin(
+          "stockFor",
+          stockFor({ amount, volume, dose }),
+          si(volume).times(si(dose)).over(si(amount)),
+        );
       }),
       RUNS,
     );
@@ -237,7 +271,12 @@ describe("tank-mix, against exact rational arithmetic", () => {
         const part = si(residual).over(si(residual).plus(si(water)));
         let left = Rational.of(1);
         for (let i = 0; i < rinses; i++) left = left.times(part);
-        expectWithin(rinse({ residual, water, rinses }).strength, left, 8 * rinses);
+        expectWithin(
+          "rinse, up to five times",
+          rinse({ residual, water, rinses }).strength,
+          left,
+          8 * rinses,
+        );
       }),
       RUNS,
     );

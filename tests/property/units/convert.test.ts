@@ -2,7 +2,10 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { convert, type Dimension, isUnit, qty, type Unit, unitsOf } from "../../../src/units/index.ts";
 import { exactly, exactSize } from "../../helpers/definitions.ts";
+import { expectExact, keepWorstErrors } from "../../helpers/exactness.ts";
 import { ulpError } from "../../helpers/rational.ts";
+
+keepWorstErrors("units-convert");
 
 const SIMPLE: Dimension[] = ["length", "area", "volume", "mass", "time", "pressure", "fraction"];
 const COMPOUND: Dimension[] = [
@@ -26,8 +29,10 @@ function isWhole(from: Unit, to: Unit): boolean {
 }
 
 function expectWithinContract(value: number, from: Unit, to: Unit): void {
-  const error = ulpError(convert(qty(value, from), to as never).value, exactly(value, from, to));
-  expect(error, `${value} ${from} in ${to}`).toBeLessThanOrEqual(isWhole(from, to) ? 1 : 2);
+  const [name, promised] = isWhole(from, to)
+    ? (["convert, whole factor", 1] as const)
+    : (["convert", 2] as const);
+  expectExact(name, convert(qty(value, from), to as never).value, exactly(value, from, to), promised);
 }
 
 describe("convert, against exact rational arithmetic", () => {
