@@ -1,23 +1,12 @@
+import { CAUTIONS } from "../plan/cautions.js";
 import type { Messages } from "./messages.js";
-import { AREA_WORDS } from "./words/area.js";
-import { HOUSEHOLD_WORDS } from "./words/household.js";
-import { OUTPUT_RATE_WORDS } from "./words/output-rate.js";
-import { PLAN_WORDS } from "./words/plan.js";
-import { SWATH_WORDS } from "./words/swath.js";
-import { TANK_MIX_WORDS } from "./words/tank-mix.js";
-import { UNITS_WORDS } from "./words/units.js";
+import { ENGLISH_MISTAKES, ENGLISH_PROBLEMS } from "./practice/english.js";
+import { ENGLISH_LINES } from "./words/all.js";
 
-/** The worksheet in English. */
+/** Worksheet, field card and practice sheet in English. */
 export const ENGLISH: Messages = {
-  lines: {
-    ...UNITS_WORDS,
-    ...AREA_WORDS,
-    ...SWATH_WORDS,
-    ...OUTPUT_RATE_WORDS,
-    ...TANK_MIX_WORDS,
-    ...HOUSEHOLD_WORDS,
-    ...PLAN_WORDS,
-  },
+  language: "en",
+  lines: ENGLISH_LINES,
   functions: {
     sqrt: "√({x})",
     ceil: "round up({x})",
@@ -36,39 +25,64 @@ export const ENGLISH: Messages = {
     product: "{product}",
     dose: "{product}, measured for load {load}",
   },
-  cautions: {},
+  cautions: Object.fromEntries(CAUTIONS.map(({ code, message }) => [code, message])) as Messages["cautions"],
+  warnings: {},
   tools: {},
+  units: {},
+  sources: {},
+  problems: ENGLISH_PROBLEMS,
+  mistakes: ENGLISH_MISTAKES,
   text: {
     title: "Spray job worksheet",
+    cardTitle: "Field card",
+    practiceTitle: "Practice problems",
     summary: "The job",
+    what: "What",
+    howMuch: "How much",
     treatedArea: "Treated area",
     groundArea: "Ground area",
     outputRate: "Output rate",
     mixInAll: "Spray mix in all",
-    sprayed: "on the plot",
-    reserve: "reserve",
-    lines: "in the lines",
+    mixParts: "{total} (on the plot {sprayed}, reserve {reserve}, in the lines {lines})",
     leftover: "Left when the plot is done",
-    leftoverArea: "which could still treat",
+    leftoverWithArea: "{leftover}, which could still treat {area}",
     load: "Load {number} of {count}",
+    loads: "Tank loads",
+    product: "Product",
+    amount: "Amount",
+    measure: "Measure",
     fillTo: "fill the tank to {carrier}",
     waterFor: "{water} of water and the products below; enough for {area}",
     mixingOrder:
       "Pour in this order, each stirred in before the next, unless the label says otherwise: {order}.",
+    halfFill: "Pour in about {half} of clean water, and start the agitation.",
+    pour: "{product}: {amount}. Measure {measures} ({remark}).",
+    pourOtherwise: "{product}: {amount}. Not measurable with these tools: get one that measures it.",
+    fillUp: "Fill up with water to the {carrier} mark ({water} of water in all).",
+    spray: "Spray it out: enough for {area}.",
+    fillingOrder:
+      "Half of the water first, then the products, then water to the mark: common practice. Where the label says otherwise, the label decides.",
     exactly: "exact",
     under: "{percent} under",
     over: "{percent} over",
     fillOf: "{count} × {tool}",
     toMark: "{count} × {tool} to the {mark} mark",
+    weigh: "{mark} on the {tool}",
+    weighTimes: "{count} × {mark} on the {tool}",
     doNotMeasure: "not measurable with these tools",
     totalInLoads: "In all loads",
     working: "Working",
     rounding: "Numbers are rounded for reading; every step goes on with the unrounded number.",
-    source: "Source",
+    sources: "Sources",
     cautions: "Cautions",
     warnings: "Look at this first",
     severityNote: "Note",
     severityWarning: "Warning",
     severityRefusal: "Do not spray",
+    problem: "Problem {number}",
+    answer: "Answer",
+    mistakes: "Usual wrong answers",
+    wrongAnswer: "Wrong answer",
+    shows: "What it shows",
   },
 };

@@ -1,11 +1,14 @@
-import type { Fact, Worksheet, WrittenDose } from "./worksheet.js";
+import type { WrittenLine } from "./lines.js";
+import { type Block, type Page, pageOf, partsOf, type Sheet } from "./page.js";
+import { plain } from "./plain.js";
 
 const WIDTH = 80;
 
 /**
- * Lays a worksheet out as plain text for a terminal, 80 columns wide.
+ * Lays a sheet out as plain text for a terminal, 80 columns wide. Control characters in the names of products and tools are
+ * taken out, so that no name steers the terminal.
  *
- * @param sheet - a written worksheet
+ * @param sheet - a worksheet, a sheet of working, a field card or a practice sheet
  * @returns the text, with a line break at its end
  *
  * @example
@@ -24,57 +27,76 @@ const WIDTH = 80;
  * console.log(renderText(worksheet(plan)).split("\n")[0]); // Spray job worksheet
  * ```
  */
-export function renderText(sheet: Worksheet): string {
-  const { headings } = sheet;
+export function renderText(sheet: Sheet): string {
+  const page = pageOf(sheet);
   const lines = [
-    sheet.title,
-    "=".repeat(sheet.title.length),
-    ...section(
-      headings.warnings,
-      sheet.warnings.flatMap(({ name, value }) => wrapped(`${name}: ${value}`, "- ", "  ")),
-    ),
-    ...section(headings.summary, facts(sheet.summary)),
-    ...(sheet.mixing ? ["", ...wrapped(sheet.mixing, "", "")] : []),
-    ...sheet.loads.flatMap(({ title, fill, water, doses }) =>
-      section(`${title}: ${fill}`, [...wrapped(water, "", ""), ...doses.flatMap(doseLines)]),
-    ),
-    ...section(headings.totals, facts(sheet.totals)),
-    ...section(headings.working, wrapped(sheet.rounding, "", "")),
-    ...sheet.steps.flatMap(({ title, lines: steps }, i) => [
-      "",
-      `${i + 1}. ${title}`,
-      ...steps.flatMap(({ found, words, numbers, result, source }) => [
-        ...wrapped(`${found} = ${words}`, "   ", "     "),
-        ...wrapped(`= ${numbers}`, "     ", "       "),
-        ...wrapped(`= ${result}   [${source}]`, "     ", "       "),
-      ]),
-    ]),
-    ...section(
-      headings.cautions,
-      sheet.cautions.flatMap((caution) => wrapped(caution, "- ", "  ")),
-    ),
+    ...underlined(page.title, "="),
+    ...page.blocks.flatMap((block) => ["", ...laidOut(block, page)]),
   ];
   return `${lines.join("\n")}\n`;
 }
 
-function doseLines({ product, amount, measures, remark }: WrittenDose): string[] {
-  const measured = measures.length === 0 ? remark : `${measures.join(" + ")}  (${remark})`;
-  return [`${product}: ${amount}`, ...wrapped(measured, "    ", "    ")];
+function laidOut(block: Block, { sources }: Page): string[] {
+  switch (block.kind) {
+    case "heading":
+      return block.level === 2 ? underlined(block.text, "-") : wrapped(block.text, "", "");
+    case "text":
+      return wrapped(block.text, "", "");
+    case "alerts":
+      return block.items.flatMap(({ name, value }) => wrapped(`${name}: ${value}`, "- ", "  "));
+    case "list":
+      return block.items.flatMap((item) => wrapped(item, "- ", "  "));
+    case "boxes":
+      return block.items.flatMap((item) => wrapped(item, "[ ] ", "    "));
+    case "table":
+    case "facts":
+      return block.columns.length > 2 ? block.rows.flatMap(entry) : aligned(block.rows);
+    case "lines":
+      return block.lines.flatMap((line) => working(line, sources));
+    case "sources":
+      return sources.flatMap((source, at) => wrapped(source, `[${at + 1}] `, "    "));
+  }
 }
 
-function section(heading: string, lines: readonly string[]): string[] {
-  return lines.length === 0 ? [] : ["", heading, "-".repeat(heading.length), ...lines];
+function underlined(text: string, sign: string): string[] {
+  const shown = plain(text);
+  return [shown, sign.repeat([...shown].length)];
 }
 
-function facts(list: readonly Fact[]): string[] {
-  const width = Math.max(0, ...list.map(({ name }) => name.length));
-  return list.flatMap(({ name, value }) => wrapped(value, `${name.padEnd(width)}  `, " ".repeat(width + 2)));
+function entry([name = "", amount = "", ...others]: readonly string[]): string[] {
+  return [
+    ...wrapped(`${name}: ${amount}`, "", "    "),
+    ...others.flatMap((other) => wrapped(other, "    ", "    ")),
+  ];
+}
+
+// A column of names, unless one of them would leave the values no room.
+function aligned(rows: readonly (readonly string[])[]): string[] {
+  const names = rows.map(([name = ""]) => plain(name));
+  const width = Math.max(0, ...names.map((name) => [...name].length));
+  if (width > WIDTH / 2) return rows.flatMap(entry);
+  return rows.flatMap(([, value = ""], i) =>
+    wrapped(value, `${(names[i] ?? "").padEnd(width)}  `, " ".repeat(width + 2)),
+  );
+}
+
+function working(line: WrittenLine, sources: readonly string[]): string[] {
+  const number = `[${sources.indexOf(line.source) + 1}]`;
+  const [found = "", first = "", ...others] = partsOf(line);
+  const whole = plain(`${[found, first, ...others].join(" = ")} ${number}`);
+  if (whole.length + 2 <= WIDTH) return [`  ${whole}`];
+  return [
+    ...wrapped(`${found} = ${first}`, "  ", "      "),
+    ...others.flatMap((part, i) =>
+      wrapped(`= ${part}${i === others.length - 1 ? ` ${number}` : ""}`, "    ", "      "),
+    ),
+  ];
 }
 
 function wrapped(text: string, first: string, rest: string): string[] {
   const lines: string[] = [];
   let line = first;
-  for (const word of text.split(" ")) {
+  for (const word of plain(text).trim().split(" ")) {
     const empty = line === first || line === rest;
     if (!empty && line.length + 1 + word.length > WIDTH) {
       lines.push(line);

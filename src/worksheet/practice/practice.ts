@@ -1,0 +1,155 @@
+import { SprayMathError } from "../../errors.js";
+import { checkedChoice, checkedCount, checkedNumber } from "../../units/guard.js";
+import type { Quantity, Unit, UnitSystem } from "../../units/types.js";
+import type { WorkingLine } from "../../units/working.js";
+import { filled } from "../write.js";
+import { type Writer, type WritingOptions, writerFor } from "../writer.js";
+import { drawCatchCalibration, drawStripCalibration } from "./calibration.js";
+import { drawArea, drawBand } from "./fields.js";
+import {
+  drawDilution,
+  drawHouseholdMeasure,
+  drawPercentMix,
+  drawProductPerTank,
+  drawTankLoads,
+} from "./mixing.js";
+import { drawFrom, MOST_SEED } from "./random.js";
+import type { DrawnProblem, DrawProblem, MistakeCode, PracticeTopic } from "./types.js";
+import { drawWholeJob } from "./whole-job.js";
+
+/** How a practice problem is made and written. */
+export interface PracticeOptions extends WritingOptions {
+  /** The system of units that it is set in; `us` unless given. */
+  readonly units?: UnitSystem;
+}
+
+/** A usual wrong answer. */
+export interface PracticeMistake {
+  /** Which slip of thought it shows. */
+  readonly mistake: MistakeCode;
+  /** The answer that it leads to, unrounded. */
+  readonly answer: Quantity | number;
+  /** The slip in words. */
+  readonly shows: string;
+}
+
+/** A practice problem with its key. Plain data. */
+export interface PracticeProblem {
+  /** What it is about. */
+  readonly topic: PracticeTopic;
+  /** The seed that it was made from. */
+  readonly seed: number;
+  /** The system of units that it is set in. */
+  readonly units: UnitSystem;
+  /** The problem in words. */
+  readonly problem: string;
+  /** What the problem tells, by name. */
+  readonly given: Readonly<Record<string, Quantity | number>>;
+  /** The right answer, unrounded. */
+  readonly answer: Quantity | number;
+  /** The way to it, line by line. */
+  readonly working: readonly WorkingLine[];
+  /** The usual wrong answers: each apart from the right one, and from one another, by more than rounding. */
+  readonly mistakes: readonly PracticeMistake[];
+}
+
+const TOPICS: Readonly<
+  Record<PracticeTopic, (...args: Parameters<DrawProblem>) => DrawnProblem | undefined>
+> = {
+  area: drawArea,
+  "strip-calibration": drawStripCalibration,
+  "catch-calibration": drawCatchCalibration,
+  "tank-loads": drawTankLoads,
+  "product-per-tank": drawProductPerTank,
+  "household-measure": drawHouseholdMeasure,
+  band: drawBand,
+  "percent-mix": drawPercentMix,
+  dilution: drawDilution,
+  "whole-job": drawWholeJob,
+};
+
+/** The topics of practice problems, from easy to hard as far as one can tell. */
+export const practiceTopics: readonly PracticeTopic[] = Object.keys(TOPICS) as PracticeTopic[];
+
+/**
+ * A practice problem for a class: a realistic job in round figures, the answer, its working, and the usual wrong answers
+ * with the slip of thought that each shows.
+ *
+ * The same topic, seed and options give the same problem on every machine. Sizes, rates and speeds are drawn from what
+ * small farms and their sprayers have (common practice, no source); a draw whose wrong answers come within 3 % of the
+ * right one, or of one another, is dropped for the next. Random numbers: the "minimal standard" generator of S. K. Park
+ * and K. W. Miller, Communications of the ACM 31 (10), 1988.
+ *
+ * @param topic - one of `practiceTopics`
+ * @param seed - a whole number from 0 to 2,147,483,645
+ * @param options - see {@link PracticeOptions}
+ * @returns the problem; `practiceSheet` lays out several
+ * @throws SprayMathError `unknown-choice` for a topic, a system or a locale that is not one, `out-of-range` for a seed
+ *
+ * @example
+ * ```ts
+ * import { practiceProblem } from "swath-to-spoon/worksheet";
+ *
+ * const { problem, answer, mistakes } = practiceProblem("percent-mix", 7);
+ * console.log(problem); //
+ * console.log(answer, mistakes[0]?.mistake); //
+ * ```
+ */
+export function practiceProblem(
+  topic: PracticeTopic,
+  seed: number,
+  options: PracticeOptions = {},
+): PracticeProblem {
+  checkedChoice(topic, practiceTopics, "topic");
+  checkedNumber(checkedCount(seed, "seed", 0), "seed", { max: MOST_SEED });
+  const writer = writerFor(options);
+  const { units = "us" } = options;
+  checkedChoice(units, ["us", "metric", "imperial"], "options.units");
+  const { kind, given, answer, working, slips } = drawn(topic, seed, units);
+  return {
+    topic,
+    seed,
+    units,
+    problem: problemText(writer, { kind, given, answer }),
+    given,
+    answer,
+    working,
+    mistakes: slips.map((slip) => ({ ...slip, shows: writer.messages.mistakes[slip.mistake] })),
+  };
+}
+
+// A few dozen draws are dropped at the very most; the bound is for a topic that could give none.
+const MOST_DRAWS = 10_000;
+
+function drawn(topic: PracticeTopic, seed: number, units: UnitSystem): DrawnProblem {
+  const draw = drawFrom(seed);
+  for (let i = 0; i < MOST_DRAWS; i++) {
+    const problem = TOPICS[topic](draw, units);
+    if (problem !== undefined && tellsApart(problem)) return problem;
+  }
+  throw new SprayMathError(
+    "out-of-range",
+    "seed",
+    `Given ${seed}, which gives no problem; wanted another seed.`,
+  );
+}
+
+const APART = 0.03;
+
+function tellsApart({ answer, slips }: DrawnProblem): boolean {
+  const values = [answer, ...slips.map((slip) => slip.answer)].map((one) =>
+    typeof one === "number" ? one : one.value,
+  );
+  return values.every((a, i) =>
+    values.slice(i + 1).every((b) => Math.abs(a - b) > APART * Math.max(Math.abs(a), Math.abs(b))),
+  );
+}
+
+function problemText(
+  { messages, short, unit }: Writer,
+  { kind, given, answer }: Pick<DrawnProblem, "kind" | "given" | "answer">,
+): string {
+  const places = Object.fromEntries(Object.entries(given).map(([name, one]) => [name, short(one)]));
+  const asked = typeof answer === "number" ? "" : unit(answer.unit as Unit);
+  return filled(messages.problems[kind], { ...places, unit: asked });
+}

@@ -1,0 +1,58 @@
+import type { PlanInput } from "../../plan/input.js";
+import { planApplication } from "../../plan/plan.js";
+import type { Plan } from "../../plan/result.js";
+import { planWorking } from "../../plan/working.js";
+import { convert } from "../../units/convert.js";
+import type { GroundArea, Quantity, UnitSystem } from "../../units/types.js";
+import { conversionLines } from "../../units/working.js";
+import { drawStrip } from "./calibration.js";
+import { drawRows } from "./fields.js";
+import { KITS } from "./kits.js";
+import type { Draw, DrawnProblem } from "./types.js";
+
+/** Topic `whole-job`: from the rows to the product in the last load. */
+export function drawWholeJob(draw: Draw, units: UnitSystem): DrawnProblem | undefined {
+  const kit = KITS[units];
+  const rows = drawRows(draw, kit);
+  if (rows === undefined) return undefined;
+  const strip = drawStrip(draw, kit, rows.bandWidth);
+  const fill = { value: draw.pick(kit.tanks), unit: kit.volume };
+  const rate = { value: draw.step(...kit.products), unit: kit.product };
+  const input: PlanInput = {
+    plot: { kind: "row-bands", ...rows },
+    calibration: { kind: "strip", ...strip },
+    sprayer: { tank: fill },
+    products: [{ name: "1", form: "liquid", rate }],
+    // The problem ends before anything is measured, and any tools will do.
+    tools: "syringes",
+  };
+  const plan = planApplication(input);
+  if (plan.loads.length < 2 || plan.loads.length > 6) return undefined;
+  const ground = { ...(plan.area.ground as GroundArea), of: "treated" } as const;
+  const onGround = planApplication({ ...input, plot: { kind: "treated-area", treated: ground } });
+  const dose = (one: Plan, at: number): Quantity =>
+    convert(one.loads.at(at)?.products[0]?.amount as Quantity, kit.small);
+  const answer = dose(plan, -1);
+  const lines = planWorking(plan).flatMap((step) => (step.step === "dose" ? [] : step.lines));
+  return {
+    kind: "whole-job",
+    given: { ...rows, distance: strip.distance, used: strip.used, fill, rate },
+    answer,
+    working: [
+      ...lines,
+      ...conversionLines(
+        "tank-mix.amountInLoad",
+        plan.loads.at(-1)?.products[0]?.amount as Quantity,
+        kit.small,
+      ),
+    ],
+    slips: [
+      { mistake: "full-tank-dose", answer: dose(plan, 0) },
+      { mistake: "ground-for-treated", answer: dose(onGround, -1) },
+      { mistake: "unscaled-product", answer: convert(rate, `${kit.small}/${kit.land}`) },
+    ].map(({ mistake, answer: { value } }) => ({
+      mistake,
+      answer: { value, unit: kit.small },
+    })) as DrawnProblem["slips"],
+  };
+}
