@@ -79,8 +79,13 @@ export const THRESHOLDS: { readonly [K in keyof Thresholds]: Threshold<Threshold
   },
 };
 
+const USUAL = Object.fromEntries(
+  Object.entries(THRESHOLDS).map(([name, { value }]) => [name, value]),
+) as unknown as Thresholds;
+
 /** The thresholds in force: the usual ones, with those that the caller changes. */
-export function thresholdsOf(changed: Partial<Thresholds> = {}): Thresholds {
+export function thresholdsOf(changed?: Partial<Thresholds>): Thresholds {
+  if (changed === undefined) return USUAL;
   checkedObject(changed, "thresholds");
   const names = Object.keys(THRESHOLDS) as (keyof Thresholds)[];
   for (const name of Object.keys(changed)) {

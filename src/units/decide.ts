@@ -8,14 +8,23 @@ export function decided(value: number): Decimal {
   return decimal(value.toPrecision(12));
 }
 
+// Whole, or so far from a whole number that noise cannot reach it: the exact decimal would say the same and takes
+// microseconds.
+function isPlain(value: number): boolean {
+  const whole = Math.round(value);
+  return value === whole || Math.abs(value - whole) > 1e-9 * Math.abs(value);
+}
+
 /** The smallest whole number that is not less, noise aside. For counts: `value` is 0 or more. */
 export function ceilDecided(value: number): number {
+  if (isPlain(value)) return Math.ceil(value);
   // big.js rounds away from zero here, which is upwards for what is counted: nothing negative.
   return decided(value).round(0, 3).toNumber();
 }
 
 /** The largest whole number that is not more, noise aside. For counts: `value` is 0 or more. */
 export function floorDecided(value: number): number {
+  if (isPlain(value)) return Math.floor(value);
   return decided(value).round(0, 0).toNumber();
 }
 

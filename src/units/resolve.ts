@@ -1,13 +1,15 @@
 import { SprayMathError, shown } from "../errors.js";
 import { nearest } from "./nearest.js";
 import { COMPOUNDS, type SimpleDimension, TABLE, type UnitEntry } from "./table.js";
-import type { Dimension, SimpleUnit, Unit } from "./types.js";
+import type { Dimension, SimpleUnit, Unit, UnitSystem } from "./types.js";
 
 /** A unit taken apart: what it measures, the simple unit over the stroke, and the one under it. */
 export interface ResolvedUnit {
   readonly dimension: Dimension;
   readonly over: SimpleUnit;
   readonly per?: SimpleUnit;
+  /** The system of measure of what stands over the stroke. */
+  readonly system: UnitSystem;
 }
 
 // Holds valid units only, so its size is bounded by their number whatever text comes in.
@@ -31,16 +33,22 @@ export function compoundDimension(over: SimpleDimension, per: SimpleDimension): 
 }
 
 function read(unit: string): ResolvedUnit | undefined {
-  if (unit === "mph") return { dimension: "speed", over: "mi", per: "h" };
+  if (unit === "mph") return { dimension: "speed", over: "mi", per: "h", system: "us" };
   const stroke = unit.indexOf("/");
   if (stroke < 0) {
     const simple = simpleEntry(unit);
-    return simple && { dimension: simple.dimension, over: unit as SimpleUnit };
+    return simple && { dimension: simple.dimension, over: unit as SimpleUnit, system: homeOf(simple.entry) };
   }
   const [over, per] = [unit.slice(0, stroke), unit.slice(stroke + 1)];
   const [top, bottom] = [simpleEntry(over), simpleEntry(per)];
   const dimension = top && bottom && compoundDimension(top.dimension, bottom.dimension);
-  return dimension && { dimension, over: over as SimpleUnit, per: per as SimpleUnit };
+  return (
+    dimension && { dimension, over: over as SimpleUnit, per: per as SimpleUnit, system: homeOf(top.entry) }
+  );
+}
+
+function homeOf({ systems: [home] }: UnitEntry): UnitSystem {
+  return home;
 }
 
 /** Takes a unit apart, or says which known unit is spelled most like it. */

@@ -1,4 +1,4 @@
-import { resolveUnit, simpleEntry } from "./resolve.js";
+import { resolveUnit } from "./resolve.js";
 import type { Unit, UnitSystem } from "./types.js";
 
 /** The units that results come back in, for one system of measure. */
@@ -83,8 +83,7 @@ const SYSTEM_UNITS: Record<UnitSystem, SystemUnits> = {
  * ```
  */
 export function systemOf(unit: Unit, path = "unit"): UnitSystem {
-  const { over } = resolveUnit(unit, path);
-  return simpleEntry(over)?.entry.systems[0] ?? "us";
+  return resolveUnit(unit, path).system;
 }
 
 /** The units that results come back in, for a function whose first quantity is in `unit`. */

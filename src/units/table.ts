@@ -32,7 +32,7 @@ export interface UnitEntry {
   /** The short form in the trade. */
   readonly symbol: string;
   /** The systems of measure that use it; the first is its home. */
-  readonly systems: readonly UnitSystem[];
+  readonly systems: readonly [UnitSystem, ...UnitSystem[]];
   /** How many anchor units one of it is. */
   readonly factor: string | { readonly numerator: string; readonly denominator: string };
 }
@@ -55,7 +55,7 @@ function entry(
   singular: string,
   plural: string,
   symbol: string,
-  systems: readonly UnitSystem[],
+  systems: UnitEntry["systems"],
   factor: UnitEntry["factor"],
 ): UnitEntry {
   return { singular, plural, symbol, systems, factor };

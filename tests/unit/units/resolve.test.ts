@@ -11,9 +11,10 @@ describe("resolveUnit", () => {
       dimension: "volumeRate",
       over: "fl_oz",
       per: "1000ft2",
+      system: "us",
     });
-    expect(resolveUnit("mph", "unit")).toEqual({ dimension: "speed", over: "mi", per: "h" });
-    expect(resolveUnit("gal", "unit")).toEqual({ dimension: "volume", over: "gal" });
+    expect(resolveUnit("mph", "unit")).toEqual({ dimension: "speed", over: "mi", per: "h", system: "us" });
+    expect(resolveUnit("gal", "unit")).toEqual({ dimension: "volume", over: "gal", system: "us" });
   });
 
   it.each([
