@@ -1,0 +1,163 @@
+import type { Plan, PlannedLoad } from "swath-to-spoon/plan";
+import { type Worksheet, type WrittenDose, worksheet } from "swath-to-spoon/worksheet";
+import { byId, el } from "./dom.ts";
+import { plotDrawing, type Scale } from "./drawing.ts";
+import { partDrawing, tankDrawing } from "./vessels.ts";
+
+/** Shows what the job comes to. */
+export function showAnswer(plan: Plan, scale: Scale): void {
+  const sheet = worksheet(plan, { locale: scale.locale });
+  const drawing = plotDrawing(plan, scale);
+  byId("found").replaceChildren(
+    ...alerts(sheet),
+    ...groupsOf(plan, sheet).map((group) => loadCard(group, plan, sheet, scale)),
+    facts(sheet.headings.totals, sheet.totals),
+    facts(sheet.headings.summary, sheet.summary),
+    ...(drawing ? [el("h3", {}, "The plot, drawn to scale"), drawing] : []),
+    printButton(),
+  );
+  byId("cautions").replaceChildren(
+    el("h3", {}, sheet.headings.cautions),
+    el("ul", { class: "cautions" }, ...sheet.cautions.map((caution) => el("li", {}, caution))),
+  );
+  byId("working").hidden = false;
+}
+
+/** Shows that there is no answer yet, and the way to each field that it waits for. */
+export function showMissing(fields: readonly HTMLElement[]): void {
+  const list = fields.map((field) => {
+    const button = el("button", { type: "button", class: "quiet" }, nameOf(field));
+    button.addEventListener("click", () => goTo(field));
+    return el("li", {}, button);
+  });
+  byId("found").replaceChildren(
+    el("p", {}, "It comes here as soon as these are filled in:"),
+    el("ul", { class: "missing" }, ...list),
+  );
+  byId("cautions").replaceChildren();
+  byId("working").hidden = true;
+}
+
+function nameOf(field: HTMLElement): string {
+  const label = document.querySelector(`label[for="${field.id}"]`)?.firstChild?.textContent;
+  const product = field.closest(".product")?.querySelector("legend")?.textContent;
+  return [product, label ?? "Look at this part of the form"].filter((part) => part !== undefined).join(": ");
+}
+
+/** Brings a field into sight and puts the cursor into it. */
+export function goTo(field: HTMLElement): void {
+  field.scrollIntoView({ block: "center" });
+  field.focus({ preventScroll: true });
+}
+
+/** Writes the working out; done on request, since it is long. */
+export function showWorking(plan: Plan, locale: string): void {
+  const { steps, rounding } = worksheet(plan, { locale });
+  byId("steps").replaceChildren(
+    el("p", { class: "hint" }, rounding),
+    ...steps.map(({ title, lines }) =>
+      el(
+        "section",
+        {},
+        el("h3", {}, title),
+        ...lines.map(({ found, words, numbers, result, source }) =>
+          el(
+            "p",
+            { class: "line" },
+            el("b", {}, found),
+            el("span", {}, `= ${words}`),
+            el("span", {}, `= ${numbers}`),
+            el("span", {}, "= ", el("b", {}, result)),
+            el("small", {}, source),
+          ),
+        ),
+      ),
+    ),
+  );
+}
+
+function alerts({ warnings, headings }: Worksheet): HTMLElement[] {
+  if (warnings.length === 0) return [];
+  const items = warnings.map(({ severity, name, message }) =>
+    el("li", { class: severity }, el("b", {}, `${name}: `), message),
+  );
+  return [el("h3", {}, headings.warnings), el("ul", { class: "alerts" }, ...items)];
+}
+
+function facts(title: string, list: Worksheet["summary"]): HTMLElement {
+  const rows = list.map(({ name, value }) => el("div", {}, el("dt", {}, name), el("dd", {}, value)));
+  return el("section", {}, el("h3", {}, title), el("dl", {}, ...rows));
+}
+
+/** Loads that read alike, one after the other: what is told of the first holds for all. */
+function groupsOf({ loads }: Plan, sheet: Worksheet): PlannedLoad[][] {
+  const told = ({ number }: PlannedLoad): string => JSON.stringify({ ...sheet.loads[number - 1], title: "" });
+  const groups: PlannedLoad[][] = [];
+  for (const load of loads) {
+    const group = groups.at(-1);
+    if (group?.[0] && told(group[0]) === told(load)) group.push(load);
+    else groups.push([load]);
+  }
+  return groups;
+}
+
+// So many tanks fit on a phone without hiding what comes after them.
+const MOST_TANKS = 8;
+
+function loadCard(
+  group: readonly PlannedLoad[],
+  plan: Plan,
+  sheet: Worksheet,
+  { locale }: Scale,
+): HTMLElement {
+  const [first, last] = [group[0] as PlannedLoad, group.at(-1) as PlannedLoad];
+  const written = sheet.loads[first.number - 1] as Worksheet["loads"][number];
+  const title =
+    first === last
+      ? written.title
+      : `Loads ${first.number} to ${last.number} of ${plan.loads.length}, all the same`;
+  const tanks = group.slice(0, MOST_TANKS).map((load) => tankDrawing(load, plan.input.sprayer.tank, locale));
+  const more = group.length - tanks.length;
+  return el(
+    "section",
+    { class: "load", "data-loads": group.length },
+    el("h3", {}, title),
+    el("div", { class: "tanks" }, ...tanks, more > 0 ? el("span", {}, `and ${more} more`) : undefined),
+    el("p", { class: "fill" }, sentence(written.fill)),
+    el("p", {}, written.water),
+    el("ul", { class: "doses" }, ...written.doses.map((dose, i) => doseItem(dose, first, i))),
+  );
+}
+
+function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+function doseItem(
+  { product, amount, measures, remark }: WrittenDose,
+  load: PlannedLoad,
+  i: number,
+): HTMLElement {
+  const measured = load.products[i]?.measured;
+  const parts = measured?.ok ? measured.parts : [];
+  return el(
+    "li",
+    {},
+    el("p", { class: "dose" }, el("b", {}, product), " ", el("span", { class: "amount-told" }, amount)),
+    ...parts.map((part, at) =>
+      el(
+        "div",
+        { class: "part" },
+        el("span", { class: "drawn" }, ...partDrawing(part)),
+        el("p", {}, measures[at]),
+      ),
+    ),
+    el("p", { class: parts.length > 0 ? "hint" : "warning" }, sentence(remark)),
+  );
+}
+
+function printButton(): HTMLElement {
+  const button = el("button", { type: "button", class: "strong" }, "Print the field card");
+  button.addEventListener("click", () => window.print());
+  return button;
+}

@@ -1,0 +1,77 @@
+import { type Issue, SprayMathError } from "swath-to-spoon";
+import { toolSet } from "swath-to-spoon/household";
+import { type Plan, planApplication } from "swath-to-spoon/plan";
+import { parsePlanInput } from "swath-to-spoon/schema";
+import { parseQuantity } from "swath-to-spoon/units";
+import { type Field, type Job, PLOT_FIELDS, productFields, SPRAYER_FIELDS, STRIP_FIELDS } from "./job.ts";
+import { based, type Entry, inUnit, type Writing, written } from "./units.ts";
+
+/** The plan of a job, or every fault that stands in its way. */
+export type Checked =
+  | { readonly plan: Plan; readonly faults?: never }
+  | { readonly plan?: never; readonly faults: readonly Issue[] };
+
+/** Looks at everything that stands in the form, and plans the job where nothing is at fault. */
+export function check(job: Job, writing: Writing): Checked {
+  try {
+    const options = { locale: writing.locale, system: writing.system };
+    return { plan: planApplication(parsePlanInput(inputOf(job, writing.locale), options)) };
+  } catch (error) {
+    if (!(error instanceof SprayMathError)) throw error;
+    return { faults: error.issues };
+  }
+}
+
+/** The job as the library takes it, still as it was typed: what is wrong with it is for the library to say. */
+function inputOf(job: Job, locale: string): object {
+  const { entries, products, tools, scale } = job;
+  const plot = fieldsOf(PLOT_FIELDS[job.plot], entries, locale);
+  const rest = fieldsOf([...STRIP_FIELDS, ...SPRAYER_FIELDS], entries, locale);
+  return {
+    // Whoever chose the whole block has said that all of it is sprayed; unsaid, the library would ask.
+    plot: { kind: job.plot, ...plot.plot, ...(job.plot === "rectangle" && { fraction: 1 }) },
+    calibration: { kind: "strip", ...rest.calibration },
+    sprayer: { ...rest.sprayer },
+    ...(rest.reserve && { reserve: rest.reserve }),
+    products: products.map(({ name, form, entries }) => ({
+      name: name.trim() === "" ? undefined : name.trim(),
+      form,
+      ...fieldsOf(productFields(form), entries, locale),
+    })),
+    tools: scale ? [...toolSet(tools), ...toolSet("scales")] : tools,
+  };
+}
+
+type Nested = { readonly [key: string]: unknown };
+
+/** `plot.rows` goes to `rows` in `plot`; an empty field goes nowhere. */
+function fieldsOf(
+  fields: readonly Field[],
+  entries: Readonly<Record<string, Entry>>,
+  locale: string,
+): Record<string, Nested> {
+  const found: Record<string, Nested> = {};
+  for (const field of fields) {
+    const value = valueIn(field, entries[field.key] as Entry, locale);
+    if (value === undefined) continue;
+    const [first = "", second] = field.key.split(".");
+    found[first] = second === undefined ? (value as Nested) : { ...found[first], [second]: value };
+  }
+  return found;
+}
+
+function valueIn({ kind }: Field, entry: Entry, locale: string): unknown {
+  if (entry.text.trim() === "") return undefined;
+  if (kind === undefined) return plainNumber(entry.text, locale);
+  if (entry.typed) return based(inUnit(entry.typed.quantity, entry.unit));
+  return written(entry, locale);
+}
+
+// Text that is no number stays text: the library then says what it wants instead.
+function plainNumber(text: string, locale: string): number | string {
+  try {
+    return parseQuantity(`${text.replace(/%/g, "")} %`, { locale, dimension: "fraction" }).value;
+  } catch {
+    return text;
+  }
+}

@@ -1,0 +1,340 @@
+import type { Issue } from "swath-to-spoon";
+import type { ToolSetName } from "swath-to-spoon/household";
+import type { Unit } from "swath-to-spoon/units";
+import { byId, el } from "./dom.ts";
+import {
+  emptyProduct,
+  type Field,
+  type Form,
+  type Job,
+  limitFields,
+  PLOT_FIELDS,
+  PLOT_KINDS,
+  type PlotKind,
+  type ProductEntries,
+  rateField,
+  SPRAYER_FIELDS,
+  STRIP_FIELDS,
+  TOOLS,
+} from "./job.ts";
+import { type Entry, quantityIn, shortNumber, sign, unitsFor, type Writing } from "./units.ts";
+
+/** What the form needs of the page around it. */
+export interface Keeper {
+  readonly job: () => Job;
+  readonly writing: () => Writing;
+  /** Takes the changed job; `rebuild` puts other fields in place before anything is said about them. */
+  readonly change: (job: Job, rebuild?: () => void) => void;
+}
+
+// The places of the fields that a person has been to, or was sent to: only these show that nothing stands in them.
+const visited = new Set<string>();
+
+/** Forgets which fields a person has been to. */
+export function unvisit(): void {
+  visited.clear();
+}
+
+/** Builds the whole form for the job as it stands. */
+export function buildForm(keeper: Keeper): void {
+  byId("form").replaceChildren(
+    plotSection(keeper),
+    section("calibration", "2", "The test strip", [
+      el(
+        "p",
+        { class: "hint" },
+        "With clean water: fill to a mark, spray the strip at your usual pace, measure what fills it up again.",
+      ),
+      ...STRIP_FIELDS.map((field) => jobField(field, keeper)),
+    ]),
+    section(
+      "sprayer",
+      "3",
+      "The sprayer",
+      SPRAYER_FIELDS.map((field) => jobField(field, keeper)),
+    ),
+    section("products", "4", "What goes in", [el("div", { id: "products" })]),
+    toolsSection(keeper),
+  );
+  buildProducts(keeper);
+}
+
+function section(place: string, number: string, title: string, children: readonly Node[]): HTMLElement {
+  return el(
+    "fieldset",
+    {},
+    el("legend", {}, el("span", { class: "number", "aria-hidden": "true" }, number), title),
+    ...children,
+    fault(place),
+  );
+}
+
+/** Where the fault at a place of the job is told. */
+function fault(place: string): HTMLElement {
+  return el("p", { class: "fault", id: idOf(place, "fault"), "data-fault": place, "aria-live": "polite" });
+}
+
+function idOf(place: string, part: string): string {
+  return `${part}-${place.replace(/[^A-Za-z0-9]+/g, "-")}`;
+}
+
+function plotSection(keeper: Keeper): HTMLElement {
+  const fields = el("div", {});
+  const build = (): void =>
+    fields.replaceChildren(...PLOT_FIELDS[keeper.job().plot].map((field) => jobField(field, keeper)));
+  build();
+  const kinds = choices("plot-kind", "What is sprayed", PLOT_KINDS, keeper.job().plot, (kind: PlotKind) => {
+    keeper.change({ ...keeper.job(), plot: kind }, build);
+  });
+  return section("plot", "1", "The plot", [kinds, fields]);
+}
+
+function toolsSection(keeper: Keeper): HTMLElement {
+  const { tools, scale } = keeper.job();
+  const select = el("select", { id: "tools" });
+  for (const [name, label] of Object.entries(TOOLS)) select.append(el("option", { value: name }, label));
+  select.value = tools;
+  select.addEventListener("change", () =>
+    keeper.change({ ...keeper.job(), tools: select.value as ToolSetName }),
+  );
+  const box = el("input", { type: "checkbox", id: "scale", checked: scale });
+  box.addEventListener("change", () => keeper.change({ ...keeper.job(), scale: box.checked }));
+  return section("tools", "5", "What you measure with", [
+    el("div", { class: "field" }, el("label", { for: "tools" }, "Measuring tools"), select),
+    el("label", { class: "tick" }, box, "A scale that reads 0.1 g is at hand"),
+  ]);
+}
+
+/** A row of choices, one of which is taken. */
+export function choices<T extends string>(
+  name: string,
+  legend: string,
+  options: Readonly<Record<T, string>>,
+  chosen: T,
+  change: (value: T) => void,
+): HTMLElement {
+  const buttons = Object.entries<string>(options).map(([value, label]) => {
+    const input = el("input", { type: "radio", name, value, checked: value === chosen });
+    input.addEventListener("change", () => change(value as T));
+    return el("label", {}, input, el("span", {}, label));
+  });
+  return el("fieldset", { class: "choices" }, el("legend", {}, legend), ...buttons);
+}
+
+function jobField(field: Field, keeper: Keeper): HTMLElement {
+  return fieldRow(field, field.key, keeper, {
+    get: () => keeper.job().entries[field.key] as Entry,
+    set: (entry) => {
+      const job = keeper.job();
+      keeper.change({ ...job, entries: { ...job.entries, [field.key]: entry } });
+    },
+  });
+}
+
+interface Slot {
+  readonly get: () => Entry;
+  readonly set: (entry: Entry) => void;
+}
+
+function fieldRow(field: Field, place: string, keeper: Keeper, slot: Slot): HTMLElement {
+  const { kind, label, hint, whole, optional } = field;
+  const { locale, system } = keeper.writing();
+  const id = idOf(place, "field");
+  const input = el("input", {
+    id,
+    type: "text",
+    inputmode: whole ? "numeric" : "decimal",
+    enterkeyhint: "next",
+    value: slot.get().text,
+    "data-place": place,
+    "data-optional": optional,
+    "aria-describedby": `${hint ? `${idOf(place, "hint")} ` : ""}${idOf(place, "fault")}`,
+  });
+  const units = kind === undefined ? [] : unitsFor(kind, system);
+  const select =
+    units.length > 1
+      ? el("select", { id: idOf(place, "unit"), "aria-label": `Unit of: ${label}` })
+      : undefined;
+  select?.append(...units.map((unit) => el("option", { value: unit }, sign(unit, locale))));
+  if (select) select.value = slot.get().unit;
+
+  input.addEventListener("input", () => {
+    visited.add(place);
+    slot.set({ text: input.value, unit: slot.get().unit });
+  });
+  // On leaving the field a unit that was typed goes to where units are, so that the two never disagree.
+  input.addEventListener("change", () => {
+    const entry = withoutTypedUnit(slot.get(), units, keeper.writing());
+    visited.add(place);
+    input.value = entry.text;
+    if (select) select.value = entry.unit;
+    slot.set(entry);
+  });
+  select?.addEventListener("change", () => slot.set({ text: slot.get().text, unit: select.value as Unit }));
+  return el(
+    "div",
+    { class: "field" },
+    el(
+      "label",
+      { for: id },
+      label,
+      optional && !label.includes("%") ? el("span", { class: "optional" }, " (optional)") : undefined,
+    ),
+    hint ? el("p", { class: "hint", id: idOf(place, "hint") }, hint) : undefined,
+    el(
+      "div",
+      { class: "amount" },
+      input,
+      select ?? (units[0] ? el("span", { class: "unit" }, sign(units[0], locale)) : undefined),
+    ),
+    fault(place),
+  );
+}
+
+function withoutTypedUnit(entry: Entry, units: readonly Unit[], writing: Writing): Entry {
+  if (entry.typed || !/\p{L}|%/u.test(entry.text)) return entry;
+  const quantity = quantityIn(entry, writing);
+  if (quantity === undefined || !units.includes(quantity.unit)) return entry;
+  return { text: shortNumber(quantity.value, writing.locale), unit: quantity.unit };
+}
+
+function buildProducts(keeper: Keeper): void {
+  const { products } = keeper.job();
+  const add = el("button", { type: "button", id: "add-product" }, "Add another product");
+  add.addEventListener("click", () => {
+    const job = keeper.job();
+    const products = [...job.products, emptyProduct(job.system)];
+    keeper.change({ ...job, products }, () => buildProducts(keeper));
+    byId(idOf(`products[${job.products.length}].name`, "field")).focus();
+  });
+  byId("products").replaceChildren(...products.map((_, i) => productCard(i, keeper)), add);
+}
+
+function productCard(i: number, keeper: Keeper): HTMLElement {
+  const place = `products[${i}]`;
+  const get = (): ProductEntries => keeper.job().products[i] as ProductEntries;
+  const set = (product: ProductEntries, rebuild?: () => void): void => {
+    const job = keeper.job();
+    keeper.change({ ...job, products: job.products.map((one, at) => (at === i ? product : one)) }, rebuild);
+  };
+  const name = el("input", {
+    id: idOf(`${place}.name`, "field"),
+    type: "text",
+    enterkeyhint: "next",
+    value: get().name,
+    "data-place": `${place}.name`,
+    "aria-describedby": idOf(`${place}.name`, "fault"),
+  });
+  name.addEventListener("input", () => {
+    visited.add(`${place}.name`);
+    set({ ...get(), name: name.value });
+  });
+  const row = (field: Field): HTMLElement =>
+    fieldRow(field, `${place}.${field.key}`, keeper, {
+      get: () => get().entries[field.key] as Entry,
+      set: (entry) => set({ ...get(), entries: { ...get().entries, [field.key]: entry } }),
+    });
+  const fields = el("div", {});
+  const build = (): void => {
+    const limits = limitFields(get().form);
+    const open = limits.some(({ key }) => get().entries[key]?.text !== "");
+    fields.replaceChildren(
+      row(rateField(get().form)),
+      el(
+        "details",
+        { class: "limits", open },
+        el("summary", {}, "Check it against the label"),
+        ...limits.map(row),
+      ),
+    );
+  };
+  build();
+  const forms = choices<Form>(
+    `form-${i}`,
+    "It is measured",
+    { liquid: "By volume, a liquid", dry: "By weight, a dry product" },
+    get().form,
+    (form) => {
+      // A rate by volume says nothing of one by weight: the figures stay, the units are chosen anew.
+      const { entries } = emptyProduct(keeper.job().system, form);
+      const kept = Object.entries(entries).map(([key, entry]) => {
+        const { text = "", typed } = get().entries[key] ?? {};
+        return [
+          key,
+          key === "label.leastCarrier"
+            ? (get().entries[key] ?? entry)
+            : { ...entry, text: typed?.text ?? text },
+        ];
+      });
+      set({ ...get(), form, entries: Object.fromEntries(kept) }, build);
+    },
+  );
+  const several = keeper.job().products.length > 1;
+  return el(
+    "fieldset",
+    { class: "product" },
+    el("legend", {}, `Product ${i + 1}`),
+    el(
+      "div",
+      { class: "field" },
+      el("label", { for: idOf(`${place}.name`, "field") }, "Name"),
+      name,
+      fault(`${place}.name`),
+    ),
+    forms,
+    fields,
+    several ? removeButton(i, keeper) : undefined,
+    fault(place),
+  );
+}
+
+function removeButton(i: number, keeper: Keeper): HTMLElement {
+  const button = el("button", { type: "button", class: "quiet" }, `Take product ${i + 1} out`);
+  button.addEventListener("click", () => {
+    const job = keeper.job();
+    const products = job.products.filter((_, at) => at !== i);
+    keeper.change({ ...job, products }, () => buildProducts(keeper));
+    byId("add-product").focus();
+  });
+  return button;
+}
+
+/** Shows each fault beside its field, and gives back the fields at fault in the order of the form. */
+export function showFaults(faults: readonly Issue[]): HTMLElement[] {
+  const told = new Map<HTMLElement, string>();
+  for (const { path, message, code } of faults) {
+    const at = placeFor(path);
+    if (at === undefined || told.has(at)) continue;
+    const place = at.dataset.fault ?? "";
+    const silent = code === "missing" && !visited.has(place);
+    told.set(at, silent ? "" : code === "missing" ? "Still needed." : message);
+  }
+  const found: HTMLElement[] = [];
+  for (const line of document.querySelectorAll<HTMLElement>("[data-fault]")) {
+    const text = told.get(line);
+    // Only a changed line is written, so that a screen reader says it once.
+    if (line.textContent !== (text ?? "")) line.textContent = text ?? "";
+    const input = document.querySelector<HTMLElement>(`[data-place="${line.dataset.fault}"]`);
+    if (text) input?.setAttribute("aria-invalid", "true");
+    else input?.removeAttribute("aria-invalid");
+    if (text !== undefined) found.push(input ?? line);
+  }
+  return found;
+}
+
+/** The line nearest to a fault's path: its own field's, else that of the part it is in, else the last of the form. */
+function placeFor(path: string): HTMLElement | undefined {
+  const lines = [...document.querySelectorAll<HTMLElement>("[data-fault]")];
+  const inside = lines
+    .filter(
+      ({ dataset: { fault = "" } }) =>
+        path === fault || (/^[.[]/.test(path.slice(fault.length)) && path.startsWith(fault)),
+    )
+    .sort((a, b) => (b.dataset.fault ?? "").length - (a.dataset.fault ?? "").length);
+  return inside[0] ?? lines.at(-1);
+}
+
+/** Goes to a field at fault, and has every empty one say that it is needed. */
+export function visitAll(faults: readonly Issue[]): void {
+  for (const { path } of faults) visited.add(path);
+}

@@ -1,0 +1,138 @@
+import type { Plan } from "swath-to-spoon/plan";
+import type { UnitSystem } from "swath-to-spoon/units";
+import { goTo, showAnswer, showMissing, showWorking } from "./answer.ts";
+import { clearCard, layCard } from "./card.ts";
+import { type Checked, check } from "./check.ts";
+import { byId, el } from "./dom.ts";
+import { buildForm, choices, type Keeper, showFaults, unvisit, visitAll } from "./form.ts";
+import { emptyJob, exampleJob, type Job, switchedJob } from "./job.ts";
+import { keep, kept } from "./memory.ts";
+import type { Writing } from "./units.ts";
+
+// The words are English; numbers are written and read as the person's own country does.
+const locale = navigator.language || "en-US";
+
+const SYSTEMS: Readonly<Record<UnitSystem, string>> = { us: "US", imperial: "Imperial", metric: "Metric" };
+
+let job: Job = kept({ locale }) ?? emptyJob(/^en-US/.test(locale) ? "us" : "metric");
+let checked: Checked = { faults: [] };
+let faulty: readonly HTMLElement[] = [];
+/** The job before everything was cleared, until something new is typed. */
+let cleared: Job | undefined;
+
+function writing(): Writing {
+  return { locale, system: job.system };
+}
+
+const keeper: Keeper = {
+  job: () => job,
+  writing,
+  change: (next, rebuild) => {
+    job = next;
+    setCleared(undefined);
+    keep(job, locale);
+    rebuild?.();
+    refresh();
+  },
+};
+
+/** Works everything out anew and shows it. A millisecond's work, so it is done at each key. */
+function refresh(): void {
+  checked = check(job, writing());
+  faulty = showFaults(checked.faults ?? []);
+  const { plan } = checked;
+  if (plan) showPlan(plan);
+  else {
+    showMissing(faulty);
+    clearCard();
+  }
+  byId("status").textContent = plan ? loadsText(plan) : waitingText(faulty.length);
+  byId("go").textContent = plan ? "See the answer" : "Next field";
+}
+
+function showPlan(plan: Plan): void {
+  showAnswer(plan, { system: job.system, locale });
+  layCard(plan, locale);
+  if (byId<HTMLDetailsElement>("working").open) showWorking(plan, locale);
+}
+
+function loadsText({ loads }: Plan): string {
+  return loads.length === 1 ? "Ready: 1 tank load" : `Ready: ${loads.length} tank loads`;
+}
+
+function waitingText(count: number): string {
+  return count === 1 ? "1 field left" : `${count} fields left`;
+}
+
+/** Puts another job in place, and builds the form for it. */
+function replace(next: Job): void {
+  job = next;
+  keep(job, locale);
+  buildSystems();
+  buildForm(keeper);
+  refresh();
+}
+
+function buildSystems(): void {
+  const change = (system: UnitSystem): void => {
+    const next = switchedJob(job, system, writing());
+    job = next;
+    keep(job, locale);
+    buildForm(keeper);
+    refresh();
+  };
+  const built = choices("system", "Units", SYSTEMS, job.system, change);
+  built.id = "system";
+  byId("system").replaceWith(built);
+}
+
+function setCleared(before: Job | undefined): void {
+  cleared = before;
+  byId("clear").textContent = before ? "Bring it back" : "Clear all";
+}
+
+byId("example").addEventListener("click", () => {
+  const before = job;
+  replace(exampleJob(writing()));
+  setCleared(before);
+});
+
+byId("clear").addEventListener("click", () => {
+  if (cleared) {
+    replace(cleared);
+    setCleared(undefined);
+    return;
+  }
+  const before = job;
+  unvisit();
+  replace(emptyJob(job.system));
+  setCleared(before);
+});
+
+byId("go").addEventListener("click", () => {
+  const [first] = faulty;
+  if (first) {
+    visitAll(checked.faults ?? []);
+    showFaults(checked.faults ?? []);
+    goTo(first);
+  } else {
+    byId("answer").scrollIntoView();
+    byId("answer").focus({ preventScroll: true });
+  }
+});
+
+byId("working").addEventListener("toggle", () => {
+  if (checked.plan && byId<HTMLDetailsElement>("working").open) showWorking(checked.plan, locale);
+});
+
+byId("form").addEventListener("submit", (event) => event.preventDefault());
+
+// Kept by the browser once loaded, so that the page opens where there is no signal.
+async function keepPage(): Promise<void> {
+  await navigator.serviceWorker.register("./sw.js");
+  await navigator.serviceWorker.ready;
+  byId("offline").append(el("span", {}, "This page is kept on this device and opens without a signal."));
+}
+
+replace(job);
+if (import.meta.env.PROD && "serviceWorker" in navigator) keepPage().catch(() => undefined);

@@ -1,0 +1,143 @@
+import {
+  type BasedFraction,
+  convert,
+  formatQuantity,
+  parseQuantity,
+  type Quantity,
+  qty,
+  type Unit,
+  type UnitSystem,
+} from "swath-to-spoon/units";
+
+/** What a field holds, which decides the units it offers. */
+export type Kind =
+  | "long"
+  | "short"
+  | "area"
+  | "refill"
+  | "tank"
+  | "lines"
+  | "liquid-rate"
+  | "dry-rate"
+  | "water-rate";
+
+// One row for each unit, told in the three systems. A switch of system goes along the row.
+type Row = readonly [us: Unit, imperial: Unit, metric: Unit];
+const COLUMN: Record<UnitSystem, 0 | 1 | 2> = { us: 0, imperial: 1, metric: 2 };
+
+const FEET: Row = ["ft", "ft", "m"];
+const YARDS: Row = ["yd", "yd", "m"];
+const INCHES: Row = ["in", "in", "cm"];
+const OUNCES: Row = ["fl_oz", "imp_fl_oz", "mL"];
+const GALLONS: Row = ["gal", "imp_gal", "L"];
+
+const ROWS: Record<Kind, readonly Row[]> = {
+  long: [FEET, YARDS],
+  short: [INCHES, ["ft", "ft", "m"]],
+  area: [
+    ["ac", "ac", "ha"],
+    ["ft2", "ft2", "m2"],
+  ],
+  refill: [OUNCES, ["qt", "imp_pt", "L"], GALLONS],
+  tank: [GALLONS],
+  lines: [OUNCES, GALLONS],
+  "liquid-rate": [
+    ["fl_oz/ac", "imp_fl_oz/ac", "mL/ha"],
+    ["pt/ac", "imp_pt/ac", "L/ha"],
+    ["qt/ac", "imp_pt/ac", "L/ha"],
+    ["fl_oz/1000ft2", "imp_fl_oz/1000ft2", "mL/m2"],
+    ["fl_oz/gal", "imp_fl_oz/imp_gal", "mL/L"],
+    ["pt/100gal", "imp_fl_oz/imp_gal", "mL/100L"],
+    ["%", "%", "%"],
+  ],
+  "dry-rate": [
+    ["oz/ac", "oz/ac", "g/ha"],
+    ["lb/ac", "lb/ac", "kg/ha"],
+    ["oz/1000ft2", "oz/1000ft2", "g/m2"],
+    ["oz/gal", "oz/imp_gal", "g/L"],
+    ["lb/100gal", "lb/imp_gal", "g/100L"],
+  ],
+  "water-rate": [["gal/ac", "imp_gal/ac", "L/ha"]],
+};
+
+/** The person's own way of writing numbers, and the system their gallons are of. */
+export interface Writing {
+  readonly locale: string;
+  readonly system: UnitSystem;
+}
+
+/** The units that a field offers. */
+export function unitsFor(kind: Kind, system: UnitSystem): Unit[] {
+  return [...new Set(ROWS[kind].map((row) => row[COLUMN[system]]))];
+}
+
+/** The unit of another system that stands where this one stood. */
+export function counterpart(kind: Kind, unit: Unit, from: UnitSystem, to: UnitSystem): Unit {
+  const row = ROWS[kind].find((units) => units[COLUMN[from]] === unit) ?? ROWS[kind][0];
+  return (row as Row)[COLUMN[to]];
+}
+
+/** A unit as it is written beside a number. A percentage in a tank is by volume here. */
+export function sign(unit: Unit, locale: string): string {
+  if (unit === "%") return "% v/v";
+  return formatQuantity(qty(2, unit), { locale }).slice(1).trim();
+}
+
+/** A quantity in another unit of its dimension. */
+export function inUnit(quantity: Quantity, unit: Unit): Quantity {
+  return convert(quantity, unit as never) as Quantity;
+}
+
+/** A number for a field: short, and as exact as a tape or a jug is. */
+export function shortNumber(value: number, locale: string): string {
+  return new Intl.NumberFormat(locale, { maximumSignificantDigits: 6, useGrouping: false }).format(value);
+}
+
+/** What stands in a field that has a unit. */
+export interface Entry {
+  /** What was typed, or what the switch of units wrote. */
+  readonly text: string;
+  /** The unit chosen beside it. */
+  readonly unit: Unit;
+  /** What was typed before the switch of units: the exact amount, and what switching back brings back. */
+  readonly typed?: { readonly text: string; readonly quantity: Quantity };
+}
+
+/** What a person wrote, with the chosen unit after it unless they wrote one themselves. */
+export function written({ text, unit }: Entry, locale: string): string {
+  // A decimal sign that nothing follows yet is not a fault: the next key is on its way.
+  const number = text.trim().replace(/(\d)[.,]$/, "$1");
+  return /[\p{L}%'"′″]/u.test(number) ? number : `${number} ${sign(unit, locale)}`;
+}
+
+/** The quantity in a field; none where it can't be read. */
+export function quantityIn(entry: Entry, { locale, system }: Writing): Quantity | undefined {
+  if (entry.typed) return inUnit(entry.typed.quantity, entry.unit);
+  try {
+    return parseQuantity(written(entry, locale), { locale, system });
+  } catch {
+    return undefined;
+  }
+}
+
+/** The same amount in the units of another system; text that can't be read stays as it is. */
+export function switched(entry: Entry, kind: Kind, to: UnitSystem, from: Writing): Entry {
+  const quantity = entry.typed?.quantity ?? quantityIn(entry, from);
+  const unit = counterpart(kind, entry.unit, from.system, to);
+  const text = entry.typed?.text ?? entry.text;
+  if (quantity === undefined) return { text, unit };
+  // Back where it came from, with its first wording.
+  if (unitsFor(kind, to).includes(quantity.unit)) return { text, unit: quantity.unit };
+  try {
+    const { value } = inUnit(quantity, unit);
+    return { text: shortNumber(value, from.locale), unit, typed: { text, quantity } };
+  } catch {
+    // The wrong kind of amount for this field: the fault beside it says so in either system.
+    return { text, unit };
+  }
+}
+
+/** A quantity as it goes into a job: a percentage says what it is a part of. */
+export function based(quantity: Quantity): Quantity | BasedFraction {
+  return quantity.unit === "%" ? { value: quantity.value, unit: "%", basis: "v/v" } : quantity;
+}
