@@ -1,6 +1,7 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { afterAll, describe, expect, it } from "vitest";
 import cases from "./cases.json" with { type: "json" };
+import more from "./more.json" with { type: "json" };
 
 /** A published value, with where it was published. */
 export interface HandbookCase {
@@ -35,7 +36,7 @@ interface Outcome {
   readonly why?: string;
 }
 
-const byId = new Map((cases as unknown as HandbookCase[]).map((one) => [one.id, one]));
+const byId = new Map(([...cases, ...more] as unknown as HandbookCase[]).map((one) => [one.id, one]));
 const outcomes: Outcome[] = [];
 
 function caseOf(id: string): HandbookCase {
