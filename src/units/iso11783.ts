@@ -1,0 +1,152 @@
+import { SprayMathError, shown } from "../errors.js";
+import { convertValue } from "./convert.js";
+import { ceilDecided, decided, floorDecided } from "./decide.js";
+import { checkedChoice, checkedCount, checkedObject, wrongDimension } from "./guard.js";
+import { resolveUnit } from "./resolve.js";
+import { checkShape } from "./shape.js";
+import type { MassRate, Quantity, VolumeRate } from "./types.js";
+
+/** What a rate on the bus is: wanted, measured, what holds where nothing is sent, or a limit of the machine. */
+export type Iso11783Purpose = "setpoint" | "actual" | "default" | "minimum" | "maximum";
+
+/** A process data value as it goes over the bus and into task files. */
+export interface Iso11783Value {
+  /** The data dictionary identifier (DDI). A task file writes it as four hexadecimal digits. */
+  readonly ddi: number;
+  /** The whole number that is sent. */
+  readonly value: number;
+}
+
+/** A rate, as a process data value tells it. */
+export interface Iso11783Rate<R extends VolumeRate | MassRate = VolumeRate | MassRate> {
+  /** The rate: L/ha by volume, kg/ha by weight. */
+  readonly rate: R;
+  /** What the rate is. */
+  readonly purpose: Iso11783Purpose;
+}
+
+/** What {@link toIso11783} gives: what to send, and the rate that a machine reads from it. */
+export interface SentRate extends Iso11783Value {
+  /** The rate that the number stands for, in L/ha or kg/ha: the rate given, rounded to what can be told. */
+  readonly rate: VolumeRate | MassRate;
+}
+
+// In the order of their identifiers.
+const PURPOSES: readonly Iso11783Purpose[] = ["setpoint", "actual", "default", "minimum", "maximum"];
+
+/** How a rate per area is told: from DDI `first` on, one for each purpose, in steps of which `steps` make one `unit`. */
+interface Scale {
+  readonly first: number;
+  readonly unit: "L/ha" | "kg/ha";
+  readonly steps: number;
+}
+
+// 1 L/ha is 100 mm³/m² and told in hundredths of one; 1 kg/ha is 100 mg/m².
+const BY_VOLUME: Scale = { first: 1, unit: "L/ha", steps: 10_000 };
+const BY_MASS: Scale = { first: 6, unit: "kg/ha", steps: 100 };
+
+// The range of these entries in the data base: what 31 bits hold.
+const MOST = 2_147_483_647;
+
+/**
+ * A rate per area as the process data value that a task controller or a task file takes (ISO 11783-10, ISO 11783-11).
+ *
+ * Volume per area has DDI 1 (setpoint), 2 (actual), 3 (default), 4 (minimum) and 5 (maximum) in steps of 0.01 mm³/m², which is
+ * 0.0001 L/ha. Mass per area has DDI 6 to 10 in the same order, in steps of 1 mg/m², which is 10 g/ha: too coarse for
+ * many dry products, so look at the `rate` that comes back. Values go from 0 to 2,147,483,647.
+ *
+ * Rounding: a setpoint, default or maximum goes down, so that it is never over the rate given; a minimum goes up; an actual
+ * rate goes to the nearest. It is decided on 12 significant digits, so noise moves nothing. A rate that would become 0 is refused.
+ *
+ * Source: ISO 11783-11 online data base (isobus.net), entries 1 to 10, as in its snapshot of version 2024020502.
+ *
+ * @param input - the rate, 0 or more, and what it is
+ * @returns the identifier, the whole number, and the rate that it stands for
+ * @throws SprayMathError `out-of-range` for a rate below 0, too small to be told, or too large for 31 bits; `wrong-dimension`,
+ * `unknown-choice`, `missing`, `not-a-quantity`, `not-finite` or `unknown-unit`
+ *
+ * @example
+ * ```ts
+ * import { qty, toIso11783 } from "swath-to-spoon/units";
+ *
+ * console.log(toIso11783({ rate: qty(200, "L/ha"), purpose: "setpoint" })); // { ddi: 1, value: 2000000, rate: { value: 200, unit: 'L/ha' } }
+ * console.log(toIso11783({ rate: qty(24, "g/ha"), purpose: "setpoint" }).rate); // { value: 0.02, unit: 'kg/ha' }
+ * ```
+ */
+export function toIso11783(input: Iso11783Rate): SentRate {
+  const { rate, purpose } = checkedObject(input, "");
+  checkedChoice(purpose, PURPOSES, "purpose");
+  const { first, unit, steps } = scaleOf(rate);
+  const exact = convertValue(rate.value, rate.unit, unit, "rate.unit", "rate") * steps;
+  if (exact < 0 || exact > MOST) throw beyond(rate);
+  const value = rounded(exact, purpose);
+  if (value === 0 && rate.value > 0) {
+    throw new SprayMathError(
+      "out-of-range",
+      "rate",
+      `Given ${rate.value} ${rate.unit}, less than one step of ${1 / steps} ${unit}; wanted a rate that the bus can tell.`,
+    );
+  }
+  const ddi = first + PURPOSES.indexOf(purpose);
+  return { ddi, value, rate: fromIso11783({ ddi, value }).rate };
+}
+
+function scaleOf(rate: VolumeRate | MassRate): Scale {
+  checkShape(rate, "rate");
+  const { dimension } = resolveUnit(rate.unit, "rate.unit");
+  if (dimension === "volumeRate") return BY_VOLUME;
+  if (dimension === "massRate") return BY_MASS;
+  throw wrongDimension(rate as Quantity, "L/ha", "rate");
+}
+
+function rounded(exact: number, purpose: Iso11783Purpose): number {
+  if (purpose === "actual") return Math.round(decided(exact).toNumber());
+  return purpose === "minimum" ? ceilDecided(exact) : floorDecided(exact);
+}
+
+function beyond(rate: Quantity): SprayMathError {
+  return new SprayMathError(
+    "out-of-range",
+    "rate",
+    `Given ${rate.value} ${rate.unit}; wanted 0 or more, and no more than 31 bits can tell (214,748.3647 L/ha or 21,474,836.47 kg/ha).`,
+  );
+}
+
+/**
+ * The rate that a process data value stands for: the reverse of {@link toIso11783}.
+ *
+ * Formula: volume rate = value × 0.01 mm³/m² (DDI 1 to 5), mass rate = value × 1 mg/m² (DDI 6 to 10). Source: ISO 11783-11
+ * online data base (isobus.net), entries 1 to 10, as in its snapshot of version 2024020502.
+ *
+ * @param input - the identifier, and the whole number
+ * @returns the rate in L/ha or kg/ha, and what it is
+ * @throws SprayMathError `unknown-choice` for an identifier other than 1 to 10, `out-of-range` for a number that is not whole
+ * or not within 0 to 2,147,483,647, `missing`, `not-a-quantity` or `not-finite`
+ *
+ * @example
+ * ```ts
+ * import { fromIso11783 } from "swath-to-spoon/units";
+ *
+ * console.log(fromIso11783({ ddi: 2, value: 1_873_500 })); // { rate: { value: 187.35, unit: 'L/ha' }, purpose: 'actual' }
+ * ```
+ */
+export function fromIso11783(input: Iso11783Value): Iso11783Rate {
+  const { ddi, value } = checkedObject(input, "");
+  const scale = ddi >= BY_MASS.first ? BY_MASS : BY_VOLUME;
+  const purpose = PURPOSES[checkedCount(ddi, "ddi", 0) - scale.first];
+  if (purpose === undefined) {
+    throw new SprayMathError(
+      "unknown-choice",
+      "ddi",
+      `Given ${shown(ddi)}; wanted 1 to 5 (volume per area) or 6 to 10 (mass per area).`,
+    );
+  }
+  if (checkedCount(value, "value", 0) > MOST) {
+    throw new SprayMathError(
+      "out-of-range",
+      "value",
+      `Given ${value}; wanted ${MOST} or less, which 31 bits hold.`,
+    );
+  }
+  return { rate: { value: value / scale.steps, unit: scale.unit } as VolumeRate | MassRate, purpose };
+}
