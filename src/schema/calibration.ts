@@ -1,17 +1,16 @@
 import type { Calibration, RecordedCalibration } from "../output-rate/calibration.js";
 import type { CatchInput } from "../output-rate/catch.js";
 import type { Measured } from "../output-rate/measured.js";
-import {
-  type CatchMeasurement,
-  type DirectStripMeasurement,
-  type FlowMeasurement,
-  type HandMeasurement,
-  type KnownRate,
-  MEASUREMENT_KINDS,
-  type Measurement,
-  type StripMeasurement,
-  type StripRunsMeasurement,
-  type TreeRowMeasurement,
+import type {
+  CatchMeasurement,
+  DirectStripMeasurement,
+  FlowMeasurement,
+  HandMeasurement,
+  KnownRate,
+  Measurement,
+  StripMeasurement,
+  StripRunsMeasurement,
+  TreeRowMeasurement,
 } from "../output-rate/measurement.js";
 import { type CalibrationConditions, type CalibrationRecord, checkedDate } from "../output-rate/record.js";
 import type { TimedDistance } from "../output-rate/speed.js";
@@ -23,6 +22,8 @@ import {
   choice,
   count,
   fields,
+  type Kinds,
+  kindOf,
   list,
   maybe,
   named,
@@ -35,7 +36,7 @@ import {
   words,
 } from "./fields.js";
 import { madeOnce, type ReadingOptions } from "./options.js";
-import { byField, byGiven, byKind } from "./picks.js";
+import { byField, byGiven } from "./picks.js";
 import { type Quantities, quantities } from "./quantity.js";
 
 // Nobody measures more; what comes after would only take time.
@@ -108,6 +109,81 @@ function handSchema(q: Quantities): Schema<HandMeasurement> {
   );
 }
 
+/** Every kind of measurement, named so that a JSON Schema tells each once. */
+const measurements: (options?: ReadingOptions) => Kinds<Measurement> = /* @__PURE__ */ madeOnce((options) => {
+  const q = quantities(options);
+  const { measured } = q;
+  const run = runFields(q);
+  return {
+    strip: named(
+      "StripMeasurement",
+      fields<StripMeasurement>({ kind: only("strip"), ...run }),
+      "One run over a test strip.",
+    ),
+    "strip-runs": named(
+      "StripRunsMeasurement",
+      fields<StripRunsMeasurement>({
+        kind: only("strip-runs"),
+        runs: about(list(fields<StripRun>(run), 2, MOST_READINGS), "The runs, at least two."),
+        limit: maybe(
+          q.of("fraction"),
+          "How far a run may lie from the mean of the others. More than 0; 5 % unless given.",
+        ),
+      }),
+      "Several runs over a test strip.",
+    ),
+    "direct-strip": named(
+      "DirectStripMeasurement",
+      fields<DirectStripMeasurement>({
+        kind: only("direct-strip"),
+        caught: about(measured("volume"), "What one nozzle put out over the strip. More than 0."),
+        catchUnit: about(q.unit("volume"), "The unit that the catch is read in, such as fl_oz."),
+        rateUnit: about(q.unit("volumeRate"), "The unit that the rate is wanted in, such as gal/ac."),
+      }),
+      "A catch over a strip of the length at which it reads as the rate.",
+    ),
+    catch: named("CatchMeasurement", catchSchema(q), "A timed catch, with the speed and the width."),
+    "tree-row": named(
+      "TreeRowMeasurement",
+      fields<TreeRowMeasurement>({
+        kind: only("tree-row"),
+        used: about(
+          measured("volume"),
+          "What was used along the row length, on the sides told. More than 0.",
+        ),
+        sides: about(sides(), "How many sides of the row it was sprayed on: 1 or 2."),
+        rowLength: about(measured("length"), "The length of row sprayed. More than 0."),
+        rowSpacing: about(measured("length"), "From row to row. More than 0."),
+        plantSpacing: maybe(measured("length"), "From plant to plant in the row. More than 0."),
+      }),
+      "A row sprayed from one side or both.",
+    ),
+    hand: named(
+      "HandMeasurement",
+      handSchema(q),
+      "A hand-held spray; with the spacings that a rate per area needs.",
+    ),
+    flow: named(
+      "FlowMeasurement",
+      fields<FlowMeasurement>({
+        kind: only("flow"),
+        flow: about(measured("flow"), "The flow of everything that sprays the width. More than 0."),
+        speed: about(measured("speed"), "The working speed. More than 0."),
+        width: about(measured("length"), "The width that the flow treats. More than 0."),
+      }),
+      "A flow, such as a nozzle's from its maker's table, with the speed and the width.",
+    ),
+    known: named(
+      "KnownRate",
+      fields<KnownRate>({
+        kind: only("known"),
+        rate: about(measured("volumeRate"), "The rate. More than 0."),
+      }),
+      "A rate that is known from elsewhere.",
+    ),
+  };
+});
+
 /**
  * The schema of a measurement of the output: a strip, a catch, a known rate and so on.
  *
@@ -123,58 +199,12 @@ function handSchema(q: Quantities): Schema<HandMeasurement> {
  * ```
  */
 export const measurementSchema: (options?: ReadingOptions) => Schema<Measurement> = /* @__PURE__ */ madeOnce(
-  (options) => {
-    const q = quantities(options);
-    const { measured } = q;
-    const run = runFields(q);
-    const kinds: { readonly [K in Measurement["kind"]]: Schema<Extract<Measurement, { readonly kind: K }>> } =
-      {
-        strip: fields<StripMeasurement>({ kind: only("strip"), ...run }),
-        "strip-runs": fields<StripRunsMeasurement>({
-          kind: only("strip-runs"),
-          runs: about(list(fields<StripRun>(run), 2, MOST_READINGS), "The runs, at least two."),
-          limit: maybe(
-            q.of("fraction"),
-            "How far a run may lie from the mean of the others. More than 0; 5 % unless given.",
-          ),
-        }),
-        "direct-strip": fields<DirectStripMeasurement>({
-          kind: only("direct-strip"),
-          caught: about(measured("volume"), "What one nozzle put out over the strip. More than 0."),
-          catchUnit: about(q.unit("volume"), "The unit that the catch is read in, such as fl_oz."),
-          rateUnit: about(q.unit("volumeRate"), "The unit that the rate is wanted in, such as gal/ac."),
-        }),
-        catch: catchSchema(q),
-        "tree-row": fields<TreeRowMeasurement>({
-          kind: only("tree-row"),
-          used: about(
-            measured("volume"),
-            "What was used along the row length, on the sides told. More than 0.",
-          ),
-          sides: about(sides(), "How many sides of the row it was sprayed on: 1 or 2."),
-          rowLength: about(measured("length"), "The length of row sprayed. More than 0."),
-          rowSpacing: about(measured("length"), "From row to row. More than 0."),
-          plantSpacing: maybe(measured("length"), "From plant to plant in the row. More than 0."),
-        }),
-        hand: handSchema(q),
-        flow: fields<FlowMeasurement>({
-          kind: only("flow"),
-          flow: about(measured("flow"), "The flow of everything that sprays the width. More than 0."),
-          speed: about(measured("speed"), "The working speed. More than 0."),
-          width: about(measured("length"), "The width that the flow treats. More than 0."),
-        }),
-        known: fields<KnownRate>({
-          kind: only("known"),
-          rate: about(measured("volumeRate"), "The rate. More than 0."),
-        }),
-      };
-    const all = MEASUREMENT_KINDS.map((kind) => kinds[kind]) as [Schema<Measurement>];
-    return named(
+  (options) =>
+    named(
       "Measurement",
-      choice<Measurement>()(all, byKind(MEASUREMENT_KINDS)),
+      kindOf<Measurement>(measurements(options)),
       "How the output was measured; the kind tells the ways apart.",
-    );
-  },
+    ),
 );
 
 function dateSchema(): Schema<string> {
@@ -258,15 +288,9 @@ export const calibrationSchema: (options?: ReadingOptions) => Schema<Calibration
       kind: only("record"),
       record: about(calibrationRecordSchema(options), "The record, as it was kept."),
     });
-    const isRecord = (input: unknown): boolean =>
-      typeof input === "object" && input !== null && (input as { kind?: unknown }).kind === "record";
-    const pick = byKind([...MEASUREMENT_KINDS, "record"]);
     return named(
       "Calibration",
-      choice<Calibration>()([record, measurementSchema(options)], (input) => {
-        pick(input);
-        return isRecord(input) ? 0 : 1;
-      }),
+      kindOf<Calibration>({ ...measurements(options), record }),
       "How the sprayer was calibrated: a measurement, a known rate, or a record of one.",
     );
   },

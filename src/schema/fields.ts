@@ -1,5 +1,7 @@
 import * as z from "zod/mini";
+import * as core from "zod/v4/core";
 import { SprayMathError } from "../errors.js";
+import { checkedChoice, checkedObject } from "../units/guard.js";
 import { asRawIssue, told } from "./issues.js";
 
 /** A schema that gives `T`. */
@@ -28,15 +30,15 @@ export interface About extends Record<string, unknown> {
   readonly default?: unknown;
 }
 
-const ids: z.core.$ZodRegistry<{ readonly id?: string }> = /* @__PURE__ */ z.registry();
+const ids: core.$ZodRegistry<{ readonly id?: string }> = /* @__PURE__ */ z.registry();
 
 /** The schema's name among the parts of a JSON Schema, where it has one. */
-export function idOf(schema: z.core.$ZodType): string | undefined {
+export function idOf(schema: core.$ZodType): string | undefined {
   return ids.get(schema)?.id;
 }
 
 /** Names a schema, so that a JSON Schema tells it once. */
-export function named<S extends z.core.$ZodType>(id: string, schema: S, description: string): S {
+export function named<S extends core.$ZodType>(id: string, schema: S, description: string): S {
   ids.add(schema, { id });
   z.globalRegistry.add(schema, { title: id, description });
   return schema;
@@ -55,7 +57,7 @@ export function maybe<T>(schema: Schema<T>, text: string | About): Optional<T> {
 }
 
 /** Puts what a guard of the library throws among the issues; anything else is a fault of this code and goes on up. */
-function guarded<T>(payload: z.core.ParsePayload, input: unknown, work: () => T): T | undefined {
+function guarded<T>(payload: core.ParsePayload, input: unknown, work: () => T): T | undefined {
   try {
     return work();
   } catch (error) {
@@ -70,12 +72,12 @@ interface Parent {
   init(schema: unknown, def: unknown): void;
 }
 
-interface ReaderDef extends z.core.$ZodTransformDef {
+interface ReaderDef extends core.$ZodTransformDef {
   readonly json: () => object;
 }
 
 // A transform that is never asynchronous, refuses a missing value itself and knows its JSON Schema.
-const Reader: z.core.$constructor<z.ZodMiniTransform, ReaderDef> = /* @__PURE__ */ z.core.$constructor(
+const Reader: core.$constructor<z.ZodMiniTransform, ReaderDef> = /* @__PURE__ */ core.$constructor(
   "SprayReader",
   (inst, def) => {
     const parent: Parent = z.ZodMiniTransform;
@@ -98,18 +100,18 @@ export function reader<T>(read: (input: unknown) => T, json: () => object): Sche
   }) as Schema<T>;
 }
 
-interface FieldsDef extends z.core.$ZodObjectDef {
+interface FieldsDef extends core.$ZodObjectDef {
   readonly agree: readonly ((output: never) => void)[];
 }
 
 // An object that refuses fields it does not know (a misspelt `label` would pass unseen) unless they are undefined, leaves
 // undefined ones out, and looks at fields together also where another of them is at fault.
-const Fields: z.core.$constructor<z.ZodMiniObject, FieldsDef> = /* @__PURE__ */ z.core.$constructor(
+const Fields: core.$constructor<z.ZodMiniObject, FieldsDef> = /* @__PURE__ */ core.$constructor(
   "SprayFields",
   (inst, def) => {
     const parent: Parent = z.ZodMiniObject;
     parent.init(inst, def);
-    let entries: [string, z.core.SomeType][] | undefined;
+    let entries: [string, core.SomeType][] | undefined;
     inst._zod.parse = (payload, ctx) => {
       const input = payload.value;
       if (typeof input !== "object" || input === null || Array.isArray(input)) {
@@ -122,13 +124,14 @@ const Fields: z.core.$constructor<z.ZodMiniObject, FieldsDef> = /* @__PURE__ */ 
         const found = schema._zod.run(
           { value: (input as Record<string, unknown>)[name], issues: [] },
           ctx,
-        ) as z.core.ParsePayload;
+        ) as core.ParsePayload;
         if (found.issues.length === 0) {
           if (found.value !== undefined) output[name] = found.value;
           continue;
         }
         // One by one: a million faults would not fit into the arguments of one call.
-        for (const issue of z.core.util.prefixIssues(name, found.issues)) payload.issues.push(issue);
+        for (const issue of found.issues)
+          payload.issues.push({ ...issue, path: [name, ...(issue.path ?? [])] });
       }
       for (const name of Object.keys(input)) {
         if (Object.hasOwn(def.shape, name) || (input as Record<string, unknown>)[name] === undefined)
@@ -142,7 +145,7 @@ const Fields: z.core.$constructor<z.ZodMiniObject, FieldsDef> = /* @__PURE__ */ 
   },
 );
 
-function unknownField(name: string, known: [string, unknown][], input: object): z.core.$ZodRawIssue {
+function unknownField(name: string, known: [string, unknown][], input: object): core.$ZodRawIssue {
   const message = `Given a field that is not known here; wanted one of: ${known.map(([field]) => field).join(", ")}.`;
   return { code: "custom", message, params: { code: "unknown-choice" }, path: [name], input };
 }
@@ -159,14 +162,14 @@ export function fields<T extends object>(
   return new Fields(def) as unknown as Schema<T>;
 }
 
-type Given<O extends readonly Schema<unknown>[]> = z.core.output<O[number]>;
+type Given<O extends readonly Schema<unknown>[]> = core.output<O[number]>;
 
-interface ChoiceDef extends z.core.$ZodUnionDef {
+interface ChoiceDef extends core.$ZodUnionDef {
   readonly pick: (input: unknown) => number;
 }
 
 // A union that knows which of its options is meant, so that it reports the faults of that one only.
-const Choice: z.core.$constructor<z.ZodMiniUnion, ChoiceDef> = /* @__PURE__ */ z.core.$constructor(
+const Choice: core.$constructor<z.ZodMiniUnion, ChoiceDef> = /* @__PURE__ */ core.$constructor(
   "SprayChoice",
   (inst, def) => {
     const parent: Parent = z.ZodMiniUnion;
@@ -190,6 +193,20 @@ export function choice<T>(): <const O extends readonly Schema<T>[]>(
 ) => Schema<T> {
   return (options, pick) =>
     new Choice({ type: "union", options: [...options], pick }) as unknown as Schema<never>;
+}
+
+/** The schema of each kind, by the name that its field `kind` has. */
+export type Kinds<T extends { readonly kind: string }> = {
+  readonly [K in T["kind"]]: Schema<Extract<T, { readonly kind: K }>>;
+};
+
+/** One of several kinds of thing, told apart by their field `kind`. */
+export function kindOf<T extends { readonly kind: string }>(kinds: Kinds<T>): Schema<T> {
+  const names = Object.keys(kinds);
+  return choice<T>()(Object.values(kinds) as [Schema<T>], (input) => {
+    const { kind } = checkedObject(input as T, "");
+    return names.indexOf(checkedChoice(kind, names, "kind"));
+  });
 }
 
 /** A list of at least `least`, and at most `most` where that is told. */

@@ -1,15 +1,7 @@
 import { SprayMathError } from "../errors.js";
-import { checkedChoice, checkedObject } from "../units/guard.js";
+import { checkedObject } from "../units/guard.js";
 
 // How a choice tells which of its options an input is meant for. Each gives the option's place, or throws.
-
-/** By the field `kind`, which is one of these. */
-export function byKind(kinds: readonly string[]): (input: unknown) => number {
-  return (input) => {
-    const { kind } = checkedObject(input as { readonly kind: string }, "");
-    return kinds.indexOf(checkedChoice(kind, kinds, "kind"));
-  };
-}
 
 /** By which of some groups of fields is given: one of them, and not two. `otherwise` is meant where none is. */
 export function byGiven(

@@ -1,9 +1,8 @@
 import { moved } from "../errors.js";
 import { checkedTools, type MeasuringTool, type ToolSetName, toolSetNames } from "../household/tools.js";
 import type { PlanInput, Split, Sprayer } from "../plan/input.js";
-import { DEFAULT_SPLIT } from "../plan/job.js";
 import type { Currency } from "../plan/money.js";
-import { THRESHOLDS, type Thresholds } from "../plan/thresholds.js";
+import type { Thresholds } from "../plan/thresholds.js";
 import type { Reserve } from "../tank-mix/carrier.js";
 import type { Volume } from "../units/types.js";
 import { calibrationSchema, todaySchema } from "./calibration.js";
@@ -171,18 +170,32 @@ function currencySchema(): Schema<Currency> {
 
 function thresholdsSchema(options: ReadingOptions): Schema<Partial<Thresholds>> {
   const { of } = quantities(options);
-  const why = (threshold: keyof Thresholds): string => `${THRESHOLDS[threshold].reason} More than 0.`;
   return named(
     "Thresholds",
     fields<Partial<Thresholds>>({
-      leastRate: maybe(of("volumeRate"), why("leastRate")),
-      mostRate: maybe(of("volumeRate"), why("mostRate")),
-      slowest: maybe(of("speed"), why("slowest")),
-      fastest: maybe(of("speed"), why("fastest")),
-      readingPercent: maybe(number({ above: 0 }), why("readingPercent")),
-      calibrationDays: maybe(number({ above: 0 }), why("calibrationDays")),
-      lastLoadPercent: maybe(number({ above: 0 }), why("lastLoadPercent")),
-      bandSwath: maybe(of("length"), why("bandSwath")),
+      leastRate: maybe(of("volumeRate"), "The least that such sprayers put out. More than 0."),
+      mostRate: maybe(of("volumeRate"), "The most that such sprayers put out. More than 0."),
+      slowest: maybe(
+        of("speed"),
+        "The slowest that a person walks, or a small machine drives, evenly. More than 0.",
+      ),
+      fastest: maybe(of("speed"), "The fastest. More than 0."),
+      readingPercent: maybe(
+        number({ above: 0 }),
+        "How coarse the strip's reading may be, in per cent of what was used. More than 0.",
+      ),
+      calibrationDays: maybe(
+        number({ above: 0 }),
+        "How many days a calibration is trusted for. More than 0.",
+      ),
+      lastLoadPercent: maybe(
+        number({ above: 0 }),
+        "How small the last load may be, in per cent of a full one. More than 0.",
+      ),
+      bandSwath: maybe(
+        of("length"),
+        "A swath narrower than this looks like a band, and not like a pass over all of the ground. More than 0.",
+      ),
     }),
     "From which point on a plan questions something, where that is to be other than usual.",
   );
@@ -224,7 +237,7 @@ export const planInputSchema: (options?: ReadingOptions) => Schema<PlanInput> = 
         split: maybe(name<Split>({ "full-then-part": 1, equal: 1, "whole-rows": 1, "whole-plots": 1 }), {
           description:
             "How the mix is parted into loads: full tanks and a part load, equal loads, or whole rows or plots to a load.",
-          default: DEFAULT_SPLIT,
+          default: "full-then-part" satisfies Split,
         }),
         products: about(list(productSchema(options)), "The products, at least one."),
         tools: about(toolsSchema(options), "The tools that doses are measured with."),

@@ -10,13 +10,15 @@ import type {
   TriangleInput,
 } from "../area/shapes.js";
 import type { SpotGroup } from "../area/spots.js";
-import { type Shape as GroundShape, PLOT_KINDS, type Plot, SHAPE_KINDS } from "../plan/plot.js";
+import type { Shape as GroundShape, Plot } from "../plan/plot.js";
 import type { Length } from "../units/types.js";
 import {
   about,
   choice,
   count,
   fields,
+  type Kinds,
+  kindOf,
   list,
   maybe,
   name,
@@ -31,7 +33,7 @@ import {
   words,
 } from "./fields.js";
 import { madeOnce, type ReadingOptions } from "./options.js";
-import { byGiven, byKind } from "./picks.js";
+import { byGiven } from "./picks.js";
 import { type Quantities, quantities } from "./quantity.js";
 
 type PlotOf<K extends Plot["kind"]> = Extract<Plot, { readonly kind: K }>;
@@ -138,7 +140,7 @@ function measuresOf({ of, orZero, unit }: Quantities): Measures {
 const BY_BASE_OR_SIDES = byGiven([["base", "height"], ["sides"]], 0);
 
 function shapeSchema(m: Measures): Schema<GroundShape> {
-  const kinds: { readonly [K in GroundShape["kind"]]: Schema<ShapeOf<K>> } = {
+  const kinds: Kinds<GroundShape> = {
     rectangle: fields<ShapeOf<"rectangle">>({ kind: only("rectangle"), ...m.rectangle }),
     triangle: choice<ShapeOf<"triangle">>()(
       [
@@ -156,8 +158,7 @@ function shapeSchema(m: Measures): Schema<GroundShape> {
     "unequal-offsets": fields<ShapeOf<"unequal-offsets">>({ kind: only("unequal-offsets"), ...m.unequal }),
     boundary: fields<ShapeOf<"boundary">>({ kind: only("boundary"), ...m.boundary }),
   };
-  const options = SHAPE_KINDS.map((kind) => kinds[kind]) as [Schema<GroundShape>];
-  return named("GroundShape", choice<GroundShape>()(options, byKind(SHAPE_KINDS)), "A shape of ground.");
+  return named("GroundShape", kindOf<GroundShape>(kinds), "A shape of ground.");
 }
 
 /** What every plot may have besides its measures. */
@@ -337,11 +338,10 @@ function spotGroup({ of }: Quantities): Schema<SpotGroup> {
  */
 export const plotSchema: (options?: ReadingOptions) => Schema<Plot> = /* @__PURE__ */ madeOnce((options) => {
   const q = quantities(options);
-  const kinds: { readonly [K in Plot["kind"]]: Schema<PlotOf<K>> } = { ...groundPlots(q), ...partPlots(q) };
-  const all = PLOT_KINDS.map((kind) => kinds[kind]) as [Schema<Plot>];
+  const kinds: Kinds<Plot> = { ...groundPlots(q), ...partPlots(q) };
   return named(
     "Plot",
-    choice<Plot>()(all, byKind(PLOT_KINDS)),
+    kindOf<Plot>(kinds),
     "A plot: what is sprayed, and on what ground. Its kind tells how it is measured.",
   );
 });

@@ -21,6 +21,7 @@ const PACKAGES: Record<string, RegExp> = {
   "convert-units": /^units\/exact\.ts$/,
   "geographiclib-geodesic": /^area\/geodesic\.ts$/,
   "zod/mini": /^schema\//,
+  "zod/v4/core": /^schema\//,
 };
 
 const files = readdirSync("src", { recursive: true, encoding: "utf8" }).filter((name) =>
