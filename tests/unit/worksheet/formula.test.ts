@@ -10,9 +10,9 @@ describe("a formula, taken apart and written", () => {
   it.each([
     ["used / (swath * distance)", "<used> ÷ (<swath> × <distance>)"],
     ["a - b - c", "<a> − <b> − <c>"],
-    ["x1 + 2.5 * x2 ^ 2", "<x1> + 2.5 × <x2>^2"],
+    ["x1 + 2.5 * x2 ^ 2", "<x1> + <2.5> × <x2>^<2>"],
     ["ceil(total / fill)", "round up(<total> ÷ <fill>)"],
-    ["floor(min(most, pieces))", "round down(smallest of(<most>, <pieces>))"],
+    ["floor(min(most, pieces))", "round down(smallest of(<most>; <pieces>))"],
     ["pi * sqrt(r)", "π × √(<r>)"],
   ])("%s", (formula, text) => {
     expect(written(formula)).toBe(text);

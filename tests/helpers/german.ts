@@ -1,0 +1,605 @@
+import type { Messages } from "../../src/worksheet/index.ts";
+
+// A second language, as the test that a table of words is all it takes. The compiler finds what is missing.
+const GROUND = "Grundfläche";
+const TREATED = "behandelte Fläche";
+const PART = "behandelter Teil der Grundfläche";
+const ROW_SPACING = "Reihenabstand";
+const PLANT_SPACING = "Pflanzabstand";
+const USED = "verbrauchte Menge";
+const SWATH = "Breite der Bahn";
+const DISTANCE = "Strecke";
+const WIDTH = "Breite, die die Düsen treffen";
+const SPEED = "Geschwindigkeit";
+const ROW_LENGTH = "Länge der Reihe";
+const PER_AREA = "Aufwand je Fläche";
+const MIX = "Brühe im Ganzen";
+const CONTENT = "Wirkstoff im Mittel";
+const OUTPUT = "Ausbringmenge";
+const WANTED = "gewünschte Menge";
+const rows = { rows: "Zahl der Reihen", rowLength: ROW_LENGTH, x: "Länge von Reihe {n}" };
+const beds = { beds: "Zahl der Beete", bedLength: "Länge des Beets", x: "Länge von Beet {n}" };
+const strips = { stripWidth: "Breite des Streifens je Seite", sides: "behandelte Seiten je Reihe" };
+const row = { used: USED, sides: "gespritzte Seiten", rowLength: ROW_LENGTH };
+const part = (what: string) => ({
+  found: `Beitrag zur Unsicherheit: ${what}`,
+  terms: {
+    w: "Gewicht von Ablesung {n}",
+    u: `Unsicherheit von Ablesung {n} (${what})`,
+    x: `${what}, Ablesung {n}`,
+  },
+});
+const changed = (what: string) => ({
+  found: `Faktor wegen: ${what}`,
+  terms: { before: `${what} bei der Eichung`, now: `${what} jetzt` },
+});
+const scatter = (what: string) => ({ x: what, mean: "Mittel", n: "Anzahl" });
+
+/** Everything in German. */
+export const GERMAN: Messages = {
+  language: "de",
+  lines: {
+    "units.convert": {
+      found: "dieselbe Menge in anderer Einheit",
+      terms: { value: "Menge wie angegeben", size: "Umrechnungszahl" },
+    },
+    "area.rectangle": { found: GROUND, terms: { length: "Länge", width: "Breite" } },
+    "area.triangle": { found: GROUND, terms: { base: "Grundseite", height: "Höhe" } },
+    "area.triangle.sides": {
+      found: GROUND,
+      terms: { a: "längste Seite", b: "mittlere Seite", c: "kürzeste Seite" },
+    },
+    "area.trapezoid": {
+      found: GROUND,
+      terms: { base: "erste Parallelseite", top: "zweite Parallelseite", height: "Abstand der beiden" },
+    },
+    "area.circle": { found: GROUND, terms: { diameter: "Durchmesser" } },
+    "area.ellipse": { found: GROUND, terms: { length: "ganze Länge", width: "Breite in der Mitte" } },
+    "area.ring": {
+      found: GROUND,
+      terms: { outerDiameter: "äußerer Durchmesser", innerDiameter: "innerer Durchmesser" },
+    },
+    "area.sector": { found: GROUND, terms: { angleDegrees: "Winkel in Grad", radius: "Halbmesser" } },
+    "area.composite": { found: GROUND, terms: { x: "Form {n}", y: "Abzug {n}" } },
+    "area.boundary": { found: GROUND, terms: { x: "Ecke {n} quer", y: "Ecke {n} voraus" } },
+    "area.offsets": { found: GROUND, terms: { spacing: "Abstand der Stationen", x: "Lot {n}" } },
+    "area.unequalOffsets": { found: GROUND, terms: { a: "Station {n}", x: "Lot {n}" } },
+    "area.treatPart": { found: TREATED, terms: { ground: GROUND, fraction: PART } },
+    "area.treatedFraction": { found: PART, terms: { treated: TREATED, ground: GROUND } },
+    "area.rowBands.ground": { found: GROUND, terms: { ...rows, rowSpacing: ROW_SPACING } },
+    "area.rowBands.fraction": { found: PART, terms: { bandWidth: "Bandbreite", rowSpacing: ROW_SPACING } },
+    "area.rowBands.treated": { found: TREATED, terms: { ...rows, bandWidth: "Bandbreite" } },
+    "area.beds.ground": { found: GROUND, terms: { ...beds, bedSpacing: "Beetabstand" } },
+    "area.beds.fraction": { found: PART, terms: { bedWidth: "Beetbreite", bedSpacing: "Beetabstand" } },
+    "area.beds.treated": { found: TREATED, terms: { ...beds, bedWidth: "Beetbreite" } },
+    "area.treeRows.ground": { found: GROUND, terms: { ...rows, rowSpacing: ROW_SPACING } },
+    "area.treeRows.fraction": { found: PART, terms: { ...strips, rowSpacing: ROW_SPACING } },
+    "area.treeRows.treated": { found: TREATED, terms: { ...rows, ...strips } },
+    "area.spots": {
+      found: TREATED,
+      terms: {
+        n: "Zahl der Flecken, Größe {n}",
+        d: "Durchmesser, Größe {n}",
+        x: "Fläche eines Flecks, Größe {n}",
+        a: "Länge, Größe {n}",
+        b: "Breite, Größe {n}",
+      },
+    },
+    "area.rowLength": { found: "Länge aller Reihen", terms: { ground: GROUND, rowSpacing: ROW_SPACING } },
+    "area.plantCount": {
+      found: "Zahl der Pflanzen",
+      terms: { ground: GROUND, rowSpacing: ROW_SPACING, plantSpacing: PLANT_SPACING },
+    },
+    "area.cropRate": {
+      found: "Aufwand je Grundfläche",
+      terms: { treatedRate: "Aufwand je Bandfläche", bandWidth: "Bandbreite", rowSpacing: ROW_SPACING },
+    },
+    "area.treatedRate": {
+      found: "Aufwand je Bandfläche",
+      terms: { cropRate: "Aufwand je Grundfläche", bandWidth: "Bandbreite", rowSpacing: ROW_SPACING },
+    },
+    "swath.boom": {
+      found: "Breite des Gestänges",
+      terms: { nozzles: "Zahl der Düsen", nozzleSpacing: "Düsenabstand" },
+    },
+    "swath.bands.ground": {
+      found: "Breite am Boden",
+      terms: { bands: "Bänder je Fahrt", rowSpacing: ROW_SPACING },
+    },
+    "swath.bands.treated": {
+      found: "Breite aller Bänder",
+      terms: { bands: "Bänder je Fahrt", bandWidth: "Bandbreite" },
+    },
+    "swath.perNozzle": {
+      found: "Breite einer Düse",
+      terms: { width: "gemeinsame Breite", nozzles: "Zahl der Düsen" },
+    },
+    "swath.treeRow": {
+      found: "Breite am Boden",
+      terms: { rowSpacing: ROW_SPACING, sides: "offene Seiten des Geräts" },
+    },
+    "swath.effective": {
+      found: "Zuwachs je Fahrt",
+      terms: { width: "gemessene Breite", overlap: "Überlappung" },
+    },
+    "swath.passes.count": {
+      found: "Zahl der Fahrten",
+      terms: { side: "Seite des Schlags", swath: SWATH, overlap: "Überlappung" },
+    },
+    "swath.passes.lastOverlap": {
+      found: "Überlappung der letzten Fahrt",
+      terms: { side: "Seite des Schlags", swath: SWATH, overlap: "Überlappung", passes: "Zahl der Fahrten" },
+    },
+    "swath.passes.pastEdge": {
+      found: "Überstand am Rand",
+      terms: { side: "Seite des Schlags", swath: SWATH },
+    },
+    "swath.passes.distance": {
+      found: "Weg beim Spritzen",
+      terms: { passes: "Zahl der Fahrten", run: "Länge einer Fahrt" },
+    },
+    "swath.passes.time": {
+      found: "Zeit beim Spritzen",
+      terms: { distance: "Weg beim Spritzen", speed: SPEED },
+    },
+    "swath.boomHeight": {
+      found: "Höhe des Gestänges",
+      terms: {
+        nozzleSpacing: "Düsenabstand",
+        overlap: "Überlappung als Teil",
+        angleDegrees: "Winkel in Grad",
+      },
+    },
+    "swath.fanWidth": {
+      found: "Breite eines Fächers",
+      terms: { height: "Höhe des Gestänges", angleDegrees: "Winkel in Grad" },
+    },
+    "swath.overlap": {
+      found: "Überlappung",
+      terms: { fanWidth: "Breite eines Fächers", nozzleSpacing: "Düsenabstand" },
+    },
+    "swath.gap": {
+      found: "Lücke zwischen zwei Fächern",
+      terms: { fanWidth: "Breite eines Fächers", nozzleSpacing: "Düsenabstand" },
+    },
+    "swath.uniformity.mean": {
+      found: "Mittel am Boden",
+      terms: { w: "Breite von Streifen {n}", x: "Menge auf Streifen {n}" },
+    },
+    "swath.uniformity.cv": {
+      found: "Variationskoeffizient",
+      terms: { w: "Breite von Streifen {n}", x: "Menge auf Streifen {n}", mean: "Mittel am Boden" },
+    },
+    "output-rate.strip": {
+      found: "Ausbringmenge auf der Probebahn",
+      terms: { used: USED, swath: SWATH, distance: DISTANCE },
+    },
+    "output-rate.strip-runs": {
+      found: "Mittel der Läufe",
+      terms: { x: "Ergebnis von Lauf {n}", n: "Zahl der Läufe" },
+    },
+    "output-rate.strip-runs-spread": {
+      found: "Streuung der Läufe",
+      terms: scatter("Ergebnis von Lauf {n}"),
+    },
+    "output-rate.strip-runs-cv": {
+      found: "Variationskoeffizient der Läufe",
+      terms: { spread: "Streuung der Läufe", mean: "Mittel der Läufe" },
+    },
+    "output-rate.catch-total": { found: "aufgefangen im Ganzen", terms: { x: "aufgefangen, Düse {n}" } },
+    "output-rate.catch": {
+      found: "Ausbringmenge nach dem Auffangen",
+      terms: {
+        total: "aufgefangen im Ganzen",
+        time: "Auffangzeit",
+        rows: "Reihen oder Düsenabstände",
+        width: WIDTH,
+        speed: SPEED,
+        travelTime: "Fahrzeit",
+        travelled: "abgesteckte Strecke",
+      },
+    },
+    "output-rate.speed": { found: SPEED, terms: { distance: DISTANCE, time: "Zeit" } },
+    "output-rate.time-for": { found: "Zeit für die Strecke", terms: { distance: DISTANCE, speed: SPEED } },
+    "output-rate.average-speed-distance": { found: "ganze Strecke", terms: { x: "Strecke, Fahrt {n}" } },
+    "output-rate.average-speed-time": { found: "ganze Zeit", terms: { x: "Zeit, Fahrt {n}" } },
+    "output-rate.rate-at-speed": {
+      found: "Ausbringmenge beim neuen Tempo",
+      terms: { rate: "Ausbringmenge beim alten Tempo", speed: "altes Tempo", newSpeed: "neues Tempo" },
+    },
+    "output-rate.direct-strip-area": {
+      found: "Fläche zum Ablesen",
+      terms: { caught: "aufgefangene Einheit", rate: "Einheit der Ausbringmenge" },
+    },
+    "output-rate.direct-strip": {
+      found: "Strecke zum Ablesen",
+      terms: { area: "Fläche zum Ablesen", width: WIDTH },
+    },
+    "output-rate.direct-strip-rate": {
+      found: "abgelesene Ausbringmenge",
+      terms: { caught: "aufgefangene Menge", reading: "Wert einer Einheit" },
+    },
+    "output-rate.tree-row-length": { found: "Volumen je Reihenlänge", terms: row },
+    "output-rate.tree-row-plant": {
+      found: "Volumen je Pflanze",
+      terms: { ...row, plantSpacing: PLANT_SPACING },
+    },
+    "output-rate.tree-row": { found: PER_AREA, terms: { ...row, rowSpacing: ROW_SPACING } },
+    "output-rate.hand-area": {
+      found: PER_AREA,
+      terms: {
+        used: USED,
+        area: TREATED,
+        rowLength: ROW_LENGTH,
+        plants: "Zahl der Pflanzen",
+        plantSpacing: PLANT_SPACING,
+        rowSpacing: ROW_SPACING,
+      },
+    },
+    "output-rate.hand-length": {
+      found: "Volumen je Reihenlänge",
+      terms: {
+        used: USED,
+        rowLength: ROW_LENGTH,
+        plants: "Zahl der Pflanzen",
+        plantSpacing: PLANT_SPACING,
+      },
+    },
+    "output-rate.hand-plant": {
+      found: "Volumen je Pflanze",
+      terms: {
+        used: USED,
+        rowLength: ROW_LENGTH,
+        plants: "Zahl der Pflanzen",
+        plantSpacing: PLANT_SPACING,
+      },
+    },
+    "output-rate.solve-rate": { found: OUTPUT, terms: { flow: "Ausstoß", speed: SPEED, width: WIDTH } },
+    "output-rate.solve-flow": { found: "Ausstoß", terms: { rate: OUTPUT, speed: SPEED, width: WIDTH } },
+    "output-rate.solve-speed": { found: SPEED, terms: { flow: "Ausstoß", rate: OUTPUT, width: WIDTH } },
+    "output-rate.solve-width": { found: WIDTH, terms: { flow: "Ausstoß", rate: OUTPUT, speed: SPEED } },
+    "output-rate.output-at-pressure": {
+      found: "Ausstoß beim neuen Druck",
+      terms: { output: "Ausstoß beim alten Druck", newPressure: "neuer Druck", pressure: "alter Druck" },
+    },
+    "output-rate.pressure-for-output": {
+      found: "Druck für den gewünschten Ausstoß",
+      terms: { pressure: "Druck jetzt", wanted: "gewünschter Ausstoß", output: "Ausstoß jetzt" },
+    },
+    "output-rate.density-factor": {
+      found: "Dichtefaktor",
+      terms: { density: "Dichte der Brühe", waterDensity: "Dichte von Wasser" },
+    },
+    "output-rate.water-for-solution": {
+      found: "Ausstoß mit Wasser",
+      terms: { solution: "Ausstoß mit Brühe", factor: "Dichtefaktor" },
+    },
+    "output-rate.solution-for-water": {
+      found: "Ausstoß mit Brühe",
+      terms: { water: "Ausstoß mit Wasser", factor: "Dichtefaktor" },
+    },
+    "output-rate.nozzle-flow": {
+      found: "Ausstoß einer Düse",
+      terms: { caught: "aufgefangene Menge", time: "Auffangzeit" },
+    },
+    "output-rate.nozzle-mean": {
+      found: "mittlerer Ausstoß",
+      terms: { x: "Ausstoß von Düse {n}", n: "Zahl der Düsen" },
+    },
+    "output-rate.nozzle-deviation": {
+      found: "Abweichung einer Düse",
+      terms: { flow: "Ausstoß einer Düse", reference: "Vergleichswert" },
+    },
+    "output-rate.nozzle-spread": { found: "Streuung der Düsen", terms: scatter("Ausstoß von Düse {n}") },
+    "output-rate.nozzle-cv": {
+      found: "Variationskoeffizient des Gestänges",
+      terms: { spread: "Streuung der Düsen", mean: "mittlerer Ausstoß" },
+    },
+    "output-rate.target-check": {
+      found: "Abweichung vom Ziel",
+      terms: { rate: "gemessene Ausbringmenge", target: "gewünschte Ausbringmenge" },
+    },
+    "output-rate.resolution": {
+      found: "Unsicherheit einer Ablesung",
+      terms: { resolution: "kleinster Teilstrich" },
+    },
+    "output-rate.uncertainty-used": part(USED),
+    "output-rate.uncertainty-swath": part(SWATH),
+    "output-rate.uncertainty-distance": part(DISTANCE),
+    "output-rate.uncertainty-caught": part("aufgefangene Menge"),
+    "output-rate.uncertainty-catches": part("aufgefangen, eine Düse"),
+    "output-rate.uncertainty-time": part("Zeit"),
+    "output-rate.uncertainty-speed": part(SPEED),
+    "output-rate.uncertainty-width": part(WIDTH),
+    "output-rate.uncertainty-area": part(TREATED),
+    "output-rate.uncertainty-rowLength": part(ROW_LENGTH),
+    "output-rate.uncertainty-rowSpacing": part(ROW_SPACING),
+    "output-rate.uncertainty-plantSpacing": part(PLANT_SPACING),
+    "output-rate.uncertainty-flow": part("Ausstoß"),
+    "output-rate.uncertainty-rate": part("bekannte Ausbringmenge"),
+    "output-rate.uncertainty-scatter": {
+      found: "Beitrag der Streuung",
+      terms: { spread: "Streuung der Läufe", mean: "Mittel der Läufe", n: "Zahl der Läufe" },
+    },
+    "output-rate.uncertainty-relative": {
+      found: "gesamte Unsicherheit als Teil",
+      terms: { p: "Beitrag von Quelle {n}" },
+    },
+    "output-rate.uncertainty": {
+      found: "gesamte Unsicherheit",
+      terms: { rate: OUTPUT, relative: "gesamte Unsicherheit als Teil" },
+    },
+    "output-rate.changed-nozzleSpacing": changed("Düsenabstand"),
+    "output-rate.changed-pressure": changed("Druck"),
+    "output-rate.changed-speed": changed(SPEED),
+    "output-rate.changed-density": changed("Dichte der Brühe"),
+    "output-rate.changed": {
+      found: "zu erwartende Ausbringmenge",
+      terms: { rate: "gemessene Ausbringmenge", x: "Faktor {n}" },
+    },
+    "tank-mix.sprayed": { found: "Brühe auf der Fläche", terms: { rate: OUTPUT, area: TREATED } },
+    "tank-mix.reserve": {
+      found: "Zugabe",
+      terms: { sprayed: "Brühe auf der Fläche", percent: "Prozent Zugabe" },
+    },
+    "tank-mix.carrier": {
+      found: MIX,
+      terms: { sprayed: "Brühe auf der Fläche", lines: "Rest in den Leitungen", reserve: "Zugabe" },
+    },
+    "tank-mix.carrierSteps": {
+      found: "wie oft das runde Maß nötig ist",
+      terms: { sprayed: "Brühe auf der Fläche", lines: "Rest in den Leitungen", step: "rundes Maß" },
+    },
+    "tank-mix.carrierRounded": { found: MIX, terms: { times: "so oft wie nötig", step: "rundes Maß" } },
+    "tank-mix.fills": { found: "wie oft der Tank nötig ist", terms: { total: MIX, fill: "Füllung" } },
+    "tank-mix.loads": { found: "Zahl der Füllungen", terms: { fills: "so oft wie nötig" } },
+    "tank-mix.piece": {
+      found: "Brühe für ein Stück",
+      terms: { total: MIX, extra: "Leitungen und Zugabe", pieces: "Zahl der Stücke" },
+    },
+    "tank-mix.most": {
+      found: "Stücke je Füllung, höchstens",
+      terms: { fill: "Füllung", extra: "Leitungen und Zugabe", piece: "Brühe für ein Stück" },
+    },
+    "tank-mix.perLoad": {
+      found: "ganze Stücke je Füllung",
+      terms: { most: "Stücke je Füllung, höchstens", pieces: "Zahl der Stücke" },
+    },
+    "tank-mix.loadsOfPieces": {
+      found: "Zahl der Füllungen",
+      terms: { pieces: "Zahl der Stücke", perLoad: "ganze Stücke je Füllung" },
+    },
+    "tank-mix.productRate": {
+      found: "Aufwand des Mittels",
+      terms: { activeIngredient: "Aufwand des Wirkstoffs", content: CONTENT, density: "Dichte des Mittels" },
+    },
+    "tank-mix.activeIngredient": {
+      found: "Aufwand des Wirkstoffs",
+      terms: { product: "Aufwand des Mittels", content: CONTENT, density: "Dichte des Mittels" },
+    },
+    "tank-mix.strength": {
+      found: "Mittel je Maß Brühe",
+      terms: { rate: "Aufwand des Mittels", carrierRate: OUTPUT },
+    },
+    "tank-mix.strengthByGround": {
+      found: "Mittel je Maß Brühe",
+      terms: { rate: "Aufwand je Grundfläche", ground: GROUND, carrierRate: OUTPUT, area: TREATED },
+    },
+    "tank-mix.strengthByRow": {
+      found: "Mittel je Maß Brühe",
+      terms: { rate: "Aufwand je Reihe", rowLength: ROW_LENGTH, carrierRate: OUTPUT, area: TREATED },
+    },
+    "tank-mix.strengthOfPart": {
+      found: "Mittel je Maß Brühe",
+      terms: { part: "Teil der Brühe", size: "ein Maß Brühe" },
+    },
+    "tank-mix.strengthOfRatio": {
+      found: "Mittel je Maß Brühe",
+      terms: { parts: "Teile Mittel", whole: "Teile im Ganzen", size: "ein Maß Brühe" },
+    },
+    "tank-mix.amount": {
+      found: "Mittel im Ganzen",
+      terms: { strength: "Mittel je Maß Brühe", carrier: MIX },
+    },
+    "tank-mix.amountInLoad": {
+      found: "Mittel in der Füllung",
+      terms: { amount: "Mittel im Ganzen", carrier: "Brühe der Füllung", total: MIX },
+    },
+    "tank-mix.water": {
+      found: "Wasser in der Füllung",
+      terms: { mix: "Brühe der Füllung", x: "flüssiges Mittel {n}" },
+    },
+    "tank-mix.lacking": {
+      found: "fehlendes Mittel",
+      terms: { product: "Mittel in der Brühe", added: "Wasser dazu", mix: "richtige Brühe" },
+    },
+    "tank-mix.strengthLeft": {
+      found: "verbliebene Stärke",
+      terms: { mix: "richtige Brühe", added: "Wasser dazu" },
+    },
+    "tank-mix.weakBy": { found: "Schwächung", terms: { mix: "richtige Brühe", added: "Wasser dazu" } },
+    "tank-mix.leftoverArea": {
+      found: "Fläche für den Rest",
+      terms: { volume: "Rest der Brühe", rate: OUTPUT },
+    },
+    "tank-mix.take": {
+      found: "davon zu nehmen",
+      terms: { volume: "gewünschtes Volumen", to: "gewünschte Stärke", from: "vorhandene Stärke" },
+    },
+    "tank-mix.dilutionWater": {
+      found: "Wasser zum Auffüllen",
+      terms: { volume: "gewünschtes Volumen", take: "davon zu nehmen" },
+    },
+    "tank-mix.stock": {
+      found: "Stammlösung zum Abmessen",
+      terms: { volume: "Stammlösung im Ganzen", dose: WANTED, amount: "Mittel in der Stammlösung" },
+    },
+    "tank-mix.rinse": {
+      found: "Stärke nach dem Spülen",
+      terms: { residual: "Rest im Gerät", water: "Wasser je Spülung", rinses: "Zahl der Spülungen" },
+    },
+    "tank-mix.jarAmount": {
+      found: "Mittel im Glas",
+      terms: { amount: "Mittel in der Brühe", jar: "Brühe im Glas", mix: "Brühe im Tank" },
+    },
+    "household.measured": {
+      found: "abgemessene Menge",
+      terms: { n: "Zahl der Maße {n}", x: "ein Maß {n}" },
+    },
+    "household.error": { found: "Messfehler", terms: { measured: "abgemessene Menge", amount: WANTED } },
+    "household.errorPercent": {
+      found: "Messfehler in Prozent",
+      terms: { error: "Messfehler", amount: WANTED },
+    },
+    "household.rateError": { found: "Messfehler je Fläche", terms: { error: "Messfehler", area: TREATED } },
+    "household.byVolume": {
+      found: "Raum des trockenen Mittels",
+      terms: { mass: "Gewicht des Mittels", density: "Schüttdichte" },
+    },
+    "household.stock.strength": {
+      found: "Stärke der Stammlösung",
+      terms: { product: "Mittel in der Stammlösung", stock: "Stammlösung im Ganzen" },
+    },
+    "household.stock.part": {
+      found: "Anteil für die Menge",
+      terms: { amount: WANTED, strength: "Stärke der Stammlösung" },
+    },
+    "household.stock.measured": {
+      found: "abgemessen aus der Stammlösung",
+      terms: { strength: "Stärke der Stammlösung", taken: "entnommen" },
+    },
+    "plan.treated": { found: "behandelte Fläche im Ganzen", terms: { x: "Schlag {n}" } },
+    "practice.spoons": { found: "ganze gestrichene Löffel", terms: { amount: "Löffel für die Menge" } },
+    "practice.product": {
+      found: "Mittel für den Schlag",
+      terms: { rate: "Aufwand des Mittels", area: TREATED },
+    },
+  },
+  functions: {
+    sqrt: "Wurzel aus ({x})",
+    ceil: "aufrunden({x})",
+    floor: "abrunden({x})",
+    min: "kleinstes von({x})",
+    max: "größtes von({x})",
+    sin: "Sinus({x})",
+    cos: "Kosinus({x})",
+    tan: "Tangens({x})",
+  },
+  steps: {
+    area: "Behandelte Fläche",
+    rate: "Ausbringmenge",
+    carrier: "Brühe",
+    loads: "Tankfüllungen",
+    product: "Mittel: {product}",
+    dose: "{product}, gemessen für Füllung {load}",
+  },
+  cautions: {
+    label: "Es gilt die Gebrauchsanleitung.",
+    "clean-water": "Nur mit klarem Wasser eichen.",
+    protection: "Die vorgeschriebene Schutzkleidung tragen.",
+    tools: "Messgeräte nur für Pflanzenschutzmittel verwenden.",
+    recalibrate: "Nach jeder Änderung neu eichen.",
+    "local-rules": "Es gelten die Vorschriften am Ort.",
+  },
+  warnings: {
+    "mix-over-tank": "{total} sind mehr, als der Tank fasst ({tank}): {loads} Füllungen.",
+    "scale-needed": "{product}: abwiegen ({amount}).",
+    "ounces-confusable": "{product}: Unze ist nicht gleich Unze.",
+    "rate-over-max": "{product}: über der Höchstmenge.",
+  },
+  tools: { tablespoon: "Esslöffel", teaspoon: "Teelöffel", "200 g scale": "Waage bis 200 g" },
+  units: { "gal/ac": "Gallonen je Acre", ac: "Acre", tsp: "TL", tbsp: "EL" },
+  sources: { definition: "Begriffsbestimmung", "plane geometry": "ebene Geometrie" },
+  problems: {
+    "area-rectangle": "Ein Schlag ist {length} lang und {width} breit. Fläche ({unit})?",
+    "area-triangle": "Ein Dreieck hat die Grundseite {base} und die Höhe {height}. Fläche ({unit})?",
+    "area-trapezoid": "Zwei Parallelseiten, {base} und {top}, im Abstand {height}. Fläche ({unit})?",
+    "strip-calibration": "Auf {distance} bei {swath} Breite: {used} Wasser. Ausbringmenge ({unit})?",
+    "catch-calibration":
+      "Eine Düse gibt {caught} in {time}, Abstand {width}, Tempo {speed}. Ausbringmenge ({unit})?",
+    "tank-loads": "Von {ground} werden {area} gespritzt, {rate}, Füllung {fill}. Wie viele Füllungen?",
+    "product-per-tank":
+      "Aufwand {rate}, Ausbringmenge {carrierRate}, Füllung {fill}, Dichte {density}. Mittel je Füllung ({unit})?",
+    "household-measure": "{amount} abmessen mit {spoon}, nie zu viel. Wie viele ganze Löffel?",
+    band: "{rows} Reihen, {rowLength} lang, Abstand {rowSpacing}, Band {bandWidth}, Aufwand {rate}. Mittel ({unit})?",
+    "percent-mix": "{percent} eines Zusatzes in {fill}. Wie viel ({unit})?",
+    dilution: "Aus {from} werden {volume} zu {to}. Wie viel davon nehmen ({unit})?",
+    "whole-job":
+      "{rows} Reihen, {rowLength} lang, Abstand {rowSpacing}, Band {bandWidth}; {used} auf {distance}; Füllung {fill}; Aufwand {rate}. Mittel in der letzten Füllung ({unit})?",
+  },
+  mistakes: {
+    "sides-added": "Zusammengezählt statt malgenommen.",
+    "not-halved": "Die Hälfte vergessen.",
+    "long-side-only": "Nur die längere Seite gerechnet.",
+    "wrong-land-unit": "Durch die falsche Zahl geteilt.",
+    "inverted-ratio": "Das Verhältnis umgedreht.",
+    "small-unit-as-large": "Die kleine Einheit als große genommen.",
+    "width-in-small-unit": "Die Breite nicht umgerechnet.",
+    "width-left-out": "Die Breite weggelassen.",
+    "seconds-as-minute": "Für eine ganze Minute gehalten.",
+    "rounded-down": "Die letzte Füllung weggelassen.",
+    "rounded-up": "Den letzten Löffel aufgerundet.",
+    "ground-area": "Das ganze Feld gerechnet.",
+    "ground-for-treated": "Den Boden zwischen den Bändern mitgerechnet.",
+    "one-row-too-few": "Zwischenräume statt Reihen gezählt.",
+    "unscaled-product": "Die Menge für eine Flächeneinheit genommen.",
+    "weighed-as-volume": "Volumen gewogen.",
+    "large-spoon": "Löffel dreimal so groß gerechnet.",
+    "percent-as-part": "Nicht durch 100 geteilt.",
+    "per-mille": "Durch 1000 geteilt.",
+    "parts-of-water": "Als Teile zum Wasser gerechnet.",
+    "took-the-water": "Das ist das Wasser.",
+    "full-tank-dose": "Die Menge einer vollen Füllung.",
+  },
+  text: {
+    title: "Spritzauftrag",
+    cardTitle: "Feldkarte",
+    practiceTitle: "Übungsaufgaben",
+    summary: "Der Auftrag",
+    what: "Was",
+    howMuch: "Wie viel",
+    treatedArea: "Behandelte Fläche",
+    groundArea: "Grundfläche",
+    outputRate: "Ausbringmenge",
+    mixInAll: "Brühe im Ganzen",
+    mixParts: "{total} (Fläche {sprayed}, Zugabe {reserve}, Leitungen {lines})",
+    leftover: "Rest am Ende",
+    leftoverWithArea: "{leftover}, genug für {area}",
+    load: "Füllung {number} von {count}",
+    loads: "Tankfüllungen",
+    product: "Mittel",
+    amount: "Menge",
+    measure: "Abmessen",
+    fillTo: "auffüllen bis {carrier}",
+    waterFor: "{water} Wasser und die Mittel; genug für {area}",
+    mixingOrder: "Reihenfolge, wenn die Anleitung nichts anderes sagt: {order}.",
+    halfFill: "Etwa {half} Wasser einfüllen, Rührwerk an.",
+    pour: "{product}: {amount}. Abmessen: {measures} ({remark}).",
+    pourOtherwise: "{product}: {amount}. Mit diesem Gerät nicht zu messen.",
+    fillUp: "Mit Wasser auffüllen bis {carrier} (im Ganzen {water}).",
+    spray: "Ausspritzen: genug für {area}.",
+    fillingOrder: "Erst die Hälfte des Wassers, dann die Mittel, dann auffüllen.",
+    exactly: "genau",
+    under: "{percent} darunter",
+    over: "{percent} darüber",
+    fillOf: "{count}-mal {tool}",
+    toMark: "{count}-mal {tool} bis {mark}",
+    weigh: "{mark} auf: {tool}",
+    weighTimes: "{count}-mal {mark} auf: {tool}",
+    doNotMeasure: "so nicht zu messen",
+    totalInLoads: "In allen Füllungen",
+    working: "Rechenweg",
+    rounding: "Gerundet wird nur zum Lesen.",
+    sources: "Quellen",
+    cautions: "Hinweise",
+    warnings: "Zuerst ansehen",
+    severityNote: "Hinweis",
+    severityWarning: "Warnung",
+    severityRefusal: "Nicht spritzen",
+    problem: "Aufgabe {number}",
+    answer: "Lösung",
+    mistakes: "Häufige falsche Lösungen",
+    wrongAnswer: "Falsche Lösung",
+    shows: "Was sie zeigt",
+  },
+};

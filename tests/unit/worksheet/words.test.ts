@@ -1,0 +1,93 @@
+import { describe, expect, it } from "vitest";
+import * as area from "../../../src/area/index.ts";
+import * as household from "../../../src/household/index.ts";
+import * as rates from "../../../src/output-rate/index.ts";
+import * as plan from "../../../src/plan/index.ts";
+import * as swath from "../../../src/swath/index.ts";
+import * as mix from "../../../src/tank-mix/index.ts";
+import { ENGLISH, practiceProblem, practiceTopics, workingSheet } from "../../../src/worksheet/index.ts";
+import { GERMAN } from "../../helpers/german.ts";
+import { expectLinesTrue } from "../../helpers/working.ts";
+import { WORKINGS } from "../../helpers/workings.ts";
+
+const folders = { area, household, rates, plan, swath, mix };
+const exported = Object.values(folders)
+  .flatMap((folder) => Object.keys(folder))
+  .filter((name) => name.endsWith("Working"));
+const samples = Object.entries(WORKINGS).flatMap(([name, all]) =>
+  all.map((lines): [string, (typeof all)[number]] => [name, lines]),
+);
+const problems = practiceTopics.flatMap((topic) => practiceProblem(topic, 3).working);
+const every = [...samples.flatMap(([, lines]) => lines), ...problems];
+
+describe("the words of the working", () => {
+  it("are tried on every function that shows its working", () => {
+    expect(exported.length).toBeGreaterThan(60);
+    expect(exported.filter((name) => WORKINGS[name] === undefined)).toEqual([]);
+    expect(Object.keys(WORKINGS).filter((name) => !exported.includes(name))).toEqual([]);
+  });
+
+  it.each(samples.filter(([, lines]) => lines.length > 0))(
+    "are true for %s, put into another evaluator",
+    (_, lines) => {
+      expectLinesTrue(lines);
+    },
+  );
+
+  it.each([
+    ["English", ENGLISH],
+    ["the other language", GERMAN],
+  ])("name every line and every term in %s, and leave no id and no place unfilled", (_, messages) => {
+    const named = (id: string, symbol: string) => {
+      const { terms = {} } = messages.lines[id] ?? {};
+      return terms[symbol] !== undefined || terms[symbol.replace(/\d+$/, "")] !== undefined;
+    };
+    for (const line of every) {
+      if (line.about === undefined) expect(messages.lines[line.id]?.found, line.id).toMatch(/\w/);
+      for (const symbol of Object.keys(line.terms))
+        expect(named(line.id, symbol), `${line.id}.${symbol}`).toBe(true);
+      if (line.about === undefined || messages.lines[line.about] !== undefined) continue;
+      const [, id = "", symbol = ""] = /^(.*)\.([^.]*)$/.exec(line.about) ?? [];
+      expect(named(id, symbol), line.about).toBe(true);
+    }
+    for (const { found, words, formula, terms } of workingSheet({ title: "", lines: every }, { messages })
+      .lines) {
+      for (const text of [found, words])
+        expect(text, formula).not.toMatch(/[a-z]\.[a-z]|[a-z][A-Z]|[{}]|undefined/);
+      for (const [symbol, term] of Object.entries(terms)) {
+        // A number in the symbol is in the name as well, so that terms are told apart.
+        if (/^[a-z]/.test(symbol)) expect(term.name, formula).toContain(/\d*$/.exec(symbol)?.[0] ?? "");
+      }
+    }
+  });
+
+  it("tell terms of one line apart", () => {
+    for (const [name, lines] of samples) {
+      for (const { terms, id } of workingSheet({ title: name, lines }).lines) {
+        const names = Object.entries(terms)
+          .filter(([symbol]) => /^[a-z]/i.test(symbol))
+          .map(([, term]) => term.name);
+        expect(new Set(names).size, `${name}: ${id}: ${names.join("; ")}`).toBe(names.length);
+      }
+    }
+  });
+
+  it("are there for no line that no function writes", () => {
+    const ids = new Set(every.map(({ id }) => id));
+    expect(Object.keys(ENGLISH.lines).filter((id) => !ids.has(id))).toEqual([]);
+  });
+
+  it("are there for no term that no line has", () => {
+    const unused = Object.entries(ENGLISH.lines).flatMap(([id, { terms }]) => {
+      const symbols = every.filter((line) => line.id === id).flatMap((line) => Object.keys(line.terms));
+      const stems = new Set(symbols.flatMap((symbol) => [symbol, symbol.replace(/\d+$/, "")]));
+      return Object.keys(terms).flatMap((symbol) => (stems.has(symbol) ? [] : [`${id}.${symbol}`]));
+    });
+    expect(unused).toEqual([]);
+  });
+
+  it("leave a percent sign on a result that is a percentage", () => {
+    const [lines] = WORKINGS.checkAgainstTargetWorking ?? [];
+    expect(workingSheet({ title: "", lines: lines ?? [] }).lines.at(-1)?.result).toMatch(/^-?[\d.]+%$/);
+  });
+});
