@@ -21,6 +21,7 @@ export function calibrationWarnings(input: PlanInput, rate: VolumeRate, threshol
     ...speedWarnings(calibration, measurement, thresholds),
     ...readingWarnings(measurement, thresholds),
     ...runsWarnings(measurement),
+    ...linesWarnings(input, measurement, thresholds),
     ...staleWarnings(input, thresholds),
   ];
 }
@@ -96,17 +97,48 @@ function readingWarnings(measurement: Measurement, { readingPercent }: Threshold
 
 function runsWarnings(measurement: Measurement): Warning[] {
   if (measurement.kind !== "strip-runs") return [];
-  const { agree, lowest, highest, standsOut, limit } = stripRuns(measurement);
+  const { agree, lowest, highest, standsOut, limit, runs } = stripRuns(measurement);
   if (agree) return [];
+  // What fills an empty boom counts as used on the first run, and on that one only.
+  const emptyBoom = standsOut === 0 && compare((runs[0] as (typeof runs)[number]).rate, highest) === 0;
   return [
     {
       code: "runs-disagree",
       severity: "warning",
       message:
         `The runs differ from one another by more than ${told(limit)}: from ${told(lowest)} to ${told(highest)}. ` +
-        (standsOut === null ? "Walk them again." : `Run ${standsOut + 1} stands out: walk it again.`),
+        (standsOut === null ? "Walk them again." : `Run ${standsOut + 1} stands out: walk it again.`) +
+        (emptyBoom
+          ? " It is the first and took the most, as where hoses and boom were empty: fill them before the start."
+          : ""),
       path: standsOut === null ? "calibration.runs" : `calibration.runs[${standsOut}]`,
       figures: { lowest, highest, limit },
+    },
+  ];
+}
+
+/**
+ * A single strip cannot tell whether hoses and boom were full at its start. What they hold then counts as sprayed, the rate
+ * comes out too high and the mix too weak.
+ */
+function linesWarnings(
+  { sprayer: { lineVolume } }: PlanInput,
+  measurement: Measurement,
+  { readingPercent }: Thresholds,
+): Warning[] {
+  if (measurement.kind !== "strip" || lineVolume === undefined) return [];
+  const { used } = measurement;
+  const percent = 100 * ratio(lineVolume, used);
+  if (!moreThan(percent, readingPercent)) return [];
+  return [
+    {
+      code: "lines-uncharged",
+      severity: "note",
+      message:
+        `Hoses and boom hold ${told(lineVolume)}, which is ${Number(percent.toPrecision(3))} % of the ${told(used)} used on the strip. ` +
+        "Had they been empty at the start, the rate would be told too high and the mix made too weak: fill them first, walk a second run, and give both.",
+      path: "calibration.used",
+      figures: { used, lines: lineVolume, percent },
     },
   ];
 }

@@ -12,6 +12,7 @@ export type WarningCode =
   | "speed-implausible"
   | "strip-too-short"
   | "runs-disagree"
+  | "lines-uncharged"
   | "calibration-stale"
   | "calibration-old"
   | "mix-over-tank"

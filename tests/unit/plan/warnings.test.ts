@@ -145,6 +145,45 @@ describe("the warnings of a plan", () => {
     expect(warned({ calibration: { kind: "strip-runs", runs: [run(64), run(65)] } })).toEqual([]);
   });
 
+  it("say so where the first run took the most, as it does with an empty boom", () => {
+    const run = (ounces: number) => ({
+      used: qty(ounces, "fl_oz"),
+      swath: qty(4, "ft"),
+      distance: qty(272.25, "ft"),
+    });
+    const message = (ounces: readonly number[]) =>
+      planApplication({ ...QUIET, calibration: { kind: "strip-runs", runs: ounces.map(run) } }).warnings.find(
+        ({ code }) => code === "runs-disagree",
+      )?.message;
+    expect(message([74, 64, 64])).toContain("Run 1 stands out");
+    expect(message([74, 64, 64])).toContain("fill them before the start");
+    for (const other of [
+      [54, 64, 64],
+      [64, 74, 64],
+      [64, 80],
+    ])
+      expect(message(other)).not.toContain("fill them");
+  });
+
+  it("note a single strip that empty hoses and boom would have spoiled", () => {
+    const holding = (ounces: number) => ({
+      sprayer: { tank: qty(4, "gal"), lineVolume: qty(ounces, "fl_oz") },
+    });
+    expectWarning(holding(6.4), "lines-uncharged", "note", "calibration.used");
+    const note = planApplication({ ...QUIET, ...holding(6.4) }).warnings.find(
+      ({ code }) => code === "lines-uncharged",
+    );
+    expect(note?.figures).toEqual({ used: qty(64, "fl_oz"), lines: qty(6.4, "fl_oz"), percent: 10 });
+    expect(note?.message).toContain("10 % of the 64 fl_oz used on the strip");
+    const codes = (change: Partial<PlanInput>) => warned(change).map(({ code }) => code);
+    expect(codes(holding(3.2))).not.toContain("lines-uncharged");
+    expect(codes({ ...holding(6.4), thresholds: { readingPercent: 10 } })).not.toContain("lines-uncharged");
+    const { kind: _, ...run } = STRIP;
+    expect(codes({ ...holding(6.4), calibration: { kind: "strip-runs", runs: [run, run] } })).not.toContain(
+      "lines-uncharged",
+    );
+  });
+
   it("question a calibration that was made under other conditions, or long ago", () => {
     const record = calibrationRecord({
       date: "2026-04-01",
