@@ -16,7 +16,7 @@ export interface Scale {
 }
 
 // The room that the plot may take, in the drawing's own units, which are pixels on a phone.
-const ROOM = { width: 280, height: 300 };
+const ROOM = { width: 280, height: 420 };
 const EDGE = { left: 14, top: 30, bottom: 42 };
 const WIDTH = ROOM.width + 2 * EDGE.left;
 

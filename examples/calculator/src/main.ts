@@ -135,4 +135,4 @@ async function keepPage(): Promise<void> {
 }
 
 replace(job);
-if (import.meta.env.PROD && "serviceWorker" in navigator) keepPage().catch(() => undefined);
+if (import.meta.env.MODE === "production" && "serviceWorker" in navigator) keepPage().catch(() => undefined);
