@@ -6,6 +6,7 @@ import { mkdirSync, readFileSync, rmSync } from "node:fs";
 
 const all = process.argv[2] !== "check";
 const report = ".tmp/vitest.json";
+const CONFORMANCE_OUT = ".tmp/conformance";
 const bin = (name) => `node_modules/.bin/${name}`;
 
 let passed = 0;
@@ -15,7 +16,7 @@ function run(command, args) {
   return new Promise((resolve) => {
     const child = spawn(command, args, {
       stdio: ["ignore", "pipe", "pipe"],
-      env: { ...process.env, NO_COLOR: "1" },
+      env: { ...process.env, NO_COLOR: "1", CONFORMANCE_OUT },
     });
     let output = "";
     child.stdout.on("data", (chunk) => (output += chunk));
@@ -74,7 +75,9 @@ if (all) {
     const unused = step("nothing unused", bin("knip"), []);
     await Promise.all([manifest, resolution, unused]);
   }
+  rmSync(CONFORMANCE_OUT, { recursive: true, force: true });
   await vitest(["unit", "property", "handbook", "docs", "package"]);
+  await step("conformance page as committed", process.execPath, ["tests/conformance/run.mjs", "--check"]);
 } else {
   await vitest(["unit"]);
 }

@@ -192,10 +192,10 @@ function names<K extends string>(table: Readonly<Record<K, unknown>>): K[] {
 }
 
 /** The kinds of shape. */
-export const SHAPE_KINDS: readonly Shape["kind"][] = names(SHAPES);
+const SHAPE_KINDS: readonly Shape["kind"][] = names(SHAPES);
 
 /** The kinds of plot. */
-export const PLOT_KINDS: readonly Plot["kind"][] = [
+const PLOT_KINDS: readonly Plot["kind"][] = [
   ...SHAPE_KINDS,
   "composite",
   ...names(PARTS),

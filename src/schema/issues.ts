@@ -36,7 +36,7 @@ export function told(issue: RawIssue): string {
     case "invalid_format":
       return `Given ${shown(input)}; wanted some words.`;
     default:
-      return `Given ${shown(input)}; wanted something else.`;
+      return `Given ${shown(input)}, which is not right here.`;
   }
 }
 

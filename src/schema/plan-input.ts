@@ -4,6 +4,8 @@ import type { PlanInput, Split, Sprayer } from "../plan/input.js";
 import type { Currency } from "../plan/money.js";
 import type { Thresholds } from "../plan/thresholds.js";
 import type { Reserve } from "../tank-mix/carrier.js";
+import { sameDimension } from "../units/dimensions.js";
+import { ratio } from "../units/quantity.js";
 import type { Volume } from "../units/types.js";
 import { calibrationSchema, todaySchema } from "./calibration.js";
 import {
@@ -141,7 +143,14 @@ export const toolsSchema: (options?: ReadingOptions) => Schema<PlanInput["tools"
         },
         (given) => {
           // The marks of a tool that is told in full must go together.
-          if (given.name === undefined || given.capacity === undefined) return;
+          const { name: called, capacity, graduation } = given;
+          if (called === undefined || capacity === undefined) return;
+          // A mark so fine that its number goes beyond all counting.
+          if (graduation !== undefined && sameDimension(capacity, graduation))
+            moved(
+              () => "graduation",
+              () => ratio(capacity, graduation as typeof capacity),
+            );
           moved(
             (path) => path.replace(/^tools\[0\]\.?/, ""),
             () => checkedTools([given as MeasuringTool]),

@@ -233,7 +233,7 @@ export const productSchema: (options?: ReadingOptions) => Schema<Product> = /* @
           rate: about(labelRateSchema(options), "The rate as the label gives it."),
           label: maybe(
             labelSchema(options),
-            "The limits that the label sets. None are checked unless given.",
+            "What the label allows, for the job to be checked against. Nothing is checked unless given.",
           ),
           soFar: maybe(soFarSchema(options), "What the plot has had of it already this season."),
           formulation: maybe(

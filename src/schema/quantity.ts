@@ -21,7 +21,7 @@ import { named, reader, type Schema } from "./fields.js";
 import { madeOnce, type ReadingOptions } from "./options.js";
 
 /** A quantity of any of these dimensions. */
-export type Of<D extends Dimension> = { [K in D]: Quantity<UnitsByDimension[K]> }[D];
+type Of<D extends Dimension> = { [K in D]: Quantity<UnitsByDimension[K]> }[D];
 
 /** What a quantity must be to be accepted. */
 interface Demand {
@@ -59,6 +59,7 @@ const EXAMPLES: Readonly<Record<Dimension, Unit>> = {
 
 function read(input: unknown, demand: Demand, options: ReadingOptions): Marked {
   const given = typeof input === "string" ? fromText(input, demand, options) : asGiven(input, demand);
+  checkUnitGiven(given, demand);
   checkShape(given, "");
   const { value, unit } = given;
   const { dimension } = resolveUnit(unit, "unit");
@@ -77,6 +78,15 @@ function asGiven(input: unknown, { dimensions }: Demand): Marked {
     nothing ? "missing" : "not-a-quantity",
     "",
     `${nothing ? "Nothing given" : `Given ${shown(input)}`}; wanted ${inWords(dimensions)}, with its unit.`,
+  );
+}
+
+function checkUnitGiven({ value, unit }: Marked, { dimensions }: Demand): void {
+  if (unit !== undefined && unit !== null) return;
+  throw new SprayMathError(
+    "missing",
+    "unit",
+    `Given ${value === undefined ? "nothing" : shown(value)} without a unit; wanted ${inWords(dimensions)}.`,
   );
 }
 

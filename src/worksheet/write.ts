@@ -45,7 +45,7 @@ function operation(
 }
 
 /** Whether a written number has a sign before it, in any locale's hand. */
-export function isSigned(text: string): boolean {
+function isSigned(text: string): boolean {
   return /^[\u200e\u200f\u061c]*[-−]/.test(text);
 }
 

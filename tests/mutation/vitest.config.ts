@@ -1,5 +1,6 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
+import { resolve } from "../vitest.config.ts";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -7,6 +8,7 @@ const root = fileURLToPath(new URL("../..", import.meta.url));
 // function at the moment it is called, so nothing needs to be loaded again.
 export default defineConfig({
   root,
+  resolve,
   test: {
     include: ["tests/{unit,handbook,property}/**/*.test.ts"],
     exclude: ["tests/unit/architecture.test.ts"],

@@ -81,17 +81,7 @@ void [right, wrong];`;
       ];
       const files = moduleResolution === "node16" ? ["check.mts", "check.cts"] : ["check.mts"];
       const tsc = resolve("node_modules/typescript/bin/tsc");
-      const args = [
-        tsc,
-        ...options,
-        "--types",
-        "",
-        "--module",
-        module,
-        "--moduleResolution",
-        moduleResolution,
-        ...files,
-      ];
+      const args = [tsc, ...options, "--module", module, "--moduleResolution", moduleResolution, ...files];
       execFileSync(process.execPath, args, { cwd: folder, encoding: "utf8" });
     },
   );

@@ -46,6 +46,7 @@ function nameOf(field: HTMLElement): string {
 
 /** Brings a field into sight and puts the cursor into it. */
 export function goTo(field: HTMLElement): void {
+  field.closest("details")?.setAttribute("open", "");
   field.scrollIntoView({ block: "center" });
   field.focus({ preventScroll: true });
 }

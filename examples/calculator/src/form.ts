@@ -255,18 +255,10 @@ function productCard(i: number, keeper: Keeper): HTMLElement {
     { liquid: "By volume, a liquid", dry: "By weight, a dry product" },
     get().form,
     (form) => {
-      // A rate by volume says nothing of one by weight: the figures stay, the units are chosen anew.
+      // A figure by volume says nothing by weight, and the two kinds of ounces are easily confused: it is asked for anew.
       const { entries } = emptyProduct(keeper.job().system, form);
-      const kept = Object.entries(entries).map(([key, entry]) => {
-        const { text = "", typed } = get().entries[key] ?? {};
-        return [
-          key,
-          key === "label.leastCarrier"
-            ? (get().entries[key] ?? entry)
-            : { ...entry, text: typed?.text ?? text },
-        ];
-      });
-      set({ ...get(), form, entries: Object.fromEntries(kept) }, build);
+      const water = get().entries["label.leastCarrier"] as Entry;
+      set({ ...get(), form, entries: { ...entries, "label.leastCarrier": water } }, build);
     },
   );
   const several = keeper.job().products.length > 1;

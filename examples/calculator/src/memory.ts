@@ -1,5 +1,6 @@
-import { emptyJob, JOB_FIELDS, type Job, PLOT_KINDS, productFields, TOOLS } from "./job.ts";
-import type { Entry, Writing } from "./units.ts";
+import type { UnitSystem } from "swath-to-spoon/units";
+import { type Field, JOB_FIELDS, type Job, PLOT_KINDS, productFields, TOOLS } from "./job.ts";
+import { type Entry, inUnit, unitsFor, type Writing } from "./units.ts";
 
 const KEY = "spray-job-1";
 
@@ -18,32 +19,35 @@ export function kept({ locale }: Pick<Writing, "locale">): Job | undefined {
     const found = JSON.parse(localStorage.getItem(KEY) ?? "null");
     // Numbers that were written for another country would be read wrongly.
     if (found === null || found.locale !== locale || !isJob(found.job)) return undefined;
-    const blank = emptyJob(found.job.system);
-    return { ...found.job, entries: { ...blank.entries, ...found.job.entries } };
+    return found.job;
   } catch {
     return undefined;
   }
 }
 
 function isJob(value: Job): value is Job {
+  const { system, plot, tools, scale, entries, products } = value;
+  const whole = (fields: readonly Field[], given: Job["entries"]): boolean =>
+    fields.every((field) => isEntry(given[field.key], field, system));
   return (
-    ["us", "imperial", "metric"].includes(value.system) &&
-    Object.hasOwn(PLOT_KINDS, value.plot) &&
-    Object.hasOwn(TOOLS, value.tools) &&
-    typeof value.scale === "boolean" &&
-    JOB_FIELDS.every(({ key }) => isEntry(value.entries[key])) &&
-    value.products.length > 0 &&
-    value.products.every(
+    ["us", "imperial", "metric"].includes(system) &&
+    Object.hasOwn(PLOT_KINDS, plot) &&
+    Object.hasOwn(TOOLS, tools) &&
+    typeof scale === "boolean" &&
+    whole(JOB_FIELDS, entries) &&
+    products.length > 0 &&
+    products.every(
       ({ name, form, entries }) =>
         typeof name === "string" &&
         (form === "liquid" || form === "dry") &&
-        productFields(form).every(({ key }) => isEntry(entries[key])),
+        whole(productFields(form), entries),
     )
   );
 }
 
-function isEntry(value: Entry | undefined): boolean {
-  if (typeof value?.text !== "string" || typeof value.unit !== "string") return false;
-  const { typed } = value;
-  return typed === undefined || (typeof typed.text === "string" && typeof typed.quantity.value === "number");
+// A quantity that can't be told in the field's unit throws, and then the whole job is not read.
+function isEntry(value: Entry | undefined, { kind }: Field, system: UnitSystem): boolean {
+  if (typeof value?.text !== "string") return false;
+  if (value.typed) inUnit(value.typed.quantity, value.unit);
+  return kind === undefined || unitsFor(kind, system).includes(value.unit);
 }

@@ -9,7 +9,7 @@ import type {
 } from "../../units/types.js";
 
 /** From, to, and in steps of. */
-export type Range = readonly [min: number, max: number, step: number];
+type Range = readonly [min: number, max: number, step: number];
 
 /**
  * The units of a system, and the sizes that small farms and their sprayers have in it: common practice, no source. All

@@ -1,0 +1,52 @@
+// Mutation tests of one folder of src, or of all six:  npm run mutation -- [folder ...]
+// Takes long. The score of each folder goes into score.json, which docs/conformance.md shows.
+import { spawnSync } from "node:child_process";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+
+const FOLDERS = ["area", "swath", "output-rate", "tank-mix", "household", "plan"];
+const SCORES = "tests/mutation/score.json";
+const asked = process.argv.slice(2);
+const unknown = asked.filter((name) => !FOLDERS.includes(name));
+if (unknown.length > 0)
+  throw new Error(`no such folder: ${unknown.join(", ")}; there are ${FOLDERS.join(", ")}`);
+
+mkdirSync(".tmp", { recursive: true });
+let below = false;
+for (const folder of asked.length > 0 ? asked : FOLDERS) {
+  const report = `.tmp/mutation-${folder}.json`;
+  const config = JSON.parse(readFileSync("tests/mutation/stryker.config.json", "utf8"));
+  const own = `.tmp/stryker-${folder}.config.json`;
+  const settings = {
+    ...config,
+    mutate: [`src/${folder}/**/*.ts`],
+    tempDirName: `.tmp/stryker-${folder}`,
+    incrementalFile: `.tmp/mutation-${folder}-incremental.json`,
+    jsonReporter: { fileName: report },
+  };
+  writeFileSync(own, JSON.stringify(settings));
+  // Properties are tried on few inputs: each of hundreds of mutants runs them again.
+  const env = { ...process.env, PROPERTY_RUNS: process.env.PROPERTY_RUNS ?? "0.05" };
+  const { status } = spawnSync("node_modules/.bin/stryker", ["run", own], { stdio: "inherit", env });
+  if (status === null) process.exit(1);
+  below ||= status !== 0;
+  note(folder, report);
+}
+process.exitCode = below ? 1 : 0;
+
+/** Keeps a folder's score, with the day it was measured. */
+function note(folder, report) {
+  const counts = { killed: 0, survived: 0, notCovered: 0, ignored: 0 };
+  for (const { mutants } of Object.values(JSON.parse(readFileSync(report, "utf8")).files)) {
+    for (const { status } of mutants) {
+      if (status === "Killed" || status === "Timeout") counts.killed++;
+      else if (status === "Survived") counts.survived++;
+      else if (status === "NoCoverage") counts.notCovered++;
+      else if (status === "Ignored") counts.ignored++;
+    }
+  }
+  const tried = counts.killed + counts.survived + counts.notCovered;
+  const score = Number(((100 * counts.killed) / tried).toFixed(2));
+  const scores = JSON.parse(readFileSync(SCORES, "utf8"));
+  scores[folder] = { score, ...counts, date: new Date().toISOString().slice(0, 10) };
+  writeFileSync(SCORES, `${JSON.stringify(scores, null, 2)}\n`);
+}

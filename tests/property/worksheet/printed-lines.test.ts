@@ -1,0 +1,27 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { ENGLISH, worksheet } from "../../../src/worksheet/index.ts";
+import { expectPrintedTrue, numberReader } from "../../helpers/printed-lines.ts";
+import { randomPlan } from "../../helpers/random-jobs.ts";
+
+describe("the printed working", () => {
+  it.each(["us", "metric", "imperial"] as const)(
+    "in %s units is true, read back from the printed text, for 1,000 random plans",
+    (units) => {
+      const read = numberReader("en-US");
+      let lines = 0;
+      fc.assert(
+        fc.property(randomPlan, (plan) => {
+          for (const step of worksheet(plan, { units }).steps) {
+            for (const line of step.lines) {
+              expectPrintedTrue(line, { read, digits: 6, functions: ENGLISH.functions });
+              lines++;
+            }
+          }
+        }),
+        { numRuns: 1000 },
+      );
+      expect(lines).toBeGreaterThan(20_000);
+    },
+  );
+});

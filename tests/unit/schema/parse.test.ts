@@ -1,0 +1,518 @@
+import { describe, expect, it } from "vitest";
+import { SprayMathError } from "../../../src/errors.ts";
+import { planApplication } from "../../../src/plan/index.ts";
+import {
+  labelRateSchema,
+  parseCalibration,
+  parseCalibrationRecord,
+  parsePlanInput,
+  planInputSchema,
+  plotSchema,
+  quantitySchema,
+  toJsonSchema,
+} from "../../../src/schema/index.ts";
+import { qty, unitsOf } from "../../../src/units/index.ts";
+import { errorOf } from "../../helpers/bad-input.ts";
+import { TWO_PRODUCTS } from "../../helpers/jobs.ts";
+import { CONDITIONS, MEASUREMENTS } from "../../helpers/output-rate-samples.ts";
+import { CALIBRATIONS, DRY_RATES, LIQUID_RATES, PLOTS } from "../../helpers/plan-inputs.ts";
+
+/** A form's fields as people fill them in: the same job as TWO_PRODUCTS. */
+const TYPED = {
+  plot: { kind: "row-bands", rows: 14, rowLength: "160 ft", bandWidth: "30 in", rowSpacing: "5'" },
+  calibration: { kind: "strip", used: "34 fl. oz.", swath: '30"', distance: "120 feet" },
+  sprayer: { tank: "4 gal", workingFill: "3 1/2 gallons", lineVolume: "10 fl oz" },
+  reserve: { percent: 5 },
+  products: [
+    { name: "Product A", form: "liquid", rate: "1 1/2 pt per acre", formulation: "EC" },
+    { name: "Product B", form: "dry", rate: "12 oz wt/ac", formulation: "WG" },
+  ],
+  tools: "us-spoons",
+};
+
+/** What is wrong, as "code path" for each fault in turn. */
+function faults(value: unknown, read: (value: unknown) => unknown = parsePlanInput): string[] {
+  return errorOf(() => read(value)).issues.map(({ code, path }) => `${code} ${path}`.trim());
+}
+
+const typed = (change: object): unknown => ({ ...TYPED, ...change });
+const plot = (change: object): string[] => faults(typed({ plot: change }));
+const product = (change: object): string[] =>
+  faults(typed({ products: [TYPED.products[0], { ...TYPED.products[1], ...change }] }));
+
+describe("parsePlanInput", () => {
+  it("reads what people type into the job that the plan takes", () => {
+    expect(parsePlanInput(TYPED)).toEqual(TWO_PRODUCTS);
+    expect(planApplication(parsePlanInput(TYPED))).toEqual(planApplication(TWO_PRODUCTS));
+  });
+
+  it("finds every fault at once, each with its path, what was given and what is wanted", () => {
+    const error = errorOf(() =>
+      parsePlanInput({
+        plot: { ...TYPED.plot, rows: 0, bandWidth: "30 gal", rowSpacing: 5 },
+        calibration: {
+          kind: "strip",
+          used: "34 oz",
+          swath: { value: Number.NaN, unit: "in" },
+          distance: "-1 ft",
+        },
+        sprayer: { tank: { value: 4, unit: "gallon" }, workingFil: "3 gal" },
+        reserve: { percent: 101 },
+        products: [
+          { name: " ", form: "solid", rate: "1.5 pt/ac" },
+          { name: "Product B", form: "dry", rate: { value: 12, unit: "fl_oz/ac" }, label: { max: "1 %" } },
+        ],
+        tools: "spoons",
+        currency: { code: "USD", decimals: 5 },
+      }),
+    );
+    expect(error.issues.map(({ code, path }) => `${code} ${path}`)).toEqual([
+      "out-of-range plot.rows",
+      "wrong-dimension plot.bandWidth",
+      "not-a-quantity plot.rowSpacing",
+      "ambiguous-unit calibration.used",
+      "not-finite calibration.swath.value",
+      "out-of-range calibration.distance",
+      "unknown-unit sprayer.tank.unit",
+      "unknown-choice sprayer.workingFil",
+      "out-of-range reserve.percent",
+      "unreadable products[0].name",
+      "unknown-choice products[0].form",
+      "missing products[1].label.max.basis",
+      "wrong-dimension products[1].rate",
+      "unknown-choice tools",
+      "out-of-range currency.decimals",
+    ]);
+    expect({ code: error.code, path: error.path }).toEqual({ code: "out-of-range", path: "plot.rows" });
+    expect(error.message).toBe("Given 0; wanted 1 or more. (The first of 15 faults.)");
+    const messages = Object.fromEntries(error.issues.map(({ path, message }) => [path, message]));
+    expect(messages["plot.bandWidth"]).toBe("Given 30 gal, a volume; wanted a length, such as ft.");
+    expect(messages["plot.rowSpacing"]).toBe("Given 5; wanted a length (ft), with its unit.");
+    expect(messages["sprayer.tank.unit"]).toContain('Did you mean "gal"?');
+    expect(messages["sprayer.workingFil"]).toContain(
+      "wanted one of: tank, workingFill, lineVolume, leastLoad",
+    );
+    expect(messages["products[1].rate"]).toContain("An ounce of weight (oz) is not a fluid ounce (fl_oz)");
+    expect(messages.tools).toContain("us-spoons");
+  });
+
+  it("says a single fault in the words of that fault", () => {
+    expect(errorOf(() => parsePlanInput(typed({ tools: [] }))).message).toBe(
+      "Given 0 of them; wanted 1 or more.",
+    );
+  });
+
+  it("names every field that is missing", () => {
+    const needed = ["plot", "calibration", "sprayer", "products", "tools"];
+    expect(faults({})).toEqual(needed.map((name) => `missing ${name}`));
+    for (const name of needed) {
+      expect(faults(typed({ [name]: undefined }))).toEqual([`missing ${name}`]);
+      expect(faults(typed({ [name]: null }))).toEqual([`missing ${name}`]);
+    }
+  });
+
+  it.each([undefined, null, 5, "a job", true, [], [TYPED], () => TYPED])("refuses %s for a job", (junk) => {
+    const error = errorOf(() => parsePlanInput(junk));
+    expect(error.issues).toHaveLength(1);
+    expect(error.path).toBe("");
+    expect(error.code).toBe(junk === undefined || junk === null ? "missing" : "not-a-quantity");
+  });
+
+  it("refuses a field that it does not know, where leaving it out unseen could hide a limit", () => {
+    expect(product({ lable: { max: "1 lb/ac" } })).toEqual(["unknown-choice products[1].lable"]);
+    expect(plot({ ...TYPED.plot, bedWidth: "1 ft" })).toEqual(["unknown-choice plot.bedWidth"]);
+  });
+
+  it("takes a field that is undefined for one that is left out", () => {
+    const read = parsePlanInput(
+      typed({ reserve: { percent: 5, volume: undefined }, split: undefined, note: undefined }),
+    );
+    expect(read).toEqual(TWO_PRODUCTS);
+    expect(Object.keys(read)).not.toContain("split");
+    expect(() => planApplication(read)).not.toThrow();
+  });
+
+  it("tells nothing of one kind's faults where another kind is meant", () => {
+    expect(plot({ kind: "circle" })).toEqual(["missing plot.diameter"]);
+    expect(plot({ kind: "circle", diameter: "5 ft", length: "5 ft" })).toEqual([
+      "unknown-choice plot.length",
+    ]);
+    expect(faults(typed({ calibration: { kind: "known" } }))).toEqual(["missing calibration.rate"]);
+  });
+
+  it("lists the kinds where a kind is not known", () => {
+    const error = errorOf(() => parsePlanInput(typed({ plot: { kind: "oval" } })));
+    expect(error.issues).toEqual([
+      {
+        code: "unknown-choice",
+        path: "plot.kind",
+        message: expect.stringMatching(/^Given "oval"; wanted one of: rectangle, .*ellipse.*treated-area\.$/),
+      },
+    ]);
+    expect(faults(typed({ calibration: {} }))).toEqual(["missing calibration.kind"]);
+    expect(plot({ kind: "constructor" })).toEqual(["unknown-choice plot.kind"]);
+    expect(plot({ kind: ["circle"] })).toEqual(["unknown-choice plot.kind"]);
+  });
+
+  it("finds the faults of each plot, product, run and tool in its place", () => {
+    const plots = [TYPED.plot, { kind: "circle", diameter: "x" }, 5];
+    expect(faults(typed({ plot: plots }))).toEqual(["unreadable plot[1].diameter", "not-a-quantity plot[2]"]);
+    expect(faults(typed({ plot: [] }))).toEqual(["too-few plot"]);
+    expect(faults(typed({ products: [] }))).toEqual(["too-few products"]);
+    expect(faults(typed({ products: {} }))).toEqual(["not-a-quantity products"]);
+    const run = { used: "2 L", swath: "2 m", distance: "50 m" };
+    expect(faults(typed({ calibration: { kind: "strip-runs", runs: [run] } }))).toEqual([
+      "too-few calibration.runs",
+    ]);
+    expect(
+      faults(typed({ calibration: { kind: "strip-runs", runs: [run, { ...run, used: "2 kg" }] } })),
+    ).toEqual(["wrong-dimension calibration.runs[1].used"]);
+    expect(faults(typed({ tools: [{ name: "jug", capacity: "1 L", graduation: "1 oz wt" }, {}] }))).toEqual([
+      "wrong-dimension tools[0].graduation",
+      "missing tools[1].name",
+      "missing tools[1].capacity",
+    ]);
+  });
+
+  it("refuses more readings than anybody takes", () => {
+    const run = { used: "2 L", swath: "2 m", distance: "50 m" };
+    const runs = Array.from({ length: 501 }, () => run);
+    expect(faults(typed({ calibration: { kind: "strip-runs", runs } }))).toEqual([
+      "out-of-range calibration.runs",
+    ]);
+    expect(() =>
+      parsePlanInput(typed({ calibration: { kind: "strip-runs", runs: runs.slice(1) } })),
+    ).not.toThrow();
+  });
+
+  it.each<[string, object, string[]]>([
+    ["one length and a list of them", { ...TYPED.plot, rowLengths: ["5 ft"] }, ["conflict plot"]],
+    ["neither", { kind: "row-bands", bandWidth: "1 ft" }, ["missing plot.rows", "missing plot.rowLength"]],
+    ["base and sides", { kind: "triangle", base: "5 ft", sides: ["3 m", "4 m", "5 m"] }, ["conflict plot"]],
+    ["two sides", { kind: "triangle", sides: ["3 m", "4 m"] }, ["too-few plot.sides"]],
+    ["four sides", { kind: "triangle", sides: ["3 m", "4 m", "5 m", "6 m"] }, ["out-of-range plot.sides"]],
+    [
+      "two sizes of a spot",
+      { kind: "spots", spots: [{ count: 1, diameter: "1 m", each: "1 m2" }] },
+      ["conflict plot.spots[0]"],
+    ],
+    ["a spot without a size", { kind: "spots", spots: [{ count: 1 }] }, ["missing plot.spots[0]"]],
+    [
+      "three sides of a row",
+      { kind: "tree-rows", rows: 1, rowLength: "9 m", stripWidth: "1 m", sides: 3 },
+      ["unknown-choice plot.sides"],
+    ],
+    [
+      "a corner of three numbers",
+      {
+        kind: "boundary",
+        unit: "ft",
+        corners: [
+          [0, 0],
+          [1, 0, 5],
+          [1, 1],
+        ],
+      },
+      ["out-of-range plot.corners[1]"],
+    ],
+    [
+      "a corner in words",
+      {
+        kind: "boundary",
+        unit: "ft",
+        corners: [
+          [0, 0],
+          [1, "0"],
+          [1, 1],
+        ],
+      },
+      ["not-a-quantity plot.corners[1][1]"],
+    ],
+    [
+      "corners in acres",
+      {
+        kind: "boundary",
+        unit: "ac",
+        corners: [
+          [0, 0],
+          [1, 0],
+          [1, 1],
+        ],
+      },
+      ["wrong-dimension plot.unit"],
+    ],
+    [
+      "corners in nothing",
+      {
+        kind: "boundary",
+        corners: [
+          [0, 0],
+          [1, 0],
+          [1, 1],
+        ],
+      },
+      ["missing plot.unit"],
+    ],
+    [
+      "corners in an unknown unit",
+      {
+        kind: "boundary",
+        unit: "fathom",
+        corners: [
+          [0, 0],
+          [1, 0],
+          [1, 1],
+        ],
+      },
+      ["unknown-unit plot.unit"],
+    ],
+    [
+      "a pond of nothing",
+      { kind: "composite", add: [{ kind: "circle", diameter: "9 m" }], subtract: [] },
+      ["too-few plot.subtract"],
+    ],
+    [
+      "rows in a composite shape",
+      { kind: "composite", add: [{ kind: "row-bands" }] },
+      ["unknown-choice plot.add[0].kind"],
+    ],
+    ["a fraction of 0", { kind: "circle", diameter: "9 m", fraction: 0 }, ["out-of-range plot.fraction"]],
+    [
+      "treated area where ground is wanted",
+      { kind: "ground-area", ground: { value: 1, unit: "ac", of: "treated" } },
+      ["wrong-area plot.ground"],
+    ],
+    ["half a row", { ...TYPED.plot, rows: 1.5 }, ["not-a-quantity plot.rows"]],
+  ])("refuses a plot of %s", (_, given, wanted) => {
+    expect(plot(given)).toEqual(wanted);
+  });
+
+  it("takes text and plain areas in fields whose name says what area is meant, and marks them", () => {
+    const read = plotSchema().parse({
+      kind: "treated-area",
+      treated: "0.5 ac",
+      ground: { value: 1, unit: "ac" },
+    });
+    expect(read).toEqual({
+      kind: "treated-area",
+      treated: { value: 0.5, unit: "ac", of: "treated" },
+      ground: { value: 1, unit: "ac", of: "ground" },
+    });
+    // What a hand-held spray was used on may be ground or treated area: it has to say so.
+    const hand = { kind: "hand", used: "4 L", area: "200 m2" };
+    expect(faults(hand, parseCalibration)).toEqual(["wrong-area area"]);
+    expect(faults({ ...hand, area: qty(200, "m2") }, parseCalibration)).toEqual(["wrong-area area"]);
+  });
+
+  it.each<[string, object, string[]]>([
+    ["none of area, row length and plants", { kind: "hand", used: "4 L" }, ["missing"]],
+    ["two of them", { kind: "hand", used: "4 L", plants: 5, rowLength: "9 m" }, ["conflict"]],
+    [
+      "weight instead of spray",
+      { kind: "strip", used: "2 kg", swath: "2 m", distance: "5 m" },
+      ["wrong-dimension used"],
+    ],
+    [
+      "both a resolution and an uncertainty",
+      { kind: "known", rate: { ...qty(200, "L/ha"), resolution: "1 L/ha", uncertainty: "1 L/ha" } },
+      ["conflict rate"],
+    ],
+    [
+      "a resolution in feet",
+      { kind: "known", rate: { ...qty(200, "L/ha"), resolution: "1 ft" } },
+      ["wrong-dimension rate.resolution"],
+    ],
+    [
+      "an uncertainty below 0",
+      { kind: "known", rate: { ...qty(200, "L/ha"), uncertainty: "-1 L/ha" } },
+      ["out-of-range rate.uncertainty"],
+    ],
+    [
+      "a pace without its time",
+      { ...MEASUREMENTS.catch, speed: { distance: "200 ft" } },
+      ["missing speed.time"],
+    ],
+    [
+      "a version of tomorrow",
+      {
+        kind: "record",
+        record: { version: 2, date: "2026-04-01", measurement: MEASUREMENTS.strip, conditions: {} },
+      },
+      ["unknown-choice record.version"],
+    ],
+    [
+      "a day that is none",
+      {
+        kind: "record",
+        record: { version: 1, date: "2026-02-30", measurement: MEASUREMENTS.strip, conditions: {} },
+      },
+      ["unreadable record.date"],
+    ],
+  ])("refuses a calibration with %s", (_, given, wanted) => {
+    expect(faults(given, parseCalibration)).toEqual(wanted);
+  });
+
+  it("checks the rates of a product against its form, wherever it tells one", () => {
+    expect(product({ rate: "1 pt/ac" })).toEqual(["wrong-dimension products[1].rate"]);
+    expect(product({ rate: { low: "1 oz wt/ac", high: "2 pt/ac", chosen: "1 pt/ac" } })).toEqual([
+      "wrong-dimension products[1].rate.high",
+      "wrong-dimension products[1].rate.chosen",
+    ]);
+    expect(product({ label: { min: "1 L/ha", max: "1 L/ha" } })).toEqual([
+      "wrong-dimension products[1].label.min",
+      "wrong-dimension products[1].label.max",
+    ]);
+    expect(product({ rate: "1 % v/v" })).toEqual(["wrong-dimension products[1].rate.basis"]);
+    expect(product({ rate: "1 %" })).toEqual(["missing products[1].rate.basis"]);
+    expect(product({ rate: { parts: 1, to: 100, of: "mix" } })).toEqual(["wrong-dimension products[1].rate"]);
+    expect(product({ form: "liquid", rate: { parts: 100, to: 1, of: "mix" } })).toEqual([
+      "conflict products[1].rate",
+    ]);
+    expect(product({ rate: { parts: 1, to: 100 } })).toEqual(["missing products[1].rate.of"]);
+    expect(product({ rate: { rate: "1 lb/ac" } })).toEqual(["missing products[1].rate.per"]);
+    expect(product({ rate: { activeIngredient: "1 lb/ac" } })).toEqual(["missing products[1].rate.contains"]);
+    expect(product({ rate: "5 ft" })).toEqual(["wrong-dimension products[1].rate"]);
+    expect(product({ formulation: "QQ" })).toEqual(["unknown-choice products[1].formulation"]);
+    expect(product({ inSolubleBag: "yes" })).toEqual(["not-a-quantity products[1].inSolubleBag"]);
+    expect(product({ label: { seasonMax: "1 lb/gal" } })).toEqual([
+      "wrong-dimension products[1].label.seasonMax",
+    ]);
+  });
+
+  it.each<[string, unknown, string]>([
+    ["two ways at once", { percent: 5, volume: "1 gal" }, "conflict reserve"],
+    ["no way", {}, "missing reserve"],
+    ["an unknown way", { litres: 5 }, "missing reserve"],
+    ["a bare number", 5, "not-a-quantity reserve"],
+    ["a multiple of nothing", { roundUpTo: "0 gal" }, "out-of-range reserve.roundUpTo"],
+  ])("refuses a reserve told in %s", (_, reserve, wanted) => {
+    expect(faults(typed({ reserve }))).toEqual([wanted]);
+  });
+
+  it("takes each field that may be 0 as 0, and no other", () => {
+    const zero = {
+      sprayer: { tank: "4 gal", lineVolume: "0 gal", leastLoad: "0 gal" },
+      reserve: { volume: "0 gal" },
+    };
+    expect(() => parsePlanInput(typed({ ...zero, addedWater: "0 gal" }))).not.toThrow();
+    expect(faults(typed({ sprayer: { tank: "0 gal", workingFill: "0 gal" } }))).toEqual([
+      "out-of-range sprayer.tank",
+      "out-of-range sprayer.workingFill",
+    ]);
+  });
+});
+
+describe("parsePlanInput reads text", () => {
+  it("in the locale, the system and the ounces that it is told", () => {
+    const { sprayer, products } = parsePlanInput(
+      typed({
+        sprayer: { tank: "4,5 gal" },
+        products: [{ name: "Product A", form: "liquid", rate: "1,5 oz/ac" }],
+      }),
+      { locale: "de", system: "imperial", ounce: "liquid" },
+    );
+    expect(sprayer).toEqual({ tank: qty(4.5, "imp_gal") });
+    expect(products[0]?.rate).toEqual(qty(1.5, "imp_fl_oz/ac"));
+    expect(faults(typed({ sprayer: { tank: "4,5 gal" } }))).toEqual(["unreadable sprayer.tank"]);
+  });
+
+  it("in the dimension that a field wants", () => {
+    const conditions = { pressure: "30 lb/sq in" };
+    const record = { version: 1, date: "2026-04-01", measurement: MEASUREMENTS.strip, conditions };
+    expect(parseCalibrationRecord(record).conditions.pressure).toEqual(qty(30, "psi"));
+  });
+
+  it("says which option is at fault, before it looks at the job", () => {
+    for (const [options, path] of [
+      [{ locale: "no such locale" }, "options.locale"],
+      [{ system: "roman" }, "options.system"],
+      [{ ounce: "troy" }, "options.ounce"],
+    ] as const) {
+      const error = errorOf(() => parsePlanInput(TYPED, options as never));
+      expect({ code: error.code, path: error.path }).toEqual({ code: "unknown-choice", path });
+    }
+    expect(errorOf(() => parsePlanInput(TYPED, 5 as never)).path).toBe("options");
+  });
+});
+
+describe("the schemas", () => {
+  it.each(PLOTS)("take a plot of kind $kind as it is", (one) => {
+    expect(plotSchema().parse(one)).toEqual(one);
+  });
+
+  it.each(CALIBRATIONS)("take a calibration of kind $kind as it is", (one) => {
+    expect(parseCalibration(one)).toEqual(one);
+  });
+
+  it.each([...LIQUID_RATES, ...DRY_RATES])("take the label rate %j as it is", (rate) => {
+    expect(labelRateSchema().parse(rate)).toEqual(rate);
+  });
+
+  it("take a record as it is, with every condition, and refuse what is no record", () => {
+    const record = {
+      version: 1,
+      date: "2026-04-01",
+      measurement: MEASUREMENTS.catch,
+      conditions: CONDITIONS,
+    };
+    expect(parseCalibrationRecord(record)).toEqual(record);
+    expect(
+      faults({ ...record, conditions: { operator: "", nozzleCount: 0 } }, parseCalibrationRecord),
+    ).toEqual(["unreadable conditions.operator", "out-of-range conditions.nozzleCount"]);
+    expect(faults({}, parseCalibrationRecord)).toEqual([
+      "missing version",
+      "missing date",
+      "missing measurement",
+      "missing conditions",
+    ]);
+  });
+
+  it("take every unit of a dimension, and no other's", () => {
+    for (const dimension of ["length", "volume", "speed", "volumeRate", "pressure"] as const) {
+      for (const unit of unitsOf(dimension))
+        expect(quantitySchema(dimension).parse({ value: 2, unit })).toEqual({ value: 2, unit });
+      expect(faults(qty(2, "kg"), (value) => parsed(dimension, value))).toEqual(["wrong-dimension"]);
+    }
+    expect(errorOf(() => quantitySchema("weight" as never)).code).toBe("unknown-choice");
+  });
+
+  it("drop what a quantity says besides: results of one function go into another", () => {
+    const computed = { ...qty(2, "ac"), of: "ground", rule: "simpson", perimeter: qty(5, "ft") };
+    expect(plotSchema().parse({ kind: "ground-area", ground: computed })).toEqual({
+      kind: "ground-area",
+      ground: { value: 2, unit: "ac", of: "ground" },
+    });
+  });
+
+  it("are made once for the same options", () => {
+    expect(planInputSchema()).toBe(planInputSchema({}));
+    expect(planInputSchema({ locale: "de" })).toBe(planInputSchema({ locale: "de", system: "us" }));
+    expect(planInputSchema({ locale: "de" })).not.toBe(planInputSchema());
+    expect(quantitySchema("length")).toBe(quantitySchema("length"));
+  });
+
+  it("state the defaults that the plan uses", () => {
+    const { properties } = toJsonSchema(planInputSchema()) as {
+      properties: Record<string, { default?: unknown; properties?: Record<string, { default?: unknown }> }>;
+    };
+    expect(properties.split?.default).toBe(planApplication(TWO_PRODUCTS).input.split);
+    const priced = TWO_PRODUCTS.products.map((one) => ({ ...one, price: { amount: 1, per: one.form === "dry" ? qty(1, "lb") : qty(1, "gal") } })); // biome-ignore format: one line
+    const { cost } = planApplication({
+      ...TWO_PRODUCTS,
+      products: priced as never,
+      currency: { code: "USD" },
+    });
+    expect(properties.currency?.properties?.decimals?.default).toBe(cost?.currency.decimals);
+  });
+});
+
+function parsed(
+  dimension: "length" | "volume" | "speed" | "volumeRate" | "pressure",
+  value: unknown,
+): unknown {
+  const read = quantitySchema(dimension).safeParse(value);
+  if (read.success) return read.data;
+  const [issue] = read.error.issues;
+  const { code } = (issue as { params?: { code: "wrong-dimension" } }).params ?? { code: "conflict" };
+  throw new SprayMathError(code, issue?.path.join(".") ?? "", issue?.message ?? "");
+}
