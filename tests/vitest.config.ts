@@ -16,8 +16,8 @@ export const resolve = {
 
 function project(name: string, timeout: number, setupFiles: string[] = []) {
   const include = [`tests/${name}/**/*.test.ts`];
-  // Handbook and property files each gather outcomes of their own; the others may share their modules, which are slow to load.
-  const isolate = name === "handbook" || name === "property" || name === "package";
+  // Examples may share their modules, which are slow to load; tests keep state of their own.
+  const isolate = name !== "docs";
   const shared = { isolate, testTimeout: timeout, hookTimeout: timeout };
   return { resolve, test: { name, root, include, setupFiles, ...shared } };
 }

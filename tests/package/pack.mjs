@@ -24,20 +24,24 @@ export function build() {
   if (!built || newest(join(root, "src")) > newest(join(root, "dist"))) npm(["run", "build"], root);
 }
 
-/** Packs the package as it would be published, and installs the tarball into a folder. */
+/** Packs the package as it would be published, and gives the tarball's path. */
+export function pack(folder) {
+  rmSync(folder, { recursive: true, force: true });
+  mkdirSync(folder, { recursive: true });
+  // Scripts are left out: `prepack` would build once more.
+  npm(["pack", "--ignore-scripts", "--pack-destination", folder], root);
+  return join(
+    folder,
+    readdirSync(folder).find((name) => name.endsWith(".tgz")),
+  );
+}
+
+/** Builds, packs, and installs the tarball into a folder. */
 export function installInto(folder) {
   build();
   const packs = join(root, ".tmp", `pack-${process.pid}`);
-  mkdirSync(packs, { recursive: true });
-  // Scripts are left out: `prepack` would build once more.
-  npm(["pack", "--ignore-scripts", "--pack-destination", packs], root);
-  const tarball = join(
-    packs,
-    readdirSync(packs).find((name) => name.endsWith(".tgz")),
-  );
-  npm(
-    ["install", "--no-save", "--no-package-lock", "--no-audit", "--no-fund", "--prefer-offline", tarball],
-    folder,
-  );
+  const tarball = pack(packs);
+  const quiet = ["--no-save", "--no-package-lock", "--no-audit", "--no-fund", "--prefer-offline"];
+  npm(["install", ...quiet, tarball], folder);
   rmSync(packs, { recursive: true });
 }
