@@ -431,6 +431,36 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     expect(await textOf(page, "#status")).toBe("Ready: 2 tank loads");
   });
 
+  it("does not open with a kept job whose units it does not know", async () => {
+    const page = await open();
+    await typeJob(page);
+    await page.evaluate(() => {
+      const found = localStorage.getItem("spray-job-1") ?? "";
+      localStorage.setItem("spray-job-1", found.replace('"unit":"fl_oz"', '"unit":"firkin"'));
+    });
+    await page.reload();
+    expect(await textOf(page, "#status")).toBe("9 fields left");
+  });
+
+  it("asks for the rate anew where a product turns out to be weighed", async () => {
+    const page = await open();
+    await typeJob(page);
+    const first = page.getByRole("group", { name: "Product 1" });
+    await first.getByText("By weight, a dry product").click();
+    expect(await first.getByRole("textbox", { name: "Rate" }).inputValue()).toBe("");
+    await first.getByRole("textbox", { name: "Rate" }).fill("12");
+    expect(await texts(page, ".amount-told")).toContain(
+      worksheet(
+        planApplication({
+          ...JOB,
+          products: [{ name: "Product A", form: "dry", rate: qty(12, "oz/ac") }],
+        }),
+      ).loads[0]?.doses[0]?.amount,
+    );
+    // Spoons do not weigh: without a scale the answer says so.
+    expect(await textOf(page, "#found .alerts")).toContain("Product A");
+  });
+
   it("clears everything, and brings it back", async () => {
     const page = await open();
     await typeJob(page);

@@ -14,7 +14,7 @@ const locale = navigator.language || "en-US";
 
 const SYSTEMS: Readonly<Record<UnitSystem, string>> = { us: "US", imperial: "Imperial", metric: "Metric" };
 
-let job: Job = kept({ locale }) ?? emptyJob(/^en-US/.test(locale) ? "us" : "metric");
+let job: Job = kept(locale) ?? emptyJob(/^en-US/.test(locale) ? "us" : "metric");
 let checked: Checked = { faults: [] };
 let faulty: readonly HTMLElement[] = [];
 /** The job before everything was cleared, until something new is typed. */

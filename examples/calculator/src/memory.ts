@@ -1,6 +1,6 @@
 import type { UnitSystem } from "swath-to-spoon/units";
 import { type Field, JOB_FIELDS, type Job, PLOT_KINDS, productFields, TOOLS } from "./job.ts";
-import { type Entry, inUnit, unitsFor, type Writing } from "./units.ts";
+import { type Entry, inUnit, unitsFor } from "./units.ts";
 
 const KEY = "spray-job-1";
 
@@ -14,7 +14,7 @@ export function keep(job: Job, locale: string): void {
 }
 
 /** The job of the last visit, if there is one that this page can still read. */
-export function kept({ locale }: Pick<Writing, "locale">): Job | undefined {
+export function kept(locale: string): Job | undefined {
   try {
     const found = JSON.parse(localStorage.getItem(KEY) ?? "null");
     // Numbers that were written for another country would be read wrongly.
