@@ -170,6 +170,7 @@ const ESCAPES: Readonly<Record<string, string>> = {
   "]": "{]}",
   "\u00a0": "~",
   "\u202f": "\\,",
+  "\u061c": "",
   "\u200e": "",
   "\u200f": "",
   "×": "\\texttimes{}",

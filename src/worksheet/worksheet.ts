@@ -86,7 +86,8 @@ export interface Worksheet {
  *
  * With `units`, the job is planned again from an input whose every quantity is told in that system's units (a yard as
  * meters, pints per acre as liters per hectare), and what is printed is that plan: so each printed line is true by
- * itself, and the doses are the same amounts within 12 digits. Tools keep their own units. A strip laid out for two units
+ * itself, and the doses are the same amounts, to the digits that a plan tells
+ * amounts in. Tools keep their own units. A strip laid out for two units
  * that read alike keeps these in its one line, since they are the method; its result is told in the system.
  *
  * Printed amounts of product are rounded down, and those of the loads add up to the printed totals.

@@ -11,7 +11,8 @@ export function numberReader(locale: string): (text: string) => number {
   const [group, decimal, minus] = [sign(12345678, "group"), sign(0.5, "decimal"), sign(-1, "minusSign")];
   return (text) => {
     let plain = "";
-    for (let rest = text; rest !== ""; ) {
+    // Some locales put marks of direction before a minus sign.
+    for (let rest = text.replace(/[\u061c\u200e\u200f]/g, ""); rest !== ""; ) {
       const digit = digits.findIndex((one) => rest.startsWith(one));
       if (digit >= 0) plain += digit;
       else if (rest.startsWith(decimal)) plain += ".";

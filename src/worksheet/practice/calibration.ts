@@ -61,8 +61,11 @@ function smallAsLarge(answer: Quantity, { small, volume }: Kit): Slip {
   return { mistake: "small-unit-as-large", answer: scale(answer, many) };
 }
 
+// Liters a second: 4 L/min, common practice, no source.
+const MOST_FLOW = 4 / 60;
+
 /** Topic `catch-calibration`: the rate from what one nozzle gives. */
-export function drawCatchCalibration(draw: Draw, units: UnitSystem): DrawnProblem {
+export function drawCatchCalibration(draw: Draw, units: UnitSystem): DrawnProblem | undefined {
   const kit = KITS[units];
   const time = { value: draw.pick([30, 40, 45]), unit: "s" } as const;
   const speed = { value: draw.step(...kit.speeds), unit: kit.speed };
@@ -71,6 +74,8 @@ export function drawCatchCalibration(draw: Draw, units: UnitSystem): DrawnProble
   const seconds = convert(speed, `${kit.length}/s` as Unit as "ft/s").value * time.value;
   const area = seconds * convert(width, kit.length).value;
   const caught = read(convert(rate, `${kit.small}/${kit.area}` as const).value * area, kit);
+  // No nozzle of such a sprayer gives more.
+  if (convert(caught, "L").value / time.value > MOST_FLOW) return undefined;
   const input = { catches: [caught], time, speed, width };
   const answer = { value: (catchRate(input) as VolumeRate).value, unit: kit.rate };
   return {

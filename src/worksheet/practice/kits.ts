@@ -97,7 +97,7 @@ export const KITS: Readonly<Record<UnitSystem, Kit>> = {
     weighed: 10,
     spoon: { unit: "metric_tsp", value: 5, told: "mL" },
     densities: [10.5, 12.5, 0.5],
-    doses: [0.5, 3, 0.1],
+    doses: [0.5, 5, 0.1],
     tanks: [2.5, 3.5, 12, 20],
     largeTanks: [12, 20, 40, 50],
   },

@@ -99,8 +99,8 @@ export function drawHouseholdMeasure(draw: Draw, units: UnitSystem): DrawnProble
 /** Topic `percent-mix`: an additive in per cent of the mix. */
 export function drawPercentMix(draw: Draw, units: UnitSystem): DrawnProblem {
   const kit = KITS[units];
-  const percent = { value: draw.pick([0.25, 0.5, 1, 1.5, 2]), unit: "%", basis: "v/v" } as const;
-  const fill = { value: draw.pick(kit.tanks), unit: kit.volume };
+  const percent = { value: draw.pick([0.25, 0.5, 0.75, 1, 1.5, 2]), unit: "%", basis: "v/v" } as const;
+  const fill = { value: draw.step(...kit.batches), unit: kit.volume };
   const input = { rate: percent, form: "liquid", carrier: fill } as const;
   const { amount } = productAmount(input);
   const answer = convert(amount as Quantity, kit.small) as Quantity;

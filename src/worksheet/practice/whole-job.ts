@@ -28,24 +28,20 @@ export function drawWholeJob(draw: Draw, units: UnitSystem): DrawnProblem | unde
   };
   const plan = planApplication(input);
   if (plan.loads.length < 2 || plan.loads.length > 6) return undefined;
+  // A last load that a plan would warn of makes a poor exercise.
+  if (plan.warnings.some(({ code }) => code === "last-load-small")) return undefined;
   const ground = { ...(plan.area.ground as GroundArea), of: "treated" } as const;
   const onGround = planApplication({ ...input, plot: { kind: "treated-area", treated: ground } });
   const dose = (one: Plan, at: number): Quantity =>
     convert(one.loads.at(at)?.products[0]?.amount as Quantity, kit.small);
-  const answer = dose(plan, -1);
   const lines = planWorking(plan).flatMap((step) => (step.step === "dose" ? [] : step.lines));
+  // The working's own last result: the plan's amounts are rounded so as to add up.
+  const share = lines.at(-1)?.result as Quantity;
   return {
     kind: "whole-job",
     given: { ...rows, distance: strip.distance, used: strip.used, fill, rate },
-    answer,
-    working: [
-      ...lines,
-      ...conversionLines(
-        "tank-mix.amountInLoad",
-        plan.loads.at(-1)?.products[0]?.amount as Quantity,
-        kit.small,
-      ),
-    ],
+    answer: convert(share, kit.small),
+    working: [...lines, ...conversionLines("tank-mix.amountInLoad", share, kit.small)],
     slips: [
       { mistake: "full-tank-dose", answer: dose(plan, 0) },
       { mistake: "ground-for-treated", answer: dose(onGround, -1) },
