@@ -1,6 +1,5 @@
 import type { Calibration, RecordedCalibration } from "../output-rate/calibration.js";
 import type { CatchInput } from "../output-rate/catch.js";
-import type { Measured } from "../output-rate/measured.js";
 import type {
   CatchMeasurement,
   DirectStripMeasurement,
@@ -16,7 +15,6 @@ import { type CalibrationConditions, type CalibrationRecord, checkedDate } from 
 import type { TimedDistance } from "../output-rate/speed.js";
 import type { StripRun } from "../output-rate/strip.js";
 import type { TodaysConditions } from "../output-rate/what-changed.js";
-import type { Speed } from "../units/types.js";
 import {
   about,
   choice,
@@ -53,14 +51,16 @@ function runFields({ measured }: Quantities): Shape<StripRun> {
   };
 }
 
-function catchSchema({ measured }: Quantities): Schema<CatchMeasurement> {
+const TIMED = ["distance", "time"];
+
+function catchSchema({ measured, measuredOrElse }: Quantities): Schema<CatchMeasurement> {
   const timed = fields<TimedDistance>({
     distance: about(measured("length"), "The distance between the stakes. More than 0."),
     time: about(measured("time"), "The time taken, at working speed. More than 0."),
   });
   const speed = choice<CatchInput["speed"]>()(
-    [timed, measured("speed") as Schema<Measured<Speed>>],
-    byField("distance", "time"),
+    [timed, measuredOrElse("SpeedMeasuredAtOnce", TIMED, "speed")],
+    byField(...TIMED),
   );
   return fields<CatchMeasurement>({
     kind: only("catch"),

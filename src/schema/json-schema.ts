@@ -11,7 +11,7 @@ export type JsonSchema = Readonly<Record<string, unknown>>;
  *
  * It says all that JSON Schema can say. These rules it cannot, so a value that it accepts may still be refused here: text
  * must read as a quantity of the right dimension and range; a date must exist; a rate must go with its product's form; the
- * marks of a tool must lie within it; white space is no name.
+ * marks of a tool must lie within it; a number must not be so large or small that a conversion of it cannot be told.
  *
  * @param schema - such as `planInputSchema()`
  * @returns the JSON Schema, as plain data of its own

@@ -34,12 +34,18 @@ export function byList(input: unknown): number {
   return Array.isArray(input) ? 0 : 1;
 }
 
-/** The first option for an object with one of these fields, the second for all else. */
+/** The first option for an object with one of these fields that is no quantity, the second for all else. */
 export function byField(...names: readonly string[]): (input: unknown) => number {
-  return (input) => (hasField(input, names) ? 0 : 1);
+  return (input) => (hasField(input, names) && !isQuantity(input) ? 0 : 1);
+}
+
+/** Whether an input is meant for a quantity, right or wrong. */
+export function isQuantity(input: unknown): boolean {
+  return hasField(input, ["value", "unit"]);
 }
 
 /** Whether an input is an object with one of these fields. */
 export function hasField(input: unknown, names: readonly string[]): boolean {
-  return typeof input === "object" && input !== null && names.some((name) => Object.hasOwn(input, name));
+  if (typeof input !== "object" || input === null) return false;
+  return names.some((name) => (input as Record<string, unknown>)[name] !== undefined);
 }

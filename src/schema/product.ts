@@ -31,11 +31,17 @@ import {
   words,
 } from "./fields.js";
 import { madeOnce, type ReadingOptions } from "./options.js";
-import { byField, hasField } from "./picks.js";
+import { byField, hasField, isQuantity } from "./picks.js";
 import { type Quantities, quantities } from "./quantity.js";
 
 const RATE_AREAS: Readonly<Record<RateArea, unknown>> = { treated: 1, broadcast: 1, ground: 1 };
 const PER = "Which area it is per: treated, broadcast (the band gets it on its own area) or ground.";
+
+// What tells the other ways apart from a plain quantity.
+const ACTIVE = ["activeIngredient", "contains"];
+const PARTS = ["parts", "to"];
+const PER_AREA = ["rate", "per"];
+const RANGE = ["low", "high", "chosen"];
 
 /** The ways to tell one figure of a label, and the rates that a season is counted in. */
 interface Rates {
@@ -58,32 +64,25 @@ const rates: (options?: ReadingOptions) => Rates = /* @__PURE__ */ madeOnce((opt
     ),
   });
   const active = activeSchema(q);
-  const plain = q.basedOr(
+  const plain = q.basedOrElse(
     "PlainRate",
-    "volumeRate",
-    "massRate",
-    "volumeConcentration",
-    "density",
-    "volumePerLength",
-    "massPerLength",
+    [...ACTIVE, ...PARTS, ...PER_AREA, ...RANGE],
+    ["volumeRate", "massRate", "volumeConcentration", "density", "volumePerLength", "massPerLength"],
   );
-  const bySingle = (input: unknown): number => {
-    if (hasField(input, ["activeIngredient", "contains"])) return 0;
-    if (hasField(input, ["parts", "to"])) return 1;
-    return hasField(input, ["rate", "per"]) ? 2 : 3;
+  const plainSeason = q.orElse("PlainSeasonRate", [...ACTIVE, ...PER_AREA], ["volumeRate", "massRate"]);
+  const oneOf = (input: unknown, ...ways: readonly (readonly string[])[]): number => {
+    const found = ways.findIndex((names) => hasField(input, names));
+    return found < 0 || isQuantity(input) ? ways.length : found;
   };
-  const seasonPlain = q.of("volumeRate", "massRate");
   return {
     single: named(
       "SingleRate",
-      choice<SingleRate>()([active, parts, perArea, plain], bySingle),
+      choice<SingleRate>()([active, parts, perArea, plain], (input) => oneOf(input, ACTIVE, PARTS, PER_AREA)),
       "A rate as a label gives it: per area (a bare one is per treated area), per volume of carrier, per row length, per cent or ppm with a basis, a ratio, or active ingredient.",
     ),
     season: named(
       "SeasonRate",
-      choice<SeasonRate>()([active, perArea, seasonPlain], (input) =>
-        hasField(input, ["activeIngredient", "contains"]) ? 0 : hasField(input, ["rate", "per"]) ? 1 : 2,
-      ),
+      choice<SeasonRate>()([active, perArea, plainSeason], (input) => oneOf(input, ACTIVE, PER_AREA)),
       "An amount per area.",
     ),
   };
@@ -95,15 +94,15 @@ function activeSchema(q: Quantities): Schema<ActiveIngredientRate> {
     per: about(name(RATE_AREAS), PER),
   });
   const weight = choice<WeightRate>()(
-    [perArea, q.basedOr("PlainWeightRate", "massRate", "density", "massPerLength")],
-    byField("rate", "per"),
+    [perArea, q.basedOrElse("PlainWeightRate", PER_AREA, ["massRate", "density", "massPerLength"])],
+    byField(...PER_AREA),
   );
   return named(
     "ActiveIngredientRate",
     fields<ActiveIngredientRate>({
       activeIngredient: about(weight, "The rate of active ingredient, by weight. More than 0."),
       contains: about(
-        q.basedOr("Content", "density", "massFraction") as Schema<Content>,
+        q.basedOrElse("Content", [], ["density", "massFraction"]) as Schema<Content>,
         "What the product contains: lb/gal, g/L, g/kg, or per cent w/w or w/v. More than 0.",
       ),
       density: maybe(
@@ -139,7 +138,7 @@ export const labelRateSchema: (options?: ReadingOptions) => Schema<LabelRate> = 
     });
     return named(
       "LabelRate",
-      choice<LabelRate>()([range, single], byField("low", "high", "chosen")),
+      choice<LabelRate>()([range, single], byField(...RANGE)),
       "A rate as a label gives it, or a range of rates with the one chosen.",
     );
   },
@@ -159,7 +158,7 @@ function labelSchema(options: ReadingOptions): Schema<LabelLimits> {
       mostApplications: maybe(count(), "The most applications in a season. A whole number, 1 or more."),
       daysBetween: maybe(number({ min: 0 }), "The fewest days from one application to the next."),
     }),
-    "The limits that the label sets. None are checked unless given.",
+    "The limits that a label sets, as far as they are told.",
   );
 }
 

@@ -35,6 +35,8 @@ interface Demand {
   readonly based?: boolean;
   /** Whether it may say how finely it was read. */
   readonly measured?: boolean;
+  /** Fields of the other things that may stand in its place: what has one of them beside a value is neither. */
+  readonly notWith?: readonly string[];
 }
 
 const EXAMPLES: Readonly<Record<Dimension, Unit>> = {
@@ -60,6 +62,7 @@ const EXAMPLES: Readonly<Record<Dimension, Unit>> = {
 function read(input: unknown, demand: Demand, options: ReadingOptions): Marked {
   const given = typeof input === "string" ? fromText(input, demand, options) : asGiven(input, demand);
   checkUnitGiven(given, demand);
+  checkAlone(given, demand);
   checkShape(given, "");
   const { value, unit } = given;
   const { dimension } = resolveUnit(unit, "unit");
@@ -87,6 +90,17 @@ function checkUnitGiven({ value, unit }: Marked, { dimensions }: Demand): void {
     "missing",
     "unit",
     `Given ${value === undefined ? "nothing" : shown(value)} without a unit; wanted ${inWords(dimensions)}.`,
+  );
+}
+
+// Dropping `per: "ground"` from { value: 2, unit: "pt/ac", per: "ground" } would change the dose.
+function checkAlone(given: object, { notWith = [] }: Demand): void {
+  const other = notWith.find((name) => (given as Record<string, unknown>)[name] !== undefined);
+  if (other === undefined) return;
+  throw new SprayMathError(
+    "conflict",
+    other,
+    `Given ${other} beside a value and a unit; wanted the quantity alone, or in an object of its own beside ${other}.`,
   );
 }
 
@@ -161,7 +175,8 @@ function readUnit(input: unknown, dimension: Dimension): Unit {
 
 const TEXT = { type: "string", minLength: 1, maxLength: 200 } as const;
 
-function asJson({ dimensions, range = "positive", of, unmarked, based, measured }: Demand): object {
+function asJson(demand: Demand): object {
+  const { dimensions, range = "positive", of, unmarked, based, measured, notWith = [] } = demand;
   const amount = (least: Range): object => ({
     type: "number",
     ...(least === "positive" && { exclusiveMinimum: 0 }),
@@ -172,6 +187,7 @@ function asJson({ dimensions, range = "positive", of, unmarked, based, measured 
     properties: { value: amount(least), unit: unitJson(units), ...more },
     required: ["value", "unit", ...required],
   });
+  const none = Object.fromEntries(notWith.map((name) => [name, false]));
   const readings = (least: Range): object => ({ anyOf: [object(dimensions, least), TEXT] });
   const how = measured && {
     properties: { resolution: readings("positive"), uncertainty: readings("nonnegative") },
@@ -182,9 +198,11 @@ function asJson({ dimensions, range = "positive", of, unmarked, based, measured 
   const shapes = [
     ...(marked ? [marked] : plain.length > 0 ? [object(plain, range)] : []),
     ...(based ? [object(["fraction"], range, { basis: { enum: ["v/v", "w/v", "w/w"] } }, ["basis"])] : []),
-  ].map((shape) =>
-    how ? { ...shape, ...how, properties: { ...shape.properties, ...how.properties } } : shape,
-  );
+  ].map((shape) => ({
+    ...shape,
+    ...how,
+    properties: { ...shape.properties, ...(how ? how.properties : {}), ...none },
+  }));
   return { anyOf: [...shapes, ...(of && !unmarked ? [] : [TEXT])] };
 }
 
@@ -205,6 +223,9 @@ function unitJson(dimensions: readonly Dimension[]): object {
 const AS_TEXT =
   "An object with a number and a unit, or text as a person writes it, such as “2 1/2 gal”. A sum such as “3 ft 6 in” counts in its first unit.";
 
+const READ_OFF =
+  "More than 0. It may say the smallest step of the instrument (resolution) or the standard uncertainty. ";
+
 /** The quantities that a job is told in, each with its schema. */
 export interface Quantities {
   /** Of one of these dimensions; more than 0. */
@@ -221,10 +242,23 @@ export interface Quantities {
   readonly ground: Schema<GroundArea>;
   /** A treated area that must say so itself. */
   readonly measuredTreated: Schema<Measured<TreatedArea>>;
-  /** A per cent or ppm that says what it is a part of, or a quantity of one of the dimensions; named `id`. */
-  readonly basedOr: <D extends Dimension>(
+  /** Where other things may stand in its place, told by the fields `notWith`: of one of the dimensions, more than 0. */
+  readonly orElse: <D extends Dimension>(
     id: string,
-    ...dimensions: readonly D[]
+    notWith: readonly string[],
+    dimensions: readonly D[],
+  ) => Schema<Of<D>>;
+  /** The same, read off an instrument. */
+  readonly measuredOrElse: <D extends Dimension>(
+    id: string,
+    notWith: readonly string[],
+    dimension: D,
+  ) => Schema<Measured<Of<D>>>;
+  /** The same, or a per cent or ppm that says what it is a part of. */
+  readonly basedOrElse: <D extends Dimension>(
+    id: string,
+    notWith: readonly string[],
+    dimensions: readonly D[],
   ) => Schema<BasedFraction | Of<D>>;
 }
 
@@ -257,7 +291,7 @@ export const quantities: (options?: ReadingOptions) => Quantities = /* @__PURE__
       schema<Measured<Of<D>>>(
         `Measured${capital(dimension)}`,
         { dimensions: [dimension], measured: true },
-        "More than 0. It may say the smallest step of the instrument (resolution) or the standard uncertainty. ",
+        READ_OFF,
       ),
     unit: <D extends Dimension>(dimension: D) =>
       reader(
@@ -271,10 +305,14 @@ export const quantities: (options?: ReadingOptions) => Quantities = /* @__PURE__
       { ...area("treated", false), measured: true },
       'What the spray lands on; it says so itself, by of: "treated". ',
     ),
-    basedOr: <D extends Dimension>(id: string, ...others: readonly D[]) =>
+    orElse: <D extends Dimension>(id: string, notWith: readonly string[], dimensions: readonly D[]) =>
+      schema<Of<D>>(id, { dimensions, notWith }, "More than 0. "),
+    measuredOrElse: <D extends Dimension>(id: string, notWith: readonly string[], dimension: D) =>
+      schema<Measured<Of<D>>>(id, { dimensions: [dimension], measured: true, notWith }, READ_OFF),
+    basedOrElse: <D extends Dimension>(id: string, notWith: readonly string[], others: readonly D[]) =>
       schema<BasedFraction | Of<D>>(
         id,
-        { dimensions: ["fraction", ...others], based: true },
+        { dimensions: ["fraction", ...others], based: true, notWith },
         "More than 0; a fraction says by its basis what it is a part of. ",
       ),
   };

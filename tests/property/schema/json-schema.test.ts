@@ -27,14 +27,15 @@ function at(value: unknown, path: string): unknown {
 }
 
 /** The rules that JSON Schema cannot tell, as the documentation of `toJsonSchema` lists them. */
-function beyondJsonSchema(value: unknown, { path }: SprayMathError["issues"][number]): boolean {
+function beyondJsonSchema(value: unknown, { path, message }: SprayMathError["issues"][number]): boolean {
   // Text must read as a quantity of the right dimension and range, or as a day that exists.
   if (typeof at(value, path) === "string") return true;
   // A rate must go with its product's form.
   if (/^products\[\d+\]\.(rate|label\.(min|max))\b/.test(path)) return true;
   // The marks of a tool must lie within it.
   if (/^tools\[\d+\](\.(graduation|least))?/.test(path)) return true;
-  return false;
+  // A number must not be so large or small that it cannot be converted.
+  return /too (large|small) to compute with/.test(message);
 }
 
 describe("the JSON Schema and zod", () => {

@@ -47,7 +47,8 @@ describe("the JSON Schema of a job", () => {
     for (const [place, { properties }] of parts(json)) {
       if (properties === undefined || /\/properties$/.test(place)) continue;
       for (const [name, field] of Object.entries(properties as Record<string, Node>)) {
-        const told = field.description !== undefined || field.const !== undefined;
+        const told =
+          (field as unknown) === false || field.description !== undefined || field.const !== undefined;
         if (!told && !/^(value|unit|of|basis|resolution|uncertainty)$/.test(name))
           silent.push(`${place}/${name}`);
       }

@@ -371,6 +371,13 @@ describe("parsePlanInput", () => {
     expect(product({ rate: { parts: 1, to: 100 } })).toEqual(["missing products[1].rate.of"]);
     expect(product({ rate: { rate: "1 lb/ac" } })).toEqual(["missing products[1].rate.per"]);
     expect(product({ rate: { activeIngredient: "1 lb/ac" } })).toEqual(["missing products[1].rate.contains"]);
+    // { value, unit, per } is neither: with `per` left out it would be another dose.
+    expect(product({ rate: { ...qty(1, "lb/ac"), per: "ground" } })).toEqual([
+      "conflict products[1].rate.per",
+    ]);
+    expect(product({ rate: { ...qty(1, "lb/ac"), high: "2 lb/ac" } })).toEqual([
+      "conflict products[1].rate.high",
+    ]);
     expect(product({ rate: "5 ft" })).toEqual(["wrong-dimension products[1].rate"]);
     expect(product({ formulation: "QQ" })).toEqual(["unknown-choice products[1].formulation"]);
     expect(product({ inSolubleBag: "yes" })).toEqual(["not-a-quantity products[1].inSolubleBag"]);
