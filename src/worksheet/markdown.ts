@@ -75,5 +75,5 @@ function escaped(text: string): string {
     .replace(/:\/\//g, ":\\/\\/")
     .replace(/www\./gi, (found) => `${found.slice(0, -1)}\\.`)
     .replace(/^([-+#=])/, "\\$1")
-    .replace(/^(\d+)([.)])/, "$1\\$2");
+    .replace(/^(\d+)([.)])(?=\s|$)/, "$1\\$2");
 }

@@ -44,7 +44,7 @@ export const HOSTILE_NAMES: readonly string[] = [
   "\"'><style>*{display:none}</style>&amp;&lt;",
   "a | b || c\nd\r\n\n# e\n- f\n1. g\n| h |",
   "\\ $x$ $$ # % & _ ~ ^ { } \\input{/etc/passwd} \\end{document}",
-  "`code` **bold** _under_ [link](javascript:alert(1)) ![pic](http://x.test/y.png) <http://x.test> www.x.test ~~gone~~",
+  "`code` **bold** _under_ [link](javascript:alert(1)) ![pic](http://example.com/y.png) <http://example.com> www.example.com http://example.com a@example.com ~~gone~~",
   "\u001b[31mred\u001b[0m \u0007 \u202egnp.exe \u2066x\u2069 \u2028y",
   "{product} {amount} {n} {x} __proto__ constructor",
   "# heading",
