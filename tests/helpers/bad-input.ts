@@ -1,16 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { SprayMathError } from "../../src/errors.ts";
+import { refusal } from "./refusal.ts";
 
-/** The error that `work` throws; anything else is a failure. */
-export function errorOf(work: () => unknown): SprayMathError {
-  try {
-    work();
-  } catch (error) {
-    if (error instanceof SprayMathError) return error;
-    throw error;
-  }
-  throw new Error("expected an error, and there was none");
-}
+export { refusal as errorOf } from "./refusal.ts";
 
 const JUNK: readonly unknown[] = [null, "5", Number.NaN, Number.POSITIVE_INFINITY, [], {}, true, () => 1];
 const BAD_NUMBERS: readonly unknown[] = [Number.NaN, Number.POSITIVE_INFINITY, -1, "5", null];
@@ -35,7 +26,7 @@ export function refusesMisuse(
   describe(`${name}, misused from plain JavaScript`, () => {
     it.each(JUNK)("refuses %s for its whole input", (junk) => {
       if (typeof junk === "object" && junk !== null && !Array.isArray(junk)) return;
-      expect(errorOf(() => call(junk as never)).path).toBe("");
+      expect(refusal(() => call(junk as never)).path).toBe("");
     });
 
     it("is called with valid input that it accepts", () => {
@@ -47,7 +38,7 @@ export function refusesMisuse(
       const path = field.replace(/\.(\d+)/g, "[$1]");
       it(`refuses junk for ${path}, and says where it is`, () => {
         for (const junk of JUNK) {
-          const error = errorOf(() => call(replaced(valid, steps, junk) as never));
+          const error = refusal(() => call(replaced(valid, steps, junk) as never));
           expect(error.path.startsWith(path), `${String(junk)}: ${error.path}: ${error.message}`).toBe(true);
         }
       });
@@ -55,7 +46,7 @@ export function refusesMisuse(
       if (typeof value !== "object" || value === null || !("value" in value)) continue;
       it(`refuses a bad number in ${path}, and says where it is`, () => {
         for (const bad of BAD_NUMBERS) {
-          const error = errorOf(() => call(replaced(valid, [...steps, "value"], bad) as never));
+          const error = refusal(() => call(replaced(valid, [...steps, "value"], bad) as never));
           expect(error.path.startsWith(path), `${String(bad)}: ${error.path}: ${error.message}`).toBe(true);
         }
       });

@@ -1,13 +1,14 @@
 import { expect } from "vitest";
 import { type ErrorCode, SprayMathError } from "../../src/errors.ts";
 
-/** What `work` throws, which must be the library's own error. */
+/** What `work` throws, which must be the library's own error, with sentences that an app could show. */
 export function refusal(work: () => unknown): SprayMathError {
   try {
     work();
   } catch (error) {
-    if (error instanceof SprayMathError) return error;
-    throw error;
+    if (!(error instanceof SprayMathError)) throw error;
+    expect(error.message).toMatch(/^[A-Z].{15,}$/s);
+    return error;
   }
   throw new Error("nothing was refused");
 }
