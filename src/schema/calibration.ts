@@ -296,7 +296,21 @@ export const calibrationSchema: (options?: ReadingOptions) => Schema<Calibration
   },
 );
 
-/** The day of spraying, for a comparison with a record. */
+/**
+ * The schema of the day of spraying, which a calibration record is compared with.
+ *
+ * @param options - whose numbers and measures text is in; see {@link ReadingOptions}
+ * @returns the schema; the same one each time for the same options
+ * @throws SprayMathError `unknown-choice` for an option
+ *
+ * @example
+ * ```ts
+ * import { todaySchema } from "swath-to-spoon/schema";
+ *
+ * const today = todaySchema().parse({ date: "2025-06-01", conditions: { speed: "3 mph" } });
+ * console.log(today.conditions.speed); // { value: 3, unit: 'mph' }
+ * ```
+ */
 export const todaySchema: (options?: ReadingOptions) => Schema<TodaysConditions> = /* @__PURE__ */ madeOnce(
   (options) =>
     named(

@@ -3,6 +3,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { calibrationRecordSchema, planInputSchema, toJsonSchema } from "../../src/schema/index.ts";
 import { installInto } from "./pack.mjs";
 
 /** A stranger's project: an empty folder outside this tree, with nothing but the packed tarball installed. */
@@ -50,6 +51,14 @@ describe("the packed package", () => {
     const byRequire = node("list.cjs", `const m = require("${path}");\n${list}`);
     expect(byImport).not.toBe("");
     expect(byRequire).toBe(byImport);
+  });
+
+  it.each([
+    ["plan-input", planInputSchema()],
+    ["calibration-record", calibrationRecordSchema()],
+  ])("ships the JSON Schema %s as the schemas tell it", (name, schema) => {
+    const code = `console.log(JSON.stringify(require("swath-to-spoon/schema/${name}.schema.json")))`;
+    expect(JSON.parse(node("schema.cjs", code))).toEqual(toJsonSchema(schema));
   });
 
   it.each([
