@@ -5,6 +5,7 @@ import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
 import { formulaLines } from "../units/lines.js";
 import { resolveUnit } from "../units/resolve.js";
 import { checkShape } from "../units/shape.js";
+import { unitsLike } from "../units/systems.js";
 import type { Length, MassRate, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { positiveNumber } from "./made.js";
@@ -75,7 +76,7 @@ export function cropRate<R extends VolumeRate | MassRate>(input: CropRateInput<R
  */
 export function cropRateWorking(input: CropRateInput): WorkingLine[] {
   const result = cropRate(input);
-  const { length } = unitsWith(input.bandWidth, "bandWidth");
+  const { length } = unitsLike(input.bandWidth.unit);
   return formulaLines({
     id: "area.cropRate",
     formula: "treatedRate * bandWidth / rowSpacing",
@@ -145,7 +146,7 @@ export function treatedRate<R extends VolumeRate | MassRate>(input: TreatedRateI
  */
 export function treatedRateWorking(input: TreatedRateInput): WorkingLine[] {
   const result = treatedRate(input);
-  const { length } = unitsWith(input.bandWidth, "bandWidth");
+  const { length } = unitsLike(input.bandWidth.unit);
   return formulaLines({
     id: "area.treatedRate",
     formula: "cropRate * rowSpacing / bandWidth",

@@ -1,5 +1,6 @@
 import { areaIn, checkedObject, inUnit, unitsWith } from "../units/guard.js";
 import { formulaLines } from "../units/lines.js";
+import { unitsLike } from "../units/systems.js";
 import type { GroundArea, Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { positiveNumber } from "./made.js";
@@ -56,7 +57,7 @@ export function rowLengthOn(input: RowLengthInput): Length {
  */
 export function rowLengthOnWorking(input: RowLengthInput): WorkingLine[] {
   const result = rowLengthOn(input);
-  const { length, area } = unitsWith(input.ground, "ground");
+  const { length, area } = unitsLike(input.ground.unit);
   return formulaLines({
     id: "area.rowLength",
     formula: "ground / rowSpacing",
@@ -118,7 +119,7 @@ export function plantCount(input: PlantCountInput): number {
  */
 export function plantCountWorking(input: PlantCountInput): WorkingLine[] {
   const result = plantCount(input);
-  const { length, area } = unitsWith(input.ground, "ground");
+  const { length, area } = unitsLike(input.ground.unit);
   return formulaLines({
     id: "area.plantCount",
     formula: "ground / (rowSpacing * plantSpacing)",

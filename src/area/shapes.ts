@@ -2,6 +2,7 @@ import { SprayMathError } from "../errors.js";
 import { moreThan } from "../units/decide.js";
 import { checkedList, checkedNumber, checkedObject, inUnit, unitsWith } from "../units/guard.js";
 import { formulaLines } from "../units/lines.js";
+import { unitsLike } from "../units/systems.js";
 import type { GroundArea, Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { madeGround, positiveNumber } from "./made.js";
@@ -56,7 +57,7 @@ export function rectangleArea(input: RectangleInput): GroundArea {
  */
 export function rectangleAreaWorking(input: RectangleInput): WorkingLine[] {
   const result = rectangleArea(input);
-  const { length: unit } = unitsWith(input.length, "");
+  const { length: unit } = unitsLike(input.length.unit);
   return formulaLines({
     id: "area.rectangle",
     formula: "length * width",
@@ -241,7 +242,7 @@ export function trapezoidArea(input: TrapezoidInput): GroundArea {
  */
 export function trapezoidAreaWorking(input: TrapezoidInput): WorkingLine[] {
   const result = trapezoidArea(input);
-  const { length: unit } = unitsWith(input.base, "");
+  const { length: unit } = unitsLike(input.base.unit);
   return formulaLines({
     id: "area.trapezoid",
     formula: "(base + top) / 2 * height",
@@ -297,7 +298,7 @@ export function circleArea(input: CircleInput): GroundArea {
  */
 export function circleAreaWorking(input: CircleInput): WorkingLine[] {
   const result = circleArea(input);
-  const { length: unit } = unitsWith(input.diameter, "");
+  const { length: unit } = unitsLike(input.diameter.unit);
   return formulaLines({
     id: "area.circle",
     formula: "pi * diameter^2 / 4",
@@ -355,7 +356,7 @@ export function ellipseArea(input: EllipseInput): GroundArea {
  */
 export function ellipseAreaWorking(input: EllipseInput): WorkingLine[] {
   const result = ellipseArea(input);
-  const { length: unit } = unitsWith(input.length, "");
+  const { length: unit } = unitsLike(input.length.unit);
   return formulaLines({
     id: "area.ellipse",
     formula: "pi * length * width / 4",
@@ -423,7 +424,7 @@ export function ringArea(input: RingInput): GroundArea {
  */
 export function ringAreaWorking(input: RingInput): WorkingLine[] {
   const result = ringArea(input);
-  const { length: unit } = unitsWith(input.outerDiameter, "");
+  const { length: unit } = unitsLike(input.outerDiameter.unit);
   return formulaLines({
     id: "area.ring",
     formula: "pi * (outerDiameter - innerDiameter) * (outerDiameter + innerDiameter) / 4",
@@ -483,7 +484,7 @@ export function sectorArea(input: SectorInput): GroundArea {
  */
 export function sectorAreaWorking(input: SectorInput): WorkingLine[] {
   const result = sectorArea(input);
-  const { length: unit } = unitsWith(input.radius, "");
+  const { length: unit } = unitsLike(input.radius.unit);
   return formulaLines({
     id: "area.sector",
     formula: "angleDegrees / 360 * pi * radius^2",

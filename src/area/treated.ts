@@ -2,6 +2,7 @@ import { SprayMathError } from "../errors.js";
 import { moreThan } from "../units/decide.js";
 import { areaIn, checkedNumber, checkedObject, unitsWith } from "../units/guard.js";
 import { formulaLines } from "../units/lines.js";
+import { unitsLike } from "../units/systems.js";
 import type { GroundArea, TreatedArea } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { madeTreated, positiveNumber } from "./made.js";
@@ -148,7 +149,7 @@ export function treatedFraction(input: TreatedFractionInput): number {
  */
 export function treatedFractionWorking(input: TreatedFractionInput): WorkingLine[] {
   const result = treatedFraction(input);
-  const { area } = unitsWith(input.treated, "treated");
+  const { area } = unitsLike(input.treated.unit);
   return formulaLines({
     id: "area.treatedFraction",
     formula: "treated / ground",

@@ -1,6 +1,7 @@
 import { moreThan } from "../units/decide.js";
 import { checkedNumber, checkedObject, inUnit, unitsWith } from "../units/guard.js";
 import { formulaLines } from "../units/lines.js";
+import { unitsLike } from "../units/systems.js";
 import type { Fraction, Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { positive } from "./made.js";
@@ -67,7 +68,7 @@ export function boomHeight(input: BoomHeightInput): Length {
 export function boomHeightWorking(input: BoomHeightInput): WorkingLine[] {
   const result = boomHeight(input);
   const { nozzleSpacing, angleDegrees, overlap } = input;
-  const { length } = unitsWith(nozzleSpacing, "nozzleSpacing");
+  const { length } = unitsLike(nozzleSpacing.unit);
   return formulaLines({
     id: "swath.boomHeight",
     formula: "nozzleSpacing * (1 + overlap) / (2 * tan(angleDegrees * pi / 360))",
@@ -147,7 +148,7 @@ export function boomCoverage(input: BoomCoverageInput): BoomCoverage {
 export function boomCoverageWorking(input: BoomCoverageInput): WorkingLine[] {
   const { fanWidth, overlap, gap } = boomCoverage(input);
   const { height, angleDegrees, nozzleSpacing } = input;
-  const { length } = unitsWith(height, "height");
+  const { length } = unitsLike(height.unit);
   return [
     ...formulaLines({
       id: "swath.fanWidth",

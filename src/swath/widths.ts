@@ -1,8 +1,9 @@
 import { SprayMathError, shown } from "../errors.js";
 import { moreThan } from "../units/decide.js";
+import { dimensionOf } from "../units/dimensions.js";
 import { checkedCount, checkedObject, inUnit, unitsWith } from "../units/guard.js";
 import { formulaLines } from "../units/lines.js";
-import { resolveUnit } from "../units/resolve.js";
+import { unitsLike } from "../units/systems.js";
 import type { Fraction, Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { positive } from "./made.js";
@@ -62,7 +63,7 @@ export function boomWidth(input: BoomWidthInput): Length {
  */
 export function boomWidthWorking(input: BoomWidthInput): WorkingLine[] {
   const result = boomWidth(input);
-  const { length } = unitsWith(input.nozzleSpacing, "nozzleSpacing");
+  const { length } = unitsLike(input.nozzleSpacing.unit);
   return formulaLines({
     id: "swath.boom",
     formula: "nozzles * nozzleSpacing",
@@ -151,16 +152,16 @@ export function bandsWidth(input: BandsWidthInput): BandsWidth {
 export function bandsWidthWorking(input: BandsWidthInput): WorkingLine[] {
   const { treated, ground } = bandsWidth(input);
   const { bands, bandWidth, rowSpacing } = input;
-  const { length } = unitsWith(bandWidth, "bandWidth");
+  const { length } = unitsLike(bandWidth.unit);
   const source = "plane geometry";
   return [
-    ...(ground === undefined || rowSpacing === undefined
+    ...(rowSpacing === undefined
       ? []
       : formulaLines({
           id: "swath.bands.ground",
           formula: "bands * rowSpacing",
           terms: { bands, rowSpacing: [rowSpacing, length] },
-          result: ground,
+          result: ground as Length,
           source,
         })),
     ...formulaLines({
@@ -229,7 +230,7 @@ export function widthPerNozzle(input: WidthPerNozzleInput): Length {
  */
 export function widthPerNozzleWorking(input: WidthPerNozzleInput): WorkingLine[] {
   const result = widthPerNozzle(input);
-  const { length } = unitsWith(input.width, "width");
+  const { length } = unitsLike(input.width.unit);
   return formulaLines({
     id: "swath.perNozzle",
     formula: "width / nozzles",
@@ -301,7 +302,7 @@ export function treeRowWidth(input: TreeRowWidthInput): Length {
  */
 export function treeRowWidthWorking(input: TreeRowWidthInput): WorkingLine[] {
   const result = treeRowWidth(input);
-  const { length } = unitsWith(input.rowSpacing, "rowSpacing");
+  const { length } = unitsLike(input.rowSpacing.unit);
   return formulaLines({
     id: "swath.treeRow",
     formula: "rowSpacing * sides / 2",
@@ -365,8 +366,8 @@ export function effectiveWidth(input: EffectiveWidthInput): Length {
  */
 export function effectiveWidthWorking(input: EffectiveWidthInput): WorkingLine[] {
   const result = effectiveWidth(input);
-  const { length } = unitsWith(input.width, "width");
-  const isPart = resolveUnit(input.overlap.unit, "overlap.unit").dimension === "fraction";
+  const { length } = unitsLike(input.width.unit);
+  const isPart = dimensionOf(input.overlap.unit) === "fraction";
   return formulaLines({
     id: "swath.effective",
     formula: isPart ? "width * (1 - overlap)" : "width - overlap",

@@ -65,6 +65,10 @@ describe("the working of boom height", () => {
     const low = { ...down, height: qty(8, "in") };
     expectLinesTrue(boomCoverageWorking(low));
     expect(boomCoverageWorking(low).at(-1)?.result).toEqual(boomCoverage(low).gap);
+    const met = { height: m(0.25), angleDegrees: 90, nozzleSpacing: m(0.5) };
+    const last = [down, low, met].map((input) => boomCoverageWorking(input).at(-1)?.id);
+    expect(last).toEqual(["swath.overlap", "swath.gap", "swath.overlap"]);
+    expect(boomCoverage(down).overlap.unit).toBe("%");
   });
 });
 

@@ -115,6 +115,31 @@ describe("patternUniformity", () => {
     }
   });
 
+  it("tells strips in spacings of the catches in its working", () => {
+    const { terms = {} } = patternUniformityWorking({ ...of([4, 9, 12], "one-way"), swath: m(1.2) })[0] ?? {};
+    const widths = Object.entries(terms).filter(([symbol]) => symbol.startsWith("w"));
+    expect(widths.reduce((sum, [, width]) => sum + (width as number), 0)).toBeCloseTo(2.4, 8);
+  });
+
+  it("takes a cup that stayed dry, and a swath up to a thousand times the pattern", () => {
+    expect(patternUniformity({ ...of([0, 10]), swath: m(1) }).mean).toEqual(qty(5, "mL"));
+    expect(patternUniformity({ ...of([10, 10]), swath: m(1000) }).mean.value).toBeCloseTo(0.01, 12);
+    expectRefused(
+      () => patternUniformity({ ...of([10, 10]), swath: m(1000.5) }),
+      "out-of-range",
+      "swath",
+      "2 catches",
+    );
+  });
+
+  it("refuses catches too large to add up", () => {
+    expectRefused(
+      () => patternUniformity({ ...of([1e308, 1e308, 1e308]), swath: m(0.5) }),
+      "not-finite",
+      "catches",
+    );
+  });
+
   it("refuses swaths that the catches cannot tell, catches of nothing, and mixed ones", () => {
     const pattern = of([1, 2, 3]);
     expectRefused(() => patternUniformity({ ...pattern, swath: m(0.4) }), "out-of-range", "swath");
@@ -160,7 +185,7 @@ describe("widestSwath", () => {
       () => widestSwath({ ...lopsided, limit: qty(1, "%") }),
       "conflict",
       "limit",
-      "most even one has",
+      `most even one has ${Math.min(...[0.5, 1].map((width) => patternUniformity({ ...lopsided, swath: m(width) }).cv.value)).toPrecision(3)} %`,
     );
     expectRefused(() => widestSwath({ ...bell, limit: qty(-1, "%") }), "out-of-range", "limit");
     expectRefused(() => widestSwath({ ...bell, limit: qty(1, "m") as never }), "wrong-dimension", "limit");
@@ -169,6 +194,13 @@ describe("widestSwath", () => {
       "out-of-range",
       "step",
     );
+    // A hundredth of the spacing is still allowed, and swaths in between are not tried.
+    const { swath } = widestSwath({ ...bell, limit: qty(15, "%"), step: qty(5, "mm") });
+    const taken = (3 - swath.value) / 0.005;
+    expect(taken).toBeCloseTo(Math.round(taken), 6);
+    const cvAt = (width: number) => patternUniformity({ ...bell, swath: m(width) }).cv.value;
+    expect(cvAt(swath.value + 0.00125)).toBeLessThan(15);
+    expect(cvAt(swath.value + 0.005)).toBeGreaterThan(15);
   });
 });
 
