@@ -194,13 +194,12 @@ describe("widestSwath", () => {
       "out-of-range",
       "step",
     );
-    // A hundredth of the spacing is still allowed, and swaths in between are not tried.
-    const { swath } = widestSwath({ ...bell, limit: qty(15, "%"), step: qty(5, "mm") });
-    const taken = (3 - swath.value) / 0.005;
-    expect(taken).toBeCloseTo(Math.round(taken), 6);
+    // A hundredth of the spacing is still allowed.
+    expect(widestSwath({ ...bell, limit: qty(15, "%"), step: qty(5, "mm") }).swath.value).toBeGreaterThan(2);
+    // By fifths of a metre down from 3 m: 2.2 m is too uneven, 2 m is even, and 2.15 m, which would do, is not asked about.
     const cvAt = (width: number) => patternUniformity({ ...bell, swath: m(width) }).cv.value;
-    expect(cvAt(swath.value + 0.00125)).toBeLessThan(15);
-    expect(cvAt(swath.value + 0.005)).toBeGreaterThan(15);
+    expect([cvAt(2.2) > 15, cvAt(2.15) < 15, cvAt(2)]).toEqual([true, true, 0]);
+    expect(widestSwath({ ...bell, limit: qty(15, "%"), step: m(0.2) }).swath.value).toBeCloseTo(2, 8);
   });
 });
 
