@@ -12,7 +12,7 @@ export const MOST_SEED: number = MODULUS - 2;
  * Source: S. K. Park and K. W. Miller, "Random number generators: good ones are hard to find", Communications of the ACM
  * 31 (10), 1988, pp. 1192–1201.
  */
-function nextState(state: number): number {
+export function nextState(state: number): number {
   return (MULTIPLIER * state) % MODULUS;
 }
 

@@ -1,0 +1,54 @@
+import { planApplication } from "../../src/plan/index.ts";
+import {
+  ENGLISH,
+  type Messages,
+  practiceProblem,
+  renderHtml,
+  renderText,
+  workingSheet,
+  worksheet,
+} from "../../src/worksheet/index.ts";
+import { TWO_PRODUCTS } from "../helpers/jobs.ts";
+
+const plan = planApplication(TWO_PRODUCTS);
+
+// A table is complete or does not compile: a text, a line, a term, a caution, a problem.
+const { title: _title, ...texts } = ENGLISH.text;
+// @ts-expect-error the title is missing
+export const noTitle: Messages = { ...ENGLISH, text: texts };
+export const noLines: Messages = {
+  ...ENGLISH,
+  // @ts-expect-error the words of most lines are missing
+  lines: { "plan.treated": { found: "all", terms: { x: "plot" } } },
+};
+export const noTerm: Messages = {
+  ...ENGLISH,
+  // @ts-expect-error the width's name is missing
+  lines: { ...ENGLISH.lines, "area.rectangle": { found: "area", terms: { length: "length" } } },
+};
+const { label: _label, ...cautions } = ENGLISH.cautions;
+// @ts-expect-error a caution is missing
+export const noCaution: Messages = { ...ENGLISH, cautions };
+const { dilution: _dilution, ...problems } = ENGLISH.problems;
+// @ts-expect-error a problem is missing
+export const noProblem: Messages = { ...ENGLISH, problems };
+const { "not-halved": _mistake, ...mistakes } = ENGLISH.mistakes;
+// @ts-expect-error a mistake is missing
+export const noMistake: Messages = { ...ENGLISH, mistakes };
+
+// A table may have lines of an app's own.
+export const more: Messages = {
+  ...ENGLISH,
+  lines: { ...ENGLISH.lines, "my-app.sum": { found: "sum", terms: { a: "one", b: "other" } } },
+};
+
+// @ts-expect-error not a system of units
+worksheet(plan, { units: "stone" });
+// @ts-expect-error not a topic
+practiceProblem("cooking", 1);
+// @ts-expect-error a sheet, and not a plan, is laid out
+renderText(plan);
+// @ts-expect-error no option of this name
+renderHtml(worksheet(plan), { script: "x" });
+// @ts-expect-error lines are needed
+workingSheet({ title: "x" });

@@ -1,0 +1,87 @@
+import { describe, expect, it } from "vitest";
+import { planApplication } from "../../../src/plan/index.ts";
+import { qty } from "../../../src/units/index.ts";
+import { fieldCard, renderMarkdown, renderText, worksheet } from "../../../src/worksheet/index.ts";
+import { DOUBTFUL, TWO_PRODUCTS } from "../../helpers/jobs.ts";
+
+const plan = planApplication(TWO_PRODUCTS);
+const card = fieldCard(plan);
+
+describe("a field card", () => {
+  it("goes load by load: half the water, the products, water to the mark, spraying", () => {
+    expect(card.loads.map(({ title }) => title)).toEqual(["Load 1 of 2", "Load 2 of 2"]);
+    const [first] = card.loads;
+    expect(first?.steps).toEqual([
+      "Pour in about 1.7 gal of clean water, and start the agitation.",
+      "Product B: 1.0889 oz wt. Measure 30.8 g on the 200 g scale (0.23% under).",
+      "Product A: 2.177 fl oz. Measure 4 × tablespoon + 1 × teaspoon (0.52% under).",
+      "Fill up with water to the 3.5 gal mark (3.483 gal of water in all).",
+      "Spray it out: enough for 3,953 sq ft.",
+    ]);
+  });
+
+  it("pours in the plan's order of mixing, and says so", () => {
+    expect(plan.mixingOrder).toEqual(["Product B", "Product A"]);
+    for (const { steps } of card.loads) {
+      expect(steps.findIndex((step) => step.startsWith("Product B"))).toBeLessThan(
+        steps.findIndex((step) => step.startsWith("Product A")),
+      );
+    }
+    expect(card.order.at(-1)).toContain("Product B, Product A");
+  });
+
+  it("keeps to the order of the job where the order of mixing is not known", () => {
+    const products = TWO_PRODUCTS.products.map(({ formulation: _, ...product }) => product);
+    const plain = fieldCard(planApplication({ ...TWO_PRODUCTS, products }));
+    expect(plain.loads[0]?.steps[1]).toMatch(/^Product A/);
+    expect(plain.order).toHaveLength(1);
+  });
+
+  it("says that the label's own order goes before common practice", () => {
+    expect(card.order[0]).toMatch(/common practice.*label decides/);
+  });
+
+  it("asks for half of the water, however much of the load is product", () => {
+    const thick = planApplication({
+      plot: { kind: "treated-area", treated: { ...qty(0.1, "ha"), of: "treated" } },
+      calibration: { kind: "known", rate: qty(100, "L/ha") },
+      sprayer: { tank: qty(10, "L") },
+      products: [{ name: "Product A", form: "liquid", rate: qty(80, "L/ha") }],
+      tools: "cylinders",
+    });
+    const [load] = fieldCard(thick).loads;
+    expect(load?.steps[0]).toContain("about 1 L");
+    expect(load?.steps.at(-2)).toContain("2 L of water in all");
+  });
+
+  it("has refusals and warnings on top, the gravest first, and leaves notes to the worksheet", () => {
+    const doubtful = planApplication(DOUBTFUL);
+    const severities = fieldCard(doubtful).warnings.map(({ severity }) => severity);
+    expect(severities).toContain("refusal");
+    expect(severities).toContain("warning");
+    expect(severities).not.toContain("note");
+    expect(severities.lastIndexOf("refusal")).toBeLessThan(severities.indexOf("warning"));
+    expect(worksheet(doubtful).warnings.map(({ severity }) => severity)).toContain("note");
+    const text = renderText(fieldCard(doubtful));
+    expect(text.indexOf("Do not spray")).toBeLessThan(text.indexOf("Load 1"));
+  });
+
+  it("does not tell a dose that cannot be measured as if it could", () => {
+    const [, second] = fieldCard(planApplication(DOUBTFUL)).loads[0]?.steps.slice(1, 3) ?? [];
+    expect(second).toMatch(/^Product B: .* mL\. Not measurable/);
+    expect(second).not.toMatch(/Measure /);
+  });
+
+  it("has a box for every step, and every caution", () => {
+    const steps = card.loads.flatMap((load) => load.steps).length;
+    expect(renderText(card).match(/^\[ \] /gm)).toHaveLength(steps);
+    expect(renderMarkdown(card).match(/^- \[ \] /gm)).toHaveLength(steps);
+    expect(card.cautions).toEqual(plan.cautions.map(({ message }) => message));
+  });
+
+  it("is printed in another system of units, with the tools as they are", () => {
+    const [load] = fieldCard(plan, { units: "metric" }).loads;
+    expect(load?.steps[2]).toBe("Product A: 64.4 mL. Measure 4 × tablespoon + 1 × teaspoon (0.52% under).");
+    expect(load?.steps[3]).toContain("13.25 L mark");
+  });
+});

@@ -1,0 +1,104 @@
+import { describe, expect, it } from "vitest";
+import { planApplication } from "../../../src/plan/index.ts";
+import {
+  ENGLISH,
+  fieldCard,
+  type Messages,
+  practiceProblem,
+  practiceSheet,
+  practiceTopics,
+  renderHtml,
+  renderText,
+  workingSheet,
+  worksheet,
+} from "../../../src/worksheet/index.ts";
+import { GERMAN } from "../../helpers/german.ts";
+import { DOUBTFUL, TWO_PRODUCTS } from "../../helpers/jobs.ts";
+import { WORKINGS } from "../../helpers/workings.ts";
+
+const options = { locale: "de-DE", messages: GERMAN };
+const problems = practiceTopics.map((topic) => practiceProblem(topic, 1, { units: "metric", ...options }));
+const texts = [
+  renderText(worksheet(planApplication(TWO_PRODUCTS), options)),
+  renderText(fieldCard(planApplication(TWO_PRODUCTS), options)),
+  renderText(fieldCard(planApplication(DOUBTFUL), options)),
+  renderText(practiceSheet(problems, { ...options, answers: true })),
+  renderText(workingSheet({ title: "Alles", lines: Object.values(WORKINGS).flat(2) }, options)),
+].map((text) => text.replace(/\s+/g, " "));
+
+/** Every text of a table by its place: `text.title`. */
+function leaves(table: object, at = ""): [string, string][] {
+  return Object.entries(table).flatMap(([name, one]): [string, string][] =>
+    typeof one === "string" ? [[`${at}${name}`, one]] : leaves(one as object, `${at}${name}.`),
+  );
+}
+
+/** The places of a text: `{product}`. */
+const places = (text: string) => [...text.matchAll(/\{(\w+)\}/g)].map(([, name]) => name).sort();
+
+describe("a table of words in another language", () => {
+  // Formulas cite their sources, and warnings without words of their own are the plan's: see below.
+  const english = leaves(ENGLISH).filter(([, text]) =>
+    /[A-Za-z]{4,} [a-z]{2,}/.test(text.replace(/\{\w+\}/g, "")),
+  );
+
+  it("leaves no English text standing", () => {
+    expect(english.length).toBeGreaterThan(100);
+    const parts = english.flatMap(([place, text]) =>
+      text
+        .split(/\{\w+\}/)
+        .flatMap((part) => (/[A-Za-z]{4,} [a-z]{2,}/.test(part) ? [[place, part.trim()]] : [])),
+    );
+    const cited = [...Object.values(WORKINGS).flat(2), ...problems.flatMap(({ working }) => working)];
+    const own = parts.filter(([, part]) => !cited.some(({ source }) => source.includes(part as string)));
+    for (const text of texts) expect(own.filter(([, part]) => text.includes(part as string))).toEqual([]);
+  });
+
+  it("has the places that the English texts have, so that no figure is lost", () => {
+    const german = new Map(leaves(GERMAN));
+    const numbered = (text: string) => places(text).filter((name) => name !== "n");
+    for (const [place, text] of leaves(ENGLISH)) {
+      if (/^(language|lines\.)/.test(place)) continue;
+      expect([place, numbered(german.get(place) ?? "")]).toEqual([place, numbered(text)]);
+    }
+  });
+
+  it("marks the page with its language", () => {
+    expect(renderHtml(worksheet(planApplication(TWO_PRODUCTS), options))).toContain('<html lang="de">');
+  });
+
+  it("names tools, units and sources, and keeps those that it has no name for", () => {
+    const [sheet, card] = texts as [string, string];
+    expect(sheet).toContain("Gallonen je Acre");
+    expect(sheet).toContain("1 EL ÷ 2");
+    expect(sheet).toContain("ebene Geometrie");
+    expect(sheet).toContain("NIST Handbook 44 (2024), Appendix C");
+    expect(card).toContain("4-mal Esslöffel + 1-mal Teelöffel");
+    expect(card).toContain("30,8 g auf: Waage bis 200 g");
+  });
+
+  it("words a warning by its code, with its figures and its product", () => {
+    const messages: Messages = {
+      ...GERMAN,
+      warnings: { "mix-over-tank": "{total}; {tank}; {loads}", "rate-over-max": "{product}!" },
+    };
+    const told = worksheet(planApplication(TWO_PRODUCTS), { ...options, messages }).warnings;
+    expect(told).toContainEqual({ severity: "note", name: "Hinweis", message: "5,284 gal; 4 gal; 2" });
+    const [first] = worksheet(planApplication(DOUBTFUL), { ...options, messages }).warnings;
+    expect(first).toEqual({ severity: "refusal", name: "Nicht spritzen", message: "Product A 8 oz!" });
+  });
+
+  it("leaves the plan's own sentence where it has none for a warning", () => {
+    const plan = planApplication(DOUBTFUL);
+    const messages = worksheet(plan, options).warnings.map(({ message }) => message);
+    const [weak] = plan.warnings.filter(({ code }) => code === "water-without-product");
+    expect(messages).toContain(weak?.message);
+  });
+
+  it("is asked for names of its own only: those of every object are none", () => {
+    const messages: Messages = { ...ENGLISH, tools: {}, units: {}, sources: {} };
+    const line = { id: "constructor", formula: "x", terms: { x: 1 }, result: 1, source: "toString" } as const;
+    const [written] = workingSheet({ title: "", lines: [line] }, { messages }).lines;
+    expect(written?.source).toBe("toString");
+  });
+});

@@ -1,0 +1,134 @@
+import { describe, expect, it } from "vitest";
+import { calibrationRecord } from "../../../src/output-rate/index.ts";
+import { type PlanInput, planApplication } from "../../../src/plan/index.ts";
+import { dimensionOf, isUnit, qty, type Unit, type UnitSystem, unitsOf } from "../../../src/units/index.ts";
+import { counterpart } from "../../../src/worksheet/counterparts.ts";
+import {
+  fieldCard,
+  practiceProblem,
+  practiceSheet,
+  workingSheet,
+  worksheet,
+} from "../../../src/worksheet/index.ts";
+import { TWO_PRODUCTS } from "../../helpers/jobs.ts";
+import { expectRefused } from "../../helpers/refusal.ts";
+
+const plan = planApplication(TWO_PRODUCTS);
+const SYSTEMS: readonly UnitSystem[] = ["us", "metric", "imperial"];
+
+describe("the options of a sheet", () => {
+  it.each([2, 13, 4.5, Number.NaN])("refuse %s digits", (digits) => {
+    const wrong = Number.isNaN(digits) ? "not-finite" : "out-of-range";
+    expectRefused(() => worksheet(plan, { digits }), wrong, "options.digits");
+  });
+
+  it("refuse a locale, a system and a table that are none", () => {
+    expectRefused(() => worksheet(plan, { locale: "not a tag" }), "unknown-choice", "options.locale");
+    expectRefused(() => fieldCard(plan, { units: "stone" as never }), "unknown-choice", "options.units");
+    expectRefused(() => worksheet(plan, { messages: 5 as never }), "not-a-quantity", "options.messages");
+    expectRefused(() => worksheet(plan, null as never), "missing", "options");
+  });
+
+  it("refuse lines and problems that are no list", () => {
+    expectRefused(() => workingSheet({ title: "x", lines: 5 as never }), "not-a-quantity", "lines");
+    expectRefused(() => workingSheet(null as never), "missing", "");
+    expectRefused(() => practiceSheet([]), "too-few", "problems");
+  });
+
+  it("refuse a topic, a seed and a system that are none", () => {
+    expectRefused(() => practiceProblem("cooking" as never, 1), "unknown-choice", "topic");
+    for (const seed of [-1, 1.5, 2 ** 31])
+      expectRefused(() => practiceProblem("area", seed), "out-of-range", "seed");
+    expectRefused(() => practiceProblem("area", "1" as never), "not-a-quantity", "seed");
+    expectRefused(
+      () => practiceProblem("area", 1, { units: "stone" as never }),
+      "unknown-choice",
+      "options.units",
+    );
+  });
+
+  it("set how many digits the working has", () => {
+    const rate = (digits: number) => worksheet(plan, { digits }).steps[1]?.lines.at(-1)?.result;
+    expect([rate(3), rate(6), rate(12)]).toEqual(["38.6 gal/ac", "38.5688 gal/ac", "38.56875 gal/ac"]);
+  });
+});
+
+describe("a unit's counterpart", () => {
+  const units = (
+    [
+      "length",
+      "area",
+      "volume",
+      "mass",
+      "pressure",
+      "speed",
+      "volumeRate",
+      "massRate",
+      "density",
+      "flow",
+    ] as const
+  ).flatMap((dimension): Unit[] => unitsOf(dimension));
+
+  it.each(SYSTEMS)("in %s measures the same kind of thing, and is its own counterpart", (system) => {
+    for (const unit of units) {
+      const other = counterpart(unit, system);
+      expect(isUnit(other), `${unit}: ${other}`).toBe(true);
+      expect(dimensionOf(other), unit).toBe(dimensionOf(unit));
+      expect(counterpart(other, system), unit).toBe(other);
+    }
+  });
+});
+
+describe("a worksheet in another system of units", () => {
+  const job: PlanInput = {
+    ...TWO_PRODUCTS,
+    calibration: {
+      kind: "record",
+      record: calibrationRecord({
+        date: "2025-04-12",
+        measurement: { kind: "direct-strip", caught: qty(450, "mL"), catchUnit: "fl_oz", rateUnit: "gal/ac" },
+        conditions: { pressure: qty(30, "psi"), operator: "Sam" },
+      }),
+    },
+    today: { date: "2025-05-01", conditions: { pressure: qty(40, "psi"), operator: "Ana" } },
+  };
+
+  it("keeps a strip read directly as the method it is, and tells its result", () => {
+    const lines = worksheet(planApplication(job), { units: "metric" }).steps[1]?.lines ?? [];
+    expect(lines.map(({ numbers }) => numbers)).toEqual([
+      "450 mL × 0.033814",
+      "15.2163 fl oz × 1 gal/ac",
+      "15.2163 gal/ac × 9.35396",
+    ]);
+    // 450 mL / 29.5735295625 mL × 3.785411784 L / 0.40468564224 ha = 142.3327.
+    expect(lines.at(-1)?.result).toBe("142.333 L/ha");
+  });
+
+  it("asks the same questions of the job, in its own units", () => {
+    const doubtful = planApplication({ ...job, thresholds: { leastRate: qty(30, "gal/ac") } });
+    const told = worksheet(doubtful, { units: "metric" });
+    const names = (sheet: typeof told) => sheet.warnings.map(({ name }) => name);
+    expect(names(told)).toEqual(names(worksheet(doubtful)));
+    const [rate] = told.warnings.filter(({ message }) => /puts out/.test(message));
+    expect(rate?.message).toContain("142.3 L/ha");
+    expect(rate?.message).toContain("280.6 L/ha");
+    expect(told.warnings.map(({ message }) => message).join(" ")).not.toMatch(/\bgal\b|\bpsi\b/);
+  });
+
+  it("leaves the plan and its input as they are", () => {
+    const before = JSON.stringify(plan);
+    worksheet(plan, { units: "metric" });
+    fieldCard(plan, { units: "imperial" });
+    expect(JSON.stringify(plan)).toBe(before);
+  });
+
+  it("costs the same", () => {
+    const products = TWO_PRODUCTS.products.map((product) => ({
+      ...product,
+      price: { amount: 40, per: product.form === "dry" ? qty(5, "lb") : qty(1, "gal") },
+    }));
+    expect(() =>
+      worksheet(planApplication({ ...TWO_PRODUCTS, products }), { units: "metric" }),
+    ).not.toThrow();
+  });
+});

@@ -1,0 +1,32 @@
+import { describe, expect, it } from "vitest";
+import { drawFrom, MOST_SEED, nextState } from "../../../src/worksheet/practice/random.ts";
+
+describe("the random numbers of practice problems", () => {
+  it("are those of the minimal standard generator: 1,043,618,065 after 10,000 steps from 1 (Park and Miller, 1988)", () => {
+    let state = 1;
+    for (let i = 0; i < 10_000; i++) state = nextState(state);
+    expect(state).toBe(1_043_618_065);
+  });
+
+  it("stay within what is drawn from, at both ends of the seeds, and reach both ends of a range", () => {
+    const seen = new Set<number>();
+    for (let seed = 0; seed < 3000; seed++) {
+      const value = drawFrom(seed % 2 === 0 ? seed : MOST_SEED - seed).step(0.5, 4, 0.25);
+      expect(value * 4).toBe(Math.round(value * 4));
+      expect(value).toBeGreaterThanOrEqual(0.5);
+      expect(value).toBeLessThanOrEqual(4);
+      seen.add(value);
+    }
+    expect(seen.size).toBe(15);
+  });
+
+  it("fall evenly on a list", () => {
+    const counts = [0, 0, 0, 0];
+    for (let seed = 0; seed < 4000; seed++) {
+      const at = drawFrom(seed * 7919).pick([0, 1, 2, 3]);
+      counts[at] = (counts[at] ?? 0) + 1;
+    }
+    // 1,000 each; five standard deviations of a binomial count are 137.
+    for (const count of counts) expect(Math.abs(count - 1000)).toBeLessThan(137);
+  });
+});
