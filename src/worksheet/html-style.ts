@@ -6,7 +6,7 @@ export const STYLE: string = `
 :root { color-scheme: light; }
 * { box-sizing: border-box; }
 body { margin: 0; background: #fff; color: #1a1a1a; font: 1rem/1.45 system-ui, sans-serif; }
-main { max-width: 46rem; margin: 0 auto; padding: 1rem; overflow-wrap: break-word; }
+main { max-width: 46rem; margin: 0 auto; padding: 1rem; overflow-wrap: anywhere; }
 h1 { font-size: 1.5rem; line-height: 1.2; margin: 0 0 1rem; }
 h2 { font-size: 1.2rem; margin: 1.75rem 0 0.5rem; border-bottom: 2px solid #2f4f2f; padding-bottom: 0.15rem; }
 h3 { font-size: 1rem; margin: 1.25rem 0 0.35rem; }
@@ -17,7 +17,7 @@ th, td { text-align: start; vertical-align: top; padding: 0.3rem 0.5rem 0.3rem 0
 thead th { font-size: 0.8rem; color: #4a4a4a; }
 tbody th { font-weight: 600; width: 32%; }
 .table td:nth-child(2):nth-last-child(2) { white-space: nowrap; }
-.table th { overflow-wrap: anywhere; }
+thead th { overflow-wrap: normal; }
 ul, ol { margin: 0.35rem 0; padding-inline-start: 1.25rem; }
 .alerts { list-style: none; padding: 0; }
 .alerts li { border-inline-start: 0.35rem solid #595959; padding: 0.35rem 0.6rem; margin: 0.35rem 0; background: #f4f4f4; }
@@ -63,4 +63,4 @@ ul, ol { margin: 0.35rem 0; padding-inline-start: 1.25rem; }
 `;
 
 /** What a Content-Security-Policy names to let the style of every page pass: `style-src 'sha256-…'`. */
-export const STYLE_HASH: string = "'sha256-ZKm9dIAuwZASrzyrYrRJPu2zOwWFGeob8lVRk301gWk='";
+export const STYLE_HASH: string = "'sha256-w9DV1YQcVrdIoI2ZdQbxryNHbEpVVRlqGphYTvfOuz8='";

@@ -1,0 +1,210 @@
+import { readFileSync } from "node:fs";
+import { createServer, type Server } from "node:http";
+import { createRequire } from "node:module";
+import type { AddressInfo } from "node:net";
+import { type Browser, type Page, chromium as playwright } from "playwright-core";
+import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { planApplication } from "../../src/plan/index.ts";
+import {
+  fieldCard,
+  practiceProblem,
+  practiceSheet,
+  practiceTopics,
+  renderHtml,
+  type Sheet,
+  STYLE_HASH,
+  workingSheet,
+  worksheet,
+} from "../../src/worksheet/index.ts";
+import { plain } from "../../src/worksheet/plain.ts";
+import { GERMAN } from "../helpers/german.ts";
+import { DOUBTFUL, HOSTILE_NAMES, planNamed, TWO_PRODUCTS } from "../helpers/jobs.ts";
+import { WORKINGS } from "../helpers/workings.ts";
+import { chromium, FLAGS } from "./chromium.mjs";
+
+const path = chromium();
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+const plan = planApplication(TWO_PRODUCTS);
+const problems = practiceTopics.map((topic) => practiceProblem(topic, 1));
+const SHEETS: Record<string, Sheet> = {
+  worksheet: worksheet(plan),
+  "worksheet-metric": worksheet(plan, { units: "metric", locale: "de-DE", messages: GERMAN }),
+  "worksheet-doubtful": worksheet(planApplication(DOUBTFUL)),
+  "worksheet-long": worksheet(planNamed([`Product ${"x".repeat(150)}`, "Product B"])),
+  card: fieldCard(plan),
+  "card-doubtful": fieldCard(planApplication(DOUBTFUL)),
+  "card-long": fieldCard(planNamed([`Product ${"x".repeat(150)}`, "Product B"])),
+  working: workingSheet({ title: "Everything", lines: Object.values(WORKINGS).flat(2) }),
+  practice: practiceSheet(problems, { answers: true }),
+  pupils: practiceSheet(problems),
+};
+for (const [i, name] of HOSTILE_NAMES.entries()) {
+  SHEETS[`hostile-${i}`] = worksheet(planNamed([name, "Product B"]));
+}
+const POLICIES: Record<string, string | undefined> = {
+  hash: `default-src 'none'; style-src ${STYLE_HASH}`,
+  nonce: "default-src 'none'; style-src 'nonce-dGVzdA=='",
+  none: undefined,
+};
+
+/** Each sheet under each policy, at `/policy/sheet`. */
+function serve(): Promise<Server> {
+  const server = createServer((request, response) => {
+    const [, policy = "", name = ""] = (request.url ?? "").split("/");
+    const sheet = SHEETS[name];
+    if (sheet === undefined) {
+      response.writeHead(204).end();
+      return;
+    }
+    const rule = POLICIES[policy];
+    if (rule !== undefined) response.setHeader("content-security-policy", rule);
+    response.setHeader("content-type", "text/html; charset=utf-8");
+    response.end(renderHtml(sheet, policy === "nonce" ? { nonce: "dGVzdA==" } : {}));
+  });
+  return new Promise((resolve) => server.listen(0, "127.0.0.1", () => resolve(server)));
+}
+
+if (path === undefined && !process.env.CI) {
+  console.log("skipped: no Chromium or Chrome found; set CHROMIUM to the path of one");
+}
+
+describe.skipIf(path === undefined && !process.env.CI)("a sheet in a browser", () => {
+  let server: Server;
+  let browser: Browser;
+  let page: Page;
+  let complaints: string[] = [];
+
+  beforeAll(async () => {
+    if (path === undefined)
+      throw new Error("CI has no browser; tests/browser/chromium.mjs could not install one");
+    server = await serve();
+    browser = await playwright.launch({ executablePath: path, args: FLAGS });
+  });
+
+  afterAll(async () => {
+    await browser?.close();
+    server?.close();
+  });
+
+  afterEach(async () => {
+    await page?.close();
+    complaints = [];
+  });
+
+  async function open(policy: string, name: string, width = 375): Promise<Page> {
+    page = await browser.newPage({ viewport: { width, height: 740 } });
+    page.on("console", (message) => complaints.push(message.text()));
+    page.on("pageerror", (error) => complaints.push(error.message));
+    page.on("dialog", (dialog) => {
+      complaints.push(`dialog: ${dialog.message()}`);
+      void dialog.dismiss();
+    });
+    page.on("request", (request) => {
+      if (!request.isNavigationRequest() && !request.url().endsWith("/favicon.ico"))
+        complaints.push(request.url());
+    });
+    await page.goto(`http://127.0.0.1:${(server.address() as AddressInfo).port}/${policy}/${name}`);
+    return page;
+  }
+
+  /** The page's own width and the window's: the same where nothing has to be scrolled to the side. */
+  async function widths(): Promise<[page: number, window: number]> {
+    return page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
+  }
+
+  it.each(Object.keys(SHEETS).filter((name) => !name.startsWith("hostile")))(
+    "%s fits a phone of 375 px, asks for nothing, and gives an accessibility checker nothing to object to",
+    async (name) => {
+      await open("none", name);
+      expect(await widths()).toEqual([375, 375]);
+      expect(complaints).toEqual([]);
+      await page.evaluate(axe);
+      const { violations, passes } = await page.evaluate(async () => {
+        type Found = { id: string; nodes: { html: string }[] };
+        const { axe: loaded } = globalThis as unknown as {
+          axe: { run(): Promise<{ violations: Found[]; passes: Found[] }> };
+        };
+        const found = await loaded.run();
+        const told = (list: Found[]) => list.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+        return { violations: told(found.violations), passes: told(found.passes) };
+      });
+      expect(violations).toEqual([]);
+      expect(passes.length).toBeGreaterThan(10);
+    },
+  );
+
+  it.each(["hash", "nonce"])("keeps its style under a strict policy, let through by %s", async (policy) => {
+    await open(policy, "card");
+    const style = await page.evaluate(() => {
+      const main = getComputedStyle(document.querySelector("main") as Element);
+      return {
+        width: main.maxWidth,
+        list: getComputedStyle(document.querySelector(".boxes") as Element).listStyleType,
+      };
+    });
+    expect(style).toEqual({ width: "736px", list: "none" });
+    expect(complaints).toEqual([]);
+  });
+
+  it("loses its style, and no more, under a policy that lets none through", async () => {
+    POLICIES.wrong = "default-src 'none'; style-src 'sha256-AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA='";
+    await open("wrong", "card");
+    expect(complaints.join(" ")).toMatch(/Content.Security.Policy/i);
+    expect(await page.locator("h1").textContent()).toBe("Field card");
+  });
+
+  it.each(HOSTILE_NAMES.map((name, i) => [i, name] as const))(
+    "shows hostile name %i as text: %j",
+    async (i, name) => {
+      await open("none", `hostile-${i}`);
+      expect(await page.locator("script, img, link, iframe, object, a").count()).toBe(0);
+      expect(await page.locator("style").count()).toBe(1);
+      const cell = page.locator("table.table").first().locator("tbody th").first();
+      expect((await cell.textContent())?.trim()).toBe(plain(name).trim());
+      expect(await widths()).toEqual([375, 375]);
+      expect(complaints).toEqual([]);
+    },
+  );
+
+  it("has headings in order and tables whose cells are named, as a screen reader is told", async () => {
+    await open("none", "worksheet");
+    expect(await page.getByRole("heading", { level: 1 }).allInnerTexts()).toEqual(["Spray job worksheet"]);
+    expect(await page.getByRole("heading", { level: 2 }).allInnerTexts()).toContain("Working");
+    const load = page.getByRole("table", { name: "Load 1 of 2" });
+    expect(await load.getByRole("columnheader").allInnerTexts()).toEqual(["Product", "Amount", "Measure"]);
+    expect(await load.getByRole("rowheader").allInnerTexts()).toEqual(["Product A", "Product B"]);
+    expect(await load.getByRole("cell").first().textContent()).toBe("2.177 fl oz");
+    expect(await page.getByRole("table", { name: "The job" }).getByRole("rowheader").count()).toBe(5);
+  });
+
+  it("has boxes that are ticked by their text, with no script", async () => {
+    await open("hash", "card");
+    const box = page.getByRole("checkbox", { name: /Product A: 2\.177 fl oz/ });
+    await page.getByText("Product A: 2.177 fl oz").click();
+    expect(await box.isChecked()).toBe(true);
+    expect(await page.getByRole("checkbox").count()).toBe(10);
+  });
+
+  it.each([
+    ["worksheet", "Letter"],
+    ["worksheet", "A4"],
+    ["worksheet-metric", "A4"],
+    ["card", "Letter"],
+    ["card", "A4"],
+    ["pupils", "A4"],
+  ] as const)("prints %s on one sheet of %s", async (name, format) => {
+    await open("hash", name);
+    expect(pagesOf(await page.pdf({ format }))).toBe(1);
+  });
+
+  it("prints a long job on as many sheets as it takes", async () => {
+    await open("hash", "working");
+    expect(pagesOf(await page.pdf({ format: "A4" }))).toBeGreaterThan(1);
+  });
+});
+
+/** How many pages a PDF has: its page objects. */
+function pagesOf(pdf: Buffer): number {
+  return pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
+}
