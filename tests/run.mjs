@@ -85,7 +85,7 @@ if (all) {
     await Promise.all([manifest, resolution, unused]);
   }
   rmSync(CONFORMANCE_OUT, { recursive: true, force: true });
-  await vitest(["unit", "property", "handbook", "docs", "package"]);
+  await vitest(["unit", "property", "handbook", "docs", "package", "browser"]);
   await step("conformance page as committed", process.execPath, ["tests/conformance/run.mjs", "--check"]);
 } else {
   await vitest(["unit"]);

@@ -31,6 +31,7 @@ export default defineConfig({
       project("handbook", 10_000),
       project("docs", 60_000),
       project("package", 240_000),
+      project("browser", 120_000),
     ],
   },
 });
