@@ -91,8 +91,8 @@ export const practiceTopics: readonly PracticeTopic[] = Object.keys(TOPICS) as P
  * import { practiceProblem } from "swath-to-spoon/worksheet";
  *
  * const { problem, answer, mistakes } = practiceProblem("percent-mix", 7);
- * console.log(problem); // The label asks for 0.5% v/v of an additive in the mix. How much of it goes into a tank of 25 gal (fl oz)?
- * console.log(answer, mistakes[0]?.mistake); // { value: 16, unit: 'fl_oz' } percent-as-part
+ * console.log(problem); // The label asks for 0.5% v/v of an additive in the mix. How much of it goes into a tank of 8 gal (fl oz)?
+ * console.log(answer, mistakes[0]?.mistake); // { value: 5.12, unit: 'fl_oz' } percent-as-part
  * ```
  */
 export function practiceProblem(
