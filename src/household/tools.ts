@@ -218,6 +218,9 @@ export function checkedTools(tools: ToolSetName | readonly MeasuringTool[]): rea
   return tools;
 }
 
+// No instrument shows more: past it a unit is wrong, and whole numbers of marks run out of size.
+const MOST_MARKS = 1_000_000_000;
+
 function checkTool(given: MeasuringTool, path: string): void {
   const { name, capacity, graduation, least } = checkedObject(given, path);
   if (typeof name !== "string" || name.trim() === "") {
@@ -242,6 +245,20 @@ function checkTool(given: MeasuringTool, path: string): void {
         "wrong-dimension",
         `${path}.${field}`,
         `Given ${size.value} ${size.unit} for a tool that holds ${capacity.value} ${capacity.unit}; wanted both as a volume or both as a weight.`,
+      );
+    }
+  }
+  for (const [field, size] of Object.entries({
+    graduation: capacity,
+    ...(least !== undefined && { least }),
+  })) {
+    const marks =
+      inUnit(size as Volume, graduation.unit as VolumeUnit, `${path}.${field}`) / graduation.value;
+    if (marks > MOST_MARKS) {
+      throw new SprayMathError(
+        "out-of-range",
+        `${path}.${field}`,
+        `Given a ${name} with ${marks} marks of ${graduation.value} ${graduation.unit} up to ${size.value} ${size.unit}; wanted ${MOST_MARKS} or fewer. Check the units.`,
       );
     }
   }

@@ -1,4 +1,4 @@
-import { within } from "../errors.js";
+import { SprayMathError, within } from "../errors.js";
 import { convertValue } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { checkedList, checkedObject, inUnit } from "../units/guard.js";
@@ -14,7 +14,7 @@ import { toldLines } from "./told-lines.js";
  * @typeParam A - a volume for a sprayer, a mass for a spreader
  */
 export interface StripRunsInput<A extends Volume | Mass = Volume> {
-  /** The runs, at least two; they need not be over the same strip. */
+  /** The runs, 2 to 500; they need not be over the same strip. */
   readonly runs: readonly StripRun<A>[];
   /**
    * How far a run may lie from the mean of the others, more than 0. 5 % unless given: common practice, no source. A
@@ -69,7 +69,7 @@ export interface StripRuns<R extends VolumeRate | MassRate = VolumeRate> {
  *
  * @param input - the runs, and the limit where it is not to be 5 %
  * @returns rates in the units of the first run, gal/ac, imp_gal/ac or L/ha (lb/ac or kg/ha for masses)
- * @throws SprayMathError `too-few` for fewer than two runs, or what {@link stripRate} throws, with the run in the path:
+ * @throws SprayMathError `too-few` for fewer than two runs, `out-of-range` for more than 500, or what {@link stripRate} throws, with the run in the path:
  * `runs[1].used`
  *
  * @example
@@ -174,6 +174,8 @@ export function stripRunsSpreadWorking(input: StripRunsInput<Volume> | StripRuns
   return spreadLines("output-rate.strip-runs", rates, mean, unit);
 }
 
+// Nobody walks a strip more often; a longer list is a mistake in the input.
+const MOST_RUNS = 500;
 const DEFAULT_LIMIT: Fraction = { value: 5, unit: "%" };
 const MEAN_SOURCE = "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.1 and 1.3.5.6";
 
@@ -188,9 +190,15 @@ interface CheckedRuns {
 
 function checkedRuns(input: StripRunsInput<Volume> | StripRunsInput<Mass>): CheckedRuns {
   const { runs } = checkedObject(input, "");
-  const told = checkedList<StripRun<Volume> | StripRun<Mass>>(runs, "runs", 2).map(
-    (run, at): Quantity => within(`runs[${at}]`, () => stripRate(run)),
-  );
+  const list = checkedList<StripRun<Volume> | StripRun<Mass>>(runs, "runs", 2);
+  if (list.length > MOST_RUNS) {
+    throw new SprayMathError(
+      "out-of-range",
+      "runs",
+      `Given ${list.length} runs; wanted ${MOST_RUNS} or fewer, those of one calibration.`,
+    );
+  }
+  const told = list.map((run, at): Quantity => within(`runs[${at}]`, () => stripRate(run)));
   const { unit } = told[0] as Quantity;
   const rates = told.map((rate, at) =>
     convertValue(rate.value, rate.unit, unit, `runs[${at}].used`, "runs[0].used"),

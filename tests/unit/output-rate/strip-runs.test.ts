@@ -78,6 +78,9 @@ describe("stripRuns", () => {
 
   it("refuses a single run, and sprays mixed with granules", () => {
     expectRefused(() => stripRuns({ runs: litres([2]) }), "too-few", "runs");
+    expectRefused(() => stripRuns({ runs: litres(Array<number>(501).fill(2)) }), "out-of-range", "runs");
+    expectRefused(() => stripRuns({ runs: litres(Array<number>(200_000).fill(2)) }), "out-of-range", "runs");
+    expect(stripRuns({ runs: litres(Array<number>(500).fill(2)) }).agree).toBe(true);
     const mixed = [...litres([2]), { ...strip, used: qty(2, "kg") }];
     expectRefused(() => stripRuns({ runs: mixed } as never), "wrong-dimension", "runs[0].used");
   });
