@@ -5,6 +5,8 @@ export type FormulaNode =
   | { readonly kind: "number"; readonly text: string }
   | { readonly kind: "symbol"; readonly name: string }
   | { readonly kind: "call"; readonly name: string; readonly args: readonly FormulaNode[] }
+  /** Flat, since a job of many plots is a sum of as many terms. */
+  | { readonly kind: "sum"; readonly first: FormulaNode; readonly rest: readonly SumTerm[] }
   | {
       readonly kind: "operation";
       readonly operator: string;
@@ -12,6 +14,12 @@ export type FormulaNode =
       readonly right: FormulaNode;
     }
   | { readonly kind: "group"; readonly inner: FormulaNode };
+
+/** A term of a sum after the first, with its sign. */
+export interface SumTerm {
+  readonly sign: "+" | "-";
+  readonly node: FormulaNode;
+}
 
 const TOKEN = /\s*(?:(\d+(?:\.\d+)?)|([A-Za-z][A-Za-z0-9]*)|([-+*/^(),]))/y;
 
@@ -34,13 +42,23 @@ function unreadable(formula: string): SprayMathError {
   );
 }
 
-// Loosest first. Every operator groups to the left but the power, which no formula here repeats.
-const LEVELS = ["+-", "*/", "^"] as const;
+// Loosest first. Both group to the left; no formula here has a power of a power.
+const LEVELS = ["*/", "^"] as const;
 
 /** Takes a formula in symbols apart: `used / (swath * distance)`. */
 export function parseFormula(formula: string): FormulaNode {
   const list = tokens(formula);
   let at = 0;
+
+  function sum(): FormulaNode {
+    const first = operation(0);
+    const rest: SumTerm[] = [];
+    for (let sign = list[at]; sign === "+" || sign === "-"; sign = list[at]) {
+      at++;
+      rest.push({ sign, node: operation(0) });
+    }
+    return rest.length === 0 ? first : { kind: "sum", first, rest };
+  }
 
   function operation(level: number): FormulaNode {
     const operators = LEVELS[level];
@@ -60,7 +78,7 @@ export function parseFormula(formula: string): FormulaNode {
   function operand(): FormulaNode {
     const token = list[at++];
     if (token === "(") {
-      const inner = operation(0);
+      const inner = sum();
       close();
       return { kind: "group", inner };
     }
@@ -68,10 +86,10 @@ export function parseFormula(formula: string): FormulaNode {
     if (/^\d/.test(token)) return { kind: "number", text: token };
     if (list[at] !== "(") return { kind: "symbol", name: token };
     at++;
-    const args = [operation(0)];
+    const args = [sum()];
     while (list[at] === ",") {
       at++;
-      args.push(operation(0));
+      args.push(sum());
     }
     close();
     return { kind: "call", name: token, args };
@@ -81,7 +99,7 @@ export function parseFormula(formula: string): FormulaNode {
     if (list[at++] !== ")") throw unreadable(formula);
   }
 
-  const node = operation(0);
+  const node = sum();
   if (at !== list.length) throw unreadable(formula);
   return node;
 }

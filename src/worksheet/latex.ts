@@ -103,7 +103,6 @@ function working(line: WrittenLine, sources: readonly string[]): string {
   ].join(" ");
 }
 
-const SIGNS: Readonly<Record<string, string>> = { "*": " \\times ", "+": " + ", "-": " - " };
 const FUNCTIONS: Readonly<Record<string, readonly [before: string, after: string]>> = {
   sqrt: ["\\sqrt{", "}"],
   ceil: ["\\left\\lceil ", " \\right\\rceil"],
@@ -128,10 +127,12 @@ function math(node: FormulaNode, written: (symbol: string) => string): string {
       const [before, after] = FUNCTIONS[node.name] ?? ["\\left(", "\\right)"];
       return before + node.args.map(inner).join("; ") + after;
     }
+    case "sum":
+      return inner(node.first) + node.rest.map((term) => ` ${term.sign} ${inner(term.node)}`).join("");
     case "operation": {
       const { operator, left, right } = node;
       if (operator === "/") return `\\frac{${inner(bare(left))}}{${inner(bare(right))}}`;
-      if (operator !== "^") return inner(left) + (SIGNS[operator] ?? operator) + inner(right);
+      if (operator !== "^") return `${inner(left)} \\times ${inner(right)}`;
       const base = left.kind === "symbol" ? bracketed(inner(left)) : inner(left);
       return `{${base}}^{${inner(right)}}`;
     }

@@ -78,6 +78,8 @@ function numbersIn(node: FormulaNode): string[] {
       return [];
     case "group":
       return numbersIn(node.inner);
+    case "sum":
+      return [node.first, ...node.rest.map((term) => term.node)].flatMap(numbersIn);
     case "operation":
       return [...numbersIn(node.left), ...numbersIn(node.right)];
     case "call":

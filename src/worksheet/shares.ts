@@ -16,7 +16,8 @@ export interface PrintedShares {
  * give the smallest of them `digits` significant digits, and all are rounded down, so that nothing printed is over.
  */
 export function printedShares(amounts: readonly Quantity[], digits: number): PrintedShares {
-  const smallest = Math.min(...amounts.map(({ value }) => value));
+  // No spread: a job may have more loads than a call has room for arguments.
+  const smallest = amounts.reduce((least, { value }) => Math.min(least, value), Number.POSITIVE_INFINITY);
   const decimals = Math.min(12, Math.max(0, digits - 1 - Math.floor(Math.log10(smallest))));
   const unit = amounts[0]?.unit ?? "fl_oz";
   const rounded = amounts.map(({ value }) => decided(value).round(decimals, 0));

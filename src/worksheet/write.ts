@@ -24,6 +24,8 @@ export function formulaText(
       return node.name === "pi" ? "π" : written(node.name);
     case "group":
       return `(${inner(node.inner)})`;
+    case "sum":
+      return inner(node.first) + node.rest.map((term) => signed(term.sign, term.node, inner)).join("");
     case "operation":
       return operation(node, inner);
     case "call": {
@@ -39,9 +41,15 @@ function operation(
   inner: (node: FormulaNode) => string,
 ): string {
   const [a, b] = [inner(left), inner(right)];
-  // "5 ft^2" would read as square feet, and "3 − -2" stumbles.
+  // "5 ft^2" would read as square feet.
   const base = operator === "^" && left.kind === "symbol" && (/\s/.test(a) || isSigned(a)) ? `(${a})` : a;
-  return base + (SIGNS[operator] ?? operator) + (right.kind === "symbol" && isSigned(b) ? `(${b})` : b);
+  return base + signed(operator, right, () => b);
+}
+
+/** A sign and what stands behind it; in brackets where that begins with a minus of its own. */
+function signed(sign: string, node: FormulaNode, inner: (node: FormulaNode) => string): string {
+  const text = inner(node);
+  return (SIGNS[sign] ?? sign) + (node.kind === "symbol" && isSigned(text) ? `(${text})` : text);
 }
 
 /** Whether a written number has a sign before it, in any locale's hand. */

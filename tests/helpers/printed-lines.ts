@@ -56,6 +56,7 @@ const SIGNS: Readonly<Record<string, string>> = {
  */
 function sumOf(
   { numbers, terms }: WrittenLine,
+  read: (text: string) => number,
   functions: Messages["functions"],
 ): { expression: string; printed: string[] } {
   const values = [...new Set(Object.values(terms).map(({ value }) => value))].sort(
@@ -68,8 +69,12 @@ function sumOf(
     const value = values.find((one) => rest.startsWith(one));
     const name = names.find(([text]) => rest.startsWith(`${text}(`));
     if (value !== undefined) {
-      expression += `v${printed.length}`;
-      printed.push(value);
+      // A power is the formula's own whole number, and not rounded.
+      if (expression.endsWith("^")) expression += read(value);
+      else {
+        expression += `v${printed.length}`;
+        printed.push(value);
+      }
       rest = rest.slice(value.length);
     } else if (name !== undefined) {
       expression += name[1];
@@ -79,7 +84,7 @@ function sumOf(
       rest = rest.slice(1);
     }
   }
-  if (!/^[\s\dv+\-*/^(),a-z]*$/.test(expression)) throw new Error(`cannot read ${numbers}`);
+  if (!/^[\s\d.v+\-*/^(),a-z]*$/.test(expression)) throw new Error(`cannot read ${numbers}`);
   return { expression, printed };
 }
 
@@ -97,7 +102,7 @@ export function expectPrintedTrue(
     functions,
   }: { read: (text: string) => number; digits: number; functions: Messages["functions"] },
 ): void {
-  const { expression, printed } = sumOf(line, functions);
+  const { expression, printed } = sumOf(line, read, functions);
   const evaluator = compiledOnce(expression);
   const values = printed.map(read);
   const at = (changed: readonly number[]): number =>

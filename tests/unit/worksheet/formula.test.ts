@@ -19,8 +19,27 @@ describe("a formula, taken apart and written", () => {
   });
 
   it("keeps to the usual order of operations", () => {
-    expect(parseFormula("a + b * c")).toMatchObject({ operator: "+", right: { operator: "*" } });
+    expect(parseFormula("a + b * c")).toMatchObject({
+      kind: "sum",
+      rest: [{ sign: "+", node: { operator: "*" } }],
+    });
     expect(parseFormula("a / b / c")).toMatchObject({ operator: "/", left: { operator: "/" } });
+  });
+
+  it("takes a sum of 100,000 terms, as a job of many plots is", () => {
+    const formula = Array.from({ length: 100_000 }, (_, i) => `x${i}`).join(" + ");
+    expect(written(formula).split(" + ")).toHaveLength(100_000);
+  });
+
+  it("puts brackets round a number that has a sign or is to be squared", () => {
+    const values: Record<string, string> = { a: "5 ft", b: "-2 ft", c: "3" };
+    const text = (formula: string) =>
+      formulaText(parseFormula(formula), (leaf) => values[leaf] ?? leaf, ENGLISH.functions);
+    expect(text("a - b")).toBe("5 ft − (-2 ft)");
+    expect(text("b - a")).toBe("-2 ft − 5 ft");
+    expect(text("a * b")).toBe("5 ft × (-2 ft)");
+    expect(text("a^2 + c^2")).toBe("(5 ft)^2 + 3^2");
+    expect(text("b^2")).toBe("(-2 ft)^2");
   });
 
   it.each(["", "a +", "(a", "a b", "a )", "* a", "a $ b", "ceil(a", "f(,)"])("refuses %j", (formula) => {

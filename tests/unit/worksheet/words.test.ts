@@ -7,6 +7,7 @@ import * as swath from "../../../src/swath/index.ts";
 import * as mix from "../../../src/tank-mix/index.ts";
 import { ENGLISH, practiceProblem, practiceTopics, workingSheet } from "../../../src/worksheet/index.ts";
 import { GERMAN } from "../../helpers/german.ts";
+import { expectPrintedTrue, numberReader } from "../../helpers/printed-lines.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
 import { WORKINGS } from "../../helpers/workings.ts";
 
@@ -57,6 +58,15 @@ describe("the words of the working", () => {
       for (const [symbol, term] of Object.entries(terms)) {
         // A number in the symbol is in the name as well, so that terms are told apart.
         if (/^[a-z]/.test(symbol)) expect(term.name, formula).toContain(/\d*$/.exec(symbol)?.[0] ?? "");
+      }
+    }
+  });
+
+  it("stand beside printed numbers that make each line true, read back from its text", () => {
+    const read = numberReader("en-US");
+    for (const [name, lines] of samples) {
+      for (const line of workingSheet({ title: name, lines }).lines) {
+        expectPrintedTrue(line, { read, digits: 6, functions: ENGLISH.functions });
       }
     }
   });
