@@ -16,7 +16,7 @@ export type FormulaNode =
   | { readonly kind: "group"; readonly inner: FormulaNode };
 
 /** A term of a sum after the first, with its sign. */
-export interface SumTerm {
+interface SumTerm {
   readonly sign: "+" | "-";
   readonly node: FormulaNode;
 }
