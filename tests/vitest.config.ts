@@ -25,6 +25,13 @@ function project(name: string, timeout: number, setupFiles: string[] = []) {
 export default defineConfig({
   root,
   test: {
+    // A floor, not a proof. `npm test` and `npm run coverage` switch it on.
+    coverage: {
+      include: ["src/{area,swath,output-rate,tank-mix,household,plan}/**/*.ts"],
+      reporter: ["text-summary", "json"],
+      reportsDirectory: ".tmp/coverage",
+      thresholds: { branches: 100 },
+    },
     projects: [
       project("unit", 10_000),
       project("property", 60_000, ["tests/helpers/setup-properties.ts"]),
