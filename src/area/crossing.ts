@@ -30,9 +30,9 @@ export function findCrossing(corners: readonly Corner[]): Crossing | undefined {
   }
 
   const meeting = (i: number, j: number): Crossing | undefined => {
+    // Neighbours share a corner. Where one lies back on the other, its far end has been found on that one before.
+    if ((i + 1) % n === j || (j + 1) % n === i) return undefined;
     const [a, b, c, d] = [corner(i), corner(i + 1), corner(j), corner(j + 1)];
-    if ((i + 1) % n === j) return foldsBack(a, b, d) ? crossing(i, j, b) : undefined;
-    if ((j + 1) % n === i) return foldsBack(c, a, b) ? crossing(i, j, a) : undefined;
     return sidesMeet(a, b, c, d) ? crossing(i, j, meetingPoint(a, b, c, d)) : undefined;
   };
   const leftEnd = (side: number): Corner =>
@@ -113,11 +113,6 @@ function turn([ax, ay]: Corner, [bx, by]: Corner, [cx, cy]: Corner): number {
   return Math.abs(result) > 3.4e-16 * (Math.abs(left) + Math.abs(right)) ? result : 0;
 }
 
-// The side from b back along the one from a: no ground between the two.
-function foldsBack(a: Corner, b: Corner, c: Corner): boolean {
-  return turn(a, b, c) === 0 && (b[0] - a[0]) * (c[0] - b[0]) + (b[1] - a[1]) * (c[1] - b[1]) < 0;
-}
-
 function sidesMeet(a: Corner, b: Corner, c: Corner, d: Corner): boolean {
   const [abc, abd, cda, cdb] = [turn(a, b, c), turn(a, b, d), turn(c, d, a), turn(c, d, b)];
   if (abc * abd < 0 && cda * cdb < 0) return true;
@@ -140,8 +135,8 @@ function inBox(a: Corner, b: Corner, c: Corner): boolean {
 
 function meetingPoint(a: Corner, b: Corner, c: Corner, d: Corner): Corner {
   const [across, along] = [turn(c, d, a), turn(c, d, b)];
-  // Sides on one line meet in more than a point: one of the four ends is in both.
-  if (across === along) return [a, b].find((p) => inBox(c, d, p)) ?? c;
+  // Sides that floating point cannot tell from one line: the sweep met them where the second starts.
+  if (across === along) return c;
   const part = across / (across - along);
   return [a[0] + part * (b[0] - a[0]), a[1] + part * (b[1] - a[1])];
 }

@@ -204,10 +204,11 @@ function direction([longitude, latitude]: Corner): Vector {
   return [Math.cos(phi) * Math.cos(lambda), Math.cos(phi) * Math.sin(lambda), Math.sin(phi)];
 }
 
+// Of corners that lie evenly all round the earth it is NaN, and no corner is near it.
 function middleOf(corners: readonly Corner[]): Vector {
   const sum = corners.map(direction).reduce((a, b) => [a[0] + b[0], a[1] + b[1], a[2] + b[2]]);
   const size = Math.sqrt(dot(sum, sum));
-  return size === 0 ? [0, 0, 1] : [sum[0] / size, sum[1] / size, sum[2] / size];
+  return [sum[0] / size, sum[1] / size, sum[2] / size];
 }
 
 // Within 1 degree of its middle all round. Farther out a geodesic of the ellipsoid is no straight line on the plane below.
@@ -220,8 +221,8 @@ function isLocal(ring: Ring): boolean {
 // the shortest lines of a sphere are straight, at the poles and the antimeridian as anywhere else.
 function onPlane({ corners }: Ring, middle: Vector): Corner[] {
   const [x, y, z] = middle;
-  const flat = Math.hypot(x, y);
-  const east: Vector = flat === 0 ? [0, 1, 0] : [-y / flat, x / flat, 0];
+  const longitude = Math.atan2(y, x);
+  const east: Vector = [-Math.sin(longitude), Math.cos(longitude), 0];
   const north: Vector = [-z * east[1], z * east[0], x * east[1] - y * east[0]];
   return corners.map((corner) => {
     const place = direction(corner);

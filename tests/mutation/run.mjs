@@ -25,7 +25,7 @@ for (const folder of asked.length > 0 ? asked : FOLDERS) {
   };
   writeFileSync(own, JSON.stringify(settings));
   // Properties are tried on few inputs: each of hundreds of mutants runs them again.
-  const env = { ...process.env, PROPERTY_RUNS: process.env.PROPERTY_RUNS ?? "0.03" };
+  const env = { PROPERTY_RUNS: "0.03", ...process.env, MUTATED_FOLDER: folder };
   const { status } = spawnSync("node_modules/.bin/stryker", ["run", own], { stdio: "inherit", env });
   if (status === null) process.exit(1);
   below ||= status !== 0;

@@ -149,6 +149,26 @@ describe("geodesicArea", () => {
     expect(Math.abs(ours / plane - 1)).toBeLessThan(5e-5);
   });
 
+  it("takes a hole out of ground too large to be looked at on a plane", () => {
+    const country = square(7, 50, 5);
+    const lake = square(8, 51, 0.5);
+    const [all, out] = [country, lake].map((ring) => geodesicArea(polygon(ring)).ground.value) as [
+      number,
+      number,
+    ];
+    expect(geodesicArea(polygon(country, lake)).ground.value).toBeCloseTo(all - out, 0);
+  });
+
+  it("finds no ground between places whose directions cancel out", () => {
+    const round: Ring = [
+      [0, 0],
+      [180, 0],
+      [0, 0],
+      [-180, 0],
+    ];
+    expectRefused(() => geodesicArea(polygon(round)), "not-finite", "", "lead to 0 m2");
+  });
+
   it("measures a degree square as large as a degree square is", () => {
     // About 111 km a side on the equator (from memory).
     expect(valueIn(geodesicArea(polygon(square(0, 0, 1))).ground, "km2")).toBeCloseTo(12309, -1);
