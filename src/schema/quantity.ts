@@ -217,7 +217,9 @@ function unitJson(dimensions: readonly Dimension[]): object {
   const [only, ...others] = dimensions;
   if (others.length === 0 && Object.hasOwn(TABLE, only as Dimension))
     return { enum: simple(only as SimpleDimension) };
-  return { type: "string", pattern: `^(${patterns.join("|")})$` };
+  // A pattern tells a program what fits, and a person nothing.
+  const examples = dimensions.map((dimension) => EXAMPLES[dimension]);
+  return { type: "string", pattern: `^(${patterns.join("|")})$`, examples };
 }
 
 const AS_TEXT =

@@ -1,0 +1,93 @@
+"""Checks a job against the JSON Schema that the package ships, and tells each fault beside the path of its field.
+
+    python3 check.py job.json
+
+Needs the package jsonschema (on Debian: python3-jsonschema). What it finds is what check.mjs finds.
+"""
+
+import json
+import pathlib
+import sys
+
+from jsonschema import Draft202012Validator
+
+HERE = pathlib.Path(__file__).parent
+SCHEMA = HERE / "node_modules/swath-to-spoon/dist/schema/plan-input.schema.json"
+
+
+def narrowed(schema, job):
+    """The schema without $ref and anyOf, as it holds for this job: of the ways to tell something, the one that is meant."""
+
+    def resolved(part):
+        own = {key: value for key, value in part.items() if key != "$ref"}
+        return {**resolved(schema["$defs"][part["$ref"].split("/")[-1]]), **own} if "$ref" in part else own
+
+    def alternatives(part):
+        part = resolved(part)
+        return [one for way in part["anyOf"] for one in alternatives(way)] if "anyOf" in part else [part]
+
+    def within(part, data):
+        part = max(alternatives(part), key=lambda one: fit(one, data))
+        if part.get("type") == "object":
+            given = data if isinstance(data, dict) else {}
+            properties = part.get("properties", {})
+            # A member that is not told needs no schema of its own: that it is needed, `required` says.
+            told = {
+                key: one if one is False else within(one, given[key]) if key in given else True
+                for key, one in properties.items()
+            }
+            return {**part, "properties": told}
+        if part.get("type") == "array" and isinstance(data, list):
+            if part.get("items"):
+                return {**part, "prefixItems": [within(part["items"], one) for one in data], "items": False}
+            return {**part, "prefixItems": [within(*pair) for pair in zip(part["prefixItems"], data)]}
+        return part
+
+    return within(schema, job)
+
+
+def fit(part, data):
+    kinds = {"object": dict, "array": list, "string": str, "boolean": bool}
+    if not isinstance(data, kinds.get(part.get("type"), (int, float))):
+        return -1000
+    if not isinstance(data, dict):
+        return 1
+    properties = part.get("properties", {})
+    wrong = sum(
+        isinstance(one, dict) and "const" in one and data.get(key) != one["const"]
+        for key, one in properties.items()
+    )
+    known = sum(bool(properties.get(key)) for key in data)
+    missing = sum(key not in data for key in part.get("required", []))
+    return known - missing - 100 * wrong
+
+
+def faults(schema, job):
+    for error in Draft202012Validator(schema).iter_errors(job):
+        path = list(error.absolute_path)
+        if error.validator == "required":
+            # One error a member; the validator names it in its words only.
+            yield from {(*path, key): "is needed" for key in error.validator_value if key not in error.instance}.items()
+        elif error.validator == "additionalProperties":
+            yield from {(*path, key): "is not known here" for key in error.instance if key not in error.schema["properties"]}.items()
+        elif error.validator == "pattern" and "examples" in error.schema:
+            yield tuple(path), "must be such as " + ", ".join(error.schema["examples"])
+        else:
+            yield tuple(path), error.message
+
+
+def written(path):
+    """("products", 0, "rate") as products[0].rate"""
+    return "".join(f"[{key}]" if isinstance(key, int) else f".{key}" for key in path).removeprefix(".")
+
+
+def main():
+    job = json.loads(pathlib.Path(sys.argv[1]).read_text(encoding="utf-8"))
+    schema = narrowed(json.loads(SCHEMA.read_text(encoding="utf-8")), job)
+    found = dict(faults({key: value for key, value in schema.items() if key != "$defs"}, job))
+    for path, message in found.items():
+        print(f"{written(path)}: {message}")
+    sys.exit(1 if found else 0)
+
+
+main()

@@ -1,0 +1,172 @@
+// A form in plain HTML from a narrowed schema, and the job back from what the form sends. It knows nothing of spraying.
+import { MOST_ROWS, memberOf } from "./narrow.mjs";
+
+/** The form's fields, with what was told so far, and each fault beside its field. */
+export function fieldsOf(schema, job, faults) {
+  const left = [...faults];
+  const fields = field(schema, job, "", { needed: true });
+  // A fault of something that the form doesn't ask for is told on top, so that none goes unseen.
+  const others = left.map(({ path, message }) => `<p class="fault">${escaped(path)} ${escaped(message)}</p>`);
+  return [...others, fields].join("\n");
+
+  function field(part, data, path, { needed }) {
+    if (path === "") return members(part, data, path);
+    const told = notes(part);
+    const name = `name="${escaped(path)}"`;
+    if (part.const !== undefined) return `<input type="hidden" ${name} value="${escaped(part.const)}">`;
+    if (part.type === "object") return group(part, path, told, [members(part, data, path)]);
+    if (part.type === "array") return group(part, path, told, rows(part, data, path));
+    const { html: faultHtml, bad } = faultBeside(path);
+    const label = `<label for="${idOf(path)}">${escaped(words(path))}${needed ? "" : " (optional)"}</label>`;
+    const attributes = `id="${idOf(path)}" ${name} ${bad ? 'aria-invalid="true"' : ""} aria-describedby="${idOf(path)}-told"`;
+    const options = part.enum ?? (part.type === "boolean" ? [true, false] : undefined);
+    const input = options ? select(options, data, attributes) : box(part, data, attributes);
+    const way = part.ways ? ways(part, path) : "";
+    return `<div class="field">${way}${label}${input}<span id="${idOf(path)}-told">${told}${faultHtml}</span></div>`;
+  }
+
+  function group(part, path, told, content) {
+    const legend = `<legend>${escaped(words(path))}</legend>`;
+    const amount = part.properties?.value && part.properties?.unit ? ' class="amount"' : "";
+    const { html } = faultBeside(path);
+    return `<fieldset${amount} id="${idOf(path)}">${legend}${told}${html}${part.ways ? ways(part, path) : ""}${content.join("\n")}</fieldset>`;
+  }
+
+  function members({ properties, required = [] }, data, path) {
+    const shown = Object.entries(properties).filter(([, one]) => one !== false);
+    const written = ([key, one]) =>
+      field(one, data?.[key], memberOf(path, key), { needed: required.includes(key) });
+    const first = shown.filter(([key]) => required.includes(key) || data?.[key] !== undefined);
+    const more = shown.filter((entry) => !first.includes(entry)).map(written);
+    // A fault must not hide behind a closed lid.
+    const open = more.some((html) => html.includes('class="fault"')) ? " open" : "";
+    const rest = more.length > 0 ? `<details${open}><summary>More</summary>${more.join("\n")}</details>` : "";
+    return first.map(written).join("\n") + rest;
+  }
+
+  function rows(part, data, path) {
+    const each = part.prefixItems.map((one, i) => field(one, data?.[i], memberOf(path, i), { needed: true }));
+    if (!part.grows) return each;
+    const count = `<input type="hidden" name="${escaped(path)}#" value="${each.length}">`;
+    return [...each, count, `<button name="add" value="${escaped(path)}">Add one</button>`];
+  }
+
+  function faultBeside(path) {
+    const here = left.filter((fault) => fault.path === path);
+    for (const one of here) left.splice(left.indexOf(one), 1);
+    return {
+      bad: here.length > 0,
+      html: here.map(({ message }) => `<strong class="fault">${escaped(message)}</strong>`).join(" "),
+    };
+  }
+}
+
+function notes({ description, default: usual }) {
+  const text = [description, usual === undefined ? undefined : `Unless given: ${usual}.`]
+    .filter(Boolean)
+    .join(" ");
+  return text === "" ? "" : `<small>${escaped(text)}</small>`;
+}
+
+function ways({ ways: names, way }, path) {
+  const label = `${words(path)}: told by`;
+  const options = names.map((one) => `<option${one === way ? " selected" : ""}>${escaped(one)}</option>`);
+  return `<p class="way"><label>${escaped(label)} <select name="${escaped(path)}#">${options.join("")}</select></label>
+    <button name="show" value="${escaped(path)}">Show</button></p>`;
+}
+
+function select(options, data, attributes) {
+  const all = ["", ...options].map((one) => {
+    const chosen = data !== undefined && String(one) === String(data) ? " selected" : "";
+    return `<option value="${escaped(one)}"${chosen}>${escaped(one)}</option>`;
+  });
+  return `<select ${attributes}>${all.join("")}</select>`;
+}
+
+function box({ type, minimum, exclusiveMinimum, maximum, maxLength, examples }, data, attributes) {
+  const value = data === undefined ? "" : ` value="${escaped(data)}"`;
+  if (type !== "number" && type !== "integer") {
+    const example = examples ? ` placeholder="${escaped(examples[0])}"` : "";
+    return `<input type="text"${maxLength ? ` maxlength="${maxLength}"` : ""}${example} ${attributes}${value}>`;
+  }
+  const least = minimum ?? exclusiveMinimum;
+  const range = `${least === undefined ? "" : ` min="${least}"`}${maximum === undefined ? "" : ` max="${maximum}"`}`;
+  return `<input type="number" step="${type === "integer" ? 1 : "any"}"${range} ${attributes}${value}>`;
+}
+
+/** The last key as words: `sprayer.workingFill` is "Working fill", `products[0]` is "Products 1". */
+function words(path) {
+  const [key = ""] = /[^.]+$/.exec(path) ?? [];
+  const text = key
+    .replace(/\[(\d+)\]/g, (_, i) => ` ${Number(i) + 1}`)
+    .replace(/([A-Z])/g, (sign) => ` ${sign.toLowerCase()}`);
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+const idOf = (path) => `f-${path.replace(/[^A-Za-z0-9]+/g, "-")}`;
+
+export function escaped(text) {
+  const signs = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
+  return String(text).replace(/[&<>"]/g, (sign) => signs[sign]);
+}
+
+/** What a form sent: the fields that were filled in, and what was chosen, by path. */
+export function sent(text) {
+  let job = {};
+  const choices = {};
+  for (const [name, value] of new URLSearchParams(text)) {
+    if (name.endsWith("#")) choices[name.slice(0, -1)] = value;
+    else if (name === "add") choices[value] = String(Number(choices[value] ?? 0) + 1);
+    else if (name !== "show" && name !== "plan" && value.trim() !== "")
+      job = put(job, keysOf(name), value.trim());
+  }
+  return { job, choices };
+}
+
+const keysOf = (path) =>
+  (path.match(/[^.[\]]+/g) ?? []).map((key) => (/^\d+$/.test(key) ? Number(key) : key));
+
+// Names come from outside: nothing is set on what others share, and lists stay short.
+function put(onto, [key, ...rest], value) {
+  if (key === undefined) return value;
+  if (typeof key !== "number") {
+    const whole = { ...onto };
+    return { ...whole, [key]: put(Object.hasOwn(whole, key) ? whole[key] : undefined, rest, value) };
+  }
+  const list = Array.isArray(onto) ? [...onto] : [];
+  if (key < MOST_ROWS) list[key] = put(list[key], rest, value);
+  return list;
+}
+
+/** The texts of a form as the types that the schema asks for; what holds nothing but constants is left out. */
+export function typed(part, data) {
+  if (data === undefined) return undefined;
+  const isWhole = typeof data === "object";
+  if (part.type === "object" && isWhole) {
+    const { properties, required = [] } = part;
+    const known = Object.keys(data).map((key) => [
+      key,
+      properties[key] ? typed(properties[key], data[key]) : data[key],
+    ]);
+    const kept = known.filter(
+      ([key, value]) => value !== undefined && (required.includes(key) || !hollow(properties[key], value)),
+    );
+    return Object.fromEntries(kept);
+  }
+  if (part.type === "array" && isWhole) {
+    const rows = Array.from(data, (row, i) => typed(part.prefixItems[i], row ?? {}));
+    while (rows.length > 0 && hollow(part.prefixItems[rows.length - 1], rows.at(-1))) rows.pop();
+    return rows;
+  }
+  const isNumber = part.type === "number" || part.type === "integer";
+  if (isNumber && !isWhole && !Number.isNaN(Number(data))) return Number(data);
+  if (part.type === "boolean") return data === "true";
+  return data;
+}
+
+function hollow(part, data) {
+  if (!part || typeof data !== "object") return false;
+  return Object.entries(data).every(
+    ([key, value]) => part.properties?.[key]?.const !== undefined || hollow(part.properties?.[key], value),
+  );
+}

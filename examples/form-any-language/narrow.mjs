@@ -1,0 +1,113 @@
+// The schema of a job has many alternatives: kinds of plots, ways to tell a rate. Of each, one is meant. `narrowed` gives the
+// schema with that one alone, so that a form shows its fields only, and a validator tells its faults only. check.py is the
+// same in another language.
+
+/** The longest list that a form shows. */
+export const MOST_ROWS = 50;
+
+/** The path of a member: `products[0]` and `rate` give `products[0].rate`. */
+export function memberOf(path, key) {
+  if (typeof key === "number") return `${path}[${key}]`;
+  return path === "" ? key : `${path}.${key}`;
+}
+
+/**
+ * The schema without `$ref` and `anyOf`, as it holds for this job.
+ *
+ * @param schema a JSON Schema
+ * @param job the job as far as it is told
+ * @param choices what a person chose, by path: the name of one of the `ways`, or a list's length
+ */
+export function narrowed(schema, job, choices = {}) {
+  return within(schema, job, "");
+
+  function within(part, data, path) {
+    const { anyOf, ...whole } = resolved(part);
+    if (anyOf === undefined) return inside(whole, data, path);
+    const branches = anyOf
+      .flatMap(alternatives)
+      .filter((one, _, all) => !isText(one) || all.every(isText) || typeof data === "string");
+    const names = branches.map((one) => nameOf(one, branches));
+    const chosen = names.indexOf(choices[path]);
+    const branch = branches[chosen >= 0 ? chosen : best(branches, data)];
+    // A field's own description says more than that of what is in it.
+    const told = { ...branch, ...whole };
+    return inside(
+      names.length > 1 ? { ...told, ways: names, way: nameOf(branch, branches) } : told,
+      data,
+      path,
+    );
+  }
+
+  function inside(part, data, path) {
+    if (part.type === "object") {
+      const properties = Object.entries(part.properties ?? {}).map(([key, one]) => [
+        key,
+        one === false ? false : within(one, data?.[key], memberOf(path, key)),
+      ]);
+      return { ...part, properties: Object.fromEntries(properties) };
+    }
+    if (part.type === "array" && part.items) {
+      const given = Array.isArray(data) ? data : [];
+      const wanted = Math.max(part.minItems ?? 0, given.length, Number(choices[path] ?? 0) || 0);
+      const length = Math.min(wanted, MOST_ROWS);
+      const each = Array.from({ length }, (_, i) => within(part.items, given[i], memberOf(path, i)));
+      return { ...part, prefixItems: each, items: false, grows: true };
+    }
+    if (part.type === "array")
+      return {
+        ...part,
+        prefixItems: part.prefixItems.map((one, i) => within(one, data?.[i], memberOf(path, i))),
+      };
+    return part;
+  }
+
+  function resolved({ $ref, ...own }) {
+    return $ref === undefined ? own : { ...resolved(schema.$defs[$ref.replace("#/$defs/", "")]), ...own };
+  }
+
+  function alternatives(part) {
+    const { anyOf, ...whole } = resolved(part);
+    return anyOf === undefined ? [whole] : anyOf.flatMap(alternatives);
+  }
+
+  /** The way that fits what is told; where nothing is, the way that asks for least. */
+  function best(branches, data) {
+    const scores = branches.map((one) => fit(one, data) - (data === undefined ? leaves(one) : 0));
+    return scores.indexOf(Math.max(...scores));
+  }
+
+  function leaves(part) {
+    const { type, required = [], properties, items, minItems = 0, anyOf } = resolved(part);
+    if (anyOf) return Math.min(...anyOf.filter((one) => !isText(one)).map(leaves));
+    if (type === "object") return required.reduce((sum, key) => sum + leaves(properties[key]), 0);
+    return type === "array" && items ? 1 + minItems * leaves(items) : 1;
+  }
+}
+
+const isText = (part) => part.type === "string" && part.enum === undefined && part.const === undefined;
+
+function constants(part) {
+  return Object.entries(part.properties ?? {}).filter(([, one]) => one.const !== undefined);
+}
+
+function nameOf(part, others) {
+  const [first] = constants(part);
+  const shared = (one) => first && one.properties?.[first[0]]?.const === first[1].const;
+  if (first && others.filter(shared).length === 1) return String(first[1].const);
+  const asked = (part.required ?? []).filter((key) => part.properties[key].const === undefined).join(", ");
+  if (first) return `${first[1].const}: ${asked}`;
+  if (part.type === "object") return asked;
+  return part.type === "array" ? "a list" : "by name";
+}
+
+function fit(part, data) {
+  if (data === undefined) return 0;
+  const type = Array.isArray(data) ? "array" : data === null ? "null" : typeof data;
+  if (type !== "object") return type === part.type ? 1 : -1000;
+  if (part.type !== "object") return -1000;
+  const wrong = constants(part).filter(([key, one]) => data[key] !== one.const).length;
+  const known = Object.keys(data).filter((key) => part.properties[key]).length;
+  const missing = (part.required ?? []).filter((key) => data[key] === undefined).length;
+  return known - missing - 100 * wrong;
+}
