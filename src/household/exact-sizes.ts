@@ -16,10 +16,16 @@ export function exactly(text: string): Exact {
   return places < 0 ? { digits: digits * 10n ** BigInt(-places), places: 0 } : { digits, places };
 }
 
+const UNITS = new Map<string, Exact>();
+
 /** The exact size of one of a unit, in liters or kilograms. */
 export function exactUnit(unit: VolumeUnit | MassUnit): Exact {
+  const before = UNITS.get(unit);
+  if (before !== undefined) return before;
   // Only the psi, which is neither a volume nor a weight, has a factor that is not decimal text.
-  return exactly(simpleEntry(resolveUnit(unit, "unit").over)?.entry.factor as string);
+  const size = exactly(simpleEntry(resolveUnit(unit, "unit").over)?.entry.factor as string);
+  UNITS.set(unit, size);
+  return size;
 }
 
 /** The exact size of a quantity, in liters or kilograms, taking its value as it is written. */
@@ -45,7 +51,8 @@ export function quotient(a: Exact, b: Exact): number {
 }
 
 /** The float nearest to a number taken a whole number of times. */
-export function timesExactly(value: number, times: bigint): number {
+export function timesExactly(value: number, times: number): number {
+  if (times === 1) return value;
   const { digits, places } = exactly(String(value));
-  return Number(`${digits * times}e${-places}`);
+  return Number(`${digits * BigInt(times)}e${-places}`);
 }

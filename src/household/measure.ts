@@ -1,7 +1,9 @@
 import { SprayMathError } from "../errors.js";
+import { compareDecided } from "../units/decide.js";
 import type { Mass, MassUnit, Quantity, Volume, VolumeUnit } from "../units/types.js";
-import { atPlaces, exactly, exactUnit, product, quotient, timesExactly } from "./exact-sizes.js";
-import { bestFills, type Fill, type Found } from "./search.js";
+import { atPlaces, type Exact, exactUnit, quotient, timesExactly } from "./exact-sizes.js";
+import { type PreparedTool, preparedTools } from "./prepared.js";
+import { bestFills } from "./search.js";
 import { type MeasuringTool, marksOf } from "./tools.js";
 
 /**
@@ -30,11 +32,6 @@ export interface Measured {
   readonly scoops: number;
 }
 
-interface ScaledTool {
-  readonly tool: MeasuringTool;
-  readonly fill: Fill;
-}
-
 /** What is to be measured, with tools that all measure its kind. */
 export interface ToMeasure {
   readonly amount: Quantity<VolumeUnit | MassUnit>;
@@ -48,36 +45,26 @@ export interface ToMeasure {
 export const MOST_SCOOPS = 16;
 
 /** The best measure of an amount with tools that all measure its kind; nothing where no choice of fills is allowed. */
-export function measure({ amount, tools, rule, maxScoops, limitPercent }: ToMeasure): Measured | undefined {
-  const unit = exactUnit(amount.unit);
-  const wanted = product(exactly(String(amount.value)), unit);
+export function measure(wanted: ToMeasure): Measured | undefined {
+  const { amount, rule, maxScoops, limitPercent } = wanted;
+  const { tools, ordered, sizeOf } = preparedTools(wanted.tools);
+  const target = amount.value * sizeOf(amount.unit);
   // Amounts are the same where they differ by less than one part in 10^12, as in every decision.
-  const noise = { digits: wanted.digits, places: wanted.places + 12 };
-  const limit = exactly(String(limitPercent));
-  const marks = tools.map(marksOf);
-  const places = Math.max(noise.places, ...marks.map(({ step }) => step.places));
-  const target = atPlaces(wanted, places);
-  const margin = atPlaces(noise, places);
-
-  const scaled = marks.map(({ step, least, most }, i) => {
-    const size = atPlaces(step, places);
-    return { tool: tools[i] as MeasuringTool, fill: { min: least * size, max: most * size, step: size } };
+  const margin = target * 1e-12;
+  const found = bestFills(ordered, {
+    amount: target,
+    margin,
+    limit: (target * limitPercent) / 100,
+    mayBeOver: rule !== "never-over",
+    mayBeUnder: rule !== "never-under",
+    maxScoops,
   });
-  const found = bestFills(
-    scaled.map(({ fill }) => fill),
-    {
-      amount: target,
-      above: target - margin,
-      below: target + margin,
-      limit: (target * limit.digits) / (100n * 10n ** BigInt(limit.places)),
-      mayBeOver: rule !== "never-over",
-      mayBeUnder: rule !== "never-under",
-      maxScoops,
-    },
-  );
   if (found === undefined) return undefined;
-  const same = found.total > target - margin && found.total < target + margin;
-  const value = same ? amount.value : quotient({ digits: found.total, places }, unit);
+  const marks = tools.map(({ tool, fill }, i) =>
+    tool.graduation ? Math.round((found.totals[i] as number) / fill.step) : (found.counts[i] as number),
+  );
+  const same = Math.abs(found.total - target) < margin;
+  const value = same ? amount.value : quotient(sumOf(tools, marks), exactUnit(amount.unit));
   if (!Number.isFinite(percentOff(value, amount.value))) {
     throw new SprayMathError(
       "not-finite",
@@ -85,50 +72,65 @@ export function measure({ amount, tools, rule, maxScoops, limitPercent }: ToMeas
       `Given ${amount.value} ${amount.unit}, out of all proportion to the tools; wanted an amount nearer to what they hold.`,
     );
   }
-  return { parts: partsOf(scaled, found), value, scoops: found.scoops };
+  return { parts: partsOf(tools, found.counts, marks), value, scoops: found.scoops };
 }
 
-function partsOf(scaled: readonly ScaledTool[], found: Found): MeasuredPart[] {
-  const taken = new Map<string, { one: ScaledTool; each: bigint; count: number }>();
-  for (const [i, one] of scaled.entries()) {
-    for (const [each, times] of fillsOf(one.fill, found.counts[i] as number, found.totals[i] as bigint)) {
-      const by = one.tool.graduation ? closestReading(scaled, each) : i;
-      const key = `${by} ${each}`;
+/** So many marks of each tool together, in liters or kilograms. */
+function sumOf(tools: readonly PreparedTool[], marks: readonly number[]): Exact {
+  const places = Math.max(...tools.map(({ step }) => step.places));
+  let digits = 0n;
+  for (const [i, { step }] of tools.entries()) {
+    if (marks[i] !== 0) digits += atPlaces(step, places) * BigInt(marks[i] as number);
+  }
+  return { digits, places };
+}
+
+interface TakenFill {
+  readonly from: PreparedTool;
+  readonly marks: number;
+  readonly count: number;
+}
+
+function partsOf(
+  tools: readonly PreparedTool[],
+  counts: readonly number[],
+  marks: readonly number[],
+): MeasuredPart[] {
+  const taken = new Map<string, TakenFill>();
+  for (const [i, one] of tools.entries()) {
+    for (const [fill, times] of fillsOf(one, counts[i] as number, marks[i] as number)) {
+      const from = one.tool.graduation ? closestReading(tools, fill * one.fill.step) : { by: i, marks: fill };
+      const key = `${from.by} ${from.marks}`;
       const count = (taken.get(key)?.count ?? 0) + times;
-      taken.set(key, { one: scaled[by] as ScaledTool, each, count });
+      taken.set(key, { from: tools[from.by] as PreparedTool, marks: from.marks, count });
     }
   }
   return [...taken.values()]
-    .sort((a, b) => larger(a.one.fill.max, b.one.fill.max) || larger(a.each, b.each))
-    .map(({ one: { tool, fill }, each, count }) => {
+    .sort((a, b) => b.from.fill.max - a.from.fill.max || b.marks - a.marks)
+    .map(({ from: { tool }, marks: each, count }) => {
       const { capacity, graduation } = tool;
       if (graduation === undefined)
-        return { tool, count, amount: { ...capacity, value: timesExactly(capacity.value, BigInt(count)) } };
-      const marks = each / fill.step;
-      return {
-        tool,
-        count,
-        each: reading(graduation, marks),
-        amount: reading(graduation, marks * BigInt(count)),
-      };
+        return { tool, count, amount: { ...capacity, value: timesExactly(capacity.value, count) } };
+      return { tool, count, each: reading(graduation, each), amount: reading(graduation, each * count) };
     });
 }
 
 // Of the tools with a mark at this very amount the smallest: it is read more closely than a large one.
-function closestReading(scaled: readonly ScaledTool[], each: bigint): number {
-  let best = -1;
-  for (const [i, { tool, fill }] of scaled.entries()) {
-    if (!tool.graduation || each < fill.min || each > fill.max || each % fill.step !== 0n) continue;
-    if (best < 0 || fill.max < (scaled[best] as ScaledTool).fill.max) best = i;
+function closestReading(
+  tools: readonly PreparedTool[],
+  amount: number,
+): { readonly by: number; readonly marks: number } {
+  let best = { by: -1, marks: 0, max: Number.POSITIVE_INFINITY };
+  for (const [by, { tool, fill, least, most }] of tools.entries()) {
+    const marks = Math.round(amount / fill.step);
+    if (!tool.graduation || marks < least || marks > most) continue;
+    if (compareDecided(amount, marks * fill.step) === 0 && fill.max < best.max)
+      best = { by, marks, max: fill.max };
   }
   return best;
 }
 
-function larger(a: bigint, b: bigint): number {
-  return Number(a < b) - Number(a > b);
-}
-
-function reading(graduation: Volume | Mass, marks: bigint): Volume | Mass {
+function reading(graduation: Volume | Mass, marks: number): Volume | Mass {
   return { ...graduation, value: timesExactly(graduation.value, marks) };
 }
 
@@ -143,8 +145,8 @@ export function smallFills(tool: MeasuringTool): MeasuredPart[] {
   const { graduation } = tool;
   if (graduation === undefined) return [{ tool, count: 1, amount: tool.capacity }];
   const { least, most } = marksOf(tool);
-  const marks: bigint[] = [];
-  for (let ten = 1n; ten <= most; ten *= 10n) marks.push(ten, 2n * ten, 5n * ten);
+  const marks: number[] = [];
+  for (let ten = 1; ten <= most; ten *= 10) marks.push(ten, 2 * ten, 5 * ten);
   return marks
     .filter((mark) => mark >= least && mark <= most)
     .map((mark) => {
@@ -158,13 +160,12 @@ export function percentOff(measured: number, amount: number): number {
   return ((measured - amount) / amount) * 100;
 }
 
-/** A total of several fills as full ones first, then the rest, with none below the least that the tool reads. */
-function fillsOf({ min, max }: Fill, count: number, total: bigint): [bigint, number][] {
-  const groups: [bigint, number][] = [];
-  let rest = total;
+/** Marks of several fills as full ones first, then the rest, with none below the least that the tool reads. */
+function fillsOf({ least, most }: PreparedTool, count: number, marks: number): [number, number][] {
+  const groups: [number, number][] = [];
+  let rest = marks;
   for (let left = count; left > 0; left--) {
-    const most = rest - BigInt(left - 1) * min;
-    const each = most < max ? most : max;
+    const each = Math.min(most, rest - (left - 1) * least);
     const group = groups.at(-1);
     if (group?.[0] === each) group[1]++;
     else groups.push([each, 1]);

@@ -6,6 +6,7 @@ import {
   checkedSize,
   checkedTools,
   dimensionMeasured,
+  isToolSet,
   type MeasuringTool,
   type ToolSetName,
 } from "./tools.js";
@@ -59,7 +60,9 @@ function toolsFor(
   tools: readonly MeasuringTool[],
 ): readonly MeasuringTool[] {
   const kind = dimensionMeasured(amount.unit);
-  const fitting = tools.filter(({ capacity }) => dimensionMeasured(capacity.unit) === kind);
+  const fit = ({ capacity }: MeasuringTool): boolean => dimensionMeasured(capacity.unit) === kind;
+  // A list of our own stays the same one, so that its sizes are compared once; the caller's may change any time.
+  const fitting = isToolSet(tools) && tools.every(fit) ? tools : tools.filter(fit);
   if (fitting.length > 0) return fitting;
   const given = `Given ${amount.value} ${amount.unit}, a ${kind === "mass" ? "weight" : "volume"}, and no tool that measures one`;
   throw new SprayMathError(

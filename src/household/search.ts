@@ -1,19 +1,21 @@
-/** What one fill of a tool can be: any value from `min` to `max` by `step`; one value alone where the tool has no marks. */
+/**
+ * What one fill of a tool can be: any value from `min` to `max` by `step`; one value alone where the tool has no marks.
+ * In any measure of size that all the fills and the amount share.
+ */
 export interface Fill {
-  readonly min: bigint;
-  readonly max: bigint;
+  readonly min: number;
+  readonly max: number;
   /** The distance between values; where `min` is `max`, that value. */
-  readonly step: bigint;
+  readonly step: number;
 }
 
-/** What is wanted, in the same whole numbers as the fills. */
+/** What is wanted, in the same measure as the fills. */
 export interface Target {
-  readonly amount: bigint;
-  /** Totals strictly between these two are the amount, noise aside. */
-  readonly above: bigint;
-  readonly below: bigint;
+  readonly amount: number;
+  /** Totals and errors that are closer than this are the same: noise. */
+  readonly margin: number;
   /** The largest error that will do, no less than one in a thousand of the amount. */
-  readonly limit: bigint;
+  readonly limit: number;
   readonly mayBeOver: boolean;
   readonly mayBeUnder: boolean;
   readonly maxScoops: number;
@@ -22,16 +24,57 @@ export interface Target {
 /** What was found: for each fill the number of times and what they come to together. */
 export interface Found {
   readonly counts: readonly number[];
-  readonly totals: readonly bigint[];
-  readonly total: bigint;
+  readonly totals: readonly number[];
+  readonly total: number;
   readonly scoops: number;
 }
 
-/** Errors are told apart to the thousandth part of the amount, a tenth of a per cent. */
-const PARTS = 1000n;
+interface OrderedFill extends Fill {
+  /** Its place in the list that was given. */
+  readonly index: number;
+  /** The smallest and the largest single fill, and the common measure, of this one and of all after it. */
+  readonly smallest: number;
+  readonly largest: number;
+  readonly divisor: number;
+}
 
-/** A range that holds nothing. */
-const NONE: [bigint, bigint] = [1n, 0n];
+/** Fills in the order in which they are tried, with the bounds that end a try. */
+export interface OrderedFills {
+  readonly order: readonly OrderedFill[];
+  /** Whether all sizes are whole numbers. */
+  readonly whole: boolean;
+}
+
+/** Errors are told apart to the thousandth part of the amount, a tenth of a per cent. */
+const PARTS = 1000;
+
+// Searches shorter than this are not worth remembering where they have been.
+const SHORT = 100;
+
+/** Puts fills in order. The same order serves every amount. */
+export function orderedFills(fills: readonly Fill[]): OrderedFills {
+  const whole = fills.every(({ min, step }) => Number.isSafeInteger(min) && Number.isSafeInteger(step));
+  // Tools without marks first and each kind from the largest down: the bounds then bind soonest. The last tool's fill is
+  // worked out and not tried, and one with marks has the most values to try.
+  const sorted = fills
+    .map((fill, index) => ({ ...fill, index, marked: fill.min !== fill.max }))
+    .sort((a, b) => Number(a.marked) - Number(b.marked) || b.max - a.max);
+  const order: OrderedFill[] = [];
+  for (let i = sorted.length - 1; i >= 0; i--) {
+    const { min, max, step, index } = sorted[i] as (typeof sorted)[number];
+    const after = order[i + 1];
+    order[i] = {
+      min,
+      max,
+      step,
+      index,
+      smallest: Math.min(min, after?.smallest ?? min),
+      largest: Math.max(max, after?.largest ?? max),
+      divisor: whole ? gcd(step, after?.divisor ?? step) : 0,
+    };
+  }
+  return { order, whole };
+}
 
 /**
  * The best choice of fills: the smallest error to a tenth of a per cent of the amount, then the fewest scoops, then the
@@ -40,163 +83,145 @@ const NONE: [bigint, bigint] = [1n, 0n];
  *
  * Takes one scoop more at a time, and for each number of scoops goes through every choice except those that cannot
  * beat the best one known, by two bounds: n more scoops come to no less than n of the smallest and no more than n of
- * the largest that are left; and their total is a multiple of the greatest common divisor of all that are left.
+ * the largest that are left; and, where sizes are whole numbers, their total is a multiple of the greatest common
+ * divisor of all that are left.
  */
-export function bestFills(fills: readonly Fill[], target: Target): Found | undefined {
-  const { amount, above, below, limit, mayBeOver, mayBeUnder, maxScoops } = target;
-  // Tools without marks first and each kind from the largest down: the bounds then bind soonest. The last tool's fill is
-  // worked out and not tried, and one with marks has the most values to try.
-  const order = fills
-    .map((fill, index) => ({ ...fill, index, marked: fill.min !== fill.max }))
-    .sort((a, b) => Number(a.marked) - Number(b.marked) || Number(a.max < b.max) - Number(a.max > b.max));
-  const smallest: bigint[] = [];
-  const largest: bigint[] = [];
-  const divisor: bigint[] = [];
-  for (let i = order.length - 1; i >= 0; i--) {
-    const { min, max, step } = order[i] as Fill;
-    smallest[i] = lesser(min, smallest[i + 1] ?? min);
-    largest[i] = greater(max, largest[i + 1] ?? max);
-    divisor[i] = gcd(step, divisor[i + 1] ?? step);
-  }
+export function bestFills({ order, whole }: OrderedFills, target: Target): Found | undefined {
+  const { amount, margin, limit, mayBeOver, mayBeUnder, maxScoops } = target;
+  const all = order[0] as OrderedFill;
   const last = order.length - 1;
   const counts = order.map(() => 0);
-  const totals = order.map(() => 0n);
+  const totals = order.map(() => 0);
 
-  // The totals that are still worth finding, both ends allowed.
-  const highest = mayBeOver ? amount + (largest[0] as bigint) : below - 1n;
-  const lowest = mayBeUnder ? 0n : above + 1n;
+  // The totals that are still worth finding.
+  const highest = (mayBeOver ? oneOver(order, amount, margin) : amount) + margin;
+  const lowest = mayBeUnder ? 0 : amount - margin;
   let low = lowest;
   let high = highest;
   let best: Found | undefined;
-  let bestError = 0n;
+  let bestError = 0;
 
-  function errorOf(total: bigint): bigint {
-    if (total > above && total < below) return 0n;
-    return total < amount ? amount - total : total - amount;
+  // The amount itself, noise aside, is always allowed.
+  function allowError(most: number): void {
+    low = Math.max(lowest, amount - Math.max(most, margin));
+    high = Math.min(highest, amount + Math.max(most, margin));
   }
-  function allowError(most: bigint): void {
-    low = greater(lowest, lesser(amount - most, above + 1n));
-    high = lesser(highest, greater(amount + most, below - 1n));
-  }
-  function consider(total: bigint, scoops: number): void {
+  function consider(total: number, scoops: number): void {
     if (total < low || total > high) return;
-    bestError = errorOf(total);
+    const error = Math.abs(total - amount);
+    bestError = error < margin ? 0 : error;
     best = { counts: inOrder(counts), totals: inOrder(totals), total, scoops };
-    if (bestError === 0n) [low, high] = NONE;
-    else allowError(bestError - 1n);
+    if (bestError > 0) allowError(bestError - margin);
+    else {
+      // Nothing is better: a range that holds nothing.
+      low = 1;
+      high = 0;
+    }
   }
-  function inOrder<T>(values: readonly T[]): T[] {
-    const back: T[] = [];
-    for (const [i, { index }] of order.entries()) back[index] = values[i] as T;
+  function inOrder(values: readonly number[]): number[] {
+    const back: number[] = [];
+    for (let i = 0; i <= last; i++) back[(order[i] as OrderedFill).index] = values[i] as number;
     return back;
   }
 
-  function place(i: number, scoops: number, left: number, used: bigint): void {
-    const n = BigInt(left);
-    if (used + n * (smallest[i] as bigint) > high || used + n * (largest[i] as bigint) < low) return;
-    if (noMultiple(low - used, high - used, divisor[i] as bigint)) return;
+  function place(i: number, scoops: number, left: number, used: number): void {
+    const { min, max, step, smallest, largest, divisor } = order[i] as OrderedFill;
+    if (used + left * smallest > high || used + left * largest < low) return;
+    if (noMultiple(low - used, high - used, divisor)) return;
     if (wasHere(i, left, used)) return;
-    const { min, max, step } = order[i] as Fill;
     if (i === last) {
       counts[i] = left;
-      const [from, to] = [n * min, n * max];
-      const down = from + floorTo(greater(amount - used - from, 0n), step);
-      for (const value of [lesser(down, to), lesser(down + step, to)]) {
-        totals[i] = value;
-        consider(used + value, scoops);
-      }
+      const from = left * min;
+      const steps = Math.floor(Math.max(amount - used - from, 0) / step);
+      const to = left * max;
+      totals[i] = Math.min(from + steps * step, to);
+      consider(used + (totals[i] as number), scoops);
+      totals[i] = Math.min(from + (steps + 1) * step, to);
+      consider(used + (totals[i] as number), scoops);
       counts[i] = 0;
-      totals[i] = 0n;
+      totals[i] = 0;
       return;
     }
-    const [fewest, most] = countsWorthTrying(i, left, low - used, high - used);
+    const next = order[i + 1] as OrderedFill;
+    const needed = low - used;
+    const room = high - used;
+    let most = left;
+    let fewest = 0;
+    if (min === max) {
+      // How many of these the rest of the scoops can still make up for.
+      if (min > next.smallest)
+        most = Math.min(left, Math.floor((room - left * next.smallest) / (min - next.smallest)));
+      if (min > next.largest)
+        fewest = Math.max(0, Math.ceil((needed - left * next.largest) / (min - next.largest)));
+    }
     for (let count = most; count >= fewest && low <= high; count--) {
-      const c = BigInt(count);
-      const rest = BigInt(left - count);
       counts[i] = count;
+      const rest = left - count;
       // Largest first: the big tool takes most of it.
-      const from = greater(c * min, low - used - rest * (largest[i + 1] as bigint));
-      const to = lesser(c * max, high - used - rest * (smallest[i + 1] as bigint));
-      for (
-        let value = c * min + floorTo(to - c * min, step);
-        value >= from && value >= c * min;
-        value -= step
-      ) {
+      const base = count * min;
+      const from = low - used - rest * next.largest - base;
+      const to = Math.min(count * max, high - used - rest * next.smallest) - base;
+      for (let steps = Math.floor(to / step); steps >= 0 && steps * step >= from; steps--) {
+        const value = base + steps * step;
         totals[i] = value;
-        place(i + 1, scoops, left - count, used + value);
+        place(i + 1, scoops, rest, used + value);
         if (count === 0) break;
       }
     }
     counts[i] = 0;
-    totals[i] = 0n;
+    totals[i] = 0;
   }
 
   // The range of totals worth finding only ever shrinks, so what was not found from here before will not be found now.
-  // Kept where totals coincide: sizes with a common measure that goes few times into the amount.
-  const measureOfAll = divisor[0] as bigint;
-  const coincide = highest / measureOfAll < 1_000_000n;
-  const seen = new Map<number, Set<number>>();
-  function wasHere(i: number, left: number, used: bigint): boolean {
-    if (!coincide) return false;
-    const where = i * (maxScoops + 1) + left;
-    const total = Number(used / measureOfAll);
-    const before = seen.get(where);
-    if (before === undefined) seen.set(where, new Set([total]));
-    else if (before.has(total)) return true;
-    else before.add(total);
+  // Kept where totals coincide: whole sizes that go few times into the amount.
+  const coincide = whole && highest < 1_000_000 * all.divisor;
+  let places = 0;
+  let seen: Set<number> | undefined;
+  function wasHere(i: number, left: number, used: number): boolean {
+    if (!coincide || ++places < SHORT) return false;
+    const key = (i * (maxScoops + 1) + left) * 2_000_000 + used / all.divisor;
+    seen ??= new Set();
+    if (seen.has(key)) return true;
+    seen.add(key);
     return false;
   }
 
-  // For a tool without marks, how many of `left` scoops it may have for the rest to bring the total between from and to.
-  function countsWorthTrying(i: number, left: number, from: bigint, to: bigint): [number, number] {
-    const { min: size, max } = order[i] as Fill;
-    if (size !== max) return [0, left];
-    const n = BigInt(left);
-    const [small, large] = [smallest[i + 1] as bigint, largest[i + 1] as bigint];
-    const most = size > small ? floorTo(to - n * small, size - small) / (size - small) : n;
-    const fewest = size > large ? -floorTo(n * large - from, size - large) / (size - large) : 0n;
-    return [Number(greater(fewest, 0n)), Number(lesser(most, n))];
-  }
-
-  if (mayBeUnder) consider(0n, 0);
+  if (mayBeUnder) consider(0, 0);
   // Fewer scoops than the largest tool goes into the amount fall short by a whole one of it: one more is always better.
-  const whole = amount / (largest[0] as bigint);
-  const first = whole < 1n ? 1 : whole > BigInt(maxScoops) ? maxScoops : Number(whole);
+  const first = Math.min(Math.max(Math.floor(amount / all.largest), 1), maxScoops);
   for (let scoops = first; scoops <= maxScoops; scoops++) {
-    place(0, scoops, scoops, 0n);
+    place(0, scoops, scoops, 0);
     if (best === undefined) continue;
     // Only an error that is told as smaller is worth another scoop, or one that is no longer past the limit.
     const told = toldError(bestError, amount);
-    if (told === 0n) break;
-    const toldSmaller = (amount * (2n * told - 1n) - 1n) / (2n * PARTS);
-    allowError(bestError > limit ? greater(limit, toldSmaller) : toldSmaller);
-    if (noMultiple(low, high, divisor[0] as bigint)) break;
+    if (told === 0) break;
+    const toldSmaller = ((told - 0.5) * amount) / PARTS - margin;
+    allowError(bestError > limit + margin ? Math.max(limit + margin, toldSmaller) : toldSmaller);
+    if (noMultiple(low, high, all.divisor)) break;
   }
   return best;
 }
 
-function toldError(error: bigint, amount: bigint): bigint {
-  return (2n * PARTS * error + amount) / (2n * amount);
+// A single fill that is over ends what is worth finding: the smallest of these, or where none is as large a whole one more.
+function oneOver(order: readonly OrderedFill[], amount: number, margin: number): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (const { min, max, step } of order) {
+    if (max < amount) continue;
+    const steps = Math.ceil((amount - margin - min) / step);
+    least = Math.min(least, Math.min(max, min + Math.max(steps, 0) * step));
+  }
+  return least === Number.POSITIVE_INFINITY ? amount + (order[0] as OrderedFill).largest : least;
 }
 
-function noMultiple(low: bigint, high: bigint, of: bigint): boolean {
-  return floorTo(high, of) < low;
+// Halves go up, also where noise has made a little less of one.
+function toldError(error: number, amount: number): number {
+  return Math.floor((PARTS * error) / amount + 0.5 + 1e-9);
 }
 
-/** The largest multiple of `step` that is not above `value`. */
-function floorTo(value: bigint, step: bigint): bigint {
-  const over = value % step;
-  return over < 0n ? value - over - step : value - over;
+function noMultiple(low: number, high: number, of: number): boolean {
+  return of > 0 && Math.floor(high / of) * of < low;
 }
 
-function gcd(a: bigint, b: bigint): bigint {
-  return b === 0n ? a : gcd(b, a % b);
-}
-
-function lesser(a: bigint, b: bigint): bigint {
-  return a < b ? a : b;
-}
-
-function greater(a: bigint, b: bigint): bigint {
-  return a > b ? a : b;
+function gcd(a: number, b: number): number {
+  return b === 0 ? a : gcd(b, a % b);
 }

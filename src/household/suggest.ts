@@ -1,6 +1,6 @@
 import { moreThan } from "../units/decide.js";
 import { systemOf } from "../units/systems.js";
-import type { MassUnit, Quantity, VolumeUnit } from "../units/types.js";
+import type { MassUnit, Quantity, UnitSystem, VolumeUnit } from "../units/types.js";
 import { type Measured, measure, percentOff } from "./measure.js";
 import type { MeasuringRequest } from "./request.js";
 import { findStock, type StockDilution } from "./stock-dilution.js";
@@ -58,11 +58,10 @@ export function suggestionsFor<U extends VolumeUnit | MassUnit>(
 function toolThatWouldDo(request: MeasuringRequest): ToolSuggestion | undefined {
   const { amount, tools, limitPercent } = request;
   let best: { readonly tool: MeasuringTool; readonly scoops: number; readonly off: number } | undefined;
-  for (const tool of candidates(amount.unit)) {
-    if (tools.some(({ name }) => name === tool.name)) continue;
+  for (const [tool, more] of withOneMore(tools, amount.unit)) {
     // A tool that takes more scoops than the best one known is no better, so it need not be looked at further.
     const maxScoops = best?.scoops ?? request.maxScoops;
-    const found = measure({ ...request, tools: [...tools, tool], maxScoops });
+    const found = measure({ ...request, tools: more, maxScoops });
     if (found === undefined) continue;
     const off = Math.abs(percentOff(found.value, amount.value));
     if (moreThan(off, limitPercent)) continue;
@@ -73,8 +72,25 @@ function toolThatWouldDo(request: MeasuringRequest): ToolSuggestion | undefined 
   return best && { kind: "tool", tool: best.tool };
 }
 
-function candidates(unit: VolumeUnit | MassUnit): MeasuringTool[] {
+type OneMore = readonly [tool: MeasuringTool, tools: readonly MeasuringTool[]];
+
+const KEPT = new WeakMap<readonly MeasuringTool[], Map<UnitSystem, readonly OneMore[]>>();
+
+/** Each tool that one could have besides, with the list that it then makes: the same lists for the same tools. */
+function withOneMore(tools: readonly MeasuringTool[], unit: VolumeUnit | MassUnit): readonly OneMore[] {
   const system = systemOf(unit);
+  const bySystem = KEPT.get(tools) ?? new Map<UnitSystem, readonly OneMore[]>();
+  KEPT.set(tools, bySystem);
+  const before = bySystem.get(system);
+  if (before !== undefined) return before;
+  const lists = candidates(unit, system)
+    .filter((tool) => !tools.some(({ name }) => name === tool.name))
+    .map((tool): OneMore => [tool, [...tools, tool]]);
+  bySystem.set(system, lists);
+  return lists;
+}
+
+function candidates(unit: VolumeUnit | MassUnit, system: UnitSystem): MeasuringTool[] {
   if (dimensionMeasured(unit) === "mass")
     return system === "metric" ? toolSet("scales") : [...toolSet("us-scales"), ...toolSet("scales")];
   const kitchen = {

@@ -57,15 +57,15 @@ function tool(
   unit: Volume["unit"] | Mass["unit"],
   marks?: { readonly graduation: number; readonly least?: number },
 ): MeasuringTool {
-  const of = (amount: number): Volume | Mass => ({ value: amount, unit }) as Volume | Mass;
-  if (marks === undefined) return { name, capacity: of(value) };
+  const of = (amount: number): Volume | Mass => Object.freeze({ value: amount, unit }) as Volume | Mass;
+  if (marks === undefined) return Object.freeze({ name, capacity: of(value) });
   const { graduation, least } = marks;
-  return {
+  return Object.freeze({
     name,
     capacity: of(value),
     graduation: of(graduation),
     ...(least !== undefined && { least: of(least) }),
-  };
+  });
 }
 
 // US customary: 1 gal = 231 in³ = 4 qt = 8 pt = 16 cups = 128 fl oz = 256 tbsp = 768 tsp (NIST Handbook 44 (2024),
@@ -210,6 +210,13 @@ export function toolSet(name: ToolSetName): MeasuringTool[] {
   return [...SETS[checkedChoice(name, toolSetNames, "name")]];
 }
 
+const OWN: ReadonlySet<readonly MeasuringTool[]> = new Set(Object.values(SETS));
+
+/** Whether a list is one of the named sets, which nobody can change. */
+export function isToolSet(tools: readonly MeasuringTool[]): boolean {
+  return OWN.has(tools);
+}
+
 /** A set's tools, or the caller's own after a look at their shape; sizes are checked where they are compared. */
 export function checkedTools(tools: ToolSetName | readonly MeasuringTool[]): readonly MeasuringTool[] {
   if (typeof tools === "string") return SETS[checkedChoice(tools, toolSetNames, "tools")];
@@ -278,16 +285,16 @@ function checkTool(given: MeasuringTool, path: string): void {
  */
 export function marksOf({ capacity, graduation, least }: MeasuringTool): {
   step: Exact;
-  least: bigint;
-  most: bigint;
+  least: number;
+  most: number;
 } {
-  if (graduation === undefined) return { step: exactSize(capacity), least: 1n, most: 1n };
+  if (graduation === undefined) return { step: exactSize(capacity), least: 1, most: 1 };
   const marks = (size: Volume | Mass): number =>
     inUnit(size as Volume, graduation.unit as VolumeUnit, "tools") / graduation.value;
   return {
     step: exactSize(graduation),
-    least: BigInt(least === undefined ? 1 : ceilDecided(marks(least))),
-    most: BigInt(floorDecided(marks(capacity))),
+    least: least === undefined ? 1 : ceilDecided(marks(least)),
+    most: floorDecided(marks(capacity)),
   };
 }
 
