@@ -54,7 +54,7 @@ export interface NotMeasurable<U extends VolumeUnit | MassUnit = VolumeUnit | Ma
 /**
  * Tells an amount of product as what a person can measure with the tools at hand.
  *
- * The best choice of tools is found by an exact search in whole numbers, not by taking the largest first: the smallest
+ * The best choice of tools is found by a search of all that could be better, not by taking the largest first: the smallest
  * error to a tenth of a per cent of the amount (kitchen tools are no truer than that), then the fewest scoops, then the
  * smallest error; and never one past the limit where there is one within it. Under `never-over` the measured amount is
  * never over the amount. Noise aside: two amounts that differ by less than one part in 10^12 are the same in every

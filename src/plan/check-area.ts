@@ -32,7 +32,7 @@ export function areaWarnings(
         severity: "warning",
         message:
           `All ${told(ground)} of ground is taken as treated, and the calibration sprayed a width of ${told(width)} as in a band. ` +
-          "Where only bands, beds or spots are sprayed, tell the plot so; where passes are laid side by side, give fraction 1.",
+          "Where only bands, beds or spots are sprayed, tell the plot so; where passes are laid side by side, give the plot a sprayed fraction of 1 to say so.",
         path: several ? `plot[${i}]` : "plot",
         figures: { treated, ground, width },
       },

@@ -1,4 +1,5 @@
 import type { FindingCode } from "../tank-mix/label-limits.js";
+import { describeUnit } from "../units/describe.js";
 import type { Quantity } from "../units/types.js";
 
 /** How much a warning matters: something to know, something to change, something not to spray with. */
@@ -36,7 +37,8 @@ export interface Warning {
   readonly figures: Readonly<Record<string, Quantity | number>>;
 }
 
-/** A quantity in the message of a warning: rounded for reading, unit as it is written. */
+/** A quantity in the message of a warning: rounded for reading, with the unit as the trade spells it. */
 export function told({ value, unit }: Quantity): string {
-  return `${Number(value.toPrecision(4))} ${unit}`;
+  const { symbol, plural } = describeUnit(unit);
+  return `${Number(value.toPrecision(4))} ${symbol || plural}`;
 }

@@ -226,7 +226,7 @@ function checkedValue({ text, signs }: Reading, numeral: Numeral): number {
   throw stumbledOn(
     numeral.text,
     text,
-    `${shown(decimal)} before decimals${grouping}, as ${locale} writes numbers; or give the locale it was written for`,
+    `${shown(decimal)} before decimals${grouping}, as ${locale} writes numbers; or the locale named that it was written for`,
   );
 }
 
@@ -275,7 +275,7 @@ function meant(meaning: Meaning, written: string, { system, ounce }: KnownOption
     if (ounce === "dry") return "oz";
     throw ambiguous(
       written,
-      "It may be a fluid ounce or an ounce of weight; write fl oz or oz wt, or say by the option ounce which is meant.",
+      "It may be a fluid ounce or an ounce of weight; write fl oz or oz wt (or set the option ounce to liquid or dry).",
     );
   }
   const found = BARE[measure][system];
@@ -306,7 +306,7 @@ function noUnit({ text, tokens, at }: Reading, words: readonly Token[]): SprayMa
   const written = text.slice(first.start, named.at(-1)?.end);
   const guess = nearest(written.slice(0, 40), [...knownSpellings().keys()]);
   const hint =
-    guess === undefined ? 'wanted a unit such as "gal", "fl oz" or "ac"' : `did you mean "${guess}"?`;
+    guess === undefined ? 'wanted a unit such as "gal", "fl oz" or "ac".' : `did you mean "${guess}"?`;
   return new SprayMathError(
     "unknown-unit",
     "text",

@@ -77,6 +77,20 @@ describe("the warnings of a plan", () => {
     ).not.toContain("all-ground-treated");
   });
 
+  it("question it where several nozzles catch one band, and not where each is one of a boom", () => {
+    const catches = [qty(20, "fl_oz"), qty(20, "fl_oz")];
+    const caught = {
+      kind: "catch",
+      catches,
+      time: qty(1, "min"),
+      speed: qty(3, "mph"),
+      width: qty(20, "in"),
+    } as const;
+    const codes = (calibration: PlanInput["calibration"]) => warned({ calibration }).map(({ code }) => code);
+    expect(codes({ ...caught, nozzlesPerRow: 2 })).toContain("all-ground-treated");
+    expect(codes(caught)).not.toContain("all-ground-treated");
+  });
+
   it("question a rate that such sprayers do not put out", () => {
     expectWarning(
       { calibration: { ...STRIP, used: qty(12, "fl_oz") } },
@@ -174,7 +188,7 @@ describe("the warnings of a plan", () => {
       ({ code }) => code === "lines-uncharged",
     );
     expect(note?.figures).toEqual({ used: qty(64, "fl_oz"), lines: qty(6.4, "fl_oz"), percent: 10 });
-    expect(note?.message).toContain("10 % of the 64 fl_oz used on the strip");
+    expect(note?.message).toContain("10 % of the 64 fl oz used on the strip");
     const codes = (change: Partial<PlanInput>) => warned(change).map(({ code }) => code);
     expect(codes(holding(3.2))).not.toContain("lines-uncharged");
     expect(codes({ ...holding(6.4), thresholds: { readingPercent: 10 } })).not.toContain("lines-uncharged");
