@@ -7,6 +7,8 @@ import {
   type NotMeasurable,
 } from "../household/measure-out.js";
 import { checkedTools, dimensionMeasured } from "../household/tools.js";
+import { convert } from "../units/convert.js";
+import { unitsLike } from "../units/systems.js";
 import type { Mass, MassUnit, TreatedArea, Volume } from "../units/types.js";
 import type { PlanInput, Product } from "./input.js";
 
@@ -44,8 +46,10 @@ export function doseRequest(
     const volume = byVolume({ mass: amount, bulkDensity });
     return { input: { amount: volume, tools, rule: RULE, ...permission }, volume, scaleAssumed: false };
   }
+  // Per acre or hectare, as rates are told.
+  const perArea = convert(area, unitsLike(area.unit).landArea);
   return {
-    input: { amount, tools: needsScale ? "scales" : tools, rule: RULE, perArea: area, ...permission },
+    input: { amount, tools: needsScale ? "scales" : tools, rule: RULE, perArea, ...permission },
     scaleAssumed: needsScale,
   };
 }
