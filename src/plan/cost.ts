@@ -25,7 +25,7 @@ export function planCost(
     if (price === undefined) return [];
     const { amount } = totals.products[i] as (typeof totals.products)[number];
     const total = within(`products[${i}].price`, () => costOf(amount, price)).round(places, HALF_UP);
-    const weights = loads.map((load) => load.products[i]?.amount.value ?? 0);
+    const weights = loads.map((load) => (load.products[i] as (typeof load.products)[number]).amount.value);
     return [{ name, total, shares: shared(total, weights, places) }];
   });
   const total = sumOf(priced.map((product) => product.total));

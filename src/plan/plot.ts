@@ -157,34 +157,25 @@ const SHAPES: { readonly [K in keyof ShapeInputs]: Reader<ShapeInputs[K], Ground
 
 const PARTS: { readonly [K in keyof PartInputs]: Reader<PartInputs[K], PlotAreas> } = {
   "row-bands": {
-    area: (rows) => ({ ...rowBandsArea(rows), rowLength: lengthOf(rows) }),
+    area: (rows) => ({ ...rowBandsArea(rows), rowLength: rowsLength(rows) }),
     working: rowBandsAreaWorking,
   },
   beds: {
-    area: (beds) =>
-      ({
-        ...bedsArea(beds),
-        rowLength: lengthOf(
-          beds.bedLengths ? { rowLengths: beds.bedLengths } : { rows: beds.beds, rowLength: beds.bedLength },
-        ),
-      }) as PlotAreas,
+    area: (beds) => ({
+      ...bedsArea(beds),
+      rowLength: beds.bedLengths === undefined ? scale(beds.bedLength, beds.beds) : sum(beds.bedLengths),
+    }),
     working: bedsAreaWorking,
   },
   "tree-rows": {
-    area: (rows) => ({ ...treeRowsArea(rows), rowLength: lengthOf(rows) }),
+    area: (rows) => ({ ...treeRowsArea(rows), rowLength: rowsLength(rows) }),
     working: treeRowsAreaWorking,
   },
   spots: { area: spotsArea, working: spotsAreaWorking },
 };
 
-type Rows =
-  | { readonly rows: number; readonly rowLength: Length }
-  | { readonly rowLengths: readonly Length[] };
-
-function lengthOf(rows: Rows): Length {
-  return "rowLengths" in rows && rows.rowLengths !== undefined
-    ? sum(rows.rowLengths)
-    : scale((rows as { rowLength: Length }).rowLength, (rows as { rows: number }).rows);
+function rowsLength(rows: RowBandsInput | TreeRowsInput): Length {
+  return rows.rowLengths === undefined ? scale(rows.rowLength, rows.rows) : sum(rows.rowLengths);
 }
 
 function names<K extends string>(table: Readonly<Record<K, unknown>>): K[] {

@@ -1,4 +1,4 @@
-import { SprayMathError, shown } from "../errors.js";
+import { SprayMathError } from "../errors.js";
 import { ceilDecided, decided, floorDecided, moreThan } from "../units/decide.js";
 import { checkedChoice, checkedCount, checkedObject, inUnit } from "../units/guard.js";
 import { unitsLike } from "../units/systems.js";
@@ -111,8 +111,10 @@ function pieceTerms(
   return { pieces, extra };
 }
 
+// What is more than something else was given.
 function told(quantity: Quantity | undefined): string {
-  return quantity === undefined ? shown(quantity) : `${quantity.value} ${quantity.unit}`;
+  const { value, unit } = quantity as Quantity;
+  return `${value} ${unit}`;
 }
 
 /**

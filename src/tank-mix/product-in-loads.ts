@@ -84,11 +84,10 @@ function totalUnits(
 /** The carrier gone in by the end of each load, in whole units of the sum's 12th digit. */
 export function carriersGone(loads: readonly Load[]): number[] {
   checkedList(loads, "loads");
-  const unit = loads[0]?.carrier?.unit;
   const carriers = loads.map((load, i) => {
     const { carrier } = checkedObject(load, `loads[${i}]`);
     checkShape(carrier, `loads[${i}].carrier`);
-    return inUnit(carrier, unit ?? "gal", `loads[${i}].carrier`);
+    return inUnit(carrier, (loads[0] as Load).carrier.unit, `loads[${i}].carrier`);
   });
   const sum = carriers.reduce((a, b) => a + b, 0);
   if (!Number.isFinite(sum)) {
@@ -127,7 +126,7 @@ export function carriersGone(loads: readonly Load[]): number[] {
 export function productInLoadsWorking(input: ProductInLoadsInput): WorkingLine[] {
   const { amount, loads } = checkedObject(input, "");
   const { amounts } = productInLoads(input);
-  const unit = loads[0]?.carrier.unit ?? "gal";
+  const { unit } = (loads[0] as Load).carrier;
   const carriers = loads.map((load) => inUnit(load.carrier, unit, "carrier"));
   const total: Quantity = { value: carriers.reduce((a, b) => a + b, 0), unit };
   return amounts.map((_, i) => {

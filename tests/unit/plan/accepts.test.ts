@@ -44,9 +44,11 @@ const PLOTS: readonly (readonly [Plot, number])[] = [
     },
     900,
   ],
+  [{ kind: "composite", add: [{ kind: "rectangle", length: m(40), width: m(25) }] }, 1000],
   [{ kind: "row-bands", rows: 10, rowLength: m(50), bandWidth: m(0.5), rowSpacing: m(1) }, 250],
   [{ kind: "row-bands", rowLengths: [m(50), m(30)], bandWidth: m(0.5) }, 40],
   [{ kind: "beds", beds: 4, bedLength: m(25), bedWidth: m(1.2) }, 120],
+  [{ kind: "beds", bedLengths: [m(25), m(75)], bedWidth: m(1.2) }, 120],
   [{ kind: "tree-rows", rows: 5, rowLength: m(40), stripWidth: m(1), sides: 2 }, 400],
   [{ kind: "spots", spots: [{ count: 20, length: m(1), width: m(2) }] }, 40],
   [{ kind: "ground-area", ground: { value: 0.1, unit: "ha", of: "ground" } }, 1000],
@@ -87,6 +89,28 @@ const CALIBRATIONS: readonly Calibration[] = [
   { kind: "hand", used: qty(2, "L"), area: { value: 100, unit: "m2", of: "treated" } },
   { kind: "record", record: calibrationRecord({ date: "2026-04-01", measurement: strip }) },
 ];
+
+describe("planApplication, given the treated area itself", () => {
+  it("tells what part of the ground it is, where the ground is given", () => {
+    const treated = { value: 0.1, unit: "ha", of: "treated" } as const;
+    const ground = { value: 4000, unit: "m2", of: "ground" } as const;
+    const { area } = planApplication({ ...JOB, plot: { kind: "treated-area", treated, ground } });
+    expect(area.plots).toEqual([{ treated, ground, fraction: 0.25 }]);
+  });
+});
+
+describe("planApplication tells the length of all rows", () => {
+  it.each<[Plot, number]>([
+    [{ kind: "row-bands", rows: 10, rowLength: m(50), bandWidth: m(0.5) }, 500],
+    [{ kind: "row-bands", rowLengths: [m(50), m(30)], bandWidth: m(0.5) }, 80],
+    [{ kind: "beds", beds: 4, bedLength: m(25), bedWidth: m(1.2) }, 100],
+    [{ kind: "beds", bedLengths: [m(25), m(20)], bedWidth: m(1.2) }, 45],
+    [{ kind: "tree-rows", rows: 5, rowLength: m(40), stripWidth: m(1), sides: 2 }, 200],
+    [{ kind: "tree-rows", rowLengths: [m(40), m(30)], stripWidth: m(1), sides: 2 }, 70],
+  ])("%j", (plot, length) => {
+    expect(planApplication({ ...JOB, plot }).area.rowLength).toEqual(m(length));
+  });
+});
 
 describe("planApplication takes every way to calibrate", () => {
   it.each(CALIBRATIONS)("$kind", (calibration) => {
@@ -145,6 +169,30 @@ describe("planApplication parts a mix", () => {
     });
     expect(plan.loads.map(({ pieces }) => pieces)).toEqual([4, 4, 4, 4, 4]);
     for (const { carrier } of plan.loads) expect(carrier.value).toBeCloseTo(10, 9);
+  });
+
+  it("by whole beds and whole rows of trees, where each kind is all of one length", () => {
+    const beds: Plot = { kind: "beds", beds: 6, bedLength: m(100), bedWidth: m(1) };
+    const trees: Plot = { kind: "tree-rows", rows: 6, rowLength: m(50), stripWidth: m(1), sides: 2 };
+    // 100 m² at 200 L/ha are 2 L; a 5 L tank holds 2 of them.
+    for (const plot of [beds, trees]) {
+      const plan = planApplication({ ...JOB, plot, sprayer: { tank: qty(5, "L") }, split: "whole-rows" });
+      expect(plan.loads.map(({ pieces }) => pieces)).toEqual([2, 2, 2]);
+    }
+    for (const plot of [
+      { kind: "beds", bedLengths: [m(100), m(100)], bedWidth: m(1) },
+      { kind: "rectangle", length: m(100), width: m(6) },
+    ] as const) {
+      expect(() => planApplication({ ...JOB, plot, split: "whole-rows" })).toThrow(
+        expect.objectContaining({ code: "conflict", path: "split" }),
+      );
+    }
+  });
+
+  it("so that the last load is not too small to be drawn", () => {
+    // 100 L in a tank of 70 L leave 30 L; the pump draws no less than 40 L.
+    const sprayer = { tank: qty(70, "L"), leastLoad: qty(40, "L") };
+    expect(planApplication({ ...JOB, sprayer }).loads.map(({ carrier }) => carrier.value)).toEqual([60, 40]);
   });
 
   it("by whole plots of one size", () => {

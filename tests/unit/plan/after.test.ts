@@ -78,6 +78,22 @@ describe("planSensitivity", () => {
     expect(paths[0]).toBe("plot.rows");
   });
 
+  it("leaves out what cannot move: lines that hold nothing, and a fraction that is all", () => {
+    const plot = (fraction: number) =>
+      ({ kind: "rectangle", length: qty(100, "m"), width: qty(50, "m"), fraction }) as const;
+    const paths = (fraction: number) =>
+      planSensitivity(
+        planApplication({
+          ...JOB,
+          plot: plot(fraction),
+          sprayer: { tank: qty(15, "L"), lineVolume: qty(0, "L") },
+        }),
+      ).map(({ path }) => path);
+    expect(paths(0.5)).toContain("plot.fraction");
+    expect(paths(0.5)).not.toContain("sprayer.lineVolume");
+    expect(paths(1)).not.toContain("plot.fraction");
+  });
+
   it("holds a reserve that rounds up", () => {
     const rounded = planApplication({ ...JOB, reserve: { roundUpTo: qty(5, "L") } });
     const moves = planSensitivity(rounded).find(({ path }) => path === "calibration.used")?.mix ?? 0;
@@ -118,6 +134,31 @@ describe("comparePlans", () => {
   });
 });
 
+describe("comparePlans, where one plan has what the other has not", () => {
+  it("names each field that came or went", () => {
+    const { reserve, ...without } = JOB;
+    const { inputs } = comparePlans(planApplication(without), plan);
+    expect(inputs).toEqual([{ path: "reserve.percent", before: null, after: 5, percent: null }]);
+    expect(comparePlans(plan, planApplication(without)).inputs).toEqual([
+      { path: "reserve.percent", before: 5, after: null, percent: null },
+    ]);
+  });
+
+  it("says how much the cost moves, in all and per area", () => {
+    const priced = (amount: number) =>
+      planApplication({
+        ...JOB,
+        products: [{ ...JOB.products[0], price: { amount, per: qty(1, "L") } }] as PlanInput["products"],
+        currency: { code: "EUR" },
+      });
+    const { results } = comparePlans(priced(100), priced(200));
+    expect(results.map(({ path, percent }) => [path, percent])).toEqual([
+      ["cost.total", 100],
+      ["cost.perArea.cost", 100],
+    ]);
+  });
+});
+
 describe("reconcile", () => {
   const DONE = { finished: "2026-05-02T22:30" };
 
@@ -142,6 +183,36 @@ describe("reconcile", () => {
       severity: "refusal",
       path: "rate",
     });
+  });
+
+  it("tells a rate as the label does where that is per area, and per land area of the plan else", () => {
+    const done = (rate: PlanInput["products"][number]["rate"]) => {
+      const made = planApplication({ ...JOB, products: [{ name: "Product A", form: "liquid", rate }] });
+      return reconcile(made, { ...DONE, left: made.leftover.carrier }).plots[0]?.products[0]?.rate;
+    };
+    expect(done(qty(2, "pt/ac"))).toEqual({ value: expect.closeTo(2, 9), unit: "pt/ac" });
+    expect(done({ low: qty(1, "pt/ac"), high: qty(3, "pt/ac"), chosen: qty(2, "pt/ac") })?.unit).toBe(
+      "pt/ac",
+    );
+    expect(done({ rate: qty(2, "fl_oz/ac"), per: "treated" })?.unit).toBe("fl_oz/ac");
+    expect(done({ value: 1, unit: "%", basis: "v/v" })?.unit).toBe("mL/ha");
+    expect(done({ parts: 1, to: 100, of: "water" })?.unit).toBe("mL/ha");
+    expect(done(qty(1, "mL/m"))?.unit).toBe("mL/ha");
+  });
+
+  it("goes by the plot that had most, whichever comes first", () => {
+    const rectangle = { kind: "rectangle", length: qty(100, "m"), width: qty(10, "m") } as const;
+    const two = planApplication({ ...JOB, plot: [rectangle, rectangle] });
+    const half = two.carrier.sprayed.value / 2;
+    for (const factors of [
+      [0.9, 1.1],
+      [1.1, 0.9],
+    ]) {
+      const used = factors.map((factor) => qty(half * factor, "L"));
+      const { findings, season } = reconcile(two, { ...DONE, used });
+      expect(findings.map(({ code }) => code)).toContain("rate-over-max");
+      expect(season[0]?.rate?.value).toBeCloseTo(2 + 2 * 1.1, 9);
+    }
   });
 
   it("counts water that was added without product as a weak mix", () => {
@@ -224,6 +295,12 @@ describe("reconcile", () => {
   it.each<[string, ActualApplication, ErrorCode, string]>([
     ["no end", { left: qty(1, "L") } as ActualApplication, "missing", "actual.finished"],
     ["an end that is no time", { finished: "2 May", left: qty(1, "L") }, "unreadable", "actual.finished"],
+    [
+      "an end that is no text",
+      { finished: 2026 as never, left: qty(1, "L") },
+      "unreadable",
+      "actual.finished",
+    ],
     [
       "a day that does not exist",
       { finished: "2026-02-30T10:00", left: qty(1, "L") },

@@ -109,6 +109,20 @@ describe("planApplication", () => {
     expect(plan.loads[0]?.products[0]?.amount).toEqual(planApplication(JOB).loads[0]?.products[0]?.amount);
   });
 
+  it("tells of a way through a stock solution only where the label permits one", () => {
+    const dose = (labelPermitsDilution?: boolean) => {
+      const product = { name: "Product A", form: "liquid", rate: qty(0.5, "fl_oz/ac") } as const;
+      const products = [
+        { ...product, ...(labelPermitsDilution !== undefined && { labelPermitsDilution }) },
+      ] as const;
+      return planApplication({ ...JOB, products }).loads[0]?.products[0]?.measured;
+    };
+    const stock = expect.objectContaining({ kind: "stock" });
+    expect(dose(true)).toMatchObject({ ok: false, suggestions: expect.arrayContaining([stock]) });
+    for (const none of [dose(false), dose()])
+      expect(none).toMatchObject({ ok: false, suggestions: expect.not.arrayContaining([stock]) });
+  });
+
   it("gives plain data, the same each time, with the input echoed and its default filled in", () => {
     const plan = planApplication(JOB);
     expect(JSON.parse(JSON.stringify(plan))).toEqual(plan);

@@ -80,6 +80,9 @@ describe("the width of a pass", () => {
     expectLinesTrue(lines);
     expect(lines.at(-1)?.result).toEqual(bandsWidth(bands).treated);
     expect(lines.find(({ id }) => id === "swath.bands.ground")?.result).toEqual(bandsWidth(bands).ground);
+    const alone = { bands: 4, bandWidth: qty(30, "cm") };
+    expect(bandsWidthWorking(alone).map(({ id }) => id)).toEqual(["units.convert", "swath.bands.treated"]);
+    expect(bandsWidthWorking(alone).at(-1)?.result).toEqual(bandsWidth(alone).treated);
   });
 });
 

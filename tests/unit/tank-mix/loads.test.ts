@@ -51,6 +51,9 @@ describe("splitLoads", () => {
     const one = errorOf(() => gallons({ total: qty(0.5, "gal"), leastLoad: qty(1, "gal") }));
     expect([one.code, one.path]).toEqual(["conflict", "leastLoad"]);
     expect(one.message).toContain("Mix more");
+    // However much less it is.
+    const drop = errorOf(() => gallons({ total: qty(0.001, "gal"), leastLoad: qty(1, "gal") }));
+    expect([drop.code, drop.path]).toEqual(["conflict", "leastLoad"]);
     const lent = errorOf(() => gallons({ total: qty(5, "gal"), leastLoad: qty(3, "gal") }));
     expect(lent.message).toContain("equal loads");
     const equal = errorOf(() => gallons({ total: qty(5, "gal"), leastLoad: qty(3, "gal"), split: "equal" }));

@@ -35,6 +35,16 @@ describe("mixingOrder", () => {
     ]);
   });
 
+  it("puts a soluble bag first whatever is in it", () => {
+    for (const code of ["adjuvant", "fertilizer"] as const) {
+      const turns = mixingOrder({ products: [{ code: "WP" }, { code, inSolubleBag: true }, { code }] });
+      expect(
+        turns.map(({ product }) => product),
+        code,
+      ).toEqual([1, 0, 2]);
+    }
+  });
+
   it("lets the label's own order go first, and the usual one follow", () => {
     const products = [{ code: "WP" }, { code: "SL" }, { code: "EC" }] as const;
     const turns = mixingOrder({ products, steps: ["soluble-liquid"] });

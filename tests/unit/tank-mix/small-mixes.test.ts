@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { dilute, jarTest, leftoverArea, rinse, stockFor, strengthOf } from "../../../src/tank-mix/index.ts";
 import { qty, valueIn } from "../../../src/units/index.ts";
 import { errorOf } from "../../helpers/bad-input.ts";
+import { expectRefused } from "../../helpers/refusal.ts";
 
 describe("jarTest", () => {
   it("gives the worked example of the GRDC manual: a hundredth of the field rates", () => {
@@ -44,6 +45,13 @@ describe("dilute", () => {
     );
     const ppm = { value: 500, unit: "ppm", basis: "w/v" } as const;
     expect(dilute({ from: percent(1), to: ppm, volume: qty(20, "L") }).take).toEqual(qty(1, "L"));
+  });
+
+  it("refuses a part of the volume beside a weight per volume, and says how each was told", () => {
+    const [from, to] = [{ value: 5, unit: "%", basis: "w/v" } as const, qty(5, "g/L")];
+    const volume = qty(10, "L");
+    expectRefused(() => dilute({ from, to, volume }), "conflict", "to.basis", "told w/v and g/L");
+    expectRefused(() => dilute({ from: to, to: from, volume }), "conflict", "to.basis", "told g/L and w/v");
   });
 
   it("takes all of it and no water where the strengths are the same", () => {

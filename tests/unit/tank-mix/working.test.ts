@@ -179,6 +179,10 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
     expect(strengthOfWorking(weak).find((line) => line.id === "tank-mix.lacking")?.result).toEqual(
       strengthOf(weak).lacking,
     );
+    const { product, ...unknown } = weak;
+    expect(strengthOfWorking(unknown)).toEqual(
+      strengthOfWorking(weak).filter((line) => line.id !== "tank-mix.lacking"),
+    );
     const { value, unit } = leftoverArea({ volume: qty(2, "L"), rate: qty(31, "gal/ac") });
     expectWorking(leftoverAreaWorking({ volume: qty(2, "L"), rate: qty(31, "gal/ac") }), { value, unit });
   });

@@ -1,0 +1,61 @@
+// What the tests take from Vitest and its fast-check companion, without their runner: see in-process.mjs.
+import {
+  ASYMMETRIC_MATCHERS_OBJECT,
+  chai,
+  JestAsymmetricMatchers,
+  JestChaiExpect,
+  JestExtend,
+  setState,
+} from "@vitest/expect";
+import * as fc from "fast-check";
+
+chai.use(JestExtend);
+chai.use(JestChaiExpect);
+chai.use(JestAsymmetricMatchers);
+
+export const expect = Object.assign(
+  (value, message) => chai.expect(value, message),
+  chai.expect,
+  globalThis[ASYMMETRIC_MATCHERS_OBJECT],
+);
+setState({ assertionCalls: 0 }, expect);
+
+let groups = [];
+let tests = [];
+
+export function describe(name, body) {
+  groups.push(name);
+  body();
+  groups.pop();
+}
+
+export function it(name, run) {
+  tests.push({ name: [...groups, name].join(" "), run });
+}
+
+it.each = (rows) => (name, run) => {
+  for (const [i, row] of rows.entries())
+    it(`${name} [${i}]`, () => (Array.isArray(row) ? run(...row) : run(row)));
+};
+
+export function afterAll() {}
+
+export const test = Object.assign(it, {
+  prop: (arbitraries, parameters) => (name, run) =>
+    it(name, () => fc.assert(fc.property(...arbitraries, run), parameters)),
+});
+
+export { fc };
+
+/** The tests that loading a file registers, each under a name of its own. */
+export function collect(load) {
+  groups = [];
+  tests = [];
+  load();
+  const seen = new Map();
+  return tests.map(({ name, run }) => {
+    const times = (seen.get(name) ?? 0) + 1;
+    seen.set(name, times);
+    return { name: times === 1 ? name : `${name} (${times})`, run };
+  });
+}
