@@ -78,7 +78,12 @@ export interface NoStockDilution {
  */
 export function stockDilution<U extends VolumeUnit | MassUnit>(
   input: StockDilutionInput<U>,
-): ({ readonly ok: true } & StockDilution<U>) | NoStockDilution {
+):
+  | ({
+      /** Says that there is a stock mix. */
+      readonly ok: true;
+    } & StockDilution<U>)
+  | NoStockDilution {
   const request = checkedRequest(input);
   if (!checkedPermission(input.labelPermitsDilution)) {
     return refused(

@@ -30,10 +30,22 @@ export interface OutputTerms {
 
 /** Three of the four amounts; the one to be found is left out. */
 export type SolveInput =
-  | (Omit<OutputTerms, "rate"> & { readonly rate?: undefined })
-  | (Omit<OutputTerms, "flow"> & { readonly flow?: undefined })
-  | (Omit<OutputTerms, "speed"> & { readonly speed?: undefined })
-  | (Omit<OutputTerms, "width"> & { readonly width?: undefined });
+  | (Omit<OutputTerms, "rate"> & {
+      /** Left out: to be found. */
+      readonly rate?: undefined;
+    })
+  | (Omit<OutputTerms, "flow"> & {
+      /** Left out: to be found. */
+      readonly flow?: undefined;
+    })
+  | (Omit<OutputTerms, "speed"> & {
+      /** Left out: to be found. */
+      readonly speed?: undefined;
+    })
+  | (Omit<OutputTerms, "width"> & {
+      /** Left out: to be found. */
+      readonly width?: undefined;
+    });
 
 /** All four amounts, and which of them was worked out. */
 export interface SolvedOutput extends OutputTerms {

@@ -32,7 +32,12 @@ export interface PlanCost {
   /** The currency. */
   readonly currency: Currency;
   /** Each load's products, and what they come to. */
-  readonly loads: readonly { readonly products: readonly ProductCost[]; readonly total: number }[];
+  readonly loads: readonly {
+    /** What each product in it costs. */
+    readonly products: readonly ProductCost[];
+    /** What they come to. */
+    readonly total: number;
+  }[];
   /** Each product in all loads. */
   readonly products: readonly ProductCost[];
   /** Everything. */
@@ -40,7 +45,12 @@ export interface PlanCost {
   /** Each plot's part of the total, by treated area; reserve and lines are spread over all. */
   readonly plots: readonly number[];
   /** The total over the treated area, rounded: for reading, since a rounded quotient adds up to nothing. */
-  readonly perArea: { readonly cost: number; readonly per: AreaUnit };
+  readonly perArea: {
+    /** The money. */
+    readonly cost: number;
+    /** The unit of area that it is for. */
+    readonly per: AreaUnit;
+  };
   /** The products without a price: what the total leaves out. */
   readonly notPriced: readonly string[];
 }

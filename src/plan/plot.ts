@@ -80,7 +80,12 @@ interface PartInputs {
 }
 
 /** A shape of ground. */
-export type Shape = { [K in keyof ShapeInputs]: { readonly kind: K } & ShapeInputs[K] }[keyof ShapeInputs];
+export type Shape = {
+  [K in keyof ShapeInputs]: {
+    /** Which shape it is. */
+    readonly kind: K;
+  } & ShapeInputs[K];
+}[keyof ShapeInputs];
 
 /** Shapes put together, and shapes cut out of them: a field with a pond in it. */
 export interface CompositeShape {
@@ -117,7 +122,12 @@ export type GroundPlot = (Shape | CompositeShape | KnownGround) & {
 };
 
 /** Rows, beds or spots. */
-export type PartPlot = { [K in keyof PartInputs]: { readonly kind: K } & PartInputs[K] }[keyof PartInputs];
+export type PartPlot = {
+  [K in keyof PartInputs]: {
+    /** Which way it is. */
+    readonly kind: K;
+  } & PartInputs[K];
+}[keyof PartInputs];
 
 /** A plot: what is sprayed, and on what ground. `kind` tells which way it is measured. */
 export type Plot = (GroundPlot | PartPlot | KnownTreated) & {

@@ -16,7 +16,12 @@ export interface InputSensitivity {
   /** By how many per cent that moves the whole mix, below 0 for less. */
   readonly mix: number;
   /** By how many per cent that moves each product in all loads, below 0 for less. */
-  readonly products: readonly { readonly name: string; readonly percent: number }[];
+  readonly products: readonly {
+    /** The product. */
+    readonly name: string;
+    /** By how many per cent. */
+    readonly percent: number;
+  }[];
 }
 
 /** Counts, which move by whole steps. Other whole numbers, such as the sides of a row, are choices and no measurements. */

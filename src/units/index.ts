@@ -16,3 +16,4 @@ export { isUnit } from "./resolve.js";
 export { systemOf } from "./systems.js";
 export type * from "./types.js";
 export { fromUcum, toUcum } from "./ucum.js";
+export type { WorkingLine } from "./working.js";
