@@ -1,5 +1,6 @@
 import { evaluate } from "mathjs";
 import { expect } from "vitest";
+import type { Quantity } from "../../src/units/types.ts";
 import type { WorkingLine } from "../../src/units/working.ts";
 
 /** Every line must be true when an evaluator that is not ours puts the numbers into the formula, and say where it is from. */
@@ -20,4 +21,32 @@ export function expectLinesTrue(lines: readonly WorkingLine[]): void {
       1e-12 * Math.abs(result),
     );
   }
+}
+
+/** Every quantity in a line must be one that was given, or what an earlier line found: no number comes from nowhere. */
+export function expectLinesFrom(lines: readonly WorkingLine[], input: unknown): void {
+  const known = quantitiesIn(input);
+  for (const { id, terms, result } of lines) {
+    for (const [symbol, term] of Object.entries(terms)) {
+      if (typeof term === "number") continue;
+      const from = known.some((one) => plain(one.unit) === plain(term.unit) && near(one.value, term.value));
+      expect(from, `${id}: ${symbol} is ${term.value} ${term.unit}`).toBe(true);
+    }
+    if (typeof result !== "number") known.push(result);
+  }
+}
+
+// A kilogram in a kilogram is a part of one.
+function plain(unit: string): string {
+  return unit === "kg/kg" ? "1" : unit;
+}
+
+function near(one: number, other: number): boolean {
+  return Math.abs(one - other) <= 1e-12 * Math.abs(other);
+}
+
+function quantitiesIn(node: unknown): Quantity[] {
+  if (typeof node !== "object" || node === null) return [];
+  const inner = Object.values(node).flatMap(quantitiesIn);
+  return "unit" in node && "value" in node ? [node as Quantity, ...inner] : inner;
 }

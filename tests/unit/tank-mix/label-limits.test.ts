@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import {
   checkLabel,
+  type Finding,
   type LabelInput,
   type LabelLimits,
   type SeasonSoFar,
@@ -115,6 +116,151 @@ describe("checkLabel", () => {
     expect(codes(label, soFar({ daysSinceLast: 14 }))).toEqual([]);
     expect(codes(label, soFar({ applications: 0 }))).toEqual([]);
     expect(codes(label)).toEqual(["warning: interval-unknown"]);
+  });
+
+  // What a form shows beside the field at the path: both figures, and what to do.
+  it.each<[LabelLimits, SeasonSoFar | undefined, Finding["code"], string, object, string]>([
+    [
+      { max: qty(1, "pt/ac") },
+      undefined,
+      "rate-over-max",
+      "rate",
+      { rate: qty(24, "fl_oz/ac"), max: qty(16, "fl_oz/ac") },
+      "The rate is 24 fl_oz/ac, over the label's highest of 16 fl_oz/ac: use no more than the label allows.",
+    ],
+    [
+      { min: qty(2, "pt/ac") },
+      undefined,
+      "rate-under-min",
+      "rate",
+      { rate: qty(24, "fl_oz/ac"), min: qty(32, "fl_oz/ac") },
+      "The rate is 24 fl_oz/ac, under the label's lowest of 32 fl_oz/ac: it may not work.",
+    ],
+    [
+      { max: qty(1.5, "pt/ac") },
+      undefined,
+      "rate-near-max",
+      "rate",
+      { rate: qty(24, "fl_oz/ac"), max: qty(24, "fl_oz/ac") },
+      "The rate is 24 fl_oz/ac, next to the label's highest of 24 fl_oz/ac: a slow step or a worn nozzle goes over it.",
+    ],
+    [
+      { leastCarrier: qty(100, "qt/ac") },
+      undefined,
+      "carrier-under-least",
+      "carrierRate",
+      { carrierRate: qty(20, "gal/ac"), least: qty(25, "gal/ac") },
+      "The sprayer puts out 20 gal/ac, under the label's least of 25 gal/ac: slow down, or fit larger nozzles, and calibrate again.",
+    ],
+    [
+      { mostCarrier: qty(60, "qt/ac") },
+      undefined,
+      "carrier-over-most",
+      "carrierRate",
+      { carrierRate: qty(20, "gal/ac"), most: qty(15, "gal/ac") },
+      "The sprayer puts out 20 gal/ac, over the label's most of 15 gal/ac: speed up, or fit smaller nozzles, and calibrate again.",
+    ],
+    [
+      { leastCarrier: qty(80, "qt/ac") },
+      undefined,
+      "carrier-near-least",
+      "carrierRate",
+      { carrierRate: qty(20, "gal/ac"), least: qty(20, "gal/ac") },
+      "The sprayer puts out 20 gal/ac, next to the label's least of 20 gal/ac: a quicker step goes under it.",
+    ],
+    [
+      { seasonMax: qty(3, "pt/ac") },
+      { rate: qty(2, "pt/ac") },
+      "season-over-max",
+      "rate",
+      { rate: qty(24, "fl_oz/ac"), used: qty(32, "fl_oz/ac"), max: qty(48, "fl_oz/ac") },
+      "With 32 fl_oz/ac used already, 24 fl_oz/ac more goes over the label's most of 48 fl_oz/ac in a season.",
+    ],
+    [
+      { seasonMax: qty(4, "pt/ac") },
+      { rate: qty(2, "pt/ac") },
+      "season-nearly-used",
+      "rate",
+      { rate: qty(24, "fl_oz/ac"), used: qty(32, "fl_oz/ac"), max: qty(64, "fl_oz/ac") },
+      "After this application 8 fl_oz/ac of the season's 64 fl_oz/ac is left: not enough for another at this rate.",
+    ],
+    [
+      { seasonMax: qty(4, "pt/ac") },
+      undefined,
+      "season-unknown",
+      "soFar.rate",
+      { rate: qty(24, "fl_oz/ac"), used: qty(0, "fl_oz/ac"), max: qty(64, "fl_oz/ac") },
+      "The label allows 64 fl_oz/ac in a season, and nothing was told about what the plot has had: look it up in the spray record.",
+    ],
+    [
+      { mostApplications: 3 },
+      undefined,
+      "applications-unknown",
+      "soFar.applications",
+      { most: 3 },
+      "The label allows 3 applications in a season, and nothing was told about how many there were: look it up in the spray record.",
+    ],
+    [
+      { mostApplications: 3 },
+      { applications: 3 },
+      "applications-over-most",
+      "soFar.applications",
+      { made: 3, most: 3 },
+      "The plot has had 3 applications, and the label allows 3 in a season: no more this season.",
+    ],
+    [
+      { mostApplications: 3 },
+      { applications: 2 },
+      "applications-last",
+      "soFar.applications",
+      { made: 2, most: 3 },
+      "This is the last of the 3 applications that the label allows in a season.",
+    ],
+    [
+      { daysBetween: 7 },
+      undefined,
+      "interval-unknown",
+      "soFar.daysSinceLast",
+      { least: 7 },
+      "The label wants 7 days between applications, and nothing was told about the last one: look it up in the spray record.",
+    ],
+    [
+      { daysBetween: 7 },
+      { daysSinceLast: 6 },
+      "interval-too-short",
+      "soFar.daysSinceLast",
+      { since: 6, least: 7 },
+      "The last application was 6 days ago, and the label wants 7 days between applications: wait.",
+    ],
+  ])("finds in %j with %j: %s", (label, season, code, path, figures, message) => {
+    const found = check(label, season === undefined ? {} : soFar(season));
+    const severity = /under-least|over-|too-short/.test(code) ? "refusal" : "warning";
+    expect(found).toEqual([{ code, severity, path, message, figures }]);
+  });
+
+  it("says nothing of limits that are kept", () => {
+    const label = {
+      min: qty(1, "pt/ac"),
+      max: qty(2, "pt/ac"),
+      leastCarrier: qty(10, "gal/ac"),
+      mostCarrier: qty(30, "gal/ac"),
+      seasonMax: qty(9, "pt/ac"),
+      mostApplications: 5,
+      daysBetween: 7,
+    };
+    expect(check(label, soFar({ rate: qty(1, "pt/ac"), applications: 1, daysSinceLast: 8 }))).toEqual([]);
+  });
+
+  it("goes by the higher of two lowest and the lower of two highest rates", () => {
+    const range = (chosen: number) => ({
+      rate: { low: qty(1, "pt/ac"), high: qty(2, "pt/ac"), chosen: qty(chosen, "pt/ac") },
+    });
+    const narrow = { min: qty(1.2, "pt/ac"), max: qty(1.8, "pt/ac") };
+    const wide = { min: qty(0.5, "pt/ac"), max: qty(3, "pt/ac") };
+    expect(codes(narrow, range(1.1))).toEqual(["warning: rate-under-min"]);
+    expect(codes(narrow, range(1.9))).toEqual(["refusal: rate-over-max"]);
+    expect(codes(wide, range(0.9))).toEqual(["warning: rate-under-min"]);
+    expect(codes(wide, range(2.1))).toEqual(["refusal: rate-over-max"]);
   });
 
   it("puts refusals first", () => {

@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { FORMULATIONS, type FormulationCode, mixingOrder } from "../../../src/tank-mix/index.ts";
+import {
+  FORMULATIONS,
+  type FormulationCode,
+  type MixingStep,
+  mixingOrder,
+} from "../../../src/tank-mix/index.ts";
 import { errorOf } from "../../helpers/bad-input.ts";
 
 const order = (...codes: readonly (FormulationCode | "adjuvant" | "fertilizer")[]) =>
@@ -51,11 +56,51 @@ describe("mixingOrder", () => {
     expect(turns.map((turn) => turn.product)).toEqual([1, 0, 2]);
   });
 
-  it("knows the codes by the names of the international catalogue", () => {
-    // CropLife International, Technical Monograph No. 2, 7th edition, revised March 2017.
-    expect(FORMULATIONS.SE.name).toBe("suspo-emulsion");
-    expect(FORMULATIONS.SP.name).toBe("water soluble powder");
-    expect(Object.keys(FORMULATIONS)).toHaveLength(22);
+  // Names: CropLife International, Technical Monograph No. 2, 7th edition, revised March 2017. Steps: common practice, no
+  // source, by what a formulation becomes in water.
+  it.each<[MixingStep, Partial<Record<FormulationCode, string>>]>([
+    ["wettable-powder", { WP: "wettable powder" }],
+    [
+      "dry-flowable",
+      {
+        WG: "water dispersible granule",
+        WT: "water dispersible tablet",
+        EG: "emulsifiable granule",
+        EP: "emulsifiable powder",
+      },
+    ],
+    [
+      "suspension",
+      {
+        SC: "suspension concentrate",
+        CS: "capsule suspension",
+        SE: "suspo-emulsion",
+        ZC: "mixture of capsule suspension and suspension concentrate",
+        ZE: "mixture of capsule suspension and suspo-emulsion",
+        ZW: "mixture of capsule suspension and oil-in-water emulsion",
+      },
+    ],
+    [
+      "emulsion",
+      {
+        DC: "dispersible concentrate",
+        EC: "emulsifiable concentrate",
+        EW: "emulsion, oil in water",
+        GL: "emulsifiable gel",
+        ME: "micro-emulsion",
+        OD: "oil dispersion",
+      },
+    ],
+    ["soluble-liquid", { GW: "water soluble gel", SL: "soluble concentrate" }],
+    [
+      "soluble-solid",
+      { SG: "water soluble granule", SP: "water soluble powder", ST: "water soluble tablet" },
+    ],
+  ])("puts at the step %s what belongs there, by the names of the international catalogue", (step, named) => {
+    const here = Object.entries(FORMULATIONS).filter(([, formulation]) => formulation.step === step);
+    expect(Object.fromEntries(here.map(([code, { name }]) => [code, name]))).toEqual(named);
+    for (const code of Object.keys(named))
+      expect(mixingOrder({ products: [{ code: code as FormulationCode }] })).toEqual([{ product: 0, step }]);
   });
 
   it.each([

@@ -32,14 +32,15 @@ import {
 import { qty } from "../../../src/units/index.ts";
 import type { WorkingLine } from "../../../src/units/working.ts";
 import { TANK_MIX_WORDS } from "../../../src/worksheet/words/tank-mix.ts";
-import { expectLinesTrue } from "../../helpers/working.ts";
+import { expectLinesFrom, expectLinesTrue } from "../../helpers/working.ts";
 
 const area = { value: 1.7, unit: "ha", of: "treated" } as const;
 const ground = { value: 3.1, unit: "ac", of: "ground" } as const;
 
 /** Lines that are true, end in the function's own result, and have words for every name in them. */
-function expectWorking(lines: readonly WorkingLine[], result: unknown): void {
+function expectWorking(lines: readonly WorkingLine[], result: unknown, input?: unknown): void {
   expectLinesTrue(lines);
+  if (input !== undefined) expectLinesFrom(lines, input);
   expect(lines.at(-1)?.result).toEqual(result);
   for (const line of lines) {
     if (line.about !== undefined) {
@@ -57,6 +58,17 @@ function expectWorking(lines: readonly WorkingLine[], result: unknown): void {
   }
 }
 
+// What is not told is none.
+const NONE = [qty(0, "gal"), qty(0, "imp_gal"), qty(0, "L")];
+
+/** What a per cent is by definition, which the lines take for known: the size of a whole, and weight in volume. */
+function byDefinition(told: unknown): unknown {
+  const sizes = [qty(128, "fl_oz/gal"), qty(3785.411784 / 28.349523125, "oz/gal")];
+  const found = JSON.stringify(told).match(/"value":([\d.]+),"unit":"(%|ppm)","basis":"w\/v"/);
+  if (found === null) return sizes;
+  return [...sizes, qty(Number(found[1]) / (found[2] === "%" ? 100 : 1e6), "kg/L")];
+}
+
 function wordFor(id: string, symbol: string): string | undefined {
   const terms = TANK_MIX_WORDS[id]?.terms;
   return terms?.[symbol] ?? terms?.[symbol.replace(/\d+$/, "")];
@@ -71,7 +83,7 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
     ["rounded up to what it is already", { reserve: { roundUpTo: qty(1, "pt") } }],
   ])("is true for carrierFor %s", (_, change) => {
     const input: CarrierInput = { rate: qty(37, "fl_oz/1000ft2"), area, ...change };
-    expectWorking(carrierForWorking(input), carrierFor(input).total);
+    expectWorking(carrierForWorking(input), carrierFor(input).total, [input, NONE]);
   });
 
   it.each<[string, Partial<LoadsInput>]>([
@@ -83,7 +95,7 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
     ["all rows in one load", { split: { pieces: 3 }, total: qty(1, "gal") }],
   ])("is true for splitLoads %s", (_, change) => {
     const input = { total: qty(17, "gal"), tank: qty(15, "L"), split: "equal", ...change } as LoadsInput;
-    expectWorking(splitLoadsWorking(input), splitLoads(input).count);
+    expectWorking(splitLoadsWorking(input), splitLoads(input).count, [input, NONE]);
   });
 
   const percent = { value: 0.75, unit: "%" } as const;
@@ -127,7 +139,7 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
       ground,
       rowLength: qty(900, "ft"),
     };
-    expectWorking(productAmountWorking(input), productAmount(input).amount);
+    expectWorking(productAmountWorking(input), productAmount(input).amount, [input, byDefinition(rate)]);
   });
 
   it("is true for active ingredient, both ways", () => {
@@ -139,11 +151,12 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
     ] as const;
     for (const content of contents) {
       const input = { activeIngredient: qty(0.7, "lb/ac"), ...content };
-      expectWorking(productRateWorking(input), productRate(input));
+      expectWorking(productRateWorking(input), productRate(input), [input, byDefinition(content)]);
       const product = content.form === "liquid" ? qty(3, "pt/ac") : qty(300, "g/ha");
       expectWorking(
         activeIngredientRateWorking({ product, ...content }),
         activeIngredientRate({ product, ...content }),
+        [product, content, byDefinition(content)],
       );
     }
   });
@@ -161,7 +174,7 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
 
   it("is true for the small mixes", () => {
     const jar = { jar: qty(1, "pt"), mix: qty(300, "L"), amounts: [qty(1, "kg"), qty(3, "pt")] };
-    expectWorking(jarTestWorking(jar), jarTest(jar).amounts[1]);
+    expectWorking(jarTestWorking(jar), jarTest(jar).amounts[1], jar);
     const percents = {
       from: { ...percent, basis: "w/v" },
       to: { value: 20, unit: "ppm", basis: "w/v" },
@@ -169,13 +182,14 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
     expectWorking(
       diluteWorking({ ...percents, volume: qty(3, "pt") }),
       dilute({ ...percents, volume: qty(3, "pt") }).water,
+      [percents, qty(3, "pt")],
     );
     const stock = { amount: qty(10, "mL"), volume: qty(1, "qt"), dose: qty(0.1, "tsp") };
-    expectWorking(stockForWorking(stock), stockFor(stock));
+    expectWorking(stockForWorking(stock), stockFor(stock), stock);
     const rinses = { residual: qty(3, "pt"), water: qty(7, "L"), rinses: 3 };
-    expectWorking(rinseWorking(rinses), rinse(rinses).strength);
+    expectWorking(rinseWorking(rinses), rinse(rinses).strength, rinses);
     const weak = { mix: qty(3, "gal"), addedWater: qty(2, "L"), product: qty(5, "oz") };
-    expectWorking(strengthOfWorking(weak), strengthOf(weak).weakBy);
+    expectWorking(strengthOfWorking(weak), strengthOf(weak).weakBy, weak);
     expect(strengthOfWorking(weak).find((line) => line.id === "tank-mix.lacking")?.result).toEqual(
       strengthOf(weak).lacking,
     );
@@ -184,6 +198,7 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
       strengthOfWorking(weak).filter((line) => line.id !== "tank-mix.lacking"),
     );
     const { value, unit } = leftoverArea({ volume: qty(2, "L"), rate: qty(31, "gal/ac") });
-    expectWorking(leftoverAreaWorking({ volume: qty(2, "L"), rate: qty(31, "gal/ac") }), { value, unit });
+    const leftover = { volume: qty(2, "L"), rate: qty(31, "gal/ac") };
+    expectWorking(leftoverAreaWorking(leftover), { value, unit }, leftover);
   });
 });
