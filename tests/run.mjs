@@ -6,7 +6,6 @@ import { mkdirSync, readFileSync, rmSync } from "node:fs";
 import { pack } from "./package/pack.mjs";
 
 const all = process.argv[2] !== "check";
-const report = ".tmp/vitest.json";
 const CONFORMANCE_OUT = ".tmp/conformance";
 const bin = (name) => `node_modules/.bin/${name}`;
 
@@ -40,15 +39,17 @@ async function step(name, command, args) {
   return code === 0;
 }
 
-async function vitest(projects) {
+async function vitest(name, projects, more = []) {
+  const report = `.tmp/vitest-${name}.json`;
   rmSync(report, { force: true });
-  const chosen = projects.flatMap((name) => ["--project", name]);
+  const chosen = projects.flatMap((project) => ["--project", project]);
   const options = [
     "--config",
     "tests/vitest.config.ts",
     "--reporter=default",
     "--reporter=json",
     `--outputFile.json=${report}`,
+    ...more,
   ];
   const { code, output } = await run(bin("vitest"), ["run", ...options, ...chosen]);
   console.log(output);
@@ -68,27 +69,26 @@ mkdirSync(".tmp", { recursive: true });
 // What tsc found is kept, so that the next run looks only at what changed.
 const incremental = (name) => ["--incremental", "--tsBuildInfoFile", `.tmp/${name}.tsbuildinfo`];
 
-const lint = step("lint and format", bin("biome"), ["ci", "."]);
-const types = step("types of src", bin("tsc"), ["-p", ".", ...incremental("src")]);
-const testTypes = step("types of tests", bin("tsc"), ["-p", "tests", ...incremental("tests")]);
-await Promise.all([lint, types, testTypes]);
-if (all) {
-  if (await step("build", process.execPath, ["tests/package/build.mjs"])) {
-    const manifest = step("package manifest", bin("publint"), ["--strict"]);
-    // node10 resolution knows no subpath exports and is not supported (docs/decisions.md).
-    const resolution = step("types of the package", bin("attw"), [
-      pack(".tmp/packed"),
-      "--profile",
-      "node16",
-    ]);
-    const unused = step("nothing unused", bin("knip"), []);
-    await Promise.all([manifest, resolution, unused]);
-  }
+const fast = () => [
+  step("lint and format", bin("biome"), ["ci", "."]),
+  step("types of src", bin("tsc"), ["-p", ".", ...incremental("src")]),
+  step("types of tests", bin("tsc"), ["-p", "tests", ...incremental("tests")]),
+];
+if (!all) {
+  await Promise.all([...fast(), vitest("unit", ["unit"])]);
+} else if (await step("build", process.execPath, ["tests/package/build.mjs"])) {
+  const tarball = pack(".tmp/packed");
   rmSync(CONFORMANCE_OUT, { recursive: true, force: true });
-  await vitest(["unit", "property", "handbook", "docs", "package", "browser"]);
+  // Browsers and installs are mostly waited for, so all of it goes on at once.
+  await Promise.all([
+    vitest("slow", ["browser", "package", "property", "docs"]),
+    vitest("fast", ["unit", "handbook"], ["--coverage"]).then(() => Promise.all(fast())),
+    step("package manifest", bin("publint"), ["--strict"]),
+    // node10 resolution knows no subpath exports and is not supported (docs/decisions.md).
+    step("types of the package", bin("attw"), [tarball, "--profile", "node16"]),
+    step("nothing unused", bin("knip"), []),
+  ]);
   await step("conformance page as committed", process.execPath, ["tests/conformance/run.mjs", "--check"]);
-} else {
-  await vitest(["unit"]);
 }
 console.log(`${passed} passed, ${failed} failed`);
 process.exitCode = failed === 0 ? 0 : 1;

@@ -16,8 +16,8 @@ export const resolve = {
 
 function project(name: string, timeout: number, setupFiles: string[] = []) {
   const include = [`tests/${name}/**/*.test.ts`];
-  // Examples may share their modules, which are slow to load; tests keep state of their own.
-  const isolate = name !== "docs";
+  // Modules are slow to load and may be shared, but where a test watches them load or counts what a file has seen.
+  const isolate = ["property", "package", "browser"].includes(name);
   const shared = { isolate, testTimeout: timeout, hookTimeout: timeout };
   return { resolve, test: { name, root, include, setupFiles, ...shared } };
 }
@@ -25,7 +25,9 @@ function project(name: string, timeout: number, setupFiles: string[] = []) {
 export default defineConfig({
   root,
   test: {
-    // A floor, not a proof. `npm test` and `npm run coverage` switch it on.
+    // Browsers and installs are waited for: one worker more than most machines would be given.
+    maxWorkers: 3,
+    // A floor, not a proof.
     coverage: {
       include: ["src/{area,swath,output-rate,tank-mix,household,plan}/**/*.ts"],
       reporter: ["text-summary", "json"],

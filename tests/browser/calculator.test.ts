@@ -109,6 +109,17 @@ async function typeJob(page: Page): Promise<void> {
   await second.getByLabel("Unit of: Rate").selectOption("%");
 }
 
+let kept: BrowserContextOptions = {};
+
+/** The page with the job in it: typed the first time, and from then on as it is kept for the next visit. */
+async function openWithJob(): Promise<Page> {
+  const page = await open({ ...PHONE, ...kept });
+  if (kept.storageState !== undefined) return page;
+  await typeJob(page);
+  kept = { storageState: await page.context().storageState() };
+  return page;
+}
+
 async function textOf(page: Page, selector: string): Promise<string> {
   return (await page.locator(selector).first().textContent()) ?? "";
 }
@@ -173,7 +184,8 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
 
   it("compiles against the packed types", () => {
     const tsc = join(root, "node_modules/typescript/bin/tsc");
-    execFileSync(process.execPath, [tsc, "-p", folder], { encoding: "utf8" });
+    const kept = ["--incremental", "--tsBuildInfoFile", join(root, ".tmp/calculator.tsbuildinfo")];
+    execFileSync(process.execPath, [tsc, "-p", folder, ...kept], { encoding: "utf8" });
   });
 
   it("prints the size of what a phone loads", () => {
@@ -255,8 +267,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   });
 
   it("draws rows, bands and passes to scale, and tanks as full as they are", async () => {
-    const page = await open();
-    await typeJob(page);
+    const page = await openWithJob();
     const plan = planApplication(JOB);
     expect(await page.locator(".plot .band").count()).toBe(14);
     expect(await page.locator(".plot .row").count()).toBe(14);
@@ -295,8 +306,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   });
 
   it("tells the same dose in other units, and brings back what was typed", async () => {
-    const page = await open();
-    await typeJob(page);
+    const page = await openWithJob();
     const before = await texts(page, ".amount-told");
     const measures = await texts(page, ".part p");
     for (const system of ["Metric", "Imperial"]) {
@@ -321,8 +331,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   });
 
   it("shows the working on request, every line of it", async () => {
-    const page = await open();
-    await typeJob(page);
+    const page = await openWithJob();
     expect(await page.locator(".line").count()).toBe(0);
     await page.getByText("Show the working").click();
     const plan = planApplication(JOB);
@@ -335,8 +344,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   });
 
   it("works without a network once it was open, and still has the last job", async () => {
-    const page = await open();
-    await typeJob(page);
+    const page = await openWithJob();
     const before = await texts(page, ".amount-told");
     await expect.poll(() => textOf(page, "#offline"), { timeout: 30_000 }).toContain("without a signal");
     await page.context().setOffline(true);
@@ -348,8 +356,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   });
 
   it("prints a field card of one page with doses and cautions, and nothing else", async () => {
-    const page = await open();
-    await typeJob(page);
+    const page = await openWithJob();
     expect(await page.locator("#card").isVisible()).toBe(false);
     await page.emulateMedia({ media: "print" });
     expect(await page.locator("form").isVisible()).toBe(false);
@@ -368,8 +375,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   });
 
   it("puts a refusal before everything else, on the page and on the card", async () => {
-    const page = await open();
-    await typeJob(page);
+    const page = await openWithJob();
     await page.getByText("Check it against the label").first().click();
     await type(page, "Highest rate (optional)", "1", "pt/ac");
     expect(await textOf(page, "#found > :nth-child(2) > .refusal")).toContain("Do not spray");
@@ -403,8 +409,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   });
 
   it("reads nothing that is typed as markup", async () => {
-    const page = await open();
-    await typeJob(page);
+    const page = await openWithJob();
     await field(page, "Name").first().fill("<img src=x onerror=alert(1)>");
     expect(await textOf(page, ".dose b")).toBe("<img src=x onerror=alert(1)>");
     expect(await page.locator("img").count()).toBe(0);
@@ -432,8 +437,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   });
 
   it("does not open with a kept job whose units it does not know", async () => {
-    const page = await open();
-    await typeJob(page);
+    const page = await openWithJob();
     await page.evaluate(() => {
       const found = localStorage.getItem("spray-job-1") ?? "";
       localStorage.setItem("spray-job-1", found.replace('"unit":"fl_oz"', '"unit":"firkin"'));
@@ -443,8 +447,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   });
 
   it("asks for the rate anew where a product turns out to be weighed", async () => {
-    const page = await open();
-    await typeJob(page);
+    const page = await openWithJob();
     const first = page.getByRole("group", { name: "Product 1" });
     await first.getByText("By weight, a dry product").click();
     expect(await first.getByRole("textbox", { name: "Rate" }).inputValue()).toBe("");
@@ -462,8 +465,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   });
 
   it("clears everything, and brings it back", async () => {
-    const page = await open();
-    await typeJob(page);
+    const page = await openWithJob();
     await page.getByRole("button", { name: "Clear all" }).click();
     expect(await field(page, "Number of rows").inputValue()).toBe("");
     await page.getByRole("button", { name: "Bring it back" }).click();

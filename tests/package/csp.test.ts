@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from "vitest";
-import { TWO_PRODUCTS } from "../../helpers/jobs.ts";
+import { TWO_PRODUCTS } from "../helpers/jobs.ts";
 
 describe("under a Content-Security-Policy that allows no eval", () => {
   it("nothing tries to make code from text: not on import, not when a schema is made, not when it is used", async () => {
@@ -18,7 +18,7 @@ describe("under a Content-Security-Policy that allows no eval", () => {
     vi.stubGlobal("Function", watched);
     vi.stubGlobal("eval", watched);
     try {
-      const { parsePlanInput, planInputSchema, toJsonSchema } = await import("../../../src/schema/index.ts");
+      const { parsePlanInput, planInputSchema, toJsonSchema } = await import("../../src/schema/index.ts");
       expect(parsePlanInput(TWO_PRODUCTS)).toEqual(TWO_PRODUCTS);
       expect(() => parsePlanInput({})).toThrow("wanted");
       expect(planInputSchema({ locale: "de" }).safeParse({}).success).toBe(false);
