@@ -101,7 +101,8 @@ export function carriersGone(loads: readonly Load[]): number[] {
   let gone = 0;
   return carriers.map((carrier) => {
     const { units, exponent: own } = scaled(carrier, 12);
-    gone += own >= exponent ? units * 10 ** (own - exponent) : Math.round(units / 10 ** (exponent - own));
+    // No load is more than all of them: its own last digit is never the coarser one.
+    gone += Math.round(units / 10 ** (exponent - own));
     return gone;
   });
 }

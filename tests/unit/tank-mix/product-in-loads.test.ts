@@ -26,6 +26,12 @@ describe("productInLoads", () => {
     ]);
   });
 
+  it("gives a small load its small share beside large ones", () => {
+    const uneven = [100, 0.5, 99.5, 0.001].map((gallons) => ({ carrier: qty(gallons, "gal") }));
+    const { amounts } = productInLoads({ amount: qty(400.002, "oz"), loads: uneven });
+    expect(amounts.map((one) => one.value)).toEqual([200, 1, 199, 0.002]);
+  });
+
   it("stays quick with the most loads", () => {
     const many = splitLoads({ total: qty(10_000, "L"), tank: qty(1, "L"), split: "equal" }).loads;
     const before = performance.now();
