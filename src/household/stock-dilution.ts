@@ -3,7 +3,7 @@ import { valueIn } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import type { MassUnit, Quantity, Volume, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
-import { fullFill, type MeasuredPart, measure, percentOff, smallFills } from "./measure.js";
+import { fullFill, type Measured, type MeasuredPart, measure, percentOff, smallFills } from "./measure.js";
 import { checkedPermission, checkedRequest, type MeasuringInput, type MeasuringRequest } from "./request.js";
 import { dimensionMeasured, type MeasuringTool } from "./tools.js";
 
@@ -136,8 +136,8 @@ function bestStock<U extends VolumeUnit | MassUnit>(
     if (moreThan(least, valueIn(stock, "mL"))) continue;
     const strength = size / stock.value;
     const wanted = { value: amount.value / strength, unit: stock.unit };
-    const found = measure({ ...request, amount: wanted, tools: volumeTools });
-    if (found === undefined || found.scoops === 0 || found.value > stock.value) continue;
+    // One fill of this tool is more than is wanted, so something is found, and no more than the stock.
+    const found = measure({ ...request, amount: wanted, tools: volumeTools }) as Measured;
     const value = found.value === wanted.value ? amount.value : strength * found.value;
     const errorPercent = percentOff(value, amount.value);
     if (moreThan(Math.abs(errorPercent), limitPercent)) continue;

@@ -39,6 +39,5 @@ export interface Warning {
 
 /** A quantity in the message of a warning: rounded for reading, with the unit as the trade spells it. */
 export function told({ value, unit }: Quantity): string {
-  const { symbol, plural } = describeUnit(unit);
-  return `${Number(value.toPrecision(4))} ${symbol || plural}`;
+  return `${Number(value.toPrecision(4))} ${describeUnit(unit).symbol}`;
 }

@@ -357,6 +357,11 @@ describe("what measureOut throws at", () => {
     ["ground area", () => bad({ perArea: { value: 1, unit: "ac", of: "ground" } }), "wrong-area perArea"],
     ["a bare area", () => bad({ perArea: qty(1, "ac") }), "wrong-area perArea"],
     ["no area", () => bad({ perArea: null }), "missing perArea"],
+    [
+      "an area too small to tell an error on",
+      () => bad({ amount: qty(1.01, "tsp"), perArea: { value: 1e-322, unit: "ac", of: "treated" } }),
+      "not-finite perArea",
+    ],
     ["zero area", () => bad({ perArea: { value: 0, unit: "ac", of: "treated" } }), "out-of-range perArea"],
     [
       "a permission that is not yes or no",

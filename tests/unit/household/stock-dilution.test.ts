@@ -50,6 +50,16 @@ describe("stockDilution", () => {
     expect(over.ok && over.error.value).toBeLessThanOrEqual(0);
   });
 
+  it("offers no stock of which less than one spoon would be taken", () => {
+    // A teaspoon in a gallon, 768 teaspoons: a thousandth of a teaspoon is in less than one of them.
+    const tools = [
+      { name: "teaspoon", capacity: qty(1, "tsp") },
+      { name: "jug", capacity: qty(1, "gal") },
+    ];
+    expect(stockDilution({ ...permitted, amount: qty(0.001, "tsp"), tools }).ok).toBe(false);
+    expect(stockDilution({ ...permitted, amount: qty(0.002, "tsp"), tools, limitPercent: 50 }).ok).toBe(true);
+  });
+
   it("refuses where the label does not permit it, and says so", () => {
     const stock = stockDilution({
       amount: qty(0.05, "tsp"),
