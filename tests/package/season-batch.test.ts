@@ -354,6 +354,13 @@ describe("what is read", () => {
     expect(status).toBe(1);
   });
 
+  it("tells a cell that is not UTF-8, as an old spreadsheet saves it", () => {
+    const text = `${HEADER}\n${line("H\xE1rom T\xF6lgy")}\n${line("Willow Bend")}\n`;
+    const { doses, refused } = season("latin", file("latin.csv", Buffer.from(text, "latin1")));
+    expect(rowsOf(doses).map(({ plot }) => plot)).toEqual(["Willow Bend"]);
+    expect(faultsOf(refused)[0]).toMatch(/^2 plot: Given "H.rom T.lgy", not in UTF-8/);
+  });
+
   it("may have no rows", () => {
     const { status, doses, refused } = season("none", file("none.csv", HEADER));
     expect([status, rowsOf(doses), rowsOf(refused)]).toEqual([0, [], []]);
@@ -433,7 +440,7 @@ describe("a long file", () => {
 
   /** Starts a run and kills it, as a power cut would, once it has got past a count of rows. Gives the rows that were kept. */
   async function killed(name: string, past: number): Promise<number> {
-    const options = [...optionsFor(name, input), "--workers", "2", "--batch", "10"];
+    const options = [...optionsFor(name, input), "--workers", "2", "--batch", "1"];
     const child = spawn(process.execPath, options, { cwd: example, stdio: "ignore" });
     const gone = new Promise((resolve) => child.on("exit", (_, signal) => resolve(signal)));
     const kept = (): number => {
@@ -448,7 +455,7 @@ describe("a long file", () => {
 
   it("goes on from where it was killed, again and again, to the same bytes", async () => {
     const kept: number[] = [];
-    for (const past of [30, 250]) {
+    for (const past of [30, 100]) {
       kept.push(await killed("killed", past));
       // What a write that was cut off leaves behind.
       appendFileSync(partOf("killed", "doses"), '777,Willow Bend,"Plot 77');
@@ -456,9 +463,10 @@ describe("a long file", () => {
       expect(existsSync(join(folder, "killed", "doses.csv"))).toBe(false);
     }
     const [first = 0, second = 0] = kept;
-    expect([first >= 30, second >= 250, second < rows]).toEqual([true, true, true]);
-    const { status, doses, refused } = season("killed", input, "--batch", "200");
+    expect([first >= 30, second >= 100, second < rows]).toEqual([true, true, true]);
+    const { status, said, doses, refused } = season("killed", input, "--batch", "200");
     expect(status).toBe(0);
+    expect(said).toMatch(new RegExp(`^\\d+\\.\\d %: ${second} rows`));
     expect(doses).toBe(whole.doses);
     expect(refused).toBe(whole.refused);
     expect(readdirSync(join(folder, "killed")).sort()).toEqual(["doses.csv", "refused.csv"]);

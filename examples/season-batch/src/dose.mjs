@@ -30,6 +30,12 @@ export function doseOf(header, cells) {
     const message = `Given ${cells.length} cells; wanted ${header.length}, as in the header. Text with a comma needs quotes.`;
     return { faults: [{ column: "", message }] };
   }
+  // What the reader puts in the place of bytes that are none of UTF-8.
+  const garbled = cells.findIndex((cell) => cell.includes("\uFFFD"));
+  if (garbled >= 0) {
+    const message = `Given ${JSON.stringify(cells[garbled])}, not in UTF-8; wanted the file saved as UTF-8.`;
+    return { faults: [{ column: header[garbled].title, message }] };
+  }
   try {
     const plan = planApplication(parsePlanInput(jobOf(header, cells)));
     const refusals = plan.warnings.filter(({ severity }) => severity === "refusal");
