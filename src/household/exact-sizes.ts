@@ -45,6 +45,10 @@ export function atPlaces({ digits, places }: Exact, wanted: number): bigint {
 
 /** The float nearest to the quotient of two exact decimals. */
 export function quotient(a: Exact, b: Exact): number {
+  const places = Math.max(a.places, b.places);
+  const [over, per] = [Number(atPlaces(a, places)), Number(atPlaces(b, places))];
+  // Whole numbers that floats hold exactly: their quotient is rounded once, as by the long way.
+  if (over <= Number.MAX_SAFE_INTEGER && per <= Number.MAX_SAFE_INTEGER) return over / per;
   // 40 digits more than the divisor has: far more than the 17 that a float can tell.
   const more = Math.max(0, String(b.digits).length - String(a.digits).length + 40);
   return Number(`${(a.digits * 10n ** BigInt(more)) / b.digits}e${b.places - a.places - more}`);
@@ -52,7 +56,9 @@ export function quotient(a: Exact, b: Exact): number {
 
 /** The float nearest to a number taken a whole number of times. */
 export function timesExactly(value: number, times: number): number {
-  if (times === 1) return value;
+  // A decimal of few places is the same float as its millionths over a million, and so is its multiple.
+  const millionths = Math.round(value * 1e6);
+  if (millionths / 1e6 === value && millionths * times < 1e15) return (millionths * times) / 1e6;
   const { digits, places } = exactly(String(value));
   return Number(`${digits * BigInt(times)}e${-places}`);
 }

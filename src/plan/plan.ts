@@ -103,15 +103,19 @@ function plannedLoads(
   rate: VolumeRate,
   { products, tools }: PlanInput,
 ): PlannedLoad[] {
-  // Full loads are alike: each different dose is searched for once.
-  const doses = new Map<string, DoseMeasure>();
+  // Full loads are alike: each different dose of a product is searched for once.
+  const doses = products.map(
+    () => new Map<number, { readonly area: number; readonly measured: DoseMeasure }>(),
+  );
   return loads.map(({ carrier, water, pieces, amounts }, at) => {
     const area = leftoverArea({ volume: carrier, rate });
     const shares = products.map((product, i): LoadProduct => {
       const amount = amounts[i] as Volume | Mass;
-      const key = `${i} ${amount.value} ${area.value}`;
-      const measured = doses.get(key) ?? doseOf(product, i, amount, tools, area);
-      doses.set(key, measured);
+      const kept = doses[i] as (typeof doses)[number];
+      const before = kept.get(amount.value);
+      const same = before?.area === area.value;
+      const measured = same ? before.measured : doseOf(product, i, amount, tools, area);
+      kept.set(amount.value, { area: area.value, measured });
       return { name: product.name, amount, measured };
     });
     return {
