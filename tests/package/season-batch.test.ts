@@ -399,8 +399,10 @@ describe("what a spreadsheet would run", () => {
     // A job's name is without the white space around it; a refused row is as it was given.
     expect(rowsOf(doses).map(({ plot }) => plot)).toEqual(NAMES.map((name) => `'${name.trim()}`));
     expect(rowsOf(refused).map(({ plot }) => plot)).toEqual([...NAMES.map((name) => `'${name}`), "numbers"]);
-    const all = [...cellsOf(doses), ...cellsOf(refused)].flat();
     // A number is none, whatever its sign.
+    const numbers = rowsOf(refused).at(-1);
+    expect([numbers?.["length (ft)"], numbers?.["width (ft)"]]).toEqual(["-121", "+90"]);
+    const all = [...cellsOf(doses), ...cellsOf(refused)].flat();
     for (const cell of all.filter((one) => !["-121", "+90"].includes(one)))
       expect(cell).not.toMatch(/^[=+\-@\t\r\n\0\uFF1D\uFF0B\uFF0D\uFF20]/);
   });
@@ -509,6 +511,33 @@ describe("a long file", () => {
     const again = season("changed", other, "--restart");
     expect([again.status, rowsOf(again.doses)[0]?.treated_area]).toEqual([0, "2200"]);
     expect(again.refused).toBe(result.refused);
+  });
+
+  it("is read no faster than it is worked out and written", () => {
+    const code = `
+      import fs from "node:fs";
+      import { syncBuiltinESMExports } from "node:module";
+      const open = fs.createReadStream;
+      let last;
+      fs.createReadStream = (...args) => (last = open(...args));
+      syncBuiltinESMExports();
+      const { runSeason } = await import("./src/season.mjs");
+      let reports = 0;
+      function report({ counts }) {
+        if (reports++ < 3) return;
+        console.log(JSON.stringify({ rows: counts.rows, read: last.bytesRead }));
+        process.exit();
+      }
+      const [input, doses, refused] = process.argv.slice(1);
+      await runSeason({ input, doses, refused, workers: 1, batch: 10, report });`;
+    const long = generated(20_000);
+    const files = [long, join(folder, "ahead.doses"), join(folder, "ahead.refused")];
+    const args = ["--input-type=module", "-e", code, ...files];
+    const printed = execFileSync(process.execPath, args, { cwd: example, encoding: "utf8" });
+    const { rows, read } = JSON.parse(printed) as { rows: number; read: number };
+    expect(rows).toBe(30);
+    // What streams hold by themselves is a few pieces of 64 kB.
+    expect(read).toBeLessThan(statSync(long).size / 5);
   });
 
   it("takes no more memory when it is four times as long", () => {
