@@ -51,6 +51,7 @@ export type ToolSetName =
   | "scales"
   | "us-scales";
 
+/* @__NO_SIDE_EFFECTS__ */
 function tool(
   name: string,
   value: number,
@@ -184,7 +185,7 @@ const SETS: Record<ToolSetName, readonly MeasuringTool[]> = {
 };
 
 /** The names of the sets, in a fixed order: for a form's list of choices. */
-export const toolSetNames: readonly ToolSetName[] = Object.keys(SETS) as ToolSetName[];
+export const toolSetNames: readonly ToolSetName[] = /* @__PURE__ */ Object.keys(SETS) as ToolSetName[];
 
 /**
  * The tools of a named set, smallest first, as a new list that may be added to or cut down.
@@ -210,7 +211,9 @@ export function toolSet(name: ToolSetName): MeasuringTool[] {
   return [...SETS[checkedChoice(name, toolSetNames, "name")]];
 }
 
-const OWN: ReadonlySet<readonly MeasuringTool[]> = new Set(Object.values(SETS));
+const OWN: ReadonlySet<readonly MeasuringTool[]> = /* @__PURE__ */ new Set(
+  /* @__PURE__ */ Object.values(SETS),
+);
 
 /** Whether a list is one of the named sets, which nobody can change. */
 export function isToolSet(tools: readonly MeasuringTool[]): boolean {

@@ -188,6 +188,7 @@ function rowsLength(rows: RowBandsInput | TreeRowsInput): Length {
   return rows.rowLengths === undefined ? scale(rows.rowLength, rows.rows) : sum(rows.rowLengths);
 }
 
+/* @__NO_SIDE_EFFECTS__ */
 function names<K extends string>(table: Readonly<Record<K, unknown>>): K[] {
   return Object.keys(table) as K[];
 }
@@ -196,13 +197,13 @@ function names<K extends string>(table: Readonly<Record<K, unknown>>): K[] {
 const SHAPE_KINDS: readonly Shape["kind"][] = names(SHAPES);
 
 /** The kinds of plot. */
-const PLOT_KINDS: readonly Plot["kind"][] = [
-  ...SHAPE_KINDS,
+const PLOT_KINDS: readonly Plot["kind"][] = /* @__PURE__ */ ([] as Plot["kind"][]).concat(
+  SHAPE_KINDS,
   "composite",
-  ...names(PARTS),
+  names(PARTS),
   "ground-area",
   "treated-area",
-];
+);
 
 function isPart(plot: Plot): plot is PartPlot {
   return Object.hasOwn(PARTS, plot.kind);

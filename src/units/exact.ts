@@ -8,8 +8,13 @@ export type Decimal = BigNumber;
 
 // A private constructor, so that neither an app's big.js settings nor ours touch the other's. 60 decimal places
 // leave more than 40 significant digits in the smallest quotient that two units of the table can give.
-const Big = BigCtor();
-Big.DP = 60;
+const Big = /* @__PURE__ */ ownBig();
+
+function ownBig(): typeof BigCtor {
+  const own = BigCtor();
+  own.DP = 60;
+  return own;
+}
 
 /** Makes an exact decimal of a number or of decimal text. */
 export function decimal(value: number | string): Decimal {

@@ -31,7 +31,7 @@ const FOOT_POUND = {
   massRate: "lb/ac",
 } as const;
 
-const SYSTEM_UNITS: Record<UnitSystem, SystemUnits> = {
+const SYSTEM_UNITS: Record<UnitSystem, SystemUnits> = /* @__PURE__ */ (() => ({
   us: {
     ...FOOT_POUND,
     volume: "gal",
@@ -64,7 +64,7 @@ const SYSTEM_UNITS: Record<UnitSystem, SystemUnits> = {
     massRate: "kg/ha",
     density: "kg/L",
   },
-};
+}))();
 
 /**
  * The system of measure that a unit belongs to. A compound goes with the part over its stroke; a unit that US and

@@ -51,6 +51,8 @@ const IMPERIAL = ["imperial"] as const;
 const FOOT_POUND = ["us", "imperial"] as const;
 const ALL = ["us", "imperial", "metric"] as const;
 
+// Marked, as other tables are, so that a bundler leaves the table out of an app that takes nothing of it.
+/* @__NO_SIDE_EFFECTS__ */
 function entry(
   singular: string,
   plural: string,

@@ -1,9 +1,6 @@
 // What a form's bundle weighs (esbuild, minified, gzipped): with zod/mini as shipped, and as it would be with zod itself.
 import { readFileSync } from "node:fs";
-import { join } from "node:path";
-import { gzipSync } from "node:zlib";
-import { build } from "esbuild";
-import { root } from "../package/pack.mjs";
+import { bundleSize } from "../helpers/bundle.mjs";
 
 // The schemas stand on a few classes and functions, which zod has too, by names without "Mini".
 const withZod = {
@@ -14,21 +11,6 @@ const withZod = {
       loader: "js",
     })),
 };
-
-async function size(code, plugins = []) {
-  const { outputFiles } = await build({
-    stdin: { contents: code, resolveDir: join(root, "dist") },
-    bundle: true,
-    minify: true,
-    format: "esm",
-    platform: "browser",
-    write: false,
-    logLevel: "error",
-    logOverride: { "ignored-bare-import": "silent" },
-    plugins,
-  });
-  return gzipSync(outputFiles[0].contents).length / 1000;
-}
 
 const parse = 'export { parsePlanInput } from "./schema/index.js";';
 const plan = 'export { planApplication } from "./plan/index.js";';
@@ -42,4 +24,4 @@ const rows = {
   "the root entry, planApplication": ['export { planApplication } from "./index.js";'],
 };
 for (const [name, [code, plugins]] of Object.entries(rows))
-  console.log(`  ${name.padEnd(34)} ${(await size(code, plugins)).toFixed(1).padStart(6)} kB gzipped`);
+  console.log(`  ${name.padEnd(34)} ${(await bundleSize(code, plugins)).toFixed(1).padStart(6)} kB gzipped`);

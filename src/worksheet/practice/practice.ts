@@ -69,7 +69,9 @@ const TOPICS: Readonly<
 };
 
 /** The topics of practice problems, from easy to hard as far as one can tell. */
-export const practiceTopics: readonly PracticeTopic[] = Object.keys(TOPICS) as PracticeTopic[];
+export const practiceTopics: readonly PracticeTopic[] = /* @__PURE__ */ Object.keys(
+  TOPICS,
+) as PracticeTopic[];
 
 /**
  * A practice problem for a class: a realistic job in round figures, the answer, its working, and the usual wrong answers

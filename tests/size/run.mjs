@@ -1,0 +1,92 @@
+// Keeps the table of sizes in docs/performance.md, and the limit on what an area function may weigh.
+//   node tests/size/run.mjs            measures dist, writes the table
+//   node tests/size/run.mjs --check    fails where a size is past its limit, or not what the table says
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { bundleSize } from "../helpers/bundle.mjs";
+import { build, root } from "../package/pack.mjs";
+
+/** The ways in, with a usual use of each. */
+const USES = {
+  ".": ["planApplication"],
+  "./units": ["convert", "qty"],
+  "./area": ["rectangleArea"],
+  "./swath": ["passesOver"],
+  "./output-rate": ["stripRate"],
+  "./tank-mix": ["carrierFor", "splitLoads"],
+  "./household": ["measureOut"],
+  "./plan": ["planApplication"],
+  "./worksheet": ["worksheet", "renderText"],
+  "./schema": ["parsePlanInput"],
+  "./area/geodesic": ["geodesicArea"],
+};
+
+// Beyond what converting a unit takes: whoever wants one area should not pay for the rest.
+const MOST_FOR_AN_AREA = 2;
+
+// Compressors of two versions differ by some bytes; what differs by more has changed.
+const TOLERANCE = 0.03;
+
+build();
+const { exports } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
+const entries = Object.entries(exports).filter(([, target]) => target.import);
+const fileOf = (path) => exports[path].import.default.replace("./dist/", "./");
+const units = `export { convert, qty } from "${fileOf("./units")}";`;
+const base = await bundleSize(units);
+
+const rows = [];
+for (const [path] of entries) {
+  const names = USES[path];
+  if (names === undefined) throw new Error(`${path} has no use in tests/size/run.mjs`);
+  const use = `export { ${names.join(", ")} } from "${fileOf(path)}";`;
+  rows.push({
+    path,
+    names,
+    all: await bundleSize(`export * from "${fileOf(path)}";`),
+    use: await bundleSize(use),
+    beyond: path === "./units" ? 0 : (await bundleSize(use + units)) - base,
+  });
+}
+
+const kB = (size) => size.toFixed(1);
+const table = [
+  "| import from | everything in it | a usual use | of it alone | beyond `convert` and `qty` |",
+  "| --- | ---: | --- | ---: | ---: |",
+  ...rows.map(
+    ({ path, names, all, use, beyond }) =>
+      `| \`${path.replace(".", "swath-to-spoon")}\` | ${kB(all)} | ${names.map((name) => `\`${name}\``).join(", ")} | ${kB(use)} | ${kB(beyond)} |`,
+  ),
+].join("\n");
+
+const page = join(root, "docs/performance.md");
+const marks = /(<!-- sizes:[^>]*-->\n)([\s\S]*?)(\n<!-- end -->)/;
+const text = readFileSync(page, "utf8");
+const told = marks.exec(text)?.[2];
+if (told === undefined) throw new Error("docs/performance.md has no place for the table of sizes");
+
+if (!process.argv.includes("--check")) {
+  writeFileSync(
+    page,
+    text.replace(marks, (_, start, __, end) => `${start}\n${table}\n${end}`),
+  );
+} else if (!agree(cells(told), cells(table))) {
+  console.log(`docs/performance.md tells other sizes than these:\n\n${table}\n`);
+  console.log("See what has grown (esbuild's --analyze tells), then run `npm run size`.");
+  process.exitCode = 1;
+}
+
+const { beyond } = rows.find(({ path }) => path === "./area");
+if (beyond >= MOST_FOR_AN_AREA) {
+  console.log(`rectangleArea is ${kB(beyond)} kB beyond its units; the limit is ${MOST_FOR_AN_AREA} kB.`);
+  process.exitCode = 1;
+}
+
+function cells(markdown) {
+  const lines = markdown.split("\n").filter((line) => line.startsWith("| `"));
+  return lines.map((line) => line.split("|").map((cell) => cell.trim()));
+}
+
+function agree(a, b) {
+  const same = (x, y) => x === y || Math.abs(x - y) <= Math.max(0.1, TOLERANCE * Number(y));
+  return a.length === b.length && a.every((row, i) => row.every((cell, j) => same(cell, b[i][j])));
+}
