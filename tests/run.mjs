@@ -87,6 +87,7 @@ if (!all) {
     // node10 resolution knows no subpath exports and is not supported (docs/decisions.md).
     step("types of the package", bin("attw"), [tarball, "--profile", "node16"]),
     step("nothing unused", bin("knip"), []),
+    step("site of guides and API", "npm", ["run", "docs"]),
     step("sizes as committed", process.execPath, ["tests/size/run.mjs", "--check"]),
     step("public API as committed", process.execPath, ["tests/api/run.mjs", "--check"]),
   ]);
