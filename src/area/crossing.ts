@@ -35,12 +35,16 @@ export function findCrossing(corners: readonly Corner[]): Crossing | undefined {
     const [a, b, c, d] = [corner(i), corner(i + 1), corner(j), corner(j + 1)];
     return sidesMeet(a, b, c, d) ? crossing(i, j, meetingPoint(a, b, c, d)) : undefined;
   };
+  // Stryker disable EqualityOperator: the two ends of a side are never one place
   const leftEnd = (side: number): Corner =>
     compareCorners(corner(side), corner(side + 1)) < 0 ? corner(side) : corner(side + 1);
   const rightEnd = (side: number): Corner =>
     compareCorners(corner(side), corner(side + 1)) < 0 ? corner(side + 1) : corner(side);
+  // Stryker restore EqualityOperator
+  // Stryker disable next-line ObjectLiteral: the seed decides on the shape of the tree, and so on the time it takes
   const tree: SideTree = { root: undefined, seed: 1 };
-  const nodes: (SideNode | undefined)[] = new Array(n);
+  // Stryker disable next-line ArrayDeclaration: a list that is long from the start is the quicker one
+  const nodes: SideNode[] = new Array(n);
 
   for (const k of order) {
     const here = corner(k);
@@ -61,8 +65,10 @@ export function findCrossing(corners: readonly Corner[]): Crossing | undefined {
       const [p, q] = starting as [number, number];
       const bend = turn(here, rightEnd(p), rightEnd(q));
       if (bend === 0) return crossing(before, k, here);
-      const lower = insertAt(tree, place, bend > 0 ? p : q);
-      const upper = insertAfter(tree, lower, bend > 0 ? q : p);
+      // Stryker disable next-line EqualityOperator: 0 has been answered
+      const [low, high] = bend > 0 ? [p, q] : [q, p];
+      const lower = insertAt(tree, place, low);
+      const upper = insertAfter(tree, lower, high);
       nodes[lower.side] = lower;
       nodes[upper.side] = upper;
       const found = firstMeeting(meeting, lower) ?? firstMeeting(meeting, upper);
@@ -110,11 +116,13 @@ function turn([ax, ay]: Corner, [bx, by]: Corner, [cx, cy]: Corner): number {
   const left = (bx - ax) * (cy - ay);
   const right = (by - ay) * (cx - ax);
   const result = left - right;
+  // Stryker disable next-line EqualityOperator: a bound is no number that a result meets
   return Math.abs(result) > 3.4e-16 * (Math.abs(left) + Math.abs(right)) ? result : 0;
 }
 
 function sidesMeet(a: Corner, b: Corner, c: Corner, d: Corner): boolean {
   const [abc, abd, cda, cdb] = [turn(a, b, c), turn(a, b, d), turn(c, d, a), turn(c, d, b)];
+  // Stryker disable next-line EqualityOperator,ArithmeticOperator: only the sign counts, and 0 is a touch, found below
   if (abc * abd < 0 && cda * cdb < 0) return true;
   return (
     (abc === 0 && inBox(a, b, c)) ||
@@ -166,24 +174,29 @@ interface SideTree {
 }
 
 function findPlace(tree: SideTree, compare: (side: number) => number): Place {
+  // Stryker disable next-line BooleanLiteral,ObjectLiteral: there is no side of a root
   let place: Place = { parent: undefined, above: false };
   let node = tree.root;
   while (node !== undefined) {
     const way = compare(node.side);
     if (way === 0) return { ...place, on: node.side };
-    place = { parent: node, above: way > 0 };
-    node = way > 0 ? node.above : node.below;
+    // Stryker disable next-line EqualityOperator: 0 has been answered
+    const above = way > 0;
+    place = { parent: node, above };
+    node = above ? node.above : node.below;
   }
   return place;
 }
 
 function insertAt(tree: SideTree, { parent, above }: Place, side: number): SideNode {
   // A fixed sequence (the constants are those of Numerical Recipes), so that a boundary always takes the same steps.
+  // Stryker disable next-line ArithmeticOperator: priorities decide on the shape of the tree, and so on the time it takes
   tree.seed = (Math.imul(tree.seed, 1664525) + 1013904223) >>> 0;
   const node: SideNode = { side, priority: tree.seed, parent, below: undefined, above: undefined };
   if (parent === undefined) tree.root = node;
   else if (above) parent.above = node;
   else parent.below = node;
+  // Stryker disable next-line ConditionalExpression,EqualityOperator: as above
   while (node.parent !== undefined && node.parent.priority < node.priority) lift(tree, node);
   return node;
 }
@@ -197,6 +210,7 @@ function insertAfter(tree: SideTree, node: SideNode, side: number): SideNode {
 
 function remove(tree: SideTree, node: SideNode): void {
   while (node.below !== undefined && node.above !== undefined) {
+    // Stryker disable next-line ConditionalExpression,EqualityOperator: as above
     lift(tree, node.below.priority > node.above.priority ? node.below : node.above);
   }
   replace(tree, node, node.below ?? node.above);

@@ -37,7 +37,7 @@ import {
 import { type SpotsInput, spotsArea, spotsAreaWorking } from "../area/spots.js";
 import { treatAll, treatedFraction, treatPart, treatPartWorking } from "../area/treated.js";
 import { type TreeRowsInput, treeRowsArea, treeRowsAreaWorking } from "../area/tree-rows.js";
-import { within } from "../errors.js";
+import { relocated, within } from "../errors.js";
 import { checkedChoice, checkedList, checkedObject } from "../units/guard.js";
 import { scale, sum } from "../units/quantity.js";
 import type { GroundArea, Length, TreatedArea } from "../units/types.js";
@@ -215,7 +215,7 @@ export function plotAreas(plot: Plot): PlotAreas {
   checkedChoice(plot.kind, PLOT_KINDS, "kind");
   if (isPart(plot)) return PARTS[plot.kind].area(plot as never);
   if (plot.kind === "treated-area") {
-    const treated = within("treated", () => treatedArea(plot.treated));
+    const treated = relocated({ area: "treated" }, () => treatedArea(plot.treated));
     const { ground } = plot;
     return ground === undefined
       ? { treated }
@@ -228,7 +228,7 @@ export function plotAreas(plot: Plot): PlotAreas {
 }
 
 function groundOf(plot: Shape | CompositeShape | KnownGround): GroundArea {
-  if (plot.kind === "ground-area") return within("ground", () => groundArea(plot.ground));
+  if (plot.kind === "ground-area") return relocated({ area: "ground" }, () => groundArea(plot.ground));
   return plot.kind === "composite" ? compositeArea(compositeInput(plot)) : shapeArea(plot);
 }
 

@@ -18,7 +18,12 @@ import type {
   VolumeUnit,
 } from "../units/types.js";
 import { plotsOf } from "./plot.js";
-import { type ApplicationDetails, type ApplicationRecord, applicationRecord } from "./record.js";
+import {
+  type ApplicationDetails,
+  type ApplicationRecord,
+  applicationRecord,
+  longestWaits,
+} from "./record.js";
 import type { Plan } from "./result.js";
 
 /** What really happened. Tell either what was left over all, or what was used on each plot. */
@@ -132,6 +137,7 @@ export function reconcile(plan: Plan, actual: ActualApplication): Reconciliation
     value: plots.reduce((sum, plot) => sum + (plot.products[k] as AppliedProduct).applied.value, 0),
     unit: amount.unit,
   })) as (Volume | Mass)[];
+  const waits = within("plan.input", () => longestWaits(plan.input.products));
   const most = plan.totals.products.map((_, k) => mostOf(plots, k));
   return {
     used: { value: used.reduce((sum, one) => sum + one, 0), unit },
@@ -141,7 +147,7 @@ export function reconcile(plan: Plan, actual: ActualApplication): Reconciliation
     findings: plan.input.products.flatMap((_, k) => findingsOf(plan, k, most[k] as AppliedPlot)),
     season: plan.input.products.map((_, k) => seasonOf(plan, k, most[k] as AppliedPlot)),
     record: within("actual", () =>
-      applicationRecord(detailsOf(actual), plan.input.products, applied, plan.area.treated),
+      applicationRecord(detailsOf(actual), plan.input.products, waits, applied, plan.area.treated),
     ),
   };
 }

@@ -1,6 +1,6 @@
 import { SprayMathError, shown } from "../errors.js";
 import { checkedDate } from "../output-rate/record.js";
-import { checkedCount, checkedNumber, checkedObject } from "../units/guard.js";
+import { checkedCount, checkedNumber } from "../units/guard.js";
 import type { Mass, TreatedArea, Volume } from "../units/types.js";
 import type { Product } from "./input.js";
 
@@ -63,10 +63,30 @@ export interface ApplicationRecord extends ApplicationDetails {
   readonly missing: readonly string[];
 }
 
+/** How long the products of a plan want people and harvest to wait, where they tell it. */
+export interface Waits {
+  /** The hours until people may go in again. */
+  readonly hours?: number;
+  /** The days until harvest. */
+  readonly days?: number;
+}
+
+/** The longest waits of the products. */
+export function longestWaits(products: readonly Product[]): Waits {
+  const hours = longest(products, "reEntryHours", (value, path) =>
+    checkedNumber(value, path, { min: 0, max: 24_000 }),
+  );
+  const days = longest(products, "preHarvestDays", (value, path) =>
+    checkedNumber(checkedCount(value, path, 0), path, { max: 1000 }),
+  );
+  return { ...(hours !== undefined && { hours }), ...(days !== undefined && { days }) };
+}
+
 /** Puts a record together. */
 export function applicationRecord(
   details: ApplicationDetails,
   products: readonly Product[],
+  { hours, days }: Waits,
   applied: readonly (Volume | Mass)[],
   treated: TreatedArea,
 ): ApplicationRecord {
@@ -82,12 +102,6 @@ export function applicationRecord(
   const { applicator, certification, location, crop, target, weather, notes } = details;
   const texts = { applicator, certification, location, crop, target, weather, notes };
   for (const [name, text] of Object.entries(texts)) checkText(text, name);
-  const hours = longest(products, "reEntryHours", (value, path) =>
-    checkedNumber(value, path, { min: 0, max: 24_000 }),
-  );
-  const days = longest(products, "preHarvestDays", (value, path) =>
-    checkedNumber(checkedCount(value, path, 0), path, { max: 1000 }),
-  );
   return {
     version: 1,
     date: details.finished.slice(0, 10),
@@ -144,8 +158,8 @@ function longest(
   checked: (value: number, path: string) => number,
 ): number | undefined {
   const waits = products.flatMap((product, i) => {
-    const wait = checkedObject(product, `products[${i}]`)[name];
-    return wait === undefined ? [] : [checked(wait, `plan.products[${i}].${name}`)];
+    const wait = product[name];
+    return wait === undefined ? [] : [checked(wait, `products[${i}].${name}`)];
   });
   return waits.length === 0 ? undefined : Math.max(...waits);
 }

@@ -1,7 +1,7 @@
 import { joinPath } from "../errors.js";
 import { isUnit } from "../units/resolve.js";
 import type { Quantity, Volume } from "../units/types.js";
-import type { PlanInput } from "./input.js";
+import type { PlanInput, Product } from "./input.js";
 import type { Plan } from "./result.js";
 import { jobTotals } from "./totals.js";
 
@@ -43,7 +43,8 @@ const STEP = 1e-4;
  * How the doses move when an input does: which number to check again before anything is poured.
  *
  * Formula: by one per cent of an input, the first derivative of the logarithm, as a central difference; for a count, the
- * job with one more. A reserve that rounds up to a convenient volume is held at what it came to, since it moves in jumps.
+ * job with one more. What is refused with more or with less, such as a part of the ground that is all of it, is moved the
+ * other way alone, and a count that has to stay as it is is left out. A reserve that rounds up to a convenient volume is held at what it came to, since it moves in jumps.
  * Source: first-order sensitivity, as for uncertainty in JCGM 100:2008, 5.1.3.
  *
  * @param plan - a finished plan
@@ -68,29 +69,42 @@ const STEP = 1e-4;
  */
 export function planSensitivity(plan: Plan): InputSensitivity[] {
   const input = held(plan);
-  const base = jobTotals(input);
-  const names = input.products.map(({ name }) => name);
-  const moved = leavesOf(input).map(({ path, keys, value, count }): InputSensitivity => {
-    const at = (changed: number): number[] => {
-      const { carrier, amounts } = jobTotals(replaced(input, keys, changed) as PlanInput);
-      return [carrier.total, ...amounts.map(({ amount }) => amount)].map((amount) => amount.value);
-    };
+  const start = amountsOf(input);
+  const moved = leavesOf(input).flatMap(({ path, keys, value, count }): InputSensitivity[] => {
+    const at = (changed: number): number[] | undefined =>
+      possible(() => amountsOf(replaced(input, keys, changed) as PlanInput));
     const number = typeof value === "number" ? value : value.value;
-    const start = [base.carrier.total, ...base.amounts.map(({ amount }) => amount)].map(
-      (amount) => amount.value,
-    );
-    const [mix = 0, ...products] = count
-      ? at(number + 1).map((after, i) => percent(after / (start[i] as number) - 1))
-      : derivative(at, number);
-    return {
-      path,
-      value,
-      change: count ? "one-more" : "one-percent",
-      mix,
-      products: products.map((moves, i) => ({ name: names[i] as string, percent: moves })),
-    };
+    const moves = count
+      ? at(number + 1)?.map((after, i) => after / (start[i] as number) - 1)
+      : derivative(at, number, start);
+    if (moves === undefined) return [];
+    const [mix, ...products] = moves.map(percent) as [number, ...number[]];
+    return [
+      {
+        path,
+        value,
+        change: count ? "one-more" : "one-percent",
+        mix,
+        products: products.map((moves, i) => ({ name: (input.products[i] as Product).name, percent: moves })),
+      },
+    ];
   });
   return moved.filter((one) => strongest(one) > 0).sort((a, b) => strongest(b) - strongest(a));
+}
+
+/** The whole mix and each product in it. */
+function amountsOf(input: PlanInput): number[] {
+  const { carrier, amounts } = jobTotals(input);
+  return [carrier.total.value, ...amounts.map(({ amount }) => amount.value)];
+}
+
+// A job next to a limit, such as bands as wide as their spacing, is refused on the other side of it.
+function possible<T>(work: () => T): T | undefined {
+  try {
+    return work();
+  } catch {
+    return undefined;
+  }
 }
 
 function held(plan: Plan): PlanInput {
@@ -99,10 +113,16 @@ function held(plan: Plan): PlanInput {
   return { ...plan.input, reserve: { volume: plan.carrier.reserve as Volume } };
 }
 
-function derivative(at: (changed: number) => number[], number: number): number[] {
+// From both sides, or from the one that is possible.
+function derivative(
+  at: (changed: number) => number[] | undefined,
+  number: number,
+  start: readonly number[],
+): number[] {
   const [up, down] = [at(number * (1 + STEP)), at(number * (1 - STEP))];
-  const width = Math.log((1 + STEP) / (1 - STEP));
-  return up.map((after, i) => percent(Math.log(after / (down[i] as number)) / width / 100));
+  const width = Math.log((up === undefined ? 1 : 1 + STEP) / (down === undefined ? 1 : 1 - STEP));
+  const [after, before] = [up ?? start, down ?? start];
+  return start.map((_, i) => Math.log((after[i] as number) / (before[i] as number)) / width / 100);
 }
 
 // The difference of two floats leaves noise near the 8th digit.

@@ -1,4 +1,4 @@
-// What the tests take from Vitest and its fast-check companion, without their runner: see in-process.mjs.
+// What the tests take from Vitest, without its runner: see in-process.mjs.
 import {
   ASYMMETRIC_MATCHERS_OBJECT,
   chai,
@@ -7,7 +7,6 @@ import {
   JestExtend,
   setState,
 } from "@vitest/expect";
-import * as fc from "fast-check";
 
 chai.use(JestExtend);
 chai.use(JestChaiExpect);
@@ -39,13 +38,6 @@ it.each = (rows) => (name, run) => {
 };
 
 export function afterAll() {}
-
-export const test = Object.assign(it, {
-  prop: (arbitraries, parameters) => (name, run) =>
-    it(name, () => fc.assert(fc.property(...arbitraries, run), parameters)),
-});
-
-export { fc };
 
 /** The tests that loading a file registers, each under a name of its own. */
 export function collect(load) {

@@ -26,13 +26,9 @@ class InProcess {
   }
 
   async init() {
-    const { files, setup, alias } = this.settings;
-    const load = files.map(
-      (file) => `${JSON.stringify(file)}: () => require(${JSON.stringify(`./${file}`)})`,
-    );
+    const load = this.settings.files.map((file) => `"${file}": () => require("./${file}")`);
     const contents = `
       export { collect } from "./tests/mutation/as-vitest.mjs";
-      export const setup = () => require(${JSON.stringify(`./${setup}`)});
       export const files = { ${load.join(", ")} };`;
     const { outputFiles } = await build({
       stdin: { contents, resolveDir: process.cwd() },
@@ -42,7 +38,7 @@ class InProcess {
       write: false,
       format: "cjs",
       platform: "node",
-      alias,
+      alias: { vitest: "./tests/mutation/as-vitest.mjs" },
       external: ["mathjs", "fast-check", "@vitest/expect"],
       logLevel: "error",
     });
@@ -86,7 +82,6 @@ class InProcess {
     const fileName = join(process.cwd(), file);
     try {
       this.evaluate(this.require, module, module.exports);
-      module.exports.setup();
       const tests = module.exports.collect(module.exports.files[file]);
       return tests.map(({ name, run }) => ({ id: `${file}#${name}`, name, fileName, run }));
     } catch (error) {

@@ -61,6 +61,48 @@ describe("findCrossing", () => {
     }
   });
 
+  it("says so where a boundary comes twice to one place, told by one object or by two", () => {
+    for (const ring of rings(3, 8, 300)) {
+      const key = ([x, y]: Point): string => `${x} ${y}`;
+      const first = new Map<string, Point>();
+      for (const corner of ring) if (!first.has(key(corner))) first.set(key(corner), corner);
+      if (first.size === ring.length) continue;
+      for (const told of [ring, ring.map((corner) => first.get(key(corner)) as Point)]) {
+        const found = findCrossing(told);
+        if (found === undefined) throw new Error(JSON.stringify(told));
+        expect([told[found.first], told[found.second]]).toEqual([found.at, found.at]);
+      }
+    }
+  });
+
+  it("finds the one tooth of a comb that reaches into the next, on any side and whichever it is", () => {
+    const teeth = 24;
+    const lengths = fc.sample(fc.integer({ min: 60, max: 140 }), { numRuns: teeth, seed: 5 });
+    const comb = (bent: number, by: number): Point[] => [
+      ...lengths.flatMap((length, k): Point[] => [
+        [10, 4 * k],
+        [length, 4 * k + 1 + (k === bent ? by : 0)],
+        [10, 4 * k + 2],
+      ]),
+      [0, 4 * teeth],
+      [0, -4],
+    ];
+    const ways: ((p: Point) => Point)[] = [([x, y]) => [x, y], ([x, y]) => [y, -x], ([x, y]) => [-x, -y]];
+    for (let bent = 0; bent + 1 < teeth; bent++) {
+      // Up to the next tooth's foot, 4 higher, it lies below that tooth; past its tip it lies across it.
+      const reach = lengths[bent] as number;
+      const next = lengths[bent + 1] as number;
+      for (const way of ways) {
+        expect(findCrossing(comb(bent, 2.9).map(way)), `tooth ${bent}`).toBeUndefined();
+        const found = findCrossing(comb(bent, 4.9).map(way));
+        if (reach > next * 1.2) continue;
+        expect(found, `tooth ${bent}`).toBeDefined();
+        expect(found?.first).toBeGreaterThanOrEqual(3 * bent);
+        expect(found?.second).toBeLessThanOrEqual(3 * bent + 5);
+      }
+    }
+  });
+
   it("tells a place in numbers where two sides lie too close to tell apart", () => {
     const found = findCrossing([
       [0.001, 0],

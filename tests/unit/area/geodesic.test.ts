@@ -149,6 +149,49 @@ describe("geodesicArea", () => {
     expect(Math.abs(ours / plane - 1)).toBeLessThan(5e-5);
   });
 
+  // A plot like an L on a field of 5 by 5 squares: the two lower rows and the two left columns.
+  it.each([
+    ["in the middle of a country", 7, 50],
+    ["south and west", -170, -40],
+    ["across the antimeridian", 179.9975, 10],
+    ["across the equator and the first meridian", -0.0025, -0.0025],
+    ["near the pole", 30, 89.9],
+  ])("knows a hole in the plot from one in its corner: %s", (_, x, y) => {
+    const at = (column: number, row: number): readonly number[] => [x + column / 1000, y + row / 1000];
+    const plot = [at(0, 0), at(5, 0), at(5, 2), at(2, 2), at(2, 5), at(0, 5)];
+    for (let column = 0; column < 5; column++) {
+      for (let row = 0; row < 5; row++) {
+        const [left, lower] = [column + 0.25, row + 0.3];
+        const hole = [
+          at(left, lower),
+          at(left + 0.5, lower),
+          at(left + 0.5, lower + 0.4),
+          at(left, lower + 0.4),
+        ];
+        const shape = polygon(plot, hole);
+        if (column < 2 || row < 2) expect(geodesicArea(shape).ground.value).toBeGreaterThan(0);
+        else expectRefused(() => geodesicArea(shape), "conflict", "coordinates[1]", "outside its plot");
+      }
+    }
+  });
+
+  it("looks at rings up to a degree from their middle, and at no larger ones", () => {
+    const crossed = (size: number): GeoJsonPolygon =>
+      polygon([
+        [7, 1],
+        [7 + size, 1 + size],
+        [7 + size, 1],
+        [7, 1 + size / 2],
+      ]);
+    expectRefused(() => geodesicArea(crossed(1.2)), "conflict", "coordinates[0][2]");
+    expect(geodesicArea(crossed(2.4)).ground.value).toBeGreaterThan(0);
+  });
+
+  it("takes a longitude all round the earth, written as 360", () => {
+    const here = geodesicArea(polygon(square(-0.001, 50, 0.001))).ground.value;
+    expect(geodesicArea(polygon(square(359.999, 50, 0.001))).ground.value).toBeCloseTo(here, 4);
+  });
+
   it("takes a hole out of ground too large to be looked at on a plane", () => {
     const country = square(7, 50, 5);
     const lake = square(8, 51, 0.5);
@@ -214,7 +257,8 @@ describe("geodesicArea refuses", () => {
       ]),
       "conflict",
       "coordinates[0][2]",
-      "crosses",
+      "crosses or touches itself on the side that starts at longitude 7.001, latitude 50: the side from place 0 to 1 meets " +
+        "the one from 2 to 3 (counted from 0).",
     );
     const across = [
       [179.999, 10],
@@ -309,5 +353,8 @@ describe("geodesicArea refuses", () => {
       "coordinates[0][1][0]",
     );
     expectRefused(of("ring"), "not-a-quantity", "coordinates[0]");
+    expectRefused(of([[7, 50], undefined, [8, 50]]), "missing", "coordinates[0][1]", "[longitude, latitude]");
+    expectRefused(of([[7, 50], [7], [8, 50]]), "not-a-quantity", "coordinates[0][1]", "Given a list of 1;");
+    expectRefused(of([[7, 50], "x", [8, 50]]), "not-a-quantity", "coordinates[0][1]", 'Given "x";');
   });
 });

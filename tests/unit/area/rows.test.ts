@@ -10,7 +10,7 @@ import {
 import { qty, valueIn } from "../../../src/units/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
-import { expectLinesTrue } from "../../helpers/working.ts";
+import { expectLinesFrom, expectLinesTrue } from "../../helpers/working.ts";
 
 const ft = (value: number) => qty(value, "ft");
 const m = (value: number) => qty(value, "m");
@@ -41,6 +41,24 @@ describe("rows, beds and tree rows", () => {
   it("leave the ground out where the spacing is not known", () => {
     const { rowSpacing, ...rest } = bands;
     expect(rowBandsArea(rest)).toEqual({ treated: { value: 5600, unit: "ft2", of: "treated" } });
+  });
+
+  it("have no line for the ground either then, and begin with what was given", () => {
+    const { rowSpacing: _, ...noBands } = bands;
+    const { bedSpacing: __, ...noBeds } = beds;
+    const { rowSpacing: ___, ...noTrees } = trees;
+    for (const [lines, without, given] of [
+      [rowBandsAreaWorking(bands), rowBandsAreaWorking(noBands), bands],
+      [bedsAreaWorking(beds), bedsAreaWorking(noBeds), beds],
+      [treeRowsAreaWorking(trees), treeRowsAreaWorking(noTrees), trees],
+    ] as const) {
+      const found = (all: typeof lines): string[] =>
+        all.flatMap(({ id }) => (id === "units.convert" ? [] : [id.replace(/^.*\./, "")]));
+      expect(found(lines)).toEqual(["ground", "fraction", "treated"]);
+      expect(found(without)).toEqual(["treated"]);
+      expectLinesFrom(lines, given);
+      expectLinesFrom(without, given);
+    }
   });
 
   it("add up rows of different lengths", () => {

@@ -63,6 +63,12 @@ describe("ground and treated area", () => {
 });
 
 describe("spotsArea", () => {
+  it("tells the treated part of the ground, all of it at most", () => {
+    const ground = { value: 40, unit: "ft2", of: "ground" } as const;
+    const part = (count: number) => spotsArea({ spots: [{ count, each: qty(1, "ft2") }], ground }).fraction;
+    expect([part(10), part(30), part(40)]).toEqual([0.25, 0.75, 1]);
+  });
+
   const spots = [
     { count: 12, length: qty(4, "ft"), width: qty(36, "in") },
     { count: 5, each: qty(20, "ft2") },

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { ErrorCode } from "../../../src/errors.ts";
+import { calibrationRecord } from "../../../src/output-rate/index.ts";
 import {
   type ActualApplication,
   comparePlans,
@@ -9,6 +10,8 @@ import {
   reconcile,
 } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { CONDITIONS, MEASUREMENTS } from "../../helpers/output-rate-samples.ts";
+import { CALIBRATIONS, PLOTS } from "../../helpers/plan-inputs.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 
 const JOB: PlanInput = {
@@ -36,6 +39,7 @@ const JOB: PlanInput = {
   ],
   tools: "syringes",
 };
+const [PRODUCT_A] = JOB.products as readonly [PlanInput["products"][number]];
 const plan = planApplication(JOB);
 
 describe("planSensitivity", () => {
@@ -92,6 +96,86 @@ describe("planSensitivity", () => {
     expect(paths(0.5)).toContain("plot.fraction");
     expect(paths(0.5)).not.toContain("sprayer.lineVolume");
     expect(paths(1)).not.toContain("plot.fraction");
+  });
+
+  it("has an answer for every kind of plot and calibration", () => {
+    const paths = [
+      ...PLOTS.map((plot) => ({ ...JOB, plot })),
+      ...CALIBRATIONS.map((calibration) => ({ ...JOB, calibration })),
+    ].map((job) => planSensitivity(planApplication(job)).map(({ path }) => path));
+    for (const found of paths) expect(found).toContain("products[0].rate");
+    const counts = paths.flat().filter((path) => /(rows|beds|count|plants|nozzlesPerRow)$/.test(path));
+    expect(new Set(counts)).toEqual(
+      new Set([
+        "plot.rows",
+        "plot.beds",
+        "plot.spots[0].count",
+        "plot.spots[1].count",
+        "plot.spots[2].count",
+        "calibration.plants",
+      ]),
+    );
+  });
+
+  it("goes one way alone at a limit: bands as wide as their rows, all of the ground, a range's highest rate", () => {
+    const rate = { low: qty(1, "L/ha"), high: qty(2, "L/ha"), chosen: qty(2, "L/ha") };
+    const plot = {
+      kind: "row-bands",
+      rows: 10,
+      rowLength: qty(50, "m"),
+      bandWidth: qty(1, "m"),
+      rowSpacing: qty(1, "m"),
+    } as const;
+    const found = planSensitivity(
+      planApplication({ ...JOB, plot, reserve: { percent: 100 }, products: [{ ...PRODUCT_A, rate }] }),
+    );
+    const mix = (path: string) => found.find((one) => one.path === path)?.mix ?? 0;
+    expect(mix("plot.bandWidth")).toBeCloseTo(mix("plot.rowLength"), 4);
+    // As much reserve as is sprayed: a per cent of 100 is half a per cent of the whole, less what the lines hold.
+    expect(mix("reserve.percent")).toBeCloseTo(mix("plot.rowLength") / 2, 2);
+    expect(found.find(({ path }) => path === "products[0].rate.chosen")?.products[0]?.percent).toBeCloseTo(
+      1,
+      4,
+    );
+  });
+
+  it("looks at measurements and counts alone, the strongest first", () => {
+    const { limit: _, ...runs } = { limit: 0, ...MEASUREMENTS["strip-runs"] };
+    const record = calibrationRecord({
+      date: "2026-04-01",
+      measurement: { ...runs, limit: qty(20, "%") } as typeof runs,
+      conditions: CONDITIONS,
+    });
+    const product = {
+      ...PRODUCT_A,
+      form: "dry",
+      rate: { rate: qty(2, "kg/ha"), per: "treated" },
+      label: { max: qty(3, "kg/ha") },
+      soFar: { rate: qty(1, "kg/ha") },
+      price: { amount: 3, per: qty(1, "kg") },
+      bulkDensity: qty(1, "kg/L"),
+    } as const;
+    const found = planSensitivity(
+      planApplication({ ...JOB, calibration: { kind: "record", record }, products: [product] }),
+    );
+    const run = (i: number) =>
+      ["used", "swath", "distance"].map((name) => `calibration.record.measurement.runs[${i}].${name}`);
+    expect(found.map(({ path }) => path).sort()).toEqual(
+      [
+        "plot.rows",
+        "plot.rowLength",
+        "plot.bandWidth",
+        "sprayer.lineVolume",
+        "reserve.percent",
+        "products[0].rate.rate",
+        ...[0, 1, 2, 3].flatMap(run),
+      ].sort(),
+    );
+    const strengths = found.map(({ mix, products }) =>
+      Math.max(Math.abs(mix), ...products.map(({ percent }) => Math.abs(percent))),
+    );
+    expect(strengths).toEqual([...strengths].sort((a, b) => b - a));
+    expect(new Set(found.map(({ change }) => change))).toEqual(new Set(["one-percent", "one-more"]));
   });
 
   it("holds a reserve that rounds up", () => {

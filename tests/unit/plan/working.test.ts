@@ -1,0 +1,153 @@
+import { describe, expect, it } from "vitest";
+import { CAUTIONS, type PlanInput, planApplication, planWorking } from "../../../src/plan/index.ts";
+
+import { qty } from "../../../src/units/index.ts";
+import { expectLinesFrom, expectLinesTrue } from "../../helpers/working.ts";
+
+const m = (value: number) => qty(value, "m");
+const JOB: PlanInput = {
+  plot: [
+    { kind: "rectangle", length: m(40), width: m(25), fraction: 0.5 },
+    {
+      kind: "composite",
+      add: [{ kind: "circle", diameter: qty(30, "ft") }],
+      subtract: [{ kind: "rectangle", length: m(2), width: m(1) }],
+    },
+    { kind: "ground-area", ground: { value: 400, unit: "ft2", of: "ground" }, fraction: 0.25 },
+    { kind: "treated-area", treated: { value: 10, unit: "m2", of: "treated" } },
+  ],
+  calibration: { kind: "strip", used: qty(2, "L"), swath: m(2), distance: m(50) },
+  sprayer: { tank: qty(5, "L") },
+  products: [
+    { name: "Product A", form: "liquid", rate: qty(2, "L/ha") },
+    { name: "Product B", form: "dry", rate: qty(3, "kg/ha"), bulkDensity: qty(0.5, "kg/L") },
+  ],
+  tools: "metric-spoons",
+};
+
+describe("planWorking", () => {
+  const plan = planApplication(JOB);
+  const steps = planWorking(plan);
+
+  it("goes from the plots to the last dose, each formula once", () => {
+    const found = steps.map(({ step, product, load, lines }) => ({
+      step: [step, product, load].filter((part) => part !== undefined).join(" "),
+      formulas: lines.filter(({ id }) => id !== "units.convert").map(({ id }) => id),
+    }));
+    const dose = ["household.measured", "household.error", "household.errorPercent"];
+    const product = ["tank-mix.strength", "tank-mix.amount"];
+    expect(found.filter(({ step }) => !step.startsWith("dose") && !step.startsWith("product"))).toEqual([
+      {
+        step: "area",
+        formulas: [
+          "area.rectangle",
+          "area.treatPart",
+          "area.circle",
+          "area.rectangle",
+          "area.composite",
+          "area.treatPart",
+          "plan.treated",
+        ],
+      },
+      { step: "rate", formulas: ["output-rate.strip"] },
+      { step: "carrier", formulas: ["tank-mix.sprayed", "tank-mix.carrier"] },
+      { step: "loads", formulas: ["tank-mix.fills", "tank-mix.loads"] },
+    ]);
+    for (const [name, measured] of [
+      ["Product A", [...dose, "household.rateError"]],
+      ["Product B", ["household.byVolume", ...dose]],
+    ] as const) {
+      const doses = found.filter(({ step }) => step.startsWith(`dose ${name}`));
+      const shares = doses.map(() => "tank-mix.amountInLoad");
+      expect(found.find(({ step }) => step === `product ${name}`)?.formulas).toEqual([...product, ...shares]);
+      expect(doses.length).toBeGreaterThan(1);
+      for (const { formulas } of doses) expect(formulas).toEqual(measured);
+    }
+  });
+
+  it("adds up the plots that were worked out before, in lines that are all true", () => {
+    const area = steps[0]?.lines ?? [];
+    expectLinesFrom(area, JOB.plot);
+    expect(area.at(-1)).toMatchObject({
+      formula: "x1 + x2 + x3 + x4",
+      result: plan.area.treated,
+      source: "sum of the plots",
+    });
+    for (const { lines } of steps) expectLinesTrue(lines);
+  });
+
+  it("has no sum for one plot, no line for what was told, and says each change of unit once", () => {
+    const told = planApplication({
+      ...JOB,
+      plot: { kind: "treated-area", treated: { value: 0.1, unit: "ha", of: "treated" } },
+      calibration: { kind: "known", rate: qty(200, "L/ha") },
+    });
+    expect(
+      planWorking(told)
+        .slice(0, 2)
+        .map(({ lines }) => lines),
+    ).toEqual([[], []]);
+    const known = planApplication({
+      ...JOB,
+      plot: { kind: "ground-area", ground: { value: 400, unit: "ft2", of: "ground" } },
+    });
+    expect(planWorking(known)[0]?.lines).toEqual([]);
+    const square = planApplication({
+      ...JOB,
+      plot: { kind: "rectangle", length: m(20), width: qty(60, "ft") },
+      calibration: { kind: "strip", used: qty(2, "L"), swath: qty(60, "ft"), distance: qty(60, "ft") },
+    });
+    const [area, rate] = planWorking(square);
+    expect(area?.lines.map(({ id }) => id)).toEqual(["units.convert", "area.rectangle"]);
+    expect(rate?.lines.filter(({ id }) => id === "units.convert")).toHaveLength(
+      new Set(
+        rate?.lines.filter(({ id }) => id === "units.convert").map((line) => JSON.stringify(line.terms)),
+      ).size,
+    );
+  });
+
+  it("shows a dose that is alike in several loads once, with the load that it stands for", () => {
+    const even = planApplication({
+      ...JOB,
+      plot: { kind: "rectangle", length: m(30), width: m(25) },
+      products: [{ name: "Product A", form: "liquid", rate: qty(2, "L/ha") }],
+    });
+    expect(even.loads.map(({ carrier }) => carrier.value)).toEqual([5, 5, 5]);
+    expect(planWorking(even).flatMap(({ load }) => load ?? [])).toEqual([1]);
+  });
+});
+
+describe("the cautions of every plan", () => {
+  it("are the usual ones of the trade (common practice, no source)", () => {
+    expect(CAUTIONS).toEqual([
+      {
+        code: "label",
+        message: "The label is the law. Where this sheet and the label differ, the label decides.",
+      },
+      {
+        code: "clean-water",
+        message:
+          "Calibrate with clean water only: lines charged before the start, the refill measured, the same person, pace, pressure and nozzles as on the day.",
+      },
+      {
+        code: "protection",
+        message: "Wear the protective equipment the label names, for measuring and mixing as for spraying.",
+      },
+      {
+        code: "tools",
+        message:
+          "Keep spoons, cups and syringes used here for pesticides only: marked, and never back in a kitchen.",
+      },
+      {
+        code: "recalibrate",
+        message: "Calibrate again when the person, pace, pressure, nozzles, ground or sprayer changes.",
+      },
+      {
+        code: "local-rules",
+        message:
+          "Local rules and licensed practice decide what may be sprayed, by whom, and where left-over mix and rinse water go.",
+      },
+    ]);
+    expect(planApplication(JOB).cautions).toBe(CAUTIONS);
+  });
+});
