@@ -140,10 +140,10 @@ describe("planSensitivity", () => {
   });
 
   it("looks at measurements and counts alone, the strongest first", () => {
-    const { limit: _, ...runs } = { limit: 0, ...MEASUREMENTS["strip-runs"] };
+    const runs = MEASUREMENTS["strip-runs"];
     const record = calibrationRecord({
       date: "2026-04-01",
-      measurement: { ...runs, limit: qty(20, "%") } as typeof runs,
+      measurement: { ...runs, limit: qty(20, "%") } as never,
       conditions: CONDITIONS,
     });
     const product = {
@@ -226,6 +226,66 @@ describe("comparePlans, where one plan has what the other has not", () => {
     expect(comparePlans(plan, planApplication(without)).inputs).toEqual([
       { path: "reserve.percent", before: 5, after: null, percent: null },
     ]);
+  });
+
+  it("gives each place in a list, and no per cent of nothing or of words", () => {
+    const two = (width: number, line: number, name: string): ReturnType<typeof planApplication> =>
+      planApplication({
+        ...JOB,
+        plot: [
+          { kind: "rectangle", name, length: qty(10, "m"), width: qty(5, "m") },
+          { kind: "rectangle", length: qty(10, "m"), width: qty(width, "m") },
+        ],
+        sprayer: { tank: qty(15, "L"), lineVolume: qty(line, "L") },
+        reserve: { percent: 4 + line },
+      });
+    const { inputs, results } = comparePlans(two(5, 0, "North"), two(10, 1, "South"));
+    expect(inputs).toEqual([
+      { path: "plot[0].name", before: "North", after: "South", percent: null },
+      { path: "plot[1].width", before: qty(5, "m"), after: qty(10, "m"), percent: 100 },
+      { path: "sprayer.lineVolume", before: qty(0, "L"), after: qty(1, "L"), percent: null },
+      { path: "reserve.percent", before: 4, after: 5, percent: 25 },
+    ]);
+    const found = Object.fromEntries(results.map(({ path, percent }) => [path, percent]));
+    expect(found).toMatchObject({ "area.treated": 50, "area.ground": 50, "carrier.sprayed": 50 });
+    expect(Object.keys(found)).toEqual([
+      "area.treated",
+      "area.ground",
+      "carrier.sprayed",
+      "carrier.reserve",
+      "carrier.lines",
+      "carrier.total",
+      "totals.products[0].amount",
+      "totals.products[1].amount",
+      "leftover.carrier",
+      "leftover.area",
+    ]);
+  });
+
+  it("compares no volume with a weight, and a part of the ground as a number", () => {
+    const dry = planApplication({
+      ...JOB,
+      plot: { kind: "rectangle", length: qty(10, "m"), width: qty(5, "m"), fraction: 0.5 },
+      products: [{ ...PRODUCT_A, form: "dry", rate: qty(2, "kg/ha"), label: {}, soFar: {} }],
+    });
+    const wet = planApplication({
+      ...JOB,
+      plot: { kind: "rectangle", length: qty(10, "m"), width: qty(5, "m"), fraction: 0.75 },
+      products: [{ ...PRODUCT_A, label: {}, soFar: {} }],
+    });
+    const { inputs, results } = comparePlans(dry, wet);
+    expect(inputs).toEqual([
+      { path: "plot.fraction", before: 0.5, after: 0.75, percent: 50 },
+      { path: "products[0].form", before: "dry", after: "liquid", percent: null },
+      { path: "products[0].rate", before: qty(2, "kg/ha"), after: qty(2, "L/ha"), percent: null },
+    ]);
+    expect(results.find(({ path }) => path === "area.fraction")).toEqual({
+      path: "area.fraction",
+      before: 0.5,
+      after: 0.75,
+      percent: 50,
+    });
+    expect(results.find(({ path }) => path === "totals.products[0].amount")?.percent).toBeNull();
   });
 
   it("says how much the cost moves, in all and per area", () => {
@@ -338,6 +398,81 @@ describe("reconcile", () => {
       rate: { value: expect.closeTo(2, 9) },
       applications: 1,
     });
+  });
+
+  it("holds what was applied against the label as the plan told it, by ground and row length too", () => {
+    const seasonal = planApplication({
+      ...JOB,
+      plot: {
+        kind: "row-bands",
+        rows: 10,
+        rowLength: qty(50, "m"),
+        bandWidth: qty(60, "cm"),
+        rowSpacing: qty(1.2, "m"),
+      },
+      products: [
+        {
+          ...PRODUCT_A,
+          // 4 L/ha of treated ground where half of it is, and 1 L/ha of it in 60 cm is 0.06 mL/m.
+          label: {
+            max: { rate: qty(1.01, "L/ha"), per: "ground" },
+            min: qty(0.119, "mL/m"),
+            seasonMax: qty(4.1, "L/ha"),
+          },
+        },
+      ],
+    });
+    const used = (factor: number) => [qty(seasonal.carrier.sprayed.value * factor, "L")];
+    const codes = (factor: number) =>
+      reconcile(seasonal, { ...DONE, used: used(factor) }).findings.map(({ code }) => code);
+    expect(codes(1)).toEqual(["rate-near-max", "season-nearly-used"]);
+    expect(codes(1.02)).toEqual(["rate-over-max", "season-nearly-used"]);
+    expect(codes(0.98)).toEqual(["rate-under-min", "season-nearly-used"]);
+    expect(codes(1.06)).toEqual(["rate-over-max", "season-over-max"]);
+    expect(codes(0)).toEqual([]);
+    // A record that says nothing of the season before.
+    const { soFar: _, ...unknown } = seasonal.input.products[0] as PlanInput["products"][number];
+    const plain = planApplication({ ...seasonal.input, products: [unknown] });
+    expect(reconcile(plain, { ...DONE, used: used(1) }).findings.map(({ code }) => code)).toEqual([
+      "rate-near-max",
+      "season-unknown",
+    ]);
+  });
+
+  it("takes nothing used on a plot, nothing left, no water, and a start at the end for what they are", () => {
+    const two = planApplication({ ...JOB, plot: [JOB.plot, JOB.plot] as never });
+    const { plots, record, left, strengthPercent } = reconcile(two, {
+      ...DONE,
+      started: DONE.finished,
+      addedWater: qty(0, "L"),
+      used: [qty(0, "L"), two.carrier.total],
+    });
+    expect(plots.map(({ used, fromPlanPercent }) => [used.value === 0, fromPlanPercent === -100])).toEqual([
+      [true, true],
+      [false, false],
+    ]);
+    expect([left, strengthPercent, record.started]).toEqual([qty(0, "L"), 100, DONE.finished]);
+  });
+
+  it("adds up a season of which rate or number is not told", () => {
+    const season = (soFar: NonNullable<PlanInput["products"][number]["soFar"]>) => {
+      const { label: _, ...product } = PRODUCT_A;
+      const made = planApplication({ ...JOB, products: [{ ...product, soFar }] });
+      return reconcile(made, { ...DONE, left: made.leftover.carrier }).season[0];
+    };
+    const rate = { value: expect.closeTo(4, 9), unit: "L/ha" };
+    expect(season({ rate: qty(2000, "mL/ha") })).toEqual({ name: "Product A", rate });
+    expect(season({ rate: qty(0, "L/ha"), applications: 3 })).toEqual({
+      name: "Product A",
+      rate: { value: expect.closeTo(2, 9), unit: "L/ha" },
+      applications: 4,
+    });
+    expect(season({ rate: { rate: qty(2, "L/ha"), per: "ground" }, applications: 1 })).toEqual({
+      name: "Product A",
+      applications: 2,
+    });
+    expect(season({ applications: 1 })).toEqual({ name: "Product A", applications: 2 });
+    expect(season({})).toEqual({ name: "Product A" });
   });
 
   it("keeps the record that 7 CFR 110.3(a) asks for, and says what is missing in it", () => {

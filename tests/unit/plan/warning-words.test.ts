@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { calibrationRecord } from "../../../src/output-rate/index.ts";
-import { type PlanInput, planApplication, type Warning } from "../../../src/plan/index.ts";
+import { type PlanInput, planApplication } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
 
 const STRIP = {
@@ -32,7 +32,7 @@ const named = (name: string, form: string, rate: object): object => ({ products:
 
 // What a sheet prints: each says what was seen and what to do, with the figures beside it.
 describe("a plan warns, word for word, of", () => {
-  it.each<[string, object, Warning[]]>([
+  it.each<[string, object, object[]]>([
     [
       "a band's width and all the ground",
       { calibration: { ...STRIP, swath: qty(30, "in"), distance: qty(435.6, "ft") } },
