@@ -8,7 +8,7 @@ export interface Exact {
 }
 
 /** The decimal that a number is written as. */
-export function exactly(text: string): Exact {
+function exactly(text: string): Exact {
   const [mantissa = "", exponent = "0"] = text.split("e");
   const [whole = "", part = ""] = mantissa.split(".");
   const digits = BigInt(whole + part);
@@ -34,7 +34,7 @@ export function exactSize({ value, unit }: Quantity<VolumeUnit | MassUnit>): Exa
 }
 
 /** The exact product. */
-export function product(a: Exact, b: Exact): Exact {
+function product(a: Exact, b: Exact): Exact {
   return { digits: a.digits * b.digits, places: a.places + b.places };
 }
 
