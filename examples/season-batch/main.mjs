@@ -17,7 +17,7 @@ const grouped = (value) => Math.round(value).toLocaleString("en");
 
 const startedAt = performance.now();
 let seen;
-let shownAt = 0;
+let shownAt = Number.NEGATIVE_INFINITY;
 let faultsFound = 0;
 
 function report({ counts, faults, part }) {

@@ -10,8 +10,8 @@ import { openOutput, publish } from "./output.mjs";
 import { batchesOf, titlesOf } from "./rows.mjs";
 
 /**
- * Reads `input`, writes `doses` and `refused`, and gives the counts of rows and of refused ones. `report` is told at the
- * start and after every batch: the counts so far, the batch's faults, and which part of the input is done.
+ * Reads `input`, writes `doses` and `refused`, and gives the counts of rows and of refused ones. `report` is told
+ * after every batch, and where a run goes on: the counts so far, the batch's faults, which part of the input is done.
  */
 export async function runSeason({ input, doses, refused, workers, batch, restart, report }) {
   const files = [doses, refused];
@@ -45,7 +45,7 @@ export async function runSeason({ input, doses, refused, workers, batch, restart
       await outputs[1].write(csvOf([[...REFUSED_COLUMNS, ...own]]));
       await keep(outputs, { place: start, counts: { rows: 0, refused: 0 } });
     }
-    report({ counts: at.counts, faults: [], part: at.place.bytes / before.size });
+    if (at.counts.rows > 0) report({ counts: at.counts, faults: [], part: at.place.bytes / before.size });
     // The oldest batch is written first, so the order is kept. And nothing is read while enough batches wait to be
     // written, so slow workers or a slow disk hold back the reading.
     const running = [];
