@@ -26,17 +26,6 @@ export interface InputSensitivity {
 
 /** Counts, which move by whole steps. Other whole numbers, such as the sides of a row, are choices and no measurements. */
 const COUNTS = new Set(["rows", "beds", "count", "plants", "nozzlesPerRow"]);
-/** Fields that are no quantities of the job: how sure a reading is, and what only warns or prints. */
-const ASIDE = new Set([
-  "resolution",
-  "uncertainty",
-  "label",
-  "soFar",
-  "price",
-  "limit",
-  "conditions",
-  "bulkDensity",
-]);
 const STEP = 1e-4;
 
 /**
@@ -155,7 +144,6 @@ function leaves(node: unknown, path: string, keys: readonly (string | number)[])
   }
   if (Array.isArray(node)) return node.flatMap((one, i) => leaves(one, `${path}[${i}]`, [...keys, i]));
   return Object.entries(node).flatMap(([key, value]): Leaf[] => {
-    if (ASIDE.has(key)) return [];
     const place = joinPath(path, key);
     if (typeof value !== "number") return leaves(value, place, [...keys, key]);
     const count = COUNTS.has(key);
