@@ -52,9 +52,9 @@ describe("findCrossing", () => {
     }
   });
 
-  it("finds the one corner that was pulled over another side, in rings of up to 200 corners", () => {
-    for (let seed = 1; seed <= 30; seed++) {
-      const ring = star(3 + seed * 6, seed);
+  it("finds the one corner that was pulled over another side, in rings of up to 131 corners", () => {
+    for (let seed = 1; seed <= 16; seed++) {
+      const ring = star(3 + seed * 8, seed);
       expect(findCrossing(ring), `seed ${seed}`).toBeUndefined();
       const pulled = ring.map(([x, y], i): Point => (i === seed ? [-x, -y] : [x, y]));
       expect(findCrossing(pulled) !== undefined, `seed ${seed}`).toBe(slowlyCrosses(pulled));
@@ -76,7 +76,7 @@ describe("findCrossing", () => {
   });
 
   it("finds the one tooth of a comb that reaches into the next, on any side and whichever it is", () => {
-    const teeth = 24;
+    const teeth = 14;
     const lengths = fc.sample(fc.integer({ min: 60, max: 140 }), { numRuns: teeth, seed: 5 });
     const comb = (bent: number, by: number): Point[] => [
       ...lengths.flatMap((length, k): Point[] => [
