@@ -1,5 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { type MeasuringTool, measureOut, toolSet, toolSetNames } from "../../../src/household/index.ts";
+import {
+  type MeasuringTool,
+  measureOut,
+  type ToolSetName,
+  toolSet,
+  toolSetNames,
+} from "../../../src/household/index.ts";
 import { convert, qty, type Volume, valueIn } from "../../../src/units/index.ts";
 import { exactSize } from "../../helpers/definitions.ts";
 import { Rational } from "../../helpers/rational.ts";
@@ -64,6 +70,139 @@ describe("the sets of tools", () => {
     expect(toolSet("imperial-measures").map(milliliters)).toEqual(
       ["28.4130625", "142.0653125", "284.130625", "568.26125", "1136.5225", "4546.09"].map(mL),
     );
+  });
+
+  // Sizes with the sources above; marks and the least reading: common practice, no source.
+  it.each<[ToolSetName, string[]]>([
+    [
+      "us-spoons",
+      [
+        "1/8 teaspoon: 0.125 tsp",
+        "1/4 teaspoon: 0.25 tsp",
+        "1/2 teaspoon: 0.5 tsp",
+        "teaspoon: 1 tsp",
+        "tablespoon: 1 tbsp",
+      ],
+    ],
+    [
+      "us-cups-and-spoons",
+      [
+        "1/8 teaspoon: 0.125 tsp",
+        "1/4 teaspoon: 0.25 tsp",
+        "1/2 teaspoon: 0.5 tsp",
+        "teaspoon: 1 tsp",
+        "tablespoon: 1 tbsp",
+        "1/4 cup: 0.25 cup",
+        "1/3 cup: 16 tsp",
+        "1/2 cup: 0.5 cup",
+        "cup: 1 cup",
+      ],
+    ],
+    [
+      "us-household",
+      [
+        "1/8 teaspoon: 0.125 tsp",
+        "1/4 teaspoon: 0.25 tsp",
+        "1/2 teaspoon: 0.5 tsp",
+        "teaspoon: 1 tsp",
+        "tablespoon: 1 tbsp",
+        "1/4 cup: 0.25 cup",
+        "1/3 cup: 16 tsp",
+        "1/2 cup: 0.5 cup",
+        "cup: 1 cup",
+        "pint measure: 1 pt",
+        "quart measure: 1 qt",
+        "gallon measure: 1 gal",
+      ],
+    ],
+    [
+      "us-legal-cups-and-spoons",
+      [
+        "1/4 teaspoon (1.25 mL): 1.25 mL",
+        "1/2 teaspoon (2.5 mL): 2.5 mL",
+        "teaspoon (5 mL): 5 mL",
+        "tablespoon (15 mL): 15 mL",
+        "1/4 cup (60 mL): 60 mL",
+        "1/3 cup (80 mL): 80 mL",
+        "1/2 cup (120 mL): 120 mL",
+        "cup (240 mL): 240 mL",
+      ],
+    ],
+    [
+      "metric-spoons",
+      [
+        "1/8 metric teaspoon: 0.125 metric_tsp",
+        "1/4 metric teaspoon: 0.25 metric_tsp",
+        "1/2 metric teaspoon: 0.5 metric_tsp",
+        "metric teaspoon: 1 metric_tsp",
+        "metric tablespoon: 1 metric_tbsp",
+      ],
+    ],
+    [
+      "metric-cups-and-spoons",
+      [
+        "1/8 metric teaspoon: 0.125 metric_tsp",
+        "1/4 metric teaspoon: 0.25 metric_tsp",
+        "1/2 metric teaspoon: 0.5 metric_tsp",
+        "metric teaspoon: 1 metric_tsp",
+        "metric tablespoon: 1 metric_tbsp",
+        "1/4 metric cup: 0.25 metric_cup",
+        "1/2 metric cup: 0.5 metric_cup",
+        "metric cup: 1 metric_cup",
+      ],
+    ],
+    [
+      "australian-spoons",
+      [
+        "1/4 Australian teaspoon: 1.25 mL",
+        "1/2 Australian teaspoon: 2.5 mL",
+        "Australian teaspoon: 5 mL",
+        "1/2 Australian tablespoon: 0.5 au_tbsp",
+        "Australian tablespoon: 1 au_tbsp",
+      ],
+    ],
+    [
+      "imperial-measures",
+      [
+        "imperial fluid ounce measure: 1 imp_fl_oz",
+        "1/4 imperial pint measure: 0.25 imp_pt",
+        "1/2 imperial pint measure: 0.5 imp_pt",
+        "imperial pint measure: 1 imp_pt",
+        "imperial quart measure: 1 imp_qt",
+        "imperial gallon measure: 1 imp_gal",
+      ],
+    ],
+    [
+      "syringes",
+      [
+        "1 mL syringe: 1 mL by 0.02 mL",
+        "5 mL syringe: 5 mL by 0.2 mL",
+        "10 mL syringe: 10 mL by 0.5 mL",
+        "20 mL syringe: 20 mL by 1 mL",
+        "50 mL syringe: 50 mL by 1 mL",
+      ],
+    ],
+    [
+      "cylinders",
+      [
+        "10 mL cylinder: 10 mL by 0.2 mL from 1 mL",
+        "25 mL cylinder: 25 mL by 0.5 mL from 2.5 mL",
+        "50 mL cylinder: 50 mL by 1 mL from 5 mL",
+        "100 mL cylinder: 100 mL by 1 mL from 10 mL",
+        "250 mL cylinder: 250 mL by 2 mL from 26 mL",
+        "500 mL cylinder: 500 mL by 5 mL from 50 mL",
+        "1000 mL cylinder: 1000 mL by 10 mL from 100 mL",
+      ],
+    ],
+    ["scales", ["200 g scale: 200 g by 0.1 g from 2 g", "5 kg scale: 5000 g by 1 g from 20 g"]],
+    ["us-scales", ["5 lb scale: 80 oz by 0.1 oz from 2 oz", "50 lb scale: 800 oz by 1 oz from 20 oz"]],
+  ])("print under these names, with these marks: %s", (name, printed) => {
+    const told = ({ value, unit }: { value: number; unit: string }): string => `${value} ${unit}`;
+    const tools = toolSet(name).map(
+      ({ name, capacity, graduation, least }) =>
+        `${name}: ${told(capacity)}${graduation ? ` by ${told(graduation)}` : ""}${least ? ` from ${told(least)}` : ""}`,
+    );
+    expect(tools).toEqual(printed);
   });
 
   it("are from the smallest to the largest, each name once, all of one kind", () => {
