@@ -3,7 +3,7 @@
 //   node tests/run.mjs all     the same, and the build, the packed package and every other test
 import { spawn } from "node:child_process";
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
-import { pack } from "./package/pack.mjs";
+import { tarball } from "./package/pack.mjs";
 
 const all = process.argv[2] !== "check";
 const CONFORMANCE_OUT = ".tmp/conformance";
@@ -77,7 +77,7 @@ const fast = () => [
 if (!all) {
   await Promise.all([...fast(), vitest("unit", ["unit"])]);
 } else if (await step("build", process.execPath, ["tests/package/build.mjs"])) {
-  const tarball = pack(".tmp/packed");
+  const packed = tarball();
   rmSync(CONFORMANCE_OUT, { recursive: true, force: true });
   // Browsers and installs are mostly waited for, so all of it goes on at once.
   await Promise.all([
@@ -85,7 +85,7 @@ if (!all) {
     vitest("fast", ["unit", "handbook"], ["--coverage"]).then(() => Promise.all(fast())),
     step("package manifest", bin("publint"), ["--strict"]),
     // node10 resolution knows no subpath exports and is not supported (docs/decisions.md).
-    step("types of the package", bin("attw"), [tarball, "--profile", "node16"]),
+    step("types of the package", bin("attw"), [packed, "--profile", "node16"]),
     step("nothing unused", bin("knip"), []),
     step("site of guides and API", "npm", ["run", "docs"]),
     step("sizes as committed", process.execPath, ["tests/size/run.mjs", "--check"]),

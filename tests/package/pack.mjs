@@ -1,5 +1,5 @@
 import { execFileSync } from "node:child_process";
-import { existsSync, mkdirSync, readdirSync, rmSync, statSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -14,8 +14,12 @@ function newest(folder) {
   return Math.max(
     ...readdirSync(folder, { withFileTypes: true, recursive: true })
       .filter((item) => item.isFile())
-      .map((item) => statSync(join(item.parentPath, item.name)).mtimeMs),
+      .map((item) => changed(join(item.parentPath, item.name))),
   );
+}
+
+function changed(path) {
+  return statSync(path).mtimeMs;
 }
 
 /** Builds where src has changed since the last build. */
@@ -24,24 +28,27 @@ export function build() {
   if (!built || newest(join(root, "src")) > newest(join(root, "dist"))) npm(["run", "build"], root);
 }
 
-/** Packs the package as it would be published, and gives the tarball's path. */
-export function pack(folder) {
-  rmSync(folder, { recursive: true, force: true });
-  mkdirSync(folder, { recursive: true });
-  // Scripts are left out: `prepack` would build once more.
-  npm(["pack", "--ignore-scripts", "--pack-destination", folder], root);
-  return join(
-    folder,
-    readdirSync(folder).find((name) => name.endsWith(".tgz")),
+/** Packs the package as it would be published, once until something in it changes, and gives the tarball's path. */
+export function tarball() {
+  build();
+  const kept = join(root, ".tmp/package.tgz");
+  const beside = ["package.json", "README.md", "CHANGELOG.md", "LICENSE"].map((name) =>
+    changed(join(root, name)),
   );
+  if (existsSync(kept) && changed(kept) > Math.max(newest(join(root, "dist")), ...beside)) return kept;
+  // Tests run side by side: each packs for itself, and the last one's stays.
+  const own = join(root, ".tmp", `pack-${process.pid}`);
+  mkdirSync(own, { recursive: true });
+  // Scripts are left out: `prepack` would build once more.
+  npm(["pack", "--ignore-scripts", "--pack-destination", own], root);
+  const name = readdirSync(own).find((file) => file.endsWith(".tgz"));
+  renameSync(join(own, name), kept);
+  rmSync(own, { recursive: true });
+  return kept;
 }
 
 /** Builds, packs, and installs the tarball into a folder. */
 export function installInto(folder) {
-  build();
-  const packs = join(root, ".tmp", `pack-${process.pid}`);
-  const tarball = pack(packs);
   const quiet = ["--no-save", "--no-package-lock", "--no-audit", "--no-fund", "--prefer-offline"];
-  npm(["install", ...quiet, tarball], folder);
-  rmSync(packs, { recursive: true });
+  npm(["install", ...quiet, tarball()], folder);
 }
