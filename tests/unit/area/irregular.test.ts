@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   boundaryArea,
@@ -15,10 +16,12 @@ import {
 } from "../../../src/area/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
+import { Rational, ulpError } from "../../helpers/rational.ts";
 import { expectRefused, refusal } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
 
 const m = (value: number) => qty(value, "m");
+const exact = Rational.fromNumber;
 
 describe("offsetsArea", () => {
   // Calculation of Areas from Offsets to a Base Line, Surveying (course notes at softecksblog.in), example 1.
@@ -200,6 +203,29 @@ describe("boundaryArea", () => {
     const area = boundaryArea({ corners, unit: "ft" });
     expect(Math.abs(area.value - (other - one) / 2)).toBeLessThanOrEqual((8 * 0.05) / 2);
     expect(area).toMatchObject({ unit: "ft2", of: "ground" });
+  });
+
+  it("is exact to the last digits of a map grid, against fractions of whole numbers", () => {
+    const offset = fc.double({ min: 0, max: 60, noNaN: true });
+    for (const radii of fc.sample(fc.array(offset, { minLength: 5, maxLength: 9 }), {
+      numRuns: 60,
+      seed: 9,
+    })) {
+      const corners = radii.map((radius, i) => {
+        const angle = (2 * Math.PI * i) / radii.length;
+        return [
+          500_123.456 + (40 + radius) * Math.cos(angle),
+          4_500_654.321 + (40 + radius) * Math.sin(angle),
+        ] as const;
+      });
+      const twice = corners.reduce((sum, [x, y], i) => {
+        const [nextX, nextY] = corners[(i + 1) % corners.length] as readonly [number, number];
+        const [one, other] = [exact(x).times(exact(nextY)), exact(nextX).times(exact(y))];
+        return sum.plus(one.minus(other));
+      }, Rational.of(0));
+      const ours = boundaryArea({ corners, unit: "m" }).value;
+      expect(ulpError(ours, twice.over(Rational.of(2)))).toBeLessThanOrEqual(8);
+    }
   });
 
   it("agrees with the rectangle, in every unit of length", () => {

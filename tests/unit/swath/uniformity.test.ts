@@ -31,6 +31,16 @@ describe("patternUniformity", () => {
     }
   });
 
+  it("is zero for an even catch of any amount: the mean is the amount itself", () => {
+    for (const amount of [0.1, 0.3, 0.7, 1 / 3, 1e-9, 12345.678]) {
+      const found = patternUniformity({ ...of([amount, amount, amount]), swath: m(1.5) });
+      expect([found.cv, found.mean, found.least, found.most]).toEqual([
+        qty(0, "%"),
+        ...[1, 2, 3].map(() => qty(amount, "mL")),
+      ]);
+    }
+  });
+
   it("adds up what neighbouring passes leave: slopes that fit are even", () => {
     // 10 20 30 30 20 10 laid every 4 places: 30, 30, 30, 30 (the slopes of 2 places overlap).
     const found = patternUniformity({ ...of([10, 20, 30, 30, 20, 10]), swath: m(2) });
@@ -172,6 +182,14 @@ describe("widestSwath", () => {
     expect(fine.cv.value).toBeLessThanOrEqual(15);
     const next = patternUniformity({ ...bell, swath: m(fine.swath.value + 0.05) });
     expect(next.cv.value).toBeGreaterThan(15);
+  });
+
+  it("comes down to one spacing, where only that is even", () => {
+    // Passes one place apart lay every catch on every place.
+    expect(widestSwath({ ...of([50, 1, 20, 3, 90]), limit: qty(0, "%") })).toEqual({
+      swath: m(0.5),
+      cv: qty(0, "%"),
+    });
   });
 
   it("keeps a limit that is met exactly", () => {
