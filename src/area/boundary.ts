@@ -50,8 +50,8 @@ export interface BoundaryInput {
 export function boundaryArea(input: BoundaryInput): GroundArea {
   const { twice, unit } = checkedBoundary(input);
   const { length, area } = unitsLike(unit);
-  const inLength = convertValue(Math.abs(twice) / 2, unit, length, "unit", "unit");
-  return madeGround(convertValue(inLength, unit, length, "unit", "unit"), area);
+  const inLength = convertValue(Math.abs(twice) / 2, unit, length);
+  return madeGround(convertValue(inLength, unit, length), area);
 }
 
 /**
@@ -81,7 +81,7 @@ export function boundaryAreaWorking(input: BoundaryInput): WorkingLine[] {
     const [i, j] = [k + 2, k + 3];
     return `(x${i} - x1) * (y${j} - y1) - (x${j} - x1) * (y${i} - y1)`;
   });
-  const inLength = (value: number): number => convertValue(value, unit, length, "unit", "unit");
+  const inLength = (value: number): number => convertValue(value, unit, length);
   return formulaLines({
     id: "area.boundary",
     formula: `(${triangles.join(" + ")}) / 2`,

@@ -186,8 +186,8 @@ export function unequalOffsetsArea(input: UnequalOffsetsInput): OffsetsArea {
       return { value: (along - before) * (offset + offsetBefore), unit: area };
     }),
   ).value;
-  const inLength = convertValue(twice / 2, unit, length, "unit", "unit");
-  return { ...madeGround(convertValue(inLength, unit, length, "unit", "unit"), area), rule: "trapezoidal" };
+  const inLength = convertValue(twice / 2, unit, length);
+  return { ...madeGround(convertValue(inLength, unit, length), area), rule: "trapezoidal" };
 }
 
 /**
@@ -209,10 +209,7 @@ export function unequalOffsetsAreaWorking(input: UnequalOffsetsInput): WorkingLi
   const { value, unit: area, of } = unequalOffsetsArea(input);
   const { stations, unit } = checkedStations(input);
   const { length } = unitsLike(unit);
-  const told = (one: number): GivenTerm => [
-    { value: convertValue(one, unit, length, "unit", "unit"), unit: length },
-    length,
-  ];
+  const told = (one: number): GivenTerm => [{ value: convertValue(one, unit, length), unit: length }, length];
   const strips = stations.slice(1).map((_, i) => `(a${i + 2} - a${i + 1}) * (x${i + 1} + x${i + 2})`);
   return formulaLines({
     id: "area.unequalOffsets",

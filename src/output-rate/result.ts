@@ -8,7 +8,7 @@ import type { Quantity, Unit } from "../units/types.js";
  * refused here: neither an infinity nor a zero that is not one leaves the library.
  */
 export function toldIn<U extends Unit>(computed: Quantity, unit: U): Quantity<U> {
-  const value = convertValue(computed.value, computed.unit, unit, "", "");
+  const value = convertValue(computed.value, computed.unit, unit);
   if (!Number.isFinite(value) || value <= 0) {
     throw new SprayMathError(
       "not-finite",

@@ -130,5 +130,5 @@ function percentMore(one: ComparedValue, other: ComparedValue): number | null {
 function numbers(one: ComparedValue, other: ComparedValue): readonly [number, number] | undefined {
   if (typeof one === "number" && typeof other === "number") return [one, other];
   if (!isQuantity(one) || !isQuantity(other) || !sameDimension(one, other)) return undefined;
-  return [one.value, convertValue(other.value, other.unit, one.unit, "after", "after")];
+  return [one.value, convertValue(other.value, other.unit, one.unit)];
 }

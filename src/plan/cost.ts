@@ -29,7 +29,7 @@ export function planCost(
     return [{ name, total, shares: shared(total, weights, places) }];
   });
   const total = sumOf(priced.map((product) => product.total));
-  const plots = area.plots.map(({ treated }) => convertValue(treated.value, treated.unit, "m2", "", ""));
+  const plots = area.plots.map(({ treated }) => convertValue(treated.value, treated.unit, "m2"));
   return {
     currency,
     loads: loads.map((_, at) => ({
@@ -54,7 +54,7 @@ function costOf(amount: Quantity, { amount: money, per }: Price): Decimal {
   checkedNumber(money, "amount", { min: 0 });
   checkShape(per, "per");
   if (!sameDimension(amount, per)) throw wrongDimension(per, amount.unit, "per");
-  const size = checkedNumber(convertValue(per.value, per.unit, amount.unit, "per", "per"), "per", {
+  const size = checkedNumber(convertValue(per.value, per.unit, amount.unit), "per", {
     above: 0,
   });
   return decimal(money).times(decimal(amount.value)).div(decimal(size));
@@ -81,6 +81,6 @@ function sumOf(amounts: readonly Decimal[]): Decimal {
 
 function perArea(total: Decimal, treated: TreatedArea, places: number): PlanCost["perArea"] {
   const { landArea } = unitsLike(treated.unit);
-  const size = convertValue(treated.value, treated.unit, landArea, "", "");
+  const size = convertValue(treated.value, treated.unit, landArea);
   return { cost: total.div(decimal(size)).round(places, HALF_UP).toNumber(), per: landArea };
 }

@@ -183,7 +183,7 @@ function usedOf(plan: Plan, { mixed, addedWater, left, used }: ActualApplication
   }
   const rest = inUnit(left as Volume, unit, "left", "nonnegative");
   if (!moreThan(there, rest)) throw tooMuch("left", rest, there, unit);
-  const areas = plan.area.plots.map(({ treated }) => convertValue(treated.value, treated.unit, "m2", "", ""));
+  const areas = plan.area.plots.map(({ treated }) => convertValue(treated.value, treated.unit, "m2"));
   const all = areas.reduce((sum, one) => sum + one, 0);
   return { used: areas.map((area) => ((there - rest) * area) / all), left: { value: rest, unit }, strength };
 }
@@ -230,7 +230,7 @@ function appliedPlot(plan: Plan, i: number, used: number, strength: number): App
         rate: productRate as VolumeRate | MassRate,
         fromPlanPercent: percentMore(
           productRate.value,
-          convertValue(planned, `${applied.unit}/m2` as Unit, unit, "", ""),
+          convertValue(planned, `${applied.unit}/m2` as Unit, unit),
         ),
       };
     }),
@@ -249,7 +249,7 @@ function rateUnit(plan: Plan, k: number, { unit }: Volume | Mass): Unit {
 
 /** The area, in m², that one unit of mix treats at the calibrated rate. */
 function perMix(plan: Plan, unit: VolumeUnit): number {
-  return 1 / convertValue(plan.rate.value, plan.rate.unit, `${unit}/m2`, "", "");
+  return 1 / convertValue(plan.rate.value, plan.rate.unit, `${unit}/m2`);
 }
 
 function appliedAmount(
@@ -258,13 +258,13 @@ function appliedAmount(
   part: number,
 ): Volume | Mass {
   const { per } = resolveUnit(strength.unit, "strength");
-  const value = strength.value * convertValue(mix.value, mix.unit, per as VolumeUnit, "", "") * part;
+  const value = strength.value * convertValue(mix.value, mix.unit, per as VolumeUnit) * part;
   return { value, unit: amount.unit } as Volume | Mass;
 }
 
 function perArea(amount: Quantity, { value, unit }: TreatedArea, rateUnit: Unit): Quantity {
   const rate = { value: amount.value / value, unit: `${amount.unit}/${unit}` as Unit };
-  return { value: convertValue(rate.value, rate.unit, rateUnit, "", ""), unit: rateUnit };
+  return { value: convertValue(rate.value, rate.unit, rateUnit), unit: rateUnit };
 }
 
 // Two chains of floats that come to the same rate differ by noise.

@@ -149,7 +149,7 @@ function checkedBasis(fraction: BasedFraction): BasedFraction["basis"] {
 
 /** Weight in volume as what it is by definition: 1 % w/v is 1 kg in 100 L. */
 export function toDensity(fraction: BasedFraction): Quantity<"kg/L"> {
-  return { value: convertValue(fraction.value, fraction.unit, "1", "unit", "unit"), unit: "kg/L" };
+  return { value: convertValue(fraction.value, fraction.unit, "1"), unit: "kg/L" };
 }
 
 // A weight of a dry product and of what it contains differ in their unit only; a liquid's content bridges the two.

@@ -124,7 +124,7 @@ function reserveTerm(reserve: Reserve, unit: VolumeUnit): Terms["reserve"] {
 export function carrierFor(input: CarrierInput): Carrier {
   const terms = termsOf(input);
   const { unit, lines } = terms;
-  const sprayed = convertValue(terms.rate * terms.area, terms.rateVolume, unit, "rate", "rate");
+  const sprayed = convertValue(terms.rate * terms.area, terms.rateVolume, unit);
   const { reserve, total } = Number.isFinite(sprayed)
     ? totals(sprayed, terms)
     : { reserve: 0, total: sprayed };

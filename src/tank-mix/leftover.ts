@@ -53,7 +53,7 @@ function termsOf(input: LeftoverInput): Terms {
 export function leftoverArea(input: LeftoverInput): TreatedArea {
   const { volume, area } = termsOf(input);
   const unit = unitsLike(input.volume.unit).area;
-  const value = convertValue(volume / input.rate.value, area, unit, "volume", "volume");
+  const value = convertValue(volume / input.rate.value, area, unit);
   if (!Number.isFinite(value)) {
     throw new SprayMathError("not-finite", "volume", "The area that comes out is too large to compute with.");
   }

@@ -151,7 +151,7 @@ function activeParts(
 
 function densityLike(fraction: BasedFraction, unit: "lb/gal" | "lb/imp_gal" | "kg/L"): Quantity {
   const inKilograms = toDensity(fraction);
-  return { value: convertValue(inKilograms.value, inKilograms.unit, unit, "unit", "unit"), unit };
+  return { value: convertValue(inKilograms.value, inKilograms.unit, unit), unit };
 }
 
 function termsOf(rate: SingleRate, path: string, input: ProductInput): Terms {

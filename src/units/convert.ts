@@ -91,8 +91,14 @@ export function cachedPairs(): number {
   return pairs;
 }
 
-/** `value` in another unit, as a bare number. The paths name the arguments in an error. */
-export function convertValue(value: number, from: Unit, to: Unit, fromPath: string, toPath: string): number {
+/** `value` in another unit, as a bare number. The paths name the arguments in an error, where one is possible. */
+export function convertValue(
+  value: number,
+  from: Unit,
+  to: Unit,
+  fromPath: string = "from",
+  toPath: string = "to",
+): number {
   const factor = factors.get(from)?.get(to) ?? factorBetween(from, to, fromPath, toPath);
   return (factor.divide ? value / factor.by : value * factor.by) + 0;
 }

@@ -80,9 +80,7 @@ function toldPairs(data: Readonly<Record<string, unknown>>, units: UnitSystem): 
   if (value !== undefined || !isUnit(unit)) return {};
   const to = counterpart(unit, units);
   const inUnit = (pairs: unknown): unknown =>
-    (pairs as readonly (readonly number[])[]).map((pair) =>
-      pair.map((one) => convertValue(one, unit, to, "unit", "unit")),
-    );
+    (pairs as readonly (readonly number[])[]).map((pair) => pair.map((one) => convertValue(one, unit, to)));
   const lists = ["corners", "stations"].filter((name) => Array.isArray(data[name]));
   return {
     ...Object.fromEntries(lists.map((name) => [name, inUnit(data[name])])),
