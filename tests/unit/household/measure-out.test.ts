@@ -213,6 +213,46 @@ describe("what measureOut refuses", () => {
     expect(!under.ok && under.issue.message).toContain("more than these tools come to in 16 scoops");
   });
 
+  // 0.25 / 0.17 is 1.4706: told as 1.48 where more would be over, as 1.47 where the nearest will do.
+  it.each<[MeasureOutInput, string]>([
+    [
+      { amount: qty(0.11, "tsp"), tools: spoons, rule: "never-under" },
+      "Given 0.11 tsp, to which these tools come no nearer than 13.6 % over in 16 scoops or fewer, without falling short; wanted within 5 %: use a 1 mL syringe as well, or make a batch 1.13 times as large.",
+    ],
+    [
+      { amount: qty(0.17, "tsp"), tools: spoons, rule: "nearest" },
+      "Given 0.17 tsp, to which these tools come no nearer than 26.5 % under in 16 scoops or fewer; wanted within 5 %: use a 1 mL syringe as well, or make a batch 1.47 times as large.",
+    ],
+    [
+      { amount: qty(0.22, "tsp"), tools: spoons, rule: "nearest" },
+      "Given 0.22 tsp, to which these tools come no nearer than 13.6 % over in 16 scoops or fewer; wanted within 5 %: use a 1 mL syringe as well, or make a batch 1.14 times as large.",
+    ],
+    [
+      { amount: qty(0.17, "tsp"), tools: spoons, rule: "never-over" },
+      "Given 0.17 tsp, to which these tools come no nearer than 26.5 % under in 16 scoops or fewer, without going over; wanted within 5 %: use a 1 mL syringe as well, or make a batch 1.48 times as large.",
+    ],
+    [
+      { amount: qty(3, "gal"), tools: spoons, rule: "never-under", maxScoops: 3 },
+      "Given 3 gal, more than these tools come to in 3 scoops; wanted within 5 %: use a gallon measure as well, or make a batch 0.0039 times as large.",
+    ],
+    [
+      { amount: qty(3, "gal"), tools: spoons, rule: "never-over", maxScoops: 3 },
+      "Given 3 gal, to which these tools come no nearer than 99.6 % under in 3 scoops or fewer, without going over; wanted within 5 %: use a gallon measure as well, or make a batch 0.00391 times as large.",
+    ],
+    [
+      {
+        amount: qty(0.05, "tsp"),
+        tools: "us-cups-and-spoons",
+        rule: "never-over",
+        labelPermitsDilution: true,
+      },
+      "Given 0.05 tsp, too little for these tools, without going over; wanted within 5 %: use a 1 mL syringe as well, or make a batch 2.5 times as large, or take it from a stock, as the label permits.",
+    ],
+  ])("says in one sentence what is wrong and what would do: %j", (input, message) => {
+    const dose = measureOut(input);
+    expect(!dose.ok && dose.issue).toEqual({ code: "not-measurable", path: "amount", message });
+  });
+
   it("counts further where that is asked for", () => {
     const ask = { amount: qty(20, "tbsp"), tools: spoons, rule: "never-over" } as const;
     expect(measureOut(ask).ok).toBe(false);

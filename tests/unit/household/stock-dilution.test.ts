@@ -71,6 +71,50 @@ describe("stockDilution", () => {
     expect(!stock.ok && stock.issue.message).toContain("only for labels that permit it");
   });
 
+  it("says in one sentence why there is none, and what would do", () => {
+    const said = (change: object): unknown => {
+      const stock = stockDilution({ ...permitted, amount: qty(2, "gal"), tools: "us-household", ...change });
+      return !stock.ok && stock.issue;
+    };
+    expect(said({})).toEqual({
+      code: "not-measurable",
+      path: "amount",
+      message:
+        "Given 2 gal, which no stock made with these tools measures within 5 %; wanted an amount smaller than one fill of a " +
+        "tool, and a tool for volumes that holds at least ten times as much.",
+    });
+    expect(said({ labelPermitsDilution: false })).toEqual({
+      code: "not-measurable",
+      path: "amount",
+      message:
+        "Diluting a product before it goes into the tank is only for labels that permit it; use a finer tool, or make a larger batch.",
+    });
+  });
+
+  it("takes the smallest fill that is more than the dose, and the smallest vessel that does as well", () => {
+    // Half a milliliter: a teaspoon is more; ten times as much and better is a cup of 100 mL, and one of 200 mL is no truer.
+    const tools = [
+      { name: "large cup", capacity: qty(200, "mL") },
+      { name: "tablespoon", capacity: qty(15, "mL") },
+      { name: "cup", capacity: qty(100, "mL") },
+      { name: "teaspoon", capacity: qty(5, "mL") },
+    ];
+    const stock = stockDilution({ ...permitted, amount: qty(0.5, "mL"), tools });
+    if (!stock.ok) throw new Error(stock.issue.message);
+    expect([stock.product.tool.name, stock.makeUpIn.name, stock.taken, stock.scoops]).toEqual([
+      "teaspoon",
+      "cup",
+      qty(10, "mL"),
+      2,
+    ]);
+    expect([stock.measured, stock.error, stock.errorPercent, stock.left]).toEqual([
+      qty(0.5, "mL"),
+      qty(0, "mL"),
+      0,
+      qty(90, "mL"),
+    ]);
+  });
+
   it("refuses an amount that is no smaller than every fill, and one without a vessel for the stock", () => {
     expect(stockDilution({ ...permitted, amount: qty(2, "gal"), tools: "us-household" }).ok).toBe(false);
     expect(stockDilution({ ...permitted, amount: qty(0.1, "g"), tools: "scales" }).ok).toBe(false);
