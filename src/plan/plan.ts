@@ -53,7 +53,11 @@ export function planApplication(input: PlanInput): Plan {
   const job = jobTotals(input);
   const { area, rate, carrier, amounts } = job;
   const { products } = input;
-  const { loads, total } = relocated(LOADS_PLACES, () => splitLoads(loadsInput(input, carrier, area)));
+  // Rows and plots are counted from the input: what is wrong with their number is wrong with `split`.
+  const { loads, total } = moved(
+    (path) => path.replace(/^split\b.*$/, "split"),
+    () => relocated(LOADS_PLACES, () => splitLoads(loadsInput(input, carrier, area))),
+  );
   const mixed = relocated({ amounts: "products" }, () =>
     mixLoads({ loads, amounts: amounts.map(({ amount }) => amount) }),
   );

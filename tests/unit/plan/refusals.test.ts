@@ -206,6 +206,12 @@ describe("what plan says of input that cannot be", () => {
       "Given whole plots to a load; wanted plots of one treated area. Part the mix into equal loads instead.",
     ],
     [
+      () => plan({ split: "whole-plots", sprayer: { tank: qty(40, "L") } }),
+      "conflict",
+      "split",
+      "Given 1 rows or plots of 100 L each; wanted one of them at least to fit into a load of 40 L. Part the mix into equal loads instead.",
+    ],
+    [
       () => product({ name: undefined }),
       "missing",
       "products[0].name",
