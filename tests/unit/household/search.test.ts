@@ -105,6 +105,30 @@ describe("bestFills", () => {
     }
   });
 
+  it("finds it in searches so long that it remembers where it has been", () => {
+    const many = fc.record({
+      fills: fc.array(spoon, { minLength: 5, maxLength: 7 }),
+      amount: fc.integer({ min: 150, max: 700 }).map((n) => n / 3),
+      rule: fc.constantFrom<Rule>("never-over", "never-under", "nearest"),
+      percent: fc.constantFrom(0.5, 5),
+      maxScoops: fc.integer({ min: 6, max: 12 }),
+    });
+    for (const { fills, ...ask } of fc.sample(many, { numRuns: 40, seed: 13 })) {
+      const even = fills.map(({ min }) => ({ min: 4 * min, max: 4 * min, step: 4 * min }));
+      for (const sizes of [fills, even]) {
+        const target = targetOf(ask);
+        const [found, wanted] = [bestFills(orderedFills(sizes), target), slowlyBest(sizes, target)];
+        const told = JSON.stringify({ sizes, target, found, wanted });
+        expect(found?.scoops, told).toBe(wanted?.scoops);
+        if (found && wanted)
+          expect(Math.abs(found.total - ask.amount), told).toBeCloseTo(
+            Math.abs(wanted.total - ask.amount),
+            9,
+          );
+      }
+    }
+  });
+
   it("finds the same where sizes are no whole numbers", () => {
     for (const { fills, ...ask } of fc.sample(asked, { numRuns: 200, seed: 12 })) {
       const by = Math.PI / 10;
