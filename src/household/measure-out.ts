@@ -95,6 +95,7 @@ export function measureOut<U extends VolumeUnit | MassUnit>(
   const permitted = labelPermitsDilution !== undefined && checkedPermission(labelPermitsDilution);
   const found = measure(request);
   const dose = found && doseOf(found, amount, perArea);
+  // Stryker disable next-line ConditionalExpression,EqualityOperator: nothing at all is 100 % off, past any limit
   if (dose && dose.scoops > 0 && !moreThan(Math.abs(dose.errorPercent), limitPercent))
     return { ok: true, ...dose };
   const suggestions = suggestionsFor(request, permitted);
@@ -122,6 +123,7 @@ function doseOf<U extends VolumeUnit | MassUnit>(
     throw new SprayMathError(
       "not-finite",
       "perArea",
+      // Stryker disable next-line OptionalChaining: an error per area has an area
       `Given ${perArea?.value} ${perArea?.unit}, too small to tell an error of ${error} ${unit} on it.`,
     );
   }

@@ -56,10 +56,12 @@ export function orderedFills(fills: readonly Fill[]): OrderedFills {
   const whole = fills.every(({ min, step }) => Number.isSafeInteger(min) && Number.isSafeInteger(step));
   // Tools without marks first and each kind from the largest down: the bounds then bind soonest. The last tool's fill is
   // worked out and not tried, and one with marks has the most values to try.
-  // Stryker disable next-line ConditionalExpression,EqualityOperator: the order decides on the time alone
+  // Stryker disable ConditionalExpression,EqualityOperator: the order decides on the time alone
   const sorted = fills
     .map((fill, index) => ({ ...fill, index, marked: fill.min !== fill.max }))
     .sort((a, b) => Number(a.marked) - Number(b.marked) || b.max - a.max);
+  // Stryker restore ConditionalExpression,EqualityOperator
+  // Stryker disable next-line ArrayDeclaration: every place is filled below
   const order: OrderedFill[] = [];
   for (let i = sorted.length - 1; i >= 0; i--) {
     const { min, max, step, index } = sorted[i] as (typeof sorted)[number];
@@ -120,6 +122,7 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
     }
   }
   function inOrder(values: readonly number[]): number[] {
+    // Stryker disable next-line ArrayDeclaration: every place is filled below
     const back: number[] = [];
     for (let i = 0; i <= last; i++) back[(order[i] as OrderedFill).index] = values[i] as number;
     return back;
@@ -147,6 +150,7 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
     }
     const next = order[i + 1] as OrderedFill;
     const needed = low - used;
+    // Stryker disable next-line ArithmeticOperator: for the bounds below alone
     const room = high - used;
     let most = left;
     let fewest = 0;
@@ -159,13 +163,16 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
         fewest = Math.max(0, Math.ceil((needed - left * next.largest) / (min - next.largest)));
     }
     // Stryker restore all
+    // Stryker disable next-line ConditionalExpression,EqualityOperator: an early end, which decides on the time alone
     for (let count = most; count >= fewest && low <= high; count--) {
       counts[i] = count;
       const rest = left - count;
       // Largest first: the big tool takes most of it.
       const base = count * min;
       const from = low - used - rest * next.largest - base;
+      // Stryker disable next-line ArithmeticOperator: a looser end decides on the time alone
       const to = Math.min(count * max, high - used - rest * next.smallest) - base;
+      // Stryker disable next-line ConditionalExpression,EqualityOperator: an early end, which decides on the time alone
       for (let steps = Math.floor(to / step); steps >= 0 && steps * step >= from; steps--) {
         const value = base + steps * step;
         totals[i] = value;
@@ -184,6 +191,7 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
   let places = 0;
   let seen: Set<number> | undefined;
   function wasHere(i: number, left: number, used: number): boolean {
+    // Stryker disable next-line EqualityOperator,UpdateOperator: when remembering begins decides on the time alone
     if (!coincide || ++places < SHORT) return false;
     const key = (i * (maxScoops + 1) + left) * 2_000_000 + used / all.divisor;
     seen ??= new Set();
@@ -192,11 +200,14 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
     return false;
   }
 
+  // Stryker disable next-line ConditionalExpression: where it may not be under, nothing is not considered
   if (mayBeUnder) consider(0, 0);
   // Fewer scoops than the largest tool goes into the amount fall short by a whole one of it: one more is always better.
+  // Stryker disable next-line MethodExpression: an earlier start decides on the time alone
   const first = Math.min(Math.max(Math.floor(amount / all.largest), 1), maxScoops);
   for (let scoops = first; scoops <= maxScoops; scoops++) {
     place(0, scoops, scoops, 0);
+    // Stryker disable next-line ConditionalExpression: what follows ends the search early
     if (best === undefined) continue;
     // Only an error that is told as smaller is worth another scoop, or one that is no longer past the limit.
     const told = toldError(bestError, amount);

@@ -257,6 +257,7 @@ describe("what measureOut refuses", () => {
     const ask = { amount: qty(20, "tbsp"), tools: spoons, rule: "never-over" } as const;
     expect(measureOut(ask).ok).toBe(false);
     expect(taken({ ...ask, maxScoops: 20 })).toBe("20 × tablespoon");
+    expect(taken({ ...ask, amount: qty(100, "tbsp"), maxScoops: 100 })).toBe("100 × tablespoon");
   });
 
   it("offers a stock only where the label permits diluting first", () => {
@@ -289,6 +290,7 @@ describe("what measureOut refuses", () => {
     // What these come to is noise beside the amount.
     const lake = measureOut({ amount: qty(1e6, "m3"), tools, rule: "never-over" });
     expect(lake).toMatchObject({ ok: false, suggestions: [] });
+    expect(!lake.ok && lake.issue.message).toMatch(/; wanted within 5 %: use other tools\.$/);
     const mist = measureOut({ amount: qty(1e-9, "mL"), tools: "us-spoons", rule: "never-over" });
     expect(!mist.ok && mist.suggestions.map(({ kind }) => kind)).toEqual(["batch"]);
   });
