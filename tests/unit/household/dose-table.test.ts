@@ -132,4 +132,11 @@ describe("steps", () => {
   ])("throws at %s", (_, range, fault) => {
     expect(faultOf(() => steps(range as never))).toBe(fault);
   });
+
+  it("makes a thousand steps, and no more", () => {
+    const count = (last: number): number =>
+      steps({ first: qty(1, "mL"), last: qty(last, "mL"), step: qty(1, "mL") }).length;
+    expect(count(1000)).toBe(1000);
+    expect(faultOf(() => count(1001))).toBe("out-of-range step");
+  });
 });

@@ -71,6 +71,15 @@ describe("stockDilution", () => {
     expect(!stock.ok && stock.issue.message).toContain("only for labels that permit it");
   });
 
+  it("makes the stock up to the highest mark, where the rim is none", () => {
+    const tools = [
+      { name: "teaspoon", capacity: qty(5, "mL") },
+      { name: "jar", capacity: qty(100, "mL"), graduation: qty(30, "mL") },
+    ];
+    const stock = stockDilution({ ...permitted, amount: qty(4, "mL"), tools, limitPercent: 50 });
+    expect(stock.ok && stock.stock).toEqual(qty(90, "mL"));
+  });
+
   it("says in one sentence why there is none, and what would do", () => {
     const said = (change: object): unknown => {
       const stock = stockDilution({ ...permitted, amount: qty(2, "gal"), tools: "us-household", ...change });
