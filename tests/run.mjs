@@ -69,27 +69,36 @@ mkdirSync(".tmp", { recursive: true });
 // What tsc found is kept, so that the next run looks only at what changed.
 const incremental = (name) => ["--incremental", "--tsBuildInfoFile", `.tmp/${name}.tsbuildinfo`];
 
-const fast = () => [
-  step("lint and format", bin("biome"), ["ci", "."]),
-  step("types of src", bin("tsc"), ["-p", ".", ...incremental("src")]),
-  step("types of tests", bin("tsc"), ["-p", "tests", ...incremental("tests")]),
+const fast = [
+  () => step("lint and format", bin("biome"), ["ci", "."]),
+  () => step("types of src", bin("tsc"), ["-p", ".", ...incremental("src")]),
+  () => step("types of tests", bin("tsc"), ["-p", "tests", ...incremental("tests")]),
 ];
+async function inTurn(steps) {
+  for (const one of steps) await one();
+}
+
 if (!all) {
-  await Promise.all([...fast(), vitest("unit", ["unit"])]);
+  // One worker loads the modules once; the type checks take the other core.
+  await Promise.all([inTurn(fast), vitest("unit", ["unit"], ["--maxWorkers=1"])]);
 } else if (await step("build", process.execPath, ["tests/package/build.mjs"])) {
   const packed = tarball();
   rmSync(CONFORMANCE_OUT, { recursive: true, force: true });
-  // Browsers and installs are mostly waited for, so all of it goes on at once.
+  // Two at a time, as long as each other: more would only get in each other's way.
   await Promise.all([
-    vitest("slow", ["browser", "package", "property", "docs"]),
-    vitest("fast", ["unit", "handbook"], ["--coverage"]).then(() => Promise.all(fast())),
-    step("package manifest", bin("publint"), ["--strict"]),
-    // node10 resolution knows no subpath exports and is not supported (docs/decisions.md).
-    step("types of the package", bin("attw"), [packed, "--profile", "node16"]),
-    step("nothing unused", bin("knip"), []),
-    step("site of guides and API", "npm", ["run", "docs"]),
-    step("sizes as committed", process.execPath, ["tests/size/run.mjs", "--check"]),
-    step("public API as committed", process.execPath, ["tests/api/run.mjs", "--check"]),
+    vitest("outside", ["browser", "package"], ["--maxWorkers=1"]),
+    inTurn([
+      () => vitest("unit", ["unit", "handbook"], ["--maxWorkers=1", "--coverage"]),
+      () => vitest("random", ["property", "docs"], ["--maxWorkers=1"]),
+      ...fast,
+      () => step("package manifest", bin("publint"), ["--strict"]),
+      // node10 resolution knows no subpath exports and is not supported (docs/decisions.md).
+      () => step("types of the package", bin("attw"), [packed, "--profile", "node16"]),
+      () => step("nothing unused", bin("knip"), []),
+      () => step("site of guides and API", "npm", ["run", "docs"]),
+      () => step("sizes as committed", process.execPath, ["tests/size/run.mjs", "--check"]),
+      () => step("public API as committed", process.execPath, ["tests/api/run.mjs", "--check"]),
+    ]),
   ]);
   await step("conformance page as committed", process.execPath, ["tests/conformance/run.mjs", "--check"]);
 }

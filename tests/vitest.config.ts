@@ -16,8 +16,8 @@ export const resolve = {
 
 function project(name: string, timeout: number, setupFiles: string[] = []) {
   const include = [`tests/${name}/**/*.test.ts`];
-  // Modules are slow to load and may be shared, but where a test watches them load or counts what a file has seen.
-  const isolate = ["property", "package", "browser"].includes(name);
+  // Modules are slow to load and may be shared, but where a test watches them load.
+  const isolate = name === "package";
   const shared = { isolate, testTimeout: timeout, hookTimeout: timeout };
   return { resolve, test: { name, root, include, setupFiles, ...shared } };
 }
@@ -25,8 +25,7 @@ function project(name: string, timeout: number, setupFiles: string[] = []) {
 export default defineConfig({
   root,
   test: {
-    // Browsers and installs are waited for: one worker more than most machines would be given.
-    maxWorkers: 3,
+    maxWorkers: "100%",
     // A floor, not a proof.
     coverage: {
       include: ["src/{area,swath,output-rate,tank-mix,household,plan}/**/*.ts"],
@@ -34,13 +33,14 @@ export default defineConfig({
       reportsDirectory: ".tmp/coverage",
       thresholds: { branches: 100 },
     },
+    // Far longer than any test takes alone: they end what hangs, and say nothing of speed.
     projects: [
-      project("unit", 10_000),
-      project("property", 60_000, ["tests/helpers/setup-properties.ts"]),
-      project("handbook", 10_000),
-      project("docs", 60_000),
-      project("package", 240_000),
-      project("browser", 120_000),
+      project("unit", 60_000),
+      project("property", 300_000, ["tests/helpers/setup-properties.ts"]),
+      project("handbook", 60_000),
+      project("docs", 300_000),
+      project("package", 300_000),
+      project("browser", 300_000),
     ],
   },
 });

@@ -41,7 +41,7 @@ describe("examples in docstrings and pages", () => {
     expect(examples.length).toBeGreaterThan(5);
   });
 
-  it("pass the type checker", { timeout: 60_000 }, () => {
+  it("pass the type checker", { timeout: 240_000 }, () => {
     let faults = "";
     try {
       // What was found is kept, so that the next run looks only at what changed.

@@ -32,6 +32,8 @@ function expectWithin(name: string, ulp: number, promised: number): void {
 
 /** Writes down what `expectExact` has seen, for the generated page. Called once in each file of properties. */
 export function keepWorstErrors(folder: string): void {
+  // Files share this module.
+  worst.clear();
   afterAll(() => {
     const out = process.env.CONFORMANCE_OUT;
     if (out === undefined) return;
