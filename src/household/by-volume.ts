@@ -73,7 +73,7 @@ function terms(input: ByVolumeInput): {
   density: Density;
   unit: "fl_oz" | "imp_fl_oz" | "mL";
 } {
-  const { mass, bulkDensity } = checkedObject(input, "input");
+  const { mass, bulkDensity } = checkedObject(input, "");
   inUnit(mass, "g", "mass");
   if (bulkDensity === undefined || bulkDensity === null) {
     throw new SprayMathError(

@@ -79,7 +79,7 @@ export interface DoseTableRow {
  * ```
  */
 export function doseTable(input: DoseTableInput): DoseTableRow[] {
-  const { rates, sizes, tools, rule, limitPercent } = checkedObject(input, "input");
+  const { rates, sizes, tools, rule, limitPercent } = checkedObject(input, "");
   checkedList(rates, "rates");
   checkedList(sizes, "sizes");
   return rates.map((rate, i) => ({

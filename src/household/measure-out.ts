@@ -1,6 +1,7 @@
 import { type Issue, SprayMathError } from "../errors.js";
 import { valueIn } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
+import { describeUnit } from "../units/describe.js";
 import { areaIn } from "../units/guard.js";
 import type { AreaUnit, MassUnit, Quantity, TreatedArea, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
@@ -145,7 +146,7 @@ function refusal<U extends VolumeUnit | MassUnit>(
   dose: MeasuredDose<U> | undefined,
   suggestions: readonly Suggestion<U>[],
 ): string {
-  const given = `Given ${rounded(amount.value)} ${amount.unit}`;
+  const given = `Given ${rounded(amount.value)} ${describeUnit(amount.unit).symbol}`;
   const so = { "never-over": ", without going over", "never-under": ", without falling short", nearest: "" }[
     rule
   ];

@@ -48,7 +48,8 @@ export const MOST_SCOOPS = 16;
 export function measure(wanted: ToMeasure): Measured | undefined {
   const { amount, rule, maxScoops, limitPercent } = wanted;
   const { tools, ordered, sizeOf } = preparedTools(wanted.tools);
-  const target = amount.value * sizeOf(amount.unit);
+  const { size, whole } = sizeOf(amount.unit);
+  const target = amount.value * size;
   // Amounts are the same where they differ by less than one part in 10^12, as in every decision.
   const margin = target * 1e-12;
   const found = bestFills(ordered, {
@@ -64,7 +65,11 @@ export function measure(wanted: ToMeasure): Measured | undefined {
     tool.graduation ? Math.round((found.totals[i] as number) / fill.step) : (found.counts[i] as number),
   );
   const same = Math.abs(found.total - target) < margin;
-  const value = same ? amount.value : quotient(sumOf(tools, marks), exactUnit(amount.unit));
+  const value = same
+    ? amount.value
+    : whole
+      ? found.total / size
+      : quotient(sumOf(tools, marks), exactUnit(amount.unit));
   if (!Number.isFinite(percentOff(value, amount.value))) {
     throw new SprayMathError(
       "not-finite",
@@ -88,7 +93,7 @@ function sumOf(tools: readonly PreparedTool[], marks: readonly number[]): Exact 
 interface TakenFill {
   readonly from: PreparedTool;
   readonly marks: number;
-  readonly count: number;
+  count: number;
 }
 
 function partsOf(
@@ -96,21 +101,23 @@ function partsOf(
   counts: readonly number[],
   marks: readonly number[],
 ): MeasuredPart[] {
-  const taken = new Map<string, TakenFill>();
-  for (const [i, one] of tools.entries()) {
+  const taken: TakenFill[] = [];
+  for (let i = 0; i < tools.length; i++) {
+    if (counts[i] === 0) continue;
+    const one = tools[i] as PreparedTool;
     for (const [fill, times] of fillsOf(one, counts[i] as number, marks[i] as number)) {
-      const from = one.tool.graduation ? closestReading(tools, fill * one.fill.step) : { by: i, marks: fill };
-      const key = `${from.by} ${from.marks}`;
-      const count = (taken.get(key)?.count ?? 0) + times;
-      taken.set(key, { from: tools[from.by] as PreparedTool, marks: from.marks, count });
+      const read = one.tool.graduation ? closestReading(tools, fill * one.fill.step) : { by: i, marks: fill };
+      const from = tools[read.by] as PreparedTool;
+      const before = taken.find((other) => other.from === from && other.marks === read.marks);
+      if (before) before.count += times;
+      else taken.push({ from, marks: read.marks, count: times });
     }
   }
-  return [...taken.values()]
+  return taken
     .sort((a, b) => b.from.fill.max - a.from.fill.max || b.marks - a.marks)
     .map(({ from: { tool }, marks: each, count }) => {
       const { capacity, graduation } = tool;
-      if (graduation === undefined)
-        return { tool, count, amount: { ...capacity, value: timesExactly(capacity.value, count) } };
+      if (graduation === undefined) return { tool, count, amount: reading(capacity, count) };
       return { tool, count, each: reading(graduation, each), amount: reading(graduation, each * count) };
     });
 }
@@ -130,8 +137,8 @@ function closestReading(
   return best;
 }
 
-function reading(graduation: Volume | Mass, marks: number): Volume | Mass {
-  return { ...graduation, value: timesExactly(graduation.value, marks) };
+function reading({ value, unit }: Volume | Mass, marks: number): Volume | Mass {
+  return { value: timesExactly(value, marks), unit } as Volume | Mass;
 }
 
 /** What a tool holds when it is full, or filled to its highest mark. */

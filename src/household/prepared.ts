@@ -18,7 +18,14 @@ export interface PreparedTools {
   readonly tools: readonly PreparedTool[];
   readonly ordered: OrderedFills;
   /** How large one of a unit is in that measure. */
-  readonly sizeOf: (unit: VolumeUnit | MassUnit) => number;
+  readonly sizeOf: (unit: VolumeUnit | MassUnit) => UnitSize;
+}
+
+/** The size of a unit in the measure that tools share. */
+export interface UnitSize {
+  readonly size: number;
+  /** Whether it is a whole number, and so is every fill: their quotient is then rounded once. */
+  readonly whole: boolean;
 }
 
 // Past this, sums of a hundred fills are not whole numbers of a float any more.
@@ -53,16 +60,30 @@ function prepare(tools: readonly MeasuringTool[]): PreparedTools {
     const fill = { min: least * size, max: most * size, step: size };
     return { tool: tools[i] as MeasuringTool, step, least, most, fill };
   });
-  const sizes = new Map<string, number>();
+  const ordered = orderedFills(prepared.map(({ fill }) => fill));
+  const sizes = new Map<string, UnitSize>();
   return {
     tools: prepared,
-    ordered: orderedFills(prepared.map(({ fill }) => fill)),
+    ordered,
     sizeOf(unit) {
-      const size = sizes.get(unit) ?? quotient(exactUnit(unit), measure);
-      sizes.set(unit, size);
-      return size;
+      const before = sizes.get(unit);
+      // Stryker disable next-line ConditionalExpression: kept for the time alone
+      if (before !== undefined) return before;
+      const of = {
+        size: quotient(exactUnit(unit), measure),
+        whole: ordered.whole && goesInto(measure, unit),
+      };
+      sizes.set(unit, of);
+      return of;
     },
   };
+}
+
+/** Whether a unit is a whole number of a measure. */
+function goesInto(measure: Exact, unit: VolumeUnit | MassUnit): boolean {
+  const size = exactUnit(unit);
+  const places = Math.max(size.places, measure.places);
+  return atPlaces(size, places) % atPlaces(measure, places) === 0n;
 }
 
 function gcd(a: bigint, b: bigint): bigint {

@@ -6,7 +6,7 @@ import {
   checkedSize,
   checkedTools,
   dimensionMeasured,
-  isToolSet,
+  isOurs,
   type MeasuringTool,
   type ToolSetName,
 } from "./tools.js";
@@ -44,7 +44,7 @@ export const measuringRules: readonly MeasuringRule[] = ["never-over", "never-un
 export function checkedRequest<U extends VolumeUnit | MassUnit>(
   input: MeasuringInput<U>,
 ): MeasuringRequest<U> {
-  const { amount, tools, rule, limitPercent = 5, maxScoops = MOST_SCOOPS } = checkedObject(input, "input");
+  const { amount, tools, rule, limitPercent = 5, maxScoops = MOST_SCOOPS } = checkedObject(input, "");
   checkedSize(amount, "amount");
   const allTools = checkedTools(tools);
   const fitting = toolsFor(amount, allTools);
@@ -60,10 +60,7 @@ function toolsFor(
   tools: readonly MeasuringTool[],
 ): readonly MeasuringTool[] {
   const kind = dimensionMeasured(amount.unit);
-  const fit = ({ capacity }: MeasuringTool): boolean => dimensionMeasured(capacity.unit) === kind;
-  // A list of our own stays the same one, so that its sizes are compared once; the caller's may change any time.
-  // Stryker disable next-line ConditionalExpression,MethodExpression: the same tools in a new list take longer
-  const fitting = isToolSet(tools) && tools.every(fit) ? tools : tools.filter(fit);
+  const fitting = ofKind(tools, kind);
   if (fitting.length > 0) return fitting;
   const given = `Given ${amount.value} ${amount.unit}, a ${kind === "mass" ? "weight" : "volume"}, and no tool that measures one`;
   throw new SprayMathError(
@@ -73,6 +70,22 @@ function toolsFor(
       ? `${given}; wanted a scale: a weight is weighed, not spooned, unless the product's own bulk density is known. An ounce of weight (oz) is not a fluid ounce (fl_oz).`
       : `${given}; wanted spoons, a syringe or a cylinder. A fluid ounce (fl_oz) is not an ounce of weight (oz).`,
   );
+}
+
+type Kind = ReturnType<typeof dimensionMeasured>;
+
+const KEPT = new WeakMap<readonly MeasuringTool[], Map<Kind, readonly MeasuringTool[]>>();
+
+// Of a list of our own always the same list, so that its sizes are compared once; the caller's may change any time.
+function ofKind(tools: readonly MeasuringTool[], kind: Kind): readonly MeasuringTool[] {
+  const byKind = KEPT.get(tools) ?? new Map<Kind, readonly MeasuringTool[]>();
+  const before = byKind.get(kind);
+  // Stryker disable next-line ConditionalExpression: kept for the time alone
+  if (before !== undefined) return before;
+  const fitting = tools.filter(({ capacity }) => dimensionMeasured(capacity.unit) === kind);
+  // Stryker disable next-line ConditionalExpression: a list of the caller's own that is kept is a fault, others are kept for the time
+  if (isOurs(tools)) KEPT.set(tools, byKind.set(kind, fitting));
+  return fitting;
 }
 
 /** Whether the label permits diluting first: true or false, and never taken for granted. */

@@ -101,8 +101,10 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
   const lowest = mayBeUnder ? 0 : amount - margin;
   let low = lowest;
   let high = highest;
-  let best: Found | undefined;
+  let best: Omit<Found, "counts" | "totals"> | undefined;
   let bestError = 0;
+  const bestCounts = order.map(() => 0);
+  const bestTotals = order.map(() => 0);
 
   // The amount itself, noise aside, is always allowed.
   function allowError(most: number): void {
@@ -113,19 +115,18 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
     if (total < low || total > high) return;
     const error = Math.abs(total - amount);
     bestError = error < margin ? 0 : error;
-    best = { counts: inOrder(counts), totals: inOrder(totals), total, scoops };
+    best = { total, scoops };
+    for (let i = 0; i <= last; i++) {
+      const { index } = order[i] as OrderedFill;
+      bestCounts[index] = counts[i] as number;
+      bestTotals[index] = totals[i] as number;
+    }
     if (bestError > 0) allowError(bestError - margin);
     else {
       // Nothing is better: a range that holds nothing.
       low = 1;
       high = 0;
     }
-  }
-  function inOrder(values: readonly number[]): number[] {
-    // Stryker disable next-line ArrayDeclaration: every place is filled below
-    const back: number[] = [];
-    for (let i = 0; i <= last; i++) back[(order[i] as OrderedFill).index] = values[i] as number;
-    return back;
   }
 
   function place(i: number, scoops: number, left: number, used: number): void {
@@ -217,7 +218,7 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
     // Stryker disable next-line ConditionalExpression: nothing would be found; it decides on the time alone
     if (noMultiple(low, high, all.divisor)) break;
   }
-  return best;
+  return best && { counts: bestCounts, totals: bestTotals, ...best };
 }
 
 // A single fill that is over ends what is worth finding: the smallest of these, or where none is as large a whole one more.

@@ -211,19 +211,29 @@ export function toolSet(name: ToolSetName): MeasuringTool[] {
   return [...SETS[checkedChoice(name, toolSetNames, "name")]];
 }
 
-const OWN: ReadonlySet<readonly MeasuringTool[]> = /* @__PURE__ */ new Set(
+const OURS: WeakSet<readonly MeasuringTool[]> = /* @__PURE__ */ new WeakSet(
   /* @__PURE__ */ Object.values(SETS),
 );
 
-/** Whether a list is one of the named sets, which nobody can change. */
-export function isToolSet(tools: readonly MeasuringTool[]): boolean {
-  return OWN.has(tools);
+/** A list that the caller cannot change: a named set, or a copy that {@link ourTools} made. */
+export function isOurs(tools: readonly MeasuringTool[]): boolean {
+  return OURS.has(tools);
+}
+
+/** The tools for a job of many doses: looked at once, and then a list of our own. Not to be kept beyond the job. */
+export function ourTools(tools: ToolSetName | readonly MeasuringTool[]): readonly MeasuringTool[] {
+  const checked = checkedTools(tools);
+  if (isOurs(checked)) return checked;
+  const copy = [...checked];
+  OURS.add(copy);
+  return copy;
 }
 
 /** A set's tools, or the caller's own after a look at their shape; sizes are checked where they are compared. */
 export function checkedTools(tools: ToolSetName | readonly MeasuringTool[]): readonly MeasuringTool[] {
   if (typeof tools === "string") return SETS[checkedChoice(tools, toolSetNames, "tools")];
   checkedList(tools, "tools");
+  if (isOurs(tools)) return tools;
   for (const [i, one] of tools.entries()) checkTool(one, `tools[${i}]`);
   return tools;
 }

@@ -1,5 +1,6 @@
 import { relocated } from "../errors.js";
-import { checkLabel } from "../tank-mix/label-limits.js";
+import { checkLabel, type Finding } from "../tank-mix/label-limits.js";
+import { isRange } from "../tank-mix/label-rate.js";
 import { strengthOf } from "../tank-mix/strength.js";
 import { moreThan } from "../units/decide.js";
 import { compare, ratio } from "../units/quantity.js";
@@ -13,8 +14,7 @@ import { told, type Warning } from "./warnings.js";
 /** What a product's label has against the job, and what its name may lead to. */
 export function productWarnings(product: Product, at: string, job: Pick<Plan, "rate" | "area">): Warning[] {
   const { name } = product;
-  const findings = relocated(PRODUCT_PLACES, () => checkLabel(labelInput(product, job)));
-  const warnings = findings.map(
+  const warnings = labelFindings(product, job).map(
     (finding): Warning => ({
       ...finding,
       message: `${name}: ${finding.message}`,
@@ -33,6 +33,13 @@ export function productWarnings(product: Product, at: string, job: Pick<Plan, "r
       figures: {},
     },
   ];
+}
+
+// A single rate without limits was checked when its amount was worked out.
+function labelFindings(product: Product, job: Pick<Plan, "rate" | "area">): Finding[] {
+  const { rate, label, soFar } = product;
+  if (label === undefined && soFar === undefined && !isRange(rate)) return [];
+  return relocated(PRODUCT_PLACES, () => checkLabel(labelInput(product, job)));
 }
 
 /** What the loads give rise to. */

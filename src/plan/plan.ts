@@ -1,4 +1,5 @@
 import { moved, relocated, within } from "../errors.js";
+import { ourTools } from "../household/tools.js";
 import type { Carrier } from "../tank-mix/carrier.js";
 import { leftoverArea } from "../tank-mix/leftover.js";
 import { splitLoads } from "../tank-mix/loads.js";
@@ -105,8 +106,9 @@ const LOADS_PLACES = {
 function plannedLoads(
   loads: readonly MixedLoad[],
   rate: VolumeRate,
-  { products, tools }: PlanInput,
+  { products, tools: given }: PlanInput,
 ): PlannedLoad[] {
+  const tools = ourTools(given);
   // Full loads are alike: each different dose of a product is searched for once.
   const doses = products.map(
     () => new Map<number, { readonly area: number; readonly measured: DoseMeasure }>(),
@@ -140,11 +142,10 @@ function doseOf(
   tools: PlanInput["tools"],
   area: TreatedArea,
 ): DoseMeasure {
-  const places = {
-    bulkDensity: `products[${i}].bulkDensity`,
-    labelPermitsDilution: `products[${i}].labelPermitsDilution`,
-  };
-  return relocated(places, () => doseMeasure(doseRequest(amount, product, tools, area)));
+  return moved(
+    (path) => (/^(bulkDensity|labelPermitsDilution)\b/.test(path) ? `products[${i}].${path}` : path),
+    () => doseMeasure(doseRequest(amount, product, tools, area)),
+  );
 }
 
 function orderOf(products: readonly Product[]): string[] | undefined {

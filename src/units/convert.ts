@@ -83,7 +83,18 @@ function remember(from: string, to: string, factor: Factor): void {
 
 /** The factor from one unit to another, as it is used: multiply by `by`, or divide. */
 export function factorOf(from: Unit, to: Unit): Factor {
-  return factors.get(from)?.get(to) ?? factorBetween(from, to, "from", "to");
+  return knownFactor(from, to) ?? factorBetween(from, to, "from", "to");
+}
+
+/** The factor between two units that were asked for before; so both are known, and of one dimension. */
+export function knownFactor(from: Unit, to: Unit): Factor | undefined {
+  return factors.get(from)?.get(to);
+}
+
+/** `value` by a factor. */
+export function timesFactor(value: number, { by, divide }: Factor): number {
+  // Adding 0 turns -0 into 0.
+  return (divide ? value / by : value * by) + 0;
 }
 
 /** The number of unit pairs whose factor is held at the moment. */
@@ -99,8 +110,7 @@ export function convertValue(
   fromPath: string = "from",
   toPath: string = "to",
 ): number {
-  const factor = factors.get(from)?.get(to) ?? factorBetween(from, to, fromPath, toPath);
-  return (factor.divide ? value / factor.by : value * factor.by) + 0;
+  return timesFactor(value, knownFactor(from, to) ?? factorBetween(from, to, fromPath, toPath));
 }
 
 /**
@@ -153,10 +163,9 @@ export function valueIn<U extends Unit>(quantity: Quantity<U>, unit: UnitLike<U>
 function numberIn(quantity: Quantity, unit: Unit, unitPath: string): number {
   // Values are checked after the multiplication: one test catches a bad value and an overflow alike.
   const given = quantity?.value;
-  const factor = factors.get(quantity?.unit)?.get(unit);
+  const factor = knownFactor(quantity?.unit, unit);
   if (factor !== undefined && typeof given === "number") {
-    // Adding 0 turns -0 into 0.
-    const value = (factor.divide ? given / factor.by : given * factor.by) + 0;
+    const value = timesFactor(given, factor);
     if (Number.isFinite(value)) return value;
   }
   return firstNumberIn(quantity, unit, unitPath);

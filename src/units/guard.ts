@@ -1,5 +1,5 @@
 import { SprayMathError, shown } from "../errors.js";
-import { convertValue } from "./convert.js";
+import { convertValue, knownFactor, timesFactor } from "./convert.js";
 import { dimensionInWords } from "./dimensions.js";
 import { resolveUnit } from "./resolve.js";
 import { checkNumber, checkShape } from "./shape.js";
@@ -18,6 +18,21 @@ export function inUnit<T extends Unit>(
   unit: T,
   path: string,
   range: Range = "positive",
+): number {
+  // Units that were asked for together before are known and of one dimension, and what comes out in range went in so.
+  const factor = knownFactor(quantity?.unit as Unit, unit);
+  if (factor !== undefined && typeof quantity.value === "number") {
+    const result = timesFactor(quantity.value, factor);
+    if (result > 0 && result < Number.POSITIVE_INFINITY) return result;
+  }
+  return firstInUnit(quantity, unit, path, range);
+}
+
+function firstInUnit<T extends Unit>(
+  quantity: Quantity<UnitLike<T>>,
+  unit: T,
+  path: string,
+  range: Range,
 ): number {
   checkShape(quantity, path);
   const { value, unit: given } = quantity as Quantity;

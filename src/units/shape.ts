@@ -1,5 +1,5 @@
 import { SprayMathError, shown } from "../errors.js";
-import { resolveUnit } from "./resolve.js";
+import { isUnit, resolveUnit } from "./resolve.js";
 import type { AreaKind, FractionBasis, Quantity, Unit } from "./types.js";
 
 /** Refuses what is not `{ value: finite number, unit: known unit }`. */
@@ -19,8 +19,9 @@ export function checkShape(quantity: unknown, path: string): asserts quantity is
     );
   }
   const { value, unit } = quantity as Partial<Quantity>;
-  checkNumber(value, `${path}.value`);
-  resolveUnit(unit, `${path}.unit`);
+  // A path is put together only where there is a fault to tell.
+  if (!Number.isFinite(value)) checkNumber(value, `${path}.value`);
+  if (!isUnit(unit)) resolveUnit(unit, `${path}.unit`);
 }
 
 /** Refuses what is not a finite number: text such as `"5"`, `NaN`, an infinity, nothing at all. */

@@ -20,6 +20,23 @@ export const TWO_PRODUCTS: PlanInput = {
   tools: "us-spoons",
 };
 
+/** A strip that comes to 20 gal/ac: half a gallon on a fortieth of an acre. */
+export const STRIP = {
+  kind: "strip",
+  used: qty(64, "fl_oz"),
+  swath: qty(4, "ft"),
+  distance: qty(272.25, "ft"),
+} as const;
+
+/** A job that a careful colleague has nothing to say about. */
+export const QUIET: PlanInput = {
+  plot: { kind: "rectangle", length: qty(90, "ft"), width: qty(60, "ft") },
+  calibration: STRIP,
+  sprayer: { tank: qty(4, "gal") },
+  products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
+  tools: "us-spoons",
+};
+
 /** A job in which much is to be questioned: refusals, warnings and notes, and a dose that cannot be measured. */
 export const DOUBTFUL: PlanInput = {
   plot: { kind: "rectangle", length: qty(40, "m"), width: qty(25, "m") },

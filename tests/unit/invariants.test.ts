@@ -12,25 +12,11 @@ import {
 import { type PlanInput, planApplication, type WarningCode } from "../../src/plan/index.ts";
 import { carrierFor, leftoverArea, productAmount, splitLoads, strengthOf } from "../../src/tank-mix/index.ts";
 import { convert, parseQuantity, qty, valueIn } from "../../src/units/index.ts";
+import { QUIET as JOB, STRIP } from "../helpers/jobs.ts";
 import { expectRefused } from "../helpers/refusal.ts";
 
 // The mistakes that people in the field make with sprayer arithmetic. Each test makes one, and sees it stopped. Where the
 // compiler stops it first, tests/types has the line that does not compile, and `as never` gets past it here.
-
-const STRIP = {
-  kind: "strip",
-  used: qty(64, "fl_oz"),
-  swath: qty(4, "ft"),
-  distance: qty(272.25, "ft"),
-} as const;
-
-const JOB: PlanInput = {
-  plot: { kind: "rectangle", length: qty(90, "ft"), width: qty(60, "ft") },
-  calibration: STRIP,
-  sprayer: { tank: qty(4, "gal") },
-  products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
-  tools: "us-spoons",
-};
 
 function warned(change: Partial<PlanInput>): WarningCode[] {
   return planApplication({ ...JOB, ...change }).warnings.map(({ code }) => code);

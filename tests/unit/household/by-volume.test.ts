@@ -42,7 +42,7 @@ describe("byVolume", () => {
   });
 
   it.each([
-    ["no input", undefined, "missing input"],
+    ["no input", undefined, "missing "],
     ["no weight", { bulkDensity: qty(1, "g/mL") }, "missing mass"],
     ["a weight of nothing", { mass: qty(0, "g"), bulkDensity: qty(1, "g/mL") }, "out-of-range mass"],
     ["a density of nothing", { mass: qty(1, "g"), bulkDensity: qty(0, "g/mL") }, "out-of-range bulkDensity"],

@@ -66,7 +66,7 @@ describe("doseTable", () => {
     rule: "never-over",
   };
   it.each([
-    ["no input", undefined, "missing input"],
+    ["no input", undefined, "missing "],
     ["no rates", { ...good, rates: [] }, "too-few rates"],
     ["no sizes", { ...good, sizes: [] }, "too-few sizes"],
     ["a bare number for a rate", { ...good, rates: [2] }, "not-a-quantity rates[0]"],

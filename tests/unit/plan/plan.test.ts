@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { ErrorCode } from "../../../src/errors.ts";
+import type { MeasuringTool } from "../../../src/household/index.ts";
 import { type PlanInput, planApplication } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
@@ -94,6 +95,25 @@ describe("planApplication", () => {
     const dose = plan.loads[0]?.products[1]?.measured;
     expect(dose).toMatchObject({ ok: true, scaleAssumed: true });
     expect(plan.warnings.map(({ code }) => code)).toEqual(["scale-needed"]);
+  });
+
+  it("measures with the tools as they are, also where their list has changed since the last plan", () => {
+    const tools: MeasuringTool[] = [{ name: "jug", capacity: qty(1, "pt") }];
+    const measured = (): boolean[] =>
+      planApplication({ ...JOB, tools }).loads.flatMap(({ products }) =>
+        products.map((one) => one.measured.ok),
+      );
+    expect(measured()).toEqual([false, true]);
+    tools.push({ name: "dropper", capacity: qty(0.1, "mL") });
+    tools.push({
+      name: "syringe",
+      capacity: qty(10, "mL"),
+      graduation: qty(0.1, "mL"),
+    });
+    expect(measured()).toEqual([true, true]);
+    tools.splice(0, 2, { name: "bucket", capacity: qty(1, "gal") });
+    tools[1] = { name: "ladle", capacity: qty(3, "fl_oz") };
+    expect(measured()).toEqual([false, true]);
   });
 
   it("warns once of a dose that the tools cannot measure, and changes no number for it", () => {

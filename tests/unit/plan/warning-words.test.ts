@@ -2,20 +2,8 @@ import { describe, expect, it } from "vitest";
 import { calibrationRecord } from "../../../src/output-rate/index.ts";
 import { type PlanInput, planApplication } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { QUIET, STRIP } from "../../helpers/jobs.ts";
 
-const STRIP = {
-  kind: "strip",
-  used: qty(64, "fl_oz"),
-  swath: qty(4, "ft"),
-  distance: qty(272.25, "ft"),
-} as const;
-const QUIET: PlanInput = {
-  plot: { kind: "rectangle", length: qty(90, "ft"), width: qty(60, "ft") },
-  calibration: STRIP,
-  sprayer: { tank: qty(4, "gal") },
-  products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
-  tools: "us-spoons",
-};
 const run = (ounces: number) => ({
   used: qty(ounces, "fl_oz"),
   swath: qty(4, "ft"),
@@ -154,7 +142,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "loads[3].products[0]",
           message:
-            "Product A: Given 0.0882 fl_oz, to which these tools come no nearer than 5.47 % under in 16 scoops or fewer, without going over; wanted within 5 %: use a 5 mL syringe as well, or make a batch 1.19 times as large.",
+            "Product A: Given 0.0882 fl oz, to which these tools come no nearer than 5.47 % under in 16 scoops or fewer, without going over; wanted within 5 %: use a 5 mL syringe as well, or make a batch 1.19 times as large.",
           figures: { amount: { value: 0.08815427, unit: "fl_oz" } },
         },
       ],
@@ -414,7 +402,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "loads[0].products[0]",
           message:
-            "Product A: Given 3.97 fl_oz, too little for these tools, without going over; wanted within 5 %: use a 250 mL cylinder as well, or make a batch 4.04 times as large.",
+            "Product A: Given 3.97 fl oz, too little for these tools, without going over; wanted within 5 %: use a 250 mL cylinder as well, or make a batch 4.04 times as large.",
           figures: { amount: { value: 3.9669421487, unit: "fl_oz" } },
         },
       ],

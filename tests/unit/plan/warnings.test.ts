@@ -2,23 +2,8 @@ import { describe, expect, it } from "vitest";
 import { calibrationRecord } from "../../../src/output-rate/index.ts";
 import { type PlanInput, planApplication, THRESHOLDS, type WarningCode } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { QUIET, STRIP } from "../../helpers/jobs.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
-
-const STRIP = {
-  kind: "strip",
-  used: qty(64, "fl_oz"),
-  swath: qty(4, "ft"),
-  distance: qty(272.25, "ft"),
-} as const;
-
-/** A job that a careful colleague has nothing to say about. */
-const QUIET: PlanInput = {
-  plot: { kind: "rectangle", length: qty(90, "ft"), width: qty(60, "ft") },
-  calibration: STRIP,
-  sprayer: { tank: qty(4, "gal") },
-  products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
-  tools: "us-spoons",
-};
 
 const [PRODUCT] = QUIET.products;
 
