@@ -4,8 +4,10 @@ import { execFileSync } from "node:child_process";
 import { existsSync } from "node:fs";
 import { pathToFileURL } from "node:url";
 
+// The shell without windows first: it opens a page in half the time.
 const PLACES = [
   process.env.CHROMIUM,
+  "/usr/bin/chromium-headless-shell",
   "/usr/bin/chromium",
   "/usr/bin/chromium-browser",
   "/usr/bin/google-chrome",
@@ -21,9 +23,16 @@ function install() {
   const quiet = { stdio: "ignore" };
   try {
     execFileSync("apt-get", ["update"], quiet);
-    execFileSync("apt-get", ["install", "-y", "--no-install-recommends", "chromium"], quiet);
   } catch {
-    // Told by whoever asks for the browser.
+    // What is listed already may do.
+  }
+  for (const name of ["chromium-headless-shell", "chromium"]) {
+    try {
+      execFileSync("apt-get", ["install", "-y", "--no-install-recommends", name], quiet);
+      return;
+    } catch {
+      // The next, or it is told by whoever asks for the browser.
+    }
   }
 }
 

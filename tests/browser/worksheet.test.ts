@@ -3,7 +3,7 @@ import { createServer, type Server } from "node:http";
 import { createRequire } from "node:module";
 import type { AddressInfo } from "node:net";
 import { type Browser, type Page, chromium as playwright } from "playwright-core";
-import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { planApplication } from "../../src/plan/index.ts";
 import {
   fieldCard,
@@ -80,20 +80,7 @@ describe.skipIf(path === undefined && !process.env.CI)("a sheet in a browser", (
       throw new Error("CI has no browser; tests/browser/chromium.mjs could not install one");
     server = await serve();
     browser = await playwright.launch({ executablePath: path, args: FLAGS });
-  });
-
-  afterAll(async () => {
-    await browser?.close();
-    server?.close();
-  });
-
-  afterEach(async () => {
-    await page?.close();
-    complaints = [];
-  });
-
-  async function open(policy: string, name: string, width = 375): Promise<Page> {
-    page = await browser.newPage({ viewport: { width, height: 740 } });
+    page = await browser.newPage({ viewport: { width: 375, height: 740 } });
     page.on("console", (message) => complaints.push(message.text()));
     page.on("pageerror", (error) => complaints.push(error.message));
     page.on("dialog", (dialog) => {
@@ -104,6 +91,17 @@ describe.skipIf(path === undefined && !process.env.CI)("a sheet in a browser", (
       if (!request.isNavigationRequest() && !request.url().endsWith("/favicon.ico"))
         complaints.push(request.url());
     });
+  });
+
+  afterAll(async () => {
+    await browser?.close();
+    server?.close();
+  });
+
+  /** The one page, shown another sheet: sheets keep nothing, and a new page takes longer than a test. */
+  async function open(policy: string, name: string): Promise<Page> {
+    await page.goto("about:blank");
+    complaints = [];
     await page.goto(`http://127.0.0.1:${(server.address() as AddressInfo).port}/${policy}/${name}`);
     return page;
   }
