@@ -93,7 +93,7 @@ function sumOf(tools: readonly PreparedTool[], marks: readonly number[]): Exact 
 interface TakenFill {
   readonly from: PreparedTool;
   readonly marks: number;
-  count: number;
+  readonly count: number;
 }
 
 function partsOf(
@@ -108,9 +108,7 @@ function partsOf(
     for (const [fill, times] of fillsOf(one, counts[i] as number, marks[i] as number)) {
       const read = one.tool.graduation ? closestReading(tools, fill * one.fill.step) : { by: i, marks: fill };
       const from = tools[read.by] as PreparedTool;
-      const before = taken.find((other) => other.from === from && other.marks === read.marks);
-      if (before) before.count += times;
-      else taken.push({ from, marks: read.marks, count: times });
+      taken.push({ from, marks: read.marks, count: times });
     }
   }
   return taken

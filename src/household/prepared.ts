@@ -22,7 +22,7 @@ export interface PreparedTools {
 }
 
 /** The size of a unit in the measure that tools share. */
-export interface UnitSize {
+interface UnitSize {
   readonly size: number;
   /** Whether it is a whole number, and so is every fill: their quotient is then rounded once. */
   readonly whole: boolean;

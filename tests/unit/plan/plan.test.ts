@@ -234,6 +234,7 @@ describe("planApplication, given what cannot be", () => {
     ["a rate of zero", product({ rate: qty(0, "pt/ac") }), "out-of-range", "products[1].rate"],
     ["a rate of no unit", product({ rate: { value: 2 } }), "unknown-unit", "products[1].rate.unit"],
     ["no tools", bad({ tools: [] }), "too-few", "tools"],
+    ["a scale alone, for a liquid", bad({ tools: "scales" }), "wrong-dimension", "tools"],
     ["an unknown set of tools", bad({ tools: "ladles" }), "unknown-choice", "tools"],
   ])("refuses %s and says where", (_, input, code, path) => {
     expectRefused(() => planApplication(input as PlanInput), code, path);
