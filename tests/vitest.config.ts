@@ -26,6 +26,7 @@ export default defineConfig({
   root,
   test: {
     maxWorkers: "100%",
+    experimental: { fsModuleCache: true, fsModuleCachePath: `${root}.tmp/vitest-cache` },
     // A floor, not a proof.
     coverage: {
       include: ["src/{area,swath,output-rate,tank-mix,household,plan}/**/*.ts"],

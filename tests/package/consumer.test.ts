@@ -44,13 +44,21 @@ describe("the packed package", () => {
     expect(node("main.cjs", code)).toBe('{"value":6.894757293168361,"unit":"kPa"}');
   });
 
-  it.each(subpaths)("opens %s both ways, with the same exports", (path) => {
-    const list =
-      "console.log(Object.keys(m).filter((k) => k !== 'default' && k !== '__esModule').sort().join())";
-    const byImport = node("list.mjs", `import * as m from "${path}";\n${list}`);
-    const byRequire = node("list.cjs", `const m = require("${path}");\n${list}`);
-    expect(byImport).not.toBe("");
-    expect(byRequire).toBe(byImport);
+  it("opens every way in both ways, with the same exports", () => {
+    const list = "Object.keys(m).filter((k) => k !== 'default' && k !== '__esModule').sort()";
+    const all = JSON.stringify(subpaths);
+    const byImport = node(
+      "list.mjs",
+      `const all = {};\nfor (const path of ${all}) { const m = await import(path); all[path] = ${list}; }\nconsole.log(JSON.stringify(all));`,
+    );
+    const byRequire = node(
+      "list.cjs",
+      `const all = {};\nfor (const path of ${all}) { const m = require(path); all[path] = ${list}; }\nconsole.log(JSON.stringify(all));`,
+    );
+    const exported = JSON.parse(byImport) as Record<string, string[]>;
+    expect(Object.keys(exported)).toEqual(subpaths);
+    expect(Object.values(exported).every((names) => names.length > 0)).toBe(true);
+    expect(JSON.parse(byRequire)).toEqual(exported);
   });
 
   it.each([

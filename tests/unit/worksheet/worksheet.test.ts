@@ -90,20 +90,4 @@ describe("worksheet", () => {
     expect(other.title).toBe("Spritzauftrag");
     expect(other.summary.some(({ value }) => value.includes("7.400 sq ft"))).toBe(true);
   });
-
-  it("takes a job of 20,000 plots", { timeout: 60_000 }, () => {
-    const treated = { ...qty(20, "ft2"), of: "treated" } as const;
-    const many = planApplication({
-      plot: Array.from({ length: 20_000 }, () => ({ kind: "treated-area", treated }) as const),
-      calibration: { kind: "known", rate: qty(20, "gal/ac") },
-      sprayer: { tank: qty(60, "gal") },
-      products: [{ name: "Product A", form: "liquid", rate: qty(1, "pt/ac") }],
-      tools: "us-household",
-    });
-    for (const units of ["us", "metric"] as const) {
-      const [step] = worksheet(many, { units }).steps;
-      expect(Object.keys(step?.lines.at(-1)?.terms ?? {})).toHaveLength(20_000);
-    }
-    expect(renderText(worksheet(many)).length).toBeGreaterThan(200_000);
-  });
 });
