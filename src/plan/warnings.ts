@@ -1,6 +1,6 @@
 import type { FindingCode } from "../tank-mix/label-limits.js";
 import { describeUnit } from "../units/describe.js";
-import type { Quantity, Unit } from "../units/types.js";
+import type { Quantity } from "../units/types.js";
 
 /** How much a warning matters: something to know, something to change, something not to spray with. */
 export type Severity = "note" | "warning" | "refusal";
@@ -37,11 +37,7 @@ export interface Warning {
   readonly figures: Readonly<Record<string, Quantity | number>>;
 }
 
-const SYMBOLS = new Map<Unit, string>();
-
 /** A quantity in the message of a warning: rounded for reading, with the unit as the trade spells it. */
 export function told({ value, unit }: Quantity): string {
-  const symbol = SYMBOLS.get(unit) ?? describeUnit(unit).symbol;
-  SYMBOLS.set(unit, symbol);
-  return `${Number(value.toPrecision(4))} ${symbol}`;
+  return `${Number(value.toPrecision(4))} ${describeUnit(unit).symbol}`;
 }

@@ -37,6 +37,15 @@ export interface UnitDescription<U extends Unit = Unit> {
  * ```
  */
 export function describeUnit<U extends Unit>(unit: U): UnitDescription<U> {
+  const description = DESCRIBED.get(unit) ?? described(unit);
+  DESCRIBED.set(unit, description);
+  return { ...(description as UnitDescription<U>) };
+}
+
+// Holds valid units only, so its size is bounded by their number whatever text comes in.
+const DESCRIBED = new Map<Unit, UnitDescription>();
+
+function described(unit: Unit): UnitDescription {
   const { over, per } = resolveUnit(unit, "unit");
   const common = { unit, dimension: dimensionOf(unit), system: systemOf(unit) };
   const top = namesOf(over);
@@ -46,7 +55,7 @@ export function describeUnit<U extends Unit>(unit: U): UnitDescription<U> {
     ...common,
     singular: `${top.singular} per ${bottom.singular}`,
     plural: `${top.plural} per ${bottom.singular}`,
-    symbol: (unit as Unit) === "mph" ? "mph" : `${top.symbol}/${bottom.symbol}`,
+    symbol: unit === "mph" ? "mph" : `${top.symbol}/${bottom.symbol}`,
     systems: top.systems.filter((system) => bottom.systems.includes(system)),
   };
 }

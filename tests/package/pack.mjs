@@ -10,7 +10,7 @@ export function npm(args, cwd) {
   return execFileSync("npm", args, { cwd, encoding: "utf8", stdio: ["ignore", "pipe", "pipe"] });
 }
 
-function newest(folder) {
+export function newest(folder) {
   return Math.max(
     ...readdirSync(folder, { withFileTypes: true, recursive: true })
       .filter((item) => item.isFile())
@@ -18,7 +18,7 @@ function newest(folder) {
   );
 }
 
-function changed(path) {
+export function changed(path) {
   return statSync(path).mtimeMs;
 }
 
