@@ -1,5 +1,5 @@
 import { relocated, SprayMathError, within } from "../errors.js";
-import { checkLabel, type Finding } from "../tank-mix/label-limits.js";
+import { checkLabel, type Finding, type SeasonRate } from "../tank-mix/label-limits.js";
 import { isRange } from "../tank-mix/label-rate.js";
 import { strengthOf } from "../tank-mix/strength.js";
 import { convertValue } from "../units/convert.js";
@@ -300,8 +300,7 @@ function seasonOf(plan: Plan, k: number, plot: AppliedPlot): SeasonTotal {
   const { name, soFar } = plan.input.products[k] as Plan["input"]["products"][number];
   const { rate } = plot.products[k] as AppliedProduct;
   if (soFar === undefined) return { name };
-  const before = soFar.rate;
-  const plain = before !== undefined && "unit" in before ? before : undefined;
+  const plain = perTreated(soFar.rate);
   const known = plain !== undefined || soFar.applications === 0;
   const earlier =
     plain === undefined
@@ -317,6 +316,12 @@ function seasonOf(plan: Plan, k: number, plot: AppliedPlot): SeasonTotal {
     ...(known && { rate: { value: rate.value + earlier, unit: rate.unit } as VolumeRate | MassRate }),
     ...(soFar.applications !== undefined && { applications: soFar.applications + 1 }),
   };
+}
+
+/** What was used per treated area, where it is told so. */
+function perTreated(rate: SeasonRate | undefined): VolumeRate | MassRate | undefined {
+  if (rate === undefined || "unit" in rate) return rate;
+  return "rate" in rate && rate.per !== "ground" ? rate.rate : undefined;
 }
 
 function detailsOf(actual: ActualApplication): ApplicationDetails {

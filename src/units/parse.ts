@@ -7,7 +7,7 @@ import { type Numeral, type NumeralSigns, numeralSigns } from "./numerals.js";
 import { compare, qty, sum } from "./quantity.js";
 import { isUnit } from "./resolve.js";
 import { AMBIGUOUS_LETTERS, BARE, knownSpellings, type Meaning, MOST_WORDS } from "./spellings.js";
-import { unitsLike } from "./systems.js";
+import { type SystemUnits, unitsIn, unitsLike } from "./systems.js";
 import { stumbledOn, type Token, tokensOf, withPlainSigns } from "./tokens.js";
 import type {
   BasedFraction,
@@ -111,8 +111,12 @@ function checkedOptions(options: ParseOptions): KnownOptions {
 
 function checkedDimension(quantity: Quantity, dimension: Dimension | undefined): Quantity {
   if (dimension === undefined || dimensionOf(quantity.unit) === dimension) return quantity;
-  const usual = unitsLike(quantity.unit) as Partial<Record<Dimension, Unit>>;
-  throw wrongDimension(quantity, usual[dimension] ?? (unitsOf(dimension)[0] as Unit), "text");
+  throw wrongDimension(quantity, usualUnit(dimension, unitsLike(quantity.unit)), "text");
+}
+
+function usualUnit(dimension: Dimension, units: SystemUnits): Unit {
+  const usual = units as Partial<Record<Dimension, Unit>>;
+  return usual[dimension] ?? (unitsOf(dimension)[0] as Unit);
 }
 
 /** A text on the way to being read: its tokens, and which comes next. */
@@ -287,7 +291,7 @@ function ambiguous(written: string, why: string): SprayMathError {
   return new SprayMathError("ambiguous-unit", "text", `Given ${shown(written)} as a unit. ${why}`);
 }
 
-function noUnit({ text, tokens, at }: Reading, words: readonly Token[]): SprayMathError {
+function noUnit({ text, tokens, at, known }: Reading, words: readonly Token[]): SprayMathError {
   const per = words.findIndex(({ key }) => key === "per");
   const named = per < 0 ? words : words.slice(0, per);
   const [first] = named;
@@ -301,7 +305,8 @@ function noUnit({ text, tokens, at }: Reading, words: readonly Token[]): SprayMa
       return stumbledOn(text.slice(before.start), text, 'a unit after it, such as "gal/ac"');
     }
     const number = text.slice(0, next?.start).trim();
-    return stumbledOn(number, text, 'a unit after the number, such as "5 gal"');
+    const example = usualUnit(known.dimension ?? "volume", unitsIn(known.system));
+    return stumbledOn(number, text, `a unit after the number, such as "5 ${example}"`);
   }
   const written = text.slice(first.start, named.at(-1)?.end);
   const guess = nearest(written.slice(0, 40), [...knownSpellings().keys()]);

@@ -88,5 +88,10 @@ export function systemOf(unit: Unit, path = "unit"): UnitSystem {
 
 /** The units that results come back in, for a function whose first quantity is in `unit`. */
 export function unitsLike(unit: Unit, path = "unit"): SystemUnits {
-  return SYSTEM_UNITS[systemOf(unit, path)];
+  return unitsIn(systemOf(unit, path));
+}
+
+/** The units that results come back in, in a system of measure. */
+export function unitsIn(system: UnitSystem): SystemUnits {
+  return SYSTEM_UNITS[system];
 }

@@ -467,6 +467,10 @@ describe("reconcile", () => {
       rate: { value: expect.closeTo(2, 9), unit: "L/ha" },
       applications: 4,
     });
+    for (const per of ["treated", "broadcast"] as const)
+      expect(season({ rate: { rate: qty(2, "L/ha"), per } })).toEqual({ name: "Product A", rate });
+    const grams = { activeIngredient: qty(400, "g/ha"), contains: qty(200, "g/L") };
+    expect(season({ rate: grams, applications: 1 })).toEqual({ name: "Product A", applications: 2 });
     expect(season({ rate: { rate: qty(2, "L/ha"), per: "ground" }, applications: 1 })).toEqual({
       name: "Product A",
       applications: 2,

@@ -294,6 +294,17 @@ describe("parseQuantity refuses", () => {
     expectRefused(() => parseQuantity(text, locale), "unreadable", "text", words);
   });
 
+  it("a number alone, with a unit of what is wanted as the example", () => {
+    const wants = (options: ParseOptions, example: string): void =>
+      expectRefused(() => parseQuantity("20", options), "unreadable", "text", `such as "5 ${example}"`);
+    wants({}, "gal");
+    wants({ system: "metric" }, "L");
+    wants({ dimension: "volumeRate" }, "gal/ac");
+    wants({ dimension: "volumeRate", system: "imperial" }, "imp_gal/ac");
+    wants({ dimension: "length", system: "metric" }, "m");
+    wants({ dimension: "time" }, "s");
+  });
+
   it.each([
     ["5 galons per acre", '"galons"', '"gallons"'],
     ["5 gallons per acrs", '"acrs"', '"acre"'],
