@@ -6,7 +6,6 @@ import {
   checkedSize,
   checkedTools,
   dimensionMeasured,
-  isOurs,
   type MeasuringTool,
   type ToolSetName,
 } from "./tools.js";
@@ -76,15 +75,14 @@ type Kind = ReturnType<typeof dimensionMeasured>;
 
 const KEPT = new WeakMap<readonly MeasuringTool[], Map<Kind, readonly MeasuringTool[]>>();
 
-// Of a list of our own always the same list, so that its sizes are compared once; the caller's may change any time.
+// The same list for the same tools, so that their sizes are compared once.
 function ofKind(tools: readonly MeasuringTool[], kind: Kind): readonly MeasuringTool[] {
   const byKind = KEPT.get(tools) ?? new Map<Kind, readonly MeasuringTool[]>();
   const before = byKind.get(kind);
   // Stryker disable next-line ConditionalExpression: kept for the time alone
   if (before !== undefined) return before;
   const fitting = tools.filter(({ capacity }) => dimensionMeasured(capacity.unit) === kind);
-  // Stryker disable next-line ConditionalExpression: a list of the caller's own that is kept is a fault, others are kept for the time
-  if (isOurs(tools)) KEPT.set(tools, byKind.set(kind, fitting));
+  KEPT.set(tools, byKind.set(kind, fitting));
   return fitting;
 }
 

@@ -211,31 +211,56 @@ export function toolSet(name: ToolSetName): MeasuringTool[] {
   return [...SETS[checkedChoice(name, toolSetNames, "name")]];
 }
 
-const OURS: WeakSet<readonly MeasuringTool[]> = /* @__PURE__ */ new WeakSet(
-  /* @__PURE__ */ Object.values(SETS),
-);
-
-/** A list that the caller cannot change: a named set, or a copy that {@link ourTools} made. */
-export function isOurs(tools: readonly MeasuringTool[]): boolean {
-  return OURS.has(tools);
+/** A list of tools that was checked, and what its tools were then. */
+interface Checked {
+  readonly tools: readonly MeasuringTool[];
+  readonly copies: readonly MeasuringTool[];
 }
 
-/** The tools for a job of many doses: looked at once, and then a list of our own. Not to be kept beyond the job. */
-export function ourTools(tools: ToolSetName | readonly MeasuringTool[]): readonly MeasuringTool[] {
-  const checked = checkedTools(tools);
-  if (isOurs(checked)) return checked;
-  const copy = [...checked];
-  OURS.add(copy);
-  return copy;
-}
+const CHECKED = new WeakMap<readonly MeasuringTool[], Checked>();
 
-/** A set's tools, or the caller's own after a look at their shape; sizes are checked where they are compared. */
+/**
+ * A set's tools, or the caller's own after a look at each. It is a list of ours, which nobody changes, and the same one for as
+ * long as the caller's says the same: what is worked out for a list can be kept with it.
+ */
 export function checkedTools(tools: ToolSetName | readonly MeasuringTool[]): readonly MeasuringTool[] {
   if (typeof tools === "string") return SETS[checkedChoice(tools, toolSetNames, "tools")];
   checkedList(tools, "tools");
-  if (isOurs(tools)) return tools;
+  const before = CHECKED.get(tools);
+  if (before !== undefined && isUnchanged(before, tools)) return before.tools;
   for (const [i, one] of tools.entries()) checkTool(one, `tools[${i}]`);
-  return tools;
+  const checked = { tools: [...tools], copies: tools.map(copyOf) };
+  CHECKED.set(tools, checked);
+  return checked.tools;
+}
+
+function copyOf({ name, capacity, graduation, least }: MeasuringTool): MeasuringTool {
+  return {
+    name,
+    capacity: { ...capacity },
+    ...(graduation && { graduation: { ...graduation } }),
+    ...(least && { least: { ...least } }),
+  };
+}
+
+function isUnchanged({ tools: before, copies }: Checked, tools: readonly MeasuringTool[]): boolean {
+  if (before.length !== tools.length) return false;
+  return copies.every((copy, i) => before[i] === tools[i] && saysTheSame(copy, tools[i] as MeasuringTool));
+}
+
+function saysTheSame(one: MeasuringTool, other: MeasuringTool): boolean {
+  return (
+    one.name === other.name &&
+    isSame(one.capacity, other.capacity) &&
+    isSame(one.graduation, other.graduation) &&
+    isSame(one.least, other.least)
+  );
+}
+
+function isSame(one: Quantity | undefined, other: Quantity | undefined): boolean {
+  if (one === undefined || other === undefined) return one === other;
+  // What has been put in its place may be anything.
+  return one.value === other?.value && one.unit === other.unit;
 }
 
 // No instrument shows more: past it a unit is wrong, and whole numbers of marks run out of size.

@@ -61,9 +61,7 @@ function isMass(amount: Volume | Mass): amount is Mass {
 /** Measures one load's dose of a product, never over. */
 export function doseMeasure(request: DoseRequest): DoseMeasure {
   const { input, volume, scaleAssumed } = request;
-  return {
-    ...measureOut(input),
-    ...(volume && { volume }),
-    ...(scaleAssumed && { scaleAssumed }),
-  };
+  const dose = measureOut(input);
+  if (volume !== undefined) return { ...dose, volume };
+  return scaleAssumed ? { ...dose, scaleAssumed } : dose;
 }

@@ -1,5 +1,4 @@
 import { moved, relocated, within } from "../errors.js";
-import { ourTools } from "../household/tools.js";
 import type { Carrier } from "../tank-mix/carrier.js";
 import { leftoverArea } from "../tank-mix/leftover.js";
 import { splitLoads } from "../tank-mix/loads.js";
@@ -106,9 +105,8 @@ const LOADS_PLACES = {
 function plannedLoads(
   loads: readonly MixedLoad[],
   rate: VolumeRate,
-  { products, tools: given }: PlanInput,
+  { products, tools }: PlanInput,
 ): PlannedLoad[] {
-  const tools = ourTools(given);
   // Full loads are alike: each different dose of a product is searched for once.
   const doses = products.map(
     () => new Map<number, { readonly area: number; readonly measured: DoseMeasure }>(),

@@ -6,7 +6,7 @@ import UnitMath from "unitmath";
 import { planApplication } from "../../dist/plan/index.js";
 import { parsePlanInput } from "../../dist/schema/index.js";
 import { qty } from "../../dist/units/index.js";
-import { medians, printRatios } from "./measure.mjs";
+import { leasts, medians, printRatios } from "./measure.mjs";
 
 const math = create(all);
 const LIBRARIES = {
@@ -191,8 +191,8 @@ async function series(name, counts, make) {
       return [String(count), () => keep(planApplication(input))];
     }),
   );
-  const grown = await medians(functions, 1);
-  console.log(`\n${name}, doubling (median µs; ratio to the one before: 2 is linear)`);
+  const grown = await leasts(functions);
+  console.log(`\n${name}, doubling (least µs; ratio to the one before: 2 is linear)`);
   counts.forEach((count, i) => {
     const before = i === 0 ? "" : (grown[count] / grown[counts[i - 1]]).toFixed(2);
     console.log(

@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import {
   type MeasuringTool,
   measureOut,
@@ -245,5 +245,70 @@ describe("the sets of tools", () => {
     expect([spoonsIn("us-spoons"), spoonsIn("metric-spoons"), spoonsIn("australian-spoons")]).toEqual([
       4, 4, 3,
     ]);
+  });
+});
+
+// What is worked out for a list is kept with it, for as long as it says the same.
+describe("a list of the caller's own", () => {
+  type Loose = { name: string; capacity: Volume; graduation?: Volume; least?: Volume };
+  const amount = qty(7, "mL");
+  let jug: Loose;
+  let tools: Loose[];
+  const told = (): string => {
+    const dose = measureOut({ amount, tools, rule: "never-over", limitPercent: 50 });
+    if (!dose.ok) return dose.issue.code;
+    return dose.parts
+      .map(({ tool, count, each }) => `${count} ${tool.name} ${each?.value ?? "whole"}`)
+      .join();
+  };
+
+  beforeEach(() => {
+    jug = { name: "jug", capacity: qty(10, "mL"), graduation: qty(1, "mL"), least: qty(2, "mL") };
+    tools = [jug];
+    expect(told()).toBe("1 jug 7");
+    expect(told()).toBe("1 jug 7");
+  });
+
+  it.each<[string, string, () => void]>([
+    ["another name", "1 can 7", () => (jug.name = "can")],
+    [
+      "another capacity",
+      "1 jug 4,1 jug 3",
+      () => Object.assign(jug, { capacity: qty(4, "mL"), graduation: qty(0.5, "mL") }),
+    ],
+    ["another size in place", "1 jug 5", () => Object.assign(jug.graduation as Volume, { value: 5 })],
+    [
+      "another unit in place",
+      "not-measurable",
+      () =>
+        Object.assign(jug.capacity, { value: 2, unit: "L" }) &&
+        Object.assign(jug, { graduation: qty(1, "L"), least: undefined }),
+    ],
+    ["no marks", "not-measurable", () => Object.assign(jug, { graduation: undefined, least: undefined })],
+    ["a higher least", "not-measurable", () => Object.assign(jug, { least: qty(8, "mL") })],
+    [
+      "another tool in its place",
+      "3 spoon whole",
+      () => (tools[0] = { name: "spoon", capacity: qty(2, "mL") }),
+    ],
+    ["one more tool", "1 jug 7,", () => tools.push({ name: "spoon", capacity: qty(2, "mL") })],
+  ])("is looked at again with %s: %s", (_, wanted, change) => {
+    change();
+    expect(`${told()},`).toContain(wanted);
+  });
+
+  it.each<[string, string, () => void]>([
+    ["no capacity", "missing tools[0].capacity", () => Object.assign(jug, { capacity: null })],
+    [
+      "a unit that is none",
+      "unknown-unit tools[0].capacity.unit",
+      () => Object.assign(jug.capacity, { unit: "mls" }),
+    ],
+    ["marks that are none", "missing tools[0].graduation", () => Object.assign(jug, { graduation: null })],
+    ["no tool", "missing tools[0]", () => tools.splice(0, 1, null as never)],
+    ["nothing in it", "too-few tools", () => tools.pop()],
+  ])("is refused with %s", (_, wanted, change) => {
+    change();
+    expect(faultOf(told)).toBe(wanted);
   });
 });
