@@ -1,10 +1,9 @@
-import type { Calibration } from "../output-rate/calibration.js";
 import { measurementOf } from "../output-rate/calibration.js";
 import type { Measurement } from "../output-rate/measurement.js";
-import { compare } from "../units/quantity.js";
+import { compare, ratio, scale } from "../units/quantity.js";
 import type { Length } from "../units/types.js";
 import type { PlanInput } from "./input.js";
-import { plotsOf } from "./plot.js";
+import { type Plot, type PlotAreas, plotsOf } from "./plot.js";
 import type { Plan } from "./result.js";
 import type { Thresholds } from "./thresholds.js";
 import { told, type Warning } from "./warnings.js";
@@ -18,32 +17,81 @@ export function areaWarnings(
   { plots }: Plan["area"],
   { bandSwath }: Thresholds,
 ): Warning[] {
-  const width = bandWidthOf(input.calibration, bandSwath);
+  const width = widthOf(measurementOf(input.calibration));
   if (width === undefined) return [];
   const several = Array.isArray(input.plot);
   return plotsOf(input.plot).flatMap((plot, i): Warning[] => {
-    const { treated, ground } = plots[i] as (typeof plots)[number];
-    if (ground === undefined || compare(treated, ground) !== 0) return [];
-    // Told in so many words that all of it is sprayed.
-    if ("fraction" in plot && plot.fraction === 1) return [];
+    const path = several ? `plot[${i}]` : "plot";
     return [
-      {
-        code: "all-ground-treated",
-        severity: "warning",
-        message:
-          `All ${told(ground)} of ground is taken as treated, and the calibration sprayed a width of ${told(width)} as in a band. ` +
-          "Where only bands, beds or spots are sprayed, tell the plot so; where passes are laid side by side, give the plot a sprayed fraction of 1 to say so.",
-        path: several ? `plot[${i}]` : "plot",
-        figures: { treated, ground, width },
-      },
+      ...allGroundWarnings(plot, plots[i] as (typeof plots)[number], width, bandSwath, path),
+      ...spacingWarnings(plot, width, path),
     ];
   });
 }
 
-/** The width of the calibration, where it looks like a band's. */
-function bandWidthOf(calibration: Calibration, bandSwath: Length): Length | undefined {
-  const width = widthOf(measurementOf(calibration));
-  return width !== undefined && compare(width, bandSwath) === -1 ? width : undefined;
+function allGroundWarnings(
+  plot: Plot,
+  { treated, ground }: PlotAreas,
+  width: Length,
+  bandSwath: Length,
+  path: string,
+): Warning[] {
+  // A width that looks like a band's.
+  if (compare(width, bandSwath) !== -1) return [];
+  if (ground === undefined || compare(treated, ground) !== 0) return [];
+  // Told in so many words that all of it is sprayed.
+  if ("fraction" in plot && plot.fraction === 1) return [];
+  return [
+    {
+      code: "all-ground-treated",
+      severity: "warning",
+      message:
+        `All ${told(ground)} of ground is taken as treated, and the calibration sprayed a width of ${told(width)} as in a band. ` +
+        "Where only bands, beds or spots are sprayed, tell the plot so; where passes are laid side by side, give the plot a sprayed fraction of 1 to say so.",
+      path,
+      figures: { treated, ground, width },
+    },
+  ];
+}
+
+// The same slip the other way round: the strip's width taken from row to row, while only the band was wetted. The mix is
+// then too strong by their ratio.
+function spacingWarnings(plot: Plot, width: Length, path: string): Warning[] {
+  const rows = rowsOf(plot);
+  if (rows === undefined) return [];
+  const { band, spacing } = rows;
+  if (!goesInto(spacing, width) || goesInto(band, width)) return [];
+  return [
+    {
+      code: "swath-is-spacing",
+      severity: "warning",
+      message:
+        `The calibration's width of ${told(width)} is the distance from row to row (${told(spacing)}), and what is treated is ${told(band)} wide. ` +
+        "Where only that was wetted on the strip, tell its width as the swath: the mix is too strong otherwise.",
+      path,
+      figures: { width, spacing, band },
+    },
+  ];
+}
+
+/** What is treated along a row, bed or tree row, and how far it is to the next. */
+function rowsOf(plot: Plot): { readonly band: Length; readonly spacing: Length } | undefined {
+  switch (plot.kind) {
+    case "row-bands":
+      return plot.rowSpacing && { band: plot.bandWidth, spacing: plot.rowSpacing };
+    case "beds":
+      return plot.bedSpacing && { band: plot.bedWidth, spacing: plot.bedSpacing };
+    case "tree-rows":
+      return plot.rowSpacing && { band: scale(plot.stripWidth, plot.sides), spacing: plot.rowSpacing };
+    default:
+      return undefined;
+  }
+}
+
+/** Whether a width is a whole number of another, once or more. */
+function goesInto(part: Length, width: Length): boolean {
+  const times = Math.round(ratio(width, part));
+  return times >= 1 && compare(width, scale(part, times)) === 0;
 }
 
 function widthOf(measurement: Measurement): Length | undefined {

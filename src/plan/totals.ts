@@ -1,10 +1,11 @@
 import { treatedFraction } from "../area/treated.js";
 import { relocated, SprayMathError, shown, within } from "../errors.js";
-import { rateOf } from "../output-rate/calibration.js";
+import { measurementOf, rateOf } from "../output-rate/calibration.js";
+import type { Measurement } from "../output-rate/measurement.js";
 import { type Carrier, carrierFor } from "../tank-mix/carrier.js";
 import { type ProductAmount, productAmount } from "../tank-mix/product.js";
 import { checkedList, checkedObject } from "../units/guard.js";
-import { sum } from "../units/quantity.js";
+import { compare, sum } from "../units/quantity.js";
 import type { VolumeRate } from "../units/types.js";
 import type { PlanInput, Product } from "./input.js";
 import { carrierInput, PRODUCT_PLACES, productInput } from "./job.js";
@@ -25,6 +26,7 @@ export function jobTotals(input: PlanInput): JobTotals {
   checkedObject(input, "");
   const area = jobArea(input);
   const rate = within("calibration", () => rateOf(input.calibration));
+  refuseRateOnGround(input, area);
   checkedObject(input.sprayer, "sprayer");
   const carrier = relocated(CARRIER_PLACES, () => carrierFor(carrierInput(input, rate, area.treated)));
   const amounts = checkedProducts(input.products).map((product, i) =>
@@ -50,6 +52,27 @@ function jobArea({ plot }: PlanInput): Plan["area"] {
     ...(lengths && { rowLength: sum(lengths) }),
     plots,
   };
+}
+
+// Rows sprayed with their alleys counted in give a rate per area of ground. On strips or bands alone it would make each drop
+// of the mix several times too strong.
+function refuseRateOnGround({ calibration, plot }: PlanInput, { plots }: Plan["area"]): void {
+  if (!isPerGround(measurementOf(calibration))) return;
+  const part = plotsOf(plot).findIndex((one, i) => {
+    const { treated, ground } = plots[i] as (typeof plots)[number];
+    return ground === undefined ? one.kind !== "treated-area" : compare(treated, ground) === -1;
+  });
+  if (part < 0) return;
+  throw new SprayMathError(
+    "conflict",
+    "calibration",
+    "Given a rate per area of ground, alleys included, for a plot of which only a part is treated; wanted a plot of all the ground that the rows " +
+      "stand on, such as a rectangle, or a calibration on the treated part alone, such as a strip.",
+  );
+}
+
+function isPerGround(measurement: Measurement): boolean {
+  return measurement.kind === "tree-row" || (measurement.kind === "hand" && measurement.area === undefined);
 }
 
 /** The list, where none of it is missing. */

@@ -9,6 +9,7 @@ export type Severity = "note" | "warning" | "refusal";
 export type WarningCode =
   | FindingCode
   | "all-ground-treated"
+  | "swath-is-spacing"
   | "rate-implausible"
   | "speed-implausible"
   | "strip-too-short"

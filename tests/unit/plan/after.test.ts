@@ -99,9 +99,11 @@ describe("planSensitivity", () => {
   });
 
   it("has an answer for every kind of plot and calibration", () => {
+    // Of all the ground, which a rate per area of ground is for.
+    const plot = { kind: "rectangle", length: qty(50, "m"), width: qty(20, "m") } as const;
     const paths = [
-      ...PLOTS.map((plot) => ({ ...JOB, plot })),
-      ...CALIBRATIONS.map((calibration) => ({ ...JOB, calibration })),
+      ...PLOTS.map((one) => ({ ...JOB, plot: one })),
+      ...CALIBRATIONS.map((calibration) => ({ ...JOB, plot, calibration })),
     ].map((job) => planSensitivity(planApplication(job)).map(({ path }) => path));
     for (const found of paths) expect(found).toContain("products[0].rate");
     const counts = paths.flat().filter((path) => /(rows|beds|count|plants|nozzlesPerRow)$/.test(path));

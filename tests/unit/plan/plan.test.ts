@@ -97,6 +97,33 @@ describe("planApplication", () => {
     expect(plan.warnings.map(({ code }) => code)).toEqual(["scale-needed"]);
   });
 
+  it("takes a rate per area of ground for all of the ground", () => {
+    const calibration = {
+      kind: "tree-row",
+      used: qty(2, "gal"),
+      sides: 2,
+      rowLength: qty(100, "ft"),
+      rowSpacing: qty(14, "ft"),
+    } as const;
+    const ground = { value: 5600, unit: "ft2", of: "ground" } as const;
+    for (const plot of [
+      { kind: "rectangle", length: qty(100, "ft"), width: qty(56, "ft") },
+      { kind: "treated-area", treated: { ...ground, of: "treated" } },
+      { kind: "treated-area", treated: { ...ground, of: "treated" }, ground },
+      {
+        kind: "tree-rows",
+        rows: 4,
+        rowLength: qty(100, "ft"),
+        stripWidth: qty(7, "ft"),
+        sides: 2,
+        rowSpacing: qty(14, "ft"),
+      },
+    ] as const) {
+      // Four rows of 2 gal each.
+      expect(planApplication({ ...JOB, plot, calibration }).carrier.sprayed.value).toBeCloseTo(8, 9);
+    }
+  });
+
   it("measures with the tools as they are, also where their list has changed since the last plan", () => {
     const tools: MeasuringTool[] = [{ name: "jug", capacity: qty(1, "pt") }];
     const measured = (): boolean[] =>
@@ -233,6 +260,52 @@ describe("planApplication, given what cannot be", () => {
     ],
     ["a rate of zero", product({ rate: qty(0, "pt/ac") }), "out-of-range", "products[1].rate"],
     ["a rate of no unit", product({ rate: { value: 2 } }), "unknown-unit", "products[1].rate.unit"],
+    [
+      "a rate per area of ground, for bands",
+      bad({
+        calibration: {
+          kind: "hand",
+          used: qty(1, "gal"),
+          rowLength: qty(100, "ft"),
+          rowSpacing: qty(4, "ft"),
+        },
+      }),
+      "conflict",
+      "calibration",
+    ],
+    [
+      "the same from plants, for a part of the ground",
+      bad({
+        plot: { kind: "rectangle", length: qty(100, "ft"), width: qty(40, "ft"), fraction: 0.5 },
+        calibration: {
+          kind: "hand",
+          used: qty(1, "gal"),
+          plants: 50,
+          plantSpacing: qty(2, "ft"),
+          rowSpacing: qty(4, "ft"),
+        },
+      }),
+      "conflict",
+      "calibration",
+    ],
+    [
+      "tree rows with their alleys, for strips along them",
+      bad({
+        plot: [
+          { kind: "rectangle", length: qty(100, "ft"), width: qty(40, "ft") },
+          { kind: "tree-rows", rowLengths: [qty(100, "ft")], stripWidth: qty(3, "ft"), sides: 2 },
+        ],
+        calibration: {
+          kind: "tree-row",
+          used: qty(2, "gal"),
+          sides: 1,
+          rowLength: qty(100, "ft"),
+          rowSpacing: qty(14, "ft"),
+        },
+      }),
+      "conflict",
+      "calibration",
+    ],
     ["no tools", bad({ tools: [] }), "too-few", "tools"],
     ["a scale alone, for a liquid", bad({ tools: "scales" }), "wrong-dimension", "tools"],
     ["an unknown set of tools", bad({ tools: "ladles" }), "unknown-choice", "tools"],

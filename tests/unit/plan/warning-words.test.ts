@@ -40,6 +40,33 @@ describe("a plan warns, word for word, of", () => {
       ],
     ],
     [
+      "a strip as wide as the rows are apart, for bands",
+      {
+        plot: {
+          kind: "row-bands",
+          rows: 9,
+          rowLength: qty(90, "ft"),
+          bandWidth: qty(2, "ft"),
+          rowSpacing: qty(5, "ft"),
+        },
+        calibration: { ...STRIP, swath: qty(60, "in"), distance: qty(217.8, "ft") },
+      },
+      [
+        {
+          code: "swath-is-spacing",
+          severity: "warning",
+          path: "plot",
+          message:
+            "The calibration's width of 60 in is the distance from row to row (5 ft), and what is treated is 2 ft wide. Where only that was wetted on the strip, tell its width as the swath: the mix is too strong otherwise.",
+          figures: {
+            width: { value: 60, unit: "in" },
+            spacing: { value: 5, unit: "ft" },
+            band: { value: 2, unit: "ft" },
+          },
+        },
+      ],
+    ],
+    [
       "runs as wide as a band and all the ground",
       {
         calibration: {

@@ -62,6 +62,50 @@ describe("the warnings of a plan", () => {
     ).not.toContain("all-ground-treated");
   });
 
+  it("question a strip that is as wide as rows, beds or tree rows are apart", () => {
+    const [rows, wide] = [4, qty(60, "ft")];
+    const codes = (plot: object, swath: number) =>
+      warned({ plot: plot as never, calibration: { ...STRIP, swath: qty(swath, "ft") } }).map(
+        ({ code }) => code,
+      );
+    const bands = {
+      kind: "row-bands",
+      rows,
+      rowLength: wide,
+      bandWidth: qty(2, "ft"),
+      rowSpacing: qty(5, "ft"),
+    };
+    const beds = {
+      kind: "beds",
+      beds: rows,
+      bedLength: wide,
+      bedWidth: qty(4, "ft"),
+      bedSpacing: qty(6, "ft"),
+    };
+    const trees = {
+      kind: "tree-rows",
+      rows,
+      rowLength: wide,
+      stripWidth: qty(3, "ft"),
+      sides: 2,
+      rowSpacing: qty(14, "ft"),
+    };
+    const [apart, others] = [
+      [codes(bands, 5), codes(beds, 6), codes(trees, 14), codes(bands, 15), codes([QUIET.plot, bands], 5)],
+      // One band, several of them, both sides at once, bands that fill the ground, and a plot of no rows.
+      [
+        codes(bands, 2),
+        codes(bands, 10),
+        codes(beds, 8),
+        codes(trees, 6),
+        codes(trees, 3),
+        codes({ ...beds, bedSpacing: undefined }, 6),
+      ],
+    ];
+    for (const found of apart) expect(found).toContain("swath-is-spacing");
+    for (const found of others) expect(found).not.toContain("swath-is-spacing");
+  });
+
   it("question it where several nozzles catch one band, and not where each is one of a boom", () => {
     const catches = [qty(20, "fl_oz"), qty(20, "fl_oz")];
     const caught = {
