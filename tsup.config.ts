@@ -1,5 +1,5 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { dirname, join, relative, resolve, sep } from "node:path";
+import { dirname, relative, resolve, sep } from "node:path";
 import { pathToFileURL } from "node:url";
 import { defineConfig, type Options } from "tsup";
 
@@ -20,6 +20,10 @@ const entry = Object.fromEntries([
 const entries = new Set(Object.values(entry).map((path) => path.replace("src/", "")));
 
 const inSrc = (path: string): string => relative("src", path).split(sep).join("/");
+const relativeTo = (from: string, to: string): string => {
+  const path = relative(dirname(from), to).split(sep).join("/");
+  return path.startsWith(".") ? path : `./${path}`;
+};
 const folderOf = (file: string): string => file.split("/")[0] ?? "";
 
 /**
@@ -30,6 +34,11 @@ const folderOf = (file: string): string => file.split("/")[0] ?? "";
 const oneChunkAFolder: Plugin = {
   name: "one chunk a folder",
   setup(build) {
+    // "sideEffects": false would drop the imports that only group.
+    build.onResolve({ filter: /^\.{1,2}\// }, ({ path, resolveDir, kind }) => {
+      if (kind === "entry-point") return undefined;
+      return { path: resolve(resolveDir, path).replace(/\.js$/, ".ts"), sideEffects: true };
+    });
     build.onLoad({ filter: /[\\/]src[\\/].*\.ts$/ }, ({ path }) => {
       const file = inSrc(path);
       const contents = readFileSync(path, "utf8");
@@ -48,7 +57,7 @@ const oneChunkAFolder: Plugin = {
             .map((name) => `${folder}/${name.split(sep).join("/")}`),
         )
         .filter((other) => !apart.includes(other) && other !== file)
-        .map((other) => `import ${JSON.stringify(resolve("src", other))};`);
+        .map((other) => `import ${JSON.stringify(relativeTo(file, other))};`);
       return { contents: [contents, ...imports].join("\n"), loader: "ts" };
     });
   },
@@ -62,8 +71,6 @@ export default defineConfig({
   splitting: true,
   esbuildPlugins: [oneChunkAFolder],
   esbuildOptions(options) {
-    // "sideEffects": false would drop the imports that only group.
-    options.ignoreAnnotations = true;
     // A text of one byte a letter is read faster.
     options.charset = "ascii";
   },
@@ -81,7 +88,7 @@ export default defineConfig({
     };
     for (const [name, schema] of Object.entries(files)) {
       const text = JSON.stringify(built.toJsonSchema(schema), undefined, 2);
-      writeFileSync(join("dist", "schema", `${name}.schema.json`), `${text}\n`);
+      writeFileSync(`dist/schema/${name}.schema.json`, `${text}\n`);
     }
   },
 });

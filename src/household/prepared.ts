@@ -79,11 +79,12 @@ function prepare(tools: readonly MeasuringTool[]): PreparedTools {
   };
 }
 
-/** Whether a unit is a whole number of a measure. */
+/** Whether a unit is a whole number of a measure, and one that a float holds. */
 function goesInto(measure: Exact, unit: VolumeUnit | MassUnit): boolean {
   const size = exactUnit(unit);
   const places = Math.max(size.places, measure.places);
-  return atPlaces(size, places) % atPlaces(measure, places) === 0n;
+  const [whole, one] = [atPlaces(size, places), atPlaces(measure, places)];
+  return whole % one === 0n && whole / one <= BigInt(Number.MAX_SAFE_INTEGER);
 }
 
 function gcd(a: bigint, b: bigint): bigint {

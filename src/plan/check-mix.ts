@@ -14,13 +14,7 @@ import { told, type Warning } from "./warnings.js";
 /** What a product's label has against the job, and what its name may lead to. */
 export function productWarnings(product: Product, at: string, job: Pick<Plan, "rate" | "area">): Warning[] {
   const { name } = product;
-  const warnings = labelFindings(product, job).map(
-    (finding): Warning => ({
-      ...finding,
-      message: `${name}: ${finding.message}`,
-      path: finding.path === "carrierRate" ? "calibration" : `${at}.${finding.path}`,
-    }),
-  );
+  const warnings: Warning[] = labelFindings(product, job).map((finding) => ofProduct(finding, name, at));
   if (!/\b(oz|ounces?)\b/i.test(name)) return warnings;
   const [kind, other] = product.form === "dry" ? ["weight (oz)", "fluid"] : ["fluid (fl_oz)", "weight"];
   return [
@@ -33,6 +27,15 @@ export function productWarnings(product: Product, at: string, job: Pick<Plan, "r
       figures: {},
     },
   ];
+}
+
+/** A finding of a label with the product's name and place. */
+export function ofProduct(finding: Finding, name: string, at: string): Finding {
+  return {
+    ...finding,
+    message: `${name}: ${finding.message}`,
+    path: finding.path === "carrierRate" ? "calibration" : `${at}.${finding.path}`,
+  };
 }
 
 // A single rate without limits was checked when its amount was worked out.

@@ -1,6 +1,6 @@
 import { relocated, SprayMathError, within } from "../errors.js";
 import { checkLabel, type Finding, type SeasonRate } from "../tank-mix/label-limits.js";
-import { isRange } from "../tank-mix/label-rate.js";
+import { isRange, ownAreaUnit } from "../tank-mix/label-rate.js";
 import { strengthOf } from "../tank-mix/strength.js";
 import { convertValue } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
@@ -17,6 +17,7 @@ import type {
   VolumeRate,
   VolumeUnit,
 } from "../units/types.js";
+import { ofProduct } from "./check-mix.js";
 import { plotsOf } from "./plot.js";
 import {
   type ApplicationDetails,
@@ -86,7 +87,7 @@ export interface Reconciliation {
   readonly strengthPercent: number;
   /** Each plot. */
   readonly plots: readonly AppliedPlot[];
-  /** What each product's label has against what was really applied, on the plot that had most of it. */
+  /** What each product's label has against what was really applied, on the plot that had most of it; by name, as a plan warns. */
   readonly findings: readonly Finding[];
   /** Each product's season so far, this application included. */
   readonly season: readonly SeasonTotal[];
@@ -99,7 +100,9 @@ export interface Reconciliation {
  * far, and the record to keep.
  *
  * Formulas: used = mixed + added water − left, shared by treated area where plots are not told apart; rate = used /
- * treated area; product = strength × used, with strength = plan's strength × mixed / (mixed + added water). Sources: the
+ * treated area; product = strength × used, with strength = plan's strength × mixed / (mixed + added water). Water that was
+ * added counts as mixed evenly into all of the mix: where it went into one load of several, that load was weaker than told here
+ * (`strengthOf` tells how weak), the others were as strong as planned, and a little more product was applied. Sources: the
  * definition of a rate; 7 CFR 110.3(a) for the record. Local rules decide which records must be kept.
  *
  * @param plan - the plan that was followed
@@ -239,12 +242,9 @@ function appliedPlot(plan: Plan, i: number, used: number, strength: number): App
 
 /** The unit to tell a rate in: the label's own where that is per area, so that the two can be held side by side. */
 function rateUnit(plan: Plan, k: number, { unit }: Volume | Mass): Unit {
-  const { rate } = plan.input.products[k] as Plan["input"]["products"][number];
-  const single = isRange(rate) ? rate.chosen : rate;
-  const own = "unit" in single ? single.unit : "rate" in single ? single.rate.unit : undefined;
-  const dimension = own && resolveUnit(own, "rate").dimension;
-  if (own && (dimension === "volumeRate" || dimension === "massRate")) return own;
-  return `${unit}/${unitsLike(plan.rate.unit).landArea}` as Unit;
+  const { rate, form } = plan.input.products[k] as Plan["input"]["products"][number];
+  const own = ownAreaUnit(isRange(rate) ? rate.chosen : rate, form, `products[${k}].rate`);
+  return own ?? (`${unit}/${unitsLike(plan.rate.unit).landArea}` as Unit);
 }
 
 /** The area, in m², that one unit of mix treats at the calibrated rate. */
@@ -278,22 +278,31 @@ function mostOf(plots: readonly AppliedPlot[], product: number): AppliedPlot {
 }
 
 function findingsOf(plan: Plan, k: number, plot: AppliedPlot): Finding[] {
-  const { form, label, soFar } = plan.input.products[k] as Plan["input"]["products"][number];
+  const {
+    name,
+    form,
+    rate: planned,
+    label,
+    soFar,
+  } = plan.input.products[k] as Plan["input"]["products"][number];
   const { rate, applied } = plot.products[k] as AppliedProduct;
-  if (label === undefined || applied.value === 0) return [];
+  // A range that the label gives limits what was applied too.
+  const ranged = isRange(planned);
+  if (applied.value === 0 || (label === undefined && !ranged)) return [];
   const { ground, rowLength } = plan.area;
-  return relocated({ label: `products[${k}].label`, soFar: `products[${k}].soFar` }, () =>
+  const findings = relocated({ label: `products[${k}].label`, soFar: `products[${k}].soFar` }, () =>
     checkLabel({
-      rate,
+      rate: ranged ? { ...planned, chosen: rate } : rate,
       form,
       carrierRate: plot.rate,
-      label,
+      label: label ?? {},
       area: plan.area.treated,
       ...(ground && { ground }),
       ...(rowLength && { rowLength }),
       ...(soFar && { soFar }),
     }),
   );
+  return findings.map((finding) => ofProduct(finding, name, `products[${k}]`));
 }
 
 function seasonOf(plan: Plan, k: number, plot: AppliedPlot): SeasonTotal {
@@ -321,7 +330,8 @@ function seasonOf(plan: Plan, k: number, plot: AppliedPlot): SeasonTotal {
 /** What was used per treated area, where it is told so. */
 function perTreated(rate: SeasonRate | undefined): VolumeRate | MassRate | undefined {
   if (rate === undefined || "unit" in rate) return rate;
-  return "rate" in rate && rate.per !== "ground" ? rate.rate : undefined;
+  const treated = "per" in rate && (rate.per === "treated" || rate.per === "broadcast");
+  return treated ? rate.rate : undefined;
 }
 
 function detailsOf(actual: ActualApplication): ApplicationDetails {

@@ -1,6 +1,7 @@
 import { SprayMathError } from "../errors.js";
 import { convertValue } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
+import { describeUnit } from "../units/describe.js";
 import { areaIn, checkedCount, checkedNumber, checkedObject, inUnit } from "../units/guard.js";
 import { resolveUnit } from "../units/resolve.js";
 import { unitsLike } from "../units/systems.js";
@@ -21,8 +22,10 @@ import {
   checkedFormName,
   checkedRange,
   type Form,
+  isOfMix,
   isRange,
   type LabelRate,
+  ownAreaUnit,
   readRate,
   type SingleRate,
 } from "./label-rate.js";
@@ -156,7 +159,7 @@ interface Job {
   readonly label: LabelLimits;
   readonly soFar: SeasonSoFar | undefined;
   readonly carrierRate: VolumeRate;
-  /** Product per treated area, in `unit`. */
+  /** Product per treated area, in `unit`: the rate's own where it is told per area. */
   readonly rate: number;
   readonly unit: Unit;
   readonly range: { readonly low: SingleRate; readonly high: SingleRate } | undefined;
@@ -164,6 +167,8 @@ interface Job {
   readonly near: number;
   /** Any rate as product per treated area, in `unit`. */
   perArea(rate: SingleRate, path: string): number;
+  /** Whether both the rate in use and another are told as a strength of the mix. */
+  ofMix(rate: SingleRate, path: string): boolean;
 }
 
 function jobOf(input: LabelInput): Job {
@@ -180,9 +185,12 @@ function jobOf(input: LabelInput): Job {
   const mix: ProductInput = { ...input, rate: single, carrier };
   const { smallVolume, smallMass } = unitsLike(carrierRate.unit);
   const amount: VolumeUnit | MassUnit = form === "liquid" ? smallVolume : smallMass;
+  const direct = `${amount}/${per}` as Unit;
+  const unit = ownAreaUnit(single, form, path) ?? direct;
   const perArea = (of: SingleRate, at: string): number => {
     const strength = strengthFor(of, at, mix);
-    return convertValue(strength.value, strength.amount, amount, at, at) * carrierRate.value;
+    const value = convertValue(strength.value, strength.amount, amount, at, at) * carrierRate.value;
+    return convertValue(value, direct, unit, at, at);
   };
   if (input.area !== undefined) areaIn(input.area, "treated", "ac", "area");
   return {
@@ -190,10 +198,11 @@ function jobOf(input: LabelInput): Job {
     soFar,
     carrierRate,
     rate: perArea(single, path),
-    unit: `${amount}/${per}` as Unit,
+    unit,
     range,
     near: checkedNumber(near, "near", { min: 0, max: 100 }) / 100,
     perArea,
+    ofMix: (other, at) => isOfMix(single, form, path) && isOfMix(other, form, at),
   };
 }
 
@@ -224,10 +233,16 @@ function rateFindings(job: Job): Finding[] {
     return [finding("rate-under-min", "warning", "rate", message, { rate: figure(rate), min: figure(min) })];
   }
   if (max !== undefined && moreThan(rate, max * (1 - near))) {
-    const message = `The rate is ${told(rate, job.unit)}, next to the label's highest of ${told(max, job.unit)}: a slow step or a worn nozzle goes over it.`;
+    const message = `The rate is ${told(rate, job.unit)}, next to the label's highest of ${told(max, job.unit)}: ${risk(job)} goes over it.`;
     return [finding("rate-near-max", "warning", "rate", message, { rate: figure(rate), max: figure(max) })];
   }
   return [];
+}
+
+/** What could push a rate over a limit next to it. A strength of the mix is the same at any pace. */
+function risk({ label, range, ofMix }: Job): string {
+  const [limit, path] = label.max === undefined ? [range?.high, "rate.high"] : [label.max, "label.max"];
+  return ofMix(limit as SingleRate, path) ? "a measure filled too high" : "a slow step or a worn nozzle";
 }
 
 function limits(job: Job, ...given: readonly (readonly [SingleRate | undefined, string])[]): number[] {
@@ -353,5 +368,5 @@ function finding(
 }
 
 function told(value: number, unit: Unit): string {
-  return `${Number(value.toPrecision(6))} ${unit}`;
+  return `${Number(value.toPrecision(6))} ${describeUnit(unit).symbol}`;
 }

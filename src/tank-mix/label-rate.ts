@@ -11,6 +11,7 @@ import type {
   MassPerLength,
   MassRate,
   Quantity,
+  Unit,
   VolumePerLength,
   VolumeRate,
 } from "../units/types.js";
@@ -114,6 +115,17 @@ export function readRate(rate: SingleRate, form: Form, path: string): ReadRate {
     }
   }
   return readQuantity(rate as Quantity, form, path);
+}
+
+/** The unit that the label tells a rate in, where that is per area: what a person can hold against the label. */
+export function ownAreaUnit(rate: SingleRate, form: Form, path: string): Unit | undefined {
+  const read = readRate(rate, form, path);
+  return read.kind === "area" ? read.quantity.unit : undefined;
+}
+
+/** Whether a rate is a strength of the mix, which pace and nozzles do not change. */
+export function isOfMix(rate: SingleRate, form: Form, path: string): boolean {
+  return ["carrier", "fraction", "parts"].includes(readRate(rate, form, path).kind);
 }
 
 function readQuantity(quantity: Quantity, form: Form, path: string): ReadRate {

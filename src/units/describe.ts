@@ -37,9 +37,12 @@ export interface UnitDescription<U extends Unit = Unit> {
  * ```
  */
 export function describeUnit<U extends Unit>(unit: U): UnitDescription<U> {
-  const description = DESCRIBED.get(unit) ?? described(unit);
-  DESCRIBED.set(unit, description);
-  return { ...(description as UnitDescription<U>) };
+  let description = DESCRIBED.get(unit);
+  if (description === undefined) {
+    description = described(unit);
+    DESCRIBED.set(unit, description);
+  }
+  return { ...(description as UnitDescription<U>), systems: [...description.systems] };
 }
 
 // Holds valid units only, so its size is bounded by their number whatever text comes in.

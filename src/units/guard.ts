@@ -21,7 +21,7 @@ export function inUnit<T extends Unit>(
 ): number {
   // Units that were asked for together before are known and of one dimension, and what comes out in range went in so.
   const factor = knownFactor(quantity?.unit as Unit, unit);
-  if (factor !== undefined && typeof quantity.value === "number") {
+  if (factor !== undefined && typeof quantity.value === "number" && !Array.isArray(quantity)) {
     const result = timesFactor(quantity.value, factor);
     if (result > 0 && result < Number.POSITIVE_INFINITY) return result;
   }

@@ -1,5 +1,5 @@
 import { SprayMathError, shown } from "../errors.js";
-import { checkDimension, dimensionOf, unitsOf } from "./dimensions.js";
+import { checkDimension, dimensionOf } from "./dimensions.js";
 import { checkedChoice, checkedObject, wrongDimension } from "./guard.js";
 import { multiple } from "./multiples.js";
 import { nearest } from "./nearest.js";
@@ -114,9 +114,19 @@ function checkedDimension(quantity: Quantity, dimension: Dimension | undefined):
   throw wrongDimension(quantity, usualUnit(dimension, unitsLike(quantity.unit)), "text");
 }
 
+// For what no system has a unit of its own.
+const COMMON_UNITS: Partial<Record<Dimension, Unit>> = {
+  time: "s",
+  fraction: "%",
+  volumeConcentration: "mL/L",
+  massFraction: "g/kg",
+  volumePerLength: "mL/m",
+  massPerLength: "g/m",
+};
+
+/** A unit of a dimension that is read without asking what it means. */
 function usualUnit(dimension: Dimension, units: SystemUnits): Unit {
-  const usual = units as Partial<Record<Dimension, Unit>>;
-  return usual[dimension] ?? (unitsOf(dimension)[0] as Unit);
+  return (COMMON_UNITS[dimension] ?? (units as Partial<Record<Dimension, Unit>>)[dimension]) as Unit;
 }
 
 /** A text on the way to being read: its tokens, and which comes next. */

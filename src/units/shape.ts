@@ -47,6 +47,6 @@ export type Marked = Quantity & { readonly of?: AreaKind; readonly basis?: Fract
 /** The same thing in another amount or unit: plain data that keeps the marks of `like`. */
 export function remade(like: Marked, value: number, unit: Unit): Quantity {
   const { of, basis } = like;
-  if (of !== undefined) return { value, unit, of } as Quantity;
-  return basis === undefined ? { value, unit } : ({ value, unit, basis } as Quantity);
+  if (of) return { value, unit, of } as Quantity;
+  return basis ? ({ value, unit, basis } as Quantity) : { value, unit };
 }

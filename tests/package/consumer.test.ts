@@ -1,10 +1,13 @@
-import { execFileSync } from "node:child_process";
+import { execFile, execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
+import { promisify } from "node:util";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { calibrationRecordSchema, planInputSchema, toJsonSchema } from "../../src/schema/index.ts";
 import { installInto } from "./pack.mjs";
+
+const execNode = promisify(execFile);
 
 /** A stranger's project: an empty folder outside this tree, with nothing but the packed tarball installed. */
 const folder = mkdtempSync(join(tmpdir(), "consumer-"));
@@ -59,6 +62,13 @@ describe("the packed package", () => {
     expect(Object.keys(exported)).toEqual(subpaths);
     expect(Object.values(exported).every((names) => names.length > 0)).toBe(true);
     expect(JSON.parse(byRequire)).toEqual(exported);
+  });
+
+  // In a process of its own, so that nothing that another way in loads first helps it.
+  it.each(subpaths)("opens %s alone, both ways", async (path) => {
+    const open = (type: string, code: string) =>
+      execNode(process.execPath, [`--input-type=${type}`, "-e", code], { cwd: folder });
+    await Promise.all([open("module", `await import("${path}")`), open("commonjs", `require("${path}")`)]);
   });
 
   it.each([

@@ -22,10 +22,12 @@ export function changed(path) {
   return statSync(path).mtimeMs;
 }
 
-/** Builds where src has changed since the last build. */
+/** Builds where src, or how it is built, has changed since the last build. */
 export function build() {
   const built = existsSync(join(root, "dist/index.d.ts"));
-  if (!built || newest(join(root, "src")) > newest(join(root, "dist"))) npm(["run", "build"], root);
+  const beside = ["tsup.config.ts", "tsconfig.json"].map((name) => changed(join(root, name)));
+  if (!built || Math.max(newest(join(root, "src")), ...beside) > newest(join(root, "dist")))
+    npm(["run", "build"], root);
 }
 
 /** Packs the package as it would be published, once until something in it changes, and gives the tarball's path. */

@@ -24,6 +24,13 @@ const USES = {
 // Beyond what converting a unit takes: whoever wants one area should not pay for the rest.
 const MOST_FOR_AN_AREA = 2;
 
+// What weighs little alone, in kB: it shows where a bundler can no longer leave out the rest of a folder.
+const LIGHT = {
+  "./worksheet": ["renderText", 12],
+  "./plan": ["THRESHOLDS", 1],
+  "./schema": ["toJsonSchema", 14],
+};
+
 // Not every word that changes has to be told: the larger of these, as a part and in kB.
 const TOLERANCE = { part: 0.05, size: 0.3 };
 
@@ -78,6 +85,13 @@ if (!process.argv.includes("--check")) {
 const { beyond } = rows.find(({ path }) => path === "./area");
 if (beyond >= MOST_FOR_AN_AREA) {
   console.log(`rectangleArea is ${kB(beyond)} kB beyond its units; the limit is ${MOST_FOR_AN_AREA} kB.`);
+  process.exitCode = 1;
+}
+
+for (const [path, [name, limit]] of Object.entries(LIGHT)) {
+  const size = await bundleSize(`export { ${name} } from "${fileOf(path)}";`);
+  if (size < limit) continue;
+  console.log(`${name} alone weighs ${kB(size)} kB; the limit is ${limit} kB.`);
   process.exitCode = 1;
 }
 

@@ -8,7 +8,7 @@ import {
 } from "../../../src/household/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { HOUSEHOLD_WORDS } from "../../../src/worksheet/words/household.ts";
-
+import { Rational } from "../../helpers/rational.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
 import { faultOf } from "./fault.ts";
 
@@ -310,6 +310,23 @@ describe("what measureOut refuses", () => {
         }
       }
     }
+  });
+});
+
+describe("what measureOut says was measured", () => {
+  // Sizes that share no measure with the unit: 1 gal is 3.785411784 L (NIST Handbook 44 (2024), Appendix C).
+  it.each([1.1406, 2.3, 5.9])("is the float nearest to the liters in %f gal", (gallons) => {
+    const tools = [{ name: "liter jug", capacity: qty(1, "L") }];
+    const dose = measureOut({
+      amount: qty(gallons, "gal"),
+      tools,
+      rule: "never-over",
+      limitPercent: 50,
+      maxScoops: 40,
+    });
+    const liters = Rational.of(BigInt(Math.floor(gallons * 3.785411784)));
+    const exact = liters.over(Rational.fromDecimal("3.785411784")).toNumber();
+    expect(dose.ok && dose.measured).toEqual({ value: exact, unit: "gal" });
   });
 });
 

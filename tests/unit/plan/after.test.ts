@@ -327,8 +327,25 @@ describe("reconcile", () => {
     expect(findings.map(({ code, severity, path }) => ({ code, severity, path }))).toContainEqual({
       code: "rate-over-max",
       severity: "refusal",
-      path: "rate",
+      path: "products[0].rate",
     });
+    expect(findings[0]?.message).toMatch(/^Product A: The rate is /);
+  });
+
+  it("holds what was applied against the range that a label gives, as against its limits", () => {
+    const { label: _, ...product } = PRODUCT_A;
+    const rate = { low: qty(1, "L/ha"), high: qty(2.1, "L/ha"), chosen: qty(2, "L/ha") };
+    const made = planApplication({ ...JOB, products: [{ ...product, rate }] });
+    const codes = (factor: number) => {
+      const used = [{ value: made.carrier.sprayed.value * factor, unit: "L" }] as const;
+      return reconcile(made, { ...DONE, mixed: qty(15, "L"), used }).findings.map(({ code }) => code);
+    };
+    expect([codes(1.1), codes(1.04), codes(0.9), codes(0.4)]).toEqual([
+      ["rate-over-max"],
+      ["rate-near-max"],
+      [],
+      ["rate-under-min"],
+    ]);
   });
 
   it("tells a rate as the label does where that is per area, and per land area of the plan else", () => {

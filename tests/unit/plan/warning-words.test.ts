@@ -331,8 +331,8 @@ describe("a plan warns, word for word, of", () => {
           severity: "refusal",
           path: "products[0].rate",
           message:
-            "Product A: The rate is 32 fl_oz/ac, over the label's highest of 24 fl_oz/ac: use no more than the label allows.",
-          figures: { rate: { value: 32, unit: "fl_oz/ac" }, max: { value: 24, unit: "fl_oz/ac" } },
+            "Product A: The rate is 2 pt/ac, over the label's highest of 1.5 pt/ac: use no more than the label allows.",
+          figures: { rate: { value: 2, unit: "pt/ac" }, max: { value: 1.5, unit: "pt/ac" } },
         },
         {
           code: "carrier-under-least",

@@ -26,8 +26,27 @@ describe("checkLabel", () => {
   it("refuses a rate over the label's highest, with both figures", () => {
     const [over] = check({ max: qty(1, "pt/ac") });
     expect(over).toMatchObject({ code: "rate-over-max", severity: "refusal", path: "rate" });
-    expect(over?.figures).toEqual({ rate: qty(24, "fl_oz/ac"), max: qty(16, "fl_oz/ac") });
-    expect(over?.message).toContain("24 fl_oz/ac");
+    expect(over?.figures).toEqual({ rate: qty(1.5, "pt/ac"), max: qty(1, "pt/ac") });
+    expect(over?.message).toContain("1.5 pt/ac");
+  });
+
+  it("tells a rate in the label's own unit, and names what could push it over the limit next to it", () => {
+    // 0.25 % of 20 gal/ac is 0.05 gal/ac, 6.4 fl oz.
+    const quarter = { value: 0.25, unit: "%", basis: "v/v" } as const;
+    const said = (max: LabelLimits["max"], rate: LabelInput["rate"]) =>
+      check({ max: max as typeof quarter }, { rate })[0]?.message;
+    const [pace, measure] = ["a slow step or a worn nozzle", "a measure filled too high"].map(
+      (risk) => (figure: string) =>
+        `The rate is ${figure}, next to the label's highest of ${figure}: ${risk} goes over it.`,
+    ) as [(figure: string) => string, (figure: string) => string];
+    expect(said(quarter, quarter)).toBe(measure("6.4 fl oz/ac"));
+    expect(said(qty(0.25, "gal/100gal"), { parts: 1, to: 400, of: "mix" })).toBe(measure("6.4 fl oz/ac"));
+    expect(said(qty(6.4, "fl_oz/ac"), quarter)).toBe(pace("6.4 fl oz/ac"));
+    expect(said(quarter, qty(6.4, "fl_oz/ac"))).toBe(pace("6.4 fl oz/ac"));
+    expect(said(qty(43.56, "fl_oz/ac"), qty(1, "fl_oz/1000ft2"))).toBe(pace("1 fl oz/1,000 sq ft"));
+    expect(said(undefined, { low: qty(0.1, "gal/100gal"), high: quarter, chosen: quarter })).toBe(
+      measure("6.4 fl oz/ac"),
+    );
   });
 
   it("takes the highest rate itself as allowed, noise included, and warns that it is near", () => {
@@ -125,24 +144,24 @@ describe("checkLabel", () => {
       undefined,
       "rate-over-max",
       "rate",
-      { rate: qty(24, "fl_oz/ac"), max: qty(16, "fl_oz/ac") },
-      "The rate is 24 fl_oz/ac, over the label's highest of 16 fl_oz/ac: use no more than the label allows.",
+      { rate: qty(1.5, "pt/ac"), max: qty(1, "pt/ac") },
+      "The rate is 1.5 pt/ac, over the label's highest of 1 pt/ac: use no more than the label allows.",
     ],
     [
       { min: qty(2, "pt/ac") },
       undefined,
       "rate-under-min",
       "rate",
-      { rate: qty(24, "fl_oz/ac"), min: qty(32, "fl_oz/ac") },
-      "The rate is 24 fl_oz/ac, under the label's lowest of 32 fl_oz/ac: it may not work.",
+      { rate: qty(1.5, "pt/ac"), min: qty(2, "pt/ac") },
+      "The rate is 1.5 pt/ac, under the label's lowest of 2 pt/ac: it may not work.",
     ],
     [
       { max: qty(1.5, "pt/ac") },
       undefined,
       "rate-near-max",
       "rate",
-      { rate: qty(24, "fl_oz/ac"), max: qty(24, "fl_oz/ac") },
-      "The rate is 24 fl_oz/ac, next to the label's highest of 24 fl_oz/ac: a slow step or a worn nozzle goes over it.",
+      { rate: qty(1.5, "pt/ac"), max: qty(1.5, "pt/ac") },
+      "The rate is 1.5 pt/ac, next to the label's highest of 1.5 pt/ac: a slow step or a worn nozzle goes over it.",
     ],
     [
       { leastCarrier: qty(100, "qt/ac") },
@@ -173,24 +192,24 @@ describe("checkLabel", () => {
       { rate: qty(2, "pt/ac") },
       "season-over-max",
       "rate",
-      { rate: qty(24, "fl_oz/ac"), used: qty(32, "fl_oz/ac"), max: qty(48, "fl_oz/ac") },
-      "With 32 fl_oz/ac used already, 24 fl_oz/ac more goes over the label's most of 48 fl_oz/ac in a season.",
+      { rate: qty(1.5, "pt/ac"), used: qty(2, "pt/ac"), max: qty(3, "pt/ac") },
+      "With 2 pt/ac used already, 1.5 pt/ac more goes over the label's most of 3 pt/ac in a season.",
     ],
     [
       { seasonMax: qty(4, "pt/ac") },
       { rate: qty(2, "pt/ac") },
       "season-nearly-used",
       "rate",
-      { rate: qty(24, "fl_oz/ac"), used: qty(32, "fl_oz/ac"), max: qty(64, "fl_oz/ac") },
-      "After this application 8 fl_oz/ac of the season's 64 fl_oz/ac is left: not enough for another at this rate.",
+      { rate: qty(1.5, "pt/ac"), used: qty(2, "pt/ac"), max: qty(4, "pt/ac") },
+      "After this application 0.5 pt/ac of the season's 4 pt/ac is left: not enough for another at this rate.",
     ],
     [
       { seasonMax: qty(4, "pt/ac") },
       undefined,
       "season-unknown",
       "soFar.rate",
-      { rate: qty(24, "fl_oz/ac"), used: qty(0, "fl_oz/ac"), max: qty(64, "fl_oz/ac") },
-      "The label allows 64 fl_oz/ac in a season, and nothing was told about what the plot has had: look it up in the spray record.",
+      { rate: qty(1.5, "pt/ac"), used: qty(0, "pt/ac"), max: qty(4, "pt/ac") },
+      "The label allows 4 pt/ac in a season, and nothing was told about what the plot has had: look it up in the spray record.",
     ],
     [
       { mostApplications: 3 },

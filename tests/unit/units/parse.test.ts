@@ -1,7 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { describeUnit, type ParseOptions, parseQuantity } from "../../../src/units/index.ts";
+import {
+  type Dimension,
+  describeUnit,
+  dimensionOf,
+  type ParseOptions,
+  parseQuantity,
+} from "../../../src/units/index.ts";
 import { simpleUnits } from "../../../src/units/resolve.ts";
 import { knownSpellings } from "../../../src/units/spellings.ts";
+import { COMPOUNDS, TABLE } from "../../../src/units/table.ts";
 import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 type Case = readonly [text: string, value: number, unit: string, options?: ParseOptions];
@@ -294,6 +301,16 @@ describe("parseQuantity refuses", () => {
     expectRefused(() => parseQuantity(text, locale), "unreadable", "text", words);
   });
 
+  it.each(
+    (["us", "imperial", "metric"] as const).flatMap((system) =>
+      (Object.keys({ ...TABLE, ...COMPOUNDS }) as Dimension[]).map((dimension) => ({ system, dimension })),
+    ),
+  )("a number alone, with an example that is read: $dimension, $system", (options) => {
+    const { message } = refusal(() => parseQuantity("20", options));
+    const example = /such as "(5 [^"]+)"/.exec(message)?.[1] ?? "";
+    expect(dimensionOf(parseQuantity(example, options).unit)).toBe(options.dimension);
+  });
+
   it("a number alone, with a unit of what is wanted as the example", () => {
     const wants = (options: ParseOptions, example: string): void =>
       expectRefused(() => parseQuantity("20", options), "unreadable", "text", `such as "5 ${example}"`);
@@ -303,6 +320,7 @@ describe("parseQuantity refuses", () => {
     wants({ dimension: "volumeRate", system: "imperial" }, "imp_gal/ac");
     wants({ dimension: "length", system: "metric" }, "m");
     wants({ dimension: "time" }, "s");
+    wants({ dimension: "fraction" }, "%");
   });
 
   it.each([
