@@ -3,6 +3,7 @@ import { scale } from "../units/quantity.js";
 import { type WrittenAlert, writtenAlerts } from "./alerts.js";
 import { toldPlan } from "./in-units.js";
 import { type Fact, type WrittenDose, writtenDoses } from "./loads.js";
+import { rateFacts } from "./rates.js";
 import { cautionTexts, loadTitle, mixingText, type WorksheetOptions } from "./worksheet.js";
 import { filled } from "./write.js";
 import { type Writer, writerFor } from "./writer.js";
@@ -81,6 +82,7 @@ export function fieldCard(plan: Plan, options: WorksheetOptions = {}): FieldCard
     facts: [
       { name: text.treatedArea, value: writer.short(shown.area.treated) },
       { name: text.outputRate, value: writer.short(shown.rate) },
+      ...rateFacts(shown, writer),
       { name: text.mixInAll, value: writer.short(shown.carrier.total) },
     ],
     order: [text.fillingOrder, ...(shown.mixingOrder ? [mixingText(shown.mixingOrder, writer)] : [])],

@@ -6,6 +6,7 @@ import { type WrittenAlert, writtenAlerts } from "./alerts.js";
 import { toldPlan } from "./in-units.js";
 import { type WrittenLine, writtenLines } from "./lines.js";
 import { type Fact, type WrittenDose, writtenDoses } from "./loads.js";
+import { rateFacts } from "./rates.js";
 import { filled } from "./write.js";
 import { type Writer, type WritingOptions, writerFor } from "./writer.js";
 
@@ -135,11 +136,14 @@ export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet
       doses: doses.loads[at] as readonly WrittenDose[],
     })),
     totals: doses.totals,
-    steps: steps.map(({ step, product = "", load = 0, lines }, at) => ({
-      number: writer.count(at + 1),
-      title: filled(messages.steps[step], { product, load: writer.count(load) }),
-      lines: writtenLines(lines, writer),
-    })),
+    // A dose that cannot be measured has no working.
+    steps: steps
+      .filter(({ lines }) => lines.length > 0)
+      .map(({ step, product = "", load = 0, lines }, at) => ({
+        number: writer.count(at + 1),
+        title: filled(messages.steps[step], { product, load: writer.count(load) }),
+        lines: writtenLines(lines, writer),
+      })),
     cautions: cautionTexts(shown, writer),
     rounding: text.rounding,
     headings: {
@@ -174,7 +178,10 @@ export function cautionTexts({ cautions }: Plan, { messages }: Writer): string[]
   return cautions.map(({ code, message }) => messages.cautions[code] ?? message);
 }
 
-function summary({ area, rate, carrier, leftover }: Plan, { messages: { text }, short }: Writer): Fact[] {
+function summary(plan: Plan, writer: Writer): Fact[] {
+  const { area, rate, carrier, leftover } = plan;
+  const { messages, short } = writer;
+  const { text } = messages;
   const { landArea } = unitsLike(rate.unit);
   const both = (quantity: Quantity, unit: Unit): string =>
     quantity.unit === unit
@@ -184,6 +191,7 @@ function summary({ area, rate, carrier, leftover }: Plan, { messages: { text }, 
     { name: text.treatedArea, value: both(area.treated, landArea) },
     ...(area.ground ? [{ name: text.groundArea, value: both(area.ground, landArea) }] : []),
     { name: text.outputRate, value: short(rate) },
+    ...rateFacts(plan, writer),
     {
       name: text.mixInAll,
       value: filled(text.mixParts, {

@@ -173,7 +173,7 @@ describe.skipIf(path === undefined && !process.env.CI)("a sheet in a browser", (
     expect(await load.getByRole("columnheader").allInnerTexts()).toEqual(["Product", "Amount", "Measure"]);
     expect(await load.getByRole("rowheader").allInnerTexts()).toEqual(["Product A", "Product B"]);
     expect(await load.getByRole("cell").first().textContent()).toBe("2.177 fl oz");
-    expect(await page.getByRole("table", { name: "The job" }).getByRole("rowheader").count()).toBe(5);
+    expect(await page.getByRole("table", { name: "The job" }).getByRole("rowheader").count()).toBe(7);
   });
 
   it("has boxes that are ticked by their text, with no script", async () => {
