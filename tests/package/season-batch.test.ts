@@ -209,7 +209,7 @@ describe("the sample's doses", () => {
     const wanted = [
       '6 row_length (ft): Given "about 90"; wanted a number',
       "10 band_width (in): Given 66 in at a spacing of 5 ft",
-      "11 rate: Product A: The rate is 64 fl_oz/ac, over the label's highest of 48 fl_oz/ac",
+      "11 rate: Product A: The rate is 4 pt/ac, over the label's highest of 3 pt/ac",
       "12 tank (gal): Nothing given; wanted a volume",
       "13 rate: Given 2 lb/ac, a weight per area, for a liquid product",
       "16 plot.base: Nothing given; wanted a length",
