@@ -60,6 +60,7 @@ export const ENGLISH: Messages = {
     waterFor: "{water} of water and the products below; enough for {area}",
     mixingOrder:
       "Pour in this order, each stirred in before the next, unless the label says otherwise: {order}.",
+    doNotMix: "Do not mix: see what is to be looked at first.",
     halfFill: "Pour in about {half} of clean water, and start the agitation.",
     pour: "{product}: {amount}. Measure {measures} ({remark}).",
     pourOtherwise: "{product}: {amount}. Not measurable with these tools: get one that measures it.",

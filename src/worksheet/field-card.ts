@@ -46,7 +46,8 @@ export interface FieldCard {
  *
  * Half of the water goes in first, then the products in their order of mixing (the order of the job where that is not
  * known), then water up to the mark: common practice, no source; the label's own order goes before it, and the card says
- * so. Printed amounts are rounded down.
+ * so. Printed amounts are rounded down. Where the plan refuses the job, the card says so in place of the loads; the
+ * worksheet has their figures.
  *
  * @param plan - a finished plan
  * @param options - as for `worksheet`
@@ -74,6 +75,10 @@ export function fieldCard(plan: Plan, options: WorksheetOptions = {}): FieldCard
   const { language, text } = writer.messages;
   const { plan: shown } = toldPlan(plan, options.units);
   const doses = writtenDoses(shown, writer).loads;
+  // A card goes to the tank, where nobody reads twice: of what is not to be sprayed it does not tell how to mix it.
+  const refused = shown.warnings.some(({ severity }) => severity === "refusal");
+  const mixed = refused ? [] : shown.loads;
+  const order = [text.fillingOrder, ...(shown.mixingOrder ? [mixingText(shown.mixingOrder, writer)] : [])];
   return {
     kind: "field-card",
     language,
@@ -85,8 +90,8 @@ export function fieldCard(plan: Plan, options: WorksheetOptions = {}): FieldCard
       ...rateFacts(shown, writer),
       { name: text.mixInAll, value: writer.short(shown.carrier.total) },
     ],
-    order: [text.fillingOrder, ...(shown.mixingOrder ? [mixingText(shown.mixingOrder, writer)] : [])],
-    loads: shown.loads.map((load, at) => ({
+    order: refused ? [text.doNotMix] : order,
+    loads: mixed.map((load, at) => ({
       title: loadTitle(load.number, shown, writer),
       steps: steps(load, inOrder(doses[at] ?? [], shown), writer),
     })),

@@ -68,6 +68,7 @@ export type TextKey =
   | "fillTo"
   | "waterFor"
   | "mixingOrder"
+  | "doNotMix"
   | "halfFill"
   | "pour"
   | "pourOtherwise"

@@ -381,6 +381,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     expect(await textOf(page, "#found > :nth-child(2) > .refusal")).toContain("Do not spray");
     await page.emulateMedia({ media: "print" });
     expect(await textOf(page, "#card")).toContain("Do not spray");
+    expect(await textOf(page, "#card")).not.toContain("Load 1");
   });
 
   it("says what is missing, leads there, and does not nag before", async () => {

@@ -578,6 +578,7 @@ export const GERMAN: Messages = {
     fillTo: "auffüllen bis {carrier}",
     waterFor: "{water} Wasser und die Mittel; genug für {area}",
     mixingOrder: "Reihenfolge, wenn die Anleitung nichts anderes sagt: {order}.",
+    doNotMix: "Nicht ansetzen: siehe die Hinweise oben.",
     halfFill: "Etwa {half} Wasser einfüllen, Rührwerk an.",
     pour: "{product}: {amount}. Abmessen: {measures} ({remark}).",
     pourOtherwise: "{product}: {amount}. Mit diesem Gerät nicht zu messen.",

@@ -62,12 +62,25 @@ describe("a field card", () => {
     expect(severities).not.toContain("note");
     expect(severities.lastIndexOf("refusal")).toBeLessThan(severities.indexOf("warning"));
     expect(worksheet(doubtful).warnings.map(({ severity }) => severity)).toContain("note");
-    const text = renderText(fieldCard(doubtful));
-    expect(text.indexOf("Do not spray")).toBeLessThan(text.indexOf("Load 1"));
+  });
+
+  it("does not tell how to mix what is not to be sprayed", () => {
+    const refused = fieldCard(planApplication(DOUBTFUL));
+    expect(refused.loads).toEqual([]);
+    expect(refused.order).toEqual(["Do not mix: see what is to be looked at first."]);
+    const text = renderText(refused);
+    expect(text.indexOf("Do not spray")).toBeLessThan(text.indexOf("Do not mix"));
+    expect(text).not.toContain("[ ]");
   });
 
   it("does not tell a dose that cannot be measured as if it could", () => {
-    const [, second] = fieldCard(planApplication(DOUBTFUL)).loads[0]?.steps.slice(1, 3) ?? [];
+    const [first, other] = DOUBTFUL.products as [
+      (typeof DOUBTFUL.products)[number],
+      (typeof DOUBTFUL.products)[number],
+    ];
+    const { label: _, ...unlimited } = first;
+    const allowed = planApplication({ ...DOUBTFUL, products: [unlimited, other] });
+    const [, second] = fieldCard(allowed).loads[0]?.steps.slice(1, 3) ?? [];
     expect(second).toMatch(/^Product B: .* mL\. Not measurable/);
     expect(second).not.toMatch(/Measure /);
   });
