@@ -338,7 +338,7 @@ export function marksOf({ capacity, graduation, least }: MeasuringTool): {
 
 /** Refuses what is neither a volume nor a weight above 0, and says which of the two it is. */
 export function checkedSize(size: Quantity<VolumeUnit | MassUnit>, path: string): "volume" | "mass" {
-  checkShape(size, path);
+  checkShape(size, path, "fl_oz");
   const { dimension } = resolveUnit(size.unit, `${path}.unit`);
   if (dimension !== "volume" && dimension !== "mass") {
     throw new SprayMathError(

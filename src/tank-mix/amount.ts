@@ -7,7 +7,7 @@ import type { Mass, Quantity, Unit, Volume } from "../units/types.js";
 
 /** Refuses what is not an amount of product, a volume or a weight above 0, and says which of the two it is. */
 export function checkedAmount(amount: Volume | Mass, path: string): "volume" | "mass" {
-  checkShape(amount, path);
+  checkShape(amount, path, "fl_oz");
   const { dimension } = resolveUnit(amount.unit, `${path}.unit`);
   if (dimension !== "volume" && dimension !== "mass") {
     throw new SprayMathError(

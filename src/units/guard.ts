@@ -34,7 +34,7 @@ function firstInUnit<T extends Unit>(
   path: string,
   range: Range,
 ): number {
-  checkShape(quantity, path);
+  checkShape(quantity, path, unit);
   const { value, unit: given } = quantity as Quantity;
   const wanted = resolveUnit(unit, "unit").dimension;
   if (resolveUnit(given, `${path}.unit`).dimension !== wanted) {

@@ -2,20 +2,24 @@ import { SprayMathError, shown } from "../errors.js";
 import { isUnit, resolveUnit } from "./resolve.js";
 import type { AreaKind, FractionBasis, Quantity, Unit } from "./types.js";
 
-/** Refuses what is not `{ value: finite number, unit: known unit }`. */
-export function checkShape(quantity: unknown, path: string): asserts quantity is Quantity {
+/** Refuses what is not `{ value: finite number, unit: known unit }`; `example` is a unit of what is wanted. */
+export function checkShape(
+  quantity: unknown,
+  path: string,
+  example: Unit = "ft",
+): asserts quantity is Quantity {
   if (quantity === undefined || quantity === null) {
     throw new SprayMathError(
       "missing",
       path,
-      `Nothing given; wanted a number with its unit, such as { value: 5, unit: "ft" }.`,
+      `Nothing given; wanted a number with its unit, such as { value: 5, unit: "${example}" }.`,
     );
   }
   if (typeof quantity !== "object" || Array.isArray(quantity)) {
     throw new SprayMathError(
       "not-a-quantity",
       path,
-      `Given ${shown(quantity)}; wanted a number with its unit, such as { value: 5, unit: "ft" }.`,
+      `Given ${shown(quantity)}; wanted a number with its unit, such as { value: 5, unit: "${example}" }.`,
     );
   }
   const { value, unit } = quantity as Partial<Quantity>;

@@ -400,7 +400,7 @@ describe("what plan says of input that cannot be", () => {
       () => done({ finished }),
       "missing",
       "actual.left",
-      'Nothing given; wanted a number with its unit, such as { value: 5, unit: "ft" }.',
+      'Nothing given; wanted a number with its unit, such as { value: 5, unit: "L" }.',
     ],
     [
       () => done({ finished, left, used: [left, left] }),

@@ -359,7 +359,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => rate({ contains: half, density: null }),
       "missing",
       "density",
-      'Nothing given; wanted a number with its unit, such as { value: 5, unit: "ft" }.',
+      'Nothing given; wanted a number with its unit, such as { value: 5, unit: "lb/fl_oz" }.',
     ],
     [
       () => rate({ activeIngredient: qty(1e308, "lb/ac"), contains: qty(1e-300, "lb/gal") }),
