@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import {
   type MeasuringTool,
   measureOut,
@@ -6,6 +6,8 @@ import {
   toolSet,
   toolSetNames,
 } from "../../../src/household/index.ts";
+import { preparedTools } from "../../../src/household/prepared.ts";
+import { checkedTools } from "../../../src/household/tools.ts";
 import { convert, qty, type Volume, valueIn } from "../../../src/units/index.ts";
 import { exactSize } from "../../helpers/definitions.ts";
 import { Rational } from "../../helpers/rational.ts";
@@ -252,9 +254,12 @@ describe("the sets of tools", () => {
 describe("a list of the caller's own", () => {
   type Loose = { name: string; capacity: Volume; graduation?: Volume; least?: Volume };
   const amount = qty(7.5, "mL");
-  let jug: Loose;
-  let tools: Loose[];
-  const told = (): string => {
+  interface Kit {
+    readonly jug: Loose;
+    readonly tools: Loose[];
+  }
+
+  const told = (tools: Loose[]): string => {
     const dose = measureOut({ amount, tools, rule: "never-over", limitPercent: 50 });
     if (!dose.ok) return dose.issue.code;
     return dose.parts
@@ -262,64 +267,123 @@ describe("a list of the caller's own", () => {
       .join();
   };
 
-  beforeEach(() => {
-    jug = { name: "jug", capacity: qty(10, "mL"), graduation: qty(1, "mL"), least: qty(2, "mL") };
-    tools = [jug];
-    expect(told()).toBe("1 jug 7");
-    expect(told()).toBe("1 jug 7");
-  });
+  /** A jug in a list that has been measured with. */
+  function usedKit(): Kit {
+    const jug = { name: "jug", capacity: qty(10, "mL"), graduation: qty(1, "mL"), least: qty(2, "mL") };
+    const tools: Loose[] = [jug];
+    expect(told(tools)).toBe("1 jug 7");
+    expect(told(tools)).toBe("1 jug 7");
+    return { jug, tools };
+  }
 
-  it.each<[string, string, () => void]>([
+  it.each<[string, string, (kit: Kit) => void]>([
     [
       "another capacity",
       "1 jug 4,1 jug 3.5",
-      () => Object.assign(jug, { capacity: qty(4, "mL"), graduation: qty(0.5, "mL") }),
+      ({ jug }) => Object.assign(jug, { capacity: qty(4, "mL"), graduation: qty(0.5, "mL") }),
     ],
-    ["another size in place", "1 jug 5", () => Object.assign(jug.graduation as Volume, { value: 5 })],
+    ["another size in place", "1 jug 5", ({ jug }) => Object.assign(jug.graduation as Volume, { value: 5 })],
     [
       "another unit in place",
       "not-measurable",
-      () =>
+      ({ jug }) =>
         Object.assign(jug.capacity, { value: 2, unit: "L" }) &&
         Object.assign(jug, { graduation: qty(1, "L"), least: undefined }),
     ],
-    ["no marks", "not-measurable", () => Object.assign(jug, { graduation: undefined, least: undefined })],
-    ["a higher least", "not-measurable", () => Object.assign(jug, { least: qty(8, "mL") })],
+    [
+      "no marks",
+      "not-measurable",
+      ({ jug }) => Object.assign(jug, { graduation: undefined, least: undefined }),
+    ],
+    ["a higher least", "not-measurable", ({ jug }) => Object.assign(jug, { least: qty(8, "mL") })],
     [
       "another tool in its place",
       "3 spoon whole",
-      () => (tools[0] = { name: "spoon", capacity: qty(2, "mL") }),
+      ({ tools }) => (tools[0] = { name: "spoon", capacity: qty(2, "mL") }),
     ],
     [
       "one more tool",
       "1 jug 7,1 dropper whole",
-      () => tools.push({ name: "dropper", capacity: qty(0.5, "mL") }),
+      ({ tools }) => tools.push({ name: "dropper", capacity: qty(0.5, "mL") }),
     ],
   ])("is looked at again with %s: %s", (_, wanted, change) => {
-    change();
-    expect(told()).toBe(wanted);
+    const kit = usedKit();
+    change(kit);
+    expect(told(kit.tools)).toBe(wanted);
+  });
+
+  it("is one list of ours, for as long as it says the same", () => {
+    const { tools } = usedKit();
+    tools.push(
+      { name: "dropper", capacity: qty(0.5, "mL") },
+      { name: "tube", capacity: qty(2, "mL"), graduation: qty(1, "mL") },
+    );
+    const kept = checkedTools(tools);
+    expect(kept).toEqual(tools);
+    expect(kept).not.toBe(tools);
+    expect(checkedTools(tools)).toBe(kept);
+    expect(checkedTools([...tools])).not.toBe(kept);
+    const changes: ((tool: Loose) => unknown)[] = [
+      (tool) => (tool.name = "can"),
+      (tool) => (tool.capacity = qty(9, "mL")),
+      (tool) => (tool.capacity = qty(9, "tsp")),
+      (tool) => (tool.graduation = qty(3, "mL")),
+      (tool) => (tool.least = qty(3, "mL")),
+      (tool) => delete tool.least,
+    ];
+    for (const change of changes) {
+      const before = checkedTools(tools);
+      change(tools[0] as Loose);
+      expect(checkedTools(tools)).not.toBe(before);
+      expect(checkedTools(tools)).toBe(checkedTools(tools));
+    }
+  });
+
+  it("is compared in whole numbers where its sizes and the unit share a measure", () => {
+    const spoons = preparedTools(checkedTools("us-spoons"));
+    // 6 teaspoons to the fluid ounce, 8 eighths to the teaspoon (NIST Handbook 44 (2024), Appendix C).
+    expect(spoons.sizeOf("fl_oz")).toEqual({ size: 48, whole: true });
+    expect(spoons.sizeOf("gal")).toEqual({ size: 128 * 48, whole: true });
+    expect(spoons.sizeOf("mL").whole).toBe(false);
+    const liter = preparedTools(checkedTools([{ name: "jug", capacity: qty(1, "L") }]));
+    expect(liter.sizeOf("m3")).toEqual({ size: 1000, whole: true });
+    expect(liter.sizeOf("gal")).toEqual({ size: 3.785411784, whole: false });
+    // A third of a cup, as a float, shares nothing with it that is worth the name.
+    const third = preparedTools(
+      checkedTools([
+        { name: "1/3 cup", capacity: qty(1 / 3, "cup") },
+        { name: "cup", capacity: qty(1, "cup") },
+      ]),
+    );
+    expect(third.sizeOf("cup").whole).toBe(false);
   });
 
   it("comes back as the tools that are in it, also where one has been put in for its like", () => {
+    const { jug, tools } = usedKit();
     const like = { ...jug };
     tools[0] = like;
     const dose = measureOut({ amount, tools, rule: "never-over", limitPercent: 50 });
     expect(dose.ok && dose.parts[0]?.tool).toBe(like);
   });
 
-  it.each<[string, string, () => void]>([
-    ["no capacity", "missing tools[0].capacity", () => Object.assign(jug, { capacity: null })],
+  it.each<[string, string, (kit: Kit) => void]>([
+    ["no capacity", "missing tools[0].capacity", ({ jug }) => Object.assign(jug, { capacity: null })],
     [
       "a unit that is none",
       "unknown-unit tools[0].capacity.unit",
-      () => Object.assign(jug.capacity, { unit: "mls" }),
+      ({ jug }) => Object.assign(jug.capacity, { unit: "mls" }),
     ],
-    ["marks that are none", "missing tools[0].graduation", () => Object.assign(jug, { graduation: null })],
-    ["no name", "unreadable tools[0].name", () => (jug.name = "")],
-    ["no tool", "missing tools[0]", () => tools.splice(0, 1, null as never)],
-    ["nothing in it", "too-few tools", () => tools.pop()],
+    [
+      "marks that are none",
+      "missing tools[0].graduation",
+      ({ jug }) => Object.assign(jug, { graduation: null }),
+    ],
+    ["no name", "unreadable tools[0].name", ({ jug }) => (jug.name = "")],
+    ["no tool", "missing tools[0]", ({ tools }) => tools.splice(0, 1, null as never)],
+    ["nothing in it", "too-few tools", ({ tools }) => tools.pop()],
   ])("is refused with %s", (_, wanted, change) => {
-    change();
-    expect(faultOf(told)).toBe(wanted);
+    const kit = usedKit();
+    change(kit);
+    expect(faultOf(() => told(kit.tools))).toBe(wanted);
   });
 });
