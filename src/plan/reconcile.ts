@@ -309,7 +309,7 @@ function seasonOf(plan: Plan, k: number, plot: AppliedPlot): SeasonTotal {
   const { name, soFar } = plan.input.products[k] as Plan["input"]["products"][number];
   const { rate } = plot.products[k] as AppliedProduct;
   if (soFar === undefined) return { name };
-  const plain = perTreated(soFar.rate);
+  const plain = perTreated(soFar.rate, `products[${k}].soFar.rate`);
   const known = plain !== undefined || soFar.applications === 0;
   const earlier =
     plain === undefined
@@ -328,8 +328,8 @@ function seasonOf(plan: Plan, k: number, plot: AppliedPlot): SeasonTotal {
 }
 
 /** What was used per treated area, where it is told so. */
-function perTreated(rate: SeasonRate | undefined): VolumeRate | MassRate | undefined {
-  if (rate === undefined || "unit" in rate) return rate;
+function perTreated(rate: SeasonRate | undefined, path: string): VolumeRate | MassRate | undefined {
+  if (rate === undefined || "unit" in checkedObject(rate, path)) return rate as VolumeRate | undefined;
   const treated = "per" in rate && (rate.per === "treated" || rate.per === "broadcast");
   return treated ? rate.rate : undefined;
 }

@@ -12,7 +12,7 @@ import {
 import { qty } from "../../../src/units/index.ts";
 import { CONDITIONS, MEASUREMENTS } from "../../helpers/output-rate-samples.ts";
 import { CALIBRATIONS, PLOTS } from "../../helpers/plan-inputs.ts";
-import { expectRefused } from "../../helpers/refusal.ts";
+import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 const JOB: PlanInput = {
   plot: { kind: "row-bands", name: "East rows", rows: 10, rowLength: qty(50, "m"), bandWidth: qty(60, "cm") },
@@ -496,6 +496,8 @@ describe("reconcile", () => {
     });
     expect(season({ applications: 1 })).toEqual({ name: "Product A", applications: 2 });
     expect(season({})).toEqual({ name: "Product A" });
+    for (const junk of [5, null, "2 L/ha", [2]])
+      expect(refusal(() => season({ rate: junk as never })).path).toBe("products[0].soFar.rate");
   });
 
   it("keeps the record that 7 CFR 110.3(a) asks for, and says what is missing in it", () => {
