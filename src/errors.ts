@@ -12,6 +12,7 @@
  * - `too-few`: a list shorter than the formula needs
  * - `conflict`: values that cannot all be true, or one too many to solve for
  * - `unknown-choice`: a name that is not among the ones offered
+ * - `unknown-field`: a field that the function does not know, such as a misspelt one
  * - `unreadable`: text that could not be read as a quantity
  * - `not-measurable`: an amount that cannot be measured with the tools within the limit
  */
@@ -27,18 +28,30 @@ export type ErrorCode =
   | "too-few"
   | "conflict"
   | "unknown-choice"
+  | "unknown-field"
   | "unreadable"
   | "not-measurable";
 
-/** One fault of several found at once. */
+/** What a message is about, as data: what was given, the limit, the choices, what was probably meant. */
+export type Figures = Readonly<
+  Record<string, { readonly value: number; readonly unit: string } | number | string | readonly string[]>
+>;
+
+/** One fault, as data first and words second, so that an app can put it into its own words or language. */
 export interface Issue {
   /** The kind of fault. */
   readonly code: ErrorCode;
+  /** Which fault of its kind, such as `bands-overlap`: one key for each sentence. */
+  readonly key: string;
   /** The argument's place, such as `products[1].rate`; empty for the whole input. */
   readonly path: string;
-  /** What was given, what is wanted, how to mend it. */
+  /** The figures of the message. */
+  readonly figures: Figures;
+  /** What is wrong and what to do, in plain English. */
   readonly message: string;
 }
+
+const MARK: unique symbol = Symbol.for("swath-to-spoon.SprayMathError") as never;
 
 /**
  * The one error this library throws.
@@ -57,24 +70,80 @@ export interface Issue {
 export class SprayMathError extends Error implements Issue {
   /** The kind of fault. */
   readonly code: ErrorCode;
+  /** Which fault of its kind. */
+  readonly key: string;
   /** The argument's place, such as `products[1].rate`; empty for the whole input. */
   readonly path: string;
+  /** The figures of the message. */
+  readonly figures: Figures;
   /** Every fault found, where more than one was looked for; otherwise this one alone. */
   readonly issues: readonly Issue[];
 
   /**
    * @param code - the kind of fault
    * @param path - the argument's place
-   * @param message - what was given, what is wanted, how to mend it
-   * @param issues - every fault found, where several were looked for
+   * @param message - what is wrong and what to do
+   * @param more - the finer key, the figures of the message, and every fault where several were found
    */
-  constructor(code: ErrorCode, path: string, message: string, issues?: readonly Issue[]) {
+  constructor(
+    code: ErrorCode,
+    path: string,
+    message: string,
+    more: { readonly key?: string; readonly figures?: Figures; readonly issues?: readonly Issue[] } = {},
+  ) {
     super(message);
+    const { key = code, figures = {}, issues } = more;
     this.name = "SprayMathError";
     this.code = code;
+    this.key = key;
     this.path = path;
-    this.issues = issues ?? [{ code, path, message }];
+    this.figures = figures;
+    this.issues = issues ?? [{ code, key, path, figures, message }];
+    Object.defineProperty(this, MARK, { value: true });
   }
+
+  /** The error as plain data, for a message to another thread or a server's answer. */
+  toJSON(): Issue & { readonly name: "SprayMathError"; readonly issues: readonly Issue[] } {
+    const { code, key, path, figures, message, issues } = this;
+    return { name: "SprayMathError", code, key, path, figures, message, issues };
+  }
+}
+
+/**
+ * Whether a value is this library's error: one thrown by this copy of the library, by another copy in the same program (the
+ * CommonJS one beside the ESM one, another realm), or what {@link SprayMathError.toJSON} made of one.
+ *
+ * @param value - anything, such as what was caught
+ * @returns true for this library's errors
+ *
+ * @example
+ * ```ts
+ * import { isSprayMathError, qty } from "swath-to-spoon";
+ *
+ * try {
+ *   qty(Number.NaN, "ft");
+ * } catch (error) {
+ *   console.log(isSprayMathError(error)); // true
+ *   console.log(isSprayMathError(JSON.parse(JSON.stringify(error)))); // true
+ * }
+ * ```
+ */
+export function isSprayMathError(value: unknown): value is SprayMathError {
+  if (typeof value !== "object" || value === null) return false;
+  const error = value as { readonly name?: unknown; readonly issues?: unknown; readonly [MARK]?: unknown };
+  return error[MARK] === true || (error.name === "SprayMathError" && Array.isArray(error.issues));
+}
+
+/** The error for several faults found at once: that of the first, with all of them in `issues`. */
+export function errorOf(issues: readonly Issue[]): SprayMathError {
+  const [first] = issues as readonly [Issue];
+  const { code, key, path, figures, message } = first;
+  const count = issues.length;
+  return new SprayMathError(code, path, count === 1 ? message : `${message} (${count} errors in all.)`, {
+    key,
+    figures,
+    issues,
+  });
 }
 
 /** Puts two parts of a path together: `products[1]` and `rate` give `products[1].rate`. */
@@ -104,7 +173,11 @@ export function moved<T>(move: (path: string) => string, work: () => T): T {
   } catch (error) {
     if (!(error instanceof SprayMathError)) throw error;
     const issues = error.issues.map((issue) => ({ ...issue, path: move(issue.path) }));
-    throw new SprayMathError(error.code, move(error.path), error.message, issues);
+    throw new SprayMathError(error.code, move(error.path), error.message, {
+      key: error.key,
+      figures: error.figures,
+      issues,
+    });
   }
 }
 

@@ -1,5 +1,5 @@
 export * from "./area/index.js";
-export { type ErrorCode, type Issue, SprayMathError } from "./errors.js";
+export { type ErrorCode, type Figures, type Issue, isSprayMathError, SprayMathError } from "./errors.js";
 export * from "./household/index.js";
 export * from "./output-rate/index.js";
 export * from "./plan/index.js";

@@ -104,7 +104,9 @@ export function measureOut<U extends VolumeUnit | MassUnit>(
     ok: false,
     issue: {
       code: "not-measurable",
+      key: "not-measurable",
       path: "amount",
+      figures: { amount },
       message: refusal(request, dose, suggestions),
     },
     ...(dose && dose.scoops > 0 && { best: dose }),

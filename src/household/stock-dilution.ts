@@ -99,7 +99,10 @@ export function stockDilution<U extends VolumeUnit | MassUnit>(
 }
 
 function refused(message: string): NoStockDilution {
-  return { ok: false, issue: { code: "not-measurable", path: "amount", message } };
+  return {
+    ok: false,
+    issue: { code: "not-measurable", key: "no-stock", path: "amount", figures: {}, message },
+  };
 }
 
 /** The stock that {@link stockDilution} describes, or nothing where none does within the limit. */

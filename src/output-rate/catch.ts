@@ -8,6 +8,7 @@ import type {
   Mass,
   MassRate,
   MassRateUnit,
+  Measured,
   Quantity,
   Speed,
   Time,
@@ -19,7 +20,6 @@ import type {
 } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { amountKind } from "./amount.js";
-import type { Measured } from "./measured.js";
 import { toldIn, totalOf } from "./result.js";
 import { speedFrom, type TimedDistance } from "./speed.js";
 import { toldLines } from "./told-lines.js";

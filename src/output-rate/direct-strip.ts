@@ -5,6 +5,7 @@ import type {
   Area,
   AreaUnit,
   Length,
+  Measured,
   Quantity,
   Unit,
   Volume,
@@ -13,7 +14,6 @@ import type {
   VolumeUnit,
 } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import type { Measured } from "./measured.js";
 import { toldIn } from "./result.js";
 import { toldLines } from "./told-lines.js";
 

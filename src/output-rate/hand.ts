@@ -1,9 +1,8 @@
 import { SprayMathError } from "../errors.js";
 import { areaIn, checkedCount, checkedObject, inUnit, unitsWith } from "../units/guard.js";
 import type { GivenTerm } from "../units/lines.js";
-import type { Length, Quantity, TreatedArea, Unit, Volume } from "../units/types.js";
+import type { Length, Measured, Quantity, TreatedArea, Unit, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import type { Measured } from "./measured.js";
 import { toldIn } from "./result.js";
 import { toldLines } from "./told-lines.js";
 import type { RowRates } from "./tree-row.js";

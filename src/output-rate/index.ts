@@ -28,7 +28,6 @@ export {
   type ReadingPair,
 } from "./direct-strip.js";
 export { type HandInput, handRate, handRateWorking } from "./hand.js";
-export type { Measured } from "./measured.js";
 export type {
   CatchMeasurement,
   DirectStripMeasurement,

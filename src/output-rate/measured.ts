@@ -1,19 +1,6 @@
 import { SprayMathError } from "../errors.js";
 import { inUnit } from "../units/guard.js";
-import type { Quantity, UnitLike } from "../units/types.js";
-
-/**
- * A quantity that was read off an instrument, with how finely it reads or how sure the reading is. Both are optional, and
- * only one of them may be given.
- *
- * @typeParam Q - the quantity: a `Length`, a `Volume` and so on
- */
-export type Measured<Q extends Quantity> = Q & {
-  /** The smallest step the instrument shows, such as the 1 s of a watch or the 10 mL between two marks of a jug. More than 0. */
-  readonly resolution?: Quantity<Q["unit"]>;
-  /** The standard uncertainty of the reading: one standard deviation. 0 or more; 0 says that it is exact. */
-  readonly uncertainty?: Quantity<Q["unit"]>;
-};
+import type { Measured, Quantity, UnitLike } from "../units/types.js";
 
 /**
  * The standard uncertainty of a reading, in the reading's own unit; nothing where it does not say. A reading to the

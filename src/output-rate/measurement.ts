@@ -1,12 +1,11 @@
 import { SprayMathError } from "../errors.js";
 import { checkedChoice, checkedObject, inUnit } from "../units/guard.js";
 import { resolveUnit } from "../units/resolve.js";
-import type { Flow, Length, MassRate, Speed, VolumeRate } from "../units/types.js";
+import type { Flow, Length, MassRate, Measured, Speed, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { type CatchInput, catchRate, catchRateWorking } from "./catch.js";
 import { type DirectReading, directStripRate, directStripRateWorking } from "./direct-strip.js";
 import { type HandInput, handRate, handRateWorking } from "./hand.js";
-import type { Measured } from "./measured.js";
 import { solveOutput, solveOutputWorking } from "./solve.js";
 import { type StripRun, stripRate, stripRateWorking } from "./strip.js";
 import { type StripRunsInput, stripRuns, stripRunsWorking } from "./strip-runs.js";

@@ -8,6 +8,7 @@ import type {
   Mass,
   MassFlow,
   MassRate,
+  Measured,
   Quantity,
   Speed,
   Unit,
@@ -16,7 +17,6 @@ import type {
 } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { type Catches, type CatchInput, catchRate, checkedCatches } from "./catch.js";
-import type { Measured } from "./measured.js";
 import { toldIn, totalOf } from "./result.js";
 import type { TimedDistance } from "./speed.js";
 import { spreadLines, standardDeviation } from "./strip-runs.js";

@@ -1,7 +1,7 @@
 import { convert } from "../units/convert.js";
-import type { Quantity } from "../units/types.js";
+import type { Measured, Quantity } from "../units/types.js";
 import { isTimed } from "./catch.js";
-import { type Measured, standardUncertainty } from "./measured.js";
+import { standardUncertainty } from "./measured.js";
 import { type Measurement, measuredRate } from "./measurement.js";
 import { totalOf } from "./result.js";
 import { stripRuns } from "./strip-runs.js";

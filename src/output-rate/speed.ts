@@ -1,9 +1,8 @@
 import { within } from "../errors.js";
 import { checkedList, checkedObject, inUnit, unitsWith } from "../units/guard.js";
 import { sum } from "../units/quantity.js";
-import type { Length, Speed, Time } from "../units/types.js";
+import type { Length, Measured, Speed, Time } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import type { Measured } from "./measured.js";
 import { toldIn } from "./result.js";
 import { toldLines } from "./told-lines.js";
 

@@ -4,6 +4,7 @@ import type {
   Mass,
   MassRate,
   MassRateUnit,
+  Measured,
   Quantity,
   Unit,
   Volume,
@@ -12,7 +13,6 @@ import type {
 } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { amountKind } from "./amount.js";
-import type { Measured } from "./measured.js";
 import { toldIn } from "./result.js";
 import { toldLines } from "./told-lines.js";
 

@@ -1,7 +1,6 @@
 import { checkedCount, checkedNumber, checkedObject, inUnit, unitsWith } from "../units/guard.js";
-import type { Length, Volume, VolumePerLength, VolumeRate } from "../units/types.js";
+import type { Length, Measured, Volume, VolumePerLength, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import type { Measured } from "./measured.js";
 import { toldIn } from "./result.js";
 import { toldLines } from "./told-lines.js";
 

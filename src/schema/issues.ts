@@ -76,14 +76,20 @@ export function asRawIssue(error: SprayMathError, input: unknown): RawIssue {
 /** All faults that zod found, as the library's one error; its path is the first one's. */
 export function asSprayMathError(found: readonly FinalIssue[]): SprayMathError {
   const issues = found.map(
-    (issue): Issue => ({ code: codeOf(issue), path: pathOf(issue.path), message: issue.message }),
+    (issue): Issue => ({
+      code: codeOf(issue),
+      key: codeOf(issue),
+      path: pathOf(issue.path),
+      figures: {},
+      message: issue.message,
+    }),
   );
   const { code, path, message } = issues[0] as Issue;
   return new SprayMathError(
     code,
     path,
     issues.length === 1 ? message : `${message} (The first of ${issues.length} faults.)`,
-    issues,
+    { issues },
   );
 }
 

@@ -1,5 +1,5 @@
 import { moved, SprayMathError, shown, within } from "../errors.js";
-import { type Measured, standardUncertainty } from "../output-rate/measured.js";
+import { standardUncertainty } from "../output-rate/measured.js";
 import { checkDimension, dimensionInWords } from "../units/dimensions.js";
 import { areaIn, checkedChoice, inUnit, type Range, wrongDimension } from "../units/guard.js";
 import { parseQuantity } from "../units/parse.js";
@@ -12,6 +12,7 @@ import type {
   BasedFraction,
   Dimension,
   GroundArea,
+  Measured,
   Quantity,
   TreatedArea,
   Unit,

@@ -1,22 +1,31 @@
-import { SprayMathError } from "../errors.js";
+import type { Check } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { dimensionOf } from "../units/dimensions.js";
-import { inUnit } from "../units/guard.js";
-import { checkShape } from "../units/shape.js";
+import { type QuantityField, quantity } from "../units/quantity-field.js";
 import type { Fraction, Length } from "../units/types.js";
 
-/** How much of a width an overlap takes: a length, or a part of that width. Always less than the width. */
-export function overlapIn(overlap: Length | Fraction, width: number, unit: "ft" | "m", path: string): number {
-  checkShape(overlap, path);
-  const taken =
-    dimensionOf(overlap.unit) === "fraction"
-      ? width * inUnit(overlap as Fraction, "1", path, "nonnegative")
-      : inUnit(overlap as Length, unit, path, "nonnegative");
-  if (taken >= width) {
-    throw new SprayMathError(
-      "out-of-range",
-      path,
-      `Given an overlap of ${overlap.value} ${overlap.unit}, as much as the whole pass of ${width} ${unit} or more; wanted less.`,
-    );
-  }
-  return taken;
+/** How far one pass runs over the next. */
+export const OVERLAP: QuantityField<Length | Fraction> = quantity(
+  "How far the next pass runs over this one: a length, or a part of the width. 0 or more, less than the width.",
+  ["length", "fraction"],
+  "nonnegative",
+);
+
+/** How much of a width an overlap takes: a length, or a part of that width. */
+export function overlapIn(overlap: Length | Fraction, width: number, unit: "ft" | "m"): number {
+  return dimensionOf(overlap.unit) === "fraction" ? width * inUnit(overlap, "1") : inUnit(overlap, unit);
+}
+
+/** Notes an overlap as wide as the pass itself. */
+export function overlapFits(
+  width: Length | undefined,
+  overlap: Length | Fraction | undefined,
+  check: Check,
+): void {
+  if (width === undefined || overlap === undefined) return;
+  if (overlapIn(overlap, inUnit(width, "m"), "m") < inUnit(width, "m")) return;
+  check.fault("out-of-range", "overlap-too-wide", "overlap", "Must be less than the whole pass of {width}.", {
+    given: overlap,
+    width,
+  });
 }

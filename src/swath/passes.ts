@@ -1,11 +1,15 @@
-import { SprayMathError } from "../errors.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { ceilDecided, moreThan } from "../units/decide.js";
-import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { about, type ObjectField, object, optional } from "../units/fields.js";
 import { formulaLines, type GivenTerm } from "../units/lines.js";
+import { refusal } from "../units/message.js";
+import { quantity } from "../units/quantity-field.js";
+import { positive, positiveIn } from "../units/result.js";
+import { unitsLike } from "../units/systems.js";
 import type { Fraction, Length, Speed, Time } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { positive } from "./made.js";
-import { overlapIn } from "./overlap.js";
+import { OVERLAP, overlapFits, overlapIn } from "./overlap.js";
 
 /** A plot to be covered in passes. */
 export interface PassesInput {
@@ -20,6 +24,22 @@ export interface PassesInput {
   /** The speed while spraying. More than 0; needed for the time. */
   readonly speed?: Speed;
 }
+
+const PASSES: ObjectField<PassesInput> = object<PassesInput>(
+  {
+    length: quantity("The one side of the plot. More than 0.", "length"),
+    width: quantity("The side that meets it. More than 0.", "length"),
+    swath: quantity("The width of one pass. More than 0.", "length"),
+    overlap: optional(
+      about(
+        "How far each pass is meant to run over the one before it: a length, or a part of the swath. Less than the swath; left out, passes meet edge to edge.",
+        OVERLAP,
+      ),
+    ),
+    speed: optional(quantity("The speed while spraying. More than 0; needed for the time.", "speed")),
+  },
+  [({ swath, overlap }, check) => overlapFits(swath, overlap, check)],
+);
 
 /** How a plot is covered, one way of laying the passes. */
 export interface Passes {
@@ -72,7 +92,7 @@ export interface PassesOver {
  * ```
  */
 export function passesOver(input: PassesInput): PassesOver {
-  const { length, width, ...rest } = checkedPlot(input);
+  const { length, width, ...rest } = sizesOf(checked(input, PASSES));
   return {
     along: layPasses({ run: length, side: width, ...rest }),
     across: layPasses({ run: width, side: length, ...rest }),
@@ -96,15 +116,16 @@ export function passesOver(input: PassesInput): PassesOver {
  * ```
  */
 export function passesOverWorking(input: PassesInput): WorkingLine[] {
-  const both = passesOver(input);
+  const plot = checked(input, PASSES);
+  const both = passesOver(plot);
   return [
-    ...wayWorking(input, both.along, input.length, input.width),
-    ...wayWorking(input, both.across, input.width, input.length),
+    ...wayWorking(plot, both.along, plot.length, plot.width),
+    ...wayWorking(plot, both.across, plot.width, plot.length),
   ];
 }
 
 function wayWorking(input: PassesInput, found: Passes, run: Length, side: Length): WorkingLine[] {
-  const { length: unit, swath, overlap, perMinute } = checkedUnits(input);
+  const { unit, swath, overlap } = sizesOf(input);
   const terms: Record<string, GivenTerm> = {
     side: [side, unit],
     swath: [input.swath, unit],
@@ -120,15 +141,15 @@ function wayWorking(input: PassesInput, found: Passes, run: Length, side: Length
     source,
   });
   // Only the lines of the count carry the changes of unit; the sizes are the same in what follows.
-  const told = (symbols: Record<string, GivenTerm>, line: Omit<WorkingLine, "terms">): WorkingLine =>
+  const lineOf = (symbols: Record<string, GivenTerm>, line: Omit<WorkingLine, "terms">): WorkingLine =>
     formulaLines({ ...line, terms: symbols }).at(-1) as WorkingLine;
   lines.push(
     passes === 1
-      ? told(
+      ? lineOf(
           { side: [side, unit], swath: [{ value: swath, unit }, unit] },
           { id: "swath.passes.pastEdge", formula: "max(0, swath - side)", result: pastEdge, source },
         )
-      : told(
+      : lineOf(
           { ...terms, passes },
           {
             id: "swath.passes.lastOverlap",
@@ -150,7 +171,7 @@ function wayWorking(input: PassesInput, found: Passes, run: Length, side: Length
       ...formulaLines({
         id: "swath.passes.time",
         formula: "distance / speed",
-        terms: { distance: [distance, unit], speed: [input.speed as Speed, perMinute] },
+        terms: { distance: [distance, unit], speed: [input.speed as Speed, `${unit}/min`] },
         result: time,
         source: "definition of speed",
       }),
@@ -159,7 +180,8 @@ function wayWorking(input: PassesInput, found: Passes, run: Length, side: Length
   return lines;
 }
 
-interface CheckedPlot {
+/** A plot and its passes in one unit of length. */
+interface Sizes {
   readonly length: number;
   readonly width: number;
   readonly swath: number;
@@ -168,29 +190,16 @@ interface CheckedPlot {
   readonly unit: "ft" | "m";
 }
 
-function checkedUnits(input: PassesInput): {
-  length: "ft" | "m";
-  perMinute: "ft/min" | "m/min";
-  swath: number;
-  overlap: number;
-} {
-  const { length: side, swath: given, overlap: shared } = checkedObject(input, "");
-  const { length } = unitsWith(side, "length");
-  const swath = inUnit(given, length, "swath");
-  const overlap = shared === undefined ? 0 : overlapIn(shared, swath, length, "overlap");
-  return { length, perMinute: `${length}/min`, swath, overlap };
-}
-
-function checkedPlot(input: PassesInput): CheckedPlot {
-  const { length: unit, perMinute, swath, overlap } = checkedUnits(input);
-  const { length, width, speed } = input;
+function sizesOf({ length, width, swath: pass, overlap, speed }: PassesInput): Sizes {
+  const unit = unitsLike(length.unit).length;
+  const swath = inUnit(pass, unit);
   return {
     unit,
-    length: inUnit(length, unit, "length"),
-    width: inUnit(width, unit, "width"),
+    length: inUnit(length, unit),
+    width: inUnit(width, unit),
     swath,
-    overlap,
-    ...(speed !== undefined && { speed: inUnit(speed, perMinute, "speed") }),
+    overlap: overlap === undefined ? 0 : overlapIn(overlap, swath, unit),
+    ...(speed !== undefined && { speed: inUnit(speed, `${unit}/min`) }),
   };
 }
 
@@ -210,22 +219,24 @@ function layPasses({ run, side, swath, overlap, speed, unit }: Way): Passes {
   const needed = (side - overlap) / added;
   // Stryker disable next-line EqualityOperator: no side is that many passes wide to the last of them
   if (!(needed <= Number.MAX_SAFE_INTEGER)) {
-    throw new SprayMathError(
+    throw refusal(
       "out-of-range",
+      "passes-uncountable",
       "swath",
-      `Given a swath of ${swath} ${unit} on a side of ${side} ${unit}; that is too many passes to count.`,
+      "A swath of {swath} on a side of {side} makes too many passes to count. Check the units.",
+      { swath: { value: swath, unit }, side: { value: side, unit } },
     );
   }
   const passes = moreThan(side, swath) ? ceilDecided(needed) : 1;
-  const covered = positive(passes * added + overlap, unit).value;
-  // Compared as decisions are, so that the noise of a product is not told as an overlap.
+  const covered = positive(passes * added + overlap);
+  // Compared as decisions are: the noise of a product is no overlap.
   const spare = moreThan(covered, side) ? covered - side : 0;
-  const distance = positive(passes * run, unit);
+  const distance = positiveIn(passes * run, unit);
   return {
     passes,
     lastOverlap: { value: passes === 1 ? 0 : overlap + spare, unit },
     pastEdge: { value: passes === 1 ? spare : 0, unit },
     distance,
-    ...(speed !== undefined && { time: positive(distance.value / speed, "min") }),
+    ...(speed !== undefined && { time: positiveIn(distance.value / speed, "min") }),
   };
 }

@@ -1,13 +1,15 @@
-import { SprayMathError, shown } from "../errors.js";
+import { type Check, checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
-import { checkedCount, checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { choice, count, type ObjectField, object, optional } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
+import { quantity } from "../units/quantity-field.js";
+import { positiveIn } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { Fraction, Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { positive } from "./made.js";
-import { overlapIn } from "./overlap.js";
+import { OVERLAP, overlapFits, overlapIn } from "./overlap.js";
 
 /** A boom with evenly spaced nozzles. */
 export interface BoomWidthInput {
@@ -16,6 +18,11 @@ export interface BoomWidthInput {
   /** The distance from one nozzle to the next. More than 0. */
   readonly nozzleSpacing: Length;
 }
+
+const BOOM: ObjectField<BoomWidthInput> = object({
+  nozzles: count("How many nozzles spray. A whole number, 1 or more."),
+  nozzleSpacing: quantity("The distance from one nozzle to the next. More than 0.", "length"),
+});
 
 /**
  * The width that a boom treats in one pass: nozzles × spacing, half a spacing past each outer nozzle included. Not the
@@ -40,9 +47,9 @@ export interface BoomWidthInput {
  * ```
  */
 export function boomWidth(input: BoomWidthInput): Length {
-  const { nozzles, nozzleSpacing } = checkedObject(input, "");
-  const { length } = unitsWith(nozzleSpacing, "nozzleSpacing");
-  return positive(checkedCount(nozzles, "nozzles") * inUnit(nozzleSpacing, length, "nozzleSpacing"), length);
+  const { nozzles, nozzleSpacing } = checked(input, BOOM);
+  const { length } = unitsLike(nozzleSpacing.unit);
+  return positiveIn(nozzles * inUnit(nozzleSpacing, length), length);
 }
 
 /**
@@ -63,11 +70,10 @@ export function boomWidth(input: BoomWidthInput): Length {
  */
 export function boomWidthWorking(input: BoomWidthInput): WorkingLine[] {
   const result = boomWidth(input);
-  const { length } = unitsLike(input.nozzleSpacing.unit);
   return formulaLines({
     id: "swath.boom",
     formula: "nozzles * nozzleSpacing",
-    terms: { nozzles: input.nozzles, nozzleSpacing: [input.nozzleSpacing, length] },
+    terms: { nozzles: input.nozzles, nozzleSpacing: [input.nozzleSpacing, result.unit] },
     result,
     source: "Spray Application Manual, Grains Research and Development Corporation, module 8.3",
   });
@@ -81,6 +87,36 @@ export interface BandsWidthInput {
   readonly bandWidth: Length;
   /** The distance from one row to the next. More than 0; needed for the ground that the pass moves over. */
   readonly rowSpacing?: Length;
+}
+
+const BANDS: ObjectField<BandsWidthInput> = object<BandsWidthInput>(
+  {
+    bands: count("How many bands, one on each row, are sprayed in one pass. A whole number, 1 or more."),
+    bandWidth: quantity(
+      "The treated width of one band, all nozzles of the row together. More than 0, at most the row spacing.",
+      "length",
+    ),
+    rowSpacing: optional(
+      quantity(
+        "The distance from one row to the next. More than 0; needed for the ground that the pass moves over.",
+        "length",
+      ),
+    ),
+  },
+  [bandsFit],
+);
+
+/** Notes bands that are wider than their rows are apart. */
+function bandsFit({ bandWidth, rowSpacing }: Partial<BandsWidthInput>, check: Check): void {
+  if (bandWidth === undefined || rowSpacing === undefined) return;
+  if (!moreThan(inUnit(bandWidth, rowSpacing.unit), rowSpacing.value)) return;
+  check.fault(
+    "conflict",
+    "bands-overlap",
+    "bandWidth",
+    "Bands {band} wide on rows {spacing} apart overlap. Check the two widths, or use the boom's width if you spray all of the ground.",
+    { band: bandWidth, spacing: rowSpacing },
+  );
 }
 
 /** The two widths of a pass that sprays bands. They belong to two different rates. */
@@ -116,21 +152,15 @@ export interface BandsWidth {
  * ```
  */
 export function bandsWidth(input: BandsWidthInput): BandsWidth {
-  const { bands, bandWidth, rowSpacing } = checkedObject(input, "");
-  const { length } = unitsWith(bandWidth, "bandWidth");
-  checkedCount(bands, "bands");
-  const band = inUnit(bandWidth, length, "bandWidth");
-  if (rowSpacing === undefined) return { treated: positive(bands * band, length) };
-  const row = inUnit(rowSpacing, length, "rowSpacing");
-  if (moreThan(band, row)) {
-    throw new SprayMathError(
-      "conflict",
-      "bandWidth",
-      `Given bands of ${bandWidth.value} ${bandWidth.unit} on rows ${rowSpacing.value} ${rowSpacing.unit} apart: they overlap. ` +
-        "Check the two widths; where all of the ground is sprayed, take the boom's width.",
-    );
-  }
-  return { treated: positive(bands * Math.min(band, row), length), ground: positive(bands * row, length) };
+  const { bands, bandWidth, rowSpacing } = checked(input, BANDS);
+  const { length } = unitsLike(bandWidth.unit);
+  const band = inUnit(bandWidth, length);
+  if (rowSpacing === undefined) return { treated: positiveIn(bands * band, length) };
+  const row = inUnit(rowSpacing, length);
+  return {
+    treated: positiveIn(bands * Math.min(band, row), length),
+    ground: positiveIn(bands * row, length),
+  };
 }
 
 /**
@@ -182,6 +212,14 @@ export interface WidthPerNozzleInput {
   readonly nozzles: number;
 }
 
+const SHARED: ObjectField<WidthPerNozzleInput> = object({
+  width: quantity(
+    "The treated width that the nozzles share: a band, a row, or the whole boom. More than 0.",
+    "length",
+  ),
+  nozzles: count("How many nozzles share it. A whole number, 1 or more."),
+});
+
 /**
  * The width that one nozzle stands for: the W of the nozzle formulas (5940 × gal/min / (mph × W in inches), or 60,000 × L/min
  * / (km/h × W in cm)), and the width for a catch from one nozzle.
@@ -207,9 +245,9 @@ export interface WidthPerNozzleInput {
  * ```
  */
 export function widthPerNozzle(input: WidthPerNozzleInput): Length {
-  const { width, nozzles } = checkedObject(input, "");
-  const { length } = unitsWith(width, "width");
-  return positive(inUnit(width, length, "width") / checkedCount(nozzles, "nozzles"), length);
+  const { width, nozzles } = checked(input, SHARED);
+  const { length } = unitsLike(width.unit);
+  return positiveIn(inUnit(width, length) / nozzles, length);
 }
 
 /**
@@ -248,6 +286,14 @@ export interface TreeRowWidthInput {
   readonly sides: 1 | 2;
 }
 
+const TREE_ROW: ObjectField<TreeRowWidthInput> = object({
+  rowSpacing: quantity("The distance from one row to the next. More than 0.", "length"),
+  sides: choice(
+    "How many sides of the sprayer are open: 2 where it sprays the rows on its left and its right, 1 for one of them.",
+    [1, 2],
+  ),
+});
+
 /**
  * The width of ground that one pass down an alley stands for, when a canopy is sprayed from both sides. Each side of the
  * sprayer does half a row, so two sides are one row spacing and one side is half of it: every alley is driven once with both
@@ -272,16 +318,9 @@ export interface TreeRowWidthInput {
  * ```
  */
 export function treeRowWidth(input: TreeRowWidthInput): Length {
-  const { rowSpacing, sides } = checkedObject(input, "");
-  const { length } = unitsWith(rowSpacing, "rowSpacing");
-  if (sides !== 1 && sides !== 2) {
-    throw new SprayMathError(
-      sides === undefined ? "missing" : "unknown-choice",
-      "sides",
-      `Given ${shown(sides)}; wanted 1 or 2: the sides of the sprayer that are open.`,
-    );
-  }
-  return positive((inUnit(rowSpacing, length, "rowSpacing") * sides) / 2, length);
+  const { rowSpacing, sides } = checked(input, TREE_ROW);
+  const { length } = unitsLike(rowSpacing.unit);
+  return positiveIn((inUnit(rowSpacing, length) * sides) / 2, length);
 }
 
 /**
@@ -320,6 +359,14 @@ export interface EffectiveWidthInput {
   readonly overlap: Length | Fraction;
 }
 
+const WET: ObjectField<EffectiveWidthInput> = object<EffectiveWidthInput>(
+  {
+    width: quantity("The width that is wet after one pass. More than 0.", "length"),
+    overlap: OVERLAP,
+  },
+  [({ width, overlap }, check) => overlapFits(width, overlap, check)],
+);
+
 /**
  * The width that one pass really adds, for a boomless nozzle, a wand or anything held by hand: the measured width less what
  * the next pass covers again. This is the width for the test strip and for counting passes; the wet width itself makes the
@@ -342,10 +389,10 @@ export interface EffectiveWidthInput {
  * ```
  */
 export function effectiveWidth(input: EffectiveWidthInput): Length {
-  const { width, overlap } = checkedObject(input, "");
-  const { length } = unitsWith(width, "width");
-  const whole = inUnit(width, length, "width");
-  return positive(whole - overlapIn(overlap, whole, length, "overlap"), length);
+  const { width, overlap } = checked(input, WET);
+  const { length } = unitsLike(width.unit);
+  const whole = inUnit(width, length);
+  return positiveIn(whole - overlapIn(overlap, whole, length), length);
 }
 
 /**

@@ -113,6 +113,11 @@ export function convertValue(
   return timesFactor(value, knownFactor(from, to) ?? factorBetween(from, to, fromPath, toPath));
 }
 
+/** How many of a unit a quantity is, where both are known to be of one dimension. */
+export function inUnit({ value, unit }: Quantity, to: Unit): number {
+  return unit === to ? value : convertValue(value, unit, to);
+}
+
 /**
  * Gives the same quantity in another unit. An area keeps what it is an area of, a fraction what it is a part of.
  *

@@ -7,7 +7,7 @@ import { type Numeral, type NumeralSigns, numeralSigns } from "./numerals.js";
 import { compare, qty, sum } from "./quantity.js";
 import { isUnit } from "./resolve.js";
 import { AMBIGUOUS_LETTERS, BARE, knownSpellings, type Meaning, MOST_WORDS } from "./spellings.js";
-import { type SystemUnits, unitsIn, unitsLike } from "./systems.js";
+import { unitsIn, unitsLike, usualUnit } from "./systems.js";
 import { stumbledOn, type Token, tokensOf, withPlainSigns } from "./tokens.js";
 import type {
   BasedFraction,
@@ -112,21 +112,6 @@ function checkedOptions(options: ParseOptions): KnownOptions {
 function checkedDimension(quantity: Quantity, dimension: Dimension | undefined): Quantity {
   if (dimension === undefined || dimensionOf(quantity.unit) === dimension) return quantity;
   throw wrongDimension(quantity, usualUnit(dimension, unitsLike(quantity.unit)), "text");
-}
-
-// For what no system has a unit of its own.
-const COMMON_UNITS: Partial<Record<Dimension, Unit>> = {
-  time: "s",
-  fraction: "%",
-  volumeConcentration: "mL/L",
-  massFraction: "g/kg",
-  volumePerLength: "mL/m",
-  massPerLength: "g/m",
-};
-
-/** A unit of a dimension that is read without asking what it means. */
-function usualUnit(dimension: Dimension, units: SystemUnits): Unit {
-  return (COMMON_UNITS[dimension] ?? (units as Partial<Record<Dimension, Unit>>)[dimension]) as Unit;
 }
 
 /** A text on the way to being read: its tokens, and which comes next. */

@@ -60,17 +60,24 @@ export function resolveUnit(unit: unknown, path: string): ResolvedUnit {
       `Given ${shown(unit)} as a unit; wanted text such as "ft" or "gal/ac".`,
     );
   }
+  const known = resolvedUnit(unit);
+  if (known === undefined) throw unknownUnit(unit, path);
+  return known;
+}
+
+/** A unit taken apart, or nothing where it isn't one. */
+export function resolvedUnit(unit: unknown): ResolvedUnit | undefined {
+  if (typeof unit !== "string") return undefined;
   const known = resolved.get(unit);
   if (known !== undefined) return known;
   const fresh = read(unit);
-  if (fresh === undefined) throw unknownUnit(unit, path);
-  resolved.set(unit, fresh);
+  if (fresh !== undefined) resolved.set(unit, fresh);
   return fresh;
 }
 
 /** True where the text is a unit of this library, spelled as it spells it. */
 export function isUnit(unit: unknown): unit is Unit {
-  return typeof unit === "string" && (resolved.has(unit) || read(unit) !== undefined);
+  return resolvedUnit(unit) !== undefined;
 }
 
 /** Every simple unit, `mph` included. */
@@ -79,7 +86,7 @@ export function simpleUnits(): SimpleUnit[] {
 }
 
 // "gallons" is nearest to a name of `gal`, though far from `gal` itself.
-function nearestUnit(text: string): string | undefined {
+function nearestSimple(text: string): string | undefined {
   const names = new Map<string, string>();
   for (const unit of simpleUnits()) {
     const { singular, plural, symbol } = simpleEntry(unit)?.entry ?? { singular: "", plural: "", symbol: "" };
@@ -89,12 +96,22 @@ function nearestUnit(text: string): string | undefined {
   return name === undefined ? undefined : names.get(name);
 }
 
+/** The unit that a text was probably meant to be. */
+export function nearestUnit(text: string): Unit | undefined {
+  const guess = text
+    .slice(0, 40)
+    .split(/\/| per /)
+    .map(nearestSimple)
+    .join("/");
+  return isUnit(guess) ? guess : undefined;
+}
+
 function unknownUnit(unit: string, path: string): SprayMathError {
-  const parts = unit.slice(0, 40).split(/\/| per /);
-  const guess = parts.map(nearestUnit).join("/");
-  const hint = isUnit(guess)
-    ? `Did you mean "${guess}"?`
-    : 'A compound is two units and a stroke, such as "gal/ac".';
+  const guess = nearestUnit(unit);
+  const hint =
+    guess !== undefined
+      ? `Did you mean "${guess}"?`
+      : 'A compound is two units and a stroke, such as "gal/ac".';
   return new SprayMathError(
     "unknown-unit",
     path,

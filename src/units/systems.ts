@@ -1,5 +1,5 @@
 import { resolveUnit } from "./resolve.js";
-import type { Unit, UnitSystem } from "./types.js";
+import type { Dimension, Unit, UnitSystem } from "./types.js";
 
 /** The units that results come back in, for one system of measure. */
 export interface SystemUnits {
@@ -94,4 +94,19 @@ export function unitsLike(unit: Unit, path = "unit"): SystemUnits {
 /** The units that results come back in, in a system of measure. */
 export function unitsIn(system: UnitSystem): SystemUnits {
   return SYSTEM_UNITS[system];
+}
+
+// For what no system has a unit of its own.
+const COMMON_UNITS: Partial<Record<Dimension, Unit>> = {
+  time: "s",
+  fraction: "%",
+  volumeConcentration: "mL/L",
+  massFraction: "g/kg",
+  volumePerLength: "mL/m",
+  massPerLength: "g/m",
+};
+
+/** The unit of a dimension that an example is given in. */
+export function usualUnit(dimension: Dimension, units: SystemUnits): Unit {
+  return (COMMON_UNITS[dimension] ?? (units as Partial<Record<Dimension, Unit>>)[dimension]) as Unit;
 }

@@ -210,3 +210,16 @@ export interface BasedFraction extends Quantity<FractionUnit> {
   /** `v/v` volume in volume, `w/v` weight in volume (1 % is 1 kg in 100 L), `w/w` weight in weight. */
   readonly basis: FractionBasis;
 }
+
+/**
+ * A quantity that was read off an instrument, with how finely it reads or how sure the reading is. Both are optional, and
+ * only one of them may be given.
+ *
+ * @typeParam Q - the quantity: a `Length`, a `Volume` and so on
+ */
+export type Measured<Q extends Quantity> = Q & {
+  /** The smallest step the instrument shows, such as the 1 s of a watch or the 10 mL between two marks of a jug. More than 0. */
+  readonly resolution?: Quantity<Q["unit"]>;
+  /** The standard uncertainty of the reading: one standard deviation. 0 or more; 0 says that it is exact. */
+  readonly uncertainty?: Quantity<Q["unit"]>;
+};

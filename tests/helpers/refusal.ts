@@ -7,7 +7,7 @@ export function refusal(work: () => unknown): SprayMathError {
     work();
   } catch (error) {
     if (!(error instanceof SprayMathError)) throw error;
-    expect(error.message).toMatch(/^[A-Z].{15,}[.?)]$/s);
+    expect(error.message).toMatch(/^["A-Z0-9].{8,}[.?)]$/s);
     return error;
   }
   throw new Error("nothing was refused");

@@ -8,7 +8,7 @@ import {
   type TimedDistance,
   whatChanged,
 } from "../../../src/output-rate/index.ts";
-import { qty, type Speed } from "../../../src/units/index.ts";
+import { type Measured, qty, type Speed } from "../../../src/units/index.ts";
 import { CONDITIONS, MEASUREMENTS } from "../../helpers/output-rate-samples.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 

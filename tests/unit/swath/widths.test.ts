@@ -109,8 +109,12 @@ describe("widths that cannot be", () => {
   });
 
   it("are those beyond the range of numbers", () => {
-    expectRefused(() => boomWidth({ nozzles: 1000, nozzleSpacing: ft(1e306) }), "not-finite", "");
-    expectRefused(() => widthPerNozzle({ width: ft(5e-324), nozzles: 3 }), "not-finite", "");
+    expectRefused(
+      () => boomWidth({ nozzles: 1000, nozzleSpacing: ft(1e306) }),
+      "not-finite",
+      "nozzleSpacing",
+    );
+    expectRefused(() => widthPerNozzle({ width: ft(5e-324), nozzles: 3 }), "out-of-range", "width");
   });
 });
 

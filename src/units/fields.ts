@@ -1,0 +1,419 @@
+import { shown } from "../errors.js";
+import { type Check, Field } from "./check.js";
+import { nearest } from "./nearest.js";
+
+/** A field that may be left out. */
+export type Optional<T> = Field<T> & { readonly optional: true };
+
+/** The fields of an object type; those that are never given (`?: never`) are left out. */
+export type FieldsOf<T> = {
+  readonly [K in keyof T as Exclude<T[K], undefined> extends never ? never : K]-?: undefined extends T[K]
+    ? Optional<Exclude<T[K], undefined>>
+    : Field<T[K]>;
+};
+
+/* @__NO_SIDE_EFFECTS__ */
+function changed<F extends Field<unknown>>(field: F, change: Partial<Field<unknown>>): F {
+  return Object.assign(Object.create(Object.getPrototypeOf(field)), field, change);
+}
+
+/** The same field, which may be left out. */
+/* @__NO_SIDE_EFFECTS__ */
+export function optional<T>(field: Field<T>): Optional<T> {
+  return changed(field, { optional: true }) as Optional<T>;
+}
+
+/** The same field with another sentence. */
+/* @__NO_SIDE_EFFECTS__ */
+export function about<F extends Field<unknown>>(text: string, field: F): F {
+  return changed(field, { about: text });
+}
+
+/** What a number may be. */
+export interface Limits {
+  /** More than this. */
+  readonly above?: number;
+  /** This or more. */
+  readonly min?: number;
+  /** This or less. */
+  readonly max?: number;
+  /** Whole numbers only. */
+  readonly whole?: boolean;
+}
+
+/** A bare number: a count, a percentage, an angle. */
+export class NumberField<T extends number = number> extends Field<T> {
+  constructor(
+    about: string,
+    readonly limits: Limits,
+  ) {
+    super(about);
+  }
+
+  read(input: unknown, check: Check): T | undefined {
+    const value = typeof input === "string" && check.texts ? numberFrom(input, check) : input;
+    if (value === undefined) return undefined;
+    if (typeof value !== "number") {
+      const template = typeof value === "string" ? "Enter a number, not text." : "Enter a number here.";
+      return check.fault("not-a-quantity", "enter-number", "", template, { given: shown(value) });
+    }
+    return inLimits(value, this.limits, check) ? ((value + 0) as T) : undefined;
+  }
+
+  missing(check: Check): undefined {
+    return check.fault("missing", "enter-number", "", "Enter a number here.");
+  }
+}
+
+function numberFrom(text: string, check: Check): number | undefined {
+  try {
+    return check.texts?.number(text);
+  } catch (error) {
+    return check.caught(error);
+  }
+}
+
+function inLimits(value: number, { above, min, max, whole }: Limits, check: Check): boolean {
+  const fault = (key: string, template: string, limit = 0): boolean => {
+    check.fault("out-of-range", key, "", template, { given: value, limit });
+    return false;
+  };
+  if (!Number.isFinite(value)) {
+    check.fault("not-finite", "finite-number", "", "Enter a finite number.", { given: String(value) });
+    return false;
+  }
+  if (whole && (!Number.isSafeInteger(value) || value < (min ?? 0)))
+    return fault("whole-number", "Enter a whole number, {limit} or more.", min);
+  if (above !== undefined && value <= above) return fault("more-than", "Must be more than {limit}.", above);
+  if (min !== undefined && value < min) return fault("at-least", "Must be {limit} or more.", min);
+  if (max !== undefined && value > max) return fault("at-most", "Must be {limit} or less.", max);
+  return true;
+}
+
+/** A bare number within limits. */
+/* @__NO_SIDE_EFFECTS__ */
+export function number(text: string, limits: Limits = {}): NumberField {
+  return new NumberField(text, limits);
+}
+
+/** A whole number, 1 or more unless said otherwise. */
+/* @__NO_SIDE_EFFECTS__ */
+export function count(text: string, min = 1, max?: number): NumberField {
+  return new NumberField(text, { whole: true, min, ...(max !== undefined && { max }) });
+}
+
+/** One of a few names (or small numbers). */
+export class ChoiceField<T extends string | number> extends Field<T> {
+  constructor(
+    about: string,
+    readonly choices: readonly T[],
+  ) {
+    super(about);
+  }
+
+  read(input: unknown, check: Check): T | undefined {
+    if (this.choices.includes(input as T)) return input as T;
+    const choices = this.choices.map(String);
+    const meant = typeof input === "string" ? nearest(input.slice(0, 40), choices) : undefined;
+    return check.fault(
+      "unknown-choice",
+      "choice-unknown",
+      "",
+      meant === undefined
+        ? "There is no choice {given}. Choose one of: {choices}."
+        : "There is no choice {given}. Did you mean {meant}? Choose one of: {choices}.",
+      { given: shown(input), choices, ...(meant !== undefined && { meant }) },
+    );
+  }
+
+  missing(check: Check): undefined {
+    return check.fault("missing", "choose", "", "Choose one of: {choices}.", {
+      choices: this.choices.map(String),
+    });
+  }
+}
+
+/** One of a few names. */
+/* @__NO_SIDE_EFFECTS__ */
+export function choice<const T extends string | number>(text: string, choices: readonly T[]): ChoiceField<T> {
+  return new ChoiceField(text, choices);
+}
+
+/** Text: a name, a date. */
+export class TextField extends Field<string> {
+  /** @param format - what the text must be, beside not blank: notes a fault where it is not */
+  constructor(
+    about: string,
+    readonly format?: { readonly name: "date"; readonly check: (text: string, check: Check) => boolean },
+  ) {
+    super(about);
+  }
+
+  read(input: unknown, check: Check): string | undefined {
+    if (typeof input !== "string")
+      return check.fault("not-a-quantity", "enter-text", "", "Enter some text, not {given}.", {
+        given: shown(input),
+      });
+    if (input.trim() === "") return this.missing(check);
+    return this.format === undefined || this.format.check(input, check) ? input : undefined;
+  }
+
+  missing(check: Check): undefined {
+    return check.fault("missing", "enter-text", "", "Enter some text here.");
+  }
+}
+
+/** Text that is not blank. */
+/* @__NO_SIDE_EFFECTS__ */
+export function text(sentence: string): TextField {
+  return new TextField(sentence);
+}
+
+/** Yes or no. */
+export class FlagField extends Field<boolean> {
+  read(input: unknown, check: Check): boolean | undefined {
+    if (typeof input === "boolean") return input;
+    return check.fault("not-a-quantity", "yes-or-no", "", "Enter true or false, not {given}.", {
+      given: shown(input),
+    });
+  }
+
+  missing(check: Check): undefined {
+    return check.fault("missing", "yes-or-no", "", "Enter true or false.");
+  }
+}
+
+/** Yes or no. */
+/* @__NO_SIDE_EFFECTS__ */
+export function flag(sentence: string): FlagField {
+  return new FlagField(sentence);
+}
+
+/** What the fields of an object have to do with one another; notes a fault where they don't go together. */
+export type Agreement<T> = (given: Partial<T>, check: Check) => void;
+
+/** An object with named fields. One that it does not know is a fault: a limit that is misspelt must not disappear. */
+export class ObjectField<T extends object> extends Field<T> {
+  readonly names: readonly string[];
+  private readonly all: readonly Field<unknown>[];
+
+  constructor(
+    readonly fields: FieldsOf<T>,
+    readonly agree: readonly Agreement<T>[],
+    about: string,
+  ) {
+    super(about);
+    this.names = Object.keys(fields);
+    this.all = Object.values(fields);
+  }
+
+  read(input: unknown, check: Check): T | undefined {
+    if (typeof input !== "object" || Array.isArray(input))
+      return check.fault(
+        "not-a-quantity",
+        "object-expected",
+        "",
+        "This must be an object with fields, not {given}.",
+        {
+          given: shown(input),
+        },
+      );
+    const given = input as Readonly<Record<string, unknown>>;
+    const output: Record<string, unknown> = {};
+    const { names, all } = this;
+    const { path, issues } = check;
+    const before = issues.length;
+    const depth = path.length;
+    for (let i = 0; i < names.length; i++) {
+      const name = names[i] as string;
+      path.push(name);
+      const value = (all[i] as Field<unknown>).readOrMissing(given[name], check);
+      path.length = depth;
+      if (value !== undefined) output[name] = value;
+    }
+    for (const name in given) if (!Object.hasOwn(this.fields, name)) this.refuseUnknown(name, given, check);
+    for (const agrees of this.agree) agrees(output as Partial<T>, check);
+    return issues.length === before ? (output as T) : undefined;
+  }
+
+  missing(check: Check): undefined {
+    return check.fault("missing", "object-missing", "", "This part is missing: {fields}.", {
+      fields: this.names,
+    });
+  }
+
+  private refuseUnknown(name: string, given: Readonly<Record<string, unknown>>, check: Check): void {
+    if (!Object.hasOwn(given, name) || given[name] === undefined || given[name] === null) return;
+    refuseUnknownField(name, this.names, check);
+  }
+}
+
+/** Notes a field that is not known, with the one it was probably meant to be. */
+export function refuseUnknownField(name: string, known: readonly string[], check: Check): undefined {
+  const cut = name.length > 40 ? `${name.slice(0, 40)}…` : name;
+  const meant = nearest(cut, known);
+  return check.fault(
+    "unknown-field",
+    "field-unknown",
+    cut,
+    meant === undefined
+      ? "There is no field {given} here. The fields are: {choices}."
+      : "There is no field {given} here. Did you mean {meant}?",
+    { given: shown(name), choices: known, ...(meant !== undefined && { meant }) },
+  );
+}
+
+/** An object with these fields; `agree` looks at several of them together, also where others are at fault. */
+/* @__NO_SIDE_EFFECTS__ */
+export function object<T extends object>(
+  fields: FieldsOf<T>,
+  agree: readonly Agreement<T>[] = [],
+  sentence = "",
+): ObjectField<T> {
+  return new ObjectField(fields, agree, sentence);
+}
+
+/** A list. */
+export class ListField<T> extends Field<readonly T[]> {
+  constructor(
+    about: string,
+    readonly item: Field<T>,
+    readonly least: number,
+    readonly most: number,
+  ) {
+    super(about);
+  }
+
+  read(input: unknown, check: Check): readonly T[] | undefined {
+    if (!Array.isArray(input))
+      return check.fault("not-a-quantity", "list-expected", "", "This must be a list, not {given}.", {
+        given: shown(input),
+      });
+    const { item, least, most } = this;
+    const { length } = input;
+    if (length < least)
+      return check.fault("too-few", "list-short", "", "Enter at least {limit}; there are {given}.", {
+        given: length,
+        limit: least,
+      });
+    if (length > most)
+      return check.fault("out-of-range", "list-long", "", "Enter {limit} or fewer; there are {given}.", {
+        given: length,
+        limit: most,
+      });
+    const { path, issues } = check;
+    const before = issues.length;
+    const depth = path.length;
+    const output: T[] = [];
+    for (let i = 0; i < length; i++) {
+      path.push(i);
+      const value = item.readOrMissing(input[i], check);
+      path.length = depth;
+      output.push(value as T);
+    }
+    return issues.length === before ? output : undefined;
+  }
+
+  missing(check: Check): undefined {
+    return check.fault("missing", "list-missing", "", "Enter at least {limit}.", { limit: this.least });
+  }
+}
+
+/** A list of `least` to `most` items of one kind. */
+/* @__NO_SIDE_EFFECTS__ */
+export function list<T>(
+  sentence: string,
+  item: Field<T>,
+  { least = 1, most = Number.POSITIVE_INFINITY }: { readonly least?: number; readonly most?: number } = {},
+): ListField<T> {
+  return new ListField(sentence, item, least, most);
+}
+
+/** Which of its options an input is meant for: its place, or nothing where a fault was noted. */
+export type Pick = (input: unknown, check: Check) => number | undefined;
+
+/** One of several shapes. The faults reported are those of the one that is meant. */
+export class EitherField<T> extends Field<T> {
+  constructor(
+    about: string,
+    readonly options: readonly Field<T>[],
+    readonly pick: Pick,
+    /** The kind of each option, where their `kind` tells them apart. */
+    readonly kinds: readonly string[] = [],
+  ) {
+    super(about);
+  }
+
+  read(input: unknown, check: Check): T | undefined {
+    const at = this.pick(input, check);
+    return at === undefined ? undefined : (this.options[at] as Field<T>).read(input, check);
+  }
+
+  missing(check: Check): undefined {
+    return (this.options[0] as Field<T>).missing(check);
+  }
+}
+
+/** One of several shapes, told apart by `pick`. */
+/* @__NO_SIDE_EFFECTS__ */
+export function either<T>(sentence: string, options: readonly Field<T>[], pick: Pick): EitherField<T> {
+  return new EitherField(sentence, options, pick);
+}
+
+/** A pick by which group of fields is given: `[["percent"], ["volume"]]`; `otherwise` where none is. */
+/* @__NO_SIDE_EFFECTS__ */
+export function byGiven(groups: readonly (readonly string[])[], otherwise?: number): Pick {
+  return (input, check) => {
+    const given = groups.flatMap((group, i) => (hasField(input, group) ? [i] : []));
+    const [first = otherwise, second] = given;
+    const choices = groups.map((group) => group.join(" and "));
+    if (first === undefined)
+      return check.fault("missing", "choose-fields", "", "Enter one of: {choices}.", { choices });
+    if (second === undefined) return first;
+    return check.fault(
+      "conflict",
+      "fields-exclude",
+      (groups[second] as readonly string[])[0] as string,
+      "Enter {first} or {second}, not both.",
+      { first: choices[first] as string, second: choices[second] as string, choices },
+    );
+  };
+}
+
+/** Whether an input is an object in which any of these fields is given. */
+export function hasField(input: unknown, names: readonly string[]): boolean {
+  if (typeof input !== "object" || input === null) return false;
+  return names.some((name) => {
+    const value = (input as Record<string, unknown>)[name];
+    return value !== undefined && value !== null;
+  });
+}
+
+/** A field for each kind. */
+export type Kinds<T extends { readonly kind: string }> = {
+  readonly [K in T["kind"]]: Field<Extract<T, { readonly kind: K }>>;
+};
+
+/** One of several shapes, told apart by their `kind`. */
+/* @__NO_SIDE_EFFECTS__ */
+export function kinds<T extends { readonly kind: string }>(sentence: string, all: Kinds<T>): EitherField<T> {
+  const names = Object.keys(all);
+  const kind = choice("Which kind it is.", names);
+  const pick: Pick = (input, check) => {
+    if (typeof input !== "object" || Array.isArray(input))
+      return check.fault(
+        "not-a-quantity",
+        "object-expected",
+        "",
+        "This must be an object with fields, not {given}.",
+        {
+          given: shown(input),
+        },
+      );
+    check.path.push("kind");
+    const found = kind.readOrMissing((input as { readonly kind?: unknown }).kind, check);
+    check.path.pop();
+    return found === undefined ? undefined : names.indexOf(found);
+  };
+  return new EitherField(sentence, Object.values(all) as Field<T>[], pick, names);
+}

@@ -1,0 +1,31 @@
+import { type ErrorCode, type Figures, SprayMathError } from "../errors.js";
+import { describeUnit } from "./describe.js";
+import { isUnit } from "./resolve.js";
+
+/** A figure as people read it: six digits at most, the unit as the trade spells it. */
+export function textOf(figure: Figures[string] | undefined): string {
+  if (typeof figure === "number") return String(Number(figure.toPrecision(6)));
+  if (figure === undefined || typeof figure === "string") return figure ?? "";
+  if (!("unit" in figure)) return figure.join(", ");
+  const { value, unit } = figure;
+  const symbol = isUnit(unit) ? describeUnit(unit).symbol : unit;
+  return `${textOf(value)}${symbol === "%" ? "" : " "}${symbol}`.trim();
+}
+
+/** Fills the places of a template: `{limit}` with the figure of that name. */
+export function messageOf(template: string, figures: Figures): string {
+  return template.replace(/\{(\w+)\}/g, (place, name: string) =>
+    Object.hasOwn(figures, name) ? textOf(figures[name]) : place,
+  );
+}
+
+/** The error for one fault: its template stands beside the place that raises it. */
+export function refusal(
+  code: ErrorCode,
+  key: string,
+  path: string,
+  template: string,
+  figures: Figures = {},
+): SprayMathError {
+  return new SprayMathError(code, path, messageOf(template, figures), { key, figures });
+}
