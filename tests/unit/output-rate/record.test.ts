@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
   calibrationRecord,
-  type Measured,
   type Measurement,
   rateOf,
   readCalibrationRecord,
