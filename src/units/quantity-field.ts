@@ -15,6 +15,7 @@ import type {
   Quantity,
   TreatedArea,
   Unit,
+  UnitSystem,
   UnitsByDimension,
 } from "./types.js";
 
@@ -35,6 +36,8 @@ export interface Demand {
   readonly bases?: readonly FractionBasis[];
   /** Whether it may say how it was read: its resolution or its uncertainty. */
   readonly measured?: boolean;
+  /** What messages call it, with an example for each system: where naming all that it may measure would say too little. */
+  readonly called?: { readonly name: string; readonly examples: Readonly<Record<UnitSystem, Quantity>> };
 }
 
 const BASES: readonly FractionBasis[] = ["v/v", "w/v", "w/w"];
@@ -96,7 +99,9 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
 
   /** What is expected here, in words and by an example. */
   expected(check: Check): { readonly expected: string; readonly example: Quantity } {
-    const { dimensions } = this.demand;
+    const { dimensions, called } = this.demand;
+    if (called !== undefined)
+      return { expected: called.name, example: called.examples[check.system ?? "us"] };
     return {
       expected: dimensions.map(dimensionInWords).join(" or "),
       example: { value: 5, unit: usualUnit(dimensions[0] as Dimension, unitsIn(check.system ?? "us")) },
@@ -347,6 +352,16 @@ export function basedOr<const D extends Dimension = never>(
   bases: readonly FractionBasis[] = BASES,
 ): QuantityField<BasedFraction | Of<D>> {
   return new QuantityField(about, { dimensions: ["fraction", ...others], range: "positive", bases });
+}
+
+/** The same field, with a name and examples of its own in messages. */
+/* @__NO_SIDE_EFFECTS__ */
+export function called<Q extends Quantity>(
+  name: string,
+  examples: Readonly<Record<UnitSystem, Quantity>>,
+  field: QuantityField<Q>,
+): QuantityField<Q> {
+  return new QuantityField(field.about, { ...field.demand, called: { name, examples } });
 }
 
 /** The name of a unit of one dimension. */
