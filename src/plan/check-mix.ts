@@ -1,5 +1,5 @@
 import { relocated } from "../errors.js";
-import { checkLabel, type Finding } from "../tank-mix/label-limits.js";
+import { checkLabel, type LabelFinding } from "../tank-mix/label-limits.js";
 import { isRange } from "../tank-mix/label-rate.js";
 import { strengthOf } from "../tank-mix/strength.js";
 import { moreThan } from "../units/decide.js";
@@ -30,7 +30,7 @@ export function productWarnings(product: Product, at: string, job: Pick<Plan, "r
 }
 
 /** A finding of a label with the product's name and place. */
-export function ofProduct(finding: Finding, name: string, at: string): Finding {
+export function ofProduct(finding: LabelFinding, name: string, at: string): LabelFinding {
   return {
     ...finding,
     message: `${name}: ${finding.message}`,
@@ -39,7 +39,7 @@ export function ofProduct(finding: Finding, name: string, at: string): Finding {
 }
 
 // A single rate without limits was checked when its amount was worked out.
-function labelFindings(product: Product, job: Pick<Plan, "rate" | "area">): Finding[] {
+function labelFindings(product: Product, job: Pick<Plan, "rate" | "area">): LabelFinding[] {
   const { rate, label, soFar } = product;
   if (label === undefined && soFar === undefined && !isRange(rate)) return [];
   return relocated(PRODUCT_PLACES, () => checkLabel(labelInput(product, job)));

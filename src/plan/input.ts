@@ -3,7 +3,7 @@ import type { Calibration } from "../output-rate/calibration.js";
 import type { TodaysConditions } from "../output-rate/what-changed.js";
 import type { Reserve } from "../tank-mix/carrier.js";
 import type { LabelLimits, SeasonSoFar } from "../tank-mix/label-limits.js";
-import type { Form, LabelRate } from "../tank-mix/label-rate.js";
+import type { LabelRate, ProductForm } from "../tank-mix/label-rate.js";
 import type { MixingProduct } from "../tank-mix/mixing-order.js";
 import type { Density, Volume } from "../units/types.js";
 import type { Currency, Price } from "./money.js";
@@ -27,7 +27,7 @@ export interface Product {
   /** What it is called; each product of a job has its own name. */
   readonly name: string;
   /** Whether it is measured by volume or by weight. */
-  readonly form: Form;
+  readonly form: ProductForm;
   /** The rate as the label gives it. A bare rate per area is per treated area. */
   readonly rate: LabelRate;
   /** The limits that the label sets. None are checked unless given. */

@@ -1,6 +1,6 @@
 import { relocated, SprayMathError, within } from "../errors.js";
-import { checkLabel, type Finding, type SeasonRate } from "../tank-mix/label-limits.js";
-import { isRange, ownAreaUnit } from "../tank-mix/label-rate.js";
+import { checkLabel, type LabelFinding } from "../tank-mix/label-limits.js";
+import { isRange, ownAreaUnit, type SeasonRate } from "../tank-mix/label-rate.js";
 import { strengthOf } from "../tank-mix/strength.js";
 import { convertValue } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
@@ -88,7 +88,7 @@ export interface Reconciliation {
   /** Each plot. */
   readonly plots: readonly AppliedPlot[];
   /** What each product's label has against what was really applied, on the plot that had most of it; by name, as a plan warns. */
-  readonly findings: readonly Finding[];
+  readonly findings: readonly LabelFinding[];
   /** Each product's season so far, this application included. */
   readonly season: readonly SeasonTotal[];
   /** The record to keep. */
@@ -242,8 +242,8 @@ function appliedPlot(plan: Plan, i: number, used: number, strength: number): App
 
 /** The unit to tell a rate in: the label's own where that is per area, so that the two can be held side by side. */
 function rateUnit(plan: Plan, k: number, { unit }: Volume | Mass): Unit {
-  const { rate, form } = plan.input.products[k] as Plan["input"]["products"][number];
-  const own = ownAreaUnit(isRange(rate) ? rate.chosen : rate, form, `products[${k}].rate`);
+  const { rate } = plan.input.products[k] as Plan["input"]["products"][number];
+  const own = ownAreaUnit(isRange(rate) ? rate.chosen : rate);
   return own ?? (`${unit}/${unitsLike(plan.rate.unit).landArea}` as Unit);
 }
 
@@ -277,7 +277,7 @@ function mostOf(plots: readonly AppliedPlot[], product: number): AppliedPlot {
   return plots.reduce((most, plot) => (rate(plot) > rate(most) ? plot : most));
 }
 
-function findingsOf(plan: Plan, k: number, plot: AppliedPlot): Finding[] {
+function findingsOf(plan: Plan, k: number, plot: AppliedPlot): LabelFinding[] {
   const {
     name,
     form,

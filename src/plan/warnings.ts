@@ -1,4 +1,4 @@
-import type { FindingCode } from "../tank-mix/label-limits.js";
+import type { LabelFindingCode } from "../tank-mix/label-limits.js";
 import { describeUnit } from "../units/describe.js";
 import type { Quantity } from "../units/types.js";
 
@@ -7,7 +7,7 @@ export type Severity = "note" | "warning" | "refusal";
 
 /** Which question a warning raises. */
 export type WarningCode =
-  | FindingCode
+  | LabelFindingCode
   | "all-ground-treated"
   | "swath-is-spacing"
   | "rate-implausible"

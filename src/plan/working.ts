@@ -4,7 +4,7 @@ import { rateOfWorking } from "../output-rate/calibration.js";
 import { carrierForWorking } from "../tank-mix/carrier.js";
 import { splitLoadsWorking } from "../tank-mix/loads.js";
 import { productAmountWorking } from "../tank-mix/product.js";
-import { productInLoadsWorking } from "../tank-mix/product-in-loads.js";
+import { productInLoadsLines } from "../tank-mix/product-in-loads.js";
 import { formulaLines } from "../units/lines.js";
 import type { Mass, TreatedArea, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
@@ -92,7 +92,7 @@ function areaLines({ input, area }: Plan): WorkingLine[] {
 function productSteps(plan: Plan, product: Product, i: number): PlanStep[] {
   const amount = productAmountWorking(productInput(product, plan));
   const { result } = amount[amount.length - 1] as WorkingLine;
-  const shares = productInLoadsWorking({ amount: result as Volume | Mass, loads: plan.loads });
+  const shares = productInLoadsLines(result as Volume | Mass, plan.loads);
   const doses = differentDoses(plan, product, i);
   const lines = [...amount, ...doses.map(({ load }) => shares[load - 1] as WorkingLine)];
   return [

@@ -1,21 +1,24 @@
+import { errorOf } from "../errors.js";
 import type { Product } from "../plan/input.js";
 import type { Price } from "../plan/money.js";
-import type { LabelLimits, SeasonRate, SeasonSoFar } from "../tank-mix/label-limits.js";
+import type { LabelLimits, SeasonSoFar } from "../tank-mix/label-limits.js";
 import {
+  type ActiveContent,
   type ActiveIngredientRate,
   type AreaRate,
-  type Content,
-  type Form,
   isRange,
   type LabelRate,
   type PartsRate,
+  type ProductForm,
   type RateArea,
   type RateRange,
-  readRate,
+  rateFitsForm,
+  type SeasonRate,
   type SingleRate,
   type WeightRate,
 } from "../tank-mix/label-rate.js";
 import { FORMULATIONS, type FormulationCode, type MixingProduct } from "../tank-mix/mixing-order.js";
+import { Check } from "../units/check.js";
 import type { MassRate } from "../units/types.js";
 import {
   about,
@@ -102,7 +105,7 @@ function activeSchema(q: Quantities): Schema<ActiveIngredientRate> {
     fields<ActiveIngredientRate>({
       activeIngredient: about(weight, "The rate of active ingredient, by weight. More than 0."),
       contains: about(
-        q.basedOrElse("Content", [], ["density", "massFraction"]) as Schema<Content>,
+        q.basedOrElse("Content", [], ["density", "massFraction"]) as Schema<ActiveContent>,
         "What the product contains: lb/gal, g/L, g/kg, or per cent w/w or w/v. More than 0.",
       ),
       density: maybe(
@@ -217,8 +220,9 @@ export const productSchema: (options?: ReadingOptions) => Schema<Product> = /* @
       per: about(of("volume", "mass"), "For how much of the product: one gallon, a 5 lb bag. More than 0."),
     });
     const formed = FORMED.map(([path, find]) => (product: Partial<Product>): void => {
-      const rate = find(product);
-      if (rate !== undefined && product.form !== undefined) readRate(rate, product.form, path);
+      const check = new Check();
+      rateFitsForm(find(product), product.form, path, check);
+      if (check.issues.length > 0) throw errorOf(check.issues);
     });
     return named(
       "Product",
@@ -226,7 +230,7 @@ export const productSchema: (options?: ReadingOptions) => Schema<Product> = /* @
         {
           name: about(words(), "What it is called; each product of a job has its own name."),
           form: about(
-            name<Form>({ liquid: 1, dry: 1 }),
+            name<ProductForm>({ liquid: 1, dry: 1 }),
             "Whether it is measured by volume (liquid) or by weight (dry).",
           ),
           rate: about(labelRateSchema(options), "The rate as the label gives it."),

@@ -11,8 +11,8 @@ export { type Carrier, type CarrierInput, carrierFor, carrierForWorking, type Re
 export {
   type Dilution,
   type DilutionInput,
-  dilute,
-  diluteWorking,
+  diluteMix,
+  diluteMixWorking,
   type StockInput,
   stockFor,
   stockForWorking,
@@ -20,22 +20,22 @@ export {
 export { type JarTest, type JarTestInput, jarTest, jarTestWorking } from "./jar-test.js";
 export {
   checkLabel,
-  type Finding,
-  type FindingCode,
+  type LabelFinding,
+  type LabelFindingCode,
   type LabelInput,
   type LabelLimits,
-  type SeasonRate,
   type SeasonSoFar,
 } from "./label-limits.js";
 export type {
+  ActiveContent,
   ActiveIngredientRate,
   AreaRate,
-  Content,
-  Form,
   LabelRate,
   PartsRate,
+  ProductForm,
   RateArea,
   RateRange,
+  SeasonRate,
   SingleRate,
   WeightRate,
 } from "./label-rate.js";
@@ -61,12 +61,18 @@ export {
   type MixingTurn,
   mixingOrder,
 } from "./mixing-order.js";
-export { type ProductAmount, type ProductInput, productAmount, productAmountWorking } from "./product.js";
+export {
+  type JobSizes,
+  type ProductAmount,
+  type ProductInput,
+  productAmount,
+  productAmountWorking,
+} from "./product.js";
 export {
   type ProductInLoads,
   type ProductInLoadsInput,
   productInLoads,
   productInLoadsWorking,
 } from "./product-in-loads.js";
-export { type Rinse, type RinseInput, rinse, rinseWorking } from "./rinse.js";
+export { type Rinse, type RinseInput, rinseTank, rinseTankWorking } from "./rinse.js";
 export { type DilutedMix, type MixStrength, strengthOf, strengthOfWorking } from "./strength.js";

@@ -1,26 +1,62 @@
-import { SprayMathError } from "../errors.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { checkedList, checkedObject, inUnit } from "../units/guard.js";
-import { resolveUnit } from "../units/resolve.js";
-import type { Mass, Quantity, Volume } from "../units/types.js";
-import { conversionLines, type WorkingLine } from "../units/working.js";
-import type { Load } from "./loads.js";
-import { carriersGone, shareOut } from "./product-in-loads.js";
+import { dimensionOf } from "../units/dimensions.js";
+import { type ListField, list, type ObjectField, object } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { refusal } from "../units/message.js";
+import { quantity } from "../units/quantity-field.js";
+import type { Mass, Volume } from "../units/types.js";
+import type { WorkingLine } from "../units/working.js";
+import { LOAD, type Load } from "./loads.js";
+import { carriersGone, LOAD_LIST, shareOut } from "./product-in-loads.js";
 
 /** What {@link mixLoads} is given. */
 export interface MixLoadsInput {
-  /** The loads that the mix is parted into. */
+  /** The loads that the mix is split into, at least one. */
   readonly loads: readonly Load[];
-  /** Each product's amount in the whole mix, adjuvants included, in the order wanted back. */
+  /** Each product's amount in the whole mix, adjuvants included. More than 0 each. */
   readonly amounts: readonly (Volume | Mass)[];
 }
+
+// Nobody mixes as many.
+const MOST_PRODUCTS = 100;
+
+/** A list of products' amounts. */
+/* @__NO_SIDE_EFFECTS__ */
+export function amountList(sentence: string, least: number): ListField<Volume | Mass> {
+  return list(sentence, quantity("The product's amount. More than 0.", ["volume", "mass"]), {
+    least,
+    most: MOST_PRODUCTS,
+  });
+}
+
+const MIX: ObjectField<MixLoadsInput> = object<MixLoadsInput>({
+  loads: LOAD_LIST,
+  amounts: amountList("Each product's amount in the whole mix, adjuvants included. More than 0 each.", 0),
+});
 
 /** One load as it is mixed. */
 export interface MixedLoad extends Load {
   /** Each product's amount in this load. */
   readonly amounts: readonly (Volume | Mass)[];
-  /** The water it takes: the mix less the liquid products. */
+  /** The water it takes: the mix less the liquid products. 0 or more. */
   readonly water: Volume;
+}
+
+const MIXED_LOAD: ObjectField<MixedLoad> = mixedLoad();
+
+/* @__NO_SIDE_EFFECTS__ */
+function mixedLoad(): ObjectField<MixedLoad> {
+  return object<MixedLoad>({
+    ...LOAD.fields,
+    amounts: amountList("Each product's amount in this load.", 0),
+    water: quantity(
+      "The water it takes: the mix less the liquid products. 0 or more.",
+      "volume",
+      "nonnegative",
+    ),
+  });
 }
 
 /** The loads of a job as they are mixed. */
@@ -29,6 +65,19 @@ export interface MixedLoads {
   readonly loads: readonly MixedLoad[];
   /** Each product's amount in all loads together: exactly the sum of the loads'. */
   readonly totals: readonly (Volume | Mass)[];
+}
+
+/** The loads as they are mixed; `at` is the place of the amounts. Trusts its input. */
+export function mixOf({ loads, amounts }: MixLoadsInput, at = "amounts"): MixedLoads {
+  const gone = carriersGone(loads);
+  const shared = amounts.map((amount) => shareOut(amount, gone));
+  return {
+    loads: loads.map((load, i) => {
+      const here = shared.map((product) => product.amounts[i] as Volume | Mass);
+      return { ...load, amounts: here, water: waterOf(load, here, i, at) };
+    }),
+    totals: shared.map((product) => product.total),
+  };
 }
 
 /**
@@ -54,37 +103,25 @@ export interface MixedLoads {
  * ```
  */
 export function mixLoads(input: MixLoadsInput): MixedLoads {
-  const { loads, amounts } = checkedObject(input, "");
-  const gone = carriersGone(loads);
-  const shared = checkedList(amounts, "amounts", 0).map((amount, i) =>
-    shareOut(amount, `amounts[${i}]`, gone),
-  );
-  return {
-    loads: loads.map((load, i) => {
-      const here = shared.map((product) => product.amounts[i] as Volume | Mass);
-      return { ...load, amounts: here, water: waterOf(load, here, i) };
-    }),
-    totals: shared.map((product) => product.total),
-  };
+  return mixOf(checked(input, MIX));
 }
 
-function liquidsIn(amounts: readonly (Volume | Mass)[]): Volume[] {
-  return amounts.filter(
-    (amount): amount is Volume => resolveUnit(amount.unit, "amounts").dimension === "volume",
-  );
+/** Those of the amounts that are volumes. */
+export function liquidsIn(amounts: readonly (Volume | Mass)[]): Volume[] {
+  return amounts.filter((amount): amount is Volume => dimensionOf(amount.unit) === "volume");
 }
 
-function waterOf(load: Load, amounts: readonly (Volume | Mass)[], i: number): Volume {
-  const { value, unit } = load.carrier;
-  const products = liquidsIn(amounts).reduce((sum, amount) => sum + inUnit(amount, unit, "amounts"), 0);
-  if (moreThan(products, value)) {
-    throw new SprayMathError(
+function waterOf({ carrier }: Load, amounts: readonly (Volume | Mass)[], i: number, at: string): Volume {
+  const { value, unit } = carrier;
+  const products = liquidsIn(amounts).reduce((sum, amount) => sum + inUnit(amount, unit), 0);
+  if (moreThan(products, value))
+    throw refusal(
       "conflict",
-      "amounts",
-      `Given ${products} ${unit} of liquid products in load ${i + 1} of ${value} ${unit}; wanted no more product than mix. ` +
-        "Check the units of the rates, or put out more carrier per area.",
+      "products-over-load",
+      at,
+      "The liquid products in load {load} add up to {products}, more than its {carrier} of mix. Check the units of the rates.",
+      { load: i + 1, products: { value: products, unit }, carrier },
     );
-  }
   return { value: Math.max(0, value - products), unit };
 }
 
@@ -106,20 +143,15 @@ function waterOf(load: Load, amounts: readonly (Volume | Mass)[], i: number): Vo
  * ```
  */
 export function waterWorking(load: MixedLoad): WorkingLine[] {
-  const { carrier, amounts, water } = load;
-  const liquids = liquidsIn(amounts);
-  const names = liquids.map((_, i) => `x${i + 1}`);
-  const inMix = liquids.map(
-    (amount): Quantity => ({ value: inUnit(amount, carrier.unit, "amounts"), unit: carrier.unit }),
+  const { carrier, amounts, water } = checked(load, MIXED_LOAD);
+  const liquids = liquidsIn(amounts).map(
+    (amount, i) => [`x${i + 1}`, [amount, carrier.unit] as const] as const,
   );
-  return [
-    ...liquids.flatMap((amount, i) => conversionLines(`tank-mix.water.x${i + 1}`, amount, carrier.unit)),
-    {
-      id: "tank-mix.water",
-      formula: ["mix", ...names].join(" - "),
-      terms: { mix: carrier, ...Object.fromEntries(inMix.map((amount, i) => [`x${i + 1}`, amount])) },
-      result: water,
-      source: "common practice, no source",
-    },
-  ];
+  return formulaLines({
+    id: "tank-mix.water",
+    formula: ["mix", ...liquids.map(([name]) => name)].join(" - "),
+    terms: { mix: [carrier, carrier.unit], ...Object.fromEntries(liquids) },
+    result: water,
+    source: "common practice, no source",
+  });
 }

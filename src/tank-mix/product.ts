@@ -1,12 +1,15 @@
-import { SprayMathError, within } from "../errors.js";
-import { convertValue } from "../units/convert.js";
+import { joinPath } from "../errors.js";
+import { type Check, checked } from "../units/check.js";
+import { convertValue, inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { areaIn, checkedObject, inUnit } from "../units/guard.js";
+import { type ObjectField, object, optional } from "../units/fields.js";
+import { formulaLines, type GivenTerm } from "../units/lines.js";
+import { refusal } from "../units/message.js";
+import { groundArea, quantity, treatedArea } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
-import { checkShape } from "../units/shape.js";
-import { systemOf, unitsLike } from "../units/systems.js";
+import { positive } from "../units/result.js";
+import { unitsLike } from "../units/systems.js";
 import type {
-  BasedFraction,
   Concentration,
   GroundArea,
   Length,
@@ -22,32 +25,32 @@ import type {
 } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
 import {
-  type ProductRateInput,
-  productRateIn,
-  productRateWorkingIn,
-  productUnit,
-  toDensity,
+  asDensity,
+  fractionLines,
+  type ProductRateTerms,
+  productRateLines,
+  productRateOf,
 } from "./active-ingredient.js";
 import {
   type ActiveIngredientRate,
-  checkedActive,
-  checkedFormName,
-  checkedRange,
-  type Form,
   isRange,
+  LABEL_RATE,
   type LabelRate,
-  type ReadRate,
+  PRODUCT_FORM,
+  type ProductForm,
+  type QuantityReading,
+  type RateReading,
+  rateFitsForm,
   readRate,
   type SingleRate,
+  sizesFor,
 } from "./label-rate.js";
 
-/** What {@link productAmount} is given. Which of the optional fields are needed goes by how the label tells the rate. */
-export interface ProductInput {
-  /** The rate as the label gives it. */
-  readonly rate: LabelRate;
-  /** Whether the product is measured by volume or by weight. */
-  readonly form: Form;
-  /** How much finished mix the product is for: the job's total, reserve and lines included. */
+/** What a mix and the plot say of a rate: which of them are needed goes by how the label gives the rate. */
+export interface JobSizes {
+  /** Whether it is measured by volume (liquid) or by weight (dry). */
+  readonly form: ProductForm;
+  /** How much finished mix the product is for: the job's total, reserve and lines included. More than 0. */
   readonly carrier: Volume;
   /** What the sprayer puts out per treated area: needed for rates per area or per row length. */
   readonly carrierRate?: VolumeRate;
@@ -59,6 +62,66 @@ export interface ProductInput {
   readonly rowLength?: Length;
 }
 
+/** What {@link productAmount} is given. Which of the optional fields are needed goes by how the label gives the rate. */
+export interface ProductInput extends JobSizes {
+  /** The rate as the label gives it. A bare rate per area is per treated area. */
+  readonly rate: LabelRate;
+}
+
+const PRODUCT: ObjectField<ProductInput> = object<ProductInput>(
+  {
+    rate: LABEL_RATE,
+    form: PRODUCT_FORM,
+    carrier: quantity(
+      "How much finished mix the product is for: the job's total, reserve and lines included. More than 0.",
+      "volume",
+    ),
+    carrierRate: optional(
+      quantity(
+        "What the sprayer puts out per treated area: needed for rates per area or per row length.",
+        "volumeRate",
+      ),
+    ),
+    area: optional(
+      treatedArea("The treated area of the whole plot: needed for rates per ground area or per row length."),
+    ),
+    ground: optional(groundArea("The ground area of the whole plot: needed for rates per ground area.")),
+    rowLength: optional(
+      quantity("The length of all treated rows together: needed for rates per row length.", "length"),
+    ),
+  },
+  [
+    ({ rate, form }, check) => rateFitsForm(rate, form, "rate", check),
+    ({ rate, ...sizes }, check) => sizesGiven(rate, sizes, check),
+  ],
+);
+
+const SIZE_NEEDED = {
+  carrierRate: "A rate per area or per row length needs the sprayer's output. Enter it, such as {example}.",
+  area: "A rate per ground area or per row length needs the plot's treated area. Enter it, such as {example}.",
+  ground: "A rate per ground area needs the plot's ground area. Enter it, such as {example}.",
+  rowLength: "A rate per row length needs the length of all rows. Enter it, such as {example}.",
+} as const;
+
+/** Notes the sizes of the job that a rate needs and that are not given. */
+export function sizesGiven(rate: LabelRate | undefined, sizes: Partial<JobSizes>, check: Check): void {
+  if (rate === undefined) return;
+  const metric = check.system === "metric";
+  const examples = {
+    carrierRate: metric ? { value: 200, unit: "L/ha" } : { value: 20, unit: "gal/ac" },
+    area: metric ? { value: 0.5, unit: "ha" } : { value: 1, unit: "ac" },
+    ground: metric ? { value: 0.5, unit: "ha" } : { value: 1, unit: "ac" },
+    rowLength: metric ? { value: 300, unit: "m" } : { value: 1000, unit: "ft" },
+  };
+  for (const single of isRange(rate) ? [rate.low, rate.high, rate.chosen] : [rate])
+    for (const name of sizesFor(single)) {
+      // Given, and at fault already.
+      const faulty = check.issues.some(({ path }) => path.split(".").includes(name));
+      if (sizes[name] === undefined && !faulty)
+        check.fault("missing", `size-${name}`, name, SIZE_NEEDED[name], { example: examples[name] });
+    }
+}
+
 /** How much of a product goes into a mix. */
 export interface ProductAmount {
   /** The product in the whole mix, unrounded. */
@@ -67,192 +130,126 @@ export interface ProductAmount {
   readonly strength: Concentration;
 }
 
-// The label's figure and the job's, each converted once into units that match; `amount` and `carrier` name them.
-type Terms = {
+/** A rate as the strength that it gives the mix: the number, and the terms that it and the lines are made of. */
+export interface RateStrength {
+  /** Product in one unit of the carrier as given, in `amount`. */
+  readonly value: number;
   readonly amount: VolumeUnit | MassUnit;
-  readonly carrier: VolumeUnit;
-} & (
-  | { readonly kind: "area"; readonly rate: number; readonly carrierRate: number; readonly per: string }
-  | {
-      readonly kind: "plot";
-      readonly rate: number;
-      readonly measure: Quantity;
-      readonly name: "ground" | "rowLength";
-      readonly carrierRate: number;
-      readonly area: TreatedArea;
-    }
-  | { readonly kind: "carrier"; readonly rate: number }
-  | { readonly kind: "fraction"; readonly part: number; readonly size: number }
-  | { readonly kind: "parts"; readonly parts: number; readonly of: number; readonly size: number }
-);
+  readonly kind: "area" | "ground" | "rowLength" | "carrier" | "fraction" | "parts";
+  readonly terms: Readonly<Record<string, GivenTerm>>;
+  /** The product's rate, where the label gives the active ingredient's. */
+  readonly active?: ProductRateTerms;
+}
 
-function needed<T>(value: T | undefined, path: string, why: string): T {
-  if (value === undefined || value === null) {
-    throw new SprayMathError("missing", path, `Nothing given; wanted for ${why}.`);
+type StrengthTerms = Omit<RateStrength, "value">;
+
+function strengthTerms(rate: SingleRate, sizes: JobSizes, at: string): StrengthTerms {
+  const read = readRate(rate);
+  const { carrier } = sizes;
+  if (read.kind === "parts" || (read.kind === "fraction" && read.active === undefined))
+    return partTerms(read, sizes);
+  const active = read.active && productRateOf(activeInput(read, read.active, sizes), carrier.unit, at);
+  const given = active?.result ?? read.quantity;
+  const amount = smallUnit(given.unit, sizes.form);
+  const rateIn = (per: string): GivenTerm => [given, `${amount}/${per}` as Unit];
+  const more = { amount, ...(active && { active }) };
+  if (read.kind === "carrier" || read.kind === "fraction")
+    return { kind: "carrier", terms: { rate: rateIn(carrier.unit) }, ...more };
+  const { carrierRate, area } = sizes as Required<JobSizes>;
+  const carrierRateIn = (per: string): GivenTerm => [carrierRate, `${carrier.unit}/${per}` as Unit];
+  if (read.kind === "area" && read.per !== "ground") {
+    const { per = "" } = resolveUnit(carrierRate.unit, "unit");
+    return { kind: "area", terms: { rate: rateIn(per), carrierRate: carrierRateIn(per) }, ...more };
   }
-  return value;
+  const kind = read.kind === "length" ? "rowLength" : "ground";
+  const measure = sizes[kind] as Quantity;
+  const terms = {
+    rate: rateIn(measure.unit),
+    [kind]: [measure, measure.unit] as const,
+    carrierRate: carrierRateIn(area.unit),
+    area: [area, area.unit] as const,
+  };
+  return { kind, terms, ...more };
 }
 
-/** The rate in use: the chosen one of a range. */
-function singleOf(rate: LabelRate): { readonly rate: SingleRate; readonly path: string } {
-  return isRange(rate)
-    ? { rate: checkedRange(rate, "rate").chosen, path: "rate.chosen" }
-    : { rate, path: "rate" };
+function smallUnit(like: Unit, form: ProductForm): VolumeUnit | MassUnit {
+  const { smallVolume, smallMass } = unitsLike(like);
+  return form === "liquid" ? smallVolume : smallMass;
 }
 
-type ProductRead = Exclude<ReadRate, { kind: "active" }>;
-
-// A rate told as active ingredient, told as product instead: the rest of the sum is the same.
-function asProduct(read: ReadRate, input: ProductInput): ProductRead {
-  if (read.kind !== "active") return read;
-  const { inner, product, unit } = activeParts(read, input);
-  const quantity = within(read.path, () => productRateIn(product, unit)) as Quantity;
-  return inner.kind === "fraction"
-    ? { kind: "carrier", quantity, path: read.path }
-    : ({ ...inner, quantity, path: read.path } as ProductRead);
+// A part of the mix, in the carrier's own system.
+function partTerms(read: RateReading, { form, carrier: { unit } }: JobSizes): StrengthTerms {
+  const amount = smallUnit(unit, form);
+  const per = `${amount}/${unit}` as Unit;
+  const value = form === "liquid" ? convertValue(1, unit, amount) : convertValue(1, "kg/L", per);
+  const size: GivenTerm = [{ value, unit: per }, per];
+  if (read.kind !== "parts") return { kind: "fraction", amount, terms: { part: [read.quantity, "1"], size } };
+  const { parts, to, of } = read.parts;
+  return { kind: "parts", amount, terms: { parts, whole: of === "mix" ? to : parts + to, size } };
 }
 
-function activeParts(
-  read: { readonly active: ActiveIngredientRate; readonly path: string },
-  input: ProductInput,
-): {
-  readonly inner: Exclude<ReadRate, { kind: "active" | "parts" }>;
-  readonly product: ProductRateInput;
-  readonly unit: VolumeUnit | MassUnit;
-} {
-  const { activeIngredient, contains, density } = checkedActive(read.active, read.path);
-  const inner = readRate(activeIngredient, "dry", `${read.path}.activeIngredient`);
-  if (inner.kind === "active" || inner.kind === "parts") {
-    throw new SprayMathError(
-      "wrong-dimension",
-      `${read.path}.activeIngredient`,
-      "Given a ratio or another rate of active ingredient; wanted a weight per area, per volume of carrier or per row length.",
-    );
-  }
-  const carrierUnits = unitsLike(input.carrier.unit);
-  const quantity =
-    inner.kind === "fraction"
-      ? within(inner.path, () => densityLike(inner.quantity, carrierUnits.density))
-      : inner.quantity;
-  checkShape(contains, `${read.path}.contains`);
-  const own = productUnit(quantity.unit, contains, density, input.form);
-  const imperial = own === "fl_oz" && systemOf(input.carrier.unit) === "imperial";
+function activeInput(
+  { kind, quantity }: QuantityReading,
+  { contains, density }: ActiveIngredientRate,
+  { form, carrier }: JobSizes,
+): ProductRateTerms["input"] {
+  const inCarrier = unitsLike(carrier.unit).density;
+  const activeIngredient =
+    kind === "fraction" ? { value: inUnit(asDensity(quantity), inCarrier), unit: inCarrier } : quantity;
   return {
-    inner,
-    product: {
-      activeIngredient: quantity as MassRate,
-      contains,
-      form: input.form,
-      ...(density !== undefined && { density }),
-    },
-    unit: imperial ? "imp_fl_oz" : own,
+    activeIngredient: activeIngredient as MassRate,
+    contains,
+    form,
+    ...(density !== undefined && { density }),
   };
 }
 
-function densityLike(fraction: BasedFraction, unit: "lb/gal" | "lb/imp_gal" | "kg/L"): Quantity {
-  const inKilograms = toDensity(fraction);
-  return { value: convertValue(inKilograms.value, inKilograms.unit, unit), unit };
-}
-
-function termsOf(rate: SingleRate, path: string, input: ProductInput): Terms {
-  const read = asProduct(readRate(rate, input.form, path), input);
-  const carrier = input.carrier.unit;
-  if (read.kind === "fraction" || read.kind === "parts") {
-    const units = unitsLike(carrier);
-    const amount = input.form === "liquid" ? units.smallVolume : units.smallMass;
-    const [from, to] =
-      input.form === "liquid" ? [carrier, amount] : (["kg/L", `${amount}/${carrier}`] as [Unit, Unit]);
-    const size = convertValue(1, from, to, path, path);
-    if (read.kind === "fraction")
-      return { kind: "fraction", amount, carrier, part: inUnit(read.quantity, "1", path), size };
-    const { parts, to: other, of } = read.parts;
-    return { kind: "parts", amount, carrier, parts, of: of === "mix" ? other : parts + other, size };
-  }
-  const units = unitsLike(read.quantity.unit);
-  const amount = input.form === "liquid" ? units.smallVolume : units.smallMass;
-  const into = (per: string): number =>
-    inUnit(read.quantity as Quantity<"lb/ac">, `${amount}/${per}` as "lb/ac", read.path);
-  if (read.kind === "carrier") return { kind: "carrier", amount, carrier, rate: into(carrier) };
-  const given = needed(input.carrierRate, "carrierRate", "a rate per area or per row length");
-  inUnit(given, "gal/ac", "carrierRate");
-  const per = resolveUnit(given.unit, "carrierRate.unit").per as "ac";
-  const carrierRate = (area: "ac"): number => inUnit(given, `${carrier}/${area}`, "carrierRate");
-  if (read.kind === "area" && read.per !== "ground")
-    return { kind: "area", amount, carrier, rate: into(per), carrierRate: carrierRate(per), per };
-  const area = needed(input.area, "area", "a rate per ground area or per row length");
-  areaIn(area, "treated", "ac", "area");
-  const name = read.kind === "length" ? "rowLength" : "ground";
-  const measure = plotMeasure(input, name);
-  return {
-    kind: "plot",
-    amount,
-    carrier,
-    rate: into(measure.unit),
-    measure,
-    name,
-    carrierRate: carrierRate(area.unit as "ac"),
-    area,
+function numberFrom({ kind, terms }: StrengthTerms): number {
+  const of = (name: string): number => {
+    const term = terms[name] as GivenTerm;
+    return typeof term === "number" ? term : inUnit(...term);
   };
-}
-
-function plotMeasure(input: ProductInput, name: "ground" | "rowLength"): Quantity {
-  if (name === "rowLength") {
-    const rowLength = needed(input.rowLength, "rowLength", "a rate per row length");
-    inUnit(rowLength, "ft", "rowLength");
-    return rowLength;
-  }
-  const ground = needed(input.ground, "ground", "a rate per ground area");
-  areaIn(ground, "ground", "ac", "ground");
-  return ground;
-}
-
-function strengthFrom(terms: Terms): number {
-  switch (terms.kind) {
-    case "area":
-      return terms.rate / terms.carrierRate;
-    case "plot":
-      return (terms.rate * terms.measure.value) / (terms.carrierRate * terms.area.value);
+  switch (kind) {
     case "carrier":
-      return terms.rate;
+      return of("rate");
+    case "area":
+      return of("rate") / of("carrierRate");
+    case "ground":
+    case "rowLength":
+      return (of("rate") * of(kind)) / (of("carrierRate") * of("area"));
     case "fraction":
-      return terms.part * terms.size;
+      return of("part") * of("size");
     case "parts":
-      return (terms.parts * terms.size) / terms.of;
+      return (of("parts") * of("size")) / of("whole");
   }
 }
 
-function checkedInput(input: ProductInput): ProductInput {
-  checkedObject(input, "");
-  checkedFormName(input.form);
-  inUnit(input.carrier, "gal", "carrier");
-  return input;
+/** A rate as the strength that it gives the mix; `at` is the rate's place. Trusts its input. */
+export function strengthOfRate(rate: SingleRate, sizes: JobSizes, at: string): RateStrength {
+  const terms = strengthTerms(rate, sizes, at);
+  return { ...terms, value: positive(numberFrom(terms), at) };
 }
 
-function strengthAt(
-  rate: SingleRate,
-  path: string,
-  input: ProductInput,
-): { readonly terms: Terms; readonly strength: number } {
-  const terms = termsOf(rate, path, input);
-  const strength = strengthFrom(terms);
-  if (!Number.isFinite(strength) || strength === 0) {
-    throw new SprayMathError(
-      "not-finite",
-      path,
-      "The strength that comes out is too large or too small to compute with.",
-    );
-  }
-  return { terms, strength };
+/** How much of a product a mix takes, with the strength that it comes from; `at` is the rate's place. Trusts its input. */
+function amountFrom(input: ProductInput, at: string): { strength: RateStrength; amount: ProductAmount } {
+  const { rate, carrier } = input;
+  const [single, place] = isRange(rate) ? [rate.chosen, joinPath(at, "chosen")] : [rate, at];
+  const strength = strengthOfRate(single, input, place);
+  const { value, amount } = strength;
+  if (isRange(rate)) refuseOutside(rate, strength, input, at);
+  refuseOverfull(strength, carrier.unit, place);
+  return {
+    strength,
+    amount: {
+      amount: { value: positive(value * carrier.value, place), unit: amount } as Volume | Mass,
+      strength: { value, unit: `${amount}/${carrier.unit}` } as Concentration,
+    },
+  };
 }
 
-/** A rate as the strength it gives the mix; both in `amount` units to one unit of the carrier as given. */
-export function strengthFor(
-  rate: SingleRate,
-  path: string,
-  input: ProductInput,
-): { readonly value: number; readonly amount: VolumeUnit | MassUnit } {
-  const { terms, strength } = strengthAt(rate, path, input);
-  return { value: strength, amount: terms.amount };
+/** How much of a product a mix takes; `at` is the rate's place. Trusts its input. */
+export function productAmountOf(input: ProductInput, at = "rate"): ProductAmount {
+  return amountFrom(input, at).amount;
 }
 
 /**
@@ -269,8 +266,9 @@ export function strengthFor(
  * @returns the amount in fl_oz, imp_fl_oz or mL for a liquid, oz or g for a dry product, by the rate's own system (the
  * carrier's for per cent and ratios), and the strength per unit of the carrier given; both within 8 ulp of the exact value
  * @throws SprayMathError `missing` (a field that the rate needs, a basis), `wrong-dimension` (weight for volume),
- * `wrong-area`, `conflict` (more product than mix, a range upside down), `out-of-range` (zero or negative; chosen over the
- * label's highest), `not-a-quantity`, `not-finite`, `unknown-unit` or `unknown-choice`
+ * `wrong-area`, `conflict` (more product than mix, a range upside down, a rate given in two ways), `out-of-range` (zero or
+ * negative; chosen over the label's highest), `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field` or
+ * `unknown-choice`
  *
  * @example
  * ```ts
@@ -288,62 +286,59 @@ export function strengthFor(
  * ```
  */
 export function productAmount(input: ProductInput): ProductAmount {
-  checkedInput(input);
-  const { rate, path } = singleOf(input.rate);
-  const { terms, strength } = strengthAt(rate, path, input);
-  if (isRange(input.rate)) refuseOutside(input.rate, strength, terms.amount, input);
-  refuseOverfull(strength, terms, path);
-  const value = strength * input.carrier.value;
-  if (!Number.isFinite(value)) {
-    throw new SprayMathError("not-finite", path, "The amount that comes out is too large to compute with.");
-  }
-  return {
-    amount: { value, unit: terms.amount } as Volume | Mass,
-    strength: { value: strength, unit: `${terms.amount}/${terms.carrier}` } as Concentration,
-  };
+  return productAmountOf(checked(input, PRODUCT));
 }
 
-function refuseOverfull(strength: number, { amount, carrier }: Terms, path: string): void {
-  if (resolveUnit(amount, path).dimension !== "volume") return;
-  const full = convertValue(1, carrier, amount, path, path);
-  if (moreThan(strength, full)) {
-    throw new SprayMathError(
-      "conflict",
-      path,
-      `Given a rate that takes ${strength} ${amount} of product in each ${carrier} of mix, which holds ${full}; wanted no more ` +
-        "product than mix. Check the units of the rate, or put out more carrier per area.",
-    );
-  }
+function refuseOverfull({ value, amount }: RateStrength, carrier: VolumeUnit, at: string): void {
+  if (resolveUnit(amount, "unit").dimension !== "volume") return;
+  const full = convertValue(1, carrier, amount);
+  if (!moreThan(value, full)) return;
+  throw refusal(
+    "conflict",
+    "product-over-mix",
+    at,
+    "This rate takes {product} of product in each {mix} of mix, which is more than fits. Check the rate's unit.",
+    { product: { value, unit: amount }, mix: { value: 1, unit: carrier } },
+  );
 }
 
 /** Refuses a range whose low end is over its high end, or a chosen rate over the high end. */
 function refuseOutside(
   range: { readonly low: SingleRate; readonly high: SingleRate },
-  chosen: number,
-  amount: VolumeUnit | MassUnit,
-  input: ProductInput,
+  chosen: RateStrength,
+  sizes: JobSizes,
+  at: string,
 ): void {
-  const [low, high] = (["low", "high"] as const).map((end) => {
-    const { value, amount: unit } = strengthFor(range[end], `rate.${end}`, input);
-    return convertValue(value, unit, amount, `rate.${end}`, `rate.${end}`);
-  }) as [number, number];
-  if (moreThan(low, high)) {
-    throw new SprayMathError(
+  const strengthIn = (rate: SingleRate, end: string): number => {
+    const { value, amount } = strengthOfRate(rate, sizes, joinPath(at, end));
+    return convertValue(value, amount, chosen.amount);
+  };
+  const high = strengthIn(range.high, "high");
+  if (moreThan(strengthIn(range.low, "low"), high))
+    throw refusal(
       "conflict",
-      "rate",
-      "Given a range whose low rate is more than its high rate; wanted the lower one first. Are they the wrong way round?",
+      "range-upside-down",
+      at,
+      "The lowest rate is more than the highest. Are they the wrong way round?",
     );
-  }
-  if (moreThan(chosen, high)) {
-    throw new SprayMathError(
+  if (moreThan(chosen.value, high))
+    throw refusal(
       "out-of-range",
-      "rate.chosen",
-      "Given a chosen rate over the label's highest; wanted no more than the label allows.",
+      "chosen-over-high",
+      joinPath(at, "chosen"),
+      "The rate used is over the label's highest. Choose one that the label allows.",
     );
-  }
 }
 
 const BY_DEFINITION = "by definition of the rate";
+
+const FORMULAS: Readonly<Record<Exclude<RateStrength["kind"], "carrier">, readonly [string, string]>> = {
+  area: ["tank-mix.strength", "rate / carrierRate"],
+  ground: ["tank-mix.strengthByGround", "rate * ground / (carrierRate * area)"],
+  rowLength: ["tank-mix.strengthByRow", "rate * rowLength / (carrierRate * area)"],
+  fraction: ["tank-mix.strengthOfPart", "part * size"],
+  parts: ["tank-mix.strengthOfRatio", "parts * size / whole"],
+};
 
 /**
  * The working of {@link productAmount}.
@@ -363,95 +358,39 @@ const BY_DEFINITION = "by definition of the rate";
  * ```
  */
 export function productAmountWorking(input: ProductInput): WorkingLine[] {
-  const { amount, strength } = productAmount(input);
-  const { rate, path } = singleOf(input.rate);
-  const read = readRate(rate, input.form, path);
-  const before = read.kind === "active" ? activeLines(read, input) : [];
+  const job = checked(input, PRODUCT);
+  const { strength, amount } = amountFrom(job, "rate");
   return [
-    ...before,
-    ...strengthLines(termsOf(rate, path, input), asProduct(read, input), input, strength),
+    ...activeLines(strength, job.rate),
+    ...strengthLines(strength, amount.strength),
     {
       id: "tank-mix.amount",
       formula: "strength * carrier",
-      terms: { strength, carrier: input.carrier },
-      result: amount,
+      terms: { strength: amount.strength, carrier: job.carrier },
+      result: amount.amount,
       source: BY_DEFINITION,
     },
   ];
 }
 
-function activeLines(read: Parameters<typeof activeParts>[0], input: ProductInput): WorkingLine[] {
-  const { inner, product, unit } = activeParts(read, input);
-  if (inner.kind !== "fraction") return productRateWorkingIn(product, unit);
+function activeLines({ active }: RateStrength, rate: LabelRate): WorkingLine[] {
+  if (active === undefined) return [];
+  const single = isRange(rate) ? rate.chosen : rate;
+  const { kind, quantity: given } = readRate(single) as QuantityReading;
+  if (kind !== "fraction") return productRateLines(active);
   const about = "tank-mix.productRate.activeIngredient";
   return [
-    ...conversionLines(about, inner.quantity, "1"),
-    ...conversionLines(about, toDensity(inner.quantity), product.activeIngredient.unit),
-    ...productRateWorkingIn(product, unit),
+    ...fractionLines(about, given),
+    ...conversionLines(about, asDensity(given), active.input.activeIngredient.unit),
+    ...productRateLines(active),
   ];
 }
 
-function strengthLines(
-  terms: Terms,
-  read: ProductRead,
-  input: ProductInput,
-  strength: Quantity,
-): WorkingLine[] {
-  const { amount, carrier } = terms;
-  const line = (id: string, formula: string, values: WorkingLine["terms"]): WorkingLine => ({
-    id,
-    formula,
-    terms: values,
-    result: strength,
-    source: BY_DEFINITION,
-  });
-  switch (terms.kind) {
-    case "fraction":
-      return [
-        ...conversionLines("tank-mix.strengthOfPart.part", (read as { quantity: Quantity }).quantity, "1"),
-        line("tank-mix.strengthOfPart", "part * size", {
-          part: terms.part,
-          size: { value: terms.size, unit: strength.unit },
-        }),
-      ];
-    case "parts":
-      return [
-        line("tank-mix.strengthOfRatio", "parts * size / whole", {
-          parts: terms.parts,
-          whole: terms.of,
-          size: { value: terms.size, unit: strength.unit },
-        }),
-      ];
-    case "carrier":
-      return conversionLines(
-        "tank-mix.amount.strength",
-        (read as { quantity: Quantity }).quantity,
-        strength.unit,
-      );
-    case "area":
-    case "plot": {
-      const id =
-        terms.kind === "area"
-          ? "tank-mix.strength"
-          : terms.name === "ground"
-            ? "tank-mix.strengthByGround"
-            : "tank-mix.strengthByRow";
-      const rateUnit = `${amount}/${terms.kind === "area" ? terms.per : terms.measure.unit}` as Unit;
-      const carrierRateUnit = `${carrier}/${terms.kind === "area" ? terms.per : terms.area.unit}` as Unit;
-      const rate: Quantity = { value: terms.rate, unit: rateUnit };
-      const carrierRate: Quantity = { value: terms.carrierRate, unit: carrierRateUnit };
-      return [
-        ...conversionLines(`${id}.rate`, (read as { quantity: Quantity }).quantity, rateUnit),
-        ...conversionLines(`${id}.carrierRate`, input.carrierRate as VolumeRate, carrierRateUnit),
-        terms.kind === "area"
-          ? line(id, "rate / carrierRate", { rate, carrierRate })
-          : line(id, `rate * ${terms.name} / (carrierRate * area)`, {
-              rate,
-              [terms.name]: terms.measure,
-              carrierRate,
-              area: terms.area,
-            }),
-      ];
-    }
+function strengthLines({ kind, terms }: RateStrength, result: Concentration): WorkingLine[] {
+  if (kind === "carrier") {
+    const [given] = terms.rate as Exclude<GivenTerm, number>;
+    return conversionLines("tank-mix.amount.strength", given, result.unit);
   }
+  const [id, formula] = FORMULAS[kind];
+  return formulaLines({ id, formula, terms, result, source: BY_DEFINITION });
 }

@@ -263,8 +263,8 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
   jarTestWorking: [
     mix.jarTestWorking({ jar: qty(1, "pt"), mix: qty(300, "L"), amounts: [qty(1, "kg"), qty(3, "pt")] }),
   ],
-  diluteWorking: [
-    mix.diluteWorking({
+  diluteMixWorking: [
+    mix.diluteMixWorking({
       from: { value: 0.75, unit: "%", basis: "w/v" },
       to: { value: 20, unit: "ppm", basis: "w/v" },
       volume: qty(3, "pt"),
@@ -273,7 +273,7 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
   stockForWorking: [
     mix.stockForWorking({ amount: qty(10, "mL"), volume: qty(1, "qt"), dose: qty(0.1, "tsp") }),
   ],
-  rinseWorking: [mix.rinseWorking({ residual: qty(3, "pt"), water: qty(7, "L"), rinses: 3 })],
+  rinseTankWorking: [mix.rinseTankWorking({ residual: qty(3, "pt"), water: qty(7, "L"), rinses: 3 })],
   strengthOfWorking: [
     mix.strengthOfWorking({ mix: qty(3, "gal"), addedWater: qty(2, "L"), product: qty(5, "oz") }),
   ],

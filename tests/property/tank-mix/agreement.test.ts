@@ -4,12 +4,12 @@ import {
   activeIngredientRate,
   carrierFor,
   checkLabel,
-  dilute,
+  diluteMix,
   leftoverArea,
   productAmount,
   productInLoads,
   productRate,
-  rinse,
+  rinseTank,
   type SingleRate,
   splitLoads,
   stockFor,
@@ -141,7 +141,7 @@ describe("ways there and back", () => {
     fc.assert(
       fc.property(number(1, 100), number(0.001, 1), number(0.1, 1000), (from, part, litres) => {
         const volume = qty(litres, "L");
-        const { take, water } = dilute({ from: qty(from, "mL/L"), to: qty(from * part, "mL/L"), volume });
+        const { take, water } = diluteMix({ from: qty(from, "mL/L"), to: qty(from * part, "mL/L"), volume });
         near(take.value, litres * part);
         expect(take.value + water.value).toBeCloseTo(litres, 9);
       }),
@@ -205,7 +205,7 @@ describe("what a careful person relies on", () => {
         fc.integer({ min: 1, max: 6 }),
         (residual, water, rinses) => {
           const left = (each: number, times: number): number =>
-            rinse({ residual: qty(residual, "L"), water: qty(each, "L"), rinses: times }).strength.value;
+            rinseTank({ residual: qty(residual, "L"), water: qty(each, "L"), rinses: times }).strength.value;
           expect(left(water, rinses + 1)).toBeLessThan(left(water, rinses));
           expect(left(water / (rinses + 1), rinses + 1)).toBeLessThan(left(water / rinses, rinses));
         },

@@ -3,12 +3,12 @@ import { describe, expect, it } from "vitest";
 import {
   activeIngredientRate,
   carrierFor,
-  dilute,
+  diluteMix,
   jarTest,
   leftoverArea,
   productAmount,
   productRate,
-  rinse,
+  rinseTank,
   stockFor,
   strengthOf,
 } from "../../../src/tank-mix/index.ts";
@@ -248,7 +248,11 @@ describe("tank-mix, against exact rational arithmetic", () => {
     fc.assert(
       fc.property(strengths, strengths, of(volumes), (a, b, volume) => {
         const [to, from] = si(a).lessThan(si(b)) ? [a, b] : [b, a];
-        expectWithin("dilute", dilute({ from, to, volume }).take, si(volume).times(si(to)).over(si(from)));
+        expectWithin(
+          "diluteMix",
+          diluteMix({ from, to, volume }).take,
+          si(volume).times(si(to)).over(si(from)),
+        );
       }),
       RUNS,
     );
@@ -273,7 +277,7 @@ describe("tank-mix, against exact rational arithmetic", () => {
         for (let i = 0; i < rinses; i++) left = left.times(part);
         expectWithin(
           "rinse, up to five times",
-          rinse({ residual, water, rinses }).strength,
+          rinseTank({ residual, water, rinses }).strength,
           left,
           8 * rinses,
         );

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import {
   checkLabel,
-  type Finding,
+  type LabelFinding,
   type LabelInput,
   type LabelLimits,
   type SeasonSoFar,
@@ -138,7 +138,7 @@ describe("checkLabel", () => {
   });
 
   // What a form shows beside the field at the path: both figures, and what to do.
-  it.each<[LabelLimits, SeasonSoFar | undefined, Finding["code"], string, object, string]>([
+  it.each<[LabelLimits, SeasonSoFar | undefined, LabelFinding["code"], string, object, string]>([
     [
       { max: qty(1, "pt/ac") },
       undefined,

@@ -630,31 +630,32 @@ describe("what tank-mix says of input that cannot be", () => {
       "Given 2 L made up to 1 L; wanted the larger volume to make it up to.",
     ],
     [
-      () => mix.dilute({ from: qty(5, "mL/L"), to: qty(51, "mL/L"), volume: qty(1, "L") }),
+      () => mix.diluteMix({ from: qty(5, "mL/L"), to: qty(51, "mL/L"), volume: qty(1, "L") }),
       "conflict",
       "to",
       "Given 51 mL/L out of 5 mL/L; wanted no stronger than what there is: water only weakens.",
     ],
     [
-      () => mix.dilute({ from: qty(5, "L/ha"), to: qty(1, "mL/L"), volume: qty(1, "L") } as never),
+      () => mix.diluteMix({ from: qty(5, "L/ha"), to: qty(1, "mL/L"), volume: qty(1, "L") } as never),
       "wrong-dimension",
       "from",
       "Given 5 L/ha, a volume per area; wanted a strength, such as mL/L, g/L or % with a basis.",
     ],
     [
-      () => mix.dilute({ from: percent, to: percent, volume: qty(1, "L") } as never),
+      () => mix.diluteMix({ from: percent, to: percent, volume: qty(1, "L") } as never),
       "missing",
       "from.basis",
       'Given 1 % that does not say what it is a part of; wanted a basis: "v/v" or "w/v".',
     ],
     [
-      () => mix.dilute({ from: half, to: half, volume: qty(1, "L") } as never),
+      () => mix.diluteMix({ from: half, to: half, volume: qty(1, "L") } as never),
       "wrong-dimension",
       "from.basis",
       'Given a strength by weight; wanted one by volume, "v/v" or "w/v", since what is measured out is a volume.',
     ],
     [
-      () => mix.dilute({ from: { value: 1, unit: "ml per l" }, to: percent, volume: qty(1, "L") } as never),
+      () =>
+        mix.diluteMix({ from: { value: 1, unit: "ml per l" }, to: percent, volume: qty(1, "L") } as never),
       "unknown-unit",
       "from.unit",
       'Given "ml per l", which is not a unit known here. Did you mean "mL/L"?',

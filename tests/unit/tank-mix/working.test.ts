@@ -5,8 +5,8 @@ import {
   type CarrierInput,
   carrierFor,
   carrierForWorking,
-  dilute,
-  diluteWorking,
+  diluteMix,
+  diluteMixWorking,
   jarTest,
   jarTestWorking,
   type LabelRate,
@@ -19,8 +19,8 @@ import {
   productInLoadsWorking,
   productRate,
   productRateWorking,
-  rinse,
-  rinseWorking,
+  rinseTank,
+  rinseTankWorking,
   splitLoads,
   splitLoadsWorking,
   stockFor,
@@ -180,14 +180,14 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
       to: { value: 20, unit: "ppm", basis: "w/v" },
     } as const;
     expectWorking(
-      diluteWorking({ ...percents, volume: qty(3, "pt") }),
-      dilute({ ...percents, volume: qty(3, "pt") }).water,
+      diluteMixWorking({ ...percents, volume: qty(3, "pt") }),
+      diluteMix({ ...percents, volume: qty(3, "pt") }).water,
       [percents, qty(3, "pt")],
     );
     const stock = { amount: qty(10, "mL"), volume: qty(1, "qt"), dose: qty(0.1, "tsp") };
     expectWorking(stockForWorking(stock), stockFor(stock), stock);
     const rinses = { residual: qty(3, "pt"), water: qty(7, "L"), rinses: 3 };
-    expectWorking(rinseWorking(rinses), rinse(rinses).strength, rinses);
+    expectWorking(rinseTankWorking(rinses), rinseTank(rinses).strength, rinses);
     const weak = { mix: qty(3, "gal"), addedWater: qty(2, "L"), product: qty(5, "oz") };
     expectWorking(strengthOfWorking(weak), strengthOf(weak).weakBy, weak);
     expect(strengthOfWorking(weak).find((line) => line.id === "tank-mix.lacking")?.result).toEqual(
