@@ -138,17 +138,36 @@ const RATE_AREA: ChoiceField<RateArea> = choice(
   ["treated", "broadcast", "ground"],
 );
 
+/** Rates of product as examples. */
+export const RATE_EXAMPLES = {
+  us: { value: 1.5, unit: "pt/ac" },
+  imperial: { value: 1.5, unit: "imp_pt/ac" },
+  metric: { value: 2, unit: "L/ha" },
+} as const;
+
+/** Rates of active ingredient as examples. */
+export const ACTIVE_EXAMPLES = {
+  us: { value: 1, unit: "lb/ac" },
+  imperial: { value: 1, unit: "lb/ac" },
+  metric: { value: 1, unit: "kg/ha" },
+} as const;
+
 /* @__NO_SIDE_EFFECTS__ */
-function areaRate<R extends VolumeRate | MassRate>(
-  dimensions: readonly ("volumeRate" | "massRate")[],
-): ObjectField<AreaRate<R>> {
-  return object<AreaRate>({
-    rate: quantity("The rate as the label prints it. More than 0.", dimensions),
-    per: RATE_AREA,
-  }) as ObjectField<object> as ObjectField<AreaRate<R>>;
+function areaRate<R extends VolumeRate | MassRate>(rate: QuantityField<R>): ObjectField<AreaRate<R>> {
+  return object<AreaRate>({ rate, per: RATE_AREA }) as ObjectField<object> as ObjectField<AreaRate<R>>;
 }
 
-const AREA_RATE: ObjectField<AreaRate> = areaRate(["volumeRate", "massRate"]);
+const PRINTED = "The rate as the label prints it. More than 0.";
+
+const AREA_RATE: ObjectField<AreaRate> = areaRate(
+  called("the label's rate per area", RATE_EXAMPLES, quantity(PRINTED, ["volumeRate", "massRate"])),
+);
+
+const WEIGHED = "the rate of active ingredient";
+
+const AREA_WEIGHT: ObjectField<AreaRate<MassRate>> = areaRate(
+  called(WEIGHED, ACTIVE_EXAMPLES, quantity(PRINTED, "massRate")),
+);
 
 const PARTS_RATE: ObjectField<PartsRate> = object<PartsRate>(
   {
@@ -163,21 +182,12 @@ const PARTS_RATE: ObjectField<PartsRate> = object<PartsRate>(
           "conflict",
           "ratio-upside-down",
           "",
-          "{parts} parts of product don't fit in {to} parts of mix. Is the ratio upside down?",
+          "A ratio of {parts}:{to} would be more product than mix. Is it upside down?",
           { parts, to },
         );
     },
   ],
 );
-
-/** Rates of active ingredient as examples. */
-export const ACTIVE_EXAMPLES = {
-  us: { value: 1, unit: "lb/ac" },
-  imperial: { value: 1, unit: "lb/ac" },
-  metric: { value: 1, unit: "kg/ha" },
-} as const;
-
-const WEIGHED = "the rate of active ingredient";
 
 const byWeight: Pick = byGiven(
   [
@@ -199,7 +209,7 @@ const WEIGHT_RATE: EitherField<WeightRate> = either<WeightRate>(
         "massPerLength",
       ]),
     ),
-    areaRate<MassRate>(["massRate"]),
+    AREA_WEIGHT,
   ],
   (input, check) =>
     hasField(input, ["parts", "to", "activeIngredient"])
@@ -215,10 +225,7 @@ const WEIGHT_RATE: EitherField<WeightRate> = either<WeightRate>(
 
 const SEASON_WEIGHT: EitherField<WeightRate> = either<WeightRate>(
   "The rate of active ingredient, by weight. More than 0.",
-  [
-    called(WEIGHED, ACTIVE_EXAMPLES, quantity("A weight per area. More than 0.", "massRate")),
-    areaRate<MassRate>(["massRate"]),
-  ],
+  [called(WEIGHED, ACTIVE_EXAMPLES, quantity("A weight per area. More than 0.", "massRate")), AREA_WEIGHT],
   byWeight,
 );
 
@@ -237,13 +244,6 @@ function activeRate(weight: EitherField<WeightRate>): ObjectField<ActiveIngredie
 }
 
 const ACTIVE_RATE: ObjectField<ActiveIngredientRate> = activeRate(WEIGHT_RATE);
-
-/** Rates of product as examples. */
-export const RATE_EXAMPLES = {
-  us: { value: 1.5, unit: "pt/ac" },
-  imperial: { value: 1.5, unit: "imp_pt/ac" },
-  metric: { value: 2, unit: "L/ha" },
-} as const;
 
 const PLAIN_RATE: QuantityField<Exclude<SingleRate, AreaRate | PartsRate | ActiveIngredientRate>> = called(
   "the label's rate",
@@ -429,8 +429,8 @@ function basisIs(expected: "v/v" | "w/v", { basis }: BasedFraction, at: string, 
     "basis-unfit",
     joinPath(at, "basis"),
     expected === "v/v"
-      ? "{given} doesn't fit a liquid, which is measured by volume (v/v). Check what the label's percentage is of."
-      : "{given} doesn't fit what is weighed into a volume of mix (w/v). Check what the label's percentage is of.",
+      ? "This product is a liquid, so its percentage is by volume (v/v), not {given}. Check what the label's percentage is of."
+      : "A weight in a volume of mix is a percentage w/v, not {given}. Check what the label's percentage is of.",
     { given: basis, expected },
   );
 }
@@ -485,7 +485,10 @@ export function contentFitsForm(
       "density-missing",
       joinPath(at, "density"),
       "A content by weight ({given}) needs the liquid's density too. Enter it, such as {example}.",
-      { given: contains, example: { value: 9, unit: "lb/gal" } },
+      {
+        given: contains,
+        example: check.system === "metric" ? { value: 1.1, unit: "kg/L" } : { value: 9, unit: "lb/gal" },
+      },
     );
 }
 

@@ -177,7 +177,7 @@ const MIXING_ORDER: ObjectField<MixingOrderInput> = object<MixingOrderInput>(
             "conflict",
             "step-twice",
             `steps[${i}]`,
-            "{given} is there twice. Enter each step once.",
+            "The step {given} is there twice. Enter each step once.",
             {
               given: step,
             },

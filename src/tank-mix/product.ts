@@ -297,8 +297,8 @@ function refuseOverfull({ value, amount }: RateStrength, carrier: VolumeUnit, at
     "conflict",
     "product-over-mix",
     at,
-    "This rate takes {product} of product in each {mix} of mix, which is more than fits. Check the rate's unit.",
-    { product: { value, unit: amount }, mix: { value: 1, unit: carrier } },
+    "At this rate the mix would take {strength} of product, more than it holds. Check the rate's unit.",
+    { strength: { value, unit: `${amount}/${carrier}` } },
   );
 }
 

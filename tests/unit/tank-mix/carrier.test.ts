@@ -70,16 +70,19 @@ describe("carrierFor", () => {
     [{ reserve: { percent: 101 } }, "out-of-range", "reserve.percent"],
     [{ reserve: { volume: qty(-1, "gal") } }, "out-of-range", "reserve.volume"],
     [{ reserve: { roundUpTo: qty(0, "gal") } }, "out-of-range", "reserve.roundUpTo"],
-    [{ reserve: { percent: 5, volume: qty(1, "gal") } }, "conflict", "reserve"],
+    [{ reserve: { percent: 5, volume: qty(1, "gal") } }, "conflict", "reserve.volume"],
     [{ reserve: {} }, "missing", "reserve"],
     [{ lineVolume: qty(-1, "gal") }, "out-of-range", "lineVolume"],
     [{ lineVolume: qty(1, "oz") }, "wrong-dimension", "lineVolume"],
     [{ rate: qty(0, "gal/ac") }, "out-of-range", "rate"],
     [{ rate: qty(20, "gal") }, "wrong-dimension", "rate"],
     [{ area: { ...area, value: 0 } }, "out-of-range", "area"],
-    [{ rate: qty(1e308, "gal/ac"), area: { ...area, value: 1e300 } }, "not-finite", "area"],
-    [{ rate: qty(1e-300, "gal/ac"), area: { ...area, value: 1e-300 } }, "not-finite", "area"],
-    [{ reserve: { roundUpTo: qty(1e-320, "L") } }, "not-finite", "area"],
+    [{ rate: qty(1e308, "gal/ac") }, "not-finite", "rate"],
+    [{ area: { ...area, value: 1e300 } }, "not-finite", "area"],
+    [{ rate: qty(1e-300, "gal/ac") }, "out-of-range", "rate"],
+    [{ reserve: { roundUpTo: qty(1e-320, "L") } }, "out-of-range", "reserve.roundUpTo"],
+    [{ resreve: { percent: 5 } }, "unknown-field", "resreve"],
+    [{ reserve: { percent: 5, extra: 1 } }, "unknown-field", "reserve.extra"],
   ] as const)("refuses %o", (change, code, path) => {
     const error = errorOf(() => carrierFor({ rate, area, ...change } as never));
     expect([error.code, error.path]).toEqual([code, path]);

@@ -35,9 +35,9 @@ describe("checkLabel", () => {
     const quarter = { value: 0.25, unit: "%", basis: "v/v" } as const;
     const said = (max: LabelLimits["max"], rate: LabelInput["rate"]) =>
       check({ max: max as typeof quarter }, { rate })[0]?.message;
-    const [pace, measure] = ["a slow step or a worn nozzle", "a measure filled too high"].map(
+    const [pace, measure] = ["A slow step or a worn nozzle", "A measure filled too high"].map(
       (risk) => (figure: string) =>
-        `The rate is ${figure}, next to the label's highest of ${figure}: ${risk} goes over it.`,
+        `The rate of ${figure} is at or near the label maximum of ${figure}. ${risk} would put you over.`,
     ) as [(figure: string) => string, (figure: string) => string];
     expect(said(quarter, quarter)).toBe(measure("6.4 fl oz/ac"));
     expect(said(qty(0.25, "gal/100gal"), { parts: 1, to: 400, of: "mix" })).toBe(measure("6.4 fl oz/ac"));
@@ -145,7 +145,7 @@ describe("checkLabel", () => {
       "rate-over-max",
       "rate",
       { rate: qty(1.5, "pt/ac"), max: qty(1, "pt/ac") },
-      "The rate is 1.5 pt/ac, over the label's highest of 1 pt/ac: use no more than the label allows.",
+      "The rate of 1.5 pt/ac is over the label maximum of 1 pt/ac. Use no more than the label allows.",
     ],
     [
       { min: qty(2, "pt/ac") },
@@ -153,7 +153,7 @@ describe("checkLabel", () => {
       "rate-under-min",
       "rate",
       { rate: qty(1.5, "pt/ac"), min: qty(2, "pt/ac") },
-      "The rate is 1.5 pt/ac, under the label's lowest of 2 pt/ac: it may not work.",
+      "The rate of 1.5 pt/ac is below the label minimum of 2 pt/ac. It may not work: check the label.",
     ],
     [
       { max: qty(1.5, "pt/ac") },
@@ -161,7 +161,7 @@ describe("checkLabel", () => {
       "rate-near-max",
       "rate",
       { rate: qty(1.5, "pt/ac"), max: qty(1.5, "pt/ac") },
-      "The rate is 1.5 pt/ac, next to the label's highest of 1.5 pt/ac: a slow step or a worn nozzle goes over it.",
+      "The rate of 1.5 pt/ac is at or near the label maximum of 1.5 pt/ac. A slow step or a worn nozzle would put you over.",
     ],
     [
       { leastCarrier: qty(100, "qt/ac") },
@@ -169,7 +169,7 @@ describe("checkLabel", () => {
       "carrier-under-least",
       "carrierRate",
       { carrierRate: qty(20, "gal/ac"), least: qty(25, "gal/ac") },
-      "The sprayer puts out 20 gal/ac, under the label's least of 25 gal/ac: slow down, or fit larger nozzles, and calibrate again.",
+      "The sprayer puts out 20 gal/ac, below the label minimum of 25 gal/ac. Slow down or use larger nozzles, then recalibrate.",
     ],
     [
       { mostCarrier: qty(60, "qt/ac") },
@@ -177,7 +177,7 @@ describe("checkLabel", () => {
       "carrier-over-most",
       "carrierRate",
       { carrierRate: qty(20, "gal/ac"), most: qty(15, "gal/ac") },
-      "The sprayer puts out 20 gal/ac, over the label's most of 15 gal/ac: speed up, or fit smaller nozzles, and calibrate again.",
+      "The sprayer puts out 20 gal/ac, over the label maximum of 15 gal/ac. Speed up or use smaller nozzles, then recalibrate.",
     ],
     [
       { leastCarrier: qty(80, "qt/ac") },
@@ -185,7 +185,7 @@ describe("checkLabel", () => {
       "carrier-near-least",
       "carrierRate",
       { carrierRate: qty(20, "gal/ac"), least: qty(20, "gal/ac") },
-      "The sprayer puts out 20 gal/ac, next to the label's least of 20 gal/ac: a quicker step goes under it.",
+      "The sprayer puts out 20 gal/ac, at or near the label minimum of 20 gal/ac. Walking faster would put you below it.",
     ],
     [
       { seasonMax: qty(3, "pt/ac") },
@@ -193,15 +193,15 @@ describe("checkLabel", () => {
       "season-over-max",
       "rate",
       { rate: qty(1.5, "pt/ac"), used: qty(2, "pt/ac"), max: qty(3, "pt/ac") },
-      "With 2 pt/ac used already, 1.5 pt/ac more goes over the label's most of 3 pt/ac in a season.",
+      "With 2 pt/ac already used, 1.5 pt/ac more goes over the label maximum of 3 pt/ac in a season. Use less, or another product.",
     ],
     [
       { seasonMax: qty(4, "pt/ac") },
       { rate: qty(2, "pt/ac") },
       "season-nearly-used",
       "rate",
-      { rate: qty(1.5, "pt/ac"), used: qty(2, "pt/ac"), max: qty(4, "pt/ac") },
-      "After this application 0.5 pt/ac of the season's 4 pt/ac is left: not enough for another at this rate.",
+      { rate: qty(1.5, "pt/ac"), used: qty(2, "pt/ac"), max: qty(4, "pt/ac"), left: qty(0.5, "pt/ac") },
+      "After this application 0.5 pt/ac of the season's 4 pt/ac is left, not enough for another at this rate.",
     ],
     [
       { seasonMax: qty(4, "pt/ac") },
@@ -209,7 +209,7 @@ describe("checkLabel", () => {
       "season-unknown",
       "soFar.rate",
       { rate: qty(1.5, "pt/ac"), used: qty(0, "pt/ac"), max: qty(4, "pt/ac") },
-      "The label allows 4 pt/ac in a season, and nothing was told about what the plot has had: look it up in the spray record.",
+      "The label allows 4 pt/ac in a season, and you haven't entered what this plot has already had. Check your spray record.",
     ],
     [
       { mostApplications: 3 },
@@ -217,7 +217,7 @@ describe("checkLabel", () => {
       "applications-unknown",
       "soFar.applications",
       { most: 3 },
-      "The label allows 3 applications in a season, and nothing was told about how many there were: look it up in the spray record.",
+      "The label limits applications to 3 a season, and you haven't entered how many this plot has had. Check your spray record.",
     ],
     [
       { mostApplications: 3 },
@@ -225,7 +225,7 @@ describe("checkLabel", () => {
       "applications-over-most",
       "soFar.applications",
       { made: 3, most: 3 },
-      "The plot has had 3 applications, and the label allows 3 in a season: no more this season.",
+      "The label limits applications to 3 a season, and this plot has had 3. Don't use this product again this season.",
     ],
     [
       { mostApplications: 3 },
@@ -241,7 +241,7 @@ describe("checkLabel", () => {
       "interval-unknown",
       "soFar.daysSinceLast",
       { least: 7 },
-      "The label wants 7 days between applications, and nothing was told about the last one: look it up in the spray record.",
+      "The label requires 7 or more days between applications, and you haven't entered when the last one was. Check your spray record.",
     ],
     [
       { daysBetween: 7 },
@@ -249,12 +249,29 @@ describe("checkLabel", () => {
       "interval-too-short",
       "soFar.daysSinceLast",
       { since: 6, least: 7 },
-      "The last application was 6 days ago, and the label wants 7 days between applications: wait.",
+      "Days since the last application: 6. The label requires 7 or more, so wait.",
     ],
   ])("finds in %j with %j: %s", (label, season, code, path, figures, message) => {
     const found = check(label, season === undefined ? {} : soFar(season));
     const severity = /under-least|over-|too-short/.test(code) ? "refusal" : "warning";
-    expect(found).toEqual([{ code, severity, path, message, figures }]);
+    expect(found).toEqual([{ code, key: code, severity, path, message, figures }]);
+  });
+
+  it("gives each sentence of a finding a key of its own", () => {
+    const quarter = { value: 0.25, unit: "%", basis: "v/v" } as const;
+    const keys = (max: LabelLimits["max"], rate: LabelInput["rate"]) =>
+      checkLabel({ ...job, label: { max: max as typeof quarter }, rate }).map(({ code, key }) => [code, key]);
+    expect(keys(quarter, quarter)).toEqual([["rate-near-max", "rate-near-max-by-measure"]]);
+    expect(keys(quarter, qty(6.4, "fl_oz/ac"))).toEqual([["rate-near-max", "rate-near-max"]]);
+  });
+
+  it("takes nothing for not given", () => {
+    const bare = checkLabel({ ...job, label: {} });
+    const label = { min: null, max: null, seasonMax: null, mostApplications: null, daysBetween: null };
+    const nothing = { soFar: null, area: null, ground: null, rowLength: null, near: null };
+    expect(checkLabel({ ...job, label, ...nothing } as never)).toEqual(bare);
+    const season = { label: { seasonMax: qty(5, "pt/ac") }, soFar: { rate: null, applications: 0 } };
+    expect(checkLabel({ ...job, ...season } as never)).toEqual([]);
   });
 
   it("says nothing of limits that are kept", () => {
@@ -303,7 +320,6 @@ describe("checkLabel", () => {
     [{ label: { daysBetween: -1 } }, "out-of-range", "label.daysBetween"],
     [{ label: { mostApplications: 3 }, soFar: { applications: -1 } }, "out-of-range", "soFar.applications"],
     [{ label: null }, "missing", "label"],
-    [{ soFar: null }, "missing", "soFar"],
     [{ near: 101 }, "out-of-range", "near"],
     [{ area: { value: 1, unit: "ac", of: "ground" } }, "wrong-area", "area"],
   ] as const)("refuses %o", (change, code, path) => {

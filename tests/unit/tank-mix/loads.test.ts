@@ -99,7 +99,7 @@ describe("splitLoads", () => {
   it("refuses a row that is more than a load", () => {
     const error = errorOf(() => gallons({ split: { pieces: 2 } }));
     expect([error.code, error.path]).toEqual(["conflict", "split.pieces"]);
-    expect(error.message).toContain("5 gal each");
+    expect(error.message).toContain("takes 5 gal");
     expect(error.message).toContain("a load of 4 gal");
     const full = errorOf(() => gallons({ split: { pieces: 100, extra: qty(4, "gal") } }));
     expect(full.path).toBe("split.pieces");

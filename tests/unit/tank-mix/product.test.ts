@@ -256,7 +256,7 @@ describe("productAmount, and what it refuses", () => {
   });
 
   it("tells the ounce of weight from the fluid ounce", () => {
-    expect(errorOf(() => amountOf(qty(5, "oz/ac"), "liquid")).message).toContain("not a fluid ounce");
+    expect(errorOf(() => amountOf(qty(5, "oz/ac"), "liquid")).message).toContain("fl oz or oz");
   });
 
   it("refuses what is too large to compute with", () => {

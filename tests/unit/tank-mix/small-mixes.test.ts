@@ -57,12 +57,12 @@ describe("diluteMix", () => {
   it("refuses a part of the volume beside a weight per volume, and says how each was told", () => {
     const [from, to] = [{ value: 5, unit: "%", basis: "w/v" } as const, qty(5, "g/L")];
     const volume = qty(10, "L");
-    expectRefused(() => diluteMix({ from, to, volume }), "conflict", "to.basis", "told w/v and g/L");
+    expectRefused(() => diluteMix({ from, to, volume }), "conflict", "to.basis", "in w/v, the other in g/L");
     expectRefused(
       () => diluteMix({ from: to, to: from, volume }),
       "conflict",
       "to.basis",
-      "told g/L and w/v",
+      "in g/L, the other in w/v",
     );
   });
 

@@ -152,10 +152,11 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
     for (const content of contents) {
       const input = { activeIngredient: qty(0.7, "lb/ac"), ...content };
       expectWorking(productRateWorking(input), productRate(input), [input, byDefinition(content)]);
-      const product = content.form === "liquid" ? qty(3, "pt/ac") : qty(300, "g/ha");
+      const { form, ...known } = content;
+      const product = form === "liquid" ? qty(3, "pt/ac") : qty(300, "g/ha");
       expectWorking(
-        activeIngredientRateWorking({ product, ...content }),
-        activeIngredientRate({ product, ...content }),
+        activeIngredientRateWorking({ product, ...known }),
+        activeIngredientRate({ product, ...known }),
         [product, content, byDefinition(content)],
       );
     }
