@@ -208,16 +208,7 @@ export class ObjectField<T extends object> extends Field<T> {
   }
 
   read(input: unknown, check: Check): T | undefined {
-    if (typeof input !== "object" || Array.isArray(input))
-      return check.fault(
-        "not-a-quantity",
-        "object-expected",
-        "",
-        "This must be an object with fields, not {given}.",
-        {
-          given: shown(input),
-        },
-      );
+    if (typeof input !== "object" || Array.isArray(input)) return notAnObject(input, check);
     const given = input as Readonly<Record<string, unknown>>;
     const output: Record<string, unknown> = {};
     const { names, all } = this;
@@ -246,6 +237,16 @@ export class ObjectField<T extends object> extends Field<T> {
     if (!Object.hasOwn(given, name) || given[name] === undefined || given[name] === null) return;
     refuseUnknownField(name, this.names, check);
   }
+}
+
+function notAnObject(input: unknown, check: Check): undefined {
+  return check.fault(
+    "not-a-quantity",
+    "object-expected",
+    "",
+    "This must be an object with fields, not {given}.",
+    { given: shown(input) },
+  );
 }
 
 /** Notes a field that is not known, with the one it was probably meant to be. */
@@ -364,6 +365,8 @@ export function either<T>(sentence: string, options: readonly Field<T>[], pick: 
 /* @__NO_SIDE_EFFECTS__ */
 export function byGiven(groups: readonly (readonly string[])[], otherwise?: number): Pick {
   return (input, check) => {
+    if (otherwise === undefined && (typeof input !== "object" || Array.isArray(input)))
+      return notAnObject(input, check);
     const given = groups.flatMap((group, i) => (hasField(input, group) ? [i] : []));
     const [first = otherwise, second] = given;
     const choices = groups.map((group) => group.join(" and "));
@@ -373,7 +376,7 @@ export function byGiven(groups: readonly (readonly string[])[], otherwise?: numb
     return check.fault(
       "conflict",
       "fields-exclude",
-      (groups[second] as readonly string[])[0] as string,
+      (groups[second] as readonly string[]).find((name) => hasField(input, [name])) as string,
       "Enter {first} or {second}, not both.",
       { first: choices[first] as string, second: choices[second] as string, choices },
     );
@@ -400,16 +403,7 @@ export function kinds<T extends { readonly kind: string }>(sentence: string, all
   const names = Object.keys(all);
   const kind = choice("Which kind it is.", names);
   const pick: Pick = (input, check) => {
-    if (typeof input !== "object" || Array.isArray(input))
-      return check.fault(
-        "not-a-quantity",
-        "object-expected",
-        "",
-        "This must be an object with fields, not {given}.",
-        {
-          given: shown(input),
-        },
-      );
+    if (typeof input !== "object" || Array.isArray(input)) return notAnObject(input, check);
     check.path.push("kind");
     const found = kind.readOrMissing((input as { readonly kind?: unknown }).kind, check);
     check.path.pop();
