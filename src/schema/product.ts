@@ -13,6 +13,7 @@ import {
   type RateArea,
   type RateRange,
   rateFitsForm,
+  ratioFits,
   type SeasonRate,
   type SingleRate,
   type WeightRate,
@@ -58,14 +59,17 @@ const rates: (options?: ReadingOptions) => Rates = /* @__PURE__ */ madeOnce((opt
     rate: about(q.of("volumeRate", "massRate"), "The rate as the label prints it. More than 0."),
     per: about(name(RATE_AREAS), PER),
   });
-  const parts = fields<PartsRate>({
-    parts: about(number({ above: 0 }), "Parts of product. More than 0."),
-    to: about(number({ above: 0 }), "Parts of what it goes into. More than 0."),
-    of: about(
-      name<PartsRate["of"]>({ mix: 1, water: 1 }),
-      "What it goes into: 1 in 100 parts of mix, or 1 to 100 parts of water.",
-    ),
-  });
+  const parts = fields<PartsRate>(
+    {
+      parts: about(number({ above: 0 }), "Parts of product. More than 0."),
+      to: about(number({ above: 0 }), "Parts of what it goes into. More than 0."),
+      of: about(
+        name<PartsRate["of"]>({ mix: 1, water: 1 }),
+        "What it goes into: 1 in 100 parts of mix, or 1 to 100 parts of water.",
+      ),
+    },
+    (ratio) => agreed((check) => ratioFits(ratio, check)),
+  );
   const active = activeSchema(q);
   const plain = q.basedOrElse(
     "PlainRate",
@@ -90,6 +94,12 @@ const rates: (options?: ReadingOptions) => Rates = /* @__PURE__ */ madeOnce((opt
     ),
   };
 });
+
+function agreed(agree: (check: Check) => void): void {
+  const check = new Check();
+  agree(check);
+  if (check.issues.length > 0) throw errorOf(check.issues);
+}
 
 function activeSchema(q: Quantities): Schema<ActiveIngredientRate> {
   const perArea = fields<AreaRate<MassRate>>({
@@ -220,9 +230,7 @@ export const productSchema: (options?: ReadingOptions) => Schema<Product> = /* @
       per: about(of("volume", "mass"), "For how much of the product: one gallon, a 5 lb bag. More than 0."),
     });
     const formed = FORMED.map(([path, find]) => (product: Partial<Product>): void => {
-      const check = new Check();
-      rateFitsForm(find(product), product.form, path, check);
-      if (check.issues.length > 0) throw errorOf(check.issues);
+      agreed((check) => rateFitsForm(find(product), product.form, path, check));
     });
     return named(
       "Product",

@@ -24,9 +24,12 @@ import {
   ownAreaUnit,
   PRODUCT_FORM,
   type ProductForm,
+  type QuantityReading,
   type RateRange,
   rateFitsForm,
+  readRate,
   SEASON_RATE,
+  SEASON_USED,
   type SeasonRate,
   SINGLE_RATE,
   type SingleRate,
@@ -115,7 +118,7 @@ export const LABEL_LIMITS: ObjectField<LabelLimits> = object<LabelLimits>(
 
 /** What the plot has had already this season. */
 export interface SeasonSoFar {
-  /** The product used per area, all applications together. */
+  /** The product used per area, all applications together. 0 or more. */
   readonly rate?: SeasonRate;
   /** The number of applications. A whole number, 0 or more. */
   readonly applications?: number;
@@ -126,7 +129,7 @@ export interface SeasonSoFar {
 /** What the plot has had already this season. */
 export const SEASON_SO_FAR: ObjectField<SeasonSoFar> = object<SeasonSoFar>(
   {
-    rate: optional(about("The product used per area, all applications together.", SEASON_RATE)),
+    rate: optional(about("The product used per area, all applications together. 0 or more.", SEASON_USED)),
     applications: optional(count("The number of applications. A whole number, 0 or more.", 0)),
     daysSinceLast: optional(
       number("The days since the last application; left out where there was none. 0 or more.", { min: 0 }),
@@ -399,7 +402,7 @@ function carrierFindings({ label, carrierRate, near }: Job): LabelFinding[] {
 function seasonFindings({ label, soFar, unit, rate, perArea }: Job): LabelFinding[] {
   if (label.seasonMax === undefined) return [];
   const max = perArea(label.seasonMax, "label.seasonMax");
-  const used = soFar.rate === undefined ? 0 : perArea(soFar.rate, "soFar.rate");
+  const used = soFar.rate === undefined || isNothing(soFar.rate) ? 0 : perArea(soFar.rate, "soFar.rate");
   const figure = (value: number): Quantity => ({ value, unit });
   const figures = { rate: figure(rate), used: figure(used), max: figure(max) };
   if (moreThan(used + rate, max))
@@ -433,6 +436,10 @@ function seasonFindings({ label, soFar, unit, rate, perArea }: Job): LabelFindin
       ),
     ];
   return [];
+}
+
+function isNothing(rate: SeasonRate): boolean {
+  return (readRate(rate) as QuantityReading).quantity.value === 0;
 }
 
 function applicationFindings({ label: { mostApplications: most }, soFar }: Job): LabelFinding[] {

@@ -175,19 +175,20 @@ const PARTS_RATE: ObjectField<PartsRate> = object<PartsRate>(
     to: number("Parts of what it goes into. More than 0.", { above: 0 }),
     of: choice("What it goes into: 1 in 100 parts of mix, or 1 to 100 parts of water.", ["mix", "water"]),
   },
-  [
-    ({ parts, to, of }, check) => {
-      if (of === "mix" && parts !== undefined && to !== undefined && parts > to)
-        check.fault(
-          "conflict",
-          "ratio-upside-down",
-          "",
-          "A ratio of {parts}:{to} would be more product than mix. Is it upside down?",
-          { parts, to },
-        );
-    },
-  ],
+  [ratioFits],
 );
+
+/** Notes a ratio of more product than mix. */
+export function ratioFits({ parts, to, of }: Partial<PartsRate>, check: Check): void {
+  if (of === "mix" && parts !== undefined && to !== undefined && parts > to)
+    check.fault(
+      "conflict",
+      "ratio-upside-down",
+      "",
+      "A ratio of {parts}:{to} would be more product than mix. Is it upside down?",
+      { parts, to },
+    );
+}
 
 const byWeight: Pick = byGiven(
   [
@@ -221,12 +222,6 @@ const WEIGHT_RATE: EitherField<WeightRate> = either<WeightRate>(
           { example: ACTIVE_EXAMPLES[check.system ?? "us"] },
         )
       : byWeight(input, check),
-);
-
-const SEASON_WEIGHT: EitherField<WeightRate> = either<WeightRate>(
-  "The rate of active ingredient, by weight. More than 0.",
-  [called(WEIGHED, ACTIVE_EXAMPLES, quantity("A weight per area. More than 0.", "massRate")), AREA_WEIGHT],
-  byWeight,
 );
 
 /* @__NO_SIDE_EFFECTS__ */
@@ -283,20 +278,34 @@ export const LABEL_RATE: EitherField<LabelRate> = either<LabelRate>(
   byGiven([PLAIN, ACTIVE, PARTS, PER_AREA, ["low", "high", "chosen"]], 0),
 );
 
-/** A rate per area, as seasons are counted in. */
-export const SEASON_RATE: EitherField<SeasonRate> = either<SeasonRate>(
-  "An amount per area.",
-  [
+/* @__NO_SIDE_EFFECTS__ */
+function seasonRate(range: "positive" | "nonnegative"): EitherField<SeasonRate> {
+  const weight = (sentence: string): QuantityField<MassRate> =>
+    called(WEIGHED, ACTIVE_EXAMPLES, quantity(sentence, "massRate", range));
+  const amount = (sentence: string): QuantityField<VolumeRate | MassRate> =>
     called(
       "the season's amount per area",
       RATE_EXAMPLES,
-      quantity("An amount per area. More than 0.", ["volumeRate", "massRate"]),
-    ),
-    activeRate(SEASON_WEIGHT),
-    AREA_RATE,
-  ],
-  byGiven([PLAIN, ACTIVE, PER_AREA], 0),
-);
+      quantity(sentence, ["volumeRate", "massRate"], range),
+    );
+  const sentence = "An amount per area.";
+  const active = either<WeightRate>(
+    "The rate of active ingredient, by weight.",
+    [weight(sentence), areaRate(weight(PRINTED))],
+    byWeight,
+  );
+  return either<SeasonRate>(
+    sentence,
+    [amount(sentence), activeRate(active), areaRate(amount(PRINTED))],
+    byGiven([PLAIN, ACTIVE, PER_AREA], 0),
+  );
+}
+
+/** The most per area in a season. */
+export const SEASON_RATE: EitherField<SeasonRate> = seasonRate("positive");
+
+/** What has been used per area in a season, which may be nothing. */
+export const SEASON_USED: EitherField<SeasonRate> = seasonRate("nonnegative");
 
 /** Whether a rate is a range. */
 export function isRange(rate: LabelRate): rate is RateRange {
