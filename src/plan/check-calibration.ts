@@ -126,7 +126,7 @@ function linesWarnings(
   measurement: Measurement,
   { readingPercent }: Thresholds,
 ): Warning[] {
-  if (measurement.kind !== "strip" || lineVolume === undefined) return [];
+  if (measurement.kind !== "strip" || !lineVolume) return [];
   const { used } = measurement;
   const percent = 100 * ratio(lineVolume, used);
   if (!moreThan(percent, readingPercent)) return [];

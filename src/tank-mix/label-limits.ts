@@ -185,7 +185,9 @@ const LABEL_INPUT: ObjectField<LabelInput> = object<LabelInput>(
   [
     productFitsForm,
     (given, check) => {
-      for (const [, rate] of ratesOf(given)) sizesGiven(rate, given, check);
+      // What was used is held against the season's limit only.
+      const isCompared = (at: string) => at !== "soFar.rate" || given.label?.seasonMax !== undefined;
+      for (const [at, rate] of ratesOf(given)) if (isCompared(at)) sizesGiven(rate, given, check);
     },
   ],
 );

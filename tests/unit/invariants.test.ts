@@ -36,7 +36,7 @@ describe("an inverted ratio", () => {
   it("cannot be made by swapping arguments, for every argument has a name and a dimension", () => {
     const rate = qty(20, "gal/ac");
     const volume = qty(2, "gal");
-    expectRefused(() => leftoverArea({ volume: rate, rate: volume } as never), "wrong-dimension", "rate");
+    expectRefused(() => leftoverArea({ volume: rate, rate: volume } as never), "wrong-dimension", "volume");
     expectRefused(
       () => solveOutput({ flow: qty(3, "mph"), speed: qty(0.4, "gal/min"), width: qty(20, "in") } as never),
       "wrong-dimension",
@@ -124,7 +124,7 @@ describe("fluid ounces for ounces of weight", () => {
         }),
       "wrong-dimension",
       "products[0].rate",
-      "fl_oz",
+      "fl oz or oz",
     );
     expectRefused(
       () =>
@@ -134,7 +134,7 @@ describe("fluid ounces for ounces of weight", () => {
         }),
       "wrong-dimension",
       "products[0].rate",
-      "fl_oz",
+      "fl oz or oz",
     );
   });
 

@@ -329,7 +329,7 @@ describe("reconcile", () => {
       severity: "refusal",
       path: "products[0].rate",
     });
-    expect(findings[0]?.message).toMatch(/^Product A: The rate is /);
+    expect(findings[0]?.message).toMatch(/^Product A: The rate of /);
   });
 
   it("holds what was applied against the range that a label gives, as against its limits", () => {

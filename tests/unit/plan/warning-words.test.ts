@@ -328,18 +328,20 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "rate-over-max",
+          key: "rate-over-max",
           severity: "refusal",
           path: "products[0].rate",
           message:
-            "Product A: The rate is 2 pt/ac, over the label's highest of 1.5 pt/ac: use no more than the label allows.",
+            "Product A: The rate of 2 pt/ac is over the label maximum of 1.5 pt/ac. Use no more than the label allows.",
           figures: { rate: { value: 2, unit: "pt/ac" }, max: { value: 1.5, unit: "pt/ac" } },
         },
         {
           code: "carrier-under-least",
+          key: "carrier-under-least",
           severity: "refusal",
           path: "calibration",
           message:
-            "Product A: The sprayer puts out 20 gal/ac, under the label's least of 25 gal/ac: slow down, or fit larger nozzles, and calibrate again.",
+            "Product A: The sprayer puts out 20 gal/ac, below the label minimum of 25 gal/ac. Slow down or use larger nozzles, then recalibrate.",
           figures: { carrierRate: { value: 20, unit: "gal/ac" }, least: { value: 25, unit: "gal/ac" } },
         },
       ],
