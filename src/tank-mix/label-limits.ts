@@ -303,54 +303,118 @@ function jobOf(input: LabelInput, at: string): Job {
   };
 }
 
+/** What is said of each limit: how much it matters, the field that it is about, and the sentence. */
+const SENTENCES: Readonly<
+  Record<LabelFindingCode, readonly [LabelFinding["severity"], path: string, template: string]>
+> = {
+  "rate-over-max": [
+    "refusal",
+    "rate",
+    "The rate of {rate} is over the label maximum of {max}. Use no more than the label allows.",
+  ],
+  "rate-near-max": [
+    "warning",
+    "rate",
+    "The rate of {rate} is at or near the label maximum of {max}. A slow step or a worn nozzle would put you over.",
+  ],
+  "rate-under-min": [
+    "warning",
+    "rate",
+    "The rate of {rate} is below the label minimum of {min}. It may not work: check the label.",
+  ],
+  "carrier-under-least": [
+    "refusal",
+    "carrierRate",
+    "The sprayer puts out {carrierRate}, below the label minimum of {least}. Slow down or use larger nozzles, then recalibrate.",
+  ],
+  "carrier-near-least": [
+    "warning",
+    "carrierRate",
+    "The sprayer puts out {carrierRate}, at or near the label minimum of {least}. Walking faster would put you below it.",
+  ],
+  "carrier-over-most": [
+    "refusal",
+    "carrierRate",
+    "The sprayer puts out {carrierRate}, over the label maximum of {most}. Speed up or use smaller nozzles, then recalibrate.",
+  ],
+  "season-over-max": [
+    "refusal",
+    "rate",
+    "With {used} already used, {rate} more goes over the label maximum of {max} in a season. Use less, or another product.",
+  ],
+  "season-nearly-used": [
+    "warning",
+    "rate",
+    "After this application {left} of the season's {max} is left, not enough for another at this rate.",
+  ],
+  "season-unknown": [
+    "warning",
+    "soFar.rate",
+    "The label allows {max} in a season, and you haven't entered what this plot has already had. Check your spray record.",
+  ],
+  "applications-over-most": [
+    "refusal",
+    "soFar.applications",
+    "The label limits applications to {most} a season, and this plot has had {made}. Don't use this product again this season.",
+  ],
+  "applications-last": [
+    "warning",
+    "soFar.applications",
+    "This is the last of the {most} applications that the label allows in a season.",
+  ],
+  "applications-unknown": [
+    "warning",
+    "soFar.applications",
+    "The label limits applications to {most} a season, and you haven't entered how many this plot has had. Check your spray record.",
+  ],
+  "interval-too-short": [
+    "refusal",
+    "soFar.daysSinceLast",
+    "Days since the last application: {since}. The label requires {least} or more, so wait.",
+  ],
+  "interval-unknown": [
+    "warning",
+    "soFar.daysSinceLast",
+    "The label requires {least} or more days between applications, and you haven't entered when the last one was. Check your spray record.",
+  ],
+};
+
+const NEAR_BY_MEASURE =
+  "The rate of {rate} is at or near the label maximum of {max}. A measure filled too high would put you over.";
+
+function finding(
+  code: LabelFindingCode,
+  figures: LabelFinding["figures"],
+  other?: { readonly key: string; readonly template: string },
+): LabelFinding {
+  const [severity, path, usual] = SENTENCES[code];
+  const { key, template } = other ?? { key: code, template: usual };
+  return { code, key, severity, path, message: messageOf(template, figures), figures };
+}
+
 function rateFindings(job: Job, at: string): LabelFinding[] {
   const { label, range, near, unit } = job;
   const max = limitOf(job, Math.min, [label.max, "label.max"], [range?.high, "rate.high"]);
   const min = limitOf(job, Math.max, [label.min, "label.min"], [range?.low, "rate.low"]);
+  const figure = (value: number): Quantity => ({ value, unit });
+  const rate = figure(job.rate);
   if (max !== undefined && min !== undefined && moreThan(min, max))
     throw refusal(
       "conflict",
       "limits-upside-down",
       joinPath(at, range === undefined ? "label" : "rate"),
       "The lower limit of the rate is over the upper one. Are they the wrong way round?",
-      { min: { value: min, unit }, max: { value: max, unit } },
+      { min: figure(min), max: figure(max) },
     );
-  const rate = { value: job.rate, unit };
   if (max !== undefined && moreThan(job.rate, max))
-    return [
-      finding(
-        "rate-over-max",
-        "refusal",
-        "rate",
-        "The rate of {rate} is over the label maximum of {max}. Use no more than the label allows.",
-        { rate, max: { value: max, unit } },
-      ),
-    ];
+    return [finding("rate-over-max", { rate, max: figure(max) })];
   if (min !== undefined && moreThan(min, job.rate))
-    return [
-      finding(
-        "rate-under-min",
-        "warning",
-        "rate",
-        "The rate of {rate} is below the label minimum of {min}. It may not work: check the label.",
-        { rate, min: { value: min, unit } },
-      ),
-    ];
+    return [finding("rate-under-min", { rate, min: figure(min) })];
   if (max === undefined || !moreThan(job.rate, max * (1 - near))) return [];
   // What could push a rate over a limit next to it: a strength of the mix is the same at any pace.
   const measured = isOfMix(job.single) && isOfMix((label.max ?? range?.high) as SingleRate);
-  return [
-    finding(
-      "rate-near-max",
-      "warning",
-      "rate",
-      measured
-        ? "The rate of {rate} is at or near the label maximum of {max}. A measure filled too high would put you over."
-        : "The rate of {rate} is at or near the label maximum of {max}. A slow step or a worn nozzle would put you over.",
-      { rate, max: { value: max, unit } },
-      measured ? "rate-near-max-by-measure" : "rate-near-max",
-    ),
-  ];
+  const other = measured ? { key: "rate-near-max-by-measure", template: NEAR_BY_MEASURE } : undefined;
+  return [finding("rate-near-max", { rate, max: figure(max) }, other)];
 }
 
 function limitOf(
@@ -369,35 +433,11 @@ function carrierFindings({ label, carrierRate, near }: Job): LabelFinding[] {
   const least = limitIn(label.leastCarrier);
   const most = limitIn(label.mostCarrier);
   if (least !== undefined && moreThan(least.value, value))
-    return [
-      finding(
-        "carrier-under-least",
-        "refusal",
-        "carrierRate",
-        "The sprayer puts out {carrierRate}, below the label minimum of {least}. Slow down or use larger nozzles, then recalibrate.",
-        { carrierRate, least },
-      ),
-    ];
+    return [finding("carrier-under-least", { carrierRate, least })];
   if (most !== undefined && moreThan(value, most.value))
-    return [
-      finding(
-        "carrier-over-most",
-        "refusal",
-        "carrierRate",
-        "The sprayer puts out {carrierRate}, over the label maximum of {most}. Speed up or use smaller nozzles, then recalibrate.",
-        { carrierRate, most },
-      ),
-    ];
+    return [finding("carrier-over-most", { carrierRate, most })];
   if (least !== undefined && moreThan(least.value * (1 + near), value))
-    return [
-      finding(
-        "carrier-near-least",
-        "warning",
-        "carrierRate",
-        "The sprayer puts out {carrierRate}, at or near the label minimum of {least}. Walking faster would put you below it.",
-        { carrierRate, least },
-      ),
-    ];
+    return [finding("carrier-near-least", { carrierRate, least })];
   return [];
 }
 
@@ -407,37 +447,10 @@ function seasonFindings({ label, soFar, unit, rate, perArea }: Job): LabelFindin
   const used = soFar.rate === undefined || isNothing(soFar.rate) ? 0 : perArea(soFar.rate, "soFar.rate");
   const figure = (value: number): Quantity => ({ value, unit });
   const figures = { rate: figure(rate), used: figure(used), max: figure(max) };
-  if (moreThan(used + rate, max))
-    return [
-      finding(
-        "season-over-max",
-        "refusal",
-        "rate",
-        "With {used} already used, {rate} more goes over the label maximum of {max} in a season. Use less, or another product.",
-        figures,
-      ),
-    ];
-  if (soFar.rate === undefined && soFar.applications !== 0)
-    return [
-      finding(
-        "season-unknown",
-        "warning",
-        "soFar.rate",
-        "The label allows {max} in a season, and you haven't entered what this plot has already had. Check your spray record.",
-        figures,
-      ),
-    ];
-  if (moreThan(used + 2 * rate, max))
-    return [
-      finding(
-        "season-nearly-used",
-        "warning",
-        "rate",
-        "After this application {left} of the season's {max} is left, not enough for another at this rate.",
-        { ...figures, left: figure(Math.max(0, max - used - rate)) },
-      ),
-    ];
-  return [];
+  if (moreThan(used + rate, max)) return [finding("season-over-max", figures)];
+  if (soFar.rate === undefined && soFar.applications !== 0) return [finding("season-unknown", figures)];
+  if (!moreThan(used + 2 * rate, max)) return [];
+  return [finding("season-nearly-used", { ...figures, left: figure(Math.max(0, max - used - rate)) })];
 }
 
 function isNothing(rate: SeasonRate): boolean {
@@ -447,73 +460,14 @@ function isNothing(rate: SeasonRate): boolean {
 function applicationFindings({ label: { mostApplications: most }, soFar }: Job): LabelFinding[] {
   if (most === undefined) return [];
   const { applications: made } = soFar;
-  if (made === undefined)
-    return [
-      finding(
-        "applications-unknown",
-        "warning",
-        "soFar.applications",
-        "The label limits applications to {most} a season, and you haven't entered how many this plot has had. Check your spray record.",
-        { most },
-      ),
-    ];
-  if (made >= most)
-    return [
-      finding(
-        "applications-over-most",
-        "refusal",
-        "soFar.applications",
-        "The label limits applications to {most} a season, and this plot has had {made}. Don't use this product again this season.",
-        { made, most },
-      ),
-    ];
-  if (most > 1 && made === most - 1)
-    return [
-      finding(
-        "applications-last",
-        "warning",
-        "soFar.applications",
-        "This is the last of the {most} applications that the label allows in a season.",
-        { made, most },
-      ),
-    ];
-  return [];
+  if (made === undefined) return [finding("applications-unknown", { most })];
+  if (made >= most) return [finding("applications-over-most", { made, most })];
+  return most > 1 && made === most - 1 ? [finding("applications-last", { made, most })] : [];
 }
 
 function intervalFindings({ label: { daysBetween: least }, soFar }: Job): LabelFinding[] {
   if (least === undefined) return [];
   const { daysSinceLast: since, applications } = soFar;
-  if (since === undefined) {
-    if (applications === 0) return [];
-    return [
-      finding(
-        "interval-unknown",
-        "warning",
-        "soFar.daysSinceLast",
-        "The label requires {least} or more days between applications, and you haven't entered when the last one was. Check your spray record.",
-        { least },
-      ),
-    ];
-  }
-  if (!moreThan(least, since)) return [];
-  return [
-    finding(
-      "interval-too-short",
-      "refusal",
-      "soFar.daysSinceLast",
-      "Days since the last application: {since}. The label requires {least} or more, so wait.",
-      { since, least },
-    ),
-  ];
-}
-
-function finding(
-  code: LabelFindingCode,
-  severity: LabelFinding["severity"],
-  path: string,
-  template: string,
-  figures: LabelFinding["figures"],
-  key: string = code,
-): LabelFinding {
-  return { code, key, severity, path, message: messageOf(template, figures), figures };
+  if (since === undefined) return applications === 0 ? [] : [finding("interval-unknown", { least })];
+  return moreThan(least, since) ? [finding("interval-too-short", { since, least })] : [];
 }
