@@ -1,15 +1,14 @@
 import { errorOf } from "../errors.js";
 import type { Product } from "../plan/input.js";
 import type { Price } from "../plan/money.js";
+import type { ActiveContent, ProductForm } from "../tank-mix/content.js";
 import type { LabelLimits, SeasonSoFar } from "../tank-mix/label-limits.js";
 import {
-  type ActiveContent,
   type ActiveIngredientRate,
   type AreaRate,
   isRange,
   type LabelRate,
   type PartsRate,
-  type ProductForm,
   type RateArea,
   type RateRange,
   rateFitsForm,

@@ -22,19 +22,18 @@ import type {
 } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
 import {
-  ACTIVE_EXAMPLES,
   type ActiveContent,
+  asDensity,
   CONTENT,
   contentFitsForm,
   contentInProduct,
-  formIn,
   isInVolume,
   PRODUCT_DENSITY,
   PRODUCT_FORM,
   type ProductContent,
   type ProductForm,
-  RATE_EXAMPLES,
-} from "./label-rate.js";
+} from "./content.js";
+import { ACTIVE_EXAMPLES, formIn, RATE_EXAMPLES } from "./label-rate.js";
 
 /** What {@link productRate} is given. */
 export interface ProductRateInput {
@@ -130,11 +129,6 @@ function productUnit(
   ];
   const imperial = volumes.some((volume) => volume !== undefined && systemOf(volume) === "imperial");
   return systemOf(unit) === "us" && imperial ? "imp_fl_oz" : smallVolume;
-}
-
-/** Weight in volume as what it is by definition: 1 % is 1 kg in 100 L. */
-export function asDensity(fraction: Quantity): Quantity<"kg/L"> {
-  return { value: inUnit(fraction, "1"), unit: "kg/L" };
 }
 
 function contentTerms(

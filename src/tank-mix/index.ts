@@ -8,6 +8,7 @@ export {
   productRateWorking,
 } from "./active-ingredient.js";
 export { type Carrier, type CarrierInput, carrierFor, carrierForWorking, type Reserve } from "./carrier.js";
+export type { ActiveContent, ProductForm } from "./content.js";
 export {
   type Dilution,
   type DilutionInput,
@@ -27,12 +28,10 @@ export {
   type SeasonSoFar,
 } from "./label-limits.js";
 export type {
-  ActiveContent,
   ActiveIngredientRate,
   AreaRate,
   LabelRate,
   PartsRate,
-  ProductForm,
   RateArea,
   RateRange,
   SeasonRate,

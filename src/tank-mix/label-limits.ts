@@ -16,14 +16,13 @@ import type {
   VolumeRate,
   VolumeUnit,
 } from "../units/types.js";
+import { PRODUCT_FORM, type ProductForm } from "./content.js";
 import {
   isOfMix,
   isRange,
   LABEL_RATE,
   type LabelRate,
   ownAreaUnit,
-  PRODUCT_FORM,
-  type ProductForm,
   type QuantityReading,
   type RateRange,
   rateFitsForm,

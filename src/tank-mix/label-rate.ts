@@ -1,7 +1,5 @@
 import { joinPath } from "../errors.js";
 import type { Check } from "../units/check.js";
-import { inUnit } from "../units/convert.js";
-import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
 import {
   about,
@@ -24,7 +22,6 @@ import type {
   Concentration,
   Density,
   Dimension,
-  MassFraction,
   MassPerLength,
   MassRate,
   Quantity,
@@ -32,15 +29,14 @@ import type {
   VolumePerLength,
   VolumeRate,
 } from "../units/types.js";
-
-/** Whether a product is measured by volume (liquid) or by weight (dry). */
-export type ProductForm = "liquid" | "dry";
-
-/** Whether a product is measured by volume or by weight. */
-export const PRODUCT_FORM: ChoiceField<ProductForm> = choice(
-  "Whether it is measured by volume (liquid) or by weight (dry).",
-  ["liquid", "dry"],
-);
+import {
+  type ActiveContent,
+  CONTENT,
+  contentFitsForm,
+  contentInProduct,
+  PRODUCT_DENSITY,
+  type ProductForm,
+} from "./content.js";
 
 /**
  * Which area a rate is per: `treated` the area that spray lands on; `broadcast` the same, where the label gives a
@@ -71,9 +67,6 @@ export interface PartsRate {
 
 /** A rate by weight: all that active ingredient can be given in. */
 export type WeightRate = MassRate | AreaRate<MassRate> | Density | BasedFraction | MassPerLength;
-
-/** How much active ingredient a product contains: `lb/gal`, `g/L`, `g/kg`, or per cent by weight (`w/w`) or in volume (`w/v`). */
-export type ActiveContent = Density | MassFraction | BasedFraction;
 
 /** A rate given as active ingredient, with what the product contains. */
 export interface ActiveIngredientRate {
@@ -112,26 +105,6 @@ export type LabelRate = SingleRate | RateRange;
 
 /** A rate per area, as seasons are counted in. */
 export type SeasonRate = VolumeRate | MassRate | AreaRate | ActiveIngredientRate;
-
-/** What the product contains. */
-export const CONTENT: QuantityField<ActiveContent> = called(
-  "what the product contains",
-  {
-    us: { value: 4, unit: "lb/gal" },
-    imperial: { value: 4, unit: "lb/imp_gal" },
-    metric: { value: 480, unit: "g/L" },
-  },
-  basedOr("What the product contains: lb/gal, g/L, g/kg, or per cent w/w or w/v. More than 0.", [
-    "density",
-    "massFraction",
-  ]),
-);
-
-/** What a liquid product weighs. */
-export const PRODUCT_DENSITY: QuantityField<Density> = quantity(
-  "What the product weighs: needed for a liquid whose content is given by weight.",
-  "density",
-);
 
 const RATE_AREA: ChoiceField<RateArea> = choice(
   "Which area it is per: treated, broadcast (the band gets it on its own area) or ground.",
@@ -442,75 +415,4 @@ function basisIs(expected: "v/v" | "w/v", { basis }: BasedFraction, at: string, 
       : "A weight in a volume of mix is a percentage w/v, not {given}. Check what the label's percentage is of.",
     { given: basis, expected },
   );
-}
-
-/** What a product contains, and what it weighs. */
-export interface ProductContent {
-  /** What the product contains. */
-  readonly contains: ActiveContent;
-  /** What the product weighs. */
-  readonly density?: Density;
-}
-
-/** Whether a content is a weight in a volume, and not in a weight. */
-export function isInVolume(contains: ActiveContent): boolean {
-  const dimension = dimensionOf(contains.unit);
-  return dimension === "density" || (contains as BasedFraction).basis === "w/v";
-}
-
-/** Whether a content is a weight in a weight. */
-function isInWeight(contains: ActiveContent): boolean {
-  return dimensionOf(contains.unit) === "massFraction" || (contains as BasedFraction).basis === "w/w";
-}
-
-/** Notes a content that does not fit the product's form; `at` is the place of what holds it. */
-export function contentFitsForm(
-  { contains, density }: Partial<ProductContent>,
-  form: ProductForm | undefined,
-  at: string,
-  check: Check,
-): void {
-  if (contains === undefined || form === undefined) return;
-  const place = joinPath(at, "contains");
-  if (form === "dry" && !isInWeight(contains))
-    check.fault(
-      "wrong-dimension",
-      "content-of-dry",
-      place,
-      "What a dry product contains is by weight. Enter it in g/kg or % w/w.",
-      { given: contains },
-    );
-  else if (form === "liquid" && !isInWeight(contains) && !isInVolume(contains))
-    check.fault(
-      "wrong-dimension",
-      "content-of-liquid",
-      place,
-      "What a liquid contains is a weight in a volume. Enter it in lb/gal, g/L or % w/v.",
-      { given: contains },
-    );
-  else if (form === "liquid" && isInWeight(contains) && density === undefined)
-    check.fault(
-      "missing",
-      "density-missing",
-      joinPath(at, "density"),
-      "A content by weight ({given}) needs the liquid's density too. Enter it, such as {example}.",
-      {
-        given: contains,
-        example: check.system === "metric" ? { value: 1.1, unit: "kg/L" } : { value: 9, unit: "lb/gal" },
-      },
-    );
-}
-
-/** Notes more active ingredient than product. */
-export function contentInProduct({ contains }: Partial<ProductContent>, check: Check): void {
-  if (contains === undefined || !isInWeight(contains)) return;
-  const part = inUnit(contains, dimensionOf(contains.unit) === "fraction" ? "1" : "kg/kg");
-  if (moreThan(part, 1))
-    check.fault(
-      "out-of-range",
-      "content-over-product",
-      "contains",
-      "A product can't contain more active ingredient than its own weight. Check the unit.",
-      { given: contains },
-    );
 }

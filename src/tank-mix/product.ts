@@ -25,19 +25,17 @@ import type {
 } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
 import {
-  asDensity,
   fractionLines,
   type ProductRateTerms,
   productRateLines,
   productRateOf,
 } from "./active-ingredient.js";
+import { asDensity, PRODUCT_FORM, type ProductForm } from "./content.js";
 import {
   type ActiveIngredientRate,
   isRange,
   LABEL_RATE,
   type LabelRate,
-  PRODUCT_FORM,
-  type ProductForm,
   type QuantityReading,
   type RateReading,
   rateFitsForm,

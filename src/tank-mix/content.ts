@@ -1,0 +1,184 @@
+import { joinPath } from "../errors.js";
+import type { Check } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import { moreThan } from "../units/decide.js";
+import { dimensionOf } from "../units/dimensions.js";
+import { type ChoiceField, choice } from "../units/fields.js";
+import { basedOr, called, type QuantityField, quantity } from "../units/quantity-field.js";
+import type { BasedFraction, Density, MassFraction, Quantity } from "../units/types.js";
+
+/** Whether a product is measured by volume (liquid) or by weight (dry). */
+export type ProductForm = "liquid" | "dry";
+
+/** Whether a product is measured by volume or by weight. */
+export const PRODUCT_FORM: ChoiceField<ProductForm> = choice(
+  "Whether it is measured by volume (liquid) or by weight (dry).",
+  ["liquid", "dry"],
+);
+
+/** How much active ingredient a product contains: `lb/gal`, `g/L`, `g/kg`, or per cent by weight (`w/w`) or in volume (`w/v`). */
+export type ActiveContent = Density | MassFraction | BasedFraction;
+
+/** What the product contains. */
+export const CONTENT: QuantityField<ActiveContent> = called(
+  "what the product contains",
+  {
+    us: { value: 4, unit: "lb/gal" },
+    imperial: { value: 4, unit: "lb/imp_gal" },
+    metric: { value: 480, unit: "g/L" },
+  },
+  basedOr("What the product contains: lb/gal, g/L, g/kg, or per cent w/w or w/v. More than 0.", [
+    "density",
+    "massFraction",
+  ]),
+);
+
+/** What a liquid product weighs. */
+export const PRODUCT_DENSITY: QuantityField<Density> = quantity(
+  "What the product weighs: needed for a liquid whose content is given by weight.",
+  "density",
+);
+
+/** What a product contains, and what it weighs. */
+export interface ProductContent {
+  /** What the product contains. */
+  readonly contains: ActiveContent;
+  /** What the product weighs. */
+  readonly density?: Density;
+}
+
+/** Whether a content is a weight in a volume, and not in a weight. */
+export function isInVolume(contains: ActiveContent): boolean {
+  const dimension = dimensionOf(contains.unit);
+  return dimension === "density" || (contains as BasedFraction).basis === "w/v";
+}
+
+/** Whether a content is a weight in a weight. */
+function isInWeight(contains: ActiveContent): boolean {
+  return dimensionOf(contains.unit) === "massFraction" || (contains as BasedFraction).basis === "w/w";
+}
+
+/** Notes a content that does not fit the product's form; `at` is the place of what holds it. */
+export function contentFitsForm(
+  { contains, density }: Partial<ProductContent>,
+  form: ProductForm | undefined,
+  at: string,
+  check: Check,
+): void {
+  if (contains === undefined || form === undefined) return;
+  const place = joinPath(at, "contains");
+  if (form === "dry" && !isInWeight(contains))
+    check.fault(
+      "wrong-dimension",
+      "content-of-dry",
+      place,
+      "What a dry product contains is by weight. Enter it in g/kg or % w/w.",
+      { given: contains },
+    );
+  else if (form === "liquid" && !isInWeight(contains) && !isInVolume(contains))
+    check.fault(
+      "wrong-dimension",
+      "content-of-liquid",
+      place,
+      "What a liquid contains is a weight in a volume. Enter it in lb/gal, g/L or % w/v.",
+      { given: contains },
+    );
+  else if (form === "liquid" && isInWeight(contains) && density === undefined)
+    check.fault(
+      "missing",
+      "density-missing",
+      joinPath(at, "density"),
+      "A content by weight ({given}) needs the liquid's density too. Enter it, such as {example}.",
+      {
+        given: contains,
+        example: check.system === "metric" ? { value: 1.1, unit: "kg/L" } : { value: 9, unit: "lb/gal" },
+      },
+    );
+}
+
+/** Notes a liquid that weighs what no liquid product does, and more active ingredient than product. */
+export function contentInProduct({ contains, density }: Partial<ProductContent>, check: Check): void {
+  if (density !== undefined) weighsLikely(density, LIQUID_DENSITIES, "density", check);
+  if (contains === undefined) return;
+  if (isInWeight(contains)) {
+    const part = inUnit(contains, dimensionOf(contains.unit) === "fraction" ? "1" : "kg/kg");
+    if (moreThan(part, 1))
+      check.fault(
+        "out-of-range",
+        "content-over-product",
+        "contains",
+        "A product can't contain more active ingredient than its own weight. Check the unit.",
+        { given: contains },
+      );
+  } else if (isInVolume(contains)) {
+    const most = density ?? { value: LIQUID_DENSITIES.most, unit: "kg/L" };
+    if (moreThan(contentInVolume(contains), inUnit(most, "kg/L")))
+      check.fault(
+        "out-of-range",
+        density === undefined ? "content-impossible" : "content-over-density",
+        "contains",
+        density === undefined
+          ? "No product holds as much as {given}. Check the unit."
+          : "{given} is more than the product itself weighs ({density}). Check the units.",
+        { given: contains, ...(density && { density }) },
+      );
+  }
+}
+
+/** Weight in volume as what it is by definition: 1 % is 1 kg in 100 L. */
+export function asDensity(fraction: Quantity): Quantity<"kg/L"> {
+  return { value: inUnit(fraction, "1"), unit: "kg/L" };
+}
+
+/** A content that is a weight in a volume, in kg/L. */
+export function contentInVolume(contains: ActiveContent): number {
+  return dimensionOf(contains.unit) === "fraction"
+    ? asDensity(contains).value
+    : inUnit(contains as Density, "kg/L");
+}
+
+/** What products weigh, in kg/L: nothing is outside `least` and `most`, and little outside `low` and `high`. */
+export interface UsualWeights {
+  readonly least: number;
+  readonly low: number;
+  readonly high: number;
+  readonly most: number;
+}
+
+/** What liquid products weigh: from light oils to thick flowables. From memory. */
+export const LIQUID_DENSITIES: UsualWeights = { least: 0.6, low: 0.75, high: 1.6, most: 2.5 };
+
+/**
+ * What dry products weigh by volume. Usual: 2 to 6 level tablespoons to the ounce, 0.32 to 0.96 kg/L (New England Vegetable
+ * Management Guide, pesticide tables), and a quarter more on either side (common practice, no source). Possible: from light
+ * powders to granules of sand, from memory.
+ */
+export const BULK_DENSITIES: UsualWeights = { least: 0.1, low: 0.25, high: 1.2, most: 2.5 };
+
+/** What a dry product weighs by volume. */
+export const BULK_DENSITY: QuantityField<Density> = quantity(
+  "For a dry product: what this very product weighs by volume, so that it can be spooned.",
+  "density",
+);
+
+/** Notes a bulk density that no dry product has; `at` is its place. */
+export function bulkDensityFits(bulkDensity: Density | undefined, at: string, check: Check): void {
+  if (bulkDensity !== undefined) weighsLikely(bulkDensity, BULK_DENSITIES, at, check);
+}
+
+function weighsLikely(given: Density, { least, most }: UsualWeights, at: string, check: Check): void {
+  const value = inUnit(given, "kg/L");
+  if (!moreThan(least, value) && !moreThan(value, most)) return;
+  check.fault(
+    "out-of-range",
+    "density-impossible",
+    at,
+    "No product weighs {given}. It is between {least} and {most}: check the unit.",
+    { given, least: weightLike(given, least), most: weightLike(given, most) },
+  );
+}
+
+/** A weight by volume for reading, in the unit of another. */
+export function weightLike({ unit }: Density, kilograms: number): Density {
+  return { value: Number(inUnit({ value: kilograms, unit: "kg/L" }, unit).toPrecision(3)), unit };
+}
