@@ -1,5 +1,6 @@
 import { relocated } from "../errors.js";
-import { checkLabel, type LabelFinding } from "../tank-mix/label-limits.js";
+import type { LabelFinding } from "../tank-mix/findings.js";
+import { checkLabel } from "../tank-mix/label-limits.js";
 import { isRange } from "../tank-mix/label-rate.js";
 import { strengthOf } from "../tank-mix/strength.js";
 import { moreThan } from "../units/decide.js";

@@ -1,4 +1,4 @@
-import type { LabelFindingCode } from "../tank-mix/label-limits.js";
+import type { LabelFindingCode } from "../tank-mix/findings.js";
 import { describeUnit } from "../units/describe.js";
 import type { Quantity } from "../units/types.js";
 

@@ -18,11 +18,10 @@ export {
   stockFor,
   stockForWorking,
 } from "./dilution.js";
+export type { LabelFinding, LabelFindingCode } from "./findings.js";
 export { type JarTest, type JarTestInput, jarTest, jarTestWorking } from "./jar-test.js";
 export {
   checkLabel,
-  type LabelFinding,
-  type LabelFindingCode,
   type LabelInput,
   type LabelLimits,
   type SeasonSoFar,

@@ -48,12 +48,12 @@ function jarFits({ jar, mix, amounts }: Partial<JarTestInput>, check: Check): vo
       { jar, mix },
     );
   const liquids = liquidsIn(amounts ?? []).reduce((sum, amount) => sum + inUnit(amount, mix.unit), 0);
-  if (moreThan(liquids, mix.value))
+  if (!moreThan(mix.value, liquids))
     check.fault(
       "conflict",
-      "products-over-mix",
+      "no-room-for-water",
       "amounts",
-      "The liquid products add up to {products}, more than the mix of {mix}. Enter the amounts in the whole mix.",
+      "The liquid products add up to {products}, which leaves no room for water in {mix} of mix. Enter the amounts in the whole mix.",
       { products: { value: liquids, unit: mix.unit }, mix },
     );
 }
@@ -83,7 +83,7 @@ function jarTestOf({ jar, mix, amounts, stand = { value: 15, unit: "min" } }: Ja
     return { value: (inUnit(amount, unit) * held) / whole, unit } as Volume | Mass;
   });
   const liquids = liquidsIn(shares).reduce((sum, { value }) => sum + value, 0);
-  return { amounts: shares, water: { value: Math.max(0, held - liquids), unit: smallVolume }, stand };
+  return { amounts: shares, water: { value: held - liquids, unit: smallVolume }, stand };
 }
 
 /**
@@ -96,7 +96,7 @@ function jarTestOf({ jar, mix, amounts, stand = { value: 15, unit: "min" } }: Ja
  * @param input - more than 0 each; a jar no larger than the mix
  * @returns amounts in fl_oz, imp_fl_oz or mL, and oz or g, by the jar's system; within 8 ulp of the exact value
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`, `out-of-range`,
- * `too-few`, or `conflict` where the products are more than the jar
+ * `too-few`, or `conflict` where the products leave no room for water
  *
  * @example
  * ```ts

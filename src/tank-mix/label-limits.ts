@@ -3,11 +3,12 @@ import { type Check, checked } from "../units/check.js";
 import { convertValue, inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { about, count, number, type ObjectField, object, optional } from "../units/fields.js";
-import { messageOf, refusal } from "../units/message.js";
+import { refusal } from "../units/message.js";
 import { groundArea, quantity, treatedArea } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
 import { unitsLike } from "../units/systems.js";
 import type {
+  Concentration,
   GroundArea,
   Length,
   Quantity,
@@ -17,6 +18,7 @@ import type {
   VolumeUnit,
 } from "../units/types.js";
 import { PRODUCT_FORM, type ProductForm } from "./content.js";
+import { finding, type LabelFinding } from "./findings.js";
 import {
   isOfMix,
   isRange,
@@ -34,39 +36,7 @@ import {
   type SingleRate,
 } from "./label-rate.js";
 import { sizesGiven, strengthOfRate } from "./product.js";
-
-/** What a finding is about. */
-export type LabelFindingCode =
-  | "rate-over-max"
-  | "rate-near-max"
-  | "rate-under-min"
-  | "carrier-under-least"
-  | "carrier-near-least"
-  | "carrier-over-most"
-  | "season-over-max"
-  | "season-nearly-used"
-  | "season-unknown"
-  | "applications-over-most"
-  | "applications-last"
-  | "applications-unknown"
-  | "interval-too-short"
-  | "interval-unknown";
-
-/** Something that a careful person would say about a job before it starts. */
-export interface LabelFinding {
-  /** Which limit, and how it stands. */
-  readonly code: LabelFindingCode;
-  /** Which sentence of its code: one key for each. */
-  readonly key: string;
-  /** `refusal`: not to be sprayed so. `warning`: to be looked at first. */
-  readonly severity: "warning" | "refusal";
-  /** The argument that it is about. */
-  readonly path: string;
-  /** What was found, what the label says, what to do. */
-  readonly message: string;
-  /** The figures behind it: what the job has, and the limit. */
-  readonly figures: Readonly<Record<string, Quantity | number>>;
-}
+import { unusualFindingsOf } from "./unusual.js";
 
 /** The limits that a label sets. */
 export interface LabelLimits {
@@ -134,7 +104,18 @@ export const SEASON_SO_FAR: ObjectField<SeasonSoFar> = object<SeasonSoFar>(
       number("The days since the last application; left out where there was none. 0 or more.", { min: 0 }),
     ),
   },
-  [],
+  [
+    ({ rate, applications }, check) => {
+      if (applications === 0 && rate !== undefined && !isNothing(rate))
+        check.fault(
+          "conflict",
+          "used-without-application",
+          "rate",
+          "You entered an amount used but no applications. Enter how many there were, or leave one of them out.",
+          { applications },
+        );
+    },
+  ],
   "What the plot has had of it already this season.",
 );
 
@@ -240,10 +221,17 @@ export function productFitsForm(given: ProductRates & { readonly form?: ProductF
  * ```
  */
 export function checkLabel(input: LabelInput): LabelFinding[] {
-  return labelFindingsOf(checked(input, LABEL_INPUT));
+  const given = checked(input, LABEL_INPUT);
+  const { rate, carrierRate } = given;
+  const carrier = { value: 1, unit: resolveUnit(carrierRate.unit, "unit").over as VolumeUnit };
+  const { value, amount } = strengthOfRate(isRange(rate) ? rate.chosen : rate, { ...given, carrier }, "rate");
+  const strength = { value, unit: `${amount}/${carrier.unit}` } as Concentration;
+  return [...labelFindingsOf(given), ...unusualFindingsOf({ rate, strength })];
 }
 
-/** What {@link checkLabel} finds, with paths from the product; `at` is its place in an error. Trusts its input. */
+/**
+ * What the label's limits have against a job, with paths from the product; `at` is its place in an error. Trusts its input.
+ */
 export function labelFindingsOf(input: LabelInput, at = ""): LabelFinding[] {
   const job = jobOf(input, at);
   const findings = [
@@ -302,94 +290,8 @@ function jobOf(input: LabelInput, at: string): Job {
   };
 }
 
-/** What is said of each limit: how much it matters, the field that it is about, and the sentence. */
-const SENTENCES: Readonly<
-  Record<LabelFindingCode, readonly [LabelFinding["severity"], path: string, template: string]>
-> = {
-  "rate-over-max": [
-    "refusal",
-    "rate",
-    "The rate of {rate} is over the label maximum of {max}. Use no more than the label allows.",
-  ],
-  "rate-near-max": [
-    "warning",
-    "rate",
-    "The rate of {rate} is at or near the label maximum of {max}. A slow step or a worn nozzle would put you over.",
-  ],
-  "rate-under-min": [
-    "warning",
-    "rate",
-    "The rate of {rate} is below the label minimum of {min}. It may not work: check the label.",
-  ],
-  "carrier-under-least": [
-    "refusal",
-    "carrierRate",
-    "The sprayer puts out {carrierRate}, below the label minimum of {least}. Slow down or use larger nozzles, then recalibrate.",
-  ],
-  "carrier-near-least": [
-    "warning",
-    "carrierRate",
-    "The sprayer puts out {carrierRate}, at or near the label minimum of {least}. Walking faster would put you below it.",
-  ],
-  "carrier-over-most": [
-    "refusal",
-    "carrierRate",
-    "The sprayer puts out {carrierRate}, over the label maximum of {most}. Speed up or use smaller nozzles, then recalibrate.",
-  ],
-  "season-over-max": [
-    "refusal",
-    "rate",
-    "With {used} already used, {rate} more goes over the label maximum of {max} in a season. Use less, or another product.",
-  ],
-  "season-nearly-used": [
-    "warning",
-    "rate",
-    "After this application {left} of the season's {max} is left, not enough for another at this rate.",
-  ],
-  "season-unknown": [
-    "warning",
-    "soFar.rate",
-    "The label allows {max} in a season, and you haven't entered what this plot has already had. Check your spray record.",
-  ],
-  "applications-over-most": [
-    "refusal",
-    "soFar.applications",
-    "The label limits applications to {most} a season, and this plot has had {made}. Don't use this product again this season.",
-  ],
-  "applications-last": [
-    "warning",
-    "soFar.applications",
-    "This is the last of the {most} applications that the label allows in a season.",
-  ],
-  "applications-unknown": [
-    "warning",
-    "soFar.applications",
-    "The label limits applications to {most} a season, and you haven't entered how many this plot has had. Check your spray record.",
-  ],
-  "interval-too-short": [
-    "refusal",
-    "soFar.daysSinceLast",
-    "Days since the last application: {since}. The label requires {least} or more, so wait.",
-  ],
-  "interval-unknown": [
-    "warning",
-    "soFar.daysSinceLast",
-    "The label requires {least} or more days between applications, and you haven't entered when the last one was. Check your spray record.",
-  ],
-};
-
 const NEAR_BY_MEASURE =
   "The rate of {rate} is at or near the label maximum of {max}. A measure filled too high would put you over.";
-
-function finding(
-  code: LabelFindingCode,
-  figures: LabelFinding["figures"],
-  other?: { readonly key: string; readonly template: string },
-): LabelFinding {
-  const [severity, path, usual] = SENTENCES[code];
-  const { key, template } = other ?? { key: code, template: usual };
-  return { code, key, severity, path, message: messageOf(template, figures), figures };
-}
 
 function rateFindings(job: Job, at: string): LabelFinding[] {
   const { label, range, near, unit } = job;

@@ -89,7 +89,7 @@ export function mixOf({ loads, amounts }: MixLoadsInput, at = "amounts"): MixedL
  *
  * @param input - at least one load; amounts more than 0
  * @returns the amounts as {@link productInLoads} shares them out; water in the carrier's unit, unrounded
- * @throws SprayMathError what {@link productInLoads} throws, or `conflict` where the products are more than the load
+ * @throws SprayMathError what {@link productInLoads} throws, or `conflict` where the products leave no room for water
  *
  * @example
  * ```ts
@@ -114,15 +114,15 @@ export function liquidsIn(amounts: readonly (Volume | Mass)[]): Volume[] {
 function waterOf({ carrier }: Load, amounts: readonly (Volume | Mass)[], i: number, at: string): Volume {
   const { value, unit } = carrier;
   const products = liquidsIn(amounts).reduce((sum, amount) => sum + inUnit(amount, unit), 0);
-  if (moreThan(products, value))
+  if (!moreThan(value, products))
     throw refusal(
       "conflict",
-      "products-over-load",
+      "no-room-for-water",
       at,
-      "The liquid products in load {load} add up to {products}, more than its {carrier} of mix. Check the units of the rates.",
+      "The liquid products in load {load} add up to {products}, which leaves no room for water in {carrier} of mix. Check the units of the rates.",
       { load: i + 1, products: { value: products, unit }, carrier },
     );
-  return { value: Math.max(0, value - products), unit };
+  return { value: value - products, unit };
 }
 
 /**

@@ -2,6 +2,7 @@ import { joinPath } from "../errors.js";
 import { type Check, checked } from "../units/check.js";
 import { convertValue, inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
+import { dimensionOf } from "../units/dimensions.js";
 import { type ObjectField, object, optional } from "../units/fields.js";
 import { formulaLines, type GivenTerm } from "../units/lines.js";
 import { refusal } from "../units/message.js";
@@ -235,7 +236,7 @@ function amountFrom(input: ProductInput, at: string): { strength: RateStrength; 
   const strength = strengthOfRate(single, input, place);
   const { value, amount } = strength;
   if (isRange(rate)) refuseOutside(rate, strength, input, at);
-  refuseOverfull(strength, carrier.unit, place);
+  refuseUnmixable(strength, carrier.unit, place);
   return {
     strength,
     amount: {
@@ -264,7 +265,7 @@ export function productAmountOf(input: ProductInput, at = "rate"): ProductAmount
  * @returns the amount in fl_oz, imp_fl_oz or mL for a liquid, oz or g for a dry product, by the rate's own system (the
  * carrier's for per cent and ratios), and the strength per unit of the carrier given; both within 8 ulp of the exact value
  * @throws SprayMathError `missing` (a field that the rate needs, a basis), `wrong-dimension` (weight for volume),
- * `wrong-area`, `conflict` (more product than mix, a range upside down, a rate given in two ways), `out-of-range` (zero or
+ * `wrong-area`, `conflict` (no room for water, or more of a dry product than can be mixed in, a range upside down, a rate given in two ways), `out-of-range` (zero or
  * negative; chosen over the label's highest), `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field` or
  * `unknown-choice`
  *
@@ -287,16 +288,22 @@ export function productAmount(input: ProductInput): ProductAmount {
   return productAmountOf(checked(input, PRODUCT));
 }
 
-function refuseOverfull({ value, amount }: RateStrength, carrier: VolumeUnit, at: string): void {
-  if (resolveUnit(amount, "unit").dimension !== "volume") return;
-  const full = convertValue(1, carrier, amount);
-  if (!moreThan(value, full)) return;
+// More of a dry product in a litre of mix stays a paste: common practice, no source.
+const MOST_DRY = { value: 1, unit: "kg/L" } as const;
+
+function refuseUnmixable({ value, amount }: RateStrength, carrier: VolumeUnit, at: string): void {
+  const strength = { value, unit: `${amount}/${carrier}` as Unit };
+  const isLiquid = dimensionOf(amount) === "volume";
+  const room = isLiquid ? convertValue(1, carrier, amount) : inUnit(MOST_DRY, strength.unit);
+  if (isLiquid ? moreThan(room, value) : !moreThan(value, room)) return;
   throw refusal(
     "conflict",
-    "product-over-mix",
+    isLiquid ? "no-room-for-water" : "too-much-dry-product",
     at,
-    "At this rate the mix would take {strength} of product, more than it holds. Check the rate's unit.",
-    { strength: { value, unit: `${amount}/${carrier}` } },
+    isLiquid
+      ? "At this rate the mix would take {strength} of product, which leaves no room for water. Check the rate's unit."
+      : "At this rate the mix would take {strength} of product, more than can be mixed in. Check the rate's unit.",
+    { strength },
   );
 }
 
