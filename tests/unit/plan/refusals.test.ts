@@ -246,7 +246,7 @@ describe("what plan says of input that cannot be", () => {
       () => product({ rate: qty(201, "L/ha") }),
       "conflict",
       "products[0].rate",
-      "At this rate the mix would take 1005 mL/L of product, more than it holds. Check the rate's unit.",
+      "At this rate the mix would take 1005 mL/L of product, which leaves no room for water. Check the rate's unit.",
     ],
     [
       () =>
@@ -258,7 +258,7 @@ describe("what plan says of input that cannot be", () => {
         }),
       "conflict",
       "products",
-      "The liquid products in load 1 add up to 150 L, more than its 100 L of mix. Check the units of the rates.",
+      "The liquid products in load 1 add up to 150 L, which leaves no room for water in 100 L of mix. Check the units of the rates.",
     ],
     [
       () => product({ form: "dry", rate: qty(2, "kg/ha"), bulkDensity: qty(2, "m"), tools: 1 }),

@@ -251,7 +251,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => amount(qty(21, "gal/ac")),
       "conflict",
       "rate",
-      "At this rate the mix would take 134.4 fl oz/gal of product, more than it holds. Check the rate's unit.",
+      "At this rate the mix would take 134.4 fl oz/gal of product, which leaves no room for water. Check the rate's unit.",
     ],
     [
       () => amount(qty(1e-320, "lb/ac"), "dry", { carrierRate: qty(1e10, "gal/ac") }),
@@ -557,7 +557,7 @@ describe("what tank-mix says of input that cannot be", () => {
         }),
       "conflict",
       "amounts",
-      "The liquid products in load 1 add up to 8.4 gal, more than its 8 gal of mix. Check the units of the rates.",
+      "The liquid products in load 1 add up to 8.4 gal, which leaves no room for water in 8 gal of mix. Check the units of the rates.",
     ],
     [
       () => mix.jarTest({ jar: qty(10, "gal"), mix: qty(10, "qt"), amounts: [qty(1, "oz")] }),
