@@ -136,8 +136,8 @@ export interface RateStrength {
   readonly amount: VolumeUnit | MassUnit;
   readonly kind: "area" | "ground" | "rowLength" | "carrier" | "fraction" | "parts";
   readonly terms: Readonly<Record<string, GivenTerm>>;
-  /** The product's rate, where the label gives the active ingredient's. */
-  readonly active?: ProductRateTerms;
+  /** Where the label gives the active ingredient's rate: that rate, and the product's. */
+  readonly active?: { readonly read: QuantityReading; readonly product: ProductRateTerms };
 }
 
 type StrengthTerms = Omit<RateStrength, "value">;
@@ -147,11 +147,11 @@ function strengthTerms(rate: SingleRate, sizes: JobSizes, at: string): StrengthT
   const { carrier } = sizes;
   if (read.kind === "parts" || (read.kind === "fraction" && read.active === undefined))
     return partTerms(read, sizes);
-  const active = read.active && productRateOf(activeInput(read, read.active, sizes), carrier.unit, at);
-  const given = active?.result ?? read.quantity;
+  const product = read.active && productRateOf(activeInput(read, read.active, sizes), carrier.unit, at);
+  const given = product?.result ?? read.quantity;
   const amount = smallUnit(given.unit, sizes.form);
   const rateIn = (per: string): GivenTerm => [given, `${amount}/${per}` as Unit];
-  const more = { amount, ...(active && { active }) };
+  const more = { amount, ...(product && { active: { read, product } }) };
   if (read.kind === "carrier" || read.kind === "fraction")
     return { kind: "carrier", terms: { rate: rateIn(carrier.unit) }, ...more };
   const { carrierRate, area } = sizes as Required<JobSizes>;
@@ -366,7 +366,7 @@ export function productAmountWorking(input: ProductInput): WorkingLine[] {
   const job = checked(input, PRODUCT);
   const { strength, amount } = amountFrom(job, "rate");
   return [
-    ...activeLines(strength, job.rate),
+    ...activeLines(strength),
     ...strengthLines(strength, amount.strength),
     {
       id: "tank-mix.amount",
@@ -378,17 +378,14 @@ export function productAmountWorking(input: ProductInput): WorkingLine[] {
   ];
 }
 
-function activeLines({ active }: RateStrength, rate: LabelRate): WorkingLine[] {
+function activeLines({ active }: RateStrength): WorkingLine[] {
   if (active === undefined) return [];
-  const single = isRange(rate) ? rate.chosen : rate;
-  const { kind, quantity: given } = readRate(single) as QuantityReading;
-  if (kind !== "fraction") return productRateLines(active);
+  const { kind, quantity: given } = active.read;
+  const lines = productRateLines(active.product);
+  if (kind !== "fraction") return lines;
   const about = "tank-mix.productRate.activeIngredient";
-  return [
-    ...fractionLines(about, given),
-    ...conversionLines(about, asDensity(given), active.input.activeIngredient.unit),
-    ...productRateLines(active),
-  ];
+  const { unit } = active.product.input.activeIngredient;
+  return [...fractionLines(about, given), ...conversionLines(about, asDensity(given), unit), ...lines];
 }
 
 function strengthLines({ kind, terms }: RateStrength, result: Concentration): WorkingLine[] {

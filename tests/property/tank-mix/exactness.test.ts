@@ -299,7 +299,7 @@ describe("tank-mix, against exact rational arithmetic", () => {
         let left = Rational.of(1);
         for (let i = 0; i < rinses; i++) left = left.times(part);
         expectWithin(
-          "rinse, up to five times",
+          "rinseTank, up to five times",
           rinseTank({ residual, water, rinses }).strength,
           left,
           8 * rinses,

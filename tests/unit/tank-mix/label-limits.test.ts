@@ -93,6 +93,12 @@ describe("checkLabel", () => {
     ]);
   });
 
+  it("compares the rates of a dry product by weight", () => {
+    const dry = { form: "dry", rate: { value: 0.5, unit: "%", basis: "w/v" } } as const;
+    expect(codes({ max: qty(13, "oz/ac") }, dry)).toEqual(["refusal: rate-over-max"]);
+    expect(codes({ max: qty(15, "oz/ac") }, dry)).toEqual([]);
+  });
+
   it("refuses too little and too much carrier", () => {
     const [under] = check({ leastCarrier: qty(25, "gal/ac") });
     expect(under).toMatchObject({ code: "carrier-under-least", severity: "refusal", path: "carrierRate" });
