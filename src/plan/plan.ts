@@ -1,6 +1,6 @@
 import { moved, relocated, within } from "../errors.js";
 import type { Carrier } from "../tank-mix/carrier.js";
-import { leftoverArea } from "../tank-mix/leftover.js";
+import { leftoverAreaOf } from "../tank-mix/leftover.js";
 import { splitLoads } from "../tank-mix/loads.js";
 import { type MixedLoad, mixLoads } from "../tank-mix/mix-loads.js";
 import { mixingOrder } from "../tank-mix/mixing-order.js";
@@ -112,7 +112,7 @@ function plannedLoads(
     () => new Map<number, { readonly area: number; readonly measured: DoseMeasure }>(),
   );
   return loads.map(({ carrier, water, pieces, amounts }, at) => {
-    const area = leftoverArea({ volume: carrier, rate });
+    const area = leftoverAreaOf({ volume: carrier, rate });
     const shares = products.map((product, i): LoadProduct => {
       const amount = amounts[i] as Volume | Mass;
       const kept = doses[i] as (typeof doses)[number];
@@ -163,5 +163,5 @@ function orderOf(products: readonly Product[]): string[] | undefined {
 function leftover(carrier: Carrier, rate: VolumeRate): Plan["leftover"] {
   const left = sum([carrier.reserve, carrier.lines]);
   if (carrier.reserve.value === 0) return { carrier: left };
-  return { carrier: left, area: leftoverArea({ volume: carrier.reserve, rate }) };
+  return { carrier: left, area: leftoverAreaOf({ volume: carrier.reserve, rate }) };
 }
