@@ -4,19 +4,10 @@ import { convertValue, inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { about, count, number, type ObjectField, object, optional } from "../units/fields.js";
 import { refusal } from "../units/message.js";
-import { groundArea, quantity, treatedArea } from "../units/quantity-field.js";
+import { quantity } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
 import { unitsLike } from "../units/systems.js";
-import type {
-  Concentration,
-  GroundArea,
-  Length,
-  Quantity,
-  TreatedArea,
-  Unit,
-  VolumeRate,
-  VolumeUnit,
-} from "../units/types.js";
+import type { Concentration, Quantity, Unit, VolumeRate, VolumeUnit } from "../units/types.js";
 import { PRODUCT_FORM, type ProductForm } from "./content.js";
 import { finding, type LabelFinding } from "./findings.js";
 import {
@@ -35,7 +26,7 @@ import {
   SINGLE_RATE,
   type SingleRate,
 } from "./label-rate.js";
-import { sizesGiven, strengthOfRate } from "./product.js";
+import { type JobSizes, PLOT_SIZES, sizesGiven, strengthOfRate } from "./product.js";
 import { unusualFindingsOf } from "./unusual.js";
 
 /** The limits that a label sets. */
@@ -120,23 +111,15 @@ export const SEASON_SO_FAR: ObjectField<SeasonSoFar> = object<SeasonSoFar>(
 );
 
 /** What {@link checkLabel} is given. */
-export interface LabelInput {
+export interface LabelInput extends Pick<JobSizes, "form" | "area" | "ground" | "rowLength"> {
   /** The rate that is to be used. */
   readonly rate: LabelRate;
-  /** Whether it is measured by volume (liquid) or by weight (dry). */
-  readonly form: ProductForm;
   /** What the sprayer puts out per treated area. More than 0. */
   readonly carrierRate: VolumeRate;
   /** The label's limits. */
   readonly label: LabelLimits;
   /** What the plot has had of it already this season. */
   readonly soFar?: SeasonSoFar;
-  /** The treated area of the plot: needed for rates per ground area or row length. */
-  readonly area?: TreatedArea;
-  /** The ground area of the plot: needed for rates per ground area. */
-  readonly ground?: GroundArea;
-  /** The length of all treated rows: needed for rates per row length. */
-  readonly rowLength?: Length;
   /** How near a limit earns a warning, in per cent of the limit; 5 unless given (common practice, no source). */
   readonly near?: number;
 }
@@ -148,13 +131,7 @@ const LABEL_INPUT: ObjectField<LabelInput> = object<LabelInput>(
     carrierRate: quantity("What the sprayer puts out per treated area. More than 0.", "volumeRate"),
     label: about("The label's limits.", LABEL_LIMITS),
     soFar: optional(SEASON_SO_FAR),
-    area: optional(
-      treatedArea("The treated area of the plot: needed for rates per ground area or row length."),
-    ),
-    ground: optional(groundArea("The ground area of the plot: needed for rates per ground area.")),
-    rowLength: optional(
-      quantity("The length of all treated rows: needed for rates per row length.", "length"),
-    ),
+    ...PLOT_SIZES,
     near: optional(
       number(
         "How near a limit earns a warning, in per cent of the limit; 5 unless given (common practice, no source).",

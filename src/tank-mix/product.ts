@@ -3,7 +3,7 @@ import { type Check, checked } from "../units/check.js";
 import { convertValue, inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
-import { type ObjectField, object, optional } from "../units/fields.js";
+import { type FieldsOf, type ObjectField, object, optional } from "../units/fields.js";
 import { formulaLines, type GivenTerm } from "../units/lines.js";
 import { refusal } from "../units/message.js";
 import { groundArea, quantity, treatedArea } from "../units/quantity-field.js";
@@ -67,6 +67,17 @@ export interface ProductInput extends JobSizes {
   readonly rate: LabelRate;
 }
 
+/** The sizes of the plot that a rate may need. */
+export const PLOT_SIZES: FieldsOf<Pick<JobSizes, "area" | "ground" | "rowLength">> = {
+  area: optional(
+    treatedArea("The treated area of the whole plot: needed for rates per ground area or per row length."),
+  ),
+  ground: optional(groundArea("The ground area of the whole plot: needed for rates per ground area.")),
+  rowLength: optional(
+    quantity("The length of all treated rows together: needed for rates per row length.", "length"),
+  ),
+};
+
 const PRODUCT: ObjectField<ProductInput> = object<ProductInput>(
   {
     rate: LABEL_RATE,
@@ -81,13 +92,7 @@ const PRODUCT: ObjectField<ProductInput> = object<ProductInput>(
         "volumeRate",
       ),
     ),
-    area: optional(
-      treatedArea("The treated area of the whole plot: needed for rates per ground area or per row length."),
-    ),
-    ground: optional(groundArea("The ground area of the whole plot: needed for rates per ground area.")),
-    rowLength: optional(
-      quantity("The length of all treated rows together: needed for rates per row length.", "length"),
-    ),
+    ...PLOT_SIZES,
   },
   [
     ({ rate, form }, check) => rateFitsForm(rate, form, "rate", check),
