@@ -367,12 +367,13 @@ export function byGiven(groups: readonly (readonly string[])[], otherwise?: numb
   return (input, check) => {
     if (otherwise === undefined && (typeof input !== "object" || Array.isArray(input)))
       return notAnObject(input, check);
-    const given = groups.flatMap((group, i) => (hasField(input, group) ? [i] : []));
-    const [first = otherwise, second] = given;
+    const first = groups.findIndex((group) => hasField(input, group));
+    const second = groups.findIndex((group, i) => i > first && hasField(input, group));
+    if (first < 0 && otherwise !== undefined) return otherwise;
+    if (first >= 0 && second < 0) return first;
     const choices = groups.map((group) => group.join(" and "));
-    if (first === undefined)
+    if (first < 0)
       return check.fault("missing", "choose-fields", "", "Enter one of: {choices}.", { choices });
-    if (second === undefined) return first;
     return check.fault(
       "conflict",
       "fields-exclude",
