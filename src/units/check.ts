@@ -29,7 +29,7 @@ export class Check {
    */
   constructor(
     private readonly input?: unknown,
-    readonly texts?: TextReader,
+    readonly texts: TextReader | undefined = undefined,
     system?: UnitSystem,
   ) {
     this.followed = system;
@@ -51,17 +51,18 @@ export class Check {
 
   /** Notes a fault at a place below the one being read; gives back nothing, as a reader does where it finds a fault. */
   fault(code: ErrorCode, key: string, at: string, template: string, figures: Figures = {}): undefined {
-    this.note({ code, key, figures, message: messageOf(template, figures) }, at);
+    return this.note({ code, key, figures, message: messageOf(template, figures) }, at);
   }
 
   /** Notes what was thrown by a reader of text. */
   caught(error: unknown): undefined {
     if (!(error instanceof SprayMathError)) throw error;
     const { code, key, figures, message } = error;
-    this.note({ code, key, figures, message }, "");
+    return this.note({ code, key, figures, message }, "");
   }
 
-  private note({ code, key, figures, message }: Omit<Issue, "path">, at: string): void {
+  /** Notes a fault that has its words already. */
+  note({ code, key, figures, message }: Omit<Issue, "path">, at: string): undefined {
     const path = joinPath(this.path.reduce<string>(withStep, ""), at);
     this.issues.push({ code, key, path, figures, message });
     if (this.issues.length === MOST_ISSUES) throw errorOf(this.issues);

@@ -145,7 +145,10 @@ export class TextField extends Field<string> {
   /** @param format - what the text must be, beside not blank: notes a fault where it is not */
   constructor(
     about: string,
-    readonly format?: { readonly name: "date"; readonly check: (text: string, check: Check) => boolean },
+    readonly format?: {
+      readonly name: "date" | "locale";
+      readonly check: (text: string, check: Check) => boolean;
+    },
   ) {
     super(about);
   }

@@ -1,8 +1,8 @@
 import { shown } from "../errors.js";
 import { type Check, Field } from "./check.js";
-import { dimensionInWords } from "./dimensions.js";
+import { dimensionInWords, dimensionOf } from "./dimensions.js";
 import { ChoiceField, choice, isGiven, optional, refuseUnknownField } from "./fields.js";
-import { nearestUnit, resolvedUnit, resolveUnit } from "./resolve.js";
+import { resolvedUnit, resolveUnit, unknownUnit } from "./resolve.js";
 import { type Marked, type Marks, remade } from "./shape.js";
 import { unitsIn, usualUnit } from "./systems.js";
 import type {
@@ -18,8 +18,8 @@ import type {
   UnitsByDimension,
 } from "./types.js";
 
-/** What values a quantity may have. `any` is any finite number. */
-export type Range = "positive" | "nonnegative" | "any";
+/** What values a quantity may have. `any` is any number that formulas can go on with, `finite` any at all. */
+export type Range = "positive" | "nonnegative" | "any" | "finite";
 
 /** What a quantity must be. */
 export interface Demand {
@@ -178,16 +178,7 @@ function noUnit(unit: unknown, value: unknown, field: QuantityField<Quantity>, c
 }
 
 function refuseUnit(unit: unknown, at: string, example: Unit, check: Check): undefined {
-  const meant = typeof unit === "string" ? nearestUnit(unit) : undefined;
-  return check.fault(
-    "unknown-unit",
-    "unit-unknown",
-    at,
-    meant === undefined
-      ? "The unit {given} isn't known here. Use one such as {example}."
-      : "The unit {given} isn't known here. Did you mean {meant}?",
-    { given: shown(unit), example, ...(meant !== undefined && { meant }) },
-  );
+  return check.note({ code: "unknown-unit", ...unknownUnit(unit, example) }, at);
 }
 
 function noNumber(value: unknown, check: Check): undefined {
@@ -208,24 +199,42 @@ export function refuseDimension(
   check: Check,
   at = "",
 ): undefined {
-  const { dimension, over } = resolveUnit(given.unit, "unit");
-  const other = COUNTERPART[dimension];
-  const ounces =
-    (over === "oz" || over === "fl_oz" || over === "imp_fl_oz") &&
-    other !== undefined &&
-    dimensions.includes(other);
   return check.fault(
     "wrong-dimension",
     "dimension",
     at,
-    ounces
-      ? "{given} is {is}. Enter {expected}, such as {example}: oz (weight) and fl oz (volume) are different."
-      : "{given} is {is}. Enter {expected}, such as {example}.",
-    { given, is: dimensionInWords(dimension), ...expectedOf(dimensions, check) },
+    `{given} is {is}. Enter {expected}, such as {example}${ouncesDiffer(given.unit, dimensions)}`,
+    { given, is: dimensionInWords(dimensionOf(given.unit)), ...expectedOf(dimensions, check) },
   );
 }
 
+/** Notes a unit of another dimension than the expected one. */
+export function refuseUnitDimension(given: Unit, dimension: Dimension, check: Check, at = ""): undefined {
+  const unit = usualUnit(dimension, unitsIn(check.system));
+  return check.fault(
+    "wrong-dimension",
+    "unit-dimension",
+    at,
+    `"{given}" is a unit for {is}. Choose one for {expected}, such as "{example}"${ouncesDiffer(given, [dimension])}`,
+    {
+      given,
+      is: dimensionInWords(dimensionOf(given)),
+      expected: dimensionInWords(dimension),
+      example: unit,
+    },
+  );
+}
+
+/** The end of a sentence about a unit of another dimension: what to know where ounces were mixed up. */
+function ouncesDiffer(given: Unit, expected: readonly Dimension[]): string {
+  const { dimension, over } = resolveUnit(given, "unit");
+  const other = COUNTERPART[dimension];
+  const mixedUp = /^oz$|fl_oz$/.test(over) && other !== undefined && expected.includes(other);
+  return mixedUp ? ": oz (weight) and fl oz (volume) are different." : ".";
+}
+
 function checkRange(given: Quantity, range: Range, check: Check): void {
+  if (range === "finite") return;
   const { value } = given;
   const size = Math.abs(value);
   if (size > LARGEST)
@@ -345,14 +354,14 @@ export function basedOr<const D extends Dimension = never>(
 /** Any quantity, with its marks. Says nothing of its size. */
 /* @__NO_SIDE_EFFECTS__ */
 export function anyQuantity(about: string): QuantityField<Quantity> {
-  return new QuantityField(about, { dimensions: [], range: "any" });
+  return new QuantityField(about, { dimensions: [], range: "finite" });
 }
 
 /** The name of a unit: of one dimension, or of any. */
 export class UnitField<U extends Unit> extends Field<U> {
   constructor(
     about: string,
-    readonly dimension?: Dimension,
+    readonly dimension: Dimension | undefined = undefined,
   ) {
     super(about);
   }
@@ -373,26 +382,6 @@ export class UnitField<U extends Unit> extends Field<U> {
   private example(check: Check): Unit {
     return usualUnit(this.dimension ?? "length", unitsIn(check.system));
   }
-}
-
-/** Notes a unit of another dimension than the expected one. */
-export function refuseUnitDimension(given: Unit, dimension: Dimension, check: Check, at = ""): undefined {
-  return check.fault(
-    "wrong-dimension",
-    "unit-dimension",
-    at,
-    "{given} is a unit of {is}. Choose a unit of {expected}, such as {example}.",
-    {
-      given: shown(given),
-      is: withoutArticle(resolveUnit(given, "unit").dimension),
-      expected: withoutArticle(dimension),
-      example: usualUnit(dimension, unitsIn(check.system)),
-    },
-  );
-}
-
-function withoutArticle(dimension: Dimension): string {
-  return dimensionInWords(dimension).replace(/^an? /, "");
 }
 
 /** The name of a unit of one dimension. */

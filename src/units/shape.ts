@@ -55,7 +55,7 @@ export interface Marks {
 export type Marked = Quantity & { readonly of?: AreaKind; readonly basis?: FractionBasis };
 
 /** A quantity with the marks of another: plain data. */
-export function remade({ of, basis }: Marks, value: number, unit: Unit): Quantity {
+export function remade({ of, basis }: Marks | Marked, value: number, unit: Unit): Quantity {
   if (of) return { value, unit, of } as Quantity;
   return basis ? ({ value, unit, basis } as Quantity) : { value, unit };
 }
