@@ -1,15 +1,16 @@
-import { byVolume } from "../household/by-volume.js";
+import { kitFor } from "../household/kit.js";
 import type { MeasuringRule } from "../household/measure.js";
 import {
+  doseOf,
   type Measurable,
   type MeasureOutInput,
-  measureOut,
   type NotMeasurable,
 } from "../household/measure-out.js";
-import { checkedTools, dimensionMeasured } from "../household/tools.js";
+import { isWeight } from "../household/tools.js";
+import { volumeFilled } from "../household/volume-of-weight.js";
 import { convert } from "../units/convert.js";
 import { unitsLike } from "../units/systems.js";
-import type { Mass, MassUnit, TreatedArea, Volume } from "../units/types.js";
+import type { Mass, TreatedArea, Volume } from "../units/types.js";
 import type { PlanInput, Product } from "./input.js";
 
 /** A dose as a person measures it, or why it can't be. */
@@ -23,9 +24,9 @@ export type DoseMeasure = (Measurable | NotMeasurable) & {
 /** A label's rate is a maximum: no dose in a plan is measured over it. */
 const RULE: MeasuringRule = "never-over";
 
-/** How one dose is measured: what `measureOut` is asked, and what it took to get there. */
+/** How one dose is measured: what `doseOf` is asked, and what it took to get there. */
 export interface DoseRequest {
-  /** What is asked of `measureOut`. */
+  /** What is asked of `doseOf`. */
   readonly input: MeasureOutInput;
   /** The volume that a dry dose fills, where it is spooned. */
   readonly volume?: Volume;
@@ -41,9 +42,9 @@ export function doseRequest(
   area: TreatedArea,
 ): DoseRequest {
   const permission = labelPermitsDilution === undefined ? {} : { labelPermitsDilution };
-  const needsScale = isMass(amount) && !checkedTools(tools).some(({ capacity }) => isMass(capacity));
+  const needsScale = isWeight(amount) && kitFor(tools, "weight") === undefined;
   if (needsScale && bulkDensity !== undefined) {
-    const volume = byVolume({ mass: amount, bulkDensity });
+    const volume = volumeFilled({ mass: amount as Mass, bulkDensity });
     return { input: { amount: volume, tools, rule: RULE, ...permission }, volume, scaleAssumed: false };
   }
   // Per acre or hectare, as rates are told.
@@ -54,14 +55,10 @@ export function doseRequest(
   };
 }
 
-function isMass(amount: Volume | Mass): amount is Mass {
-  return dimensionMeasured(amount.unit as MassUnit) === "mass";
-}
-
 /** Measures one load's dose of a product, never over. */
 export function doseMeasure(request: DoseRequest): DoseMeasure {
   const { input, volume, scaleAssumed } = request;
-  const dose = measureOut(input);
+  const dose = doseOf(input);
   if (volume !== undefined) return { ...dose, volume };
   return scaleAssumed ? { ...dose, scaleAssumed } : dose;
 }
