@@ -16,6 +16,7 @@ export {
   measureOutWorking,
   type NotMeasurable,
 } from "./measure-out.js";
+export type { MeasuringTool } from "./measuring-tool.js";
 export { type MeasuringInput, measuringRules } from "./request.js";
 export {
   type NoStockDilution,
@@ -31,5 +32,5 @@ export {
   suggestMeasures,
   type ToolSuggestion,
 } from "./suggest.js";
-export { type MeasuringTool, type ToolSetName, type Tools, toolSet, toolSetNames } from "./tools.js";
+export { type ToolSetName, type Tools, toolSet, toolSetNames } from "./tools.js";
 export { type VolumeOfWeightInput, volumeOfWeight, volumeOfWeightWorking } from "./volume-of-weight.js";

@@ -1,8 +1,8 @@
 import type { MassUnit, VolumeUnit } from "../units/types.js";
 import { atPlaces, type Exact, exactUnit, gcd, quotient } from "./exact-sizes.js";
-import { type Marks, marksOf } from "./marks.js";
+import { isWeight, type Marks, type MeasuringTool, marksOf } from "./measuring-tool.js";
 import { type Fill, type OrderedFills, orderedFills } from "./search.js";
-import { isWeight, type MeasuringTool, type Tools, toolsIn } from "./tools.js";
+import { type Tools, toolsIn } from "./tools.js";
 
 /** A tool with what one fill of it can be. */
 export interface KitTool extends Marks {

@@ -8,8 +8,8 @@ import { treatedArea } from "../units/quantity-field.js";
 import type { AreaUnit, MassUnit, Quantity, TreatedArea, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
 import type { Kit } from "./kit.js";
-import { amountOf } from "./marks.js";
 import { type MeasuredPart, type NearestFills, nearestFills, percentOff } from "./measure.js";
+import { amountOf } from "./measuring-tool.js";
 import { MEASURING, type MeasuringInput, toolsFit, wayOf } from "./request.js";
 
 /** What {@link measureOut} is asked. */

@@ -3,9 +3,8 @@ import { positive } from "../units/result.js";
 import type { Mass, MassUnit, Quantity, Volume, VolumeUnit } from "../units/types.js";
 import { type Exact, exactUnit, quotient } from "./exact-sizes.js";
 import type { Kit, KitTool } from "./kit.js";
-import { amountOf } from "./marks.js";
+import { amountOf, type MeasuringTool } from "./measuring-tool.js";
 import { bestFills } from "./search.js";
-import type { MeasuringTool } from "./tools.js";
 
 /**
  * Which way a measured amount may differ from the amount wanted: `never-over` (a label's maximum), `never-under` (a

@@ -12,7 +12,8 @@ import { type QuantityField, quantity } from "../units/quantity-field.js";
 import type { Mass, MassUnit, Quantity, Volume, VolumeUnit } from "../units/types.js";
 import { type Kind, type Kit, kitFor } from "./kit.js";
 import { LIMIT_PERCENT, type MeasuringRule, MOST_SCOOPS, type Way } from "./measure.js";
-import { isWeight, TOOLS, type Tools } from "./tools.js";
+import { isWeight } from "./measuring-tool.js";
+import { TOOLS, type Tools } from "./tools.js";
 
 /** What every measuring function is asked. */
 export interface MeasuringInput<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> {

@@ -7,10 +7,9 @@ import { messageOf } from "../units/message.js";
 import type { MassUnit, Quantity, Volume, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
 import { type Kit, type KitTool, kitFor } from "./kit.js";
-import { amountOf } from "./marks.js";
 import { type MeasuredPart, type NearestFills, nearestFills, percentOff, type Way } from "./measure.js";
+import { amountOf, isWeight, type MeasuringTool } from "./measuring-tool.js";
 import { MEASURING, type MeasuringInput, toolsFit, wayOf } from "./request.js";
-import { isWeight, type MeasuringTool } from "./tools.js";
 
 /** What {@link stockDilution} is asked. */
 export interface StockDilutionInput<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit>

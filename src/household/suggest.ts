@@ -5,9 +5,10 @@ import type { MassUnit, Quantity, UnitSystem, VolumeUnit } from "../units/types.
 import { type Kit, kitOf } from "./kit.js";
 import { nearestFills, percentOff, type Way } from "./measure.js";
 import { doseOf, MEASURE_OUT, type MeasureOutInput } from "./measure-out.js";
+import type { MeasuringTool } from "./measuring-tool.js";
 import { kindOf, wayOf } from "./request.js";
 import { findStock, type StockDilution } from "./stock-dilution.js";
-import { type MeasuringTool, type ToolSetName, toolsIn } from "./tools.js";
+import { type ToolSetName, toolsIn } from "./tools.js";
 
 /** A tool with which the amount could be measured within the limit. */
 export interface ToolSuggestion {

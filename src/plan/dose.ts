@@ -1,13 +1,15 @@
 import { kitFor } from "../household/kit.js";
 import type { MeasuringRule } from "../household/measure.js";
 import {
-  doseOf,
   type Measurable,
   type MeasureOutInput,
+  measureOut,
   type NotMeasurable,
 } from "../household/measure-out.js";
-import { isWeight } from "../household/tools.js";
-import { volumeFilled } from "../household/volume-of-weight.js";
+import { isWeight } from "../household/measuring-tool.js";
+import { TOOLS } from "../household/tools.js";
+import { volumeOfWeight } from "../household/volume-of-weight.js";
+import { checked } from "../units/check.js";
 import { convert } from "../units/convert.js";
 import { unitsLike } from "../units/systems.js";
 import type { Mass, TreatedArea, Volume } from "../units/types.js";
@@ -24,9 +26,9 @@ export type DoseMeasure = (Measurable | NotMeasurable) & {
 /** A label's rate is a maximum: no dose in a plan is measured over it. */
 const RULE: MeasuringRule = "never-over";
 
-/** How one dose is measured: what `doseOf` is asked, and what it took to get there. */
+/** How one dose is measured: what `measureOut` is asked, and what it took to get there. */
 export interface DoseRequest {
-  /** What is asked of `doseOf`. */
+  /** What is asked of `measureOut`. */
   readonly input: MeasureOutInput;
   /** The volume that a dry dose fills, where it is spooned. */
   readonly volume?: Volume;
@@ -42,9 +44,9 @@ export function doseRequest(
   area: TreatedArea,
 ): DoseRequest {
   const permission = labelPermitsDilution === undefined ? {} : { labelPermitsDilution };
-  const needsScale = isWeight(amount) && kitFor(tools, "weight") === undefined;
+  const needsScale = isWeight(amount) && kitFor(checked(tools, TOOLS, "tools"), "weight") === undefined;
   if (needsScale && bulkDensity !== undefined) {
-    const volume = volumeFilled({ mass: amount as Mass, bulkDensity });
+    const volume = volumeOfWeight({ mass: amount as Mass, bulkDensity });
     return { input: { amount: volume, tools, rule: RULE, ...permission }, volume, scaleAssumed: false };
   }
   // Per acre or hectare, as rates are told.
@@ -58,7 +60,7 @@ export function doseRequest(
 /** Measures one load's dose of a product, never over. */
 export function doseMeasure(request: DoseRequest): DoseMeasure {
   const { input, volume, scaleAssumed } = request;
-  const dose = doseOf(input);
+  const dose = measureOut(input);
   if (volume !== undefined) return { ...dose, volume };
   return scaleAssumed ? { ...dose, scaleAssumed } : dose;
 }

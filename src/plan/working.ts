@@ -1,5 +1,5 @@
-import { doseOf, doseLines as linesOfDose } from "../household/measure-out.js";
-import { volumeLines } from "../household/volume-of-weight.js";
+import { measureOutWorking } from "../household/measure-out.js";
+import { volumeOfWeightWorking } from "../household/volume-of-weight.js";
 import { rateOfWorking } from "../output-rate/calibration.js";
 import { carrierForWorking } from "../tank-mix/carrier.js";
 import { splitLoadsWorking } from "../tank-mix/loads.js";
@@ -119,7 +119,7 @@ function doseLines(
   area: TreatedArea,
 ): WorkingLine[] {
   const { input, volume } = doseRequest(amount, product, tools, area);
-  const lines = linesOfDose(input, doseOf(input));
+  const lines = measureOutWorking(input);
   if (volume === undefined || product.bulkDensity === undefined) return lines;
-  return [...volumeLines({ mass: amount as Mass, bulkDensity: product.bulkDensity }), ...lines];
+  return [...volumeOfWeightWorking({ mass: amount as Mass, bulkDensity: product.bulkDensity }), ...lines];
 }

@@ -1,5 +1,6 @@
 import { moved } from "../errors.js";
-import { type MeasuringTool, TOOLS, type ToolSetName, toolSetNames } from "../household/tools.js";
+import type { MeasuringTool } from "../household/measuring-tool.js";
+import { TOOLS, type ToolSetName, toolSetNames } from "../household/tools.js";
 import type { PlanInput, Split, Sprayer } from "../plan/input.js";
 import type { Currency } from "../plan/money.js";
 import type { Thresholds } from "../plan/thresholds.js";

@@ -1,4 +1,4 @@
-import { isWeight } from "../household/tools.js";
+import { isWeight } from "../household/measuring-tool.js";
 import type { DoseMeasure } from "../plan/dose.js";
 import type { Plan } from "../plan/result.js";
 import type { Quantity } from "../units/types.js";
