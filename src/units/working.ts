@@ -16,6 +16,8 @@ export interface WorkingLine {
   readonly result: Quantity | number;
   /** Where the formula comes from. */
   readonly source: string;
+  /** What the numbered symbols stand for, such as the tools of a dose: the first name belongs to `n1` and `x1`. */
+  readonly names?: readonly string[];
   /** For a change of unit: the term it was made for, such as `output-rate.strip.used`. */
   readonly about?: string;
 }

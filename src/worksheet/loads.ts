@@ -1,7 +1,7 @@
-import { dimensionMeasured } from "../household/tools.js";
+import { isWeight } from "../household/measuring-tool.js";
 import type { DoseMeasure } from "../plan/dose.js";
 import type { Plan } from "../plan/result.js";
-import type { MassUnit, Quantity } from "../units/types.js";
+import type { Quantity } from "../units/types.js";
 import { printedShares } from "./shares.js";
 import { filled } from "./write.js";
 import type { Writer } from "./writer.js";
@@ -69,7 +69,7 @@ function writtenMeasure(measured: DoseMeasure, writer: Writer): Pick<WrittenDose
   const off = measured.errorPercent < 0 ? text.under : text.over;
   return {
     measures: measured.parts.map(({ tool, count, each }) => {
-      const isScale = dimensionMeasured(tool.capacity.unit as MassUnit) === "mass";
+      const isScale = isWeight(tool.capacity);
       const weighed = count === 1 ? text.weigh : text.weighTimes;
       return filled(each === undefined ? text.fillOf : isScale ? weighed : text.toMark, {
         count: writer.count(count),
