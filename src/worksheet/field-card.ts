@@ -1,12 +1,12 @@
 import type { Plan, PlannedLoad } from "../plan/result.js";
 import { scale } from "../units/quantity.js";
-import { type WrittenAlert, writtenAlerts } from "./alerts.js";
-import { toldPlan } from "./in-units.js";
-import { type Fact, type WrittenDose, writtenDoses } from "./loads.js";
-import { rateFacts } from "./rates.js";
+import { type WrittenAlert, writtenAlerts } from "./job/alerts.js";
+import { type Fact, type WrittenDose, writtenDoses } from "./job/amounts.js";
+import { toldPlan } from "./job/plan-in-units.js";
+import { rateFacts } from "./job/rates.js";
+import { filled } from "./lines/line-text.js";
+import { type Writer, writerFor } from "./words/writer.js";
 import { cautionTexts, loadTitle, mixingText, type WorksheetOptions } from "./worksheet.js";
-import { filled } from "./write.js";
-import { type Writer, writerFor } from "./writer.js";
 
 /** A load on the card. */
 export interface CardLoad {

@@ -1,7 +1,7 @@
-import { type FormulaNode, parseFormula } from "./formula.js";
-import type { WrittenLine, WrittenTerm } from "./lines.js";
-import { type Block, type Page, pageOf, type Sheet } from "./page.js";
-import { plain } from "./plain.js";
+import { type FormulaNode, parseFormula } from "./lines/formula.js";
+import type { WrittenLine, WrittenTerm } from "./lines/written-line.js";
+import { type Block, type Page, pageOf, type Sheet } from "./render/page.js";
+import { plain } from "./render/plain.js";
 
 /**
  * Writes a sheet as a LaTeX document of its own, formulas set as fractions. It needs the packages that every LaTeX has

@@ -1,7 +1,7 @@
 import { checkedList, checkedObject } from "../units/guard.js";
 import type { WorkingLine } from "../units/working.js";
-import { type WrittenLine, writtenLines } from "./lines.js";
-import { type WritingOptions, writerFor } from "./writer.js";
+import { type WrittenLine, writtenLines } from "./lines/written-line.js";
+import { type WritingOptions, writerFor } from "./words/writer.js";
 
 /** Lines of working, and what they are about. */
 export interface WorkingSheetInput {

@@ -2,13 +2,13 @@ import type { Plan } from "../plan/result.js";
 import { convert } from "../units/convert.js";
 import { unitsLike } from "../units/systems.js";
 import type { Quantity, Unit, UnitSystem } from "../units/types.js";
-import { type WrittenAlert, writtenAlerts } from "./alerts.js";
-import { toldPlan } from "./in-units.js";
-import { type WrittenLine, writtenLines } from "./lines.js";
-import { type Fact, type WrittenDose, writtenDoses } from "./loads.js";
-import { rateFacts } from "./rates.js";
-import { filled } from "./write.js";
-import { type Writer, type WritingOptions, writerFor } from "./writer.js";
+import { type WrittenAlert, writtenAlerts } from "./job/alerts.js";
+import { type Fact, type WrittenDose, writtenDoses } from "./job/amounts.js";
+import { toldPlan } from "./job/plan-in-units.js";
+import { rateFacts } from "./job/rates.js";
+import { filled } from "./lines/line-text.js";
+import { type WrittenLine, writtenLines } from "./lines/written-line.js";
+import { type Writer, type WritingOptions, writerFor } from "./words/writer.js";
 
 /** How a worksheet is written. */
 export interface WorksheetOptions extends WritingOptions {

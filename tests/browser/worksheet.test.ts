@@ -16,7 +16,7 @@ import {
   workingSheet,
   worksheet,
 } from "../../src/worksheet/index.ts";
-import { plain } from "../../src/worksheet/plain.ts";
+import { plain } from "../../src/worksheet/render/plain.ts";
 import { GERMAN } from "../helpers/german.ts";
 import { DOUBTFUL, HOSTILE_NAMES, planNamed, TWO_PRODUCTS } from "../helpers/jobs.ts";
 import { WORKINGS } from "../helpers/workings.ts";

@@ -1,4 +1,4 @@
-import type { LineTable } from "./types.js";
+import type { LineTable } from "./line-table.js";
 
 /** The lines that the tank-mix module works out: each one's id, and the symbols of its terms. */
 export interface TankMixLines {

@@ -1,4 +1,4 @@
-import type { LineTable } from "./types.js";
+import type { LineTable } from "./line-table.js";
 
 /** The line that units work out: its id, and the symbols of its terms. */
 export interface UnitsLines {

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { unitsOf } from "../../../src/units/index.ts";
-import { toldPlan } from "../../../src/worksheet/in-units.ts";
 import {
   ENGLISH,
   fieldCard,
@@ -12,6 +11,7 @@ import {
   type Sheet,
   worksheet,
 } from "../../../src/worksheet/index.ts";
+import { toldPlan } from "../../../src/worksheet/job/plan-in-units.ts";
 import { exactly } from "../../helpers/definitions.ts";
 import { expectPrintedTrue, numberReader } from "../../helpers/printed-lines.ts";
 import { randomPlan } from "../../helpers/random-jobs.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { ENGLISH } from "../../../src/worksheet/english.ts";
-import { parseFormula } from "../../../src/worksheet/formula.ts";
-import { formulaText } from "../../../src/worksheet/write.ts";
+import { parseFormula } from "../../../src/worksheet/lines/formula.ts";
+import { formulaText } from "../../../src/worksheet/lines/line-text.ts";
+import { ENGLISH } from "../../../src/worksheet/words/english.ts";
 
 const written = (formula: string) =>
   formulaText(parseFormula(formula), (symbol) => `<${symbol}>`, ENGLISH.functions);

@@ -2,7 +2,6 @@ import { createHash } from "node:crypto";
 import MarkdownIt from "markdown-it";
 import { describe, expect, it } from "vitest";
 import { planApplication } from "../../../src/plan/index.ts";
-import { STYLE } from "../../../src/worksheet/html-style.ts";
 import {
   fieldCard,
   practiceProblem,
@@ -17,8 +16,9 @@ import {
   workingSheet,
   worksheet,
 } from "../../../src/worksheet/index.ts";
-import { type Block, pageOf } from "../../../src/worksheet/page.ts";
-import { plain } from "../../../src/worksheet/plain.ts";
+import { STYLE } from "../../../src/worksheet/render/html-style.ts";
+import { type Block, pageOf } from "../../../src/worksheet/render/page.ts";
+import { plain } from "../../../src/worksheet/render/plain.ts";
 import { DOUBTFUL, HOSTILE_NAMES, planNamed, TWO_PRODUCTS } from "../../helpers/jobs.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 import { WORKINGS } from "../../helpers/workings.ts";

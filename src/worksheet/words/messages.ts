@@ -1,8 +1,8 @@
-import type { Caution } from "../plan/cautions.js";
-import type { WarningCode } from "../plan/warnings.js";
-import type { MistakeCode, ProblemKind } from "./practice/types.js";
-import type { KnownLines } from "./words/all.js";
-import type { LineTable } from "./words/types.js";
+import type { Caution } from "../../plan/cautions.js";
+import type { WarningCode } from "../../plan/warnings.js";
+import type { MistakeCode, ProblemKind } from "../../practice/topics/drawn-problem.js";
+import type { KnownLines } from "./known-lines.js";
+import type { LineTable } from "./line-table.js";
 
 /**
  * Every word of a worksheet, a field card and a practice sheet. An app passes its own table for another language; a key

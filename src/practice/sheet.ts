@@ -1,9 +1,9 @@
-import { checkedList } from "../../units/guard.js";
-import { type WrittenLine, writtenLines } from "../lines.js";
-import type { Fact } from "../loads.js";
-import { filled } from "../write.js";
-import { type WritingOptions, writerFor } from "../writer.js";
-import type { PracticeProblem } from "./practice.js";
+import { checkedList } from "../units/guard.js";
+import type { Fact } from "../worksheet/job/amounts.js";
+import { filled } from "../worksheet/lines/line-text.js";
+import { type WrittenLine, writtenLines } from "../worksheet/lines/written-line.js";
+import { type WritingOptions, writerFor } from "../worksheet/words/writer.js";
+import type { PracticeProblem } from "./problem.js";
 
 /** How a practice sheet is written. */
 export interface PracticeSheetOptions extends WritingOptions {

@@ -1,5 +1,5 @@
-import { resolveUnit } from "../units/resolve.js";
-import type { SimpleUnit, Unit, UnitSystem } from "../units/types.js";
+import { resolveUnit } from "../../units/resolve.js";
+import type { SimpleUnit, Unit, UnitSystem } from "../../units/types.js";
 
 // What a unit's counterpart is in each system: of about its size, and one that people measure with. A unit that is not
 // here belongs to every system (time, percent).

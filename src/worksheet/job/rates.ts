@@ -1,8 +1,8 @@
-import type { Plan } from "../plan/result.js";
-import { isRange, type SingleRate } from "../tank-mix/label-rate.js";
-import type { Fact } from "./loads.js";
-import { filled } from "./write.js";
-import type { Writer } from "./writer.js";
+import type { Plan } from "../../plan/result.js";
+import { isRange, type SingleRate } from "../../tank-mix/label-rate.js";
+import { filled } from "../lines/line-text.js";
+import type { Writer } from "../words/writer.js";
+import type { Fact } from "./amounts.js";
 
 /** Each product's rate as the label tells it: what a person can hold the sheet against. Of a range the chosen rate. */
 export function rateFacts({ input }: Plan, writer: Writer): Fact[] {

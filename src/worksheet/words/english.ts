@@ -1,7 +1,7 @@
-import { CAUTIONS } from "../plan/cautions.js";
+import { CAUTIONS } from "../../plan/cautions.js";
+import { ENGLISH_MISTAKES, ENGLISH_PROBLEMS } from "../../practice/words.js";
+import { ENGLISH_LINES } from "./known-lines.js";
 import type { Messages } from "./messages.js";
-import { ENGLISH_MISTAKES, ENGLISH_PROBLEMS } from "./practice/english.js";
-import { ENGLISH_LINES } from "./words/all.js";
 
 /** Worksheet, field card and practice sheet in English. */
 export const ENGLISH: Messages = {

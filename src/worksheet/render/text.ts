@@ -1,4 +1,4 @@
-import type { WrittenLine } from "./lines.js";
+import type { WrittenLine } from "../lines/written-line.js";
 import { type Block, type Page, pageOf, partsOf, type Sheet } from "./page.js";
 import { plain } from "./plain.js";
 

@@ -1,4 +1,4 @@
-import type { Draw } from "./types.js";
+import type { Draw } from "./topics/drawn-problem.js";
 
 const MODULUS = 2 ** 31 - 1;
 const MULTIPLIER = 16_807;

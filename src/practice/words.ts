@@ -1,4 +1,4 @@
-import type { MistakeCode, ProblemKind } from "./types.js";
+import type { MistakeCode, ProblemKind } from "./topics/drawn-problem.js";
 
 /** The wording of the problems. */
 export const ENGLISH_PROBLEMS: Readonly<Record<ProblemKind, string>> = {

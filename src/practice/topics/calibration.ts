@@ -3,8 +3,8 @@ import { stripRate, stripRateWorking } from "../../output-rate/strip.js";
 import { convert } from "../../units/convert.js";
 import { scale } from "../../units/quantity.js";
 import type { Length, Quantity, Unit, UnitSystem, Volume, VolumeRate } from "../../units/types.js";
-import { KITS, type Kit } from "./kits.js";
-import type { Draw, DrawnProblem, Slip } from "./types.js";
+import type { Draw, DrawnProblem, Slip } from "./drawn-problem.js";
+import { KITS, type Kit } from "./usual-sizes.js";
 
 /** A strip with what was used on it, as the topics `strip-calibration` and `whole-job` give it. */
 export interface DrawnStrip {

@@ -1,4 +1,4 @@
-import type { LineTable } from "./types.js";
+import type { LineTable } from "../worksheet/words/line-table.js";
 
 /** The lines that practice problems add to those of the library: each one's id, and the symbols of its terms. */
 export interface PracticeLines {

@@ -1,11 +1,11 @@
+import { PRACTICE_WORDS, type PracticeLines } from "../../practice/line-words.js";
 import { AREA_WORDS, type AreaLines } from "./area.js";
 import { HOUSEHOLD_WORDS, type HouseholdLines } from "./household.js";
+import type { LineTable } from "./line-table.js";
 import { OUTPUT_RATE_WORDS, type OutputRateLines } from "./output-rate.js";
 import { PLAN_WORDS, type PlanLines } from "./plan.js";
-import { PRACTICE_WORDS, type PracticeLines } from "./practice.js";
 import { SWATH_WORDS, type SwathLines } from "./swath.js";
 import { TANK_MIX_WORDS, type TankMixLines } from "./tank-mix.js";
-import type { LineTable } from "./types.js";
 import { UNITS_WORDS, type UnitsLines } from "./units.js";
 
 /** Every line of working that the library writes: its id, and the symbols of its terms. */

@@ -1,5 +1,5 @@
-import { decided } from "../units/decide.js";
-import type { Quantity } from "../units/types.js";
+import { decided } from "../../units/decide.js";
+import type { Quantity } from "../../units/types.js";
 
 /** Amounts as they are printed, and their total as a reader adds it up. */
 export interface PrintedShares {

@@ -1,11 +1,11 @@
-import type { Severity } from "../plan/warnings.js";
-import type { WrittenAlert } from "./alerts.js";
-import type { FieldCard } from "./field-card.js";
-import type { WrittenLine } from "./lines.js";
-import type { Fact, WrittenDose } from "./loads.js";
-import type { PracticeSheet } from "./practice/sheet.js";
-import type { WorkingSheet } from "./working-sheet.js";
-import type { Worksheet } from "./worksheet.js";
+import type { Severity } from "../../plan/warnings.js";
+import type { PracticeSheet } from "../../practice/sheet.js";
+import type { FieldCard } from "../field-card.js";
+import type { WrittenAlert } from "../job/alerts.js";
+import type { Fact, WrittenDose } from "../job/amounts.js";
+import type { WrittenLine } from "../lines/written-line.js";
+import type { WorkingSheet } from "../working-sheet.js";
+import type { Worksheet } from "../worksheet.js";
 
 /**
  * A line of working as parts that are equal to one another: what is found, the formula in words, with the numbers put in,

@@ -12,8 +12,8 @@ import { formulaLines } from "../../units/lines.js";
 import { scale } from "../../units/quantity.js";
 import type { Length, Quantity, TreatedArea, UnitSystem, VolumeRate } from "../../units/types.js";
 import { conversionLines, type WorkingLine } from "../../units/working.js";
-import { KITS, type Kit } from "./kits.js";
-import type { Draw, DrawnProblem, MistakeCode, ProblemKind } from "./types.js";
+import type { Draw, DrawnProblem, MistakeCode, ProblemKind } from "./drawn-problem.js";
+import { KITS, type Kit } from "./usual-sizes.js";
 
 const SHAPES = ["area-rectangle", "area-triangle", "area-trapezoid"] as const;
 

@@ -7,8 +7,8 @@ import { ceilDecided, floorDecided } from "../../units/decide.js";
 import { ratio, scale } from "../../units/quantity.js";
 import type { Quantity, UnitSystem } from "../../units/types.js";
 import { conversionLines } from "../../units/working.js";
-import { KITS } from "./kits.js";
-import type { Draw, DrawnProblem } from "./types.js";
+import type { Draw, DrawnProblem } from "./drawn-problem.js";
+import { KITS } from "./usual-sizes.js";
 
 /** Topic `tank-loads`: how many loads a job takes. */
 export function drawTankLoads(draw: Draw, units: UnitSystem): DrawnProblem | undefined {

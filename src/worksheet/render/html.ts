@@ -1,5 +1,5 @@
-import { SprayMathError, shown } from "../errors.js";
-import { checkedObject } from "../units/guard.js";
+import { SprayMathError, shown } from "../../errors.js";
+import { checkedObject } from "../../units/guard.js";
 import { STYLE } from "./html-style.js";
 import { type Block, type Page, pageOf, partsOf, type Sheet } from "./page.js";
 import { plain } from "./plain.js";

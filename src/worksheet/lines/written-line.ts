@@ -1,7 +1,7 @@
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../../units/working.js";
+import { ownName, type Writer } from "../words/writer.js";
 import { type FormulaNode, parseFormula } from "./formula.js";
-import { formulaText, foundName, termName } from "./write.js";
-import { ownName, type Writer } from "./writer.js";
+import { formulaText, foundName, termName } from "./line-text.js";
 
 /** A term of a formula as it is written. */
 export interface WrittenTerm {

@@ -1,8 +1,8 @@
-import type { Plan } from "../plan/result.js";
-import type { Severity, Warning } from "../plan/warnings.js";
-import type { Quantity } from "../units/types.js";
-import { filled } from "./write.js";
-import { ownName, type Writer } from "./writer.js";
+import type { Plan } from "../../plan/result.js";
+import type { Severity, Warning } from "../../plan/warnings.js";
+import type { Quantity } from "../../units/types.js";
+import { filled } from "../lines/line-text.js";
+import { ownName, type Writer } from "../words/writer.js";
 
 /** A warning as it is written. */
 export interface WrittenAlert {

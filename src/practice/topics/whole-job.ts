@@ -6,9 +6,9 @@ import { convert } from "../../units/convert.js";
 import type { GroundArea, Quantity, UnitSystem } from "../../units/types.js";
 import { conversionLines } from "../../units/working.js";
 import { drawStrip } from "./calibration.js";
+import type { Draw, DrawnProblem } from "./drawn-problem.js";
 import { drawRows } from "./fields.js";
-import { KITS } from "./kits.js";
-import type { Draw, DrawnProblem } from "./types.js";
+import { KITS } from "./usual-sizes.js";
 
 /** Topic `whole-job`: from the rows to the product in the last load. */
 export function drawWholeJob(draw: Draw, units: UnitSystem): DrawnProblem | undefined {

@@ -1,4 +1,4 @@
-import { SprayMathError } from "../errors.js";
+import { SprayMathError } from "../../errors.js";
 
 /** A formula taken apart, ready to be written with words or with numbers. */
 export type FormulaNode =

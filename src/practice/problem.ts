@@ -1,21 +1,21 @@
-import { SprayMathError } from "../../errors.js";
-import { checkedChoice, checkedCount, checkedNumber } from "../../units/guard.js";
-import type { Quantity, Unit, UnitSystem } from "../../units/types.js";
-import type { WorkingLine } from "../../units/working.js";
-import { filled } from "../write.js";
-import { type Writer, type WritingOptions, writerFor } from "../writer.js";
-import { drawCatchCalibration, drawStripCalibration } from "./calibration.js";
-import { drawArea, drawBand } from "./fields.js";
+import { SprayMathError } from "../errors.js";
+import { checkedChoice, checkedCount, checkedNumber } from "../units/guard.js";
+import type { Quantity, Unit, UnitSystem } from "../units/types.js";
+import type { WorkingLine } from "../units/working.js";
+import { filled } from "../worksheet/lines/line-text.js";
+import { type Writer, type WritingOptions, writerFor } from "../worksheet/words/writer.js";
+import { drawFrom, MOST_SEED } from "./random.js";
+import { drawCatchCalibration, drawStripCalibration } from "./topics/calibration.js";
+import type { DrawnProblem, DrawProblem, MistakeCode, PracticeTopic } from "./topics/drawn-problem.js";
+import { drawArea, drawBand } from "./topics/fields.js";
 import {
   drawDilution,
   drawHouseholdMeasure,
   drawPercentMix,
   drawProductPerTank,
   drawTankLoads,
-} from "./mixing.js";
-import { drawFrom, MOST_SEED } from "./random.js";
-import type { DrawnProblem, DrawProblem, MistakeCode, PracticeTopic } from "./types.js";
-import { drawWholeJob } from "./whole-job.js";
+} from "./topics/mixing.js";
+import { drawWholeJob } from "./topics/whole-job.js";
 
 /** How a practice problem is made and written. */
 export interface PracticeOptions extends WritingOptions {

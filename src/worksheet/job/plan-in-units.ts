@@ -1,14 +1,14 @@
-import { measurementOf, rateOf, rateOfWorking } from "../output-rate/calibration.js";
-import type { PlanInput } from "../plan/input.js";
-import { planApplication } from "../plan/plan.js";
-import type { Plan } from "../plan/result.js";
-import { thresholdsOf } from "../plan/thresholds.js";
-import { type PlanStep, planWorking } from "../plan/working.js";
-import { convert, convertValue } from "../units/convert.js";
-import { checkedChoice } from "../units/guard.js";
-import { isUnit } from "../units/resolve.js";
-import type { LengthUnit, Quantity, Unit, UnitSystem, VolumeRate } from "../units/types.js";
-import { conversionLines } from "../units/working.js";
+import { measurementOf, rateOf, rateOfWorking } from "../../output-rate/calibration.js";
+import type { PlanInput } from "../../plan/input.js";
+import { planApplication } from "../../plan/plan.js";
+import type { Plan } from "../../plan/result.js";
+import { thresholdsOf } from "../../plan/thresholds.js";
+import { type PlanStep, planWorking } from "../../plan/working.js";
+import { convert, convertValue } from "../../units/convert.js";
+import { checkedChoice } from "../../units/guard.js";
+import { isUnit } from "../../units/resolve.js";
+import type { LengthUnit, Quantity, Unit, UnitSystem, VolumeRate } from "../../units/types.js";
+import { conversionLines } from "../../units/working.js";
 import { counterpart } from "./counterparts.js";
 
 /** A plan and its working, told in one system of units. */

@@ -1,5 +1,5 @@
+import type { Messages } from "../words/messages.js";
 import type { FormulaNode } from "./formula.js";
-import type { Messages } from "./messages.js";
 
 const SIGNS: Readonly<Record<string, string>> = { "*": " × ", "/": " ÷ ", "+": " + ", "-": " − ", "^": "^" };
 

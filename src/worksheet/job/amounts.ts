@@ -1,10 +1,10 @@
-import { dimensionMeasured } from "../household/tools.js";
-import type { DoseMeasure } from "../plan/dose.js";
-import type { Plan } from "../plan/result.js";
-import type { MassUnit, Quantity } from "../units/types.js";
+import { dimensionMeasured } from "../../household/tools.js";
+import type { DoseMeasure } from "../../plan/dose.js";
+import type { Plan } from "../../plan/result.js";
+import type { MassUnit, Quantity } from "../../units/types.js";
+import { filled } from "../lines/line-text.js";
+import type { Writer } from "../words/writer.js";
 import { printedShares } from "./shares.js";
-import { filled } from "./write.js";
-import type { Writer } from "./writer.js";
 
 /** A fact of a summary. */
 export interface Fact {

@@ -1,9 +1,9 @@
-import type { WarningCode } from "../plan/warnings.js";
-import { describeUnit } from "../units/describe.js";
-import { formatQuantity } from "../units/format.js";
-import { checkedCount, checkedNumber, checkedObject } from "../units/guard.js";
-import { numberFormat } from "../units/numerals.js";
-import type { Quantity, Unit } from "../units/types.js";
+import type { WarningCode } from "../../plan/warnings.js";
+import { describeUnit } from "../../units/describe.js";
+import { formatQuantity } from "../../units/format.js";
+import { checkedCount, checkedNumber, checkedObject } from "../../units/guard.js";
+import { numberFormat } from "../../units/numerals.js";
+import type { Quantity, Unit } from "../../units/types.js";
 import { ENGLISH } from "./english.js";
 import type { Messages } from "./messages.js";
 
