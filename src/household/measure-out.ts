@@ -203,24 +203,28 @@ export function measureOutWorking<U extends VolumeUnit | MassUnit>(input: Measur
   if (dose === undefined) return [];
   const { amount, perArea } = input;
   const { measured, error, errorPercent, rateError } = dose;
+  // A tool is filled whole so many times (n, x), or to a mark (t, m).
   const fills = dose.parts.map(({ tool, count, each }, i) => ({
-    symbol: i + 1,
+    times: `${each === undefined ? "n" : "t"}${i + 1}`,
+    symbol: `${each === undefined ? "x" : "m"}${i + 1}`,
     count,
     fill: each ?? tool.capacity,
   }));
+  const tools = Object.fromEntries(dose.parts.map(({ tool }, i) => [`${i + 1}`, tool.name]));
   return [
     ...fills.flatMap(({ symbol, fill }) =>
-      conversionLines(`household.measured.x${symbol}`, fill, amount.unit),
+      conversionLines(`household.measured.${symbol}`, fill, amount.unit).map((line) => ({ ...line, tools })),
     ),
     {
       id: "household.measured",
-      formula: fills.map(({ symbol }) => `n${symbol} * x${symbol}`).join(" + "),
+      formula: fills.map(({ times, symbol }) => `${times} * ${symbol}`).join(" + "),
       terms: Object.fromEntries(
-        fills.flatMap(({ symbol, count, fill }) => [
-          [`n${symbol}`, count],
-          [`x${symbol}`, { value: valueIn(fill as Quantity, amount.unit), unit: amount.unit }],
+        fills.flatMap(({ times, symbol, count, fill }) => [
+          [times, count],
+          [symbol, { value: valueIn(fill as Quantity, amount.unit), unit: amount.unit }],
         ]),
       ),
+      tools,
       result: measured,
       source: "sum of what the tools hold",
     },

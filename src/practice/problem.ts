@@ -1,9 +1,10 @@
-import { SprayMathError } from "../errors.js";
-import { checkedChoice, checkedCount, checkedNumber } from "../units/guard.js";
-import type { Quantity, Unit, UnitSystem } from "../units/types.js";
+import { checked } from "../units/check.js";
+import { choice, number } from "../units/fields.js";
+import { refusal } from "../units/message.js";
+import type { Quantity, UnitSystem } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { filled } from "../worksheet/lines/line-text.js";
-import { type Writer, type WritingOptions, writerFor } from "../worksheet/words/writer.js";
+import { filled, type Writer, writerFor } from "../worksheet/words/writer.js";
+import { PRACTICE_OPTIONS, type PracticeOptions } from "./options.js";
 import { drawFrom, MOST_SEED } from "./random.js";
 import { drawCatchCalibration, drawStripCalibration } from "./topics/calibration.js";
 import type { DrawnProblem, DrawProblem, MistakeCode, PracticeTopic } from "./topics/drawn-problem.js";
@@ -16,20 +17,15 @@ import {
   drawTankLoads,
 } from "./topics/mixing.js";
 import { drawWholeJob } from "./topics/whole-job.js";
+import { ENGLISH_PRACTICE_WORDS, type PracticeMessages } from "./words.js";
 
-/** How a practice problem is made and written. */
-export interface PracticeOptions extends WritingOptions {
-  /** The system of units that it is set in; `us` unless given. */
-  readonly units?: UnitSystem;
-}
-
-/** A usual wrong answer. */
+/** A common wrong answer. */
 export interface PracticeMistake {
-  /** Which slip of thought it shows. */
+  /** Which mistake it shows. */
   readonly mistake: MistakeCode;
   /** The answer that it leads to, unrounded. */
   readonly answer: Quantity | number;
-  /** The slip in words. */
+  /** The mistake in words. */
   readonly shows: string;
 }
 
@@ -43,13 +39,13 @@ export interface PracticeProblem {
   readonly units: UnitSystem;
   /** The problem in words. */
   readonly problem: string;
-  /** What the problem tells, by name. */
+  /** What the problem gives, by name. */
   readonly given: Readonly<Record<string, Quantity | number>>;
   /** The right answer, unrounded. */
   readonly answer: Quantity | number;
   /** The way to it, line by line. */
   readonly working: readonly WorkingLine[];
-  /** The usual wrong answers: each apart from the right one, and from one another, by more than rounding. */
+  /** The common wrong answers: each apart from the right one, and from one another, by more than rounding. */
   readonly mistakes: readonly PracticeMistake[];
 }
 
@@ -74,8 +70,8 @@ export const practiceTopics: readonly PracticeTopic[] = /* @__PURE__ */ Object.k
 ) as PracticeTopic[];
 
 /**
- * A practice problem for a class: a realistic job in round figures, the answer, its working, and the usual wrong answers
- * with the slip of thought that each shows.
+ * A practice problem for a class: a realistic job in round figures, the answer, its working, and the common wrong answers
+ * with the mistake that each shows.
  *
  * The same topic, seed and options give the same problem on every machine. Sizes, rates and speeds are drawn from what
  * small farms and their sprayers have (common practice, no source); a draw whose wrong answers come within 3 % of the
@@ -86,14 +82,15 @@ export const practiceTopics: readonly PracticeTopic[] = /* @__PURE__ */ Object.k
  * @param seed - a whole number from 0 to 2,147,483,645
  * @param options - see {@link PracticeOptions}
  * @returns the problem; `practiceSheet` lays out several
- * @throws SprayMathError `unknown-choice` for a topic, a system or a locale that is not one, `out-of-range` for a seed
+ * @throws SprayMathError `unknown-choice` for a topic, a system or a locale that is not one, `out-of-range` for a seed,
+ *   `unknown-field` for an option that there is not
  *
  * @example
  * ```ts
- * import { practiceProblem } from "swath-to-spoon/worksheet";
+ * import { practiceProblem } from "swath-to-spoon/practice";
  *
  * const { problem, answer, mistakes } = practiceProblem("percent-mix", 7);
- * console.log(problem); // The label asks for 0.5% v/v of an additive in the mix. How much of it goes into a tank of 8 gal (fl oz)?
+ * console.log(problem); // The label calls for 0.5% v/v of an additive in the mix. How much of it goes into a tank of 8 gal (fl oz)?
  * console.log(answer, mistakes[0]?.mistake); // { value: 5.12, unit: 'fl_oz' } percent-as-part
  * ```
  */
@@ -102,11 +99,10 @@ export function practiceProblem(
   seed: number,
   options: PracticeOptions = {},
 ): PracticeProblem {
-  checkedChoice(topic, practiceTopics, "topic");
-  checkedNumber(checkedCount(seed, "seed", 0), "seed", { max: MOST_SEED });
-  const writer = writerFor(options);
-  const { units = "us" } = options;
-  checkedChoice(units, ["us", "metric", "imperial"], "options.units");
+  checked(topic, choice("What it is about.", practiceTopics), "topic");
+  checked(seed, number("A whole number.", { whole: true, min: 0, max: MOST_SEED }), "seed");
+  const { units = "us", ...writing } = checked(options, PRACTICE_OPTIONS, "options");
+  const writer = writerFor(writing, ENGLISH_PRACTICE_WORDS);
   const { kind, given, answer, working, slips } = drawn(topic, seed, units);
   return {
     topic,
@@ -129,11 +125,9 @@ function drawn(topic: PracticeTopic, seed: number, units: UnitSystem): DrawnProb
     const problem = TOPICS[topic](draw, units);
     if (problem !== undefined && tellsApart(problem)) return problem;
   }
-  throw new SprayMathError(
-    "out-of-range",
-    "seed",
-    `Given ${seed}, which gives no problem; wanted another seed.`,
-  );
+  throw refusal("out-of-range", "seed-empty", "seed", "This seed gives no problem. Choose another.", {
+    given: seed,
+  });
 }
 
 const APART = 0.03;
@@ -148,10 +142,10 @@ function tellsApart({ answer, slips }: DrawnProblem): boolean {
 }
 
 function problemText(
-  { messages, short, unit }: Writer,
+  { messages, short, unit }: Writer<PracticeMessages>,
   { kind, given, answer }: Pick<DrawnProblem, "kind" | "given" | "answer">,
 ): string {
   const places = Object.fromEntries(Object.entries(given).map(([name, one]) => [name, short(one)]));
-  const asked = typeof answer === "number" ? "" : unit(answer.unit as Unit);
+  const asked = typeof answer === "number" ? "" : unit(answer.unit);
   return filled(messages.problems[kind], { ...places, unit: asked });
 }

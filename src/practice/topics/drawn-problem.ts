@@ -21,7 +21,7 @@ export type ProblemKind =
   | "area-trapezoid"
   | Exclude<PracticeTopic, "area">;
 
-/** The slip of thought that a wrong answer shows. */
+/** The mistake that a wrong answer shows. */
 export type MistakeCode =
   | "sides-added"
   | "not-halved"
@@ -46,7 +46,7 @@ export type MistakeCode =
   | "took-the-water"
   | "full-tank-dose";
 
-/** A wrong answer and the slip behind it. */
+/** A wrong answer and the mistake behind it. */
 export interface Slip {
   readonly mistake: MistakeCode;
   readonly answer: Quantity | number;
@@ -55,7 +55,7 @@ export interface Slip {
 /** A problem in numbers. */
 export interface DrawnProblem {
   readonly kind: ProblemKind;
-  /** What the problem tells, by the places of its wording. */
+  /** What the problem gives, by the places of its wording. */
   readonly given: Readonly<Record<string, Quantity | number>>;
   readonly answer: Quantity | number;
   readonly working: readonly WorkingLine[];
@@ -70,5 +70,5 @@ export interface Draw {
   readonly step: (min: number, max: number, step: number) => number;
 }
 
-/** Makes a problem of one topic. Its numbers may turn out unfit (two slips with one answer); then another is drawn. */
+/** Makes a problem of one topic. Its numbers may turn out unfit (two mistakes with one answer); then another is drawn. */
 export type DrawProblem = (draw: Draw, units: UnitSystem) => DrawnProblem;

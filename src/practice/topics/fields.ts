@@ -13,30 +13,30 @@ import { scale } from "../../units/quantity.js";
 import type { Length, Quantity, TreatedArea, UnitSystem, VolumeRate } from "../../units/types.js";
 import { conversionLines, type WorkingLine } from "../../units/working.js";
 import type { Draw, DrawnProblem, MistakeCode, ProblemKind } from "./drawn-problem.js";
-import { KITS, type Kit } from "./usual-sizes.js";
+import { USUAL_SIZES, type UsualSizes } from "./usual-sizes.js";
 
 const SHAPES = ["area-rectangle", "area-triangle", "area-trapezoid"] as const;
 
 /** Topic `area`: a plot's area in the system's unit of land. */
 export function drawArea(draw: Draw, units: UnitSystem): DrawnProblem {
-  const kit = KITS[units];
-  const side = (): Length => ({ value: draw.step(...kit.sides), unit: kit.length });
+  const usual = USUAL_SIZES[units];
+  const side = (): Length => ({ value: draw.step(...usual.sides), unit: usual.length });
   const [a, b, c] = [side(), side(), side()];
   const kind = draw.pick(SHAPES);
   if (kind === "area-rectangle") {
     const given = { length: longer(a, b), width: shorter(a, b) };
-    return areaProblem(kit, kind, given, rectangleArea(given), rectangleAreaWorking(given), {
+    return areaProblem(usual, kind, given, rectangleArea(given), rectangleAreaWorking(given), {
       "sides-added": a.value + b.value,
     });
   }
   if (kind === "area-triangle") {
     const given = { base: a, height: b };
-    return areaProblem(kit, kind, given, triangleArea(given), triangleAreaWorking(given), {
+    return areaProblem(usual, kind, given, triangleArea(given), triangleAreaWorking(given), {
       "not-halved": a.value * b.value,
     });
   }
   const given = { base: longer(a, b), top: shorter(a, b), height: c };
-  return areaProblem(kit, kind, given, trapezoidArea(given), trapezoidAreaWorking(given), {
+  return areaProblem(usual, kind, given, trapezoidArea(given), trapezoidAreaWorking(given), {
     "not-halved": (a.value + b.value) * c.value,
     "long-side-only": given.base.value * c.value,
   });
@@ -51,7 +51,7 @@ function shorter(a: Length, b: Length): Length {
 }
 
 function areaProblem(
-  { area, land, wrongLand }: Kit,
+  { area, land, wrongLand }: UsualSizes,
   kind: ProblemKind,
   given: Readonly<Record<string, Quantity>>,
   found: Quantity,
@@ -82,25 +82,25 @@ export interface DrawnRows {
 }
 
 /** Draws rows with bands; none where the bands would leave little ground between them. */
-export function drawRows(draw: Draw, kit: Kit): DrawnRows | undefined {
+export function drawRows(draw: Draw, usual: UsualSizes): DrawnRows | undefined {
   const rows = draw.step(8, 30, 2);
-  const rowLength = { value: draw.step(...kit.rows), unit: kit.length };
-  const bandWidth = { value: draw.step(...kit.bands), unit: kit.width };
-  const rowSpacing = { value: draw.pick(kit.spacings), unit: kit.length };
-  const fits = convert(bandWidth, kit.length).value <= 0.7 * rowSpacing.value;
+  const rowLength = { value: draw.step(...usual.rows), unit: usual.length };
+  const bandWidth = { value: draw.step(...usual.bands), unit: usual.width };
+  const rowSpacing = { value: draw.pick(usual.spacings), unit: usual.length };
+  const fits = convert(bandWidth, usual.length).value <= 0.7 * rowSpacing.value;
   return fits ? { rows, rowLength, bandWidth, rowSpacing } : undefined;
 }
 
 /** Topic `band`: the product that bands along rows take. */
 export function drawBand(draw: Draw, units: UnitSystem): DrawnProblem | undefined {
-  const kit = KITS[units];
-  const given = drawRows(draw, kit);
+  const usual = USUAL_SIZES[units];
+  const given = drawRows(draw, usual);
   if (given === undefined) return undefined;
-  const rate = { value: draw.step(...kit.products), unit: kit.product };
+  const rate = { value: draw.step(...usual.products), unit: usual.product };
   const { treated, ground } = rowBandsArea(given);
-  const lines = productLines(rate, treated, kit);
+  const lines = productLines(rate, treated, usual);
   const answer = lines.at(-1)?.result as Quantity;
-  const perSmall = convert({ value: 1, unit: kit.length }, kit.width).value;
+  const perSmall = convert({ value: 1, unit: usual.length }, usual.width).value;
   return {
     kind: "band",
     given: { ...given, rate },
@@ -114,7 +114,7 @@ export function drawBand(draw: Draw, units: UnitSystem): DrawnProblem | undefine
   };
 }
 
-function productLines(rate: VolumeRate, area: TreatedArea, { small, land }: Kit): WorkingLine[] {
+function productLines(rate: VolumeRate, area: TreatedArea, { small, land }: UsualSizes): WorkingLine[] {
   const unit = `${small}/${land}` as const;
   const result = convert(rate, unit).value * convert(area, land).value;
   return formulaLines({

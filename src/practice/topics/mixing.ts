@@ -8,18 +8,18 @@ import { ratio, scale } from "../../units/quantity.js";
 import type { Quantity, UnitSystem } from "../../units/types.js";
 import { conversionLines } from "../../units/working.js";
 import type { Draw, DrawnProblem } from "./drawn-problem.js";
-import { KITS } from "./usual-sizes.js";
+import { USUAL_SIZES } from "./usual-sizes.js";
 
 /** Topic `tank-loads`: how many loads a job takes. */
 export function drawTankLoads(draw: Draw, units: UnitSystem): DrawnProblem | undefined {
-  const kit = KITS[units];
-  const field = draw.step(...kit.fields);
+  const usual = USUAL_SIZES[units];
+  const field = draw.step(...usual.fields);
   // In whole hundredths, so that the field's part is as round as the field.
   const treated = Math.round(field * draw.pick([30, 40, 50, 60])) / 100;
-  const ground = { value: field, unit: kit.land, of: "ground" } as const;
-  const area = { value: treated, unit: kit.land, of: "treated" } as const;
-  const rate = { value: draw.step(...kit.rates), unit: kit.rate };
-  const fill = { value: draw.pick(kit.largeTanks), unit: kit.volume };
+  const ground = { value: field, unit: usual.land, of: "ground" } as const;
+  const area = { value: treated, unit: usual.land, of: "treated" } as const;
+  const rate = { value: draw.step(...usual.rates), unit: usual.rate };
+  const fill = { value: draw.pick(usual.largeTanks), unit: usual.volume };
   const { total } = carrierFor({ rate, area });
   const { count } = splitLoads({ total, tank: fill, split: "full-then-part" });
   if (count < 3 || count > 12) return undefined;
@@ -42,34 +42,34 @@ export function drawTankLoads(draw: Draw, units: UnitSystem): DrawnProblem | und
 
 /** Topic `product-per-tank`: the product in a full tank. */
 export function drawProductPerTank(draw: Draw, units: UnitSystem): DrawnProblem {
-  const kit = KITS[units];
-  const rate = { value: draw.step(...kit.products), unit: kit.product };
-  const carrierRate = { value: draw.step(...kit.rates), unit: kit.rate };
-  const fill = { value: draw.pick(kit.tanks), unit: kit.volume };
-  const density = { value: draw.step(...kit.densities), unit: kit.density };
+  const usual = USUAL_SIZES[units];
+  const rate = { value: draw.step(...usual.products), unit: usual.product };
+  const carrierRate = { value: draw.step(...usual.rates), unit: usual.rate };
+  const fill = { value: draw.pick(usual.tanks), unit: usual.volume };
+  const density = { value: draw.step(...usual.densities), unit: usual.density };
   const input = { rate, form: "liquid", carrier: fill, carrierRate } as const;
   const { amount } = productAmount(input);
-  const answer = convert(amount as Quantity, kit.small) as Quantity;
-  const perLand = convert(rate, `${kit.small}/${kit.land}` as const).value;
+  const answer = convert(amount as Quantity, usual.small) as Quantity;
+  const perLand = convert(rate, `${usual.small}/${usual.land}` as const).value;
   return {
     kind: "product-per-tank",
     given: { rate, carrierRate, fill, density },
     answer,
-    working: [...productAmountWorking(input), ...conversionLines("tank-mix.amount", amount, kit.small)],
+    working: [...productAmountWorking(input), ...conversionLines("tank-mix.amount", amount, usual.small)],
     slips: [
       {
         mistake: "inverted-ratio",
-        answer: { value: (perLand * carrierRate.value) / fill.value, unit: kit.small },
+        answer: { value: (perLand * carrierRate.value) / fill.value, unit: usual.small },
       },
-      { mistake: "unscaled-product", answer: { value: perLand, unit: kit.small } },
-      { mistake: "weighed-as-volume", answer: scale(answer, kit.weighed / density.value) },
+      { mistake: "unscaled-product", answer: { value: perLand, unit: usual.small } },
+      { mistake: "weighed-as-volume", answer: scale(answer, usual.weighed / density.value) },
     ],
   };
 }
 
 /** Topic `household-measure`: whole level spoons, never over. */
 export function drawHouseholdMeasure(draw: Draw, units: UnitSystem): DrawnProblem | undefined {
-  const { small, doses, spoon } = KITS[units];
+  const { small, doses, spoon } = USUAL_SIZES[units];
   const amount = { value: draw.step(...doses), unit: small };
   const spoons = convert(amount, spoon.unit) as Quantity;
   const count = floorDecided(spoons.value);
@@ -77,7 +77,7 @@ export function drawHouseholdMeasure(draw: Draw, units: UnitSystem): DrawnProble
   if (count < 3 || part < 0.1 || part > 0.9) return undefined;
   return {
     kind: "household-measure",
-    given: { amount, spoon: { value: spoon.value, unit: spoon.told } },
+    given: { amount, spoon: { value: spoon.value, unit: spoon.shownIn } },
     answer: count,
     working: [
       ...conversionLines("practice.spoons.amount", amount, spoon.unit),
@@ -98,17 +98,17 @@ export function drawHouseholdMeasure(draw: Draw, units: UnitSystem): DrawnProble
 
 /** Topic `percent-mix`: an additive in per cent of the mix. */
 export function drawPercentMix(draw: Draw, units: UnitSystem): DrawnProblem {
-  const kit = KITS[units];
+  const usual = USUAL_SIZES[units];
   const percent = { value: draw.pick([0.25, 0.5, 0.75, 1, 1.5, 2]), unit: "%", basis: "v/v" } as const;
-  const fill = { value: draw.step(...kit.batches), unit: kit.volume };
+  const fill = { value: draw.step(...usual.batches), unit: usual.volume };
   const input = { rate: percent, form: "liquid", carrier: fill } as const;
   const { amount } = productAmount(input);
-  const answer = convert(amount as Quantity, kit.small) as Quantity;
+  const answer = convert(amount as Quantity, usual.small) as Quantity;
   return {
     kind: "percent-mix",
     given: { percent, fill },
     answer,
-    working: [...productAmountWorking(input), ...conversionLines("tank-mix.amount", amount, kit.small)],
+    working: [...productAmountWorking(input), ...conversionLines("tank-mix.amount", amount, usual.small)],
     slips: [
       { mistake: "percent-as-part", answer: scale(answer, 100) },
       { mistake: "per-mille", answer: scale(answer, 0.1) },
@@ -118,13 +118,13 @@ export function drawPercentMix(draw: Draw, units: UnitSystem): DrawnProblem {
 
 /** Topic `dilution`: a strong solution made up to a weaker one. */
 export function drawDilution(draw: Draw, units: UnitSystem): DrawnProblem {
-  const kit = KITS[units];
+  const usual = USUAL_SIZES[units];
   const from = { value: draw.pick([5, 8, 10, 12, 20]), unit: "%", basis: "v/v" } as const;
   const to = { value: draw.pick([0.5, 1, 2, 3, 4]), unit: "%", basis: "v/v" } as const;
-  const volume = { value: draw.step(...kit.batches), unit: kit.volume };
+  const volume = { value: draw.step(...usual.batches), unit: usual.volume };
   const input = { from, to, volume };
   const { take, water } = dilute(input);
-  const answer = convert(take, kit.small) as Quantity;
+  const answer = convert(take, usual.small) as Quantity;
   const parts = to.value / from.value;
   return {
     kind: "dilution",
@@ -132,12 +132,12 @@ export function drawDilution(draw: Draw, units: UnitSystem): DrawnProblem {
     answer,
     working: [
       ...diluteWorking(input).filter(({ id }) => id !== "tank-mix.dilutionWater"),
-      ...conversionLines("tank-mix.take", take, kit.small),
+      ...conversionLines("tank-mix.take", take, usual.small),
     ],
     slips: [
       { mistake: "inverted-ratio", answer: scale(answer, 1 / parts ** 2) },
       { mistake: "parts-of-water", answer: scale(answer, 1 / (1 + parts)) },
-      { mistake: "took-the-water", answer: convert(water, kit.small) as Quantity },
+      { mistake: "took-the-water", answer: convert(water, usual.small) as Quantity },
     ],
   };
 }

@@ -15,7 +15,7 @@ type Range = readonly [min: number, max: number, step: number];
  * The units of a system, and the sizes that small farms and their sprayers have in it: common practice, no source. All
  * are round, so that a problem reads like one of the field.
  */
-export interface Kit {
+export interface UsualSizes {
   readonly length: LengthUnit;
   readonly width: LengthUnit;
   readonly area: AreaUnit;
@@ -30,7 +30,7 @@ export interface Kit {
   readonly density: DensityUnit;
   /** Amounts by volume over the same number by weight, for a liquid of density one in `density`. */
   readonly weighed: number;
-  readonly spoon: { readonly unit: VolumeUnit; readonly value: number; readonly told: VolumeUnit };
+  readonly spoon: { readonly unit: VolumeUnit; readonly value: number; readonly shownIn: VolumeUnit };
   readonly sides: Range;
   readonly strip: Range;
   readonly rows: Range;
@@ -69,8 +69,8 @@ const FOOT_POUND = {
   batches: [1, 10, 0.5],
 } as const;
 
-/** The kit of each system. */
-export const KITS: Readonly<Record<UnitSystem, Kit>> = {
+/** What is usual in each system. */
+export const USUAL_SIZES: Readonly<Record<UnitSystem, UsualSizes>> = {
   us: {
     ...FOOT_POUND,
     small: "fl_oz",
@@ -80,7 +80,7 @@ export const KITS: Readonly<Record<UnitSystem, Kit>> = {
     density: "lb/gal",
     // 128 fluid ounces to the gallon, 16 ounces to the pound.
     weighed: 8,
-    spoon: { unit: "tsp", value: 1, told: "tsp" },
+    spoon: { unit: "tsp", value: 1, shownIn: "tsp" },
     densities: [8.8, 10.4, 0.1],
     doses: [0.6, 4, 0.1],
     tanks: [3, 4, 15, 25],
@@ -95,7 +95,7 @@ export const KITS: Readonly<Record<UnitSystem, Kit>> = {
     density: "lb/imp_gal",
     // 160 imperial fluid ounces to the gallon, 16 ounces to the pound.
     weighed: 10,
-    spoon: { unit: "metric_tsp", value: 5, told: "mL" },
+    spoon: { unit: "metric_tsp", value: 5, shownIn: "mL" },
     densities: [10.5, 12.5, 0.5],
     doses: [0.5, 5, 0.1],
     tanks: [2.5, 3.5, 12, 20],
@@ -114,7 +114,7 @@ export const KITS: Readonly<Record<UnitSystem, Kit>> = {
     speed: "km/h",
     density: "kg/L",
     weighed: 1,
-    spoon: { unit: "metric_tsp", value: 5, told: "mL" },
+    spoon: { unit: "metric_tsp", value: 5, shownIn: "mL" },
     sides: [20, 120, 5],
     strip: [60, 120, 10],
     rows: [30, 120, 10],

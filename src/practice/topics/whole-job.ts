@@ -8,16 +8,16 @@ import { conversionLines } from "../../units/working.js";
 import { drawStrip } from "./calibration.js";
 import type { Draw, DrawnProblem } from "./drawn-problem.js";
 import { drawRows } from "./fields.js";
-import { KITS } from "./usual-sizes.js";
+import { USUAL_SIZES } from "./usual-sizes.js";
 
 /** Topic `whole-job`: from the rows to the product in the last load. */
 export function drawWholeJob(draw: Draw, units: UnitSystem): DrawnProblem | undefined {
-  const kit = KITS[units];
-  const rows = drawRows(draw, kit);
+  const usual = USUAL_SIZES[units];
+  const rows = drawRows(draw, usual);
   if (rows === undefined) return undefined;
-  const strip = drawStrip(draw, kit, rows.bandWidth);
-  const fill = { value: draw.pick(kit.tanks), unit: kit.volume };
-  const rate = { value: draw.step(...kit.products), unit: kit.product };
+  const strip = drawStrip(draw, usual, rows.bandWidth);
+  const fill = { value: draw.pick(usual.tanks), unit: usual.volume };
+  const rate = { value: draw.step(...usual.products), unit: usual.product };
   const input: PlanInput = {
     plot: { kind: "row-bands", ...rows },
     calibration: { kind: "strip", ...strip },
@@ -33,22 +33,22 @@ export function drawWholeJob(draw: Draw, units: UnitSystem): DrawnProblem | unde
   const ground = { ...(plan.area.ground as GroundArea), of: "treated" } as const;
   const onGround = planApplication({ ...input, plot: { kind: "treated-area", treated: ground } });
   const dose = (one: Plan, at: number): Quantity =>
-    convert(one.loads.at(at)?.products[0]?.amount as Quantity, kit.small);
+    convert(one.loads.at(at)?.products[0]?.amount as Quantity, usual.small);
   const lines = planWorking(plan).flatMap((step) => (step.step === "dose" ? [] : step.lines));
   // The working's own last result: the plan's amounts are rounded so as to add up.
   const share = lines.at(-1)?.result as Quantity;
   return {
     kind: "whole-job",
     given: { ...rows, distance: strip.distance, used: strip.used, fill, rate },
-    answer: convert(share, kit.small),
-    working: [...lines, ...conversionLines("tank-mix.amountInLoad", share, kit.small)],
+    answer: convert(share, usual.small),
+    working: [...lines, ...conversionLines("tank-mix.amountInLoad", share, usual.small)],
     slips: [
       { mistake: "full-tank-dose", answer: dose(plan, 0) },
       { mistake: "ground-for-treated", answer: dose(onGround, -1) },
-      { mistake: "unscaled-product", answer: convert(rate, `${kit.small}/${kit.land}`) },
+      { mistake: "unscaled-product", answer: convert(rate, `${usual.small}/${usual.land}`) },
     ].map(({ mistake, answer: { value } }) => ({
       mistake,
-      answer: { value, unit: kit.small },
+      answer: { value, unit: usual.small },
     })) as DrawnProblem["slips"],
   };
 }

@@ -1,8 +1,7 @@
 import type { Plan } from "../../plan/result.js";
 import type { Severity, Warning } from "../../plan/warnings.js";
 import type { Quantity } from "../../units/types.js";
-import { filled } from "../lines/line-text.js";
-import { ownName, type Writer } from "../words/writer.js";
+import { filled, ownText, type Writer } from "../words/writer.js";
 
 /** A warning as it is written. */
 export interface WrittenAlert {
@@ -30,7 +29,7 @@ export function writtenAlerts(plan: Plan, writer: Writer, severities: readonly S
 }
 
 function message(warning: Warning, plan: Plan, { messages, short }: Writer): string {
-  const text = ownName(messages.warnings, warning.code);
+  const text = ownText(messages.warnings, warning.code);
   if (text === undefined) return warning.message;
   const figures = Object.entries(warning.figures).map(([name, figure]): [string, string] => [
     name,

@@ -94,7 +94,7 @@ const COMPOUND_COUNTERPARTS: Record<UnitSystem, Readonly<Record<string, Unit>>> 
   metric: {},
 };
 
-/** The unit of a system that a quantity in `unit` is told in there; the same where the system has it. */
+/** The unit of a system that a quantity in `unit` has there; the same where the system has it. */
 export function counterpart(unit: Unit, system: UnitSystem): Unit {
   const special = COMPOUND_COUNTERPARTS[system][unit];
   if (special !== undefined) return special;

@@ -1,4 +1,7 @@
-import { SprayMathError } from "../../errors.js";
+import { type SprayMathError, shown } from "../../errors.js";
+import { refusal } from "../../units/message.js";
+import type { Messages } from "../words/messages.js";
+import { filled } from "../words/writer.js";
 
 /** A formula taken apart, ready to be written with words or with numbers. */
 export type FormulaNode =
@@ -35,11 +38,9 @@ function tokens(formula: string): string[] {
 }
 
 function unreadable(formula: string): SprayMathError {
-  return new SprayMathError(
-    "unreadable",
-    "formula",
-    `Given ${JSON.stringify(formula)}, which is not a formula.`,
-  );
+  return refusal("unreadable", "formula-unreadable", "formula", "{given} isn't a formula.", {
+    given: shown(formula),
+  });
 }
 
 // Loosest first. Both group to the left; no formula here has a power of a power.
@@ -102,4 +103,53 @@ export function parseFormula(formula: string): FormulaNode {
   const node = sum();
   if (at !== list.length) throw unreadable(formula);
   return node;
+}
+
+const SIGNS: Readonly<Record<string, string>> = { "*": " × ", "/": " ÷ ", "+": " + ", "-": " − ", "^": "^" };
+
+/** Writes a formula on one line, each symbol and each number in it as `written` gives it. */
+export function formulaText(
+  node: FormulaNode,
+  written: (leaf: string) => string,
+  functions: Messages["functions"],
+): string {
+  const inner = (one: FormulaNode): string => formulaText(one, written, functions);
+  switch (node.kind) {
+    case "number":
+      return written(node.text);
+    case "symbol":
+      return node.name === "pi" ? "π" : written(node.name);
+    case "group":
+      return `(${inner(node.inner)})`;
+    case "sum":
+      return inner(node.first) + node.rest.map((term) => signed(term.sign, term.node, inner)).join("");
+    case "operation":
+      return operation(node, inner);
+    case "call": {
+      const args = node.args.map(inner).join("; ");
+      const text = functions[node.name as keyof Messages["functions"]];
+      return text === undefined ? `${node.name}(${args})` : filled(text, { x: args });
+    }
+  }
+}
+
+function operation(
+  { operator, left, right }: Extract<FormulaNode, { kind: "operation" }>,
+  inner: (node: FormulaNode) => string,
+): string {
+  const [a, b] = [inner(left), inner(right)];
+  // "5 ft^2" would read as square feet.
+  const base = operator === "^" && left.kind === "symbol" && (/\s/.test(a) || isSigned(a)) ? `(${a})` : a;
+  return base + signed(operator, right, () => b);
+}
+
+/** A sign and what stands behind it; in brackets where that begins with a minus of its own. */
+function signed(sign: string, node: FormulaNode, inner: (node: FormulaNode) => string): string {
+  const text = inner(node);
+  return (SIGNS[sign] ?? sign) + (node.kind === "symbol" && isSigned(text) ? `(${text})` : text);
+}
+
+/** Whether a written number has a sign before it, in any locale's hand. */
+function isSigned(text: string): boolean {
+  return /^[\u200e\u200f\u061c]*[-−]/.test(text);
 }

@@ -1,7 +1,6 @@
 import type { WorkingLine } from "../../units/working.js";
-import { ownName, type Writer } from "../words/writer.js";
-import { type FormulaNode, parseFormula } from "./formula.js";
-import { formulaText, foundName, termName } from "./line-text.js";
+import { filled, ownText, type Writer } from "../words/writer.js";
+import { type FormulaNode, formulaText, parseFormula } from "./formula.js";
 
 /** A term of a formula as it is written. */
 export interface WrittenTerm {
@@ -45,7 +44,8 @@ export function writtenLines(lines: readonly WorkingLine[], writer: Writer): Wri
     });
 }
 
-function writtenLine(line: WorkingLine, { messages, long, count }: Writer): WrittenLine {
+function writtenLine(line: WorkingLine, writer: Writer): WrittenLine {
+  const { messages, long } = writer;
   const formula = parseFormula(line.formula);
   const numbers = numbersIn(formula).map((digits): [string, WrittenTerm] => {
     const written = long(Number(digits));
@@ -53,18 +53,18 @@ function writtenLine(line: WorkingLine, { messages, long, count }: Writer): Writ
   });
   const symbols = Object.entries(line.terms).map(([symbol, term]): [string, WrittenTerm] => [
     symbol,
-    { name: termName(messages.lines, line.id, symbol, count), value: long(term) },
+    { name: termName(line.id, symbol, line, writer), value: long(term) },
   ]);
   const terms: Record<string, WrittenTerm> = Object.fromEntries([...numbers, ...symbols]);
   const text = (part: keyof WrittenTerm): string =>
     formulaText(formula, (leaf) => terms[leaf]?.[part] ?? leaf, messages.functions);
   return {
     id: line.id,
-    found: foundName(messages.lines, line, count),
+    found: foundName(line, writer),
     words: text("name"),
     numbers: text("value"),
     result: long(line.result),
-    source: ownName(messages.sources, line.source) ?? line.source,
+    source: ownText(messages.sources, line.source) ?? line.source,
     formula: line.formula,
     terms,
   };
@@ -85,4 +85,31 @@ function numbersIn(node: FormulaNode): string[] {
     case "call":
       return node.args.flatMap(numbersIn);
   }
+}
+
+/** A term's name from the table, with the number of the symbol (`x2`) and the tool it belongs to where the name has a place for them. */
+function termName(
+  id: string,
+  symbol: string,
+  { tools = {} }: WorkingLine,
+  { messages, count, ...writer }: Writer,
+): string {
+  const terms = messages.lines[id]?.terms ?? {};
+  const [, stem = symbol, number = ""] = /^(.*?)(\d*)$/.exec(symbol) ?? [];
+  const name = ownText(terms, symbol) ?? ownText(terms, stem);
+  if (name === undefined) return symbol;
+  const n = number === "" ? "" : count(Number(number));
+  const tool = ownText(tools, number);
+  const places = tool === undefined ? {} : { tool: writer.tool(tool), tools: writer.tools(tool) };
+  return filled(name, { n, ...places }).trim();
+}
+
+/** What a line finds: for a change of unit, the term it was made for. */
+function foundName(line: WorkingLine, writer: Writer): string {
+  const { lines } = writer.messages;
+  if (line.about === undefined) return lines[line.id]?.found ?? line.id;
+  const whole = lines[line.about]?.found;
+  if (whole !== undefined) return whole;
+  const dot = line.about.lastIndexOf(".");
+  return termName(line.about.slice(0, dot), line.about.slice(dot + 1), line, writer);
 }

@@ -63,4 +63,4 @@ ul, ol { margin: 0.35rem 0; padding-inline-start: 1.25rem; }
 `;
 
 /** What a Content-Security-Policy names to let the style of every page pass: `style-src 'sha256-…'`. */
-export const STYLE_HASH: string = "'sha256-w9DV1YQcVrdIoI2ZdQbxryNHbEpVVRlqGphYTvfOuz8='";
+export const SHEET_STYLE_HASH: string = "'sha256-w9DV1YQcVrdIoI2ZdQbxryNHbEpVVRlqGphYTvfOuz8='";

@@ -1,7 +1,7 @@
-import { SprayMathError, shown } from "../../errors.js";
-import { checkedObject } from "../../units/guard.js";
+import { type Check, checked } from "../../units/check.js";
+import { type ObjectField, object, optional, text } from "../../units/fields.js";
 import { STYLE } from "./html-style.js";
-import { type Block, type Page, pageOf, partsOf, type Sheet } from "./page.js";
+import { type Page, type PrintableSheet, pageOf, partsOf, type SheetBlock } from "./page.js";
 import { plain } from "./plain.js";
 
 /** How an HTML page is made. */
@@ -10,12 +10,28 @@ export interface HtmlOptions {
   readonly nonce?: string;
 }
 
+const HTML_OPTIONS: ObjectField<HtmlOptions> = object<HtmlOptions>(
+  {
+    nonce: optional(
+      text(
+        "The nonce that the page's Content-Security-Policy names for styles, in base64; none unless given.",
+      ),
+    ),
+  },
+  [isBase64],
+);
+
+function isBase64({ nonce }: Partial<HtmlOptions>, check: Check): void {
+  if (nonce !== undefined && !/^[A-Za-z0-9+/_-]+={0,2}$/.test(nonce))
+    check.fault("unreadable", "nonce-unreadable", "nonce", "This isn't a nonce in base64, such as c3ByYXk=.");
+}
+
 /**
  * Writes a sheet as one HTML page that needs nothing else: no script, no image, no address, its style in one `<style>`
  * element. Headings are in order, tables have captions and header cells, boxes can be ticked; printed, an ordinary job
  * takes one sheet of paper.
  *
- * A strict Content-Security-Policy lets it pass in either of two ways: by `STYLE_HASH`, which is the same for every page
+ * A strict Content-Security-Policy lets it pass in either of two ways: by `SHEET_STYLE_HASH`, which is the same for every page
  * (`default-src 'none'; style-src 'sha256-…'`), or by a nonce (`default-src 'none'; style-src 'nonce-…'`).
  *
  * Everything in names that HTML would read as its own is escaped. Source: HTML Living Standard (WHATWG); Content Security
@@ -24,7 +40,7 @@ export interface HtmlOptions {
  * @param sheet - a worksheet, a sheet of working, a field card or a practice sheet
  * @param options - see {@link HtmlOptions}
  * @returns the page, from `<!doctype html>` on
- * @throws SprayMathError `unreadable` for a nonce that is not base64
+ * @throws SprayMathError `unreadable` for a nonce that is not base64, `unknown-field` for an option that there is not
  *
  * @example
  * ```ts
@@ -38,9 +54,9 @@ export interface HtmlOptions {
  * console.log(html.includes('<style nonce="c3ByYXk=">')); // true
  * ```
  */
-export function renderHtml(sheet: Sheet, options: HtmlOptions = {}): string {
+export function renderHtml(sheet: PrintableSheet, options: HtmlOptions = {}): string {
+  const { nonce } = checked(options, HTML_OPTIONS, "options");
   const page = pageOf(sheet);
-  const { nonce } = checkedObject(options, "options");
   return [
     "<!doctype html>",
     `<html lang="${escaped(page.language)}">`,
@@ -48,7 +64,7 @@ export function renderHtml(sheet: Sheet, options: HtmlOptions = {}): string {
     '<meta charset="utf-8">',
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     `<title>${escaped(page.title)}</title>`,
-    `<style${nonce === undefined ? "" : ` nonce="${checkedNonce(nonce)}"`}>${STYLE}</style>`,
+    `<style${nonce === undefined ? "" : ` nonce="${nonce}"`}>${STYLE}</style>`,
     "</head>",
     "<body>",
     `<main class="${sheet.kind}">`,
@@ -61,16 +77,7 @@ export function renderHtml(sheet: Sheet, options: HtmlOptions = {}): string {
   ].join("\n");
 }
 
-function checkedNonce(nonce: string): string {
-  if (typeof nonce === "string" && /^[A-Za-z0-9+/_-]+={0,2}$/.test(nonce)) return nonce;
-  throw new SprayMathError(
-    "unreadable",
-    "options.nonce",
-    `Given ${shown(nonce)}; wanted a nonce in base64, such as "c3ByYXk=".`,
-  );
-}
-
-function laidOut(block: Block, { sources }: Page): string {
+function laidOut(block: SheetBlock, { sources }: Page): string {
   switch (block.kind) {
     case "heading":
       return `<h${block.level}>${escaped(block.text)}</h${block.level}>`;
@@ -123,7 +130,7 @@ function list(items: readonly string[], name: string, ordered = false): string {
   return `<${tag} class="${name}">\n${items.join("\n")}\n</${tag}>`;
 }
 
-function table({ kind, caption, columns, rows }: Extract<Block, { kind: "table" | "facts" }>): string {
+function table({ kind, caption, columns, rows }: Extract<SheetBlock, { kind: "table" | "facts" }>): string {
   const head = columns.map((column) => `<th scope="col">${escaped(column)}</th>`).join("");
   const body = rows.map(([name = "", ...cells]) => {
     const others = cells.map((cell) => `<td>${escaped(cell)}</td>`).join("");

@@ -1,4 +1,4 @@
-import { type Block, type Page, pageOf, partsOf, type Sheet } from "./page.js";
+import { type Page, type PrintableSheet, pageOf, partsOf, type SheetBlock } from "./page.js";
 import { plain } from "./plain.js";
 
 /**
@@ -20,13 +20,13 @@ import { plain } from "./plain.js";
  * console.log(renderMarkdown(workingSheet({ title: "Test strip | 1", lines })).split("\n")[0]); // # Test strip \| 1
  * ```
  */
-export function renderMarkdown(sheet: Sheet): string {
+export function renderMarkdown(sheet: PrintableSheet): string {
   const page = pageOf(sheet);
   const parts = [`# ${escaped(page.title)}`, ...page.blocks.map((block) => laidOut(block, page))];
   return `${parts.join("\n\n")}\n`;
 }
 
-function laidOut(block: Block, { sources }: Page): string {
+function laidOut(block: SheetBlock, { sources }: Page): string {
   switch (block.kind) {
     case "heading":
       return `${"#".repeat(block.level)} ${escaped(block.text)}`;

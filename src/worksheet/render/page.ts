@@ -1,30 +1,42 @@
 import type { Severity } from "../../plan/warnings.js";
-import type { PracticeSheet } from "../../practice/sheet.js";
 import type { FieldCard } from "../field-card.js";
 import type { WrittenAlert } from "../job/alerts.js";
-import type { Fact, WrittenDose } from "../job/amounts.js";
+import type { WrittenDose } from "../job/amounts.js";
+import type { SheetFact } from "../job/facts.js";
 import type { WrittenLine } from "../lines/written-line.js";
 import type { WorkingSheet } from "../working-sheet.js";
 import type { Worksheet } from "../worksheet.js";
 
 /**
  * A line of working as parts that are equal to one another: what is found, the formula in words, with the numbers put in,
- * and the result. A change of unit is told by its numbers alone.
+ * and the result. A change of unit is shown by its numbers alone.
  */
 export function partsOf({ id, found, words, numbers, result }: WrittenLine): string[] {
   return id === "units.convert" ? [found, numbers, result] : [found, words, numbers, result];
 }
 
 /** Everything that the renderers lay out. */
-export type Sheet = Worksheet | WorkingSheet | FieldCard | PracticeSheet;
+export type PrintableSheet = Worksheet | WorkingSheet | FieldCard | SheetOfBlocks;
 
-/** A part of a page. Renderers know these and nothing of what a sheet is about. */
-export type Block =
+/** A sheet made of parts in order, such as practice problems. */
+export interface SheetOfBlocks {
+  /** Says what it is; an HTML page's style goes by it. */
+  readonly kind: "practice";
+  /** The language of the words, as a language tag. */
+  readonly language: string;
+  /** The heading. */
+  readonly title: string;
+  /** The parts, in order. */
+  readonly blocks: readonly SheetBlock[];
+}
+
+/** A part of a sheet. Renderers know these and nothing of what a sheet is about. */
+export type SheetBlock =
   | { readonly kind: "heading"; readonly level: 2 | 3; readonly text: string }
   | { readonly kind: "text"; readonly text: string }
   | {
       readonly kind: "alerts";
-      readonly items: readonly (Fact & { readonly severity: Severity })[];
+      readonly items: readonly (SheetFact & { readonly severity: Severity })[];
     }
   | { readonly kind: "list"; readonly ordered: boolean; readonly items: readonly string[] }
   | { readonly kind: "boxes"; readonly items: readonly string[] }
@@ -43,20 +55,20 @@ export type Block =
 export interface Page {
   readonly language: string;
   readonly title: string;
-  readonly blocks: readonly Block[];
+  readonly blocks: readonly SheetBlock[];
   /** The sources of all lines, in the order in which they come up: a line's source has its place here as its number. */
   readonly sources: readonly string[];
 }
 
 /** Lays a sheet's parts out in order. */
-export function pageOf(sheet: Sheet): Page {
+export function pageOf(sheet: PrintableSheet): Page {
   const { language, title } = sheet;
   const blocks = blocksOf(sheet);
   const lines = blocks.flatMap((block) => (block.kind === "lines" ? block.lines : []));
   return { language, title, blocks, sources: [...new Set(lines.map(({ source }) => source))] };
 }
 
-function blocksOf(sheet: Sheet): Block[] {
+function blocksOf(sheet: PrintableSheet): readonly SheetBlock[] {
   switch (sheet.kind) {
     case "worksheet":
       return worksheetBlocks(sheet);
@@ -65,11 +77,11 @@ function blocksOf(sheet: Sheet): Block[] {
     case "field-card":
       return cardBlocks(sheet);
     case "practice":
-      return practiceBlocks(sheet);
+      return sheet.blocks;
   }
 }
 
-function worksheetBlocks(sheet: Worksheet): Block[] {
+function worksheetBlocks(sheet: Worksheet): SheetBlock[] {
   const { headings, warnings, summary, mixing, loads, totals, steps, rounding, cautions } = sheet;
   return [
     ...alerts(headings.warnings, warnings),
@@ -96,78 +108,59 @@ function worksheetBlocks(sheet: Worksheet): Block[] {
   ];
 }
 
-function workingBlocks({ lines, rounding, sources: heads }: WorkingSheet): Block[] {
+function workingBlocks({ lines, rounding, sources: heads }: WorkingSheet): SheetBlock[] {
   return [text(rounding), ...working(lines), ...sourcesList(heads, lines.length > 0)];
 }
 
-function cardBlocks({ headings, warnings, facts: known, order, loads, cautions }: FieldCard): Block[] {
+function cardBlocks({ headings, warnings, facts: known, order, loads, cautions }: FieldCard): SheetBlock[] {
   return [
     ...alerts(headings.warnings, warnings),
     heading(2, headings.summary),
     facts(headings.summary, headings, known),
     heading(2, headings.loads),
     ...order.map(text),
-    ...loads.flatMap(({ title, steps }): Block[] => [heading(3, title), { kind: "boxes", items: steps }]),
+    ...loads.flatMap(({ title, steps }): SheetBlock[] => [
+      heading(3, title),
+      { kind: "boxes", items: steps },
+    ]),
     heading(2, headings.cautions),
     { kind: "list", ordered: false, items: cautions },
   ];
 }
 
-function practiceBlocks({ problems, headings }: PracticeSheet): Block[] {
-  return [
-    ...problems.flatMap(({ title, problem, key }): Block[] => [
-      heading(2, title),
-      text(problem),
-      ...(key === undefined
-        ? []
-        : [
-            facts(headings.answer, headings, [{ name: headings.answer, value: key.answer }]),
-            heading(3, headings.working),
-            ...working(key.lines),
-            heading(3, headings.mistakes),
-            facts(
-              headings.mistakes,
-              { what: headings.wrongAnswer, howMuch: headings.shows },
-              key.mistakes,
-              "table",
-            ),
-          ]),
-    ]),
-    ...sourcesList(
-      headings.sources,
-      problems.some(({ key }) => key !== undefined),
-    ),
-  ];
-}
-
-function heading(level: 2 | 3, words: string): Block {
+/** A heading. */
+export function heading(level: 2 | 3, words: string): SheetBlock {
   return { kind: "heading", level, text: words };
 }
 
-function text(words: string): Block {
+/** A paragraph. */
+export function text(words: string): SheetBlock {
   return { kind: "text", text: words };
 }
 
-function alerts(words: string, list: readonly WrittenAlert[]): Block[] {
+function alerts(words: string, list: readonly WrittenAlert[]): SheetBlock[] {
   if (list.length === 0) return [];
   const items = list.map(({ severity, name, message }) => ({ severity, name, value: message }));
   return [heading(2, words), { kind: "alerts", items }];
 }
 
-function working(lines: readonly WrittenLine[]): Block[] {
+/** Lines of working, where there are any. */
+export function working(lines: readonly WrittenLine[]): SheetBlock[] {
   return lines.length === 0 ? [] : [{ kind: "lines", lines }];
 }
 
-function sourcesList(words: string, some: boolean): Block[] {
+/** The list of sources under its heading, where there are lines that cite them. */
+export function sourcesList(words: string, some: boolean): SheetBlock[] {
   return some ? [heading(2, words), { kind: "sources" }] : [];
 }
 
-function facts(
+/** A table of two columns. */
+export function facts(
   caption: string,
   { what, howMuch }: { readonly what: string; readonly howMuch: string },
-  list: readonly Fact[],
+  list: readonly SheetFact[],
   kind: "facts" | "table" = "facts",
-): Block {
+): SheetBlock {
   return {
     kind,
     caption,
@@ -180,7 +173,7 @@ function dosesTable(
   caption: string,
   { product, amount, measure }: Worksheet["headings"],
   doses: readonly WrittenDose[],
-): Block {
+): SheetBlock {
   return {
     kind: "table",
     caption,

@@ -1,5 +1,5 @@
 import type { WrittenLine } from "../lines/written-line.js";
-import { type Block, type Page, pageOf, partsOf, type Sheet } from "./page.js";
+import { type Page, type PrintableSheet, pageOf, partsOf, type SheetBlock } from "./page.js";
 import { plain } from "./plain.js";
 
 const WIDTH = 80;
@@ -27,7 +27,7 @@ const WIDTH = 80;
  * console.log(renderText(worksheet(plan)).split("\n")[0]); // Spray job worksheet
  * ```
  */
-export function renderText(sheet: Sheet): string {
+export function renderText(sheet: PrintableSheet): string {
   const page = pageOf(sheet);
   const lines = [
     ...underlined(page.title, "="),
@@ -36,7 +36,7 @@ export function renderText(sheet: Sheet): string {
   return `${lines.join("\n")}\n`;
 }
 
-function laidOut(block: Block, { sources }: Page): string[] {
+function laidOut(block: SheetBlock, { sources }: Page): string[] {
   switch (block.kind) {
     case "heading":
       return block.level === 2 ? underlined(block.text, "-") : wrapped(block.text, "", "");

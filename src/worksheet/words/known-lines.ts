@@ -1,4 +1,3 @@
-import { PRACTICE_WORDS, type PracticeLines } from "../../practice/line-words.js";
 import { AREA_WORDS, type AreaLines } from "./area.js";
 import { HOUSEHOLD_WORDS, type HouseholdLines } from "./household.js";
 import type { LineTable } from "./line-table.js";
@@ -16,8 +15,7 @@ export interface KnownLines
     OutputRateLines,
     TankMixLines,
     HouseholdLines,
-    PlanLines,
-    PracticeLines {}
+    PlanLines {}
 
 /** The English words of every line of working. */
 export const ENGLISH_LINES: LineTable<KnownLines> = {
@@ -28,5 +26,4 @@ export const ENGLISH_LINES: LineTable<KnownLines> = {
   ...TANK_MIX_WORDS,
   ...HOUSEHOLD_WORDS,
   ...PLAN_WORDS,
-  ...PRACTICE_WORDS,
 };

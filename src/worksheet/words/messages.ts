@@ -1,12 +1,14 @@
+import { shown } from "../../errors.js";
 import type { Caution } from "../../plan/cautions.js";
 import type { WarningCode } from "../../plan/warnings.js";
-import type { MistakeCode, ProblemKind } from "../../practice/topics/drawn-problem.js";
+import type { Check } from "../../units/check.js";
+import { AsGivenField } from "../../units/fields.js";
 import type { KnownLines } from "./known-lines.js";
 import type { LineTable } from "./line-table.js";
 
 /**
- * Every word of a worksheet, a field card and a practice sheet. An app passes its own table for another language; a key
- * that is missing there does not compile. Texts hold places such as `{number}` that are filled in.
+ * Every word of a worksheet and a field card. An app passes its own table for another language; a key that is missing there
+ * does not compile. Texts hold places such as `{number}` that are filled in.
  */
 export interface Messages {
   /** The language that the table is written in, as a language tag such as `en`; an HTML page is marked with it. */
@@ -26,33 +28,39 @@ export interface Messages {
    * product that it is about. Where a code is missing, the plan's own English sentence stands.
    */
   readonly warnings: Readonly<Partial<Record<WarningCode, string>>>;
-  /** The names of measuring tools, by the name that the tool has. As it is where it is missing. */
-  readonly tools: Readonly<Record<string, string>>;
+  /** What measuring tools are called, by the name that the tool has. That name where it is missing. */
+  readonly tools: Readonly<Record<string, ToolNames>>;
   /** How units are written, by the library's own name such as `gal/ac`. The usual sign where it is missing. */
   readonly units: Readonly<Record<string, string>>;
   /** Where formulas come from, by the line's own text. As it is where it is missing. */
   readonly sources: Readonly<Record<string, string>>;
-  /** The practice problems. */
-  readonly problems: Readonly<Record<ProblemKind, string>>;
-  /** What a wrong answer shows. */
-  readonly mistakes: Readonly<Record<MistakeCode, string>>;
   /** Everything else. */
   readonly text: Readonly<Record<TextKey, string>>;
 }
+
+/**
+ * What one tool and several of it are called, by the plural forms of the language: `{ one: "cup", other: "cups" }`. English has
+ * these two; other languages may have more (Unicode CLDR, plural rules).
+ */
+export type ToolNames = Readonly<
+  Record<"one" | "other", string> & Partial<Record<Intl.LDMLPluralRule, string>>
+>;
 
 /** The keys of single texts. */
 export type TextKey =
   | "title"
   | "cardTitle"
-  | "practiceTitle"
   | "summary"
   | "what"
   | "howMuch"
   | "treatedArea"
   | "groundArea"
   | "outputRate"
-  | "mixInAll"
-  | "mixParts"
+  | "totalMix"
+  | "totalOf"
+  | "mixForPlot"
+  | "mixExtra"
+  | "mixInHose"
   | "leftover"
   | "leftoverWithArea"
   | "rateOf"
@@ -67,23 +75,26 @@ export type TextKey =
   | "measure"
   | "fillTo"
   | "waterFor"
+  | "areaWithRows"
   | "mixingOrder"
   | "doNotMix"
   | "halfFill"
   | "pour"
   | "pourOtherwise"
-  | "fillUp"
+  | "topUp"
   | "spray"
   | "fillingOrder"
   | "exactly"
   | "under"
   | "over"
-  | "fillOf"
+  | "fills"
+  | "fillsOf"
   | "toMark"
+  | "toMarkTimes"
   | "weigh"
   | "weighTimes"
   | "doNotMeasure"
-  | "totalInLoads"
+  | "totalProduct"
   | "working"
   | "rounding"
   | "sources"
@@ -91,9 +102,49 @@ export type TextKey =
   | "warnings"
   | "severityNote"
   | "severityWarning"
-  | "severityRefusal"
-  | "problem"
-  | "answer"
-  | "mistakes"
-  | "wrongAnswer"
-  | "shows";
+  | "severityRefusal";
+
+const PARTS = ["lines", "functions", "steps", "cautions", "warnings", "tools", "units", "sources", "text"];
+
+/** A table of words. It is taken as it is, not copied: a table has hundreds of texts, and each is looked up where it is used. */
+export class MessagesField<T extends Messages = Messages> extends AsGivenField<T> {
+  /** @param parts - the parts that it must have */
+  constructor(
+    about: string,
+    readonly parts: readonly string[],
+  ) {
+    super(about);
+  }
+
+  override read(input: unknown, check: Check): T | undefined {
+    const table = super.read(input, check);
+    if (table === undefined) return undefined;
+    const before = check.issues.length;
+    for (const part of this.parts)
+      if (typeof table[part as keyof T] !== "object" || table[part as keyof T] === null)
+        check.fault("missing", "words-missing", part, "This part of the table of words is missing.");
+    if (!isLanguage(table.language))
+      check.fault(
+        "unknown-choice",
+        "language-unknown",
+        "language",
+        "{given} isn't a language tag. Use one such as en or de.",
+        { given: shown(table.language) },
+      );
+    return check.issues.length === before ? table : undefined;
+  }
+}
+
+function isLanguage(tag: unknown): boolean {
+  try {
+    return typeof tag === "string" && Intl.getCanonicalLocales(tag).length === 1;
+  } catch {
+    return false;
+  }
+}
+
+/** The table of words of a worksheet. */
+export const MESSAGES: MessagesField = /* @__PURE__ */ new MessagesField(
+  "Every word of the sheet; English unless given.",
+  PARTS,
+);

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { ENGLISH, worksheet } from "../../../src/worksheet/index.ts";
+import { ENGLISH_WORDS, worksheet } from "../../../src/worksheet/index.ts";
 import { expectPrintedTrue, numberReader } from "../../helpers/printed-lines.ts";
 import { randomPlan } from "../../helpers/random-jobs.ts";
 import { runs } from "../../helpers/runs.ts";
@@ -14,7 +14,7 @@ describe("the printed working", () => {
       fc.property(randomPlan, anySystem, (plan, units) => {
         for (const step of worksheet(plan, { units }).steps) {
           for (const line of step.lines) {
-            expectPrintedTrue(line, { read, digits: 6, functions: ENGLISH.functions });
+            expectPrintedTrue(line, { read, digits: 6, functions: ENGLISH_WORDS.functions });
             lines++;
           }
         }

@@ -1,14 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { calibrationRecord } from "../../../src/output-rate/index.ts";
 import { type PlanInput, planApplication } from "../../../src/plan/index.ts";
+import { practiceProblem, practiceSheet } from "../../../src/practice/index.ts";
 import { dimensionOf, isUnit, qty, type Unit, type UnitSystem, unitsOf } from "../../../src/units/index.ts";
-import {
-  fieldCard,
-  practiceProblem,
-  practiceSheet,
-  workingSheet,
-  worksheet,
-} from "../../../src/worksheet/index.ts";
+import { fieldCard, workingSheet, worksheet } from "../../../src/worksheet/index.ts";
 import { counterpart } from "../../../src/worksheet/job/counterparts.ts";
 import { TWO_PRODUCTS } from "../../helpers/jobs.ts";
 import { expectRefused } from "../../helpers/refusal.ts";

@@ -3,9 +3,10 @@ import * as area from "../../../src/area/index.ts";
 import * as household from "../../../src/household/index.ts";
 import * as rates from "../../../src/output-rate/index.ts";
 import * as plan from "../../../src/plan/index.ts";
+import { ENGLISH_PRACTICE_WORDS, practiceProblem, practiceTopics } from "../../../src/practice/index.ts";
 import * as swath from "../../../src/swath/index.ts";
 import * as mix from "../../../src/tank-mix/index.ts";
-import { ENGLISH, practiceProblem, practiceTopics, workingSheet } from "../../../src/worksheet/index.ts";
+import { ENGLISH_WORDS, workingSheet } from "../../../src/worksheet/index.ts";
 import { GERMAN } from "../../helpers/german.ts";
 import { expectPrintedTrue, numberReader } from "../../helpers/printed-lines.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
@@ -36,7 +37,7 @@ describe("the words of the working", () => {
   );
 
   it.each([
-    ["English", ENGLISH],
+    ["English", ENGLISH_PRACTICE_WORDS],
     ["the other language", GERMAN],
   ])("name every line and every term in %s, and leave no id and no place unfilled", (_, messages) => {
     const named = (id: string, symbol: string) => {
@@ -51,8 +52,10 @@ describe("the words of the working", () => {
       const [, id = "", symbol = ""] = /^(.*)\.([^.]*)$/.exec(line.about) ?? [];
       expect(named(id, symbol), line.about).toBe(true);
     }
-    for (const { found, words, formula, terms } of workingSheet({ title: "", lines: every }, { messages })
-      .lines) {
+    for (const { found, words, formula, terms } of workingSheet(
+      { title: "Working", lines: every },
+      { messages },
+    ).lines) {
       for (const text of [found, words])
         expect(text, formula).not.toMatch(/[a-z]\.[a-z]|[a-z][A-Z]|[{}]|undefined/);
       for (const [symbol, term] of Object.entries(terms)) {
@@ -66,7 +69,7 @@ describe("the words of the working", () => {
     const read = numberReader("en-US");
     for (const [name, lines] of samples) {
       for (const line of workingSheet({ title: name, lines }).lines) {
-        expectPrintedTrue(line, { read, digits: 6, functions: ENGLISH.functions });
+        expectPrintedTrue(line, { read, digits: 6, functions: ENGLISH_WORDS.functions });
       }
     }
   });
@@ -84,11 +87,11 @@ describe("the words of the working", () => {
 
   it("are there for no line that no function writes", () => {
     const ids = new Set(every.map(({ id }) => id));
-    expect(Object.keys(ENGLISH.lines).filter((id) => !ids.has(id))).toEqual([]);
+    expect(Object.keys(ENGLISH_PRACTICE_WORDS.lines).filter((id) => !ids.has(id))).toEqual([]);
   });
 
   it("are there for no term that no line has", () => {
-    const unused = Object.entries(ENGLISH.lines).flatMap(([id, { terms }]) => {
+    const unused = Object.entries(ENGLISH_PRACTICE_WORDS.lines).flatMap(([id, { terms }]) => {
       const symbols = every.filter((line) => line.id === id).flatMap((line) => Object.keys(line.terms));
       const stems = new Set(symbols.flatMap((symbol) => [symbol, symbol.replace(/\d+$/, "")]));
       return Object.keys(terms).flatMap((symbol) => (stems.has(symbol) ? [] : [`${id}.${symbol}`]));
@@ -98,6 +101,8 @@ describe("the words of the working", () => {
 
   it("leave a percent sign on a result that is a percentage", () => {
     const [lines] = WORKINGS.checkAgainstTargetWorking ?? [];
-    expect(workingSheet({ title: "", lines: lines ?? [] }).lines.at(-1)?.result).toMatch(/^-?[\d.]+%$/);
+    expect(workingSheet({ title: "Working", lines: lines ?? [] }).lines.at(-1)?.result).toMatch(
+      /^-?[\d.]+%$/,
+    );
   });
 });
