@@ -80,7 +80,7 @@ export { diluteWorking as dilute, stockForWorking as stockFor } from "../tank-mi
 export { jarTestWorking as jarTest } from "../tank-mix/jar-test.js";
 export { leftoverAreaWorking as leftoverArea } from "../tank-mix/leftover.js";
 export { splitLoadsWorking as splitLoads } from "../tank-mix/loads.js";
-export { waterWorking as water } from "../tank-mix/mix-loads.js";
+export { waterWorking as loadWater } from "../tank-mix/mix-loads.js";
 export { productAmountWorking as productAmount } from "../tank-mix/product.js";
 export { productInLoadsWorking as productInLoads } from "../tank-mix/product-in-loads.js";
 export { rinseWorking as rinse } from "../tank-mix/rinse.js";
