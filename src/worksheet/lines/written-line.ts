@@ -100,8 +100,10 @@ function termName(
   if (name === undefined) return symbol;
   const n = number === "" ? "" : count(Number(number));
   const tool = ownText(tools, number);
-  const places = tool === undefined ? {} : { tool: writer.tool(tool), tools: writer.tools(tool) };
-  return filled(name, { n, ...places }).trim();
+  if (tool === undefined) return filled(name, { n }).trim();
+  // One tool may be filled to two marks.
+  const again = Object.values(tools).filter((one) => one === tool).length > 1 ? ` (${n})` : "";
+  return filled(name, { tool: writer.tool(tool) + again, tools: writer.tools(tool) + again });
 }
 
 /** What a line finds: for a change of unit, the term it was made for. */

@@ -7,5 +7,5 @@ export interface PlanLines {
 
 /** The wording of every line that the plan adds to those of the modules it is made of. */
 export const PLAN_WORDS: LineTable<PlanLines> = {
-  "plan.treated": { found: "treated area of all plots", terms: { x: "plot {n}" } },
+  "plan.treated": { found: "total treated area", terms: { x: "plot {n}" } },
 };

@@ -9,6 +9,6 @@ export interface UnitsLines {
 export const UNITS_WORDS: LineTable<UnitsLines> = {
   "units.convert": {
     found: "the same amount in another unit",
-    terms: { value: "amount as given", size: "conversion factor" },
+    terms: { value: "amount", size: "conversion factor" },
   },
 };

@@ -101,7 +101,7 @@ describe("a table of words in another language", () => {
   it("is asked for names of its own only: those of every object are none", () => {
     const messages: Messages = { ...ENGLISH_WORDS, tools: {}, units: {}, sources: {} };
     const line = { id: "constructor", formula: "x", terms: { x: 1 }, result: 1, source: "toString" } as const;
-    const [written] = workingSheet({ title: "", lines: [line] }, { messages }).lines;
+    const [written] = workingSheet({ title: "Own", lines: [line] }, { messages }).lines;
     expect(written?.source).toBe("toString");
   });
 });

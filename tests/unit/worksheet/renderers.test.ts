@@ -260,13 +260,21 @@ describe("a sheet as HTML under a Content-Security-Policy", () => {
 
   it("carries a nonce, and refuses one that is none", () => {
     expect(renderHtml(worksheet(plan), { nonce: "abc+/123==" })).toContain('<style nonce="abc+/123==">');
-    for (const nonce of ['"><script>', "", "a b", 5, null]) {
-      expectRefused(
-        () => renderHtml(worksheet(plan), { nonce: nonce as never }),
-        "unreadable",
-        "options.nonce",
-      );
-    }
+    const refused = [
+      ['"><script>', "unreadable"],
+      ["a b", "unreadable"],
+      ["", "missing"],
+      [5, "not-a-quantity"],
+    ] as const;
+    for (const [nonce, code] of refused)
+      expectRefused(() => renderHtml(worksheet(plan), { nonce: nonce as never }), code, "options.nonce");
+    expect(renderHtml(worksheet(plan), { nonce: null as never })).toContain("<style>");
+    expectRefused(
+      () => renderHtml(worksheet(plan), { nonse: "abc" } as never),
+      "unknown-field",
+      "options.nonse",
+      "nonce",
+    );
     expectRefused(() => renderHtml(worksheet(plan), 5 as never), "not-a-quantity", "options");
   });
 });
@@ -277,7 +285,7 @@ describe("LaTeX formulas", () => {
 
   it("are set as fractions, roots and rounding brackets, with no sign of division left", () => {
     expect(latex).toContain(
-      "\\frac{\\text{amount used}}{\\text{width of the pass} \\times \\text{distance travelled}}",
+      "\\frac{\\text{amount used}}{\\text{width of the pass} \\times \\text{distance traveled}}",
     );
     expect(latex).toContain("\\sqrt{");
     expect(latex).toContain("\\left\\lceil ");

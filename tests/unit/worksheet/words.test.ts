@@ -6,6 +6,7 @@ import * as plan from "../../../src/plan/index.ts";
 import { ENGLISH_PRACTICE_WORDS, practiceProblem, practiceTopics } from "../../../src/practice/index.ts";
 import * as swath from "../../../src/swath/index.ts";
 import * as mix from "../../../src/tank-mix/index.ts";
+import { qty } from "../../../src/units/index.ts";
 import { ENGLISH_WORDS, workingSheet } from "../../../src/worksheet/index.ts";
 import { GERMAN } from "../../helpers/german.ts";
 import { expectPrintedTrue, numberReader } from "../../helpers/printed-lines.ts";
@@ -52,15 +53,16 @@ describe("the words of the working", () => {
       const [, id = "", symbol = ""] = /^(.*)\.([^.]*)$/.exec(line.about) ?? [];
       expect(named(id, symbol), line.about).toBe(true);
     }
-    for (const { found, words, formula, terms } of workingSheet(
+    for (const { id, found, words, formula, terms } of workingSheet(
       { title: "Working", lines: every },
       { messages },
     ).lines) {
       for (const text of [found, words])
         expect(text, formula).not.toMatch(/[a-z]\.[a-z]|[a-z][A-Z]|[{}]|undefined/);
       for (const [symbol, term] of Object.entries(terms)) {
-        // A number in the symbol is in the name as well, so that terms are told apart.
-        if (/^[a-z]/.test(symbol)) expect(term.name, formula).toContain(/\d*$/.exec(symbol)?.[0] ?? "");
+        // A number in the symbol is in the name as well, so that terms differ; of tools it is the tool's name.
+        if (/^[a-z]/.test(symbol) && id !== "household.measured")
+          expect(term.name, formula).toContain(/\d*$/.exec(symbol)?.[0] ?? "");
       }
     }
   });
@@ -104,5 +106,32 @@ describe("the words of the working", () => {
     expect(workingSheet({ title: "Working", lines: lines ?? [] }).lines.at(-1)?.result).toMatch(
       /^-?[\d.]+%$/,
     );
+  });
+
+  it("name the tools that a dose is measured with", () => {
+    const tools = [
+      { name: "tablespoon", capacity: qty(1, "tbsp") },
+      { name: "1/4 teaspoon", capacity: qty(0.25, "tsp") },
+      { name: "blue scoop", capacity: qty(1, "fl_oz") },
+      { name: "5 mL syringe", capacity: qty(5, "mL"), graduation: qty(1, "mL") },
+    ];
+    const amount = qty(2 + 0.5 + 0.25 / 6 + 3 / 29.5735295625, "fl_oz");
+    const lines = household.measureOutWorking({ amount, tools, rule: "nearest" });
+    const written = workingSheet({ title: "Dose", lines }).lines.find(
+      ({ id }) => id === "household.measured",
+    );
+    expect(written?.words).toBe(
+      "number of fills of the blue scoop × one blue scoop holds + number of tablespoons × one tablespoon holds" +
+        " + times the 5 mL syringe is used × reading on the 5 mL syringe" +
+        " + number of fills of the 1/4 teaspoon × one 1/4 teaspoon holds",
+    );
+  });
+
+  it("tell two readings of one tool apart", () => {
+    const tools = [{ name: "jug", capacity: qty(1, "L"), graduation: qty(100, "mL") }];
+    const lines = household.measureOutWorking({ amount: qty(1.5, "L"), tools, rule: "nearest" });
+    const written = workingSheet({ title: "Dose", lines }).lines.at(-3);
+    const names = Object.values(written?.terms ?? {}).map(({ name }) => name);
+    expect(new Set(names).size).toBe(names.length);
   });
 });

@@ -69,7 +69,7 @@ describe("worksheet", () => {
     for (const part of [
       "Treated area",
       "Load 1 of 2: fill the tank to 3.5 gal",
-      "4 × tablespoon",
+      "4 tablespoons",
       "Working",
       "The label is the law",
     ]) {
