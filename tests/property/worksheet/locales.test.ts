@@ -29,18 +29,24 @@ const FORMATS: readonly [string, (sheet: PrintableSheet) => string, (text: strin
 ];
 
 describe("numbers of any locale", () => {
+  // The one proof for plans that every printed line is true: its text is read back and put into another evaluator.
   it.each(LOCALES)("in %s make printed lines that are true, read back as that locale writes", (locale) => {
     const read = numberReader(locale);
+    const anySystem = fc.constantFrom("us", "metric", "imperial", undefined);
+    const { numRuns } = runs(locale === "en-US" ? 1000 : 40);
+    let lines = 0;
     fc.assert(
-      fc.property(randomPlan, (plan) => {
-        for (const step of worksheet(plan, { locale }).steps) {
+      fc.property(randomPlan, anySystem, (plan, units) => {
+        for (const step of worksheet(plan, { locale, ...(units && { units }) }).steps) {
           for (const line of step.lines) {
             expectPrintedTrue(line, { read, digits: 6, functions: ENGLISH_WORDS.functions });
+            lines++;
           }
         }
       }),
-      runs(40),
+      runs(locale === "en-US" ? 1000 : 40),
     );
+    expect(lines).toBeGreaterThan(20 * numRuns);
   });
 
   it.each(LOCALES)("in %s stand in every format as they are in the data", (locale) => {
