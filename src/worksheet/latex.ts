@@ -15,7 +15,8 @@ import { plain } from "./render/plain.js";
  * ```ts
  * import { stripRateWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
- * import { renderLatex, workingSheet } from "swath-to-spoon/worksheet";
+ * import { workingSheet } from "swath-to-spoon/worksheet";
+ * import { renderLatex } from "swath-to-spoon/worksheet/latex";
  *
  * const lines = stripRateWorking({ used: qty(3, "L"), swath: qty(1, "m"), distance: qty(100, "m") });
  * const latex = renderLatex(workingSheet({ title: "Strip 1 & 2", lines }));
