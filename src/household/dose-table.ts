@@ -46,7 +46,7 @@ export interface DoseTableInput {
 const TABLE: ObjectField<DoseTableInput> = /* @__PURE__ */ object<DoseTableInput>(
   {
     rates: list(
-      "One row for each: a list, or what {@link evenSteps} gives. Each more than 0.",
+      "One row for each: a list, or what evenSteps gives. Each more than 0.",
       quantity("A rate as a label gives it: per treated area, or per volume of carrier.", [
         "volumeRate",
         "massRate",
