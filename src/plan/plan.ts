@@ -9,7 +9,7 @@ import type { Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
 import { CAUTIONS } from "./cautions.js";
 import { areaWarnings } from "./check-area.js";
 import { calibrationWarnings } from "./check-calibration.js";
-import { loadWarnings, productWarnings } from "./check-mix.js";
+import { loadWarnings, productWarnings, strengthWarnings } from "./check-mix.js";
 import { planCost } from "./cost.js";
 import { type DoseMeasure, doseMeasure, doseRequest } from "./dose.js";
 import type { PlanInput, Product } from "./input.js";
@@ -88,6 +88,7 @@ export function planApplication(input: PlanInput): Plan {
       ...products.flatMap((product, i) =>
         within(`products[${i}]`, () => productWarnings(product, `products[${i}]`, job)),
       ),
+      ...totals.products.flatMap((product, i) => strengthWarnings(product, `products[${i}]`)),
       ...loadWarnings(input, carrier, planned, thresholds),
     ],
     cautions: CAUTIONS,

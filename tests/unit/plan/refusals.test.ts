@@ -251,7 +251,7 @@ describe("what plan says of input that cannot be", () => {
       () => product({ rate: qty(201, "L/ha") }),
       "conflict",
       "products[0].rate",
-      "Given a rate that takes 1005 mL of product in each L of mix, which holds 1000; wanted no more product than mix. Check the units of the rate, or put out more carrier per area.",
+      "That's 1005 mL of product in each 1 L of mix, which leaves no room for water. Check the rate's unit and the output rate.",
     ],
     [
       () =>
