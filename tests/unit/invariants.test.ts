@@ -234,7 +234,7 @@ describe("an empty boom at the start of the test run", () => {
       "lines-uncharged",
     );
     const { message = "" } = planApplication(JOB).cautions.find(({ code }) => code === "clean-water") ?? {};
-    expect(message).toContain("lines charged before the start");
+    expect(message).toContain("Fill the hose and boom first");
   });
 });
 
