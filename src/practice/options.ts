@@ -1,4 +1,4 @@
-import { choice, flag, type ObjectField, object, optional } from "../units/fields.js";
+import { about, choice, flag, type ObjectField, object, optional } from "../units/fields.js";
 import type { UnitSystem } from "../units/types.js";
 import { DIGITS, LOCALE, type WritingOptions } from "../worksheet/options.js";
 import { PRACTICE_MESSAGES, type PracticeMessages } from "./words.js";
@@ -22,7 +22,7 @@ export interface PracticeSheetOptions extends WritingOptions {
 /** The fields of {@link PracticeOptions}. */
 export const PRACTICE_OPTIONS: ObjectField<PracticeOptions> = object({
   locale: LOCALE,
-  messages: optional(PRACTICE_MESSAGES),
+  messages: optional(about("Every word of the problems; English unless given.", PRACTICE_MESSAGES)),
   digits: DIGITS,
   units: optional(
     choice("The system of units that it is set in; `us` unless given.", ["us", "metric", "imperial"]),
@@ -32,7 +32,7 @@ export const PRACTICE_OPTIONS: ObjectField<PracticeOptions> = object({
 /** The fields of {@link PracticeSheetOptions}. */
 export const PRACTICE_SHEET_OPTIONS: ObjectField<PracticeSheetOptions> = object({
   locale: LOCALE,
-  messages: optional(PRACTICE_MESSAGES),
+  messages: optional(about("Every word of the problems; English unless given.", PRACTICE_MESSAGES)),
   digits: DIGITS,
   answers: optional(
     flag(

@@ -20,9 +20,9 @@ export {
 export { spotsAreaWorking as spotsArea } from "../area/spots.js";
 export { treatedFractionWorking as treatedFraction, treatPartWorking as treatPart } from "../area/treated.js";
 export { treeRowsAreaWorking as treeRowsArea } from "../area/tree-rows.js";
-export { byVolumeWorking as byVolume } from "../household/by-volume.js";
 export { measureOutWorking as measureOut } from "../household/measure-out.js";
 export { stockDilutionWorking as stockDilution } from "../household/stock-dilution.js";
+export { volumeOfWeightWorking as volumeOfWeight } from "../household/volume-of-weight.js";
 export { rateOfWorking as rateOf } from "../output-rate/calibration.js";
 export { catchRateWorking as catchRate } from "../output-rate/catch.js";
 export {

@@ -1,4 +1,13 @@
-import { choice, count, type ObjectField, type Optional, object, optional, text } from "../units/fields.js";
+import {
+  about,
+  choice,
+  count,
+  type ObjectField,
+  type Optional,
+  object,
+  optional,
+  text,
+} from "../units/fields.js";
 import type { UnitSystem } from "../units/types.js";
 import { MESSAGES, type Messages } from "./words/messages.js";
 
@@ -31,14 +40,14 @@ export const DIGITS: Optional<number> = optional(
 /** The fields of {@link WritingOptions}. */
 export const WRITING_OPTIONS: ObjectField<WritingOptions> = object({
   locale: LOCALE,
-  messages: optional(MESSAGES),
+  messages: optional(about("Every word of the sheet; English unless given.", MESSAGES)),
   digits: DIGITS,
 });
 
 /** The fields of {@link WorksheetOptions}. */
 export const WORKSHEET_OPTIONS: ObjectField<WorksheetOptions> = object({
   locale: LOCALE,
-  messages: optional(MESSAGES),
+  messages: optional(about("Every word of the sheet; English unless given.", MESSAGES)),
   digits: DIGITS,
   units: optional(
     choice(

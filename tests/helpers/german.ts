@@ -457,7 +457,7 @@ export const GERMAN: PracticeMessages = {
       terms: { error: "Messfehler", amount: WANTED },
     },
     "household.rateError": { found: "Messfehler je Fläche", terms: { error: "Messfehler", area: TREATED } },
-    "household.byVolume": {
+    "household.volumeOfWeight": {
       found: "Raum des trockenen Mittels",
       terms: { mass: "Gewicht des Mittels", density: "Schüttdichte" },
     },

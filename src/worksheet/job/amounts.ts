@@ -1,8 +1,8 @@
-import { dimensionMeasured } from "../../household/tools.js";
+import { isWeight } from "../../household/measuring-tool.js";
 import type { DoseMeasure } from "../../plan/dose.js";
 import type { Plan } from "../../plan/result.js";
 import { decided } from "../../units/decide.js";
-import type { MassUnit, Quantity } from "../../units/types.js";
+import type { Quantity } from "../../units/types.js";
 import { filled, type Writer } from "../words/writer.js";
 import type { SheetFact } from "./facts.js";
 
@@ -100,7 +100,7 @@ function measureText({ tool, count, each }: Part, writer: Writer): string {
     const several = hasNumber ? filled(text.fillsOf, { tool: name }) : writer.tools(tool.name, count);
     return filled(text.fills, { count: writer.count(count), tools: count === 1 ? name : several });
   }
-  const isScale = dimensionMeasured(tool.capacity.unit as MassUnit) === "mass";
+  const isScale = isWeight(tool.capacity);
   const [once, times] = isScale ? [text.weigh, text.weighTimes] : [text.toMark, text.toMarkTimes];
   const places = { count: writer.count(count), tool: name, mark: writer.short(each) };
   return filled(count === 1 ? once : times, places);

@@ -6,7 +6,7 @@ export interface HouseholdLines {
   "household.error": "measured" | "amount";
   "household.errorPercent": "error" | "amount";
   "household.rateError": "error" | "area";
-  "household.byVolume": "mass" | "density";
+  "household.volumeOfWeight": "mass" | "density";
   "household.stock.strength": "product" | "stock";
   "household.stock.part": "amount" | "strength";
   "household.stock.measured": "strength" | "taken";
@@ -35,7 +35,7 @@ export const HOUSEHOLD_WORDS: LineTable<HouseholdLines> = {
     found: "measuring error per treated area",
     terms: { error: "measuring error", area: "treated area" },
   },
-  "household.byVolume": {
+  "household.volumeOfWeight": {
     found: "volume of the dry product",
     terms: { mass: "weight of the product", density: "bulk density of the product" },
   },

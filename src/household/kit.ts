@@ -1,21 +1,19 @@
 import type { MassUnit, VolumeUnit } from "../units/types.js";
-import { atPlaces, type Exact, exactUnit, quotient } from "./exact-sizes.js";
+import { atPlaces, type Exact, exactUnit, gcd, quotient } from "./exact-sizes.js";
+import { isWeight, type Marks, type MeasuringTool, marksOf } from "./measuring-tool.js";
 import { type Fill, type OrderedFills, orderedFills } from "./search.js";
-import { type MeasuringTool, marksOf } from "./tools.js";
+import { type Tools, toolsIn } from "./tools.js";
 
-/** A tool with what one fill of it can be: `step`, in liters or kilograms, a whole number of times from `least` to `most`. */
-export interface PreparedTool {
+/** A tool with what one fill of it can be. */
+export interface KitTool extends Marks {
   readonly tool: MeasuringTool;
-  readonly step: Exact;
-  readonly least: number;
-  readonly most: number;
   /** The same in the measure that all the tools share. */
   readonly fill: Fill;
 }
 
 /** Tools of one kind, in a measure that they share. */
-export interface PreparedTools {
-  readonly tools: readonly PreparedTool[];
+export interface Kit {
+  readonly tools: readonly KitTool[];
   readonly ordered: OrderedFills;
   /** How large one of a unit is in that measure. */
   readonly sizeOf: (unit: VolumeUnit | MassUnit) => UnitSize;
@@ -28,34 +26,50 @@ interface UnitSize {
   readonly whole: boolean;
 }
 
+/** What tools measure: volumes, or weights. */
+export type Kind = "volume" | "weight";
+
+interface Kits {
+  readonly volume: Kit | undefined;
+  readonly weight: Kit | undefined;
+}
+
+const KITS = new WeakMap<readonly MeasuringTool[], Kits>();
+
+/** Those of the tools that measure a kind, or nothing where none does: made once for a list. Trusts its input. */
+export function kitFor(tools: Tools, kind: Kind): Kit | undefined {
+  const list = toolsIn(tools);
+  let kits = KITS.get(list);
+  // Stryker disable next-line ConditionalExpression: kept for the time alone
+  if (kits === undefined) {
+    const kitOfKind = (weight: boolean): Kit | undefined => {
+      const fitting = list.filter(({ capacity }) => isWeight(capacity) === weight);
+      return fitting.length > 0 ? kitOf(fitting) : undefined;
+    };
+    kits = { volume: kitOfKind(false), weight: kitOfKind(true) };
+    KITS.set(list, kits);
+  }
+  return kits[kind];
+}
+
 // Past this, sums of a hundred fills are not whole numbers of a float any more.
 const MOST_WHOLE = 2n ** 46n;
 
-const KEPT = new WeakMap<readonly MeasuringTool[], PreparedTools>();
-
-/** The tools with their sizes compared: once for a list, which nobody changes any more. */
-export function preparedTools(tools: readonly MeasuringTool[]): PreparedTools {
-  const before = KEPT.get(tools);
-  // Stryker disable next-line ConditionalExpression: kept for the time alone
-  if (before !== undefined) return before;
-  const prepared = prepare(tools);
-  KEPT.set(tools, prepared);
-  return prepared;
-}
-
-function prepare(tools: readonly MeasuringTool[]): PreparedTools {
+/** Tools of one kind with their sizes compared. */
+export function kitOf(tools: readonly MeasuringTool[]): Kit {
   const marks = tools.map(marksOf);
   const places = Math.max(...marks.map(({ step }) => step.places));
   const steps = marks.map(({ step }) => atPlaces(step, places));
   // In whole numbers of the greatest common measure the search is exact and soon at its end. Sizes that have none worth
-  // the name, such as a third of a cup as a float, are told in floats as they are.
+  // the name, such as a third of a cup as a float, stay the floats they are.
   const common = steps.reduce(gcd);
   const largest = marks.reduce((most, one, i) => {
     const full = BigInt(one.most) * (steps[i] as bigint);
     return full > most ? full : most;
   }, 0n);
   const measure = { digits: largest / common > MOST_WHOLE ? largest : common, places };
-  const prepared = marks.map(({ step, least, most }, i) => {
+  const prepared = marks.map(({ least, most }, i) => {
+    const step = { digits: steps[i] as bigint, places };
     const size = quotient(step, measure);
     const fill = { min: least * size, max: most * size, step: size };
     return { tool: tools[i] as MeasuringTool, step, least, most, fill };
@@ -85,8 +99,4 @@ function goesInto(measure: Exact, unit: VolumeUnit | MassUnit): boolean {
   const places = Math.max(size.places, measure.places);
   const [whole, one] = [atPlaces(size, places), atPlaces(measure, places)];
   return whole % one === 0n && whole / one <= BigInt(Number.MAX_SAFE_INTEGER);
-}
-
-function gcd(a: bigint, b: bigint): bigint {
-  return b === 0n ? a : gcd(b, a % b);
 }

@@ -1,32 +1,32 @@
 import { describe, expect, it } from "vitest";
-import { byVolume, byVolumeWorking } from "../../../src/household/index.ts";
+import { volumeOfWeight, volumeOfWeightWorking } from "../../../src/household/index.ts";
 import { qty, valueIn } from "../../../src/units/index.ts";
 import { HOUSEHOLD_WORDS } from "../../../src/worksheet/words/household.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
 import { faultOf } from "./fault.ts";
 
-describe("byVolume", () => {
+describe("volumeOfWeight", () => {
   it("gives the volume of a weight in the small unit of its system", () => {
-    expect(byVolume({ mass: qty(12, "g"), bulkDensity: qty(0.6, "g/mL") })).toEqual(qty(20, "mL"));
-    expect(byVolume({ mass: qty(8, "oz"), bulkDensity: qty(4, "oz/fl_oz") })).toEqual(qty(2, "fl_oz"));
-    expect(byVolume({ mass: qty(1, "lb"), bulkDensity: qty(32, "lb/ft3") }).unit).toBe("fl_oz");
+    expect(volumeOfWeight({ mass: qty(12, "g"), bulkDensity: qty(0.6, "g/mL") })).toEqual(qty(20, "mL"));
+    expect(volumeOfWeight({ mass: qty(8, "oz"), bulkDensity: qty(4, "oz/fl_oz") })).toEqual(qty(2, "fl_oz"));
+    expect(volumeOfWeight({ mass: qty(1, "lb"), bulkDensity: qty(32, "lb/ft3") }).unit).toBe("fl_oz");
   });
 
   it("gives 62.4 pounds of a powder as light as water as about one cubic foot", () => {
-    const volume = byVolume({ mass: qty(62.4, "lb"), bulkDensity: qty(62.4, "lb/ft3") });
+    const volume = volumeOfWeight({ mass: qty(62.4, "lb"), bulkDensity: qty(62.4, "lb/ft3") });
     expect(valueIn(volume, "ft3")).toBeCloseTo(1, 12);
   });
 
   it("refuses to guess a density and says to weigh", () => {
     expectRefused(
-      () => byVolume({ mass: qty(1, "oz") } as never),
+      () => volumeOfWeight({ mass: qty(1, "oz") } as never),
       "missing",
       "bulkDensity",
       "weigh the product",
     );
     expectRefused(
-      () => byVolume({ mass: qty(1, "oz"), bulkDensity: null } as never),
+      () => volumeOfWeight({ mass: qty(1, "oz"), bulkDensity: null } as never),
       "missing",
       "bulkDensity",
     );
@@ -34,10 +34,10 @@ describe("byVolume", () => {
 
   it("refuses a volume where the weight is meant", () => {
     expectRefused(
-      () => byVolume({ mass: qty(1, "fl_oz"), bulkDensity: qty(1, "g/mL") } as never),
+      () => volumeOfWeight({ mass: qty(1, "fl_oz"), bulkDensity: qty(1, "g/mL") } as never),
       "wrong-dimension",
       "mass",
-      "not a fluid ounce",
+      "oz (weight) and fl oz (volume) are different",
     );
   });
 
@@ -58,23 +58,19 @@ describe("byVolume", () => {
       "unknown-unit bulkDensity.unit",
     ],
     ["a rate", { mass: qty(1, "g"), bulkDensity: qty(1, "g/ha") }, "wrong-dimension bulkDensity"],
-    [
-      "too thin a powder",
-      { mass: qty(1e300, "g"), bulkDensity: qty(1e-300, "g/mL") },
-      "not-finite bulkDensity",
-    ],
+    ["too thin a powder", { mass: qty(1e300, "g"), bulkDensity: qty(1e-300, "g/mL") }, "not-finite mass"],
   ])("throws at %s", (_, input, fault) => {
-    expect(faultOf(() => byVolume(input as never))).toBe(fault);
+    expect(faultOf(() => volumeOfWeight(input as never))).toBe(fault);
   });
 
   it("shows its working", () => {
     const input = { mass: qty(12, "oz"), bulkDensity: qty(0.6, "kg/L") };
-    const lines = byVolumeWorking(input);
+    const lines = volumeOfWeightWorking(input);
     expectLinesTrue(lines);
-    expect(lines.at(-1)?.result).toEqual(byVolume(input));
-    expect(lines.map(({ id }) => id)).toEqual(["units.convert", "household.byVolume"]);
+    expect(lines.at(-1)?.result).toEqual(volumeOfWeight(input));
+    expect(lines.map(({ id }) => id)).toEqual(["units.convert", "household.volumeOfWeight"]);
     expect(Object.keys(lines.at(-1)?.terms ?? {})).toEqual(
-      Object.keys(HOUSEHOLD_WORDS["household.byVolume"]?.terms ?? {}),
+      Object.keys(HOUSEHOLD_WORDS["household.volumeOfWeight"]?.terms ?? {}),
     );
   });
 });
