@@ -102,9 +102,11 @@ function sumOf(taken: readonly Taken[]): Exact {
 }
 
 function partsOf(taken: readonly Taken[], tools: readonly KitTool[]): MeasuredPart[] {
-  const fills = taken.flatMap((one): Taken[] =>
-    one.marks === 0 ? [one] : fillsOf(one).map((fill) => readClosest(fill, tools)),
-  );
+  const fills: Taken[] = [];
+  for (const one of taken) {
+    if (one.marks === 0) fills.push(one);
+    else for (const fill of fillsOf(one)) fills.push(readClosest(fill, tools));
+  }
   fills.sort((a, b) => b.from.fill.max - a.from.fill.max || b.marks - a.marks);
   return fills.map(({ from: { tool }, count, marks }) => {
     const { capacity, graduation } = tool;

@@ -112,6 +112,13 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
   function allowError(most: number): void {
     low = Math.max(lowest, amount - Math.max(most, margin));
     high = Math.min(highest, amount + Math.max(most, margin));
+    // Stryker disable next-line ConditionalExpression: nothing would be found; it decides on the time alone
+    if (noMultiple(low, high, all.divisor)) findNoMore();
+  }
+  // A range that holds nothing ends the search.
+  function findNoMore(): void {
+    low = Number.POSITIVE_INFINITY;
+    high = Number.NEGATIVE_INFINITY;
   }
   function consider(total: number, scoops: number): void {
     if (total < low || total > high) return;
@@ -124,11 +131,7 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
       bestTotals[index] = totals[i] as number;
     }
     if (bestError > 0) allowError(bestError - margin);
-    else {
-      // Nothing is better: a range that holds nothing.
-      low = 1;
-      high = 0;
-    }
+    else findNoMore();
   }
 
   function place(i: number, scoops: number, left: number, used: number): void {
@@ -219,7 +222,7 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
     const toldSmaller = ((told - 0.5) * amount) / PARTS - margin;
     allowError(bestError > limit + margin ? Math.max(limit + margin, toldSmaller) : toldSmaller);
     // Stryker disable next-line ConditionalExpression: nothing would be found; it decides on the time alone
-    if (noMultiple(low, high, all.divisor)) break;
+    if (low > high) break;
   }
   return best && { counts: bestCounts, totals: bestTotals, ...best };
 }
