@@ -99,8 +99,9 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
   const totals = zeros(order.length);
 
   // The totals that are still worth finding.
-  const highest = (mayBeOver ? oneOver(order, amount, margin) : amount) + margin;
-  const lowest = mayBeUnder ? 0 : amount - margin;
+  const worst = mayBeUnder ? errorWorthFinding(order, target) : Number.POSITIVE_INFINITY;
+  const highest = Math.min(mayBeOver ? oneOver(order, amount, margin) : amount, amount + worst) + margin;
+  const lowest = mayBeUnder ? amount - worst : amount - margin;
   let low = lowest;
   let high = highest;
   let best: Omit<Found, "counts" | "totals"> | undefined;
@@ -225,6 +226,24 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
     if (low > high) break;
   }
   return best && { counts: bestCounts, totals: bestTotals, ...best };
+}
+
+// Taking the largest first is a choice, if seldom the best one: whatever is worse need not be looked for.
+function errorWorthFinding(order: readonly OrderedFill[], target: Target): number {
+  const { amount, margin, limit, maxScoops } = target;
+  let rest = amount;
+  let left = maxScoops;
+  for (const { min, max, step } of order) {
+    const full = Math.min(left, Math.floor((rest + margin) / max));
+    rest -= full * max;
+    left -= full;
+    if (left === 0 || rest + margin < min) continue;
+    rest -= min + Math.floor((rest + margin - min) / step) * step;
+    left--;
+  }
+  if (rest === amount) return amount;
+  const toldSame = ((toldError(Math.max(rest, 0), amount) + 0.5) * amount) / PARTS;
+  return rest > limit ? toldSame : Math.min(limit + margin, toldSame);
 }
 
 // A single fill that is over ends what is worth finding: the smallest of these, or where none is as large a whole one more.
