@@ -31,9 +31,9 @@ export type TableRate = VolumeRate | MassRate | Concentration;
 
 /** What {@link doseTable} is asked. */
 export interface DoseTableInput {
-  /** One row for each: a list, or what {@link evenSteps} gives. Each more than 0. */
+  /** The rates, such as `evenSteps` gives: one row for each. Each more than 0. */
   readonly rates: readonly TableRate[];
-  /** One column for each: treated areas for rates per area, volumes of carrier for rates per volume. Each more than 0. */
+  /** Treated areas for rates per area, volumes of carrier for rates per volume: one column for each. Each more than 0. */
   readonly sizes: readonly (TreatedArea | Volume)[];
   /** The tools that doses are measured with: the name of a set, or a list. */
   readonly tools: Tools;
@@ -46,7 +46,7 @@ export interface DoseTableInput {
 const TABLE: ObjectField<DoseTableInput> = /* @__PURE__ */ object<DoseTableInput>(
   {
     rates: list(
-      "One row for each: a list, or what {@link evenSteps} gives. Each more than 0.",
+      "The rates, such as `evenSteps` gives: one row for each. Each more than 0.",
       quantity("A rate as a label gives it: per treated area, or per volume of carrier.", [
         "volumeRate",
         "massRate",
@@ -55,7 +55,7 @@ const TABLE: ObjectField<DoseTableInput> = /* @__PURE__ */ object<DoseTableInput
       ]),
     ),
     sizes: list(
-      "One column for each: treated areas for rates per area, volumes of carrier for rates per volume. Each more than 0.",
+      "Treated areas for rates per area, volumes of carrier for rates per volume: one column for each. Each more than 0.",
       either<TreatedArea | Volume>(
         "A treated area, or a volume of carrier.",
         [treatedArea("A treated area."), quantity("A volume of carrier.", "volume")],

@@ -225,6 +225,8 @@ describe("what a field of household cannot be", () => {
       "sizes[1]",
       "area-unmarked",
     ],
+    [() => table({ tools: "ladles" }), "unknown-choice", "tools", "choice-unknown"],
+    [() => table({ rates: [qty(2, "g/L")] }), "wrong-dimension", "tools", "no-scale"],
     [() => table({ limitPercent: 0 }), "out-of-range", "limitPercent", "at-least"],
     [() => table({ maxScoops: 5 }), "unknown-field", "maxScoops", "field-unknown"],
     [() => evenSteps({ step: qty(0, "mL") }), "out-of-range", "step", "more-than"],

@@ -168,8 +168,7 @@ describe("a plan warns, word for word, of", () => {
           code: "dose-not-measurable",
           severity: "warning",
           path: "loads[3].products[0]",
-          message:
-            "Product A: These tools can't measure 0.0882 fl oz within 5% (closest: 5.5% under).",
+          message: "Product A: These tools can't measure 0.0882 fl oz within 5% (closest: 5.5% under).",
           figures: { amount: { value: 0.08815427, unit: "fl_oz" } },
         },
       ],
