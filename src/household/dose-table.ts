@@ -1,16 +1,15 @@
-import { type Check, checked, type Field } from "../units/check.js";
+import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { decided } from "../units/decide.js";
-import { dimensionInWords, dimensionOf } from "../units/dimensions.js";
+import { DIMENSIONS, dimensionInWords, dimensionOf } from "../units/dimensions.js";
 import { either, list, type ObjectField, object } from "../units/fields.js";
 import { refusal } from "../units/message.js";
-import { quantity, treatedArea } from "../units/quantity-field.js";
+import { quantity, refuseDimension, treatedArea } from "../units/quantity-field.js";
 import { resolvedUnit, resolveUnit } from "../units/resolve.js";
 import { positiveIn } from "../units/result.js";
 import { unitsLike, usualUnit } from "../units/systems.js";
 import type {
   Concentration,
-  Dimension,
   MassRate,
   MassUnit,
   Quantity,
@@ -168,35 +167,11 @@ export interface EvenStepsInput<U extends Unit = Unit> {
   readonly step: Quantity<UnitLike<U>>;
 }
 
-const DIMENSIONS: readonly Dimension[] = [
-  "length",
-  "area",
-  "volume",
-  "mass",
-  "time",
-  "pressure",
-  "fraction",
-  "speed",
-  "flow",
-  "massFlow",
-  "volumeRate",
-  "massRate",
-  "density",
-  "volumeConcentration",
-  "massFraction",
-  "volumePerLength",
-  "massPerLength",
-];
-
 const STEPS: ObjectField<EvenStepsInput> = /* @__PURE__ */ object<EvenStepsInput>(
   {
-    first: quantity("The first quantity.", DIMENSIONS, "any") as Field<Quantity>,
-    last: quantity(
-      "The last: it is among them only where a step ends on it.",
-      DIMENSIONS,
-      "any",
-    ) as Field<Quantity>,
-    step: quantity("How far apart they are. More than 0.", DIMENSIONS) as Field<Quantity>,
+    first: quantity("The first quantity.", DIMENSIONS, "any"),
+    last: quantity("The last: it is among them only where a step ends on it.", DIMENSIONS, "any"),
+    step: quantity("How far apart they are. More than 0.", DIMENSIONS),
   },
   [sameDimensions],
 );
@@ -207,19 +182,8 @@ function sameDimensions(given: Partial<EvenStepsInput>, check: Check): void {
   const expected = dimensionOf(first.unit);
   for (const field of ["last", "step"] as const) {
     const other = given[field];
-    if (other === undefined || dimensionOf(other.unit) === expected) continue;
-    check.fault(
-      "wrong-dimension",
-      "dimension",
-      field,
-      "{given} is {is}. Enter {expected}, such as {example}.",
-      {
-        given: other,
-        is: dimensionInWords(dimensionOf(other.unit)),
-        expected: dimensionInWords(expected),
-        example: { value: 5, unit: first.unit },
-      },
-    );
+    if (other !== undefined && dimensionOf(other.unit) !== expected)
+      refuseDimension(other, [expected], check, field);
   }
 }
 

@@ -123,18 +123,6 @@ describe("what household says of input that cannot be", () => {
       "step",
       "Steps of 0.001 mL are more than 1000 steps. Enter a larger step.",
     ],
-    [
-      () => evenSteps({ last: qty(5, "g") }),
-      "wrong-dimension",
-      "last",
-      "5 g is a weight. Enter a volume, such as 5 mL.",
-    ],
-    [
-      () => evenSteps({ step: qty(1, "ft") }),
-      "wrong-dimension",
-      "step",
-      "1 ft is a length. Enter a volume, such as 5 mL.",
-    ],
     ...[undefined, null].map((bulkDensity): [() => unknown, ErrorCode, string, string] => [
       () => volumeOfWeight({ bulkDensity }),
       "missing",
@@ -230,6 +218,8 @@ describe("what a field of household cannot be", () => {
     [() => table({ limitPercent: 0 }), "out-of-range", "limitPercent", "at-least"],
     [() => table({ maxScoops: 5 }), "unknown-field", "maxScoops", "field-unknown"],
     [() => evenSteps({ step: qty(0, "mL") }), "out-of-range", "step", "more-than"],
+    [() => evenSteps({ last: qty(5, "g") }), "wrong-dimension", "last", "dimension"],
+    [() => evenSteps({ step: qty(1, "ft") }), "wrong-dimension", "step", "dimension"],
     [() => evenSteps({ first: 1 }), "not-a-quantity", "first", "enter-quantity"],
     [() => evenSteps({ lats: qty(1, "mL") }), "unknown-field", "lats", "field-unknown"],
     [() => volumeOfWeight({ bulkDensity: qty(5, "g") }), "wrong-dimension", "bulkDensity", "dimension"],
