@@ -23,6 +23,7 @@ import type {
 import type { MeasuringRule } from "./measure.js";
 import { doseOf, type Measurable, type NotMeasurable } from "./measure-out.js";
 import { ERROR_LIMIT, kindIsMeasured, RULE } from "./request.js";
+import { newEffort } from "./search.js";
 import { TOOLS, type Tools } from "./tools.js";
 
 /** A rate as a label gives it: per treated area, or per volume of carrier. */
@@ -65,8 +66,23 @@ const TABLE: ObjectField<DoseTableInput> = /* @__PURE__ */ object<DoseTableInput
     rule: RULE,
     limitPercent: ERROR_LIMIT,
   },
-  [sizesFitRates, toolsFitRates],
+  [canBePrinted, sizesFitRates, toolsFitRates],
 );
+
+// More than anybody prints.
+const MOST_CELLS = 10_000;
+
+function canBePrinted({ rates = [], sizes = [] }: Partial<DoseTableInput>, check: Check): void {
+  const cells = rates.length * sizes.length;
+  if (cells <= MOST_CELLS) return;
+  check.fault(
+    "out-of-range",
+    "table-too-large",
+    rates.length > sizes.length ? "rates" : "sizes",
+    "A table of {given} doses is too large. Leave out rows or columns: up to {limit} doses.",
+    { given: cells, limit: MOST_CELLS },
+  );
+}
 
 function isArea(unit: unknown): boolean {
   return resolvedUnit(unit)?.dimension === "area";
@@ -146,13 +162,14 @@ export interface DoseTableRow {
  */
 export function doseTable(input: DoseTableInput): DoseTableRow[] {
   const { rates, sizes, ...how } = checked(input, TABLE);
+  const effort = newEffort(15);
   return rates.map((rate) => ({
     rate,
     cells: sizes.map((size, j) => {
       const at = `sizes[${j}]`;
       const per = resolveUnit(rate.unit, "unit").per as Unit;
       const amount = positiveIn(rate.value * inUnit(size, per), productUnit(rate), at);
-      return { size, amount, dose: doseOf({ amount, ...how }, at) };
+      return { size, amount, dose: doseOf({ amount, ...how }, at, effort) };
     }),
   }));
 }
