@@ -10,6 +10,8 @@ export type WarningCode =
   | FindingCode
   | "all-ground-treated"
   | "swath-is-spacing"
+  | "swath-is-not-band"
+  | "bands-without-gap"
   | "rate-implausible"
   | "speed-implausible"
   | "strip-too-short"
@@ -36,6 +38,11 @@ export interface Warning {
   readonly path: string;
   /** The figures behind it. */
   readonly figures: Readonly<Record<string, Quantity | number>>;
+}
+
+/** How many times too much or too little, as people say it: `2.5 times`. */
+export function inTimes(times: number): string {
+  return `${Number(times.toPrecision(2))} times`;
 }
 
 /** A quantity in the message of a warning: rounded for reading, with the unit as the trade spells it. */
