@@ -5,7 +5,6 @@ import {
   type MeasuringRule,
   type MeasuringTool,
   measureOut,
-  measureOutWorking,
   measuringRules,
   suggestMeasures,
   type ToolSetName,
@@ -13,6 +12,7 @@ import {
   toolSetNames,
 } from "../../../src/household/index.ts";
 import { convert, type MassUnit, type VolumeUnit } from "../../../src/units/index.ts";
+import { measureOut as measureOutLines } from "../../../src/working/index.ts";
 import { exactSize } from "../../helpers/definitions.ts";
 import { Rational } from "../../helpers/rational.ts";
 import { runs } from "../../helpers/runs.ts";
@@ -201,7 +201,7 @@ describe("measureOut", () => {
   });
 
   test.prop([anyInput], runs(300))("shows working that is true line by line", (input) => {
-    const lines = measureOutWorking(input);
+    const lines = measureOutLines(input);
     const answer = measureOut(input);
     const dose = answer.ok ? answer : answer.best;
     if (dose === undefined) expect(lines).toEqual([]);
