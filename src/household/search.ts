@@ -177,10 +177,6 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
       findNoMore();
       return;
     }
-    if (left === 0) {
-      consider(used, scoops);
-      return;
-    }
     if (wasHere(i, left, used)) return;
     // Stryker restore all
     if (i === last) {
@@ -286,7 +282,8 @@ function largestFirst(order: readonly OrderedFill[], { amount, margin, maxScoops
 
 /** What is worse than a known choice need not be looked for: another class of error, or past the limit where this one isn't. */
 function errorWorthFinding({ total, scoops }: Found, { amount, margin, limit }: Target): number {
-  if (scoops === 0) return amount - margin;
+  // As far over as nothing is under is no better, by more than the margin that is added to the range.
+  if (scoops === 0) return amount - 2 * margin;
   const error = Math.max(amount - total, 0);
   const toldSame = ((toldError(error, amount) + 0.5) * amount) / PARTS;
   return error > limit ? toldSame : Math.min(limit + margin, toldSame);
