@@ -210,7 +210,7 @@ function smallestFill({ tools }: Kit): Quantity {
  *
  * const lines = measureOutWorking({ amount: qty(2, "tsp"), tools: "us-spoons", rule: "never-over" });
  * console.log(lines.map((line) => line.formula).join("; ")); // n1 * x1; measured - amount; error / amount * 100
- * console.log(lines[0]?.names); // [ 'teaspoon' ]
+ * console.log(lines[0]?.tools); // { '1': 'teaspoon' }
  * ```
  */
 export function measureOutWorking<U extends VolumeUnit | MassUnit>(input: MeasureOutInput<U>): WorkingLine[] {
@@ -226,24 +226,28 @@ export function doseLines(
   const dose = answer.ok ? answer : answer.best;
   if (dose === undefined) return [];
   const { measured, error, errorPercent, rateError } = dose;
-  const { unit } = amount;
+  // A tool is filled whole so many times (n, x), or to a mark (t, m).
   const fills = dose.parts.map(({ tool, count, each }, i) => ({
-    number: i + 1,
+    times: `${each === undefined ? "n" : "t"}${i + 1}`,
+    symbol: `${each === undefined ? "x" : "m"}${i + 1}`,
     count,
     fill: each ?? tool.capacity,
   }));
+  const tools = Object.fromEntries(dose.parts.map(({ tool }, i) => [`${i + 1}`, tool.name]));
   return [
-    ...fills.flatMap(({ number, fill }) => conversionLines(`household.measured.x${number}`, fill, unit)),
+    ...fills.flatMap(({ symbol, fill }) =>
+      conversionLines(`household.measured.${symbol}`, fill, amount.unit).map((line) => ({ ...line, tools })),
+    ),
     {
       id: "household.measured",
-      formula: fills.map(({ number }) => `n${number} * x${number}`).join(" + "),
+      formula: fills.map(({ times, symbol }) => `${times} * ${symbol}`).join(" + "),
       terms: Object.fromEntries(
-        fills.flatMap(({ number, count, fill }) => [
-          [`n${number}`, count],
-          [`x${number}`, { value: inUnit(fill, unit), unit }],
+        fills.flatMap(({ times, symbol, count, fill }) => [
+          [times, count],
+          [symbol, { value: inUnit(fill, amount.unit), unit: amount.unit }],
         ]),
       ),
-      names: dose.parts.map(({ tool }) => tool.name),
+      tools,
       result: measured,
       source: "sum of what the tools hold",
     },

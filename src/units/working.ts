@@ -16,10 +16,10 @@ export interface WorkingLine {
   readonly result: Quantity | number;
   /** Where the formula comes from. */
   readonly source: string;
-  /** What the numbered symbols stand for, such as the tools of a dose: the first name belongs to `n1` and `x1`. */
-  readonly names?: readonly string[];
   /** For a change of unit: the term it was made for, such as `output-rate.strip.used`. */
   readonly about?: string;
+  /** The measuring tools that terms belong to, by the number of their symbols: `{ 1: "tablespoon" }` for `n1` and `x1`. */
+  readonly tools?: Readonly<Record<string, string>>;
 }
 
 /** The line that shows a term's change of unit; none where it is in that unit already. */

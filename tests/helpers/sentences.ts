@@ -52,9 +52,10 @@ function docstringOf(property: ts.Symbol, checker: ts.TypeChecker): string {
 
 /** The sentence that a field is made with; undefined where none can be found. */
 function sentenceOf(field: ts.Expression, checker: ts.TypeChecker): string | undefined {
+  if (ts.isAsExpression(field)) return sentenceOf(field.expression, checker);
   if (ts.isIdentifier(field)) return sentenceOfConstant(field, checker);
-  if (!ts.isCallExpression(field)) return undefined;
-  const [first, , third] = field.arguments;
+  if (!ts.isCallExpression(field) && !ts.isNewExpression(field)) return undefined;
+  const [first, , third] = field.arguments ?? [];
   const builder = field.expression.getText();
   if (builder === "object") return third && literalOf(third);
   if (first === undefined) return undefined;

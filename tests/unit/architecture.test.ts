@@ -12,6 +12,8 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   household: ["area", "swath", "output-rate", "tank-mix"],
   plan: ["area", "swath", "output-rate", "tank-mix", "household"],
   worksheet: ["area", "swath", "output-rate", "tank-mix", "household", "plan"],
+  practice: ["area", "swath", "output-rate", "tank-mix", "household", "plan", "worksheet"],
+  working: ["area", "swath", "output-rate", "tank-mix", "household", "plan"],
   schema: ["area", "swath", "output-rate", "tank-mix", "household", "plan"],
 };
 
@@ -108,11 +110,21 @@ describe("the shape of src", () => {
     const wanted = [
       ".",
       "./area/geodesic",
+      "./worksheet/latex",
       "./package.json",
       ...files,
       ...folders.map((name) => `./${name}`),
     ];
     expect(Object.keys(exports).sort()).toEqual(wanted.sort());
+  });
+
+  it("imports no file that has a way in of its own, so that nobody else carries it", () => {
+    const carried = files.flatMap((file) =>
+      importsOf(file).filter(
+        (path) => /\/(geodesic|latex)\.js$/.test(path) || /\/(practice|working)\/index\.js$/.test(path),
+      ),
+    );
+    expect(carried).toEqual([]);
   });
 
   it("has nothing at the top level but what is meant to be there", () => {
