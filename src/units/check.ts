@@ -85,10 +85,13 @@ function withStep(path: string, step: string | number): string {
  */
 export abstract class Field<T> {
   /** May be left out: `undefined` and `null` mean "not given". */
-  readonly optional: boolean = false;
+  readonly optional: boolean;
 
   /** @param about - what it means, in a sentence or two: docstring, schema and form say the same */
-  constructor(readonly about: string) {}
+  constructor(readonly about: string) {
+    // Not as a field with a value: the CommonJS build takes that for the export of the same name, and writes over it.
+    this.optional = false;
+  }
 
   /** Reads a value that is there: a copy of it, or nothing where a fault was noted. */
   abstract read(input: unknown, check: Check): T | undefined;
