@@ -127,8 +127,8 @@ export function fromUcum(code: string): Unit {
 }
 
 function simpleUnit(code: string): SimpleUnit | undefined {
-  const wanted = code.replace(/^(\d+\.)?([mh]?)l$/, "$1$2L");
-  return simpleUnits().find((unit) => simpleCode(unit) === wanted);
+  const plain = code.replace(/^(\d+\.)?([mh]?)l$/, "$1$2L");
+  return simpleUnits().find((unit) => simpleCode(unit) === plain);
 }
 
 // Without parentheses a factor under the stroke would belong above it, so only then is it taken as one.
