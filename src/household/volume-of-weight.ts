@@ -28,11 +28,15 @@ class BulkDensityField extends QuantityField<Density> {
   }
 }
 
+/* @__NO_SIDE_EFFECTS__ */
+function bulkDensity(sentence: string): BulkDensityField {
+  return new BulkDensityField(sentence, { dimensions: ["density"], range: "positive" });
+}
+
 const WEIGHT: ObjectField<VolumeOfWeightInput> = /* @__PURE__ */ object<VolumeOfWeightInput>({
   mass: quantity("The weight of dry product. More than 0.", "mass"),
-  bulkDensity: /* @__PURE__ */ new BulkDensityField(
+  bulkDensity: bulkDensity(
     "The bulk density of this very product, from its label or from a weighed cup of it. More than 0.",
-    { dimensions: ["density"], range: "positive" },
   ),
 });
 
@@ -80,10 +84,10 @@ export function volumeFilled(
  *
  * @example
  * ```ts
- * import { volumeOfWeightWorking } from "swath-to-spoon/household";
  * import { qty } from "swath-to-spoon/units";
+ * import { volumeOfWeight } from "swath-to-spoon/working";
  *
- * const lines = volumeOfWeightWorking({ mass: qty(12, "g"), bulkDensity: qty(0.6, "g/mL") });
+ * const lines = volumeOfWeight({ mass: qty(12, "g"), bulkDensity: qty(0.6, "g/mL") });
  * console.log(lines[0]?.formula); // mass / density
  * ```
  */

@@ -5,6 +5,7 @@ import type { Measurement } from "../output-rate/measurement.js";
 import { type Carrier, carrierFor } from "../tank-mix/carrier.js";
 import { type ProductAmount, productAmount } from "../tank-mix/product.js";
 import { checkedList, checkedObject } from "../units/guard.js";
+import { refusal } from "../units/message.js";
 import { orderOf, sumOf } from "../units/quantity.js";
 import type { VolumeRate } from "../units/types.js";
 import type { PlanInput, Product } from "./input.js";
@@ -88,14 +89,33 @@ function checkedProducts(products: readonly Product[]): readonly Product[] {
     if (typeof name !== "string" || name.trim() === "") {
       throw new SprayMathError("missing", path, `Given ${shown(name)}; wanted the product's name.`);
     }
-    if (names.has(name)) {
+    if (names.has(sameName(name))) {
       throw new SprayMathError(
         "conflict",
         path,
         `Given ${shown(name)} a second time; wanted one entry a product.`,
       );
     }
-    names.add(name);
+    names.add(sameName(name));
+    refuseContradiction(product, `products[${i}].soFar.rate`);
   }
   return products;
+}
+
+// No applications and some product used already can't both be true, and each is believed somewhere.
+function refuseContradiction({ soFar }: Product, path: string): void {
+  if (soFar?.applications !== 0 || soFar.rate === undefined || soFar.rate === null) return;
+  const used = (soFar.rate as { readonly value?: unknown }).value;
+  if (used === 0) return;
+  throw refusal(
+    "conflict",
+    "used-without-application",
+    path,
+    "You entered no applications so far this season but some product used. Correct one of them.",
+  );
+}
+
+// "Product A" and "product a " on one sheet are one product to whoever reads it.
+function sameName(name: string): string {
+  return name.trim().replace(/\s+/g, " ").toLowerCase();
 }

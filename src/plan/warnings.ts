@@ -19,6 +19,10 @@ export type WarningCode =
   | "lines-uncharged"
   | "calibration-stale"
   | "calibration-old"
+  | "calibration-age-unknown"
+  | "reserve-large"
+  | "lines-large"
+  | "strength-unusual"
   | "mix-over-tank"
   | "last-load-small"
   | "water-without-product"
@@ -47,5 +51,6 @@ export function inTimes(times: number): string {
 
 /** A quantity in the message of a warning: rounded for reading, with the unit as the trade spells it. */
 export function told({ value, unit }: Quantity): string {
-  return `${Number(value.toPrecision(4))} ${describeUnit(unit).symbol}`;
+  const { symbol } = describeUnit(unit);
+  return `${Number(value.toPrecision(4))}${symbol === "%" ? "" : " "}${symbol}`;
 }
