@@ -1,6 +1,7 @@
 import { SprayMathError, within } from "../errors.js";
 import { checkedCount, checkedList, checkedObject, inUnit, unitsWith } from "../units/guard.js";
 import type { GivenTerm } from "../units/lines.js";
+import { formulaLines } from "../units/lines.js";
 import { unitsLike } from "../units/systems.js";
 import type {
   Length,
@@ -22,7 +23,6 @@ import type { WorkingLine } from "../units/working.js";
 import { amountKind } from "./amount.js";
 import { toldIn, totalOf } from "./result.js";
 import { speedFrom, type TimedDistance } from "./speed.js";
-import { toldLines } from "./told-lines.js";
 
 /**
  * What each nozzle put out in one time, standing still.
@@ -122,7 +122,7 @@ export function catchRateWorking(input: CatchInput<Volume> | CatchInput<Mass>): 
     : ["total / (time * speed * rows * width)", { speed: [speed, `${length}/${time.unit}`] }];
   return [
     ...totalLines(input.catches, total),
-    ...toldLines(
+    ...formulaLines(
       {
         id: "output-rate.catch",
         formula,
@@ -138,7 +138,7 @@ export function catchRateWorking(input: CatchInput<Volume> | CatchInput<Mass>): 
 
 function totalLines(catches: readonly Quantity[], total: Quantity): WorkingLine[] {
   const symbols = catches.map((_, at) => `x${at + 1}`);
-  return toldLines({
+  return formulaLines({
     id: "output-rate.catch-total",
     formula: symbols.join(" + "),
     terms: Object.fromEntries(

@@ -1,9 +1,9 @@
 import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { formulaLines } from "../units/lines.js";
 import type { Density, Flow, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { flowOrRate } from "./amount.js";
 import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
 
 /** A liquid's density, and the water's that it is compared with. */
 export interface Densities {
@@ -58,7 +58,7 @@ export function densityFactor(densities: Densities): number {
 export function densityFactorWorking(densities: Densities): WorkingLine[] {
   const result = densityFactor(densities);
   const { density, waterDensity } = densities;
-  return toldLines({
+  return formulaLines({
     id: "output-rate.density-factor",
     formula: "sqrt(density / waterDensity)",
     terms: { density: [density, density.unit], waterDensity: [waterDensity, density.unit] },
@@ -129,7 +129,7 @@ export function waterForSolutionWorking(
   const result = waterForSolution(input as WaterForSolutionInput<Flow>);
   return [
     ...densityFactorWorking(input),
-    ...toldLines({
+    ...formulaLines({
       id: "output-rate.water-for-solution",
       formula: "solution * factor",
       terms: { solution: [input.solution, input.solution.unit], factor: densityFactor(input) },
@@ -200,7 +200,7 @@ export function solutionForWaterWorking(
   const result = solutionForWater(input as SolutionForWaterInput<Flow>);
   return [
     ...densityFactorWorking(input),
-    ...toldLines({
+    ...formulaLines({
       id: "output-rate.solution-for-water",
       formula: "water / factor",
       terms: { water: [input.water, input.water.unit], factor: densityFactor(input) },

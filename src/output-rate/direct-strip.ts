@@ -1,4 +1,5 @@
 import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { formulaLines } from "../units/lines.js";
 import { resolveUnit } from "../units/resolve.js";
 import { unitsLike } from "../units/systems.js";
 import type {
@@ -15,7 +16,6 @@ import type {
 } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
 
 /** Two units that are to read alike: so many of the one caught mean as many of the other applied. */
 export interface ReadingPair {
@@ -121,7 +121,7 @@ export function directStripDistanceWorking(input: DirectStripInput): WorkingLine
   const { area, length } = checkedStrip(input);
   return [
     ...areaLines(input, area.unit),
-    ...toldLines({
+    ...formulaLines({
       id: "output-rate.direct-strip",
       formula: "area / width",
       terms: { area: [area, area.unit], width: [input.width, length] },
@@ -181,7 +181,7 @@ export function directStripRate(reading: DirectReading): VolumeRate {
 export function directStripRateWorking(reading: DirectReading): WorkingLine[] {
   const result = directStripRate(reading);
   const { caught, catchUnit, rateUnit } = reading;
-  return toldLines({
+  return formulaLines({
     id: "output-rate.direct-strip-rate",
     formula: "caught * reading",
     terms: { caught: [caught, catchUnit], reading: [{ value: 1, unit: rateUnit }, rateUnit] },
@@ -202,7 +202,7 @@ function checkedPair(pair: ReadingPair): { top: Unit; area: Quantity<AreaUnit> }
 
 function areaLines(pair: ReadingPair, told: AreaUnit): WorkingLine[] {
   const { top, area } = checkedPair(pair);
-  return toldLines(
+  return formulaLines(
     {
       id: "output-rate.direct-strip-area",
       formula: "caught / rate",

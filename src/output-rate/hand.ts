@@ -1,10 +1,10 @@
 import { SprayMathError } from "../errors.js";
 import { areaIn, checkedCount, checkedObject, inUnit, unitsWith } from "../units/guard.js";
 import type { GivenTerm } from "../units/lines.js";
+import { formulaLines } from "../units/lines.js";
 import type { Length, Measured, Quantity, TreatedArea, Unit, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
 import type { RowRates } from "./tree-row.js";
 
 /** What was used on a plot, on a length of row, or on a number of plants: exactly one of the three. */
@@ -99,7 +99,7 @@ export function handRateWorking(input: HandInput): WorkingLine[] {
   return Object.entries(rates).flatMap(([name, { direct, told }]) => {
     const formula = (FORMULAS[on] as Record<string, string>)[name] as string;
     const symbols = formula.match(/\w+/g) as string[];
-    return toldLines(
+    return formulaLines(
       {
         id: `output-rate.hand-${name === "perArea" ? "area" : name === "perLength" ? "length" : "plant"}`,
         formula,

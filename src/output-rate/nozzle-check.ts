@@ -1,6 +1,7 @@
 import { SprayMathError } from "../errors.js";
 import { decided, moreThan } from "../units/decide.js";
 import { checkedChoice, checkedObject, inUnit } from "../units/guard.js";
+import { formulaLines } from "../units/lines.js";
 import type {
   Flow,
   Fraction,
@@ -20,7 +21,6 @@ import { type Catches, type CatchInput, catchRate, checkedCatches } from "./catc
 import { toldIn, totalOf } from "./result.js";
 import type { TimedDistance } from "./speed.js";
 import { spreadLines, standardDeviation } from "./strip-runs.js";
-import { toldLines } from "./told-lines.js";
 
 /**
  * What each nozzle is held against. Handbooks differ, so the choice is the caller's and the result names it.
@@ -196,7 +196,7 @@ export function checkNozzlesWorking(input: NozzleCheckInput<Volume> | NozzleChec
   const symbols = values.map((_, at) => `x${at + 1}`);
   return [
     ...values.flatMap((value, at) =>
-      toldLines({
+      formulaLines({
         id: "output-rate.nozzle-flow",
         formula: "caught / time",
         terms: { caught: [input.catches[at] as Quantity, first], time: [input.time, input.time.unit] },
@@ -204,7 +204,7 @@ export function checkNozzlesWorking(input: NozzleCheckInput<Volume> | NozzleChec
         source: "definition of a flow",
       }),
     ),
-    ...toldLines({
+    ...formulaLines({
       id: "output-rate.nozzle-mean",
       formula: `(${symbols.join(" + ")}) / n`,
       terms: {
@@ -217,7 +217,7 @@ export function checkNozzlesWorking(input: NozzleCheckInput<Volume> | NozzleChec
       source: "definition of a mean",
     }),
     ...values.flatMap((value, at) =>
-      toldLines({
+      formulaLines({
         id: "output-rate.nozzle-deviation",
         formula: "100 * (flow - reference) / reference",
         terms: { flow: [flow(value), unit], reference: [flow(reference(at)), unit] },

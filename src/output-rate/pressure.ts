@@ -1,11 +1,11 @@
 import { SprayMathError } from "../errors.js";
 import { moreThan } from "../units/decide.js";
 import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { formulaLines } from "../units/lines.js";
 import type { Flow, Pressure, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { flowOrRate } from "./amount.js";
 import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
 
 /** The pressures that a nozzle is made for, both ends included. */
 export interface PressureRange {
@@ -110,7 +110,7 @@ export function outputAtPressureWorking(
 ): WorkingLine[] {
   const result = outputAtPressure(input as OutputAtPressureInput<Flow>).output;
   const { output, pressure, newPressure } = input;
-  return toldLines({
+  return formulaLines({
     id: "output-rate.output-at-pressure",
     formula: "output * sqrt(newPressure / pressure)",
     terms: {
@@ -200,7 +200,7 @@ export function pressureForOutputWorking(
 ): WorkingLine[] {
   const result = pressureForOutput(input).pressure;
   const { output, pressure, wanted } = input;
-  return toldLines({
+  return formulaLines({
     id: "output-rate.pressure-for-output",
     formula: "pressure * (wanted / output)^2",
     terms: {

@@ -1,8 +1,8 @@
 import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { formulaLines } from "../units/lines.js";
 import type { Speed, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
 
 /** A rate that is known at one speed, and another speed. */
 export interface RateAtSpeedInput {
@@ -61,7 +61,7 @@ export function rateAtSpeed(input: RateAtSpeedInput): VolumeRate {
 export function rateAtSpeedWorking(input: RateAtSpeedInput): WorkingLine[] {
   const result = rateAtSpeed(input);
   const { rate, speed, newSpeed } = input;
-  return toldLines({
+  return formulaLines({
     id: "output-rate.rate-at-speed",
     formula: "rate * speed / newSpeed",
     terms: { rate: [rate, rate.unit], speed: [speed, speed.unit], newSpeed: [newSpeed, speed.unit] },

@@ -1,5 +1,6 @@
 import { SprayMathError } from "../errors.js";
 import { checkedObject, inUnit } from "../units/guard.js";
+import { formulaLines } from "../units/lines.js";
 import { resolveUnit } from "../units/resolve.js";
 import { unitsLike } from "../units/systems.js";
 import type {
@@ -14,7 +15,6 @@ import type {
 } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
 
 /** The four amounts that belong together: any three give the fourth. */
 export interface OutputTerms {
@@ -108,7 +108,7 @@ export function solveOutputWorking(input: SolveInput): WorkingLine[] {
   solveOutput(input);
   const { found, units, result, told } = checkedOutput(input);
   const given = NAMES.filter((name) => name !== found);
-  return toldLines(
+  return formulaLines(
     {
       id: `output-rate.solve-${found}`,
       formula: FORMULAS[found],

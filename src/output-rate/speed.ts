@@ -1,10 +1,10 @@
 import { within } from "../errors.js";
 import { checkedList, checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { formulaLines } from "../units/lines.js";
 import { sum } from "../units/quantity.js";
 import type { Length, Measured, Speed, Time } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
 
 /** A timed distance. */
 export interface TimedDistance {
@@ -55,7 +55,7 @@ export function speedFrom(pass: TimedDistance): Speed {
 export function speedFromWorking(pass: TimedDistance): WorkingLine[] {
   const result = speedFrom(pass);
   const { length } = checkedPass(pass);
-  return toldLines({
+  return formulaLines({
     id: "output-rate.speed",
     formula: "distance / time",
     terms: { distance: [pass.distance, length], time: [pass.time, "h"] },
@@ -121,7 +121,7 @@ export function timeFor(input: DistanceAtSpeed): Time {
 export function timeForWorking(input: DistanceAtSpeed): WorkingLine[] {
   const { length, speed, hours } = checkedDistance(input);
   toldIn(hours, "s");
-  return toldLines(
+  return formulaLines(
     {
       id: "output-rate.time-for",
       formula: "distance / speed",
@@ -196,7 +196,7 @@ export function averageSpeedWorking(input: TimedPasses): WorkingLine[] {
   const whole = total(input);
   const added = (of: "distance" | "time"): WorkingLine[] => {
     const symbols = input.passes.map((_, at) => `x${at + 1}`);
-    return toldLines({
+    return formulaLines({
       id: `output-rate.average-speed-${of}`,
       formula: symbols.join(" + "),
       terms: Object.fromEntries(

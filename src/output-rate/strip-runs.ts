@@ -2,11 +2,11 @@ import { SprayMathError, within } from "../errors.js";
 import { convertValue } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { checkedList, checkedObject, inUnit } from "../units/guard.js";
+import { formulaLines } from "../units/lines.js";
 import type { Fraction, Mass, MassRate, Quantity, Unit, Volume, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { toldIn, totalOf } from "./result.js";
 import { type StripRun, stripRate, stripRateWorking } from "./strip.js";
-import { toldLines } from "./told-lines.js";
 
 /**
  * Several runs over a test strip.
@@ -139,7 +139,7 @@ export function stripRunsWorking(input: StripRunsInput<Volume> | StripRunsInput<
   const symbols = told.map((_, at) => `x${at + 1}`);
   return [
     ...input.runs.flatMap((run) => stripRateWorking(run)),
-    ...toldLines({
+    ...formulaLines({
       id: "output-rate.strip-runs",
       formula: `(${symbols.join(" + ")}) / n`,
       terms: {

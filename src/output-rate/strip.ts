@@ -1,4 +1,5 @@
 import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { formulaLines } from "../units/lines.js";
 import type {
   Length,
   Mass,
@@ -14,7 +15,6 @@ import type {
 import type { WorkingLine } from "../units/working.js";
 import { amountKind } from "./amount.js";
 import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
 
 /**
  * What was measured in one run over a test strip.
@@ -77,7 +77,7 @@ export function stripRate(run: StripRun<Volume> | StripRun<Mass>): VolumeRate | 
 export function stripRateWorking(run: StripRun<Volume> | StripRun<Mass>): WorkingLine[] {
   stripRate(run);
   const { length, rate, told } = checkedRun(run);
-  return toldLines(
+  return formulaLines(
     {
       id: "output-rate.strip",
       formula: "used / (swath * distance)",

@@ -1,8 +1,8 @@
 import { moreThan } from "../units/decide.js";
 import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { formulaLines } from "../units/lines.js";
 import type { Fraction, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { toldLines } from "./told-lines.js";
 
 /** A measured rate and the one that is wanted. */
 export interface TargetCheckInput {
@@ -79,7 +79,7 @@ export function checkAgainstTarget(input: TargetCheckInput): TargetCheck {
 export function checkAgainstTargetWorking(input: TargetCheckInput): WorkingLine[] {
   const result = checkAgainstTarget(input).deviation;
   const { rate, target } = input;
-  return toldLines({
+  return formulaLines({
     id: "output-rate.target-check",
     formula: "100 * (rate - target) / target",
     terms: { rate: [rate, target.unit], target: [target, target.unit] },

@@ -1,8 +1,8 @@
 import { checkedCount, checkedNumber, checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { formulaLines } from "../units/lines.js";
 import type { Length, Measured, Volume, VolumePerLength, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
 
 /** One spray of a row, told in each of the ways that labels and growers use. */
 export interface RowRates {
@@ -83,7 +83,7 @@ export function treeRowRateWorking(input: TreeRowInput): WorkingLine[] {
   const row = { used: [used, used.unit], sides: sides, rowLength: [rowLength, told.length] } as const;
   const source = "definition of a rate per area";
   return [
-    ...toldLines(
+    ...formulaLines(
       {
         id: "output-rate.tree-row-length",
         formula: "used * 2 / (sides * rowLength)",
@@ -94,7 +94,7 @@ export function treeRowRateWorking(input: TreeRowInput): WorkingLine[] {
       told.perLength,
     ),
     ...(perPlant && plantSpacing
-      ? toldLines(
+      ? formulaLines(
           {
             id: "output-rate.tree-row-plant",
             formula: "used * 2 * plantSpacing / (sides * rowLength)",
@@ -105,7 +105,7 @@ export function treeRowRateWorking(input: TreeRowInput): WorkingLine[] {
           told.smallVolume,
         )
       : []),
-    ...toldLines(
+    ...formulaLines(
       {
         id: "output-rate.tree-row",
         formula: "used * 2 / (sides * rowLength * rowSpacing)",

@@ -1,10 +1,10 @@
 import { SprayMathError } from "../errors.js";
+import { formulaLines } from "../units/lines.js";
 import type { Fraction, Quantity, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { type Calibration, measurementOf, rateOf } from "./calibration.js";
 import { type Reading, readingsOf } from "./readings.js";
 import { stripRuns } from "./strip-runs.js";
-import { toldLines } from "./told-lines.js";
 
 /** One measurement's part in the uncertainty of a rate. */
 export interface UncertaintyShare {
@@ -180,7 +180,7 @@ function partLines({ name, part, readings = [], scatter }: Part): WorkingLine[] 
     ...readings.flatMap(({ value: { resolution, unit }, uncertainty }): WorkingLine[] =>
       resolution === undefined
         ? []
-        : toldLines({
+        : formulaLines({
             id: "output-rate.resolution",
             formula: "resolution / sqrt(12)",
             terms: { resolution: [resolution, unit] },

@@ -1,6 +1,7 @@
 import { SprayMathError, within } from "../errors.js";
 import { moreThan } from "../units/decide.js";
 import { checkedNumber, checkedObject } from "../units/guard.js";
+import { formulaLines } from "../units/lines.js";
 import { compare, ratio } from "../units/quantity.js";
 import type { Density, Fraction, Length, Pressure, Quantity, Speed, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
@@ -15,7 +16,6 @@ import {
   readCalibrationRecord,
 } from "./record.js";
 import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
 
 /** How things are on the day of spraying. */
 export interface TodaysConditions {
@@ -135,7 +135,7 @@ export function whatChangedWorking(record: CalibrationRecord, today: TodaysCondi
   return [
     ...computed.flatMap(({ what, before, now, factor }) => {
       const { unit } = before as Quantity;
-      return toldLines({
+      return formulaLines({
         id: `output-rate.changed-${what}`,
         formula: FORMULAS[what as keyof typeof FORMULAS],
         terms: { before: [before as Quantity, unit], now: [now as Quantity, unit] },
