@@ -4,6 +4,14 @@ export {
   rateOf,
   rateOfWorking,
 } from "./calibration.js";
+export {
+  type CalibrationConditions,
+  type CalibrationRecord,
+  type CalibrationRecordInput,
+  type ConditionName,
+  calibrationRecord,
+  readCalibrationRecord,
+} from "./calibration-record.js";
 export { type Catches, type CatchInput, catchRate, catchRateWorking } from "./catch.js";
 export {
   type Densities,
@@ -27,7 +35,7 @@ export {
   directStripRateWorking,
   type ReadingPair,
 } from "./direct-strip.js";
-export { type HandInput, handRate, handRateWorking } from "./hand.js";
+export { type HandSprayInput, handSprayRates, handSprayRatesWorking } from "./hand-spray.js";
 export type {
   CatchMeasurement,
   DirectStripMeasurement,
@@ -63,20 +71,12 @@ export {
 } from "./pressure.js";
 export { type RateAtSpeedInput, rateAtSpeed, rateAtSpeedWorking } from "./rate-at-speed.js";
 export {
-  type CalibrationConditions,
-  type CalibrationRecord,
-  type CalibrationRecordInput,
-  type ConditionName,
-  calibrationRecord,
-  readCalibrationRecord,
-} from "./record.js";
-export {
   type OutputTerms,
   type SolvedOutput,
   type SolveInput,
   solveOutput,
   solveOutputWorking,
-} from "./solve.js";
+} from "./solve-output.js";
 export {
   averageSpeed,
   averageSpeedWorking,

@@ -1,5 +1,6 @@
 import { SprayMathError, shown } from "../errors.js";
-import { checkedDate } from "../output-rate/record.js";
+import { checked } from "../units/check.js";
+import { date } from "../units/date-field.js";
 import { checkedCount, checkedNumber } from "../units/guard.js";
 import type { Mass, TreatedArea, Volume } from "../units/types.js";
 import type { Product } from "./input.js";
@@ -122,6 +123,7 @@ export function applicationRecord(
 }
 
 const HOUR = 3_600_000;
+const DAY = date("The day of a local time.");
 
 // Local times are counted as if there were no daylight saving: the clock's hour may be off by one across a change, and
 // the wait in hours is what the label asks for.
@@ -138,7 +140,7 @@ function checkedTime(text: string, path: string): number {
       `Given ${shown(text)}; wanted a local time such as 2026-05-02T09:30.`,
     );
   }
-  checkedDate(match[1] as string, path);
+  checked(match[1], DAY, path);
   return Date.parse(`${text}:00Z`);
 }
 

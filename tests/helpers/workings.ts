@@ -181,15 +181,15 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
   directStripDistanceWorking: [rates.directStripDistanceWorking({ ...pair, width: qty(50, "cm") })],
   directStripRateWorking: [rates.directStripRateWorking({ ...pair, caught: qty(450, "mL") })],
   treeRowRateWorking: [rates.treeRowRateWorking(row)],
-  handRateWorking: [
-    rates.handRateWorking({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }),
-    rates.handRateWorking({
+  handSprayRatesWorking: [
+    rates.handSprayRatesWorking({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }),
+    rates.handSprayRatesWorking({
       used: qty(1, "gal"),
       rowLength: qty(60, "ft"),
       plantSpacing: qty(1, "m"),
       rowSpacing: qty(8, "ft"),
     }),
-    rates.handRateWorking({ used: qty(4, "L"), plants: 20, plantSpacing: m, rowSpacing: ft }),
+    rates.handSprayRatesWorking({ used: qty(4, "L"), plants: 20, plantSpacing: m, rowSpacing: ft }),
   ],
   solveOutputWorking: [noRate, noFlow, noSpeed, noWidth].map((input) =>
     rates.solveOutputWorking(input as never),

@@ -6,7 +6,7 @@ import {
   directStripArea,
   directStripDistance,
   directStripRate,
-  handRate,
+  handSprayRates,
   pressureForOutput,
   rateAtSpeed,
   solveOutput,
@@ -134,11 +134,11 @@ describe("output-rate, against exact rational arithmetic", () => {
             both.perPlant as Quantity,
             perLength.times(Rational.of(2)).times(exact(plantSpacing)),
           );
-          const hand = handRate({ used, plants: count, plantSpacing, rowSpacing });
+          const hand = handSprayRates({ used, plants: count, plantSpacing, rowSpacing });
           const perPlant = exact(used).over(Rational.of(count));
-          expectRight("handRate, per plant", hand.perPlant as Quantity, perPlant);
+          expectRight("handSprayRates, per plant", hand.perPlant as Quantity, perPlant);
           expectRight(
-            "handRate, per area",
+            "handSprayRates, per area",
             hand.perArea as Quantity,
             perPlant.over(exact(plantSpacing).times(exact(rowSpacing))),
           );

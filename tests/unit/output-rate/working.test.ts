@@ -113,19 +113,19 @@ const workings = (): [string, WorkingLine[], Quantity | number][] => [
   ],
   ["treeRowRate", rates.treeRowRateWorking(row), rates.treeRowRate(row).perArea],
   [
-    "handRate on a plot",
-    rates.handRateWorking({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }),
-    rates.handRate({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }).perArea as Quantity,
+    "handSprayRates on a plot",
+    rates.handSprayRatesWorking({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }),
+    rates.handSprayRates({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }).perArea as Quantity,
   ],
   [
-    "handRate on a row",
-    rates.handRateWorking({
+    "handSprayRates on a row",
+    rates.handSprayRatesWorking({
       used: qty(1, "gal"),
       rowLength: qty(60, "ft"),
       plantSpacing: qty(1, "m"),
       rowSpacing: qty(8, "ft"),
     }),
-    rates.handRate({ used: qty(1, "gal"), rowLength: qty(60, "ft"), rowSpacing: qty(8, "ft") })
+    rates.handSprayRates({ used: qty(1, "gal"), rowLength: qty(60, "ft"), rowSpacing: qty(8, "ft") })
       .perArea as Quantity,
   ],
   ...[noRate, noFlow, noSpeed, noWidth].map((input): [string, WorkingLine[], Quantity] => {
