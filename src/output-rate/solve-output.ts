@@ -87,8 +87,8 @@ function oneIsLeftOut(given: Partial<OutputTerms>, check: Check): void {
       "missing",
       "three-needed",
       "",
-      "Enter three of these: {choices}. The fourth is worked out from them.",
-      { choices: NAMES, missing },
+      "Missing: {missing}. Leave out only the one to be worked out.",
+      { missing, choices: NAMES },
     );
 }
 

@@ -1,4 +1,9 @@
-import { directStripArea, directStripDistance, handSprayRates, stripRate } from "../../src/output-rate/index.ts";
+import {
+  directStripArea,
+  directStripDistance,
+  handSprayRates,
+  stripRate,
+} from "../../src/output-rate/index.ts";
 import { type Length, qty, ratio, scale, sum, valueIn } from "../../src/units/index.ts";
 import cases from "./cases.json" with { type: "json" };
 import { agrees, type HandbookCase, publicationErrs, topic } from "./harness.ts";

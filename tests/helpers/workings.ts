@@ -195,7 +195,7 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
     rates.solveOutputWorking(input as never),
   ),
   outputAtPressureWorking: [rates.outputAtPressureWorking({ ...pressed, newPressure: qty(2, "bar") })],
-  pressureForOutputWorking: [rates.pressureForOutputWorking({ ...pressed, wanted: qty(1, "L/min") })],
+  pressureForOutputWorking: [rates.pressureForOutputWorking({ ...pressed, newOutput: qty(1, "L/min") })],
   densityFactorWorking: [rates.densityFactorWorking(densities)],
   waterForSolutionWorking: [rates.waterForSolutionWorking({ solution: qty(20, "gal/ac"), ...densities })],
   solutionForWaterWorking: [rates.solutionForWaterWorking({ water: qty(0.2, "gal/min"), ...densities })],

@@ -27,7 +27,7 @@ export interface OutputRateLines {
   "output-rate.solve-speed": "flow" | "rate" | "width";
   "output-rate.solve-width": "flow" | "rate" | "speed";
   "output-rate.output-at-pressure": "output" | "newPressure" | "pressure";
-  "output-rate.pressure-for-output": "pressure" | "wanted" | "output";
+  "output-rate.pressure-for-output": "pressure" | "newOutput" | "output";
   "output-rate.density-factor": "density" | "waterDensity";
   "output-rate.water-for-solution": "solution" | "factor";
   "output-rate.solution-for-water": "water" | "factor";
@@ -176,9 +176,9 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = {
     newPressure: "new pressure",
     pressure: "old pressure",
   }),
-  "output-rate.pressure-for-output": words("pressure for the output wanted", {
+  "output-rate.pressure-for-output": words("pressure for the output aimed at", {
     pressure: "pressure now",
-    wanted: "output wanted",
+    newOutput: "output aimed at",
     output: "output now",
   }),
   "output-rate.density-factor": words(DENSITY_FACTOR, {
@@ -209,7 +209,7 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = {
   }),
   "output-rate.target-check": words("how far the rate is off", {
     rate: "rate measured",
-    target: "rate wanted",
+    target: "rate aimed at",
   }),
   "output-rate.resolution": words("standard uncertainty of a reading", {
     resolution: "smallest step that can be read",

@@ -178,11 +178,11 @@ describe("output-rate, against exact rational arithmetic", () => {
 
   it("gives the pressure for an output within 8 ulp", () => {
     fc.assert(
-      fc.property(amounts<"psi">("pressure"), flow, flow, (pressure, output, wanted) => {
-        const times = exact(wanted).over(exact(output));
+      fc.property(amounts<"psi">("pressure"), flow, flow, (pressure, output, newOutput) => {
+        const times = exact(newOutput).over(exact(output));
         expectRight(
           "pressureForOutput",
-          pressureForOutput({ pressure, output, wanted }).pressure,
+          pressureForOutput({ pressure, output, newOutput }).pressure,
           exact(pressure).times(times).times(times),
         );
       }),

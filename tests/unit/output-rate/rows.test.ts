@@ -46,8 +46,8 @@ describe("treeRowRate", () => {
   ]);
 
   it("refuses a row of three sides, or of none", () => {
-    expectRefused(() => treeRowRate({ ...row, sides: 3 } as never), "out-of-range", "sides");
-    expectRefused(() => treeRowRate({ ...row, sides: 0 } as never), "out-of-range", "sides");
+    expectRefused(() => treeRowRate({ ...row, sides: 3 } as never), "unknown-choice", "sides", "1, 2");
+    expectRefused(() => treeRowRate({ ...row, sides: 0 } as never), "unknown-choice", "sides");
     expectRefused(() => treeRowRate({ ...row, used: qty(1, "kg") } as never), "wrong-dimension", "used");
   });
 });
@@ -79,13 +79,28 @@ describe("handSprayRates", () => {
     ).toEqual(["perPlant", "perLength"]);
   });
 
-  refusesMisuse("handSprayRates on plants", handSprayRates, plants, ["used", "plants", "plantSpacing", "rowSpacing"]);
-  refusesMisuse("handSprayRates on a row", handSprayRates, hedge, ["used", "rowLength", "plantSpacing", "rowSpacing"]);
+  refusesMisuse("handSprayRates on plants", handSprayRates, plants, [
+    "used",
+    "plants",
+    "plantSpacing",
+    "rowSpacing",
+  ]);
+  refusesMisuse("handSprayRates on a row", handSprayRates, hedge, [
+    "used",
+    "rowLength",
+    "plantSpacing",
+    "rowSpacing",
+  ]);
   refusesMisuse("handSprayRates on a plot", handSprayRates, plot, ["used", "area"]);
 
   it("refuses to guess what the spray was used on, and two of them", () => {
-    expectRefused(() => handSprayRates({ used: qty(4, "L") }), "missing", "", "area, rowLength or plants");
-    expectRefused(() => handSprayRates({ ...plants, rowLength: qty(9, "m") }), "conflict", "plants", "rowLength");
+    expectRefused(() => handSprayRates({ used: qty(4, "L") }), "missing", "", "area, rowLength, plants");
+    expectRefused(
+      () => handSprayRates({ ...plants, rowLength: qty(9, "m") }),
+      "conflict",
+      "plants",
+      "rowLength",
+    );
   });
 
   it("refuses ground area for treated area, and half a plant", () => {

@@ -115,7 +115,8 @@ const workings = (): [string, WorkingLine[], Quantity | number][] => [
   [
     "handSprayRates on a plot",
     rates.handSprayRatesWorking({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }),
-    rates.handSprayRates({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }).perArea as Quantity,
+    rates.handSprayRates({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } })
+      .perArea as Quantity,
   ],
   [
     "handSprayRates on a row",
@@ -139,8 +140,8 @@ const workings = (): [string, WorkingLine[], Quantity | number][] => [
   ],
   [
     "pressureForOutput",
-    rates.pressureForOutputWorking({ ...pressed, wanted: qty(1, "L/min") }),
-    rates.pressureForOutput({ ...pressed, wanted: qty(1, "L/min") }).pressure,
+    rates.pressureForOutputWorking({ ...pressed, newOutput: qty(1, "L/min") }),
+    rates.pressureForOutput({ ...pressed, newOutput: qty(1, "L/min") }).pressure,
   ],
   ["densityFactor", rates.densityFactorWorking(densities), rates.densityFactor(densities)],
   [
