@@ -89,7 +89,7 @@ export interface CalibrationRecordInput {
   readonly conditions?: CalibrationConditions;
 }
 
-const RECORD_INPUT: ObjectField<CalibrationRecordInput> = object<CalibrationRecordInput>({
+const RECORD_INPUT = object<CalibrationRecordInput>({
   date: date("The day of the measurement, as year-month-day: 2025-04-12."),
   measurement: about("What was measured.", MEASUREMENT),
   conditions: optional(

@@ -1,6 +1,6 @@
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
-import { type ObjectField, object } from "../units/fields.js";
+import { object } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { positive, positiveIn } from "../units/result.js";
@@ -15,7 +15,7 @@ export interface Densities {
   readonly waterDensity: Density;
 }
 
-const DENSITIES: ObjectField<Densities> = object<Densities>({
+const DENSITIES = object<Densities>({
   density: quantity(
     "The density of what will be sprayed, from its label or a weighed measure. More than 0.",
     "density",
@@ -93,9 +93,7 @@ export interface WaterForSolutionInput<Q extends Flow | VolumeRate> extends Dens
   readonly solution: Q;
 }
 
-const SOLUTION: ObjectField<WaterForSolutionInput<Flow | VolumeRate>> = object<
-  WaterForSolutionInput<Flow | VolumeRate>
->({
+const SOLUTION = object<WaterForSolutionInput<Flow | VolumeRate>>({
   ...DENSITIES.fields,
   solution: quantity("The flow or rate that the solution is to go out at. More than 0.", [
     "flow",
@@ -178,9 +176,7 @@ export interface SolutionForWaterInput<Q extends Flow | VolumeRate> extends Dens
   readonly water: Q;
 }
 
-const WATER: ObjectField<SolutionForWaterInput<Flow | VolumeRate>> = object<
-  SolutionForWaterInput<Flow | VolumeRate>
->({
+const WATER = object<SolutionForWaterInput<Flow | VolumeRate>>({
   ...DENSITIES.fields,
   water: quantity("The flow or rate that was measured with water. More than 0.", ["flow", "volumeRate"]),
 });

@@ -28,7 +28,7 @@ export interface ReadingPair {
   readonly rateUnit: VolumeRateUnit;
 }
 
-const PAIR: ObjectField<ReadingPair> = object<ReadingPair>({
+const PAIR = object<ReadingPair>({
   catchUnit: unitOf("The unit that the catch is read in, such as fl oz.", "volume"),
   rateUnit: unitOf("The unit that the rate is read in, such as gal/ac.", "volumeRate"),
 });
@@ -39,7 +39,7 @@ export interface DirectStripInput extends ReadingPair {
   readonly width: Length;
 }
 
-const LAYOUT: ObjectField<DirectStripInput> = object<DirectStripInput>({
+const LAYOUT = object<DirectStripInput>({
   ...PAIR.fields,
   width: quantity("The nozzle spacing, band width or row width. More than 0.", "length"),
 });

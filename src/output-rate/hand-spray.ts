@@ -7,7 +7,6 @@ import {
   type EitherField,
   either,
   type FieldsOf,
-  type ObjectField,
   object,
   optional,
 } from "../units/fields.js";
@@ -39,7 +38,7 @@ export interface HandSprayInput {
 type On = "area" | "rowLength" | "plants";
 type OnOne<K extends On> = Omit<HandSprayInput, On> & Required<Pick<HandSprayInput, K>>;
 
-const COMMON: ObjectField<Omit<HandSprayInput, On>> = object<Omit<HandSprayInput, On>>({
+const COMMON = object<Omit<HandSprayInput, On>>({
   used: measured(
     "What was used until the foliage was wet, or over the time the plot took. More than 0.",
     "volume",
@@ -86,7 +85,7 @@ export function handSpray<T extends HandSprayInput>(
   return either<T>(sentence, options, byGiven([["area"], ["rowLength"], ["plants"]]));
 }
 
-const HAND_SPRAY: EitherField<HandSprayInput> = handSpray("A hand-held spray.", {});
+const HAND_SPRAY = handSpray<HandSprayInput>("A hand-held spray.", {});
 
 /**
  * The rate of a hand-held sprayer used until the foliage is wet: per area, per length of row and per plant, as far as

@@ -3,7 +3,7 @@ import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { decided, moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
-import { about, choice, count, type ObjectField, object, optional } from "../units/fields.js";
+import { about, choice, count, object, optional } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
 import { sum } from "../units/quantity.js";
 import { measured, quantity } from "../units/quantity-field.js";
@@ -74,7 +74,7 @@ export interface NozzleCheckInput<A extends Volume | Mass = Volume> extends Catc
 
 type AnyNozzleCheck = Omit<NozzleCheckInput<Volume | Mass>, "rated"> & { readonly rated?: Flow | MassFlow };
 
-const NOZZLES: ObjectField<AnyNozzleCheck> = object<AnyNozzleCheck>(
+const NOZZLES = object<AnyNozzleCheck>(
   {
     ...catchesOf(AMOUNT, 2).fields,
     against: choice("What to hold each nozzle against.", ["mean", "others", "rated", "spread"]),

@@ -2,7 +2,7 @@ import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
-import { about, type ObjectField, object, optional } from "../units/fields.js";
+import { about, object, optional } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { positiveIn } from "../units/result.js";
@@ -17,7 +17,7 @@ export interface PressureRange {
   readonly highest: Pressure;
 }
 
-const RANGE: ObjectField<PressureRange> = object<PressureRange>(
+const RANGE = object<PressureRange>(
   {
     lowest: quantity("The lowest. More than 0.", "pressure"),
     highest: quantity("The highest; not below the lowest.", "pressure"),
@@ -56,17 +56,13 @@ export interface OutputAtPressureInput<Q extends Flow | VolumeRate> {
   readonly range?: PressureRange;
 }
 
-const KNOWN_OUTPUT: ObjectField<Omit<OutputAtPressureInput<Flow | VolumeRate>, "newPressure">> = object<
-  Omit<OutputAtPressureInput<Flow | VolumeRate>, "newPressure">
->({
+const KNOWN_OUTPUT = object<Omit<OutputAtPressureInput<Flow | VolumeRate>, "newPressure">>({
   output: quantity("The flow or rate at the first pressure. More than 0.", ["flow", "volumeRate"]),
   pressure: quantity("The pressure at the nozzle that goes with that output. More than 0.", "pressure"),
   range: optional(about("The pressures that the nozzle is made for, from its maker's table.", RANGE)),
 });
 
-const AT_PRESSURE: ObjectField<OutputAtPressureInput<Flow | VolumeRate>> = object<
-  OutputAtPressureInput<Flow | VolumeRate>
->({
+const AT_PRESSURE = object<OutputAtPressureInput<Flow | VolumeRate>>({
   ...KNOWN_OUTPUT.fields,
   newPressure: quantity("The pressure that is asked about. More than 0.", "pressure"),
 });
@@ -175,9 +171,7 @@ export interface PressureForOutputInput<Q extends Flow | VolumeRate> {
   readonly range?: PressureRange;
 }
 
-const FOR_OUTPUT: ObjectField<PressureForOutputInput<Flow | VolumeRate>> = object<
-  PressureForOutputInput<Flow | VolumeRate>
->(
+const FOR_OUTPUT = object<PressureForOutputInput<Flow | VolumeRate>>(
   {
     ...KNOWN_OUTPUT.fields,
     newOutput: quantity("The flow or rate that is aimed at, of the same kind. More than 0.", [

@@ -1,6 +1,6 @@
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
-import { type ObjectField, object } from "../units/fields.js";
+import { object } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { positiveIn } from "../units/result.js";
@@ -17,7 +17,7 @@ export interface RateAtSpeedInput {
   readonly newSpeed: Speed;
 }
 
-const SPEEDS: ObjectField<RateAtSpeedInput> = object<RateAtSpeedInput>({
+const SPEEDS = object<RateAtSpeedInput>({
   rate: quantity("The rate at the first speed. More than 0.", "volumeRate"),
   speed: quantity("The speed that the rate was measured at. More than 0.", "speed"),
   newSpeed: quantity("The speed that is asked about. More than 0.", "speed"),

@@ -1,6 +1,6 @@
 import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
-import { type ObjectField, object, optional } from "../units/fields.js";
+import { object, optional } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
@@ -51,7 +51,7 @@ export type SolveInput =
 
 const NAMES = ["rate", "flow", "speed", "width"] as const;
 
-const THREE_OF_FOUR: ObjectField<Partial<OutputTerms>> = object<Partial<OutputTerms>>(
+const THREE_OF_FOUR = object<Partial<OutputTerms>>(
   {
     rate: optional(quantity("The volume per area. More than 0.", "volumeRate")),
     flow: optional(

@@ -93,7 +93,7 @@ export interface DistanceAtSpeed {
   readonly speed: Speed;
 }
 
-const DISTANCE: ObjectField<DistanceAtSpeed> = object<DistanceAtSpeed>({
+const DISTANCE = object<DistanceAtSpeed>({
   distance: quantity("The distance. More than 0.", "length"),
   speed: quantity("The speed. More than 0.", "speed"),
 });
@@ -166,7 +166,7 @@ export interface TimedPasses {
   readonly passes: readonly TimedDistance[];
 }
 
-const PASSES: ObjectField<TimedPasses> = object<TimedPasses>({
+const PASSES = object<TimedPasses>({
   passes: list("The passes, at least one; they need not be of one length.", TIMED_DISTANCE),
 });
 

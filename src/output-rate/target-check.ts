@@ -1,7 +1,7 @@
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { type ObjectField, object, optional } from "../units/fields.js";
+import { object, optional } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { finite } from "../units/result.js";
@@ -21,7 +21,7 @@ export interface TargetCheckInput {
   readonly limit?: Fraction;
 }
 
-const TARGET: ObjectField<TargetCheckInput> = object<TargetCheckInput>({
+const TARGET = object<TargetCheckInput>({
   rate: quantity("The rate that was measured. More than 0.", "volumeRate"),
   target: quantity(
     "The rate that is aimed at, such as the carrier volume on the label. More than 0.",

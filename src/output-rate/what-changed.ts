@@ -47,10 +47,9 @@ interface RecordAndToday {
   readonly today: TodaysConditions;
 }
 
-const RECORD_AND_TODAY: ObjectField<RecordAndToday> = object<RecordAndToday>(
-  { record: CALIBRATION_RECORD, today: TODAY },
-  [({ record, today }, check) => dayFollows(record, today, check)],
-);
+const RECORD_AND_TODAY = object<RecordAndToday>({ record: CALIBRATION_RECORD, today: TODAY }, [
+  ({ record, today }, check) => dayFollows(record, today, check),
+]);
 
 /** Notes a day of spraying before the day of the calibration. */
 export function dayFollows(
