@@ -213,7 +213,7 @@ export function patternUniformityWorking(input: PatternUniformityInput): Working
 export interface WidestSwathInput<U extends Unit = Unit> extends CaughtPattern<U> {
   /** The highest coefficient of variation that is still good enough. There is no default: guides differ with the job. */
   readonly limit: Fraction;
-  /** How finely swaths are tried, from the whole width of the pattern down; the spacing of the catches if left out. At least a hundredth of that spacing. */
+  /** How finely swaths are tried, from the whole width of the pattern down; the spacing of the catches if left out. At least a hundredth of that spacing, and a two-thousandth of the whole width. */
   readonly step?: Length;
 }
 
@@ -230,7 +230,7 @@ const WIDEST: ObjectField<WidestSwathInput> = /* @__PURE__ */ object<WidestSwath
     step: optional(
       quantity(
         "How finely swaths are tried, from the whole width of the pattern down; the spacing of the catches if left out. At " +
-          "least a hundredth of that spacing.",
+          "least a hundredth of that spacing, and a two-thousandth of the whole width.",
         "length",
       ),
     ),
@@ -238,16 +238,16 @@ const WIDEST: ObjectField<WidestSwathInput> = /* @__PURE__ */ object<WidestSwath
   [catchesAddUp, stepFits],
 );
 
-/** Notes a step that is finer than the catches can show. */
-function stepFits({ spacing, step }: Partial<WidestSwathInput>, check: Check): void {
+/** Notes a step that is finer than the catches can show, or takes too long. */
+function stepFits({ catches = [], spacing, step }: Partial<WidestSwathInput>, check: Check): void {
   if (spacing === undefined || step === undefined) return;
-  const limit = { value: spacing.value / 100, unit: spacing.unit };
+  const limit = { value: spacing.value * Math.max(1 / 100, catches.length / 2000), unit: spacing.unit };
   if (moreThan(limit.value, inUnit(step, spacing.unit)))
     check.fault(
       "out-of-range",
       "step-too-fine",
       "step",
-      "Must be {limit} or more, a hundredth of the spacing of the catches.",
+      "Must be {limit} or more: the catches can't show finer steps.",
       { given: step, limit },
     );
 }
@@ -366,20 +366,21 @@ function overlapped({ amounts, travel }: Pattern, swath: number): Strip[] {
   // Stryker disable next-line ArithmeticOperator: passes too far away to reach the ground add nothing
   const reach = Math.ceil(count / 2 / swath);
   const passes: { readonly left: number; readonly caught: readonly number[] }[] = [];
+  const mirrored = [...amounts].reverse();
   const edges = [period];
   // Stryker disable next-line EqualityOperator: the last pass is one of those too far away
   for (let k = -reach; k <= period / swath + reach; k++) {
     const left = k * swath - count / 2;
     // Stryker disable next-line EqualityOperator: seen in a mirror the ground is as even
     const turned = travel === "back-and-forth" && k % 2 !== 0;
-    passes.push({ left, caught: turned ? [...amounts].reverse() : amounts });
+    passes.push({ left, caught: turned ? mirrored : amounts });
     for (let i = Math.max(0, Math.ceil(-left)); i <= count && left + i < period; i++) edges.push(left + i);
   }
   // Edges that meet on the ground differ by rounding here: no strip of noise is left between them.
   const noise = 1e-12 * (count + period);
   const strips: Strip[] = [];
   let from = 0;
-  for (const to of edges.sort((a, b) => a - b)) {
+  for (const to of Float64Array.from(edges).sort()) {
     if (to - from <= noise) continue;
     const middle = (from + to) / 2;
     const amount = passes.reduce(

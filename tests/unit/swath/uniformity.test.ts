@@ -304,6 +304,15 @@ describe("widestSwath", () => {
       "out-of-range",
       "step",
     );
+    const many = of(Array.from({ length: 40 }, () => 1));
+    const limit = qty(15, "%");
+    expectRefused(
+      () => widestSwath({ ...many, limit, step: qty(9, "mm") }),
+      "out-of-range",
+      "step",
+      "0.01 m",
+    );
+    expect(widestSwath({ ...many, limit, step: qty(10, "mm") }).swath).toEqual(m(20));
     // A hundredth of the spacing is still allowed.
     expect(widestSwath({ ...bell, limit: qty(15, "%"), step: qty(5, "mm") }).swath.value).toBeGreaterThan(2);
     // By fifths of a metre down from 3 m: 2.2 m is too uneven, 2 m is even, and 2.15 m, which would do, is not asked about.
