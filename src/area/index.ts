@@ -10,11 +10,9 @@ export {
 export { type BedsInput, bedsArea, bedsAreaWorking } from "./beds.js";
 export { type BoundaryInput, boundaryArea, boundaryAreaWorking } from "./boundary.js";
 export { type CompositeInput, compositeArea, compositeAreaWorking } from "./composite.js";
-export { groundArea, treatedArea } from "./kinds.js";
-export type { TreatedRows } from "./lanes.js";
+export { groundArea, treatedArea } from "./marked-area.js";
 export {
   type OffsetRule,
-  type OffsetsArea,
   type OffsetsInput,
   offsetsArea,
   offsetsAreaWorking,
@@ -55,6 +53,7 @@ export {
   triangleAreaWorking,
 } from "./shapes.js";
 export { type SpotGroup, type SpotsInput, spotsArea, spotsAreaWorking } from "./spots.js";
+export type { TreatedRows } from "./strips.js";
 export {
   type TreatedFractionInput,
   type TreatPartInput,

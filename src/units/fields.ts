@@ -275,6 +275,17 @@ export function object<T extends object>(
   return new ObjectField(fields, agree, sentence);
 }
 
+/** An object with the fields of two lists, and what each of them asks. */
+/* @__NO_SIDE_EFFECTS__ */
+export function joined<A extends object, B extends object>(
+  one: ObjectField<A>,
+  other: ObjectField<B>,
+  sentence = "",
+): ObjectField<A & B> {
+  const fields = { ...one.fields, ...other.fields } as unknown as FieldsOf<A & B>;
+  return new ObjectField(fields, [...one.agree, ...other.agree], sentence);
+}
+
 /** An object that is taken as it is and not copied: a table of words, what another function of the library returned. */
 export class AsGivenField<T extends object> extends Field<T> {
   read(input: unknown, check: Check): T | undefined {
