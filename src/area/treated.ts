@@ -1,11 +1,43 @@
-import { SprayMathError } from "../errors.js";
+import { type Check, checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { areaIn, checkedNumber, checkedObject, unitsWith } from "../units/guard.js";
+import { number, type ObjectField, object, optional } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
+import { groundArea, type QuantityField, treatedArea } from "../units/quantity-field.js";
+import { positive, treatedOf } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { GroundArea, TreatedArea } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { madeTreated, positiveNumber } from "./made.js";
+
+const GROUND: QuantityField<GroundArea> = groundArea("The ground area. More than 0.");
+
+/** Ground whose area is known. */
+interface KnownGround {
+  /** The ground area. More than 0. */
+  readonly ground: GroundArea;
+}
+
+/** The field of a plot whose ground area is known. */
+export const KNOWN_GROUND: ObjectField<KnownGround> = object<KnownGround>({
+  ground: groundArea("The ground area. More than 0.", { unmarked: true }),
+});
+
+/** A treated area that is known. */
+interface KnownTreated {
+  /** The area that is treated. More than 0. */
+  readonly treated: TreatedArea;
+  /** The ground it lies on. */
+  readonly ground?: GroundArea;
+}
+
+/** The fields of a plot whose treated area is known. */
+export const KNOWN_TREATED: ObjectField<KnownTreated> = /* @__PURE__ */ object<KnownTreated>(
+  {
+    treated: treatedArea("The area that is treated. More than 0.", { unmarked: true }),
+    ground: optional(groundArea("The ground it lies on.", { unmarked: true })),
+  },
+  [treatedFits],
+);
 
 /**
  * A broadcast spray: all of the ground is treated.
@@ -25,8 +57,7 @@ import { madeTreated, positiveNumber } from "./made.js";
  * ```
  */
 export function treatAll(ground: GroundArea): TreatedArea {
-  areaIn(ground, "ground", "m2", "ground");
-  return { value: ground.value, unit: ground.unit, of: "treated" };
+  return { ...checked(ground, GROUND, "ground"), of: "treated" };
 }
 
 /** Ground of which only a part is treated. */
@@ -37,13 +68,18 @@ export interface TreatPartInput {
   readonly fraction: number;
 }
 
+const PART: ObjectField<TreatPartInput> = object<TreatPartInput>({
+  ground: GROUND,
+  fraction: number("The part that is treated: more than 0, at most 1 (half is 0.5).", { above: 0, max: 1 }),
+});
+
 /**
  * The treated area, where the treated part of the ground is known.
  *
  * Formula: treated = ground × fraction (definition of a fraction).
  *
  * @param input - the ground, and the part of it that is treated
- * @returns treated area, in ft² or m² as `ground` is told
+ * @returns treated area, in ft² or m² like `ground`
  * @throws SprayMathError `wrong-area`, `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or
  * `out-of-range`
  *
@@ -56,10 +92,13 @@ export interface TreatPartInput {
  * ```
  */
 export function treatPart(input: TreatPartInput): TreatedArea {
-  const { ground, fraction } = checkedObject(input, "");
-  const { area } = unitsWith(ground, "ground");
-  const whole = areaIn(ground, "ground", area, "ground");
-  return madeTreated(whole * checkedNumber(fraction, "fraction", { above: 0, max: 1 }), area);
+  return partTreated(checked(input, PART));
+}
+
+/** The treated part of some ground. Trusts its input. */
+export function partTreated({ ground, fraction }: TreatPartInput, at = ""): TreatedArea {
+  const { area } = unitsLike(ground.unit);
+  return treatedOf(inUnit(ground, area) * fraction, area, at);
 }
 
 /**
@@ -80,11 +119,16 @@ export function treatPart(input: TreatPartInput): TreatedArea {
  * ```
  */
 export function treatPartWorking(input: TreatPartInput): WorkingLine[] {
-  const result = treatPart(input);
+  return linesOfPart(checked(input, PART));
+}
+
+/** The working of {@link partTreated}. Trusts its input. */
+export function linesOfPart({ ground, fraction }: TreatPartInput): WorkingLine[] {
+  const result = partTreated({ ground, fraction });
   return formulaLines({
     id: "area.treatPart",
     formula: "ground * fraction",
-    terms: { ground: [input.ground, result.unit], fraction: input.fraction },
+    terms: { ground: [ground, result.unit], fraction },
     result,
     source: "definition of a fraction",
   });
@@ -96,6 +140,27 @@ export interface TreatedFractionInput {
   readonly treated: TreatedArea;
   /** The ground it lies on. More than 0. */
   readonly ground: GroundArea;
+}
+
+const FRACTION: ObjectField<TreatedFractionInput> = /* @__PURE__ */ object<TreatedFractionInput>(
+  {
+    treated: treatedArea("What is treated. More than 0, at most the ground."),
+    ground: groundArea("The ground it lies on. More than 0."),
+  },
+  [treatedFits],
+);
+
+/** Notes more treated than there is ground. */
+function treatedFits({ treated, ground }: Partial<KnownTreated>, check: Check): void {
+  if (treated === undefined || ground === undefined) return;
+  if (!moreThan(inUnit(treated, ground.unit), ground.value)) return;
+  check.fault(
+    "conflict",
+    "treated-over-ground",
+    "treated",
+    "{treated} treated is more than the {ground} of ground. Count a plot once even if you spray it twice.",
+    { treated, ground },
+  );
 }
 
 /**
@@ -117,19 +182,13 @@ export interface TreatedFractionInput {
  * ```
  */
 export function treatedFraction(input: TreatedFractionInput): number {
-  const { treated, ground } = checkedObject(input, "");
-  const { area } = unitsWith(treated, "treated");
-  const part = areaIn(treated, "treated", area, "treated");
-  const whole = areaIn(ground, "ground", area, "ground");
-  if (moreThan(part, whole)) {
-    throw new SprayMathError(
-      "conflict",
-      "treated",
-      `Given ${treated.value} ${treated.unit} treated on ${ground.value} ${ground.unit} of ground; wanted no more than the ground. ` +
-        "A plot sprayed twice is two jobs on the same area.",
-    );
-  }
-  return positiveNumber(Math.min(part / whole, 1));
+  return fractionTreated(checked(input, FRACTION));
+}
+
+/** The treated part of some ground. Trusts its input. */
+export function fractionTreated({ treated, ground }: TreatedFractionInput, at = ""): number {
+  const { area } = unitsLike(treated.unit);
+  return positive(Math.min(inUnit(treated, area) / inUnit(ground, area), 1), at);
 }
 
 /**

@@ -1,6 +1,5 @@
-import { type Check, checked } from "../units/check.js";
+import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
-import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { choice, count, type ObjectField, object, optional } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
@@ -9,6 +8,7 @@ import { positiveIn } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { Fraction, Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
+import { bandsFit } from "./bands-fit.js";
 import { OVERLAP, overlapFits, overlapIn } from "./overlap.js";
 
 /** A boom with evenly spaced nozzles. */
@@ -103,21 +103,8 @@ const BANDS: ObjectField<BandsWidthInput> = object<BandsWidthInput>(
       ),
     ),
   },
-  [bandsFit],
+  [({ bandWidth, rowSpacing }, check) => bandsFit(bandWidth, rowSpacing, "bandWidth", check)],
 );
-
-/** Notes bands that are wider than their rows are apart. */
-function bandsFit({ bandWidth, rowSpacing }: Partial<BandsWidthInput>, check: Check): void {
-  if (bandWidth === undefined || rowSpacing === undefined) return;
-  if (!moreThan(inUnit(bandWidth, rowSpacing.unit), rowSpacing.value)) return;
-  check.fault(
-    "conflict",
-    "bands-overlap",
-    "bandWidth",
-    "Bands {band} wide on rows {spacing} apart overlap. Check the two widths, or use the boom's width if you spray all of the ground.",
-    { band: bandWidth, spacing: rowSpacing },
-  );
-}
 
 /** The two widths of a pass that sprays bands. They belong to two different rates. */
 export interface BandsWidth {
