@@ -53,7 +53,11 @@ function withPureCalls(source: string): string {
   );
   return contents
     .replace(lists, (_, declared, made) => `${declared}/* @__PURE__ */ (() => ${made})();`)
-    .replace(calls, (call) => `/* @__PURE__ */ ${call}`);
+    .split("\n")
+    .map((line) =>
+      /^\s*(\*|\/)/.test(line) ? line : line.replace(calls, (call) => `/* @__PURE__ */ ${call}`),
+    )
+    .join("\n");
 }
 
 /**
