@@ -36,7 +36,7 @@ function withPureCalls(source: string): string {
     (_, exported = "", body, name) => `${exported}const ${name} = /* @__PURE__ */ (() => ${body})();`,
   );
   const makers = [
-    ...contents.matchAll(/import \{([^}]*)\} from "[./a-z-]*\/(?:fields|quantity-field|frozen)\.js"/g),
+    ...contents.matchAll(/import \{([^}]*)\} from "[./a-z-]*\/(?:fields|[a-z]+-field|frozen)\.js"/g),
   ]
     .flatMap(([, names = ""]) => names.split(","))
     .map((name) => name.trim())
