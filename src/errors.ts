@@ -36,10 +36,16 @@ export type ErrorCode =
   | "unreadable"
   | "not-measurable";
 
+/** A quantity in the figures of a message. */
+export interface QuantityFigure {
+  /** How many. */
+  readonly value: number;
+  /** Of what. */
+  readonly unit: string;
+}
+
 /** What a message is about, as data: what was given, the limit, the choices, what was probably meant. */
-export type Figures = Readonly<
-  Record<string, { readonly value: number; readonly unit: string } | number | string | readonly string[]>
->;
+export type Figures = Readonly<Record<string, QuantityFigure | number | string | readonly string[]>>;
 
 /** One fault, as data first and words second, so that an app can put it into its own words or language. */
 export interface Issue {
@@ -53,6 +59,14 @@ export interface Issue {
   readonly figures: Figures;
   /** What is wrong and what to do, in plain English. */
   readonly message: string;
+}
+
+/** An error as plain data. */
+export interface PlainError extends Issue {
+  /** Says what it is. */
+  readonly name: "SprayMathError";
+  /** Every fault found. */
+  readonly issues: readonly Issue[];
 }
 
 const MARK: unique symbol = Symbol.for("swath-to-spoon.SprayMathError") as never;
@@ -107,7 +121,7 @@ export class SprayMathError extends Error implements Issue {
   }
 
   /** The error as plain data, for a message to another thread or a server's answer. */
-  toJSON(): Issue & { readonly name: "SprayMathError"; readonly issues: readonly Issue[] } {
+  toJSON(): PlainError {
     const { code, key, path, figures, message, issues } = this;
     return { name: "SprayMathError", code, key, path, figures, message, issues };
   }

@@ -25,7 +25,15 @@ export {
   triangleArea,
   unequalOffsetsArea,
 } from "./area/index.js";
-export { type ErrorCode, type Figures, type Issue, isSprayMathError, SprayMathError } from "./errors.js";
+export {
+  type ErrorCode,
+  type Figures,
+  type Issue,
+  isSprayMathError,
+  type PlainError,
+  type QuantityFigure,
+  SprayMathError,
+} from "./errors.js";
 export {
   type DoseTableRow,
   doseTable,

@@ -1,7 +1,7 @@
 import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { number, type ObjectField, object, optional } from "../units/fields.js";
+import { number, type ObjectField, object } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
 import { groundArea, type QuantityField, treatedArea } from "../units/quantity-field.js";
 import { positive, treatedOf } from "../units/result.js";
@@ -11,17 +11,6 @@ import type { WorkingLine } from "../units/working.js";
 
 const GROUND: QuantityField<GroundArea> = groundArea("The ground area. More than 0.");
 
-/** Ground whose area is known. */
-interface KnownGround {
-  /** The ground area. More than 0. */
-  readonly ground: GroundArea;
-}
-
-/** The field of a plot whose ground area is known. */
-export const KNOWN_GROUND: ObjectField<KnownGround> = object<KnownGround>({
-  ground: groundArea("The ground area. More than 0.", { unmarked: true }),
-});
-
 /** A treated area that is known. */
 interface KnownTreated {
   /** The area that is treated. More than 0. */
@@ -29,15 +18,6 @@ interface KnownTreated {
   /** The ground it lies on. */
   readonly ground?: GroundArea;
 }
-
-/** The fields of a plot whose treated area is known. */
-export const KNOWN_TREATED: ObjectField<KnownTreated> = /* @__PURE__ */ object<KnownTreated>(
-  {
-    treated: treatedArea("The area that is treated. More than 0.", { unmarked: true }),
-    ground: optional(groundArea("The ground it lies on.", { unmarked: true })),
-  },
-  [treatedFits],
-);
 
 /**
  * A broadcast spray: all of the ground is treated.

@@ -255,7 +255,7 @@ function neededPressure({
  * import { pressureForOutput } from "swath-to-spoon/working";
  *
  * const input = { output: qty(200, "L/ha"), pressure: qty(2, "bar"), newOutput: qty(250, "L/ha") };
- * console.log(pressureForOutputWorking(input)[0]?.formula); // pressure * (newOutput / output)^2
+ * console.log(pressureForOutput(input)[0]?.formula); // pressure * (newOutput / output)^2
  * ```
  */
 export function pressureForOutputWorking(

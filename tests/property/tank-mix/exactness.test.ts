@@ -35,6 +35,8 @@ const treated = of(areas).map((area) => ({ ...area, of: "treated" as const }));
 const ground = of(areas).map((area) => ({ ...area, of: "ground" as const }));
 
 /** A quantity's exact size in SI. */
+// Over a kilogram in each liter is refused, as the unit tests show; the sums are for what can be mixed.
+const canBeMixed = (strength: Rational): boolean => strength.toNumber() < 1;
 const si = ({ value: number, unit }: { value: number; unit: string }): Rational =>
   Rational.fromNumber(number).times(exactSize(unit));
 
@@ -101,6 +103,7 @@ describe("tank-mix, against exact rational arithmetic", () => {
     fc.assert(
       fc.property(of(massRates), of(rates), of(volumes), (rate, carrierRate, carrier) => {
         const exact = si(rate).over(si(carrierRate)).times(si(carrier));
+        if (!canBeMixed(si(rate).over(si(carrierRate)))) return;
         expectWithin(
           "productAmount",
           productAmount({ rate, form: "dry", carrier, carrierRate }).amount,
@@ -116,6 +119,14 @@ describe("tank-mix, against exact rational arithmetic", () => {
     fc.assert(
       fc.property(of(massRates), ground, fc.record(job), (rate, field, given) => {
         const share = si(given.carrier).over(si(given.carrierRate).times(si(given.area)));
+        if (
+          !canBeMixed(
+            si(rate)
+              .times(si(field))
+              .over(si(given.carrierRate).times(si(given.area))),
+          )
+        )
+          return;
         const { amount } = productAmount({
           rate: { rate, per: "ground" },
           form: "dry",
@@ -130,6 +141,14 @@ describe("tank-mix, against exact rational arithmetic", () => {
     fc.assert(
       fc.property(of(rows), of(lengths), fc.record(job), (rate, rowLength, given) => {
         const share = si(given.carrier).over(si(given.carrierRate).times(si(given.area)));
+        if (
+          !canBeMixed(
+            si(rate)
+              .times(si(rowLength))
+              .over(si(given.carrierRate).times(si(given.area))),
+          )
+        )
+          return;
         const { amount } = productAmount({ rate, form: "dry", rowLength, ...given });
         expectWithin("productAmount", amount, si(rate).times(si(rowLength)).times(share));
       }),
@@ -141,6 +160,7 @@ describe("tank-mix, against exact rational arithmetic", () => {
     const perCarrier = masses.flatMap((over) => volumes.map((per) => `${over}/${per}` as const));
     fc.assert(
       fc.property(of(perCarrier), of(volumes), (rate, carrier) => {
+        if (!canBeMixed(si(rate))) return;
         expectWithin(
           "productAmount",
           productAmount({ rate, form: "dry", carrier }).amount,
