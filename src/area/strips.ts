@@ -110,7 +110,9 @@ export function stripLengths(
   length: Length | undefined,
   lengths: readonly Length[] | undefined,
 ): { readonly count: number | undefined; readonly lengths: readonly Length[] } {
-  return length === undefined ? { count: undefined, lengths: lengths ?? [] } : { count, lengths: [length] };
+  return length === undefined
+    ? { count: undefined, lengths: lengths as readonly Length[] }
+    : { count, lengths: [length] };
 }
 
 /** The areas of parallel strips: treated = length of all × width × sides, ground = length of all × spacing. */

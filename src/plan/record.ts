@@ -222,7 +222,8 @@ function clockIn(zone: string, instant: number): string {
     hour: "2-digit",
     minute: "2-digit",
   }).formatToParts(instant);
-  const part = (type: string): string => parts.find((one) => one.type === type)?.value ?? "";
+  const part = (type: string): string =>
+    (parts.find((one) => one.type === type) as Intl.DateTimeFormatPart).value;
   return `${part("year").padStart(4, "0")}-${part("month")}-${part("day")}T${part("hour")}:${part("minute")}`;
 }
 

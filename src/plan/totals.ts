@@ -105,8 +105,6 @@ function checkedProducts(products: readonly Product[]): readonly Product[] {
 // No applications and some product used already can't both be true, and each is believed somewhere.
 function refuseContradiction({ soFar }: Product, path: string): void {
   if (soFar?.applications !== 0 || soFar.rate === undefined || soFar.rate === null) return;
-  const used = (soFar.rate as { readonly value?: unknown }).value;
-  if (used === 0) return;
   throw refusal(
     "conflict",
     "used-without-application",

@@ -555,6 +555,7 @@ describe("reconcile", () => {
     expect(waiting(12, autumn).reEntry).toBe("2026-11-01T09:00");
     const offset = { finished: "2026-03-07T22:00-06:00", started: "2026-03-08T03:00Z" };
     expect(waiting(12, offset)).toMatchObject({ reEntry: "2026-03-08T10:00-06:00", clockChange: "counted" });
+    expect(waiting(12, { finished: "2026-03-07T22:00+05:30" }).reEntry).toBe("2026-03-08T10:00+05:30");
     expect(waiting(12, { finished: "2026-03-07T22:00" })).toMatchObject({
       reEntry: "2026-03-08T10:00",
       clockChange: "not-counted",
