@@ -6,7 +6,7 @@ import type { PlanInput } from "./input.js";
 import { type Plot, type PlotAreas, plotsOf } from "./plot.js";
 import type { Plan } from "./result.js";
 import type { Thresholds } from "./thresholds.js";
-import { inTimes, told, type Warning } from "./warnings.js";
+import { inTimes, rounded, type Warning } from "./warnings.js";
 
 /**
  * Widths that don't belong together. Ground area used like treated area is the worst slip of the trade, since it orders
@@ -45,7 +45,7 @@ function allGroundWarnings(
       code: "all-ground-treated",
       severity: "warning",
       message:
-        `All ${told(ground)} is counted as treated, but your test strip was only ${told(width)} wide, like a band. ` +
+        `All ${rounded(ground)} is counted as treated, but your test strip was only ${rounded(width)} wide, like a band. ` +
         "If you spray only bands, beds or spots, choose those. If you cover all the ground side by side, choose whole block.",
       path,
       figures: { treated, ground, width },
@@ -75,7 +75,7 @@ function gapWarning(band: Length, spacing: Length, path: string): Warning {
     code: "bands-without-gap",
     severity: "warning",
     message:
-      `Bands ${told(band)} wide on rows ${told(spacing)} apart leave no gap, so all of the ground is treated. ` +
+      `Bands ${rounded(band)} wide on rows ${rounded(spacing)} apart leave no gap, so all of the ground is treated. ` +
       "If you spray only a band, enter its width. If you spray everything, choose whole block.",
     path,
     figures: { band, spacing },
@@ -96,9 +96,9 @@ function swathWarning(
     code: isSpacing ? "swath-is-spacing" : "swath-is-not-band",
     severity: "warning",
     message: isSpacing
-      ? `Your test strip's width of ${told(width)} is the row spacing, but what you treat is ${told(band)} wide. ` +
+      ? `Your test strip's width of ${rounded(width)} is the row spacing, but what you treat is ${rounded(band)} wide. ` +
         `If only that was sprayed on the strip, enter it as the spray width: otherwise the mix is ${dose}.`
-      : `Your test strip was ${told(width)} wide, but one pass treats ${told(pass)}: with these two the mix may be ${dose}. ` +
+      : `Your test strip was ${rounded(width)} wide, but one pass treats ${rounded(pass)}: with these two the mix may be ${dose}. ` +
         "Check the strip's width, the band's, and how many rows one pass sprays.",
     path,
     figures: { width, pass, band, times, ...(spacing !== undefined && { spacing }) },

@@ -12,7 +12,7 @@ import { systemOf } from "../units/systems.js";
 import type { Quantity, Speed, UnitSystem, Volume, VolumeRate } from "../units/types.js";
 import type { PlanInput } from "./input.js";
 import type { Thresholds } from "./thresholds.js";
-import { told, type Warning } from "./warnings.js";
+import { inPercent, rounded, type Warning } from "./warnings.js";
 
 /** What a careful colleague would ask about a calibration. */
 export function calibrationWarnings(input: PlanInput, rate: VolumeRate, thresholds: Thresholds): Warning[] {
@@ -37,7 +37,7 @@ function rateWarnings(rate: VolumeRate, { leastRate, mostRate }: Thresholds): Wa
       code: "rate-implausible",
       severity: "warning",
       message:
-        `The output rate is ${told(rate)}, ${low ? "less" : "more"} than usual for such sprayers (${low ? "from" : "up to"} ${told(limit)}). ` +
+        `The output rate is ${rounded(rate)}, ${low ? "less" : "more"} than usual for such sprayers (${low ? "from" : "up to"} ${rounded(limit)}). ` +
         "Check the units for the strip and the refill, then calibrate again.",
       path: "calibration",
       figures: { rate, limit },
@@ -68,7 +68,7 @@ function speedWarnings(
       code: "speed-implausible",
       severity: "warning",
       message:
-        `The speed is ${told(speed)}, ${slow ? "slower" : "faster"} than a steady walk (${told(limit)}). ` +
+        `The speed is ${rounded(speed)}, ${slow ? "slower" : "faster"} than a steady walk (${rounded(limit)}). ` +
         "Time the distance again.",
       path: "calibration",
       figures: { speed, limit },
@@ -89,8 +89,8 @@ function readingWarnings(measurement: Measurement, { readingPercent }: Threshold
         code: "strip-too-short",
         severity: assumed ? "note" : "warning",
         message:
-          `${assumed ? "If your jug is marked every" : "Your jug is marked every"} ${told(resolution)}, one mark is ` +
-          `${Number(percent.toPrecision(2))}% of the ${told(used)} used. Use a longer strip or a finer jug.`,
+          `${assumed ? "If your jug is marked every" : "Your jug is marked every"} ${rounded(resolution)}, one mark is ` +
+          `${inPercent(percent)} of the ${rounded(used)} used. Use a longer strip or a finer jug.`,
         path: measurement.kind === "strip" ? "calibration.used" : `calibration.runs[${i}].used`,
         figures: { used, resolution, percent },
       },
@@ -117,12 +117,12 @@ function runsWarnings(measurement: Measurement, lineVolume: Volume | undefined):
   const cause =
     filled === undefined
       ? "The first run used the most, which happens when the hose and boom start empty. Fill them first and run it again."
-      : `The first run used ${told(filled)} more, about what the hose and boom hold: they were empty. Fill them first and run it again.`;
+      : `The first run used ${rounded(filled)} more, about what the hose and boom hold: they were empty. Fill them first and run it again.`;
   return [
     {
       code: "runs-disagree",
       severity: "warning",
-      message: `The runs differ by more than ${told(limit)}: ${told(lowest)} to ${told(highest)}. ${mostAtFirst ? cause : again}`,
+      message: `The runs differ by more than ${rounded(limit)}: ${rounded(lowest)} to ${rounded(highest)}. ${mostAtFirst ? cause : again}`,
       path: standsOut === null ? "calibration.runs" : `calibration.runs[${standsOut}]`,
       figures: {
         lowest,
@@ -170,7 +170,7 @@ function linesWarnings(
       code: "lines-uncharged",
       severity: "note",
       message:
-        `The hose and boom hold ${told(lineVolume)}, ${Number(percent.toPrecision(2))}% of the ${told(used)} used. ` +
+        `The hose and boom hold ${rounded(lineVolume)}, ${inPercent(percent)} of the ${rounded(used)} used. ` +
         "If they were empty when you started, the mix will be too weak: fill them first, run the strip again and enter both.",
       path: "calibration.used",
       figures: { used, lines: lineVolume, percent },
@@ -199,7 +199,8 @@ function staleWarnings({ calibration, today }: PlanInput, { calibrationDays }: T
   const others = changes.filter(({ what }) => what !== "date");
   const warnings: Warning[] = [];
   if (others.length > 0) {
-    const moved = compare(rate, expected) === 0 ? "" : ` Expect ${told(expected)} instead of ${told(rate)}.`;
+    const moved =
+      compare(rate, expected) === 0 ? "" : ` Expect ${rounded(expected)} instead of ${rounded(rate)}.`;
     warnings.push({
       code: "calibration-stale",
       severity: "warning",

@@ -11,7 +11,7 @@ import type { PlanInput, Product } from "./input.js";
 import { labelInput, PRODUCT_PLACES } from "./job.js";
 import type { Plan, PlannedLoad } from "./result.js";
 import type { Thresholds } from "./thresholds.js";
-import { told, type Warning } from "./warnings.js";
+import { inPercent, rounded, type Warning } from "./warnings.js";
 
 /** What a product's label has against the job, and what its name may lead to. */
 export function productWarnings(product: Product, at: string, job: Pick<Plan, "rate" | "area">): Warning[] {
@@ -74,7 +74,7 @@ function tankWarnings(
     {
       code: "mix-over-tank",
       severity: "note",
-      message: `You need ${told(total)} of mix and the tank holds ${told(tank)}: mix ${loads.length} loads and measure product for each.`,
+      message: `You need ${rounded(total)} of mix and the tank holds ${rounded(tank)}: mix ${loads.length} loads and measure product for each.`,
       path: "sprayer.tank",
       figures: { total, tank, loads: loads.length },
     },
@@ -97,7 +97,7 @@ function spareWarnings(
       code: "reserve-large",
       severity: "warning",
       message:
-        `The reserve is ${told(reserve)} for a plot that takes ${told(sprayed)}: that much product would be left over. ` +
+        `The reserve is ${rounded(reserve)} for a plot that takes ${rounded(sprayed)}: that much product would be left over. ` +
         "Check the reserve and its unit.",
       path: "reserve",
       figures: { reserve, sprayed, percent: spare },
@@ -108,7 +108,7 @@ function spareWarnings(
       code: "lines-large",
       severity: "warning",
       message:
-        `The hose and boom hold ${told(lines)}, which is ${Number(held.toPrecision(2))}% of the ${told(tank)} tank. ` +
+        `The hose and boom hold ${rounded(lines)}, which is ${inPercent(held)} of the ${rounded(tank)} tank. ` +
         "Check that number and its unit.",
       path: "sprayer.lineVolume",
       figures: { lines, tank, percent: held },
@@ -128,7 +128,7 @@ export function strengthWarnings(
   const isLiquid = dimensionOf(strength.unit) === "volumeConcentration";
   const percent = 100 * convertValue(strength.value, strength.unit, isLiquid ? "L/L" : "kg/L");
   if (!moreThan(percent, STRONG_PERCENT)) return [];
-  const share = `${Number(percent.toPrecision(2))}%`;
+  const share = inPercent(percent);
   return [
     {
       code: "strength-unusual",
@@ -151,7 +151,7 @@ function lastLoadWarnings(loads: readonly PlannedLoad[], { lastLoadPercent }: Th
     {
       code: "last-load-small",
       severity: "warning",
-      message: `The last load is only ${told(last.carrier)}. The pump may not pick it all up, and small doses are hard to measure. Split the mix into equal loads.`,
+      message: `The last load is only ${rounded(last.carrier)}. The pump may not pick it all up, and small doses are hard to measure. Split the mix into equal loads.`,
       path: `loads[${loads.length - 1}]`,
       figures: { last: last.carrier, full: first.carrier, percent },
     },
@@ -167,7 +167,7 @@ function waterWarnings({ addedWater }: PlanInput, mix: Volume): Warning[] {
       code: "water-without-product",
       severity: "warning",
       message:
-        `Adding ${told(addedWater)} of water without product weakens the mix to ${told(strength)} strength, so the plot is under-dosed. ` +
+        `Adding ${rounded(addedWater)} of water without product weakens the mix to ${rounded(strength)} strength, so the plot is under-dosed. ` +
         "Add product for that water too, or leave the water out.",
       path: "addedWater",
       figures: { strength, weakBy },

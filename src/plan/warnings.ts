@@ -1,5 +1,5 @@
 import type { FindingCode } from "../tank-mix/label-limits.js";
-import { describeUnit } from "../units/describe.js";
+import { textOf } from "../units/message.js";
 import type { Quantity } from "../units/types.js";
 
 /** How much a warning matters: something to know, something to change, something not to spray with. */
@@ -46,11 +46,15 @@ export interface Warning {
 
 /** How many times too much or too little, as people say it: `2.5 times`. */
 export function inTimes(times: number): string {
-  return `${Number(times.toPrecision(2))} times`;
+  return `${textOf(times, 2)} times`;
+}
+
+/** A share as people say it: `12%`. */
+export function inPercent(percent: number): string {
+  return textOf({ value: percent, unit: "%" }, 2);
 }
 
 /** A quantity in the message of a warning: rounded for reading, with the unit as the trade spells it. */
-export function told({ value, unit }: Quantity): string {
-  const { symbol } = describeUnit(unit);
-  return `${Number(value.toPrecision(4))}${symbol === "%" ? "" : " "}${symbol}`;
+export function rounded(quantity: Quantity): string {
+  return textOf(quantity, 4);
 }

@@ -289,14 +289,7 @@ export function joined<A extends object, B extends object>(
 /** An object that is taken as it is and not copied: a table of words, what another function of the library returned. */
 export class AsGivenField<T extends object> extends Field<T> {
   read(input: unknown, check: Check): T | undefined {
-    if (typeof input === "object" && !Array.isArray(input)) return input as T;
-    return check.fault(
-      "not-a-quantity",
-      "object-expected",
-      "",
-      "This must be an object with fields, not {given}.",
-      { given: shown(input) },
-    );
+    return isObject(input, check) ? (input as T) : undefined;
   }
 
   missing(check: Check): undefined {
@@ -439,16 +432,16 @@ export function byGiven(groups: readonly (readonly string[])[], otherwise?: numb
   return (input, check) => {
     const given = groups.flatMap((group, i) => (hasField(input, group) ? [i] : []));
     const [first = otherwise, second] = given;
+    if (first !== undefined && second === undefined) return first;
     const choices = groups.map((group) => group.join(" and "));
-    if (first === undefined)
+    if (second === undefined)
       return check.fault("missing", "choose-fields", "", "Enter one of: {choices}.", { choices });
-    if (second === undefined) return first;
     return check.fault(
       "conflict",
       "fields-exclude",
       (groups[second] as readonly string[])[0] as string,
       "Enter {first} or {second}, not both.",
-      { first: choices[first] as string, second: choices[second] as string, choices },
+      { first: choices[first as number] as string, second: choices[second] as string, choices },
     );
   };
 }
