@@ -92,7 +92,7 @@ function laidOut(block: SheetBlock, { sources }: Page): string {
         "alerts",
       );
     case "list":
-      return list(block.items.map(item), "notes", block.ordered);
+      return list(block.items.map(item), "notes");
     case "boxes":
       return list(
         block.items.map(

@@ -62,12 +62,10 @@ export interface SheetAlert extends SheetFact {
   readonly severity: Severity;
 }
 
-/** A list, with numbers or points; or with boxes to tick. */
+/** A list. */
 export interface ListBlock {
   /** Says what it is. */
   readonly kind: "list";
-  /** Whether it has numbers. */
-  readonly ordered: boolean;
   /** Its items. */
   readonly items: readonly string[];
 }
@@ -170,7 +168,7 @@ function worksheetBlocks(sheet: Worksheet): SheetBlock[] {
       steps.some(({ lines }) => lines.length > 0),
     ),
     heading(2, headings.cautions),
-    { kind: "list", ordered: false, items: cautions },
+    { kind: "list", items: cautions },
   ];
 }
 
@@ -190,7 +188,7 @@ function cardBlocks({ headings, warnings, facts: known, order, loads, cautions }
       { kind: "boxes", items: steps },
     ]),
     heading(2, headings.cautions),
-    { kind: "list", ordered: false, items: cautions },
+    { kind: "list", items: cautions },
   ];
 }
 
