@@ -14,7 +14,7 @@ import {
   type SheetFact,
   totalMixText,
 } from "./job/facts.js";
-import { planInUnits } from "./job/plan-in-units.js";
+import { planInUnits, workingInUnits } from "./job/plan-in-units.js";
 import { type WrittenLine, writtenLines } from "./lines/written-line.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
 import { filled, type Writer, writerFor } from "./words/writer.js";
@@ -123,7 +123,7 @@ export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet
   const writer = writerFor(given);
   const { messages } = writer;
   const { text } = messages;
-  const { plan: shown, steps } = planInUnits(plan, given.units);
+  const shown = planInUnits(plan, given.units);
   const doses = writtenDoses(shown, writer);
   return {
     kind: "worksheet",
@@ -143,7 +143,7 @@ export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet
     })),
     totals: doses.totals,
     // A dose that cannot be measured has no working.
-    steps: steps
+    steps: workingInUnits(shown, plan)
       .filter(({ lines }) => lines.length > 0)
       .map(({ step, product = "", load = 0, lines }, at) => ({
         number: writer.count(at + 1),
