@@ -1,9 +1,8 @@
 import type { Check } from "../units/check.js";
 import {
-  type Agreement,
   choice,
   type EitherField,
-  type FieldsOf,
+  joined,
   type Kinds,
   kinds,
   type ObjectField,
@@ -93,10 +92,10 @@ const KIND = "Says how it was measured.";
 function kindOf<T extends Measurement>(
   kind: T["kind"],
   sentence: string,
-  { fields, agree }: ObjectField<Omit<T, "kind">>,
+  rest: ObjectField<Omit<T, "kind">>,
 ): ObjectField<T> {
-  const all = { kind: choice(KIND, [kind]), ...fields } as unknown as FieldsOf<T>;
-  return object<T>(all, agree as readonly Agreement<T>[], sentence);
+  const first = object<{ readonly kind: string }>({ kind: choice<string>(KIND, [kind]) });
+  return joined(first, rest, sentence) as unknown as ObjectField<T>;
 }
 
 /** What each kind of measurement is made of. */
@@ -139,10 +138,10 @@ export const MEASUREMENT: EitherField<Measurement> = kinds(
 
 /** Notes a hand-held spray that lacks a spacing for a rate per area. */
 function areaFollows(given: Partial<HandMeasurement>, check: Check): void {
-  const lacks = (name: "area" | "plantSpacing" | "rowSpacing"): boolean =>
+  const lacks = (name: "area" | "rowLength" | "plantSpacing" | "rowSpacing"): boolean =>
     given[name] === undefined && !check.hasFault(name);
   if (!lacks("area")) return;
-  if (given.rowLength === undefined && lacks("plantSpacing"))
+  if (lacks("rowLength") && lacks("plantSpacing"))
     check.fault(
       "missing",
       "plant-spacing",

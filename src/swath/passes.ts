@@ -92,7 +92,12 @@ export interface PassesOver {
  * ```
  */
 export function passesOver(input: PassesInput): PassesOver {
-  const { length, width, ...rest } = sizesOf(checked(input, PASSES));
+  return bothWays(checked(input, PASSES));
+}
+
+/** The passes along and across a plot. Trusts its input. */
+function bothWays(plot: PassesInput): PassesOver {
+  const { length, width, ...rest } = sizesOf(plot);
   return {
     along: layPasses({ run: length, side: width, ...rest }),
     across: layPasses({ run: width, side: length, ...rest }),
@@ -117,7 +122,7 @@ export function passesOver(input: PassesInput): PassesOver {
  */
 export function passesOverWorking(input: PassesInput): WorkingLine[] {
   const plot = checked(input, PASSES);
-  const both = passesOver(plot);
+  const both = bothWays(plot);
   return [
     ...wayWorking(plot, both.along, plot.length, plot.width),
     ...wayWorking(plot, both.across, plot.width, plot.length),

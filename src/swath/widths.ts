@@ -139,7 +139,11 @@ export interface BandsWidth {
  * ```
  */
 export function bandsWidth(input: BandsWidthInput): BandsWidth {
-  const { bands, bandWidth, rowSpacing } = checked(input, BANDS);
+  return widthsOfBands(checked(input, BANDS));
+}
+
+/** Both widths of bands. Trusts its input. */
+function widthsOfBands({ bands, bandWidth, rowSpacing }: BandsWidthInput): BandsWidth {
   const { length } = unitsLike(bandWidth.unit);
   const band = inUnit(bandWidth, length);
   if (rowSpacing === undefined) return { treated: positiveIn(bands * band, length) };
@@ -167,8 +171,9 @@ export function bandsWidth(input: BandsWidthInput): BandsWidth {
  * ```
  */
 export function bandsWidthWorking(input: BandsWidthInput): WorkingLine[] {
-  const { treated, ground } = bandsWidth(input);
-  const { bands, bandWidth, rowSpacing } = input;
+  const given = checked(input, BANDS);
+  const { treated, ground } = widthsOfBands(given);
+  const { bands, bandWidth, rowSpacing } = given;
   const { length } = unitsLike(bandWidth.unit);
   const source = "plane geometry";
   return [

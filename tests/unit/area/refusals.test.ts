@@ -199,6 +199,12 @@ describe("what area says of input that cannot be", () => {
       "This is treated area. Enter the ground area: the whole plot, sprayed or not.",
     ],
     [
+      () => area.spotsArea({ spots: [{ count: 2, each: qty(6, "ft2") }], ground: qty(1, "ac") as never }),
+      "wrong-area",
+      "ground",
+      "Is this treated area (what is really sprayed) or ground area? Mark it as ground area.",
+    ],
+    [
       () => area.treatedArea(ground as never),
       "wrong-area",
       "area",
