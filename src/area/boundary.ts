@@ -83,8 +83,8 @@ function runsRound({ corners, unit = "" as LengthUnit }: Partial<BoundaryInput>,
  * @param input - 3 to 10,000 corners and their unit
  * @returns ground area, in ft² or m² like `unit`
  * @throws SprayMathError `conflict` where the boundary crosses or touches itself (the path is the corner where the crossing
- * side starts, the message says where they meet), `too-few`, `missing`, `not-a-quantity`, `not-finite`, `unknown-unit` or
- * `wrong-dimension`
+ * side starts, the message says where they meet), `too-few`, `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`,
+ * `wrong-dimension`, or `out-of-range` for more than 10,000 corners or one too far out
  *
  * @example
  * ```ts

@@ -1,15 +1,13 @@
 import { bandsFit } from "../swath/bands-fit.js";
 import { checked } from "../units/check.js";
-import { type EitherField, either, joined, type ObjectField, object, optional } from "../units/fields.js";
+import { type EitherField, type ObjectField, object, optional } from "../units/fields.js";
 import { quantity } from "../units/quantity-field.js";
 import type { Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import {
+  alongRows,
   areasOfStrips,
-  BY_ROW_LENGTH,
   linesOfStrips,
-  ROWS_ALIKE,
-  ROWS_BY_LENGTH,
   type RowsAlike,
   type RowsByLength,
   type StripNames,
@@ -38,11 +36,7 @@ export const BANDS: ObjectField<Bands> = /* @__PURE__ */ object<Bands>(
   [({ bandWidth, rowSpacing }, check) => bandsFit(bandWidth, rowSpacing, "bandWidth", check)],
 );
 
-const ROW_BANDS: EitherField<RowBandsInput> = /* @__PURE__ */ either<RowBandsInput>(
-  "",
-  [joined(ROWS_ALIKE, BANDS), joined(ROWS_BY_LENGTH, BANDS)],
-  BY_ROW_LENGTH,
-);
+const ROW_BANDS: EitherField<RowBandsInput> = /* @__PURE__ */ alongRows(BANDS);
 
 /**
  * Bands along rows: what is treated, and how much ground the rows take up.

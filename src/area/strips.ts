@@ -1,6 +1,17 @@
 import type { Check } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
-import { byGiven, count, list, type ObjectField, object, optional, type Pick } from "../units/fields.js";
+import {
+  byGiven,
+  count,
+  type EitherField,
+  either,
+  joined,
+  list,
+  type ObjectField,
+  object,
+  optional,
+  type Pick,
+} from "../units/fields.js";
 import { formulaLines, type GivenTerm } from "../units/lines.js";
 import { sumOf } from "../units/quantity.js";
 import { quantity } from "../units/quantity-field.js";
@@ -32,7 +43,7 @@ export interface RowsAlike {
 }
 
 /** The fields of rows that are all as long. */
-export const ROWS_ALIKE: ObjectField<RowsAlike> = object<RowsAlike>({
+const ROWS_ALIKE: ObjectField<RowsAlike> = object<RowsAlike>({
   rows: count("How many rows. A whole number, 1 or more."),
   rowLength: quantity("The length of each row. More than 0.", "length"),
 });
@@ -51,7 +62,7 @@ export interface RowsByLength {
 export const MOST_STRIPS = 10_000;
 
 /** The fields of rows of different lengths. */
-export const ROWS_BY_LENGTH: ObjectField<RowsByLength> = /* @__PURE__ */ object<RowsByLength>(
+const ROWS_BY_LENGTH: ObjectField<RowsByLength> = /* @__PURE__ */ object<RowsByLength>(
   {
     rowLengths: list(
       "The length of each row, where they differ; each more than 0.",
@@ -64,7 +75,19 @@ export const ROWS_BY_LENGTH: ObjectField<RowsByLength> = /* @__PURE__ */ object<
 );
 
 /** Whether rows are all as long, or their lengths are listed. */
-export const BY_ROW_LENGTH: Pick = /* @__PURE__ */ byGiven([["rowLength"], ["rowLengths"]], 0);
+const BY_ROW_LENGTH: Pick = /* @__PURE__ */ byGiven([["rowLength"], ["rowLengths"]], 0);
+
+/** What is sprayed along rows: so many rows of one length, or the length of each. */
+/* @__NO_SIDE_EFFECTS__ */
+export function alongRows<T extends object>(
+  widths: ObjectField<T>,
+): EitherField<(RowsAlike | RowsByLength) & T> {
+  return either<(RowsAlike | RowsByLength) & T>(
+    "",
+    [joined(ROWS_ALIKE, widths), joined(ROWS_BY_LENGTH, widths)],
+    BY_ROW_LENGTH,
+  );
+}
 
 /** Notes a count that is not that of the lengths in the list. */
 export function lengthsFit(

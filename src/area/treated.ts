@@ -11,14 +11,6 @@ import type { WorkingLine } from "../units/working.js";
 
 const GROUND: QuantityField<GroundArea> = groundArea("The ground area. More than 0.");
 
-/** A treated area that is known. */
-interface KnownTreated {
-  /** The area that is treated. More than 0. */
-  readonly treated: TreatedArea;
-  /** The ground it lies on. */
-  readonly ground?: GroundArea;
-}
-
 /**
  * A broadcast spray: all of the ground is treated.
  *
@@ -131,7 +123,7 @@ const FRACTION: ObjectField<TreatedFractionInput> = /* @__PURE__ */ object<Treat
 );
 
 /** Notes more treated than there is ground. */
-function treatedFits({ treated, ground }: Partial<KnownTreated>, check: Check): void {
+function treatedFits({ treated, ground }: Partial<TreatedFractionInput>, check: Check): void {
   if (treated === undefined || ground === undefined) return;
   if (!moreThan(inUnit(treated, ground.unit), ground.value)) return;
   check.fault(
@@ -189,13 +181,14 @@ export function fractionTreated({ treated, ground }: TreatedFractionInput, at = 
  * ```
  */
 export function treatedFractionWorking(input: TreatedFractionInput): WorkingLine[] {
-  const result = treatedFraction(input);
-  const { area } = unitsLike(input.treated.unit);
+  const given = checked(input, FRACTION);
+  const { treated, ground } = given;
+  const { area } = unitsLike(treated.unit);
   return formulaLines({
     id: "area.treatedFraction",
     formula: "treated / ground",
-    terms: { treated: [input.treated, area], ground: [input.ground, area] },
-    result,
+    terms: { treated: [treated, area], ground: [ground, area] },
+    result: fractionTreated(given),
     source: "definition of a fraction",
   });
 }

@@ -1,23 +1,13 @@
 import { bandsFit } from "../swath/bands-fit.js";
 import { checked } from "../units/check.js";
-import {
-  choice,
-  type EitherField,
-  either,
-  joined,
-  type ObjectField,
-  object,
-  optional,
-} from "../units/fields.js";
+import { choice, type EitherField, type ObjectField, object, optional } from "../units/fields.js";
 import { quantity } from "../units/quantity-field.js";
 import type { Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import {
+  alongRows,
   areasOfStrips,
-  BY_ROW_LENGTH,
   linesOfStrips,
-  ROWS_ALIKE,
-  ROWS_BY_LENGTH,
   type RowsAlike,
   type RowsByLength,
   type StripNames,
@@ -54,11 +44,7 @@ export const TREE_STRIPS: ObjectField<TreeStrips> = /* @__PURE__ */ object<TreeS
   ],
 );
 
-const TREE_ROWS: EitherField<TreeRowsInput> = /* @__PURE__ */ either<TreeRowsInput>(
-  "",
-  [joined(ROWS_ALIKE, TREE_STRIPS), joined(ROWS_BY_LENGTH, TREE_STRIPS)],
-  BY_ROW_LENGTH,
-);
+const TREE_ROWS: EitherField<TreeRowsInput> = /* @__PURE__ */ alongRows(TREE_STRIPS);
 
 /**
  * Strips along tree rows, such as a weed-free strip under the trees: what is treated, and how much ground the rows take up.

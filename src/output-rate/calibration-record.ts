@@ -106,7 +106,7 @@ const RECORD_INPUT = object<CalibrationRecordInput>({
  * @param input - the day, what was measured, and the conditions
  * @returns plain data, a copy
  * @throws SprayMathError with the place in the path, such as `measurement.used` or `conditions.pressure`: `unreadable` for
- * a date that is not one, or what the guards of a measurement throw
+ * a date that is not one, or what {@link rateOf} throws
  *
  * @example
  * ```ts

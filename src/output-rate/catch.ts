@@ -12,7 +12,7 @@ import {
   optional,
 } from "../units/fields.js";
 import { formulaLines, type GivenTerm } from "../units/lines.js";
-import { sum } from "../units/quantity.js";
+import { sumOf } from "../units/quantity.js";
 import { measured } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
 import type { Length, Mass, MassRate, Measured, Speed, Time, Volume, VolumeRate } from "../units/types.js";
@@ -236,7 +236,7 @@ function workedCatch(
   { catches, time, speed, width, nozzlesPerRow = 1 }: CatchInput<Volume | Mass>,
   at: string,
 ): WorkedCatch {
-  const total = sum(catches as readonly Volume[]);
+  const total = sumOf<Volume | Mass>(catches);
   const { length, area } = unitsLike(width.unit);
   const rows = catches.length / nozzlesPerRow;
   // Over a timed distance the two times meet as a ratio, so that the rate needs one change of unit less.

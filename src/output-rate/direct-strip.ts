@@ -52,7 +52,7 @@ const LAYOUT = object<DirectStripInput>({
  *
  * @param pair - the two units
  * @returns ft² for a rate per acre and the like, m² for one per hectare and the like
- * @throws SprayMathError `missing`, `unknown-unit` or `wrong-dimension`
+ * @throws SprayMathError `missing`, `not-a-quantity`, `unknown-unit` or `wrong-dimension`
  *
  * @example
  * ```ts

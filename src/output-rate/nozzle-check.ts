@@ -5,7 +5,7 @@ import { decided, moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { about, choice, count, object, optional } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
-import { sum } from "../units/quantity.js";
+import { sumOf } from "../units/quantity.js";
 import { measured, quantity } from "../units/quantity-field.js";
 import { finite, positive } from "../units/result.js";
 import type {
@@ -338,7 +338,7 @@ function workedBoom({ catches, time, against, rated, limit }: AnyNozzleCheck): W
   const unit = `${caughtUnit}/${time.unit}` as Flow["unit"];
   const flowOf = (value: number): Flow | MassFlow => ({ value: positive(value), unit });
   const flows = catches.map((caught) => flowOf(inUnit(caught, caughtUnit) / time.value));
-  const total = sum(flows as readonly Flow[]).value;
+  const total = sumOf(flows).value;
   const mean = flowOf(total / flows.length);
   const references = flows.map(({ value }) => {
     if (rated !== undefined) return inUnit(rated, unit);

@@ -4,7 +4,7 @@ import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { list, type ObjectField, object, optional } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
-import { sum } from "../units/quantity.js";
+import { sumOf } from "../units/quantity.js";
 import { quantity } from "../units/quantity-field.js";
 import { finite, positive } from "../units/result.js";
 import type { Fraction, Mass, MassRate, Quantity, Volume, VolumeRate } from "../units/types.js";
@@ -240,7 +240,7 @@ export function linesOfRuns(
 }
 
 function meanOf(rates: readonly Quantity[]): number {
-  return sum(rates as readonly VolumeRate[]).value / rates.length;
+  return sumOf(rates).value / rates.length;
 }
 
 function furthest(deviations: readonly number[]): number {
