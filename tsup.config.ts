@@ -5,11 +5,11 @@ import { defineConfig, type Options } from "tsup";
 
 type Plugin = NonNullable<Options["esbuildPlugins"]>[number];
 
-// Every folder of src is a subpath export; the geodesic function has its own, so that nobody else pays for its dependency.
+// Every folder of src is a subpath export. A few files have their own, so that nobody else pays for them.
 const folders = readdirSync("src", { withFileTypes: true })
   .filter((item) => item.isDirectory() && existsSync(`src/${item.name}/index.ts`))
   .map((item) => item.name);
-const apart = ["area/geodesic.ts"];
+const apart = ["area/geodesic.ts", "worksheet/latex.ts"];
 
 const entry = Object.fromEntries([
   ["index", "src/index.ts"],
@@ -25,6 +25,47 @@ const relativeTo = (from: string, to: string): string => {
   return path.startsWith(".") ? path : `./${path}`;
 };
 const folderOf = (file: string): string => file.split("/")[0] ?? "";
+
+// Only what says of itself that it has no side effects: a call that notes a fault must stay.
+const MAKERS = new Set(
+  ["frozen.ts", ...readdirSync("src/units").map((name) => `units/${name}`)].flatMap((name) =>
+    [
+      ...readFileSync(`src/${name}`, "utf8").matchAll(/@__NO_SIDE_EFFECTS__ \*\/\nexport function (\w+)/g),
+    ].map(([, maker]) => maker as string),
+  ),
+);
+
+/**
+ * Marks the calls that make lists of fields and frozen tables, and the classes that extend others, as free of side effects.
+ * esbuild sees so within one file only: an app that takes one function would carry the lists of all.
+ */
+function withPureCalls(source: string): string {
+  const contents = source.replace(
+    /^(export )?(class (\w+)[^{\n]* extends [\s\S]*?\n\})$/gm,
+    (_, exported = "", body, name) => `${exported}const ${name} = /* @__PURE__ */ (() => ${body})();`,
+  );
+  const makers = [...contents.matchAll(/import \{([^}]*)\} from "[./a-z-]*\.js"/g)]
+    .flatMap(([, names = ""]) => names.split(","))
+    .map((name) => name.trim())
+    .filter((name) => MAKERS.has(name));
+  if (makers.length === 0) return contents;
+  // A list that takes over the fields of another is read from it, which a bundler can't tell from a side effect: as a whole it can.
+  const lists = new RegExp(
+    `^((?:export )?const \\w+(?:: [^=\\n]+)? =\\s+)((?:/\\* @__PURE__ \\*/ )?(?:${makers.join("|")})(?:<[^()]*>)?\\((?:.*\\)|[\\s\\S]*?\\n\\S*\\)));$`,
+    "gm",
+  );
+  const calls = new RegExp(
+    `(?<![\\w.$*"'\`] ?)(?<!function )\\b(?:${makers.join("|")})(?=(?:<[^()]*>)?\\()`,
+    "g",
+  );
+  return contents
+    .replace(lists, (_, declared, made) => `${declared}/* @__PURE__ */ (() => ${made})();`)
+    .split("\n")
+    .map((line) =>
+      /^\s*(\*|\/)/.test(line) ? line : line.replace(calls, (call) => `/* @__PURE__ */ ${call}`),
+    )
+    .join("\n");
+}
 
 /**
  * One chunk a folder. esbuild makes one for every set of entries that share a file, 28 of them, and Node takes about a
@@ -58,7 +99,7 @@ const oneChunkAFolder: Plugin = {
         )
         .filter((other) => !apart.includes(other) && other !== file)
         .map((other) => `import ${JSON.stringify(relativeTo(file, other))};`);
-      return { contents: [contents, ...imports].join("\n"), loader: "ts" };
+      return { contents: [withPureCalls(contents), ...imports].join("\n"), loader: "ts" };
     });
   },
 };
@@ -73,10 +114,13 @@ export default defineConfig({
   esbuildOptions(options) {
     // A text of one byte a letter is read faster.
     options.charset = "ascii";
+    // The imports that only group, dropped where a file is an entry of its own.
+    options.logOverride = { "ignored-bare-import": "silent" };
   },
   clean: true,
-  // tsup passes `baseUrl`, which TypeScript 6 reports as deprecated.
-  dts: { compilerOptions: { ignoreDeprecations: "6.0" } },
+  // tsup passes `baseUrl`, which TypeScript 6 reports as deprecated. What is exported has its type written beside it
+  // (isolatedDeclarations), so declarations need no check of types: that is `tsc -b`'s to do, once.
+  dts: { compilerOptions: { ignoreDeprecations: "6.0", composite: false, noCheck: true } },
   // The JSON Schemas come from the schemas as built.
   onSuccess: async () => {
     const built = (await import(
@@ -87,8 +131,7 @@ export default defineConfig({
       "calibration-record": built.calibrationRecordSchema(),
     };
     for (const [name, schema] of Object.entries(files)) {
-      const text = JSON.stringify(built.toJsonSchema(schema), undefined, 2);
-      writeFileSync(`dist/schema/${name}.schema.json`, `${text}\n`);
+      writeFileSync(`dist/schema/${name}.schema.json`, JSON.stringify(built.toJsonSchema(schema)));
     }
   },
 });

@@ -6,13 +6,15 @@
  * - `not-finite`: `NaN` or an infinity, given or reached
  * - `unknown-unit`: a unit that the library does not know
  * - `ambiguous-unit`: a unit that means two things, such as a bare `oz`
- * - `wrong-dimension`: a weight where a volume is wanted, and the like
- * - `wrong-area`: ground area where treated area is wanted, or the reverse
+ * - `wrong-dimension`: a weight where a volume is expected, and the like
+ * - `wrong-area`: ground area where treated area is expected, or the reverse
  * - `out-of-range`: zero, negative, too large, or not a whole number where it cannot be
  * - `too-few`: a list shorter than the formula needs
  * - `conflict`: values that cannot all be true, or one too many to solve for
  * - `unknown-choice`: a name that is not among the ones offered
  * - `unknown-field`: a field that the function does not know, such as a misspelt one
+ * - `incomplete`: text that could still become right, such as a number whose unit is not typed yet
+ * - `ambiguous-number`: a number that means two things, such as `1.000` or `11/2`
  * - `unreadable`: text that could not be read as a quantity
  * - `not-measurable`: an amount that cannot be measured with the tools within the limit
  */
@@ -29,13 +31,21 @@ export type ErrorCode =
   | "conflict"
   | "unknown-choice"
   | "unknown-field"
+  | "incomplete"
+  | "ambiguous-number"
   | "unreadable"
   | "not-measurable";
 
+/** A quantity in the figures of a message. */
+export interface QuantityFigure {
+  /** How many. */
+  readonly value: number;
+  /** Of what. */
+  readonly unit: string;
+}
+
 /** What a message is about, as data: what was given, the limit, the choices, what was probably meant. */
-export type Figures = Readonly<
-  Record<string, { readonly value: number; readonly unit: string } | number | string | readonly string[]>
->;
+export type Figures = Readonly<Record<string, QuantityFigure | number | string | readonly string[]>>;
 
 /** One fault, as data first and words second, so that an app can put it into its own words or language. */
 export interface Issue {
@@ -49,6 +59,14 @@ export interface Issue {
   readonly figures: Figures;
   /** What is wrong and what to do, in plain English. */
   readonly message: string;
+}
+
+/** An error as plain data. */
+export interface PlainError extends Issue {
+  /** Says what it is. */
+  readonly name: "SprayMathError";
+  /** Every fault found. */
+  readonly issues: readonly Issue[];
 }
 
 const MARK: unique symbol = Symbol.for("swath-to-spoon.SprayMathError") as never;
@@ -103,7 +121,7 @@ export class SprayMathError extends Error implements Issue {
   }
 
   /** The error as plain data, for a message to another thread or a server's answer. */
-  toJSON(): Issue & { readonly name: "SprayMathError"; readonly issues: readonly Issue[] } {
+  toJSON(): PlainError {
     const { code, key, path, figures, message, issues } = this;
     return { name: "SprayMathError", code, key, path, figures, message, issues };
   }
@@ -131,7 +149,12 @@ export class SprayMathError extends Error implements Issue {
 export function isSprayMathError(value: unknown): value is SprayMathError {
   if (typeof value !== "object" || value === null) return false;
   const error = value as { readonly name?: unknown; readonly issues?: unknown; readonly [MARK]?: unknown };
-  return error[MARK] === true || (error.name === "SprayMathError" && Array.isArray(error.issues));
+  try {
+    return error[MARK] === true || (error.name === "SprayMathError" && Array.isArray(error.issues));
+  } catch {
+    // Anything can be thrown, also what fails when it is looked at.
+    return false;
+  }
 }
 
 /** The error for several faults found at once: that of the first, with all of them in `issues`. */
@@ -139,7 +162,7 @@ export function errorOf(issues: readonly Issue[]): SprayMathError {
   const [first] = issues as readonly [Issue];
   const { code, key, path, figures, message } = first;
   const count = issues.length;
-  return new SprayMathError(code, path, count === 1 ? message : `${message} (${count} errors in all.)`, {
+  return new SprayMathError(code, path, count === 1 ? message : `${message} (${count} errors.)`, {
     key,
     figures,
     issues,
@@ -183,9 +206,14 @@ export function moved<T>(move: (path: string) => string, work: () => T): T {
 
 /** A value as an error message shows it: short, and telling a string from a number. */
 export function shown(value: unknown): string {
-  if (typeof value === "string") return JSON.stringify(value.length > 40 ? `${value.slice(0, 40)}…` : value);
+  if (typeof value === "string") return JSON.stringify(shortened(value));
   if (Array.isArray(value)) return "a list";
   if (value !== null && typeof value === "object") return "an object";
   if (typeof value === "function") return "a function";
-  return String(value);
+  return shortened(String(value));
+}
+
+/** The first letters of a text, where it is longer than a message should be. */
+export function shortened(text: string): string {
+  return text.length > 40 ? `${text.slice(0, 40)}…` : text;
 }

@@ -1,29 +1,40 @@
 import { relocated } from "../errors.js";
 import type { LabelFinding } from "../tank-mix/findings.js";
-import { checkLabel } from "../tank-mix/label-limits.js";
+import { checkedLabelFindings } from "../tank-mix/label-limits.js";
 import { isRange } from "../tank-mix/label-rate.js";
 import { strengthOf } from "../tank-mix/strength.js";
+import { unusualFindingsOf } from "../tank-mix/unusual.js";
 import { moreThan } from "../units/decide.js";
 import { compare, ratio } from "../units/quantity.js";
-import type { Volume } from "../units/types.js";
+import type { Concentration, Volume } from "../units/types.js";
 import type { PlanInput, Product } from "./input.js";
 import { labelInput, PRODUCT_PLACES } from "./job.js";
 import type { Plan, PlannedLoad } from "./result.js";
 import type { Thresholds } from "./thresholds.js";
-import { told, type Warning } from "./warnings.js";
+import { inPercent, rounded, type Warning } from "./warnings.js";
 
-/** What a product's label has against the job, and what its name may lead to. */
-export function productWarnings(product: Product, at: string, job: Pick<Plan, "rate" | "area">): Warning[] {
-  const { name } = product;
-  const warnings: Warning[] = labelFindings(product, job).map((finding) => ofProduct(finding, name, at));
+/** What a product's label has against the job, which of its figures are unlikely, and what its name may lead to. */
+export function productWarnings(
+  product: Product,
+  strength: Concentration,
+  at: string,
+  job: Pick<Plan, "rate" | "area">,
+): Warning[] {
+  const { name, rate, bulkDensity } = product;
+  const findings = [
+    ...labelFindings(product, job),
+    ...unusualFindingsOf({ rate, strength, ...(bulkDensity && { bulkDensity }) }),
+  ];
+  const warnings: Warning[] = findings.map((finding) => ofProduct(finding, name, at));
   if (!/\b(oz|ounces?)\b/i.test(name)) return warnings;
-  const [kind, other] = product.form === "dry" ? ["weight (oz)", "fluid"] : ["fluid (fl_oz)", "weight"];
+  const [planned, other] =
+    product.form === "dry" ? ["ounces by weight", "fluid ounces"] : ["fluid ounces", "ounces by weight"];
   return [
     ...warnings,
     {
       code: "ounces-confusable",
       severity: "note",
-      message: `${name} has ounces in its name. It is planned in ounces of ${kind}, which are not ounces of ${other}: see which the label means.`,
+      message: `${name} has ounces in its name and is planned in ${planned}, not ${other}. Check which one the label means.`,
       path: `${at}.name`,
       figures: {},
     },
@@ -43,7 +54,7 @@ export function ofProduct(finding: LabelFinding, name: string, at: string): Labe
 function labelFindings(product: Product, job: Pick<Plan, "rate" | "area">): LabelFinding[] {
   const { rate, label, soFar } = product;
   if (label === undefined && soFar === undefined && !isRange(rate)) return [];
-  return relocated(PRODUCT_PLACES, () => checkLabel(labelInput(product, job)));
+  return relocated(PRODUCT_PLACES, () => checkedLabelFindings(labelInput(product, job)));
 }
 
 /** What the loads give rise to. */
@@ -55,6 +66,7 @@ export function loadWarnings(
 ): Warning[] {
   return [
     ...tankWarnings(input, carrier.total, loads),
+    ...spareWarnings(input, carrier),
     ...lastLoadWarnings(loads, thresholds),
     ...waterWarnings(input, carrier.total),
     ...doseWarnings(loads),
@@ -71,11 +83,47 @@ function tankWarnings(
     {
       code: "mix-over-tank",
       severity: "note",
-      message: `The mix, ${told(total)}, is more than the tank of ${told(tank)} holds: mix it in ${loads.length} loads, each with its own product.`,
+      message: `You need ${rounded(total)} of mix and the tank holds ${rounded(tank)}: mix ${loads.length} loads and measure product for each.`,
       path: "sprayer.tank",
       figures: { total, tank, loads: loads.length },
     },
   ];
+}
+
+// Past these a number or its unit is wrong, rather than the job unusual: common practice, no source.
+const LARGE_RESERVE_PERCENT = 50;
+const LARGE_LINES_PERCENT = 25;
+
+/** Mix that isn't meant for the plot: a reserve out of proportion, lines that hold as much as a tank. */
+function spareWarnings(
+  { sprayer: { tank } }: PlanInput,
+  { sprayed, reserve, lines }: Plan["carrier"],
+): Warning[] {
+  const warnings: Warning[] = [];
+  const [spare, held] = [100 * ratio(reserve, sprayed), 100 * ratio(lines, tank)];
+  if (moreThan(spare, LARGE_RESERVE_PERCENT)) {
+    warnings.push({
+      code: "reserve-large",
+      severity: "warning",
+      message:
+        `The reserve is ${rounded(reserve)} for a plot that takes ${rounded(sprayed)}: that much product would be left over. ` +
+        "Check the reserve and its unit.",
+      path: "reserve",
+      figures: { reserve, sprayed, percent: spare },
+    });
+  }
+  if (moreThan(held, LARGE_LINES_PERCENT)) {
+    warnings.push({
+      code: "lines-large",
+      severity: "warning",
+      message:
+        `The hose and boom hold ${rounded(lines)}, which is ${inPercent(held)} of the ${rounded(tank)} tank. ` +
+        "Check that number and its unit.",
+      path: "sprayer.lineVolume",
+      figures: { lines, tank, percent: held },
+    });
+  }
+  return warnings;
 }
 
 function lastLoadWarnings(loads: readonly PlannedLoad[], { lastLoadPercent }: Thresholds): Warning[] {
@@ -87,7 +135,7 @@ function lastLoadWarnings(loads: readonly PlannedLoad[], { lastLoadPercent }: Th
     {
       code: "last-load-small",
       severity: "warning",
-      message: `The last load is only ${told(last.carrier)}, which a pump may not draw and small doses are measured badly for. Part the mix into equal loads.`,
+      message: `The last load is only ${rounded(last.carrier)}. The pump may not pick it all up, and small doses are hard to measure. Split the mix into equal loads.`,
       path: `loads[${loads.length - 1}]`,
       figures: { last: last.carrier, full: first.carrier, percent },
     },
@@ -103,8 +151,8 @@ function waterWarnings({ addedWater }: PlanInput, mix: Volume): Warning[] {
       code: "water-without-product",
       severity: "warning",
       message:
-        `${told(addedWater)} of water without product leaves the mix at ${told(strength)} of its strength, so the plot gets too little. ` +
-        "Add product for the water as well, or leave the water out.",
+        `Adding ${rounded(addedWater)} of water without product weakens the mix to ${rounded(strength)} strength, so the plot is under-dosed. ` +
+        "Add product for that water too, or leave the water out.",
       path: "addedWater",
       figures: { strength, weakBy },
     },
@@ -129,7 +177,7 @@ function doseWarnings(loads: readonly PlannedLoad[]): Warning[] {
         warnings.set(`${k} scale`, {
           code: "scale-needed",
           severity: "note",
-          message: `${name} is dry and the tools hold no scale: weigh it, a spoon does not measure a weight.`,
+          message: `${name} is a dry product and no scale is listed. Weigh it; a spoon can't measure weight.`,
           path: "tools",
           figures: { amount },
         });

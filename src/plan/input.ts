@@ -1,4 +1,5 @@
-import type { MeasuringTool, ToolSetName } from "../household/tools.js";
+import type { MeasuringTool } from "../household/measuring-tool.js";
+import type { ToolSetName } from "../household/tools.js";
 import type { Calibration } from "../output-rate/calibration.js";
 import type { TodaysConditions } from "../output-rate/what-changed.js";
 import type { Reserve } from "../tank-mix/carrier.js";
@@ -21,6 +22,8 @@ export interface Sprayer {
   readonly lineVolume?: Volume;
   /** The smallest load that the pump draws to the end. Any unless given. */
   readonly leastLoad?: Volume;
+  /** How many rows, beds or tree rows one pass sprays: the width of the test strip is the band's times these. 1 unless given. */
+  readonly rowsPerPass?: number;
 }
 
 /** A product that goes into the tank, adjuvants included. */

@@ -1,7 +1,7 @@
 import { type BedsInput, bedsArea, bedsAreaWorking } from "../area/beds.js";
 import { type BoundaryInput, boundaryArea, boundaryAreaWorking } from "../area/boundary.js";
 import { compositeArea, compositeAreaWorking } from "../area/composite.js";
-import { groundArea, treatedArea } from "../area/kinds.js";
+import { groundArea, treatedArea } from "../area/marked-area.js";
 import {
   type OffsetsInput,
   offsetsArea,
@@ -39,7 +39,6 @@ import { treatAll, treatedFraction, treatPart, treatPartWorking } from "../area/
 import { type TreeRowsInput, treeRowsArea, treeRowsAreaWorking } from "../area/tree-rows.js";
 import { relocated, within } from "../errors.js";
 import { checkedChoice, checkedList, checkedObject } from "../units/guard.js";
-import { scale, sum } from "../units/quantity.js";
 import type { GroundArea, Length, TreatedArea } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 
@@ -166,26 +165,17 @@ const SHAPES: { readonly [K in keyof ShapeInputs]: Reader<ShapeInputs[K], Ground
 };
 
 const PARTS: { readonly [K in keyof PartInputs]: Reader<PartInputs[K], PlotAreas> } = {
-  "row-bands": {
-    area: (rows) => ({ ...rowBandsArea(rows), rowLength: rowsLength(rows) }),
-    working: rowBandsAreaWorking,
-  },
-  beds: {
-    area: (beds) => ({
-      ...bedsArea(beds),
-      rowLength: beds.bedLengths === undefined ? scale(beds.bedLength, beds.beds) : sum(beds.bedLengths),
-    }),
-    working: bedsAreaWorking,
-  },
-  "tree-rows": {
-    area: (rows) => ({ ...treeRowsArea(rows), rowLength: rowsLength(rows) }),
-    working: treeRowsAreaWorking,
-  },
+  "row-bands": { area: rowBandsArea, working: rowBandsAreaWorking },
+  beds: { area: bedsArea, working: bedsAreaWorking },
+  "tree-rows": { area: treeRowsArea, working: treeRowsAreaWorking },
   spots: { area: spotsArea, working: spotsAreaWorking },
 };
 
-function rowsLength(rows: RowBandsInput | TreeRowsInput): Length {
-  return rows.rowLengths === undefined ? scale(rows.rowLength, rows.rows) : sum(rows.rowLengths);
+/** What the functions of a shape take: the plot without what only a plot has. */
+function sizesOf(plot: Shape | PartPlot): never {
+  const { kind: _, ...sizes } = plot;
+  const { name: __, fraction: ___, ...rest } = sizes as typeof sizes & { name?: string; fraction?: number };
+  return rest as never;
 }
 
 /* @__NO_SIDE_EFFECTS__ */
@@ -213,7 +203,7 @@ function isPart(plot: Plot): plot is PartPlot {
 export function plotAreas(plot: Plot): PlotAreas {
   checkedObject(plot, "");
   checkedChoice(plot.kind, PLOT_KINDS, "kind");
-  if (isPart(plot)) return PARTS[plot.kind].area(plot as never);
+  if (isPart(plot)) return PARTS[plot.kind].area(sizesOf(plot));
   if (plot.kind === "treated-area") {
     const treated = relocated({ area: "treated" }, () => treatedArea(plot.treated));
     const { ground } = plot;
@@ -241,12 +231,12 @@ function compositeInput({ add, subtract }: CompositeShape): { add: GroundArea[];
 function shapeArea(shape: Shape): GroundArea {
   checkedObject(shape, "");
   checkedChoice(shape.kind, SHAPE_KINDS, "kind");
-  return SHAPES[shape.kind].area(shape as never);
+  return SHAPES[shape.kind].area(sizesOf(shape));
 }
 
 /** The working of {@link plotAreas}. */
 export function plotAreasWorking(plot: Plot): WorkingLine[] {
-  if (isPart(plot)) return PARTS[plot.kind].working(plot as never);
+  if (isPart(plot)) return PARTS[plot.kind].working(sizesOf(plot));
   if (plot.kind === "treated-area") return [];
   const lines = groundWorking(plot);
   if (plot.fraction === undefined) return lines;
@@ -255,10 +245,10 @@ export function plotAreasWorking(plot: Plot): WorkingLine[] {
 
 function groundWorking(plot: Shape | CompositeShape | KnownGround): WorkingLine[] {
   if (plot.kind === "ground-area") return [];
-  if (plot.kind !== "composite") return SHAPES[plot.kind].working(plot as never);
+  if (plot.kind !== "composite") return SHAPES[plot.kind].working(sizesOf(plot));
   const shapes = [...plot.add, ...(plot.subtract ?? [])];
   return [
-    ...shapes.flatMap((shape) => SHAPES[shape.kind].working(shape as never)),
+    ...shapes.flatMap((shape) => SHAPES[shape.kind].working(sizesOf(shape))),
     ...compositeAreaWorking(compositeInput(plot)),
   ];
 }

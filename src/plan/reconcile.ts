@@ -1,6 +1,6 @@
 import { relocated, SprayMathError, within } from "../errors.js";
 import type { LabelFinding } from "../tank-mix/findings.js";
-import { checkLabel } from "../tank-mix/label-limits.js";
+import { checkedLabelFindings } from "../tank-mix/label-limits.js";
 import { isRange, ownAreaUnit, type SeasonRate } from "../tank-mix/label-rate.js";
 import { strengthOf } from "../tank-mix/strength.js";
 import { convertValue } from "../units/convert.js";
@@ -24,6 +24,7 @@ import {
   type ApplicationDetails,
   type ApplicationRecord,
   applicationRecord,
+  DETAIL_NAMES,
   longestWaits,
 } from "./record.js";
 import type { Plan } from "./result.js";
@@ -292,7 +293,7 @@ function findingsOf(plan: Plan, k: number, plot: AppliedPlot): LabelFinding[] {
   if (applied.value === 0 || (label === undefined && !ranged)) return [];
   const { ground, rowLength } = plan.area;
   const findings = relocated({ label: `products[${k}].label`, soFar: `products[${k}].soFar` }, () =>
-    checkLabel({
+    checkedLabelFindings({
       rate: ranged ? { ...planned, chosen: rate } : rate,
       form,
       carrierRate: plot.rate,
@@ -336,6 +337,8 @@ function perTreated(rate: SeasonRate | undefined, path: string): VolumeRate | Ma
 }
 
 function detailsOf(actual: ActualApplication): ApplicationDetails {
-  const { mixed, addedWater, left, used, ...details } = actual;
-  return details;
+  // What a record says of itself (its version, its dates) is not for the caller to write over.
+  return Object.fromEntries(
+    DETAIL_NAMES.flatMap((name) => (actual[name] === undefined ? [] : [[name, actual[name]]])),
+  ) as unknown as ApplicationDetails;
 }

@@ -5,7 +5,8 @@ import type { Measurement } from "../output-rate/measurement.js";
 import { type Carrier, carrierFor } from "../tank-mix/carrier.js";
 import { type ProductAmount, productAmount } from "../tank-mix/product.js";
 import { checkedList, checkedObject } from "../units/guard.js";
-import { compare, sum } from "../units/quantity.js";
+import { refusal } from "../units/message.js";
+import { orderOf, sumOf } from "../units/quantity.js";
 import type { VolumeRate } from "../units/types.js";
 import type { PlanInput, Product } from "./input.js";
 import { carrierInput, PRODUCT_PLACES, productInput } from "./job.js";
@@ -42,14 +43,14 @@ function jobArea({ plot }: PlanInput): Plan["area"] {
   const several = Array.isArray(plot);
   if (several) checkedList(plot, "plot");
   const plots = plotsOf(plot).map((one, i) => within(several ? `plot[${i}]` : "plot", () => plotAreas(one)));
-  const treated = sum(plots.map((one) => one.treated));
+  const treated = sumOf(plots.map((one) => one.treated));
   const lengths = known(plots.map(({ rowLength }) => rowLength));
   const grounds = known(plots.map(({ ground }) => ground));
-  const ground = grounds && sum(grounds);
+  const ground = grounds && sumOf(grounds);
   return {
     treated,
     ...(ground && { ground, fraction: treatedFraction({ treated, ground }) }),
-    ...(lengths && { rowLength: sum(lengths) }),
+    ...(lengths && { rowLength: sumOf(lengths) }),
     plots,
   };
 }
@@ -60,7 +61,7 @@ function refuseRateOnGround({ calibration, plot }: PlanInput, { plots }: Plan["a
   if (!isPerGround(measurementOf(calibration))) return;
   const part = plotsOf(plot).findIndex((one, i) => {
     const { treated, ground } = plots[i] as (typeof plots)[number];
-    return ground === undefined ? one.kind !== "treated-area" : compare(treated, ground) === -1;
+    return ground === undefined ? one.kind !== "treated-area" : orderOf(treated, ground) === -1;
   });
   if (part < 0) return;
   throw new SprayMathError(
@@ -88,14 +89,31 @@ function checkedProducts(products: readonly Product[]): readonly Product[] {
     if (typeof name !== "string" || name.trim() === "") {
       throw new SprayMathError("missing", path, `Given ${shown(name)}; wanted the product's name.`);
     }
-    if (names.has(name)) {
+    if (names.has(sameName(name))) {
       throw new SprayMathError(
         "conflict",
         path,
         `Given ${shown(name)} a second time; wanted one entry a product.`,
       );
     }
-    names.add(name);
+    names.add(sameName(name));
+    refuseContradiction(product, `products[${i}].soFar.rate`);
   }
   return products;
+}
+
+// No applications and some product used already can't both be true, and each is believed somewhere.
+function refuseContradiction({ soFar }: Product, path: string): void {
+  if (soFar?.applications !== 0 || soFar.rate === undefined || soFar.rate === null) return;
+  throw refusal(
+    "conflict",
+    "used-without-application",
+    path,
+    "You entered no applications so far this season but some product used. Correct one of them.",
+  );
+}
+
+// "Product A" and "product a " on one sheet are one product to whoever reads it.
+function sameName(name: string): string {
+  return name.trim().replace(/\s+/g, " ").toLowerCase();
 }

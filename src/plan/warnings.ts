@@ -1,5 +1,5 @@
 import type { LabelFindingCode } from "../tank-mix/findings.js";
-import { describeUnit } from "../units/describe.js";
+import { textOf } from "../units/message.js";
 import type { Quantity } from "../units/types.js";
 
 /** How much a warning matters: something to know, something to change, something not to spray with. */
@@ -10,6 +10,8 @@ export type WarningCode =
   | LabelFindingCode
   | "all-ground-treated"
   | "swath-is-spacing"
+  | "swath-is-not-band"
+  | "bands-without-gap"
   | "rate-implausible"
   | "speed-implausible"
   | "strip-too-short"
@@ -17,6 +19,9 @@ export type WarningCode =
   | "lines-uncharged"
   | "calibration-stale"
   | "calibration-old"
+  | "calibration-age-unknown"
+  | "reserve-large"
+  | "lines-large"
   | "mix-over-tank"
   | "last-load-small"
   | "water-without-product"
@@ -38,7 +43,17 @@ export interface Warning {
   readonly figures: Readonly<Record<string, Quantity | number>>;
 }
 
+/** How many times too much or too little, as people say it: `2.5 times`. */
+export function inTimes(times: number): string {
+  return `${textOf(times, 2)} times`;
+}
+
+/** A share as people say it: `12%`. */
+export function inPercent(percent: number): string {
+  return textOf({ value: percent, unit: "%" }, 2);
+}
+
 /** A quantity in the message of a warning: rounded for reading, with the unit as the trade spells it. */
-export function told({ value, unit }: Quantity): string {
-  return `${Number(value.toPrecision(4))} ${describeUnit(unit).symbol}`;
+export function rounded(quantity: Quantity): string {
+  return textOf(quantity, 4);
 }

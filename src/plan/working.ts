@@ -1,5 +1,5 @@
-import { byVolumeWorking } from "../household/by-volume.js";
 import { measureOutWorking } from "../household/measure-out.js";
+import { volumeOfWeightWorking } from "../household/volume-of-weight.js";
 import { rateOfWorking } from "../output-rate/calibration.js";
 import { carrierForWorking } from "../tank-mix/carrier.js";
 import { splitLoadsWorking } from "../tank-mix/loads.js";
@@ -34,8 +34,9 @@ export interface PlanStep {
  *
  * @example
  * ```ts
- * import { planApplication, planWorking } from "swath-to-spoon/plan";
+ * import { planApplication } from "swath-to-spoon/plan";
  * import { qty } from "swath-to-spoon/units";
+ * import { planApplication as planLines } from "swath-to-spoon/working";
  *
  * const plan = planApplication({
  *   plot: { kind: "rectangle", length: qty(40, "m"), width: qty(25, "m") },
@@ -44,7 +45,7 @@ export interface PlanStep {
  *   products: [{ name: "Product A", form: "liquid", rate: qty(2, "L/ha") }],
  *   tools: "syringes",
  * });
- * console.log(planWorking(plan).map((step) => step.step).join(" ")); // area rate carrier loads product dose
+ * console.log(planLines(plan).map((step) => step.step).join(" ")); // area rate carrier loads product dose
  * ```
  */
 export function planWorking(plan: Plan): PlanStep[] {
@@ -121,5 +122,5 @@ function doseLines(
   const { input, volume } = doseRequest(amount, product, tools, area);
   const lines = measureOutWorking(input);
   if (volume === undefined || product.bulkDensity === undefined) return lines;
-  return [...byVolumeWorking({ mass: amount as Mass, bulkDensity: product.bulkDensity }), ...lines];
+  return [...volumeOfWeightWorking({ mass: amount as Mass, bulkDensity: product.bulkDensity }), ...lines];
 }

@@ -1,11 +1,12 @@
 import { moved } from "../errors.js";
-import { checkedTools, type MeasuringTool, type ToolSetName, toolSetNames } from "../household/tools.js";
+import type { MeasuringTool } from "../household/measuring-tool.js";
+import { TOOLS, type ToolSetName, toolSetNames } from "../household/tools.js";
 import type { PlanInput, Split, Sprayer } from "../plan/input.js";
 import type { Currency } from "../plan/money.js";
 import type { Thresholds } from "../plan/thresholds.js";
 import type { Reserve } from "../tank-mix/carrier.js";
-import { sameDimension } from "../units/dimensions.js";
-import { ratio } from "../units/quantity.js";
+import { checked } from "../units/check.js";
+import { ratio, sameDimension } from "../units/quantity.js";
 import type { Volume } from "../units/types.js";
 import { calibrationSchema, todaySchema } from "./calibration.js";
 import {
@@ -60,6 +61,10 @@ export const sprayerSchema: (options?: ReadingOptions) => Schema<Sprayer> = /* @
         leastLoad: maybe(
           orZero("volume"),
           "The smallest load that the pump draws to the end. Any unless given.",
+        ),
+        rowsPerPass: maybe(
+          count(1, 100),
+          "How many rows, beds or tree rows one pass sprays: the width of the test strip is the band's times these. 1 unless given.",
         ),
       }),
       "The sprayer that does the job.",
@@ -152,8 +157,8 @@ export const toolsSchema: (options?: ReadingOptions) => Schema<PlanInput["tools"
               () => ratio(capacity, graduation as typeof capacity),
             );
           moved(
-            (path) => path.replace(/^tools\[0\]\.?/, ""),
-            () => checkedTools([given as MeasuringTool]),
+            (path) => path.replace(/^\[0\]\.?/, ""),
+            () => checked([given as MeasuringTool], TOOLS),
           );
         },
       ),

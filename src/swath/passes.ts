@@ -92,7 +92,12 @@ export interface PassesOver {
  * ```
  */
 export function passesOver(input: PassesInput): PassesOver {
-  const { length, width, ...rest } = sizesOf(checked(input, PASSES));
+  return bothWays(checked(input, PASSES));
+}
+
+/** The passes along and across a plot. Trusts its input. */
+function bothWays(plot: PassesInput): PassesOver {
+  const { length, width, ...rest } = sizesOf(plot);
   return {
     along: layPasses({ run: length, side: width, ...rest }),
     across: layPasses({ run: width, side: length, ...rest }),
@@ -108,16 +113,16 @@ export function passesOver(input: PassesInput): PassesOver {
  *
  * @example
  * ```ts
- * import { passesOverWorking } from "swath-to-spoon/swath";
  * import { qty } from "swath-to-spoon/units";
+ * import { passesOver } from "swath-to-spoon/working";
  *
- * const lines = passesOverWorking({ length: qty(60, "m"), width: qty(15, "m"), swath: qty(2, "m") });
+ * const lines = passesOver({ length: qty(60, "m"), width: qty(15, "m"), swath: qty(2, "m") });
  * console.log(lines.map((line) => line.result)); // [ 8, { value: 1, unit: 'm' }, { value: 480, unit: 'm' }, 30, { value: 0, unit: 'm' }, { value: 450, unit: 'm' } ]
  * ```
  */
 export function passesOverWorking(input: PassesInput): WorkingLine[] {
   const plot = checked(input, PASSES);
-  const both = passesOver(plot);
+  const both = bothWays(plot);
   return [
     ...wayWorking(plot, both.along, plot.length, plot.width),
     ...wayWorking(plot, both.across, plot.width, plot.length),

@@ -1,6 +1,5 @@
-import { type Check, checked } from "../units/check.js";
+import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
-import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { choice, count, type ObjectField, object, optional } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
@@ -9,6 +8,7 @@ import { positiveIn } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { Fraction, Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
+import { bandsFit } from "./bands-fit.js";
 import { OVERLAP, overlapFits, overlapIn } from "./overlap.js";
 
 /** A boom with evenly spaced nozzles. */
@@ -61,10 +61,10 @@ export function boomWidth(input: BoomWidthInput): Length {
  *
  * @example
  * ```ts
- * import { boomWidthWorking } from "swath-to-spoon/swath";
  * import { qty } from "swath-to-spoon/units";
+ * import { boomWidth } from "swath-to-spoon/working";
  *
- * const lines = boomWidthWorking({ nozzles: 12, nozzleSpacing: qty(0.5, "m") });
+ * const lines = boomWidth({ nozzles: 12, nozzleSpacing: qty(0.5, "m") });
  * console.log(lines.map((line) => line.formula)); // [ 'nozzles * nozzleSpacing' ]
  * ```
  */
@@ -103,21 +103,8 @@ const BANDS: ObjectField<BandsWidthInput> = object<BandsWidthInput>(
       ),
     ),
   },
-  [bandsFit],
+  [({ bandWidth, rowSpacing }, check) => bandsFit(bandWidth, rowSpacing, "bandWidth", check)],
 );
-
-/** Notes bands that are wider than their rows are apart. */
-function bandsFit({ bandWidth, rowSpacing }: Partial<BandsWidthInput>, check: Check): void {
-  if (bandWidth === undefined || rowSpacing === undefined) return;
-  if (!moreThan(inUnit(bandWidth, rowSpacing.unit), rowSpacing.value)) return;
-  check.fault(
-    "conflict",
-    "bands-overlap",
-    "bandWidth",
-    "Bands {band} wide on rows {spacing} apart overlap. Check the two widths, or use the boom's width if you spray all of the ground.",
-    { band: bandWidth, spacing: rowSpacing },
-  );
-}
 
 /** The two widths of a pass that sprays bands. They belong to two different rates. */
 export interface BandsWidth {
@@ -152,7 +139,11 @@ export interface BandsWidth {
  * ```
  */
 export function bandsWidth(input: BandsWidthInput): BandsWidth {
-  const { bands, bandWidth, rowSpacing } = checked(input, BANDS);
+  return widthsOfBands(checked(input, BANDS));
+}
+
+/** Both widths of bands. Trusts its input. */
+function widthsOfBands({ bands, bandWidth, rowSpacing }: BandsWidthInput): BandsWidth {
   const { length } = unitsLike(bandWidth.unit);
   const band = inUnit(bandWidth, length);
   if (rowSpacing === undefined) return { treated: positiveIn(bands * band, length) };
@@ -172,16 +163,17 @@ export function bandsWidth(input: BandsWidthInput): BandsWidth {
  *
  * @example
  * ```ts
- * import { bandsWidthWorking } from "swath-to-spoon/swath";
  * import { qty } from "swath-to-spoon/units";
+ * import { bandsWidth } from "swath-to-spoon/working";
  *
- * const lines = bandsWidthWorking({ bands: 4, bandWidth: qty(1, "ft"), rowSpacing: qty(2.5, "ft") });
+ * const lines = bandsWidth({ bands: 4, bandWidth: qty(1, "ft"), rowSpacing: qty(2.5, "ft") });
  * console.log(lines.map((line) => line.formula)); // [ 'bands * rowSpacing', 'bands * bandWidth' ]
  * ```
  */
 export function bandsWidthWorking(input: BandsWidthInput): WorkingLine[] {
-  const { treated, ground } = bandsWidth(input);
-  const { bands, bandWidth, rowSpacing } = input;
+  const given = checked(input, BANDS);
+  const { treated, ground } = widthsOfBands(given);
+  const { bands, bandWidth, rowSpacing } = given;
   const { length } = unitsLike(bandWidth.unit);
   const source = "plane geometry";
   return [
@@ -259,10 +251,10 @@ export function widthPerNozzle(input: WidthPerNozzleInput): Length {
  *
  * @example
  * ```ts
- * import { widthPerNozzleWorking } from "swath-to-spoon/swath";
  * import { qty } from "swath-to-spoon/units";
+ * import { widthPerNozzle } from "swath-to-spoon/working";
  *
- * const lines = widthPerNozzleWorking({ width: qty(0.4, "m"), nozzles: 2 });
+ * const lines = widthPerNozzle({ width: qty(0.4, "m"), nozzles: 2 });
  * console.log(lines.map((line) => line.formula)); // [ 'width / nozzles' ]
  * ```
  */
@@ -332,10 +324,10 @@ export function treeRowWidth(input: TreeRowWidthInput): Length {
  *
  * @example
  * ```ts
- * import { treeRowWidthWorking } from "swath-to-spoon/swath";
  * import { qty } from "swath-to-spoon/units";
+ * import { treeRowWidth } from "swath-to-spoon/working";
  *
- * const lines = treeRowWidthWorking({ rowSpacing: qty(4, "m"), sides: 2 });
+ * const lines = treeRowWidth({ rowSpacing: qty(4, "m"), sides: 2 });
  * console.log(lines.map((line) => line.formula)); // [ 'rowSpacing * sides / 2' ]
  * ```
  */
@@ -404,10 +396,10 @@ export function effectiveWidth(input: EffectiveWidthInput): Length {
  *
  * @example
  * ```ts
- * import { effectiveWidthWorking } from "swath-to-spoon/swath";
  * import { qty } from "swath-to-spoon/units";
+ * import { effectiveWidth } from "swath-to-spoon/working";
  *
- * const lines = effectiveWidthWorking({ width: qty(5, "ft"), overlap: qty(0.5, "ft") });
+ * const lines = effectiveWidth({ width: qty(5, "ft"), overlap: qty(0.5, "ft") });
  * console.log(lines.map((line) => line.formula)); // [ 'width - overlap' ]
  * ```
  */

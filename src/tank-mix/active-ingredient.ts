@@ -33,7 +33,7 @@ import {
   type ProductContent,
   type ProductForm,
 } from "./content.js";
-import { ACTIVE_EXAMPLES, formIn, RATE_EXAMPLES } from "./label-rate.js";
+import { ACTIVE_EXAMPLES, ACTIVE_NAME, formIn, RATE_EXAMPLES } from "./label-rate.js";
 
 /** What {@link productRate} is given. */
 export interface ProductRateInput {
@@ -50,13 +50,13 @@ export interface ProductRateInput {
 const PRODUCT_RATE: ObjectField<ProductRateInput> = object<ProductRateInput>(
   {
     activeIngredient: called(
-      "the rate of active ingredient",
-      ACTIVE_EXAMPLES,
       quantity("Active ingredient per area, per volume of carrier, or per row length. More than 0.", [
         "massRate",
         "density",
         "massPerLength",
       ]),
+      ACTIVE_NAME,
+      ACTIVE_EXAMPLES,
     ),
     contains: CONTENT,
     form: PRODUCT_FORM,
@@ -81,8 +81,6 @@ export interface ActiveIngredientInput {
 const ACTIVE_INGREDIENT: ObjectField<ActiveIngredientInput> = object<ActiveIngredientInput>(
   {
     product: called(
-      "the product's rate",
-      RATE_EXAMPLES,
       quantity("The product's rate: by volume for a liquid, by weight for a dry product. More than 0.", [
         "volumeRate",
         "massRate",
@@ -91,6 +89,8 @@ const ACTIVE_INGREDIENT: ObjectField<ActiveIngredientInput> = object<ActiveIngre
         "volumePerLength",
         "massPerLength",
       ]),
+      "the product's rate",
+      RATE_EXAMPLES,
     ),
     contains: CONTENT,
     density: optional(PRODUCT_DENSITY),
@@ -209,10 +209,10 @@ export function productRate(input: ProductRateInput): ProductRate {
  *
  * @example
  * ```ts
- * import { productRateWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { productRate } from "swath-to-spoon/working";
  *
- * const lines = productRateWorking({ activeIngredient: qty(1, "lb/ac"), contains: qty(4, "lb/gal"), form: "liquid" });
+ * const lines = productRate({ activeIngredient: qty(1, "lb/ac"), contains: qty(4, "lb/gal"), form: "liquid" });
  * console.log(lines.at(-1)?.formula); // activeIngredient / content
  * ```
  */
@@ -288,10 +288,10 @@ export function activeIngredientRate(input: ActiveIngredientInput): MassRate | D
  *
  * @example
  * ```ts
- * import { activeIngredientRateWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { activeIngredientRate } from "swath-to-spoon/working";
  *
- * const lines = activeIngredientRateWorking({ product: qty(3, "pt/ac"), contains: qty(4, "lb/gal") });
+ * const lines = activeIngredientRate({ product: qty(3, "pt/ac"), contains: qty(4, "lb/gal") });
  * console.log(lines.at(-1)?.formula); // product * content
  * ```
  */

@@ -21,16 +21,16 @@ export type ActiveContent = Density | MassFraction | BasedFraction;
 
 /** What the product contains. */
 export const CONTENT: QuantityField<ActiveContent> = called(
+  basedOr("What the product contains: lb/gal, g/L, g/kg, or per cent w/w or w/v. More than 0.", [
+    "density",
+    "massFraction",
+  ]),
   "what the product contains",
   {
     us: { value: 4, unit: "lb/gal" },
     imperial: { value: 4, unit: "lb/imp_gal" },
     metric: { value: 480, unit: "g/L" },
   },
-  basedOr("What the product contains: lb/gal, g/L, g/kg, or per cent w/w or w/v. More than 0.", [
-    "density",
-    "massFraction",
-  ]),
 );
 
 /** What a liquid product weighs. */

@@ -1,12 +1,13 @@
+import { AMOUNT, amountsAgree } from "../units/amounts.js";
 import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { sameDimension } from "../units/dimensions.js";
+import { dimensionOf } from "../units/dimensions.js";
 import { type ObjectField, object } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
 import { basedOr, called, type QuantityField, quantity } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
-import type { BasedFraction, Concentration, Mass, Volume } from "../units/types.js";
+import type { BasedFraction, Concentration, Mass, Quantity, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 
 /** What {@link diluteMix} is given. Both strengths are given in the same way. */
@@ -26,7 +27,7 @@ function strength(sentence: string): QuantityField<Concentration | BasedFraction
     imperial: { value: 2, unit: "imp_fl_oz/imp_gal" },
     metric: { value: 5, unit: "mL/L" },
   } as const;
-  return called("a strength", examples, basedOr(sentence, ["volumeConcentration", "density"]));
+  return called(basedOr(sentence, ["volumeConcentration", "density"]), "a strength", examples);
 }
 
 const DILUTION: ObjectField<DilutionInput> = object<DilutionInput>(
@@ -53,6 +54,10 @@ function byVolume(given: Concentration | BasedFraction | undefined, at: string, 
     );
 }
 
+function areAlike(a: Quantity, b: Quantity): boolean {
+  return dimensionOf(a.unit) === dimensionOf(b.unit);
+}
+
 function strengthsFit(
   from: Concentration | BasedFraction | undefined,
   to: Concentration | BasedFraction | undefined,
@@ -68,7 +73,7 @@ function strengthsFit(
       "One strength is in {from}, the other in {to}. Enter both in the same way.",
       { from: there, to: here },
     );
-  } else if (!sameDimension(from, to)) {
+  } else if (!areAlike(from, to)) {
     check.fault(
       "wrong-dimension",
       "strengths-differ",
@@ -136,10 +141,10 @@ const SOURCE = "C1 * V1 = C2 * V2: the dissolved amount stays the same";
  *
  * @example
  * ```ts
- * import { diluteMixWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { diluteMix } from "swath-to-spoon/working";
  *
- * const lines = diluteMixWorking({ from: qty(50, "mL/L"), to: qty(5, "mL/L"), volume: qty(10, "L") });
+ * const lines = diluteMix({ from: qty(50, "mL/L"), to: qty(5, "mL/L"), volume: qty(10, "L") });
  * console.log(lines[0]?.formula, lines[0]?.result); // volume * to / from { value: 1, unit: 'L' }
  * ```
  */
@@ -177,7 +182,7 @@ export interface StockInput {
 
 const STOCK: ObjectField<StockInput> = object<StockInput>(
   {
-    amount: quantity("The product that the stock solution is made with. More than 0.", ["volume", "mass"]),
+    amount: quantity("The product that the stock solution is made with. More than 0.", AMOUNT),
     volume: quantity("What it is made up to with water. More than 0.", "volume"),
     dose: quantity("The product that is to go into the tank, not over what the stock holds. More than 0.", [
       "volume",
@@ -188,16 +193,9 @@ const STOCK: ObjectField<StockInput> = object<StockInput>(
 );
 
 function doseFits({ amount, dose }: Partial<StockInput>, check: Check): void {
-  if (amount === undefined || dose === undefined) return;
-  if (!sameDimension(amount as Volume, dose as Volume))
-    check.fault(
-      "wrong-dimension",
-      "dose-unlike-stock",
-      "dose",
-      "The stock's product is in {amount}. Enter the dose in the same way, by weight or by volume.",
-      { given: dose, amount },
-    );
-  else if (moreThan(inUnit(dose, amount.unit), amount.value))
+  amountsAgree([amount, dose], () => "dose", check);
+  if (amount === undefined || dose === undefined || !areAlike(amount, dose)) return;
+  if (moreThan(inUnit(dose, amount.unit), amount.value))
     check.fault(
       "conflict",
       "dose-over-stock",
@@ -208,8 +206,7 @@ function doseFits({ amount, dose }: Partial<StockInput>, check: Check): void {
 }
 
 function stockFits({ amount, volume }: Partial<StockInput>, check: Check): void {
-  if (amount === undefined || volume === undefined) return;
-  if (!sameDimension(amount as Volume, volume)) return;
+  if (amount === undefined || volume === undefined || !areAlike(amount, volume)) return;
   if (moreThan(inUnit(amount, volume.unit), volume.value))
     check.fault(
       "conflict",
@@ -258,10 +255,10 @@ export function stockFor(input: StockInput): Volume {
  *
  * @example
  * ```ts
- * import { stockForWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { stockFor } from "swath-to-spoon/working";
  *
- * const lines = stockForWorking({ amount: qty(10, "mL"), volume: qty(1, "L"), dose: qty(0.5, "mL") });
+ * const lines = stockFor({ amount: qty(10, "mL"), volume: qty(1, "L"), dose: qty(0.5, "mL") });
  * console.log(lines.at(-1)?.formula); // volume * dose / amount
  * ```
  */

@@ -110,7 +110,7 @@ const SENTENCES: Readonly<
   "strength-unusual": [
     "warning",
     "rate",
-    "At this rate the mix is {share} product, far more than labels usually ask for. Check the rate and its unit.",
+    "The mix is {strength} product, and labels rarely ask for more than {limit}. Check the label rate, its unit and the output rate.",
   ],
   "density-unusual": [
     "warning",

@@ -1,25 +1,21 @@
 export {
   type ActiveIngredientInput,
   activeIngredientRate,
-  activeIngredientRateWorking,
   type ProductRate,
   type ProductRateInput,
   productRate,
-  productRateWorking,
 } from "./active-ingredient.js";
-export { type Carrier, type CarrierInput, carrierFor, carrierForWorking, type Reserve } from "./carrier.js";
+export { type Carrier, type CarrierInput, carrierFor, type Reserve } from "./carrier.js";
 export type { ActiveContent, ProductForm } from "./content.js";
 export {
   type Dilution,
   type DilutionInput,
   diluteMix,
-  diluteMixWorking,
   type StockInput,
   stockFor,
-  stockForWorking,
 } from "./dilution.js";
 export type { LabelFinding, LabelFindingCode } from "./findings.js";
-export { type JarTest, type JarTestInput, jarTest, jarTestWorking } from "./jar-test.js";
+export { type JarTest, type JarTestInput, jarTest } from "./jar-test.js";
 export {
   checkLabel,
   type LabelInput,
@@ -37,17 +33,16 @@ export type {
   SingleRate,
   WeightRate,
 } from "./label-rate.js";
-export { type LeftoverInput, leftoverArea, leftoverAreaWorking } from "./leftover.js";
+export { type LeftoverInput, leftoverArea } from "./leftover.js";
 export {
   type Load,
   type LoadSplit,
   type Loads,
   type LoadsInput,
   splitLoads,
-  splitLoadsWorking,
   type WholePieces,
 } from "./loads.js";
-export { type MixedLoad, type MixedLoads, type MixLoadsInput, mixLoads, waterWorking } from "./mix-loads.js";
+export { type MixedLoad, type MixedLoads, type MixLoadsInput, mixLoads } from "./mix-loads.js";
 export {
   FORMULATIONS,
   type Formulation,
@@ -64,13 +59,11 @@ export {
   type ProductAmount,
   type ProductInput,
   productAmount,
-  productAmountWorking,
 } from "./product.js";
 export {
   type ProductInLoads,
   type ProductInLoadsInput,
   productInLoads,
-  productInLoadsWorking,
 } from "./product-in-loads.js";
-export { type Rinse, type RinseInput, rinseTank, rinseTankWorking } from "./rinse.js";
-export { type DilutedMix, type MixStrength, strengthOf, strengthOfWorking } from "./strength.js";
+export { type Rinse, type RinseInput, rinseTank } from "./rinse.js";
+export { type DilutedMix, type MixStrength, strengthOf } from "./strength.js";

@@ -206,6 +206,11 @@ export function checkLabel(input: LabelInput): LabelFinding[] {
   return [...labelFindingsOf(given), ...unusualFindingsOf({ rate, strength })];
 }
 
+/** What the label's limits have against a job, without what is unusual in itself. */
+export function checkedLabelFindings(input: LabelInput): LabelFinding[] {
+  return labelFindingsOf(checked(input, LABEL_INPUT));
+}
+
 /**
  * What the label's limits have against a job, with paths from the product; `at` is its place in an error. Trusts its input.
  */

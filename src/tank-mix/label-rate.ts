@@ -1,5 +1,5 @@
 import { joinPath } from "../errors.js";
-import type { Check } from "../units/check.js";
+import type { Check, Field } from "../units/check.js";
 import { dimensionOf } from "../units/dimensions.js";
 import {
   about,
@@ -15,7 +15,7 @@ import {
   optional,
   type Pick,
 } from "../units/fields.js";
-import { basedOr, called, type QuantityField, quantity } from "../units/quantity-field.js";
+import { basedOr, called, type QuantityField, quantity, type Range } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
 import type {
   BasedFraction,
@@ -118,6 +118,9 @@ export const RATE_EXAMPLES = {
   metric: { value: 2, unit: "L/ha" },
 } as const;
 
+/** What messages call a rate of active ingredient. */
+export const ACTIVE_NAME = "the rate of active ingredient";
+
 /** Rates of active ingredient as examples. */
 export const ACTIVE_EXAMPLES = {
   us: { value: 1, unit: "lb/ac" },
@@ -125,22 +128,25 @@ export const ACTIVE_EXAMPLES = {
   metric: { value: 1, unit: "kg/ha" },
 } as const;
 
+const PER_TREATED = "A bare rate per area is per treated area. More than 0.";
+
 /* @__NO_SIDE_EFFECTS__ */
-function areaRate<R extends VolumeRate | MassRate>(rate: QuantityField<R>): ObjectField<AreaRate<R>> {
-  return object<AreaRate>({ rate, per: RATE_AREA }) as ObjectField<object> as ObjectField<AreaRate<R>>;
+function perArea(range: Range = "positive"): QuantityField<VolumeRate | MassRate> {
+  return called(quantity(PER_TREATED, ["volumeRate", "massRate"], range), "a rate per area", RATE_EXAMPLES);
 }
 
-const PRINTED = "The rate as the label prints it. More than 0.";
+/* @__NO_SIDE_EFFECTS__ */
+function weightPerArea(range: Range = "positive"): QuantityField<MassRate> {
+  return called(quantity(PER_TREATED, "massRate", range), ACTIVE_NAME, ACTIVE_EXAMPLES);
+}
 
-const AREA_RATE: ObjectField<AreaRate> = areaRate(
-  called("the label's rate per area", RATE_EXAMPLES, quantity(PRINTED, ["volumeRate", "massRate"])),
-);
-
-const WEIGHED = "the rate of active ingredient";
-
-const AREA_WEIGHT: ObjectField<AreaRate<MassRate>> = areaRate(
-  called(WEIGHED, ACTIVE_EXAMPLES, quantity(PRINTED, "massRate")),
-);
+/* @__NO_SIDE_EFFECTS__ */
+function areaRate<R extends VolumeRate | MassRate>(rate: QuantityField<R>): ObjectField<AreaRate<R>> {
+  return object<AreaRate>({
+    rate: about("The rate as the label prints it. More than 0.", rate as Field<VolumeRate | MassRate>),
+    per: RATE_AREA,
+  }) as ObjectField<object> as ObjectField<AreaRate<R>>;
+}
 
 const PARTS_RATE: ObjectField<PartsRate> = object<PartsRate>(
   {
@@ -175,15 +181,15 @@ const WEIGHT_RATE: EitherField<WeightRate> = either<WeightRate>(
   "The rate of active ingredient, by weight. More than 0.",
   [
     called(
-      WEIGHED,
-      ACTIVE_EXAMPLES,
       basedOr("A weight per area, per volume of carrier or per row length, or per cent. More than 0.", [
         "massRate",
         "density",
         "massPerLength",
       ]),
+      ACTIVE_NAME,
+      ACTIVE_EXAMPLES,
     ),
-    AREA_WEIGHT,
+    areaRate(weightPerArea()),
   ],
   (input, check) =>
     hasField(input, ["parts", "to", "activeIngredient"])
@@ -192,7 +198,7 @@ const WEIGHT_RATE: EitherField<WeightRate> = either<WeightRate>(
           "active-not-by-weight",
           "",
           "Enter the active ingredient as a weight, such as {example}.",
-          { example: ACTIVE_EXAMPLES[check.system ?? "us"] },
+          { example: ACTIVE_EXAMPLES[check.system] },
         )
       : byWeight(input, check),
 );
@@ -200,7 +206,11 @@ const WEIGHT_RATE: EitherField<WeightRate> = either<WeightRate>(
 /* @__NO_SIDE_EFFECTS__ */
 function activeRate(weight: EitherField<WeightRate>): ObjectField<ActiveIngredientRate> {
   return object<ActiveIngredientRate>(
-    { activeIngredient: weight, contains: CONTENT, density: optional(PRODUCT_DENSITY) },
+    {
+      activeIngredient: about("The rate of active ingredient, by weight. More than 0.", weight),
+      contains: CONTENT,
+      density: optional(PRODUCT_DENSITY),
+    },
     [
       contentInProduct,
       ({ activeIngredient }, check) => {
@@ -214,9 +224,7 @@ function activeRate(weight: EitherField<WeightRate>): ObjectField<ActiveIngredie
 const ACTIVE_RATE: ObjectField<ActiveIngredientRate> = activeRate(WEIGHT_RATE);
 
 const PLAIN_RATE: QuantityField<Exclude<SingleRate, AreaRate | PartsRate | ActiveIngredientRate>> = called(
-  "the label's rate",
-  RATE_EXAMPLES,
-  basedOr("A bare rate per area is per treated area. More than 0.", [
+  basedOr(PER_TREATED, [
     "volumeRate",
     "massRate",
     "volumeConcentration",
@@ -224,7 +232,11 @@ const PLAIN_RATE: QuantityField<Exclude<SingleRate, AreaRate | PartsRate | Activ
     "volumePerLength",
     "massPerLength",
   ]),
+  "the label's rate",
+  RATE_EXAMPLES,
 );
+
+const AREA_RATE: ObjectField<AreaRate> = areaRate(perArea());
 
 const ACTIVE = ["activeIngredient", "contains"];
 const PLAIN = ["value", "unit"];
@@ -252,24 +264,13 @@ export const LABEL_RATE: EitherField<LabelRate> = either<LabelRate>(
 );
 
 /* @__NO_SIDE_EFFECTS__ */
-function seasonRate(range: "positive" | "nonnegative"): EitherField<SeasonRate> {
-  const weight = (sentence: string): QuantityField<MassRate> =>
-    called(WEIGHED, ACTIVE_EXAMPLES, quantity(sentence, "massRate", range));
-  const amount = (sentence: string): QuantityField<VolumeRate | MassRate> =>
-    called(
-      "the season's amount per area",
-      RATE_EXAMPLES,
-      quantity(sentence, ["volumeRate", "massRate"], range),
-    );
-  const sentence = "An amount per area.";
-  const active = either<WeightRate>(
-    "The rate of active ingredient, by weight.",
-    [weight(sentence), areaRate(weight(PRINTED))],
-    byWeight,
-  );
+function seasonRate(range: Range): EitherField<SeasonRate> {
+  const weight = weightPerArea(range);
+  const amount = perArea(range);
+  const active = either<WeightRate>(weight.about, [weight, areaRate(weight)], byWeight);
   return either<SeasonRate>(
-    sentence,
-    [amount(sentence), activeRate(active), areaRate(amount(PRINTED))],
+    "An amount per area.",
+    [amount, activeRate(active), areaRate(amount)],
     byGiven([PLAIN, ACTIVE, PER_AREA], 0),
   );
 }

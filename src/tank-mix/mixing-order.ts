@@ -1,3 +1,4 @@
+import { frozen } from "../frozen.js";
 import { type Check, checked } from "../units/check.js";
 import {
   ChoiceField,
@@ -60,7 +61,9 @@ export interface Formulation {
  * formulation types and international coding system", 7th edition, revised March 2017; the FAO/WHO manual on pesticide
  * specifications uses the same. Only the codes of products that go into water stand here with their step.
  */
-export const FORMULATIONS: Readonly<Record<FormulationCode, Formulation>> = {
+export const FORMULATIONS: Readonly<Record<FormulationCode, Formulation>> = /* @__PURE__ */ frozen<
+  Readonly<Record<FormulationCode, Formulation>>
+>({
   WP: { name: "wettable powder", step: "wettable-powder" },
   WG: { name: "water dispersible granule", step: "dry-flowable" },
   WT: { name: "water dispersible tablet", step: "dry-flowable" },
@@ -83,7 +86,7 @@ export const FORMULATIONS: Readonly<Record<FormulationCode, Formulation>> = {
   SG: { name: "water soluble granule", step: "soluble-solid" },
   SP: { name: "water soluble powder", step: "soluble-solid" },
   ST: { name: "water soluble tablet", step: "soluble-solid" },
-};
+});
 
 // The other codes of the catalogue: products used as they are, on seed, in oil, as gas, smoke or bait, or in two packs.
 const NOT_FOR_WATER =
@@ -98,7 +101,7 @@ const NOT_FOR_WATER =
  * concentrates (South Dakota State University Extension) or soluble liquids before them (Manitoba Guide to Crop
  * Protection).
  */
-export const MIXING_STEPS: readonly MixingStep[] = [
+export const MIXING_STEPS: readonly MixingStep[] = /* @__PURE__ */ frozen<readonly MixingStep[]>([
   "soluble-bag",
   "wettable-powder",
   "dry-flowable",
@@ -108,7 +111,7 @@ export const MIXING_STEPS: readonly MixingStep[] = [
   "soluble-solid",
   "adjuvant",
   "fertilizer",
-];
+]);
 
 /** A product to be put in order. */
 export interface MixingProduct {
@@ -133,15 +136,10 @@ class FormulationField extends ChoiceField<MixingProduct["code"]> {
 }
 
 /** The formulation of a product that goes into water. */
-export const FORMULATION_CODES: ChoiceField<MixingProduct["code"]> = formulationField();
-
-/* @__NO_SIDE_EFFECTS__ */
-function formulationField(): FormulationField {
-  return new FormulationField(
-    "The formulation code on the label, adjuvant or fertilizer, for the order of mixing.",
-    [...(Object.keys(FORMULATIONS) as FormulationCode[]), "adjuvant", "fertilizer"],
-  );
-}
+export const FORMULATION_CODES: ChoiceField<MixingProduct["code"]> = /* @__PURE__ */ new FormulationField(
+  "The formulation code on the label, adjuvant or fertilizer, for the order of mixing.",
+  /* @__PURE__ */ (() => [...(Object.keys(FORMULATIONS) as FormulationCode[]), "adjuvant", "fertilizer"])(),
+);
 
 /** Whether a product comes in a bag that dissolves. */
 export const IN_SOLUBLE_BAG: Optional<boolean> = optional(

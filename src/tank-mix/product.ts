@@ -293,24 +293,22 @@ export function productAmount(input: ProductInput): ProductAmount {
   return productAmountOf(checked(input, PRODUCT));
 }
 
-// More of a dry product in a litre of mix stays a paste: common practice, no source.
+// A kilogram in each liter is more than dissolves or stays stirred up: common practice, no source.
 const MOST_DRY = { value: 1, unit: "kg/L" } as const;
 
 function refuseUnmixable({ value, amount }: RateStrength, carrier: VolumeUnit, at: string): void {
-  const strength = { value, unit: `${amount}/${carrier}` as Unit };
-  const isLiquid = dimensionOf(amount) === "volume";
-  const room = isLiquid ? convertValue(1, carrier, amount) : inUnit(MOST_DRY, strength.unit);
-  if (isLiquid ? moreThan(room, value) : !moreThan(value, room)) return;
-  throw refusal(
-    "conflict",
-    isLiquid ? "no-room-for-water" : "too-much-dry-product",
-    at,
-    isLiquid
-      ? "At this rate the mix would take {strength} of product, which leaves no room for water. Check the rate's unit."
-      : "At this rate the mix would take {strength} of product, more than can be mixed in. Check the rate's unit.",
-    { strength },
-  );
+  const figures = { product: { value, unit: amount }, mix: { value: 1, unit: carrier } };
+  if (dimensionOf(amount) === "volume") {
+    if (!moreThan(convertValue(1, carrier, amount), value))
+      throw refusal("conflict", "no-room-for-water", at, NO_ROOM, figures);
+  } else if (moreThan(value, inUnit(MOST_DRY, `${amount}/${carrier}` as Unit)))
+    throw refusal("conflict", "too-much-to-mix", at, TOO_MUCH, figures);
 }
+
+const NO_ROOM =
+  "That's {product} of product in each {mix} of mix, which leaves no room for water. Check the rate's unit and the output rate.";
+const TOO_MUCH =
+  "That's {product} of product in each {mix} of mix, more than can be mixed in. Check the rate's unit and the output rate.";
 
 /** Refuses a range whose low end is over its high end, or a chosen rate over the high end. */
 function refuseOutside(
@@ -359,11 +357,11 @@ const FORMULAS: Readonly<Record<Exclude<RateStrength["kind"], "carrier">, readon
  *
  * @example
  * ```ts
- * import { productAmountWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { productAmount } from "swath-to-spoon/working";
  *
  * const job = { carrier: qty(10, "gal"), carrierRate: qty(20, "gal/ac") };
- * const lines = productAmountWorking({ rate: qty(24, "fl_oz/ac"), form: "liquid", ...job });
+ * const lines = productAmount({ rate: qty(24, "fl_oz/ac"), form: "liquid", ...job });
  * console.log(lines.map((line) => line.formula)); // [ 'rate / carrierRate', 'strength * carrier' ]
  * ```
  */

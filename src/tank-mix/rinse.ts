@@ -78,10 +78,10 @@ function rinseOf({ residual: left, water: clean, rinses }: RinseInput): Rinse {
  *
  * @example
  * ```ts
- * import { rinseTankWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { rinseTank } from "swath-to-spoon/working";
  *
- * const lines = rinseTankWorking({ residual: qty(1, "L"), water: qty(9, "L"), rinses: 3 });
+ * const lines = rinseTank({ residual: qty(1, "L"), water: qty(9, "L"), rinses: 3 });
  * console.log(lines[0]?.formula); // 100 * (residual / (residual + water)) ^ rinses
  * ```
  */

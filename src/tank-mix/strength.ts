@@ -80,10 +80,10 @@ export function strengthOf<A extends Volume | Mass>(input: DilutedMix<A>): MixSt
  *
  * @example
  * ```ts
- * import { strengthOfWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { strengthOf } from "swath-to-spoon/working";
  *
- * const lines = strengthOfWorking({ mix: qty(3, "gal"), addedWater: qty(1, "gal") });
+ * const lines = strengthOf({ mix: qty(3, "gal"), addedWater: qty(1, "gal") });
  * console.log(lines.at(-1)?.formula); // 100 * added / (mix + added)
  * ```
  */

@@ -1,7 +1,7 @@
-import { inUnit } from "../units/convert.js";
+import { convertValue, inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
-import type { Concentration, Density } from "../units/types.js";
+import type { Concentration, Density, Quantity } from "../units/types.js";
 import {
   BULK_DENSITIES,
   contentInVolume,
@@ -14,11 +14,11 @@ import { finding, type LabelFinding } from "./findings.js";
 import { isRange, type LabelRate } from "./label-rate.js";
 
 /**
- * How strong labels usually ask for. The strongest mixes in published tables are 8 gallons of a liquid in 100 gallons
- * (University of Missouri Extension, G7510) and 33 1/3 lb of a powder in 100 gallons, 0.04 kg/L (New England Vegetable
- * Management Guide, dilution tables); how far above them a rate is questioned is common practice, no source.
+ * The strongest that labels usually ask for, in liters or kilograms to the liter of mix. Published tables end at 8 gallons of a
+ * liquid in 100 gallons (University of Missouri Extension, G7510) and 33 1/3 lb of a powder in 100 gallons, 0.04 kg/L (New
+ * England Vegetable Management Guide, dilution tables); how far above them a rate is questioned is common practice, no source.
  */
-const STRONGEST = { liquid: 0.1, dry: 0.2 };
+const STRONGEST = 0.1;
 
 // In liquids that are nearly all active ingredient: from memory.
 const MOST_CONTENT = 1.3;
@@ -52,17 +52,22 @@ export function unusualFindingsOf({ rate, strength, bulkDensity }: UnusualInput)
 
 function strengthFinding(strength: Concentration): LabelFinding | undefined {
   const isLiquid = dimensionOf(strength.unit) === "volumeConcentration";
-  const part = inUnit(strength, isLiquid ? "L/L" : "kg/L");
-  if (!moreThan(part, isLiquid ? STRONGEST.liquid : STRONGEST.dry)) return undefined;
-  const share = isLiquid ? { value: 100 * part, unit: "%" as const } : strength;
-  const figures = { share: { ...share, value: Number(share.value.toPrecision(3)) }, strength };
+  const unit = isLiquid ? "L/L" : "kg/L";
+  const part = inUnit(strength, unit);
+  if (!moreThan(part, STRONGEST)) return undefined;
+  // Of a liquid people speak in per cent; of a dry product as weight in the tank.
+  const share = (amount: number): Quantity => {
+    const value = isLiquid ? 100 * amount : convertValue(amount, unit, strength.unit);
+    return { value: Number(value.toPrecision(3)), unit: isLiquid ? "%" : strength.unit };
+  };
+  const figures = { strength: share(part), limit: share(STRONGEST) };
   return finding("strength-unusual", figures, isLiquid ? undefined : DRY);
 }
 
 const DRY = {
   key: "strength-unusual-dry",
   template:
-    "At this rate the mix takes {share} of product, far more than labels usually ask for. Check the rate and its unit.",
+    "The mix takes {strength} of product, and labels rarely ask for more than {limit}. Check the label rate, its unit and the output rate.",
 };
 
 function weightFinding(

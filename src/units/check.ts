@@ -1,5 +1,6 @@
-import { type ErrorCode, errorOf, type Figures, type Issue, isSprayMathError, joinPath } from "../errors.js";
-import { messageOf, refusal } from "./message.js";
+import { type ErrorCode, errorOf, type Figures, type Issue, joinPath, SprayMathError } from "../errors.js";
+import { messageOf } from "./message.js";
+import { firstSystem } from "./systems.js";
 import type { Dimension, Quantity, UnitSystem } from "./types.js";
 
 /** Reads what a person typed, where an input may be text. */
@@ -10,7 +11,7 @@ export interface TextReader {
   readonly number: (text: string) => number;
 }
 
-// Nobody mends more at a time, and an input with a fault in every field is read to its end in no time.
+// Nobody mends more at a time. Reading ends there, so an input with a million faults takes no longer.
 const MOST_ISSUES = 1000;
 
 /** One reading of an input from the outside in: where it is, and every fault met so far. */
@@ -18,32 +19,59 @@ export class Check {
   readonly issues: Issue[] = [];
   /** The fields and list places on the way to what is being read. */
   readonly path: (string | number)[] = [];
-  /** The system of the first unit met: examples in messages follow it. */
-  system: UnitSystem | undefined;
 
-  /** Where an input may be text: how it is read. */
-  readonly texts: TextReader | undefined;
+  private followed: UnitSystem | undefined;
 
-  constructor(texts?: TextReader, system?: UnitSystem) {
-    this.texts = texts;
-    this.system = system;
+  /**
+   * @param input - the whole input
+   * @param texts - where an input may be text: how it is read
+   * @param system - the system that examples in messages follow; that of the first unit in the input unless given
+   */
+  constructor(
+    private readonly input?: unknown,
+    readonly texts: TextReader | undefined = undefined,
+    system?: UnitSystem,
+  ) {
+    this.followed = system;
+  }
+
+  /** The system that examples in messages follow; looked for only where there is a fault. */
+  get system(): UnitSystem {
+    this.followed ??= firstSystem(this.input);
+    return this.followed;
+  }
+
+  /** Reads a field of what is being read, or a place in a list. */
+  readAt<T>(step: string | number, field: Field<T>, holder: object): T | undefined {
+    this.path.push(step);
+    const value = field.readOrMissing((holder as Record<string | number, unknown>)[step], this);
+    this.path.pop();
+    return value;
   }
 
   /** Notes a fault at a place below the one being read; gives back nothing, as a reader does where it finds a fault. */
   fault(code: ErrorCode, key: string, at: string, template: string, figures: Figures = {}): undefined {
-    if (this.issues.length >= MOST_ISSUES) return undefined;
-    const path = joinPath(this.path.reduce<string>(withStep, ""), at);
-    this.issues.push({ code, key, path, figures, message: messageOf(template, figures) });
-    return undefined;
+    return this.note({ code, key, figures, message: messageOf(template, figures) }, at);
+  }
+
+  /** Whether a fault was noted at a field of what is being read, or below it. */
+  hasFault(field: string): boolean {
+    const place = joinPath(this.path.reduce<string>(withStep, ""), field);
+    return this.issues.some(({ path }) => path === place || path.startsWith(`${place}.`));
   }
 
   /** Notes what was thrown by a reader of text. */
   caught(error: unknown): undefined {
-    if (!isSprayMathError(error)) throw error;
+    if (!(error instanceof SprayMathError)) throw error;
     const { code, key, figures, message } = error;
-    if (this.issues.length < MOST_ISSUES)
-      this.issues.push({ code, key, figures, message, path: this.path.reduce<string>(withStep, "") });
-    return undefined;
+    return this.note({ code, key, figures, message }, "");
+  }
+
+  /** Notes a fault that has its words already. */
+  note({ code, key, figures, message }: Omit<Issue, "path">, at: string): undefined {
+    const path = joinPath(this.path.reduce<string>(withStep, ""), at);
+    this.issues.push({ code, key, path, figures, message });
+    if (this.issues.length === MOST_ISSUES) throw errorOf(this.issues);
   }
 }
 
@@ -57,10 +85,13 @@ function withStep(path: string, step: string | number): string {
  */
 export abstract class Field<T> {
   /** May be left out: `undefined` and `null` mean "not given". */
-  readonly optional: boolean = false;
+  readonly optional: boolean;
 
   /** @param about - what it means, in a sentence or two: docstring, schema and form say the same */
-  constructor(readonly about: string) {}
+  constructor(readonly about: string) {
+    // Not as a field with a value: the CommonJS build takes that for the export of the same name, and writes over it.
+    this.optional = false;
+  }
 
   /** Reads a value that is there: a copy of it, or nothing where a fault was noted. */
   abstract read(input: unknown, check: Check): T | undefined;
@@ -68,9 +99,10 @@ export abstract class Field<T> {
   /** Notes that a value that is needed is not there. */
   abstract missing(check: Check): undefined;
 
-  /** Reads a value that may not be there. */
+  /** Reads a value that may not be there, as in a form's field that is left blank. */
   readOrMissing(input: unknown, check: Check): T | undefined {
-    if (input !== undefined && input !== null) return this.read(input, check);
+    const blank = check.texts !== undefined && typeof input === "string" && input.trim() === "";
+    if (input !== undefined && input !== null && !blank) return this.read(input, check);
     return this.optional ? undefined : this.missing(check);
   }
 }
@@ -79,20 +111,15 @@ export abstract class Field<T> {
  * Checks an input against the list of its fields, once and as a whole, and gives back a copy that holds these fields only.
  * Whatever is computed from the copy need not look at it again.
  */
-export function checked<T>(input: unknown, field: Field<T>, path = "", check: Check = new Check()): T {
+export function checked<T>(input: unknown, field: Field<T>, path = "", check: Check = new Check(input)): T {
   if (path !== "") check.path.push(path);
   let value: T | undefined;
   try {
     value = field.readOrMissing(input, check);
   } catch (error) {
-    if (isSprayMathError(error)) throw error;
+    if (error instanceof SprayMathError) throw error;
     // A getter that throws, a proxy that was revoked.
-    throw refusal(
-      "unreadable",
-      "input-unreadable",
-      path,
-      "This input can't be read: reading one of its fields failed.",
-    );
+    check.fault("unreadable", "input-unreadable", "", "This can't be read: it fails when it is looked at.");
   }
   if (check.issues.length > 0) throw errorOf(check.issues);
   return value as T;

@@ -1,4 +1,4 @@
-import { shown } from "../errors.js";
+import { shortened, shown } from "../errors.js";
 import { type Check, Field } from "./check.js";
 import { nearest } from "./nearest.js";
 
@@ -112,9 +112,10 @@ export class ChoiceField<T extends string | number> extends Field<T> {
   }
 
   read(input: unknown, check: Check): T | undefined {
-    if (this.choices.includes(input as T)) return input as T;
+    const found = this.choices.find((name) => name === input);
+    if (found !== undefined) return found;
     const choices = this.choices.map(String);
-    const meant = typeof input === "string" ? nearest(input.slice(0, 40), choices) : undefined;
+    const meant = typeof input === "string" ? nearest(shortened(input), choices) : undefined;
     return check.fault(
       "unknown-choice",
       "choice-unknown",
@@ -144,7 +145,10 @@ export class TextField extends Field<string> {
   /** @param format - what the text must be, beside not blank: notes a fault where it is not */
   constructor(
     about: string,
-    readonly format?: { readonly name: "date"; readonly check: (text: string, check: Check) => boolean },
+    readonly format?: {
+      readonly name: "date" | "locale";
+      readonly check: (text: string, check: Check) => boolean;
+    },
   ) {
     super(about);
   }
@@ -208,23 +212,19 @@ export class ObjectField<T extends object> extends Field<T> {
   }
 
   read(input: unknown, check: Check): T | undefined {
-    if (typeof input !== "object" || Array.isArray(input)) return notAnObject(input, check);
-    const given = input as Readonly<Record<string, unknown>>;
+    if (!isObject(input, check)) return undefined;
+    const { names, all, fields } = this;
+    const before = check.issues.length;
     const output: Record<string, unknown> = {};
-    const { names, all } = this;
-    const { path, issues } = check;
-    const before = issues.length;
-    const depth = path.length;
     for (let i = 0; i < names.length; i++) {
       const name = names[i] as string;
-      path.push(name);
-      const value = (all[i] as Field<unknown>).readOrMissing(given[name], check);
-      path.length = depth;
+      const value = check.readAt(name, all[i] as Field<unknown>, input);
       if (value !== undefined) output[name] = value;
     }
-    for (const name in given) if (!Object.hasOwn(this.fields, name)) this.refuseUnknown(name, given, check);
+    for (const name in input)
+      if (!Object.hasOwn(fields, name) && isGiven(name, input)) refuseUnknownField(name, names, check);
     for (const agrees of this.agree) agrees(output as Partial<T>, check);
-    return issues.length === before ? (output as T) : undefined;
+    return check.issues.length === before ? (output as T) : undefined;
   }
 
   missing(check: Check): undefined {
@@ -232,26 +232,27 @@ export class ObjectField<T extends object> extends Field<T> {
       fields: this.names,
     });
   }
-
-  private refuseUnknown(name: string, given: Readonly<Record<string, unknown>>, check: Check): void {
-    if (!Object.hasOwn(given, name) || given[name] === undefined || given[name] === null) return;
-    refuseUnknownField(name, this.names, check);
-  }
 }
 
-function notAnObject(input: unknown, check: Check): undefined {
-  return check.fault(
-    "not-a-quantity",
-    "object-expected",
-    "",
-    "This must be an object with fields, not {given}.",
-    { given: shown(input) },
-  );
+function isObject(input: unknown, check: Check): input is object {
+  if (typeof input === "object" && input !== null && !Array.isArray(input)) return true;
+  const given = shown(input);
+  check.fault("not-a-quantity", "object-expected", "", "This must be an object with fields, not {given}.", {
+    given,
+  });
+  return false;
+}
+
+/** Whether an object has something of its own under this name. */
+export function isGiven(name: string, input: object): boolean {
+  if (!Object.hasOwn(input, name)) return false;
+  const value = (input as Record<string, unknown>)[name];
+  return value !== undefined && value !== null;
 }
 
 /** Notes a field that is not known, with the one it was probably meant to be. */
 export function refuseUnknownField(name: string, known: readonly string[], check: Check): undefined {
-  const cut = name.length > 40 ? `${name.slice(0, 40)}…` : name;
+  const cut = shortened(name);
   const meant = nearest(cut, known);
   return check.fault(
     "unknown-field",
@@ -272,6 +273,34 @@ export function object<T extends object>(
   sentence = "",
 ): ObjectField<T> {
   return new ObjectField(fields, agree, sentence);
+}
+
+/** An object with the fields of two lists, and what each of them asks. */
+/* @__NO_SIDE_EFFECTS__ */
+export function joined<A extends object, B extends object>(
+  one: ObjectField<A>,
+  other: ObjectField<B>,
+  sentence = "",
+): ObjectField<A & B> {
+  const fields = { ...one.fields, ...other.fields } as unknown as FieldsOf<A & B>;
+  return new ObjectField(fields, [...one.agree, ...other.agree], sentence);
+}
+
+/** An object that is taken as it is and not copied: a table of words, what another function of the library returned. */
+export class AsGivenField<T extends object> extends Field<T> {
+  read(input: unknown, check: Check): T | undefined {
+    return isObject(input, check) ? (input as T) : undefined;
+  }
+
+  missing(check: Check): undefined {
+    return check.fault("missing", "object-missing", "", "This part is missing.");
+  }
+}
+
+/** An object that is taken as it is. */
+/* @__NO_SIDE_EFFECTS__ */
+export function asGiven<T extends object>(sentence: string): AsGivenField<T> {
+  return new AsGivenField(sentence);
 }
 
 /** A list. */
@@ -302,17 +331,10 @@ export class ListField<T> extends Field<readonly T[]> {
         given: length,
         limit: most,
       });
-    const { path, issues } = check;
-    const before = issues.length;
-    const depth = path.length;
+    const before = check.issues.length;
     const output: T[] = [];
-    for (let i = 0; i < length; i++) {
-      path.push(i);
-      const value = item.readOrMissing(input[i], check);
-      path.length = depth;
-      output.push(value as T);
-    }
-    return issues.length === before ? output : undefined;
+    for (let i = 0; i < length; i++) output.push(check.readAt(i, item, input) as T);
+    return check.issues.length === before ? output : undefined;
   }
 
   missing(check: Check): undefined {
@@ -328,6 +350,49 @@ export function list<T>(
   { least = 1, most = Number.POSITIVE_INFINITY }: { readonly least?: number; readonly most?: number } = {},
 ): ListField<T> {
   return new ListField(sentence, item, least, most);
+}
+
+/** A list of a fixed length, each place with its own field: a pair of numbers. */
+export class TupleField<T extends readonly unknown[]> extends Field<T> {
+  constructor(
+    about: string,
+    /** What to enter, in words. */
+    readonly expected: string,
+    readonly items: { readonly [K in keyof T]: Field<T[K]> },
+    /** Whether more may follow, which is not looked at. */
+    readonly open: boolean,
+  ) {
+    super(about);
+  }
+
+  read(input: unknown, check: Check): T | undefined {
+    const { items, expected, open } = this;
+    const { length } = items;
+    if (!Array.isArray(input) || input.length < length || (input.length > length && !open))
+      return check.fault("not-a-quantity", "list-of", "", "Enter {expected}, not {given}.", {
+        expected,
+        given: Array.isArray(input) ? `a list of ${input.length}` : shown(input),
+      });
+    const before = check.issues.length;
+    const output = items.map((item, i) => check.readAt(i, item, input));
+    return check.issues.length === before ? (output as readonly unknown[] as T) : undefined;
+  }
+
+  missing(check: Check): undefined {
+    const { expected } = this;
+    return check.fault("missing", "list-of", "", "Enter {expected}.", { expected });
+  }
+}
+
+/** A list of a fixed length; `expected` says in words what to enter. */
+/* @__NO_SIDE_EFFECTS__ */
+export function tuple<T extends readonly unknown[]>(
+  sentence: string,
+  expected: string,
+  items: { readonly [K in keyof T]: Field<T[K]> },
+  { open = false }: { readonly open?: boolean } = {},
+): TupleField<T> {
+  return new TupleField(sentence, expected, items, open);
 }
 
 /** Which of its options an input is meant for: its place, or nothing where a fault was noted. */
@@ -365,21 +430,18 @@ export function either<T>(sentence: string, options: readonly Field<T>[], pick: 
 /* @__NO_SIDE_EFFECTS__ */
 export function byGiven(groups: readonly (readonly string[])[], otherwise?: number): Pick {
   return (input, check) => {
-    if (otherwise === undefined && (typeof input !== "object" || Array.isArray(input)))
-      return notAnObject(input, check);
-    const first = groups.findIndex((group) => hasField(input, group));
-    const second = groups.findIndex((group, i) => i > first && hasField(input, group));
-    if (first < 0 && otherwise !== undefined) return otherwise;
-    if (first >= 0 && second < 0) return first;
+    const given = groups.flatMap((group, i) => (hasField(input, group) ? [i] : []));
+    const [first = otherwise, second] = given;
+    if (first !== undefined && second === undefined) return first;
     const choices = groups.map((group) => group.join(" and "));
-    if (first < 0)
+    if (second === undefined)
       return check.fault("missing", "choose-fields", "", "Enter one of: {choices}.", { choices });
     return check.fault(
       "conflict",
       "fields-exclude",
       (groups[second] as readonly string[]).find((name) => hasField(input, [name])) as string,
       "Enter {first} or {second}, not both.",
-      { first: choices[first] as string, second: choices[second] as string, choices },
+      { first: choices[first as number] as string, second: choices[second] as string, choices },
     );
   };
 }
@@ -404,10 +466,8 @@ export function kinds<T extends { readonly kind: string }>(sentence: string, all
   const names = Object.keys(all);
   const kind = choice("Which kind it is.", names);
   const pick: Pick = (input, check) => {
-    if (typeof input !== "object" || Array.isArray(input)) return notAnObject(input, check);
-    check.path.push("kind");
-    const found = kind.readOrMissing((input as { readonly kind?: unknown }).kind, check);
-    check.path.pop();
+    if (!isObject(input, check)) return undefined;
+    const found = check.readAt("kind", kind, input);
     return found === undefined ? undefined : names.indexOf(found);
   };
   return new EitherField(sentence, Object.values(all) as Field<T>[], pick, names);

@@ -2,14 +2,14 @@ import { type ErrorCode, type Figures, SprayMathError } from "../errors.js";
 import { describeUnit } from "./describe.js";
 import { isUnit } from "./resolve.js";
 
-/** A figure as people read it: six digits at most, the unit as the trade spells it. */
-export function textOf(figure: Figures[string] | undefined): string {
-  if (typeof figure === "number") return String(Number(figure.toPrecision(6)));
+/** A figure as people read it: so many digits at most, the unit as the trade spells it. */
+export function textOf(figure: Figures[string] | undefined, digits = 6): string {
+  if (typeof figure === "number") return String(Number(figure.toPrecision(digits)));
   if (figure === undefined || typeof figure === "string") return figure ?? "";
   if (!("unit" in figure)) return figure.join(", ");
   const { value, unit } = figure;
   const symbol = isUnit(unit) ? describeUnit(unit).symbol : unit;
-  return `${textOf(value)}${symbol === "%" ? "" : " "}${symbol}`.trim();
+  return `${textOf(value, digits)}${symbol === "%" ? "" : " "}${symbol}`.trim();
 }
 
 /** Fills the places of a template: `{limit}` with the figure of that name. */

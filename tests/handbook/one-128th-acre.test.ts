@@ -1,5 +1,17 @@
-import { directStripArea, directStripDistance, handRate, stripRate } from "../../src/output-rate/index.ts";
-import { type Length, qty, ratio, scale, sum, valueIn } from "../../src/units/index.ts";
+import {
+  directStripArea,
+  directStripDistance,
+  handSprayRates,
+  stripRate,
+} from "../../src/output-rate/index.ts";
+import {
+  type Length,
+  qty,
+  quantityRatio,
+  scaleQuantity,
+  sumQuantities,
+  valueIn,
+} from "../../src/units/index.ts";
 import cases from "./cases.json" with { type: "json" };
 import { agrees, type HandbookCase, publicationErrs, topic } from "./harness.ts";
 
@@ -39,7 +51,7 @@ topic(TOPIC, () => {
   agrees("128_ugasb16_13ft_x10", (one) => [
     {
       key: "travel_distance",
-      ours: scale(
+      ours: scaleQuantity(
         directStripDistance({ ...PAIR, width: qty(number(one, "swath"), "ft") }),
         number(one, "course_multiple"),
       ).value,
@@ -65,12 +77,12 @@ topic(TOPIC, () => {
 
   agrees("128_lsu_oz_per_340ft2", (one) => {
     const area = { value: number(one, "area"), unit: "ft2", of: "treated" } as const;
-    const { perArea } = handRate({ used: qty(number(one, "catch"), "fl_oz"), area });
+    const { perArea } = handSprayRates({ used: qty(number(one, "catch"), "fl_oz"), area });
     return [{ key: "rate", ours: perArea?.value ?? Number.NaN, within: 0.005 }];
   });
 
   agrees("128_slides_hand", (one) => {
-    const { perArea } = handRate({
+    const { perArea } = handSprayRates({
       used: qty(number(one, "catch"), "fl_oz"),
       area: square(number(one, "plot_side")),
     });
@@ -96,14 +108,17 @@ topic(TOPIC, () => {
     const course = directStripDistance({ ...PAIR, width: qty(number(one, "spray_width"), "ft") });
     return [
       { key: "course", ours: course.value, within: 0.5 },
-      { key: "trees", ours: ratio(course, qty(number(one, "tree_spacing"), "ft")), within: 0.5 },
+      { key: "trees", ours: quantityRatio(course, qty(number(one, "tree_spacing"), "ft")), within: 0.5 },
     ];
   });
 
   agrees("128_nc_rate", (one) => {
-    const mean = scale(sum([qty(number(one, "t1"), "s"), qty(number(one, "t2"), "s")]), 1 / 2);
+    const mean = scaleQuantity(
+      sumQuantities([qty(number(one, "t1"), "s"), qty(number(one, "t2"), "s")]),
+      1 / 2,
+    );
     const area = { ...directStripArea(PAIR), of: "treated" } as const;
-    const { perArea } = handRate({ used: qty(number(one, "catch"), "fl_oz"), area });
+    const { perArea } = handSprayRates({ used: qty(number(one, "catch"), "fl_oz"), area });
     return [
       { key: "mean_time", ours: mean.value, within: 0 },
       { key: "rate", ours: perArea?.value ?? Number.NaN, within: 1e-12 },

@@ -47,7 +47,7 @@ const parts = (markdown: string): string[] => markdown.split(/^## Problem \d+$/m
 const answerOf = (part: string): string => /\| Answer \| (.+) \|/.exec(part)?.[1] ?? "";
 
 const wrongAnswers = (part: string): string[] => {
-  const [, table = ""] = part.split("### Usual wrong answers");
+  const [, table = ""] = part.split("### Common wrong answers");
   return [...table.matchAll(/^\| ([\d.,]+)[^|]* \| \S.+ \|$/gm)].map(([, answer = ""]) => answer);
 };
 
@@ -125,12 +125,12 @@ describe("the lesson", () => {
   });
 
   it.each([
-    [["areas"], /^topic: Given "areas"; wanted one of: area, /],
+    [["areas"], /^topic: There is no choice "areas"\. Did you mean area\? Choose one of: area, /],
     [["--problems", "0"], /^--problems: Given 0; wanted a whole number from 1 to 100\.$/],
     [["--problems", "1.5"], /^--problems: Given 1\.5; wanted/],
     [["--seed", "x"], /^--seed: Given x; wanted/],
-    [["--units", "old"], /^options\.units: Given "old"; wanted/],
-    [["--locale", "e_n"], /^options\.locale: Given "e_n"/],
+    [["--units", "old"], /^options\.units: There is no choice "old"\. Choose/],
+    [["--locale", "e_n"], /^options\.locale: The language "e_n" isn't known/],
     [["--colour", "red"], /^Unknown option '--colour'/],
   ])("tells in one line what is wrong with %j, and writes nothing", (args, wanted) => {
     const { status, said } = refused(...args);

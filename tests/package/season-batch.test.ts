@@ -208,7 +208,7 @@ describe("the sample's doses", () => {
     // The lines as an editor numbers them; the third plot's name has a line end in it.
     const wanted = [
       '6 row_length (ft): Given "about 90"; wanted a number',
-      "10 band_width (in): Given 66 in at a spacing of 5 ft",
+      "10 band_width (in): Bands 66 in wide at a spacing of",
       "11 rate: Product A: The rate is 4 pt/ac, over the label's highest of 3 pt/ac",
       "12 tank (gal): Nothing given; wanted a volume",
       "13 rate: Given 2 lb/ac, a weight per area, for a liquid product",

@@ -2,7 +2,7 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { dirname, join, relative } from "node:path";
 import { describe, expect, it } from "vitest";
 
-/** What each folder may import from, besides itself, `units` and errors.ts. Arrows go one way. */
+/** What each folder may import from, besides itself, `units`, errors.ts and frozen.ts. Arrows go one way. */
 const MAY_IMPORT: Record<string, readonly string[]> = {
   units: [],
   swath: [],
@@ -12,6 +12,8 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   household: ["area", "swath", "output-rate", "tank-mix"],
   plan: ["area", "swath", "output-rate", "tank-mix", "household"],
   worksheet: ["area", "swath", "output-rate", "tank-mix", "household", "plan"],
+  practice: ["area", "swath", "output-rate", "tank-mix", "household", "plan", "worksheet"],
+  working: ["area", "swath", "output-rate", "tank-mix", "household", "plan"],
   schema: ["area", "swath", "output-rate", "tank-mix", "household", "plan"],
 };
 
@@ -49,7 +51,9 @@ describe("the shape of src", () => {
         const to = relative("src", join("src", dirname(file), target));
         const folder = folderOf(to);
         const allowed =
-          folder === "" ? to === "errors.js" : [from, "units", ...(MAY_IMPORT[from] ?? [])].includes(folder);
+          folder === ""
+            ? ["errors.js", "frozen.js"].includes(to)
+            : [from, "units", ...(MAY_IMPORT[from] ?? [])].includes(folder);
         if (!allowed) wrong.push(`${file} imports ${to}`);
       }
     }
@@ -108,11 +112,21 @@ describe("the shape of src", () => {
     const wanted = [
       ".",
       "./area/geodesic",
+      "./worksheet/latex",
       "./package.json",
       ...files,
       ...folders.map((name) => `./${name}`),
     ];
     expect(Object.keys(exports).sort()).toEqual(wanted.sort());
+  });
+
+  it("imports no file that has a way in of its own, so that nobody else carries it", () => {
+    const carried = files.flatMap((file) =>
+      importsOf(file).filter(
+        (path) => /\/(geodesic|latex)\.js$/.test(path) || /\/(practice|working)\/index\.js$/.test(path),
+      ),
+    );
+    expect(carried).toEqual([]);
   });
 
   it("has nothing at the top level but what is meant to be there", () => {

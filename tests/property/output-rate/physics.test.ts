@@ -16,7 +16,7 @@ import {
   timeFor,
   waterForSolution,
 } from "../../../src/output-rate/index.ts";
-import { convert, qty, scale, valueIn } from "../../../src/units/index.ts";
+import { convert, qty, scaleQuantity, valueIn } from "../../../src/units/index.ts";
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -56,7 +56,7 @@ describe("output-rate as physics", () => {
   it("halves the rate at twice the speed, whichever way the rate is found", () => {
     fc.assert(
       fc.property(situation, ({ flow, speed, width }) => {
-        const twice = scale(speed, 2);
+        const twice = scaleQuantity(speed, 2);
         const { rate } = solveOutput({ flow, speed, width });
         expectSame(solveOutput({ flow, speed: twice, width }).rate.value, rate.value / 2);
         expectSame(rateAtSpeed({ rate, speed, newSpeed: twice }).value, rate.value / 2);
@@ -84,7 +84,7 @@ describe("output-rate as physics", () => {
         expectSame(speedFrom({ distance, time: timeFor({ distance, speed }) }).value, speed.value);
         const at = { pressure: qty(before, "psi") };
         const { output } = outputAtPressure({ output: flow, ...at, newPressure: qty(after, "psi") });
-        expectSame(pressureForOutput({ output: flow, ...at, wanted: output }).pressure.value, after);
+        expectSame(pressureForOutput({ output: flow, ...at, newOutput: output }).pressure.value, after);
         const densities = { density: qty(before, "lb/gal"), waterDensity: qty(after, "lb/gal") };
         const water = waterForSolution({ solution: flow, ...densities });
         expectSame(solutionForWater({ water, ...densities }).value, flow.value);
@@ -100,7 +100,7 @@ describe("output-rate as physics", () => {
         const higher = outputAtPressure({ ...at, newPressure: qty(pressure * times, "bar") });
         expect(higher.output.value).toBeGreaterThan(1);
         expect(higher.output.value).toBeLessThan(times);
-        expect(pressureForOutput({ ...at, wanted: qty(times, "L/min") }).pressure.value).toBeGreaterThan(
+        expect(pressureForOutput({ ...at, newOutput: qty(times, "L/min") }).pressure.value).toBeGreaterThan(
           pressure,
         );
       }),

@@ -36,6 +36,8 @@ const treated = of(areas).map((area) => ({ ...area, of: "treated" as const }));
 const ground = of(areas).map((area) => ({ ...area, of: "ground" as const }));
 
 /** A quantity's exact size in SI. */
+// Over a kilogram in each liter is refused, as the unit tests show; the sums are for what can be mixed.
+const canBeMixed = (strength: Rational): boolean => strength.toNumber() < 1;
 const si = ({ value: number, unit }: { value: number; unit: string }): Rational =>
   Rational.fromNumber(number).times(exactSize(unit));
 
@@ -113,6 +115,7 @@ describe("tank-mix, against exact rational arithmetic", () => {
       fc.property(strengths, units(massRates), of(rates), of(volumes), (kg, unit, carrierRate, carrier) => {
         const rate = rateOf(kg, unit, Rational.of(1).over(si(carrierRate)));
         const exact = si(rate).over(si(carrierRate)).times(si(carrier));
+        if (!canBeMixed(si(rate).over(si(carrierRate)))) return;
         expectWithin(
           "productAmount",
           productAmount({ rate, form: "dry", carrier, carrierRate }).amount,

@@ -1,13 +1,11 @@
 import { describe, expect, it } from "vitest";
-import {
-  bedsArea,
-  bedsAreaWorking,
-  rowBandsArea,
-  rowBandsAreaWorking,
-  treeRowsArea,
-  treeRowsAreaWorking,
-} from "../../../src/area/index.ts";
+import { bedsArea, rowBandsArea, treeRowsArea } from "../../../src/area/index.ts";
 import { qty, valueIn } from "../../../src/units/index.ts";
+import {
+  bedsArea as bedsAreaLines,
+  rowBandsArea as rowBandsAreaLines,
+  treeRowsArea as treeRowsAreaLines,
+} from "../../../src/working/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 import { expectLinesFrom, expectLinesTrue } from "../../helpers/working.ts";
@@ -25,22 +23,28 @@ describe("rows, beds and tree rows", () => {
       treated: { value: 5600, unit: "ft2", of: "treated" },
       ground: { value: 11200, unit: "ft2", of: "ground" },
       fraction: 0.5,
+      rowLength: ft(2240),
     });
     expect(bedsArea(beds)).toEqual({
       treated: { value: 135, unit: "m2", of: "treated" },
       ground: { value: 216, unit: "m2", of: "ground" },
       fraction: 0.625,
+      rowLength: m(180),
     });
     expect(treeRowsArea(trees)).toEqual({
       treated: { value: 1200, unit: "m2", of: "treated" },
       ground: { value: 4800, unit: "m2", of: "ground" },
       fraction: 0.25,
+      rowLength: m(1000),
     });
   });
 
   it("leave the ground out where the spacing is not known", () => {
     const { rowSpacing, ...rest } = bands;
-    expect(rowBandsArea(rest)).toEqual({ treated: { value: 5600, unit: "ft2", of: "treated" } });
+    expect(rowBandsArea(rest)).toEqual({
+      treated: { value: 5600, unit: "ft2", of: "treated" },
+      rowLength: ft(2240),
+    });
   });
 
   it("have no line for the ground either then, and begin with what was given", () => {
@@ -48,9 +52,9 @@ describe("rows, beds and tree rows", () => {
     const { bedSpacing: __, ...noBeds } = beds;
     const { rowSpacing: ___, ...noTrees } = trees;
     for (const [lines, without, given] of [
-      [rowBandsAreaWorking(bands), rowBandsAreaWorking(noBands), bands],
-      [bedsAreaWorking(beds), bedsAreaWorking(noBeds), beds],
-      [treeRowsAreaWorking(trees), treeRowsAreaWorking(noTrees), trees],
+      [rowBandsAreaLines(bands), rowBandsAreaLines(noBands), bands],
+      [bedsAreaLines(beds), bedsAreaLines(noBeds), beds],
+      [treeRowsAreaLines(trees), treeRowsAreaLines(noTrees), trees],
     ] as const) {
       const found = (all: typeof lines): string[] =>
         all.flatMap(({ id }) => (id === "units.convert" ? [] : [id.replace(/^.*\./, "")]));
@@ -67,6 +71,7 @@ describe("rows, beds and tree rows", () => {
       treated: { value: 520, unit: "ft2", of: "treated" },
       ground: { value: 1040, unit: "ft2", of: "ground" },
       fraction: 0.5,
+      rowLength: ft(260),
     });
     expect(rowBandsArea({ ...lengths, rows: 3 })).toEqual(rowBandsArea(lengths));
   });
@@ -98,7 +103,7 @@ describe("rows, beds and tree rows", () => {
       () => treeRowsArea({ ...trees, stripWidth: m(2.5) }),
       "conflict",
       "stripWidth",
-      "two sides of",
+      "Two sides of",
     );
     expect(treeRowsArea({ ...trees, stripWidth: m(2.5), sides: 1 }).fraction).toBeLessThan(1);
   });
@@ -125,10 +130,10 @@ describe("rows, beds and tree rows", () => {
   it("show working that is true and ends at the treated area", () => {
     const { rowLength, rows, ...rest } = bands;
     const all = [
-      [rowBandsArea, rowBandsAreaWorking, bands],
-      [rowBandsArea, rowBandsAreaWorking, { ...rest, rowLengths: [ft(10), m(10), qty(10, "yd")] }],
-      [bedsArea, bedsAreaWorking, beds],
-      [treeRowsArea, treeRowsAreaWorking, { ...trees, rowSpacing: ft(16) }],
+      [rowBandsArea, rowBandsAreaLines, bands],
+      [rowBandsArea, rowBandsAreaLines, { ...rest, rowLengths: [ft(10), m(10), qty(10, "yd")] }],
+      [bedsArea, bedsAreaLines, beds],
+      [treeRowsArea, treeRowsAreaLines, { ...trees, rowSpacing: ft(16) }],
     ] as const;
     for (const [area, working, input] of all) {
       const lines = working(input as never);
@@ -144,7 +149,6 @@ describe("rows, beds and tree rows", () => {
 
 refusesMisuse("rowBandsArea", rowBandsArea, bands, ["rows", "rowLength", "bandWidth", "rowSpacing"]);
 refusesMisuse("rowBandsArea by lengths", rowBandsArea, { rowLengths: [ft(3), ft(4)], bandWidth: ft(1) }, [
-  "rowLengths",
   "rowLengths.0",
   "rowLengths.1",
   "bandWidth",

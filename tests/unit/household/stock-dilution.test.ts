@@ -1,12 +1,7 @@
 import { describe, expect, it } from "vitest";
-import {
-  measureOut,
-  type StockDilutionInput,
-  stockDilution,
-  stockDilutionWorking,
-  toolSet,
-} from "../../../src/household/index.ts";
+import { measureOut, type StockDilutionInput, stockDilution, toolSet } from "../../../src/household/index.ts";
 import { qty, valueIn } from "../../../src/units/index.ts";
+import { stockDilution as stockDilutionLines } from "../../../src/working/index.ts";
 import { HOUSEHOLD_WORDS } from "../../../src/worksheet/words/household.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
 import { faultOf } from "./fault.ts";
@@ -68,7 +63,7 @@ describe("stockDilution", () => {
       labelPermitsDilution: false,
     });
     expect(stock).toMatchObject({ ok: false, issue: { code: "not-measurable" } });
-    expect(!stock.ok && stock.issue.message).toContain("only for labels that permit it");
+    expect(!stock.ok && stock.issue.message).toContain("The label must permit diluting this product first.");
   });
 
   it("makes the stock up to the highest mark, where the rim is none", () => {
@@ -87,16 +82,19 @@ describe("stockDilution", () => {
     };
     expect(said({})).toEqual({
       code: "not-measurable",
+      key: "no-stock",
       path: "amount",
+      figures: { amount: qty(2, "gal"), limit: qty(5, "%") },
       message:
-        "Given 2 gal, which no stock made with these tools measures within 5 %; wanted an amount smaller than one fill of a " +
-        "tool, and a tool for volumes that holds at least ten times as much.",
+        "No stock made with these tools measures 2 gal within 5%. It takes a measure larger than the amount, and a vessel " +
+        "ten times as large as that.",
     });
     expect(said({ labelPermitsDilution: false })).toEqual({
       code: "not-measurable",
+      key: "dilution-not-permitted",
       path: "amount",
-      message:
-        "Diluting a product before it goes into the tank is only for labels that permit it; use a finer tool, or make a larger batch.",
+      figures: {},
+      message: "The label must permit diluting this product first. Use a finer tool, or mix a larger batch.",
     });
   });
 
@@ -135,7 +133,7 @@ describe("stockDilution", () => {
     const ask = { amount: qty(0.05, "tsp"), tools: "us-spoons", rule: "never-over" };
     expect(faultOf(() => stockDilution(ask as never))).toBe("missing labelPermitsDilution");
     expect(faultOf(() => stockDilution({ ...ask, labelPermitsDilution: 1 } as never))).toBe(
-      "unknown-choice labelPermitsDilution",
+      "not-a-quantity labelPermitsDilution",
     );
     expect(
       faultOf(() => stockDilution({ ...ask, amount: undefined, labelPermitsDilution: true } as never)),
@@ -149,7 +147,7 @@ describe("stockDilution", () => {
     { ...permitted, amount: qty(0.002, "fl_oz"), tools: [...toolSet("syringes"), ...toolSet("cylinders")] },
   ];
   it.each(asks)("shows working that is true, with words for every term: $amount", (ask) => {
-    const lines = stockDilutionWorking(ask);
+    const lines = stockDilutionLines(ask);
     expectLinesTrue(lines);
     const stock = stockDilution(ask);
     expect(lines.at(-1)?.result).toEqual(stock.ok && stock.measured);
@@ -159,6 +157,6 @@ describe("stockDilution", () => {
   });
 
   it("has no working where there is no stock", () => {
-    expect(stockDilutionWorking({ ...permitted, amount: qty(0.1, "g"), tools: "scales" })).toEqual([]);
+    expect(stockDilutionLines({ ...permitted, amount: qty(0.1, "g"), tools: "scales" })).toEqual([]);
   });
 });

@@ -1,24 +1,21 @@
 import { describe, expect, it } from "vitest";
-import {
-  type Calibration,
-  calibrationRecord,
-  rateOf,
-  rateOfWorking,
-} from "../../../src/output-rate/index.ts";
+import { type Calibration, calibrationRecord, rateOf } from "../../../src/output-rate/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { rateOf as rateOfLines } from "../../../src/working/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
 import { MEASUREMENTS } from "../../helpers/output-rate-samples.ts";
-import { expectRefused } from "../../helpers/refusal.ts";
+import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
-const strip = { kind: "strip", used: qty(2, "L"), swath: qty(2, "m"), distance: qty(50, "m") } as const;
+const run = { used: qty(2, "L"), swath: qty(2, "m"), distance: qty(50, "m") };
+const strip = { kind: "strip", ...run } as const;
 
 describe("rateOf", () => {
   it("gives one rate for one situation, however it was measured", () => {
-    // 0.02 L on each square metre, told in eight ways.
+    // 0.02 L on each square meter, measured in ten ways.
     const rows = { rowLength: qty(50, "m"), rowSpacing: qty(2, "m") };
     const ways: Calibration[] = [
       strip,
-      { kind: "strip-runs", runs: [strip, strip] },
+      { kind: "strip-runs", runs: [run, run] },
       { kind: "direct-strip", caught: qty(200, "mL"), catchUnit: "mL", rateUnit: "L/ha" },
       {
         kind: "catch",
@@ -41,7 +38,7 @@ describe("rateOf", () => {
     }
   });
 
-  it("leaves a known rate in its own unit, and tells the rate alone", () => {
+  it("leaves a known rate in its own unit, and gives the rate alone", () => {
     const rate = { ...qty(2, "gal/1000ft2"), uncertainty: qty(0.1, "gal/1000ft2") };
     expect(rateOf({ kind: "known", rate })).toEqual(qty(2, "gal/1000ft2"));
   });
@@ -50,7 +47,7 @@ describe("rateOf", () => {
     const record = calibrationRecord({ date: "2025-04-12", measurement: strip });
     const doubled = { ...record, measurement: { ...strip, used: qty(4, "L") } };
     expect(rateOf({ kind: "record", record: doubled })).toEqual(qty(400, "L/ha"));
-    expect(rateOfWorking({ kind: "record", record })).toEqual(rateOfWorking(strip));
+    expect(rateOfLines({ kind: "record", record })).toEqual(rateOfLines(strip));
   });
 
   for (const [kind, fields] of Object.entries({
@@ -84,8 +81,8 @@ describe("rateOf", () => {
         rateOf({
           kind: "strip-runs",
           runs: [
-            { ...strip, used },
-            { ...strip, used },
+            { ...run, used },
+            { ...run, used },
           ],
         } as never),
       "wrong-dimension",
@@ -103,5 +100,8 @@ describe("rateOf", () => {
     expectRefused(() => rateOf({ ...hand, plants: 20, rowSpacing: qty(2, "m") }), "missing", "plantSpacing");
     expectRefused(() => rateOf({ ...hand, plants: 20, plantSpacing: qty(2, "m") }), "missing", "rowSpacing");
     expectRefused(() => rateOf({ ...hand, rowLength: qty(20, "m") }), "missing", "rowSpacing");
+    // A row length that is wrong is given all the same: nothing else is asked for.
+    const { issues } = refusal(() => rateOf({ ...hand, rowLength: qty(-5, "m"), rowSpacing: qty(2, "m") }));
+    expect(issues.map(({ code, path }) => [code, path])).toEqual([["out-of-range", "rowLength"]]);
   });
 });

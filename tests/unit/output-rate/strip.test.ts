@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { stripRate, stripRateWorking } from "../../../src/output-rate/index.ts";
+import { stripRate } from "../../../src/output-rate/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { stripRate as stripRateLines } from "../../../src/working/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
@@ -32,7 +33,7 @@ describe("stripRate", () => {
       { used: qty(34, "fl_oz"), swath: qty(30, "in"), distance: qty(120, "ft") },
       { used: qty(2, "L"), swath: qty(2, "m"), distance: qty(50, "m") },
     ]) {
-      const lines = stripRateWorking(run);
+      const lines = stripRateLines(run);
       expectLinesTrue(lines);
       expect(lines.at(-1)?.result).toEqual(stripRate(run));
     }
@@ -58,12 +59,12 @@ describe("stripRate", () => {
   });
 
   it("refuses amounts beyond the range of numbers instead of telling an infinity or a nothing", () => {
-    expectRefused(() => stripRate({ ...good, used: qty(1e308, "gal") }), "not-finite", "");
-    expectRefused(() => stripRate({ ...good, swath: qty(1e-320, "ft") }), "not-finite", "");
+    expectRefused(() => stripRate({ ...good, used: qty(1e308, "gal") }), "not-finite", "used");
+    expectRefused(() => stripRate({ ...good, swath: qty(1e-320, "ft") }), "out-of-range", "swath");
     expectRefused(
       () => stripRate({ used: qty(1e-300, "L"), swath: qty(1e200, "m"), distance: qty(1e200, "m") }),
-      "not-finite",
-      "",
+      "out-of-range",
+      "used",
     );
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { CAUTIONS, type PlanInput, planApplication, planWorking } from "../../../src/plan/index.ts";
-
+import { CAUTIONS, type PlanInput, planApplication } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { planApplication as planLines } from "../../../src/working/index.ts";
 import { expectLinesFrom, expectLinesTrue } from "../../helpers/working.ts";
 
 const m = (value: number) => qty(value, "m");
@@ -27,7 +27,7 @@ const JOB: PlanInput = {
 
 describe("planWorking", () => {
   const plan = planApplication(JOB);
-  const steps = planWorking(plan);
+  const steps = planLines(plan);
 
   it("goes from the plots to the last dose, each formula once", () => {
     const found = steps.map(({ step, product, load, lines }) => ({
@@ -55,7 +55,7 @@ describe("planWorking", () => {
     ]);
     for (const [name, measured] of [
       ["Product A", [...dose, "household.rateError"]],
-      ["Product B", ["household.byVolume", ...dose]],
+      ["Product B", ["household.volumeOfWeight", ...dose]],
     ] as const) {
       const doses = found.filter(({ step }) => step.startsWith(`dose ${name}`));
       const shares = doses.map(() => "tank-mix.amountInLoad");
@@ -83,7 +83,7 @@ describe("planWorking", () => {
       calibration: { kind: "known", rate: qty(200, "L/ha") },
     });
     expect(
-      planWorking(told)
+      planLines(told)
         .slice(0, 2)
         .map(({ lines }) => lines),
     ).toEqual([[], []]);
@@ -91,13 +91,13 @@ describe("planWorking", () => {
       ...JOB,
       plot: { kind: "ground-area", ground: { value: 400, unit: "ft2", of: "ground" } },
     });
-    expect(planWorking(known)[0]?.lines).toEqual([]);
+    expect(planLines(known)[0]?.lines).toEqual([]);
     const square = planApplication({
       ...JOB,
       plot: { kind: "rectangle", length: m(20), width: qty(60, "ft") },
       calibration: { kind: "strip", used: qty(2, "L"), swath: qty(60, "ft"), distance: qty(60, "ft") },
     });
-    const [area, rate] = planWorking(square);
+    const [area, rate] = planLines(square);
     expect(area?.lines.map(({ id }) => id)).toEqual(["units.convert", "area.rectangle"]);
     expect(rate?.lines.filter(({ id }) => id === "units.convert")).toHaveLength(
       new Set(
@@ -113,7 +113,7 @@ describe("planWorking", () => {
       products: [{ name: "Product A", form: "liquid", rate: qty(2, "L/ha") }],
     });
     expect(even.loads.map(({ carrier }) => carrier.value)).toEqual([5, 5, 5]);
-    expect(planWorking(even).flatMap(({ load }) => load ?? [])).toEqual([1]);
+    expect(planLines(even).flatMap(({ load }) => load ?? [])).toEqual([1]);
   });
 });
 
@@ -122,21 +122,20 @@ describe("the cautions of every plan", () => {
     expect(CAUTIONS).toEqual([
       {
         code: "label",
-        message: "The label is the law. Where this sheet and the label differ, the label decides.",
+        message: "The label is the law. Where this sheet and the label differ, follow the label.",
       },
       {
         code: "clean-water",
         message:
-          "Calibrate with clean water only: lines charged before the start, the refill measured, the same person, pace, pressure and nozzles as on the day.",
+          "Calibrate with clean water. Fill the hose and boom first, measure the refill, and use the same person, pace, pressure and nozzles as on spray day.",
       },
       {
         code: "protection",
-        message: "Wear the protective equipment the label names, for measuring and mixing as for spraying.",
+        message: "Wear the protective equipment on the label when you measure, mix and spray.",
       },
       {
         code: "tools",
-        message:
-          "Keep spoons, cups and syringes used here for pesticides only: marked, and never back in a kitchen.",
+        message: "Mark the spoons, cups and syringes used for pesticides and never use them for food again.",
       },
       {
         code: "recalibrate",
@@ -145,7 +144,7 @@ describe("the cautions of every plan", () => {
       {
         code: "local-rules",
         message:
-          "Local rules and licensed practice decide what may be sprayed, by whom, and where left-over mix and rinse water go.",
+          "Follow local rules on what may be sprayed, who may spray it, and where leftover mix and rinse water may go.",
       },
     ]);
     expect(planApplication(JOB).cautions).toBe(CAUTIONS);

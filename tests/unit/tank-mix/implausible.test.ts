@@ -82,7 +82,8 @@ describe("a strength far from what labels ask", () => {
     ["a ratio of 1 to 4 of water", { parts: 1, to: 4, of: "water" }, "liquid", US, "strength-unusual rate"],
     ["50 kg of powder to the hectare", qty(50, "kg/ha"), "dry", METRIC, "strength-unusual-dry rate"],
     ["2 lb to the gallon", qty(2, "lb/gal"), "dry", US, "strength-unusual-dry rate"],
-    ["30 % of a powder", percent(30, "w/v"), "dry", IMPERIAL, "strength-unusual-dry rate"],
+    ["20 % of a powder", percent(20, "w/v"), "dry", IMPERIAL, "strength-unusual-dry rate"],
+    ["14 oz to the gallon", qty(14, "oz/gal"), "dry", US, "strength-unusual-dry rate"],
   ])("is questioned: %s", (_, rate, form, job, question) => {
     expect(questions(rate, form, job)).toEqual([question]);
   });
@@ -91,7 +92,8 @@ describe("a strength far from what labels ask", () => {
     ["10 % itself", percent(10, "v/v"), "liquid", METRIC],
     ["2 quarts to the acre", qty(2, "qt/ac"), "liquid", US],
     ["5 % in imperial measure", percent(5, "v/v"), "liquid", IMPERIAL],
-    ["20 % of a powder itself", percent(20, "w/v"), "dry", METRIC],
+    ["10 % of a powder itself", percent(10, "w/v"), "dry", METRIC],
+    ["13 oz to the gallon", qty(13, "oz/gal"), "dry", US],
     ["5 lb to the acre", qty(5, "lb/ac"), "dry", US],
     ["2 kg to the hectare", qty(2, "kg/ha"), "dry", METRIC],
   ])("is not questioned: %s", (_, rate, form, job) => {
@@ -104,10 +106,10 @@ describe("a strength far from what labels ask", () => {
     const third = said({ parts: 1, to: 3, of: "mix" }, "liquid", US);
     expect(third).toMatchObject({ code: "strength-unusual", severity: "warning", path: "rate" });
     expect(third?.message).toBe(
-      "At this rate the mix is 33.3% product, far more than labels usually ask for. Check the rate and its unit.",
+      "The mix is 33.3% product, and labels rarely ask for more than 10%. Check the label rate, its unit and the output rate.",
     );
     expect(said(qty(2, "lb/gal"), "dry", US)?.message).toBe(
-      "At this rate the mix takes 32 oz wt/gal of product, far more than labels usually ask for. Check the rate and its unit.",
+      "The mix takes 32 oz wt/gal of product, and labels rarely ask for more than 13.4 oz wt/gal. Check the label rate, its unit and the output rate.",
     );
   });
 

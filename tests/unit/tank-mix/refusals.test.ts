@@ -60,12 +60,7 @@ describe("what tank-mix says of input that cannot be", () => {
       "rate.rate",
       "Must be more than 0.",
     ],
-    [
-      () => amount({ per: "ground" }),
-      "missing",
-      "rate.rate",
-      "Enter the label's rate per area, such as 1.5 pt/ac.",
-    ],
+    [() => amount({ per: "ground" }), "missing", "rate.rate", "Enter a rate per area, such as 1.5 pt/ac."],
     [
       () => amount({ rate: qty(2, "pt/ac") }),
       "missing",
@@ -94,7 +89,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => amount({ rate: qty(5, "ft"), per: "ground" }),
       "wrong-dimension",
       "rate.rate",
-      "5 ft is a length. Enter the label's rate per area, such as 1.5 pt/ac.",
+      "5 ft is a length. Enter a rate per area, such as 1.5 pt/ac.",
     ],
     [
       () => amount(qty(2, "pt/ac"), "dry"),
@@ -140,7 +135,7 @@ describe("what tank-mix says of input that cannot be", () => {
     ],
     [() => amount({ parts: 1, to: 100 }), "missing", "rate.of", "Choose one of: mix, water."],
     [() => amount({ parts: 1, to: 100, of: null }), "missing", "rate.of", "Choose one of: mix, water."],
-    [() => amount({ parts: 1 }), "missing", "rate.to", "Enter a number here. (2 errors in all.)"],
+    [() => amount({ parts: 1 }), "missing", "rate.to", "Enter a number here. (2 errors.)"],
     [() => amount({ to: 100, of: "mix" }), "missing", "rate.parts", "Enter a number here."],
     [() => amount({ parts: 0, to: 100, of: "mix" }), "out-of-range", "rate.parts", "Must be more than 0."],
     [() => amount({ parts: 1, to: 0, of: "mix" }), "out-of-range", "rate.to", "Must be more than 0."],
@@ -175,18 +170,8 @@ describe("what tank-mix says of input that cannot be", () => {
       "rate.low",
       "Enter the label's rate, such as 1.5 pt/ac.",
     ],
-    [
-      () => amount({ low }),
-      "missing",
-      "rate.high",
-      "Enter the label's rate, such as 1.5 pt/ac. (2 errors in all.)",
-    ],
-    [
-      () => amount({ high }),
-      "missing",
-      "rate.low",
-      "Enter the label's rate, such as 1.5 pt/ac. (2 errors in all.)",
-    ],
+    [() => amount({ low }), "missing", "rate.high", "Enter the label's rate, such as 1.5 pt/ac. (2 errors.)"],
+    [() => amount({ high }), "missing", "rate.low", "Enter the label's rate, such as 1.5 pt/ac. (2 errors.)"],
     [
       () => amount({ low: high, high: low, chosen: low }),
       "conflict",
@@ -251,7 +236,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => amount(qty(21, "gal/ac")),
       "conflict",
       "rate",
-      "At this rate the mix would take 134.4 fl oz/gal of product, which leaves no room for water. Check the rate's unit.",
+      "That's 134.4 fl oz of product in each 1 gal of mix, which leaves no room for water. Check the rate's unit and the output rate.",
     ],
     [
       () => amount(qty(1e-320, "lb/ac"), "dry", { carrierRate: qty(1e10, "gal/ac") }),
@@ -260,10 +245,10 @@ describe("what tank-mix says of input that cannot be", () => {
       "This is too small to compute with.",
     ],
     [
-      () => amount(qty(1e300, "lb/gal"), "dry", { carrier: qty(1e300, "gal") }),
+      () => amount(qty(1, "lb/gal"), "dry", { carrier: qty(1e308, "gal") }),
       "not-finite",
-      "rate",
-      "This is too large to compute with. (2 errors in all.)",
+      "carrier",
+      "This is too large to compute with.",
     ],
     [
       () => rate({ activeIngredient: qty(1, "lb") }),
@@ -335,13 +320,13 @@ describe("what tank-mix says of input that cannot be", () => {
       () => rate({ activeIngredient: qty(1e308, "lb/ac"), contains: qty(1e-300, "lb/gal") }),
       "not-finite",
       "activeIngredient",
-      "This is too large to compute with. (2 errors in all.)",
+      "This is too large to compute with. (2 errors.)",
     ],
     [
       () => rate({ activeIngredient: qty(1e-300, "lb/ac"), contains: qty(1e300, "lb/gal") }),
       "out-of-range",
       "activeIngredient",
-      "This is too small to compute with. (2 errors in all.)",
+      "This is too small to compute with. (2 errors.)",
     ],
     [
       () => active({ product: qty(1, "ft"), contains: half }),
@@ -359,7 +344,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => active({ product: qty(1e308, "pt/ac"), contains: qty(1e300, "lb/gal") }),
       "not-finite",
       "product",
-      "This is too large to compute with. (2 errors in all.)",
+      "This is too large to compute with. (2 errors.)",
     ],
     [() => carrier({ reserve: {} }), "missing", "reserve", "Enter one of: percent, volume, roundUpTo."],
     [
@@ -378,7 +363,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => carrier({ rate: qty(1e-200, "gal/ac"), area: { value: 1e-200, unit: "ac", of: "treated" } }),
       "out-of-range",
       "rate",
-      "This is too small to compute with. (2 errors in all.)",
+      "This is too small to compute with. (2 errors.)",
     ],
     [
       () => label({ min: high, max: low }),
@@ -426,7 +411,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => label({ seasonMax: qty(1, "pt/100gal") }),
       "wrong-dimension",
       "label.seasonMax",
-      "1 pt/100 gal is a volume in a volume. Enter the season's amount per area, such as 1.5 pt/ac.",
+      "1 pt/100 gal is a volume in a volume. Enter a rate per area, such as 1.5 pt/ac.",
     ],
     [
       () => label({ seasonMax: qty(6, "pt/ac") }, { soFar: { rate: { value: 1, unit: "pints" } } }),
@@ -593,26 +578,26 @@ describe("what tank-mix says of input that cannot be", () => {
       () => mix.diluteMix({ from: percent, to: percent, volume: qty(1, "L") } as never),
       "missing",
       "from.basis",
-      "1% of what? Write 1% v/v (by volume) or 1% w/v (weight in volume). (2 errors in all.)",
+      "1% of what? Write 1% v/v (by volume) or 1% w/v (weight in volume). (2 errors.)",
     ],
     [
       () => mix.diluteMix({ from: half, to: half, volume: qty(1, "L") } as never),
       "wrong-dimension",
       "from.basis",
-      "A mix is measured by volume. Enter the strength as v/v (by volume) or w/v (weight in volume). (2 errors in all.)",
+      "A mix is measured by volume. Enter the strength as v/v (by volume) or w/v (weight in volume). (2 errors.)",
     ],
     [
       () =>
         mix.diluteMix({ from: { value: 1, unit: "ml per l" }, to: percent, volume: qty(1, "L") } as never),
       "unknown-unit",
       "from.unit",
-      'The unit "ml per l" isn\'t known here. Did you mean mL/L? (2 errors in all.)',
+      'The unit "ml per l" isn\'t known here. Did you mean mL/L? (2 errors.)',
     ],
     [
       () => mix.leftoverArea({ volume: qty(1e300, "gal"), rate: qty(1e-300, "gal/ac") }),
       "not-finite",
       "volume",
-      "This is too large to compute with. (2 errors in all.)",
+      "This is too large to compute with. (2 errors.)",
     ],
   ])("%s", (call, code, path, message) => {
     const error = refusal(call);

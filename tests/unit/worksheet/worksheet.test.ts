@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { planApplication, planWorking } from "../../../src/plan/index.ts";
+import { planApplication } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
-import { ENGLISH, renderText, worksheet } from "../../../src/worksheet/index.ts";
+import { planApplication as planLines } from "../../../src/working/index.ts";
+import { ENGLISH_WORDS, renderText, worksheet } from "../../../src/worksheet/index.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
 
 const plan = planApplication({
@@ -29,17 +30,17 @@ const text = renderText(sheet);
 
 describe("planWorking", () => {
   it("has lines that are true when another evaluator works them out", () => {
-    for (const { lines } of planWorking(plan)) expectLinesTrue(lines);
+    for (const { lines } of planLines(plan)) expectLinesTrue(lines);
   });
 
   it("goes from the plot to the spoon", () => {
-    const steps = planWorking(plan).map(({ step }) => step);
+    const steps = planLines(plan).map(({ step }) => step);
     expect(steps.slice(0, 5)).toEqual(["area", "rate", "carrier", "loads", "product"]);
     expect(steps.at(-1)).toBe("dose");
   });
 
   it("ends each step with what the plan says", () => {
-    const results = planWorking(plan).map(({ lines }) => lines.at(-1)?.result);
+    const results = planLines(plan).map(({ lines }) => lines.at(-1)?.result);
     expect(results[0]).toEqual(plan.area.treated);
     expect(results[1]).toEqual(plan.rate);
     expect(results[2]).toEqual(plan.carrier.total);
@@ -69,7 +70,7 @@ describe("worksheet", () => {
     for (const part of [
       "Treated area",
       "Load 1 of 2: fill the tank to 3.5 gal",
-      "4 × tablespoon",
+      "4 tablespoons",
       "Working",
       "The label is the law",
     ]) {
@@ -85,7 +86,7 @@ describe("worksheet", () => {
   it("writes numbers for another locale and words from another table", () => {
     const other = worksheet(plan, {
       locale: "de-DE",
-      messages: { ...ENGLISH, text: { ...ENGLISH.text, title: "Spritzauftrag" } },
+      messages: { ...ENGLISH_WORDS, text: { ...ENGLISH_WORDS.text, title: "Spritzauftrag" } },
     });
     expect(other.title).toBe("Spritzauftrag");
     expect(other.summary.some(({ value }) => value.includes("7.400 sq ft"))).toBe(true);

@@ -1,0 +1,38 @@
+import { choice, count, type ObjectField, object, optional } from "../units/fields.js";
+import { locale } from "../units/locale-field.js";
+import type { UnitSystem } from "../units/types.js";
+import { MESSAGES, type Messages } from "./words/messages.js";
+
+/** Whose numbers and whose words a sheet is written in. */
+export interface WritingOptions {
+  /** Whose numbers are printed, as a language tag; `en-US` unless given. */
+  readonly locale?: string;
+  /** Every word of the sheet; English unless given. */
+  readonly messages?: Messages;
+  /** The significant digits of the working, 3 to 12; 6 unless given. */
+  readonly digits?: number;
+}
+
+/** How a worksheet is written. */
+export interface WorksheetOptions extends WritingOptions {
+  /** The system of units that everything is printed in; the units of the plan unless given. Tools keep their own. */
+  readonly units?: UnitSystem;
+}
+
+/** The fields of {@link WritingOptions}. */
+export const WRITING_OPTIONS: ObjectField<WritingOptions> = object({
+  locale: optional(locale("Whose numbers are printed, as a language tag; `en-US` unless given.")),
+  messages: optional(MESSAGES),
+  digits: optional(count("The significant digits of the working, 3 to 12; 6 unless given.", 3, 12)),
+});
+
+/** The fields of {@link WorksheetOptions}. */
+export const WORKSHEET_OPTIONS: ObjectField<WorksheetOptions> = object<WorksheetOptions>({
+  ...WRITING_OPTIONS.fields,
+  units: optional(
+    choice(
+      "The system of units that everything is printed in; the units of the plan unless given. Tools keep their own.",
+      ["us", "metric", "imperial"],
+    ),
+  ),
+});
