@@ -1,10 +1,13 @@
 import { relocated } from "../errors.js";
+import { BULK_DENSITY } from "../tank-mix/content.js";
 import type { LabelFinding } from "../tank-mix/findings.js";
 import { checkedLabelFindings } from "../tank-mix/label-limits.js";
 import { isRange } from "../tank-mix/label-rate.js";
 import { strengthOf } from "../tank-mix/strength.js";
 import { unusualFindingsOf } from "../tank-mix/unusual.js";
+import { checked } from "../units/check.js";
 import { moreThan } from "../units/decide.js";
+import { optional } from "../units/fields.js";
 import { compare, ratio } from "../units/quantity.js";
 import type { Concentration, Volume } from "../units/types.js";
 import type { PlanInput, Product } from "./input.js";
@@ -20,7 +23,8 @@ export function productWarnings(
   at: string,
   job: Pick<Plan, "rate" | "area">,
 ): Warning[] {
-  const { name, rate, bulkDensity } = product;
+  const { name, rate } = product;
+  const bulkDensity = checked(product.bulkDensity, optional(BULK_DENSITY), "bulkDensity");
   const findings = [
     ...labelFindings(product, job),
     ...unusualFindingsOf({ rate, strength, ...(bulkDensity && { bulkDensity }) }),

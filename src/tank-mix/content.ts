@@ -4,7 +4,7 @@ import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { type ChoiceField, choice } from "../units/fields.js";
-import { basedOr, called, type QuantityField, quantity } from "../units/quantity-field.js";
+import { basedOr, called, QuantityField } from "../units/quantity-field.js";
 import type { BasedFraction, Density, MassFraction, Quantity } from "../units/types.js";
 
 /** Whether a product is measured by volume (liquid) or by weight (dry). */
@@ -21,22 +21,17 @@ export type ActiveContent = Density | MassFraction | BasedFraction;
 
 /** What the product contains. */
 export const CONTENT: QuantityField<ActiveContent> = called(
-  basedOr("What the product contains: lb/gal, g/L, g/kg, or per cent w/w or w/v. More than 0.", [
-    "density",
-    "massFraction",
-  ]),
+  basedOr(
+    "What the product contains: lb/gal, g/L, g/kg, or per cent w/w or w/v. More than 0.",
+    ["density", "massFraction"],
+    ["w/w", "w/v"],
+  ),
   "what the product contains",
   {
     us: { value: 4, unit: "lb/gal" },
     imperial: { value: 4, unit: "lb/imp_gal" },
     metric: { value: 480, unit: "g/L" },
   },
-);
-
-/** What a liquid product weighs. */
-export const PRODUCT_DENSITY: QuantityField<Density> = quantity(
-  "What the product weighs: needed for a liquid whose content is given by weight.",
-  "density",
 );
 
 /** What a product contains, and what it weighs. */
@@ -53,11 +48,6 @@ export function isInVolume(contains: ActiveContent): boolean {
   return dimension === "density" || (contains as BasedFraction).basis === "w/v";
 }
 
-/** Whether a content is a weight in a weight. */
-function isInWeight(contains: ActiveContent): boolean {
-  return dimensionOf(contains.unit) === "massFraction" || (contains as BasedFraction).basis === "w/w";
-}
-
 /** Notes a content that does not fit the product's form; `at` is the place of what holds it. */
 export function contentFitsForm(
   { contains, density }: Partial<ProductContent>,
@@ -66,24 +56,15 @@ export function contentFitsForm(
   check: Check,
 ): void {
   if (contains === undefined || form === undefined) return;
-  const place = joinPath(at, "contains");
-  if (form === "dry" && !isInWeight(contains))
+  if (form === "dry" && isInVolume(contains))
     check.fault(
       "wrong-dimension",
       "content-of-dry",
-      place,
+      joinPath(at, "contains"),
       "What a dry product contains is by weight. Enter it in g/kg or % w/w.",
       { given: contains },
     );
-  else if (form === "liquid" && !isInWeight(contains) && !isInVolume(contains))
-    check.fault(
-      "wrong-dimension",
-      "content-of-liquid",
-      place,
-      "What a liquid contains is a weight in a volume. Enter it in lb/gal, g/L or % w/v.",
-      { given: contains },
-    );
-  else if (form === "liquid" && isInWeight(contains) && density === undefined)
+  else if (form === "liquid" && !isInVolume(contains) && density === undefined)
     check.fault(
       "missing",
       "density-missing",
@@ -96,33 +77,22 @@ export function contentFitsForm(
     );
 }
 
-/** Notes a liquid that weighs what no liquid product does, and more active ingredient than product. */
+/** Notes more active ingredient than product. */
 export function contentInProduct({ contains, density }: Partial<ProductContent>, check: Check): void {
-  if (density !== undefined) weighsLikely(density, LIQUID_DENSITIES, "density", check);
   if (contains === undefined) return;
-  if (isInWeight(contains)) {
-    const part = inUnit(contains, dimensionOf(contains.unit) === "fraction" ? "1" : "kg/kg");
-    if (moreThan(part, 1))
-      check.fault(
-        "out-of-range",
-        "content-over-product",
-        "contains",
-        "A product can't contain more active ingredient than its own weight. Check the unit.",
-        { given: contains },
-      );
-  } else if (isInVolume(contains)) {
-    const most = density ?? { value: LIQUID_DENSITIES.most, unit: "kg/L" };
-    if (moreThan(contentInVolume(contains), inUnit(most, "kg/L")))
-      check.fault(
-        "out-of-range",
-        density === undefined ? "content-impossible" : "content-over-density",
-        "contains",
-        density === undefined
-          ? "No product holds as much as {given}. Check the unit."
-          : "{given} is more than the product itself weighs ({density}). Check the units.",
-        { given: contains, ...(density && { density }) },
-      );
-  }
+  const most = density === undefined ? LIQUID_DENSITIES.most : inUnit(density, "kg/L");
+  if (isInVolume(contains) ? moreThan(contentInVolume(contains), most) : moreThan(partOf(contains), 1))
+    check.fault(
+      "out-of-range",
+      "content-over-product",
+      "contains",
+      "A product can't contain {given}: that's more than it weighs. Check the number and its unit.",
+      { given: contains },
+    );
+}
+
+function partOf(contains: ActiveContent): number {
+  return inUnit(contains, dimensionOf(contains.unit) === "fraction" ? "1" : "kg/kg");
 }
 
 /** Weight in volume as what it is by definition: 1 % is 1 kg in 100 L. */
@@ -155,28 +125,42 @@ export const LIQUID_DENSITIES: UsualWeights = { least: 0.6, low: 0.75, high: 1.6
  */
 export const BULK_DENSITIES: UsualWeights = { least: 0.1, low: 0.25, high: 1.5, most: 2.5 };
 
-/** What a dry product weighs by volume. */
-export const BULK_DENSITY: QuantityField<Density> = quantity(
-  "For a dry product: what this very product weighs by volume, so that it can be spooned.",
-  "density",
+/** What a product weighs: refused where none weighs as little or as much. */
+export class ProductDensityField extends QuantityField<Density> {
+  constructor(
+    about: string,
+    readonly weights: UsualWeights,
+  ) {
+    super(about, { dimensions: ["density"], range: "positive" });
+  }
+
+  override read(input: unknown, check: Check): Density | undefined {
+    const given = super.read(input, check);
+    if (given === undefined) return undefined;
+    const { least, most } = this.weights;
+    const value = inUnit(given, "kg/L");
+    if (!moreThan(least, value) && !moreThan(value, most)) return given;
+    return check.fault(
+      "out-of-range",
+      "density-impossible",
+      "",
+      "No product weighs {given}. It is between {least} and {most}: check the unit.",
+      { given, least: weightLike(given, least), most: weightLike(given, most) },
+    );
+  }
+}
+
+/** What a liquid product weighs. */
+export const PRODUCT_DENSITY: QuantityField<Density> = /* @__PURE__ */ new ProductDensityField(
+  "What the product weighs: needed for a liquid whose content is given by weight.",
+  LIQUID_DENSITIES,
 );
 
-/** Notes a bulk density that no dry product has; `at` is its place. */
-export function bulkDensityFits(bulkDensity: Density | undefined, at: string, check: Check): void {
-  if (bulkDensity !== undefined) weighsLikely(bulkDensity, BULK_DENSITIES, at, check);
-}
-
-function weighsLikely(given: Density, { least, most }: UsualWeights, at: string, check: Check): void {
-  const value = inUnit(given, "kg/L");
-  if (!moreThan(least, value) && !moreThan(value, most)) return;
-  check.fault(
-    "out-of-range",
-    "density-impossible",
-    at,
-    "No product weighs {given}. It is between {least} and {most}: check the unit.",
-    { given, least: weightLike(given, least), most: weightLike(given, most) },
-  );
-}
+/** What a dry product weighs by volume. */
+export const BULK_DENSITY: QuantityField<Density> = /* @__PURE__ */ new ProductDensityField(
+  "For a dry product: what this very product weighs by volume, so that it can be spooned.",
+  BULK_DENSITIES,
+);
 
 /** A weight by volume for reading, in the unit of another. */
 export function weightLike({ unit }: Density, kilograms: number): Density {

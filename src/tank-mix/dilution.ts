@@ -27,7 +27,11 @@ function strength(sentence: string): QuantityField<Concentration | BasedFraction
     imperial: { value: 2, unit: "imp_fl_oz/imp_gal" },
     metric: { value: 5, unit: "mL/L" },
   } as const;
-  return called(basedOr(sentence, ["volumeConcentration", "density"]), "a strength", examples);
+  return called(
+    basedOr(sentence, ["volumeConcentration", "density"], ["v/v", "w/v"]),
+    "a strength",
+    examples,
+  );
 }
 
 const DILUTION: ObjectField<DilutionInput> = object<DilutionInput>(
@@ -36,52 +40,29 @@ const DILUTION: ObjectField<DilutionInput> = object<DilutionInput>(
     to: strength("The strength to bring it down to, no stronger. More than 0."),
     volume: quantity("How much to make of it. More than 0.", "volume"),
   },
-  [
-    ({ from }, check) => byVolume(from, "from", check),
-    ({ to }, check) => byVolume(to, "to", check),
-    ({ from, to }, check) => strengthsFit(from, to, check),
-  ],
+  [strengthsFit],
 );
-
-function byVolume(given: Concentration | BasedFraction | undefined, at: string, check: Check): void {
-  if ((given as BasedFraction | undefined)?.basis === "w/w")
-    check.fault(
-      "wrong-dimension",
-      "strength-by-weight",
-      `${at}.basis`,
-      "A mix is measured by volume. Enter the strength as v/v (by volume) or w/v (weight in volume).",
-      { given: "w/w", choices: ["v/v", "w/v"] },
-    );
-}
 
 function areAlike(a: Quantity, b: Quantity): boolean {
   return dimensionOf(a.unit) === dimensionOf(b.unit);
 }
 
-function strengthsFit(
-  from: Concentration | BasedFraction | undefined,
-  to: Concentration | BasedFraction | undefined,
-  check: Check,
-): void {
+function basisOf(strength: Concentration | BasedFraction): string | undefined {
+  return "basis" in strength ? strength.basis : undefined;
+}
+
+function strengthsFit({ from, to }: Partial<DilutionInput>, check: Check): void {
   if (from === undefined || to === undefined) return;
-  const [there, here] = [from, to].map((one) => (one as BasedFraction).basis ?? one.unit) as [string, string];
-  if ((from as BasedFraction).basis !== (to as BasedFraction).basis) {
+  const sameBasis = basisOf(from) === basisOf(to);
+  if (!sameBasis || !areAlike(from, to))
     check.fault(
-      "conflict",
+      sameBasis ? "wrong-dimension" : "conflict",
       "strengths-differ",
-      "to.basis",
+      sameBasis ? "to" : "to.basis",
       "One strength is in {from}, the other in {to}. Enter both in the same way.",
-      { from: there, to: here },
+      { from: basisOf(from) ?? from.unit, to: basisOf(to) ?? to.unit },
     );
-  } else if (!areAlike(from, to)) {
-    check.fault(
-      "wrong-dimension",
-      "strengths-differ",
-      "to",
-      "One strength is in {from}, the other in {to}. Enter both in the same way.",
-      { from: there, to: here },
-    );
-  } else if (moreThan(inUnit(to, from.unit), from.value)) {
+  else if (moreThan(inUnit(to, from.unit), from.value))
     check.fault(
       "conflict",
       "stronger-than-source",
@@ -89,7 +70,6 @@ function strengthsFit(
       "{to} is stronger than {from}, and water only weakens a mix. Enter a lower strength.",
       { from, to },
     );
-  }
 }
 
 /** How a dilution is made up. */

@@ -1,4 +1,4 @@
-import { type Check, checked } from "../units/check.js";
+import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
@@ -8,7 +8,7 @@ import { quantity } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
 import type { Mass, Time, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { amountList, liquidsIn } from "./mix-loads.js";
+import { amountList, waterIn } from "./mix-loads.js";
 
 /** What {@link jarTest} is given. */
 export interface JarTestInput {
@@ -34,29 +34,19 @@ const JAR_TEST: ObjectField<JarTestInput> = object<JarTestInput>(
       ),
     ),
   },
-  [jarFits],
+  [
+    ({ jar, mix }, check) => {
+      if (jar === undefined || mix === undefined || !moreThan(inUnit(jar, mix.unit), mix.value)) return;
+      check.fault(
+        "conflict",
+        "jar-over-mix",
+        "jar",
+        "A jar of {jar} is larger than the mix of {mix}. Use a smaller jar, or check the units.",
+        { jar, mix },
+      );
+    },
+  ],
 );
-
-function jarFits({ jar, mix, amounts }: Partial<JarTestInput>, check: Check): void {
-  if (mix === undefined) return;
-  if (jar !== undefined && moreThan(inUnit(jar, mix.unit), mix.value))
-    check.fault(
-      "conflict",
-      "jar-over-mix",
-      "jar",
-      "A jar of {jar} is larger than the mix of {mix}. Use a smaller jar, or check the units.",
-      { jar, mix },
-    );
-  const liquids = liquidsIn(amounts ?? []).reduce((sum, amount) => sum + inUnit(amount, mix.unit), 0);
-  if (!moreThan(mix.value, liquids))
-    check.fault(
-      "conflict",
-      "no-room-for-water",
-      "amounts",
-      "The liquid products add up to {products}, which leaves no room for water in {mix} of mix. Enter the amounts in the whole mix.",
-      { products: { value: liquids, unit: mix.unit }, mix },
-    );
-}
 
 /** What goes into the jar. */
 export interface JarTest {
@@ -82,8 +72,8 @@ function jarTestOf({ jar, mix, amounts, stand = { value: 15, unit: "min" } }: Ja
     const unit = unitInJar(jar, amount);
     return { value: (inUnit(amount, unit) * held) / whole, unit } as Volume | Mass;
   });
-  const liquids = liquidsIn(shares).reduce((sum, { value }) => sum + value, 0);
-  return { amounts: shares, water: { value: held - liquids, unit: smallVolume }, stand };
+  const water = inUnit(waterIn(mix, amounts, "amounts"), smallVolume);
+  return { amounts: shares, water: { value: (water * held) / whole, unit: smallVolume }, stand };
 }
 
 /**

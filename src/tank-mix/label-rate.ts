@@ -181,11 +181,11 @@ const WEIGHT_RATE: EitherField<WeightRate> = either<WeightRate>(
   "The rate of active ingredient, by weight. More than 0.",
   [
     called(
-      basedOr("A weight per area, per volume of carrier or per row length, or per cent. More than 0.", [
-        "massRate",
-        "density",
-        "massPerLength",
-      ]),
+      basedOr(
+        "A weight per area, per volume of carrier or per row length, or per cent. More than 0.",
+        ["massRate", "density", "massPerLength"],
+        ["w/v"],
+      ),
       ACTIVE_NAME,
       ACTIVE_EXAMPLES,
     ),
@@ -211,13 +211,7 @@ function activeRate(weight: EitherField<WeightRate>): ObjectField<ActiveIngredie
       contains: CONTENT,
       density: optional(PRODUCT_DENSITY),
     },
-    [
-      contentInProduct,
-      ({ activeIngredient }, check) => {
-        const basis = (activeIngredient as BasedFraction | undefined)?.basis;
-        if (basis !== undefined) basisIs("w/v", activeIngredient as BasedFraction, "activeIngredient", check);
-      },
-    ],
+    [contentInProduct],
   );
 }
 
@@ -384,7 +378,18 @@ export function rateFitsForm(
 
 function quantityFitsForm({ kind, quantity }: QuantityReading, form: ProductForm, at: string, check: Check) {
   if (kind === "fraction") {
-    basisIs(form === "liquid" ? "v/v" : "w/v", quantity as BasedFraction, at, check);
+    const { basis } = quantity as BasedFraction;
+    const expected = form === "liquid" ? "v/v" : "w/v";
+    if (basis !== expected)
+      check.fault(
+        "wrong-dimension",
+        "basis-unfit",
+        joinPath(at, "basis"),
+        form === "liquid"
+          ? "This product is a liquid, so its percentage is by volume (v/v), not {given}. Check what the label's percentage is of."
+          : "A weight in a volume of mix is a percentage w/v, not {given}. Check what the label's percentage is of.",
+        { given: basis, choices: [expected] },
+      );
     return;
   }
   if (formIn(quantity.unit) === form) return;
@@ -404,16 +409,3 @@ const UNFIT: Readonly<Record<ProductForm, readonly [key: string, template: strin
   liquid: ["weight-for-liquid", "{given} is a weight, but this product is a liquid."],
   dry: ["volume-for-dry", "{given} is a volume, but this product is dry."],
 };
-
-function basisIs(expected: "v/v" | "w/v", { basis }: BasedFraction, at: string, check: Check): void {
-  if (basis === expected) return;
-  check.fault(
-    "wrong-dimension",
-    "basis-unfit",
-    joinPath(at, "basis"),
-    expected === "v/v"
-      ? "This product is a liquid, so its percentage is by volume (v/v), not {given}. Check what the label's percentage is of."
-      : "A weight in a volume of mix is a percentage w/v, not {given}. Check what the label's percentage is of.",
-    { given: basis, expected },
-  );
-}

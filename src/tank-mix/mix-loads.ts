@@ -2,7 +2,7 @@ import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
-import { type ListField, list, type ObjectField, object } from "../units/fields.js";
+import { joined, type ListField, list, type ObjectField, object } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
 import { refusal } from "../units/message.js";
 import { quantity } from "../units/quantity-field.js";
@@ -44,20 +44,17 @@ export interface MixedLoad extends Load {
   readonly water: Volume;
 }
 
-const MIXED_LOAD: ObjectField<MixedLoad> = mixedLoad();
-
-/* @__NO_SIDE_EFFECTS__ */
-function mixedLoad(): ObjectField<MixedLoad> {
-  return object<MixedLoad>({
-    ...LOAD.fields,
+const MIXED_LOAD: ObjectField<MixedLoad> = joined(
+  LOAD,
+  object<Omit<MixedLoad, keyof Load>>({
     amounts: amountList("Each product's amount in this load.", 0),
     water: quantity(
       "The water it takes: the mix less the liquid products. 0 or more.",
       "volume",
       "nonnegative",
     ),
-  });
-}
+  }),
+);
 
 /** The loads of a job as they are mixed. */
 export interface MixedLoads {
@@ -74,7 +71,7 @@ export function mixOf({ loads, amounts }: MixLoadsInput, at = "amounts"): MixedL
   return {
     loads: loads.map((load, i) => {
       const here = shared.map((product) => product.amounts[i] as Volume | Mass);
-      return { ...load, amounts: here, water: waterOf(load, here, i, at) };
+      return { ...load, amounts: here, water: waterIn(load.carrier, here, at) };
     }),
     totals: shared.map((product) => product.total),
   };
@@ -107,22 +104,22 @@ export function mixLoads(input: MixLoadsInput): MixedLoads {
 }
 
 /** Those of the amounts that are volumes. */
-export function liquidsIn(amounts: readonly (Volume | Mass)[]): Volume[] {
+function liquidsIn(amounts: readonly (Volume | Mass)[]): Volume[] {
   return amounts.filter((amount): amount is Volume => dimensionOf(amount.unit) === "volume");
 }
 
-function waterOf({ carrier }: Load, amounts: readonly (Volume | Mass)[], i: number, at: string): Volume {
-  const { value, unit } = carrier;
+/** The water in a mix with these products; `at` is their place. Trusts its input. */
+export function waterIn(mix: Volume, amounts: readonly (Volume | Mass)[], at: string): Volume {
+  const { value, unit } = mix;
   const products = liquidsIn(amounts).reduce((sum, amount) => sum + inUnit(amount, unit), 0);
-  if (!moreThan(value, products))
-    throw refusal(
-      "conflict",
-      "no-room-for-water",
-      at,
-      "The liquid products in load {load} add up to {products}, which leaves no room for water in {carrier} of mix. Check the units of the rates.",
-      { load: i + 1, products: { value: products, unit }, carrier },
-    );
-  return { value: value - products, unit };
+  if (moreThan(value, products)) return { value: value - products, unit };
+  throw refusal(
+    "conflict",
+    "no-room-for-water",
+    at,
+    "The liquid products add up to {products}, which leaves no room for water in {mix} of mix. Check the units of the rates.",
+    { products: { value: products, unit }, mix },
+  );
 }
 
 /**

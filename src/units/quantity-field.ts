@@ -1,7 +1,7 @@
 import { shown } from "../errors.js";
 import { type Check, Field } from "./check.js";
 import { dimensionInWords, dimensionOf } from "./dimensions.js";
-import { ChoiceField, choice, isGiven, optional, refuseUnknownField } from "./fields.js";
+import { choice, isGiven, optional, refuseUnknownField } from "./fields.js";
 import { resolvedUnit, resolveUnit, unknownUnit } from "./resolve.js";
 import { type Marked, type Marks, remade } from "./shape.js";
 import { unitsIn, usualUnit } from "./systems.js";
@@ -281,7 +281,16 @@ function areaMark(of: AreaKind | undefined, kind: AreaKind, check: Check): Marks
 function basisMark(given: Marked, bases: readonly FractionBasis[], check: Check): Marks {
   const { value, unit, basis } = given;
   if (basis !== undefined && bases.includes(basis)) return { basis };
-  if ((basis ?? undefined) !== undefined) check.readAt("basis", new ChoiceField("", bases), given);
+  if (basis !== undefined && BASES.includes(basis))
+    // Without a suggestion: each basis means another amount of product.
+    check.fault(
+      "wrong-dimension",
+      "basis-unfit",
+      "basis",
+      "Enter this percentage as {choices}, not {given}: v/v is by volume, w/v weight in volume, w/w by weight.",
+      { given: basis, choices: bases },
+    );
+  else if ((basis ?? undefined) !== undefined) check.readAt("basis", BASIS, given);
   else
     check.fault(
       "missing",

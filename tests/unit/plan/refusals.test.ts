@@ -259,7 +259,7 @@ describe("what plan says of input that cannot be", () => {
         }),
       "conflict",
       "products",
-      "The liquid products in load 1 add up to 150 L, which leaves no room for water in 100 L of mix. Check the units of the rates.",
+      "The liquid products add up to 150 L, which leaves no room for water in 100 L of mix. Check the units of the rates.",
     ],
     [
       () => product({ form: "dry", rate: qty(2, "kg/ha"), bulkDensity: qty(2, "m"), tools: 1 }),

@@ -7,7 +7,7 @@ const rate = qty(20, "gal/ac");
 const area = { value: 0.5, unit: "ac", of: "treated" } as const;
 
 describe("carrierFor", () => {
-  it("gives what lands on the plot, and nothing else where nothing else is told", () => {
+  it("gives what lands on the plot, and nothing else where nothing else is given", () => {
     expect(carrierFor({ rate, area })).toEqual({
       sprayed: qty(10, "gal"),
       reserve: qty(0, "gal"),
@@ -16,7 +16,7 @@ describe("carrierFor", () => {
     });
   });
 
-  it("adds what stays in the lines, whatever unit it is told in", () => {
+  it("adds what stays in the lines, whatever unit it is given in", () => {
     const carrier = carrierFor({ rate, area, lineVolume: qty(64, "fl_oz") });
     expect(carrier.lines).toEqual(qty(0.5, "gal"));
     expect(carrier.total).toEqual(qty(10.5, "gal"));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { bulkDensityFits } from "../../../src/tank-mix/content.ts";
+import { BULK_DENSITY } from "../../../src/tank-mix/content.ts";
 import {
   activeIngredientRate,
   checkLabel,
@@ -10,7 +10,7 @@ import {
   productRate,
 } from "../../../src/tank-mix/index.ts";
 import { unusualFindingsOf } from "../../../src/tank-mix/unusual.ts";
-import { Check } from "../../../src/units/check.ts";
+import { checked } from "../../../src/units/check.ts";
 import { type Density, qty, type VolumeRate } from "../../../src/units/index.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 
@@ -129,8 +129,8 @@ describe("what a product weighs and contains", () => {
   const byWeight = { value: 40, unit: "%", basis: "w/w" } as const;
 
   it.each<[string, object, string, string]>([
-    ["480 kg/L of active ingredient", { contains: qty(480, "kg/L") }, "contains", "No product holds"],
-    ["4 lb to the fluid ounce", { contains: qty(4, "lb/fl_oz") }, "contains", "No product holds"],
+    ["480 kg/L of active ingredient", { contains: qty(480, "kg/L") }, "contains", "can't contain 480 kg/L"],
+    ["4 lb to the fluid ounce", { contains: qty(4, "lb/fl_oz") }, "contains", "more than it weighs"],
     [
       "a density of 1.1 g/L",
       { contains: byWeight, density: qty(1.1, "g/L") },
@@ -153,15 +153,15 @@ describe("what a product weighs and contains", () => {
       "more in it than it weighs",
       { contains: qty(1.2, "kg/L"), density: qty(1.1, "kg/L") },
       "contains",
-      "more than the product itself weighs",
+      "more than it weighs",
     ],
     [
       "more in it than it weighs, in pounds to the imperial gallon",
       { contains: qty(11, "lb/imp_gal"), density: qty(10, "lb/imp_gal") },
       "contains",
-      "(10 lb/imp gal)",
+      "can't contain 11 lb/imp gal",
     ],
-    ["300 % w/v", { contains: { ...half, value: 300 } }, "contains", "No product holds"],
+    ["300 % w/v", { contains: { ...half, value: 300 } }, "contains", "more than it weighs"],
   ])("is refused where no product has it: %s", (_, change, path, words) => {
     expectRefused(
       () => productRate({ activeIngredient: ai, contains: half, form: "liquid", ...change }),
@@ -182,7 +182,7 @@ describe("what a product weighs and contains", () => {
   it.each<[string, object, string[]]>([
     ["1.7 kg/L", { contains: byWeight, density: qty(1.7, "kg/L") }, ["density-unusual rate.density"]],
     ["6 lb/gal", { contains: byWeight, density: qty(6, "lb/gal") }, ["density-unusual rate.density"]],
-    ["4 lb in a litre", { contains: qty(4, "lb/L") }, ["content-unusual rate.contains"]],
+    ["4 lb in a liter", { contains: qty(4, "lb/L") }, ["content-unusual rate.contains"]],
     ["1,400 g/L", { contains: qty(1400, "g/L") }, ["content-unusual rate.contains"]],
     ["4 lb/gal", { contains: qty(4, "lb/gal") }, []],
     ["480 g/L", { contains: qty(480, "g/L") }, []],
@@ -194,21 +194,20 @@ describe("what a product weighs and contains", () => {
     expect(questions(rate, "liquid", US)).toEqual(expected);
   });
 
-  const bulk = (bulkDensity: Density | undefined) => {
-    const check = new Check();
-    bulkDensityFits(bulkDensity, "bulkDensity", check);
-    return check.issues.map(({ code, path, message }) => `${code} ${path}: ${message}`);
-  };
+  const bulk = (bulkDensity: Density) => checked(bulkDensity, BULK_DENSITY, "bulkDensity");
   const asked = (bulkDensity: Density) => questions(qty(1, "lb/ac"), "dry", US, bulkDensity);
 
   it("refuses a bulk density that no dry product has", () => {
-    expect(bulk(qty(5, "lb/ft3"))).toEqual([
-      "out-of-range bulkDensity: No product weighs 5 lb/cu ft. It is between 6.24 lb/cu ft and 156 lb/cu ft: check the unit.",
-    ]);
-    expect(bulk(qty(600, "kg/L"))[0]).toContain("No product weighs 600 kg/L.");
-    expect(bulk(qty(0.5, "lb/imp_gal"))[0]).toContain("check the unit");
-    for (const possible of [qty(5, "lb/gal"), qty(6, "lb/imp_gal"), qty(0.6, "kg/L"), undefined])
-      expect(bulk(possible)).toEqual([]);
+    expectRefused(
+      () => bulk(qty(5, "lb/ft3")),
+      "out-of-range",
+      "bulkDensity",
+      "No product weighs 5 lb/cu ft. It is between 6.24 lb/cu ft and 156 lb/cu ft: check the unit.",
+    );
+    for (const wrong of [qty(600, "kg/L"), qty(0.5, "lb/imp_gal")])
+      expectRefused(() => bulk(wrong), "out-of-range", "bulkDensity", "check the unit");
+    for (const possible of [qty(5, "lb/gal"), qty(6, "lb/imp_gal"), qty(0.6, "kg/L")])
+      expect(bulk(possible)).toEqual(possible);
   });
 
   it("questions a bulk density at the edge", () => {

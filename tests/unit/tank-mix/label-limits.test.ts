@@ -30,7 +30,7 @@ describe("checkLabel", () => {
     expect(over?.message).toContain("1.5 pt/ac");
   });
 
-  it("tells a rate in the label's own unit, and names what could push it over the limit next to it", () => {
+  it("gives a rate in the label's own unit, and names what could push it over the limit next to it", () => {
     // 0.25 % of 20 gal/ac is 0.05 gal/ac, 6.4 fl oz.
     const quarter = { value: 0.25, unit: "%", basis: "v/v" } as const;
     const said = (max: LabelLimits["max"], rate: LabelInput["rate"]) =>
@@ -55,7 +55,7 @@ describe("checkLabel", () => {
     expect(codes({ max: qty(1.49, "pt/ac") })).toEqual(["refusal: rate-over-max"]);
   });
 
-  it("warns within 5 % of a limit unless told another margin", () => {
+  it("warns within 5 % of a limit unless given another margin", () => {
     expect(codes({ max: qty(1.57, "pt/ac") })).toEqual(["warning: rate-near-max"]);
     expect(codes({ max: qty(1.58, "pt/ac") })).toEqual([]);
     expect(codes({ max: qty(1.58, "pt/ac") }, { near: 10 })).toEqual(["warning: rate-near-max"]);
@@ -68,7 +68,7 @@ describe("checkLabel", () => {
     expect(codes({ min: qty(1.6, "pt/ac") })).toEqual(["warning: rate-under-min"]);
   });
 
-  it("compares rates that are told in different ways, by the mix that they make", () => {
+  it("compares rates that are given in different ways, by the mix that they make", () => {
     // 1.5 pt/ac in 20 gal/ac are 1.2 fl oz to the gallon, 0.9375 % by volume.
     expect(codes({ max: { value: 0.9, unit: "%", basis: "v/v" } })).toEqual(["refusal: rate-over-max"]);
     expect(codes({ max: { value: 1, unit: "%", basis: "v/v" } })).toEqual([]);

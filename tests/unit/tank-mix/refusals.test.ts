@@ -289,8 +289,8 @@ describe("what tank-mix says of input that cannot be", () => {
     [
       () => rate({ contains: { value: 50, unit: "%", basis: "v/v" } }),
       "wrong-dimension",
-      "contains",
-      "What a liquid contains is a weight in a volume. Enter it in lb/gal, g/L or % w/v.",
+      "contains.basis",
+      "Enter this percentage as w/w, w/v, not v/v: v/v is by volume, w/v weight in volume, w/w by weight.",
     ],
     [
       () => rate({ contains: { value: 50, unit: "%", basis: "w/v" }, form: "dry" }),
@@ -302,7 +302,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => rate({ contains: qty(1001, "g/kg"), form: "dry" }),
       "out-of-range",
       "contains",
-      "A product can't contain more active ingredient than its own weight. Check the unit.",
+      "A product can't contain 1001 g/kg: that's more than it weighs. Check the number and its unit.",
     ],
     [
       () => rate({ contains: half }),
@@ -542,7 +542,7 @@ describe("what tank-mix says of input that cannot be", () => {
         }),
       "conflict",
       "amounts",
-      "The liquid products in load 1 add up to 8.4 gal, which leaves no room for water in 8 gal of mix. Check the units of the rates.",
+      "The liquid products add up to 8.4 gal, which leaves no room for water in 8 gal of mix. Check the units of the rates.",
     ],
     [
       () => mix.jarTest({ jar: qty(10, "gal"), mix: qty(10, "qt"), amounts: [qty(1, "oz")] }),
@@ -584,7 +584,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => mix.diluteMix({ from: half, to: half, volume: qty(1, "L") } as never),
       "wrong-dimension",
       "from.basis",
-      "A mix is measured by volume. Enter the strength as v/v (by volume) or w/v (weight in volume). (2 errors.)",
+      "Enter this percentage as v/v, w/v, not w/w: v/v is by volume, w/v weight in volume, w/w by weight. (2 errors.)",
     ],
     [
       () =>

@@ -54,7 +54,7 @@ describe("diluteMix", () => {
     expect(diluteMix({ from: percent(1), to: ppm, volume: qty(20, "L") }).take).toEqual(qty(1, "L"));
   });
 
-  it("refuses a part of the volume beside a weight per volume, and says how each was told", () => {
+  it("refuses a part of the volume beside a weight per volume, and says how each was given", () => {
     const [from, to] = [{ value: 5, unit: "%", basis: "w/v" } as const, qty(5, "g/L")];
     const volume = qty(10, "L");
     expectRefused(() => diluteMix({ from, to, volume }), "conflict", "to.basis", "in w/v, the other in g/L");
@@ -128,7 +128,7 @@ describe("rinse", () => {
     expect(one.strength.value).toBe(10);
   });
 
-  it("gives rinse water whose area leftoverArea can tell", () => {
+  it("gives rinse water whose area leftoverArea finds", () => {
     const { water } = rinseTank({ residual: qty(1, "gal"), water: qty(2, "gal"), rinses: 3 });
     expect(leftoverArea({ volume: water, rate: qty(20, "gal/ac") }).value).toBeCloseTo(13068, 9);
   });

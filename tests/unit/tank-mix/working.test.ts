@@ -60,13 +60,13 @@ function expectWorking(lines: readonly WorkingLine[], result: unknown, input?: u
   }
 }
 
-// What is not told is none.
+// What is not given is none.
 const NONE = [qty(0, "gal"), qty(0, "imp_gal"), qty(0, "L")];
 
 /** What a per cent is by definition, which the lines take for known: the size of a whole, and weight in volume. */
-function byDefinition(told: unknown): unknown {
+function byDefinition(given: unknown): unknown {
   const sizes = [qty(128, "fl_oz/gal"), qty(3785.411784 / 28.349523125, "oz/gal")];
-  const found = JSON.stringify(told).match(/"value":([\d.]+),"unit":"(%|ppm)","basis":"w\/v"/);
+  const found = JSON.stringify(given).match(/"value":([\d.]+),"unit":"(%|ppm)","basis":"w\/v"/);
   if (found === null) return sizes;
   return [...sizes, qty(Number(found[1]) / (found[2] === "%" ? 100 : 1e6), "kg/L")];
 }
