@@ -8,7 +8,7 @@ import { quantity } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
 import type { Mass, Time, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { amountList, waterIn } from "./mix-loads.js";
+import { amountList, refuseNoWater, waterIn } from "./mix-loads.js";
 
 /** What {@link jarTest} is given. */
 export interface JarTestInput {
@@ -65,6 +65,7 @@ function unitInJar(jar: Volume, amount: Volume | Mass): Volume["unit"] | Mass["u
 }
 
 function jarTestOf({ jar, mix, amounts, stand = { value: 15, unit: "min" } }: JarTestInput): JarTest {
+  refuseNoWater(mix, amounts, "amounts");
   const { smallVolume } = unitsLike(jar.unit);
   const held = inUnit(jar, smallVolume);
   const whole = inUnit(mix, smallVolume);
@@ -72,8 +73,7 @@ function jarTestOf({ jar, mix, amounts, stand = { value: 15, unit: "min" } }: Ja
     const unit = unitInJar(jar, amount);
     return { value: (inUnit(amount, unit) * held) / whole, unit } as Volume | Mass;
   });
-  const water = inUnit(waterIn(mix, amounts, "amounts"), smallVolume);
-  return { amounts: shares, water: { value: (water * held) / whole, unit: smallVolume }, stand };
+  return { amounts: shares, water: waterIn({ value: held, unit: smallVolume }, shares), stand };
 }
 
 /**

@@ -6,7 +6,7 @@ import { joined, type ListField, list, type ObjectField, object } from "../units
 import { formulaLines } from "../units/lines.js";
 import { refusal } from "../units/message.js";
 import { quantity } from "../units/quantity-field.js";
-import type { Mass, Volume } from "../units/types.js";
+import type { Mass, Volume, VolumeUnit } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { LOAD, type Load } from "./loads.js";
 import { carriersGone, LOAD_LIST, shareOut } from "./product-in-loads.js";
@@ -66,12 +66,24 @@ export interface MixedLoads {
 
 /** The loads as they are mixed; `at` is the place of the amounts. Trusts its input. */
 export function mixOf({ loads, amounts }: MixLoadsInput, at = "amounts"): MixedLoads {
+  const { unit } = (loads[0] as Load).carrier;
+  refuseNoWater(
+    {
+      value: sumOf(
+        loads.map(({ carrier }) => carrier),
+        unit,
+      ),
+      unit,
+    },
+    amounts,
+    at,
+  );
   const gone = carriersGone(loads);
   const shared = amounts.map((amount) => shareOut(amount, gone));
   return {
     loads: loads.map((load, i) => {
       const here = shared.map((product) => product.amounts[i] as Volume | Mass);
-      return { ...load, amounts: here, water: waterIn(load.carrier, here, at) };
+      return { ...load, amounts: here, water: waterIn(load.carrier, here) };
     }),
     totals: shared.map((product) => product.total),
   };
@@ -103,23 +115,31 @@ export function mixLoads(input: MixLoadsInput): MixedLoads {
   return mixOf(checked(input, MIX));
 }
 
-/** Those of the amounts that are volumes. */
 function liquidsIn(amounts: readonly (Volume | Mass)[]): Volume[] {
   return amounts.filter((amount): amount is Volume => dimensionOf(amount.unit) === "volume");
 }
 
-/** The water in a mix with these products; `at` is their place. Trusts its input. */
-export function waterIn(mix: Volume, amounts: readonly (Volume | Mass)[], at: string): Volume {
-  const { value, unit } = mix;
-  const products = liquidsIn(amounts).reduce((sum, amount) => sum + inUnit(amount, unit), 0);
-  if (moreThan(value, products)) return { value: value - products, unit };
-  throw refusal(
-    "conflict",
-    "no-room-for-water",
-    at,
-    "The liquid products add up to {products}, which leaves no room for water in {mix} of mix. Check the units of the rates.",
-    { products: { value: products, unit }, mix },
-  );
+function sumOf(volumes: readonly Volume[], unit: VolumeUnit): number {
+  return volumes.reduce((sum, volume) => sum + inUnit(volume, unit), 0);
+}
+
+/** The water in a mix with these products. Trusts its input, which {@link refuseNoWater} saw. */
+export function waterIn({ value, unit }: Volume, amounts: readonly (Volume | Mass)[]): Volume {
+  // Amounts that all but fill the mix may be over it by the rounding of their last digit.
+  return { value: Math.max(0, value - sumOf(liquidsIn(amounts), unit)), unit };
+}
+
+/** Refuses liquid products that fill the whole mix; `at` is their place. */
+export function refuseNoWater(mix: Volume, amounts: readonly (Volume | Mass)[], at: string): void {
+  const products = { value: sumOf(liquidsIn(amounts), mix.unit), unit: mix.unit };
+  if (!moreThan(mix.value, products.value))
+    throw refusal(
+      "conflict",
+      "no-room-for-water",
+      at,
+      "The liquid products add up to {products}, which leaves no room for water in {mix} of mix. Check the units of the rates.",
+      { products, mix },
+    );
 }
 
 /**

@@ -184,6 +184,18 @@ describe("planApplication", () => {
   });
 });
 
+describe("planApplication, given nothing for what may be left out", () => {
+  it("plans as if it were not there", () => {
+    const { input, ...plan } = planApplication({
+      ...JOB,
+      sprayer: { tank: qty(4, "gal"), lineVolume: null },
+    } as never);
+    const { input: same, ...without } = planApplication({ ...JOB, sprayer: { tank: qty(4, "gal") } });
+    expect(plan).toEqual(without);
+    expect(input.sprayer.tank).toEqual(same.sprayer.tank);
+  });
+});
+
 describe("planApplication, given what cannot be", () => {
   const bad = (change: object): unknown => ({ ...JOB, ...change });
   const plot = (change: object): unknown => bad({ plot: { ...JOB.plot, ...change } });

@@ -80,6 +80,7 @@ describe("carrierFor", () => {
     [{ rate: qty(1e308, "gal/ac") }, "not-finite", "rate"],
     [{ area: { ...area, value: 1e300 } }, "not-finite", "area"],
     [{ rate: qty(1e-300, "gal/ac") }, "out-of-range", "rate"],
+    [{ lineVolume: qty(1e-76, "gal") }, "out-of-range", "lineVolume"],
     [{ reserve: { roundUpTo: qty(1e-320, "L") } }, "out-of-range", "reserve.roundUpTo"],
     [{ resreve: { percent: 5 } }, "unknown-field", "resreve"],
     [{ reserve: { percent: 5, extra: 1 } }, "unknown-field", "reserve.extra"],

@@ -542,7 +542,7 @@ describe("what tank-mix says of input that cannot be", () => {
         }),
       "conflict",
       "amounts",
-      "The liquid products add up to 8.4 gal, which leaves no room for water in 8 gal of mix. Check the units of the rates.",
+      "The liquid products add up to 10.5 gal, which leaves no room for water in 10 gal of mix. Check the units of the rates.",
     ],
     [
       () => mix.jarTest({ jar: qty(10, "gal"), mix: qty(10, "qt"), amounts: [qty(1, "oz")] }),
