@@ -1,7 +1,7 @@
 import { relocated, SprayMathError, within } from "../errors.js";
 import type { LabelFinding } from "../tank-mix/findings.js";
 import { checkedLabelFindings } from "../tank-mix/label-limits.js";
-import { isRange, ownAreaUnit, type SeasonRate } from "../tank-mix/label-rate.js";
+import { isRange, ownAreaUnit, rateUsed, type SeasonRate } from "../tank-mix/label-rate.js";
 import { strengthOf } from "../tank-mix/strength.js";
 import { convertValue } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
@@ -242,10 +242,10 @@ function appliedPlot(plan: Plan, i: number, used: number, strength: number): App
   };
 }
 
-/** The unit to tell a rate in: the label's own where that is per area, so that the two can be held side by side. */
+/** The unit to give a rate in: the label's own where that is per area, so that the two can be held side by side. */
 function rateUnit(plan: Plan, k: number, { unit }: Volume | Mass): Unit {
   const { rate } = plan.input.products[k] as Plan["input"]["products"][number];
-  const own = ownAreaUnit(isRange(rate) ? rate.chosen : rate);
+  const own = ownAreaUnit(rateUsed(rate, "")[0]);
   return own ?? (`${unit}/${unitsLike(plan.rate.unit).landArea}` as Unit);
 }
 

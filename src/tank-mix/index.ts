@@ -7,21 +7,10 @@ export {
 } from "./active-ingredient.js";
 export { type Carrier, type CarrierInput, carrierFor, type Reserve } from "./carrier.js";
 export type { ActiveContent, ProductForm } from "./content.js";
-export {
-  type Dilution,
-  type DilutionInput,
-  diluteMix,
-  type StockInput,
-  stockFor,
-} from "./dilution.js";
+export { type Dilution, type DilutionInput, diluteMix, type StockInput, stockFor } from "./dilution.js";
 export type { LabelFinding, LabelFindingCode } from "./findings.js";
 export { type JarTest, type JarTestInput, jarTest } from "./jar-test.js";
-export {
-  checkLabel,
-  type LabelInput,
-  type LabelLimits,
-  type SeasonSoFar,
-} from "./label-limits.js";
+export { checkLabel, type LabelInput, type LabelLimits, type SeasonSoFar } from "./label-limits.js";
 export type {
   ActiveIngredientRate,
   AreaRate,
@@ -54,16 +43,7 @@ export {
   type MixingTurn,
   mixingOrder,
 } from "./mixing-order.js";
-export {
-  type JobSizes,
-  type ProductAmount,
-  type ProductInput,
-  productAmount,
-} from "./product.js";
-export {
-  type ProductInLoads,
-  type ProductInLoadsInput,
-  productInLoads,
-} from "./product-in-loads.js";
+export { type JobSizes, type ProductAmount, type ProductInput, productAmount } from "./product.js";
+export { type ProductInLoads, type ProductInLoadsInput, productInLoads } from "./product-in-loads.js";
 export { type Rinse, type RinseInput, rinseTank } from "./rinse.js";
 export { type DilutedMix, type MixStrength, strengthOf } from "./strength.js";

@@ -19,6 +19,7 @@ import {
   type QuantityReading,
   type RateRange,
   rateFitsForm,
+  rateUsed,
   readRate,
   SEASON_RATE,
   SEASON_USED,
@@ -199,11 +200,18 @@ export function productFitsForm(given: ProductRates & { readonly form?: ProductF
  */
 export function checkLabel(input: LabelInput): LabelFinding[] {
   const given = checked(input, LABEL_INPUT);
-  const { rate, carrierRate } = given;
-  const carrier = { value: 1, unit: resolveUnit(carrierRate.unit, "unit").over as VolumeUnit };
-  const { value, amount } = strengthOfRate(isRange(rate) ? rate.chosen : rate, { ...given, carrier }, "rate");
-  const strength = { value, unit: `${amount}/${carrier.unit}` } as Concentration;
+  const { rate } = given;
+  const sizes = sizesOfUnit(given);
+  const [single, at] = rateUsed(rate, "rate");
+  const { value, amount } = strengthOfRate(single, sizes, at);
+  const strength = { value, unit: `${amount}/${sizes.carrier.unit}` } as Concentration;
   return [...labelFindingsOf(given), ...unusualFindingsOf({ rate, strength })];
+}
+
+// One unit of the carrier stands in for the mix: strengths, not amounts, are compared.
+function sizesOfUnit(input: LabelInput): JobSizes {
+  const { over } = resolveUnit(input.carrierRate.unit, "unit");
+  return { ...input, carrier: { value: 1, unit: over as VolumeUnit } };
 }
 
 /** What the label's limits have against a job, without what is unusual in itself. */
@@ -246,16 +254,15 @@ interface Job {
 function jobOf(input: LabelInput, at: string): Job {
   const { rate, form, carrierRate, label, soFar = {}, near = 5 } = input;
   const range = isRange(rate) ? rate : undefined;
-  const single = isRange(rate) ? rate.chosen : rate;
-  const { over, per } = resolveUnit(carrierRate.unit, "unit");
-  // One unit of the carrier stands in for the mix: strengths, not amounts, are compared.
-  const sizes = { ...input, carrier: { value: 1, unit: over as VolumeUnit } };
+  const [single, place] = rateUsed(rate, "rate");
+  const { per } = resolveUnit(carrierRate.unit, "unit");
+  const sizes = sizesOfUnit(input);
   const { smallVolume, smallMass } = unitsLike(carrierRate.unit);
   const amount = form === "liquid" ? smallVolume : smallMass;
   const direct = `${amount}/${per}` as Unit;
   const unit = ownAreaUnit(single) ?? direct;
-  const perArea = (of: SingleRate, place: string): number => {
-    const strength = strengthOfRate(of, sizes, joinPath(at, place));
+  const perArea = (of: SingleRate, field: string): number => {
+    const strength = strengthOfRate(of, sizes, joinPath(at, field));
     const value = convertValue(strength.value, strength.amount, amount) * carrierRate.value;
     return convertValue(value, direct, unit);
   };
@@ -264,7 +271,7 @@ function jobOf(input: LabelInput, at: string): Job {
     soFar,
     carrierRate,
     single,
-    rate: perArea(single, range === undefined ? "rate" : "rate.chosen"),
+    rate: perArea(single, place),
     unit,
     range,
     near: near / 100,

@@ -169,13 +169,12 @@ export function ratioFits({ parts, to, of }: Partial<PartsRate>, check: Check): 
     );
 }
 
-const byWeight: Pick = byGiven(
-  [
-    ["value", "unit"],
-    ["rate", "per"],
-  ],
-  0,
-);
+const ACTIVE = ["activeIngredient", "contains"];
+const PLAIN = ["value", "unit"];
+const PER_AREA = ["rate", "per"];
+const PARTS = ["parts", "to"];
+
+const byWeight: Pick = byGiven([PLAIN, PER_AREA], 0);
 
 const WEIGHT_RATE: EitherField<WeightRate> = either<WeightRate>(
   "The rate of active ingredient, by weight. More than 0.",
@@ -232,11 +231,6 @@ const PLAIN_RATE: QuantityField<Exclude<SingleRate, AreaRate | PartsRate | Activ
 
 const AREA_RATE: ObjectField<AreaRate> = areaRate(perArea());
 
-const ACTIVE = ["activeIngredient", "contains"];
-const PLAIN = ["value", "unit"];
-const PER_AREA = ["rate", "per"];
-const PARTS = ["parts", "to"];
-
 /** A rate as a label gives it, one figure. */
 export const SINGLE_RATE: EitherField<SingleRate> = either<SingleRate>(
   "A rate as a label gives it: per area (a bare one is per treated area), per volume of carrier, per row length, per cent or ppm with a basis, a ratio, or active ingredient.",
@@ -278,6 +272,11 @@ export const SEASON_USED: EitherField<SeasonRate> = seasonRate("nonnegative");
 /** Whether a rate is a range. */
 export function isRange(rate: LabelRate): rate is RateRange {
   return "chosen" in rate;
+}
+
+/** The rate that is used, with its place: of a range the chosen one. */
+export function rateUsed(rate: LabelRate, at: string): readonly [rate: SingleRate, at: string] {
+  return isRange(rate) ? [rate.chosen, joinPath(at, "chosen")] : [rate, at];
 }
 
 /** A rate taken apart: what it is per, and the label's own figure and unit with its place in the rate. */

@@ -40,6 +40,7 @@ import {
   type QuantityReading,
   type RateReading,
   rateFitsForm,
+  rateUsed,
   readRate,
   type SingleRate,
   sizesFor,
@@ -237,7 +238,7 @@ export function strengthOfRate(rate: SingleRate, sizes: JobSizes, at: string): R
 /** How much of a product a mix takes, with the strength that it comes from; `at` is the rate's place. Trusts its input. */
 function amountFrom(input: ProductInput, at: string): { strength: RateStrength; amount: ProductAmount } {
   const { rate, carrier } = input;
-  const [single, place] = isRange(rate) ? [rate.chosen, joinPath(at, "chosen")] : [rate, at];
+  const [single, place] = rateUsed(rate, at);
   const strength = strengthOfRate(single, input, place);
   const { value, amount } = strength;
   if (isRange(rate)) refuseOutside(rate, strength, input, at);

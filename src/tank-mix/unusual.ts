@@ -11,7 +11,7 @@ import {
   weightLike,
 } from "./content.js";
 import { finding, type LabelFinding } from "./findings.js";
-import { isRange, type LabelRate } from "./label-rate.js";
+import { type LabelRate, rateUsed } from "./label-rate.js";
 
 /**
  * The strongest that labels usually ask for, in liters or kilograms to the liter of mix. Published tables end at 8 gallons of a
@@ -35,8 +35,7 @@ export interface UnusualInput {
  * Paths are from the product. Trusts its input.
  */
 export function unusualFindingsOf({ rate, strength, bulkDensity }: UnusualInput): LabelFinding[] {
-  const single = isRange(rate) ? rate.chosen : rate;
-  const at = isRange(rate) ? "rate.chosen" : "rate";
+  const [single, at] = rateUsed(rate, "rate");
   const { density, contains } =
     "activeIngredient" in single ? single : { density: undefined, contains: undefined };
   const findings = [
