@@ -1,13 +1,13 @@
 import { checked } from "../units/check.js";
-import { convertValue, inUnit } from "../units/convert.js";
+import { inUnit } from "../units/convert.js";
 import { type ObjectField, object } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
 import { finite } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
-import type { AreaUnit, TreatedArea, Volume, VolumeRate, VolumeUnit } from "../units/types.js";
-import { conversionLines, type WorkingLine } from "../units/working.js";
+import type { AreaUnit, Quantity, TreatedArea, Volume, VolumeRate, VolumeUnit } from "../units/types.js";
+import type { WorkingLine } from "../units/working.js";
 
 /** What {@link leftoverArea} is given. */
 export interface LeftoverInput {
@@ -22,12 +22,24 @@ const LEFTOVER: ObjectField<LeftoverInput> = object<LeftoverInput>({
   rate: quantity("What the sprayer puts out per treated area. More than 0.", "volumeRate"),
 });
 
-/** The area that a leftover could still treat; `at` is the volume's place. Trusts its input. */
-export function leftoverAreaOf({ volume, rate }: LeftoverInput, at = "volume"): TreatedArea {
+/** A leftover's area, in the unit that the rate is per and in the one that it is reported in. */
+interface LeftoverSteps {
+  readonly held: VolumeUnit;
+  readonly treated: Quantity<AreaUnit>;
+  readonly area: TreatedArea;
+}
+
+function stepsOf({ volume, rate }: LeftoverInput, at: string): LeftoverSteps {
   const { over, per } = resolveUnit(rate.unit, "unit");
-  const unit = unitsLike(volume.unit).area;
-  const value = convertValue(inUnit(volume, over as VolumeUnit) / rate.value, per as AreaUnit, unit);
-  return { value: finite(value, at), unit, of: "treated" };
+  const held = over as VolumeUnit;
+  const treated = { value: inUnit(volume, held) / rate.value, unit: per as AreaUnit };
+  const { area: unit } = unitsLike(volume.unit);
+  return { held, treated, area: { value: finite(inUnit(treated, unit), at), unit, of: "treated" } };
+}
+
+/** The area that a leftover could still treat; `at` is the volume's place. Trusts its input. */
+export function leftoverAreaOf(input: LeftoverInput, at = "volume"): TreatedArea {
+  return stepsOf(input, at).area;
 }
 
 /**
@@ -70,18 +82,17 @@ export function leftoverArea(input: LeftoverInput): TreatedArea {
  * ```
  */
 export function leftoverAreaWorking(input: LeftoverInput): WorkingLine[] {
-  const { volume, rate } = checked(input, LEFTOVER);
-  const { over, per } = resolveUnit(rate.unit, "unit");
-  const held = over as VolumeUnit;
-  const treated = { value: inUnit(volume, held) / rate.value, unit: per as AreaUnit };
-  return [
-    ...formulaLines({
+  const given = checked(input, LEFTOVER);
+  const { volume, rate } = given;
+  const { held, treated, area } = stepsOf(given, "volume");
+  return formulaLines(
+    {
       id: "tank-mix.leftoverArea",
       formula: "volume / rate",
       terms: { volume: [volume, held], rate: [rate, rate.unit] },
       result: treated,
       source: "rate = volume / area, by definition",
-    }),
-    ...conversionLines("tank-mix.leftoverArea", treated, unitsLike(volume.unit).area),
-  ];
+    },
+    area.unit,
+  );
 }
