@@ -14,13 +14,13 @@ import { finding, type LabelFinding } from "./findings.js";
 import { type LabelRate, rateUsed } from "./label-rate.js";
 
 /**
- * The strongest that labels usually ask for, in liters or kilograms to the liter of mix. Published tables end at 8 gallons of a
- * liquid in 100 gallons (University of Missouri Extension, G7510) and 33 1/3 lb of a powder in 100 gallons, 0.04 kg/L (New
- * England Vegetable Management Guide, dilution tables); how far above them a rate is questioned is common practice, no source.
+ * The strongest that labels usually ask for, in liters or kilograms to the liter of mix. Published tables end at 10% of a liquid
+ * (Missouri Department of Transportation, Engineering Policy Guide 821.15) and at 33 1/3 lb of a powder in 100 gallons, 0.04 kg/L
+ * (New England Vegetable Management Guide, dilution tables). That more is questioned is common practice, no source.
  */
 const STRONGEST = 0.1;
 
-// In liquids that are nearly all active ingredient: from memory.
+// In kg/L, for liquids that are nearly all active ingredient: common practice, no source.
 const MOST_CONTENT = 1.3;
 
 /** A product as its unlikely figures are looked for: the rate, the strength that it comes to, and what the product weighs. */
