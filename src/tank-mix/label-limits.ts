@@ -1,13 +1,12 @@
 import { joinPath } from "../errors.js";
 import { type Check, checked } from "../units/check.js";
-import { convertValue, inUnit } from "../units/convert.js";
+import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { about, count, number, type ObjectField, object, optional } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import { quantity } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
-import { unitsLike } from "../units/systems.js";
-import type { Concentration, Quantity, Unit, VolumeRate, VolumeUnit } from "../units/types.js";
+import type { Quantity, Unit, VolumeRate, VolumeUnit } from "../units/types.js";
 import { PRODUCT_FORM, type ProductForm } from "./content.js";
 import { finding, type LabelFinding } from "./findings.js";
 import {
@@ -27,7 +26,7 @@ import {
   SINGLE_RATE,
   type SingleRate,
 } from "./label-rate.js";
-import { type JobSizes, PLOT_SIZES, sizesGiven, strengthOfRate } from "./product.js";
+import { type JobSizes, PLOT_SIZES, sizesGiven, smallUnit, strengthOfRate } from "./product.js";
 import { unusualFindingsOf } from "./unusual.js";
 
 /** The limits that a label sets. */
@@ -200,12 +199,9 @@ export function productFitsForm(given: ProductRates & { readonly form?: ProductF
  */
 export function checkLabel(input: LabelInput): LabelFinding[] {
   const given = checked(input, LABEL_INPUT);
-  const { rate } = given;
-  const sizes = sizesOfUnit(given);
-  const [single, at] = rateUsed(rate, "rate");
-  const { value, amount } = strengthOfRate(single, sizes, at);
-  const strength = { value, unit: `${amount}/${sizes.carrier.unit}` } as Concentration;
-  return [...labelFindingsOf(given), ...unusualFindingsOf({ rate, strength })];
+  const [single, at] = rateUsed(given.rate, "rate");
+  const { strength } = strengthOfRate(single, sizesOfUnit(given), at);
+  return [...labelFindingsOf(given), ...unusualFindingsOf({ ...given, strength })];
 }
 
 // One unit of the carrier stands in for the mix: strengths, not amounts, are compared.
@@ -257,14 +253,10 @@ function jobOf(input: LabelInput, at: string): Job {
   const [single, place] = rateUsed(rate, "rate");
   const { per } = resolveUnit(carrierRate.unit, "unit");
   const sizes = sizesOfUnit(input);
-  const { smallVolume, smallMass } = unitsLike(carrierRate.unit);
-  const amount = form === "liquid" ? smallVolume : smallMass;
-  const direct = `${amount}/${per}` as Unit;
-  const unit = ownAreaUnit(single) ?? direct;
+  const unit = ownAreaUnit(single) ?? (`${smallUnit(carrierRate.unit, form)}/${per}` as Unit);
   const perArea = (of: SingleRate, field: string): number => {
-    const strength = strengthOfRate(of, sizes, joinPath(at, field));
-    const value = convertValue(strength.value, strength.amount, amount) * carrierRate.value;
-    return convertValue(value, direct, unit);
+    const { strength, amount } = strengthOfRate(of, sizes, joinPath(at, field));
+    return inUnit({ value: strength.value * carrierRate.value, unit: `${amount}/${per}` as Unit }, unit);
   };
   return {
     label,

@@ -137,8 +137,9 @@ export interface ProductAmount {
 
 /** A rate as the strength that it gives the mix: the number, and the terms that it and the lines are made of. */
 export interface RateStrength {
-  /** Product in one unit of the carrier as given, in `amount`. */
-  readonly value: number;
+  /** Product in one unit of the carrier as given. */
+  readonly strength: Concentration;
+  /** The unit of the product. */
   readonly amount: VolumeUnit | MassUnit;
   readonly kind: "area" | "ground" | "rowLength" | "carrier" | "fraction" | "parts";
   readonly terms: Readonly<Record<string, GivenTerm>>;
@@ -146,7 +147,7 @@ export interface RateStrength {
   readonly active?: { readonly read: QuantityReading; readonly product: ProductRateTerms };
 }
 
-type StrengthTerms = Omit<RateStrength, "value">;
+type StrengthTerms = Omit<RateStrength, "strength">;
 
 function strengthTerms(rate: SingleRate, sizes: JobSizes, at: string): StrengthTerms {
   const read = readRate(rate);
@@ -177,7 +178,8 @@ function strengthTerms(rate: SingleRate, sizes: JobSizes, at: string): StrengthT
   return { kind, terms, ...more };
 }
 
-function smallUnit(like: Unit, form: ProductForm): VolumeUnit | MassUnit {
+/** The unit that a product's amount is reported in. */
+export function smallUnit(like: Unit, form: ProductForm): VolumeUnit | MassUnit {
   const { smallVolume, smallMass } = unitsLike(like);
   return form === "liquid" ? smallVolume : smallMass;
 }
@@ -232,29 +234,25 @@ function numberFrom({ kind, terms }: StrengthTerms): number {
 /** A rate as the strength that it gives the mix; `at` is the rate's place. Trusts its input. */
 export function strengthOfRate(rate: SingleRate, sizes: JobSizes, at: string): RateStrength {
   const terms = strengthTerms(rate, sizes, at);
-  return { ...terms, value: positive(numberFrom(terms), at) };
+  const unit = `${terms.amount}/${sizes.carrier.unit}`;
+  return { ...terms, strength: { value: positive(numberFrom(terms), at), unit } as Concentration };
 }
 
-/** How much of a product a mix takes, with the strength that it comes from; `at` is the rate's place. Trusts its input. */
-function amountFrom(input: ProductInput, at: string): { strength: RateStrength; amount: ProductAmount } {
+/** How much of a product a mix takes, with the terms that it comes from. */
+function amountFrom(input: ProductInput, at: string): { rated: RateStrength; amount: Volume | Mass } {
   const { rate, carrier } = input;
   const [single, place] = rateUsed(rate, at);
-  const strength = strengthOfRate(single, input, place);
-  const { value, amount } = strength;
-  if (isRange(rate)) refuseOutside(rate, strength, input, at);
-  refuseUnmixable(strength, carrier.unit, place);
-  return {
-    strength,
-    amount: {
-      amount: { value: positive(value * carrier.value, place), unit: amount } as Volume | Mass,
-      strength: { value, unit: `${amount}/${carrier.unit}` } as Concentration,
-    },
-  };
+  const rated = strengthOfRate(single, input, place);
+  if (isRange(rate)) refuseOutside(rate, rated, input, at);
+  refuseUnmixable(rated.strength, place);
+  const value = positive(rated.strength.value * carrier.value, place);
+  return { rated, amount: { value, unit: rated.amount } as Volume | Mass };
 }
 
 /** How much of a product a mix takes; `at` is the rate's place. Trusts its input. */
 export function productAmountOf(input: ProductInput, at = "rate"): ProductAmount {
-  return amountFrom(input, at).amount;
+  const { rated, amount } = amountFrom(input, at);
+  return { amount, strength: rated.strength };
 }
 
 /**
@@ -294,16 +292,26 @@ export function productAmount(input: ProductInput): ProductAmount {
   return productAmountOf(checked(input, PRODUCT));
 }
 
-// A kilogram in each liter is more than dissolves or stays stirred up: common practice, no source.
-const MOST_DRY = { value: 1, unit: "kg/L" } as const;
+// In kg/L: more neither dissolves nor stays stirred up: common practice, no source.
+const MOST_DRY = 1;
 
-function refuseUnmixable({ value, amount }: RateStrength, carrier: VolumeUnit, at: string): void {
-  const figures = { product: { value, unit: amount }, mix: { value: 1, unit: carrier } };
-  if (dimensionOf(amount) === "volume") {
-    if (!moreThan(convertValue(1, carrier, amount), value))
-      throw refusal("conflict", "no-room-for-water", at, NO_ROOM, figures);
-  } else if (moreThan(value, inUnit(MOST_DRY, `${amount}/${carrier}` as Unit)))
-    throw refusal("conflict", "too-much-to-mix", at, TOO_MUCH, figures);
+/** Whether a strength is of a liquid, and not of a dry product. */
+export function isOfLiquid({ unit }: Concentration): boolean {
+  return dimensionOf(unit) === "volumeConcentration";
+}
+
+/** A strength as liters or kilograms of product in a liter of mix. */
+export function partOfMix(strength: Concentration): number {
+  return inUnit(strength, isOfLiquid(strength) ? "L/L" : "kg/L");
+}
+
+function refuseUnmixable(strength: Concentration, at: string): void {
+  const { over, per = "" } = resolveUnit(strength.unit, "unit");
+  const figures = { product: { value: strength.value, unit: over }, mix: { value: 1, unit: per } };
+  const part = partOfMix(strength);
+  if (isOfLiquid(strength)) {
+    if (!moreThan(1, part)) throw refusal("conflict", "no-room-for-water", at, NO_ROOM, figures);
+  } else if (moreThan(part, MOST_DRY)) throw refusal("conflict", "too-much-to-mix", at, TOO_MUCH, figures);
 }
 
 const NO_ROOM =
@@ -318,10 +326,8 @@ function refuseOutside(
   sizes: JobSizes,
   at: string,
 ): void {
-  const strengthIn = (rate: SingleRate, end: string): number => {
-    const { value, amount } = strengthOfRate(rate, sizes, joinPath(at, end));
-    return convertValue(value, amount, chosen.amount);
-  };
+  const strengthIn = (rate: SingleRate, end: string): number =>
+    inUnit(strengthOfRate(rate, sizes, joinPath(at, end)).strength, chosen.strength.unit);
   const high = strengthIn(range.high, "high");
   if (moreThan(strengthIn(range.low, "low"), high))
     throw refusal(
@@ -330,7 +336,7 @@ function refuseOutside(
       at,
       "The lowest rate is more than the highest. Are they the wrong way round?",
     );
-  if (moreThan(chosen.value, high))
+  if (moreThan(chosen.strength.value, high))
     throw refusal(
       "out-of-range",
       "chosen-over-high",
@@ -368,15 +374,15 @@ const FORMULAS: Readonly<Record<Exclude<RateStrength["kind"], "carrier">, readon
  */
 export function productAmountWorking(input: ProductInput): WorkingLine[] {
   const job = checked(input, PRODUCT);
-  const { strength, amount } = amountFrom(job, "rate");
+  const { rated, amount } = amountFrom(job, "rate");
   return [
-    ...activeLines(strength),
-    ...strengthLines(strength, amount.strength),
+    ...activeLines(rated),
+    ...strengthLines(rated),
     {
       id: "tank-mix.amount",
       formula: "strength * carrier",
-      terms: { strength: amount.strength, carrier: job.carrier },
-      result: amount.amount,
+      terms: { strength: rated.strength, carrier: job.carrier },
+      result: amount,
       source: BY_DEFINITION,
     },
   ];
@@ -392,7 +398,7 @@ function activeLines({ active }: RateStrength): WorkingLine[] {
   return [...fractionLines(about, given), ...conversionLines(about, asDensity(given), unit), ...lines];
 }
 
-function strengthLines({ kind, terms }: RateStrength, result: Concentration): WorkingLine[] {
+function strengthLines({ kind, terms, strength: result }: RateStrength): WorkingLine[] {
   if (kind === "carrier") {
     const [given] = terms.rate as Exclude<GivenTerm, number>;
     return conversionLines("tank-mix.amount.strength", given, result.unit);

@@ -1,6 +1,5 @@
 import { convertValue, inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { dimensionOf } from "../units/dimensions.js";
 import type { Concentration, Density, Quantity } from "../units/types.js";
 import {
   BULK_DENSITIES,
@@ -12,6 +11,7 @@ import {
 } from "./content.js";
 import { finding, type LabelFinding } from "./findings.js";
 import { type LabelRate, rateUsed } from "./label-rate.js";
+import { isOfLiquid, partOfMix } from "./product.js";
 
 /**
  * The strongest that labels usually ask for, in liters or kilograms to the liter of mix. Published tables end at 10% of a liquid
@@ -50,13 +50,12 @@ export function unusualFindingsOf({ rate, strength, bulkDensity }: UnusualInput)
 }
 
 function strengthFinding(strength: Concentration): LabelFinding | undefined {
-  const isLiquid = dimensionOf(strength.unit) === "volumeConcentration";
-  const unit = isLiquid ? "L/L" : "kg/L";
-  const part = inUnit(strength, unit);
+  const isLiquid = isOfLiquid(strength);
+  const part = partOfMix(strength);
   if (!moreThan(part, STRONGEST)) return undefined;
   // Of a liquid people speak in per cent; of a dry product as weight in the tank.
   const share = (amount: number): Quantity => {
-    const value = isLiquid ? 100 * amount : convertValue(amount, unit, strength.unit);
+    const value = isLiquid ? 100 * amount : convertValue(amount, "kg/L", strength.unit);
     return { value: Number(value.toPrecision(3)), unit: isLiquid ? "%" : strength.unit };
   };
   const figures = { strength: share(part), limit: share(STRONGEST) };
