@@ -180,7 +180,7 @@ describe("what a careful person relies on", () => {
       fc.property(
         number(0.01, 50),
         number(5, 100),
-        fc.oneof(fc.constant(0), number(1e-9, 3)),
+        fc.oneof(fc.constant(0), number(1e-70, 3)),
         fc.constantFrom(0.25, 0.5, 1, 2, 5),
         (acres, gallons, lines, step) => {
           const carrier = carrierFor({
