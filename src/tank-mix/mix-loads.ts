@@ -9,7 +9,7 @@ import { quantity } from "../units/quantity-field.js";
 import type { Mass, Volume, VolumeUnit } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { LOAD, type Load } from "./loads.js";
-import { carriersGone, LOAD_LIST, shareOut } from "./product-in-loads.js";
+import { carriersGone, LOAD_LIST, shareOut, wholeMix } from "./product-in-loads.js";
 
 /** What {@link mixLoads} is given. */
 export interface MixLoadsInput {
@@ -66,18 +66,7 @@ export interface MixedLoads {
 
 /** The loads as they are mixed; `at` is the place of the amounts. Trusts its input. */
 export function mixOf({ loads, amounts }: MixLoadsInput, at = "amounts"): MixedLoads {
-  const { unit } = (loads[0] as Load).carrier;
-  refuseNoWater(
-    {
-      value: sumOf(
-        loads.map(({ carrier }) => carrier),
-        unit,
-      ),
-      unit,
-    },
-    amounts,
-    at,
-  );
+  refuseNoWater(wholeMix(loads), amounts, at);
   const gone = carriersGone(loads);
   const shared = amounts.map((amount) => shareOut(amount, gone));
   return {
@@ -119,19 +108,19 @@ function liquidsIn(amounts: readonly (Volume | Mass)[]): Volume[] {
   return amounts.filter((amount): amount is Volume => dimensionOf(amount.unit) === "volume");
 }
 
-function sumOf(volumes: readonly Volume[], unit: VolumeUnit): number {
-  return volumes.reduce((sum, volume) => sum + inUnit(volume, unit), 0);
+function liquidIn(amounts: readonly (Volume | Mass)[], unit: VolumeUnit): number {
+  return liquidsIn(amounts).reduce((sum, amount) => sum + inUnit(amount, unit), 0);
 }
 
 /** The water in a mix with these products. Trusts its input, which {@link refuseNoWater} saw. */
 export function waterIn({ value, unit }: Volume, amounts: readonly (Volume | Mass)[]): Volume {
   // Amounts that all but fill the mix may be over it by the rounding of their last digit.
-  return { value: Math.max(0, value - sumOf(liquidsIn(amounts), unit)), unit };
+  return { value: Math.max(0, value - liquidIn(amounts, unit)), unit };
 }
 
 /** Refuses liquid products that fill the whole mix; `at` is their place. */
 export function refuseNoWater(mix: Volume, amounts: readonly (Volume | Mass)[], at: string): void {
-  const products = { value: sumOf(liquidsIn(amounts), mix.unit), unit: mix.unit };
+  const products = { value: liquidIn(amounts, mix.unit), unit: mix.unit };
   if (!moreThan(mix.value, products.value))
     throw refusal(
       "conflict",

@@ -2,7 +2,7 @@ import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { type ListField, list, type ObjectField, object } from "../units/fields.js";
 import { quantity } from "../units/quantity-field.js";
-import type { Mass, Quantity, Volume } from "../units/types.js";
+import type { Mass, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { LOAD, type Load, MOST_LOADS } from "./loads.js";
 import { rescaled, scaled, shareOf, unscaled } from "./scaled.js";
@@ -85,16 +85,17 @@ function carriersIn(loads: readonly Load[]): Volume[] {
   return loads.map(({ carrier }) => ({ value: inUnit(carrier, unit), unit }));
 }
 
-function sumOf(carriers: readonly Volume[]): number {
-  return carriers.reduce((sum, { value }) => sum + value, 0);
+/** The mix of all loads. Trusts its input. */
+export function wholeMix(loads: readonly Load[]): Volume {
+  const carriers = carriersIn(loads);
+  return { value: carriers.reduce((sum, { value }) => sum + value, 0), unit: (carriers[0] as Volume).unit };
 }
 
 /** The carrier gone in by the end of each load, in whole units of the sum's 12th digit. Trusts its input. */
 export function carriersGone(loads: readonly Load[]): number[] {
-  const carriers = carriersIn(loads);
-  const { exponent } = scaled(sumOf(carriers), 12);
+  const { exponent } = scaled(wholeMix(loads).value, 12);
   let gone = 0;
-  return carriers.map(({ value }) => {
+  return carriersIn(loads).map(({ value }) => {
     const { units, exponent: own } = scaled(value, 12);
     // No load is more than all of them: its own last digit is never the coarser one.
     gone += Math.round(units / 10 ** (exponent - own));
@@ -126,9 +127,8 @@ export function productInLoadsWorking(input: ProductInLoadsInput): WorkingLine[]
 
 /** The lines of one product over the loads. Trusts its input. */
 export function productInLoadsLines(amount: Volume | Mass, loads: readonly Load[]): WorkingLine[] {
-  const carriers = carriersIn(loads);
-  const total: Quantity = { value: sumOf(carriers), unit: (carriers[0] as Volume).unit };
-  return carriers.map((carrier) => ({
+  const total = wholeMix(loads);
+  return carriersIn(loads).map((carrier) => ({
     id: "tank-mix.amountInLoad",
     formula: "amount * carrier / total",
     terms: { amount, carrier, total },
