@@ -37,7 +37,7 @@ interface BedsAlike {
 }
 
 /** The fields of beds that are all as long. */
-export const BEDS_ALIKE: ObjectField<BedsAlike> = object<BedsAlike>({
+const BEDS_ALIKE: ObjectField<BedsAlike> = object<BedsAlike>({
   beds: count("How many beds. A whole number, 1 or more."),
   bedLength: quantity("The length of each bed. More than 0.", "length"),
 });
@@ -53,7 +53,7 @@ interface BedsByLength {
 }
 
 /** The fields of beds of different lengths. */
-export const BEDS_BY_LENGTH: ObjectField<BedsByLength> = /* @__PURE__ */ object<BedsByLength>(
+const BEDS_BY_LENGTH: ObjectField<BedsByLength> = /* @__PURE__ */ object<BedsByLength>(
   {
     bedLengths: list(
       "The length of each bed, where they differ; each more than 0.",
@@ -91,13 +91,21 @@ export const BED_WIDTHS: ObjectField<BedWidths> = /* @__PURE__ */ object<BedWidt
 );
 
 /** Whether beds are all as long, or their lengths are listed. */
-export const BY_BED_LENGTH: Pick = /* @__PURE__ */ byGiven([["bedLength"], ["bedLengths"]], 0);
+const BY_BED_LENGTH: Pick = /* @__PURE__ */ byGiven([["bedLength"], ["bedLengths"]], 0);
 
-const BEDS: EitherField<BedsInput> = /* @__PURE__ */ either<BedsInput>(
-  "",
-  [joined(BEDS_ALIKE, BED_WIDTHS), joined(BEDS_BY_LENGTH, BED_WIDTHS)],
-  BY_BED_LENGTH,
-);
+/** What is sprayed along beds: so many beds of one length, or the length of each. */
+/* @__NO_SIDE_EFFECTS__ */
+export function alongBeds<T extends object>(
+  widths: ObjectField<T>,
+): EitherField<(BedsAlike | BedsByLength) & T> {
+  return either<(BedsAlike | BedsByLength) & T>(
+    "",
+    [joined(BEDS_ALIKE, widths), joined(BEDS_BY_LENGTH, widths)],
+    BY_BED_LENGTH,
+  );
+}
+
+const BEDS: EitherField<BedsInput> = /* @__PURE__ */ alongBeds(BED_WIDTHS);
 
 /**
  * Beds sprayed over their whole top: what is treated, and how much ground the beds and their paths take up.

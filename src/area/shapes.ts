@@ -5,6 +5,7 @@ import {
   byGiven,
   type EitherField,
   either,
+  joined,
   list,
   number,
   type ObjectField,
@@ -119,13 +120,13 @@ export interface TriangleBySides {
 export type TriangleInput = TriangleByBase | TriangleBySides;
 
 /** The fields of a triangle by base and height. */
-export const TRIANGLE_BY_BASE: ObjectField<TriangleByBase> = object<TriangleByBase>({
+const TRIANGLE_BY_BASE: ObjectField<TriangleByBase> = object<TriangleByBase>({
   base: quantity("Any side. More than 0.", "length"),
   height: quantity("From that side to the corner opposite, square to the side. More than 0.", "length"),
 });
 
 /** The fields of a triangle by its sides. */
-export const TRIANGLE_BY_SIDES: ObjectField<TriangleBySides> = /* @__PURE__ */ object<TriangleBySides>(
+const TRIANGLE_BY_SIDES: ObjectField<TriangleBySides> = /* @__PURE__ */ object<TriangleBySides>(
   {
     sides: list("The three sides, each shorter than the other two together.", quantity("A side.", "length"), {
       least: 3,
@@ -136,13 +137,19 @@ export const TRIANGLE_BY_SIDES: ObjectField<TriangleBySides> = /* @__PURE__ */ o
 );
 
 /** Which of the two ways a triangle is given. */
-export const BY_BASE_OR_SIDES: Pick = /* @__PURE__ */ byGiven([["base", "height"], ["sides"]], 0);
+const BY_BASE_OR_SIDES: Pick = /* @__PURE__ */ byGiven([["base", "height"], ["sides"]], 0);
 
-const TRIANGLE: EitherField<TriangleInput> = /* @__PURE__ */ either<TriangleInput>(
-  "",
-  [TRIANGLE_BY_BASE, TRIANGLE_BY_SIDES],
-  BY_BASE_OR_SIDES,
-);
+/** A triangle in an object with more fields. */
+/* @__NO_SIDE_EFFECTS__ */
+export function triangleWith<T extends object>(more: ObjectField<T>): EitherField<T & TriangleInput> {
+  return either<T & TriangleInput>(
+    "",
+    [joined(more, TRIANGLE_BY_BASE), joined(more, TRIANGLE_BY_SIDES)],
+    BY_BASE_OR_SIDES,
+  );
+}
+
+const TRIANGLE: EitherField<TriangleInput> = /* @__PURE__ */ triangleWith(/* @__PURE__ */ object<object>({}));
 
 /** Notes three sides that can't meet. */
 function sidesMeet({ sides }: Partial<TriangleBySides>, check: Check): void {

@@ -29,7 +29,12 @@ const GROUND: QuantityField<GroundArea> = groundArea("The ground area. More than
  * ```
  */
 export function treatAll(ground: GroundArea): TreatedArea {
-  return { ...checked(ground, GROUND, "ground"), of: "treated" };
+  return allTreated(checked(ground, GROUND, "ground"));
+}
+
+/** All of some ground, as treated. Trusts its input. */
+export function allTreated(ground: GroundArea): TreatedArea {
+  return { ...ground, of: "treated" };
 }
 
 /** Ground of which only a part is treated. */
@@ -123,7 +128,7 @@ const FRACTION: ObjectField<TreatedFractionInput> = /* @__PURE__ */ object<Treat
 );
 
 /** Notes more treated than there is ground. */
-function treatedFits({ treated, ground }: Partial<TreatedFractionInput>, check: Check): void {
+export function treatedFits({ treated, ground }: Partial<TreatedFractionInput>, check: Check): void {
   if (treated === undefined || ground === undefined) return;
   if (!moreThan(inUnit(treated, ground.unit), ground.value)) return;
   check.fault(

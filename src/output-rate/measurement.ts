@@ -2,11 +2,11 @@ import type { Check } from "../units/check.js";
 import {
   choice,
   type EitherField,
-  joined,
   type Kinds,
   kinds,
   type ObjectField,
   object,
+  ofKind,
 } from "../units/fields.js";
 import { measured } from "../units/quantity-field.js";
 import type { Flow, Length, Measured, Speed, VolumeRate } from "../units/types.js";
@@ -94,8 +94,7 @@ function kindOf<T extends Measurement>(
   sentence: string,
   rest: ObjectField<Omit<T, "kind">>,
 ): ObjectField<T> {
-  const first = object<{ readonly kind: string }>({ kind: choice<string>(KIND, [kind]) });
-  return joined(first, rest, sentence) as unknown as ObjectField<T>;
+  return ofKind(kind, KIND, rest, sentence) as unknown as ObjectField<T>;
 }
 
 /** What each kind of measurement is made of. */

@@ -184,7 +184,11 @@ const COMMON_PRACTICE = "common practice, no source";
  * ```
  */
 export function carrierForWorking(input: CarrierInput): WorkingLine[] {
-  const job = checked(input, CARRIER);
+  return linesOfCarrier(checked(input, CARRIER));
+}
+
+/** The working of {@link carrierOf}. Trusts its input. */
+export function linesOfCarrier(job: CarrierInput): WorkingLine[] {
   const steps = stepsOf(job, "area");
   const { area, product, carrier } = steps;
   const { unit } = carrier.total;

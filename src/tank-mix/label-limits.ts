@@ -151,7 +151,8 @@ const LABEL_INPUT: ObjectField<LabelInput> = object<LabelInput>(
 
 type ProductRates = Partial<Pick<LabelInput, "rate" | "label" | "soFar">>;
 
-function ratesOf({
+/** A product's rates: its own, its label's and its season's, with their places. */
+export function ratesOf({
   rate,
   label,
   soFar,
@@ -208,11 +209,6 @@ export function checkLabel(input: LabelInput): LabelFinding[] {
 function sizesOfUnit(input: LabelInput): JobSizes {
   const { over } = resolveUnit(input.carrierRate.unit, "unit");
   return { ...input, carrier: { value: 1, unit: over as VolumeUnit } };
-}
-
-/** What the label's limits have against a job, without what is unusual in itself. */
-export function checkedLabelFindings(input: LabelInput): LabelFinding[] {
-  return labelFindingsOf(checked(input, LABEL_INPUT));
 }
 
 /**

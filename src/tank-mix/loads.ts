@@ -356,7 +356,11 @@ export function splitLoads(input: LoadsInput): Loads {
  * ```
  */
 export function splitLoadsWorking(input: LoadsInput): WorkingLine[] {
-  const given = checked(input, LOADS);
+  return linesOfLoads(checked(input, LOADS));
+}
+
+/** The working of {@link loadsOf}. Trusts its input. */
+export function linesOfLoads(given: LoadsInput): WorkingLine[] {
   const { total, fill, fills, by, result } = stepsOf(given, PLACES);
   const { unit } = total;
   const source = "common practice, no source";

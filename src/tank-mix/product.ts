@@ -373,7 +373,11 @@ const FORMULAS: Readonly<Record<Exclude<RateStrength["kind"], "carrier">, readon
  * ```
  */
 export function productAmountWorking(input: ProductInput): WorkingLine[] {
-  const job = checked(input, PRODUCT);
+  return linesOfAmount(checked(input, PRODUCT));
+}
+
+/** The working of {@link productAmountOf}. Trusts its input. */
+export function linesOfAmount(job: ProductInput): WorkingLine[] {
   const { rated, amount } = amountFrom(job, "rate");
   return [
     ...activeLines(rated),

@@ -146,7 +146,7 @@ export class TextField extends Field<string> {
   constructor(
     about: string,
     readonly format?: {
-      readonly name: "date" | "locale";
+      readonly name: "date" | "local-time" | "locale" | "time-zone";
       readonly check: (text: string, check: Check) => boolean;
     },
   ) {
@@ -228,8 +228,9 @@ export class ObjectField<T extends object> extends Field<T> {
   }
 
   missing(check: Check): undefined {
+    const needed = this.names.filter((_, i) => !this.all[i]?.optional);
     return check.fault("missing", "object-missing", "", "This part is missing: {fields}.", {
-      fields: this.names,
+      fields: needed.length === 0 ? this.names : needed,
     });
   }
 }
@@ -471,4 +472,15 @@ export function kinds<T extends { readonly kind: string }>(sentence: string, all
     return found === undefined ? undefined : names.indexOf(found);
   };
   return new EitherField(sentence, Object.values(all) as Field<T>[], pick, names);
+}
+
+/** An object that says which kind it is, and has these fields beside. */
+/* @__NO_SIDE_EFFECTS__ */
+export function ofKind<K extends string, T extends object>(
+  kind: K,
+  says: string,
+  rest: ObjectField<T>,
+  sentence = "",
+): ObjectField<{ readonly kind: K } & T> {
+  return joined(object<{ readonly kind: K }>({ kind: choice<K>(says, [kind]) } as never), rest, sentence);
 }

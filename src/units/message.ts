@@ -13,9 +13,9 @@ export function textOf(figure: Figures[string] | undefined, digits = 6): string 
 }
 
 /** Fills the places of a template: `{limit}` with the figure of that name. */
-export function messageOf(template: string, figures: Figures): string {
+export function messageOf(template: string, figures: Figures, digits = 6): string {
   return template.replace(/\{(\w+)\}/g, (place, name: string) =>
-    Object.hasOwn(figures, name) ? textOf(figures[name]) : place,
+    Object.hasOwn(figures, name) ? textOf(figures[name], digits) : place,
   );
 }
 

@@ -1,7 +1,6 @@
 import type { MeasuredPart } from "../../household/measure.js";
 import { isWeight } from "../../household/measuring-tool.js";
-import type { DoseMeasure } from "../../plan/dose.js";
-import type { Plan } from "../../plan/result.js";
+import type { DoseMeasure, Plan } from "../../plan/result.js";
 import { decided } from "../../units/decide.js";
 import type { Quantity } from "../../units/types.js";
 import { filled, type Writer } from "../words/writer.js";

@@ -496,7 +496,7 @@ describe("reconcile", () => {
     });
     expect(season({ applications: 1 })).toEqual({ name: "Product A", applications: 2 });
     expect(season({})).toEqual({ name: "Product A" });
-    for (const junk of [5, null, "2 L/ha", [2]])
+    for (const junk of [5, "2 L/ha", [2]])
       expect(refusal(() => season({ rate: junk as never })).path).toBe("products[0].soFar.rate");
   });
 
@@ -565,7 +565,7 @@ describe("reconcile", () => {
     const late = { finished: "9999-12-31T22:00" };
     expectRefused(() => waiting(12, late), "out-of-range", "actual.finished");
     expectRefused(() => waiting(12, { timeZone: "Nowhere/Land" }), "unknown-choice", "actual.timeZone");
-    expectRefused(() => waiting(12, { timeZone: 5 }), "unknown-choice", "actual.timeZone");
+    expectRefused(() => waiting(12, { timeZone: 5 }), "not-a-quantity", "actual.timeZone");
   });
 
   it("names the products that don't give a wait where others do, and takes nothing that isn't its own", () => {
@@ -573,16 +573,16 @@ describe("reconcile", () => {
       { ...PRODUCT_A, preHarvestDays: undefined },
       { name: "Product B", form: "dry", rate: qty(1, "kg/100L") },
     ] as unknown as PlanInput["products"];
-    const details = {
-      ...DONE,
-      left: plan.leftover.carrier,
-      version: 9,
-      date: "1999-01-01",
-      reEntry: "never",
-    };
-    const { record } = reconcile(planApplication({ ...JOB, products }), details as ActualApplication);
+    const details = { ...DONE, left: plan.leftover.carrier };
+    const { record } = reconcile(planApplication({ ...JOB, products }), details);
     expect(record.missing.slice(0, 1)).toEqual(["products[1].reEntryHours"]);
     expect(record).toMatchObject({ version: 1, date: "2026-05-02", reEntry: "2026-05-03T10:30" });
+    for (const own of [{ version: 9 }, { date: "1999-01-01" }, { reEntry: "never" }])
+      expectRefused(
+        () => reconcile(plan, { ...details, ...own } as ActualApplication),
+        "unknown-field",
+        `actual.${Object.keys(own)[0]}`,
+      );
   });
 
   it.each<[string, ActualApplication, ErrorCode, string]>([
@@ -591,7 +591,7 @@ describe("reconcile", () => {
     [
       "an end that is no text",
       { finished: 2026 as never, left: qty(1, "L") },
-      "unreadable",
+      "not-a-quantity",
       "actual.finished",
     ],
     [
