@@ -17,9 +17,9 @@ import { type Effort, newEffort } from "./search.js";
 export interface MeasureOutInput<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit>
   extends MeasuringInput<U> {
   /** The treated area that this amount is for: the error is then given as product per area too. More than 0. */
-  readonly perArea?: TreatedArea;
+  readonly perArea?: TreatedArea | undefined;
   /** True where the label permits diluting the product first: a dose too small may then be measured from a stock. */
-  readonly labelPermitsDilution?: boolean;
+  readonly labelPermitsDilution?: boolean | undefined;
 }
 
 /** The fields of {@link MeasureOutInput}. */
@@ -51,7 +51,7 @@ export interface MeasuredDose<U extends VolumeUnit | MassUnit = VolumeUnit | Mas
   /** The error in percent of the amount. */
   readonly errorPercent: number;
   /** The error as product per treated area, where `perArea` was given. */
-  readonly rateError?: Quantity<`${U}/${AreaUnit}`>;
+  readonly rateError?: Quantity<`${U}/${AreaUnit}`> | undefined;
   /** How many times a tool is filled, in all. */
   readonly scoops: number;
 }
@@ -69,7 +69,7 @@ export interface NotMeasurable<U extends VolumeUnit | MassUnit = VolumeUnit | Ma
   /** What is wrong, with the code `not-measurable`. */
   readonly issue: Issue;
   /** What the tools come nearest to under the rule: not to be used. Left out where it is nothing at all. */
-  readonly best?: MeasuredDose<U>;
+  readonly best?: MeasuredDose<U> | undefined;
 }
 
 /**

@@ -22,7 +22,7 @@ export interface DoseRequest {
   /** What is asked of `measureOut`. */
   readonly input: MeasureOutInput;
   /** The volume that a dry dose fills, where it is spooned. */
-  readonly volume?: Volume;
+  readonly volume?: Volume | undefined;
   /** Whether a scale had to be assumed. */
   readonly scaleAssumed: boolean;
 }
@@ -35,20 +35,17 @@ export function doseRequest(
   area: TreatedArea,
 ): DoseRequest {
   // A label's rate is a maximum: no dose in a plan is measured over it.
-  const asked = {
-    rule: "never-over",
-    ...(labelPermitsDilution !== undefined && { labelPermitsDilution }),
-  } as const;
+  const rule = "never-over";
   const needsScale = isWeight(amount) && kitFor(tools, "weight") === undefined;
   if (needsScale && bulkDensity !== undefined) {
     const volume = volumeFilled({ mass: amount as Mass, bulkDensity });
-    return { input: { amount: volume, tools, ...asked }, volume, scaleAssumed: false };
+    return { input: { amount: volume, tools, rule, labelPermitsDilution }, volume, scaleAssumed: false };
   }
   // Per acre or hectare, as labels have rates.
   const { landArea } = unitsLike(area.unit);
   const perArea: TreatedArea = { value: inUnit(area, landArea), unit: landArea, of: "treated" };
   return {
-    input: { amount, tools: needsScale ? "scales" : tools, perArea, ...asked },
+    input: { amount, tools: needsScale ? "scales" : tools, rule, perArea, labelPermitsDilution },
     scaleAssumed: needsScale,
   };
 }

@@ -29,15 +29,17 @@ export interface Demand {
   /** What values it may have. */
   readonly range: Range;
   /** What an area must be an area of. */
-  readonly of?: AreaKind;
+  readonly of?: AreaKind | undefined;
   /** Whether an area without a mark is taken for one of that kind. */
-  readonly unmarked?: boolean;
+  readonly unmarked?: boolean | undefined;
   /** Whether a fraction must say what it is a part of, by which of these. */
-  readonly bases?: readonly FractionBasis[];
+  readonly bases?: readonly FractionBasis[] | undefined;
   /** Whether it may say how it was read: its resolution or its uncertainty. */
-  readonly measured?: boolean;
+  readonly measured?: boolean | undefined;
   /** What messages call it, with an example for each system: where naming all that it may measure would say too little. */
-  readonly called?: { readonly name: string; readonly examples: Readonly<Record<UnitSystem, Quantity>> };
+  readonly called?:
+    | { readonly name: string; readonly examples: Readonly<Record<UnitSystem, Quantity>> }
+    | undefined;
 }
 
 const BASES: readonly FractionBasis[] = ["v/v", "w/v", "w/w"];

@@ -7,7 +7,7 @@ import type { Dimension, SimpleUnit, Unit, UnitSystem } from "./types.js";
 export interface ResolvedUnit {
   readonly dimension: Dimension;
   readonly over: SimpleUnit;
-  readonly per?: SimpleUnit;
+  readonly per?: SimpleUnit | undefined;
   /** The system of measure of what stands over the stroke. */
   readonly system: UnitSystem;
 }

@@ -1,3 +1,4 @@
+import { PLAN } from "../plan/read-plan.js";
 import type { Plan, PlannedLoad } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import { scale } from "../units/quantity.js";
@@ -74,7 +75,7 @@ export function fieldCard(plan: Plan, options: WorksheetOptions = {}): FieldCard
   const given = checked(options, WORKSHEET_OPTIONS, "options");
   const writer = writerFor(given);
   const { language, text } = writer.messages;
-  const shown = planInUnits(plan, given.units);
+  const shown = planInUnits(checked(plan, PLAN, "plan"), given.units);
   const doses = writtenDoses(shown, writer).loads;
   // A card goes to the tank, where nobody reads twice: it gives no mixing steps for what must not be sprayed.
   const refused = shown.warnings.some(({ severity }) => severity === "refusal");
