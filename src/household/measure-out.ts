@@ -5,6 +5,7 @@ import { ceilDecided, moreThan } from "../units/decide.js";
 import { flag, type ObjectField, object, optional } from "../units/fields.js";
 import { messageOf } from "../units/message.js";
 import { treatedArea } from "../units/quantity-field.js";
+import { perUnit } from "../units/resolve.js";
 import type { AreaUnit, MassUnit, Quantity, TreatedArea, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
 import type { Kit } from "./kit.js";
@@ -146,7 +147,7 @@ function measuredDose<U extends VolumeUnit | MassUnit>(
     error: { value: error, unit },
     errorPercent: percentOff(value, amount.value),
     ...(perArea && {
-      rateError: { value: error / perArea.value, unit: `${unit}/${perArea.unit}` as const },
+      rateError: { value: error / perArea.value, unit: perUnit(unit, perArea.unit) as `${U}/${AreaUnit}` },
     }),
     scoops,
   };

@@ -169,14 +169,14 @@ export function mixFor(job: MixInput, at: MixPlaces): Mix {
   const order = orderOf(products);
   return {
     carrier,
-    loads: mixed.loads.map(({ carrier, water, pieces, amounts }, i) => ({
-      number: i + 1,
-      carrier,
-      water,
-      ...(pieces !== undefined && { pieces }),
-      area: leftoverAreaOf({ volume: carrier, rate }),
-      products: products.map(({ name }, k) => ({ name, amount: amounts[k] as Volume | Mass })),
-    })),
+    loads: mixed.loads.map(({ carrier, water, pieces, amounts }, i) => {
+      const number = i + 1;
+      const area = leftoverAreaOf({ volume: carrier, rate });
+      const shares = products.map(({ name }, k) => ({ name, amount: amounts[k] as Volume | Mass }));
+      return pieces === undefined
+        ? { number, carrier, water, area, products: shares }
+        : { number, carrier, water, pieces, area, products: shares };
+    }),
     ...(order && { mixingOrder: order }),
     totals: {
       carrier: total,

@@ -61,15 +61,18 @@ export function planFor(input: PlanInput): Plan {
   agreed(input, (check) => areaFits(input, area, check));
   const mix = mixFor(mixInput(input, area, rate), { area: "plot", split: "split" });
   const loads = measuredLoads(mix.loads, input);
-  const { carrier, totals } = mix;
+  const { carrier, mixingOrder, totals, leftover } = mix;
   const cost = planCost(input, { area, loads, totals });
   const thresholds = thresholdsOf(input.thresholds);
   return {
     version: 1,
     area,
     rate,
-    ...mix,
+    carrier,
     loads,
+    ...(mixingOrder && { mixingOrder }),
+    totals,
+    leftover,
     ...(cost && { cost }),
     warnings: [
       ...areaWarnings(input, area, calibrated.measurement, thresholds.bandSwath),

@@ -5,7 +5,7 @@ import { moreThan } from "../units/decide.js";
 import { about, count, number, type ObjectField, object, optional, type Partly } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import { quantity } from "../units/quantity-field.js";
-import { resolveUnit } from "../units/resolve.js";
+import { perUnit, resolveUnit } from "../units/resolve.js";
 import type { Quantity, Unit, VolumeRate, VolumeUnit } from "../units/types.js";
 import { PRODUCT_FORM, type ProductForm } from "./content.js";
 import { finding, type LabelFinding } from "./findings.js";
@@ -256,7 +256,7 @@ function jobOf(input: LabelInput, at: string): Job {
   const unit = ownAreaUnit(single) ?? (`${smallUnit(carrierRate.unit, form)}/${per}` as Unit);
   const perArea = (of: SingleRate, field: string): number => {
     const { strength, amount } = strengthOfRate(of, sizes, joinPath(at, field));
-    return inUnit({ value: strength.value * carrierRate.value, unit: `${amount}/${per}` as Unit }, unit);
+    return inUnit({ value: strength.value * carrierRate.value, unit: perUnit(amount, per as string) }, unit);
   };
   return {
     label,

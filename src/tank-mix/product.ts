@@ -14,7 +14,7 @@ import {
 import { formulaLines, type GivenTerm } from "../units/lines.js";
 import { refusal } from "../units/message.js";
 import { groundArea, quantity, treatedArea } from "../units/quantity-field.js";
-import { resolveUnit } from "../units/resolve.js";
+import { perUnit, resolveUnit } from "../units/resolve.js";
 import { positive } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type {
@@ -164,12 +164,12 @@ function strengthTerms(rate: SingleRate, sizes: JobSizes, at: string): StrengthT
   const product = read.active && productRateOf(activeInput(read, read.active, sizes), carrier.unit, at);
   const given = product?.result ?? read.quantity;
   const amount = smallUnit(given.unit, sizes.form);
-  const rateIn = (per: string): GivenTerm => [given, `${amount}/${per}` as Unit];
+  const rateIn = (per: string): GivenTerm => [given, perUnit(amount, per)];
   const active = product && { read, product };
   if (read.kind === "carrier" || read.kind === "fraction")
     return { kind: "carrier", amount, terms: { rate: rateIn(carrier.unit) }, active };
   const { carrierRate, area } = sizes as Complete<JobSizes>;
-  const carrierRateIn = (per: string): GivenTerm => [carrierRate, `${carrier.unit}/${per}` as Unit];
+  const carrierRateIn = (per: string): GivenTerm => [carrierRate, perUnit(carrier.unit, per)];
   if (read.kind === "area" && read.per !== "ground") {
     const { per = "" } = resolveUnit(carrierRate.unit, "unit");
     return { kind: "area", amount, terms: { rate: rateIn(per), carrierRate: carrierRateIn(per) }, active };
@@ -194,7 +194,7 @@ export function smallUnit(like: Unit, form: ProductForm): VolumeUnit | MassUnit 
 // A part of the mix, in the carrier's own system.
 function partTerms(read: RateReading, { form, carrier: { unit } }: JobSizes): StrengthTerms {
   const amount = smallUnit(unit, form);
-  const per = `${amount}/${unit}` as Unit;
+  const per = perUnit(amount, unit);
   const value = form === "liquid" ? convertValue(1, unit, amount) : convertValue(1, "kg/L", per);
   const size: GivenTerm = [{ value, unit: per }, per];
   if (read.kind !== "parts") return { kind: "fraction", amount, terms: { part: [read.quantity, "1"], size } };
@@ -242,7 +242,7 @@ function numberFrom({ kind, terms }: StrengthTerms): number {
 export function strengthOfRate(rate: SingleRate, sizes: JobSizes, at: string): RateStrength {
   const found = strengthTerms(rate, sizes, at);
   const { kind, amount, terms, active } = found;
-  const unit = `${amount}/${sizes.carrier.unit}`;
+  const unit = perUnit(amount, sizes.carrier.unit);
   const strength = { value: positive(numberFrom(found), at), unit } as Concentration;
   return { kind, amount, terms, active, strength };
 }
