@@ -280,11 +280,14 @@ export {
 } from "./units/index.js";
 export {
   type CardLoad,
+  doseText,
   ENGLISH_WORDS,
   type FieldCard,
   fieldCard,
   type HtmlOptions,
+  issueText,
   type Messages,
+  type PhraseOptions,
   type PrintableSheet,
   renderHtml,
   renderMarkdown,

@@ -8,14 +8,14 @@ const PLACE: NumberField = number("How far, in the one unit of all.", { min: -FA
 /** A corner: two numbers. */
 export const CORNER: TupleField<Corner> = tuple<Corner>(
   "How far to the right of, and how far ahead of, one fixed point.",
-  "two numbers, such as [0, 120]",
+  "pair",
   [PLACE, PLACE],
 );
 
 /** A station on a base line: two numbers. */
 export const STATION: TupleField<Corner> = tuple<Corner>(
   "How far along the base line, and how far from there to the boundary.",
-  "two numbers, such as [0, 120]",
+  "pair",
   [PLACE, number("How far to the boundary.", { min: 0, max: FAR })],
 );
 

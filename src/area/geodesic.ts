@@ -78,7 +78,7 @@ class LatitudeField extends NumberField {
 
 const POSITION: TupleField<Corner> = /* @__PURE__ */ tuple<Corner>(
   "Longitude and latitude, in degrees.",
-  "a place as [longitude, latitude]",
+  "place",
   [
     number("The longitude, in degrees.", { min: -360, max: 360 }),
     /* @__PURE__ */ new LatitudeField("The latitude, in degrees.", {}),

@@ -1,7 +1,7 @@
 import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { decided } from "../units/decide.js";
-import { DIMENSIONS, dimensionInWords, dimensionOf } from "../units/dimensions.js";
+import { DIMENSIONS, dimensionOf } from "../units/dimensions.js";
 import { either, list, type ObjectField, object, type Partly } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import { quantity, refuseDimension, treatedArea } from "../units/quantity-field.js";
@@ -97,12 +97,12 @@ function sizesFitRates({ rates = [], sizes = [] }: Partly<DoseTableInput>, check
       "wrong-dimension",
       "size-dimension",
       `sizes[${j}]`,
-      "{given} is {is}. A rate of {rate} needs {expected}, such as {example}.",
+      "{given} is {is.dimension}. A rate of {rate} needs {expected.expected}, such as {example}.",
       {
         given: size,
-        is: dimensionInWords(dimensionOf(size.unit)),
+        is: dimensionOf(size.unit),
         rate,
-        expected: dimensionInWords(dimension),
+        expected: dimension,
         example: { value: 5, unit: usualUnit(dimension, unitsLike(rate.unit)) },
       },
     );

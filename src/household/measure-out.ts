@@ -1,9 +1,9 @@
-import type { Figures, Issue } from "../errors.js";
+import type { Issue } from "../errors.js";
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { ceilDecided, moreThan } from "../units/decide.js";
 import { flag, type ObjectField, object, optional } from "../units/fields.js";
-import { messageOf } from "../units/message.js";
+import { messageOf, type Sentence } from "../units/message.js";
 import { treatedArea } from "../units/quantity-field.js";
 import { perUnit } from "../units/resolve.js";
 import type { AreaUnit, MassUnit, Quantity, TreatedArea, VolumeUnit } from "../units/types.js";
@@ -153,12 +153,6 @@ function measuredDose<U extends VolumeUnit | MassUnit>(
   };
 }
 
-interface Sentence {
-  readonly key: string;
-  readonly template: string;
-  readonly figures: Figures;
-}
-
 function whyNot(
   { value, unit }: Quantity<VolumeUnit | MassUnit>,
   kit: Kit,
@@ -182,14 +176,18 @@ function whyNot(
     };
   // Up to the next tenth: what is past the limit is shown as past it.
   const off = { value: ceilDecided(Math.abs(dose.errorPercent) * 10) / 10, unit: "%" };
-  return {
-    key: dose.error.value < 0 ? "closest-under" : "closest-over",
-    template:
-      dose.error.value < 0
-        ? "These tools can't measure {amount} within {limit} (closest: {off} under)."
-        : "These tools can't measure {amount} within {limit} (closest: {off} over).",
-    figures: { amount, limit, off },
-  };
+  const figures = { amount, limit, off };
+  return dose.error.value < 0
+    ? {
+        key: "closest-under",
+        template: "These tools can't measure {amount} within {limit} (closest: {off} under).",
+        figures,
+      }
+    : {
+        key: "closest-over",
+        template: "These tools can't measure {amount} within {limit} (closest: {off} over).",
+        figures,
+      };
 }
 
 function smallestFill({ tools }: Kit): Quantity {

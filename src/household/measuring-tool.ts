@@ -59,7 +59,7 @@ function marksAreOfOneKind(given: Partly<MeasuringTool>, check: Check): void {
     if (amount === undefined || isWeight(amount) === isWeight(capacity)) continue;
     check.fault(
       "wrong-dimension",
-      "marks-dimension",
+      isWeight(capacity) ? "marks-not-weight" : "marks-not-volume",
       field,
       isWeight(capacity)
         ? "{given} is a volume and the tool weighs up to {capacity}. Enter a weight."
@@ -92,7 +92,7 @@ function marksCanBeCounted(given: Partly<MeasuringTool>, check: Check): void {
   if (marks.least <= marks.most) return;
   check.fault(
     "out-of-range",
-    "no-mark",
+    least === undefined ? "no-mark" : "no-mark-from-least",
     least === undefined ? "graduation" : "least",
     least === undefined
       ? "A tool that holds {capacity} can't have marks {graduation} apart."

@@ -86,27 +86,29 @@ function swathWarning(
 ): Warning {
   const wider = ratioOf(width, pass);
   const isStrong = wider > 1;
-  const dose = isStrong ? "{times} times too strong" : "{times} times too weak";
   const figures = { width, pass, band, times: forSaying(isStrong ? wider : 1 / wider) };
-  const end = isStrong ? "strong" : "weak";
   if (spacing !== undefined && isMultiple(width, spacing))
     return warning(
       "swath-is-spacing",
       "warning",
       path,
       "Your test strip's width of {width} is the row spacing, but what you treat is {band} wide. " +
-        `If only that was sprayed on the strip, enter it as the spray width: otherwise the mix is ${dose}.`,
+        (isStrong
+          ? "If only that was sprayed on the strip, enter it as the spray width: otherwise the mix is {times} times too strong."
+          : "If only that was sprayed on the strip, enter it as the spray width: otherwise the mix is {times} times too weak."),
       { ...figures, spacing },
-      `swath-is-spacing-${end}`,
+      isStrong ? "swath-is-spacing-strong" : "swath-is-spacing-weak",
     );
   return warning(
     "swath-is-not-band",
     "warning",
     path,
-    `Your test strip was {width} wide, but one pass treats {pass}: with these two the mix may be ${dose}. ` +
+    (isStrong
+      ? "Your test strip was {width} wide, but one pass treats {pass}: with these two the mix may be {times} times too strong. "
+      : "Your test strip was {width} wide, but one pass treats {pass}: with these two the mix may be {times} times too weak. ") +
       "Check the strip's width, the band's, and how many rows one pass sprays.",
     { ...figures, ...(spacing !== undefined && { spacing }) },
-    `swath-is-not-band-${end}`,
+    isStrong ? "swath-is-not-band-strong" : "swath-is-not-band-weak",
   );
 }
 

@@ -1,3 +1,4 @@
+import type { Figures } from "../errors.js";
 import type { Calibration } from "../output-rate/calibration.js";
 import type { MeasuredRate, Measurement } from "../output-rate/measurement.js";
 import { speedOfPass } from "../output-rate/speed.js";
@@ -33,17 +34,17 @@ export function calibrationWarnings(
 function rateWarnings(rate: VolumeRate, { leastRate, mostRate }: Thresholds): Warning[] {
   const isLow = orderOf(rate, leastRate) === -1;
   if (!isLow && orderOf(rate, mostRate) !== 1) return [];
-  const [key, usual] = isLow
-    ? ["rate-low", "less than usual for such sprayers (from {limit})"]
-    : ["rate-high", "more than usual for such sprayers (up to {limit})"];
   return [
     warning(
       "rate-implausible",
       "warning",
       "calibration",
-      `The output rate is {rate}, ${usual}. Check the units for the strip and the refill, then calibrate again.`,
+      (isLow
+        ? "The output rate is {rate}, less than usual for such sprayers (from {limit}). "
+        : "The output rate is {rate}, more than usual for such sprayers (up to {limit}). ") +
+        "Check the units for the strip and the refill, then calibrate again.",
       { rate, limit: isLow ? leastRate : mostRate },
-      key,
+      isLow ? "rate-low" : "rate-high",
     ),
   ];
 }
@@ -70,7 +71,9 @@ function speedWarnings(
       "speed-implausible",
       "warning",
       "calibration",
-      `The speed is {speed}, ${isSlow ? "slower" : "faster"} than a steady walk ({limit}). Time the distance again.`,
+      isSlow
+        ? "The speed is {speed}, slower than a steady walk ({limit}). Time the distance again."
+        : "The speed is {speed}, faster than a steady walk ({limit}). Time the distance again.",
       { speed, limit: isSlow ? slowest : fastest },
       isSlow ? "speed-low" : "speed-high",
     ),
@@ -90,7 +93,8 @@ function readingWarnings(measurement: Measurement, { readingPercent }: Threshold
         "strip-too-short",
         isAssumed ? "note" : "warning",
         measurement.kind === "strip" ? "calibration.used" : `calibration.runs[${i}].used`,
-        `${isAssumed ? "If your jug is marked every" : "Your jug is marked every"} {resolution}, one mark is {percent} of the ` +
+        (isAssumed ? "If your jug is marked every" : "Your jug is marked every") +
+          " {resolution}, one mark is {percent} of the " +
           "{used} used. Use a longer strip or a finer jug.",
         { used, resolution, percent: asPercent(percent) },
         isAssumed ? "strip-too-short-assumed" : "strip-too-short",
@@ -106,7 +110,27 @@ const USUAL_JUG: Readonly<Record<UnitSystem, Volume>> = {
   metric: { value: 25, unit: "mL" },
 };
 
-const DIFFER = "The runs differ by more than {limit}: {lowest} to {highest}.";
+const DIFFER = {
+  all: {
+    key: "runs-disagree",
+    template: "The runs differ by more than {limit}: {lowest} to {highest}. Repeat the runs.",
+  },
+  one: {
+    key: "runs-disagree-one",
+    template:
+      "The runs differ by more than {limit}: {lowest} to {highest}. Repeat run {run}, which stands out.",
+  },
+  first: {
+    key: "runs-disagree-first",
+    template:
+      "The runs differ by more than {limit}: {lowest} to {highest}. The first run used the most, which happens when the hose and boom start empty. Fill them first and run it again.",
+  },
+  lines: {
+    key: "runs-disagree-lines",
+    template:
+      "The runs differ by more than {limit}: {lowest} to {highest}. The first run used {filled} more, about what the hose and boom hold: they were empty. Fill them first and run it again.",
+  },
+} as const;
 
 function runsWarnings(
   measurement: StripRunsInput,
@@ -116,28 +140,17 @@ function runsWarnings(
   if (agree) return [];
   const path = standsOut === null ? "calibration.runs" : `calibration.runs[${standsOut}]`;
   const figures = { lowest, highest, limit };
-  const disagree = (end: string, more: object, key: string): Warning[] => [
-    warning("runs-disagree", "warning", path, `${DIFFER} ${end}`, { ...figures, ...more }, key),
-  ];
+  const disagree = (
+    { key, template }: (typeof DIFFER)[keyof typeof DIFFER],
+    more: Figures = {},
+  ): Warning[] => [warning("runs-disagree", "warning", path, template, { ...figures, ...more }, key)];
   // What fills an empty boom counts as used on the first run, and on that one only. Two runs are enough to suspect it.
   const isMostAtFirst =
     orderOf((runs[0] as (typeof runs)[number]).rate, highest) === 0 && (standsOut === 0 || runs.length === 2);
   if (!isMostAtFirst)
-    return standsOut === null
-      ? disagree("Repeat the runs.", {}, "runs-disagree")
-      : disagree("Repeat run {run}, which stands out.", { run: standsOut + 1 }, "runs-disagree-one");
+    return standsOut === null ? disagree(DIFFER.all) : disagree(DIFFER.one, { run: standsOut + 1 });
   const filled = lineFilling(measurement.runs, lineVolume);
-  return filled === undefined
-    ? disagree(
-        "The first run used the most, which happens when the hose and boom start empty. Fill them first and run it again.",
-        {},
-        "runs-disagree-first",
-      )
-    : disagree(
-        "The first run used {filled} more, about what the hose and boom hold: they were empty. Fill them first and run it again.",
-        { filled },
-        "runs-disagree-lines",
-      );
+  return filled === undefined ? disagree(DIFFER.first) : disagree(DIFFER.lines, { filled });
 }
 
 // How near to what the lines hold the first run's surplus is, to be taken for it.
@@ -206,8 +219,10 @@ function staleWarnings({ calibration, today }: PlanInput, { calibrationDays }: T
         "calibration-stale",
         "warning",
         "calibration",
-        `Changed since calibration: {changed}.${isSame ? "" : " Expect {expected} instead of {rate}."} Calibrate again.`,
-        { rate, expected, changed: others.map(({ what }) => WORDS[what]) },
+        isSame
+          ? "Changed since calibration: {changed.condition}. Calibrate again."
+          : "Changed since calibration: {changed.condition}. Expect {expected} instead of {rate}. Calibrate again.",
+        { rate, expected, changed: others.map(({ what }) => what) },
         isSame ? "calibration-stale" : "calibration-stale-rate",
       ),
     );
@@ -224,17 +239,3 @@ function staleWarnings({ calibration, today }: PlanInput, { calibrationDays }: T
     );
   return warnings;
 }
-
-const WORDS = {
-  operator: "the operator",
-  nozzle: "the nozzle",
-  nozzleCount: "the number of nozzles",
-  nozzleSpacing: "the nozzle spacing",
-  pressure: "the pressure",
-  speed: "the speed",
-  gear: "the gear",
-  ground: "the ground",
-  liquid: "the liquid",
-  density: "the density",
-  date: "the date",
-} as const;

@@ -76,7 +76,7 @@ export function productWarnings(
   const names = plotNames(plot);
   const doses = dosesOnPlots(product, area, names, rate, strength);
   return [
-    ...unusual.map((finding) => ofProduct(finding, name, at)),
+    ...unusual.map((finding) => ofProduct(finding, at, { product: name })),
     ...labelWarnings(product, at, doses),
     ...unevenWarnings(product, at, area, names),
     ...ouncesWarnings(name, form, at),
@@ -158,7 +158,7 @@ export function labelWarnings(
     }
   }
   return [...found.values()].map(({ finding, plot }) =>
-    ofProduct(finding, doses.length > 1 ? `${name} on ${plot}` : name, at),
+    ofProduct(finding, at, doses.length > 1 ? { product: name, plot } : { product: name }),
   );
 }
 
@@ -170,14 +170,19 @@ function offBy({ figures }: LabelFinding): number {
   return Math.abs(Math.log(rate.value / limit.value));
 }
 
-/** A finding of a label with the product's name and place. */
-function ofProduct(finding: LabelFinding, name: string, at: string): Warning {
+/** A finding of a label with the product's place, its name, and that of the plot where it is one of several. */
+function ofProduct(
+  finding: LabelFinding,
+  at: string,
+  names: { readonly product: string; readonly plot?: string },
+): Warning {
   const { path, message, figures } = finding;
+  const { product, plot } = names;
   return {
     ...finding,
-    message: `${name}: ${message}`,
+    message: `${product}${plot === undefined ? "" : ` on ${plot}`}: ${message}`,
     path: path === "carrierRate" ? "calibration" : joinPath(at, path),
-    figures: { ...figures, product: name },
+    figures: { ...figures, ...names },
   };
 }
 
@@ -211,10 +216,13 @@ function unevenWarnings(
       "rate-uneven",
       "warning",
       `${at}.rate`,
-      `{product}: the rate is per ${size === "ground" ? "area of ground" : "length of row"}, and in one mix {plot} gets {percent} ${isMore ? "more" : "less"} than that. ` +
+      (size === "ground"
+        ? "{product}: the rate is per area of ground, and in one mix {plot} gets {percent} "
+        : "{product}: the rate is per length of row, and in one mix {plot} gets {percent} ") +
+        (isMore ? "more than that. " : "less than that. ") +
         "Plan plots that differ one by one.",
       { product: name, plot: names[worst] as string, percent: asPercent(Math.abs(percent)) },
-      `rate-uneven-${isMore ? "more" : "less"}`,
+      (size === "ground" ? "rate-uneven" : "rate-uneven-rows") + (isMore ? "-more" : "-less"),
     ),
   ];
 }
@@ -230,7 +238,7 @@ function ouncesWarnings(name: string, form: Product["form"], at: string): Warnin
         ? "{product} has ounces in its name and is planned in ounces by weight, not fluid ounces. Check which one the label means."
         : "{product} has ounces in its name and is planned in fluid ounces, not ounces by weight. Check which one the label means.",
       { product: name },
-      `ounces-confusable-${form}`,
+      form === "dry" ? "ounces-confusable-dry" : "ounces-confusable-liquid",
     ),
   ];
 }

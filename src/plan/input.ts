@@ -185,7 +185,7 @@ function priceFitsForm({ form, price }: Partly<Unheld<Product>>, check: Check): 
   if (dimensionOf(price.per.unit) === dimension) return;
   check.fault(
     "wrong-dimension",
-    `price-of-${form}`,
+    form === "liquid" ? "price-of-liquid" : "price-of-dry",
     "price.per",
     form === "liquid"
       ? "This product is a liquid. Enter what a volume of it costs, not {given}."

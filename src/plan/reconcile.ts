@@ -267,7 +267,7 @@ function usedOf(plan: Plan, { mixed, addedWater, left, used }: ActualApplication
 function tooMuch(field: "left" | "used", given: number, there: number, unit: VolumeUnit): Error {
   return refusal(
     "conflict",
-    `${field}-over-mixed`,
+    field === "used" ? "used-over-mixed" : "left-over-mixed",
     joinPath("actual", field),
     field === "used"
       ? "You can't use {given} of the {mixed} that was mixed. If more was mixed, enter how much."

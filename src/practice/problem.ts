@@ -3,7 +3,7 @@ import { choice, count } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import type { Quantity, UnitSystem } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { filled, type Writer, writerFor } from "../worksheet/words/writer.js";
+import { type Writer, writerFor } from "../worksheet/words/writer.js";
 import { PRACTICE_OPTIONS, type PracticeOptions } from "./options.js";
 import { drawFrom, MOST_SEED } from "./random.js";
 import { drawCatchCalibration, drawStripCalibration } from "./topics/calibration.js";
@@ -140,10 +140,9 @@ function tellsApart({ answer, slips }: DrawnProblem): boolean {
 }
 
 function problemText(
-  { messages, short, unit }: Writer<PracticeMessages>,
+  { messages, fill, unit }: Writer<PracticeMessages>,
   { kind, given, answer }: Pick<DrawnProblem, "kind" | "given" | "answer">,
 ): string {
-  const places = Object.fromEntries(Object.entries(given).map(([name, one]) => [name, short(one)]));
   const asked = typeof answer === "number" ? "" : unit(answer.unit);
-  return filled(messages.problems[kind], { ...places, unit: asked });
+  return fill(messages.problems[kind], { ...given, unit: asked });
 }

@@ -10,7 +10,7 @@ import {
   text,
   working,
 } from "../worksheet/render/page.js";
-import { filled, writerFor } from "../worksheet/words/writer.js";
+import { writerFor } from "../worksheet/words/writer.js";
 import { PRACTICE_SHEET_OPTIONS, type PracticeSheetOptions } from "./options.js";
 import type { PracticeProblem } from "./problem.js";
 import { ENGLISH_PRACTICE_WORDS } from "./words.js";
@@ -48,7 +48,7 @@ export function practiceSheet(
   const all = checked(problems, PROBLEMS, "problems");
   const { answers = false, ...writing } = checked(options, PRACTICE_SHEET_OPTIONS, "options");
   const writer = writerFor(writing, ENGLISH_PRACTICE_WORDS);
-  const { messages, short, count } = writer;
+  const { messages, short, fill } = writer;
   const { text: words, practice } = messages;
   const key = ({ answer, working: lines, mistakes }: PracticeProblem): SheetBlock[] => [
     facts(practice.answer, words, [{ name: practice.answer, value: short(answer) }]),
@@ -68,7 +68,7 @@ export function practiceSheet(
     title: practice.title,
     blocks: [
       ...all.flatMap((problem, at) => [
-        heading(2, filled(practice.problem, { number: count(at + 1) })),
+        heading(2, fill(practice.problem, { number: at + 1 })),
         text(problem.problem),
         ...(answers ? key(problem) : []),
       ]),

@@ -27,7 +27,7 @@ export interface PracticeMessages extends Messages {
 /** The table of words of practice problems. */
 export const PRACTICE_MESSAGES: MessagesField<PracticeMessages> = /* @__PURE__ */ new MessagesField(
   "Every word of the problems; English unless given.",
-  ["lines", "functions", "tools", "units", "sources", "text", "problems", "mistakes", "practice"],
+  ["lines", "functions", "names", "tools", "units", "sources", "text", "problems", "mistakes", "practice"],
 );
 
 /** Practice problems in English. */

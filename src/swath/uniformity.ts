@@ -52,7 +52,7 @@ export interface PatternUniformityInput<U extends Unit = Unit> extends CaughtPat
 class CaughtField extends QuantityField<Quantity> {
   override expected(check: Check): Expected {
     const unit = unitsIn(check.system).smallVolume;
-    return { expected: "what was caught", example: { value: 5, unit } };
+    return { expected: "caught", example: { value: 5, unit } };
   }
 }
 

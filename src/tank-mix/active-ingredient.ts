@@ -89,7 +89,7 @@ const ACTIVE_INGREDIENT: ObjectField<ActiveIngredientInput> = object<ActiveIngre
         "volumePerLength",
         "massPerLength",
       ]),
-      "the product's rate",
+      "productRate",
       RATE_EXAMPLES,
     ),
     contains: CONTENT,

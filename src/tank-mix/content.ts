@@ -26,7 +26,7 @@ export const CONTENT: QuantityField<ActiveContent> = called(
     ["density", "massFraction"],
     ["w/w", "w/v"],
   ),
-  "what the product contains",
+  "content",
   {
     us: { value: 4, unit: "lb/gal" },
     imperial: { value: 4, unit: "lb/imp_gal" },

@@ -27,11 +27,7 @@ function strength(sentence: string): QuantityField<Concentration | BasedFraction
     imperial: { value: 2, unit: "imp_fl_oz/imp_gal" },
     metric: { value: 5, unit: "mL/L" },
   } as const;
-  return called(
-    basedOr(sentence, ["volumeConcentration", "density"], ["v/v", "w/v"]),
-    "a strength",
-    examples,
-  );
+  return called(basedOr(sentence, ["volumeConcentration", "density"], ["v/v", "w/v"]), "strength", examples);
 }
 
 const DILUTION: ObjectField<DilutionInput> = object<DilutionInput>(

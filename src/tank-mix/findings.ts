@@ -141,6 +141,6 @@ export function finding(
   other?: { readonly key: string; readonly template: string },
 ): LabelFinding {
   const [severity, path, usual] = SENTENCES[code];
-  const { key, template } = other ?? { key: code, template: usual };
-  return { code, key, severity, path, message: messageOf(template, figures), figures };
+  const message = messageOf(other?.template ?? usual, figures);
+  return { code, key: other?.key ?? code, severity, path, message, figures };
 }

@@ -140,7 +140,7 @@ export const RATE_EXAMPLES = {
 } as const;
 
 /** What messages call a rate of active ingredient. */
-export const ACTIVE_NAME = "the rate of active ingredient";
+export const ACTIVE_NAME = "activeRate";
 
 /** Rates of active ingredient as examples. */
 export const ACTIVE_EXAMPLES = {
@@ -153,7 +153,7 @@ const PER_TREATED = "A bare rate per area is per treated area. More than 0.";
 
 /* @__NO_SIDE_EFFECTS__ */
 function perArea(range: Range = "positive"): QuantityField<VolumeRate | MassRate> {
-  return called(quantity(PER_TREATED, ["volumeRate", "massRate"], range), "a rate per area", RATE_EXAMPLES);
+  return called(quantity(PER_TREATED, ["volumeRate", "massRate"], range), "ratePerArea", RATE_EXAMPLES);
 }
 
 /* @__NO_SIDE_EFFECTS__ */
@@ -246,7 +246,7 @@ const PLAIN_RATE: QuantityField<Exclude<SingleRate, AreaRate | PartsRate | Activ
     "volumePerLength",
     "massPerLength",
   ]),
-  "the label's rate",
+  "labelRate",
   RATE_EXAMPLES,
 );
 
@@ -403,7 +403,7 @@ function quantityFitsForm({ kind, quantity }: QuantityReading, form: ProductForm
     if (basis !== expected)
       check.fault(
         "wrong-dimension",
-        "basis-unfit",
+        form === "liquid" ? "basis-of-liquid" : "basis-of-dry",
         joinPath(at, "basis"),
         form === "liquid"
           ? "This product is a liquid, so its percentage is by volume (v/v), not {given}. Check what the label's percentage is of."
@@ -414,18 +414,33 @@ function quantityFitsForm({ kind, quantity }: QuantityReading, form: ProductForm
   }
   if (formIn(quantity.unit) === form) return;
   const { over } = resolveUnit(quantity.unit, "unit");
-  const [key, template] = UNFIT[form];
   const ounces = ["oz", "fl_oz", "imp_fl_oz"].includes(over);
-  check.fault(
-    "wrong-dimension",
-    ounces ? `${key}-ounces` : key,
-    at,
-    `${template} ${ounces ? "Check whether the label says fl oz or oz." : "Check the label's unit and the product's form."}`,
-    { given: quantity },
-  );
+  const { key, template } = UNFIT[form][ounces ? "ounces" : "other"];
+  check.fault("wrong-dimension", key, at, template, { given: quantity });
 }
 
-const UNFIT: Readonly<Record<ProductForm, readonly [key: string, template: string]>> = {
-  liquid: ["weight-for-liquid", "{given} is a weight, but this product is a liquid."],
-  dry: ["volume-for-dry", "{given} is a volume, but this product is dry."],
-};
+const UNFIT = {
+  liquid: {
+    ounces: {
+      key: "weight-for-liquid-ounces",
+      template:
+        "{given} is a weight, but this product is a liquid. Check whether the label says fl oz or oz.",
+    },
+    other: {
+      key: "weight-for-liquid",
+      template:
+        "{given} is a weight, but this product is a liquid. Check the label's unit and the product's form.",
+    },
+  },
+  dry: {
+    ounces: {
+      key: "volume-for-dry-ounces",
+      template: "{given} is a volume, but this product is dry. Check whether the label says fl oz or oz.",
+    },
+    other: {
+      key: "volume-for-dry",
+      template:
+        "{given} is a volume, but this product is dry. Check the label's unit and the product's form.",
+    },
+  },
+} as const;

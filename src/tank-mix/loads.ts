@@ -258,7 +258,7 @@ function pieceCount(
   if (perLoad >= 1) return { pieces, extra, each, most, perLoad };
   throw refusal(
     "conflict",
-    "piece-over-fill",
+    extra > 0 ? "piece-and-extra-over-fill" : "piece-over-fill",
     at.pieces,
     extra > 0
       ? "One row or plot takes {each} and {extra} is kept for lines and reserve, more than a load of {fill}. Split the mix into equal loads."

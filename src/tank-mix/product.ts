@@ -109,10 +109,22 @@ const PRODUCT: ObjectField<ProductInput> = object<ProductInput>(
 );
 
 const SIZE_NEEDED = {
-  carrierRate: "A rate per area or per row length needs the sprayer's output. Enter it, such as {example}.",
-  area: "A rate per ground area or per row length needs the plot's treated area. Enter it, such as {example}.",
-  ground: "A rate per ground area needs the plot's ground area. Enter it, such as {example}.",
-  rowLength: "A rate per row length needs the length of all rows. Enter it, such as {example}.",
+  carrierRate: {
+    key: "size-carrierRate",
+    template: "A rate per area or per row length needs the sprayer's output. Enter it, such as {example}.",
+  },
+  area: {
+    key: "size-area",
+    template: "A rate per ground area or per row length needs the plot's treated area. Enter it, such as {example}.",
+  },
+  ground: {
+    key: "size-ground",
+    template: "A rate per ground area needs the plot's ground area. Enter it, such as {example}.",
+  },
+  rowLength: {
+    key: "size-rowLength",
+    template: "A rate per row length needs the length of all rows. Enter it, such as {example}.",
+  },
 } as const;
 
 /** Notes the sizes of the job that a rate needs and that are not given. */
@@ -129,8 +141,9 @@ export function sizesGiven(rate: LabelRate | undefined, sizes: Partly<JobSizes>,
     for (const name of sizesFor(single)) {
       // Given, and at fault already.
       const faulty = check.issues.some(({ path }) => path.split(".").includes(name));
-      if (sizes[name] === undefined && !faulty)
-        check.fault("missing", `size-${name}`, name, SIZE_NEEDED[name], { example: examples[name] });
+      if (sizes[name] !== undefined || faulty) continue;
+      const { key, template } = SIZE_NEEDED[name];
+      check.fault("missing", key, name, template, { example: examples[name] });
     }
 }
 
@@ -319,7 +332,7 @@ function refuseUnmixable(strength: Concentration, at: string): void {
   const figures = { product: { value: strength.value, unit: over }, mix: { value: 1, unit: per } };
   const part = partOfMix(strength);
   if (isOfLiquid(strength)) {
-    if (!moreThan(1, part)) throw refusal("conflict", "no-room-for-water", at, NO_ROOM, figures);
+    if (!moreThan(1, part)) throw refusal("conflict", "no-room-in-mix", at, NO_ROOM, figures);
   } else if (moreThan(part, MOST_DRY)) throw refusal("conflict", "too-much-to-mix", at, TOO_MUCH, figures);
 }
 

@@ -1,5 +1,5 @@
 import type { Check } from "./check.js";
-import { dimensionInWords, dimensionOf } from "./dimensions.js";
+import { dimensionOf } from "./dimensions.js";
 import type { Quantity } from "./types.js";
 
 /** What an amount of spray, product or granules may be. */
@@ -20,12 +20,12 @@ export function amountsAgree(
       "wrong-dimension",
       "amounts-differ",
       placeOf(at),
-      "{given} is {is}, but {first} is {other}. Use all volumes or all weights: oz (weight) and fl oz (volume) are different.",
+      "{given} is {is.dimension}, but {first} is {other.dimension}. Use all volumes or all weights: oz (weight) and fl oz (volume) are different.",
       {
         given: { value: amount.value, unit: amount.unit },
-        is: dimensionInWords(dimensionOf(amount.unit)),
+        is: dimensionOf(amount.unit),
         first: { value: first.value, unit: first.unit },
-        other: dimensionInWords(kind),
+        other: kind,
       },
     );
   });

@@ -1,34 +1,15 @@
 import { SprayMathError, shown } from "../errors.js";
+import { NAMES } from "./names.js";
 import { resolveUnit } from "./resolve.js";
 import { COMPOUNDS, type SimpleDimension, TABLE } from "./table.js";
 import type { Dimension, Unit } from "./types.js";
 
-const WORDS: Record<Dimension, string> = {
-  length: "a length",
-  area: "an area",
-  volume: "a volume",
-  mass: "a weight",
-  time: "a time",
-  pressure: "a pressure",
-  fraction: "a fraction",
-  speed: "a speed",
-  flow: "a volume over a time",
-  massFlow: "a weight over a time",
-  volumeRate: "a volume per area",
-  massRate: "a weight per area",
-  density: "a weight per volume",
-  volumeConcentration: "a volume in a volume",
-  massFraction: "a weight in a weight",
-  volumePerLength: "a volume per length",
-  massPerLength: "a weight per length",
-};
-
 /** The names of all dimensions. */
-export const DIMENSIONS: readonly Dimension[] = /* @__PURE__ */ Object.keys(WORDS) as Dimension[];
+export const DIMENSIONS: readonly Dimension[] = /* @__PURE__ */ Object.keys(NAMES.dimension) as Dimension[];
 
 /** A dimension as an error message names it: `a volume per area`. */
 export function dimensionInWords(dimension: Dimension): string {
-  return WORDS[dimension];
+  return NAMES.dimension[dimension];
 }
 
 /**
@@ -60,7 +41,7 @@ export function unitsMeasuring(dimension: Dimension): Unit[] {
 
 /** Refuses what is not the name of a dimension. */
 export function checkDimension(dimension: string, path: string): asserts dimension is Dimension {
-  if (!Object.hasOwn(WORDS, dimension)) {
+  if (!Object.hasOwn(NAMES.dimension, dimension)) {
     const names = DIMENSIONS.join(", ");
     throw new SprayMathError("unknown-choice", path, `Given ${shown(dimension)}; wanted one of: ${names}.`);
   }

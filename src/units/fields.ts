@@ -1,5 +1,6 @@
 import { shortened, shown } from "../errors.js";
 import { type Check, Field } from "./check.js";
+import type { ExpectedName } from "./names.js";
 import { nearest } from "./nearest.js";
 
 /** A field that may be left out. */
@@ -54,8 +55,7 @@ export class NumberField<T extends number = number> extends Field<T> {
     const value = typeof input === "string" && check.texts ? numberFrom(input, check) : input;
     if (value === undefined) return undefined;
     if (typeof value !== "number") {
-      const template = typeof value === "string" ? "Enter a number, not text." : "Enter a number here.";
-      return check.fault("not-a-quantity", "enter-number", "", template, { given: shown(value) });
+      return noNumber(value, "", check);
     }
     return inLimits(value, this.limits, check) ? ((value + 0) as T) : undefined;
   }
@@ -63,6 +63,15 @@ export class NumberField<T extends number = number> extends Field<T> {
   missing(check: Check): undefined {
     return check.fault("missing", "enter-number", "", "Enter a number here.");
   }
+}
+
+/** Notes a value that is no number. */
+export function noNumber(value: unknown, at: string, check: Check): undefined {
+  return typeof value === "string"
+    ? check.fault("not-a-quantity", "number-not-text", at, "Enter a number, not text.", {
+        given: shown(value),
+      })
+    : check.fault("not-a-quantity", "enter-number", at, "Enter a number here.", { given: shown(value) });
 }
 
 function numberFrom(text: string, check: Check): number | undefined {
@@ -118,7 +127,7 @@ export class ChoiceField<T extends string | number> extends Field<T> {
     const meant = typeof input === "string" ? nearest(shortened(input), choices) : undefined;
     return check.fault(
       "unknown-choice",
-      "choice-unknown",
+      meant === undefined ? "choice-unknown" : "choice-misspelled",
       "",
       meant === undefined
         ? "There is no choice {given}. Choose one of: {choices}."
@@ -155,7 +164,7 @@ export class TextField extends Field<string> {
 
   read(input: unknown, check: Check): string | undefined {
     if (typeof input !== "string")
-      return check.fault("not-a-quantity", "enter-text", "", "Enter some text, not {given}.", {
+      return check.fault("not-a-quantity", "text-expected", "", "Enter some text, not {given}.", {
         given: shown(input),
       });
     if (input.trim() === "") return this.missing(check);
@@ -177,7 +186,7 @@ export function text(sentence: string): TextField {
 export class FlagField extends Field<boolean> {
   read(input: unknown, check: Check): boolean | undefined {
     if (typeof input === "boolean") return input;
-    return check.fault("not-a-quantity", "yes-or-no", "", "Enter true or false, not {given}.", {
+    return check.fault("not-a-quantity", "yes-or-no-expected", "", "Enter true or false, not {given}.", {
       given: shown(input),
     });
   }
@@ -263,7 +272,7 @@ export function refuseUnknownField(name: string, known: readonly string[], check
   const meant = nearest(cut, known);
   return check.fault(
     "unknown-field",
-    "field-unknown",
+    meant === undefined ? "field-unknown" : "field-misspelled",
     cut,
     meant === undefined
       ? "There is no field {given} here. The fields are: {choices}."
@@ -300,7 +309,7 @@ export class AsGivenField<T extends object> extends Field<T> {
   }
 
   missing(check: Check): undefined {
-    return check.fault("missing", "object-missing", "", "This part is missing.");
+    return check.fault("missing", "part-missing", "", "This part is missing.");
   }
 }
 
@@ -366,8 +375,8 @@ export function list<T>(
 export class TupleField<T extends readonly unknown[]> extends Field<T> {
   constructor(
     about: string,
-    /** What to enter, in words. */
-    readonly expected: string,
+    /** What to enter. */
+    readonly expected: ExpectedName,
     readonly items: { readonly [K in keyof T]: Field<T[K]> },
     /** Whether more may follow, which is not looked at. */
     readonly open: boolean,
@@ -379,10 +388,18 @@ export class TupleField<T extends readonly unknown[]> extends Field<T> {
     const { items, expected, open } = this;
     const { length } = items;
     if (!Array.isArray(input) || input.length < length || (input.length > length && !open))
-      return check.fault("not-a-quantity", "list-of", "", "Enter {expected}, not {given}.", {
-        expected,
-        given: Array.isArray(input) ? `a list of ${input.length}` : shown(input),
-      });
+      return Array.isArray(input)
+        ? check.fault(
+            "not-a-quantity",
+            "list-of-so-many",
+            "",
+            "Enter {expected.expected}, not a list of {given}.",
+            { expected, given: input.length },
+          )
+        : check.fault("not-a-quantity", "list-of-expected", "", "Enter {expected.expected}, not {given}.", {
+            expected,
+            given: shown(input),
+          });
     const before = check.issues.length;
     const output = items.map((item, i) => check.readAt(i, item, input));
     return check.issues.length === before ? (output as readonly unknown[] as T) : undefined;
@@ -390,15 +407,15 @@ export class TupleField<T extends readonly unknown[]> extends Field<T> {
 
   missing(check: Check): undefined {
     const { expected } = this;
-    return check.fault("missing", "list-of", "", "Enter {expected}.", { expected });
+    return check.fault("missing", "list-of", "", "Enter {expected.expected}.", { expected });
   }
 }
 
-/** A list of a fixed length; `expected` says in words what to enter. */
+/** A list of a fixed length; `expected` names what to enter. */
 /* @__NO_SIDE_EFFECTS__ */
 export function tuple<T extends readonly unknown[]>(
   sentence: string,
-  expected: string,
+  expected: ExpectedName,
   items: { readonly [K in keyof T]: Field<T[K]> },
   { open = false }: { readonly open?: boolean | undefined } = {},
 ): TupleField<T> {

@@ -8,7 +8,8 @@ export function locale(about: string): TextField {
     name: "locale",
     check: (text, check) => {
       if (isLocale(text)) return true;
-      check.note({ code: "unknown-choice", ...unknownLocale(text) }, "");
+      const { key, template, figures } = unknownLocale(text);
+      check.fault("unknown-choice", key, "", template, figures);
       return false;
     },
   });

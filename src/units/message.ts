@@ -1,39 +1,126 @@
-import { type ErrorCode, type Figures, SprayMathError } from "../errors.js";
+import { type ErrorCode, type Figures, type QuantityFigure, SprayMathError } from "../errors.js";
 import { describeUnit } from "./describe.js";
+import { NAMES, type Names } from "./names.js";
 import { isUnit } from "./resolve.js";
 
-/** A figure as people read it: so many digits at most, the unit as the trade spells it. */
-export function textOf(figure: Figures[string] | undefined, digits = 6): string {
-  if (typeof figure === "number") return String(Number(figure.toPrecision(digits)));
-  if (figure === undefined || typeof figure === "string") return figure ?? "";
-  if (!("unit" in figure)) return figure.join(", ");
-  const { value, unit } = figure;
-  const symbol = isUnit(unit) ? describeUnit(unit).symbol : unit;
-  return `${textOf(value, digits)}${symbol === "%" ? "" : " "}${symbol}`.trim();
+type Figure = Figures[string];
+
+/** How a language writes what stands in the places of a template. */
+export interface Phrasing {
+  /** A number. */
+  readonly number: (value: number) => string;
+  /** A quantity with its unit. */
+  readonly quantity: (figure: QuantityFigure) => string;
+  /** The unit of a quantity. */
+  readonly unit: (figure: QuantityFigure) => string;
+  /** The plural form that a count asks for. */
+  readonly plural: (count: number) => string;
+  /** The name of a key in a list of names; nothing where there is none. */
+  readonly name: (list: string, key: string) => string | undefined;
+  /** Several names, of which one is enough. */
+  readonly oneOf: (names: readonly string[]) => string;
 }
 
 // There are as many templates as sentences: each is taken apart once.
-const taken = new Map<string, readonly string[]>();
+const taken = new Map<string, readonly (string | undefined)[]>();
 
-/** A template's texts and the names of its places, in turns. */
-function partsOf(template: string): readonly string[] {
+/** A template taken apart: text, the name of a place, the part of it that is asked for, plural forms, text, and so on. */
+function partsOf(template: string): readonly (string | undefined)[] {
   let parts = taken.get(template);
   if (parts === undefined) {
-    parts = template.split(/\{(\w+)\}/);
+    parts = template.split(/\{(\w+)(?:\.(\w+)|:([^{}]*))?\}/);
     taken.set(template, parts);
   }
   return parts;
 }
 
-/** Fills the places of a template: `{limit}` with the figure of that name. */
-export function messageOf(template: string, figures: Figures, digits = 6): string {
+/**
+ * Fills the places of a template: `{limit}` with the figure of that name, `{limit.value}` with its number, `{limit.unit}` with
+ * its unit, `{given.dimension}` with its name in a list of names, `{loads:one=load;other=loads}` with the word for so many.
+ */
+export function phrased(template: string, figures: Figures, phrasing: Phrasing): string {
   const parts = partsOf(template);
-  let message = parts[0] as string;
-  for (let i = 1; i < parts.length; i += 2) {
-    const name = parts[i] as string;
-    message += (Object.hasOwn(figures, name) ? textOf(figures[name], digits) : `{${name}}`) + parts[i + 1];
+  let text = parts[0] as string;
+  for (let i = 1; i < parts.length; i += 4) {
+    const [name, part, forms, after] = parts.slice(i, i + 4) as [string, string?, string?, string?];
+    text += Object.hasOwn(figures, name) ? placed(figures[name], part, forms, phrasing) : `{${name}}`;
+    text += after;
   }
-  return message;
+  return text;
+}
+
+function placed(
+  figure: Figure | undefined,
+  part: string | undefined,
+  forms: string | undefined,
+  phrasing: Phrasing,
+): string {
+  if (forms !== undefined) return formFor(figure, forms, phrasing);
+  if (part === undefined) return written(figure, phrasing);
+  if (part === "value") return written(isQuantity(figure) ? figure.value : figure, phrasing);
+  if (part === "unit") return isQuantity(figure) ? phrasing.unit(figure) : "";
+  const keys = [figure].flat().map(String);
+  const names = keys.map((key) => phrasing.name(part, key) ?? key);
+  return part === "expected" ? phrasing.oneOf(names) : names.join(", ");
+}
+
+/** `one=load;other=loads`: the word for so many. */
+function formFor(figure: Figure | undefined, forms: string, phrasing: Phrasing): string {
+  const form = phrasing.plural(isQuantity(figure) ? figure.value : Number(figure));
+  const words = new Map(forms.split(";").map((one) => one.split("=") as [string, string]));
+  return words.get(form) ?? words.get("other") ?? "";
+}
+
+function written(figure: Figure | undefined, phrasing: Phrasing): string {
+  if (typeof figure === "number") return phrasing.number(figure);
+  if (figure === undefined || typeof figure === "string") return figure ?? "";
+  return isQuantity(figure) ? phrasing.quantity(figure) : figure.join(", ");
+}
+
+function isQuantity(figure: Figure | undefined): figure is QuantityFigure {
+  return typeof figure === "object" && "unit" in figure;
+}
+
+/** English, with so many digits at most. */
+function english(digits: number): Phrasing {
+  const number = (value: number): string => String(Number(value.toPrecision(digits)));
+  const unit = ({ unit: name }: QuantityFigure): string => (isUnit(name) ? describeUnit(name).symbol : name);
+  return {
+    number,
+    unit,
+    quantity: (figure) => {
+      const symbol = unit(figure);
+      return `${number(figure.value)}${symbol === "%" ? "" : " "}${symbol}`.trim();
+    },
+    plural: (count) => (count === 1 ? "one" : "other"),
+    name: nameIn(NAMES),
+    oneOf: (names) => names.join(" or "),
+  };
+}
+
+/** Looks names up in the lists of a language. */
+export function nameIn(lists: Names): Phrasing["name"] {
+  return (list, key) => {
+    const names: Readonly<Record<string, string>> = Object.hasOwn(lists, list)
+      ? lists[list as keyof Names]
+      : {};
+    return Object.hasOwn(names, key) ? names[key] : undefined;
+  };
+}
+
+const SIX = /* @__PURE__ */ english(6);
+const FOUR = /* @__PURE__ */ english(4);
+
+/** Fills a template of the library's own, in English. */
+export function messageOf(template: string, figures: Figures, digits: 4 | 6 = 6): string {
+  return phrased(template, figures, digits === 4 ? FOUR : SIX);
+}
+
+/** A sentence of an error or a warning: its key, its English template, and the figures for that. */
+export interface Sentence {
+  readonly key: string;
+  readonly template: string;
+  readonly figures: Figures;
 }
 
 /** The error for one fault: its template stands beside the place that raises it. */

@@ -1,4 +1,5 @@
-import { type Issue, SprayMathError, shown } from "../errors.js";
+import { shown } from "../errors.js";
+import { refusal, type Sentence } from "./message.js";
 
 // An app uses a few locales and widths; whatever it asks for, the cache does not grow beyond this.
 const MOST_CACHED = 64;
@@ -32,8 +33,8 @@ export function numberFormat(locale: string, digits: number | "whole"): Intl.Num
 
 function makeFormat(locale: string, options: Intl.NumberFormatOptions): Intl.NumberFormat {
   if (isLocale(locale)) return new Intl.NumberFormat(locale, options);
-  const { message, ...more } = unknownLocale(locale);
-  throw new SprayMathError("unknown-choice", "options.locale", message, more);
+  const { key, template, figures } = unknownLocale(locale);
+  throw refusal("unknown-choice", key, "options.locale", template, figures);
 }
 
 const locales = new Map<string, boolean>();
@@ -51,10 +52,12 @@ export function isLocale(locale: unknown): boolean {
 }
 
 /** The fault of what is no language tag. */
-export function unknownLocale(locale: unknown): Pick<Issue, "key" | "figures" | "message"> {
-  const given = shown(locale);
-  const message = `The language ${given} isn't known here. Use a tag such as "en-US" or "de".`;
-  return { key: "locale-unknown", figures: { given }, message };
+export function unknownLocale(locale: unknown): Sentence {
+  return {
+    key: "locale-unknown",
+    template: 'The language {given} isn\'t known here. Use a tag such as "en-US" or "de".',
+    figures: { given: shown(locale) },
+  };
 }
 
 const gaps = new Map<string, string>();

@@ -1,7 +1,8 @@
 import { shown } from "../errors.js";
 import { type Check, Field } from "./check.js";
-import { dimensionInWords, dimensionOf } from "./dimensions.js";
-import { choice, isGiven, optional, refuseUnknownField } from "./fields.js";
+import { dimensionOf } from "./dimensions.js";
+import { choice, isGiven, noNumber, optional, refuseUnknownField } from "./fields.js";
+import type { ExpectedName } from "./names.js";
 import { resolvedUnit, resolveUnit, unknownUnit } from "./resolve.js";
 import { type Marked, type Marks, remade } from "./shape.js";
 import { unitsIn, usualUnit } from "./systems.js";
@@ -38,7 +39,7 @@ export interface Demand {
   readonly measured?: boolean | undefined;
   /** What messages call it, with an example for each system: where naming all that it may measure would say too little. */
   readonly called?:
-    | { readonly name: string; readonly examples: Readonly<Record<UnitSystem, Quantity>> }
+    | { readonly name: ExpectedName; readonly examples: Readonly<Record<UnitSystem, Quantity>> }
     | undefined;
 }
 
@@ -65,9 +66,9 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
     if (typeof given !== "object" || given === null || Array.isArray(given))
       return check.fault(
         "not-a-quantity",
-        "enter-quantity",
+        "unit-missing",
         "",
-        "Enter {expected}, with its unit, such as {example}.",
+        "Enter {expected.expected} with its unit, such as {example}.",
         { given: shown(given), ...this.expected(check) },
       );
     const { value, unit } = given as Partial<Quantity>;
@@ -75,7 +76,7 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
     const before = check.issues.length;
     const known = resolvedUnit(unit);
     if (known === undefined) noUnit(unit, value, this, check);
-    if (typeof value !== "number" || !Number.isFinite(value)) return noNumber(value, check);
+    if (typeof value !== "number" || !Number.isFinite(value)) return noValue(value, check);
     if (known === undefined) return undefined;
     const { dimension } = known;
     const { dimensions, range } = this.demand;
@@ -100,12 +101,12 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
       "missing",
       "enter-quantity",
       "",
-      "Enter {expected}, such as {example}.",
+      "Enter {expected.expected}, such as {example}.",
       this.expected(check),
     );
   }
 
-  /** What is expected here, in words and by an example. */
+  /** What is expected here, by name and by an example. */
   expected(check: Check): Expected {
     const { dimensions, called } = this.demand;
     if (called === undefined) return expectedOf(dimensions, check);
@@ -164,14 +165,17 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
 const AREA_KIND = /* @__PURE__ */ optional(choice("What it is an area of.", ["treated", "ground"]));
 const BASIS = /* @__PURE__ */ optional(choice("What it is a part of.", BASES));
 
-/** What is expected at a place, in words and by an example. */
-export type Expected = { readonly expected: string; readonly example: Quantity };
+/** What is expected at a place, by name and by an example. */
+export type Expected = {
+  readonly expected: ExpectedName | readonly ExpectedName[];
+  readonly example: Quantity;
+};
 
-/** Words and example for one of these dimensions; for any where there is none. */
+/** Names and example for one of these dimensions; for any where there is none. */
 function expectedOf(dimensions: readonly Dimension[], check: Check): Expected {
   const [first = "length"] = dimensions;
   return {
-    expected: dimensions.map(dimensionInWords).join(" or ") || "an amount",
+    expected: dimensions.length === 0 ? "amount" : dimensions,
     example: { value: 5, unit: usualUnit(first, unitsIn(check.system)) },
   };
 }
@@ -182,25 +186,25 @@ function noUnit(unit: unknown, value: unknown, field: QuantityField<Quantity>, c
       "missing",
       "unit-missing",
       "unit",
-      "Enter {expected} with its unit, such as {example}.",
+      "Enter {expected.expected} with its unit, such as {example}.",
       { given: shown(value), ...field.expected(check) },
     );
   return refuseUnit(unit, "unit", field.expected(check).example.unit, check);
 }
 
 function refuseUnit(unit: unknown, at: string, example: Unit, check: Check): undefined {
-  return check.note({ code: "unknown-unit", ...unknownUnit(unit, example) }, at);
+  const { key, template, figures } = unknownUnit(unit, example);
+  return check.fault("unknown-unit", key, at, template, figures);
 }
 
-function noNumber(value: unknown, check: Check): undefined {
+function noValue(value: unknown, check: Check): undefined {
   if (value === undefined || value === null)
     return check.fault("missing", "enter-number", "value", "Enter a number here.");
   if (typeof value === "number")
     return check.fault("not-finite", "finite-number", "value", "Enter a finite number.", {
       given: String(value),
     });
-  const template = typeof value === "string" ? "Enter a number, not text." : "Enter a number here.";
-  return check.fault("not-a-quantity", "enter-number", "value", template, { given: shown(value) });
+  return noNumber(value, "value", check);
 }
 
 /** Notes a quantity of a dimension that is not among the expected ones. */
@@ -211,38 +215,42 @@ export function refuseDimension(
   at = "",
   expected: Expected = expectedOf(dimensions, check),
 ): undefined {
+  const ounces = ouncesMixedUp(given.unit, dimensions);
   return check.fault(
     "wrong-dimension",
-    "dimension",
+    ounces ? "dimension-ounces" : "dimension",
     at,
-    `{given} is {is}. Enter {expected}, such as {example}${ouncesDiffer(given.unit, dimensions)}`,
-    { given, is: dimensionInWords(dimensionOf(given.unit)), ...expected },
+    ounces
+      ? "{given} is {is.dimension}. Enter {expected.expected}, such as {example}: oz (weight) and fl oz (volume) are different."
+      : "{given} is {is.dimension}. Enter {expected.expected}, such as {example}.",
+    { given, is: dimensionOf(given.unit), ...expected },
   );
 }
 
 /** Notes a unit of another dimension than the expected one. */
 export function refuseUnitDimension(given: Unit, dimension: Dimension, check: Check, at = ""): undefined {
-  const unit = usualUnit(dimension, unitsIn(check.system));
+  const ounces = ouncesMixedUp(given, [dimension]);
   return check.fault(
     "wrong-dimension",
-    "unit-dimension",
+    ounces ? "unit-dimension-ounces" : "unit-dimension",
     at,
-    `"{given}" is a unit for {is}. Choose one for {expected}, such as "{example}"${ouncesDiffer(given, [dimension])}`,
+    ounces
+      ? '"{given}" is a unit for {is.dimension}. Choose one for {expected.expected}, such as "{example}": oz (weight) and fl oz (volume) are different.'
+      : '"{given}" is a unit for {is.dimension}. Choose one for {expected.expected}, such as "{example}".',
     {
       given,
-      is: dimensionInWords(dimensionOf(given)),
-      expected: dimensionInWords(dimension),
-      example: unit,
+      is: dimensionOf(given),
+      expected: dimension,
+      example: usualUnit(dimension, unitsIn(check.system)),
     },
   );
 }
 
-/** The end of a sentence about a unit of another dimension: what to know where ounces were mixed up. */
-function ouncesDiffer(given: Unit, expected: readonly Dimension[]): string {
+/** Whether an ounce of weight was given for a fluid ounce, or the reverse. */
+function ouncesMixedUp(given: Unit, expected: readonly Dimension[]): boolean {
   const { dimension, over } = resolveUnit(given, "unit");
   const other = COUNTERPART[dimension];
-  const mixedUp = /^oz$|fl_oz$/.test(over) && other !== undefined && expected.includes(other);
-  return mixedUp ? ": oz (weight) and fl oz (volume) are different." : ".";
+  return /^oz$|fl_oz$/.test(over) && other !== undefined && expected.includes(other);
 }
 
 function checkRange(given: Quantity, range: Range, check: Check): void {
@@ -268,13 +276,13 @@ function areaMark(of: AreaKind | undefined, kind: AreaKind, check: Check): Marks
       "wrong-area",
       "area-unmarked",
       "",
-      "Is this treated area (what is really sprayed) or ground area? Mark it as {expected} area.",
+      "Is this treated area (what is really sprayed) or ground area? Mark it as {expected.area}.",
       figures,
     );
   else
     check.fault(
       "wrong-area",
-      "area-kind",
+      kind === "treated" ? "area-is-ground" : "area-is-treated",
       "",
       kind === "treated"
         ? "This is ground area. Enter the treated area: only the part that is really sprayed."
@@ -376,7 +384,7 @@ export function basedOr<const D extends Dimension = never>(
 /* @__NO_SIDE_EFFECTS__ */
 export function called<Q extends Quantity>(
   field: QuantityField<Q>,
-  name: string,
+  name: ExpectedName,
   examples: Readonly<Record<UnitSystem, Quantity>>,
 ): QuantityField<Q> {
   return new QuantityField(field.about, { ...field.demand, called: { name, examples } });

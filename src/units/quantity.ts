@@ -105,14 +105,10 @@ function noteUnlike(first: Marked, other: Marked, at: string, check: Check): voi
       "wrong-area",
       "areas-of-two-kinds",
       at,
-      "You can't add {given} to {first}. Use areas of one kind.",
-      { first: areaInWords(first), given: areaInWords(other) },
+      "You can't add {given.area} to {first.area}. Use areas of one kind.",
+      { first: first.of ?? "plain", given: other.of ?? "plain" },
     );
   else noteOtherBasis(first, other, at, check);
-}
-
-function areaInWords({ of }: Marked): string {
-  return of === undefined ? "plain area" : `${of} area`;
 }
 
 function noteOtherBasis(first: Marked, other: Marked, at: string, check: Check): void {
@@ -123,8 +119,8 @@ function noteOtherBasis(first: Marked, other: Marked, at: string, check: Check):
     at,
     "You can't combine {given} with {first}. Use one kind: all by volume (v/v), or all by weight (w/v or w/w).",
     {
-      first: `${first.unit} ${first.basis ?? "without a basis"}`,
-      given: `${other.unit} ${other.basis ?? "without a basis"}`,
+      first: `${first.unit} ${first.basis ?? ""}`.trim(),
+      given: `${other.unit} ${other.basis ?? ""}`.trim(),
     },
   );
 }

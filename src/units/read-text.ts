@@ -2,12 +2,12 @@ import { type SprayMathError, shown } from "../errors.js";
 import { inUnit } from "./convert.js";
 import { describeUnit } from "./describe.js";
 import { dimensionOf } from "./dimensions.js";
-import { refusal } from "./message.js";
+import { refusal, type Sentence } from "./message.js";
 import { multiple } from "./multiples.js";
 import { nearest } from "./nearest.js";
 import { meantNumber, type Numeral, type NumeralSigns, numeralSigns } from "./numerals.js";
 import { sumOf } from "./quantity.js";
-import { isUnit } from "./resolve.js";
+import { isUnit, unknownUnitOr } from "./resolve.js";
 import {
   ACRE_OR_ARE,
   AMBIGUOUS_LETTERS,
@@ -15,6 +15,8 @@ import {
   knownSpellings,
   type Meaning,
   MOST_WORDS,
+  type Question,
+  WHICH_OUNCE,
 } from "./spellings.js";
 import { systemOf, unitsIn, usualUnit } from "./systems.js";
 import { type Advice, incomplete, type Token, tokensOf, unreadable, withPlainSigns } from "./tokens.js";
@@ -69,7 +71,7 @@ function begun(text: string, locale: string, advice: Advice): Reading {
 /** The number in a text. Trusts its options. */
 export function numberIn(text: string, locale = "en-US"): number {
   if (text.trim() === "") throw refusal("missing", "enter-number", "text", "Enter a number here.");
-  const advice = { key: "one-number", words: "Enter one number." };
+  const advice = { key: "one-number", advice: "Enter one number." };
   const reading = begun(text, locale, advice);
   const sign = readSign(reading);
   const value = readAmount(reading, advice);
@@ -91,7 +93,10 @@ export function quantityIn(
   const unit = usualUnit(dimensions[0] ?? "volume", unitsIn(system));
   const example = { value: 5, unit };
   if (text.trim() === "")
-    throw refusal("missing", "enter-quantity", "text", "Enter an amount, such as {example}.", { example });
+    throw refusal("missing", "enter-quantity", "text", "Enter {expected.expected}, such as {example}.", {
+      expected: "amount",
+      example,
+    });
   const reading = { ...begun(text, locale, oneAmount(example)), system, ounce, dimensions, example };
   const sign = readSign(reading);
   const amount = readSum(reading);
@@ -105,7 +110,7 @@ export function quantityIn(
 function oneAmount(example: Quantity): Advice {
   return {
     key: "one-amount",
-    words: "Enter one amount with its unit, such as {example}.",
+    advice: "Enter one amount with its unit, such as {example}.",
     figures: { example },
   };
 }
@@ -127,7 +132,7 @@ function refuseRest(reading: QuantityReading, unit: Unit): void {
   const rest = reading.text.slice(left.start).trimEnd();
   const endings = dimensionOf(unit) === "fraction" ? [ENDING, ...BASIS_ENDINGS] : [ENDING];
   if (endings.some((ending) => ending.startsWith(rest.toLowerCase())))
-    throw incomplete({ key: "text-unfinished", words: "Finish what you're typing." });
+    throw incomplete({ key: "text-unfinished", advice: "Finish what you're typing." });
   throw unreadable(rest, oneAmount(reading.example));
 }
 
@@ -135,11 +140,16 @@ function refuseRest(reading: QuantityReading, unit: Unit): void {
 function refuseRange({ tokens, at, text }: Reading): void {
   const [between, next] = tokens.slice(at);
   if (between === undefined || next?.kind !== "number" || !["-", "to", "or"].includes(between.key)) return;
-  const what = /\p{L}\s*\/|\bper\b/iu.test(text) ? "rate" : "amount";
-  throw refusal("unreadable", "range", "text", "{given} is a range. Choose one {what} from it.", {
-    given: shown(text.trim()),
-    what,
-  });
+  const ofRates = /\p{L}\s*\/|\bper\b/iu.test(text);
+  throw refusal(
+    "unreadable",
+    ofRates ? "range-of-rates" : "range",
+    "text",
+    ofRates
+      ? "{given} is a range. Choose one rate from it."
+      : "{given} is a range. Choose one amount from it.",
+    { given: shown(text.trim()) },
+  );
 }
 
 /** Passes over the next token if it is this one. */
@@ -163,7 +173,7 @@ function readSum(reading: QuantityReading): Quantity<SimpleUnit> {
     if (dimensionOf(part.unit) !== dimensionOf(before) || inUnit({ value: 1, unit: part.unit }, before) >= 1)
       throw unreadable(reading.text.slice(start, reading.tokens[reading.at - 1]?.end), {
         key: "sum-order",
-        words: "Enter one amount, or parts from large to small, such as 3 ft 6 in.",
+        advice: "Enter one amount, or parts from large to small, such as 3 ft 6 in.",
       });
     parts.push(part);
   }
@@ -173,7 +183,7 @@ function readSum(reading: QuantityReading): Quantity<SimpleUnit> {
 function readPart(reading: QuantityReading): Quantity<SimpleUnit> {
   const value = readAmount(reading, {
     key: "number-first",
-    words: "Start with a number, such as {example}.",
+    advice: "Start with a number, such as {example}.",
     figures: { example: reading.example },
   });
   reading.example = { ...reading.example, value };
@@ -185,7 +195,7 @@ function readPart(reading: QuantityReading): Quantity<SimpleUnit> {
 function refuseUnfinishedFraction({ tokens, at }: Reading): void {
   const rest = tokens.slice(at).map(({ key, numeral }) => (numeral?.plain ? "1" : key));
   if (["1", "1/", "/"].includes(rest.join("")))
-    throw incomplete({ key: "number-unfinished", words: "Finish the number." });
+    throw incomplete({ key: "number-unfinished", advice: "Finish the number." });
 }
 
 // 5, 1/2, 2 1/2, 2-1/2, 1,000 1/2
@@ -231,7 +241,7 @@ function takesFraction(reading: Reading, part: Numeral): { part: number; whole: 
   if (whole.text === "100" || whole.text === "1000")
     throw unreadable(`${part.text}/${whole.text}`, {
       key: "unit-before-stroke",
-      words: "Write what it is {part} of, such as {part} fl oz/{whole} gal, or use a decimal.",
+      advice: "Write what it is {part} of, such as {part} fl oz/{whole} gal, or use a decimal.",
       figures: { part: part.text, whole: whole.text },
     });
   reading.at += 2;
@@ -263,12 +273,15 @@ function checkedValue({ signs }: Reading, numeral: Numeral): number {
   const { decimal } = signs;
   if (numeral.value === undefined) {
     const meant = meantNumber(numeral.text, signs);
-    const name = { ".": "a point", ",": "a comma" }[decimal] ?? decimal;
     throw unreadable(
       numeral.text,
       meant === undefined
-        ? { key: "number-signs", words: "Check the signs between its digits." }
-        : { key: "decimal-sign", words: "Use {sign} for decimals: {meant}.", figures: { sign: name, meant } },
+        ? { key: "number-signs", advice: "Check the signs between its digits." }
+        : {
+            key: "decimal-sign",
+            advice: "Use {sign.sign} for decimals: {meant}.",
+            figures: { sign: decimal, meant },
+          },
     );
   }
   // Whoever groups digits with the sign that is for decimals here means a thousand times as much.
@@ -296,14 +309,10 @@ function readMultiple(reading: QuantityReading, over?: SimpleUnit): SimpleUnit {
       reading.text.slice(start, reading.tokens[reading.at - 1]?.end),
       oneAmount({ ...reading.example, unit: of }),
     );
-  const { singular, plural } = describeUnit(of);
-  throw refusal(
-    "unknown-unit",
-    "per-several",
-    "text",
-    "Enter the amount for one {singular}, not for {count} {plural}.",
-    { singular, plural, count },
-  );
+  throw refusal("unknown-unit", "per-several", "text", "Enter the amount for {one}, not for {given}.", {
+    one: { value: 1, unit: of },
+    given: { value: count, unit: of },
+  });
 }
 
 function readUnit(reading: QuantityReading, over?: SimpleUnit): SimpleUnit {
@@ -315,7 +324,7 @@ function readUnit(reading: QuantityReading, over?: SimpleUnit): SimpleUnit {
     const [first] = words as [Token];
     const meaning = knownSpellings().get(joined(words.slice(0, count)));
     if (count === 1 && Object.hasOwn(AMBIGUOUS_LETTERS, first.text))
-      throw whichUnit(first.text, AMBIGUOUS_LETTERS[first.text] as string);
+      throw whichUnit(first.text, AMBIGUOUS_LETTERS[first.text] as Question);
     if (meaning !== undefined) {
       reading.at += count;
       return meant(meaning, text.slice(first.start, tokens[reading.at - 1]?.end), reading, over);
@@ -338,18 +347,18 @@ function meant(
   const measure = meaning.bare === "oz" && ounce === "liquid" ? "fl_oz" : meaning.bare;
   if (measure === "oz") {
     if (ounce === "dry") return "oz";
-    throw whichUnit(written, 'Which ounce? Write "fl oz" (liquid) or "oz wt" (weight).');
+    throw whichUnit(written, WHICH_OUNCE);
   }
   // Pints per "a" are pints per acre; liters per "a" and a bare "a" may go by the are.
   if (written === "a" && (over === undefined || systemOf(over) === "metric"))
     throw whichUnit(written, ACRE_OR_ARE);
   const found = BARE[measure][system];
-  if (typeof found === "string") throw whichUnit(written, found);
+  if ("template" in found) throw whichUnit(written, found);
   return found.unit;
 }
 
-function whichUnit(written: string, question: string): SprayMathError {
-  return refusal("ambiguous-unit", "which-unit", "text", question, { given: shown(written) });
+function whichUnit(written: string, { key, template }: Question): SprayMathError {
+  return refusal("ambiguous-unit", key, "text", template, { given: shown(written) });
 }
 
 function noUnit(reading: QuantityReading, words: readonly Token[]): SprayMathError {
@@ -364,14 +373,14 @@ function noUnit(reading: QuantityReading, words: readonly Token[]): SprayMathErr
     const next = tokens[at];
     if (isLast)
       return incomplete({
-        key: "unit-missing",
-        words: "Add a unit, such as {example}.",
+        key: "unit-not-typed",
+        advice: "Add a unit, such as {example}.",
         figures: { example },
       });
     if (next?.key === "/" || next?.key === "per")
       return unreadable(text.slice(0, next.start), {
         key: "unit-after-number",
-        words: "Write a unit after the number, such as {example}.",
+        advice: "Write a unit after the number, such as {example}.",
         figures: { example },
       });
     return unreadable(text.slice(next?.start), oneAmount(example));
@@ -382,23 +391,15 @@ function noUnit(reading: QuantityReading, words: readonly Token[]): SprayMathErr
   if (isLast && spellings.some((spelling) => spelling.startsWith(typed)))
     return incomplete({
       key: "unit-unfinished",
-      words: "Finish the unit {given}.",
+      advice: "Finish the unit {given}.",
       figures: { given: shown(written) },
     });
   const guess = nearest(written.slice(0, 40), spellings);
-  return refusal(
-    "unknown-unit",
-    "unit-unknown",
-    "text",
-    guess === undefined
-      ? "The unit {given} isn't known here. Use one such as {example}."
-      : "The unit {given} isn't known here. Did you mean {meant}?",
-    {
-      given: shown(written),
-      example: describeUnit(example.unit).symbol,
-      ...(guess !== undefined && { meant: guess }),
-    },
-  );
+  return unknown(unknownUnitOr(shown(written), guess, describeUnit(example.unit).symbol));
+}
+
+function unknown({ key, template, figures }: Sentence): SprayMathError {
+  return refusal("unknown-unit", key, "text", template, figures);
 }
 
 function readPer(reading: QuantityReading, { value, unit: over }: Quantity<SimpleUnit>): Unit {
@@ -413,13 +414,7 @@ function readPer(reading: QuantityReading, { value, unit: over }: Quantity<Simpl
     return unit;
   }
   const written = reading.text.slice(start, reading.tokens[reading.at - 1]?.end);
-  throw refusal(
-    "unknown-unit",
-    "unit-unknown",
-    "text",
-    "The unit {given} isn't known here. Use one such as {example}.",
-    { given: shown(describeUnit(over).symbol + written), example: "gal/ac" },
-  );
+  throw unknown(unknownUnitOr(shown(describeUnit(over).symbol + written), undefined, "gal/ac"));
 }
 
 // 4 oz per 1,000 ft of row
@@ -452,7 +447,7 @@ function readBasis(reading: Reading, unit: Unit): FractionBasis | undefined {
     if (first.key === "v/w")
       throw unreadable(first.text, {
         key: "no-such-basis",
-        words: "Write v/v (by volume), w/v (weight in volume) or w/w (by weight).",
+        advice: "Write v/v (by volume), w/v (weight in volume) or w/w (by weight).",
       });
     reading.at++;
     return first.key as FractionBasis;

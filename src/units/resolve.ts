@@ -1,4 +1,5 @@
-import { type Issue, SprayMathError, shown } from "../errors.js";
+import { SprayMathError, shown } from "../errors.js";
+import type { Sentence } from "./message.js";
 import { nearest } from "./nearest.js";
 import { COMPOUNDS, type SimpleDimension, TABLE, type UnitEntry } from "./table.js";
 import type { Dimension, SimpleUnit, Unit, UnitSystem } from "./types.js";
@@ -55,20 +56,32 @@ function homeOf({ systems: [home] }: UnitEntry): UnitSystem {
 export function resolveUnit(unit: unknown, path: string): ResolvedUnit {
   const known = resolvedUnit(unit);
   if (known !== undefined) return known;
-  const { message, ...more } = unknownUnit(unit, "gal/ac");
-  throw new SprayMathError("unknown-unit", path, message, more);
+  const { key, template, figures } = unknownUnit(unit, "gal/ac");
+  // Texts alone: what fills templates with units stands on this file.
+  const message = template.replace(/\{(\w+)\}/g, (_, name: string) => String(figures[name]));
+  throw new SprayMathError("unknown-unit", path, message, { key, figures });
 }
 
 /** The fault of what is not a unit, with the one that it was probably meant to be. */
-export function unknownUnit(unit: unknown, example: Unit): Pick<Issue, "key" | "figures" | "message"> {
+export function unknownUnit(unit: unknown, example: string): Sentence {
   const given = shown(unit);
   const meant = typeof unit === "string" ? nearestUnit(unit) : undefined;
-  const hint = meant === undefined ? `Use one such as ${example}.` : `Did you mean ${meant}?`;
-  return {
-    key: "unit-unknown",
-    figures: { given, example, ...(meant !== undefined && { meant }) },
-    message: `The unit ${given} isn't known here. ${hint}`,
-  };
+  return unknownUnitOr(given, meant, example);
+}
+
+/** The same for a unit as it is shown, and the one that it was probably meant to be. */
+export function unknownUnitOr(given: string, meant: string | undefined, example: string): Sentence {
+  return meant === undefined
+    ? {
+        key: "unit-unknown",
+        template: "The unit {given} isn't known here. Use one such as {example}.",
+        figures: { given, example },
+      }
+    : {
+        key: "unit-misspelled",
+        template: "The unit {given} isn't known here. Did you mean {meant}?",
+        figures: { given, example, meant },
+      };
 }
 
 /** A unit taken apart, or nothing where it isn't one. */

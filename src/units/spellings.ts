@@ -7,49 +7,67 @@ export type Meaning = { readonly unit: SimpleUnit } | { readonly bare: BareMeasu
 /** Measures whose name does not say which system they belong to. */
 export type BareMeasure = "tsp" | "tbsp" | "fl_oz" | "cup" | "pt" | "qt" | "gal" | "oz" | "a";
 
+/** What to ask about a spelling that means two things. */
+export interface Question {
+  readonly key: string;
+  readonly template: string;
+}
+
 /** What to ask about a bare `a`. */
-export const ACRE_OR_ARE = 'Is "a" an acre or an are (100 square meters)? Write "ac" or "are".';
+export const ACRE_OR_ARE: Question = {
+  key: "acre-or-are",
+  template: 'Is {given} an acre or an are (100 square meters)? Write "ac" or "are".',
+};
+
+/** What to ask about a bare ounce. */
+export const WHICH_OUNCE: Question = {
+  key: "which-ounce",
+  template: 'Which ounce? Write "fl oz" (liquid) or "oz wt" (weight).',
+};
 
 /** What a bare measure is in each system; a question where that can't be known. */
 export const BARE: Record<
   Exclude<BareMeasure, "oz">,
-  Record<UnitSystem, { readonly unit: SimpleUnit } | string>
+  Record<UnitSystem, { readonly unit: SimpleUnit } | Question>
 > = {
   // No imperial spoon or cup has a legal size.
   tsp: {
     us: { unit: "tsp" },
-    imperial: 'Which teaspoon? Write "US tsp" or "metric tsp".',
+    imperial: { key: "which-teaspoon", template: 'Which teaspoon? Write "US tsp" or "metric tsp".' },
     metric: { unit: "metric_tsp" },
   },
   tbsp: {
     us: { unit: "tbsp" },
-    imperial: 'Which tablespoon? Write "US tbsp", "metric tbsp" or "Australian tbsp".',
+    imperial: {
+      key: "which-tablespoon",
+      template: 'Which tablespoon? Write "US tbsp", "metric tbsp" or "Australian tbsp".',
+    },
     metric: { unit: "metric_tbsp" },
   },
   cup: {
     us: { unit: "cup" },
-    imperial: 'Which cup? Write "US cup" or "metric cup".',
+    imperial: { key: "which-cup", template: 'Which cup? Write "US cup" or "metric cup".' },
     metric: { unit: "metric_cup" },
   },
   fl_oz: {
     us: { unit: "fl_oz" },
     imperial: { unit: "imp_fl_oz" },
-    metric: 'Which fluid ounce? Write "US fl oz" or "imp fl oz".',
+    metric: { key: "which-fluid-ounce", template: 'Which fluid ounce? Write "US fl oz" or "imp fl oz".' },
   },
   pt: {
     us: { unit: "pt" },
     imperial: { unit: "imp_pt" },
-    metric: 'Which pint? Write "US pt" or "imp pt".',
+    metric: { key: "which-pint", template: 'Which pint? Write "US pt" or "imp pt".' },
   },
   qt: {
     us: { unit: "qt" },
     imperial: { unit: "imp_qt" },
-    metric: 'Which quart? Write "US qt" or "imp qt".',
+    metric: { key: "which-quart", template: 'Which quart? Write "US qt" or "imp qt".' },
   },
   gal: {
     us: { unit: "gal" },
     imperial: { unit: "imp_gal" },
-    metric: 'Which gallon? Write "US gal" or "imp gal".',
+    metric: { key: "which-gallon", template: 'Which gallon? Write "US gal" or "imp gal".' },
   },
   a: {
     us: { unit: "ac" },
@@ -58,16 +76,39 @@ export const BARE: Record<
   },
 };
 
+const MILLI_OR_MEGA: Question = {
+  key: "milliliter-or-megaliter",
+  template: 'Is {given} a milliliter or a megaliter? Write "mL" or "L".',
+};
+
 /** Letters that mean different things in capitals and small, or to different people: the question. */
-export const AMBIGUOUS_LETTERS: Readonly<Record<string, string>> = {
-  M: 'Is "M" a meter, a mile or 1,000 square feet? Write "m", "mi" or "1,000 sq ft".',
-  G: 'Is "G" a gram or a gallon? Write "g" or "gal".',
-  T: 'Is "T" a tablespoon or a ton? Write "tbsp", "lb" or "kg".',
-  t: 'Is "t" a teaspoon or a tonne? Write "tsp" or "kg".',
-  ML: 'Is "ML" a milliliter or a megaliter? Write "mL" or "L".',
-  Ml: 'Is "Ml" a milliliter or a megaliter? Write "mL" or "L".',
-  MG: 'Is "MG" a milligram or a million gallons? Write "mg" or "gal".',
-  Mg: 'Is "Mg" a milligram or a megagram? Write "mg" or "kg".',
+export const AMBIGUOUS_LETTERS: Readonly<Record<string, Question>> = {
+  M: {
+    key: "meter-or-mile",
+    template: 'Is {given} a meter, a mile or 1,000 square feet? Write "m", "mi" or "1,000 sq ft".',
+  },
+  G: {
+    key: "gram-or-gallon",
+    template: 'Is {given} a gram or a gallon? Write "g" or "gal".',
+  },
+  T: {
+    key: "tablespoon-or-ton",
+    template: 'Is {given} a tablespoon or a ton? Write "tbsp", "lb" or "kg".',
+  },
+  t: {
+    key: "teaspoon-or-tonne",
+    template: 'Is {given} a teaspoon or a tonne? Write "tsp" or "kg".',
+  },
+  ML: MILLI_OR_MEGA,
+  Ml: MILLI_OR_MEGA,
+  MG: {
+    key: "milligram-or-million-gallons",
+    template: 'Is {given} a milligram or a million gallons? Write "mg" or "gal".',
+  },
+  Mg: {
+    key: "milligram-or-megagram",
+    template: 'Is {given} a milligram or a megagram? Write "mg" or "kg".',
+  },
 };
 
 /** Trade terms that stand for two units and a stroke. */
@@ -145,7 +186,7 @@ function gather(): Map<string, Meaning> {
 function addWithSystem(all: Map<string, Meaning>, meanings: (typeof BARE)["gal"], name: string): void {
   for (const [system, words] of SYSTEM_WORDS) {
     const meaning = meanings[system];
-    if (typeof meaning === "string") continue;
+    if ("template" in meaning) continue;
     for (const word of words.split(",")) all.set(`${word} ${name}`, meaning);
   }
 }

@@ -18,22 +18,22 @@ export interface Token {
   readonly numeral?: Numeral | undefined;
 }
 
-/** What to do about text that can't be read: a key, a sentence and its figures. */
+/** What to do about text that can't be read: a key, a sentence and its figures. Said alone of text that could still become right. */
 export interface Advice {
   readonly key: string;
-  readonly words: string;
+  readonly advice: string;
   readonly figures?: Figures | undefined;
 }
 
 /** The error for text that can't be read, naming the part that was stumbled on. */
-export function unreadable(part: string, { key, words, figures }: Advice): SprayMathError {
+export function unreadable(part: string, { key, advice, figures }: Advice): SprayMathError {
   const all = { given: shown(part.trim()), ...figures };
-  return refusal("unreadable", key, "text", `Couldn't read {given}. ${words}`, all);
+  return refusal("unreadable", `unread-${key}`, "text", `Couldn't read {given}. ${advice}`, all);
 }
 
 /** The error for text that could still become right. */
-export function incomplete({ key, words, figures }: Advice): SprayMathError {
-  return refusal("incomplete", key, "text", words, figures);
+export function incomplete({ key, advice, figures }: Advice): SprayMathError {
+  return refusal("incomplete", key, "text", advice, figures);
 }
 
 const VULGAR: Readonly<Record<string, string>> = {
@@ -112,7 +112,7 @@ function numberAt(text: string, start: number, signs: NumeralSigns): Token | und
   if (numeral.text.startsWith(".") && LETTER.test(text[start - 1] ?? "")) {
     throw unreadable(numeral.text, {
       key: "space-missing",
-      words: "Put a space between the unit and the next number.",
+      advice: "Put a space between the unit and the next number.",
     });
   }
   const end = start + numeral.text.length;
@@ -141,7 +141,7 @@ function signAt(text: string, start: number, advice: Advice): Token {
   const space = text.indexOf(" ", start);
   const rest = text.slice(start, space < 0 ? undefined : space);
   if (/^[.,٫]$/.test(rest) && space < 0 && /^(|.*\d)$/.test(text.slice(0, start)))
-    throw incomplete({ key: "number-unfinished", words: "Finish the number." });
+    throw incomplete({ key: "number-unfinished", advice: "Finish the number." });
   throw unreadable(rest, advice);
 }
 

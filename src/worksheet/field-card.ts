@@ -7,7 +7,7 @@ import { type WrittenDose, writtenDoses } from "./job/amounts.js";
 import { cautionTexts, loadAreaText, loadTitle, mixingText, rateFacts, type SheetFact } from "./job/facts.js";
 import { planInUnits } from "./job/plan-in-units.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
-import { filled, type Writer, writerFor } from "./words/writer.js";
+import { type Writer, writerFor } from "./words/writer.js";
 
 /** A load on the card. */
 export interface CardLoad {
@@ -115,19 +115,21 @@ function inOrder(doses: readonly WrittenDose[], { mixingOrder }: Plan): readonly
 }
 
 function steps(load: PlannedLoad, doses: readonly WrittenDose[], plan: Plan, writer: Writer): string[] {
-  const { text } = writer.messages;
+  const { messages, fill } = writer;
+  const { text } = messages;
   const { carrier, water } = load;
+  const { value, unit } = scale(water, 0.5);
   return [
-    filled(text.halfFill, { half: writer.rough(scale(water, 0.5), 2) }),
+    fill(text.halfFill, { half: { value: Number(value.toPrecision(2)), unit } }),
     ...doses.map(({ product, amount, measures, remark }) =>
-      filled(measures.length === 0 ? text.pourOtherwise : text.pour, {
+      fill(measures.length === 0 ? text.pourOtherwise : text.pour, {
         product,
         amount,
         measures: measures.join(" + "),
         remark,
       }),
     ),
-    filled(text.topUp, { carrier: writer.short(carrier), water: writer.short(water) }),
-    filled(text.spray, { area: loadAreaText(load, plan, writer) }),
+    fill(text.topUp, { carrier, water }),
+    fill(text.spray, { area: loadAreaText(load, plan, writer) }),
   ];
 }

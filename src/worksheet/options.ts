@@ -8,7 +8,7 @@ export interface WritingOptions {
   /** Whose numbers are printed, as a language tag; `en-US` unless given. */
   readonly locale?: string | undefined;
   /** Every word of the sheet; English unless given. */
-  readonly messages?: Messages | undefined;
+  readonly words?: Messages | undefined;
   /** The significant digits of the working, 3 to 12; 6 unless given. */
   readonly digits?: number | undefined;
 }
@@ -22,7 +22,7 @@ export interface WorksheetOptions extends WritingOptions {
 /** The fields of {@link WritingOptions}. */
 export const WRITING_OPTIONS: ObjectField<WritingOptions> = object({
   locale: optional(locale("Whose numbers are printed, as a language tag; `en-US` unless given.")),
-  messages: optional(MESSAGES),
+  words: optional(MESSAGES),
   digits: optional(count("The significant digits of the working, 3 to 12; 6 unless given.", 3, 12)),
 });
 

@@ -18,7 +18,7 @@ import {
 import { planInUnits, workingInUnits } from "./job/plan-in-units.js";
 import { type WrittenLine, writtenLines } from "./lines/written-line.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
-import { filled, type Writer, writerFor } from "./words/writer.js";
+import { type Writer, writerFor } from "./words/writer.js";
 
 /** A load as it is mixed. */
 export interface WrittenLoad {
@@ -136,9 +136,9 @@ export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet
     ...(shown.mixingOrder && { mixing: mixingText(shown.mixingOrder, writer) }),
     loads: shown.loads.map((load, at) => ({
       title: loadTitle(load.number, shown, writer),
-      fill: filled(text.fillTo, { carrier: writer.short(load.carrier) }),
-      water: filled(text.waterFor, {
-        water: writer.short(load.water),
+      fill: writer.fill(text.fillTo, { carrier: load.carrier }),
+      water: writer.fill(text.waterFor, {
+        water: load.water,
         area: loadAreaText(load, shown, writer),
       }),
       doses: doses.loads[at] as readonly WrittenDose[],
@@ -149,7 +149,7 @@ export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet
       .filter(({ lines }) => lines.length > 0)
       .map(({ step, product = "", load = 0, lines }, at) => ({
         number: writer.count(at + 1),
-        title: filled(messages.steps[step], { product, load: writer.count(load) }),
+        title: writer.fill(messages.steps[step], { product, load }),
         lines: writtenLines(lines, writer),
       })),
     cautions: cautionTexts(shown, writer),
@@ -173,7 +173,7 @@ export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet
 
 function summary(plan: Plan, writer: Writer): SheetFact[] {
   const { area, rate, leftover } = plan;
-  const { messages, short } = writer;
+  const { messages, fill, short } = writer;
   const { text } = messages;
   const { landArea } = unitsLike(rate.unit);
   const both = (quantity: Quantity, unit: Unit): string =>
@@ -189,8 +189,8 @@ function summary(plan: Plan, writer: Writer): SheetFact[] {
     {
       name: text.leftover,
       value: leftover.area
-        ? filled(text.leftoverWithArea, {
-            leftover: short(leftover.carrier),
+        ? fill(text.leftoverWithArea, {
+            leftover: leftover.carrier,
             area: both(leftover.area, landArea),
           })
         : short(leftover.carrier),

@@ -1,8 +1,8 @@
 import type { Figures } from "../../errors.js";
 import type { Plan } from "../../plan/result.js";
-import type { Severity, Warning } from "../../plan/warnings.js";
-import type { Quantity } from "../../units/types.js";
-import { filled, ownText, type Writer } from "../words/writer.js";
+import type { Severity } from "../../plan/warnings.js";
+import type { PhraseWords } from "../words/messages.js";
+import { ownText, type Writer } from "../words/writer.js";
 
 /** A warning as it is written. */
 export interface WrittenAlert {
@@ -25,20 +25,32 @@ export function writtenAlerts(plan: Plan, writer: Writer, severities: readonly S
   return severities.flatMap((severity) =>
     plan.warnings
       .filter((warning) => warning.severity === severity)
-      .map((warning) => ({ severity, name: names[severity], message: message(warning, writer) })),
+      .map((warning) => ({ severity, name: names[severity], message: sentenceOf(warning, writer) })),
   );
 }
 
-function message(warning: Warning, { messages, short }: Writer): string {
-  const text = ownText(messages.warnings, warning.code);
-  if (text === undefined) return warning.message;
-  const figures = Object.entries(warning.figures).map(([name, figure]): [string, string] => {
-    if (typeof figure === "string") return [name, figure];
-    return [name, isList(figure) ? figure.join(", ") : short(figure as Quantity | number)];
-  });
-  return filled(text, Object.fromEntries(figures));
+/** What an error and a warning have in common: a sentence by its key. */
+export interface Sayable {
+  /** Which sentence. */
+  readonly key: string;
+  /** Its figures. */
+  readonly figures: Figures;
+  /** The same in English. */
+  readonly message: string;
+  /** How much a warning matters. */
+  readonly severity?: Severity | undefined;
 }
 
-function isList(figure: Figures[string]): figure is readonly string[] {
-  return Array.isArray(figure);
+/** An error or a warning in the table's words; in English where its key has none. */
+export function sentenceOf(
+  { key, figures, message, severity }: Sayable,
+  { messages, fill }: Pick<Writer<PhraseWords>, "messages" | "fill">,
+): string {
+  const { issues, text } = messages;
+  const template = ownText(issues, key);
+  if (template === undefined) return message;
+  // A grower compares a warning with a tape or a jug; what was typed is repeated as it was.
+  const issue = fill(template, figures, severity === undefined ? 6 : 4);
+  if (figures.product === undefined || /\{product[.}]/.test(template)) return issue;
+  return fill(figures.plot === undefined ? text.ofProduct : text.ofProductOnPlot, { ...figures, issue });
 }

@@ -3,7 +3,8 @@ import { isWeight } from "../../household/measuring-tool.js";
 import type { DoseMeasure, Plan } from "../../plan/result.js";
 import { decided } from "../../units/decide.js";
 import type { Quantity } from "../../units/types.js";
-import { filled, type Writer } from "../words/writer.js";
+import type { PhraseWords } from "../words/messages.js";
+import type { Writer } from "../words/writer.js";
 import type { SheetFact } from "./facts.js";
 
 /** A product's line in a load. */
@@ -80,26 +81,26 @@ function writtenMeasure(measured: DoseMeasure, writer: Writer): Pick<WrittenDose
   const { text } = writer.messages;
   if (!measured.ok) return { measures: [], remark: text.doNotMeasure };
   const { parts, errorPercent } = measured;
-  const percent = writer.rough({ value: Math.abs(errorPercent), unit: "%" }, 2);
+  const percent = { value: Number(Math.abs(errorPercent).toPrecision(2)), unit: "%" };
   return {
     measures: parts.map((part) => measureText(part, writer)),
     remark:
-      errorPercent === 0 ? text.exactly : filled(errorPercent < 0 ? text.under : text.over, { percent }),
+      errorPercent === 0 ? text.exactly : writer.fill(errorPercent < 0 ? text.under : text.over, { percent }),
   };
 }
 
-function measureText({ tool, count, each }: MeasuredPart, writer: Writer): string {
+/** A part of a dose as people say it: `2 tablespoons`. */
+export function measureText({ tool, count, each }: MeasuredPart, writer: Writer<PhraseWords>): string {
   const { text } = writer.messages;
   const name = writer.tool(tool.name);
   // "1 1/2 teaspoon" would read as one and a half, and "3 1/2 teaspoons" as seven halves.
   const hasNumber = /^\p{N}/u.test(name);
   if (each === undefined) {
     if (count === 1 && hasNumber) return name;
-    const several = hasNumber ? filled(text.fillsOf, { tool: name }) : writer.tools(tool.name, count);
-    return filled(text.fills, { count: writer.count(count), tools: count === 1 ? name : several });
+    const several = hasNumber ? writer.fill(text.fillsOf, { tool: name }) : writer.tools(tool.name, count);
+    return writer.fill(text.fills, { count, tools: count === 1 ? name : several });
   }
   const isScale = isWeight(tool.capacity);
   const [once, times] = isScale ? [text.weigh, text.weighTimes] : [text.toMark, text.toMarkTimes];
-  const places = { count: writer.count(count), tool: name, mark: writer.short(each) };
-  return filled(count === 1 ? once : times, places);
+  return writer.fill(count === 1 ? once : times, { count, tool: name, mark: each });
 }

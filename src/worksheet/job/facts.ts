@@ -2,7 +2,7 @@ import { equalRows, plotsOf } from "../../plan/plot.js";
 import type { Plan, PlannedLoad } from "../../plan/result.js";
 import { isRange, type SingleRate } from "../../tank-mix/label-rate.js";
 import { floorDecided } from "../../units/decide.js";
-import { filled, type Writer } from "../words/writer.js";
+import type { Writer } from "../words/writer.js";
 
 /** A fact of a summary. */
 export interface SheetFact {
@@ -15,52 +15,51 @@ export interface SheetFact {
 /** Each product's rate as the label gives it: what a person checks the sheet against. Of a range the chosen rate. */
 export function rateFacts({ input }: Plan, writer: Writer): SheetFact[] {
   return input.products.map(({ name, rate }) => ({
-    name: filled(writer.messages.text.rateOf, { product: name }),
+    name: writer.fill(writer.messages.text.rateOf, { product: name }),
     value: rateText(isRange(rate) ? rate.chosen : rate, writer),
   }));
 }
 
 function rateText(rate: SingleRate, writer: Writer): string {
-  const { messages, short } = writer;
+  const { messages, fill, short } = writer;
   const { text } = messages;
   if ("activeIngredient" in rate)
-    return filled(text.rateOfActive, { rate: rateText(rate.activeIngredient, writer) });
+    return fill(text.rateOfActive, { rate: rateText(rate.activeIngredient, writer) });
   if ("parts" in rate) {
     const words = rate.of === "mix" ? text.rateOfMix : text.rateOfWater;
-    return filled(words, { parts: short(rate.parts), to: short(rate.to) });
+    return fill(words, { parts: rate.parts, to: rate.to });
   }
   if ("per" in rate) {
-    const amount = short(rate.rate);
-    return rate.per === "ground" ? filled(text.rateOnGround, { rate: amount }) : amount;
+    return rate.per === "ground" ? fill(text.rateOnGround, { rate: rate.rate }) : short(rate.rate);
   }
   return short(rate);
 }
 
 /** The mix of the whole job and what it is made of; parts of nothing are left out. */
-export function totalMixText({ carrier }: Plan, { messages: { text }, short }: Writer): string {
+export function totalMixText({ carrier }: Plan, { messages: { text }, fill, short }: Writer): string {
   const { total, sprayed, reserve, lines } = carrier;
   const extra = [
-    ...(reserve.value > 0 ? [filled(text.mixExtra, { volume: short(reserve) })] : []),
-    ...(lines.value > 0 ? [filled(text.mixInHose, { volume: short(lines) })] : []),
+    ...(reserve.value > 0 ? [fill(text.mixExtra, { volume: reserve })] : []),
+    ...(lines.value > 0 ? [fill(text.mixInHose, { volume: lines })] : []),
   ];
   if (extra.length === 0) return short(total);
-  const parts = [filled(text.mixForPlot, { volume: short(sprayed) }), ...extra].join(" + ");
-  return filled(text.totalOf, { total: short(total), parts });
+  const parts = [fill(text.mixForPlot, { volume: sprayed }), ...extra].join(" + ");
+  return fill(text.totalOf, { total, parts });
 }
 
 /** A load's heading. */
-export function loadTitle(number: number, { loads }: Plan, { messages, count }: Writer): string {
-  return filled(messages.text.load, { number: count(number), count: count(loads.length) });
+export function loadTitle(number: number, { loads }: Plan, { messages, fill }: Writer): string {
+  return fill(messages.text.load, { number, count: loads.length });
 }
 
 /** The area that a load covers; of one plot with rows of one length, how many rows that is as well. */
 export function loadAreaText({ area }: PlannedLoad, { input, area: whole }: Plan, writer: Writer): string {
-  const { messages, short } = writer;
+  const { messages, fill, short } = writer;
   const [plot, other] = plotsOf(input.plot);
   const rows = plot && !other && plot.kind !== "beds" ? (equalRows(plot) ?? 0) : 0;
   const covered = (rows * area.value) / whole.treated.value;
   if (covered < 1 || area.unit !== whole.treated.unit) return short(area);
-  return filled(messages.text.areaWithRows, { area: short(area), rows: rowsText(covered, writer) });
+  return fill(messages.text.areaWithRows, { area, rows: rowsText(covered, writer) });
 }
 
 // What a person can see in a row that is sprayed in part, as spoken.
@@ -82,8 +81,8 @@ function rowsText(rows: number, { count }: Writer): string {
 }
 
 /** The order of mixing in words. */
-export function mixingText(order: readonly string[], { messages }: Writer): string {
-  return filled(messages.text.mixingOrder, { order: order.join(", ") });
+export function mixingText(order: readonly string[], { messages, fill }: Writer): string {
+  return fill(messages.text.mixingOrder, { order });
 }
 
 /** The plan's cautions in the table's words. */

@@ -1,15 +1,17 @@
 import { shown } from "../../errors.js";
 import type { Caution } from "../../plan/cautions.js";
-import type { WarningCode } from "../../plan/warnings.js";
 import type { Check } from "../../units/check.js";
 import { AsGivenField } from "../../units/fields.js";
+import type { Names } from "../../units/names.js";
 import { isLocale } from "../../units/numerals.js";
 import type { KnownLines } from "./known-lines.js";
 import type { LineTable } from "./line-table.js";
 
 /**
- * Every word of a worksheet and a field card. An app passes its own table for another language; a key that is missing there
- * does not compile. Texts hold places such as `{number}` that are filled in.
+ * Every word of a worksheet and a field card, of errors and warnings. An app passes its own table for another language; a key
+ * that is missing there does not compile. Texts hold places such as `{area}` that are filled in: `{area.value}` is the number
+ * alone, `{area.unit}` the unit alone, and `{loads:one=load;other=loads}` the word for so many, by the plural forms of the
+ * language.
  */
 export interface Messages {
   /** The language that the table is written in, as a language tag such as `en`; an HTML page is marked with it. */
@@ -25,19 +27,27 @@ export interface Messages {
   /** The cautions, by code. */
   readonly cautions: Readonly<Record<Caution["code"], string>>;
   /**
-   * The warnings, by code. Each figure of the warning has a place by its name, such as `{rate}`, and `{product}` is the
-   * product that it is about. Where a code is missing, the plan's own English sentence stands.
+   * The sentences of errors and warnings, by key. Each figure has a place by its name, such as `{rate}`. Where a key is missing,
+   * the English sentence stands.
    */
-  readonly warnings: Readonly<Partial<Record<WarningCode, string>>>;
+  readonly issues: Readonly<Record<string, string>>;
+  /** The names in such sentences: `{given.dimension}` is looked up in the list `dimension`. */
+  readonly names: Names;
   /** What measuring tools are called, by the name that the tool has. That name where it is missing. */
   readonly tools: Readonly<Record<string, ToolNames>>;
-  /** How units are written, by the library's own name such as `gal/ac`. The usual sign where it is missing. */
-  readonly units: Readonly<Record<string, string>>;
+  /**
+   * How units are written, by the library's own name such as `gal`: one text, or one for each plural form. A compound that is
+   * missing is put together from its parts, and a unit that is missing has its usual sign.
+   */
+  readonly units: Readonly<Record<string, string | ToolNames>>;
   /** Where formulas come from, by the line's own text. As it is where it is missing. */
   readonly sources: Readonly<Record<string, string>>;
   /** Everything else. */
   readonly text: Readonly<Record<TextKey, string>>;
 }
+
+/** The part of a table of words that single phrases are written with. */
+export type PhraseWords = Pick<Messages, "language" | "issues" | "names" | "tools" | "units" | "text">;
 
 /**
  * What one tool and several of it are called, by the plural forms of the language: `{ one: "cup", other: "cups" }`. English has
@@ -103,12 +113,25 @@ export type TextKey =
   | "warnings"
   | "severityNote"
   | "severityWarning"
-  | "severityRefusal";
+  | "severityRefusal"
+  | "ofProduct"
+  | "ofProductOnPlot";
 
-const PARTS = ["lines", "functions", "steps", "cautions", "warnings", "tools", "units", "sources", "text"];
+const PARTS = [
+  "lines",
+  "functions",
+  "steps",
+  "cautions",
+  "issues",
+  "names",
+  "tools",
+  "units",
+  "sources",
+  "text",
+];
 
 /** A table of words. It is taken as it is, not copied: a table has hundreds of texts, and each is looked up where it is used. */
-export class MessagesField<T extends Messages = Messages> extends AsGivenField<T> {
+export class MessagesField<T extends PhraseWords = Messages> extends AsGivenField<T> {
   /** @param parts - the parts that it must have */
   constructor(
     about: string,

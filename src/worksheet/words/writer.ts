@@ -1,27 +1,29 @@
+import type { Figures } from "../../errors.js";
 import { describeUnit } from "../../units/describe.js";
 import { formatQuantity } from "../../units/format.js";
-import { messageOf } from "../../units/message.js";
+import { messageOf, nameIn, type Phrasing, phrased } from "../../units/message.js";
+import { multipleOf } from "../../units/multiples.js";
 import { numberFormat } from "../../units/numerals.js";
-import type { Quantity, Unit } from "../../units/types.js";
-import type { WritingOptions } from "../options.js";
+import { isUnit, resolveUnit } from "../../units/resolve.js";
+import type { BasedFraction, Quantity, Unit } from "../../units/types.js";
 import { ENGLISH_WORDS } from "./english.js";
-import type { Messages, ToolNames } from "./messages.js";
+import type { Messages, PhraseWords, ToolNames } from "./messages.js";
 
 /** Writes numbers and names for one locale, with one table of words. */
-export interface Writer<M extends Messages = Messages> {
+export interface Writer<M extends PhraseWords = Messages> {
   /** The table of words. */
   readonly messages: M;
+  /** Fills the places of a text, amounts as for a summary unless given the digits. */
+  readonly fill: (text: string, figures: Figures, digits?: number) => string;
   /** An amount for a summary. */
   readonly short: (value: Quantity | number) => string;
   /** An amount for the working, with or without a unit. */
   readonly long: (value: Quantity | number) => string;
-  /** An amount to a number of significant digits. */
-  readonly rough: (quantity: Quantity | number, digits: number) => string;
   /** An amount with no more than so many decimals. */
   readonly decimals: (quantity: Quantity, decimals: number) => string;
   /** A whole number. */
   readonly count: (count: number) => string;
-  /** A unit's sign. */
+  /** A unit's sign, as for several. */
   readonly unit: (unit: Unit) => string;
   /** One tool, by the name that it has: `tablespoon`. */
   readonly tool: (name: string) => string;
@@ -29,43 +31,103 @@ export interface Writer<M extends Messages = Messages> {
   readonly tools: (name: string, count?: number) => string;
 }
 
+/** What a writer is made with. */
+interface Writing<M> {
+  readonly locale?: string | undefined;
+  readonly words?: M | undefined;
+  readonly digits?: number | undefined;
+}
+
 const SUMMARY_DIGITS = 4;
 
 /** The writer for these options. Trusts its input. */
-export function writerFor<M extends Messages = Messages>(
-  { locale = "en-US", messages, digits = 6 }: WritingOptions & { readonly messages?: M | undefined },
-  english: M = ENGLISH_WORDS as M,
+export function writerFor<M extends PhraseWords = Messages>(
+  { locale = "en-US", words, digits = 6 }: Writing<M>,
+  english: M = ENGLISH_WORDS as PhraseWords as M,
 ): Writer<M> {
-  const table = messages ?? english;
+  const table = words ?? english;
+  const plural = pluralsOf(table.language);
+  const number = (value: number, significant: number): string =>
+    numberFormat(locale, significant).format(value);
   const written = (value: Quantity | number, significant: number): string => {
-    if (typeof value === "number") return numberFormat(locale, significant).format(value);
-    const unit = ownText(table.units, value.unit);
+    if (typeof value === "number") return number(value, significant);
     // A part of one is a bare number.
-    if (unit === undefined && value.unit === "1") return written(value.value, significant);
-    if (unit === undefined) return formatQuantity(value, { locale, digits: significant });
-    return `${numberFormat(locale, significant).format(value.value)} ${unit}`;
+    if (value.unit === "1" && !Object.hasOwn(table.units, "1")) return number(value.value, significant);
+    const name = unitName(value.unit, Number(value.value.toPrecision(significant)), table, plural, locale);
+    if (name === undefined) return formatQuantity(value, { locale, digits: significant });
+    const { basis } = value as BasedFraction;
+    return `${number(value.value, significant)} ${name}${basis === undefined ? "" : ` ${basis}`}`;
   };
+  const unit = (name: Unit, count: number): string =>
+    unitName(name, count, table, plural, locale) ?? describeUnit(name).symbol;
+  const phrasing = (significant: number): Phrasing => ({
+    number: (value) => number(value, significant),
+    quantity: ({ value, unit: name }) =>
+      isUnit(name) ? written({ value, unit: name }, significant) : `${number(value, significant)} ${name}`,
+    unit: ({ value, unit: name }) => (isUnit(name) ? unit(name, value) : name),
+    plural,
+    name: nameIn(table.names),
+    oneOf: (names) => new Intl.ListFormat(table.language, { type: "disjunction" }).format(names),
+  });
   const names = (tool: string): ToolNames | undefined => ownText(table.tools, tool);
   return {
     messages: table,
+    fill: (text, figures, significant = SUMMARY_DIGITS) => phrased(text, figures, phrasing(significant)),
     short: (value) => written(value, SUMMARY_DIGITS),
     long: (value) => written(value, digits),
-    rough: written,
-    decimals: ({ value, unit }, decimals) => {
+    decimals: ({ value, unit: name }, decimals) => {
       // As many significant digits as the fixed decimals come to.
       const whole = Math.max(1, Math.floor(Math.log10(Math.abs(value) || 1)) + 1);
-      return written({ value, unit }, Math.min(17, whole + decimals));
+      return written({ value, unit: name }, Math.min(17, whole + decimals));
     },
     count: (count) => numberFormat(locale, "whole").format(count),
-    unit: (unit) => ownText(table.units, unit) ?? describeUnit(unit).symbol,
+    unit: (name) => unit(name, MANY),
     tool: (tool) => names(tool)?.one ?? tool,
-    tools: (tool, count) => {
+    tools: (tool, count = MANY) => {
       const known = names(tool);
-      if (known === undefined) return filled(table.text.fillsOf, { tool });
-      const form = count === undefined ? "other" : new Intl.PluralRules(table.language).select(count);
-      return known[form] ?? known.other;
+      return known === undefined ? filled(table.text.fillsOf, { tool }) : formOf(known, plural(count));
     },
   };
+}
+
+// A count that every language has its plural for.
+const MANY = 100;
+
+/** The plural forms of a language; its rules are looked up where there is a count. */
+function pluralsOf(language: string): (count: number) => Intl.LDMLPluralRule {
+  let rules: Intl.PluralRules | undefined;
+  return (count) => {
+    rules ??= new Intl.PluralRules(language);
+    return rules.select(count);
+  };
+}
+
+function formOf(names: string | ToolNames, form: Intl.LDMLPluralRule): string {
+  return typeof names === "string" ? names : (names[form] ?? names.other);
+}
+
+/** What the table calls so many of a unit, a compound by its parts; nothing where it has no words for it. */
+function unitName(
+  unit: Unit,
+  count: number,
+  table: PhraseWords,
+  plural: (count: number) => Intl.LDMLPluralRule,
+  locale: string,
+): string | undefined {
+  const own = ownText(table.units, unit);
+  if (own !== undefined) return formOf(own, plural(count));
+  const named = (part: Unit, times: number): string | undefined =>
+    unitName(part, times, table, plural, locale);
+  const multiple = multipleOf(unit);
+  if (multiple !== undefined && !unit.includes("/")) {
+    const of = named(multiple.of, multiple.count);
+    return of && `${numberFormat(locale, "whole").format(multiple.count)} ${of}`;
+  }
+  const { over, per } = resolveUnit(unit, "unit");
+  if (per === undefined || unit === "mph") return undefined;
+  const [top, bottom] = [named(over, count), named(per, 1)];
+  if (top === undefined && bottom === undefined) return undefined;
+  return `${top ?? describeUnit(over).symbol}/${bottom ?? describeUnit(per).symbol}`;
 }
 
 /** The table's own entry for a name; none for what only `Object` has, such as `constructor`. */
@@ -73,7 +135,7 @@ export function ownText<T>(table: Readonly<Partial<Record<string, T>>>, name: st
   return Object.hasOwn(table, name) ? table[name] : undefined;
 }
 
-/** Fills the places of a text: `{count}` with `count`. */
+/** Fills the places of a text with texts: `{count}` with `count`. */
 export function filled(text: string, values: Readonly<Record<string, string>>): string {
   return messageOf(text, values);
 }

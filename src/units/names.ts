@@ -1,0 +1,137 @@
+import type { Dimension } from "./types.js";
+
+/** What a field expects: a kind of quantity, or what its own name says better. */
+export type ExpectedName =
+  | Dimension
+  | "amount"
+  | "ratePerArea"
+  | "labelRate"
+  | "productRate"
+  | "activeRate"
+  | "strength"
+  | "content"
+  | "caught"
+  | "pair"
+  | "place";
+
+/**
+ * The names that figures of messages have in a language. Figures hold keys of these lists, and a sentence says them in words:
+ * `{given.dimension}` is looked up in the list `dimension`.
+ */
+export interface Names {
+  /** Kinds of quantities, as in "5 gal is a volume". */
+  readonly dimension: Readonly<Record<Dimension, string>>;
+  /** What a field expects, as in "Enter a length". */
+  readonly expected: Readonly<Record<ExpectedName, string>>;
+  /** What an area is an area of. */
+  readonly area: Readonly<Record<"treated" | "ground" | "plain", string>>;
+  /** The conditions of a calibration, as in "Changed since calibration: the nozzle". */
+  readonly condition: Readonly<
+    Record<
+      | "operator"
+      | "nozzle"
+      | "nozzleCount"
+      | "nozzleSpacing"
+      | "pressure"
+      | "speed"
+      | "gear"
+      | "ground"
+      | "liquid"
+      | "density",
+      string
+    >
+  >;
+  /** What is read or measured for a calibration. */
+  readonly reading: Readonly<
+    Record<
+      | "used"
+      | "swath"
+      | "distance"
+      | "caught"
+      | "catches"
+      | "time"
+      | "speed"
+      | "width"
+      | "area"
+      | "rowLength"
+      | "rowSpacing"
+      | "plantSpacing"
+      | "flow"
+      | "rate",
+      string
+    >
+  >;
+  /** Signs before decimals. */
+  readonly sign: Readonly<Record<"." | ",", string>>;
+  /** What a value is that can't be shown. */
+  readonly kind: Readonly<Record<"a list" | "an object" | "a function", string>>;
+}
+
+const DIMENSION: Names["dimension"] = {
+  length: "a length",
+  area: "an area",
+  volume: "a volume",
+  mass: "a weight",
+  time: "a time",
+  pressure: "a pressure",
+  fraction: "a fraction",
+  speed: "a speed",
+  flow: "a volume over a time",
+  massFlow: "a weight over a time",
+  volumeRate: "a volume per area",
+  massRate: "a weight per area",
+  density: "a weight per volume",
+  volumeConcentration: "a volume in a volume",
+  massFraction: "a weight in a weight",
+  volumePerLength: "a volume per length",
+  massPerLength: "a weight per length",
+};
+
+/** The English names. */
+export const NAMES: Names = {
+  dimension: DIMENSION,
+  expected: {
+    ...DIMENSION,
+    amount: "an amount",
+    ratePerArea: "a rate per area",
+    labelRate: "the label's rate",
+    productRate: "the product's rate",
+    activeRate: "the rate of active ingredient",
+    strength: "a strength",
+    content: "what the product contains",
+    caught: "what was caught",
+    pair: "two numbers, such as [0, 120]",
+    place: "a place as [longitude, latitude]",
+  },
+  area: { treated: "treated area", ground: "ground area", plain: "plain area" },
+  condition: {
+    operator: "the operator",
+    nozzle: "the nozzle",
+    nozzleCount: "the number of nozzles",
+    nozzleSpacing: "the nozzle spacing",
+    pressure: "the pressure",
+    speed: "the speed",
+    gear: "the gear",
+    ground: "the ground",
+    liquid: "the liquid",
+    density: "the density",
+  },
+  reading: {
+    used: "amount used",
+    swath: "spray width",
+    distance: "distance",
+    caught: "amount caught",
+    catches: "catches",
+    time: "time",
+    speed: "speed",
+    width: "width",
+    area: "area",
+    rowLength: "row length",
+    rowSpacing: "row spacing",
+    plantSpacing: "plant spacing",
+    flow: "flow",
+    rate: "rate",
+  },
+  sign: { ".": "a point", ",": "a comma" },
+  kind: { "a list": "a list", "an object": "an object", "a function": "a function" },
+};

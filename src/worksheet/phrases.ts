@@ -1,0 +1,125 @@
+import type { Figures, Issue } from "../errors.js";
+import type { MeasuredPart } from "../household/measure.js";
+import type { MeasuredDose, NotMeasurable } from "../household/measure-out.js";
+import { MEASURING_TOOL } from "../household/measuring-tool.js";
+import type { Warning } from "../plan/warnings.js";
+import type { LabelFinding } from "../tank-mix/findings.js";
+import { checked } from "../units/check.js";
+import {
+  type AsGivenField,
+  asGiven,
+  count,
+  list,
+  type ObjectField,
+  object,
+  optional,
+  text,
+} from "../units/fields.js";
+import { locale } from "../units/locale-field.js";
+import { quantity } from "../units/quantity-field.js";
+import { type Sayable, sentenceOf } from "./job/alerts.js";
+import { measureText } from "./job/amounts.js";
+import { ENGLISH_PHRASES } from "./words/english.js";
+import { MessagesField, type PhraseWords } from "./words/messages.js";
+import { type Writer, writerFor } from "./words/writer.js";
+
+/** Whose numbers and whose words a phrase is written in. */
+export interface PhraseOptions {
+  /** Whose numbers are printed, as a language tag; `en-US` unless given. */
+  readonly locale?: string | undefined;
+  /** The words, such as `SPANISH_WORDS`; English unless given. */
+  readonly words?: PhraseWords | undefined;
+}
+
+const PHRASE_OPTIONS: ObjectField<PhraseOptions> = object<PhraseOptions>({
+  locale: optional(locale("Whose numbers are printed, as a language tag; `en-US` unless given.")),
+  words: optional(
+    /* @__PURE__ */ new MessagesField<PhraseWords>(
+      "The words, such as `SPANISH_WORDS`; English unless given.",
+      ["issues", "names", "tools", "units", "text"],
+    ),
+  ),
+});
+
+function phraseWriter(options: PhraseOptions): Writer<PhraseWords> {
+  return writerFor<PhraseWords>(checked(options, PHRASE_OPTIONS, "options"), ENGLISH_PHRASES);
+}
+
+const ISSUE: AsGivenField<Sayable> = asGiven<Sayable>("An error, one of its issues, or a warning.");
+
+const SENTENCE: ObjectField<Pick<Sayable, "key" | "figures" | "message">> = object({
+  key: text("Which sentence."),
+  figures: asGiven<Figures>("Its figures."),
+  message: text("The same in English."),
+});
+
+/**
+ * The sentence of an error or a warning in another language, with numbers and units as its readers write them. Where the
+ * table of words has no sentence for the key, the English message stands.
+ *
+ * @param issue - an error, one of its `issues`, a warning of a plan, or what `checkLabel` found
+ * @param options - see {@link PhraseOptions}
+ * @returns the sentence
+ * @throws SprayMathError `missing` or `not-a-quantity` for what is no issue, `unknown-choice` or `unknown-field` for an option
+ *
+ * @example
+ * ```ts
+ * import { isSprayMathError, rectangleArea } from "swath-to-spoon";
+ * import { SPANISH_WORDS } from "swath-to-spoon/words/es";
+ * import { issueText } from "swath-to-spoon/worksheet";
+ *
+ * try {
+ *   rectangleArea({ length: { value: 0, unit: "ft" }, width: { value: 30, unit: "ft" } });
+ * } catch (error) {
+ *   if (isSprayMathError(error)) console.log(issueText(error, { words: SPANISH_WORDS })); // Debe ser más de 0.
+ * }
+ * ```
+ */
+export function issueText(issue: Issue | Warning | LabelFinding, options: PhraseOptions = {}): string {
+  const writer = phraseWriter(options);
+  const { key, figures, message, severity } = checked<Sayable>(issue, ISSUE, "issue");
+  return sentenceOf({ ...checked({ key, figures, message }, SENTENCE, "issue"), severity }, writer);
+}
+
+const DOSE: AsGivenField<MeasuredDose | NotMeasurable> = asGiven<MeasuredDose | NotMeasurable>(
+  "A dose as `measureOut` and a plan give it.",
+);
+
+const PARTS = /* @__PURE__ */ list(
+  "What to take with which tool.",
+  /* @__PURE__ */ object<MeasuredPart>({
+    tool: MEASURING_TOOL,
+    count: count("How many times it is filled."),
+    each: optional(quantity("The mark that it is filled to.", ["volume", "mass"])),
+    amount: quantity("What the fills come to together.", ["volume", "mass"]),
+  }),
+);
+
+/**
+ * A dose as people say it: `1 cup + 2 tablespoons`, `12.5 mL in the 20 mL syringe`. For a dose that can't be measured with
+ * these tools it says why.
+ *
+ * @param measured - what `measureOut` gave, or `measured` of a plan's load
+ * @param options - see {@link PhraseOptions}
+ * @returns the phrase
+ * @throws SprayMathError `missing` or `not-a-quantity` for what is no dose, `unknown-choice` or `unknown-field` for an option
+ *
+ * @example
+ * ```ts
+ * import { measureOut, qty } from "swath-to-spoon";
+ * import { SPANISH_WORDS } from "swath-to-spoon/words/es";
+ * import { doseText } from "swath-to-spoon/worksheet";
+ *
+ * const dose = measureOut({ amount: qty(1.3, "fl_oz"), tools: "us-spoons", rule: "never-over" });
+ * console.log(doseText(dose)); // 2 tablespoons + 1 teaspoon + 1/2 teaspoon + 1/4 teaspoon
+ * console.log(doseText(dose, { words: SPANISH_WORDS })); // 2 cucharadas + 1 cucharadita + 1/2 cucharadita + 1/4 de cucharadita
+ * ```
+ */
+export function doseText(measured: MeasuredDose | NotMeasurable, options: PhraseOptions = {}): string {
+  const dose = checked(measured, DOSE, "measured");
+  if ("issue" in dose) return issueText(dose.issue, options);
+  const writer = phraseWriter(options);
+  return checked(dose.parts, PARTS, "measured.parts")
+    .map((part) => measureText(part, writer))
+    .join(" + ");
+}
