@@ -9,7 +9,12 @@ type Plugin = NonNullable<Options["esbuildPlugins"]>[number];
 const folders = readdirSync("src", { withFileTypes: true })
   .filter((item) => item.isDirectory() && existsSync(`src/${item.name}/index.ts`))
   .map((item) => item.name);
-const apart = ["area/geodesic.ts", "worksheet/latex.ts"];
+const apart = [
+  "area/geodesic.ts",
+  "worksheet/latex.ts",
+  // Every language is a way in of its own.
+  ...readdirSync("src/words").map((name) => `words/${name}`),
+];
 
 const entry = Object.fromEntries([
   ["index", "src/index.ts"],

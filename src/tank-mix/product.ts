@@ -115,7 +115,8 @@ const SIZE_NEEDED = {
   },
   area: {
     key: "size-area",
-    template: "A rate per ground area or per row length needs the plot's treated area. Enter it, such as {example}.",
+    template:
+      "A rate per ground area or per row length needs the plot's treated area. Enter it, such as {example}.",
   },
   ground: {
     key: "size-ground",

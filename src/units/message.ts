@@ -11,6 +11,8 @@ export interface Phrasing {
   readonly number: (value: number) => string;
   /** A quantity with its unit. */
   readonly quantity: (figure: QuantityFigure) => string;
+  /** A quantity as `parseQuantity` reads it: for what a person is to type. */
+  readonly typed: (figure: QuantityFigure) => string;
   /** The unit of a quantity. */
   readonly unit: (figure: QuantityFigure) => string;
   /** The plural form that a count asks for. */
@@ -36,7 +38,7 @@ function partsOf(template: string): readonly (string | undefined)[] {
 
 /**
  * Fills the places of a template: `{limit}` with the figure of that name, `{limit.value}` with its number, `{limit.unit}` with
- * its unit, `{given.dimension}` with its name in a list of names, `{loads:one=load;other=loads}` with the word for so many.
+ * its unit, `{example.typed}` as a person types it, `{given.dimension}` with its name in a list of names, `{loads:one=load;other=loads}` with the word for so many.
  */
 export function phrased(template: string, figures: Figures, phrasing: Phrasing): string {
   const parts = partsOf(template);
@@ -59,6 +61,7 @@ function placed(
   if (part === undefined) return written(figure, phrasing);
   if (part === "value") return written(isQuantity(figure) ? figure.value : figure, phrasing);
   if (part === "unit") return isQuantity(figure) ? phrasing.unit(figure) : "";
+  if (part === "typed") return isQuantity(figure) ? phrasing.typed(figure) : written(figure, phrasing);
   const keys = [figure].flat().map(String);
   const names = keys.map((key) => phrasing.name(part, key) ?? key);
   return part === "expected" ? phrasing.oneOf(names) : names.join(", ");
@@ -85,13 +88,15 @@ function isQuantity(figure: Figure | undefined): figure is QuantityFigure {
 function english(digits: number): Phrasing {
   const number = (value: number): string => String(Number(value.toPrecision(digits)));
   const unit = ({ unit: name }: QuantityFigure): string => (isUnit(name) ? describeUnit(name).symbol : name);
+  const quantity = (figure: QuantityFigure): string => {
+    const symbol = unit(figure);
+    return `${number(figure.value)}${symbol === "%" ? "" : " "}${symbol}`.trim();
+  };
   return {
     number,
     unit,
-    quantity: (figure) => {
-      const symbol = unit(figure);
-      return `${number(figure.value)}${symbol === "%" ? "" : " "}${symbol}`.trim();
-    },
+    quantity,
+    typed: quantity,
     plural: (count) => (count === 1 ? "one" : "other"),
     name: nameIn(NAMES),
     oneOf: (names) => names.join(" or "),

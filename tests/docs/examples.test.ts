@@ -27,6 +27,7 @@ beforeAll(() => {
           "swath-to-spoon": ["../../src/index.ts"],
           "swath-to-spoon/area/geodesic": ["../../src/area/geodesic.ts"],
           "swath-to-spoon/worksheet/latex": ["../../src/worksheet/latex.ts"],
+          "swath-to-spoon/words/*": ["../../src/words/*.ts"],
           "swath-to-spoon/*": ["../../src/*/index.ts"],
         },
       },

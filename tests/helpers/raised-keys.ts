@@ -24,7 +24,12 @@ export function raisedSentences(root: string): { sentences: RaisedSentence[]; un
   const src = join(root, "src");
   for (const file of readdirSync(src, { recursive: true, encoding: "utf8" }).sort()) {
     if (!file.endsWith(".ts") || LEFT_OUT.test(file)) continue;
-    const source = ts.createSourceFile(file, readFileSync(join(src, file), "utf8"), ts.ScriptTarget.Latest, true);
+    const source = ts.createSourceFile(
+      file,
+      readFileSync(join(src, file), "utf8"),
+      ts.ScriptTarget.Latest,
+      true,
+    );
     const visit = (node: ts.Node): void => {
       ts.forEachChild(node, visit);
       for (const pair of pairsOf(node)) {
@@ -40,16 +45,23 @@ export function raisedSentences(root: string): { sentences: RaisedSentence[]; un
 
 void PASSED_ON;
 
-type Pair = readonly [key: ts.Expression | string, template: ts.Expression | string, prefixes?: readonly string[]];
+type Pair = readonly [
+  key: ts.Expression | string,
+  template: ts.Expression | string,
+  prefixes?: readonly string[],
+];
 
 /** The key and the template that a node raises. */
 function pairsOf(node: ts.Node): Pair[] {
   if (ts.isCallExpression(node)) {
     const [, key, , template] = node.arguments;
     const name = node.expression.getText();
-    if (/(^|\.)fault$/.test(name) && node.arguments.length >= 4) return passedOn(key, template) ? [] : [[key as ts.Expression, template as ts.Expression]];
-    if (/(^|\.)fault$/.test(name) && !name.includes(".")) return [[node.arguments[0] as ts.Expression, node.arguments[1] as ts.Expression]];
-    if (name === "refusal") return passedOn(key, template) ? [] : [[key as ts.Expression, template as ts.Expression]];
+    if (/(^|\.)fault$/.test(name) && node.arguments.length >= 4)
+      return passedOn(key, template) ? [] : [[key as ts.Expression, template as ts.Expression]];
+    if (/(^|\.)fault$/.test(name) && !name.includes("."))
+      return [[node.arguments[0] as ts.Expression, node.arguments[1] as ts.Expression]];
+    if (name === "refusal")
+      return passedOn(key, template) ? [] : [[key as ts.Expression, template as ts.Expression]];
     if (name === "noStock") return [[node.arguments[0] as ts.Expression, node.arguments[1] as ts.Expression]];
     if (name === "warning") {
       const [code, , , words, , own] = node.arguments;
@@ -70,7 +82,12 @@ function pairsOf(node: ts.Node): Pair[] {
       ];
     }
   }
-  if (ts.isVariableDeclaration(node) && node.name.getText() === "SENTENCES" && node.initializer && ts.isObjectLiteralExpression(node.initializer))
+  if (
+    ts.isVariableDeclaration(node) &&
+    node.name.getText() === "SENTENCES" &&
+    node.initializer &&
+    ts.isObjectLiteralExpression(node.initializer)
+  )
     return node.initializer.properties.filter(ts.isPropertyAssignment).map((one) => {
       const { elements } = one.initializer as ts.ArrayLiteralExpression;
       return [(one.name as ts.StringLiteral).text, elements[2] as ts.Expression];
@@ -80,16 +97,23 @@ function pairsOf(node: ts.Node): Pair[] {
 
 /** Whether both are names bound to the parts of a sentence that stands elsewhere. */
 function passedOn(key: ts.Expression | undefined, template: ts.Expression | undefined): boolean {
-  return key?.getText() === "key" && /^(template|advice|`Couldn't read \{given\}\. \$\{advice\}`)$/.test(template?.getText() ?? "");
+  return (
+    key?.getText() === "key" &&
+    /^(template|advice|`Couldn't read \{given\}\. \$\{advice\}`)$/.test(template?.getText() ?? "")
+  );
 }
 
 /** What a key and its template come to, in each way that their conditions can fall. */
 function texts([key, template, [before, start] = ["", ""]]: Pair, source: ts.SourceFile): [string, string][] {
   const conditions = new Set<string>();
   const found = new Map<string, [string, string]>();
-  const evaluate = (node: ts.Expression | string, chosen: ReadonlyMap<string, boolean>): string | undefined => {
+  const evaluate = (
+    node: ts.Expression | string,
+    chosen: ReadonlyMap<string, boolean>,
+  ): string | undefined => {
     if (typeof node === "string") return node;
-    if (ts.isParenthesizedExpression(node) || ts.isAsExpression(node)) return evaluate(node.expression, chosen);
+    if (ts.isParenthesizedExpression(node) || ts.isAsExpression(node))
+      return evaluate(node.expression, chosen);
     if (ts.isStringLiteralLike(node)) return node.text;
     if (ts.isBinaryExpression(node) && node.operatorToken.kind === ts.SyntaxKind.PlusToken) {
       const [left, right] = [evaluate(node.left, chosen), evaluate(node.right, chosen)];

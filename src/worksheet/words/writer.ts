@@ -56,7 +56,9 @@ export function writerFor<M extends PhraseWords = Messages>(
     const name = unitName(value.unit, Number(value.value.toPrecision(significant)), table, plural, locale);
     if (name === undefined) return formatQuantity(value, { locale, digits: significant });
     const { basis } = value as BasedFraction;
-    return `${number(value.value, significant)} ${name}${basis === undefined ? "" : ` ${basis}`}`;
+    // "2 × 100 gal" is 200 gal; "2 100 gal" would be read as 2100.
+    const times = /^\d/.test(name) ? "× " : "";
+    return `${number(value.value, significant)} ${times}${name}${basis === undefined ? "" : ` ${basis}`}`;
   };
   const unit = (name: Unit, count: number): string =>
     unitName(name, count, table, plural, locale) ?? describeUnit(name).symbol;
@@ -64,6 +66,10 @@ export function writerFor<M extends PhraseWords = Messages>(
     number: (value) => number(value, significant),
     quantity: ({ value, unit: name }) =>
       isUnit(name) ? written({ value, unit: name }, significant) : `${number(value, significant)} ${name}`,
+    typed: ({ value, unit: name }) =>
+      isUnit(name)
+        ? formatQuantity({ value, unit: name }, { locale, digits: significant })
+        : `${value} ${name}`,
     unit: ({ value, unit: name }) => (isUnit(name) ? unit(name, value) : name),
     plural,
     name: nameIn(table.names),
