@@ -47,6 +47,13 @@ export interface QuantityFigure {
 /** What a message is about, as data: what was given, the limit, the choices, what was probably meant. */
 export type Figures = Readonly<Record<string, QuantityFigure | number | string | readonly string[]>>;
 
+/** A sentence of an error or a warning: its key, its English template, and the figures for that. */
+export interface Sentence {
+  readonly key: string;
+  readonly template: string;
+  readonly figures: Figures;
+}
+
 /** One fault, as data first and words second, so that an app can put it into its own words or language. */
 export interface Issue {
   /** The kind of fault. */

@@ -1,9 +1,9 @@
-import type { Issue } from "../errors.js";
+import type { Issue, Sentence } from "../errors.js";
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { ceilDecided, moreThan } from "../units/decide.js";
 import { flag, type ObjectField, object, optional } from "../units/fields.js";
-import { messageOf, type Sentence } from "../units/message.js";
+import { messageOf } from "../units/message.js";
 import { treatedArea } from "../units/quantity-field.js";
 import { perUnit } from "../units/resolve.js";
 import type { AreaUnit, MassUnit, Quantity, TreatedArea, VolumeUnit } from "../units/types.js";

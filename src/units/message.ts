@@ -121,13 +121,6 @@ export function messageOf(template: string, figures: Figures, digits: 4 | 6 = 6)
   return phrased(template, figures, digits === 4 ? FOUR : SIX);
 }
 
-/** A sentence of an error or a warning: its key, its English template, and the figures for that. */
-export interface Sentence {
-  readonly key: string;
-  readonly template: string;
-  readonly figures: Figures;
-}
-
 /** The error for one fault: its template stands beside the place that raises it. */
 export function refusal(
   code: ErrorCode,

@@ -25,6 +25,8 @@ export interface Names {
   readonly expected: Readonly<Record<ExpectedName, string>>;
   /** What an area is an area of. */
   readonly area: Readonly<Record<"treated" | "ground" | "plain", string>>;
+  /** What a fraction is a part of, where nothing says so. */
+  readonly basis: Readonly<Record<"none", string>>;
   /** The conditions of a calibration, as in "Changed since calibration: the nozzle". */
   readonly condition: Readonly<
     Record<
@@ -104,6 +106,7 @@ export const NAMES: Names = {
     place: "a place as [longitude, latitude]",
   },
   area: { treated: "treated area", ground: "ground area", plain: "plain area" },
+  basis: { none: "without a basis" },
   condition: {
     operator: "the operator",
     nozzle: "the nozzle",

@@ -1,5 +1,5 @@
-import { shown } from "../errors.js";
-import { refusal, type Sentence } from "./message.js";
+import { type Sentence, shown } from "../errors.js";
+import { refusal } from "./message.js";
 
 // An app uses a few locales and widths; whatever it asks for, the cache does not grow beyond this.
 const MOST_CACHED = 64;

@@ -66,7 +66,7 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
     if (typeof given !== "object" || given === null || Array.isArray(given))
       return check.fault(
         "not-a-quantity",
-        "unit-missing",
+        "quantity-expected",
         "",
         "Enter {expected.expected} with its unit, such as {example}.",
         { given: shown(given), ...this.expected(check) },
@@ -173,9 +173,9 @@ export type Expected = {
 
 /** Names and example for one of these dimensions; for any where there is none. */
 function expectedOf(dimensions: readonly Dimension[], check: Check): Expected {
-  const [first = "length"] = dimensions;
+  const [first = "length", ...others] = dimensions;
   return {
-    expected: dimensions.length === 0 ? "amount" : dimensions,
+    expected: dimensions.length === 0 ? "amount" : others.length === 0 ? first : dimensions,
     example: { value: 5, unit: usualUnit(first, unitsIn(check.system)) },
   };
 }

@@ -117,10 +117,12 @@ function noteOtherBasis(first: Marked, other: Marked, at: string, check: Check):
     "conflict",
     "bases-differ",
     at,
-    "You can't combine {given} with {first}. Use one kind: all by volume (v/v), or all by weight (w/v or w/w).",
+    "You can't combine {givenUnit} {given.basis} with {firstUnit} {first.basis}. Use one kind: all by volume (v/v), or all by weight (w/v or w/w).",
     {
-      first: `${first.unit} ${first.basis ?? ""}`.trim(),
-      given: `${other.unit} ${other.basis ?? ""}`.trim(),
+      first: first.basis ?? "none",
+      firstUnit: first.unit,
+      given: other.basis ?? "none",
+      givenUnit: other.unit,
     },
   );
 }

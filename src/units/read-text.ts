@@ -1,8 +1,8 @@
-import { type SprayMathError, shown } from "../errors.js";
+import { type Sentence, type SprayMathError, shown } from "../errors.js";
 import { inUnit } from "./convert.js";
 import { describeUnit } from "./describe.js";
 import { dimensionOf } from "./dimensions.js";
-import { refusal, type Sentence } from "./message.js";
+import { refusal } from "./message.js";
 import { multiple } from "./multiples.js";
 import { nearest } from "./nearest.js";
 import { meantNumber, type Numeral, type NumeralSigns, numeralSigns } from "./numerals.js";

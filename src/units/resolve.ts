@@ -1,5 +1,4 @@
-import { SprayMathError, shown } from "../errors.js";
-import type { Sentence } from "./message.js";
+import { type Sentence, SprayMathError, shown } from "../errors.js";
 import { nearest } from "./nearest.js";
 import { COMPOUNDS, type SimpleDimension, TABLE, type UnitEntry } from "./table.js";
 import type { Dimension, SimpleUnit, Unit, UnitSystem } from "./types.js";

@@ -884,6 +884,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
     "bus-rate-large": "{given} es demasiado grande para enviarlo. Lo más es {limit}.",
     "bus-rate-small": "{given} es demasiado chico para enviarlo. Lo menos es {limit}.",
     "locale-unknown": 'Aquí no se conoce el idioma {given.kind}. Use una clave como "en-US" o "es".',
+    "quantity-expected": "Anote {expected.expected} con su unidad, por ejemplo {example.typed}.",
     "unit-missing": "Anote {expected.expected} con su unidad, por ejemplo {example.typed}.",
     "enter-quantity": "Anote {expected.expected}, por ejemplo {example.typed}.",
     "resolution-and-uncertainty":
@@ -909,7 +910,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
     "choose-unit": "Escoja una unidad, por ejemplo {example}.",
     "areas-of-two-kinds": "No se puede sumar {given.area} con {first.area}. Use áreas de un solo tipo.",
     "bases-differ":
-      "No se puede combinar {given} con {first}. Use un solo tipo: todo por volumen (v/v), o todo por peso (w/v o w/w).",
+      "No se puede combinar {givenUnit} {given.basis} con {firstUnit} {first.basis}. Use un solo tipo: todo por volumen (v/v), o todo por peso (w/v o w/w).",
     "divided-by-zero": "No se puede dividir entre 0. Anote otra cantidad.",
     "text-long": "Esto es demasiado largo. Anote {limit} caracteres o menos.",
     "one-number": "Anote un solo número.",
@@ -1023,6 +1024,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
       place: "un punto como [longitud, latitud]",
     },
     area: { treated: "área tratada", ground: "área del terreno", plain: "área sin más" },
+    basis: { none: "sin base" },
     condition: {
       operator: "el operador",
       nozzle: "la boquilla",

@@ -7,6 +7,7 @@ import type { LabelFinding } from "../tank-mix/findings.js";
 import { checked } from "../units/check.js";
 import {
   type AsGivenField,
+  about,
   asGiven,
   count,
   list,
@@ -88,10 +89,15 @@ const DOSE: AsGivenField<MeasuredDose | NotMeasurable> = asGiven<MeasuredDose | 
 const PARTS = /* @__PURE__ */ list(
   "What to take with which tool.",
   /* @__PURE__ */ object<MeasuredPart>({
-    tool: MEASURING_TOOL,
+    tool: about("The tool.", MEASURING_TOOL),
     count: count("How many times it is filled."),
-    each: optional(quantity("The mark that it is filled to.", ["volume", "mass"])),
-    amount: quantity("What the fills come to together.", ["volume", "mass"]),
+    each: optional(
+      quantity(
+        "For a tool with marks: the mark it is filled to, each time. Without it the tool is filled level and whole.",
+        ["volume", "mass"],
+      ),
+    ),
+    amount: quantity("What the fills come to together, in the tool's unit.", ["volume", "mass"]),
   }),
 );
 

@@ -27,7 +27,7 @@ const plan = planApplication(TWO_PRODUCTS);
 const problems = practiceTopics.map((topic) => practiceProblem(topic, 1));
 const SHEETS: Record<string, PrintableSheet> = {
   worksheet: worksheet(plan),
-  "worksheet-metric": worksheet(plan, { units: "metric", locale: "de-DE", messages: GERMAN }),
+  "worksheet-metric": worksheet(plan, { units: "metric", locale: "de-DE", words: GERMAN }),
   "worksheet-doubtful": worksheet(planApplication(DOUBTFUL)),
   "worksheet-long": worksheet(planNamed([`Product ${"x".repeat(150)}`, "Product B"])),
   card: fieldCard(plan),

@@ -1,6 +1,7 @@
 import type { PracticeMessages } from "../../src/practice/index.ts";
+import { ENGLISH_WORDS } from "../../src/worksheet/index.ts";
 
-// A second language, as the test that a table of words is all it takes. The compiler finds what is missing.
+// A third language, as the test that a table of words is all it takes. The compiler finds what is missing.
 const GROUND = "Grundfläche";
 const TREATED = "behandelte Fläche";
 const PART = "behandelter Teil der Grundfläche";
@@ -506,11 +507,18 @@ export const GERMAN: PracticeMessages = {
     recalibrate: "Nach jeder Änderung neu eichen.",
     "local-rules": "Es gelten die Vorschriften am Ort.",
   },
-  warnings: {
-    "mix-over-tank": "{total} sind mehr, als der Tank fasst ({tank}): {loads} Füllungen.",
-    "scale-needed": "{product}: abwiegen ({amount}).",
-    "ounces-confusable": "{product}: Unze ist nicht gleich Unze.",
-    "rate-over-max": "{product}: über der Höchstmenge.",
+  issues: {
+    "mix-over-tank":
+      "{total} sind mehr, als der Tank fasst ({tank}): {loads} {loads:one=Füllung;other=Füllungen}.",
+    "scale-needed": "{product}: abwiegen.",
+    "ounces-confusable-liquid": "{product}: Unze ist nicht gleich Unze.",
+    "rate-over-max": "{rate} ist über der Höchstmenge von {max}.",
+    dimension: "{given} ist {is.dimension}. Nötig ist {expected.expected}, etwa {example.typed}.",
+  },
+  names: {
+    ...ENGLISH_WORDS.names,
+    dimension: { ...ENGLISH_WORDS.names.dimension, volume: "ein Volumen" },
+    expected: { ...ENGLISH_WORDS.names.expected, length: "eine Länge", area: "eine Fläche" },
   },
   tools: {
     tablespoon: { one: "Esslöffel", other: "Esslöffel" },
@@ -617,6 +625,8 @@ export const GERMAN: PracticeMessages = {
     severityNote: "Hinweis",
     severityWarning: "Warnung",
     severityRefusal: "Nicht spritzen",
+    ofProduct: "{product}: {issue}",
+    ofProductOnPlot: "{product} auf {plot}: {issue}",
   },
   practice: {
     title: "Übungsaufgaben",

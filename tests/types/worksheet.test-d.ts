@@ -53,5 +53,5 @@ renderHtml(worksheet(plan), { script: "x" });
 // @ts-expect-error lines are needed
 workingSheet({ title: "x" });
 // @ts-expect-error words for worksheets alone have no problems
-practiceProblem("area", 1, { messages: ENGLISH_WORDS });
-worksheet(plan, { messages: ENGLISH_PRACTICE_WORDS });
+practiceProblem("area", 1, { words: ENGLISH_WORDS });
+worksheet(plan, { words: ENGLISH_PRACTICE_WORDS });

@@ -13,6 +13,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   plan: ["area", "swath", "output-rate", "tank-mix", "household"],
   worksheet: ["area", "swath", "output-rate", "tank-mix", "household", "plan"],
   practice: ["area", "swath", "output-rate", "tank-mix", "household", "plan", "worksheet"],
+  words: ["practice", "worksheet"],
   working: ["area", "swath", "output-rate", "tank-mix", "household", "plan"],
   schema: ["area", "swath", "output-rate", "tank-mix", "household", "plan"],
 };
@@ -113,6 +114,7 @@ describe("the shape of src", () => {
       ".",
       "./area/geodesic",
       "./worksheet/latex",
+      ...readdirSync("src/words").map((name) => `./words/${name.replace(".ts", "")}`),
       "./package.json",
       ...files,
       ...folders.map((name) => `./${name}`),

@@ -78,7 +78,7 @@ describe("what area is given", () => {
     ).toEqual([
       ["whole-number", "rows"],
       ["dimension", "rowLength"],
-      ["field-unknown", "bandwidth"],
+      ["field-misspelled", "bandwidth"],
     ]);
     const spots = [
       { count: 0, diameter: ft(1), shape: "round" },
@@ -87,14 +87,14 @@ describe("what area is given", () => {
     expect(faults(() => area.spotsArea({ spots } as never))).toEqual([
       ["whole-number", "spots[0].count"],
       ["field-unknown", "spots[0].shape"],
-      ["field-unknown", "spots[1].length.units"],
+      ["field-misspelled", "spots[1].length.units"],
       ["enter-quantity", "spots[1].width"],
     ]);
     expect(
       faults(() => area.boundaryArea({ corners: [[0, "1"], [1], [2, 2]], unit: "gal" } as never)),
     ).toEqual([
       ["enter-number", "corners[0][1]"],
-      ["list-of", "corners[1]"],
+      ["list-of-so-many", "corners[1]"],
       ["unit-dimension", "unit"],
     ]);
   });
@@ -217,7 +217,7 @@ describe("GeoJSON", () => {
       ),
     ).toEqual([
       ["at-most", "geometry.coordinates[0][1][0]"],
-      ["enter-number", "geometry.coordinates[0][1][1]"],
+      ["number-not-text", "geometry.coordinates[0][1][1]"],
       ["latitude", "geometry.coordinates[0][2][1]"],
     ]);
   });

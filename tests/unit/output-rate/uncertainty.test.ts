@@ -82,7 +82,7 @@ describe("rateUncertainty", () => {
   });
 
   it("claims no certainty where nothing was said of it", () => {
-    expectRefused(() => rateUncertainty(strip), "missing", "", "used, swath, distance");
+    expectRefused(() => rateUncertainty(strip), "missing", "", "amount used, spray width, distance");
   });
 
   it("refuses a resolution and an uncertainty on one reading, and bad ones", () => {

@@ -324,7 +324,7 @@ describe("a plan warns, word for word, of", () => {
           figures: {
             rate: { value: 20, unit: "gal/ac" },
             expected: { value: 20, unit: "gal/ac" },
-            changed: ["the operator"],
+            changed: ["operator"],
           },
         },
       ],
@@ -343,7 +343,7 @@ describe("a plan warns, word for word, of", () => {
           figures: {
             rate: { value: 20, unit: "gal/ac" },
             expected: { value: 10, unit: "gal/ac" },
-            changed: ["the operator", "the pressure", "the gear"],
+            changed: ["operator", "pressure", "gear"],
           },
         },
       ],

@@ -126,7 +126,9 @@ describe("checked", () => {
       ["spare.zzzz", undefined],
       ["spacin", "spacing"],
     ]);
-    for (const { code, key } of error.issues) expect([code, key]).toEqual(["unknown-field", "field-unknown"]);
+    const keys = ["field-misspelled", "field-unknown"];
+    for (const { code, key, figures } of error.issues)
+      expect([code, key]).toEqual(["unknown-field", keys[figures.meant === undefined ? 1 : 0]]);
     expect(error.issues[1]?.message).toBe('There is no field "shar" here. Did you mean share?');
     expect(error.issues[2]?.message).toBe('There is no field "zzzz" here. The fields are: output, share.');
   });

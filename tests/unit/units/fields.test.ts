@@ -161,7 +161,7 @@ describe("an object", () => {
     expect(reads(RANGE, { low: 1, high: 2 })).toEqual({ low: 1, high: 2 });
     const error = refusal(() => reads(RANGE, { low: 3, high: 2, hihg: 4 }));
     expect(error.issues.map(({ path, key }) => [path, key])).toEqual([
-      ["x.hihg", "field-unknown"],
+      ["x.hihg", "field-misspelled"],
       ["x.low", "range-reversed"],
     ]);
   });
@@ -221,8 +221,8 @@ type Shape =
   | { readonly kind: "circle"; readonly radius: number };
 
 describe("a list of a fixed length", () => {
-  const place = tuple("A place.", "a place as [x, y]", [number("x"), number("y", { min: 0 })]);
-  const first = tuple("A place.", "a place as [x, y]", [number("x"), number("y")], { open: true });
+  const place = tuple("A place.", "place", [number("x"), number("y", { min: 0 })]);
+  const first = tuple("A place.", "place", [number("x"), number("y")], { open: true });
 
   it("is a copy of the places that it has, each read by its own field", () => {
     const input = [1, 2];
@@ -238,11 +238,21 @@ describe("a list of a fixed length", () => {
   });
 
   it("says what to enter where there is something else", () => {
-    expectRefused(() => reads(place, undefined), "missing", "x", "Enter a place as [x, y].");
-    expectRefused(() => reads(place, [1]), "not-a-quantity", "x", "[x, y], not a list of 1.");
-    expectRefused(() => reads(place, [1, 2, 3]), "not-a-quantity", "x", "[x, y], not a list of 3.");
-    expectRefused(() => reads(first, [1]), "not-a-quantity", "x", "[x, y], not a list of 1.");
-    expectRefused(() => reads(place, { x: 1 }), "not-a-quantity", "x", "[x, y], not an object.");
+    expectRefused(() => reads(place, undefined), "missing", "x", "Enter a place as [longitude, latitude].");
+    expectRefused(() => reads(place, [1]), "not-a-quantity", "x", "[longitude, latitude], not a list of 1.");
+    expectRefused(
+      () => reads(place, [1, 2, 3]),
+      "not-a-quantity",
+      "x",
+      "[longitude, latitude], not a list of 3.",
+    );
+    expectRefused(() => reads(first, [1]), "not-a-quantity", "x", "[longitude, latitude], not a list of 1.");
+    expectRefused(
+      () => reads(place, { x: 1 }),
+      "not-a-quantity",
+      "x",
+      "[longitude, latitude], not an object.",
+    );
     expectRefused(() => reads(place, [1, undefined]), "missing", "x[1]");
   });
 });

@@ -1,28 +1,62 @@
 import { describe, expect, it } from "vitest";
 import { SprayMathError } from "../../../src/errors.ts";
-import { messageOf, refusal, textOf } from "../../../src/units/message.ts";
+import { messageOf, type Phrasing, phrased, refusal } from "../../../src/units/message.ts";
+import { NAMES } from "../../../src/units/names.ts";
+
+const said = (template: string, x: never | object | number | string) => messageOf(template, { x } as never);
 
 describe("a figure in a message", () => {
-  it("is a number of six digits at most", () => {
-    expect(textOf(4.95)).toBe("4.95");
-    expect(textOf(1 / 3)).toBe("0.333333");
-    expect(textOf(43560)).toBe("43560");
-    expect(textOf(-0)).toBe("0");
+  it("is a number of six digits at most, of four where it is compared with a tape or a jug", () => {
+    expect(said("{x}", 4.95)).toBe("4.95");
+    expect(said("{x}", 1 / 3)).toBe("0.333333");
+    expect(said("{x}", 43560)).toBe("43560");
+    expect(said("{x}", -0)).toBe("0");
+    expect(messageOf("{x}", { x: 1 / 3 }, 4)).toBe("0.3333");
   });
 
   it("is a quantity with its unit as people write it", () => {
-    expect(textOf({ value: 5, unit: "fl_oz/1000ft2" })).toBe("5 fl oz/1,000 sq ft");
-    expect(textOf({ value: 2, unit: "oz" })).toBe("2 oz wt");
-    expect(textOf({ value: 1.5, unit: "%" })).toBe("1.5%");
-    expect(textOf({ value: 0.25, unit: "1" })).toBe("0.25");
-    expect(textOf({ value: 3, unit: "loads" })).toBe("3 loads");
+    expect(said("{x}", { value: 5, unit: "fl_oz/1000ft2" })).toBe("5 fl oz/1,000 sq ft");
+    expect(said("{x}", { value: 2, unit: "oz" })).toBe("2 oz wt");
+    expect(said("{x}", { value: 1.5, unit: "%" })).toBe("1.5%");
+    expect(said("{x}", { value: 0.25, unit: "1" })).toBe("0.25");
+    expect(said("{x}", { value: 3, unit: "loads" })).toBe("3 loads");
   });
 
   it("is text as it is, and a list with commas", () => {
-    expect(textOf("Product A")).toBe("Product A");
-    expect(textOf(["strip", "catch"])).toBe("strip, catch");
-    expect(textOf([])).toBe("");
-    expect(textOf(undefined)).toBe("");
+    expect(said("{x}", "Product A")).toBe("Product A");
+    expect(said("{x}", ["strip", "catch"])).toBe("strip, catch");
+    expect(said("{x}", [])).toBe("");
+    expect(messageOf("{x}", { x: undefined } as never)).toBe("");
+  });
+});
+
+describe("a part of a figure", () => {
+  it("is its number, its unit or what a person types", () => {
+    const tank = { value: 4, unit: "gal" };
+    expect(said("{x.value} and {x.unit}", tank)).toBe("4 and gal");
+    expect(said("{x.typed}", tank)).toBe("4 gal");
+    expect(said("{x.unit}", { value: 3, unit: "loads" })).toBe("loads");
+  });
+
+  it("of a number is that number, of a text the text, and neither has a unit", () => {
+    expect(said("{x.value}{x.unit}", 4)).toBe("4");
+    expect(said("{x.value}{x.unit}", "Product A")).toBe("Product A");
+    expect(said("{x.typed}", 4)).toBe("4");
+  });
+
+  it("is its name in a list of names, or itself where it has none there", () => {
+    expect(said("{x.dimension}", "volumeRate")).toBe("a volume per area");
+    expect(said("{x.condition}", ["operator", "gear"])).toBe("the operator, the gear");
+    expect(said("{x.expected}", ["volume", "mass"])).toBe("a volume or a weight");
+    expect(said("{x.dimension} {x.no} {x.constructor}", "toString")).toBe("toString toString toString");
+  });
+
+  it("is the word for so many", () => {
+    const template = "{x:one=load;other=loads}";
+    expect([0, 1, 2].map((x) => said(template, x))).toEqual(["loads", "load", "loads"]);
+    expect(said(template, { value: 1, unit: "gal" })).toBe("load");
+    expect(said("{x:other=loads}", 1)).toBe("loads");
+    expect(said("{x:one=load}", 2)).toBe("");
   });
 });
 
@@ -36,6 +70,21 @@ describe("a message", () => {
     expect(messageOf("{limit} {constructor} {}", {})).toBe("{limit} {constructor} {}");
   });
 
+  it("can be filled as another language does", () => {
+    const upside: Phrasing = {
+      number: (value) => `<${value}>`,
+      quantity: ({ value, unit }) => `${unit} ${value}`,
+      typed: ({ value, unit }) => `${value}${unit}`,
+      unit: ({ unit }) => unit.toUpperCase(),
+      plural: (count) => (count < 5 ? "few" : "many"),
+      name: (list, key) => (list === "dimension" ? `[${key}]` : undefined),
+      oneOf: (names) => names.join("|"),
+    };
+    const figures = { tank: { value: 4, unit: "gal" }, loads: 7, is: "area" };
+    const template = "{tank} {tank.unit} {tank.typed} {loads} {loads:few=a;many=b} {is.dimension}";
+    expect(phrased(template, figures, upside)).toBe("gal 4 GAL 4gal <7> b [area]");
+  });
+
   it("makes an error with its figures as data", () => {
     const figures = { limit: { value: 4, unit: "gal" } };
     const error = refusal("out-of-range", "at-most", "sprayer.tank", "Must be {limit} or less.", figures);
@@ -43,5 +92,10 @@ describe("a message", () => {
     const data = { code: "out-of-range", key: "at-most", path: "sprayer.tank", figures };
     expect(error.issues).toEqual([{ ...data, message: "Must be 4 gal or less." }]);
     expect(refusal("missing", "enter-plot", "", "Enter a plot.").figures).toEqual({});
+  });
+
+  it("finds every dimension among what fields expect", () => {
+    for (const [name, text] of Object.entries(NAMES.dimension))
+      expect(NAMES.expected[name as keyof typeof NAMES.dimension]).toBe(text);
   });
 });

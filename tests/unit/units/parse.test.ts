@@ -258,7 +258,8 @@ describe("parseQuantity asks", () => {
     ["10 a", "metric"],
     ["10 A", "metric"],
   ] as const)("whether %s goes by the acre or the are, in the %s system", (text, system) => {
-    const words = 'Is "a" an acre or an are (100 square meters)? Write "ac" or "are".';
+    const letter = text.slice(-1);
+    const words = `Is "${letter}" an acre or an are (100 square meters)? Write "ac" or "are".`;
     expectRefused(() => parseQuantity(text, { system }), "ambiguous-unit", "text", words);
   });
 
@@ -421,9 +422,9 @@ describe("parseQuantity refuses", () => {
   });
 
   it.each([
-    ["5 gal per 3 ac", "Enter the amount for one acre, not for 3 acres."],
-    ["5 gal per 1/2 ac", "Enter the amount for one acre, not for 0.5 acres."],
-    ["5 fl oz/100 imp gal", "Enter the amount for one imperial gallon, not for 100 imperial gallons."],
+    ["5 gal per 3 ac", "Enter the amount for 1 ac, not for 3 ac."],
+    ["5 gal per 1/2 ac", "Enter the amount for 1 ac, not for 0.5 ac."],
+    ["5 fl oz/100 imp gal", "Enter the amount for 1 imp gal, not for 100 imp gal."],
   ])("%s, the amount for several", (text, words) => {
     expectRefused(() => parseQuantity(text), "unknown-unit", "text", words);
   });

@@ -43,7 +43,7 @@ describe("a quantity", () => {
         () => reads(LENGTH, other),
         "not-a-quantity",
         "x",
-        "Enter a length, with its unit, such as 5 ft.",
+        "Enter a length with its unit, such as 5 ft.",
       );
   });
 
@@ -56,7 +56,7 @@ describe("a quantity", () => {
     );
     expectRefused(() => reads(LENGTH, { value: 5, unit: null }), "missing", "x.unit");
     const near = refusal(() => reads(LENGTH, { value: 5, unit: "foot" }));
-    expect(near).toMatchObject({ code: "unknown-unit", key: "unit-unknown", path: "x.unit" });
+    expect(near).toMatchObject({ code: "unknown-unit", key: "unit-misspelled", path: "x.unit" });
     expect(near.message).toBe('The unit "foot" isn\'t known here. Did you mean ft?');
     expect(near.figures).toEqual({ given: '"foot"', example: "ft", meant: "ft" });
     const far = refusal(() => reads(LENGTH, { value: 5, unit: Symbol("x") }));
@@ -93,8 +93,8 @@ describe("a quantity", () => {
     expect(other.message).toBe("30 gal is a volume. Enter a length, such as 5 ft.");
     expect(other.figures).toEqual({
       given: { value: 30, unit: "gal" },
-      is: "a volume",
-      expected: "a length",
+      is: "volume",
+      expected: "length",
       example: { value: 5, unit: "ft" },
     });
     expect(refusal(() => reads(LENGTH, { value: 30, unit: "L" })).figures.example).toEqual({

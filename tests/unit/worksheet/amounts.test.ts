@@ -7,8 +7,8 @@ import { QUIET, TWO_PRODUCTS } from "../../helpers/jobs.ts";
 type Tools = Exclude<PlanInput["tools"], string>;
 
 /** How the one dose of a quiet job, 3.967 fl oz, is measured with these tools. */
-function measured(tools: Tools, messages: Messages = ENGLISH_WORDS): readonly string[] {
-  return worksheet(planApplication({ ...QUIET, tools }), { messages }).loads[0]?.doses[0]?.measures ?? [];
+function measured(tools: Tools, words: Messages = ENGLISH_WORDS): readonly string[] {
+  return worksheet(planApplication({ ...QUIET, tools }), { words }).loads[0]?.doses[0]?.measures ?? [];
 }
 
 const tool = (name: string, ounces: number) => ({ name, capacity: qty(ounces, "fl_oz") });

@@ -19,7 +19,7 @@ import { GERMAN } from "../../helpers/german.ts";
 import { DOUBTFUL, TWO_PRODUCTS } from "../../helpers/jobs.ts";
 import { WORKINGS } from "../../helpers/workings.ts";
 
-const options = { locale: "de-DE", messages: GERMAN };
+const options = { locale: "de-DE", words: GERMAN };
 const problems = practiceTopics.map((topic) => practiceProblem(topic, 1, { units: "metric", ...options }));
 const texts = [
   renderText(worksheet(planApplication(TWO_PRODUCTS), options)),
@@ -80,14 +80,17 @@ describe("a table of words in another language", () => {
     expect(card).toContain("30,8 g auf: Waage bis 200 g");
   });
 
-  it("words a warning by its code, with its figures and its product", () => {
-    const messages: Messages = {
+  it("words a warning by its key, with its figures and its product", () => {
+    const words: Messages = {
       ...GERMAN,
-      warnings: { "mix-over-tank": "{total}; {tank}; {loads}", "rate-over-max": "{product}!" },
+      issues: {
+        "mix-over-tank": "{total}; {tank.value} {tank.unit}; {loads} {loads:one=Tank;other=Tanks}",
+        "rate-over-max": "{product}!",
+      },
     };
-    const told = worksheet(planApplication(TWO_PRODUCTS), { ...options, messages }).warnings;
-    expect(told).toContainEqual({ severity: "note", name: "Hinweis", message: "5,284 gal; 4 gal; 2" });
-    const [first] = worksheet(planApplication(DOUBTFUL), { ...options, messages }).warnings;
+    const told = worksheet(planApplication(TWO_PRODUCTS), { ...options, words }).warnings;
+    expect(told).toContainEqual({ severity: "note", name: "Hinweis", message: "5,284 gal; 4 gal; 2 Tanks" });
+    const [first] = worksheet(planApplication(DOUBTFUL), { ...options, words }).warnings;
     expect(first).toEqual({ severity: "refusal", name: "Nicht spritzen", message: "Product A 8 oz!" });
   });
 
@@ -100,7 +103,7 @@ describe("a table of words in another language", () => {
 
   it("may number a term of a tool and name the tool in it", () => {
     const lines = { own: { found: "Own", terms: { n: "fills {n} of the {tool}" } } };
-    const messages = { ...ENGLISH_WORDS, lines: { ...ENGLISH_WORDS.lines, ...lines } };
+    const words = { ...ENGLISH_WORDS, lines: { ...ENGLISH_WORDS.lines, ...lines } };
     const line = {
       id: "own",
       formula: "n2 + 1",
@@ -109,15 +112,15 @@ describe("a table of words in another language", () => {
       result: 4,
       source: "arithmetic",
     } as const;
-    const text = renderText(workingSheet({ title: "Own", lines: [line] }, { messages }));
+    const text = renderText(workingSheet({ title: "Own", lines: [line] }, { words }));
     expect(text).toMatch(/fills 2 of the tablespoon/);
     expect(text).not.toMatch(/[{}]/);
   });
 
   it("is asked for names of its own only: those of every object are none", () => {
-    const messages: Messages = { ...ENGLISH_WORDS, tools: {}, units: {}, sources: {} };
+    const words: Messages = { ...ENGLISH_WORDS, tools: {}, units: {}, sources: {} };
     const line = { id: "constructor", formula: "x", terms: { x: 1 }, result: 1, source: "toString" } as const;
-    const [written] = workingSheet({ title: "Own", lines: [line] }, { messages }).lines;
+    const [written] = workingSheet({ title: "Own", lines: [line] }, { words }).lines;
     expect(written?.source).toBe("toString");
   });
 });

@@ -36,15 +36,15 @@ describe("the options of a sheet", () => {
       "options.locale",
     );
     expectRefused(() => fieldCard(plan, { units: "stone" as never }), "unknown-choice", "options.units");
-    expectRefused(() => worksheet(plan, { messages: 5 as never }), "not-a-quantity", "options.messages");
+    expectRefused(() => worksheet(plan, { words: 5 as never }), "not-a-quantity", "options.words");
     expectRefused(() => worksheet(plan, null as never), "missing", "options");
     expectRefused(
-      () => worksheet(plan, { messages: { ...ENGLISH_WORDS, language: "not a tag" } }),
+      () => worksheet(plan, { words: { ...ENGLISH_WORDS, language: "not a tag" } }),
       "unknown-choice",
-      "options.messages.language",
+      "options.words.language",
     );
     const { text: _, ...noText } = ENGLISH_WORDS;
-    expectRefused(() => worksheet(plan, { messages: noText as never }), "missing", "options.messages.text");
+    expectRefused(() => worksheet(plan, { words: noText as never }), "missing", "options.words.text");
   });
 
   it("refuse an option that there is not, with the one that was probably meant", () => {
@@ -71,14 +71,14 @@ describe("the options of a sheet", () => {
       "answers",
     );
     expectRefused(
-      () => practiceProblem("area", 1, { messages: ENGLISH_WORDS as never }),
+      () => practiceProblem("area", 1, { words: ENGLISH_WORDS as never }),
       "missing",
-      "options.messages.problems",
+      "options.words.problems",
     );
   });
 
   it("take null and undefined for what is not given", () => {
-    const none = { units: undefined, locale: null, messages: undefined, digits: null } as never;
+    const none = { units: undefined, locale: null, words: undefined, digits: null } as never;
     expect(worksheet(plan, none)).toEqual(worksheet(plan));
     expect(practiceProblem("area", 1, none)).toEqual(practiceProblem("area", 1));
   });

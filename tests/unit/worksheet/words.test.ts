@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { ENGLISH_PRACTICE_WORDS, practiceProblem, practiceTopics } from "../../../src/practice/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { SPANISH_WORDS } from "../../../src/words/es.ts";
 import * as working from "../../../src/working/index.ts";
 import { ENGLISH_WORDS, workingSheet } from "../../../src/worksheet/index.ts";
 import { GERMAN } from "../../helpers/german.ts";
@@ -23,25 +24,26 @@ describe("the words of the working", () => {
 
   it.each([
     ["English", ENGLISH_PRACTICE_WORDS],
-    ["the other language", GERMAN],
-  ])("name every line and every term in %s, and leave no id and no place unfilled", (_, messages) => {
+    ["Spanish", SPANISH_WORDS],
+    ["a third language", GERMAN],
+  ])("name every line and every term in %s, and leave no id and no place unfilled", (_, words) => {
     const named = (id: string, symbol: string) => {
-      const { terms = {} } = messages.lines[id] ?? {};
+      const { terms = {} } = words.lines[id] ?? {};
       return terms[symbol] !== undefined || terms[symbol.replace(/\d+$/, "")] !== undefined;
     };
     for (const line of every) {
-      if (line.about === undefined) expect(messages.lines[line.id]?.found, line.id).toMatch(/\w/);
+      if (line.about === undefined) expect(words.lines[line.id]?.found, line.id).toMatch(/\w/);
       for (const symbol of Object.keys(line.terms))
         expect(named(line.id, symbol), `${line.id}.${symbol}`).toBe(true);
-      if (line.about === undefined || messages.lines[line.about] !== undefined) continue;
+      if (line.about === undefined || words.lines[line.about] !== undefined) continue;
       const [, id = "", symbol = ""] = /^(.*)\.([^.]*)$/.exec(line.about) ?? [];
       expect(named(id, symbol), line.about).toBe(true);
     }
-    for (const { id, found, words, formula, terms } of workingSheet(
+    for (const { id, found, words: said, formula, terms } of workingSheet(
       { title: "Working", lines: every },
-      { messages },
+      { words },
     ).lines) {
-      for (const text of [found, words])
+      for (const text of [found, said])
         expect(text, formula).not.toMatch(/[a-z]\.[a-z]|[a-z][A-Z]|[{}]|undefined/);
       for (const [symbol, term] of Object.entries(terms)) {
         // A number in the symbol is in the name as well, so that terms differ; of tools it is the tool's name.

@@ -86,7 +86,7 @@ describe("worksheet", () => {
   it("writes numbers for another locale and words from another table", () => {
     const other = worksheet(plan, {
       locale: "de-DE",
-      messages: { ...ENGLISH_WORDS, text: { ...ENGLISH_WORDS.text, title: "Spritzauftrag" } },
+      words: { ...ENGLISH_WORDS, text: { ...ENGLISH_WORDS.text, title: "Spritzauftrag" } },
     });
     expect(other.title).toBe("Spritzauftrag");
     expect(other.summary.some(({ value }) => value.includes("7.400 sq ft"))).toBe(true);
