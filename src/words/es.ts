@@ -1185,6 +1185,10 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
     "textbook statistics": "estadística de libro de texto",
     "the residual mixes with the water of each rinse, and the same volume stays":
       "el residuo se mezcla con el agua de cada enjuague, y queda el mismo volumen",
+    "Heron's formula, as W. Kahan arranges it": "fórmula de Herón, en la forma de W. Kahan",
+    "the product stays the same while the volume grows, by definition of strength":
+      "el producto no cambia mientras el volumen crece, por definición de la concentración",
+    "dilution, C1 V1 = C2 V2": "dilución, C1 V1 = C2 V2",
     "C1 * V1 = C2 * V2: the dissolved amount stays the same": "C1 * V1 = C2 * V2: lo disuelto no cambia",
     "law of flow through an orifice (Torricelli), from memory":
       "ley del flujo por un orificio (Torricelli), de memoria",

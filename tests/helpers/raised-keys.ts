@@ -14,9 +14,6 @@ export interface RaisedSentence {
 // The front door of zod is being given the same sentences as the functions: until then its messages have keys of their own.
 const LEFT_OUT = /^schema\/|^units\/(guard|shape|dimensions)\.ts$/;
 
-// Calls that pass a sentence on which stands elsewhere as `{ key, template }`, by file.
-const PASSED_ON: Readonly<Record<string, number>> = {};
-
 /** Every sentence of errors and warnings in src, read from its syntax; and the calls whose sentence could not be read. */
 export function raisedSentences(root: string): { sentences: RaisedSentence[]; unread: string[] } {
   const sentences: RaisedSentence[] = [];
@@ -42,8 +39,6 @@ export function raisedSentences(root: string): { sentences: RaisedSentence[]; un
   }
   return { sentences, unread };
 }
-
-void PASSED_ON;
 
 type Pair = readonly [
   key: ts.Expression | string,
@@ -95,12 +90,11 @@ function pairsOf(node: ts.Node): Pair[] {
   return [];
 }
 
-/** Whether both are names bound to the parts of a sentence that stands elsewhere. */
+/** Whether both are the parts of a sentence that stands elsewhere as `{ key, template }` or `{ key, advice }`. */
 function passedOn(key: ts.Expression | undefined, template: ts.Expression | undefined): boolean {
-  return (
-    key?.getText() === "key" &&
-    /^(template|advice|`Couldn't read \{given\}\. \$\{advice\}`)$/.test(template?.getText() ?? "")
-  );
+  const isPart = (node: ts.Expression | undefined, names: RegExp): boolean =>
+    names.test(node?.getText() ?? "");
+  return isPart(key, /^(key|`unread-\$\{key\}`)$/) && isPart(template, /^(template|`?.*\badvice\}?`?)$/);
 }
 
 /** What a key and its template come to, in each way that their conditions can fall. */

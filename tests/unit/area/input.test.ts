@@ -93,7 +93,7 @@ describe("what area is given", () => {
     expect(
       faults(() => area.boundaryArea({ corners: [[0, "1"], [1], [2, 2]], unit: "gal" } as never)),
     ).toEqual([
-      ["enter-number", "corners[0][1]"],
+      ["number-not-text", "corners[0][1]"],
       ["list-of-so-many", "corners[1]"],
       ["unit-dimension", "unit"],
     ]);

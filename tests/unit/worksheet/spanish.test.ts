@@ -1,0 +1,366 @@
+import { readFileSync } from "node:fs";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { isSprayMathError } from "../../../src/errors.ts";
+import { measureOut, toolSet, toolSetNames } from "../../../src/household/index.ts";
+import { type Plan, planApplication } from "../../../src/plan/index.ts";
+import {
+  ENGLISH_PRACTICE_WORDS,
+  practiceProblem,
+  practiceSheet,
+  practiceTopics,
+} from "../../../src/practice/index.ts";
+import { parsePlanInput } from "../../../src/schema/index.ts";
+import { checkLabel } from "../../../src/tank-mix/index.ts";
+import { describeUnit, parseQuantity, qty, type Unit, unitsOf } from "../../../src/units/index.ts";
+import { conversionLines } from "../../../src/units/working.ts";
+import { SPANISH_WORDS } from "../../../src/words/es.ts";
+import { offsetsArea } from "../../../src/working/index.ts";
+import {
+  doseText,
+  fieldCard,
+  issueText,
+  type PrintableSheet,
+  renderHtml,
+  renderText,
+  workingSheet,
+  worksheet,
+} from "../../../src/worksheet/index.ts";
+import { DOUBTFUL, TWO_PRODUCTS } from "../../helpers/jobs.ts";
+import { JOBS } from "../../helpers/plan-inputs.ts";
+import { raisedSentences } from "../../helpers/raised-keys.ts";
+import { expectRefused } from "../../helpers/refusal.ts";
+import { WORKINGS } from "../../helpers/workings.ts";
+
+const { sentences, unread } = raisedSentences(process.cwd());
+const raised = new Map(sentences.map(({ key, template }) => [key, template]));
+const words = { words: SPANISH_WORDS };
+
+/** The places of a template: `{loads}`, `{loads.value}` and `{loads:one=…}` are one. */
+const places = (template: string): string[] =>
+  [...new Set([...template.matchAll(/\{(\w+)/g)].map(([, name]) => name as string))].sort();
+
+/** Every text of a table by its place: `text.title`. */
+function leaves(table: object, at = ""): [string, string][] {
+  return Object.entries(table).flatMap(([name, one]): [string, string][] =>
+    typeof one === "string" ? [[`${at}${name}`, one]] : leaves(one as object, `${at}${name}.`),
+  );
+}
+
+describe("the sentences of errors and warnings", () => {
+  it("can all be read from the source, one for each key", () => {
+    expect(unread).toEqual([]);
+    expect(raised.size).toBeGreaterThan(270);
+    const other = sentences.filter(({ key, template }) => raised.get(key) !== template);
+    expect(other).toEqual([]);
+  });
+
+  it("are all there in Spanish, and none that is never raised", () => {
+    const spanish = Object.keys(SPANISH_WORDS.issues);
+    expect([...raised.keys()].filter((key) => !spanish.includes(key))).toEqual([]);
+    expect(spanish.filter((key) => !raised.has(key))).toEqual([]);
+  });
+
+  it.each([...raised])("have the same places: %s", (key, template) => {
+    expect(places(SPANISH_WORDS.issues[key] ?? "")).toEqual(places(template));
+  });
+
+  it("name what the English ones name, and nothing that no list has", () => {
+    for (const [, template] of [...raised, ...Object.entries(SPANISH_WORDS.issues)])
+      for (const [, , part] of template.matchAll(/\{(\w+)\.(\w+)\}/g))
+        if (!["value", "unit", "typed"].includes(part as string))
+          expect(SPANISH_WORDS.names).toHaveProperty(part as string);
+  });
+});
+
+// Every source that a line of working names.
+const SOURCES = [
+  ...new Set(
+    [
+      ...Object.values(WORKINGS).flat(2),
+      ...practiceTopics.flatMap((topic) => practiceProblem(topic, 3).working),
+      ...conversionLines("", qty(1, "imp_gal"), "L"),
+      ...conversionLines("", qty(1, "metric_cup"), "L"),
+      ...offsetsArea({ rule: "mid-strip", spacing: qty(5, "m"), offsets: [1, 2, 3].map((x) => qty(x, "m")) }),
+    ].map(({ source }) => source),
+  ),
+];
+
+describe("the Spanish table", () => {
+  const spanish = new Map(leaves(SPANISH_WORDS));
+
+  it("has a text for each of the English ones, with the same places", () => {
+    for (const [place, text] of leaves(ENGLISH_PRACTICE_WORDS)) {
+      if (/^(language|sources\.)/.test(place)) continue;
+      expect([place, places(spanish.get(place) ?? "")]).toEqual([place, places(text)]);
+    }
+  });
+
+  it("has no text that is the English one, but for signs and what both languages say alike", () => {
+    const same = leaves(ENGLISH_PRACTICE_WORDS).filter(([place, text]) => spanish.get(place) === text);
+    const alike =
+      /^(functions\.(sqrt|cos|tan)|steps\.product|text\.(totalOf|fills|ofProduct)|lines\..*\.(base|x|percent)$)/;
+    expect(same.filter(([place]) => !alike.test(place))).toEqual([]);
+  });
+
+  it("names every tool of every set", () => {
+    const tools = toolSetNames.flatMap((name) => toolSet(name).map((tool) => tool.name));
+    expect(tools.filter((name) => SPANISH_WORDS.tools[name] === undefined)).toEqual([]);
+  });
+
+  it("names every unit whose sign is not international", () => {
+    const international = /^(mm|cm|m|km|cm2|m2|ha|km2|mL|L|hL|m3|mg|g|kg|s|min|psi|kPa|bar|%|ppm|1|\d.*)$/;
+    const simple = (
+      Object.keys(SPANISH_WORDS.names.dimension) as (keyof typeof SPANISH_WORDS.names.dimension)[]
+    )
+      .flatMap((dimension) => unitsOf(dimension) as readonly Unit[])
+      .filter((unit) => !unit.includes("/"));
+    expect(simple.length).toBeGreaterThan(60);
+    const missing = simple.filter((unit) => !international.test(unit) && !SPANISH_WORDS.units[unit]);
+    expect(missing).toEqual([]);
+  });
+
+  it("says where formulas come from, and keeps the titles of publications", () => {
+    const kept = SOURCES.filter((source) => SPANISH_WORDS.sources[source] === undefined);
+    for (const source of kept)
+      expect(source).toMatch(
+        /Extension|AgCenter|NIST|JCGM|Manual|USGA|Act 1985|Agdex|Rule-Book|Pesticide Environmental/,
+      );
+    const never = Object.keys(SPANISH_WORDS.sources).filter((source) => !SOURCES.includes(source));
+    expect(never).toEqual([]);
+  });
+});
+
+// The products of the jobs, and tools of their own.
+const NAMES = /Product [A-Z]\b|\b(bench|kitchen|digital)? ?scale\b|\bjug\b|\bspoon\b|8 oz\b/g;
+
+/** Words of three letters and more. */
+const wordsIn = (text: string): string[] => text.toLowerCase().match(/\p{L}{3,}/gu) ?? [];
+
+const units = leaves(ENGLISH_PRACTICE_WORDS).map(([, text]) => text);
+const english = new Set(
+  [
+    ...units,
+    ...raised.values(),
+    ...Object.keys(SPANISH_WORDS.sources),
+    ...Object.keys(SPANISH_WORDS.tools),
+    ...Object.keys(SPANISH_WORDS.units)
+      .filter((unit) => unit !== "mph")
+      .flatMap((unit) => Object.values(describeUnit(unit as Unit)).map(String)),
+  ].flatMap((text) => wordsIn(text.replace(/\{[^}]*\}/g, " "))),
+);
+// What stands in quotes is to be typed as it is.
+const spanishWords = new Set(
+  leaves(SPANISH_WORDS).flatMap(([, text]) => wordsIn(text.replace(/"[^"]*"|\{\w+(\.\w+)?\}/g, " "))),
+);
+const jobs = ["examples/market-garden/job.json", "examples/form-any-language/job.json"].map((file) =>
+  planApplication(parsePlanInput(JSON.parse(readFileSync(file, "utf8")))),
+);
+const random = fc.sample(JOBS, { seed: 14, numRuns: 250 });
+
+/** The words of a text that are English and not Spanish; the titles of publications and the names of a job are neither. */
+function englishIn(text: string): string[] {
+  // The longest first: one may name another.
+  const cited = SOURCES.filter((source) => SPANISH_WORDS.sources[source] === undefined).sort(
+    (a, b) => b.length - a.length,
+  );
+  const own = cited.reduce((rest, source) => rest.replaceAll(source, " "), text);
+  const found = wordsIn(own.replace(NAMES, " "));
+  return [...new Set(found)].filter((word) => english.has(word) && !spanishWords.has(word));
+}
+
+const plain = (html: string): string =>
+  html
+    .replace(/<style[\s\S]*?<\/style>/g, " ")
+    .replace(/<[^>]*>/g, " ")
+    .replace(/&amp;/g, "&")
+    .replace(/&#39;/g, "'");
+
+describe("a sheet in Spanish", () => {
+  const plans: Plan[] = [planApplication(TWO_PRODUCTS), planApplication(DOUBTFUL), ...jobs];
+  const problems = (["us", "metric", "imperial"] as const).flatMap((system) =>
+    practiceTopics.map((topic) => practiceProblem(topic, 2, { units: system, ...words })),
+  );
+  const sheets: [string, PrintableSheet][] = [
+    ...plans.flatMap((plan, i): [string, PrintableSheet][] => [
+      [`worksheet ${i}`, worksheet(plan, words)],
+      [`metric worksheet ${i}`, worksheet(plan, { ...words, units: "metric" })],
+      [`imperial worksheet ${i}`, worksheet(plan, { ...words, units: "imperial" })],
+      [`card ${i}`, fieldCard(plan, words)],
+    ]),
+    ["practice sheet", practiceSheet(problems, { ...words, answers: true })],
+    ["students' sheet", practiceSheet(problems, words)],
+    ["sheet of working", workingSheet({ title: "Todo", lines: Object.values(WORKINGS).flat(2) }, words)],
+  ];
+
+  it.each(sheets)("has no English word left: %s", (_, sheet) => {
+    const text = renderText(sheet).replace(/\s+/g, " ");
+    expect(text.length).toBeGreaterThan(500);
+    expect(englishIn(text)).toEqual([]);
+    expect(englishIn(plain(renderHtml(sheet)).replace(/\s+/g, " "))).toEqual([]);
+    expect(renderHtml(sheet)).toContain('<html lang="es">');
+  });
+
+  it("has none left whatever the job", () => {
+    let printed = 0;
+    const seen = new Set<string>();
+    for (const input of random) {
+      try {
+        const plan = planApplication(input);
+        printed++;
+        for (const { key } of plan.warnings) seen.add(key);
+        expect(englishIn(renderText(worksheet(plan, words)).replace(/\s+/g, " "))).toEqual([]);
+        expect(englishIn(renderText(fieldCard(plan, words)).replace(/\s+/g, " "))).toEqual([]);
+      } catch (error) {
+        if (!isSprayMathError(error)) throw error;
+        for (const issue of error.issues) expect(englishIn(issueText(issue, words))).toEqual([]);
+      }
+    }
+    expect(printed).toBeGreaterThan(100);
+    expect(seen.size).toBeGreaterThan(10);
+  });
+
+  it("would not pass in English", () => {
+    expect(englishIn(renderText(worksheet(planApplication(TWO_PRODUCTS)))).length).toBeGreaterThan(20);
+  });
+
+  it("has numbers as its readers write them, and units in the plural that they ask for", () => {
+    const plan = planApplication(TWO_PRODUCTS);
+    const facts = (locale: string) => worksheet(plan, { ...words, locale }).summary.map(({ value }) => value);
+    expect(facts("es-US").join("; ")).toMatch(/\d,\d{3} pies cuadrados.*\d\.\d+ galones/);
+    expect(facts("es-ES").join("; ")).toMatch(/\d,\d+ galones\/acre/);
+    const phrase = (value: number) =>
+      issueText(
+        {
+          code: "out-of-range",
+          key: "at-most",
+          path: "",
+          figures: { limit: qty(value, "gal") },
+          message: "x",
+        },
+        words,
+      );
+    expect([1, 1.5, 1.0000001].map(phrase)).toEqual([
+      "Debe ser 1 galón o menos.",
+      "Debe ser 1.5 galones o menos.",
+      "Debe ser 1 galón o menos.",
+    ]);
+  });
+});
+
+describe("issueText", () => {
+  const errorOf = (work: () => unknown) => {
+    try {
+      work();
+    } catch (error) {
+      if (isSprayMathError(error)) return error;
+    }
+    throw new Error("nothing was refused");
+  };
+
+  it("says an error in the words asked for, with names and what to type", () => {
+    const error = errorOf(() =>
+      planApplication({ ...TWO_PRODUCTS, sprayer: { tank: qty(5, "ft") } } as never),
+    );
+    expect(issueText(error, words)).toBe("5 pies es un largo. Anote un volumen, por ejemplo 5 gal.");
+    expect(issueText(error)).toBe(error.message);
+    expect(issueText(error.issues[0] as never, words)).toBe(issueText(error, words));
+  });
+
+  it("names one of several kinds as the language does", () => {
+    const error = errorOf(() =>
+      measureOut({ amount: qty(5, "ft"), tools: "us-spoons", rule: "nearest" } as never),
+    );
+    expect(issueText(error, words)).toBe(
+      "5 pies es un largo. Anote un volumen o un peso, por ejemplo 5 gal.",
+    );
+  });
+
+  it("gives an example that can be typed as it is", () => {
+    const text = issueText(
+      errorOf(() => parseQuantity("")),
+      words,
+    );
+    const example = /por ejemplo (.*)\.$/.exec(text)?.[1] as string;
+    expect(parseQuantity(example).value).toBe(5);
+  });
+
+  it("says a warning with its product, and with the plot where it is one of several", () => {
+    const figures = { rate: qty(2, "pt/ac"), max: qty(1, "pt/ac"), product: "Product A" };
+    const warning = {
+      code: "rate-over-max",
+      key: "rate-over-max",
+      severity: "refusal",
+      path: "products[0].rate",
+      message: "x",
+    } as const;
+    expect(issueText({ ...warning, figures }, words)).toBe(
+      "Product A: La dosis de 2 pintas/acre pasa del máximo de la etiqueta, 1 pinta/acre. No use más de lo que permite la etiqueta.",
+    );
+    expect(issueText({ ...warning, figures: { ...figures, plot: "Plot B" } }, words)).toMatch(
+      /^Product A en Plot B: La/,
+    );
+  });
+
+  it("says what checkLabel found", () => {
+    const [finding] = checkLabel({
+      rate: qty(2, "pt/ac"),
+      form: "liquid",
+      carrierRate: qty(20, "gal/ac"),
+      label: { max: qty(1, "pt/ac") },
+    });
+    expect(issueText(finding as never, words)).toMatch(/^La dosis de 2 pintas\/acre pasa/);
+  });
+
+  it("lets the English message stand for a key that it does not know, also one of every object", () => {
+    const issue = { code: "missing", path: "", figures: {}, message: "As it was." } as const;
+    for (const key of ["no-such-key", "constructor"])
+      expect(issueText({ ...issue, key }, words)).toBe("As it was.");
+  });
+
+  it("refuses what is no issue, and words and locales that are none", () => {
+    const issue = { code: "missing", key: "enter-text", path: "", figures: {}, message: "x" } as const;
+    expectRefused(() => issueText(undefined as never), "missing", "issue");
+    expectRefused(() => issueText("x" as never), "not-a-quantity", "issue");
+    expectRefused(() => issueText({ ...issue, figures: 5 } as never), "not-a-quantity", "issue.figures");
+    expectRefused(() => issueText(issue, { words: {} as never }), "missing", "options.words.issues");
+    expectRefused(() => issueText(issue, { locale: "not a tag" }), "unknown-choice", "options.locale");
+  });
+});
+
+describe("doseText", () => {
+  const dose = (amount: number, tools: "us-cups-and-spoons" | "syringes" = "us-cups-and-spoons") =>
+    measureOut({ amount: qty(amount, "fl_oz"), tools, rule: "never-over" });
+
+  it("says a dose as people do, in English and in Spanish", () => {
+    expect(doseText(dose(2))).toBe("1/4 cup");
+    expect(doseText(dose(9))).toBe("1 cup + 2 tablespoons");
+    expect(doseText(dose(9), words)).toBe("1 taza + 2 cucharadas");
+    expect(doseText(dose(0.5), words)).toBe("1 cucharada");
+    expect(doseText(dose(2), words)).toBe("1/4 de taza");
+  });
+
+  it("says what a tool with marks is filled to, with the numbers of the locale", () => {
+    expect(doseText(dose(0.42, "syringes"))).toMatch(/^\d+(\.\d+)? mL in the \d+ mL syringe/);
+    expect(doseText(dose(0.05, "syringes"), { ...words, locale: "es-ES" })).toBe(
+      "1 mL en jeringa de 1 mL + 0,46 mL en jeringa de 1 mL",
+    );
+  });
+
+  it("says why a dose can't be measured", () => {
+    const none = dose(0.0001);
+    expect(doseText(none)).toMatch(/too small to measure with these tools/);
+    expect(doseText(none, words)).toMatch(/es muy poco para medir con estos utensilios/);
+  });
+
+  it("takes the doses of a plan", () => {
+    const [load] = planApplication(TWO_PRODUCTS).loads;
+    expect(doseText(load?.products[0]?.measured as never, words)).toMatch(/cucharada/);
+  });
+
+  it("refuses what is no dose", () => {
+    expectRefused(() => doseText(undefined as never), "missing", "measured");
+    expectRefused(() => doseText({} as never), "missing", "measured.parts");
+    expectRefused(() => doseText({ parts: [{}] } as never), "missing", "measured.parts[0].tool");
+  });
+});
