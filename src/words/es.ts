@@ -49,6 +49,7 @@ const part = (what: string): ReturnType<typeof words<"w" | "u" | "x">> =>
   });
 const changed = (what: string): ReturnType<typeof words<"before" | "now">> =>
   words(`factor por ${what}`, { before: `${what} en la calibración`, now: `${what} ahora` });
+const fraction = (name: string): ToolNames => ({ one: name, other: `veces ${name}` });
 const plural = (one: string, other: string): ToolNames => ({ one, other });
 
 /**
@@ -71,7 +72,7 @@ const plural = (one: string, other: string): ToolNames => ({ one, other });
  *   tools: "us-spoons",
  * });
  * const card = fieldCard(plan, { words: SPANISH_WORDS, locale: "es-US" });
- * console.log(card.loads[1]?.steps[1]); // Product A: 1.6 onzas líquidas. Mida 3 cucharadas + 1/2 cucharadita (1 % de menos).
+ * console.log(card.loads[1]?.steps[1]); // Product A: 1.6 onzas líquidas. Mida 3 cucharadas + 1/2 cucharadita (1% de menos).
  * ```
  */
 export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
@@ -570,10 +571,10 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
       "Lados de {longest}, {second} y {third} no se juntan. Cada lado debe ser más corto que los otros dos sumados.",
     "hole-too-wide": "Debe ser menos que el diámetro exterior de {outer}.",
     "spots-over-ground":
-      "Los manchones suman {treated}, más que los {ground} de terreno. Revise cuántos son y su tamaño.",
+      "Los manchones suman {treated}, más que el terreno ({ground}). Revise cuántos son y su tamaño.",
     "lengths-counted": "{given} no coincide con los {lengths} largos. Anote un largo para cada uno.",
     "treated-over-ground":
-      "{treated} tratados son más que los {ground} de terreno. Cuente la parcela una vez aunque la aplique dos veces.",
+      "El área tratada ({treated}) es más que el terreno ({ground}). Cuente la parcela una vez aunque la aplique dos veces.",
     "table-too-large":
       "Una tabla de {given} dosis es demasiado grande. Quite renglones o columnas: hasta {limit} dosis.",
     "size-dimension":
@@ -590,7 +591,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
     "marks-missing":
       "Anotó la lectura más chica, {least}, pero no la distancia entre las marcas. Anótela también.",
     "marks-not-weight": "{given} es un volumen y la báscula pesa hasta {capacity}. Anote un peso.",
-    "marks-not-volume": "{given} es un peso y al utensilio le caben {capacity}. Anote un volumen.",
+    "marks-not-volume": "{given} es un peso y la capacidad del utensilio es {capacity}. Anote un volumen.",
     "too-many-marks":
       "Con marcas de {graduation} hasta {given} son más de {limit} marcas. Revise las unidades.",
     "no-mark": "Un utensilio de {capacity} no puede tener marcas cada {graduation}.",
@@ -626,7 +627,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
       "Nada indica qué tan seguras son las lecturas. Anote una resolución o una incertidumbre para uno de estos: {choices.reading}.",
     "day-too-early": "{today} es antes de la calibración del {calibrated}. Revise las dos fechas.",
     "all-ground-treated":
-      "Todos los {ground} se cuentan como tratados, pero su franja de prueba medía solo {width} de ancho, como una banda. Si aplica solo en bandas, camas o manchones, escoja eso. Si cubre todo el terreno pasada junto a pasada, escoja parcela completa.",
+      "Todo el terreno ({ground}) se cuenta como tratado, pero su franja de prueba medía solo {width} de ancho, como una banda. Si aplica solo en bandas, camas o manchones, escoja eso. Si cubre todo el terreno pasada junto a pasada, escoja parcela completa.",
     "bands-without-gap":
       "Bandas de {band} de ancho en hileras cada {spacing} no dejan espacio, así que se trata todo el terreno. Si aplica solo una banda, anote su ancho. Si aplica todo, escoja parcela completa.",
     "swath-is-spacing-strong":
@@ -646,18 +647,18 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
     "speed-high":
       "La velocidad es {speed}, más rápida que un paso constante ({limit}). Tome de nuevo el tiempo del recorrido.",
     "strip-too-short-assumed":
-      "Si su jarra tiene marcas cada {resolution}, una marca es {percent} de los {used} usados. Use una franja más larga o una jarra con marcas más finas.",
+      "Si su jarra tiene marcas cada {resolution}, una marca es {percent} de lo usado ({used}). Use una franja más larga o una jarra con marcas más finas.",
     "strip-too-short":
-      "Su jarra tiene marcas cada {resolution}: una marca es {percent} de los {used} usados. Use una franja más larga o una jarra con marcas más finas.",
+      "Su jarra tiene marcas cada {resolution}: una marca es {percent} de lo usado ({used}). Use una franja más larga o una jarra con marcas más finas.",
     "runs-disagree": "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. Repita las pruebas.",
     "runs-disagree-one":
       "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. Repita la prueba {run}, que se sale de las demás.",
     "runs-disagree-first":
       "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. La primera usó más, lo que pasa cuando la manguera y el aguilón empiezan vacíos. Llénelos primero y repítala.",
     "runs-disagree-lines":
-      "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. La primera usó {filled} más, más o menos lo que cabe en la manguera y el aguilón: estaban vacíos. Llénelos primero y repítala.",
+      "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. La primera usó {filled} más, más o menos lo que contienen la manguera y el aguilón: estaban vacíos. Llénelos primero y repítala.",
     "lines-uncharged":
-      "En la manguera y el aguilón caben {lines}, {percent} de los {used} usados. Si estaban vacíos al empezar, la mezcla quedará muy débil: llénelos primero, repita la franja y anote las dos pruebas.",
+      "La manguera y el aguilón contienen {lines}, {percent} de lo usado ({used}). Si estaban vacíos al empezar, la mezcla quedará muy débil: llénelos primero, repita la franja y anote las dos pruebas.",
     "calibration-age-unknown":
       "Esta calibración es del {date} y falta la fecha de hoy. Anótela para revisar la antigüedad y las condiciones.",
     "calibration-stale": "Cambió desde la calibración: {changed.condition}. Calibre de nuevo.",
@@ -666,11 +667,11 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
     "calibration-old":
       "La calibración tiene {age} {age:one=día;other=días}, y las boquillas se desgastan. Calibre de nuevo.",
     "mix-over-tank":
-      "Necesita {total} de mezcla y en el tanque caben {tank}: prepare {loads} {loads:one=carga;other=cargas} y mida el producto para cada una.",
+      "Necesita {total} de mezcla y el tanque es de {tank}: prepare {loads} {loads:one=carga;other=cargas} y mida el producto para cada una.",
     "reserve-large":
       "La reserva es de {reserve} para una parcela que lleva {sprayed}: sobraría todo ese producto. Revise la reserva y su unidad.",
     "lines-large":
-      "En la manguera y el aguilón caben {lines}, que es {percent} del tanque de {tank}. Revise ese número y su unidad.",
+      "La manguera y el aguilón contienen {lines}, que es {percent} del tanque de {tank}. Revise ese número y su unidad.",
     "last-load-small":
       "La última carga es de solo {last}. La bomba quizá no la saque toda, y las dosis chicas son difíciles de medir. Divida la mezcla en cargas iguales.",
     "water-without-product":
@@ -716,9 +717,9 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
     "used-of-each-plot":
       "Hay {plots} {plots:one=parcela;other=parcelas} y {given} {given:one=cantidad;other=cantidades}. Anote una para cada parcela, en el orden del plan.",
     "used-over-mixed":
-      "No pudo usar {given} de los {mixed} que se prepararon. Si se preparó más, anote cuánto.",
+      "No se puede usar {given} de lo que se preparó ({mixed}). Si se preparó más, anote cuánto.",
     "left-over-mixed":
-      "No pueden sobrar {given} de los {mixed} que se prepararon. Si se preparó más, anote cuánto.",
+      "No puede sobrar {given} de lo que se preparó ({mixed}). Si se preparó más, anote cuánto.",
     "start-after-end": "El inicio, {started}, es después del final, {finished}.",
     "volume-and-weight":
       "Este registro tiene {given} y otro tiene {first}: uno es por volumen y el otro por peso. Revise qué producto es.",
@@ -767,9 +768,9 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
     "carrier-over-most":
       "La aspersora aplica {carrierRate}, más que el máximo de la etiqueta, {most}. Camine más rápido o use boquillas más chicas, y calibre de nuevo.",
     "season-over-max":
-      "Con {used} ya usados, {rate} más pasan del máximo de la etiqueta por temporada, {max}. Use menos, u otro producto.",
+      "Ya se usó {used}: {rate} más pasa del máximo de la etiqueta por temporada, {max}. Use menos, u otro producto.",
     "season-nearly-used":
-      "Después de esta aplicación quedan {left} de los {max} de la temporada, y no alcanzan para otra con esta dosis.",
+      "Después de esta aplicación queda {left} del máximo de la temporada ({max}), y no alcanza para otra con esta dosis.",
     "season-unknown":
       "La etiqueta permite {max} por temporada, y no ha anotado lo que ya recibió esta parcela. Revise su registro de aplicaciones.",
     "applications-over-most":
@@ -818,7 +819,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
     "least-over-fill": "La carga más chica no puede ser mayor que una completa de {fill}.",
     "extra-over-total": "Debe ser menos que la mezcla total de {total}.",
     "piece-and-extra-over-fill":
-      "Una hilera o parcela lleva {each} y se guardan {extra} para mangueras y reserva, más que una carga de {fill}. Divida la mezcla en cargas iguales.",
+      "Una hilera o parcela lleva {each} y se guarda {extra} para mangueras y reserva, más que una carga de {fill}. Divida la mezcla en cargas iguales.",
     "piece-over-fill":
       "Una hilera o parcela lleva {each}, más que una carga de {fill}. Divida la mezcla en cargas iguales.",
     "loads-too-many":
@@ -1057,45 +1058,45 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
     kind: { "a list": "una lista", "an object": "un objeto", "a function": "una función" },
   },
   tools: {
-    "1/8 teaspoon": plural("1/8 de cucharadita", "1/8 de cucharadita"),
-    "1/4 teaspoon": plural("1/4 de cucharadita", "1/4 de cucharadita"),
-    "1/2 teaspoon": plural("1/2 cucharadita", "1/2 cucharadita"),
+    "1/8 teaspoon": fraction("1/8 de cucharadita"),
+    "1/4 teaspoon": fraction("1/4 de cucharadita"),
+    "1/2 teaspoon": fraction("1/2 cucharadita"),
     teaspoon: plural("cucharadita", "cucharaditas"),
     tablespoon: plural("cucharada", "cucharadas"),
-    "1/4 cup": plural("1/4 de taza", "1/4 de taza"),
-    "1/3 cup": plural("1/3 de taza", "1/3 de taza"),
-    "1/2 cup": plural("1/2 taza", "1/2 taza"),
+    "1/4 cup": fraction("1/4 de taza"),
+    "1/3 cup": fraction("1/3 de taza"),
+    "1/2 cup": fraction("1/2 taza"),
     cup: plural("taza", "tazas"),
     "pint measure": plural("medida de una pinta", "medidas de una pinta"),
     "quart measure": plural("medida de un cuarto de galón", "medidas de un cuarto de galón"),
     "gallon measure": plural("medida de un galón", "medidas de un galón"),
-    "1/4 teaspoon (1.25 mL)": plural("1/4 de cucharadita (1.25 mL)", "1/4 de cucharadita (1.25 mL)"),
-    "1/2 teaspoon (2.5 mL)": plural("1/2 cucharadita (2.5 mL)", "1/2 cucharadita (2.5 mL)"),
+    "1/4 teaspoon (1.25 mL)": fraction("1/4 de cucharadita (1.25 mL)"),
+    "1/2 teaspoon (2.5 mL)": fraction("1/2 cucharadita (2.5 mL)"),
     "teaspoon (5 mL)": plural("cucharadita (5 mL)", "cucharaditas (5 mL)"),
     "tablespoon (15 mL)": plural("cucharada (15 mL)", "cucharadas (15 mL)"),
-    "1/4 cup (60 mL)": plural("1/4 de taza (60 mL)", "1/4 de taza (60 mL)"),
-    "1/3 cup (80 mL)": plural("1/3 de taza (80 mL)", "1/3 de taza (80 mL)"),
-    "1/2 cup (120 mL)": plural("1/2 taza (120 mL)", "1/2 taza (120 mL)"),
+    "1/4 cup (60 mL)": fraction("1/4 de taza (60 mL)"),
+    "1/3 cup (80 mL)": fraction("1/3 de taza (80 mL)"),
+    "1/2 cup (120 mL)": fraction("1/2 taza (120 mL)"),
     "cup (240 mL)": plural("taza (240 mL)", "tazas (240 mL)"),
-    "1/8 metric teaspoon": plural("1/8 de cucharadita métrica", "1/8 de cucharadita métrica"),
-    "1/4 metric teaspoon": plural("1/4 de cucharadita métrica", "1/4 de cucharadita métrica"),
-    "1/2 metric teaspoon": plural("1/2 cucharadita métrica", "1/2 cucharadita métrica"),
+    "1/8 metric teaspoon": fraction("1/8 de cucharadita métrica"),
+    "1/4 metric teaspoon": fraction("1/4 de cucharadita métrica"),
+    "1/2 metric teaspoon": fraction("1/2 cucharadita métrica"),
     "metric teaspoon": plural("cucharadita métrica", "cucharaditas métricas"),
     "metric tablespoon": plural("cucharada métrica", "cucharadas métricas"),
-    "1/4 metric cup": plural("1/4 de taza métrica", "1/4 de taza métrica"),
-    "1/2 metric cup": plural("1/2 taza métrica", "1/2 taza métrica"),
+    "1/4 metric cup": fraction("1/4 de taza métrica"),
+    "1/2 metric cup": fraction("1/2 taza métrica"),
     "metric cup": plural("taza métrica", "tazas métricas"),
-    "1/4 Australian teaspoon": plural("1/4 de cucharadita australiana", "1/4 de cucharadita australiana"),
-    "1/2 Australian teaspoon": plural("1/2 cucharadita australiana", "1/2 cucharadita australiana"),
+    "1/4 Australian teaspoon": fraction("1/4 de cucharadita australiana"),
+    "1/2 Australian teaspoon": fraction("1/2 cucharadita australiana"),
     "Australian teaspoon": plural("cucharadita australiana", "cucharaditas australianas"),
-    "1/2 Australian tablespoon": plural("1/2 cucharada australiana", "1/2 cucharada australiana"),
+    "1/2 Australian tablespoon": fraction("1/2 cucharada australiana"),
     "Australian tablespoon": plural("cucharada australiana", "cucharadas australianas"),
     "imperial fluid ounce measure": plural(
       "medida de una onza líquida imperial",
       "medidas de una onza líquida imperial",
     ),
-    "1/4 imperial pint measure": plural("1/4 de pinta imperial", "1/4 de pinta imperial"),
-    "1/2 imperial pint measure": plural("1/2 pinta imperial", "1/2 pinta imperial"),
+    "1/4 imperial pint measure": fraction("1/4 de pinta imperial"),
+    "1/2 imperial pint measure": fraction("1/2 pinta imperial"),
     "imperial pint measure": plural("medida de una pinta imperial", "medidas de una pinta imperial"),
     "imperial quart measure": plural(
       "medida de un cuarto de galón imperial",
@@ -1210,7 +1211,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
     mixExtra: "{volume} de extra",
     mixInHose: "{volume} en la manguera",
     leftover: "Sobrante al terminar la parcela",
-    leftoverWithArea: "{leftover}; el extra alcanza para otros {area}",
+    leftoverWithArea: "{leftover}; el extra alcanza para {area} más",
     rateOf: "Dosis de {product}",
     rateOfActive: "{rate} de ingrediente activo",
     rateOfMix: "{parts} en {to} de mezcla",
@@ -1227,7 +1228,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
     mixingOrder:
       "Agregue en este orden, mezclando bien cada uno antes del siguiente, salvo que la etiqueta diga otra cosa: {order}.",
     doNotMix: "No mezcle. Vea la advertencia de arriba.",
-    halfFill: "Agregue unos {half} de agua limpia y empiece a agitar (mochila: cierre y agite).",
+    halfFill: "Agregue cerca de {half} de agua limpia y empiece a agitar (mochila: cierre y agite).",
     pour: "{product}: {amount}. Mida {measures} ({remark}).",
     pourOtherwise:
       "{product}: {amount}. No se puede medir con estos utensilios. Consiga una medida más chica o más grande.",
@@ -1272,7 +1273,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
     "tank-loads":
       "En un campo de {ground} se aplican {area}. El volumen de aplicación es {rate}, y el tanque se llena hasta {fill}. ¿Cuántas cargas lleva el trabajo?",
     "product-per-tank":
-      "La dosis de la etiqueta es {rate}. El volumen de aplicación es {carrierRate}, y en el tanque caben {fill}. El producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
+      "La dosis de la etiqueta es {rate}. El volumen de aplicación es {carrierRate}, y el tanque lleva {fill}. El producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
     "household-measure":
       "Una carga del tanque lleva {amount} de producto. ¿Cuántas cucharas enteras al ras, de {spoon} cada una, se pueden poner sin pasarse?",
     band: "{rows} hileras de {rowLength} de largo, a {rowSpacing} una de otra, se aplican cada una en una banda de {bandWidth}. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto se necesita para todas las hileras ({unit})?",
