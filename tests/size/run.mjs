@@ -22,6 +22,7 @@ const USES = {
   "./practice": ["practiceProblem"],
   "./schema": ["parsePlanInput"],
   "./area/geodesic": ["geodesicArea"],
+  "./words/es": ["SPANISH_WORDS"],
 };
 
 // Beyond what converting a unit takes: whoever wants one area should not pay for the rest.

@@ -1,4 +1,4 @@
-import type { Figures } from "../../errors.js";
+import type { Figures, QuantityFigure } from "../../errors.js";
 import { describeUnit } from "../../units/describe.js";
 import { formatQuantity } from "../../units/format.js";
 import { messageOf, nameIn, type Phrasing, phrased } from "../../units/message.js";
@@ -64,12 +64,14 @@ export function writerFor<M extends PhraseWords = Messages>(
     unitName(name, count, table, plural, locale) ?? describeUnit(name).symbol;
   const phrasing = (significant: number): Phrasing => ({
     number: (value) => number(value, significant),
-    quantity: ({ value, unit: name }) =>
-      isUnit(name) ? written({ value, unit: name }, significant) : `${number(value, significant)} ${name}`,
-    typed: ({ value, unit: name }) =>
-      isUnit(name)
-        ? formatQuantity({ value, unit: name }, { locale, digits: significant })
-        : `${value} ${name}`,
+    quantity: (figure) =>
+      isQuantity(figure)
+        ? written(figure, significant)
+        : `${number(figure.value, significant)} ${figure.unit}`,
+    typed: (figure) =>
+      isQuantity(figure)
+        ? formatQuantity(figure, { locale, digits: significant })
+        : `${number(figure.value, significant)} ${figure.unit}`,
     unit: ({ value, unit: name }) => (isUnit(name) ? unit(name, value) : name),
     plural,
     name: nameIn(table.names),
@@ -134,6 +136,11 @@ function unitName(
   const [top, bottom] = [named(over, count), named(per, 1)];
   if (top === undefined && bottom === undefined) return undefined;
   return `${top ?? describeUnit(over).symbol}/${bottom ?? describeUnit(per).symbol}`;
+}
+
+/** Whether a figure has a unit of the library, and not one of an app's own. */
+function isQuantity(figure: QuantityFigure): figure is Quantity {
+  return isUnit(figure.unit);
 }
 
 /** The table's own entry for a name; none for what only `Object` has, such as `constructor`. */

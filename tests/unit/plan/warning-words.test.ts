@@ -71,6 +71,37 @@ describe("a plan warns, word for word, of", () => {
       ],
     ],
     [
+      "a strip as wide as one row is from the next, where one pass sprays the bands of three",
+      {
+        plot: {
+          kind: "row-bands",
+          rows: 9,
+          rowLength: qty(90, "ft"),
+          bandWidth: qty(4, "ft"),
+          rowSpacing: qty(5, "ft"),
+        },
+        calibration: { ...STRIP, swath: qty(60, "in"), distance: qty(217.8, "ft") },
+        sprayer: { tank: qty(20, "gal"), rowsPerPass: 3 },
+      },
+      [
+        {
+          code: "swath-is-spacing",
+          key: "swath-is-spacing-weak",
+          severity: "warning",
+          path: "plot",
+          message:
+            "Your test strip's width of 60 in is the row spacing, but what you treat is 4 ft wide. If only that was sprayed on the strip, enter it as the spray width: otherwise the mix is 2.4 times too weak.",
+          figures: {
+            width: { value: 60, unit: "in" },
+            pass: { value: 12, unit: "ft" },
+            band: { value: 4, unit: "ft" },
+            times: 2.4,
+            spacing: { value: 5, unit: "ft" },
+          },
+        },
+      ],
+    ],
+    [
       "runs as wide as a band and all the ground",
       {
         calibration: {
