@@ -1,6 +1,6 @@
 import { type ErrorCode, type Figures, type QuantityFigure, SprayMathError } from "../errors.js";
 import { describeUnit } from "./describe.js";
-import { NAMES, type Names } from "./names.js";
+import { type IssueNames, NAMES } from "./names.js";
 import { isUnit } from "./resolve.js";
 
 type Figure = Figures[string];
@@ -44,9 +44,11 @@ export function phrased(template: string, figures: Figures, phrasing: Phrasing):
   const parts = partsOf(template);
   let text = parts[0] as string;
   for (let i = 1; i < parts.length; i += 4) {
-    const [name, part, forms, after] = parts.slice(i, i + 4) as [string, string?, string?, string?];
-    text += Object.hasOwn(figures, name) ? placed(figures[name], part, forms, phrasing) : `{${name}}`;
-    text += after;
+    const name = parts[i] as string;
+    text += Object.hasOwn(figures, name)
+      ? placed(figures[name], parts[i + 1], parts[i + 2], phrasing)
+      : `{${name}}`;
+    text += parts[i + 3];
   }
   return text;
 }
@@ -104,10 +106,10 @@ function english(digits: number): Phrasing {
 }
 
 /** Looks names up in the lists of a language. */
-export function nameIn(lists: Names): Phrasing["name"] {
+export function nameIn(lists: IssueNames): Phrasing["name"] {
   return (list, key) => {
     const names: Readonly<Record<string, string>> = Object.hasOwn(lists, list)
-      ? lists[list as keyof Names]
+      ? lists[list as keyof IssueNames]
       : {};
     return Object.hasOwn(names, key) ? names[key] : undefined;
   };

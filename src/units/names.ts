@@ -1,28 +1,29 @@
 import type { Dimension } from "./types.js";
 
-/** What a field expects: a kind of quantity, or what its own name says better. */
-export type ExpectedName =
-  | Dimension
-  | "amount"
-  | "ratePerArea"
-  | "labelRate"
-  | "productRate"
-  | "activeRate"
-  | "strength"
-  | "content"
-  | "caught"
-  | "pair"
-  | "place";
-
 /**
  * The names that figures of messages have in a language. Figures hold keys of these lists, and a sentence says them in words:
  * `{given.dimension}` is looked up in the list `dimension`.
  */
-export interface Names {
+export interface IssueNames {
   /** Kinds of quantities, as in "5 gal is a volume". */
   readonly dimension: Readonly<Record<Dimension, string>>;
   /** What a field expects, as in "Enter a length". */
-  readonly expected: Readonly<Record<ExpectedName, string>>;
+  readonly expected: Readonly<
+    Record<
+      | Dimension
+      | "amount"
+      | "ratePerArea"
+      | "labelRate"
+      | "productRate"
+      | "activeRate"
+      | "strength"
+      | "content"
+      | "caught"
+      | "pair"
+      | "place",
+      string
+    >
+  >;
   /** What an area is an area of. */
   readonly area: Readonly<Record<"treated" | "ground" | "plain", string>>;
   /** What a fraction is a part of, where nothing says so. */
@@ -69,7 +70,10 @@ export interface Names {
   readonly kind: Readonly<Record<"a list" | "an object" | "a function", string>>;
 }
 
-const DIMENSION: Names["dimension"] = {
+/** What a field expects: a kind of quantity, or what its own name says better. */
+export type ExpectedName = keyof IssueNames["expected"];
+
+const DIMENSION: IssueNames["dimension"] = {
   length: "a length",
   area: "an area",
   volume: "a volume",
@@ -90,7 +94,7 @@ const DIMENSION: Names["dimension"] = {
 };
 
 /** The English names. */
-export const NAMES: Names = {
+export const NAMES: IssueNames = {
   dimension: DIMENSION,
   expected: {
     ...DIMENSION,

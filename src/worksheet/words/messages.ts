@@ -2,7 +2,7 @@ import { shown } from "../../errors.js";
 import type { Caution } from "../../plan/cautions.js";
 import type { Check } from "../../units/check.js";
 import { AsGivenField } from "../../units/fields.js";
-import type { Names } from "../../units/names.js";
+import type { IssueNames } from "../../units/names.js";
 import { isLocale } from "../../units/numerals.js";
 import type { KnownLines } from "./known-lines.js";
 import type { LineTable } from "./line-table.js";
@@ -32,7 +32,7 @@ export interface Messages {
    */
   readonly issues: Readonly<Record<string, string>>;
   /** The names in such sentences: `{given.dimension}` is looked up in the list `dimension`. */
-  readonly names: Names;
+  readonly names: IssueNames;
   /** What measuring tools are called, by the name that the tool has. That name where it is missing. */
   readonly tools: Readonly<Record<string, ToolNames>>;
   /**
