@@ -54,7 +54,7 @@ function runsRound({ corners, unit = "" as LengthUnit }: Partly<BoundaryInput>, 
     "conflict",
     "boundary-crosses",
     `corners[${place(second)}]`,
-    "The side from corner {a} to corner {b} meets the side from corner {c} to corner {d} at ({x}, {y}) {unit}. " +
+    "The side from corner {a} to corner {b} meets the side from corner {c} to corner {d} at ({x}, {y}) {unit.unit}. " +
       "Enter the corners in the order you walk them.",
     {
       a: place(first) + 1,

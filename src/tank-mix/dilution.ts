@@ -55,7 +55,7 @@ function strengthsFit({ from, to }: Partly<DilutionInput>, check: Check): void {
       sameBasis ? "wrong-dimension" : "conflict",
       "strengths-differ",
       sameBasis ? "to" : "to.basis",
-      "One strength is in {from}, the other in {to}. Enter both in the same way.",
+      "One strength is in {from.unit}, the other in {to.unit}. Enter both in the same way.",
       { from: basisOf(from) ?? from.unit, to: basisOf(to) ?? to.unit },
     );
   else if (moreThan(inUnit(to, from.unit), from.value))

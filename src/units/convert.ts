@@ -222,7 +222,7 @@ function numberIn({ value, unit }: Quantity, to: Unit): number {
     "not-finite",
     "too-large-in-unit",
     "quantity.value",
-    "{given} is too large to write in {unit}. Choose a larger unit.",
+    "{given} is too large to write in {unit.unit}. Choose a larger unit.",
     { given: { value, unit }, unit: to },
   );
 }

@@ -38,7 +38,8 @@ function partsOf(template: string): readonly (string | undefined)[] {
 
 /**
  * Fills the places of a template: `{limit}` with the figure of that name, `{limit.value}` with its number, `{limit.unit}` with
- * its unit, `{example.typed}` as a person types it, `{given.dimension}` with its name in a list of names, `{loads:one=load;other=loads}` with the word for so many.
+ * its unit, `{example.typed}` as a person types it, `{given.dimension}` with its name in a list of names, and
+ * `{loads:one=load;other=loads}` with the word for so many.
  */
 export function phrased(template: string, figures: Figures, phrasing: Phrasing): string {
   const parts = partsOf(template);
@@ -62,12 +63,21 @@ function placed(
   if (forms !== undefined) return formFor(figure, forms, phrasing);
   if (part === undefined) return written(figure, phrasing);
   if (part === "value") return written(isQuantity(figure) ? figure.value : figure, phrasing);
-  if (part === "unit") return isQuantity(figure) ? phrasing.unit(figure) : "";
+  if (part === "unit") return unitOf(figure, phrasing);
   if (part === "typed") return isQuantity(figure) ? phrasing.typed(figure) : written(figure, phrasing);
   const keys = [figure].flat().map(String);
   const names = keys.map((key) => phrasing.name(part, key) ?? key);
   return part === "expected" ? phrasing.oneOf(names) : names.join(", ");
 }
+
+/** The unit of a quantity, or what a unit's name stands for. */
+function unitOf(figure: Figure | undefined, phrasing: Phrasing): string {
+  if (isQuantity(figure)) return phrasing.unit(figure);
+  return typeof figure === "string" ? phrasing.unit({ value: SEVERAL, unit: figure }) : "";
+}
+
+// A count that every language has its plural for.
+const SEVERAL = 100;
 
 /** `one=load;other=loads`: the word for so many. */
 function formFor(figure: Figure | undefined, forms: string, phrasing: Phrasing): string {

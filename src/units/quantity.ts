@@ -117,7 +117,7 @@ function noteOtherBasis(first: Marked, other: Marked, at: string, check: Check):
     "conflict",
     "bases-differ",
     at,
-    "You can't combine {givenUnit} {given.basis} with {firstUnit} {first.basis}. Use one kind: all by volume (v/v), or all by weight (w/v or w/w).",
+    "You can't combine {givenUnit.unit} {given.basis} with {firstUnit.unit} {first.basis}. Use one kind: all by volume (v/v), or all by weight (w/v or w/w).",
     {
       first: first.basis ?? "none",
       firstUnit: first.unit,

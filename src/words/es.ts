@@ -550,7 +550,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
     "corners-alike":
       "Hay {count} {count:one=esquina distinta;other=esquinas distintas}. Anote al menos {limit} para encerrar terreno.",
     "boundary-crosses":
-      "El lado de la esquina {a} a la {b} toca el lado de la esquina {c} a la {d} en ({x}, {y}) {unit}. Anote las esquinas en el orden en que las camina.",
+      "El lado de la esquina {a} a la {b} toca el lado de la esquina {c} a la {d} en ({x}, {y}) {unit.unit}. Anote las esquinas en el orden en que las camina.",
     "no-ground-left": "No se puede descontar {taken} de {added}. Debe quedar algo de terreno.",
     latitude: "La latitud va de -90 a 90 grados. En GeoJSON la longitud va primero.",
     "places-many": "Anote {limit} puntos o menos; hay {given}.",
@@ -746,7 +746,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
       "Un producto no puede contener {given}: es más de lo que pesa. Revise el número y su unidad.",
     "density-impossible": "Ningún producto pesa {given}. Está entre {least} y {most}: revise la unidad.",
     "strengths-differ":
-      "Una concentración está en {from} y la otra en {to}. Anote las dos de la misma manera.",
+      "Una concentración está en {from.unit} y la otra en {to.unit}. Anote las dos de la misma manera.",
     "stronger-than-source":
       "{to} es más fuerte que {from}, y el agua solo debilita una mezcla. Anote una concentración más baja.",
     "dose-over-stock":
@@ -852,7 +852,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
       "{given} es {is.dimension}, pero {first} es {other.dimension}. Use solo volúmenes o solo pesos: oz (peso) y fl oz (volumen) son distintas.",
     "input-unreadable": "Esto no se puede leer: falla al abrirlo.",
     "too-large-in-unit":
-      "{given} es demasiado grande para escribirlo en {unit}. Escoja una unidad más grande.",
+      "{given} es demasiado grande para escribirlo en {unit.unit}. Escoja una unidad más grande.",
     "date-unreadable": "No existe la fecha {given}. Escriba año-mes-día, por ejemplo 2025-04-12.",
     "enter-number": "Anote un número aquí.",
     "number-not-text": "Anote un número, no texto.",
@@ -911,7 +911,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
     "choose-unit": "Escoja una unidad, por ejemplo {example}.",
     "areas-of-two-kinds": "No se puede sumar {given.area} con {first.area}. Use áreas de un solo tipo.",
     "bases-differ":
-      "No se puede combinar {givenUnit} {given.basis} con {firstUnit} {first.basis}. Use un solo tipo: todo por volumen (v/v), o todo por peso (w/v o w/w).",
+      "No se puede combinar {givenUnit.unit} {given.basis} con {firstUnit.unit} {first.basis}. Use un solo tipo: todo por volumen (v/v), o todo por peso (w/v o w/w).",
     "divided-by-zero": "No se puede dividir entre 0. Anote otra cantidad.",
     "text-long": "Esto es demasiado largo. Anote {limit} caracteres o menos.",
     "one-number": "Anote un solo número.",
@@ -970,6 +970,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
     "ucum-unknown": "Aquí no se conoce el código UCUM {given}. Use uno como {example}.",
     "version-unknown":
       "Aquí no se puede leer la versión {given.kind}. La escribió una versión más nueva de esta biblioteca: actualice, o anote los datos de nuevo.",
+    "figure-expected": "Un dato es un número, un texto, una lista de textos o un número con su unidad.",
     "formula-unreadable": "{given.kind} no es una fórmula.",
     "nonce-unreadable": "Esto no es un nonce en base64, por ejemplo c3ByYXk=.",
     "words-missing": "Falta esta parte de la tabla de palabras.",
@@ -1153,7 +1154,6 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
     metric_cup: plural("taza métrica", "tazas métricas"),
     oz: plural("onza de peso", "onzas de peso"),
     lb: plural("libra", "libras"),
-    h: "h",
     mph: plural("milla por hora", "millas por hora"),
   },
   // Titles of publications stay as they are, so that they can be found.

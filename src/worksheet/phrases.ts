@@ -4,9 +4,9 @@ import type { MeasuredDose, NotMeasurable } from "../household/measure-out.js";
 import { MEASURING_TOOL } from "../household/measuring-tool.js";
 import type { Warning } from "../plan/warnings.js";
 import type { LabelFinding } from "../tank-mix/findings.js";
-import { checked } from "../units/check.js";
+import { type Check, checked } from "../units/check.js";
 import {
-  type AsGivenField,
+  AsGivenField,
   about,
   asGiven,
   count,
@@ -48,9 +48,33 @@ function phraseWriter(options: PhraseOptions): Writer<PhraseWords> {
 
 const ISSUE: AsGivenField<Sayable> = asGiven<Sayable>("An error, one of its issues, or a warning.");
 
-const SENTENCE: ObjectField<Pick<Sayable, "key" | "figures" | "message">> = object({
+/** The figures of a sentence, which may come from another program. */
+class FiguresField extends AsGivenField<Figures> {
+  override read(input: unknown, check: Check): Figures | undefined {
+    const figures = super.read(input, check);
+    for (const [name, figure] of Object.entries(figures ?? {}))
+      if (!isFigure(figure))
+        check.fault(
+          "not-a-quantity",
+          "figure-expected",
+          name,
+          "A figure is a number, a text, a list of texts or a number with its unit.",
+        );
+    return figures;
+  }
+}
+
+function isFigure(figure: unknown): boolean {
+  if (typeof figure === "number" || typeof figure === "string") return true;
+  if (Array.isArray(figure)) return figure.every((one) => typeof one === "string");
+  if (typeof figure !== "object" || figure === null) return false;
+  const { value, unit } = figure as { readonly value?: unknown; readonly unit?: unknown };
+  return Number.isFinite(value) && typeof unit === "string";
+}
+
+const SENTENCE: ObjectField<Pick<Sayable, "key" | "figures" | "message">> = /* @__PURE__ */ object({
   key: text("Which sentence."),
-  figures: asGiven<Figures>("Its figures."),
+  figures: /* @__PURE__ */ new FiguresField("Its figures."),
   message: text("The same in English."),
 });
 

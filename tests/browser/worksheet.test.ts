@@ -6,6 +6,7 @@ import { type Browser, type Page, chromium as playwright } from "playwright-core
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { planApplication } from "../../src/plan/index.ts";
 import { practiceProblem, practiceSheet, practiceTopics } from "../../src/practice/index.ts";
+import { SPANISH_WORDS } from "../../src/words/es.ts";
 import {
   fieldCard,
   type PrintableSheet,
@@ -28,6 +29,8 @@ const problems = practiceTopics.map((topic) => practiceProblem(topic, 1));
 const SHEETS: Record<string, PrintableSheet> = {
   worksheet: worksheet(plan),
   "worksheet-metric": worksheet(plan, { units: "metric", locale: "de-DE", words: GERMAN }),
+  "worksheet-spanish": worksheet(planApplication(DOUBTFUL), { locale: "es-US", words: SPANISH_WORDS }),
+  "card-spanish": fieldCard(plan, { locale: "es-US", words: SPANISH_WORDS }),
   "worksheet-doubtful": worksheet(planApplication(DOUBTFUL)),
   "worksheet-long": worksheet(planNamed([`Product ${"x".repeat(150)}`, "Product B"])),
   card: fieldCard(plan),

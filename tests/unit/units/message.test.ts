@@ -38,10 +38,15 @@ describe("a part of a figure", () => {
     expect(said("{x.unit}", { value: 3, unit: "loads" })).toBe("loads");
   });
 
-  it("of a number is that number, of a text the text, and neither has a unit", () => {
+  it("of a number is that number, which has no unit", () => {
     expect(said("{x.value}{x.unit}", 4)).toBe("4");
-    expect(said("{x.value}{x.unit}", "Product A")).toBe("Product A");
     expect(said("{x.typed}", 4)).toBe("4");
+  });
+
+  it("of a text is the text, or the unit that it names", () => {
+    expect(said("{x.value}", "Product A")).toBe("Product A");
+    expect(said("{x.unit}", "fl_oz/ac")).toBe("fl oz/ac");
+    expect(said("{x.unit}", "v/v")).toBe("v/v");
   });
 
   it("is its name in a list of names, or itself where it has none there", () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { rectangleArea } from "../../../src/area/index.ts";
 import { planApplication } from "../../../src/plan/index.ts";
 import {
   ENGLISH_PRACTICE_WORDS,
@@ -6,9 +7,11 @@ import {
   practiceSheet,
   practiceTopics,
 } from "../../../src/practice/index.ts";
+import { qty } from "../../../src/units/index.ts";
 import {
   ENGLISH_WORDS,
   fieldCard,
+  issueText,
   type Messages,
   renderHtml,
   renderText,
@@ -17,6 +20,7 @@ import {
 } from "../../../src/worksheet/index.ts";
 import { GERMAN } from "../../helpers/german.ts";
 import { DOUBTFUL, TWO_PRODUCTS } from "../../helpers/jobs.ts";
+import { refusal } from "../../helpers/refusal.ts";
 import { WORKINGS } from "../../helpers/workings.ts";
 
 const options = { locale: "de-DE", words: GERMAN };
@@ -92,6 +96,11 @@ describe("a table of words in another language", () => {
     expect(told).toContainEqual({ severity: "note", name: "Hinweis", message: "5,284 gal; 4 gal; 2 Tanks" });
     const [first] = worksheet(planApplication(DOUBTFUL), { ...options, words }).warnings;
     expect(first).toEqual({ severity: "refusal", name: "Nicht spritzen", message: "Product A 8 oz!" });
+  });
+
+  it("names what an error is about, by lists of its own", () => {
+    const error = refusal(() => rectangleArea({ length: qty(5, "L"), width: qty(3, "m") } as never));
+    expect(issueText(error, options)).toBe("5 L ist ein Volumen. Nötig ist eine Länge, etwa 5 m.");
   });
 
   it("leaves the plan's own sentence where it has none for a warning", () => {

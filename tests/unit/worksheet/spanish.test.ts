@@ -109,7 +109,7 @@ describe("the Spanish table", () => {
   });
 
   it("names every unit whose sign is not international", () => {
-    const international = /^(mm|cm|m|km|cm2|m2|ha|km2|mL|L|hL|m3|mg|g|kg|s|min|psi|kPa|bar|%|ppm|1|\d.*)$/;
+    const international = /^(mm|cm|m|km|cm2|m2|ha|km2|mL|L|hL|m3|mg|g|kg|s|min|h|psi|kPa|bar|%|ppm|1|\d.*)$/;
     const simple = (
       Object.keys(SPANISH_WORDS.names.dimension) as (keyof typeof SPANISH_WORDS.names.dimension)[]
     )
@@ -312,10 +312,54 @@ describe("issueText", () => {
     expect(issueText(finding as never, words)).toMatch(/^La dosis de 2 pintas\/acre pasa/);
   });
 
+  it("puts the name of a unit together, and keeps signs that every language has", () => {
+    const limit = (figure: object, locale = "es-US") =>
+      issueText(
+        { code: "out-of-range", key: "at-most", path: "", message: "x", figures: { limit: figure } } as never,
+        { ...words, locale },
+      ).slice("Debe ser ".length, -" o menos.".length);
+    expect(limit(qty(2, "fl_oz/1000ft2"))).toBe("2 onzas líquidas/1,000 pies cuadrados");
+    expect(limit(qty(1, "gal/ac"))).toBe("1 galón/acre");
+    expect(limit(qty(2, "100gal"))).toBe("2 × 100 galones");
+    expect(limit(qty(2, "pt/100gal"))).toBe("2 pintas/100 galones");
+    expect(limit(qty(1.5, "L/ac"), "es-ES")).toBe("1,5 L/acre");
+    expect(limit(qty(3, "mph"))).toBe("3 millas por hora");
+    expect(limit(qty(200, "L/ha"))).toBe("200 L/ha");
+    expect(limit({ ...qty(5, "%"), basis: "v/v" })).toMatch(/^5\s?% v\/v$/);
+    expect(limit(qty(0.5, "1"))).toBe("0.5");
+    const units = { ...SPANISH_WORDS.units, "gal/ac": "GPA" };
+    const issue = { code: "out-of-range", key: "at-most", path: "", message: "x" } as const;
+    const own = issueText(
+      { ...issue, figures: { limit: qty(5, "gal/ac") } },
+      { words: { ...SPANISH_WORDS, units } },
+    );
+    expect(own).toBe("Debe ser 5 GPA o menos.");
+  });
+
   it("lets the English message stand for a key that it does not know, also one of every object", () => {
     const issue = { code: "missing", path: "", figures: {}, message: "As it was." } as const;
     for (const key of ["no-such-key", "constructor"])
       expect(issueText({ ...issue, key }, words)).toBe("As it was.");
+  });
+
+  it("refuses figures that are none, since what a server sent may be anything", () => {
+    const issue = { code: "missing", key: "at-most", path: "", message: "x" } as const;
+    for (const limit of [
+      null,
+      undefined,
+      {},
+      { value: "5", unit: "gal" },
+      { value: Number.NaN, unit: "gal" },
+      [5],
+    ])
+      expectRefused(
+        () => issueText({ ...issue, figures: { limit } } as never, words),
+        "not-a-quantity",
+        "issue.figures.limit",
+      );
+    expect(issueText({ ...issue, figures: { limit: { value: 5, unit: "scoops" } } }, words)).toBe(
+      "Debe ser 5 scoops o menos.",
+    );
   });
 
   it("refuses what is no issue, and words and locales that are none", () => {
