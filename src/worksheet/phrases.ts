@@ -80,7 +80,8 @@ const SENTENCE: ObjectField<Pick<Sayable, "key" | "figures" | "message">> = /* @
 
 /**
  * The sentence of an error or a warning in another language, with numbers and units as its readers write them. Where the
- * table of words has no sentence for the key, the English message stands.
+ * table of words has no sentence for the key, the English message stands. An error stands for its first fault: for a form, say
+ * each of its `issues`.
  *
  * @param issue - an error, one of its `issues`, a warning of a plan, or what `checkLabel` found
  * @param options - see {@link PhraseOptions}
