@@ -535,7 +535,8 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
     dose: "{product}, medido para la carga {load}",
   },
   cautions: {
-    label: "La etiqueta es la ley. Si esta hoja y la etiqueta no dicen lo mismo, siga la etiqueta.",
+    label:
+      "La etiqueta es la ley. Si esta hoja y la etiqueta no dicen lo mismo, siga la etiqueta. Esta traducción no está certificada.",
     "clean-water":
       "Calibre con agua limpia. Llene primero la manguera y el aguilón, mida lo que se rellena y use la misma persona, paso, presión y boquillas que el día de la aplicación.",
     protection: "Use el equipo de protección personal que indica la etiqueta al medir, mezclar y aplicar.",
