@@ -58,6 +58,8 @@ function withStep(path: string, step: string | number): string {
 export abstract class Field<T> {
   /** May be left out: `undefined` and `null` mean "not given". */
   readonly optional: boolean = false;
+  /** For a part that is used in several places: its name, and what it means by itself. */
+  readonly part?: { readonly name: string; readonly about: string };
 
   /** @param about - what it means, in a sentence or two: docstring, schema and form say the same */
   constructor(readonly about: string) {}

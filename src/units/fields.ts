@@ -23,6 +23,15 @@ export function optional<T>(field: Field<T>): Optional<T> {
   return changed(field, { optional: true }) as Optional<T>;
 }
 
+/**
+ * The same field as a part with a name, for what is used in several places: a JSON Schema describes it once, under this
+ * name and with this sentence, whatever the fields say that hold it.
+ */
+/* @__NO_SIDE_EFFECTS__ */
+export function named<F extends Field<unknown>>(name: string, field: F): F {
+  return changed(field, { part: { name, about: field.about } });
+}
+
 /** The same field with another sentence. */
 /* @__NO_SIDE_EFFECTS__ */
 export function about<F extends Field<unknown>>(text: string, field: F): F {
@@ -51,6 +60,7 @@ export class NumberField<T extends number = number> extends Field<T> {
   }
 
   read(input: unknown, check: Check): T | undefined {
+    if (isBlank(input)) return this.missing(check);
     const value = typeof input === "string" && check.texts ? numberFrom(input, check) : input;
     if (value === undefined) return undefined;
     if (typeof value !== "number") {
@@ -63,6 +73,11 @@ export class NumberField<T extends number = number> extends Field<T> {
   missing(check: Check): undefined {
     return check.fault("missing", "enter-number", "", "Enter a number here.");
   }
+}
+
+/** Whether it is a form's field that was left empty. */
+export function isBlank(input: unknown): boolean {
+  return typeof input === "string" && input.trim() === "";
 }
 
 function numberFrom(text: string, check: Check): number | undefined {
@@ -154,7 +169,7 @@ export class TextField extends Field<string> {
       return check.fault("not-a-quantity", "enter-text", "", "Enter some text, not {given}.", {
         given: shown(input),
       });
-    if (input.trim() === "") return this.missing(check);
+    if (isBlank(input)) return this.missing(check);
     return this.format === undefined || this.format.check(input, check) ? input : undefined;
   }
 

@@ -10,7 +10,7 @@ export {
   type SentRate,
   toIso11783,
 } from "./iso11783.js";
-export { type ParsedQuantity, type ParseOptions, parseQuantity } from "./parse.js";
+export { type ParsedQuantity, type ParseOptions, parseNumber, parseQuantity } from "./parse.js";
 export { compare, qty, ratio, scale, sum } from "./quantity.js";
 export { isUnit } from "./resolve.js";
 export { systemOf } from "./systems.js";

@@ -1,6 +1,7 @@
 import { SprayMathError, shown } from "../errors.js";
 import { checkDimension, dimensionOf } from "./dimensions.js";
 import { checkedChoice, checkedObject, wrongDimension } from "./guard.js";
+import { refusal } from "./message.js";
 import { multiple } from "./multiples.js";
 import { nearest } from "./nearest.js";
 import { type Numeral, type NumeralSigns, numeralSigns } from "./numerals.js";
@@ -92,6 +93,52 @@ export function parseQuantity(text: string, options: ParseOptions = {}): Quantit
   const plain = withPlainSigns(text, signs);
   const quantity = readQuantity({ text: plain, tokens: tokensOf(plain, signs), signs, known, at: 0 });
   return checkedDimension(quantity, known.dimension);
+}
+
+/**
+ * Reads a bare number as people write it: `14`, `1,000`, `2 1/2`, `½`.
+ *
+ * The decimal and group signs are those of the locale, as for {@link parseQuantity}.
+ *
+ * @param text - at most 200 characters; negative numbers are read too
+ * @param options - `locale`: whose decimal and group signs the number has, as a language tag; `en-US` unless given
+ * @returns the number
+ * @throws SprayMathError `missing` for blank text, `unreadable`, or `unknown-choice` for the locale
+ *
+ * @example
+ * ```ts
+ * import { parseNumber } from "swath-to-spoon/units";
+ *
+ * console.log(parseNumber("2 1/2")); // 2.5
+ * console.log(parseNumber("1.000,5", { locale: "de" })); // 1000.5
+ * ```
+ */
+export function parseNumber(text: string, options: Pick<ParseOptions, "locale"> = {}): number {
+  const { locale = "en-US" } = checkedObject(options, "options");
+  const signs = numeralSigns(locale);
+  const given = text ?? "";
+  if (typeof given !== "string")
+    throw refusal("unreadable", "enter-text", "text", "Enter a number as text, not {given}.", {
+      given: shown(given),
+    });
+  if (given.trim() === "") throw refusal("missing", "enter-number", "text", "Enter a number here.");
+  if (text.length > MOST_LETTERS)
+    throw refusal("unreadable", "text-long", "text", "Enter one number, at most {limit} characters.", {
+      given: text.length,
+      limit: MOST_LETTERS,
+    });
+  const plain = withPlainSigns(text, signs);
+  const known: KnownOptions = { locale, system: "us", ounce: undefined, dimension: undefined };
+  const reading: Reading = { text: plain, tokens: tokensOf(plain, signs), signs, known, at: 0 };
+  const negative = takes(reading, "-");
+  if (!negative) takes(reading, "+");
+  const value = readAmount(reading);
+  const left = reading.tokens[reading.at];
+  if (left !== undefined)
+    throw refusal("unreadable", "number-alone", "text", "Enter a number alone, without {given}.", {
+      given: shown(plain.slice(left.start)),
+    });
+  return (negative ? -value : value) + 0;
 }
 
 interface KnownOptions {

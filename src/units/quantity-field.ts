@@ -1,7 +1,7 @@
 import { shown } from "../errors.js";
 import { type Check, Field } from "./check.js";
 import { dimensionInWords } from "./dimensions.js";
-import { refuseUnknownField } from "./fields.js";
+import { isBlank, refuseUnknownField } from "./fields.js";
 import { nearestUnit, resolvedUnit, resolveUnit } from "./resolve.js";
 import { type Marked, remade } from "./shape.js";
 import { unitsIn, usualUnit } from "./systems.js";
@@ -53,6 +53,7 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
   }
 
   read(input: unknown, check: Check): Q | undefined {
+    if (isBlank(input)) return this.missing(check);
     const given = typeof input === "string" && check.texts ? this.fromText(input, check) : input;
     if (given === undefined) return undefined;
     if (typeof given !== "object" || given === null || Array.isArray(given))
@@ -129,7 +130,7 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
     const { value, unit, of, basis } = given;
     const { of: kind, unmarked, bases } = this.demand;
     if (kind !== undefined) {
-      if (of === kind || (of === undefined && unmarked)) return { value, unit, of: kind };
+      if ((of ?? (unmarked ? kind : undefined)) === kind) return { value, unit, of: kind };
       return wrongArea(of, kind, check);
     }
     if (bases === undefined || dimension !== "fraction") return { value, unit };
