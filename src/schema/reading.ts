@@ -1,0 +1,60 @@
+import { isSprayMathError } from "../errors.js";
+import { Check, checked, type Field, type TextReader } from "../units/check.js";
+import { choice, type ObjectField, object, optional, text } from "../units/fields.js";
+import { numeralSigns } from "../units/numerals.js";
+import { type ParseOptions, parseNumber, parseQuantity } from "../units/parse.js";
+import type { Dimension, Quantity } from "../units/types.js";
+
+/** How text is read: as for `parseQuantity`. A bare `oz` or `gal`, and a comma, depend on it. */
+export type ReadingOptions = Omit<ParseOptions, "dimension">;
+
+const OPTIONS: ObjectField<ReadingOptions> = /* @__PURE__ */ object<ReadingOptions>({
+  locale: optional(
+    text("Whose decimal and group signs numbers have, as a language tag. `en-US` unless given."),
+  ),
+  system: optional(
+    choice("Whose gallons, pints, cups, spoons and fluid ounces are meant. `us` unless given.", [
+      "us",
+      "imperial",
+      "metric",
+    ]),
+  ),
+  ounce: optional(
+    choice("What a bare `oz` is: a fluid ounce or an ounce of weight. Refused unless given.", [
+      "liquid",
+      "dry",
+    ]),
+  ),
+});
+
+/** The options, checked. */
+export function checkedOptions(options: ReadingOptions = {}): ReadingOptions {
+  const known = checked(options, OPTIONS, "options");
+  if (known.locale !== undefined) numeralSigns(known.locale);
+  return known;
+}
+
+/** Reads an input by its field list, with text where a quantity or a number is expected. Trusts the options. */
+export function readBy<T>(field: Field<T>, value: unknown, options: ReadingOptions): T {
+  return checked(value, field, "", new Check(textReader(options), options.system));
+}
+
+function textReader(options: ReadingOptions): TextReader {
+  return {
+    quantity: (typed, dimensions) => quantityIn(typed, dimensions, options),
+    number: (typed) => parseNumber(typed, options.locale === undefined ? {} : { locale: options.locale }),
+  };
+}
+
+function quantityIn(typed: string, dimensions: readonly Dimension[], options: ReadingOptions): Quantity {
+  const [dimension, ...others] = dimensions;
+  if (dimension === undefined || others.length > 0) return parseQuantity(typed, options);
+  try {
+    // The dimension decides what lb/sq in is.
+    return parseQuantity(typed, { ...options, dimension });
+  } catch (error) {
+    // The field knows better what to say.
+    if (isSprayMathError(error) && error.code === "wrong-dimension") return parseQuantity(typed, options);
+    throw error;
+  }
+}
