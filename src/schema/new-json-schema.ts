@@ -50,7 +50,7 @@ const LARGEST = 1e75;
  */
 export function toJsonSchema(schema: Schema<unknown> | Field<unknown>): JsonSchema {
   const field = fieldOf(schema);
-  const parts = new Parts();
+  const parts = new Parts(false);
   const { name, about } = partOf(field) ?? { name: undefined, about: field.about };
   const root = parts.shapeOf(field);
   return {
@@ -61,15 +61,24 @@ export function toJsonSchema(schema: Schema<unknown> | Field<unknown>): JsonSche
   };
 }
 
+/** The same without parts that it refers to: it may stand anywhere in another one. */
+export function jsonSchemaInOne(field: Field<unknown>): JsonSchema {
+  const about = partOf(field)?.about ?? field.about;
+  return { ...(about !== "" && { description: about }), ...new Parts(true).shapeOf(field) };
+}
+
 /** The parts with a name that a JSON Schema describes once, as they are met. */
 class Parts {
   readonly all = new Map<string, JsonSchema>();
   private readonly origins = new Map<string, unknown>();
 
+  /** @param inOne - whether each part is described where it is used */
+  constructor(private readonly inOne: boolean) {}
+
   /** What a field must be: a reference to a part with a name, or its shape. */
   refTo(field: Field<unknown>): JsonSchema {
     const part = partOf(field);
-    if (part === undefined) return this.shapeOf(field);
+    if (part === undefined || this.inOne) return this.shapeOf(field);
     const { name, about } = part;
     const origin = field.part ?? JSON.stringify((field as QuantityField<Quantity>).demand);
     if (this.origins.has(name) && this.origins.get(name) !== origin)
@@ -178,6 +187,7 @@ class Parts {
   }
 
   private text(name: string, description: string): JsonSchema {
+    if (this.inOne) return TEXT;
     this.all.set(name, { title: name, description, ...TEXT });
     return { $ref: `#/$defs/${name}` };
   }

@@ -1,9 +1,9 @@
 import * as z from "zod/mini";
 import * as core from "zod/v4/core";
-import { type Issue, isSprayMathError } from "../errors.js";
+import type { Issue, SprayMathError } from "../errors.js";
 import type { Field } from "../units/check.js";
 import type { Schema } from "./field-of.js";
-import { toJsonSchema } from "./new-json-schema.js";
+import { jsonSchemaInOne } from "./new-json-schema.js";
 import { checkedOptions, type ReadingOptions, readBy } from "./reading.js";
 
 interface FieldDef extends core.$ZodTransformDef {
@@ -26,7 +26,7 @@ const Reader: core.$constructor<z.ZodMiniTransform, FieldDef> = /* @__PURE__ */ 
       payload.value = def.transform(payload.value, payload);
       return payload;
     };
-    inst._zod.processJSONSchema = (_, json) => Object.assign(json, toJsonSchema(def.field));
+    inst._zod.processJSONSchema = (_, json) => Object.assign(json, jsonSchemaInOne(def.field));
   },
 );
 
@@ -38,8 +38,7 @@ function made<T>(field: Field<T>, options: ReadingOptions): Schema<T> {
       try {
         return readBy(field, input, options);
       } catch (error) {
-        if (!isSprayMathError(error)) throw error;
-        for (const issue of error.issues) payload.issues.push(asRawIssue(issue, input));
+        for (const issue of (error as SprayMathError).issues) payload.issues.push(asRawIssue(issue, input));
         return undefined;
       }
     },
