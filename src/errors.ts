@@ -131,7 +131,12 @@ export class SprayMathError extends Error implements Issue {
 export function isSprayMathError(value: unknown): value is SprayMathError {
   if (typeof value !== "object" || value === null) return false;
   const error = value as { readonly name?: unknown; readonly issues?: unknown; readonly [MARK]?: unknown };
-  return error[MARK] === true || (error.name === "SprayMathError" && Array.isArray(error.issues));
+  try {
+    return error[MARK] === true || (error.name === "SprayMathError" && Array.isArray(error.issues));
+  } catch {
+    // Anything can be thrown, also what fails when it is looked at.
+    return false;
+  }
 }
 
 /** The error for several faults found at once: that of the first, with all of them in `issues`. */
@@ -139,7 +144,7 @@ export function errorOf(issues: readonly Issue[]): SprayMathError {
   const [first] = issues as readonly [Issue];
   const { code, key, path, figures, message } = first;
   const count = issues.length;
-  return new SprayMathError(code, path, count === 1 ? message : `${message} (${count} errors in all.)`, {
+  return new SprayMathError(code, path, count === 1 ? message : `${message} (${count} errors.)`, {
     key,
     figures,
     issues,
@@ -183,9 +188,14 @@ export function moved<T>(move: (path: string) => string, work: () => T): T {
 
 /** A value as an error message shows it: short, and telling a string from a number. */
 export function shown(value: unknown): string {
-  if (typeof value === "string") return JSON.stringify(value.length > 40 ? `${value.slice(0, 40)}…` : value);
+  if (typeof value === "string") return JSON.stringify(shortened(value));
   if (Array.isArray(value)) return "a list";
   if (value !== null && typeof value === "object") return "an object";
   if (typeof value === "function") return "a function";
-  return String(value);
+  return shortened(String(value));
+}
+
+/** The first letters of a text, where it is longer than a message should be. */
+export function shortened(text: string): string {
+  return text.length > 40 ? `${text.slice(0, 40)}…` : text;
 }

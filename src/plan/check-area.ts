@@ -1,6 +1,6 @@
 import { measurementOf } from "../output-rate/calibration.js";
 import type { Measurement } from "../output-rate/measurement.js";
-import { compare, ratio, scale } from "../units/quantity.js";
+import { orderOf, ratio, scale } from "../units/quantity.js";
 import type { Length } from "../units/types.js";
 import type { PlanInput } from "./input.js";
 import { type Plot, type PlotAreas, plotsOf } from "./plot.js";
@@ -37,8 +37,8 @@ function allGroundWarnings(
   path: string,
 ): Warning[] {
   // A width that looks like a band's.
-  if (compare(width, bandSwath) !== -1) return [];
-  if (ground === undefined || compare(treated, ground) !== 0) return [];
+  if (orderOf(width, bandSwath) !== -1) return [];
+  if (ground === undefined || orderOf(treated, ground) !== 0) return [];
   // Told in so many words that all of it is sprayed.
   if ("fraction" in plot && plot.fraction === 1) return [];
   return [
@@ -91,7 +91,7 @@ function rowsOf(plot: Plot): { readonly band: Length; readonly spacing: Length }
 /** Whether a width is a whole number of another, once or more. */
 function goesInto(part: Length, width: Length): boolean {
   const times = Math.round(ratio(width, part));
-  return times >= 1 && compare(width, scale(part, times)) === 0;
+  return times >= 1 && orderOf(width, scale(part, times)) === 0;
 }
 
 function widthOf(measurement: Measurement): Length | undefined {

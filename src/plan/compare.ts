@@ -1,7 +1,7 @@
 import { joinPath } from "../errors.js";
 import { convertValue } from "../units/convert.js";
 import { compareDecided } from "../units/decide.js";
-import { sameDimension } from "../units/dimensions.js";
+import { sameDimension } from "../units/quantity.js";
 import { isUnit } from "../units/resolve.js";
 import type { Quantity } from "../units/types.js";
 import type { Plan } from "./result.js";

@@ -1,8 +1,8 @@
 import { within } from "../errors.js";
 import { convertValue } from "../units/convert.js";
-import { sameDimension } from "../units/dimensions.js";
 import { type Decimal, decimal } from "../units/exact.js";
 import { checkedCount, checkedNumber, checkedObject, wrongDimension } from "../units/guard.js";
+import { sameDimension } from "../units/quantity.js";
 import { checkShape } from "../units/shape.js";
 import { unitsLike } from "../units/systems.js";
 import type { Quantity, TreatedArea } from "../units/types.js";

@@ -5,7 +5,7 @@ import type { Measurement } from "../output-rate/measurement.js";
 import { type Carrier, carrierFor } from "../tank-mix/carrier.js";
 import { type ProductAmount, productAmount } from "../tank-mix/product.js";
 import { checkedList, checkedObject } from "../units/guard.js";
-import { compare, sum } from "../units/quantity.js";
+import { orderOf, sumOf } from "../units/quantity.js";
 import type { VolumeRate } from "../units/types.js";
 import type { PlanInput, Product } from "./input.js";
 import { carrierInput, PRODUCT_PLACES, productInput } from "./job.js";
@@ -42,14 +42,14 @@ function jobArea({ plot }: PlanInput): Plan["area"] {
   const several = Array.isArray(plot);
   if (several) checkedList(plot, "plot");
   const plots = plotsOf(plot).map((one, i) => within(several ? `plot[${i}]` : "plot", () => plotAreas(one)));
-  const treated = sum(plots.map((one) => one.treated));
+  const treated = sumOf(plots.map((one) => one.treated));
   const lengths = known(plots.map(({ rowLength }) => rowLength));
   const grounds = known(plots.map(({ ground }) => ground));
-  const ground = grounds && sum(grounds);
+  const ground = grounds && sumOf(grounds);
   return {
     treated,
     ...(ground && { ground, fraction: treatedFraction({ treated, ground }) }),
-    ...(lengths && { rowLength: sum(lengths) }),
+    ...(lengths && { rowLength: sumOf(lengths) }),
     plots,
   };
 }
@@ -60,7 +60,7 @@ function refuseRateOnGround({ calibration, plot }: PlanInput, { plots }: Plan["a
   if (!isPerGround(measurementOf(calibration))) return;
   const part = plotsOf(plot).findIndex((one, i) => {
     const { treated, ground } = plots[i] as (typeof plots)[number];
-    return ground === undefined ? one.kind !== "treated-area" : compare(treated, ground) === -1;
+    return ground === undefined ? one.kind !== "treated-area" : orderOf(treated, ground) === -1;
   });
   if (part < 0) return;
   throw new SprayMathError(

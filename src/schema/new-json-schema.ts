@@ -108,7 +108,7 @@ class Parts {
         ...(Number.isFinite(field.most) && { maxItems: field.most }),
       };
     if (field instanceof QuantityField) return this.quantityOf(field);
-    if (field instanceof UnitField) return unitOf([field.dimension]);
+    if (field instanceof UnitField && field.dimension !== undefined) return unitOf([field.dimension]);
     if (field instanceof NumberField)
       return anyOf([numberOf(field.limits), this.text("NumberText", NUMBER_TEXT)]);
     if (field instanceof ChoiceField) return choiceOf(field.choices);
@@ -153,37 +153,43 @@ class Parts {
 
   private quantityOf({ demand }: QuantityField<Quantity>): JsonSchema {
     const { dimensions, range, of, unmarked, bases, measured } = demand;
-    const readings = measured && {
-      resolution: this.reading(dimensions, "positive"),
-      uncertainty: this.reading(dimensions, "nonnegative"),
-    };
     const shape = (
       some: readonly Dimension[],
-      marks: object,
+      marks: object = {},
       needed: readonly string[] = [],
     ): JsonSchema => ({
-      ...objectWith({ value: amountIn(range), unit: unitOf(some), ...marks, ...readings }, [
-        "value",
-        "unit",
-        ...needed,
-      ]),
+      ...objectWith(
+        { value: amountIn(range), unit: unitOf(some), ...marks, ...(measured && this.readings(some)) },
+        ["value", "unit", ...needed],
+      ),
       ...(measured && ONE_READING),
     });
-    const marked = { of: of === undefined ? true : unmarked ? { enum: [of, null] } : { const: of } };
-    const areas = dimensions.filter((one) => one === "area");
-    const based = bases === undefined ? [] : dimensions.filter((one) => one === "fraction");
-    const plain = dimensions.filter((one) => one !== "area" && !(bases && one === "fraction"));
+    const marks = {
+      of:
+        of === undefined
+          ? { enum: ["treated", "ground", null] }
+          : unmarked
+            ? { enum: [of, null] }
+            : { const: of },
+    };
+    const isBased = (one: Dimension): boolean => bases !== undefined && one === "fraction";
+    const plain = dimensions.filter((one) => one !== "area" && !isBased(one));
     return anyOf([
-      ...(plain.length > 0 ? [shape(plain, {})] : []),
-      ...(areas.length > 0 ? [shape(areas, marked, of !== undefined && !unmarked ? ["of"] : [])] : []),
-      ...(based.length > 0 ? [shape(based, { basis: { enum: bases } }, ["basis"])] : []),
+      // A reading is in the dimension of its quantity.
+      ...(measured ? plain.map((one) => shape([one])) : plain.length > 0 ? [shape(plain)] : []),
+      ...(dimensions.includes("area")
+        ? [shape(["area"], marks, of !== undefined && !unmarked ? ["of"] : [])]
+        : []),
+      ...(dimensions.some(isBased) ? [shape(["fraction"], { basis: { enum: bases } }, ["basis"])] : []),
       // What an area is an area of, no text says.
       ...(of !== undefined && !unmarked ? [] : [this.text("QuantityText", QUANTITY_TEXT)]),
     ]);
   }
 
-  private reading(dimensions: readonly Dimension[], range: Range): JsonSchema {
-    return anyOf([NOT_GIVEN, this.refTo(new QuantityField("", { dimensions, range }))]);
+  private readings(dimensions: readonly Dimension[]): object {
+    const reading = (range: Range): JsonSchema =>
+      anyOf([NOT_GIVEN, this.refTo(new QuantityField("", { dimensions, range }))]);
+    return { resolution: reading("positive"), uncertainty: reading("nonnegative") };
   }
 
   private text(name: string, description: string): JsonSchema {
@@ -233,6 +239,7 @@ function numberOf({ above, min, max, whole }: Limits): JsonSchema {
 }
 
 function amountIn(range: Range): JsonSchema {
+  if (range === "finite") return { type: "number" };
   if (range === "any") return { type: "number", minimum: -LARGEST, maximum: LARGEST };
   return {
     type: "number",
@@ -286,11 +293,11 @@ function partOf(field: Field<unknown>): Field<unknown>["part"] {
       ? ""
       : `Based${bases.length < 3 ? bases.join("").replace(/\W/g, "").toUpperCase() : ""}`,
     dimensions.map(capital).join("Or"),
-    { positive: "", nonnegative: "OrZero", any: "OrLess" }[range],
+    { positive: "", nonnegative: "OrZero", any: "OrLess", finite: "OfAnySize" }[range],
   ].join("");
   const about = [
     `${capital(dimensions.map(dimensionInWords).join(" or "))}.`,
-    { positive: "More than 0.", nonnegative: "0 or more.", any: "" }[range],
+    { positive: "More than 0.", nonnegative: "0 or more.", any: "", finite: "" }[range],
     of === undefined ? "" : of === "treated" ? "What is really sprayed." : "The ground, sprayed or not.",
     bases === undefined ? "" : "A fraction has the basis that says what it is a part of.",
     measured

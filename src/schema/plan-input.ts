@@ -4,8 +4,7 @@ import type { PlanInput, Split, Sprayer } from "../plan/input.js";
 import type { Currency } from "../plan/money.js";
 import type { Thresholds } from "../plan/thresholds.js";
 import type { Reserve } from "../tank-mix/carrier.js";
-import { sameDimension } from "../units/dimensions.js";
-import { ratio } from "../units/quantity.js";
+import { ratio, sameDimension } from "../units/quantity.js";
 import type { Volume } from "../units/types.js";
 import { calibrationSchema, todaySchema } from "./calibration.js";
 import {

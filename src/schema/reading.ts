@@ -36,7 +36,7 @@ export function checkedOptions(options: ReadingOptions = {}): ReadingOptions {
 
 /** Reads an input by its field list, with text where a quantity or a number is expected. Trusts the options. */
 export function readBy<T>(field: Field<T>, value: unknown, options: ReadingOptions): T {
-  return checked(value, field, "", new Check(textReader(options), options.system));
+  return checked(value, field, "", new Check(value, textReader(options), options.system));
 }
 
 function textReader(options: ReadingOptions): TextReader {

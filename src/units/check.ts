@@ -1,5 +1,6 @@
-import { type ErrorCode, errorOf, type Figures, type Issue, isSprayMathError, joinPath } from "../errors.js";
-import { messageOf, refusal } from "./message.js";
+import { type ErrorCode, errorOf, type Figures, type Issue, joinPath, SprayMathError } from "../errors.js";
+import { messageOf } from "./message.js";
+import { firstSystem } from "./systems.js";
 import type { Dimension, Quantity, UnitSystem } from "./types.js";
 
 /** Reads what a person typed, where an input may be text. */
@@ -10,7 +11,7 @@ export interface TextReader {
   readonly number: (text: string) => number;
 }
 
-// Nobody mends more at a time, and an input with a fault in every field is read to its end in no time.
+// Nobody mends more at a time. Reading ends there, so an input with a million faults takes no longer.
 const MOST_ISSUES = 1000;
 
 /** One reading of an input from the outside in: where it is, and every fault met so far. */
@@ -18,32 +19,53 @@ export class Check {
   readonly issues: Issue[] = [];
   /** The fields and list places on the way to what is being read. */
   readonly path: (string | number)[] = [];
-  /** The system of the first unit met: examples in messages follow it. */
-  system: UnitSystem | undefined;
 
-  /** Where an input may be text: how it is read. */
-  readonly texts: TextReader | undefined;
+  private followed: UnitSystem | undefined;
 
-  constructor(texts?: TextReader, system?: UnitSystem) {
-    this.texts = texts;
-    this.system = system;
+  /**
+   * @param input - the whole input
+   * @param texts - where an input may be text: how it is read
+   * @param system - the system that examples in messages follow; that of the first unit in the input unless given
+   */
+  constructor(
+    private readonly input?: unknown,
+    readonly texts: TextReader | undefined = undefined,
+    system?: UnitSystem,
+  ) {
+    this.followed = system;
+  }
+
+  /** The system that examples in messages follow; looked for only where there is a fault. */
+  get system(): UnitSystem {
+    this.followed ??= firstSystem(this.input);
+    return this.followed;
+  }
+
+  /** Reads a field of what is being read, or a place in a list. */
+  readAt<T>(step: string | number, field: Field<T>, holder: object): T | undefined {
+    this.path.push(step);
+    const value = field.readOrMissing((holder as Record<string | number, unknown>)[step], this);
+    this.path.pop();
+    return value;
   }
 
   /** Notes a fault at a place below the one being read; gives back nothing, as a reader does where it finds a fault. */
   fault(code: ErrorCode, key: string, at: string, template: string, figures: Figures = {}): undefined {
-    if (this.issues.length >= MOST_ISSUES) return undefined;
-    const path = joinPath(this.path.reduce<string>(withStep, ""), at);
-    this.issues.push({ code, key, path, figures, message: messageOf(template, figures) });
-    return undefined;
+    return this.note({ code, key, figures, message: messageOf(template, figures) }, at);
   }
 
   /** Notes what was thrown by a reader of text. */
   caught(error: unknown): undefined {
-    if (!isSprayMathError(error)) throw error;
+    if (!(error instanceof SprayMathError)) throw error;
     const { code, key, figures, message } = error;
-    if (this.issues.length < MOST_ISSUES)
-      this.issues.push({ code, key, figures, message, path: this.path.reduce<string>(withStep, "") });
-    return undefined;
+    return this.note({ code, key, figures, message }, "");
+  }
+
+  /** Notes a fault that has its words already. */
+  note({ code, key, figures, message }: Omit<Issue, "path">, at: string): undefined {
+    const path = joinPath(this.path.reduce<string>(withStep, ""), at);
+    this.issues.push({ code, key, path, figures, message });
+    if (this.issues.length === MOST_ISSUES) throw errorOf(this.issues);
   }
 }
 
@@ -81,20 +103,15 @@ export abstract class Field<T> {
  * Checks an input against the list of its fields, once and as a whole, and gives back a copy that holds these fields only.
  * Whatever is computed from the copy need not look at it again.
  */
-export function checked<T>(input: unknown, field: Field<T>, path = "", check: Check = new Check()): T {
+export function checked<T>(input: unknown, field: Field<T>, path = "", check: Check = new Check(input)): T {
   if (path !== "") check.path.push(path);
   let value: T | undefined;
   try {
     value = field.readOrMissing(input, check);
   } catch (error) {
-    if (isSprayMathError(error)) throw error;
+    if (error instanceof SprayMathError) throw error;
     // A getter that throws, a proxy that was revoked.
-    throw refusal(
-      "unreadable",
-      "input-unreadable",
-      path,
-      "This input can't be read: reading one of its fields failed.",
-    );
+    check.fault("unreadable", "input-unreadable", "", "This can't be read: it fails when it is looked at.");
   }
   if (check.issues.length > 0) throw errorOf(check.issues);
   return value as T;

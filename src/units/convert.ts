@@ -1,8 +1,12 @@
-import { SprayMathError, shown } from "../errors.js";
-import { countUnits, dimensionInWords } from "./dimensions.js";
+import { errorOf } from "../errors.js";
+import { Check, checked } from "./check.js";
+import { countUnits, dimensionOf } from "./dimensions.js";
 import { type Decimal, decimal, exactRatio } from "./exact.js";
+import { type ObjectField, object } from "./fields.js";
+import { refusal } from "./message.js";
+import { anyQuantity, anyUnit, refuseUnitDimension } from "./quantity-field.js";
 import { type ResolvedUnit, resolveUnit } from "./resolve.js";
-import { checkShape, type Marked, remade } from "./shape.js";
+import { type Marked, remade } from "./shape.js";
 import type {
   AreaUnit,
   BasedFraction,
@@ -31,12 +35,9 @@ function factorBetween(from: unknown, to: unknown, fromPath: string, toPath: str
   const source = resolveUnit(from, fromPath);
   const target = resolveUnit(to, toPath);
   if (source.dimension !== target.dimension) {
-    throw new SprayMathError(
-      "wrong-dimension",
-      toPath,
-      `Given ${shown(from)}, ${dimensionInWords(source.dimension)}, to be read in ${shown(to)}, ${dimensionInWords(target.dimension)}; ` +
-        `wanted ${dimensionInWords(source.dimension)}.`,
-    );
+    const check = new Check(undefined, undefined, source.system);
+    refuseUnitDimension(to as Unit, source.dimension, check, toPath);
+    throw errorOf(check.issues);
   }
   const factor = from === to ? ONE : newFactor(source, target);
   remember(from as string, to as string, factor);
@@ -143,7 +144,31 @@ export function convert<T extends AreaUnit>(quantity: GroundArea, to: T): Ground
 export function convert<T extends FractionUnit>(quantity: BasedFraction, to: T): BasedFraction & Quantity<T>;
 export function convert<U extends Unit, T extends UnitLike<U>>(quantity: Quantity<U>, to: T): Quantity<T>;
 export function convert(quantity: Marked, to: Unit): Quantity {
-  return remade(quantity, numberIn(quantity, to, "to"), to);
+  const known = knownNumberIn(quantity, to);
+  if (known !== undefined) return remade(quantity, known, to);
+  const given = checked({ quantity, to }, CONVERSION);
+  return remade(given.quantity as Marked, numberIn(given.quantity, given.to), given.to);
+}
+
+interface Conversion {
+  readonly quantity: Quantity;
+  readonly to: Unit;
+}
+
+const CONVERSION: ObjectField<Conversion> = object<Conversion>(
+  { quantity: anyQuantity("What is converted."), to: anyUnit("The unit to convert it to.") },
+  [({ quantity, to }, check) => measuresAlike(quantity, to, "to", check)],
+);
+
+function measuresAlike(
+  quantity: Quantity | undefined,
+  unit: Unit | undefined,
+  at: string,
+  check: Check,
+): void {
+  if (quantity === undefined || unit === undefined) return;
+  const dimension = dimensionOf(quantity.unit);
+  if (dimensionOf(unit) !== dimension) refuseUnitDimension(unit, dimension, check, at);
 }
 
 /**
@@ -162,29 +187,37 @@ export function convert(quantity: Marked, to: Unit): Quantity {
  * ```
  */
 export function valueIn<U extends Unit>(quantity: Quantity<U>, unit: UnitLike<U>): number {
-  return numberIn(quantity, unit as Unit, "unit");
+  const known = knownNumberIn(quantity, unit as Unit);
+  if (known !== undefined) return known;
+  const given = checked({ quantity, unit }, MEASURING);
+  return numberIn(given.quantity, given.unit);
 }
 
-function numberIn(quantity: Quantity, unit: Unit, unitPath: string): number {
-  // Values are checked after the multiplication: one test catches a bad value and an overflow alike.
-  const given = quantity?.value;
+const MEASURING: ObjectField<{ readonly quantity: Quantity; readonly unit: Unit }> = object(
+  { quantity: anyQuantity("What is measured."), unit: anyUnit("The unit to measure it in.") },
+  [({ quantity, unit }, check) => measuresAlike(quantity, unit, "unit", check)],
+);
+
+/**
+ * The number of a unit in a quantity that is right and was asked for before, without another look at it: values are tested
+ * after the multiplication, which catches a bad one and an overflow alike.
+ */
+function knownNumberIn(quantity: Marked, unit: Unit): number | undefined {
   const factor = knownFactor(quantity?.unit, unit);
-  if (factor !== undefined && typeof given === "number") {
-    const value = timesFactor(given, factor);
-    if (Number.isFinite(value)) return value;
-  }
-  return firstNumberIn(quantity, unit, unitPath);
+  if (factor === undefined || typeof quantity.value !== "number") return undefined;
+  for (const name in quantity) if (name !== "value" && name !== "unit") return undefined;
+  const value = timesFactor(quantity.value, factor);
+  return Number.isFinite(value) ? value : undefined;
 }
 
-function firstNumberIn(quantity: Quantity, unit: Unit, unitPath: string): number {
-  checkShape(quantity, "quantity");
-  const value = convertValue(quantity.value, quantity.unit, unit, "quantity.unit", unitPath);
-  if (!Number.isFinite(value)) {
-    throw new SprayMathError(
-      "not-finite",
-      "quantity.value",
-      `Given ${quantity.value} ${quantity.unit}, too large to be told in ${unit}.`,
-    );
-  }
-  return value;
+function numberIn({ value, unit }: Quantity, to: Unit): number {
+  const number = convertValue(value, unit, to);
+  if (Number.isFinite(number)) return number;
+  throw refusal(
+    "not-finite",
+    "too-large-in-unit",
+    "quantity.value",
+    "{given} is too large to write in {unit}. Choose a larger unit.",
+    { given: { value, unit }, unit: to },
+  );
 }

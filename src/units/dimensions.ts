@@ -1,8 +1,7 @@
 import { SprayMathError, shown } from "../errors.js";
 import { resolveUnit } from "./resolve.js";
-import { checkShape } from "./shape.js";
 import { COMPOUNDS, type SimpleDimension, TABLE } from "./table.js";
-import type { Dimension, Quantity, Unit, UnitsByDimension } from "./types.js";
+import type { Dimension, Unit } from "./types.js";
 
 const WORDS: Record<Dimension, string> = {
   length: "a length",
@@ -23,6 +22,9 @@ const WORDS: Record<Dimension, string> = {
   volumePerLength: "a volume per length",
   massPerLength: "a weight per length",
 };
+
+/** The names of all dimensions. */
+export const DIMENSIONS: readonly Dimension[] = /* @__PURE__ */ Object.keys(WORDS) as Dimension[];
 
 /** A dimension as an error message names it: `a volume per area`. */
 export function dimensionInWords(dimension: Dimension): string {
@@ -47,54 +49,19 @@ export function dimensionOf(unit: Unit): Dimension {
   return resolveUnit(unit, "unit").dimension;
 }
 
-/**
- * Whether two quantities measure the same kind of thing, so that one can be converted to the other's unit.
- *
- * @param a - any quantity
- * @param b - any quantity
- * @returns true where their dimensions are the same
- * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite` or `unknown-unit`
- *
- * @example
- * ```ts
- * import { qty, sameDimension } from "swath-to-spoon/units";
- *
- * console.log(sameDimension(qty(5, "oz"), qty(5, "fl_oz"))); // false
- * ```
- */
-export function sameDimension(a: Quantity, b: Quantity): boolean {
-  checkShape(a, "a");
-  checkShape(b, "b");
-  return dimensionOf(a.unit) === dimensionOf(b.unit);
-}
-
-/**
- * The units of a dimension, compounds included, in a fixed order.
- *
- * @param dimension - a dimension's name
- * @returns every unit of it
- * @throws SprayMathError `unknown-choice`
- *
- * @example
- * ```ts
- * import { unitsOf } from "swath-to-spoon/units";
- *
- * console.log(unitsOf("mass").join(" ")); // oz lb mg g kg
- * ```
- */
-export function unitsOf<D extends Dimension>(dimension: D): UnitsByDimension[D][] {
-  checkDimension(dimension, "dimension");
+/** The units of a dimension, compounds included, in a fixed order. */
+export function unitsMeasuring(dimension: Dimension): Unit[] {
   const simple = (name: SimpleDimension): string[] => Object.keys(TABLE[name]);
-  if (Object.hasOwn(TABLE, dimension)) return simple(dimension as SimpleDimension) as UnitsByDimension[D][];
+  if (Object.hasOwn(TABLE, dimension)) return simple(dimension as SimpleDimension) as Unit[];
   const { over, per } = COMPOUNDS[dimension as keyof typeof COMPOUNDS];
   const compounds = simple(over).flatMap((top) => simple(per).map((bottom) => `${top}/${bottom}`));
-  return (dimension === "speed" ? ["mph", ...compounds] : compounds) as UnitsByDimension[D][];
+  return (dimension === "speed" ? ["mph", ...compounds] : compounds) as Unit[];
 }
 
 /** Refuses what is not the name of a dimension. */
 export function checkDimension(dimension: string, path: string): asserts dimension is Dimension {
   if (!Object.hasOwn(WORDS, dimension)) {
-    const names = Object.keys(WORDS).join(", ");
+    const names = DIMENSIONS.join(", ");
     throw new SprayMathError("unknown-choice", path, `Given ${shown(dimension)}; wanted one of: ${names}.`);
   }
 }
@@ -104,7 +71,7 @@ let total = 0;
 /** How many valid units there are, compounds included. */
 export function countUnits(): number {
   if (total === 0) {
-    for (const dimension of Object.keys(WORDS) as Dimension[]) total += unitsOf(dimension).length;
+    for (const dimension of DIMENSIONS) total += unitsMeasuring(dimension).length;
   }
   return total;
 }

@@ -1,4 +1,4 @@
-import { shown } from "../errors.js";
+import { shortened, shown } from "../errors.js";
 import { type Check, Field } from "./check.js";
 import { nearest } from "./nearest.js";
 
@@ -127,9 +127,10 @@ export class ChoiceField<T extends string | number> extends Field<T> {
   }
 
   read(input: unknown, check: Check): T | undefined {
-    if (this.choices.includes(input as T)) return input as T;
+    const found = this.choices.find((name) => name === input);
+    if (found !== undefined) return found;
     const choices = this.choices.map(String);
-    const meant = typeof input === "string" ? nearest(input.slice(0, 40), choices) : undefined;
+    const meant = typeof input === "string" ? nearest(shortened(input), choices) : undefined;
     return check.fault(
       "unknown-choice",
       "choice-unknown",
@@ -159,7 +160,10 @@ export class TextField extends Field<string> {
   /** @param format - what the text must be, beside not blank: notes a fault where it is not */
   constructor(
     about: string,
-    readonly format?: { readonly name: "date"; readonly check: (text: string, check: Check) => boolean },
+    readonly format?: {
+      readonly name: "date" | "locale";
+      readonly check: (text: string, check: Check) => boolean;
+    },
   ) {
     super(about);
   }
@@ -223,32 +227,19 @@ export class ObjectField<T extends object> extends Field<T> {
   }
 
   read(input: unknown, check: Check): T | undefined {
-    if (typeof input !== "object" || Array.isArray(input))
-      return check.fault(
-        "not-a-quantity",
-        "object-expected",
-        "",
-        "This must be an object with fields, not {given}.",
-        {
-          given: shown(input),
-        },
-      );
-    const given = input as Readonly<Record<string, unknown>>;
+    if (!isObject(input, check)) return undefined;
+    const { names, all, fields } = this;
+    const before = check.issues.length;
     const output: Record<string, unknown> = {};
-    const { names, all } = this;
-    const { path, issues } = check;
-    const before = issues.length;
-    const depth = path.length;
     for (let i = 0; i < names.length; i++) {
       const name = names[i] as string;
-      path.push(name);
-      const value = (all[i] as Field<unknown>).readOrMissing(given[name], check);
-      path.length = depth;
+      const value = check.readAt(name, all[i] as Field<unknown>, input);
       if (value !== undefined) output[name] = value;
     }
-    for (const name in given) if (!Object.hasOwn(this.fields, name)) this.refuseUnknown(name, given, check);
+    for (const name in input)
+      if (!Object.hasOwn(fields, name) && isGiven(name, input)) refuseUnknownField(name, names, check);
     for (const agrees of this.agree) agrees(output as Partial<T>, check);
-    return issues.length === before ? (output as T) : undefined;
+    return check.issues.length === before ? (output as T) : undefined;
   }
 
   missing(check: Check): undefined {
@@ -256,16 +247,27 @@ export class ObjectField<T extends object> extends Field<T> {
       fields: this.names,
     });
   }
+}
 
-  private refuseUnknown(name: string, given: Readonly<Record<string, unknown>>, check: Check): void {
-    if (!Object.hasOwn(given, name) || given[name] === undefined || given[name] === null) return;
-    refuseUnknownField(name, this.names, check);
-  }
+function isObject(input: unknown, check: Check): input is object {
+  if (typeof input === "object" && input !== null && !Array.isArray(input)) return true;
+  const given = shown(input);
+  check.fault("not-a-quantity", "object-expected", "", "This must be an object with fields, not {given}.", {
+    given,
+  });
+  return false;
+}
+
+/** Whether an object has something of its own under this name. */
+export function isGiven(name: string, input: object): boolean {
+  if (!Object.hasOwn(input, name)) return false;
+  const value = (input as Record<string, unknown>)[name];
+  return value !== undefined && value !== null;
 }
 
 /** Notes a field that is not known, with the one it was probably meant to be. */
 export function refuseUnknownField(name: string, known: readonly string[], check: Check): undefined {
-  const cut = name.length > 40 ? `${name.slice(0, 40)}…` : name;
+  const cut = shortened(name);
   const meant = nearest(cut, known);
   return check.fault(
     "unknown-field",
@@ -316,17 +318,10 @@ export class ListField<T> extends Field<readonly T[]> {
         given: length,
         limit: most,
       });
-    const { path, issues } = check;
-    const before = issues.length;
-    const depth = path.length;
+    const before = check.issues.length;
     const output: T[] = [];
-    for (let i = 0; i < length; i++) {
-      path.push(i);
-      const value = item.readOrMissing(input[i], check);
-      path.length = depth;
-      output.push(value as T);
-    }
-    return issues.length === before ? output : undefined;
+    for (let i = 0; i < length; i++) output.push(check.readAt(i, item, input) as T);
+    return check.issues.length === before ? output : undefined;
   }
 
   missing(check: Check): undefined {
@@ -415,19 +410,8 @@ export function kinds<T extends { readonly kind: string }>(sentence: string, all
   const names = Object.keys(all);
   const kind = choice("Which kind it is.", names);
   const pick: Pick = (input, check) => {
-    if (typeof input !== "object" || Array.isArray(input))
-      return check.fault(
-        "not-a-quantity",
-        "object-expected",
-        "",
-        "This must be an object with fields, not {given}.",
-        {
-          given: shown(input),
-        },
-      );
-    check.path.push("kind");
-    const found = kind.readOrMissing((input as { readonly kind?: unknown }).kind, check);
-    check.path.pop();
+    if (!isObject(input, check)) return undefined;
+    const found = check.readAt("kind", kind, input);
     return found === undefined ? undefined : names.indexOf(found);
   };
   return new EitherField(sentence, Object.values(all) as Field<T>[], pick, names);

@@ -1,10 +1,13 @@
+import { checked } from "./check.js";
 import { describeUnit } from "./describe.js";
-import { checkedChoice, checkedCount, checkedNumber, checkedObject } from "./guard.js";
+import { choice, count, type ObjectField, object, optional } from "./fields.js";
+import { locale } from "./locale-field.js";
 import { multipleOf } from "./multiples.js";
 import { numberFormat, percentGap } from "./numerals.js";
+import { anyQuantity } from "./quantity-field.js";
 import { resolveUnit } from "./resolve.js";
-import { checkShape } from "./shape.js";
-import type { FractionBasis, Quantity, Unit } from "./types.js";
+import type { Marked } from "./shape.js";
+import type { Quantity, Unit } from "./types.js";
 
 /** The denominators that {@link formatQuantity} rounds to. */
 export type LargestDenominator = 2 | 3 | 4 | 8 | 16 | 32 | 64;
@@ -21,7 +24,31 @@ export interface FormatOptions {
   readonly unitStyle?: "symbol" | "name";
 }
 
-const DENOMINATORS: readonly number[] = [2, 3, 4, 8, 16, 32, 64];
+const OPTIONS: ObjectField<FormatOptions> = object<FormatOptions>({
+  locale: optional(
+    locale(
+      "Whose decimal and group signs the numbers have, as a language tag; `en-US` unless given. Unit names stay English.",
+    ),
+  ),
+  digits: optional(count("How many significant digits, from 1 to 17; 4 unless given.", 1, 17)),
+  fraction: optional(
+    choice(
+      "Write a fraction instead of decimals: the nearest one with this denominator, cut down (4/8 is 1/2). 3 gives thirds.",
+      [2, 3, 4, 8, 16, 32, 64],
+    ),
+  ),
+  unitStyle: optional(
+    choice("`symbol` for `2 gal/ac`, `name` for `2 gallons per acre`; `symbol` unless given.", [
+      "symbol",
+      "name",
+    ]),
+  ),
+});
+
+const WRITING: ObjectField<{ readonly quantity: Quantity; readonly options?: FormatOptions }> = object({
+  quantity: anyQuantity("What is written."),
+  options: optional(OPTIONS),
+});
 
 /**
  * Writes a quantity for people to read, with the unit as the trade spells it: `12 fl oz/ac`, `2 1/2 tsp`,
@@ -51,28 +78,19 @@ const DENOMINATORS: readonly number[] = [2, 3, 4, 8, 16, 32, 64];
  * console.log(formatQuantity(qty(1234.5, "L/ha"), { locale: "de-DE", digits: 5 })); // 1.234,5 L/ha
  * ```
  */
-export function formatQuantity(quantity: Quantity, options: FormatOptions = {}): string {
-  checkShape(quantity, "quantity");
-  const { locale, digits, fraction, unitStyle } = checkedOptions(options);
-  const number =
-    (fraction && asFraction(quantity.value, fraction, locale)) ?? asDigits(quantity.value, digits, locale);
-  const unit =
-    unitStyle === "name"
-      ? nameOf(quantity.unit, number.one, locale)
-      : symbolOf(quantity.unit, number.one, locale);
-  const { basis } = quantity as { readonly basis?: FractionBasis };
-  const gap = quantity.unit === "%" && unitStyle === "symbol" ? percentGap(locale) : " ";
-  return `${number.text}${gap}${unit}${basis === undefined ? "" : ` ${basis}`}`;
+export function formatQuantity(quantity: Quantity, options?: FormatOptions): string {
+  const given = checked({ quantity, options }, WRITING);
+  return formatted(given.quantity, given.options);
 }
 
-function checkedOptions(options: FormatOptions): Required<Omit<FormatOptions, "fraction">> & FormatOptions {
-  const { locale = "en-US", digits = 4, fraction, unitStyle = "symbol" } = checkedObject(options, "options");
-  checkedCount(digits, "options.digits");
-  checkedNumber(digits, "options.digits", { max: 17 });
-  checkedChoice(unitStyle, ["symbol", "name"], "options.unitStyle");
-  if (fraction === undefined) return { locale, digits, unitStyle };
-  checkedChoice(String(fraction), DENOMINATORS.map(String), "options.fraction");
-  return { locale, digits, unitStyle, fraction };
+/** A quantity as people read it. Trusts its input. */
+export function formatted(quantity: Marked, options: FormatOptions = {}): string {
+  const { locale = "en-US", digits = 4, fraction, unitStyle = "symbol" } = options;
+  const { value, unit, basis } = quantity;
+  const number = (fraction && asFraction(value, fraction, locale)) ?? asDigits(value, digits, locale);
+  const name = unitStyle === "name" ? nameOf(unit, number.one, locale) : symbolOf(unit, number.one, locale);
+  const gap = unit === "%" && unitStyle === "symbol" ? percentGap(locale) : " ";
+  return `${number.text}${gap}${name}${basis === undefined ? "" : ` ${basis}`}`;
 }
 
 /** A number as it is printed, and whether a name after it stands for one or less. */

@@ -1,6 +1,6 @@
 export { convert, valueIn } from "./convert.js";
 export { describeUnit, type UnitDescription } from "./describe.js";
-export { dimensionOf, sameDimension, unitsOf } from "./dimensions.js";
+export { dimensionOf } from "./dimensions.js";
 export { type FormatOptions, formatQuantity, type LargestDenominator } from "./format.js";
 export {
   fromIso11783,
@@ -11,9 +11,17 @@ export {
   toIso11783,
 } from "./iso11783.js";
 export { type ParsedQuantity, type ParseOptions, parseNumber, parseQuantity } from "./parse.js";
-export { compare, qty, ratio, scale, sum } from "./quantity.js";
+export {
+  compare as compareQuantities,
+  qty,
+  ratio as quantityRatio,
+  sameDimension,
+  scale as scaleQuantity,
+  sum as sumQuantities,
+} from "./quantity.js";
 export { isUnit } from "./resolve.js";
 export { systemOf } from "./systems.js";
 export type * from "./types.js";
 export { fromUcum, toUcum } from "./ucum.js";
+export { unitsOf } from "./units-of.js";
 export type { WorkingLine } from "./working.js";

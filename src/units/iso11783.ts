@@ -1,10 +1,11 @@
-import { SprayMathError, shown } from "../errors.js";
-import { convertValue } from "./convert.js";
+import { checked } from "./check.js";
+import { inUnit } from "./convert.js";
 import { ceilDecided, decided, floorDecided } from "./decide.js";
-import { checkedChoice, checkedCount, checkedObject, wrongDimension } from "./guard.js";
-import { resolveUnit } from "./resolve.js";
-import { checkShape } from "./shape.js";
-import type { MassRate, Quantity, VolumeRate } from "./types.js";
+import { dimensionOf } from "./dimensions.js";
+import { choice, count, type ObjectField, object } from "./fields.js";
+import { refusal } from "./message.js";
+import { quantity } from "./quantity-field.js";
+import type { MassRate, VolumeRate } from "./types.js";
 
 /** What a rate on the bus is: wanted, measured, what holds where nothing is sent, or a limit of the machine. */
 export type Iso11783Purpose = "setpoint" | "actual" | "default" | "minimum" | "maximum";
@@ -48,6 +49,19 @@ const BY_MASS: Scale = { first: 6, unit: "kg/ha", steps: 100 };
 // The range of these entries in the data base: what 31 bits hold.
 const MOST = 2_147_483_647;
 
+const RATE: ObjectField<Iso11783Rate> = object<Iso11783Rate>({
+  rate: quantity("The rate: L/ha by volume, kg/ha by weight.", ["volumeRate", "massRate"], "nonnegative"),
+  purpose: choice("What the rate is.", PURPOSES),
+});
+
+const VALUE: ObjectField<Iso11783Value> = object<Iso11783Value>({
+  ddi: choice(
+    "The data dictionary identifier (DDI). A task file writes it as four hexadecimal digits.",
+    [1, 2, 3, 4, 5, 6, 7, 8, 9, 10],
+  ),
+  value: count("The whole number that is sent.", 0, MOST),
+});
+
 /**
  * A rate per area as the process data value that a task controller or a task file takes (ISO 11783-10, ISO 11783-11).
  *
@@ -74,42 +88,40 @@ const MOST = 2_147_483_647;
  * ```
  */
 export function toIso11783(input: Iso11783Rate): SentRate {
-  const { rate, purpose } = checkedObject(input, "");
-  checkedChoice(purpose, PURPOSES, "purpose");
-  const { first, unit, steps } = scaleOf(rate);
-  const exact = convertValue(rate.value, rate.unit, unit, "rate.unit", "rate") * steps;
-  if (exact < 0 || exact > MOST) throw beyond(rate);
-  const value = rounded(exact, purpose);
-  if (value === 0 && rate.value > 0) {
-    throw new SprayMathError(
+  const { rate, purpose } = checked(input, RATE);
+  const scale = dimensionOf(rate.unit) === "volumeRate" ? BY_VOLUME : BY_MASS;
+  const { first, unit, steps } = scale;
+  const exact = inUnit(rate, unit) * steps;
+  const limit = { value: (exact > MOST ? MOST : 1) / steps, unit };
+  const figures = { given: rate, limit };
+  if (exact > MOST)
+    throw refusal(
       "out-of-range",
+      "bus-rate-large",
       "rate",
-      `Given ${rate.value} ${rate.unit}, less than one step of ${1 / steps} ${unit}; wanted a rate that the bus can tell.`,
+      "{given} is too large to send. The most is {limit}.",
+      figures,
     );
-  }
-  const ddi = first + PURPOSES.indexOf(purpose);
-  return { ddi, value, rate: fromIso11783({ ddi, value }).rate };
+  const value = rounded(exact, purpose);
+  if (value === 0 && rate.value > 0)
+    throw refusal(
+      "out-of-range",
+      "bus-rate-small",
+      "rate",
+      "{given} is too small to send. The least is {limit}.",
+      figures,
+    );
+  const sent = { ddi: first + PURPOSES.indexOf(purpose), value };
+  return { ...sent, rate: rateOf(value, scale) };
 }
 
-function scaleOf(rate: VolumeRate | MassRate): Scale {
-  checkShape(rate, "rate");
-  const { dimension } = resolveUnit(rate.unit, "rate.unit");
-  if (dimension === "volumeRate") return BY_VOLUME;
-  if (dimension === "massRate") return BY_MASS;
-  throw wrongDimension(rate as Quantity, "L/ha", "rate");
+function rateOf(value: number, { steps, unit }: Scale): VolumeRate | MassRate {
+  return { value: value / steps, unit } as VolumeRate | MassRate;
 }
 
 function rounded(exact: number, purpose: Iso11783Purpose): number {
   if (purpose === "actual") return Math.round(decided(exact).toNumber());
   return purpose === "minimum" ? ceilDecided(exact) : floorDecided(exact);
-}
-
-function beyond(rate: Quantity): SprayMathError {
-  return new SprayMathError(
-    "out-of-range",
-    "rate",
-    `Given ${rate.value} ${rate.unit}; wanted 0 or more, and no more than 31 bits can tell (214,748.3647 L/ha or 21,474,836.47 kg/ha).`,
-  );
 }
 
 /**
@@ -131,22 +143,8 @@ function beyond(rate: Quantity): SprayMathError {
  * ```
  */
 export function fromIso11783(input: Iso11783Value): Iso11783Rate {
-  const { ddi, value } = checkedObject(input, "");
+  const { ddi, value } = checked(input, VALUE);
   const scale = ddi >= BY_MASS.first ? BY_MASS : BY_VOLUME;
-  const purpose = PURPOSES[checkedCount(ddi, "ddi", 0) - scale.first];
-  if (purpose === undefined) {
-    throw new SprayMathError(
-      "unknown-choice",
-      "ddi",
-      `Given ${shown(ddi)}; wanted 1 to 5 (volume per area) or 6 to 10 (mass per area).`,
-    );
-  }
-  if (checkedCount(value, "value", 0) > MOST) {
-    throw new SprayMathError(
-      "out-of-range",
-      "value",
-      `Given ${value}; wanted ${MOST} or less, which 31 bits hold.`,
-    );
-  }
-  return { rate: { value: value / scale.steps, unit: scale.unit } as VolumeRate | MassRate, purpose };
+  const purpose = PURPOSES[ddi - scale.first] as Iso11783Purpose;
+  return { rate: rateOf(value, scale), purpose };
 }

@@ -1,4 +1,4 @@
-import { SprayMathError, shown } from "../errors.js";
+import { type Issue, SprayMathError, shown } from "../errors.js";
 
 // An app uses a few locales and widths; whatever it asks for, the cache does not grow beyond this.
 const MOST_CACHED = 64;
@@ -31,16 +31,30 @@ export function numberFormat(locale: string, digits: number | "whole"): Intl.Num
 }
 
 function makeFormat(locale: string, options: Intl.NumberFormatOptions): Intl.NumberFormat {
-  try {
-    if (typeof locale === "string") return new Intl.NumberFormat(locale, options);
-  } catch {
-    // Told below.
-  }
-  throw new SprayMathError(
-    "unknown-choice",
-    "options.locale",
-    `Given ${shown(locale)} as a locale; wanted a language tag such as "en-US" or "de".`,
-  );
+  if (isLocale(locale)) return new Intl.NumberFormat(locale, options);
+  const { message, ...more } = unknownLocale(locale);
+  throw new SprayMathError("unknown-choice", "options.locale", message, more);
+}
+
+const locales = new Map<string, boolean>();
+
+/** Whether a text is a language tag. */
+export function isLocale(locale: unknown): boolean {
+  if (typeof locale !== "string") return false;
+  return remembered(locales, locale, () => {
+    try {
+      return Intl.getCanonicalLocales(locale).length > 0;
+    } catch {
+      return false;
+    }
+  });
+}
+
+/** The fault of what is no language tag. */
+export function unknownLocale(locale: unknown): Pick<Issue, "key" | "figures" | "message"> {
+  const given = shown(locale);
+  const message = `The language ${given} isn't known here. Use a tag such as "en-US" or "de".`;
+  return { key: "locale-unknown", figures: { given }, message };
 }
 
 const gaps = new Map<string, string>();

@@ -1,9 +1,9 @@
 import { shown } from "../errors.js";
 import { type Check, Field } from "./check.js";
-import { dimensionInWords } from "./dimensions.js";
-import { isBlank, refuseUnknownField } from "./fields.js";
-import { nearestUnit, resolvedUnit, resolveUnit } from "./resolve.js";
-import { type Marked, remade } from "./shape.js";
+import { dimensionInWords, dimensionOf } from "./dimensions.js";
+import { ChoiceField, choice, isBlank, isGiven, optional, refuseUnknownField } from "./fields.js";
+import { resolvedUnit, resolveUnit, unknownUnit } from "./resolve.js";
+import { type Marked, type Marks, remade } from "./shape.js";
 import { unitsIn, usualUnit } from "./systems.js";
 import type {
   AreaKind,
@@ -18,8 +18,8 @@ import type {
   UnitsByDimension,
 } from "./types.js";
 
-/** What values a quantity may have. `any` is any finite number. */
-export type Range = "positive" | "nonnegative" | "any";
+/** What values a quantity may have. `any` is any number that formulas can go on with, `finite` any at all. */
+export type Range = "positive" | "nonnegative" | "any" | "finite";
 
 /** What a quantity must be. */
 export interface Demand {
@@ -38,6 +38,7 @@ export interface Demand {
 }
 
 const BASES: readonly FractionBasis[] = ["v/v", "w/v", "w/w"];
+const NAMES = ["value", "unit", "of", "basis", "resolution", "uncertainty"];
 
 // Past these, a product of a few terms runs out of the numbers that a float holds; no plot or tank comes near them.
 const LARGEST = 1e75;
@@ -62,27 +63,27 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
         "enter-quantity",
         "",
         "Enter {expected}, with its unit, such as {example}.",
-        {
-          given: shown(given),
-          ...this.expected(check),
-        },
+        { given: shown(given), ...this.expected(check) },
       );
-    const { value, unit } = given as Quantity;
-    const known = resolvedUnit(unit);
-    if (known === undefined) return noUnit(unit, value, this, check);
-    check.system ??= known.system;
-    const { dimensions, range, measured } = this.demand;
-    if (!dimensions.includes(known.dimension))
-      return this.wrongDimension(given as Quantity, known.dimension, check);
-    if (typeof value !== "number" || !Number.isFinite(value)) return noNumber(value, check);
-    if (!inRange(value, given as Quantity, range, check)) return undefined;
-    const marks = this.marks(given as Marked, known.dimension, check);
-    if (marks === undefined) return undefined;
+    const { value, unit } = given as Partial<Quantity>;
+    if ((value ?? unit ?? undefined) === undefined) return this.missing(check);
     const before = check.issues.length;
-    this.refuseUnknown(given, known.dimension, check);
+    const known = resolvedUnit(unit);
+    if (known === undefined) noUnit(unit, value, this, check);
+    if (typeof value !== "number" || !Number.isFinite(value)) return noNumber(value, check);
+    if (known === undefined) return undefined;
+    const { dimension } = known;
+    const { dimensions, range } = this.demand;
+    if (dimensions.length > 0 && !dimensions.includes(dimension))
+      return refuseDimension({ value, unit: unit as Unit }, dimensions, check);
+    checkRange({ value, unit: unit as Unit }, range, check);
+    const marks = this.marks(given as Marked, dimension, check);
+    const readings = this.demand.measured && this.readings(given as Measured<Quantity>, dimension, check);
+    for (const name in given)
+      if (!this.knows(name, dimension) && isGiven(name, given)) this.refuseUnknown(name, dimension, check);
     if (check.issues.length > before) return undefined;
-    const clean = remade(marks, value + 0, unit) as Q;
-    return measured ? this.withReadings(given as Measured<Quantity>, clean, check) : clean;
+    const clean = remade(marks, value + 0, unit as Unit);
+    return (readings ? { ...clean, ...readings } : clean) as Q;
   }
 
   missing(check: Check): undefined {
@@ -96,12 +97,8 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
   }
 
   /** What is expected here, in words and by an example. */
-  expected(check: Check): { readonly expected: string; readonly example: Quantity } {
-    const { dimensions } = this.demand;
-    return {
-      expected: dimensions.map(dimensionInWords).join(" or "),
-      example: { value: 5, unit: usualUnit(dimensions[0] as Dimension, unitsIn(check.system ?? "us")) },
-    };
+  expected(check: Check): Expected {
+    return expectedOf(this.demand.dimensions, check);
   }
 
   private fromText(text: string, check: Check): Quantity | undefined {
@@ -112,68 +109,61 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
     }
   }
 
-  private wrongDimension({ value, unit }: Quantity, dimension: Dimension, check: Check): undefined {
-    const { expected, example } = this.expected(check);
+  /** The mark of an area, the basis of a fraction. */
+  private marks(given: Marked, dimension: Dimension, check: Check): Marks {
+    const { dimensions, of: kind, unmarked, bases } = this.demand;
+    if (kind !== undefined) return areaMark(given.of ?? (unmarked ? kind : undefined), kind, check);
+    if (dimension === "fraction" && bases !== undefined) return basisMark(given, bases, check);
+    const of = dimension === "area" ? check.readAt("of", AREA_KIND, given) : undefined;
+    if (dimensions.length > 0) return {};
+    const basis = dimension === "fraction" ? check.readAt("basis", BASIS, given) : undefined;
+    return { of, basis };
+  }
+
+  private knows(name: string, dimension: Dimension): boolean {
+    const { dimensions, bases, measured } = this.demand;
+    const any = dimensions.length === 0;
+    if (name === "value" || name === "unit") return true;
+    if (name === "of") return dimension === "area";
+    if (name === "basis") return dimension === "fraction" && (any || bases !== undefined);
+    return (name === "resolution" || name === "uncertainty") && (any || measured === true);
+  }
+
+  private refuseUnknown(name: string, dimension: Dimension, check: Check): void {
+    const known = NAMES.filter((other) => this.knows(other, dimension));
+    refuseUnknownField(name, known, check);
+  }
+
+  private readings(given: Measured<Quantity>, dimension: Dimension, check: Check): object | undefined {
+    if ((given.resolution ?? given.uncertainty ?? undefined) === undefined) return undefined;
+    const reading = (range: Range): Field<Quantity> =>
+      optional(new QuantityField("", { dimensions: [dimension], range }));
+    const resolution = check.readAt("resolution", reading("positive"), given);
+    const uncertainty = check.readAt("uncertainty", reading("nonnegative"), given);
+    if (resolution === undefined) return uncertainty && { uncertainty };
+    if (uncertainty === undefined) return { resolution };
     return check.fault(
-      "wrong-dimension",
-      "dimension",
+      "conflict",
+      "resolution-and-uncertainty",
       "",
-      isOunceMixUp(unit, dimension, this.demand.dimensions)
-        ? "{given} is {is}. Enter {expected}, such as {example}: oz (weight) and fl oz (volume) are different."
-        : "{given} is {is}. Enter {expected}, such as {example}.",
-      { given: { value, unit }, is: dimensionInWords(dimension), expected, example },
+      "Enter the resolution or the uncertainty, not both. The uncertainty already counts the resolution.",
     );
   }
+}
 
-  /** The mark of an area, the basis of a fraction: as an object that has just these. */
-  private marks(given: Marked, dimension: Dimension, check: Check): Marked | undefined {
-    const { value, unit, of, basis } = given;
-    const { of: kind, unmarked, bases } = this.demand;
-    if (kind !== undefined) {
-      if ((of ?? (unmarked ? kind : undefined)) === kind) return { value, unit, of: kind };
-      return wrongArea(of, kind, check);
-    }
-    if (bases === undefined || dimension !== "fraction") return { value, unit };
-    if (basis !== undefined && bases.includes(basis)) return { value, unit, basis };
-    return wrongBasis(given, bases, check);
-  }
+const AREA_KIND = /* @__PURE__ */ optional(choice("What it is an area of.", ["treated", "ground"]));
+const BASIS = /* @__PURE__ */ optional(choice("What it is a part of.", BASES));
 
-  private refuseUnknown(given: object, dimension: Dimension, check: Check): void {
-    const { bases, measured } = this.demand;
-    for (const name in given) {
-      if (name === "value" || name === "unit") continue;
-      if (name === "of" && dimension === "area") continue;
-      if (name === "basis" && bases !== undefined && dimension === "fraction") continue;
-      if (measured && (name === "resolution" || name === "uncertainty")) continue;
-      const other = (given as Record<string, unknown>)[name];
-      if (other === undefined || other === null || !Object.hasOwn(given, name)) continue;
-      const known = ["value", "unit", ...(measured ? ["resolution", "uncertainty"] : [])];
-      refuseUnknownField(name, known, check);
-    }
-  }
+/** What is expected at a place, in words and by an example. */
+export type Expected = { readonly expected: string; readonly example: Quantity };
 
-  private withReadings(given: Measured<Quantity>, clean: Q, check: Check): Q | undefined {
-    const { resolution, uncertainty } = given;
-    if ((resolution ?? uncertainty ?? undefined) === undefined) return clean;
-    const found: Record<string, Quantity> = {};
-    for (const [name, reading] of Object.entries({ resolution, uncertainty })) {
-      if (reading === undefined || reading === null) continue;
-      const range = name === "resolution" ? "positive" : "nonnegative";
-      check.path.push(name);
-      const read = new QuantityField("", { dimensions: this.demand.dimensions, range }).read(reading, check);
-      check.path.pop();
-      if (read === undefined) return undefined;
-      found[name] = read;
-    }
-    if (found.resolution !== undefined && found.uncertainty !== undefined)
-      return check.fault(
-        "conflict",
-        "resolution-and-uncertainty",
-        "",
-        "Enter the resolution or the uncertainty, not both. The uncertainty already counts the resolution.",
-      );
-    return { ...clean, ...found };
-  }
+/** Words and example for one of these dimensions; for any where there is none. */
+function expectedOf(dimensions: readonly Dimension[], check: Check): Expected {
+  const [first = "length"] = dimensions;
+  return {
+    expected: dimensions.map(dimensionInWords).join(" or ") || "an amount",
+    example: { value: 5, unit: usualUnit(first, unitsIn(check.system)) },
+  };
 }
 
 function noUnit(unit: unknown, value: unknown, field: QuantityField<Quantity>, check: Check): undefined {
@@ -185,20 +175,11 @@ function noUnit(unit: unknown, value: unknown, field: QuantityField<Quantity>, c
       "Enter {expected} with its unit, such as {example}.",
       { given: shown(value), ...field.expected(check) },
     );
-  const meant = typeof unit === "string" ? nearestUnit(unit) : undefined;
-  return check.fault(
-    "unknown-unit",
-    "unit-unknown",
-    "unit",
-    meant === undefined
-      ? "The unit {given} isn't known here. Use one such as {example}."
-      : "The unit {given} isn't known here. Did you mean {meant}?",
-    {
-      given: shown(unit),
-      example: field.expected(check).example.unit,
-      ...(meant !== undefined && { meant }),
-    },
-  );
+  return refuseUnit(unit, "unit", field.expected(check).example.unit, check);
+}
+
+function refuseUnit(unit: unknown, at: string, example: Unit, check: Check): undefined {
+  return check.note({ code: "unknown-unit", ...unknownUnit(unit, example) }, at);
 }
 
 function noNumber(value: unknown, check: Check): undefined {
@@ -212,78 +193,99 @@ function noNumber(value: unknown, check: Check): undefined {
   return check.fault("not-a-quantity", "enter-number", "value", template, { given: shown(value) });
 }
 
-function inRange(value: number, { unit }: Quantity, range: Range, check: Check): boolean {
-  const size = Math.abs(value);
-  if (
-    range === "any"
-      ? size <= LARGEST
-      : value <= LARGEST && (value >= SMALLEST || (range === "nonnegative" && value === 0))
-  )
-    return true;
-  const given = { value, unit };
-  if (range !== "any" && value < 0 && range === "nonnegative")
-    check.fault("out-of-range", "at-least", "", "Must be {limit} or more.", { given, limit: 0 });
-  else if (range === "positive" && value <= 0)
-    check.fault("out-of-range", "more-than", "", "Must be more than {limit}.", { given, limit: 0 });
-  else if (size > LARGEST)
-    check.fault("not-finite", "too-large", "", "This is too large to compute with.", { given });
-  else check.fault("out-of-range", "too-small", "", "This is too small to compute with.", { given });
-  return false;
+/** Notes a quantity of a dimension that is not among the expected ones. */
+export function refuseDimension(
+  given: Quantity,
+  dimensions: readonly Dimension[],
+  check: Check,
+  at = "",
+): undefined {
+  return check.fault(
+    "wrong-dimension",
+    "dimension",
+    at,
+    `{given} is {is}. Enter {expected}, such as {example}${ouncesDiffer(given.unit, dimensions)}`,
+    { given, is: dimensionInWords(dimensionOf(given.unit)), ...expectedOf(dimensions, check) },
+  );
 }
 
-function wrongArea(of: AreaKind | undefined, kind: AreaKind, check: Check): undefined {
+/** Notes a unit of another dimension than the expected one. */
+export function refuseUnitDimension(given: Unit, dimension: Dimension, check: Check, at = ""): undefined {
+  const unit = usualUnit(dimension, unitsIn(check.system));
+  return check.fault(
+    "wrong-dimension",
+    "unit-dimension",
+    at,
+    `"{given}" is a unit for {is}. Choose one for {expected}, such as "{example}"${ouncesDiffer(given, [dimension])}`,
+    {
+      given,
+      is: dimensionInWords(dimensionOf(given)),
+      expected: dimensionInWords(dimension),
+      example: unit,
+    },
+  );
+}
+
+/** The end of a sentence about a unit of another dimension: what to know where ounces were mixed up. */
+function ouncesDiffer(given: Unit, expected: readonly Dimension[]): string {
+  const { dimension, over } = resolveUnit(given, "unit");
+  const other = COUNTERPART[dimension];
+  const mixedUp = /^oz$|fl_oz$/.test(over) && other !== undefined && expected.includes(other);
+  return mixedUp ? ": oz (weight) and fl oz (volume) are different." : ".";
+}
+
+function checkRange(given: Quantity, range: Range, check: Check): void {
+  if (range === "finite") return;
+  const { value } = given;
+  const size = Math.abs(value);
+  if (size > LARGEST)
+    check.fault("not-finite", "too-large", "", "This is too large to compute with.", { given });
+  else if (range === "any" || (value === 0 && range === "nonnegative")) return;
+  else if (value <= 0 && range === "positive")
+    check.fault("out-of-range", "more-than", "", "Must be more than {limit}.", { given, limit: 0 });
+  else if (value < 0)
+    check.fault("out-of-range", "at-least", "", "Must be {limit} or more.", { given, limit: 0 });
+  else if (size < SMALLEST)
+    check.fault("out-of-range", "too-small", "", "This is too small to compute with.", { given });
+}
+
+function areaMark(of: AreaKind | undefined, kind: AreaKind, check: Check): Marks {
+  if (of === kind) return { of: kind };
   const figures = { expected: kind, given: shown(of) };
-  if (of === undefined || of === null)
-    return check.fault(
+  if (of !== "treated" && of !== "ground")
+    check.fault(
       "wrong-area",
       "area-unmarked",
       "",
       "Is this treated area (what is really sprayed) or ground area? Mark it as {expected} area.",
       figures,
     );
-  return check.fault(
-    "wrong-area",
-    "area-kind",
-    "",
-    kind === "treated"
-      ? "This is ground area. Enter the treated area: only the part that is really sprayed."
-      : "This is treated area. Enter the ground area: the whole plot, sprayed or not.",
-    figures,
-  );
+  else
+    check.fault(
+      "wrong-area",
+      "area-kind",
+      "",
+      kind === "treated"
+        ? "This is ground area. Enter the treated area: only the part that is really sprayed."
+        : "This is treated area. Enter the ground area: the whole plot, sprayed or not.",
+      figures,
+    );
+  return { of: kind };
 }
 
-function wrongBasis(
-  { value, unit, basis }: Marked,
-  bases: readonly FractionBasis[],
-  check: Check,
-): undefined {
-  const given = { value, unit };
-  if (basis === undefined || basis === null)
-    return check.fault(
+function basisMark(given: Marked, bases: readonly FractionBasis[], check: Check): Marks {
+  const { value, unit, basis } = given;
+  if (basis !== undefined && bases.includes(basis)) return { basis };
+  if ((basis ?? undefined) !== undefined) check.readAt("basis", new ChoiceField("", bases), given);
+  else
+    check.fault(
       "missing",
       "basis-missing",
       "basis",
       "{given} of what? Write {given} v/v (by volume) or {given} w/v (weight in volume).",
-      { given, choices: bases },
+      { given: { value, unit }, choices: bases },
     );
-  return check.fault(
-    "unknown-choice",
-    "choice-unknown",
-    "basis",
-    "There is no choice {given}. Choose one of: {choices}.",
-    {
-      given: shown(basis),
-      choices: bases,
-    },
-  );
-}
-
-function isOunceMixUp(unit: Unit, dimension: Dimension, expected: readonly Dimension[]): boolean {
-  const { over } = resolveUnit(unit, "unit");
-  const fluid = over === "fl_oz" || over === "imp_fl_oz";
-  if (over !== "oz" && !fluid) return false;
-  const other = COUNTERPART[dimension];
-  return other !== undefined && expected.includes(other);
+  return {};
 }
 
 /** The dimension that the other ounce leads to. */
@@ -350,58 +352,47 @@ export function basedOr<const D extends Dimension = never>(
   return new QuantityField(about, { dimensions: ["fraction", ...others], range: "positive", bases });
 }
 
-/** The name of a unit of one dimension. */
-export class UnitField<D extends Dimension> extends Field<UnitsByDimension[D]> {
+/** Any quantity, with its marks. Says nothing of its size. */
+/* @__NO_SIDE_EFFECTS__ */
+export function anyQuantity(about: string): QuantityField<Quantity> {
+  return new QuantityField(about, { dimensions: [], range: "finite" });
+}
+
+/** The name of a unit: of one dimension, or of any. */
+export class UnitField<U extends Unit> extends Field<U> {
   constructor(
     about: string,
-    readonly dimension: D,
+    readonly dimension: Dimension | undefined = undefined,
   ) {
     super(about);
   }
 
-  read(input: unknown, check: Check): UnitsByDimension[D] | undefined {
+  read(input: unknown, check: Check): U | undefined {
     const known = resolvedUnit(input);
-    const example = usualUnit(this.dimension, unitsIn(check.system ?? known?.system ?? "us"));
-    const expected = dimensionInWords(this.dimension).replace(/^an? /, "");
-    if (known === undefined) {
-      const meant = typeof input === "string" ? nearestUnit(input) : undefined;
-      return check.fault(
-        "unknown-unit",
-        "unit-unknown",
-        "",
-        meant === undefined
-          ? "The unit {given} isn't known here. Use one such as {example}."
-          : "The unit {given} isn't known here. Did you mean {meant}?",
-        { given: shown(input), example, ...(meant !== undefined && { meant }) },
-      );
-    }
-    check.system ??= known.system;
-    if (known.dimension === this.dimension) return input as UnitsByDimension[D];
-    return check.fault(
-      "wrong-dimension",
-      "unit-dimension",
-      "",
-      "The unit {given} isn't one of {expected}. Use one such as {example}.",
-      {
-        given: shown(input),
-        expected,
-        example,
-      },
-    );
+    if (known === undefined) return refuseUnit(input, "", this.example(check), check);
+    if (this.dimension === undefined || known.dimension === this.dimension) return input as U;
+    return refuseUnitDimension(input as Unit, this.dimension, check);
   }
 
   missing(check: Check): undefined {
-    const example = usualUnit(this.dimension, unitsIn(check.system ?? "us"));
-    const expected = dimensionInWords(this.dimension).replace(/^an? /, "");
-    return check.fault("missing", "choose-unit", "", "Choose a unit of {expected}, such as {example}.", {
-      expected,
-      example,
+    return check.fault("missing", "choose-unit", "", "Choose a unit, such as {example}.", {
+      example: this.example(check),
     });
+  }
+
+  private example(check: Check): Unit {
+    return usualUnit(this.dimension ?? "length", unitsIn(check.system));
   }
 }
 
-/** The name of a unit. */
+/** The name of a unit of one dimension. */
 /* @__NO_SIDE_EFFECTS__ */
-export function unitOf<D extends Dimension>(about: string, dimension: D): UnitField<D> {
+export function unitOf<D extends Dimension>(about: string, dimension: D): UnitField<UnitsByDimension[D]> {
   return new UnitField(about, dimension);
+}
+
+/** The name of any unit. */
+/* @__NO_SIDE_EFFECTS__ */
+export function anyUnit(about: string): UnitField<Unit> {
+  return new UnitField(about);
 }

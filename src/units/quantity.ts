@@ -1,8 +1,13 @@
-import { SprayMathError } from "../errors.js";
+import { type Check, checked } from "./check.js";
+import { inUnit } from "./convert.js";
 import { compareDecided } from "./decide.js";
-import { checkedList, inUnit } from "./guard.js";
-import { resolveUnit } from "./resolve.js";
-import { checkNumber, checkShape, type Marked, remade } from "./shape.js";
+import { dimensionOf } from "./dimensions.js";
+import { list, number, type ObjectField, object } from "./fields.js";
+import { refusal } from "./message.js";
+import { anyQuantity, anyUnit, refuseDimension } from "./quantity-field.js";
+import { isUnit } from "./resolve.js";
+import { finite } from "./result.js";
+import { type Marked, remade } from "./shape.js";
 import type {
   BasedFraction,
   DimensionOf,
@@ -13,13 +18,18 @@ import type {
   UnitLike,
 } from "./types.js";
 
+const NUMBER_AND_UNIT: ObjectField<Quantity> = object<Quantity>({
+  value: number("How many. Any finite number."),
+  unit: anyUnit("Of what. Any unit."),
+});
+
 /**
  * Makes a quantity: a number with its unit.
  *
  * @param value - any finite number; `-0` becomes `0`
  * @param unit - any unit
  * @returns plain data, `{ value, unit }`
- * @throws SprayMathError `not-finite`, `not-a-quantity` (a number as text) or `unknown-unit`
+ * @throws SprayMathError `missing`, `not-finite`, `not-a-quantity` (a number as text) or `unknown-unit`
  *
  * @example
  * ```ts
@@ -29,9 +39,9 @@ import type {
  * ```
  */
 export function qty<U extends Unit>(value: number, unit: U): Quantity<U> {
-  checkNumber(value, "value");
-  resolveUnit(unit, "unit");
-  return { value: value + 0, unit };
+  // This is called for every number of an input: what is right goes the short way.
+  if (typeof value === "number" && Number.isFinite(value) && isUnit(unit)) return { value: value + 0, unit };
+  return checked({ value, unit }, NUMBER_AND_UNIT) as Quantity<U>;
 }
 
 /** Nothing more to ask of a type where `D` is one dimension; not to be met where it is several. */
@@ -49,9 +59,9 @@ type OnlyOne<D, All = D> = D extends unknown ? ([All] extends [D] ? unknown : ne
  *
  * @example
  * ```ts
- * import { qty, sum } from "swath-to-spoon/units";
+ * import { qty, sumQuantities } from "swath-to-spoon/units";
  *
- * console.log(sum([qty(1, "gal"), qty(64, "fl_oz")])); // { value: 1.5, unit: 'gal' }
+ * console.log(sumQuantities([qty(1, "gal"), qty(64, "fl_oz")])); // { value: 1.5, unit: 'gal' }
  * ```
  */
 export function sum(quantities: readonly TreatedArea[]): TreatedArea;
@@ -61,43 +71,66 @@ export function sum<U extends Unit>(
   quantities: readonly Quantity<U>[] & OnlyOne<DimensionOf<U>>,
 ): Quantity<U>;
 export function sum(quantities: readonly Quantity[]): Quantity {
-  const list = checkedList<Marked>(quantities, "quantities");
-  const first = list[0] as Marked;
-  checkShape(first, "quantities[0]");
+  return sumOf(checked({ quantities }, SUM).quantities);
+}
+
+const SUM: ObjectField<{ readonly quantities: readonly Quantity[] }> = object(
+  { quantities: list("What is added up.", anyQuantity("A part of the sum.")) },
+  [sumsUp],
+);
+
+function sumsUp({ quantities }: { readonly quantities?: readonly Quantity[] }, check: Check): void {
+  quantities?.forEach((one, i) => {
+    noteUnlike(quantities[0] as Quantity, one, `quantities[${i}]`, check);
+  });
+}
+
+/** The sum of quantities of one kind, in the unit of the first. Trusts its input. */
+export function sumOf<Q extends Quantity>(quantities: readonly Q[]): Q {
+  const first = quantities[0] as Q;
   // Neumaier's compensated summation: the error does not grow with the length of the list.
   let total = 0;
   let lost = 0;
-  for (const [i, quantity] of list.entries()) {
-    const value = inUnit(quantity as never, first.unit, `quantities[${i}]`, "any");
-    checkSameKind(first, quantity, `quantities[${i}]`);
+  for (const quantity of quantities) {
+    const value = inUnit(quantity, first.unit);
     const next = total + value;
     lost += Math.abs(total) >= Math.abs(value) ? total - next + value : value - next + total;
     total = next;
   }
-  return finite(first, total + lost);
+  return remade(first as Marked, finite(total + lost) + 0, first.unit) as Q;
 }
 
-function checkSameKind(first: Marked, other: Marked, path: string): void {
-  if (first.of !== other.of) {
-    const [wanted, given] = [first, other].map(({ of }) => (of === undefined ? "plain area" : `${of} area`));
-    throw new SprayMathError(
+/** Notes a quantity that can't be held against another: of another dimension, kind of area or basis. */
+function noteUnlike(first: Marked, other: Marked, at: string, check: Check): void {
+  const dimension = dimensionOf(first.unit);
+  if (dimensionOf(other.unit) !== dimension) refuseDimension(other, [dimension], check, at);
+  else if (first.of !== other.of)
+    check.fault(
       "wrong-area",
-      path,
-      `Given ${given} to add to ${wanted}; wanted areas of one kind only.`,
+      "areas-of-two-kinds",
+      at,
+      "You can't add {given} to {first}. Use areas of one kind.",
+      { first: areaInWords(first), given: areaInWords(other) },
     );
-  }
-  checkSameBasis(first, other, path);
+  else noteOtherBasis(first, other, at, check);
 }
 
-function checkSameBasis(first: Marked, other: Marked, path: string): void {
-  if (first.basis !== other.basis) {
-    const [wanted, given] = [first, other].map(({ unit, basis }) => `${unit} ${basis ?? "without a basis"}`);
-    throw new SprayMathError(
-      "conflict",
-      path,
-      `Given ${given} beside ${wanted}; wanted both by volume (v/v) or both by weight (w/v, w/w).`,
-    );
-  }
+function areaInWords({ of }: Marked): string {
+  return of === undefined ? "plain area" : `${of} area`;
+}
+
+function noteOtherBasis(first: Marked, other: Marked, at: string, check: Check): void {
+  if (first.basis === other.basis) return;
+  check.fault(
+    "conflict",
+    "bases-differ",
+    at,
+    "You can't combine {given} with {first}. Use one kind: all by volume (v/v), or all by weight (w/v or w/w).",
+    {
+      first: `${first.unit} ${first.basis ?? "without a basis"}`,
+      given: `${other.unit} ${other.basis ?? "without a basis"}`,
+    },
+  );
 }
 
 /**
@@ -110,9 +143,9 @@ function checkSameBasis(first: Marked, other: Marked, path: string): void {
  *
  * @example
  * ```ts
- * import { qty, scale } from "swath-to-spoon/units";
+ * import { qty, scaleQuantity } from "swath-to-spoon/units";
  *
- * console.log(scale(qty(1.5, "gal"), 3)); // { value: 4.5, unit: 'gal' }
+ * console.log(scaleQuantity(qty(1.5, "gal"), 3)); // { value: 4.5, unit: 'gal' }
  * ```
  */
 export function scale(quantity: TreatedArea, times: number): TreatedArea;
@@ -120,9 +153,57 @@ export function scale(quantity: GroundArea, times: number): GroundArea;
 export function scale(quantity: BasedFraction, times: number): BasedFraction;
 export function scale<U extends Unit>(quantity: Quantity<U>, times: number): Quantity<U>;
 export function scale(quantity: Marked, times: number): Quantity {
-  checkShape(quantity, "quantity");
-  checkNumber(times, "times");
-  return finite(quantity, quantity.value * times);
+  const given = checked({ quantity, times }, SCALED);
+  return scaled(given.quantity, given.times);
+}
+
+const SCALED: ObjectField<{ readonly quantity: Quantity; readonly times: number }> = object({
+  quantity: anyQuantity("What is taken a number of times."),
+  times: number("How many times. Any finite number."),
+});
+
+/** A quantity taken a number of times. Trusts its input. */
+export function scaled<Q extends Quantity>(quantity: Q, times: number): Q {
+  return remade(quantity as Marked, finite(quantity.value * times) + 0, quantity.unit) as Q;
+}
+
+interface Pair {
+  readonly a: Quantity;
+  readonly b: Quantity;
+}
+
+const ANY_PAIR: ObjectField<Pair> = object<Pair>({
+  a: anyQuantity("The one."),
+  b: anyQuantity("The other."),
+});
+
+const PAIR: ObjectField<Pair> = object<Pair>(ANY_PAIR.fields, [pairIsAlike]);
+
+function pairIsAlike({ a, b }: Partial<Pair>, check: Check): void {
+  if (a === undefined || b === undefined) return;
+  const dimension = dimensionOf(a.unit);
+  if (dimensionOf(b.unit) !== dimension) refuseDimension(b, [dimension], check, "b");
+  else noteOtherBasis(a, b, "b", check);
+}
+
+/**
+ * Whether two quantities measure the same kind of thing, so that one can be converted to the other's unit.
+ *
+ * @param a - any quantity
+ * @param b - any quantity
+ * @returns true where their dimensions are the same
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit` or `unknown-field`
+ *
+ * @example
+ * ```ts
+ * import { qty, sameDimension } from "swath-to-spoon/units";
+ *
+ * console.log(sameDimension(qty(5, "oz"), qty(5, "fl_oz"))); // false
+ * ```
+ */
+export function sameDimension(a: Quantity, b: Quantity): boolean {
+  const given = checked({ a, b }, ANY_PAIR);
+  return dimensionOf(given.a.unit) === dimensionOf(given.b.unit);
 }
 
 /**
@@ -136,22 +217,21 @@ export function scale(quantity: Marked, times: number): Quantity {
  *
  * @example
  * ```ts
- * import { qty, ratio } from "swath-to-spoon/units";
+ * import { qty, quantityRatio } from "swath-to-spoon/units";
  *
- * console.log(ratio(qty(1, "gal"), qty(1, "qt"))); // 4
+ * console.log(quantityRatio(qty(1, "gal"), qty(1, "qt"))); // 4
  * ```
  */
 export function ratio<U extends Unit>(a: Quantity<U>, b: Quantity<UnitLike<U>>): number {
-  checkShape(a, "a");
-  const divisor = inUnit(b as never, a.unit, "b", "any");
-  checkSameBasis(a, b as Marked, "b");
-  if (divisor === 0)
-    throw new SprayMathError(
-      "out-of-range",
-      "b",
-      `Given ${b.value} ${b.unit}; wanted anything but 0 to divide by.`,
-    );
-  return finite({ value: 1, unit: "1" }, a.value / divisor).value;
+  const given = checked({ a, b }, PAIR);
+  if (given.b.value === 0)
+    throw refusal("out-of-range", "divided-by-zero", "b", "You can't divide by 0. Enter another amount.");
+  return ratioOf(given.a, given.b);
+}
+
+/** How many times `b` goes into `a`: of one dimension, `b` not 0. Trusts its input. */
+export function ratioOf(a: Quantity, b: Quantity): number {
+  return finite(a.value / inUnit(b, a.unit)) + 0;
 }
 
 /**
@@ -166,22 +246,17 @@ export function ratio<U extends Unit>(a: Quantity<U>, b: Quantity<UnitLike<U>>):
  *
  * @example
  * ```ts
- * import { compare, qty } from "swath-to-spoon/units";
+ * import { compareQuantities, qty } from "swath-to-spoon/units";
  *
- * console.log(compare(qty(3, "tsp"), qty(1, "tbsp"))); // 0
+ * console.log(compareQuantities(qty(3, "tsp"), qty(1, "tbsp"))); // 0
  * ```
  */
 export function compare<U extends Unit>(a: Quantity<U>, b: Quantity<UnitLike<U>>): -1 | 0 | 1 {
-  checkShape(a, "a");
-  const right = inUnit(b as never, a.unit, "b", "any");
-  checkSameBasis(a, b as Marked, "b");
-  return compareDecided(a.value, right);
+  const given = checked({ a, b }, PAIR);
+  return orderOf(given.a, given.b);
 }
 
-function finite(like: Marked, value: number): Quantity {
-  if (!Number.isFinite(value)) {
-    throw new SprayMathError("not-finite", "", `The result is too large to be told in ${like.unit}.`);
-  }
-  // Adding 0 turns -0 into 0.
-  return remade(like, value + 0, like.unit);
+/** Whether `a` is less than (-1), the same as (0) or more than (1) `b`, noise aside. Trusts its input. */
+export function orderOf(a: Quantity, b: Quantity): -1 | 0 | 1 {
+  return compareDecided(a.value, inUnit(b, a.unit));
 }

@@ -1,4 +1,4 @@
-import { SprayMathError, shown } from "../errors.js";
+import { type Issue, SprayMathError, shown } from "../errors.js";
 import { nearest } from "./nearest.js";
 import { COMPOUNDS, type SimpleDimension, TABLE, type UnitEntry } from "./table.js";
 import type { Dimension, SimpleUnit, Unit, UnitSystem } from "./types.js";
@@ -51,18 +51,24 @@ function homeOf({ systems: [home] }: UnitEntry): UnitSystem {
   return home;
 }
 
-/** Takes a unit apart, or says which known unit is spelled most like it. */
+/** Takes a unit apart; refuses what isn't one. */
 export function resolveUnit(unit: unknown, path: string): ResolvedUnit {
-  if (typeof unit !== "string") {
-    throw new SprayMathError(
-      "unknown-unit",
-      path,
-      `Given ${shown(unit)} as a unit; wanted text such as "ft" or "gal/ac".`,
-    );
-  }
   const known = resolvedUnit(unit);
-  if (known === undefined) throw unknownUnit(unit, path);
-  return known;
+  if (known !== undefined) return known;
+  const { message, ...more } = unknownUnit(unit, "gal/ac");
+  throw new SprayMathError("unknown-unit", path, message, more);
+}
+
+/** The fault of what is not a unit, with the one that it was probably meant to be. */
+export function unknownUnit(unit: unknown, example: Unit): Pick<Issue, "key" | "figures" | "message"> {
+  const given = shown(unit);
+  const meant = typeof unit === "string" ? nearestUnit(unit) : undefined;
+  const hint = meant === undefined ? `Use one such as ${example}.` : `Did you mean ${meant}?`;
+  return {
+    key: "unit-unknown",
+    figures: { given, example, ...(meant !== undefined && { meant }) },
+    message: `The unit ${given} isn't known here. ${hint}`,
+  };
 }
 
 /** A unit taken apart, or nothing where it isn't one. */
@@ -104,17 +110,4 @@ export function nearestUnit(text: string): Unit | undefined {
     .map(nearestSimple)
     .join("/");
   return isUnit(guess) ? guess : undefined;
-}
-
-function unknownUnit(unit: string, path: string): SprayMathError {
-  const guess = nearestUnit(unit);
-  const hint =
-    guess !== undefined
-      ? `Did you mean "${guess}"?`
-      : 'A compound is two units and a stroke, such as "gal/ac".';
-  return new SprayMathError(
-    "unknown-unit",
-    path,
-    `Given ${shown(unit)}, which is not a unit known here. ${hint}`,
-  );
 }

@@ -1,4 +1,4 @@
-import { resolveUnit } from "./resolve.js";
+import { type ResolvedUnit, resolvedUnit, resolveUnit } from "./resolve.js";
 import type { Dimension, Unit, UnitSystem } from "./types.js";
 
 /** The units that results come back in, for one system of measure. */
@@ -94,6 +94,30 @@ export function unitsLike(unit: Unit, path = "unit"): SystemUnits {
 /** The units that results come back in, in a system of measure. */
 export function unitsIn(system: UnitSystem): SystemUnits {
   return SYSTEM_UNITS[system];
+}
+
+// An example in a message is not worth a longer look.
+const MOST_LOOKED_AT = 500;
+
+/** The system of the first unit in an input, those aside that every system uses; US where there is none. */
+export function firstSystem(input: unknown): UnitSystem {
+  const found: unknown[] = [input];
+  try {
+    for (let i = 0; i < found.length && i < MOST_LOOKED_AT; i++) {
+      const value = found[i];
+      if (typeof value !== "object" || value === null) continue;
+      const known = resolvedUnit((value as { readonly unit?: unknown }).unit);
+      if (known !== undefined && !isEverywhere(known)) return known.system;
+      found.push(...Object.values(value).slice(0, MOST_LOOKED_AT));
+    }
+  } catch {
+    // What fails when it is looked at is noted by whoever needs it.
+  }
+  return "us";
+}
+
+function isEverywhere({ dimension }: ResolvedUnit): boolean {
+  return dimension === "time" || dimension === "fraction";
 }
 
 // For what no system has a unit of its own.

@@ -1,4 +1,5 @@
-import { SprayMathError, shown } from "../errors.js";
+import { type SprayMathError, shown } from "../errors.js";
+import { refusal } from "./message.js";
 import { isUnit, resolveUnit, simpleUnits } from "./resolve.js";
 import type { SimpleUnit, Unit } from "./types.js";
 
@@ -127,13 +128,15 @@ function bare(code: string): string {
 }
 
 function unknownCode(code: unknown): SprayMathError {
-  const hint =
-    typeof code === "string" && /\[acr_(us|br)\]/.test(code)
-      ? "That acre is not made of international yards; wanted 4840.[syd_i]."
-      : 'Wanted a code such as "[gal_us]/(4840.[syd_i])" or "mL".';
-  return new SprayMathError(
+  const given = shown(code);
+  const survey = typeof code === "string" && /\[acr_(us|br)\]/.test(code);
+  return refusal(
     "unknown-unit",
+    survey ? "ucum-other-acre" : "ucum-unknown",
     "code",
-    `Given ${shown(code)}, which is not the UCUM code of a unit known here. ${hint}`,
+    survey
+      ? "The acre in {given} is not made of international yards. Write the acre as {example}."
+      : "The UCUM code {given} isn't known here. Use one such as {example}.",
+    { given, example: survey ? "4840.[syd_i]" : "[gal_us]/(4840.[syd_i])" },
   );
 }

@@ -1,6 +1,6 @@
 import { densityFactor, waterForSolution } from "../../src/output-rate/index.ts";
 import { productRate } from "../../src/tank-mix/index.ts";
-import { qty, ratio, scale, type VolumeRate, valueIn } from "../../src/units/index.ts";
+import { qty, quantityRatio, scaleQuantity, type VolumeRate, valueIn } from "../../src/units/index.ts";
 import cases from "./cases.json" with { type: "json" };
 import { agrees, type HandbookCase, publicationErrs, topic } from "./harness.ts";
 
@@ -20,7 +20,7 @@ topic(TOPIC, () => {
       const [heavy, water] = [density(one, "solution_density"), density(one, "water_density")];
       const gravity = heavy.value / water.value;
       return [
-        { key: "specific_gravity", ours: ratio(heavy, water), within: 0.005, right: gravity },
+        { key: "specific_gravity", ours: quantityRatio(heavy, water), within: 0.005, right: gravity },
         {
           key: "factor",
           ours: densityFactor({ density: heavy, waterDensity: water }),
@@ -52,7 +52,7 @@ topic(TOPIC, () => {
       density,
     });
     return [
-      { key: "n_per_gal", ours: scale(density, nitrogen).value, within: 0.0005 },
+      { key: "n_per_gal", ours: scaleQuantity(density, nitrogen).value, within: 0.0005 },
       { key: "volume", ours: valueIn(rate as VolumeRate, "gal/ac"), within: 0.0005 },
     ];
   });

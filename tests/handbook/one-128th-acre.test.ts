@@ -1,5 +1,12 @@
 import { directStripArea, directStripDistance, handRate, stripRate } from "../../src/output-rate/index.ts";
-import { type Length, qty, ratio, scale, sum, valueIn } from "../../src/units/index.ts";
+import {
+  type Length,
+  qty,
+  quantityRatio,
+  scaleQuantity,
+  sumQuantities,
+  valueIn,
+} from "../../src/units/index.ts";
 import cases from "./cases.json" with { type: "json" };
 import { agrees, type HandbookCase, publicationErrs, topic } from "./harness.ts";
 
@@ -39,7 +46,7 @@ topic(TOPIC, () => {
   agrees("128_ugasb16_13ft_x10", (one) => [
     {
       key: "travel_distance",
-      ours: scale(
+      ours: scaleQuantity(
         directStripDistance({ ...PAIR, width: qty(number(one, "swath"), "ft") }),
         number(one, "course_multiple"),
       ).value,
@@ -96,12 +103,15 @@ topic(TOPIC, () => {
     const course = directStripDistance({ ...PAIR, width: qty(number(one, "spray_width"), "ft") });
     return [
       { key: "course", ours: course.value, within: 0.5 },
-      { key: "trees", ours: ratio(course, qty(number(one, "tree_spacing"), "ft")), within: 0.5 },
+      { key: "trees", ours: quantityRatio(course, qty(number(one, "tree_spacing"), "ft")), within: 0.5 },
     ];
   });
 
   agrees("128_nc_rate", (one) => {
-    const mean = scale(sum([qty(number(one, "t1"), "s"), qty(number(one, "t2"), "s")]), 1 / 2);
+    const mean = scaleQuantity(
+      sumQuantities([qty(number(one, "t1"), "s"), qty(number(one, "t2"), "s")]),
+      1 / 2,
+    );
     const area = { ...directStripArea(PAIR), of: "treated" } as const;
     const { perArea } = handRate({ used: qty(number(one, "catch"), "fl_oz"), area });
     return [

@@ -1,5 +1,5 @@
 import { directStripArea, handRate, stripRate } from "../../src/output-rate/index.ts";
-import { convert, qty, ratio, scale, sum, valueIn } from "../../src/units/index.ts";
+import { convert, qty, quantityRatio, scaleQuantity, sumQuantities, valueIn } from "../../src/units/index.ts";
 import { agrees, type HandbookCase, publicationErrs, topic } from "./harness.ts";
 
 const list = (one: HandbookCase, key: string): readonly number[] =>
@@ -16,7 +16,7 @@ topic("02_test_strip_refill", () => {
   agrees("strip_mesa", (one) => {
     // An acre (43,560 ft²) at the swath's width, and the tenth of it that is the course.
     const acre = qty(valueIn(qty(1, "ac"), "ft2") / number(one, "swath"), "ft");
-    const distance = scale(acre, number(one, "course_area"));
+    const distance = scaleQuantity(acre, number(one, "course_area"));
     const rate = stripRate({
       used: qty(number(one, "refill"), "gal"),
       swath: qty(number(one, "swath"), "ft"),
@@ -61,10 +61,10 @@ topic("02_test_strip_refill", () => {
     return [
       {
         key: "course",
-        ours: ratio(qty(number(one, "area"), "ft2"), qty(number(one, "swath"), "ft2")),
+        ours: quantityRatio(qty(number(one, "area"), "ft2"), qty(number(one, "swath"), "ft2")),
         within: 0,
       },
-      { key: "mean_time", ours: scale(sum(times), 1 / times.length).value, within: 1e-12 },
+      { key: "mean_time", ours: scaleQuantity(sumQuantities(times), 1 / times.length).value, within: 1e-12 },
       { key: "rate_1000", ours: convert(rate, "gal/1000ft2").value, within: 1e-12 },
       { key: "rate", ours: rate.value, within: 0.05 },
     ];

@@ -26,7 +26,7 @@ export function rightBy(field: Field<unknown>): fc.Arbitrary<unknown> {
       maxLength: Math.min(field.most, field.least + 2),
     });
   if (field instanceof QuantityField) return quantityBy(field.demand);
-  if (field instanceof UnitField) return fc.constantFrom(...unitsFor(field.dimension));
+  if (field instanceof UnitField && field.dimension) return fc.constantFrom(...unitsFor(field.dimension));
   if (field instanceof NumberField)
     return fc.oneof({ weight: 4, arbitrary: numberBy(field.limits) }, numberBy(field.limits).map(String));
   if (field instanceof ChoiceField) return fc.constantFrom(...field.choices);
@@ -73,7 +73,9 @@ function unitsFor(dimension: Dimension): string[] {
 
 function quantityBy({ dimensions, range, of, unmarked, bases, measured }: Demand): fc.Arbitrary<unknown> {
   return fc.constantFrom(...dimensions).chain((dimension) => {
-    const value = { positive: [0.25, 30], nonnegative: [0, 5], any: [-3, 0, 5] }[range];
+    const value = { positive: [0.25, 30], nonnegative: [0, 5], any: [-3, 0, 5], finite: [-3, 0, 1e80] }[
+      range
+    ];
     const plain = fc.record({
       value: fc.constantFrom(...value),
       unit: fc.constantFrom(...unitsFor(dimension)),
@@ -125,7 +127,7 @@ export function faultsIn(
   value: unknown,
   field: Field<unknown>,
 ): readonly { code: string; path: string; key: string }[] {
-  const check = new Check(ANY_TEXT);
+  const check = new Check(value, ANY_TEXT);
   field.readOrMissing(value, check);
   return check.issues;
 }

@@ -22,6 +22,7 @@ import type {
   GroundArea,
   Length,
   LengthUnit,
+  Mass,
   Measured,
   Speed,
   TreatedArea,
@@ -49,7 +50,7 @@ export interface Thing {
   readonly width: Length;
   readonly lines?: Volume;
   readonly offset?: Length;
-  readonly used?: Measured<Volume>;
+  readonly used?: Measured<Volume | Mass>;
   readonly spot?: Area;
   readonly treated?: TreatedArea;
   readonly marked?: Measured<TreatedArea>;
@@ -137,7 +138,7 @@ export const THING: ObjectField<Thing> = named(
       width: quantity("How wide. More than 0.", "length"),
       lines: optional(quantity("What the lines hold. 0 or more.", "volume", "nonnegative")),
       offset: optional(quantity("How far off, either way.", "length", "any")),
-      used: optional(measured("What was used. More than 0.", "volume")),
+      used: optional(measured("What was used. More than 0.", ["volume", "mass"])),
       spot: optional(quantity("The area of one spot. More than 0.", "area")),
       treated: optional(treatedArea("What is treated. More than 0.", { unmarked: true })),
       marked: optional(treatedArea("What was treated. More than 0.", { measured: true })),

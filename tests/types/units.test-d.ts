@@ -12,9 +12,9 @@ import {
   parseQuantity,
   type Quantity,
   qty,
-  ratio,
-  scale,
-  sum,
+  quantityRatio,
+  scaleQuantity,
+  sumQuantities,
   type TreatedArea,
   type UnitDescription,
   unitsOf,
@@ -55,9 +55,9 @@ convert(qty(5, "oz"), "fl_oz");
 // @ts-expect-error across dimensions
 valueIn(qty(5, "gal/ac"), "gal");
 // @ts-expect-error across dimensions
-ratio(qty(5, "gal"), qty(5, "lb"));
+quantityRatio(qty(5, "gal"), qty(5, "lb"));
 // @ts-expect-error across dimensions
-sum([qty(5, "gal"), qty(5, "lb")]);
+sumQuantities([qty(5, "gal"), qty(5, "lb")]);
 // @ts-expect-error no such dimension
 unitsOf("weight");
 
@@ -74,7 +74,7 @@ export const bareAsTreated: TreatedArea = bare;
 // @ts-expect-error neither does one that has just been made
 export const madeAsTreated: TreatedArea = qty(1, "ac");
 // @ts-expect-error two kinds of area do not add up
-sum([treated, ground]) satisfies TreatedArea;
+sumQuantities([treated, ground]) satisfies TreatedArea;
 export const anyArea: Area = treated;
 
 // What an editor shows on hover is short.
@@ -83,15 +83,15 @@ function converted() {
   return convert(qty(1, "gal"), "mL");
 }
 is<typeof scaled, Quantity<"gal">>(true);
-const scaled = scale(qty(1, "gal"), 2);
+const scaled = scaleQuantity(qty(1, "gal"), 2);
 is<typeof added, Quantity<"gal">>(true);
-const added = sum([qty(1, "gal"), qty(2, "gal")]);
+const added = sumQuantities([qty(1, "gal"), qty(2, "gal")]);
 is<typeof addedAreas, TreatedArea>(true);
-const addedAreas = sum([treated, treated]);
+const addedAreas = sumQuantities([treated, treated]);
 is<typeof scaledFraction, BasedFraction>(true);
-const scaledFraction = scale(based, 2);
+const scaledFraction = scaleQuantity(based, 2);
 export const convertedArea: TreatedArea = convert(treated, "ha");
-export const addedAcross: Quantity<"gal" | "fl_oz"> = sum([qty(1, "gal"), qty(64, "fl_oz")]);
+export const addedAcross: Quantity<"gal" | "fl_oz"> = sumQuantities([qty(1, "gal"), qty(64, "fl_oz")]);
 
 is<typeof parsed, Quantity | BasedFraction>(true);
 const parsed = parseQuantity("5 gal");

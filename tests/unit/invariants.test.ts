@@ -161,7 +161,7 @@ describe("US for imperial gallons", () => {
   });
 
   it("are told apart by who typed them, never by a silent default in a number", () => {
-    expectRefused(() => qty(20, undefined as never), "unknown-unit", "unit");
+    expectRefused(() => qty(20, undefined as never), "missing", "unit");
     expect(parseQuantity("20 gal", { system: "imperial" })).toEqual(qty(20, "imp_gal"));
     expect(parseQuantity("20 gal", { system: "us" })).toEqual(qty(20, "gal"));
   });

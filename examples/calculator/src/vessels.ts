@@ -1,11 +1,18 @@
 import type { MeasuredPart, MeasuringTool } from "swath-to-spoon/household";
 import type { PlannedLoad } from "swath-to-spoon/plan";
-import { formatQuantity, type Quantity, ratio, unitsOf, type Volume, valueIn } from "swath-to-spoon/units";
+import {
+  formatQuantity,
+  type Quantity,
+  quantityRatio,
+  unitsOf,
+  type Volume,
+  valueIn,
+} from "swath-to-spoon/units";
 import { svg } from "./dom.ts";
 
 /** A tank, filled as far as its load fills it. */
 export function tankDrawing(load: PlannedLoad, tank: Volume, locale: string): SVGElement {
-  const full = Math.min(1, ratio(load.carrier, tank));
+  const full = Math.min(1, quantityRatio(load.carrier, tank));
   const [top, height] = [18, 90];
   const level = top + height * (1 - full);
   return svg(
@@ -45,7 +52,7 @@ export function partDrawing({ tool, count, each }: MeasuredPart): SVGElement[] {
 }
 
 function toolDrawing(tool: MeasuringTool, each: Quantity | undefined): SVGElement {
-  const full = each === undefined ? 1 : Math.min(1, ratio(each, tool.capacity));
+  const full = each === undefined ? 1 : Math.min(1, quantityRatio(each, tool.capacity));
   if (isWeight(tool.capacity)) return scales();
   if (tool.name.includes("syringe")) return syringe(full);
   if (tool.graduation !== undefined) return cylinder(full);

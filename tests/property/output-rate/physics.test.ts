@@ -16,7 +16,7 @@ import {
   timeFor,
   waterForSolution,
 } from "../../../src/output-rate/index.ts";
-import { convert, qty, scale, valueIn } from "../../../src/units/index.ts";
+import { convert, qty, scaleQuantity, valueIn } from "../../../src/units/index.ts";
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -56,7 +56,7 @@ describe("output-rate as physics", () => {
   it("halves the rate at twice the speed, whichever way the rate is found", () => {
     fc.assert(
       fc.property(situation, ({ flow, speed, width }) => {
-        const twice = scale(speed, 2);
+        const twice = scaleQuantity(speed, 2);
         const { rate } = solveOutput({ flow, speed, width });
         expectSame(solveOutput({ flow, speed: twice, width }).rate.value, rate.value / 2);
         expectSame(rateAtSpeed({ rate, speed, newSpeed: twice }).value, rate.value / 2);

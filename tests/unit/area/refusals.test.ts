@@ -31,7 +31,7 @@ describe("what area says of input that cannot be", () => {
       () => area.cropRate({ treatedRate: { value: 20, unit: "gallons" } as never, ...bands }),
       "unknown-unit",
       "treatedRate.unit",
-      'Given "gallons", which is not a unit known here. Did you mean "gal"?',
+      'The unit "gallons" isn\'t known here. Did you mean gal?',
     ],
     [
       () => area.rowBandsArea({ ...rows, ...bands }),

@@ -55,7 +55,7 @@ describe("what household says of input that cannot be", () => {
       () => measure({ amount: { value: 5, unit: "millilitres" } }),
       "unknown-unit",
       "amount.unit",
-      'Given "millilitres", which is not a unit known here. Did you mean "mL"?',
+      'The unit "millilitres" isn\'t known here. Did you mean mL?',
     ],
     [() => measure({ amount: qty(0, "mL") }), "out-of-range", "amount", "Given 0 mL; wanted more than 0."],
     [
@@ -161,7 +161,7 @@ describe("what household says of input that cannot be", () => {
       () => tool({ capacity: { value: 1, unit: "litre" } }),
       "unknown-unit",
       "tools[0].capacity.unit",
-      'Given "litre", which is not a unit known here. Did you mean "L"?',
+      'The unit "litre" isn\'t known here. Did you mean L?',
     ],
     [
       () => tool({ capacity: qty(0, "L") }),
@@ -265,7 +265,7 @@ describe("what household says of input that cannot be", () => {
       () => table({ rates: [{ value: 2, unit: "ml per l" }] }),
       "unknown-unit",
       "rates[0].unit",
-      'Given "ml per l", which is not a unit known here. Did you mean "mL/L"?',
+      'The unit "ml per l" isn\'t known here. Did you mean mL/L?',
     ],
     [
       () => table({ rates: [qty(0, "mL/L")] }),

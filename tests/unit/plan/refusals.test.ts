@@ -339,7 +339,7 @@ describe("what plan says of input that cannot be", () => {
       () => price({ amount: 1, per: { value: 1, unit: "litre" } }),
       "unknown-unit",
       "products[0].price.per.unit",
-      'Given "litre", which is not a unit known here. Did you mean "L"?',
+      'The unit "litre" isn\'t known here. Did you mean L?',
     ],
     [
       () => price({ amount: 1, per: qty(0, "L") }),

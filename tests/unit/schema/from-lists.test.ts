@@ -218,7 +218,7 @@ describe("the JSON Schema of a field list", () => {
       expect(part.title).toBe(name);
       expect(part.description).toMatch(/\.$/);
     }
-    expect(Object.keys(parts)).toContain("MeasuredVolume");
+    expect(Object.keys(parts)).toContain("MeasuredVolumeOrMass");
     const { width, lines } = json.properties as Record<string, unknown>;
     expect(width).toEqual({ description: "How wide. More than 0.", $ref: "#/$defs/Length" });
     expect(lines).toEqual({

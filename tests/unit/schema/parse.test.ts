@@ -88,7 +88,7 @@ describe("parsePlanInput", () => {
     const messages = Object.fromEntries(error.issues.map(({ path, message }) => [path, message]));
     expect(messages["plot.bandWidth"]).toBe("Given 30 gal, a volume; wanted a length, such as ft.");
     expect(messages["plot.rowSpacing"]).toBe("Given 5; wanted a length (ft), with its unit.");
-    expect(messages["sprayer.tank.unit"]).toContain('Did you mean "gal"?');
+    expect(messages["sprayer.tank.unit"]).toContain("Did you mean gal?");
     expect(messages["sprayer.workingFil"]).toContain(
       "wanted one of: tank, workingFill, lineVolume, leastLoad",
     );

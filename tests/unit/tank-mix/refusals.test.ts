@@ -86,13 +86,13 @@ describe("what tank-mix says of input that cannot be", () => {
       () => amount({ rate: { value: 2, unit: "pint" }, per: "ground" }),
       "unknown-unit",
       "rate.rate.unit",
-      'Given "pint", which is not a unit known here. Did you mean "pt"?',
+      'The unit "pint" isn\'t known here. Did you mean pt?',
     ],
     [
       () => amount({ value: 2, unit: "pint" }),
       "unknown-unit",
       "rate.unit",
-      'Given "pint", which is not a unit known here. Did you mean "pt"?',
+      'The unit "pint" isn\'t known here. Did you mean pt?',
     ],
     [
       () => amount(qty(5, "ft")),
@@ -305,13 +305,13 @@ describe("what tank-mix says of input that cannot be", () => {
       () => rate({ activeIngredient: { value: 1, unit: "pounds" } }),
       "unknown-unit",
       "activeIngredient.unit",
-      'Given "pounds", which is not a unit known here. Did you mean "lb"?',
+      'The unit "pounds" isn\'t known here. Did you mean lb?',
     ],
     [
       () => rate({ contains: { value: 1, unit: "pounds" } }),
       "unknown-unit",
       "contains.unit",
-      'Given "pounds", which is not a unit known here. Did you mean "lb"?',
+      'The unit "pounds" isn\'t known here. Did you mean lb?',
     ],
     [
       () => rate({ contains: undefined, density: qty(9, "lb/gal") }),
@@ -383,7 +383,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => active({ product: { value: 1, unit: "pints" }, contains: half }),
       "unknown-unit",
       "product.unit",
-      'Given "pints", which is not a unit known here. Did you mean "pt"?',
+      'The unit "pints" isn\'t known here. Did you mean pt?',
     ],
     [
       () => active({ product: qty(1e308, "pt/ac"), contains: qty(1e300, "lb/gal") }),
@@ -479,7 +479,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => label({ seasonMax: qty(6, "pt/ac") }, { soFar: { rate: { value: 1, unit: "pints" } } }),
       "unknown-unit",
       "soFar.rate.unit",
-      'Given "pints", which is not a unit known here. Did you mean "pt"?',
+      'The unit "pints" isn\'t known here. Did you mean pt?',
     ],
     [
       () => label({ seasonMax: { activeIngredient: qty(1, "lb/100gal"), contains: qty(4, "lb/gal") } }),
@@ -657,7 +657,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => mix.dilute({ from: { value: 1, unit: "ml per l" }, to: percent, volume: qty(1, "L") } as never),
       "unknown-unit",
       "from.unit",
-      'Given "ml per l", which is not a unit known here. Did you mean "mL/L"?',
+      'The unit "ml per l" isn\'t known here. Did you mean mL/L?',
     ],
     [
       () => mix.leftoverArea({ volume: qty(1e300, "gal"), rate: qty(1e-300, "gal/ac") }),

@@ -37,8 +37,9 @@ describe("unitsOf", () => {
     expect(unitsOf("speed")[0]).toBe("mph");
   });
 
-  it.each(["weight", "", "__proto__", undefined, 5])("refuses %j as a dimension", (name) => {
-    expectRefused(() => unitsOf(name as never), "unknown-choice", "dimension", "wanted one of: length");
+  it.each(["weight", "", "__proto__", 5])("refuses %j as a dimension", (name) => {
+    expectRefused(() => unitsOf(name as never), "unknown-choice", "dimension", "Choose one of: length");
+    expectRefused(() => unitsOf(undefined as never), "missing", "dimension", "Choose one of: length");
     expectRefused(() => checkDimension(name as never, "kind"), "unknown-choice", "kind");
   });
 

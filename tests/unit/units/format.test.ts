@@ -106,7 +106,15 @@ describe("formatQuantity", () => {
       "unknown-choice",
       "options.unitStyle",
     );
-    expectRefused(() => formatQuantity(one, null as never), "missing", "options");
+    expectRefused(
+      () => formatQuantity(one, { digit: 2 } as never),
+      "unknown-field",
+      "options.digit",
+      "digits",
+    );
+    expectRefused(() => formatQuantity({ ...one, off: "treated" } as never), "unknown-field", "quantity.off");
+    expectRefused(() => formatQuantity(one, 5 as never), "not-a-quantity", "options");
+    expect(formatQuantity(one, null as never)).toBe("1 gal");
   });
 });
 

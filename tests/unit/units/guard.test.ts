@@ -70,7 +70,7 @@ describe("inUnit", () => {
       () => inUnit({ value: 5, unit: "feet" } as never, "ft", "w"),
       "unknown-unit",
       "w.unit",
-      '"ft"',
+      "Did you mean ft?",
     );
   });
 });

@@ -29,7 +29,7 @@ describe("checkShape", () => {
       () => checkShape({ value: 5, unit: "foots" }, "swath"),
       "unknown-unit",
       "swath.unit",
-      '"ft"',
+      "Did you mean ft?",
     );
   });
 });
