@@ -5,11 +5,11 @@ import { defineConfig, type Options } from "tsup";
 
 type Plugin = NonNullable<Options["esbuildPlugins"]>[number];
 
-// Every folder of src is a subpath export; the geodesic function has its own, so that nobody else pays for its dependency.
+// Every folder of src is a subpath export. A few files have their own, so that nobody else pays for them.
 const folders = readdirSync("src", { withFileTypes: true })
   .filter((item) => item.isDirectory() && existsSync(`src/${item.name}/index.ts`))
   .map((item) => item.name);
-const apart = ["area/geodesic.ts"];
+const apart = ["area/geodesic.ts", "worksheet/latex.ts"];
 
 const entry = Object.fromEntries([
   ["index", "src/index.ts"],

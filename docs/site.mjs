@@ -1,7 +1,7 @@
 // What the site needs beside typedoc's options: pages named by their headings, modules by the way they are imported, and words
 // for the lines of working.
 import { Comment, Converter, ReflectionKind } from "typedoc";
-import { ENGLISH } from "../dist/worksheet/index.js";
+import { ENGLISH_PRACTICE_WORDS } from "../dist/practice/index.js";
 
 export function load(app) {
   app.converter.on(Converter.EVENT_CREATE_DOCUMENT, (_, page) => {
@@ -21,8 +21,8 @@ export function load(app) {
 
     // What a line finds is told once, in the table of words.
     for (const property of project.getReflectionsByKind(ReflectionKind.Property)) {
-      if (property.parent?.name !== "KnownLines") continue;
-      const words = ENGLISH.lines[property.name];
+      if (!/^(Known|Practice)Lines$/.test(property.parent?.name)) continue;
+      const words = ENGLISH_PRACTICE_WORDS.lines[property.name];
       if (words) property.comment = new Comment([{ kind: "text", text: `Finds: ${words.found}.` }]);
     }
   });

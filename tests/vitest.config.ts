@@ -8,6 +8,7 @@ export const resolve = {
     // Examples import the package by its name; here that is the source.
     { find: /^swath-to-spoon$/, replacement: `${root}src/index.ts` },
     { find: "swath-to-spoon/area/geodesic", replacement: `${root}src/area/geodesic.ts` },
+    { find: "swath-to-spoon/worksheet/latex", replacement: `${root}src/worksheet/latex.ts` },
     { find: /^swath-to-spoon\/([a-z-]+)$/, replacement: `${root}src/$1/index.ts` },
     // One file in place of 900, which every test file would load again.
     { find: /^mathjs$/, replacement: `${root}node_modules/mathjs/lib/browser/math.js` },

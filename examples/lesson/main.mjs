@@ -4,13 +4,8 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { parseArgs } from "node:util";
 import { SprayMathError } from "swath-to-spoon";
-import {
-  practiceProblem,
-  practiceSheet,
-  practiceTopics,
-  renderHtml,
-  renderMarkdown,
-} from "swath-to-spoon/worksheet";
+import { practiceProblem, practiceSheet, practiceTopics } from "swath-to-spoon/practice";
+import { renderHtml, renderMarkdown } from "swath-to-spoon/worksheet";
 
 const MOST_PROBLEMS = 100;
 // The library takes a little more: room for a seed to each problem.

@@ -1,11 +1,16 @@
-import { SprayMathError } from "../errors.js";
+import { type Check, checked, type Field } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { decided } from "../units/decide.js";
-import { areaIn, checkedList, checkedObject, inUnit } from "../units/guard.js";
-import { resolveUnit } from "../units/resolve.js";
-import { checkShape } from "../units/shape.js";
+import { dimensionInWords, dimensionOf } from "../units/dimensions.js";
+import { either, list, type ObjectField, object } from "../units/fields.js";
+import { refusal } from "../units/message.js";
+import { quantity, treatedArea } from "../units/quantity-field.js";
+import { resolvedUnit, resolveUnit } from "../units/resolve.js";
+import { positiveIn } from "../units/result.js";
+import { unitsLike, usualUnit } from "../units/systems.js";
 import type {
-  AreaUnit,
   Concentration,
+  Dimension,
   MassRate,
   MassUnit,
   Quantity,
@@ -17,24 +22,86 @@ import type {
   VolumeUnit,
 } from "../units/types.js";
 import type { MeasuringRule } from "./measure.js";
-import { type Measurable, measureOut, type NotMeasurable } from "./measure-out.js";
-import type { MeasuringTool, ToolSetName } from "./tools.js";
+import { doseOf, type Measurable, type NotMeasurable } from "./measure-out.js";
+import { ERROR_LIMIT, kindIsMeasured, RULE } from "./request.js";
+import { TOOLS, type Tools } from "./tools.js";
 
 /** A rate as a label gives it: per treated area, or per volume of carrier. */
 export type TableRate = VolumeRate | MassRate | Concentration;
 
 /** What {@link doseTable} is asked. */
 export interface DoseTableInput {
-  /** One row for each: a list, or what {@link steps} gives. Each more than 0. */
+  /** One row for each: a list, or what {@link evenSteps} gives. Each more than 0. */
   readonly rates: readonly TableRate[];
-  /** One column for each: treated areas for rates per area, volumes of carrier for rates per volume. */
+  /** One column for each: treated areas for rates per area, volumes of carrier for rates per volume. Each more than 0. */
   readonly sizes: readonly (TreatedArea | Volume)[];
-  /** As for {@link measureOut}. */
-  readonly tools: ToolSetName | readonly MeasuringTool[];
-  /** As for {@link measureOut}. */
+  /** The tools that doses are measured with: the name of a set, or a list. */
+  readonly tools: Tools;
+  /** `never-over` where the amount is a label's maximum, `never-under` where it is a minimum, or `nearest`. */
   readonly rule: MeasuringRule;
-  /** As for {@link measureOut}. */
+  /** The largest error that will do, in percent of the amount, 0.1 to 50. 5 where nothing is given. */
   readonly limitPercent?: number;
+}
+
+const TABLE: ObjectField<DoseTableInput> = /* @__PURE__ */ object<DoseTableInput>(
+  {
+    rates: list(
+      "One row for each: a list, or what evenSteps gives. Each more than 0.",
+      quantity("A rate as a label gives it: per treated area, or per volume of carrier.", [
+        "volumeRate",
+        "massRate",
+        "volumeConcentration",
+        "density",
+      ]),
+    ),
+    sizes: list(
+      "One column for each: treated areas for rates per area, volumes of carrier for rates per volume. Each more than 0.",
+      either<TreatedArea | Volume>(
+        "A treated area, or a volume of carrier.",
+        [treatedArea("A treated area."), quantity("A volume of carrier.", "volume")],
+        (size) => (isArea((size as Quantity | undefined)?.unit) ? 0 : 1),
+      ),
+    ),
+    tools: TOOLS,
+    rule: RULE,
+    limitPercent: ERROR_LIMIT,
+  },
+  [sizesFitRates, toolsFitRates],
+);
+
+function isArea(unit: unknown): boolean {
+  return resolvedUnit(unit)?.dimension === "area";
+}
+
+function sizesFitRates({ rates = [], sizes = [] }: Partial<DoseTableInput>, check: Check): void {
+  for (const [j, size] of sizes.entries()) {
+    const rate = rates.find(({ unit }) => isArea(resolveUnit(unit, "unit").per) !== isArea(size.unit));
+    if (rate === undefined) continue;
+    const dimension = isArea(size.unit) ? "volume" : "area";
+    check.fault(
+      "wrong-dimension",
+      "size-dimension",
+      `sizes[${j}]`,
+      "{given} is {is}. A rate of {rate} needs {expected}, such as {example}.",
+      {
+        given: size,
+        is: dimensionInWords(dimensionOf(size.unit)),
+        rate,
+        expected: dimensionInWords(dimension),
+        example: { value: 5, unit: usualUnit(dimension, unitsLike(rate.unit)) },
+      },
+    );
+  }
+}
+
+function toolsFitRates({ rates = [], tools }: Partial<DoseTableInput>, check: Check): void {
+  const units = new Set(rates.map(productUnit));
+  for (const unit of units) if (tools !== undefined) kindIsMeasured({ value: 1, unit }, tools, check);
+}
+
+/** The unit over a rate's stroke. */
+function productUnit({ unit }: TableRate): VolumeUnit | MassUnit {
+  return resolveUnit(unit, "unit").over as VolumeUnit | MassUnit;
 }
 
 /** What one rate comes to for one size. */
@@ -43,7 +110,7 @@ export interface DoseTableCell {
   readonly size: TreatedArea | Volume;
   /** The exact amount of product, in the unit over the rate's stroke. */
   readonly amount: Quantity<VolumeUnit | MassUnit>;
-  /** The amount as it is measured, or why it cannot be. */
+  /** The amount as it is measured, or why it can't be. */
   readonly dose: Measurable | NotMeasurable;
 }
 
@@ -79,97 +146,129 @@ export interface DoseTableRow {
  * ```
  */
 export function doseTable(input: DoseTableInput): DoseTableRow[] {
-  const { rates, sizes, tools, rule, limitPercent } = checkedObject(input, "");
-  checkedList(rates, "rates");
-  checkedList(sizes, "sizes");
-  return rates.map((rate, i) => ({
+  const { rates, sizes, ...how } = checked(input, TABLE);
+  return rates.map((rate) => ({
     rate,
     cells: sizes.map((size, j) => {
-      const amount = amountFor(rate, `rates[${i}]`, size, `sizes[${j}]`);
-      return {
-        size,
-        amount,
-        // Stryker disable next-line ConditionalExpression: an undefined limit is the usual one
-        dose: measureOut({ amount, tools, rule, ...(limitPercent !== undefined && { limitPercent }) }),
-      };
+      const at = `sizes[${j}]`;
+      const per = resolveUnit(rate.unit, "unit").per as Unit;
+      const amount = positiveIn(rate.value * inUnit(size, per), productUnit(rate), at);
+      return { size, amount, dose: doseOf({ amount, ...how }, at) };
     }),
   }));
 }
 
-function amountFor(
-  rate: TableRate,
-  ratePath: string,
-  size: TreatedArea | Volume,
-  sizePath: string,
-): Quantity<VolumeUnit | MassUnit> {
-  checkShape(rate, ratePath);
-  const { dimension, over, per } = resolveUnit(rate.unit, `${ratePath}.unit`);
-  const byArea = dimension === "volumeRate" || dimension === "massRate";
-  if (!byArea && dimension !== "volumeConcentration" && dimension !== "density") {
-    throw new SprayMathError(
+/** What {@link evenSteps} is asked. */
+export interface EvenStepsInput<U extends Unit = Unit> {
+  /** The first quantity. */
+  readonly first: Quantity<U>;
+  /** The last: it is among them only where a step ends on it. */
+  readonly last: Quantity<UnitLike<U>>;
+  /** How far apart they are. More than 0. */
+  readonly step: Quantity<UnitLike<U>>;
+}
+
+const DIMENSIONS: readonly Dimension[] = [
+  "length",
+  "area",
+  "volume",
+  "mass",
+  "time",
+  "pressure",
+  "fraction",
+  "speed",
+  "flow",
+  "massFlow",
+  "volumeRate",
+  "massRate",
+  "density",
+  "volumeConcentration",
+  "massFraction",
+  "volumePerLength",
+  "massPerLength",
+];
+
+const STEPS: ObjectField<EvenStepsInput> = /* @__PURE__ */ object<EvenStepsInput>(
+  {
+    first: quantity("The first quantity.", DIMENSIONS, "any") as Field<Quantity>,
+    last: quantity(
+      "The last: it is among them only where a step ends on it.",
+      DIMENSIONS,
+      "any",
+    ) as Field<Quantity>,
+    step: quantity("How far apart they are. More than 0.", DIMENSIONS) as Field<Quantity>,
+  },
+  [sameDimensions],
+);
+
+function sameDimensions(given: Partial<EvenStepsInput>, check: Check): void {
+  const { first } = given;
+  if (first === undefined) return;
+  const expected = dimensionOf(first.unit);
+  for (const field of ["last", "step"] as const) {
+    const other = given[field];
+    if (other === undefined || dimensionOf(other.unit) === expected) continue;
+    check.fault(
       "wrong-dimension",
-      ratePath,
-      `Given ${rate.value} ${rate.unit}; wanted product per area, such as pt/ac, or per volume of carrier, such as fl_oz/100gal.`,
+      "dimension",
+      field,
+      "{given} is {is}. Enter {expected}, such as {example}.",
+      {
+        given: other,
+        is: dimensionInWords(dimensionOf(other.unit)),
+        expected: dimensionInWords(expected),
+        example: { value: 5, unit: first.unit },
+      },
     );
   }
-  inUnit(rate as Quantity, rate.unit as Unit, ratePath);
-  const many = byArea
-    ? areaIn(size as TreatedArea, "treated", per as AreaUnit, sizePath)
-    : inUnit(size as Volume, per as VolumeUnit, sizePath);
-  const value = rate.value * many;
-  if (!Number.isFinite(value) || value === 0)
-    throw new SprayMathError(
-      "not-finite",
-      sizePath,
-      `Given ${size.value} ${size.unit}, out of reach of a float.`,
-    );
-  return { value, unit: over as VolumeUnit | MassUnit };
 }
 
 /**
- * The quantities from one to another in equal steps, in exact decimals: for the rows or columns of {@link doseTable}.
+ * Returns the quantities from one to another in even steps, in exact decimals: for the rows or columns of {@link doseTable}.
  *
- * @param range - `first`, `last` and `step`, in units of one dimension; the step is more than 0 and goes into at most
- *   1,000 rows; `last` is among them only where a step ends on it
+ * @param input - `first`, `last` and `step`, in units of one dimension; the step goes into at most 1,000 rows
  * @returns the quantities, in the unit of the first
- * @throws SprayMathError `out-of-range` (last before first, no step, too many), `wrong-dimension` or `not-a-quantity`
+ * @throws SprayMathError `out-of-range` (last before first, no step, too many), `wrong-dimension`, `missing`,
+ *   `not-a-quantity`, `not-finite`, `unknown-unit` or `unknown-field`
  *
  * @example
  * ```ts
- * import { steps } from "swath-to-spoon/household";
+ * import { evenSteps } from "swath-to-spoon/household";
  * import { qty } from "swath-to-spoon/units";
  *
- * const rates = steps({ first: qty(0.1, "pt/ac"), last: qty(0.4, "pt/ac"), step: qty(0.1, "pt/ac") });
+ * const rates = evenSteps({ first: qty(0.1, "pt/ac"), last: qty(0.4, "pt/ac"), step: qty(0.1, "pt/ac") });
  * console.log(rates.map((rate) => rate.value)); // [ 0.1, 0.2, 0.3, 0.4 ]
  * ```
  */
-export function steps<U extends Unit>(range: {
-  readonly first: Quantity<U>;
-  readonly last: Quantity<UnitLike<U>>;
-  readonly step: Quantity<UnitLike<U>>;
-}): Quantity<U>[] {
-  const { first, last, step } = checkedObject(range, "range");
-  checkShape(first, "first");
-  const { unit } = first;
-  // Stryker disable StringLiteral: "any" is neither of the two ranges that are looked at; the first is a shape already
-  const from = decided(inUnit(first as Quantity, unit as Unit, "first", "any"));
-  const to = decided(inUnit(last as Quantity, unit as Unit, "last", "any"));
-  // Stryker restore StringLiteral
-  const by = decided(inUnit(step as Quantity, unit as Unit, "step"));
+export function evenSteps<U extends Unit>(input: EvenStepsInput<U>): Quantity<U>[] {
+  const { first, last, step } = checked(input, STEPS);
+  const unit = first.unit as U;
+  const from = decided(first.value);
+  const to = decided(inUnit(last, unit));
+  const by = decided(inUnit(step, unit));
   if (to.lt(from)) {
-    throw new SprayMathError(
+    throw refusal(
       "out-of-range",
+      "last-before-first",
       "last",
-      `Given ${last.value} ${last.unit}, which is before the first, ${first.value} ${unit}; wanted it after.`,
+      "The last, {last}, is before the first, {first}.",
+      {
+        last,
+        first,
+      },
     );
   }
   const count = to.minus(from).div(by).round(0, 0).toNumber() + 1;
-  if (count > 1000) {
-    throw new SprayMathError(
+  if (count > MOST_STEPS) {
+    throw refusal(
       "out-of-range",
+      "too-many-steps",
       "step",
-      `Given ${step.value} ${step.unit}, which makes more than 1,000 steps; wanted a larger one.`,
+      "Steps of {step} are more than {limit} steps. Enter a larger step.",
+      { step, limit: MOST_STEPS },
     );
   }
   return Array.from({ length: count }, (_, i) => ({ value: by.times(i).plus(from).toNumber(), unit }));
 }
+
+const MOST_STEPS = 1000;

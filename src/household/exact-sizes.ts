@@ -42,8 +42,8 @@ function product(a: Exact, b: Exact): Exact {
 }
 
 /** The digits of an exact decimal when it is written with so many places, no fewer than it has. */
-export function atPlaces({ digits, places }: Exact, wanted: number): bigint {
-  return digits * 10n ** BigInt(wanted - places);
+export function atPlaces({ digits, places }: Exact, more: number): bigint {
+  return places === more ? digits : digits * 10n ** BigInt(more - places);
 }
 
 /** The float nearest to the quotient of two exact decimals. */
@@ -66,4 +66,9 @@ export function timesExactly(value: number, times: number): number {
   if (millionths / 1e6 === value && millionths * times < 1e15) return (millionths * times) / 1e6;
   const { digits, places } = exactly(String(value));
   return Number(`${digits * BigInt(times)}e${-places}`);
+}
+
+/** The greatest common divisor. */
+export function gcd(a: bigint, b: bigint): bigint {
+  return b === 0n ? a : gcd(b, a % b);
 }

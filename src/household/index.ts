@@ -1,10 +1,10 @@
-export { type ByVolumeInput, byVolume, byVolumeWorking } from "./by-volume.js";
 export {
   type DoseTableCell,
   type DoseTableInput,
   type DoseTableRow,
   doseTable,
-  steps,
+  type EvenStepsInput,
+  evenSteps,
   type TableRate,
 } from "./dose-table.js";
 export type { MeasuredPart, MeasuringRule } from "./measure.js";
@@ -16,6 +16,7 @@ export {
   measureOutWorking,
   type NotMeasurable,
 } from "./measure-out.js";
+export type { MeasuringTool } from "./measuring-tool.js";
 export { type MeasuringInput, measuringRules } from "./request.js";
 export {
   type NoStockDilution,
@@ -24,5 +25,12 @@ export {
   stockDilution,
   stockDilutionWorking,
 } from "./stock-dilution.js";
-export type { BatchSuggestion, StockSuggestion, Suggestion, ToolSuggestion } from "./suggest.js";
-export { type MeasuringTool, type ToolSetName, toolSet, toolSetNames } from "./tools.js";
+export {
+  type BatchSuggestion,
+  type StockSuggestion,
+  type Suggestion,
+  suggestMeasures,
+  type ToolSuggestion,
+} from "./suggest.js";
+export { type ToolSetName, type Tools, toolSet, toolSetNames } from "./tools.js";
+export { type VolumeOfWeightInput, volumeOfWeight, volumeOfWeightWorking } from "./volume-of-weight.js";

@@ -1,97 +1,102 @@
-import { SprayMathError, shown } from "../errors.js";
-import { checkedChoice, checkedCount, checkedNumber, checkedObject } from "../units/guard.js";
-import type { MassUnit, Quantity, VolumeUnit } from "../units/types.js";
-import { type MeasuringRule, MOST_SCOOPS } from "./measure.js";
+import type { Check } from "../units/check.js";
 import {
-  checkedSize,
-  checkedTools,
-  dimensionMeasured,
-  type MeasuringTool,
-  type ToolSetName,
-} from "./tools.js";
+  type ChoiceField,
+  choice,
+  count,
+  type FieldsOf,
+  number,
+  type Optional,
+  optional,
+} from "../units/fields.js";
+import { type QuantityField, quantity } from "../units/quantity-field.js";
+import type { Mass, MassUnit, Quantity, Volume, VolumeUnit } from "../units/types.js";
+import { type Kind, type Kit, kitFor } from "./kit.js";
+import { LIMIT_PERCENT, type MeasuringRule, MOST_SCOOPS, type Way } from "./measure.js";
+import { isWeight } from "./measuring-tool.js";
+import { TOOLS, type Tools } from "./tools.js";
 
 /** What every measuring function is asked. */
 export interface MeasuringInput<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> {
-  /** The amount of product wanted: a volume or a weight, more than 0. */
+  /** The amount of product: a volume or a weight. More than 0. */
   readonly amount: Quantity<U>;
-  /** A named set, or a list of tools. Those that measure the other kind (scales for a volume) are passed over. */
-  readonly tools: ToolSetName | readonly MeasuringTool[];
+  /** The tools that doses are measured with: the name of a set, or a list. */
+  readonly tools: Tools;
   /** `never-over` where the amount is a label's maximum, `never-under` where it is a minimum, or `nearest`. */
   readonly rule: MeasuringRule;
-  /** The largest error that is taken, in per cent of the amount, from 0.1 to 50; 5 where nothing is given. */
+  /** The largest error that will do, in percent of the amount, 0.1 to 50. 5 where nothing is given. */
   readonly limitPercent?: number;
-  /** The most scoops that are taken, from 1 to 100; 16 where nothing is given: a longer count goes wrong. */
+  /** The most scoops to count, 1 to 100. 16 where nothing is given. */
   readonly maxScoops?: number;
 }
 
-/** The same, checked. */
-export interface MeasuringRequest<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> {
-  readonly amount: Quantity<U>;
-  /** The tools that measure the amount's kind. */
-  readonly tools: readonly MeasuringTool[];
-  /** Every tool given. */
-  readonly allTools: readonly MeasuringTool[];
-  readonly rule: MeasuringRule;
-  readonly limitPercent: number;
-  readonly maxScoops: number;
-}
-
 /** The names of the rules, for a form's list of choices. */
-export const measuringRules: readonly MeasuringRule[] = ["never-over", "never-under", "nearest"];
+export const measuringRules: readonly MeasuringRule[] = /* @__PURE__ */ Object.freeze<MeasuringRule[]>([
+  "never-over",
+  "never-under",
+  "nearest",
+]);
 
-/** Guards the arguments that every measuring function has. */
-export function checkedRequest<U extends VolumeUnit | MassUnit>(
-  input: MeasuringInput<U>,
-): MeasuringRequest<U> {
-  const { amount, tools, rule, limitPercent = 5, maxScoops = MOST_SCOOPS } = checkedObject(input, "");
-  checkedSize(amount, "amount");
-  const allTools = checkedTools(tools);
-  const fitting = toolsFor(amount, allTools);
-  checkedChoice(rule, measuringRules, "rule");
-  checkedNumber(limitPercent, "limitPercent", { min: 0.1, max: 50 });
-  if (checkedCount(maxScoops, "maxScoops") > 100)
-    throw new SprayMathError("out-of-range", "maxScoops", `Given ${maxScoops}; wanted 100 or fewer.`);
-  return { amount, tools: fitting, allTools, rule, limitPercent, maxScoops };
+/** An amount of product. */
+const AMOUNT: QuantityField<Volume | Mass> = quantity(
+  "The amount of product: a volume or a weight. More than 0.",
+  ["volume", "mass"],
+);
+
+/** The rule of measuring. */
+export const RULE: ChoiceField<MeasuringRule> = choice(
+  "`never-over` where the amount is a label's maximum, `never-under` where it is a minimum, or `nearest`.",
+  measuringRules,
+);
+
+/** The largest error. */
+export const ERROR_LIMIT: Optional<number> = optional(
+  number("The largest error that will do, in percent of the amount, 0.1 to 50. 5 where nothing is given.", {
+    min: 0.1,
+    max: 50,
+  }),
+);
+
+/** The fields that every measuring function has. */
+export const MEASURING: FieldsOf<MeasuringInput> = {
+  amount: AMOUNT,
+  tools: TOOLS,
+  rule: RULE,
+  limitPercent: ERROR_LIMIT,
+  maxScoops: optional(count("The most scoops to count, 1 to 100. 16 where nothing is given.", 1, 100)),
+};
+
+/** What an amount is: measured with spoons and cylinders, or on a scale. */
+export function kindOf(amount: Quantity<VolumeUnit | MassUnit>): Kind {
+  return isWeight(amount) ? "weight" : "volume";
 }
 
-function toolsFor(
-  amount: Quantity<VolumeUnit | MassUnit>,
-  tools: readonly MeasuringTool[],
-): readonly MeasuringTool[] {
-  const kind = dimensionMeasured(amount.unit);
-  const fitting = ofKind(tools, kind);
-  if (fitting.length > 0) return fitting;
-  const given = `Given ${amount.value} ${amount.unit}, a ${kind === "mass" ? "weight" : "volume"}, and no tool that measures one`;
-  throw new SprayMathError(
+/** Notes that no tool measures the amount's kind. */
+export function toolsFit({ amount, tools }: Partial<MeasuringInput>, check: Check): void {
+  if (amount !== undefined && tools !== undefined) kindIsMeasured(amount, tools, check);
+}
+
+/** Notes that no tool measures an amount's kind. */
+export function kindIsMeasured(amount: Quantity<VolumeUnit | MassUnit>, tools: Tools, check: Check): void {
+  const kind = kindOf(amount);
+  if (kitFor(tools, kind) !== undefined) return;
+  check.fault(
     "wrong-dimension",
+    kind === "weight" ? "no-scale" : "no-volume-tool",
     "tools",
-    kind === "mass"
-      ? `${given}; wanted a scale: a weight is weighed, not spooned, unless the product's own bulk density is known. An ounce of weight (oz) is not a fluid ounce (fl_oz).`
-      : `${given}; wanted spoons, a syringe or a cylinder. A fluid ounce (fl_oz) is not an ounce of weight (oz).`,
+    kind === "weight"
+      ? "{amount} is a weight and none of these tools is a scale: weigh it, or enter the product's bulk density. oz (weight) and fl oz (volume) are different."
+      : "{amount} is a volume and these tools only weigh: choose spoons, a syringe or a cylinder. oz (weight) and fl oz (volume) are different.",
+    { amount },
   );
 }
 
-type Kind = ReturnType<typeof dimensionMeasured>;
-
-const KEPT = new WeakMap<readonly MeasuringTool[], Map<Kind, readonly MeasuringTool[]>>();
-
-// The same list for the same tools, so that their sizes are compared once.
-function ofKind(tools: readonly MeasuringTool[], kind: Kind): readonly MeasuringTool[] {
-  const byKind = KEPT.get(tools) ?? new Map<Kind, readonly MeasuringTool[]>();
-  const before = byKind.get(kind);
-  // Stryker disable next-line ConditionalExpression: kept for the time alone
-  if (before !== undefined) return before;
-  const fitting = tools.filter(({ capacity }) => dimensionMeasured(capacity.unit) === kind);
-  KEPT.set(tools, byKind.set(kind, fitting));
-  return fitting;
-}
-
-/** Whether the label permits diluting first: true or false, and never taken for granted. */
-export function checkedPermission(permits: boolean | undefined): boolean {
-  if (typeof permits === "boolean") return permits;
-  throw new SprayMathError(
-    permits === undefined || permits === null ? "missing" : "unknown-choice",
-    "labelPermitsDilution",
-    `Given ${shown(permits)}; wanted true or false: whether the label permits diluting this product before it goes into the tank.`,
-  );
+/** The tools for an amount, and how it is to be measured. Trusts its input. */
+export function wayOf({
+  amount,
+  tools,
+  rule,
+  limitPercent = LIMIT_PERCENT,
+  maxScoops = MOST_SCOOPS,
+}: MeasuringInput): { readonly kit: Kit; readonly way: Way } {
+  return { kit: kitFor(tools, kindOf(amount)) as Kit, way: { rule, limitPercent, maxScoops } };
 }

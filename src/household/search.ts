@@ -1,3 +1,5 @@
+import { gcd } from "./exact-sizes.js";
+
 /**
  * What one fill of a tool can be: any value from `min` to `max` by `step`; one value alone where the tool has no marks.
  * In any measure of size that all the fills and the amount share.
@@ -73,7 +75,7 @@ export function orderedFills(fills: readonly Fill[]): OrderedFills {
       index,
       smallest: Math.min(min, after?.smallest ?? min),
       largest: Math.max(max, after?.largest ?? max),
-      divisor: whole ? gcd(step, after?.divisor ?? step) : 0,
+      divisor: whole ? Number(gcd(BigInt(step), BigInt(after?.divisor ?? step))) : 0,
     };
   }
   return { order, whole };
@@ -93,8 +95,8 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
   const { amount, margin, limit, mayBeOver, mayBeUnder, maxScoops } = target;
   const all = order[0] as OrderedFill;
   const last = order.length - 1;
-  const counts = order.map(() => 0);
-  const totals = order.map(() => 0);
+  const counts = zeros(order.length);
+  const totals = zeros(order.length);
 
   // The totals that are still worth finding.
   const highest = (mayBeOver ? oneOver(order, amount, margin) : amount) + margin;
@@ -103,10 +105,8 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
   let high = highest;
   let best: Omit<Found, "counts" | "totals"> | undefined;
   let bestError = 0;
-  // Stryker disable next-line ArrowFunction: every place is filled by the first find
-  const bestCounts = order.map(() => 0);
-  // Stryker disable next-line ArrowFunction: every place is filled by the first find
-  const bestTotals = order.map(() => 0);
+  const bestCounts = zeros(order.length);
+  const bestTotals = zeros(order.length);
 
   // The amount itself, noise aside, is always allowed.
   function allowError(most: number): void {
@@ -172,11 +172,12 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
       const rest = left - count;
       // Largest first: the big tool takes most of it.
       const base = count * min;
-      const from = low - used - rest * next.largest - base;
+      const least = used + base + rest * next.largest;
       // Stryker disable next-line ArithmeticOperator: a looser end decides on the time alone
       const to = Math.min(count * max, high - used - rest * next.smallest) - base;
+      // The lowest total worth finding rises with every find.
       // Stryker disable next-line ConditionalExpression,EqualityOperator: an early end, which decides on the time alone
-      for (let steps = Math.floor(to / step); steps >= 0 && steps * step >= from; steps--) {
+      for (let steps = Math.floor(to / step); steps >= 0 && least + steps * step >= low; steps--) {
         const value = base + steps * step;
         totals[i] = value;
         place(i + 1, scoops, rest, used + value);
@@ -239,10 +240,10 @@ function toldError(error: number, amount: number): number {
   return Math.floor((PARTS * error) / amount + 0.5 + 1e-9);
 }
 
-function noMultiple(low: number, high: number, of: number): boolean {
-  return of > 0 && Math.floor(high / of) * of < low;
+function zeros(length: number): number[] {
+  return new Array<number>(length).fill(0);
 }
 
-function gcd(a: number, b: number): number {
-  return b === 0 ? a : gcd(b, a % b);
+function noMultiple(low: number, high: number, of: number): boolean {
+  return of > 0 && Math.floor(high / of) * of < low;
 }

@@ -1,11 +1,15 @@
-import type { Issue } from "../errors.js";
-import { valueIn } from "../units/convert.js";
+import type { Figures, Issue } from "../errors.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
+import { flag, type ObjectField, object } from "../units/fields.js";
+import { messageOf } from "../units/message.js";
 import type { MassUnit, Quantity, Volume, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
-import { fullFill, type Measured, type MeasuredPart, measure, percentOff, smallFills } from "./measure.js";
-import { checkedPermission, checkedRequest, type MeasuringInput, type MeasuringRequest } from "./request.js";
-import { dimensionMeasured, type MeasuringTool } from "./tools.js";
+import { type Kit, type KitTool, kitFor } from "./kit.js";
+import { type MeasuredPart, type NearestFills, nearestFills, percentOff, type Way } from "./measure.js";
+import { amountOf, isWeight, type MeasuringTool } from "./measuring-tool.js";
+import { MEASURING, type MeasuringInput, toolsFit, wayOf } from "./request.js";
 
 /** What {@link stockDilution} is asked. */
 export interface StockDilutionInput<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit>
@@ -13,6 +17,16 @@ export interface StockDilutionInput<U extends VolumeUnit | MassUnit = VolumeUnit
   /** Whether the label permits diluting the product before it goes into the tank. Where it does not say, it does not. */
   readonly labelPermitsDilution: boolean;
 }
+
+const STOCK: ObjectField<StockDilutionInput> = /* @__PURE__ */ object<StockDilutionInput>(
+  {
+    ...MEASURING,
+    labelPermitsDilution: flag(
+      "Whether the label permits diluting the product before it goes into the tank. Where it does not say, it does not.",
+    ),
+  },
+  [toolsFit],
+);
 
 /** A dose too small to measure, taken as a part of a stock that is large enough to measure. */
 export interface StockDilution<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> {
@@ -32,7 +46,7 @@ export interface StockDilution<U extends VolumeUnit | MassUnit = VolumeUnit | Ma
   readonly measured: Quantity<U>;
   /** `measured` less the amount: less than 0 where under. */
   readonly error: Quantity<U>;
-  /** The error in per cent of the amount. */
+  /** The error in percent of the amount. */
   readonly errorPercent: number;
   /** The stock that is left over. It is the product: to be used on the site by the label, or kept as the label says. */
   readonly left: Volume;
@@ -51,7 +65,7 @@ export interface NoStockDilution {
  * and then a measurable part of that. Only where the label permits diluting first, which the caller says.
  *
  * Of all stocks that the tools make, takes the one with the least product in it, so that little is left over; among
- * these the smallest error to a tenth of a per cent, then the fewest scoops, then the smallest stock. A stock is never
+ * these the smallest error to a tenth of a percent, then the fewest scoops, then the smallest stock. A stock is never
  * stronger than one part of product in ten (mL in mL, or g in mL), so that it mixes and pours evenly: common practice,
  * no source. Water is added up to the mark, so that no room taken by the product counts.
  *
@@ -60,7 +74,7 @@ export interface NoStockDilution {
  *
  * @param input - see {@link StockDilutionInput}; `tools` hold those for the product and those for the stock
  * @returns the stock and the part, or why there is none (as data, for the same reason as {@link measureOut})
- * @throws SprayMathError `missing` or `unknown-choice` (`labelPermitsDilution` is not true or false), or what
+ * @throws SprayMathError `missing` or `not-a-quantity` (`labelPermitsDilution` is not true or false), or what
  *   {@link measureOut} throws
  *
  * @example
@@ -84,66 +98,93 @@ export function stockDilution<U extends VolumeUnit | MassUnit>(
       readonly ok: true;
     } & StockDilution<U>)
   | NoStockDilution {
-  const request = checkedRequest(input);
-  if (!checkedPermission(input.labelPermitsDilution)) {
-    return refused(
-      "Diluting a product before it goes into the tank is only for labels that permit it; use a finer tool, or make a larger batch.",
+  return stockOf(checked(input, STOCK) as StockDilutionInput<U>);
+}
+
+function stockOf<U extends VolumeUnit | MassUnit>(
+  asked: StockDilutionInput<U>,
+): ({ readonly ok: true } & StockDilution<U>) | NoStockDilution {
+  const { amount, labelPermitsDilution } = asked;
+  if (!labelPermitsDilution) {
+    return noStock(
+      "dilution-not-permitted",
+      "The label must permit diluting this product first. Use a finer tool, or mix a larger batch.",
+      {},
     );
   }
-  const stock = findStock(request);
+  const stock = findStock(asked);
   if (stock) return { ok: true, ...stock };
-  const { amount, limitPercent } = request;
-  return refused(
-    `Given ${amount.value} ${amount.unit}, which no stock made with these tools measures within ${limitPercent} %; wanted an amount smaller than one fill of a tool, and a tool for volumes that holds at least ten times as much.`,
+  const { way } = wayOf(asked);
+  return noStock(
+    "no-stock",
+    "No stock made with these tools measures {amount} within {limit}. It takes a measure larger than the amount, and a vessel ten times as large as that.",
+    {
+      amount: { value: Number(amount.value.toPrecision(3)), unit: amount.unit },
+      limit: { value: way.limitPercent, unit: "%" },
+    },
   );
 }
 
-function refused(message: string): NoStockDilution {
+function noStock(key: string, template: string, figures: Figures): NoStockDilution {
   return {
     ok: false,
-    issue: { code: "not-measurable", key: "no-stock", path: "amount", figures: {}, message },
+    issue: { code: "not-measurable", key, path: "amount", figures, message: messageOf(template, figures) },
   };
 }
 
-/** The stock that {@link stockDilution} describes, or nothing where none does within the limit. */
+/** The stock that {@link stockDilution} describes, or nothing where none does within the limit. Trusts its input. */
 export function findStock<U extends VolumeUnit | MassUnit>(
-  request: MeasuringRequest<U>,
+  asked: MeasuringInput<U>,
 ): StockDilution<U> | undefined {
-  const { amount, tools, allTools } = request;
-  const volumeTools = allTools.filter(({ capacity }) => dimensionMeasured(capacity.unit) === "volume");
-  if (volumeTools.length === 0) return undefined;
-  const products = tools
+  const { amount } = asked;
+  const { kit, way } = wayOf(asked);
+  const vessels = kitFor(asked.tools, "volume");
+  if (vessels === undefined) return undefined;
+  const products = kit.tools
     .flatMap(smallFills)
-    .map((part) => ({ part, size: valueIn(part.amount as Quantity, amount.unit as never) }))
+    .map((part) => ({ part, size: inUnit(part.amount, amount.unit) }))
     .filter(({ size }) => moreThan(size, amount.value))
     .sort((a, b) => a.size - b.size);
   for (const { part, size } of products) {
-    const stock = bestStock(request, volumeTools, part, size);
+    const stock = bestStock(amount, way, vessels, part, size);
     if (stock) return stock;
   }
   return undefined;
 }
 
+/** The fills of a tool that a stock is made from: the whole of it, or 1, 2, 5, 10, 20, 50 ... marks from the least up. */
+function smallFills({ tool, least, most }: KitTool): MeasuredPart[] {
+  const { graduation } = tool;
+  if (graduation === undefined) return [{ tool, count: 1, amount: tool.capacity }];
+  const marks: number[] = [];
+  for (let ten = 1; ten <= most; ten *= 10) marks.push(ten, 2 * ten, 5 * ten);
+  return marks
+    .filter((mark) => mark >= least && mark <= most)
+    .map((mark) => {
+      const amount = amountOf(graduation, mark);
+      return { tool, count: 1, each: amount, amount };
+    });
+}
+
 function bestStock<U extends VolumeUnit | MassUnit>(
-  request: MeasuringRequest<U>,
-  volumeTools: readonly MeasuringTool[],
+  amount: Quantity<U>,
+  way: Way,
+  vessels: Kit,
   product: MeasuredPart,
   size: number,
 ): StockDilution<U> | undefined {
-  const { amount, limitPercent } = request;
-  const small = dimensionMeasured(product.amount.unit) === "mass" ? "g" : "mL";
-  const least = 10 * valueIn(product.amount as Quantity, small as never);
+  const least = 10 * inUnit(product.amount, isWeight(product.amount) ? "g" : "mL");
   let best: StockDilution<U> | undefined;
-  for (const makeUpIn of volumeTools) {
-    const stock = fullFill(makeUpIn) as Volume;
-    if (moreThan(least, valueIn(stock, "mL"))) continue;
+  for (const { tool: makeUpIn, most } of vessels.tools) {
+    const stock = amountOf(makeUpIn.graduation ?? makeUpIn.capacity, most) as Volume;
+    if (moreThan(least, inUnit(stock, "mL"))) continue;
     const strength = size / stock.value;
-    const wanted = { value: amount.value / strength, unit: stock.unit };
-    // One fill of this tool is more than is wanted, so something is found, and no more than the stock.
-    const found = measure({ ...request, amount: wanted, tools: volumeTools }) as Measured;
-    const value = found.value === wanted.value ? amount.value : strength * found.value;
+    const part = { value: amount.value / strength, unit: stock.unit };
+    // One fill of this tool is more than that part, so something is found, and no more than the stock.
+    const found = nearestFills(part, vessels, way, "amount") as NearestFills;
+    const value = found.value === part.value ? amount.value : strength * found.value;
     const errorPercent = percentOff(value, amount.value);
-    if (moreThan(Math.abs(errorPercent), limitPercent)) continue;
+    if (moreThan(Math.abs(errorPercent), way.limitPercent)) continue;
     const one: StockDilution<U> = {
       product,
       makeUpIn,
@@ -162,9 +203,9 @@ function bestStock<U extends VolumeUnit | MassUnit>(
 }
 
 function isBetter(one: StockDilution, best: StockDilution): boolean {
-  const told = ({ errorPercent }: StockDilution): number => Math.round(Math.abs(errorPercent) * 10);
-  const liters = ({ stock }: StockDilution): number => valueIn(stock, "L");
-  return (told(one) - told(best) || one.scoops - best.scoops || liters(one) - liters(best)) < 0;
+  const tenths = ({ errorPercent }: StockDilution): number => Math.round(Math.abs(errorPercent) * 10);
+  const liters = ({ stock }: StockDilution): number => inUnit(stock, "L");
+  return (tenths(one) - tenths(best) || one.scoops - best.scoops || liters(one) - liters(best)) < 0;
 }
 
 /**
@@ -191,11 +232,12 @@ function isBetter(one: StockDilution, best: StockDilution): boolean {
 export function stockDilutionWorking<U extends VolumeUnit | MassUnit>(
   input: StockDilutionInput<U>,
 ): WorkingLine[] {
-  const answer = stockDilution(input);
+  const asked = checked(input, STOCK);
+  const answer = stockOf(asked);
   if (!answer.ok) return [];
-  const { amount } = input;
+  const { amount } = asked;
   const { product, stock, taken, measured } = answer;
-  const size = { value: valueIn(product.amount as Quantity, amount.unit as never), unit: amount.unit };
+  const size = { value: inUnit(product.amount, amount.unit), unit: amount.unit };
   const strength = { value: size.value / stock.value, unit: `${amount.unit}/${stock.unit}` } as Quantity;
   const source = "dilution, C1 V1 = C2 V2";
   return [

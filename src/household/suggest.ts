@@ -1,10 +1,14 @@
+import { checked } from "../units/check.js";
 import { moreThan } from "../units/decide.js";
 import { systemOf } from "../units/systems.js";
 import type { MassUnit, Quantity, UnitSystem, VolumeUnit } from "../units/types.js";
-import { type Measured, measure, percentOff } from "./measure.js";
-import type { MeasuringRequest } from "./request.js";
+import { type Kit, kitOf } from "./kit.js";
+import { nearestFills, percentOff, type Way } from "./measure.js";
+import { doseOf, MEASURE_OUT, type MeasureOutInput } from "./measure-out.js";
+import type { MeasuringTool } from "./measuring-tool.js";
+import { kindOf, wayOf } from "./request.js";
 import { findStock, type StockDilution } from "./stock-dilution.js";
-import { dimensionMeasured, type MeasuringTool, toolSet } from "./tools.js";
+import { type ToolSetName, toolsIn } from "./tools.js";
 
 /** A tool with which the amount could be measured within the limit. */
 export interface ToolSuggestion {
@@ -40,14 +44,31 @@ export type Suggestion<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> 
   | BatchSuggestion<U>
   | StockSuggestion<U>;
 
-/** What would make an amount measurable that is not: a tool, a batch of another size, and a stock where the label permits it. */
-export function suggestionsFor<U extends VolumeUnit | MassUnit>(
-  request: MeasuringRequest<U>,
-  labelPermitsDilution: boolean,
-): Suggestion<U>[] {
-  const tool = toolThatWouldDo(request);
-  const batch = batchThatWouldDo(request);
-  const stock = labelPermitsDilution ? findStock(request) : undefined;
+/**
+ * Finds what would make an amount measurable that the tools can't measure within the limit: the tool to have besides, the
+ * size of the batch that they measure without error, and a stock where the label permits diluting first. Each may be missing.
+ *
+ * @param input - what {@link measureOut} was asked
+ * @returns the suggestions; none where the amount can be measured as it is, or where nothing would do
+ * @throws SprayMathError as {@link measureOut}
+ *
+ * @example
+ * ```ts
+ * import { suggestMeasures } from "swath-to-spoon/household";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const input = { amount: qty(0.11, "tsp"), tools: "us-spoons", rule: "never-over" } as const;
+ * console.log(suggestMeasures(input).map(({ kind }) => kind)); // [ 'tool', 'batch' ]
+ * ```
+ */
+export function suggestMeasures<U extends VolumeUnit | MassUnit>(input: MeasureOutInput<U>): Suggestion<U>[] {
+  const asked = checked(input, MEASURE_OUT) as MeasureOutInput<U>;
+  if (doseOf(asked).ok) return [];
+  const { amount, labelPermitsDilution } = asked;
+  const { kit, way } = wayOf(asked);
+  const tool = toolThatWouldDo(amount, kit, way);
+  const batch = batchThatWouldDo(amount, kit, way);
+  const stock = labelPermitsDilution ? findStock(asked) : undefined;
   return [
     ...(tool ? [tool] : []),
     ...(batch ? [batch] : []),
@@ -55,16 +76,19 @@ export function suggestionsFor<U extends VolumeUnit | MassUnit>(
   ];
 }
 
-function toolThatWouldDo(request: MeasuringRequest): ToolSuggestion | undefined {
-  const { amount, tools, limitPercent } = request;
+function toolThatWouldDo(
+  amount: Quantity<VolumeUnit | MassUnit>,
+  kit: Kit,
+  way: Way,
+): ToolSuggestion | undefined {
   let best: { readonly tool: MeasuringTool; readonly scoops: number; readonly off: number } | undefined;
-  for (const [tool, more] of withOneMore(tools, amount.unit)) {
+  for (const { tool, kit: more } of kitsWithOneMore(kit, amount)) {
     // A tool that takes more scoops than the best one known is no better, so it need not be looked at further.
-    const maxScoops = best?.scoops ?? request.maxScoops;
-    const found = measure({ ...request, tools: more, maxScoops });
+    const maxScoops = best?.scoops ?? way.maxScoops;
+    const found = nearestFills(amount, more, { ...way, maxScoops }, "amount");
     if (found === undefined) continue;
     const off = Math.abs(percentOff(found.value, amount.value));
-    if (moreThan(off, limitPercent)) continue;
+    if (moreThan(off, way.limitPercent)) continue;
     const { scoops } = found;
     if (best === undefined || scoops < best.scoops || (scoops === best.scoops && off < best.off))
       best = { tool, scoops, off };
@@ -72,44 +96,53 @@ function toolThatWouldDo(request: MeasuringRequest): ToolSuggestion | undefined 
   return best && { kind: "tool", tool: best.tool };
 }
 
-type OneMore = readonly [tool: MeasuringTool, tools: readonly MeasuringTool[]];
+interface OneMore {
+  readonly tool: MeasuringTool;
+  readonly kit: Kit;
+}
 
-const KEPT = new WeakMap<readonly MeasuringTool[], Map<UnitSystem, readonly OneMore[]>>();
+const KEPT = new WeakMap<Kit, Map<UnitSystem, readonly OneMore[]>>();
 
-/** Each tool that one could have besides, with the list that it then makes: the same lists for the same tools. */
-function withOneMore(tools: readonly MeasuringTool[], unit: VolumeUnit | MassUnit): readonly OneMore[] {
-  const system = systemOf(unit);
-  const bySystem = KEPT.get(tools) ?? new Map<UnitSystem, readonly OneMore[]>();
-  KEPT.set(tools, bySystem);
+/** Each tool that one could have besides, with the kit that it then makes: the same kits for the same tools. */
+function kitsWithOneMore(kit: Kit, amount: Quantity<VolumeUnit | MassUnit>): readonly OneMore[] {
+  const system = systemOf(amount.unit);
+  const bySystem = KEPT.get(kit) ?? new Map<UnitSystem, readonly OneMore[]>();
+  KEPT.set(kit, bySystem);
   const before = bySystem.get(system);
   // Stryker disable next-line ConditionalExpression: kept for the time alone
   if (before !== undefined) return before;
-  const lists = candidates(unit, system)
+  const tools = kit.tools.map(({ tool }) => tool);
+  const kits = CANDIDATES[kindOf(amount)][system]
+    .flatMap(toolsIn)
     .filter((tool) => !tools.some(({ name }) => name === tool.name))
-    .map((tool): OneMore => [tool, [...tools, tool]]);
-  bySystem.set(system, lists);
-  return lists;
+    .map((tool): OneMore => ({ tool, kit: kitOf([...tools, tool]) }));
+  bySystem.set(system, kits);
+  return kits;
 }
 
-function candidates(unit: VolumeUnit | MassUnit, system: UnitSystem): MeasuringTool[] {
-  if (dimensionMeasured(unit) === "mass")
-    return system === "metric" ? toolSet("scales") : [...toolSet("us-scales"), ...toolSet("scales")];
-  const kitchen = {
-    us: "us-household",
-    imperial: "imperial-measures",
-    metric: "metric-cups-and-spoons",
-  } as const;
-  return [...toolSet(kitchen[system]), ...toolSet("syringes"), ...toolSet("cylinders")];
-}
+const CANDIDATES: Record<"volume" | "weight", Record<UnitSystem, ToolSetName[]>> = {
+  volume: {
+    us: ["us-household", "syringes", "cylinders"],
+    imperial: ["imperial-measures", "syringes", "cylinders"],
+    metric: ["metric-cups-and-spoons", "syringes", "cylinders"],
+  },
+  weight: {
+    us: ["us-scales", "scales"],
+    imperial: ["us-scales", "scales"],
+    metric: ["scales"],
+  },
+};
 
 // A larger batch where the tools are too coarse: the least that they measure from this amount up. A smaller one where
 // they are too small: the most that so many scoops come to. Either is measured without error.
 function batchThatWouldDo<U extends VolumeUnit | MassUnit>(
-  request: MeasuringRequest<U>,
+  amount: Quantity<U>,
+  kit: Kit,
+  way: Way,
 ): BatchSuggestion<U> | undefined {
-  const { amount } = request;
-  const found: Measured | undefined =
-    measure({ ...request, rule: "never-under" }) ?? measure({ ...request, rule: "never-over" });
+  const found =
+    nearestFills(amount, kit, { ...way, rule: "never-under" }, "amount") ??
+    nearestFills(amount, kit, { ...way, rule: "never-over" }, "amount");
   if (found === undefined || found.scoops === 0) return undefined;
   return {
     kind: "batch",

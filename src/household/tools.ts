@@ -1,25 +1,7 @@
-import { SprayMathError, shown } from "../errors.js";
-import { ceilDecided, floorDecided } from "../units/decide.js";
-import { checkedChoice, checkedList, checkedObject, inUnit } from "../units/guard.js";
-import { resolveUnit } from "../units/resolve.js";
-import { checkShape } from "../units/shape.js";
-import type { Mass, MassUnit, Quantity, Volume, VolumeUnit } from "../units/types.js";
-import { type Exact, exactSize } from "./exact-sizes.js";
-
-/** Something that a person measures a product with: a spoon, a cup, a syringe, a cylinder, a scale. */
-export interface MeasuringTool {
-  /** What it is called, as it is to be printed: `tablespoon`, `10 mL syringe`. */
-  readonly name: string;
-  /** What it holds when full, or the most that a scale weighs; more than 0. */
-  readonly capacity: Volume | Mass;
-  /**
-   * For a tool with marks, such as a cylinder, a syringe or a scale: the amount between two marks. One fill then reads
-   * any multiple of it up to the capacity. A tool without it is always filled level and whole.
-   */
-  readonly graduation?: Volume | Mass;
-  /** For a tool with marks: the least that it reads; one graduation where nothing is given. */
-  readonly least?: Volume | Mass;
-}
+import { type Check, checked, type Field } from "../units/check.js";
+import { type ChoiceField, choice, either, ListField } from "../units/fields.js";
+import type { Mass, Volume } from "../units/types.js";
+import { MEASURING_TOOL, type MeasuringTool } from "./measuring-tool.js";
 
 /**
  * The names of the sets of tools.
@@ -169,7 +151,7 @@ const US_SCALES = [
   tool("50 lb scale", 800, "oz", { graduation: 1, least: 20 }),
 ];
 
-const SETS: Record<ToolSetName, readonly MeasuringTool[]> = {
+const SETS: Readonly<Record<ToolSetName, readonly MeasuringTool[]>> = {
   "us-spoons": US_SPOONS,
   "us-cups-and-spoons": [...US_SPOONS, ...US_CUPS],
   "us-household": [...US_SPOONS, ...US_CUPS, ...US_JUGS],
@@ -185,7 +167,11 @@ const SETS: Record<ToolSetName, readonly MeasuringTool[]> = {
 };
 
 /** The names of the sets, in a fixed order: for a form's list of choices. */
-export const toolSetNames: readonly ToolSetName[] = /* @__PURE__ */ Object.keys(SETS) as ToolSetName[];
+export const toolSetNames: readonly ToolSetName[] = /* @__PURE__ */ Object.freeze(
+  Object.keys(SETS) as ToolSetName[],
+);
+
+const TOOL_SET: ChoiceField<ToolSetName> = choice("The name of a set of tools.", toolSetNames);
 
 /**
  * The tools of a named set, smallest first, as a new list that may be added to or cut down.
@@ -208,152 +194,52 @@ export const toolSetNames: readonly ToolSetName[] = /* @__PURE__ */ Object.keys(
  * ```
  */
 export function toolSet(name: ToolSetName): MeasuringTool[] {
-  return [...SETS[checkedChoice(name, toolSetNames, "name")]];
+  return [...SETS[checked(name, TOOL_SET, "name")]];
 }
 
-/** A list of tools that was checked, and what its tools were then. */
-interface Checked {
-  readonly tools: readonly MeasuringTool[];
-  readonly copies: readonly MeasuringTool[];
+/** What doses are measured with. */
+export type Tools = ToolSetName | readonly MeasuringTool[];
+
+/** The tools of a set, or of a list. Trusts its input. */
+export function toolsIn(tools: Tools): readonly MeasuringTool[] {
+  return typeof tools === "string" ? SETS[tools] : tools;
 }
 
-const CHECKED = new WeakMap<readonly MeasuringTool[], Checked>();
+// A caller gives the same list with every dose: it is read again only where it changed. Whatever is worked out for its
+// copy, which nobody can change, is kept with the copy.
+const READ = new WeakMap<object, readonly MeasuringTool[]>();
 
-/**
- * A set's tools, or the caller's own after a look at each. It is a list of ours, which nobody changes, and the same one for as
- * long as the caller's says the same: what is worked out for a list can be kept with it.
- */
-export function checkedTools(tools: ToolSetName | readonly MeasuringTool[]): readonly MeasuringTool[] {
-  if (typeof tools === "string") return SETS[checkedChoice(tools, toolSetNames, "tools")];
-  checkedList(tools, "tools");
-  const before = CHECKED.get(tools);
-  if (before !== undefined && isUnchanged(before, tools)) return before.tools;
-  for (const [i, one] of tools.entries()) checkTool(one, `tools[${i}]`);
-  const checked = { tools: [...tools], copies: tools.map(copyOf) };
-  CHECKED.set(tools, checked);
-  return checked.tools;
-}
-
-function copyOf({ name, capacity, graduation, least }: MeasuringTool): MeasuringTool {
-  return {
-    name,
-    capacity: { ...capacity },
-    ...(graduation && { graduation: { ...graduation } }),
-    ...(least && { least: { ...least } }),
-  };
-}
-
-function isUnchanged({ tools: before, copies }: Checked, tools: readonly MeasuringTool[]): boolean {
-  if (before.length !== tools.length) return false;
-  return copies.every((copy, i) => before[i] === tools[i] && saysTheSame(copy, tools[i] as MeasuringTool));
-}
-
-function saysTheSame(one: MeasuringTool, other: MeasuringTool): boolean {
-  return (
-    one.name === other.name &&
-    isSame(one.capacity, other.capacity) &&
-    isSame(one.graduation, other.graduation) &&
-    isSame(one.least, other.least)
-  );
-}
-
-function isSame(one: Quantity | undefined, other: Quantity | undefined): boolean {
-  if (one === undefined || other === undefined) return one === other;
-  // What has been put in its place may be anything.
-  return one.value === other?.value && one.unit === other.unit;
-}
-
-// No instrument shows more: past it a unit is wrong, and whole numbers of marks run out of size.
-const MOST_MARKS = 1_000_000_000;
-
-function checkTool(given: MeasuringTool, path: string): void {
-  const { name, capacity, graduation, least } = checkedObject(given, path);
-  if (typeof name !== "string" || name.trim() === "") {
-    throw new SprayMathError(
-      name === undefined || name === null ? "missing" : "unreadable",
-      `${path}.name`,
-      `Given ${shown(name)}; wanted the tool's name as text, such as "tablespoon".`,
-    );
-  }
-  const kind = checkedSize(capacity, `${path}.capacity`);
-  if (graduation === undefined && least === undefined) return;
-  if (graduation === undefined) {
-    throw new SprayMathError(
-      "missing",
-      `${path}.graduation`,
-      `Given the least that the ${name} reads but not the amount between its marks; wanted a graduation, or no least.`,
-    );
-  }
-  for (const [field, size] of Object.entries({ graduation, ...(least !== undefined && { least }) })) {
-    if (checkedSize(size, `${path}.${field}`) !== kind) {
-      throw new SprayMathError(
-        "wrong-dimension",
-        `${path}.${field}`,
-        `Given ${size.value} ${size.unit} for a tool that holds ${capacity.value} ${capacity.unit}; wanted both as a volume or both as a weight.`,
-      );
-    }
-  }
-  for (const [field, size] of Object.entries({
-    graduation: capacity,
-    ...(least !== undefined && { least }),
-  })) {
-    const marks =
-      inUnit(size as Volume, graduation.unit as VolumeUnit, `${path}.${field}`) / graduation.value;
-    if (marks > MOST_MARKS) {
-      throw new SprayMathError(
-        "out-of-range",
-        `${path}.${field}`,
-        `Given a ${name} with ${marks} marks of ${graduation.value} ${graduation.unit} up to ${size.value} ${size.unit}; wanted ${MOST_MARKS} or fewer. Check the units.`,
-      );
-    }
-  }
-  const { least: lowest, most: highest } = marksOf(given);
-  if (lowest > highest) {
-    throw new SprayMathError(
-      "out-of-range",
-      `${path}.${least === undefined ? "graduation" : "least"}`,
-      `Given a ${name} of ${capacity.value} ${capacity.unit} with no mark from the least that it reads up to that; wanted a graduation and a least within the capacity.`,
-    );
+class ToolListField extends ListField<MeasuringTool> {
+  override read(input: unknown, check: Check): readonly MeasuringTool[] | undefined {
+    const before = Array.isArray(input) ? READ.get(input) : undefined;
+    if (before !== undefined && saysTheSame(input, before)) return before;
+    const tools = super.read(input, check);
+    if (tools !== undefined) READ.set(input as object, frozen(tools));
+    return tools;
   }
 }
 
-/**
- * What one fill of a tool can be: `step`, in liters or kilograms, a whole number of times from `least` to `most`. The
- * marks are counted noise aside: a tenth of 0.3 mL is there three times.
- */
-export function marksOf({ capacity, graduation, least }: MeasuringTool): {
-  step: Exact;
-  least: number;
-  most: number;
-} {
-  if (graduation === undefined) return { step: exactSize(capacity), least: 1, most: 1 };
-  const marks = (size: Volume | Mass): number =>
-    inUnit(size as Volume, graduation.unit as VolumeUnit, "tools") / graduation.value;
-  return {
-    step: exactSize(graduation),
-    least: least === undefined ? 1 : ceilDecided(marks(least)),
-    most: floorDecided(marks(capacity)),
-  };
+/** Whether an input holds what its copy holds, and nothing else. */
+function saysTheSame(input: unknown, copy: unknown): boolean {
+  if (typeof copy !== "object" || typeof input !== "object" || input === null) return input === copy;
+  let fields = 0;
+  for (const name in input) {
+    const value = (input as Record<string, unknown>)[name];
+    if (value === undefined || value === null) continue;
+    if (!saysTheSame(value, (copy as Record<string, unknown>)[name])) return false;
+    fields++;
+  }
+  return fields === Object.keys(copy as object).length;
 }
 
-/** Refuses what is neither a volume nor a weight above 0, and says which of the two it is. */
-export function checkedSize(size: Quantity<VolumeUnit | MassUnit>, path: string): "volume" | "mass" {
-  checkShape(size, path, "fl_oz");
-  const { dimension } = resolveUnit(size.unit, `${path}.unit`);
-  if (dimension !== "volume" && dimension !== "mass") {
-    throw new SprayMathError(
-      "wrong-dimension",
-      path,
-      `Given ${size.value} ${size.unit}; wanted a volume or a weight.`,
-    );
-  }
-  if (size.value <= 0) {
-    throw new SprayMathError("out-of-range", path, `Given ${size.value} ${size.unit}; wanted more than 0.`);
-  }
-  return dimension;
+function frozen<T extends object>(data: T): T {
+  for (const value of Object.values(data)) if (typeof value === "object") frozen(value);
+  return Object.freeze(data);
 }
 
-/** Whether a unit of volume or of mass is one or the other. */
-export function dimensionMeasured(unit: VolumeUnit | MassUnit): "volume" | "mass" {
-  return resolveUnit(unit, "unit").dimension === "mass" ? "mass" : "volume";
-}
+/** The tools that doses are measured with: the name of a set, or a list. */
+export const TOOLS: Field<Tools> = /* @__PURE__ */ either<Tools>(
+  "The tools that doses are measured with: the name of a set, or a list.",
+  [TOOL_SET, /* @__PURE__ */ new ToolListField("The tools, in any order.", MEASURING_TOOL, 1, 50)],
+  (input) => (typeof input === "string" ? 0 : 1),
+);

@@ -1,4 +1,4 @@
-import { byVolume } from "../household/by-volume.js";
+import { kitFor } from "../household/kit.js";
 import type { MeasuringRule } from "../household/measure.js";
 import {
   type Measurable,
@@ -6,10 +6,13 @@ import {
   measureOut,
   type NotMeasurable,
 } from "../household/measure-out.js";
-import { checkedTools, dimensionMeasured } from "../household/tools.js";
+import { isWeight } from "../household/measuring-tool.js";
+import { TOOLS } from "../household/tools.js";
+import { volumeOfWeight } from "../household/volume-of-weight.js";
+import { checked } from "../units/check.js";
 import { convert } from "../units/convert.js";
 import { unitsLike } from "../units/systems.js";
-import type { Mass, MassUnit, TreatedArea, Volume } from "../units/types.js";
+import type { Mass, TreatedArea, Volume } from "../units/types.js";
 import type { PlanInput, Product } from "./input.js";
 
 /** A dose as a person measures it, or why it can't be. */
@@ -41,9 +44,9 @@ export function doseRequest(
   area: TreatedArea,
 ): DoseRequest {
   const permission = labelPermitsDilution === undefined ? {} : { labelPermitsDilution };
-  const needsScale = isMass(amount) && !checkedTools(tools).some(({ capacity }) => isMass(capacity));
+  const needsScale = isWeight(amount) && kitFor(checked(tools, TOOLS, "tools"), "weight") === undefined;
   if (needsScale && bulkDensity !== undefined) {
-    const volume = byVolume({ mass: amount, bulkDensity });
+    const volume = volumeOfWeight({ mass: amount as Mass, bulkDensity });
     return { input: { amount: volume, tools, rule: RULE, ...permission }, volume, scaleAssumed: false };
   }
   // Per acre or hectare, as rates are told.
@@ -52,10 +55,6 @@ export function doseRequest(
     input: { amount, tools: needsScale ? "scales" : tools, rule: RULE, perArea, ...permission },
     scaleAssumed: needsScale,
   };
-}
-
-function isMass(amount: Volume | Mass): amount is Mass {
-  return dimensionMeasured(amount.unit as MassUnit) === "mass";
 }
 
 /** Measures one load's dose of a product, never over. */

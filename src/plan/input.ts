@@ -1,4 +1,5 @@
-import type { MeasuringTool, ToolSetName } from "../household/tools.js";
+import type { MeasuringTool } from "../household/measuring-tool.js";
+import type { ToolSetName } from "../household/tools.js";
 import type { Calibration } from "../output-rate/calibration.js";
 import type { TodaysConditions } from "../output-rate/what-changed.js";
 import type { Reserve } from "../tank-mix/carrier.js";

@@ -1,5 +1,5 @@
-import { byVolumeWorking } from "../household/by-volume.js";
 import { measureOutWorking } from "../household/measure-out.js";
+import { volumeOfWeightWorking } from "../household/volume-of-weight.js";
 import { rateOfWorking } from "../output-rate/calibration.js";
 import { carrierForWorking } from "../tank-mix/carrier.js";
 import { splitLoadsWorking } from "../tank-mix/loads.js";
@@ -121,5 +121,5 @@ function doseLines(
   const { input, volume } = doseRequest(amount, product, tools, area);
   const lines = measureOutWorking(input);
   if (volume === undefined || product.bulkDensity === undefined) return lines;
-  return [...byVolumeWorking({ mass: amount as Mass, bulkDensity: product.bulkDensity }), ...lines];
+  return [...volumeOfWeightWorking({ mass: amount as Mass, bulkDensity: product.bulkDensity }), ...lines];
 }

@@ -1,9 +1,11 @@
 import { moved } from "../errors.js";
-import { checkedTools, type MeasuringTool, type ToolSetName, toolSetNames } from "../household/tools.js";
+import type { MeasuringTool } from "../household/measuring-tool.js";
+import { TOOLS, type ToolSetName, toolSetNames } from "../household/tools.js";
 import type { PlanInput, Split, Sprayer } from "../plan/input.js";
 import type { Currency } from "../plan/money.js";
 import type { Thresholds } from "../plan/thresholds.js";
 import type { Reserve } from "../tank-mix/carrier.js";
+import { checked } from "../units/check.js";
 import { ratio, sameDimension } from "../units/quantity.js";
 import type { Volume } from "../units/types.js";
 import { calibrationSchema, todaySchema } from "./calibration.js";
@@ -151,8 +153,8 @@ export const toolsSchema: (options?: ReadingOptions) => Schema<PlanInput["tools"
               () => ratio(capacity, graduation as typeof capacity),
             );
           moved(
-            (path) => path.replace(/^tools\[0\]\.?/, ""),
-            () => checkedTools([given as MeasuringTool]),
+            (path) => path.replace(/^\[0\]\.?/, ""),
+            () => checked([given as MeasuringTool], TOOLS),
           );
         },
       ),

@@ -54,6 +54,12 @@ export class Check {
     return this.note({ code, key, figures, message: messageOf(template, figures) }, at);
   }
 
+  /** Whether a fault was noted at a field of what is being read, or below it. */
+  hasFault(field: string): boolean {
+    const place = joinPath(this.path.reduce<string>(withStep, ""), field);
+    return this.issues.some(({ path }) => path === place || path.startsWith(`${place}.`));
+  }
+
   /** Notes what was thrown by a reader of text. */
   caught(error: unknown): undefined {
     if (!(error instanceof SprayMathError)) throw error;

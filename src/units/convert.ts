@@ -203,11 +203,16 @@ const MEASURING: ObjectField<{ readonly quantity: Quantity; readonly unit: Unit 
  * after the multiplication, which catches a bad one and an overflow alike.
  */
 function knownNumberIn(quantity: Marked, unit: Unit): number | undefined {
-  const factor = knownFactor(quantity?.unit, unit);
-  if (factor === undefined || typeof quantity.value !== "number") return undefined;
-  for (const name in quantity) if (name !== "value" && name !== "unit") return undefined;
-  const value = timesFactor(quantity.value, factor);
-  return Number.isFinite(value) ? value : undefined;
+  try {
+    const factor = knownFactor(quantity?.unit, unit);
+    if (factor === undefined || typeof quantity.value !== "number") return undefined;
+    for (const name in quantity) if (name !== "value" && name !== "unit") return undefined;
+    const value = timesFactor(quantity.value, factor);
+    return Number.isFinite(value) ? value : undefined;
+  } catch {
+    // It fails when it is looked at, as a proxy that was revoked does: the longer look says so.
+    return undefined;
+  }
 }
 
 function numberIn({ value, unit }: Quantity, to: Unit): number {

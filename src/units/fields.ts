@@ -290,6 +290,30 @@ export function object<T extends object>(
   return new ObjectField(fields, agree, sentence);
 }
 
+/** An object that is taken as it is and not copied: a table of words, what another function of the library returned. */
+export class AsGivenField<T extends object> extends Field<T> {
+  read(input: unknown, check: Check): T | undefined {
+    if (typeof input === "object" && !Array.isArray(input)) return input as T;
+    return check.fault(
+      "not-a-quantity",
+      "object-expected",
+      "",
+      "This must be an object with fields, not {given}.",
+      { given: shown(input) },
+    );
+  }
+
+  missing(check: Check): undefined {
+    return check.fault("missing", "object-missing", "", "This part is missing.");
+  }
+}
+
+/** An object that is taken as it is. */
+/* @__NO_SIDE_EFFECTS__ */
+export function asGiven<T extends object>(sentence: string): AsGivenField<T> {
+  return new AsGivenField(sentence);
+}
+
 /** A list. */
 export class ListField<T> extends Field<readonly T[]> {
   constructor(

@@ -19,8 +19,8 @@ import type {
 } from "./types.js";
 
 const NUMBER_AND_UNIT: ObjectField<Quantity> = object<Quantity>({
-  value: number("How many. Any finite number."),
-  unit: anyUnit("Of what. Any unit."),
+  value: number("How many; always finite."),
+  unit: anyUnit("Of what."),
 });
 
 /**

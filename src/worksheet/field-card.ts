@@ -1,12 +1,12 @@
 import type { Plan, PlannedLoad } from "../plan/result.js";
+import { checked } from "../units/check.js";
 import { scale } from "../units/quantity.js";
-import { type WrittenAlert, writtenAlerts } from "./alerts.js";
-import { toldPlan } from "./in-units.js";
-import { type Fact, type WrittenDose, writtenDoses } from "./loads.js";
-import { rateFacts } from "./rates.js";
-import { cautionTexts, loadTitle, mixingText, type WorksheetOptions } from "./worksheet.js";
-import { filled } from "./write.js";
-import { type Writer, writerFor } from "./writer.js";
+import { type WrittenAlert, writtenAlerts } from "./job/alerts.js";
+import { type WrittenDose, writtenDoses } from "./job/amounts.js";
+import { cautionTexts, loadAreaText, loadTitle, mixingText, rateFacts, type SheetFact } from "./job/facts.js";
+import { planInUnits } from "./job/plan-in-units.js";
+import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
+import { filled, type Writer, writerFor } from "./words/writer.js";
 
 /** A load on the card. */
 export interface CardLoad {
@@ -27,7 +27,7 @@ export interface FieldCard {
   /** Refusals and warnings; mere notes are left to the worksheet. */
   readonly warnings: readonly WrittenAlert[];
   /** What the sprayer is set for. */
-  readonly facts: readonly Fact[];
+  readonly facts: readonly SheetFact[];
   /** How a load is mixed: the order of filling, and of products where it is known. */
   readonly order: readonly string[];
   /** The loads, in the order of mixing. */
@@ -44,15 +44,15 @@ export interface FieldCard {
  * The field card of a plan: load by load what to pour, in which order, measured with what, with a box to tick for each
  * step; refusals and warnings on top, the cautions below.
  *
- * Half of the water goes in first, then the products in their order of mixing (the order of the job where that is not
- * known), then water up to the mark: common practice, no source; the label's own order goes before it, and the card says
- * so. Printed amounts are rounded down. Where the plan refuses the job, the card says so in place of the loads; the
- * worksheet has their figures.
+ * Half the water goes in first, then the products in their order of mixing (the order of the job where that is not
+ * known), then water up to the mark: common practice, no source; the label's own order takes precedence, and the card says
+ * so. Printed amounts are rounded down. If the plan refuses the job, the card says so and gives no mixing steps; the
+ * worksheet still has the figures.
  *
  * @param plan - a finished plan
  * @param options - as for `worksheet`
  * @returns the texts, as data; `renderText`, `renderMarkdown`, `renderLatex` and `renderHtml` lay them out
- * @throws SprayMathError `out-of-range` or `unknown-choice` for an option
+ * @throws SprayMathError `out-of-range`, `unknown-choice` or `unknown-field` for an option
  *
  * @example
  * ```ts
@@ -67,15 +67,16 @@ export interface FieldCard {
  *   products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
  *   tools: "us-spoons",
  * });
- * console.log(fieldCard(plan).loads[1]?.steps[1]); // Product A: 1.6 fl oz. Measure 3 × tablespoon + 1 × 1/2 teaspoon (1% under).
+ * console.log(fieldCard(plan).loads[1]?.steps[1]); // Product A: 1.6 fl oz. Measure 3 tablespoons + 1/2 teaspoon (1% under).
  * ```
  */
 export function fieldCard(plan: Plan, options: WorksheetOptions = {}): FieldCard {
-  const writer = writerFor(options);
+  const given = checked(options, WORKSHEET_OPTIONS, "options");
+  const writer = writerFor(given);
   const { language, text } = writer.messages;
-  const { plan: shown } = toldPlan(plan, options.units);
+  const { plan: shown } = planInUnits(plan, given.units);
   const doses = writtenDoses(shown, writer).loads;
-  // A card goes to the tank, where nobody reads twice: of what is not to be sprayed it does not tell how to mix it.
+  // A card goes to the tank, where nobody reads twice: it gives no mixing steps for what must not be sprayed.
   const refused = shown.warnings.some(({ severity }) => severity === "refusal");
   const mixed = refused ? [] : shown.loads;
   const order = [text.fillingOrder, ...(shown.mixingOrder ? [mixingText(shown.mixingOrder, writer)] : [])];
@@ -88,12 +89,12 @@ export function fieldCard(plan: Plan, options: WorksheetOptions = {}): FieldCard
       { name: text.treatedArea, value: writer.short(shown.area.treated) },
       { name: text.outputRate, value: writer.short(shown.rate) },
       ...rateFacts(shown, writer),
-      { name: text.mixInAll, value: writer.short(shown.carrier.total) },
+      { name: text.totalMix, value: writer.short(shown.carrier.total) },
     ],
     order: refused ? [text.doNotMix] : order,
     loads: mixed.map((load, at) => ({
       title: loadTitle(load.number, shown, writer),
-      steps: steps(load, inOrder(doses[at] ?? [], shown), writer),
+      steps: steps(load, inOrder(doses[at] ?? [], shown), shown, writer),
     })),
     cautions: cautionTexts(shown, writer),
     headings: {
@@ -112,13 +113,11 @@ function inOrder(doses: readonly WrittenDose[], { mixingOrder }: Plan): readonly
   return mixingOrder.flatMap((name) => doses.filter(({ product }) => product === name));
 }
 
-function steps(
-  { carrier, water, area }: PlannedLoad,
-  doses: readonly WrittenDose[],
-  { messages: { text }, short, rough }: Writer,
-): string[] {
+function steps(load: PlannedLoad, doses: readonly WrittenDose[], plan: Plan, writer: Writer): string[] {
+  const { text } = writer.messages;
+  const { carrier, water } = load;
   return [
-    filled(text.halfFill, { half: rough(scale(water, 0.5), 2) }),
+    filled(text.halfFill, { half: writer.rough(scale(water, 0.5), 2) }),
     ...doses.map(({ product, amount, measures, remark }) =>
       filled(measures.length === 0 ? text.pourOtherwise : text.pour, {
         product,
@@ -127,7 +126,7 @@ function steps(
         remark,
       }),
     ),
-    filled(text.fillUp, { carrier: short(carrier), water: short(water) }),
-    filled(text.spray, { area: short(area) }),
+    filled(text.topUp, { carrier: writer.short(carrier), water: writer.short(water) }),
+    filled(text.spray, { area: loadAreaText(load, plan, writer) }),
   ];
 }

@@ -1,37 +1,17 @@
-export type { WrittenAlert } from "./alerts.js";
-export { ENGLISH } from "./english.js";
 export { type CardLoad, type FieldCard, fieldCard } from "./field-card.js";
-export { type HtmlOptions, renderHtml } from "./html.js";
-export { STYLE_HASH } from "./html-style.js";
-export { renderLatex } from "./latex.js";
-export type { WrittenLine, WrittenTerm } from "./lines.js";
-export type { Fact, WrittenDose } from "./loads.js";
-export { renderMarkdown } from "./markdown.js";
-export type { Messages, TextKey } from "./messages.js";
-export type { Sheet } from "./page.js";
-export {
-  type PracticeMistake,
-  type PracticeOptions,
-  type PracticeProblem,
-  practiceProblem,
-  practiceTopics,
-} from "./practice/practice.js";
-export {
-  type PracticeSheet,
-  type PracticeSheetOptions,
-  practiceSheet,
-  type WrittenProblem,
-} from "./practice/sheet.js";
-export type { MistakeCode, PracticeTopic, ProblemKind } from "./practice/types.js";
-export { renderText } from "./text.js";
-export type { KnownLines } from "./words/all.js";
-export type { LineTable, LineWords } from "./words/types.js";
+export type { WrittenAlert } from "./job/alerts.js";
+export type { WrittenDose } from "./job/amounts.js";
+export type { SheetFact } from "./job/facts.js";
+export type { WrittenLine, WrittenTerm } from "./lines/written-line.js";
+export type { WorksheetOptions, WritingOptions } from "./options.js";
+export { type HtmlOptions, renderHtml } from "./render/html.js";
+export { SHEET_STYLE_HASH } from "./render/html-style.js";
+export { renderMarkdown } from "./render/markdown.js";
+export type { PrintableSheet, SheetBlock, SheetOfBlocks } from "./render/page.js";
+export { renderText } from "./render/text.js";
+export { ENGLISH_WORDS } from "./words/english.js";
+export type { KnownLines } from "./words/known-lines.js";
+export type { LineTable, LineWords } from "./words/line-table.js";
+export type { Messages, TextKey, ToolNames } from "./words/messages.js";
 export { type WorkingSheet, type WorkingSheetInput, workingSheet } from "./working-sheet.js";
-export {
-  type Worksheet,
-  type WorksheetOptions,
-  type WrittenLoad,
-  type WrittenStep,
-  worksheet,
-} from "./worksheet.js";
-export type { WritingOptions } from "./writer.js";
+export { type Worksheet, type WrittenLoad, type WrittenStep, worksheet } from "./worksheet.js";

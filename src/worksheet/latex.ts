@@ -1,7 +1,7 @@
-import { type FormulaNode, parseFormula } from "./formula.js";
-import type { WrittenLine, WrittenTerm } from "./lines.js";
-import { type Block, type Page, pageOf, type Sheet } from "./page.js";
-import { plain } from "./plain.js";
+import { type FormulaNode, parseFormula } from "./lines/formula.js";
+import type { WrittenLine, WrittenTerm } from "./lines/written-line.js";
+import { type Page, type PrintableSheet, pageOf, type SheetBlock } from "./render/page.js";
+import { plain } from "./render/plain.js";
 
 /**
  * Writes a sheet as a LaTeX document of its own, formulas set as fractions. It needs the packages that every LaTeX has
@@ -15,7 +15,8 @@ import { plain } from "./plain.js";
  * ```ts
  * import { stripRateWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
- * import { renderLatex, workingSheet } from "swath-to-spoon/worksheet";
+ * import { workingSheet } from "swath-to-spoon/worksheet";
+ * import { renderLatex } from "swath-to-spoon/worksheet/latex";
  *
  * const lines = stripRateWorking({ used: qty(3, "L"), swath: qty(1, "m"), distance: qty(100, "m") });
  * const latex = renderLatex(workingSheet({ title: "Strip 1 & 2", lines }));
@@ -23,7 +24,7 @@ import { plain } from "./plain.js";
  * console.log(latex.includes("\\frac{\\text{3 L}}{\\text{1 m} \\times \\text{100 m}}")); // true
  * ```
  */
-export function renderLatex(sheet: Sheet): string {
+export function renderLatex(sheet: PrintableSheet): string {
   const page = pageOf(sheet);
   return [
     "\\documentclass[10pt]{article}",
@@ -44,7 +45,7 @@ export function renderLatex(sheet: Sheet): string {
   ].join("\n");
 }
 
-function laidOut(block: Block, { sources }: Page): string {
+function laidOut(block: SheetBlock, { sources }: Page): string {
   switch (block.kind) {
     case "heading":
       return `\\${block.level === 2 ? "subsection" : "subsubsection"}{${escaped(block.text)}}`;
@@ -78,7 +79,7 @@ function list(items: readonly string[], ordered = false): string {
   return [`\\begin{${name}}`, "\\setlength{\\itemsep}{0pt}", ...items, `\\end{${name}}`].join("\n");
 }
 
-function table({ columns, rows }: Extract<Block, { kind: "table" | "facts" }>): string {
+function table({ columns, rows }: Extract<SheetBlock, { kind: "table" | "facts" }>): string {
   const widths = columns.length === 2 ? ["0.33", "0.61"] : ["0.24", "0.2", "0.48"];
   const row = (cells: readonly string[]): string =>
     `${cells.map((cell) => `{}${escaped(cell)}`).join(" & ")} \\\\`;

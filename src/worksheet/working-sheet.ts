@@ -1,15 +1,26 @@
-import { checkedList, checkedObject } from "../units/guard.js";
+import { checked } from "../units/check.js";
+import { asGiven, list, type ObjectField, object, text } from "../units/fields.js";
 import type { WorkingLine } from "../units/working.js";
-import { type WrittenLine, writtenLines } from "./lines.js";
-import { type WritingOptions, writerFor } from "./writer.js";
+import { type WrittenLine, writtenLines } from "./lines/written-line.js";
+import { WRITING_OPTIONS, type WritingOptions } from "./options.js";
+import { writerFor } from "./words/writer.js";
 
 /** Lines of working, and what they are about. */
 export interface WorkingSheetInput {
   /** The heading. */
   readonly title: string;
-  /** The lines, as any of the library's `...Working` functions gives them, or several of these joined. */
+  /** The lines, as the functions of `swath-to-spoon/working` give them, or several of these joined. */
   readonly lines: readonly WorkingLine[];
 }
+
+const WORKING_SHEET: ObjectField<WorkingSheetInput> = object({
+  title: text("The heading."),
+  lines: list(
+    "The lines, as the functions of `swath-to-spoon/working` give them, or several of these joined.",
+    asGiven<WorkingLine>("A line of working."),
+    { least: 0 },
+  ),
+});
 
 /** Lines of working in words and numbers, ready to be laid out. */
 export interface WorkingSheet {
@@ -35,7 +46,7 @@ export interface WorkingSheet {
  * @param options - locale, words and significant digits
  * @returns the texts, as data; `renderText`, `renderMarkdown`, `renderLatex` and `renderHtml` lay them out
  * @throws SprayMathError `missing` or `not-a-quantity` for lines that are not a list, `unreadable` for a formula that is not
- *   one, `out-of-range` or `unknown-choice` for an option
+ *   one, `out-of-range`, `unknown-choice` or `unknown-field` for an option
  *
  * @example
  * ```ts
@@ -50,14 +61,14 @@ export interface WorkingSheet {
  * ```
  */
 export function workingSheet(input: WorkingSheetInput, options: WritingOptions = {}): WorkingSheet {
-  const { title, lines } = checkedObject(input, "");
-  const writer = writerFor(options);
+  const { title, lines } = checked(input, WORKING_SHEET);
+  const writer = writerFor(checked(options, WRITING_OPTIONS, "options"));
   const { language, text } = writer.messages;
   return {
     kind: "working",
     language,
-    title: String(title),
-    lines: writtenLines(checkedList(lines, "lines", 0), writer),
+    title,
+    lines: writtenLines(lines, writer),
     rounding: text.rounding,
     sources: text.sources,
   };

@@ -1,20 +1,23 @@
 import type { Plan } from "../plan/result.js";
+import { checked } from "../units/check.js";
 import { convert } from "../units/convert.js";
 import { unitsLike } from "../units/systems.js";
-import type { Quantity, Unit, UnitSystem } from "../units/types.js";
-import { type WrittenAlert, writtenAlerts } from "./alerts.js";
-import { toldPlan } from "./in-units.js";
-import { type WrittenLine, writtenLines } from "./lines.js";
-import { type Fact, type WrittenDose, writtenDoses } from "./loads.js";
-import { rateFacts } from "./rates.js";
-import { filled } from "./write.js";
-import { type Writer, type WritingOptions, writerFor } from "./writer.js";
-
-/** How a worksheet is written. */
-export interface WorksheetOptions extends WritingOptions {
-  /** The system of units that everything is printed in; the units of the plan unless given. Tools keep their own. */
-  readonly units?: UnitSystem;
-}
+import type { Quantity, Unit } from "../units/types.js";
+import { type WrittenAlert, writtenAlerts } from "./job/alerts.js";
+import { type WrittenDose, writtenDoses } from "./job/amounts.js";
+import {
+  cautionTexts,
+  loadAreaText,
+  loadTitle,
+  mixingText,
+  rateFacts,
+  type SheetFact,
+  totalMixText,
+} from "./job/facts.js";
+import { planInUnits } from "./job/plan-in-units.js";
+import { type WrittenLine, writtenLines } from "./lines/written-line.js";
+import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
+import { filled, type Writer, writerFor } from "./words/writer.js";
 
 /** A load as it is mixed. */
 export interface WrittenLoad {
@@ -49,13 +52,13 @@ export interface Worksheet {
   /** What to look at before anything else, what matters most first. */
   readonly warnings: readonly WrittenAlert[];
   /** The job in numbers. */
-  readonly summary: readonly Fact[];
+  readonly summary: readonly SheetFact[];
   /** The order in which products go in, where it is known. */
   readonly mixing?: string;
   /** The loads, in the order of mixing. */
   readonly loads: readonly WrittenLoad[];
   /** Each product in all loads, as the printed amounts add up. */
-  readonly totals: readonly Fact[];
+  readonly totals: readonly SheetFact[];
   /** The working, step by step. */
   readonly steps: readonly WrittenStep[];
   /** The cautions. */
@@ -85,18 +88,17 @@ export interface Worksheet {
 /**
  * Writes out a plan: the warnings, the summary, what goes into each load, and the working of every step.
  *
- * With `units`, the job is planned again from an input whose every quantity is told in that system's units (a yard as
- * meters, pints per acre as liters per hectare), and what is printed is that plan: so each printed line is true by
- * itself, and the doses are the same amounts, to the digits that a plan tells
- * amounts in. Tools keep their own units. A strip laid out for two units
- * that read alike keeps these in its one line, since they are the method; its result is told in the system.
+ * With `units`, the job is planned again from an input whose every quantity is in that system's units (a yard as meters,
+ * pints per acre as liters per hectare), and that plan is printed. Each printed line is then true by itself, and the doses
+ * are the same amounts, to the digits that a plan gives amounts in. Tools keep their own units. A strip laid out for two
+ * units that read alike keeps these in its one line, since they are the method; its result is in the system.
  *
  * Printed amounts of product are rounded down, and those of the loads add up to the printed totals.
  *
  * @param plan - a finished plan
  * @param options - see {@link WorksheetOptions}
  * @returns the texts, as data; `renderText`, `renderMarkdown`, `renderLatex` and `renderHtml` lay them out
- * @throws SprayMathError `out-of-range` or `unknown-choice` for an option
+ * @throws SprayMathError `out-of-range`, `unknown-choice` or `unknown-field` for an option
  *
  * @example
  * ```ts
@@ -117,10 +119,11 @@ export interface Worksheet {
  * ```
  */
 export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet {
-  const writer = writerFor(options);
+  const given = checked(options, WORKSHEET_OPTIONS, "options");
+  const writer = writerFor(given);
   const { messages } = writer;
   const { text } = messages;
-  const { plan: shown, steps } = toldPlan(plan, options.units);
+  const { plan: shown, steps } = planInUnits(plan, given.units);
   const doses = writtenDoses(shown, writer);
   return {
     kind: "worksheet",
@@ -129,10 +132,13 @@ export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet
     warnings: writtenAlerts(shown, writer, ["refusal", "warning", "note"]),
     summary: summary(shown, writer),
     ...(shown.mixingOrder && { mixing: mixingText(shown.mixingOrder, writer) }),
-    loads: shown.loads.map(({ number, carrier, water, area }, at) => ({
-      title: loadTitle(number, shown, writer),
-      fill: filled(text.fillTo, { carrier: writer.short(carrier) }),
-      water: filled(text.waterFor, { water: writer.short(water), area: writer.short(area) }),
+    loads: shown.loads.map((load, at) => ({
+      title: loadTitle(load.number, shown, writer),
+      fill: filled(text.fillTo, { carrier: writer.short(load.carrier) }),
+      water: filled(text.waterFor, {
+        water: writer.short(load.water),
+        area: loadAreaText(load, shown, writer),
+      }),
       doses: doses.loads[at] as readonly WrittenDose[],
     })),
     totals: doses.totals,
@@ -149,7 +155,7 @@ export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet
     headings: {
       summary: text.summary,
       warnings: text.warnings,
-      totals: text.totalInLoads,
+      totals: text.totalProduct,
       working: text.working,
       sources: text.sources,
       cautions: text.cautions,
@@ -163,23 +169,8 @@ export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet
   };
 }
 
-/** A load's heading. */
-export function loadTitle(number: number, { loads }: Plan, { messages, count }: Writer): string {
-  return filled(messages.text.load, { number: count(number), count: count(loads.length) });
-}
-
-/** The order of mixing in words. */
-export function mixingText(order: readonly string[], { messages }: Writer): string {
-  return filled(messages.text.mixingOrder, { order: order.join(", ") });
-}
-
-/** The plan's cautions in the table's words. */
-export function cautionTexts({ cautions }: Plan, { messages }: Writer): string[] {
-  return cautions.map(({ code, message }) => messages.cautions[code] ?? message);
-}
-
-function summary(plan: Plan, writer: Writer): Fact[] {
-  const { area, rate, carrier, leftover } = plan;
+function summary(plan: Plan, writer: Writer): SheetFact[] {
+  const { area, rate, leftover } = plan;
   const { messages, short } = writer;
   const { text } = messages;
   const { landArea } = unitsLike(rate.unit);
@@ -192,15 +183,7 @@ function summary(plan: Plan, writer: Writer): Fact[] {
     ...(area.ground ? [{ name: text.groundArea, value: both(area.ground, landArea) }] : []),
     { name: text.outputRate, value: short(rate) },
     ...rateFacts(plan, writer),
-    {
-      name: text.mixInAll,
-      value: filled(text.mixParts, {
-        total: short(carrier.total),
-        sprayed: short(carrier.sprayed),
-        reserve: short(carrier.reserve),
-        lines: short(carrier.lines),
-      }),
-    },
+    { name: text.totalMix, value: totalMixText(plan, writer) },
     {
       name: text.leftover,
       value: leftover.area

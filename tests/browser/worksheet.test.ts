@@ -5,18 +5,16 @@ import type { AddressInfo } from "node:net";
 import { type Browser, type Page, chromium as playwright } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { planApplication } from "../../src/plan/index.ts";
+import { practiceProblem, practiceSheet, practiceTopics } from "../../src/practice/index.ts";
 import {
   fieldCard,
-  practiceProblem,
-  practiceSheet,
-  practiceTopics,
+  type PrintableSheet,
   renderHtml,
-  type Sheet,
-  STYLE_HASH,
+  SHEET_STYLE_HASH,
   workingSheet,
   worksheet,
 } from "../../src/worksheet/index.ts";
-import { plain } from "../../src/worksheet/plain.ts";
+import { plain } from "../../src/worksheet/render/plain.ts";
 import { GERMAN } from "../helpers/german.ts";
 import { DOUBTFUL, HOSTILE_NAMES, planNamed, TWO_PRODUCTS } from "../helpers/jobs.ts";
 import { WORKINGS } from "../helpers/workings.ts";
@@ -27,7 +25,7 @@ const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.mi
 
 const plan = planApplication(TWO_PRODUCTS);
 const problems = practiceTopics.map((topic) => practiceProblem(topic, 1));
-const SHEETS: Record<string, Sheet> = {
+const SHEETS: Record<string, PrintableSheet> = {
   worksheet: worksheet(plan),
   "worksheet-metric": worksheet(plan, { units: "metric", locale: "de-DE", messages: GERMAN }),
   "worksheet-doubtful": worksheet(planApplication(DOUBTFUL)),
@@ -43,7 +41,7 @@ for (const [i, name] of HOSTILE_NAMES.entries()) {
   SHEETS[`hostile-${i}`] = worksheet(planNamed([name, "Product B"]));
 }
 const POLICIES: Record<string, string | undefined> = {
-  hash: `default-src 'none'; style-src ${STYLE_HASH}`,
+  hash: `default-src 'none'; style-src ${SHEET_STYLE_HASH}`,
   nonce: "default-src 'none'; style-src 'nonce-dGVzdA=='",
   none: undefined,
 };

@@ -24,6 +24,7 @@ beforeAll(() => {
         paths: {
           "swath-to-spoon": ["../../src/index.ts"],
           "swath-to-spoon/area/geodesic": ["../../src/area/geodesic.ts"],
+          "swath-to-spoon/worksheet/latex": ["../../src/worksheet/latex.ts"],
           "swath-to-spoon/*": ["../../src/*/index.ts"],
         },
       },

@@ -1,5 +1,5 @@
 import { expect } from "vitest";
-import { byVolume, doseTable, measureOut } from "../../src/household/index.ts";
+import { doseTable, measureOut, volumeOfWeight } from "../../src/household/index.ts";
 import { productAmount } from "../../src/tank-mix/index.ts";
 import {
   type MassUnit,
@@ -137,9 +137,9 @@ topic("08_household_measures", () => {
   }
 
   rule("hh_dry_caveat", "a weight of powder is spooned only by that product's own bulk density", () => {
-    expectRefused(() => byVolume({ mass: qty(1, "oz") } as never), "missing", "bulkDensity", "weigh");
+    expectRefused(() => volumeOfWeight({ mass: qty(1, "oz") } as never), "missing", "bulkDensity", "weigh");
     const spoons = (perOunce: number): number =>
-      valueIn(byVolume({ mass: qty(1, "oz"), bulkDensity: qty(1 / perOunce, "oz/tbsp") }), "tbsp");
+      valueIn(volumeOfWeight({ mass: qty(1, "oz"), bulkDensity: qty(1 / perOunce, "oz/tbsp") }), "tbsp");
     expect([spoons(2), spoons(6)].map((value) => Number(value.toPrecision(12)))).toEqual([2, 6]);
     expectRefused(
       () => measureOut({ amount: qty(1, "oz"), tools: "us-spoons", rule: "never-over" }),
@@ -151,9 +151,9 @@ topic("08_household_measures", () => {
     "hh_lsu_bulk",
     "granular fertilizers weigh 13 to 23 ounces to the pint: no weight without its density",
     () => {
-      expectRefused(() => byVolume({ mass: qty(1, "lb") } as never), "missing", "bulkDensity", "weigh");
+      expectRefused(() => volumeOfWeight({ mass: qty(1, "lb") } as never), "missing", "bulkDensity", "weigh");
       const pints = (ounces: number): number =>
-        valueIn(byVolume({ mass: qty(1, "lb"), bulkDensity: qty(ounces, "oz/pt") }), "pt");
+        valueIn(volumeOfWeight({ mass: qty(1, "lb"), bulkDensity: qty(ounces, "oz/pt") }), "pt");
       expect(pints(13)).toBeCloseTo(16 / 13, 12);
       expect(pints(23)).toBeCloseTo(16 / 23, 12);
     },

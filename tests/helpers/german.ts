@@ -1,4 +1,4 @@
-import type { Messages } from "../../src/worksheet/index.ts";
+import type { PracticeMessages } from "../../src/practice/index.ts";
 
 // A second language, as the test that a table of words is all it takes. The compiler finds what is missing.
 const GROUND = "Grundfläche";
@@ -36,7 +36,7 @@ const changed = (what: string) => ({
 const scatter = (what: string) => ({ x: what, mean: "Mittel", n: "Anzahl" });
 
 /** Everything in German. */
-export const GERMAN: Messages = {
+export const GERMAN: PracticeMessages = {
   language: "de",
   lines: {
     "units.convert": {
@@ -444,7 +444,12 @@ export const GERMAN: Messages = {
     },
     "household.measured": {
       found: "abgemessene Menge",
-      terms: { n: "Zahl der Maße {n}", x: "ein Maß {n}" },
+      terms: {
+        n: "Anzahl: {tools}",
+        x: "Inhalt: {tool}",
+        t: "so oft: {tool}",
+        m: "abgelesen: {tool}",
+      },
     },
     "household.error": { found: "Messfehler", terms: { measured: "abgemessene Menge", amount: WANTED } },
     "household.errorPercent": {
@@ -452,7 +457,7 @@ export const GERMAN: Messages = {
       terms: { error: "Messfehler", amount: WANTED },
     },
     "household.rateError": { found: "Messfehler je Fläche", terms: { error: "Messfehler", area: TREATED } },
-    "household.byVolume": {
+    "household.volumeOfWeight": {
       found: "Raum des trockenen Mittels",
       terms: { mass: "Gewicht des Mittels", density: "Schüttdichte" },
     },
@@ -507,7 +512,12 @@ export const GERMAN: Messages = {
     "ounces-confusable": "{product}: Unze ist nicht gleich Unze.",
     "rate-over-max": "{product}: über der Höchstmenge.",
   },
-  tools: { tablespoon: "Esslöffel", teaspoon: "Teelöffel", "200 g scale": "Waage bis 200 g" },
+  tools: {
+    tablespoon: { one: "Esslöffel", other: "Esslöffel" },
+    teaspoon: { one: "Teelöffel", other: "Teelöffel" },
+    cup: { one: "Tasse", other: "Tassen" },
+    "200 g scale": { one: "Waage bis 200 g", other: "Waagen bis 200 g" },
+  },
   units: { "gal/ac": "Gallonen je Acre", ac: "Acre", tsp: "TL", tbsp: "EL" },
   sources: { definition: "Begriffsbestimmung", "plane geometry": "ebene Geometrie" },
   problems: {
@@ -554,15 +564,17 @@ export const GERMAN: Messages = {
   text: {
     title: "Spritzauftrag",
     cardTitle: "Feldkarte",
-    practiceTitle: "Übungsaufgaben",
     summary: "Der Auftrag",
     what: "Was",
     howMuch: "Wie viel",
     treatedArea: "Behandelte Fläche",
     groundArea: "Grundfläche",
     outputRate: "Ausbringmenge",
-    mixInAll: "Brühe im Ganzen",
-    mixParts: "{total} (Fläche {sprayed}, Zugabe {reserve}, Leitungen {lines})",
+    totalMix: "Brühe im Ganzen",
+    totalOf: "{total} ({parts})",
+    mixForPlot: "{volume} für die Fläche",
+    mixExtra: "{volume} Zugabe",
+    mixInHose: "{volume} im Schlauch",
     leftover: "Rest am Ende",
     leftoverWithArea: "{leftover}, die Zugabe darin genug für {area}",
     rateOf: "Aufwand von {product}",
@@ -576,24 +588,27 @@ export const GERMAN: Messages = {
     amount: "Menge",
     measure: "Abmessen",
     fillTo: "auffüllen bis {carrier}",
-    waterFor: "{water} Wasser und die Mittel; genug für {area}",
+    waterFor: "{water} Wasser und die Mittel; genug für {area}.",
+    areaWithRows: "{area} (etwa {rows} Reihen)",
     mixingOrder: "Reihenfolge, wenn die Anleitung nichts anderes sagt: {order}.",
     doNotMix: "Nicht ansetzen: siehe die Hinweise oben.",
     halfFill: "Etwa {half} Wasser einfüllen, Rührwerk an.",
     pour: "{product}: {amount}. Abmessen: {measures} ({remark}).",
     pourOtherwise: "{product}: {amount}. Mit diesem Gerät nicht zu messen.",
-    fillUp: "Mit Wasser auffüllen bis {carrier} (im Ganzen {water}).",
+    topUp: "Mit Wasser auffüllen bis {carrier} (im Ganzen {water}).",
     spray: "Ausspritzen: genug für {area}.",
     fillingOrder: "Erst die Hälfte des Wassers, dann die Mittel, dann auffüllen.",
     exactly: "genau",
     under: "{percent} darunter",
     over: "{percent} darüber",
-    fillOf: "{count}-mal {tool}",
-    toMark: "{count}-mal {tool} bis {mark}",
+    fills: "{count} {tools}",
+    fillsOf: "Füllungen: {tool}",
+    toMark: "{tool} bis {mark}",
+    toMarkTimes: "{count}-mal {tool} bis {mark}",
     weigh: "{mark} auf: {tool}",
     weighTimes: "{count}-mal {mark} auf: {tool}",
     doNotMeasure: "so nicht zu messen",
-    totalInLoads: "In allen Füllungen",
+    totalProduct: "In allen Füllungen",
     working: "Rechenweg",
     rounding: "Gerundet wird nur zum Lesen.",
     sources: "Quellen",
@@ -602,6 +617,9 @@ export const GERMAN: Messages = {
     severityNote: "Hinweis",
     severityWarning: "Warnung",
     severityRefusal: "Nicht spritzen",
+  },
+  practice: {
+    title: "Übungsaufgaben",
     problem: "Aufgabe {number}",
     answer: "Lösung",
     mistakes: "Häufige falsche Lösungen",

@@ -114,8 +114,8 @@ export function expectPrintedTrue(
   const up = shifts.reduce((sum, pair) => sum + Math.max(0, ...pair), 0);
   const down = shifts.reduce((sum, pair) => sum + Math.min(0, ...pair), 0);
   const result = read(line.result);
-  const slack = half(result, digits) + 1e-9 * Math.abs(result);
-  const told = `${line.id}: ${line.numbers} = ${line.result}, evaluated ${found}`;
-  expect(result, told).toBeLessThanOrEqual(found + up + slack);
-  expect(result, told).toBeGreaterThanOrEqual(found + down - slack);
+  const slack = half(result, digits) + 1e-12 * Math.abs(result);
+  const said = `${line.id}: ${line.numbers} = ${line.result}, evaluated ${found}`;
+  expect(result, said).toBeLessThanOrEqual(found + up + slack);
+  expect(result, said).toBeGreaterThanOrEqual(found + down - slack);
 }

@@ -280,7 +280,9 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
   leftoverAreaWorking: [mix.leftoverAreaWorking({ volume: qty(2, "L"), rate: qty(31, "gal/ac") })],
 
   measureOutWorking: [household.measureOutWorking(dose)],
-  byVolumeWorking: [household.byVolumeWorking({ mass: qty(12, "oz"), bulkDensity: qty(0.6, "kg/L") })],
+  volumeOfWeightWorking: [
+    household.volumeOfWeightWorking({ mass: qty(12, "oz"), bulkDensity: qty(0.6, "kg/L") }),
+  ],
   stockDilutionWorking: [
     household.stockDilutionWorking({
       amount: qty(0.06, "tsp"),

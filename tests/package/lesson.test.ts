@@ -47,7 +47,7 @@ const parts = (markdown: string): string[] => markdown.split(/^## Problem \d+$/m
 const answerOf = (part: string): string => /\| Answer \| (.+) \|/.exec(part)?.[1] ?? "";
 
 const wrongAnswers = (part: string): string[] => {
-  const [, table = ""] = part.split("### Usual wrong answers");
+  const [, table = ""] = part.split("### Common wrong answers");
   return [...table.matchAll(/^\| ([\d.,]+)[^|]* \| \S.+ \|$/gm)].map(([, answer = ""]) => answer);
 };
 

@@ -17,6 +17,9 @@ const USES = {
   "./household": ["measureOut"],
   "./plan": ["planApplication"],
   "./worksheet": ["worksheet", "renderText"],
+  "./worksheet/latex": ["renderLatex"],
+  "./working": ["stripRate"],
+  "./practice": ["practiceProblem"],
   "./schema": ["parsePlanInput"],
   "./area/geodesic": ["geodesicArea"],
 };

@@ -1,11 +1,11 @@
 import {
-  byVolume,
   doseTable,
+  evenSteps,
   type MeasuringTool,
   measureOut,
-  steps,
   stockDilution,
   toolSet,
+  volumeOfWeight,
 } from "../../src/household/index.ts";
 import { type Quantity, qty, type TreatedArea } from "../../src/units/index.ts";
 
@@ -54,9 +54,9 @@ measureOut({
 stockDilution({ amount: qty(0.05, "tsp"), tools: "us-spoons", rule: "never-over" });
 
 // @ts-expect-error - a weight, not a volume
-byVolume({ mass: qty(1, "fl_oz"), bulkDensity: qty(0.6, "g/mL") });
+volumeOfWeight({ mass: qty(1, "fl_oz"), bulkDensity: qty(0.6, "g/mL") });
 // @ts-expect-error - not without the product's own bulk density
-byVolume({ mass: qty(1, "oz") });
+volumeOfWeight({ mass: qty(1, "oz") });
 
 // @ts-expect-error - a tool holds a volume or a weight
 const rod: MeasuringTool = { name: "rod", capacity: qty(1, "ft") };
@@ -72,4 +72,4 @@ doseTable({
 });
 
 // @ts-expect-error - steps of one dimension
-steps({ first: qty(1, "gal"), last: qty(2, "lb"), step: qty(1, "gal") });
+evenSteps({ first: qty(1, "gal"), last: qty(2, "lb"), step: qty(1, "gal") });

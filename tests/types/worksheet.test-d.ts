@@ -1,8 +1,8 @@
 import { planApplication } from "../../src/plan/index.ts";
+import { ENGLISH_PRACTICE_WORDS, type PracticeMessages, practiceProblem } from "../../src/practice/index.ts";
 import {
-  ENGLISH,
+  ENGLISH_WORDS,
   type Messages,
-  practiceProblem,
   renderHtml,
   renderText,
   workingSheet,
@@ -13,33 +13,33 @@ import { TWO_PRODUCTS } from "../helpers/jobs.ts";
 const plan = planApplication(TWO_PRODUCTS);
 
 // A table is complete or does not compile: a text, a line, a term, a caution, a problem.
-const { title: _title, ...texts } = ENGLISH.text;
+const { title: _title, ...texts } = ENGLISH_WORDS.text;
 // @ts-expect-error the title is missing
-export const noTitle: Messages = { ...ENGLISH, text: texts };
+export const noTitle: Messages = { ...ENGLISH_WORDS, text: texts };
 export const noLines: Messages = {
-  ...ENGLISH,
+  ...ENGLISH_WORDS,
   // @ts-expect-error the words of most lines are missing
   lines: { "plan.treated": { found: "all", terms: { x: "plot" } } },
 };
 export const noTerm: Messages = {
-  ...ENGLISH,
+  ...ENGLISH_WORDS,
   // @ts-expect-error the width's name is missing
-  lines: { ...ENGLISH.lines, "area.rectangle": { found: "area", terms: { length: "length" } } },
+  lines: { ...ENGLISH_WORDS.lines, "area.rectangle": { found: "area", terms: { length: "length" } } },
 };
-const { label: _label, ...cautions } = ENGLISH.cautions;
+const { label: _label, ...cautions } = ENGLISH_WORDS.cautions;
 // @ts-expect-error a caution is missing
-export const noCaution: Messages = { ...ENGLISH, cautions };
-const { dilution: _dilution, ...problems } = ENGLISH.problems;
+export const noCaution: Messages = { ...ENGLISH_WORDS, cautions };
+const { dilution: _dilution, ...problems } = ENGLISH_PRACTICE_WORDS.problems;
 // @ts-expect-error a problem is missing
-export const noProblem: Messages = { ...ENGLISH, problems };
-const { "not-halved": _mistake, ...mistakes } = ENGLISH.mistakes;
+export const noProblem: PracticeMessages = { ...ENGLISH_PRACTICE_WORDS, problems };
+const { "not-halved": _mistake, ...mistakes } = ENGLISH_PRACTICE_WORDS.mistakes;
 // @ts-expect-error a mistake is missing
-export const noMistake: Messages = { ...ENGLISH, mistakes };
+export const noMistake: PracticeMessages = { ...ENGLISH_PRACTICE_WORDS, mistakes };
 
 // A table may have lines of an app's own.
 export const more: Messages = {
-  ...ENGLISH,
-  lines: { ...ENGLISH.lines, "my-app.sum": { found: "sum", terms: { a: "one", b: "other" } } },
+  ...ENGLISH_WORDS,
+  lines: { ...ENGLISH_WORDS.lines, "my-app.sum": { found: "sum", terms: { a: "one", b: "other" } } },
 };
 
 // @ts-expect-error not a system of units
@@ -52,3 +52,6 @@ renderText(plan);
 renderHtml(worksheet(plan), { script: "x" });
 // @ts-expect-error lines are needed
 workingSheet({ title: "x" });
+// @ts-expect-error words for worksheets alone have no problems
+practiceProblem("area", 1, { messages: ENGLISH_WORDS });
+worksheet(plan, { messages: ENGLISH_PRACTICE_WORDS });

@@ -12,6 +12,8 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   household: ["area", "swath", "output-rate", "tank-mix"],
   plan: ["area", "swath", "output-rate", "tank-mix", "household"],
   worksheet: ["area", "swath", "output-rate", "tank-mix", "household", "plan"],
+  practice: ["area", "swath", "output-rate", "tank-mix", "household", "plan", "worksheet"],
+  working: ["area", "swath", "output-rate", "tank-mix", "household", "plan"],
   schema: ["area", "swath", "output-rate", "tank-mix", "household", "plan"],
 };
 
@@ -108,6 +110,7 @@ describe("the shape of src", () => {
     const wanted = [
       ".",
       "./area/geodesic",
+      "./worksheet/latex",
       "./package.json",
       ...files,
       ...folders.map((name) => `./${name}`),

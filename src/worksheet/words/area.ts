@@ -1,4 +1,4 @@
-import type { LineTable } from "./types.js";
+import type { LineTable } from "./line-table.js";
 
 /** The lines that the area module works out: each one's id, and the symbols of its terms. */
 export interface AreaLines {
@@ -60,7 +60,7 @@ export const AREA_WORDS: LineTable<AreaLines> = {
     terms: { outerDiameter: "outer diameter", innerDiameter: "inner diameter" },
   },
   "area.sector": { found: GROUND, terms: { angleDegrees: "angle in degrees", radius: "radius" } },
-  "area.composite": { found: GROUND, terms: { x: "shape {n}", y: "shape {n} taken out" } },
+  "area.composite": { found: GROUND, terms: { x: "shape {n}", y: "shape {n} cut out" } },
   "area.boundary": {
     found: GROUND,
     terms: { x: "corner {n} across", y: "corner {n} ahead" },
@@ -106,11 +106,11 @@ export const AREA_WORDS: LineTable<AreaLines> = {
     terms: { ground: GROUND, rowSpacing: ROW_SPACING, plantSpacing: "plant spacing in the row" },
   },
   "area.cropRate": {
-    found: "rate per area of ground",
+    found: "rate per ground area",
     terms: { treatedRate: "rate per treated area", bandWidth: "band width", rowSpacing: ROW_SPACING },
   },
   "area.treatedRate": {
     found: "rate per treated area",
-    terms: { cropRate: "rate per area of ground", bandWidth: "band width", rowSpacing: ROW_SPACING },
+    terms: { cropRate: "rate per ground area", bandWidth: "band width", rowSpacing: ROW_SPACING },
   },
 };

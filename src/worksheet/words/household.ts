@@ -1,12 +1,12 @@
-import type { LineTable } from "./types.js";
+import type { LineTable } from "./line-table.js";
 
 /** The lines that the household module works out: each one's id, and the symbols of its terms. */
 export interface HouseholdLines {
-  "household.measured": "n" | "x";
+  "household.measured": "n" | "x" | "t" | "m";
   "household.error": "measured" | "amount";
   "household.errorPercent": "error" | "amount";
   "household.rateError": "error" | "area";
-  "household.byVolume": "mass" | "density";
+  "household.volumeOfWeight": "mass" | "density";
   "household.stock.strength": "product" | "stock";
   "household.stock.part": "amount" | "strength";
   "household.stock.measured": "strength" | "taken";
@@ -16,31 +16,36 @@ export interface HouseholdLines {
 export const HOUSEHOLD_WORDS: LineTable<HouseholdLines> = {
   "household.measured": {
     found: "amount measured out",
-    terms: { n: "fills of tool {n}", x: "one fill of tool {n}" },
+    terms: {
+      n: "number of {tools}",
+      x: "one {tool} holds",
+      t: "times the {tool} is used",
+      m: "reading on the {tool}",
+    },
   },
   "household.error": {
-    found: "error of measuring",
-    terms: { measured: "amount measured out", amount: "amount wanted" },
+    found: "measuring error",
+    terms: { measured: "amount measured out", amount: "amount needed" },
   },
   "household.errorPercent": {
-    found: "error of measuring, in percent of the amount",
-    terms: { error: "error of measuring", amount: "amount wanted" },
+    found: "measuring error, %",
+    terms: { error: "measuring error", amount: "amount needed" },
   },
   "household.rateError": {
-    found: "error of measuring as product per treated area",
-    terms: { error: "error of measuring", area: "treated area" },
+    found: "measuring error per treated area",
+    terms: { error: "measuring error", area: "treated area" },
   },
-  "household.byVolume": {
+  "household.volumeOfWeight": {
     found: "volume of the dry product",
     terms: { mass: "weight of the product", density: "bulk density of the product" },
   },
   "household.stock.strength": {
     found: "strength of the stock",
-    terms: { product: "product in the stock", stock: "volume that the stock is made up to" },
+    terms: { product: "product in the stock", stock: "total volume of the stock" },
   },
   "household.stock.part": {
-    found: "part of the stock that holds the dose",
-    terms: { amount: "amount wanted", strength: "strength of the stock" },
+    found: "stock that holds the dose",
+    terms: { amount: "amount needed", strength: "strength of the stock" },
   },
   "household.stock.measured": {
     found: "amount measured out from the stock",

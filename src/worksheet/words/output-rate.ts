@@ -1,4 +1,4 @@
-import type { LineTable } from "./types.js";
+import type { LineTable } from "./line-table.js";
 
 /** The lines that the output-rate module works out: each one's id, and the symbols of its terms. */
 export interface OutputRateLines {
@@ -64,14 +64,14 @@ export interface OutputRateLines {
 
 const USED = "amount used";
 const SWATH = "width of the pass";
-const DISTANCE = "distance travelled";
-const WIDTH = "width that the nozzles treat";
+const DISTANCE = "distance traveled";
+const WIDTH = "treated width";
 const SPEED = "speed";
-const ROW_LENGTH = "length of row";
-const ROW_SPACING = "distance from row to row";
-const PLANT_SPACING = "distance from plant to plant";
+const ROW_LENGTH = "row length";
+const ROW_SPACING = "row spacing";
+const PLANT_SPACING = "plant spacing";
 const DENSITY_FACTOR = "density factor";
-const NOZZLE_FLOW = "flow of a nozzle";
+const NOZZLE_FLOW = "nozzle flow";
 const PER_AREA = "rate per area";
 
 interface Words<T extends string> {
@@ -85,8 +85,8 @@ const words = <T extends string>(found: string, terms: Readonly<Record<T, string
 
 const row = { used: USED, sides: "sides sprayed", rowLength: ROW_LENGTH };
 const catches = {
-  total: "caught under all nozzles",
-  time: "time of the catch",
+  total: "total catch, all nozzles",
+  time: "catch time",
   rows: "rows or nozzle spacings",
   width: WIDTH,
 };
@@ -96,37 +96,41 @@ const deviations = (what: string): Record<"x" | "mean" | "n", string> => ({
   n: "how many",
 });
 const part = (what: string): Words<"w" | "u" | "x"> =>
-  words(`what the ${what} adds to the uncertainty, as a part of the rate`, {
+  words(`share of the uncertainty from the ${what}, as a part of the rate`, {
     w: "weight of reading {n} in the rate",
     u: `standard uncertainty of the ${what}, reading {n}`,
     x: `${what}, reading {n}`,
   });
 const changed = (what: string): Words<"before" | "now"> =>
-  words(`what the rate is multiplied by for the ${what}`, {
+  words(`rate factor for the ${what}`, {
     before: `${what} at the calibration`,
     now: `${what} now`,
   });
 
 /** The wording of every line that the output-rate module works out. */
 export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = {
-  "output-rate.strip": words("rate over the test strip", { used: USED, swath: SWATH, distance: DISTANCE }),
+  "output-rate.strip": words("output rate on the test strip", {
+    used: USED,
+    swath: SWATH,
+    distance: DISTANCE,
+  }),
   "output-rate.strip-runs": words("mean rate of the runs", { x: "rate of run {n}", n: "number of runs" }),
   "output-rate.strip-runs-spread": words("standard deviation of the runs", deviations("rate of run {n}")),
   "output-rate.strip-runs-cv": words("coefficient of variation of the runs", {
     spread: "standard deviation of the runs",
     mean: "mean rate of the runs",
   }),
-  "output-rate.catch-total": words("caught under all nozzles", { x: "caught under nozzle {n}" }),
-  "output-rate.catch": words("rate from the catch", {
+  "output-rate.catch-total": words("total catch, all nozzles", { x: "catch of nozzle {n}" }),
+  "output-rate.catch": words("output rate from the catch", {
     ...catches,
     speed: SPEED,
-    travelTime: "time for the staked distance",
+    travelTime: "travel time",
     travelled: "staked distance",
   }),
   "output-rate.speed": words(SPEED, { distance: "distance", time: "time" }),
   "output-rate.time-for": words("time for the distance", { distance: "distance", speed: SPEED }),
-  "output-rate.average-speed-distance": words("distance of all passes", { x: "distance of pass {n}" }),
-  "output-rate.average-speed-time": words("time of all passes", { x: "time of pass {n}" }),
+  "output-rate.average-speed-distance": words("total distance of the passes", { x: "distance of pass {n}" }),
+  "output-rate.average-speed-time": words("total time of the passes", { x: "time of pass {n}" }),
   "output-rate.rate-at-speed": words("rate at the new speed", {
     rate: "rate at the old speed",
     speed: "old speed",
@@ -140,11 +144,11 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = {
     area: "area on which the catch reads as the rate",
     width: WIDTH,
   }),
-  "output-rate.direct-strip-rate": words("rate read off the catch", {
+  "output-rate.direct-strip-rate": words("output rate read from the catch", {
     caught: "amount caught",
-    reading: "rate that one unit caught stands for",
+    reading: "rate per unit caught",
   }),
-  "output-rate.tree-row-length": words("volume per length of row", row),
+  "output-rate.tree-row-length": words("volume per row length", row),
   "output-rate.tree-row-plant": words("volume per plant", { ...row, plantSpacing: PLANT_SPACING }),
   "output-rate.tree-row": words(PER_AREA, { ...row, rowSpacing: ROW_SPACING }),
   "output-rate.hand-area": words(PER_AREA, {
@@ -155,7 +159,7 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = {
     plantSpacing: PLANT_SPACING,
     rowSpacing: ROW_SPACING,
   }),
-  "output-rate.hand-length": words("volume per length of row", {
+  "output-rate.hand-length": words("volume per row length", {
     used: USED,
     rowLength: ROW_LENGTH,
     plants: "number of plants",
@@ -176,16 +180,16 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = {
     newPressure: "new pressure",
     pressure: "old pressure",
   }),
-  "output-rate.pressure-for-output": words("pressure for the output wanted", {
+  "output-rate.pressure-for-output": words("pressure for the new output", {
     pressure: "pressure now",
-    wanted: "output wanted",
+    wanted: "new output",
     output: "output now",
   }),
   "output-rate.density-factor": words(DENSITY_FACTOR, {
     density: "density of the liquid",
     waterDensity: "density of water",
   }),
-  "output-rate.water-for-solution": words("output to look for with water", {
+  "output-rate.water-for-solution": words("output with water", {
     solution: "output of the solution",
     factor: DENSITY_FACTOR,
   }),
@@ -193,23 +197,23 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = {
     water: "output of water",
     factor: DENSITY_FACTOR,
   }),
-  "output-rate.nozzle-flow": words(NOZZLE_FLOW, { caught: "amount caught", time: "time of the catch" }),
-  "output-rate.nozzle-mean": words("mean flow of a nozzle", {
+  "output-rate.nozzle-flow": words(NOZZLE_FLOW, { caught: "amount caught", time: "catch time" }),
+  "output-rate.nozzle-mean": words("mean nozzle flow", {
     x: "flow of nozzle {n}",
     n: "number of nozzles",
   }),
-  "output-rate.nozzle-deviation": words("how far a nozzle is off", {
+  "output-rate.nozzle-deviation": words("deviation of the nozzle", {
     flow: NOZZLE_FLOW,
-    reference: "flow it is held against",
+    reference: "flow it is compared with",
   }),
   "output-rate.nozzle-spread": words("standard deviation of the nozzles", deviations("flow of nozzle {n}")),
   "output-rate.nozzle-cv": words("coefficient of variation of the boom", {
     spread: "standard deviation of the nozzles",
-    mean: "mean flow of a nozzle",
+    mean: "mean nozzle flow",
   }),
-  "output-rate.target-check": words("how far the rate is off", {
-    rate: "rate measured",
-    target: "rate wanted",
+  "output-rate.target-check": words("deviation from the target rate", {
+    rate: "measured rate",
+    target: "target rate",
   }),
   "output-rate.resolution": words("standard uncertainty of a reading", {
     resolution: "smallest step that can be read",
@@ -218,7 +222,7 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = {
   "output-rate.uncertainty-swath": part(SWATH),
   "output-rate.uncertainty-distance": part("distance"),
   "output-rate.uncertainty-caught": part("amount caught"),
-  "output-rate.uncertainty-catches": part("amount caught under one nozzle"),
+  "output-rate.uncertainty-catches": part("catch of one nozzle"),
   "output-rate.uncertainty-time": part("time"),
   "output-rate.uncertainty-speed": part(SPEED),
   "output-rate.uncertainty-width": part(WIDTH),
@@ -228,13 +232,13 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = {
   "output-rate.uncertainty-plantSpacing": part(PLANT_SPACING),
   "output-rate.uncertainty-flow": part("flow"),
   "output-rate.uncertainty-rate": part("known rate"),
-  "output-rate.uncertainty-scatter": words("what the scatter of the runs adds to the uncertainty", {
+  "output-rate.uncertainty-scatter": words("share of the uncertainty from the scatter of the runs", {
     spread: "standard deviation of the runs",
     mean: "mean rate of the runs",
     n: "number of runs",
   }),
   "output-rate.uncertainty-relative": words("combined standard uncertainty, as a part of the rate", {
-    p: "what source {n} adds",
+    p: "share from source {n}",
   }),
   "output-rate.uncertainty": words("combined standard uncertainty of the rate", {
     rate: "rate",
@@ -244,5 +248,5 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = {
   "output-rate.changed-pressure": changed("pressure"),
   "output-rate.changed-speed": changed(SPEED),
   "output-rate.changed-density": changed("density of the liquid"),
-  "output-rate.changed": words("rate to expect", { rate: "rate as measured", x: "factor {n}" }),
+  "output-rate.changed": words("expected rate", { rate: "measured rate", x: "factor {n}" }),
 };

@@ -1,4 +1,4 @@
-import type { LineTable } from "./types.js";
+import type { LineTable } from "./line-table.js";
 
 /** The lines that the plan module works out: each one's id, and the symbols of its terms. */
 export interface PlanLines {
@@ -7,5 +7,5 @@ export interface PlanLines {
 
 /** The wording of every line that the plan adds to those of the modules it is made of. */
 export const PLAN_WORDS: LineTable<PlanLines> = {
-  "plan.treated": { found: "treated area of all plots", terms: { x: "plot {n}" } },
+  "plan.treated": { found: "total treated area", terms: { x: "plot {n}" } },
 };

@@ -1,4 +1,4 @@
-import type { LineTable } from "./types.js";
+import type { LineTable } from "./line-table.js";
 
 /** The lines that the swath module works out: each one's id, and the symbols of its terms. */
 export interface SwathLines {
@@ -21,7 +21,7 @@ export interface SwathLines {
   "swath.uniformity.cv": "w" | "x" | "mean";
 }
 
-const SIDE = "side of the plot that the passes are laid over";
+const SIDE = "side of the plot across the passes";
 const SWATH = "width of one pass";
 
 /** The wording of every line that the swath module works out. */
@@ -31,7 +31,7 @@ export const SWATH_WORDS: LineTable<SwathLines> = {
     terms: { nozzles: "number of nozzles", nozzleSpacing: "nozzle spacing" },
   },
   "swath.bands.ground": {
-    found: "width of ground that the pass covers",
+    found: "ground width of one pass",
     terms: { bands: "bands in one pass", rowSpacing: "row spacing" },
   },
   "swath.bands.treated": {
@@ -43,22 +43,22 @@ export const SWATH_WORDS: LineTable<SwathLines> = {
     terms: { width: "width that the nozzles share", nozzles: "number of nozzles" },
   },
   "swath.treeRow": {
-    found: "width of ground that the pass covers",
+    found: "ground width of one pass",
     terms: { rowSpacing: "row spacing", sides: "open sides of the sprayer" },
   },
   "swath.effective": {
-    found: "width that one pass adds",
+    found: "effective width of one pass",
     terms: { width: "measured width of one pass", overlap: "overlap" },
   },
   "swath.passes.count": {
     found: "number of passes",
-    terms: { side: SIDE, swath: SWATH, overlap: "overlap meant" },
+    terms: { side: SIDE, swath: SWATH, overlap: "planned overlap" },
   },
   "swath.passes.lastOverlap": {
     found: "overlap of the last pass",
-    terms: { side: SIDE, swath: SWATH, overlap: "overlap meant", passes: "number of passes" },
+    terms: { side: SIDE, swath: SWATH, overlap: "planned overlap", passes: "number of passes" },
   },
-  "swath.passes.pastEdge": { found: "reach past the edge of the plot", terms: { side: SIDE, swath: SWATH } },
+  "swath.passes.pastEdge": { found: "width past the edge of the plot", terms: { side: SIDE, swath: SWATH } },
   "swath.passes.distance": {
     found: "distance covered while spraying",
     terms: { passes: "number of passes", run: "length of one pass" },
@@ -71,16 +71,16 @@ export const SWATH_WORDS: LineTable<SwathLines> = {
     found: "height of the boom above the target",
     terms: {
       nozzleSpacing: "nozzle spacing",
-      overlap: "overlap as a part of the nozzle spacing",
-      angleDegrees: "angle of the fan in degrees",
+      overlap: "overlap as a fraction of the nozzle spacing",
+      angleDegrees: "fan angle, degrees",
     },
   },
   "swath.fanWidth": {
     found: "width of one fan at the target",
-    terms: { height: "height of the boom above the target", angleDegrees: "angle of the fan in degrees" },
+    terms: { height: "height of the boom above the target", angleDegrees: "fan angle, degrees" },
   },
   "swath.overlap": {
-    found: "overlap as a part of the nozzle spacing",
+    found: "overlap as a fraction of the nozzle spacing",
     terms: { fanWidth: "width of one fan", nozzleSpacing: "nozzle spacing" },
   },
   "swath.gap": {
@@ -88,15 +88,15 @@ export const SWATH_WORDS: LineTable<SwathLines> = {
     terms: { fanWidth: "width of one fan", nozzleSpacing: "nozzle spacing" },
   },
   "swath.uniformity.mean": {
-    found: "mean of what lands on the ground",
-    terms: { w: "width of strip {n} in catch spacings", x: "what lands on strip {n}" },
+    found: "mean spray on the ground",
+    terms: { w: "width of strip {n} in catch spacings", x: "spray on strip {n}" },
   },
   "swath.uniformity.cv": {
     found: "coefficient of variation",
     terms: {
       w: "width of strip {n} in catch spacings",
-      x: "what lands on strip {n}",
-      mean: "mean of what lands on the ground",
+      x: "spray on strip {n}",
+      mean: "mean spray on the ground",
     },
   },
 };

@@ -1,4 +1,4 @@
-import type { LineTable } from "./types.js";
+import type { LineTable } from "./line-table.js";
 
 /** The lines that the tank-mix module works out: each one's id, and the symbols of its terms. */
 export interface TankMixLines {
@@ -34,152 +34,155 @@ export interface TankMixLines {
   "tank-mix.jarAmount": "amount" | "jar" | "mix";
 }
 
-const MIX = "mix to be made";
+const MIX = "total mix to make";
+const SPRAYED = "mix sprayed on the plot";
+const STEP = "volume to round up to";
+const STRENGTH = "product per unit of mix";
 const CONTENT = "active ingredient in the product";
-const DENSITY = "what the product weighs";
+const DENSITY = "weight of the product per volume";
 
 /** The wording of every line that the tank-mix module works out. */
 export const TANK_MIX_WORDS: LineTable<TankMixLines> = {
   "tank-mix.sprayed": {
-    found: "mix that lands on the plot",
+    found: SPRAYED,
     terms: { rate: "output rate", area: "treated area" },
   },
   "tank-mix.reserve": {
-    found: "reserve",
-    terms: { sprayed: "mix that lands on the plot", percent: "percent to spare" },
+    found: "extra mix",
+    terms: { sprayed: SPRAYED, percent: "extra, %" },
   },
   "tank-mix.carrier": {
     found: MIX,
     terms: {
-      sprayed: "mix that lands on the plot",
-      lines: "mix that stays in the lines",
-      reserve: "reserve",
+      sprayed: SPRAYED,
+      lines: "mix left in the lines",
+      reserve: "extra mix",
     },
   },
   "tank-mix.carrierSteps": {
-    found: "how many times the convenient volume is needed",
+    found: "number of times",
     terms: {
-      sprayed: "mix that lands on the plot",
-      lines: "mix that stays in the lines",
-      step: "convenient volume",
+      sprayed: SPRAYED,
+      lines: "mix left in the lines",
+      step: STEP,
     },
   },
   "tank-mix.carrierRounded": {
     found: MIX,
-    terms: { times: "times that it is needed", step: "convenient volume" },
+    terms: { times: "number of times", step: STEP },
   },
   "tank-mix.fills": {
-    found: "how many times the tank's fill is needed",
-    terms: { total: MIX, fill: "fill of the tank" },
+    found: "number of tank fills",
+    terms: { total: MIX, fill: "tank fill" },
   },
-  "tank-mix.loads": { found: "number of loads", terms: { fills: "times that the fill is needed" } },
+  "tank-mix.loads": { found: "number of loads", terms: { fills: "number of tank fills" } },
   "tank-mix.piece": {
     found: "mix for one row or plot",
-    terms: { total: MIX, extra: "mix for lines and reserve", pieces: "number of rows or plots" },
+    terms: { total: MIX, extra: "extra mix and mix left in the lines", pieces: "number of rows or plots" },
   },
   "tank-mix.most": {
-    found: "how many rows or plots a fill is enough for",
+    found: "rows or plots per tank fill",
     terms: {
-      fill: "fill of the tank",
-      extra: "mix for lines and reserve",
+      fill: "tank fill",
+      extra: "extra mix and mix left in the lines",
       piece: "mix for one row or plot",
     },
   },
   "tank-mix.perLoad": {
-    found: "whole rows or plots to a load",
-    terms: { most: "rows or plots that a fill is enough for", pieces: "number of rows or plots" },
+    found: "whole rows or plots per load",
+    terms: { most: "rows or plots per tank fill", pieces: "number of rows or plots" },
   },
   "tank-mix.loadsOfPieces": {
     found: "number of loads",
-    terms: { pieces: "number of rows or plots", perLoad: "whole rows or plots to a load" },
+    terms: { pieces: "number of rows or plots", perLoad: "whole rows or plots per load" },
   },
   "tank-mix.productRate": {
-    found: "rate of product",
-    terms: { activeIngredient: "rate of active ingredient", content: CONTENT, density: DENSITY },
+    found: "product rate",
+    terms: { activeIngredient: "active ingredient rate", content: CONTENT, density: DENSITY },
   },
   "tank-mix.activeIngredient": {
-    found: "rate of active ingredient",
-    terms: { product: "rate of product", content: CONTENT, density: DENSITY },
+    found: "active ingredient rate",
+    terms: { product: "product rate", content: CONTENT, density: DENSITY },
   },
   "tank-mix.strength": {
-    found: "product in one unit of mix",
-    terms: { rate: "rate of product", carrierRate: "output rate" },
+    found: STRENGTH,
+    terms: { rate: "product rate", carrierRate: "output rate" },
   },
   "tank-mix.strengthByGround": {
-    found: "product in one unit of mix",
+    found: STRENGTH,
     terms: {
-      rate: "rate of product on the ground area",
+      rate: "product rate on the ground area",
       ground: "ground area",
       carrierRate: "output rate",
       area: "treated area",
     },
   },
   "tank-mix.strengthByRow": {
-    found: "product in one unit of mix",
+    found: STRENGTH,
     terms: {
-      rate: "rate of product along the row",
+      rate: "product rate along the row",
       rowLength: "length of all rows",
       carrierRate: "output rate",
       area: "treated area",
     },
   },
   "tank-mix.strengthOfPart": {
-    found: "product in one unit of mix",
-    terms: { part: "part of the mix that is product", size: "one unit of mix" },
+    found: STRENGTH,
+    terms: { part: "part of the mix that is product", size: "unit of mix" },
   },
   "tank-mix.strengthOfRatio": {
-    found: "product in one unit of mix",
-    terms: { parts: "parts of product", whole: "parts of mix in all", size: "one unit of mix" },
+    found: STRENGTH,
+    terms: { parts: "parts of product", whole: "parts of mix", size: "unit of mix" },
   },
   "tank-mix.amount": {
-    found: "product in the whole mix",
-    terms: { strength: "product in one unit of mix", carrier: MIX },
+    found: "total product",
+    terms: { strength: STRENGTH, carrier: MIX },
   },
   "tank-mix.amountInLoad": {
     found: "product in the load",
-    terms: { amount: "product in the whole mix", carrier: "mix in the load", total: "mix in all loads" },
+    terms: { amount: "total product", carrier: "mix in the load", total: MIX },
   },
   "tank-mix.water": {
     found: "water in the load",
     terms: { mix: "mix in the load", x: "liquid product {n}" },
   },
   "tank-mix.lacking": {
-    found: "product that is lacking",
-    terms: { product: "product in the mix", added: "water added", mix: "mix as it should be" },
+    found: "missing product",
+    terms: { product: "product in the mix", added: "water added", mix: "mix at full strength" },
   },
   "tank-mix.strengthLeft": {
-    found: "strength that is left",
-    terms: { mix: "mix as it should be", added: "water added" },
+    found: "strength left",
+    terms: { mix: "mix at full strength", added: "water added" },
   },
   "tank-mix.weakBy": {
-    found: "how weak the mix is",
-    terms: { mix: "mix as it should be", added: "water added" },
+    found: "loss of strength",
+    terms: { mix: "mix at full strength", added: "water added" },
   },
   "tank-mix.leftoverArea": {
-    found: "area that the leftover could still treat",
-    terms: { volume: "what is left", rate: "output rate" },
+    found: "area that the leftover would cover",
+    terms: { volume: "leftover mix", rate: "output rate" },
   },
   "tank-mix.take": {
-    found: "how much to take of what there is",
-    terms: { volume: "volume wanted", to: "strength wanted", from: "strength that there is" },
+    found: "concentrate to measure",
+    terms: { volume: "volume to make", to: "final strength", from: "strength of the concentrate" },
   },
   "tank-mix.dilutionWater": {
-    found: "water to make it up with",
-    terms: { volume: "volume wanted", take: "how much is taken" },
+    found: "water to add",
+    terms: { volume: "volume to make", take: "concentrate to measure" },
   },
   "tank-mix.stock": {
     found: "stock solution to measure",
     terms: {
-      volume: "stock solution made up",
-      dose: "product wanted",
+      volume: "total stock solution",
+      dose: "product needed",
       amount: "product in the stock solution",
     },
   },
   "tank-mix.rinse": {
-    found: "strength that stays in the sprayer",
+    found: "strength left in the sprayer",
     terms: {
-      residual: "what stays in the sprayer",
-      water: "clean water of one rinse",
+      residual: "volume left in the sprayer",
+      water: "clean water per rinse",
       rinses: "number of rinses",
     },
   },

@@ -1,4 +1,4 @@
-import type { LineTable } from "./types.js";
+import type { LineTable } from "./line-table.js";
 
 /** The line that units work out: its id, and the symbols of its terms. */
 export interface UnitsLines {
@@ -9,6 +9,6 @@ export interface UnitsLines {
 export const UNITS_WORDS: LineTable<UnitsLines> = {
   "units.convert": {
     found: "the same amount in another unit",
-    terms: { value: "amount as given", size: "conversion factor" },
+    terms: { value: "amount", size: "conversion factor" },
   },
 };

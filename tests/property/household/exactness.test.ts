@@ -1,6 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect } from "vitest";
-import { byVolume, doseTable, stockDilution, toolSet } from "../../../src/household/index.ts";
+import { doseTable, stockDilution, toolSet, volumeOfWeight } from "../../../src/household/index.ts";
 import {
   type Density,
   type Mass,
@@ -27,14 +27,14 @@ describe("amounts worked out by a formula", () => {
   ])(
     "a volume of dry product is within 8 ulp of the exact quotient",
     (mass, massUnit, density, densityUnit) => {
-      const volume = byVolume({
+      const volume = volumeOfWeight({
         mass: { value: mass, unit: massUnit } as Mass,
         bulkDensity: { value: density, unit: densityUnit } as Density,
       });
       const exact = Rational.fromNumber(mass).over(
         exactly(density, densityUnit, `${massUnit}/${volume.unit}`),
       );
-      expectExact("byVolume", volume.value, exact);
+      expectExact("volumeOfWeight", volume.value, exact);
     },
   );
 

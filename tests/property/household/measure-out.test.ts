@@ -7,6 +7,7 @@ import {
   measureOut,
   measureOutWorking,
   measuringRules,
+  suggestMeasures,
   type ToolSetName,
   toolSet,
   toolSetNames,
@@ -185,7 +186,7 @@ describe("measureOut", () => {
     const answer = measureOut({ ...input, labelPermitsDilution: true });
     if (answer.ok) return;
     const tools = typeof input.tools === "string" ? toolSet(input.tools) : input.tools;
-    for (const one of answer.suggestions) {
+    for (const one of suggestMeasures({ ...input, labelPermitsDilution: true })) {
       if (one.kind === "tool") {
         const dose = measureOut({ ...input, tools: [...tools, one.tool] });
         expect(dose.ok).toBe(true);

@@ -1,17 +1,17 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { unitsOf } from "../../../src/units/index.ts";
-import { toldPlan } from "../../../src/worksheet/in-units.ts";
 import {
-  ENGLISH,
+  ENGLISH_WORDS,
   fieldCard,
+  type PrintableSheet,
   renderHtml,
-  renderLatex,
   renderMarkdown,
   renderText,
-  type Sheet,
   worksheet,
 } from "../../../src/worksheet/index.ts";
+import { planInUnits } from "../../../src/worksheet/job/plan-in-units.ts";
+import { renderLatex } from "../../../src/worksheet/latex.ts";
 import { exactly } from "../../helpers/definitions.ts";
 import { expectPrintedTrue, numberReader } from "../../helpers/printed-lines.ts";
 import { randomPlan } from "../../helpers/random-jobs.ts";
@@ -21,7 +21,7 @@ import { runs } from "../../helpers/runs.ts";
 const LOCALES = ["en-US", "de-DE", "fr-FR", "en-IN", "hi-IN-u-nu-deva", "ar-EG-u-nu-arab"];
 
 /** What each format makes of the signs that a printed number may have. */
-const FORMATS: readonly [string, (sheet: Sheet) => string, (text: string) => string][] = [
+const FORMATS: readonly [string, (sheet: PrintableSheet) => string, (text: string) => string][] = [
   ["text", renderText, (text) => text.replace(/[ \n]+/g, " ")],
   ["Markdown", renderMarkdown, (text) => text.replace(/\\(.)/g, "$1")],
   ["HTML", (sheet) => renderHtml(sheet), (text) => text],
@@ -29,18 +29,24 @@ const FORMATS: readonly [string, (sheet: Sheet) => string, (text: string) => str
 ];
 
 describe("numbers of any locale", () => {
+  // The one proof for plans that every printed line is true: its text is read back and put into another evaluator.
   it.each(LOCALES)("in %s make printed lines that are true, read back as that locale writes", (locale) => {
     const read = numberReader(locale);
+    const anySystem = fc.constantFrom("us", "metric", "imperial", undefined);
+    const { numRuns } = runs(locale === "en-US" ? 1000 : 40);
+    let lines = 0;
     fc.assert(
-      fc.property(randomPlan, (plan) => {
-        for (const step of worksheet(plan, { locale }).steps) {
+      fc.property(randomPlan, anySystem, (plan, units) => {
+        for (const step of worksheet(plan, { locale, ...(units && { units }) }).steps) {
           for (const line of step.lines) {
-            expectPrintedTrue(line, { read, digits: 6, functions: ENGLISH.functions });
+            expectPrintedTrue(line, { read, digits: 6, functions: ENGLISH_WORDS.functions });
+            lines++;
           }
         }
       }),
-      runs(40),
+      runs(locale === "en-US" ? 1000 : 40),
     );
+    expect(lines).toBeGreaterThan(20 * numRuns);
   });
 
   it.each(LOCALES)("in %s stand in every format as they are in the data", (locale) => {
@@ -98,26 +104,26 @@ describe("another system of units", () => {
     expect(unitsOf("volume").some((unit) => foreign[units].test(unit))).toBe(true);
     fc.assert(
       fc.property(randomPlan, (plan) => {
-        const { plan: told, steps } = toldPlan(plan, units);
+        const { plan: shown, steps } = planInUnits(plan, units);
         const direct = plan.input.calibration.kind === "direct-strip";
-        const shown = steps
+        const figures = steps
           .filter(({ step }) => step !== "dose" && !(direct && step === "rate"))
           .flatMap(({ lines }) => lines)
           .flatMap(({ terms, result }) => [...Object.values(terms), result]);
         const amounts = [
-          told.rate,
-          told.area.treated,
-          told.carrier.total,
-          ...told.loads.flatMap(({ carrier, products }) => [
+          shown.rate,
+          shown.area.treated,
+          shown.carrier.total,
+          ...shown.loads.flatMap(({ carrier, products }) => [
             carrier,
             ...products.map(({ amount }) => amount),
           ]),
         ];
-        const strange = [...shown, ...amounts].filter(
+        const strange = [...figures, ...amounts].filter(
           (one) => typeof one !== "number" && foreign[units].test(one.unit),
         );
         expect(strange).toEqual([]);
-        if (direct) expect(steps[1]?.lines.at(-1)?.result).toEqual(told.rate);
+        if (direct) expect(steps[1]?.lines.at(-1)?.result).toEqual(shown.rate);
       }),
       runs(200),
     );
@@ -126,10 +132,10 @@ describe("another system of units", () => {
   it("gives the same doses in the same number of loads, to the digits that a plan tells its amounts in", () => {
     fc.assert(
       fc.property(randomPlan, fc.constantFrom(...SYSTEMS), (plan, units) => {
-        const { plan: told } = toldPlan(plan, units);
-        expect(told.loads.length).toBe(plan.loads.length);
+        const { plan: shown } = planInUnits(plan, units);
+        expect(shown.loads.length).toBe(plan.loads.length);
         for (const [i, { amount }] of plan.totals.products.entries()) {
-          const other = told.totals.products[i]?.amount as typeof amount;
+          const other = shown.totals.products[i]?.amount as typeof amount;
           // By the tests' own definitions of the units, and not by the library's conversion.
           const ratio = exactly(amount.value, amount.unit, other.unit).toNumber() / other.value;
           expect(Math.abs(ratio - 1)).toBeLessThan(1e-9);

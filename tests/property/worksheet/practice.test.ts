@@ -1,13 +1,14 @@
 import { describe, expect, it } from "vitest";
-import type { Quantity, UnitSystem } from "../../../src/units/index.ts";
 import {
-  ENGLISH,
+  ENGLISH_PRACTICE_WORDS,
   type PracticeProblem,
   type PracticeTopic,
   practiceProblem,
   practiceSheet,
   practiceTopics,
-} from "../../../src/worksheet/index.ts";
+} from "../../../src/practice/index.ts";
+import type { Quantity, UnitSystem } from "../../../src/units/index.ts";
+import { ENGLISH_WORDS } from "../../../src/worksheet/index.ts";
 import { exactSize } from "../../helpers/definitions.ts";
 import { expectPrintedTrue, numberReader } from "../../helpers/printed-lines.ts";
 import { runs } from "../../helpers/runs.ts";
@@ -37,7 +38,7 @@ const treated = ({ rows, rowLength, bandWidth }: Given) => si(rows) * si(rowLeng
 const stripRate = ({ used, swath, bandWidth, distance }: Given) =>
   si(used) / (si(swath ?? bandWidth) * si(distance));
 
-/** Each topic worked out again, from what the problem tells, in SI units. */
+/** Each topic worked out again, from what the problem gives, in SI units. */
 const SOLVERS: Record<PracticeTopic, (given: Given) => number> = {
   area: (g) =>
     g.length !== undefined
@@ -111,7 +112,7 @@ describe.each(CASES)("practice problems on %s in %s units", (topic, units) => {
     }
   });
 
-  it("are told in round figures of a realistic size", () => {
+  it("are set in round figures of a realistic size", () => {
     for (const { given, problem, seed } of problems) {
       for (const [name, one] of Object.entries(given)) {
         const value = typeof one === "number" ? one : one.value;
@@ -141,7 +142,7 @@ describe.each(CASES)("practice problems on %s in %s units", (topic, units) => {
     }
   });
 
-  it("have usual wrong answers, each apart from the right one and from the others", () => {
+  it("have common wrong answers, each apart from the right one and from the others", () => {
     for (const { mistakes, answer, problem } of problems) {
       expect(mistakes.length).toBeGreaterThanOrEqual(2);
       const values = [answerOf({ answer }), ...mistakes.map(answerOf)];
@@ -150,7 +151,7 @@ describe.each(CASES)("practice problems on %s in %s units", (topic, units) => {
         for (const b of values.slice(i + 1)) expect(Math.abs(a / b - 1), problem).toBeGreaterThan(0.02);
       }
       for (const { answer: wrong, shows, mistake } of mistakes) {
-        expect(shows).toBe(ENGLISH.mistakes[mistake]);
+        expect(shows).toBe(ENGLISH_PRACTICE_WORDS.mistakes[mistake]);
         if (typeof answer !== "number") expect((wrong as Quantity).unit).toBe(answer.unit);
       }
     }
@@ -167,9 +168,11 @@ describe.each(CASES)("practice problems on %s in %s units", (topic, units) => {
     const read = numberReader("en-US");
     for (const problem of problems.slice(0, 50)) {
       expect(problem.working.at(-1)?.result, problem.problem).toEqual(problem.answer);
-      const [written] = practiceSheet([problem], { answers: true }).problems;
-      for (const line of written?.key?.lines ?? []) {
-        expectPrintedTrue(line, { read, digits: 6, functions: ENGLISH.functions });
+      const { blocks } = practiceSheet([problem], { answers: true });
+      const lines = blocks.flatMap((block) => (block.kind === "lines" ? block.lines : []));
+      expect(lines.length).toBeGreaterThan(0);
+      for (const line of lines) {
+        expectPrintedTrue(line, { read, digits: 6, functions: ENGLISH_WORDS.functions });
       }
     }
   });

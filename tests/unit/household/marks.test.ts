@@ -13,10 +13,10 @@ describe("a tool whose marks cannot be counted", () => {
     });
 
   it("is refused at its graduation, or at its least", () => {
-    expectRefused(measured({ graduation: qty(5e-324, "mL") }), "out-of-range", "tools[0].graduation");
+    expectRefused(measured({ graduation: qty(1e-75, "mL") }), "out-of-range", "tools[0].graduation");
     expectRefused(measured({ graduation: qty(1e-9, "mL") }), "out-of-range", "tools[0].graduation");
     expectRefused(
-      measured({ graduation: qty(1e-7, "mL"), least: qty(1e308, "mL") }),
+      measured({ graduation: qty(1e-4, "mL"), least: qty(1e75, "mL") }),
       "out-of-range",
       "tools[0].least",
     );

@@ -24,355 +24,246 @@ const table = (change: object): unknown =>
     rule: "never-over",
     ...change,
   } as never);
-const steps = (change: object): unknown =>
-  household.steps({ first: qty(1, "mL"), last: qty(5, "mL"), step: qty(1, "mL"), ...change } as never);
-const byVolume = (change: object): unknown =>
-  household.byVolume({ mass: qty(10, "g"), bulkDensity: qty(0.5, "g/mL"), ...change } as never);
+const evenSteps = (change: object): unknown =>
+  household.evenSteps({ first: qty(1, "mL"), last: qty(5, "mL"), step: qty(1, "mL"), ...change } as never);
+const volumeOfWeight = (change: object): unknown =>
+  household.volumeOfWeight({ mass: qty(10, "g"), bulkDensity: qty(0.5, "g/mL"), ...change } as never);
 const area = { value: 1, unit: "ac", of: "treated" };
 
-// A form shows these sentences as they are: each says what was given, what is wanted, and what may be wrong.
+// A form shows these sentences as they are.
 describe("what household says of input that cannot be", () => {
   it.each<[() => unknown, ErrorCode, string, string]>([
-    [
-      () => household.measureOut(undefined as never),
-      "missing",
-      "",
-      "Nothing given; wanted an object with its fields.",
-    ],
-    [
-      () => household.measureOut("5 mL" as never),
-      "not-a-quantity",
-      "",
-      'Given "5 mL"; wanted an object with its fields.',
-    ],
-    [
-      () => measure({ amount: qty(5, "ft") }),
-      "wrong-dimension",
-      "amount",
-      "Given 5 ft; wanted a volume or a weight.",
-    ],
-    [
-      () => measure({ amount: { value: 5, unit: "millilitres" } }),
-      "unknown-unit",
-      "amount.unit",
-      'The unit "millilitres" isn\'t known here. Did you mean mL?',
-    ],
-    [() => measure({ amount: qty(0, "mL") }), "out-of-range", "amount", "Given 0 mL; wanted more than 0."],
     [
       () => measure({ amount: qty(5, "g") }),
       "wrong-dimension",
       "tools",
-      "Given 5 g, a weight, and no tool that measures one; wanted a scale: a weight is weighed, not spooned, unless the product's own bulk density is known. An ounce of weight (oz) is not a fluid ounce (fl_oz).",
+      "5 g is a weight and none of these tools is a scale: weigh it, or enter the product's bulk density. oz (weight) and fl oz (volume) are different.",
     ],
     [
       () => measure({ tools: "scales" }),
       "wrong-dimension",
       "tools",
-      "Given 5 mL, a volume, and no tool that measures one; wanted spoons, a syringe or a cylinder. A fluid ounce (fl_oz) is not an ounce of weight (oz).",
-    ],
-    [
-      () => measure({ tools: "ladles" }),
-      "unknown-choice",
-      "tools",
-      'Given "ladles"; wanted one of: us-spoons, us-cups-and-spoons, us-household, us-legal-cups-and-spoons, metric-spoons, metric-cups-and-spoons, australian-spoons, imperial-measures, syringes, cylinders, scales, us-scales.',
-    ],
-    [() => measure({ tools: [] }), "too-few", "tools", "Given 0 of them; wanted at least 1."],
-    [
-      () => measure({ tools: [5] }),
-      "not-a-quantity",
-      "tools[0]",
-      "Given 5; wanted an object with its fields.",
-    ],
-    [
-      () => measure({ rule: "about" }),
-      "unknown-choice",
-      "rule",
-      'Given "about"; wanted one of: never-over, never-under, nearest.',
-    ],
-    [
-      () => measure({ limitPercent: 0.05 }),
-      "out-of-range",
-      "limitPercent",
-      "Given 0.05; wanted 0.1 or more.",
-    ],
-    [() => measure({ limitPercent: 51 }), "out-of-range", "limitPercent", "Given 51; wanted 50 or less."],
-    [() => measure({ maxScoops: 101 }), "out-of-range", "maxScoops", "Given 101; wanted 100 or fewer."],
-    [
-      () => measure({ maxScoops: 0 }),
-      "out-of-range",
-      "maxScoops",
-      "Given 0; wanted a whole number, 1 or more.",
-    ],
-    [
-      () => measure({ labelPermitsDilution: "yes" }),
-      "unknown-choice",
-      "labelPermitsDilution",
-      'Given "yes"; wanted true or false: whether the label permits diluting this product before it goes into the tank.',
-    ],
-    [
-      () => measure({ labelPermitsDilution: null }),
-      "missing",
-      "labelPermitsDilution",
-      "Given null; wanted true or false: whether the label permits diluting this product before it goes into the tank.",
-    ],
-    [
-      () => measure({ perArea: { ...area, of: "ground" } }),
-      "wrong-area",
-      "perArea",
-      "Given ground area; wanted treated area. Product and carrier go by the area that is really treated; the ground between bands is not.",
-    ],
-    [
-      () => measure({ amount: qty(5.01, "mL"), perArea: { ...area, value: 1e-322 } }),
-      "not-finite",
-      "perArea",
-      "Given 1e-322 ac, too small to tell an error of -0.009999999999999787 mL on it.",
-    ],
-    [
-      () => tool({ name: undefined }),
-      "missing",
-      "tools[0].name",
-      'Given undefined; wanted the tool\'s name as text, such as "tablespoon".',
-    ],
-    [
-      () => tool({ name: null }),
-      "missing",
-      "tools[0].name",
-      'Given null; wanted the tool\'s name as text, such as "tablespoon".',
-    ],
-    [
-      () => tool({ name: 5 }),
-      "unreadable",
-      "tools[0].name",
-      'Given 5; wanted the tool\'s name as text, such as "tablespoon".',
-    ],
-    [
-      () => tool({ name: " " }),
-      "unreadable",
-      "tools[0].name",
-      'Given " "; wanted the tool\'s name as text, such as "tablespoon".',
-    ],
-    [
-      () => tool({ capacity: qty(1, "ft") }),
-      "wrong-dimension",
-      "tools[0].capacity",
-      "Given 1 ft; wanted a volume or a weight.",
-    ],
-    [
-      () => tool({ capacity: { value: 1, unit: "litre" } }),
-      "unknown-unit",
-      "tools[0].capacity.unit",
-      'The unit "litre" isn\'t known here. Did you mean L?',
-    ],
-    [
-      () => tool({ capacity: qty(0, "L") }),
-      "out-of-range",
-      "tools[0].capacity",
-      "Given 0 L; wanted more than 0.",
+      "5 mL is a volume and these tools only weigh: choose spoons, a syringe or a cylinder. oz (weight) and fl oz (volume) are different.",
     ],
     [
       () => tool({ least: qty(1, "mL") }),
       "missing",
       "tools[0].graduation",
-      "Given the least that the jug reads but not the amount between its marks; wanted a graduation, or no least.",
+      "You gave the smallest reading, 1 mL, but not the spacing of the marks. Enter the spacing too.",
     ],
     [
       () => tool({ graduation: qty(1, "g") }),
       "wrong-dimension",
       "tools[0].graduation",
-      "Given 1 g for a tool that holds 1 L; wanted both as a volume or both as a weight.",
+      "1 g is a weight and the tool holds 1 L. Enter a volume.",
     ],
     [
       () => tool({ graduation: qty(1, "mL"), least: qty(1, "g") }),
       "wrong-dimension",
       "tools[0].least",
-      "Given 1 g for a tool that holds 1 L; wanted both as a volume or both as a weight.",
+      "1 g is a weight and the tool holds 1 L. Enter a volume.",
     ],
     [
-      () => tool({ graduation: qty(0, "mL") }),
-      "out-of-range",
+      () => tool({ capacity: qty(1, "kg"), graduation: qty(1, "mL") }),
+      "wrong-dimension",
       "tools[0].graduation",
-      "Given 0 mL; wanted more than 0.",
-    ],
-    [
-      () => tool({ graduation: qty(1, "mL"), least: qty(0, "mL") }),
-      "out-of-range",
-      "tools[0].least",
-      "Given 0 mL; wanted more than 0.",
+      "1 mL is a volume and the tool weighs up to 1 kg. Enter a weight.",
     ],
     [
       () => tool({ graduation: qty(1e-9, "mL") }),
       "out-of-range",
       "tools[0].graduation",
-      "Given a jug with 999999999999.9999 marks of 1e-9 mL up to 1 L; wanted 1000000000 or fewer. Check the units.",
+      "Marks of 1e-9 mL up to 1 L are more than 1000000 marks. Check the units.",
     ],
     [
       () => tool({ graduation: qty(1, "mL"), least: qty(1e10, "mL") }),
       "out-of-range",
       "tools[0].least",
-      "Given a jug with 10000000000 marks of 1 mL up to 10000000000 mL; wanted 1000000000 or fewer. Check the units.",
+      "Marks of 1 mL up to 10000000000 mL are more than 1000000 marks. Check the units.",
     ],
     [
       () => tool({ graduation: qty(2, "L") }),
       "out-of-range",
       "tools[0].graduation",
-      "Given a jug of 1 L with no mark from the least that it reads up to that; wanted a graduation and a least within the capacity.",
+      "A tool that holds 1 L can't have marks 2 L apart.",
     ],
     [
       () => tool({ graduation: qty(1, "mL"), least: qty(2, "L") }),
       "out-of-range",
       "tools[0].least",
-      "Given a jug of 1 L with no mark from the least that it reads up to that; wanted a graduation and a least within the capacity.",
+      "A tool that holds 1 L, with marks 1 mL apart, has no mark at 2 L or above.",
     ],
     [
       () => tool({ graduation: qty(300, "mL"), least: qty(950, "mL") }),
       "out-of-range",
       "tools[0].least",
-      "Given a jug of 1 L with no mark from the least that it reads up to that; wanted a graduation and a least within the capacity.",
-    ],
-    [
-      () => measure({ tools: [JUG, { ...JUG, name: "" }] }),
-      "unreadable",
-      "tools[1].name",
-      'Given ""; wanted the tool\'s name as text, such as "tablespoon".',
-    ],
-    [
-      () => household.toolSet("spoons" as never),
-      "unknown-choice",
-      "name",
-      'Given "spoons"; wanted one of: us-spoons, us-cups-and-spoons, us-household, us-legal-cups-and-spoons, metric-spoons, metric-cups-and-spoons, australian-spoons, imperial-measures, syringes, cylinders, scales, us-scales.',
-    ],
-    [
-      () => stock({ labelPermitsDilution: undefined }),
-      "missing",
-      "labelPermitsDilution",
-      "Given undefined; wanted true or false: whether the label permits diluting this product before it goes into the tank.",
-    ],
-    [
-      () => stock({ labelPermitsDilution: 1 }),
-      "unknown-choice",
-      "labelPermitsDilution",
-      "Given 1; wanted true or false: whether the label permits diluting this product before it goes into the tank.",
-    ],
-    [() => table({ rates: [] }), "too-few", "rates", "Given 0 of them; wanted at least 1."],
-    [() => table({ sizes: [] }), "too-few", "sizes", "Given 0 of them; wanted at least 1."],
-    [
-      () => table({ rates: [qty(2, "mL")] }),
-      "wrong-dimension",
-      "rates[0]",
-      "Given 2 mL; wanted product per area, such as pt/ac, or per volume of carrier, such as fl_oz/100gal.",
-    ],
-    [
-      () => table({ rates: [{ value: 2, unit: "ml per l" }] }),
-      "unknown-unit",
-      "rates[0].unit",
-      'The unit "ml per l" isn\'t known here. Did you mean mL/L?',
-    ],
-    [
-      () => table({ rates: [qty(0, "mL/L")] }),
-      "out-of-range",
-      "rates[0]",
-      "Given 0 mL/L; wanted more than 0.",
+      "A tool that holds 1 L, with marks 300 mL apart, has no mark at 950 mL or above.",
     ],
     [
       () => table({ rates: [qty(2, "mL/L"), qty(2, "L/ha")] }),
       "wrong-dimension",
       "sizes[0]",
-      "Given 5 L, a volume; wanted an area, such as ha.",
+      "5 L is a volume. A rate of 2 L/ha needs an area, such as 5 m².",
     ],
+    [
+      () => table({ sizes: [qty(5, "L"), { ...area, value: 5 }] }),
+      "wrong-dimension",
+      "sizes[1]",
+      "5 ac is an area. A rate of 2 mL/L needs a volume, such as 5 L.",
+    ],
+    [
+      () => evenSteps({ last: qty(0.5, "mL") }),
+      "out-of-range",
+      "last",
+      "The last, 0.5 mL, is before the first, 1 mL.",
+    ],
+    [
+      () => evenSteps({ step: qty(0.001, "mL") }),
+      "out-of-range",
+      "step",
+      "Steps of 0.001 mL are more than 1000 steps. Enter a larger step.",
+    ],
+    [
+      () => evenSteps({ last: qty(5, "g") }),
+      "wrong-dimension",
+      "last",
+      "5 g is a weight. Enter a volume, such as 5 mL.",
+    ],
+    [
+      () => evenSteps({ step: qty(1, "ft") }),
+      "wrong-dimension",
+      "step",
+      "1 ft is a length. Enter a volume, such as 5 mL.",
+    ],
+    ...[undefined, null].map((bulkDensity): [() => unknown, ErrorCode, string, string] => [
+      () => volumeOfWeight({ bulkDensity }),
+      "missing",
+      "bulkDensity",
+      "Enter the bulk density of this product, or weigh the product: an ounce of weight fills from 2 to 6 level tablespoons.",
+    ]),
+  ])("%s", (call, code, path, message) => {
+    const error = refusal(call);
+    expect({ code: error.code, path: error.path, message: error.message }).toEqual({ code, path, message });
+  });
+});
+
+// Sentences that every field of a kind has: here by their key.
+describe("what a field of household cannot be", () => {
+  it.each<[() => unknown, ErrorCode, string, string]>([
+    [() => household.measureOut(undefined as never), "missing", "", "object-missing"],
+    [() => household.measureOut("5 mL" as never), "not-a-quantity", "", "object-expected"],
+    [() => measure({ amount: qty(5, "ft") }), "wrong-dimension", "amount", "dimension"],
+    [
+      () => measure({ amount: { value: 5, unit: "millilitres" } }),
+      "unknown-unit",
+      "amount.unit",
+      "unit-unknown",
+    ],
+    [() => measure({ amount: qty(0, "mL") }), "out-of-range", "amount", "more-than"],
+    [() => measure({ amount: qty(1e76, "mL") }), "not-finite", "amount", "too-large"],
+    [() => measure({ tools: "ladles" }), "unknown-choice", "tools", "choice-unknown"],
+    [() => measure({ tools: undefined }), "missing", "tools", "choose"],
+    [() => measure({ tools: 5 }), "not-a-quantity", "tools", "list-expected"],
+    [() => measure({ tools: [] }), "too-few", "tools", "list-short"],
+    [() => measure({ tools: [5] }), "not-a-quantity", "tools[0]", "object-expected"],
+    [() => measure({ tools: [null] }), "missing", "tools[0]", "object-missing"],
+    [() => measure({ rule: "about" }), "unknown-choice", "rule", "choice-unknown"],
+    [() => measure({ limitPercent: 0.05 }), "out-of-range", "limitPercent", "at-least"],
+    [() => measure({ limitPercent: 51 }), "out-of-range", "limitPercent", "at-most"],
+    [() => measure({ maxScoops: 101 }), "out-of-range", "maxScoops", "at-most"],
+    [() => measure({ maxScoops: 0 }), "out-of-range", "maxScoops", "whole-number"],
+    [() => measure({ labelPermitsDilution: "yes" }), "not-a-quantity", "labelPermitsDilution", "yes-or-no"],
+    [() => measure({ perArea: { ...area, of: "ground" } }), "wrong-area", "perArea", "area-kind"],
+    [() => measure({ perArea: { ...area, value: 1e-76 } }), "out-of-range", "perArea", "too-small"],
+    [() => measure({ limit: 5 }), "unknown-field", "limit", "field-unknown"],
+    [() => measure({ amount: { ...qty(5, "mL"), off: 1 } }), "unknown-field", "amount.off", "field-unknown"],
+    [() => tool({ name: undefined }), "missing", "tools[0].name", "enter-text"],
+    [() => tool({ name: null }), "missing", "tools[0].name", "enter-text"],
+    [() => tool({ name: 5 }), "not-a-quantity", "tools[0].name", "enter-text"],
+    [() => tool({ name: " " }), "missing", "tools[0].name", "enter-text"],
+    [() => tool({ capacity: qty(1, "ft") }), "wrong-dimension", "tools[0].capacity", "dimension"],
+    [
+      () => tool({ capacity: { value: 1, unit: "litre" } }),
+      "unknown-unit",
+      "tools[0].capacity.unit",
+      "unit-unknown",
+    ],
+    [() => tool({ capacity: qty(0, "L") }), "out-of-range", "tools[0].capacity", "more-than"],
+    [() => tool({ graduation: qty(0, "mL") }), "out-of-range", "tools[0].graduation", "more-than"],
+    [
+      () => tool({ graduation: qty(1, "mL"), least: qty(0, "mL") }),
+      "out-of-range",
+      "tools[0].least",
+      "more-than",
+    ],
+    [() => tool({ graduations: qty(1, "mL") }), "unknown-field", "tools[0].graduations", "field-unknown"],
+    [() => measure({ tools: [JUG, { ...JUG, name: "" }] }), "missing", "tools[1].name", "enter-text"],
+    [() => household.toolSet("spoons" as never), "unknown-choice", "name", "choice-unknown"],
+    [() => stock({ labelPermitsDilution: undefined }), "missing", "labelPermitsDilution", "yes-or-no"],
+    [() => stock({ labelPermitsDilution: 1 }), "not-a-quantity", "labelPermitsDilution", "yes-or-no"],
+    [() => stock({ perArea: area }), "unknown-field", "perArea", "field-unknown"],
+    [() => table({ rates: [] }), "too-few", "rates", "list-short"],
+    [() => table({ sizes: [] }), "too-few", "sizes", "list-short"],
+    [() => table({ rates: [qty(2, "mL")] }), "wrong-dimension", "rates[0]", "dimension"],
+    [
+      () => table({ rates: [{ value: 2, unit: "ml per l" }] }),
+      "unknown-unit",
+      "rates[0].unit",
+      "unit-unknown",
+    ],
+    [() => table({ rates: [qty(0, "mL/L")] }), "out-of-range", "rates[0]", "more-than"],
+    [() => table({ sizes: [undefined] }), "missing", "sizes[0]", "enter-quantity"],
     [
       () => table({ rates: [qty(2, "L/ha")], sizes: [{ ...area, of: "ground" }] }),
       "wrong-area",
       "sizes[0]",
-      "Given ground area; wanted treated area. Product and carrier go by the area that is really treated; the ground between bands is not.",
+      "area-kind",
     ],
     [
       () => table({ rates: [qty(2, "L/ha")], sizes: [area, qty(1, "ac")] }),
       "wrong-area",
       "sizes[1]",
-      "Given an area that does not say what it is an area of; wanted treated area. Product and carrier go by the area that is really treated; the ground between bands is not.",
+      "area-unmarked",
     ],
-    [
-      () => table({ sizes: [qty(5, "L"), qty(5, "ac")] }),
-      "wrong-dimension",
-      "sizes[1]",
-      "Given 5 ac, an area; wanted a volume, such as L.",
-    ],
-    [
-      () => table({ rates: [qty(1e300, "mL/L")], sizes: [qty(1e300, "L")] }),
-      "not-finite",
-      "sizes[0]",
-      "Given 1e+300 L, out of reach of a float.",
-    ],
-    [
-      () => table({ rates: [qty(1e-200, "mL/L")], sizes: [qty(1e-200, "L")] }),
-      "not-finite",
-      "sizes[0]",
-      "Given 1e-200 L, out of reach of a float.",
-    ],
-    [() => table({ limitPercent: 0 }), "out-of-range", "limitPercent", "Given 0; wanted 0.1 or more."],
-    [
-      () => steps({ last: qty(0.5, "mL") }),
-      "out-of-range",
-      "last",
-      "Given 0.5 mL, which is before the first, 1 mL; wanted it after.",
-    ],
-    [() => steps({ step: qty(0, "mL") }), "out-of-range", "step", "Given 0 mL; wanted more than 0."],
-    [
-      () => steps({ step: qty(0.001, "mL") }),
-      "out-of-range",
-      "step",
-      "Given 0.001 mL, which makes more than 1,000 steps; wanted a larger one.",
-    ],
-    [
-      () => steps({ first: 1 }),
-      "not-a-quantity",
-      "first",
-      'Given 1; wanted a number with its unit, such as { value: 5, unit: "ft" }.',
-    ],
-    [
-      () => steps({ last: qty(5, "g") }),
-      "wrong-dimension",
-      "last",
-      "Given 5 g, a weight; wanted a volume, such as mL.",
-    ],
-    [
-      () => steps({ step: qty(1, "ft") }),
-      "wrong-dimension",
-      "step",
-      "Given 1 ft, a length; wanted a volume, such as mL.",
-    ],
-    [
-      () => byVolume({ bulkDensity: undefined }),
-      "missing",
-      "bulkDensity",
-      "No bulk density given; wanted that of this very product. Without it, weigh the product: an ounce of weight fills from 2 to 6 level tablespoons.",
-    ],
-    [
-      () => byVolume({ bulkDensity: null }),
-      "missing",
-      "bulkDensity",
-      "No bulk density given; wanted that of this very product. Without it, weigh the product: an ounce of weight fills from 2 to 6 level tablespoons.",
-    ],
-    [
-      () => byVolume({ bulkDensity: qty(5, "g") }),
-      "wrong-dimension",
-      "bulkDensity",
-      "Given 5 g, a weight; wanted a weight per volume, such as g/mL.",
-    ],
-    [
-      () => byVolume({ mass: qty(5, "mL") }),
-      "wrong-dimension",
-      "mass",
-      "Given 5 mL, a volume; wanted a weight, such as g.",
-    ],
-    [
-      () => byVolume({ mass: qty(1e300, "g"), bulkDensity: qty(1e-300, "g/mL") }),
-      "not-finite",
-      "bulkDensity",
-      "Given 1e-300 g/mL, too thin for 1e+300 g.",
-    ],
-  ])("%s", (call, code, path, message) => {
+    [() => table({ limitPercent: 0 }), "out-of-range", "limitPercent", "at-least"],
+    [() => table({ maxScoops: 5 }), "unknown-field", "maxScoops", "field-unknown"],
+    [() => evenSteps({ step: qty(0, "mL") }), "out-of-range", "step", "more-than"],
+    [() => evenSteps({ first: 1 }), "not-a-quantity", "first", "enter-quantity"],
+    [() => evenSteps({ lats: qty(1, "mL") }), "unknown-field", "lats", "field-unknown"],
+    [() => volumeOfWeight({ bulkDensity: qty(5, "g") }), "wrong-dimension", "bulkDensity", "dimension"],
+    [() => volumeOfWeight({ mass: qty(5, "mL") }), "wrong-dimension", "mass", "dimension"],
+    [() => volumeOfWeight({ density: qty(5, "g/mL") }), "unknown-field", "density", "field-unknown"],
+  ])("%s", (call, code, path, key) => {
     const error = refusal(call);
-    expect({ code: error.code, path: error.path, message: error.message }).toEqual({ code, path, message });
+    expect({ code: error.code, path: error.path, key: error.key }).toEqual({ code, path, key });
+  });
+
+  it("is reported with every other fault, once each, with its place", () => {
+    const error = refusal(() =>
+      measure({
+        amount: qty(-5, "mL"),
+        tools: [
+          { name: "", capacity: qty(1, "L"), graduation: qty(0, "mL"), least: qty(1, "mL") },
+          { name: "jug", capacity: qty(1, "L"), least: qty(1, "mL"), mark: 1 },
+        ],
+        rule: "over",
+        limitPercent: 99,
+      }),
+    );
+    expect(error.issues.map(({ code, path }) => `${code} ${path}`)).toEqual([
+      "out-of-range amount",
+      "missing tools[0].name",
+      "out-of-range tools[0].graduation",
+      "unknown-field tools[1].mark",
+      "missing tools[1].graduation",
+      "unknown-choice rule",
+      "out-of-range limitPercent",
+    ]);
+  });
+
+  it("may be left out as null", () => {
+    const left = { limitPercent: null, maxScoops: null, perArea: null, labelPermitsDilution: null };
+    expect(measure(left)).toEqual(measure({}));
+    expect(tool({ graduation: null, least: null })).toEqual(tool({}));
   });
 });

@@ -68,7 +68,7 @@ describe("stockDilution", () => {
       labelPermitsDilution: false,
     });
     expect(stock).toMatchObject({ ok: false, issue: { code: "not-measurable" } });
-    expect(!stock.ok && stock.issue.message).toContain("only for labels that permit it");
+    expect(!stock.ok && stock.issue.message).toContain("The label must permit diluting this product first.");
   });
 
   it("makes the stock up to the highest mark, where the rim is none", () => {
@@ -87,16 +87,19 @@ describe("stockDilution", () => {
     };
     expect(said({})).toEqual({
       code: "not-measurable",
+      key: "no-stock",
       path: "amount",
+      figures: { amount: qty(2, "gal"), limit: qty(5, "%") },
       message:
-        "Given 2 gal, which no stock made with these tools measures within 5 %; wanted an amount smaller than one fill of a " +
-        "tool, and a tool for volumes that holds at least ten times as much.",
+        "No stock made with these tools measures 2 gal within 5%. It takes a measure larger than the amount, and a vessel " +
+        "ten times as large as that.",
     });
     expect(said({ labelPermitsDilution: false })).toEqual({
       code: "not-measurable",
+      key: "dilution-not-permitted",
       path: "amount",
-      message:
-        "Diluting a product before it goes into the tank is only for labels that permit it; use a finer tool, or make a larger batch.",
+      figures: {},
+      message: "The label must permit diluting this product first. Use a finer tool, or mix a larger batch.",
     });
   });
 
@@ -135,7 +138,7 @@ describe("stockDilution", () => {
     const ask = { amount: qty(0.05, "tsp"), tools: "us-spoons", rule: "never-over" };
     expect(faultOf(() => stockDilution(ask as never))).toBe("missing labelPermitsDilution");
     expect(faultOf(() => stockDilution({ ...ask, labelPermitsDilution: 1 } as never))).toBe(
-      "unknown-choice labelPermitsDilution",
+      "not-a-quantity labelPermitsDilution",
     );
     expect(
       faultOf(() => stockDilution({ ...ask, amount: undefined, labelPermitsDilution: true } as never)),

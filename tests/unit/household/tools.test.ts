@@ -6,8 +6,9 @@ import {
   toolSet,
   toolSetNames,
 } from "../../../src/household/index.ts";
-import { preparedTools } from "../../../src/household/prepared.ts";
-import { checkedTools } from "../../../src/household/tools.ts";
+import { type Kit, kitFor } from "../../../src/household/kit.ts";
+import { TOOLS, type Tools } from "../../../src/household/tools.ts";
+import { checked } from "../../../src/units/check.ts";
 import { convert, qty, type Volume, valueIn } from "../../../src/units/index.ts";
 import { exactSize } from "../../helpers/definitions.ts";
 import { Rational } from "../../helpers/rational.ts";
@@ -250,6 +251,10 @@ describe("the sets of tools", () => {
   });
 });
 
+/** A list of tools as it is read, and what it is prepared as. */
+const read = (tools: Tools): Tools => checked(tools, TOOLS);
+const kit = (tools: Tools): Kit => kitFor(read(tools), "volume") as Kit;
+
 // What is worked out for a list is kept with it, for as long as it says the same.
 describe("a list of the caller's own", () => {
   type Loose = { name: string; capacity: Volume; graduation?: Volume; least?: Volume };
@@ -318,11 +323,11 @@ describe("a list of the caller's own", () => {
       { name: "dropper", capacity: qty(0.5, "mL") },
       { name: "tube", capacity: qty(2, "mL"), graduation: qty(1, "mL") },
     );
-    const kept = checkedTools(tools);
+    const kept = read(tools);
     expect(kept).toEqual(tools);
     expect(kept).not.toBe(tools);
-    expect(checkedTools(tools)).toBe(kept);
-    expect(checkedTools([...tools])).not.toBe(kept);
+    expect(read(tools)).toBe(kept);
+    expect(read([...tools])).not.toBe(kept);
     const changes: ((tool: Loose) => unknown)[] = [
       (tool) => (tool.name = "can"),
       (tool) => (tool.capacity = qty(9, "mL")),
@@ -332,29 +337,27 @@ describe("a list of the caller's own", () => {
       (tool) => delete tool.least,
     ];
     for (const change of changes) {
-      const before = checkedTools(tools);
+      const before = read(tools);
       change(tools[0] as Loose);
-      expect(checkedTools(tools)).not.toBe(before);
-      expect(checkedTools(tools)).toBe(checkedTools(tools));
+      expect(read(tools)).not.toBe(before);
+      expect(read(tools)).toBe(read(tools));
     }
   });
 
   it("is compared in whole numbers where its sizes and the unit share a measure", () => {
-    const spoons = preparedTools(checkedTools("us-spoons"));
+    const spoons = kit("us-spoons");
     // 6 teaspoons to the fluid ounce, 8 eighths to the teaspoon (NIST Handbook 44 (2024), Appendix C).
     expect(spoons.sizeOf("fl_oz")).toEqual({ size: 48, whole: true });
     expect(spoons.sizeOf("gal")).toEqual({ size: 128 * 48, whole: true });
     expect(spoons.sizeOf("mL").whole).toBe(false);
-    const liter = preparedTools(checkedTools([{ name: "jug", capacity: qty(1, "L") }]));
+    const liter = kit([{ name: "jug", capacity: qty(1, "L") }]);
     expect(liter.sizeOf("m3")).toEqual({ size: 1000, whole: true });
     expect(liter.sizeOf("gal")).toEqual({ size: 3.785411784, whole: false });
     // A third of a cup, as a float, shares nothing with it that is worth the name.
-    const third = preparedTools(
-      checkedTools([
-        { name: "1/3 cup", capacity: qty(1 / 3, "cup") },
-        { name: "cup", capacity: qty(1, "cup") },
-      ]),
-    );
+    const third = kit([
+      { name: "1/3 cup", capacity: qty(1 / 3, "cup") },
+      { name: "cup", capacity: qty(1, "cup") },
+    ]);
     expect(third.sizeOf("cup").whole).toBe(false);
   });
 
@@ -363,7 +366,11 @@ describe("a list of the caller's own", () => {
     const like = { ...jug };
     tools[0] = like;
     const dose = measureOut({ amount, tools, rule: "never-over", limitPercent: 50 });
-    expect(dose.ok && dose.parts[0]?.tool).toBe(like);
+    expect(dose.ok && dose.parts[0]?.tool).toEqual(like);
+    // A copy: what is changed in the list later is not changed in the dose.
+    expect(dose.ok && dose.parts[0]?.tool).not.toBe(like);
+    like.name = "can";
+    expect(dose.ok && dose.parts[0]?.tool.name).toBe("jug");
   });
 
   it.each<[string, string, (kit: Kit) => void]>([
@@ -378,7 +385,7 @@ describe("a list of the caller's own", () => {
       "missing tools[0].graduation",
       ({ jug }) => Object.assign(jug, { graduation: null }),
     ],
-    ["no name", "unreadable tools[0].name", ({ jug }) => (jug.name = "")],
+    ["no name", "missing tools[0].name", ({ jug }) => (jug.name = "")],
     ["no tool", "missing tools[0]", ({ tools }) => tools.splice(0, 1, null as never)],
     ["nothing in it", "too-few tools", ({ tools }) => tools.pop()],
   ])("is refused with %s", (_, wanted, change) => {

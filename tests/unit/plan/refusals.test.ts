@@ -269,7 +269,7 @@ describe("what plan says of input that cannot be", () => {
       () => product({ form: "dry", rate: qty(2, "kg/ha"), bulkDensity: qty(2, "m"), tools: 1 }),
       "wrong-dimension",
       "products[0].bulkDensity",
-      "Given 2 m, a length; wanted a weight per volume, such as g/mL.",
+      "2 m is a length. Enter a weight per volume, such as 5 kg/L.",
     ],
     [
       () =>
@@ -279,13 +279,13 @@ describe("what plan says of input that cannot be", () => {
         }),
       "wrong-dimension",
       "products[0].bulkDensity",
-      "Given 2 m, a length; wanted a weight per volume, such as g/mL.",
+      "2 m is a length. Enter a weight per volume, such as 5 kg/L.",
     ],
     [
       () => product({ labelPermitsDilution: "yes" }),
-      "unknown-choice",
+      "not-a-quantity",
       "products[0].labelPermitsDilution",
-      'Given "yes"; wanted true or false: whether the label permits diluting this product before it goes into the tank.',
+      'Enter true or false, not "yes".',
     ],
     [
       () => product({ label: 5 }),

@@ -168,8 +168,7 @@ describe("a plan warns, word for word, of", () => {
           code: "dose-not-measurable",
           severity: "warning",
           path: "loads[3].products[0]",
-          message:
-            "Product A: Given 0.0882 fl oz, to which these tools come no nearer than 5.47 % under in 16 scoops or fewer, without going over; wanted within 5 %: use a 5 mL syringe as well, or make a batch 1.19 times as large.",
+          message: "Product A: These tools can't measure 0.0882 fl oz within 5% (closest: 5.5% under).",
           figures: { amount: { value: 0.08815427, unit: "fl_oz" } },
         },
       ],
@@ -429,7 +428,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "loads[0].products[0]",
           message:
-            "Product A: Given 3.97 fl oz, too little for these tools, without going over; wanted within 5 %: use a 250 mL cylinder as well, or make a batch 4.04 times as large.",
+            "Product A: 3.97 fl oz is too small to measure with these tools: the least they measure is 1 pt.",
           figures: { amount: { value: 3.9669421487, unit: "fl_oz" } },
         },
       ],

@@ -55,7 +55,7 @@ describe("planWorking", () => {
     ]);
     for (const [name, measured] of [
       ["Product A", [...dose, "household.rateError"]],
-      ["Product B", ["household.byVolume", ...dose]],
+      ["Product B", ["household.volumeOfWeight", ...dose]],
     ] as const) {
       const doses = found.filter(({ step }) => step.startsWith(`dose ${name}`));
       const shares = doses.map(() => "tank-mix.amountInLoad");

@@ -145,6 +145,8 @@ describe("parsePlanInput", () => {
     expect(error.issues).toEqual([
       {
         code: "unknown-choice",
+        key: "unknown-choice",
+        figures: {},
         path: "plot.kind",
         message: expect.stringMatching(/^Given "oval"; wanted one of: rectangle, .*ellipse.*treated-area\.$/),
       },

@@ -79,6 +79,10 @@ describe("convert", () => {
     const marked = { value: 1, unit: "ac", off: "treated" } as never;
     expectRefused(() => convert(marked, "ft2"), "unknown-field", "quantity.off", "Did you mean of?");
     expectRefused(() => valueIn(marked, "ft2" as never), "unknown-field", "quantity.off");
+    const { proxy, revoke } = Proxy.revocable(qty(1, "ft"), {});
+    revoke();
+    expectRefused(() => convert(proxy, "in"), "unreadable", "quantity");
+    expect(valueIn({ value: 1, unit: "ac", of: "ground" } as never, "ft2" as never)).toBe(43560);
     expectRefused(() => valueIn(qty(5, "ft"), "gal" as never), "wrong-dimension", "unit");
   });
 

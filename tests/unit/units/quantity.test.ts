@@ -66,6 +66,19 @@ describe("sum", () => {
 
   it("does not add per cent by weight to per cent by volume", () => {
     expectRefused(() => sumQuantities([byVolume, byWeight]), "conflict", "quantities[1]", "w/w");
+    const bare = qty(1, "%") as typeof byVolume;
+    expectRefused(
+      () => sumQuantities([byVolume, bare]),
+      "conflict",
+      "quantities[1]",
+      "% without a basis with % v/v",
+    );
+    expectRefused(
+      () => sumQuantities([bare, byVolume]),
+      "conflict",
+      "quantities[1]",
+      "% v/v with % without a basis",
+    );
   });
 
   it("names the one that is wrong", () => {

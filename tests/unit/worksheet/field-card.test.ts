@@ -12,11 +12,11 @@ describe("a field card", () => {
     expect(card.loads.map(({ title }) => title)).toEqual(["Load 1 of 2", "Load 2 of 2"]);
     const [first] = card.loads;
     expect(first?.steps).toEqual([
-      "Pour in about 1.7 gal of clean water, and start the agitation.",
+      "Add about 1.7 gal of clean water and start agitating (backpack: close and shake).",
       "Product B: 1.0889 oz wt. Measure 30.8 g on the 200 g scale (0.23% under).",
-      "Product A: 2.177 fl oz. Measure 4 × tablespoon + 1 × teaspoon (0.52% under).",
-      "Fill up with water to the 3.5 gal mark (3.483 gal of water in all).",
-      "Spray it out: enough for 3,953 sq ft.",
+      "Product A: 2.177 fl oz. Measure 4 tablespoons + 1 teaspoon (0.52% under).",
+      "Top up with water to 3.5 gal (total water 3.483 gal).",
+      "Spray. This load covers 3,953 sq ft (about 10 rows).",
     ]);
   });
 
@@ -37,8 +37,8 @@ describe("a field card", () => {
     expect(plain.order).toHaveLength(1);
   });
 
-  it("says that the label's own order goes before common practice", () => {
-    expect(card.order[0]).toMatch(/common practice.*label decides/);
+  it("says that the label's own order takes precedence", () => {
+    expect(card.order[0]).toMatch(/^Half the water first, .* unless the label says otherwise\.$/);
   });
 
   it("asks for half of the water, however much of the load is product", () => {
@@ -51,7 +51,7 @@ describe("a field card", () => {
     });
     const [load] = fieldCard(thick).loads;
     expect(load?.steps[0]).toContain("about 1 L");
-    expect(load?.steps.at(-2)).toContain("2 L of water in all");
+    expect(load?.steps.at(-2)).toContain("total water 2 L");
   });
 
   it("has refusals and warnings on top, the gravest first, and leaves notes to the worksheet", () => {
@@ -64,16 +64,16 @@ describe("a field card", () => {
     expect(worksheet(doubtful).warnings.map(({ severity }) => severity)).toContain("note");
   });
 
-  it("does not tell how to mix what is not to be sprayed", () => {
+  it("gives no mixing steps for what is not to be sprayed", () => {
     const refused = fieldCard(planApplication(DOUBTFUL));
     expect(refused.loads).toEqual([]);
-    expect(refused.order).toEqual(["Do not mix: see what is to be looked at first."]);
+    expect(refused.order).toEqual(["Do not mix. See the warning at the top."]);
     const text = renderText(refused);
     expect(text.indexOf("Do not spray")).toBeLessThan(text.indexOf("Do not mix"));
     expect(text).not.toContain("[ ]");
   });
 
-  it("does not tell a dose that cannot be measured as if it could", () => {
+  it("does not give a dose that cannot be measured as if it could", () => {
     const [first, other] = DOUBTFUL.products as [
       (typeof DOUBTFUL.products)[number],
       (typeof DOUBTFUL.products)[number],
@@ -81,7 +81,7 @@ describe("a field card", () => {
     const { label: _, ...unlimited } = first;
     const allowed = planApplication({ ...DOUBTFUL, products: [unlimited, other] });
     const [, second] = fieldCard(allowed).loads[0]?.steps.slice(1, 3) ?? [];
-    expect(second).toMatch(/^Product B: .* mL\. Not measurable/);
+    expect(second).toMatch(/^Product B: .* mL\. Can't be measured with these tools\./);
     expect(second).not.toMatch(/Measure /);
   });
 
@@ -94,7 +94,7 @@ describe("a field card", () => {
 
   it("is printed in another system of units, with the tools as they are", () => {
     const [load] = fieldCard(plan, { units: "metric" }).loads;
-    expect(load?.steps[2]).toBe("Product A: 64.4 mL. Measure 4 × tablespoon + 1 × teaspoon (0.52% under).");
-    expect(load?.steps[3]).toContain("13.25 L mark");
+    expect(load?.steps[2]).toBe("Product A: 64.4 mL. Measure 4 tablespoons + 1 teaspoon (0.52% under).");
+    expect(load?.steps[3]).toContain("to 13.25 L");
   });
 });

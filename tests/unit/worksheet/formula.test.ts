@@ -1,10 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { ENGLISH } from "../../../src/worksheet/english.ts";
-import { parseFormula } from "../../../src/worksheet/formula.ts";
-import { formulaText } from "../../../src/worksheet/write.ts";
+import { formulaText, parseFormula } from "../../../src/worksheet/lines/formula.ts";
+import { ENGLISH_WORDS } from "../../../src/worksheet/words/english.ts";
 
 const written = (formula: string) =>
-  formulaText(parseFormula(formula), (symbol) => `<${symbol}>`, ENGLISH.functions);
+  formulaText(parseFormula(formula), (symbol) => `<${symbol}>`, ENGLISH_WORDS.functions);
 
 describe("a formula, taken apart and written", () => {
   it.each([
@@ -34,7 +33,7 @@ describe("a formula, taken apart and written", () => {
   it("puts brackets round a number that has a sign or is to be squared", () => {
     const values: Record<string, string> = { a: "5 ft", b: "-2 ft", c: "3" };
     const text = (formula: string) =>
-      formulaText(parseFormula(formula), (leaf) => values[leaf] ?? leaf, ENGLISH.functions);
+      formulaText(parseFormula(formula), (leaf) => values[leaf] ?? leaf, ENGLISH_WORDS.functions);
     expect(text("a - b")).toBe("5 ft − (-2 ft)");
     expect(text("b - a")).toBe("-2 ft − 5 ft");
     expect(text("a * b")).toBe("5 ft × (-2 ft)");

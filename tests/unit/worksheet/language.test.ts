@@ -1,12 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { planApplication } from "../../../src/plan/index.ts";
 import {
-  ENGLISH,
-  fieldCard,
-  type Messages,
+  ENGLISH_PRACTICE_WORDS,
   practiceProblem,
   practiceSheet,
   practiceTopics,
+} from "../../../src/practice/index.ts";
+import {
+  ENGLISH_WORDS,
+  fieldCard,
+  type Messages,
   renderHtml,
   renderText,
   workingSheet,
@@ -38,7 +41,7 @@ const places = (text: string) => [...text.matchAll(/\{(\w+)\}/g)].map(([, name])
 
 describe("a table of words in another language", () => {
   // Formulas cite their sources, and warnings without words of their own are the plan's: see below.
-  const english = leaves(ENGLISH).filter(([, text]) =>
+  const english = leaves(ENGLISH_PRACTICE_WORDS).filter(([, text]) =>
     /[A-Za-z]{4,} [a-z]{2,}/.test(text.replace(/\{\w+\}/g, "")),
   );
 
@@ -57,7 +60,7 @@ describe("a table of words in another language", () => {
   it("has the places that the English texts have, so that no figure is lost", () => {
     const german = new Map(leaves(GERMAN));
     const numbered = (text: string) => places(text).filter((name) => name !== "n");
-    for (const [place, text] of leaves(ENGLISH)) {
+    for (const [place, text] of leaves(ENGLISH_PRACTICE_WORDS)) {
       if (/^(language|lines\.)/.test(place)) continue;
       expect([place, numbered(german.get(place) ?? "")]).toEqual([place, numbered(text)]);
     }
@@ -73,7 +76,7 @@ describe("a table of words in another language", () => {
     expect(sheet).toContain("1 EL ÷ 2");
     expect(sheet).toContain("ebene Geometrie");
     expect(sheet).toContain("NIST Handbook 44 (2024), Appendix C");
-    expect(card).toContain("4-mal Esslöffel + 1-mal Teelöffel");
+    expect(card).toContain("4 Esslöffel + 1 Teelöffel");
     expect(card).toContain("30,8 g auf: Waage bis 200 g");
   });
 
@@ -96,9 +99,9 @@ describe("a table of words in another language", () => {
   });
 
   it("is asked for names of its own only: those of every object are none", () => {
-    const messages: Messages = { ...ENGLISH, tools: {}, units: {}, sources: {} };
+    const messages: Messages = { ...ENGLISH_WORDS, tools: {}, units: {}, sources: {} };
     const line = { id: "constructor", formula: "x", terms: { x: 1 }, result: 1, source: "toString" } as const;
-    const [written] = workingSheet({ title: "", lines: [line] }, { messages }).lines;
+    const [written] = workingSheet({ title: "Own", lines: [line] }, { messages }).lines;
     expect(written?.source).toBe("toString");
   });
 });

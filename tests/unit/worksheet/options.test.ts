@@ -1,20 +1,26 @@
 import { describe, expect, it } from "vitest";
+import { isSprayMathError } from "../../../src/errors.ts";
 import { calibrationRecord } from "../../../src/output-rate/index.ts";
 import { type PlanInput, planApplication } from "../../../src/plan/index.ts";
+import { practiceProblem, practiceSheet } from "../../../src/practice/index.ts";
 import { dimensionOf, isUnit, qty, type Unit, type UnitSystem, unitsOf } from "../../../src/units/index.ts";
-import { counterpart } from "../../../src/worksheet/counterparts.ts";
-import {
-  fieldCard,
-  practiceProblem,
-  practiceSheet,
-  workingSheet,
-  worksheet,
-} from "../../../src/worksheet/index.ts";
+import { ENGLISH_WORDS, fieldCard, workingSheet, worksheet } from "../../../src/worksheet/index.ts";
+import { counterpart } from "../../../src/worksheet/job/counterparts.ts";
 import { TWO_PRODUCTS } from "../../helpers/jobs.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 
 const plan = planApplication(TWO_PRODUCTS);
 const SYSTEMS: readonly UnitSystem[] = ["us", "metric", "imperial"];
+
+/** Code and path of every fault that a call is refused for. */
+function issuesOf(call: () => unknown): [string, string][] {
+  try {
+    call();
+  } catch (error) {
+    if (isSprayMathError(error)) return error.issues.map(({ code, path }) => [code, path]);
+  }
+  return [];
+}
 
 describe("the options of a sheet", () => {
   it.each([2, 13, 4.5, Number.NaN])("refuse %s digits", (digits) => {
@@ -27,12 +33,58 @@ describe("the options of a sheet", () => {
     expectRefused(() => fieldCard(plan, { units: "stone" as never }), "unknown-choice", "options.units");
     expectRefused(() => worksheet(plan, { messages: 5 as never }), "not-a-quantity", "options.messages");
     expectRefused(() => worksheet(plan, null as never), "missing", "options");
+    expectRefused(
+      () => worksheet(plan, { messages: { ...ENGLISH_WORDS, language: "not a tag" } }),
+      "unknown-choice",
+      "options.messages.language",
+    );
+    const { text: _, ...noText } = ENGLISH_WORDS;
+    expectRefused(() => worksheet(plan, { messages: noText as never }), "missing", "options.messages.text");
+  });
+
+  it("refuse an option that there is not, with the one that was probably meant", () => {
+    const wrong = { local: "de-DE", digit: 3 } as never;
+    for (const sheet of [worksheet, fieldCard]) {
+      expectRefused(() => sheet(plan, { unit: "metric" } as never), "unknown-field", "options.unit", "units");
+      expect(issuesOf(() => sheet(plan, wrong))).toEqual([
+        ["unknown-field", "options.local"],
+        ["unknown-field", "options.digit"],
+      ]);
+    }
+    expectRefused(
+      () => workingSheet({ title: "x", lines: [] }, { units: "us" } as never),
+      "unknown-field",
+      "options.units",
+    );
+    expectRefused(() => workingSheet({ title: "x", line: [] } as never), "missing", "lines");
+    expectRefused(() => practiceProblem("area", 1, { unit: "us" } as never), "unknown-field", "options.unit");
+    const problems = [practiceProblem("area", 1)];
+    expectRefused(
+      () => practiceSheet(problems, { answer: true } as never),
+      "unknown-field",
+      "options.answer",
+      "answers",
+    );
+    expectRefused(
+      () => practiceProblem("area", 1, { messages: ENGLISH_WORDS as never }),
+      "missing",
+      "options.messages.problems",
+    );
+  });
+
+  it("take null and undefined for what is not given", () => {
+    const none = { units: undefined, locale: null, messages: undefined, digits: null } as never;
+    expect(worksheet(plan, none)).toEqual(worksheet(plan));
+    expect(practiceProblem("area", 1, none)).toEqual(practiceProblem("area", 1));
   });
 
   it("refuse lines and problems that are no list", () => {
     expectRefused(() => workingSheet({ title: "x", lines: 5 as never }), "not-a-quantity", "lines");
     expectRefused(() => workingSheet(null as never), "missing", "");
+    expectRefused(() => workingSheet({ title: "x", lines: [5 as never] }), "not-a-quantity", "lines[0]");
     expectRefused(() => practiceSheet([]), "too-few", "problems");
+    expectRefused(() => practiceSheet([undefined as never]), "missing", "problems[0]");
+    expectRefused(() => practiceSheet(5 as never), "not-a-quantity", "problems");
   });
 
   it("refuse a topic, a seed and a system that are none", () => {
@@ -93,7 +145,7 @@ describe("a worksheet in another system of units", () => {
     today: { date: "2025-05-01", conditions: { pressure: qty(40, "psi"), operator: "Ana" } },
   };
 
-  it("keeps a strip read directly as the method it is, and tells its result", () => {
+  it("keeps a strip read directly as the method it is, and shows its result", () => {
     const lines = worksheet(planApplication(job), { units: "metric" }).steps[1]?.lines ?? [];
     expect(lines.map(({ numbers }) => numbers)).toEqual([
       "450 mL × 0.033814",
@@ -106,13 +158,13 @@ describe("a worksheet in another system of units", () => {
 
   it("asks the same questions of the job, in its own units", () => {
     const doubtful = planApplication({ ...job, thresholds: { leastRate: qty(30, "gal/ac") } });
-    const told = worksheet(doubtful, { units: "metric" });
-    const names = (sheet: typeof told) => sheet.warnings.map(({ name }) => name);
-    expect(names(told)).toEqual(names(worksheet(doubtful)));
-    const [rate] = told.warnings.filter(({ message }) => /puts out/.test(message));
+    const shown = worksheet(doubtful, { units: "metric" });
+    const names = (sheet: typeof shown) => sheet.warnings.map(({ name }) => name);
+    expect(names(shown)).toEqual(names(worksheet(doubtful)));
+    const [rate] = shown.warnings.filter(({ message }) => /puts out/.test(message));
     expect(rate?.message).toContain("142.3 L/ha");
     expect(rate?.message).toContain("280.6 L/ha");
-    expect(told.warnings.map(({ message }) => message).join(" ")).not.toMatch(/\bgal\b|\bpsi\b/);
+    expect(shown.warnings.map(({ message }) => message).join(" ")).not.toMatch(/\bgal\b|\bpsi\b/);
   });
 
   it("leaves the plan and its input as they are", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { drawFrom, MOST_SEED, nextState } from "../../../src/worksheet/practice/random.ts";
+import { drawFrom, MOST_SEED, nextState } from "../../../src/practice/random.ts";
 
 describe("the random numbers of practice problems", () => {
   it("are those of the minimal standard generator: 1,043,618,065 after 10,000 steps from 1 (Park and Miller, 1988)", () => {

@@ -5,7 +5,7 @@ import { qty } from "../../../src/units/index.ts";
 import { fieldCard, type WorksheetOptions, worksheet } from "../../../src/worksheet/index.ts";
 import { TWO_PRODUCTS } from "../../helpers/jobs.ts";
 
-const named = "Rate of Product A";
+const named = "Product A rate";
 
 // The figure that a person can hold against the label, in the label's own words as far as they go.
 describe("a product's rate on worksheet and card", () => {

@@ -2,30 +2,28 @@ import { createHash } from "node:crypto";
 import MarkdownIt from "markdown-it";
 import { describe, expect, it } from "vitest";
 import { planApplication } from "../../../src/plan/index.ts";
-import { STYLE } from "../../../src/worksheet/html-style.ts";
+import { practiceProblem, practiceSheet, practiceTopics } from "../../../src/practice/index.ts";
 import {
   fieldCard,
-  practiceProblem,
-  practiceSheet,
-  practiceTopics,
+  type PrintableSheet,
   renderHtml,
-  renderLatex,
   renderMarkdown,
   renderText,
-  type Sheet,
-  STYLE_HASH,
+  SHEET_STYLE_HASH,
   workingSheet,
   worksheet,
 } from "../../../src/worksheet/index.ts";
-import { type Block, pageOf } from "../../../src/worksheet/page.ts";
-import { plain } from "../../../src/worksheet/plain.ts";
+import { renderLatex } from "../../../src/worksheet/latex.ts";
+import { STYLE } from "../../../src/worksheet/render/html-style.ts";
+import { pageOf, type SheetBlock } from "../../../src/worksheet/render/page.ts";
+import { plain } from "../../../src/worksheet/render/plain.ts";
 import { DOUBTFUL, HOSTILE_NAMES, planNamed, TWO_PRODUCTS } from "../../helpers/jobs.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 import { WORKINGS } from "../../helpers/workings.ts";
 
 const plan = planApplication(TWO_PRODUCTS);
 const doubtful = planApplication(DOUBTFUL);
-const SHEETS: readonly [string, Sheet][] = [
+const SHEETS: readonly [string, PrintableSheet][] = [
   ["a worksheet", worksheet(plan)],
   ["a worksheet of a doubtful job", worksheet(doubtful)],
   ["a field card", fieldCard(plan)],
@@ -45,9 +43,9 @@ const SHEETS: readonly [string, Sheet][] = [
 ];
 
 /** Every text that a sheet's page holds, as any format must show it. */
-function textsOf(sheet: Sheet): string[] {
+function textsOf(sheet: PrintableSheet): string[] {
   const { title, blocks, sources } = pageOf(sheet);
-  const texts = (block: Block): readonly string[] => {
+  const texts = (block: SheetBlock): readonly string[] => {
     switch (block.kind) {
       case "heading":
       case "text":
@@ -180,13 +178,13 @@ const TAME = "Product Zz9";
 
 describe.each(HOSTILE_NAMES)("the name %j", (name) => {
   const hostile = planNamed([name, "Product B"]);
-  const sheets: Sheet[] = [
+  const sheets: PrintableSheet[] = [
     worksheet(hostile),
     fieldCard(hostile),
     workingSheet({ title: name, lines: WORKINGS.stripRateWorking?.[0] ?? [] }),
   ];
   const tame = planNamed([TAME, "Product B"]);
-  const tameSheets: Sheet[] = [
+  const tameSheets: PrintableSheet[] = [
     worksheet(tame),
     fieldCard(tame),
     workingSheet({ title: TAME, lines: WORKINGS.stripRateWorking?.[0] ?? [] }),
@@ -202,28 +200,28 @@ describe.each(HOSTILE_NAMES)("the name %j", (name) => {
     for (const [i, sheet] of sheets.entries()) {
       const text = renderText(sheet);
       expect(text).not.toMatch(STEERING);
-      expectAsOften(folded(text), folded(renderText(tameSheets[i] as Sheet)));
+      expectAsOften(folded(text), folded(renderText(tameSheets[i] as PrintableSheet)));
     }
   });
 
   it("is text in Markdown, and changes nothing of the page", () => {
     for (const [i, sheet] of sheets.entries()) {
       const { shown, tags, inline } = readMarkdown(renderMarkdown(sheet));
-      const usual = readMarkdown(renderMarkdown(tameSheets[i] as Sheet));
+      const usual = readMarkdown(renderMarkdown(tameSheets[i] as PrintableSheet));
       expectAsOften(shown, usual.shown);
       expect([...tags].sort()).toEqual([...usual.tags].sort());
       expect([...inline].filter((type) => type !== "text_special").sort()).toEqual(
         [...usual.inline].filter((type) => type !== "text_special").sort(),
       );
       const blocks = (text: string) => markdown.parse(text, {}).map(({ type }) => type);
-      expect(blocks(renderMarkdown(sheet))).toEqual(blocks(renderMarkdown(tameSheets[i] as Sheet)));
+      expect(blocks(renderMarkdown(sheet))).toEqual(blocks(renderMarkdown(tameSheets[i] as PrintableSheet)));
     }
   });
 
   it("is text in HTML, and changes nothing of the page", () => {
     for (const [i, sheet] of sheets.entries()) {
       const { tags, shown } = readHtml(renderHtml(sheet));
-      const usual = readHtml(renderHtml(tameSheets[i] as Sheet));
+      const usual = readHtml(renderHtml(tameSheets[i] as PrintableSheet));
       expectAsOften(shown, usual.shown);
       expect(tags).toEqual(usual.tags);
     }
@@ -237,15 +235,15 @@ describe.each(HOSTILE_NAMES)("the name %j", (name) => {
       /^(text(backslash|asciicircum|asciitilde|less|greater|bar|quotedbl|asciigrave|quotesingle)|[{}$&#%_])$/;
     for (const [i, sheet] of sheets.entries()) {
       const latex = renderLatex(sheet);
-      const usual = commands(renderLatex(tameSheets[i] as Sheet)).filter((one) => !signs.test(one));
+      const usual = commands(renderLatex(tameSheets[i] as PrintableSheet)).filter((one) => !signs.test(one));
       expect(commands(latex).filter((one) => !signs.test(one))).toEqual(usual);
       // Nothing that LaTeX acts on stands bare: braces, math, comments, places, columns and tildes are the library's own.
       const bare = (text: string, sign: string) => text.replace(/\\./g, "").split(sign).length;
       for (const sign of ["#", "%", "_", "^"]) {
-        expect(bare(latex, sign), sign).toBe(bare(renderLatex(tameSheets[i] as Sheet), sign));
+        expect(bare(latex, sign), sign).toBe(bare(renderLatex(tameSheets[i] as PrintableSheet), sign));
       }
-      expect(bare(latex, "&")).toBe(bare(renderLatex(tameSheets[i] as Sheet), "&"));
-      expect(bare(latex, "$")).toBe(bare(renderLatex(tameSheets[i] as Sheet), "$"));
+      expect(bare(latex, "&")).toBe(bare(renderLatex(tameSheets[i] as PrintableSheet), "&"));
+      expect(bare(latex, "$")).toBe(bare(renderLatex(tameSheets[i] as PrintableSheet), "$"));
     }
   });
 });
@@ -256,19 +254,27 @@ describe("a sheet as HTML under a Content-Security-Policy", () => {
   it("has the one style that the hash stands for", () => {
     const [, style = ""] = /<style>([\s\S]*?)<\/style>/.exec(html) ?? [];
     expect(style).toBe(STYLE);
-    expect(STYLE_HASH).toBe(`'sha256-${createHash("sha256").update(style).digest("base64")}'`);
+    expect(SHEET_STYLE_HASH).toBe(`'sha256-${createHash("sha256").update(style).digest("base64")}'`);
     expect(html.match(/<style/g)).toHaveLength(1);
   });
 
   it("carries a nonce, and refuses one that is none", () => {
     expect(renderHtml(worksheet(plan), { nonce: "abc+/123==" })).toContain('<style nonce="abc+/123==">');
-    for (const nonce of ['"><script>', "", "a b", 5, null]) {
-      expectRefused(
-        () => renderHtml(worksheet(plan), { nonce: nonce as never }),
-        "unreadable",
-        "options.nonce",
-      );
-    }
+    const refused = [
+      ['"><script>', "unreadable"],
+      ["a b", "unreadable"],
+      ["", "missing"],
+      [5, "not-a-quantity"],
+    ] as const;
+    for (const [nonce, code] of refused)
+      expectRefused(() => renderHtml(worksheet(plan), { nonce: nonce as never }), code, "options.nonce");
+    expect(renderHtml(worksheet(plan), { nonce: null as never })).toContain("<style>");
+    expectRefused(
+      () => renderHtml(worksheet(plan), { nonse: "abc" } as never),
+      "unknown-field",
+      "options.nonse",
+      "nonce",
+    );
     expectRefused(() => renderHtml(worksheet(plan), 5 as never), "not-a-quantity", "options");
   });
 });
@@ -279,7 +285,7 @@ describe("LaTeX formulas", () => {
 
   it("are set as fractions, roots and rounding brackets, with no sign of division left", () => {
     expect(latex).toContain(
-      "\\frac{\\text{amount used}}{\\text{width of the pass} \\times \\text{distance travelled}}",
+      "\\frac{\\text{amount used}}{\\text{width of the pass} \\times \\text{distance traveled}}",
     );
     expect(latex).toContain("\\sqrt{");
     expect(latex).toContain("\\left\\lceil ");

@@ -3,12 +3,13 @@ import * as area from "../../../src/area/index.ts";
 import * as household from "../../../src/household/index.ts";
 import * as rates from "../../../src/output-rate/index.ts";
 import * as plan from "../../../src/plan/index.ts";
+import { ENGLISH_PRACTICE_WORDS, practiceProblem, practiceTopics } from "../../../src/practice/index.ts";
 import * as swath from "../../../src/swath/index.ts";
 import * as mix from "../../../src/tank-mix/index.ts";
-import { ENGLISH, practiceProblem, practiceTopics, workingSheet } from "../../../src/worksheet/index.ts";
+import { qty } from "../../../src/units/index.ts";
+import { ENGLISH_WORDS, workingSheet } from "../../../src/worksheet/index.ts";
 import { GERMAN } from "../../helpers/german.ts";
 import { expectPrintedTrue, numberReader } from "../../helpers/printed-lines.ts";
-import { expectLinesTrue } from "../../helpers/working.ts";
 import { WORKINGS } from "../../helpers/workings.ts";
 
 const folders = { area, household, rates, plan, swath, mix };
@@ -28,15 +29,8 @@ describe("the words of the working", () => {
     expect(Object.keys(WORKINGS).filter((name) => !exported.includes(name))).toEqual([]);
   });
 
-  it.each(samples.filter(([, lines]) => lines.length > 0))(
-    "are true for %s, put into another evaluator",
-    (_, lines) => {
-      expectLinesTrue(lines);
-    },
-  );
-
   it.each([
-    ["English", ENGLISH],
+    ["English", ENGLISH_PRACTICE_WORDS],
     ["the other language", GERMAN],
   ])("name every line and every term in %s, and leave no id and no place unfilled", (_, messages) => {
     const named = (id: string, symbol: string) => {
@@ -51,22 +45,27 @@ describe("the words of the working", () => {
       const [, id = "", symbol = ""] = /^(.*)\.([^.]*)$/.exec(line.about) ?? [];
       expect(named(id, symbol), line.about).toBe(true);
     }
-    for (const { found, words, formula, terms } of workingSheet({ title: "", lines: every }, { messages })
-      .lines) {
+    for (const { id, found, words, formula, terms } of workingSheet(
+      { title: "Working", lines: every },
+      { messages },
+    ).lines) {
       for (const text of [found, words])
         expect(text, formula).not.toMatch(/[a-z]\.[a-z]|[a-z][A-Z]|[{}]|undefined/);
       for (const [symbol, term] of Object.entries(terms)) {
-        // A number in the symbol is in the name as well, so that terms are told apart.
-        if (/^[a-z]/.test(symbol)) expect(term.name, formula).toContain(/\d*$/.exec(symbol)?.[0] ?? "");
+        // A number in the symbol is in the name as well, so that terms differ; of tools it is the tool's name.
+        if (/^[a-z]/.test(symbol) && id !== "household.measured")
+          expect(term.name, formula).toContain(/\d*$/.exec(symbol)?.[0] ?? "");
       }
     }
   });
 
-  it("stand beside printed numbers that make each line true, read back from its text", () => {
+  it("stand beside printed numbers that make each line true, read back from its text, and a source", () => {
     const read = numberReader("en-US");
     for (const [name, lines] of samples) {
-      for (const line of workingSheet({ title: name, lines }).lines) {
-        expectPrintedTrue(line, { read, digits: 6, functions: ENGLISH.functions });
+      for (const line of workingSheet({ title: name, lines }, { digits: 12 }).lines) {
+        expectPrintedTrue(line, { read, digits: 12, functions: ENGLISH_WORDS.functions });
+        expect(line.source, line.id).toMatch(/^\w.{4}/);
+        for (const symbol of Object.keys(line.terms)) expect(line.formula, line.id).toContain(symbol);
       }
     }
   });
@@ -84,11 +83,11 @@ describe("the words of the working", () => {
 
   it("are there for no line that no function writes", () => {
     const ids = new Set(every.map(({ id }) => id));
-    expect(Object.keys(ENGLISH.lines).filter((id) => !ids.has(id))).toEqual([]);
+    expect(Object.keys(ENGLISH_PRACTICE_WORDS.lines).filter((id) => !ids.has(id))).toEqual([]);
   });
 
   it("are there for no term that no line has", () => {
-    const unused = Object.entries(ENGLISH.lines).flatMap(([id, { terms }]) => {
+    const unused = Object.entries(ENGLISH_PRACTICE_WORDS.lines).flatMap(([id, { terms }]) => {
       const symbols = every.filter((line) => line.id === id).flatMap((line) => Object.keys(line.terms));
       const stems = new Set(symbols.flatMap((symbol) => [symbol, symbol.replace(/\d+$/, "")]));
       return Object.keys(terms).flatMap((symbol) => (stems.has(symbol) ? [] : [`${id}.${symbol}`]));
@@ -98,6 +97,35 @@ describe("the words of the working", () => {
 
   it("leave a percent sign on a result that is a percentage", () => {
     const [lines] = WORKINGS.checkAgainstTargetWorking ?? [];
-    expect(workingSheet({ title: "", lines: lines ?? [] }).lines.at(-1)?.result).toMatch(/^-?[\d.]+%$/);
+    expect(workingSheet({ title: "Working", lines: lines ?? [] }).lines.at(-1)?.result).toMatch(
+      /^-?[\d.]+%$/,
+    );
+  });
+
+  it("name the tools that a dose is measured with", () => {
+    const tools = [
+      { name: "tablespoon", capacity: qty(1, "tbsp") },
+      { name: "1/4 teaspoon", capacity: qty(0.25, "tsp") },
+      { name: "blue scoop", capacity: qty(1, "fl_oz") },
+      { name: "5 mL syringe", capacity: qty(5, "mL"), graduation: qty(1, "mL") },
+    ];
+    const amount = qty(2 + 0.5 + 0.25 / 6 + 3 / 29.5735295625, "fl_oz");
+    const lines = household.measureOutWorking({ amount, tools, rule: "nearest" });
+    const written = workingSheet({ title: "Dose", lines }).lines.find(
+      ({ id }) => id === "household.measured",
+    );
+    expect(written?.words).toBe(
+      "number of fills of the blue scoop × one blue scoop holds + number of tablespoons × one tablespoon holds" +
+        " + times the 5 mL syringe is used × reading on the 5 mL syringe" +
+        " + number of fills of the 1/4 teaspoon × one 1/4 teaspoon holds",
+    );
+  });
+
+  it("tell two readings of one tool apart", () => {
+    const tools = [{ name: "jug", capacity: qty(1, "L"), graduation: qty(100, "mL") }];
+    const lines = household.measureOutWorking({ amount: qty(1.5, "L"), tools, rule: "nearest" });
+    const written = workingSheet({ title: "Dose", lines }).lines.at(-3);
+    const names = Object.values(written?.terms ?? {}).map(({ name }) => name);
+    expect(new Set(names).size).toBe(names.length);
   });
 });

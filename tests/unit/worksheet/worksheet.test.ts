@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { planApplication, planWorking } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
-import { ENGLISH, renderText, worksheet } from "../../../src/worksheet/index.ts";
+import { ENGLISH_WORDS, renderText, worksheet } from "../../../src/worksheet/index.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
 
 const plan = planApplication({
@@ -69,7 +69,7 @@ describe("worksheet", () => {
     for (const part of [
       "Treated area",
       "Load 1 of 2: fill the tank to 3.5 gal",
-      "4 × tablespoon",
+      "4 tablespoons",
       "Working",
       "The label is the law",
     ]) {
@@ -85,7 +85,7 @@ describe("worksheet", () => {
   it("writes numbers for another locale and words from another table", () => {
     const other = worksheet(plan, {
       locale: "de-DE",
-      messages: { ...ENGLISH, text: { ...ENGLISH.text, title: "Spritzauftrag" } },
+      messages: { ...ENGLISH_WORDS, text: { ...ENGLISH_WORDS.text, title: "Spritzauftrag" } },
     });
     expect(other.title).toBe("Spritzauftrag");
     expect(other.summary.some(({ value }) => value.includes("7.400 sq ft"))).toBe(true);

@@ -1,0 +1,87 @@
+import { measurementOf, rateOf, rateOfWorking } from "../../output-rate/calibration.js";
+import type { PlanInput } from "../../plan/input.js";
+import { planApplication } from "../../plan/plan.js";
+import type { Plan } from "../../plan/result.js";
+import { thresholdsOf } from "../../plan/thresholds.js";
+import { type PlanStep, planWorking } from "../../plan/working.js";
+import { convert, convertValue } from "../../units/convert.js";
+import { isUnit } from "../../units/resolve.js";
+import type { LengthUnit, Quantity, Unit, UnitSystem, VolumeRate } from "../../units/types.js";
+import { conversionLines } from "../../units/working.js";
+import { counterpart } from "./counterparts.js";
+
+/** A plan and its working, in one system of units. */
+export interface PlanInUnits {
+  readonly plan: Plan;
+  readonly steps: readonly PlanStep[];
+}
+
+/**
+ * The same job, planned again from an input whose every quantity is in the system's units, so that each line of its
+ * working is true by itself. The tools stay as they are: they are things, with their own marks.
+ */
+export function planInUnits(plan: Plan, units: UnitSystem | undefined): PlanInUnits {
+  if (units === undefined) return { plan, steps: planWorking(plan) };
+  const { input } = plan;
+  const thresholds = thresholdsOf(input.thresholds);
+  const { calibration, tools, ...others } = { ...input, thresholds };
+  const again = planApplication({
+    ...(inUnits(others, units) as Omit<PlanInput, "calibration" | "tools">),
+    calibration: inUnits(withKnownRate(calibration, units), units) as PlanInput["calibration"],
+    tools,
+  });
+  const steps = planWorking(again);
+  if (!isDirect(calibration)) return { plan: again, steps };
+  const lines = [
+    ...rateOfWorking(calibration),
+    ...conversionLines("output-rate.direct-strip-rate", rateOf(calibration), again.rate.unit),
+  ];
+  return { plan: again, steps: steps.map((step) => (step.step === "rate" ? { ...step, lines } : step)) };
+}
+
+function isDirect(calibration: PlanInput["calibration"]): boolean {
+  return measurementOf(calibration).kind === "direct-strip";
+}
+
+/**
+ * A strip laid out so that one unit caught reads as one of rate is a method of those two units, and has no form in
+ * others: its result has.
+ */
+function withKnownRate(calibration: PlanInput["calibration"], units: UnitSystem): PlanInput["calibration"] {
+  if (!isDirect(calibration)) return calibration;
+  const rate = inUnits(rateOf(calibration), units) as VolumeRate;
+  const known = { kind: "known", rate } as const;
+  return calibration.kind === "record"
+    ? { ...calibration, record: { ...calibration.record, measurement: known } }
+    : known;
+}
+
+/** Plain data with every quantity in it converted to the system's units. */
+function inUnits(value: unknown, units: UnitSystem): unknown {
+  if (Array.isArray(value)) return value.map((one) => inUnits(one, units));
+  if (typeof value !== "object" || value === null) return value;
+  const data = value as Readonly<Record<string, unknown>>;
+  const fields = Object.fromEntries(Object.entries(data).map(([name, one]) => [name, inUnits(one, units)]));
+  return { ...fields, ...quantityInUnits(data, units), ...pairsInUnits(data, units) };
+}
+
+function quantityInUnits(data: Readonly<Record<string, unknown>>, units: UnitSystem): Partial<Quantity> {
+  const { value, unit } = data;
+  if (typeof value !== "number" || !isUnit(unit)) return {};
+  const to = counterpart(unit, units);
+  return { value: convert({ value, unit }, to as never).value, unit: to };
+}
+
+// Corners and stations are pairs of bare numbers beside one unit of length.
+function pairsInUnits(data: Readonly<Record<string, unknown>>, units: UnitSystem): Record<string, unknown> {
+  const { unit, value } = data;
+  if (value !== undefined || !isUnit(unit)) return {};
+  const to = counterpart(unit, units);
+  const converted = (pairs: unknown): unknown =>
+    (pairs as readonly (readonly number[])[]).map((pair) => pair.map((one) => convertValue(one, unit, to)));
+  const lists = ["corners", "stations"].filter((name) => Array.isArray(data[name]));
+  return {
+    ...Object.fromEntries(lists.map((name) => [name, converted(data[name])])),
+    unit: to as LengthUnit & Unit,
+  };
+}

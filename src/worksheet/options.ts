@@ -1,0 +1,58 @@
+import {
+  about,
+  choice,
+  count,
+  type ObjectField,
+  type Optional,
+  object,
+  optional,
+  text,
+} from "../units/fields.js";
+import type { UnitSystem } from "../units/types.js";
+import { MESSAGES, type Messages } from "./words/messages.js";
+
+/** Whose numbers and whose words a sheet is written in. */
+export interface WritingOptions {
+  /** Whose numbers are printed, as a language tag; `en-US` unless given. */
+  readonly locale?: string;
+  /** Every word of the sheet; English unless given. */
+  readonly messages?: Messages;
+  /** The significant digits of the working, 3 to 12; 6 unless given. */
+  readonly digits?: number;
+}
+
+/** How a worksheet is written. */
+export interface WorksheetOptions extends WritingOptions {
+  /** The system of units that everything is printed in; the units of the plan unless given. Tools keep their own. */
+  readonly units?: UnitSystem;
+}
+
+/** Whose numbers are printed. */
+export const LOCALE: Optional<string> = optional(
+  text("Whose numbers are printed, as a language tag; `en-US` unless given."),
+);
+
+/** The significant digits of the working. */
+export const DIGITS: Optional<number> = optional(
+  count("The significant digits of the working, 3 to 12; 6 unless given.", 3, 12),
+);
+
+/** The fields of {@link WritingOptions}. */
+export const WRITING_OPTIONS: ObjectField<WritingOptions> = object({
+  locale: LOCALE,
+  messages: optional(about("Every word of the sheet; English unless given.", MESSAGES)),
+  digits: DIGITS,
+});
+
+/** The fields of {@link WorksheetOptions}. */
+export const WORKSHEET_OPTIONS: ObjectField<WorksheetOptions> = object({
+  locale: LOCALE,
+  messages: optional(about("Every word of the sheet; English unless given.", MESSAGES)),
+  digits: DIGITS,
+  units: optional(
+    choice(
+      "The system of units that everything is printed in; the units of the plan unless given. Tools keep their own.",
+      ["us", "metric", "imperial"],
+    ),
+  ),
+});

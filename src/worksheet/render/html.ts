@@ -1,0 +1,160 @@
+import { type Check, checked } from "../../units/check.js";
+import { type ObjectField, object, optional, text } from "../../units/fields.js";
+import { STYLE } from "./html-style.js";
+import { type Page, type PrintableSheet, pageOf, partsOf, type SheetBlock } from "./page.js";
+import { plain } from "./plain.js";
+
+/** How an HTML page is made. */
+export interface HtmlOptions {
+  /** The nonce that the page's Content-Security-Policy names for styles, in base64; none unless given. */
+  readonly nonce?: string;
+}
+
+const HTML_OPTIONS: ObjectField<HtmlOptions> = object<HtmlOptions>(
+  {
+    nonce: optional(
+      text(
+        "The nonce that the page's Content-Security-Policy names for styles, in base64; none unless given.",
+      ),
+    ),
+  },
+  [isBase64],
+);
+
+function isBase64({ nonce }: Partial<HtmlOptions>, check: Check): void {
+  if (nonce !== undefined && !/^[A-Za-z0-9+/_-]+={0,2}$/.test(nonce))
+    check.fault("unreadable", "nonce-unreadable", "nonce", "This isn't a nonce in base64, such as c3ByYXk=.");
+}
+
+/**
+ * Writes a sheet as one HTML page that needs nothing else: no script, no image, no address, its style in one `<style>`
+ * element. Headings are in order, tables have captions and header cells, boxes can be ticked; printed, an ordinary job
+ * takes one sheet of paper.
+ *
+ * A strict Content-Security-Policy lets it pass in either of two ways: by `SHEET_STYLE_HASH`, which is the same for every page
+ * (`default-src 'none'; style-src 'sha256-…'`), or by a nonce (`default-src 'none'; style-src 'nonce-…'`).
+ *
+ * Everything in names that HTML would read as its own is escaped. Source: HTML Living Standard (WHATWG); Content Security
+ * Policy Level 3 (W3C).
+ *
+ * @param sheet - a worksheet, a sheet of working, a field card or a practice sheet
+ * @param options - see {@link HtmlOptions}
+ * @returns the page, from `<!doctype html>` on
+ * @throws SprayMathError `unreadable` for a nonce that is not base64, `unknown-field` for an option that there is not
+ *
+ * @example
+ * ```ts
+ * import { stripRateWorking } from "swath-to-spoon/output-rate";
+ * import { qty } from "swath-to-spoon/units";
+ * import { renderHtml, workingSheet } from "swath-to-spoon/worksheet";
+ *
+ * const lines = stripRateWorking({ used: qty(3, "L"), swath: qty(1, "m"), distance: qty(100, "m") });
+ * const html = renderHtml(workingSheet({ title: "Test strip <1>", lines }), { nonce: "c3ByYXk=" });
+ * console.log(html.includes("<h1>Test strip &lt;1&gt;</h1>")); // true
+ * console.log(html.includes('<style nonce="c3ByYXk=">')); // true
+ * ```
+ */
+export function renderHtml(sheet: PrintableSheet, options: HtmlOptions = {}): string {
+  const { nonce } = checked(options, HTML_OPTIONS, "options");
+  const page = pageOf(sheet);
+  return [
+    "<!doctype html>",
+    `<html lang="${escaped(page.language)}">`,
+    "<head>",
+    '<meta charset="utf-8">',
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    `<title>${escaped(page.title)}</title>`,
+    `<style${nonce === undefined ? "" : ` nonce="${nonce}"`}>${STYLE}</style>`,
+    "</head>",
+    "<body>",
+    `<main class="${sheet.kind}">`,
+    `<h1>${escaped(page.title)}</h1>`,
+    ...page.blocks.map((block) => laidOut(block, page)),
+    "</main>",
+    "</body>",
+    "</html>",
+    "",
+  ].join("\n");
+}
+
+function laidOut(block: SheetBlock, { sources }: Page): string {
+  switch (block.kind) {
+    case "heading":
+      return `<h${block.level}>${escaped(block.text)}</h${block.level}>`;
+    case "text":
+      return `<p>${escaped(block.text)}</p>`;
+    case "alerts":
+      return list(
+        block.items.map(
+          ({ severity, name, value }) =>
+            `<li class="${severity}"><strong>${escaped(name)}:</strong> ${escaped(value)}</li>`,
+        ),
+        "alerts",
+      );
+    case "list":
+      return list(block.items.map(item), "notes", block.ordered);
+    case "boxes":
+      return list(
+        block.items.map(
+          (one) => `<li><label><input type="checkbox"> <span>${escaped(one)}</span></label></li>`,
+        ),
+        "boxes",
+      );
+    case "table":
+    case "facts":
+      return table(block);
+    case "lines":
+      return list(
+        block.lines.map((line) => {
+          const [found, ...parts] = partsOf(line).map(escaped);
+          const spans = parts.map((part, i) =>
+            i === parts.length - 1
+              ? `<span>= <strong>${part}</strong> [${sources.indexOf(line.source) + 1}]</span>`
+              : `<span>= ${part}</span>`,
+          );
+          return `<li><span>${found}</span> ${spans.join(" ")}</li>`;
+        }),
+        "working",
+      );
+    case "sources":
+      return list(sources.map(item), "sources", true);
+  }
+}
+
+function item(text: string): string {
+  return `<li>${escaped(text)}</li>`;
+}
+
+function list(items: readonly string[], name: string, ordered = false): string {
+  const tag = ordered ? "ol" : "ul";
+  return `<${tag} class="${name}">\n${items.join("\n")}\n</${tag}>`;
+}
+
+function table({ kind, caption, columns, rows }: Extract<SheetBlock, { kind: "table" | "facts" }>): string {
+  const head = columns.map((column) => `<th scope="col">${escaped(column)}</th>`).join("");
+  const body = rows.map(([name = "", ...cells]) => {
+    const others = cells.map((cell) => `<td>${escaped(cell)}</td>`).join("");
+    return `<tr><th scope="row">${escaped(name)}</th>${others}</tr>`;
+  });
+  return [
+    `<table class="${kind}">`,
+    `<caption>${escaped(caption)}</caption>`,
+    `<thead><tr>${head}</tr></thead>`,
+    "<tbody>",
+    ...body,
+    "</tbody>",
+    "</table>",
+  ].join("\n");
+}
+
+const ENTITIES: Readonly<Record<string, string>> = {
+  "&": "&amp;",
+  "<": "&lt;",
+  ">": "&gt;",
+  '"': "&quot;",
+  "'": "&#39;",
+};
+
+function escaped(text: string): string {
+  return plain(text).replace(/[&<>"']/g, (sign) => ENTITIES[sign] ?? sign);
+}

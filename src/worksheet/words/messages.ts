@@ -1,0 +1,150 @@
+import { shown } from "../../errors.js";
+import type { Caution } from "../../plan/cautions.js";
+import type { WarningCode } from "../../plan/warnings.js";
+import type { Check } from "../../units/check.js";
+import { AsGivenField } from "../../units/fields.js";
+import type { KnownLines } from "./known-lines.js";
+import type { LineTable } from "./line-table.js";
+
+/**
+ * Every word of a worksheet and a field card. An app passes its own table for another language; a key that is missing there
+ * does not compile. Texts hold places such as `{number}` that are filled in.
+ */
+export interface Messages {
+  /** The language that the table is written in, as a language tag such as `en`; an HTML page is marked with it. */
+  readonly language: string;
+  /** The names of results and terms, by the id of the line of working. */
+  readonly lines: LineTable<KnownLines>;
+  /** How a function is written in a formula; `{x}` is what it is taken of. */
+  readonly functions: Readonly<
+    Record<"sqrt" | "ceil" | "floor" | "min" | "max" | "sin" | "cos" | "tan", string>
+  >;
+  /** The headings of the steps. */
+  readonly steps: Readonly<Record<"area" | "rate" | "carrier" | "loads" | "product" | "dose", string>>;
+  /** The cautions, by code. */
+  readonly cautions: Readonly<Record<Caution["code"], string>>;
+  /**
+   * The warnings, by code. Each figure of the warning has a place by its name, such as `{rate}`, and `{product}` is the
+   * product that it is about. Where a code is missing, the plan's own English sentence stands.
+   */
+  readonly warnings: Readonly<Partial<Record<WarningCode, string>>>;
+  /** What measuring tools are called, by the name that the tool has. That name where it is missing. */
+  readonly tools: Readonly<Record<string, ToolNames>>;
+  /** How units are written, by the library's own name such as `gal/ac`. The usual sign where it is missing. */
+  readonly units: Readonly<Record<string, string>>;
+  /** Where formulas come from, by the line's own text. As it is where it is missing. */
+  readonly sources: Readonly<Record<string, string>>;
+  /** Everything else. */
+  readonly text: Readonly<Record<TextKey, string>>;
+}
+
+/**
+ * What one tool and several of it are called, by the plural forms of the language: `{ one: "cup", other: "cups" }`. English has
+ * these two; other languages may have more (Unicode CLDR, plural rules).
+ */
+export type ToolNames = Readonly<
+  Record<"one" | "other", string> & Partial<Record<Intl.LDMLPluralRule, string>>
+>;
+
+/** The keys of single texts. */
+export type TextKey =
+  | "title"
+  | "cardTitle"
+  | "summary"
+  | "what"
+  | "howMuch"
+  | "treatedArea"
+  | "groundArea"
+  | "outputRate"
+  | "totalMix"
+  | "totalOf"
+  | "mixForPlot"
+  | "mixExtra"
+  | "mixInHose"
+  | "leftover"
+  | "leftoverWithArea"
+  | "rateOf"
+  | "rateOfActive"
+  | "rateOfMix"
+  | "rateOfWater"
+  | "rateOnGround"
+  | "load"
+  | "loads"
+  | "product"
+  | "amount"
+  | "measure"
+  | "fillTo"
+  | "waterFor"
+  | "areaWithRows"
+  | "mixingOrder"
+  | "doNotMix"
+  | "halfFill"
+  | "pour"
+  | "pourOtherwise"
+  | "topUp"
+  | "spray"
+  | "fillingOrder"
+  | "exactly"
+  | "under"
+  | "over"
+  | "fills"
+  | "fillsOf"
+  | "toMark"
+  | "toMarkTimes"
+  | "weigh"
+  | "weighTimes"
+  | "doNotMeasure"
+  | "totalProduct"
+  | "working"
+  | "rounding"
+  | "sources"
+  | "cautions"
+  | "warnings"
+  | "severityNote"
+  | "severityWarning"
+  | "severityRefusal";
+
+const PARTS = ["lines", "functions", "steps", "cautions", "warnings", "tools", "units", "sources", "text"];
+
+/** A table of words. It is taken as it is, not copied: a table has hundreds of texts, and each is looked up where it is used. */
+export class MessagesField<T extends Messages = Messages> extends AsGivenField<T> {
+  /** @param parts - the parts that it must have */
+  constructor(
+    about: string,
+    readonly parts: readonly string[],
+  ) {
+    super(about);
+  }
+
+  override read(input: unknown, check: Check): T | undefined {
+    const table = super.read(input, check);
+    if (table === undefined) return undefined;
+    const before = check.issues.length;
+    for (const part of this.parts)
+      if (typeof table[part as keyof T] !== "object" || table[part as keyof T] === null)
+        check.fault("missing", "words-missing", part, "This part of the table of words is missing.");
+    if (!isLanguage(table.language))
+      check.fault(
+        "unknown-choice",
+        "language-unknown",
+        "language",
+        "{given} isn't a language tag. Use one such as en or de.",
+        { given: shown(table.language) },
+      );
+    return check.issues.length === before ? table : undefined;
+  }
+}
+
+function isLanguage(tag: unknown): boolean {
+  try {
+    return typeof tag === "string" && Intl.getCanonicalLocales(tag).length === 1;
+  } catch {
+    return false;
+  }
+}
+
+/** The table of words of a worksheet. */
+export const MESSAGES: MessagesField = /* @__PURE__ */ new MessagesField(
+  "Every word of the sheet; English unless given.",
+  PARTS,
+);

@@ -1,0 +1,283 @@
+import { describe, expect, it } from "vitest";
+import { Check, checked, type Field } from "../../../src/units/check.ts";
+import {
+  about,
+  byGiven,
+  choice,
+  count,
+  either,
+  flag,
+  hasField,
+  isGiven,
+  kinds,
+  type Limits,
+  list,
+  number,
+  object,
+  optional,
+  TextField,
+  text,
+} from "../../../src/units/fields.ts";
+import { expectRefused, refusal } from "../../helpers/refusal.ts";
+
+const reads = <T>(field: Field<T>, input: unknown): T => checked(input, field, "x");
+
+describe("a field", () => {
+  it("says what it means, and may be left out where that is said", () => {
+    const age = number("The age.");
+    const free = optional(age);
+    expect([age.about, age.optional, free.about, free.optional]).toEqual([
+      "The age.",
+      false,
+      "The age.",
+      true,
+    ]);
+    expect(reads(free, null)).toBeUndefined();
+    expect(reads(free, undefined)).toBeUndefined();
+    expectRefused(() => reads(free, "5"), "not-a-quantity", "x");
+    const other = about("Its age.", free);
+    expect([other.about, other.optional, free.about]).toEqual(["Its age.", true, "The age."]);
+    expect(reads(other, null)).toBeUndefined();
+  });
+});
+
+describe("a number", () => {
+  it.each<[Limits, number[], [number, string, string][]]>([
+    [{}, [0, -5, 1e308], []],
+    [
+      { above: 0 },
+      [5e-324, 7],
+      [
+        [0, "more-than", "Must be more than 0."],
+        [-0, "more-than", "Must be more than 0."],
+      ],
+    ],
+    [{ min: 2 }, [2, 2.5], [[1.9, "at-least", "Must be 2 or more."]]],
+    [{ max: 2 }, [2, -9], [[2.1, "at-most", "Must be 2 or less."]]],
+    [
+      { min: 1, max: 9, whole: true },
+      [1, 9],
+      [
+        [0, "whole-number", "Enter a whole number, 1 or more."],
+        [1.5, "whole-number", "Enter a whole number, 1 or more."],
+        [2 ** 53, "whole-number", "Enter a whole number, 1 or more."],
+        [10, "at-most", "Must be 9 or less."],
+      ],
+    ],
+    [{ whole: true }, [0, 5], [[-1, "whole-number", "Enter a whole number, 0 or more."]]],
+  ])("within %j", (limits, good, bad) => {
+    for (const value of good) expect(reads(number("One.", limits), value)).toBe(value);
+    for (const [value, key, message] of bad) {
+      const error = refusal(() => reads(number("One.", limits), value));
+      expect(error).toMatchObject({ code: "out-of-range", path: "x", key, message });
+      expect(error.figures).toMatchObject({ given: value });
+    }
+  });
+
+  it("is finite, and no text", () => {
+    for (const value of [Number.NaN, Number.POSITIVE_INFINITY])
+      expectRefused(() => reads(number("One."), value), "not-finite", "x", "finite");
+    expectRefused(() => reads(number("One."), "5"), "not-a-quantity", "x", "not text");
+    expectRefused(() => reads(number("One."), {}), "not-a-quantity", "x", "Enter a number here.");
+    expectRefused(() => reads(number("One."), null), "missing", "x", "Enter a number here.");
+  });
+
+  it("is a count from 1 on, unless said otherwise", () => {
+    expect(count("How many.").limits).toEqual({ whole: true, min: 1 });
+    expect(count("How many.", 0, 5).limits).toEqual({ whole: true, min: 0, max: 5 });
+  });
+});
+
+describe("a choice", () => {
+  const form = choice("Its form.", ["liquid", "dry"]);
+
+  it("is one of its names, or says which was probably meant", () => {
+    expect(reads(form, "dry")).toBe("dry");
+    const near = refusal(() => reads(form, "liquit"));
+    expect(near.message).toBe(
+      'There is no choice "liquit". Did you mean liquid? Choose one of: liquid, dry.',
+    );
+    expect(near.figures).toEqual({ given: '"liquit"', choices: ["liquid", "dry"], meant: "liquid" });
+    const far = refusal(() => reads(form, "zzzzzz"));
+    expect(far.message).toBe('There is no choice "zzzzzz". Choose one of: liquid, dry.');
+    expect(far.figures).toEqual({ given: '"zzzzzz"', choices: ["liquid", "dry"] });
+    expectRefused(() => reads(form, 5), "unknown-choice", "x", "There is no choice 5.");
+    expectRefused(() => reads(form, undefined), "missing", "x", "Choose one of: liquid, dry.");
+  });
+
+  it("may be of small numbers, and then gives no -0", () => {
+    expect(Object.is(reads(choice("How many.", [0, 1]), -0), 0)).toBe(true);
+    expectRefused(() => reads(choice("How many.", [1, 2]), "1"), "unknown-choice", "x");
+    expectRefused(() => reads(choice("How many.", [1, 2]), Number.NaN), "unknown-choice", "x");
+  });
+});
+
+describe("a text", () => {
+  it("is not blank", () => {
+    expect(reads(text("A name."), " A ")).toBe(" A ");
+    for (const blank of ["", " \t\u00a0", undefined, null])
+      expectRefused(() => reads(text("A name."), blank), "missing", "x", "Enter some text here.");
+    expectRefused(() => reads(text("A name."), 5), "not-a-quantity", "x", "Enter some text, not 5.");
+    expectRefused(() => reads(text("A name."), new String("A")), "not-a-quantity", "x", "an object");
+  });
+
+  it("may have a form of its own", () => {
+    const day = new TextField("A day.", {
+      name: "date",
+      check: (given, check) => {
+        if (given.length === 10) return true;
+        check.fault("unreadable", "enter-date", "", "Enter a date.");
+        return false;
+      },
+    });
+    expect(reads(day, "2026-05-01")).toBe("2026-05-01");
+    expectRefused(() => reads(day, "May"), "unreadable", "x", "Enter a date.");
+  });
+});
+
+describe("a yes or no", () => {
+  it("is a boolean", () => {
+    expect(reads(flag("Whether it is."), false)).toBe(false);
+    expectRefused(() => reads(flag("Whether it is."), "true"), "not-a-quantity", "x", 'not "true"');
+    expectRefused(() => reads(flag("Whether it is."), null), "missing", "x");
+  });
+});
+
+interface Range {
+  readonly low: number;
+  readonly high: number;
+}
+
+const RANGE = object<Range>({ low: number("The least."), high: number("The most.") }, [
+  ({ low, high }, check) => {
+    if (low === undefined || high === undefined || low <= high) return;
+    check.fault("conflict", "range-reversed", "low", "{low} is more than {high}.", { low, high });
+  },
+]);
+
+describe("an object", () => {
+  it("is held together by what its fields have to do with one another", () => {
+    expect(reads(RANGE, { low: 1, high: 2 })).toEqual({ low: 1, high: 2 });
+    const error = refusal(() => reads(RANGE, { low: 3, high: 2, hihg: 4 }));
+    expect(error.issues.map(({ path, key }) => [path, key])).toEqual([
+      ["x.hihg", "field-unknown"],
+      ["x.low", "range-reversed"],
+    ]);
+  });
+
+  it("looks at its relations also where a field is at fault", () => {
+    const error = refusal(() => reads(RANGE, { low: "3", high: 2 }));
+    expect(error.issues).toHaveLength(1);
+  });
+
+  it("says what is expected where there is none", () => {
+    expectRefused(() => reads(RANGE, null), "missing", "x", "This part is missing: low, high.");
+    for (const [other, words] of [
+      [5, "not 5"],
+      ["a", 'not "a"'],
+      [[], "not a list"],
+      [() => 1, "a function"],
+    ] as const)
+      expectRefused(() => reads(RANGE, other), "not-a-quantity", "x", words);
+  });
+
+  it("has a sentence of its own where it is given one", () => {
+    expect(RANGE.about).toBe("");
+    expect(object<Range>(RANGE.fields, [], "A range.").about).toBe("A range.");
+  });
+});
+
+describe("a list", () => {
+  const numbers = list("Some numbers.", number("One.", { min: 0 }), { least: 2, most: 3 });
+
+  it("has as many as it may have", () => {
+    expect(reads(numbers, [1, 2])).toEqual([1, 2]);
+    expectRefused(() => reads(numbers, [1]), "too-few", "x", "Enter at least 2; there are 1.");
+    expectRefused(() => reads(numbers, [1, 2, 3, 4]), "out-of-range", "x", "Enter 3 or fewer; there are 4.");
+    expectRefused(
+      () => reads(numbers, { length: 2 }),
+      "not-a-quantity",
+      "x",
+      "This must be a list, not an object.",
+    );
+    expectRefused(() => reads(numbers, null), "missing", "x", "Enter at least 2.");
+    expectRefused(() => reads(list("Any.", number("One.")), []), "too-few", "x");
+    expect(reads(list("Any.", number("One."), { least: 0 }), [])).toEqual([]);
+  });
+
+  it("keeps the place of what may be left out", () => {
+    expect(reads(list("Any.", optional(number("One."))), [1, null, 3])).toEqual([1, undefined, 3]);
+  });
+
+  it("looks at each", () => {
+    const error = refusal(() => reads(numbers, [-1, "2", 3]));
+    expect(error.issues.map(({ path }) => path)).toEqual(["x[0]", "x[1]"]);
+  });
+});
+
+type Shape =
+  | { readonly kind: "square"; readonly side: number }
+  | { readonly kind: "circle"; readonly radius: number };
+
+describe("one of several shapes", () => {
+  const shape = kinds<Shape>("A shape.", {
+    square: object({ kind: choice("Its kind.", ["square"]), side: number("Its side.") }),
+    circle: object({ kind: choice("Its kind.", ["circle"]), radius: number("Its radius.") }),
+  });
+
+  it("goes by its kind, and reports the faults of that kind alone", () => {
+    expect(reads(shape, { kind: "circle", radius: 2 })).toEqual({ kind: "circle", radius: 2 });
+    expect(shape.kinds).toEqual(["square", "circle"]);
+    const error = refusal(() => reads(shape, { kind: "circle", side: 2 }));
+    expect(error.issues.map(({ code, path }) => [code, path])).toEqual([
+      ["missing", "x.radius"],
+      ["unknown-field", "x.side"],
+    ]);
+    expectRefused(() => reads(shape, { kind: "square", side: "2" }), "not-a-quantity", "x.side");
+  });
+
+  it("names the kinds where there is none, or another", () => {
+    expectRefused(() => reads(shape, { side: 2 }), "missing", "x.kind", "Choose one of: square, circle.");
+    expectRefused(() => reads(shape, { kind: "circel" }), "unknown-choice", "x.kind", "Did you mean circle?");
+    for (const other of [5, [], "circle"])
+      expectRefused(() => reads(shape, other), "not-a-quantity", "x", "an object");
+    expectRefused(() => reads(shape, null), "missing", "x", "This part is missing: kind, side.");
+  });
+
+  const extra = either<{ readonly percent: number } | { readonly volume: number }>(
+    "Extra.",
+    [object({ percent: number("Per cent.") }) as never, object({ volume: number("A volume.") }) as never],
+    byGiven([["percent"], ["volume", "unit"]]),
+  );
+
+  it("may go by which fields are given, of which only one group may be", () => {
+    expect(reads(extra, { percent: 5 })).toEqual({ percent: 5 });
+    expect(reads(extra, { volume: 5, percent: null })).toEqual({ volume: 5 });
+    expectRefused(() => reads(extra, {}), "missing", "x", "Enter one of: percent, volume and unit.");
+    expectRefused(() => reads(extra, 5), "missing", "x");
+    expectRefused(
+      () => reads(extra, { percent: 5, volume: 1 }),
+      "conflict",
+      "x.volume",
+      "percent or volume and unit, not both",
+    );
+  });
+
+  it("may have one that is meant where none is given", () => {
+    const pick = byGiven([["percent"], ["volume"]], 1);
+    expect(pick({}, new Check())).toBe(1);
+    expect(pick(null, new Check())).toBe(1);
+    expect(pick({ percent: 1 }, new Check())).toBe(0);
+  });
+});
+
+describe("whether something is given", () => {
+  it("holds for anything but nothing", () => {
+    expect(hasField({ a: 0, b: null }, ["b", "a"])).toBe(true);
+    expect(hasField({ b: null }, ["b", "a"])).toBe(false);
+    for (const other of [null, undefined, 5, "a"]) expect(hasField(other, ["length"])).toBe(false);
+    expect(isGiven("a", { a: false })).toBe(true);
+    expect(isGiven("a", { a: undefined })).toBe(false);
+    expect(isGiven("toString", {})).toBe(false);
+  });
+});

@@ -1,0 +1,96 @@
+import { describe, expect, it } from "vitest";
+import { type PlanInput, planApplication } from "../../../src/plan/index.ts";
+import { qty } from "../../../src/units/index.ts";
+import { ENGLISH_WORDS, type Messages, worksheet } from "../../../src/worksheet/index.ts";
+import { QUIET, TWO_PRODUCTS } from "../../helpers/jobs.ts";
+
+type Tools = Exclude<PlanInput["tools"], string>;
+
+/** How the one dose of a quiet job, 3.967 fl oz, is measured with these tools. */
+function measured(tools: Tools, messages: Messages = ENGLISH_WORDS): readonly string[] {
+  return worksheet(planApplication({ ...QUIET, tools }), { messages }).loads[0]?.doses[0]?.measures ?? [];
+}
+
+const tool = (name: string, ounces: number) => ({ name, capacity: qty(ounces, "fl_oz") });
+const marked = (name: string, ounces: number) => ({
+  ...tool(name, ounces),
+  graduation: qty(0.1, "fl_oz"),
+});
+
+describe("what to measure with which tool", () => {
+  it("counts spoons and cups as one says it: one tablespoon, several tablespoons", () => {
+    expect(measured([tool("tablespoon", 3.9)])).toEqual(["1 tablespoon"]);
+    expect(measured([tool("tablespoon", 1.3)])).toEqual(["3 tablespoons"]);
+  });
+
+  it("never puts a number before a name that begins with one", () => {
+    expect(measured([tool("1/2 cup", 3.9)])).toEqual(["1/2 cup"]);
+    expect(measured([tool("1/2 cup", 1.95)])).toEqual(["2 fills of the 1/2 cup"]);
+  });
+
+  it("counts fills of a tool that the table of words has no plural for", () => {
+    expect(measured([tool("blue scoop", 3.9)])).toEqual(["1 blue scoop"]);
+    expect(measured([tool("blue scoop", 1.3)])).toEqual(["3 fills of the blue scoop"]);
+  });
+
+  it("says to which mark a tool is filled, and how often", () => {
+    expect(measured([marked("jug", 5)])).toEqual(["3.9 fl oz in the jug"]);
+    expect(measured([marked("jug", 1.3)])).toEqual(["3 times 1.3 fl oz in the jug"]);
+  });
+
+  it("goes by the plural forms of the table's language", () => {
+    // Slovak has a form of its own for two to four (Unicode CLDR, plural rules).
+    const slovak: Messages = {
+      ...ENGLISH_WORDS,
+      language: "sk",
+      tools: { spoon: { one: "lyžica", few: "lyžice", other: "lyžíc" } },
+    };
+    expect(measured([tool("spoon", 1.3)], slovak)).toEqual(["3 lyžice"]);
+    expect(measured([tool("spoon", 0.78)], slovak)).toEqual(["5 lyžíc"]);
+  });
+});
+
+describe("the total mix", () => {
+  const total = (input: PlanInput) =>
+    worksheet(planApplication(input)).summary.find(({ name }) => name === "Total spray mix")?.value;
+  // 5,600 sq ft at 38.5688 gal/ac are 4.958 gal; 5% of it are 0.2479 gal.
+  const { reserve: _, sprayer, ...job } = TWO_PRODUCTS;
+  const { lineVolume: __, ...noLines } = sprayer;
+
+  it("has its parts, and none that is nothing", () => {
+    expect(total({ ...job, sprayer: noLines })).toBe("4.958 gal");
+    expect(total({ ...job, sprayer: noLines, reserve: { percent: 5 } })).toBe(
+      "5.206 gal (4.958 gal for the plot + 0.2479 gal extra)",
+    );
+    expect(total({ ...job, sprayer })).toBe("5.036 gal (4.958 gal for the plot + 0.07813 gal in the hose)");
+    expect(total(TWO_PRODUCTS)).toBe(
+      "5.284 gal (4.958 gal for the plot + 0.2479 gal extra + 0.07813 gal in the hose)",
+    );
+  });
+});
+
+describe("the area that a load covers", () => {
+  const covers = (plot: PlanInput["plot"], fill = 3.5) =>
+    worksheet(planApplication({ ...TWO_PRODUCTS, plot, sprayer: { tank: qty(fill, "gal") } })).loads[0]
+      ?.water;
+  const rows = { rowLength: qty(160, "ft"), bandWidth: qty(30, "in"), rowSpacing: qty(5, "ft") };
+
+  it("is said in rows too, to a part that one can see", () => {
+    // 400 sq ft a row, 0.35415 gal of mix at 38.5688 gal/ac.
+    const plot = { kind: "row-bands", rows: 14, ...rows } as const;
+    expect(covers(plot)).toMatch(/Covers 3,953 sq ft \(about 10 rows\)\.$/);
+    expect(covers(plot, 3.42)).toMatch(/\(about 9 2\/3 rows\)\.$/);
+    expect(covers(plot, 1)).toMatch(/\(about 2 3\/4 rows\)\.$/);
+  });
+
+  it("is left at that where rows differ, where there are none, and for less than one", () => {
+    const each = [qty(100, "ft"), qty(200, "ft")];
+    expect(
+      covers({ kind: "row-bands", ...rows, rowLength: undefined, rowLengths: each } as never),
+    ).not.toMatch(/rows/);
+    expect(covers({ kind: "rectangle", length: qty(90, "ft"), width: qty(60, "ft") })).not.toMatch(/rows/);
+    expect(covers({ kind: "row-bands", rows: 2, ...rows, rowLength: qty(3000, "ft") })).not.toMatch(/rows/);
+    const two = { kind: "row-bands", rows: 7, ...rows } as const;
+    expect(covers([two, two])).not.toMatch(/rows/);
+  });
+});
