@@ -107,7 +107,7 @@ class Parts {
         ...(field.least > 0 && { minItems: field.least }),
         ...(Number.isFinite(field.most) && { maxItems: field.most }),
       };
-    if (field instanceof QuantityField) return this.quantityOf(field);
+    if (field instanceof QuantityField && field.demand.dimensions.length > 0) return this.quantityOf(field);
     if (field instanceof UnitField && field.dimension !== undefined) return unitOf([field.dimension]);
     if (field instanceof NumberField)
       return anyOf([numberOf(field.limits), this.text("NumberText", NUMBER_TEXT)]);

@@ -1,7 +1,7 @@
 import { isSprayMathError } from "../errors.js";
 import { Check, checked, type Field, type TextReader } from "../units/check.js";
-import { choice, type ObjectField, object, optional, text } from "../units/fields.js";
-import { numeralSigns } from "../units/numerals.js";
+import { choice, type ObjectField, object, optional } from "../units/fields.js";
+import { locale } from "../units/locale-field.js";
 import { type ParseOptions, parseNumber, parseQuantity } from "../units/parse.js";
 import type { Dimension, Quantity } from "../units/types.js";
 
@@ -10,7 +10,7 @@ export type ReadingOptions = Omit<ParseOptions, "dimension">;
 
 const OPTIONS: ObjectField<ReadingOptions> = /* @__PURE__ */ object<ReadingOptions>({
   locale: optional(
-    text("Whose decimal and group signs numbers have, as a language tag. `en-US` unless given."),
+    locale("Whose decimal and group signs numbers have, as a language tag. `en-US` unless given."),
   ),
   system: optional(
     choice("Whose gallons, pints, cups, spoons and fluid ounces are meant. `us` unless given.", [
@@ -29,9 +29,7 @@ const OPTIONS: ObjectField<ReadingOptions> = /* @__PURE__ */ object<ReadingOptio
 
 /** The options, checked. */
 export function checkedOptions(options: ReadingOptions = {}): ReadingOptions {
-  const known = checked(options, OPTIONS, "options");
-  if (known.locale !== undefined) numeralSigns(known.locale);
-  return known;
+  return checked(options, OPTIONS, "options");
 }
 
 /** Reads an input by its field list, with text where a quantity or a number is expected. Trusts the options. */

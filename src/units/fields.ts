@@ -127,7 +127,10 @@ export class ChoiceField<T extends string | number> extends Field<T> {
   }
 
   read(input: unknown, check: Check): T | undefined {
-    const found = this.choices.find((name) => name === input);
+    // A form has a number that was chosen as text.
+    const isMeant = (name: T): boolean =>
+      name === input || (check.texts !== undefined && String(name) === input);
+    const found = this.choices.find(isMeant);
     if (found !== undefined) return found;
     const choices = this.choices.map(String);
     const meant = typeof input === "string" ? nearest(shortened(input), choices) : undefined;

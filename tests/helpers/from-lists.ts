@@ -134,7 +134,27 @@ export function faultsIn(
 
 const JUNK: fc.Arbitrary<unknown> = fc.oneof(
   fc.constantFrom<unknown>(
-    ...[null, true, false, "", " ", "x", "constructor", "__proto__", "5", 0, -0, -1, 0.5, 1, 2, 1.5],
+    ...[
+      null,
+      true,
+      false,
+      "",
+      " ",
+      "x",
+      "constructor",
+      "__proto__",
+      "5",
+      "1",
+      "2",
+      "1 ",
+      0,
+      -0,
+      -1,
+      0.5,
+      1,
+      2,
+      1.5,
+    ],
     ...[
       1e308,
       -1e308,
@@ -208,7 +228,7 @@ function changedAt(
   const isTree = typeof tree === "object" && tree !== null;
   if (first === undefined || !isTree) return how === "add" && isTree ? withField(tree, name, junk) : junk;
   if (how === "drop" && rest.length === 0) {
-    if (Array.isArray(tree)) return tree.filter((_, i) => String(i) !== first);
+    if (Array.isArray(tree)) return Array.from(tree).filter((_, i) => String(i) !== first);
     return Object.fromEntries(Object.entries(tree).filter(([key]) => key !== first));
   }
   return withField(tree, first, changedAt((tree as Tree)[first], rest, how, junk, name));

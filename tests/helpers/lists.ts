@@ -50,6 +50,7 @@ export interface Thing {
   readonly width: Length;
   readonly lines?: Volume;
   readonly offset?: Length;
+  readonly reading?: Length;
   readonly used?: Measured<Volume | Mass>;
   readonly spot?: Area;
   readonly treated?: TreatedArea;
@@ -138,6 +139,7 @@ export const THING: ObjectField<Thing> = named(
       width: quantity("How wide. More than 0.", "length"),
       lines: optional(quantity("What the lines hold. 0 or more.", "volume", "nonnegative")),
       offset: optional(quantity("How far off, either way.", "length", "any")),
+      reading: optional(quantity("A reading of any size.", "length", "finite")),
       used: optional(measured("What was used. More than 0.", ["volume", "mass"])),
       spot: optional(quantity("The area of one spot. More than 0.", "area")),
       treated: optional(treatedArea("What is treated. More than 0.", { unmarked: true })),
@@ -195,6 +197,7 @@ export const FULL = {
   width: { value: 30, unit: "in" },
   lines: { value: 0, unit: "fl_oz" },
   offset: { value: -3, unit: "ft" },
+  reading: { value: -1e80, unit: "ft" },
   used: { value: 34, unit: "fl_oz", resolution: { value: 1, unit: "fl_oz" } },
   spot: { value: 2, unit: "m2" },
   treated: { value: 0.5, unit: "ac", of: "treated" },

@@ -7,6 +7,8 @@ import { toJsonSchema } from "../../../src/schema/new-json-schema.ts";
 import { checkedOptions, readBy } from "../../../src/schema/reading.ts";
 import { schemaOf } from "../../../src/schema/zod.ts";
 import { list, named, object, text } from "../../../src/units/fields.ts";
+import { QuantityField } from "../../../src/units/quantity-field.ts";
+import type { Quantity } from "../../../src/units/types.ts";
 import { errorOf } from "../../helpers/bad-input.ts";
 import { FULL, THING } from "../../helpers/lists.ts";
 
@@ -35,6 +37,7 @@ describe("a field list read with text", () => {
       shape: { kind: "circle", diameter: { value: 5, unit: "ft" } },
       spare: { percent: 2.5 },
     });
+    expect(read({ ...TYPED, sides: "2" }).sides).toBe(2);
     expect(read(FULL)).toEqual(FULL);
     expect(read(FULL)).not.toBe(FULL);
   });
@@ -241,6 +244,11 @@ describe("the JSON Schema of a field list", () => {
     expect(toJsonSchema(THING)).not.toBe(json);
     expect(errorOf(() => toJsonSchema(mini.string() as never))).toMatchObject({ path: "schema" });
     expect(errorOf(() => toJsonSchema(undefined as never))).toMatchObject({ path: "schema" });
+  });
+
+  it("has none for what no input of the library is", () => {
+    const any = new QuantityField<Quantity>("Any amount.", { dimensions: [], range: "any" });
+    expect(() => toJsonSchema(any)).toThrow("QuantityField");
   });
 
   it("has no limit on a list that has none", () => {
