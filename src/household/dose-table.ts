@@ -1,16 +1,15 @@
-import { type Check, checked, type Field } from "../units/check.js";
+import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { decided } from "../units/decide.js";
-import { dimensionInWords, dimensionOf } from "../units/dimensions.js";
+import { DIMENSIONS, dimensionInWords, dimensionOf } from "../units/dimensions.js";
 import { either, list, type ObjectField, object } from "../units/fields.js";
 import { refusal } from "../units/message.js";
-import { quantity, treatedArea } from "../units/quantity-field.js";
+import { quantity, refuseDimension, treatedArea } from "../units/quantity-field.js";
 import { resolvedUnit, resolveUnit } from "../units/resolve.js";
 import { positiveIn } from "../units/result.js";
 import { unitsLike, usualUnit } from "../units/systems.js";
 import type {
   Concentration,
-  Dimension,
   MassRate,
   MassUnit,
   Quantity,
@@ -24,6 +23,7 @@ import type {
 import type { MeasuringRule } from "./measure.js";
 import { doseOf, type Measurable, type NotMeasurable } from "./measure-out.js";
 import { ERROR_LIMIT, kindIsMeasured, RULE } from "./request.js";
+import { newEffort } from "./search.js";
 import { TOOLS, type Tools } from "./tools.js";
 
 /** A rate as a label gives it: per treated area, or per volume of carrier. */
@@ -31,9 +31,9 @@ export type TableRate = VolumeRate | MassRate | Concentration;
 
 /** What {@link doseTable} is asked. */
 export interface DoseTableInput {
-  /** One row for each: a list, or what {@link evenSteps} gives. Each more than 0. */
+  /** The rates, such as `evenSteps` gives: one row for each. Each more than 0. */
   readonly rates: readonly TableRate[];
-  /** One column for each: treated areas for rates per area, volumes of carrier for rates per volume. Each more than 0. */
+  /** Treated areas for rates per area, volumes of carrier for rates per volume: one column for each. Each more than 0. */
   readonly sizes: readonly (TreatedArea | Volume)[];
   /** The tools that doses are measured with: the name of a set, or a list. */
   readonly tools: Tools;
@@ -46,7 +46,7 @@ export interface DoseTableInput {
 const TABLE: ObjectField<DoseTableInput> = /* @__PURE__ */ object<DoseTableInput>(
   {
     rates: list(
-      "One row for each: a list, or what evenSteps gives. Each more than 0.",
+      "The rates, such as `evenSteps` gives: one row for each. Each more than 0.",
       quantity("A rate as a label gives it: per treated area, or per volume of carrier.", [
         "volumeRate",
         "massRate",
@@ -55,7 +55,7 @@ const TABLE: ObjectField<DoseTableInput> = /* @__PURE__ */ object<DoseTableInput
       ]),
     ),
     sizes: list(
-      "One column for each: treated areas for rates per area, volumes of carrier for rates per volume. Each more than 0.",
+      "Treated areas for rates per area, volumes of carrier for rates per volume: one column for each. Each more than 0.",
       either<TreatedArea | Volume>(
         "A treated area, or a volume of carrier.",
         [treatedArea("A treated area."), quantity("A volume of carrier.", "volume")],
@@ -66,8 +66,23 @@ const TABLE: ObjectField<DoseTableInput> = /* @__PURE__ */ object<DoseTableInput
     rule: RULE,
     limitPercent: ERROR_LIMIT,
   },
-  [sizesFitRates, toolsFitRates],
+  [canBePrinted, sizesFitRates, toolsFitRates],
 );
+
+// More than anybody prints.
+const MOST_CELLS = 10_000;
+
+function canBePrinted({ rates = [], sizes = [] }: Partial<DoseTableInput>, check: Check): void {
+  const cells = rates.length * sizes.length;
+  if (cells <= MOST_CELLS) return;
+  check.fault(
+    "out-of-range",
+    "table-too-large",
+    rates.length > sizes.length ? "rates" : "sizes",
+    "A table of {given} doses is too large. Leave out rows or columns: up to {limit} doses.",
+    { given: cells, limit: MOST_CELLS },
+  );
+}
 
 function isArea(unit: unknown): boolean {
   return resolvedUnit(unit)?.dimension === "area";
@@ -147,13 +162,14 @@ export interface DoseTableRow {
  */
 export function doseTable(input: DoseTableInput): DoseTableRow[] {
   const { rates, sizes, ...how } = checked(input, TABLE);
+  const effort = newEffort(15);
   return rates.map((rate) => ({
     rate,
     cells: sizes.map((size, j) => {
       const at = `sizes[${j}]`;
       const per = resolveUnit(rate.unit, "unit").per as Unit;
       const amount = positiveIn(rate.value * inUnit(size, per), productUnit(rate), at);
-      return { size, amount, dose: doseOf({ amount, ...how }, at) };
+      return { size, amount, dose: doseOf({ amount, ...how }, at, effort) };
     }),
   }));
 }
@@ -168,35 +184,11 @@ export interface EvenStepsInput<U extends Unit = Unit> {
   readonly step: Quantity<UnitLike<U>>;
 }
 
-const DIMENSIONS: readonly Dimension[] = [
-  "length",
-  "area",
-  "volume",
-  "mass",
-  "time",
-  "pressure",
-  "fraction",
-  "speed",
-  "flow",
-  "massFlow",
-  "volumeRate",
-  "massRate",
-  "density",
-  "volumeConcentration",
-  "massFraction",
-  "volumePerLength",
-  "massPerLength",
-];
-
 const STEPS: ObjectField<EvenStepsInput> = /* @__PURE__ */ object<EvenStepsInput>(
   {
-    first: quantity("The first quantity.", DIMENSIONS, "any") as Field<Quantity>,
-    last: quantity(
-      "The last: it is among them only where a step ends on it.",
-      DIMENSIONS,
-      "any",
-    ) as Field<Quantity>,
-    step: quantity("How far apart they are. More than 0.", DIMENSIONS) as Field<Quantity>,
+    first: quantity("The first quantity.", DIMENSIONS, "any"),
+    last: quantity("The last: it is among them only where a step ends on it.", DIMENSIONS, "any"),
+    step: quantity("How far apart they are. More than 0.", DIMENSIONS),
   },
   [sameDimensions],
 );
@@ -207,19 +199,8 @@ function sameDimensions(given: Partial<EvenStepsInput>, check: Check): void {
   const expected = dimensionOf(first.unit);
   for (const field of ["last", "step"] as const) {
     const other = given[field];
-    if (other === undefined || dimensionOf(other.unit) === expected) continue;
-    check.fault(
-      "wrong-dimension",
-      "dimension",
-      field,
-      "{given} is {is}. Enter {expected}, such as {example}.",
-      {
-        given: other,
-        is: dimensionInWords(dimensionOf(other.unit)),
-        expected: dimensionInWords(expected),
-        example: { value: 5, unit: first.unit },
-      },
-    );
+    if (other !== undefined && dimensionOf(other.unit) !== expected)
+      refuseDimension(other, [expected], check, field);
   }
 }
 

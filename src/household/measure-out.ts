@@ -11,6 +11,7 @@ import type { Kit } from "./kit.js";
 import { type MeasuredPart, type NearestFills, nearestFills, percentOff } from "./measure.js";
 import { amountOf } from "./measuring-tool.js";
 import { MEASURING, type MeasuringInput, toolsFit, wayOf } from "./request.js";
+import { type Effort, newEffort } from "./search.js";
 
 /** What {@link measureOut} is asked. */
 export interface MeasureOutInput<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit>
@@ -111,12 +112,13 @@ export function measureOut<U extends VolumeUnit | MassUnit>(
   return doseOf(checked(input, MEASURE_OUT) as MeasureOutInput<U>);
 }
 
-/** An amount as it is measured, or why it can't be. Trusts its input. */
+/** An amount as it is measured, or why it can't be. Several doses may share an effort. Trusts its input. */
 export function doseOf<U extends VolumeUnit | MassUnit>(
   input: MeasureOutInput<U>,
   at = "amount",
+  effort: Effort = newEffort(),
 ): Measurable<U> | NotMeasurable<U> {
-  const { kit, way } = wayOf(input);
+  const { kit, way } = wayOf(input, effort);
   const found = nearestFills(input.amount, kit, way, at);
   const dose = found && found.scoops > 0 ? measuredDose(input, found) : undefined;
   if (dose !== undefined && !moreThan(Math.abs(dose.errorPercent), way.limitPercent))

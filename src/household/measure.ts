@@ -4,7 +4,7 @@ import type { Mass, MassUnit, Quantity, Volume, VolumeUnit } from "../units/type
 import { type Exact, exactUnit, quotient } from "./exact-sizes.js";
 import type { Kit, KitTool } from "./kit.js";
 import { amountOf, type MeasuringTool } from "./measuring-tool.js";
-import { bestFills } from "./search.js";
+import { bestFills, type Effort } from "./search.js";
 
 /**
  * Which way a measured amount may differ from the amount wanted: `never-over` (a label's maximum), `never-under` (a
@@ -37,6 +37,7 @@ export interface Way {
   readonly rule: MeasuringRule;
   readonly maxScoops: number;
   readonly limitPercent: number;
+  readonly effort: Effort;
 }
 
 /** More scoops than this are miscounted: common practice, no source. A cup is 16 tablespoons. */
@@ -49,7 +50,7 @@ export const LIMIT_PERCENT = 5;
 export function nearestFills(
   amount: Quantity<VolumeUnit | MassUnit>,
   { tools, ordered, sizeOf }: Kit,
-  { rule, maxScoops, limitPercent }: Way,
+  { rule, maxScoops, limitPercent, effort }: Way,
   at: string,
 ): NearestFills | undefined {
   const { size, whole } = sizeOf(amount.unit);
@@ -63,6 +64,7 @@ export function nearestFills(
     mayBeOver: rule !== "never-over",
     mayBeUnder: rule !== "never-under",
     maxScoops,
+    effort,
   });
   if (found === undefined) return undefined;
   const { counts, totals, total, scoops } = found;
@@ -102,9 +104,11 @@ function sumOf(taken: readonly Taken[]): Exact {
 }
 
 function partsOf(taken: readonly Taken[], tools: readonly KitTool[]): MeasuredPart[] {
-  const fills = taken.flatMap((one): Taken[] =>
-    one.marks === 0 ? [one] : fillsOf(one).map((fill) => readClosest(fill, tools)),
-  );
+  const fills: Taken[] = [];
+  for (const one of taken) {
+    if (one.marks === 0) fills.push(one);
+    else for (const fill of fillsOf(one)) fills.push(readClosest(fill, tools));
+  }
   fills.sort((a, b) => b.from.fill.max - a.from.fill.max || b.marks - a.marks);
   return fills.map(({ from: { tool }, count, marks }) => {
     const { capacity, graduation } = tool;

@@ -13,6 +13,7 @@ import type { Mass, MassUnit, Quantity, Volume, VolumeUnit } from "../units/type
 import { type Kind, type Kit, kitFor } from "./kit.js";
 import { LIMIT_PERCENT, type MeasuringRule, MOST_SCOOPS, type Way } from "./measure.js";
 import { isWeight } from "./measuring-tool.js";
+import { type Effort, newEffort } from "./search.js";
 import { TOOLS, type Tools } from "./tools.js";
 
 /** What every measuring function is asked. */
@@ -91,12 +92,9 @@ export function kindIsMeasured(amount: Quantity<VolumeUnit | MassUnit>, tools: T
 }
 
 /** The tools for an amount, and how it is to be measured. Trusts its input. */
-export function wayOf({
-  amount,
-  tools,
-  rule,
-  limitPercent = LIMIT_PERCENT,
-  maxScoops = MOST_SCOOPS,
-}: MeasuringInput): { readonly kit: Kit; readonly way: Way } {
-  return { kit: kitFor(tools, kindOf(amount)) as Kit, way: { rule, limitPercent, maxScoops } };
+export function wayOf(
+  { amount, tools, rule, limitPercent = LIMIT_PERCENT, maxScoops = MOST_SCOOPS }: MeasuringInput,
+  effort: Effort = newEffort(),
+): { readonly kit: Kit; readonly way: Way } {
+  return { kit: kitFor(tools, kindOf(amount)) as Kit, way: { rule, limitPercent, maxScoops, effort } };
 }

@@ -21,6 +21,7 @@ export interface Target {
   readonly mayBeOver: boolean;
   readonly mayBeUnder: boolean;
   readonly maxScoops: number;
+  readonly effort: Effort;
 }
 
 /** What was found: for each fill the number of times and what they come to together. */
@@ -53,6 +54,20 @@ const PARTS = 1000;
 // Searches shorter than this are not worth remembering where they have been.
 const SHORT = 100;
 
+/** How long searches may take together, in places looked at; each takes away what it looked at. */
+export interface Effort {
+  left: number;
+}
+
+// A longer search ends with the best choice known by then. All tools of the sets together take a twentieth of it at most;
+// only dozens of tools whose sizes have next to nothing in common take more, and these make choices that are close.
+const MOST_PLACES = 300_000;
+
+/** Enough for a function that searches a few times, and at an end within a second. */
+export function newEffort(searches: number = 3): Effort {
+  return { left: searches * MOST_PLACES };
+}
+
 /** Puts fills in order. The same order serves every amount. */
 export function orderedFills(fills: readonly Fill[]): OrderedFills {
   const whole = fills.every(({ min, step }) => Number.isSafeInteger(min) && Number.isSafeInteger(step));
@@ -82,7 +97,7 @@ export function orderedFills(fills: readonly Fill[]): OrderedFills {
 }
 
 /**
- * The best choice of fills: the smallest error to a tenth of a per cent of the amount, then the fewest scoops, then the
+ * The best choice of fills: the smallest error to a tenth of a percent of the amount, then the fewest scoops, then the
  * smallest error; but never one past the limit where there is one within it. Nothing at all is a choice (`scoops` 0)
  * where the total may be under.
  *
@@ -92,17 +107,21 @@ export function orderedFills(fills: readonly Fill[]): OrderedFills {
  * divisor of all that are left.
  */
 export function bestFills({ order, whole }: OrderedFills, target: Target): Found | undefined {
-  const { amount, margin, limit, mayBeOver, mayBeUnder, maxScoops } = target;
+  const { amount, margin, limit, mayBeOver, mayBeUnder, maxScoops, effort } = target;
+  const mostPlaces = Math.min(MOST_PLACES, effort.left);
   const all = order[0] as OrderedFill;
   const last = order.length - 1;
   const counts = zeros(order.length);
   const totals = zeros(order.length);
 
   // The totals that are still worth finding.
-  const highest = (mayBeOver ? oneOver(order, amount, margin) : amount) + margin;
-  const lowest = mayBeUnder ? 0 : amount - margin;
+  const known = mayBeUnder ? largestFirst(order, target) : undefined;
+  const worst = known ? errorWorthFinding(known, target) : Number.POSITIVE_INFINITY;
+  const highest = Math.min(mayBeOver ? oneOver(order, amount, margin) : amount, amount + worst) + margin;
+  const lowest = mayBeUnder ? amount - worst : amount - margin;
   let low = lowest;
   let high = highest;
+  let places = 0;
   let best: Omit<Found, "counts" | "totals"> | undefined;
   let bestError = 0;
   const bestCounts = zeros(order.length);
@@ -112,6 +131,13 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
   function allowError(most: number): void {
     low = Math.max(lowest, amount - Math.max(most, margin));
     high = Math.min(highest, amount + Math.max(most, margin));
+    // Stryker disable next-line ConditionalExpression: nothing would be found; it decides on the time alone
+    if (noMultiple(low, high, all.divisor)) findNoMore();
+  }
+  // A range that holds nothing ends the search.
+  function findNoMore(): void {
+    low = Number.POSITIVE_INFINITY;
+    high = Number.NEGATIVE_INFINITY;
   }
   function consider(total: number, scoops: number): void {
     if (total < low || total > high) return;
@@ -124,11 +150,22 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
       bestTotals[index] = totals[i] as number;
     }
     if (bestError > 0) allowError(bestError - margin);
-    else {
-      // Nothing is better: a range that holds nothing.
-      low = 1;
-      high = 0;
-    }
+    else findNoMore();
+  }
+
+  // Takes all that is left with one tool: the total nearest below the amount, and the next one up.
+  function fillUp(i: number, scoops: number, left: number, used: number): void {
+    const { min, max, step } = order[i] as OrderedFill;
+    const from = left * min;
+    const to = left * max;
+    const steps = Math.floor(Math.max(amount - used - from, 0) / step);
+    counts[i] = left;
+    totals[i] = Math.min(from + steps * step, to);
+    consider(used + (totals[i] as number), scoops);
+    totals[i] = Math.min(from + (steps + 1) * step, to);
+    consider(used + (totals[i] as number), scoops);
+    counts[i] = 0;
+    totals[i] = 0;
   }
 
   function place(i: number, scoops: number, left: number, used: number): void {
@@ -136,19 +173,18 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
     // Stryker disable all: what these three end early would find nothing; they decide on the time alone
     if (used + left * smallest > high || used + left * largest < low) return;
     if (noMultiple(low - used, high - used, divisor)) return;
+    if (++places > mostPlaces) {
+      findNoMore();
+      return;
+    }
+    if (left === 0) {
+      consider(used, scoops);
+      return;
+    }
     if (wasHere(i, left, used)) return;
     // Stryker restore all
     if (i === last) {
-      counts[i] = left;
-      const from = left * min;
-      const steps = Math.floor(Math.max(amount - used - from, 0) / step);
-      const to = left * max;
-      totals[i] = Math.min(from + steps * step, to);
-      consider(used + (totals[i] as number), scoops);
-      totals[i] = Math.min(from + (steps + 1) * step, to);
-      consider(used + (totals[i] as number), scoops);
-      counts[i] = 0;
-      totals[i] = 0;
+      fillUp(i, scoops, left, used);
       return;
     }
     const next = order[i + 1] as OrderedFill;
@@ -170,6 +206,10 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
     for (let count = most; count >= fewest && low <= high; count--) {
       counts[i] = count;
       const rest = left - count;
+      if (rest === 0) {
+        fillUp(i, scoops, left, used);
+        continue;
+      }
       // Largest first: the big tool takes most of it.
       const base = count * min;
       const least = used + base + rest * next.largest;
@@ -192,11 +232,10 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
   // The range of totals worth finding only ever shrinks, so what was not found from here before will not be found now.
   // Kept where totals coincide: whole sizes that go few times into the amount.
   const coincide = whole && highest < 1_000_000 * all.divisor;
-  let places = 0;
   let seen: Set<number> | undefined;
   function wasHere(i: number, left: number, used: number): boolean {
-    // Stryker disable next-line EqualityOperator,UpdateOperator: when remembering begins decides on the time alone
-    if (!coincide || ++places < SHORT) return false;
+    // Stryker disable next-line EqualityOperator: when remembering begins decides on the time alone
+    if (!coincide || places < SHORT) return false;
     const key = (i * (maxScoops + 1) + left) * 2_000_000 + used / all.divisor;
     seen ??= new Set();
     if (seen.has(key)) return true;
@@ -204,8 +243,6 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
     return false;
   }
 
-  // Stryker disable next-line ConditionalExpression: where it may not be under, nothing is not considered
-  if (mayBeUnder) consider(0, 0);
   // Fewer scoops than the largest tool goes into the amount fall short by a whole one of it: one more is always better.
   // Stryker disable next-line MethodExpression: an earlier start decides on the time alone
   const first = Math.min(Math.max(Math.floor(amount / all.largest), 1), maxScoops);
@@ -219,9 +256,40 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
     const toldSmaller = ((told - 0.5) * amount) / PARTS - margin;
     allowError(bestError > limit + margin ? Math.max(limit + margin, toldSmaller) : toldSmaller);
     // Stryker disable next-line ConditionalExpression: nothing would be found; it decides on the time alone
-    if (noMultiple(low, high, all.divisor)) break;
+    if (low > high || places > mostPlaces) break;
   }
-  return best && { counts: bestCounts, totals: bestTotals, ...best };
+  effort.left -= places;
+  return best ? { counts: bestCounts, totals: bestTotals, ...best } : known;
+}
+
+/** The choice that takes the largest first: seldom the best one, but never over. It may be nothing at all. */
+function largestFirst(order: readonly OrderedFill[], { amount, margin, maxScoops }: Target): Found {
+  const counts = zeros(order.length);
+  const totals = zeros(order.length);
+  let total = 0;
+  let scoops = 0;
+  for (const { min, max, step, index } of order) {
+    const room = amount - total + margin;
+    let count = Math.min(maxScoops - scoops, Math.floor(room / max));
+    let sum = count * max;
+    if (scoops + count < maxScoops && room - sum >= min) {
+      sum += min + Math.floor((room - sum - min) / step) * step;
+      count++;
+    }
+    counts[index] = count;
+    totals[index] = sum;
+    total += sum;
+    scoops += count;
+  }
+  return { counts, totals, total, scoops };
+}
+
+/** What is worse than a known choice need not be looked for: another class of error, or past the limit where this one isn't. */
+function errorWorthFinding({ total, scoops }: Found, { amount, margin, limit }: Target): number {
+  if (scoops === 0) return amount - margin;
+  const error = Math.max(amount - total, 0);
+  const toldSame = ((toldError(error, amount) + 0.5) * amount) / PARTS;
+  return error > limit ? toldSame : Math.min(limit + margin, toldSame);
 }
 
 // A single fill that is over ends what is worth finding: the smallest of these, or where none is as large a whole one more.

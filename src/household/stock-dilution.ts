@@ -7,7 +7,7 @@ import { messageOf } from "../units/message.js";
 import type { MassUnit, Quantity, Volume, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
 import { type Kit, type KitTool, kitFor } from "./kit.js";
-import { type MeasuredPart, type NearestFills, nearestFills, percentOff, type Way } from "./measure.js";
+import { type MeasuredPart, nearestFills, percentOff, type Way } from "./measure.js";
 import { amountOf, isWeight, type MeasuringTool } from "./measuring-tool.js";
 import { MEASURING, type MeasuringInput, toolsFit, wayOf } from "./request.js";
 
@@ -180,8 +180,9 @@ function bestStock<U extends VolumeUnit | MassUnit>(
     if (moreThan(least, inUnit(stock, "mL"))) continue;
     const strength = size / stock.value;
     const part = { value: amount.value / strength, unit: stock.unit };
-    // One fill of this tool is more than that part, so something is found, and no more than the stock.
-    const found = nearestFills(part, vessels, way, "amount") as NearestFills;
+    // One fill of this tool is more than that part, so something is found while there is effort left.
+    const found = nearestFills(part, vessels, way, "amount");
+    if (found === undefined) continue;
     const value = found.value === part.value ? amount.value : strength * found.value;
     const errorPercent = percentOff(value, amount.value);
     if (moreThan(Math.abs(errorPercent), way.limitPercent)) continue;

@@ -28,11 +28,15 @@ class BulkDensityField extends QuantityField<Density> {
   }
 }
 
+/* @__NO_SIDE_EFFECTS__ */
+function bulkDensity(sentence: string): BulkDensityField {
+  return new BulkDensityField(sentence, { dimensions: ["density"], range: "positive" });
+}
+
 const WEIGHT: ObjectField<VolumeOfWeightInput> = /* @__PURE__ */ object<VolumeOfWeightInput>({
   mass: quantity("The weight of dry product. More than 0.", "mass"),
-  bulkDensity: /* @__PURE__ */ new BulkDensityField(
+  bulkDensity: bulkDensity(
     "The bulk density of this very product, from its label or from a weighed cup of it. More than 0.",
-    { dimensions: ["density"], range: "positive" },
   ),
 });
 

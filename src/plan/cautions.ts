@@ -1,3 +1,5 @@
+import { frozen } from "../units/frozen.js";
+
 /** A caution that belongs on every sheet. */
 export interface Caution {
   /** A fixed name, for an app that words it in another language. */
@@ -7,24 +9,23 @@ export interface Caution {
 }
 
 /** The usual cautions of the trade, printed with every plan. They change no number. */
-export const CAUTIONS: readonly Caution[] = [
+export const CAUTIONS: readonly Caution[] = /* @__PURE__ */ frozen<readonly Caution[]>([
   {
     code: "label",
-    message: "The label is the law. Where this sheet and the label differ, the label decides.",
+    message: "The label is the law. Where this sheet and the label differ, follow the label.",
   },
   {
     code: "clean-water",
     message:
-      "Calibrate with clean water only: lines charged before the start, the refill measured, the same person, pace, pressure and nozzles as on the day.",
+      "Calibrate with clean water. Fill the hose and boom first, measure the refill, and use the same person, pace, pressure and nozzles as on spray day.",
   },
   {
     code: "protection",
-    message: "Wear the protective equipment the label names, for measuring and mixing as for spraying.",
+    message: "Wear the protective equipment on the label when you measure, mix and spray.",
   },
   {
     code: "tools",
-    message:
-      "Keep spoons, cups and syringes used here for pesticides only: marked, and never back in a kitchen.",
+    message: "Mark the spoons, cups and syringes used for pesticides and never use them for food again.",
   },
   {
     code: "recalibrate",
@@ -33,6 +34,6 @@ export const CAUTIONS: readonly Caution[] = [
   {
     code: "local-rules",
     message:
-      "Local rules and licensed practice decide what may be sprayed, by whom, and where left-over mix and rinse water go.",
+      "Follow local rules on what may be sprayed, who may spray it, and where leftover mix and rinse water may go.",
   },
-];
+]);

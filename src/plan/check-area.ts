@@ -6,25 +6,24 @@ import type { PlanInput } from "./input.js";
 import { type Plot, type PlotAreas, plotsOf } from "./plot.js";
 import type { Plan } from "./result.js";
 import type { Thresholds } from "./thresholds.js";
-import { told, type Warning } from "./warnings.js";
+import { inTimes, told, type Warning } from "./warnings.js";
 
 /**
- * Ground area used like treated area: a calibration in bands or rows, and a plot whose ground is all taken as treated. The
- * worst slip of the trade, since it orders product for the ground between the rows.
+ * Widths that don't belong together. Ground area used like treated area is the worst slip of the trade, since it orders
+ * product for the ground between the rows; a strip of another width than the bands makes every drop too strong or too weak.
  */
 export function areaWarnings(
-  input: PlanInput,
+  { plot, calibration, sprayer }: PlanInput,
   { plots }: Plan["area"],
   { bandSwath }: Thresholds,
 ): Warning[] {
-  const width = widthOf(measurementOf(input.calibration));
-  if (width === undefined) return [];
-  const several = Array.isArray(input.plot);
-  return plotsOf(input.plot).flatMap((plot, i): Warning[] => {
+  const measurement = measurementOf(calibration);
+  const several = Array.isArray(plot);
+  return plotsOf(plot).flatMap((one, i): Warning[] => {
     const path = several ? `plot[${i}]` : "plot";
     return [
-      ...allGroundWarnings(plot, plots[i] as (typeof plots)[number], width, bandSwath, path),
-      ...spacingWarnings(plot, width, path),
+      ...allGroundWarnings(one, plots[i] as (typeof plots)[number], widthOf(measurement), bandSwath, path),
+      ...bandWarnings(one, measurement, sprayer.rowsPerPass ?? 1, path),
     ];
   });
 }
@@ -32,68 +31,124 @@ export function areaWarnings(
 function allGroundWarnings(
   plot: Plot,
   { treated, ground }: PlotAreas,
-  width: Length,
+  width: Length | undefined,
   bandSwath: Length,
   path: string,
 ): Warning[] {
   // A width that looks like a band's.
-  if (orderOf(width, bandSwath) !== -1) return [];
-  if (ground === undefined || orderOf(treated, ground) !== 0) return [];
-  // Told in so many words that all of it is sprayed.
+  if (width === undefined || orderOf(width, bandSwath) !== -1) return [];
+  if (rowsOf(plot) !== undefined || ground === undefined || orderOf(treated, ground) !== 0) return [];
+  // Entered in so many words that all of it is sprayed.
   if ("fraction" in plot && plot.fraction === 1) return [];
   return [
     {
       code: "all-ground-treated",
       severity: "warning",
       message:
-        `All ${told(ground)} of ground is taken as treated, and the calibration sprayed a width of ${told(width)} as in a band. ` +
-        "Where only bands, beds or spots are sprayed, tell the plot so; where passes are laid side by side, give the plot a sprayed fraction of 1 to say so.",
+        `All ${told(ground)} is counted as treated, but your test strip was only ${told(width)} wide, like a band. ` +
+        "If you spray only bands, beds or spots, choose those. If you cover all the ground side by side, choose whole block.",
       path,
       figures: { treated, ground, width },
     },
   ];
 }
 
-// The same slip the other way round: the strip's width taken from row to row, while only the band was wetted. The mix is
-// then too strong by their ratio.
-function spacingWarnings(plot: Plot, width: Length, path: string): Warning[] {
+/**
+ * The width of the strip is that of the band, times the rows that one pass sprays: any other is questioned, with what it does
+ * to the dose. So are bands that leave no gap.
+ */
+function bandWarnings(plot: Plot, measurement: Measurement, rowsPerPass: number, path: string): Warning[] {
   const rows = rowsOf(plot);
   if (rows === undefined) return [];
-  const { band, spacing } = rows;
-  if (!goesInto(spacing, width) || goesInto(band, width)) return [];
-  return [
-    {
-      code: "swath-is-spacing",
-      severity: "warning",
-      message:
-        `The calibration's width of ${told(width)} is the distance from row to row (${told(spacing)}), and what is treated is ${told(band)} wide. ` +
-        "Where only that was wetted on the strip, tell its width as the swath: the mix is too strong otherwise.",
-      path,
-      figures: { width, spacing, band },
-    },
-  ];
+  const { bands, spacing } = rows;
+  const band = bands[0] as Length;
+  const gap = spacing !== undefined && isSame(band, spacing) ? [gapWarning(band, spacing, path)] : [];
+  const width = measuredWidth(measurement);
+  if (width === undefined) return gap;
+  const passes = bands.map((one) => scale(one, rowsPerPass));
+  if (passes.some((pass) => fits(measurement, width, pass))) return gap;
+  return [...gap, swathWarning(width, passes[0] as Length, band, spacing, path)];
 }
 
-/** What is treated along a row, bed or tree row, and how far it is to the next. */
-function rowsOf(plot: Plot): { readonly band: Length; readonly spacing: Length } | undefined {
+function gapWarning(band: Length, spacing: Length, path: string): Warning {
+  return {
+    code: "bands-without-gap",
+    severity: "warning",
+    message:
+      `Bands ${told(band)} wide on rows ${told(spacing)} apart leave no gap, so all of the ground is treated. ` +
+      "If you spray only a band, enter its width. If you spray everything, choose whole block.",
+    path,
+    figures: { band, spacing },
+  };
+}
+
+function swathWarning(
+  width: Length,
+  pass: Length,
+  band: Length,
+  spacing: Length | undefined,
+  path: string,
+): Warning {
+  const times = ratio(width, pass);
+  const dose = times > 1 ? `${inTimes(times)} too strong` : `${inTimes(1 / times)} too weak`;
+  const isSpacing = spacing !== undefined && isMultiple(width, spacing);
+  return {
+    code: isSpacing ? "swath-is-spacing" : "swath-is-not-band",
+    severity: "warning",
+    message: isSpacing
+      ? `Your test strip's width of ${told(width)} is the row spacing, but what you treat is ${told(band)} wide. ` +
+        `If only that was sprayed on the strip, enter it as the spray width: otherwise the mix is ${dose}.`
+      : `Your test strip was ${told(width)} wide, but one pass treats ${told(pass)}: with these two the mix may be ${dose}. ` +
+        "Check the strip's width, the band's, and how many rows one pass sprays.",
+    path,
+    figures: { width, pass, band, times, ...(spacing !== undefined && { spacing }) },
+  };
+}
+
+/** What is treated along a row, bed or tree row, the likeliest width first, and how far it is to the next. */
+function rowsOf(
+  plot: Plot,
+): { readonly bands: readonly Length[]; readonly spacing: Length | undefined } | undefined {
   switch (plot.kind) {
     case "row-bands":
-      return plot.rowSpacing && { band: plot.bandWidth, spacing: plot.rowSpacing };
+      return { bands: [plot.bandWidth], spacing: plot.rowSpacing };
     case "beds":
-      return plot.bedSpacing && { band: plot.bedWidth, spacing: plot.bedSpacing };
+      return { bands: [plot.bedWidth], spacing: plot.bedSpacing };
     case "tree-rows":
-      return plot.rowSpacing && { band: scale(plot.stripWidth, plot.sides), spacing: plot.rowSpacing };
+      // Both sides at once, or one after the other.
+      return { bands: [scale(plot.stripWidth, plot.sides), plot.stripWidth], spacing: plot.rowSpacing };
     default:
       return undefined;
   }
 }
 
-/** Whether a width is a whole number of another, once or more. */
-function goesInto(part: Length, width: Length): boolean {
-  const times = Math.round(ratio(width, part));
-  return times >= 1 && orderOf(width, scale(part, times)) === 0;
+// Within so much two widths are one: a tape in inches beside one in centimeters (30 in, 76 cm).
+const SAME_WIDTH = 0.01;
+
+function isSame(a: Length, b: Length): boolean {
+  return Math.abs(ratio(a, b) - 1) <= SAME_WIDTH;
 }
 
+function isMultiple(width: Length, part: Length): boolean {
+  const times = Math.round(ratio(width, part));
+  return times >= 1 && isSame(width, scale(part, times));
+}
+
+/** Whether a calibration's width is that of one pass. */
+function fits(measurement: Measurement, width: Length, pass: Length): boolean {
+  if (measurement.kind !== "catch") return isSame(width, pass);
+  // The width of one nozzle, or of those on one row: several of them may cover the pass.
+  const { catches, nozzlesPerRow = 1 } = measurement;
+  return isMultiple(pass, width) || isSame(scale(width, catches.length / nozzlesPerRow), pass);
+}
+
+/** The width that a calibration goes by. */
+function measuredWidth(measurement: Measurement): Length | undefined {
+  if (measurement.kind === "catch" || measurement.kind === "flow") return measurement.width;
+  return widthOf(measurement);
+}
+
+/** The width sprayed in one pass of a calibration, where there is one. */
 function widthOf(measurement: Measurement): Length | undefined {
   switch (measurement.kind) {
     case "strip":

@@ -2,7 +2,9 @@ import { relocated } from "../errors.js";
 import { checkLabel, type Finding } from "../tank-mix/label-limits.js";
 import { isRange } from "../tank-mix/label-rate.js";
 import { strengthOf } from "../tank-mix/strength.js";
+import { convertValue } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
+import { dimensionOf } from "../units/dimensions.js";
 import { compare, ratio } from "../units/quantity.js";
 import type { Volume } from "../units/types.js";
 import type { PlanInput, Product } from "./input.js";
@@ -16,13 +18,14 @@ export function productWarnings(product: Product, at: string, job: Pick<Plan, "r
   const { name } = product;
   const warnings: Warning[] = labelFindings(product, job).map((finding) => ofProduct(finding, name, at));
   if (!/\b(oz|ounces?)\b/i.test(name)) return warnings;
-  const [kind, other] = product.form === "dry" ? ["weight (oz)", "fluid"] : ["fluid (fl_oz)", "weight"];
+  const [planned, other] =
+    product.form === "dry" ? ["ounces by weight", "fluid ounces"] : ["fluid ounces", "ounces by weight"];
   return [
     ...warnings,
     {
       code: "ounces-confusable",
       severity: "note",
-      message: `${name} has ounces in its name. It is planned in ounces of ${kind}, which are not ounces of ${other}: see which the label means.`,
+      message: `${name} has ounces in its name and is planned in ${planned}, not ${other}. Check which one the label means.`,
       path: `${at}.name`,
       figures: {},
     },
@@ -54,6 +57,7 @@ export function loadWarnings(
 ): Warning[] {
   return [
     ...tankWarnings(input, carrier.total, loads),
+    ...spareWarnings(input, carrier),
     ...lastLoadWarnings(loads, thresholds),
     ...waterWarnings(input, carrier.total),
     ...doseWarnings(loads),
@@ -70,9 +74,70 @@ function tankWarnings(
     {
       code: "mix-over-tank",
       severity: "note",
-      message: `The mix, ${told(total)}, is more than the tank of ${told(tank)} holds: mix it in ${loads.length} loads, each with its own product.`,
+      message: `You need ${told(total)} of mix and the tank holds ${told(tank)}: mix ${loads.length} loads and measure product for each.`,
       path: "sprayer.tank",
       figures: { total, tank, loads: loads.length },
+    },
+  ];
+}
+
+// Past these a number or its unit is wrong, rather than the job unusual: common practice, no source.
+const LARGE_RESERVE_PERCENT = 50;
+const LARGE_LINES_PERCENT = 25;
+
+/** Mix that isn't meant for the plot: a reserve out of proportion, lines that hold as much as a tank. */
+function spareWarnings(
+  { sprayer: { tank } }: PlanInput,
+  { sprayed, reserve, lines }: Plan["carrier"],
+): Warning[] {
+  const warnings: Warning[] = [];
+  const [spare, held] = [100 * ratio(reserve, sprayed), 100 * ratio(lines, tank)];
+  if (moreThan(spare, LARGE_RESERVE_PERCENT)) {
+    warnings.push({
+      code: "reserve-large",
+      severity: "warning",
+      message:
+        `The reserve is ${told(reserve)} for a plot that takes ${told(sprayed)}: that much product would be left over. ` +
+        "Check the reserve and its unit.",
+      path: "reserve",
+      figures: { reserve, sprayed, percent: spare },
+    });
+  }
+  if (moreThan(held, LARGE_LINES_PERCENT)) {
+    warnings.push({
+      code: "lines-large",
+      severity: "warning",
+      message:
+        `The hose and boom hold ${told(lines)}, which is ${Number(held.toPrecision(2))}% of the ${told(tank)} tank. ` +
+        "Check that number and its unit.",
+      path: "sprayer.lineVolume",
+      figures: { lines, tank, percent: held },
+    });
+  }
+  return warnings;
+}
+
+// Labels for hand and small boom sprayers ask for a few per cent at most: common practice, no source.
+const STRONG_PERCENT = 10;
+
+/** A product so strong in the mix as labels for such sprayers hardly ask for. */
+export function strengthWarnings(
+  { name, strength }: Plan["totals"]["products"][number],
+  at: string,
+): Warning[] {
+  const isLiquid = dimensionOf(strength.unit) === "volumeConcentration";
+  const percent = 100 * convertValue(strength.value, strength.unit, isLiquid ? "L/L" : "kg/L");
+  if (!moreThan(percent, STRONG_PERCENT)) return [];
+  const share = `${Number(percent.toPrecision(2))}%`;
+  return [
+    {
+      code: "strength-unusual",
+      severity: "warning",
+      message:
+        `${name} is ${share} of the mix${isLiquid ? "" : " by weight in volume"}, and labels rarely ask for more than ${STRONG_PERCENT}%. ` +
+        "Check the label rate, its unit and the output rate.",
+      path: `${at}.rate`,
+      figures: { strength, percent, limit: STRONG_PERCENT },
     },
   ];
 }
@@ -86,7 +151,7 @@ function lastLoadWarnings(loads: readonly PlannedLoad[], { lastLoadPercent }: Th
     {
       code: "last-load-small",
       severity: "warning",
-      message: `The last load is only ${told(last.carrier)}, which a pump may not draw and small doses are measured badly for. Part the mix into equal loads.`,
+      message: `The last load is only ${told(last.carrier)}. The pump may not pick it all up, and small doses are hard to measure. Split the mix into equal loads.`,
       path: `loads[${loads.length - 1}]`,
       figures: { last: last.carrier, full: first.carrier, percent },
     },
@@ -102,8 +167,8 @@ function waterWarnings({ addedWater }: PlanInput, mix: Volume): Warning[] {
       code: "water-without-product",
       severity: "warning",
       message:
-        `${told(addedWater)} of water without product leaves the mix at ${told(strength)} of its strength, so the plot gets too little. ` +
-        "Add product for the water as well, or leave the water out.",
+        `Adding ${told(addedWater)} of water without product weakens the mix to ${told(strength)} strength, so the plot is under-dosed. ` +
+        "Add product for that water too, or leave the water out.",
       path: "addedWater",
       figures: { strength, weakBy },
     },
@@ -128,7 +193,7 @@ function doseWarnings(loads: readonly PlannedLoad[]): Warning[] {
         warnings.set(`${k} scale`, {
           code: "scale-needed",
           severity: "note",
-          message: `${name} is dry and the tools hold no scale: weigh it, a spoon does not measure a weight.`,
+          message: `${name} is a dry product and no scale is listed. Weigh it; a spoon can't measure weight.`,
           path: "tools",
           figures: { amount },
         });

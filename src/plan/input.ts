@@ -21,6 +21,8 @@ export interface Sprayer {
   readonly lineVolume?: Volume;
   /** The smallest load that the pump draws to the end. Any unless given. */
   readonly leastLoad?: Volume;
+  /** How many rows, beds or tree rows one pass sprays: the width of the test strip is the band's times these. 1 unless given. */
+  readonly rowsPerPass?: number;
 }
 
 /** A product that goes into the tank, adjuvants included. */

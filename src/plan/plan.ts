@@ -4,12 +4,14 @@ import { leftoverArea } from "../tank-mix/leftover.js";
 import { splitLoads } from "../tank-mix/loads.js";
 import { type MixedLoad, mixLoads } from "../tank-mix/mix-loads.js";
 import { mixingOrder } from "../tank-mix/mixing-order.js";
+import { checkedObject } from "../units/guard.js";
 import { sum } from "../units/quantity.js";
 import type { Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
 import { CAUTIONS } from "./cautions.js";
 import { areaWarnings } from "./check-area.js";
 import { calibrationWarnings } from "./check-calibration.js";
-import { loadWarnings, productWarnings } from "./check-mix.js";
+import { loadWarnings, productWarnings, strengthWarnings } from "./check-mix.js";
+import { copied } from "./copy.js";
 import { planCost } from "./cost.js";
 import { type DoseMeasure, doseMeasure, doseRequest } from "./dose.js";
 import type { PlanInput, Product } from "./input.js";
@@ -28,7 +30,7 @@ import { jobTotals, known } from "./totals.js";
  * The strength is the same in every load, reserve included, and the loads' amounts add up to the totals exactly, as the
  * decimals they print as. No dose is measured over its amount.
  *
- * @param input - the job; plain data
+ * @param given - the job; plain data
  * @returns the plan; plain data, the same for the same input
  * @throws SprayMathError with the `path` of what is at fault in the input, such as `products[1].rate`
  *
@@ -49,7 +51,11 @@ import { jobTotals, known } from "./totals.js";
  * console.log(plan.loads.map((load) => load.products[0]?.amount.value)); // [ 6.4, 1.6 ]
  * ```
  */
-export function planApplication(input: PlanInput): Plan {
+export function planApplication(given: PlanInput): Plan {
+  // What the caller changes later doesn't change the plan. The list of tools stays the caller's while doses are measured, since
+  // its sizes are compared once for as long as it says the same.
+  const { tools, ...others } = checkedObject(given, "");
+  const input: PlanInput = { ...copied(others), tools };
   const job = jobTotals(input);
   const { area, rate, carrier, amounts } = job;
   const { products } = input;
@@ -88,10 +94,11 @@ export function planApplication(input: PlanInput): Plan {
       ...products.flatMap((product, i) =>
         within(`products[${i}]`, () => productWarnings(product, `products[${i}]`, job)),
       ),
+      ...totals.products.flatMap((product, i) => strengthWarnings(product, `products[${i}]`)),
       ...loadWarnings(input, carrier, planned, thresholds),
     ],
     cautions: CAUTIONS,
-    input: { ...input, split: input.split ?? DEFAULT_SPLIT },
+    input: { ...input, tools: copied(tools), split: input.split ?? DEFAULT_SPLIT },
   };
 }
 

@@ -23,6 +23,7 @@ import {
   type ApplicationDetails,
   type ApplicationRecord,
   applicationRecord,
+  DETAIL_NAMES,
   longestWaits,
 } from "./record.js";
 import type { Plan } from "./result.js";
@@ -335,6 +336,8 @@ function perTreated(rate: SeasonRate | undefined, path: string): VolumeRate | Ma
 }
 
 function detailsOf(actual: ActualApplication): ApplicationDetails {
-  const { mixed, addedWater, left, used, ...details } = actual;
-  return details;
+  // What a record says of itself (its version, its dates) is not for the caller to write over.
+  return Object.fromEntries(
+    DETAIL_NAMES.flatMap((name) => (actual[name] === undefined ? [] : [[name, actual[name]]])),
+  ) as unknown as ApplicationDetails;
 }

@@ -1,4 +1,5 @@
 import { SprayMathError } from "../errors.js";
+import { frozen } from "../units/frozen.js";
 import { checkedNumber, checkedObject, inUnit } from "../units/guard.js";
 import type { Length, Quantity, Speed, VolumeRate } from "../units/types.js";
 
@@ -35,51 +36,55 @@ export interface Threshold<V> {
 const PRACTICE = "common practice, no source";
 
 /** The thresholds, with reason and source. */
-export const THRESHOLDS: { readonly [K in keyof Thresholds]: Threshold<Thresholds[K]> } = {
-  leastRate: {
-    value: { value: 5, unit: "gal/ac" },
-    reason: "Less than a backpack or small boom sprayer covers a plot evenly with; often a slip in a unit.",
-    source: PRACTICE,
-  },
-  mostRate: {
-    value: { value: 200, unit: "gal/ac" },
-    reason:
-      "More than stays on leaves and ground; often a strip measured in yards or a refill read in the wrong unit.",
-    source: PRACTICE,
-  },
-  slowest: {
-    value: { value: 1, unit: "mph" },
-    reason: "Slower than a pace that can be held evenly.",
-    source: PRACTICE,
-  },
-  fastest: {
-    value: { value: 5, unit: "mph" },
-    reason: "Faster than a person with a sprayer walks, or a small boom rides without bouncing.",
-    source: PRACTICE,
-  },
-  readingPercent: {
-    value: 5,
-    reason: "One mark of the measure is then as much as nozzles may differ; a longer strip makes it smaller.",
-    source: PRACTICE,
-  },
-  calibrationDays: {
-    value: 90,
-    reason: "Nozzles wear and seals leak within a season.",
-    source: PRACTICE,
-  },
-  lastLoadPercent: {
-    value: 15,
-    reason: "A pump draws air near the bottom, and small doses are measured badly.",
-    source: PRACTICE,
-  },
-  bandSwath: {
-    value: { value: 3, unit: "ft" },
-    reason: "Passes over all of the ground are laid wider than this; bands along rows are narrower.",
-    source: PRACTICE,
-  },
-};
+export const THRESHOLDS: { readonly [K in keyof Thresholds]: Threshold<Thresholds[K]> } =
+  /* @__PURE__ */ frozen<{
+    readonly [K in keyof Thresholds]: Threshold<Thresholds[K]>;
+  }>({
+    leastRate: {
+      value: { value: 5, unit: "gal/ac" },
+      reason: "Less than a backpack or small boom sprayer covers a plot evenly with; often a slip in a unit.",
+      source: PRACTICE,
+    },
+    mostRate: {
+      value: { value: 200, unit: "gal/ac" },
+      reason:
+        "More than stays on leaves and ground; often a strip measured in yards or a refill read in the wrong unit.",
+      source: PRACTICE,
+    },
+    slowest: {
+      value: { value: 1, unit: "mph" },
+      reason: "Slower than a pace that can be held evenly.",
+      source: PRACTICE,
+    },
+    fastest: {
+      value: { value: 5, unit: "mph" },
+      reason: "Faster than a person with a sprayer walks, or a small boom rides without bouncing.",
+      source: PRACTICE,
+    },
+    readingPercent: {
+      value: 5,
+      reason:
+        "One mark of the measure is then as much as nozzles may differ; a longer strip makes it smaller.",
+      source: PRACTICE,
+    },
+    calibrationDays: {
+      value: 90,
+      reason: "Nozzles wear and seals leak within a season.",
+      source: PRACTICE,
+    },
+    lastLoadPercent: {
+      value: 15,
+      reason: "A pump draws air near the bottom, and small doses are measured badly.",
+      source: PRACTICE,
+    },
+    bandSwath: {
+      value: { value: 3, unit: "ft" },
+      reason: "Passes over all of the ground are laid wider than this; bands along rows are narrower.",
+      source: PRACTICE,
+    },
+  });
 
-const USUAL = Object.fromEntries(
+const USUAL = /* @__PURE__ */ Object.fromEntries(
   Object.entries(THRESHOLDS).map(([name, { value }]) => [name, value]),
 ) as unknown as Thresholds;
 

@@ -88,14 +88,19 @@ function checkedProducts(products: readonly Product[]): readonly Product[] {
     if (typeof name !== "string" || name.trim() === "") {
       throw new SprayMathError("missing", path, `Given ${shown(name)}; wanted the product's name.`);
     }
-    if (names.has(name)) {
+    if (names.has(sameName(name))) {
       throw new SprayMathError(
         "conflict",
         path,
         `Given ${shown(name)} a second time; wanted one entry a product.`,
       );
     }
-    names.add(name);
+    names.add(sameName(name));
   }
   return products;
+}
+
+// "Product A" and "product a " on one sheet are one product to whoever reads it.
+function sameName(name: string): string {
+  return name.trim().replace(/\s+/g, " ").toLowerCase();
 }

@@ -10,6 +10,8 @@ export type WarningCode =
   | FindingCode
   | "all-ground-treated"
   | "swath-is-spacing"
+  | "swath-is-not-band"
+  | "bands-without-gap"
   | "rate-implausible"
   | "speed-implausible"
   | "strip-too-short"
@@ -17,6 +19,10 @@ export type WarningCode =
   | "lines-uncharged"
   | "calibration-stale"
   | "calibration-old"
+  | "calibration-age-unknown"
+  | "reserve-large"
+  | "lines-large"
+  | "strength-unusual"
   | "mix-over-tank"
   | "last-load-small"
   | "water-without-product"
@@ -38,7 +44,13 @@ export interface Warning {
   readonly figures: Readonly<Record<string, Quantity | number>>;
 }
 
+/** How many times too much or too little, as people say it: `2.5 times`. */
+export function inTimes(times: number): string {
+  return `${Number(times.toPrecision(2))} times`;
+}
+
 /** A quantity in the message of a warning: rounded for reading, with the unit as the trade spells it. */
 export function told({ value, unit }: Quantity): string {
-  return `${Number(value.toPrecision(4))} ${describeUnit(unit).symbol}`;
+  const { symbol } = describeUnit(unit);
+  return `${Number(value.toPrecision(4))}${symbol === "%" ? "" : " "}${symbol}`;
 }

@@ -62,6 +62,10 @@ export const sprayerSchema: (options?: ReadingOptions) => Schema<Sprayer> = /* @
           orZero("volume"),
           "The smallest load that the pump draws to the end. Any unless given.",
         ),
+        rowsPerPass: maybe(
+          count(1, 100),
+          "How many rows, beds or tree rows one pass sprays: the width of the test strip is the band's times these. 1 unless given.",
+        ),
       }),
       "The sprayer that does the job.",
     );

@@ -1,4 +1,5 @@
 import { SprayMathError, shown } from "../errors.js";
+import { frozen } from "../units/frozen.js";
 import { checkedList, checkedObject } from "../units/guard.js";
 
 /** A place in the order of mixing. */
@@ -51,7 +52,9 @@ export interface Formulation {
  * formulation types and international coding system", 7th edition, revised March 2017; the FAO/WHO manual on pesticide
  * specifications uses the same. Only the codes of products that go into water stand here with their step.
  */
-export const FORMULATIONS: Readonly<Record<FormulationCode, Formulation>> = {
+export const FORMULATIONS: Readonly<Record<FormulationCode, Formulation>> = /* @__PURE__ */ frozen<
+  Readonly<Record<FormulationCode, Formulation>>
+>({
   WP: { name: "wettable powder", step: "wettable-powder" },
   WG: { name: "water dispersible granule", step: "dry-flowable" },
   WT: { name: "water dispersible tablet", step: "dry-flowable" },
@@ -74,7 +77,7 @@ export const FORMULATIONS: Readonly<Record<FormulationCode, Formulation>> = {
   SG: { name: "water soluble granule", step: "soluble-solid" },
   SP: { name: "water soluble powder", step: "soluble-solid" },
   ST: { name: "water soluble tablet", step: "soluble-solid" },
-};
+});
 
 // The other codes of the catalogue: products used as they are, on seed, in oil, as gas, smoke or bait, or in two packs.
 const NOT_FOR_WATER =
@@ -89,7 +92,7 @@ const NOT_FOR_WATER =
  * concentrates (South Dakota State University Extension) or soluble liquids before them (Manitoba Guide to Crop
  * Protection).
  */
-export const MIXING_STEPS: readonly MixingStep[] = [
+export const MIXING_STEPS: readonly MixingStep[] = /* @__PURE__ */ frozen<readonly MixingStep[]>([
   "soluble-bag",
   "wettable-powder",
   "dry-flowable",
@@ -99,7 +102,7 @@ export const MIXING_STEPS: readonly MixingStep[] = [
   "soluble-solid",
   "adjuvant",
   "fertilizer",
-];
+]);
 
 /** A product to be put in order. */
 export interface MixingProduct {

@@ -2,6 +2,7 @@ import { SprayMathError, within } from "../errors.js";
 import { convertValue } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { areaIn, checkedObject, inUnit } from "../units/guard.js";
+import { refusal } from "../units/message.js";
 import { resolveUnit } from "../units/resolve.js";
 import { checkShape } from "../units/shape.js";
 import { systemOf, unitsLike } from "../units/systems.js";
@@ -303,15 +304,23 @@ export function productAmount(input: ProductInput): ProductAmount {
   };
 }
 
+// A kilogram in each liter is more than dissolves or stays stirred up: common practice, no source.
+const MOST_DRY: Quantity<"kg/L"> = { value: 1, unit: "kg/L" };
+
 function refuseOverfull(strength: number, { amount, carrier }: Terms, path: string): void {
-  if (resolveUnit(amount, path).dimension !== "volume") return;
-  const full = convertValue(1, carrier, amount, path, path);
-  if (moreThan(strength, full)) {
-    throw new SprayMathError(
+  const isLiquid = resolveUnit(amount, path).dimension === "volume";
+  const full = isLiquid
+    ? convertValue(1, carrier, amount, path, path)
+    : convertValue(MOST_DRY.value, MOST_DRY.unit, `${amount}/${carrier}` as Unit, path, path);
+  if (isLiquid ? !moreThan(full, strength) : moreThan(strength, full)) {
+    throw refusal(
       "conflict",
+      isLiquid ? "no-room-for-water" : "too-much-to-mix",
       path,
-      `Given a rate that takes ${strength} ${amount} of product in each ${carrier} of mix, which holds ${full}; wanted no more ` +
-        "product than mix. Check the units of the rate, or put out more carrier per area.",
+      isLiquid
+        ? "That's {product} of product in each {mix} of mix, which leaves no room for water. Check the rate's unit and the output rate."
+        : "That's {product} of product in each {mix} of mix, more than can be mixed in. Check the rate's unit and the output rate.",
+      { product: { value: strength, unit: amount }, mix: { value: 1, unit: carrier } },
     );
   }
 }

@@ -3,7 +3,7 @@
 //   node tests/api/run.mjs --check    fails where they differ
 import { mkdirSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { basename, join } from "node:path";
-import { Extractor, ExtractorConfig } from "@microsoft/api-extractor";
+import { CompilerState, Extractor, ExtractorConfig } from "@microsoft/api-extractor";
 import { build, root } from "../package/pack.mjs";
 
 const check = process.argv.includes("--check");
@@ -17,8 +17,13 @@ mkdirSync(fresh, { recursive: true });
 const { exports } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
 const entries = Object.entries(exports).filter(([, target]) => target.import);
 const names = new Set(entries.map(([path]) => report(path)));
+const configs = entries.map(([path, target]) => [path, configFor(path, target.import.types)]);
+// One program for all of them.
+const [[, first], ...others] = configs;
+const additionalEntryPoints = others.map(([, { mainEntryPointFilePath }]) => mainEntryPointFilePath);
+const compilerState = CompilerState.create(first, { additionalEntryPoints });
 const faults = [];
-for (const [path, target] of entries) if (differs(path, target.import.types)) faults.push(report(path));
+for (const [path, config] of configs) if (differs(config)) faults.push(report(path));
 for (const name of readdirSync(kept).filter((one) => one.endsWith(".api.md")))
   if (!names.has(name)) faults.push(name);
 
@@ -33,11 +38,11 @@ function report(path) {
   return `${path === "." ? "index" : path.slice(2).replaceAll("/", "-")}.api.md`;
 }
 
-function differs(path, types) {
+function configFor(path, types) {
   const file = join(root, types);
   const { compilerOptions } = JSON.parse(readFileSync(join(root, "tsconfig.json"), "utf8"));
   const none = { default: { logLevel: "none" } };
-  const config = ExtractorConfig.prepare({
+  return ExtractorConfig.prepare({
     configObject: {
       projectFolder: root,
       newlineKind: "lf",
@@ -60,7 +65,11 @@ function differs(path, types) {
     configObjectFullPath: join(root, "tests/api/api-extractor.json"),
     packageJsonFullPath: join(root, "package.json"),
   });
+}
+
+function differs(config) {
   const { apiReportChanged } = Extractor.invoke(config, {
+    compilerState,
     localBuild: !check,
     messageCallback: (message) => {
       // The closing words above say all that is to be done.

@@ -145,21 +145,43 @@ function rowsOf(one, { verdict, checks, why }) {
 
 /** The worst error of every formula, as a table. */
 export function worstErrors(ulp) {
+  return [
+    "| module | function | worst error seen, ulp | promised | random inputs |",
+    "|---|---|--:|--:|--:|",
+    ...errorRows(ulp).map((r) => `| ${r.name} | ${r.error} | ${r.promised} | ${r.inputs} |`),
+  ].join("\n");
+}
+
+/**
+ * Where a run with fewer of the same inputs does not bear the table out: a function that only one of them has, or an error
+ * beyond the worst that the table says.
+ */
+export function contradictions(table, ulp) {
+  const stated = new Map(
+    [...table.matchAll(/^\| (\S+ +\| .*?) +\| +([\d.]+) \| +(\d+) \|/gm)].map(([, name, error, promised]) => [
+      name.replace(/ +/g, " "),
+      { error: Number(error), promised: Number(promised) },
+    ]),
+  );
+  const rows = errorRows(ulp);
+  const seen = new Set(rows.map(({ name }) => name));
+  const wrong = rows.filter(({ name, error, promised }) => {
+    const row = stated.get(name);
+    return row === undefined || Number(error) > row.error || promised !== row.promised;
+  });
+  return [...wrong.map(({ name }) => name), ...[...stated.keys()].filter((name) => !seen.has(name))];
+}
+
+function errorRows(ulp) {
   const rows = ulp.flatMap(({ folder, worst }) =>
     Object.entries(worst).map(([name, { ulp: error, promised, inputs }]) => ({
-      module: folder.replace(/^units-.*/, "units"),
-      name,
+      name: `${folder.replace(/^units-.*/, "units")} | ${name}`,
       error: error.toFixed(2),
       promised,
       inputs,
     })),
   );
-  rows.sort(by(({ module, name }) => `${module} ${name}`));
-  return [
-    "| module | function | worst error seen, ulp | promised | random inputs |",
-    "|---|---|--:|--:|--:|",
-    ...rows.map((r) => `| ${r.module} | ${r.name} | ${r.error} | ${r.promised} | ${r.inputs} |`),
-  ].join("\n");
+  return rows.sort(by(({ name }) => name));
 }
 
 function sourceName({ source: { title, publisher, number, year } }) {

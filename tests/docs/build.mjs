@@ -1,21 +1,17 @@
 // Builds the site of guides and API where anything that it is made of has changed: node tests/docs/build.mjs
 import { spawnSync } from "node:child_process";
-import { existsSync, readdirSync, rmSync } from "node:fs";
+import { existsSync, rmSync } from "node:fs";
 import { join } from "node:path";
-import { build, changed, newest, root } from "../package/pack.mjs";
+import { build, changed, newest, pages, root } from "../package/pack.mjs";
 
 build();
 
 const site = join(root, "docs/api");
 const built = join(site, "index.html");
-const files = (folder) =>
-  readdirSync(join(root, folder), { withFileTypes: true })
-    .filter((item) => item.isFile())
-    .map((item) => join(root, folder, item.name));
-const guides = ["examples", ...readdirSync(join(root, "examples")).map((name) => `examples/${name}`)]
-  .map((folder) => join(root, folder, "README.md"))
-  .filter((path) => existsSync(path));
-const parts = [...files("."), ...files("docs"), ...guides].map(changed);
+const beside = ["package.json", "tsconfig.json", "docs/typedoc.json", "docs/site.mjs"].map((name) =>
+  join(root, name),
+);
+const parts = [...beside, ...pages()].map(changed);
 
 if (!existsSync(built) || Math.max(newest(join(root, "src")), ...parts) > changed(built)) {
   rmSync(site, { recursive: true, force: true });

@@ -1,20 +1,29 @@
 // Mutation tests of one folder of src, or of all six:  npm run mutation -- [folder ...]
+// The tool is installed beside this file at the first run, by a lock file of its own: nothing else here needs it.
 // The score of each folder goes into score.json, which docs/conformance.md shows.
 import { spawnSync } from "node:child_process";
-import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { changed, npm } from "../package/pack.mjs";
 
 const FOLDERS = ["area", "swath", "output-rate", "tank-mix", "household", "plan"];
-const SCORES = "tests/mutation/score.json";
+const HERE = "tests/mutation";
+const SCORES = `${HERE}/score.json`;
 const asked = process.argv.slice(2);
 const unknown = asked.filter((name) => !FOLDERS.includes(name));
 if (unknown.length > 0)
   throw new Error(`no such folder: ${unknown.join(", ")}; there are ${FOLDERS.join(", ")}`);
 
+const installed = `${HERE}/node_modules/.package-lock.json`;
+if (!existsSync(installed) || changed(installed) < changed(`${HERE}/package-lock.json`)) {
+  console.log(`Installing what mutation testing needs into ${HERE} …`);
+  npm(["ci"], HERE);
+}
+
 mkdirSync(".tmp", { recursive: true });
 let below = false;
 for (const folder of asked.length > 0 ? asked : FOLDERS) {
   const report = `.tmp/mutation-${folder}.json`;
-  const config = JSON.parse(readFileSync("tests/mutation/stryker.config.json", "utf8"));
+  const config = JSON.parse(readFileSync(`${HERE}/stryker.config.json`, "utf8"));
   const own = `.tmp/stryker-${folder}.config.json`;
   const settings = {
     ...config,
@@ -25,7 +34,7 @@ for (const folder of asked.length > 0 ? asked : FOLDERS) {
   };
   rmSync(report, { force: true });
   writeFileSync(own, JSON.stringify(settings));
-  const { status } = spawnSync("node_modules/.bin/stryker", ["run", own], { stdio: "inherit" });
+  const { status } = spawnSync(`${HERE}/node_modules/.bin/stryker`, ["run", own], { stdio: "inherit" });
   if (status === null) process.exit(1);
   below ||= status !== 0;
   note(folder, report);

@@ -1,4 +1,4 @@
-import { build } from "./pack.mjs";
+import { tarball } from "./pack.mjs";
 
-// Builds where src has changed since the last build.
-build();
+// Builds and packs where something has changed since the last time.
+tarball();

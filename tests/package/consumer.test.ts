@@ -79,38 +79,46 @@ describe("the packed package", () => {
     expect(JSON.parse(node("schema.cjs", code))).toEqual(toJsonSchema(schema));
   });
 
-  // Both find the same declarations for an import: they are looked through once, and otherwise only used.
+  // The first looks through the declarations too, the others use them. node10 is what ts-jest and older set-ups resolve by.
   it.each([
-    ["node16", "node16", "false"],
-    ["esnext", "bundler", "true"],
+    ["node16", "node16", ["--skipDefaultLibCheck"]],
+    ["esnext", "bundler", ["--skipLibCheck"]],
+    ["commonjs", "node10", ["--skipLibCheck", "--ignoreDeprecations", "6.0"]],
   ])(
     "type-checks under module %s, moduleResolution %s, and refuses a wrong unit",
-    (module, moduleResolution, skipLibCheck) => {
+    (module, moduleResolution, more) => {
       const imports = subpaths
         .map((path, index) => `import * as m${index} from "${path}";\nvoid m${index};`)
         .join("\n");
       const use = `
+import planInput from "swath-to-spoon/schema/plan-input.schema.json";
 import { convert, qty, type Volume } from "swath-to-spoon";
+import { stripRate } from "swath-to-spoon/output-rate";
 const right: Volume = convert(qty(2, "gal"), "L");
 // @ts-expect-error an ounce of weight is no volume
 const wrong: Volume = qty(5, "oz");
-void [right, wrong];`;
+// @ts-expect-error a length is no volume, by a subpath as by the root
+stripRate({ used: qty(5, "ft"), swath: qty(2, "ft"), distance: qty(100, "ft") });
+void [right, wrong, planInput];`;
       for (const extension of ["mts", "cts"])
         writeFileSync(join(folder, `check.${extension}`), `${imports}\n${use}\n`);
       const options = [
         "--noEmit",
         "--strict",
-        "--skipLibCheck",
-        skipLibCheck,
         "--target",
         "es2022",
         "--lib",
         "es2022,dom",
+        "--resolveJsonModule",
       ];
-      const files = moduleResolution === "node16" ? ["check.mts", "check.cts"] : ["check.mts"];
+      const files = {
+        node16: ["check.mts", "check.cts"],
+        bundler: ["check.mts"],
+        node10: ["check.cts"],
+      }[moduleResolution] as string[];
       const tsc = resolve("node_modules/typescript/bin/tsc");
-      const args = [tsc, ...options, "--module", module, "--moduleResolution", moduleResolution, ...files];
-      execFileSync(process.execPath, args, { cwd: folder, encoding: "utf8" });
+      const how = ["--module", module, "--moduleResolution", moduleResolution, "--esModuleInterop", ...more];
+      execFileSync(process.execPath, [tsc, ...options, ...how, ...files], { cwd: folder, encoding: "utf8" });
     },
   );
 });
@@ -122,5 +130,7 @@ describe("npm start", () => {
     });
     for (const part of ["Treated area", "Output rate", "Load 1", "Product A", "label"])
       expect(printed).toContain(part);
+    // What it does is said beside it.
+    expect(printed).not.toContain("Installing");
   });
 });

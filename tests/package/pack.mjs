@@ -7,7 +7,9 @@ export const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
 
 /** Runs npm and gives back what it printed; what npm says on the side is shown only where it fails. */
 export function npm(args, cwd) {
-  return execFileSync("npm", args, { cwd, encoding: "utf8", stdio: ["ignore", "pipe", "pipe"] });
+  // `npm pack --dry-run` hands its setting on to what it starts.
+  const all = ["--no-dry-run", ...args];
+  return execFileSync("npm", all, { cwd, encoding: "utf8", stdio: ["ignore", "pipe", "pipe"] });
 }
 
 export function newest(folder) {
@@ -30,13 +32,23 @@ export function build() {
     npm(["run", "build"], root);
 }
 
-/** Packs the package as it would be published, once until something in it changes, and gives the tarball's path. */
+/** The pages of this repository, at the top, in docs and beside each example: they ship, and they make the site. */
+export function pages() {
+  const examples = readdirSync(join(root, "examples")).map((name) => `examples/${name}`);
+  return [".", "docs", "examples", ...examples]
+    .filter((folder) => statSync(join(root, folder)).isDirectory())
+    .flatMap((folder) => readdirSync(join(root, folder)).map((name) => join(root, folder, name)))
+    .filter((path) => path.endsWith(".md"));
+}
+
+/**
+ * Packs the package as it would be published, but for the bill of materials, once until something in it changes, and
+ * gives the tarball's path.
+ */
 export function tarball() {
   build();
   const kept = join(root, ".tmp/package.tgz");
-  const beside = ["package.json", "README.md", "CHANGELOG.md", "LICENSE"].map((name) =>
-    changed(join(root, name)),
-  );
+  const beside = [join(root, "package.json"), join(root, "LICENSE"), ...pages()].map(changed);
   if (existsSync(kept) && changed(kept) > Math.max(newest(join(root, "dist")), ...beside)) return kept;
   // Tests run side by side: each packs for itself, and the last one's stays.
   const own = join(root, ".tmp", `pack-${process.pid}`);
@@ -49,8 +61,12 @@ export function tarball() {
   return kept;
 }
 
-/** Builds, packs, and installs the tarball into a folder. */
+/** Builds, packs, and installs the tarball into a folder, where it is not there yet. */
 export function installInto(folder) {
+  const packed = tarball();
+  const installed = join(folder, "node_modules/.package-lock.json");
+  const asked = Math.max(changed(packed), changed(join(folder, "package.json")));
+  if (existsSync(installed) && changed(installed) > asked) return;
   const quiet = ["--no-save", "--no-package-lock", "--no-audit", "--no-fund", "--prefer-offline"];
-  npm(["install", ...quiet, tarball()], folder);
+  npm(["install", ...quiet, packed], folder);
 }

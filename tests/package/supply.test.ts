@@ -1,15 +1,20 @@
-import { execFileSync } from "node:child_process";
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { execFileSync, spawnSync } from "node:child_process";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join, relative } from "node:path";
+import { dirname, join, relative, resolve } from "node:path";
 import { buildSync } from "esbuild";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { bill } from "../release/sbom.mjs";
 import { installInto } from "./pack.mjs";
 
 // The package as a stranger gets it, with everything it depends on.
 const folder = mkdtempSync(join(tmpdir(), "supply-"));
 const modules = join(folder, "node_modules");
 const own = join(modules, "swath-to-spoon");
+const workshop = JSON.parse(readFileSync("package.json", "utf8")) as Record<
+  "scripts" | "dependencies",
+  Record<string, string>
+>;
 
 beforeAll(() => {
   writeFileSync(join(folder, "package.json"), JSON.stringify({ private: true, type: "module" }));
@@ -62,11 +67,23 @@ describe("what is installed", () => {
     expect(filesOf(modules, /binding\.gyp$/)).toEqual([]);
   });
 
-  it("holds the built code, its types, the licence and the changelog, and nothing of the workshop", () => {
+  it("holds the built code, its types, the licence and the pages, and nothing of the workshop", () => {
     const names = filesOf(own, /\.[a-z]+$|LICENSE$/i).map((file) => relative(own, file));
-    const meant = /^(dist\/.+\.(c?js|d\.c?ts|json)|package\.json|README\.md|CHANGELOG\.md|LICENSE)$/;
+    const meant =
+      /^(dist\/.+\.(c?js|d\.c?ts|json)|package\.json|LICENSE|[A-Z]+\.md|docs\/[a-z-]+\.md|examples\/([a-z-]+\/)?README\.md)$/;
     expect(names.length).toBeGreaterThan(20);
     expect(names.filter((name) => !meant.test(name))).toEqual([]);
+  });
+
+  it("has every page that one of its pages links to", () => {
+    const links = filesOf(own, /\.md$/).flatMap((page) =>
+      [...readFileSync(page, "utf8").matchAll(/\]\(([^)#\s]+)/g)]
+        .map(([, path = ""]) => path)
+        .filter((path) => !/^[a-z]+:/.test(path))
+        .map((path) => [page, join(dirname(page), path)] as const),
+    );
+    expect(links.length).toBeGreaterThan(20);
+    expect(links.filter(([, target]) => !existsSync(target))).toEqual([]);
   });
 });
 
@@ -151,31 +168,73 @@ console.log(renderText(worksheet(plan)).length > 500, geodesicArea({ type: "Poly
   });
 });
 
+interface Bill {
+  readonly metadata: { readonly component: Component };
+  readonly components: readonly Component[];
+  readonly dependencies: readonly { readonly ref: string; readonly dependsOn: readonly string[] }[];
+}
+type Component = Readonly<Record<"name" | "version", string>>;
+
 describe("the bill of materials", () => {
-  it("is made when the package is packed, and names what is installed", () => {
-    const { scripts } = JSON.parse(readFileSync("package.json", "utf8")) as {
-      scripts: Record<string, string>;
-    };
-    expect(scripts.prepack).toMatch(/npm run build && npm run sbom/);
-    const [, file = ""] = /--output-file (\S+)/.exec(scripts.sbom ?? "") ?? [];
-    expect(file).toMatch(/^dist\//);
-    const args = (scripts.sbom ?? "").split(" ").slice(1);
-    const printed = execFileSync(
-      "node_modules/.bin/cyclonedx-npm",
-      args.map((arg) => (arg === file ? "-" : arg)),
-      {
-        encoding: "utf8",
-        stdio: ["ignore", "pipe", "pipe"],
-      },
-    );
-    const { bomFormat, components } = JSON.parse(printed) as {
-      bomFormat: string;
-      components: { name: string; version: string }[];
-    };
-    expect(bomFormat).toBe("CycloneDX");
-    const installed = manifests().filter(({ name }) => name !== "swath-to-spoon");
-    expect(components.map(({ name, version }) => `${name} ${version}`).sort()).toEqual(
-      installed.map(({ name, version }) => `${name} ${version}`).sort(),
-    );
+  const named = ({ name, version }: Record<string, unknown>) => `${name}@${version}`;
+  const installed = () => manifests().filter(({ name }) => name !== "swath-to-spoon");
+  const written: Bill = bill();
+
+  it("is written when the package is packed", () => {
+    expect(workshop.scripts.prepack).toBe("npm run build && node tests/release/sbom.mjs");
+  });
+
+  it("names all that the package is built on, what that needs in turn, and nothing else", () => {
+    expect(written).toMatchObject({
+      bomFormat: "CycloneDX",
+      metadata: { component: { name: "swath-to-spoon" } },
+    });
+    const listed = written.components.map(({ name }) => name);
+    for (const name of Object.keys(workshop.dependencies)) expect(listed).toContain(name);
+    expect(written.components.map(named).sort()).toEqual(installed().map(named).sort());
+  });
+
+  it("says who needs whom", () => {
+    const { metadata, dependencies } = written;
+    expect(dependencies.map(({ ref }) => ref).sort()).toEqual(manifests().map(named).sort());
+    const own = dependencies.find(({ ref }) => ref === named(metadata.component));
+    expect(own?.dependsOn).toHaveLength(Object.keys(workshop.dependencies).length);
+  });
+
+  it("is the same at every packing, and holds nothing of the machine", () => {
+    expect(bill()).toEqual(written);
+    expect(JSON.stringify(written)).not.toMatch(/file:|timestamp|serialNumber/);
+  });
+});
+
+describe("a release", () => {
+  const ready = (manifest: object) => {
+    const there = mkdtempSync(join(tmpdir(), "ready-"));
+    writeFileSync(join(there, "package.json"), JSON.stringify(manifest));
+    const run = spawnSync(process.execPath, [resolve("tests/release/ready.mjs")], {
+      cwd: there,
+      encoding: "utf8",
+    });
+    rmSync(there, { recursive: true });
+    return run;
+  };
+
+  it("is refused before it is packed while no page leads back to the source", () => {
+    expect(workshop.scripts.prepublishOnly).toBe("node tests/release/ready.mjs");
+    const known = { repository: "a", homepage: "b", bugs: "c" };
+    expect(ready(known).status).toBe(0);
+    for (const field of Object.keys(known)) {
+      const { status, stderr } = ready({ ...known, [field]: undefined });
+      expect(status).toBe(1);
+      expect(stderr).toContain(`no ${field}`);
+    }
+  });
+
+  it("runs no action but at a commit that cannot be moved", () => {
+    const uses = readdirSync(".github/workflows").flatMap((name) => [
+      ...readFileSync(join(".github/workflows", name), "utf8").matchAll(/uses: (.*)/g),
+    ]);
+    expect(uses.length).toBeGreaterThan(0);
+    for (const [, action] of uses) expect(action).toMatch(/^[\w-]+\/[\w-]+@[0-9a-f]{40} # v\d+\.\d+\.\d+$/);
   });
 });

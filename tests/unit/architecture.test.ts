@@ -118,6 +118,15 @@ describe("the shape of src", () => {
     expect(Object.keys(exports).sort()).toEqual(wanted.sort());
   });
 
+  it("imports no file that has a way in of its own, so that nobody else carries it", () => {
+    const carried = files.flatMap((file) =>
+      importsOf(file).filter(
+        (path) => /\/(geodesic|latex)\.js$/.test(path) || /\/(practice|working)\/index\.js$/.test(path),
+      ),
+    );
+    expect(carried).toEqual([]);
+  });
+
   it("has nothing at the top level but what is meant to be there", () => {
     const meant =
       /^(package\.json|package-lock\.json|tsconfig\.json|tsup\.config\.ts|src|tests|docs|examples|README\.md|DEVELOPERS\.md|CHANGELOG\.md|LICENSE|SECURITY\.md|biome\.json|node_modules|dist|coverage|\..*)$/;

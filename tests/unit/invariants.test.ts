@@ -226,7 +226,7 @@ describe("an empty boom at the start of the test run", () => {
       ...JOB,
       calibration: { kind: "strip-runs", runs: [run(74), run(64), run(64)] },
     });
-    expect(warnings.map(({ message }) => message).join()).toContain("hoses and boom were empty");
+    expect(warnings.map(({ message }) => message).join()).toContain("hose and boom start empty");
   });
 
   it("is asked about where a single strip cannot tell, and cautioned against on every plan", () => {
@@ -234,7 +234,7 @@ describe("an empty boom at the start of the test run", () => {
       "lines-uncharged",
     );
     const { message = "" } = planApplication(JOB).cautions.find(({ code }) => code === "clean-water") ?? {};
-    expect(message).toContain("lines charged before the start");
+    expect(message).toContain("Fill the hose and boom first");
   });
 });
 

@@ -42,7 +42,7 @@ const PART = "treated part of the ground";
 const strips = { stripWidth: "strip width on one side", sides: "sides treated of each row" };
 
 /** The wording of every line that the area module works out. */
-export const AREA_WORDS: LineTable<AreaLines> = {
+export const AREA_WORDS: LineTable<AreaLines> = /* @__PURE__ */ (() => ({
   "area.rectangle": { found: GROUND, terms: { length: "length", width: "width" } },
   "area.triangle": { found: GROUND, terms: { base: "base", height: "height on the base" } },
   "area.triangle.sides": {
@@ -113,4 +113,4 @@ export const AREA_WORDS: LineTable<AreaLines> = {
     found: "rate per treated area",
     terms: { cropRate: "rate per ground area", bandWidth: "band width", rowSpacing: ROW_SPACING },
   },
-};
+}))();

@@ -18,7 +18,7 @@ export interface KnownLines
     PlanLines {}
 
 /** The English words of every line of working. */
-export const ENGLISH_LINES: LineTable<KnownLines> = {
+export const ENGLISH_LINES: LineTable<KnownLines> = /* @__PURE__ */ (() => ({
   ...UNITS_WORDS,
   ...AREA_WORDS,
   ...SWATH_WORDS,
@@ -26,4 +26,4 @@ export const ENGLISH_LINES: LineTable<KnownLines> = {
   ...TANK_MIX_WORDS,
   ...HOUSEHOLD_WORDS,
   ...PLAN_WORDS,
-};
+}))();

@@ -108,7 +108,7 @@ const changed = (what: string): Words<"before" | "now"> =>
   });
 
 /** The wording of every line that the output-rate module works out. */
-export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = {
+export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = /* @__PURE__ */ (() => ({
   "output-rate.strip": words("output rate on the test strip", {
     used: USED,
     swath: SWATH,
@@ -249,4 +249,4 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = {
   "output-rate.changed-speed": changed(SPEED),
   "output-rate.changed-density": changed("density of the liquid"),
   "output-rate.changed": words("expected rate", { rate: "measured rate", x: "factor {n}" }),
-};
+}))();

@@ -241,6 +241,19 @@ describe("what measureOut refuses", () => {
       { amount: qty(3, "gal"), tools: spoons, rule: "never-under", maxScoops: 3 },
       "3 gal is too much to measure with these tools. Use a larger measure.",
     ],
+    // The least that any of them reads, wherever it stands in the list.
+    [
+      {
+        amount: qty(0.3, "mL"),
+        tools: [...toolSet("cylinders"), ...toolSet("metric-spoons")],
+        rule: "never-over",
+      },
+      "0.3 mL is too small to measure with these tools: the least they measure is 0.125 metric tsp.",
+    ],
+    [
+      { amount: qty(0.3, "mL"), tools: [...toolSet("cylinders")].reverse(), rule: "never-over" },
+      "0.3 mL is too small to measure with these tools: the least they measure is 1 mL.",
+    ],
     [
       { amount: qty(3, "gal"), tools: spoons, rule: "never-over", maxScoops: 3 },
       "These tools can't measure 3 gal within 5% (closest: 99.7% under).",

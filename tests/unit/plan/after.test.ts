@@ -520,7 +520,12 @@ describe("reconcile", () => {
       applied: { unit: "mL" },
     });
     expect(record.treated).toEqual(plan.area.treated);
-    expect(record.missing).toEqual(["products[1].registration", "location", "certification"]);
+    expect(record.missing).toEqual([
+      "products[1].preHarvestDays",
+      "products[1].registration",
+      "location",
+      "certification",
+    ]);
     expect(JSON.parse(JSON.stringify(record))).toEqual(record);
     expect(record).not.toHaveProperty("left");
   });
@@ -534,6 +539,49 @@ describe("reconcile", () => {
       products: [{ name: "Product A", form: "liquid", rate: qty(2, "L/ha") }],
     });
     expect(reconcile(none, { ...DONE, left: none.leftover.carrier }).record).not.toHaveProperty("reEntry");
+  });
+
+  it("counts real hours across a change of the clock where the offset or the time zone is given, and says so", () => {
+    const waiting = (hours: number, details: object) =>
+      reconcile(planApplication({ ...JOB, products: [{ ...PRODUCT_A, reEntryHours: hours }] }), {
+        ...DONE,
+        left: plan.leftover.carrier,
+        ...details,
+      }).record;
+    // Clocks in Chicago went forward at 2 a.m. on 2026-03-08 and go back on 2026-11-01 (US Energy Policy Act of 2005).
+    const spring = { finished: "2026-03-07T22:00", timeZone: "America/Chicago" };
+    expect(waiting(12, spring)).toMatchObject({ reEntry: "2026-03-08T11:00", clockChange: "counted" });
+    const autumn = { finished: "2026-10-31T22:00", timeZone: "America/Chicago" };
+    expect(waiting(12, autumn).reEntry).toBe("2026-11-01T09:00");
+    const offset = { finished: "2026-03-07T22:00-06:00", started: "2026-03-08T03:00Z" };
+    expect(waiting(12, offset)).toMatchObject({ reEntry: "2026-03-08T10:00-06:00", clockChange: "counted" });
+    expect(waiting(12, { finished: "2026-03-07T22:00" })).toMatchObject({
+      reEntry: "2026-03-08T10:00",
+      clockChange: "not-counted",
+    });
+    // Never early: a wait that isn't a whole number of minutes ends with the next one.
+    expect(waiting(12.999, { finished: "2026-05-02T22:00" }).reEntry).toBe("2026-05-03T11:00");
+    const late = { finished: "9999-12-31T22:00" };
+    expectRefused(() => waiting(12, late), "out-of-range", "actual.finished");
+    expectRefused(() => waiting(12, { timeZone: "Nowhere/Land" }), "unknown-choice", "actual.timeZone");
+    expectRefused(() => waiting(12, { timeZone: 5 }), "unknown-choice", "actual.timeZone");
+  });
+
+  it("names the products that don't give a wait where others do, and takes nothing that isn't its own", () => {
+    const products = [
+      { ...PRODUCT_A, preHarvestDays: undefined },
+      { name: "Product B", form: "dry", rate: qty(1, "kg/100L") },
+    ] as unknown as PlanInput["products"];
+    const details = {
+      ...DONE,
+      left: plan.leftover.carrier,
+      version: 9,
+      date: "1999-01-01",
+      reEntry: "never",
+    };
+    const { record } = reconcile(planApplication({ ...JOB, products }), details as ActualApplication);
+    expect(record.missing.slice(0, 1)).toEqual(["products[1].reEntryHours"]);
+    expect(record).toMatchObject({ version: 1, date: "2026-05-02", reEntry: "2026-05-03T10:30" });
   });
 
   it.each<[string, ActualApplication, ErrorCode, string]>([

@@ -30,7 +30,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "plot",
           message:
-            "All 5400 sq ft of ground is taken as treated, and the calibration sprayed a width of 30 in as in a band. Where only bands, beds or spots are sprayed, tell the plot so; where passes are laid side by side, give the plot a sprayed fraction of 1 to say so.",
+            "All 5400 sq ft is counted as treated, but your test strip was only 30 in wide, like a band. If you spray only bands, beds or spots, choose those. If you cover all the ground side by side, choose whole block.",
           figures: {
             treated: { value: 5400, unit: "ft2", of: "treated" },
             ground: { value: 5400, unit: "ft2", of: "ground" },
@@ -57,11 +57,13 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "plot",
           message:
-            "The calibration's width of 60 in is the distance from row to row (5 ft), and what is treated is 2 ft wide. Where only that was wetted on the strip, tell its width as the swath: the mix is too strong otherwise.",
+            "Your test strip's width of 60 in is the row spacing, but what you treat is 2 ft wide. If only that was sprayed on the strip, enter it as the spray width: otherwise the mix is 2.5 times too strong.",
           figures: {
             width: { value: 60, unit: "in" },
+            pass: { value: 2, unit: "ft" },
             spacing: { value: 5, unit: "ft" },
             band: { value: 2, unit: "ft" },
+            times: 2.5,
           },
         },
       ],
@@ -80,7 +82,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "plot",
           message:
-            "All 5400 sq ft of ground is taken as treated, and the calibration sprayed a width of 30 in as in a band. Where only bands, beds or spots are sprayed, tell the plot so; where passes are laid side by side, give the plot a sprayed fraction of 1 to say so.",
+            "All 5400 sq ft is counted as treated, but your test strip was only 30 in wide, like a band. If you spray only bands, beds or spots, choose those. If you cover all the ground side by side, choose whole block.",
           figures: {
             treated: { value: 5400, unit: "ft2", of: "treated" },
             ground: { value: 5400, unit: "ft2", of: "ground" },
@@ -98,8 +100,16 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration",
           message:
-            "The sprayer puts out 2 gal/ac, less than such sprayers do (5 gal/ac). Look at the units of the strip and the refill, and calibrate again.",
+            "The output rate is 2 gal/ac, less than usual for such sprayers (from 5 gal/ac). Check the units for the strip and the refill, then calibrate again.",
           figures: { rate: { value: 2, unit: "gal/ac" }, limit: { value: 5, unit: "gal/ac" } },
+        },
+        {
+          code: "strength-unusual",
+          severity: "warning",
+          path: "products[0].rate",
+          message:
+            "Product A is 13% of the mix, and labels rarely ask for more than 10%. Check the label rate, its unit and the output rate.",
+          figures: { strength: { value: 16, unit: "fl_oz/gal" }, percent: 12.5, limit: 10 },
         },
       ],
     ],
@@ -112,7 +122,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration",
           message:
-            "The sprayer puts out 250 gal/ac, more than such sprayers do (200 gal/ac). Look at the units of the strip and the refill, and calibrate again.",
+            "The output rate is 250 gal/ac, more than usual for such sprayers (up to 200 gal/ac). Check the units for the strip and the refill, then calibrate again.",
           figures: { rate: { value: 250, unit: "gal/ac" }, limit: { value: 200, unit: "gal/ac" } },
         },
         {
@@ -120,7 +130,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "note",
           path: "sprayer.tank",
           message:
-            "The mix, 30.99 gal, is more than the tank of 4 gal holds: mix it in 8 loads, each with its own product.",
+            "You need 30.99 gal of mix and the tank holds 4 gal: mix 8 loads and measure product for each.",
           figures: {
             total: { value: 30.991735537190085, unit: "gal" },
             tank: { value: 4, unit: "gal" },
@@ -137,7 +147,7 @@ describe("a plan warns, word for word, of", () => {
           code: "speed-implausible",
           severity: "warning",
           path: "calibration",
-          message: "The speed is 0.5 mph, slower than can be held evenly (1 mph). Time the distance again.",
+          message: "The speed is 0.5 mph, slower than a steady walk (1 mph). Time the distance again.",
           figures: { speed: { value: 0.5, unit: "mph" }, limit: { value: 1, unit: "mph" } },
         },
         {
@@ -145,7 +155,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "note",
           path: "sprayer.tank",
           message:
-            "The mix, 12.27 gal, is more than the tank of 4 gal holds: mix it in 4 loads, each with its own product.",
+            "You need 12.27 gal of mix and the tank holds 4 gal: mix 4 loads and measure product for each.",
           figures: {
             total: { value: 12.272727272727273, unit: "gal" },
             tank: { value: 4, unit: "gal" },
@@ -157,7 +167,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "loads[3]",
           message:
-            "The last load is only 0.2727 gal, which a pump may not draw and small doses are measured badly for. Part the mix into equal loads.",
+            "The last load is only 0.2727 gal. The pump may not pick it all up, and small doses are hard to measure. Split the mix into equal loads.",
           figures: {
             last: { value: 0.2727272727, unit: "gal" },
             full: { value: 4, unit: "gal" },
@@ -181,7 +191,7 @@ describe("a plan warns, word for word, of", () => {
           code: "speed-implausible",
           severity: "warning",
           path: "calibration",
-          message: "The speed is 8 mph, faster than can be held evenly (5 mph). Time the distance again.",
+          message: "The speed is 8 mph, faster than a steady walk (5 mph). Time the distance again.",
           figures: { speed: { value: 8, unit: "mph" }, limit: { value: 5, unit: "mph" } },
         },
       ],
@@ -195,7 +205,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration.used",
           message:
-            "One mark of the measure is 6.25 % of the 64 fl oz used on the strip. Spray a longer strip, or refill with a finer measure.",
+            "Your jug is marked every 4 fl oz, one mark is 6.3% of the 64 fl oz used. Use a longer strip or a finer jug.",
           figures: {
             used: { value: 64, unit: "fl_oz", resolution: { value: 4, unit: "fl_oz" } },
             resolution: { value: 4, unit: "fl_oz" },
@@ -212,8 +222,7 @@ describe("a plan warns, word for word, of", () => {
           code: "runs-disagree",
           severity: "warning",
           path: "calibration.runs",
-          message:
-            "The runs differ from one another by more than 5 %: from 20 gal/ac to 25 gal/ac. Walk them again.",
+          message: "The runs differ by more than 5%: 20 gal/ac to 25 gal/ac. Repeat the runs.",
           figures: {
             lowest: { value: 20, unit: "gal/ac" },
             highest: { value: 25, unit: "gal/ac" },
@@ -230,8 +239,7 @@ describe("a plan warns, word for word, of", () => {
           code: "runs-disagree",
           severity: "warning",
           path: "calibration.runs[1]",
-          message:
-            "The runs differ from one another by more than 5 %: from 20 gal/ac to 25 gal/ac. Run 2 stands out: walk it again.",
+          message: "The runs differ by more than 5%: 20 gal/ac to 25 gal/ac. Repeat run 2, which stands out.",
           figures: {
             lowest: { value: 20, unit: "gal/ac" },
             highest: { value: 25, unit: "gal/ac" },
@@ -249,7 +257,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration.runs[0]",
           message:
-            "The runs differ from one another by more than 5 %: from 20 gal/ac to 25 gal/ac. Run 1 stands out: walk it again. It is the first and took the most, as where hoses and boom were empty: fill them before the start.",
+            "The runs differ by more than 5%: 20 gal/ac to 25 gal/ac. The first run used the most, which happens when the hose and boom start empty. Fill them first and run it again.",
           figures: {
             lowest: { value: 20, unit: "gal/ac" },
             highest: { value: 25, unit: "gal/ac" },
@@ -267,7 +275,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "note",
           path: "calibration.used",
           message:
-            "Hoses and boom hold 6.4 fl oz, which is 10 % of the 64 fl oz used on the strip. Had they been empty at the start, the rate would be told too high and the mix made too weak: fill them first, walk a second run, and give both.",
+            "The hose and boom hold 6.4 fl oz, 10% of the 64 fl oz used. If they were empty when you started, the mix will be too weak: fill them first, run the strip again and enter both.",
           figures: { used: { value: 64, unit: "fl_oz" }, lines: { value: 6.4, unit: "fl_oz" }, percent: 10 },
         },
       ],
@@ -280,7 +288,7 @@ describe("a plan warns, word for word, of", () => {
           code: "calibration-stale",
           severity: "warning",
           path: "calibration",
-          message: "Since the calibration these changed: the operator. Calibrate again.",
+          message: "Changed since calibration: the operator. Calibrate again.",
           figures: { rate: { value: 20, unit: "gal/ac" }, expected: { value: 20, unit: "gal/ac" } },
         },
       ],
@@ -294,7 +302,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration",
           message:
-            "Since the calibration these changed: the operator, the pressure, the gear. The rate to expect is 10 gal/ac and not 20 gal/ac. Calibrate again.",
+            "Changed since calibration: the operator, the pressure, the gear. Expect 10 gal/ac instead of 20 gal/ac. Calibrate again.",
           figures: { rate: { value: 20, unit: "gal/ac" }, expected: { value: 10, unit: "gal/ac" } },
         },
       ],
@@ -307,7 +315,7 @@ describe("a plan warns, word for word, of", () => {
           code: "calibration-old",
           severity: "warning",
           path: "calibration",
-          message: "The calibration is 141 days old, and nozzles wear: calibrate again.",
+          message: "The calibration is 141 days old, and nozzles wear. Calibrate again.",
           figures: { age: 141, limit: 90 },
         },
       ],
@@ -352,7 +360,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "note",
           path: "products[0].name",
           message:
-            "Product A, 8 oz bottle has ounces in its name. It is planned in ounces of fluid (fl_oz), which are not ounces of weight: see which the label means.",
+            "Product A, 8 oz bottle has ounces in its name and is planned in fluid ounces, not ounces by weight. Check which one the label means.",
           figures: {},
         },
       ],
@@ -366,7 +374,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "note",
           path: "products[0].name",
           message:
-            "Product A, 1 ounce bags has ounces in its name. It is planned in ounces of weight (oz), which are not ounces of fluid: see which the label means.",
+            "Product A, 1 ounce bags has ounces in its name and is planned in ounces by weight, not fluid ounces. Check which one the label means.",
           figures: {},
         },
       ],
@@ -380,7 +388,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "note",
           path: "sprayer.tank",
           message:
-            "The mix, 2.479 gal, is more than the tank of 2.4 gal holds: mix it in 2 loads, each with its own product.",
+            "You need 2.479 gal of mix and the tank holds 2.4 gal: mix 2 loads and measure product for each.",
           figures: {
             total: { value: 2.479338842975207, unit: "gal" },
             tank: { value: 2.4, unit: "gal" },
@@ -392,7 +400,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "loads[1]",
           message:
-            "The last load is only 0.07934 gal, which a pump may not draw and small doses are measured badly for. Part the mix into equal loads.",
+            "The last load is only 0.07934 gal. The pump may not pick it all up, and small doses are hard to measure. Split the mix into equal loads.",
           figures: {
             last: { value: 0.07933884298, unit: "gal" },
             full: { value: 2.4, unit: "gal" },
@@ -410,7 +418,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "addedWater",
           message:
-            "1 gal of water without product leaves the mix at 71.26 % of its strength, so the plot gets too little. Add product for the water as well, or leave the water out.",
+            "Adding 1 gal of water without product weakens the mix to 71.26% strength, so the plot is under-dosed. Add product for that water too, or leave the water out.",
           figures: {
             strength: { value: 71.25890736342043, unit: "%" },
             weakBy: { value: 28.74109263657957, unit: "%" },
@@ -442,7 +450,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "note",
           path: "tools",
           message:
-            "Product B is dry and the tools hold no scale: weigh it, a spoon does not measure a weight.",
+            "Product B is a dry product and no scale is listed. Weigh it; a spoon can't measure weight.",
           figures: { amount: { value: 2.4793388429, unit: "oz" } },
         },
       ],

@@ -91,11 +91,17 @@ describe("the warnings of a plan", () => {
       rowSpacing: qty(14, "ft"),
     };
     const [apart, others] = [
-      [codes(bands, 5), codes(beds, 6), codes(trees, 14), codes(bands, 15), codes([QUIET.plot, bands], 5)],
-      // One band, several of them, both sides at once, bands that fill the ground, and a plot of no rows.
+      [
+        codes(bands, 5),
+        codes(beds, 6),
+        codes(trees, 14),
+        codes(bands, 15),
+        codes(bands, 10),
+        codes([QUIET.plot, bands], 5),
+      ],
+      // One band, both sides at once or one of them, several beds, and beds of no known spacing.
       [
         codes(bands, 2),
-        codes(bands, 10),
         codes(beds, 8),
         codes(trees, 6),
         codes(trees, 3),
@@ -198,14 +204,41 @@ describe("the warnings of a plan", () => {
       planApplication({ ...QUIET, calibration: { kind: "strip-runs", runs: ounces.map(run) } }).warnings.find(
         ({ code }) => code === "runs-disagree",
       )?.message;
-    expect(message([74, 64, 64])).toContain("Run 1 stands out");
-    expect(message([74, 64, 64])).toContain("fill them before the start");
+    for (const empty of [
+      [74, 64, 64],
+      [80, 64],
+    ])
+      expect(message(empty)).toContain("The first run used the most");
     for (const other of [
       [54, 64, 64],
       [64, 74, 64],
       [64, 80],
     ])
-      expect(message(other)).not.toContain("fill them");
+      expect(message(other)).not.toContain("start empty");
+  });
+
+  it("say so surely where the first run took about what hoses and boom hold", () => {
+    const warning = (ounces: readonly number[], lines: number, second: object = {}) =>
+      planApplication({
+        ...QUIET,
+        sprayer: { tank: qty(4, "gal"), lineVolume: qty(lines, "fl_oz") },
+        calibration: {
+          kind: "strip-runs",
+          runs: ounces.map((used, i) => {
+            const { kind: _, ...run } = STRIP;
+            return { ...run, used: qty(used, "fl_oz"), ...(i === 1 && second) };
+          }),
+        },
+      }).warnings.find(({ code }) => code === "runs-disagree");
+    expect(warning([80, 64], 16)?.figures.filled).toEqual(qty(16, "fl_oz"));
+    expect(warning([80, 64], 16)?.message).toContain("16 fl oz more, about what the hose and boom hold");
+    expect(warning([80, 64, 64], 14)?.figures.filled).toEqual(qty(16, "fl_oz"));
+    for (const other of [
+      warning([80, 64], 8),
+      warning([80, 64], 0),
+      warning([80, 64], 16, { distance: qty(300, "ft") }),
+    ])
+      expect(other?.message).toContain("start empty");
   });
 
   it("note a single strip that empty hoses and boom would have spoiled", () => {
@@ -217,7 +250,7 @@ describe("the warnings of a plan", () => {
       ({ code }) => code === "lines-uncharged",
     );
     expect(note?.figures).toEqual({ used: qty(64, "fl_oz"), lines: qty(6.4, "fl_oz"), percent: 10 });
-    expect(note?.message).toContain("10 % of the 64 fl oz used on the strip");
+    expect(note?.message).toContain("10% of the 64 fl oz used");
     const codes = (change: Partial<PlanInput>) => warned(change).map(({ code }) => code);
     expect(codes(holding(3.2))).not.toContain("lines-uncharged");
     expect(codes({ ...holding(6.4), thresholds: { readingPercent: 10 } })).not.toContain("lines-uncharged");
@@ -306,7 +339,7 @@ describe("the warnings of a plan", () => {
       "products[0].name",
     );
     const [, dry] = [0, planApplication({ ...QUIET, products: named("dry", qty(20, "oz/ac")) })] as const;
-    expect(dry.warnings[0]?.message).toContain("ounces of weight (oz)");
+    expect(dry.warnings[0]?.message).toContain("ounces by weight");
   });
 
   it("follow thresholds that the caller changes", () => {

@@ -122,21 +122,20 @@ describe("the cautions of every plan", () => {
     expect(CAUTIONS).toEqual([
       {
         code: "label",
-        message: "The label is the law. Where this sheet and the label differ, the label decides.",
+        message: "The label is the law. Where this sheet and the label differ, follow the label.",
       },
       {
         code: "clean-water",
         message:
-          "Calibrate with clean water only: lines charged before the start, the refill measured, the same person, pace, pressure and nozzles as on the day.",
+          "Calibrate with clean water. Fill the hose and boom first, measure the refill, and use the same person, pace, pressure and nozzles as on spray day.",
       },
       {
         code: "protection",
-        message: "Wear the protective equipment the label names, for measuring and mixing as for spraying.",
+        message: "Wear the protective equipment on the label when you measure, mix and spray.",
       },
       {
         code: "tools",
-        message:
-          "Keep spoons, cups and syringes used here for pesticides only: marked, and never back in a kitchen.",
+        message: "Mark the spoons, cups and syringes used for pesticides and never use them for food again.",
       },
       {
         code: "recalibrate",
@@ -145,7 +144,7 @@ describe("the cautions of every plan", () => {
       {
         code: "local-rules",
         message:
-          "Local rules and licensed practice decide what may be sprayed, by whom, and where left-over mix and rinse water go.",
+          "Follow local rules on what may be sprayed, who may spray it, and where leftover mix and rinse water may go.",
       },
     ]);
     expect(planApplication(JOB).cautions).toBe(CAUTIONS);

@@ -263,7 +263,7 @@ describe("productAmount, and what it refuses", () => {
     expect(errorOf(() => amountOf(qty(1e308, "lb/ac"), "dry")).code).toBe("not-finite");
     const dripping = { carrierRate: qty(1e-300, "gal/ac") };
     expect(errorOf(() => amountOf(qty(1e300, "lb/ac"), "dry", dripping)).code).toBe("not-finite");
-    expect(errorOf(() => amountOf(qty(1e300, "lb/gal"), "dry", { carrier: qty(1e300, "gal") })).code).toBe(
+    expect(errorOf(() => amountOf(qty(1, "lb/gal"), "dry", { carrier: qty(1e308, "gal") })).code).toBe(
       "not-finite",
     );
   });

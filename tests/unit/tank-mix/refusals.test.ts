@@ -281,7 +281,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => amount(qty(21, "gal/ac")),
       "conflict",
       "rate",
-      "Given a rate that takes 134.4 fl_oz of product in each gal of mix, which holds 128; wanted no more product than mix. Check the units of the rate, or put out more carrier per area.",
+      "That's 134.4 fl oz of product in each 1 gal of mix, which leaves no room for water. Check the rate's unit and the output rate.",
     ],
     [
       () => amount(qty(1e-320, "lb/ac"), "dry", { carrierRate: qty(1e10, "gal/ac") }),
@@ -290,7 +290,7 @@ describe("what tank-mix says of input that cannot be", () => {
       "The strength that comes out is too large or too small to compute with.",
     ],
     [
-      () => amount(qty(1e300, "lb/gal"), "dry", { carrier: qty(1e300, "gal") }),
+      () => amount(qty(1, "lb/gal"), "dry", { carrier: qty(1e308, "gal") }),
       "not-finite",
       "rate",
       "The amount that comes out is too large to compute with.",
