@@ -3,8 +3,9 @@ import { type FormField, formFields } from "../../../src/schema/form-fields.ts";
 import { offeredUnits } from "../../../src/schema/offered-units.ts";
 import { schemaOf } from "../../../src/schema/zod.ts";
 import { DIMENSIONS, dimensionOf } from "../../../src/units/dimensions.ts";
-import { either, object, text } from "../../../src/units/fields.ts";
-import { UnitField, unitOf } from "../../../src/units/quantity-field.ts";
+import { either, object, optional, text } from "../../../src/units/fields.ts";
+import { quantity, UnitField } from "../../../src/units/quantity-field.ts";
+import type { Length } from "../../../src/units/types.ts";
 import { errorOf } from "../../helpers/bad-input.ts";
 import { THING } from "../../helpers/lists.ts";
 
@@ -59,15 +60,27 @@ describe("formFields", () => {
     expect(at("spare.percent").map(({ when }) => when)).toEqual([[{ path: "spare", is: "percent" }]]);
   });
 
-  it("names a quantity that may stand in another shape's place, and has the kind of a whole input at its top", () => {
-    const mixed = object<{ readonly a: "x" | object }>({
-      a: either<"x" | object>(
-        "One.",
-        [unitOf("", "length") as never, object<{ readonly b: string }>({ b: text("B.") })],
+  it("names a quantity that may stand in another shape's place, and what has nothing of its own", () => {
+    type Rate = { readonly a: Length | { readonly b: string } | { readonly c?: string } };
+    const rate = object<Rate>({
+      a: either<Rate["a"]>(
+        "One of them.",
+        [
+          quantity("A length.", "length"),
+          object<{ readonly b: string }>({ b: text("B.") }),
+          object<{ readonly c?: string }>({ c: optional(text("C.")) }),
+        ],
         () => 0,
       ),
     });
-    expect(formFields(mixed).map(({ path, when }) => `${path} ${when[0]?.is}`)).toEqual(["a other", "a.b b"]);
+    expect(formFields(rate).map(({ path, when }) => `${path} ${when[0]?.is}`)).toEqual([
+      "a quantity",
+      "a.b b",
+      "a.c other",
+    ]);
+  });
+
+  it("has the kind of a whole input at its top", () => {
     expect(formFields(THING.fields.shape).map(({ path }) => path)).toContain("kind");
   });
 

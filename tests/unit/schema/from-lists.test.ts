@@ -6,7 +6,7 @@ import * as mini from "zod/mini";
 import { toJsonSchema } from "../../../src/schema/new-json-schema.ts";
 import { checkedOptions, readBy } from "../../../src/schema/reading.ts";
 import { schemaOf } from "../../../src/schema/zod.ts";
-import { list, named, object, text } from "../../../src/units/fields.ts";
+import { type Limits, list, named, number, object, text } from "../../../src/units/fields.ts";
 import { QuantityField } from "../../../src/units/quantity-field.ts";
 import type { Quantity } from "../../../src/units/types.ts";
 import { errorOf } from "../../helpers/bad-input.ts";
@@ -229,6 +229,16 @@ describe("the JSON Schema of a field list", () => {
       anyOf: [{ const: null }, { $ref: "#/$defs/VolumeOrZero" }],
     });
     expect(json).toMatchObject({ title: "Thing", description: "A thing with a field of every kind." });
+  });
+
+  it("has limits of numbers, and none where there are none", () => {
+    const of = (limits: Limits): unknown => (toJsonSchema(number("A number.", limits)).anyOf as unknown[])[0];
+    expect(of({})).toEqual({ type: "number" });
+    expect(of({ above: 0, max: 1 })).toEqual({ type: "number", exclusiveMinimum: 0, maximum: 1 });
+    expect(of({ whole: true })).toEqual({ type: "integer", minimum: 0, maximum: 2 ** 53 - 1 });
+    const bare = number("");
+    expect(toJsonSchema(bare)).not.toHaveProperty("description");
+    expect(mini.toJSONSchema(schemaOf(bare), { io: "input" })).not.toHaveProperty("description");
   });
 
   it("refuses two parts of one name", () => {
