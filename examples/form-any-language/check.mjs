@@ -9,7 +9,9 @@ export function faultsOf(schema, job) {
   const { $defs, ...rest } = told(schema, job);
   const validate = ajv.compile(rest);
   validate(job);
-  return (validate.errors ?? []).map((error) => ({ path: pathOf(error), message: messageOf(error) }));
+  // That an `if` led to faults says nothing new.
+  const errors = (validate.errors ?? []).filter(({ keyword }) => keyword !== "if");
+  return errors.map((error) => ({ path: pathOf(error), message: messageOf(error) }));
 }
 
 // What is not told needs no schema of its own: that it is needed, `required` says.
@@ -37,9 +39,11 @@ function pathOf({ instancePath, params }) {
   return member === undefined ? path : memberOf(path, member);
 }
 
-function messageOf({ keyword, message, parentSchema, params }) {
+function messageOf({ keyword, message, parentSchema, params, schemaPath }) {
   if (keyword === "required") return "is needed";
   if (keyword === "additionalProperties") return "is not known here";
+  if (keyword === "const" && params.allowedValue === null)
+    return schemaPath.includes("/then/") ? "can't be given as well" : "is not known here";
   if (keyword === "enum") return `must be one of: ${params.allowedValues.join(", ")}`;
   if (keyword === "pattern" && parentSchema.examples)
     return `must be such as ${parentSchema.examples.join(", ")}`;

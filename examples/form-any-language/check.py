@@ -16,15 +16,28 @@ SCHEMA = HERE / "node_modules/swath-to-spoon/dist/schema/plan-input.schema.json"
 
 
 def narrowed(schema, job):
-    """The schema without $ref and anyOf, as it holds for this job: of the ways to tell something, the one that is meant."""
+    """The schema without $ref, anyOf and if, as it holds for this job: of the ways to tell something, the one that is meant."""
 
     def resolved(part):
         own = {key: value for key, value in part.items() if key != "$ref"}
         return {**resolved(schema["$defs"][part["$ref"].split("/")[-1]]), **own} if "$ref" in part else own
 
+    def ways(part):
+        """`anyOf` these, `if` its kind is so `then` that, `if` it is a list `then` this or `else` that."""
+        if "anyOf" in part:
+            return part["anyOf"]
+        if "allOf" in part:
+            return [kind["then"] for kind in part["allOf"]]
+        return [part["then"], part["else"]] if "else" in part else None
+
     def alternatives(part):
         part = resolved(part)
-        return [one for way in part["anyOf"] for one in alternatives(way)] if "anyOf" in part else [part]
+        found = ways(part)
+        if found is None:
+            return [part]
+        # Nothing is left out by a null here.
+        given = [way for way in found if way.get("const", "") is not None]
+        return [one for way in given for one in alternatives(way)]
 
     def within(part, data):
         part = max(alternatives(part), key=lambda one: fit(one, data))
@@ -62,14 +75,26 @@ def fit(part, data):
     return known - missing - 100 * wrong
 
 
+def leaves(errors):
+    """What is wrong inside of a `then`, and not that it is."""
+    for error in errors:
+        if error.validator == "if":
+            yield from leaves(error.context)
+        else:
+            yield error
+
+
 def faults(schema, job):
-    for error in Draft202012Validator(schema).iter_errors(job):
+    for error in leaves(Draft202012Validator(schema).iter_errors(job)):
         path = list(error.absolute_path)
         if error.validator == "required":
             # One error a member; the validator names it in its words only.
             yield from {(*path, key): "is needed" for key in error.validator_value if key not in error.instance}.items()
         elif error.validator == "additionalProperties":
             yield from {(*path, key): "is not known here" for key in error.instance if key not in error.schema["properties"]}.items()
+        elif error.validator == "const" and error.validator_value is None:
+            both = "then" in error.absolute_schema_path
+            yield tuple(path), "can't be given as well" if both else "is not known here"
         elif error.validator == "pattern" and "examples" in error.schema:
             yield tuple(path), "must be such as " + ", ".join(error.schema["examples"])
         else:

@@ -19,7 +19,7 @@ export function fieldsOf(schema, job, faults) {
     const { html: faultHtml, bad } = faultBeside(path);
     const label = `<label for="${idOf(path)}">${escaped(words(path))}${needed ? "" : " (optional)"}</label>`;
     const attributes = `id="${idOf(path)}" ${name} ${bad ? 'aria-invalid="true"' : ""} aria-describedby="${idOf(path)}-told"`;
-    const options = part.enum ?? (part.type === "boolean" ? [true, false] : undefined);
+    const options = namesOf(part) ?? (part.type === "boolean" ? [true, false] : undefined);
     const input = options ? select(options, data, attributes) : box(part, data, attributes);
     const way = part.ways ? ways(part, path) : "";
     return `<div class="field">${way}${label}${input}<span id="${idOf(path)}-told">${told}${faultHtml}</span></div>`;
@@ -73,6 +73,11 @@ function ways({ ways: names, way }, path) {
   const options = names.map((one) => `<option${one === way ? " selected" : ""}>${escaped(one)}</option>`);
   return `<p class="way"><label>${escaped(label)} <select name="${escaped(path)}#">${options.join("")}</select></label>
     <button name="show" value="${escaped(path)}">Show</button></p>`;
+}
+
+/** What there is to choose from, each once: a number may be there as text as well, and a null for "not given". */
+function namesOf({ enum: all }) {
+  return all && [...new Set(all.filter((one) => one !== null).map(String))];
 }
 
 function select(options, data, attributes) {
@@ -160,6 +165,7 @@ export function typed(part, data) {
   }
   const isNumber = part.type === "number" || part.type === "integer";
   if (isNumber && !isWhole && !Number.isNaN(Number(data))) return Number(data);
+  if (part.enum) return part.enum.find((one) => String(one) === data) ?? data;
   if (part.type === "boolean") return data === "true";
   return data;
 }

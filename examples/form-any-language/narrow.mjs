@@ -12,7 +12,7 @@ export function memberOf(path, key) {
 }
 
 /**
- * The schema without `$ref` and `anyOf`, as it holds for this job.
+ * The schema without `$ref`, `anyOf` and `if`, as it holds for this job.
  *
  * @param schema a JSON Schema
  * @param job the job as far as it is told
@@ -22,16 +22,15 @@ export function narrowed(schema, job, choices = {}) {
   return within(schema, job, "");
 
   function within(part, data, path) {
-    const { anyOf, ...whole } = resolved(part);
-    if (anyOf === undefined) return inside(whole, data, path);
-    const branches = anyOf
-      .flatMap(alternatives)
-      .filter((one, _, all) => !isText(one) || all.every(isText) || typeof data === "string");
+    const whole = resolved(part);
+    if (!hasWays(whole)) return inside(whole, data, path);
+    const branches = alternatives(whole).filter((one, _, all) => !isText(one) || isMeant(data, all));
     const names = branches.map((one) => nameOf(one, branches));
     const chosen = names.indexOf(choices[path]);
     const branch = branches[chosen >= 0 ? chosen : best(branches, data)];
     // A field's own description says more than that of what is in it.
-    const told = { ...branch, ...whole };
+    const { title = branch.title, description = branch.description, default: usual } = whole;
+    const told = { ...branch, title, description, ...(usual !== undefined && { default: usual }) };
     return inside(
       names.length > 1 ? { ...told, ways: names, way: nameOf(branch, branches) } : told,
       data,
@@ -66,9 +65,18 @@ export function narrowed(schema, job, choices = {}) {
     return $ref === undefined ? own : { ...resolved(schema.$defs[$ref.replace("#/$defs/", "")]), ...own };
   }
 
+  /** Whether there are several: `anyOf` these, `if` its kind is so `then` that, `if` it is a list `then` this or `else` that. */
+  function hasWays({ anyOf, allOf, else: other }) {
+    return anyOf !== undefined || allOf !== undefined || other !== undefined;
+  }
+
   function alternatives(part) {
-    const { anyOf, ...whole } = resolved(part);
-    return anyOf === undefined ? [whole] : anyOf.flatMap(alternatives);
+    const whole = resolved(part);
+    if (!hasWays(whole)) return [whole];
+    const { anyOf, allOf, then, else: other } = whole;
+    const ways = anyOf ?? allOf?.map((kind) => kind.then) ?? [then, other];
+    // Nothing is left out by a null here.
+    return ways.filter((way) => way.const !== null).flatMap(alternatives);
   }
 
   /** The way that fits what is told; where nothing is, the way that asks for least. */
@@ -78,11 +86,18 @@ export function narrowed(schema, job, choices = {}) {
   }
 
   function leaves(part) {
-    const { type, required = [], properties, items, minItems = 0, anyOf } = resolved(part);
-    if (anyOf) return Math.min(...anyOf.filter((one) => !isText(one)).map(leaves));
+    const { type, required = [], properties, items, minItems = 0 } = resolved(part);
+    const ways = alternatives(part);
+    if (ways.length > 1) return Math.min(...ways.filter((one) => !isText(one)).map(leaves));
     if (type === "object") return required.reduce((sum, key) => sum + leaves(properties[key]), 0);
     return type === "array" && items ? 1 + minItems * leaves(items) : 1;
   }
+}
+
+/** Whether text is meant among these ways: a form has numbers as text, too. */
+function isMeant(data, ways) {
+  const isNumber = ({ type }) => type === "number" || type === "integer";
+  return ways.every(isText) || (typeof data === "string" && !ways.some(isNumber));
 }
 
 const isText = (part) => part.type === "string" && part.enum === undefined && part.const === undefined;
