@@ -39,11 +39,11 @@ function pathOf({ instancePath, params }) {
   return member === undefined ? path : memberOf(path, member);
 }
 
-function messageOf({ keyword, message, parentSchema, params, schemaPath }) {
+function messageOf({ keyword, message, parentSchema, params }) {
   if (keyword === "required") return "is needed";
   if (keyword === "additionalProperties") return "is not known here";
-  if (keyword === "const" && params.allowedValue === null)
-    return schemaPath.includes("/then/") ? "can't be given as well" : "is not known here";
+  if (keyword === "not") return "can't be given as well";
+  if (keyword === "const" && params.allowedValue === null) return "is not known here";
   if (keyword === "enum") return `must be one of: ${params.allowedValues.join(", ")}`;
   if (keyword === "pattern" && parentSchema.examples)
     return `must be such as ${parentSchema.examples.join(", ")}`;

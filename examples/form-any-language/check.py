@@ -35,9 +35,7 @@ def narrowed(schema, job):
         found = ways(part)
         if found is None:
             return [part]
-        # Nothing is left out by a null here.
-        given = [way for way in found if way.get("const", "") is not None]
-        return [one for way in given for one in alternatives(way)]
+        return [one for way in found if not is_nothing(resolved(way)) for one in alternatives(way)]
 
     def within(part, data):
         part = max(alternatives(part), key=lambda one: fit(one, data))
@@ -57,6 +55,11 @@ def narrowed(schema, job):
         return part
 
     return within(schema, job)
+
+
+def is_nothing(part):
+    """Whether it is a way to leave something out: a null, or blank text."""
+    return part.get("const", "") is None or part.get("pattern") == r"^\s*$"
 
 
 def fit(part, data):
@@ -93,8 +96,9 @@ def faults(schema, job):
         elif error.validator == "additionalProperties":
             yield from {(*path, key): "is not known here" for key in error.instance if key not in error.schema["properties"]}.items()
         elif error.validator == "const" and error.validator_value is None:
-            both = "then" in error.absolute_schema_path
-            yield tuple(path), "can't be given as well" if both else "is not known here"
+            yield tuple(path), "is not known here"
+        elif error.validator == "not":
+            yield tuple(path), "can't be given as well"
         elif error.validator == "pattern" and "examples" in error.schema:
             yield tuple(path), "must be such as " + ", ".join(error.schema["examples"])
         else:

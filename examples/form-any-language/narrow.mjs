@@ -75,8 +75,7 @@ export function narrowed(schema, job, choices = {}) {
     if (!hasWays(whole)) return [whole];
     const { anyOf, allOf, then, else: other } = whole;
     const ways = anyOf ?? allOf?.map((kind) => kind.then) ?? [then, other];
-    // Nothing is left out by a null here.
-    return ways.filter((way) => way.const !== null).flatMap(alternatives);
+    return ways.filter((way) => !isNothing(resolved(way))).flatMap(alternatives);
   }
 
   /** The way that fits what is told; where nothing is, the way that asks for least. */
@@ -99,6 +98,9 @@ function isMeant(data, ways) {
   const isNumber = ({ type }) => type === "number" || type === "integer";
   return ways.every(isText) || (typeof data === "string" && !ways.some(isNumber));
 }
+
+/** Whether it is a way to leave something out: a null, or blank text. */
+const isNothing = (part) => part.const === null || part.pattern === "^\\s*$";
 
 const isText = (part) => part.type === "string" && part.enum === undefined && part.const === undefined;
 

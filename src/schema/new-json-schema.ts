@@ -20,8 +20,7 @@ import { fieldOf, type Schema } from "./field-of.js";
 export type JsonSchema = Readonly<Record<string, unknown>>;
 
 // Always first among several: a validator that turns values into other types must find a null to be one before it makes it a 0.
-const NOT_GIVEN = { const: null };
-const TEXT = { type: "string", minLength: 1, maxLength: 200, pattern: "\\S" };
+const NULL = { const: null };
 const DAY = "^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$";
 // As in src/units/quantity-field.ts: past it, arithmetic runs out of numbers.
 const LARGEST = 1e75;
@@ -80,7 +79,7 @@ class Parts {
     const part = partOf(field);
     if (part === undefined || this.inOne) return this.shapeOf(field);
     const { name, about } = part;
-    const origin = field.part ?? JSON.stringify((field as QuantityField<Quantity>).demand);
+    const origin = field.part ?? about;
     if (this.origins.has(name) && this.origins.get(name) !== origin)
       throw new TypeError(`Two parts have the name ${name}.`);
     if (!this.origins.has(name)) {
@@ -90,9 +89,13 @@ class Parts {
     return { $ref: `#/$defs/${name}` };
   }
 
-  /** The same, where it may be left out: null is "not given". */
+  private maybe(schema: JsonSchema): JsonSchema {
+    return anyOf([NULL, schema, this.text("Blank", BLANK)]);
+  }
+
+  /** The same with its sentence, where it may be left out, too: null and blank text are "not given". */
   private member(field: Field<unknown>): JsonSchema {
-    const schema = field.optional ? anyOf([NOT_GIVEN, this.refTo(field)]) : this.refTo(field);
+    const schema = field.optional ? this.maybe(this.refTo(field)) : this.refTo(field);
     return field.about === "" ? schema : { description: field.about, ...schema };
   }
 
@@ -188,13 +191,13 @@ class Parts {
 
   private readings(dimensions: readonly Dimension[]): object {
     const reading = (range: Range): JsonSchema =>
-      anyOf([NOT_GIVEN, this.refTo(new QuantityField("", { dimensions, range }))]);
+      this.maybe(this.refTo(new QuantityField("", { dimensions, range })));
     return { resolution: reading("positive"), uncertainty: reading("nonnegative") };
   }
 
-  private text(name: string, description: string): JsonSchema {
-    if (this.inOne) return TEXT;
-    this.all.set(name, { title: name, description, ...TEXT });
+  private text(name: string, schema: JsonSchema): JsonSchema {
+    if (this.inOne) return schema;
+    this.all.set(name, { title: name, ...schema });
     return { $ref: `#/$defs/${name}` };
   }
 }
@@ -206,7 +209,7 @@ function objectWith(properties: Readonly<Record<string, unknown>>, required: rea
     properties,
     ...(required.length > 0 && { required }),
     // Not `false`: a validator that is set to remove what this says would make a misspelt limit disappear.
-    additionalProperties: NOT_GIVEN,
+    additionalProperties: NULL,
   };
 }
 
@@ -218,15 +221,28 @@ function anyOf(schemas: readonly JsonSchema[]): JsonSchema {
   return all.length === 1 ? (all[0] as JsonSchema) : { anyOf: all };
 }
 
+const GIVEN = { not: { anyOf: [NULL, { type: "string", pattern: "^\\s*$" }] } };
 const ONE_READING = {
-  if: { properties: { resolution: { not: NOT_GIVEN } }, required: ["resolution"] },
+  if: { properties: { resolution: GIVEN }, required: ["resolution"] },
   // biome-ignore lint/suspicious/noThenProperty: a keyword of JSON Schema
-  then: { properties: { uncertainty: NOT_GIVEN } },
+  then: { properties: { uncertainty: { not: GIVEN } } },
 };
 
-const NUMBER_TEXT = "A number as a person writes it, such as “1,000” or “2 1/2”.";
-const QUANTITY_TEXT =
-  "An amount with its unit as a person writes it, such as “2 1/2 gal”. A sum such as “3 ft 6 in” counts in its first unit.";
+const SOME_TEXT = { type: "string", minLength: 1, maxLength: 200, pattern: "\\S" };
+const NUMBER_TEXT = {
+  description: "A number as a person writes it, such as “1,000” or “2 1/2”.",
+  ...SOME_TEXT,
+};
+const QUANTITY_TEXT = {
+  description:
+    "An amount with its unit as a person writes it, such as “2 1/2 gal”. A sum such as “3 ft 6 in” counts in its first unit.",
+  ...SOME_TEXT,
+};
+const BLANK = {
+  description: "What a form has where nothing was entered.",
+  type: "string",
+  pattern: "^\\s*$",
+};
 
 function numberOf({ above, min, max, whole }: Limits): JsonSchema {
   const least = min ?? (whole ? 0 : undefined);

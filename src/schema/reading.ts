@@ -1,9 +1,7 @@
-import { isSprayMathError } from "../errors.js";
-import { Check, checked, type Field, type TextReader } from "../units/check.js";
+import { Check, checked, type Field } from "../units/check.js";
 import { choice, type ObjectField, object, optional } from "../units/fields.js";
 import { locale } from "../units/locale-field.js";
-import { type ParseOptions, parseNumber, parseQuantity } from "../units/parse.js";
-import type { Dimension, Quantity } from "../units/types.js";
+import { type ParseOptions, textReader } from "../units/parse.js";
 
 /** How text is read: as for `parseQuantity`. A bare `oz` or `gal`, and a comma, depend on it. */
 export type ReadingOptions = Omit<ParseOptions, "dimension">;
@@ -35,24 +33,4 @@ export function checkedOptions(options: ReadingOptions = {}): ReadingOptions {
 /** Reads an input by its field list, with text where a quantity or a number is expected. Trusts the options. */
 export function readBy<T>(field: Field<T>, value: unknown, options: ReadingOptions): T {
   return checked(value, field, "", new Check(value, textReader(options), options.system));
-}
-
-function textReader(options: ReadingOptions): TextReader {
-  return {
-    quantity: (typed, dimensions) => quantityIn(typed, dimensions, options),
-    number: (typed) => parseNumber(typed, options.locale === undefined ? {} : { locale: options.locale }),
-  };
-}
-
-function quantityIn(typed: string, dimensions: readonly Dimension[], options: ReadingOptions): Quantity {
-  const [dimension, ...others] = dimensions;
-  if (dimension === undefined || others.length > 0) return parseQuantity(typed, options);
-  try {
-    // The dimension decides what lb/sq in is.
-    return parseQuantity(typed, { ...options, dimension });
-  } catch (error) {
-    // The field knows better what to say.
-    if (isSprayMathError(error) && error.code === "wrong-dimension") return parseQuantity(typed, options);
-    throw error;
-  }
 }

@@ -98,9 +98,10 @@ export abstract class Field<T> {
   /** Notes that a value that is needed is not there. */
   abstract missing(check: Check): undefined;
 
-  /** Reads a value that may not be there. */
+  /** Reads a value that may not be there, as in a form's field that is left blank. */
   readOrMissing(input: unknown, check: Check): T | undefined {
-    if (input !== undefined && input !== null) return this.read(input, check);
+    const blank = check.texts !== undefined && typeof input === "string" && input.trim() === "";
+    if (input !== undefined && input !== null && !blank) return this.read(input, check);
     return this.optional ? undefined : this.missing(check);
   }
 }

@@ -60,7 +60,6 @@ export class NumberField<T extends number = number> extends Field<T> {
   }
 
   read(input: unknown, check: Check): T | undefined {
-    if (isBlank(input)) return this.missing(check);
     const value = typeof input === "string" && check.texts ? numberFrom(input, check) : input;
     if (value === undefined) return undefined;
     if (typeof value !== "number") {
@@ -73,11 +72,6 @@ export class NumberField<T extends number = number> extends Field<T> {
   missing(check: Check): undefined {
     return check.fault("missing", "enter-number", "", "Enter a number here.");
   }
-}
-
-/** Whether it is a form's field that was left empty. */
-export function isBlank(input: unknown): boolean {
-  return typeof input === "string" && input.trim() === "";
 }
 
 function numberFrom(text: string, check: Check): number | undefined {
@@ -176,7 +170,7 @@ export class TextField extends Field<string> {
       return check.fault("not-a-quantity", "enter-text", "", "Enter some text, not {given}.", {
         given: shown(input),
       });
-    if (isBlank(input)) return this.missing(check);
+    if (input.trim() === "") return this.missing(check);
     return this.format === undefined || this.format.check(input, check) ? input : undefined;
   }
 

@@ -10,7 +10,13 @@ export {
   type SentRate,
   toIso11783,
 } from "./iso11783.js";
-export { type ParsedQuantity, type ParseOptions, parseNumber, parseQuantity } from "./parse.js";
+export {
+  type NumberOptions,
+  type ParsedQuantity,
+  type ParseOptions,
+  parseNumber,
+  parseQuantity,
+} from "./parse.js";
 export {
   compare as compareQuantities,
   qty,

@@ -180,3 +180,12 @@ function numberIn(
   }
   return Number(`${groups.join("") || "0"}.${decimals || "0"}`);
 }
+
+/** The number that was probably meant, where its one point or comma that is wrong here stands before decimals. */
+export function meantNumber(written: string, { decimal }: NumeralSigns): string | undefined {
+  const at = written.search(/\D\d*$/);
+  const sign = written[at];
+  if (sign === undefined || sign === decimal || written.indexOf(sign) !== at) return undefined;
+  const whole = written.slice(0, at).replace(/\D/g, "") || "0";
+  return `${whole}${decimal}${written.slice(at + 1)}`;
+}

@@ -1,7 +1,7 @@
 import { shown } from "../errors.js";
 import { type Check, Field } from "./check.js";
 import { dimensionInWords, dimensionOf } from "./dimensions.js";
-import { ChoiceField, choice, isBlank, isGiven, optional, refuseUnknownField } from "./fields.js";
+import { ChoiceField, choice, isGiven, optional, refuseUnknownField } from "./fields.js";
 import { resolvedUnit, resolveUnit, unknownUnit } from "./resolve.js";
 import { type Marked, type Marks, remade } from "./shape.js";
 import { unitsIn, usualUnit } from "./systems.js";
@@ -54,7 +54,6 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
   }
 
   read(input: unknown, check: Check): Q | undefined {
-    if (isBlank(input)) return this.missing(check);
     const given = typeof input === "string" && check.texts ? this.fromText(input, check) : input;
     if (given === undefined) return undefined;
     if (typeof given !== "object" || given === null || Array.isArray(given))

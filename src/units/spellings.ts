@@ -7,64 +7,67 @@ export type Meaning = { readonly unit: SimpleUnit } | { readonly bare: BareMeasu
 /** Measures whose name does not say which system they belong to. */
 export type BareMeasure = "tsp" | "tbsp" | "fl_oz" | "cup" | "pt" | "qt" | "gal" | "oz" | "a";
 
-/** What a bare measure is in each system; text where it can't be told, saying what to write. */
+/** What to ask about a bare `a`. */
+export const ACRE_OR_ARE = 'Is "a" an acre or an are (100 square meters)? Write "ac" or "are".';
+
+/** What a bare measure is in each system; a question where that can't be known. */
 export const BARE: Record<
   Exclude<BareMeasure, "oz">,
   Record<UnitSystem, { readonly unit: SimpleUnit } | string>
 > = {
+  // No imperial spoon or cup has a legal size.
   tsp: {
     us: { unit: "tsp" },
-    imperial: "There is no imperial teaspoon of a legal size; write US tsp or metric tsp.",
+    imperial: 'Which teaspoon? Write "US tsp" or "metric tsp".',
     metric: { unit: "metric_tsp" },
   },
   tbsp: {
     us: { unit: "tbsp" },
-    imperial:
-      "There is no imperial tablespoon of a legal size; write US tbsp, metric tbsp or Australian tbsp.",
+    imperial: 'Which tablespoon? Write "US tbsp", "metric tbsp" or "Australian tbsp".',
     metric: { unit: "metric_tbsp" },
   },
   cup: {
     us: { unit: "cup" },
-    imperial: "There is no imperial cup of a legal size; write US cup or metric cup.",
+    imperial: 'Which cup? Write "US cup" or "metric cup".',
     metric: { unit: "metric_cup" },
   },
   fl_oz: {
     us: { unit: "fl_oz" },
     imperial: { unit: "imp_fl_oz" },
-    metric: "There is no metric fluid ounce; write US fl oz or imp fl oz.",
+    metric: 'Which fluid ounce? Write "US fl oz" or "imp fl oz".',
   },
   pt: {
     us: { unit: "pt" },
     imperial: { unit: "imp_pt" },
-    metric: "There is no metric pint; write US pt or imp pt.",
+    metric: 'Which pint? Write "US pt" or "imp pt".',
   },
   qt: {
     us: { unit: "qt" },
     imperial: { unit: "imp_qt" },
-    metric: "There is no metric quart; write US qt or imp qt.",
+    metric: 'Which quart? Write "US qt" or "imp qt".',
   },
   gal: {
     us: { unit: "gal" },
     imperial: { unit: "imp_gal" },
-    metric: "There is no metric gallon; write US gal or imp gal.",
+    metric: 'Which gallon? Write "US gal" or "imp gal".',
   },
   a: {
     us: { unit: "ac" },
     imperial: { unit: "ac" },
-    metric: "It may be an acre or an are (100 square meters); write ac, ha or m2.",
+    metric: ACRE_OR_ARE,
   },
 };
 
-/** Letters that mean different things in capitals and small, or to different people, with what they may mean. */
+/** Letters that mean different things in capitals and small, or to different people: the question. */
 export const AMBIGUOUS_LETTERS: Readonly<Record<string, string>> = {
-  M: "It may be a meter, a mile or 1,000 square feet; write m, mi or 1,000 sq ft.",
-  G: "It may be a gram or a gallon; write g or gal.",
-  T: "It may be a tablespoon or a ton; write tbsp, lb or kg.",
-  t: "It may be a teaspoon or a tonne; write tsp or kg.",
-  ML: "It may be a milliliter or a megaliter; write mL.",
-  Ml: "It may be a milliliter or a megaliter; write mL.",
-  MG: "It may be a milligram or a million gallons; write mg or gal.",
-  Mg: "It may be a milligram or a megagram; write mg or kg.",
+  M: 'Is "M" a meter, a mile or 1,000 square feet? Write "m", "mi" or "1,000 sq ft".',
+  G: 'Is "G" a gram or a gallon? Write "g" or "gal".',
+  T: 'Is "T" a tablespoon or a ton? Write "tbsp", "lb" or "kg".',
+  t: 'Is "t" a teaspoon or a tonne? Write "tsp" or "kg".',
+  ML: 'Is "ML" a milliliter or a megaliter? Write "mL" or "L".',
+  Ml: 'Is "Ml" a milliliter or a megaliter? Write "mL" or "L".',
+  MG: 'Is "MG" a milligram or a million gallons? Write "mg" or "gal".',
+  Mg: 'Is "Mg" a milligram or a megagram? Write "mg" or "kg".',
 };
 
 /** Trade terms that stand for two units and a stroke. */
@@ -96,7 +99,7 @@ const MORE: Partial<Record<SimpleUnit, string>> = {
 
 const BARE_NAMES: Record<BareMeasure, string> = {
   tsp: "tsp,tsps,teaspoon,teaspoons",
-  tbsp: "tbsp,tbsps,tbs,tablespoon,tablespoons",
+  tbsp: "tbsp,tbsps,tbs,tb,tablespoon,tablespoons",
   cup: "cup,cups",
   fl_oz:
     "fl oz,fl ozs,floz,fluid oz,fluid ounce,fluid ounces,fl ounce,fl ounces,liquid oz,liquid ounce,liquid ounces,liq oz",

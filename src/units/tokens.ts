@@ -1,4 +1,5 @@
-import { SprayMathError, shown } from "../errors.js";
+import { type Figures, type SprayMathError, shown } from "../errors.js";
+import { refusal } from "./message.js";
 import { type Numeral, type NumeralSigns, numeralAt } from "./numerals.js";
 import { TRADE_TERMS } from "./spellings.js";
 
@@ -17,13 +18,22 @@ export interface Token {
   readonly numeral?: Numeral;
 }
 
+/** What to do about text that can't be read: a key, a sentence and its figures. */
+export interface Advice {
+  readonly key: string;
+  readonly words: string;
+  readonly figures?: Figures;
+}
+
 /** The error for text that can't be read, naming the part that was stumbled on. */
-export function stumbledOn(part: string, text: string, wanted: string): SprayMathError {
-  return new SprayMathError(
-    "unreadable",
-    "text",
-    `Stumbled on ${shown(part)} in ${shown(text)}; wanted ${wanted}.`,
-  );
+export function unreadable(part: string, { key, words, figures }: Advice): SprayMathError {
+  const all = { given: shown(part.trim()), ...figures };
+  return refusal("unreadable", key, "text", `Couldn't read {given}. ${words}`, all);
+}
+
+/** The error for text that could still become right. */
+export function incomplete({ key, words, figures }: Advice): SprayMathError {
+  return refusal("incomplete", key, "text", words, figures);
 }
 
 const VULGAR: Readonly<Record<string, string>> = {
@@ -59,7 +69,7 @@ export function withPlainSigns(text: string, { digits }: NumeralSigns): string {
     )
     .replace(/\((weight|wt|[vw]\/[vw])\)/gi, " $1 ")
     .replace(/\s/g, " ")
-    .replace(/[−‐‑]/g, "-")
+    .replace(/[−‐‑–—]/g, "-")
     .replace(/[⁄∕]/g, "/")
     .replace(/[′’‘]/g, "'")
     .replace(/[″”“]|''/g, '"');
@@ -69,8 +79,8 @@ const LETTER = /\p{L}/u;
 const DIGIT = /\d/;
 const BASIS = /[vw]\/[vw](?!\p{L})/iuy;
 
-/** Cuts a text with plain signs into tokens, from left to right in one go. */
-export function tokensOf(text: string, signs: NumeralSigns): Token[] {
+/** Cuts a text with plain signs into tokens, from left to right in one go; `advice` is for what belongs to none. */
+export function tokensOf(text: string, signs: NumeralSigns, advice: Advice): Token[] {
   const tokens: Token[] = [];
   let at = 0;
   while (at < text.length) {
@@ -78,7 +88,8 @@ export function tokensOf(text: string, signs: NumeralSigns): Token[] {
       at++;
       continue;
     }
-    const token = numberAt(text, at, signs) ?? basisAt(text, at) ?? wordAt(text, at) ?? signAt(text, at);
+    const token =
+      numberAt(text, at, signs) ?? basisAt(text, at) ?? wordAt(text, at) ?? signAt(text, at, advice);
     tokens.push(...spelledOut(token));
     at = token.end;
   }
@@ -99,7 +110,10 @@ function numberAt(text: string, start: number, signs: NumeralSigns): Token | und
   if (numeral === undefined) return undefined;
   // In "ft.6" the point may end a word or begin a decimal.
   if (numeral.text.startsWith(".") && LETTER.test(text[start - 1] ?? "")) {
-    throw stumbledOn(numeral.text, text, "a space between a unit and the number after it");
+    throw unreadable(numeral.text, {
+      key: "space-missing",
+      words: "Put a space between the unit and the next number.",
+    });
   }
   const end = start + numeral.text.length;
   return { kind: "number", text: numeral.text, key: numeral.text, start, end, numeral };
@@ -122,11 +136,13 @@ function wordAt(text: string, start: number): Token | undefined {
   return token("word", text, start, end);
 }
 
-function signAt(text: string, start: number): Token {
+function signAt(text: string, start: number, advice: Advice): Token {
   if ("/×*+-".includes(text[start] as string)) return token("sign", text, start, start + 1);
   const space = text.indexOf(" ", start);
   const rest = text.slice(start, space < 0 ? undefined : space);
-  throw stumbledOn(rest, text, 'one quantity such as "2.5 gal" or "12 fl oz/ac"');
+  if (/^[.,٫]$/.test(rest) && space < 0 && /^(|.*\d)$/.test(text.slice(0, start)))
+    throw incomplete({ key: "number-unfinished", words: "Finish the number." });
+  throw unreadable(rest, advice);
 }
 
 function token(kind: Token["kind"], text: string, start: number, end: number): Token {

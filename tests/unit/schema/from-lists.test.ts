@@ -38,6 +38,7 @@ describe("a field list read with text", () => {
       spare: { percent: 2.5 },
     });
     expect(read({ ...TYPED, sides: "2" }).sides).toBe(2);
+    expect(read({ ...TYPED, share: "", used: " ", tools: null })).toEqual(read(TYPED));
     expect(read(FULL)).toEqual(FULL);
     expect(read(FULL)).not.toBe(FULL);
   });
@@ -64,7 +65,8 @@ describe("a field list read with text", () => {
         color: "green",
         width: "30 gal",
         lines: "5 oz",
-        used: "",
+        used: " ",
+        color2: "",
         colour: "red",
         corners: [[1, "2"], ["x", 1], [0]],
         shape: [{ kind: "block", length: "5 ft" }, { kind: "oval" }],
@@ -74,11 +76,11 @@ describe("a field list read with text", () => {
       "out-of-range share",
       "wrong-dimension width",
       "ambiguous-unit lines",
-      "missing used",
       "unreadable corners[1][0]",
       "too-few corners[2]",
       "missing shape[0].width",
       "unknown-choice shape[1].kind",
+      "unknown-field color2",
       "unknown-field colour",
       "conflict color",
     ]);
@@ -226,7 +228,7 @@ describe("the JSON Schema of a field list", () => {
     expect(width).toEqual({ description: "How wide. More than 0.", $ref: "#/$defs/Length" });
     expect(lines).toEqual({
       description: "What the lines hold. 0 or more.",
-      anyOf: [{ const: null }, { $ref: "#/$defs/VolumeOrZero" }],
+      anyOf: [{ const: null }, { $ref: "#/$defs/VolumeOrZero" }, { $ref: "#/$defs/Blank" }],
     });
     expect(json).toMatchObject({ title: "Thing", description: "A thing with a field of every kind." });
   });

@@ -4,8 +4,10 @@ import {
   describeUnit,
   dimensionOf,
   type ParseOptions,
+  parseNumber,
   parseQuantity,
 } from "../../../src/units/index.ts";
+import { textReader } from "../../../src/units/parse.ts";
 import { simpleUnits } from "../../../src/units/resolve.ts";
 import { knownSpellings } from "../../../src/units/spellings.ts";
 import { COMPOUNDS, TABLE } from "../../../src/units/table.ts";
@@ -210,151 +212,216 @@ describe("parseQuantity reads", () => {
   });
 });
 
-describe("parseQuantity refuses", () => {
+describe("parseQuantity asks", () => {
   it.each(["5 oz", "5 oz.", "5 ounces", "5 oz/ac", "5 oz per 1,000 sq ft", "5 lb 4 oz", "2 lb/oz"])(
-    "%s, for a bare ounce may be liquid or dry",
+    "which ounce is meant by %s",
     (text) => {
-      expectRefused(() => parseQuantity(text), "ambiguous-unit", "text", "write fl oz or oz wt");
+      const words = 'Which ounce? Write "fl oz" (liquid) or "oz wt" (weight).';
+      expectRefused(() => parseQuantity(text), "ambiguous-unit", "text", words);
       expectRefused(() => parseQuantity(text, { dimension: "mass" }), "ambiguous-unit", "text");
     },
   );
 
   it.each([
-    ["5 tsp", "imperial", "no imperial teaspoon"],
-    ["5 tbsp", "imperial", "no imperial tablespoon"],
-    ["5 cups", "imperial", "no imperial cup"],
-    ["5 gal", "metric", "write US gal or imp gal"],
-    ["5 pt/ac", "metric", "write US pt or imp pt"],
-    ["5 qt", "metric", "write US qt or imp qt"],
-    ["5 fl oz", "metric", "write US fl oz or imp fl oz"],
-    ["5 gpa", "metric", "write US gal or imp gal"],
-    ["5 a", "metric", "an are"],
-  ] as const)("%s in the %s system", (text, system, words) => {
-    expectRefused(() => parseQuantity(text, { system }), "ambiguous-unit", "text", words);
+    ["5 tsp", "imperial", 'Which teaspoon? Write "US tsp" or "metric tsp".'],
+    ["5 tbsp", "imperial", 'Which tablespoon? Write "US tbsp", "metric tbsp" or "Australian tbsp".'],
+    ["5 cups", "imperial", 'Which cup? Write "US cup" or "metric cup".'],
+    ["5 gal", "metric", 'Which gallon? Write "US gal" or "imp gal".'],
+    ["5 pt/ac", "metric", 'Which pint? Write "US pt" or "imp pt".'],
+    ["5 qt", "metric", 'Which quart? Write "US qt" or "imp qt".'],
+    ["5 fl oz", "metric", 'Which fluid ounce? Write "US fl oz" or "imp fl oz".'],
+    ["5 gpa", "metric", 'Which gallon? Write "US gal" or "imp gal".'],
+  ] as const)("whose measure %s is in the %s system, with answers that it reads", (text, system, words) => {
+    const { code, message } = refusal(() => parseQuantity(text, { system }));
+    expect([code, message]).toEqual(["ambiguous-unit", words]);
+    const answers = [...message.matchAll(/"([^"]+)"/g)].map((match) => match[1]);
+    expect(answers.length).toBeGreaterThan(1);
+    for (const answer of answers) expect(parseQuantity(`5 ${answer}`, { system }).value).toBe(5);
   });
 
   it.each(["5 ML", "5 Ml", "5 MG", "5 Mg", "5 M", "5 G", "5 T", "5 t", "12 fl oz/M"])(
-    "%s, whose capitals matter",
+    "what the letter in %s is, whose capitals matter, with answers that it reads",
     (text) => {
-      expectRefused(() => parseQuantity(text), "ambiguous-unit", "text", "It may be");
+      const { code, message } = refusal(() => parseQuantity(text));
+      expect(code).toBe("ambiguous-unit");
+      expect(message).toMatch(/^Is "[MGTtLlg]+" an? .* or .*\? Write .*\.$/);
+      const [, ...answers] = [...message.matchAll(/"([^"]+)"/g)].map((match) => match[1]);
+      expect(answers.length).toBeGreaterThan(1);
+      for (const answer of answers) expect(parseQuantity(`5 × ${answer}`).value).toBe(5);
     },
   );
 
   it.each([
-    ["1,5 l/ha", "1,5", "en-US"],
-    ["0,500 L", "0,500", "en-US"],
-    ["1,50 L", "1,50", "en-US"],
-    ["1,5000 L", "1,5000", "en-US"],
-    ["1234,567 L", "1234,567", "en-US"],
-    ["1.234,5 L", "1.234,5", "en-US"],
-    ["1.2.3 L", "1.2.3", "en-US"],
-    [",5 L", ",5", "en-US"],
-    ["1.5 L", "1.5", "de"],
-    ["1.50 L", "1.50", "de"],
-    ["0.500 L", "0.500", "de"],
-    ["1,500.5 L", "1,500.5", "de"],
-    ["1.5 L", "1.5", "fr"],
-    ["1,5 L", "1,5", "de-CH"],
-    ["1,234,567 L", "1,234,567", "en-IN"],
-  ])("%s, where %s is no number in %s", (text, number, locale) => {
-    const error = refusal(() => parseQuantity(text, { locale }));
-    expect(error.code).toBe("unreadable");
-    expect(error.message).toContain(`Stumbled on "${number}"`);
-    expect(error.message).toContain(`as ${locale} writes numbers`);
+    ["10 a", "us"],
+    ["2 L/a", "us"],
+    ["500 g/a", "imperial"],
+    ["10 a", "metric"],
+    ["10 A", "metric"],
+  ] as const)("whether %s goes by the acre or the are, in the %s system", (text, system) => {
+    const words = 'Is "a" an acre or an are (100 square meters)? Write "ac" or "are".';
+    expectRefused(() => parseQuantity(text, { system }), "ambiguous-unit", "text", words);
   });
 
   it.each([
-    ["5", '"5"', "a unit after the number"],
-    ["2 1/2", '"2 1/2"', "a unit after the number"],
-    ["5 per acre", '"5"', "a unit after the number"],
-    ["gal", '"gal"', "a number first"],
-    ["/ac", '"/ac"', "a number first"],
-    ["-", '"-"', "a number first"],
-    ["5 gal/", '"/"', "a unit after it"],
-    ["5 gal per", '"per"', "a unit after it"],
-    ["1:100", '":100"', "one quantity"],
-    ["5 gal xyz", '"xyz"', "nothing more"],
-    ["5 gallon tank", '"tank"', "nothing more"],
-    ["5 ac ft", '"ft"', "nothing more"],
-    ["5 gal/ac/h", '"/h"', "nothing more"],
-    ["2-3 gal", '"-3 gal"', "a unit before it"],
-    ["2–3 gal", '"–3"', "one quantity"],
-    ["1 000 ft", '"000 ft"', "a unit before it"],
-    ["2 1,000 sq ft", '"1,000 sq ft"', "a unit before it"],
-    ["2 3/2 gal", '"3/2 gal"', "a unit before it"],
-    ["2 1/0 gal", '"1/0 gal"', "a unit before it"],
-    ["2 100/300 gal", '"2 100"', "a unit after the number"],
-    ["8/100 gal", '"8/100"', "a unit before the stroke"],
-    ["3 ft.6 in", '".6"', "a space"],
-    ["6 in 3 ft", '"3 ft"', "a smaller unit than in"],
-    ["3 ft 6 gal", '"6 gal"', "a smaller unit than ft"],
-    ["3 ft -6 in", '"-6 in"', "nothing more"],
-    ["5 gal v/v", '"v/v"', "nothing more"],
-    ["5% v/w", '"v/w"', "v/v, w/v or w/w"],
-    ["5² gal", '"²"', "one quantity"],
-    ["~5 gal", '"~5"', "one quantity"],
-    ["5 gal; 3 gal", '";"', "one quantity"],
-    ["\u0000", '"\\u0000"', "one quantity"],
+    ["11/2 pt/ac", "1 1/2", "5.5"],
+    ["21/2 gal", "2 1/2", "10.5"],
+    ["13/4 in", "1 3/4", "3.25"],
+    ["115/16 in", "11 5/16", "7.1875"],
+    ["-11/2 ft", "1 1/2", "5.5"],
+    ["1 gal 11/2 qt", "1 1/2", "5.5"],
+  ])("whether a space was lost in %s", (text, mixed, decimal) => {
+    const words = `meant as ${mixed} or as ${decimal}? Write the one you mean.`;
+    expectRefused(() => parseQuantity(text), "ambiguous-number", "text", words);
+  });
+
+  it.each([
+    ["1.000 sq ft", "en-US", "1", "1,000"],
+    ["8 oz wt/1.000 sq ft", "en-US", "1", "1,000"],
+    ["250.000 L", "en-US", "250", "250,000"],
+    ["1,000 L", "de", "1", "1.000"],
+    ["1,000 L", "fr", "1", "1 000"],
+    ["1.000 m", "de-CH", "1", "1'000"],
+  ])("how much %s is where numbers are written as in %s", (text, locale, small, large) => {
+    const words = `meant as ${small} or as ${large}? Write the one you mean.`;
+    expectRefused(() => parseQuantity(text, { locale }), "ambiguous-number", "text", words);
+    for (const answer of [small, large]) expect(parseQuantity(`${answer} m`, { locale }).unit).toBe("m");
+  });
+});
+
+describe("parseQuantity reads what looks like these", () => {
+  reads([
+    ["10 A", 10, "ac"],
+    ["2 pt/a", 2, "pt/ac"],
+    ["2 L/A", 2, "L/ac"],
+    ["10 ares", 10, "are"],
+    ["3 L/are", 3, "L/are"],
+    ["10/2 gal", 5, "gal"],
+    ["16/4 gal", 4, "gal"],
+    ["1 1/2 gal", 1.5, "gal"],
+    ["0.000 gal", 0, "gal"],
+    ["1.0000 gal", 1, "gal"],
+    ["1.00 gal", 1, "gal"],
+    ["1.001 gal", 1.001, "gal"],
+    ["1,000.000 gal", 1000, "gal"],
+    ["2 tb/gal", 2, "tbsp/gal"],
+    ["2 Tb/gal", 2, "tbsp/gal"],
+    ["100 ml/hl", 100, "mL/hL"],
+  ]);
+});
+
+describe("parseQuantity refuses", () => {
+  it.each([
+    ["44,5 qt", "en-US", "44,5", "Use a point for decimals: 44.5."],
+    ["1,5 l/ha", "en-US", "1,5", "Use a point for decimals: 1.5."],
+    ["0,500 L", "en-US", "0,500", "Use a point for decimals: 0.500."],
+    ["1,50 L", "en-US", "1,50", "Use a point for decimals: 1.50."],
+    ["1,5000 L", "en-US", "1,5000", "Use a point for decimals: 1.5000."],
+    ["1234,567 L", "en-US", "1234,567", "Use a point for decimals: 1234.567."],
+    ["1.234,5 L", "en-US", "1.234,5", "Use a point for decimals: 1234.5."],
+    ["1.2.3 L", "en-US", "1.2.3", "Check the signs between its digits."],
+    [",5 L", "en-US", ",5", "Use a point for decimals: 0.5."],
+    ["1.5 L", "de", "1.5", "Use a comma for decimals: 1,5."],
+    ["1.50 L", "de", "1.50", "Use a comma for decimals: 1,50."],
+    ["0.500 L", "de", "0.500", "Use a comma for decimals: 0,500."],
+    ["1,500.5 L", "de", "1,500.5", "Use a comma for decimals: 1500,5."],
+    ["1.5 L", "fr", "1.5", "Use a comma for decimals: 1,5."],
+    ["1,5 L", "de-CH", "1,5", "Use a point for decimals: 1.5."],
+    ["1,5 L", "ar-EG", "1,5", "Use ٫ for decimals: 1٫5."],
+    ["1,234,567 L", "en-IN", "1,234,567", "Check the signs between its digits."],
+  ])("%s, where numbers are written as in %s", (text, locale, number, words) => {
+    const { code, message } = refusal(() => parseQuantity(text, { locale }));
+    expect([code, message]).toEqual(["unreadable", `Couldn't read "${number}". ${words}`]);
+    const meant = /: (.+)\.$/.exec(words)?.[1];
+    if (meant !== undefined) expect(parseQuantity(`${meant} L`, { locale }).unit).toBe("L");
+  });
+
+  it.each([
+    ["gal", '"gal"', "Start with a number, such as 5 gal."],
+    ["abc", '"abc"', "Start with a number, such as 5 gal."],
+    ["/ac", '"/ac"', "Start with a number, such as 5 gal."],
+    ["5 per acre", '"5"', "Write a unit after the number, such as 5 gal."],
+    ["2 100/300 gal", '"2 100"', "Write a unit after the number, such as 2100 gal."],
+    ["1:100", '":100"', "Enter one amount with its unit, such as 5 gal."],
+    ["5 gal xyz", '"xyz"', "Enter one amount"],
+    ["5 gallon tank", '"tank"', "Enter one amount"],
+    ["5 gal/ac/h", '"/h"', "Enter one amount"],
+    ["1 000 ft", '"000 ft"', "Enter one amount"],
+    ["2 1,000 sq ft", '"1,000 sq ft"', "Enter one amount"],
+    ["2 3/2 gal", '"3/2 gal"', "Enter one amount"],
+    ["2 1/0 gal", '"1/0 gal"', "Enter one amount"],
+    ["10 x 20 ft", '"20 ft"', "Enter one amount with its unit, such as 10 ft."],
+    ["5 gal v/v", '"v/v"', "Enter one amount"],
+    ["5² gal", '"²"', "Enter one amount"],
+    ["~5 gal", '"~5"', "Enter one amount"],
+    ["5 gal; 3 gal", '";"', "Enter one amount"],
+    ["5 gal.,", '","', "Enter one amount"],
+    ["\u0000", '"\\u0000"', "Enter one amount"],
+    ["8/100 gal", '"8/100"', "Write what it is 8 of, such as 8 fl oz/100 gal, or use a decimal."],
+    ["8/1000 sq ft", '"8/1000"', "or use a decimal"],
+    ["3 ft.6 in", '".6"', "Put a space between the unit and the next number."],
+    ["6 in 3 ft", '"3 ft"', "parts from large to small, such as 3 ft 6 in"],
+    ["3 ft 6 gal", '"6 gal"', "Enter one amount"],
+    ["3 ft 2 ft", '"2 ft"', "Enter one amount"],
+    ["5% v/w", '"v/w"', "Write v/v (by volume), w/v (weight in volume) or w/w (by weight)."],
   ])("%j, naming %s", (text, part, words) => {
-    const locale = text.startsWith("2 100/300") ? { locale: "fr" } : {};
-    expectRefused(() => parseQuantity(text, locale), "unreadable", "text", `Stumbled on ${part}`);
-    expectRefused(() => parseQuantity(text, locale), "unreadable", "text", words);
-  });
-
-  it.each(
-    (["us", "imperial", "metric"] as const).flatMap((system) =>
-      (Object.keys({ ...TABLE, ...COMPOUNDS }) as Dimension[]).map((dimension) => ({ system, dimension })),
-    ),
-  )("a number alone, with an example that is read: $dimension, $system", (options) => {
-    const { message } = refusal(() => parseQuantity("20", options));
-    const example = /such as "(5 [^"]+)"/.exec(message)?.[1] ?? "";
-    expect(dimensionOf(parseQuantity(example, options).unit)).toBe(options.dimension);
-  });
-
-  it("a number alone, with a unit of what is wanted as the example", () => {
-    const wants = (options: ParseOptions, example: string): void =>
-      expectRefused(() => parseQuantity("20", options), "unreadable", "text", `such as "5 ${example}"`);
-    wants({}, "gal");
-    wants({ system: "metric" }, "L");
-    wants({ dimension: "volumeRate" }, "gal/ac");
-    wants({ dimension: "volumeRate", system: "imperial" }, "imp_gal/ac");
-    wants({ dimension: "length", system: "metric" }, "m");
-    wants({ dimension: "time" }, "s");
-    wants({ dimension: "fraction" }, "%");
+    const options = text.startsWith("2 100/300") ? { locale: "fr" } : {};
+    expectRefused(() => parseQuantity(text, options), "unreadable", "text", `Couldn't read ${part}. `);
+    expectRefused(() => parseQuantity(text, options), "unreadable", "text", words);
   });
 
   it.each([
-    ["5 galons per acre", '"galons"', '"gallons"'],
-    ["5 gallons per acrs", '"acrs"', '"acre"'],
-    ["5 tblsp", '"tblsp"', '"tbsp"'],
-    ["5 dry quarts", '"dry quarts"', "not known"],
-    ["5 constructor", '"constructor"', "not known"],
-    ["5 gal per psi", '"per psi"', "makes no unit"],
-    ["5 mph/h", '"/h"', "makes no unit"],
-    ["5 gal per 3 ac", '"3 ac"', "divide the amount"],
-    ["5 fl oz/100 imp gal", '"100 imp gal"', "100 gal (US)"],
-    ["10 x 20 ft", '"20 ft"', "divide the amount"],
-    ["1e3 ft", '"e3 ft"', "not known"],
-    ["5 ℓ", '"ℓ"', "wanted a unit such as"],
+    ["1-2 pt/ac", "rate"],
+    ["1 - 2 pt/ac", "rate"],
+    ["1–2 pt/ac", "rate"],
+    ["1 to 2 pt per acre", "rate"],
+    ["1 pt/ac - 2 pt/ac", "rate"],
+    ["1 pt/ac or 2 pt/ac", "rate"],
+    ["2-3 gal", "amount"],
+    ["1 to 1 1/2 gal", "amount"],
+    ["3 ft -6 in", "amount"],
+  ])("%s, a range: one %s has to be chosen", (text, what) => {
+    expectRefused(() => parseQuantity(text), "unreadable", "text", `is a range. Choose one ${what} from it.`);
+  });
+
+  it.each([
+    ["5 galons per acre", '"galons"', "Did you mean gallons?"],
+    ["5 gallons per acrs", '"acrs"', "Did you mean acre?"],
+    ["5 tblsp", '"tblsp"', "Did you mean tbsp?"],
+    ["5 dry quarts", '"dry quarts"', "isn't known here"],
+    ["5 constructor", '"constructor"', "Use one such as gal."],
+    ["5 gal per psi", '"gal per psi"', "Use one such as gal/ac."],
+    ["5 mph/h", '"mph/h"', "Use one such as gal/ac."],
+    ["1e3 ft", '"e3 ft"', "isn't known here"],
+    ["5 ℓ", '"ℓ"', "Use one such as gal."],
   ])("%s, not knowing %s", (text, part, words) => {
-    expectRefused(() => parseQuantity(text), "unknown-unit", "text", `Given ${part}`);
+    expectRefused(() => parseQuantity(text), "unknown-unit", "text", `The unit ${part} isn't known here. `);
     expectRefused(() => parseQuantity(text), "unknown-unit", "text", words);
   });
 
-  it.each(["", "   ", "\u00a0"])("%j, which has nothing in it", (text) => {
-    expectRefused(() => parseQuantity(text), "unreadable", "text", "Given no text");
+  it.each([
+    ["5 gal per 3 ac", "Enter the amount for one acre, not for 3 acres."],
+    ["5 gal per 1/2 ac", "Enter the amount for one acre, not for 0.5 acres."],
+    ["5 fl oz/100 imp gal", "Enter the amount for one imperial gallon, not for 100 imperial gallons."],
+  ])("%s, the amount for several", (text, words) => {
+    expectRefused(() => parseQuantity(text), "unknown-unit", "text", words);
+  });
+
+  it.each(["", "   ", "\u00a0"])("%j, in which nothing is", (text) => {
+    expectRefused(() => parseQuantity(text), "missing", "text", "Enter an amount, such as 5 gal.");
+    const rate = { dimension: "volumeRate", system: "metric" } as const;
+    expectRefused(() => parseQuantity(text, rate), "missing", "text", "Enter an amount, such as 5 L/ha.");
   });
 
   it("what is no text", () => {
     expectRefused(() => parseQuantity(undefined as never), "missing", "text");
     expectRefused(() => parseQuantity(null as never), "missing", "text");
     for (const other of [5, {}, ["5 gal"], true, Symbol("x")]) {
-      expectRefused(() => parseQuantity(other as never), "unreadable", "text");
+      expectRefused(() => parseQuantity(other as never), "not-a-quantity", "text", "Enter some text");
     }
   });
 
   it("text of any length, quickly and with a short message", () => {
-    for (const piece of ["1", "1,", "1 ", "1/2 ", "gal ", "/", "½", "'", "a", "1 ft ", "(v/v)", "\u00a0"]) {
+    for (const piece of ["1", "1,", "1 ", "1/2 ", "gal ", "/", "½", "'", "a", "1 ft ", "(v/v)", "\u00a0x"]) {
       const error = refusal(() => parseQuantity(piece.repeat(100_000)));
       expect(error.code).toBe("unreadable");
       expect(error.message.length).toBeLessThan(200);
@@ -362,36 +429,177 @@ describe("parseQuantity refuses", () => {
   });
 
   it("an option that is not offered", () => {
-    expectRefused(() => parseQuantity("5 gal", null as never), "missing", "options");
+    const options = (change: object) => () => parseQuantity("5 oz", { ounce: "dry", ...change } as never);
     expectRefused(() => parseQuantity("5 gal", "de" as never), "not-a-quantity", "options");
-    expectRefused(() => parseQuantity("5 gal", { locale: "not a tag" }), "unknown-choice", "options.locale");
-    expectRefused(() => parseQuantity("5 gal", { locale: 5 as never }), "unknown-choice", "options.locale");
+    expectRefused(options({ locale: "not a tag" }), "unknown-choice", "options.locale", "en-US");
+    expectRefused(options({ locale: 5 }), "not-a-quantity", "options.locale");
+    expectRefused(options({ system: "UK" }), "unknown-choice", "options.system", "us, imperial, metric");
+    expectRefused(options({ ounce: "wet" }), "unknown-choice", "options.ounce");
+    expectRefused(options({ dimension: "weight" }), "unknown-choice", "options.dimension");
     expectRefused(
-      () => parseQuantity("5 gal", { system: "UK" as never }),
-      "unknown-choice",
-      "options.system",
+      options({ dimensions: "mass" }),
+      "unknown-field",
+      "options.dimensions",
+      "Did you mean dimension?",
     );
-    expectRefused(() => parseQuantity("5 oz", { ounce: "wet" as never }), "unknown-choice", "options.ounce");
-    expectRefused(
-      () => parseQuantity("5 oz", { dimension: "weight" as never }),
-      "unknown-choice",
-      "options.dimension",
-    );
+    const faults = refusal(options({ system: "UK", ounces: "dry" })).issues.map(({ path }) => path);
+    expect(faults).toEqual(["options.system", "options.ounces"]);
+  });
+
+  it("no option that is null", () => {
+    expect(parseQuantity("5 gal", null as never)).toEqual({ value: 5, unit: "gal" });
+    expect(parseQuantity("5 gal", { system: null, dimension: null } as never)).toEqual({
+      value: 5,
+      unit: "gal",
+    });
   });
 
   it("a dimension that is not the one asked for", () => {
+    const asked = (text: string, dimension: Dimension) => () => parseQuantity(text, { dimension });
     expectRefused(
-      () => parseQuantity("5 oz wt", { dimension: "volume" }),
+      asked("5 oz wt", "volume"),
       "wrong-dimension",
       "text",
-      "is not a fluid ounce",
+      "oz (weight) and fl oz (volume) are different",
     );
     expectRefused(
-      () => parseQuantity("5 ft", { dimension: "volumeRate" }),
+      asked("5 ft", "volumeRate"),
       "wrong-dimension",
       "text",
-      "such as gal/ac",
+      "Enter a volume per area, such as 5 gal/ac.",
     );
-    expectRefused(() => parseQuantity("5 ft", { dimension: "time" }), "wrong-dimension", "text", "such as s");
+    expectRefused(asked("5 ft", "time"), "wrong-dimension", "text", "such as 5 s");
+    expectRefused(asked("5 m", "volume"), "wrong-dimension", "text", "such as 5 L");
+  });
+});
+
+describe("parseQuantity waits", () => {
+  it.each(
+    (["us", "imperial", "metric"] as const).flatMap((system) =>
+      (Object.keys({ ...TABLE, ...COMPOUNDS }) as Dimension[]).map((dimension) => ({ system, dimension })),
+    ),
+  )("for the unit of a number, with an example that is read: $dimension, $system", (options) => {
+    const { code, message } = refusal(() => parseQuantity("20", options));
+    const example = /^Add a unit, such as (20.+)\.$/.exec(message)?.[1] ?? "";
+    expect(code).toBe("incomplete");
+    expect(dimensionOf(parseQuantity(example, options).unit)).toBe(options.dimension);
+  });
+
+  it.each<[string, string, ParseOptions?]>([
+    ["15", "Add a unit, such as 15 gal."],
+    ["15", "Add a unit, such as 15 L.", { system: "metric" }],
+    ["2 1/2", "Add a unit, such as 2.5 gal."],
+    ["1/2", "Add a unit, such as 0.5 gal."],
+    ["1/", "Finish the number."],
+    ["2 1", "Finish the number."],
+    ["15 L/", "Add a unit, such as 15 L/ac."],
+    ["15 L/", "Add a unit, such as 15 L/ha.", { system: "metric" }],
+    ["15 L/", "Add a unit, such as 15 L/min.", { dimension: "flow" }],
+    ["15 L per", "Add a unit, such as 15 L/ac."],
+    ["15 psi/", "Add a unit, such as 15 gal/ac."],
+    ["8 fl oz/100", "Add a unit, such as 8 fl oz/ac."],
+    ["3 ft 6", "Add a unit, such as 6 ft.", { dimension: "length" }],
+    ["3 x", "Add a unit, such as 3 gal."],
+    ["2 1/", "Finish the number."],
+    ["1.", "Finish the number."],
+    ["1,", "Finish the number."],
+    [".", "Finish the number."],
+    ["5 f", 'Finish the unit "f".'],
+    ["5 fl", 'Finish the unit "fl".'],
+    ["5 fl o", 'Finish the unit "fl o".'],
+    ["5 gall", 'Finish the unit "gall".'],
+    ["5 gal/acr", 'Finish the unit "acr".'],
+    ["5 imp", 'Finish the unit "imp".'],
+    ["5 gal p", "Finish what you're typing."],
+    ["5% v", "Finish what you're typing."],
+    ["5% v/", "Finish what you're typing."],
+    ["5% by", "Finish what you're typing."],
+    ["5% by vol", "Finish what you're typing."],
+    ["-", "Start with a number, such as 5 gal."],
+    ["+", "Start with a number, such as 5 gal."],
+  ])("for the rest of %j: %s", (text, words, options) => {
+    const { code, message } = refusal(() => parseQuantity(text, options));
+    expect([code, message]).toEqual(["incomplete", words]);
+  });
+
+  it("for every text that is cut short, never taking it for wrong, but where it asks", () => {
+    for (const whole of [
+      "2 1/2 gal",
+      "12 fl oz/1,000 sq ft",
+      "0.25% v/v",
+      "1.5 oz wt per 1,000 sq ft",
+      "3 ft 6 in",
+    ])
+      for (let end = 1; end < whole.length; end++) {
+        const codes: string[] = [];
+        try {
+          parseQuantity(whole.slice(0, end));
+        } catch (error) {
+          codes.push((error as { code: string }).code);
+        }
+        expect(["incomplete", "ambiguous-unit", undefined], whole.slice(0, end)).toContain(codes[0]);
+      }
+  });
+});
+
+describe("parseNumber", () => {
+  it.each([
+    ["14", 14, "en-US"],
+    ["1,000", 1000, "en-US"],
+    ["1.000,5", 1000.5, "de"],
+    ["2 1/2", 2.5, "en-US"],
+    ["2½", 2.5, "en-US"],
+    ["-0.5", -0.5, "en-US"],
+    ["+5", 5, "en-US"],
+    [" 5\u00a0", 5, "en-US"],
+    ["10/4", 2.5, "en-US"],
+    ["١٢٫٥", 12.5, "ar-EG"],
+  ])("reads %j as %d", (text, value, locale) => {
+    expect(parseNumber(text, { locale })).toBe(value);
+  });
+
+  it("is no -0, and English unless said otherwise", () => {
+    expect(Object.is(parseNumber("-0"), 0)).toBe(true);
+    expect(parseNumber("1,000.5")).toBe(1000.5);
+    expect(parseNumber("5", null as never)).toBe(5);
+  });
+
+  it.each([
+    ["", "missing", "Enter a number here."],
+    ["-", "incomplete", "Enter one number."],
+    ["1/", "incomplete", "Finish the number."],
+    ["2 1/", "incomplete", "Finish the number."],
+    ["2 1", "incomplete", "Finish the number."],
+    ["1.", "incomplete", "Finish the number."],
+    ["abc", "unreadable", 'Couldn\'t read "abc". Enter one number.'],
+    ["5 L", "unreadable", 'Couldn\'t read "L". Enter one number.'],
+    ["5%", "unreadable", 'Couldn\'t read "%". Enter one number.'],
+    ["1-2", "unreadable", 'Couldn\'t read "-2". Enter one number.'],
+    ["1/2/3", "unreadable", 'Couldn\'t read "/3". Enter one number.'],
+    ["1:2", "unreadable", 'Couldn\'t read ":2". Enter one number.'],
+    ["44,5", "unreadable", 'Couldn\'t read "44,5". Use a point for decimals: 44.5.'],
+    ["1.000", "ambiguous-number", "Is 1.000 meant as 1 or as 1,000? Write the one you mean."],
+    ["11/2", "ambiguous-number", "Is 11/2 meant as 1 1/2 or as 5.5? Write the one you mean."],
+    ["1".repeat(201), "unreadable", "This is too long. Enter at most 200 characters."],
+  ])("refuses %j: %s", (text, code, words) => {
+    const error = refusal(() => parseNumber(text));
+    expect([error.code, error.path, error.message]).toEqual([code, "text", words]);
+  });
+
+  it("refuses what is no text, and options that are not offered", () => {
+    expectRefused(() => parseNumber(5 as never), "not-a-quantity", "text");
+    expectRefused(() => parseNumber(null as never), "missing", "text");
+    expectRefused(() => parseNumber("5", { system: "us" } as never), "unknown-field", "options.system");
+    expectRefused(() => parseNumber("5", { locale: "not a tag" }), "unknown-choice", "options.locale");
+  });
+});
+
+describe("textReader", () => {
+  it("reads by its options, and by the dimensions of the place", () => {
+    const reader = textReader({ locale: "de", system: "imperial", ounce: "liquid" });
+    expect(reader.number("1,5")).toBe(1.5);
+    expect(reader.quantity("1,5 oz", ["volume"])).toEqual({ value: 1.5, unit: "imp_fl_oz" });
+    expect(reader.quantity("40 lb/sq in", ["massRate", "pressure"])).toEqual({ value: 40, unit: "psi" });
+    expect(textReader().quantity("1.5 gal", [])).toEqual({ value: 1.5, unit: "gal" });
   });
 });

@@ -1,0 +1,451 @@
+import { type SprayMathError, shown } from "../errors.js";
+import { inUnit } from "./convert.js";
+import { describeUnit } from "./describe.js";
+import { dimensionOf } from "./dimensions.js";
+import { refusal } from "./message.js";
+import { multiple } from "./multiples.js";
+import { nearest } from "./nearest.js";
+import { meantNumber, type Numeral, type NumeralSigns, numeralSigns } from "./numerals.js";
+import { sumOf } from "./quantity.js";
+import { isUnit } from "./resolve.js";
+import {
+  ACRE_OR_ARE,
+  AMBIGUOUS_LETTERS,
+  BARE,
+  knownSpellings,
+  type Meaning,
+  MOST_WORDS,
+} from "./spellings.js";
+import { systemOf, unitsIn, usualUnit } from "./systems.js";
+import { type Advice, incomplete, type Token, tokensOf, unreadable, withPlainSigns } from "./tokens.js";
+import type {
+  BasedFraction,
+  Dimension,
+  FractionBasis,
+  Quantity,
+  SimpleUnit,
+  Unit,
+  UnitSystem,
+} from "./types.js";
+
+/** How a text is understood. */
+interface Understanding {
+  readonly locale?: string;
+  readonly system?: UnitSystem;
+  readonly ounce?: "liquid" | "dry";
+}
+
+// Nothing that a person writes as one quantity is longer; it also bounds the work on hostile text.
+const MOST_LETTERS = 200;
+
+/** A text on the way to being read: its tokens, and which comes next. */
+interface Reading {
+  readonly text: string;
+  readonly tokens: readonly Token[];
+  readonly signs: NumeralSigns;
+  at: number;
+}
+
+/** A text on the way to being read as a quantity. */
+interface QuantityReading extends Reading {
+  readonly system: UnitSystem;
+  readonly ounce: Understanding["ounce"];
+  readonly dimensions: readonly Dimension[];
+  /** A right quantity, as near to what was written as is known so far. */
+  example: Quantity;
+}
+
+function begun(text: string, locale: string, advice: Advice): Reading {
+  if (text.length > MOST_LETTERS)
+    throw refusal("unreadable", "text-long", "text", "This is too long. Enter at most {limit} characters.", {
+      given: text.length,
+      limit: MOST_LETTERS,
+    });
+  const signs = numeralSigns(locale);
+  const plain = withPlainSigns(text, signs);
+  return { text: plain, tokens: tokensOf(plain, signs, advice), signs, at: 0 };
+}
+
+/** The number in a text. Trusts its options. */
+export function numberIn(text: string, locale = "en-US"): number {
+  if (text.trim() === "") throw refusal("missing", "enter-number", "text", "Enter a number here.");
+  const advice = { key: "one-number", words: "Enter one number." };
+  const reading = begun(text, locale, advice);
+  const sign = readSign(reading);
+  const value = readAmount(reading, advice);
+  const left = reading.tokens[reading.at];
+  if (left === undefined) return sign * value + 0;
+  refuseUnfinishedFraction(reading);
+  throw unreadable(reading.text.slice(left.start), advice);
+}
+
+/**
+ * The quantity in a text; `dimensions` decide between what would else be read in two ways, and give the examples in messages.
+ * Trusts its options.
+ */
+export function quantityIn(
+  text: string,
+  dimensions: readonly Dimension[],
+  { locale = "en-US", system = "us", ounce }: Understanding,
+): Quantity {
+  const unit = usualUnit(dimensions[0] ?? "volume", unitsIn(system));
+  const example = { value: 5, unit };
+  if (text.trim() === "")
+    throw refusal("missing", "enter-quantity", "text", "Enter an amount, such as {example}.", { example });
+  const reading = { ...begun(text, locale, oneAmount(example)), system, ounce, dimensions, example };
+  const sign = readSign(reading);
+  const amount = readSum(reading);
+  const per = readPer(reading, amount);
+  const basis = readBasis(reading, per);
+  refuseRest(reading, per);
+  const quantity = { value: sign * amount.value + 0, unit: per };
+  return basis === undefined ? quantity : ({ ...quantity, basis } as BasedFraction);
+}
+
+function oneAmount(example: Quantity): Advice {
+  return {
+    key: "one-amount",
+    words: "Enter one amount with its unit, such as {example}.",
+    figures: { example },
+  };
+}
+
+function readSign(reading: Reading): 1 | -1 {
+  if (takes(reading, "-")) return -1;
+  takes(reading, "+");
+  return 1;
+}
+
+// What a person may be about to write after a quantity, and after a fraction.
+const ENDING = "per";
+const BASIS_ENDINGS = ["by volume", "by weight", "v/v", "w/v", "w/w"];
+
+function refuseRest(reading: QuantityReading, unit: Unit): void {
+  const left = reading.tokens[reading.at];
+  if (left === undefined) return;
+  refuseRange(reading);
+  const rest = reading.text.slice(left.start).trimEnd();
+  const endings = dimensionOf(unit) === "fraction" ? [ENDING, ...BASIS_ENDINGS] : [ENDING];
+  if (endings.some((ending) => ending.startsWith(rest.toLowerCase())))
+    throw incomplete({ key: "text-unfinished", words: "Finish what you're typing." });
+  throw unreadable(rest, oneAmount(reading.example));
+}
+
+// 1-2 pt/ac, 1 to 2 pt/ac
+function refuseRange({ tokens, at, text }: Reading): void {
+  const [between, next] = tokens.slice(at);
+  if (between === undefined || next?.kind !== "number" || !["-", "to", "or"].includes(between.key)) return;
+  const what = /\p{L}\s*\/|\bper\b/iu.test(text) ? "rate" : "amount";
+  throw refusal("unreadable", "range", "text", "{given} is a range. Choose one {what} from it.", {
+    given: shown(text.trim()),
+    what,
+  });
+}
+
+/** Passes over the next token if it is this one. */
+function takes(reading: Reading, key: string): boolean {
+  const found = reading.tokens[reading.at]?.key === key;
+  if (found) reading.at++;
+  return found;
+}
+
+function nextIs(reading: Reading, kind: Token["kind"]): boolean {
+  return reading.tokens[reading.at]?.kind === kind;
+}
+
+// 3 ft 6 in: each part must be in a smaller unit of the same dimension.
+function readSum(reading: QuantityReading): Quantity<SimpleUnit> {
+  const parts = [readPart(reading)];
+  while (nextIs(reading, "number")) {
+    const start = reading.tokens[reading.at]?.start;
+    const part = readPart(reading);
+    const before = (parts.at(-1) as Quantity).unit;
+    if (dimensionOf(part.unit) !== dimensionOf(before) || inUnit({ value: 1, unit: part.unit }, before) >= 1)
+      throw unreadable(reading.text.slice(start, reading.tokens[reading.at - 1]?.end), {
+        key: "sum-order",
+        words: "Enter one amount, or parts from large to small, such as 3 ft 6 in.",
+      });
+    parts.push(part);
+  }
+  return sumOf(parts);
+}
+
+function readPart(reading: QuantityReading): Quantity<SimpleUnit> {
+  const value = readAmount(reading, {
+    key: "number-first",
+    words: "Start with a number, such as {example}.",
+    figures: { example: reading.example },
+  });
+  reading.example = { ...reading.example, value };
+  const unit = takes(reading, "×") || takes(reading, "*") ? readMultiple(reading) : readUnit(reading);
+  return { value, unit };
+}
+
+// 2 1, 2 1/ and 1/ on the way to 2 1/2 and 1/2
+function refuseUnfinishedFraction({ tokens, at }: Reading): void {
+  const rest = tokens.slice(at).map(({ key, numeral }) => (numeral?.plain ? "1" : key));
+  if (["1", "1/", "/"].includes(rest.join("")))
+    throw incomplete({ key: "number-unfinished", words: "Finish the number." });
+}
+
+// 5, 1/2, 2 1/2, 2-1/2, 1,000 1/2
+function readAmount(reading: Reading, advice: Advice): number {
+  const first = readNumeral(reading, advice);
+  const fraction = first.plain ? takesFraction(reading, first) : undefined;
+  if (fraction !== undefined) {
+    askForSpace(fraction);
+    return fraction.part / fraction.whole;
+  }
+  const value = checkedValue(reading, first);
+  if (!first.whole) return value;
+  const back = reading.at;
+  const hyphen = reading.tokens[reading.at];
+  if (hyphen?.key === "-" && hyphen.start === reading.tokens[reading.at - 1]?.end) reading.at++;
+  const second = reading.tokens[reading.at]?.numeral;
+  if (second?.plain) {
+    reading.at++;
+    const proper = takesFraction(reading, second);
+    if (proper !== undefined && proper.part < proper.whole) {
+      return (value * proper.whole + proper.part) / proper.whole;
+    }
+  }
+  reading.at = back;
+  return value;
+}
+
+function readNumeral(reading: Reading, advice: Advice): Numeral {
+  const next = reading.tokens[reading.at];
+  if (next?.numeral !== undefined) {
+    reading.at++;
+    return next.numeral;
+  }
+  // Nothing yet, or a sign that a number may follow.
+  if (next === undefined) throw incomplete(advice);
+  throw unreadable(reading.text.slice(next.start), advice);
+}
+
+function takesFraction(reading: Reading, part: Numeral): { part: number; whole: number } | undefined {
+  const whole = reading.tokens[reading.at + 1]?.numeral;
+  if (reading.tokens[reading.at]?.key !== "/" || !whole?.plain || Number(whole.text) === 0) return undefined;
+  // Somebody who writes 8/100 gal has most likely left out a unit: 8 of what in 100 gallons?
+  if (whole.text === "100" || whole.text === "1000")
+    throw unreadable(`${part.text}/${whole.text}`, {
+      key: "unit-before-stroke",
+      words: "Write what it is {part} of, such as {part} fl oz/{whole} gal, or use a decimal.",
+      figures: { part: part.text, whole: whole.text },
+    });
+  reading.at += 2;
+  return { part: Number(part.text), whole: Number(whole.text) };
+}
+
+// In 11/2 a space was lost, or it is eleven halves.
+function askForSpace({ part, whole }: { readonly part: number; readonly whole: number }): void {
+  const digits = String(part);
+  for (let cut = digits.length - 1; cut > 0; cut--) {
+    const over = Number(digits.slice(cut));
+    if (digits[cut] === "0" || over >= whole) continue;
+    throw refusal(
+      "ambiguous-number",
+      "space-lost",
+      "text",
+      "Is {given} meant as {mixed} or as {decimal}? Write the one you mean.",
+      {
+        given: `${part}/${whole}`,
+        mixed: `${digits.slice(0, cut)} ${over}/${whole}`,
+        decimal: part / whole,
+      },
+    );
+  }
+}
+
+function checkedValue({ signs }: Reading, numeral: Numeral): number {
+  const { decimal } = signs;
+  if (numeral.value === undefined) {
+    const meant = meantNumber(numeral.text, signs);
+    const name = { ".": "a point", ",": "a comma" }[decimal] ?? decimal;
+    throw unreadable(
+      numeral.text,
+      meant === undefined
+        ? { key: "number-signs", words: "Check the signs between its digits." }
+        : { key: "decimal-sign", words: "Use {sign} for decimals: {meant}.", figures: { sign: name, meant } },
+    );
+  }
+  // Whoever groups digits with the sign that is for decimals here means a thousand times as much.
+  const [whole = "", decimals] = numeral.text.split(decimal);
+  if (decimals === "000" && /^[1-9]\d{0,2}$/.test(whole))
+    throw refusal(
+      "ambiguous-number",
+      "thousands",
+      "text",
+      "Is {given} meant as {small} or as {large}? Write the one you mean.",
+      { given: numeral.text, small: whole, large: `${whole}${signs.group}000` },
+    );
+  return numeral.value;
+}
+
+/** 100 gal, 1,000 sq ft: the units that are a round number of another. */
+function readMultiple(reading: QuantityReading, over?: SimpleUnit): SimpleUnit {
+  const start = reading.tokens[reading.at]?.start;
+  const count = nextIs(reading, "number") ? readAmount(reading, oneAmount(reading.example)) : 1;
+  const of = readUnit(reading, over);
+  const unit = multiple(count, of);
+  if (unit !== undefined) return unit;
+  if (over === undefined)
+    throw unreadable(
+      reading.text.slice(start, reading.tokens[reading.at - 1]?.end),
+      oneAmount({ ...reading.example, unit: of }),
+    );
+  const { singular, plural } = describeUnit(of);
+  throw refusal(
+    "unknown-unit",
+    "per-several",
+    "text",
+    "Enter the amount for one {singular}, not for {count} {plural}.",
+    { singular, plural, count },
+  );
+}
+
+function readUnit(reading: QuantityReading, over?: SimpleUnit): SimpleUnit {
+  const { tokens, text, at } = reading;
+  const rest = tokens.slice(at);
+  const last = rest.findIndex(({ kind }) => kind !== "word");
+  const words = last < 0 ? rest : rest.slice(0, last);
+  for (let count = Math.min(words.length, MOST_WORDS); count > 0; count--) {
+    const [first] = words as [Token];
+    const meaning = knownSpellings().get(joined(words.slice(0, count)));
+    if (count === 1 && Object.hasOwn(AMBIGUOUS_LETTERS, first.text))
+      throw whichUnit(first.text, AMBIGUOUS_LETTERS[first.text] as string);
+    if (meaning !== undefined) {
+      reading.at += count;
+      return meant(meaning, text.slice(first.start, tokens[reading.at - 1]?.end), reading, over);
+    }
+  }
+  throw noUnit(reading, words);
+}
+
+function joined(words: readonly Token[]): string {
+  return words.map((word) => word.key).join(" ");
+}
+
+function meant(
+  meaning: Meaning,
+  written: string,
+  { system, ounce }: QuantityReading,
+  over: SimpleUnit | undefined,
+): SimpleUnit {
+  if ("unit" in meaning) return meaning.unit;
+  const measure = meaning.bare === "oz" && ounce === "liquid" ? "fl_oz" : meaning.bare;
+  if (measure === "oz") {
+    if (ounce === "dry") return "oz";
+    throw whichUnit(written, 'Which ounce? Write "fl oz" (liquid) or "oz wt" (weight).');
+  }
+  // Pints per "a" are pints per acre; liters per "a" and a bare "a" may go by the are.
+  if (written === "a" && (over === undefined || systemOf(over) === "metric"))
+    throw whichUnit(written, ACRE_OR_ARE);
+  const found = BARE[measure][system];
+  if (typeof found === "string") throw whichUnit(written, found);
+  return found.unit;
+}
+
+function whichUnit(written: string, question: string): SprayMathError {
+  return refusal("ambiguous-unit", "which-unit", "text", question, { given: shown(written) });
+}
+
+function noUnit(reading: QuantityReading, words: readonly Token[]): SprayMathError {
+  refuseRange(reading);
+  const { text, tokens, at, example } = reading;
+  const per = words.findIndex(({ key }) => key === "per");
+  const named = per < 0 ? words : words.slice(0, per);
+  const [first] = named;
+  const isLast = at + named.length === tokens.length;
+  if (first === undefined) {
+    refuseUnfinishedFraction(reading);
+    const next = tokens[at];
+    if (isLast)
+      return incomplete({
+        key: "unit-missing",
+        words: "Add a unit, such as {example}.",
+        figures: { example },
+      });
+    if (next?.key === "/" || next?.key === "per")
+      return unreadable(text.slice(0, next.start), {
+        key: "unit-after-number",
+        words: "Write a unit after the number, such as {example}.",
+        figures: { example },
+      });
+    return unreadable(text.slice(next?.start), oneAmount(example));
+  }
+  const written = text.slice(first.start, named.at(-1)?.end);
+  const spellings = [...knownSpellings().keys()];
+  const typed = joined(named);
+  if (isLast && spellings.some((spelling) => spelling.startsWith(typed)))
+    return incomplete({
+      key: "unit-unfinished",
+      words: "Finish the unit {given}.",
+      figures: { given: shown(written) },
+    });
+  const guess = nearest(written.slice(0, 40), spellings);
+  return refusal(
+    "unknown-unit",
+    "unit-unknown",
+    "text",
+    guess === undefined
+      ? "The unit {given} isn't known here. Use one such as {example}."
+      : "The unit {given} isn't known here. Did you mean {meant}?",
+    {
+      given: shown(written),
+      example: describeUnit(example.unit).symbol,
+      ...(guess !== undefined && { meant: guess }),
+    },
+  );
+}
+
+function readPer(reading: QuantityReading, { value, unit: over }: Quantity<SimpleUnit>): Unit {
+  const inWords = reading.tokens[reading.at]?.key === "per";
+  if (!inWords && reading.tokens[reading.at]?.key !== "/") return over;
+  const start = reading.tokens[reading.at - 1]?.end;
+  reading.at++;
+  reading.example = { value, unit: ratePer(over, reading) };
+  const unit = shortUnit(`${over}/${readMultiple(reading, over)}`, inWords, reading.dimensions);
+  if (isUnit(unit)) return unit;
+  const written = reading.text.slice(start, reading.tokens[reading.at - 1]?.end);
+  throw refusal(
+    "unknown-unit",
+    "unit-unknown",
+    "text",
+    "The unit {given} isn't known here. Use one such as {example}.",
+    { given: shown(describeUnit(over).symbol + written), example: "gal/ac" },
+  );
+}
+
+/** A compound with this unit over the stroke, such as the place has or as rates are given in. */
+function ratePer(over: SimpleUnit, { dimensions, system }: QuantityReading): Unit {
+  const units = unitsIn(system);
+  const [, per = units.landArea] = usualUnit(dimensions[0] ?? "volumeRate", units).split("/");
+  const unit = `${over}/${per}`;
+  return isUnit(unit) ? unit : units.volumeRate;
+}
+
+// In words, "miles per hour" is mph and "pounds per square inch" the pressure; with a stroke they are what they say.
+function shortUnit(unit: string, inWords: boolean, dimensions: readonly Dimension[]): string {
+  if (unit === "mi/h" && inWords) return "mph";
+  const asPressure = dimensions.includes("pressure") || (inWords && !dimensions.includes("massRate"));
+  return unit === "lb/in2" && asPressure ? "psi" : unit;
+}
+
+function readBasis(reading: Reading, unit: Unit): FractionBasis | undefined {
+  if (dimensionOf(unit) !== "fraction") return undefined;
+  const [first, second] = reading.tokens.slice(reading.at);
+  if (first?.kind === "basis") {
+    if (first.key === "v/w")
+      throw unreadable(first.text, {
+        key: "no-such-basis",
+        words: "Write v/v (by volume), w/v (weight in volume) or w/w (by weight).",
+      });
+    reading.at++;
+    return first.key as FractionBasis;
+  }
+  if (first?.key !== "by" || (second?.key !== "volume" && second?.key !== "weight")) return undefined;
+  reading.at += 2;
+  return second.key === "volume" ? "v/v" : "w/w";
+}
