@@ -67,10 +67,10 @@ export function cropRate<R extends VolumeRate | MassRate>(input: CropRateInput<R
  *
  * @example
  * ```ts
- * import { cropRateWorking } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { cropRate } from "swath-to-spoon/working";
  *
- * const lines = cropRateWorking({ treatedRate: qty(20, "gal/ac"), bandWidth: qty(1, "ft"), rowSpacing: qty(3, "ft") });
+ * const lines = cropRate({ treatedRate: qty(20, "gal/ac"), bandWidth: qty(1, "ft"), rowSpacing: qty(3, "ft") });
  * console.log(lines.map((line) => line.formula)); // [ 'treatedRate * bandWidth / rowSpacing' ]
  * ```
  */
@@ -137,10 +137,10 @@ export function treatedRate<R extends VolumeRate | MassRate>(input: TreatedRateI
  *
  * @example
  * ```ts
- * import { treatedRateWorking } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { treatedRate } from "swath-to-spoon/working";
  *
- * const lines = treatedRateWorking({ cropRate: qty(7, "gal/ac"), bandWidth: qty(1, "ft"), rowSpacing: qty(3, "ft") });
+ * const lines = treatedRate({ cropRate: qty(7, "gal/ac"), bandWidth: qty(1, "ft"), rowSpacing: qty(3, "ft") });
  * console.log(lines.map((line) => line.formula)); // [ 'cropRate * rowSpacing / bandWidth' ]
  * ```
  */

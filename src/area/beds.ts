@@ -69,10 +69,10 @@ export function bedsArea(input: BedsInput): TreatedRows {
  *
  * @example
  * ```ts
- * import { bedsAreaWorking } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { bedsArea } from "swath-to-spoon/working";
  *
- * const lines = bedsAreaWorking({ bedLengths: [qty(30, "m"), qty(24, "m")], bedWidth: qty(0.75, "m") });
+ * const lines = bedsArea({ bedLengths: [qty(30, "m"), qty(24, "m")], bedWidth: qty(0.75, "m") });
  * console.log(lines.map((line) => line.formula)); // [ '(x1 + x2) * bedWidth' ]
  * ```
  */

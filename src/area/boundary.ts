@@ -64,9 +64,9 @@ export function boundaryArea(input: BoundaryInput): GroundArea {
  *
  * @example
  * ```ts
- * import { boundaryAreaWorking } from "swath-to-spoon/area";
+ * import { boundaryArea } from "swath-to-spoon/working";
  *
- * const lines = boundaryAreaWorking({ corners: [[0, 0], [200, 0], [0, 120]], unit: "ft" });
+ * const lines = boundaryArea({ corners: [[0, 0], [200, 0], [0, 120]], unit: "ft" });
  * console.log(lines.map((line) => line.formula)); // [ '((x2 - x1) * (y3 - y1) - (x3 - x1) * (y2 - y1)) / 2' ]
  * ```
  */

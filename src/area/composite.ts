@@ -60,10 +60,11 @@ export function compositeArea(input: CompositeInput): GroundArea {
  *
  * @example
  * ```ts
- * import { compositeAreaWorking, groundArea } from "swath-to-spoon/area";
+ * import { groundArea } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { compositeArea } from "swath-to-spoon/working";
  *
- * const lines = compositeAreaWorking({
+ * const lines = compositeArea({
  *   add: [groundArea(qty(4000, "m2")), groundArea(qty(900, "m2"))],
  *   subtract: [groundArea(qty(150, "m2"))],
  * });

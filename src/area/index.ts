@@ -2,14 +2,12 @@ export {
   type BandSpacing,
   type CropRateInput,
   cropRate,
-  cropRateWorking,
   type TreatedRateInput,
   treatedRate,
-  treatedRateWorking,
 } from "./band-rates.js";
-export { type BedsInput, bedsArea, bedsAreaWorking } from "./beds.js";
-export { type BoundaryInput, boundaryArea, boundaryAreaWorking } from "./boundary.js";
-export { type CompositeInput, compositeArea, compositeAreaWorking } from "./composite.js";
+export { type BedsInput, bedsArea } from "./beds.js";
+export { type BoundaryInput, boundaryArea } from "./boundary.js";
+export { type CompositeInput, compositeArea } from "./composite.js";
 export { groundArea, treatedArea } from "./kinds.js";
 export type { TreatedRows } from "./lanes.js";
 export {
@@ -17,51 +15,33 @@ export {
   type OffsetsArea,
   type OffsetsInput,
   offsetsArea,
-  offsetsAreaWorking,
   type UnequalOffsetsInput,
   unequalOffsetsArea,
-  unequalOffsetsAreaWorking,
 } from "./offsets.js";
-export { type RowBandsInput, rowBandsArea, rowBandsAreaWorking } from "./row-bands.js";
-export {
-  type PlantCountInput,
-  plantCount,
-  plantCountWorking,
-  type RowLengthInput,
-  rowLengthOn,
-  rowLengthOnWorking,
-} from "./row-length.js";
+export { type RowBandsInput, rowBandsArea } from "./row-bands.js";
+export { type PlantCountInput, plantCount, type RowLengthInput, rowLengthOn } from "./row-length.js";
 export {
   type CircleInput,
   circleArea,
-  circleAreaWorking,
   type EllipseInput,
   ellipseArea,
-  ellipseAreaWorking,
   type RectangleInput,
   type RingInput,
   rectangleArea,
-  rectangleAreaWorking,
   ringArea,
-  ringAreaWorking,
   type SectorInput,
   sectorArea,
-  sectorAreaWorking,
   type TrapezoidInput,
   type TriangleInput,
   trapezoidArea,
-  trapezoidAreaWorking,
   triangleArea,
-  triangleAreaWorking,
 } from "./shapes.js";
-export { type SpotGroup, type SpotsInput, spotsArea, spotsAreaWorking } from "./spots.js";
+export { type SpotGroup, type SpotsInput, spotsArea } from "./spots.js";
 export {
   type TreatedFractionInput,
   type TreatPartInput,
   treatAll,
   treatedFraction,
-  treatedFractionWorking,
   treatPart,
-  treatPartWorking,
 } from "./treated.js";
-export { type TreeRowsInput, treeRowsArea, treeRowsAreaWorking } from "./tree-rows.js";
+export { type TreeRowsInput, treeRowsArea } from "./tree-rows.js";

@@ -80,11 +80,11 @@ export function offsetsArea(input: OffsetsInput): OffsetsArea {
  *
  * @example
  * ```ts
- * import { offsetsAreaWorking } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { offsetsArea } from "swath-to-spoon/working";
  *
  * const offsets = [0, 8, 6].map((width) => qty(width, "m"));
- * const lines = offsetsAreaWorking({ offsets, spacing: qty(5, "m"), rule: "simpson" });
+ * const lines = offsetsArea({ offsets, spacing: qty(5, "m"), rule: "simpson" });
  * console.log(lines.map((line) => line.formula)); // [ 'spacing * (x1 + 4 * x2 + x3) / 3' ]
  * ```
  */
@@ -199,9 +199,9 @@ export function unequalOffsetsArea(input: UnequalOffsetsInput): OffsetsArea {
  *
  * @example
  * ```ts
- * import { unequalOffsetsAreaWorking } from "swath-to-spoon/area";
+ * import { unequalOffsetsArea } from "swath-to-spoon/working";
  *
- * const lines = unequalOffsetsAreaWorking({ stations: [[0, 12], [20, 18]], unit: "m" });
+ * const lines = unequalOffsetsArea({ stations: [[0, 12], [20, 18]], unit: "m" });
  * console.log(lines.map((line) => line.formula)); // [ '((a2 - a1) * (x1 + x2)) / 2' ]
  * ```
  */

@@ -72,10 +72,10 @@ export function rowBandsArea(input: RowBandsInput): TreatedRows {
  *
  * @example
  * ```ts
- * import { rowBandsAreaWorking } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { rowBandsArea } from "swath-to-spoon/working";
  *
- * const lines = rowBandsAreaWorking({ rows: 14, rowLength: qty(160, "ft"), bandWidth: qty(2.5, "ft") });
+ * const lines = rowBandsArea({ rows: 14, rowLength: qty(160, "ft"), bandWidth: qty(2.5, "ft") });
  * console.log(lines.map((line) => line.formula)); // [ 'rows * rowLength * bandWidth' ]
  * ```
  */

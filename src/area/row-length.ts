@@ -48,10 +48,11 @@ export function rowLengthOn(input: RowLengthInput): Length {
  *
  * @example
  * ```ts
- * import { groundArea, rowLengthOnWorking } from "swath-to-spoon/area";
+ * import { groundArea } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { rowLengthOn } from "swath-to-spoon/working";
  *
- * const lines = rowLengthOnWorking({ ground: groundArea(qty(1, "ha")), rowSpacing: qty(75, "cm") });
+ * const lines = rowLengthOn({ ground: groundArea(qty(1, "ha")), rowSpacing: qty(75, "cm") });
  * console.log(lines.at(-1)?.formula); // ground / rowSpacing
  * ```
  */
@@ -109,11 +110,12 @@ export function plantCount(input: PlantCountInput): number {
  *
  * @example
  * ```ts
- * import { groundArea, plantCountWorking } from "swath-to-spoon/area";
+ * import { groundArea } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { plantCount } from "swath-to-spoon/working";
  *
  * const ground = groundArea(qty(1, "ha"));
- * const lines = plantCountWorking({ ground, rowSpacing: qty(75, "cm"), plantSpacing: qty(20, "cm") });
+ * const lines = plantCount({ ground, rowSpacing: qty(75, "cm"), plantSpacing: qty(20, "cm") });
  * console.log(lines.at(-1)?.formula); // ground / (rowSpacing * plantSpacing)
  * ```
  */

@@ -49,10 +49,10 @@ export function rectangleArea(input: RectangleInput): GroundArea {
  *
  * @example
  * ```ts
- * import { rectangleAreaWorking } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { rectangleArea } from "swath-to-spoon/working";
  *
- * console.log(rectangleAreaWorking({ length: qty(80, "ft"), width: qty(60, "ft") }).map((line) => line.formula)); // [ 'length * width' ]
+ * console.log(rectangleArea({ length: qty(80, "ft"), width: qty(60, "ft") }).map((line) => line.formula)); // [ 'length * width' ]
  * ```
  */
 export function rectangleAreaWorking(input: RectangleInput): WorkingLine[] {
@@ -115,10 +115,10 @@ export function triangleArea(input: TriangleInput): GroundArea {
  *
  * @example
  * ```ts
- * import { triangleAreaWorking } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { triangleArea } from "swath-to-spoon/working";
  *
- * console.log(triangleAreaWorking({ base: qty(200, "ft"), height: qty(40, "ft") }).map((line) => line.formula)); // [ 'base * height / 2' ]
+ * console.log(triangleArea({ base: qty(200, "ft"), height: qty(40, "ft") }).map((line) => line.formula)); // [ 'base * height / 2' ]
  * ```
  */
 export function triangleAreaWorking(input: TriangleInput): WorkingLine[] {
@@ -234,10 +234,10 @@ export function trapezoidArea(input: TrapezoidInput): GroundArea {
  *
  * @example
  * ```ts
- * import { trapezoidAreaWorking } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { trapezoidArea } from "swath-to-spoon/working";
  *
- * console.log(trapezoidAreaWorking({ base: qty(30, "m"), top: qty(20, "m"), height: qty(10, "m") }).map((line) => line.formula)); // [ '(base + top) / 2 * height' ]
+ * console.log(trapezoidArea({ base: qty(30, "m"), top: qty(20, "m"), height: qty(10, "m") }).map((line) => line.formula)); // [ '(base + top) / 2 * height' ]
  * ```
  */
 export function trapezoidAreaWorking(input: TrapezoidInput): WorkingLine[] {
@@ -290,10 +290,10 @@ export function circleArea(input: CircleInput): GroundArea {
  *
  * @example
  * ```ts
- * import { circleAreaWorking } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { circleArea } from "swath-to-spoon/working";
  *
- * console.log(circleAreaWorking({ diameter: qty(20, "ft") }).map((line) => line.formula)); // [ 'pi * diameter^2 / 4' ]
+ * console.log(circleArea({ diameter: qty(20, "ft") }).map((line) => line.formula)); // [ 'pi * diameter^2 / 4' ]
  * ```
  */
 export function circleAreaWorking(input: CircleInput): WorkingLine[] {
@@ -348,10 +348,10 @@ export function ellipseArea(input: EllipseInput): GroundArea {
  *
  * @example
  * ```ts
- * import { ellipseAreaWorking } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { ellipseArea } from "swath-to-spoon/working";
  *
- * console.log(ellipseAreaWorking({ length: qty(60, "ft"), width: qty(40, "ft") }).map((line) => line.formula)); // [ 'pi * length * width / 4' ]
+ * console.log(ellipseArea({ length: qty(60, "ft"), width: qty(40, "ft") }).map((line) => line.formula)); // [ 'pi * length * width / 4' ]
  * ```
  */
 export function ellipseAreaWorking(input: EllipseInput): WorkingLine[] {
@@ -416,10 +416,10 @@ export function ringArea(input: RingInput): GroundArea {
  *
  * @example
  * ```ts
- * import { ringAreaWorking } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { ringArea } from "swath-to-spoon/working";
  *
- * console.log(ringAreaWorking({ outerDiameter: qty(20, "m"), innerDiameter: qty(16, "m") }).map((line) => line.formula)); // [ 'pi * (outerDiameter - innerDiameter) * (outerDiameter + innerDiameter) / 4' ]
+ * console.log(ringArea({ outerDiameter: qty(20, "m"), innerDiameter: qty(16, "m") }).map((line) => line.formula)); // [ 'pi * (outerDiameter - innerDiameter) * (outerDiameter + innerDiameter) / 4' ]
  * ```
  */
 export function ringAreaWorking(input: RingInput): WorkingLine[] {
@@ -476,10 +476,10 @@ export function sectorArea(input: SectorInput): GroundArea {
  *
  * @example
  * ```ts
- * import { sectorAreaWorking } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { sectorArea } from "swath-to-spoon/working";
  *
- * console.log(sectorAreaWorking({ radius: qty(100, "m"), angleDegrees: 90 }).map((line) => line.formula)); // [ 'angleDegrees / 360 * pi * radius^2' ]
+ * console.log(sectorArea({ radius: qty(100, "m"), angleDegrees: 90 }).map((line) => line.formula)); // [ 'angleDegrees / 360 * pi * radius^2' ]
  * ```
  */
 export function sectorAreaWorking(input: SectorInput): WorkingLine[] {

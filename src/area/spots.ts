@@ -89,10 +89,10 @@ export function spotsArea(input: SpotsInput): TreatedRows {
  *
  * @example
  * ```ts
- * import { spotsAreaWorking } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { spotsArea } from "swath-to-spoon/working";
  *
- * const lines = spotsAreaWorking({ spots: [{ count: 40, diameter: qty(1, "m") }] });
+ * const lines = spotsArea({ spots: [{ count: 40, diameter: qty(1, "m") }] });
  * console.log(lines.map((line) => line.formula)); // [ 'n1 * pi * d1^2 / 4' ]
  * ```
  */

@@ -71,10 +71,11 @@ export function treatPart(input: TreatPartInput): TreatedArea {
  *
  * @example
  * ```ts
- * import { groundArea, treatPartWorking } from "swath-to-spoon/area";
+ * import { groundArea } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { treatPart } from "swath-to-spoon/working";
  *
- * const lines = treatPartWorking({ ground: groundArea(qty(2000, "ft2")), fraction: 0.5 });
+ * const lines = treatPart({ ground: groundArea(qty(2000, "ft2")), fraction: 0.5 });
  * console.log(lines.map((line) => line.formula)); // [ 'ground * fraction' ]
  * ```
  */
@@ -140,10 +141,11 @@ export function treatedFraction(input: TreatedFractionInput): number {
  *
  * @example
  * ```ts
- * import { groundArea, treatedArea, treatedFractionWorking } from "swath-to-spoon/area";
+ * import { groundArea, treatedArea } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { treatedFraction } from "swath-to-spoon/working";
  *
- * const lines = treatedFractionWorking({ treated: treatedArea(qty(1, "ha")), ground: groundArea(qty(4, "ha")) });
+ * const lines = treatedFraction({ treated: treatedArea(qty(1, "ha")), ground: groundArea(qty(4, "ha")) });
  * console.log(lines.at(-1)?.formula); // treated / ground
  * ```
  */

@@ -74,10 +74,10 @@ export function treeRowsArea(input: TreeRowsInput): TreatedRows {
  *
  * @example
  * ```ts
- * import { treeRowsAreaWorking } from "swath-to-spoon/area";
  * import { qty } from "swath-to-spoon/units";
+ * import { treeRowsArea } from "swath-to-spoon/working";
  *
- * const lines = treeRowsAreaWorking({ rows: 10, rowLength: qty(100, "m"), stripWidth: qty(0.6, "m"), sides: 2 });
+ * const lines = treeRowsArea({ rows: 10, rowLength: qty(100, "m"), stripWidth: qty(0.6, "m"), sides: 2 });
  * console.log(lines.map((line) => line.formula)); // [ 'rows * rowLength * sides * stripWidth' ]
  * ```
  */

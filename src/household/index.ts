@@ -13,7 +13,6 @@ export {
   type MeasuredDose,
   type MeasureOutInput,
   measureOut,
-  measureOutWorking,
   type NotMeasurable,
 } from "./measure-out.js";
 export type { MeasuringTool } from "./measuring-tool.js";
@@ -23,7 +22,6 @@ export {
   type StockDilution,
   type StockDilutionInput,
   stockDilution,
-  stockDilutionWorking,
 } from "./stock-dilution.js";
 export {
   type BatchSuggestion,
@@ -33,4 +31,4 @@ export {
   type ToolSuggestion,
 } from "./suggest.js";
 export { type ToolSetName, type Tools, toolSet, toolSetNames } from "./tools.js";
-export { type VolumeOfWeightInput, volumeOfWeight, volumeOfWeightWorking } from "./volume-of-weight.js";
+export { type VolumeOfWeightInput, volumeOfWeight } from "./volume-of-weight.js";

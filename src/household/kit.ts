@@ -36,7 +36,7 @@ interface Kits {
 
 const KITS = new WeakMap<readonly MeasuringTool[], Kits>();
 
-/** Those of the tools that measure a kind, or nothing where none does: made once for a list. Trusts its input. */
+/** Those of the tools that measure a kind, or nothing where none does: prepared once for a list. Trusts its input. */
 export function kitFor(tools: Tools, kind: Kind): Kit | undefined {
   const list = toolsIn(tools);
   let kits = KITS.get(list);

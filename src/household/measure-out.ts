@@ -205,10 +205,10 @@ function smallestFill({ tools }: Kit): Quantity {
  *
  * @example
  * ```ts
- * import { measureOutWorking } from "swath-to-spoon/household";
  * import { qty } from "swath-to-spoon/units";
+ * import { measureOut } from "swath-to-spoon/working";
  *
- * const lines = measureOutWorking({ amount: qty(2, "tsp"), tools: "us-spoons", rule: "never-over" });
+ * const lines = measureOut({ amount: qty(2, "tsp"), tools: "us-spoons", rule: "never-over" });
  * console.log(lines.map((line) => line.formula).join("; ")); // n1 * x1; measured - amount; error / amount * 100
  * console.log(lines[0]?.tools); // { '1': 'teaspoon' }
  * ```

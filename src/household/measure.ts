@@ -7,7 +7,7 @@ import { amountOf, type MeasuringTool } from "./measuring-tool.js";
 import { bestFills, type Effort } from "./search.js";
 
 /**
- * Which way a measured amount may differ from the amount wanted: `never-over` (a label's maximum), `never-under` (a
+ * Which way a measured amount may differ from the amount: `never-over` (a label's maximum), `never-under` (a
  * minimum), or `nearest` (either way).
  */
 export type MeasuringRule = "never-over" | "never-under" | "nearest";
@@ -43,7 +43,7 @@ export interface Way {
 /** More scoops than this are miscounted: common practice, no source. A cup is 16 tablespoons. */
 export const MOST_SCOOPS = 16;
 
-/** The usual limit of an error, in per cent: common practice, no source. */
+/** The usual limit of an error, in percent: common practice, no source. */
 export const LIMIT_PERCENT = 5;
 
 /** The best measure of an amount with tools that all measure its kind; nothing where no choice of fills is allowed. */
@@ -144,7 +144,7 @@ function readClosest(fill: Taken, tools: readonly KitTool[]): Taken {
   return best;
 }
 
-/** A measure's signed error in per cent of the amount. */
+/** A measure's signed error in percent of the amount. */
 export function percentOff(measured: number, amount: number): number {
   return ((measured - amount) / amount) * 100;
 }

@@ -11,7 +11,7 @@ export interface Fill {
   readonly step: number;
 }
 
-/** What is wanted, in the same measure as the fills. */
+/** What to measure, in the same measure as the fills. */
 export interface Target {
   readonly amount: number;
   /** Totals and errors that are closer than this are the same: noise. */
@@ -48,7 +48,7 @@ export interface OrderedFills {
   readonly whole: boolean;
 }
 
-/** Errors are told apart to the thousandth part of the amount, a tenth of a per cent. */
+/** Errors are compared in thousandths of the amount, tenths of a percent. */
 const PARTS = 1000;
 
 // Searches shorter than this are not worth remembering where they have been.
@@ -177,10 +177,6 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
       findNoMore();
       return;
     }
-    if (left === 0) {
-      consider(used, scoops);
-      return;
-    }
     if (wasHere(i, left, used)) return;
     // Stryker restore all
     if (i === last) {
@@ -250,11 +246,11 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
     place(0, scoops, scoops, 0);
     // Stryker disable next-line ConditionalExpression: what follows ends the search early
     if (best === undefined) continue;
-    // Only an error that is told as smaller is worth another scoop, or one that is no longer past the limit.
-    const told = toldError(bestError, amount);
-    if (told === 0) break;
-    const toldSmaller = ((told - 0.5) * amount) / PARTS - margin;
-    allowError(bestError > limit + margin ? Math.max(limit + margin, toldSmaller) : toldSmaller);
+    // Only an error of fewer thousandths is worth another scoop, or one that is no longer past the limit.
+    const parts = partsOff(bestError, amount);
+    if (parts === 0) break;
+    const fewerParts = ((parts - 0.5) * amount) / PARTS - margin;
+    allowError(bestError > limit + margin ? Math.max(limit + margin, fewerParts) : fewerParts);
     // Stryker disable next-line ConditionalExpression: nothing would be found; it decides on the time alone
     if (low > high || places > mostPlaces) break;
   }
@@ -286,10 +282,11 @@ function largestFirst(order: readonly OrderedFill[], { amount, margin, maxScoops
 
 /** What is worse than a known choice need not be looked for: another class of error, or past the limit where this one isn't. */
 function errorWorthFinding({ total, scoops }: Found, { amount, margin, limit }: Target): number {
-  if (scoops === 0) return amount - margin;
+  // As far over as nothing is under is no better, by more than the margin that is added to the range.
+  if (scoops === 0) return amount - 2 * margin;
   const error = Math.max(amount - total, 0);
-  const toldSame = ((toldError(error, amount) + 0.5) * amount) / PARTS;
-  return error > limit ? toldSame : Math.min(limit + margin, toldSame);
+  const sameParts = ((partsOff(error, amount) + 0.5) * amount) / PARTS;
+  return error > limit ? sameParts : Math.min(limit + margin, sameParts);
 }
 
 // A single fill that is over ends what is worth finding: the smallest of these, or where none is as large a whole one more.
@@ -303,8 +300,8 @@ function oneOver(order: readonly OrderedFill[], amount: number, margin: number):
   return least === Number.POSITIVE_INFINITY ? amount + (order[0] as OrderedFill).largest : least;
 }
 
-// Halves go up, also where noise has made a little less of one.
-function toldError(error: number, amount: number): number {
+// How many thousandths off. Halves go up, also where noise has made a little less of one.
+function partsOff(error: number, amount: number): number {
   return Math.floor((PARTS * error) / amount + 0.5 + 1e-9);
 }
 

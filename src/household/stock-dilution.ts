@@ -218,10 +218,10 @@ function isBetter(one: StockDilution, best: StockDilution): boolean {
  *
  * @example
  * ```ts
- * import { stockDilutionWorking } from "swath-to-spoon/household";
  * import { qty } from "swath-to-spoon/units";
+ * import { stockDilution } from "swath-to-spoon/working";
  *
- * const lines = stockDilutionWorking({
+ * const lines = stockDilution({
  *   amount: qty(0.06, "tsp"),
  *   tools: "us-cups-and-spoons",
  *   rule: "never-over",

@@ -3,12 +3,12 @@ import { moreThan } from "../units/decide.js";
 import { systemOf } from "../units/systems.js";
 import type { MassUnit, Quantity, UnitSystem, VolumeUnit } from "../units/types.js";
 import { type Kit, kitOf } from "./kit.js";
-import { nearestFills, percentOff, type Way } from "./measure.js";
+import { type NearestFills, nearestFills, percentOff, type Way } from "./measure.js";
 import { doseOf, MEASURE_OUT, type MeasureOutInput } from "./measure-out.js";
 import type { MeasuringTool } from "./measuring-tool.js";
 import { kindOf, wayOf } from "./request.js";
 import { findStock, type StockDilution } from "./stock-dilution.js";
-import { type ToolSetName, toolsIn } from "./tools.js";
+import { plainName, type ToolSetName, toolsIn } from "./tools.js";
 
 /** A tool with which the amount could be measured within the limit. */
 export interface ToolSuggestion {
@@ -45,11 +45,11 @@ export type Suggestion<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> 
   | StockSuggestion<U>;
 
 /**
- * Finds what would make an amount measurable that the tools can't measure within the limit: the tool to have besides, the
- * size of the batch that they measure without error, and a stock where the label permits diluting first. Each may be missing.
+ * Finds what would make an amount measurable that the tools can't measure within the limit: the tool to have besides, if one
+ * would do; the size of the batch that the tools measure without error; and a stock, where the label permits diluting first.
  *
  * @param input - what {@link measureOut} was asked
- * @returns the suggestions; none where the amount can be measured as it is, or where nothing would do
+ * @returns the suggestions; none where the amount can be measured as it is
  * @throws SprayMathError as {@link measureOut}
  *
  * @example
@@ -66,14 +66,10 @@ export function suggestMeasures<U extends VolumeUnit | MassUnit>(input: MeasureO
   if (doseOf(asked).ok) return [];
   const { amount, labelPermitsDilution } = asked;
   const { kit, way } = wayOf(asked);
-  const tool = toolThatWouldDo(amount, kit, way);
   const batch = batchThatWouldDo(amount, kit, way);
+  const tool = toolThatWouldDo(amount, kit, way);
   const stock = labelPermitsDilution ? findStock(asked) : undefined;
-  return [
-    ...(tool ? [tool] : []),
-    ...(batch ? [batch] : []),
-    ...(stock ? [{ kind: "stock" as const, stock }] : []),
-  ];
+  return [...(tool ? [tool] : []), batch, ...(stock ? [{ kind: "stock" as const, stock }] : [])];
 }
 
 function toolThatWouldDo(
@@ -112,9 +108,10 @@ function kitsWithOneMore(kit: Kit, amount: Quantity<VolumeUnit | MassUnit>): rea
   // Stryker disable next-line ConditionalExpression: kept for the time alone
   if (before !== undefined) return before;
   const tools = kit.tools.map(({ tool }) => tool);
+  const names = new Set(tools.map(({ name }) => plainName(name)));
   const kits = CANDIDATES[kindOf(amount)][system]
     .flatMap(toolsIn)
-    .filter((tool) => !tools.some(({ name }) => name === tool.name))
+    .filter((tool) => !names.has(plainName(tool.name)))
     .map((tool): OneMore => ({ tool, kit: kitOf([...tools, tool]) }));
   bySystem.set(system, kits);
   return kits;
@@ -139,11 +136,10 @@ function batchThatWouldDo<U extends VolumeUnit | MassUnit>(
   amount: Quantity<U>,
   kit: Kit,
   way: Way,
-): BatchSuggestion<U> | undefined {
+): BatchSuggestion<U> {
   const found =
     nearestFills(amount, kit, { ...way, rule: "never-under" }, "amount") ??
-    nearestFills(amount, kit, { ...way, rule: "never-over" }, "amount");
-  if (found === undefined || found.scoops === 0) return undefined;
+    (nearestFills(amount, kit, { ...way, rule: "never-over" }, "amount") as NearestFills);
   return {
     kind: "batch",
     times: found.value / amount.value,

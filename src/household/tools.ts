@@ -213,10 +213,39 @@ class ToolListField extends ListField<MeasuringTool> {
   override read(input: unknown, check: Check): readonly MeasuringTool[] | undefined {
     const before = Array.isArray(input) ? READ.get(input) : undefined;
     if (before !== undefined && saysTheSame(input, before)) return before;
+    const faults = check.issues.length;
     const tools = super.read(input, check);
-    if (tools !== undefined) READ.set(input as object, frozen(tools));
+    if (Array.isArray(input) && input.length <= this.most) refuseNamesAlike(input, check);
+    if (tools === undefined || check.issues.length > faults) return undefined;
+    READ.set(input as object, frozen(tools));
     return tools;
   }
+}
+
+// A dose names its tools: of two that are called alike nobody knows which one is meant.
+function refuseNamesAlike(tools: readonly unknown[], check: Check): void {
+  const names = new Set<string>();
+  for (const [i, tool] of tools.entries()) {
+    const name = (tool as Partial<MeasuringTool> | null | undefined)?.name;
+    if (typeof name !== "string") continue;
+    const plain = plainName(name);
+    if (plain !== "" && names.has(plain))
+      check.fault(
+        "conflict",
+        "tool-names-alike",
+        `[${i}].name`,
+        "Two tools are called {name}. Give each its own name.",
+        {
+          name: name.trim().slice(0, 40),
+        },
+      );
+    names.add(plain);
+  }
+}
+
+/** A tool's name as names are compared: small and capital letters are the same, and so are spaces around it. */
+export function plainName(name: string): string {
+  return name.trim().toLowerCase();
 }
 
 /** Whether an input holds what its copy holds, and nothing else. */

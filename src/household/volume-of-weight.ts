@@ -84,10 +84,10 @@ export function volumeFilled(
  *
  * @example
  * ```ts
- * import { volumeOfWeightWorking } from "swath-to-spoon/household";
  * import { qty } from "swath-to-spoon/units";
+ * import { volumeOfWeight } from "swath-to-spoon/working";
  *
- * const lines = volumeOfWeightWorking({ mass: qty(12, "g"), bulkDensity: qty(0.6, "g/mL") });
+ * const lines = volumeOfWeight({ mass: qty(12, "g"), bulkDensity: qty(0.6, "g/mL") });
  * console.log(lines[0]?.formula); // mass / density
  * ```
  */

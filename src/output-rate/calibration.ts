@@ -50,10 +50,10 @@ export function rateOf(calibration: Calibration): VolumeRate {
  *
  * @example
  * ```ts
- * import { rateOfWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { rateOf } from "swath-to-spoon/working";
  *
- * const lines = rateOfWorking({ kind: "strip", used: qty(2, "L"), swath: qty(2, "m"), distance: qty(50, "m") });
+ * const lines = rateOf({ kind: "strip", used: qty(2, "L"), swath: qty(2, "m"), distance: qty(50, "m") });
  * console.log(lines[0]?.formula); // used / (swath * distance)
  * ```
  */

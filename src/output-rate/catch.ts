@@ -95,11 +95,11 @@ export function catchRate(input: CatchInput<Volume> | CatchInput<Mass>): VolumeR
  *
  * @example
  * ```ts
- * import { catchRateWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { catchRate } from "swath-to-spoon/working";
  *
  * const catches = [qty(0.98, "L"), qty(1.02, "L")];
- * const lines = catchRateWorking({ catches, time: qty(1, "min"), speed: qty(100, "m/min"), width: qty(0.5, "m") });
+ * const lines = catchRate({ catches, time: qty(1, "min"), speed: qty(100, "m/min"), width: qty(0.5, "m") });
  * console.log(lines.map((line) => line.formula).join(", ")); // x1 + x2, total / (time * speed * rows * width), value * size
  * ```
  */

@@ -48,10 +48,10 @@ export function densityFactor(densities: Densities): number {
  *
  * @example
  * ```ts
- * import { densityFactorWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { densityFactor } from "swath-to-spoon/working";
  *
- * const lines = densityFactorWorking({ density: qty(1.44, "kg/L"), waterDensity: qty(1, "kg/L") });
+ * const lines = densityFactor({ density: qty(1.44, "kg/L"), waterDensity: qty(1, "kg/L") });
  * console.log(lines[0]?.formula); // sqrt(density / waterDensity)
  * ```
  */
@@ -116,11 +116,11 @@ export function waterForSolution(
  *
  * @example
  * ```ts
- * import { waterForSolutionWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { waterForSolution } from "swath-to-spoon/working";
  *
  * const densities = { density: qty(1.44, "kg/L"), waterDensity: qty(1, "kg/L") };
- * console.log(waterForSolutionWorking({ solution: qty(200, "L/ha"), ...densities }).at(-1)?.formula); // solution * factor
+ * console.log(waterForSolution({ solution: qty(200, "L/ha"), ...densities }).at(-1)?.formula); // solution * factor
  * ```
  */
 export function waterForSolutionWorking(
@@ -187,11 +187,11 @@ export function solutionForWater(
  *
  * @example
  * ```ts
- * import { solutionForWaterWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { solutionForWater } from "swath-to-spoon/working";
  *
  * const densities = { density: qty(1.44, "kg/L"), waterDensity: qty(1, "kg/L") };
- * console.log(solutionForWaterWorking({ water: qty(240, "L/ha"), ...densities }).at(-1)?.formula); // water / factor
+ * console.log(solutionForWater({ water: qty(240, "L/ha"), ...densities }).at(-1)?.formula); // water / factor
  * ```
  */
 export function solutionForWaterWorking(

@@ -63,9 +63,9 @@ export function directStripArea(pair: ReadingPair): Area {
  *
  * @example
  * ```ts
- * import { directStripAreaWorking } from "swath-to-spoon/output-rate";
+ * import { directStripArea } from "swath-to-spoon/working";
  *
- * const lines = directStripAreaWorking({ catchUnit: "fl_oz", rateUnit: "gal/ac" });
+ * const lines = directStripArea({ catchUnit: "fl_oz", rateUnit: "gal/ac" });
  * console.log(lines.map((line) => line.formula).join(", ")); // value / size, caught / rate, value * size
  * ```
  */
@@ -109,10 +109,10 @@ export function directStripDistance(input: DirectStripInput): Length {
  *
  * @example
  * ```ts
- * import { directStripDistanceWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { directStripDistance } from "swath-to-spoon/working";
  *
- * const lines = directStripDistanceWorking({ width: qty(30, "in"), catchUnit: "fl_oz", rateUnit: "gal/ac" });
+ * const lines = directStripDistance({ width: qty(30, "in"), catchUnit: "fl_oz", rateUnit: "gal/ac" });
  * console.log(lines.at(-1)?.formula); // area / width
  * ```
  */
@@ -171,10 +171,10 @@ export function directStripRate(reading: DirectReading): VolumeRate {
  *
  * @example
  * ```ts
- * import { directStripRateWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { directStripRate } from "swath-to-spoon/working";
  *
- * const lines = directStripRateWorking({ caught: qty(15, "fl_oz"), catchUnit: "fl_oz", rateUnit: "gal/ac" });
+ * const lines = directStripRate({ caught: qty(15, "fl_oz"), catchUnit: "fl_oz", rateUnit: "gal/ac" });
  * console.log(lines[0]?.formula); // caught * reading
  * ```
  */

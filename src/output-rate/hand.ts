@@ -78,10 +78,10 @@ const FORMULAS = {
  *
  * @example
  * ```ts
- * import { handRateWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { handRate } from "swath-to-spoon/working";
  *
- * const lines = handRateWorking({ used: qty(4, "L"), plants: 20 });
+ * const lines = handRate({ used: qty(4, "L"), plants: 20 });
  * console.log(lines[0]?.formula); // used / plants
  * ```
  */

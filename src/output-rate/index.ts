@@ -1,33 +1,22 @@
-export {
-  type Calibration,
-  type RecordedCalibration,
-  rateOf,
-  rateOfWorking,
-} from "./calibration.js";
-export { type Catches, type CatchInput, catchRate, catchRateWorking } from "./catch.js";
+export { type Calibration, type RecordedCalibration, rateOf } from "./calibration.js";
+export { type Catches, type CatchInput, catchRate } from "./catch.js";
 export {
   type Densities,
   densityFactor,
-  densityFactorWorking,
   type SolutionForWaterInput,
   solutionForWater,
-  solutionForWaterWorking,
   type WaterForSolutionInput,
   waterForSolution,
-  waterForSolutionWorking,
 } from "./density.js";
 export {
   type DirectReading,
   type DirectStripInput,
   directStripArea,
-  directStripAreaWorking,
   directStripDistance,
-  directStripDistanceWorking,
   directStripRate,
-  directStripRateWorking,
   type ReadingPair,
 } from "./direct-strip.js";
-export { type HandInput, handRate, handRateWorking } from "./hand.js";
+export { type HandInput, handRate } from "./hand.js";
 export type {
   CatchMeasurement,
   DirectStripMeasurement,
@@ -41,7 +30,6 @@ export type {
 } from "./measurement.js";
 export {
   checkNozzles,
-  checkNozzlesWorking,
   type NozzleAction,
   type NozzleCheck,
   type NozzleCheckInput,
@@ -53,15 +41,13 @@ export {
   type OutputAtPressure,
   type OutputAtPressureInput,
   outputAtPressure,
-  outputAtPressureWorking,
   type PressureForOutput,
   type PressureForOutputInput,
   type PressureRange,
   pressureForOutput,
-  pressureForOutputWorking,
   type RangeVerdict,
 } from "./pressure.js";
-export { type RateAtSpeedInput, rateAtSpeed, rateAtSpeedWorking } from "./rate-at-speed.js";
+export { type RateAtSpeedInput, rateAtSpeed } from "./rate-at-speed.js";
 export {
   type CalibrationConditions,
   type CalibrationRecord,
@@ -70,49 +56,23 @@ export {
   calibrationRecord,
   readCalibrationRecord,
 } from "./record.js";
-export {
-  type OutputTerms,
-  type SolvedOutput,
-  type SolveInput,
-  solveOutput,
-  solveOutputWorking,
-} from "./solve.js";
+export { type OutputTerms, type SolvedOutput, type SolveInput, solveOutput } from "./solve.js";
 export {
   averageSpeed,
-  averageSpeedWorking,
   type DistanceAtSpeed,
   speedFrom,
-  speedFromWorking,
   type TimedDistance,
   type TimedPasses,
   timeFor,
-  timeForWorking,
 } from "./speed.js";
-export { type StripRun, stripRate, stripRateWorking } from "./strip.js";
-export {
-  type StripRuns,
-  type StripRunsInput,
-  stripRuns,
-  stripRunsSpreadWorking,
-  stripRunsWorking,
-} from "./strip-runs.js";
-export {
-  checkAgainstTarget,
-  checkAgainstTargetWorking,
-  type TargetCheck,
-  type TargetCheckInput,
-} from "./target-check.js";
-export { type RowRates, type TreeRowInput, treeRowRate, treeRowRateWorking } from "./tree-row.js";
-export {
-  type RateUncertainty,
-  rateUncertainty,
-  rateUncertaintyWorking,
-  type UncertaintyShare,
-} from "./uncertainty.js";
+export { type StripRun, stripRate } from "./strip.js";
+export { type StripRuns, type StripRunsInput, stripRuns } from "./strip-runs.js";
+export { checkAgainstTarget, type TargetCheck, type TargetCheckInput } from "./target-check.js";
+export { type RowRates, type TreeRowInput, treeRowRate } from "./tree-row.js";
+export { type RateUncertainty, rateUncertainty, type UncertaintyShare } from "./uncertainty.js";
 export {
   type CalibrationChange,
   type TodaysConditions,
   type WhatChanged,
   whatChanged,
-  whatChangedWorking,
 } from "./what-changed.js";

@@ -180,11 +180,11 @@ export function checkNozzles(input: NozzleCheckInput<Volume> | NozzleCheckInput<
  *
  * @example
  * ```ts
- * import { checkNozzlesWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { checkNozzles } from "swath-to-spoon/working";
  *
  * const catches = [qty(30, "fl_oz"), qty(31, "fl_oz")];
- * const lines = checkNozzlesWorking({ catches, time: qty(1, "min"), against: "mean" });
+ * const lines = checkNozzles({ catches, time: qty(1, "min"), against: "mean" });
  * console.log(lines.map((line) => line.formula).slice(2, 5).join(", ")); // (x1 + x2) / n, 100 * (flow - reference) / reference, 100 * (flow - reference) / reference
  * ```
  */

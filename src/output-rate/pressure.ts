@@ -98,11 +98,11 @@ function pressureFactor(pressure: Pressure, newPressure: Pressure): number {
  *
  * @example
  * ```ts
- * import { outputAtPressureWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { outputAtPressure } from "swath-to-spoon/working";
  *
  * const input = { output: qty(0.2, "gal/min"), pressure: qty(20, "psi"), newPressure: qty(40, "psi") };
- * console.log(outputAtPressureWorking(input)[0]?.formula); // output * sqrt(newPressure / pressure)
+ * console.log(outputAtPressure(input)[0]?.formula); // output * sqrt(newPressure / pressure)
  * ```
  */
 export function outputAtPressureWorking(
@@ -188,11 +188,11 @@ export function pressureForOutput(
  *
  * @example
  * ```ts
- * import { pressureForOutputWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { pressureForOutput } from "swath-to-spoon/working";
  *
  * const input = { output: qty(200, "L/ha"), pressure: qty(2, "bar"), wanted: qty(250, "L/ha") };
- * console.log(pressureForOutputWorking(input)[0]?.formula); // pressure * (wanted / output)^2
+ * console.log(pressureForOutput(input)[0]?.formula); // pressure * (wanted / output)^2
  * ```
  */
 export function pressureForOutputWorking(

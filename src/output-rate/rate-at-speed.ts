@@ -51,10 +51,10 @@ export function rateAtSpeed(input: RateAtSpeedInput): VolumeRate {
  *
  * @example
  * ```ts
- * import { rateAtSpeedWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { rateAtSpeed } from "swath-to-spoon/working";
  *
- * const lines = rateAtSpeedWorking({ rate: qty(40, "gal/ac"), speed: qty(2, "mph"), newSpeed: qty(2.5, "mph") });
+ * const lines = rateAtSpeed({ rate: qty(40, "gal/ac"), speed: qty(2, "mph"), newSpeed: qty(2.5, "mph") });
  * console.log(lines[0]?.formula); // rate * speed / newSpeed
  * ```
  */

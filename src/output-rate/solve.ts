@@ -97,10 +97,10 @@ const FORMULAS: Record<keyof OutputTerms, string> = {
  *
  * @example
  * ```ts
- * import { solveOutputWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { solveOutput } from "swath-to-spoon/working";
  *
- * const lines = solveOutputWorking({ rate: qty(20, "gal/ac"), speed: qty(3, "mph"), width: qty(19.8, "in") });
+ * const lines = solveOutput({ rate: qty(20, "gal/ac"), speed: qty(3, "mph"), width: qty(19.8, "in") });
  * console.log(lines.at(-1)?.formula); // rate * speed * width
  * ```
  */

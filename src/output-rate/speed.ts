@@ -45,10 +45,10 @@ export function speedFrom(pass: TimedDistance): Speed {
  *
  * @example
  * ```ts
- * import { speedFromWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { speedFrom } from "swath-to-spoon/working";
  *
- * const lines = speedFromWorking({ distance: qty(176, "ft"), time: qty(30, "s") });
+ * const lines = speedFrom({ distance: qty(176, "ft"), time: qty(30, "s") });
  * console.log(lines[2]?.formula); // distance / time
  * ```
  */
@@ -111,10 +111,10 @@ export function timeFor(input: DistanceAtSpeed): Time {
  *
  * @example
  * ```ts
- * import { timeForWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { timeFor } from "swath-to-spoon/working";
  *
- * const lines = timeForWorking({ distance: qty(800, "m"), speed: qty(10, "km/h") });
+ * const lines = timeFor({ distance: qty(800, "m"), speed: qty(10, "km/h") });
  * console.log(lines.map((line) => line.formula).join(", ")); // value / size, distance / speed, value * size
  * ```
  */
@@ -185,11 +185,11 @@ export function averageSpeed(input: TimedPasses): Speed {
  *
  * @example
  * ```ts
- * import { averageSpeedWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { averageSpeed } from "swath-to-spoon/working";
  *
  * const passes = [29, 31].map((seconds) => ({ distance: qty(176, "ft"), time: qty(seconds, "s") }));
- * console.log(averageSpeedWorking({ passes })[1]?.formula); // x1 + x2
+ * console.log(averageSpeed({ passes })[1]?.formula); // x1 + x2
  * ```
  */
 export function averageSpeedWorking(input: TimedPasses): WorkingLine[] {

@@ -126,11 +126,11 @@ export function stripRuns(
  *
  * @example
  * ```ts
- * import { stripRunsWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { stripRuns } from "swath-to-spoon/working";
  *
  * const strip = { swath: qty(2, "m"), distance: qty(50, "m") };
- * const lines = stripRunsWorking({ runs: [{ ...strip, used: qty(2, "L") }, { ...strip, used: qty(2.1, "L") }] });
+ * const lines = stripRuns({ runs: [{ ...strip, used: qty(2, "L") }, { ...strip, used: qty(2.1, "L") }] });
  * console.log(lines.at(-1)?.formula); // (x1 + x2) / n
  * ```
  */
@@ -161,11 +161,11 @@ export function stripRunsWorking(input: StripRunsInput<Volume> | StripRunsInput<
  *
  * @example
  * ```ts
- * import { stripRunsSpreadWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { stripRunsSpread } from "swath-to-spoon/working";
  *
  * const strip = { swath: qty(2, "m"), distance: qty(50, "m") };
- * const lines = stripRunsSpreadWorking({ runs: [{ ...strip, used: qty(2, "L") }, { ...strip, used: qty(2.1, "L") }] });
+ * const lines = stripRunsSpread({ runs: [{ ...strip, used: qty(2, "L") }, { ...strip, used: qty(2.1, "L") }] });
  * console.log(lines.at(-1)?.formula); // 100 * spread / mean
  * ```
  */

@@ -67,10 +67,10 @@ export function stripRate(run: StripRun<Volume> | StripRun<Mass>): VolumeRate | 
  *
  * @example
  * ```ts
- * import { stripRateWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { stripRate } from "swath-to-spoon/working";
  *
- * const lines = stripRateWorking({ used: qty(4, "gal"), swath: qty(20, "ft"), distance: qty(217.8, "ft") });
+ * const lines = stripRate({ used: qty(4, "gal"), swath: qty(20, "ft"), distance: qty(217.8, "ft") });
  * console.log(lines.map((line) => line.formula).join(", ")); // used / (swath * distance), value * size
  * ```
  */

@@ -69,10 +69,10 @@ export function checkAgainstTarget(input: TargetCheckInput): TargetCheck {
  *
  * @example
  * ```ts
- * import { checkAgainstTargetWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { checkAgainstTarget } from "swath-to-spoon/working";
  *
- * const lines = checkAgainstTargetWorking({ rate: qty(212, "L/ha"), target: qty(200, "L/ha") });
+ * const lines = checkAgainstTarget({ rate: qty(212, "L/ha"), target: qty(200, "L/ha") });
  * console.log(lines[0]?.formula); // 100 * (rate - target) / target
  * ```
  */

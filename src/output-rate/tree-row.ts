@@ -69,10 +69,10 @@ export function treeRowRate(input: TreeRowInput): RowRates {
  *
  * @example
  * ```ts
- * import { treeRowRateWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { treeRowRate } from "swath-to-spoon/working";
  *
- * const lines = treeRowRateWorking({ used: qty(10, "L"), sides: 1, rowLength: qty(100, "m"), rowSpacing: qty(4, "m") });
+ * const lines = treeRowRate({ used: qty(10, "L"), sides: 1, rowLength: qty(100, "m"), rowSpacing: qty(4, "m") });
  * console.log(lines[0]?.formula); // used * 2 / (sides * rowLength)
  * ```
  */

@@ -85,11 +85,11 @@ export function rateUncertainty(calibration: Calibration): RateUncertainty {
  *
  * @example
  * ```ts
- * import { rateUncertaintyWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { rateUncertainty } from "swath-to-spoon/working";
  *
  * const used = { ...qty(2, "L"), uncertainty: qty(0.06, "L") };
- * const lines = rateUncertaintyWorking({ kind: "strip", used, swath: qty(2, "m"), distance: qty(50, "m") });
+ * const lines = rateUncertainty({ kind: "strip", used, swath: qty(2, "m"), distance: qty(50, "m") });
  * console.log(lines.map((line) => line.formula).join(", ")); // w1 * u1 / x1, sqrt(p1^2), rate * relative
  * ```
  */

@@ -114,15 +114,16 @@ export function whatChanged(record: CalibrationRecord, today: TodaysConditions):
  *
  * @example
  * ```ts
- * import { calibrationRecord, whatChangedWorking } from "swath-to-spoon/output-rate";
+ * import { calibrationRecord } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { whatChanged } from "swath-to-spoon/working";
  *
  * const record = calibrationRecord({
  *   date: "2025-04-12",
  *   measurement: { kind: "known", rate: qty(200, "L/ha") },
  *   conditions: { speed: qty(4, "km/h") },
  * });
- * const lines = whatChangedWorking(record, { date: "2025-06-01", conditions: { speed: qty(5, "km/h") } });
+ * const lines = whatChanged(record, { date: "2025-06-01", conditions: { speed: qty(5, "km/h") } });
  * console.log(lines.map((line) => line.formula).join(", ")); // before / now, rate * x1
  * ```
  */

@@ -27,4 +27,4 @@ export type { LoadProduct, Plan, PlannedLoad, ProductTotal } from "./result.js";
 export { type InputSensitivity, planSensitivity } from "./sensitivity.js";
 export { THRESHOLDS, type Threshold, type Thresholds } from "./thresholds.js";
 export type { Severity, Warning, WarningCode } from "./warnings.js";
-export { type PlanStep, planWorking } from "./working.js";
+export type { PlanStep } from "./working.js";

@@ -5,6 +5,7 @@ import type { Measurement } from "../output-rate/measurement.js";
 import { type Carrier, carrierFor } from "../tank-mix/carrier.js";
 import { type ProductAmount, productAmount } from "../tank-mix/product.js";
 import { checkedList, checkedObject } from "../units/guard.js";
+import { refusal } from "../units/message.js";
 import { orderOf, sumOf } from "../units/quantity.js";
 import type { VolumeRate } from "../units/types.js";
 import type { PlanInput, Product } from "./input.js";
@@ -96,8 +97,22 @@ function checkedProducts(products: readonly Product[]): readonly Product[] {
       );
     }
     names.add(sameName(name));
+    refuseContradiction(product, `products[${i}].soFar.rate`);
   }
   return products;
+}
+
+// No applications and some product used already can't both be true, and each is believed somewhere.
+function refuseContradiction({ soFar }: Product, path: string): void {
+  if (soFar?.applications !== 0 || soFar.rate === undefined || soFar.rate === null) return;
+  const used = (soFar.rate as { readonly value?: unknown }).value;
+  if (used === 0) return;
+  throw refusal(
+    "conflict",
+    "used-without-application",
+    path,
+    "You entered no applications so far this season but some product used. Correct one of them.",
+  );
 }
 
 // "Product A" and "product a " on one sheet are one product to whoever reads it.

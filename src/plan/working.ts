@@ -34,8 +34,9 @@ export interface PlanStep {
  *
  * @example
  * ```ts
- * import { planApplication, planWorking } from "swath-to-spoon/plan";
+ * import { planApplication } from "swath-to-spoon/plan";
  * import { qty } from "swath-to-spoon/units";
+ * import { planApplication as planLines } from "swath-to-spoon/working";
  *
  * const plan = planApplication({
  *   plot: { kind: "rectangle", length: qty(40, "m"), width: qty(25, "m") },
@@ -44,7 +45,7 @@ export interface PlanStep {
  *   products: [{ name: "Product A", form: "liquid", rate: qty(2, "L/ha") }],
  *   tools: "syringes",
  * });
- * console.log(planWorking(plan).map((step) => step.step).join(" ")); // area rate carrier loads product dose
+ * console.log(planLines(plan).map((step) => step.step).join(" ")); // area rate carrier loads product dose
  * ```
  */
 export function planWorking(plan: Plan): PlanStep[] {

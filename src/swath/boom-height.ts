@@ -58,10 +58,10 @@ export function boomHeight(input: BoomHeightInput): Length {
  *
  * @example
  * ```ts
- * import { boomHeightWorking } from "swath-to-spoon/swath";
  * import { qty } from "swath-to-spoon/units";
+ * import { boomHeight } from "swath-to-spoon/working";
  *
- * const lines = boomHeightWorking({ nozzleSpacing: qty(0.5, "m"), angleDegrees: 110, overlap: qty(1, "1") });
+ * const lines = boomHeight({ nozzleSpacing: qty(0.5, "m"), angleDegrees: 110, overlap: qty(1, "1") });
  * console.log(lines.at(-1)?.formula); // nozzleSpacing * (1 + overlap) / (2 * tan(angleDegrees * pi / 360))
  * ```
  */
@@ -138,10 +138,10 @@ export function boomCoverage(input: BoomCoverageInput): BoomCoverage {
  *
  * @example
  * ```ts
- * import { boomCoverageWorking } from "swath-to-spoon/swath";
  * import { qty } from "swath-to-spoon/units";
+ * import { boomCoverage } from "swath-to-spoon/working";
  *
- * const lines = boomCoverageWorking({ height: qty(0.5, "m"), angleDegrees: 110, nozzleSpacing: qty(0.5, "m") });
+ * const lines = boomCoverage({ height: qty(0.5, "m"), angleDegrees: 110, nozzleSpacing: qty(0.5, "m") });
  * console.log(lines.map((line) => line.id)); // [ 'swath.fanWidth', 'swath.overlap' ]
  * ```
  */

@@ -3,17 +3,14 @@ export {
   type BoomCoverageInput,
   type BoomHeightInput,
   boomCoverage,
-  boomCoverageWorking,
   boomHeight,
-  boomHeightWorking,
 } from "./boom-height.js";
-export { type Passes, type PassesInput, type PassesOver, passesOver, passesOverWorking } from "./passes.js";
+export { type Passes, type PassesInput, type PassesOver, passesOver } from "./passes.js";
 export {
   type CaughtPattern,
   type PatternUniformity,
   type PatternUniformityInput,
   patternUniformity,
-  patternUniformityWorking,
   type Travel,
   type WidestSwath,
   type WidestSwathInput,
@@ -24,16 +21,11 @@ export {
   type BandsWidthInput,
   type BoomWidthInput,
   bandsWidth,
-  bandsWidthWorking,
   boomWidth,
-  boomWidthWorking,
   type EffectiveWidthInput,
   effectiveWidth,
-  effectiveWidthWorking,
   type TreeRowWidthInput,
   treeRowWidth,
-  treeRowWidthWorking,
   type WidthPerNozzleInput,
   widthPerNozzle,
-  widthPerNozzleWorking,
 } from "./widths.js";

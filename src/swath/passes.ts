@@ -108,10 +108,10 @@ export function passesOver(input: PassesInput): PassesOver {
  *
  * @example
  * ```ts
- * import { passesOverWorking } from "swath-to-spoon/swath";
  * import { qty } from "swath-to-spoon/units";
+ * import { passesOver } from "swath-to-spoon/working";
  *
- * const lines = passesOverWorking({ length: qty(60, "m"), width: qty(15, "m"), swath: qty(2, "m") });
+ * const lines = passesOver({ length: qty(60, "m"), width: qty(15, "m"), swath: qty(2, "m") });
  * console.log(lines.map((line) => line.result)); // [ 8, { value: 1, unit: 'm' }, { value: 480, unit: 'm' }, 30, { value: 0, unit: 'm' }, { value: 450, unit: 'm' } ]
  * ```
  */

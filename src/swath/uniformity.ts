@@ -90,11 +90,11 @@ export function patternUniformity<U extends Unit>(input: PatternUniformityInput<
  *
  * @example
  * ```ts
- * import { patternUniformityWorking } from "swath-to-spoon/swath";
  * import { qty } from "swath-to-spoon/units";
+ * import { patternUniformity } from "swath-to-spoon/working";
  *
  * const catches = [10, 20].map((caught) => qty(caught, "mL"));
- * const lines = patternUniformityWorking({ catches, spacing: qty(1, "m"), travel: "one-way", swath: qty(2, "m") });
+ * const lines = patternUniformity({ catches, spacing: qty(1, "m"), travel: "one-way", swath: qty(2, "m") });
  * console.log(lines[0]?.formula); // (w1 * x1 + w2 * x2) / (w1 + w2)
  * ```
  */

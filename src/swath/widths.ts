@@ -61,10 +61,10 @@ export function boomWidth(input: BoomWidthInput): Length {
  *
  * @example
  * ```ts
- * import { boomWidthWorking } from "swath-to-spoon/swath";
  * import { qty } from "swath-to-spoon/units";
+ * import { boomWidth } from "swath-to-spoon/working";
  *
- * const lines = boomWidthWorking({ nozzles: 12, nozzleSpacing: qty(0.5, "m") });
+ * const lines = boomWidth({ nozzles: 12, nozzleSpacing: qty(0.5, "m") });
  * console.log(lines.map((line) => line.formula)); // [ 'nozzles * nozzleSpacing' ]
  * ```
  */
@@ -172,10 +172,10 @@ export function bandsWidth(input: BandsWidthInput): BandsWidth {
  *
  * @example
  * ```ts
- * import { bandsWidthWorking } from "swath-to-spoon/swath";
  * import { qty } from "swath-to-spoon/units";
+ * import { bandsWidth } from "swath-to-spoon/working";
  *
- * const lines = bandsWidthWorking({ bands: 4, bandWidth: qty(1, "ft"), rowSpacing: qty(2.5, "ft") });
+ * const lines = bandsWidth({ bands: 4, bandWidth: qty(1, "ft"), rowSpacing: qty(2.5, "ft") });
  * console.log(lines.map((line) => line.formula)); // [ 'bands * rowSpacing', 'bands * bandWidth' ]
  * ```
  */
@@ -259,10 +259,10 @@ export function widthPerNozzle(input: WidthPerNozzleInput): Length {
  *
  * @example
  * ```ts
- * import { widthPerNozzleWorking } from "swath-to-spoon/swath";
  * import { qty } from "swath-to-spoon/units";
+ * import { widthPerNozzle } from "swath-to-spoon/working";
  *
- * const lines = widthPerNozzleWorking({ width: qty(0.4, "m"), nozzles: 2 });
+ * const lines = widthPerNozzle({ width: qty(0.4, "m"), nozzles: 2 });
  * console.log(lines.map((line) => line.formula)); // [ 'width / nozzles' ]
  * ```
  */
@@ -332,10 +332,10 @@ export function treeRowWidth(input: TreeRowWidthInput): Length {
  *
  * @example
  * ```ts
- * import { treeRowWidthWorking } from "swath-to-spoon/swath";
  * import { qty } from "swath-to-spoon/units";
+ * import { treeRowWidth } from "swath-to-spoon/working";
  *
- * const lines = treeRowWidthWorking({ rowSpacing: qty(4, "m"), sides: 2 });
+ * const lines = treeRowWidth({ rowSpacing: qty(4, "m"), sides: 2 });
  * console.log(lines.map((line) => line.formula)); // [ 'rowSpacing * sides / 2' ]
  * ```
  */
@@ -404,10 +404,10 @@ export function effectiveWidth(input: EffectiveWidthInput): Length {
  *
  * @example
  * ```ts
- * import { effectiveWidthWorking } from "swath-to-spoon/swath";
  * import { qty } from "swath-to-spoon/units";
+ * import { effectiveWidth } from "swath-to-spoon/working";
  *
- * const lines = effectiveWidthWorking({ width: qty(5, "ft"), overlap: qty(0.5, "ft") });
+ * const lines = effectiveWidth({ width: qty(5, "ft"), overlap: qty(0.5, "ft") });
  * console.log(lines.map((line) => line.formula)); // [ 'width - overlap' ]
  * ```
  */

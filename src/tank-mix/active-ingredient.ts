@@ -223,10 +223,10 @@ const SOURCE = "by definition of what a product contains";
  *
  * @example
  * ```ts
- * import { productRateWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { productRate } from "swath-to-spoon/working";
  *
- * const lines = productRateWorking({ activeIngredient: qty(1, "lb/ac"), contains: qty(4, "lb/gal"), form: "liquid" });
+ * const lines = productRate({ activeIngredient: qty(1, "lb/ac"), contains: qty(4, "lb/gal"), form: "liquid" });
  * console.log(lines.at(-1)?.formula); // activeIngredient / content
  * ```
  */
@@ -337,10 +337,10 @@ export function activeIngredientRate(input: ActiveIngredientInput): MassRate | D
  *
  * @example
  * ```ts
- * import { activeIngredientRateWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { activeIngredientRate } from "swath-to-spoon/working";
  *
- * const lines = activeIngredientRateWorking({ product: qty(3, "pt/ac"), contains: qty(4, "lb/gal") });
+ * const lines = activeIngredientRate({ product: qty(3, "pt/ac"), contains: qty(4, "lb/gal") });
  * console.log(lines.at(-1)?.formula); // product * content
  * ```
  */

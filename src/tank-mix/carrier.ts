@@ -163,11 +163,11 @@ const COMMON_PRACTICE = "common practice, no source";
  *
  * @example
  * ```ts
- * import { carrierForWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { carrierFor } from "swath-to-spoon/working";
  *
  * const area = { value: 2, unit: "ac", of: "treated" } as const;
- * const lines = carrierForWorking({ rate: qty(20, "gal/ac"), area });
+ * const lines = carrierFor({ rate: qty(20, "gal/ac"), area });
  * console.log(lines.map((line) => line.formula)); // [ 'rate * area', 'sprayed + lines + reserve' ]
  * ```
  */

@@ -127,10 +127,10 @@ const SOURCE = "C1 * V1 = C2 * V2: the dissolved amount stays the same";
  *
  * @example
  * ```ts
- * import { diluteWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { dilute } from "swath-to-spoon/working";
  *
- * const lines = diluteWorking({ from: qty(50, "mL/L"), to: qty(5, "mL/L"), volume: qty(10, "L") });
+ * const lines = dilute({ from: qty(50, "mL/L"), to: qty(5, "mL/L"), volume: qty(10, "L") });
  * console.log(lines[0]?.formula, lines[0]?.result); // volume * to / from { value: 1, unit: 'L' }
  * ```
  */
@@ -229,10 +229,10 @@ export function stockFor(input: StockInput): Volume {
  *
  * @example
  * ```ts
- * import { stockForWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { stockFor } from "swath-to-spoon/working";
  *
- * const lines = stockForWorking({ amount: qty(10, "mL"), volume: qty(1, "L"), dose: qty(0.5, "mL") });
+ * const lines = stockFor({ amount: qty(10, "mL"), volume: qty(1, "L"), dose: qty(0.5, "mL") });
  * console.log(lines.at(-1)?.formula); // volume * dose / amount
  * ```
  */

@@ -110,10 +110,10 @@ export function jarTest(input: JarTestInput): JarTest {
  *
  * @example
  * ```ts
- * import { jarTestWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { jarTest } from "swath-to-spoon/working";
  *
- * const lines = jarTestWorking({ jar: qty(700, "mL"), mix: qty(70, "L"), amounts: [qty(800, "mL")] });
+ * const lines = jarTest({ jar: qty(700, "mL"), mix: qty(70, "L"), amounts: [qty(800, "mL")] });
  * console.log(lines.at(-1)?.formula, lines.at(-1)?.result); // amount * jar / mix { value: 8, unit: 'mL' }
  * ```
  */

@@ -69,10 +69,10 @@ export function leftoverArea(input: LeftoverInput): TreatedArea {
  *
  * @example
  * ```ts
- * import { leftoverAreaWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { leftoverArea } from "swath-to-spoon/working";
  *
- * const lines = leftoverAreaWorking({ volume: qty(0.5, "gal"), rate: qty(20, "gal/ac") });
+ * const lines = leftoverArea({ volume: qty(0.5, "gal"), rate: qty(20, "gal/ac") });
  * console.log(lines[0]?.formula); // volume / rate
  * ```
  */

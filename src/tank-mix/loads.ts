@@ -253,10 +253,10 @@ function refuseShortLoads(input: LoadsInput, terms: Terms, parts: readonly Part[
  *
  * @example
  * ```ts
- * import { splitLoadsWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { splitLoads } from "swath-to-spoon/working";
  *
- * const lines = splitLoadsWorking({ total: qty(10, "gal"), tank: qty(4, "gal"), split: "equal" });
+ * const lines = splitLoads({ total: qty(10, "gal"), tank: qty(4, "gal"), split: "equal" });
  * console.log(lines.map((line) => line.formula)); // [ 'total / fill', 'ceil(fills)' ]
  * ```
  */

@@ -97,11 +97,12 @@ function waterOf(load: Load, amounts: readonly (Volume | Mass)[], i: number): Vo
  *
  * @example
  * ```ts
- * import { mixLoads, waterWorking } from "swath-to-spoon/tank-mix";
+ * import { mixLoads } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { loadWater } from "swath-to-spoon/working";
  *
  * const { loads } = mixLoads({ loads: [{ carrier: qty(4, "gal") }], amounts: [qty(1, "gal")] });
- * const lines = loads.flatMap(waterWorking);
+ * const lines = loads.flatMap(loadWater);
  * console.log(lines[0]?.formula, lines[0]?.result); // mix - x1 { value: 3, unit: 'gal' }
  * ```
  */

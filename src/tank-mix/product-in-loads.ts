@@ -116,11 +116,11 @@ export function carriersGone(loads: readonly Load[]): number[] {
  *
  * @example
  * ```ts
- * import { productInLoadsWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { productInLoads } from "swath-to-spoon/working";
  *
  * const loads = [{ carrier: qty(4, "gal") }, { carrier: qty(2, "gal") }];
- * const lines = productInLoadsWorking({ amount: qty(12, "fl_oz"), loads });
+ * const lines = productInLoads({ amount: qty(12, "fl_oz"), loads });
  * console.log(lines[1]?.formula, lines[1]?.result); // amount * carrier / total { value: 4, unit: 'fl_oz' }
  * ```
  */

@@ -363,11 +363,11 @@ const BY_DEFINITION = "by definition of the rate";
  *
  * @example
  * ```ts
- * import { productAmountWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { productAmount } from "swath-to-spoon/working";
  *
  * const job = { carrier: qty(10, "gal"), carrierRate: qty(20, "gal/ac") };
- * const lines = productAmountWorking({ rate: qty(24, "fl_oz/ac"), form: "liquid", ...job });
+ * const lines = productAmount({ rate: qty(24, "fl_oz/ac"), form: "liquid", ...job });
  * console.log(lines.map((line) => line.formula)); // [ 'rate / carrierRate', 'strength * carrier' ]
  * ```
  */

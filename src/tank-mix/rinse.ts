@@ -73,10 +73,10 @@ export function rinse(input: RinseInput): Rinse {
  *
  * @example
  * ```ts
- * import { rinseWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { rinse } from "swath-to-spoon/working";
  *
- * const lines = rinseWorking({ residual: qty(1, "L"), water: qty(9, "L"), rinses: 3 });
+ * const lines = rinse({ residual: qty(1, "L"), water: qty(9, "L"), rinses: 3 });
  * console.log(lines[0]?.formula); // 100 * (residual / (residual + water)) ^ rinses
  * ```
  */

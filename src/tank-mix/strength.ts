@@ -79,10 +79,10 @@ const SOURCE = "the product stays the same while the volume grows, by definition
  *
  * @example
  * ```ts
- * import { strengthOfWorking } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
+ * import { strengthOf } from "swath-to-spoon/working";
  *
- * const lines = strengthOfWorking({ mix: qty(3, "gal"), addedWater: qty(1, "gal") });
+ * const lines = strengthOf({ mix: qty(3, "gal"), addedWater: qty(1, "gal") });
  * console.log(lines.at(-1)?.formula); // 100 * added / (mix + added)
  * ```
  */

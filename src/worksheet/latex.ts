@@ -13,12 +13,12 @@ import { plain } from "./render/plain.js";
  *
  * @example
  * ```ts
- * import { stripRateWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { stripRate } from "swath-to-spoon/working";
  * import { workingSheet } from "swath-to-spoon/worksheet";
  * import { renderLatex } from "swath-to-spoon/worksheet/latex";
  *
- * const lines = stripRateWorking({ used: qty(3, "L"), swath: qty(1, "m"), distance: qty(100, "m") });
+ * const lines = stripRate({ used: qty(3, "L"), swath: qty(1, "m"), distance: qty(100, "m") });
  * const latex = renderLatex(workingSheet({ title: "Strip 1 & 2", lines }));
  * console.log(latex.includes("Strip 1 \\& 2")); // true
  * console.log(latex.includes("\\frac{\\text{3 L}}{\\text{1 m} \\times \\text{100 m}}")); // true

@@ -50,11 +50,11 @@ export interface WorkingSheet {
  *
  * @example
  * ```ts
- * import { boomHeightWorking } from "swath-to-spoon/swath";
  * import { qty } from "swath-to-spoon/units";
+ * import { boomHeight } from "swath-to-spoon/working";
  * import { renderText, workingSheet } from "swath-to-spoon/worksheet";
  *
- * const lines = boomHeightWorking({ angleDegrees: 80, nozzleSpacing: qty(20, "in"), overlap: qty(50, "%") });
+ * const lines = boomHeight({ angleDegrees: 80, nozzleSpacing: qty(20, "in"), overlap: qty(50, "%") });
  * const sheet = workingSheet({ title: "Boom height", lines });
  * console.log(sheet.lines.at(-1)?.found); // height of the boom above the target
  * console.log(renderText(sheet).split("\n")[0]); // Boom height

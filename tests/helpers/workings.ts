@@ -1,11 +1,10 @@
 import * as area from "../../src/area/index.ts";
-import * as household from "../../src/household/index.ts";
 import * as rates from "../../src/output-rate/index.ts";
 import * as plan from "../../src/plan/index.ts";
-import * as swath from "../../src/swath/index.ts";
 import * as mix from "../../src/tank-mix/index.ts";
 import { qty } from "../../src/units/index.ts";
 import type { WorkingLine } from "../../src/units/working.ts";
+import * as working from "../../src/working/index.ts";
 import { TWO_PRODUCTS } from "./jobs.ts";
 import { CONDITIONS, MEASUREMENTS } from "./output-rate-samples.ts";
 
@@ -67,21 +66,18 @@ const twoLoads = [{ carrier: qty(4, "gal") }, { carrier: qty(9, "qt") }];
 
 /** Samples of what every `...Working` function of the library gives, by the function's name. */
 export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])[]>> = {
-  rectangleAreaWorking: [area.rectangleAreaWorking({ length: ft, width: m })],
-  triangleAreaWorking: [
-    area.triangleAreaWorking({ base: ft, height: m }),
-    area.triangleAreaWorking({ sides: [ft, ft, m] }),
+  rectangleArea: [working.rectangleArea({ length: ft, width: m })],
+  triangleArea: [working.triangleArea({ base: ft, height: m }), working.triangleArea({ sides: [ft, ft, m] })],
+  trapezoidArea: [working.trapezoidArea({ base: ft, top: m, height: m })],
+  circleArea: [working.circleArea({ diameter: ft })],
+  ellipseArea: [working.ellipseArea({ length: ft, width: m })],
+  ringArea: [working.ringArea({ outerDiameter: ft, innerDiameter: m })],
+  sectorArea: [working.sectorArea({ radius: ft, angleDegrees: 90 })],
+  compositeArea: [
+    working.compositeArea({ add: [ground, ground], subtract: [area.groundArea(qty(1, "m2"))] }),
   ],
-  trapezoidAreaWorking: [area.trapezoidAreaWorking({ base: ft, top: m, height: m })],
-  circleAreaWorking: [area.circleAreaWorking({ diameter: ft })],
-  ellipseAreaWorking: [area.ellipseAreaWorking({ length: ft, width: m })],
-  ringAreaWorking: [area.ringAreaWorking({ outerDiameter: ft, innerDiameter: m })],
-  sectorAreaWorking: [area.sectorAreaWorking({ radius: ft, angleDegrees: 90 })],
-  compositeAreaWorking: [
-    area.compositeAreaWorking({ add: [ground, ground], subtract: [area.groundArea(qty(1, "m2"))] }),
-  ],
-  boundaryAreaWorking: [
-    area.boundaryAreaWorking({
+  boundaryArea: [
+    working.boundaryArea({
       corners: [
         [-3, 0],
         [10, -2],
@@ -91,12 +87,12 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
       unit: "yd",
     }),
   ],
-  offsetsAreaWorking: [
-    area.offsetsAreaWorking({ offsets: [ft, m], spacing: ft, rule: "trapezoidal" }),
-    area.offsetsAreaWorking({ offsets: [ft, m, ft], spacing: ft, rule: "simpson" }),
+  offsetsArea: [
+    working.offsetsArea({ offsets: [ft, m], spacing: ft, rule: "trapezoidal" }),
+    working.offsetsArea({ offsets: [ft, m, ft], spacing: ft, rule: "simpson" }),
   ],
-  unequalOffsetsAreaWorking: [
-    area.unequalOffsetsAreaWorking({
+  unequalOffsetsArea: [
+    working.unequalOffsetsArea({
       stations: [
         [0, 1],
         [2, 3],
@@ -104,22 +100,22 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
       unit: "ft",
     }),
   ],
-  treatPartWorking: [area.treatPartWorking({ ground, fraction: 0.5 })],
-  treatedFractionWorking: [area.treatedFractionWorking({ ground, treated })],
-  rowBandsAreaWorking: [
-    area.rowBandsAreaWorking({ rows: 3, rowLength: m, ...bands }),
-    area.rowBandsAreaWorking({ rowLengths: [ft, m], ...bands }),
+  treatPart: [working.treatPart({ ground, fraction: 0.5 })],
+  treatedFraction: [working.treatedFraction({ ground, treated })],
+  rowBandsArea: [
+    working.rowBandsArea({ rows: 3, rowLength: m, ...bands }),
+    working.rowBandsArea({ rowLengths: [ft, m], ...bands }),
   ],
-  bedsAreaWorking: [
-    area.bedsAreaWorking({ beds: 3, bedLength: m, bedWidth: m, bedSpacing: ft }),
-    area.bedsAreaWorking({ bedLengths: [ft, m], bedWidth: m, bedSpacing: ft }),
+  bedsArea: [
+    working.bedsArea({ beds: 3, bedLength: m, bedWidth: m, bedSpacing: ft }),
+    working.bedsArea({ bedLengths: [ft, m], bedWidth: m, bedSpacing: ft }),
   ],
-  treeRowsAreaWorking: [
-    area.treeRowsAreaWorking({ rows: 3, rowLength: m, stripWidth: qty(1, "ft"), sides: 2, rowSpacing: ft }),
-    area.treeRowsAreaWorking({ rowLengths: [ft, m], stripWidth: m, sides: 1, rowSpacing: ft }),
+  treeRowsArea: [
+    working.treeRowsArea({ rows: 3, rowLength: m, stripWidth: qty(1, "ft"), sides: 2, rowSpacing: ft }),
+    working.treeRowsArea({ rowLengths: [ft, m], stripWidth: m, sides: 1, rowSpacing: ft }),
   ],
-  spotsAreaWorking: [
-    area.spotsAreaWorking({
+  spotsArea: [
+    working.spotsArea({
       spots: [
         { count: 2, diameter: m },
         { count: 3, each: qty(1, "m2") },
@@ -127,18 +123,18 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
       ],
     }),
   ],
-  rowLengthOnWorking: [area.rowLengthOnWorking({ ground, rowSpacing: ft })],
-  plantCountWorking: [area.plantCountWorking({ ground, rowSpacing: ft, plantSpacing: m })],
-  cropRateWorking: [area.cropRateWorking({ ...bands, treatedRate: qty(1, "gal/ac") })],
-  treatedRateWorking: [area.treatedRateWorking({ ...bands, cropRate: qty(1, "gal/ac") })],
+  rowLengthOn: [working.rowLengthOn({ ground, rowSpacing: ft })],
+  plantCount: [working.plantCount({ ground, rowSpacing: ft, plantSpacing: m })],
+  cropRate: [working.cropRate({ ...bands, treatedRate: qty(1, "gal/ac") })],
+  treatedRate: [working.treatedRate({ ...bands, cropRate: qty(1, "gal/ac") })],
 
-  boomWidthWorking: [swath.boomWidthWorking({ nozzles: 2, nozzleSpacing: ft })],
-  bandsWidthWorking: [swath.bandsWidthWorking({ bands: 2, ...bands })],
-  widthPerNozzleWorking: [swath.widthPerNozzleWorking({ width: ft, nozzles: 2 })],
-  treeRowWidthWorking: [swath.treeRowWidthWorking({ rowSpacing: ft, sides: 1 })],
-  effectiveWidthWorking: [swath.effectiveWidthWorking({ width: ft, overlap: m })],
-  passesOverWorking: [
-    swath.passesOverWorking({
+  boomWidth: [working.boomWidth({ nozzles: 2, nozzleSpacing: ft })],
+  bandsWidth: [working.bandsWidth({ bands: 2, ...bands })],
+  widthPerNozzle: [working.widthPerNozzle({ width: ft, nozzles: 2 })],
+  treeRowWidth: [working.treeRowWidth({ rowSpacing: ft, sides: 1 })],
+  effectiveWidth: [working.effectiveWidth({ width: ft, overlap: m })],
+  passesOver: [
+    working.passesOver({
       length: ft,
       width: m,
       swath: qty(5, "ft"),
@@ -146,15 +142,13 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
       speed: qty(1, "mph"),
     }),
   ],
-  boomHeightWorking: [
-    swath.boomHeightWorking({ angleDegrees: 80, nozzleSpacing: qty(20, "in"), overlap: qty(30, "%") }),
+  boomHeight: [working.boomHeight({ angleDegrees: 80, nozzleSpacing: qty(20, "in"), overlap: qty(30, "%") })],
+  boomCoverage: [
+    working.boomCoverage({ angleDegrees: 80, nozzleSpacing: ft, height: qty(50, "ft") }),
+    working.boomCoverage({ angleDegrees: 80, nozzleSpacing: ft, height: qty(1, "ft") }),
   ],
-  boomCoverageWorking: [
-    swath.boomCoverageWorking({ angleDegrees: 80, nozzleSpacing: ft, height: qty(50, "ft") }),
-    swath.boomCoverageWorking({ angleDegrees: 80, nozzleSpacing: ft, height: qty(1, "ft") }),
-  ],
-  patternUniformityWorking: [
-    swath.patternUniformityWorking({
+  patternUniformity: [
+    working.patternUniformity({
       catches: [qty(1, "mL"), qty(3, "mL")],
       spacing: m,
       travel: "one-way",
@@ -162,52 +156,48 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
     }),
   ],
 
-  rateOfWorking: Object.values(MEASUREMENTS).map((one) => rates.rateOfWorking(one)),
-  rateUncertaintyWorking: [
-    ...Object.values(MEASUREMENTS).map((one) => rates.rateUncertaintyWorking(one)),
-    rates.rateUncertaintyWorking(handPlot),
+  rateOf: Object.values(MEASUREMENTS).map((one) => working.rateOf(one)),
+  rateUncertainty: [
+    ...Object.values(MEASUREMENTS).map((one) => working.rateUncertainty(one)),
+    working.rateUncertainty(handPlot),
   ],
-  stripRateWorking: [rates.stripRateWorking(runs.runs[0] as (typeof runs.runs)[number])],
-  stripRunsWorking: [rates.stripRunsWorking(runs)],
-  stripRunsSpreadWorking: [rates.stripRunsSpreadWorking(runs)],
-  speedFromWorking: [rates.speedFromWorking(passes[1])],
-  averageSpeedWorking: [rates.averageSpeedWorking({ passes })],
-  timeForWorking: [rates.timeForWorking({ distance: qty(200, "ft"), speed: qty(4, "km/h") })],
-  rateAtSpeedWorking: [
-    rates.rateAtSpeedWorking({ rate: qty(20, "gal/ac"), speed: qty(3, "mph"), newSpeed: qty(4, "km/h") }),
+  stripRate: [working.stripRate(runs.runs[0] as (typeof runs.runs)[number])],
+  stripRuns: [working.stripRuns(runs)],
+  stripRunsSpread: [working.stripRunsSpread(runs)],
+  speedFrom: [working.speedFrom(passes[1])],
+  averageSpeed: [working.averageSpeed({ passes })],
+  timeFor: [working.timeFor({ distance: qty(200, "ft"), speed: qty(4, "km/h") })],
+  rateAtSpeed: [
+    working.rateAtSpeed({ rate: qty(20, "gal/ac"), speed: qty(3, "mph"), newSpeed: qty(4, "km/h") }),
   ],
-  catchRateWorking: [rates.catchRateWorking({ ...boom, speed: qty(3, "mph"), width: qty(20, "in") })],
-  directStripAreaWorking: [rates.directStripAreaWorking(pair)],
-  directStripDistanceWorking: [rates.directStripDistanceWorking({ ...pair, width: qty(50, "cm") })],
-  directStripRateWorking: [rates.directStripRateWorking({ ...pair, caught: qty(450, "mL") })],
-  treeRowRateWorking: [rates.treeRowRateWorking(row)],
-  handRateWorking: [
-    rates.handRateWorking({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }),
-    rates.handRateWorking({
+  catchRate: [working.catchRate({ ...boom, speed: qty(3, "mph"), width: qty(20, "in") })],
+  directStripArea: [working.directStripArea(pair)],
+  directStripDistance: [working.directStripDistance({ ...pair, width: qty(50, "cm") })],
+  directStripRate: [working.directStripRate({ ...pair, caught: qty(450, "mL") })],
+  treeRowRate: [working.treeRowRate(row)],
+  handRate: [
+    working.handRate({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }),
+    working.handRate({
       used: qty(1, "gal"),
       rowLength: qty(60, "ft"),
       plantSpacing: qty(1, "m"),
       rowSpacing: qty(8, "ft"),
     }),
-    rates.handRateWorking({ used: qty(4, "L"), plants: 20, plantSpacing: m, rowSpacing: ft }),
+    working.handRate({ used: qty(4, "L"), plants: 20, plantSpacing: m, rowSpacing: ft }),
   ],
-  solveOutputWorking: [noRate, noFlow, noSpeed, noWidth].map((input) =>
-    rates.solveOutputWorking(input as never),
-  ),
-  outputAtPressureWorking: [rates.outputAtPressureWorking({ ...pressed, newPressure: qty(2, "bar") })],
-  pressureForOutputWorking: [rates.pressureForOutputWorking({ ...pressed, wanted: qty(1, "L/min") })],
-  densityFactorWorking: [rates.densityFactorWorking(densities)],
-  waterForSolutionWorking: [rates.waterForSolutionWorking({ solution: qty(20, "gal/ac"), ...densities })],
-  solutionForWaterWorking: [rates.solutionForWaterWorking({ water: qty(0.2, "gal/min"), ...densities })],
-  checkNozzlesWorking: [
-    rates.checkNozzlesWorking({ ...boom, against: "others" }),
-    rates.checkNozzlesWorking({ ...boom, against: "rated", rated: qty(1.7, "L/min") }),
+  solveOutput: [noRate, noFlow, noSpeed, noWidth].map((input) => working.solveOutput(input as never)),
+  outputAtPressure: [working.outputAtPressure({ ...pressed, newPressure: qty(2, "bar") })],
+  pressureForOutput: [working.pressureForOutput({ ...pressed, wanted: qty(1, "L/min") })],
+  densityFactor: [working.densityFactor(densities)],
+  waterForSolution: [working.waterForSolution({ solution: qty(20, "gal/ac"), ...densities })],
+  solutionForWater: [working.solutionForWater({ water: qty(0.2, "gal/min"), ...densities })],
+  checkNozzles: [
+    working.checkNozzles({ ...boom, against: "others" }),
+    working.checkNozzles({ ...boom, against: "rated", rated: qty(1.7, "L/min") }),
   ],
-  checkAgainstTargetWorking: [
-    rates.checkAgainstTargetWorking({ rate: qty(20, "gal/ac"), target: qty(200, "L/ha") }),
-  ],
-  whatChangedWorking: [
-    rates.whatChangedWorking(record, {
+  checkAgainstTarget: [working.checkAgainstTarget({ rate: qty(20, "gal/ac"), target: qty(200, "L/ha") })],
+  whatChanged: [
+    working.whatChanged(record, {
       date: "2025-06-01",
       conditions: {
         nozzleSpacing: qty(20, "in"),
@@ -218,73 +208,67 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
     }),
   ],
 
-  carrierForWorking: [
-    mix.carrierForWorking(carrier),
-    mix.carrierForWorking({ ...carrier, reserve: { percent: 7.5 } }),
-    mix.carrierForWorking({ ...carrier, reserve: { volume: qty(3, "pt") } }),
-    mix.carrierForWorking({ ...carrier, reserve: { roundUpTo: qty(3, "qt") } }),
+  carrierFor: [
+    working.carrierFor(carrier),
+    working.carrierFor({ ...carrier, reserve: { percent: 7.5 } }),
+    working.carrierFor({ ...carrier, reserve: { volume: qty(3, "pt") } }),
+    working.carrierFor({ ...carrier, reserve: { roundUpTo: qty(3, "qt") } }),
   ],
-  splitLoadsWorking: [
-    mix.splitLoadsWorking({ ...loads, split: "full-then-part" }),
-    mix.splitLoadsWorking({ ...loads, split: { pieces: 14, extra: qty(1, "qt") } }),
+  splitLoads: [
+    working.splitLoads({ ...loads, split: "full-then-part" }),
+    working.splitLoads({ ...loads, split: { pieces: 14, extra: qty(1, "qt") } }),
   ],
-  productAmountWorking: [
-    mix.productAmountWorking({ ...product, rate: qty(1.3, "pt/ac") }),
-    mix.productAmountWorking({ ...product, form: "dry", rate: { rate: qty(700, "g/ha"), per: "ground" } }),
-    mix.productAmountWorking({ ...product, rate: qty(3, "mL/m") }),
-    mix.productAmountWorking({ ...product, rate: { value: 0.75, unit: "%", basis: "v/v" } }),
-    mix.productAmountWorking({ ...product, rate: { parts: 1, to: 64, of: "water" } }),
-    mix.productAmountWorking({
+  productAmount: [
+    working.productAmount({ ...product, rate: qty(1.3, "pt/ac") }),
+    working.productAmount({ ...product, form: "dry", rate: { rate: qty(700, "g/ha"), per: "ground" } }),
+    working.productAmount({ ...product, rate: qty(3, "mL/m") }),
+    working.productAmount({ ...product, rate: { value: 0.75, unit: "%", basis: "v/v" } }),
+    working.productAmount({ ...product, rate: { parts: 1, to: 64, of: "water" } }),
+    working.productAmount({
       ...product,
       rate: { activeIngredient: qty(0.4, "lb/ac"), contains: qty(360, "g/L") },
     }),
   ],
-  productRateWorking: [
-    mix.productRateWorking({
+  productRate: [
+    working.productRate({
       activeIngredient: qty(0.7, "lb/ac"),
       contains: { value: 36, unit: "%", basis: "w/w" },
       density: qty(9, "lb/gal"),
       form: "liquid",
     }),
   ],
-  activeIngredientRateWorking: [
-    mix.activeIngredientRateWorking({
+  activeIngredientRate: [
+    working.activeIngredientRate({
       product: qty(3, "pt/ac"),
       contains: { value: 36, unit: "%", basis: "w/w" },
       density: qty(9, "lb/gal"),
     }),
   ],
-  productInLoadsWorking: [mix.productInLoadsWorking({ amount: qty(11, "fl_oz"), loads: twoLoads })],
-  waterWorking: [
-    mix.waterWorking(
+  productInLoads: [working.productInLoads({ amount: qty(11, "fl_oz"), loads: twoLoads })],
+  loadWater: [
+    working.loadWater(
       mix.mixLoads({ loads: twoLoads, amounts: [qty(11, "fl_oz"), qty(200, "mL")] }).loads[0] as never,
     ),
   ],
-  jarTestWorking: [
-    mix.jarTestWorking({ jar: qty(1, "pt"), mix: qty(300, "L"), amounts: [qty(1, "kg"), qty(3, "pt")] }),
+  jarTest: [
+    working.jarTest({ jar: qty(1, "pt"), mix: qty(300, "L"), amounts: [qty(1, "kg"), qty(3, "pt")] }),
   ],
-  diluteWorking: [
-    mix.diluteWorking({
+  dilute: [
+    working.dilute({
       from: { value: 0.75, unit: "%", basis: "w/v" },
       to: { value: 20, unit: "ppm", basis: "w/v" },
       volume: qty(3, "pt"),
     }),
   ],
-  stockForWorking: [
-    mix.stockForWorking({ amount: qty(10, "mL"), volume: qty(1, "qt"), dose: qty(0.1, "tsp") }),
-  ],
-  rinseWorking: [mix.rinseWorking({ residual: qty(3, "pt"), water: qty(7, "L"), rinses: 3 })],
-  strengthOfWorking: [
-    mix.strengthOfWorking({ mix: qty(3, "gal"), addedWater: qty(2, "L"), product: qty(5, "oz") }),
-  ],
-  leftoverAreaWorking: [mix.leftoverAreaWorking({ volume: qty(2, "L"), rate: qty(31, "gal/ac") })],
+  stockFor: [working.stockFor({ amount: qty(10, "mL"), volume: qty(1, "qt"), dose: qty(0.1, "tsp") })],
+  rinse: [working.rinse({ residual: qty(3, "pt"), water: qty(7, "L"), rinses: 3 })],
+  strengthOf: [working.strengthOf({ mix: qty(3, "gal"), addedWater: qty(2, "L"), product: qty(5, "oz") })],
+  leftoverArea: [working.leftoverArea({ volume: qty(2, "L"), rate: qty(31, "gal/ac") })],
 
-  measureOutWorking: [household.measureOutWorking(dose)],
-  volumeOfWeightWorking: [
-    household.volumeOfWeightWorking({ mass: qty(12, "oz"), bulkDensity: qty(0.6, "kg/L") }),
-  ],
-  stockDilutionWorking: [
-    household.stockDilutionWorking({
+  measureOut: [working.measureOut(dose)],
+  volumeOfWeight: [working.volumeOfWeight({ mass: qty(12, "oz"), bulkDensity: qty(0.6, "kg/L") })],
+  stockDilution: [
+    working.stockDilution({
       amount: qty(0.06, "tsp"),
       tools: "us-cups-and-spoons",
       rule: "never-over",
@@ -292,9 +276,9 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
     }),
   ],
 
-  planWorking: [
-    plan
-      .planWorking(
+  planApplication: [
+    working
+      .planApplication(
         plan.planApplication({
           ...TWO_PRODUCTS,
           plot: [

@@ -3,10 +3,11 @@ import { rectangleArea, rowBandsArea } from "swath-to-spoon/area";
 import { geodesicArea } from "swath-to-spoon/area/geodesic";
 import { doseTable, measureOut } from "swath-to-spoon/household";
 import { checkNozzles, outputAtPressure, stripRuns } from "swath-to-spoon/output-rate";
-import { planApplication, planWorking } from "swath-to-spoon/plan";
+import { planApplication } from "swath-to-spoon/plan";
 import { boomWidth, passesOver } from "swath-to-spoon/swath";
 import { dilute, splitLoads } from "swath-to-spoon/tank-mix";
 import { convert, parseQuantity, qty } from "swath-to-spoon/units";
+import { planApplication as planLines } from "swath-to-spoon/working";
 
 const run = (ounces) => ({ used: qty(ounces, "fl_oz"), swath: qty(30, "in"), distance: qty(120, "ft") });
 const bands = { rows: 14, rowLength: qty(160, "ft"), bandWidth: qty(30, "in"), rowSpacing: qty(5, "ft") };
@@ -76,7 +77,7 @@ export function job({ text = true } = {}) {
       }),
     ],
     plan,
-    working: planWorking(plan),
+    working: planLines(plan),
     refused: refusal(() => convert(qty(5, "oz"), "fl_oz")),
   });
 }

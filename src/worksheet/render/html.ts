@@ -44,11 +44,11 @@ function isBase64({ nonce }: Partial<HtmlOptions>, check: Check): void {
  *
  * @example
  * ```ts
- * import { stripRateWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { stripRate } from "swath-to-spoon/working";
  * import { renderHtml, workingSheet } from "swath-to-spoon/worksheet";
  *
- * const lines = stripRateWorking({ used: qty(3, "L"), swath: qty(1, "m"), distance: qty(100, "m") });
+ * const lines = stripRate({ used: qty(3, "L"), swath: qty(1, "m"), distance: qty(100, "m") });
  * const html = renderHtml(workingSheet({ title: "Test strip <1>", lines }), { nonce: "c3ByYXk=" });
  * console.log(html.includes("<h1>Test strip &lt;1&gt;</h1>")); // true
  * console.log(html.includes('<style nonce="c3ByYXk=">')); // true

@@ -12,11 +12,11 @@ import { plain } from "./plain.js";
  *
  * @example
  * ```ts
- * import { stripRateWorking } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
+ * import { stripRate } from "swath-to-spoon/working";
  * import { renderMarkdown, workingSheet } from "swath-to-spoon/worksheet";
  *
- * const lines = stripRateWorking({ used: qty(3, "L"), swath: qty(1, "m"), distance: qty(100, "m") });
+ * const lines = stripRate({ used: qty(3, "L"), swath: qty(1, "m"), distance: qty(100, "m") });
  * console.log(renderMarkdown(workingSheet({ title: "Test strip | 1", lines })).split("\n")[0]); // # Test strip \| 1
  * ```
  */

@@ -1,16 +1,12 @@
 import { describe, expect, it } from "vitest";
-import {
-  cropRate,
-  cropRateWorking,
-  groundArea,
-  plantCount,
-  plantCountWorking,
-  rowLengthOn,
-  rowLengthOnWorking,
-  treatedRate,
-  treatedRateWorking,
-} from "../../../src/area/index.ts";
+import { cropRate, groundArea, plantCount, rowLengthOn, treatedRate } from "../../../src/area/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import {
+  cropRate as cropRateLines,
+  plantCount as plantCountLines,
+  rowLengthOn as rowLengthOnLines,
+  treatedRate as treatedRateLines,
+} from "../../../src/working/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
@@ -96,10 +92,10 @@ describe("the working of rows, plants and band rates", () => {
     const plants = { ground, rowSpacing: inches(30), plantSpacing: inches(8) };
     const rates = { bandWidth: inches(14), rowSpacing: qty(1, "m") };
     const all = [
-      [rowLengthOn, rowLengthOnWorking, { ground: acre, rowSpacing: qty(70, "cm") }],
-      [plantCount, plantCountWorking, plants],
-      [cropRate, cropRateWorking, { ...rates, treatedRate: qty(20, "gal/ac") }],
-      [treatedRate, treatedRateWorking, { ...rates, cropRate: qty(2, "lb/ac") }],
+      [rowLengthOn, rowLengthOnLines, { ground: acre, rowSpacing: qty(70, "cm") }],
+      [plantCount, plantCountLines, plants],
+      [cropRate, cropRateLines, { ...rates, treatedRate: qty(20, "gal/ac") }],
+      [treatedRate, treatedRateLines, { ...rates, cropRate: qty(2, "lb/ac") }],
     ] as const;
     for (const [result, working, input] of all) {
       const lines = working(input as never);

@@ -2,19 +2,21 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   boundaryArea,
-  boundaryAreaWorking,
   circleArea,
   compositeArea,
-  compositeAreaWorking,
   groundArea,
   offsetsArea,
-  offsetsAreaWorking,
   rectangleArea,
   treatAll,
   unequalOffsetsArea,
-  unequalOffsetsAreaWorking,
 } from "../../../src/area/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import {
+  boundaryArea as boundaryAreaLines,
+  compositeArea as compositeAreaLines,
+  offsetsArea as offsetsAreaLines,
+  unequalOffsetsArea as unequalOffsetsAreaLines,
+} from "../../../src/working/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
 import { Rational, ulpError } from "../../helpers/rational.ts";
 import { expectRefused, refusal } from "../../helpers/refusal.ts";
@@ -90,7 +92,7 @@ describe("offsetsArea", () => {
       const odd = { ...plot, offsets: [m(1), ...plot.offsets] };
       expect(odd.offsets.length % 2).toBe(0);
       const input = rule === "simpson" ? { ...plot, offsets: plot.offsets.slice(0, 7) } : odd;
-      const lines = offsetsAreaWorking(input);
+      const lines = offsetsAreaLines(input);
       expectLinesTrue(lines);
       expect({ ...(lines.at(-1)?.result as object), rule }).toEqual(offsetsArea(input));
     }
@@ -181,7 +183,7 @@ describe("unequalOffsetsArea", () => {
 
   it("shows working that is true and ends at its own area", () => {
     const yards = { ...strip, unit: "yd" } as const;
-    const lines = unequalOffsetsAreaWorking(yards);
+    const lines = unequalOffsetsAreaLines(yards);
     expectLinesTrue(lines);
     const { rule, ...area } = unequalOffsetsArea(yards);
     expect(lines.at(-1)?.result).toEqual(area);
@@ -442,7 +444,7 @@ describe("boundaryArea", () => {
       { corners: [...corners].reverse(), unit: "yd" },
       { corners: corners.map(([x, y]) => [x + 500000, y + 4500000] as const), unit: "m" },
     ] as const) {
-      const lines = boundaryAreaWorking(input);
+      const lines = boundaryAreaLines(input);
       expectLinesTrue(lines);
       expect(lines.at(-1)?.result).toEqual(boundaryArea(input));
     }
@@ -478,7 +480,7 @@ describe("compositeArea", () => {
 
   it("shows working that is true and ends at its own area", () => {
     const input = { add: [field, groundArea(qty(1, "ac"))], subtract: [pond, groundArea(qty(900, "ft2"))] };
-    const lines = compositeAreaWorking(input);
+    const lines = compositeAreaLines(input);
     expectLinesTrue(lines);
     expect(lines.at(-1)?.result).toEqual(compositeArea(input));
   });

@@ -1,13 +1,11 @@
 import { describe, expect, it } from "vitest";
-import {
-  bedsArea,
-  bedsAreaWorking,
-  rowBandsArea,
-  rowBandsAreaWorking,
-  treeRowsArea,
-  treeRowsAreaWorking,
-} from "../../../src/area/index.ts";
+import { bedsArea, rowBandsArea, treeRowsArea } from "../../../src/area/index.ts";
 import { qty, valueIn } from "../../../src/units/index.ts";
+import {
+  bedsArea as bedsAreaLines,
+  rowBandsArea as rowBandsAreaLines,
+  treeRowsArea as treeRowsAreaLines,
+} from "../../../src/working/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 import { expectLinesFrom, expectLinesTrue } from "../../helpers/working.ts";
@@ -48,9 +46,9 @@ describe("rows, beds and tree rows", () => {
     const { bedSpacing: __, ...noBeds } = beds;
     const { rowSpacing: ___, ...noTrees } = trees;
     for (const [lines, without, given] of [
-      [rowBandsAreaWorking(bands), rowBandsAreaWorking(noBands), bands],
-      [bedsAreaWorking(beds), bedsAreaWorking(noBeds), beds],
-      [treeRowsAreaWorking(trees), treeRowsAreaWorking(noTrees), trees],
+      [rowBandsAreaLines(bands), rowBandsAreaLines(noBands), bands],
+      [bedsAreaLines(beds), bedsAreaLines(noBeds), beds],
+      [treeRowsAreaLines(trees), treeRowsAreaLines(noTrees), trees],
     ] as const) {
       const found = (all: typeof lines): string[] =>
         all.flatMap(({ id }) => (id === "units.convert" ? [] : [id.replace(/^.*\./, "")]));
@@ -125,10 +123,10 @@ describe("rows, beds and tree rows", () => {
   it("show working that is true and ends at the treated area", () => {
     const { rowLength, rows, ...rest } = bands;
     const all = [
-      [rowBandsArea, rowBandsAreaWorking, bands],
-      [rowBandsArea, rowBandsAreaWorking, { ...rest, rowLengths: [ft(10), m(10), qty(10, "yd")] }],
-      [bedsArea, bedsAreaWorking, beds],
-      [treeRowsArea, treeRowsAreaWorking, { ...trees, rowSpacing: ft(16) }],
+      [rowBandsArea, rowBandsAreaLines, bands],
+      [rowBandsArea, rowBandsAreaLines, { ...rest, rowLengths: [ft(10), m(10), qty(10, "yd")] }],
+      [bedsArea, bedsAreaLines, beds],
+      [treeRowsArea, treeRowsAreaLines, { ...trees, rowSpacing: ft(16) }],
     ] as const;
     for (const [area, working, input] of all) {
       const lines = working(input as never);

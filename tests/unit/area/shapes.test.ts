@@ -1,21 +1,23 @@
 import { describe, expect, it } from "vitest";
 import {
   circleArea,
-  circleAreaWorking,
   ellipseArea,
-  ellipseAreaWorking,
   rectangleArea,
-  rectangleAreaWorking,
   ringArea,
-  ringAreaWorking,
   sectorArea,
-  sectorAreaWorking,
   trapezoidArea,
-  trapezoidAreaWorking,
   triangleArea,
-  triangleAreaWorking,
 } from "../../../src/area/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import {
+  circleArea as circleAreaLines,
+  ellipseArea as ellipseAreaLines,
+  rectangleArea as rectangleAreaLines,
+  ringArea as ringAreaLines,
+  sectorArea as sectorAreaLines,
+  trapezoidArea as trapezoidAreaLines,
+  triangleArea as triangleAreaLines,
+} from "../../../src/working/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
@@ -82,14 +84,14 @@ describe("plane shapes", () => {
 
   it("show working that is true and ends at their own result", () => {
     const shapes = [
-      [rectangleArea, rectangleAreaWorking, { length: ft(80), width: qty(700, "in") }],
-      [triangleArea, triangleAreaWorking, { base: ft(80), height: m(7) }],
-      [triangleArea, triangleAreaWorking, { sides: [ft(80), m(20), qty(30, "yd")] }],
-      [trapezoidArea, trapezoidAreaWorking, { base: ft(80), top: m(7), height: ft(3) }],
-      [circleArea, circleAreaWorking, { diameter: qty(65, "in") }],
-      [ellipseArea, ellipseAreaWorking, { length: m(80), width: ft(7) }],
-      [ringArea, ringAreaWorking, { outerDiameter: m(80), innerDiameter: ft(7) }],
-      [sectorArea, sectorAreaWorking, { radius: qty(80, "yd"), angleDegrees: 77 }],
+      [rectangleArea, rectangleAreaLines, { length: ft(80), width: qty(700, "in") }],
+      [triangleArea, triangleAreaLines, { base: ft(80), height: m(7) }],
+      [triangleArea, triangleAreaLines, { sides: [ft(80), m(20), qty(30, "yd")] }],
+      [trapezoidArea, trapezoidAreaLines, { base: ft(80), top: m(7), height: ft(3) }],
+      [circleArea, circleAreaLines, { diameter: qty(65, "in") }],
+      [ellipseArea, ellipseAreaLines, { length: m(80), width: ft(7) }],
+      [ringArea, ringAreaLines, { outerDiameter: m(80), innerDiameter: ft(7) }],
+      [sectorArea, sectorAreaLines, { radius: qty(80, "yd"), angleDegrees: 77 }],
     ] as const;
     for (const [area, working, input] of shapes) {
       const lines = working(input as never);

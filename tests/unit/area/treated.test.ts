@@ -3,15 +3,17 @@ import {
   groundArea,
   rectangleArea,
   spotsArea,
-  spotsAreaWorking,
   treatAll,
   treatedArea,
   treatedFraction,
-  treatedFractionWorking,
   treatPart,
-  treatPartWorking,
 } from "../../../src/area/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import {
+  spotsArea as spotsAreaLines,
+  treatedFraction as treatedFractionLines,
+  treatPart as treatPartLines,
+} from "../../../src/working/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
@@ -109,7 +111,7 @@ describe("spotsArea", () => {
   });
 
   it("shows working that is true and ends at the treated area", () => {
-    const lines = spotsAreaWorking({ spots });
+    const lines = spotsAreaLines({ spots });
     expectLinesTrue(lines);
     expect(lines.at(-1)?.result).toEqual(spotsArea({ spots }).treated);
   });
@@ -118,10 +120,10 @@ describe("spotsArea", () => {
 describe("the working of treated parts", () => {
   it("is true and ends at its own result", () => {
     const part = { ground: groundArea(qty(2, "ha")), fraction: 0.3 };
-    expectLinesTrue(treatPartWorking(part));
-    expect(treatPartWorking(part).at(-1)?.result).toEqual(treatPart(part));
-    expectLinesTrue(treatedFractionWorking({ treated, ground }));
-    expect(treatedFractionWorking({ treated, ground }).at(-1)?.result).toBe(0.25);
+    expectLinesTrue(treatPartLines(part));
+    expect(treatPartLines(part).at(-1)?.result).toEqual(treatPart(part));
+    expectLinesTrue(treatedFractionLines({ treated, ground }));
+    expect(treatedFractionLines({ treated, ground }).at(-1)?.result).toBe(0.25);
   });
 });
 

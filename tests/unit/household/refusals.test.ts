@@ -99,6 +99,38 @@ describe("what household says of input that cannot be", () => {
       "tools[0].least",
       "A tool that holds 1 L, with marks 300 mL apart, has no mark at 950 mL or above.",
     ],
+    ...["jug", " Jug "].map((name): [() => unknown, ErrorCode, string, string] => [
+      () => measure({ tools: [JUG, { ...JUG, name: "can" }, { ...JUG, name }] }),
+      "conflict",
+      "tools[2].name",
+      `Two tools are called ${name.trim()}. Give each its own name.`,
+    ]),
+    [
+      () => measure({ tools: Array.from({ length: 51 }, (_, i) => ({ ...JUG, name: `jug ${i}` })) }),
+      "out-of-range",
+      "tools",
+      "Enter 50 or fewer; there are 51.",
+    ],
+    [
+      () =>
+        table({
+          rates: Array.from({ length: 101 }, () => qty(2, "mL/L")),
+          sizes: Array.from({ length: 100 }, () => qty(5, "L")),
+        }),
+      "out-of-range",
+      "rates",
+      "A table of 10100 doses is too large. Leave out rows or columns: up to 10000 doses.",
+    ],
+    [
+      () =>
+        table({
+          rates: Array.from({ length: 100 }, () => qty(2, "mL/L")),
+          sizes: Array.from({ length: 101 }, () => qty(5, "L")),
+        }),
+      "out-of-range",
+      "sizes",
+      "A table of 10100 doses is too large. Leave out rows or columns: up to 10000 doses.",
+    ],
     [
       () => table({ rates: [qty(2, "mL/L"), qty(2, "L/ha")] }),
       "wrong-dimension",
@@ -237,6 +269,9 @@ describe("what a field of household cannot be", () => {
         tools: [
           { name: "", capacity: qty(1, "L"), graduation: qty(0, "mL"), least: qty(1, "mL") },
           { name: "jug", capacity: qty(1, "L"), least: qty(1, "mL"), mark: 1 },
+          null,
+          { name: "JUG", capacity: qty(1, "L") },
+          { name: "", capacity: qty(1, "L") },
         ],
         rule: "over",
         limitPercent: 99,
@@ -248,6 +283,9 @@ describe("what a field of household cannot be", () => {
       "out-of-range tools[0].graduation",
       "unknown-field tools[1].mark",
       "missing tools[1].graduation",
+      "missing tools[2]",
+      "missing tools[4].name",
+      "conflict tools[3].name",
       "unknown-choice rule",
       "out-of-range limitPercent",
     ]);

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bestFills, type Fill, orderedFills, type Target } from "../../../src/household/search.ts";
+import { bestFills, type Fill, newEffort, orderedFills, type Target } from "../../../src/household/search.ts";
 
 type Rule = "never-over" | "never-under" | "nearest";
 
@@ -30,6 +30,7 @@ function targetOf({
     mayBeOver: rule !== "never-over",
     mayBeUnder: rule !== "never-under",
     maxScoops,
+    effort: newEffort(),
   };
 }
 

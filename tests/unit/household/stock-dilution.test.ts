@@ -1,12 +1,7 @@
 import { describe, expect, it } from "vitest";
-import {
-  measureOut,
-  type StockDilutionInput,
-  stockDilution,
-  stockDilutionWorking,
-  toolSet,
-} from "../../../src/household/index.ts";
+import { measureOut, type StockDilutionInput, stockDilution, toolSet } from "../../../src/household/index.ts";
 import { qty, valueIn } from "../../../src/units/index.ts";
+import { stockDilution as stockDilutionLines } from "../../../src/working/index.ts";
 import { HOUSEHOLD_WORDS } from "../../../src/worksheet/words/household.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
 import { faultOf } from "./fault.ts";
@@ -152,7 +147,7 @@ describe("stockDilution", () => {
     { ...permitted, amount: qty(0.002, "fl_oz"), tools: [...toolSet("syringes"), ...toolSet("cylinders")] },
   ];
   it.each(asks)("shows working that is true, with words for every term: $amount", (ask) => {
-    const lines = stockDilutionWorking(ask);
+    const lines = stockDilutionLines(ask);
     expectLinesTrue(lines);
     const stock = stockDilution(ask);
     expect(lines.at(-1)?.result).toEqual(stock.ok && stock.measured);
@@ -162,6 +157,6 @@ describe("stockDilution", () => {
   });
 
   it("has no working where there is no stock", () => {
-    expect(stockDilutionWorking({ ...permitted, amount: qty(0.1, "g"), tools: "scales" })).toEqual([]);
+    expect(stockDilutionLines({ ...permitted, amount: qty(0.1, "g"), tools: "scales" })).toEqual([]);
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { volumeOfWeight, volumeOfWeightWorking } from "../../../src/household/index.ts";
+import { volumeOfWeight } from "../../../src/household/index.ts";
 import { qty, valueIn } from "../../../src/units/index.ts";
+import { volumeOfWeight as volumeOfWeightLines } from "../../../src/working/index.ts";
 import { HOUSEHOLD_WORDS } from "../../../src/worksheet/words/household.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
@@ -65,7 +66,7 @@ describe("volumeOfWeight", () => {
 
   it("shows its working", () => {
     const input = { mass: qty(12, "oz"), bulkDensity: qty(0.6, "kg/L") };
-    const lines = volumeOfWeightWorking(input);
+    const lines = volumeOfWeightLines(input);
     expectLinesTrue(lines);
     expect(lines.at(-1)?.result).toEqual(volumeOfWeight(input));
     expect(lines.map(({ id }) => id)).toEqual(["units.convert", "household.volumeOfWeight"]);

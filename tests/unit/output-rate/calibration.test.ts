@@ -1,11 +1,7 @@
 import { describe, expect, it } from "vitest";
-import {
-  type Calibration,
-  calibrationRecord,
-  rateOf,
-  rateOfWorking,
-} from "../../../src/output-rate/index.ts";
+import { type Calibration, calibrationRecord, rateOf } from "../../../src/output-rate/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { rateOf as rateOfLines } from "../../../src/working/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
 import { MEASUREMENTS } from "../../helpers/output-rate-samples.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
@@ -50,7 +46,7 @@ describe("rateOf", () => {
     const record = calibrationRecord({ date: "2025-04-12", measurement: strip });
     const doubled = { ...record, measurement: { ...strip, used: qty(4, "L") } };
     expect(rateOf({ kind: "record", record: doubled })).toEqual(qty(400, "L/ha"));
-    expect(rateOfWorking({ kind: "record", record })).toEqual(rateOfWorking(strip));
+    expect(rateOfLines({ kind: "record", record })).toEqual(rateOfLines(strip));
   });
 
   for (const [kind, fields] of Object.entries({

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { stripRate, stripRateWorking } from "../../../src/output-rate/index.ts";
+import { stripRate } from "../../../src/output-rate/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { stripRate as stripRateLines } from "../../../src/working/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
@@ -32,7 +33,7 @@ describe("stripRate", () => {
       { used: qty(34, "fl_oz"), swath: qty(30, "in"), distance: qty(120, "ft") },
       { used: qty(2, "L"), swath: qty(2, "m"), distance: qty(50, "m") },
     ]) {
-      const lines = stripRateWorking(run);
+      const lines = stripRateLines(run);
       expectLinesTrue(lines);
       expect(lines.at(-1)?.result).toEqual(stripRate(run));
     }

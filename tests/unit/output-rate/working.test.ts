@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import * as rates from "../../../src/output-rate/index.ts";
 import { type Quantity, qty } from "../../../src/units/index.ts";
 import type { WorkingLine } from "../../../src/units/working.ts";
+import * as working from "../../../src/working/index.ts";
 import { OUTPUT_RATE_WORDS } from "../../../src/worksheet/words/output-rate.ts";
 import { CONDITIONS, MEASUREMENTS } from "../../helpers/output-rate-samples.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
@@ -63,47 +64,47 @@ const workings = (): [string, WorkingLine[], Quantity | number][] => [
     .filter(({ kind }) => kind !== "known")
     .map((one): [string, WorkingLine[], Quantity] => [
       `rateOf ${one.kind}`,
-      rates.rateOfWorking(one),
+      working.rateOf(one),
       rates.rateOf(one),
     ]),
   ...Object.values(MEASUREMENTS).map((one): [string, WorkingLine[], Quantity] => [
     `rateUncertainty ${one.kind}`,
-    rates.rateUncertaintyWorking(one),
+    working.rateUncertainty(one),
     rates.rateUncertainty(one).standardUncertainty,
   ]),
   [
     "rateUncertainty on a plot",
-    rates.rateUncertaintyWorking(PLOT),
+    working.rateUncertainty(PLOT),
     rates.rateUncertainty(PLOT).standardUncertainty,
   ],
-  ["stripRuns", rates.stripRunsWorking(runs), rates.stripRuns(runs).rate],
-  ["stripRuns CV", rates.stripRunsSpreadWorking(runs), rates.stripRuns(runs).coefficientOfVariation],
-  ["speedFrom", rates.speedFromWorking(passes[1] as never), rates.speedFrom(passes[1] as never)],
-  ["averageSpeed", rates.averageSpeedWorking({ passes }), rates.averageSpeed({ passes })],
+  ["stripRuns", working.stripRuns(runs), rates.stripRuns(runs).rate],
+  ["stripRuns CV", working.stripRunsSpread(runs), rates.stripRuns(runs).coefficientOfVariation],
+  ["speedFrom", working.speedFrom(passes[1] as never), rates.speedFrom(passes[1] as never)],
+  ["averageSpeed", working.averageSpeed({ passes }), rates.averageSpeed({ passes })],
   [
     "timeFor",
-    rates.timeForWorking({ distance: qty(200, "ft"), speed: qty(4, "km/h") }),
+    working.timeFor({ distance: qty(200, "ft"), speed: qty(4, "km/h") }),
     rates.timeFor({ distance: qty(200, "ft"), speed: qty(4, "km/h") }),
   ],
   [
     "rateAtSpeed",
-    rates.rateAtSpeedWorking({ rate: qty(20, "gal/ac"), speed: qty(3, "mph"), newSpeed: qty(4, "km/h") }),
+    working.rateAtSpeed({ rate: qty(20, "gal/ac"), speed: qty(3, "mph"), newSpeed: qty(4, "km/h") }),
     rates.rateAtSpeed({ rate: qty(20, "gal/ac"), speed: qty(3, "mph"), newSpeed: qty(4, "km/h") }),
   ],
   [
     "catchRate at a speed",
-    rates.catchRateWorking({ ...boom, speed: qty(3, "mph"), width: qty(20, "in") }),
+    working.catchRate({ ...boom, speed: qty(3, "mph"), width: qty(20, "in") }),
     rates.catchRate({ ...boom, speed: qty(3, "mph"), width: qty(20, "in") }),
   ],
-  ["directStripArea", rates.directStripAreaWorking(pair), rates.directStripArea(pair)],
+  ["directStripArea", working.directStripArea(pair), rates.directStripArea(pair)],
   [
     "directStripDistance",
-    rates.directStripDistanceWorking({ ...pair, width: qty(50, "cm") }),
+    working.directStripDistance({ ...pair, width: qty(50, "cm") }),
     rates.directStripDistance({ ...pair, width: qty(50, "cm") }),
   ],
   [
     "treeRowRate without plants",
-    rates.treeRowRateWorking({
+    working.treeRowRate({
       used: row.used,
       sides: 2,
       rowLength: row.rowLength,
@@ -111,15 +112,15 @@ const workings = (): [string, WorkingLine[], Quantity | number][] => [
     }),
     rates.treeRowRate({ ...row, sides: 2 }).perArea,
   ],
-  ["treeRowRate", rates.treeRowRateWorking(row), rates.treeRowRate(row).perArea],
+  ["treeRowRate", working.treeRowRate(row), rates.treeRowRate(row).perArea],
   [
     "handRate on a plot",
-    rates.handRateWorking({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }),
+    working.handRate({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }),
     rates.handRate({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }).perArea as Quantity,
   ],
   [
     "handRate on a row",
-    rates.handRateWorking({
+    working.handRate({
       used: qty(1, "gal"),
       rowLength: qty(60, "ft"),
       plantSpacing: qty(1, "m"),
@@ -130,45 +131,45 @@ const workings = (): [string, WorkingLine[], Quantity | number][] => [
   ],
   ...[noRate, noFlow, noSpeed, noWidth].map((input): [string, WorkingLine[], Quantity] => {
     const result = rates.solveOutput(input as never);
-    return [`solveOutput ${result.found}`, rates.solveOutputWorking(input as never), result[result.found]];
+    return [`solveOutput ${result.found}`, working.solveOutput(input as never), result[result.found]];
   }),
   [
     "outputAtPressure",
-    rates.outputAtPressureWorking({ ...pressed, newPressure: qty(2, "bar") }),
+    working.outputAtPressure({ ...pressed, newPressure: qty(2, "bar") }),
     rates.outputAtPressure({ ...pressed, newPressure: qty(2, "bar") }).output,
   ],
   [
     "pressureForOutput",
-    rates.pressureForOutputWorking({ ...pressed, wanted: qty(1, "L/min") }),
+    working.pressureForOutput({ ...pressed, wanted: qty(1, "L/min") }),
     rates.pressureForOutput({ ...pressed, wanted: qty(1, "L/min") }).pressure,
   ],
-  ["densityFactor", rates.densityFactorWorking(densities), rates.densityFactor(densities)],
+  ["densityFactor", working.densityFactor(densities), rates.densityFactor(densities)],
   [
     "waterForSolution",
-    rates.waterForSolutionWorking({ solution: qty(20, "gal/ac"), ...densities }),
+    working.waterForSolution({ solution: qty(20, "gal/ac"), ...densities }),
     rates.waterForSolution({ solution: qty(20, "gal/ac"), ...densities }),
   ],
   [
     "solutionForWater",
-    rates.solutionForWaterWorking({ water: qty(0.2, "gal/min"), ...densities }),
+    working.solutionForWater({ water: qty(0.2, "gal/min"), ...densities }),
     rates.solutionForWater({ water: qty(0.2, "gal/min"), ...densities }),
   ],
   [
     "checkNozzles",
-    rates.checkNozzlesWorking({ ...boom, against: "others" }),
+    working.checkNozzles({ ...boom, against: "others" }),
     rates.checkNozzles({ ...boom, against: "others" }).coefficientOfVariation,
   ],
   [
     "checkNozzles against a rated flow",
-    rates.checkNozzlesWorking({ ...boom, against: "rated", rated: qty(1.7, "L/min") }),
+    working.checkNozzles({ ...boom, against: "rated", rated: qty(1.7, "L/min") }),
     rates.checkNozzles({ ...boom, against: "rated", rated: qty(1.7, "L/min") }).coefficientOfVariation,
   ],
   [
     "checkAgainstTarget",
-    rates.checkAgainstTargetWorking({ rate: qty(20, "gal/ac"), target: qty(200, "L/ha") }),
+    working.checkAgainstTarget({ rate: qty(20, "gal/ac"), target: qty(200, "L/ha") }),
     rates.checkAgainstTarget({ rate: qty(20, "gal/ac"), target: qty(200, "L/ha") }).deviation,
   ],
-  ["whatChanged", rates.whatChangedWorking(record, today), rates.whatChanged(record, today).expected],
+  ["whatChanged", working.whatChanged(record, today), rates.whatChanged(record, today).expected],
 ];
 
 describe("the working of output-rate", () => {
@@ -199,18 +200,16 @@ describe("the working of output-rate", () => {
   });
 
   it("has no line for a rate that is known already", () => {
-    expect(rates.rateOfWorking(MEASUREMENTS.known)).toEqual([]);
+    expect(working.rateOf(MEASUREMENTS.known)).toEqual([]);
   });
 
   it("has no line for changes that cannot be computed", () => {
-    expect(rates.whatChangedWorking(record, { date: "2025-06-01", conditions: { operator: "Ana" } })).toEqual(
-      [],
-    );
+    expect(working.whatChanged(record, { date: "2025-06-01", conditions: { operator: "Ana" } })).toEqual([]);
   });
 
   it("shows no more of a reading than its value and unit", () => {
     const terms = Object.values(MEASUREMENTS).flatMap((one) =>
-      rates.rateOfWorking(one).flatMap((line) => Object.values(line.terms)),
+      working.rateOf(one).flatMap((line) => Object.values(line.terms)),
     );
     for (const term of terms) if (typeof term !== "number") expect(term).not.toHaveProperty("uncertainty");
   });

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { type Calibration, calibrationRecord } from "../../../src/output-rate/index.ts";
-import { type PlanInput, type Plot, planApplication, planWorking } from "../../../src/plan/index.ts";
+import { type PlanInput, type Plot, planApplication } from "../../../src/plan/index.ts";
 import type { LabelRate } from "../../../src/tank-mix/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { planApplication as planLines } from "../../../src/working/index.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
 
 const JOB: PlanInput = {
@@ -64,7 +65,7 @@ describe("planApplication takes every kind of plot", () => {
     // 200 L/ha is 0.02 L/m², and 2 L/ha of product a hundredth of the mix.
     expect(plan.carrier.sprayed.value).toBeCloseTo(area * 0.02, 9);
     expect(plan.totals.products[0]?.amount.value).toBeCloseTo(area * 0.2, 6);
-    for (const { lines } of planWorking(plan)) if (lines.length > 0) expectLinesTrue(lines);
+    for (const { lines } of planLines(plan)) if (lines.length > 0) expectLinesTrue(lines);
   });
 });
 
@@ -117,7 +118,7 @@ describe("planApplication takes every way to calibrate", () => {
     const plan = planApplication({ ...JOB, calibration });
     expect(plan.rate.unit).toBe("L/ha");
     expect(plan.rate.value).toBeCloseTo(200, 9);
-    const rateStep = planWorking(plan)[1];
+    const rateStep = planLines(plan)[1];
     expect(rateStep?.step).toBe("rate");
     if (calibration.kind !== "known") expectLinesTrue(rateStep?.lines ?? []);
   });
@@ -154,7 +155,7 @@ describe("planApplication takes every way a label tells a rate", () => {
     const plan = planApplication({ ...JOB, plot: ROWS, products });
     expect(plan.totals.products[0]?.amount.unit).toBe(form === "liquid" ? "mL" : "g");
     expect(plan.totals.products[0]?.amount.value).toBeCloseTo(amount, 6);
-    for (const { lines } of planWorking(plan)) if (lines.length > 0) expectLinesTrue(lines);
+    for (const { lines } of planLines(plan)) if (lines.length > 0) expectLinesTrue(lines);
   });
 });
 
@@ -252,6 +253,6 @@ describe("planApplication measures a dry product", () => {
     const measured = plan.loads[0]?.products[0]?.measured;
     expect(measured?.volume).toEqual({ value: 60, unit: "mL" });
     expect(measured).toMatchObject({ ok: true, scoops: 4 });
-    for (const { lines } of planWorking(plan)) if (lines.length > 0) expectLinesTrue(lines);
+    for (const { lines } of planLines(plan)) if (lines.length > 0) expectLinesTrue(lines);
   });
 });

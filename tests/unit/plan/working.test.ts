@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { CAUTIONS, type PlanInput, planApplication, planWorking } from "../../../src/plan/index.ts";
-
+import { CAUTIONS, type PlanInput, planApplication } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { planApplication as planLines } from "../../../src/working/index.ts";
 import { expectLinesFrom, expectLinesTrue } from "../../helpers/working.ts";
 
 const m = (value: number) => qty(value, "m");
@@ -27,7 +27,7 @@ const JOB: PlanInput = {
 
 describe("planWorking", () => {
   const plan = planApplication(JOB);
-  const steps = planWorking(plan);
+  const steps = planLines(plan);
 
   it("goes from the plots to the last dose, each formula once", () => {
     const found = steps.map(({ step, product, load, lines }) => ({
@@ -83,7 +83,7 @@ describe("planWorking", () => {
       calibration: { kind: "known", rate: qty(200, "L/ha") },
     });
     expect(
-      planWorking(told)
+      planLines(told)
         .slice(0, 2)
         .map(({ lines }) => lines),
     ).toEqual([[], []]);
@@ -91,13 +91,13 @@ describe("planWorking", () => {
       ...JOB,
       plot: { kind: "ground-area", ground: { value: 400, unit: "ft2", of: "ground" } },
     });
-    expect(planWorking(known)[0]?.lines).toEqual([]);
+    expect(planLines(known)[0]?.lines).toEqual([]);
     const square = planApplication({
       ...JOB,
       plot: { kind: "rectangle", length: m(20), width: qty(60, "ft") },
       calibration: { kind: "strip", used: qty(2, "L"), swath: qty(60, "ft"), distance: qty(60, "ft") },
     });
-    const [area, rate] = planWorking(square);
+    const [area, rate] = planLines(square);
     expect(area?.lines.map(({ id }) => id)).toEqual(["units.convert", "area.rectangle"]);
     expect(rate?.lines.filter(({ id }) => id === "units.convert")).toHaveLength(
       new Set(
@@ -113,7 +113,7 @@ describe("planWorking", () => {
       products: [{ name: "Product A", form: "liquid", rate: qty(2, "L/ha") }],
     });
     expect(even.loads.map(({ carrier }) => carrier.value)).toEqual([5, 5, 5]);
-    expect(planWorking(even).flatMap(({ load }) => load ?? [])).toEqual([1]);
+    expect(planLines(even).flatMap(({ load }) => load ?? [])).toEqual([1]);
   });
 });
 

@@ -1,11 +1,10 @@
 import { describe, expect, it } from "vitest";
-import {
-  boomCoverage,
-  boomCoverageWorking,
-  boomHeight,
-  boomHeightWorking,
-} from "../../../src/swath/index.ts";
+import { boomCoverage, boomHeight } from "../../../src/swath/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import {
+  boomCoverage as boomCoverageLines,
+  boomHeight as boomHeightLines,
+} from "../../../src/working/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
@@ -57,16 +56,16 @@ describe("boomCoverage", () => {
 describe("the working of boom height", () => {
   it("is true and ends at its own result", () => {
     const up = { nozzleSpacing: qty(20, "in"), angleDegrees: 80, overlap: percent(30) };
-    expectLinesTrue(boomHeightWorking(up));
-    expect(boomHeightWorking(up).at(-1)?.result).toEqual(boomHeight(up));
+    expectLinesTrue(boomHeightLines(up));
+    expect(boomHeightLines(up).at(-1)?.result).toEqual(boomHeight(up));
     const down = { height: qty(20, "in"), angleDegrees: 80, nozzleSpacing: m(0.4) };
-    expectLinesTrue(boomCoverageWorking(down));
-    expect(boomCoverageWorking(down).at(-1)?.result).toEqual(boomCoverage(down).overlap);
+    expectLinesTrue(boomCoverageLines(down));
+    expect(boomCoverageLines(down).at(-1)?.result).toEqual(boomCoverage(down).overlap);
     const low = { ...down, height: qty(8, "in") };
-    expectLinesTrue(boomCoverageWorking(low));
-    expect(boomCoverageWorking(low).at(-1)?.result).toEqual(boomCoverage(low).gap);
+    expectLinesTrue(boomCoverageLines(low));
+    expect(boomCoverageLines(low).at(-1)?.result).toEqual(boomCoverage(low).gap);
     const met = { height: m(0.25), angleDegrees: 90, nozzleSpacing: m(0.5) };
-    const last = [down, low, met].map((input) => boomCoverageWorking(input).at(-1)?.id);
+    const last = [down, low, met].map((input) => boomCoverageLines(input).at(-1)?.id);
     expect(last).toEqual(["swath.overlap", "swath.gap", "swath.overlap"]);
     expect(boomCoverage(down).overlap.unit).toBe("%");
   });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { passesOver, passesOverWorking } from "../../../src/swath/index.ts";
+import { passesOver } from "../../../src/swath/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { passesOver as passesOverLines } from "../../../src/working/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
@@ -82,7 +83,7 @@ describe("passesOver", () => {
       { length: m(1), width: m(1.2), swath: m(0.1) },
     ];
     for (const input of inputs) {
-      const lines = passesOverWorking(input);
+      const lines = passesOverLines(input);
       expectLinesTrue(lines);
       const found = passesOver(input);
       const results = (name: string) =>

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { patternUniformity, patternUniformityWorking, widestSwath } from "../../../src/swath/index.ts";
+import { patternUniformity, widestSwath } from "../../../src/swath/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { patternUniformity as patternUniformityLines } from "../../../src/working/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
@@ -117,7 +118,7 @@ describe("patternUniformity", () => {
     for (const travel of ["one-way", "back-and-forth"] as const) {
       for (const swath of [2.1, 1.5]) {
         const input = { ...of([4, 9, 12, 11, 3], travel), swath: m(swath) };
-        const lines = patternUniformityWorking(input);
+        const lines = patternUniformityLines(input);
         expectLinesTrue(lines);
         expect(lines.at(-1)?.result).toEqual(patternUniformity(input).cv);
         expect(lines[0]?.result).toEqual(patternUniformity(input).mean);
@@ -126,7 +127,7 @@ describe("patternUniformity", () => {
   });
 
   it("tells strips in spacings of the catches in its working", () => {
-    const { terms = {} } = patternUniformityWorking({ ...of([4, 9, 12], "one-way"), swath: m(1.2) })[0] ?? {};
+    const { terms = {} } = patternUniformityLines({ ...of([4, 9, 12], "one-way"), swath: m(1.2) })[0] ?? {};
     const widths = Object.entries(terms).filter(([symbol]) => symbol.startsWith("w"));
     expect(widths.reduce((sum, [, width]) => sum + (width as number), 0)).toBeCloseTo(2.4, 8);
   });

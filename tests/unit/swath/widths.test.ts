@@ -1,17 +1,19 @@
 import { describe, expect, it } from "vitest";
 import {
   bandsWidth,
-  bandsWidthWorking,
   boomWidth,
-  boomWidthWorking,
   effectiveWidth,
-  effectiveWidthWorking,
   treeRowWidth,
-  treeRowWidthWorking,
   widthPerNozzle,
-  widthPerNozzleWorking,
 } from "../../../src/swath/index.ts";
 import { convert, qty } from "../../../src/units/index.ts";
+import {
+  bandsWidth as bandsWidthLines,
+  boomWidth as boomWidthLines,
+  effectiveWidth as effectiveWidthLines,
+  treeRowWidth as treeRowWidthLines,
+  widthPerNozzle as widthPerNozzleLines,
+} from "../../../src/working/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
@@ -64,11 +66,11 @@ describe("the width of a pass", () => {
 
   it("has working that is true and ends at its own result", () => {
     const all = [
-      [boomWidth, boomWidthWorking, { nozzles: 7, nozzleSpacing: inches(19) }],
-      [widthPerNozzle, widthPerNozzleWorking, { width: inches(15), nozzles: 4 }],
-      [treeRowWidth, treeRowWidthWorking, { rowSpacing: qty(12, "yd"), sides: 1 }],
-      [effectiveWidth, effectiveWidthWorking, { width: ft(5), overlap: qty(20, "cm") }],
-      [effectiveWidth, effectiveWidthWorking, { width: qty(60, "in"), overlap: qty(15, "%") }],
+      [boomWidth, boomWidthLines, { nozzles: 7, nozzleSpacing: inches(19) }],
+      [widthPerNozzle, widthPerNozzleLines, { width: inches(15), nozzles: 4 }],
+      [treeRowWidth, treeRowWidthLines, { rowSpacing: qty(12, "yd"), sides: 1 }],
+      [effectiveWidth, effectiveWidthLines, { width: ft(5), overlap: qty(20, "cm") }],
+      [effectiveWidth, effectiveWidthLines, { width: qty(60, "in"), overlap: qty(15, "%") }],
     ] as const;
     for (const [width, working, input] of all) {
       const lines = working(input as never);
@@ -76,13 +78,13 @@ describe("the width of a pass", () => {
       expect(lines.at(-1)?.result).toEqual(width(input as never));
     }
     const bands = { bands: 4, bandWidth: qty(30, "cm"), rowSpacing: inches(30) };
-    const lines = bandsWidthWorking(bands);
+    const lines = bandsWidthLines(bands);
     expectLinesTrue(lines);
     expect(lines.at(-1)?.result).toEqual(bandsWidth(bands).treated);
     expect(lines.find(({ id }) => id === "swath.bands.ground")?.result).toEqual(bandsWidth(bands).ground);
     const alone = { bands: 4, bandWidth: qty(30, "cm") };
-    expect(bandsWidthWorking(alone).map(({ id }) => id)).toEqual(["units.convert", "swath.bands.treated"]);
-    expect(bandsWidthWorking(alone).at(-1)?.result).toEqual(bandsWidth(alone).treated);
+    expect(bandsWidthLines(alone).map(({ id }) => id)).toEqual(["units.convert", "swath.bands.treated"]);
+    expect(bandsWidthLines(alone).at(-1)?.result).toEqual(bandsWidth(alone).treated);
   });
 });
 

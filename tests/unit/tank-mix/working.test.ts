@@ -1,36 +1,38 @@
 import { describe, expect, it } from "vitest";
 import {
   activeIngredientRate,
-  activeIngredientRateWorking,
   type CarrierInput,
   carrierFor,
-  carrierForWorking,
   dilute,
-  diluteWorking,
   jarTest,
-  jarTestWorking,
   type LabelRate,
   type LoadsInput,
   leftoverArea,
-  leftoverAreaWorking,
   mixLoads,
   productAmount,
-  productAmountWorking,
-  productInLoadsWorking,
   productRate,
-  productRateWorking,
   rinse,
-  rinseWorking,
   splitLoads,
-  splitLoadsWorking,
   stockFor,
-  stockForWorking,
   strengthOf,
-  strengthOfWorking,
-  waterWorking,
 } from "../../../src/tank-mix/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import type { WorkingLine } from "../../../src/units/working.ts";
+import {
+  activeIngredientRate as activeIngredientRateLines,
+  carrierFor as carrierForLines,
+  dilute as diluteLines,
+  jarTest as jarTestLines,
+  leftoverArea as leftoverAreaLines,
+  loadWater,
+  productAmount as productAmountLines,
+  productInLoads,
+  productRate as productRateLines,
+  rinse as rinseLines,
+  splitLoads as splitLoadsLines,
+  stockFor as stockForLines,
+  strengthOf as strengthOfLines,
+} from "../../../src/working/index.ts";
 import { TANK_MIX_WORDS } from "../../../src/worksheet/words/tank-mix.ts";
 import { expectLinesFrom, expectLinesTrue } from "../../helpers/working.ts";
 
@@ -83,7 +85,7 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
     ["rounded up to what it is already", { reserve: { roundUpTo: qty(1, "pt") } }],
   ])("is true for carrierFor %s", (_, change) => {
     const input: CarrierInput = { rate: qty(37, "fl_oz/1000ft2"), area, ...change };
-    expectWorking(carrierForWorking(input), carrierFor(input).total, [input, NONE]);
+    expectWorking(carrierForLines(input), carrierFor(input).total, [input, NONE]);
   });
 
   it.each<[string, Partial<LoadsInput>]>([
@@ -95,7 +97,7 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
     ["all rows in one load", { split: { pieces: 3 }, total: qty(1, "gal") }],
   ])("is true for splitLoads %s", (_, change) => {
     const input = { total: qty(17, "gal"), tank: qty(15, "L"), split: "equal", ...change } as LoadsInput;
-    expectWorking(splitLoadsWorking(input), splitLoads(input).count, [input, NONE]);
+    expectWorking(splitLoadsLines(input), splitLoads(input).count, [input, NONE]);
   });
 
   const percent = { value: 0.75, unit: "%" } as const;
@@ -139,7 +141,7 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
       ground,
       rowLength: qty(900, "ft"),
     };
-    expectWorking(productAmountWorking(input), productAmount(input).amount, [input, byDefinition(rate)]);
+    expectWorking(productAmountLines(input), productAmount(input).amount, [input, byDefinition(rate)]);
   });
 
   it("is true for active ingredient, both ways", () => {
@@ -151,10 +153,10 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
     ] as const;
     for (const content of contents) {
       const input = { activeIngredient: qty(0.7, "lb/ac"), ...content };
-      expectWorking(productRateWorking(input), productRate(input), [input, byDefinition(content)]);
+      expectWorking(productRateLines(input), productRate(input), [input, byDefinition(content)]);
       const product = content.form === "liquid" ? qty(3, "pt/ac") : qty(300, "g/ha");
       expectWorking(
-        activeIngredientRateWorking({ product, ...content }),
+        activeIngredientRateLines({ product, ...content }),
         activeIngredientRate({ product, ...content }),
         [product, content, byDefinition(content)],
       );
@@ -164,41 +166,41 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
   it("is true for products in loads, and their water", () => {
     const loads = [{ carrier: qty(4, "gal") }, { carrier: qty(9, "qt") }];
     const amount = qty(11, "fl_oz");
-    const lines = productInLoadsWorking({ amount, loads });
+    const lines = productInLoads({ amount, loads });
     expect(lines).toHaveLength(2);
     expectWorking(lines, { value: (11 * 2.25) / 6.25, unit: "fl_oz" });
     const [, second] = mixLoads({ loads, amounts: [amount, qty(3, "oz"), qty(200, "mL")] }).loads;
     if (second === undefined) throw new Error("two loads were given");
-    expectWorking(waterWorking(second), second.water);
+    expectWorking(loadWater(second), second.water);
   });
 
   it("is true for the small mixes", () => {
     const jar = { jar: qty(1, "pt"), mix: qty(300, "L"), amounts: [qty(1, "kg"), qty(3, "pt")] };
-    expectWorking(jarTestWorking(jar), jarTest(jar).amounts[1], jar);
+    expectWorking(jarTestLines(jar), jarTest(jar).amounts[1], jar);
     const percents = {
       from: { ...percent, basis: "w/v" },
       to: { value: 20, unit: "ppm", basis: "w/v" },
     } as const;
     expectWorking(
-      diluteWorking({ ...percents, volume: qty(3, "pt") }),
+      diluteLines({ ...percents, volume: qty(3, "pt") }),
       dilute({ ...percents, volume: qty(3, "pt") }).water,
       [percents, qty(3, "pt")],
     );
     const stock = { amount: qty(10, "mL"), volume: qty(1, "qt"), dose: qty(0.1, "tsp") };
-    expectWorking(stockForWorking(stock), stockFor(stock), stock);
+    expectWorking(stockForLines(stock), stockFor(stock), stock);
     const rinses = { residual: qty(3, "pt"), water: qty(7, "L"), rinses: 3 };
-    expectWorking(rinseWorking(rinses), rinse(rinses).strength, rinses);
+    expectWorking(rinseLines(rinses), rinse(rinses).strength, rinses);
     const weak = { mix: qty(3, "gal"), addedWater: qty(2, "L"), product: qty(5, "oz") };
-    expectWorking(strengthOfWorking(weak), strengthOf(weak).weakBy, weak);
-    expect(strengthOfWorking(weak).find((line) => line.id === "tank-mix.lacking")?.result).toEqual(
+    expectWorking(strengthOfLines(weak), strengthOf(weak).weakBy, weak);
+    expect(strengthOfLines(weak).find((line) => line.id === "tank-mix.lacking")?.result).toEqual(
       strengthOf(weak).lacking,
     );
     const { product, ...unknown } = weak;
-    expect(strengthOfWorking(unknown)).toEqual(
-      strengthOfWorking(weak).filter((line) => line.id !== "tank-mix.lacking"),
+    expect(strengthOfLines(unknown)).toEqual(
+      strengthOfLines(weak).filter((line) => line.id !== "tank-mix.lacking"),
     );
     const { value, unit } = leftoverArea({ volume: qty(2, "L"), rate: qty(31, "gal/ac") });
     const leftover = { volume: qty(2, "L"), rate: qty(31, "gal/ac") };
-    expectWorking(leftoverAreaWorking(leftover), { value, unit }, leftover);
+    expectWorking(leftoverAreaLines(leftover), { value, unit }, leftover);
   });
 });

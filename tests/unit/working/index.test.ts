@@ -33,4 +33,12 @@ describe("swath-to-spoon/working", () => {
     const strip = { used: qty(64, "fl_oz"), swath: qty(4, "ft"), distance: qty(272.25, "ft") };
     expect(working.stripRate(strip).at(-1)?.result).toEqual(stripRate(strip));
   });
+
+  it("is the only way in that has them", async () => {
+    const indexes = files.map((file) => `${file.split("/")[0]}/index.ts`);
+    for (const index of new Set(indexes)) {
+      const exports = Object.keys(await import(`../../../src/${index}`));
+      expect(exports.filter((name) => name.endsWith("Working"))).toEqual([]);
+    }
+  });
 });

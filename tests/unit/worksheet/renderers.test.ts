@@ -181,13 +181,13 @@ describe.each(HOSTILE_NAMES)("the name %j", (name) => {
   const sheets: PrintableSheet[] = [
     worksheet(hostile),
     fieldCard(hostile),
-    workingSheet({ title: name, lines: WORKINGS.stripRateWorking?.[0] ?? [] }),
+    workingSheet({ title: name, lines: WORKINGS.stripRate?.[0] ?? [] }),
   ];
   const tame = planNamed([TAME, "Product B"]);
   const tameSheets: PrintableSheet[] = [
     worksheet(tame),
     fieldCard(tame),
-    workingSheet({ title: TAME, lines: WORKINGS.stripRateWorking?.[0] ?? [] }),
+    workingSheet({ title: TAME, lines: WORKINGS.stripRate?.[0] ?? [] }),
   ];
   const seen = folded(plain(name).trim());
   /** The name is shown whole wherever a usual one is. */

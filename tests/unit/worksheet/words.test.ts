@@ -1,21 +1,13 @@
 import { describe, expect, it } from "vitest";
-import * as area from "../../../src/area/index.ts";
-import * as household from "../../../src/household/index.ts";
-import * as rates from "../../../src/output-rate/index.ts";
-import * as plan from "../../../src/plan/index.ts";
 import { ENGLISH_PRACTICE_WORDS, practiceProblem, practiceTopics } from "../../../src/practice/index.ts";
-import * as swath from "../../../src/swath/index.ts";
-import * as mix from "../../../src/tank-mix/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import * as working from "../../../src/working/index.ts";
 import { ENGLISH_WORDS, workingSheet } from "../../../src/worksheet/index.ts";
 import { GERMAN } from "../../helpers/german.ts";
 import { expectPrintedTrue, numberReader } from "../../helpers/printed-lines.ts";
 import { WORKINGS } from "../../helpers/workings.ts";
 
-const folders = { area, household, rates, plan, swath, mix };
-const exported = Object.values(folders)
-  .flatMap((folder) => Object.keys(folder))
-  .filter((name) => name.endsWith("Working"));
+const exported = Object.keys(working);
 const samples = Object.entries(WORKINGS).flatMap(([name, all]) =>
   all.map((lines): [string, (typeof all)[number]] => [name, lines]),
 );
@@ -96,7 +88,7 @@ describe("the words of the working", () => {
   });
 
   it("leave a percent sign on a result that is a percentage", () => {
-    const [lines] = WORKINGS.checkAgainstTargetWorking ?? [];
+    const [lines] = WORKINGS.checkAgainstTarget ?? [];
     expect(workingSheet({ title: "Working", lines: lines ?? [] }).lines.at(-1)?.result).toMatch(
       /^-?[\d.]+%$/,
     );
@@ -110,7 +102,7 @@ describe("the words of the working", () => {
       { name: "5 mL syringe", capacity: qty(5, "mL"), graduation: qty(1, "mL") },
     ];
     const amount = qty(2 + 0.5 + 0.25 / 6 + 3 / 29.5735295625, "fl_oz");
-    const lines = household.measureOutWorking({ amount, tools, rule: "nearest" });
+    const lines = working.measureOut({ amount, tools, rule: "nearest" });
     const written = workingSheet({ title: "Dose", lines }).lines.find(
       ({ id }) => id === "household.measured",
     );
@@ -123,7 +115,7 @@ describe("the words of the working", () => {
 
   it("tell two readings of one tool apart", () => {
     const tools = [{ name: "jug", capacity: qty(1, "L"), graduation: qty(100, "mL") }];
-    const lines = household.measureOutWorking({ amount: qty(1.5, "L"), tools, rule: "nearest" });
+    const lines = working.measureOut({ amount: qty(1.5, "L"), tools, rule: "nearest" });
     const written = workingSheet({ title: "Dose", lines }).lines.at(-3);
     const names = Object.values(written?.terms ?? {}).map(({ name }) => name);
     expect(new Set(names).size).toBe(names.length);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { planApplication, planWorking } from "../../../src/plan/index.ts";
+import { planApplication } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { planApplication as planLines } from "../../../src/working/index.ts";
 import { ENGLISH_WORDS, renderText, worksheet } from "../../../src/worksheet/index.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
 
@@ -29,17 +30,17 @@ const text = renderText(sheet);
 
 describe("planWorking", () => {
   it("has lines that are true when another evaluator works them out", () => {
-    for (const { lines } of planWorking(plan)) expectLinesTrue(lines);
+    for (const { lines } of planLines(plan)) expectLinesTrue(lines);
   });
 
   it("goes from the plot to the spoon", () => {
-    const steps = planWorking(plan).map(({ step }) => step);
+    const steps = planLines(plan).map(({ step }) => step);
     expect(steps.slice(0, 5)).toEqual(["area", "rate", "carrier", "loads", "product"]);
     expect(steps.at(-1)).toBe("dose");
   });
 
   it("ends each step with what the plan says", () => {
-    const results = planWorking(plan).map(({ lines }) => lines.at(-1)?.result);
+    const results = planLines(plan).map(({ lines }) => lines.at(-1)?.result);
     expect(results[0]).toEqual(plan.area.treated);
     expect(results[1]).toEqual(plan.rate);
     expect(results[2]).toEqual(plan.carrier.total);
