@@ -360,6 +360,49 @@ export function list<T>(
   return new ListField(sentence, item, least, most);
 }
 
+/** A list of a fixed length, each place with its own field: a pair of numbers. */
+export class TupleField<T extends readonly unknown[]> extends Field<T> {
+  constructor(
+    about: string,
+    /** What to enter, in words. */
+    readonly expected: string,
+    readonly items: { readonly [K in keyof T]: Field<T[K]> },
+    /** Whether more may follow, which is not looked at. */
+    readonly open: boolean,
+  ) {
+    super(about);
+  }
+
+  read(input: unknown, check: Check): T | undefined {
+    const { items, expected, open } = this;
+    const { length } = items;
+    if (!Array.isArray(input) || input.length < length || (input.length > length && !open))
+      return check.fault("not-a-quantity", "list-of", "", "Enter {expected}, not {given}.", {
+        expected,
+        given: Array.isArray(input) ? `a list of ${input.length}` : shown(input),
+      });
+    const before = check.issues.length;
+    const output = items.map((item, i) => check.readAt(i, item, input));
+    return check.issues.length === before ? (output as readonly unknown[] as T) : undefined;
+  }
+
+  missing(check: Check): undefined {
+    const { expected } = this;
+    return check.fault("missing", "list-of", "", "Enter {expected}.", { expected });
+  }
+}
+
+/** A list of a fixed length; `expected` says in words what to enter. */
+/* @__NO_SIDE_EFFECTS__ */
+export function tuple<T extends readonly unknown[]>(
+  sentence: string,
+  expected: string,
+  items: { readonly [K in keyof T]: Field<T[K]> },
+  { open = false }: { readonly open?: boolean } = {},
+): TupleField<T> {
+  return new TupleField(sentence, expected, items, open);
+}
+
 /** Which of its options an input is meant for: its place, or nothing where a fault was noted. */
 export type Pick = (input: unknown, check: Check) => number | undefined;
 

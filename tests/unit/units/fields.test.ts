@@ -17,6 +17,7 @@ import {
   optional,
   TextField,
   text,
+  tuple,
 } from "../../../src/units/fields.ts";
 import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
@@ -218,6 +219,33 @@ describe("a list", () => {
 type Shape =
   | { readonly kind: "square"; readonly side: number }
   | { readonly kind: "circle"; readonly radius: number };
+
+describe("a list of a fixed length", () => {
+  const place = tuple("A place.", "a place as [x, y]", [number("x"), number("y", { min: 0 })]);
+  const first = tuple("A place.", "a place as [x, y]", [number("x"), number("y")], { open: true });
+
+  it("is a copy of the places that it has, each read by its own field", () => {
+    const input = [1, 2];
+    const found = reads(place, input);
+    expect(found).toEqual([1, 2]);
+    expect(found).not.toBe(input);
+    expect(Object.is(reads(place, [-0, 1])[0], 0)).toBe(true);
+    expect(reads(first, [1, 2, "z"])).toEqual([1, 2]);
+    expect(refusal(() => reads(place, ["1", -1])).issues.map(({ code, path }) => [code, path])).toEqual([
+      ["not-a-quantity", "x[0]"],
+      ["out-of-range", "x[1]"],
+    ]);
+  });
+
+  it("says what to enter where there is something else", () => {
+    expectRefused(() => reads(place, undefined), "missing", "x", "Enter a place as [x, y].");
+    expectRefused(() => reads(place, [1]), "not-a-quantity", "x", "[x, y], not a list of 1.");
+    expectRefused(() => reads(place, [1, 2, 3]), "not-a-quantity", "x", "[x, y], not a list of 3.");
+    expectRefused(() => reads(first, [1]), "not-a-quantity", "x", "[x, y], not a list of 1.");
+    expectRefused(() => reads(place, { x: 1 }), "not-a-quantity", "x", "[x, y], not an object.");
+    expectRefused(() => reads(place, [1, undefined]), "missing", "x[1]");
+  });
+});
 
 describe("one of several shapes", () => {
   const shape = kinds<Shape>("A shape.", {
