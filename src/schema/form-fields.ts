@@ -11,6 +11,7 @@ import {
   object,
   optional,
   TextField,
+  TupleField,
 } from "../units/fields.js";
 import { QuantityField, UnitField } from "../units/quantity-field.js";
 import type { Dimension, Unit, UnitSystem } from "../units/types.js";
@@ -94,6 +95,8 @@ function within(field: Field<unknown>, place: Place): FormField[] {
   const here = { ...place, optional: place.optional || field.optional };
   if (field instanceof ObjectField) return ofObject(field.fields, here);
   if (field instanceof ListField) return within(field.item, { ...here, path: `${here.path}[]` });
+  if (field instanceof TupleField)
+    return field.items.flatMap((item, i) => within(item, { ...here, path: `${here.path}[${i}]` }));
   if (field instanceof EitherField) return ofEither(field, here);
   const { path, optional, when, system } = here;
   return [{ path, about: field.about, optional, when, ...entryOf(field, system) }];

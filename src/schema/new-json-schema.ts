@@ -9,6 +9,7 @@ import {
   NumberField,
   ObjectField,
   TextField,
+  TupleField,
 } from "../units/fields.js";
 import { QuantityField, type Range, UnitField } from "../units/quantity-field.js";
 import { unitsIn, usualUnit } from "../units/systems.js";
@@ -110,6 +111,7 @@ class Parts {
         ...(field.least > 0 && { minItems: field.least }),
         ...(Number.isFinite(field.most) && { maxItems: field.most }),
       };
+    if (field instanceof TupleField) return this.tupleOf(field);
     if (field instanceof QuantityField && field.demand.dimensions.length > 0) return this.quantityOf(field);
     if (field instanceof UnitField && field.dimension !== undefined) return unitOf([field.dimension]);
     if (field instanceof NumberField)
@@ -127,6 +129,14 @@ class Parts {
       Object.fromEntries(entries.map(([name, field]) => [name, this.member(field)])),
       entries.filter(([, { optional }]) => !optional).map(([name]) => name),
     );
+  }
+
+  // The two drafts say in different ways that the places of a list differ; alike ones they both know.
+  private tupleOf({ items, open }: TupleField<readonly unknown[]>): JsonSchema {
+    const [first, ...others] = items.map((item) => this.refTo(item));
+    if (open || others.some((other) => JSON.stringify(other) !== JSON.stringify(first)))
+      throw new TypeError("A list whose places differ has no JSON Schema here.");
+    return { type: "array", items: first, minItems: items.length, maxItems: items.length };
   }
 
   // By `if` and not by `anyOf`, so that a validator reports the faults of the kind that is meant, and no others.

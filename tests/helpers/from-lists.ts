@@ -9,6 +9,7 @@ import {
   NumberField,
   ObjectField,
   TextField,
+  TupleField,
 } from "../../src/units/fields.ts";
 import { type Demand, QuantityField, UnitField } from "../../src/units/quantity-field.ts";
 import { unitsIn, usualUnit } from "../../src/units/systems.ts";
@@ -25,6 +26,7 @@ export function rightBy(field: Field<unknown>): fc.Arbitrary<unknown> {
       minLength: field.least,
       maxLength: Math.min(field.most, field.least + 2),
     });
+  if (field instanceof TupleField) return fc.tuple(...(field.items as Field<unknown>[]).map(rightBy));
   if (field instanceof QuantityField) return quantityBy(field.demand);
   if (field instanceof UnitField && field.dimension) return fc.constantFrom(...unitsFor(field.dimension));
   if (field instanceof NumberField)
@@ -119,6 +121,7 @@ export function withoutAgreements<T>(field: Field<T>): Field<T> {
   }
   if (field instanceof EitherField) return same({ options: field.options.map(withoutAgreements) });
   if (field instanceof ListField) return same({ item: withoutAgreements(field.item) });
+  if (field instanceof TupleField) return same({ items: field.items.map(withoutAgreements) });
   return field;
 }
 

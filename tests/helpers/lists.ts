@@ -14,6 +14,7 @@ import {
   optional,
   TextField,
   text,
+  tuple,
 } from "../../src/units/fields.ts";
 import type {
   Area,
@@ -60,7 +61,8 @@ export interface Thing {
   readonly content?: BasedFraction;
   readonly speed?: Speed | Length;
   readonly unit?: LengthUnit;
-  readonly corners?: readonly (readonly number[])[];
+  readonly corners?: readonly (readonly [number, number])[];
+  readonly names?: readonly string[];
   readonly shape: Shape | readonly Shape[];
   readonly tools?: "spoons" | "cups" | readonly Tool[];
   readonly spare?: { readonly percent: number } | { readonly volume: Volume };
@@ -150,8 +152,16 @@ export const THING: ObjectField<Thing> = named(
       speed: optional(quantity("How fast, or how far. More than 0.", ["speed", "length"])),
       unit: optional(unitOf("The unit of the corners.", "length")),
       corners: optional(
-        list("The corners.", list("", number("A number."), { least: 2, most: 2 }), { least: 3, most: 5 }),
+        list(
+          "The corners.",
+          tuple<readonly [number, number]>("", "two numbers", [
+            number("How far out."),
+            number("How far along."),
+          ]),
+          { least: 3, most: 5 },
+        ),
       ),
+      names: optional(list("Other names.", text("A name."), { least: 0 })),
       shape: either<Thing["shape"]>(
         "Its shape, or its shapes.",
         [list("Several shapes.", SHAPE), SHAPE],
@@ -212,6 +222,7 @@ export const FULL = {
     [30, 0],
     [30, 20],
   ],
+  names: ["Lot 1"],
   shape: [
     { kind: "circle", diameter: { value: 5, unit: "ft" } },
     { kind: "triangle", base: { value: 5, unit: "ft" }, height: { value: 2, unit: "ft" } },

@@ -29,7 +29,8 @@ describe("formFields", () => {
     expect(at("name")).toMatchObject([{ kind: "text" }]);
     expect(at("day")).toMatchObject([{ kind: "date" }]);
     expect(at("unit")).toMatchObject([{ kind: "unit", units: ["ft", "in", "yd", "mi"] }]);
-    expect(at("corners[][]")).toMatchObject([{ kind: "number", about: "A number.", optional: true }]);
+    expect(at("corners[][1]")).toMatchObject([{ kind: "number", about: "How far along.", optional: true }]);
+    expect(at("names[]")).toMatchObject([{ kind: "text", about: "A name.", optional: true }]);
     expect(at("lines")).toMatchObject([{ kind: "quantity", limits: { min: 0 }, optional: true }]);
     expect(at("offset")).toMatchObject([{ limits: {} }]);
   });

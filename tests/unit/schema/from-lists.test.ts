@@ -6,7 +6,7 @@ import * as mini from "zod/mini";
 import { toJsonSchema } from "../../../src/schema/new-json-schema.ts";
 import { checkedOptions, readBy } from "../../../src/schema/reading.ts";
 import { schemaOf } from "../../../src/schema/zod.ts";
-import { type Limits, list, named, number, object, text } from "../../../src/units/fields.ts";
+import { type Limits, list, named, number, object, text, tuple } from "../../../src/units/fields.ts";
 import { QuantityField } from "../../../src/units/quantity-field.ts";
 import type { Quantity } from "../../../src/units/types.ts";
 import { errorOf } from "../../helpers/bad-input.ts";
@@ -77,7 +77,7 @@ describe("a field list read with text", () => {
       "wrong-dimension width",
       "ambiguous-unit lines",
       "unreadable corners[1][0]",
-      "too-few corners[2]",
+      "not-a-quantity corners[2]",
       "missing shape[0].width",
       "unknown-choice shape[1].kind",
       "unknown-field color2",
@@ -261,6 +261,9 @@ describe("the JSON Schema of a field list", () => {
   it("has none for what no input of the library is", () => {
     const any = new QuantityField<Quantity>("Any amount.", { dimensions: [], range: "any" });
     expect(() => toJsonSchema(any)).toThrow("QuantityField");
+    const name = text("A name.");
+    expect(() => toJsonSchema(tuple("", "two", [name, number("")]))).toThrow("places differ");
+    expect(() => toJsonSchema(tuple("", "two", [name, name], { open: true }))).toThrow("places differ");
   });
 
   it("has no limit on a list that has none", () => {

@@ -86,7 +86,7 @@ describe("parsePlanInput", () => {
     expect({ code: error.code, path: error.path }).toEqual({ code: "out-of-range", path: "plot.rows" });
     expect(error.message).toBe("Given 0; wanted 1 or more. (The first of 15 faults.)");
     const messages = Object.fromEntries(error.issues.map(({ path, message }) => [path, message]));
-    expect(messages["plot.bandWidth"]).toBe("Given 30 gal, a volume; wanted a length, such as ft.");
+    expect(messages["plot.bandWidth"]).toBe("30 gal is a volume. Enter a length, such as 5 ft.");
     expect(messages["plot.rowSpacing"]).toBe("Given 5; wanted a length (ft), with its unit.");
     expect(messages["sprayer.tank.unit"]).toContain("Did you mean gal?");
     expect(messages["sprayer.workingFil"]).toContain(

@@ -22,7 +22,7 @@ describe("the schemas in an app's own zod", () => {
       {
         code: "custom",
         path: ["job", "sprayer", "tank"],
-        message: "Given 4 ft, a length; wanted a volume, such as gal.",
+        message: "4 ft is a length. Enter a volume, such as 5 gal.",
         params: { code: "wrong-dimension" },
       },
     ]);
