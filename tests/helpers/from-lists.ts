@@ -101,12 +101,11 @@ export const ANY_TEXT: TextReader = {
   quantity: (_, [dimension = "length"]) => ({
     value: 1,
     unit: usualUnit(dimension, unitsIn("us")),
-    ...(dimension === "fraction" && { basis: "w/w" }),
   }),
   number: () => 1,
 };
 
-/** The same field without what its fields have to do with one another. */
+/** The same field without what its parts have to do with one another, and with any text taken for a right quantity. */
 export function withoutAgreements<T>(field: Field<T>): Field<T> {
   const same = (change: object): Field<T> =>
     Object.assign(Object.create(Object.getPrototypeOf(field)), field, change);
@@ -120,7 +119,20 @@ export function withoutAgreements<T>(field: Field<T>): Field<T> {
     return same({ fields, all: Object.values(fields), agree: [] });
   }
   if (field instanceof EitherField) return same({ options: field.options.map(withoutAgreements) });
-  if (field instanceof ListField) return same({ item: withoutAgreements(field.item) });
+  if (field instanceof ListField) {
+    // Of its own class, which may compare the items.
+    const { about, item, least, most, optional, part } = field;
+    return Object.assign(new ListField(about, withoutAgreements(item), least, most), {
+      optional,
+      part,
+    }) as never;
+  }
+  if (field instanceof QuantityField) {
+    const [dimension] = field.demand.dimensions as readonly [Dimension];
+    const [basis] = dimension === "fraction" ? (field.demand.bases ?? []) : [];
+    const unit = usualUnit(dimension, unitsIn("us"));
+    return same({ fromText: () => ({ value: 1, unit, ...(basis && { basis }) }) });
+  }
   if (field instanceof TupleField) return same({ items: field.items.map(withoutAgreements) });
   return field;
 }
