@@ -27,6 +27,36 @@ const relativeTo = (from: string, to: string): string => {
 const folderOf = (file: string): string => file.split("/")[0] ?? "";
 
 /**
+ * Marks the calls that make lists of fields and frozen tables, and the classes that extend others, as free of side effects.
+ * esbuild sees so within one file only: an app that takes one function would carry the lists of all.
+ */
+function withPureCalls(source: string): string {
+  const contents = source.replace(
+    /^(export )?(class (\w+)[^{\n]* extends [\s\S]*?\n\})$/gm,
+    (_, exported = "", body, name) => `${exported}const ${name} = /* @__PURE__ */ (() => ${body})();`,
+  );
+  const makers = [
+    ...contents.matchAll(/import \{([^}]*)\} from "[./a-z-]*\/(?:fields|quantity-field|frozen)\.js"/g),
+  ]
+    .flatMap(([, names = ""]) => names.split(","))
+    .map((name) => name.trim())
+    .filter((name) => /^[a-z]/.test(name) && !name.startsWith("type "));
+  if (makers.length === 0) return contents;
+  // A list that takes over the fields of another is read from it, which a bundler can't tell from a side effect: as a whole it can.
+  const lists = new RegExp(
+    `^((?:export )?const \\w+(?:: [^=\\n]+)? =\\s+)((?:/\\* @__PURE__ \\*/ )?(?:${makers.join("|")})(?:<[^()]*>)?\\((?:.*\\)|[\\s\\S]*?\\n\\S*\\)));$`,
+    "gm",
+  );
+  const calls = new RegExp(
+    `(?<![\\w.$*"'\`] ?)(?<!function )\\b(?:${makers.join("|")})(?=(?:<[^()]*>)?\\()`,
+    "g",
+  );
+  return contents
+    .replace(lists, (_, declared, made) => `${declared}/* @__PURE__ */ (() => ${made})();`)
+    .replace(calls, (call) => `/* @__PURE__ */ ${call}`);
+}
+
+/**
  * One chunk a folder. esbuild makes one for every set of entries that share a file, 28 of them, and Node takes about a
  * millisecond to load each. So a file that imports from another folder here imports all of it, and so does an entry of
  * its own: the order in which modules run stays as it is, and a bundler still drops what an app does not use.
@@ -58,7 +88,7 @@ const oneChunkAFolder: Plugin = {
         )
         .filter((other) => !apart.includes(other) && other !== file)
         .map((other) => `import ${JSON.stringify(relativeTo(file, other))};`);
-      return { contents: [contents, ...imports].join("\n"), loader: "ts" };
+      return { contents: [withPureCalls(contents), ...imports].join("\n"), loader: "ts" };
     });
   },
 };

@@ -6,8 +6,8 @@
  * - `not-finite`: `NaN` or an infinity, given or reached
  * - `unknown-unit`: a unit that the library does not know
  * - `ambiguous-unit`: a unit that means two things, such as a bare `oz`
- * - `wrong-dimension`: a weight where a volume is wanted, and the like
- * - `wrong-area`: ground area where treated area is wanted, or the reverse
+ * - `wrong-dimension`: a weight where a volume is expected, and the like
+ * - `wrong-area`: ground area where treated area is expected, or the reverse
  * - `out-of-range`: zero, negative, too large, or not a whole number where it cannot be
  * - `too-few`: a list shorter than the formula needs
  * - `conflict`: values that cannot all be true, or one too many to solve for

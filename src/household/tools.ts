@@ -1,3 +1,4 @@
+import { frozen } from "../frozen.js";
 import { type Check, checked, type Field } from "../units/check.js";
 import { type ChoiceField, choice, either, ListField } from "../units/fields.js";
 import type { Mass, Volume } from "../units/types.js";
@@ -259,11 +260,6 @@ function saysTheSame(input: unknown, copy: unknown): boolean {
     fields++;
   }
   return fields === Object.keys(copy as object).length;
-}
-
-function frozen<T extends object>(data: T): T {
-  for (const value of Object.values(data)) if (typeof value === "object") frozen(value);
-  return Object.freeze(data);
 }
 
 /** The tools that doses are measured with: the name of a set, or a list. */

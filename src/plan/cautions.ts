@@ -1,4 +1,4 @@
-import { frozen } from "../units/frozen.js";
+import { frozen } from "../frozen.js";
 
 /** A caution that belongs on every sheet. */
 export interface Caution {

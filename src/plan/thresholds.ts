@@ -1,5 +1,5 @@
 import { SprayMathError } from "../errors.js";
-import { frozen } from "../units/frozen.js";
+import { frozen } from "../frozen.js";
 import { checkedNumber, checkedObject, inUnit } from "../units/guard.js";
 import type { Length, Quantity, Speed, VolumeRate } from "../units/types.js";
 

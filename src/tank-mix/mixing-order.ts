@@ -1,5 +1,5 @@
 import { SprayMathError, shown } from "../errors.js";
-import { frozen } from "../units/frozen.js";
+import { frozen } from "../frozen.js";
 import { checkedList, checkedObject } from "../units/guard.js";
 
 /** A place in the order of mixing. */

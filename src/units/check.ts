@@ -85,12 +85,15 @@ function withStep(path: string, step: string | number): string {
  */
 export abstract class Field<T> {
   /** May be left out: `undefined` and `null` mean "not given". */
-  readonly optional: boolean = false;
+  readonly optional: boolean;
   /** For a part that is used in several places: its name, and what it means by itself. */
   readonly part?: { readonly name: string; readonly about: string };
 
   /** @param about - what it means, in a sentence or two: docstring, schema and form say the same */
-  constructor(readonly about: string) {}
+  constructor(readonly about: string) {
+    // Not as a field with a value: the CommonJS build takes that for the export of the same name, and writes over it.
+    this.optional = false;
+  }
 
   /** Reads a value that is there: a copy of it, or nothing where a fault was noted. */
   abstract read(input: unknown, check: Check): T | undefined;

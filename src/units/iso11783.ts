@@ -7,7 +7,7 @@ import { refusal } from "./message.js";
 import { quantity } from "./quantity-field.js";
 import type { MassRate, VolumeRate } from "./types.js";
 
-/** What a rate on the bus is: wanted, measured, what holds where nothing is sent, or a limit of the machine. */
+/** What a rate on the bus is: asked for, measured, what holds where nothing is sent, or a limit of the machine. */
 export type Iso11783Purpose = "setpoint" | "actual" | "default" | "minimum" | "maximum";
 
 /** A process data value as it goes over the bus and into task files. */
@@ -18,7 +18,7 @@ export interface Iso11783Value {
   readonly value: number;
 }
 
-/** A rate, as a process data value tells it. */
+/** A rate, as a process data value holds it. */
 export interface Iso11783Rate<R extends VolumeRate | MassRate = VolumeRate | MassRate> {
   /** The rate: L/ha by volume, kg/ha by weight. */
   readonly rate: R;
@@ -28,21 +28,21 @@ export interface Iso11783Rate<R extends VolumeRate | MassRate = VolumeRate | Mas
 
 /** What {@link toIso11783} gives: what to send, and the rate that a machine reads from it. */
 export interface SentRate extends Iso11783Value {
-  /** The rate that the number stands for, in L/ha or kg/ha: the rate given, rounded to what can be told. */
+  /** The rate that the number stands for, in L/ha or kg/ha: the rate given, rounded to what can be sent. */
   readonly rate: VolumeRate | MassRate;
 }
 
 // In the order of their identifiers.
 const PURPOSES: readonly Iso11783Purpose[] = ["setpoint", "actual", "default", "minimum", "maximum"];
 
-/** How a rate per area is told: from DDI `first` on, one for each purpose, in steps of which `steps` make one `unit`. */
+/** How a rate per area is sent: from DDI `first` on, one for each purpose, in steps of which `steps` make one `unit`. */
 interface Scale {
   readonly first: number;
   readonly unit: "L/ha" | "kg/ha";
   readonly steps: number;
 }
 
-// 1 L/ha is 100 mm³/m² and told in hundredths of one; 1 kg/ha is 100 mg/m².
+// 1 L/ha is 100 mm³/m² and sent in hundredths of one; 1 kg/ha is 100 mg/m².
 const BY_VOLUME: Scale = { first: 1, unit: "L/ha", steps: 10_000 };
 const BY_MASS: Scale = { first: 6, unit: "kg/ha", steps: 100 };
 
@@ -76,7 +76,7 @@ const VALUE: ObjectField<Iso11783Value> = object<Iso11783Value>({
  *
  * @param input - the rate, 0 or more, and what it is
  * @returns the identifier, the whole number, and the rate that it stands for
- * @throws SprayMathError `out-of-range` for a rate below 0, too small to be told, or too large for 31 bits; `wrong-dimension`,
+ * @throws SprayMathError `out-of-range` for a rate below 0, too small to be sent, or too large for 31 bits; `wrong-dimension`,
  * `unknown-choice`, `missing`, `not-a-quantity`, `not-finite` or `unknown-unit`
  *
  * @example

@@ -14,15 +14,15 @@ export interface FormulaLine extends Omit<WorkingLine, "terms" | "about"> {
 /** The working of one formula: the changes of unit that it needs, then the formula itself. */
 export function formulaLines({ id, formula, terms, result, source }: FormulaLine): WorkingLine[] {
   const lines: WorkingLine[] = [];
-  const told: Record<string, Quantity | number> = {};
+  const shown: Record<string, Quantity | number> = {};
   for (const [symbol, term] of Object.entries(terms)) {
     if (typeof term === "number") {
-      told[symbol] = term;
+      shown[symbol] = term;
     } else {
       const [given, unit] = term;
       lines.push(...conversionLines(`${id}.${symbol}`, given, unit));
-      told[symbol] = convert(given, unit as never);
+      shown[symbol] = convert(given, unit as never);
     }
   }
-  return [...lines, { id, formula, terms: told, result, source }];
+  return [...lines, { id, formula, terms: shown, result, source }];
 }

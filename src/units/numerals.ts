@@ -8,9 +8,9 @@ function remembered<T>(cache: Map<string, T>, key: string, make: () => T): T {
   const known = cache.get(key);
   if (known !== undefined) return known;
   if (cache.size >= MOST_CACHED) cache.clear();
-  const made = make();
-  cache.set(key, made);
-  return made;
+  const fresh = make();
+  cache.set(key, fresh);
+  return fresh;
 }
 
 const formats = new Map<string, Intl.NumberFormat>();

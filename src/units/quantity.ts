@@ -8,6 +8,7 @@ import { anyQuantity, anyUnit, refuseDimension } from "./quantity-field.js";
 import { isUnit } from "./resolve.js";
 import { finite } from "./result.js";
 import { type Marked, remade } from "./shape.js";
+import { totalOf } from "./total.js";
 import type {
   BasedFraction,
   DimensionOf,
@@ -88,16 +89,8 @@ function sumsUp({ quantities }: { readonly quantities?: readonly Quantity[] }, c
 /** The sum of quantities of one kind, in the unit of the first. Trusts its input. */
 export function sumOf<Q extends Quantity>(quantities: readonly Q[]): Q {
   const first = quantities[0] as Q;
-  // Neumaier's compensated summation: the error does not grow with the length of the list.
-  let total = 0;
-  let lost = 0;
-  for (const quantity of quantities) {
-    const value = inUnit(quantity, first.unit);
-    const next = total + value;
-    lost += Math.abs(total) >= Math.abs(value) ? total - next + value : value - next + total;
-    total = next;
-  }
-  return remade(first as Marked, finite(total + lost) + 0, first.unit) as Q;
+  const total = totalOf(quantities.map((quantity) => inUnit(quantity, first.unit)));
+  return remade(first as Marked, total, first.unit) as Q;
 }
 
 /** Notes a quantity that can't be held against another: of another dimension, kind of area or basis. */

@@ -240,6 +240,7 @@ function takesFraction(reading: Reading, part: Numeral): { part: number; whole: 
 
 // In 11/2 a space was lost, or it is eleven halves.
 function askForSpace({ part, whole }: { readonly part: number; readonly whole: number }): void {
+  if (part < whole) return;
   const digits = String(part);
   for (let cut = digits.length - 1; cut > 0; cut--) {
     const over = Number(digits.slice(cut));
@@ -407,7 +408,10 @@ function readPer(reading: QuantityReading, { value, unit: over }: Quantity<Simpl
   reading.at++;
   reading.example = { value, unit: ratePer(over, reading) };
   const unit = shortUnit(`${over}/${readMultiple(reading, over)}`, inWords, reading.dimensions);
-  if (isUnit(unit)) return unit;
+  if (isUnit(unit)) {
+    passRow(reading, unit);
+    return unit;
+  }
   const written = reading.text.slice(start, reading.tokens[reading.at - 1]?.end);
   throw refusal(
     "unknown-unit",
@@ -416,6 +420,14 @@ function readPer(reading: QuantityReading, { value, unit: over }: Quantity<Simpl
     "The unit {given} isn't known here. Use one such as {example}.",
     { given: shown(describeUnit(over).symbol + written), example: "gal/ac" },
   );
+}
+
+// 4 oz per 1,000 ft of row
+function passRow(reading: Reading, unit: Unit): void {
+  if (!/PerLength$/.test(dimensionOf(unit))) return;
+  const [first, second] = reading.tokens.slice(reading.at).map(({ key }) => key);
+  if (first === "row") reading.at++;
+  else if (first === "of" && (second === "row" || second === "rows")) reading.at += 2;
 }
 
 /** A compound with this unit over the stroke, such as the place has or as rates are given in. */

@@ -82,6 +82,7 @@ const MORE: Partial<Record<SimpleUnit, string>> = {
   in: '"',
   ft: "'",
   yd: "yds",
+  rod: "rd,rds",
   ha: "hectar",
   mL: "mls,cc,cm3,cubic centimeter,cubic centimetre,cubic centimeters,cubic centimetres",
   L: "lt,ltr,ltrs",

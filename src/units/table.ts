@@ -16,8 +16,8 @@ import type {
  *
  * Every factor is exact by definition and leads to the SI unit (or litre) that its dimension is anchored on:
  *
- * - inch 25.4 mm, pound 0.45359237 kg, standard gravity 9.80665 m/s²: NIST SP 811 (2008), Appendix B
- * - acre 43,560 ft², US gallon 231 in³ and its parts, on the international foot: NIST Handbook 44 (2024), Appendix C
+ * - are 100 m², inch 25.4 mm, pound 0.45359237 kg, standard gravity 9.80665 m/s²: NIST SP 811 (2008), Appendix B
+ * - rod 16.5 ft, chain 66 ft, acre 43,560 ft², acre-foot 43,560 ft³, US gallon 231 in³ and its parts, on the international foot: NIST Handbook 44 (2024), Appendix C
  * - imperial gallon 4.54609 L: Weights and Measures Act 1985 (UK), Schedule 1
  * - metric spoons and cup (5, 15 and 250 mL) and the Australian tablespoon (20 mL): metric kitchen measure as sold
  *   in the Commonwealth (common practice, no source)
@@ -68,7 +68,11 @@ const length: Record<LengthUnit, UnitEntry> = {
   in: entry("inch", "inches", "in", FOOT_POUND, "0.0254"),
   ft: entry("foot", "feet", "ft", FOOT_POUND, "0.3048"),
   yd: entry("yard", "yards", "yd", FOOT_POUND, "0.9144"),
+  rod: entry("rod", "rods", "rod", FOOT_POUND, "5.0292"),
+  chain: entry("chain", "chains", "chain", FOOT_POUND, "20.1168"),
   mi: entry("mile", "miles", "mi", FOOT_POUND, "1609.344"),
+  "100ft": entry("100 feet", "hundreds of feet", "100 ft", FOOT_POUND, "30.48"),
+  "1000ft": entry("1,000 feet", "thousands of feet", "1,000 ft", FOOT_POUND, "304.8"),
   mm: entry("millimeter", "millimeters", "mm", METRIC, "0.001"),
   cm: entry("centimeter", "centimeters", "cm", METRIC, "0.01"),
   m: entry("meter", "meters", "m", METRIC, "1"),
@@ -80,10 +84,13 @@ const area: Record<AreaUnit, UnitEntry> = {
   in2: entry("square inch", "square inches", "sq in", FOOT_POUND, "0.00064516"),
   ft2: entry("square foot", "square feet", "sq ft", FOOT_POUND, "0.09290304"),
   yd2: entry("square yard", "square yards", "sq yd", FOOT_POUND, "0.83612736"),
+  rod2: entry("square rod", "square rods", "sq rod", FOOT_POUND, "25.29285264"),
   ac: entry("acre", "acres", "ac", FOOT_POUND, "4046.8564224"),
+  "100ft2": entry("100 square feet", "hundreds of square feet", "100 sq ft", FOOT_POUND, "9.290304"),
   "1000ft2": entry("1,000 square feet", "thousands of square feet", "1,000 sq ft", FOOT_POUND, "92.90304"),
   cm2: entry("square centimeter", "square centimeters", "cm²", METRIC, "0.0001"),
   m2: entry("square meter", "square meters", "m²", METRIC, "1"),
+  are: entry("are", "ares", "are", METRIC, "100"),
   ha: entry("hectare", "hectares", "ha", METRIC, "10000"),
   km2: entry("square kilometer", "square kilometers", "km²", METRIC, "1000000"),
 };
@@ -100,12 +107,14 @@ const volume: Record<VolumeUnit, UnitEntry> = {
   "100gal": entry("100 gallons", "hundreds of gallons", "100 gal", US, "378.5411784"),
   in3: entry("cubic inch", "cubic inches", "cu in", FOOT_POUND, "0.016387064"),
   ft3: entry("cubic foot", "cubic feet", "cu ft", FOOT_POUND, "28.316846592"),
+  ac_ft: entry("acre-foot", "acre-feet", "ac ft", FOOT_POUND, "1233481.83754752"),
   imp_fl_oz: entry("imperial fluid ounce", "imperial fluid ounces", "imp fl oz", IMPERIAL, "0.0284130625"),
   imp_pt: entry("imperial pint", "imperial pints", "imp pt", IMPERIAL, "0.56826125"),
   imp_qt: entry("imperial quart", "imperial quarts", "imp qt", IMPERIAL, "1.1365225"),
   imp_gal: entry("imperial gallon", "imperial gallons", "imp gal", IMPERIAL, "4.54609"),
   mL: entry("milliliter", "milliliters", "mL", METRIC, "0.001"),
   L: entry("liter", "liters", "L", METRIC, "1"),
+  hL: entry("hectoliter", "hectoliters", "hL", METRIC, "100"),
   "100L": entry("100 liters", "hundreds of liters", "100 L", METRIC, "100"),
   m3: entry("cubic meter", "cubic meters", "m³", METRIC, "1000"),
   metric_tsp: entry("metric teaspoon", "metric teaspoons", "metric tsp", METRIC, "0.005"),

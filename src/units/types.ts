@@ -1,8 +1,32 @@
-/** Units of length. */
-export type LengthUnit = "in" | "ft" | "yd" | "mi" | "mm" | "cm" | "m" | "km";
+/** Units of length. `100ft` and `1000ft` are for rates per length of row. */
+export type LengthUnit =
+  | "in"
+  | "ft"
+  | "yd"
+  | "rod"
+  | "chain"
+  | "mi"
+  | "100ft"
+  | "1000ft"
+  | "mm"
+  | "cm"
+  | "m"
+  | "km";
 
-/** Units of area. `ac` is the international acre of 43,560 square feet. */
-export type AreaUnit = "in2" | "ft2" | "yd2" | "ac" | "1000ft2" | "cm2" | "m2" | "ha" | "km2";
+/** Units of area. `ac` is the international acre of 43,560 square feet, `are` the metric are of 100 square meters. */
+export type AreaUnit =
+  | "in2"
+  | "ft2"
+  | "yd2"
+  | "rod2"
+  | "ac"
+  | "100ft2"
+  | "1000ft2"
+  | "cm2"
+  | "m2"
+  | "are"
+  | "ha"
+  | "km2";
 
 /**
  * Units of volume. US customary liquid measure has no prefix; imperial measure has `imp_`; the metric
@@ -19,12 +43,14 @@ export type VolumeUnit =
   | "100gal"
   | "in3"
   | "ft3"
+  | "ac_ft"
   | "imp_fl_oz"
   | "imp_pt"
   | "imp_qt"
   | "imp_gal"
   | "mL"
   | "L"
+  | "hL"
   | "100L"
   | "m3"
   | "metric_tsp"

@@ -4,13 +4,18 @@ import { isUnit, resolveUnit, simpleUnits } from "./resolve.js";
 import type { SimpleUnit, Unit } from "./types.js";
 
 // International feet throughout. UCUM's two acres are 4,840 square yards of other yards than the international one,
-// [acr_us] of the US survey yard and [acr_br] of a British yard whose inch is 2.539998 cm, so the acre is spelled out; its [cup_m] is
+// [acr_us] of the US survey yard and [acr_br] of a British yard whose inch is 2.539998 cm, so the acre is spelled out, and so are
+// the rod and the chain, which it has of other feet; its [cup_m] is
 // 240 mL, so the metric cup is too.
 const CODES: Record<Exclude<SimpleUnit, "mph">, string> = {
   in: "[in_i]",
   ft: "[ft_i]",
   yd: "[yd_i]",
+  rod: "198.[in_i]",
+  chain: "66.[ft_i]",
   mi: "[mi_i]",
+  "100ft": "100.[ft_i]",
+  "1000ft": "1000.[ft_i]",
   mm: "mm",
   cm: "cm",
   m: "m",
@@ -18,10 +23,13 @@ const CODES: Record<Exclude<SimpleUnit, "mph">, string> = {
   in2: "[sin_i]",
   ft2: "[sft_i]",
   yd2: "[syd_i]",
+  rod2: "39204.[sin_i]",
   ac: "4840.[syd_i]",
+  "100ft2": "100.[sft_i]",
   "1000ft2": "1000.[sft_i]",
   cm2: "cm2",
   m2: "m2",
+  are: "ar",
   ha: "har",
   km2: "km2",
   tsp: "[tsp_us]",
@@ -34,12 +42,14 @@ const CODES: Record<Exclude<SimpleUnit, "mph">, string> = {
   "100gal": "100.[gal_us]",
   in3: "[cin_i]",
   ft3: "[cft_i]",
+  ac_ft: "43560.[cft_i]",
   imp_fl_oz: "[foz_br]",
   imp_pt: "[pt_br]",
   imp_qt: "[qt_br]",
   imp_gal: "[gal_br]",
   mL: "mL",
   L: "L",
+  hL: "hL",
   "100L": "100.L",
   m3: "m3",
   metric_tsp: "[tsp_m]",
@@ -117,8 +127,8 @@ export function fromUcum(code: string): Unit {
 }
 
 function simpleUnit(code: string): SimpleUnit | undefined {
-  const wanted = code.replace(/^(\d+\.)?(m?)l$/, "$1$2L");
-  return simpleUnits().find((unit) => simpleCode(unit) === wanted);
+  const plain = code.replace(/^(\d+\.)?([mh]?)l$/, "$1$2L");
+  return simpleUnits().find((unit) => simpleCode(unit) === plain);
 }
 
 // Without parentheses a factor under the stroke would belong above it, so only then is it taken as one.

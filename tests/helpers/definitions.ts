@@ -12,13 +12,17 @@ const acre = yard.times(yard).times(d("4840"));
 /**
  * Every simple unit's size in SI (litres for volume, kilopascals for pressure), built up from definitions as a chain
  * and not read from the library's table: an inch is 25.4 mm, a gallon 231 cubic inches, an acre 4,840 square yards
- * (NIST Handbook 44 (2024), Appendix C), the imperial gallon 4.54609 L (Weights and Measures Act 1985).
+ * and 160 square rods, a chain 22 yards (NIST Handbook 44 (2024), Appendix C), the imperial gallon 4.54609 L (Weights and Measures Act 1985).
  */
 export const DEFINITIONS: Record<string, Rational> = {
   in: inch,
   ft: foot,
   yd: yard,
+  rod: yard.times(d("5.5")),
+  chain: yard.times(d("22")),
   mi: yard.times(d("1760")),
+  "100ft": foot.times(d("100")),
+  "1000ft": foot.times(d("1000")),
   mm: d("0.001"),
   cm: d("0.01"),
   m: d("1"),
@@ -26,9 +30,12 @@ export const DEFINITIONS: Record<string, Rational> = {
   in2: inch.times(inch),
   ft2: foot.times(foot),
   yd2: yard.times(yard),
+  rod2: acre.over(d("160")),
   ac: acre,
+  "100ft2": foot.times(foot).times(d("100")),
   "1000ft2": foot.times(foot).times(d("1000")),
   cm2: d("0.0001"),
+  are: d("100"),
   m2: d("1"),
   ha: d("10000"),
   km2: d("1000000"),
@@ -42,12 +49,14 @@ export const DEFINITIONS: Record<string, Rational> = {
   "100gal": gallon.times(d("100")),
   in3: gallon.over(d("231")),
   ft3: foot.times(foot).times(foot).times(d("1000")),
+  ac_ft: acre.times(foot).times(d("1000")),
   imp_fl_oz: imperialGallon.over(d("160")),
   imp_pt: imperialGallon.over(d("8")),
   imp_qt: imperialGallon.over(d("4")),
   imp_gal: imperialGallon,
   mL: d("0.001"),
   L: d("1"),
+  hL: d("100"),
   "100L": d("100"),
   m3: d("1000"),
   metric_tsp: d("0.005"),

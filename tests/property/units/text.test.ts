@@ -171,7 +171,14 @@ describe("parseQuantity, on anything at all", () => {
         } catch (error) {
           expect(error).toBeInstanceOf(SprayMathError);
           const { code, path, message } = error as SprayMathError;
-          expect(["unreadable", "unknown-unit", "ambiguous-unit"]).toContain(code);
+          expect([
+            "missing",
+            "incomplete",
+            "unreadable",
+            "unknown-unit",
+            "ambiguous-unit",
+            "ambiguous-number",
+          ]).toContain(code);
           expect(path).toBe("text");
           expect(message.length).toBeLessThan(300);
         }

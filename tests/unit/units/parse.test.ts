@@ -295,6 +295,8 @@ describe("parseQuantity reads what looks like these", () => {
     ["2 L/A", 2, "L/ac"],
     ["10 ares", 10, "are"],
     ["3 L/are", 3, "L/are"],
+    ["11/16 in", 0.6875, "in"],
+    ["33/64 in", 0.515625, "in"],
     ["10/2 gal", 5, "gal"],
     ["16/4 gal", 4, "gal"],
     ["1 1/2 gal", 1.5, "gal"],
@@ -306,6 +308,23 @@ describe("parseQuantity reads what looks like these", () => {
     ["2 tb/gal", 2, "tbsp/gal"],
     ["2 Tb/gal", 2, "tbsp/gal"],
     ["100 ml/hl", 100, "mL/hL"],
+    ["5 hectoliters", 5, "hL"],
+    ["5 ac ft", 5, "ac_ft"],
+    ["5 ac-ft", 5, "ac_ft"],
+    ["5 acre feet", 5, "ac_ft"],
+    ["2 sq rods", 2, "rod2"],
+    ["2 square rods", 2, "rod2"],
+    ["2 rods", 2, "rod"],
+    ["2 rd", 2, "rod"],
+    ["3 chains", 3, "chain"],
+    ["1 lb/100 sq ft", 1, "lb/100ft2"],
+    ["1 lb per 100 ft2", 1, "lb/100ft2"],
+    ["4 oz wt/1,000 ft", 4, "oz/1000ft"],
+    ["4 oz wt per 1000 ft of row", 4, "oz/1000ft"],
+    ["4 fl oz/100 ft row", 4, "fl_oz/100ft"],
+    ["4 fl oz/100 ft of rows", 4, "fl_oz/100ft"],
+    ["5 mL/m of row", 5, "mL/m"],
+    ["3 × 100 ft", 3, "100ft"],
   ]);
 });
 
@@ -343,6 +362,9 @@ describe("parseQuantity refuses", () => {
     ["2 100/300 gal", '"2 100"', "Write a unit after the number, such as 2100 gal."],
     ["1:100", '":100"', "Enter one amount with its unit, such as 5 gal."],
     ["5 gal xyz", '"xyz"', "Enter one amount"],
+    ["5 mL/m of bed", '"of bed"', "Enter one amount"],
+    ["5 ft of row", '"of row"', "Enter one amount"],
+    ["5 gal/ac of row", '"of row"', "Enter one amount"],
     ["5 gallon tank", '"tank"', "Enter one amount"],
     ["5 gal/ac/h", '"/h"', "Enter one amount"],
     ["1 000 ft", '"000 ft"', "Enter one amount"],
@@ -523,13 +545,7 @@ describe("parseQuantity waits", () => {
   });
 
   it("for every text that is cut short, never taking it for wrong, but where it asks", () => {
-    for (const whole of [
-      "2 1/2 gal",
-      "12 fl oz/1,000 sq ft",
-      "0.25% v/v",
-      "1.5 oz wt per 1,000 sq ft",
-      "3 ft 6 in",
-    ])
+    for (const whole of ["2 1/2 gal", "12 fl oz/1000 ft2", "0.25% v/v", "1.5 oz wt per acre", "3 ft 6 in"])
       for (let end = 1; end < whole.length; end++) {
         const codes: string[] = [];
         try {
