@@ -1,9 +1,16 @@
-import { within } from "../errors.js";
-import { checkedChoice, checkedObject } from "../units/guard.js";
+import { joinPath } from "../errors.js";
+import { checked } from "../units/check.js";
+import { about, choice, type EitherField, kinds, object } from "../units/fields.js";
 import type { VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { MEASUREMENT_KINDS, type Measurement, measuredRate, measuredRateWorking } from "./measurement.js";
-import { type CalibrationRecord, readCalibrationRecord } from "./record.js";
+import { CALIBRATION_RECORD, type CalibrationRecord } from "./calibration-record.js";
+import {
+  linesOfMeasurement,
+  MEASUREMENT_KINDS,
+  type MeasuredRate,
+  type Measurement,
+  rateOfMeasurement,
+} from "./measurement.js";
 
 /** A calibration that was kept. */
 export interface RecordedCalibration {
@@ -13,19 +20,31 @@ export interface RecordedCalibration {
   readonly record: CalibrationRecord;
 }
 
-/** Every way to tell a rate: a measurement, a known rate, or a record of one; `kind` tells them apart. */
+/** Every way to give a rate: a measurement, a known rate, or a record of one; `kind` tells them apart. */
 export type Calibration = Measurement | RecordedCalibration;
+
+/** A calibration of any kind. */
+export const CALIBRATION: EitherField<Calibration> = kinds<Calibration>(
+  "How the sprayer was calibrated: a measurement, a known rate, or a record of one.",
+  {
+    ...MEASUREMENT_KINDS,
+    record: object<RecordedCalibration>({
+      kind: choice("Says that it is a record.", ["record"]),
+      record: about("The record, as it was kept.", CALIBRATION_RECORD),
+    }),
+  },
+);
 
 /**
  * The rate that a calibration gives, whichever way it was made.
  *
  * Formula: that of {@link stripRate}, {@link stripRuns}, {@link directStripRate}, {@link catchRate}, {@link treeRowRate},
- * {@link handRate} or {@link solveOutput}, as `kind` says; a record is worked out again from what was measured.
+ * {@link handSprayRates} or {@link solveOutput}, as `kind` says; a record is worked out again from what was measured.
  *
  * @param calibration - what was measured, with its `kind`
  * @returns the volume per area; a known rate in its own unit, others in gal/ac, imp_gal/ac or L/ha
  * @throws SprayMathError `unknown-choice` for a `kind` that is not known, `missing` at `rowSpacing` or `plantSpacing` for a
- * hand-held spray that tells no area, or what the measurement's own function throws
+ * hand-held spray from which no area follows, or what the measurement's own function throws
  *
  * @example
  * ```ts
@@ -37,8 +56,7 @@ export type Calibration = Measurement | RecordedCalibration;
  * ```
  */
 export function rateOf(calibration: Calibration): VolumeRate {
-  const measurement = measurementOf(calibration);
-  return within(calibration.kind === "record" ? "record.measurement" : "", () => measuredRate(measurement));
+  return rateOfCalibration(checked(calibration, CALIBRATION)).rate;
 }
 
 /**
@@ -58,14 +76,16 @@ export function rateOf(calibration: Calibration): VolumeRate {
  * ```
  */
 export function rateOfWorking(calibration: Calibration): WorkingLine[] {
-  rateOf(calibration);
-  return measuredRateWorking(measurementOf(calibration));
+  return linesOfMeasurement(rateOfCalibration(checked(calibration, CALIBRATION)));
 }
 
-/** The measurement behind a calibration: itself, or the one that a record holds. */
+/** The measurement behind a calibration and its rate, worked out once. Trusts its input. */
+export function rateOfCalibration(calibration: Calibration, at = ""): MeasuredRate {
+  const place = calibration.kind === "record" ? joinPath(at, "record.measurement") : at;
+  return rateOfMeasurement(measurementOf(calibration), place);
+}
+
+/** The measurement behind a calibration: itself, or the one that a record holds. Trusts its input. */
 export function measurementOf(calibration: Calibration): Measurement {
-  const { kind } = checkedObject(calibration, "");
-  checkedChoice(kind, [...MEASUREMENT_KINDS, "record"], "kind");
-  if (calibration.kind !== "record") return calibration;
-  return within("record", () => readCalibrationRecord(calibration.record)).measurement;
+  return calibration.kind === "record" ? calibration.record.measurement : calibration;
 }

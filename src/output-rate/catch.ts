@@ -1,28 +1,24 @@
-import { SprayMathError, within } from "../errors.js";
-import { checkedCount, checkedList, checkedObject, inUnit, unitsWith } from "../units/guard.js";
-import type { GivenTerm } from "../units/lines.js";
+import { AMOUNT, amountsAgree } from "../units/amounts.js";
+import { type Check, checked, type Field } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import {
+  count,
+  type EitherField,
+  either,
+  hasField,
+  list,
+  type ObjectField,
+  object,
+  optional,
+} from "../units/fields.js";
+import { formulaLines, type GivenTerm } from "../units/lines.js";
+import { sum } from "../units/quantity.js";
+import { measured } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
-import type {
-  Length,
-  LengthUnit,
-  Mass,
-  MassRate,
-  MassRateUnit,
-  Measured,
-  Quantity,
-  Speed,
-  Time,
-  TimeUnit,
-  Unit,
-  Volume,
-  VolumeRate,
-  VolumeRateUnit,
-} from "../units/types.js";
+import type { Length, Mass, MassRate, Measured, Speed, Time, Volume, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { amountKind } from "./amount.js";
-import { toldIn, totalOf } from "./result.js";
-import { speedFrom, type TimedDistance } from "./speed.js";
-import { toldLines } from "./told-lines.js";
+import { TIMED_DISTANCE, type TimedDistance } from "./speed.js";
+import { type WorkedRate, workedPerArea } from "./worked-rate.js";
 
 /**
  * What each nozzle put out in one time, standing still.
@@ -36,6 +32,30 @@ export interface Catches<A extends Volume | Mass = Volume> {
   readonly time: Measured<Time>;
 }
 
+// A longer list is a mistake in the input, not a boom: 500 nozzles half a meter apart are 250 m.
+const MOST_NOZZLES = 500;
+
+/** Catches of at least so many nozzles, of one of these kinds. */
+/* @__NO_SIDE_EFFECTS__ */
+export function catchesOf(
+  amounts: readonly ("volume" | "mass")[],
+  least: number,
+): ObjectField<Catches<Volume | Mass>> {
+  return object<Catches<Volume | Mass>>({
+    catches: list(
+      "What was caught under each nozzle, one after the other along the boom: 1 to 500 of them, each more than 0.",
+      measured("What was caught under one nozzle. More than 0.", amounts),
+      { least, most: MOST_NOZZLES },
+    ),
+    time: measured("How long each was caught for. More than 0.", "time"),
+  });
+}
+
+/** Notes catches of which some are volumes and some weights. */
+export function catchesAgree({ catches = [] }: Partial<Catches<Volume | Mass>>, check: Check): void {
+  amountsAgree(catches, (at) => `catches[${at}]`, check);
+}
+
 /**
  * A timed catch, the speed, and the width that the nozzles treat.
  *
@@ -46,12 +66,64 @@ export interface CatchInput<A extends Volume | Mass = Volume> extends Catches<A>
   readonly speed: Measured<Speed> | TimedDistance;
   /**
    * The width that one nozzle treats: the nozzle spacing on a boom that covers everything, the band width where bands are
-   * sprayed. With `nozzlesPerRow`, the width that those nozzles treat together. More than 0.
+   * sprayed. With several nozzles on a row, the width that they treat together. More than 0.
    */
   readonly width: Measured<Length>;
   /** How many nozzles spray the same row or band: their catches are added. A whole number; 1 unless given. */
   readonly nozzlesPerRow?: number;
 }
+
+const MEASURED_SPEED = measured("The working speed. More than 0.", "speed");
+
+/** The working speed, or the timed distance that it follows from. */
+export const WORKING_SPEED: EitherField<Measured<Speed> | TimedDistance> = either<
+  Measured<Speed> | TimedDistance
+>(
+  "The working speed: a speed, or a distance and the time it took.",
+  [MEASURED_SPEED, TIMED_DISTANCE] as readonly Field<Measured<Speed> | TimedDistance>[],
+  (input) => (hasField(input, ["distance", "time"]) ? 1 : 0),
+);
+
+/* @__NO_SIDE_EFFECTS__ */
+function catchOf(amounts: readonly ("volume" | "mass")[]): ObjectField<CatchInput<Volume | Mass>> {
+  return object<CatchInput<Volume | Mass>>(
+    {
+      ...catchesOf(amounts, 1).fields,
+      speed: WORKING_SPEED,
+      width: measured(
+        "The width that one nozzle treats: the nozzle spacing on a boom that covers everything, the band width where bands are " +
+          "sprayed. With several nozzles on a row, the width that they treat together. More than 0.",
+        "length",
+      ),
+      nozzlesPerRow: optional(
+        count(
+          "How many nozzles spray the same row or band: their catches are added. A whole number; 1 unless given.",
+        ),
+      ),
+    },
+    [catchesAgree, rowsAreWhole],
+  );
+}
+
+/** Notes catches that are not those of whole rows. */
+export function rowsAreWhole(
+  { catches, nozzlesPerRow = 1 }: Partial<CatchInput<Volume | Mass>>,
+  check: Check,
+): void {
+  if (catches === undefined || catches.length % nozzlesPerRow === 0) return;
+  check.fault(
+    "conflict",
+    "rows-incomplete",
+    "nozzlesPerRow",
+    "{catches} catches don't make whole rows of {nozzles} nozzles. Enter a catch for every nozzle of each row.",
+    { catches: catches.length, nozzles: nozzlesPerRow },
+  );
+}
+
+/** A timed catch of a sprayer. */
+export const CATCH: ObjectField<CatchInput> = catchOf(["volume"]) as ObjectField<CatchInput>;
+
+const ANY_CATCH = catchOf(AMOUNT);
 
 /**
  * The rate from a timed catch: what the nozzles put out, over the area they cover in that time.
@@ -82,8 +154,7 @@ export function catchRate(input: CatchInput<Volume>): VolumeRate;
 export function catchRate(input: CatchInput<Mass>): MassRate;
 export function catchRate(input: CatchInput<Volume> | CatchInput<Mass>): VolumeRate | MassRate;
 export function catchRate(input: CatchInput<Volume> | CatchInput<Mass>): VolumeRate | MassRate {
-  const { rate, told } = checkedCatch(input);
-  return toldIn(rate, told) as VolumeRate | MassRate;
+  return rateOfCatch(checked(input, ANY_CATCH));
 }
 
 /**
@@ -104,16 +175,18 @@ export function catchRate(input: CatchInput<Volume> | CatchInput<Mass>): VolumeR
  * ```
  */
 export function catchRateWorking(input: CatchInput<Volume> | CatchInput<Mass>): WorkingLine[] {
-  const { total, length, rate, told } = checkedCatch(input);
-  toldIn(rate, told);
-  const { time, speed, width, nozzlesPerRow = 1 } = input;
-  const rows = input.catches.length / nozzlesPerRow;
-  const shared = {
-    total: [total, total.unit],
-    time: [time, time.unit],
-    rows,
-    width: [width, length],
-  } as const;
+  return linesOfCatch(checked(input, ANY_CATCH));
+}
+
+/** The rate of a timed catch. Trusts its input. */
+export function rateOfCatch(input: CatchInput<Volume | Mass>, at = ""): VolumeRate | MassRate {
+  return workedCatch(input, at).rate;
+}
+
+/** The working of {@link rateOfCatch}. Trusts its input. */
+export function linesOfCatch(input: CatchInput<Volume | Mass>): WorkingLine[] {
+  const { total, rows, length, quotient, rate } = workedCatch(input, "");
+  const { catches, time, speed, width } = input;
   const [formula, pace]: [string, Record<string, GivenTerm>] = isTimed(speed)
     ? [
         "total * travelTime / (time * travelled * rows * width)",
@@ -121,105 +194,55 @@ export function catchRateWorking(input: CatchInput<Volume> | CatchInput<Mass>): 
       ]
     : ["total / (time * speed * rows * width)", { speed: [speed, `${length}/${time.unit}`] }];
   return [
-    ...totalLines(input.catches, total),
-    ...toldLines(
+    ...formulaLines({
+      id: "output-rate.catch-total",
+      formula: catches.map((_, at) => `x${at + 1}`).join(" + "),
+      terms: Object.fromEntries(catches.map((caught, at) => [`x${at + 1}`, [caught, total.unit] as const])),
+      result: total,
+      source: "Ounces Equal Gallons: Sprayer Calibration, LSU AgCenter",
+    }),
+    ...formulaLines(
       {
         id: "output-rate.catch",
         formula,
-        terms: { ...shared, ...pace },
-        result: rate,
+        terms: {
+          total: [total, total.unit],
+          time: [time, time.unit],
+          rows,
+          width: [width, length],
+          ...pace,
+        },
+        result: quotient,
         source:
           "Sprayer Calibrations and Calculations, Montana State University Extension Service, MontGuide MT 2000-14, 2000",
       },
-      told,
+      rate.unit,
     ),
   ];
 }
 
-function totalLines(catches: readonly Quantity[], total: Quantity): WorkingLine[] {
-  const symbols = catches.map((_, at) => `x${at + 1}`);
-  return toldLines({
-    id: "output-rate.catch-total",
-    formula: symbols.join(" + "),
-    terms: Object.fromEntries(
-      catches.map((caught, at) => [symbols[at] as string, [caught, total.unit] as const]),
-    ),
-    result: total,
-    source: "Ounces Equal Gallons: Sprayer Calibration, LSU AgCenter",
-  });
-}
-
-// A longer list is a mistake in the input, not a boom: 500 nozzles half a metre apart are 250 m.
-const MOST_NOZZLES = 500;
-
-/** Checks each catch and the time, and gives each catch in the unit of the first. */
-export function checkedCatches(
-  { catches, time }: Catches<Volume> | Catches<Mass>,
-  fewest: number,
-): { kind: "volume" | "mass"; unit: Unit; values: number[]; time: number } {
-  const list = checkedList<Volume | Mass>(catches, "catches", fewest);
-  if (list.length > MOST_NOZZLES) {
-    throw new SprayMathError(
-      "out-of-range",
-      "catches",
-      `Given ${list.length} catches; wanted ${MOST_NOZZLES} or fewer, one for each nozzle of one boom.`,
-    );
-  }
-  const kind = amountKind(list[0] as Volume, "catches[0]");
-  const { unit } = list[0] as Quantity;
-  const values = list.map((caught, at) => inUnit<Unit>(caught as Quantity, unit, `catches[${at}]`));
-  unitsWith(time, "time");
-  return { kind, unit, values, time: inUnit(time, time.unit, "time") };
-}
-
 /** Whether a working speed was given as a timed distance. */
 export function isTimed(speed: Speed | TimedDistance): speed is TimedDistance {
-  return !("value" in checkedObject(speed, "speed"));
+  return "distance" in speed;
 }
 
-interface CheckedCatch {
-  readonly total: Quantity;
+interface WorkedCatch extends WorkedRate<VolumeRate | MassRate> {
+  readonly total: Volume | Mass;
+  readonly rows: number;
   readonly length: "ft" | "m";
-  /** The rate as the division gives it, such as in `fl_oz/ft2`. */
-  readonly rate: Quantity;
-  /** The rate's unit as it is told. */
-  readonly told: VolumeRateUnit | MassRateUnit;
 }
 
-function checkedCatch(input: CatchInput<Volume> | CatchInput<Mass>): CheckedCatch {
-  const { speed, width, nozzlesPerRow = 1 } = checkedObject(input, "");
-  const { kind, unit, values, time } = checkedCatches(input, 1);
-  const units = unitsLike(unit);
-  const { length, area } = unitsWith(width, "width");
-  const total = totalOf(values);
-  const wide = rowsOf(values.length, nozzlesPerRow) * inUnit(width, length, "width");
+function workedCatch(
+  { catches, time, speed, width, nozzlesPerRow = 1 }: CatchInput<Volume | Mass>,
+  at: string,
+): WorkedCatch {
+  const total = sum(catches as readonly Volume[]);
+  const { length, area } = unitsLike(width.unit);
+  const rows = catches.length / nozzlesPerRow;
+  // Over a timed distance the two times meet as a ratio, so that the rate needs one change of unit less.
   const travelled = isTimed(speed)
-    ? timedTravel(speed, time, input.time.unit, length)
-    : time * inUnit(speed, `${length}/${input.time.unit}`, "speed");
-  return {
-    total: { value: total, unit },
-    length,
-    rate: { value: total / (travelled * wide), unit: `${unit}/${area}` as Unit },
-    told: kind === "volume" ? units.volumeRate : units.massRate,
-  };
-}
-
-// How far the sprayer travels while the catch lasts.
-function timedTravel(pass: TimedDistance, time: number, unit: TimeUnit, length: LengthUnit): number {
-  within("speed", () => speedFrom(pass));
-  // The two times meet as a ratio, so that the rate needs one change of unit less.
-  const share = time / inUnit(pass.time, unit, "speed.time");
-  return share * inUnit(pass.distance, length, "speed.distance");
-}
-
-function rowsOf(catches: number, nozzlesPerRow: number): number {
-  const rows = catches / checkedCount(nozzlesPerRow, "nozzlesPerRow");
-  if (!Number.isInteger(rows)) {
-    throw new SprayMathError(
-      "conflict",
-      "nozzlesPerRow",
-      `Given ${catches} catches for rows of ${nozzlesPerRow} nozzles; wanted a catch from every nozzle of each row.`,
-    );
-  }
-  return rows;
+    ? (time.value / inUnit(speed.time, time.unit)) * inUnit(speed.distance, length)
+    : time.value * inUnit(speed, `${length}/${time.unit}`);
+  const value = total.value / (travelled * (rows * inUnit(width, length)));
+  return { total, rows, length, ...workedPerArea(value, total.unit, area, at) };
 }

@@ -1,9 +1,11 @@
-import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import { object } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { quantity } from "../units/quantity-field.js";
+import { positive, positiveIn } from "../units/result.js";
 import type { Density, Flow, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { flowOrRate } from "./amount.js";
-import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
 
 /** A liquid's density, and the water's that it is compared with. */
 export interface Densities {
@@ -12,6 +14,17 @@ export interface Densities {
   /** The density of the water used to calibrate; handbooks say 8.33 or 8.34 lb/gal. Always given, so that it is known which. */
   readonly waterDensity: Density;
 }
+
+const DENSITIES = object<Densities>({
+  density: quantity(
+    "The density of what will be sprayed, from its label or a weighed measure. More than 0.",
+    "density",
+  ),
+  waterDensity: quantity(
+    "The density of the water used to calibrate; handbooks say 8.33 or 8.34 lb/gal. Always given, so that it is known which.",
+    "density",
+  ),
+});
 
 /**
  * The density factor of the handbooks' tables: how much more water than solution the same nozzle and pressure pass.
@@ -32,11 +45,11 @@ export interface Densities {
  * ```
  */
 export function densityFactor(densities: Densities): number {
-  const { density, waterDensity } = checkedObject(densities, "");
-  unitsWith(density, "density");
-  const heavy = inUnit(density, density.unit, "density");
-  const factor = Math.sqrt(heavy / inUnit(waterDensity, density.unit, "waterDensity"));
-  return toldIn({ value: factor, unit: "1" }, "1").value;
+  return factorOf(checked(densities, DENSITIES));
+}
+
+function factorOf({ density, waterDensity }: Densities): number {
+  return positive(Math.sqrt(density.value / inUnit(waterDensity, density.unit)));
 }
 
 /**
@@ -56,19 +69,22 @@ export function densityFactor(densities: Densities): number {
  * ```
  */
 export function densityFactorWorking(densities: Densities): WorkingLine[] {
-  const result = densityFactor(densities);
+  return factorLines(checked(densities, DENSITIES));
+}
+
+function factorLines(densities: Densities): WorkingLine[] {
   const { density, waterDensity } = densities;
-  return toldLines({
+  return formulaLines({
     id: "output-rate.density-factor",
     formula: "sqrt(density / waterDensity)",
     terms: { density: [density, density.unit], waterDensity: [waterDensity, density.unit] },
-    result,
+    result: factorOf(densities),
     source: SOURCE,
   });
 }
 
 /**
- * What is wanted of the solution.
+ * What the solution is to go out at.
  *
  * @typeParam Q - a flow, or a volume per area
  */
@@ -77,8 +93,16 @@ export interface WaterForSolutionInput<Q extends Flow | VolumeRate> extends Dens
   readonly solution: Q;
 }
 
+const SOLUTION = object<WaterForSolutionInput<Flow | VolumeRate>>({
+  ...DENSITIES.fields,
+  solution: quantity("The flow or rate that the solution is to go out at. More than 0.", [
+    "flow",
+    "volumeRate",
+  ]),
+});
+
 /**
- * The flow or rate to look for when calibrating with water, so that the solution then goes out as wanted. A heavy liquid
+ * The flow or rate to look for when calibrating with water, for the solution to go out as it should. A heavy liquid
  * flows more slowly than water, so the water has to show more.
  *
  * Formula: water = solution × √(density / water density).
@@ -102,9 +126,7 @@ export function waterForSolution(input: WaterForSolutionInput<VolumeRate>): Volu
 export function waterForSolution(
   input: WaterForSolutionInput<Flow> | WaterForSolutionInput<VolumeRate>,
 ): Flow | VolumeRate {
-  const { solution } = checkedObject(input, "");
-  const value = flowOrRate(solution, "solution") * densityFactor(input);
-  return toldIn({ value, unit: solution.unit }, solution.unit) as Flow | VolumeRate;
+  return waterFor(checked(input, SOLUTION));
 }
 
 /**
@@ -126,17 +148,22 @@ export function waterForSolution(
 export function waterForSolutionWorking(
   input: WaterForSolutionInput<Flow> | WaterForSolutionInput<VolumeRate>,
 ): WorkingLine[] {
-  const result = waterForSolution(input as WaterForSolutionInput<Flow>);
+  const given = checked(input, SOLUTION);
+  const { solution } = given;
   return [
-    ...densityFactorWorking(input),
-    ...toldLines({
+    ...factorLines(given),
+    ...formulaLines({
       id: "output-rate.water-for-solution",
       formula: "solution * factor",
-      terms: { solution: [input.solution, input.solution.unit], factor: densityFactor(input) },
-      result,
+      terms: { solution: [solution, solution.unit], factor: factorOf(given) },
+      result: waterFor(given),
       source: SOURCE,
     }),
   ];
+}
+
+function waterFor({ solution, ...densities }: WaterForSolutionInput<Flow | VolumeRate>): Flow | VolumeRate {
+  return positiveIn(solution.value * factorOf(densities), solution.unit) as Flow | VolumeRate;
 }
 
 /**
@@ -148,6 +175,11 @@ export interface SolutionForWaterInput<Q extends Flow | VolumeRate> extends Dens
   /** The flow or rate that was measured with water. More than 0. */
   readonly water: Q;
 }
+
+const WATER = object<SolutionForWaterInput<Flow | VolumeRate>>({
+  ...DENSITIES.fields,
+  water: quantity("The flow or rate that was measured with water. More than 0.", ["flow", "volumeRate"]),
+});
 
 /**
  * The flow or rate at which a solution goes out of a sprayer that was calibrated with water.
@@ -173,9 +205,7 @@ export function solutionForWater(input: SolutionForWaterInput<VolumeRate>): Volu
 export function solutionForWater(
   input: SolutionForWaterInput<Flow> | SolutionForWaterInput<VolumeRate>,
 ): Flow | VolumeRate {
-  const { water } = checkedObject(input, "");
-  const value = flowOrRate(water, "water") / densityFactor(input);
-  return toldIn({ value, unit: water.unit }, water.unit) as Flow | VolumeRate;
+  return solutionFor(checked(input, WATER));
 }
 
 /**
@@ -197,17 +227,22 @@ export function solutionForWater(
 export function solutionForWaterWorking(
   input: SolutionForWaterInput<Flow> | SolutionForWaterInput<VolumeRate>,
 ): WorkingLine[] {
-  const result = solutionForWater(input as SolutionForWaterInput<Flow>);
+  const given = checked(input, WATER);
+  const { water } = given;
   return [
-    ...densityFactorWorking(input),
-    ...toldLines({
+    ...factorLines(given),
+    ...formulaLines({
       id: "output-rate.solution-for-water",
       formula: "water / factor",
-      terms: { water: [input.water, input.water.unit], factor: densityFactor(input) },
-      result,
+      terms: { water: [water, water.unit], factor: factorOf(given) },
+      result: solutionFor(given),
       source: SOURCE,
     }),
   ];
+}
+
+function solutionFor({ water, ...densities }: SolutionForWaterInput<Flow | VolumeRate>): Flow | VolumeRate {
+  return positiveIn(water.value / factorOf(densities), water.unit) as Flow | VolumeRate;
 }
 
 const SOURCE =

@@ -1,5 +1,10 @@
-import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { checked } from "../units/check.js";
+import { convertValue, inUnit } from "../units/convert.js";
+import { type ObjectField, object } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { measured, quantity, unitOf } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
+import { positiveIn, resultIn } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type {
   Area,
@@ -14,22 +19,30 @@ import type {
   VolumeUnit,
 } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
 
 /** Two units that are to read alike: so many of the one caught mean as many of the other applied. */
 export interface ReadingPair {
-  /** The unit that the catch is read in, such as `fl_oz`. */
+  /** The unit that the catch is read in, such as fl oz. */
   readonly catchUnit: VolumeUnit;
-  /** The unit that the rate is wanted in, such as `gal/ac`. */
+  /** The unit that the rate is read in, such as gal/ac. */
   readonly rateUnit: VolumeRateUnit;
 }
+
+const PAIR = object<ReadingPair>({
+  catchUnit: unitOf("The unit that the catch is read in, such as fl oz.", "volume"),
+  rateUnit: unitOf("The unit that the rate is read in, such as gal/ac.", "volumeRate"),
+});
 
 /** A pair of units, and the width that one nozzle (or one row's nozzles together) treats. */
 export interface DirectStripInput extends ReadingPair {
   /** The nozzle spacing, band width or row width. More than 0. */
   readonly width: Length;
 }
+
+const LAYOUT = object<DirectStripInput>({
+  ...PAIR.fields,
+  width: quantity("The nozzle spacing, band width or row width. More than 0.", "length"),
+});
 
 /**
  * The area on which one unit caught is one unit of rate: 1/128 acre for fluid ounces and gallons per acre.
@@ -50,8 +63,7 @@ export interface DirectStripInput extends ReadingPair {
  * ```
  */
 export function directStripArea(pair: ReadingPair): Area {
-  const { area } = checkedPair(pair);
-  return toldIn(area, unitsLike(area.unit).area);
+  return workedPair(checked(pair, PAIR)).area;
 }
 
 /**
@@ -70,8 +82,8 @@ export function directStripArea(pair: ReadingPair): Area {
  * ```
  */
 export function directStripAreaWorking(pair: ReadingPair): WorkingLine[] {
-  const { area } = checkedPair(pair);
-  return areaLines(pair, unitsLike(area.unit).area);
+  const given = checked(pair, PAIR);
+  return areaLines(given, workedPair(given).area.unit);
 }
 
 /**
@@ -96,8 +108,7 @@ export function directStripAreaWorking(pair: ReadingPair): WorkingLine[] {
  * ```
  */
 export function directStripDistance(input: DirectStripInput): Length {
-  const { value, length } = checkedStrip(input);
-  return toldIn({ value, unit: length }, length);
+  return workedLayout(checked(input, LAYOUT)).distance;
 }
 
 /**
@@ -117,15 +128,15 @@ export function directStripDistance(input: DirectStripInput): Length {
  * ```
  */
 export function directStripDistanceWorking(input: DirectStripInput): WorkingLine[] {
-  const result = directStripDistance(input);
-  const { area, length } = checkedStrip(input);
+  const given = checked(input, LAYOUT);
+  const { area, distance } = workedLayout(given);
   return [
-    ...areaLines(input, area.unit),
-    ...toldLines({
+    ...areaLines(given, area.unit),
+    ...formulaLines({
       id: "output-rate.direct-strip",
       formula: "area / width",
-      terms: { area: [area, area.unit], width: [input.width, length] },
-      result,
+      terms: { area: [area, area.unit], width: [given.width, distance.unit] },
+      result: distance,
       source: "Calibrating Boom Sprayers, Ohio State University Extension, AEX-520",
     }),
   ];
@@ -136,6 +147,15 @@ export interface DirectReading extends ReadingPair {
   /** What one nozzle put out over the strip (all of a row's nozzles together), in any unit of volume. More than 0. */
   readonly caught: Measured<Volume>;
 }
+
+/** A catch over such a strip. */
+export const DIRECT_READING: ObjectField<DirectReading> = object<DirectReading>({
+  ...PAIR.fields,
+  caught: measured(
+    "What one nozzle put out over the strip (all of a row's nozzles together), in any unit of volume. More than 0.",
+    "volume",
+  ),
+});
 
 /**
  * The rate read off a catch over a strip laid out with {@link directStripDistance} for the same pair of units. A catch
@@ -157,9 +177,7 @@ export interface DirectReading extends ReadingPair {
  * ```
  */
 export function directStripRate(reading: DirectReading): VolumeRate {
-  const { caught, catchUnit, rateUnit } = checkedObject(reading, "");
-  checkedPair(reading);
-  return toldIn({ value: inUnit(caught, catchUnit, "caught"), unit: rateUnit }, rateUnit);
+  return rateOfReading(checked(reading, DIRECT_READING));
 }
 
 /**
@@ -179,48 +197,64 @@ export function directStripRate(reading: DirectReading): VolumeRate {
  * ```
  */
 export function directStripRateWorking(reading: DirectReading): WorkingLine[] {
-  const result = directStripRate(reading);
+  return linesOfReading(checked(reading, DIRECT_READING));
+}
+
+/** The rate that a catch reads as. Trusts its input. */
+export function rateOfReading({ caught, catchUnit, rateUnit }: DirectReading, at = ""): VolumeRate {
+  return positiveIn(inUnit(caught, catchUnit), rateUnit, at);
+}
+
+/** The working of {@link rateOfReading}. Trusts its input. */
+export function linesOfReading(reading: DirectReading): WorkingLine[] {
   const { caught, catchUnit, rateUnit } = reading;
-  return toldLines({
+  return formulaLines({
     id: "output-rate.direct-strip-rate",
     formula: "caught * reading",
     terms: { caught: [caught, catchUnit], reading: [{ value: 1, unit: rateUnit }, rateUnit] },
-    result,
+    result: rateOfReading(reading),
     source: "Calibrating Boom Sprayers, Ohio State University Extension, AEX-520",
   });
 }
 
-// The area comes out in the unit under the stroke of the rate, so that 1 fl_oz and 1 gal/ac give exactly 1/128 ac.
-function checkedPair(pair: ReadingPair): { top: Unit; area: Quantity<AreaUnit> } {
-  const { catchUnit, rateUnit } = checkedObject(pair, "");
-  resolveUnit(catchUnit, "catchUnit");
-  const { over, per } = resolveUnit(rateUnit, "rateUnit");
-  inUnit<VolumeRateUnit>({ value: 1, unit: rateUnit }, "gal/ac", "rateUnit");
-  const caught = inUnit({ value: 1, unit: catchUnit }, over as VolumeUnit, "catchUnit");
-  return { top: over, area: { value: caught, unit: per as AreaUnit } };
+interface WorkedPair {
+  /** The unit of volume over the stroke of the rate. */
+  readonly volume: Unit;
+  /** The area in the unit under the stroke of the rate, so that 1 fl_oz and 1 gal/ac give exactly 1/128 ac. */
+  readonly share: Quantity<AreaUnit>;
+  /** The area in the unit that it is reported in. */
+  readonly area: Area;
 }
 
-function areaLines(pair: ReadingPair, told: AreaUnit): WorkingLine[] {
-  const { top, area } = checkedPair(pair);
-  return toldLines(
+function workedPair({ catchUnit, rateUnit }: ReadingPair): WorkedPair {
+  const { over, per } = resolveUnit(rateUnit, "unit");
+  const share = { value: convertValue(1, catchUnit, over), unit: per as AreaUnit };
+  return { volume: over, share, area: resultIn(share, unitsLike(per as AreaUnit).area) };
+}
+
+function areaLines(pair: ReadingPair, unit: AreaUnit): WorkingLine[] {
+  const { volume, share } = workedPair(pair);
+  return formulaLines(
     {
       id: "output-rate.direct-strip-area",
       formula: "caught / rate",
       terms: {
-        caught: [{ value: 1, unit: pair.catchUnit }, top],
+        caught: [{ value: 1, unit: pair.catchUnit }, volume],
         rate: [{ value: 1, unit: pair.rateUnit }, pair.rateUnit],
       },
-      result: area,
+      result: share,
       source:
         "Easy Calibration for Backpack and Canister (Handheld) Sprayers, Utah State University Extension",
     },
-    told,
+    unit,
   );
 }
 
-function checkedStrip(input: DirectStripInput): { area: Area; length: "ft" | "m"; value: number } {
-  const { width } = checkedObject(input, "");
-  const { area: square, length } = unitsWith(width, "width");
-  const area = toldIn(checkedPair(input).area, square);
-  return { area, length, value: area.value / inUnit(width, length, "width") };
+function workedLayout({ width, ...pair }: DirectStripInput): {
+  readonly area: Area;
+  readonly distance: Length;
+} {
+  const units = unitsLike(width.unit);
+  const area = resultIn(workedPair(pair).share, units.area);
+  return { area, distance: positiveIn(area.value / inUnit(width, units.length), units.length) };
 }

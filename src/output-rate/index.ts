@@ -1,4 +1,12 @@
 export { type Calibration, type RecordedCalibration, rateOf } from "./calibration.js";
+export {
+  type CalibrationConditions,
+  type CalibrationRecord,
+  type CalibrationRecordInput,
+  type ConditionName,
+  calibrationRecord,
+  readCalibrationRecord,
+} from "./calibration-record.js";
 export { type Catches, type CatchInput, catchRate } from "./catch.js";
 export {
   type Densities,
@@ -16,7 +24,7 @@ export {
   directStripRate,
   type ReadingPair,
 } from "./direct-strip.js";
-export { type HandInput, handRate } from "./hand.js";
+export { type HandSprayInput, handSprayRates } from "./hand-spray.js";
 export type {
   CatchMeasurement,
   DirectStripMeasurement,
@@ -48,15 +56,7 @@ export {
   type RangeVerdict,
 } from "./pressure.js";
 export { type RateAtSpeedInput, rateAtSpeed } from "./rate-at-speed.js";
-export {
-  type CalibrationConditions,
-  type CalibrationRecord,
-  type CalibrationRecordInput,
-  type ConditionName,
-  calibrationRecord,
-  readCalibrationRecord,
-} from "./record.js";
-export { type OutputTerms, type SolvedOutput, type SolveInput, solveOutput } from "./solve.js";
+export { type OutputTerms, type SolvedOutput, type SolveInput, solveOutput } from "./solve-output.js";
 export {
   averageSpeed,
   type DistanceAtSpeed,

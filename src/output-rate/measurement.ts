@@ -1,15 +1,24 @@
-import { SprayMathError } from "../errors.js";
-import { checkedChoice, checkedObject, inUnit } from "../units/guard.js";
-import { resolveUnit } from "../units/resolve.js";
-import type { Flow, Length, MassRate, Measured, Speed, VolumeRate } from "../units/types.js";
+import type { Check } from "../units/check.js";
+import {
+  type Agreement,
+  choice,
+  type EitherField,
+  type FieldsOf,
+  type Kinds,
+  kinds,
+  type ObjectField,
+  object,
+} from "../units/fields.js";
+import { measured } from "../units/quantity-field.js";
+import type { Flow, Length, Measured, Speed, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { type CatchInput, catchRate, catchRateWorking } from "./catch.js";
-import { type DirectReading, directStripRate, directStripRateWorking } from "./direct-strip.js";
-import { type HandInput, handRate, handRateWorking } from "./hand.js";
-import { solveOutput, solveOutputWorking } from "./solve.js";
-import { type StripRun, stripRate, stripRateWorking } from "./strip.js";
-import { type StripRunsInput, stripRuns, stripRunsWorking } from "./strip-runs.js";
-import { type TreeRowInput, treeRowRate, treeRowRateWorking } from "./tree-row.js";
+import { CATCH, type CatchInput, linesOfCatch, rateOfCatch } from "./catch.js";
+import { DIRECT_READING, type DirectReading, linesOfReading, rateOfReading } from "./direct-strip.js";
+import { type HandSprayInput, handSpray, linesOfHandSpray, ratesOfHandSpray } from "./hand-spray.js";
+import { linesOfSolved, type OutputTerms, solvedOutput } from "./solve-output.js";
+import { linesOfStrip, rateOfStrip, STRIP_RUN, type StripRun } from "./strip.js";
+import { linesOfRuns, runsTogether, STRIP_RUNS, type StripRuns, type StripRunsInput } from "./strip-runs.js";
+import { linesOfTreeRow, ratesOfTreeRow, TREE_ROW, type TreeRowInput } from "./tree-row.js";
 
 /** One run over a test strip. */
 export interface StripMeasurement extends StripRun {
@@ -42,7 +51,7 @@ export interface TreeRowMeasurement extends TreeRowInput {
 }
 
 /** A hand-held spray; with the spacings that a rate per area needs. */
-export interface HandMeasurement extends HandInput {
+export interface HandMeasurement extends HandSprayInput {
   /** Says how it was measured. */
   readonly kind: "hand";
 }
@@ -51,11 +60,11 @@ export interface HandMeasurement extends HandInput {
 export interface FlowMeasurement {
   /** Says how it was measured. */
   readonly kind: "flow";
-  /** The flow of everything that sprays `width`. More than 0. */
+  /** The flow of everything that sprays the width. More than 0. */
   readonly flow: Measured<Flow>;
   /** The working speed. More than 0. */
   readonly speed: Measured<Speed>;
-  /** The width that `flow` treats. More than 0. */
+  /** The width that the flow treats. More than 0. */
   readonly width: Measured<Length>;
 }
 
@@ -78,91 +87,133 @@ export type Measurement =
   | FlowMeasurement
   | KnownRate;
 
-/** The kinds of measurement. */
-export const MEASUREMENT_KINDS: readonly Measurement["kind"][] = [
-  "strip",
-  "strip-runs",
-  "direct-strip",
-  "catch",
-  "tree-row",
-  "hand",
-  "flow",
-  "known",
-];
+const KIND = "Says how it was measured.";
 
-/** The rate that a measurement gives. */
-export function measuredRate(measurement: Measurement): VolumeRate {
-  checkedChoice(checkedObject(measurement, "").kind, MEASUREMENT_KINDS, "kind");
+/* @__NO_SIDE_EFFECTS__ */
+function kindOf<T extends Measurement>(
+  kind: T["kind"],
+  sentence: string,
+  { fields, agree }: ObjectField<Omit<T, "kind">>,
+): ObjectField<T> {
+  const all = { kind: choice(KIND, [kind]), ...fields } as unknown as FieldsOf<T>;
+  return object<T>(all, agree as readonly Agreement<T>[], sentence);
+}
+
+/** What each kind of measurement is made of. */
+export const MEASUREMENT_KINDS: Kinds<Measurement> = {
+  strip: kindOf<StripMeasurement>("strip", "One run over a test strip.", STRIP_RUN),
+  "strip-runs": kindOf<StripRunsMeasurement>("strip-runs", "Several runs over a test strip.", STRIP_RUNS),
+  "direct-strip": kindOf<DirectStripMeasurement>(
+    "direct-strip",
+    "A catch over a strip of the length at which it reads as the rate.",
+    DIRECT_READING,
+  ),
+  catch: kindOf<CatchMeasurement>("catch", "A timed catch, with the speed and the width.", CATCH),
+  "tree-row": kindOf<TreeRowMeasurement>("tree-row", "A row sprayed from one side or both.", TREE_ROW),
+  hand: handSpray<HandMeasurement>(
+    "A hand-held spray; with the spacings that a rate per area needs.",
+    { kind: choice(KIND, ["hand"]) },
+    [areaFollows],
+  ),
+  flow: kindOf<FlowMeasurement>(
+    "flow",
+    "A flow, such as a nozzle's from its maker's table, with the speed and the width.",
+    object<Omit<FlowMeasurement, "kind">>({
+      flow: measured("The flow of everything that sprays the width. More than 0.", "flow"),
+      speed: measured("The working speed. More than 0.", "speed"),
+      width: measured("The width that the flow treats. More than 0.", "length"),
+    }),
+  ),
+  known: kindOf<KnownRate>(
+    "known",
+    "A rate that is known from elsewhere.",
+    object<Omit<KnownRate, "kind">>({ rate: measured("The rate. More than 0.", "volumeRate") }),
+  ),
+};
+
+/** A measurement of any kind. */
+export const MEASUREMENT: EitherField<Measurement> = kinds(
+  "How the output was measured; the kind tells the ways apart.",
+  MEASUREMENT_KINDS,
+);
+
+/** Notes a hand-held spray that lacks a spacing for a rate per area. */
+function areaFollows(given: Partial<HandMeasurement>, check: Check): void {
+  const lacks = (name: "area" | "plantSpacing" | "rowSpacing"): boolean =>
+    given[name] === undefined && !check.hasFault(name);
+  if (!lacks("area")) return;
+  if (given.rowLength === undefined && lacks("plantSpacing"))
+    check.fault(
+      "missing",
+      "plant-spacing",
+      "plantSpacing",
+      "Enter the distance from plant to plant: the rate per area needs it.",
+    );
+  if (lacks("rowSpacing"))
+    check.fault(
+      "missing",
+      "row-spacing",
+      "rowSpacing",
+      "Enter the distance from row to row: the rate per area needs it.",
+    );
+}
+
+/** A measurement and the rate that it gives, worked out once for the rate, its spread, its uncertainty and its working. */
+export interface MeasuredRate {
+  readonly measurement: Measurement;
+  readonly rate: VolumeRate;
+  /** What several runs say together. */
+  readonly runs?: StripRuns;
+}
+
+/** The rate that a measurement gives. Trusts its input. */
+export function rateOfMeasurement(measurement: Measurement, at = ""): MeasuredRate {
+  if (measurement.kind !== "strip-runs") return { measurement, rate: rateOfOne(measurement, at) };
+  const runs = runsTogether(measurement, at) as StripRuns;
+  return { measurement, rate: runs.rate, runs };
+}
+
+function rateOfOne(measurement: Exclude<Measurement, StripRunsMeasurement>, at: string): VolumeRate {
   switch (measurement.kind) {
     case "strip":
-      return sprayed(stripRate(measurement), "used");
-    case "strip-runs":
-      return sprayed(stripRuns(measurement).rate, "runs[0].used");
+      return rateOfStrip(measurement, at) as VolumeRate;
     case "direct-strip":
-      return directStripRate(measurement);
+      return rateOfReading(measurement, at);
     case "catch":
-      return sprayed(catchRate(measurement), "catches[0]");
+      return rateOfCatch(measurement, at) as VolumeRate;
     case "tree-row":
-      return treeRowRate(measurement).perArea;
+      return ratesOfTreeRow(measurement, at).perArea;
     case "hand":
-      return handRate(measurement).perArea ?? refuseWithoutSpacing(measurement);
+      return ratesOfHandSpray(measurement, at).perArea as VolumeRate;
     case "flow":
-      return solveOutput(checkedFlow(measurement)).rate;
+      return solvedOutput(threeOf(measurement), at).rate;
     case "known":
-      inUnit(measurement.rate, "L/ha", "rate");
       return { value: measurement.rate.value, unit: measurement.rate.unit };
   }
 }
 
-/** The working of {@link measuredRate}; none for a known rate. */
-export function measuredRateWorking(measurement: Measurement): WorkingLine[] {
-  measuredRate(measurement);
+/** The working of {@link rateOfMeasurement}; none for a known rate. Trusts its input. */
+export function linesOfMeasurement({ measurement, runs }: MeasuredRate): WorkingLine[] {
   switch (measurement.kind) {
     case "strip":
-      return stripRateWorking(measurement);
+      return linesOfStrip(measurement);
     case "strip-runs":
-      return stripRunsWorking(measurement);
+      return linesOfRuns(measurement, runs as StripRuns);
     case "direct-strip":
-      return directStripRateWorking(measurement);
+      return linesOfReading(measurement);
     case "catch":
-      return catchRateWorking(measurement);
+      return linesOfCatch(measurement);
     case "tree-row":
-      return treeRowRateWorking(measurement);
+      return linesOfTreeRow(measurement);
     case "hand":
-      return handRateWorking(measurement);
+      return linesOfHandSpray(measurement);
     case "flow":
-      return solveOutputWorking(checkedFlow(measurement));
+      return linesOfSolved(threeOf(measurement));
     case "known":
       return [];
   }
 }
 
-// The types allow volumes only; plain JavaScript may hand over the granules of a spreader.
-function sprayed(rate: VolumeRate | MassRate, path: string): VolumeRate {
-  if (resolveUnit(rate.unit, path).dimension === "volumeRate") return rate as VolumeRate;
-  throw new SprayMathError(
-    "wrong-dimension",
-    path,
-    "Given a weight; wanted a volume, such as fl_oz or mL: this is about spray, not granules.",
-  );
-}
-
-function refuseWithoutSpacing({ plants, plantSpacing }: HandMeasurement): never {
-  const path = plants !== undefined && plantSpacing === undefined ? "plantSpacing" : "rowSpacing";
-  throw new SprayMathError(
-    "missing",
-    path,
-    `Nothing given; wanted the ${path === "rowSpacing" ? "distance from row to row" : "distance from plant to plant"}, which a rate per area needs.`,
-  );
-}
-
-function checkedFlow({ flow, speed, width }: FlowMeasurement): {
-  flow: Flow;
-  speed: Speed;
-  width: Length;
-} {
-  inUnit(flow, "L/min", "flow");
-  inUnit(speed, "km/h", "speed");
-  inUnit(width, "m", "width");
+function threeOf({ flow, speed, width }: FlowMeasurement): Omit<OutputTerms, "rate"> {
   return { flow, speed, width };
 }

@@ -1,6 +1,13 @@
-import { SprayMathError } from "../errors.js";
+import { AMOUNT } from "../units/amounts.js";
+import { type Check, checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { decided, moreThan } from "../units/decide.js";
-import { checkedChoice, checkedObject, inUnit } from "../units/guard.js";
+import { dimensionOf } from "../units/dimensions.js";
+import { about, choice, count, object, optional } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { sum } from "../units/quantity.js";
+import { measured, quantity } from "../units/quantity-field.js";
+import { finite, positive } from "../units/result.js";
 import type {
   Flow,
   Fraction,
@@ -9,18 +16,14 @@ import type {
   MassFlow,
   MassRate,
   Measured,
-  Quantity,
   Speed,
-  Unit,
   Volume,
   VolumeRate,
 } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { type Catches, type CatchInput, catchRate, checkedCatches } from "./catch.js";
-import { toldIn, totalOf } from "./result.js";
+import { type Catches, catchesAgree, catchesOf, rateOfCatch, rowsAreWhole, WORKING_SPEED } from "./catch.js";
 import type { TimedDistance } from "./speed.js";
 import { spreadLines, standardDeviation } from "./strip-runs.js";
-import { toldLines } from "./told-lines.js";
 
 /**
  * What each nozzle is held against. Handbooks differ, so the choice is the caller's and the result names it.
@@ -53,20 +56,93 @@ export interface NozzleRule {
 export interface NozzleCheckInput<A extends Volume | Mass = Volume> extends Catches<A> {
   /** What to hold each nozzle against. */
   readonly against: NozzleReference;
-  /** The flow that a nozzle of this kind should have at this pressure; with `against: "rated"` only. More than 0. */
+  /** The flow that a nozzle of this kind should have at this pressure, where nozzles are held against it. More than 0. */
   readonly rated?: A extends Volume ? Flow : MassFlow;
   /**
-   * How far off is too far, more than 0. Unless given: 5 % of the mean (MontGuide MT 2000-14; Alberta Agdex 606-1), 10 % of the
-   * others' mean (Mississippi State University Extension), 10 % of the rated flow (USGA Green Section), 10 % of spread
-   * (Texas Cooperative Extension). Several handbooks allow 10 % of the mean: give that limit to follow them.
+   * How far off is too far. More than 0. Unless given: 5% of the mean (MontGuide MT 2000-14; Alberta Agdex 606-1), 10% of
+   * the others' mean (Mississippi State University Extension), 10% of the rated flow (USGA Green Section), 10% of spread
+   * (Texas Cooperative Extension). Several handbooks allow 10% of the mean: give that limit to follow them.
    */
   readonly limit?: Fraction;
-  /** The working speed, where the rate that the boom really gives is wanted too; with `width`. */
+  /** The working speed, for the rate that the boom really gives; with the width. */
   readonly speed?: Measured<Speed> | TimedDistance;
-  /** The width that one nozzle treats, or a row's nozzles together; with `speed`. */
+  /** The width that one nozzle treats, or a row's nozzles together; with the speed. */
   readonly width?: Measured<Length>;
-  /** How many nozzles spray the same row or band; 1 unless given. */
+  /** How many nozzles spray the same row or band. A whole number; 1 unless given. */
   readonly nozzlesPerRow?: number;
+}
+
+type AnyNozzleCheck = Omit<NozzleCheckInput<Volume | Mass>, "rated"> & {
+  /** The flow that a nozzle of this kind should have at this pressure, where nozzles are held against it. More than 0. */
+  readonly rated?: Flow | MassFlow;
+};
+
+const NOZZLES = object<AnyNozzleCheck>(
+  {
+    ...catchesOf(AMOUNT, 2).fields,
+    against: choice("What to hold each nozzle against.", ["mean", "others", "rated", "spread"]),
+    rated: optional(
+      quantity(
+        "The flow that a nozzle of this kind should have at this pressure, where nozzles are held against it. More than 0.",
+        ["flow", "massFlow"],
+      ),
+    ),
+    limit: optional(
+      quantity(
+        "How far off is too far. More than 0. Unless given: 5% of the mean (MontGuide MT 2000-14; Alberta Agdex 606-1), 10% of " +
+          "the others' mean (Mississippi State University Extension), 10% of the rated flow (USGA Green Section), 10% of spread " +
+          "(Texas Cooperative Extension). Several handbooks allow 10% of the mean: give that limit to follow them.",
+        "fraction",
+      ),
+    ),
+    speed: optional(
+      about("The working speed, for the rate that the boom really gives; with the width.", WORKING_SPEED),
+    ),
+    width: optional(
+      measured("The width that one nozzle treats, or a row's nozzles together; with the speed.", "length"),
+    ),
+    nozzlesPerRow: optional(
+      count("How many nozzles spray the same row or band. A whole number; 1 unless given."),
+    ),
+  },
+  [catchesAgree, rowsAreWhole, ratedFits, speedWithWidth],
+);
+
+/** Notes a rated flow that is missing, or that nothing is held against, or of another kind than the catches. */
+function ratedFits({ against, rated, catches }: Partial<AnyNozzleCheck>, check: Check): void {
+  if (against === undefined) return;
+  if (against === "rated" && rated === undefined && !check.hasFault("rated"))
+    check.fault("missing", "rated-missing", "rated", "Enter the flow that each nozzle should have.");
+  if (against !== "rated" && rated !== undefined)
+    check.fault(
+      "conflict",
+      "rated-unused",
+      "rated",
+      "Nozzles aren't held against this flow here. Leave it out, or hold them against the rated flow.",
+    );
+  const [first] = catches ?? [];
+  if (rated === undefined || first === undefined) return;
+  if ((dimensionOf(rated.unit) === "flow") === (dimensionOf(first.unit) === "volume")) return;
+  check.fault(
+    "wrong-dimension",
+    "rated-differs",
+    "rated",
+    "The rated flow of {given} doesn't fit catches such as {first}. Use volumes for both, or weights for both.",
+    { given: rated, first: { value: first.value, unit: first.unit } },
+  );
+}
+
+/** Notes a speed without a width, and the reverse: a rate takes both. */
+function speedWithWidth({ speed, width }: Partial<AnyNozzleCheck>, check: Check): void {
+  if ((speed === undefined) === (width === undefined)) return;
+  const missing = speed === undefined ? "speed" : "width";
+  if (check.hasFault(missing)) return;
+  check.fault(
+    "missing",
+    "speed-and-width",
+    missing,
+    "For the rate of the boom, enter both the speed and the width.",
+  );
 }
 
 /** One nozzle's verdict. */
@@ -135,39 +211,39 @@ export interface NozzleCheck {
  * ```
  */
 export function checkNozzles(input: NozzleCheckInput<Volume> | NozzleCheckInput<Mass>): NozzleCheck {
-  const { values, mean, unit, against, limit, source, reference } = checkedBoom(input);
-  const most = inUnit(limit, "%", "limit");
-  const spread = (100 * (Math.max(...values) - Math.min(...values))) / mean;
-  const deviations = values.map((value, at) => percentFrom(value, reference(at)));
+  const given = checked(input, NOZZLES);
+  const { flows, mean, deviations, limit, source } = workedBoom(given);
+  const { against, speed, width } = given;
+  const most = inUnit(limit, "%");
+  const values = flows.map(({ value }) => value);
+  const spread = (100 * (Math.max(...values) - Math.min(...values))) / mean.value;
   const odd = against === "spread" ? furthestFromMedian(values) : undefined;
   const actions = deviations.map((deviation, at): NozzleAction => {
     const beyond = odd ? moreThan(spread, most) && odd.includes(at) : moreThan(Math.abs(deviation), most);
     if (!beyond) return "keep";
     return deviation > 0 ? "replace" : "clean";
   });
-  const flow = (value: number): Flow | MassFlow => toldIn({ value, unit }, unit as Flow["unit"]);
-  const rate = boomRate(input);
+  const figure = against === "rated" ? inUnit(given.rated as Flow, mean.unit) : mean.value;
+  const allowed = (share: number) =>
+    ({ value: positive(figure * share), unit: mean.unit }) as Flow | MassFlow;
   return {
-    nozzles: values.map((value, at) => ({
-      flow: flow(value),
+    nozzles: flows.map((flow, at) => ({
+      flow,
       deviation: { value: deviations[at] as number, unit: "%" },
       action: actions[at] as NozzleAction,
     })),
-    mean: flow(mean),
-    ...((against === "mean" || against === "rated") && most < 100
-      ? {
-          allowed: {
-            lowest: flow(reference(0) * (1 - most / 100)),
-            highest: flow(reference(0) * (1 + most / 100)),
-          },
-        }
-      : {}),
-    spread: { value: spread, unit: "%" },
-    coefficientOfVariation: { value: (100 * standardDeviation(values, mean)) / mean, unit: "%" },
+    mean,
+    ...((against === "mean" || against === "rated") &&
+      most < 100 && { allowed: { lowest: allowed(1 - most / 100), highest: allowed(1 + most / 100) } }),
+    spread: { value: finite(spread), unit: "%" },
+    coefficientOfVariation: {
+      value: finite((100 * standardDeviation(values, mean.value)) / mean.value),
+      unit: "%",
+    },
     clean: placesOf(actions, "clean"),
     replace: placesOf(actions, "replace"),
-    rule: { against, limit: { value: limit.value, unit: limit.unit }, source },
-    ...(rate && { rate }),
+    rule: { against, limit: { ...limit }, source },
+    ...(speed && width && { rate: rateOfCatch({ ...given, speed, width }) }),
   };
 }
 
@@ -189,43 +265,43 @@ export function checkNozzles(input: NozzleCheckInput<Volume> | NozzleCheckInput<
  * ```
  */
 export function checkNozzlesWorking(input: NozzleCheckInput<Volume> | NozzleCheckInput<Mass>): WorkingLine[] {
-  checkNozzles(input);
-  const { values, mean, unit, source, reference } = checkedBoom(input);
-  const first = (input.catches[0] as Quantity).unit;
-  const flow = (value: number): Quantity => ({ value, unit });
-  const symbols = values.map((_, at) => `x${at + 1}`);
+  const given = checked(input, NOZZLES);
+  const { flows, mean, references, deviations, source } = workedBoom(given);
+  const { catches, time } = given;
+  const caughtUnit = (catches[0] as Volume | Mass).unit;
   return [
-    ...values.flatMap((value, at) =>
-      toldLines({
+    ...flows.flatMap((flow, at) =>
+      formulaLines({
         id: "output-rate.nozzle-flow",
         formula: "caught / time",
-        terms: { caught: [input.catches[at] as Quantity, first], time: [input.time, input.time.unit] },
-        result: flow(value),
+        terms: { caught: [catches[at] as Volume | Mass, caughtUnit], time: [time, time.unit] },
+        result: flow,
         source: "definition of a flow",
       }),
     ),
-    ...toldLines({
+    ...formulaLines({
       id: "output-rate.nozzle-mean",
-      formula: `(${symbols.join(" + ")}) / n`,
+      formula: `(${flows.map((_, at) => `x${at + 1}`).join(" + ")}) / n`,
       terms: {
-        ...Object.fromEntries(
-          symbols.map((symbol, at) => [symbol, [flow(values[at] as number), unit] as const]),
-        ),
-        n: values.length,
+        ...Object.fromEntries(flows.map((flow, at) => [`x${at + 1}`, [flow, flow.unit] as const])),
+        n: flows.length,
       },
-      result: flow(mean),
+      result: mean,
       source: "definition of a mean",
     }),
-    ...values.flatMap((value, at) =>
-      toldLines({
+    ...flows.flatMap((flow, at) =>
+      formulaLines({
         id: "output-rate.nozzle-deviation",
         formula: "100 * (flow - reference) / reference",
-        terms: { flow: [flow(value), unit], reference: [flow(reference(at)), unit] },
-        result: { value: percentFrom(value, reference(at)), unit: "%" },
+        terms: {
+          flow: [flow, flow.unit],
+          reference: [{ value: references[at] as number, unit: flow.unit }, flow.unit],
+        },
+        result: { value: deviations[at] as number, unit: "%" },
         source,
       }),
     ),
-    ...spreadLines("output-rate.nozzle", values, mean, unit),
+    ...spreadLines("output-rate.nozzle", flows, mean),
   ];
 }
 
@@ -246,69 +322,40 @@ const RULES: Record<NozzleReference, { limit: Fraction; source: string }> = {
   },
 };
 
-interface CheckedBoom {
-  /** Each nozzle's flow, in `unit`. */
-  readonly values: readonly number[];
-  readonly mean: number;
-  readonly unit: Unit;
-  readonly against: NozzleReference;
+interface WorkedBoom {
+  readonly flows: readonly (Flow | MassFlow)[];
+  readonly mean: Flow | MassFlow;
+  /** What each nozzle is held against, in the unit of the flows. */
+  readonly references: readonly number[];
+  /** How far each nozzle is off, in per cent. */
+  readonly deviations: readonly number[];
   readonly limit: Fraction;
   readonly source: string;
-  /** What the nozzle at a place is held against. */
-  readonly reference: (at: number) => number;
 }
 
-function checkedBoom(input: NozzleCheckInput<Volume> | NozzleCheckInput<Mass>): CheckedBoom {
-  const { against, rated, limit } = checkedObject(input, "");
-  const { unit: caught, values: amounts, time } = checkedCatches(input, 2);
-  checkedChoice(against, ["mean", "others", "rated", "spread"], "against");
-  const unit = `${caught}/${input.time.unit}` as Unit;
-  const values = amounts.map((amount) => amount / time);
-  const total = totalOf(values);
-  const mean = toldIn({ value: total / values.length, unit }, unit).value;
-  const given = ratedFlow(against, rated, unit);
+function workedBoom({ catches, time, against, rated, limit }: AnyNozzleCheck): WorkedBoom {
+  const caughtUnit = (catches[0] as Volume | Mass).unit;
+  const unit = `${caughtUnit}/${time.unit}` as Flow["unit"];
+  const flowOf = (value: number): Flow | MassFlow => ({ value: positive(value), unit });
+  const flows = catches.map((caught) => flowOf(inUnit(caught, caughtUnit) / time.value));
+  const total = sum(flows as readonly Flow[]).value;
+  const mean = flowOf(total / flows.length);
+  const references = flows.map(({ value }) => {
+    if (rated !== undefined) return inUnit(rated, unit);
+    return against === "others" ? (total - value) / (flows.length - 1) : mean.value;
+  });
+  const rule = RULES[against];
   return {
-    values,
+    flows,
     mean,
-    unit,
-    against,
-    limit: limit === undefined ? RULES[against].limit : limit,
-    source: limit === undefined ? RULES[against].source : "the caller",
-    reference: (at) =>
-      given ?? (against === "others" ? (total - (values[at] as number)) / (values.length - 1) : mean),
+    references,
+    deviations: flows.map(({ value }, at) => {
+      const reference = references[at] as number;
+      return finite((100 * (value - reference)) / reference);
+    }),
+    limit: limit ?? rule.limit,
+    source: limit === undefined ? rule.source : "the caller",
   };
-}
-
-function ratedFlow(
-  against: NozzleReference,
-  rated: Flow | MassFlow | undefined,
-  unit: Unit,
-): number | undefined {
-  if (against === "rated") return inUnit<Unit>(rated as Quantity, unit, "rated");
-  if (rated === undefined) return undefined;
-  throw new SprayMathError(
-    "conflict",
-    "rated",
-    `Given a rated flow and against: "${against}", which does not use it; wanted against: "rated", or no rated flow.`,
-  );
-}
-
-function boomRate(
-  input: NozzleCheckInput<Volume> | NozzleCheckInput<Mass>,
-): VolumeRate | MassRate | undefined {
-  const { catches, time, speed, width, nozzlesPerRow } = input;
-  if (speed === undefined && width === undefined) return undefined;
-  return catchRate({
-    catches,
-    time,
-    speed,
-    width,
-    ...(nozzlesPerRow !== undefined && { nozzlesPerRow }),
-  } as CatchInput);
-}
-
-function percentFrom(value: number, reference: number): number {
-  return (100 * (value - reference)) / reference;
 }
 
 function furthestFromMedian(values: readonly number[]): number[] {
@@ -320,6 +367,6 @@ function furthestFromMedian(values: readonly number[]): number[] {
   return away.flatMap((distance, at) => (distance === most ? [at] : []));
 }
 
-function placesOf(actions: readonly NozzleAction[], wanted: NozzleAction): number[] {
-  return actions.flatMap((action, at) => (action === wanted ? [at] : []));
+function placesOf(actions: readonly NozzleAction[], one: NozzleAction): number[] {
+  return actions.flatMap((action, at) => (action === one ? [at] : []));
 }

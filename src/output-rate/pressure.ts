@@ -1,11 +1,13 @@
-import { SprayMathError } from "../errors.js";
+import { type Check, checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { dimensionOf } from "../units/dimensions.js";
+import { about, object, optional } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { quantity } from "../units/quantity-field.js";
+import { positiveIn } from "../units/result.js";
 import type { Flow, Pressure, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { flowOrRate } from "./amount.js";
-import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
 
 /** The pressures that a nozzle is made for, both ends included. */
 export interface PressureRange {
@@ -13,6 +15,26 @@ export interface PressureRange {
   readonly lowest: Pressure;
   /** The highest; not below the lowest. */
   readonly highest: Pressure;
+}
+
+const RANGE = object<PressureRange>(
+  {
+    lowest: quantity("The lowest. More than 0.", "pressure"),
+    highest: quantity("The highest; not below the lowest.", "pressure"),
+  },
+  [rangeAscends],
+);
+
+function rangeAscends({ lowest, highest }: Partial<PressureRange>, check: Check): void {
+  if (lowest === undefined || highest === undefined) return;
+  if (!moreThan(inUnit(lowest, highest.unit), highest.value)) return;
+  check.fault(
+    "conflict",
+    "range-descends",
+    "",
+    "The lowest pressure, {lowest}, is more than the highest, {highest}. Swap them.",
+    { lowest, highest },
+  );
 }
 
 /** Whether all the pressures of a computation lie in the range that was stated: outside it the square-root law is a guess. */
@@ -24,15 +46,26 @@ export type RangeVerdict = "inside" | "outside" | "not stated";
  * @typeParam Q - a flow, or a volume per area
  */
 export interface OutputAtPressureInput<Q extends Flow | VolumeRate> {
-  /** The flow or rate at `pressure`. More than 0. */
+  /** The flow or rate at the first pressure. More than 0. */
   readonly output: Q;
-  /** The pressure at the nozzle that goes with `output`. More than 0. */
+  /** The pressure at the nozzle that goes with that output. More than 0. */
   readonly pressure: Pressure;
   /** The pressure that is asked about. More than 0. */
   readonly newPressure: Pressure;
   /** The pressures that the nozzle is made for, from its maker's table. */
   readonly range?: PressureRange;
 }
+
+const KNOWN_OUTPUT = object<Omit<OutputAtPressureInput<Flow | VolumeRate>, "newPressure">>({
+  output: quantity("The flow or rate at the first pressure. More than 0.", ["flow", "volumeRate"]),
+  pressure: quantity("The pressure at the nozzle that goes with that output. More than 0.", "pressure"),
+  range: optional(about("The pressures that the nozzle is made for, from its maker's table.", RANGE)),
+});
+
+const AT_PRESSURE = object<OutputAtPressureInput<Flow | VolumeRate>>({
+  ...KNOWN_OUTPUT.fields,
+  newPressure: quantity("The pressure that is asked about. More than 0.", "pressure"),
+});
 
 /**
  * A flow or rate at another pressure.
@@ -72,21 +105,20 @@ export function outputAtPressure(input: OutputAtPressureInput<VolumeRate>): Outp
 export function outputAtPressure(
   input: OutputAtPressureInput<Flow> | OutputAtPressureInput<VolumeRate>,
 ): OutputAtPressure<Flow> | OutputAtPressure<VolumeRate> {
-  const { output, pressure, newPressure, range } = checkedObject(input, "");
-  const before = flowOrRate(output, "output");
-  const factor = pressureFactor(pressure, newPressure);
-  const verdict = rangeVerdict([pressure, newPressure], range);
+  const given = checked(input, AT_PRESSURE);
   return {
-    output: toldIn({ value: before * factor, unit: output.unit }, output.unit),
-    range: verdict,
+    output: outputAt(given),
+    range: rangeVerdict([given.pressure, given.newPressure], given.range),
   } as OutputAtPressure<Flow> | OutputAtPressure<VolumeRate>;
 }
 
-/** By what factor the output changes from one pressure to another. */
-function pressureFactor(pressure: Pressure, newPressure: Pressure): number {
-  unitsWith(pressure, "pressure");
-  const before = inUnit(pressure, pressure.unit, "pressure");
-  return Math.sqrt(inUnit(newPressure, pressure.unit, "newPressure") / before);
+function outputAt({
+  output,
+  pressure,
+  newPressure,
+}: OutputAtPressureInput<Flow | VolumeRate>): Flow | VolumeRate {
+  const factor = Math.sqrt(inUnit(newPressure, pressure.unit) / pressure.value);
+  return positiveIn(output.value * factor, output.unit) as Flow | VolumeRate;
 }
 
 /**
@@ -108,9 +140,9 @@ function pressureFactor(pressure: Pressure, newPressure: Pressure): number {
 export function outputAtPressureWorking(
   input: OutputAtPressureInput<Flow> | OutputAtPressureInput<VolumeRate>,
 ): WorkingLine[] {
-  const result = outputAtPressure(input as OutputAtPressureInput<Flow>).output;
-  const { output, pressure, newPressure } = input;
-  return toldLines({
+  const given = checked(input, AT_PRESSURE);
+  const { output, pressure, newPressure } = given;
+  return formulaLines({
     id: "output-rate.output-at-pressure",
     formula: "output * sqrt(newPressure / pressure)",
     terms: {
@@ -118,28 +150,54 @@ export function outputAtPressureWorking(
       newPressure: [newPressure, pressure.unit],
       pressure: [pressure, pressure.unit],
     },
-    result,
+    result: outputAt(given),
     source: SOURCE,
   });
 }
 
 /**
- * A flow or rate known at one pressure, and the one that is wanted.
+ * A flow or rate known at one pressure, and the one that is aimed at.
  *
  * @typeParam Q - a flow, or a volume per area
  */
 export interface PressureForOutputInput<Q extends Flow | VolumeRate> {
-  /** The flow or rate at `pressure`. More than 0. */
+  /** The flow or rate at the first pressure. More than 0. */
   readonly output: Q;
-  /** The pressure at the nozzle that goes with `output`. More than 0. */
+  /** The pressure at the nozzle that goes with that output. More than 0. */
   readonly pressure: Pressure;
-  /** The flow or rate that is wanted; of the same kind as `output`. More than 0. */
-  readonly wanted: Q;
+  /** The flow or rate that is aimed at, of the same kind. More than 0. */
+  readonly newOutput: Q;
   /** The pressures that the nozzle is made for, from its maker's table. */
   readonly range?: PressureRange;
 }
 
-/** The pressure that gives a wanted output. */
+const FOR_OUTPUT = object<PressureForOutputInput<Flow | VolumeRate>>(
+  {
+    ...KNOWN_OUTPUT.fields,
+    newOutput: quantity("The flow or rate that is aimed at, of the same kind. More than 0.", [
+      "flow",
+      "volumeRate",
+    ]),
+  },
+  [outputsAgree],
+);
+
+function outputsAgree(
+  { output, newOutput }: Partial<PressureForOutputInput<Flow | VolumeRate>>,
+  check: Check,
+): void {
+  if (output === undefined || newOutput === undefined) return;
+  if (dimensionOf(output.unit) === dimensionOf(newOutput.unit)) return;
+  check.fault(
+    "wrong-dimension",
+    "outputs-differ",
+    "newOutput",
+    "{given} and {first} are a flow and a rate per area. Enter two flows, or two rates.",
+    { given: newOutput, first: output },
+  );
+}
+
+/** The pressure that gives another output. */
 export interface PressureForOutput {
   /** The pressure, in the unit of the one given. */
   readonly pressure: Pressure;
@@ -148,12 +206,12 @@ export interface PressureForOutput {
 }
 
 /**
- * The pressure for a wanted flow or rate.
+ * The pressure for another flow or rate.
  *
- * Formula: new pressure = pressure × (wanted / output)². Twice the flow takes four times the pressure.
+ * Formula: new pressure = pressure × (new output / output)². Twice the flow takes four times the pressure.
  * Source: the law of flow through an orifice (Torricelli), from memory.
  *
- * @param input - the output, its pressure, the output wanted, and the nozzle's range where it is known
+ * @param input - the output, its pressure, the new output, and the nozzle's range where it is known
  * @returns the pressure in the unit given, and whether the range covers it
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`, `out-of-range`, or
  * `conflict` for a range whose ends are the wrong way round
@@ -163,20 +221,25 @@ export interface PressureForOutput {
  * import { pressureForOutput } from "swath-to-spoon/output-rate";
  * import { qty } from "swath-to-spoon/units";
  *
- * const input = { output: qty(200, "L/ha"), pressure: qty(2, "bar"), wanted: qty(250, "L/ha") };
+ * const input = { output: qty(200, "L/ha"), pressure: qty(2, "bar"), newOutput: qty(250, "L/ha") };
  * console.log(pressureForOutput(input)); // { pressure: { value: 3.125, unit: 'bar' }, range: 'not stated' }
  * ```
  */
 export function pressureForOutput(
   input: PressureForOutputInput<Flow> | PressureForOutputInput<VolumeRate>,
 ): PressureForOutput {
-  const { output, pressure, wanted, range } = checkedObject(input, "");
-  const before = flowOrRate(output, "output");
-  unitsWith(pressure, "pressure");
-  const pressed = inUnit(pressure, pressure.unit, "pressure");
-  const ratio = inUnit(wanted as Flow, (output as Flow).unit, "wanted") / before;
-  const needed = toldIn({ value: pressed * ratio * ratio, unit: pressure.unit }, pressure.unit);
-  return { pressure: needed, range: rangeVerdict([pressure, needed], range) };
+  const given = checked(input, FOR_OUTPUT);
+  const pressure = neededPressure(given);
+  return { pressure, range: rangeVerdict([given.pressure, pressure], given.range) };
+}
+
+function neededPressure({
+  output,
+  pressure,
+  newOutput,
+}: PressureForOutputInput<Flow | VolumeRate>): Pressure {
+  const ratio = inUnit(newOutput, output.unit) / output.value;
+  return positiveIn(pressure.value * ratio * ratio, pressure.unit);
 }
 
 /**
@@ -191,24 +254,24 @@ export function pressureForOutput(
  * import { qty } from "swath-to-spoon/units";
  * import { pressureForOutput } from "swath-to-spoon/working";
  *
- * const input = { output: qty(200, "L/ha"), pressure: qty(2, "bar"), wanted: qty(250, "L/ha") };
- * console.log(pressureForOutput(input)[0]?.formula); // pressure * (wanted / output)^2
+ * const input = { output: qty(200, "L/ha"), pressure: qty(2, "bar"), newOutput: qty(250, "L/ha") };
+ * console.log(pressureForOutputWorking(input)[0]?.formula); // pressure * (newOutput / output)^2
  * ```
  */
 export function pressureForOutputWorking(
   input: PressureForOutputInput<Flow> | PressureForOutputInput<VolumeRate>,
 ): WorkingLine[] {
-  const result = pressureForOutput(input).pressure;
-  const { output, pressure, wanted } = input;
-  return toldLines({
+  const given = checked(input, FOR_OUTPUT);
+  const { output, pressure, newOutput } = given;
+  return formulaLines({
     id: "output-rate.pressure-for-output",
-    formula: "pressure * (wanted / output)^2",
+    formula: "pressure * (newOutput / output)^2",
     terms: {
       pressure: [pressure, pressure.unit],
-      wanted: [wanted, output.unit],
+      newOutput: [newOutput, output.unit],
       output: [output, output.unit],
     },
-    result,
+    result: neededPressure(given),
     source: SOURCE,
   });
 }
@@ -217,18 +280,10 @@ const SOURCE = "law of flow through an orifice (Torricelli), from memory";
 
 function rangeVerdict(pressures: readonly Pressure[], range: PressureRange | undefined): RangeVerdict {
   if (range === undefined) return "not stated";
-  const { lowest, highest } = checkedObject(range, "range");
-  const low = inUnit(lowest, "kPa", "range.lowest");
-  const high = inUnit(highest, "kPa", "range.highest");
-  if (moreThan(low, high)) {
-    throw new SprayMathError(
-      "conflict",
-      "range",
-      `Given a range from ${lowest.value} ${lowest.unit} up to ${highest.value} ${highest.unit}; wanted the lower pressure as lowest.`,
-    );
-  }
+  const low = inUnit(range.lowest, "kPa");
+  const high = inUnit(range.highest, "kPa");
   const outside = pressures.some((pressure) => {
-    const value = inUnit(pressure, "kPa", "pressure");
+    const value = inUnit(pressure, "kPa");
     return moreThan(low, value) || moreThan(value, high);
   });
   return outside ? "outside" : "inside";

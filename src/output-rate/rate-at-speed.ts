@@ -1,18 +1,27 @@
-import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import { object } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { quantity } from "../units/quantity-field.js";
+import { positiveIn } from "../units/result.js";
 import type { Speed, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
 
 /** A rate that is known at one speed, and another speed. */
 export interface RateAtSpeedInput {
-  /** The rate at `speed`. More than 0. */
+  /** The rate at the first speed. More than 0. */
   readonly rate: VolumeRate;
   /** The speed that the rate was measured at. More than 0. */
   readonly speed: Speed;
   /** The speed that is asked about. More than 0. */
   readonly newSpeed: Speed;
 }
+
+const SPEEDS = object<RateAtSpeedInput>({
+  rate: quantity("The rate at the first speed. More than 0.", "volumeRate"),
+  speed: quantity("The speed that the rate was measured at. More than 0.", "speed"),
+  newSpeed: quantity("The speed that is asked about. More than 0.", "speed"),
+});
 
 /**
  * The rate at another speed, everything else unchanged: walking twice as fast halves it. It holds for a pump that runs
@@ -35,11 +44,11 @@ export interface RateAtSpeedInput {
  * ```
  */
 export function rateAtSpeed(input: RateAtSpeedInput): VolumeRate {
-  const { rate, speed, newSpeed } = checkedObject(input, "");
-  const before = inUnit(rate, "gal/ac", "rate") && rate.value;
-  unitsWith(speed, "speed");
-  const factor = inUnit(speed, speed.unit, "speed") / inUnit(newSpeed, speed.unit, "newSpeed");
-  return toldIn({ value: before * factor, unit: rate.unit }, rate.unit);
+  return newRate(checked(input, SPEEDS));
+}
+
+function newRate({ rate, speed, newSpeed }: RateAtSpeedInput): VolumeRate {
+  return positiveIn(rate.value * (speed.value / inUnit(newSpeed, speed.unit)), rate.unit);
 }
 
 /**
@@ -59,13 +68,13 @@ export function rateAtSpeed(input: RateAtSpeedInput): VolumeRate {
  * ```
  */
 export function rateAtSpeedWorking(input: RateAtSpeedInput): WorkingLine[] {
-  const result = rateAtSpeed(input);
-  const { rate, speed, newSpeed } = input;
-  return toldLines({
+  const given = checked(input, SPEEDS);
+  const { rate, speed, newSpeed } = given;
+  return formulaLines({
     id: "output-rate.rate-at-speed",
     formula: "rate * speed / newSpeed",
     terms: { rate: [rate, rate.unit], speed: [speed, speed.unit], newSpeed: [newSpeed, speed.unit] },
-    result,
+    result: newRate(given),
     source:
       "Sprayer Calibrations and Calculations, Montana State University Extension Service, MontGuide MT 2000-14, 2000",
   });

@@ -1,10 +1,13 @@
-import { within } from "../errors.js";
-import { checkedList, checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import { list, type ObjectField, object } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
 import { sum } from "../units/quantity.js";
+import { measured, quantity } from "../units/quantity-field.js";
+import { positiveIn, resultIn } from "../units/result.js";
+import { type SystemUnits, unitsLike } from "../units/systems.js";
 import type { Length, Measured, Speed, Time } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
 
 /** A timed distance. */
 export interface TimedDistance {
@@ -13,6 +16,12 @@ export interface TimedDistance {
   /** The time taken, at working speed from the first stake on. More than 0. */
   readonly time: Measured<Time>;
 }
+
+/** A timed distance. */
+export const TIMED_DISTANCE: ObjectField<TimedDistance> = object<TimedDistance>({
+  distance: measured("The distance between the stakes. More than 0.", "length"),
+  time: measured("The time taken, at working speed from the first stake on. More than 0.", "time"),
+});
 
 /**
  * The speed over a timed distance.
@@ -32,8 +41,7 @@ export interface TimedDistance {
  * ```
  */
 export function speedFrom(pass: TimedDistance): Speed {
-  const { speed } = checkedPass(pass);
-  return toldIn(speed, speed.unit);
+  return speedOfPass(checked(pass, TIMED_DISTANCE));
 }
 
 /**
@@ -53,23 +61,28 @@ export function speedFrom(pass: TimedDistance): Speed {
  * ```
  */
 export function speedFromWorking(pass: TimedDistance): WorkingLine[] {
-  const result = speedFrom(pass);
-  const { length } = checkedPass(pass);
-  return toldLines({
-    id: "output-rate.speed",
-    formula: "distance / time",
-    terms: { distance: [pass.distance, length], time: [pass.time, "h"] },
-    result,
-    source: "definition of a speed",
-  });
+  return linesOfPass(checked(pass, TIMED_DISTANCE));
 }
 
-// Miles or kilometres and hours, because common distances and times divide into them without a rounded factor.
-function checkedPass(pass: TimedDistance): { length: "mi" | "km"; speed: Speed } {
-  const { distance, time } = checkedObject(pass, "");
-  const { speed: unit } = unitsWith(distance, "distance");
-  const length = unit === "mph" ? "mi" : "km";
-  return { length, speed: { value: inUnit(distance, length, "distance") / inUnit(time, "h", "time"), unit } };
+// Miles or kilometers and hours, because common distances and times divide into them without a rounded factor.
+function farUnit({ speed }: SystemUnits): "mi" | "km" {
+  return speed === "mph" ? "mi" : "km";
+}
+
+/** The speed over a timed distance. Trusts its input. */
+export function speedOfPass({ distance, time }: TimedDistance, at = ""): Speed {
+  const units = unitsLike(distance.unit);
+  return positiveIn(inUnit(distance, farUnit(units)) / inUnit(time, "h"), units.speed, at);
+}
+
+function linesOfPass(pass: TimedDistance): WorkingLine[] {
+  return formulaLines({
+    id: "output-rate.speed",
+    formula: "distance / time",
+    terms: { distance: [pass.distance, farUnit(unitsLike(pass.distance.unit))], time: [pass.time, "h"] },
+    result: speedOfPass(pass),
+    source: "definition of a speed",
+  });
 }
 
 /** A distance to be covered at a known speed. */
@@ -79,6 +92,11 @@ export interface DistanceAtSpeed {
   /** The speed. More than 0. */
   readonly speed: Speed;
 }
+
+const DISTANCE = object<DistanceAtSpeed>({
+  distance: quantity("The distance. More than 0.", "length"),
+  speed: quantity("The speed. More than 0.", "speed"),
+});
 
 /**
  * The time that a distance takes at a speed: what the watch should show between the stakes.
@@ -98,8 +116,7 @@ export interface DistanceAtSpeed {
  * ```
  */
 export function timeFor(input: DistanceAtSpeed): Time {
-  const { hours } = checkedDistance(input);
-  return toldIn(hours, "s");
+  return workedTime(checked(input, DISTANCE)).time;
 }
 
 /**
@@ -119,13 +136,13 @@ export function timeFor(input: DistanceAtSpeed): Time {
  * ```
  */
 export function timeForWorking(input: DistanceAtSpeed): WorkingLine[] {
-  const { length, speed, hours } = checkedDistance(input);
-  toldIn(hours, "s");
-  return toldLines(
+  const given = checked(input, DISTANCE);
+  const { length, hours } = workedTime(given);
+  return formulaLines(
     {
       id: "output-rate.time-for",
       formula: "distance / speed",
-      terms: { distance: [input.distance, length], speed: [input.speed, speed] },
+      terms: { distance: [given.distance, length], speed: [given.speed, `${length}/h`] },
       result: hours,
       source: "definition of a speed",
     },
@@ -133,16 +150,14 @@ export function timeForWorking(input: DistanceAtSpeed): WorkingLine[] {
   );
 }
 
-function checkedDistance(input: DistanceAtSpeed): {
-  length: "mi" | "km";
-  speed: "mi/h" | "km/h";
-  hours: Time;
+function workedTime({ distance, speed }: DistanceAtSpeed): {
+  readonly length: "mi" | "km";
+  readonly hours: Time;
+  readonly time: Time;
 } {
-  const { distance, speed } = checkedObject(input, "");
-  const length = unitsWith(speed, "speed").length === "ft" ? "mi" : "km";
-  const far = inUnit(distance, length, "distance");
-  const fast = inUnit(speed, `${length}/h`, "speed");
-  return { length, speed: `${length}/h`, hours: { value: far / fast, unit: "h" } };
+  const length = farUnit(unitsLike(speed.unit));
+  const hours: Time = { value: inUnit(distance, length) / inUnit(speed, `${length}/h`), unit: "h" };
+  return { length, hours, time: resultIn(hours, "s") };
 }
 
 /** Several timed passes at the same throttle and gear, or by the same person. */
@@ -150,6 +165,10 @@ export interface TimedPasses {
   /** The passes, at least one; they need not be of one length. */
   readonly passes: readonly TimedDistance[];
 }
+
+const PASSES = object<TimedPasses>({
+  passes: list("The passes, at least one; they need not be of one length.", TIMED_DISTANCE),
+});
 
 /**
  * The average speed of several passes: all the distance over all the time. For passes over one course that is the
@@ -173,7 +192,7 @@ export interface TimedPasses {
  * ```
  */
 export function averageSpeed(input: TimedPasses): Speed {
-  return speedFrom(total(input));
+  return speedOfPass(wholeOf(checked(input, PASSES)));
 }
 
 /**
@@ -193,26 +212,22 @@ export function averageSpeed(input: TimedPasses): Speed {
  * ```
  */
 export function averageSpeedWorking(input: TimedPasses): WorkingLine[] {
-  const whole = total(input);
-  const added = (of: "distance" | "time"): WorkingLine[] => {
-    const symbols = input.passes.map((_, at) => `x${at + 1}`);
-    return toldLines({
+  const given = checked(input, PASSES);
+  const whole = wholeOf(given);
+  const added = (of: "distance" | "time"): WorkingLine[] =>
+    formulaLines({
       id: `output-rate.average-speed-${of}`,
-      formula: symbols.join(" + "),
+      formula: given.passes.map((_, at) => `x${at + 1}`).join(" + "),
       terms: Object.fromEntries(
-        input.passes.map((pass, at) => [symbols[at] as string, [pass[of], whole[of].unit] as const]),
+        given.passes.map((pass, at) => [`x${at + 1}`, [pass[of], whole[of].unit] as const]),
       ),
       result: whole[of],
       source: "definition of an average speed",
     });
-  };
-  return [...added("distance"), ...added("time"), ...speedFromWorking(whole)];
+  return [...added("distance"), ...added("time"), ...linesOfPass(whole)];
 }
 
-function total(input: TimedPasses): TimedDistance {
-  const { passes } = checkedObject(input, "");
-  checkedList(passes, "passes").forEach((pass, at) => {
-    within(`passes[${at}]`, () => speedFrom(pass));
-  });
+/** All passes as one. */
+function wholeOf({ passes }: TimedPasses): TimedDistance {
   return { distance: sum(passes.map((pass) => pass.distance)), time: sum(passes.map((pass) => pass.time)) };
 }

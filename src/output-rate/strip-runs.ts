@@ -1,12 +1,15 @@
-import { SprayMathError, within } from "../errors.js";
-import { convertValue } from "../units/convert.js";
+import { AMOUNT, amountsAgree } from "../units/amounts.js";
+import { type Check, checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { checkedList, checkedObject, inUnit } from "../units/guard.js";
-import type { Fraction, Mass, MassRate, Quantity, Unit, Volume, VolumeRate } from "../units/types.js";
+import { list, type ObjectField, object, optional } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { sum } from "../units/quantity.js";
+import { quantity } from "../units/quantity-field.js";
+import { finite, positive } from "../units/result.js";
+import type { Fraction, Mass, MassRate, Quantity, Volume, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { toldIn, totalOf } from "./result.js";
-import { type StripRun, stripRate, stripRateWorking } from "./strip.js";
-import { toldLines } from "./told-lines.js";
+import { linesOfStrip, rateOfStrip, type StripRun, stripRunOf } from "./strip.js";
 
 /**
  * Several runs over a test strip.
@@ -17,11 +20,47 @@ export interface StripRunsInput<A extends Volume | Mass = Volume> {
   /** The runs, 2 to 500; they need not be over the same strip. */
   readonly runs: readonly StripRun<A>[];
   /**
-   * How far a run may lie from the mean of the others, more than 0. 5 % unless given: common practice, no source. A
-   * statistical test is no help here: Grubbs's test needs more runs than anyone walks.
+   * How far a run may lie from the mean of the others. More than 0; 5% unless given: common practice, no source.
    */
   readonly limit?: Fraction;
 }
+
+// Nobody walks a strip more often; a longer list is a mistake in the input.
+const MOST_RUNS = 500;
+
+/* @__NO_SIDE_EFFECTS__ */
+function stripRunsOf(amounts: readonly ("volume" | "mass")[]): ObjectField<StripRunsInput<Volume | Mass>> {
+  return object<StripRunsInput<Volume | Mass>>(
+    {
+      runs: list("The runs, 2 to 500; they need not be over the same strip.", stripRunOf(amounts), {
+        least: 2,
+        most: MOST_RUNS,
+      }),
+      // A statistical test is no help here: Grubbs's test needs more runs than anyone walks.
+      limit: optional(
+        quantity(
+          "How far a run may lie from the mean of the others. More than 0; 5% unless given: common practice, no source.",
+          "fraction",
+        ),
+      ),
+    },
+    [runsAgree],
+  );
+}
+
+function runsAgree({ runs }: Partial<StripRunsInput<Volume | Mass>>, check: Check): void {
+  if (runs === undefined) return;
+  amountsAgree(
+    runs.map(({ used }) => used),
+    (at) => `runs[${at}].used`,
+    check,
+  );
+}
+
+/** Several runs over a test strip, of a sprayer. */
+export const STRIP_RUNS: ObjectField<StripRunsInput> = stripRunsOf(["volume"]) as ObjectField<StripRunsInput>;
+
+const ANY_STRIP_RUNS = stripRunsOf(AMOUNT);
 
 /**
  * What several runs over a test strip say together.
@@ -88,33 +127,7 @@ export function stripRuns(input: StripRunsInput<Mass>): StripRuns<MassRate>;
 export function stripRuns(
   input: StripRunsInput<Volume> | StripRunsInput<Mass>,
 ): StripRuns<VolumeRate> | StripRuns<MassRate> {
-  const { limit = DEFAULT_LIMIT } = checkedObject(input, "");
-  const most = inUnit(limit, "%", "limit");
-  const { rates, unit, mean } = checkedRuns(input);
-  const lowest = Math.min(...rates);
-  const highest = Math.max(...rates);
-  const spread = standardDeviation(rates, mean);
-  const deviations = rates.map((rate, at) => {
-    const others = totalOf(rates.filter((_, place) => place !== at)) / (rates.length - 1);
-    return (100 * (rate - others)) / others;
-  });
-  const beyond = deviations.map((deviation) => moreThan(Math.abs(deviation), most));
-  const quantity = (value: number): Quantity => ({ value, unit });
-  return {
-    rate: quantity(mean),
-    lowest: quantity(lowest),
-    highest: quantity(highest),
-    range: quantity(highest - lowest),
-    standardDeviation: quantity(spread),
-    coefficientOfVariation: { value: (100 * spread) / mean, unit: "%" },
-    runs: rates.map((rate, at) => ({
-      rate: quantity(rate),
-      deviation: { value: deviations[at] as number, unit: "%" },
-    })),
-    limit: { value: limit.value, unit: limit.unit },
-    agree: !beyond.includes(true),
-    standsOut: rates.length > 2 && beyond.includes(true) ? furthest(deviations) : null,
-  } as StripRuns<VolumeRate> | StripRuns<MassRate>;
+  return runsTogether(checked(input, ANY_STRIP_RUNS)) as StripRuns<VolumeRate> | StripRuns<MassRate>;
 }
 
 /**
@@ -135,21 +148,8 @@ export function stripRuns(
  * ```
  */
 export function stripRunsWorking(input: StripRunsInput<Volume> | StripRunsInput<Mass>): WorkingLine[] {
-  const { told, unit, mean } = checkedRuns(input);
-  const symbols = told.map((_, at) => `x${at + 1}`);
-  return [
-    ...input.runs.flatMap((run) => stripRateWorking(run)),
-    ...toldLines({
-      id: "output-rate.strip-runs",
-      formula: `(${symbols.join(" + ")}) / n`,
-      terms: {
-        ...Object.fromEntries(symbols.map((symbol, at) => [symbol, [told[at] as Quantity, unit] as const])),
-        n: told.length,
-      },
-      result: { value: mean, unit },
-      source: MEAN_SOURCE,
-    }),
-  ];
+  const given = checked(input, ANY_STRIP_RUNS);
+  return linesOfRuns(given, runsTogether(given));
 }
 
 /**
@@ -170,41 +170,77 @@ export function stripRunsWorking(input: StripRunsInput<Volume> | StripRunsInput<
  * ```
  */
 export function stripRunsSpreadWorking(input: StripRunsInput<Volume> | StripRunsInput<Mass>): WorkingLine[] {
-  const { rates, unit, mean } = checkedRuns(input);
-  return spreadLines("output-rate.strip-runs", rates, mean, unit);
+  const { runs, rate } = runsTogether(checked(input, ANY_STRIP_RUNS));
+  return spreadLines(
+    "output-rate.strip-runs",
+    runs.map((run) => run.rate),
+    rate,
+  );
 }
 
-// Nobody walks a strip more often; a longer list is a mistake in the input.
-const MOST_RUNS = 500;
 const DEFAULT_LIMIT: Fraction = { value: 5, unit: "%" };
 const MEAN_SOURCE = "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.1 and 1.3.5.6";
 
-interface CheckedRuns {
-  /** Each run's rate in its own system. */
-  readonly told: readonly Quantity[];
-  /** Each run's rate in the first run's unit. */
-  readonly rates: readonly number[];
-  readonly unit: Unit;
-  readonly mean: number;
+/** What several runs say together. Trusts its input. */
+export function runsTogether(
+  { runs, limit = DEFAULT_LIMIT }: StripRunsInput<Volume | Mass>,
+  at = "",
+): StripRuns<VolumeRate | MassRate> {
+  const own = runs.map((run) => rateOfStrip(run, at));
+  const { unit } = own[0] as VolumeRate | MassRate;
+  const rateOf = (value: number) => ({ value, unit }) as VolumeRate | MassRate;
+  const rates = own.map((rate) => rateOf(inUnit(rate, unit)));
+  const mean = meanOf(rates);
+  const deviations = rates.map(({ value }, place) => {
+    const others = meanOf(rates.filter((_, other) => other !== place));
+    return finite((100 * (value - others)) / others, at);
+  });
+  const most = inUnit(limit, "%");
+  const beyond = deviations.map((deviation) => moreThan(Math.abs(deviation), most));
+  const values = rates.map(({ value }) => value);
+  const [lowest, highest] = [Math.min(...values), Math.max(...values)];
+  const spread = standardDeviation(values, mean, at);
+  return {
+    rate: rateOf(positive(mean, at)),
+    lowest: rateOf(lowest),
+    highest: rateOf(highest),
+    range: rateOf(highest - lowest),
+    standardDeviation: rateOf(spread),
+    coefficientOfVariation: { value: (100 * spread) / mean, unit: "%" },
+    runs: rates.map((rate, place) => ({
+      rate,
+      deviation: { value: deviations[place] as number, unit: "%" },
+    })),
+    limit: { ...limit },
+    agree: !beyond.includes(true),
+    standsOut: rates.length > 2 && beyond.includes(true) ? furthest(deviations) : null,
+  };
 }
 
-function checkedRuns(input: StripRunsInput<Volume> | StripRunsInput<Mass>): CheckedRuns {
-  const { runs } = checkedObject(input, "");
-  const list = checkedList<StripRun<Volume> | StripRun<Mass>>(runs, "runs", 2);
-  if (list.length > MOST_RUNS) {
-    throw new SprayMathError(
-      "out-of-range",
-      "runs",
-      `Given ${list.length} runs; wanted ${MOST_RUNS} or fewer, those of one calibration.`,
-    );
-  }
-  const told = list.map((run, at): Quantity => within(`runs[${at}]`, () => stripRate(run)));
-  const { unit } = told[0] as Quantity;
-  const rates = told.map((rate, at) =>
-    convertValue(rate.value, rate.unit, unit, `runs[${at}].used`, "runs[0].used"),
-  );
-  const mean = toldIn({ value: totalOf(rates) / rates.length, unit }, unit).value;
-  return { told, rates, unit, mean };
+/** The working of the mean of {@link runsTogether}. Trusts its input. */
+export function linesOfRuns(
+  { runs }: StripRunsInput<Volume | Mass>,
+  { rate }: StripRuns<VolumeRate | MassRate>,
+): WorkingLine[] {
+  const each = runs.map((run) => linesOfStrip(run));
+  const rates = each.map((lines) => lines.at(-1)?.result as Quantity);
+  return [
+    ...each.flat(),
+    ...formulaLines({
+      id: "output-rate.strip-runs",
+      formula: `(${rates.map((_, at) => `x${at + 1}`).join(" + ")}) / n`,
+      terms: {
+        ...Object.fromEntries(rates.map((one, at) => [`x${at + 1}`, [one, rate.unit] as const])),
+        n: rates.length,
+      },
+      result: rate,
+      source: MEAN_SOURCE,
+    }),
+  ];
+}
+
+function meanOf(rates: readonly Quantity[]): number {
+  return sum(rates as readonly VolumeRate[]).value / rates.length;
 }
 
 function furthest(deviations: readonly number[]): number {
@@ -213,21 +249,26 @@ function furthest(deviations: readonly number[]): number {
 }
 
 /** The sample standard deviation, with n − 1. */
-export function standardDeviation(values: readonly number[], mean: number): number {
-  return Math.sqrt(values.reduce((squares, value) => squares + (value - mean) ** 2, 0) / (values.length - 1));
+export function standardDeviation(values: readonly number[], mean: number, at = ""): number {
+  const squares = values.reduce((total, value) => total + (value - mean) ** 2, 0);
+  return finite(Math.sqrt(squares / (values.length - 1)), at);
 }
 
 /** The lines of a standard deviation and of the coefficient of variation that follows from it. */
-export function spreadLines(id: string, values: readonly number[], mean: number, unit: Unit): WorkingLine[] {
+export function spreadLines(id: string, values: readonly Quantity[], mean: Quantity): WorkingLine[] {
+  const { unit } = mean;
+  const spread = standardDeviation(
+    values.map(({ value }) => value),
+    mean.value,
+  );
   const symbols = values.map((_, at) => `x${at + 1}`);
-  const spread = standardDeviation(values, mean);
   return [
     {
       id: `${id}-spread`,
       formula: `sqrt((${symbols.map((symbol) => `(${symbol} - mean)^2`).join(" + ")}) / (n - 1))`,
       terms: {
-        ...Object.fromEntries(symbols.map((symbol, at) => [symbol, { value: values[at] as number, unit }])),
-        mean: { value: mean, unit },
+        ...Object.fromEntries(symbols.map((symbol, at) => [symbol, values[at] as Quantity])),
+        mean,
         n: values.length,
       },
       result: { value: spread, unit },
@@ -236,8 +277,8 @@ export function spreadLines(id: string, values: readonly number[], mean: number,
     {
       id: `${id}-cv`,
       formula: "100 * spread / mean",
-      terms: { spread: { value: spread, unit }, mean: { value: mean, unit } },
-      result: { value: (100 * spread) / mean, unit: "%" },
+      terms: { spread: { value: spread, unit }, mean },
+      result: { value: (100 * spread) / mean.value, unit: "%" },
       source: MEAN_SOURCE,
     },
   ];

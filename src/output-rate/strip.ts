@@ -1,20 +1,13 @@
-import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
-import type {
-  Length,
-  Mass,
-  MassRate,
-  MassRateUnit,
-  Measured,
-  Quantity,
-  Unit,
-  Volume,
-  VolumeRate,
-  VolumeRateUnit,
-} from "../units/types.js";
+import { AMOUNT } from "../units/amounts.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import { type ObjectField, object } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { measured } from "../units/quantity-field.js";
+import { unitsLike } from "../units/systems.js";
+import type { Length, Mass, MassRate, Measured, Volume, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { amountKind } from "./amount.js";
-import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
+import { type WorkedRate, workedPerArea } from "./worked-rate.js";
 
 /**
  * What was measured in one run over a test strip.
@@ -29,6 +22,24 @@ export interface StripRun<A extends Volume | Mass = Volume> {
   /** The distance travelled while spraying. More than 0. */
   readonly distance: Measured<Length>;
 }
+
+/** A run over a test strip whose amount is of one of these kinds. */
+/* @__NO_SIDE_EFFECTS__ */
+export function stripRunOf(amounts: readonly ("volume" | "mass")[]): ObjectField<StripRun<Volume | Mass>> {
+  return object<StripRun<Volume | Mass>>({
+    used: measured(
+      "What went out over the strip: the refill that brings the tank back to its mark. More than 0.",
+      amounts,
+    ),
+    swath: measured("The width treated in the pass. More than 0.", "length"),
+    distance: measured("The distance travelled while spraying. More than 0.", "length"),
+  });
+}
+
+/** A run over a test strip, of a sprayer. */
+export const STRIP_RUN: ObjectField<StripRun> = stripRunOf(["volume"]) as ObjectField<StripRun>;
+
+const ANY_STRIP_RUN = stripRunOf(AMOUNT);
 
 /**
  * The rate from a test strip (the refill method): what was used, over the area it was used on.
@@ -54,8 +65,7 @@ export function stripRate(run: StripRun<Volume>): VolumeRate;
 export function stripRate(run: StripRun<Mass>): MassRate;
 export function stripRate(run: StripRun<Volume> | StripRun<Mass>): VolumeRate | MassRate;
 export function stripRate(run: StripRun<Volume> | StripRun<Mass>): VolumeRate | MassRate {
-  const { rate, told } = checkedRun(run);
-  return toldIn(rate, told) as VolumeRate | MassRate;
+  return rateOfStrip(checked(run, ANY_STRIP_RUN));
 }
 
 /**
@@ -75,9 +85,18 @@ export function stripRate(run: StripRun<Volume> | StripRun<Mass>): VolumeRate | 
  * ```
  */
 export function stripRateWorking(run: StripRun<Volume> | StripRun<Mass>): WorkingLine[] {
-  stripRate(run);
-  const { length, rate, told } = checkedRun(run);
-  return toldLines(
+  return linesOfStrip(checked(run, ANY_STRIP_RUN));
+}
+
+/** The rate of a run. Trusts its input. */
+export function rateOfStrip(run: StripRun<Volume | Mass>, at = ""): VolumeRate | MassRate {
+  return workedStrip(run, at).rate;
+}
+
+/** The working of {@link rateOfStrip}. Trusts its input. */
+export function linesOfStrip(run: StripRun<Volume | Mass>, at = ""): WorkingLine[] {
+  const { length, quotient, rate } = workedStrip(run, at);
+  return formulaLines(
     {
       id: "output-rate.strip",
       formula: "used / (swath * distance)",
@@ -86,32 +105,19 @@ export function stripRateWorking(run: StripRun<Volume> | StripRun<Mass>): Workin
         swath: [run.swath, length],
         distance: [run.distance, length],
       },
-      result: rate,
+      result: quotient,
       source: "definition of a rate per area",
     },
-    told,
+    rate.unit,
   );
 }
 
-interface CheckedRun {
+interface WorkedStrip extends WorkedRate<VolumeRate | MassRate> {
   readonly length: "ft" | "m";
-  /** The rate as the division gives it, such as in `fl_oz/ft2`. */
-  readonly rate: VolumeRate | MassRate;
-  /** The rate's unit as it is told. */
-  readonly told: VolumeRateUnit | MassRateUnit;
 }
 
-function checkedRun(run: StripRun<Volume> | StripRun<Mass>): CheckedRun {
-  checkedObject(run, "");
-  const amount = amountKind(run.used, "used");
-  const used = inUnit(run.used as Quantity, run.used.unit as Unit, "used");
-  const { length, area } = unitsWith(run.swath, "swath");
-  const swath = inUnit(run.swath, length, "swath");
-  const distance = inUnit(run.distance, length, "distance");
-  const units = unitsWith(run.used, "used");
-  return {
-    length,
-    rate: { value: used / (swath * distance), unit: `${run.used.unit}/${area}` } as VolumeRate | MassRate,
-    told: amount === "volume" ? units.volumeRate : units.massRate,
-  };
+function workedStrip({ used, swath, distance }: StripRun<Volume | Mass>, at: string): WorkedStrip {
+  const { length, area } = unitsLike(swath.unit);
+  const value = used.value / (inUnit(swath, length) * inUnit(distance, length));
+  return { length, ...workedPerArea(value, used.unit, area, at) };
 }

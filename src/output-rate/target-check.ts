@@ -1,23 +1,42 @@
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { object, optional } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { quantity } from "../units/quantity-field.js";
+import { finite } from "../units/result.js";
 import type { Fraction, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { toldLines } from "./told-lines.js";
 
-/** A measured rate and the one that is wanted. */
+/** A measured rate and the one that is aimed at. */
 export interface TargetCheckInput {
   /** The rate that was measured. More than 0. */
   readonly rate: VolumeRate;
-  /** The rate that is wanted, such as the carrier volume on the label. More than 0. */
+  /** The rate that is aimed at, such as the carrier volume on the label. More than 0. */
   readonly target: VolumeRate;
   /**
-   * How far the rate may be off, more than 0. 5 % unless given: Spray Gun (calibration), Pesticide Environmental
-   * Stewardship; its page on granular bands allows 10 %.
+   * How far the rate may be off. More than 0; 5% unless given: Spray Gun (calibration), Pesticide Environmental
+   * Stewardship; its page on granular bands allows 10%.
    */
   readonly limit?: Fraction;
 }
 
-/** How a measured rate compares with the one wanted. */
+const TARGET = object<TargetCheckInput>({
+  rate: quantity("The rate that was measured. More than 0.", "volumeRate"),
+  target: quantity(
+    "The rate that is aimed at, such as the carrier volume on the label. More than 0.",
+    "volumeRate",
+  ),
+  limit: optional(
+    quantity(
+      "How far the rate may be off. More than 0; 5% unless given: Spray Gun (calibration), Pesticide Environmental " +
+        "Stewardship; its page on granular bands allows 10%.",
+      "fraction",
+    ),
+  ),
+});
+
+/** How a measured rate compares with the one aimed at. */
 export interface TargetCheck {
   /** How far the rate is from the target, in per cent of the target; below 0 where it is lower. */
   readonly deviation: Fraction;
@@ -28,7 +47,7 @@ export interface TargetCheck {
 }
 
 /**
- * Whether a measured rate is close enough to the one wanted.
+ * Whether a measured rate is close enough to the one aimed at.
  *
  * Formula: deviation = 100 × (rate − target) / target.
  * Source: definition of a relative deviation; the limit of 5 % from Spray Gun (Pesticide Environmental Stewardship).
@@ -47,17 +66,21 @@ export interface TargetCheck {
  * ```
  */
 export function checkAgainstTarget(input: TargetCheckInput): TargetCheck {
-  const { rate, target, limit = DEFAULT_LIMIT } = checkedObject(input, "");
-  unitsWith(target, "target");
-  const wanted = inUnit(target, target.unit, "target");
-  inUnit(target, "gal/ac", "target");
-  const deviation = (100 * (inUnit(rate, target.unit, "rate") - wanted)) / wanted;
-  const most = inUnit(limit, "%", "limit");
+  const given = checked(input, TARGET);
+  const { limit = DEFAULT_LIMIT } = given;
+  const deviation = deviationOf(given);
   return {
-    deviation: { value: deviation, unit: "%" },
-    limit: { value: limit.value, unit: limit.unit },
-    within: !moreThan(Math.abs(deviation), most),
+    deviation,
+    limit: { ...limit },
+    within: !moreThan(Math.abs(deviation.value), inUnit(limit, "%")),
   };
+}
+
+const DEFAULT_LIMIT: Fraction = { value: 5, unit: "%" };
+
+function deviationOf({ rate, target }: TargetCheckInput): Fraction {
+  const off = inUnit(rate, target.unit) - target.value;
+  return { value: finite((100 * off) / target.value), unit: "%" };
 }
 
 /**
@@ -77,15 +100,13 @@ export function checkAgainstTarget(input: TargetCheckInput): TargetCheck {
  * ```
  */
 export function checkAgainstTargetWorking(input: TargetCheckInput): WorkingLine[] {
-  const result = checkAgainstTarget(input).deviation;
-  const { rate, target } = input;
-  return toldLines({
+  const given = checked(input, TARGET);
+  const { rate, target } = given;
+  return formulaLines({
     id: "output-rate.target-check",
     formula: "100 * (rate - target) / target",
     terms: { rate: [rate, target.unit], target: [target, target.unit] },
-    result,
+    result: deviationOf(given),
     source: "Spray Gun (calibration), Pesticide Environmental Stewardship",
   });
 }
-
-const DEFAULT_LIMIT: Fraction = { value: 5, unit: "%" };

@@ -1,10 +1,14 @@
-import { checkedCount, checkedNumber, checkedObject, inUnit, unitsWith } from "../units/guard.js";
-import type { Length, Measured, Volume, VolumePerLength, VolumeRate } from "../units/types.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import { choice, type ObjectField, object, optional } from "../units/fields.js";
+import { formulaLines, type GivenTerm } from "../units/lines.js";
+import { measured } from "../units/quantity-field.js";
+import { unitsLike } from "../units/systems.js";
+import type { Length, Measured, Quantity, Volume, VolumePerLength, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
+import { type WorkedRate, workedRate } from "./worked-rate.js";
 
-/** One spray of a row, told in each of the ways that labels and growers use. */
+/** One spray of a row, in each of the ways that labels and growers use. */
 export interface RowRates {
   /** Volume per area of ground, alleys included. */
   readonly perArea: VolumeRate;
@@ -16,17 +20,31 @@ export interface RowRates {
 
 /** What was measured along a row of trees, vines or canes. */
 export interface TreeRowInput {
-  /** What was used along the row length, on the sides told by `sides`. More than 0. */
+  /** What was used along the row length, on these sides. More than 0. */
   readonly used: Measured<Volume>;
-  /** How many sides of the row `used` was sprayed on: 1 or 2. The rates are always for both sides. */
+  /** How many sides of the row it was sprayed on: 1 or 2. The rates are always for both sides. */
   readonly sides: 1 | 2;
   /** The length of row sprayed. More than 0. */
   readonly rowLength: Measured<Length>;
   /** The distance from row to row. More than 0. */
   readonly rowSpacing: Measured<Length>;
-  /** The distance from plant to plant in the row, where a rate per plant is wanted. More than 0. */
+  /** The distance from plant to plant in the row, for a rate per plant. More than 0. */
   readonly plantSpacing?: Measured<Length>;
 }
+
+/** What was measured along a row. */
+export const TREE_ROW: ObjectField<TreeRowInput> = object<TreeRowInput>({
+  used: measured("What was used along the row length, on these sides. More than 0.", "volume"),
+  sides: choice(
+    "How many sides of the row it was sprayed on: 1 or 2. The rates are always for both sides.",
+    [1, 2],
+  ),
+  rowLength: measured("The length of row sprayed. More than 0.", "length"),
+  rowSpacing: measured("The distance from row to row. More than 0.", "length"),
+  plantSpacing: optional(
+    measured("The distance from plant to plant in the row, for a rate per plant. More than 0.", "length"),
+  ),
+});
 
 /**
  * The rate for rows that are sprayed from both sides: per area of ground, per length of row and per plant.
@@ -38,8 +56,8 @@ export interface TreeRowInput {
  * @param input - what was used, on how many sides, and the row's measures
  * @returns the rates in the units of `used`: gal/ac, fl_oz/ft and fl_oz; imp_gal/ac, imp_fl_oz/ft and imp_fl_oz; or L/ha,
  * mL/m and mL
- * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`, or `out-of-range`
- * for sides other than 1 or 2 and for amounts that are not more than 0
+ * @throws SprayMathError `unknown-choice` for sides other than 1 or 2, `missing`, `not-a-quantity`, `not-finite`,
+ * `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
  * @example
  * ```ts
@@ -52,12 +70,7 @@ export interface TreeRowInput {
  * ```
  */
 export function treeRowRate(input: TreeRowInput): RowRates {
-  const { perArea, perLength, perPlant, told } = checkedRow(input);
-  return {
-    perArea: toldIn(perArea, told.volumeRate),
-    perLength: toldIn(perLength, told.perLength),
-    ...(perPlant && { perPlant: toldIn(perPlant, told.smallVolume) }),
-  };
+  return ratesOfTreeRow(checked(input, TREE_ROW));
 }
 
 /**
@@ -77,65 +90,74 @@ export function treeRowRate(input: TreeRowInput): RowRates {
  * ```
  */
 export function treeRowRateWorking(input: TreeRowInput): WorkingLine[] {
-  treeRowRate(input);
-  const { perArea, perLength, perPlant, told } = checkedRow(input);
+  return linesOfTreeRow(checked(input, TREE_ROW));
+}
+
+/** The rates along a row. Trusts its input. */
+export function ratesOfTreeRow(input: TreeRowInput, at = ""): RowRates {
+  const { perArea, perLength, perPlant } = workedRow(input, at);
+  return {
+    perArea: perArea.rate,
+    perLength: perLength.rate,
+    ...(perPlant && { perPlant: perPlant.rate }),
+  };
+}
+
+/** The working of {@link ratesOfTreeRow}. Trusts its input. */
+export function linesOfTreeRow(input: TreeRowInput): WorkingLine[] {
+  const { length, perArea, perLength, perPlant } = workedRow(input, "");
   const { used, sides, rowLength, rowSpacing, plantSpacing } = input;
-  const row = { used: [used, used.unit], sides: sides, rowLength: [rowLength, told.length] } as const;
-  const source = "definition of a rate per area";
+  const row = { used: [used, used.unit], sides, rowLength: [rowLength, length] } as const;
+  const linesOf = (
+    id: string,
+    formula: string,
+    terms: Record<string, GivenTerm>,
+    { quotient, rate }: WorkedRate<Quantity>,
+  ): WorkingLine[] =>
+    formulaLines(
+      { id, formula, terms, result: quotient, source: "definition of a rate per area" },
+      rate.unit,
+    );
   return [
-    ...toldLines(
-      {
-        id: "output-rate.tree-row-length",
-        formula: "used * 2 / (sides * rowLength)",
-        terms: row,
-        result: perLength,
-        source,
-      },
-      told.perLength,
-    ),
+    ...linesOf("output-rate.tree-row-length", "used * 2 / (sides * rowLength)", row, perLength),
     ...(perPlant && plantSpacing
-      ? toldLines(
-          {
-            id: "output-rate.tree-row-plant",
-            formula: "used * 2 * plantSpacing / (sides * rowLength)",
-            terms: { ...row, plantSpacing: [plantSpacing, told.length] },
-            result: perPlant,
-            source,
-          },
-          told.smallVolume,
+      ? linesOf(
+          "output-rate.tree-row-plant",
+          "used * 2 * plantSpacing / (sides * rowLength)",
+          { ...row, plantSpacing: [plantSpacing, length] },
+          perPlant,
         )
       : []),
-    ...toldLines(
-      {
-        id: "output-rate.tree-row",
-        formula: "used * 2 / (sides * rowLength * rowSpacing)",
-        terms: { ...row, rowSpacing: [rowSpacing, told.length] },
-        result: perArea,
-        source,
-      },
-      told.volumeRate,
+    ...linesOf(
+      "output-rate.tree-row",
+      "used * 2 / (sides * rowLength * rowSpacing)",
+      { ...row, rowSpacing: [rowSpacing, length] },
+      perArea,
     ),
   ];
 }
 
-function checkedRow(input: TreeRowInput) {
-  const { used, sides, rowLength, rowSpacing, plantSpacing } = checkedObject(input, "");
-  const units = unitsWith(used, "used");
-  const { length, area } = unitsWith(rowLength, "rowLength");
-  inUnit(used, units.volume, "used");
-  checkedNumber(checkedCount(sides, "sides"), "sides", { max: 2 });
+interface WorkedRow {
+  readonly length: "ft" | "m";
+  readonly perLength: WorkedRate<VolumePerLength>;
+  readonly perArea: WorkedRate<VolumeRate>;
+  readonly perPlant: WorkedRate<Volume> | undefined;
+}
+
+function workedRow(
+  { used, sides, rowLength, rowSpacing, plantSpacing }: TreeRowInput,
+  at: string,
+): WorkedRow {
+  const { volumeRate, smallVolume, length: reported } = unitsLike(used.unit);
+  const { length, area } = unitsLike(rowLength.unit);
   const both = used.value * (2 / sides);
-  const long = inUnit(rowLength, length, "rowLength");
-  const apart = inUnit(rowSpacing, length, "rowSpacing");
-  const perLength: VolumePerLength = { value: both / long, unit: `${used.unit}/${length}` };
-  const perArea: VolumeRate = { value: both / (long * apart), unit: `${used.unit}/${area}` };
-  const perPlant: Volume | undefined =
-    plantSpacing !== undefined
-      ? {
-          value: (both * inUnit(plantSpacing, length, "plantSpacing")) / long,
-          unit: used.unit,
-        }
-      : undefined;
-  const told = { ...units, length, perLength: `${units.smallVolume}/${units.length}` as const };
-  return { perArea, perLength, perPlant, told };
+  const long = inUnit(rowLength, length);
+  const land = long * inUnit(rowSpacing, length);
+  return {
+    length,
+    perLength: workedRate(both / long, `${used.unit}/${length}`, `${smallVolume}/${reported}`, at),
+    perArea: workedRate(both / land, `${used.unit}/${area}`, volumeRate, at),
+    perPlant:
+      plantSpacing && workedRate((both * inUnit(plantSpacing, length)) / long, used.unit, smallVolume, at),
+  };
 }

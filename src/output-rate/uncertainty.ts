@@ -1,10 +1,11 @@
-import { SprayMathError } from "../errors.js";
+import { checked } from "../units/check.js";
+import { formulaLines } from "../units/lines.js";
+import { refusal } from "../units/message.js";
+import { finite } from "../units/result.js";
 import type { Fraction, Quantity, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { type Calibration, measurementOf, rateOf } from "./calibration.js";
-import { type Reading, readingsOf } from "./readings.js";
-import { stripRuns } from "./strip-runs.js";
-import { toldLines } from "./told-lines.js";
+import { CALIBRATION, type Calibration, rateOfCalibration } from "./calibration.js";
+import { type Reading, readingsOf } from "./uncertainty-of-readings.js";
 
 /** One measurement's part in the uncertainty of a rate. */
 export interface UncertaintyShare {
@@ -29,7 +30,7 @@ export interface RateUncertainty {
   readonly shares: readonly UncertaintyShare[];
   /** The measurement with the largest share: the one to make better first. Null where there is none. */
   readonly improve: string | null;
-  /** The measurements that say nothing of their uncertainty; they were taken to be exact, so the rate is less sure than told. */
+  /** The measurements that say nothing of their uncertainty; they were taken to be exact, so the rate is less certain than it looks. */
   readonly takenAsExact: readonly string[];
 }
 
@@ -60,7 +61,7 @@ export interface RateUncertainty {
  * ```
  */
 export function rateUncertainty(calibration: Calibration): RateUncertainty {
-  const { rate, parts, relative, unstated } = checkedParts(calibration);
+  const { rate, uncertainty, parts, relative, unstated } = workedUncertainty(calibration);
   const shares =
     relative === 0
       ? []
@@ -68,7 +69,7 @@ export function rateUncertainty(calibration: Calibration): RateUncertainty {
   const largest = Math.max(...shares.map(({ share }) => share));
   return {
     rate,
-    standardUncertainty: { value: rate.value * relative, unit: rate.unit },
+    standardUncertainty: uncertainty,
     relative: { value: 100 * relative, unit: "%" },
     shares,
     improve: shares.find(({ share }) => share === largest)?.measurement ?? null,
@@ -94,7 +95,7 @@ export function rateUncertainty(calibration: Calibration): RateUncertainty {
  * ```
  */
 export function rateUncertaintyWorking(calibration: Calibration): WorkingLine[] {
-  const { rate, parts, relative } = checkedParts(calibration);
+  const { rate, uncertainty, parts, relative } = workedUncertainty(calibration);
   const symbols = parts.map((_, at) => `p${at + 1}`);
   return [
     ...parts.flatMap(partLines),
@@ -109,7 +110,7 @@ export function rateUncertaintyWorking(calibration: Calibration): WorkingLine[] 
       id: "output-rate.uncertainty",
       formula: "rate * relative",
       terms: { rate, relative },
-      result: { value: rate.value * relative, unit: rate.unit },
+      result: uncertainty,
       source: "JCGM 100:2008, 5.1.6",
     },
   ];
@@ -124,18 +125,19 @@ interface Part {
   readonly scatter?: { readonly spread: VolumeRate; readonly mean: VolumeRate; readonly n: number };
 }
 
-interface CheckedParts {
+interface WorkedUncertainty {
   readonly rate: VolumeRate;
+  readonly uncertainty: VolumeRate;
   readonly parts: readonly Part[];
   /** The combined standard uncertainty as a part of the rate. */
   readonly relative: number;
   readonly unstated: readonly string[];
 }
 
-function checkedParts(calibration: Calibration): CheckedParts {
-  const rate = rateOf(calibration);
-  const measurement = measurementOf(calibration);
-  const { stated, unstated } = readingsOf(measurement);
+function workedUncertainty(calibration: Calibration): WorkedUncertainty {
+  const rated = rateOfCalibration(checked(calibration, CALIBRATION));
+  const { rate, runs } = rated;
+  const { stated, unstated } = readingsOf(rated);
   const parts: Part[] = [...stated].map(([name, readings]) => ({
     name,
     readings,
@@ -144,23 +146,28 @@ function checkedParts(calibration: Calibration): CheckedParts {
       0,
     ),
   }));
-  if (measurement.kind === "strip-runs") {
-    const { standardDeviation: spread, rate: mean, runs } = stripRuns(measurement);
-    const n = runs.length;
-    parts.push({
-      name: "scatter",
-      part: spread.value / (mean.value * Math.sqrt(n)),
-      scatter: { spread, mean, n },
-    });
+  if (runs !== undefined) {
+    const { standardDeviation: spread, rate: mean } = runs;
+    const n = runs.runs.length;
+    const part = spread.value / (mean.value * Math.sqrt(n));
+    parts.push({ name: "scatter", part, scatter: { spread, mean, n } });
   }
-  if (parts.length === 0) {
-    throw new SprayMathError(
+  if (parts.length === 0)
+    throw refusal(
       "missing",
+      "certainty-missing",
       "",
-      `None of ${unstated.join(", ")} says how sure it is; wanted a resolution or an uncertainty on at least one of them.`,
+      "Nothing says how certain the readings are. Enter a resolution or an uncertainty for one of these: {choices}.",
+      { choices: unstated },
     );
-  }
-  return { rate, parts, relative: Math.sqrt(parts.reduce((sum, { part }) => sum + part ** 2, 0)), unstated };
+  const relative = finite(Math.sqrt(parts.reduce((sum, { part }) => sum + part ** 2, 0)));
+  return {
+    rate,
+    uncertainty: { value: finite(rate.value * relative), unit: rate.unit },
+    parts,
+    relative,
+    unstated,
+  };
 }
 
 function partLines({ name, part, readings = [], scatter }: Part): WorkingLine[] {
@@ -180,7 +187,7 @@ function partLines({ name, part, readings = [], scatter }: Part): WorkingLine[] 
     ...readings.flatMap(({ value: { resolution, unit }, uncertainty }): WorkingLine[] =>
       resolution === undefined
         ? []
-        : toldLines({
+        : formulaLines({
             id: "output-rate.resolution",
             formula: "resolution / sqrt(12)",
             terms: { resolution: [resolution, unit] },

@@ -1,21 +1,21 @@
-import { SprayMathError, within } from "../errors.js";
-import { moreThan } from "../units/decide.js";
-import { checkedNumber, checkedObject } from "../units/guard.js";
-import { compare, ratio } from "../units/quantity.js";
-import type { Density, Fraction, Length, Pressure, Quantity, Speed, VolumeRate } from "../units/types.js";
+import { type Check, checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import { date } from "../units/date-field.js";
+import { compareDecided, moreThan } from "../units/decide.js";
+import { about, number, type ObjectField, object, optional } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { positiveIn } from "../units/result.js";
+import type { Fraction, Quantity, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { type Measurement, measuredRate } from "./measurement.js";
 import {
+  CALIBRATION_RECORD,
   type CalibrationConditions,
   type CalibrationRecord,
-  CONDITION_NAMES,
+  CONDITIONS,
   type ConditionName,
-  checkedConditions,
-  checkedDate,
-  readCalibrationRecord,
-} from "./record.js";
-import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
+  conditionsOf,
+} from "./calibration-record.js";
+import { type Measurement, rateOfMeasurement } from "./measurement.js";
 
 /** How things are on the day of spraying. */
 export interface TodaysConditions {
@@ -25,6 +25,47 @@ export interface TodaysConditions {
   readonly conditions: CalibrationConditions;
   /** How many days a calibration is to be trusted for, more than 0; never too old unless given. */
   readonly longestAge?: number;
+}
+
+/** How things are on the day of spraying. */
+export const TODAY: ObjectField<TodaysConditions> = object<TodaysConditions>(
+  {
+    date: date("The day, as year-month-day."),
+    conditions: about("The conditions of the day.", CONDITIONS),
+    longestAge: optional(
+      number("How many days a calibration is to be trusted for, more than 0; never too old unless given.", {
+        above: 0,
+      }),
+    ),
+  },
+  [],
+  "How things are on the day of spraying.",
+);
+
+interface RecordAndToday {
+  readonly record: CalibrationRecord;
+  readonly today: TodaysConditions;
+}
+
+const RECORD_AND_TODAY = object<RecordAndToday>({ record: CALIBRATION_RECORD, today: TODAY }, [
+  ({ record, today }, check) => dayFollows(record, today, check),
+]);
+
+/** Notes a day of spraying before the day of the calibration. */
+export function dayFollows(
+  record: CalibrationRecord | undefined,
+  today: TodaysConditions | undefined,
+  check: Check,
+): void {
+  // Days written this way sort as they follow one another.
+  if (record === undefined || today === undefined || record.date <= today.date) return;
+  check.fault(
+    "conflict",
+    "day-too-early",
+    "today.date",
+    "{today} is before the calibration of {calibrated}. Check the two dates.",
+    { today: today.date, calibrated: record.date },
+  );
 }
 
 /** One thing that is not as it was when the sprayer was calibrated. */
@@ -51,7 +92,7 @@ export interface WhatChanged {
   readonly expected: VolumeRate;
   /** How old the calibration is, in days. */
   readonly age: number;
-  /** The conditions that only one side tells, or neither. */
+  /** The conditions that only one side gives, or neither. */
   readonly notCompared: readonly ConditionName[];
 }
 
@@ -60,7 +101,7 @@ export interface WhatChanged {
  * can be computed.
  *
  * Formula: pressure moves the rate by √(now / before); speed by before / now; density by √(before / now); nozzle spacing by
- * before / now, and the number of nozzles not at all where both sides tell the spacing, since the swath grows with it: both
+ * before / now, and the number of nozzles not at all where both sides give the spacing, since the swath grows with it: both
  * for a boom whose nozzles share the swath evenly. A hand-held spray to wetness does not follow a walking speed. Operator, nozzle,
  * gear, ground and liquid are named without a number.
  * Source: as for {@link outputAtPressure}, {@link rateAtSpeed} and {@link solutionForWater}.
@@ -87,20 +128,20 @@ export interface WhatChanged {
  * ```
  */
 export function whatChanged(record: CalibrationRecord, today: TodaysConditions): WhatChanged {
-  const { rate, age, changes, notCompared } = compared(record, today);
-  const factor = changes.reduce((product, change) => product * (change.factor ?? 1), 1);
+  const given = checked({ record, today }, RECORD_AND_TODAY);
+  return compareConditions(given.record, given.today);
+}
+
+/** What became of a calibration. Trusts its input. */
+export function compareConditions(record: CalibrationRecord, today: TodaysConditions, at = ""): WhatChanged {
+  const { changes, ...found } = compared(record, today, at);
   return {
     stale: changes.length > 0,
-    changes: changes.map(({ what, before, now, factor }) => ({
-      what,
-      before,
-      now,
+    changes: changes.map(({ factor, ...change }) => ({
+      ...change,
       shift: factor === undefined ? null : { value: 100 * factor - 100, unit: "%" },
     })),
-    rate,
-    expected: toldIn({ value: rate.value * factor, unit: rate.unit }, rate.unit),
-    age,
-    notCompared,
+    ...found,
   };
 }
 
@@ -128,15 +169,15 @@ export function whatChanged(record: CalibrationRecord, today: TodaysConditions):
  * ```
  */
 export function whatChangedWorking(record: CalibrationRecord, today: TodaysConditions): WorkingLine[] {
-  const { expected } = whatChanged(record, today);
-  const { rate, changes } = compared(record, today);
+  const given = checked({ record, today }, RECORD_AND_TODAY);
+  const { rate, expected, changes } = compared(given.record, given.today, "");
   const computed = changes.filter(({ what }) => Object.hasOwn(FORMULAS, what));
   if (computed.length === 0) return [];
   const symbols = computed.map((_, at) => `x${at + 1}`);
   return [
     ...computed.flatMap(({ what, before, now, factor }) => {
       const { unit } = before as Quantity;
-      return toldLines({
+      return formulaLines({
         id: `output-rate.changed-${what}`,
         formula: FORMULAS[what as keyof typeof FORMULAS],
         terms: { before: [before as Quantity, unit], now: [now as Quantity, unit] },
@@ -169,77 +210,67 @@ interface ComparedChange extends Omit<CalibrationChange, "shift"> {
   readonly factor?: number;
 }
 
-interface Compared extends Pick<WhatChanged, "rate" | "age" | "notCompared"> {
+interface Compared extends Omit<WhatChanged, "stale" | "changes"> {
   readonly changes: readonly ComparedChange[];
-}
-
-function compared(record: CalibrationRecord, today: TodaysConditions): Compared {
-  const kept = within("record", () => readCalibrationRecord(record));
-  const { date, conditions, longestAge } = within("today", () => checkedToday(today));
-  const age = (Date.parse(date) - Date.parse(kept.date)) / MILLISECONDS_A_DAY;
-  if (age < 0) {
-    throw new SprayMathError(
-      "conflict",
-      "today.date",
-      `Given ${date}, before the calibration of ${kept.date}; wanted that day or a later one.`,
-    );
-  }
-  const changes: ComparedChange[] = [];
-  const notCompared: ConditionName[] = [];
-  if (longestAge !== undefined && moreThan(age, longestAge))
-    changes.push({ what: "date", before: kept.date, now: date });
-  for (const what of CONDITION_NAMES) {
-    const [before, now] = [kept.conditions[what], conditions[what]];
-    if (before === undefined || now === undefined) {
-      notCompared.push(what);
-    } else if (differ(before, now)) {
-      const factor = rateFactor(what, kept, conditions);
-      changes.push({ what, before, now, ...(factor !== undefined && { factor }) });
-    }
-  }
-  return { rate: measuredRate(kept.measurement), age, changes, notCompared };
 }
 
 const MILLISECONDS_A_DAY = 24 * 60 * 60 * 1000;
 
-function checkedToday(today: TodaysConditions): TodaysConditions {
-  const { date, conditions, longestAge } = checkedObject(today, "");
-  checkedDate(date, "date");
-  return {
-    date,
-    conditions: checkedConditions(conditions, "conditions"),
-    ...(longestAge !== undefined && { longestAge: checkedNumber(longestAge, "longestAge", { above: 0 }) }),
-  };
+function compared(record: CalibrationRecord, today: TodaysConditions, at: string): Compared {
+  const { measurement } = record;
+  const kept = conditionsOf(record);
+  const { rate } = rateOfMeasurement(measurement, at);
+  const age = (Date.parse(today.date) - Date.parse(record.date)) / MILLISECONDS_A_DAY;
+  const changes: ComparedChange[] = [];
+  const notCompared: ConditionName[] = [];
+  if (today.longestAge !== undefined && moreThan(age, today.longestAge))
+    changes.push({ what: "date", before: record.date, now: today.date });
+  for (const what of CONDITIONS.names as readonly ConditionName[]) {
+    const [before, now] = [kept[what], today.conditions[what]];
+    if (before === undefined || now === undefined) {
+      notCompared.push(what);
+    } else if (differ(before, now)) {
+      const factor = rateFactor(what, measurement, kept, today.conditions);
+      changes.push({ what, before, now, ...(factor !== undefined && { factor }) });
+    }
+  }
+  const expected = changes.reduce((value, { factor = 1 }) => value * factor, 1) * rate.value;
+  return { changes, rate, expected: positiveIn(expected, rate.unit, at), age, notCompared };
 }
 
 type Condition = string | number | Quantity;
 
 function differ(before: Condition, now: Condition): boolean {
   if (typeof before !== "object" || typeof now !== "object") return before !== now;
-  return compare(before, now as never) !== 0;
+  return compareDecided(before.value, inUnit(now, before.unit)) !== 0;
 }
 
+/** What the rate is to be multiplied by for one change; nothing where that cannot be computed. */
 function rateFactor(
   what: ConditionName,
-  { measurement, conditions: before }: CalibrationRecord,
+  measurement: Measurement,
+  before: CalibrationConditions,
   now: CalibrationConditions,
 ): number | undefined {
   switch (what) {
     case "pressure":
-      return Math.sqrt(ratio(now.pressure as Pressure, before.pressure as Pressure));
+      return Math.sqrt(ratio(now.pressure, before.pressure));
     case "density":
-      return Math.sqrt(ratio(before.density as Density, now.density as Density));
+      return Math.sqrt(ratio(before.density, now.density));
     case "speed":
-      return measurement.kind === "hand" ? undefined : ratio(before.speed as Speed, now.speed as Speed);
+      return measurement.kind === "hand" ? undefined : ratio(before.speed, now.speed);
     case "nozzleSpacing":
-      return sharesSwath(measurement)
-        ? ratio(before.nozzleSpacing as Length, now.nozzleSpacing as Length)
-        : undefined;
+      return sharesSwath(measurement) ? ratio(before.nozzleSpacing, now.nozzleSpacing) : undefined;
     case "nozzleCount":
       return sharesSwath(measurement) && before.nozzleSpacing && now.nozzleSpacing ? 1 : undefined;
     default:
       return undefined;
   }
+}
+
+function ratio(a: Quantity | undefined, b: Quantity | undefined): number {
+  const { value, unit } = a as Quantity;
+  return value / inUnit(b as Quantity, unit);
 }
 
 // A hand-held spray has no boom, and rows are as wide as they are planted, whatever the nozzles do.

@@ -1,9 +1,9 @@
 import { within } from "../errors.js";
 import { type Calibration, measurementOf } from "../output-rate/calibration.js";
 import type { Measurement } from "../output-rate/measurement.js";
-import { speedFrom } from "../output-rate/speed.js";
+import { speedOfPass } from "../output-rate/speed.js";
 import type { StripRun } from "../output-rate/strip.js";
-import { stripRuns } from "../output-rate/strip-runs.js";
+import { runsTogether } from "../output-rate/strip-runs.js";
 import { whatChanged } from "../output-rate/what-changed.js";
 import { convertValue } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
@@ -48,7 +48,7 @@ function rateWarnings(rate: VolumeRate, { leastRate, mostRate }: Thresholds): Wa
 function speedOf(calibration: Calibration, measurement: Measurement): Speed | undefined {
   if (measurement.kind === "flow") return measurement.speed;
   if (measurement.kind === "catch") {
-    return "unit" in measurement.speed ? measurement.speed : speedFrom(measurement.speed);
+    return "unit" in measurement.speed ? measurement.speed : speedOfPass(measurement.speed);
   }
   return calibration.kind === "record" ? calibration.record.conditions.speed : undefined;
 }
@@ -107,7 +107,7 @@ const USUAL_JUG: Readonly<Record<UnitSystem, Volume>> = {
 
 function runsWarnings(measurement: Measurement, lineVolume: Volume | undefined): Warning[] {
   if (measurement.kind !== "strip-runs") return [];
-  const { agree, lowest, highest, standsOut, limit, runs } = stripRuns(measurement);
+  const { agree, lowest, highest, standsOut, limit, runs } = runsTogether(measurement);
   if (agree) return [];
   // What fills an empty boom counts as used on the first run, and on that one only. Two runs are enough to suspect it.
   const mostAtFirst =

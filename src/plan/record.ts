@@ -1,5 +1,6 @@
 import { SprayMathError, shown } from "../errors.js";
-import { checkedDate } from "../output-rate/record.js";
+import { checked } from "../units/check.js";
+import { date } from "../units/date-field.js";
 import { checkedCount, checkedNumber } from "../units/guard.js";
 import { refusal } from "../units/message.js";
 import type { Mass, TreatedArea, Volume } from "../units/types.js";
@@ -169,14 +170,15 @@ interface WrittenTime {
 
 const TIME = /^(\d{4}-\d{2}-\d{2})T((?:[01]\d|2[0-3]):[0-5]\d)(Z|[+-](?:0\d|1[0-4]):[0-5]\d)?$/;
 const EXAMPLE = "2026-05-02T09:30";
+const DAY = date("The day of a local time.");
 
 function checkedTime(text: string, path: string, zone: string | undefined): WrittenTime {
   if (text === undefined || text === null)
     throw refusal("missing", "enter-time", path, "Enter a local time, such as {example}.", {
       example: EXAMPLE,
     });
-  const [, date, time, offset] = (typeof text === "string" && TIME.exec(text)) || [];
-  if (date === undefined || time === undefined) {
+  const [, day, time, offset] = (typeof text === "string" && TIME.exec(text)) || [];
+  if (day === undefined || time === undefined) {
     throw refusal(
       "unreadable",
       "time-unreadable",
@@ -188,8 +190,8 @@ function checkedTime(text: string, path: string, zone: string | undefined): Writ
       },
     );
   }
-  checkedDate(date, path);
-  const clock = Date.parse(`${date}T${time}Z`);
+  checked(day, DAY, path);
+  const clock = Date.parse(`${day}T${time}Z`);
   if (offset !== undefined) return { instant: clock - minutesOf(offset) * MINUTE, offset };
   if (zone === undefined) return { instant: clock };
   // The zone's offset at the clock's reading; twice, where the first guess lies on the other side of a clock change.

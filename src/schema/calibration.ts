@@ -1,4 +1,5 @@
 import type { Calibration, RecordedCalibration } from "../output-rate/calibration.js";
+import type { CalibrationConditions, CalibrationRecord } from "../output-rate/calibration-record.js";
 import type { CatchInput } from "../output-rate/catch.js";
 import type {
   CatchMeasurement,
@@ -11,10 +12,11 @@ import type {
   StripRunsMeasurement,
   TreeRowMeasurement,
 } from "../output-rate/measurement.js";
-import { type CalibrationConditions, type CalibrationRecord, checkedDate } from "../output-rate/record.js";
 import type { TimedDistance } from "../output-rate/speed.js";
 import type { StripRun } from "../output-rate/strip.js";
 import type { TodaysConditions } from "../output-rate/what-changed.js";
+import { checked } from "../units/check.js";
+import { date } from "../units/date-field.js";
 import {
   about,
   choice,
@@ -209,7 +211,7 @@ export const measurementSchema: (options?: ReadingOptions) => Schema<Measurement
 
 function dateSchema(): Schema<string> {
   return reader(
-    (input) => checkedDate(input as string, ""),
+    (input) => checked(input, date("The day.")),
     () => ({ type: "string", format: "date", pattern: "^\\d{4}-\\d{2}-\\d{2}$" }),
   );
 }

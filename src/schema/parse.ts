@@ -1,5 +1,5 @@
 import type { Calibration } from "../output-rate/calibration.js";
-import type { CalibrationRecord } from "../output-rate/record.js";
+import type { CalibrationRecord } from "../output-rate/calibration-record.js";
 import type { PlanInput } from "../plan/input.js";
 import { calibrationRecordSchema, calibrationSchema } from "./calibration.js";
 import type { Schema } from "./fields.js";

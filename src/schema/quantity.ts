@@ -1,5 +1,4 @@
 import { moved, SprayMathError, shown, within } from "../errors.js";
-import { standardUncertainty } from "../output-rate/measured.js";
 import { checkDimension, dimensionInWords } from "../units/dimensions.js";
 import { areaIn, checkedChoice, inUnit, type Range, wrongDimension } from "../units/guard.js";
 import { parseQuantity } from "../units/parse.js";
@@ -161,7 +160,12 @@ function howRead(
     if (told !== undefined)
       found[part] = within(part, () => read(told, { dimensions, range }, options) as Quantity);
   }
-  standardUncertainty({ value: given.value, unit: given.unit, ...found }, "");
+  if (found.resolution !== undefined && found.uncertainty !== undefined)
+    throw new SprayMathError(
+      "conflict",
+      "",
+      "Enter the resolution or the uncertainty, not both. The uncertainty already counts the resolution.",
+    );
   return found;
 }
 

@@ -1,4 +1,4 @@
-import { convert } from "./convert.js";
+import { inUnit } from "./convert.js";
 import type { Quantity, Unit } from "./types.js";
 import { conversionLines, type WorkingLine } from "./working.js";
 
@@ -11,18 +11,25 @@ export interface FormulaLine extends Omit<WorkingLine, "terms" | "about"> {
   readonly terms: Readonly<Record<string, GivenTerm>>;
 }
 
-/** The working of one formula: the changes of unit that it needs, then the formula itself. */
-export function formulaLines({ id, formula, terms, result, source }: FormulaLine): WorkingLine[] {
+/**
+ * The working of one formula: the changes of unit that it needs, the formula itself, and the change of its result to
+ * `unit`, if that is another. A term is shown as its number and unit alone, whatever else a reading or an area says.
+ */
+export function formulaLines({ terms, ...line }: FormulaLine, unit?: Unit): WorkingLine[] {
+  const { id, result } = line;
   const lines: WorkingLine[] = [];
   const shown: Record<string, Quantity | number> = {};
   for (const [symbol, term] of Object.entries(terms)) {
     if (typeof term === "number") {
       shown[symbol] = term;
-    } else {
-      const [given, unit] = term;
-      lines.push(...conversionLines(`${id}.${symbol}`, given, unit));
-      shown[symbol] = convert(given, unit as never);
+      continue;
     }
+    const [{ value, unit: from }, to] = term;
+    lines.push(...conversionLines(`${id}.${symbol}`, { value, unit: from }, to));
+    shown[symbol] = { value: inUnit({ value, unit: from }, to), unit: to };
   }
-  return [...lines, { id, formula, terms: shown, result, source }];
+  lines.push({ ...line, terms: shown });
+  return unit === undefined || typeof result === "number"
+    ? lines
+    : [...lines, ...conversionLines(id, result, unit)];
 }

@@ -1,3 +1,4 @@
+import { inUnit } from "./convert.js";
 import { refusal } from "./message.js";
 import type { GroundArea, Quantity, TreatedArea, Unit } from "./types.js";
 
@@ -16,6 +17,11 @@ export function positive(value: number, path = ""): number {
 /** A quantity that must be more than 0. */
 export function positiveIn<U extends Unit>(value: number, unit: U, path = ""): Quantity<U> {
   return { value: positive(value, path), unit };
+}
+
+/** A computed quantity in the unit that it is reported in; more than 0. */
+export function resultIn<U extends Unit>(computed: Quantity, unit: U, path = ""): Quantity<U> {
+  return positiveIn(inUnit(computed, unit), unit, path);
 }
 
 /** Ground of a size that a plot can have. */

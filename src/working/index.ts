@@ -35,14 +35,14 @@ export {
   directStripDistanceWorking as directStripDistance,
   directStripRateWorking as directStripRate,
 } from "../output-rate/direct-strip.js";
-export { handRateWorking as handRate } from "../output-rate/hand.js";
+export { handSprayRatesWorking as handSprayRates } from "../output-rate/hand-spray.js";
 export { checkNozzlesWorking as checkNozzles } from "../output-rate/nozzle-check.js";
 export {
   outputAtPressureWorking as outputAtPressure,
   pressureForOutputWorking as pressureForOutput,
 } from "../output-rate/pressure.js";
 export { rateAtSpeedWorking as rateAtSpeed } from "../output-rate/rate-at-speed.js";
-export { solveOutputWorking as solveOutput } from "../output-rate/solve.js";
+export { solveOutputWorking as solveOutput } from "../output-rate/solve-output.js";
 export {
   averageSpeedWorking as averageSpeed,
   speedFromWorking as speedFrom,

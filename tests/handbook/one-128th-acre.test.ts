@@ -1,4 +1,9 @@
-import { directStripArea, directStripDistance, handRate, stripRate } from "../../src/output-rate/index.ts";
+import {
+  directStripArea,
+  directStripDistance,
+  handSprayRates,
+  stripRate,
+} from "../../src/output-rate/index.ts";
 import {
   type Length,
   qty,
@@ -72,12 +77,12 @@ topic(TOPIC, () => {
 
   agrees("128_lsu_oz_per_340ft2", (one) => {
     const area = { value: number(one, "area"), unit: "ft2", of: "treated" } as const;
-    const { perArea } = handRate({ used: qty(number(one, "catch"), "fl_oz"), area });
+    const { perArea } = handSprayRates({ used: qty(number(one, "catch"), "fl_oz"), area });
     return [{ key: "rate", ours: perArea?.value ?? Number.NaN, within: 0.005 }];
   });
 
   agrees("128_slides_hand", (one) => {
-    const { perArea } = handRate({
+    const { perArea } = handSprayRates({
       used: qty(number(one, "catch"), "fl_oz"),
       area: square(number(one, "plot_side")),
     });
@@ -113,7 +118,7 @@ topic(TOPIC, () => {
       1 / 2,
     );
     const area = { ...directStripArea(PAIR), of: "treated" } as const;
-    const { perArea } = handRate({ used: qty(number(one, "catch"), "fl_oz"), area });
+    const { perArea } = handSprayRates({ used: qty(number(one, "catch"), "fl_oz"), area });
     return [
       { key: "mean_time", ours: mean.value, within: 0 },
       { key: "rate", ours: perArea?.value ?? Number.NaN, within: 1e-12 },

@@ -1,4 +1,4 @@
-import { directStripArea, handRate, stripRate } from "../../src/output-rate/index.ts";
+import { directStripArea, handSprayRates, stripRate } from "../../src/output-rate/index.ts";
 import { convert, qty, quantityRatio, scaleQuantity, sumQuantities, valueIn } from "../../src/units/index.ts";
 import { agrees, type HandbookCase, publicationErrs, topic } from "./harness.ts";
 
@@ -7,7 +7,7 @@ const list = (one: HandbookCase, key: string): readonly number[] =>
 const number = (one: HandbookCase, key: string): number => Number(one.inputs[key]?.[0]);
 const plot = (squareFeet: number) => ({ value: squareFeet, unit: "ft2", of: "treated" }) as const;
 const perArea = (gallons: number, squareFeet: number) => {
-  const { perArea: rate } = handRate({ used: qty(gallons, "gal"), area: plot(squareFeet) });
+  const { perArea: rate } = handSprayRates({ used: qty(gallons, "gal"), area: plot(squareFeet) });
   if (rate === undefined) throw new Error("a plot always tells a rate per area");
   return rate;
 };

@@ -13,12 +13,13 @@ function replaced(input: object, path: readonly string[], value: unknown): objec
   return copy;
 }
 
-function accepts(work: () => unknown): boolean {
+/** Where input is refused; nothing where it is accepted. */
+function placeOf(work: () => unknown): string | undefined {
   try {
     work();
-    return true;
+    return undefined;
   } catch {
-    return false;
+    return refusal(work).path;
   }
 }
 
@@ -47,8 +48,10 @@ export function refusesMisuse(
       const path = field.replace(/\.(\d+)/g, "[$1]");
       it(`refuses junk for ${path}, and says where it is`, () => {
         for (const junk of JUNK) {
-          // Nothing, where a field may be left out, is no junk.
-          if (junk === null && accepts(() => call(replaced(valid, steps, undefined) as never))) continue;
+          // Nothing is no junk where the field may be left out, or where leaving it out is a fault of the whole.
+          const place = placeOf(() => call(replaced(valid, steps, junk) as never));
+          const leftOut = placeOf(() => call(replaced(valid, steps, undefined) as never));
+          if (junk === null && place === leftOut && !leftOut?.startsWith(path)) continue;
           const error = refusal(() => call(replaced(valid, steps, junk) as never));
           expect(error.path.startsWith(path), `${String(junk)}: ${error.path}: ${error.message}`).toBe(true);
         }

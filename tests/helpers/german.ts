@@ -264,7 +264,7 @@ export const GERMAN: PracticeMessages = {
     },
     "output-rate.pressure-for-output": {
       found: "Druck für den gewünschten Ausstoß",
-      terms: { pressure: "Druck jetzt", wanted: "gewünschter Ausstoß", output: "Ausstoß jetzt" },
+      terms: { pressure: "Druck jetzt", newOutput: "gewünschter Ausstoß", output: "Ausstoß jetzt" },
     },
     "output-rate.density-factor": {
       found: "Dichtefaktor",

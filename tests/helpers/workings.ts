@@ -175,19 +175,19 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
   directStripDistance: [working.directStripDistance({ ...pair, width: qty(50, "cm") })],
   directStripRate: [working.directStripRate({ ...pair, caught: qty(450, "mL") })],
   treeRowRate: [working.treeRowRate(row)],
-  handRate: [
-    working.handRate({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }),
-    working.handRate({
+  handSprayRates: [
+    working.handSprayRates({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }),
+    working.handSprayRates({
       used: qty(1, "gal"),
       rowLength: qty(60, "ft"),
       plantSpacing: qty(1, "m"),
       rowSpacing: qty(8, "ft"),
     }),
-    working.handRate({ used: qty(4, "L"), plants: 20, plantSpacing: m, rowSpacing: ft }),
+    working.handSprayRates({ used: qty(4, "L"), plants: 20, plantSpacing: m, rowSpacing: ft }),
   ],
   solveOutput: [noRate, noFlow, noSpeed, noWidth].map((input) => working.solveOutput(input as never)),
   outputAtPressure: [working.outputAtPressure({ ...pressed, newPressure: qty(2, "bar") })],
-  pressureForOutput: [working.pressureForOutput({ ...pressed, wanted: qty(1, "L/min") })],
+  pressureForOutput: [working.pressureForOutput({ ...pressed, newOutput: qty(1, "L/min") })],
   densityFactor: [working.densityFactor(densities)],
   waterForSolution: [working.waterForSolution({ solution: qty(20, "gal/ac"), ...densities })],
   solutionForWater: [working.solutionForWater({ water: qty(0.2, "gal/min"), ...densities })],

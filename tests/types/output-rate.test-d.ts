@@ -56,7 +56,7 @@ const watered: VolumeRate = waterForSolution({
   waterDensity: qty(1, "kg/L"),
 });
 // @ts-expect-error
-pressureForOutput({ output: flow, pressure: psi, wanted: rate });
+pressureForOutput({ output: flow, pressure: psi, newOutput: rate });
 
 // A strip reads volumes as volumes per area.
 // @ts-expect-error

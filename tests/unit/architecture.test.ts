@@ -51,7 +51,9 @@ describe("the shape of src", () => {
         const to = relative("src", join("src", dirname(file), target));
         const folder = folderOf(to);
         const allowed =
-          folder === "" ? ["errors.js", "frozen.js"].includes(to) : [from, "units", ...(MAY_IMPORT[from] ?? [])].includes(folder);
+          folder === ""
+            ? ["errors.js", "frozen.js"].includes(to)
+            : [from, "units", ...(MAY_IMPORT[from] ?? [])].includes(folder);
         if (!allowed) wrong.push(`${file} imports ${to}`);
       }
     }

@@ -27,7 +27,7 @@ export interface OutputRateLines {
   "output-rate.solve-speed": "flow" | "rate" | "width";
   "output-rate.solve-width": "flow" | "rate" | "speed";
   "output-rate.output-at-pressure": "output" | "newPressure" | "pressure";
-  "output-rate.pressure-for-output": "pressure" | "wanted" | "output";
+  "output-rate.pressure-for-output": "pressure" | "newOutput" | "output";
   "output-rate.density-factor": "density" | "waterDensity";
   "output-rate.water-for-solution": "solution" | "factor";
   "output-rate.solution-for-water": "water" | "factor";
@@ -182,7 +182,7 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = /* @__PURE__ */ (()
   }),
   "output-rate.pressure-for-output": words("pressure for the new output", {
     pressure: "pressure now",
-    wanted: "new output",
+    newOutput: "new output",
     output: "output now",
   }),
   "output-rate.density-factor": words(DENSITY_FACTOR, {

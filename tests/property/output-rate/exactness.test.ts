@@ -6,7 +6,7 @@ import {
   directStripArea,
   directStripDistance,
   directStripRate,
-  handRate,
+  handSprayRates,
   pressureForOutput,
   rateAtSpeed,
   solveOutput,
@@ -134,11 +134,11 @@ describe("output-rate, against exact rational arithmetic", () => {
             both.perPlant as Quantity,
             perLength.times(Rational.of(2)).times(exact(plantSpacing)),
           );
-          const hand = handRate({ used, plants: count, plantSpacing, rowSpacing });
+          const hand = handSprayRates({ used, plants: count, plantSpacing, rowSpacing });
           const perPlant = exact(used).over(Rational.of(count));
-          expectRight("handRate, per plant", hand.perPlant as Quantity, perPlant);
+          expectRight("handSprayRates, per plant", hand.perPlant as Quantity, perPlant);
           expectRight(
-            "handRate, per area",
+            "handSprayRates, per area",
             hand.perArea as Quantity,
             perPlant.over(exact(plantSpacing).times(exact(rowSpacing))),
           );
@@ -178,11 +178,11 @@ describe("output-rate, against exact rational arithmetic", () => {
 
   it("gives the pressure for an output within 8 ulp", () => {
     fc.assert(
-      fc.property(amounts<"psi">("pressure"), flow, flow, (pressure, output, wanted) => {
-        const times = exact(wanted).over(exact(output));
+      fc.property(amounts<"psi">("pressure"), flow, flow, (pressure, output, newOutput) => {
+        const times = exact(newOutput).over(exact(output));
         expectRight(
           "pressureForOutput",
-          pressureForOutput({ pressure, output, wanted }).pressure,
+          pressureForOutput({ pressure, output, newOutput }).pressure,
           exact(pressure).times(times).times(times),
         );
       }),

@@ -84,7 +84,7 @@ describe("output-rate as physics", () => {
         expectSame(speedFrom({ distance, time: timeFor({ distance, speed }) }).value, speed.value);
         const at = { pressure: qty(before, "psi") };
         const { output } = outputAtPressure({ output: flow, ...at, newPressure: qty(after, "psi") });
-        expectSame(pressureForOutput({ output: flow, ...at, wanted: output }).pressure.value, after);
+        expectSame(pressureForOutput({ output: flow, ...at, newOutput: output }).pressure.value, after);
         const densities = { density: qty(before, "lb/gal"), waterDensity: qty(after, "lb/gal") };
         const water = waterForSolution({ solution: flow, ...densities });
         expectSame(solutionForWater({ water, ...densities }).value, flow.value);
@@ -100,7 +100,7 @@ describe("output-rate as physics", () => {
         const higher = outputAtPressure({ ...at, newPressure: qty(pressure * times, "bar") });
         expect(higher.output.value).toBeGreaterThan(1);
         expect(higher.output.value).toBeLessThan(times);
-        expect(pressureForOutput({ ...at, wanted: qty(times, "L/min") }).pressure.value).toBeGreaterThan(
+        expect(pressureForOutput({ ...at, newOutput: qty(times, "L/min") }).pressure.value).toBeGreaterThan(
           pressure,
         );
       }),

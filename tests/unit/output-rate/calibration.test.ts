@@ -6,15 +6,16 @@ import { refusesMisuse } from "../../helpers/bad-input.ts";
 import { MEASUREMENTS } from "../../helpers/output-rate-samples.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 
-const strip = { kind: "strip", used: qty(2, "L"), swath: qty(2, "m"), distance: qty(50, "m") } as const;
+const run = { used: qty(2, "L"), swath: qty(2, "m"), distance: qty(50, "m") };
+const strip = { kind: "strip", ...run } as const;
 
 describe("rateOf", () => {
   it("gives one rate for one situation, however it was measured", () => {
-    // 0.02 L on each square metre, told in eight ways.
+    // 0.02 L on each square meter, measured in ten ways.
     const rows = { rowLength: qty(50, "m"), rowSpacing: qty(2, "m") };
     const ways: Calibration[] = [
       strip,
-      { kind: "strip-runs", runs: [strip, strip] },
+      { kind: "strip-runs", runs: [run, run] },
       { kind: "direct-strip", caught: qty(200, "mL"), catchUnit: "mL", rateUnit: "L/ha" },
       {
         kind: "catch",
@@ -37,7 +38,7 @@ describe("rateOf", () => {
     }
   });
 
-  it("leaves a known rate in its own unit, and tells the rate alone", () => {
+  it("leaves a known rate in its own unit, and gives the rate alone", () => {
     const rate = { ...qty(2, "gal/1000ft2"), uncertainty: qty(0.1, "gal/1000ft2") };
     expect(rateOf({ kind: "known", rate })).toEqual(qty(2, "gal/1000ft2"));
   });
@@ -80,8 +81,8 @@ describe("rateOf", () => {
         rateOf({
           kind: "strip-runs",
           runs: [
-            { ...strip, used },
-            { ...strip, used },
+            { ...run, used },
+            { ...run, used },
           ],
         } as never),
       "wrong-dimension",

@@ -89,7 +89,7 @@ describe("catchRate", () => {
       () => catchRate({ ...good, catches } as never),
       "wrong-dimension",
       "catches[1]",
-      "fluid ounce",
+      "oz (weight) and fl oz (volume) are different",
     );
   });
 });

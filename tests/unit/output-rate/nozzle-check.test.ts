@@ -134,6 +134,11 @@ describe("checkAgainstTarget", () => {
 
   it("refuses flows, which say nothing of an area", () => {
     const flows = { rate: qty(1, "L/min"), target: qty(1, "L/min") };
-    expectRefused(() => checkAgainstTarget(flows as never), "wrong-dimension", "target");
+    expectRefused(() => checkAgainstTarget(flows as never), "wrong-dimension", "rate");
+    expectRefused(
+      () => checkAgainstTarget({ ...input, target: flows.target } as never),
+      "wrong-dimension",
+      "target",
+    );
   });
 });

@@ -20,7 +20,7 @@ describe("pressure", () => {
       output: qty(0.4, "gal/min"),
       range: "not stated",
     });
-    expect(pressureForOutput({ ...at, wanted: qty(0.4, "gal/min") })).toEqual({
+    expect(pressureForOutput({ ...at, newOutput: qty(0.4, "gal/min") })).toEqual({
       pressure: qty(80, "psi"),
       range: "not stated",
     });
@@ -29,7 +29,7 @@ describe("pressure", () => {
   it("moves a rate as it moves a flow", () => {
     const rate = { output: qty(20, "gal/ac"), pressure: qty(20, "psi") };
     expect(outputAtPressure({ ...rate, newPressure: qty(45, "psi") }).output).toEqual(qty(30, "gal/ac"));
-    expect(pressureForOutput({ ...rate, wanted: qty(30, "gal/ac") }).pressure.value).toBeCloseTo(45, 12);
+    expect(pressureForOutput({ ...rate, newOutput: qty(30, "gal/ac") }).pressure.value).toBeCloseTo(45, 12);
   });
 
   it("says whether the stated range covers it, the ends included", () => {
@@ -44,8 +44,8 @@ describe("pressure", () => {
     expect(
       outputAtPressure({ ...at, pressure: qty(10, "psi"), newPressure: qty(30, "psi"), range }).range,
     ).toBe("outside");
-    expect(pressureForOutput({ ...at, wanted: qty(0.4, "gal/min"), range }).range).toBe("outside");
-    expect(pressureForOutput({ ...at, wanted: qty(0.3, "gal/min"), range }).range).toBe("inside");
+    expect(pressureForOutput({ ...at, newOutput: qty(0.4, "gal/min"), range }).range).toBe("outside");
+    expect(pressureForOutput({ ...at, newOutput: qty(0.3, "gal/min"), range }).range).toBe("inside");
     const metric = { lowest: qty(1, "bar"), highest: qty(400, "kPa") };
     expect(outputAtPressure({ ...at, newPressure: qty(4, "bar"), range: metric }).range).toBe("inside");
   });
@@ -57,10 +57,10 @@ describe("pressure", () => {
     "range.lowest",
     "range.highest",
   ]);
-  refusesMisuse("pressureForOutput", pressureForOutput, { ...at, wanted: qty(1, "L/min") }, [
+  refusesMisuse("pressureForOutput", pressureForOutput, { ...at, newOutput: qty(1, "L/min") }, [
     "output",
     "pressure",
-    "wanted",
+    "newOutput",
   ]);
 
   it("refuses a range from high to low, a rate for a flow, and no pressure", () => {
@@ -71,9 +71,9 @@ describe("pressure", () => {
       "range",
     );
     expectRefused(
-      () => pressureForOutput({ ...at, wanted: qty(20, "gal/ac") } as never),
+      () => pressureForOutput({ ...at, newOutput: qty(20, "gal/ac") } as never),
       "wrong-dimension",
-      "wanted",
+      "newOutput",
     );
     expectRefused(
       () => outputAtPressure({ ...at, newPressure: qty(0, "psi") }),

@@ -9,7 +9,7 @@ import {
 } from "../../../src/output-rate/index.ts";
 import { type Measured, qty, type Speed } from "../../../src/units/index.ts";
 import { CONDITIONS, MEASUREMENTS } from "../../helpers/output-rate-samples.ts";
-import { expectRefused } from "../../helpers/refusal.ts";
+import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 const strip = { kind: "strip", used: qty(2, "L"), swath: qty(2, "m"), distance: qty(50, "m") } as const;
 const kept = calibrationRecord({ date: "2025-04-12", measurement: strip, conditions: CONDITIONS });
@@ -29,14 +29,28 @@ describe("a calibration record", () => {
     }
   });
 
-  it("drops fields that it does not know, at any depth", () => {
+  it("refuses fields that it does not know, at any depth, each with its place", () => {
     const noisy = {
       ...kept,
       farm: "Far Field",
       measurement: { ...strip, note: 1, used: { ...strip.used, jug: "blue" } },
       conditions: { ...CONDITIONS, moon: "full" },
     };
-    expect(readCalibrationRecord(noisy)).toEqual(kept);
+    const { issues } = refusal(() => readCalibrationRecord(noisy));
+    expect(issues.map(({ code, path }) => [code, path])).toEqual(
+      ["measurement.used.jug", "measurement.note", "conditions.moon", "farm"].map((path) => [
+        "unknown-field",
+        path,
+      ]),
+    );
+  });
+
+  it("takes null for a condition that is not known", () => {
+    const conditions = { ...CONDITIONS, operator: null, pressure: undefined };
+    const { operator: _, pressure: __, ...known } = CONDITIONS;
+    expect(
+      calibrationRecord({ date: "2025-04-12", measurement: strip, conditions } as never).conditions,
+    ).toEqual(known);
   });
 
   it("is its own copy: a later change to what it was made from does not reach it", () => {
@@ -106,12 +120,12 @@ describe("a calibration record", () => {
       "conditions.pressure",
     );
     expectRefused(broken({ conditions: { nozzleCount: 2.5 } }), "out-of-range", "conditions.nozzleCount");
-    expectRefused(broken({ conditions: { operator: " " } }), "not-a-quantity", "conditions.operator");
+    expectRefused(broken({ conditions: { operator: " " } }), "missing", "conditions.operator");
     expectRefused(broken({ conditions: { operator: 7 } }), "not-a-quantity", "conditions.operator");
-    expectRefused(broken({ conditions: { operator: null } }), "missing", "conditions.operator");
     expectRefused(broken({ date: undefined }), "missing", "date");
-    for (const date of ["12.04.2025", "2025-02-30", "2025-13-01", "today", 20250412])
-      expectRefused(broken({ date }), "unreadable", "date");
+    for (const date of ["12.04.2025", "2025-02-30", "2025-13-01", "today", "10000-01-01", "+012025-04-12"])
+      expectRefused(broken({ date }), "unreadable", "date", "2025-04-12");
+    expectRefused(broken({ date: 20250412 }), "not-a-quantity", "date");
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { handRate, treeRowRate } from "../../../src/output-rate/index.ts";
+import { handSprayRates, treeRowRate } from "../../../src/output-rate/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
@@ -46,51 +46,66 @@ describe("treeRowRate", () => {
   ]);
 
   it("refuses a row of three sides, or of none", () => {
-    expectRefused(() => treeRowRate({ ...row, sides: 3 } as never), "out-of-range", "sides");
-    expectRefused(() => treeRowRate({ ...row, sides: 0 } as never), "out-of-range", "sides");
+    expectRefused(() => treeRowRate({ ...row, sides: 3 } as never), "unknown-choice", "sides", "1, 2");
+    expectRefused(() => treeRowRate({ ...row, sides: 0 } as never), "unknown-choice", "sides");
     expectRefused(() => treeRowRate({ ...row, used: qty(1, "kg") } as never), "wrong-dimension", "used");
   });
 });
 
-describe("handRate", () => {
+describe("handSprayRates", () => {
   const plot = { used: qty(40, "fl_oz"), area: { value: 340.3125, unit: "ft2", of: "treated" } } as const;
   const plants = { used: qty(4, "L"), plants: 20, plantSpacing: qty(2, "m"), rowSpacing: qty(4, "m") };
   const { plants: _, ...spacings } = plants;
   const hedge = { ...spacings, rowLength: qty(40, "m") };
 
   it("tells a plot per area alone", () => {
-    expect(handRate(plot)).toEqual({ perArea: qty(40, "gal/ac") });
+    expect(handSprayRates(plot)).toEqual({ perArea: qty(40, "gal/ac") });
   });
 
   it("tells a number of plants and the row they stand in alike", () => {
     const expected = { perPlant: qty(200, "mL"), perLength: qty(100, "mL/m"), perArea: qty(250, "L/ha") };
-    expect(handRate(plants)).toEqual(expected);
-    expect(handRate(hedge)).toEqual(expected);
+    expect(handSprayRates(plants)).toEqual(expected);
+    expect(handSprayRates(hedge)).toEqual(expected);
   });
 
   it("tells only what the measures allow", () => {
-    expect(Object.keys(handRate({ used: qty(4, "L"), plants: 20 }))).toEqual(["perPlant"]);
-    expect(Object.keys(handRate({ used: qty(4, "L"), plants: 20, rowSpacing: qty(4, "m") }))).toEqual([
+    expect(Object.keys(handSprayRates({ used: qty(4, "L"), plants: 20 }))).toEqual(["perPlant"]);
+    expect(Object.keys(handSprayRates({ used: qty(4, "L"), plants: 20, rowSpacing: qty(4, "m") }))).toEqual([
       "perPlant",
     ]);
-    expect(Object.keys(handRate({ used: qty(4, "L"), rowLength: qty(9, "m") }))).toEqual(["perLength"]);
+    expect(Object.keys(handSprayRates({ used: qty(4, "L"), rowLength: qty(9, "m") }))).toEqual(["perLength"]);
     expect(
-      Object.keys(handRate({ used: qty(4, "L"), rowLength: qty(9, "m"), plantSpacing: qty(1, "m") })),
+      Object.keys(handSprayRates({ used: qty(4, "L"), rowLength: qty(9, "m"), plantSpacing: qty(1, "m") })),
     ).toEqual(["perPlant", "perLength"]);
   });
 
-  refusesMisuse("handRate on plants", handRate, plants, ["used", "plants", "plantSpacing", "rowSpacing"]);
-  refusesMisuse("handRate on a row", handRate, hedge, ["used", "rowLength", "plantSpacing", "rowSpacing"]);
-  refusesMisuse("handRate on a plot", handRate, plot, ["used", "area"]);
+  refusesMisuse("handSprayRates on plants", handSprayRates, plants, [
+    "used",
+    "plants",
+    "plantSpacing",
+    "rowSpacing",
+  ]);
+  refusesMisuse("handSprayRates on a row", handSprayRates, hedge, [
+    "used",
+    "rowLength",
+    "plantSpacing",
+    "rowSpacing",
+  ]);
+  refusesMisuse("handSprayRates on a plot", handSprayRates, plot, ["used", "area"]);
 
   it("refuses to guess what the spray was used on, and two of them", () => {
-    expectRefused(() => handRate({ used: qty(4, "L") }), "missing", "", "area, rowLength or plants");
-    expectRefused(() => handRate({ ...plants, rowLength: qty(9, "m") }), "conflict", "plants", "rowLength");
+    expectRefused(() => handSprayRates({ used: qty(4, "L") }), "missing", "", "area, rowLength, plants");
+    expectRefused(
+      () => handSprayRates({ ...plants, rowLength: qty(9, "m") }),
+      "conflict",
+      "plants",
+      "rowLength",
+    );
   });
 
   it("refuses ground area for treated area, and half a plant", () => {
     const ground = { ...plot, area: { ...plot.area, of: "ground" } };
-    expectRefused(() => handRate(ground as never), "wrong-area", "area");
-    expectRefused(() => handRate({ ...plants, plants: 1.5 }), "out-of-range", "plants");
+    expectRefused(() => handSprayRates(ground as never), "wrong-area", "area");
+    expectRefused(() => handSprayRates({ ...plants, plants: 1.5 }), "out-of-range", "plants");
   });
 });

@@ -44,12 +44,17 @@ describe("solveOutput", () => {
   });
 
   it("says which to leave out where nothing is missing", () => {
-    expectRefused(() => solveOutput(all as never), "conflict", "", "Leave out the one to be worked out");
+    expectRefused(
+      () => solveOutput(all as never),
+      "conflict",
+      "",
+      "Leave out one of these: rate, flow, speed, width",
+    );
   });
 
   it("says what else is needed where more than one is missing", () => {
     const { rate, flow } = all;
-    expectRefused(() => solveOutput({ rate, flow } as never), "missing", "", "no speed and no width");
+    expectRefused(() => solveOutput({ rate, flow } as never), "missing", "", "speed, width");
     expectRefused(() => solveOutput({} as never), "missing", "");
   });
 

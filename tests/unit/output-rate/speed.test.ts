@@ -51,6 +51,10 @@ describe("speed", () => {
     expectRefused(() => speedFrom({ ...pass, time: qty(0, "s") }), "out-of-range", "time");
     expectRefused(() => speedFrom({ ...pass, distance: qty(0, "ft") }), "out-of-range", "distance");
     expectRefused(() => averageSpeed({ passes: [] }), "too-few", "passes");
-    expectRefused(() => speedFrom({ distance: qty(1e308, "mi"), time: qty(1e-300, "s") }), "not-finite", "");
+    expectRefused(
+      () => speedFrom({ distance: qty(1e308, "mi"), time: qty(1e-300, "s") }),
+      "not-finite",
+      "distance",
+    );
   });
 });

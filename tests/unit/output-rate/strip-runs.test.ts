@@ -82,6 +82,11 @@ describe("stripRuns", () => {
     expectRefused(() => stripRuns({ runs: litres(Array<number>(200_000).fill(2)) }), "out-of-range", "runs");
     expect(stripRuns({ runs: litres(Array<number>(500).fill(2)) }).agree).toBe(true);
     const mixed = [...litres([2]), { ...strip, used: qty(2, "kg") }];
-    expectRefused(() => stripRuns({ runs: mixed } as never), "wrong-dimension", "runs[0].used");
+    expectRefused(
+      () => stripRuns({ runs: mixed } as never),
+      "wrong-dimension",
+      "runs[1].used",
+      "is a weight",
+    );
   });
 });

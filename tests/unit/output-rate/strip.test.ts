@@ -59,12 +59,12 @@ describe("stripRate", () => {
   });
 
   it("refuses amounts beyond the range of numbers instead of telling an infinity or a nothing", () => {
-    expectRefused(() => stripRate({ ...good, used: qty(1e308, "gal") }), "not-finite", "");
-    expectRefused(() => stripRate({ ...good, swath: qty(1e-320, "ft") }), "not-finite", "");
+    expectRefused(() => stripRate({ ...good, used: qty(1e308, "gal") }), "not-finite", "used");
+    expectRefused(() => stripRate({ ...good, swath: qty(1e-320, "ft") }), "out-of-range", "swath");
     expectRefused(
       () => stripRate({ used: qty(1e-300, "L"), swath: qty(1e200, "m"), distance: qty(1e200, "m") }),
-      "not-finite",
-      "",
+      "out-of-range",
+      "used",
     );
   });
 });

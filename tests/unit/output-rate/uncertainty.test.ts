@@ -94,7 +94,8 @@ describe("rateUncertainty", () => {
     expectRefused(bad({ uncertainty: qty(-1, "L") }), "out-of-range", "used.uncertainty");
     expectRefused(bad({ resolution: qty(1, "m") }), "wrong-dimension", "used.resolution");
     expectRefused(bad({ resolution: 1 }), "not-a-quantity", "used.resolution");
-    const runs = [strip, { ...strip, swath: { ...strip.swath, resolution: 1 } }];
+    const { kind: _, ...run } = strip;
+    const runs = [run, { ...run, swath: { ...run.swath, resolution: 1 } }];
     expectRefused(
       () => rateUncertainty({ kind: "strip-runs", runs } as never),
       "not-a-quantity",

@@ -114,19 +114,20 @@ const workings = (): [string, WorkingLine[], Quantity | number][] => [
   ],
   ["treeRowRate", working.treeRowRate(row), rates.treeRowRate(row).perArea],
   [
-    "handRate on a plot",
-    working.handRate({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }),
-    rates.handRate({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }).perArea as Quantity,
+    "handSprayRates on a plot",
+    working.handSprayRates({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } }),
+    rates.handSprayRates({ used: qty(40, "fl_oz"), area: { ...qty(3, "m2"), of: "treated" } })
+      .perArea as Quantity,
   ],
   [
-    "handRate on a row",
-    working.handRate({
+    "handSprayRates on a row",
+    working.handSprayRates({
       used: qty(1, "gal"),
       rowLength: qty(60, "ft"),
       plantSpacing: qty(1, "m"),
       rowSpacing: qty(8, "ft"),
     }),
-    rates.handRate({ used: qty(1, "gal"), rowLength: qty(60, "ft"), rowSpacing: qty(8, "ft") })
+    rates.handSprayRates({ used: qty(1, "gal"), rowLength: qty(60, "ft"), rowSpacing: qty(8, "ft") })
       .perArea as Quantity,
   ],
   ...[noRate, noFlow, noSpeed, noWidth].map((input): [string, WorkingLine[], Quantity] => {
@@ -140,8 +141,8 @@ const workings = (): [string, WorkingLine[], Quantity | number][] => [
   ],
   [
     "pressureForOutput",
-    working.pressureForOutput({ ...pressed, wanted: qty(1, "L/min") }),
-    rates.pressureForOutput({ ...pressed, wanted: qty(1, "L/min") }).pressure,
+    working.pressureForOutput({ ...pressed, newOutput: qty(1, "L/min") }),
+    rates.pressureForOutput({ ...pressed, newOutput: qty(1, "L/min") }).pressure,
   ],
   ["densityFactor", working.densityFactor(densities), rates.densityFactor(densities)],
   [

@@ -69,14 +69,15 @@ describe("planApplication takes every kind of plot", () => {
   });
 });
 
-const strip = { kind: "strip", used: qty(2, "L"), swath: m(2), distance: m(50) } as const;
+const run = { used: qty(2, "L"), swath: m(2), distance: m(50) };
+const strip = { kind: "strip", ...run } as const;
 // Each of them is 200 L/ha: by the definition of a rate.
 const CALIBRATIONS: readonly Calibration[] = [
   { kind: "known", rate: qty(200, "L/ha") },
   strip,
   {
     kind: "strip-runs",
-    runs: [strip, { ...strip, used: qty(2.02, "L") }, { ...strip, used: qty(1.98, "L") }],
+    runs: [run, { ...run, used: qty(2.02, "L") }, { ...run, used: qty(1.98, "L") }],
   },
   // 0.6 L/min at 1 m/s over 0.5 m.
   {

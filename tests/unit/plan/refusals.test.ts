@@ -121,17 +121,23 @@ describe("what plan says of input that cannot be", () => {
       () => plan({ calibration: { kind: "known", rate: qty(5, "gal") } }),
       "wrong-dimension",
       "calibration.rate",
-      "Given 5 gal, a volume; wanted a volume per area, such as L/ha.",
+      "5 gal is a volume. Enter a volume per area, such as 5 gal/ac.",
     ],
     [
       () =>
         plan({
-          calibration: { kind: "known", rate: qty(1e308, "L/ha") },
-          plot: { ...JOB.plot, length: qty(1e10, "m") },
+          calibration: { kind: "known", rate: qty(1e75, "L/ha") },
+          plot: { ...JOB.plot, length: qty(1e250, "m") },
         }),
       "not-finite",
       "plot",
-      "Given 1e+308 L/ha on 500000000000 m2, which is too large to compute with.",
+      "Given 1e+75 L/ha on 4.999999999999999e+251 m2, which is too large to compute with.",
+    ],
+    [
+      () => plan({ calibration: { kind: "known", rate: qty(1e308, "L/ha") } }),
+      "not-finite",
+      "calibration.rate",
+      "This is too large to compute with.",
     ],
     [
       () => plan({ sprayer: { tank: qty(5, "kg") } }),
@@ -509,7 +515,7 @@ describe("what plan says of input that cannot be", () => {
       () => record({ finished: "2026-02-30T22:30" }),
       "unreadable",
       "actual.finished",
-      'Given "2026-02-30"; wanted a date as year-month-day, such as 2025-04-12.',
+      'There is no date "2026-02-30". Write year-month-day, such as 2025-04-12.',
     ],
     [
       () => record({ started: "2026-05-02T22:31" }),

@@ -5,6 +5,8 @@ import { qty } from "../../../src/units/index.ts";
 import { QUIET, STRIP } from "../../helpers/jobs.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 
+const { kind: _kind, ...RUN } = STRIP;
+
 const [PRODUCT] = QUIET.products;
 
 function warned(change: Partial<PlanInput>): { code: WarningCode; severity: string; path: string }[] {
@@ -174,7 +176,7 @@ describe("the warnings of a plan", () => {
   it("question a strip too short for its reading", () => {
     const used = { ...qty(64, "fl_oz"), resolution: qty(4, "fl_oz") };
     expectWarning({ calibration: { ...STRIP, used } }, "strip-too-short", "warning", "calibration.used");
-    const runs = [STRIP, { ...STRIP, used }];
+    const runs = [RUN, { ...RUN, used }];
     expectWarning(
       { calibration: { kind: "strip-runs", runs } },
       "strip-too-short",
@@ -186,7 +188,7 @@ describe("the warnings of a plan", () => {
   });
 
   it("question runs that disagree, and name the one that stands out", () => {
-    const run = (used: number) => ({ ...STRIP, used: qty(used, "fl_oz") });
+    const run = (used: number) => ({ ...RUN, used: qty(used, "fl_oz") });
     const three = { kind: "strip-runs", runs: [run(64), run(80), run(65)] } as const;
     expectWarning({ calibration: three }, "runs-disagree", "warning", "calibration.runs[1]");
     const two = { kind: "strip-runs", runs: [run(64), run(80)] } as const;

@@ -1,10 +1,9 @@
-import { convert } from "../units/convert.js";
-import type { Measured, Quantity } from "../units/types.js";
+import { inUnit } from "../units/convert.js";
+import { sum } from "../units/quantity.js";
+import type { Measured, Quantity, Volume } from "../units/types.js";
 import { isTimed } from "./catch.js";
-import { standardUncertainty } from "./measured.js";
-import { type Measurement, measuredRate } from "./measurement.js";
-import { totalOf } from "./result.js";
-import { stripRuns } from "./strip-runs.js";
+import type { MeasuredRate } from "./measurement.js";
+import type { StripRuns } from "./strip-runs.js";
 
 /** A reading as it enters a rate. */
 export interface Reading {
@@ -24,35 +23,49 @@ export interface Readings {
   readonly unstated: readonly string[];
 }
 
-/** Takes a measurement apart into its readings, checking what each says of its own uncertainty. */
-export function readingsOf(measurement: Measurement): Readings {
-  measuredRate(measurement);
+/** Takes a measurement apart into its readings. Trusts its input. */
+export function readingsOf(rated: MeasuredRate): Readings {
   const stated = new Map<string, Reading[]>();
   const unstated = new Set<string>();
-  for (const { name, path = name, value, weight = 1 } of entriesOf(measurement)) {
-    const uncertainty = standardUncertainty(value, path);
+  for (const { name, value, weight = 1 } of entriesOf(rated)) {
+    const uncertainty = standardUncertainty(value);
     if (uncertainty === undefined) unstated.add(name);
     else stated.set(name, [...(stated.get(name) ?? []), { value, uncertainty, weight }]);
   }
   return { stated, unstated: [...unstated] };
 }
 
+/**
+ * The standard uncertainty of a reading, in the reading's own unit; nothing where it does not say. A reading to the
+ * nearest step r lies anywhere within r/2 of the truth, so its standard uncertainty is r/√12 (JCGM 100:2008, 4.3.7 and
+ * F.2.2.1).
+ */
+function standardUncertainty({ unit, resolution, uncertainty }: Measured<Quantity>): number | undefined {
+  if (uncertainty !== undefined) return inUnit(uncertainty, unit);
+  return resolution && inUnit(resolution, unit) / Math.sqrt(12);
+}
+
 interface Entry {
   readonly name: string;
   readonly value: Measured<Quantity>;
-  /** Where it stands in the measurement, if that is not its name. */
-  readonly path?: string;
   readonly weight?: number;
 }
 
-function entriesOf(measurement: Measurement): Entry[] {
+function entriesOf({ measurement, runs }: MeasuredRate): Entry[] {
   switch (measurement.kind) {
     case "strip": {
       const { used, swath, distance } = measurement;
       return named({ used, swath, distance });
     }
-    case "strip-runs":
-      return runEntries(measurement);
+    case "strip-runs": {
+      // The strip is staked out once and walked several times, so its width and length err alike in every run; what was
+      // used is read afresh each time.
+      const shares = sharesOf((runs as StripRuns).runs.map(({ rate }) => rate));
+      return measurement.runs.flatMap(({ used, swath, distance }, at) => {
+        const weight = shares[at] as number;
+        return named({ [`runs[${at}].used`]: used, swath, distance }).map((entry) => ({ ...entry, weight }));
+      });
+    }
     case "direct-strip":
       return named({ caught: measurement.caught });
     case "catch": {
@@ -60,8 +73,7 @@ function entriesOf(measurement: Measurement): Entry[] {
       const pace = isTimed(speed)
         ? { "speed.distance": speed.distance, "speed.time": speed.time }
         : { speed };
-      const unit = (catches[0] as Quantity).unit;
-      const shares = sharesOf(catches.map((caught) => (convert(caught, unit as "L") as Quantity).value));
+      const shares = sharesOf(catches);
       return [
         ...catches.map((value, at) => ({ name: `catches[${at}]`, value, weight: shares[at] as number })),
         ...named({ time, ...pace, width }),
@@ -87,26 +99,11 @@ function entriesOf(measurement: Measurement): Entry[] {
   }
 }
 
-// The strip is staked out once and walked several times, so its width and length err alike in every run; what was used
-// is read afresh each time.
-function runEntries(measurement: Measurement & { readonly kind: "strip-runs" }): Entry[] {
-  const shares = sharesOf(stripRuns(measurement).runs.map(({ rate }) => rate.value));
-  return measurement.runs.flatMap((run, at): Entry[] => {
-    const weight = shares[at] as number;
-    const place = (field: string): string => `runs[${at}].${field}`;
-    return [
-      { name: place("used"), value: run.used, weight },
-      { name: "swath", path: place("swath"), value: run.swath, weight },
-      { name: "distance", path: place("distance"), value: run.distance, weight },
-    ];
-  });
-}
-
 function named(values: Readonly<Record<string, Measured<Quantity> | undefined>>): Entry[] {
   return Object.entries(values).map(([name, value]) => ({ name, value: value as Measured<Quantity> }));
 }
 
-function sharesOf(values: readonly number[]): number[] {
-  const total = totalOf(values);
-  return values.map((value) => value / total);
+function sharesOf(values: readonly Quantity[]): number[] {
+  const total = sum(values as readonly Volume[]);
+  return values.map((value) => inUnit(value, total.unit) / total.value);
 }

@@ -1,5 +1,8 @@
-import { SprayMathError } from "../errors.js";
-import { checkedObject, inUnit } from "../units/guard.js";
+import { type Check, checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import { object, optional } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { quantity } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
 import { unitsLike } from "../units/systems.js";
 import type {
@@ -13,18 +16,17 @@ import type {
   VolumeUnit,
 } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { toldIn } from "./result.js";
-import { toldLines } from "./told-lines.js";
+import { type WorkedRate, workedRate } from "./worked-rate.js";
 
 /** The four amounts that belong together: any three give the fourth. */
 export interface OutputTerms {
   /** The volume per area. More than 0. */
   readonly rate: VolumeRate;
-  /** The flow of everything that sprays `width`: one nozzle for a nozzle spacing, the whole boom for a swath. More than 0. */
+  /** The flow of everything that sprays the width: one nozzle for a nozzle spacing, the whole boom for a swath. More than 0. */
   readonly flow: Flow;
   /** The working speed. More than 0. */
   readonly speed: Speed;
-  /** The width that `flow` treats: nozzle spacing, band width, row width or swath. More than 0. */
+  /** The width that the flow treats: nozzle spacing, band width, row width or swath. More than 0. */
   readonly width: Length;
 }
 
@@ -46,6 +48,49 @@ export type SolveInput =
       /** Left out: to be found. */
       readonly width?: undefined;
     });
+
+const NAMES = ["rate", "flow", "speed", "width"] as const;
+
+const THREE_OF_FOUR = object<Partial<OutputTerms>>(
+  {
+    rate: optional(quantity("The volume per area. More than 0.", "volumeRate")),
+    flow: optional(
+      quantity(
+        "The flow of everything that sprays the width: one nozzle for a nozzle spacing, the whole boom for a swath. More than 0.",
+        "flow",
+      ),
+    ),
+    speed: optional(quantity("The working speed. More than 0.", "speed")),
+    width: optional(
+      quantity(
+        "The width that the flow treats: nozzle spacing, band width, row width or swath. More than 0.",
+        "length",
+      ),
+    ),
+  },
+  [oneIsLeftOut],
+);
+
+/** Notes amounts of which not three are given. */
+function oneIsLeftOut(given: Partial<OutputTerms>, check: Check): void {
+  const missing = NAMES.filter((name) => given[name] === undefined);
+  if (missing.length === 0)
+    check.fault(
+      "conflict",
+      "nothing-to-find",
+      "",
+      "Leave out one of these: {choices}. It is worked out from the other three.",
+      { choices: NAMES },
+    );
+  else if (missing.length > 1 && !missing.some((name) => check.hasFault(name)))
+    check.fault(
+      "missing",
+      "three-needed",
+      "",
+      "Missing: {missing}. Leave out only the one to be worked out.",
+      { missing, choices: NAMES },
+    );
+}
 
 /** All four amounts, and which of them was worked out. */
 export interface SolvedOutput extends OutputTerms {
@@ -76,9 +121,7 @@ export interface SolvedOutput extends OutputTerms {
  * ```
  */
 export function solveOutput(input: SolveInput): SolvedOutput {
-  const { found, result, told } = checkedOutput(input);
-  const { rate, flow, speed, width } = input;
-  return { rate, flow, speed, width, [found]: toldIn(result, told), found } as SolvedOutput;
+  return solvedOutput(checked(input, THREE_OF_FOUR));
 }
 
 const FORMULAS: Record<keyof OutputTerms, string> = {
@@ -105,38 +148,44 @@ const FORMULAS: Record<keyof OutputTerms, string> = {
  * ```
  */
 export function solveOutputWorking(input: SolveInput): WorkingLine[] {
-  solveOutput(input);
-  const { found, units, result, told } = checkedOutput(input);
-  const given = NAMES.filter((name) => name !== found);
-  return toldLines(
+  return linesOfSolved(checked(input, THREE_OF_FOUR));
+}
+
+/** Three of the four amounts and the one that is left out. Trusts its input. */
+export function solvedOutput(given: Partial<OutputTerms>, at = ""): SolvedOutput {
+  const { found, rate } = workedOutput(given, at);
+  return { ...given, [found]: rate, found } as SolvedOutput;
+}
+
+/** The working of {@link solvedOutput}. Trusts its input. */
+export function linesOfSolved(given: Partial<OutputTerms>): WorkingLine[] {
+  const { found, units, quotient, rate } = workedOutput(given, "");
+  const terms = NAMES.flatMap((name) => {
+    const term = given[name];
+    return term === undefined ? [] : [[name, [term, units[name]]] as const];
+  });
+  return formulaLines(
     {
       id: `output-rate.solve-${found}`,
       formula: FORMULAS[found],
-      terms: Object.fromEntries(given.map((name) => [name, [input[name] as Quantity, units[name]] as const])),
-      result,
+      terms: Object.fromEntries(terms),
+      result: quotient,
       source:
         "Sprayer Calibrations and Calculations, Montana State University Extension Service, MontGuide MT 2000-14, 2000",
     },
-    told,
+    rate.unit,
   );
 }
 
-const NAMES = ["rate", "flow", "speed", "width"] as const;
-
-type Given = { readonly [Name in keyof OutputTerms]?: OutputTerms[Name] | undefined };
-
-interface CheckedOutput {
+interface WorkedOutput extends WorkedRate<Quantity> {
   readonly found: keyof OutputTerms;
   /** The units in which the formula is true as plain numbers. */
-  readonly units: Record<keyof OutputTerms, Unit>;
-  readonly result: Quantity;
-  readonly told: Unit;
+  readonly units: Readonly<Record<keyof OutputTerms, Unit>>;
 }
 
-function checkedOutput(input: SolveInput): CheckedOutput {
-  const found = missingOne(checkedObject(input, ""));
-  for (const name of NAMES) if (name !== found) inUnit<Unit>(input[name] as Quantity, ANY_UNIT[name], name);
-  const { rate, flow, speed, width } = input as Given as OutputTerms;
+function workedOutput(given: Partial<OutputTerms>, at: string): WorkedOutput {
+  const { rate, flow, speed, width } = given as OutputTerms;
+  const found = NAMES.find((name) => given[name] === undefined) as keyof OutputTerms;
   // The formula is worked in the units of the flow, or of the rate where the flow is to be found.
   const { over, per } = resolveUnit((flow ?? rate).unit, "unit");
   const time = (flow === undefined ? "min" : per) as TimeUnit;
@@ -148,8 +197,7 @@ function checkedOutput(input: SolveInput): CheckedOutput {
     speed: `${length}/${time}`,
     width: length,
   } as const;
-  const number = (name: keyof OutputTerms): number =>
-    inUnit<Unit>(input[name] as Quantity, units[name], name);
+  const number = (name: keyof OutputTerms): number => inUnit(given[name] as Quantity, units[name]);
   const value = {
     rate: () => number("flow") / (number("speed") * number("width")),
     flow: () => number("rate") * number("speed") * number("width"),
@@ -157,31 +205,11 @@ function checkedOutput(input: SolveInput): CheckedOutput {
     width: () => number("flow") / (number("rate") * number("speed")),
   }[found]();
   const system = unitsLike((rate ?? flow).unit);
-  const told = { rate: system.volumeRate, flow: system.flow, speed: system.speed, width: system.length }[
-    found
-  ];
-  return { found, units, result: { value, unit: units[found] }, told };
-}
-
-// A unit of each amount's dimension, to check what was given before any unit of it is relied on.
-const ANY_UNIT = { rate: "L/ha", flow: "L/min", speed: "km/h", width: "m" } as const;
-
-function missingOne(input: SolveInput): keyof OutputTerms {
-  const missing = NAMES.filter((name) => input[name] === undefined);
-  const [found, another] = missing;
-  if (found === undefined) {
-    throw new SprayMathError(
-      "conflict",
-      "",
-      "Given all of rate, flow, speed and width; wanted three of them. Leave out the one to be worked out.",
-    );
-  }
-  if (another !== undefined) {
-    throw new SprayMathError(
-      "missing",
-      "",
-      `Given no ${missing.join(" and no ")}; wanted three of rate, flow, speed and width. Leave out only the one to be worked out.`,
-    );
-  }
-  return found;
+  const reported = {
+    rate: system.volumeRate,
+    flow: system.flow,
+    speed: system.speed,
+    width: system.length,
+  }[found];
+  return { found, units, ...workedRate<Unit>(value, units[found], reported, at) };
 }
