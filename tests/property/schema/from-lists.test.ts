@@ -44,9 +44,9 @@ describe.each([...LISTS].map(([list, name]) => [name, list] as const))(
             );
           tally[faults.length === 0 ? "right" : "wrong"]++;
         }),
-        runs(list === THING ? 3000 : 200),
+        runs(list === THING ? 3000 : 1000),
       );
-      expect(tally.right, name).toBeGreaterThan((tally.right + tally.wrong) / 20);
+      expect(tally.right, name).toBeGreaterThan(0);
       expect(tally.wrong, name).toBeGreaterThan((tally.right + tally.wrong) / 10);
     });
   },
