@@ -26,6 +26,15 @@ const relativeTo = (from: string, to: string): string => {
 };
 const folderOf = (file: string): string => file.split("/")[0] ?? "";
 
+// Only what says of itself that it has no side effects: a call that notes a fault must stay.
+const MAKERS = new Set(
+  ["frozen.ts", ...readdirSync("src/units").map((name) => `units/${name}`)].flatMap((name) =>
+    [
+      ...readFileSync(`src/${name}`, "utf8").matchAll(/@__NO_SIDE_EFFECTS__ \*\/\nexport function (\w+)/g),
+    ].map(([, maker]) => maker as string),
+  ),
+);
+
 /**
  * Marks the calls that make lists of fields and frozen tables, and the classes that extend others, as free of side effects.
  * esbuild sees so within one file only: an app that takes one function would carry the lists of all.
@@ -35,16 +44,14 @@ function withPureCalls(source: string): string {
     /^(export )?(class (\w+)[^{\n]* extends [\s\S]*?\n\})$/gm,
     (_, exported = "", body, name) => `${exported}const ${name} = /* @__PURE__ */ (() => ${body})();`,
   );
-  const makers = [
-    ...contents.matchAll(/import \{([^}]*)\} from "[./a-z-]*\/(?:fields|quantity-field|frozen)\.js"/g),
-  ]
+  const makers = [...contents.matchAll(/import \{([^}]*)\} from "[./a-z-]*\.js"/g)]
     .flatMap(([, names = ""]) => names.split(","))
     .map((name) => name.trim())
-    .filter((name) => /^[a-z]/.test(name) && !name.startsWith("type "));
+    .filter((name) => MAKERS.has(name));
   if (makers.length === 0) return contents;
   // A list that takes over the fields of another is read from it, which a bundler can't tell from a side effect: as a whole it can.
   const lists = new RegExp(
-    `^((?:export )?const \\w+(?:: [^=\\n]+)? =\\s+)((?:/\\* @__PURE__ \\*/ )?(?:${makers.join("|")})(?:<[^()]*>)?\\((?:.*\\)|[\\s\\S]*?\\n\\S*\\)));$`,
+    `^((?:export )?const \\w+(?:: [^=\\n]+)? =\\s+)((?:/\\* @__PURE__ \\*/ )?(?:${makers.join("|")})(?:<[^()]*>)?\\((?:.*\\)|[\\s\\S]*?\\n\\S*?\\)))((?: as [^;\\n]+)?);$`,
     "gm",
   );
   const calls = new RegExp(
@@ -52,8 +59,12 @@ function withPureCalls(source: string): string {
     "g",
   );
   return contents
-    .replace(lists, (_, declared, made) => `${declared}/* @__PURE__ */ (() => ${made})();`)
-    .replace(calls, (call) => `/* @__PURE__ */ ${call}`);
+    .replace(lists, (_, declared, made, cast) => `${declared}/* @__PURE__ */ (() => ${made})()${cast};`)
+    .split("\n")
+    .map((line) =>
+      /^\s*(\*|\/)/.test(line) ? line : line.replace(calls, (call) => `/* @__PURE__ */ ${call}`),
+    )
+    .join("\n");
 }
 
 /**

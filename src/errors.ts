@@ -36,10 +36,16 @@ export type ErrorCode =
   | "unreadable"
   | "not-measurable";
 
+/** A quantity in the figures of a message. */
+export interface QuantityFigure {
+  /** How many. */
+  readonly value: number;
+  /** Of what. */
+  readonly unit: string;
+}
+
 /** What a message is about, as data: what was given, the limit, the choices, what was probably meant. */
-export type Figures = Readonly<
-  Record<string, { readonly value: number; readonly unit: string } | number | string | readonly string[]>
->;
+export type Figures = Readonly<Record<string, QuantityFigure | number | string | readonly string[]>>;
 
 /** One fault, as data first and words second, so that an app can put it into its own words or language. */
 export interface Issue {
@@ -53,6 +59,14 @@ export interface Issue {
   readonly figures: Figures;
   /** What is wrong and what to do, in plain English. */
   readonly message: string;
+}
+
+/** An error as plain data. */
+export interface PlainError extends Issue {
+  /** Says what it is. */
+  readonly name: "SprayMathError";
+  /** Every fault found. */
+  readonly issues: readonly Issue[];
 }
 
 const MARK: unique symbol = Symbol.for("swath-to-spoon.SprayMathError") as never;
@@ -93,7 +107,11 @@ export class SprayMathError extends Error implements Issue {
     code: ErrorCode,
     path: string,
     message: string,
-    more: { readonly key?: string; readonly figures?: Figures; readonly issues?: readonly Issue[] } = {},
+    more: {
+      readonly key?: string | undefined;
+      readonly figures?: Figures | undefined;
+      readonly issues?: readonly Issue[] | undefined;
+    } = {},
   ) {
     super(message);
     const { key = code, figures = {}, issues } = more;
@@ -107,7 +125,7 @@ export class SprayMathError extends Error implements Issue {
   }
 
   /** The error as plain data, for a message to another thread or a server's answer. */
-  toJSON(): Issue & { readonly name: "SprayMathError"; readonly issues: readonly Issue[] } {
+  toJSON(): PlainError {
     const { code, key, path, figures, message, issues } = this;
     return { name: "SprayMathError", code, key, path, figures, message, issues };
   }
@@ -134,7 +152,11 @@ export class SprayMathError extends Error implements Issue {
  */
 export function isSprayMathError(value: unknown): value is SprayMathError {
   if (typeof value !== "object" || value === null) return false;
-  const error = value as { readonly name?: unknown; readonly issues?: unknown; readonly [MARK]?: unknown };
+  const error = value as {
+    readonly name?: unknown | undefined;
+    readonly issues?: unknown | undefined;
+    readonly [MARK]?: unknown | undefined;
+  };
   try {
     return error[MARK] === true || (error.name === "SprayMathError" && Array.isArray(error.issues));
   } catch {
@@ -164,15 +186,6 @@ export function joinPath(prefix: string, path: string): string {
 /** Runs `work`, and puts `prefix` before the path of any {@link SprayMathError} it throws. */
 export function within<T>(prefix: string, work: () => T): T {
   return moved((path) => joinPath(prefix, path), work);
-}
-
-/** Runs `work`, and moves an error's path to where the caller has the argument: `tank` to `sprayer.tank`. */
-export function relocated<T>(places: Readonly<Record<string, string>>, work: () => T): T {
-  return moved((path) => {
-    const [head = ""] = path.split(/[.[]/, 1);
-    const place = Object.hasOwn(places, head) ? places[head] : undefined;
-    return place === undefined ? path : place + path.slice(head.length);
-  }, work);
 }
 
 /** Runs `work`, and has the path of any {@link SprayMathError} it throws changed by `move`. */

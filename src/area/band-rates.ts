@@ -1,14 +1,13 @@
-import { SprayMathError } from "../errors.js";
-import { moreThan } from "../units/decide.js";
-import { dimensionInWords } from "../units/dimensions.js";
-import { checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { bandsFit } from "../swath/bands-fit.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import { joined, type ObjectField, object } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
-import { resolveUnit } from "../units/resolve.js";
-import { checkShape } from "../units/shape.js";
+import { quantity } from "../units/quantity-field.js";
+import { positive } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { Length, MassRate, VolumeRate } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { positiveNumber } from "./made.js";
 
 const SOURCE = "plane geometry";
 
@@ -20,8 +19,16 @@ export interface BandSpacing {
   readonly rowSpacing: Length;
 }
 
+const SPACING: ObjectField<BandSpacing> = /* @__PURE__ */ object<BandSpacing>(
+  {
+    bandWidth: quantity("The treated width on one row. More than 0, at most the row spacing.", "length"),
+    rowSpacing: quantity("The distance from one row to the next. More than 0.", "length"),
+  },
+  [({ bandWidth, rowSpacing }, check) => bandsFit(bandWidth, rowSpacing, "bandWidth", check)],
+);
+
 /**
- * A rate as the label tells it, to be put on in bands.
+ * A rate from a label, to be put on in bands.
  *
  * @typeParam R - a volume or a weight per area
  */
@@ -29,6 +36,16 @@ export interface CropRateInput<R extends VolumeRate | MassRate = VolumeRate | Ma
   /** The rate on what is treated: the label's broadcast rate, which holds inside the band as it is. More than 0. */
   readonly treatedRate: R;
 }
+
+const CROP_RATE: ObjectField<CropRateInput> = /* @__PURE__ */ joined(
+  object<Omit<CropRateInput, keyof BandSpacing>>({
+    treatedRate: quantity(
+      "The rate on what is treated: the label's broadcast rate, which holds inside the band as it is. More than 0.",
+      ["volumeRate", "massRate"],
+    ),
+  }),
+  SPACING,
+);
 
 /**
  * What goes on an acre or hectare of the field, rows and spaces between them together, where only bands are treated at the
@@ -52,10 +69,9 @@ export interface CropRateInput<R extends VolumeRate | MassRate = VolumeRate | Ma
  * ```
  */
 export function cropRate<R extends VolumeRate | MassRate>(input: CropRateInput<R>): R {
-  const { treatedRate } = checkedObject(input, "");
-  checkRate(treatedRate, "treatedRate");
-  const { band, row } = checkedBands(input);
-  return { value: positiveNumber((treatedRate.value * band) / row), unit: treatedRate.unit } as R;
+  const { treatedRate, ...bands } = checked(input, CROP_RATE);
+  const { band, row } = bandAndRow(bands);
+  return { value: positive((treatedRate.value * band) / row), unit: treatedRate.unit } as R;
 }
 
 /**
@@ -101,6 +117,16 @@ export interface TreatedRateInput<R extends VolumeRate | MassRate = VolumeRate |
   readonly cropRate: R;
 }
 
+const TREATED_RATE: ObjectField<TreatedRateInput> = /* @__PURE__ */ joined(
+  object<Omit<TreatedRateInput, keyof BandSpacing>>({
+    cropRate: quantity("The rate per area of ground, rows and spaces between them together. More than 0.", [
+      "volumeRate",
+      "massRate",
+    ]),
+  }),
+  SPACING,
+);
+
 /**
  * The broadcast rate that goes on inside the bands, where a rate is counted on an acre or hectare of the field. This is the
  * rate to compare with the label.
@@ -122,10 +148,9 @@ export interface TreatedRateInput<R extends VolumeRate | MassRate = VolumeRate |
  * ```
  */
 export function treatedRate<R extends VolumeRate | MassRate>(input: TreatedRateInput<R>): R {
-  const given = checkedObject(input, "").cropRate;
-  checkRate(given, "cropRate");
-  const { band, row } = checkedBands(input);
-  return { value: positiveNumber((given.value * row) / band), unit: given.unit } as R;
+  const { cropRate: given, ...bands } = checked(input, TREATED_RATE);
+  const { band, row } = bandAndRow(bands);
+  return { value: positive((given.value * row) / band), unit: given.unit } as R;
 }
 
 /**
@@ -160,29 +185,9 @@ export function treatedRateWorking(input: TreatedRateInput): WorkingLine[] {
   });
 }
 
-function checkedBands({ bandWidth, rowSpacing }: BandSpacing): { band: number; row: number } {
-  const { length } = unitsWith(bandWidth, "bandWidth");
-  const [band, row] = [inUnit(bandWidth, length, "bandWidth"), inUnit(rowSpacing, length, "rowSpacing")];
-  if (moreThan(band, row)) {
-    throw new SprayMathError(
-      "conflict",
-      "bandWidth",
-      `Given bands of ${bandWidth.value} ${bandWidth.unit} on rows ${rowSpacing.value} ${rowSpacing.unit} apart: they overlap. ` +
-        "Check the two widths; where all of the ground is sprayed, the broadcast rate holds as it is.",
-    );
-  }
-  return { band: Math.min(band, row), row };
-}
-
-function checkRate(rate: VolumeRate | MassRate, path: string): void {
-  checkShape(rate, path);
-  const { dimension } = resolveUnit(rate.unit, `${path}.unit`);
-  if (dimension !== "volumeRate" && dimension !== "massRate") {
-    throw new SprayMathError(
-      "wrong-dimension",
-      path,
-      `Given ${rate.value} ${rate.unit}, ${dimensionInWords(dimension)}; wanted a rate per area, such as gal/ac or lb/ac.`,
-    );
-  }
-  inUnit(rate as VolumeRate, rate.unit as VolumeRate["unit"], path);
+function bandAndRow({ bandWidth, rowSpacing }: BandSpacing): { band: number; row: number } {
+  const { length } = unitsLike(bandWidth.unit);
+  const row = inUnit(rowSpacing, length);
+  // Never more than the row, not even by the rounding of two units of length.
+  return { band: Math.min(inUnit(bandWidth, length), row), row };
 }

@@ -1,32 +1,111 @@
-import { checkedObject } from "../units/guard.js";
+import { bandsFit } from "../swath/bands-fit.js";
+import { checked } from "../units/check.js";
+import {
+  byGiven,
+  count,
+  type EitherField,
+  either,
+  joined,
+  list,
+  type ObjectField,
+  object,
+  optional,
+  type Pick,
+} from "../units/fields.js";
+import { quantity } from "../units/quantity-field.js";
 import type { Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { givenStrips, type Lanes, lanesArea, lanesWorking, type TreatedRows } from "./lanes.js";
+import {
+  areasOfStrips,
+  lengthsFit,
+  linesOfStrips,
+  MOST_STRIPS,
+  type StripNames,
+  type Strips,
+  stripsAlong,
+  type TreatedRows,
+} from "./strips.js";
 
-/** Beds of which the whole top is sprayed. */
-export type BedsInput = (
-  | {
-      /** How many beds. A whole number, 1 or more. */
-      readonly beds: number;
-      /** The length of each bed. More than 0. */
-      readonly bedLength: Length;
-      /** Not with `bedLength`. */
-      readonly bedLengths?: never;
-    }
-  | {
-      /** The length of each bed, where they differ; each more than 0. */
-      readonly bedLengths: readonly Length[];
-      /** How many beds, as a check on the list; may be left out. */
-      readonly beds?: number;
-      /** Not with `bedLengths`. */
-      readonly bedLength?: never;
-    }
-) & {
+/** Beds that are all as long. */
+interface BedsAlike {
+  /** How many beds. A whole number, 1 or more. */
+  readonly beds: number;
+  /** The length of each bed. More than 0. */
+  readonly bedLength: Length;
+  /** Not with `bedLength`. */
+  readonly bedLengths?: never;
+}
+
+/** The fields of beds that are all as long. */
+const BEDS_ALIKE: ObjectField<BedsAlike> = object<BedsAlike>({
+  beds: count("How many beds. A whole number, 1 or more."),
+  bedLength: quantity("The length of each bed. More than 0.", "length"),
+});
+
+/** Beds of different lengths. */
+interface BedsByLength {
+  /** The length of each bed, where they differ; each more than 0. */
+  readonly bedLengths: readonly Length[];
+  /** How many beds, as a check on the list; may be left out. */
+  readonly beds?: number | undefined;
+  /** Not with `bedLengths`. */
+  readonly bedLength?: never;
+}
+
+/** The fields of beds of different lengths. */
+const BEDS_BY_LENGTH: ObjectField<BedsByLength> = /* @__PURE__ */ object<BedsByLength>(
+  {
+    bedLengths: list(
+      "The length of each bed, where they differ; each more than 0.",
+      quantity("The length of a bed.", "length"),
+      { most: MOST_STRIPS },
+    ),
+    beds: optional(count("How many beds, as a check on the list; may be left out.")),
+  },
+  [({ beds, bedLengths }, check) => lengthsFit(beds, bedLengths, "beds", check)],
+);
+
+/** The width of beds. */
+interface BedWidths {
   /** The treated width of a bed. More than 0, at most the bed spacing. */
   readonly bedWidth: Length;
-  /** The distance from the middle of one bed to the middle of the next, path included. More than 0; needed for the ground. */
-  readonly bedSpacing?: Length;
-};
+  /** From the middle of one bed to the middle of the next. More than 0; needed for the ground. */
+  readonly bedSpacing?: Length | undefined;
+}
+
+/** Beds of which the whole top is sprayed. */
+export type BedsInput = (BedsAlike | BedsByLength) & BedWidths;
+
+/** The fields of the widths of beds. */
+export const BED_WIDTHS: ObjectField<BedWidths> = /* @__PURE__ */ object<BedWidths>(
+  {
+    bedWidth: quantity("The treated width of a bed. More than 0, at most the bed spacing.", "length"),
+    bedSpacing: optional(
+      quantity(
+        "From the middle of one bed to the middle of the next. More than 0; needed for the ground.",
+        "length",
+      ),
+    ),
+  },
+  [({ bedWidth, bedSpacing }, check) => bandsFit(bedWidth, bedSpacing, "bedWidth", check)],
+);
+
+/** Whether beds are all as long, or their lengths are listed. */
+const BY_BED_LENGTH: Pick = /* @__PURE__ */ byGiven([["bedLength"], ["bedLengths"]], 0);
+
+/** What is sprayed along beds: so many beds of one length, or the length of each. */
+/* @__NO_SIDE_EFFECTS__ */
+export function alongBeds<T extends object>(
+  widths: ObjectField<T>,
+): EitherField<(BedsAlike | BedsByLength) & T> {
+  return either<(BedsAlike | BedsByLength) & T>(
+    "",
+    [joined(BEDS_ALIKE, widths), joined(BEDS_BY_LENGTH, widths)],
+    BY_BED_LENGTH,
+  );
+}
+
+const BEDS: EitherField<BedsInput> = /* @__PURE__ */ alongBeds(BED_WIDTHS);
 
 /**
  * Beds sprayed over their whole top: what is treated, and how much ground the beds and their paths take up.
@@ -37,7 +116,7 @@ export type BedsInput = (
  * Beds wider than their spacing are an error: beds cannot lie on one another, so one of the two numbers is wrong.
  *
  * @param input - the beds and their sizes, in any units of length
- * @returns the treated area, and with `bedSpacing` the ground and the treated part of it; in ft² or m² as the length is told
+ * @returns the treated area, and with `bedSpacing` the ground and the treated part of it; in ft² or m² like the length
  * @throws SprayMathError `conflict` where beds overlap, or where the list of lengths and the count disagree; `too-few`,
  * `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
@@ -57,7 +136,12 @@ export type BedsInput = (
  * ```
  */
 export function bedsArea(input: BedsInput): TreatedRows {
-  return lanesArea(lanesOf(input));
+  return areasOfBeds(checked(input, BEDS));
+}
+
+/** The areas of beds. Trusts its input. */
+export function areasOfBeds(input: BedsInput, at = ""): TreatedRows {
+  return areasOfStrips(stripsOf(input), at);
 }
 
 /**
@@ -77,23 +161,21 @@ export function bedsArea(input: BedsInput): TreatedRows {
  * ```
  */
 export function bedsAreaWorking(input: BedsInput): WorkingLine[] {
-  return lanesWorking("area.beds", lanesOf(input));
+  return linesOfBeds(checked(input, BEDS));
 }
 
-const NAMES: Lanes["names"] = {
+/** The working of {@link areasOfBeds}. Trusts its input. */
+export function linesOfBeds(input: BedsInput): WorkingLine[] {
+  return linesOfStrips("area.beds", stripsOf(input), NAMES);
+}
+
+const NAMES: StripNames = {
   count: "beds",
   length: "bedLength",
-  lengths: "bedLengths",
   width: "bedWidth",
   spacing: "bedSpacing",
 };
 
-function lanesOf(input: BedsInput): Lanes {
-  const { beds, bedLength, bedLengths, bedWidth, bedSpacing } = checkedObject(input, "");
-  return {
-    strips: givenStrips(beds, bedLength, bedLengths, NAMES),
-    width: bedWidth,
-    ...(bedSpacing !== undefined && { spacing: bedSpacing }),
-    names: NAMES,
-  };
+function stripsOf({ beds, bedLength, bedLengths, bedWidth, bedSpacing }: BedsInput): Strips {
+  return stripsAlong(beds, bedLength, bedLengths, { width: bedWidth, spacing: bedSpacing });
 }

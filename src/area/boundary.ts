@@ -1,25 +1,71 @@
-import { SprayMathError } from "../errors.js";
+import { type Check, checked } from "../units/check.js";
 import { convertValue } from "../units/convert.js";
-import { checkedObject } from "../units/guard.js";
+import { list, type ObjectField, object, type Partly } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
-import { resolveUnit } from "../units/resolve.js";
+import { unitOf } from "../units/quantity-field.js";
+import { groundOf } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { GroundArea, LengthUnit } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { checkedPairs, ringCorners } from "./corners.js";
+import { CORNER, ringCorners } from "./corners.js";
 import { type Corner, findCrossing } from "./crossing.js";
-import { madeGround } from "./made.js";
 import { twiceArea } from "./shoelace.js";
 
 /** A plot with straight sides, by its corners on a plane. */
 export interface BoundaryInput {
-  /**
-   * The corners in the order they are walked, either way round: how far each is to the right of, and ahead of, one fixed
-   * point. At least 3; the first may stand again at the end.
-   */
+  /** The corners in the order they are walked: to the right of, and ahead of, one fixed point. */
   readonly corners: readonly (readonly [x: number, y: number])[];
   /** The one unit of all these numbers. */
   readonly unit: LengthUnit;
+}
+
+/** The fields of a boundary. */
+export const BOUNDARY: ObjectField<BoundaryInput> = /* @__PURE__ */ object<BoundaryInput>(
+  {
+    corners: list(
+      "The corners in the order they are walked: to the right of, and ahead of, one fixed point.",
+      CORNER,
+      { least: 3, most: 10_000 },
+    ),
+    unit: unitOf("The one unit of all these numbers.", "length"),
+  },
+  [runsRound],
+);
+
+/** Notes corners that enclose no ground, and a boundary that crosses or touches itself. */
+function runsRound({ corners, unit = "" as LengthUnit }: Partly<BoundaryInput>, check: Check): void {
+  if (corners === undefined) return;
+  const kept = ringCorners(corners);
+  if (kept.length < 3) {
+    check.fault(
+      "too-few",
+      "corners-alike",
+      "corners",
+      "There are {count} different corners. Enter at least {limit}, to enclose any ground.",
+      { count: kept.length, limit: 3 },
+    );
+    return;
+  }
+  const crossing = findCrossing(kept.map(({ corner }) => corner));
+  if (crossing === undefined) return;
+  const { first, second, at } = crossing;
+  const place = (i: number): number => (kept[i % kept.length] as { index: number }).index;
+  check.fault(
+    "conflict",
+    "boundary-crosses",
+    `corners[${place(second)}]`,
+    "The side from corner {a} to corner {b} meets the side from corner {c} to corner {d} at ({x}, {y}) {unit}. " +
+      "Enter the corners in the order you walk them.",
+    {
+      a: place(first) + 1,
+      b: place(first + 1) + 1,
+      c: place(second) + 1,
+      d: place(second + 1) + 1,
+      x: at[0],
+      y: at[1],
+      unit,
+    },
+  );
 }
 
 /**
@@ -28,16 +74,17 @@ export interface BoundaryInput {
  *
  * Formula: |Σ xᵢ × yᵢ₊₁ − xᵢ₊₁ × yᵢ| / 2, the method of coordinates or shoelace formula (Open Access Surveying Library,
  * J. A. Mahun, Traverse Computations, chapter G). Corners are pairs of numbers with one unit for all, as a field book or a
- * map grid gives them. Which corner comes first and which way round they run does not matter.
+ * map grid gives them. Which corner comes first and which way round they run does not matter, and the first may stand again at the
+ * end.
  *
  * A boundary that crosses or touches itself is refused, since the formula then takes parts away from one another; a pond
  * is taken out with {@link compositeArea} instead. The time taken grows with n log n.
  *
- * @param input - the corners and their unit
- * @returns ground area, in ft² or m² as `unit` is
+ * @param input - 3 to 10,000 corners and their unit
+ * @returns ground area, in ft² or m² like `unit`
  * @throws SprayMathError `conflict` where the boundary crosses or touches itself (the path is the corner where the crossing
- * side starts, the message says where they meet), `too-few`, `missing`, `not-a-quantity`, `not-finite`, `unknown-unit` or
- * `wrong-dimension`
+ * side starts, the message says where they meet), `too-few`, `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`,
+ * `wrong-dimension`, or `out-of-range` for more than 10,000 corners or one too far out
  *
  * @example
  * ```ts
@@ -48,10 +95,18 @@ export interface BoundaryInput {
  * ```
  */
 export function boundaryArea(input: BoundaryInput): GroundArea {
-  const { twice, unit } = checkedBoundary(input);
+  return groundOfBoundary(checked(input, BOUNDARY));
+}
+
+/** The ground inside a boundary. Trusts its input. */
+export function groundOfBoundary({ corners, unit }: BoundaryInput, at = ""): GroundArea {
   const { length, area } = unitsLike(unit);
-  const inLength = convertValue(Math.abs(twice) / 2, unit, length);
-  return madeGround(convertValue(inLength, unit, length), area);
+  const inLength = convertValue(Math.abs(twiceArea(ringOf(corners))) / 2, unit, length);
+  return groundOf(convertValue(inLength, unit, length), area, at);
+}
+
+function ringOf(corners: BoundaryInput["corners"]): Corner[] {
+  return ringCorners(corners).map(({ corner }) => corner);
 }
 
 /**
@@ -71,12 +126,17 @@ export function boundaryArea(input: BoundaryInput): GroundArea {
  * ```
  */
 export function boundaryAreaWorking(input: BoundaryInput): WorkingLine[] {
-  const result = boundaryArea(input);
-  const { corners, twice, unit } = checkedBoundary(input);
+  return linesOfBoundary(checked(input, BOUNDARY));
+}
+
+/** The working of {@link groundOfBoundary}. Trusts its input. */
+export function linesOfBoundary({ corners, unit }: BoundaryInput): WorkingLine[] {
+  const result = groundOfBoundary({ corners, unit });
   const { length } = unitsLike(unit);
+  const ring = ringOf(corners);
   // Anticlockwise, so that the sum is the area itself and not its opposite.
-  const [first, ...others] = corners as [Corner, ...Corner[]];
-  const round = [first, ...(twice < 0 ? others.reverse() : others)];
+  const [first, ...others] = ring as [Corner, ...Corner[]];
+  const round = [first, ...(twiceArea(ring) < 0 ? others.reverse() : others)];
   const triangles = round.slice(2).map((_, k) => {
     const [i, j] = [k + 2, k + 3];
     return `(x${i} - x1) * (y${j} - y1) - (x${j} - x1) * (y${i} - y1)`;
@@ -94,56 +154,4 @@ export function boundaryAreaWorking(input: BoundaryInput): WorkingLine[] {
     result,
     source: "method of coordinates (shoelace formula)",
   });
-}
-
-interface CheckedBoundary {
-  readonly corners: readonly Corner[];
-  readonly twice: number;
-  readonly unit: LengthUnit;
-}
-
-function checkedBoundary(input: BoundaryInput): CheckedBoundary {
-  const { corners: given, unit } = checkedObject(input, "");
-  checkLengthUnit(unit);
-  const kept = ringCorners(checkedPairs(given, "corners", 3));
-  if (kept.length < 3) {
-    throw new SprayMathError(
-      "too-few",
-      "corners",
-      `Given ${kept.length} different corners; wanted at least 3, to enclose any ground.`,
-    );
-  }
-  const corners = kept.map(({ corner }) => corner);
-  const twice = twiceArea(corners);
-  if (!Number.isFinite(twice))
-    throw new SprayMathError(
-      "not-finite",
-      "corners",
-      `The corners lie too far apart to compute with in ${unit}.`,
-    );
-  const crossing = findCrossing(corners);
-  if (crossing !== undefined) {
-    const place = (i: number): number => (kept[i % kept.length] as { index: number }).index;
-    const side = (i: number): string => `the side from corner ${place(i) + 1} to corner ${place(i + 1) + 1}`;
-    const [x, y] = crossing.at.map((value) => Number(value.toPrecision(6)));
-    throw new SprayMathError(
-      "conflict",
-      `corners[${place(crossing.second)}]`,
-      `Given a boundary that crosses or touches itself at (${x}, ${y}) ${unit}: ${side(crossing.first)} meets ` +
-        `${side(crossing.second)}. List the corners in the order in which you walk round the plot.`,
-    );
-  }
-  return { corners, twice, unit };
-}
-
-/** Refuses what is not a unit of length. */
-export function checkLengthUnit(unit: LengthUnit): void {
-  if (unit === undefined || unit === null)
-    throw new SprayMathError("missing", "unit", 'Nothing given; wanted a unit of length, such as "ft".');
-  if (resolveUnit(unit, "unit").dimension !== "length")
-    throw new SprayMathError(
-      "wrong-dimension",
-      "unit",
-      `Given "${unit}"; wanted a unit of length, such as ft.`,
-    );
 }

@@ -1,20 +1,36 @@
-import { SprayMathError } from "../errors.js";
-import { convertValue } from "../units/convert.js";
+import { joinPath } from "../errors.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { areaIn, checkedList, checkedObject, unitsWith } from "../units/guard.js";
+import { list, type ObjectField, object, optional } from "../units/fields.js";
 import { formulaLines, type GivenTerm } from "../units/lines.js";
-import { scale, sum } from "../units/quantity.js";
-import type { GroundArea } from "../units/types.js";
+import { refusal } from "../units/message.js";
+import { sumOf } from "../units/quantity.js";
+import { groundArea } from "../units/quantity-field.js";
+import { groundOf } from "../units/result.js";
+import { unitsLike } from "../units/systems.js";
+import type { Area, GroundArea } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { madeGround } from "./made.js";
 
 /** A plot made up of shapes, with shapes taken out of it. */
 export interface CompositeInput {
-  /** The shapes that make up the plot; at least one. They must not overlap. */
+  /** The shapes that are added up; they must not overlap. */
   readonly add: readonly GroundArea[];
-  /** What is taken out of it, such as a pond or a yard; may be left out. */
-  readonly subtract?: readonly GroundArea[];
+  /** The shapes that are cut out. */
+  readonly subtract?: readonly GroundArea[] | undefined;
 }
+
+/** More shapes than any plot has. */
+export const MOST_SHAPES = 1000;
+
+const COMPOSITE: ObjectField<CompositeInput> = /* @__PURE__ */ object<CompositeInput>({
+  add: list("The shapes that are added up; they must not overlap.", groundArea("A shape."), {
+    most: MOST_SHAPES,
+  }),
+  subtract: optional(
+    list("The shapes that are cut out.", groundArea("A shape."), { least: 0, most: MOST_SHAPES }),
+  ),
+});
 
 /**
  * The ground area of a plot made up of several shapes, with others cut out of it: a field with a pond.
@@ -22,8 +38,8 @@ export interface CompositeInput {
  * Formula: sum of the shapes added − sum of the shapes taken out. The rounding error is within 8 ulp of the sum of all
  * areas given, whatever their units; where they all have one unit, within 8 ulp of the result.
  *
- * @param input - the shapes to add and to take out, in any units of area
- * @returns ground area, in ft² or m² as the first shape is told
+ * @param input - the shapes to add and to take out, up to 1000 of each, in any units of area
+ * @returns ground area, in ft² or m² like the first shape
  * @throws SprayMathError `conflict` where no ground is left, `wrong-area` where a shape is not ground area, `too-few`,
  * `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
@@ -38,17 +54,26 @@ export interface CompositeInput {
  * ```
  */
 export function compositeArea(input: CompositeInput): GroundArea {
-  const { add, subtract, area } = checkedComposite(input);
-  const [added, taken] = [sum(add), subtract.length === 0 ? undefined : sum([scale(add[0], 0), ...subtract])];
-  if (taken !== undefined && !moreThan(added.value, taken.value)) {
-    throw new SprayMathError(
+  return groundOfComposite(checked(input, COMPOSITE));
+}
+
+/** The ground of shapes added up and cut out. Trusts its input. */
+export function groundOfComposite({ add, subtract = [] }: CompositeInput, at = ""): GroundArea {
+  const [{ unit }] = add as readonly [GroundArea];
+  const areas = (shapes: readonly GroundArea[], sign: 1 | -1): Area[] =>
+    shapes.map((one) => ({ value: sign * inUnit(one, unit), unit }));
+  const added = sumOf(areas(add, 1));
+  const taken = sumOf([{ value: 0, unit }, ...areas(subtract, 1)]);
+  if (!moreThan(added.value, taken.value))
+    throw refusal(
       "conflict",
-      "subtract",
-      `Given ${taken.value} ${taken.unit} to take out of ${added.value} ${added.unit}; wanted some ground to be left.`,
+      "no-ground-left",
+      joinPath(at, "subtract"),
+      "You can't cut {taken} out of {added}. Some ground must be left.",
+      { taken, added },
     );
-  }
-  const rest = sum([...add, ...subtract.map((one) => scale(one, -1))] as [GroundArea, ...GroundArea[]]);
-  return madeGround(convertValue(rest.value, rest.unit, area, "add", "add"), area);
+  const { area } = unitsLike(unit);
+  return groundOf(inUnit(sumOf([...areas(add, 1), ...areas(subtract, -1)]), area), area, at);
 }
 
 /**
@@ -72,11 +97,15 @@ export function compositeArea(input: CompositeInput): GroundArea {
  * ```
  */
 export function compositeAreaWorking(input: CompositeInput): WorkingLine[] {
-  const result = compositeArea(input);
-  const { add, subtract, area } = checkedComposite(input);
+  return linesOfComposite(checked(input, COMPOSITE));
+}
+
+/** The working of {@link groundOfComposite}. Trusts its input. */
+export function linesOfComposite({ add, subtract = [] }: CompositeInput): WorkingLine[] {
+  const result = groundOfComposite({ add, subtract });
   const terms: Record<string, GivenTerm> = {};
-  for (const [i, one] of add.entries()) terms[`x${i + 1}`] = [one, area];
-  for (const [i, one] of subtract.entries()) terms[`y${i + 1}`] = [one, area];
+  for (const [i, one] of add.entries()) terms[`x${i + 1}`] = [one, result.unit];
+  for (const [i, one] of subtract.entries()) terms[`y${i + 1}`] = [one, result.unit];
   const added = add.map((_, i) => `x${i + 1}`).join(" + ");
   const taken = subtract.map((_, i) => ` - y${i + 1}`).join("");
   return formulaLines({
@@ -86,18 +115,4 @@ export function compositeAreaWorking(input: CompositeInput): WorkingLine[] {
     result,
     source: "plane geometry",
   });
-}
-
-function checkedComposite(input: CompositeInput): {
-  add: readonly [GroundArea, ...GroundArea[]];
-  subtract: readonly GroundArea[];
-  area: "ft2" | "m2";
-} {
-  const { add, subtract = [] } = checkedObject(input, "");
-  checkedList(add, "add");
-  checkedList(subtract, "subtract", 0);
-  const { area } = unitsWith(add[0] as GroundArea, "add[0]");
-  for (const [i, one] of add.entries()) areaIn(one, "ground", area, `add[${i}]`);
-  for (const [i, one] of subtract.entries()) areaIn(one, "ground", area, `subtract[${i}]`);
-  return { add: add as readonly [GroundArea, ...GroundArea[]], subtract, area };
 }

@@ -1,33 +1,23 @@
-import { SprayMathError, shown } from "../errors.js";
-import { checkedList } from "../units/guard.js";
-import { checkNumber } from "../units/shape.js";
+import { type NumberField, number, type TupleField, tuple } from "../units/fields.js";
 import type { Corner } from "./crossing.js";
 
-/** A list of pairs of numbers, each checked. */
-export function checkedPairs(
-  pairs: readonly (readonly [number, number])[],
-  path: string,
-  least: number,
-): Corner[] {
-  return checkedList(pairs, path, least).map((pair, i) => {
-    if (pair === undefined || pair === null)
-      throw new SprayMathError(
-        "missing",
-        `${path}[${i}]`,
-        "Nothing given; wanted two numbers, such as [0, 120].",
-      );
-    if (!Array.isArray(pair) || pair.length !== 2) {
-      throw new SprayMathError(
-        "not-a-quantity",
-        `${path}[${i}]`,
-        `Given ${Array.isArray(pair) ? `a list of ${pair.length}` : shown(pair)}; wanted two numbers, such as [0, 120].`,
-      );
-    }
-    checkNumber(pair[0], `${path}[${i}][0]`);
-    checkNumber(pair[1], `${path}[${i}][1]`);
-    return pair as unknown as Corner;
-  });
-}
+// Farther out, the products of two of them run out of the numbers that a float holds.
+const FAR = 1e75;
+const PLACE: NumberField = number("How far, in the one unit of all.", { min: -FAR, max: FAR });
+
+/** A corner: two numbers. */
+export const CORNER: TupleField<Corner> = tuple<Corner>(
+  "How far to the right of, and how far ahead of, one fixed point.",
+  "two numbers, such as [0, 120]",
+  [PLACE, PLACE],
+);
+
+/** A station on a base line: two numbers. */
+export const STATION: TupleField<Corner> = tuple<Corner>(
+  "How far along the base line, and how far from there to the boundary.",
+  "two numbers, such as [0, 120]",
+  [PLACE, number("How far to the boundary.", { min: 0, max: FAR })],
+);
 
 /**
  * The corners of a ring that may or may not come back to its first corner, each with its place in the list. A corner that

@@ -1,11 +1,23 @@
 import geographiclib from "geographiclib-geodesic";
-import { SprayMathError, shown, within } from "../errors.js";
-import { checkedChoice, checkedList, checkedObject } from "../units/guard.js";
-import { checkNumber } from "../units/shape.js";
+import { type Check, checked } from "../units/check.js";
+import {
+  choice,
+  either,
+  type FieldsOf,
+  type ListField,
+  list,
+  NumberField,
+  number,
+  ObjectField,
+  type Pick,
+  type TupleField,
+  tuple,
+} from "../units/fields.js";
+import { refusal } from "../units/message.js";
+import { groundOf } from "../units/result.js";
 import type { GroundArea, Length } from "../units/types.js";
 import { ringCorners } from "./corners.js";
 import { type Corner, findCrossing } from "./crossing.js";
-import { madeGround } from "./made.js";
 
 /** A place as GeoJSON writes it: longitude first, then latitude, in degrees on WGS 84; a height after them is ignored. */
 export type GeoJsonPosition = readonly number[];
@@ -34,6 +46,89 @@ export interface GeoJsonFeature {
   readonly geometry: GeoJsonPolygon | GeoJsonMultiPolygon;
 }
 
+const MOST_PLACES = 20_000;
+
+/** A GeoJSON object: members that are not looked at may stand beside those that are (RFC 7946, section 6.1). */
+class MembersField<T extends object> extends ObjectField<T> {
+  constructor(fields: FieldsOf<T>, sentence = "") {
+    super(fields, [], sentence);
+  }
+
+  override read(input: unknown, check: Check): T | undefined {
+    if (typeof input !== "object" || input === null || Array.isArray(input)) return super.read(input, check);
+    const members = this.names.map((name) => [name, (input as Record<string, unknown>)[name]]);
+    return super.read(Object.fromEntries(members), check);
+  }
+}
+
+/** A latitude: where it is none, it is mostly a longitude. */
+class LatitudeField extends NumberField {
+  override read(input: unknown, check: Check): number | undefined {
+    const given = super.read(input, check);
+    if (given === undefined || Math.abs(given) <= 90) return given;
+    return check.fault(
+      "out-of-range",
+      "latitude",
+      "",
+      "A latitude is -90 to 90 degrees. GeoJSON puts the longitude first.",
+      { given },
+    );
+  }
+}
+
+const POSITION: TupleField<Corner> = /* @__PURE__ */ tuple<Corner>(
+  "Longitude and latitude, in degrees.",
+  "a place as [longitude, latitude]",
+  [
+    number("The longitude, in degrees.", { min: -360, max: 360 }),
+    /* @__PURE__ */ new LatitudeField("The latitude, in degrees.", {}),
+  ],
+  { open: true },
+);
+
+type Positions = readonly Corner[];
+
+const RINGS: ListField<Positions> = /* @__PURE__ */ list(
+  "The outer ring, then the rings of the holes.",
+  list("A ring.", POSITION, { least: 3 }),
+);
+
+/** Which shape it is, by its type. */
+/* @__NO_SIDE_EFFECTS__ */
+function byType(names: readonly string[]): Pick {
+  const field = new MembersField<{ readonly type: string }>({ type: choice("What it is.", names) });
+  return (input, check) => {
+    const found = field.read(input, check);
+    return found && names.indexOf(found.type);
+  };
+}
+
+type Polygon = { readonly type: "Polygon"; readonly coordinates: readonly Positions[] };
+type MultiPolygon = {
+  readonly type: "MultiPolygon";
+  readonly coordinates: readonly (readonly Positions[])[];
+};
+type Geometry = Polygon | MultiPolygon;
+type Feature = { readonly type: "Feature"; readonly geometry: Geometry };
+
+const POLYGON = /* @__PURE__ */ new MembersField<Polygon>({
+  type: choice("What it is.", ["Polygon"]),
+  coordinates: RINGS,
+});
+const MULTI_POLYGON = /* @__PURE__ */ new MembersField<MultiPolygon>({
+  type: choice("What it is.", ["MultiPolygon"]),
+  coordinates: list("The coordinates of each polygon.", RINGS),
+});
+const FEATURE = /* @__PURE__ */ new MembersField<Feature>({
+  type: choice("What it is.", ["Feature"]),
+  geometry: either<Geometry>("Its shape.", [POLYGON, MULTI_POLYGON], byType(["Polygon", "MultiPolygon"])),
+});
+const GEOJSON = /* @__PURE__ */ either<Geometry | Feature>(
+  "",
+  [POLYGON, MULTI_POLYGON, FEATURE],
+  byType(["Polygon", "MultiPolygon", "Feature"]),
+);
+
 /** What a boundary on the earth encloses. */
 export interface GeodesicArea {
   /** The ground inside, holes taken out; in m². */
@@ -47,7 +142,7 @@ export interface GeodesicArea {
  * a Feature of one, in longitude and latitude on WGS 84.
  *
  * Sides are geodesics, the shortest lines on the ellipsoid; the area is that of the ellipsoid's surface, with a rounding
- * error far below what a phone can tell. A slope has more ground than the map shows; labels go by the map. Method:
+ * error far below what a phone can measure. A slope has more ground than the map shows; labels go by the map. Method:
  * C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013), through `geographiclib-geodesic`.
  *
  * An open ring is closed. Which way round a ring runs does not matter; the smaller of the two parts it cuts the earth into
@@ -55,9 +150,9 @@ export interface GeodesicArea {
  * itself is refused where all of it lies within a degree (110 km) of its middle, as plots do; larger rings are not looked
  * at. Polygons of one MultiPolygon are added up; whether they overlap is not looked at.
  *
- * @param shape - the GeoJSON object
+ * @param shape - the GeoJSON object, of up to 20,000 places; members that are not needed are not looked at
  * @returns the ground in m² and the length of the boundary in m
- * @throws SprayMathError `out-of-range` for a latitude past 90° or a longitude past 360°, `conflict` where a ring crosses
+ * @throws SprayMathError `out-of-range` for a latitude past 90°, a longitude past 360° or too many places, `conflict` where a ring crosses
  * or touches itself or a hole lies outside its plot or is not smaller, `too-few` for fewer than 3 different places,
  * `unknown-choice` for another type of GeoJSON, `missing`, `not-a-quantity` or `not-finite`
  *
@@ -75,22 +170,21 @@ export interface GeodesicArea {
  * ```
  */
 export function geodesicArea(shape: GeoJsonPolygon | GeoJsonMultiPolygon | GeoJsonFeature): GeodesicArea {
-  checkedChoice(checkedObject(shape, "").type, ["Polygon", "MultiPolygon", "Feature"], "type");
-  if (shape.type === "Feature") {
-    return within("geometry", () => {
-      const geometry = checkedObject(shape.geometry, "");
-      checkedChoice(geometry.type, ["Polygon", "MultiPolygon"], "type");
-      return geodesicArea(geometry);
+  const given = checked(shape, GEOJSON);
+  const geometry = given.type === "Feature" ? given.geometry : given;
+  const at = given.type === "Feature" ? "geometry.coordinates" : "coordinates";
+  const polygons = geometry.type === "Polygon" ? [geometry.coordinates] : geometry.coordinates;
+  const places = polygons.flat().reduce((sum, ring) => sum + ring.length, 0);
+  if (places > MOST_PLACES)
+    throw refusal("out-of-range", "places-many", at, "Enter {limit} places or fewer; there are {given}.", {
+      given: places,
+      limit: MOST_PLACES,
     });
-  }
-  const parts =
-    shape.type === "Polygon"
-      ? [polygonArea(shape.coordinates, "coordinates")]
-      : checkedList(shape.coordinates, "coordinates").map((polygon, i) =>
-          polygonArea(polygon, `coordinates[${i}]`),
-        );
+  const parts = polygons.map((rings, i) =>
+    polygonArea(rings, geometry.type === "Polygon" ? at : `${at}[${i}]`),
+  );
   const total = (name: keyof RingArea): number => parts.reduce((sum, part) => sum + part[name], 0);
-  return { ground: madeGround(total("area"), "m2"), perimeter: { value: total("perimeter"), unit: "m" } };
+  return { ground: groundOf(total("area"), "m2"), perimeter: { value: total("perimeter"), unit: "m" } };
 }
 
 interface RingArea {
@@ -98,28 +192,28 @@ interface RingArea {
   readonly perimeter: number;
 }
 
-function polygonArea(coordinates: readonly (readonly GeoJsonPosition[])[], path: string): RingArea {
-  const rings = checkedList(coordinates, path).map((ring, i) => checkedRing(ring, `${path}[${i}]`));
+function polygonArea(coordinates: readonly Positions[], at: string): RingArea {
+  const rings = coordinates.map((ring, i) => ringOf(ring, `${at}[${i}]`));
   const [outer, ...holes] = rings.map(ringArea) as [RingArea, ...RingArea[]];
   let { area, perimeter } = outer;
   for (const [i, hole] of holes.entries()) {
-    if (!startsInside(rings[i + 1] as Ring, rings[0] as Ring)) {
-      throw new SprayMathError(
+    if (!startsInside(rings[i + 1] as Ring, rings[0] as Ring))
+      throw refusal(
         "conflict",
-        `${path}[${i + 1}]`,
-        "Given a hole that lies outside its plot. The first ring is the plot, the rings after it are holes in it; another plot is another polygon.",
+        "hole-outside",
+        `${at}[${i + 1}]`,
+        "This hole lies outside its plot. List the plot's own ring first, then its holes; another plot is another polygon.",
       );
-    }
     area -= hole.area;
     perimeter += hole.perimeter;
   }
-  if (holes.length > 0 && area <= 0) {
-    throw new SprayMathError(
+  if (holes.length > 0 && area <= 0)
+    throw refusal(
       "conflict",
-      path,
-      "Given holes that are as large as the plot or larger; wanted the plot's own ring first, then its holes.",
+      "holes-too-large",
+      at,
+      "The holes are as large as the plot or larger. List the plot's own ring first, then its holes.",
     );
-  }
   return { area, perimeter };
 }
 
@@ -136,63 +230,38 @@ interface Ring {
   readonly middle: Vector;
 }
 
-function checkedRing(positions: readonly GeoJsonPosition[], path: string): Ring {
-  const all = checkedList(positions, path, 3).map((position, i) =>
-    checkedPosition(position, `${path}[${i}]`),
-  );
-  const kept = ringCorners(all);
-  if (kept.length < 3) {
-    throw new SprayMathError(
+function ringOf(positions: Positions, at: string): Ring {
+  const kept = ringCorners(positions);
+  if (kept.length < 3)
+    throw refusal(
       "too-few",
-      path,
-      `Given ${kept.length} different places; wanted at least 3, to enclose any ground.`,
+      "places-alike",
+      at,
+      "There are {count} different places. Enter at least {limit}, to enclose any ground.",
+      { count: kept.length, limit: 3 },
     );
-  }
   const corners = kept.map(({ corner }) => corner);
   const ring = { corners, middle: middleOf(corners) };
   const crossing = isLocal(ring) ? findCrossing(onPlane(ring, ring.middle)) : undefined;
-  if (crossing !== undefined) {
-    const place = (i: number): number => (kept[i % kept.length] as { index: number }).index;
-    const { first, second } = crossing;
-    const [longitude, latitude] = corners[second] as Corner;
-    throw new SprayMathError(
-      "conflict",
-      `${path}[${place(second)}]`,
-      `Given a ring that crosses or touches itself on the side that starts at longitude ${longitude}, latitude ${latitude}: ` +
-        `the side from place ${place(first)} to ${place(first + 1)} meets the one from ${place(second)} to ${place(second + 1)} ` +
-        "(counted from 0). Walk round the plot without crossing your own way.",
-    );
-  }
-  return ring;
-}
-
-function checkedPosition(position: GeoJsonPosition, path: string): Corner {
-  if (position === undefined || position === null)
-    throw new SprayMathError("missing", path, "Nothing given; wanted [longitude, latitude].");
-  if (!Array.isArray(position) || position.length < 2) {
-    throw new SprayMathError(
-      "not-a-quantity",
-      path,
-      `Given ${Array.isArray(position) ? `a list of ${position.length}` : shown(position)}; wanted [longitude, latitude].`,
-    );
-  }
-  const [longitude, latitude] = position as unknown as Corner;
-  checkNumber(longitude, `${path}[0]`);
-  checkNumber(latitude, `${path}[1]`);
-  if (Math.abs(longitude) > 360)
-    throw new SprayMathError(
-      "out-of-range",
-      `${path}[0]`,
-      `Given longitude ${longitude}; wanted -180 to 180 degrees.`,
-    );
-  if (Math.abs(latitude) > 90) {
-    throw new SprayMathError(
-      "out-of-range",
-      `${path}[1]`,
-      `Given latitude ${latitude}; wanted -90 to 90 degrees. GeoJSON puts the longitude first.`,
-    );
-  }
-  return [longitude, latitude];
+  if (crossing === undefined) return ring;
+  const { first, second } = crossing;
+  const place = (i: number): number => (kept[i % kept.length] as { index: number }).index;
+  const [longitude, latitude] = corners[second] as Corner;
+  throw refusal(
+    "conflict",
+    "ring-crosses",
+    `${at}[${place(second)}]`,
+    "The side from place {a} to {b} meets the one from {c} to {d} (counted from 0), which starts at longitude {longitude}, " +
+      "latitude {latitude}. Don't cross your own way.",
+    {
+      a: place(first),
+      b: place(first + 1),
+      c: place(second),
+      d: place(second + 1),
+      longitude: String(longitude),
+      latitude: String(latitude),
+    },
+  );
 }
 
 type Vector = readonly [number, number, number];

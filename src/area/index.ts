@@ -8,11 +8,9 @@ export {
 export { type BedsInput, bedsArea } from "./beds.js";
 export { type BoundaryInput, boundaryArea } from "./boundary.js";
 export { type CompositeInput, compositeArea } from "./composite.js";
-export { groundArea, treatedArea } from "./kinds.js";
-export type { TreatedRows } from "./lanes.js";
+export { groundArea, treatedArea } from "./marked-area.js";
 export {
   type OffsetRule,
-  type OffsetsArea,
   type OffsetsInput,
   offsetsArea,
   type UnequalOffsetsInput,
@@ -37,6 +35,7 @@ export {
   triangleArea,
 } from "./shapes.js";
 export { type SpotGroup, type SpotsInput, spotsArea } from "./spots.js";
+export type { TreatedRows } from "./strips.js";
 export {
   type TreatedFractionInput,
   type TreatPartInput,

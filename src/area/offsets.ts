@@ -1,17 +1,17 @@
-import { SprayMathError } from "../errors.js";
-import { convertValue } from "../units/convert.js";
-import { checkedChoice, checkedList, checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { type Check, checked } from "../units/check.js";
+import { convertValue, inUnit } from "../units/convert.js";
+import { choice, list, type ObjectField, object, type Partly } from "../units/fields.js";
 import { formulaLines, type GivenTerm } from "../units/lines.js";
-import { sum } from "../units/quantity.js";
+import { sumOf } from "../units/quantity.js";
+import { quantity, unitOf } from "../units/quantity-field.js";
+import { groundOf } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { GroundArea, Length, LengthUnit } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { checkLengthUnit } from "./boundary.js";
-import { checkedPairs } from "./corners.js";
-import { madeGround } from "./made.js";
+import { STATION } from "./corners.js";
 
 /**
- * How the offsets are joined to an area.
+ * How the offsets are joined to an area. Handbooks differ, and an area without its rule cannot be checked.
  *
  * - `trapezoidal`: straight lines from offset to offset; the first and the last count half
  * - `simpson`: curves through three offsets at a time (Simpson's one-third rule); needs an odd number of them
@@ -20,20 +20,66 @@ import { madeGround } from "./made.js";
  */
 export type OffsetRule = "trapezoidal" | "simpson" | "mid-strip";
 
-/** Ground area from offsets, with the rule it was found by. */
-export interface OffsetsArea extends GroundArea {
-  /** The rule that joined the offsets. */
+/** An irregular plot, measured square to a base line at equal distances. */
+export interface OffsetsInput {
+  /** From the base line to the boundary at each station, in order. 0 or more, not all 0. */
+  readonly offsets: readonly Length[];
+  /** From one station to the next. More than 0. */
+  readonly spacing: Length;
+  /** How the offsets are joined: by straight lines, by Simpson's curves (an odd number of offsets), or each as the width of a strip of its own. */
   readonly rule: OffsetRule;
 }
 
-/** An irregular plot, measured square to a base line at equal distances. */
-export interface OffsetsInput {
-  /** The distance from the base line to the boundary (or from boundary to boundary) at each station, in order. 0 or more, not all 0. */
-  readonly offsets: readonly Length[];
-  /** The distance from one station to the next. More than 0. */
-  readonly spacing: Length;
-  /** The rule: handbooks differ, and an area without its rule cannot be checked. */
-  readonly rule: OffsetRule;
+const MOST_STATIONS = 10_000;
+
+/** The fields of a plot measured by offsets at equal spacing. */
+export const OFFSETS: ObjectField<OffsetsInput> = /* @__PURE__ */ object<OffsetsInput>(
+  {
+    offsets: list(
+      "From the base line to the boundary at each station, in order. 0 or more, not all 0.",
+      quantity("An offset.", "length", "nonnegative"),
+      { most: MOST_STATIONS },
+    ),
+    spacing: quantity("From one station to the next. More than 0.", "length"),
+    rule: choice(
+      "How the offsets are joined: by straight lines, by Simpson's curves (an odd number of offsets), or each as the width of a strip of its own.",
+      ["trapezoidal", "simpson", "mid-strip"],
+    ),
+  },
+  [
+    ruleFits,
+    ({ offsets }, check) =>
+      somewhereWide(
+        offsets?.map(({ value }) => value),
+        "offsets",
+        check,
+      ),
+  ],
+);
+
+/** Notes offsets that the rule can't join. */
+function ruleFits({ offsets, rule }: Partly<OffsetsInput>, check: Check): void {
+  if (offsets === undefined || rule === undefined) return;
+  const [given, limit] = [offsets.length, { trapezoidal: 2, simpson: 3, "mid-strip": 1 }[rule]];
+  if (given < limit)
+    check.fault("too-few", "list-short", "offsets", "Enter at least {limit}; there are {given}.", {
+      given,
+      limit,
+    });
+  else if (rule === "simpson" && given % 2 === 0)
+    check.fault(
+      "conflict",
+      "simpson-even",
+      "offsets",
+      "Simpson's rule needs an odd number of offsets; there are {given}. Use the trapezoidal rule, or measure one more.",
+      { given },
+    );
+}
+
+/** Notes a plot that is nowhere wider than 0. */
+function somewhereWide(offsets: readonly number[] | undefined, at: string, check: Check): void {
+  if (offsets?.every((offset) => offset === 0))
+    check.fault("out-of-range", "offsets-zero", at, "All offsets are 0. Enter the widths of the plot.");
 }
 
 const SOURCES: Readonly<Record<OffsetRule, string>> = {
@@ -50,8 +96,9 @@ const SOURCES: Readonly<Record<OffsetRule, string>> = {
  * mid-ordinate rule); turf guides use `mid-strip` and claim 5 % (Calibration Guidelines for Home Lawns, University of
  * Missouri, 2010).
  *
- * @param input - offsets, spacing and rule; at least 2 offsets for `trapezoidal`, 3 for `simpson`, 1 for `mid-strip`
- * @returns ground area with its rule, in ft² or m² as `spacing` is told
+ * @param input - up to 10,000 offsets, spacing and rule; at least 2 offsets for `trapezoidal`, 3 for `simpson`, 1 for
+ * `mid-strip`
+ * @returns ground area, in ft² or m² like `spacing`
  * @throws SprayMathError `conflict` for `simpson` with an even number of offsets, `too-few`, `unknown-choice`, `missing`,
  * `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
@@ -62,13 +109,21 @@ const SOURCES: Readonly<Record<OffsetRule, string>> = {
  *
  * const offsets = [32, 50, 45, 17].map((width) => qty(width, "ft"));
  * const lawn = offsetsArea({ offsets, spacing: qty(10, "ft"), rule: "mid-strip" });
- * console.log(lawn); // { value: 1440, unit: 'ft2', of: 'ground', rule: 'mid-strip' }
+ * console.log(lawn); // { value: 1440, unit: 'ft2', of: 'ground' }
  * ```
  */
-export function offsetsArea(input: OffsetsInput): OffsetsArea {
-  const { offsets, spacing, rule, weights, divisor, unit, area } = checkedOffsets(input);
-  const weighted = sum(offsets.map((offset, i) => ({ value: (weights[i] as number) * offset, unit }))).value;
-  return { ...madeGround((spacing * weighted) / divisor, area), rule };
+export function offsetsArea(input: OffsetsInput): GroundArea {
+  return groundOfOffsets(checked(input, OFFSETS));
+}
+
+/** The ground beside a base line. Trusts its input. */
+export function groundOfOffsets({ offsets, spacing, rule }: OffsetsInput, at = ""): GroundArea {
+  const { length: unit, area } = unitsLike(spacing.unit);
+  const { weights, divisor } = weightsOf(rule, offsets.length);
+  const weighted = sumOf(
+    offsets.map((offset, i) => ({ value: (weights[i] as number) * inUnit(offset, unit), unit })),
+  );
+  return groundOf((inUnit(spacing, unit) * weighted.value) / divisor, area, at);
 }
 
 /**
@@ -89,10 +144,16 @@ export function offsetsArea(input: OffsetsInput): OffsetsArea {
  * ```
  */
 export function offsetsAreaWorking(input: OffsetsInput): WorkingLine[] {
-  const { value, unit: area, of, rule } = offsetsArea(input);
-  const { unit, weights, divisor } = checkedOffsets(input);
-  const terms: Record<string, GivenTerm> = { spacing: [input.spacing, unit] };
-  for (const [i, offset] of input.offsets.entries()) terms[`x${i + 1}`] = [offset, unit];
+  return linesOfOffsets(checked(input, OFFSETS));
+}
+
+/** The working of {@link groundOfOffsets}. Trusts its input. */
+export function linesOfOffsets({ offsets, spacing, rule }: OffsetsInput): WorkingLine[] {
+  const result = groundOfOffsets({ offsets, spacing, rule });
+  const { length: unit } = unitsLike(spacing.unit);
+  const { weights, divisor } = weightsOf(rule, offsets.length);
+  const terms: Record<string, GivenTerm> = { spacing: [spacing, unit] };
+  for (const [i, offset] of offsets.entries()) terms[`x${i + 1}`] = [offset, unit];
   const weighted = weights
     .map((weight, i) => (weight === 1 ? `x${i + 1}` : `${weight} * x${i + 1}`))
     .join(" + ");
@@ -100,43 +161,9 @@ export function offsetsAreaWorking(input: OffsetsInput): WorkingLine[] {
     id: "area.offsets",
     formula: `spacing * (${weighted})${divisor === 1 ? "" : ` / ${divisor}`}`,
     terms,
-    result: { value, unit: area, of } as GroundArea,
+    result,
     source: SOURCES[rule],
   });
-}
-
-interface CheckedOffsets {
-  readonly offsets: readonly number[];
-  readonly spacing: number;
-  readonly rule: OffsetRule;
-  readonly weights: readonly number[];
-  readonly divisor: number;
-  readonly unit: "ft" | "m";
-  readonly area: "ft2" | "m2";
-}
-
-function checkedOffsets(input: OffsetsInput): CheckedOffsets {
-  const { offsets: given, spacing, rule } = checkedObject(input, "");
-  const { length: unit, area } = unitsWith(spacing, "spacing");
-  const apart = inUnit(spacing, unit, "spacing");
-  checkedChoice(rule, ["trapezoidal", "simpson", "mid-strip"], "rule");
-  checkedList(given, "offsets", { trapezoidal: 2, simpson: 3, "mid-strip": 1 }[rule]);
-  if (rule === "simpson" && given.length % 2 === 0) {
-    throw new SprayMathError(
-      "conflict",
-      "offsets",
-      `Given ${given.length} offsets; Simpson's rule wants an odd number of them. Leave it for the trapezoidal rule, or measure one more.`,
-    );
-  }
-  const offsets = given.map((offset, i) => inUnit(offset, unit, `offsets[${i}]`, "nonnegative"));
-  if (offsets.every((offset) => offset === 0))
-    throw new SprayMathError(
-      "out-of-range",
-      "offsets",
-      "Given offsets of 0 only; wanted some ground to measure.",
-    );
-  const { weights, divisor } = weightsOf(rule, offsets.length);
-  return { offsets, spacing: apart, rule, weights, divisor, unit, area };
 }
 
 function weightsOf(rule: OffsetRule, n: number): { weights: number[]; divisor: number } {
@@ -149,13 +176,46 @@ function weightsOf(rule: OffsetRule, n: number): { weights: number[]; divisor: n
 
 /** An irregular plot, measured square to a base line wherever the boundary bends. */
 export interface UnequalOffsetsInput {
-  /**
-   * The stations in order: how far along the base line, and how far from there to the boundary (0 or more, not all 0). At
-   * least 2, each farther along than the one before it.
-   */
+  /** How far along the base line, and how far from there to the boundary; in order. */
   readonly stations: readonly (readonly [along: number, offset: number])[];
   /** The one unit of all these numbers. */
   readonly unit: LengthUnit;
+}
+
+/** The fields of a plot measured by offsets at unequal spacing. */
+export const UNEQUAL_OFFSETS: ObjectField<UnequalOffsetsInput> = /* @__PURE__ */ object<UnequalOffsetsInput>(
+  {
+    stations: list(
+      "How far along the base line, and how far from there to the boundary; in order.",
+      STATION,
+      { least: 2, most: MOST_STATIONS },
+    ),
+    unit: unitOf("The one unit of all these numbers.", "length"),
+  },
+  [
+    stationsGoOn,
+    ({ stations }, check) =>
+      somewhereWide(
+        stations?.map(([, offset]) => offset),
+        "stations",
+        check,
+      ),
+  ],
+);
+
+/** Notes stations that are not farther along than the one before them. */
+function stationsGoOn({ stations = [] }: Partly<UnequalOffsetsInput>, check: Check): void {
+  for (const [i, [along]] of stations.entries()) {
+    const before = stations[i - 1]?.[0];
+    if (before !== undefined && along <= before)
+      check.fault(
+        "conflict",
+        "station-not-farther",
+        `stations[${i}][0]`,
+        "Must be farther along than the station before it, at {before}.",
+        { given: along, before },
+      );
+  }
 }
 
 /**
@@ -164,8 +224,9 @@ export interface UnequalOffsetsInput {
  *
  * Formula: Σ (aᵢ₊₁ − aᵢ) × (oᵢ + oᵢ₊₁) / 2, with distances along the base line a and offsets o (trapezoidal rule).
  *
- * @param input - the stations and their unit
- * @returns ground area with its rule, in ft² or m² as `unit` is
+ * @param input - 2 to 10,000 stations, each farther along than the one before it, and their unit; offsets of 0 or more, not
+ * all 0
+ * @returns ground area, in ft² or m² like `unit`
  * @throws SprayMathError `conflict` where a station is not farther along than the one before it, `too-few`, `missing`,
  * `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
@@ -174,20 +235,24 @@ export interface UnequalOffsetsInput {
  * import { unequalOffsetsArea } from "swath-to-spoon/area";
  *
  * const strip = unequalOffsetsArea({ stations: [[0, 12], [20, 18], [50, 10]], unit: "m" });
- * console.log(strip); // { value: 720, unit: 'm2', of: 'ground', rule: 'trapezoidal' }
+ * console.log(strip); // { value: 720, unit: 'm2', of: 'ground' }
  * ```
  */
-export function unequalOffsetsArea(input: UnequalOffsetsInput): OffsetsArea {
-  const { stations, unit } = checkedStations(input);
+export function unequalOffsetsArea(input: UnequalOffsetsInput): GroundArea {
+  return groundOfUnequalOffsets(checked(input, UNEQUAL_OFFSETS));
+}
+
+/** The ground beside a base line. Trusts its input. */
+export function groundOfUnequalOffsets({ stations, unit }: UnequalOffsetsInput, at = ""): GroundArea {
   const { length, area } = unitsLike(unit);
-  const twice = sum(
+  const twice = sumOf(
     stations.slice(1).map(([along, offset], i) => {
       const [before, offsetBefore] = stations[i] as readonly [number, number];
       return { value: (along - before) * (offset + offsetBefore), unit: area };
     }),
-  ).value;
-  const inLength = convertValue(twice / 2, unit, length);
-  return { ...madeGround(convertValue(inLength, unit, length), area), rule: "trapezoidal" };
+  );
+  const inLength = convertValue(twice.value / 2, unit, length);
+  return groundOf(convertValue(inLength, unit, length), area, at);
 }
 
 /**
@@ -206,53 +271,28 @@ export function unequalOffsetsArea(input: UnequalOffsetsInput): OffsetsArea {
  * ```
  */
 export function unequalOffsetsAreaWorking(input: UnequalOffsetsInput): WorkingLine[] {
-  const { value, unit: area, of } = unequalOffsetsArea(input);
-  const { stations, unit } = checkedStations(input);
+  return linesOfUnequalOffsets(checked(input, UNEQUAL_OFFSETS));
+}
+
+/** The working of {@link groundOfUnequalOffsets}. Trusts its input. */
+export function linesOfUnequalOffsets({ stations, unit }: UnequalOffsetsInput): WorkingLine[] {
+  const result = groundOfUnequalOffsets({ stations, unit });
   const { length } = unitsLike(unit);
-  const told = (one: number): GivenTerm => [{ value: convertValue(one, unit, length), unit: length }, length];
+  const lengthOf = (one: number): GivenTerm => [
+    { value: convertValue(one, unit, length), unit: length },
+    length,
+  ];
   const strips = stations.slice(1).map((_, i) => `(a${i + 2} - a${i + 1}) * (x${i + 1} + x${i + 2})`);
   return formulaLines({
     id: "area.unequalOffsets",
     formula: `(${strips.join(" + ")}) / 2`,
     terms: Object.fromEntries(
       stations.flatMap(([along, offset], i) => [
-        [`a${i + 1}`, told(along)],
-        [`x${i + 1}`, told(offset)],
+        [`a${i + 1}`, lengthOf(along)],
+        [`x${i + 1}`, lengthOf(offset)],
       ]),
     ),
-    result: { value, unit: area, of } as GroundArea,
+    result,
     source: SOURCES.trapezoidal,
   });
-}
-
-function checkedStations(input: UnequalOffsetsInput): {
-  stations: readonly (readonly [number, number])[];
-  unit: LengthUnit;
-} {
-  const { stations: given, unit } = checkedObject(input, "");
-  checkLengthUnit(unit);
-  const stations = checkedPairs(given, "stations", 2);
-  for (const [i, [along, offset]] of stations.entries()) {
-    if (offset < 0)
-      throw new SprayMathError(
-        "out-of-range",
-        `stations[${i}][1]`,
-        `Given an offset of ${offset} ${unit}; wanted 0 or more.`,
-      );
-    const before = stations[i - 1]?.[0];
-    if (before !== undefined && along <= before) {
-      throw new SprayMathError(
-        "conflict",
-        `stations[${i}][0]`,
-        `Given ${along} ${unit} along the base line after ${before} ${unit}; wanted each station farther along than the one before it.`,
-      );
-    }
-  }
-  if (stations.every(([, offset]) => offset === 0))
-    throw new SprayMathError(
-      "out-of-range",
-      "stations",
-      "Given offsets of 0 only; wanted some ground to measure.",
-    );
-  return { stations, unit };
 }

@@ -1,32 +1,42 @@
-import { checkedObject } from "../units/guard.js";
+import { bandsFit } from "../swath/bands-fit.js";
+import { checked } from "../units/check.js";
+import { type EitherField, type ObjectField, object, optional } from "../units/fields.js";
+import { quantity } from "../units/quantity-field.js";
 import type { Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { givenStrips, type Lanes, lanesArea, lanesWorking, type TreatedRows } from "./lanes.js";
+import {
+  alongRows,
+  areasOfStrips,
+  linesOfStrips,
+  type RowsAlike,
+  type RowsByLength,
+  type StripNames,
+  type Strips,
+  stripsAlong,
+  type TreatedRows,
+} from "./strips.js";
+
+/** The bands on rows. */
+interface Bands {
+  /** The treated width on one row. More than 0, at most the row spacing. */
+  readonly bandWidth: Length;
+  /** From one row to the next. More than 0; needed for the ground. */
+  readonly rowSpacing?: Length | undefined;
+}
 
 /** Bands sprayed along rows. */
-export type RowBandsInput = (
-  | {
-      /** How many rows. A whole number, 1 or more. */
-      readonly rows: number;
-      /** The length of each row. More than 0. */
-      readonly rowLength: Length;
-      /** Not with `rowLength`. */
-      readonly rowLengths?: never;
-    }
-  | {
-      /** The length of each row, where they differ; each more than 0. */
-      readonly rowLengths: readonly Length[];
-      /** How many rows, as a check on the list; may be left out. */
-      readonly rows?: number;
-      /** Not with `rowLengths`. */
-      readonly rowLength?: never;
-    }
-) & {
-  /** The treated width on one row, all nozzles of the row together. More than 0, at most the row spacing. */
-  readonly bandWidth: Length;
-  /** The distance from one row to the next. More than 0; needed for the ground and the treated part of it. */
-  readonly rowSpacing?: Length;
-};
+export type RowBandsInput = (RowsAlike | RowsByLength) & Bands;
+
+/** The fields of bands, beside those of the rows. */
+export const BANDS: ObjectField<Bands> = /* @__PURE__ */ object<Bands>(
+  {
+    bandWidth: quantity("The treated width on one row. More than 0, at most the row spacing.", "length"),
+    rowSpacing: optional(quantity("From one row to the next. More than 0; needed for the ground.", "length")),
+  },
+  [({ bandWidth, rowSpacing }, check) => bandsFit(bandWidth, rowSpacing, "bandWidth", check)],
+);
+
+const ROW_BANDS: EitherField<RowBandsInput> = /* @__PURE__ */ alongRows(BANDS);
 
 /**
  * Bands along rows: what is treated, and how much ground the rows take up.
@@ -39,7 +49,7 @@ export type RowBandsInput = (
  * or the whole ground is sprayed and `treatAll` is the question. Bands just as wide as the spacing are allowed.
  *
  * @param input - the rows and their sizes, in any units of length
- * @returns the treated area, and with `rowSpacing` the ground and the treated part of it; in ft² or m² as the length is told
+ * @returns the treated area, and with `rowSpacing` the ground and the treated part of it; in ft² or m² like the length
  * @throws SprayMathError `conflict` where rows overlap, or where the list of lengths and the count disagree; `too-few`,
  * `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
@@ -60,7 +70,12 @@ export type RowBandsInput = (
  * ```
  */
 export function rowBandsArea(input: RowBandsInput): TreatedRows {
-  return lanesArea(lanesOf(input));
+  return areasOfBands(checked(input, ROW_BANDS));
+}
+
+/** The areas of bands along rows. Trusts its input. */
+export function areasOfBands(input: RowBandsInput, at = ""): TreatedRows {
+  return areasOfStrips(stripsOf(input), at);
 }
 
 /**
@@ -80,23 +95,21 @@ export function rowBandsArea(input: RowBandsInput): TreatedRows {
  * ```
  */
 export function rowBandsAreaWorking(input: RowBandsInput): WorkingLine[] {
-  return lanesWorking("area.rowBands", lanesOf(input));
+  return linesOfBands(checked(input, ROW_BANDS));
 }
 
-const NAMES: Lanes["names"] = {
+/** The working of {@link areasOfBands}. Trusts its input. */
+export function linesOfBands(input: RowBandsInput): WorkingLine[] {
+  return linesOfStrips("area.rowBands", stripsOf(input), NAMES);
+}
+
+const NAMES: StripNames = {
   count: "rows",
   length: "rowLength",
-  lengths: "rowLengths",
   width: "bandWidth",
   spacing: "rowSpacing",
 };
 
-function lanesOf(input: RowBandsInput): Lanes {
-  const { rows, rowLength, rowLengths, bandWidth, rowSpacing } = checkedObject(input, "");
-  return {
-    strips: givenStrips(rows, rowLength, rowLengths, NAMES),
-    width: bandWidth,
-    ...(rowSpacing !== undefined && { spacing: rowSpacing }),
-    names: NAMES,
-  };
+function stripsOf({ rows, rowLength, rowLengths, bandWidth, rowSpacing }: RowBandsInput): Strips {
+  return stripsAlong(rows, rowLength, rowLengths, { width: bandWidth, spacing: rowSpacing });
 }

@@ -1,9 +1,12 @@
-import { areaIn, checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import { joined, type ObjectField, object } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
+import { groundArea, quantity } from "../units/quantity-field.js";
+import { positive, positiveIn } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { GroundArea, Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { positiveNumber } from "./made.js";
 
 /** Ground planted in rows. */
 export interface RowLengthInput {
@@ -13,6 +16,11 @@ export interface RowLengthInput {
   readonly rowSpacing: Length;
 }
 
+const ROWS: ObjectField<RowLengthInput> = object<RowLengthInput>({
+  ground: groundArea("The ground: one acre or one hectare for the length per acre or hectare. More than 0."),
+  rowSpacing: quantity("The distance from one row to the next. More than 0.", "length"),
+});
+
 /**
  * The length of all rows on a piece of ground: the row length per acre or hectare, where the ground is one acre or hectare.
  *
@@ -20,7 +28,7 @@ export interface RowLengthInput {
  * considerations and stand assessments, Penn State Extension).
  *
  * @param input - the ground and the row spacing
- * @returns the length of all rows together, in ft or m as `ground` is told
+ * @returns the length of all rows together, in ft or m like `ground`
  * @throws SprayMathError `wrong-area`, `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or
  * `out-of-range`
  *
@@ -33,10 +41,9 @@ export interface RowLengthInput {
  * ```
  */
 export function rowLengthOn(input: RowLengthInput): Length {
-  const { ground, rowSpacing } = checkedObject(input, "");
-  const { length, area } = unitsWith(ground, "ground");
-  const all = areaIn(ground, "ground", area, "ground") / inUnit(rowSpacing, length, "rowSpacing");
-  return { value: positiveNumber(all), unit: length };
+  const { ground, rowSpacing } = checked(input, ROWS);
+  const { length, area } = unitsLike(ground.unit);
+  return positiveIn(inUnit(ground, area) / inUnit(rowSpacing, length), length);
 }
 
 /**
@@ -74,10 +81,17 @@ export interface PlantCountInput extends RowLengthInput {
   readonly plantSpacing: Length;
 }
 
+const PLANTS: ObjectField<PlantCountInput> = /* @__PURE__ */ joined(
+  ROWS,
+  object<Omit<PlantCountInput, keyof RowLengthInput>>({
+    plantSpacing: quantity("The distance from one plant to the next in the row. More than 0.", "length"),
+  }),
+);
+
 /**
  * The number of plants on a piece of ground: plants per acre or hectare, where the ground is one acre or hectare.
  *
- * Formula: plants = ground / (row spacing × plant spacing) (The Farm and Garden Rule-Book, L. H. Bailey, which tells 7,260 to
+ * Formula: plants = ground / (row spacing × plant spacing) (The Farm and Garden Rule-Book, L. H. Bailey, which has 7,260 to
  * the acre at 2 by 3 feet). The ground is taken as planted to its margin.
  *
  * @param input - the ground and the two spacings
@@ -95,10 +109,9 @@ export interface PlantCountInput extends RowLengthInput {
  * ```
  */
 export function plantCount(input: PlantCountInput): number {
-  const { ground, rowSpacing, plantSpacing } = checkedObject(input, "");
-  const { length, area } = unitsWith(ground, "ground");
-  const each = inUnit(rowSpacing, length, "rowSpacing") * inUnit(plantSpacing, length, "plantSpacing");
-  return positiveNumber(areaIn(ground, "ground", area, "ground") / each);
+  const { ground, rowSpacing, plantSpacing } = checked(input, PLANTS);
+  const { length, area } = unitsLike(ground.unit);
+  return positive(inUnit(ground, area) / (inUnit(rowSpacing, length) * inUnit(plantSpacing, length)));
 }
 
 /**

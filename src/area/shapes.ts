@@ -1,13 +1,41 @@
-import { SprayMathError } from "../errors.js";
+import { type Check, checked, type Field } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { checkedList, checkedNumber, checkedObject, inUnit, unitsWith } from "../units/guard.js";
-import { formulaLines } from "../units/lines.js";
+import {
+  byGiven,
+  type EitherField,
+  either,
+  joined,
+  list,
+  number,
+  type ObjectField,
+  object,
+  type Partly,
+  type Pick,
+} from "../units/fields.js";
+import { formulaLines, type GivenTerm } from "../units/lines.js";
+import { quantity } from "../units/quantity-field.js";
+import { groundOf } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { GroundArea, Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { madeGround, positiveNumber } from "./made.js";
 
 const PLANE_GEOMETRY = "plane geometry";
+
+/** The working of a shape whose formula names its sizes. */
+function shapeLines(
+  id: string,
+  formula: string,
+  sizes: Readonly<Record<string, Length | number>>,
+  result: GroundArea,
+  source: string = PLANE_GEOMETRY,
+): WorkingLine[] {
+  const { length } = unitsLike(result.unit);
+  const terms: Record<string, GivenTerm> = {};
+  for (const [name, size] of Object.entries(sizes))
+    terms[name] = typeof size === "number" ? size : [size, length];
+  return formulaLines({ id, formula, terms, result, source });
+}
 
 /** A rectangle, by its two sides. */
 export interface RectangleInput {
@@ -17,13 +45,19 @@ export interface RectangleInput {
   readonly width: Length;
 }
 
+/** The fields of a rectangle. */
+export const RECTANGLE: ObjectField<RectangleInput> = object<RectangleInput>({
+  length: quantity("One side. More than 0.", "length"),
+  width: quantity("The side that meets it. More than 0.", "length"),
+});
+
 /**
  * The ground area of a rectangle.
  *
  * Formula: length × width (plane geometry).
  *
  * @param input - the sizes, in any units of length, each more than 0
- * @returns ground area, in ft² or m² as `length` is told
+ * @returns ground area, in ft² or m² like `length`
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
  * @example
@@ -35,9 +69,13 @@ export interface RectangleInput {
  * ```
  */
 export function rectangleArea(input: RectangleInput): GroundArea {
-  const { length, width } = checkedObject(input, "");
-  const { length: unit, area } = unitsWith(length, "length");
-  return madeGround(inUnit(length, unit, "length") * inUnit(width, unit, "width"), area);
+  return groundOfRectangle(checked(input, RECTANGLE));
+}
+
+/** The ground area of a rectangle. Trusts its input. */
+export function groundOfRectangle({ length, width }: RectangleInput, at = ""): GroundArea {
+  const unit = unitsLike(length.unit);
+  return groundOf(inUnit(length, unit.length) * inUnit(width, unit.length), unit.area, at);
 }
 
 /**
@@ -56,29 +94,83 @@ export function rectangleArea(input: RectangleInput): GroundArea {
  * ```
  */
 export function rectangleAreaWorking(input: RectangleInput): WorkingLine[] {
-  const result = rectangleArea(input);
-  const { length: unit } = unitsLike(input.length.unit);
-  return formulaLines({
-    id: "area.rectangle",
-    formula: "length * width",
-    terms: { length: [input.length, unit], width: [input.width, unit] },
-    result,
-    source: PLANE_GEOMETRY,
-  });
+  return linesOfRectangle(checked(input, RECTANGLE));
+}
+
+/** The working of {@link groundOfRectangle}. Trusts its input. */
+export function linesOfRectangle({ length, width }: RectangleInput): WorkingLine[] {
+  const result = groundOfRectangle({ length, width });
+  return shapeLines("area.rectangle", "length * width", { length, width }, result);
+}
+
+/** A triangle, by a side and the height on it. */
+export interface TriangleByBase {
+  /** Any side. More than 0. */
+  readonly base: Length;
+  /** From that side to the corner opposite, square to the side. More than 0. */
+  readonly height: Length;
+}
+
+/** A triangle, by its three sides. */
+export interface TriangleBySides {
+  /** The three sides, each shorter than the other two together. */
+  readonly sides: readonly [Length, Length, Length];
 }
 
 /** A triangle, by a side and the height on it, or by its three sides. */
-export type TriangleInput =
-  | {
-      /** Any side. More than 0. */
-      readonly base: Length;
-      /** The distance from that side to the corner opposite, measured square to the side. More than 0. */
-      readonly height: Length;
-    }
-  | {
-      /** The three sides, each more than 0 and shorter than the other two together. */
-      readonly sides: readonly [Length, Length, Length];
-    };
+export type TriangleInput = TriangleByBase | TriangleBySides;
+
+/** The fields of a triangle by base and height. */
+const TRIANGLE_BY_BASE: ObjectField<TriangleByBase> = object<TriangleByBase>({
+  base: quantity("Any side. More than 0.", "length"),
+  height: quantity("From that side to the corner opposite, square to the side. More than 0.", "length"),
+});
+
+/** The fields of a triangle by its sides. */
+const TRIANGLE_BY_SIDES: ObjectField<TriangleBySides> = /* @__PURE__ */ object<TriangleBySides>(
+  {
+    sides: list("The three sides, each shorter than the other two together.", quantity("A side.", "length"), {
+      least: 3,
+      most: 3,
+    }) as Field<readonly Length[]> as Field<readonly [Length, Length, Length]>,
+  },
+  [sidesMeet],
+);
+
+/** Which of the two ways a triangle is given. */
+const BY_BASE_OR_SIDES: Pick = /* @__PURE__ */ byGiven([["base", "height"], ["sides"]], 0);
+
+/** A triangle in an object with more fields. */
+/* @__NO_SIDE_EFFECTS__ */
+export function triangleWith<T extends object>(more: ObjectField<T>): EitherField<T & TriangleInput> {
+  return either<T & TriangleInput>(
+    "",
+    [joined(more, TRIANGLE_BY_BASE), joined(more, TRIANGLE_BY_SIDES)],
+    BY_BASE_OR_SIDES,
+  );
+}
+
+const TRIANGLE: EitherField<TriangleInput> = /* @__PURE__ */ triangleWith(/* @__PURE__ */ object<object>({}));
+
+/** Notes three sides that can't meet. */
+function sidesMeet({ sides }: Partly<TriangleBySides>, check: Check): void {
+  if (sides === undefined) return;
+  const [longest, second, third] = longestFirst(sides);
+  const { unit } = longest;
+  if (moreThan(inUnit(second, unit) + inUnit(third, unit), longest.value)) return;
+  check.fault(
+    "conflict",
+    "sides-apart",
+    "sides",
+    "Sides of {longest}, {second} and {third} don't meet. Each side must be shorter than the other two together.",
+    { longest, second, third },
+  );
+}
+
+function longestFirst(sides: TriangleBySides["sides"]): [Length, Length, Length] {
+  const { length } = unitsLike(sides[0].unit);
+  return [...sides].sort((x, y) => inUnit(y, length) - inUnit(x, length)) as [Length, Length, Length];
+}
 
 /**
  * The ground area of a triangle.
@@ -87,7 +179,7 @@ export type TriangleInput =
  * triangle loses no digits: W. Kahan, Miscalculating Area and Angles of a Needle-like Triangle).
  *
  * @param input - the sizes, in any units of length, each more than 0
- * @returns ground area, in ft² or m² as `base` or the first side is told
+ * @returns ground area, in ft² or m² like `base` or the first side
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`,
  * `out-of-range`, `too-few`, or `conflict` where the three sides cannot meet
  *
@@ -100,10 +192,26 @@ export type TriangleInput =
  * ```
  */
 export function triangleArea(input: TriangleInput): GroundArea {
-  const given = checkedTriangle(input);
-  if ("base" in given) return madeGround((given.base * given.height) / 2, given.area);
-  const { a, b, c } = given;
-  return madeGround(Math.sqrt((a + (b + c)) * (c - (a - b)) * (c + (a - b)) * (a + (b - c))) / 4, given.area);
+  return groundOfTriangle(checked(input, TRIANGLE));
+}
+
+/** The ground area of a triangle. Trusts its input. */
+export function groundOfTriangle(shape: TriangleInput, at = ""): GroundArea {
+  if (!("sides" in shape)) {
+    const unit = unitsLike(shape.base.unit);
+    return groundOf((inUnit(shape.base, unit.length) * inUnit(shape.height, unit.length)) / 2, unit.area, at);
+  }
+  const unit = unitsLike(shape.sides[0].unit);
+  const [a, b, c] = longestFirst(shape.sides).map((side) => inUnit(side, unit.length)) as [
+    number,
+    number,
+    number,
+  ];
+  return groundOf(
+    Math.sqrt((a + (b + c)) * (c - (a - b)) * (c + (a - b)) * (a + (b - c))) / 4,
+    unit.area,
+    at,
+  );
 }
 
 /**
@@ -122,84 +230,42 @@ export function triangleArea(input: TriangleInput): GroundArea {
  * ```
  */
 export function triangleAreaWorking(input: TriangleInput): WorkingLine[] {
-  const result = triangleArea(input);
-  const given = checkedTriangle(input);
-  if ("base" in input) {
-    return formulaLines({
-      id: "area.triangle",
-      formula: "base * height / 2",
-      terms: { base: [input.base, given.unit], height: [input.height, given.unit] },
-      result,
-      source: PLANE_GEOMETRY,
-    });
+  return linesOfTriangle(checked(input, TRIANGLE));
+}
+
+/** The working of {@link groundOfTriangle}. Trusts its input. */
+export function linesOfTriangle(shape: TriangleInput): WorkingLine[] {
+  const result = groundOfTriangle(shape);
+  if (!("sides" in shape)) {
+    const { base, height } = shape;
+    return shapeLines("area.triangle", "base * height / 2", { base, height }, result);
   }
-  const [a, b, c] = longestFirst(input.sides, given.unit);
-  return formulaLines({
-    id: "area.triangle.sides",
-    formula: "sqrt((a + (b + c)) * (c - (a - b)) * (c + (a - b)) * (a + (b - c))) / 4",
-    terms: { a: [a, given.unit], b: [b, given.unit], c: [c, given.unit] },
+  const [a, b, c] = longestFirst(shape.sides);
+  return shapeLines(
+    "area.triangle.sides",
+    "sqrt((a + (b + c)) * (c - (a - b)) * (c + (a - b)) * (a + (b - c))) / 4",
+    { a, b, c },
     result,
-    source: "Heron's formula, as W. Kahan arranges it",
-  });
-}
-
-type CheckedTriangle = { readonly unit: "ft" | "m"; readonly area: "ft2" | "m2" } & (
-  | { readonly base: number; readonly height: number }
-  | { readonly a: number; readonly b: number; readonly c: number }
-);
-
-function checkedTriangle(input: TriangleInput): CheckedTriangle {
-  checkedObject(input, "");
-  if ("sides" in input) {
-    if ("base" in input || "height" in input) {
-      throw new SprayMathError(
-        "conflict",
-        "sides",
-        "Given three sides as well as a base or a height; wanted the one or the other.",
-      );
-    }
-    return checkedSides(input.sides);
-  }
-  const { base, height } = input;
-  const { length: unit, area } = unitsWith(base, "base");
-  return { unit, area, base: inUnit(base, unit, "base"), height: inUnit(height, unit, "height") };
-}
-
-function checkedSides(sides: readonly Length[]): CheckedTriangle {
-  checkedList(sides, "sides", 3);
-  if (sides.length > 3)
-    throw new SprayMathError("conflict", "sides", `Given ${sides.length} sides; a triangle has 3.`);
-  const { length: unit, area } = unitsWith(sides[0] as Length, "sides[0]");
-  const [a, b, c] = sides.map((side, i) => inUnit(side, unit, `sides[${i}]`)).sort((x, y) => y - x) as [
-    number,
-    number,
-    number,
-  ];
-  if (!moreThan(positiveNumber(b + c), a)) {
-    throw new SprayMathError(
-      "conflict",
-      "sides",
-      `Given a side of ${a} ${unit} with others of ${b} and ${c} ${unit}; each side of a triangle is shorter than the other two ` +
-        "together. Measure again.",
-    );
-  }
-  return { unit, area, a, b, c };
-}
-
-function longestFirst(sides: readonly [Length, Length, Length], unit: "ft" | "m"): [Length, Length, Length] {
-  const size = (side: Length): number => inUnit(side, unit, "sides");
-  return [...sides].sort((x, y) => size(y) - size(x)) as [Length, Length, Length];
+    "Heron's formula, as W. Kahan arranges it",
+  );
 }
 
 /** A trapezoid: four sides, two of them parallel. */
 export interface TrapezoidInput {
-  /** One of the parallel sides. More than 0. */
+  /** One of the two parallel sides. More than 0. */
   readonly base: Length;
   /** The other parallel side. More than 0. */
   readonly top: Length;
-  /** The distance between the two, measured square to them. More than 0. */
+  /** The distance between them, square to both. More than 0. */
   readonly height: Length;
 }
+
+/** The fields of a trapezoid. */
+export const TRAPEZOID: ObjectField<TrapezoidInput> = object<TrapezoidInput>({
+  base: quantity("One of the two parallel sides. More than 0.", "length"),
+  top: quantity("The other parallel side. More than 0.", "length"),
+  height: quantity("The distance between them, square to both. More than 0.", "length"),
+});
 
 /**
  * The ground area of a trapezoid: four sides, two of them parallel.
@@ -207,7 +273,7 @@ export interface TrapezoidInput {
  * Formula: (base + top) / 2 × height (plane geometry).
  *
  * @param input - the sizes, in any units of length, each more than 0
- * @returns ground area, in ft² or m² as `base` is told
+ * @returns ground area, in ft² or m² like `base`
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
  * @example
@@ -219,10 +285,17 @@ export interface TrapezoidInput {
  * ```
  */
 export function trapezoidArea(input: TrapezoidInput): GroundArea {
-  const { base, top, height } = checkedObject(input, "");
-  const { length: unit, area } = unitsWith(base, "base");
-  const parallel = inUnit(base, unit, "base") + inUnit(top, unit, "top");
-  return madeGround((parallel / 2) * inUnit(height, unit, "height"), area);
+  return groundOfTrapezoid(checked(input, TRAPEZOID));
+}
+
+/** The ground area of a trapezoid. Trusts its input. */
+export function groundOfTrapezoid({ base, top, height }: TrapezoidInput, at = ""): GroundArea {
+  const unit = unitsLike(base.unit);
+  return groundOf(
+    ((inUnit(base, unit.length) + inUnit(top, unit.length)) / 2) * inUnit(height, unit.length),
+    unit.area,
+    at,
+  );
 }
 
 /**
@@ -241,22 +314,25 @@ export function trapezoidArea(input: TrapezoidInput): GroundArea {
  * ```
  */
 export function trapezoidAreaWorking(input: TrapezoidInput): WorkingLine[] {
-  const result = trapezoidArea(input);
-  const { length: unit } = unitsLike(input.base.unit);
-  return formulaLines({
-    id: "area.trapezoid",
-    formula: "(base + top) / 2 * height",
-    terms: { base: [input.base, unit], top: [input.top, unit], height: [input.height, unit] },
-    result,
-    source: PLANE_GEOMETRY,
-  });
+  return linesOfTrapezoid(checked(input, TRAPEZOID));
+}
+
+/** The working of {@link groundOfTrapezoid}. Trusts its input. */
+export function linesOfTrapezoid({ base, top, height }: TrapezoidInput): WorkingLine[] {
+  const result = groundOfTrapezoid({ base, top, height });
+  return shapeLines("area.trapezoid", "(base + top) / 2 * height", { base, top, height }, result);
 }
 
 /** A circle. A radius is measured as half a diameter. */
 export interface CircleInput {
-  /** The distance across, through the middle. More than 0. */
+  /** The distance across. More than 0. */
   readonly diameter: Length;
 }
+
+/** The fields of a circle. */
+export const CIRCLE: ObjectField<CircleInput> = object<CircleInput>({
+  diameter: quantity("The distance across. More than 0.", "length"),
+});
 
 /**
  * The ground area of a circle.
@@ -264,7 +340,7 @@ export interface CircleInput {
  * Formula: π × diameter² / 4 (plane geometry; handbooks that take π as 3.14 print 0.05 % less).
  *
  * @param input - the sizes, in any units of length, each more than 0
- * @returns ground area, in ft² or m² as `diameter` is told
+ * @returns ground area, in ft² or m² like `diameter`
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
  * @example
@@ -276,9 +352,13 @@ export interface CircleInput {
  * ```
  */
 export function circleArea(input: CircleInput): GroundArea {
-  const { diameter } = checkedObject(input, "");
-  const { length: unit, area } = unitsWith(diameter, "diameter");
-  return madeGround((Math.PI * inUnit(diameter, unit, "diameter") ** 2) / 4, area);
+  return groundOfCircle(checked(input, CIRCLE));
+}
+
+/** The ground area of a circle. Trusts its input. */
+export function groundOfCircle({ diameter }: CircleInput, at = ""): GroundArea {
+  const unit = unitsLike(diameter.unit);
+  return groundOf((Math.PI * inUnit(diameter, unit.length) ** 2) / 4, unit.area, at);
 }
 
 /**
@@ -297,24 +377,28 @@ export function circleArea(input: CircleInput): GroundArea {
  * ```
  */
 export function circleAreaWorking(input: CircleInput): WorkingLine[] {
-  const result = circleArea(input);
-  const { length: unit } = unitsLike(input.diameter.unit);
-  return formulaLines({
-    id: "area.circle",
-    formula: "pi * diameter^2 / 4",
-    terms: { diameter: [input.diameter, unit] },
-    result,
-    source: PLANE_GEOMETRY,
-  });
+  return linesOfCircle(checked(input, CIRCLE));
+}
+
+/** The working of {@link groundOfCircle}. Trusts its input. */
+export function linesOfCircle({ diameter }: CircleInput): WorkingLine[] {
+  const result = groundOfCircle({ diameter });
+  return shapeLines("area.circle", "pi * diameter^2 / 4", { diameter }, result);
 }
 
 /** An ellipse, by its two axes. */
 export interface EllipseInput {
-  /** The whole distance along the longer axis. More than 0. */
+  /** The longest distance across. More than 0. */
   readonly length: Length;
-  /** The whole distance along the shorter axis, in the middle. More than 0. */
+  /** The distance across, square to it. More than 0. */
   readonly width: Length;
 }
+
+/** The fields of an ellipse. */
+export const ELLIPSE: ObjectField<EllipseInput> = object<EllipseInput>({
+  length: quantity("The longest distance across. More than 0.", "length"),
+  width: quantity("The distance across, square to it. More than 0.", "length"),
+});
 
 /**
  * The ground area of an ellipse: an oval bed or lawn.
@@ -322,7 +406,7 @@ export interface EllipseInput {
  * Formula: π × length × width / 4 (plane geometry; lawn guides that print 0.8 × length × width are 1.9 % high).
  *
  * @param input - the sizes, in any units of length, each more than 0
- * @returns ground area, in ft² or m² as `length` is told
+ * @returns ground area, in ft² or m² like `length`
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
  * @example
@@ -334,9 +418,13 @@ export interface EllipseInput {
  * ```
  */
 export function ellipseArea(input: EllipseInput): GroundArea {
-  const { length, width } = checkedObject(input, "");
-  const { length: unit, area } = unitsWith(length, "length");
-  return madeGround((Math.PI * inUnit(length, unit, "length") * inUnit(width, unit, "width")) / 4, area);
+  return groundOfEllipse(checked(input, ELLIPSE));
+}
+
+/** The ground area of an ellipse. Trusts its input. */
+export function groundOfEllipse({ length, width }: EllipseInput, at = ""): GroundArea {
+  const unit = unitsLike(length.unit);
+  return groundOf((Math.PI * inUnit(length, unit.length) * inUnit(width, unit.length)) / 4, unit.area, at);
 }
 
 /**
@@ -355,23 +443,46 @@ export function ellipseArea(input: EllipseInput): GroundArea {
  * ```
  */
 export function ellipseAreaWorking(input: EllipseInput): WorkingLine[] {
-  const result = ellipseArea(input);
-  const { length: unit } = unitsLike(input.length.unit);
-  return formulaLines({
-    id: "area.ellipse",
-    formula: "pi * length * width / 4",
-    terms: { length: [input.length, unit], width: [input.width, unit] },
-    result,
-    source: PLANE_GEOMETRY,
-  });
+  return linesOfEllipse(checked(input, ELLIPSE));
+}
+
+/** The working of {@link groundOfEllipse}. Trusts its input. */
+export function linesOfEllipse({ length, width }: EllipseInput): WorkingLine[] {
+  const result = groundOfEllipse({ length, width });
+  return shapeLines("area.ellipse", "pi * length * width / 4", { length, width }, result);
 }
 
 /** A ring between two circles with one middle. */
 export interface RingInput {
-  /** The distance across the outer circle. More than `innerDiameter`. */
+  /** The distance across the whole. More than 0. */
   readonly outerDiameter: Length;
-  /** The distance across the inner circle. More than 0. */
+  /** The distance across the hole. More than 0, less than the outer one. */
   readonly innerDiameter: Length;
+}
+
+/** The fields of a ring. */
+export const RING: ObjectField<RingInput> = /* @__PURE__ */ object<RingInput>(
+  {
+    outerDiameter: quantity("The distance across the whole. More than 0.", "length"),
+    innerDiameter: quantity("The distance across the hole. More than 0, less than the outer one.", "length"),
+  },
+  [holeFits],
+);
+
+/** Notes a hole that is as wide as the ring. */
+function holeFits({ outerDiameter, innerDiameter }: Partly<RingInput>, check: Check): void {
+  if (outerDiameter === undefined || innerDiameter === undefined) return;
+  if (moreThan(inUnit(outerDiameter, innerDiameter.unit), innerDiameter.value)) return;
+  check.fault(
+    "conflict",
+    "hole-too-wide",
+    "innerDiameter",
+    "Must be less than the {outer} across the whole.",
+    {
+      given: innerDiameter,
+      outer: outerDiameter,
+    },
+  );
 }
 
 /**
@@ -380,7 +491,7 @@ export interface RingInput {
  * Formula: π × (outer − inner) × (outer + inner) / 4, with the two diameters (plane geometry).
  *
  * @param input - the sizes, in any units of length, each more than 0
- * @returns ground area, in ft² or m² as `outerDiameter` is told
+ * @returns ground area, in ft² or m² like `outerDiameter`
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`,
  * `out-of-range`, or `conflict` where the inner circle is not the smaller
  *
@@ -393,18 +504,14 @@ export interface RingInput {
  * ```
  */
 export function ringArea(input: RingInput): GroundArea {
-  const { outerDiameter, innerDiameter } = checkedObject(input, "");
-  const { length: unit, area } = unitsWith(outerDiameter, "outerDiameter");
-  const outer = inUnit(outerDiameter, unit, "outerDiameter");
-  const inner = inUnit(innerDiameter, unit, "innerDiameter");
-  if (!moreThan(outer, inner)) {
-    throw new SprayMathError(
-      "conflict",
-      "innerDiameter",
-      `Given ${innerDiameter.value} ${innerDiameter.unit} across inside and ${outerDiameter.value} ${outerDiameter.unit} outside; wanted less inside.`,
-    );
-  }
-  return madeGround((Math.PI * (outer - inner) * (outer + inner)) / 4, area);
+  return groundOfRing(checked(input, RING));
+}
+
+/** The ground area of a ring. Trusts its input. */
+export function groundOfRing({ outerDiameter, innerDiameter }: RingInput, at = ""): GroundArea {
+  const unit = unitsLike(outerDiameter.unit);
+  const [outer, inner] = [inUnit(outerDiameter, unit.length), inUnit(innerDiameter, unit.length)];
+  return groundOf((Math.PI * (outer - inner) * (outer + inner)) / 4, unit.area, at);
 }
 
 /**
@@ -423,24 +530,36 @@ export function ringArea(input: RingInput): GroundArea {
  * ```
  */
 export function ringAreaWorking(input: RingInput): WorkingLine[] {
-  const result = ringArea(input);
-  const { length: unit } = unitsLike(input.outerDiameter.unit);
-  return formulaLines({
-    id: "area.ring",
-    formula: "pi * (outerDiameter - innerDiameter) * (outerDiameter + innerDiameter) / 4",
-    terms: { outerDiameter: [input.outerDiameter, unit], innerDiameter: [input.innerDiameter, unit] },
+  return linesOfRing(checked(input, RING));
+}
+
+/** The working of {@link groundOfRing}. Trusts its input. */
+export function linesOfRing({ outerDiameter, innerDiameter }: RingInput): WorkingLine[] {
+  const result = groundOfRing({ outerDiameter, innerDiameter });
+  return shapeLines(
+    "area.ring",
+    "pi * (outerDiameter - innerDiameter) * (outerDiameter + innerDiameter) / 4",
+    { outerDiameter, innerDiameter },
     result,
-    source: PLANE_GEOMETRY,
-  });
+  );
 }
 
 /** A sector: a slice of a circle. */
 export interface SectorInput {
-  /** The distance from the middle to the edge. More than 0. */
+  /** From the middle to the edge. More than 0. */
   readonly radius: Length;
-  /** The angle of the slice at the middle, in degrees. More than 0, at most 360. */
+  /** The angle at the middle, in degrees. More than 0, at most 360. */
   readonly angleDegrees: number;
 }
+
+/** The fields of a sector. */
+export const SECTOR: ObjectField<SectorInput> = object<SectorInput>({
+  radius: quantity("From the middle to the edge. More than 0.", "length"),
+  angleDegrees: number("The angle at the middle, in degrees. More than 0, at most 360.", {
+    above: 0,
+    max: 360,
+  }),
+});
 
 /**
  * The ground area of a sector: the slice of a circle that a sprinkler or a pivot covers.
@@ -448,7 +567,7 @@ export interface SectorInput {
  * Formula: angle / 360 × π × radius² (plane geometry).
  *
  * @param input - the sizes, in any units of length, each more than 0
- * @returns ground area, in ft² or m² as `radius` is told
+ * @returns ground area, in ft² or m² like `radius`
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
  * @example
@@ -460,11 +579,13 @@ export interface SectorInput {
  * ```
  */
 export function sectorArea(input: SectorInput): GroundArea {
-  const { radius, angleDegrees } = checkedObject(input, "");
-  const { length: unit, area } = unitsWith(radius, "radius");
-  const r = inUnit(radius, unit, "radius");
-  checkedNumber(angleDegrees, "angleDegrees", { above: 0, max: 360 });
-  return madeGround((angleDegrees / 360) * Math.PI * r ** 2, area);
+  return groundOfSector(checked(input, SECTOR));
+}
+
+/** The ground area of a sector. Trusts its input. */
+export function groundOfSector({ radius, angleDegrees }: SectorInput, at = ""): GroundArea {
+  const unit = unitsLike(radius.unit);
+  return groundOf((angleDegrees / 360) * Math.PI * inUnit(radius, unit.length) ** 2, unit.area, at);
 }
 
 /**
@@ -483,13 +604,11 @@ export function sectorArea(input: SectorInput): GroundArea {
  * ```
  */
 export function sectorAreaWorking(input: SectorInput): WorkingLine[] {
-  const result = sectorArea(input);
-  const { length: unit } = unitsLike(input.radius.unit);
-  return formulaLines({
-    id: "area.sector",
-    formula: "angleDegrees / 360 * pi * radius^2",
-    terms: { angleDegrees: input.angleDegrees, radius: [input.radius, unit] },
-    result,
-    source: PLANE_GEOMETRY,
-  });
+  return linesOfSector(checked(input, SECTOR));
+}
+
+/** The working of {@link groundOfSector}. Trusts its input. */
+export function linesOfSector({ radius, angleDegrees }: SectorInput): WorkingLine[] {
+  const result = groundOfSector({ radius, angleDegrees });
+  return shapeLines("area.sector", "angleDegrees / 360 * pi * radius^2", { angleDegrees, radius }, result);
 }

@@ -1,32 +1,77 @@
-import { SprayMathError, within } from "../errors.js";
+import { joinPath } from "../errors.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { areaIn, checkedCount, checkedList, checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import {
+  byGiven,
+  count,
+  type EitherField,
+  either,
+  list,
+  type ObjectField,
+  object,
+  optional,
+} from "../units/fields.js";
 import { formulaLines, type GivenTerm } from "../units/lines.js";
-import { sum } from "../units/quantity.js";
+import { refusal } from "../units/message.js";
+import { sumOf } from "../units/quantity.js";
+import { groundArea, quantity } from "../units/quantity-field.js";
+import { positive, treatedOf } from "../units/result.js";
+import { unitsLike } from "../units/systems.js";
 import type { Area, GroundArea, Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import type { TreatedRows } from "./lanes.js";
-import { madeTreated, positiveNumber } from "./made.js";
+import type { TreatedRows } from "./strips.js";
 
-/** Spots of one size: round by their diameter, square by their sides, or any shape by the area of one. */
-export type SpotGroup = {
+/** Spots of one size. */
+interface Spots {
   /** How many spots of this size. A whole number, 1 or more. */
   readonly count: number;
-} & (
-  | {
-      /** The distance across a round spot. More than 0. */
-      readonly diameter: Length;
-    }
-  | {
-      /** One side of a rectangular spot. More than 0. */
-      readonly length: Length;
-      /** The side that meets it. More than 0. */
-      readonly width: Length;
-    }
-  | {
-      /** The area of one spot of any shape. More than 0. */
-      readonly each: Area;
-    }
+}
+
+/** Round spots of one size. */
+interface RoundSpots extends Spots {
+  /** The distance across a round spot. More than 0. */
+  readonly diameter: Length;
+}
+
+/** Rectangular spots of one size. */
+interface RectangularSpots extends Spots {
+  /** One side of a rectangular spot. More than 0. */
+  readonly length: Length;
+  /** The side that meets it. More than 0. */
+  readonly width: Length;
+}
+
+/** Spots of one area and any shape. */
+interface SpotsOfAnyShape extends Spots {
+  /** The area of one spot of any shape. More than 0. */
+  readonly each: Area;
+}
+
+/** Spots of one size: by their diameter, by their sides, or by the area of one. */
+export type SpotGroup = RoundSpots | RectangularSpots | SpotsOfAnyShape;
+
+const COUNT = count("How many spots of this size. A whole number, 1 or more.");
+
+/** Spots of one size. */
+export const SPOT_GROUP: EitherField<SpotGroup> = /* @__PURE__ */ either<SpotGroup>(
+  "Spots of one size: by their diameter, by their sides, or by the area of one.",
+  [
+    object<RoundSpots>({
+      count: COUNT,
+      diameter: quantity("The distance across a round spot. More than 0.", "length"),
+    }),
+    object<RectangularSpots>({
+      count: COUNT,
+      length: quantity("One side of a rectangular spot. More than 0.", "length"),
+      width: quantity("The side that meets it. More than 0.", "length"),
+    }),
+    object<SpotsOfAnyShape>({
+      count: COUNT,
+      each: quantity("The area of one spot of any shape. More than 0.", "area"),
+    }),
+  ],
+  byGiven([["diameter"], ["length", "width"], ["each"]]),
 );
 
 /** Spots treated on their own, such as patches of weed or mulch circles round trees. */
@@ -34,8 +79,14 @@ export interface SpotsInput {
   /** The spots, one entry for each size. They must not overlap. */
   readonly spots: readonly SpotGroup[];
   /** The ground they lie on; may be left out. */
-  readonly ground?: GroundArea;
+  readonly ground?: GroundArea | undefined;
 }
+
+/** The fields of spots. */
+export const SPOTS: ObjectField<SpotsInput> = /* @__PURE__ */ object<SpotsInput>({
+  spots: list("The spots, one entry for each size. They must not overlap.", SPOT_GROUP, { most: 1000 }),
+  ground: optional(groundArea("The ground they lie on; may be left out.")),
+});
 
 /**
  * Spot treatment: what is treated, from the count and the size of the spots.
@@ -43,8 +94,8 @@ export interface SpotsInput {
  * Formula: treated = Σ count × area of one spot, with π × diameter² / 4 for a round one and length × width for a
  * rectangular one (plane geometry).
  *
- * @param input - the spots, and the ground they lie on
- * @returns the treated area, in ft² or m² as the first size is told; with `ground` also that ground and the treated part of it
+ * @param input - the spots, of up to 1000 sizes, and the ground they lie on
+ * @returns the treated area, in ft² or m² like the first size; with `ground` also that ground and the treated part of it
  * @throws SprayMathError `conflict` where the spots are more than the ground or a spot has two sizes, `wrong-area`, `too-few`,
  * `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
@@ -63,21 +114,39 @@ export interface SpotsInput {
  * ```
  */
 export function spotsArea(input: SpotsInput): TreatedRows {
-  const { groups, ground, area } = checkedSpots(input);
-  const treated = madeTreated(
-    sum(groups.map(({ count, each }) => ({ value: count * each, unit: area }))).value,
-    area,
+  return areasOfSpots(checked(input, SPOTS));
+}
+
+/** The areas of spots. Trusts its input. */
+export function areasOfSpots({ spots, ground }: SpotsInput, at = ""): TreatedRows {
+  const { length, area } = unitsLike(unitOf(spots[0] as SpotGroup));
+  const all = sumOf(
+    spots.map((group) => ({ value: group.count * areaOfOne(group, length, area), unit: area })),
   );
+  const treated = treatedOf(all.value, area, at);
   if (ground === undefined) return { treated };
-  const whole = areaIn(ground, "ground", area, "ground");
-  if (moreThan(treated.value, whole)) {
-    throw new SprayMathError(
+  const whole = inUnit(ground, area);
+  if (moreThan(treated.value, whole))
+    throw refusal(
       "conflict",
-      "spots",
-      `Given spots of ${treated.value} ${area} together on ${ground.value} ${ground.unit} of ground; wanted no more than the ground.`,
+      "spots-over-ground",
+      joinPath(at, "spots"),
+      "The spots add up to {treated}, more than the {ground} of ground. Check their number and size.",
+      { treated, ground },
     );
-  }
-  return { treated, ground, fraction: positiveNumber(Math.min(treated.value / whole, 1)) };
+  return { treated, ground, fraction: positive(Math.min(treated.value / whole, 1), at) };
+}
+
+function unitOf(group: SpotGroup): Length["unit"] | Area["unit"] {
+  if ("diameter" in group) return group.diameter.unit;
+  return "each" in group ? group.each.unit : group.length.unit;
+}
+
+function areaOfOne(group: SpotGroup, length: "ft" | "m", area: "ft2" | "m2"): number {
+  if ("diameter" in group) return (Math.PI * inUnit(group.diameter, length) ** 2) / 4;
+  return "each" in group
+    ? inUnit(group.each, area)
+    : inUnit(group.length, length) * inUnit(group.width, length);
 }
 
 /**
@@ -97,12 +166,28 @@ export function spotsArea(input: SpotsInput): TreatedRows {
  * ```
  */
 export function spotsAreaWorking(input: SpotsInput): WorkingLine[] {
-  const { treated } = spotsArea(input);
-  const { groups } = checkedSpots(input);
+  return linesOfSpots(checked(input, SPOTS));
+}
+
+/** The working of {@link areasOfSpots}. Trusts its input. */
+export function linesOfSpots(input: SpotsInput): WorkingLine[] {
+  const { treated } = areasOfSpots(input);
+  const { length, area } = unitsLike(treated.unit);
   const terms: Record<string, GivenTerm> = {};
-  const parts = groups.map((group, i) => {
-    Object.assign(terms, group.terms(i + 1));
-    return group.formula(i + 1);
+  const parts = input.spots.map((group, k) => {
+    const i = k + 1;
+    terms[`n${i}`] = group.count;
+    if ("diameter" in group) {
+      terms[`d${i}`] = [group.diameter, length];
+      return `n${i} * pi * d${i}^2 / 4`;
+    }
+    if ("each" in group) {
+      terms[`x${i}`] = [group.each, area];
+      return `n${i} * x${i}`;
+    }
+    terms[`a${i}`] = [group.length, length];
+    terms[`b${i}`] = [group.width, length];
+    return `n${i} * a${i} * b${i}`;
   });
   return formulaLines({
     id: "area.spots",
@@ -111,70 +196,4 @@ export function spotsAreaWorking(input: SpotsInput): WorkingLine[] {
     result: treated,
     source: "plane geometry",
   });
-}
-
-interface CheckedGroup {
-  readonly count: number;
-  readonly each: number;
-  readonly formula: (i: number) => string;
-  readonly terms: (i: number) => Record<string, GivenTerm>;
-}
-
-function checkedSpots(input: SpotsInput): {
-  groups: CheckedGroup[];
-  ground: GroundArea | undefined;
-  area: "ft2" | "m2";
-} {
-  const { spots, ground } = checkedObject(input, "");
-  checkedList(spots, "spots");
-  const { length, area } = within("spots[0]", () =>
-    unitsWith(...sizeOf(checkedObject(spots[0] as SpotGroup, ""))),
-  );
-  const groups = spots.map((group, i) => within(`spots[${i}]`, () => checkedGroup(group, length, area)));
-  return { groups, ground, area };
-}
-
-function sizeOf(group: SpotGroup): [size: Length | Area, path: string] {
-  if ("diameter" in group) return [group.diameter, "diameter"];
-  if ("each" in group) return [group.each, "each"];
-  return [group.length, "length"];
-}
-
-function checkedGroup(group: SpotGroup, unit: "ft" | "m", area: "ft2" | "m2"): CheckedGroup {
-  const { count } = checkedObject(group, "");
-  checkedCount(count, "count");
-  if (
-    ["diameter" in group, "each" in group, "length" in group || "width" in group].filter(Boolean).length > 1
-  ) {
-    throw new SprayMathError(
-      "conflict",
-      "",
-      "Given more than one size for a spot; wanted a diameter, or length and width, or the area of each.",
-    );
-  }
-  if ("diameter" in group) {
-    const { diameter } = group;
-    return {
-      count,
-      each: (Math.PI * inUnit(diameter, unit, "diameter") ** 2) / 4,
-      formula: (i) => `n${i} * pi * d${i}^2 / 4`,
-      terms: (i) => ({ [`n${i}`]: count, [`d${i}`]: [diameter, unit] }),
-    };
-  }
-  if ("each" in group) {
-    const { each } = group;
-    return {
-      count,
-      each: inUnit(each, area, "each"),
-      formula: (i) => `n${i} * x${i}`,
-      terms: (i) => ({ [`n${i}`]: count, [`x${i}`]: [each, area] }),
-    };
-  }
-  const { length, width } = group;
-  return {
-    count,
-    each: inUnit(length, unit, "length") * inUnit(width, unit, "width"),
-    formula: (i) => `n${i} * a${i} * b${i}`,
-    terms: (i) => ({ [`n${i}`]: count, [`a${i}`]: [length, unit], [`b${i}`]: [width, unit] }),
-  };
 }

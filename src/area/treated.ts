@@ -1,11 +1,15 @@
-import { SprayMathError } from "../errors.js";
+import { type Check, checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { areaIn, checkedNumber, checkedObject, unitsWith } from "../units/guard.js";
+import { number, type ObjectField, object, type Partly } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
+import { groundArea, type QuantityField, treatedArea } from "../units/quantity-field.js";
+import { positive, treatedOf } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { GroundArea, TreatedArea } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { madeTreated, positiveNumber } from "./made.js";
+
+const GROUND: QuantityField<GroundArea> = groundArea("The ground area. More than 0.");
 
 /**
  * A broadcast spray: all of the ground is treated.
@@ -25,8 +29,12 @@ import { madeTreated, positiveNumber } from "./made.js";
  * ```
  */
 export function treatAll(ground: GroundArea): TreatedArea {
-  areaIn(ground, "ground", "m2", "ground");
-  return { value: ground.value, unit: ground.unit, of: "treated" };
+  return allTreated(checked(ground, GROUND, "ground"));
+}
+
+/** All of some ground, as treated. Trusts its input. */
+export function allTreated(ground: GroundArea): TreatedArea {
+  return { ...ground, of: "treated" };
 }
 
 /** Ground of which only a part is treated. */
@@ -37,13 +45,18 @@ export interface TreatPartInput {
   readonly fraction: number;
 }
 
+const PART: ObjectField<TreatPartInput> = object<TreatPartInput>({
+  ground: GROUND,
+  fraction: number("The part that is treated: more than 0, at most 1 (half is 0.5).", { above: 0, max: 1 }),
+});
+
 /**
  * The treated area, where the treated part of the ground is known.
  *
  * Formula: treated = ground × fraction (definition of a fraction).
  *
  * @param input - the ground, and the part of it that is treated
- * @returns treated area, in ft² or m² as `ground` is told
+ * @returns treated area, in ft² or m² like `ground`
  * @throws SprayMathError `wrong-area`, `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or
  * `out-of-range`
  *
@@ -56,10 +69,13 @@ export interface TreatPartInput {
  * ```
  */
 export function treatPart(input: TreatPartInput): TreatedArea {
-  const { ground, fraction } = checkedObject(input, "");
-  const { area } = unitsWith(ground, "ground");
-  const whole = areaIn(ground, "ground", area, "ground");
-  return madeTreated(whole * checkedNumber(fraction, "fraction", { above: 0, max: 1 }), area);
+  return partTreated(checked(input, PART));
+}
+
+/** The treated part of some ground. Trusts its input. */
+export function partTreated({ ground, fraction }: TreatPartInput, at = ""): TreatedArea {
+  const { area } = unitsLike(ground.unit);
+  return treatedOf(inUnit(ground, area) * fraction, area, at);
 }
 
 /**
@@ -80,11 +96,16 @@ export function treatPart(input: TreatPartInput): TreatedArea {
  * ```
  */
 export function treatPartWorking(input: TreatPartInput): WorkingLine[] {
-  const result = treatPart(input);
+  return linesOfPart(checked(input, PART));
+}
+
+/** The working of {@link partTreated}. Trusts its input. */
+export function linesOfPart({ ground, fraction }: TreatPartInput): WorkingLine[] {
+  const result = partTreated({ ground, fraction });
   return formulaLines({
     id: "area.treatPart",
     formula: "ground * fraction",
-    terms: { ground: [input.ground, result.unit], fraction: input.fraction },
+    terms: { ground: [ground, result.unit], fraction },
     result,
     source: "definition of a fraction",
   });
@@ -96,6 +117,27 @@ export interface TreatedFractionInput {
   readonly treated: TreatedArea;
   /** The ground it lies on. More than 0. */
   readonly ground: GroundArea;
+}
+
+const FRACTION: ObjectField<TreatedFractionInput> = /* @__PURE__ */ object<TreatedFractionInput>(
+  {
+    treated: treatedArea("What is treated. More than 0, at most the ground."),
+    ground: groundArea("The ground it lies on. More than 0."),
+  },
+  [treatedFits],
+);
+
+/** Notes more treated than there is ground. */
+export function treatedFits({ treated, ground }: Partly<TreatedFractionInput>, check: Check): void {
+  if (treated === undefined || ground === undefined) return;
+  if (!moreThan(inUnit(treated, ground.unit), ground.value)) return;
+  check.fault(
+    "conflict",
+    "treated-over-ground",
+    "treated",
+    "{treated} treated is more than the {ground} of ground. Count a plot once even if you spray it twice.",
+    { treated, ground },
+  );
 }
 
 /**
@@ -117,19 +159,13 @@ export interface TreatedFractionInput {
  * ```
  */
 export function treatedFraction(input: TreatedFractionInput): number {
-  const { treated, ground } = checkedObject(input, "");
-  const { area } = unitsWith(treated, "treated");
-  const part = areaIn(treated, "treated", area, "treated");
-  const whole = areaIn(ground, "ground", area, "ground");
-  if (moreThan(part, whole)) {
-    throw new SprayMathError(
-      "conflict",
-      "treated",
-      `Given ${treated.value} ${treated.unit} treated on ${ground.value} ${ground.unit} of ground; wanted no more than the ground. ` +
-        "A plot sprayed twice is two jobs on the same area.",
-    );
-  }
-  return positiveNumber(Math.min(part / whole, 1));
+  return fractionTreated(checked(input, FRACTION));
+}
+
+/** The treated part of some ground. Trusts its input. */
+export function fractionTreated({ treated, ground }: TreatedFractionInput, at = ""): number {
+  const { area } = unitsLike(treated.unit);
+  return positive(Math.min(inUnit(treated, area) / inUnit(ground, area), 1), at);
 }
 
 /**
@@ -150,13 +186,14 @@ export function treatedFraction(input: TreatedFractionInput): number {
  * ```
  */
 export function treatedFractionWorking(input: TreatedFractionInput): WorkingLine[] {
-  const result = treatedFraction(input);
-  const { area } = unitsLike(input.treated.unit);
+  const given = checked(input, FRACTION);
+  const { treated, ground } = given;
+  const { area } = unitsLike(treated.unit);
   return formulaLines({
     id: "area.treatedFraction",
     formula: "treated / ground",
-    terms: { treated: [input.treated, area], ground: [input.ground, area] },
-    result,
+    terms: { treated: [treated, area], ground: [ground, area] },
+    result: fractionTreated(given),
     source: "definition of a fraction",
   });
 }

@@ -1,35 +1,50 @@
-import { SprayMathError, shown } from "../errors.js";
-import { checkedObject } from "../units/guard.js";
+import { bandsFit } from "../swath/bands-fit.js";
+import { checked } from "../units/check.js";
+import { choice, type EitherField, type ObjectField, object, optional } from "../units/fields.js";
+import { quantity } from "../units/quantity-field.js";
 import type { Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { givenStrips, type Lanes, lanesArea, lanesWorking, type TreatedRows } from "./lanes.js";
+import {
+  alongRows,
+  areasOfStrips,
+  linesOfStrips,
+  type RowsAlike,
+  type RowsByLength,
+  type StripNames,
+  type Strips,
+  stripsAlong,
+  type TreatedRows,
+} from "./strips.js";
+
+/** The strips on rows of trees. */
+interface TreeStrips {
+  /** The treated width on one side of the row, from the trunks. More than 0. */
+  readonly stripWidth: Length;
+  /** How many sides of the row are treated: 1 or 2. */
+  readonly sides: 1 | 2;
+  /** From one row of trees to the next. More than 0; needed for the ground. */
+  readonly rowSpacing?: Length | undefined;
+}
 
 /** Strips sprayed along rows of trees, vines or bushes. */
-export type TreeRowsInput = (
-  | {
-      /** How many rows. A whole number, 1 or more. */
-      readonly rows: number;
-      /** The length of each row. More than 0. */
-      readonly rowLength: Length;
-      /** Not with `rowLength`. */
-      readonly rowLengths?: never;
-    }
-  | {
-      /** The length of each row, where they differ; each more than 0. */
-      readonly rowLengths: readonly Length[];
-      /** How many rows, as a check on the list; may be left out. */
-      readonly rows?: number;
-      /** Not with `rowLengths`. */
-      readonly rowLength?: never;
-    }
-) & {
-  /** The treated width on one side of the row, measured from the trunks. More than 0; all sides together at most the row spacing. */
-  readonly stripWidth: Length;
-  /** How many sides of the row are treated: 2 for a strip along each side of the trees, 1 for one side only. */
-  readonly sides: 1 | 2;
-  /** The distance from one row of trees to the next. More than 0; needed for the ground. */
-  readonly rowSpacing?: Length;
-};
+export type TreeRowsInput = (RowsAlike | RowsByLength) & TreeStrips;
+
+/** The fields of strips along trees, beside those of the rows. */
+export const TREE_STRIPS: ObjectField<TreeStrips> = /* @__PURE__ */ object<TreeStrips>(
+  {
+    stripWidth: quantity("The treated width on one side of the row, from the trunks. More than 0.", "length"),
+    sides: choice("How many sides of the row are treated: 1 or 2.", [1, 2]),
+    rowSpacing: optional(
+      quantity("From one row of trees to the next. More than 0; needed for the ground.", "length"),
+    ),
+  },
+  [
+    ({ stripWidth, sides, rowSpacing }, check) =>
+      bandsFit(stripWidth, rowSpacing, "stripWidth", check, sides),
+  ],
+);
+
+const TREE_ROWS: EitherField<TreeRowsInput> = /* @__PURE__ */ alongRows(TREE_STRIPS);
 
 /**
  * Strips along tree rows, such as a weed-free strip under the trees: what is treated, and how much ground the rows take up.
@@ -41,7 +56,7 @@ export type TreeRowsInput = (
  * `treatAll` there. Strips that would meet past the middle of the alley are an error, for the double dose in the overlap.
  *
  * @param input - the rows and their sizes, in any units of length
- * @returns the treated area, and with `rowSpacing` the ground and the treated part of it; in ft² or m² as the length is told
+ * @returns the treated area, and with `rowSpacing` the ground and the treated part of it; in ft² or m² like the length
  * @throws SprayMathError `conflict` where rows overlap, or where the list of lengths and the count disagree; `too-few`,
  * `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`, `unknown-choice` or `out-of-range`
  *
@@ -62,7 +77,12 @@ export type TreeRowsInput = (
  * ```
  */
 export function treeRowsArea(input: TreeRowsInput): TreatedRows {
-  return lanesArea(lanesOf(input));
+  return areasOfTreeRows(checked(input, TREE_ROWS));
+}
+
+/** The areas of strips along tree rows. Trusts its input. */
+export function areasOfTreeRows(input: TreeRowsInput, at = ""): TreatedRows {
+  return areasOfStrips(stripsOf(input), at);
 }
 
 /**
@@ -82,31 +102,21 @@ export function treeRowsArea(input: TreeRowsInput): TreatedRows {
  * ```
  */
 export function treeRowsAreaWorking(input: TreeRowsInput): WorkingLine[] {
-  return lanesWorking("area.treeRows", lanesOf(input));
+  return linesOfTreeRows(checked(input, TREE_ROWS));
 }
 
-const NAMES: Lanes["names"] = {
+/** The working of {@link areasOfTreeRows}. Trusts its input. */
+export function linesOfTreeRows(input: TreeRowsInput): WorkingLine[] {
+  return linesOfStrips("area.treeRows", stripsOf(input), NAMES);
+}
+
+const NAMES: StripNames = {
   count: "rows",
   length: "rowLength",
-  lengths: "rowLengths",
   width: "stripWidth",
   spacing: "rowSpacing",
 };
 
-function lanesOf(input: TreeRowsInput): Lanes {
-  const { rows, rowLength, rowLengths, stripWidth, sides, rowSpacing } = checkedObject(input, "");
-  if (sides !== 1 && sides !== 2) {
-    throw new SprayMathError(
-      sides === undefined ? "missing" : "unknown-choice",
-      "sides",
-      `Given ${shown(sides)}; wanted 1 or 2: the number of sides of each row that are treated.`,
-    );
-  }
-  return {
-    strips: givenStrips(rows, rowLength, rowLengths, NAMES),
-    width: stripWidth,
-    sides,
-    ...(rowSpacing !== undefined && { spacing: rowSpacing }),
-    names: NAMES,
-  };
+function stripsOf({ rows, rowLength, rowLengths, stripWidth, sides, rowSpacing }: TreeRowsInput): Strips {
+  return stripsAlong(rows, rowLength, rowLengths, { width: stripWidth, sides, spacing: rowSpacing });
 }

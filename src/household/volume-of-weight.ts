@@ -1,8 +1,9 @@
+import { BULK_DENSITIES, ProductDensityField } from "../tank-mix/content.js";
 import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { type ObjectField, object } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
-import { QuantityField, quantity } from "../units/quantity-field.js";
+import { quantity } from "../units/quantity-field.js";
 import { positiveIn } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { Density, Mass, Quantity, VolumeUnit } from "../units/types.js";
@@ -17,7 +18,7 @@ export interface VolumeOfWeightInput {
 }
 
 /** A bulk density, which is never guessed: where there is none the product is weighed. */
-class BulkDensityField extends QuantityField<Density> {
+class BulkDensityField extends ProductDensityField {
   override missing(check: Check): undefined {
     return check.fault(
       "missing",
@@ -30,7 +31,7 @@ class BulkDensityField extends QuantityField<Density> {
 
 /* @__NO_SIDE_EFFECTS__ */
 function bulkDensity(sentence: string): BulkDensityField {
-  return new BulkDensityField(sentence, { dimensions: ["density"], range: "positive" });
+  return new BulkDensityField(sentence, BULK_DENSITIES);
 }
 
 const WEIGHT: ObjectField<VolumeOfWeightInput> = /* @__PURE__ */ object<VolumeOfWeightInput>({

@@ -10,9 +10,10 @@ import {
   type ObjectField,
   object,
   optional,
+  type Partly,
 } from "../units/fields.js";
 import { formulaLines, type GivenTerm } from "../units/lines.js";
-import { sum } from "../units/quantity.js";
+import { sumOf } from "../units/quantity.js";
 import { measured } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
 import type { Length, Mass, MassRate, Measured, Speed, Time, Volume, VolumeRate } from "../units/types.js";
@@ -52,7 +53,7 @@ export function catchesOf(
 }
 
 /** Notes catches of which some are volumes and some weights. */
-export function catchesAgree({ catches = [] }: Partial<Catches<Volume | Mass>>, check: Check): void {
+export function catchesAgree({ catches = [] }: Partly<Catches<Volume | Mass>>, check: Check): void {
   amountsAgree(catches, (at) => `catches[${at}]`, check);
 }
 
@@ -70,7 +71,7 @@ export interface CatchInput<A extends Volume | Mass = Volume> extends Catches<A>
    */
   readonly width: Measured<Length>;
   /** How many nozzles spray the same row or band: their catches are added. A whole number; 1 unless given. */
-  readonly nozzlesPerRow?: number;
+  readonly nozzlesPerRow?: number | undefined;
 }
 
 const MEASURED_SPEED = measured("The working speed. More than 0.", "speed");
@@ -107,7 +108,7 @@ function catchOf(amounts: readonly ("volume" | "mass")[]): ObjectField<CatchInpu
 
 /** Notes catches that are not those of whole rows. */
 export function rowsAreWhole(
-  { catches, nozzlesPerRow = 1 }: Partial<CatchInput<Volume | Mass>>,
+  { catches, nozzlesPerRow = 1 }: Partly<CatchInput<Volume | Mass>>,
   check: Check,
 ): void {
   if (catches === undefined || catches.length % nozzlesPerRow === 0) return;
@@ -129,7 +130,7 @@ const ANY_CATCH = catchOf(AMOUNT);
  * The rate from a timed catch: what the nozzles put out, over the area they cover in that time.
  *
  * Formula: rate = Σ catch / (time × speed × rows × width), where rows = catches / nozzles per row. With gallons a minute,
- * miles an hour and inches it is the handbooks' 5,940 × flow / (speed × spacing), with litres, km/h and metres their
+ * miles an hour and inches it is the handbooks' 5,940 × flow / (speed × spacing), with liters, km/h and meters their
  * 600 × flow / (speed × spacing); the constants come out of the units.
  * Source: Sprayer Calibrations and Calculations (Montana State University Extension Service, MontGuide MT 2000-14, 2000);
  * adding the catches of a row: Ounces Equal Gallons: Sprayer Calibration (LSU AgCenter).
@@ -236,7 +237,7 @@ function workedCatch(
   { catches, time, speed, width, nozzlesPerRow = 1 }: CatchInput<Volume | Mass>,
   at: string,
 ): WorkedCatch {
-  const total = sum(catches as readonly Volume[]);
+  const total = sumOf<Volume | Mass>(catches);
   const { length, area } = unitsLike(width.unit);
   const rows = catches.length / nozzlesPerRow;
   // Over a timed distance the two times meet as a ratio, so that the rate needs one change of unit less.

@@ -52,7 +52,7 @@ const LAYOUT = object<DirectStripInput>({
  *
  * @param pair - the two units
  * @returns ft² for a rate per acre and the like, m² for one per hectare and the like
- * @throws SprayMathError `missing`, `unknown-unit` or `wrong-dimension`
+ * @throws SprayMathError `missing`, `not-a-quantity`, `unknown-unit` or `wrong-dimension`
  *
  * @example
  * ```ts
@@ -95,7 +95,7 @@ export function directStripAreaWorking(pair: ReadingPair): WorkingLine[] {
  * Source: Calibrating Boom Sprayers (Ohio State University Extension, AEX-520).
  *
  * @param input - the pair of units, and the width
- * @returns ft or m, as the width is told
+ * @returns ft or m, like the width
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
  * @example
@@ -159,7 +159,7 @@ export const DIRECT_READING: ObjectField<DirectReading> = object<DirectReading>(
 
 /**
  * The rate read off a catch over a strip laid out with {@link directStripDistance} for the same pair of units. A catch
- * read in another unit is changed to the strip's own first, so a jug in millilitres does no harm.
+ * read in another unit is changed to the strip's own first, so a jug in milliliters does no harm.
  *
  * Formula: rate = catch in catch units, taken as rate units.
  * Source: Calibrating Boom Sprayers (Ohio State University Extension, AEX-520).

@@ -1,13 +1,13 @@
 import type { Check } from "../units/check.js";
 import {
-  type Agreement,
   choice,
   type EitherField,
-  type FieldsOf,
   type Kinds,
   kinds,
   type ObjectField,
   object,
+  ofKind,
+  type Partly,
 } from "../units/fields.js";
 import { measured } from "../units/quantity-field.js";
 import type { Flow, Length, Measured, Speed, VolumeRate } from "../units/types.js";
@@ -76,7 +76,7 @@ export interface KnownRate {
   readonly rate: Measured<VolumeRate>;
 }
 
-/** Every way to measure a rate; `kind` tells them apart. */
+/** Every way to measure a rate; `kind` says which it is. */
 export type Measurement =
   | StripMeasurement
   | StripRunsMeasurement
@@ -93,10 +93,9 @@ const KIND = "Says how it was measured.";
 function kindOf<T extends Measurement>(
   kind: T["kind"],
   sentence: string,
-  { fields, agree }: ObjectField<Omit<T, "kind">>,
+  rest: ObjectField<Omit<T, "kind">>,
 ): ObjectField<T> {
-  const all = { kind: choice(KIND, [kind]), ...fields } as unknown as FieldsOf<T>;
-  return object<T>(all, agree as readonly Agreement<T>[], sentence);
+  return ofKind(kind, KIND, rest, sentence) as unknown as ObjectField<T>;
 }
 
 /** What each kind of measurement is made of. */
@@ -133,16 +132,16 @@ export const MEASUREMENT_KINDS: Kinds<Measurement> = {
 
 /** A measurement of any kind. */
 export const MEASUREMENT: EitherField<Measurement> = kinds(
-  "How the output was measured; the kind tells the ways apart.",
+  "How the output was measured; the kind says which way.",
   MEASUREMENT_KINDS,
 );
 
 /** Notes a hand-held spray that lacks a spacing for a rate per area. */
-function areaFollows(given: Partial<HandMeasurement>, check: Check): void {
-  const lacks = (name: "area" | "plantSpacing" | "rowSpacing"): boolean =>
+function areaFollows(given: Partly<HandMeasurement>, check: Check): void {
+  const lacks = (name: "area" | "rowLength" | "plantSpacing" | "rowSpacing"): boolean =>
     given[name] === undefined && !check.hasFault(name);
   if (!lacks("area")) return;
-  if (given.rowLength === undefined && lacks("plantSpacing"))
+  if (lacks("rowLength") && lacks("plantSpacing"))
     check.fault(
       "missing",
       "plant-spacing",
@@ -163,7 +162,7 @@ export interface MeasuredRate {
   readonly measurement: Measurement;
   readonly rate: VolumeRate;
   /** What several runs say together. */
-  readonly runs?: StripRuns;
+  readonly runs?: StripRuns | undefined;
 }
 
 /** The rate that a measurement gives. Trusts its input. */

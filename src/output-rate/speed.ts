@@ -2,7 +2,7 @@ import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { list, type ObjectField, object } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
-import { sum } from "../units/quantity.js";
+import { sumOf } from "../units/quantity.js";
 import { measured, quantity } from "../units/quantity-field.js";
 import { positiveIn, resultIn } from "../units/result.js";
 import { type SystemUnits, unitsLike } from "../units/systems.js";
@@ -178,7 +178,7 @@ const PASSES = object<TimedPasses>({
  * high).
  *
  * @param input - the passes
- * @returns mph or km/h, as the first distance is told
+ * @returns mph or km/h, like the first distance
  * @throws SprayMathError `too-few`, `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or
  * `out-of-range`, with the pass in the path: `passes[1].time`
  *
@@ -229,5 +229,8 @@ export function averageSpeedWorking(input: TimedPasses): WorkingLine[] {
 
 /** All passes as one. */
 function wholeOf({ passes }: TimedPasses): TimedDistance {
-  return { distance: sum(passes.map((pass) => pass.distance)), time: sum(passes.map((pass) => pass.time)) };
+  return {
+    distance: sumOf(passes.map((pass) => pass.distance)),
+    time: sumOf(passes.map((pass) => pass.time)),
+  };
 }

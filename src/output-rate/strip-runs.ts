@@ -2,9 +2,9 @@ import { AMOUNT, amountsAgree } from "../units/amounts.js";
 import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { list, type ObjectField, object, optional } from "../units/fields.js";
+import { list, type ObjectField, object, optional, type Partly } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
-import { sum } from "../units/quantity.js";
+import { sumOf } from "../units/quantity.js";
 import { quantity } from "../units/quantity-field.js";
 import { finite, positive } from "../units/result.js";
 import type { Fraction, Mass, MassRate, Quantity, Volume, VolumeRate } from "../units/types.js";
@@ -22,7 +22,7 @@ export interface StripRunsInput<A extends Volume | Mass = Volume> {
   /**
    * How far a run may lie from the mean of the others. More than 0; 5% unless given: common practice, no source.
    */
-  readonly limit?: Fraction;
+  readonly limit?: Fraction | undefined;
 }
 
 // Nobody walks a strip more often; a longer list is a mistake in the input.
@@ -48,7 +48,7 @@ function stripRunsOf(amounts: readonly ("volume" | "mass")[]): ObjectField<Strip
   );
 }
 
-function runsAgree({ runs }: Partial<StripRunsInput<Volume | Mass>>, check: Check): void {
+function runsAgree({ runs }: Partly<StripRunsInput<Volume | Mass>>, check: Check): void {
   if (runs === undefined) return;
   amountsAgree(
     runs.map(({ used }) => used),
@@ -117,7 +117,7 @@ export interface StripRuns<R extends VolumeRate | MassRate = VolumeRate> {
  * import { qty } from "swath-to-spoon/units";
  *
  * const strip = { swath: qty(2, "m"), distance: qty(50, "m") };
- * const runs = [2, 2.1, 2.5].map((litres) => ({ ...strip, used: qty(litres, "L") }));
+ * const runs = [2, 2.1, 2.5].map((liters) => ({ ...strip, used: qty(liters, "L") }));
  * console.log(stripRuns({ runs }).rate); // { value: 220, unit: 'L/ha' }
  * console.log(stripRuns({ runs }).standsOut); // 2
  * ```
@@ -240,7 +240,7 @@ export function linesOfRuns(
 }
 
 function meanOf(rates: readonly Quantity[]): number {
-  return sum(rates as readonly VolumeRate[]).value / rates.length;
+  return sumOf(rates).value / rates.length;
 }
 
 function furthest(deviations: readonly number[]): number {

@@ -1,6 +1,6 @@
 import { inUnit } from "../units/convert.js";
-import { sum } from "../units/quantity.js";
-import type { Measured, Quantity, Volume } from "../units/types.js";
+import { sumOf } from "../units/quantity.js";
+import type { Measured, Quantity } from "../units/types.js";
 import { isTimed } from "./catch.js";
 import type { MeasuredRate } from "./measurement.js";
 import type { StripRuns } from "./strip-runs.js";
@@ -48,7 +48,7 @@ function standardUncertainty({ unit, resolution, uncertainty }: Measured<Quantit
 interface Entry {
   readonly name: string;
   readonly value: Measured<Quantity>;
-  readonly weight?: number;
+  readonly weight?: number | undefined;
 }
 
 function entriesOf({ measurement, runs }: MeasuredRate): Entry[] {
@@ -104,6 +104,6 @@ function named(values: Readonly<Record<string, Measured<Quantity> | undefined>>)
 }
 
 function sharesOf(values: readonly Quantity[]): number[] {
-  const total = sum(values as readonly Volume[]);
+  const total = sumOf(values);
   return values.map((value) => inUnit(value, total.unit) / total.value);
 }

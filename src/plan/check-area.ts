@@ -1,29 +1,26 @@
-import { measurementOf } from "../output-rate/calibration.js";
 import type { Measurement } from "../output-rate/measurement.js";
-import { orderOf, ratio, scale } from "../units/quantity.js";
+import { orderOf, ratioOf, scaled } from "../units/quantity.js";
 import type { Length } from "../units/types.js";
 import type { PlanInput } from "./input.js";
-import { type Plot, type PlotAreas, plotsOf } from "./plot.js";
-import type { Plan } from "./result.js";
-import type { Thresholds } from "./thresholds.js";
-import { inTimes, told, type Warning } from "./warnings.js";
+import { type Plot, plotPath, plotsOf } from "./plot.js";
+import type { JobArea, PlotAreas } from "./plot-areas.js";
+import { forSaying, type Warning, warning } from "./warnings.js";
 
 /**
  * Widths that don't belong together. Ground area used like treated area is the worst slip of the trade, since it orders
  * product for the ground between the rows; a strip of another width than the bands makes every drop too strong or too weak.
  */
 export function areaWarnings(
-  { plot, calibration, sprayer }: PlanInput,
-  { plots }: Plan["area"],
-  { bandSwath }: Thresholds,
+  { plot, sprayer: { rowsPerPass = 1 } }: PlanInput,
+  { plots }: JobArea,
+  measurement: Measurement,
+  bandSwath: Length,
 ): Warning[] {
-  const measurement = measurementOf(calibration);
-  const several = Array.isArray(plot);
   return plotsOf(plot).flatMap((one, i): Warning[] => {
-    const path = several ? `plot[${i}]` : "plot";
+    const path = plotPath(plot, i);
     return [
-      ...allGroundWarnings(one, plots[i] as (typeof plots)[number], widthOf(measurement), bandSwath, path),
-      ...bandWarnings(one, measurement, sprayer.rowsPerPass ?? 1, path),
+      ...allGroundWarnings(one, plots[i] as PlotAreas, widthOf(measurement), bandSwath, path),
+      ...bandWarnings(one, measurement, rowsPerPass, path),
     ];
   });
 }
@@ -41,15 +38,14 @@ function allGroundWarnings(
   // Entered in so many words that all of it is sprayed.
   if ("fraction" in plot && plot.fraction === 1) return [];
   return [
-    {
-      code: "all-ground-treated",
-      severity: "warning",
-      message:
-        `All ${told(ground)} is counted as treated, but your test strip was only ${told(width)} wide, like a band. ` +
-        "If you spray only bands, beds or spots, choose those. If you cover all the ground side by side, choose whole block.",
+    warning(
+      "all-ground-treated",
+      "warning",
       path,
-      figures: { treated, ground, width },
-    },
+      "All {ground} is counted as treated, but your test strip was only {width} wide, like a band. " +
+        "If you spray only bands, beds or spots, choose those. If you cover all the ground side by side, choose whole block.",
+      { treated, ground, width },
+    ),
   ];
 }
 
@@ -65,21 +61,20 @@ function bandWarnings(plot: Plot, measurement: Measurement, rowsPerPass: number,
   const gap = spacing !== undefined && isSame(band, spacing) ? [gapWarning(band, spacing, path)] : [];
   const width = measuredWidth(measurement);
   if (width === undefined) return gap;
-  const passes = bands.map((one) => scale(one, rowsPerPass));
+  const passes = bands.map((one) => scaled(one, rowsPerPass));
   if (passes.some((pass) => fits(measurement, width, pass))) return gap;
   return [...gap, swathWarning(width, passes[0] as Length, band, spacing, path)];
 }
 
 function gapWarning(band: Length, spacing: Length, path: string): Warning {
-  return {
-    code: "bands-without-gap",
-    severity: "warning",
-    message:
-      `Bands ${told(band)} wide on rows ${told(spacing)} apart leave no gap, so all of the ground is treated. ` +
-      "If you spray only a band, enter its width. If you spray everything, choose whole block.",
+  return warning(
+    "bands-without-gap",
+    "warning",
     path,
-    figures: { band, spacing },
-  };
+    "Bands {band} wide on rows {spacing} apart leave no gap, so all of the ground is treated. " +
+      "If you spray only a band, enter its width. If you spray everything, choose whole block.",
+    { band, spacing },
+  );
 }
 
 function swathWarning(
@@ -89,20 +84,30 @@ function swathWarning(
   spacing: Length | undefined,
   path: string,
 ): Warning {
-  const times = ratio(width, pass);
-  const dose = times > 1 ? `${inTimes(times)} too strong` : `${inTimes(1 / times)} too weak`;
-  const isSpacing = spacing !== undefined && isMultiple(width, spacing);
-  return {
-    code: isSpacing ? "swath-is-spacing" : "swath-is-not-band",
-    severity: "warning",
-    message: isSpacing
-      ? `Your test strip's width of ${told(width)} is the row spacing, but what you treat is ${told(band)} wide. ` +
-        `If only that was sprayed on the strip, enter it as the spray width: otherwise the mix is ${dose}.`
-      : `Your test strip was ${told(width)} wide, but one pass treats ${told(pass)}: with these two the mix may be ${dose}. ` +
-        "Check the strip's width, the band's, and how many rows one pass sprays.",
+  const wider = ratioOf(width, pass);
+  const isStrong = wider > 1;
+  const dose = isStrong ? "{times} times too strong" : "{times} times too weak";
+  const figures = { width, pass, band, times: forSaying(isStrong ? wider : 1 / wider) };
+  const end = isStrong ? "strong" : "weak";
+  if (spacing !== undefined && isMultiple(width, spacing))
+    return warning(
+      "swath-is-spacing",
+      "warning",
+      path,
+      "Your test strip's width of {width} is the row spacing, but what you treat is {band} wide. " +
+        `If only that was sprayed on the strip, enter it as the spray width: otherwise the mix is ${dose}.`,
+      { ...figures, spacing },
+      `swath-is-spacing-${end}`,
+    );
+  return warning(
+    "swath-is-not-band",
+    "warning",
     path,
-    figures: { width, pass, band, times, ...(spacing !== undefined && { spacing }) },
-  };
+    `Your test strip was {width} wide, but one pass treats {pass}: with these two the mix may be ${dose}. ` +
+      "Check the strip's width, the band's, and how many rows one pass sprays.",
+    { ...figures, ...(spacing !== undefined && { spacing }) },
+    `swath-is-not-band-${end}`,
+  );
 }
 
 /** What is treated along a row, bed or tree row, the likeliest width first, and how far it is to the next. */
@@ -116,7 +121,7 @@ function rowsOf(
       return { bands: [plot.bedWidth], spacing: plot.bedSpacing };
     case "tree-rows":
       // Both sides at once, or one after the other.
-      return { bands: [scale(plot.stripWidth, plot.sides), plot.stripWidth], spacing: plot.rowSpacing };
+      return { bands: [scaled(plot.stripWidth, plot.sides), plot.stripWidth], spacing: plot.rowSpacing };
     default:
       return undefined;
   }
@@ -126,12 +131,12 @@ function rowsOf(
 const SAME_WIDTH = 0.01;
 
 function isSame(a: Length, b: Length): boolean {
-  return Math.abs(ratio(a, b) - 1) <= SAME_WIDTH;
+  return Math.abs(ratioOf(a, b) - 1) <= SAME_WIDTH;
 }
 
 function isMultiple(width: Length, part: Length): boolean {
-  const times = Math.round(ratio(width, part));
-  return times >= 1 && isSame(width, scale(part, times));
+  const times = Math.round(ratioOf(width, part));
+  return times >= 1 && isSame(width, scaled(part, times));
 }
 
 /** Whether a calibration's width is that of one pass. */
@@ -139,7 +144,7 @@ function fits(measurement: Measurement, width: Length, pass: Length): boolean {
   if (measurement.kind !== "catch") return isSame(width, pass);
   // The width of one nozzle, or of those on one row: several of them may cover the pass.
   const { catches, nozzlesPerRow = 1 } = measurement;
-  return isMultiple(pass, width) || isSame(scale(width, catches.length / nozzlesPerRow), pass);
+  return isMultiple(pass, width) || isSame(scaled(width, catches.length / nozzlesPerRow), pass);
 }
 
 /** The width that a calibration goes by. */

@@ -1,37 +1,32 @@
-import { within } from "../errors.js";
-import { convertValue } from "../units/convert.js";
+import { inUnit } from "../units/convert.js";
 import { type Decimal, decimal } from "../units/exact.js";
-import { checkedCount, checkedNumber, checkedObject, wrongDimension } from "../units/guard.js";
-import { sameDimension } from "../units/quantity.js";
-import { checkShape } from "../units/shape.js";
 import { unitsLike } from "../units/systems.js";
 import type { Quantity, TreatedArea } from "../units/types.js";
 import type { PlanInput } from "./input.js";
-import type { Currency, PlanCost, Price } from "./money.js";
+import type { PlanCost, Price } from "./money.js";
 import type { Plan } from "./result.js";
 
 // big.js: round half up.
 const HALF_UP = 1;
 
-/** The cost of a finished plan; nothing where no price is given. */
+/** The cost of a finished plan; nothing where no price is given. Trusts its input. */
 export function planCost(
   input: PlanInput,
   { area, loads, totals }: Pick<Plan, "area" | "loads" | "totals">,
 ): PlanCost | undefined {
   if (input.products.every(({ price }) => price === undefined)) return undefined;
-  const currency = checkedCurrency(input.currency);
-  const places = currency.decimals;
+  const { code = "", decimals: places = 2 } = input.currency ?? {};
   const priced = input.products.flatMap(({ name, price }, i) => {
     if (price === undefined) return [];
     const { amount } = totals.products[i] as (typeof totals.products)[number];
-    const total = within(`products[${i}].price`, () => costOf(amount, price)).round(places, HALF_UP);
+    const total = costOf(amount, price).round(places, HALF_UP);
     const weights = loads.map((load) => (load.products[i] as (typeof load.products)[number]).amount.value);
     return [{ name, total, shares: shared(total, weights, places) }];
   });
   const total = sumOf(priced.map((product) => product.total));
-  const plots = area.plots.map(({ treated }) => convertValue(treated.value, treated.unit, "m2"));
+  const plots = area.plots.map(({ treated }) => inUnit(treated, "m2"));
   return {
-    currency,
+    currency: { code, decimals: places },
     loads: loads.map((_, at) => ({
       products: priced.map(({ name, shares }) => ({ name, cost: (shares[at] as Decimal).toNumber() })),
       total: sumOf(priced.map(({ shares }) => shares[at] as Decimal)).toNumber(),
@@ -44,23 +39,13 @@ export function planCost(
   };
 }
 
-function checkedCurrency(currency: Currency = { code: "" }): Required<Currency> {
-  const { code, decimals = 2 } = checkedObject(currency, "currency");
-  checkedNumber(checkedCount(decimals, "currency.decimals", 0), "currency.decimals", { max: 4 });
-  return { code: String(code), decimals };
-}
-
 function costOf(amount: Quantity, { amount: money, per }: Price): Decimal {
-  checkedNumber(money, "amount", { min: 0 });
-  checkShape(per, "per");
-  if (!sameDimension(amount, per)) throw wrongDimension(per, amount.unit, "per");
-  const size = checkedNumber(convertValue(per.value, per.unit, amount.unit), "per", {
-    above: 0,
-  });
-  return decimal(money).times(decimal(amount.value)).div(decimal(size));
+  return decimal(money)
+    .times(decimal(amount.value))
+    .div(decimal(inUnit(per, amount.unit)));
 }
 
-/** Parts a sum of money by weights so that the parts add up to it: what has been given out by each place is rounded. */
+/** Splits a sum of money by weights: the parts add up to it: what has been given out by each place is rounded. */
 function shared(total: Decimal, weights: readonly number[], places: number): Decimal[] {
   const whole = weights.reduce((sum, weight) => sum + weight, 0);
   let weight = 0;
@@ -81,6 +66,6 @@ function sumOf(amounts: readonly Decimal[]): Decimal {
 
 function perArea(total: Decimal, treated: TreatedArea, places: number): PlanCost["perArea"] {
   const { landArea } = unitsLike(treated.unit);
-  const size = convertValue(treated.value, treated.unit, landArea);
+  const size = inUnit(treated, landArea);
   return { cost: total.div(decimal(size)).round(places, HALF_UP).toNumber(), per: landArea };
 }

@@ -1,66 +1,94 @@
 import { kitFor } from "../household/kit.js";
-import type { MeasuringRule } from "../household/measure.js";
 import {
+  doseOf,
   type Measurable,
   type MeasureOutInput,
-  measureOut,
   type NotMeasurable,
 } from "../household/measure-out.js";
 import { isWeight } from "../household/measuring-tool.js";
-import { TOOLS } from "../household/tools.js";
-import { volumeOfWeight } from "../household/volume-of-weight.js";
-import { checked } from "../units/check.js";
-import { convert } from "../units/convert.js";
+import { kindIsMeasured } from "../household/request.js";
+import { newEffort } from "../household/search.js";
+import type { Tools } from "../household/tools.js";
+import { volumeFilled } from "../household/volume-of-weight.js";
+import { agreed } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { unitsLike } from "../units/systems.js";
 import type { Mass, TreatedArea, Volume } from "../units/types.js";
 import type { PlanInput, Product } from "./input.js";
-
-/** A dose as a person measures it, or why it can't be. */
-export type DoseMeasure = (Measurable | NotMeasurable) & {
-  /** For a dry product that is spooned by its own bulk density: the volume that the dose fills. */
-  readonly volume?: Volume;
-  /** True where the tools given hold no scale and a common one is taken for the product's weight. */
-  readonly scaleAssumed?: true;
-};
-
-/** A label's rate is a maximum: no dose in a plan is measured over it. */
-const RULE: MeasuringRule = "never-over";
+import type { DoseMeasure, MixLoad, PlannedLoad } from "./result.js";
 
 /** How one dose is measured: what `measureOut` is asked, and what it took to get there. */
 export interface DoseRequest {
   /** What is asked of `measureOut`. */
   readonly input: MeasureOutInput;
   /** The volume that a dry dose fills, where it is spooned. */
-  readonly volume?: Volume;
+  readonly volume?: Volume | undefined;
   /** Whether a scale had to be assumed. */
   readonly scaleAssumed: boolean;
 }
 
-/** How a dose is measured: a weight on a scale, or spooned by its bulk density; where there is neither, on a common scale. */
+/** How a dose is measured: a weight on a scale, or spooned by its bulk density; where there is neither, on a common scale. Trusts its input. */
 export function doseRequest(
   amount: Volume | Mass,
   { bulkDensity, labelPermitsDilution }: Product,
-  tools: PlanInput["tools"],
+  tools: Tools,
   area: TreatedArea,
 ): DoseRequest {
-  const permission = labelPermitsDilution === undefined ? {} : { labelPermitsDilution };
-  const needsScale = isWeight(amount) && kitFor(checked(tools, TOOLS, "tools"), "weight") === undefined;
+  // A label's rate is a maximum: no dose in a plan is measured over it.
+  const rule = "never-over";
+  const needsScale = isWeight(amount) && kitFor(tools, "weight") === undefined;
   if (needsScale && bulkDensity !== undefined) {
-    const volume = volumeOfWeight({ mass: amount as Mass, bulkDensity });
-    return { input: { amount: volume, tools, rule: RULE, ...permission }, volume, scaleAssumed: false };
+    const volume = volumeFilled({ mass: amount as Mass, bulkDensity });
+    return { input: { amount: volume, tools, rule, labelPermitsDilution }, volume, scaleAssumed: false };
   }
-  // Per acre or hectare, as rates are told.
-  const perArea = convert(area, unitsLike(area.unit).landArea);
+  // Per acre or hectare, as labels have rates.
+  const { landArea } = unitsLike(area.unit);
+  const perArea: TreatedArea = { value: inUnit(area, landArea), unit: landArea, of: "treated" };
   return {
-    input: { amount, tools: needsScale ? "scales" : tools, rule: RULE, perArea, ...permission },
+    input: { amount, tools: needsScale ? "scales" : tools, rule, perArea, labelPermitsDilution },
     scaleAssumed: needsScale,
   };
 }
 
-/** Measures one load's dose of a product, never over. */
-export function doseMeasure(request: DoseRequest): DoseMeasure {
-  const { input, volume, scaleAssumed } = request;
-  const dose = measureOut(input);
+/** The loads of a mix with each dose as it is measured. Trusts its input. */
+export function measuredLoads(loads: readonly MixLoad[], { products, tools }: PlanInput): PlannedLoad[] {
+  const [first] = loads as readonly [MixLoad];
+  agreed(products, (check) => {
+    for (const { amount } of first.products) if (!isWeight(amount)) kindIsMeasured(amount, tools, check);
+  });
+  // All searches of a job share one effort: it ends in time however many products and loads there are.
+  const effort = newEffort();
+  // Full loads are alike: each different dose of a product is searched for once.
+  const known = products.map(() => new Map<number, Known>());
+  const doseIn = (amount: Volume | Mass, i: number, area: TreatedArea): DoseMeasure => {
+    const doses = known[i] as Map<number, Known>;
+    const before = doses.get(amount.value);
+    // The area follows from the load, and the amount too: two areas for one amount differ by rounding.
+    if (before?.area === area.value) return before.measured;
+    const request = doseRequest(amount, products[i] as Product, tools, area);
+    const measured = measuredAs(request, doseOf(request.input, `products[${i}]`, effort));
+    doses.set(amount.value, { area: area.value, measured });
+    return measured;
+  };
+  return loads.map((load) => {
+    const { number, carrier, water, pieces, area } = load;
+    const shares = load.products.map(({ name, amount }, i) => ({
+      name,
+      amount,
+      measured: doseIn(amount, i, area),
+    }));
+    return pieces === undefined
+      ? { number, carrier, water, area, products: shares }
+      : { number, carrier, water, pieces, area, products: shares };
+  });
+}
+
+interface Known {
+  readonly area: number;
+  readonly measured: DoseMeasure;
+}
+
+function measuredAs({ volume, scaleAssumed }: DoseRequest, dose: Measurable | NotMeasurable): DoseMeasure {
   if (volume !== undefined) return { ...dose, volume };
   return scaleAssumed ? { ...dose, scaleAssumed } : dose;
 }

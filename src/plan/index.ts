@@ -1,7 +1,18 @@
 export { CAUTIONS, type Caution } from "./cautions.js";
-export { type ComparedValue, comparePlans, type Difference, type PlanComparison } from "./compare.js";
-export type { DoseMeasure } from "./dose.js";
-export type { PlanInput, Product, Split, Sprayer } from "./input.js";
+export { comparePlans, type PlanComparison } from "./compare.js";
+export type { ComparedValue, Difference } from "./differences.js";
+export type {
+  DryProduct,
+  LiquidProduct,
+  MixDry,
+  MixLiquid,
+  MixProduct,
+  PlanInput,
+  Product,
+  Split,
+  Sprayer,
+} from "./input.js";
+export { type MixInput, type MixSplit, planMix, type RowsOrPlots } from "./mix.js";
 export type { Currency, PlanCost, Price, ProductCost } from "./money.js";
 export { planApplication } from "./plan.js";
 export type {
@@ -11,9 +22,10 @@ export type {
   KnownTreated,
   PartPlot,
   Plot,
-  PlotAreas,
   Shape,
 } from "./plot.js";
+export type { JobArea, PlotAreas } from "./plot-areas.js";
+export { readPlan } from "./read-plan.js";
 export {
   type ActualApplication,
   type AppliedPlot,
@@ -22,9 +34,24 @@ export {
   reconcile,
   type SeasonTotal,
 } from "./reconcile.js";
-export type { ApplicationDetails, ApplicationRecord, RecordedProduct } from "./record.js";
-export type { LoadProduct, Plan, PlannedLoad, ProductTotal } from "./result.js";
+export {
+  type ApplicationDetails,
+  type ApplicationRecord,
+  type RecordedProduct,
+  readRecord,
+} from "./record.js";
+export type {
+  DoseMeasure,
+  LoadAmount,
+  LoadProduct,
+  Mix,
+  MixLoad,
+  Plan,
+  PlannedLoad,
+  ProductTotal,
+} from "./result.js";
+export { type SeasonInput, seasonSoFar } from "./season.js";
 export { type InputSensitivity, planSensitivity } from "./sensitivity.js";
-export { THRESHOLDS, type Threshold, type Thresholds } from "./thresholds.js";
+export { THRESHOLDS, type Threshold, type Thresholds, type ThresholdTable } from "./thresholds.js";
 export type { Severity, Warning, WarningCode } from "./warnings.js";
 export type { PlanStep } from "./working.js";

@@ -1,88 +1,301 @@
-import type { MeasuringTool } from "../household/measuring-tool.js";
-import type { ToolSetName } from "../household/tools.js";
-import type { Calibration } from "../output-rate/calibration.js";
-import type { TodaysConditions } from "../output-rate/what-changed.js";
-import type { Reserve } from "../tank-mix/carrier.js";
-import type { LabelLimits, SeasonSoFar } from "../tank-mix/label-limits.js";
-import type { Form, LabelRate } from "../tank-mix/label-rate.js";
-import type { MixingProduct } from "../tank-mix/mixing-order.js";
+import { TOOLS, type Tools } from "../household/tools.js";
+import { CALIBRATION, type Calibration } from "../output-rate/calibration.js";
+import { dayFollows, TODAY, type TodaysConditions } from "../output-rate/what-changed.js";
+import { LINE_VOLUME, RESERVE, type Reserve } from "../tank-mix/carrier.js";
+import { BULK_DENSITY, PRODUCT_FORM } from "../tank-mix/content.js";
+import {
+  LABEL_LIMITS,
+  type LabelLimits,
+  productFitsForm,
+  SEASON_SO_FAR,
+  type SeasonSoFar,
+} from "../tank-mix/label-limits.js";
+import { type DryRate, LABEL_RATE, type LiquidRate, type RateRange } from "../tank-mix/label-rate.js";
+import { fillFits, LEAST_LOAD, TANK, WORKING_FILL } from "../tank-mix/loads.js";
+import { FORMULATION_CODES, IN_SOLUBLE_BAG, type MixingProduct } from "../tank-mix/mixing-order.js";
+import type { Check, Field } from "../units/check.js";
+import { dimensionOf } from "../units/dimensions.js";
+import {
+  about,
+  choice,
+  count,
+  type FieldsOf,
+  flag,
+  list,
+  number,
+  type ObjectField,
+  object,
+  optional,
+  type Partly,
+  text,
+} from "../units/fields.js";
+import { quantity } from "../units/quantity-field.js";
 import type { Density, Volume } from "../units/types.js";
-import type { Currency, Price } from "./money.js";
-import type { Plot } from "./plot.js";
-import type { Thresholds } from "./thresholds.js";
+import { CURRENCY, type Currency, PRICE, type Price } from "./money.js";
+import { PLOTS, type Plot } from "./plot.js";
+import { THRESHOLD_FIELDS, type Thresholds } from "./thresholds.js";
 
 /** The sprayer that does the job. */
 export interface Sprayer {
   /** What the tank holds. More than 0. */
   readonly tank: Volume;
   /** How far it is filled, not over what it holds. The tank's capacity unless given. */
-  readonly workingFill?: Volume;
+  readonly workingFill?: Volume | undefined;
   /** What hoses and boom hold: mixed, and not sprayed. None unless given. */
-  readonly lineVolume?: Volume;
+  readonly lineVolume?: Volume | undefined;
   /** The smallest load that the pump draws to the end. Any unless given. */
-  readonly leastLoad?: Volume;
+  readonly leastLoad?: Volume | undefined;
   /** How many rows, beds or tree rows one pass sprays: the width of the test strip is the band's times these. 1 unless given. */
-  readonly rowsPerPass?: number;
+  readonly rowsPerPass?: number | undefined;
+}
+
+/** The sprayer that does the job. */
+export const SPRAYER: ObjectField<Sprayer> = /* @__PURE__ */ object<Sprayer>(
+  {
+    tank: TANK,
+    workingFill: optional(WORKING_FILL),
+    lineVolume: optional(LINE_VOLUME),
+    leastLoad: optional(LEAST_LOAD),
+    rowsPerPass: optional(
+      count(
+        "How many rows, beds or tree rows one pass sprays: the width of the test strip is the band's times these. 1 unless given.",
+      ),
+    ),
+  },
+  [fillFits],
+  "The sprayer that does the job.",
+);
+
+interface InMix {
+  /** What it is called; each product of a job has its own name. */
+  readonly name: string;
+  /** The formulation code on the label, adjuvant or fertilizer, for the order of mixing. */
+  readonly formulation?: MixingProduct["code"] | undefined;
+  /** Whether it comes in a bag that dissolves in water. */
+  readonly inSolubleBag?: boolean | undefined;
+}
+
+/** A liquid as the mix needs it. */
+export interface MixLiquid extends InMix {
+  /** Whether it is measured by volume (liquid) or by weight (dry). */
+  readonly form: "liquid";
+  /** The rate as the label gives it. A bare rate per area is per treated area. */
+  readonly rate: LiquidRate | RateRange<LiquidRate>;
+}
+
+/** A dry product as the mix needs it. */
+export interface MixDry extends InMix {
+  /** Whether it is measured by volume (liquid) or by weight (dry). */
+  readonly form: "dry";
+  /** The rate as the label gives it. A bare rate per area is per treated area. */
+  readonly rate: DryRate | RateRange<DryRate>;
+}
+
+/** A product as the mix needs it. */
+export type MixProduct = MixLiquid | MixDry;
+
+/** A product whose rate isn't held against its form yet: an agreement of the list does what the types say by their union. */
+type Unheld<P> = Pick<P, keyof P>;
+
+const MIX_PRODUCT_FIELDS: FieldsOf<Unheld<MixProduct>> = {
+  name: text("What it is called; each product of a job has its own name."),
+  form: PRODUCT_FORM,
+  rate: LABEL_RATE as Field<unknown> as Field<MixProduct["rate"]>,
+  formulation: optional(FORMULATION_CODES),
+  inSolubleBag: IN_SOLUBLE_BAG,
+};
+
+interface InTank {
+  /** What the label allows, for the job to be checked against. Nothing is checked unless given. */
+  readonly label?: LabelLimits | undefined;
+  /** What the plot has had of it already this season. */
+  readonly soFar?: SeasonSoFar | undefined;
+  /** Its registration number, such as the EPA's, for the record. */
+  readonly registration?: string | undefined;
+  /** The label's restricted-entry interval in hours, 0 or more. */
+  readonly reEntryHours?: number | undefined;
+  /** The label's days from the last application to harvest, a whole number, 0 or more. */
+  readonly preHarvestDays?: number | undefined;
+  /** What it costs. The plan has no costs unless given. */
+  readonly price?: Price | undefined;
+  /** Whether the label permits diluting it before it goes into the tank, for doses too small to measure. */
+  readonly labelPermitsDilution?: boolean | undefined;
+}
+
+/** A liquid that goes into the tank. */
+export interface LiquidProduct extends MixLiquid, InTank {
+  /** For a dry product: what this very product weighs by volume, so that it can be spooned. */
+  readonly bulkDensity?: undefined;
+}
+
+/** A dry product that goes into the tank. */
+export interface DryProduct extends MixDry, InTank {
+  /** For a dry product: what this very product weighs by volume, so that it can be spooned. */
+  readonly bulkDensity?: Density | undefined;
 }
 
 /** A product that goes into the tank, adjuvants included. */
-export interface Product {
-  /** What it is called; each product of a job has its own name. */
-  readonly name: string;
-  /** Whether it is measured by volume or by weight. */
-  readonly form: Form;
-  /** The rate as the label gives it. A bare rate per area is per treated area. */
-  readonly rate: LabelRate;
-  /** The limits that the label sets. None are checked unless given. */
-  readonly label?: LabelLimits;
-  /** What the plot has had of it already this season. */
-  readonly soFar?: SeasonSoFar;
-  /** The formulation code on the label, `adjuvant` or `fertilizer`, for the order of mixing. */
-  readonly formulation?: MixingProduct["code"];
-  /** Whether it comes in a bag that dissolves in water. */
-  readonly inSolubleBag?: boolean;
-  /** For a dry product: what this very product weighs by volume, so that it can be spooned where there is no scale. */
-  readonly bulkDensity?: Density;
-  /** Its registration number, such as the EPA's, for the record. */
-  readonly registration?: string;
-  /** The label's restricted-entry interval in hours, 0 or more. */
-  readonly reEntryHours?: number;
-  /** The label's days from the last application to harvest, a whole number, 0 or more. */
-  readonly preHarvestDays?: number;
-  /** What it costs. The plan has no costs unless given. */
-  readonly price?: Price;
-  /** Whether the label permits diluting it before it goes into the tank, for doses too small to measure. */
-  readonly labelPermitsDilution?: boolean;
+export type Product = LiquidProduct | DryProduct;
+
+/** A product as the mix needs it. */
+export const MIX_PRODUCT: ObjectField<MixProduct> = /* @__PURE__ */ object<Unheld<MixProduct>>(
+  MIX_PRODUCT_FIELDS,
+  [productFitsForm],
+) as ObjectField<object> as ObjectField<MixProduct>;
+
+/** A product that goes into the tank, adjuvants included. */
+export const PRODUCT: ObjectField<Product> = /* @__PURE__ */ object<Unheld<Product>>(
+  {
+    ...MIX_PRODUCT_FIELDS,
+    label: optional(LABEL_LIMITS),
+    soFar: optional(SEASON_SO_FAR),
+    bulkDensity: optional(BULK_DENSITY),
+    registration: optional(text("Its registration number, such as the EPA's, for the record.")),
+    reEntryHours: optional(
+      number("The label's restricted-entry interval in hours, 0 or more.", { min: 0, max: 24_000 }),
+    ),
+    preHarvestDays: optional(
+      count("The label's days from the last application to harvest, a whole number, 0 or more.", 0, 1000),
+    ),
+    price: optional(about("What it costs. The plan has no costs unless given.", PRICE)),
+    labelPermitsDilution: optional(
+      flag(
+        "Whether the label permits diluting it before it goes into the tank, for doses too small to measure.",
+      ),
+    ),
+  },
+  [productFitsForm, priceFitsForm, bulkDensityIsDry],
+) as ObjectField<object> as ObjectField<Product>;
+
+/** Notes a bulk density of a liquid: one of the two is wrong. */
+function bulkDensityIsDry({ form, bulkDensity }: Partly<Unheld<Product>>, check: Check): void {
+  if (form !== "liquid" || bulkDensity === undefined) return;
+  check.fault(
+    "conflict",
+    "bulk-density-of-liquid",
+    "bulkDensity",
+    "A bulk density is for a dry product, and this one is a liquid. Check the form.",
+  );
+}
+
+/** Notes a price for a weight of a liquid, or for a volume of a dry product. */
+function priceFitsForm({ form, price }: Partly<Unheld<Product>>, check: Check): void {
+  if (form === undefined || price === undefined) return;
+  const dimension = form === "liquid" ? "volume" : "mass";
+  if (dimensionOf(price.per.unit) === dimension) return;
+  check.fault(
+    "wrong-dimension",
+    `price-of-${form}`,
+    "price.per",
+    form === "liquid"
+      ? "This product is a liquid. Enter what a volume of it costs, not {given}."
+      : "This product is dry. Enter what a weight of it costs, not {given}.",
+    { given: price.per },
+  );
+}
+
+/** More than anybody mixes. */
+export const MOST_PRODUCTS = 100;
+
+/** A product's name without what makes no difference: "Product A" and "product a " on one sheet are one to whoever reads it. */
+export function sameName(name: string): string {
+  return name.trim().replace(/\s+/g, " ").toLowerCase();
+}
+
+/** Notes two products of one name. */
+export function namesDiffer(
+  { products = [] }: { readonly products?: readonly MixProduct[] | undefined },
+  check: Check,
+): void {
+  const names = new Set<string>();
+  products.forEach(({ name }, i) => {
+    const key = sameName(name);
+    if (names.has(key))
+      check.fault(
+        "conflict",
+        "product-twice",
+        `products[${i}].name`,
+        "There is a product named {given} in this mix already. Enter each product once.",
+        { given: name },
+      );
+    names.add(key);
+  });
 }
 
 /**
- * How a job's mix is parted into loads: full tanks and a part load; equal loads; or whole rows or whole plots to a load,
- * so that none ends in the middle of a tank. For the last two the rows, or the plots, must be of one size.
+ * How a job's mix is split into loads: full tanks and a part load; equal loads; or whole rows or whole plots to a load,
+ * so none ends in the middle of a tank. For the last two the rows, or the plots, must be of one size.
  */
 export type Split = "full-then-part" | "equal" | "whole-rows" | "whole-plots";
+
+/** How a mix is split where nothing is said. */
+export const DEFAULT_SPLIT: Split = "full-then-part";
 
 /** A whole spray job, as a form collects it. */
 export interface PlanInput {
   /** The plot, or all plots that one mix is for. */
   readonly plot: Plot | readonly Plot[];
-  /** How the sprayer was calibrated. */
+  /** How the sprayer was calibrated: a measurement, a known rate, or a record of one. */
   readonly calibration: Calibration;
-  /** The sprayer. */
+  /** The sprayer that does the job. */
   readonly sprayer: Sprayer;
   /** What is mixed to spare. None unless given. */
-  readonly reserve?: Reserve;
-  /** How the mix is parted: full tanks and a part load unless said otherwise. */
-  readonly split?: Split;
+  readonly reserve?: Reserve | undefined;
+  /** How the mix is split: full tanks and a part load unless given. */
+  readonly split?: Split | undefined;
   /** The products, at least one. */
   readonly products: readonly Product[];
-  /** The tools that doses are measured with: a named set, or a list. */
-  readonly tools: ToolSetName | readonly MeasuringTool[];
+  /** The tools that doses are measured with: the name of a set, or a list. */
+  readonly tools: Tools;
   /** The day of spraying and its conditions: what a calibration record is compared with. Not compared unless given. */
-  readonly today?: TodaysConditions;
+  readonly today?: TodaysConditions | undefined;
   /** Water that someone means to add without product. None unless given; it is warned of, and changes no number. */
-  readonly addedWater?: Volume;
+  readonly addedWater?: Volume | undefined;
   /** The currency of the prices; two decimals and no name unless given. */
-  readonly currency?: Currency;
+  readonly currency?: Currency | undefined;
   /** The thresholds of warnings that are to be other than usual. */
-  readonly thresholds?: Partial<Thresholds>;
+  readonly thresholds?: Partial<Thresholds> | undefined;
 }
+
+/** A whole spray job. */
+export const PLAN_INPUT: ObjectField<PlanInput> = /* @__PURE__ */ object<PlanInput>(
+  {
+    plot: PLOTS,
+    calibration: CALIBRATION,
+    sprayer: SPRAYER,
+    reserve: optional(about("What is mixed to spare. None unless given.", RESERVE)),
+    split: optional(
+      choice("How the mix is split: full tanks and a part load unless given.", [
+        "full-then-part",
+        "equal",
+        "whole-rows",
+        "whole-plots",
+      ]),
+    ),
+    products: list("The products, at least one.", PRODUCT, { most: MOST_PRODUCTS }),
+    tools: TOOLS,
+    today: optional(
+      about(
+        "The day of spraying and its conditions: what a calibration record is compared with. Not compared unless given.",
+        TODAY,
+      ),
+    ),
+    addedWater: optional(
+      quantity(
+        "Water that someone means to add without product. None unless given; it is warned of, and changes no number.",
+        "volume",
+        "nonnegative",
+      ),
+    ),
+    currency: optional(about("The currency of the prices; two decimals and no name unless given.", CURRENCY)),
+    thresholds: optional(
+      about("The thresholds of warnings that are to be other than usual.", THRESHOLD_FIELDS),
+    ),
+  },
+  [
+    namesDiffer,
+    ({ calibration, today }, check) => {
+      if (calibration?.kind === "record") dayFollows(calibration.record, today, check);
+    },
+  ],
+);

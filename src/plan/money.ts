@@ -1,3 +1,5 @@
+import { count, number, type ObjectField, object, optional, text } from "../units/fields.js";
+import { quantity } from "../units/quantity-field.js";
 import type { AreaUnit, Mass, Volume } from "../units/types.js";
 
 /** What a product costs. */
@@ -8,13 +10,25 @@ export interface Price {
   readonly per: Volume | Mass;
 }
 
-/** Whose money a job is told in. */
+/** The fields of a price. */
+export const PRICE: ObjectField<Price> = object<Price>({
+  amount: number("The money, 0 or more, in the currency of the job.", { min: 0 }),
+  per: quantity("For how much of the product: one gallon, a 5 lb bag. More than 0.", ["volume", "mass"]),
+});
+
+/** The currency of a job's prices. */
 export interface Currency {
   /** What it is called, such as its ISO 4217 code. It is printed and not read. */
   readonly code: string;
   /** How many decimals it has, 0 to 4; 2 unless given. */
-  readonly decimals?: number;
+  readonly decimals?: number | undefined;
 }
+
+/** The fields of a currency. */
+export const CURRENCY: ObjectField<Currency> = object<Currency>({
+  code: text("What it is called, such as its ISO 4217 code. It is printed and not read."),
+  decimals: optional(count("How many decimals it has, 0 to 4; 2 unless given.", 0, 4)),
+});
 
 /** Money for one product. */
 export interface ProductCost {

@@ -1,27 +1,25 @@
-import { moved, relocated, within } from "../errors.js";
-import type { Carrier } from "../tank-mix/carrier.js";
-import { leftoverArea } from "../tank-mix/leftover.js";
-import { splitLoads } from "../tank-mix/loads.js";
-import { type MixedLoad, mixLoads } from "../tank-mix/mix-loads.js";
-import { mixingOrder } from "../tank-mix/mixing-order.js";
-import { checkedObject } from "../units/guard.js";
-import { sum } from "../units/quantity.js";
-import type { Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
+import { measurementOf, rateOfCalibration } from "../output-rate/calibration.js";
+import type { Measurement } from "../output-rate/measurement.js";
+import { agreed, type Check, checked } from "../units/check.js";
+import { orderOf } from "../units/quantity.js";
+import type { VolumeRate } from "../units/types.js";
 import { CAUTIONS } from "./cautions.js";
 import { areaWarnings } from "./check-area.js";
 import { calibrationWarnings } from "./check-calibration.js";
-import { loadWarnings, productWarnings, strengthWarnings } from "./check-mix.js";
-import { copied } from "./copy.js";
+import { mixWarnings } from "./check-mix.js";
+import { productWarnings, ratesFitPlot } from "./check-product.js";
 import { planCost } from "./cost.js";
-import { type DoseMeasure, doseMeasure, doseRequest } from "./dose.js";
-import type { PlanInput, Product } from "./input.js";
-import { DEFAULT_SPLIT, loadsInput } from "./job.js";
-import type { LoadProduct, Plan, PlannedLoad } from "./result.js";
+import { measuredLoads } from "./dose.js";
+import { DEFAULT_SPLIT, PLAN_INPUT, type PlanInput } from "./input.js";
+import { type MixInput, mixFor, type RowsOrPlots } from "./mix.js";
+import { equalRows, type Plot, plotsOf } from "./plot.js";
+import { areasOfJob, type JobArea, type PlotAreas } from "./plot-areas.js";
+import type { Plan, ProductTotal } from "./result.js";
 import { thresholdsOf } from "./thresholds.js";
-import { jobTotals, known } from "./totals.js";
 
 /**
  * Works out a whole spray job: from the plot and the calibration to what is poured into each load, and measured with what.
+ * Where area and output rate are known, {@link planMix} does the middle of it.
  *
  * Formulas: rate = used / (swath × distance); sprayed = rate × treated area; total = sprayed + reserve + lines; loads =
  * ceil(total / fill); product = label rate / output rate × mix. The steps are those of `area`, `output-rate`, `tank-mix`
@@ -30,7 +28,7 @@ import { jobTotals, known } from "./totals.js";
  * The strength is the same in every load, reserve included, and the loads' amounts add up to the totals exactly, as the
  * decimals they print as. No dose is measured over its amount.
  *
- * @param given - the job; plain data
+ * @param input - the job; plain data
  * @returns the plan; plain data, the same for the same input
  * @throws SprayMathError with the `path` of what is at fault in the input, such as `products[1].rate`
  *
@@ -51,124 +49,103 @@ import { jobTotals, known } from "./totals.js";
  * console.log(plan.loads.map((load) => load.products[0]?.amount.value)); // [ 6.4, 1.6 ]
  * ```
  */
-export function planApplication(given: PlanInput): Plan {
-  // What the caller changes later doesn't change the plan. The list of tools stays the caller's while doses are measured, since
-  // its sizes are compared once for as long as it says the same.
-  const { tools, ...others } = checkedObject(given, "");
-  const input: PlanInput = { ...copied(others), tools };
-  const job = jobTotals(input);
-  const { area, rate, carrier, amounts } = job;
-  const { products } = input;
-  // Rows and plots are counted from the input: what is wrong with their number is wrong with `split`.
-  const { loads, total } = moved(
-    (path) => path.replace(/^split\b.*$/, "split"),
-    () => relocated(LOADS_PLACES, () => splitLoads(loadsInput(input, carrier, area))),
-  );
-  const mixed = relocated({ amounts: "products" }, () =>
-    mixLoads({ loads, amounts: amounts.map(({ amount }) => amount) }),
-  );
+export function planApplication(input: PlanInput): Plan {
+  return planFor(checked(input, PLAN_INPUT));
+}
+
+/** The plan of a job. Trusts its input. */
+export function planFor(input: PlanInput): Plan {
+  const area = areasOfJob(input.plot);
+  const calibrated = rateOfCalibration(input.calibration, "calibration");
+  const { rate } = calibrated;
+  agreed(input, (check) => areaFits(input, area, check));
+  const mix = mixFor(mixInput(input, area, rate), { area: "plot", split: "split" });
+  const loads = measuredLoads(mix.loads, input);
+  const { carrier, mixingOrder, totals, leftover } = mix;
+  const cost = planCost(input, { area, loads, totals });
   const thresholds = thresholdsOf(input.thresholds);
-  const planned = plannedLoads(mixed.loads, rate, input);
-  const order = orderOf(products);
-  const totals = {
-    carrier: total,
-    products: products.map(({ name }, i) => ({
-      name,
-      amount: mixed.totals[i] as Volume | Mass,
-      strength: (amounts[i] as (typeof amounts)[number]).strength,
-    })),
-  };
-  const cost = planCost(input, { area, loads: planned, totals });
   return {
+    version: 1,
     area,
     rate,
     carrier,
-    loads: planned,
-    ...(order && { mixingOrder: order }),
+    loads,
+    ...(mixingOrder && { mixingOrder }),
     totals,
-    leftover: leftover(carrier, rate),
+    leftover,
     ...(cost && { cost }),
     warnings: [
-      ...areaWarnings(input, area, thresholds),
-      ...calibrationWarnings(input, rate, thresholds),
-      ...products.flatMap((product, i) =>
-        within(`products[${i}]`, () => productWarnings(product, `products[${i}]`, job)),
+      ...areaWarnings(input, area, calibrated.measurement, thresholds.bandSwath),
+      ...calibrationWarnings(input, calibrated, thresholds),
+      ...input.products.flatMap((product, i) =>
+        productWarnings(product, i, input, area, rate, totals.products[i] as ProductTotal),
       ),
-      ...totals.products.flatMap((product, i) => strengthWarnings(product, `products[${i}]`)),
-      ...loadWarnings(input, carrier, planned, thresholds),
+      ...mixWarnings(input, carrier, loads, thresholds),
     ],
     cautions: CAUTIONS,
-    input: { ...input, tools: copied(tools), split: input.split ?? DEFAULT_SPLIT },
+    input: { ...input, split: input.split ?? DEFAULT_SPLIT },
   };
 }
 
-const LOADS_PLACES = {
-  total: "plot",
-  tank: "sprayer.tank",
-  workingFill: "sprayer.workingFill",
-  leastLoad: "sprayer.leastLoad",
-};
-
-function plannedLoads(
-  loads: readonly MixedLoad[],
+/** What a job asks of its mix. Trusts its input. */
+export function mixInput(
+  { sprayer, reserve, products, split = DEFAULT_SPLIT, plot }: PlanInput,
+  { treated, ground, rowLength }: JobArea,
   rate: VolumeRate,
-  { products, tools }: PlanInput,
-): PlannedLoad[] {
-  // Full loads are alike: each different dose of a product is searched for once.
-  const doses = products.map(
-    () => new Map<number, { readonly area: number; readonly measured: DoseMeasure }>(),
-  );
-  return loads.map(({ carrier, water, pieces, amounts }, at) => {
-    const area = leftoverArea({ volume: carrier, rate });
-    const shares = products.map((product, i): LoadProduct => {
-      const amount = amounts[i] as Volume | Mass;
-      const kept = doses[i] as (typeof doses)[number];
-      const before = kept.get(amount.value);
-      const same = before?.area === area.value;
-      const measured = same ? before.measured : doseOf(product, i, amount, tools, area);
-      kept.set(amount.value, { area: area.value, measured });
-      return { name: product.name, amount, measured };
-    });
-    return {
-      number: at + 1,
-      carrier,
-      water,
-      ...(pieces !== undefined && { pieces }),
-      area,
-      products: shares,
-    };
+): MixInput {
+  return {
+    area: treated,
+    ground,
+    rowLength,
+    rate,
+    sprayer,
+    reserve,
+    products,
+    split: split === "full-then-part" || split === "equal" ? split : rowsOrPlots(split, plotsOf(plot)),
+  };
+}
+
+function rowsOrPlots(split: "whole-rows" | "whole-plots", plots: readonly Plot[]): RowsOrPlots {
+  const rows = split === "whole-rows" ? equalRows(plots[0] as Plot) : undefined;
+  return { pieces: rows ?? plots.length };
+}
+
+/** Notes what only the areas show: rates and splits that need rows or ground, a rate per ground for a part of it. */
+function areaFits({ plot, calibration, products, split }: PlanInput, area: JobArea, check: Check): void {
+  const plots = plotsOf(plot);
+  groundFits(measurementOf(calibration), plots, area, check);
+  ratesFitPlot(products, area, check);
+  const [first, ...others] = area.plots as readonly [PlotAreas, ...PlotAreas[]];
+  if (split === "whole-rows" && (plots.length > 1 || equalRows(plots[0] as Plot) === undefined))
+    check.fault(
+      "conflict",
+      "rows-of-one-length",
+      "split",
+      "Whole rows to a load need one plot with rows of one length. Choose equal loads instead.",
+    );
+  if (split === "whole-plots" && others.some(({ treated }) => orderOf(treated, first.treated) !== 0))
+    check.fault(
+      "conflict",
+      "plots-of-one-size",
+      "split",
+      "Whole plots to a load need plots of one treated area. Choose equal loads instead.",
+    );
+}
+
+// Rows sprayed with their alleys counted in give a rate per area of ground. On strips or bands alone it would make each drop
+// of the mix several times too strong.
+function groundFits(measurement: Measurement, plots: readonly Plot[], area: JobArea, check: Check): void {
+  const isPerGround =
+    measurement.kind === "tree-row" || (measurement.kind === "hand" && measurement.area === undefined);
+  const isPart = plots.some(({ kind }, i) => {
+    const { treated, ground } = area.plots[i] as PlotAreas;
+    return ground === undefined ? kind !== "treated-area" : orderOf(treated, ground) === -1;
   });
-}
-
-function doseOf(
-  product: Product,
-  i: number,
-  amount: Volume | Mass,
-  tools: PlanInput["tools"],
-  area: TreatedArea,
-): DoseMeasure {
-  return moved(
-    (path) => (/^(bulkDensity|labelPermitsDilution)\b/.test(path) ? `products[${i}].${path}` : path),
-    () => doseMeasure(doseRequest(amount, product, tools, area)),
+  if (!isPerGround || !isPart) return;
+  check.fault(
+    "conflict",
+    "rate-per-ground",
+    "calibration",
+    "This output rate counts the alleys, but only part of this plot is treated. Enter all of the ground as the plot, or calibrate on the treated part.",
   );
-}
-
-function orderOf(products: readonly Product[]): string[] | undefined {
-  const codes = known(products.map(({ formulation }) => formulation));
-  if (codes === undefined) return undefined;
-  const mixing = products.map(({ inSolubleBag = false }, i) => ({
-    code: codes[i] as (typeof codes)[number],
-    inSolubleBag,
-  }));
-  const turns = moved(
-    (path) => path.replace(/\.code$/, ".formulation"),
-    () => mixingOrder({ products: mixing }),
-  );
-  return turns.map(({ product }) => (products[product] as Product).name);
-}
-
-function leftover(carrier: Carrier, rate: VolumeRate): Plan["leftover"] {
-  const left = sum([carrier.reserve, carrier.lines]);
-  if (carrier.reserve.value === 0) return { carrier: left };
-  return { carrier: left, area: leftoverArea({ volume: carrier.reserve, rate }) };
 }

@@ -1,47 +1,46 @@
-import { type BedsInput, bedsArea, bedsAreaWorking } from "../area/beds.js";
-import { type BoundaryInput, boundaryArea, boundaryAreaWorking } from "../area/boundary.js";
-import { compositeArea, compositeAreaWorking } from "../area/composite.js";
-import { groundArea, treatedArea } from "../area/kinds.js";
+import { alongBeds, BED_WIDTHS, type BedsInput } from "../area/beds.js";
+import { BOUNDARY, type BoundaryInput } from "../area/boundary.js";
+import { MOST_SHAPES } from "../area/composite.js";
+import { OFFSETS, type OffsetsInput, UNEQUAL_OFFSETS, type UnequalOffsetsInput } from "../area/offsets.js";
+import { BANDS, type RowBandsInput } from "../area/row-bands.js";
 import {
-  type OffsetsInput,
-  offsetsArea,
-  offsetsAreaWorking,
-  type UnequalOffsetsInput,
-  unequalOffsetsArea,
-  unequalOffsetsAreaWorking,
-} from "../area/offsets.js";
-import { type RowBandsInput, rowBandsArea, rowBandsAreaWorking } from "../area/row-bands.js";
-import {
+  CIRCLE,
   type CircleInput,
-  circleArea,
-  circleAreaWorking,
+  ELLIPSE,
   type EllipseInput,
-  ellipseArea,
-  ellipseAreaWorking,
+  RECTANGLE,
   type RectangleInput,
+  RING,
   type RingInput,
-  rectangleArea,
-  rectangleAreaWorking,
-  ringArea,
-  ringAreaWorking,
+  SECTOR,
   type SectorInput,
-  sectorArea,
-  sectorAreaWorking,
+  TRAPEZOID,
   type TrapezoidInput,
   type TriangleInput,
-  trapezoidArea,
-  trapezoidAreaWorking,
-  triangleArea,
-  triangleAreaWorking,
+  triangleWith,
 } from "../area/shapes.js";
-import { type SpotsInput, spotsArea, spotsAreaWorking } from "../area/spots.js";
-import { treatAll, treatedFraction, treatPart, treatPartWorking } from "../area/treated.js";
-import { type TreeRowsInput, treeRowsArea, treeRowsAreaWorking } from "../area/tree-rows.js";
-import { relocated, within } from "../errors.js";
-import { checkedChoice, checkedList, checkedObject } from "../units/guard.js";
-import { scale, sum } from "../units/quantity.js";
-import type { GroundArea, Length, TreatedArea } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import { SPOTS, type SpotsInput } from "../area/spots.js";
+import { alongRows } from "../area/strips.js";
+import { treatedFits } from "../area/treated.js";
+import { TREE_STRIPS, type TreeRowsInput } from "../area/tree-rows.js";
+import type { Field } from "../units/check.js";
+import {
+  choice,
+  type EitherField,
+  either,
+  joined,
+  type Kinds,
+  kinds,
+  list,
+  number,
+  type ObjectField,
+  object,
+  ofKind,
+  optional,
+  text,
+} from "../units/fields.js";
+import { groundArea, treatedArea } from "../units/quantity-field.js";
+import type { GroundArea, TreatedArea } from "../units/types.js";
 
 /** The sizes of each shape of ground. */
 interface ShapeInputs {
@@ -82,7 +81,7 @@ interface PartInputs {
 /** A shape of ground. */
 export type Shape = {
   [K in keyof ShapeInputs]: {
-    /** Which shape it is. */
+    /** Says how it is measured. */
     readonly kind: K;
   } & ShapeInputs[K];
 }[keyof ShapeInputs];
@@ -94,7 +93,7 @@ export interface CompositeShape {
   /** The shapes that are added up; they must not overlap. */
   readonly add: readonly Shape[];
   /** The shapes that are cut out. */
-  readonly subtract?: readonly Shape[];
+  readonly subtract?: readonly Shape[] | undefined;
 }
 
 /** Ground whose area is known, such as one walked with a phone (`swath-to-spoon/area/geodesic`). */
@@ -105,167 +104,139 @@ export interface KnownGround {
   readonly ground: GroundArea;
 }
 
-/** A treated area that is known, such as one told on a work order. */
+/** A treated area that is known, such as one on a work order. */
 export interface KnownTreated {
   /** Says that the treated area is known. */
   readonly kind: "treated-area";
   /** The treated area. */
   readonly treated: TreatedArea;
   /** The ground it lies on. */
-  readonly ground?: GroundArea;
+  readonly ground?: GroundArea | undefined;
 }
 
 /** Ground of which all, or a part that is known, is sprayed. */
 export type GroundPlot = (Shape | CompositeShape | KnownGround) & {
   /** The part that is sprayed: more than 0, at most 1. All of it unless given. */
-  readonly fraction?: number;
+  readonly fraction?: number | undefined;
 };
 
 /** Rows, beds or spots. */
 export type PartPlot = {
   [K in keyof PartInputs]: {
-    /** Which way it is. */
+    /** Says how it is measured. */
     readonly kind: K;
   } & PartInputs[K];
 }[keyof PartInputs];
 
-/** A plot: what is sprayed, and on what ground. `kind` tells which way it is measured. */
+/** A plot: what is sprayed, and on what ground. `kind` says how it is measured. */
 export type Plot = (GroundPlot | PartPlot | KnownTreated) & {
   /** What the plot is called. */
-  readonly name?: string;
+  readonly name?: string | undefined;
 };
 
-/** A plot's two areas. */
-export interface PlotAreas {
-  /** What the spray lands on. */
-  readonly treated: TreatedArea;
-  /** The ground it lies on, where it is known. */
-  readonly ground?: GroundArea;
-  /** The treated part of the ground, where that is known. */
-  readonly fraction?: number;
-  /** The length of all its rows, where it has rows. */
-  readonly rowLength?: Length;
-}
+const KIND = "Says how it is measured.";
 
-interface Reader<Input, Output> {
-  readonly area: (input: Input) => Output;
-  readonly working: (input: Input) => WorkingLine[];
-}
+type Named = Pick<Plot, "name">;
+type SprayedPart = Pick<GroundPlot, "fraction">;
 
-const SHAPES: { readonly [K in keyof ShapeInputs]: Reader<ShapeInputs[K], GroundArea> } = {
-  rectangle: { area: rectangleArea, working: rectangleAreaWorking },
-  triangle: { area: triangleArea, working: triangleAreaWorking },
-  trapezoid: { area: trapezoidArea, working: trapezoidAreaWorking },
-  circle: { area: circleArea, working: circleAreaWorking },
-  ellipse: { area: ellipseArea, working: ellipseAreaWorking },
-  ring: { area: ringArea, working: ringAreaWorking },
-  sector: { area: sectorArea, working: sectorAreaWorking },
-  offsets: { area: offsetsArea, working: offsetsAreaWorking },
-  "unequal-offsets": { area: unequalOffsetsArea, working: unequalOffsetsAreaWorking },
-  boundary: { area: boundaryArea, working: boundaryAreaWorking },
-};
+const NAMED: ObjectField<Named> = object<Named>({ name: optional(text("What the plot is called.")) });
 
-const PARTS: { readonly [K in keyof PartInputs]: Reader<PartInputs[K], PlotAreas> } = {
-  "row-bands": {
-    area: (rows) => ({ ...rowBandsArea(rows), rowLength: rowsLength(rows) }),
-    working: rowBandsAreaWorking,
-  },
-  beds: {
-    area: (beds) => ({
-      ...bedsArea(beds),
-      rowLength: beds.bedLengths === undefined ? scale(beds.bedLength, beds.beds) : sum(beds.bedLengths),
-    }),
-    working: bedsAreaWorking,
-  },
-  "tree-rows": {
-    area: (rows) => ({ ...treeRowsArea(rows), rowLength: rowsLength(rows) }),
-    working: treeRowsAreaWorking,
-  },
-  spots: { area: spotsArea, working: spotsAreaWorking },
-};
-
-function rowsLength(rows: RowBandsInput | TreeRowsInput): Length {
-  return rows.rowLengths === undefined ? scale(rows.rowLength, rows.rows) : sum(rows.rowLengths);
-}
-
-/* @__NO_SIDE_EFFECTS__ */
-function names<K extends string>(table: Readonly<Record<K, unknown>>): K[] {
-  return Object.keys(table) as K[];
-}
-
-/** The kinds of shape. */
-const SHAPE_KINDS: readonly Shape["kind"][] = names(SHAPES);
-
-/** The kinds of plot. */
-const PLOT_KINDS: readonly Plot["kind"][] = /* @__PURE__ */ ([] as Plot["kind"][]).concat(
-  SHAPE_KINDS,
-  "composite",
-  names(PARTS),
-  "ground-area",
-  "treated-area",
+const NAMED_PART: ObjectField<SprayedPart & Named> = /* @__PURE__ */ joined(
+  /* @__PURE__ */ object<SprayedPart>({
+    fraction: optional(
+      number("The part that is sprayed: more than 0, at most 1. All of it unless given.", {
+        above: 0,
+        max: 1,
+      }),
+    ),
+  }),
+  NAMED,
 );
 
-function isPart(plot: Plot): plot is PartPlot {
-  return Object.hasOwn(PARTS, plot.kind);
+/** The fields of every shape, with more of a plot's own. */
+/* @__NO_SIDE_EFFECTS__ */
+function shapesWith<T extends object>(more: ObjectField<T>): Kinds<Shape & T> {
+  const shape = <S extends object>(kind: Shape["kind"], sizes: ObjectField<S>): Field<S> =>
+    joined(ofKind(kind, KIND, more), sizes);
+  return {
+    rectangle: shape("rectangle", RECTANGLE),
+    triangle: triangleWith(ofKind("triangle", KIND, more)),
+    trapezoid: shape("trapezoid", TRAPEZOID),
+    circle: shape("circle", CIRCLE),
+    ellipse: shape("ellipse", ELLIPSE),
+    ring: shape("ring", RING),
+    sector: shape("sector", SECTOR),
+    offsets: shape("offsets", OFFSETS),
+    "unequal-offsets": shape("unequal-offsets", UNEQUAL_OFFSETS),
+    boundary: shape("boundary", BOUNDARY),
+  } satisfies { [K in keyof ShapeInputs]: Field<ShapeInputs[K]> } as unknown as Kinds<Shape & T>;
 }
 
-/** The areas of one plot. */
-export function plotAreas(plot: Plot): PlotAreas {
-  checkedObject(plot, "");
-  checkedChoice(plot.kind, PLOT_KINDS, "kind");
-  if (isPart(plot)) return PARTS[plot.kind].area(plot as never);
-  if (plot.kind === "treated-area") {
-    const treated = relocated({ area: "treated" }, () => treatedArea(plot.treated));
-    const { ground } = plot;
-    return ground === undefined
-      ? { treated }
-      : { treated, ground, fraction: treatedFraction({ treated, ground }) };
-  }
-  const ground = groundOf(plot);
-  const { fraction } = plot;
-  if (fraction === undefined) return { treated: treatAll(ground), ground, fraction: 1 };
-  return { treated: treatPart({ ground, fraction }), ground, fraction };
+const SHAPE: EitherField<Shape> = /* @__PURE__ */ kinds<Shape>(
+  "A shape of ground.",
+  /* @__PURE__ */ shapesWith(/* @__PURE__ */ object<object>({})),
+);
+
+const COMPOSITE: ObjectField<CompositeShape> = /* @__PURE__ */ object<CompositeShape>({
+  kind: choice("Says that shapes are put together.", ["composite"]),
+  add: list("The shapes that are added up; they must not overlap.", SHAPE, { most: MOST_SHAPES }),
+  subtract: optional(list("The shapes that are cut out.", SHAPE, { least: 0, most: MOST_SHAPES })),
+});
+
+const KNOWN_GROUND: ObjectField<KnownGround> = /* @__PURE__ */ object<KnownGround>({
+  kind: choice("Says that the ground area is known.", ["ground-area"]),
+  ground: groundArea("The ground area.", { unmarked: true }),
+});
+
+const KNOWN_TREATED: ObjectField<KnownTreated> = /* @__PURE__ */ object<KnownTreated>(
+  {
+    kind: choice("Says that the treated area is known.", ["treated-area"]),
+    treated: treatedArea("The treated area.", { unmarked: true }),
+    ground: optional(groundArea("The ground it lies on.")),
+  },
+  [treatedFits],
+);
+
+/** A plot of any kind. */
+export const PLOT: EitherField<Plot> = /* @__PURE__ */ plotField();
+
+/* @__NO_SIDE_EFFECTS__ */
+function plotField(): EitherField<Plot> {
+  return kinds<Plot>("A plot: what is sprayed, and on what ground.", {
+    ...shapesWith(NAMED_PART),
+    composite: joined(COMPOSITE, NAMED_PART),
+    "row-bands": alongRows(joined(ofKind("row-bands", KIND, BANDS), NAMED)),
+    beds: alongBeds(joined(ofKind("beds", KIND, BED_WIDTHS), NAMED)),
+    "tree-rows": alongRows(joined(ofKind("tree-rows", KIND, TREE_STRIPS), NAMED)),
+    spots: joined(ofKind("spots", KIND, SPOTS), NAMED),
+    "ground-area": joined(KNOWN_GROUND, NAMED_PART),
+    "treated-area": joined(KNOWN_TREATED, NAMED),
+  });
 }
 
-function groundOf(plot: Shape | CompositeShape | KnownGround): GroundArea {
-  if (plot.kind === "ground-area") return relocated({ area: "ground" }, () => groundArea(plot.ground));
-  return plot.kind === "composite" ? compositeArea(compositeInput(plot)) : shapeArea(plot);
-}
+// Far more plots than one mix is for: past it an input is a mistake.
+const MOST_PLOTS = 100_000;
 
-function compositeInput({ add, subtract }: CompositeShape): { add: GroundArea[]; subtract?: GroundArea[] } {
-  const areas = (shapes: readonly Shape[], path: string): GroundArea[] =>
-    checkedList(shapes, path).map((shape, i) => within(`${path}[${i}]`, () => shapeArea(shape)));
-  return { add: areas(add, "add"), ...(subtract !== undefined && { subtract: areas(subtract, "subtract") }) };
-}
-
-function shapeArea(shape: Shape): GroundArea {
-  checkedObject(shape, "");
-  checkedChoice(shape.kind, SHAPE_KINDS, "kind");
-  return SHAPES[shape.kind].area(shape as never);
-}
-
-/** The working of {@link plotAreas}. */
-export function plotAreasWorking(plot: Plot): WorkingLine[] {
-  if (isPart(plot)) return PARTS[plot.kind].working(plot as never);
-  if (plot.kind === "treated-area") return [];
-  const lines = groundWorking(plot);
-  if (plot.fraction === undefined) return lines;
-  return [...lines, ...treatPartWorking({ ground: groundOf(plot), fraction: plot.fraction })];
-}
-
-function groundWorking(plot: Shape | CompositeShape | KnownGround): WorkingLine[] {
-  if (plot.kind === "ground-area") return [];
-  if (plot.kind !== "composite") return SHAPES[plot.kind].working(plot as never);
-  const shapes = [...plot.add, ...(plot.subtract ?? [])];
-  return [
-    ...shapes.flatMap((shape) => SHAPES[shape.kind].working(shape as never)),
-    ...compositeAreaWorking(compositeInput(plot)),
-  ];
-}
+/** One plot, or all plots that one mix is for. */
+export const PLOTS: EitherField<Plot | readonly Plot[]> = /* @__PURE__ */ either<Plot | readonly Plot[]>(
+  "The plot, or all plots that one mix is for.",
+  [PLOT, /* @__PURE__ */ list("The plots.", PLOT, { most: MOST_PLOTS })],
+  (input) => (Array.isArray(input) ? 1 : 0),
+);
 
 /** The plots of a job, which may be given one alone. */
 export function plotsOf(plot: Plot | readonly Plot[]): readonly Plot[] {
   return Array.isArray(plot) ? plot : [plot as Plot];
+}
+
+/** What the plots of a job are called: by their number where they have no name. */
+export function plotNames(plot: Plot | readonly Plot[]): string[] {
+  return plotsOf(plot).map(({ name }, i) => name ?? `plot ${i + 1}`);
+}
+
+/** Where each plot of a job stands in its input. */
+export function plotPath(plot: Plot | readonly Plot[], i: number): string {
+  return Array.isArray(plot) ? `plot[${i}]` : "plot";
 }
 
 /** How many rows, bands or beds a plot has, where all are of one length. */

@@ -1,11 +1,15 @@
-import { relocated, SprayMathError, within } from "../errors.js";
-import { checkLabel, type Finding, type SeasonRate } from "../tank-mix/label-limits.js";
-import { isRange, ownAreaUnit } from "../tank-mix/label-rate.js";
-import { strengthOf } from "../tank-mix/strength.js";
-import { convertValue } from "../units/convert.js";
+import { joinPath } from "../errors.js";
+import type { SeasonSoFar } from "../tank-mix/label-limits.js";
+import { isRange, type LabelRate, ownAreaUnit, rateUsed, type SeasonRate } from "../tank-mix/label-rate.js";
+import { mixStrengthOf } from "../tank-mix/strength.js";
+import { type Check, checked } from "../units/check.js";
+import { convertValue, inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { checkedList, checkedObject, inUnit } from "../units/guard.js";
+import { list, type ObjectField, object, optional, type Partly } from "../units/fields.js";
+import { refusal } from "../units/message.js";
+import { quantity } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
+import { finite } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type {
   Mass,
@@ -17,28 +21,95 @@ import type {
   VolumeRate,
   VolumeUnit,
 } from "../units/types.js";
-import { ofProduct } from "./check-mix.js";
-import { plotsOf } from "./plot.js";
-import {
-  type ApplicationDetails,
-  type ApplicationRecord,
-  applicationRecord,
-  DETAIL_NAMES,
-  longestWaits,
-} from "./record.js";
-import type { Plan } from "./result.js";
+import { labelWarnings, type PlotDose } from "./check-product.js";
+import type { Product } from "./input.js";
+import { plotNames } from "./plot.js";
+import type { PlotAreas } from "./plot-areas.js";
+import { PLAN } from "./read-plan.js";
+import { type ApplicationDetails, type ApplicationRecord, DETAILS, endFollows, recordOf } from "./record.js";
+import type { Plan, ProductTotal } from "./result.js";
+import type { Warning } from "./warnings.js";
 
-/** What really happened. Tell either what was left over all, or what was used on each plot. */
+/** What really happened. Give either what was left over all, or what was used on each plot. */
 export interface ActualApplication extends ApplicationDetails {
   /** What was mixed in all; the plan's total unless given. */
-  readonly mixed?: Volume;
+  readonly mixed?: Volume | undefined;
   /** Water that went into the tank besides, without product. None unless given. */
-  readonly addedWater?: Volume;
+  readonly addedWater?: Volume | undefined;
   /** What was left in tank and lines at the end. Each plot is then taken to have had the same rate. */
-  readonly left?: Volume;
+  readonly left?: Volume | undefined;
   /** What was used on each plot, in the order of the plan. */
-  readonly used?: readonly Volume[];
+  readonly used?: readonly Volume[] | undefined;
 }
+
+const ACTUAL: ObjectField<ActualApplication> = /* @__PURE__ */ object<ActualApplication>(
+  {
+    ...DETAILS,
+    mixed: optional(quantity("What was mixed in all; the plan's total unless given.", "volume")),
+    addedWater: optional(
+      quantity(
+        "Water that went into the tank besides, without product. None unless given.",
+        "volume",
+        "nonnegative",
+      ),
+    ),
+    left: optional(
+      quantity(
+        "What was left in tank and lines at the end. Each plot is then taken to have had the same rate.",
+        "volume",
+        "nonnegative",
+      ),
+    ),
+    used: optional(
+      list(
+        "What was used on each plot, in the order of the plan.",
+        quantity("What was used on a plot.", "volume", "nonnegative"),
+      ),
+    ),
+  },
+  [endFollows, leftOrUsed],
+);
+
+/** Notes that it isn't known what was used, or that it is given twice. */
+function leftOrUsed({ left, used }: Partly<ActualApplication>, check: Check): void {
+  if (check.hasFault("left") || check.hasFault("used")) return;
+  if (left === undefined && used === undefined)
+    check.fault(
+      "missing",
+      "left-or-used",
+      "left",
+      "Enter what was left over, or what was used on each plot.",
+    );
+  if (left !== undefined && used !== undefined)
+    check.fault(
+      "conflict",
+      "left-and-used",
+      "left",
+      "Enter what was left over or what was used on each plot, not both.",
+    );
+}
+
+interface Reconciled {
+  readonly plan: Plan;
+  readonly actual: ActualApplication;
+}
+
+const RECONCILED: ObjectField<Reconciled> = /* @__PURE__ */ object<Reconciled>(
+  { plan: PLAN, actual: ACTUAL },
+  [
+    ({ plan, actual }, check) => {
+      const plots = plan?.area.plots.length;
+      if (plots !== undefined && actual?.used !== undefined && actual.used.length !== plots)
+        check.fault(
+          "conflict",
+          "used-of-each-plot",
+          "actual.used",
+          "There are {plots} plots and {given} amounts. Enter one for each plot, in the order of the plan.",
+          { plots, given: actual.used.length },
+        );
+    },
+  ],
+);
 
 /** A product as it was really applied. */
 export interface AppliedProduct {
@@ -55,7 +126,7 @@ export interface AppliedProduct {
 /** A plot as it was really treated. */
 export interface AppliedPlot {
   /** What the plot is called. */
-  readonly name?: string;
+  readonly name?: string | undefined;
   /** What was treated. */
   readonly treated: TreatedArea;
   /** How much mix was used. */
@@ -72,10 +143,11 @@ export interface AppliedPlot {
 export interface SeasonTotal {
   /** The product. */
   readonly name: string;
-  /** Per treated area, all applications together; the plot that had most counts. Left out where what went before is not told per treated area. */
-  readonly rate?: VolumeRate | MassRate;
-  /** How many applications; left out where what went before is not told. */
-  readonly applications?: number;
+  /**
+   * What the next plan takes as `soFar`: the rate per treated area, all applications together, on the plot that had most,
+   * and how many there were. Each is left out where what went before isn't given that way.
+   */
+  readonly soFar: SeasonSoFar;
 }
 
 /** What became of a plan. */
@@ -88,8 +160,8 @@ export interface Reconciliation {
   readonly strengthPercent: number;
   /** Each plot. */
   readonly plots: readonly AppliedPlot[];
-  /** What each product's label has against what was really applied, on the plot that had most of it; by name, as a plan warns. */
-  readonly findings: readonly Finding[];
+  /** What each product's label has against what was really applied, by name, as a plan warns; of like findings that on the plot where it is furthest off. */
+  readonly findings: readonly Warning[];
   /** Each product's season so far, this application included. */
   readonly season: readonly SeasonTotal[];
   /** The record to keep. */
@@ -100,17 +172,17 @@ export interface Reconciliation {
  * Compares what was really sprayed with the plan: the rate on each plot, its deviation from plan and label, the season so
  * far, and the record to keep.
  *
- * Formulas: used = mixed + added water − left, shared by treated area where plots are not told apart; rate = used /
+ * Formulas: used = mixed + added water − left, shared by treated area where the plots aren't given one by one; rate = used /
  * treated area; product = strength × used, with strength = plan's strength × mixed / (mixed + added water). Water that was
- * added counts as mixed evenly into all of the mix: where it went into one load of several, that load was weaker than told here
- * (`strengthOf` tells how weak), the others were as strong as planned, and a little more product was applied. Sources: the
+ * added counts as mixed evenly into all of the mix: where it went into one load of several, that load was weaker than reported here
+ * (`strengthOf` says how weak), the others were as strong as planned, and a little more product was applied. Sources: the
  * definition of a rate; 7 CFR 110.3(a) for the record. Local rules decide which records must be kept.
  *
  * @param plan - the plan that was followed
  * @param actual - what really happened
  * @returns plain data
  * @throws SprayMathError `conflict` where more was left or used than there was, or both `left` and `used` are given;
- *   `missing`, `unreadable`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`, `out-of-range` or `too-few`
+ *   `missing`, `unreadable`, `unknown-field`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`, `out-of-range` or `too-few`
  *
  * @example
  * ```ts
@@ -132,26 +204,33 @@ export interface Reconciliation {
  * ```
  */
 export function reconcile(plan: Plan, actual: ActualApplication): Reconciliation {
-  checkedObject(plan, "plan");
-  checkedObject(actual, "actual");
-  const { used, left, strength } = within("actual", () => usedOf(plan, actual));
+  return reconciled(checked({ plan, actual }, RECONCILED));
+}
+
+function reconciled({ plan, actual }: Reconciled): Reconciliation {
+  const { mixed: _, addedWater: __, left: ___, used: ____, ...details } = actual;
+  const { products, plot } = plan.input;
+  const { used, left, strength } = usedOf(plan, actual);
+  const names = plotNames(plot);
   const plots = plan.area.plots.map((_, i) => appliedPlot(plan, i, used[i] as number, strength));
-  const unit = plan.carrier.total.unit;
   const applied = plan.totals.products.map(({ amount }, k) => ({
-    value: plots.reduce((sum, plot) => sum + (plot.products[k] as AppliedProduct).applied.value, 0),
+    value: plots.reduce((sum, one) => sum + (one.products[k] as AppliedProduct).applied.value, 0),
     unit: amount.unit,
   })) as (Volume | Mass)[];
-  const waits = within("plan.input", () => longestWaits(plan.input.products));
-  const most = plan.totals.products.map((_, k) => mostOf(plots, k));
+  const most = products.map((_, k) => mostOf(plots, k));
   return {
-    used: { value: used.reduce((sum, one) => sum + one, 0), unit },
+    used: { value: used.reduce((sum, one) => sum + one, 0), unit: plan.carrier.total.unit },
     left,
     strengthPercent: 100 * strength,
     plots,
-    findings: plan.input.products.flatMap((_, k) => findingsOf(plan, k, most[k] as AppliedPlot)),
-    season: plan.input.products.map((_, k) => seasonOf(plan, k, most[k] as AppliedPlot)),
-    record: within("actual", () =>
-      applicationRecord(detailsOf(actual), plan.input.products, waits, applied, plan.area.treated),
+    findings: products.flatMap((product, k) => findingsOf(product, k, plan.area.plots, plots, names)),
+    season: products.map((product, k) => seasonOf(product, most[k] as AppliedProduct)),
+    record: recordOf(
+      details,
+      products,
+      applied.map((amount, k) => ({ applied: amount, rate: (most[k] as AppliedProduct).rate })),
+      plan.area.treated,
+      "actual",
     ),
   };
 }
@@ -166,55 +245,41 @@ interface Used {
 
 function usedOf(plan: Plan, { mixed, addedWater, left, used }: ActualApplication): Used {
   const { unit, value } = plan.carrier.total;
-  const whole = mixed === undefined ? value : inUnit(mixed, unit, "mixed");
-  const water = addedWater === undefined ? 0 : inUnit(addedWater, unit, "addedWater", "nonnegative");
-  const there = whole + water;
+  const whole = mixed === undefined ? value : inUnit(mixed, unit);
+  const water = addedWater === undefined ? 0 : inUnit(addedWater, unit);
+  const there = finite(whole + water, "actual");
   const mix: Volume = { value: whole, unit };
   const strength =
-    water === 0 ? 1 : strengthOf({ mix, addedWater: { value: water, unit } }).strength.value / 100;
+    water === 0 ? 1 : mixStrengthOf({ mix, addedWater: { value: water, unit } }).strength.value / 100;
   if (used !== undefined) {
-    if (left !== undefined) {
-      throw new SprayMathError(
-        "conflict",
-        "left",
-        "Given both what was left and what was used on each plot; wanted one of them.",
-      );
-    }
-    const each = usedOnPlots(plan, used);
+    const each = used.map((one) => inUnit(one, unit));
     const sum = each.reduce((total, one) => total + one, 0);
     if (moreThan(sum, there)) throw tooMuch("used", sum, there, unit);
     return { used: each, left: { value: Math.max(0, there - sum), unit }, strength };
   }
-  const rest = inUnit(left as Volume, unit, "left", "nonnegative");
+  const rest = inUnit(left as Volume, unit);
   if (!moreThan(there, rest)) throw tooMuch("left", rest, there, unit);
-  const areas = plan.area.plots.map(({ treated }) => convertValue(treated.value, treated.unit, "m2"));
+  const areas = plan.area.plots.map(({ treated }) => inUnit(treated, "m2"));
   const all = areas.reduce((sum, one) => sum + one, 0);
   return { used: areas.map((area) => ((there - rest) * area) / all), left: { value: rest, unit }, strength };
 }
 
-function usedOnPlots(plan: Plan, used: readonly Volume[]): number[] {
-  checkedList(used, "used");
-  if (used.length !== plan.area.plots.length) {
-    throw new SprayMathError(
-      "conflict",
-      "used",
-      `Given ${used.length} amounts for ${plan.area.plots.length} plots; wanted one for each, in the order of the plan.`,
-    );
-  }
-  return used.map((one, i) => inUnit(one, plan.carrier.total.unit, `used[${i}]`, "nonnegative"));
-}
-
-function tooMuch(path: string, given: number, there: number, unit: Unit): SprayMathError {
-  return new SprayMathError(
+function tooMuch(field: "left" | "used", given: number, there: number, unit: VolumeUnit): Error {
+  return refusal(
     "conflict",
-    path,
-    `Given ${Number(given.toPrecision(6))} ${unit} of the ${Number(there.toPrecision(6))} ${unit} that was mixed; wanted less. Tell how much was mixed, if it was more.`,
+    `${field}-over-mixed`,
+    joinPath("actual", field),
+    field === "used"
+      ? "You can't use {given} of the {mixed} that was mixed. If more was mixed, enter how much."
+      : "You can't have {given} left of the {mixed} that was mixed. If more was mixed, enter how much.",
+    { given: { value: given, unit }, mixed: { value: there, unit } },
   );
 }
 
 function appliedPlot(plan: Plan, i: number, used: number, strength: number): AppliedPlot {
-  const { treated } = plan.area.plots[i] as Plan["area"]["plots"][number];
-  const { name } = plotsOf(plan.input.plot)[i] as { readonly name?: string };
+  const { treated } = plan.area.plots[i] as PlotAreas;
+  const { plot } = plan.input;
+  const { name } = (Array.isArray(plot) ? plot[i] : plot) as { readonly name?: string | undefined };
   const mix: Volume = { value: used, unit: plan.carrier.total.unit };
   const rate = perArea(mix, treated, plan.rate.unit) as VolumeRate;
   return {
@@ -223,13 +288,13 @@ function appliedPlot(plan: Plan, i: number, used: number, strength: number): App
     used: mix,
     rate,
     fromPlanPercent: percentMore(rate.value, plan.rate.value),
-    products: plan.totals.products.map((product, k) => {
-      const applied = appliedAmount(product, mix, strength);
+    products: plan.totals.products.map((total, k) => {
+      const applied = appliedAmount(total, mix, strength);
       const unit = rateUnit(plan, k, applied);
-      const planned = appliedAmount(product, { value: 1, unit: mix.unit }, 1).value / perMix(plan, mix.unit);
+      const planned = appliedAmount(total, { value: 1, unit: mix.unit }, 1).value / perMix(plan, mix.unit);
       const productRate = perArea(applied, treated, unit);
       return {
-        name: product.name,
+        name: total.name,
         applied,
         rate: productRate as VolumeRate | MassRate,
         fromPlanPercent: percentMore(
@@ -241,10 +306,10 @@ function appliedPlot(plan: Plan, i: number, used: number, strength: number): App
   };
 }
 
-/** The unit to tell a rate in: the label's own where that is per area, so that the two can be held side by side. */
+/** The unit of a rate: the label's own where that is per area, for the two to be held side by side. */
 function rateUnit(plan: Plan, k: number, { unit }: Volume | Mass): Unit {
-  const { rate, form } = plan.input.products[k] as Plan["input"]["products"][number];
-  const own = ownAreaUnit(isRange(rate) ? rate.chosen : rate, form, `products[${k}].rate`);
+  const { rate } = plan.input.products[k] as Product;
+  const own = ownAreaUnit(rateUsed(rate, "")[0]);
   return own ?? (`${unit}/${unitsLike(plan.rate.unit).landArea}` as Unit);
 }
 
@@ -253,13 +318,9 @@ function perMix(plan: Plan, unit: VolumeUnit): number {
   return 1 / convertValue(plan.rate.value, plan.rate.unit, `${unit}/m2`);
 }
 
-function appliedAmount(
-  { amount, strength }: Plan["totals"]["products"][number],
-  mix: Volume,
-  part: number,
-): Volume | Mass {
+function appliedAmount({ amount, strength }: ProductTotal, mix: Volume, part: number): Volume | Mass {
   const { per } = resolveUnit(strength.unit, "strength");
-  const value = strength.value * convertValue(mix.value, mix.unit, per as VolumeUnit) * part;
+  const value = strength.value * inUnit(mix, per as VolumeUnit) * part;
   return { value, unit: amount.unit } as Volume | Mass;
 }
 
@@ -273,71 +334,48 @@ function percentMore(actual: number, planned: number): number {
   return Number((100 * (actual / planned - 1)).toFixed(9)) + 0;
 }
 
-function mostOf(plots: readonly AppliedPlot[], product: number): AppliedPlot {
-  const rate = (plot: AppliedPlot): number => (plot.products[product] as AppliedProduct).rate.value;
-  return plots.reduce((most, plot) => (rate(plot) > rate(most) ? plot : most));
+/** A product on the plot that had most of it. */
+function mostOf(plots: readonly AppliedPlot[], k: number): AppliedProduct {
+  const shares = plots.map(({ products }) => products[k] as AppliedProduct);
+  return shares.reduce((most, one) => (one.rate.value > most.rate.value ? one : most));
 }
 
-function findingsOf(plan: Plan, k: number, plot: AppliedPlot): Finding[] {
-  const {
-    name,
-    form,
-    rate: planned,
-    label,
-    soFar,
-  } = plan.input.products[k] as Plan["input"]["products"][number];
-  const { rate, applied } = plot.products[k] as AppliedProduct;
-  // A range that the label gives limits what was applied too.
-  const ranged = isRange(planned);
-  if (applied.value === 0 || (label === undefined && !ranged)) return [];
-  const { ground, rowLength } = plan.area;
-  const findings = relocated({ label: `products[${k}].label`, soFar: `products[${k}].soFar` }, () =>
-    checkLabel({
-      rate: ranged ? { ...planned, chosen: rate } : rate,
-      form,
-      carrierRate: plot.rate,
-      label: label ?? {},
-      area: plan.area.treated,
-      ...(ground && { ground }),
-      ...(rowLength && { rowLength }),
-      ...(soFar && { soFar }),
-    }),
-  );
-  return findings.map((finding) => ofProduct(finding, name, `products[${k}]`));
+/** What a label has against what was applied: a range that the label gives limits that too. */
+function findingsOf(
+  product: Product,
+  k: number,
+  areas: readonly PlotAreas[],
+  plots: readonly AppliedPlot[],
+  names: readonly string[],
+): Warning[] {
+  const { rate: planned, label } = product;
+  if (label === undefined && !isRange(planned)) return [];
+  const doses = plots.flatMap(({ rate: carrierRate, products }, i): PlotDose[] => {
+    const { rate, applied } = products[k] as AppliedProduct;
+    if (applied.value === 0) return [];
+    const given: LabelRate = isRange(planned) ? { ...planned, chosen: rate } : rate;
+    return [{ areas: areas[i] as PlotAreas, name: names[i] as string, carrierRate, rate: given }];
+  });
+  return labelWarnings(product, `products[${k}]`, doses);
 }
 
-function seasonOf(plan: Plan, k: number, plot: AppliedPlot): SeasonTotal {
-  const { name, soFar } = plan.input.products[k] as Plan["input"]["products"][number];
-  const { rate } = plot.products[k] as AppliedProduct;
-  if (soFar === undefined) return { name };
-  const plain = perTreated(soFar.rate, `products[${k}].soFar.rate`);
-  const known = plain !== undefined || soFar.applications === 0;
-  const earlier =
-    plain === undefined
-      ? 0
-      : inUnit(
-          plain as Quantity<"gal/ac">,
-          rate.unit as "gal/ac",
-          `products[${k}].soFar.rate`,
-          "nonnegative",
-        );
+function seasonOf({ name, soFar }: Product, { rate }: AppliedProduct): SeasonTotal {
+  if (soFar === undefined) return { name, soFar: {} };
+  const { applications } = soFar;
+  const plain = perTreated(soFar.rate);
+  const isKnown = plain !== undefined || applications === 0;
+  const earlier = plain === undefined ? 0 : inUnit(plain, rate.unit);
   return {
     name,
-    ...(known && { rate: { value: rate.value + earlier, unit: rate.unit } as VolumeRate | MassRate }),
-    ...(soFar.applications !== undefined && { applications: soFar.applications + 1 }),
+    soFar: {
+      ...(isKnown && { rate: { value: rate.value + earlier, unit: rate.unit } as VolumeRate | MassRate }),
+      ...(applications !== undefined && { applications: applications + 1 }),
+    },
   };
 }
 
-/** What was used per treated area, where it is told so. */
-function perTreated(rate: SeasonRate | undefined, path: string): VolumeRate | MassRate | undefined {
-  if (rate === undefined || "unit" in checkedObject(rate, path)) return rate as VolumeRate | undefined;
-  const treated = "per" in rate && (rate.per === "treated" || rate.per === "broadcast");
-  return treated ? rate.rate : undefined;
-}
-
-function detailsOf(actual: ActualApplication): ApplicationDetails {
-  // What a record says of itself (its version, its dates) is not for the caller to write over.
-  return Object.fromEntries(
-    DETAIL_NAMES.flatMap((name) => (actual[name] === undefined ? [] : [[name, actual[name]]])),
-  ) as unknown as ApplicationDetails;
+/** What was used per treated area, where it is given that way. */
+function perTreated(rate: SeasonRate | undefined): VolumeRate | MassRate | undefined {
+  if (rate === undefined || "unit" in rate) return rate;
+  return "per" in rate && rate.per !== "ground" ? rate.rate : undefined;
 }

@@ -1,57 +1,91 @@
-import { SprayMathError, shown } from "../errors.js";
-import { checked } from "../units/check.js";
+import { joinPath } from "../errors.js";
+import { type Check, checked } from "../units/check.js";
 import { date } from "../units/date-field.js";
-import { checkedCount, checkedNumber } from "../units/guard.js";
-import { refusal } from "../units/message.js";
-import type { Mass, TreatedArea, Volume } from "../units/types.js";
+import {
+  choice,
+  type FieldsOf,
+  list,
+  type ObjectField,
+  object,
+  optional,
+  type Partly,
+  text,
+} from "../units/fields.js";
+import { quantity, treatedArea } from "../units/quantity-field.js";
+import type { Mass, MassRate, TreatedArea, Volume, VolumeRate } from "../units/types.js";
+import { version } from "../units/version-field.js";
 import type { Product } from "./input.js";
+import { daysAfter, hoursAfter, localTime, timeOf, timeZone } from "./local-time.js";
 
 /** Who applied, where, on what: what a record asks for besides the numbers. */
 export interface ApplicationDetails {
   /** When the last of it was sprayed, as local time, with its offset where that is known: `2026-05-02T09:30-05:00`. */
   readonly finished: string;
   /** When spraying began, written like the end. */
-  readonly started?: string;
+  readonly started?: string | undefined;
   /** The IANA name of the time zone, such as `America/Chicago`, for times without an offset: hours then count across a clock change. */
-  readonly timeZone?: string;
+  readonly timeZone?: string | undefined;
   /** Who applied it. */
-  readonly applicator?: string;
+  readonly applicator?: string | undefined;
   /** The certification number of the applicator, or of the person who supervised. */
-  readonly certification?: string;
+  readonly certification?: string | undefined;
   /** Where: a description or number by which the place can be found. */
-  readonly location?: string;
+  readonly location?: string | undefined;
   /** The crop, commodity or site. */
-  readonly crop?: string;
+  readonly crop?: string | undefined;
   /** What it was against. */
-  readonly target?: string;
+  readonly target?: string | undefined;
   /** Wind, temperature and the like, as noted. */
-  readonly weather?: string;
+  readonly weather?: string | undefined;
   /** Anything else. */
-  readonly notes?: string;
+  readonly notes?: string | undefined;
 }
 
-/** The names of the details. */
-export const DETAIL_NAMES: readonly (keyof ApplicationDetails)[] = [
-  "finished",
-  "started",
-  "timeZone",
-  "applicator",
-  "certification",
-  "location",
-  "crop",
-  "target",
-  "weather",
-  "notes",
-];
+/** The fields of {@link ApplicationDetails}. */
+export const DETAILS: FieldsOf<ApplicationDetails> = {
+  finished: localTime(
+    "When the last of it was sprayed, as local time, with its offset where that is known: `2026-05-02T09:30-05:00`.",
+  ),
+  started: optional(localTime("When spraying began, written like the end.")),
+  timeZone: optional(
+    timeZone(
+      "The IANA name of the time zone, such as `America/Chicago`, for times without an offset: hours then count across a clock change.",
+    ),
+  ),
+  applicator: optional(text("Who applied it.")),
+  certification: optional(
+    text("The certification number of the applicator, or of the person who supervised."),
+  ),
+  location: optional(text("Where: a description or number by which the place can be found.")),
+  crop: optional(text("The crop, commodity or site.")),
+  target: optional(text("What it was against.")),
+  weather: optional(text("Wind, temperature and the like, as noted.")),
+  notes: optional(text("Anything else.")),
+};
+
+/** Notes an end before the start. */
+export function endFollows({ started, finished, timeZone }: Partly<ApplicationDetails>, check: Check): void {
+  if (started === undefined || finished === undefined || check.hasFault("timeZone")) return;
+  if (timeOf(started, timeZone).instant <= timeOf(finished, timeZone).instant) return;
+  check.fault(
+    "conflict",
+    "start-after-end",
+    "started",
+    "The start, {started}, is after the end, {finished}.",
+    { started, finished },
+  );
+}
 
 /** A product as a record holds it. */
 export interface RecordedProduct {
   /** The product. */
   readonly name: string;
   /** Its registration number. */
-  readonly registration?: string;
+  readonly registration?: string | undefined;
   /** How much of the product itself was applied, water not counted. */
   readonly applied: Volume | Mass;
+  /** How much per treated area, on the plot that had most. */
+  readonly rate: VolumeRate | MassRate;
 }
 
 /**
@@ -62,7 +96,7 @@ export interface RecordedProduct {
  * name and certification number of the applicator.
  */
 export interface ApplicationRecord extends ApplicationDetails {
-  /** The version of this layout. */
+  /** The version of this layout. A reader refuses one that it does not know. */
   readonly version: 1;
   /** The day, as year-month-day. */
   readonly date: string;
@@ -74,62 +108,95 @@ export interface ApplicationRecord extends ApplicationDetails {
    * When people may go in again without the label's early-entry protection, as local time: the longest interval of the
    * products counts (40 CFR 170.112(a)(3) as of 2007), rounded up to the minute. Left out where no product gives one.
    */
-  readonly reEntry?: string;
+  readonly reEntry?: string | undefined;
   /** Whether the hours to re-entry count across a change of the clock: only where an offset or a time zone is given. */
   readonly clockChange: "counted" | "not-counted";
   /** The first day of harvest, by the product with the longest wait. Left out where no product gives one. */
-  readonly firstHarvest?: string;
+  readonly firstHarvest?: string | undefined;
   /** What 7 CFR 110.3(a) asks for and this record lacks, and each product's waits where only other products give them. */
   readonly missing: readonly string[];
 }
 
-/** How long the products of a plan want people and harvest to wait, where they tell it. */
-export interface Waits {
-  /** The hours until people may go in again. */
-  readonly hours?: number;
-  /** The days until harvest. */
-  readonly days?: number;
+/** A record that was kept. */
+export const RECORD: ObjectField<ApplicationRecord> = /* @__PURE__ */ object<ApplicationRecord>(
+  {
+    ...DETAILS,
+    version: version("The version of this layout. A reader refuses one that it does not know.", 1),
+    date: date("The day, as year-month-day."),
+    products: list(
+      "The products and how much of each.",
+      object<RecordedProduct>({
+        name: text("The product."),
+        registration: optional(text("Its registration number.")),
+        applied: quantity(
+          "How much of the product itself was applied, water not counted.",
+          ["volume", "mass"],
+          "nonnegative",
+        ),
+        rate: quantity(
+          "How much per treated area, on the plot that had most.",
+          ["volumeRate", "massRate"],
+          "nonnegative",
+        ),
+      }),
+    ),
+    treated: treatedArea("The size of the area treated."),
+    reEntry: optional(
+      localTime(
+        "When people may go in again without the label's early-entry protection, as local time: the longest interval of the products counts (40 CFR 170.112(a)(3) as of 2007), rounded up to the minute. Left out where no product gives one.",
+      ),
+    ),
+    clockChange: choice(
+      "Whether the hours to re-entry count across a change of the clock: only where an offset or a time zone is given.",
+      ["counted", "not-counted"],
+    ),
+    firstHarvest: optional(
+      date(
+        "The first day of harvest, by the product with the longest wait. Left out where no product gives one.",
+      ),
+    ),
+    missing: list(
+      "What 7 CFR 110.3(a) asks for and this record lacks, and each product's waits where only other products give them.",
+      text("A field that is missing."),
+      { least: 0 },
+    ),
+  },
+  [endFollows],
+);
+
+/**
+ * Reads a record that was saved, from a file or another program.
+ *
+ * @param saved - what was saved, such as what `JSON.parse` returns
+ * @returns the record, a copy
+ * @throws SprayMathError `unknown-choice` for a version that isn't known, or what is wrong with a field, with its path
+ *
+ * @example
+ * ```ts
+ * import { readRecord } from "swath-to-spoon/plan";
+ *
+ * const saved = `{ "version": 1, "date": "2026-05-02", "finished": "2026-05-02T09:30", "clockChange": "not-counted",
+ *   "products": [{ "name": "Product A", "applied": { "value": 900, "unit": "mL" }, "rate": { "value": 1.8, "unit": "L/ha" } }],
+ *   "treated": { "value": 5000, "unit": "m2", "of": "treated" }, "missing": ["location"] }`;
+ * console.log(readRecord(JSON.parse(saved)).products[0]?.applied); // { value: 900, unit: 'mL' }
+ * ```
+ */
+export function readRecord(saved: unknown): ApplicationRecord {
+  return checked(saved, RECORD);
 }
 
-/** The longest waits of the products. */
-export function longestWaits(products: readonly Product[]): Waits {
-  const hours = longest(products, "reEntryHours", (value, path) =>
-    checkedNumber(value, path, { min: 0, max: 24_000 }),
-  );
-  const days = longest(products, "preHarvestDays", (value, path) =>
-    checkedNumber(checkedCount(value, path, 0), path, { max: 1000 }),
-  );
-  return { ...(hours !== undefined && { hours }), ...(days !== undefined && { days }) };
-}
-
-/** Puts a record together. */
-export function applicationRecord(
+/** Puts a record together; `at` is the place of the details. Trusts its input. */
+export function recordOf(
   details: ApplicationDetails,
   products: readonly Product[],
-  { hours, days }: Waits,
-  applied: readonly (Volume | Mass)[],
+  applied: readonly Pick<RecordedProduct, "applied" | "rate">[],
   treated: TreatedArea,
+  at: string,
 ): ApplicationRecord {
-  const { timeZone } = details;
-  if (timeZone !== undefined) checkZone(timeZone);
-  const finished = checkedTime(details.finished, "finished", timeZone);
-  const started =
-    details.started === undefined ? undefined : checkedTime(details.started, "started", timeZone);
-  if (started !== undefined && started.instant > finished.instant) {
-    throw refusal(
-      "conflict",
-      "start-after-end",
-      "started",
-      "The start, {started}, is after the end, {finished}.",
-      {
-        started: details.started as string,
-        finished: details.finished,
-      },
-    );
-  }
-  const { applicator, certification, location, crop, target, weather, notes } = details;
-  const texts = { applicator, certification, location, crop, target, weather, notes };
-  for (const [name, text] of Object.entries(texts)) checkText(text, name);
+  const time = timeOf(details.finished, details.timeZone);
+  const finishedAt = joinPath(at, "finished");
+  const hours = longest(products, "reEntryHours");
+  const days = longest(products, "preHarvestDays");
   return {
     version: 1,
     date: details.finished.slice(0, 10),
@@ -137,153 +204,31 @@ export function applicationRecord(
     products: products.map(({ name, registration }, i) => ({
       name,
       ...(registration !== undefined && { registration }),
-      applied: applied[i] as Volume | Mass,
+      ...(applied[i] as Pick<RecordedProduct, "applied" | "rate">),
     })),
     treated,
-    ...(hours !== undefined && {
-      reEntry: localTime(Math.ceil(finished.instant / MINUTE + hours * 60) * MINUTE, finished),
-    }),
-    clockChange: finished.zone === undefined && finished.offset === undefined ? "not-counted" : "counted",
-    ...(days !== undefined && { firstHarvest: dateAfter(details.finished, days) }),
+    ...(hours !== undefined && { reEntry: hoursAfter(time, hours, finishedAt) }),
+    clockChange: time.zone === undefined && time.offset === undefined ? "not-counted" : "counted",
+    ...(days !== undefined && { firstHarvest: daysAfter(details.finished, days, finishedAt) }),
     missing: [
       ...(hours === undefined ? [] : without(products, "reEntryHours")),
       ...(days === undefined ? [] : without(products, "preHarvestDays")),
-      ...products.flatMap(({ registration }, i) => (registration ? [] : [`products[${i}].registration`])),
-      ...(["location", "crop", "applicator", "certification"] as const).filter((name) => !texts[name]),
+      ...without(products, "registration"),
+      ...(["location", "crop", "applicator", "certification"] as const).filter((name) => !details[name]),
     ],
   };
 }
 
-/** The places of the products that don't give a wait. */
-function without(products: readonly Product[], name: "reEntryHours" | "preHarvestDays"): string[] {
-  return products.flatMap((product, i) => (product[name] === undefined ? [`products[${i}].${name}`] : []));
-}
-
-const MINUTE = 60_000;
-
-/** A time as it was written: the instant, and the offset or the zone that it was written in. Without either, UTC stands in. */
-interface WrittenTime {
-  readonly instant: number;
-  readonly offset?: string;
-  readonly zone?: string;
-}
-
-const TIME = /^(\d{4}-\d{2}-\d{2})T((?:[01]\d|2[0-3]):[0-5]\d)(Z|[+-](?:0\d|1[0-4]):[0-5]\d)?$/;
-const EXAMPLE = "2026-05-02T09:30";
-const DAY = date("The day of a local time.");
-
-function checkedTime(text: string, path: string, zone: string | undefined): WrittenTime {
-  if (text === undefined || text === null)
-    throw refusal("missing", "enter-time", path, "Enter a local time, such as {example}.", {
-      example: EXAMPLE,
-    });
-  const [, day, time, offset] = (typeof text === "string" && TIME.exec(text)) || [];
-  if (day === undefined || time === undefined) {
-    throw refusal(
-      "unreadable",
-      "time-unreadable",
-      path,
-      "Couldn't read {given}. Enter a local time, such as {example}.",
-      {
-        given: shown(text),
-        example: EXAMPLE,
-      },
-    );
-  }
-  checked(day, DAY, path);
-  const clock = Date.parse(`${day}T${time}Z`);
-  if (offset !== undefined) return { instant: clock - minutesOf(offset) * MINUTE, offset };
-  if (zone === undefined) return { instant: clock };
-  // The zone's offset at the clock's reading; twice, where the first guess lies on the other side of a clock change.
-  let instant = clock - offsetIn(zone, clock);
-  instant = clock - offsetIn(zone, instant);
-  return { instant, zone };
-}
-
-function minutesOf(offset: string): number {
-  if (offset === "Z") return 0;
-  const [hours, minutes] = offset.slice(1).split(":").map(Number) as [number, number];
-  return (offset.startsWith("-") ? -1 : 1) * (60 * hours + minutes);
-}
-
-/** How far a zone's clock is ahead of UTC at an instant, in milliseconds. */
-function offsetIn(zone: string, instant: number): number {
-  return Date.parse(`${clockIn(zone, instant)}Z`) - Math.floor(instant / MINUTE) * MINUTE;
-}
-
-/** What a zone's clock reads at an instant, to the minute. */
-function clockIn(zone: string, instant: number): string {
-  const parts = new Intl.DateTimeFormat("en-US", {
-    timeZone: zone,
-    hourCycle: "h23",
-    year: "numeric",
-    month: "2-digit",
-    day: "2-digit",
-    hour: "2-digit",
-    minute: "2-digit",
-  }).formatToParts(instant);
-  const part = (type: string): string => parts.find((one) => one.type === type)?.value ?? "";
-  return `${part("year").padStart(4, "0")}-${part("month")}-${part("day")}T${part("hour")}:${part("minute")}`;
-}
-
-function checkZone(zone: string): void {
-  try {
-    if (typeof zone === "string") new Intl.DateTimeFormat("en-US", { timeZone: zone });
-    if (typeof zone === "string") return;
-  } catch {
-    // Refused below.
-  }
-  throw refusal(
-    "unknown-choice",
-    "zone-unknown",
-    "timeZone",
-    "There is no time zone {given}. Enter one such as America/Chicago.",
-    {
-      given: shown(zone),
-    },
-  );
-}
-
-/** An instant as the clock shows it that a time was written by. */
-function localTime(instant: number, { offset, zone }: WrittenTime): string {
-  checkYear(instant);
-  if (zone !== undefined) return clockIn(zone, instant);
-  const clock = new Date(instant + (offset === undefined ? 0 : minutesOf(offset) * MINUTE));
-  return clock.toISOString().slice(0, 16) + (offset ?? "");
-}
-
-function dateAfter(finished: string, days: number): string {
-  const day = Date.parse(`${finished.slice(0, 10)}T00:00Z`) + days * 24 * 60 * MINUTE;
-  checkYear(day);
-  return new Date(day).toISOString().slice(0, 10);
-}
-
-const LAST_INSTANT = Date.parse("9999-12-30T00:00Z");
-
-function checkYear(instant: number): void {
-  if (instant <= LAST_INSTANT) return;
-  throw refusal(
-    "out-of-range",
-    "year-too-late",
-    "finished",
-    "This wait ends after the year 9999. Check the date.",
-  );
-}
-
-function checkText(text: string | undefined, path: string): void {
-  if (text !== undefined && typeof text !== "string") {
-    throw new SprayMathError("not-a-quantity", path, `Given ${shown(text)}; wanted text.`);
-  }
-}
-
-function longest(
-  products: readonly Product[],
-  name: "reEntryHours" | "preHarvestDays",
-  checked: (value: number, path: string) => number,
-): number | undefined {
-  const waits = products.flatMap((product, i) => {
-    const wait = product[name];
-    return wait === undefined ? [] : [checked(wait, `products[${i}].${name}`)];
-  });
+/** The longest wait of the products; nothing where none gives one. */
+function longest(products: readonly Product[], name: "reEntryHours" | "preHarvestDays"): number | undefined {
+  const waits = products.flatMap((product) => product[name] ?? []);
   return waits.length === 0 ? undefined : Math.max(...waits);
+}
+
+/** The places of the products that lack a field. */
+function without(
+  products: readonly Product[],
+  name: "reEntryHours" | "preHarvestDays" | "registration",
+): string[] {
+  return products.flatMap((product, i) => (product[name] === undefined ? [`products[${i}].${name}`] : []));
 }

@@ -1,45 +1,52 @@
+import type { Measurable, NotMeasurable } from "../household/measure-out.js";
 import type { Carrier } from "../tank-mix/carrier.js";
-import type {
-  Concentration,
-  GroundArea,
-  Length,
-  Mass,
-  TreatedArea,
-  Volume,
-  VolumeRate,
-} from "../units/types.js";
+import type { Concentration, Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
 import type { Caution } from "./cautions.js";
-import type { DoseMeasure } from "./dose.js";
 import type { PlanInput } from "./input.js";
 import type { PlanCost } from "./money.js";
-import type { PlotAreas } from "./plot.js";
+import type { JobArea } from "./plot-areas.js";
 import type { Warning } from "./warnings.js";
 
 /** A product's share of one load. */
-export interface LoadProduct {
+export interface LoadAmount {
   /** The product. */
   readonly name: string;
   /** How much of it goes into this load. */
   readonly amount: Volume | Mass;
+}
+
+/** A dose as a person measures it, or why it can't be. */
+export type DoseMeasure = (Measurable | NotMeasurable) & {
+  /** For a dry product that is spooned by its own bulk density: the volume that the dose fills. */
+  readonly volume?: Volume | undefined;
+  /** True where the tools given hold no scale and a common one is taken for the product's weight. */
+  readonly scaleAssumed?: true | undefined;
+};
+
+/** A product's share of one load, and how it is measured. */
+export interface LoadProduct extends LoadAmount {
   /** The same as a person can measure it, never over. */
   readonly measured: DoseMeasure;
 }
 
 /** One tank load. */
-export interface PlannedLoad {
+export interface MixLoad<P extends LoadAmount = LoadAmount> {
   /** The load's place in the order of mixing, from 1. */
   readonly number: number;
   /** The finished mix: fill the tank to this mark. */
   readonly carrier: Volume;
   /** The water it takes: the mix less the liquid products. */
   readonly water: Volume;
-  /** How many rows or plots it is for, where the mix is parted by them. */
-  readonly pieces?: number;
+  /** How many rows or plots it is for, where the mix is split by them. */
+  readonly pieces?: number | undefined;
   /** What this load could treat at the output rate. */
   readonly area: TreatedArea;
   /** Each product's share. */
-  readonly products: readonly LoadProduct[];
+  readonly products: readonly P[];
 }
+
+/** One tank load with its doses. */
+export type PlannedLoad = MixLoad<LoadProduct>;
 
 /** A product in the whole job. */
 export interface ProductTotal {
@@ -51,29 +58,14 @@ export interface ProductTotal {
   readonly strength: Concentration;
 }
 
-/** A whole job worked out. Plain data. */
-export interface Plan {
-  /** What is treated, on what ground, and which part of the ground that is. */
-  readonly area: {
-    /** All plots together. */
-    readonly treated: TreatedArea;
-    /** The ground of all plots together, where every plot tells it. */
-    readonly ground?: GroundArea;
-    /** Treated / ground. */
-    readonly fraction?: number;
-    /** The length of all rows, where every plot has rows. */
-    readonly rowLength?: Length;
-    /** Each plot's own areas, in the order given. */
-    readonly plots: readonly PlotAreas[];
-  };
-  /** What the sprayer puts out per treated area. */
-  readonly rate: VolumeRate;
+/** A tank mix worked out. Plain data. */
+export interface Mix<P extends LoadAmount = LoadAmount> {
   /** The finished mix: sprayed, to spare, in the lines, in all. */
   readonly carrier: Carrier;
   /** The tank loads, in the order of mixing. */
-  readonly loads: readonly PlannedLoad[];
-  /** The products' names in the order of mixing, where every product's formulation is known. The label's order goes before it. */
-  readonly mixingOrder?: readonly string[];
+  readonly loads: readonly MixLoad<P>[];
+  /** The products' names in the order of mixing, where every product's formulation is known. The label's order takes precedence. */
+  readonly mixingOrder?: readonly string[] | undefined;
   /** What the loads come to. */
   readonly totals: {
     /** All loads' mix. */
@@ -81,15 +73,25 @@ export interface Plan {
     /** Each product in all loads. */
     readonly products: readonly ProductTotal[];
   };
-  /** What is left when the plot is done: reserve and lines. */
+  /** What is left over when the plot is done: reserve and lines. */
   readonly leftover: {
     /** How much mix. */
     readonly carrier: Volume;
     /** What the reserve could still treat at the output rate; nothing where there is none. */
-    readonly area?: TreatedArea;
+    readonly area?: TreatedArea | undefined;
   };
+}
+
+/** A whole job worked out. Plain data. */
+export interface Plan extends Mix<LoadProduct> {
+  /** The version of this layout. A reader refuses one that it does not know. */
+  readonly version: 1;
+  /** What is treated, on what ground, and which part of the ground that is. */
+  readonly area: JobArea;
+  /** What the sprayer puts out per treated area. */
+  readonly rate: VolumeRate;
   /** What the products cost, where a price is given. */
-  readonly cost?: PlanCost;
+  readonly cost?: PlanCost | undefined;
   /** What a careful colleague would question. A warning changes no number. */
   readonly warnings: readonly Warning[];
   /** The usual cautions. */

@@ -1,9 +1,17 @@
 import { joinPath } from "../errors.js";
+import { CALIBRATION, rateOfCalibration } from "../output-rate/calibration.js";
+import { RESERVE } from "../tank-mix/carrier.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { isUnit } from "../units/resolve.js";
-import type { Quantity, Volume } from "../units/types.js";
-import type { PlanInput, Product } from "./input.js";
+import type { Quantity, VolumeRate } from "../units/types.js";
+import { type PlanInput, PRODUCT, type Product, SPRAYER } from "./input.js";
+import { amountsFor } from "./mix.js";
+import { mixInput } from "./plan.js";
+import { PLOT, plotsOf } from "./plot.js";
+import { areasOfPlot, type JobArea, type PlotAreas } from "./plot-areas.js";
+import { PLAN } from "./read-plan.js";
 import type { Plan } from "./result.js";
-import { jobTotals } from "./totals.js";
 
 /** How far one input moves the products of a job. */
 export interface InputSensitivity {
@@ -26,19 +34,24 @@ export interface InputSensitivity {
 
 /** Counts, which move by whole steps. Other whole numbers, such as the sides of a row, are choices and no measurements. */
 const COUNTS = new Set(["rows", "beds", "count", "plants", "nozzlesPerRow"]);
+/** Bare numbers that are measured or chosen from a scale. */
+const NUMBERS = new Set(["percent", "fraction", "angleDegrees", "parts", "to"]);
 const STEP = 1e-4;
+/** Of longer lists in a plot or a calibration no entry moves much, and each takes a look at all. */
+const MOST_ALIKE = 50;
 
 /**
  * How the doses move when an input does: which number to check again before anything is poured.
  *
  * Formula: by one per cent of an input, the first derivative of the logarithm, as a central difference; for a count, the
  * job with one more. What is refused with more or with less, such as a part of the ground that is all of it, is moved the
- * other way alone, and a count that has to stay as it is is left out. A reserve that rounds up to a convenient volume is held at what it came to, since it moves in jumps.
+ * other way alone, and a count that has to stay as it is is left out. A reserve that rounds up to a convenient
+ * volume is held at what it came to, since it moves in jumps.
  * Source: first-order sensitivity, as for uncertainty in JCGM 100:2008, 5.1.3.
  *
  * @param plan - a finished plan
  * @returns every measured input and count that moves something, the strongest first; corners and stations of a boundary
- *   are left out, since one of them alone says little
+ *   are left out, since one of them alone says little, and so are lists of more than 50 lengths, spots, runs or catches
  *
  * @example
  * ```ts
@@ -57,11 +70,23 @@ const STEP = 1e-4;
  * ```
  */
 export function planSensitivity(plan: Plan): InputSensitivity[] {
-  const input = held(plan);
-  const start = amountsOf(input);
-  const moved = leavesOf(input).flatMap(({ path, keys, value, count }): InputSensitivity[] => {
+  return sensitivityOf(checked(plan, PLAN, "plan"));
+}
+
+/** A job as far as its amounts depend on it. */
+interface Job {
+  readonly input: PlanInput;
+  readonly area: JobArea;
+  readonly rate: VolumeRate;
+}
+
+function sensitivityOf(plan: Plan): InputSensitivity[] {
+  const { area, rate } = plan;
+  const job: Job = { input: held(plan), area, rate };
+  const start = amountsOf(job);
+  const moved = leavesOf(plan.input).flatMap(({ path, keys, value, count }): InputSensitivity[] => {
     const at = (changed: number): number[] | undefined =>
-      possible(() => amountsOf(replaced(input, keys, changed) as PlanInput));
+      possible(() => amountsOf(replaced(job, keys, changed)));
     const number = typeof value === "number" ? value : value.value;
     const moves = count
       ? at(number + 1)?.map((after, i) => after / (start[i] as number) - 1)
@@ -74,7 +99,10 @@ export function planSensitivity(plan: Plan): InputSensitivity[] {
         value,
         change: count ? "one-more" : "one-percent",
         mix,
-        products: products.map((moves, i) => ({ name: (input.products[i] as Product).name, percent: moves })),
+        products: products.map((moves, i) => ({
+          name: (plan.input.products[i] as Product).name,
+          percent: moves,
+        })),
       },
     ];
   });
@@ -82,8 +110,8 @@ export function planSensitivity(plan: Plan): InputSensitivity[] {
 }
 
 /** The whole mix and each product in it. */
-function amountsOf(input: PlanInput): number[] {
-  const { carrier, amounts } = jobTotals(input);
+function amountsOf({ input, area, rate }: Job): number[] {
+  const { carrier, amounts } = amountsFor(mixInput(input, area, rate), "plot");
   return [carrier.total.value, ...amounts.map(({ amount }) => amount.value)];
 }
 
@@ -96,10 +124,61 @@ function possible<T>(work: () => T): T | undefined {
   }
 }
 
-function held(plan: Plan): PlanInput {
-  const { reserve } = plan.input;
-  if (reserve === undefined || !("roundUpTo" in reserve)) return plan.input;
-  return { ...plan.input, reserve: { volume: plan.carrier.reserve as Volume } };
+function held({ input, carrier }: Plan): PlanInput {
+  return isRounded(input) ? { ...input, reserve: { volume: carrier.reserve } } : input;
+}
+
+function isRounded({ reserve }: PlanInput): boolean {
+  return reserve !== undefined && "roundUpTo" in reserve;
+}
+
+type Keys = readonly (string | number)[];
+
+/** The job with another number in one place. Only the part that the number stands in is checked and worked out again. */
+function replaced(job: Job, [part, ...keys]: Keys, value: number): Job {
+  const { input } = job;
+  const changed = (whole: unknown, rest: Keys): unknown => withNumber(whole, rest, value);
+  switch (part) {
+    case "plot":
+      return { ...job, area: withPlot(job, keys, value) };
+    case "calibration": {
+      const calibration = checked(changed(input.calibration, keys), CALIBRATION);
+      return { ...job, rate: rateOfCalibration(calibration).rate };
+    }
+    case "products": {
+      const [i, ...rest] = keys as [number, ...Keys];
+      const product = checked(changed(input.products[i], rest), PRODUCT);
+      return {
+        ...job,
+        input: { ...input, products: input.products.map((one, k) => (k === i ? product : one)) },
+      };
+    }
+    case "sprayer":
+      return { ...job, input: { ...input, sprayer: checked(changed(input.sprayer, keys), SPRAYER) } };
+    default:
+      return { ...job, input: { ...input, reserve: checked(changed(input.reserve, keys), RESERVE) } };
+  }
+}
+
+/** The areas of a job with another number in one plot. */
+function withPlot({ input: { plot }, area }: Job, keys: Keys, value: number): JobArea {
+  const [i, rest] = Array.isArray(plot) ? [keys[0] as number, keys.slice(1)] : [0, keys];
+  const before = area.plots[i] as PlotAreas;
+  const after = areasOfPlot(checked(withNumber(plotsOf(plot)[i], rest, value), PLOT), "plot");
+  // The difference alone is added: a job of a thousand plots isn't summed up again for each number.
+  const together = <Q extends Quantity>(all: Q, one: Quantity, other: Quantity): Q => {
+    return { ...all, value: all.value + inUnit(other, all.unit) - inUnit(one, all.unit) };
+  };
+  const { treated, ground, rowLength, plots } = area;
+  return {
+    treated: together(treated, before.treated, after.treated),
+    // What all plots have together, each of them has.
+    ...(ground && { ground: together(ground, before.ground as Quantity, after.ground as Quantity) }),
+    ...(rowLength && {
+      rowLength: together(rowLength, before.rowLength as Quantity, after.rowLength as Quantity),
+    }),
+    plots,
+  };
 }
 
 // From both sides, or from the one that is possible.
@@ -125,7 +204,7 @@ function strongest({ mix, products }: InputSensitivity): number {
 
 interface Leaf {
   readonly path: string;
-  readonly keys: readonly (string | number)[];
+  readonly keys: Keys;
   readonly value: Quantity | number;
   readonly count: boolean;
 }
@@ -133,21 +212,25 @@ interface Leaf {
 /** The measured inputs and counts of a job. */
 function leavesOf(input: PlanInput): Leaf[] {
   const { plot, calibration, sprayer, reserve, products } = input;
-  return leaves({ plot, calibration, sprayer, reserve, products }, "", []);
+  return leaves({ plot, calibration, sprayer, ...(!isRounded(input) && { reserve }), products }, "", []);
 }
 
-function leaves(node: unknown, path: string, keys: readonly (string | number)[]): Leaf[] {
+function leaves(node: unknown, path: string, keys: Keys): Leaf[] {
   if (typeof node !== "object" || node === null) return [];
   if (isQuantity(node)) {
     const { value, unit } = node;
     return value === 0 ? [] : [{ path, keys: [...keys, "value"], value: { value, unit }, count: false }];
   }
-  if (Array.isArray(node)) return node.flatMap((one, i) => leaves(one, `${path}[${i}]`, [...keys, i]));
+  if (Array.isArray(node)) {
+    // The plots themselves are a list too, and each of them is checked and worked out alone.
+    if (node.length > MOST_ALIKE && path !== "plot") return [];
+    return node.flatMap((one, i) => leaves(one, `${path}[${i}]`, [...keys, i]));
+  }
   return Object.entries(node).flatMap(([key, value]): Leaf[] => {
     const place = joinPath(path, key);
     if (typeof value !== "number") return leaves(value, place, [...keys, key]);
     const count = COUNTS.has(key);
-    if (!count && key !== "percent" && key !== "fraction") return [];
+    if (!count && !NUMBERS.has(key)) return [];
     // All of the ground cannot become more.
     return value === 0 || (key === "fraction" && value === 1)
       ? []
@@ -159,9 +242,9 @@ function isQuantity(node: object): node is Quantity {
   return "value" in node && "unit" in node && typeof node.value === "number" && isUnit(node.unit);
 }
 
-function replaced(node: unknown, [key, ...rest]: readonly (string | number)[], value: number): unknown {
+function withNumber(node: unknown, [key, ...rest]: Keys, value: number): unknown {
   if (key === undefined) return value;
-  if (Array.isArray(node)) return node.map((one, i) => (i === key ? replaced(one, rest, value) : one));
+  if (Array.isArray(node)) return node.map((one, i) => (i === key ? withNumber(one, rest, value) : one));
   const object = node as Readonly<Record<string, unknown>>;
-  return { ...object, [key]: replaced(object[key], rest, value) };
+  return { ...object, [key]: withNumber(object[key], rest, value) };
 }

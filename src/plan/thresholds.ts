@@ -1,7 +1,8 @@
-import { SprayMathError } from "../errors.js";
 import { frozen } from "../frozen.js";
-import { checkedNumber, checkedObject, inUnit } from "../units/guard.js";
-import type { Length, Quantity, Speed, VolumeRate } from "../units/types.js";
+import { LONGEST_AGE } from "../output-rate/what-changed.js";
+import { number, type ObjectField, object, optional } from "../units/fields.js";
+import { quantity } from "../units/quantity-field.js";
+import type { Length, Speed, VolumeRate } from "../units/types.js";
 
 /** From which point on a plan questions something. Each can be changed. */
 export interface Thresholds {
@@ -25,7 +26,7 @@ export interface Thresholds {
 
 /** A threshold with its reason. */
 export interface Threshold<V> {
-  /** The value that is used unless told otherwise. */
+  /** The value that is used unless changed. */
   readonly value: V;
   /** Why there. */
   readonly reason: string;
@@ -35,82 +36,91 @@ export interface Threshold<V> {
 
 const PRACTICE = "common practice, no source";
 
+/** The thresholds by name. */
+export type ThresholdTable = { readonly [K in keyof Thresholds]: Threshold<Thresholds[K]> };
+
 /** The thresholds, with reason and source. */
-export const THRESHOLDS: { readonly [K in keyof Thresholds]: Threshold<Thresholds[K]> } =
-  /* @__PURE__ */ frozen<{
-    readonly [K in keyof Thresholds]: Threshold<Thresholds[K]>;
-  }>({
-    leastRate: {
-      value: { value: 5, unit: "gal/ac" },
-      reason: "Less than a backpack or small boom sprayer covers a plot evenly with; often a slip in a unit.",
-      source: PRACTICE,
-    },
-    mostRate: {
-      value: { value: 200, unit: "gal/ac" },
-      reason:
-        "More than stays on leaves and ground; often a strip measured in yards or a refill read in the wrong unit.",
-      source: PRACTICE,
-    },
-    slowest: {
-      value: { value: 1, unit: "mph" },
-      reason: "Slower than a pace that can be held evenly.",
-      source: PRACTICE,
-    },
-    fastest: {
-      value: { value: 5, unit: "mph" },
-      reason: "Faster than a person with a sprayer walks, or a small boom rides without bouncing.",
-      source: PRACTICE,
-    },
-    readingPercent: {
-      value: 5,
-      reason:
-        "One mark of the measure is then as much as nozzles may differ; a longer strip makes it smaller.",
-      source: PRACTICE,
-    },
-    calibrationDays: {
-      value: 90,
-      reason: "Nozzles wear and seals leak within a season.",
-      source: PRACTICE,
-    },
-    lastLoadPercent: {
-      value: 15,
-      reason: "A pump draws air near the bottom, and small doses are measured badly.",
-      source: PRACTICE,
-    },
-    bandSwath: {
-      value: { value: 3, unit: "ft" },
-      reason: "Passes over all of the ground are laid wider than this; bands along rows are narrower.",
-      source: PRACTICE,
-    },
-  });
+export const THRESHOLDS: ThresholdTable = /* @__PURE__ */ frozen<ThresholdTable>({
+  leastRate: {
+    value: { value: 5, unit: "gal/ac" },
+    reason: "Less than a backpack or small boom sprayer covers a plot evenly with; often a slip in a unit.",
+    source: PRACTICE,
+  },
+  mostRate: {
+    value: { value: 200, unit: "gal/ac" },
+    reason:
+      "More than stays on leaves and ground; often a strip measured in yards or a refill read in the wrong unit.",
+    source: PRACTICE,
+  },
+  slowest: {
+    value: { value: 1, unit: "mph" },
+    reason: "Slower than a pace that can be held evenly.",
+    source: PRACTICE,
+  },
+  fastest: {
+    value: { value: 5, unit: "mph" },
+    reason: "Faster than a person with a sprayer walks, or a small boom rides without bouncing.",
+    source: PRACTICE,
+  },
+  readingPercent: {
+    value: 5,
+    reason: "One mark of the measure is then as much as nozzles may differ; a longer strip makes it smaller.",
+    source: PRACTICE,
+  },
+  calibrationDays: {
+    value: LONGEST_AGE,
+    reason: "Nozzles wear and seals leak within a season.",
+    source: PRACTICE,
+  },
+  lastLoadPercent: {
+    value: 15,
+    reason: "A pump draws air near the bottom, and small doses are measured badly.",
+    source: PRACTICE,
+  },
+  bandSwath: {
+    value: { value: 3, unit: "ft" },
+    reason: "Passes over all of the ground are laid wider than this; bands along rows are narrower.",
+    source: PRACTICE,
+  },
+});
 
-const USUAL = /* @__PURE__ */ Object.fromEntries(
-  Object.entries(THRESHOLDS).map(([name, { value }]) => [name, value]),
-) as unknown as Thresholds;
+const SHARE = { above: 0 };
 
-/** The thresholds in force: the usual ones, with those that the caller changes. */
-export function thresholdsOf(changed?: Partial<Thresholds>): Thresholds {
-  if (changed === undefined) return USUAL;
-  checkedObject(changed, "thresholds");
-  const names = Object.keys(THRESHOLDS) as (keyof Thresholds)[];
-  for (const name of Object.keys(changed)) {
-    if (!Object.hasOwn(THRESHOLDS, name)) {
-      throw new SprayMathError(
-        "unknown-choice",
-        `thresholds.${name}`,
-        `Given a threshold that is not known here; wanted one of: ${names.join(", ")}.`,
-      );
-    }
-  }
-  return Object.fromEntries(
-    names.map((name) => [name, thresholdOf(name, changed[name])]),
-  ) as unknown as Thresholds;
-}
+/** The thresholds that can be changed. */
+export const THRESHOLD_FIELDS: ObjectField<Partial<Thresholds>> = /* @__PURE__ */ object<Partial<Thresholds>>(
+  {
+    leastRate: optional(quantity("The least that such sprayers put out.", "volumeRate")),
+    mostRate: optional(quantity("The most that such sprayers put out.", "volumeRate")),
+    slowest: optional(
+      quantity("The slowest that a person walks, or a small machine drives, evenly.", "speed"),
+    ),
+    fastest: optional(quantity("The fastest.", "speed")),
+    readingPercent: optional(
+      number("How coarse the strip's reading may be, in per cent of what was used.", SHARE),
+    ),
+    calibrationDays: optional(number("How many days a calibration is trusted for.", SHARE)),
+    lastLoadPercent: optional(number("How small the last load may be, in per cent of a full one.", SHARE)),
+    bandSwath: optional(
+      quantity(
+        "A swath narrower than this looks like a band, and not like one pass over all of the ground.",
+        "length",
+      ),
+    ),
+  },
+);
 
-function thresholdOf(name: keyof Thresholds, changed: Quantity | number | undefined): Quantity | number {
-  const { value } = THRESHOLDS[name];
-  if (changed === undefined) return value;
-  if (typeof value === "number") return checkedNumber(changed as number, `thresholds.${name}`, { above: 0 });
-  inUnit(changed as Length, value.unit as Length["unit"], `thresholds.${name}`);
-  return changed as Quantity;
+/** The thresholds in force: the usual ones, with those that the caller changes. Trusts its input. */
+export function thresholdsOf(changed: Partial<Thresholds> = {}): Thresholds {
+  const inForce = <K extends keyof Thresholds>(name: K): Thresholds[K] =>
+    changed[name] ?? THRESHOLDS[name].value;
+  return {
+    leastRate: inForce("leastRate"),
+    mostRate: inForce("mostRate"),
+    slowest: inForce("slowest"),
+    fastest: inForce("fastest"),
+    readingPercent: inForce("readingPercent"),
+    calibrationDays: inForce("calibrationDays"),
+    lastLoadPercent: inForce("lastLoadPercent"),
+    bandSwath: inForce("bandSwath"),
+  };
 }

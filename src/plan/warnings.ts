@@ -1,13 +1,15 @@
-import type { FindingCode } from "../tank-mix/label-limits.js";
-import { describeUnit } from "../units/describe.js";
-import type { Quantity } from "../units/types.js";
+import type { Figures } from "../errors.js";
+import type { LabelFindingCode } from "../tank-mix/findings.js";
+import { messageOf } from "../units/message.js";
+import type { Fraction } from "../units/types.js";
 
 /** How much a warning matters: something to know, something to change, something not to spray with. */
 export type Severity = "note" | "warning" | "refusal";
 
 /** Which question a warning raises. */
 export type WarningCode =
-  | FindingCode
+  | LabelFindingCode
+  | "rate-uneven"
   | "all-ground-treated"
   | "swath-is-spacing"
   | "swath-is-not-band"
@@ -22,7 +24,6 @@ export type WarningCode =
   | "calibration-age-unknown"
   | "reserve-large"
   | "lines-large"
-  | "strength-unusual"
   | "mix-over-tank"
   | "last-load-small"
   | "water-without-product"
@@ -32,25 +33,39 @@ export type WarningCode =
 
 /** What a careful colleague would question. It changes no number. */
 export interface Warning {
-  /** A fixed name, for an app that words it in another language. */
+  /** Which question it is. */
   readonly code: WarningCode;
+  /** Which sentence of its code, such as `runs-disagree-first`: one key for each. */
+  readonly key: string;
   /** How much it matters. */
   readonly severity: Severity;
-  /** What is wrong, and what to do. */
+  /** What is wrong, and what to do, in plain English. */
   readonly message: string;
   /** The input's or the result's place. */
   readonly path: string;
-  /** The figures behind it. */
-  readonly figures: Readonly<Record<string, Quantity | number>>;
+  /** The figures of the message. */
+  readonly figures: Figures;
 }
 
-/** How many times too much or too little, as people say it: `2.5 times`. */
-export function inTimes(times: number): string {
-  return `${Number(times.toPrecision(2))} times`;
+/** A warning: its template stands beside the place that raises it. `key` is for a code with several sentences. */
+export function warning(
+  code: WarningCode,
+  severity: Severity,
+  path: string,
+  template: string,
+  figures: Figures = {},
+  key: string = code,
+): Warning {
+  // A person compares these with a tape or a jug, which show no more than four digits.
+  return { code, key, severity, message: messageOf(template, figures, 4), path, figures };
 }
 
-/** A quantity in the message of a warning: rounded for reading, with the unit as the trade spells it. */
-export function told({ value, unit }: Quantity): string {
-  const { symbol } = describeUnit(unit);
-  return `${Number(value.toPrecision(4))}${symbol === "%" ? "" : " "}${symbol}`;
+/** A share as people say it: `12%`. */
+export function asPercent(percent: number): Fraction {
+  return { value: forSaying(percent), unit: "%" };
+}
+
+/** A number as people say it: how many times too much, how many per cent. */
+export function forSaying(value: number): number {
+  return Number(value.toPrecision(2));
 }

@@ -1,27 +1,32 @@
-import { measureOutWorking } from "../household/measure-out.js";
-import { volumeOfWeightWorking } from "../household/volume-of-weight.js";
-import { rateOfWorking } from "../output-rate/calibration.js";
-import { carrierForWorking } from "../tank-mix/carrier.js";
-import { splitLoadsWorking } from "../tank-mix/loads.js";
-import { productAmountWorking } from "../tank-mix/product.js";
-import { productInLoadsWorking } from "../tank-mix/product-in-loads.js";
+import { doseLines } from "../household/measure-out.js";
+import { volumeLines } from "../household/volume-of-weight.js";
+import { rateOfCalibration } from "../output-rate/calibration.js";
+import { linesOfMeasurement } from "../output-rate/measurement.js";
+import { linesOfCarrier } from "../tank-mix/carrier.js";
+import { linesOfLoads } from "../tank-mix/loads.js";
+import { linesOfAmount } from "../tank-mix/product.js";
+import { productInLoadsLines } from "../tank-mix/product-in-loads.js";
+import { checked } from "../units/check.js";
 import { formulaLines } from "../units/lines.js";
-import type { Mass, TreatedArea, Volume } from "../units/types.js";
+import type { Mass, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
 import { doseRequest } from "./dose.js";
-import type { PlanInput, Product } from "./input.js";
-import { carrierInput, loadsInput, productInput } from "./job.js";
-import { plotAreasWorking, plotsOf } from "./plot.js";
-import type { Plan } from "./result.js";
+import type { Product } from "./input.js";
+import { carrierInput, loadsInput, type MixInput, productInput } from "./mix.js";
+import { mixInput } from "./plan.js";
+import { plotsOf } from "./plot.js";
+import { linesOfPlot } from "./plot-areas.js";
+import { PLAN } from "./read-plan.js";
+import type { LoadProduct, Plan, PlannedLoad } from "./result.js";
 
 /** The working of one step of a plan. */
 export interface PlanStep {
   /** Which step. */
   readonly step: "area" | "rate" | "carrier" | "loads" | "product" | "dose";
   /** The product, for the steps that each product has. */
-  readonly product?: string;
+  readonly product?: string | undefined;
   /** The load's number, for a dose. */
-  readonly load?: number;
+  readonly load?: number | undefined;
   /** The lines, in order. */
   readonly lines: readonly WorkingLine[];
 }
@@ -49,6 +54,11 @@ export interface PlanStep {
  * ```
  */
 export function planWorking(plan: Plan): PlanStep[] {
+  return stepsOfPlan(checked(plan, PLAN, "plan"));
+}
+
+/** The working of a plan. Trusts its input. */
+export function stepsOfPlan(plan: Plan): PlanStep[] {
   return stepsOf(plan).map((step) => ({ ...step, lines: withoutRepeats(step.lines) }));
 }
 
@@ -65,19 +75,20 @@ function withoutRepeats(lines: readonly WorkingLine[]): WorkingLine[] {
 }
 
 function stepsOf(plan: Plan): PlanStep[] {
-  const { input } = plan;
+  const { input, area, rate, carrier } = plan;
+  const job = mixInput(input, area, rate);
   return [
     { step: "area", lines: areaLines(plan) },
-    { step: "rate", lines: rateOfWorking(input.calibration) },
-    { step: "carrier", lines: carrierForWorking(carrierInput(input, plan.rate, plan.area.treated)) },
-    { step: "loads", lines: splitLoadsWorking(loadsInput(input, plan.carrier, plan.area)) },
-    ...input.products.flatMap((product, i) => productSteps(plan, product, i)),
+    { step: "rate", lines: linesOfMeasurement(rateOfCalibration(input.calibration)) },
+    { step: "carrier", lines: linesOfCarrier(carrierInput(job)) },
+    { step: "loads", lines: linesOfLoads(loadsInput(job, carrier)) },
+    ...input.products.flatMap((product, i) => productSteps(plan, job, product, i)),
   ];
 }
 
 function areaLines({ input, area }: Plan): WorkingLine[] {
   const plots = plotsOf(input.plot);
-  const lines = plots.flatMap(plotAreasWorking);
+  const lines = plots.flatMap(linesOfPlot);
   if (plots.length === 1) return lines;
   const terms = area.plots.map(({ treated }, i) => [`x${i + 1}`, [treated, area.treated.unit]] as const);
   const total = formulaLines({
@@ -90,37 +101,51 @@ function areaLines({ input, area }: Plan): WorkingLine[] {
   return [...lines, ...total];
 }
 
-function productSteps(plan: Plan, product: Product, i: number): PlanStep[] {
-  const amount = productAmountWorking(productInput(product, plan));
+function productSteps(plan: Plan, job: MixInput, product: Product, i: number): PlanStep[] {
+  const amount = linesOfAmount(productInput(product, job, plan.carrier));
   const { result } = amount[amount.length - 1] as WorkingLine;
-  const shares = productInLoadsWorking({ amount: result as Volume | Mass, loads: plan.loads });
-  const doses = differentDoses(plan, product, i);
-  const lines = [...amount, ...doses.map(({ load }) => shares[load - 1] as WorkingLine)];
+  const shares = productInLoadsLines(result as Volume | Mass, plan.loads);
+  const doses = differentDoses(plan.loads, i);
   return [
-    { step: "product", product: product.name, lines },
-    ...doses.map(({ load, lines }): PlanStep => ({ step: "dose", product: product.name, load, lines })),
+    {
+      step: "product",
+      product: product.name,
+      lines: [...amount, ...doses.map(({ load }) => shares[load.number - 1] as WorkingLine)],
+    },
+    ...doses.map(
+      ({ load, dose }): PlanStep => ({
+        step: "dose",
+        product: product.name,
+        load: load.number,
+        lines: linesOfDose(plan, product, load, dose),
+      }),
+    ),
   ];
 }
 
 // Full loads are alike: the working of one of them is enough.
-function differentDoses(plan: Plan, product: Product, i: number): { load: number; lines: WorkingLine[] }[] {
+function differentDoses(
+  loads: readonly PlannedLoad[],
+  i: number,
+): { readonly load: PlannedLoad; readonly dose: LoadProduct }[] {
   const seen = new Set<number>();
-  return plan.loads.flatMap(({ number, area, products }) => {
-    const dose = products[i];
-    if (dose === undefined || seen.has(dose.amount.value)) return [];
+  return loads.flatMap((load) => {
+    const dose = load.products[i] as LoadProduct;
+    if (seen.has(dose.amount.value)) return [];
     seen.add(dose.amount.value);
-    return [{ load: number, lines: doseLines(dose.amount, product, plan.input.tools, area) }];
+    return [{ load, dose }];
   });
 }
 
-function doseLines(
-  amount: Volume | Mass,
+function linesOfDose(
+  { input }: Plan,
   product: Product,
-  tools: PlanInput["tools"],
-  area: TreatedArea,
+  { area }: PlannedLoad,
+  { amount, measured }: LoadProduct,
 ): WorkingLine[] {
-  const { input, volume } = doseRequest(amount, product, tools, area);
-  const lines = measureOutWorking(input);
-  if (volume === undefined || product.bulkDensity === undefined) return lines;
-  return [...volumeOfWeightWorking({ mass: amount as Mass, bulkDensity: product.bulkDensity }), ...lines];
+  const { input: asked, volume } = doseRequest(amount, product, input.tools, area);
+  const lines = doseLines(asked, measured);
+  const { bulkDensity } = product;
+  if (volume === undefined || bulkDensity === undefined) return lines;
+  return [...volumeLines({ mass: amount as Mass, bulkDensity }), ...lines];
 }

@@ -1,5 +1,5 @@
 import { checked } from "../units/check.js";
-import { choice, number } from "../units/fields.js";
+import { choice, count } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import type { Quantity, UnitSystem } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
@@ -49,9 +49,7 @@ export interface PracticeProblem {
   readonly mistakes: readonly PracticeMistake[];
 }
 
-const TOPICS: Readonly<
-  Record<PracticeTopic, (...args: Parameters<DrawProblem>) => DrawnProblem | undefined>
-> = {
+const TOPICS: Readonly<Record<PracticeTopic, DrawProblem>> = {
   area: drawArea,
   "strip-calibration": drawStripCalibration,
   "catch-calibration": drawCatchCalibration,
@@ -64,7 +62,7 @@ const TOPICS: Readonly<
   "whole-job": drawWholeJob,
 };
 
-/** The topics of practice problems, from easy to hard as far as one can tell. */
+/** The topics of practice problems, from easy to hard as far as can be said. */
 export const practiceTopics: readonly PracticeTopic[] = /* @__PURE__ */ Object.keys(
   TOPICS,
 ) as PracticeTopic[];
@@ -100,7 +98,7 @@ export function practiceProblem(
   options: PracticeOptions = {},
 ): PracticeProblem {
   checked(topic, choice("What it is about.", practiceTopics), "topic");
-  checked(seed, number("A whole number.", { whole: true, min: 0, max: MOST_SEED }), "seed");
+  checked(seed, count("A whole number.", 0, MOST_SEED), "seed");
   const { units = "us", ...writing } = checked(options, PRACTICE_OPTIONS, "options");
   const writer = writerFor(writing, ENGLISH_PRACTICE_WORDS);
   const { kind, given, answer, working, slips } = drawn(topic, seed, units);

@@ -1,21 +1,24 @@
+import { errorOf } from "../errors.js";
 import type { Product } from "../plan/input.js";
 import type { Price } from "../plan/money.js";
-import type { LabelLimits, SeasonRate, SeasonSoFar } from "../tank-mix/label-limits.js";
+import type { ActiveContent, ProductForm } from "../tank-mix/content.js";
+import type { LabelLimits, SeasonSoFar } from "../tank-mix/label-limits.js";
 import {
   type ActiveIngredientRate,
   type AreaRate,
-  type Content,
-  type Form,
   isRange,
   type LabelRate,
   type PartsRate,
   type RateArea,
   type RateRange,
-  readRate,
+  rateFitsForm,
+  ratioFits,
+  type SeasonRate,
   type SingleRate,
   type WeightRate,
 } from "../tank-mix/label-rate.js";
 import { FORMULATIONS, type FormulationCode, type MixingProduct } from "../tank-mix/mixing-order.js";
+import { Check } from "../units/check.js";
 import type { MassRate } from "../units/types.js";
 import {
   about,
@@ -55,14 +58,17 @@ const rates: (options?: ReadingOptions) => Rates = /* @__PURE__ */ madeOnce((opt
     rate: about(q.of("volumeRate", "massRate"), "The rate as the label prints it. More than 0."),
     per: about(name(RATE_AREAS), PER),
   });
-  const parts = fields<PartsRate>({
-    parts: about(number({ above: 0 }), "Parts of product. More than 0."),
-    to: about(number({ above: 0 }), "Parts of what it goes into. More than 0."),
-    of: about(
-      name<PartsRate["of"]>({ mix: 1, water: 1 }),
-      "What it goes into: 1 in 100 parts of mix, or 1 to 100 parts of water.",
-    ),
-  });
+  const parts = fields<PartsRate>(
+    {
+      parts: about(number({ above: 0 }), "Parts of product. More than 0."),
+      to: about(number({ above: 0 }), "Parts of what it goes into. More than 0."),
+      of: about(
+        name<PartsRate["of"]>({ mix: 1, water: 1 }),
+        "What it goes into: 1 in 100 parts of mix, or 1 to 100 parts of water.",
+      ),
+    },
+    (ratio) => agreed((check) => ratioFits(ratio, check)),
+  );
   const active = activeSchema(q);
   const plain = q.basedOrElse(
     "PlainRate",
@@ -88,6 +94,12 @@ const rates: (options?: ReadingOptions) => Rates = /* @__PURE__ */ madeOnce((opt
   };
 });
 
+function agreed(agree: (check: Check) => void): void {
+  const check = new Check();
+  agree(check);
+  if (check.issues.length > 0) throw errorOf(check.issues);
+}
+
 function activeSchema(q: Quantities): Schema<ActiveIngredientRate> {
   const perArea = fields<AreaRate<MassRate>>({
     rate: about(q.of("massRate"), "The rate. More than 0."),
@@ -102,7 +114,7 @@ function activeSchema(q: Quantities): Schema<ActiveIngredientRate> {
     fields<ActiveIngredientRate>({
       activeIngredient: about(weight, "The rate of active ingredient, by weight. More than 0."),
       contains: about(
-        q.basedOrElse("Content", [], ["density", "massFraction"]) as Schema<Content>,
+        q.basedOrElse("Content", [], ["density", "massFraction"]) as Schema<ActiveContent>,
         "What the product contains: lb/gal, g/L, g/kg, or per cent w/w or w/v. More than 0.",
       ),
       density: maybe(
@@ -217,19 +229,21 @@ export const productSchema: (options?: ReadingOptions) => Schema<Product> = /* @
       per: about(of("volume", "mass"), "For how much of the product: one gallon, a 5 lb bag. More than 0."),
     });
     const formed = FORMED.map(([path, find]) => (product: Partial<Product>): void => {
-      const rate = find(product);
-      if (rate !== undefined && product.form !== undefined) readRate(rate, product.form, path);
+      agreed((check) => rateFitsForm(find(product), product.form, path, check));
     });
     return named(
       "Product",
-      fields<Product>(
+      fields<Pick<Product, keyof Product>>(
         {
           name: about(words(), "What it is called; each product of a job has its own name."),
           form: about(
-            name<Form>({ liquid: 1, dry: 1 }),
+            name<ProductForm>({ liquid: 1, dry: 1 }),
             "Whether it is measured by volume (liquid) or by weight (dry).",
           ),
-          rate: about(labelRateSchema(options), "The rate as the label gives it."),
+          rate: about(
+            labelRateSchema(options) as Schema<unknown> as Schema<Product["rate"]>,
+            "The rate as the label gives it.",
+          ),
           label: maybe(
             labelSchema(options),
             "What the label allows, for the job to be checked against. Nothing is checked unless given.",
@@ -259,9 +273,9 @@ export const productSchema: (options?: ReadingOptions) => Schema<Product> = /* @
             "Whether the label permits diluting it before it goes into the tank.",
           ),
         },
-        ...formed,
+        ...(formed as readonly ((given: object) => void)[]),
       ),
       "A product that goes into the tank, adjuvants included.",
-    );
+    ) as Schema<unknown> as Schema<Product>;
   },
 );

@@ -1,18 +1,23 @@
-import { moreThan } from "../units/decide.js";
-import { checkedNumber, checkedObject, inUnit, unitsWith } from "../units/guard.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import { compareDecided } from "../units/decide.js";
+import { number, type ObjectField, object } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
+import { quantity } from "../units/quantity-field.js";
+import { positive, positiveIn } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { Fraction, Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { positive } from "./made.js";
 
 const SOURCE = "plane trigonometry";
+
+const FAN = { above: 0, max: 179 };
 
 /** Fan nozzles on a boom, and how much their fans are to overlap. */
 export interface BoomHeightInput {
   /** The distance from one nozzle to the next. More than 0. */
   readonly nozzleSpacing: Length;
-  /** The angle of the fan, in degrees, as the nozzle's maker tells it for the pressure in use. More than 0, at most 179. */
+  /** The angle of the fan, in degrees, as the nozzle's maker states it for the pressure in use. More than 0, at most 179. */
   readonly angleDegrees: number;
   /**
    * How far each fan reaches past the point half way to the next nozzle, both sides together, as a part of the nozzle
@@ -21,15 +26,29 @@ export interface BoomHeightInput {
   readonly overlap: Fraction;
 }
 
+const HEIGHT: ObjectField<BoomHeightInput> = object<BoomHeightInput>({
+  nozzleSpacing: quantity("The distance from one nozzle to the next. More than 0.", "length"),
+  angleDegrees: number(
+    "The angle of the fan, in degrees, as the nozzle's maker states it for the pressure in use. More than 0, at most 179.",
+    FAN,
+  ),
+  overlap: quantity(
+    "How far each fan reaches past the point half way to the next nozzle, both sides together, as a part of the nozzle " +
+      "spacing: 0 where the edges just meet, 100 % where each fan reaches to the next nozzle. 0 or more.",
+    "fraction",
+    "nonnegative",
+  ),
+});
+
 /**
- * The height of the boom above the target at which fans overlap as wanted.
+ * The height of the boom above the target at which fans overlap that much.
  *
  * Formula: height = spacing × (1 + overlap) / (2 × tan(angle / 2)) (plane trigonometry). Overlap as a part of the spacing is
- * how trade guides tell it (common practice, no source); the nozzle's label says how much it needs. Real fans are narrower
+ * how trade guides give it (common practice, no source); the nozzle's label says how much it needs. Real fans are narrower
  * than the nominal angle at low pressure: check the pattern on dry concrete.
  *
  * @param input - nozzle spacing, fan angle and overlap
- * @returns the height above what is to be hit (crop, weeds or soil), in ft or m as the spacing is told
+ * @returns the height above what is to be hit (crop, weeds or soil), in ft or m like the spacing
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
  * @example
@@ -42,11 +61,10 @@ export interface BoomHeightInput {
  * ```
  */
 export function boomHeight(input: BoomHeightInput): Length {
-  const { nozzleSpacing, angleDegrees, overlap } = checkedObject(input, "");
-  const { length } = unitsWith(nozzleSpacing, "nozzleSpacing");
-  const spacing = inUnit(nozzleSpacing, length, "nozzleSpacing");
-  const shared = inUnit(overlap, "1", "overlap", "nonnegative");
-  return positive((spacing * (1 + shared)) / (2 * tanOfHalf(angleDegrees)), length);
+  const { nozzleSpacing, angleDegrees, overlap } = checked(input, HEIGHT);
+  const { length } = unitsLike(nozzleSpacing.unit);
+  const spacing = inUnit(nozzleSpacing, length);
+  return positiveIn((spacing * (1 + inUnit(overlap, "1"))) / (2 * tanOfHalf(angleDegrees)), length);
 }
 
 /**
@@ -88,6 +106,12 @@ export interface BoomCoverageInput {
   readonly nozzleSpacing: Length;
 }
 
+const COVERAGE: ObjectField<BoomCoverageInput> = object<BoomCoverageInput>({
+  height: quantity("The height of the nozzles above what is to be hit. More than 0.", "length"),
+  angleDegrees: number("The angle of the fan, in degrees. More than 0, at most 179.", FAN),
+  nozzleSpacing: quantity("The distance from one nozzle to the next. More than 0.", "length"),
+});
+
 /** How fans cover the ground. */
 export interface BoomCoverage {
   /** The width of one fan at the target. */
@@ -105,7 +129,7 @@ export interface BoomCoverage {
  * (plane trigonometry).
  *
  * @param input - height, fan angle and nozzle spacing
- * @returns fan width and gap in ft or m as the height is told, the overlap in %
+ * @returns fan width and gap in ft or m like the height, the overlap in %
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
  * @example
@@ -118,15 +142,14 @@ export interface BoomCoverage {
  * ```
  */
 export function boomCoverage(input: BoomCoverageInput): BoomCoverage {
-  const { height, angleDegrees, nozzleSpacing } = checkedObject(input, "");
-  const { length } = unitsWith(height, "height");
-  const fan = positive(2 * inUnit(height, length, "height") * tanOfHalf(angleDegrees), length);
-  const spacing = inUnit(nozzleSpacing, length, "nozzleSpacing");
-  const overlap = moreThan(fan.value, spacing)
-    ? positive(((fan.value - spacing) / spacing) * 100, "%")
-    : ({ value: 0, unit: "%" } as const);
-  const gap = moreThan(spacing, fan.value) ? spacing - fan.value : 0;
-  return { fanWidth: fan, overlap, gap: { value: gap, unit: length } };
+  const { height, angleDegrees, nozzleSpacing } = checked(input, COVERAGE);
+  const { length } = unitsLike(height.unit);
+  const fanWidth = positiveIn(2 * inUnit(height, length) * tanOfHalf(angleDegrees), length);
+  const spacing = inUnit(nozzleSpacing, length);
+  const order = compareDecided(fanWidth.value, spacing);
+  const overlap = order > 0 ? positive(((fanWidth.value - spacing) / spacing) * 100) : 0;
+  const gap = order < 0 ? spacing - fanWidth.value : 0;
+  return { fanWidth, overlap: { value: overlap, unit: "%" }, gap: { value: gap, unit: length } };
 }
 
 /**
@@ -169,6 +192,5 @@ export function boomCoverageWorking(input: BoomCoverageInput): WorkingLine[] {
 }
 
 function tanOfHalf(angleDegrees: number): number {
-  checkedNumber(angleDegrees, "angleDegrees", { above: 0, max: 179 });
   return Math.tan((angleDegrees * Math.PI) / 360);
 }

@@ -1,5 +1,6 @@
 import type { Check } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
+import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { type QuantityField, quantity } from "../units/quantity-field.js";
 import type { Fraction, Length } from "../units/types.js";
@@ -23,7 +24,8 @@ export function overlapFits(
   check: Check,
 ): void {
   if (width === undefined || overlap === undefined) return;
-  if (overlapIn(overlap, inUnit(width, "m"), "m") < inUnit(width, "m")) return;
+  const whole = inUnit(width, "m");
+  if (moreThan(whole, overlapIn(overlap, whole, "m"))) return;
   check.fault("out-of-range", "overlap-too-wide", "overlap", "Must be less than the whole pass of {width}.", {
     given: overlap,
     width,

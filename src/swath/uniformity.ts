@@ -1,11 +1,24 @@
-import { SprayMathError } from "../errors.js";
+import { type Check, checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { checkedChoice, checkedList, checkedObject, inUnit, unitsWith } from "../units/guard.js";
-import { sum } from "../units/quantity.js";
-import { checkShape } from "../units/shape.js";
+import { dimensionOf } from "../units/dimensions.js";
+import { decimal } from "../units/exact.js";
+import {
+  type ChoiceField,
+  choice,
+  type ListField,
+  list,
+  type ObjectField,
+  object,
+  optional,
+  type Partly,
+} from "../units/fields.js";
+import { refusal } from "../units/message.js";
+import { type Expected, QuantityField, quantity, refuseDimension } from "../units/quantity-field.js";
+import { positiveIn } from "../units/result.js";
+import { unitsIn, unitsLike } from "../units/systems.js";
 import type { Fraction, Length, Quantity, Unit } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { positive } from "./made.js";
 
 /**
  * How neighbouring passes are driven.
@@ -20,7 +33,7 @@ export type Travel = "one-way" | "back-and-forth";
 export interface CaughtPattern<U extends Unit = Unit> {
   /**
    * What was caught at each place across the whole pass, from left to right, the place in the middle under the middle of
-   * the sprayer. All of one dimension (mL, g, or whatever was read); 0 or more, not all 0.
+   * the sprayer. All of one dimension (mL, g, or whatever was read); 0 or more, not all 0. 2 to 200 of them.
    */
   readonly catches: readonly Quantity<U>[];
   /** The distance from one place to the next. More than 0. */
@@ -31,8 +44,76 @@ export interface CaughtPattern<U extends Unit = Unit> {
 
 /** A spray pattern, and the distance between passes. */
 export interface PatternUniformityInput<U extends Unit = Unit> extends CaughtPattern<U> {
-  /** The distance from the middle of one pass to the middle of the next. At least the spacing of the catches. */
+  /** The distance from the middle of one pass to the middle of the next. At least the spacing of the catches, at most 1000 times the width of the pattern. */
   readonly swath: Length;
+}
+
+/** What was caught at one place: a volume, a weight, or whatever was read. */
+class CaughtField extends QuantityField<Quantity> {
+  override expected(check: Check): Expected {
+    const unit = unitsIn(check.system).smallVolume;
+    return { expected: "what was caught", example: { value: 5, unit } };
+  }
+}
+
+const CATCHES: ListField<Quantity> = list(
+  "What was caught at each place across the whole pass, from left to right, the place in the middle under the middle of " +
+    "the sprayer. All of one dimension (mL, g, or whatever was read); 0 or more, not all 0. 2 to 200 of them.",
+  new CaughtField("", { dimensions: [], range: "nonnegative" }),
+  { least: 2, most: 200 },
+);
+const SPACING: QuantityField<Length> = quantity(
+  "The distance from one place to the next. More than 0.",
+  "length",
+);
+const TRAVEL: ChoiceField<Travel> = choice("How the passes are driven.", ["one-way", "back-and-forth"]);
+
+const UNIFORMITY: ObjectField<PatternUniformityInput> = /* @__PURE__ */ object<PatternUniformityInput>(
+  {
+    catches: CATCHES,
+    spacing: SPACING,
+    travel: TRAVEL,
+    swath: quantity(
+      "The distance from the middle of one pass to the middle of the next. At least the spacing of the catches, at most " +
+        "1000 times the width of the pattern.",
+      "length",
+    ),
+  },
+  [catchesAddUp, swathFits],
+);
+
+/** Notes catches of several kinds, and catches of nothing. */
+function catchesAddUp({ catches }: Partly<CaughtPattern>, check: Check): void {
+  const [first] = catches ?? [];
+  if (catches === undefined || first === undefined) return;
+  const dimension = dimensionOf(first.unit);
+  for (const [i, caught] of catches.entries())
+    if (dimensionOf(caught.unit) !== dimension) refuseDimension(caught, [dimension], check, `catches[${i}]`);
+  if (catches.every(({ value }) => value === 0))
+    check.fault("out-of-range", "catches-zero", "catches", "All catches are 0. Enter what was caught.");
+}
+
+/** Notes a swath that the catches can't show. */
+function swathFits({ catches, spacing, swath }: Partly<PatternUniformityInput>, check: Check): void {
+  if (catches === undefined || spacing === undefined || swath === undefined) return;
+  const places = inUnit(swath, spacing.unit) / spacing.value;
+  const [count, figures] = [catches.length, { given: swath, spacing, count: catches.length }];
+  if (moreThan(1, places))
+    check.fault(
+      "out-of-range",
+      "swath-too-narrow",
+      "swath",
+      "Must be at least the spacing of the catches, {spacing}.",
+      figures,
+    );
+  if (moreThan(places, 1000 * count))
+    check.fault(
+      "out-of-range",
+      "swath-too-wide",
+      "swath",
+      "{given} is too wide for {count} catches at {spacing}. Check the units.",
+      figures,
+    );
 }
 
 /** How even the ground is covered by passes that overlap. */
@@ -54,13 +135,13 @@ export interface PatternUniformity<U extends Unit = Unit> {
  * over one swath for `one-way` travel and over two for `back-and-forth`, and weighed by their widths.
  *
  * Formula: CV = standard deviation / mean × 100, where the standard deviation is √(Σ wᵢ × (xᵢ − mean)² / Σ wᵢ). The whole
- * pattern is known, so the sum is divided by the whole width; a guide that divides by n − 1 tells a CV that is higher by
+ * pattern is known, so the sum is divided by the whole width; a guide that divides by n − 1 gives a CV that is higher by
  * √(n / (n − 1)), 3 % of it for 18 catches. The CV is textbook statistics; laying the caught pattern side by side is common
  * practice, no source (ASAE S386.2 and ASTM E642 lay down such tests for aircraft).
  *
  * @param input - the catches, their spacing, the way of travel and the swath
  * @returns CV, mean, least and most, amounts in the unit of the first catch
- * @throws SprayMathError `out-of-range` for a swath narrower than the spacing or catches that are all 0, `too-few`, `missing`,
+ * @throws SprayMathError `out-of-range` for a swath narrower than the spacing or catches that are all 0 or more than 200, `too-few`, `missing`,
  * `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-choice` or `wrong-dimension`
  *
  * @example
@@ -75,10 +156,14 @@ export interface PatternUniformity<U extends Unit = Unit> {
  * ```
  */
 export function patternUniformity<U extends Unit>(input: PatternUniformityInput<U>): PatternUniformity<U> {
-  const pattern = checkedPattern(input);
-  const { mean, cv, least, most } = evenness(overlapped(pattern, checkedSwath(input, pattern)));
-  const told = (value: number): Quantity<U> => ({ value, unit: pattern.amount as U });
-  return { cv: { value: cv, unit: "%" }, mean: told(mean), least: told(least), most: told(most) };
+  const { cv, unit, mean, least, most } = coverageOf(checked(input, UNIFORMITY));
+  const amountOf = (value: number): Quantity<U> => ({ value, unit: unit as U });
+  return {
+    cv: { value: cv, unit: "%" },
+    mean: amountOf(mean),
+    least: amountOf(least),
+    most: amountOf(most),
+  };
 }
 
 /**
@@ -99,13 +184,10 @@ export function patternUniformity<U extends Unit>(input: PatternUniformityInput<
  * ```
  */
 export function patternUniformityWorking(input: PatternUniformityInput): WorkingLine[] {
-  const pattern = checkedPattern(input);
-  const strips = overlapped(pattern, checkedSwath(input, pattern));
-  const { mean, cv } = evenness(strips);
-  const unit = pattern.amount;
+  const { strips, mean, cv, unit } = coverageOf(checked(input, UNIFORMITY));
   const terms: Record<string, Quantity | number> = {};
   for (const [i, { width, amount }] of strips.entries()) {
-    terms[`w${i + 1}`] = width / CELL;
+    terms[`w${i + 1}`] = width;
     terms[`x${i + 1}`] = { value: amount, unit };
   }
   const added = (one: (i: number) => string): string => strips.map((_, i) => one(i + 1)).join(" + ");
@@ -132,8 +214,43 @@ export function patternUniformityWorking(input: PatternUniformityInput): Working
 export interface WidestSwathInput<U extends Unit = Unit> extends CaughtPattern<U> {
   /** The highest coefficient of variation that is still good enough. There is no default: guides differ with the job. */
   readonly limit: Fraction;
-  /** How finely swaths are tried, from the whole width of the pattern down; the spacing of the catches if left out. At least a hundredth of that spacing. */
-  readonly step?: Length;
+  /** How finely swaths are tried, from the whole width of the pattern down; the spacing of the catches if left out. At least a hundredth of that spacing, and a two-thousandth of the whole width. */
+  readonly step?: Length | undefined;
+}
+
+const WIDEST: ObjectField<WidestSwathInput> = /* @__PURE__ */ object<WidestSwathInput>(
+  {
+    catches: CATCHES,
+    spacing: SPACING,
+    travel: TRAVEL,
+    limit: quantity(
+      "The highest coefficient of variation that is still good enough. There is no default: guides differ with the job.",
+      "fraction",
+      "nonnegative",
+    ),
+    step: optional(
+      quantity(
+        "How finely swaths are tried, from the whole width of the pattern down; the spacing of the catches if left out. At " +
+          "least a hundredth of that spacing, and a two-thousandth of the whole width.",
+        "length",
+      ),
+    ),
+  },
+  [catchesAddUp, stepFits],
+);
+
+/** Notes a step that is finer than the catches can show, or takes too long. */
+function stepFits({ catches = [], spacing, step }: Partly<WidestSwathInput>, check: Check): void {
+  if (spacing === undefined || step === undefined) return;
+  const limit = { value: spacing.value * Math.max(1 / 100, catches.length / 2000), unit: spacing.unit };
+  if (moreThan(limit.value, inUnit(step, spacing.unit)))
+    check.fault(
+      "out-of-range",
+      "step-too-fine",
+      "step",
+      "Must be {limit} or more: the catches can't show finer steps.",
+      { given: step, limit },
+    );
 }
 
 /** The widest swath under a limit. */
@@ -152,7 +269,7 @@ export interface WidestSwath {
  * at its CV too before you choose one.
  *
  * @param input - the pattern and the limit
- * @returns the swath, in ft or m as the spacing is told, and its CV
+ * @returns the swath, in ft or m like the spacing, and its CV
  * @throws SprayMathError `conflict` where no swath keeps the limit, `out-of-range`, `too-few`, `missing`, `not-a-quantity`,
  * `not-finite`, `unknown-unit`, `unknown-choice` or `wrong-dimension`
  *
@@ -167,133 +284,112 @@ export interface WidestSwath {
  * ```
  */
 export function widestSwath<U extends Unit>(input: WidestSwathInput<U>): WidestSwath {
-  const pattern = checkedPattern(input);
-  const { spacing, unit } = pattern;
-  const limit = inUnit(input.limit, "%", "limit", "nonnegative");
-  const step = input.step === undefined ? CELL : cells(inUnit(input.step, unit, "step"), spacing);
-  if (step < CELL / 100) {
-    throw new SprayMathError(
-      "out-of-range",
-      "step",
-      "Given a step finer than a hundredth of the spacing of the catches; the catches cannot tell swaths so near apart.",
-    );
-  }
+  const { limit, step: tried, ...caught } = checked(input, WIDEST);
+  const pattern = patternOf(caught);
+  const { length: unit } = unitsLike(caught.spacing.unit);
+  const spacing = inUnit(caught.spacing, unit);
+  const step = tried === undefined ? spacing : inUnit(tried, unit);
+  const [most, count] = [inUnit(limit, "%"), pattern.amounts.length];
   let best = Number.POSITIVE_INFINITY;
-  for (let swath = pattern.amounts.length * CELL; swath >= CELL; swath -= step) {
-    const { cv } = evenness(overlapped(pattern, swath));
-    if (!moreThan(cv, limit))
-      return { swath: positive((swath / CELL) * spacing, unit), cv: { value: cv, unit: "%" } };
+  for (let k = 0; ; k++) {
+    // As people subtract: 6 × 0.6 − 6 × 0.2 is 2.4, which floating point misses.
+    const swath = decimal(spacing).times(count).minus(decimal(step).times(k)).toNumber();
+    if (moreThan(spacing, swath)) break;
+    const { cv } = evenness(pattern, swath / spacing);
+    if (!moreThan(cv, most)) return { swath: positiveIn(swath, unit), cv: { value: cv, unit: "%" } };
     best = Math.min(best, cv);
   }
-  throw new SprayMathError(
+  throw refusal(
     "conflict",
+    "no-swath-so-even",
     "limit",
-    `Given a limit of ${input.limit.value} ${input.limit.unit}; no swath keeps it, the most even one has ${Number(best.toPrecision(3))} %. ` +
-      "Check the nozzles and the boom height, or allow more.",
+    "No swath is that even: the best has {best}. Check the nozzles and the boom height, or allow more.",
+    { given: limit, best: { value: Number(best.toPrecision(3)), unit: "%" } },
   );
 }
 
-// Swaths are whole numbers of billionths of the spacing, so that the edges of strips that meet do meet and no strip of
-// floating-point noise is left between them.
-const CELL = 1e9;
-
-function cells(width: number, spacing: number): number {
-  return Math.round((width / spacing) * CELL);
-}
-
-interface CheckedPattern {
+interface Pattern {
   readonly amounts: readonly number[];
-  readonly amount: Unit;
-  readonly spacing: number;
-  readonly unit: "ft" | "m";
+  /** The unit of the amounts. */
+  readonly unit: Unit;
   readonly travel: Travel;
 }
 
-function checkedPattern(input: CaughtPattern): CheckedPattern {
-  const { catches, spacing, travel } = checkedObject(input, "");
-  checkedList(catches, "catches", 2);
-  checkShape(catches[0], "catches[0]");
-  const { unit: amount } = catches[0];
-  const amounts = catches.map((caught, i) =>
-    inUnit<Unit>(caught as Quantity<never>, amount, `catches[${i}]`, "nonnegative"),
-  );
-  if (amounts.every((one) => one === 0))
-    throw new SprayMathError(
-      "out-of-range",
-      "catches",
-      "Given catches of 0 only; wanted some spray to measure.",
-    );
-  const { length: unit } = unitsWith(spacing, "spacing");
-  checkedChoice(travel, ["one-way", "back-and-forth"], "travel");
-  return { amounts, amount, spacing: inUnit(spacing, unit, "spacing"), unit, travel };
+function patternOf({ catches, travel }: CaughtPattern): Pattern {
+  const { unit } = catches[0] as Quantity;
+  return { amounts: catches.map((caught) => inUnit(caught, unit)), unit, travel };
 }
 
-function checkedSwath({ swath }: PatternUniformityInput, { spacing, unit, amounts }: CheckedPattern): number {
-  const whole = cells(inUnit(swath, unit, "swath"), spacing);
-  if (whole < CELL || whole > 1000 * amounts.length * CELL) {
-    throw new SprayMathError(
-      "out-of-range",
-      "swath",
-      `Given a swath of ${swath.value} ${swath.unit} for ${amounts.length} catches; wanted at least the spacing of the catches, and a width that they can cover.`,
-    );
-  }
-  return whole;
-}
-
+/** What lands on a strip of ground; its width in spacings of the catches. */
 interface Strip {
   readonly width: number;
   readonly amount: number;
 }
 
-/** What lands on the ground between the middles of two passes (one-way) or of three (back-and-forth), strip by strip. */
-function overlapped({ amounts, travel }: CheckedPattern, swath: number): Strip[] {
-  const full = amounts.length * CELL;
+interface Evenness {
+  readonly strips: readonly Strip[];
+  readonly mean: number;
+  /** In %. */
+  readonly cv: number;
+  readonly least: number;
+  readonly most: number;
+}
+
+function coverageOf(input: PatternUniformityInput): Evenness & { readonly unit: Unit } {
+  const pattern = patternOf(input);
+  return {
+    ...evenness(pattern, inUnit(input.swath, input.spacing.unit) / input.spacing.value),
+    unit: pattern.unit,
+  };
+}
+
+function evenness(pattern: Pattern, swath: number): Evenness {
+  const strips = overlapped(pattern, swath);
+  const amounts = strips.map(({ amount }) => amount);
+  const [least, most] = [Math.min(...amounts), Math.max(...amounts)];
+  // An even pattern has no deviation at all, not the rounding errors of its sums.
+  if (!moreThan(most, least)) return { strips, mean: most, cv: 0, least: most, most };
+  const added = (part: (strip: Strip) => number): number => strips.reduce((sum, one) => sum + part(one), 0);
+  const width = added((strip) => strip.width);
+  const mean = added((strip) => strip.width * strip.amount) / width;
+  const variance = added((strip) => strip.width * (strip.amount - mean) ** 2) / width;
+  return { strips, mean, cv: (Math.sqrt(variance) / mean) * 100, least, most };
+}
+
+/**
+ * What lands on the ground between the middles of two passes (one-way) or of three (back-and-forth), strip by strip; widths in
+ * spacings of the catches.
+ */
+function overlapped({ amounts, travel }: Pattern, swath: number): Strip[] {
+  const count = amounts.length;
   // Stryker disable next-line ConditionalExpression,StringLiteral: twice the ground of one-way passes is as even as once
   const period = travel === "one-way" ? swath : 2 * swath;
   // Stryker disable next-line ArithmeticOperator: passes too far away to reach the ground add nothing
-  const reach = Math.ceil(full / 2 / swath);
-  const passes: { left: number; amounts: readonly number[] }[] = [];
+  const reach = Math.ceil(count / 2 / swath);
+  const passes: { readonly left: number; readonly caught: readonly number[] }[] = [];
+  const mirrored = [...amounts].reverse();
+  const edges = [period];
   // Stryker disable next-line EqualityOperator: the last pass is one of those too far away
   for (let k = -reach; k <= period / swath + reach; k++) {
+    const left = k * swath - count / 2;
     // Stryker disable next-line EqualityOperator: seen in a mirror the ground is as even
     const turned = travel === "back-and-forth" && k % 2 !== 0;
-    passes.push({ left: k * swath - full / 2, amounts: turned ? [...amounts].reverse() : amounts });
+    passes.push({ left, caught: turned ? mirrored : amounts });
+    for (let i = Math.max(0, Math.ceil(-left)); i <= count && left + i < period; i++) edges.push(left + i);
   }
-  const edges = new Set([0, period]);
-  for (const { left } of passes) {
-    for (let i = 0; i <= amounts.length; i++) {
-      const edge = left + i * CELL;
-      // Stryker disable next-line EqualityOperator: both ends are edges already
-      if (edge > 0 && edge < period) edges.add(edge);
-    }
-  }
-  const sorted = [...edges].sort((a, b) => a - b);
-  return sorted.slice(1).map((to, i) => {
-    const from = sorted[i] as number;
+  // Edges that meet on the ground differ by rounding here: no strip of noise is left between them.
+  const noise = 1e-12 * (count + period);
+  const strips: Strip[] = [];
+  let from = 0;
+  for (const to of Float64Array.from(edges).sort()) {
+    if (to - from <= noise) continue;
     const middle = (from + to) / 2;
-    const landed = passes.map(({ left, amounts: row }) => row[Math.floor((middle - left) / CELL)] ?? 0);
-    return { width: to - from, amount: landed.reduce((a, b) => a + b, 0) };
-  });
-}
-
-function evenness(strips: readonly Strip[]): { mean: number; cv: number; least: number; most: number } {
-  const most = strips.reduce((a, b) => Math.max(a, b.amount), 0);
-  if (!Number.isFinite(most)) {
-    throw new SprayMathError(
-      "not-finite",
-      "catches",
-      "The catches given are too large to add up; wanted what a cup can hold.",
+    const amount = passes.reduce(
+      (sum, { left, caught }) => sum + (caught[Math.floor(middle - left)] ?? 0),
+      0,
     );
+    strips.push({ width: to - from, amount });
+    from = to;
   }
-  const least = strips.reduce((a, b) => Math.min(a, b.amount), most);
-  // An even pattern has no deviation at all, not the rounding error of its mean.
-  if (least === most) return { mean: most, cv: 0, least, most };
-  // Told in a power of two near the most, which changes no digit, so that no square is too large or too small for a number.
-  const scale = 2 ** Math.floor(Math.log2(most));
-  const added = (of: (amount: number) => number): number =>
-    sum(strips.map(({ width, amount }) => ({ value: width * of(amount / scale), unit: "1" as const }))).value;
-  const width = added(() => 1);
-  const mean = added((amount) => amount) / width;
-  const variance = added((amount) => (amount - mean) ** 2) / width;
-  return { mean: mean * scale, cv: (Math.sqrt(variance) / mean) * 100, least, most };
+  return strips;
 }

@@ -1,6 +1,5 @@
-import { type Check, checked } from "../units/check.js";
+import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
-import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { choice, count, type ObjectField, object, optional } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
@@ -9,6 +8,7 @@ import { positiveIn } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { Fraction, Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
+import { bandsFit } from "./bands-fit.js";
 import { OVERLAP, overlapFits, overlapIn } from "./overlap.js";
 
 /** A boom with evenly spaced nozzles. */
@@ -35,7 +35,7 @@ const BOOM: ObjectField<BoomWidthInput> = object({
  * module 8.3, gives it for boom sections).
  *
  * @param input - the number of nozzles and their spacing
- * @returns the width of the pass, in ft or m as the spacing is told
+ * @returns the width of the pass, in ft or m like the spacing
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
  * @example
@@ -86,7 +86,7 @@ export interface BandsWidthInput {
   /** The treated width of one band, all nozzles of the row together. More than 0, at most the row spacing. */
   readonly bandWidth: Length;
   /** The distance from one row to the next. More than 0; needed for the ground that the pass moves over. */
-  readonly rowSpacing?: Length;
+  readonly rowSpacing?: Length | undefined;
 }
 
 const BANDS: ObjectField<BandsWidthInput> = object<BandsWidthInput>(
@@ -103,28 +103,15 @@ const BANDS: ObjectField<BandsWidthInput> = object<BandsWidthInput>(
       ),
     ),
   },
-  [bandsFit],
+  [({ bandWidth, rowSpacing }, check) => bandsFit(bandWidth, rowSpacing, "bandWidth", check)],
 );
-
-/** Notes bands that are wider than their rows are apart. */
-function bandsFit({ bandWidth, rowSpacing }: Partial<BandsWidthInput>, check: Check): void {
-  if (bandWidth === undefined || rowSpacing === undefined) return;
-  if (!moreThan(inUnit(bandWidth, rowSpacing.unit), rowSpacing.value)) return;
-  check.fault(
-    "conflict",
-    "bands-overlap",
-    "bandWidth",
-    "Bands {band} wide on rows {spacing} apart overlap. Check the two widths, or use the boom's width if you spray all of the ground.",
-    { band: bandWidth, spacing: rowSpacing },
-  );
-}
 
 /** The two widths of a pass that sprays bands. They belong to two different rates. */
 export interface BandsWidth {
   /** All bands together: the width for the rate per treated area, which is the label's. */
   readonly treated: Length;
   /** The rows that the pass covers: the width for the rate per area of ground, and for counting passes; only with the row spacing. */
-  readonly ground?: Length;
+  readonly ground?: Length | undefined;
 }
 
 /**
@@ -137,7 +124,7 @@ export interface BandsWidth {
  * Formulas: treated = bands × band width; ground = bands × row spacing (plane geometry).
  *
  * @param input - the bands of one pass
- * @returns the treated width, and with `rowSpacing` the ground width; in ft or m as the band width is told
+ * @returns the treated width, and with `rowSpacing` the ground width; in ft or m like the band width
  * @throws SprayMathError `conflict` for bands wider than their spacing, `missing`, `not-a-quantity`, `not-finite`,
  * `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
@@ -152,7 +139,11 @@ export interface BandsWidth {
  * ```
  */
 export function bandsWidth(input: BandsWidthInput): BandsWidth {
-  const { bands, bandWidth, rowSpacing } = checked(input, BANDS);
+  return widthsOfBands(checked(input, BANDS));
+}
+
+/** Both widths of bands. Trusts its input. */
+function widthsOfBands({ bands, bandWidth, rowSpacing }: BandsWidthInput): BandsWidth {
   const { length } = unitsLike(bandWidth.unit);
   const band = inUnit(bandWidth, length);
   if (rowSpacing === undefined) return { treated: positiveIn(bands * band, length) };
@@ -180,8 +171,9 @@ export function bandsWidth(input: BandsWidthInput): BandsWidth {
  * ```
  */
 export function bandsWidthWorking(input: BandsWidthInput): WorkingLine[] {
-  const { treated, ground } = bandsWidth(input);
-  const { bands, bandWidth, rowSpacing } = input;
+  const given = checked(input, BANDS);
+  const { treated, ground } = widthsOfBands(given);
+  const { bands, bandWidth, rowSpacing } = given;
   const { length } = unitsLike(bandWidth.unit);
   const source = "plane geometry";
   return [
@@ -233,7 +225,7 @@ const SHARED: ObjectField<WidthPerNozzleInput> = object({
  * Formula: width per nozzle = width / nozzles (common practice, no source).
  *
  * @param input - the width and the nozzles that share it
- * @returns the width of one nozzle, in ft or m as the width is told
+ * @returns the width of one nozzle, in ft or m like the width
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
  * @example
@@ -305,7 +297,7 @@ const TREE_ROW: ObjectField<TreeRowWidthInput> = object({
  * Formula: width = row spacing × sides / 2 (plane geometry).
  *
  * @param input - the row spacing and the open sides
- * @returns the width of the pass, in ft or m as the spacing is told
+ * @returns the width of the pass, in ft or m like the spacing
  * @throws SprayMathError `unknown-choice` for sides other than 1 or 2, `missing`, `not-a-quantity`, `not-finite`,
  * `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
@@ -375,7 +367,7 @@ const WET: ObjectField<EffectiveWidthInput> = object<EffectiveWidthInput>(
  * Formula: effective width = width − overlap, or width × (1 − overlap) for a part (common practice, no source).
  *
  * @param input - the measured width and the overlap
- * @returns the width that counts, in ft or m as the width is told; the rounding error is within 8 ulp of the measured width
+ * @returns the width that counts, in ft or m like the width; the rounding error is within 8 ulp of the measured width
  * @throws SprayMathError `out-of-range` for an overlap as wide as the pass, `missing`, `not-a-quantity`, `not-finite`,
  * `unknown-unit` or `wrong-dimension`
  *

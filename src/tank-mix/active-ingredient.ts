@@ -1,10 +1,11 @@
-import { SprayMathError } from "../errors.js";
-import { convertValue } from "../units/convert.js";
-import { moreThan } from "../units/decide.js";
-import { dimensionInWords } from "../units/dimensions.js";
-import { checkedChoice, checkedObject, inUnit } from "../units/guard.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import { dimensionOf } from "../units/dimensions.js";
+import { type ObjectField, object, optional } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { called, quantity } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
-import { checkShape } from "../units/shape.js";
+import { positiveIn } from "../units/result.js";
 import { systemOf, unitsLike } from "../units/systems.js";
 import type {
   BasedFraction,
@@ -20,168 +21,171 @@ import type {
   VolumeUnit,
 } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
-import { type Content, checkedFormName, type Form } from "./label-rate.js";
+import {
+  type ActiveContent,
+  asDensity,
+  CONTENT,
+  contentFitsForm,
+  contentInProduct,
+  isInVolume,
+  PRODUCT_DENSITY,
+  PRODUCT_FORM,
+  type ProductContent,
+  type ProductForm,
+} from "./content.js";
+import { ACTIVE_EXAMPLES, ACTIVE_NAME, formIn, RATE_EXAMPLES } from "./label-rate.js";
 
 /** What {@link productRate} is given. */
 export interface ProductRateInput {
-  /** Active ingredient per area, per volume of carrier, or per row length. */
+  /** Active ingredient per area, per volume of carrier, or per row length. More than 0. */
   readonly activeIngredient: MassRate | Density | MassPerLength;
-  /** What the product contains. */
-  readonly contains: Content;
-  /** Whether the product is measured by volume or by weight. */
-  readonly form: Form;
-  /** What the product weighs: needed for a liquid whose content is told by weight (`% w/w`, `g/kg`). */
-  readonly density?: Density;
+  /** What the product contains: lb/gal, g/L, g/kg, or per cent w/w or w/v. More than 0. */
+  readonly contains: ActiveContent;
+  /** Whether it is measured by volume (liquid) or by weight (dry). */
+  readonly form: ProductForm;
+  /** What the product weighs: needed for a liquid whose content is given by weight. */
+  readonly density?: Density | undefined;
 }
+
+const PRODUCT_RATE: ObjectField<ProductRateInput> = object<ProductRateInput>(
+  {
+    activeIngredient: called(
+      quantity("Active ingredient per area, per volume of carrier, or per row length. More than 0.", [
+        "massRate",
+        "density",
+        "massPerLength",
+      ]),
+      ACTIVE_NAME,
+      ACTIVE_EXAMPLES,
+    ),
+    contains: CONTENT,
+    form: PRODUCT_FORM,
+    density: optional(PRODUCT_DENSITY),
+  },
+  [contentInProduct, (given, check) => contentFitsForm(given, given.form, "", check)],
+);
 
 /** A product's rate: by volume for a liquid, by weight for a dry product. */
 export type ProductRate = VolumeRate | MassRate | Concentration | VolumePerLength | MassPerLength;
 
 /** What {@link activeIngredientRate} is given. */
 export interface ActiveIngredientInput {
-  /** The product's rate: by volume for a liquid, by weight for a dry product. */
+  /** The product's rate: by volume for a liquid, by weight for a dry product. More than 0. */
   readonly product: ProductRate;
-  /** What the product contains. */
-  readonly contains: Content;
-  /** What the product weighs: needed for a liquid whose content is told by weight (`% w/w`, `g/kg`). */
-  readonly density?: Density;
+  /** What the product contains: lb/gal, g/L, g/kg, or per cent w/w or w/v. More than 0. */
+  readonly contains: ActiveContent;
+  /** What the product weighs: needed for a liquid whose content is given by weight. */
+  readonly density?: Density | undefined;
 }
 
-interface Terms {
-  readonly rate: number;
-  readonly rateUnit: Unit;
-  /** What the product contains, as weight of active ingredient to one unit of product; for a liquid by weight, `density` follows. */
-  readonly content: number;
-  readonly contentUnit: Unit;
-  readonly density?: number;
-  readonly densityUnit?: Unit;
-  readonly resultUnit: Unit;
+const ACTIVE_INGREDIENT: ObjectField<ActiveIngredientInput> = object<ActiveIngredientInput>(
+  {
+    product: called(
+      quantity("The product's rate: by volume for a liquid, by weight for a dry product. More than 0.", [
+        "volumeRate",
+        "massRate",
+        "volumeConcentration",
+        "density",
+        "volumePerLength",
+        "massPerLength",
+      ]),
+      "the product's rate",
+      RATE_EXAMPLES,
+    ),
+    contains: CONTENT,
+    density: optional(PRODUCT_DENSITY),
+  },
+  [
+    contentInProduct,
+    (given, check) => {
+      if (given.product !== undefined) contentFitsForm(given, formIn(given.product.unit), "", check);
+    },
+  ],
+);
+
+/** A term of a formula: the quantity as given, and the unit that makes the formula true as plain numbers. */
+export type Term = readonly [given: Quantity, unit: Unit];
+
+/** A rate times or over a content, as number and lines read it. */
+interface ContentTerms {
+  readonly rate: Term;
+  readonly content: Term;
+  /** What a liquid weighs, where its content is by weight. */
+  readonly density?: Term | undefined;
 }
 
-/** Which small measure the product comes in: the rate's system, or imperial where pounds are told per imperial gallon. */
-export function productUnit(
-  rateUnit: Unit,
-  contains: Content,
-  density: Density | undefined,
-  form: Form,
+// Imperial where pounds are given per imperial gallon, or the tank is filled by it: feet and pounds alone do not say.
+function productUnit(
+  { activeIngredient, contains, density, form }: ProductRateInput,
+  carrier: Unit | undefined,
 ): VolumeUnit | MassUnit {
-  const units = unitsLike(rateUnit);
-  if (form === "dry") return units.smallMass;
-  const measures = [contains?.unit, density?.unit].filter((unit) => typeof unit === "string");
-  const imperial = measures.some((unit) => {
-    const { per } = resolveUnit(unit, "contains.unit");
-    return per !== undefined && systemOf(per) === "imperial";
-  });
-  return systemOf(rateUnit) === "us" && imperial ? "imp_fl_oz" : units.smallVolume;
+  const { unit } = activeIngredient;
+  const { smallMass, smallVolume } = unitsLike(unit);
+  if (form === "dry") return smallMass;
+  const volumes = [
+    resolveUnit(contains.unit, "unit").per,
+    density && resolveUnit(density.unit, "unit").per,
+    carrier,
+  ];
+  const imperial = volumes.some((volume) => volume !== undefined && systemOf(volume) === "imperial");
+  return systemOf(unit) === "us" && imperial ? "imp_fl_oz" : smallVolume;
 }
 
-const WEIGHT_RATES = ["massRate", "density", "massPerLength"];
-
-function checkedWeightRate(rate: Quantity, path: string): { over: MassUnit; per: string } {
-  checkShape(rate, path);
-  const { dimension, over, per = "" } = resolveUnit(rate.unit, `${path}.unit`);
-  if (!WEIGHT_RATES.includes(dimension)) {
-    throw new SprayMathError(
-      "wrong-dimension",
-      path,
-      `Given ${rate.value} ${rate.unit}, ${dimensionInWords(dimension)}; wanted a weight of active ingredient per area (lb/ac), ` +
-        "per volume of carrier (lb/100gal) or per row length (g/m).",
-    );
-  }
-  inUnit(rate, rate.unit, path);
-  return { over: over as MassUnit, per };
-}
-
-/** What the product contains, told in `weight` to one `unit` of product. */
 function contentTerms(
-  contains: Content,
-  density: Density | undefined,
-  form: Form,
-  weight: MassUnit,
-  unit: VolumeUnit | MassUnit,
-): Pick<Terms, "content" | "contentUnit" | "density" | "densityUnit"> {
-  checkShape(contains, "contains");
-  const { dimension } = resolveUnit(contains.unit, "contains.unit");
-  const basis = dimension === "fraction" ? checkedBasis(contains as BasedFraction) : undefined;
-  const inVolume = dimension === "density" || basis === "w/v";
-  const byWeight = dimension === "massFraction" || basis === "w/w";
-  if (form === "liquid" && inVolume) {
-    const contentUnit = `${weight}/${unit as VolumeUnit}` as const;
-    const grams = basis === "w/v" ? toDensity(contains as BasedFraction) : (contains as Density);
-    return { content: inUnit(grams, contentUnit, "contains"), contentUnit };
-  }
-  if (!byWeight) {
-    throw new SprayMathError(
-      "wrong-dimension",
-      "contains",
-      `Given ${contains.value} ${contains.unit}${basis === undefined ? "" : ` ${basis}`} for a ${form} product; wanted active ingredient ` +
-        (form === "dry"
-          ? "by weight, such as g/kg or % w/w."
-          : "by weight in a volume, such as lb/gal, g/L or % w/v."),
-    );
-  }
-  const content =
-    basis === "w/w"
-      ? inUnit(contains as BasedFraction, "1", "contains")
-      : inUnit(contains as Quantity<"g/kg">, "kg/kg", "contains");
-  if (moreThan(content, 1)) {
-    throw new SprayMathError(
-      "out-of-range",
-      "contains",
-      `Given ${contains.value} ${contains.unit}; wanted no more active ingredient than product.`,
-    );
-  }
-  if (form === "dry") return { content, contentUnit: "1" };
-  if (density === undefined) {
-    throw new SprayMathError(
-      "missing",
-      "density",
-      `Given ${contains.value} ${contains.unit} by weight for a liquid product; wanted the product's density too, such as lb/gal or kg/L.`,
-    );
-  }
-  const densityUnit = `${weight}/${unit as VolumeUnit}` as const;
-  return { content, contentUnit: "1", density: inUnit(density, densityUnit, "density"), densityUnit };
+  { contains, density }: ProductContent,
+  form: ProductForm,
+  perUnit: Unit,
+): Pick<ContentTerms, "content" | "density"> {
+  if (form === "liquid" && isInVolume(contains))
+    return { content: [dimensionOf(contains.unit) === "fraction" ? asDensity(contains) : contains, perUnit] };
+  const content: Term = [contains, dimensionOf(contains.unit) === "fraction" ? "1" : "kg/kg"];
+  return form === "dry" ? { content } : { content, density: [density as Density, perUnit] };
 }
 
-function checkedBasis(fraction: BasedFraction): BasedFraction["basis"] {
-  return checkedChoice(fraction.basis, ["v/v", "w/v", "w/w"], "contains.basis");
+/** The weight of active ingredient in one unit of product. */
+function contentIn({ content, density }: ContentTerms): number {
+  return inUnit(...content) * (density === undefined ? 1 : inUnit(...density));
 }
 
-/** Weight in volume as what it is by definition: 1 % w/v is 1 kg in 100 L. */
-export function toDensity(fraction: BasedFraction): Quantity<"kg/L"> {
-  return { value: convertValue(fraction.value, fraction.unit, "1"), unit: "kg/L" };
+/** A product's rate with the terms that it comes from. */
+export interface ProductRateTerms extends ContentTerms {
+  readonly input: ProductRateInput;
+  readonly result: ProductRate;
 }
 
-// A weight of a dry product and of what it contains differ in their unit only; a liquid's content bridges the two.
-function rateTerms(rate: Quantity, unit: Unit, path: string): Pick<Terms, "rate" | "rateUnit"> {
-  return { rate: convertValue(rate.value, rate.unit, unit, path, path), rateUnit: unit };
-}
-
-function productTerms(input: ProductRateInput, unit?: VolumeUnit | MassUnit): Terms {
-  const { activeIngredient, contains, form, density } = checkedObject(input, "");
-  checkedFormName(form);
-  const { over, per } = checkedWeightRate(activeIngredient, "activeIngredient");
-  checkShape(contains, "contains");
-  const amount = unit ?? productUnit(activeIngredient.unit, contains, density, form);
-  const resultUnit = `${amount}/${per}` as Unit;
-  return {
-    ...rateTerms(activeIngredient, form === "dry" ? resultUnit : activeIngredient.unit, "activeIngredient"),
-    ...contentTerms(contains, density, form, over, amount),
-    resultUnit,
+/**
+ * The rate of product that brings a rate of active ingredient into a carrier; `at` is the place of that rate. Trusts its
+ * input.
+ */
+export function productRateOf(
+  input: ProductRateInput,
+  carrier?: VolumeUnit,
+  at = "activeIngredient",
+): ProductRateTerms {
+  const { activeIngredient, form } = input;
+  const { over, per } = resolveUnit(activeIngredient.unit, "unit");
+  const unit = productUnit(input, carrier);
+  const resultUnit = `${unit}/${per}` as Unit;
+  const terms: ContentTerms = {
+    // A weight of a dry product and of what it contains differ in their unit only; a liquid's content bridges the two.
+    rate: [activeIngredient, form === "dry" ? resultUnit : activeIngredient.unit],
+    ...contentTerms(input, form, `${over}/${unit}` as Unit),
   };
+  const value = inUnit(...terms.rate) / contentIn(terms);
+  return { ...terms, input, result: positiveIn(value, resultUnit, at) as ProductRate };
 }
 
 /**
  * The product's rate that brings a rate of active ingredient.
  *
- * Formula: product = active ingredient / content, where the content of a product told by weight is (weight in weight) ×
+ * Formula: product = active ingredient / content, where the content of a product given by weight is (weight in weight) ×
  * (what the product weighs). Source: by definition of content.
  *
  * @param input - rate, content and density more than 0; content by weight no more than the whole
  * @returns the product's rate, in fl_oz, imp_fl_oz, mL, oz or g by the rate's system, per the rate's own area, volume or
  * length; within 8 ulp of the exact value
- * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-choice`, `wrong-dimension` or
- * `out-of-range`
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-choice`, `unknown-field`,
+ * `wrong-dimension` or `out-of-range`
  *
  * @example
  * ```ts
@@ -193,26 +197,8 @@ function productTerms(input: ProductRateInput, unit?: VolumeUnit | MassUnit): Te
  * ```
  */
 export function productRate(input: ProductRateInput): ProductRate {
-  return productRateIn(input);
+  return productRateOf(checked(input, PRODUCT_RATE)).result;
 }
-
-/** {@link productRate} in a measure of the caller's choice. */
-export function productRateIn(input: ProductRateInput, unit?: VolumeUnit | MassUnit): ProductRate {
-  const { rate, content, density, resultUnit } = productTerms(input, unit);
-  const value = rate / (density === undefined ? content : content * density);
-  return { value: checkedFinite(value, "activeIngredient"), unit: resultUnit } as ProductRate;
-}
-
-function checkedFinite(value: number, path: string): number {
-  if (Number.isFinite(value) && value > 0) return value;
-  throw new SprayMathError(
-    "not-finite",
-    path,
-    "The rate that comes out is too large or too small to compute with.",
-  );
-}
-
-const SOURCE = "by definition of what a product contains";
 
 /**
  * The working of {@link productRate}.
@@ -231,88 +217,55 @@ const SOURCE = "by definition of what a product contains";
  * ```
  */
 export function productRateWorking(input: ProductRateInput): WorkingLine[] {
-  return productRateWorkingIn(input);
+  return productRateLines(productRateOf(checked(input, PRODUCT_RATE)));
 }
 
-/** The working of {@link productRateIn}. */
-export function productRateWorkingIn(input: ProductRateInput, unit?: VolumeUnit | MassUnit): WorkingLine[] {
-  const terms = productTerms(input, unit);
+/** The lines of {@link productRateOf}. */
+export function productRateLines({ input, result, rate, content, density }: ProductRateTerms): WorkingLine[] {
   return [
-    ...conversionLines("tank-mix.productRate.activeIngredient", input.activeIngredient, terms.rateUnit),
-    ...contentLines("tank-mix.productRate", input, terms),
-    {
+    ...fractionLines("tank-mix.productRate.content", input.contains),
+    ...formulaLines({
       id: "tank-mix.productRate",
       formula:
-        terms.density === undefined ? "activeIngredient / content" : "activeIngredient / (content * density)",
-      terms: {
-        activeIngredient: { value: terms.rate, unit: terms.rateUnit },
-        ...contentQuantities(terms),
-      },
-      result: productRateIn(input, unit),
+        density === undefined ? "activeIngredient / content" : "activeIngredient / (content * density)",
+      terms: { activeIngredient: rate, content, ...(density && { density }) },
+      result,
       source: SOURCE,
-    },
+    }),
   ];
 }
 
-function contentQuantities({ content, contentUnit, density, densityUnit }: Terms): WorkingLine["terms"] {
-  return {
-    content: { value: content, unit: contentUnit },
-    ...(density !== undefined && { density: { value: density, unit: densityUnit as Unit } }),
-  };
+const SOURCE = "by definition of what a product contains";
+
+/** The line that shows weight in volume as a part, before it becomes a density. */
+export function fractionLines(about: string, content: Quantity): WorkingLine[] {
+  return (content as BasedFraction).basis === "w/v" ? conversionLines(about, content, "1") : [];
 }
 
-function contentLines(
-  about: string,
-  { contains, density }: { readonly contains: Content; readonly density?: Density },
-  terms: Terms,
-): WorkingLine[] {
-  const fraction =
-    (contains as BasedFraction).basis === "w/v" ? toDensity(contains as BasedFraction) : undefined;
-  const first = fraction === undefined ? [] : conversionLines(`${about}.content`, contains, "1");
-  const massFraction = resolveUnit(contains.unit, "contains.unit").dimension === "massFraction";
-  return [
-    ...first,
-    ...conversionLines(`${about}.content`, fraction ?? contains, massFraction ? "kg/kg" : terms.contentUnit),
-    ...(density === undefined || terms.densityUnit === undefined
-      ? []
-      : conversionLines(`${about}.density`, density, terms.densityUnit)),
-  ];
-}
-
-function activeTerms(input: ActiveIngredientInput): Terms {
-  const { product, contains, density } = checkedObject(input, "");
-  checkShape(product, "product");
-  const { dimension, over, per = "" } = resolveUnit(product.unit, "product.unit");
-  const liquid = ["volumeRate", "volumeConcentration", "volumePerLength"].includes(dimension);
-  if (!liquid && !WEIGHT_RATES.includes(dimension)) {
-    throw new SprayMathError(
-      "wrong-dimension",
-      "product",
-      `Given ${product.value} ${product.unit}, ${dimensionInWords(dimension)}; wanted an amount of product per area, per volume of ` +
-        "carrier or per row length.",
-    );
-  }
-  inUnit(product as Quantity, product.unit as Unit, "product");
+function activeIngredientOf(input: ActiveIngredientInput): ContentTerms & { readonly result: Quantity } {
+  const { product } = input;
+  const { over, per } = resolveUnit(product.unit, "unit");
   const weight = unitsLike(product.unit).mass;
   const resultUnit = `${weight}/${per}` as Unit;
-  return {
-    ...rateTerms(product, liquid ? product.unit : resultUnit, "product"),
-    ...contentTerms(contains, density, liquid ? "liquid" : "dry", weight, over as VolumeUnit | MassUnit),
-    resultUnit,
+  const form = formIn(product.unit);
+  const terms: ContentTerms = {
+    rate: [product, form === "liquid" ? product.unit : resultUnit],
+    ...contentTerms(input, form, `${weight}/${over}` as Unit),
   };
+  return { ...terms, result: positiveIn(inUnit(...terms.rate) * contentIn(terms), resultUnit, "product") };
 }
 
 /**
  * The rate of active ingredient that a rate of product brings.
  *
- * Formula: active ingredient = product × content, where the content of a product told by weight is (weight in weight) ×
+ * Formula: active ingredient = product × content, where the content of a product given by weight is (weight in weight) ×
  * (what the product weighs). Source: by definition of content.
  *
  * @param input - rate, content and density more than 0; content by weight no more than the whole
  * @returns the rate of active ingredient in lb or kg by the product rate's system, per its own area, volume or length;
  * within 8 ulp of the exact value
- * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-choice`, `wrong-dimension` or
- * `out-of-range`
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-choice`, `unknown-field`,
+ * `wrong-dimension` or `out-of-range`
  *
  * @example
  * ```ts
@@ -323,9 +276,7 @@ function activeTerms(input: ActiveIngredientInput): Terms {
  * ```
  */
 export function activeIngredientRate(input: ActiveIngredientInput): MassRate | Density | MassPerLength {
-  const { rate, content, density, resultUnit } = activeTerms(input);
-  const value = rate * (density === undefined ? content : content * density);
-  return { value: checkedFinite(value, "product"), unit: resultUnit } as MassRate;
+  return activeIngredientOf(checked(input, ACTIVE_INGREDIENT)).result as MassRate;
 }
 
 /**
@@ -345,16 +296,16 @@ export function activeIngredientRate(input: ActiveIngredientInput): MassRate | D
  * ```
  */
 export function activeIngredientRateWorking(input: ActiveIngredientInput): WorkingLine[] {
-  const terms = activeTerms(input);
+  const given = checked(input, ACTIVE_INGREDIENT);
+  const { rate, content, density, result } = activeIngredientOf(given);
   return [
-    ...conversionLines("tank-mix.activeIngredient.product", input.product, terms.rateUnit),
-    ...contentLines("tank-mix.activeIngredient", input, terms),
-    {
+    ...fractionLines("tank-mix.activeIngredient.content", given.contains),
+    ...formulaLines({
       id: "tank-mix.activeIngredient",
-      formula: terms.density === undefined ? "product * content" : "product * content * density",
-      terms: { product: { value: terms.rate, unit: terms.rateUnit }, ...contentQuantities(terms) },
-      result: activeIngredientRate(input),
+      formula: density === undefined ? "product * content" : "product * content * density",
+      terms: { product: rate, content, ...(density && { density }) },
+      result,
       source: SOURCE,
-    },
+    }),
   ];
 }

@@ -1,16 +1,25 @@
-import { SprayMathError } from "../errors.js";
-import { convertValue } from "../units/convert.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { ceilDecided, decided } from "../units/decide.js";
-import { areaIn, checkedNumber, checkedObject, inUnit } from "../units/guard.js";
+import {
+  about,
+  byGiven,
+  type EitherField,
+  either,
+  number,
+  type ObjectField,
+  object,
+  optional,
+} from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { type QuantityField, quantity, treatedArea } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
+import { positive } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { AreaUnit, Quantity, TreatedArea, Volume, VolumeRate, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
 
-/**
- * How much more is mixed than the plot takes: a share of the sprayed volume, a volume, or whatever brings the total up
- * to the next multiple of a convenient volume.
- */
+/** What is mixed to spare: per cent of the sprayed volume, a volume, or up to the next multiple of a volume. */
 export type Reserve =
   | {
       /** Per cent of the sprayed volume, 0 to 100. */
@@ -25,17 +34,45 @@ export type Reserve =
       readonly roundUpTo: Volume;
     };
 
+/** What is mixed to spare. */
+export const RESERVE: EitherField<Reserve> = either<Reserve>(
+  "What is mixed to spare: per cent of the sprayed volume, a volume, or up to the next multiple of a volume.",
+  [
+    object({ percent: number("Per cent of the sprayed volume, 0 to 100.", { min: 0, max: 100 }) }),
+    object({ volume: quantity("A volume, 0 or more.", "volume", "nonnegative") }),
+    object({ roundUpTo: quantity("The total goes up to the next multiple of this volume.", "volume") }),
+  ],
+  byGiven([["percent"], ["volume"], ["roundUpTo"]]),
+);
+
 /** What {@link carrierFor} is given. */
 export interface CarrierInput {
-  /** What the sprayer puts out per treated area: the calibration's result. */
+  /** What the sprayer puts out per treated area: the calibration's result. More than 0. */
   readonly rate: VolumeRate;
-  /** The area that spray lands on. */
+  /** The area that spray lands on. More than 0. */
   readonly area: TreatedArea;
   /** What hoses and boom hold: mixed, and not sprayed. None unless given. */
-  readonly lineVolume?: Volume;
+  readonly lineVolume?: Volume | undefined;
   /** What is mixed to spare. None unless given. */
-  readonly reserve?: Reserve;
+  readonly reserve?: Reserve | undefined;
 }
+
+/** What hoses and boom hold. */
+export const LINE_VOLUME: QuantityField<Volume> = quantity(
+  "What hoses and boom hold: mixed, and not sprayed. None unless given.",
+  "volume",
+  "nonnegative",
+);
+
+const CARRIER: ObjectField<CarrierInput> = object<CarrierInput>({
+  rate: quantity(
+    "What the sprayer puts out per treated area: the calibration's result. More than 0.",
+    "volumeRate",
+  ),
+  area: treatedArea("The area that spray lands on. More than 0."),
+  lineVolume: optional(LINE_VOLUME),
+  reserve: optional(about("What is mixed to spare. None unless given.", RESERVE)),
+});
 
 /** How much finished spray mix a job takes. */
 export interface Carrier {
@@ -49,48 +86,50 @@ export interface Carrier {
   readonly total: Volume;
 }
 
-interface Terms {
-  readonly rate: number;
-  readonly area: number;
-  readonly areaUnit: AreaUnit;
-  readonly rateVolume: VolumeUnit;
-  readonly unit: "gal" | "imp_gal" | "L";
-  readonly lines: number;
-  readonly reserve: { readonly kind: "percent" | "volume" | "roundUpTo"; readonly value: number };
+/** The steps on the way to a job's mix. */
+interface CarrierSteps {
+  /** The area in the unit that the rate is per. */
+  readonly area: Quantity;
+  /** Rate times area, in the rate's own volume. */
+  readonly product: Quantity;
+  /** How many times the convenient volume is needed, where the total is rounded up. */
+  readonly times?: number | undefined;
+  readonly carrier: Carrier;
 }
 
-function termsOf(input: CarrierInput): Terms {
-  const { rate, area, lineVolume, reserve } = checkedObject(input, "");
-  inUnit(rate, "gal/ac", "rate");
-  const { over, per } = resolveUnit(rate.unit, "rate.unit");
+function stepsOf({ rate, area, lineVolume, reserve }: CarrierInput, at: string): CarrierSteps {
+  const { over, per } = resolveUnit(rate.unit, "unit");
   const unit = unitsLike(rate.unit).volume;
-  return {
-    rate: rate.value,
-    area: areaIn(area, "treated", per as AreaUnit, "area"),
-    areaUnit: per as AreaUnit,
-    rateVolume: over as VolumeUnit,
-    unit,
-    lines: lineVolume === undefined ? 0 : inUnit(lineVolume, unit, "lineVolume", "nonnegative") + 0,
-    reserve: reserve === undefined ? { kind: "volume", value: 0 } : reserveTerm(reserve, unit),
-  };
+  const size = { value: inUnit(area, per as AreaUnit), unit: per as AreaUnit };
+  const product = { value: rate.value * size.value, unit: over as VolumeUnit };
+  const sprayed = positive(inUnit(product, unit), at);
+  const lines = lineVolume === undefined ? 0 : inUnit(lineVolume, unit);
+  const needed = sprayed + lines;
+  const inVolume = (value: number): Volume => ({ value, unit });
+  const steps = (spare: number, total: number): CarrierSteps => ({
+    area: size,
+    product,
+    carrier: {
+      sprayed: inVolume(sprayed),
+      reserve: inVolume(spare),
+      lines: inVolume(lines),
+      total: inVolume(positive(total, at)),
+    },
+  });
+  if (reserve === undefined) return steps(0, needed);
+  if ("roundUpTo" in reserve) {
+    const step = inUnit(reserve.roundUpTo, unit);
+    const times = needed / step;
+    const total = ceilDecided(times) * step;
+    return { ...steps(Math.max(0, total - needed), total), times };
+  }
+  const spare = "percent" in reserve ? (sprayed * reserve.percent) / 100 : inUnit(reserve.volume, unit);
+  return steps(spare, needed + spare);
 }
 
-function reserveTerm(reserve: Reserve, unit: VolumeUnit): Terms["reserve"] {
-  checkedObject(reserve, "reserve");
-  const kinds = (["percent", "volume", "roundUpTo"] as const).filter((name) => name in reserve);
-  const [kind] = kinds;
-  if (kind === undefined || kinds.length > 1) {
-    throw new SprayMathError(
-      kind === undefined ? "missing" : "conflict",
-      "reserve",
-      `Given ${kind === undefined ? "none" : kinds.join(" and ")}; wanted one of: percent, volume, roundUpTo.`,
-    );
-  }
-  const given = reserve as { percent: number; volume: Volume; roundUpTo: Volume };
-  if (kind === "percent")
-    return { kind, value: checkedNumber(given.percent, "reserve.percent", { min: 0, max: 100 }) + 0 };
-  const range = kind === "volume" ? "nonnegative" : "positive";
-  return { kind, value: inUnit(given[kind], unit, `reserve.${kind}`, range) + 0 };
+/** How much mix a job takes; `at` is the place of the area. Trusts its input. */
+export function carrierOf(input: CarrierInput, at = "area"): Carrier {
+  return stepsOf(input, at).carrier;
 }
 
 /**
@@ -105,8 +144,8 @@ function reserveTerm(reserve: Reserve, unit: VolumeUnit): Terms["reserve"] {
  *
  * @param input - rate and area more than 0; line volume and reserve 0 or more
  * @returns volumes in gal, imp_gal or L, by the rate's system; `sprayed` within 8 ulp of the exact value
- * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`, `wrong-area`,
- * `out-of-range`, or `conflict` for a reserve told in two ways
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`, `wrong-dimension`,
+ * `wrong-area`, `out-of-range`, or `conflict` for a reserve given in two ways
  *
  * @example
  * ```ts
@@ -122,36 +161,9 @@ function reserveTerm(reserve: Reserve, unit: VolumeUnit): Terms["reserve"] {
  * ```
  */
 export function carrierFor(input: CarrierInput): Carrier {
-  const terms = termsOf(input);
-  const { unit, lines } = terms;
-  const sprayed = convertValue(terms.rate * terms.area, terms.rateVolume, unit);
-  const { reserve, total } = Number.isFinite(sprayed)
-    ? totals(sprayed, terms)
-    : { reserve: 0, total: sprayed };
-  if (!Number.isFinite(total) || sprayed === 0) {
-    throw new SprayMathError(
-      "not-finite",
-      "area",
-      `Given ${input.rate.value} ${input.rate.unit} on ${input.area.value} ${input.area.unit}, which is too ` +
-        `${sprayed === 0 ? "small" : "large"} to compute with.`,
-    );
-  }
-  const volume = (value: number): Quantity<VolumeUnit> => ({ value, unit });
-  return { sprayed: volume(sprayed), reserve: volume(reserve), lines: volume(lines), total: volume(total) };
+  return carrierOf(checked(input, CARRIER));
 }
 
-function totals(sprayed: number, { lines, reserve }: Terms): { reserve: number; total: number } {
-  const needed = sprayed + lines;
-  if (reserve.kind === "roundUpTo") {
-    const times = needed / reserve.value;
-    const total = Number.isFinite(times) ? ceilDecided(times) * reserve.value : times;
-    return { total, reserve: Math.max(0, total - needed) };
-  }
-  const spare = reserve.kind === "percent" ? (sprayed * reserve.value) / 100 : reserve.value;
-  return { total: needed + spare, reserve: spare };
-}
-
-const BY_DEFINITION = "volume = rate x area, by definition";
 const COMMON_PRACTICE = "common practice, no source";
 
 /**
@@ -172,76 +184,65 @@ const COMMON_PRACTICE = "common practice, no source";
  * ```
  */
 export function carrierForWorking(input: CarrierInput): WorkingLine[] {
-  const terms = termsOf(input);
-  const { sprayed, reserve, total, lines } = carrierFor(input);
-  const { areaUnit, rateVolume, unit } = terms;
-  const product: Quantity = { value: terms.rate * terms.area, unit: rateVolume };
+  return linesOfCarrier(checked(input, CARRIER));
+}
+
+/** The working of {@link carrierOf}. Trusts its input. */
+export function linesOfCarrier(job: CarrierInput): WorkingLine[] {
+  const steps = stepsOf(job, "area");
+  const { area, product, carrier } = steps;
+  const { unit } = carrier.total;
   return [
-    ...conversionLines("tank-mix.sprayed.area", input.area, areaUnit),
+    ...conversionLines("tank-mix.sprayed.area", job.area, area.unit),
     {
       id: "tank-mix.sprayed",
       formula: "rate * area",
-      terms: { rate: input.rate, area: { value: terms.area, unit: areaUnit } },
+      terms: { rate: job.rate, area },
       result: product,
-      source: BY_DEFINITION,
+      source: "volume = rate x area, by definition",
     },
     ...conversionLines("tank-mix.carrier.sprayed", product, unit),
-    ...(input.lineVolume === undefined
-      ? []
-      : conversionLines("tank-mix.carrier.lines", input.lineVolume, unit)),
-    ...reserveLines(terms, input, sprayed, lines, reserve, total),
+    ...(job.lineVolume === undefined ? [] : conversionLines("tank-mix.carrier.lines", job.lineVolume, unit)),
+    ...reserveLines(job.reserve, steps),
   ];
 }
 
-function reserveLines(
-  terms: Terms,
-  input: CarrierInput,
-  sprayed: Volume,
-  lines: Volume,
-  reserve: Volume,
-  total: Volume,
-): WorkingLine[] {
-  const { kind, value } = terms.reserve;
-  if (kind === "roundUpTo") {
-    const step: Quantity = { value, unit: terms.unit };
-    const times = (sprayed.value + lines.value) / value;
+function reserveLines(given: Reserve | undefined, { carrier, times = 0 }: CarrierSteps): WorkingLine[] {
+  const { sprayed, lines, reserve, total } = carrier;
+  const source = COMMON_PRACTICE;
+  if (given !== undefined && "roundUpTo" in given) {
+    const step = given.roundUpTo;
     return [
-      ...conversionLines(
-        "tank-mix.carrierRounded.step",
-        (input.reserve as { roundUpTo: Volume }).roundUpTo,
-        terms.unit,
-      ),
-      {
+      ...formulaLines({
         id: "tank-mix.carrierSteps",
         formula: "(sprayed + lines) / step",
-        terms: { sprayed, lines, step },
+        terms: { sprayed: [sprayed, total.unit], lines: [lines, total.unit], step: [step, total.unit] },
         result: times,
-        source: COMMON_PRACTICE,
-      },
+        source,
+      }),
       {
         id: "tank-mix.carrierRounded",
         formula: "ceil(times) * step",
-        terms: { times: decided(times).toNumber(), step },
+        terms: {
+          times: decided(times).toNumber(),
+          step: { value: inUnit(step, total.unit), unit: total.unit },
+        },
         result: total,
-        source: COMMON_PRACTICE,
+        source,
       },
     ];
   }
-  const given = input.reserve as { readonly volume?: Volume } | undefined;
-  const before: WorkingLine[] =
-    kind === "percent"
-      ? [
-          {
-            id: "tank-mix.reserve",
-            formula: "sprayed * percent / 100",
-            terms: { sprayed, percent: value },
-            result: reserve,
-            source: COMMON_PRACTICE,
-          },
-        ]
-      : given?.volume === undefined
-        ? []
-        : conversionLines("tank-mix.carrier.reserve", given.volume, terms.unit);
+  const before: WorkingLine[] = [];
+  if (given !== undefined && "percent" in given)
+    before.push({
+      id: "tank-mix.reserve",
+      formula: "sprayed * percent / 100",
+      terms: { sprayed, percent: given.percent },
+      result: reserve,
+      source,
+    });
+  else if (given !== undefined)
+    before.push(...conversionLines("tank-mix.carrier.reserve", given.volume, total.unit));
   return [
     ...before,
     {
@@ -249,7 +250,7 @@ function reserveLines(
       formula: "sprayed + lines + reserve",
       terms: { sprayed, lines, reserve },
       result: total,
-      source: COMMON_PRACTICE,
+      source,
     },
   ];
 }

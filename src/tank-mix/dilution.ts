@@ -1,22 +1,75 @@
-import { SprayMathError } from "../errors.js";
+import { AMOUNT, amountsAgree } from "../units/amounts.js";
+import { type Check, checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { dimensionInWords } from "../units/dimensions.js";
-import { checkedObject, inUnit } from "../units/guard.js";
-import { resolveUnit } from "../units/resolve.js";
-import { checkShape } from "../units/shape.js";
+import { dimensionOf } from "../units/dimensions.js";
+import { type ObjectField, object, type Partly } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { basedOr, called, type QuantityField, quantity } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
-import type { BasedFraction, Concentration, Mass, Quantity, Unit, Volume } from "../units/types.js";
-import { conversionLines, type WorkingLine } from "../units/working.js";
-import { checkedAmount } from "./amount.js";
+import type { BasedFraction, Concentration, Mass, Quantity, Volume } from "../units/types.js";
+import type { WorkingLine } from "../units/working.js";
 
-/** What {@link dilute} is given. Both strengths are told in the same way. */
+/** What {@link diluteMix} is given. Both strengths are given in the same way. */
 export interface DilutionInput {
-  /** The strength that there is. */
+  /** The strength that there is. More than 0. */
   readonly from: Concentration | BasedFraction;
-  /** The strength that is wanted, not over `from`. */
+  /** The strength to bring it down to, no stronger. More than 0. */
   readonly to: Concentration | BasedFraction;
-  /** How much is wanted of it. */
+  /** How much to make of it. More than 0. */
   readonly volume: Volume;
+}
+
+/* @__NO_SIDE_EFFECTS__ */
+function strength(sentence: string): QuantityField<Concentration | BasedFraction> {
+  const examples = {
+    us: { value: 2, unit: "fl_oz/gal" },
+    imperial: { value: 2, unit: "imp_fl_oz/imp_gal" },
+    metric: { value: 5, unit: "mL/L" },
+  } as const;
+  return called(
+    basedOr(sentence, ["volumeConcentration", "density"], ["v/v", "w/v"]),
+    "a strength",
+    examples,
+  );
+}
+
+const DILUTION: ObjectField<DilutionInput> = object<DilutionInput>(
+  {
+    from: strength("The strength that there is. More than 0."),
+    to: strength("The strength to bring it down to, no stronger. More than 0."),
+    volume: quantity("How much to make of it. More than 0.", "volume"),
+  },
+  [strengthsFit],
+);
+
+function areAlike(a: Quantity, b: Quantity): boolean {
+  return dimensionOf(a.unit) === dimensionOf(b.unit);
+}
+
+function basisOf(strength: Concentration | BasedFraction): string | undefined {
+  return "basis" in strength ? strength.basis : undefined;
+}
+
+function strengthsFit({ from, to }: Partly<DilutionInput>, check: Check): void {
+  if (from === undefined || to === undefined) return;
+  const sameBasis = basisOf(from) === basisOf(to);
+  if (!sameBasis || !areAlike(from, to))
+    check.fault(
+      sameBasis ? "wrong-dimension" : "conflict",
+      "strengths-differ",
+      sameBasis ? "to" : "to.basis",
+      "One strength is in {from}, the other in {to}. Enter both in the same way.",
+      { from: basisOf(from) ?? from.unit, to: basisOf(to) ?? to.unit },
+    );
+  else if (moreThan(inUnit(to, from.unit), from.value))
+    check.fault(
+      "conflict",
+      "stronger-than-source",
+      "to",
+      "{to} is stronger than {from}, and water only weakens a mix. Enter a lower strength.",
+      { from, to },
+    );
 }
 
 /** How a dilution is made up. */
@@ -27,68 +80,11 @@ export interface Dilution {
   readonly water: Volume;
 }
 
-interface Terms {
-  readonly from: number;
-  readonly to: number;
-  readonly volume: number;
-  readonly unit: "gal" | "imp_gal" | "L";
-}
-
-function termsOf(input: DilutionInput): Terms {
-  const { from, to, volume } = checkedObject(input, "");
-  checkedStrength(from, "from");
-  checkedStrength(to, "to");
-  if ((from as BasedFraction).basis !== (to as BasedFraction).basis) {
-    throw new SprayMathError(
-      "conflict",
-      "to.basis",
-      `Given strengths told ${told(from)} and ${told(to)}; wanted both told in the same way.`,
-    );
-  }
-  const wanted = inUnit<Unit>(to as Quantity, from.unit, "to");
-  if (moreThan(wanted, from.value)) {
-    throw new SprayMathError(
-      "conflict",
-      "to",
-      `Given ${to.value} ${to.unit} out of ${from.value} ${from.unit}; wanted no stronger than what there is: water only weakens.`,
-    );
-  }
-  inUnit(volume, "gal", "volume");
-  const { volume: unit } = unitsLike(volume.unit);
-  return { from: from.value, to: wanted, volume: inUnit(volume, unit, "volume"), unit };
-}
-
-const STRENGTHS = ["volumeConcentration", "density", "fraction"];
-
-function checkedStrength(strength: Concentration | BasedFraction, path: string): void {
-  checkShape(strength, path);
-  const { dimension } = resolveUnit(strength.unit, `${path}.unit`);
-  if (!STRENGTHS.includes(dimension)) {
-    throw new SprayMathError(
-      "wrong-dimension",
-      path,
-      `Given ${strength.value} ${strength.unit}, ${dimensionInWords(dimension)}; wanted a strength, such as mL/L, g/L or % with a basis.`,
-    );
-  }
-  if (dimension === "fraction" && (strength as BasedFraction).basis === undefined) {
-    throw new SprayMathError(
-      "missing",
-      `${path}.basis`,
-      `Given ${strength.value} ${strength.unit} that does not say what it is a part of; wanted a basis: "v/v" or "w/v".`,
-    );
-  }
-  if ((strength as BasedFraction).basis === "w/w") {
-    throw new SprayMathError(
-      "wrong-dimension",
-      `${path}.basis`,
-      'Given a strength by weight; wanted one by volume, "v/v" or "w/v", since what is measured out is a volume.',
-    );
-  }
-  inUnit<Unit>(strength as Quantity, strength.unit, path);
-}
-
-function told(strength: Concentration | BasedFraction): string {
-  return (strength as BasedFraction).basis ?? strength.unit;
+function dilutionOf({ from, to, volume: whole }: DilutionInput): Dilution {
+  const { volume: unit } = unitsLike(whole.unit);
+  const volume = inUnit(whole, unit);
+  const take = Math.min(volume, (volume * inUnit(to, from.unit)) / from.value);
+  return { take: { value: take, unit }, water: { value: volume - take, unit } };
 }
 
 /**
@@ -97,61 +93,57 @@ function told(strength: Concentration | BasedFraction): string {
  * Formula: take = volume × to / from (C₁V₁ = C₂V₂); water = volume − take, volumes taken to add up. Source: the
  * dissolved amount stays the same, by definition of strength.
  *
- * @param input - more than 0 each; `to` no stronger than `from`, told in the same way and by volume
+ * @param input - more than 0 each; `to` no stronger than `from`, given in the same way and by volume
  * @returns volumes in gal, imp_gal or L, by the volume's system; `take` within 8 ulp of the exact value
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`, `out-of-range` or
  * `conflict`
  *
  * @example
  * ```ts
- * import { dilute } from "swath-to-spoon/tank-mix";
+ * import { diluteMix } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
  *
- * console.log(dilute({ from: qty(50, "mL/L"), to: qty(5, "mL/L"), volume: qty(10, "L") }).take); // { value: 1, unit: 'L' }
+ * console.log(diluteMix({ from: qty(50, "mL/L"), to: qty(5, "mL/L"), volume: qty(10, "L") }).take); // { value: 1, unit: 'L' }
  * ```
  */
-export function dilute(input: DilutionInput): Dilution {
-  const { from, to, volume, unit } = termsOf(input);
-  const take = Math.min(volume, (volume * to) / from);
-  return { take: { value: take, unit }, water: { value: volume - take, unit } };
+export function diluteMix(input: DilutionInput): Dilution {
+  return dilutionOf(checked(input, DILUTION));
 }
 
 const SOURCE = "C1 * V1 = C2 * V2: the dissolved amount stays the same";
 
 /**
- * The working of {@link dilute}.
+ * The working of {@link diluteMix}.
  *
- * @param input - as for {@link dilute}
+ * @param input - as for {@link diluteMix}
  * @returns the lines, in order, ending with the result
- * @throws SprayMathError what {@link dilute} throws
+ * @throws SprayMathError what {@link diluteMix} throws
  *
  * @example
  * ```ts
  * import { qty } from "swath-to-spoon/units";
- * import { dilute } from "swath-to-spoon/working";
+ * import { diluteMix } from "swath-to-spoon/working";
  *
- * const lines = dilute({ from: qty(50, "mL/L"), to: qty(5, "mL/L"), volume: qty(10, "L") });
+ * const lines = diluteMix({ from: qty(50, "mL/L"), to: qty(5, "mL/L"), volume: qty(10, "L") });
  * console.log(lines[0]?.formula, lines[0]?.result); // volume * to / from { value: 1, unit: 'L' }
  * ```
  */
-export function diluteWorking(input: DilutionInput): WorkingLine[] {
-  const { to, volume, unit } = termsOf(input);
-  const { take, water } = dilute(input);
-  const whole: Quantity = { value: volume, unit };
+export function diluteMixWorking(input: DilutionInput): WorkingLine[] {
+  const given = checked(input, DILUTION);
+  const { from, to, volume } = given;
+  const { take, water } = dilutionOf(given);
   return [
-    ...conversionLines("tank-mix.take.to", input.to, input.from.unit),
-    ...conversionLines("tank-mix.take.volume", input.volume, unit),
-    {
+    ...formulaLines({
       id: "tank-mix.take",
       formula: "volume * to / from",
-      terms: { volume: whole, to: { value: to, unit: input.from.unit }, from: input.from },
+      terms: { volume: [volume, take.unit], to: [to, from.unit], from: [from, from.unit] },
       result: take,
       source: SOURCE,
-    },
+    }),
     {
       id: "tank-mix.dilutionWater",
       formula: "volume - take",
-      terms: { volume: whole, take },
+      terms: { volume: { value: inUnit(volume, take.unit), unit: take.unit }, take },
       result: water,
       source: SOURCE,
     },
@@ -160,40 +152,55 @@ export function diluteWorking(input: DilutionInput): WorkingLine[] {
 
 /** What {@link stockFor} is given. */
 export interface StockInput {
-  /** The product that the stock solution is made with. */
+  /** The product that the stock solution is made with. More than 0. */
   readonly amount: Volume | Mass;
-  /** What it is made up to with water. */
+  /** What it is made up to with water. More than 0. */
   readonly volume: Volume;
-  /** The product that is wanted in the tank, not over `amount`. */
+  /** The product that is to go into the tank, not over what the stock holds. More than 0. */
   readonly dose: Volume | Mass;
 }
 
-function stockTerms(input: StockInput): {
-  readonly dose: number;
-  readonly volume: number;
-  readonly unit: "fl_oz" | "imp_fl_oz" | "mL";
-} {
-  const { amount, volume, dose } = checkedObject(input, "");
-  const dimension = checkedAmount(amount, "amount");
-  const wanted = inUnit<Unit>(dose as Quantity, amount.unit, "dose");
-  if (moreThan(wanted, amount.value)) {
-    throw new SprayMathError(
-      "conflict",
-      "dose",
-      `Given ${dose.value} ${dose.unit} out of a stock made with ${amount.value} ${amount.unit}; wanted no more than is in it.`,
-    );
-  }
-  inUnit(volume, "gal", "volume");
-  const { smallVolume: unit } = unitsLike(volume.unit);
-  const made = inUnit(volume, unit, "volume");
-  if (dimension === "volume" && moreThan(inUnit(amount as Volume, unit, "amount"), made)) {
-    throw new SprayMathError(
-      "conflict",
+const STOCK: ObjectField<StockInput> = object<StockInput>(
+  {
+    amount: quantity("The product that the stock solution is made with. More than 0.", AMOUNT),
+    volume: quantity("What it is made up to with water. More than 0.", "volume"),
+    dose: quantity("The product that is to go into the tank, not over what the stock holds. More than 0.", [
       "volume",
-      `Given ${amount.value} ${amount.unit} made up to ${volume.value} ${volume.unit}; wanted the larger volume to make it up to.`,
+      "mass",
+    ]),
+  },
+  [doseFits, stockFits],
+);
+
+function doseFits({ amount, dose }: Partly<StockInput>, check: Check): void {
+  amountsAgree([amount, dose], () => "dose", check);
+  if (amount === undefined || dose === undefined || !areAlike(amount, dose)) return;
+  if (moreThan(inUnit(dose, amount.unit), amount.value))
+    check.fault(
+      "conflict",
+      "dose-over-stock",
+      "dose",
+      "A stock made with {amount} can't give a dose of {dose}. Enter a smaller dose or make more stock.",
+      { amount, dose },
     );
-  }
-  return { dose: wanted, volume: made, unit };
+}
+
+function stockFits({ amount, volume }: Partly<StockInput>, check: Check): void {
+  if (amount === undefined || volume === undefined || !areAlike(amount, volume)) return;
+  if (moreThan(inUnit(amount, volume.unit), volume.value))
+    check.fault(
+      "conflict",
+      "stock-overfull",
+      "volume",
+      "{amount} of product can't be made up to {volume}. Enter the larger volume it is made up to.",
+      { amount, volume },
+    );
+}
+
+function stockOf({ amount, volume: whole, dose }: StockInput): Volume {
+  const { smallVolume: unit } = unitsLike(whole.unit);
+  const volume = inUnit(whole, unit);
+  return { value: Math.min(volume, (volume * inUnit(dose, amount.unit)) / amount.value), unit };
 }
 
 /**
@@ -216,8 +223,7 @@ function stockTerms(input: StockInput): {
  * ```
  */
 export function stockFor(input: StockInput): Volume {
-  const { dose, volume, unit } = stockTerms(input);
-  return { value: Math.min(volume, (volume * dose) / input.amount.value), unit };
+  return stockOf(checked(input, STOCK));
 }
 
 /**
@@ -237,17 +243,14 @@ export function stockFor(input: StockInput): Volume {
  * ```
  */
 export function stockForWorking(input: StockInput): WorkingLine[] {
-  const { dose, volume, unit } = stockTerms(input);
-  const { amount } = input;
-  return [
-    ...conversionLines("tank-mix.stock.dose", input.dose, amount.unit),
-    ...conversionLines("tank-mix.stock.volume", input.volume, unit),
-    {
-      id: "tank-mix.stock",
-      formula: "volume * dose / amount",
-      terms: { volume: { value: volume, unit }, dose: { value: dose, unit: amount.unit }, amount },
-      result: stockFor(input),
-      source: SOURCE,
-    },
-  ];
+  const given = checked(input, STOCK);
+  const { amount, volume, dose } = given;
+  const result = stockOf(given);
+  return formulaLines({
+    id: "tank-mix.stock",
+    formula: "volume * dose / amount",
+    terms: { volume: [volume, result.unit], dose: [dose, amount.unit], amount: [amount, amount.unit] },
+    result,
+    source: SOURCE,
+  });
 }

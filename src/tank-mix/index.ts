@@ -6,26 +6,21 @@ export {
   productRate,
 } from "./active-ingredient.js";
 export { type Carrier, type CarrierInput, carrierFor, type Reserve } from "./carrier.js";
-export { type Dilution, type DilutionInput, dilute, type StockInput, stockFor } from "./dilution.js";
+export type { ActiveContent, ProductForm } from "./content.js";
+export { type Dilution, type DilutionInput, diluteMix, type StockInput, stockFor } from "./dilution.js";
+export type { LabelFinding, LabelFindingCode } from "./findings.js";
 export { type JarTest, type JarTestInput, jarTest } from "./jar-test.js";
-export {
-  checkLabel,
-  type Finding,
-  type FindingCode,
-  type LabelInput,
-  type LabelLimits,
-  type SeasonRate,
-  type SeasonSoFar,
-} from "./label-limits.js";
+export { checkLabel, type LabelInput, type LabelLimits, type SeasonSoFar } from "./label-limits.js";
 export type {
   ActiveIngredientRate,
   AreaRate,
-  Content,
-  Form,
+  DryRate,
   LabelRate,
+  LiquidRate,
   PartsRate,
   RateArea,
   RateRange,
+  SeasonRate,
   SingleRate,
   WeightRate,
 } from "./label-rate.js";
@@ -50,7 +45,7 @@ export {
   type MixingTurn,
   mixingOrder,
 } from "./mixing-order.js";
-export { type ProductAmount, type ProductInput, productAmount } from "./product.js";
+export { type JobSizes, type ProductAmount, type ProductInput, productAmount } from "./product.js";
 export { type ProductInLoads, type ProductInLoadsInput, productInLoads } from "./product-in-loads.js";
-export { type Rinse, type RinseInput, rinse } from "./rinse.js";
+export { type Rinse, type RinseInput, rinseTank } from "./rinse.js";
 export { type DilutedMix, type MixStrength, strengthOf } from "./strength.js";

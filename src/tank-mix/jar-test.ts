@@ -1,22 +1,52 @@
-import { SprayMathError } from "../errors.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { checkedList, checkedObject, inUnit } from "../units/guard.js";
+import { dimensionOf } from "../units/dimensions.js";
+import { type ObjectField, object, optional } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { quantity } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
-import type { Mass, MassUnit, Quantity, Time, Unit, Volume, VolumeUnit } from "../units/types.js";
-import { conversionLines, type WorkingLine } from "../units/working.js";
-import { checkedAmount } from "./amount.js";
+import type { Mass, Time, Volume } from "../units/types.js";
+import type { WorkingLine } from "../units/working.js";
+import { amountList, refuseNoWater, waterIn } from "./mix-loads.js";
 
 /** What {@link jarTest} is given. */
 export interface JarTestInput {
-  /** How much finished mix the jar is to hold; leave room to shake. */
+  /** How much finished mix the jar is to hold; leave room to shake. More than 0. */
   readonly jar: Volume;
-  /** The mix in the tank. */
+  /** The mix in the tank. More than 0. */
   readonly mix: Volume;
-  /** Each product's amount in that mix, in the order of mixing. */
+  /** Each product's amount in that mix, in the order of mixing. More than 0 each. */
   readonly amounts: readonly (Volume | Mass)[];
   /** How long the jar stands before it is judged. 15 minutes unless given (Utah Pests News, winter 2012, "Using a Jar Test"). */
-  readonly stand?: Time;
+  readonly stand?: Time | undefined;
 }
+
+const JAR_TEST: ObjectField<JarTestInput> = object<JarTestInput>(
+  {
+    jar: quantity("How much finished mix the jar is to hold; leave room to shake. More than 0.", "volume"),
+    mix: quantity("The mix in the tank. More than 0.", "volume"),
+    amounts: amountList("Each product's amount in that mix, in the order of mixing. More than 0 each.", 1),
+    stand: optional(
+      quantity(
+        'How long the jar stands before it is judged. 15 minutes unless given (Utah Pests News, winter 2012, "Using a Jar Test").',
+        "time",
+      ),
+    ),
+  },
+  [
+    ({ jar, mix }, check) => {
+      if (jar === undefined || mix === undefined || !moreThan(inUnit(jar, mix.unit), mix.value)) return;
+      check.fault(
+        "conflict",
+        "jar-over-mix",
+        "jar",
+        "A jar of {jar} is larger than the mix of {mix}. Use a smaller jar, or check the units.",
+        { jar, mix },
+      );
+    },
+  ],
+);
 
 /** What goes into the jar. */
 export interface JarTest {
@@ -28,36 +58,22 @@ export interface JarTest {
   readonly stand: Time;
 }
 
-interface Terms {
-  readonly jar: number;
-  readonly jarUnit: VolumeUnit;
-  readonly mix: number;
+// The unit of an amount in the jar: the small measures of the jar's system.
+function unitInJar(jar: Volume, amount: Volume | Mass): Volume["unit"] | Mass["unit"] {
+  const { smallVolume, smallMass } = unitsLike(jar.unit);
+  return dimensionOf(amount.unit) === "volume" ? smallVolume : smallMass;
 }
 
-function termsOf(input: JarTestInput): Terms {
-  const { jar, mix } = checkedObject(input, "");
-  inUnit(jar, "gal", "jar");
-  const { smallVolume: jarUnit } = unitsLike(jar.unit);
-  const held = inUnit(jar, jarUnit, "jar");
-  const whole = inUnit(mix, jarUnit, "mix");
-  if (moreThan(held, whole)) {
-    throw new SprayMathError(
-      "conflict",
-      "jar",
-      `Given a jar of ${jar.value} ${jar.unit} for a mix of ${mix.value} ${mix.unit}; wanted a jar smaller than the mix.`,
-    );
-  }
-  return { jar: held, jarUnit, mix: whole };
-}
-
-function amountTerms(
-  amount: Volume | Mass,
-  jarUnit: VolumeUnit,
-  path: string,
-): { value: number; unit: VolumeUnit | MassUnit } {
-  const dimension = checkedAmount(amount, path);
-  const unit = dimension === "volume" ? jarUnit : unitsLike(jarUnit).smallMass;
-  return { value: inUnit<Unit>(amount as Quantity, unit, path), unit };
+function jarTestOf({ jar, mix, amounts, stand = { value: 15, unit: "min" } }: JarTestInput): JarTest {
+  refuseNoWater(mix, amounts, "amounts");
+  const { smallVolume } = unitsLike(jar.unit);
+  const held = inUnit(jar, smallVolume);
+  const whole = inUnit(mix, smallVolume);
+  const shares = amounts.map((amount) => {
+    const unit = unitInJar(jar, amount);
+    return { value: (inUnit(amount, unit) * held) / whole, unit } as Volume | Mass;
+  });
+  return { amounts: shares, water: waterIn({ value: held, unit: smallVolume }, shares), stand };
 }
 
 /**
@@ -70,7 +86,7 @@ function amountTerms(
  * @param input - more than 0 each; a jar no larger than the mix
  * @returns amounts in fl_oz, imp_fl_oz or mL, and oz or g, by the jar's system; within 8 ulp of the exact value
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`, `out-of-range`,
- * `too-few`, or `conflict` where the products are more than the jar
+ * `too-few`, or `conflict` where the products leave no room for water
  *
  * @example
  * ```ts
@@ -83,22 +99,7 @@ function amountTerms(
  * ```
  */
 export function jarTest(input: JarTestInput): JarTest {
-  const { jar, jarUnit, mix } = termsOf(input);
-  const amounts = checkedList(input.amounts, "amounts").map((amount, i) => {
-    const { value, unit } = amountTerms(amount, jarUnit, `amounts[${i}]`);
-    return { value: (value * jar) / mix, unit } as Volume | Mass;
-  });
-  const liquids = amounts.reduce((sum, { value, unit }) => (unit === jarUnit ? sum + value : sum), 0);
-  if (moreThan(liquids, jar)) {
-    throw new SprayMathError(
-      "conflict",
-      "amounts",
-      "Given more liquid product than mix; wanted the products' amounts in the whole mix. Check their units.",
-    );
-  }
-  const { stand = { value: 15, unit: "min" } } = input;
-  inUnit(stand, "min", "stand");
-  return { amounts, water: { value: Math.max(0, jar - liquids), unit: jarUnit }, stand };
+  return jarTestOf(checked(input, JAR_TEST));
 }
 
 /**
@@ -118,27 +119,21 @@ export function jarTest(input: JarTestInput): JarTest {
  * ```
  */
 export function jarTestWorking(input: JarTestInput): WorkingLine[] {
-  const { jar, jarUnit, mix } = termsOf(input);
-  const { amounts } = jarTest(input);
-  return [
-    ...conversionLines("tank-mix.jarAmount.jar", input.jar, jarUnit),
-    ...conversionLines("tank-mix.jarAmount.mix", input.mix, jarUnit),
-    ...input.amounts.flatMap((amount, i) => {
-      const { value, unit } = amountTerms(amount, jarUnit, `amounts[${i}]`);
-      return [
-        ...conversionLines("tank-mix.jarAmount.amount", amount, unit),
-        {
-          id: "tank-mix.jarAmount",
-          formula: "amount * jar / mix",
-          terms: {
-            amount: { value, unit },
-            jar: { value: jar, unit: jarUnit },
-            mix: { value: mix, unit: jarUnit },
-          },
-          result: amounts[i] as Volume | Mass,
-          source: "GRDC, Spray Application GrowNotes Manual, module 7.5 (2025)",
-        },
-      ];
+  const given = checked(input, JAR_TEST);
+  const { jar, mix, amounts } = given;
+  const { smallVolume } = unitsLike(jar.unit);
+  const { amounts: shares } = jarTestOf(given);
+  return amounts.flatMap((amount, i) =>
+    formulaLines({
+      id: "tank-mix.jarAmount",
+      formula: "amount * jar / mix",
+      terms: {
+        amount: [amount, unitInJar(jar, amount)],
+        jar: [jar, smallVolume],
+        mix: [mix, smallVolume],
+      },
+      result: shares[i] as Volume | Mass,
+      source: "GRDC, Spray Application GrowNotes Manual, module 7.5 (2025)",
     }),
-  ];
+  );
 }

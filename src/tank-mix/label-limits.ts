@@ -1,126 +1,185 @@
-import { SprayMathError } from "../errors.js";
-import { convertValue } from "../units/convert.js";
+import { joinPath } from "../errors.js";
+import { type Check, checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { describeUnit } from "../units/describe.js";
-import { areaIn, checkedCount, checkedNumber, checkedObject, inUnit } from "../units/guard.js";
-import { resolveUnit } from "../units/resolve.js";
-import { unitsLike } from "../units/systems.js";
-import type {
-  GroundArea,
-  Length,
-  MassRate,
-  MassUnit,
-  Quantity,
-  TreatedArea,
-  Unit,
-  VolumeRate,
-  VolumeUnit,
-} from "../units/types.js";
+import { about, count, number, type ObjectField, object, optional, type Partly } from "../units/fields.js";
+import { refusal } from "../units/message.js";
+import { quantity } from "../units/quantity-field.js";
+import { perUnit, resolveUnit } from "../units/resolve.js";
+import type { Quantity, Unit, VolumeRate, VolumeUnit } from "../units/types.js";
+import { PRODUCT_FORM, type ProductForm } from "./content.js";
+import { finding, type LabelFinding } from "./findings.js";
 import {
-  type ActiveIngredientRate,
-  type AreaRate,
-  checkedFormName,
-  checkedRange,
-  type Form,
   isOfMix,
   isRange,
+  LABEL_RATE,
   type LabelRate,
   ownAreaUnit,
+  type QuantityReading,
+  type RateRange,
+  rateFitsForm,
+  rateUsed,
   readRate,
+  SEASON_RATE,
+  SEASON_USED,
+  type SeasonRate,
+  SINGLE_RATE,
   type SingleRate,
 } from "./label-rate.js";
-import { type ProductInput, strengthFor } from "./product.js";
-
-/** What a finding is about. */
-export type FindingCode =
-  | "rate-over-max"
-  | "rate-near-max"
-  | "rate-under-min"
-  | "carrier-under-least"
-  | "carrier-near-least"
-  | "carrier-over-most"
-  | "season-over-max"
-  | "season-nearly-used"
-  | "season-unknown"
-  | "applications-over-most"
-  | "applications-last"
-  | "applications-unknown"
-  | "interval-too-short"
-  | "interval-unknown";
-
-/** Something that a careful person would say about a job before it starts. */
-export interface Finding {
-  /** Which limit, and how it stands. */
-  readonly code: FindingCode;
-  /** `refusal`: not to be sprayed so. `warning`: to be looked at first. */
-  readonly severity: "warning" | "refusal";
-  /** The argument that it is about. */
-  readonly path: string;
-  /** What was found, what the label says, what to do. */
-  readonly message: string;
-  /** The figures behind it: what the job has, and the limit. */
-  readonly figures: Readonly<Record<string, Quantity | number>>;
-}
-
-/** A rate per area, as seasons are counted in. */
-export type SeasonRate = VolumeRate | MassRate | AreaRate | ActiveIngredientRate;
+import { type JobSizes, PLOT_SIZES, sizesGiven, smallUnit, strengthOfRate } from "./product.js";
+import { unusualFindingsOf } from "./unusual.js";
 
 /** The limits that a label sets. */
 export interface LabelLimits {
   /** The lowest rate. */
-  readonly min?: SingleRate;
+  readonly min?: SingleRate | undefined;
   /** The highest rate of one application. */
-  readonly max?: SingleRate;
-  /** The least carrier per treated area. */
-  readonly leastCarrier?: VolumeRate;
-  /** The most carrier per treated area. */
-  readonly mostCarrier?: VolumeRate;
+  readonly max?: SingleRate | undefined;
+  /** The least carrier per treated area. More than 0. */
+  readonly leastCarrier?: VolumeRate | undefined;
+  /** The most carrier per treated area. More than 0. */
+  readonly mostCarrier?: VolumeRate | undefined;
   /** The most per area in a season (or a year: as the label counts). */
-  readonly seasonMax?: SeasonRate;
-  /** The most applications in a season. */
-  readonly mostApplications?: number;
-  /** The fewest days from one application to the next. */
-  readonly daysBetween?: number;
+  readonly seasonMax?: SeasonRate | undefined;
+  /** The most applications in a season. A whole number, 1 or more. */
+  readonly mostApplications?: number | undefined;
+  /** The fewest days from one application to the next. 0 or more. */
+  readonly daysBetween?: number | undefined;
 }
+
+/** The limits that a label sets. */
+export const LABEL_LIMITS: ObjectField<LabelLimits> = object<LabelLimits>(
+  {
+    min: optional(about("The lowest rate.", SINGLE_RATE)),
+    max: optional(about("The highest rate of one application.", SINGLE_RATE)),
+    leastCarrier: optional(quantity("The least carrier per treated area. More than 0.", "volumeRate")),
+    mostCarrier: optional(quantity("The most carrier per treated area. More than 0.", "volumeRate")),
+    seasonMax: optional(
+      about("The most per area in a season (or a year: as the label counts).", SEASON_RATE),
+    ),
+    mostApplications: optional(count("The most applications in a season. A whole number, 1 or more.")),
+    daysBetween: optional(number("The fewest days from one application to the next. 0 or more.", { min: 0 })),
+  },
+  [
+    ({ leastCarrier, mostCarrier }, check) => {
+      if (leastCarrier === undefined || mostCarrier === undefined) return;
+      if (moreThan(inUnit(leastCarrier, mostCarrier.unit), mostCarrier.value))
+        check.fault(
+          "conflict",
+          "carrier-limits-upside-down",
+          "leastCarrier",
+          "The least carrier is more than the most. Are they the wrong way round?",
+          { given: leastCarrier, limit: mostCarrier },
+        );
+    },
+  ],
+  "What the label allows, for the job to be checked against. Nothing is checked unless given.",
+);
 
 /** What the plot has had already this season. */
 export interface SeasonSoFar {
-  /** The product used per area, all applications together. */
-  readonly rate?: SeasonRate;
-  /** The number of applications; a whole number, 0 or more. */
-  readonly applications?: number;
-  /** The days since the last application; left out where there was none. */
-  readonly daysSinceLast?: number;
+  /** The product used per area, all applications together. 0 or more. */
+  readonly rate?: SeasonRate | undefined;
+  /** The number of applications. A whole number, 0 or more. */
+  readonly applications?: number | undefined;
+  /** The days since the last application; left out where there was none. 0 or more. */
+  readonly daysSinceLast?: number | undefined;
 }
 
+/** What the plot has had already this season. */
+export const SEASON_SO_FAR: ObjectField<SeasonSoFar> = object<SeasonSoFar>(
+  {
+    rate: optional(about("The product used per area, all applications together. 0 or more.", SEASON_USED)),
+    applications: optional(count("The number of applications. A whole number, 0 or more.", 0)),
+    daysSinceLast: optional(
+      number("The days since the last application; left out where there was none. 0 or more.", { min: 0 }),
+    ),
+  },
+  [
+    ({ rate, applications }, check) => {
+      if (applications === 0 && rate !== undefined && !isNothing(rate))
+        check.fault(
+          "conflict",
+          "used-without-application",
+          "rate",
+          "You entered an amount used but no applications. Enter how many there were, or leave one of them out.",
+          { applications },
+        );
+    },
+  ],
+  "What the plot has had of it already this season.",
+);
+
 /** What {@link checkLabel} is given. */
-export interface LabelInput {
+export interface LabelInput extends Pick<JobSizes, "form" | "area" | "ground" | "rowLength"> {
   /** The rate that is to be used. */
   readonly rate: LabelRate;
-  /** Whether the product is measured by volume or by weight. */
-  readonly form: Form;
-  /** What the sprayer puts out per treated area. */
+  /** What the sprayer puts out per treated area. More than 0. */
   readonly carrierRate: VolumeRate;
   /** The label's limits. */
   readonly label: LabelLimits;
-  /** What the plot has had already. */
-  readonly soFar?: SeasonSoFar;
-  /** The treated area of the plot: needed for rates per ground area or row length. */
-  readonly area?: TreatedArea;
-  /** The ground area of the plot: needed for rates per ground area. */
-  readonly ground?: GroundArea;
-  /** The length of all treated rows: needed for rates per row length. */
-  readonly rowLength?: Length;
+  /** What the plot has had of it already this season. */
+  readonly soFar?: SeasonSoFar | undefined;
   /** How near a limit earns a warning, in per cent of the limit; 5 unless given (common practice, no source). */
-  readonly near?: number;
+  readonly near?: number | undefined;
+}
+
+const LABEL_INPUT: ObjectField<LabelInput> = object<LabelInput>(
+  {
+    rate: about("The rate that is to be used.", LABEL_RATE),
+    form: PRODUCT_FORM,
+    carrierRate: quantity("What the sprayer puts out per treated area. More than 0.", "volumeRate"),
+    label: about("The label's limits.", LABEL_LIMITS),
+    soFar: optional(SEASON_SO_FAR),
+    ...PLOT_SIZES,
+    near: optional(
+      number(
+        "How near a limit earns a warning, in per cent of the limit; 5 unless given (common practice, no source).",
+        { min: 0, max: 100 },
+      ),
+    ),
+  },
+  [
+    productFitsForm,
+    (given, check) => {
+      // What was used is held against the season's limit only.
+      const isCompared = (at: string) => at !== "soFar.rate" || given.label?.seasonMax !== undefined;
+      for (const [at, rate] of ratesOf(given)) if (isCompared(at)) sizesGiven(rate, given, check);
+    },
+  ],
+);
+
+type ProductRates = Partly<Pick<LabelInput, "rate" | "label" | "soFar">>;
+
+/** A product's rates: its own, its label's and its season's, with their places. */
+export function ratesOf({
+  rate,
+  label,
+  soFar,
+}: ProductRates): readonly (readonly [at: string, LabelRate | undefined])[] {
+  return [
+    ["rate", rate],
+    ["label.min", label?.min],
+    ["label.max", label?.max],
+    ["label.seasonMax", label?.seasonMax],
+    ["soFar.rate", soFar?.rate],
+  ];
+}
+
+/** Notes every rate of a product that does not fit its form: its own, its label's and its season's. */
+export function productFitsForm(
+  given: ProductRates & { readonly form?: ProductForm | undefined },
+  check: Check,
+): void {
+  for (const [at, rate] of ratesOf(given)) rateFitsForm(rate, given.form, at, check);
 }
 
 /**
  * What a careful person would say about a rate and a carrier before the job starts: over the label's highest rate, its
  * most per season, its most applications, under its least carrier or its shortest interval is a refusal; near a limit,
- * under the lowest rate, or a limit that nothing was told about is a warning. Nothing is changed.
+ * under the lowest rate, or a limit whose other side was not given is a warning. Nothing is changed.
  *
- * Rates told in different ways are compared by the strength that each gives the same mix. A range given as the rate
+ * Rates given in different ways are compared by the strength that each gives the same mix. A range given as the rate
  * counts as limits too. Limits are compared with noise aside, so that the limit itself is not over it. Source: the label
  * is the law where it is registered; warnings: common practice, no source.
  *
@@ -142,10 +201,27 @@ export interface LabelInput {
  * console.log(findings.map((finding) => finding.code)); // [ 'rate-over-max' ]
  * ```
  */
-export function checkLabel(input: LabelInput): Finding[] {
-  const job = jobOf(input);
+export function checkLabel(input: LabelInput): LabelFinding[] {
+  const given = checked(input, LABEL_INPUT);
+  const [single, at] = rateUsed(given.rate, "rate");
+  const { strength } = strengthOfRate(single, sizesOfUnit(given), at);
+  return [...labelFindingsOf(given), ...unusualFindingsOf({ ...given, strength })];
+}
+
+// One unit of the carrier stands in for the mix: strengths, not amounts, are compared.
+function sizesOfUnit(input: LabelInput): JobSizes {
+  const { form, carrierRate, area, ground, rowLength } = input;
+  const { over } = resolveUnit(carrierRate.unit, "unit");
+  return { form, carrier: { value: 1, unit: over as VolumeUnit }, carrierRate, area, ground, rowLength };
+}
+
+/**
+ * What the label's limits have against a job, with paths from the product; `at` is its place in an error. Trusts its input.
+ */
+export function labelFindingsOf(input: LabelInput, at = ""): LabelFinding[] {
+  const job = jobOf(input, at);
   const findings = [
-    ...rateFindings(job),
+    ...rateFindings(job, at),
     ...carrierFindings(job),
     ...seasonFindings(job),
     ...applicationFindings(job),
@@ -157,216 +233,143 @@ export function checkLabel(input: LabelInput): Finding[] {
 
 interface Job {
   readonly label: LabelLimits;
-  readonly soFar: SeasonSoFar | undefined;
+  readonly soFar: SeasonSoFar;
   readonly carrierRate: VolumeRate;
-  /** Product per treated area, in `unit`: the rate's own where it is told per area. */
+  /** The rate in use. */
+  readonly single: SingleRate;
+  /** Product per treated area, in `unit`: the rate's own where it is given per area. */
   readonly rate: number;
   readonly unit: Unit;
-  readonly range: { readonly low: SingleRate; readonly high: SingleRate } | undefined;
+  readonly range: RateRange | undefined;
   /** As near to a limit as this share of it. */
   readonly near: number;
   /** Any rate as product per treated area, in `unit`. */
-  perArea(rate: SingleRate, path: string): number;
-  /** Whether both the rate in use and another are told as a strength of the mix. */
-  ofMix(rate: SingleRate, path: string): boolean;
+  perArea(rate: SingleRate, at: string): number;
 }
 
-function jobOf(input: LabelInput): Job {
-  const { rate, form, carrierRate, label, soFar, near = 5 } = checkedObject(input, "");
-  checkedFormName(form);
-  inUnit(carrierRate, "gal/ac", "carrierRate");
-  checkedObject(label, "label");
-  if (soFar !== undefined) checkedObject(soFar, "soFar");
-  const range = isRange(rate) ? checkedRange(rate, "rate") : undefined;
-  const [single, path] = range === undefined ? [rate as SingleRate, "rate"] : [range.chosen, "rate.chosen"];
-  const { over, per } = resolveUnit(carrierRate.unit, "carrierRate.unit");
-  // One unit of the carrier stands in for the mix: strengths, not amounts, are compared.
-  const carrier = { value: 1, unit: over as VolumeUnit };
-  const mix: ProductInput = { ...input, rate: single, carrier };
-  const { smallVolume, smallMass } = unitsLike(carrierRate.unit);
-  const amount: VolumeUnit | MassUnit = form === "liquid" ? smallVolume : smallMass;
-  const direct = `${amount}/${per}` as Unit;
-  const unit = ownAreaUnit(single, form, path) ?? direct;
-  const perArea = (of: SingleRate, at: string): number => {
-    const strength = strengthFor(of, at, mix);
-    const value = convertValue(strength.value, strength.amount, amount, at, at) * carrierRate.value;
-    return convertValue(value, direct, unit, at, at);
+function jobOf(input: LabelInput, at: string): Job {
+  const { rate, form, carrierRate, label, soFar = {}, near = 5 } = input;
+  const range = isRange(rate) ? rate : undefined;
+  const [single, place] = rateUsed(rate, "rate");
+  const { per } = resolveUnit(carrierRate.unit, "unit");
+  const sizes = sizesOfUnit(input);
+  const unit = ownAreaUnit(single) ?? (`${smallUnit(carrierRate.unit, form)}/${per}` as Unit);
+  const perArea = (of: SingleRate, field: string): number => {
+    const { strength, amount } = strengthOfRate(of, sizes, joinPath(at, field));
+    return inUnit({ value: strength.value * carrierRate.value, unit: perUnit(amount, per as string) }, unit);
   };
-  if (input.area !== undefined) areaIn(input.area, "treated", "ac", "area");
   return {
     label,
     soFar,
     carrierRate,
-    rate: perArea(single, path),
+    single,
+    rate: perArea(single, place),
     unit,
     range,
-    near: checkedNumber(near, "near", { min: 0, max: 100 }) / 100,
+    near: near / 100,
     perArea,
-    ofMix: (other, at) => isOfMix(single, form, path) && isOfMix(other, form, at),
   };
 }
 
-function upsideDown(path: string, what: string): SprayMathError {
-  return new SprayMathError(
-    "conflict",
-    path,
-    `Given a lower ${what} over the upper one. Are they the wrong way round?`,
-  );
-}
+const NEAR_BY_MEASURE =
+  "The rate of {rate} is at or near the label maximum of {max}. A measure filled too high would put you over.";
 
-function rateFindings(job: Job): Finding[] {
-  const { label, range, rate, near } = job;
-  const highs = limits(job, [label.max, "label.max"], [range?.high, "rate.high"]);
-  const lows = limits(job, [label.min, "label.min"], [range?.low, "rate.low"]);
-  const max = highs.length === 0 ? undefined : Math.min(...highs);
-  const min = lows.length === 0 ? undefined : Math.max(...lows);
-  if (max !== undefined && min !== undefined && moreThan(min, max)) {
-    throw upsideDown(range === undefined ? "label" : "rate", "limit of the rate");
-  }
-  const figure = (value: number): Quantity => ({ value, unit: job.unit });
-  if (max !== undefined && moreThan(rate, max)) {
-    const message = `The rate is ${told(rate, job.unit)}, over the label's highest of ${told(max, job.unit)}: use no more than the label allows.`;
-    return [finding("rate-over-max", "refusal", "rate", message, { rate: figure(rate), max: figure(max) })];
-  }
-  if (min !== undefined && moreThan(min, rate)) {
-    const message = `The rate is ${told(rate, job.unit)}, under the label's lowest of ${told(min, job.unit)}: it may not work.`;
-    return [finding("rate-under-min", "warning", "rate", message, { rate: figure(rate), min: figure(min) })];
-  }
-  if (max !== undefined && moreThan(rate, max * (1 - near))) {
-    const message = `The rate is ${told(rate, job.unit)}, next to the label's highest of ${told(max, job.unit)}: ${risk(job)} goes over it.`;
-    return [finding("rate-near-max", "warning", "rate", message, { rate: figure(rate), max: figure(max) })];
-  }
-  return [];
-}
-
-/** What could push a rate over a limit next to it. A strength of the mix is the same at any pace. */
-function risk({ label, range, ofMix }: Job): string {
-  const [limit, path] = label.max === undefined ? [range?.high, "rate.high"] : [label.max, "label.max"];
-  return ofMix(limit as SingleRate, path) ? "a measure filled too high" : "a slow step or a worn nozzle";
-}
-
-function limits(job: Job, ...given: readonly (readonly [SingleRate | undefined, string])[]): number[] {
-  return given.flatMap(([limit, path]) => (limit === undefined ? [] : [job.perArea(limit, path)]));
-}
-
-function carrierFindings({ label, carrierRate, near }: Job): Finding[] {
-  const { value, unit } = carrierRate;
-  const least =
-    label.leastCarrier === undefined ? undefined : inUnit(label.leastCarrier, unit, "label.leastCarrier");
-  const most =
-    label.mostCarrier === undefined ? undefined : inUnit(label.mostCarrier, unit, "label.mostCarrier");
-  if (least !== undefined && most !== undefined && moreThan(least, most))
-    throw upsideDown("label.leastCarrier", "carrier");
-  const figure = (limit: number): Quantity => ({ value: limit, unit });
-  if (least !== undefined && moreThan(least, value)) {
-    const message = `The sprayer puts out ${told(value, unit)}, under the label's least of ${told(least, unit)}: slow down, or fit larger nozzles, and calibrate again.`;
-    return [
-      finding("carrier-under-least", "refusal", "carrierRate", message, {
-        carrierRate,
-        least: figure(least),
-      }),
-    ];
-  }
-  if (most !== undefined && moreThan(value, most)) {
-    const message = `The sprayer puts out ${told(value, unit)}, over the label's most of ${told(most, unit)}: speed up, or fit smaller nozzles, and calibrate again.`;
-    return [
-      finding("carrier-over-most", "refusal", "carrierRate", message, { carrierRate, most: figure(most) }),
-    ];
-  }
-  if (least !== undefined && moreThan(least * (1 + near), value)) {
-    const message = `The sprayer puts out ${told(value, unit)}, next to the label's least of ${told(least, unit)}: a quicker step goes under it.`;
-    return [
-      finding("carrier-near-least", "warning", "carrierRate", message, { carrierRate, least: figure(least) }),
-    ];
-  }
-  return [];
-}
-
-function seasonFindings(job: Job): Finding[] {
-  const { label, soFar, unit, rate } = job;
-  if (label.seasonMax === undefined) return [];
-  const max = job.perArea(perAreaOnly(label.seasonMax, "label.seasonMax"), "label.seasonMax");
-  const figure = (value: number): Quantity => ({ value, unit });
-  const none = soFar?.applications === 0;
-  const unknown = soFar?.rate === undefined && !none;
-  const used =
-    soFar?.rate === undefined ? 0 : job.perArea(perAreaOnly(soFar.rate, "soFar.rate"), "soFar.rate");
-  const figures = { rate: figure(rate), used: figure(used), max: figure(max) };
-  if (moreThan(used + rate, max)) {
-    const message = `With ${told(used, unit)} used already, ${told(rate, unit)} more goes over the label's most of ${told(max, unit)} in a season.`;
-    return [finding("season-over-max", "refusal", "rate", message, figures)];
-  }
-  if (unknown) {
-    const message = `The label allows ${told(max, unit)} in a season, and nothing was told about what the plot has had: look it up in the spray record.`;
-    return [finding("season-unknown", "warning", "soFar.rate", message, figures)];
-  }
-  if (moreThan(used + 2 * rate, max)) {
-    const message = `After this application ${told(Math.max(0, max - used - rate), unit)} of the season's ${told(max, unit)} is left: not enough for another at this rate.`;
-    return [finding("season-nearly-used", "warning", "rate", message, figures)];
-  }
-  return [];
-}
-
-function perAreaOnly(rate: SeasonRate, path: string): SeasonRate {
-  const active = typeof rate === "object" && rate !== null && "activeIngredient" in rate;
-  const read = active ? readRate(rate.activeIngredient, "dry", `${path}.activeIngredient`) : undefined;
-  const quantity = active ? undefined : ((rate as AreaRate)?.rate ?? (rate as Quantity));
-  const dimension =
-    quantity?.unit === undefined ? undefined : resolveUnit(quantity.unit, `${path}.unit`).dimension;
-  if (read?.kind !== "area" && dimension !== "volumeRate" && dimension !== "massRate") {
-    throw new SprayMathError(
-      rate === undefined || rate === null ? "missing" : "wrong-dimension",
-      path,
-      "Given something other than an amount per area; wanted the season's amount per area, such as pt/ac.",
+function rateFindings(job: Job, at: string): LabelFinding[] {
+  const { label, range, near, unit } = job;
+  const max = limitOf(job, Math.min, [label.max, "label.max"], [range?.high, "rate.high"]);
+  const min = limitOf(job, Math.max, [label.min, "label.min"], [range?.low, "rate.low"]);
+  // Whatever is said about a limit is said in the unit that it is given in.
+  const against = (limit: Limit): Quantity => amountIn(limit.given.unit, job.rate, unit);
+  if (max !== undefined && min !== undefined && moreThan(min.value, max.value))
+    throw refusal(
+      "conflict",
+      "limits-upside-down",
+      joinPath(at, range === undefined ? "label" : "rate"),
+      "The lower limit of the rate is over the upper one. Are they the wrong way round?",
+      { min: min.given, max: max.given },
     );
-  }
-  return rate;
+  if (max !== undefined && moreThan(job.rate, max.value))
+    return [finding("rate-over-max", { rate: against(max), max: max.given })];
+  if (min !== undefined && moreThan(min.value, job.rate))
+    return [finding("rate-under-min", { rate: against(min), min: min.given })];
+  if (max === undefined || !moreThan(job.rate, max.value * (1 - near))) return [];
+  // What could push a rate over a limit next to it: a strength of the mix is the same at any pace.
+  const measured = isOfMix(job.single) && isOfMix((label.max ?? range?.high) as SingleRate);
+  const other = measured ? { key: "rate-near-max-by-measure", template: NEAR_BY_MEASURE } : undefined;
+  return [finding("rate-near-max", { rate: against(max), max: max.given }, other)];
 }
 
-function applicationFindings({ label, soFar }: Job): Finding[] {
-  if (label.mostApplications === undefined) return [];
-  const most = checkedCount(label.mostApplications, "label.mostApplications");
-  if (soFar?.applications === undefined) {
-    const message = `The label allows ${most} applications in a season, and nothing was told about how many there were: look it up in the spray record.`;
-    return [finding("applications-unknown", "warning", "soFar.applications", message, { most })];
-  }
-  const made = checkedCount(soFar.applications, "soFar.applications", 0);
-  const figures = { made, most };
-  if (made >= most) {
-    const message = `The plot has had ${made} applications, and the label allows ${most} in a season: no more this season.`;
-    return [finding("applications-over-most", "refusal", "soFar.applications", message, figures)];
-  }
-  if (most > 1 && made === most - 1) {
-    const message = `This is the last of the ${most} applications that the label allows in a season.`;
-    return [finding("applications-last", "warning", "soFar.applications", message, figures)];
-  }
-  return [];
+/** A limit per treated area: the number to compare with, and as the label gives it. */
+interface Limit {
+  readonly value: number;
+  readonly given: Quantity;
 }
 
-function intervalFindings({ label, soFar }: Job): Finding[] {
-  if (label.daysBetween === undefined) return [];
-  const least = checkedNumber(label.daysBetween, "label.daysBetween", { min: 0 });
-  if (soFar?.daysSinceLast === undefined) {
-    if (soFar?.applications === 0) return [];
-    const message = `The label wants ${least} days between applications, and nothing was told about the last one: look it up in the spray record.`;
-    return [finding("interval-unknown", "warning", "soFar.daysSinceLast", message, { least })];
+/** The strictest of the limits that are given: the lowest of the upper ones, or the highest of the lower ones. */
+function limitOf(
+  job: Job,
+  strictest: (...limits: number[]) => number,
+  ...given: readonly (readonly [SingleRate | undefined, string])[]
+): Limit | undefined {
+  const limits = given.flatMap(([limit, place]) => (limit === undefined ? [] : [asLimit(limit, place, job)]));
+  const value = strictest(...limits.map((limit) => limit.value));
+  return limits.find((limit) => limit.value === value);
+}
+
+function amountIn(to: Unit, value: number, unit: Unit): Quantity {
+  return { value: inUnit({ value, unit }, to), unit: to };
+}
+
+// A person holds a limit against the label: in the label's own unit, where it says how much per treated area.
+function asLimit(limit: SingleRate, place: string, { perArea, unit }: Job): Limit {
+  const value = perArea(limit, place);
+  const own = readRate(limit);
+  const isPlain = own.kind === "area" && own.per !== "ground" && own.active === undefined;
+  return { value, given: isPlain ? own.quantity : { value, unit } };
+}
+
+function carrierFindings({ label, carrierRate, near }: Job): LabelFinding[] {
+  const { leastCarrier: least, mostCarrier: most } = label;
+  const against = ({ unit }: VolumeRate): Quantity => amountIn(unit, carrierRate.value, carrierRate.unit);
+  if (least !== undefined) {
+    const figures = { carrierRate: against(least), least };
+    if (moreThan(least.value, figures.carrierRate.value)) return [finding("carrier-under-least", figures)];
+    if (moreThan(least.value * (1 + near), figures.carrierRate.value))
+      return [finding("carrier-near-least", figures)];
   }
-  const since = checkedNumber(soFar.daysSinceLast, "soFar.daysSinceLast", { min: 0 });
-  if (!moreThan(least, since)) return [];
-  const message = `The last application was ${since} days ago, and the label wants ${least} days between applications: wait.`;
-  return [finding("interval-too-short", "refusal", "soFar.daysSinceLast", message, { since, least })];
+  if (most === undefined || !moreThan(against(most).value, most.value)) return [];
+  return [finding("carrier-over-most", { carrierRate: against(most), most })];
 }
 
-function finding(
-  code: FindingCode,
-  severity: Finding["severity"],
-  path: string,
-  message: string,
-  figures: Finding["figures"],
-): Finding {
-  return { code, severity, path, message, figures };
+function seasonFindings(job: Job): LabelFinding[] {
+  const { label, soFar, unit, rate, perArea } = job;
+  if (label.seasonMax === undefined) return [];
+  const { value: max, given } = asLimit(label.seasonMax, "label.seasonMax", job);
+  const used = soFar.rate === undefined || isNothing(soFar.rate) ? 0 : perArea(soFar.rate, "soFar.rate");
+  // What is added up is shown in one unit: that of the label's maximum.
+  const figure = (value: number): Quantity => amountIn(given.unit, value, unit);
+  const figures = { rate: figure(rate), used: figure(used), max: given };
+  if (moreThan(used + rate, max)) return [finding("season-over-max", figures)];
+  if (soFar.rate === undefined && soFar.applications !== 0) return [finding("season-unknown", figures)];
+  if (!moreThan(used + 2 * rate, max)) return [];
+  return [finding("season-nearly-used", { ...figures, left: figure(Math.max(0, max - used - rate)) })];
 }
 
-function told(value: number, unit: Unit): string {
-  return `${Number(value.toPrecision(6))} ${describeUnit(unit).symbol}`;
+function isNothing(rate: SeasonRate): boolean {
+  return (readRate(rate) as QuantityReading).quantity.value === 0;
+}
+
+function applicationFindings({ label: { mostApplications: most }, soFar }: Job): LabelFinding[] {
+  if (most === undefined) return [];
+  const { applications: made } = soFar;
+  if (made === undefined) return [finding("applications-unknown", { most })];
+  if (made >= most) return [finding("applications-over-most", { made, most })];
+  return most > 1 && made === most - 1 ? [finding("applications-last", { made, most })] : [];
+}
+
+function intervalFindings({ label: { daysBetween: least }, soFar }: Job): LabelFinding[] {
+  if (least === undefined) return [];
+  const { daysSinceLast: since, applications } = soFar;
+  if (since === undefined) return applications === 0 ? [] : [finding("interval-unknown", { least })];
+  return moreThan(least, since) ? [finding("interval-too-short", { since, least })] : [];
 }

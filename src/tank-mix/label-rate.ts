@@ -1,23 +1,44 @@
-import { SprayMathError, shown } from "../errors.js";
-import { dimensionInWords } from "../units/dimensions.js";
-import { checkedChoice, checkedNumber, checkedObject } from "../units/guard.js";
+import { joinPath } from "../errors.js";
+import type { Check, Field } from "../units/check.js";
+import { dimensionOf } from "../units/dimensions.js";
+import {
+  about,
+  byGiven,
+  type ChoiceField,
+  choice,
+  type EitherField,
+  either,
+  hasField,
+  number,
+  type ObjectField,
+  object,
+  optional,
+  type Partly,
+  type Pick,
+} from "../units/fields.js";
+import { basedOr, called, type QuantityField, quantity, type Range } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
-import { checkShape } from "../units/shape.js";
 import type {
   BasedFraction,
   Concentration,
   Density,
-  MassFraction,
+  Dimension,
   MassPerLength,
   MassRate,
   Quantity,
   Unit,
+  VolumeConcentrationUnit,
   VolumePerLength,
   VolumeRate,
 } from "../units/types.js";
-
-/** Whether a product is measured by volume or by weight. */
-export type Form = "liquid" | "dry";
+import {
+  type ActiveContent,
+  CONTENT,
+  contentFitsForm,
+  contentInProduct,
+  PRODUCT_DENSITY,
+  type ProductForm,
+} from "./content.js";
 
 /**
  * Which area a rate is per: `treated` the area that spray lands on; `broadcast` the same, where the label gives a
@@ -27,9 +48,9 @@ export type RateArea = "treated" | "broadcast" | "ground";
 
 /** A rate per area that says which area. A bare rate per area is per treated area. */
 export interface AreaRate<R extends VolumeRate | MassRate = VolumeRate | MassRate> {
-  /** The rate as the label prints it. */
+  /** The rate as the label prints it. More than 0. */
   readonly rate: R;
-  /** Which area it is per. */
+  /** Which area it is per: treated, broadcast (the band gets it on its own area) or ground. */
   readonly per: RateArea;
 }
 
@@ -38,28 +59,25 @@ export interface AreaRate<R extends VolumeRate | MassRate = VolumeRate | MassRat
  * `water`, one part product to 100 parts of water, which make 101 parts of mix.
  */
 export interface PartsRate {
-  /** Parts of product. */
+  /** Parts of product. More than 0. */
   readonly parts: number;
-  /** Parts of what it goes into. */
+  /** Parts of what it goes into. More than 0. */
   readonly to: number;
-  /** What it goes into. */
+  /** What it goes into: 1 in 100 parts of mix, or 1 to 100 parts of water. */
   readonly of: "mix" | "water";
 }
 
-/** A rate by weight: all that active ingredient can be told in. */
+/** A rate by weight: all that active ingredient can be given in. */
 export type WeightRate = MassRate | AreaRate<MassRate> | Density | BasedFraction | MassPerLength;
 
-/** How much active ingredient a product contains: `lb/gal`, `g/L`, `g/kg`, or per cent by weight (`w/w`) or in volume (`w/v`). */
-export type Content = Density | MassFraction | BasedFraction;
-
-/** A rate told as active ingredient, with what the product contains. */
+/** A rate given as active ingredient, with what the product contains. */
 export interface ActiveIngredientRate {
-  /** The rate of active ingredient. */
+  /** The rate of active ingredient, by weight. More than 0. */
   readonly activeIngredient: WeightRate;
-  /** What the product contains. */
-  readonly contains: Content;
-  /** What the product weighs: needed for a liquid whose content is told by weight (`% w/w`, `g/kg`). */
-  readonly density?: Density;
+  /** What the product contains: lb/gal, g/L, g/kg, or per cent w/w or w/v. More than 0. */
+  readonly contains: ActiveContent;
+  /** What the product weighs: needed for a liquid whose content is given by weight. */
+  readonly density?: Density | undefined;
 }
 
 /** A rate as a label gives it, one figure. */
@@ -74,218 +92,340 @@ export type SingleRate =
   | MassPerLength
   | ActiveIngredientRate;
 
-/** A range of rates as a label gives it, and the one chosen. All three are told in the same way. */
-export interface RateRange {
+/** A rate that a liquid can have: by volume, by volume in the mix, or active ingredient. */
+export type LiquidRate =
+  | VolumeRate
+  | AreaRate<VolumeRate>
+  | Quantity<VolumeConcentrationUnit>
+  | BasedFraction
+  | PartsRate
+  | VolumePerLength
+  | ActiveIngredientRate;
+
+/** A rate that a dry product can have: by weight, or active ingredient. */
+export type DryRate =
+  | MassRate
+  | AreaRate<MassRate>
+  | Density
+  | BasedFraction
+  | MassPerLength
+  | ActiveIngredientRate;
+
+/** A range of rates as a label gives it, and the one chosen. */
+export interface RateRange<R extends SingleRate = SingleRate> {
   /** The label's lowest rate. */
-  readonly low: SingleRate;
+  readonly low: R;
   /** The label's highest rate. */
-  readonly high: SingleRate;
+  readonly high: R;
   /** The rate that is used. */
-  readonly chosen: SingleRate;
+  readonly chosen: R;
 }
 
 /** A rate as a label gives it: per area, per volume of carrier, per cent, ratio, per row length, active ingredient, or a range. */
 export type LabelRate = SingleRate | RateRange;
 
-/** Whether a rate is a range. */
-export function isRange(rate: LabelRate): rate is RateRange {
-  return typeof rate === "object" && rate !== null && ("low" in rate || "high" in rate || "chosen" in rate);
+/** A rate per area, as seasons are counted in. */
+export type SeasonRate = VolumeRate | MassRate | AreaRate | ActiveIngredientRate;
+
+const RATE_AREA: ChoiceField<RateArea> = choice(
+  "Which area it is per: treated, broadcast (the band gets it on its own area) or ground.",
+  ["treated", "broadcast", "ground"],
+);
+
+/** Rates of product as examples. */
+export const RATE_EXAMPLES = {
+  us: { value: 1.5, unit: "pt/ac" },
+  imperial: { value: 1.5, unit: "imp_pt/ac" },
+  metric: { value: 2, unit: "L/ha" },
+} as const;
+
+/** What messages call a rate of active ingredient. */
+export const ACTIVE_NAME = "the rate of active ingredient";
+
+/** Rates of active ingredient as examples. */
+export const ACTIVE_EXAMPLES = {
+  us: { value: 1, unit: "lb/ac" },
+  imperial: { value: 1, unit: "lb/ac" },
+  metric: { value: 1, unit: "kg/ha" },
+} as const;
+
+const PER_TREATED = "A bare rate per area is per treated area. More than 0.";
+
+/* @__NO_SIDE_EFFECTS__ */
+function perArea(range: Range = "positive"): QuantityField<VolumeRate | MassRate> {
+  return called(quantity(PER_TREATED, ["volumeRate", "massRate"], range), "a rate per area", RATE_EXAMPLES);
 }
 
-/** A single rate, taken apart by what it is told in. `quantity` keeps the label's own figure and unit. */
-export type ReadRate =
-  | { readonly kind: "area"; readonly quantity: Quantity; readonly per: RateArea; readonly path: string }
-  | { readonly kind: "carrier"; readonly quantity: Quantity; readonly path: string }
-  | { readonly kind: "length"; readonly quantity: Quantity; readonly path: string }
-  | { readonly kind: "fraction"; readonly quantity: BasedFraction; readonly path: string }
-  | { readonly kind: "parts"; readonly parts: PartsRate; readonly path: string }
-  | { readonly kind: "active"; readonly active: ActiveIngredientRate; readonly path: string };
-
-/** Takes a rate apart, and refuses one that does not fit the product's form: weight against volume. */
-export function readRate(rate: SingleRate, form: Form, path: string): ReadRate {
-  if (typeof rate === "object" && rate !== null && !Array.isArray(rate)) {
-    if ("activeIngredient" in rate) return { kind: "active", active: rate as ActiveIngredientRate, path };
-    if ("parts" in rate || "to" in rate) {
-      return { kind: "parts", parts: checkedParts(rate as PartsRate, form, path), path };
-    }
-    if ("rate" in rate || "per" in rate) {
-      const { rate: figure, per } = rate as AreaRate;
-      checkedChoice(per, ["treated", "broadcast", "ground"], `${path}.per`);
-      return { kind: "area", quantity: checkedRate(figure, form, `${path}.rate`), per, path: `${path}.rate` };
-    }
-  }
-  return readQuantity(rate as Quantity, form, path);
+/* @__NO_SIDE_EFFECTS__ */
+function weightPerArea(range: Range = "positive"): QuantityField<MassRate> {
+  return called(quantity(PER_TREATED, "massRate", range), ACTIVE_NAME, ACTIVE_EXAMPLES);
 }
 
-/** The unit that the label tells a rate in, where that is per area: what a person can hold against the label. */
-export function ownAreaUnit(rate: SingleRate, form: Form, path: string): Unit | undefined {
-  const read = readRate(rate, form, path);
-  return read.kind === "area" ? read.quantity.unit : undefined;
+/* @__NO_SIDE_EFFECTS__ */
+function areaRate<R extends VolumeRate | MassRate>(rate: QuantityField<R>): ObjectField<AreaRate<R>> {
+  return object<AreaRate>({
+    rate: about("The rate as the label prints it. More than 0.", rate as Field<VolumeRate | MassRate>),
+    per: RATE_AREA,
+  }) as ObjectField<object> as ObjectField<AreaRate<R>>;
 }
 
-/** Whether a rate is a strength of the mix, which pace and nozzles do not change. */
-export function isOfMix(rate: SingleRate, form: Form, path: string): boolean {
-  return ["carrier", "fraction", "parts"].includes(readRate(rate, form, path).kind);
-}
+const PARTS_RATE: ObjectField<PartsRate> = object<PartsRate>(
+  {
+    parts: number("Parts of product. More than 0.", { above: 0 }),
+    to: number("Parts of what it goes into. More than 0.", { above: 0 }),
+    of: choice("What it goes into: 1 in 100 parts of mix, or 1 to 100 parts of water.", ["mix", "water"]),
+  },
+  [ratioFits],
+);
 
-function readQuantity(quantity: Quantity, form: Form, path: string): ReadRate {
-  if (quantity === undefined || quantity === null) {
-    throw new SprayMathError(
-      "missing",
-      path,
-      'Nothing given; wanted the label\'s rate, such as { value: 1.5, unit: "pt/ac" }.',
+/** Notes a ratio of more product than mix. */
+export function ratioFits({ parts, to, of }: Partly<PartsRate>, check: Check): void {
+  if (of === "mix" && parts !== undefined && to !== undefined && parts > to)
+    check.fault(
+      "conflict",
+      "ratio-upside-down",
+      "",
+      "A ratio of {parts}:{to} would be more product than mix. Is it upside down?",
+      { parts, to },
     );
-  }
-  checkShape(quantity, path);
-  positive(quantity, path);
-  switch (resolveUnit(quantity.unit, `${path}.unit`).dimension) {
-    case "volumeRate":
-    case "massRate":
-      return {
-        kind: "area",
-        quantity: checkedRate(quantity as VolumeRate, form, path),
-        per: "treated",
-        path,
-      };
-    case "volumeConcentration":
-    case "density":
-      return { kind: "carrier", quantity: checkedForm(quantity, form, path), path };
-    case "volumePerLength":
-    case "massPerLength":
-      return { kind: "length", quantity: checkedForm(quantity, form, path), path };
-    case "fraction":
-      return { kind: "fraction", quantity: checkedFraction(quantity as BasedFraction, form, path), path };
-    default:
-      throw wrongKind(quantity, path);
-  }
 }
 
-function wrongKind(quantity: Quantity, path: string): SprayMathError {
-  const given = dimensionInWords(resolveUnit(quantity.unit, `${path}.unit`).dimension);
-  return new SprayMathError(
-    "wrong-dimension",
-    path,
-    `Given ${quantity.value} ${quantity.unit}, ${given}; wanted a label rate: per area (pt/ac), per volume of carrier ` +
-      "(pt/100gal), per row length (mL/m), per cent or parts per million with a basis, a ratio, or active ingredient.",
+const ACTIVE = ["activeIngredient", "contains"];
+const PLAIN = ["value", "unit"];
+const PER_AREA = ["rate", "per"];
+const PARTS = ["parts", "to"];
+
+const byWeight: Pick = byGiven([PLAIN, PER_AREA], 0);
+
+const WEIGHT_RATE: EitherField<WeightRate> = either<WeightRate>(
+  "The rate of active ingredient, by weight. More than 0.",
+  [
+    called(
+      basedOr(
+        "A weight per area, per volume of carrier or per row length, or per cent. More than 0.",
+        ["massRate", "density", "massPerLength"],
+        ["w/v"],
+      ),
+      ACTIVE_NAME,
+      ACTIVE_EXAMPLES,
+    ),
+    areaRate(weightPerArea()),
+  ],
+  (input, check) =>
+    hasField(input, ["parts", "to", "activeIngredient"])
+      ? check.fault(
+          "wrong-dimension",
+          "active-not-by-weight",
+          "",
+          "Enter the active ingredient as a weight, such as {example}.",
+          { example: ACTIVE_EXAMPLES[check.system] },
+        )
+      : byWeight(input, check),
+);
+
+/* @__NO_SIDE_EFFECTS__ */
+function activeRate(weight: EitherField<WeightRate>): ObjectField<ActiveIngredientRate> {
+  return object<ActiveIngredientRate>(
+    {
+      activeIngredient: about("The rate of active ingredient, by weight. More than 0.", weight),
+      contains: CONTENT,
+      density: optional(PRODUCT_DENSITY),
+    },
+    [contentInProduct],
   );
 }
 
-function positive(quantity: Quantity, path: string): void {
-  if (quantity.value <= 0) {
-    throw new SprayMathError(
-      "out-of-range",
-      path,
-      `Given ${quantity.value} ${quantity.unit}; wanted more than 0.`,
-    );
-  }
+const ACTIVE_RATE: ObjectField<ActiveIngredientRate> = activeRate(WEIGHT_RATE);
+
+const PLAIN_RATE: QuantityField<Exclude<SingleRate, AreaRate | PartsRate | ActiveIngredientRate>> = called(
+  basedOr(PER_TREATED, [
+    "volumeRate",
+    "massRate",
+    "volumeConcentration",
+    "density",
+    "volumePerLength",
+    "massPerLength",
+  ]),
+  "the label's rate",
+  RATE_EXAMPLES,
+);
+
+const AREA_RATE: ObjectField<AreaRate> = areaRate(perArea());
+
+/** A rate as a label gives it, one figure. */
+export const SINGLE_RATE: EitherField<SingleRate> = either<SingleRate>(
+  "A rate as a label gives it: per area (a bare one is per treated area), per volume of carrier, per row length, per cent or ppm with a basis, a ratio, or active ingredient.",
+  [PLAIN_RATE, ACTIVE_RATE, PARTS_RATE, AREA_RATE],
+  byGiven([PLAIN, ACTIVE, PARTS, PER_AREA], 0),
+);
+
+const RATE_RANGE: ObjectField<RateRange> = object<RateRange>({
+  low: about("The label's lowest rate.", SINGLE_RATE),
+  high: about("The label's highest rate.", SINGLE_RATE),
+  chosen: about("The rate that is used.", SINGLE_RATE),
+});
+
+/** A rate as a label gives it, or a range of rates with the one chosen. */
+export const LABEL_RATE: EitherField<LabelRate> = either<LabelRate>(
+  "The rate as the label gives it. A bare rate per area is per treated area.",
+  [PLAIN_RATE, ACTIVE_RATE, PARTS_RATE, AREA_RATE, RATE_RANGE],
+  byGiven([PLAIN, ACTIVE, PARTS, PER_AREA, ["low", "high", "chosen"]], 0),
+);
+
+/* @__NO_SIDE_EFFECTS__ */
+function seasonRate(range: Range): EitherField<SeasonRate> {
+  const weight = weightPerArea(range);
+  const amount = perArea(range);
+  const active = either<WeightRate>(weight.about, [weight, areaRate(weight)], byWeight);
+  return either<SeasonRate>(
+    "An amount per area.",
+    [amount, activeRate(active), areaRate(amount)],
+    byGiven([PLAIN, ACTIVE, PER_AREA], 0),
+  );
 }
 
-function checkedRate(quantity: VolumeRate | MassRate, form: Form, path: string): Quantity {
-  checkShape(quantity, path);
-  positive(quantity, path);
-  const { dimension } = resolveUnit(quantity.unit, `${path}.unit`);
-  if (dimension !== "volumeRate" && dimension !== "massRate") throw wrongKind(quantity, path);
-  return checkedForm(quantity, form, path);
+/** The most per area in a season. */
+export const SEASON_RATE: EitherField<SeasonRate> = seasonRate("positive");
+
+/** What has been used per area in a season, which may be nothing. */
+export const SEASON_USED: EitherField<SeasonRate> = seasonRate("nonnegative");
+
+/** Whether a rate is a range. */
+export function isRange(rate: LabelRate): rate is RateRange {
+  return "chosen" in rate;
 }
 
-const BY_VOLUME = ["volumeRate", "volumeConcentration", "volumePerLength"];
-
-function checkedForm(quantity: Quantity, form: Form, path: string): Quantity {
-  const { dimension, per } = resolveUnit(quantity.unit, `${path}.unit`);
-  const given: Form = BY_VOLUME.includes(dimension) ? "liquid" : "dry";
-  if (given !== form) {
-    throw new SprayMathError(
-      "wrong-dimension",
-      path,
-      `Given ${quantity.value} ${quantity.unit}, ${dimensionInWords(dimension)}, for a ${form} product; wanted ` +
-        (form === "dry" ? `a weight, such as oz/${per}` : `a volume, such as fl_oz/${per}`) +
-        ". An ounce of weight (oz) is not a fluid ounce (fl_oz): see how the label tells the rate.",
-    );
-  }
-  return quantity;
+/** The rate that is used, with its place: of a range the chosen one. */
+export function rateUsed(rate: LabelRate, at: string): readonly [rate: SingleRate, at: string] {
+  return isRange(rate) ? [rate.chosen, joinPath(at, "chosen")] : [rate, at];
 }
 
-function checkedFraction(fraction: BasedFraction, form: Form, path: string): BasedFraction {
-  if (fraction.basis === undefined || fraction.basis === null) {
-    throw new SprayMathError(
-      "missing",
-      `${path}.basis`,
-      `Given ${fraction.value} ${fraction.unit} that does not say what it is a part of; wanted a basis: "v/v" by volume, ` +
-        '"w/v" weight in volume (1 % is 1 kg in 100 L), "w/w" by weight.',
-    );
+/** A rate taken apart: what it is per, and the label's own figure and unit with its place in the rate. */
+export type RateReading =
+  | { readonly kind: "parts"; readonly parts: PartsRate }
+  | {
+      readonly kind: "area" | "carrier" | "length" | "fraction";
+      readonly quantity: Quantity;
+      /** Which area a rate per area is per. */
+      readonly per?: RateArea | undefined;
+      /** The quantity's place, from the rate. */
+      readonly at: string;
+      /** Where the quantity is a rate of active ingredient: the rate that it belongs to. */
+      readonly active?: ActiveIngredientRate | undefined;
+    };
+
+/** A rate that has a quantity. */
+export type QuantityReading = Exclude<RateReading, { readonly kind: "parts" }>;
+
+const KINDS: Partial<Record<Dimension, QuantityReading["kind"]>> = {
+  volumeConcentration: "carrier",
+  density: "carrier",
+  volumePerLength: "length",
+  massPerLength: "length",
+  fraction: "fraction",
+};
+
+/** Takes a rate apart. Trusts its input. */
+export function readRate(rate: SingleRate): RateReading {
+  if ("parts" in rate) return { kind: "parts", parts: rate };
+  if ("activeIngredient" in rate) {
+    const inner = readRate(rate.activeIngredient) as QuantityReading;
+    return { ...inner, at: joinPath("activeIngredient", inner.at), active: rate };
   }
-  checkedChoice(fraction.basis, ["v/v", "w/v", "w/w"], `${path}.basis`);
-  const wanted = form === "liquid" ? "v/v" : "w/v";
-  if (fraction.basis !== wanted) {
-    throw new SprayMathError(
-      "wrong-dimension",
-      `${path}.basis`,
-      `Given ${fraction.basis} for a ${form} product; wanted ${wanted}, since a ${form} product is measured by ` +
-        `${form === "liquid" ? "volume" : "weight"} into a volume of mix. Look up on the label what the per cent is of.`,
-    );
-  }
-  return fraction;
+  if ("rate" in rate) return { kind: "area", quantity: rate.rate, per: rate.per, at: "rate" };
+  const kind = KINDS[dimensionOf(rate.unit)];
+  return kind === undefined
+    ? { kind: "area", quantity: rate, per: "treated", at: "" }
+    : { kind, quantity: rate, at: "" };
 }
 
-function checkedParts(rate: PartsRate, form: Form, path: string): PartsRate {
-  checkedNumber(rate.parts, `${path}.parts`, { above: 0 });
-  checkedNumber(rate.to, `${path}.to`, { above: 0 });
-  if (rate.of === undefined || rate.of === null) {
-    throw new SprayMathError(
-      "missing",
-      `${path}.of`,
-      `Given ${rate.parts}:${rate.to} that does not say of what; wanted of: "mix" (${rate.parts} in ${rate.to} parts of mix) ` +
-        `or of: "water" (${rate.parts} to ${rate.to} parts of water).`,
-    );
-  }
-  checkedChoice(rate.of, ["mix", "water"], `${path}.of`);
-  if (rate.of === "mix" && rate.parts > rate.to) {
-    throw new SprayMathError(
-      "conflict",
-      path,
-      `Given ${rate.parts} parts of product in ${rate.to} parts of mix; wanted no more product than mix. Is the ratio upside down?`,
-    );
-  }
-  if (form === "dry") {
-    throw new SprayMathError(
-      "wrong-dimension",
-      path,
-      `Given a ratio by volume (${rate.parts}:${rate.to}) for a dry product; wanted a weight, such as oz/gal or g/L.`,
-    );
-  }
-  return rate;
+/** The unit that the label gives a rate in, where that is product per area: what a person can hold against the label. */
+export function ownAreaUnit(rate: SingleRate): Unit | undefined {
+  const read = readRate(rate);
+  return read.kind === "area" && read.active === undefined ? read.quantity.unit : undefined;
 }
 
-/** The three single rates of a range, present. */
-export function checkedRange(rate: RateRange, path: string): RateRange {
-  for (const name of ["low", "high", "chosen"] as const) {
-    if (rate[name] === undefined || rate[name] === null) {
-      throw new SprayMathError(
-        "missing",
-        `${path}.${name}`,
-        "Nothing given; a range is told by low, high and the rate chosen.",
+/** Whether a rate is a strength of the mix, which pace and nozzles do not change. */
+export function isOfMix(rate: SingleRate): boolean {
+  const read = readRate(rate);
+  return read.kind === "parts" || (["carrier", "fraction"].includes(read.kind) && read.active === undefined);
+}
+
+/** What a rate needs of the job beside the mix. Trusts its input. */
+export function sizesFor(rate: SingleRate): readonly ("carrierRate" | "area" | "ground" | "rowLength")[] {
+  const read = readRate(rate);
+  if (read.kind === "length") return ["carrierRate", "area", "rowLength"];
+  if (read.kind !== "area") return [];
+  return read.per === "ground" ? ["carrierRate", "area", "ground"] : ["carrierRate"];
+}
+
+const BY_VOLUME: readonly Dimension[] = ["volumeRate", "volumeConcentration", "volumePerLength"];
+
+/** The form that a rate in this unit is for. */
+export function formIn(unit: Unit): ProductForm {
+  return BY_VOLUME.includes(dimensionOf(unit)) ? "liquid" : "dry";
+}
+
+/**
+ * Notes a rate, or the rates of a range, that do not fit the product's form: a liquid goes by volume, a dry product by
+ * weight. `at` is the rate's place.
+ */
+export function rateFitsForm(
+  rate: LabelRate | undefined,
+  form: ProductForm | undefined,
+  at: string,
+  check: Check,
+): void {
+  if (rate === undefined || form === undefined) return;
+  if (isRange(rate)) {
+    for (const end of ["low", "high", "chosen"] as const)
+      rateFitsForm(rate[end], form, joinPath(at, end), check);
+    return;
+  }
+  const read = readRate(rate);
+  if (read.kind === "parts") {
+    if (form === "dry")
+      check.fault(
+        "wrong-dimension",
+        "ratio-for-dry",
+        at,
+        "A ratio is by volume, but this product is dry. Enter a weight, such as {example}.",
+        { example: { value: 1, unit: check.system === "metric" ? "g/L" : "oz/gal" } },
       );
-    }
-  }
-  return rate;
+  } else if (read.active !== undefined) contentFitsForm(read.active, form, at, check);
+  else quantityFitsForm(read, form, joinPath(at, read.at), check);
 }
 
-/** One of `liquid` and `dry`. */
-export function checkedFormName(form: Form): Form {
-  return checkedChoice(form, ["liquid", "dry"], "form");
-}
-
-/** Refuses anything but an active-ingredient rate with its content. */
-export function checkedActive(rate: ActiveIngredientRate, path: string): ActiveIngredientRate {
-  checkedObject(rate, path);
-  for (const name of ["activeIngredient", "contains"] as const) {
-    if (rate[name] === undefined || rate[name] === null) {
-      throw new SprayMathError(
-        "missing",
-        `${path}.${name}`,
-        `Nothing given (${shown(rate[name])}); wanted the rate of active ingredient and what the product contains.`,
+function quantityFitsForm({ kind, quantity }: QuantityReading, form: ProductForm, at: string, check: Check) {
+  if (kind === "fraction") {
+    const { basis } = quantity as BasedFraction;
+    const expected = form === "liquid" ? "v/v" : "w/v";
+    if (basis !== expected)
+      check.fault(
+        "wrong-dimension",
+        "basis-unfit",
+        joinPath(at, "basis"),
+        form === "liquid"
+          ? "This product is a liquid, so its percentage is by volume (v/v), not {given}. Check what the label's percentage is of."
+          : "A weight in a volume of mix is a percentage w/v, not {given}. Check what the label's percentage is of.",
+        { given: basis, choices: [expected] },
       );
-    }
+    return;
   }
-  return rate;
+  if (formIn(quantity.unit) === form) return;
+  const { over } = resolveUnit(quantity.unit, "unit");
+  const [key, template] = UNFIT[form];
+  const ounces = ["oz", "fl_oz", "imp_fl_oz"].includes(over);
+  check.fault(
+    "wrong-dimension",
+    ounces ? `${key}-ounces` : key,
+    at,
+    `${template} ${ounces ? "Check whether the label says fl oz or oz." : "Check the label's unit and the product's form."}`,
+    { given: quantity },
+  );
 }
+
+const UNFIT: Readonly<Record<ProductForm, readonly [key: string, template: string]>> = {
+  liquid: ["weight-for-liquid", "{given} is a weight, but this product is a liquid."],
+  dry: ["volume-for-dry", "{given} is a volume, but this product is dry."],
+};

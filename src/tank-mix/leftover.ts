@@ -1,35 +1,45 @@
-import { SprayMathError } from "../errors.js";
-import { convertValue } from "../units/convert.js";
-import { checkedObject, inUnit } from "../units/guard.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import { type ObjectField, object } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { quantity } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
+import { finite } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { AreaUnit, Quantity, TreatedArea, Volume, VolumeRate, VolumeUnit } from "../units/types.js";
-import { conversionLines, type WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working.js";
 
 /** What {@link leftoverArea} is given. */
 export interface LeftoverInput {
-  /** What is left: finished mix, or rinse water. */
+  /** What is left: finished mix, or rinse water. 0 or more. */
   readonly volume: Volume;
-  /** What the sprayer puts out per treated area. */
+  /** What the sprayer puts out per treated area. More than 0. */
   readonly rate: VolumeRate;
 }
 
-interface Terms {
-  readonly volume: number;
-  readonly volumeUnit: VolumeUnit;
-  readonly area: AreaUnit;
+const LEFTOVER: ObjectField<LeftoverInput> = object<LeftoverInput>({
+  volume: quantity("What is left: finished mix, or rinse water. 0 or more.", "volume", "nonnegative"),
+  rate: quantity("What the sprayer puts out per treated area. More than 0.", "volumeRate"),
+});
+
+/** A leftover's area, in the unit that the rate is per and in the one that it is reported in. */
+interface LeftoverSteps {
+  readonly held: VolumeUnit;
+  readonly treated: Quantity<AreaUnit>;
+  readonly area: TreatedArea;
 }
 
-function termsOf(input: LeftoverInput): Terms {
-  const { volume, rate } = checkedObject(input, "");
-  inUnit(rate, "gal/ac", "rate");
-  const { over, per } = resolveUnit(rate.unit, "rate.unit");
-  const volumeUnit = over as VolumeUnit;
-  return {
-    volume: inUnit(volume, volumeUnit, "volume", "nonnegative") + 0,
-    volumeUnit,
-    area: per as AreaUnit,
-  };
+function stepsOf({ volume, rate }: LeftoverInput, at: string): LeftoverSteps {
+  const { over, per } = resolveUnit(rate.unit, "unit");
+  const held = over as VolumeUnit;
+  const treated = { value: inUnit(volume, held) / rate.value, unit: per as AreaUnit };
+  const { area: unit } = unitsLike(volume.unit);
+  return { held, treated, area: { value: finite(inUnit(treated, unit), at), unit, of: "treated" } };
+}
+
+/** The area that a leftover could still treat; `at` is the volume's place. Trusts its input. */
+export function leftoverAreaOf(input: LeftoverInput, at = "volume"): TreatedArea {
+  return stepsOf(input, at).area;
 }
 
 /**
@@ -40,7 +50,8 @@ function termsOf(input: LeftoverInput): Terms {
  *
  * @param input - volume 0 or more, rate more than 0
  * @returns treated area in ft2 or m2, by the volume's system; within 8 ulp of the exact value
- * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`, `wrong-dimension` or
+ * `out-of-range`
  *
  * @example
  * ```ts
@@ -51,13 +62,7 @@ function termsOf(input: LeftoverInput): Terms {
  * ```
  */
 export function leftoverArea(input: LeftoverInput): TreatedArea {
-  const { volume, area } = termsOf(input);
-  const unit = unitsLike(input.volume.unit).area;
-  const value = convertValue(volume / input.rate.value, area, unit);
-  if (!Number.isFinite(value)) {
-    throw new SprayMathError("not-finite", "volume", "The area that comes out is too large to compute with.");
-  }
-  return { value, unit, of: "treated" };
+  return leftoverAreaOf(checked(input, LEFTOVER));
 }
 
 /**
@@ -77,17 +82,17 @@ export function leftoverArea(input: LeftoverInput): TreatedArea {
  * ```
  */
 export function leftoverAreaWorking(input: LeftoverInput): WorkingLine[] {
-  const { volume, volumeUnit, area } = termsOf(input);
-  const treated: Quantity = { value: volume / input.rate.value, unit: area };
-  return [
-    ...conversionLines("tank-mix.leftoverArea.volume", input.volume, volumeUnit),
+  const given = checked(input, LEFTOVER);
+  const { volume, rate } = given;
+  const { held, treated, area } = stepsOf(given, "volume");
+  return formulaLines(
     {
       id: "tank-mix.leftoverArea",
       formula: "volume / rate",
-      terms: { volume: { value: volume, unit: volumeUnit }, rate: input.rate },
+      terms: { volume: [volume, held], rate: [rate, rate.unit] },
       result: treated,
       source: "rate = volume / area, by definition",
     },
-    ...conversionLines("tank-mix.leftoverArea", treated, unitsLike(input.volume.unit).area),
-  ];
+    area.unit,
+  );
 }

@@ -1,53 +1,156 @@
-import { SprayMathError } from "../errors.js";
+import { type Check, checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { ceilDecided, decided, floorDecided, moreThan } from "../units/decide.js";
-import { checkedChoice, checkedCount, checkedObject, inUnit } from "../units/guard.js";
+import {
+  choice,
+  count,
+  type EitherField,
+  either,
+  type ObjectField,
+  object,
+  optional,
+  type Partly,
+} from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { refusal } from "../units/message.js";
+import { type QuantityField, quantity } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
-import type { Quantity, Volume, VolumeUnit } from "../units/types.js";
+import type { Quantity, Volume } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
 import { rescaled, scaled, shareOf, unscaled } from "./scaled.js";
 
-// Past so many loads a unit or a tank is wrong, not the plot large.
-const MOST_LOADS = 10_000;
+/** Past so many loads a unit or a tank is wrong, not the plot large. */
+export const MOST_LOADS = 1000;
 
 /** Whole rows, or plots of one size, to a load, so that none ends in the middle of a tank. */
 export interface WholePieces {
-  /** How many rows or plots there are; a whole number, 1 or more. */
+  /** How many rows or plots there are. A whole number, 1 or more. */
   readonly pieces: number;
-  /**
-   * What is mixed besides the pieces' own: line volume and reserve. It goes in with the first load and stays in the
-   * machine; room is kept for it in every load. None unless given.
-   */
-  readonly extra?: Volume;
+  /** What is mixed besides the pieces' own: line volume and reserve. It goes in with the first load and stays in the machine; room is kept for it in every load. None unless given. */
+  readonly extra?: Volume | undefined;
 }
 
-/** How a job's mix is parted: full tanks and the rest, equal loads, or whole rows or plots to a load. */
+/** How a job's mix is split: full tanks and the rest, equal loads, or whole rows or plots to a load. */
 export type LoadSplit = "full-then-part" | "equal" | WholePieces;
+
+const SPLIT: EitherField<LoadSplit> = either<LoadSplit>(
+  "How the mix is split: full tanks and the rest, equal loads, or whole rows or plots to a load.",
+  [
+    choice("Full tanks and the rest, or equal loads.", ["full-then-part", "equal"]),
+    object<WholePieces>({
+      pieces: count("How many rows or plots there are. A whole number, 1 or more."),
+      extra: optional(
+        quantity(
+          "What is mixed besides the pieces' own: line volume and reserve. It goes in with the first load and stays in the machine; room is kept for it in every load. None unless given.",
+          "volume",
+          "nonnegative",
+        ),
+      ),
+    }),
+  ],
+  (input) => (typeof input === "object" && !Array.isArray(input) ? 1 : 0),
+);
+
+/** What the tank holds. */
+export const TANK: QuantityField<Volume> = quantity("What the tank holds. More than 0.", "volume");
+
+/** How far the tank is filled. */
+export const WORKING_FILL: QuantityField<Volume> = quantity(
+  "How far it is filled, not over what it holds. The tank's capacity unless given.",
+  "volume",
+);
+
+/** The smallest load that the pump draws to the end. */
+export const LEAST_LOAD: QuantityField<Volume> = quantity(
+  "The smallest load that the pump draws to the end. Any unless given.",
+  "volume",
+  "nonnegative",
+);
 
 /** What {@link splitLoads} is given. */
 export interface LoadsInput {
-  /** What is mixed in all. */
+  /** What is mixed in all. More than 0. */
   readonly total: Volume;
-  /** What the tank holds. */
+  /** What the tank holds. More than 0. */
   readonly tank: Volume;
   /** How far it is filled, not over what it holds. The tank's capacity unless given. */
-  readonly workingFill?: Volume;
-  /** How the mix is parted. */
+  readonly workingFill?: Volume | undefined;
+  /** How the mix is split: full tanks and the rest, equal loads, or whole rows or plots to a load. */
   readonly split: LoadSplit;
-  /** The smallest load that the pump draws to the end. */
-  readonly leastLoad?: Volume;
+  /** The smallest load that the pump draws to the end. Any unless given. */
+  readonly leastLoad?: Volume | undefined;
+}
+
+const LOADS: ObjectField<LoadsInput> = object<LoadsInput>(
+  {
+    total: quantity("What is mixed in all. More than 0.", "volume"),
+    tank: TANK,
+    workingFill: optional(WORKING_FILL),
+    split: SPLIT,
+    leastLoad: optional(LEAST_LOAD),
+  },
+  [fillFits, extraFits],
+);
+
+/** Notes a fill that is more than the tank holds, and a least load that is more than a fill. */
+export function fillFits(
+  { tank, workingFill, leastLoad }: Partly<Pick<LoadsInput, "tank" | "workingFill" | "leastLoad">>,
+  check: Check,
+): void {
+  if (tank !== undefined && workingFill !== undefined && isOver(workingFill, tank))
+    check.fault(
+      "conflict",
+      "fill-over-tank",
+      "workingFill",
+      "You can't fill a {tank} tank to {fill}. Enter what the tank holds or less.",
+      { tank, fill: workingFill },
+    );
+  const fill = workingFill ?? tank;
+  if (fill !== undefined && leastLoad !== undefined && isOver(leastLoad, fill))
+    check.fault(
+      "conflict",
+      "least-over-fill",
+      "leastLoad",
+      "The smallest load can't be more than a full one of {fill}.",
+      { given: leastLoad, fill },
+    );
+}
+
+function extraFits({ total, split }: Partly<LoadsInput>, check: Check): void {
+  if (total === undefined || typeof split !== "object" || split.extra === undefined) return;
+  if (!isOver(total, split.extra))
+    check.fault(
+      "conflict",
+      "extra-over-total",
+      "split.extra",
+      "Must be less than the total mix of {total}.",
+      { given: split.extra, total },
+    );
+}
+
+function isOver(a: Volume, b: Volume): boolean {
+  return moreThan(inUnit(a, b.unit), b.value);
 }
 
 /** One tank load. */
 export interface Load {
-  /** The finished mix in the tank: fill to this mark. */
+  /** The finished mix in the tank: fill to this mark. More than 0. */
   readonly carrier: Volume;
-  /** How many rows or plots it is for, where the mix is parted by them. */
-  readonly pieces?: number;
+  /** How many rows or plots it is for, where the mix is split by them. A whole number, 1 or more. */
+  readonly pieces?: number | undefined;
 }
+
+/** One tank load. */
+export const LOAD: ObjectField<Load> = object<Load>({
+  carrier: quantity("The finished mix in the tank: fill to this mark. More than 0.", "volume"),
+  pieces: optional(
+    count("How many rows or plots it is for, where the mix is split by them. A whole number, 1 or more."),
+  ),
+});
 
 /** The loads of a job. */
 export interface Loads {
-  /** One entry a load, in the order of mixing. The carriers add up to `total` exactly, as the decimals they print as. */
+  /** One entry a load, in the order of mixing. The carriers add up to the total exactly, as the decimals they print as. */
   readonly loads: readonly Load[];
   /** How many there are. */
   readonly count: number;
@@ -55,80 +158,175 @@ export interface Loads {
   readonly total: Volume;
 }
 
-interface Terms {
-  readonly unit: "gal" | "imp_gal" | "L";
-  readonly total: number;
-  readonly fill: number;
-  readonly least: number;
+/** Where the caller has what can be at fault: the total, the least load, and the number of rows or plots. */
+export interface LoadPlaces {
+  readonly total: string;
+  readonly leastLoad: string;
+  readonly pieces: string;
+}
+
+const PLACES: LoadPlaces = { total: "total", leastLoad: "leastLoad", pieces: "split.pieces" };
+
+/** How a mix is counted into whole rows or plots. */
+interface PieceCount {
+  readonly pieces: number;
   readonly extra: number;
-  readonly pieces?: number;
+  /** The mix for one of them. */
+  readonly each: number;
+  /** How many of them a fill is enough for. */
+  readonly most: number;
+  readonly perLoad: number;
 }
 
-function termsOf(input: LoadsInput): Terms {
-  const { total, tank, workingFill, split, leastLoad } = checkedObject(input, "");
-  inUnit(total, "gal", "total");
-  const unit = unitsLike(total.unit).volume;
-  const capacity = inUnit(tank, unit, "tank");
-  const fill = workingFill === undefined ? capacity : inUnit(workingFill, unit, "workingFill");
-  if (moreThan(fill, capacity)) {
-    throw new SprayMathError(
-      "conflict",
-      "workingFill",
-      `Given ${told(workingFill)} in a tank of ${told(tank)}; wanted no more than the tank holds.`,
-    );
-  }
-  const least = leastLoad === undefined ? 0 : inUnit(leastLoad, unit, "leastLoad", "nonnegative");
-  if (moreThan(least, fill)) {
-    throw new SprayMathError(
-      "conflict",
-      "leastLoad",
-      `Given ${told(leastLoad)}; wanted no more than one load, ${fill} ${unit}.`,
-    );
-  }
-  const terms = { unit, total: inUnit(total, unit, "total"), fill, least, extra: 0 };
-  if (typeof split !== "object" || split === null) {
-    checkedChoice(split, ["full-then-part", "equal"], "split");
-    return terms;
-  }
-  return { ...terms, ...pieceTerms(split, unit, terms.total) };
+/** The loads with the steps on the way to them. */
+interface LoadSteps {
+  readonly total: Quantity;
+  readonly fill: Quantity;
+  /** How many times the fill is needed, where the mix is split by the tank. */
+  readonly fills: number;
+  /** Where it is split by rows or plots. */
+  readonly by?: PieceCount | undefined;
+  readonly result: Loads;
 }
 
-function pieceTerms(
-  split: WholePieces,
-  unit: VolumeUnit,
-  total: number,
-): { readonly pieces: number; readonly extra: number } {
-  checkedObject(split, "split");
-  const pieces = checkedCount(split.pieces, "split.pieces");
-  const extra = split.extra === undefined ? 0 : inUnit(split.extra, unit, "split.extra", "nonnegative");
-  if (!moreThan(total, extra)) {
-    throw new SprayMathError(
-      "conflict",
-      "split.extra",
-      `Given ${told(split.extra)} out of ${total} ${unit}; wanted less than the whole mix.`,
-    );
-  }
-  return { pieces, extra };
+// The digits that the chain before it leaves sure.
+const NOISE = 14;
+
+function stepsOf(input: LoadsInput, at: LoadPlaces): LoadSteps {
+  const { split } = input;
+  const unit = unitsLike(input.total.unit).volume;
+  const total = { value: inUnit(input.total, unit), unit };
+  const fill = { value: inUnit(input.workingFill ?? input.tank, unit), unit };
+  const fills = total.value / fill.value;
+  const by = typeof split === "object" ? pieceCount(split, total, fill, at) : undefined;
+  const loads = countLoads(by === undefined ? fills : by.pieces / by.perLoad, total, fill, at);
+  const { units, exponent } = scaled(total.value, 12);
+  const inUnits = (value: number, round: "floor" | "ceil"): number =>
+    value === 0 ? 0 : rescaled(scaled(value, NOISE), exponent, round);
+  const least = input.leastLoad === undefined ? 0 : inUnits(inUnit(input.leastLoad, unit), "ceil");
+  let shares: Share[];
+  if (by !== undefined) shares = sharesOfPieces(units, loads, by.pieces, inUnits(by.extra, "floor"));
+  else if (split === "equal") shares = cumulative(units, loads, (load) => shareOf(units, load, loads));
+  else shares = fullThenPart(units, loads, inUnits(fill.value, "floor"), least);
+  const toVolume = (share: number): Volume => ({ value: unscaled(share, exponent), unit });
+  const smallest = shares.reduce((min, { carrier }) => Math.min(min, carrier), Number.POSITIVE_INFINITY);
+  // One unit is what sharing out may round off.
+  if (smallest + 1 < least) throw tooSmall(toVolume(smallest), split === "equal" || loads === 1, at);
+  return {
+    total,
+    fill,
+    fills,
+    ...(by && { by }),
+    result: {
+      loads: shares.map(({ carrier, pieces }) =>
+        pieces === undefined ? { carrier: toVolume(carrier) } : { carrier: toVolume(carrier), pieces },
+      ),
+      count: loads,
+      total: toVolume(units),
+    },
+  };
 }
 
-// What is more than something else was given.
-function told(quantity: Quantity | undefined): string {
-  const { value, unit } = quantity as Quantity;
-  return `${value} ${unit}`;
+/** A load in whole units of the total's last digit. */
+interface Share {
+  readonly carrier: number;
+  readonly pieces?: number | undefined;
+}
+
+function fullThenPart(units: number, loads: number, fill: number, least: number): Share[] {
+  // Where the count was decided past noise, a full load is a hair over the fill rather than a load too many.
+  const full = loads === 1 ? units : Math.max(fill, Math.ceil(units / loads));
+  const rest = units - full * (loads - 1);
+  const lent = loads > 1 ? Math.max(0, least - rest) : 0;
+  return Array.from({ length: loads }, (_, load) => {
+    if (load === loads - 1) return { carrier: rest + lent };
+    return { carrier: load === loads - 2 ? full - lent : full };
+  });
+}
+
+function pieceCount(
+  { pieces, extra: held }: WholePieces,
+  total: Quantity,
+  fill: Quantity,
+  at: LoadPlaces,
+): PieceCount {
+  const { unit } = total;
+  const extra = held === undefined ? 0 : inUnit(held, unit);
+  const each = (total.value - extra) / pieces;
+  const most = (fill.value - extra) / each;
+  const perLoad = most > 0 ? floorDecided(Math.min(most, pieces)) : 0;
+  if (perLoad >= 1) return { pieces, extra, each, most, perLoad };
+  throw refusal(
+    "conflict",
+    "piece-over-fill",
+    at.pieces,
+    extra > 0
+      ? "One row or plot takes {each} and {extra} is kept for lines and reserve, more than a load of {fill}. Split the mix into equal loads."
+      : "One row or plot takes {each}, more than a load of {fill}. Split the mix into equal loads.",
+    { pieces, each: { value: each, unit }, extra: { value: extra, unit }, fill },
+  );
+}
+
+function sharesOfPieces(units: number, loads: number, pieces: number, held: number): Share[] {
+  const base = Math.floor(pieces / loads);
+  const before = (load: number): number => load * base + Math.min(load, pieces % loads);
+  return cumulative(units, loads, (load) => held + shareOf(units - held, before(load), pieces)).map(
+    ({ carrier }, load) => ({ carrier, pieces: before(load + 1) - before(load) }),
+  );
+}
+
+// Rounding what has gone in by the end of each load, and not each load, keeps the sum exact.
+function cumulative(units: number, loads: number, upTo: (load: number) => number): Share[] {
+  let gone = 0;
+  return Array.from({ length: loads }, (_, load) => {
+    const next = load === loads - 1 ? units : upTo(load + 1);
+    const carrier = next - gone;
+    gone = next;
+    return { carrier };
+  });
+}
+
+function countLoads(fills: number, total: Quantity, fill: Quantity, at: LoadPlaces): number {
+  const loads = ceilDecided(fills);
+  if (loads <= MOST_LOADS) return loads;
+  throw refusal(
+    "out-of-range",
+    "loads-too-many",
+    at.total,
+    "A mix of {total} in loads of {fill} makes {loads} loads, more than {limit}. Check the units of the rate, the area and the tank.",
+    { total, fill, loads, limit: MOST_LOADS },
+  );
+}
+
+function tooSmall(smallest: Volume, isAlone: boolean, at: LoadPlaces): Error {
+  return refusal(
+    "conflict",
+    isAlone ? "load-too-small" : "part-load-too-small",
+    at.leastLoad,
+    isAlone
+      ? "The smallest load would be {smallest}, less than the pump can draw. Mix more, or use a smaller sprayer."
+      : "The smallest load would be {smallest}, less than the pump can draw. Split the mix into equal loads, or mix more.",
+    { smallest },
+  );
+}
+
+/** The loads of a job's mix; `at` says where the caller has what can be at fault. Trusts its input. */
+export function loadsOf(input: LoadsInput, at: LoadPlaces = PLACES): Loads {
+  return stepsOf(input, at).result;
 }
 
 /**
- * Parts a job's mix into tank loads.
+ * Splits a job's mix into tank loads.
  *
  * Formula: count = ceil(total / fill), decided on 12 significant digits so that a tank a hair short adds no load. With
  * whole pieces: pieces to a load = floor((fill − extra) / ((total − extra) / pieces)), and the pieces are spread over the
  * loads as evenly as they go. A part load under the least is filled up from the load before it. Source: common practice,
  * no source.
  *
- * @param input - volumes more than 0 (`leastLoad` and `extra` 0 or more); at most 10,000 loads
+ * @param input - volumes more than 0 (`leastLoad` and `extra` 0 or more); at most 1000 loads
  * @returns the loads in gal, imp_gal or L, by the total's system, as decimals that add up exactly
- * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`, `unknown-choice`,
- * `out-of-range` (zero or negative volumes, more than 10,000 loads), or `conflict` (a fill over the tank, a piece over the
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`, `unknown-choice`,
+ * `wrong-dimension`, `out-of-range` (zero or negative volumes, more than 1000 loads), or `conflict` (a fill over the tank, a piece over the
  * fill, a load that the pump could not draw)
  *
  * @example
@@ -141,107 +339,7 @@ function told(quantity: Quantity | undefined): string {
  * ```
  */
 export function splitLoads(input: LoadsInput): Loads {
-  const terms = termsOf(input);
-  const { units, exponent } = scaled(terms.total, 12);
-  const toVolume = (parts: number): Volume => ({ value: unscaled(parts, exponent), unit: terms.unit });
-  const parted =
-    terms.pieces === undefined
-      ? partedByTank(input, terms, units, exponent)
-      : partedByPieces(terms, terms.pieces, units, exponent);
-  refuseShortLoads(input, terms, parted, exponent);
-  const loads = parted.map(({ carrier, pieces }) => ({
-    carrier: toVolume(carrier),
-    ...(pieces !== undefined && { pieces }),
-  }));
-  return { loads, count: loads.length, total: toVolume(units) };
-}
-
-// The digits that the chain before it leaves sure.
-const NOISE = 14;
-
-/** The least load in whole units of the total's last digit. */
-function leastUnits({ least }: Terms, exponent: number): number {
-  return least === 0 ? 0 : rescaled(scaled(least, NOISE), exponent, "ceil");
-}
-
-interface Part {
-  readonly carrier: number;
-  readonly pieces?: number;
-}
-
-function partedByTank(input: LoadsInput, terms: Terms, units: number, exponent: number): Part[] {
-  const count = checkedLoads(terms.total / terms.fill, terms);
-  if (input.split === "equal") return cumulative(units, count, (load) => shareOf(units, load, count));
-  // Where the count was decided past noise, a full load is a hair over the fill rather than a load too many.
-  const fill = count === 1 ? units : rescaled(scaled(terms.fill, NOISE), exponent, "floor");
-  const full = Math.max(fill, Math.ceil(units / count));
-  const rest = units - full * (count - 1);
-  const lent = count > 1 ? Math.max(0, leastUnits(terms, exponent) - rest) : 0;
-  return Array.from({ length: count }, (_, load) => {
-    if (load === count - 1) return { carrier: rest + lent };
-    return { carrier: load === count - 2 ? full - lent : full };
-  });
-}
-
-function partedByPieces(terms: Terms, pieces: number, units: number, exponent: number): Part[] {
-  const { total, fill, extra, unit } = terms;
-  const each = (total - extra) / pieces;
-  const room = fill - extra;
-  const perLoad = room > 0 ? floorDecided(Math.min(room / each, pieces)) : 0;
-  if (perLoad < 1) {
-    throw new SprayMathError(
-      "conflict",
-      "split.pieces",
-      `Given ${pieces} rows or plots of ${each} ${unit} each; wanted one of them at least to fit into a load of ${fill} ` +
-        `${unit}${extra > 0 ? ` beside ${extra} ${unit} for lines and reserve` : ""}. Part the mix into equal loads instead.`,
-    );
-  }
-  const count = checkedLoads(pieces / perLoad, terms);
-  const base = Math.floor(pieces / count);
-  const before = (load: number): number => load * base + Math.min(load, pieces % count);
-  const held = extra === 0 ? 0 : rescaled(scaled(extra, NOISE), exponent, "floor");
-  return cumulative(units, count, (load) => held + shareOf(units - held, before(load), pieces)).map(
-    ({ carrier }, load) => ({ carrier, pieces: before(load + 1) - before(load) }),
-  );
-}
-
-// Rounding what has gone in by the end of each load, and not each load, keeps the sum exact.
-function cumulative(units: number, count: number, upTo: (load: number) => number): Part[] {
-  let gone = 0;
-  return Array.from({ length: count }, (_, load) => {
-    const next = load === count - 1 ? units : upTo(load + 1);
-    const carrier = next - gone;
-    gone = next;
-    return { carrier };
-  });
-}
-
-function checkedLoads(fills: number, { total, fill, unit }: Terms): number {
-  const count = fills < MOST_LOADS + 1 ? ceilDecided(fills) : Math.ceil(fills);
-  if (count > MOST_LOADS) {
-    throw new SprayMathError(
-      "out-of-range",
-      "total",
-      `Given ${total} ${unit} in loads of ${fill} ${unit}, which makes ${count} loads; wanted ${MOST_LOADS} or fewer. ` +
-        "Check the units of the rate, the area and the tank.",
-    );
-  }
-  return count;
-}
-
-function refuseShortLoads(input: LoadsInput, terms: Terms, parts: readonly Part[], exponent: number): void {
-  const units = parts.reduce((least, { carrier }) => Math.min(least, carrier), Number.POSITIVE_INFINITY);
-  // One unit is what sharing out may round off.
-  if (units + 1 >= leastUnits(terms, exponent)) return;
-  const smallest = unscaled(units, exponent);
-  throw new SprayMathError(
-    "conflict",
-    "leastLoad",
-    `Given ${told(input.leastLoad)}, and the smallest load is ${smallest} ${terms.unit}; wanted loads that the pump can draw. ` +
-      (input.split === "equal" || parts.length === 1
-        ? "Mix more (a larger reserve), or use a smaller sprayer."
-        : "Part the mix into equal loads, or mix more (a larger reserve)."),
-  );
+  return loadsOf(checked(input, LOADS));
 }
 
 /**
@@ -261,47 +359,45 @@ function refuseShortLoads(input: LoadsInput, terms: Terms, parts: readonly Part[
  * ```
  */
 export function splitLoadsWorking(input: LoadsInput): WorkingLine[] {
-  const terms = termsOf(input);
-  const { count } = splitLoads(input);
-  const { unit, pieces } = terms;
-  const total: Quantity = { value: terms.total, unit };
-  const fill: Quantity = { value: terms.fill, unit };
-  const extra: Quantity = { value: terms.extra, unit };
+  return linesOfLoads(checked(input, LOADS));
+}
+
+/** The working of {@link loadsOf}. Trusts its input. */
+export function linesOfLoads(given: LoadsInput): WorkingLine[] {
+  const { total, fill, fills, by, result } = stepsOf(given, PLACES);
+  const { unit } = total;
   const source = "common practice, no source";
-  const [totalOf, fillOf] = pieces === undefined ? ["fills", "fills"] : ["piece", "most"];
-  const before = [
-    ...conversionLines(`tank-mix.${totalOf}.total`, input.total, unit),
-    ...conversionLines(`tank-mix.${fillOf}.fill`, input.workingFill ?? input.tank, unit),
-  ];
-  if (pieces === undefined) {
-    const fills = terms.total / terms.fill;
+  const filled = given.workingFill ?? given.tank;
+  if (by === undefined)
     return [
-      ...before,
-      { id: "tank-mix.fills", formula: "total / fill", terms: { total, fill }, result: fills, source },
+      ...formulaLines({
+        id: "tank-mix.fills",
+        formula: "total / fill",
+        terms: { total: [given.total, unit], fill: [filled, unit] },
+        result: fills,
+        source,
+      }),
       {
         id: "tank-mix.loads",
         formula: "ceil(fills)",
         terms: { fills: decided(fills).toNumber() },
-        result: count,
+        result: result.count,
         source,
       },
     ];
-  }
-  const each = (terms.total - terms.extra) / pieces;
-  const piece: Quantity = { value: each, unit };
-  const most = (terms.fill - terms.extra) / each;
-  const perLoad = floorDecided(Math.min(most, pieces));
-  const given = (input.split as WholePieces).extra;
+  const { pieces, each, most, perLoad } = by;
+  const extra = { value: by.extra, unit };
+  const piece = { value: each, unit };
+  const held = (given.split as WholePieces).extra ?? extra;
   return [
-    ...before,
-    ...(given === undefined ? [] : conversionLines("tank-mix.piece.extra", given, unit)),
-    {
+    ...conversionLines("tank-mix.most.fill", filled, unit),
+    ...formulaLines({
       id: "tank-mix.piece",
       formula: "(total - extra) / pieces",
-      terms: { total, extra, pieces },
+      terms: { total: [given.total, unit], extra: [held, unit], pieces },
       result: piece,
       source,
-    },
+    }),
     {
       id: "tank-mix.most",
       formula: "(fill - extra) / piece",
@@ -320,7 +416,7 @@ export function splitLoadsWorking(input: LoadsInput): WorkingLine[] {
       id: "tank-mix.loadsOfPieces",
       formula: "ceil(pieces / perLoad)",
       terms: { pieces, perLoad },
-      result: count,
+      result: result.count,
       source,
     },
   ];

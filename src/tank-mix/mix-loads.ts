@@ -1,27 +1,60 @@
-import { SprayMathError } from "../errors.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { checkedList, checkedObject, inUnit } from "../units/guard.js";
-import { resolveUnit } from "../units/resolve.js";
-import type { Mass, Quantity, Volume } from "../units/types.js";
-import { conversionLines, type WorkingLine } from "../units/working.js";
-import type { Load } from "./loads.js";
-import { carriersGone, shareOut } from "./product-in-loads.js";
+import { dimensionOf } from "../units/dimensions.js";
+import { joined, type ListField, list, type ObjectField, object } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { refusal } from "../units/message.js";
+import { quantity } from "../units/quantity-field.js";
+import type { Mass, Volume, VolumeUnit } from "../units/types.js";
+import type { WorkingLine } from "../units/working.js";
+import { LOAD, type Load } from "./loads.js";
+import { carriersGone, LOAD_LIST, shareOut, wholeMix } from "./product-in-loads.js";
 
 /** What {@link mixLoads} is given. */
 export interface MixLoadsInput {
-  /** The loads that the mix is parted into. */
+  /** The loads that the mix is split into, at least one. */
   readonly loads: readonly Load[];
-  /** Each product's amount in the whole mix, adjuvants included, in the order wanted back. */
+  /** Each product's amount in the whole mix, adjuvants included. More than 0 each. */
   readonly amounts: readonly (Volume | Mass)[];
 }
+
+// Nobody mixes as many.
+const MOST_PRODUCTS = 100;
+
+/** A list of products' amounts. */
+/* @__NO_SIDE_EFFECTS__ */
+export function amountList(sentence: string, least: number): ListField<Volume | Mass> {
+  return list(sentence, quantity("The product's amount. More than 0.", ["volume", "mass"]), {
+    least,
+    most: MOST_PRODUCTS,
+  });
+}
+
+const MIX: ObjectField<MixLoadsInput> = object<MixLoadsInput>({
+  loads: LOAD_LIST,
+  amounts: amountList("Each product's amount in the whole mix, adjuvants included. More than 0 each.", 0),
+});
 
 /** One load as it is mixed. */
 export interface MixedLoad extends Load {
   /** Each product's amount in this load. */
   readonly amounts: readonly (Volume | Mass)[];
-  /** The water it takes: the mix less the liquid products. */
+  /** The water it takes: the mix less the liquid products. 0 or more. */
   readonly water: Volume;
 }
+
+const MIXED_LOAD: ObjectField<MixedLoad> = joined(
+  LOAD,
+  object<Omit<MixedLoad, keyof Load>>({
+    amounts: amountList("Each product's amount in this load.", 0),
+    water: quantity(
+      "The water it takes: the mix less the liquid products. 0 or more.",
+      "volume",
+      "nonnegative",
+    ),
+  }),
+);
 
 /** The loads of a job as they are mixed. */
 export interface MixedLoads {
@@ -29,6 +62,23 @@ export interface MixedLoads {
   readonly loads: readonly MixedLoad[];
   /** Each product's amount in all loads together: exactly the sum of the loads'. */
   readonly totals: readonly (Volume | Mass)[];
+}
+
+/** The loads as they are mixed; `at` is the place of the amounts. Trusts its input. */
+export function mixOf({ loads, amounts }: MixLoadsInput, at = "amounts"): MixedLoads {
+  refuseNoWater(wholeMix(loads), amounts, at);
+  const gone = carriersGone(loads);
+  const shared = amounts.map((amount) => shareOut(amount, gone));
+  return {
+    loads: loads.map(({ carrier, pieces }, i) => {
+      const here = shared.map((product) => product.amounts[i] as Volume | Mass);
+      const water = waterIn(carrier, here);
+      return pieces === undefined
+        ? { carrier, amounts: here, water }
+        : { carrier, pieces, amounts: here, water };
+    }),
+    totals: shared.map((product) => product.total),
+  };
 }
 
 /**
@@ -40,7 +90,7 @@ export interface MixedLoads {
  *
  * @param input - at least one load; amounts more than 0
  * @returns the amounts as {@link productInLoads} shares them out; water in the carrier's unit, unrounded
- * @throws SprayMathError what {@link productInLoads} throws, or `conflict` where the products are more than the load
+ * @throws SprayMathError what {@link productInLoads} throws, or `conflict` where the products leave no room for water
  *
  * @example
  * ```ts
@@ -54,38 +104,34 @@ export interface MixedLoads {
  * ```
  */
 export function mixLoads(input: MixLoadsInput): MixedLoads {
-  const { loads, amounts } = checkedObject(input, "");
-  const gone = carriersGone(loads);
-  const shared = checkedList(amounts, "amounts", 0).map((amount, i) =>
-    shareOut(amount, `amounts[${i}]`, gone),
-  );
-  return {
-    loads: loads.map((load, i) => {
-      const here = shared.map((product) => product.amounts[i] as Volume | Mass);
-      return { ...load, amounts: here, water: waterOf(load, here, i) };
-    }),
-    totals: shared.map((product) => product.total),
-  };
+  return mixOf(checked(input, MIX));
 }
 
 function liquidsIn(amounts: readonly (Volume | Mass)[]): Volume[] {
-  return amounts.filter(
-    (amount): amount is Volume => resolveUnit(amount.unit, "amounts").dimension === "volume",
-  );
+  return amounts.filter((amount): amount is Volume => dimensionOf(amount.unit) === "volume");
 }
 
-function waterOf(load: Load, amounts: readonly (Volume | Mass)[], i: number): Volume {
-  const { value, unit } = load.carrier;
-  const products = liquidsIn(amounts).reduce((sum, amount) => sum + inUnit(amount, unit, "amounts"), 0);
-  if (moreThan(products, value)) {
-    throw new SprayMathError(
+function liquidIn(amounts: readonly (Volume | Mass)[], unit: VolumeUnit): number {
+  return liquidsIn(amounts).reduce((sum, amount) => sum + inUnit(amount, unit), 0);
+}
+
+/** The water in a mix with these products. Trusts its input, which {@link refuseNoWater} saw. */
+export function waterIn({ value, unit }: Volume, amounts: readonly (Volume | Mass)[]): Volume {
+  // Amounts that all but fill the mix may be over it by the rounding of their last digit.
+  return { value: Math.max(0, value - liquidIn(amounts, unit)), unit };
+}
+
+/** Refuses liquid products that fill the whole mix; `at` is their place. */
+export function refuseNoWater(mix: Volume, amounts: readonly (Volume | Mass)[], at: string): void {
+  const products = { value: liquidIn(amounts, mix.unit), unit: mix.unit };
+  if (!moreThan(mix.value, products.value))
+    throw refusal(
       "conflict",
-      "amounts",
-      `Given ${products} ${unit} of liquid products in load ${i + 1} of ${value} ${unit}; wanted no more product than mix. ` +
-        "Check the units of the rates, or put out more carrier per area.",
+      "no-room-for-water",
+      at,
+      "The liquid products add up to {products}, which leaves no room for water in {mix} of mix. Check the units of the rates.",
+      { products, mix },
     );
-  }
-  return { value: Math.max(0, value - products), unit };
 }
 
 /**
@@ -107,20 +153,15 @@ function waterOf(load: Load, amounts: readonly (Volume | Mass)[], i: number): Vo
  * ```
  */
 export function waterWorking(load: MixedLoad): WorkingLine[] {
-  const { carrier, amounts, water } = load;
-  const liquids = liquidsIn(amounts);
-  const names = liquids.map((_, i) => `x${i + 1}`);
-  const inMix = liquids.map(
-    (amount): Quantity => ({ value: inUnit(amount, carrier.unit, "amounts"), unit: carrier.unit }),
+  const { carrier, amounts, water } = checked(load, MIXED_LOAD);
+  const liquids = liquidsIn(amounts).map(
+    (amount, i) => [`x${i + 1}`, [amount, carrier.unit] as const] as const,
   );
-  return [
-    ...liquids.flatMap((amount, i) => conversionLines(`tank-mix.water.x${i + 1}`, amount, carrier.unit)),
-    {
-      id: "tank-mix.water",
-      formula: ["mix", ...names].join(" - "),
-      terms: { mix: carrier, ...Object.fromEntries(inMix.map((amount, i) => [`x${i + 1}`, amount])) },
-      result: water,
-      source: "common practice, no source",
-    },
-  ];
+  return formulaLines({
+    id: "tank-mix.water",
+    formula: ["mix", ...liquids.map(([name]) => name)].join(" - "),
+    terms: { mix: [carrier, carrier.unit], ...Object.fromEntries(liquids) },
+    result: water,
+    source: "common practice, no source",
+  });
 }

@@ -1,6 +1,15 @@
-import { SprayMathError, shown } from "../errors.js";
 import { frozen } from "../frozen.js";
-import { checkedList, checkedObject } from "../units/guard.js";
+import { type Check, checked } from "../units/check.js";
+import {
+  ChoiceField,
+  choice,
+  flag,
+  list,
+  type ObjectField,
+  type Optional,
+  object,
+  optional,
+} from "../units/fields.js";
 
 /** A place in the order of mixing. */
 export type MixingStep =
@@ -86,7 +95,7 @@ const NOT_FOR_WATER =
   );
 
 /**
- * The order that {@link mixingOrder} follows unless told another: Utah State University Extension, Utah Pests News,
+ * The order that {@link mixingOrder} follows unless given another: Utah State University Extension, Utah Pests News,
  * winter 2012, "Using a Jar Test". Suspension concentrates stand with the capsule suspensions, and what it does not
  * name with its nearest of kind: common practice, no source. Other guides put capsule suspensions after emulsifiable
  * concentrates (South Dakota State University Extension) or soluble liquids before them (Manitoba Guide to Crop
@@ -106,19 +115,74 @@ export const MIXING_STEPS: readonly MixingStep[] = /* @__PURE__ */ frozen<readon
 
 /** A product to be put in order. */
 export interface MixingProduct {
-  /** Its formulation code, printed on many labels; or `adjuvant` or `fertilizer`, which have none. */
+  /** The formulation code on the label, adjuvant or fertilizer, for the order of mixing. */
   readonly code: FormulationCode | "adjuvant" | "fertilizer";
-  /** Whether it comes in a bag that dissolves in water (the catalogue's suffix `SB`). */
-  readonly inSolubleBag?: boolean;
+  /** Whether it comes in a bag that dissolves in water. */
+  readonly inSolubleBag?: boolean | undefined;
 }
+
+/** A code, which may be one of those that do not go into water: that is a mistake of its own. */
+class FormulationField extends ChoiceField<MixingProduct["code"]> {
+  override read(input: unknown, check: Check): MixingProduct["code"] | undefined {
+    if (typeof input !== "string" || !NOT_FOR_WATER.includes(input)) return super.read(input, check);
+    return check.fault(
+      "conflict",
+      "formulation-not-for-water",
+      "",
+      "{given} is a formulation that isn't mixed into water. Check how the label says to use it.",
+      { given: input },
+    );
+  }
+}
+
+/** The formulation of a product that goes into water. */
+export const FORMULATION_CODES: ChoiceField<MixingProduct["code"]> = /* @__PURE__ */ new FormulationField(
+  "The formulation code on the label, adjuvant or fertilizer, for the order of mixing.",
+  /* @__PURE__ */ (() => [...(Object.keys(FORMULATIONS) as FormulationCode[]), "adjuvant", "fertilizer"])(),
+);
+
+/** Whether a product comes in a bag that dissolves. */
+export const IN_SOLUBLE_BAG: Optional<boolean> = optional(
+  flag("Whether it comes in a bag that dissolves in water."),
+);
 
 /** What {@link mixingOrder} is given. */
 export interface MixingOrderInput {
-  /** The products of one mix. */
+  /** The products of one mix, at least one. */
   readonly products: readonly MixingProduct[];
   /** The label's own order of steps, or another guide's; steps that it leaves out follow in the usual order. */
-  readonly steps?: readonly MixingStep[];
+  readonly steps?: readonly MixingStep[] | undefined;
 }
+
+const MIXING_ORDER: ObjectField<MixingOrderInput> = object<MixingOrderInput>(
+  {
+    products: list(
+      "The products of one mix, at least one.",
+      object<MixingProduct>({ code: FORMULATION_CODES, inSolubleBag: IN_SOLUBLE_BAG }),
+    ),
+    steps: optional(
+      list(
+        "The label's own order of steps, or another guide's; steps that it leaves out follow in the usual order.",
+        choice("A step.", MIXING_STEPS),
+      ),
+    ),
+  },
+  [
+    ({ steps = [] }, check) =>
+      steps.forEach((step, i) => {
+        if (steps.indexOf(step) < i)
+          check.fault(
+            "conflict",
+            "step-twice",
+            `steps[${i}]`,
+            "The step {given} is there twice. Enter each step once.",
+            {
+              given: step,
+            },
+          );
+      }),
+  ],
+);
 
 /** A product's turn. */
 export interface MixingTurn {
@@ -137,8 +201,8 @@ export interface MixingTurn {
  *
  * @param input - the products, and the label's steps where it gives them
  * @returns the products in order, by their places in the list
- * @throws SprayMathError `missing`, `not-a-quantity`, `too-few`, `unknown-choice` for a code that does not exist, or
- * `conflict` for one that does not go into water or a step told twice
+ * @throws SprayMathError `missing`, `not-a-quantity`, `too-few`, `unknown-field`, `unknown-choice` for a code that does
+ * not exist, or `conflict` for one that does not go into water or a step given twice
  *
  * @example
  * ```ts
@@ -149,65 +213,18 @@ export interface MixingTurn {
  * ```
  */
 export function mixingOrder(input: MixingOrderInput): MixingTurn[] {
-  const { products, steps } = checkedObject(input, "");
-  const order = stepsInOrder(steps);
-  return checkedList(products, "products")
-    .map((product, i) => ({ product: i, step: stepOf(product, `products[${i}]`) }))
+  return mixingOrderOf(checked(input, MIXING_ORDER));
+}
+
+/** The products in the order of mixing. Trusts its input. */
+export function mixingOrderOf({ products, steps = [] }: MixingOrderInput): MixingTurn[] {
+  const order = [...steps, ...MIXING_STEPS];
+  return products
+    .map((product, i) => ({ product: i, step: stepOf(product) }))
     .sort((a, b) => order.indexOf(a.step) - order.indexOf(b.step));
 }
 
-function stepsInOrder(steps: readonly MixingStep[] | undefined): readonly MixingStep[] {
-  if (steps === undefined) return MIXING_STEPS;
-  checkedList(steps, "steps").forEach((step, i) => {
-    if (!MIXING_STEPS.includes(step)) {
-      throw new SprayMathError(
-        "unknown-choice",
-        `steps[${i}]`,
-        `Given ${shown(step)}; wanted one of: ${MIXING_STEPS.join(", ")}.`,
-      );
-    }
-    if (steps.indexOf(step) < i) {
-      throw new SprayMathError(
-        "conflict",
-        `steps[${i}]`,
-        `Given ${shown(step)} a second time; wanted each step once.`,
-      );
-    }
-  });
-  return [...steps, ...MIXING_STEPS.filter((step) => !steps.includes(step))];
-}
-
-function stepOf(product: MixingProduct, path: string): MixingStep {
-  const { code, inSolubleBag } = checkedObject(product, path);
-  if (code === undefined || code === null) {
-    throw new SprayMathError(
-      "missing",
-      `${path}.code`,
-      'Nothing given; wanted a formulation code such as "WG", or "adjuvant" or "fertilizer".',
-    );
-  }
-  if (inSolubleBag !== undefined && typeof inSolubleBag !== "boolean") {
-    throw new SprayMathError(
-      "not-a-quantity",
-      `${path}.inSolubleBag`,
-      `Given ${shown(inSolubleBag)}; wanted true or false.`,
-    );
-  }
-  if (code === "adjuvant" || code === "fertilizer") return inSolubleBag === true ? "soluble-bag" : code;
-  if (NOT_FOR_WATER.includes(code)) {
-    throw new SprayMathError(
-      "conflict",
-      `${path}.code`,
-      `Given ${code}, a formulation that is not mixed into water by itself; wanted one that is. See how the label tells to use it.`,
-    );
-  }
-  if (!Object.hasOwn(FORMULATIONS, code)) {
-    throw new SprayMathError(
-      "unknown-choice",
-      `${path}.code`,
-      `Given ${shown(code)}, which is not an international formulation code; wanted one of: ${Object.keys(FORMULATIONS).join(", ")}, ` +
-        "adjuvant, fertilizer. Letters after a trade name can mean other things.",
-    );
-  }
-  return inSolubleBag === true ? "soluble-bag" : FORMULATIONS[code].step;
+function stepOf({ code, inSolubleBag }: MixingProduct): MixingStep {
+  if (inSolubleBag === true) return "soluble-bag";
+  return code === "adjuvant" || code === "fertilizer" ? code : FORMULATIONS[code].step;
 }

@@ -1,19 +1,29 @@
-import { SprayMathError } from "../errors.js";
-import { checkedList, checkedObject, inUnit } from "../units/guard.js";
-import { checkShape } from "../units/shape.js";
-import type { Mass, Quantity, Volume } from "../units/types.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import { type ListField, list, type ObjectField, object } from "../units/fields.js";
+import { quantity } from "../units/quantity-field.js";
+import type { Mass, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working.js";
-import { checkedAmount } from "./amount.js";
-import type { Load } from "./loads.js";
+import { LOAD, type Load, MOST_LOADS } from "./loads.js";
 import { rescaled, scaled, shareOf, unscaled } from "./scaled.js";
 
 /** What {@link productInLoads} is given. */
 export interface ProductInLoadsInput<A extends Volume | Mass = Volume | Mass> {
-  /** The product in the whole mix. */
+  /** The product in the whole mix. More than 0. */
   readonly amount: A;
-  /** The loads that the mix is parted into. */
+  /** The loads that the mix is split into, at least one. */
   readonly loads: readonly Load[];
 }
+
+/** The loads of one mix. */
+export const LOAD_LIST: ListField<Load> = list("The loads that the mix is split into, at least one.", LOAD, {
+  most: MOST_LOADS,
+});
+
+const PRODUCT_IN_LOADS: ObjectField<ProductInLoadsInput> = object<ProductInLoadsInput>({
+  amount: quantity("The product in the whole mix. More than 0.", ["volume", "mass"]),
+  loads: LOAD_LIST,
+});
 
 /** A product's amount in each load. */
 export interface ProductInLoads<A extends Volume | Mass = Volume | Mass> {
@@ -33,8 +43,8 @@ export interface ProductInLoads<A extends Volume | Mass = Volume | Mass> {
  *
  * @param input - an amount more than 0, and at least one load with a carrier more than 0
  * @returns the amounts in the amount's own unit
- * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`, `out-of-range` or
- * `too-few`
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`, `wrong-dimension`,
+ * `out-of-range` or `too-few`
  *
  * @example
  * ```ts
@@ -47,60 +57,46 @@ export interface ProductInLoads<A extends Volume | Mass = Volume | Mass> {
  * ```
  */
 export function productInLoads<A extends Volume | Mass>(input: ProductInLoadsInput<A>): ProductInLoads<A> {
-  const { amount, loads } = checkedObject(input, "");
-  return shareOut(amount, "amount", carriersGone(loads));
+  const { amount, loads } = checked<ProductInLoadsInput>(input, PRODUCT_IN_LOADS);
+  return shareOut(amount as A, carriersGone(loads));
 }
 
-/** One product over loads whose carriers are summed up already. */
-export function shareOut<A extends Volume | Mass>(
-  amount: A,
-  path: string,
-  gone: readonly number[],
-): ProductInLoads<A> {
-  const total = totalUnits(amount, path);
+/** One product over loads whose carriers are summed up already. Trusts its input. */
+export function shareOut<A extends Volume | Mass>(amount: A, gone: readonly number[]): ProductInLoads<A> {
+  // The noise of the chain ends before the 14th digit; rounding down past it would turn 12 into 11.9999999999.
+  const fine = scaled(amount.value, 14);
+  const exponent = fine.exponent + 3;
+  const units = rescaled(fine, exponent, "floor");
   const whole = gone[gone.length - 1] as number;
-  const toAmount = (units: number): A => ({ value: unscaled(units, total.exponent), unit: amount.unit }) as A;
+  const toAmount = (share: number): A => ({ value: unscaled(share, exponent), unit: amount.unit }) as A;
   let before = 0;
   const amounts = gone.map((carrier) => {
-    const by = shareOf(total.units, carrier, whole);
+    const by = shareOf(units, carrier, whole);
     const here = toAmount(by - before);
     before = by;
     return here;
   });
-  return { amounts, total: toAmount(total.units) };
+  return { amounts, total: toAmount(units) };
 }
 
-function totalUnits(
-  amount: Volume | Mass,
-  path: string,
-): { readonly units: number; readonly exponent: number } {
-  checkedAmount(amount, path);
-  // The noise of the chain ends before the 14th digit; rounding down past it would turn 12 into 11.9999999999.
-  const fine = scaled(amount.value, 14);
-  const exponent = fine.exponent + 3;
-  return { units: rescaled(fine, exponent, "floor"), exponent };
+// The carriers in one unit: the first load's.
+function carriersIn(loads: readonly Load[]): Volume[] {
+  const { unit } = (loads[0] as Load).carrier;
+  return loads.map(({ carrier }) => ({ value: inUnit(carrier, unit), unit }));
 }
 
-/** The carrier gone in by the end of each load, in whole units of the sum's 12th digit. */
+/** The mix of all loads. Trusts its input. */
+export function wholeMix(loads: readonly Load[]): Volume {
+  const carriers = carriersIn(loads);
+  return { value: carriers.reduce((sum, { value }) => sum + value, 0), unit: (carriers[0] as Volume).unit };
+}
+
+/** The carrier gone in by the end of each load, in whole units of the sum's 12th digit. Trusts its input. */
 export function carriersGone(loads: readonly Load[]): number[] {
-  checkedList(loads, "loads");
-  const carriers = loads.map((load, i) => {
-    const { carrier } = checkedObject(load, `loads[${i}]`);
-    checkShape(carrier, `loads[${i}].carrier`);
-    return inUnit(carrier, (loads[0] as Load).carrier.unit, `loads[${i}].carrier`);
-  });
-  const sum = carriers.reduce((a, b) => a + b, 0);
-  if (!Number.isFinite(sum)) {
-    throw new SprayMathError(
-      "not-finite",
-      "loads",
-      "Given loads that are too large together to compute with.",
-    );
-  }
-  const { exponent } = scaled(sum, 12);
+  const { exponent } = scaled(wholeMix(loads).value, 12);
   let gone = 0;
-  return carriers.map((carrier) => {
-    const { units, exponent: own } = scaled(carrier, 12);
+  return carriersIn(loads).map(({ value }) => {
+    const { units, exponent: own } = scaled(value, 12);
     // No load is more than all of them: its own last digit is never the coarser one.
     gone += Math.round(units / 10 ** (exponent - own));
     return gone;
@@ -125,19 +121,18 @@ export function carriersGone(loads: readonly Load[]): number[] {
  * ```
  */
 export function productInLoadsWorking(input: ProductInLoadsInput): WorkingLine[] {
-  const { amount, loads } = checkedObject(input, "");
-  const { amounts } = productInLoads(input);
-  const { unit } = (loads[0] as Load).carrier;
-  const carriers = loads.map((load) => inUnit(load.carrier, unit, "carrier"));
-  const total: Quantity = { value: carriers.reduce((a, b) => a + b, 0), unit };
-  return amounts.map((_, i) => {
-    const carrier = carriers[i] as number;
-    return {
-      id: "tank-mix.amountInLoad",
-      formula: "amount * carrier / total",
-      terms: { amount, carrier: { value: carrier, unit }, total },
-      result: { value: (amount.value * carrier) / total.value, unit: amount.unit },
-      source: "the same strength in every load, by definition of the rate",
-    };
-  });
+  const { amount, loads } = checked(input, PRODUCT_IN_LOADS);
+  return productInLoadsLines(amount, loads);
+}
+
+/** The lines of one product over the loads. Trusts its input. */
+export function productInLoadsLines(amount: Volume | Mass, loads: readonly Load[]): WorkingLine[] {
+  const total = wholeMix(loads);
+  return carriersIn(loads).map((carrier) => ({
+    id: "tank-mix.amountInLoad",
+    formula: "amount * carrier / total",
+    terms: { amount, carrier, total },
+    result: { value: (amount.value * carrier.value) / total.value, unit: amount.unit },
+    source: "the same strength in every load, by definition of the rate",
+  }));
 }

@@ -1,13 +1,23 @@
-import { SprayMathError, within } from "../errors.js";
-import { convertValue } from "../units/convert.js";
+import { joinPath } from "../errors.js";
+import { type Check, checked } from "../units/check.js";
+import { convertValue, inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { areaIn, checkedObject, inUnit } from "../units/guard.js";
+import { dimensionOf } from "../units/dimensions.js";
+import {
+  type Complete,
+  type FieldsOf,
+  type ObjectField,
+  object,
+  optional,
+  type Partly,
+} from "../units/fields.js";
+import { formulaLines, type GivenTerm } from "../units/lines.js";
 import { refusal } from "../units/message.js";
-import { resolveUnit } from "../units/resolve.js";
-import { checkShape } from "../units/shape.js";
-import { systemOf, unitsLike } from "../units/systems.js";
+import { groundArea, quantity, treatedArea } from "../units/quantity-field.js";
+import { perUnit, resolveUnit } from "../units/resolve.js";
+import { positive } from "../units/result.js";
+import { unitsLike } from "../units/systems.js";
 import type {
-  BasedFraction,
   Concentration,
   GroundArea,
   Length,
@@ -23,41 +33,105 @@ import type {
 } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
 import {
-  type ProductRateInput,
-  productRateIn,
-  productRateWorkingIn,
-  productUnit,
-  toDensity,
+  fractionLines,
+  type ProductRateTerms,
+  productRateLines,
+  productRateOf,
 } from "./active-ingredient.js";
+import { asDensity, PRODUCT_FORM, type ProductForm } from "./content.js";
 import {
   type ActiveIngredientRate,
-  checkedActive,
-  checkedFormName,
-  checkedRange,
-  type Form,
   isRange,
+  LABEL_RATE,
   type LabelRate,
-  type ReadRate,
+  type QuantityReading,
+  type RateReading,
+  rateFitsForm,
+  rateUsed,
   readRate,
   type SingleRate,
+  sizesFor,
 } from "./label-rate.js";
 
-/** What {@link productAmount} is given. Which of the optional fields are needed goes by how the label tells the rate. */
-export interface ProductInput {
-  /** The rate as the label gives it. */
-  readonly rate: LabelRate;
-  /** Whether the product is measured by volume or by weight. */
-  readonly form: Form;
-  /** How much finished mix the product is for: the job's total, reserve and lines included. */
+/** What a mix and the plot say of a rate: which of them are needed goes by how the label gives the rate. */
+export interface JobSizes {
+  /** Whether it is measured by volume (liquid) or by weight (dry). */
+  readonly form: ProductForm;
+  /** How much finished mix the product is for: the job's total, reserve and lines included. More than 0. */
   readonly carrier: Volume;
   /** What the sprayer puts out per treated area: needed for rates per area or per row length. */
-  readonly carrierRate?: VolumeRate;
+  readonly carrierRate?: VolumeRate | undefined;
   /** The treated area of the whole plot: needed for rates per ground area or per row length. */
-  readonly area?: TreatedArea;
+  readonly area?: TreatedArea | undefined;
   /** The ground area of the whole plot: needed for rates per ground area. */
-  readonly ground?: GroundArea;
+  readonly ground?: GroundArea | undefined;
   /** The length of all treated rows together: needed for rates per row length. */
-  readonly rowLength?: Length;
+  readonly rowLength?: Length | undefined;
+}
+
+/** What {@link productAmount} is given. Which of the optional fields are needed goes by how the label gives the rate. */
+export interface ProductInput extends JobSizes {
+  /** The rate as the label gives it. A bare rate per area is per treated area. */
+  readonly rate: LabelRate;
+}
+
+/** The sizes of the plot that a rate may need. */
+export const PLOT_SIZES: FieldsOf<Pick<JobSizes, "area" | "ground" | "rowLength">> = {
+  area: optional(
+    treatedArea("The treated area of the whole plot: needed for rates per ground area or per row length."),
+  ),
+  ground: optional(groundArea("The ground area of the whole plot: needed for rates per ground area.")),
+  rowLength: optional(
+    quantity("The length of all treated rows together: needed for rates per row length.", "length"),
+  ),
+};
+
+const PRODUCT: ObjectField<ProductInput> = object<ProductInput>(
+  {
+    rate: LABEL_RATE,
+    form: PRODUCT_FORM,
+    carrier: quantity(
+      "How much finished mix the product is for: the job's total, reserve and lines included. More than 0.",
+      "volume",
+    ),
+    carrierRate: optional(
+      quantity(
+        "What the sprayer puts out per treated area: needed for rates per area or per row length.",
+        "volumeRate",
+      ),
+    ),
+    ...PLOT_SIZES,
+  },
+  [
+    ({ rate, form }, check) => rateFitsForm(rate, form, "rate", check),
+    ({ rate, ...sizes }, check) => sizesGiven(rate, sizes, check),
+  ],
+);
+
+const SIZE_NEEDED = {
+  carrierRate: "A rate per area or per row length needs the sprayer's output. Enter it, such as {example}.",
+  area: "A rate per ground area or per row length needs the plot's treated area. Enter it, such as {example}.",
+  ground: "A rate per ground area needs the plot's ground area. Enter it, such as {example}.",
+  rowLength: "A rate per row length needs the length of all rows. Enter it, such as {example}.",
+} as const;
+
+/** Notes the sizes of the job that a rate needs and that are not given. */
+export function sizesGiven(rate: LabelRate | undefined, sizes: Partly<JobSizes>, check: Check): void {
+  if (rate === undefined) return;
+  const metric = check.system === "metric";
+  const examples = {
+    carrierRate: metric ? { value: 200, unit: "L/ha" } : { value: 20, unit: "gal/ac" },
+    area: metric ? { value: 0.5, unit: "ha" } : { value: 1, unit: "ac" },
+    ground: metric ? { value: 0.5, unit: "ha" } : { value: 1, unit: "ac" },
+    rowLength: metric ? { value: 300, unit: "m" } : { value: 1000, unit: "ft" },
+  };
+  for (const single of isRange(rate) ? [rate.low, rate.high, rate.chosen] : [rate])
+    for (const name of sizesFor(single)) {
+      // Given, and at fault already.
+      const faulty = check.issues.some(({ path }) => path.split(".").includes(name));
+      if (sizes[name] === undefined && !faulty)
+        check.fault("missing", `size-${name}`, name, SIZE_NEEDED[name], { example: examples[name] });
+    }
 }
 
 /** How much of a product goes into a mix. */
@@ -68,192 +142,126 @@ export interface ProductAmount {
   readonly strength: Concentration;
 }
 
-// The label's figure and the job's, each converted once into units that match; `amount` and `carrier` name them.
-type Terms = {
+/** A rate as the strength that it gives the mix: the number, and the terms that it and the lines are made of. */
+export interface RateStrength {
+  /** Product in one unit of the carrier as given. */
+  readonly strength: Concentration;
+  /** The unit of the product. */
   readonly amount: VolumeUnit | MassUnit;
-  readonly carrier: VolumeUnit;
-} & (
-  | { readonly kind: "area"; readonly rate: number; readonly carrierRate: number; readonly per: string }
-  | {
-      readonly kind: "plot";
-      readonly rate: number;
-      readonly measure: Quantity;
-      readonly name: "ground" | "rowLength";
-      readonly carrierRate: number;
-      readonly area: TreatedArea;
-    }
-  | { readonly kind: "carrier"; readonly rate: number }
-  | { readonly kind: "fraction"; readonly part: number; readonly size: number }
-  | { readonly kind: "parts"; readonly parts: number; readonly of: number; readonly size: number }
-);
+  readonly kind: "area" | "ground" | "rowLength" | "carrier" | "fraction" | "parts";
+  readonly terms: Readonly<Record<string, GivenTerm>>;
+  /** Where the label gives the active ingredient's rate: that rate, and the product's. */
+  readonly active?: { readonly read: QuantityReading; readonly product: ProductRateTerms } | undefined;
+}
 
-function needed<T>(value: T | undefined, path: string, why: string): T {
-  if (value === undefined || value === null) {
-    throw new SprayMathError("missing", path, `Nothing given; wanted for ${why}.`);
+type StrengthTerms = Omit<RateStrength, "strength">;
+
+function strengthTerms(rate: SingleRate, sizes: JobSizes, at: string): StrengthTerms {
+  const read = readRate(rate);
+  const { carrier } = sizes;
+  if (read.kind === "parts" || (read.kind === "fraction" && read.active === undefined))
+    return partTerms(read, sizes);
+  const product = read.active && productRateOf(activeInput(read, read.active, sizes), carrier.unit, at);
+  const given = product?.result ?? read.quantity;
+  const amount = smallUnit(given.unit, sizes.form);
+  const rateIn = (per: string): GivenTerm => [given, perUnit(amount, per)];
+  const active = product && { read, product };
+  if (read.kind === "carrier" || read.kind === "fraction")
+    return { kind: "carrier", amount, terms: { rate: rateIn(carrier.unit) }, active };
+  const { carrierRate, area } = sizes as Complete<JobSizes>;
+  const carrierRateIn = (per: string): GivenTerm => [carrierRate, perUnit(carrier.unit, per)];
+  if (read.kind === "area" && read.per !== "ground") {
+    const { per = "" } = resolveUnit(carrierRate.unit, "unit");
+    return { kind: "area", amount, terms: { rate: rateIn(per), carrierRate: carrierRateIn(per) }, active };
   }
-  return value;
+  const kind = read.kind === "length" ? "rowLength" : "ground";
+  const measure = sizes[kind] as Quantity;
+  const terms = {
+    rate: rateIn(measure.unit),
+    [kind]: [measure, measure.unit] as const,
+    carrierRate: carrierRateIn(area.unit),
+    area: [area, area.unit] as const,
+  };
+  return { kind, amount, terms, active };
 }
 
-/** The rate in use: the chosen one of a range. */
-function singleOf(rate: LabelRate): { readonly rate: SingleRate; readonly path: string } {
-  return isRange(rate)
-    ? { rate: checkedRange(rate, "rate").chosen, path: "rate.chosen" }
-    : { rate, path: "rate" };
+/** The unit that a product's amount is reported in. */
+export function smallUnit(like: Unit, form: ProductForm): VolumeUnit | MassUnit {
+  const { smallVolume, smallMass } = unitsLike(like);
+  return form === "liquid" ? smallVolume : smallMass;
 }
 
-type ProductRead = Exclude<ReadRate, { kind: "active" }>;
-
-// A rate told as active ingredient, told as product instead: the rest of the sum is the same.
-function asProduct(read: ReadRate, input: ProductInput): ProductRead {
-  if (read.kind !== "active") return read;
-  const { inner, product, unit } = activeParts(read, input);
-  const quantity = within(read.path, () => productRateIn(product, unit)) as Quantity;
-  return inner.kind === "fraction"
-    ? { kind: "carrier", quantity, path: read.path }
-    : ({ ...inner, quantity, path: read.path } as ProductRead);
+// A part of the mix, in the carrier's own system.
+function partTerms(read: RateReading, { form, carrier: { unit } }: JobSizes): StrengthTerms {
+  const amount = smallUnit(unit, form);
+  const per = perUnit(amount, unit);
+  const value = form === "liquid" ? convertValue(1, unit, amount) : convertValue(1, "kg/L", per);
+  const size: GivenTerm = [{ value, unit: per }, per];
+  if (read.kind !== "parts") return { kind: "fraction", amount, terms: { part: [read.quantity, "1"], size } };
+  const { parts, to, of } = read.parts;
+  return { kind: "parts", amount, terms: { parts, whole: of === "mix" ? to : parts + to, size } };
 }
 
-function activeParts(
-  read: { readonly active: ActiveIngredientRate; readonly path: string },
-  input: ProductInput,
-): {
-  readonly inner: Exclude<ReadRate, { kind: "active" | "parts" }>;
-  readonly product: ProductRateInput;
-  readonly unit: VolumeUnit | MassUnit;
-} {
-  const { activeIngredient, contains, density } = checkedActive(read.active, read.path);
-  const inner = readRate(activeIngredient, "dry", `${read.path}.activeIngredient`);
-  if (inner.kind === "active" || inner.kind === "parts") {
-    throw new SprayMathError(
-      "wrong-dimension",
-      `${read.path}.activeIngredient`,
-      "Given a ratio or another rate of active ingredient; wanted a weight per area, per volume of carrier or per row length.",
-    );
-  }
-  const carrierUnits = unitsLike(input.carrier.unit);
-  const quantity =
-    inner.kind === "fraction"
-      ? within(inner.path, () => densityLike(inner.quantity, carrierUnits.density))
-      : inner.quantity;
-  checkShape(contains, `${read.path}.contains`);
-  const own = productUnit(quantity.unit, contains, density, input.form);
-  const imperial = own === "fl_oz" && systemOf(input.carrier.unit) === "imperial";
+function activeInput(
+  { kind, quantity }: QuantityReading,
+  { contains, density }: ActiveIngredientRate,
+  { form, carrier }: JobSizes,
+): ProductRateTerms["input"] {
+  const inCarrier = unitsLike(carrier.unit).density;
+  const activeIngredient =
+    kind === "fraction" ? { value: inUnit(asDensity(quantity), inCarrier), unit: inCarrier } : quantity;
   return {
-    inner,
-    product: {
-      activeIngredient: quantity as MassRate,
-      contains,
-      form: input.form,
-      ...(density !== undefined && { density }),
-    },
-    unit: imperial ? "imp_fl_oz" : own,
+    activeIngredient: activeIngredient as MassRate,
+    contains,
+    form,
+    density,
   };
 }
 
-function densityLike(fraction: BasedFraction, unit: "lb/gal" | "lb/imp_gal" | "kg/L"): Quantity {
-  const inKilograms = toDensity(fraction);
-  return { value: convertValue(inKilograms.value, inKilograms.unit, unit), unit };
-}
-
-function termsOf(rate: SingleRate, path: string, input: ProductInput): Terms {
-  const read = asProduct(readRate(rate, input.form, path), input);
-  const carrier = input.carrier.unit;
-  if (read.kind === "fraction" || read.kind === "parts") {
-    const units = unitsLike(carrier);
-    const amount = input.form === "liquid" ? units.smallVolume : units.smallMass;
-    const [from, to] =
-      input.form === "liquid" ? [carrier, amount] : (["kg/L", `${amount}/${carrier}`] as [Unit, Unit]);
-    const size = convertValue(1, from, to, path, path);
-    if (read.kind === "fraction")
-      return { kind: "fraction", amount, carrier, part: inUnit(read.quantity, "1", path), size };
-    const { parts, to: other, of } = read.parts;
-    return { kind: "parts", amount, carrier, parts, of: of === "mix" ? other : parts + other, size };
-  }
-  const units = unitsLike(read.quantity.unit);
-  const amount = input.form === "liquid" ? units.smallVolume : units.smallMass;
-  const into = (per: string): number =>
-    inUnit(read.quantity as Quantity<"lb/ac">, `${amount}/${per}` as "lb/ac", read.path);
-  if (read.kind === "carrier") return { kind: "carrier", amount, carrier, rate: into(carrier) };
-  const given = needed(input.carrierRate, "carrierRate", "a rate per area or per row length");
-  inUnit(given, "gal/ac", "carrierRate");
-  const per = resolveUnit(given.unit, "carrierRate.unit").per as "ac";
-  const carrierRate = (area: "ac"): number => inUnit(given, `${carrier}/${area}`, "carrierRate");
-  if (read.kind === "area" && read.per !== "ground")
-    return { kind: "area", amount, carrier, rate: into(per), carrierRate: carrierRate(per), per };
-  const area = needed(input.area, "area", "a rate per ground area or per row length");
-  areaIn(area, "treated", "ac", "area");
-  const name = read.kind === "length" ? "rowLength" : "ground";
-  const measure = plotMeasure(input, name);
-  return {
-    kind: "plot",
-    amount,
-    carrier,
-    rate: into(measure.unit),
-    measure,
-    name,
-    carrierRate: carrierRate(area.unit as "ac"),
-    area,
+function numberFrom({ kind, terms }: StrengthTerms): number {
+  const of = (name: string): number => {
+    const term = terms[name] as GivenTerm;
+    return typeof term === "number" ? term : inUnit(...term);
   };
-}
-
-function plotMeasure(input: ProductInput, name: "ground" | "rowLength"): Quantity {
-  if (name === "rowLength") {
-    const rowLength = needed(input.rowLength, "rowLength", "a rate per row length");
-    inUnit(rowLength, "ft", "rowLength");
-    return rowLength;
-  }
-  const ground = needed(input.ground, "ground", "a rate per ground area");
-  areaIn(ground, "ground", "ac", "ground");
-  return ground;
-}
-
-function strengthFrom(terms: Terms): number {
-  switch (terms.kind) {
-    case "area":
-      return terms.rate / terms.carrierRate;
-    case "plot":
-      return (terms.rate * terms.measure.value) / (terms.carrierRate * terms.area.value);
+  switch (kind) {
     case "carrier":
-      return terms.rate;
+      return of("rate");
+    case "area":
+      return of("rate") / of("carrierRate");
+    case "ground":
+    case "rowLength":
+      return (of("rate") * of(kind)) / (of("carrierRate") * of("area"));
     case "fraction":
-      return terms.part * terms.size;
+      return of("part") * of("size");
     case "parts":
-      return (terms.parts * terms.size) / terms.of;
+      return (of("parts") * of("size")) / of("whole");
   }
 }
 
-function checkedInput(input: ProductInput): ProductInput {
-  checkedObject(input, "");
-  checkedFormName(input.form);
-  inUnit(input.carrier, "gal", "carrier");
-  return input;
+/** A rate as the strength that it gives the mix; `at` is the rate's place. Trusts its input. */
+export function strengthOfRate(rate: SingleRate, sizes: JobSizes, at: string): RateStrength {
+  const found = strengthTerms(rate, sizes, at);
+  const { kind, amount, terms, active } = found;
+  const unit = perUnit(amount, sizes.carrier.unit);
+  const strength = { value: positive(numberFrom(found), at), unit } as Concentration;
+  return { kind, amount, terms, active, strength };
 }
 
-function strengthAt(
-  rate: SingleRate,
-  path: string,
-  input: ProductInput,
-): { readonly terms: Terms; readonly strength: number } {
-  const terms = termsOf(rate, path, input);
-  const strength = strengthFrom(terms);
-  if (!Number.isFinite(strength) || strength === 0) {
-    throw new SprayMathError(
-      "not-finite",
-      path,
-      "The strength that comes out is too large or too small to compute with.",
-    );
-  }
-  return { terms, strength };
+/** How much of a product a mix takes, with the terms that it comes from. */
+function amountFrom(input: ProductInput, at: string): { rated: RateStrength; amount: Volume | Mass } {
+  const { rate, carrier } = input;
+  const [single, place] = rateUsed(rate, at);
+  const rated = strengthOfRate(single, input, place);
+  if (isRange(rate)) refuseOutside(rate, rated, input, at);
+  refuseUnmixable(rated.strength, place);
+  const value = positive(rated.strength.value * carrier.value, place);
+  return { rated, amount: { value, unit: rated.amount } as Volume | Mass };
 }
 
-/** A rate as the strength it gives the mix; both in `amount` units to one unit of the carrier as given. */
-export function strengthFor(
-  rate: SingleRate,
-  path: string,
-  input: ProductInput,
-): { readonly value: number; readonly amount: VolumeUnit | MassUnit } {
-  const { terms, strength } = strengthAt(rate, path, input);
-  return { value: strength, amount: terms.amount };
+/** How much of a product a mix takes; `at` is the rate's place. Trusts its input. */
+export function productAmountOf(input: ProductInput, at = "rate"): ProductAmount {
+  const { rated, amount } = amountFrom(input, at);
+  return { amount, strength: rated.strength };
 }
 
 /**
@@ -270,8 +278,9 @@ export function strengthFor(
  * @returns the amount in fl_oz, imp_fl_oz or mL for a liquid, oz or g for a dry product, by the rate's own system (the
  * carrier's for per cent and ratios), and the strength per unit of the carrier given; both within 8 ulp of the exact value
  * @throws SprayMathError `missing` (a field that the rate needs, a basis), `wrong-dimension` (weight for volume),
- * `wrong-area`, `conflict` (more product than mix, a range upside down), `out-of-range` (zero or negative; chosen over the
- * label's highest), `not-a-quantity`, `not-finite`, `unknown-unit` or `unknown-choice`
+ * `wrong-area`, `conflict` (no room for water, or more of a dry product than can be mixed in, a range upside down, a rate given in two ways), `out-of-range` (zero or
+ * negative; chosen over the label's highest), `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field` or
+ * `unknown-choice`
  *
  * @example
  * ```ts
@@ -289,70 +298,71 @@ export function strengthFor(
  * ```
  */
 export function productAmount(input: ProductInput): ProductAmount {
-  checkedInput(input);
-  const { rate, path } = singleOf(input.rate);
-  const { terms, strength } = strengthAt(rate, path, input);
-  if (isRange(input.rate)) refuseOutside(input.rate, strength, terms.amount, input);
-  refuseOverfull(strength, terms, path);
-  const value = strength * input.carrier.value;
-  if (!Number.isFinite(value)) {
-    throw new SprayMathError("not-finite", path, "The amount that comes out is too large to compute with.");
-  }
-  return {
-    amount: { value, unit: terms.amount } as Volume | Mass,
-    strength: { value: strength, unit: `${terms.amount}/${terms.carrier}` } as Concentration,
-  };
+  return productAmountOf(checked(input, PRODUCT));
 }
 
-// A kilogram in each liter is more than dissolves or stays stirred up: common practice, no source.
-const MOST_DRY: Quantity<"kg/L"> = { value: 1, unit: "kg/L" };
+// In kg/L: more neither dissolves nor stays stirred up: common practice, no source.
+const MOST_DRY = 1;
 
-function refuseOverfull(strength: number, { amount, carrier }: Terms, path: string): void {
-  const isLiquid = resolveUnit(amount, path).dimension === "volume";
-  const full = isLiquid
-    ? convertValue(1, carrier, amount, path, path)
-    : convertValue(MOST_DRY.value, MOST_DRY.unit, `${amount}/${carrier}` as Unit, path, path);
-  if (isLiquid ? !moreThan(full, strength) : moreThan(strength, full)) {
-    throw refusal(
-      "conflict",
-      isLiquid ? "no-room-for-water" : "too-much-to-mix",
-      path,
-      isLiquid
-        ? "That's {product} of product in each {mix} of mix, which leaves no room for water. Check the rate's unit and the output rate."
-        : "That's {product} of product in each {mix} of mix, more than can be mixed in. Check the rate's unit and the output rate.",
-      { product: { value: strength, unit: amount }, mix: { value: 1, unit: carrier } },
-    );
-  }
+/** Whether a strength is of a liquid, and not of a dry product. */
+export function isOfLiquid({ unit }: Concentration): boolean {
+  return dimensionOf(unit) === "volumeConcentration";
 }
+
+/** A strength as liters or kilograms of product in a liter of mix. */
+export function partOfMix(strength: Concentration): number {
+  return inUnit(strength, isOfLiquid(strength) ? "L/L" : "kg/L");
+}
+
+function refuseUnmixable(strength: Concentration, at: string): void {
+  const { over, per = "" } = resolveUnit(strength.unit, "unit");
+  const figures = { product: { value: strength.value, unit: over }, mix: { value: 1, unit: per } };
+  const part = partOfMix(strength);
+  if (isOfLiquid(strength)) {
+    if (!moreThan(1, part)) throw refusal("conflict", "no-room-for-water", at, NO_ROOM, figures);
+  } else if (moreThan(part, MOST_DRY)) throw refusal("conflict", "too-much-to-mix", at, TOO_MUCH, figures);
+}
+
+const NO_ROOM =
+  "That's {product} of product in each {mix} of mix, which leaves no room for water. Check the rate's unit and the output rate.";
+const TOO_MUCH =
+  "That's {product} of product in each {mix} of mix, more than can be mixed in. Check the rate's unit and the output rate.";
 
 /** Refuses a range whose low end is over its high end, or a chosen rate over the high end. */
 function refuseOutside(
   range: { readonly low: SingleRate; readonly high: SingleRate },
-  chosen: number,
-  amount: VolumeUnit | MassUnit,
-  input: ProductInput,
+  chosen: RateStrength,
+  sizes: JobSizes,
+  at: string,
 ): void {
-  const [low, high] = (["low", "high"] as const).map((end) => {
-    const { value, amount: unit } = strengthFor(range[end], `rate.${end}`, input);
-    return convertValue(value, unit, amount, `rate.${end}`, `rate.${end}`);
-  }) as [number, number];
-  if (moreThan(low, high)) {
-    throw new SprayMathError(
+  const strengthIn = (rate: SingleRate, end: string): number =>
+    inUnit(strengthOfRate(rate, sizes, joinPath(at, end)).strength, chosen.strength.unit);
+  const high = strengthIn(range.high, "high");
+  if (moreThan(strengthIn(range.low, "low"), high))
+    throw refusal(
       "conflict",
-      "rate",
-      "Given a range whose low rate is more than its high rate; wanted the lower one first. Are they the wrong way round?",
+      "range-upside-down",
+      at,
+      "The lowest rate is more than the highest. Are they the wrong way round?",
     );
-  }
-  if (moreThan(chosen, high)) {
-    throw new SprayMathError(
+  if (moreThan(chosen.strength.value, high))
+    throw refusal(
       "out-of-range",
-      "rate.chosen",
-      "Given a chosen rate over the label's highest; wanted no more than the label allows.",
+      "chosen-over-high",
+      joinPath(at, "chosen"),
+      "The rate used is over the label's highest. Choose one that the label allows.",
     );
-  }
 }
 
 const BY_DEFINITION = "by definition of the rate";
+
+const FORMULAS: Readonly<Record<Exclude<RateStrength["kind"], "carrier">, readonly [string, string]>> = {
+  area: ["tank-mix.strength", "rate / carrierRate"],
+  ground: ["tank-mix.strengthByGround", "rate * ground / (carrierRate * area)"],
+  rowLength: ["tank-mix.strengthByRow", "rate * rowLength / (carrierRate * area)"],
+  fraction: ["tank-mix.strengthOfPart", "part * size"],
+  parts: ["tank-mix.strengthOfRatio", "parts * size / whole"],
+};
 
 /**
  * The working of {@link productAmount}.
@@ -372,95 +382,40 @@ const BY_DEFINITION = "by definition of the rate";
  * ```
  */
 export function productAmountWorking(input: ProductInput): WorkingLine[] {
-  const { amount, strength } = productAmount(input);
-  const { rate, path } = singleOf(input.rate);
-  const read = readRate(rate, input.form, path);
-  const before = read.kind === "active" ? activeLines(read, input) : [];
+  return linesOfAmount(checked(input, PRODUCT));
+}
+
+/** The working of {@link productAmountOf}. Trusts its input. */
+export function linesOfAmount(job: ProductInput): WorkingLine[] {
+  const { rated, amount } = amountFrom(job, "rate");
   return [
-    ...before,
-    ...strengthLines(termsOf(rate, path, input), asProduct(read, input), input, strength),
+    ...activeLines(rated),
+    ...strengthLines(rated),
     {
       id: "tank-mix.amount",
       formula: "strength * carrier",
-      terms: { strength, carrier: input.carrier },
+      terms: { strength: rated.strength, carrier: job.carrier },
       result: amount,
       source: BY_DEFINITION,
     },
   ];
 }
 
-function activeLines(read: Parameters<typeof activeParts>[0], input: ProductInput): WorkingLine[] {
-  const { inner, product, unit } = activeParts(read, input);
-  if (inner.kind !== "fraction") return productRateWorkingIn(product, unit);
+function activeLines({ active }: RateStrength): WorkingLine[] {
+  if (active === undefined) return [];
+  const { kind, quantity: given } = active.read;
+  const lines = productRateLines(active.product);
+  if (kind !== "fraction") return lines;
   const about = "tank-mix.productRate.activeIngredient";
-  return [
-    ...conversionLines(about, inner.quantity, "1"),
-    ...conversionLines(about, toDensity(inner.quantity), product.activeIngredient.unit),
-    ...productRateWorkingIn(product, unit),
-  ];
+  const { unit } = active.product.input.activeIngredient;
+  return [...fractionLines(about, given), ...conversionLines(about, asDensity(given), unit), ...lines];
 }
 
-function strengthLines(
-  terms: Terms,
-  read: ProductRead,
-  input: ProductInput,
-  strength: Quantity,
-): WorkingLine[] {
-  const { amount, carrier } = terms;
-  const line = (id: string, formula: string, values: WorkingLine["terms"]): WorkingLine => ({
-    id,
-    formula,
-    terms: values,
-    result: strength,
-    source: BY_DEFINITION,
-  });
-  switch (terms.kind) {
-    case "fraction":
-      return [
-        ...conversionLines("tank-mix.strengthOfPart.part", (read as { quantity: Quantity }).quantity, "1"),
-        line("tank-mix.strengthOfPart", "part * size", {
-          part: terms.part,
-          size: { value: terms.size, unit: strength.unit },
-        }),
-      ];
-    case "parts":
-      return [
-        line("tank-mix.strengthOfRatio", "parts * size / whole", {
-          parts: terms.parts,
-          whole: terms.of,
-          size: { value: terms.size, unit: strength.unit },
-        }),
-      ];
-    case "carrier":
-      return conversionLines(
-        "tank-mix.amount.strength",
-        (read as { quantity: Quantity }).quantity,
-        strength.unit,
-      );
-    case "area":
-    case "plot": {
-      const id =
-        terms.kind === "area"
-          ? "tank-mix.strength"
-          : terms.name === "ground"
-            ? "tank-mix.strengthByGround"
-            : "tank-mix.strengthByRow";
-      const rateUnit = `${amount}/${terms.kind === "area" ? terms.per : terms.measure.unit}` as Unit;
-      const carrierRateUnit = `${carrier}/${terms.kind === "area" ? terms.per : terms.area.unit}` as Unit;
-      const rate: Quantity = { value: terms.rate, unit: rateUnit };
-      const carrierRate: Quantity = { value: terms.carrierRate, unit: carrierRateUnit };
-      return [
-        ...conversionLines(`${id}.rate`, (read as { quantity: Quantity }).quantity, rateUnit),
-        ...conversionLines(`${id}.carrierRate`, input.carrierRate as VolumeRate, carrierRateUnit),
-        terms.kind === "area"
-          ? line(id, "rate / carrierRate", { rate, carrierRate })
-          : line(id, `rate * ${terms.name} / (carrierRate * area)`, {
-              rate,
-              [terms.name]: terms.measure,
-              carrierRate,
-              area: terms.area,
-            }),
-      ];
-    }
+function strengthLines({ kind, terms, strength: result }: RateStrength): WorkingLine[] {
+  if (kind === "carrier") {
+    const [given] = terms.rate as Exclude<GivenTerm, number>;
+    return conversionLines("tank-mix.amount.strength", given, result.unit);
   }
+  const [id, formula] = FORMULAS[kind];
+  return formulaLines({ id, formula, terms, result, source: BY_DEFINITION });
 }

@@ -1,17 +1,30 @@
-import { checkedCount, checkedObject, inUnit } from "../units/guard.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import { count, type ObjectField, object } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { quantity } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
-import type { Fraction, Quantity, Volume } from "../units/types.js";
-import { conversionLines, type WorkingLine } from "../units/working.js";
+import type { Fraction, Volume } from "../units/types.js";
+import type { WorkingLine } from "../units/working.js";
 
-/** What {@link rinse} is given. */
+/** What {@link rinseTank} is given. */
 export interface RinseInput {
-  /** What stays in tank, pump, hoses and boom when the sprayer runs dry. */
+  /** What stays in tank, pump, hoses and boom when the sprayer runs dry. More than 0. */
   readonly residual: Volume;
-  /** The clean water of one rinse. */
+  /** The clean water of one rinse. More than 0. */
   readonly water: Volume;
-  /** How many rinses, each sprayed out before the next; a whole number, 1 or more. */
+  /** How many rinses, each sprayed out before the next. A whole number, 1 or more. */
   readonly rinses: number;
 }
+
+const RINSE: ObjectField<RinseInput> = object<RinseInput>({
+  residual: quantity(
+    "What stays in tank, pump, hoses and boom when the sprayer runs dry. More than 0.",
+    "volume",
+  ),
+  water: quantity("The clean water of one rinse. More than 0.", "volume"),
+  rinses: count("How many rinses, each sprayed out before the next. A whole number, 1 or more."),
+});
 
 /** What rinsing leaves behind. */
 export interface Rinse {
@@ -21,43 +34,35 @@ export interface Rinse {
   readonly water: Volume;
 }
 
-interface Terms {
-  readonly residual: number;
-  readonly water: number;
-  readonly unit: "gal" | "imp_gal" | "L";
-}
-
-function termsOf(input: RinseInput): Terms {
-  const { residual, water, rinses } = checkedObject(input, "");
-  inUnit(residual, "gal", "residual");
-  checkedCount(rinses, "rinses");
-  const { volume: unit } = unitsLike(residual.unit);
-  return { residual: inUnit(residual, unit, "residual"), water: inUnit(water, unit, "water"), unit };
-}
-
 /**
  * What a number of rinses leaves behind. Several small rinses leave less than one large rinse with the same water. The
- * area that the rinse water treats is {@link leftoverArea}'s to say; it must not bring a place over its rate.
+ * area that the rinse water treats is given by {@link leftoverArea}; it must not bring a place over its rate.
  *
  * Formula: strength = (residual / (residual + water)) ^ rinses. Source: the residual mixes with the water of each rinse,
  * and the same volume stays; perfect mixing is assumed, and deposits on walls and in filters are not counted.
  *
  * @param input - volumes more than 0; rinses a whole number, 1 or more
  * @returns the strength within 8 ulp of the exact value for each rinse; volumes in gal, imp_gal or L by the residual's system
- * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`, `wrong-dimension` or
+ * `out-of-range`
  *
  * @example
  * ```ts
- * import { rinse } from "swath-to-spoon/tank-mix";
+ * import { rinseTank } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
  *
- * const three = rinse({ residual: qty(1, "L"), water: qty(9, "L"), rinses: 3 });
+ * const three = rinseTank({ residual: qty(1, "L"), water: qty(9, "L"), rinses: 3 });
  * console.log(three.strength.value.toFixed(1), three.water); // 0.1 { value: 27, unit: 'L' }
  * ```
  */
-export function rinse(input: RinseInput): Rinse {
-  const { residual, water, unit } = termsOf(input);
-  const { rinses } = input;
+export function rinseTank(input: RinseInput): Rinse {
+  return rinseOf(checked(input, RINSE));
+}
+
+function rinseOf({ residual: left, water: clean, rinses }: RinseInput): Rinse {
+  const { volume: unit } = unitsLike(left.unit);
+  const residual = inUnit(left, unit);
+  const water = inUnit(clean, unit);
   return {
     strength: { value: 100 * (residual / (residual + water)) ** rinses, unit: "%" },
     water: { value: water * rinses, unit },
@@ -65,34 +70,30 @@ export function rinse(input: RinseInput): Rinse {
 }
 
 /**
- * The working of {@link rinse}.
+ * The working of {@link rinseTank}.
  *
- * @param input - as for {@link rinse}
+ * @param input - as for {@link rinseTank}
  * @returns the lines, in order, ending with the result
- * @throws SprayMathError what {@link rinse} throws
+ * @throws SprayMathError what {@link rinseTank} throws
  *
  * @example
  * ```ts
  * import { qty } from "swath-to-spoon/units";
- * import { rinse } from "swath-to-spoon/working";
+ * import { rinseTank } from "swath-to-spoon/working";
  *
- * const lines = rinse({ residual: qty(1, "L"), water: qty(9, "L"), rinses: 3 });
+ * const lines = rinseTank({ residual: qty(1, "L"), water: qty(9, "L"), rinses: 3 });
  * console.log(lines[0]?.formula); // 100 * (residual / (residual + water)) ^ rinses
  * ```
  */
-export function rinseWorking(input: RinseInput): WorkingLine[] {
-  const { residual, water, unit } = termsOf(input);
-  const { strength } = rinse(input);
-  const quantity = (value: number): Quantity => ({ value, unit });
-  return [
-    ...conversionLines("tank-mix.rinse.residual", input.residual, unit),
-    ...conversionLines("tank-mix.rinse.water", input.water, unit),
-    {
-      id: "tank-mix.rinse",
-      formula: "100 * (residual / (residual + water)) ^ rinses",
-      terms: { residual: quantity(residual), water: quantity(water), rinses: input.rinses },
-      result: strength,
-      source: "the residual mixes with the water of each rinse, and the same volume stays",
-    },
-  ];
+export function rinseTankWorking(input: RinseInput): WorkingLine[] {
+  const given = checked(input, RINSE);
+  const { residual, water, rinses } = given;
+  const { volume } = unitsLike(residual.unit);
+  return formulaLines({
+    id: "tank-mix.rinse",
+    formula: "100 * (residual / (residual + water)) ^ rinses",
+    terms: { residual: [residual, volume], water: [water, volume], rinses },
+    result: rinseOf(given).strength,
+    source: "the residual mixes with the water of each rinse, and the same volume stays",
+  });
 }

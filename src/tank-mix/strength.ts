@@ -1,17 +1,28 @@
-import { checkedObject, inUnit } from "../units/guard.js";
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import { type ObjectField, object, optional } from "../units/fields.js";
+import { formulaLines } from "../units/lines.js";
+import { quantity } from "../units/quantity-field.js";
 import type { Fraction, Mass, Volume } from "../units/types.js";
-import { conversionLines, type WorkingLine } from "../units/working.js";
-import { checkedAmount } from "./amount.js";
+import type { WorkingLine } from "../units/working.js";
 
 /** What {@link strengthOf} is given. */
 export interface DilutedMix<A extends Volume | Mass = Volume | Mass> {
-  /** The mix as it should be, product and all. */
+  /** The mix as it should be, product and all. More than 0. */
   readonly mix: Volume;
-  /** Water that went in besides, without product. */
+  /** Water that went in besides, without product. 0 or more. */
   readonly addedWater: Volume;
-  /** The product in `mix`, to learn how much is lacking. */
-  readonly product?: A;
+  /** The product in the mix, to learn how much is lacking. More than 0. */
+  readonly product?: A | undefined;
 }
+
+const DILUTED: ObjectField<DilutedMix> = object<DilutedMix>({
+  mix: quantity("The mix as it should be, product and all. More than 0.", "volume"),
+  addedWater: quantity("Water that went in besides, without product. 0 or more.", "volume", "nonnegative"),
+  product: optional(
+    quantity("The product in the mix, to learn how much is lacking. More than 0.", ["volume", "mass"]),
+  ),
+});
 
 /** How strong a mix is against what it should be. */
 export interface MixStrength<A extends Volume | Mass = Volume | Mass> {
@@ -20,18 +31,18 @@ export interface MixStrength<A extends Volume | Mass = Volume | Mass> {
   /** By how much the mix is weak, in per cent of what it should be. */
   readonly weakBy: Fraction;
   /** The product that would bring the mix back to strength, where the product was given. */
-  readonly lacking?: A;
+  readonly lacking?: A | undefined;
 }
 
-interface Terms {
-  readonly mix: number;
-  readonly added: number;
-}
-
-function termsOf(input: DilutedMix): Terms {
-  const { mix, addedWater } = checkedObject(input, "");
-  inUnit(mix, "gal", "mix");
-  return { mix: mix.value, added: inUnit(addedWater, mix.unit, "addedWater", "nonnegative") };
+/** How weak a mix is after water was added. Trusts its input. */
+export function mixStrengthOf({ mix: { value: mix, unit }, addedWater, product }: DilutedMix): MixStrength {
+  const added = inUnit(addedWater, unit);
+  const whole = mix + added;
+  return {
+    strength: { value: (100 * mix) / whole, unit: "%" },
+    weakBy: { value: (100 * added) / whole, unit: "%" },
+    ...(product && { lacking: { ...product, value: (product.value * added) / mix } }),
+  };
 }
 
 /**
@@ -43,7 +54,8 @@ function termsOf(input: DilutedMix): Terms {
  *
  * @param input - mix more than 0, added water 0 or more
  * @returns per cent of the strength it should have, within 8 ulp of the exact value
- * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`, `wrong-dimension` or
+ * `out-of-range`
  *
  * @example
  * ```ts
@@ -56,19 +68,8 @@ function termsOf(input: DilutedMix): Terms {
  * ```
  */
 export function strengthOf<A extends Volume | Mass>(input: DilutedMix<A>): MixStrength<A> {
-  const { mix, added } = termsOf(input);
-  const { product } = input;
-  const whole = mix + added;
-  const shares: MixStrength<A> = {
-    strength: { value: (100 * mix) / whole, unit: "%" },
-    weakBy: { value: (100 * added) / whole, unit: "%" },
-  };
-  if (product === undefined) return shares;
-  checkedAmount(product, "product");
-  return { ...shares, lacking: { value: (product.value * added) / mix, unit: product.unit } as A };
+  return mixStrengthOf(checked<DilutedMix>(input, DILUTED)) as MixStrength<A>;
 }
-
-const SOURCE = "the product stays the same while the volume grows, by definition of strength";
 
 /**
  * The working of {@link strengthOf}: what is left of the strength, and by how much the mix is weak.
@@ -87,30 +88,36 @@ const SOURCE = "the product stays the same while the volume grows, by definition
  * ```
  */
 export function strengthOfWorking(input: DilutedMix): WorkingLine[] {
-  const { mix, added } = termsOf(input);
-  const { strength, weakBy, lacking } = strengthOf(input);
-  const terms = { mix: { value: mix, unit: input.mix.unit }, added: { value: added, unit: input.mix.unit } };
-  const product = input.product;
+  const given = checked(input, DILUTED);
+  const { mix, addedWater, product } = given;
+  const { strength, weakBy, lacking } = mixStrengthOf(given);
+  const source = "the product stays the same while the volume grows, by definition of strength";
+  const added = { value: inUnit(addedWater, mix.unit), unit: mix.unit };
   return [
-    ...conversionLines("tank-mix.strengthLeft.added", input.addedWater, input.mix.unit),
+    ...formulaLines({
+      id: "tank-mix.strengthLeft",
+      formula: "100 * mix / (mix + added)",
+      terms: { mix: [mix, mix.unit], added: [addedWater, mix.unit] },
+      result: strength,
+      source,
+    }),
     ...(product === undefined || lacking === undefined
       ? []
       : [
           {
             id: "tank-mix.lacking",
             formula: "product * added / mix",
-            terms: { product, ...terms },
+            terms: { product, added, mix },
             result: lacking,
-            source: SOURCE,
+            source,
           },
         ]),
     {
-      id: "tank-mix.strengthLeft",
-      formula: "100 * mix / (mix + added)",
-      terms,
-      result: strength,
-      source: SOURCE,
+      id: "tank-mix.weakBy",
+      formula: "100 * added / (mix + added)",
+      terms: { mix, added },
+      result: weakBy,
+      source,
     },
-    { id: "tank-mix.weakBy", formula: "100 * added / (mix + added)", terms, result: weakBy, source: SOURCE },
   ];
 }

@@ -126,3 +126,10 @@ export function checked<T>(input: unknown, field: Field<T>, path = "", check: Ch
   if (check.issues.length > 0) throw errorOf(check.issues);
   return value as T;
 }
+
+/** Holds an input against what was computed from it, and throws every fault that is noted. */
+export function agreed(input: unknown, look: (check: Check) => void): void {
+  const check = new Check(input);
+  look(check);
+  if (check.issues.length > 0) throw errorOf(check.issues);
+}

@@ -41,13 +41,13 @@ export function about<F extends Field<unknown>>(text: string, field: F): F {
 /** What a number may be. */
 export interface Limits {
   /** More than this. */
-  readonly above?: number;
+  readonly above?: number | undefined;
   /** This or more. */
-  readonly min?: number;
+  readonly min?: number | undefined;
   /** This or less. */
-  readonly max?: number;
+  readonly max?: number | undefined;
   /** Whole numbers only. */
-  readonly whole?: boolean;
+  readonly whole?: boolean | undefined;
 }
 
 /** A bare number: a count, a percentage, an angle. */
@@ -158,7 +158,7 @@ export class TextField extends Field<string> {
   constructor(
     about: string,
     readonly format?: {
-      readonly name: "date" | "locale";
+      readonly name: "date" | "local-time" | "locale" | "time-zone";
       readonly check: (text: string, check: Check) => boolean;
     },
   ) {
@@ -205,8 +205,14 @@ export function flag(sentence: string): FlagField {
   return new FlagField(sentence);
 }
 
+/** An object of which every field is given. */
+export type Complete<T> = { readonly [K in keyof T]-?: Exclude<T[K], undefined> };
+
+/** What of an object could be read. */
+export type Partly<T> = { readonly [K in keyof T]?: T[K] | undefined };
+
 /** What the fields of an object have to do with one another; notes a fault where they don't go together. */
-export type Agreement<T> = (given: Partial<T>, check: Check) => void;
+export type Agreement<T> = (given: Partly<T>, check: Check) => void;
 
 /** An object with named fields. One that it does not know is a fault: a limit that is misspelt must not disappear. */
 export class ObjectField<T extends object> extends Field<T> {
@@ -235,13 +241,14 @@ export class ObjectField<T extends object> extends Field<T> {
     }
     for (const name in input)
       if (!Object.hasOwn(fields, name) && isGiven(name, input)) refuseUnknownField(name, names, check);
-    for (const agrees of this.agree) agrees(output as Partial<T>, check);
+    for (const agrees of this.agree) agrees(output as Partly<T>, check);
     return check.issues.length === before ? (output as T) : undefined;
   }
 
   missing(check: Check): undefined {
+    const needed = this.names.filter((_, i) => !this.all[i]?.optional);
     return check.fault("missing", "object-missing", "", "This part is missing: {fields}.", {
-      fields: this.names,
+      fields: needed.length === 0 ? this.names : needed,
     });
   }
 }
@@ -287,17 +294,21 @@ export function object<T extends object>(
   return new ObjectField(fields, agree, sentence);
 }
 
+/** An object with the fields of two lists, and what each of them asks. */
+/* @__NO_SIDE_EFFECTS__ */
+export function joined<A extends object, B extends object>(
+  one: ObjectField<A>,
+  other: ObjectField<B>,
+  sentence = "",
+): ObjectField<A & B> {
+  const fields = { ...one.fields, ...other.fields } as unknown as FieldsOf<A & B>;
+  return new ObjectField(fields, [...one.agree, ...other.agree], sentence);
+}
+
 /** An object that is taken as it is and not copied: a table of words, what another function of the library returned. */
 export class AsGivenField<T extends object> extends Field<T> {
   read(input: unknown, check: Check): T | undefined {
-    if (typeof input === "object" && !Array.isArray(input)) return input as T;
-    return check.fault(
-      "not-a-quantity",
-      "object-expected",
-      "",
-      "This must be an object with fields, not {given}.",
-      { given: shown(input) },
-    );
+    return isObject(input, check) ? (input as T) : undefined;
   }
 
   missing(check: Check): undefined {
@@ -355,7 +366,10 @@ export class ListField<T> extends Field<readonly T[]> {
 export function list<T>(
   sentence: string,
   item: Field<T>,
-  { least = 1, most = Number.POSITIVE_INFINITY }: { readonly least?: number; readonly most?: number } = {},
+  {
+    least = 1,
+    most = Number.POSITIVE_INFINITY,
+  }: { readonly least?: number | undefined; readonly most?: number | undefined } = {},
 ): ListField<T> {
   return new ListField(sentence, item, least, most);
 }
@@ -398,7 +412,7 @@ export function tuple<T extends readonly unknown[]>(
   sentence: string,
   expected: string,
   items: { readonly [K in keyof T]: Field<T[K]> },
-  { open = false }: { readonly open?: boolean } = {},
+  { open = false }: { readonly open?: boolean | undefined } = {},
 ): TupleField<T> {
   return new TupleField(sentence, expected, items, open);
 }
@@ -412,7 +426,7 @@ export class EitherField<T> extends Field<T> {
     about: string,
     readonly options: readonly Field<T>[],
     readonly pick: Pick,
-    /** The kind of each option, where their `kind` tells them apart. */
+    /** The kind of each option, where their `kind` says which it is. */
     readonly kinds: readonly string[] = [],
   ) {
     super(about);
@@ -428,7 +442,7 @@ export class EitherField<T> extends Field<T> {
   }
 }
 
-/** One of several shapes, told apart by `pick`. */
+/** One of several shapes, distinguished by `pick`. */
 /* @__NO_SIDE_EFFECTS__ */
 export function either<T>(sentence: string, options: readonly Field<T>[], pick: Pick): EitherField<T> {
   return new EitherField(sentence, options, pick);
@@ -440,16 +454,16 @@ export function byGiven(groups: readonly (readonly string[])[], otherwise?: numb
   return (input, check) => {
     const given = groups.flatMap((group, i) => (hasField(input, group) ? [i] : []));
     const [first = otherwise, second] = given;
+    if (first !== undefined && second === undefined) return first;
     const choices = groups.map((group) => group.join(" and "));
-    if (first === undefined)
+    if (second === undefined)
       return check.fault("missing", "choose-fields", "", "Enter one of: {choices}.", { choices });
-    if (second === undefined) return first;
     return check.fault(
       "conflict",
       "fields-exclude",
-      (groups[second] as readonly string[])[0] as string,
+      (groups[second] as readonly string[]).find((name) => hasField(input, [name])) as string,
       "Enter {first} or {second}, not both.",
-      { first: choices[first] as string, second: choices[second] as string, choices },
+      { first: choices[first as number] as string, second: choices[second] as string, choices },
     );
   };
 }
@@ -468,7 +482,7 @@ export type Kinds<T extends { readonly kind: string }> = {
   readonly [K in T["kind"]]: Field<Extract<T, { readonly kind: K }>>;
 };
 
-/** One of several shapes, told apart by their `kind`. */
+/** One of several shapes, distinguished by their `kind`. */
 /* @__NO_SIDE_EFFECTS__ */
 export function kinds<T extends { readonly kind: string }>(sentence: string, all: Kinds<T>): EitherField<T> {
   const names = Object.keys(all);
@@ -479,4 +493,15 @@ export function kinds<T extends { readonly kind: string }>(sentence: string, all
     return found === undefined ? undefined : names.indexOf(found);
   };
   return new EitherField(sentence, Object.values(all) as Field<T>[], pick, names);
+}
+
+/** An object that says which kind it is, and has these fields beside. */
+/* @__NO_SIDE_EFFECTS__ */
+export function ofKind<K extends string, T extends object>(
+  kind: K,
+  says: string,
+  rest: ObjectField<T>,
+  sentence = "",
+): ObjectField<{ readonly kind: K } & T> {
+  return joined(object<{ readonly kind: K }>({ kind: choice<K>(says, [kind]) } as never), rest, sentence);
 }

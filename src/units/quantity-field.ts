@@ -1,7 +1,7 @@
 import { shown } from "../errors.js";
 import { type Check, Field } from "./check.js";
 import { dimensionInWords, dimensionOf } from "./dimensions.js";
-import { ChoiceField, choice, isGiven, optional, refuseUnknownField } from "./fields.js";
+import { choice, isGiven, optional, refuseUnknownField } from "./fields.js";
 import { resolvedUnit, resolveUnit, unknownUnit } from "./resolve.js";
 import { type Marked, type Marks, remade } from "./shape.js";
 import { unitsIn, usualUnit } from "./systems.js";
@@ -15,6 +15,7 @@ import type {
   Quantity,
   TreatedArea,
   Unit,
+  UnitSystem,
   UnitsByDimension,
 } from "./types.js";
 
@@ -28,17 +29,22 @@ export interface Demand {
   /** What values it may have. */
   readonly range: Range;
   /** What an area must be an area of. */
-  readonly of?: AreaKind;
+  readonly of?: AreaKind | undefined;
   /** Whether an area without a mark is taken for one of that kind. */
-  readonly unmarked?: boolean;
+  readonly unmarked?: boolean | undefined;
   /** Whether a fraction must say what it is a part of, by which of these. */
-  readonly bases?: readonly FractionBasis[];
+  readonly bases?: readonly FractionBasis[] | undefined;
   /** Whether it may say how it was read: its resolution or its uncertainty. */
-  readonly measured?: boolean;
+  readonly measured?: boolean | undefined;
+  /** What messages call it, with an example for each system: where naming all that it may measure would say too little. */
+  readonly called?:
+    | { readonly name: string; readonly examples: Readonly<Record<UnitSystem, Quantity>> }
+    | undefined;
 }
 
 const BASES: readonly FractionBasis[] = ["v/v", "w/v", "w/w"];
-const NAMES = ["value", "unit", "of", "basis", "resolution", "uncertainty"];
+const MARKS = ["of", "basis", "resolution", "uncertainty"];
+const NO_MARKS: Marks = {};
 
 // Past these, a product of a few terms runs out of the numbers that a float holds; no plot or tank comes near them.
 const LARGEST = 1e75;
@@ -74,12 +80,16 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
     const { dimension } = known;
     const { dimensions, range } = this.demand;
     if (dimensions.length > 0 && !dimensions.includes(dimension))
-      return refuseDimension({ value, unit: unit as Unit }, dimensions, check);
-    checkRange({ value, unit: unit as Unit }, range, check);
-    const marks = this.marks(given as Marked, dimension, check);
+      return refuseDimension({ value, unit: unit as Unit }, dimensions, check, "", this.expected(check));
+    if (range !== "positive" || value < SMALLEST || value > LARGEST)
+      checkRange({ value, unit: unit as Unit }, range, check);
+    // Most quantities are a number and a unit, and can have no mark.
+    const isPlain = dimension !== "area" && dimension !== "fraction";
+    const marks = isPlain ? NO_MARKS : this.marks(given as Marked, dimension, check);
     const readings = this.demand.measured && this.readings(given as Measured<Quantity>, dimension, check);
     for (const name in given)
-      if (!this.knows(name, dimension) && isGiven(name, given)) this.refuseUnknown(name, dimension, check);
+      if (name !== "value" && name !== "unit" && !this.knows(name, dimension) && isGiven(name, given))
+        this.refuseUnknown(name, dimension, check);
     if (check.issues.length > before) return undefined;
     const clean = remade(marks, value + 0, unit as Unit);
     return (readings ? { ...clean, ...readings } : clean) as Q;
@@ -97,7 +107,9 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
 
   /** What is expected here, in words and by an example. */
   expected(check: Check): Expected {
-    return expectedOf(this.demand.dimensions, check);
+    const { dimensions, called } = this.demand;
+    if (called === undefined) return expectedOf(dimensions, check);
+    return { expected: called.name, example: called.examples[check.system] };
   }
 
   private fromText(text: string, check: Check): Quantity | undefined {
@@ -122,14 +134,13 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
   private knows(name: string, dimension: Dimension): boolean {
     const { dimensions, bases, measured } = this.demand;
     const any = dimensions.length === 0;
-    if (name === "value" || name === "unit") return true;
     if (name === "of") return dimension === "area";
     if (name === "basis") return dimension === "fraction" && (any || bases !== undefined);
     return (name === "resolution" || name === "uncertainty") && (any || measured === true);
   }
 
   private refuseUnknown(name: string, dimension: Dimension, check: Check): void {
-    const known = NAMES.filter((other) => this.knows(other, dimension));
+    const known = ["value", "unit", ...MARKS.filter((other) => this.knows(other, dimension))];
     refuseUnknownField(name, known, check);
   }
 
@@ -198,13 +209,14 @@ export function refuseDimension(
   dimensions: readonly Dimension[],
   check: Check,
   at = "",
+  expected: Expected = expectedOf(dimensions, check),
 ): undefined {
   return check.fault(
     "wrong-dimension",
     "dimension",
     at,
     `{given} is {is}. Enter {expected}, such as {example}${ouncesDiffer(given.unit, dimensions)}`,
-    { given, is: dimensionInWords(dimensionOf(given.unit)), ...expectedOf(dimensions, check) },
+    { given, is: dimensionInWords(dimensionOf(given.unit)), ...expected },
   );
 }
 
@@ -275,7 +287,16 @@ function areaMark(of: AreaKind | undefined, kind: AreaKind, check: Check): Marks
 function basisMark(given: Marked, bases: readonly FractionBasis[], check: Check): Marks {
   const { value, unit, basis } = given;
   if (basis !== undefined && bases.includes(basis)) return { basis };
-  if ((basis ?? undefined) !== undefined) check.readAt("basis", new ChoiceField("", bases), given);
+  if (basis !== undefined && BASES.includes(basis))
+    // Without a suggestion: each basis means another amount of product.
+    check.fault(
+      "wrong-dimension",
+      "basis-unfit",
+      "basis",
+      "Enter this percentage as {choices}, not {given}: v/v is by volume, w/v weight in volume, w/w by weight.",
+      { given: basis, choices: bases },
+    );
+  else if ((basis ?? undefined) !== undefined) check.readAt("basis", BASIS, given);
   else
     check.fault(
       "missing",
@@ -349,6 +370,16 @@ export function basedOr<const D extends Dimension = never>(
   bases: readonly FractionBasis[] = BASES,
 ): QuantityField<BasedFraction | Of<D>> {
   return new QuantityField(about, { dimensions: ["fraction", ...others], range: "positive", bases });
+}
+
+/** The same field, with a name and examples of its own in messages. */
+/* @__NO_SIDE_EFFECTS__ */
+export function called<Q extends Quantity>(
+  field: QuantityField<Q>,
+  name: string,
+  examples: Readonly<Record<UnitSystem, Quantity>>,
+): QuantityField<Q> {
+  return new QuantityField(field.about, { ...field.demand, called: { name, examples } });
 }
 
 /** Any quantity, with its marks. Says nothing of its size. */

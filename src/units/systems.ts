@@ -106,7 +106,7 @@ export function firstSystem(input: unknown): UnitSystem {
     for (let i = 0; i < found.length && i < MOST_LOOKED_AT; i++) {
       const value = found[i];
       if (typeof value !== "object" || value === null) continue;
-      const known = resolvedUnit((value as { readonly unit?: unknown }).unit);
+      const known = resolvedUnit((value as { readonly unit?: unknown | undefined }).unit);
       if (known !== undefined && !isEverywhere(known)) return known.system;
       found.push(...Object.values(value).slice(0, MOST_LOOKED_AT));
     }

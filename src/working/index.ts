@@ -76,12 +76,12 @@ export {
   productRateWorking as productRate,
 } from "../tank-mix/active-ingredient.js";
 export { carrierForWorking as carrierFor } from "../tank-mix/carrier.js";
-export { diluteWorking as dilute, stockForWorking as stockFor } from "../tank-mix/dilution.js";
+export { diluteMixWorking as diluteMix, stockForWorking as stockFor } from "../tank-mix/dilution.js";
 export { jarTestWorking as jarTest } from "../tank-mix/jar-test.js";
 export { leftoverAreaWorking as leftoverArea } from "../tank-mix/leftover.js";
 export { splitLoadsWorking as splitLoads } from "../tank-mix/loads.js";
 export { waterWorking as loadWater } from "../tank-mix/mix-loads.js";
 export { productAmountWorking as productAmount } from "../tank-mix/product.js";
 export { productInLoadsWorking as productInLoads } from "../tank-mix/product-in-loads.js";
-export { rinseWorking as rinse } from "../tank-mix/rinse.js";
+export { rinseTankWorking as rinseTank } from "../tank-mix/rinse.js";
 export { strengthOfWorking as strengthOf } from "../tank-mix/strength.js";

@@ -1,3 +1,4 @@
+import { PLAN } from "../plan/read-plan.js";
 import type { Plan, PlannedLoad } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import { scale } from "../units/quantity.js";
@@ -10,7 +11,7 @@ import { filled, type Writer, writerFor } from "./words/writer.js";
 
 /** A load on the card. */
 export interface CardLoad {
-  /** Which load, and how far to fill. */
+  /** Which load. */
   readonly title: string;
   /** What to do, in order; each with a box to tick. */
   readonly steps: readonly string[];
@@ -28,7 +29,7 @@ export interface FieldCard {
   readonly warnings: readonly WrittenAlert[];
   /** What the sprayer is set for. */
   readonly facts: readonly SheetFact[];
-  /** How a load is mixed: the order of filling, and of products where it is known. */
+  /** How a load is mixed: the order of filling, and of products where it is known; or, where the job is refused, not to mix. */
   readonly order: readonly string[];
   /** The loads, in the order of mixing. */
   readonly loads: readonly CardLoad[];
@@ -74,7 +75,7 @@ export function fieldCard(plan: Plan, options: WorksheetOptions = {}): FieldCard
   const given = checked(options, WORKSHEET_OPTIONS, "options");
   const writer = writerFor(given);
   const { language, text } = writer.messages;
-  const { plan: shown } = planInUnits(plan, given.units);
+  const shown = planInUnits(checked(plan, PLAN, "plan"), given.units);
   const doses = writtenDoses(shown, writer).loads;
   // A card goes to the tank, where nobody reads twice: it gives no mixing steps for what must not be sprayed.
   const refused = shown.warnings.some(({ severity }) => severity === "refusal");

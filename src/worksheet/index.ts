@@ -7,7 +7,20 @@ export type { WorksheetOptions, WritingOptions } from "./options.js";
 export { type HtmlOptions, renderHtml } from "./render/html.js";
 export { SHEET_STYLE_HASH } from "./render/html-style.js";
 export { renderMarkdown } from "./render/markdown.js";
-export type { PrintableSheet, SheetBlock, SheetOfBlocks } from "./render/page.js";
+export type {
+  AlertsBlock,
+  BoxesBlock,
+  HeadingBlock,
+  LinesBlock,
+  ListBlock,
+  PrintableSheet,
+  SheetAlert,
+  SheetBlock,
+  SheetOfBlocks,
+  SourcesBlock,
+  TableBlock,
+  TextBlock,
+} from "./render/page.js";
 export { renderText } from "./render/text.js";
 export { ENGLISH_WORDS } from "./words/english.js";
 export type { KnownLines } from "./words/known-lines.js";

@@ -56,7 +56,7 @@ function laidOut(block: SheetBlock, { sources }: Page): string {
         block.items.map(({ name, value }) => `\\item \\textbf{${escaped(name)}:} ${escaped(value)}`),
       );
     case "list":
-      return list(block.items.map(item), block.ordered);
+      return list(block.items.map(item));
     case "boxes":
       return list(block.items.map((one) => `\\item[$\\square$] ${escaped(one)}`));
     case "table":

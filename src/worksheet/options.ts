@@ -1,54 +1,34 @@
-import {
-  about,
-  choice,
-  count,
-  type ObjectField,
-  type Optional,
-  object,
-  optional,
-  text,
-} from "../units/fields.js";
+import { choice, count, type ObjectField, object, optional } from "../units/fields.js";
+import { locale } from "../units/locale-field.js";
 import type { UnitSystem } from "../units/types.js";
 import { MESSAGES, type Messages } from "./words/messages.js";
 
 /** Whose numbers and whose words a sheet is written in. */
 export interface WritingOptions {
   /** Whose numbers are printed, as a language tag; `en-US` unless given. */
-  readonly locale?: string;
+  readonly locale?: string | undefined;
   /** Every word of the sheet; English unless given. */
-  readonly messages?: Messages;
+  readonly messages?: Messages | undefined;
   /** The significant digits of the working, 3 to 12; 6 unless given. */
-  readonly digits?: number;
+  readonly digits?: number | undefined;
 }
 
 /** How a worksheet is written. */
 export interface WorksheetOptions extends WritingOptions {
   /** The system of units that everything is printed in; the units of the plan unless given. Tools keep their own. */
-  readonly units?: UnitSystem;
+  readonly units?: UnitSystem | undefined;
 }
-
-/** Whose numbers are printed. */
-export const LOCALE: Optional<string> = optional(
-  text("Whose numbers are printed, as a language tag; `en-US` unless given."),
-);
-
-/** The significant digits of the working. */
-export const DIGITS: Optional<number> = optional(
-  count("The significant digits of the working, 3 to 12; 6 unless given.", 3, 12),
-);
 
 /** The fields of {@link WritingOptions}. */
 export const WRITING_OPTIONS: ObjectField<WritingOptions> = object({
-  locale: LOCALE,
-  messages: optional(about("Every word of the sheet; English unless given.", MESSAGES)),
-  digits: DIGITS,
+  locale: optional(locale("Whose numbers are printed, as a language tag; `en-US` unless given.")),
+  messages: optional(MESSAGES),
+  digits: optional(count("The significant digits of the working, 3 to 12; 6 unless given.", 3, 12)),
 });
 
 /** The fields of {@link WorksheetOptions}. */
-export const WORKSHEET_OPTIONS: ObjectField<WorksheetOptions> = object({
-  locale: LOCALE,
-  messages: optional(about("Every word of the sheet; English unless given.", MESSAGES)),
-  digits: DIGITS,
+export const WORKSHEET_OPTIONS: ObjectField<WorksheetOptions> = object<WorksheetOptions>({
+  ...WRITING_OPTIONS.fields,
   units: optional(
     choice(
       "The system of units that everything is printed in; the units of the plan unless given. Tools keep their own.",

@@ -1,3 +1,4 @@
+import { PLAN } from "../plan/read-plan.js";
 import type { Plan } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import { convert } from "../units/convert.js";
@@ -14,7 +15,7 @@ import {
   type SheetFact,
   totalMixText,
 } from "./job/facts.js";
-import { planInUnits } from "./job/plan-in-units.js";
+import { planInUnits, workingInUnits } from "./job/plan-in-units.js";
 import { type WrittenLine, writtenLines } from "./lines/written-line.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
 import { filled, type Writer, writerFor } from "./words/writer.js";
@@ -54,7 +55,7 @@ export interface Worksheet {
   /** The job in numbers. */
   readonly summary: readonly SheetFact[];
   /** The order in which products go in, where it is known. */
-  readonly mixing?: string;
+  readonly mixing?: string | undefined;
   /** The loads, in the order of mixing. */
   readonly loads: readonly WrittenLoad[];
   /** Each product in all loads, as the printed amounts add up. */
@@ -123,7 +124,8 @@ export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet
   const writer = writerFor(given);
   const { messages } = writer;
   const { text } = messages;
-  const { plan: shown, steps } = planInUnits(plan, given.units);
+  const made = checked(plan, PLAN, "plan");
+  const shown = planInUnits(made, given.units);
   const doses = writtenDoses(shown, writer);
   return {
     kind: "worksheet",
@@ -143,7 +145,7 @@ export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet
     })),
     totals: doses.totals,
     // A dose that cannot be measured has no working.
-    steps: steps
+    steps: workingInUnits(shown, made)
       .filter(({ lines }) => lines.length > 0)
       .map(({ step, product = "", load = 0, lines }, at) => ({
         number: writer.count(at + 1),

@@ -59,7 +59,7 @@ function sentenceOf(field: ts.Expression, checker: ts.TypeChecker): string | und
   const builder = field.expression.getText();
   if (builder === "object") return third && literalOf(third);
   if (first === undefined) return undefined;
-  return builder === "optional" ? sentenceOf(first, checker) : literalOf(first);
+  return ["optional", "called"].includes(builder) ? sentenceOf(first, checker) : literalOf(first);
 }
 
 function sentenceOfConstant(name: ts.Identifier, checker: ts.TypeChecker): string | undefined {

@@ -253,15 +253,15 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
   jarTest: [
     working.jarTest({ jar: qty(1, "pt"), mix: qty(300, "L"), amounts: [qty(1, "kg"), qty(3, "pt")] }),
   ],
-  dilute: [
-    working.dilute({
+  diluteMix: [
+    working.diluteMix({
       from: { value: 0.75, unit: "%", basis: "w/v" },
       to: { value: 20, unit: "ppm", basis: "w/v" },
       volume: qty(3, "pt"),
     }),
   ],
   stockFor: [working.stockFor({ amount: qty(10, "mL"), volume: qty(1, "qt"), dose: qty(0.1, "tsp") })],
-  rinse: [working.rinse({ residual: qty(3, "pt"), water: qty(7, "L"), rinses: 3 })],
+  rinseTank: [working.rinseTank({ residual: qty(3, "pt"), water: qty(7, "L"), rinses: 3 })],
   strengthOf: [working.strengthOf({ mix: qty(3, "gal"), addedWater: qty(2, "L"), product: qty(5, "oz") })],
   leftoverArea: [working.leftoverArea({ volume: qty(2, "L"), rate: qty(31, "gal/ac") })],
 

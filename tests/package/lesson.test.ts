@@ -125,12 +125,12 @@ describe("the lesson", () => {
   });
 
   it.each([
-    [["areas"], /^topic: Given "areas"; wanted one of: area, /],
+    [["areas"], /^topic: There is no choice "areas"\. Did you mean area\? Choose one of: area, /],
     [["--problems", "0"], /^--problems: Given 0; wanted a whole number from 1 to 100\.$/],
     [["--problems", "1.5"], /^--problems: Given 1\.5; wanted/],
     [["--seed", "x"], /^--seed: Given x; wanted/],
-    [["--units", "old"], /^options\.units: Given "old"; wanted/],
-    [["--locale", "e_n"], /^options\.locale: Given "e_n"/],
+    [["--units", "old"], /^options\.units: There is no choice "old"\. Choose/],
+    [["--locale", "e_n"], /^options\.locale: The language "e_n" isn't known/],
     [["--colour", "red"], /^Unknown option '--colour'/],
   ])("tells in one line what is wrong with %j, and writes nothing", (args, wanted) => {
     const { status, said } = refused(...args);

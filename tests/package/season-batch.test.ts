@@ -208,10 +208,10 @@ describe("the sample's doses", () => {
     // The lines as an editor numbers them; the third plot's name has a line end in it.
     const wanted = [
       '6 row_length (ft): Given "about 90"; wanted a number',
-      "10 band_width (in): Given 66 in at a spacing of 5 ft",
-      "11 rate: Product A: The rate is 4 pt/ac, over the label's highest of 3 pt/ac",
+      "10 band_width (in): Bands 66 in wide at a spacing of",
+      "11 rate: Product A: The rate of 4 pt/ac is over the label maximum of 3 pt/ac",
       "12 tank (gal): Nothing given; wanted a volume",
-      "13 rate: Given 2 lb/ac, a weight per area, for a liquid product",
+      "13 rate: 2 lb/ac is a weight, but this product is a liquid.",
       "16 plot.base: Nothing given; wanted a length",
       "16 plot.height: Nothing given; wanted a length",
       "16 length (ft): Given a field that is not known here",

@@ -5,7 +5,7 @@ import { doseTable, measureOut } from "swath-to-spoon/household";
 import { checkNozzles, outputAtPressure, stripRuns } from "swath-to-spoon/output-rate";
 import { planApplication } from "swath-to-spoon/plan";
 import { boomWidth, passesOver } from "swath-to-spoon/swath";
-import { dilute, splitLoads } from "swath-to-spoon/tank-mix";
+import { diluteMix, splitLoads } from "swath-to-spoon/tank-mix";
 import { convert, parseQuantity, qty } from "swath-to-spoon/units";
 import { planApplication as planLines } from "swath-to-spoon/working";
 
@@ -65,7 +65,7 @@ export function job({ text = true } = {}) {
     ],
     mix: [
       splitLoads({ total: qty(3.3000000000000003, "gal"), tank: qty(1.1, "gal"), split: "full-then-part" }),
-      dilute({ from: qty(4, "lb/gal"), to: qty(1, "lb/gal"), volume: qty(2, "gal") }),
+      diluteMix({ from: qty(4, "lb/gal"), to: qty(1, "lb/gal"), volume: qty(2, "gal") }),
     ],
     dose: [
       measureOut({ amount: qty(1.6, "tbsp"), tools: "us-cups-and-spoons", rule: "never-over" }),

@@ -2,7 +2,7 @@
 import {
   carrierFor,
   checkLabel,
-  dilute,
+  diluteMix,
   type LabelRate,
   mixingOrder,
   productAmount,
@@ -73,7 +73,7 @@ const lacking: Volume | undefined = strengthOf({
 void lacking;
 
 // @ts-expect-error - a bare per cent is not a strength
-dilute({ from: qty(10, "%"), to: qty(1, "%"), volume: gallons });
+diluteMix({ from: qty(10, "%"), to: qty(1, "%"), volume: gallons });
 // @ts-expect-error - GR is not mixed into water
 mixingOrder({ products: [{ code: "GR" }] });
 // @ts-expect-error - the least carrier is a volume per area

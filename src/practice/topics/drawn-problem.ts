@@ -71,4 +71,4 @@ export interface Draw {
 }
 
 /** Makes a problem of one topic. Its numbers may turn out unfit (two mistakes with one answer); then another is drawn. */
-export type DrawProblem = (draw: Draw, units: UnitSystem) => DrawnProblem;
+export type DrawProblem = (draw: Draw, units: UnitSystem) => DrawnProblem | undefined;

@@ -1,5 +1,5 @@
 import { carrierFor, carrierForWorking } from "../../tank-mix/carrier.js";
-import { dilute, diluteWorking } from "../../tank-mix/dilution.js";
+import { diluteMix, diluteMixWorking } from "../../tank-mix/dilution.js";
 import { splitLoads, splitLoadsWorking } from "../../tank-mix/loads.js";
 import { productAmount, productAmountWorking } from "../../tank-mix/product.js";
 import { convert } from "../../units/convert.js";
@@ -123,7 +123,7 @@ export function drawDilution(draw: Draw, units: UnitSystem): DrawnProblem {
   const to = { value: draw.pick([0.5, 1, 2, 3, 4]), unit: "%", basis: "v/v" } as const;
   const volume = { value: draw.step(...usual.batches), unit: usual.volume };
   const input = { from, to, volume };
-  const { take, water } = dilute(input);
+  const { take, water } = diluteMix(input);
   const answer = convert(take, usual.small) as Quantity;
   const parts = to.value / from.value;
   return {
@@ -131,7 +131,7 @@ export function drawDilution(draw: Draw, units: UnitSystem): DrawnProblem {
     given: { from, to, volume },
     answer,
     working: [
-      ...diluteWorking(input).filter(({ id }) => id !== "tank-mix.dilutionWater"),
+      ...diluteMixWorking(input).filter(({ id }) => id !== "tank-mix.dilutionWater"),
       ...conversionLines("tank-mix.take", take, usual.small),
     ],
     slips: [

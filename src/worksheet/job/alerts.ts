@@ -1,3 +1,4 @@
+import type { Figures } from "../../errors.js";
 import type { Plan } from "../../plan/result.js";
 import type { Severity, Warning } from "../../plan/warnings.js";
 import type { Quantity } from "../../units/types.js";
@@ -24,21 +25,20 @@ export function writtenAlerts(plan: Plan, writer: Writer, severities: readonly S
   return severities.flatMap((severity) =>
     plan.warnings
       .filter((warning) => warning.severity === severity)
-      .map((warning) => ({ severity, name: names[severity], message: message(warning, plan, writer) })),
+      .map((warning) => ({ severity, name: names[severity], message: message(warning, writer) })),
   );
 }
 
-function message(warning: Warning, plan: Plan, { messages, short }: Writer): string {
+function message(warning: Warning, { messages, short }: Writer): string {
   const text = ownText(messages.warnings, warning.code);
   if (text === undefined) return warning.message;
-  const figures = Object.entries(warning.figures).map(([name, figure]): [string, string] => [
-    name,
-    short(figure as Quantity | number),
-  ]);
-  return filled(text, { product: productOf(warning.path, plan), ...Object.fromEntries(figures) });
+  const figures = Object.entries(warning.figures).map(([name, figure]): [string, string] => {
+    if (typeof figure === "string") return [name, figure];
+    return [name, isList(figure) ? figure.join(", ") : short(figure as Quantity | number)];
+  });
+  return filled(text, Object.fromEntries(figures));
 }
 
-function productOf(path: string, { input }: Plan): string {
-  const [, index] = /products\[(\d+)\]/.exec(path) ?? [];
-  return index === undefined ? "" : (input.products[Number(index)]?.name ?? "");
+function isList(figure: Figures[string]): figure is readonly string[] {
+  return Array.isArray(figure);
 }

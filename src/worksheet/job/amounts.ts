@@ -1,6 +1,6 @@
+import type { MeasuredPart } from "../../household/measure.js";
 import { isWeight } from "../../household/measuring-tool.js";
-import type { DoseMeasure } from "../../plan/dose.js";
-import type { Plan } from "../../plan/result.js";
+import type { DoseMeasure, Plan } from "../../plan/result.js";
 import { decided } from "../../units/decide.js";
 import type { Quantity } from "../../units/types.js";
 import { filled, type Writer } from "../words/writer.js";
@@ -88,9 +88,7 @@ function writtenMeasure(measured: DoseMeasure, writer: Writer): Pick<WrittenDose
   };
 }
 
-type Part = Extract<DoseMeasure, { readonly ok: true }>["parts"][number];
-
-function measureText({ tool, count, each }: Part, writer: Writer): string {
+function measureText({ tool, count, each }: MeasuredPart, writer: Writer): string {
   const { text } = writer.messages;
   const name = writer.tool(tool.name);
   // "1 1/2 teaspoon" would read as one and a half, and "3 1/2 teaspoons" as seven halves.

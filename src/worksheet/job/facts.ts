@@ -1,6 +1,7 @@
+import { equalRows, plotsOf } from "../../plan/plot.js";
 import type { Plan, PlannedLoad } from "../../plan/result.js";
 import { isRange, type SingleRate } from "../../tank-mix/label-rate.js";
-import { ceilDecided, floorDecided } from "../../units/decide.js";
+import { floorDecided } from "../../units/decide.js";
 import { filled, type Writer } from "../words/writer.js";
 
 /** A fact of a summary. */
@@ -55,9 +56,8 @@ export function loadTitle(number: number, { loads }: Plan, { messages, count }: 
 /** The area that a load covers; of one plot with rows of one length, how many rows that is as well. */
 export function loadAreaText({ area }: PlannedLoad, { input, area: whole }: Plan, writer: Writer): string {
   const { messages, short } = writer;
-  const [plot, other] = [input.plot].flat();
-  const rows = plot !== undefined && other === undefined && "rows" in plot ? (plot.rows ?? 0) : 0;
-  // By the treated areas, which are in one unit.
+  const [plot, other] = plotsOf(input.plot);
+  const rows = plot && !other && plot.kind !== "beds" ? (equalRows(plot) ?? 0) : 0;
   const covered = (rows * area.value) / whole.treated.value;
   if (covered < 1 || area.unit !== whole.treated.unit) return short(area);
   return filled(messages.text.areaWithRows, { area: short(area), rows: rowsText(covered, writer) });
@@ -71,13 +71,14 @@ const PARTS: readonly (readonly [number, string])[] = [
   [1 / 2, " 1/2"],
   [2 / 3, " 2/3"],
   [3 / 4, " 3/4"],
+  [1, ""],
 ];
 
 function rowsText(rows: number, { count }: Writer): string {
   const whole = floorDecided(rows);
   const off = (part: number): number => Math.abs(rows - whole - part);
   const [part, text] = PARTS.reduce((best, one) => (off(one[0]) < off(best[0]) ? one : best));
-  return off(1) < off(part) ? count(ceilDecided(rows)) : count(whole) + text;
+  return count(whole + Math.floor(part)) + text;
 }
 
 /** The order of mixing in words. */

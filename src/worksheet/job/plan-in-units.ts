@@ -3,40 +3,39 @@ import type { PlanInput } from "../../plan/input.js";
 import { planApplication } from "../../plan/plan.js";
 import type { Plan } from "../../plan/result.js";
 import { thresholdsOf } from "../../plan/thresholds.js";
-import { type PlanStep, planWorking } from "../../plan/working.js";
+import { type PlanStep, stepsOfPlan } from "../../plan/working.js";
 import { convert, convertValue } from "../../units/convert.js";
 import { isUnit } from "../../units/resolve.js";
 import type { LengthUnit, Quantity, Unit, UnitSystem, VolumeRate } from "../../units/types.js";
 import { conversionLines } from "../../units/working.js";
 import { counterpart } from "./counterparts.js";
 
-/** A plan and its working, in one system of units. */
-export interface PlanInUnits {
-  readonly plan: Plan;
-  readonly steps: readonly PlanStep[];
-}
-
 /**
  * The same job, planned again from an input whose every quantity is in the system's units, so that each line of its
  * working is true by itself. The tools stay as they are: they are things, with their own marks.
  */
-export function planInUnits(plan: Plan, units: UnitSystem | undefined): PlanInUnits {
-  if (units === undefined) return { plan, steps: planWorking(plan) };
+export function planInUnits(plan: Plan, units: UnitSystem | undefined): Plan {
+  if (units === undefined) return plan;
   const { input } = plan;
   const thresholds = thresholdsOf(input.thresholds);
   const { calibration, tools, ...others } = { ...input, thresholds };
-  const again = planApplication({
+  return planApplication({
     ...(inUnits(others, units) as Omit<PlanInput, "calibration" | "tools">),
     calibration: inUnits(withKnownRate(calibration, units), units) as PlanInput["calibration"],
     tools,
   });
-  const steps = planWorking(again);
-  if (!isDirect(calibration)) return { plan: again, steps };
+}
+
+/** The working of a plan as {@link planInUnits} gave it. */
+export function workingInUnits(shown: Plan, plan: Plan): PlanStep[] {
+  const steps = stepsOfPlan(shown);
+  const { calibration } = plan.input;
+  if (shown === plan || !isDirect(calibration)) return steps;
   const lines = [
     ...rateOfWorking(calibration),
-    ...conversionLines("output-rate.direct-strip-rate", rateOf(calibration), again.rate.unit),
+    ...conversionLines("output-rate.direct-strip-rate", rateOf(calibration), shown.rate.unit),
   ];
-  return { plan: again, steps: steps.map((step) => (step.step === "rate" ? { ...step, lines } : step)) };
+  return steps.map((step) => (step.step === "rate" ? { ...step, lines } : step));
 }
 
 function isDirect(calibration: PlanInput["calibration"]): boolean {

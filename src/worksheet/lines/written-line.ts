@@ -88,12 +88,8 @@ function numbersIn(node: FormulaNode): string[] {
 }
 
 /** A term's name from the table, with the number of the symbol (`x2`) and the tool it belongs to where the name has a place for them. */
-function termName(
-  id: string,
-  symbol: string,
-  { tools = {} }: WorkingLine,
-  { messages, count, ...writer }: Writer,
-): string {
+function termName(id: string, symbol: string, { tools = {} }: WorkingLine, writer: Writer): string {
+  const { messages, count } = writer;
   const terms = messages.lines[id]?.terms ?? {};
   const [, stem = symbol, number = ""] = /^(.*?)(\d*)$/.exec(symbol) ?? [];
   const name = ownText(terms, symbol) ?? ownText(terms, stem);
@@ -103,7 +99,7 @@ function termName(
   if (tool === undefined) return filled(name, { n }).trim();
   // One tool may be filled to two marks.
   const again = Object.values(tools).filter((one) => one === tool).length > 1 ? ` (${n})` : "";
-  return filled(name, { tool: writer.tool(tool) + again, tools: writer.tools(tool) + again });
+  return filled(name, { n, tool: writer.tool(tool) + again, tools: writer.tools(tool) + again });
 }
 
 /** What a line finds: for a change of unit, the term it was made for. */

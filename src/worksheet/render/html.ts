@@ -7,7 +7,7 @@ import { plain } from "./plain.js";
 /** How an HTML page is made. */
 export interface HtmlOptions {
   /** The nonce that the page's Content-Security-Policy names for styles, in base64; none unless given. */
-  readonly nonce?: string;
+  readonly nonce?: string | undefined;
 }
 
 const HTML_OPTIONS: ObjectField<HtmlOptions> = object<HtmlOptions>(
@@ -92,7 +92,7 @@ function laidOut(block: SheetBlock, { sources }: Page): string {
         "alerts",
       );
     case "list":
-      return list(block.items.map(item), "notes", block.ordered);
+      return list(block.items.map(item), "notes");
     case "boxes":
       return list(
         block.items.map(

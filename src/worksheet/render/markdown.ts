@@ -35,7 +35,7 @@ function laidOut(block: SheetBlock, { sources }: Page): string {
     case "alerts":
       return list(block.items.map(({ name, value }) => `**${escaped(name)}:** ${escaped(value)}`));
     case "list":
-      return list(block.items.map(escaped), block.ordered ? "1." : "-");
+      return list(block.items.map(escaped));
     case "boxes":
       return list(block.items.map((item) => `[ ] ${escaped(item)}`));
     case "table":

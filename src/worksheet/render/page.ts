@@ -30,26 +30,90 @@ export interface SheetOfBlocks {
   readonly blocks: readonly SheetBlock[];
 }
 
+/** A heading of the second or third order. */
+export interface HeadingBlock {
+  /** Says what it is. */
+  readonly kind: "heading";
+  /** Its order. */
+  readonly level: 2 | 3;
+  /** What it says. */
+  readonly text: string;
+}
+
+/** A paragraph. */
+export interface TextBlock {
+  /** Says what it is. */
+  readonly kind: "text";
+  /** What it says. */
+  readonly text: string;
+}
+
+/** What to look at first. */
+export interface AlertsBlock {
+  /** Says what it is. */
+  readonly kind: "alerts";
+  /** Each with how much it matters. */
+  readonly items: readonly SheetAlert[];
+}
+
+/** A fact with how much it matters. */
+export interface SheetAlert extends SheetFact {
+  /** How much it matters. */
+  readonly severity: Severity;
+}
+
+/** A list. */
+export interface ListBlock {
+  /** Says what it is. */
+  readonly kind: "list";
+  /** Its items. */
+  readonly items: readonly string[];
+}
+
+/** A list with boxes to tick. */
+export interface BoxesBlock {
+  /** Says what it is. */
+  readonly kind: "boxes";
+  /** Its items. */
+  readonly items: readonly string[];
+}
+
+/** A table. The first cell of each row names it; `facts` are names and values that need no heads of columns to be read. */
+export interface TableBlock {
+  /** Says what it is. */
+  readonly kind: "table" | "facts";
+  /** What it is about. */
+  readonly caption: string;
+  /** The heads of its columns. */
+  readonly columns: readonly string[];
+  /** Its rows, each a list of cells. */
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** Lines of working. */
+export interface LinesBlock {
+  /** Says what it is. */
+  readonly kind: "lines";
+  /** The lines. */
+  readonly lines: readonly WrittenLine[];
+}
+
+/** Where the formulas come from: the page's sources, numbered. */
+export interface SourcesBlock {
+  /** Says what it is. */
+  readonly kind: "sources";
+}
+
 /** A part of a sheet. Renderers know these and nothing of what a sheet is about. */
 export type SheetBlock =
-  | { readonly kind: "heading"; readonly level: 2 | 3; readonly text: string }
-  | { readonly kind: "text"; readonly text: string }
-  | {
-      readonly kind: "alerts";
-      readonly items: readonly (SheetFact & { readonly severity: Severity })[];
-    }
-  | { readonly kind: "list"; readonly ordered: boolean; readonly items: readonly string[] }
-  | { readonly kind: "boxes"; readonly items: readonly string[] }
-  /** The first cell of each row names it; `facts` are names and values that need no heads of columns to be read. */
-  | {
-      readonly kind: "table" | "facts";
-      readonly caption: string;
-      readonly columns: readonly string[];
-      readonly rows: readonly (readonly string[])[];
-    }
-  | { readonly kind: "lines"; readonly lines: readonly WrittenLine[] }
-  /** Where the formulas come from: the page's sources, numbered. */
-  | { readonly kind: "sources" };
+  | HeadingBlock
+  | TextBlock
+  | AlertsBlock
+  | ListBlock
+  | BoxesBlock
+  | TableBlock
+  | LinesBlock
+  | SourcesBlock;
 
 /** A sheet as a title and parts in order: what is on it, and nothing of how it looks. */
 export interface Page {
@@ -104,7 +168,7 @@ function worksheetBlocks(sheet: Worksheet): SheetBlock[] {
       steps.some(({ lines }) => lines.length > 0),
     ),
     heading(2, headings.cautions),
-    { kind: "list", ordered: false, items: cautions },
+    { kind: "list", items: cautions },
   ];
 }
 
@@ -124,7 +188,7 @@ function cardBlocks({ headings, warnings, facts: known, order, loads, cautions }
       { kind: "boxes", items: steps },
     ]),
     heading(2, headings.cautions),
-    { kind: "list", ordered: false, items: cautions },
+    { kind: "list", items: cautions },
   ];
 }
 

@@ -1,4 +1,4 @@
-/** The names that a line of working is written with. A number behind a symbol (`x2`) is put where the name has `{n}`. */
+/** The names that a line of working is written with. A number behind a symbol (`x2`) is put where the name has `{n}`, a measuring tool's name where it has `{tool}` or `{tools}`. */
 export interface LineWords {
   /** What the line finds. */
   readonly found: string;

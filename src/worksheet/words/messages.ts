@@ -3,6 +3,7 @@ import type { Caution } from "../../plan/cautions.js";
 import type { WarningCode } from "../../plan/warnings.js";
 import type { Check } from "../../units/check.js";
 import { AsGivenField } from "../../units/fields.js";
+import { isLocale } from "../../units/numerals.js";
 import type { KnownLines } from "./known-lines.js";
 import type { LineTable } from "./line-table.js";
 
@@ -123,7 +124,7 @@ export class MessagesField<T extends Messages = Messages> extends AsGivenField<T
     for (const part of this.parts)
       if (typeof table[part as keyof T] !== "object" || table[part as keyof T] === null)
         check.fault("missing", "words-missing", part, "This part of the table of words is missing.");
-    if (!isLanguage(table.language))
+    if (!isLocale(table.language))
       check.fault(
         "unknown-choice",
         "language-unknown",
@@ -132,14 +133,6 @@ export class MessagesField<T extends Messages = Messages> extends AsGivenField<T
         { given: shown(table.language) },
       );
     return check.issues.length === before ? table : undefined;
-  }
-}
-
-function isLanguage(tag: unknown): boolean {
-  try {
-    return typeof tag === "string" && Intl.getCanonicalLocales(tag).length === 1;
-  } catch {
-    return false;
   }
 }
 

@@ -1,5 +1,6 @@
 import { describeUnit } from "../../units/describe.js";
 import { formatQuantity } from "../../units/format.js";
+import { messageOf } from "../../units/message.js";
 import { numberFormat } from "../../units/numerals.js";
 import type { Quantity, Unit } from "../../units/types.js";
 import type { WritingOptions } from "../options.js";
@@ -32,7 +33,7 @@ const SUMMARY_DIGITS = 4;
 
 /** The writer for these options. Trusts its input. */
 export function writerFor<M extends Messages = Messages>(
-  { locale = "en-US", messages, digits = 6 }: WritingOptions & { readonly messages?: M },
+  { locale = "en-US", messages, digits = 6 }: WritingOptions & { readonly messages?: M | undefined },
   english: M = ENGLISH_WORDS as M,
 ): Writer<M> {
   const table = messages ?? english;
@@ -74,7 +75,5 @@ export function ownText<T>(table: Readonly<Partial<Record<string, T>>>, name: st
 
 /** Fills the places of a text: `{count}` with `count`. */
 export function filled(text: string, values: Readonly<Record<string, string>>): string {
-  return text.replace(/\{(\w+)\}/g, (place, name: string) =>
-    Object.hasOwn(values, name) ? (values[name] as string) : place,
-  );
+  return messageOf(text, values);
 }

@@ -45,9 +45,14 @@ describe("rows and plants on the ground", () => {
   });
 
   it("refuses sizes that lead beyond the range of numbers", () => {
-    const far = { ground: groundArea(qty(1e300, "ac")), rowSpacing: qty(1e-300, "in") };
-    expectRefused(() => rowLengthOn(far), "not-finite", "");
-    expectRefused(() => plantCount({ ...far, plantSpacing: inches(1) }), "not-finite", "");
+    const far = { ground: { value: 1e300, unit: "ac", of: "ground" }, rowSpacing: inches(1) } as const;
+    expectRefused(() => rowLengthOn(far), "not-finite", "ground");
+    expectRefused(() => plantCount({ ...far, plantSpacing: inches(1) }), "not-finite", "ground");
+    expectRefused(
+      () => rowLengthOn({ ground: acre, rowSpacing: qty(1e-300, "in") }),
+      "out-of-range",
+      "rowSpacing",
+    );
   });
 });
 

@@ -23,22 +23,28 @@ describe("rows, beds and tree rows", () => {
       treated: { value: 5600, unit: "ft2", of: "treated" },
       ground: { value: 11200, unit: "ft2", of: "ground" },
       fraction: 0.5,
+      rowLength: ft(2240),
     });
     expect(bedsArea(beds)).toEqual({
       treated: { value: 135, unit: "m2", of: "treated" },
       ground: { value: 216, unit: "m2", of: "ground" },
       fraction: 0.625,
+      rowLength: m(180),
     });
     expect(treeRowsArea(trees)).toEqual({
       treated: { value: 1200, unit: "m2", of: "treated" },
       ground: { value: 4800, unit: "m2", of: "ground" },
       fraction: 0.25,
+      rowLength: m(1000),
     });
   });
 
   it("leave the ground out where the spacing is not known", () => {
     const { rowSpacing, ...rest } = bands;
-    expect(rowBandsArea(rest)).toEqual({ treated: { value: 5600, unit: "ft2", of: "treated" } });
+    expect(rowBandsArea(rest)).toEqual({
+      treated: { value: 5600, unit: "ft2", of: "treated" },
+      rowLength: ft(2240),
+    });
   });
 
   it("have no line for the ground either then, and begin with what was given", () => {
@@ -65,6 +71,7 @@ describe("rows, beds and tree rows", () => {
       treated: { value: 520, unit: "ft2", of: "treated" },
       ground: { value: 1040, unit: "ft2", of: "ground" },
       fraction: 0.5,
+      rowLength: ft(260),
     });
     expect(rowBandsArea({ ...lengths, rows: 3 })).toEqual(rowBandsArea(lengths));
   });
@@ -96,7 +103,7 @@ describe("rows, beds and tree rows", () => {
       () => treeRowsArea({ ...trees, stripWidth: m(2.5) }),
       "conflict",
       "stripWidth",
-      "two sides of",
+      "Two sides of",
     );
     expect(treeRowsArea({ ...trees, stripWidth: m(2.5), sides: 1 }).fraction).toBeLessThan(1);
   });
@@ -142,7 +149,6 @@ describe("rows, beds and tree rows", () => {
 
 refusesMisuse("rowBandsArea", rowBandsArea, bands, ["rows", "rowLength", "bandWidth", "rowSpacing"]);
 refusesMisuse("rowBandsArea by lengths", rowBandsArea, { rowLengths: [ft(3), ft(4)], bandWidth: ft(1) }, [
-  "rowLengths",
   "rowLengths.0",
   "rowLengths.1",
   "bandWidth",

@@ -29,8 +29,8 @@ describe("ground and treated area", () => {
   });
 
   it("are not marked over", () => {
-    expectRefused(() => groundArea(treated as never), "wrong-area", "area", "Given treated area");
-    expectRefused(() => treatedArea(ground as never), "wrong-area", "area", "Given ground area");
+    expectRefused(() => groundArea(treated as never), "wrong-area", "area", "This is treated area");
+    expectRefused(() => treatedArea(ground as never), "wrong-area", "area", "This is ground area");
     expectRefused(() => treatedArea(qty(0, "ac")), "out-of-range", "area");
     expectRefused(() => treatedArea(qty(1, "ft") as never), "wrong-dimension", "area");
   });
@@ -43,7 +43,7 @@ describe("ground and treated area", () => {
 
   it("are never taken for one another", () => {
     expectRefused(() => treatAll(treated as never), "wrong-area", "ground");
-    expectRefused(() => treatAll(qty(1, "ac") as never), "wrong-area", "ground", "does not say");
+    expectRefused(() => treatAll(qty(1, "ac") as never), "wrong-area", "ground", "Mark it as ground area.");
     expectRefused(() => treatPart({ ground: treated as never, fraction: 0.5 }), "wrong-area", "ground");
     expectRefused(() => treatedFraction({ treated: ground as never, ground }), "wrong-area", "treated");
     expectRefused(() => treatedFraction({ treated, ground: treated as never }), "wrong-area", "ground");
@@ -97,7 +97,7 @@ describe("spotsArea", () => {
     expectRefused(() => spotsArea({ spots, ground: treated as never }), "wrong-area", "ground");
     expectRefused(() => spotsArea({ spots: [] }), "too-few", "spots");
     const two = [{ count: 1, diameter: qty(1, "m"), each: qty(1, "m2") }];
-    expectRefused(() => spotsArea({ spots: two }), "conflict", "spots[0]");
+    expectRefused(() => spotsArea({ spots: two }), "conflict", "spots[0].each");
     expectRefused(
       () => spotsArea({ spots: [{ count: 1.5, diameter: qty(1, "m") }] }),
       "out-of-range",
@@ -139,5 +139,5 @@ refusesMisuse(
     ],
     ground,
   },
-  ["spots", "spots.0", "spots.0.count", "spots.0.diameter", "spots.1.length", "spots.1.width", "ground"],
+  ["spots", "spots.0", "spots.0.count", "spots.1.length", "spots.1.width", "ground"],
 );

@@ -10,7 +10,9 @@ import { faultOf } from "./fault.ts";
 describe("volumeOfWeight", () => {
   it("gives the volume of a weight in the small unit of its system", () => {
     expect(volumeOfWeight({ mass: qty(12, "g"), bulkDensity: qty(0.6, "g/mL") })).toEqual(qty(20, "mL"));
-    expect(volumeOfWeight({ mass: qty(8, "oz"), bulkDensity: qty(4, "oz/fl_oz") })).toEqual(qty(2, "fl_oz"));
+    expect(volumeOfWeight({ mass: qty(8, "oz"), bulkDensity: qty(0.5, "oz/fl_oz") })).toEqual(
+      qty(16, "fl_oz"),
+    );
     expect(volumeOfWeight({ mass: qty(1, "lb"), bulkDensity: qty(32, "lb/ft3") }).unit).toBe("fl_oz");
   });
 
@@ -31,6 +33,16 @@ describe("volumeOfWeight", () => {
       "missing",
       "bulkDensity",
     );
+  });
+
+  it("refuses a bulk density that no dry product has", () => {
+    for (const bulkDensity of [qty(5, "lb/ft3"), qty(4, "oz/fl_oz"), qty(600, "kg/L")])
+      expectRefused(
+        () => volumeOfWeight({ mass: qty(1, "oz"), bulkDensity }),
+        "out-of-range",
+        "bulkDensity",
+        "No product weighs",
+      );
   });
 
   it("refuses a volume where the weight is meant", () => {

@@ -4,7 +4,7 @@ import { qty } from "../../../src/units/index.ts";
 import { rateOf as rateOfLines } from "../../../src/working/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
 import { MEASUREMENTS } from "../../helpers/output-rate-samples.ts";
-import { expectRefused } from "../../helpers/refusal.ts";
+import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 const run = { used: qty(2, "L"), swath: qty(2, "m"), distance: qty(50, "m") };
 const strip = { kind: "strip", ...run } as const;
@@ -100,5 +100,8 @@ describe("rateOf", () => {
     expectRefused(() => rateOf({ ...hand, plants: 20, rowSpacing: qty(2, "m") }), "missing", "plantSpacing");
     expectRefused(() => rateOf({ ...hand, plants: 20, plantSpacing: qty(2, "m") }), "missing", "rowSpacing");
     expectRefused(() => rateOf({ ...hand, rowLength: qty(20, "m") }), "missing", "rowSpacing");
+    // A row length that is wrong is given all the same: nothing else is asked for.
+    const { issues } = refusal(() => rateOf({ ...hand, rowLength: qty(-5, "m"), rowSpacing: qty(2, "m") }));
+    expect(issues.map(({ code, path }) => [code, path])).toEqual([["out-of-range", "rowLength"]]);
   });
 });

@@ -5,11 +5,12 @@ import {
   type ActualApplication,
   comparePlans,
   type PlanInput,
+  type Product,
   planApplication,
   planSensitivity,
   reconcile,
 } from "../../../src/plan/index.ts";
-import { qty } from "../../../src/units/index.ts";
+import { type Quantity, qty } from "../../../src/units/index.ts";
 import { CONDITIONS, MEASUREMENTS } from "../../helpers/output-rate-samples.ts";
 import { CALIBRATIONS, PLOTS } from "../../helpers/plan-inputs.ts";
 import { expectRefused, refusal } from "../../helpers/refusal.ts";
@@ -129,7 +130,12 @@ describe("planSensitivity", () => {
       rowSpacing: qty(1, "m"),
     } as const;
     const found = planSensitivity(
-      planApplication({ ...JOB, plot, reserve: { percent: 100 }, products: [{ ...PRODUCT_A, rate }] }),
+      planApplication({
+        ...JOB,
+        plot,
+        reserve: { percent: 100 },
+        products: [{ ...PRODUCT_A, rate } as Product],
+      }),
     );
     const mix = (path: string) => found.find((one) => one.path === path)?.mix ?? 0;
     expect(mix("plot.bandWidth")).toBeCloseTo(mix("plot.rowLength"), 4);
@@ -329,13 +335,13 @@ describe("reconcile", () => {
       severity: "refusal",
       path: "products[0].rate",
     });
-    expect(findings[0]?.message).toMatch(/^Product A: The rate is /);
+    expect(findings[0]?.message).toMatch(/^Product A: The rate of /);
   });
 
   it("holds what was applied against the range that a label gives, as against its limits", () => {
     const { label: _, ...product } = PRODUCT_A;
     const rate = { low: qty(1, "L/ha"), high: qty(2.1, "L/ha"), chosen: qty(2, "L/ha") };
-    const made = planApplication({ ...JOB, products: [{ ...product, rate }] });
+    const made = planApplication({ ...JOB, products: [{ ...product, rate } as Product] });
     const codes = (factor: number) => {
       const used = [{ value: made.carrier.sprayed.value * factor, unit: "L" }] as const;
       return reconcile(made, { ...DONE, mixed: qty(15, "L"), used }).findings.map(({ code }) => code);
@@ -350,7 +356,10 @@ describe("reconcile", () => {
 
   it("tells a rate as the label does where that is per area, and per land area of the plan else", () => {
     const done = (rate: PlanInput["products"][number]["rate"]) => {
-      const made = planApplication({ ...JOB, products: [{ name: "Product A", form: "liquid", rate }] });
+      const made = planApplication({
+        ...JOB,
+        products: [{ name: "Product A", form: "liquid", rate } as Product],
+      });
       return reconcile(made, { ...DONE, left: made.leftover.carrier }).plots[0]?.products[0]?.rate;
     };
     expect(done(qty(2, "pt/ac"))).toEqual({ value: expect.closeTo(2, 9), unit: "pt/ac" });
@@ -374,7 +383,7 @@ describe("reconcile", () => {
       const used = factors.map((factor) => qty(half * factor, "L"));
       const { findings, season } = reconcile(two, { ...DONE, used });
       expect(findings.map(({ code }) => code)).toContain("rate-over-max");
-      expect(season[0]?.rate?.value).toBeCloseTo(2 + 2 * 1.1, 9);
+      expect((season[0]?.soFar.rate as Quantity | undefined)?.value).toBeCloseTo(2 + 2 * 1.1, 9);
     }
   });
 
@@ -405,15 +414,18 @@ describe("reconcile", () => {
     const { season } = reconcile(plan, { ...DONE, left: plan.leftover.carrier });
     expect(season[0]).toEqual({
       name: "Product A",
-      rate: { value: expect.closeTo(4, 9), unit: "L/ha" },
-      applications: 2,
+      soFar: { rate: { value: expect.closeTo(4, 9), unit: "L/ha" }, applications: 2 },
     });
-    expect(season[1]).toEqual({ name: "Product B" });
+    expect(season[1]).toEqual({ name: "Product B", soFar: {} });
+    // The next plan takes it as it is.
+    const { soFar } = season[0] as (typeof season)[number];
+    const next = planApplication({ ...JOB, products: [{ ...PRODUCT_A, soFar } as Product] });
+    expect(next.input.products[0]?.soFar).toEqual(soFar);
     const first = planApplication({
       ...JOB,
       products: [{ ...JOB.products[0], soFar: { applications: 0 } }] as PlanInput["products"],
     });
-    expect(reconcile(first, { ...DONE, left: first.leftover.carrier }).season[0]).toMatchObject({
+    expect(reconcile(first, { ...DONE, left: first.leftover.carrier }).season[0]?.soFar).toMatchObject({
       rate: { value: expect.closeTo(2, 9) },
       applications: 1,
     });
@@ -477,26 +489,24 @@ describe("reconcile", () => {
     const season = (soFar: NonNullable<PlanInput["products"][number]["soFar"]>) => {
       const { label: _, ...product } = PRODUCT_A;
       const made = planApplication({ ...JOB, products: [{ ...product, soFar }] });
-      return reconcile(made, { ...DONE, left: made.leftover.carrier }).season[0];
+      return reconcile(made, { ...DONE, left: made.leftover.carrier }).season[0]?.soFar;
     };
     const rate = { value: expect.closeTo(4, 9), unit: "L/ha" };
-    expect(season({ rate: qty(2000, "mL/ha") })).toEqual({ name: "Product A", rate });
+    expect(season({ rate: qty(2000, "mL/ha") })).toEqual({ rate });
     expect(season({ rate: qty(0, "L/ha"), applications: 3 })).toEqual({
-      name: "Product A",
       rate: { value: expect.closeTo(2, 9), unit: "L/ha" },
       applications: 4,
     });
     for (const per of ["treated", "broadcast"] as const)
-      expect(season({ rate: { rate: qty(2, "L/ha"), per } })).toEqual({ name: "Product A", rate });
+      expect(season({ rate: { rate: qty(2, "L/ha"), per } })).toEqual({ rate });
     const grams = { activeIngredient: qty(400, "g/ha"), contains: qty(200, "g/L") };
-    expect(season({ rate: grams, applications: 1 })).toEqual({ name: "Product A", applications: 2 });
+    expect(season({ rate: grams, applications: 1 })).toEqual({ applications: 2 });
     expect(season({ rate: { rate: qty(2, "L/ha"), per: "ground" }, applications: 1 })).toEqual({
-      name: "Product A",
       applications: 2,
     });
-    expect(season({ applications: 1 })).toEqual({ name: "Product A", applications: 2 });
-    expect(season({})).toEqual({ name: "Product A" });
-    for (const junk of [5, null, "2 L/ha", [2]])
+    expect(season({ applications: 1 })).toEqual({ applications: 2 });
+    expect(season({})).toEqual({});
+    for (const junk of [5, "2 L/ha", [2]])
       expect(refusal(() => season({ rate: junk as never })).path).toBe("products[0].soFar.rate");
   });
 
@@ -555,6 +565,7 @@ describe("reconcile", () => {
     expect(waiting(12, autumn).reEntry).toBe("2026-11-01T09:00");
     const offset = { finished: "2026-03-07T22:00-06:00", started: "2026-03-08T03:00Z" };
     expect(waiting(12, offset)).toMatchObject({ reEntry: "2026-03-08T10:00-06:00", clockChange: "counted" });
+    expect(waiting(12, { finished: "2026-03-07T22:00+05:30" }).reEntry).toBe("2026-03-08T10:00+05:30");
     expect(waiting(12, { finished: "2026-03-07T22:00" })).toMatchObject({
       reEntry: "2026-03-08T10:00",
       clockChange: "not-counted",
@@ -564,7 +575,7 @@ describe("reconcile", () => {
     const late = { finished: "9999-12-31T22:00" };
     expectRefused(() => waiting(12, late), "out-of-range", "actual.finished");
     expectRefused(() => waiting(12, { timeZone: "Nowhere/Land" }), "unknown-choice", "actual.timeZone");
-    expectRefused(() => waiting(12, { timeZone: 5 }), "unknown-choice", "actual.timeZone");
+    expectRefused(() => waiting(12, { timeZone: 5 }), "not-a-quantity", "actual.timeZone");
   });
 
   it("names the products that don't give a wait where others do, and takes nothing that isn't its own", () => {
@@ -572,16 +583,16 @@ describe("reconcile", () => {
       { ...PRODUCT_A, preHarvestDays: undefined },
       { name: "Product B", form: "dry", rate: qty(1, "kg/100L") },
     ] as unknown as PlanInput["products"];
-    const details = {
-      ...DONE,
-      left: plan.leftover.carrier,
-      version: 9,
-      date: "1999-01-01",
-      reEntry: "never",
-    };
-    const { record } = reconcile(planApplication({ ...JOB, products }), details as ActualApplication);
+    const details = { ...DONE, left: plan.leftover.carrier };
+    const { record } = reconcile(planApplication({ ...JOB, products }), details);
     expect(record.missing.slice(0, 1)).toEqual(["products[1].reEntryHours"]);
     expect(record).toMatchObject({ version: 1, date: "2026-05-02", reEntry: "2026-05-03T10:30" });
+    for (const own of [{ version: 9 }, { date: "1999-01-01" }, { reEntry: "never" }])
+      expectRefused(
+        () => reconcile(plan, { ...details, ...own } as ActualApplication),
+        "unknown-field",
+        `actual.${Object.keys(own)[0]}`,
+      );
   });
 
   it.each<[string, ActualApplication, ErrorCode, string]>([
@@ -590,7 +601,7 @@ describe("reconcile", () => {
     [
       "an end that is no text",
       { finished: 2026 as never, left: qty(1, "L") },
-      "unreadable",
+      "not-a-quantity",
       "actual.finished",
     ],
     [

@@ -48,6 +48,12 @@ describe("the cost of a plan", () => {
     expect(cost?.plots).toEqual([13.34, 6.66, 6.67]);
   });
 
+  it("is refused for a dry product by volume", () => {
+    const [, dry] = JOB.products;
+    const products = [{ ...dry, price: { amount: 5, per: qty(1, "L") } }] as PlanInput["products"];
+    expectRefused(() => planApplication({ ...JOB, products }), "wrong-dimension", "products[0].price.per");
+  });
+
   it("names the products it leaves out, and is left out where no price is given", () => {
     expect(cost?.notPriced).toEqual(["Product C"]);
     const products = JOB.products.map(({ price, ...product }) => product);

@@ -26,7 +26,7 @@ describe("what was planned", () => {
     planApplication(input as PlanInput);
     expect(JSON.stringify(input)).toBe(before);
     input.plot.self = input;
-    expectRefused(() => planApplication(input as PlanInput), "unreadable", "");
+    expectRefused(() => planApplication(input as PlanInput), "unknown-field", "plot.self");
   });
 
   it("goes by tables that nobody can change, at any depth", () => {

@@ -184,6 +184,18 @@ describe("planApplication", () => {
   });
 });
 
+describe("planApplication, given nothing for what may be left out", () => {
+  it("plans as if it were not there", () => {
+    const { input, ...plan } = planApplication({
+      ...JOB,
+      sprayer: { tank: qty(4, "gal"), lineVolume: null },
+    } as never);
+    const { input: same, ...without } = planApplication({ ...JOB, sprayer: { tank: qty(4, "gal") } });
+    expect(plan).toEqual(without);
+    expect(input.sprayer.tank).toEqual(same.sprayer.tank);
+  });
+});
+
 describe("planApplication, given what cannot be", () => {
   const bad = (change: object): unknown => ({ ...JOB, ...change });
   const plot = (change: object): unknown => bad({ plot: { ...JOB.plot, ...change } });
@@ -243,14 +255,8 @@ describe("planApplication, given what cannot be", () => {
       "conflict",
       "sprayer.workingFill",
     ],
-    [
-      "a line volume of null",
-      bad({ sprayer: { tank: qty(1, "gal"), lineVolume: null } }),
-      "missing",
-      "sprayer.lineVolume",
-    ],
     ["a reserve of 200 %", bad({ reserve: { percent: 200 } }), "out-of-range", "reserve.percent"],
-    ["two reserves", bad({ reserve: { percent: 5, volume: qty(1, "gal") } }), "conflict", "reserve"],
+    ["two reserves", bad({ reserve: { percent: 5, volume: qty(1, "gal") } }), "conflict", "reserve.volume"],
     ["an unknown split", bad({ split: "halves" }), "unknown-choice", "split"],
     ["no products", bad({ products: [] }), "too-few", "products"],
     ["products as an object", bad({ products: {} }), "not-a-quantity", "products"],
@@ -264,7 +270,7 @@ describe("planApplication, given what cannot be", () => {
       "products[1].rate",
     ],
     ["a rate of zero", product({ rate: qty(0, "pt/ac") }), "out-of-range", "products[1].rate"],
-    ["a rate of no unit", product({ rate: { value: 2 } }), "unknown-unit", "products[1].rate.unit"],
+    ["a rate of no unit", product({ rate: { value: 2 } }), "missing", "products[1].rate.unit"],
     [
       "a rate per area of ground, for bands",
       bad({

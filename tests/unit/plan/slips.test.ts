@@ -25,8 +25,18 @@ interface Farm {
   readonly mark: number;
   readonly liquid: object;
   readonly dry: object;
+  /** What a product weighs and contains: as it is, as none does, and as few do. */
+  readonly density: Slipped;
+  readonly bulkDensity: Slipped;
+  readonly contains: Slipped;
   readonly slow: object;
   readonly fast: object;
+}
+
+interface Slipped {
+  readonly right: object;
+  readonly impossible: object;
+  readonly unusual: object;
 }
 
 const FARMS: readonly Farm[] = [
@@ -45,6 +55,9 @@ const FARMS: readonly Farm[] = [
     mark: 4,
     liquid: qty(2, "pt/ac"),
     dry: qty(12, "oz/ac"),
+    density: { right: qty(9, "lb/gal"), impossible: qty(9, "lb/ft3"), unusual: qty(6, "lb/gal") },
+    bulkDensity: { right: qty(5, "lb/gal"), impossible: qty(5, "lb/ft3"), unusual: qty(1.5, "lb/gal") },
+    contains: { right: qty(4, "lb/gal"), impossible: qty(4, "lb/pt"), unusual: qty(3, "lb/qt") },
     slow: qty(3, "mph"),
     fast: qty(30, "mph"),
   },
@@ -63,6 +76,13 @@ const FARMS: readonly Farm[] = [
     mark: 5,
     liquid: qty(2, "imp_pt/ac"),
     dry: qty(1, "lb/ac"),
+    density: { right: qty(11, "lb/imp_gal"), impossible: qty(11, "lb/ft3"), unusual: qty(7, "lb/imp_gal") },
+    bulkDensity: { right: qty(6, "lb/imp_gal"), impossible: qty(6, "lb/ft3"), unusual: qty(2, "lb/imp_gal") },
+    contains: {
+      right: qty(5, "lb/imp_gal"),
+      impossible: qty(5, "lb/imp_pt"),
+      unusual: qty(3.5, "lb/imp_qt"),
+    },
     slow: qty(3, "mph"),
     fast: qty(30, "mph"),
   },
@@ -81,6 +101,9 @@ const FARMS: readonly Farm[] = [
     mark: 100,
     liquid: qty(2, "L/ha"),
     dry: qty(1, "kg/ha"),
+    density: { right: qty(1.1, "kg/L"), impossible: qty(1.1, "g/L"), unusual: qty(1.8, "kg/L") },
+    bulkDensity: { right: qty(0.6, "kg/L"), impossible: qty(600, "kg/L"), unusual: qty(0.2, "kg/L") },
+    contains: { right: qty(480, "g/L"), impossible: qty(480, "kg/L"), unusual: qty(1.5, "kg/L") },
     slow: qty(4, "km/h"),
     fast: qty(40, "km/h"),
   },
@@ -131,6 +154,23 @@ function slipsOf(farm: Farm): Slip[] {
   });
   const product = (rate: object, form = "liquid", more: object = {}): Change => ({
     products: [{ name: "Product A", form, rate, ...more }],
+  });
+  const active = (more: object): Change =>
+    product({ activeIngredient: scaleQuantity(farm.dry as never, 0.5), ...more });
+  const byWeight = (density: object): Change => active({ contains: based(40, "w/w"), density });
+  const spooned = (bulkDensity: object): Change => product(dry, "dry", { bulkDensity });
+  const { density, bulkDensity, contains } = farm;
+  const perGround = (share: number): object => ({
+    rate: scaleQuantity(liquid as never, share),
+    per: "ground",
+  });
+  const perRow = { value: 1, unit: `${small}/${large === "L" ? "m" : "100ft"}` };
+  const twoPlots = (wider: number, rate: object, label: object = {}): Change => ({
+    plot: [plot({}), plot({ rowSpacing: times(spacing, wider) })],
+    ...product(rate, "liquid", { label }),
+  });
+  const both = (part: number): Change => ({
+    products: ["Product A", "Product B"].map((name) => ({ name, form: "liquid", rate: based(part, "v/v") })),
   });
   const based = (value: number, basis: string): object => ({ value, unit: "%", basis });
   const sprayer = (more: object): Change => ({ sprayer: { tank: qty(tank, large), ...more } });
@@ -301,6 +341,74 @@ function slipsOf(farm: Farm): Slip[] {
       product(based(1, "w/v"), "dry"),
       product(based(20, "w/v"), "dry"),
       warns("strength-unusual"),
+    ],
+    ["two products that fill the tank", both(1), both(50), { error: "conflict", path: "products" }],
+    [
+      "a liquid that weighs what none does",
+      byWeight(density.right),
+      byWeight(density.impossible),
+      { error: "out-of-range", path: "products[0].rate.density" },
+    ],
+    [
+      "a liquid that weighs what few do",
+      byWeight(density.right),
+      byWeight(density.unusual),
+      warns("density-unusual"),
+    ],
+    [
+      "more active ingredient than product",
+      active({ contains: contains.right }),
+      active({ contains: contains.impossible }),
+      { error: "out-of-range", path: "products[0].rate.contains" },
+    ],
+    [
+      "a content of which there are few",
+      active({ contains: contains.right }),
+      active({ contains: contains.unusual }),
+      warns("content-unusual"),
+    ],
+    [
+      "a powder that weighs what none does",
+      spooned(bulkDensity.right),
+      spooned(bulkDensity.impossible),
+      { error: "out-of-range", path: "products[0].bulkDensity" },
+    ],
+    [
+      "a powder that weighs what few do",
+      spooned(bulkDensity.right),
+      spooned(bulkDensity.unusual),
+      warns("bulk-density-unusual"),
+    ],
+    [
+      "a liquid with a powder's weight",
+      spooned(bulkDensity.right),
+      product(liquid, "liquid", { bulkDensity: bulkDensity.right }),
+      { error: "conflict", path: "products[0].bulkDensity" },
+    ],
+    [
+      "one mix by ground area for plots of other spacings",
+      twoPlots(1, perGround(1)),
+      twoPlots(2, perGround(1)),
+      warns("rate-uneven", "warning", "plot 1 gets 50% more"),
+    ],
+    [
+      // Half of the product on a third of the ground: 1.5 times the rate there.
+      "a label maximum by ground area that one of two plots goes over",
+      twoPlots(1, perGround(1), { max: perGround(1.2) }),
+      twoPlots(2, perGround(1), { max: perGround(1.2) }),
+      warns("rate-over-max", "refusal", "on plot 1"),
+    ],
+    [
+      "a season's maximum by ground area that one of two plots goes over",
+      twoPlots(1, perGround(1), { seasonMax: perGround(1.2) }),
+      twoPlots(2, perGround(1), { seasonMax: perGround(1.2) }),
+      warns("season-over-max", "refusal", "on plot 1"),
+    ],
+    [
+      "a rate per length of row without rows",
+      { plot: plot({}), ...product(perRow) },
+      { plot: { kind: "rectangle", length: farm.rowLength, width: farm.rowLength }, ...product(perRow) },
+      { error: "conflict", path: "products[0].rate" },
     ],
     [
       "ratio upside down",

@@ -27,6 +27,7 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "all-ground-treated",
+          key: "all-ground-treated",
           severity: "warning",
           path: "plot",
           message:
@@ -54,6 +55,7 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "swath-is-spacing",
+          key: "swath-is-spacing-strong",
           severity: "warning",
           path: "plot",
           message:
@@ -61,9 +63,9 @@ describe("a plan warns, word for word, of", () => {
           figures: {
             width: { value: 60, unit: "in" },
             pass: { value: 2, unit: "ft" },
-            spacing: { value: 5, unit: "ft" },
             band: { value: 2, unit: "ft" },
             times: 2.5,
+            spacing: { value: 5, unit: "ft" },
           },
         },
       ],
@@ -79,6 +81,7 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "all-ground-treated",
+          key: "all-ground-treated",
           severity: "warning",
           path: "plot",
           message:
@@ -97,6 +100,7 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "rate-implausible",
+          key: "rate-low",
           severity: "warning",
           path: "calibration",
           message:
@@ -105,11 +109,16 @@ describe("a plan warns, word for word, of", () => {
         },
         {
           code: "strength-unusual",
+          key: "strength-unusual",
           severity: "warning",
           path: "products[0].rate",
           message:
-            "Product A is 13% of the mix, and labels rarely ask for more than 10%. Check the label rate, its unit and the output rate.",
-          figures: { strength: { value: 16, unit: "fl_oz/gal" }, percent: 12.5, limit: 10 },
+            "Product A: The mix is 12.5% product, and labels rarely ask for more than 10%. Check the label rate, its unit and the output rate.",
+          figures: {
+            strength: { value: 12.5, unit: "%" },
+            limit: { value: 10, unit: "%" },
+            product: "Product A",
+          },
         },
       ],
     ],
@@ -119,6 +128,7 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "rate-implausible",
+          key: "rate-high",
           severity: "warning",
           path: "calibration",
           message:
@@ -127,6 +137,7 @@ describe("a plan warns, word for word, of", () => {
         },
         {
           code: "mix-over-tank",
+          key: "mix-over-tank",
           severity: "note",
           path: "sprayer.tank",
           message:
@@ -145,6 +156,7 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "speed-implausible",
+          key: "speed-low",
           severity: "warning",
           path: "calibration",
           message: "The speed is 0.5 mph, slower than a steady walk (1 mph). Time the distance again.",
@@ -152,6 +164,7 @@ describe("a plan warns, word for word, of", () => {
         },
         {
           code: "mix-over-tank",
+          key: "mix-over-tank",
           severity: "note",
           path: "sprayer.tank",
           message:
@@ -164,6 +177,7 @@ describe("a plan warns, word for word, of", () => {
         },
         {
           code: "last-load-small",
+          key: "last-load-small",
           severity: "warning",
           path: "loads[3]",
           message:
@@ -171,15 +185,21 @@ describe("a plan warns, word for word, of", () => {
           figures: {
             last: { value: 0.2727272727, unit: "gal" },
             full: { value: 4, unit: "gal" },
-            percent: 6.8181818175,
+            percent: { value: 6.8, unit: "%" },
           },
         },
         {
           code: "dose-not-measurable",
+          key: "closest-under",
           severity: "warning",
           path: "loads[3].products[0]",
           message: "Product A: These tools can't measure 0.0882 fl oz within 5% (closest: 5.5% under).",
-          figures: { amount: { value: 0.08815427, unit: "fl_oz" } },
+          figures: {
+            amount: { value: 0.0882, unit: "fl_oz" },
+            limit: { value: 5, unit: "%" },
+            off: { value: 5.5, unit: "%" },
+            product: "Product A",
+          },
         },
       ],
     ],
@@ -189,6 +209,7 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "speed-implausible",
+          key: "speed-high",
           severity: "warning",
           path: "calibration",
           message: "The speed is 8 mph, faster than a steady walk (5 mph). Time the distance again.",
@@ -202,6 +223,7 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "strip-too-short",
+          key: "strip-too-short",
           severity: "warning",
           path: "calibration.used",
           message:
@@ -209,7 +231,7 @@ describe("a plan warns, word for word, of", () => {
           figures: {
             used: { value: 64, unit: "fl_oz", resolution: { value: 4, unit: "fl_oz" } },
             resolution: { value: 4, unit: "fl_oz" },
-            percent: 6.25,
+            percent: { value: 6.3, unit: "%" },
           },
         },
       ],
@@ -220,6 +242,7 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "runs-disagree",
+          key: "runs-disagree",
           severity: "warning",
           path: "calibration.runs",
           message: "The runs differ by more than 5%: 20 gal/ac to 25 gal/ac. Repeat the runs.",
@@ -237,6 +260,7 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "runs-disagree",
+          key: "runs-disagree-one",
           severity: "warning",
           path: "calibration.runs[1]",
           message: "The runs differ by more than 5%: 20 gal/ac to 25 gal/ac. Repeat run 2, which stands out.",
@@ -244,6 +268,7 @@ describe("a plan warns, word for word, of", () => {
             lowest: { value: 20, unit: "gal/ac" },
             highest: { value: 25, unit: "gal/ac" },
             limit: { value: 5, unit: "%" },
+            run: 2,
           },
         },
       ],
@@ -254,6 +279,7 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "runs-disagree",
+          key: "runs-disagree-first",
           severity: "warning",
           path: "calibration.runs[0]",
           message:
@@ -272,11 +298,16 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "lines-uncharged",
+          key: "lines-uncharged",
           severity: "note",
           path: "calibration.used",
           message:
             "The hose and boom hold 6.4 fl oz, 10% of the 64 fl oz used. If they were empty when you started, the mix will be too weak: fill them first, run the strip again and enter both.",
-          figures: { used: { value: 64, unit: "fl_oz" }, lines: { value: 6.4, unit: "fl_oz" }, percent: 10 },
+          figures: {
+            used: { value: 64, unit: "fl_oz" },
+            lines: { value: 6.4, unit: "fl_oz" },
+            percent: { value: 10, unit: "%" },
+          },
         },
       ],
     ],
@@ -286,10 +317,15 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "calibration-stale",
+          key: "calibration-stale",
           severity: "warning",
           path: "calibration",
           message: "Changed since calibration: the operator. Calibrate again.",
-          figures: { rate: { value: 20, unit: "gal/ac" }, expected: { value: 20, unit: "gal/ac" } },
+          figures: {
+            rate: { value: 20, unit: "gal/ac" },
+            expected: { value: 20, unit: "gal/ac" },
+            changed: ["the operator"],
+          },
         },
       ],
     ],
@@ -299,11 +335,16 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "calibration-stale",
+          key: "calibration-stale-rate",
           severity: "warning",
           path: "calibration",
           message:
             "Changed since calibration: the operator, the pressure, the gear. Expect 10 gal/ac instead of 20 gal/ac. Calibrate again.",
-          figures: { rate: { value: 20, unit: "gal/ac" }, expected: { value: 10, unit: "gal/ac" } },
+          figures: {
+            rate: { value: 20, unit: "gal/ac" },
+            expected: { value: 10, unit: "gal/ac" },
+            changed: ["the operator", "the pressure", "the gear"],
+          },
         },
       ],
     ],
@@ -313,6 +354,7 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "calibration-old",
+          key: "calibration-old",
           severity: "warning",
           path: "calibration",
           message: "The calibration is 141 days old, and nozzles wear. Calibrate again.",
@@ -335,19 +377,29 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "rate-over-max",
+          key: "rate-over-max",
           severity: "refusal",
           path: "products[0].rate",
           message:
-            "Product A: The rate is 2 pt/ac, over the label's highest of 1.5 pt/ac: use no more than the label allows.",
-          figures: { rate: { value: 2, unit: "pt/ac" }, max: { value: 1.5, unit: "pt/ac" } },
+            "Product A: The rate of 2 pt/ac is over the label maximum of 1.5 pt/ac. Use no more than the label allows.",
+          figures: {
+            rate: { value: 2, unit: "pt/ac" },
+            max: { value: 1.5, unit: "pt/ac" },
+            product: "Product A",
+          },
         },
         {
           code: "carrier-under-least",
+          key: "carrier-under-least",
           severity: "refusal",
           path: "calibration",
           message:
-            "Product A: The sprayer puts out 20 gal/ac, under the label's least of 25 gal/ac: slow down, or fit larger nozzles, and calibrate again.",
-          figures: { carrierRate: { value: 20, unit: "gal/ac" }, least: { value: 25, unit: "gal/ac" } },
+            "Product A: The sprayer puts out 20 gal/ac, below the label minimum of 25 gal/ac. Slow down or use larger nozzles, then recalibrate.",
+          figures: {
+            carrierRate: { value: 20, unit: "gal/ac" },
+            least: { value: 25, unit: "gal/ac" },
+            product: "Product A",
+          },
         },
       ],
     ],
@@ -357,11 +409,12 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "ounces-confusable",
+          key: "ounces-confusable-liquid",
           severity: "note",
           path: "products[0].name",
           message:
             "Product A, 8 oz bottle has ounces in its name and is planned in fluid ounces, not ounces by weight. Check which one the label means.",
-          figures: {},
+          figures: { product: "Product A, 8 oz bottle" },
         },
       ],
     ],
@@ -371,11 +424,12 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "ounces-confusable",
+          key: "ounces-confusable-dry",
           severity: "note",
           path: "products[0].name",
           message:
             "Product A, 1 ounce bags has ounces in its name and is planned in ounces by weight, not fluid ounces. Check which one the label means.",
-          figures: {},
+          figures: { product: "Product A, 1 ounce bags" },
         },
       ],
     ],
@@ -385,6 +439,7 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "mix-over-tank",
+          key: "mix-over-tank",
           severity: "note",
           path: "sprayer.tank",
           message:
@@ -397,6 +452,7 @@ describe("a plan warns, word for word, of", () => {
         },
         {
           code: "last-load-small",
+          key: "last-load-small",
           severity: "warning",
           path: "loads[1]",
           message:
@@ -404,7 +460,7 @@ describe("a plan warns, word for word, of", () => {
           figures: {
             last: { value: 0.07933884298, unit: "gal" },
             full: { value: 2.4, unit: "gal" },
-            percent: 3.3057851241666674,
+            percent: { value: 3.3, unit: "%" },
           },
         },
       ],
@@ -415,11 +471,13 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "water-without-product",
+          key: "water-without-product",
           severity: "warning",
           path: "addedWater",
           message:
             "Adding 1 gal of water without product weakens the mix to 71.26% strength, so the plot is under-dosed. Add product for that water too, or leave the water out.",
           figures: {
+            water: { value: 1, unit: "gal" },
             strength: { value: 71.25890736342043, unit: "%" },
             weakBy: { value: 28.74109263657957, unit: "%" },
           },
@@ -433,11 +491,16 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "dose-not-measurable",
+          key: "amount-too-small",
           severity: "warning",
           path: "loads[0].products[0]",
           message:
             "Product A: 3.97 fl oz is too small to measure with these tools: the least they measure is 1 pt.",
-          figures: { amount: { value: 3.9669421487, unit: "fl_oz" } },
+          figures: {
+            amount: { value: 3.97, unit: "fl_oz" },
+            least: { value: 1, unit: "pt" },
+            product: "Product A",
+          },
         },
       ],
     ],
@@ -447,11 +510,12 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "scale-needed",
+          key: "scale-needed",
           severity: "note",
           path: "tools",
           message:
             "Product B is a dry product and no scale is listed. Weigh it; a spoon can't measure weight.",
-          figures: { amount: { value: 2.4793388429, unit: "oz" } },
+          figures: { product: "Product B", amount: { value: 2.4793388429, unit: "oz" } },
         },
       ],
     ],

@@ -251,7 +251,11 @@ describe("the warnings of a plan", () => {
     const note = planApplication({ ...QUIET, ...holding(6.4) }).warnings.find(
       ({ code }) => code === "lines-uncharged",
     );
-    expect(note?.figures).toEqual({ used: qty(64, "fl_oz"), lines: qty(6.4, "fl_oz"), percent: 10 });
+    expect(note?.figures).toEqual({
+      used: qty(64, "fl_oz"),
+      lines: qty(6.4, "fl_oz"),
+      percent: qty(10, "%"),
+    });
     expect(note?.message).toContain("10% of the 64 fl oz used");
     const codes = (change: Partial<PlanInput>) => warned(change).map(({ code }) => code);
     expect(codes(holding(3.2))).not.toContain("lines-uncharged");
@@ -292,6 +296,8 @@ describe("the warnings of a plan", () => {
       "calibration",
     );
     expect(warned({ calibration, today: today("2026-04-20", "Robin", 40) })).toEqual([]);
+    const year = { ...today("2026-08-20", "Robin", 40), longestAge: 365 };
+    expect(warned({ calibration, today: year })).toEqual([]);
     const [stale] = planApplication({
       ...QUIET,
       calibration,
@@ -326,6 +332,7 @@ describe("the warnings of a plan", () => {
     const warning = plan.warnings.find(({ code }) => code === "water-without-product");
     // As much water again halves the strength.
     expect(warning?.figures).toEqual({
+      water: mix,
       strength: { value: 50, unit: "%" },
       weakBy: { value: 50, unit: "%" },
     });
@@ -357,7 +364,7 @@ describe("the warnings of a plan", () => {
 
   it("refuse a threshold that does not exist, or is of the wrong kind", () => {
     const changed = (thresholds: object) => () => planApplication({ ...QUIET, thresholds });
-    expectRefused(changed({ mostSpeed: qty(9, "mph") }), "unknown-choice", "thresholds.mostSpeed");
+    expectRefused(changed({ mostSpeed: qty(9, "mph") }), "unknown-field", "thresholds.mostSpeed");
     expectRefused(changed({ mostRate: qty(9, "mph") }), "wrong-dimension", "thresholds.mostRate");
     expectRefused(changed({ lastLoadPercent: "15" }), "not-a-quantity", "thresholds.lastLoadPercent");
   });

@@ -92,7 +92,7 @@ describe("parsePlanInput", () => {
     expect(messages["sprayer.workingFil"]).toContain(
       "wanted one of: tank, workingFill, lineVolume, leastLoad",
     );
-    expect(messages["products[1].rate"]).toContain("An ounce of weight (oz) is not a fluid ounce (fl_oz)");
+    expect(messages["products[1].rate"]).toContain("Check whether the label says fl oz or oz.");
     expect(messages.tools).toContain("us-spoons");
   });
 

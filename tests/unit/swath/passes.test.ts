@@ -116,3 +116,15 @@ refusesMisuse("passesOver", passesOver, { ...plot, overlap: ft(1), speed: qty(2,
   "overlap",
   "speed",
 ]);
+
+describe("passes beyond counting", () => {
+  it("are refused at the swath", () => {
+    const side = qty(1e70, "ft");
+    expectRefused(
+      () => passesOver({ length: side, width: side, swath: qty(1e-70, "ft") }),
+      "out-of-range",
+      "swath",
+      "too many passes",
+    );
+  });
+});

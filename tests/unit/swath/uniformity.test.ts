@@ -3,7 +3,7 @@ import { patternUniformity, widestSwath } from "../../../src/swath/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { patternUniformity as patternUniformityLines } from "../../../src/working/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
-import { expectRefused } from "../../helpers/refusal.ts";
+import { expectRefused, refusal } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
 
 const m = (value: number) => qty(value, "m");
@@ -147,7 +147,7 @@ describe("patternUniformity", () => {
     expectRefused(
       () => patternUniformity({ ...of([1e308, 1e308, 1e308]), swath: m(0.5) }),
       "not-finite",
-      "catches",
+      "catches[0]",
     );
   });
 
@@ -155,7 +155,7 @@ describe("patternUniformity", () => {
     const pattern = of([1, 2, 3]);
     expectRefused(() => patternUniformity({ ...pattern, swath: m(0.4) }), "out-of-range", "swath");
     expectRefused(() => patternUniformity({ ...pattern, swath: m(1e9) }), "out-of-range", "swath");
-    expectRefused(() => patternUniformity({ ...pattern, swath: m(1e300) }), "out-of-range", "swath");
+    expectRefused(() => patternUniformity({ ...pattern, swath: m(1e300) }), "not-finite", "swath");
     expectRefused(() => patternUniformity({ ...of([0, 0]), swath: m(1) }), "out-of-range", "catches");
     expectRefused(() => patternUniformity({ ...of([1]), swath: m(1) }), "too-few", "catches");
     expectRefused(() => patternUniformity({ ...of([1, -2]), swath: m(1) }), "out-of-range", "catches[1]");
@@ -166,6 +166,98 @@ describe("patternUniformity", () => {
       "unknown-choice",
       "travel",
     );
+  });
+});
+
+describe("patternUniformity checks its input once", () => {
+  const pattern = { ...of([1, 2, 3]), swath: m(1) };
+
+  it("reports every fault, and a field that it does not know", () => {
+    const wrong = {
+      ...pattern,
+      catches: [qty(1, "mL"), qty(1, "g"), qty(2, "ft")],
+      swath: m(0.1),
+      swaths: m(1),
+      spacing: m(0.5),
+    };
+    expect(
+      refusal(() => patternUniformity(wrong as never)).issues.map(({ key, path }) => [key, path]),
+    ).toEqual([
+      ["field-unknown", "swaths"],
+      ["dimension", "catches[1]"],
+      ["dimension", "catches[2]"],
+      ["swath-too-narrow", "swath"],
+    ]);
+    expectRefused(
+      () =>
+        patternUniformity({ ...pattern, catches: [{ ...qty(1, "mL"), units: "mL" }, qty(2, "mL")] } as never),
+      "unknown-field",
+      "catches[0].units",
+    );
+    expectRefused(() => widestSwath({ ...of([1, 2, 3]), limits: qty(5, "%") } as never), "missing", "limit");
+  });
+
+  it("says what a catch is, in the system of the rest", () => {
+    expectRefused(
+      () => patternUniformity({ ...pattern, catches: [null, qty(1, "mL")] } as never),
+      "missing",
+      "catches[0]",
+      "Enter what was caught, such as 5 mL.",
+    );
+    const feet = { ...pattern, spacing: qty(1, "ft"), swath: qty(2, "ft"), catches: ["5", "6"] };
+    expectRefused(() => patternUniformity(feet as never), "not-a-quantity", "catches[0]", "such as 5 fl oz.");
+  });
+
+  it("takes nothing for an optional field that is null, and up to 200 catches", () => {
+    const limit = qty(500, "%");
+    expect(widestSwath({ ...of([1, 2, 3]), limit, step: null } as never)).toEqual(
+      widestSwath({ ...of([1, 2, 3]), limit }),
+    );
+    const many = (count: number) => of(Array.from({ length: count }, (_, i) => 1 + (i % 7)));
+    expect(patternUniformity({ ...many(200), swath: m(100) }).mean.value).toBeGreaterThan(3);
+    expectRefused(
+      () => patternUniformity({ ...many(201), swath: m(100) }),
+      "out-of-range",
+      "catches",
+      "200 or fewer",
+    );
+  });
+});
+
+describe("edges that meet on the ground", () => {
+  const bell = [10, 20, 30, 30, 20, 10];
+  const broad = { catches: mL(bell), spacing: qty(60, "cm"), travel: "one-way" } as const;
+
+  it("meet in the numbers, however swaths are tried", () => {
+    const found = { swath: m(2.4), cv: qty(0, "%") };
+    expect(widestSwath({ ...broad, limit: qty(1e-7, "%"), step: qty(20, "cm") })).toEqual(found);
+    expect(widestSwath({ ...broad, limit: qty(0, "%"), step: qty(20, "cm") })).toEqual(found);
+    expect(patternUniformity({ ...broad, swath: m(2.4) }).cv).toEqual(qty(0, "%"));
+    const feet = { ...broad, spacing: qty(2, "ft"), limit: qty(0, "%"), step: qty(8, "in") };
+    expect(widestSwath(feet)).toEqual({ swath: qty(8, "ft"), cv: qty(0, "%") });
+  });
+
+  it("leave no unevenness of rounded sums", () => {
+    // 0.1 + 0.7 and 0.2 + 0.6 differ in the sixteenth digit.
+    const catches = mL([0.1, 0.2, 0.3, 0.4, 0.4, 0.4, 0.7, 0.6, 0.5, 0.4, 0.4, 0.4].map((x) => x * 3));
+    const slopes = { catches, spacing: m(0.7), travel: "one-way" } as const;
+    const { cv, least, most } = patternUniformity({ ...slopes, swath: m(4.2) });
+    expect(cv).toEqual(qty(0, "%"));
+    expect(least).toEqual(most);
+    expect(most.value).toBeCloseTo(2.4, 12);
+  });
+
+  it("are told from edges that are a little apart", () => {
+    // Passes of 2 places laid every 2 + e places leave a strip of e bare: CV √(e / 2) for small e.
+    const e = 1e-8;
+    const found = patternUniformity({
+      catches: mL([6, 6]),
+      spacing: m(1),
+      travel: "one-way",
+      swath: m(2 + e),
+    });
+    expect(found.least).toEqual(qty(0, "mL"));
+    expect(found.cv.value / 100 / Math.sqrt(e / 2)).toBeCloseTo(1, 6);
   });
 });
 
@@ -204,7 +296,7 @@ describe("widestSwath", () => {
       () => widestSwath({ ...lopsided, limit: qty(1, "%") }),
       "conflict",
       "limit",
-      `most even one has ${Math.min(...[0.5, 1].map((width) => patternUniformity({ ...lopsided, swath: m(width) }).cv.value)).toPrecision(3)} %`,
+      `the best has ${Math.min(...[0.5, 1].map((width) => patternUniformity({ ...lopsided, swath: m(width) }).cv.value)).toPrecision(3)}%`,
     );
     expectRefused(() => widestSwath({ ...bell, limit: qty(-1, "%") }), "out-of-range", "limit");
     expectRefused(() => widestSwath({ ...bell, limit: qty(1, "m") as never }), "wrong-dimension", "limit");
@@ -213,6 +305,15 @@ describe("widestSwath", () => {
       "out-of-range",
       "step",
     );
+    const many = of(Array.from({ length: 40 }, () => 1));
+    const limit = qty(15, "%");
+    expectRefused(
+      () => widestSwath({ ...many, limit, step: qty(9, "mm") }),
+      "out-of-range",
+      "step",
+      "0.01 m",
+    );
+    expect(widestSwath({ ...many, limit, step: qty(10, "mm") }).swath).toEqual(m(20));
     // A hundredth of the spacing is still allowed.
     expect(widestSwath({ ...bell, limit: qty(15, "%"), step: qty(5, "mm") }).swath.value).toBeGreaterThan(2);
     // By fifths of a metre down from 3 m: 2.2 m is too uneven, 2 m is even, and 2.15 m, which would do, is not asked about.

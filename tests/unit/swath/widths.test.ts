@@ -83,6 +83,7 @@ describe("the width of a pass", () => {
     expect(lines.at(-1)?.result).toEqual(bandsWidth(bands).treated);
     expect(lines.find(({ id }) => id === "swath.bands.ground")?.result).toEqual(bandsWidth(bands).ground);
     const alone = { bands: 4, bandWidth: qty(30, "cm") };
+    expect(bandsWidthLines({ ...alone, rowSpacing: null } as never)).toEqual(bandsWidthLines(alone));
     expect(bandsWidthLines(alone).map(({ id }) => id)).toEqual(["units.convert", "swath.bands.treated"]);
     expect(bandsWidthLines(alone).at(-1)?.result).toEqual(bandsWidth(alone).treated);
   });
@@ -102,6 +103,12 @@ describe("widths that cannot be", () => {
   });
 
   it("are overlaps as wide as the pass, negative ones, and other dimensions", () => {
+    // One width in two units: a conversion may leave the overlap a hair short of it.
+    for (const [width, overlap] of [
+      [ft(1), inches(12)],
+      [inches(12), ft(1)],
+    ] as const)
+      expectRefused(() => effectiveWidth({ width, overlap }), "out-of-range", "overlap");
     const of = (overlap: unknown) => () => effectiveWidth({ width: ft(5), overlap: overlap as never });
     expectRefused(of(ft(5)), "out-of-range", "overlap", "whole pass");
     expectRefused(of(qty(100, "%")), "out-of-range", "overlap");

@@ -34,7 +34,7 @@ describe("productRate and activeIngredientRate", () => {
     );
   });
 
-  it("go both ways for a liquid whose content is told by weight, with its density", () => {
+  it("go both ways for a liquid whose content is given by weight, with its density", () => {
     const density = qty(10, "lb/gal");
     const product = productRate({
       activeIngredient: qty(5, "lb/ac"),
@@ -46,7 +46,7 @@ describe("productRate and activeIngredientRate", () => {
     expect(activeIngredientRate({ product, contains: half, density })).toEqual(qty(5, "lb/ac"));
   });
 
-  it("read per cent by weight in volume as kilograms in 100 litres", () => {
+  it("read per cent by weight in volume as kilograms in 100 liters", () => {
     const contains = { value: 48, unit: "%", basis: "w/v" } as const;
     expect(activeIngredientRate({ product: qty(1, "L/ha"), contains }).value).toBeCloseTo(0.48, 12);
   });
@@ -64,7 +64,7 @@ describe("productRate and activeIngredientRate", () => {
     expect(perRow).toEqual(qty(2, "mL/m"));
   });
 
-  it("answer in imperial fluid ounces where pounds are told per imperial gallon", () => {
+  it("answer in imperial fluid ounces where pounds are given per imperial gallon", () => {
     const rate = productRate({
       activeIngredient: qty(1, "lb/ac"),
       contains: qty(4, "lb/imp_gal"),
@@ -76,7 +76,7 @@ describe("productRate and activeIngredientRate", () => {
   it.each([
     [{ contains: { value: 101, unit: "%", basis: "w/w" }, form: "dry" }, "out-of-range", "contains"],
     [{ contains: qty(1001, "g/kg"), form: "dry" }, "out-of-range", "contains"],
-    [{ contains: { value: 50, unit: "%", basis: "v/v" } }, "wrong-dimension", "contains"],
+    [{ contains: { value: 50, unit: "%", basis: "v/v" } }, "wrong-dimension", "contains.basis"],
     [{ contains: { value: 50, unit: "%" } }, "missing", "contains.basis"],
     [{ contains: qty(4, "lb/gal"), form: "dry" }, "wrong-dimension", "contains"],
     [{ contains: qty(4, "gal/ac") }, "wrong-dimension", "contains"],
@@ -95,7 +95,7 @@ describe("productRate and activeIngredientRate", () => {
     expect([error.code, error.path]).toEqual([code, path]);
   });
 
-  it("refuse a product told in neither volume nor weight", () => {
+  it("refuse a product given in neither volume nor weight", () => {
     const error = errorOf(() => activeIngredientRate({ product: qty(1, "ft") as never, contains: half }));
     expect([error.code, error.path]).toEqual(["wrong-dimension", "product"]);
   });

@@ -7,7 +7,7 @@ const rate = qty(20, "gal/ac");
 const area = { value: 0.5, unit: "ac", of: "treated" } as const;
 
 describe("carrierFor", () => {
-  it("gives what lands on the plot, and nothing else where nothing else is told", () => {
+  it("gives what lands on the plot, and nothing else where nothing else is given", () => {
     expect(carrierFor({ rate, area })).toEqual({
       sprayed: qty(10, "gal"),
       reserve: qty(0, "gal"),
@@ -16,7 +16,7 @@ describe("carrierFor", () => {
     });
   });
 
-  it("adds what stays in the lines, whatever unit it is told in", () => {
+  it("adds what stays in the lines, whatever unit it is given in", () => {
     const carrier = carrierFor({ rate, area, lineVolume: qty(64, "fl_oz") });
     expect(carrier.lines).toEqual(qty(0.5, "gal"));
     expect(carrier.total).toEqual(qty(10.5, "gal"));
@@ -70,16 +70,20 @@ describe("carrierFor", () => {
     [{ reserve: { percent: 101 } }, "out-of-range", "reserve.percent"],
     [{ reserve: { volume: qty(-1, "gal") } }, "out-of-range", "reserve.volume"],
     [{ reserve: { roundUpTo: qty(0, "gal") } }, "out-of-range", "reserve.roundUpTo"],
-    [{ reserve: { percent: 5, volume: qty(1, "gal") } }, "conflict", "reserve"],
+    [{ reserve: { percent: 5, volume: qty(1, "gal") } }, "conflict", "reserve.volume"],
     [{ reserve: {} }, "missing", "reserve"],
     [{ lineVolume: qty(-1, "gal") }, "out-of-range", "lineVolume"],
     [{ lineVolume: qty(1, "oz") }, "wrong-dimension", "lineVolume"],
     [{ rate: qty(0, "gal/ac") }, "out-of-range", "rate"],
     [{ rate: qty(20, "gal") }, "wrong-dimension", "rate"],
     [{ area: { ...area, value: 0 } }, "out-of-range", "area"],
-    [{ rate: qty(1e308, "gal/ac"), area: { ...area, value: 1e300 } }, "not-finite", "area"],
-    [{ rate: qty(1e-300, "gal/ac"), area: { ...area, value: 1e-300 } }, "not-finite", "area"],
-    [{ reserve: { roundUpTo: qty(1e-320, "L") } }, "not-finite", "area"],
+    [{ rate: qty(1e308, "gal/ac") }, "not-finite", "rate"],
+    [{ area: { ...area, value: 1e300 } }, "not-finite", "area"],
+    [{ rate: qty(1e-300, "gal/ac") }, "out-of-range", "rate"],
+    [{ lineVolume: qty(1e-76, "gal") }, "out-of-range", "lineVolume"],
+    [{ reserve: { roundUpTo: qty(1e-320, "L") } }, "out-of-range", "reserve.roundUpTo"],
+    [{ resreve: { percent: 5 } }, "unknown-field", "resreve"],
+    [{ reserve: { percent: 5, extra: 1 } }, "unknown-field", "reserve.extra"],
   ] as const)("refuses %o", (change, code, path) => {
     const error = errorOf(() => carrierFor({ rate, area, ...change } as never));
     expect([error.code, error.path]).toEqual([code, path]);

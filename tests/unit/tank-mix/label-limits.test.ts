@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import {
   checkLabel,
-  type Finding,
+  type LabelFinding,
   type LabelInput,
   type LabelLimits,
   type SeasonSoFar,
@@ -30,20 +30,20 @@ describe("checkLabel", () => {
     expect(over?.message).toContain("1.5 pt/ac");
   });
 
-  it("tells a rate in the label's own unit, and names what could push it over the limit next to it", () => {
+  it("says a rate in the unit that its limit is given in, and names what could push it over the limit next to it", () => {
     // 0.25 % of 20 gal/ac is 0.05 gal/ac, 6.4 fl oz.
     const quarter = { value: 0.25, unit: "%", basis: "v/v" } as const;
     const said = (max: LabelLimits["max"], rate: LabelInput["rate"]) =>
       check({ max: max as typeof quarter }, { rate })[0]?.message;
-    const [pace, measure] = ["a slow step or a worn nozzle", "a measure filled too high"].map(
+    const [pace, measure] = ["A slow step or a worn nozzle", "A measure filled too high"].map(
       (risk) => (figure: string) =>
-        `The rate is ${figure}, next to the label's highest of ${figure}: ${risk} goes over it.`,
+        `The rate of ${figure} is at or near the label maximum of ${figure}. ${risk} would put you over.`,
     ) as [(figure: string) => string, (figure: string) => string];
     expect(said(quarter, quarter)).toBe(measure("6.4 fl oz/ac"));
     expect(said(qty(0.25, "gal/100gal"), { parts: 1, to: 400, of: "mix" })).toBe(measure("6.4 fl oz/ac"));
     expect(said(qty(6.4, "fl_oz/ac"), quarter)).toBe(pace("6.4 fl oz/ac"));
     expect(said(quarter, qty(6.4, "fl_oz/ac"))).toBe(pace("6.4 fl oz/ac"));
-    expect(said(qty(43.56, "fl_oz/ac"), qty(1, "fl_oz/1000ft2"))).toBe(pace("1 fl oz/1,000 sq ft"));
+    expect(said(qty(43.56, "fl_oz/ac"), qty(1, "fl_oz/1000ft2"))).toBe(pace("43.56 fl oz/ac"));
     expect(said(undefined, { low: qty(0.1, "gal/100gal"), high: quarter, chosen: quarter })).toBe(
       measure("6.4 fl oz/ac"),
     );
@@ -55,7 +55,7 @@ describe("checkLabel", () => {
     expect(codes({ max: qty(1.49, "pt/ac") })).toEqual(["refusal: rate-over-max"]);
   });
 
-  it("warns within 5 % of a limit unless told another margin", () => {
+  it("warns within 5 % of a limit unless given another margin", () => {
     expect(codes({ max: qty(1.57, "pt/ac") })).toEqual(["warning: rate-near-max"]);
     expect(codes({ max: qty(1.58, "pt/ac") })).toEqual([]);
     expect(codes({ max: qty(1.58, "pt/ac") }, { near: 10 })).toEqual(["warning: rate-near-max"]);
@@ -68,7 +68,7 @@ describe("checkLabel", () => {
     expect(codes({ min: qty(1.6, "pt/ac") })).toEqual(["warning: rate-under-min"]);
   });
 
-  it("compares rates that are told in different ways, by the mix that they make", () => {
+  it("compares rates that are given in different ways, by the mix that they make", () => {
     // 1.5 pt/ac in 20 gal/ac are 1.2 fl oz to the gallon, 0.9375 % by volume.
     expect(codes({ max: { value: 0.9, unit: "%", basis: "v/v" } })).toEqual(["refusal: rate-over-max"]);
     expect(codes({ max: { value: 1, unit: "%", basis: "v/v" } })).toEqual([]);
@@ -91,6 +91,12 @@ describe("checkLabel", () => {
     expect(codes({ max: qty(1.2, "pt/ac") }, { rate: { low, high, chosen: qty(1.5, "pt/ac") } })).toEqual([
       "refusal: rate-over-max",
     ]);
+  });
+
+  it("compares the rates of a dry product by weight", () => {
+    const dry = { form: "dry", rate: { value: 0.5, unit: "%", basis: "w/v" } } as const;
+    expect(codes({ max: qty(13, "oz/ac") }, dry)).toEqual(["refusal: rate-over-max"]);
+    expect(codes({ max: qty(15, "oz/ac") }, dry)).toEqual([]);
   });
 
   it("refuses too little and too much carrier", () => {
@@ -138,14 +144,14 @@ describe("checkLabel", () => {
   });
 
   // What a form shows beside the field at the path: both figures, and what to do.
-  it.each<[LabelLimits, SeasonSoFar | undefined, Finding["code"], string, object, string]>([
+  it.each<[LabelLimits, SeasonSoFar | undefined, LabelFinding["code"], string, object, string]>([
     [
       { max: qty(1, "pt/ac") },
       undefined,
       "rate-over-max",
       "rate",
       { rate: qty(1.5, "pt/ac"), max: qty(1, "pt/ac") },
-      "The rate is 1.5 pt/ac, over the label's highest of 1 pt/ac: use no more than the label allows.",
+      "The rate of 1.5 pt/ac is over the label maximum of 1 pt/ac. Use no more than the label allows.",
     ],
     [
       { min: qty(2, "pt/ac") },
@@ -153,7 +159,7 @@ describe("checkLabel", () => {
       "rate-under-min",
       "rate",
       { rate: qty(1.5, "pt/ac"), min: qty(2, "pt/ac") },
-      "The rate is 1.5 pt/ac, under the label's lowest of 2 pt/ac: it may not work.",
+      "The rate of 1.5 pt/ac is below the label minimum of 2 pt/ac. It may not work: check the label.",
     ],
     [
       { max: qty(1.5, "pt/ac") },
@@ -161,31 +167,31 @@ describe("checkLabel", () => {
       "rate-near-max",
       "rate",
       { rate: qty(1.5, "pt/ac"), max: qty(1.5, "pt/ac") },
-      "The rate is 1.5 pt/ac, next to the label's highest of 1.5 pt/ac: a slow step or a worn nozzle goes over it.",
+      "The rate of 1.5 pt/ac is at or near the label maximum of 1.5 pt/ac. A slow step or a worn nozzle would put you over.",
     ],
     [
       { leastCarrier: qty(100, "qt/ac") },
       undefined,
       "carrier-under-least",
       "carrierRate",
-      { carrierRate: qty(20, "gal/ac"), least: qty(25, "gal/ac") },
-      "The sprayer puts out 20 gal/ac, under the label's least of 25 gal/ac: slow down, or fit larger nozzles, and calibrate again.",
+      { carrierRate: qty(80, "qt/ac"), least: qty(100, "qt/ac") },
+      "The sprayer puts out 80 qt/ac, below the label minimum of 100 qt/ac. Slow down or use larger nozzles, then recalibrate.",
     ],
     [
       { mostCarrier: qty(60, "qt/ac") },
       undefined,
       "carrier-over-most",
       "carrierRate",
-      { carrierRate: qty(20, "gal/ac"), most: qty(15, "gal/ac") },
-      "The sprayer puts out 20 gal/ac, over the label's most of 15 gal/ac: speed up, or fit smaller nozzles, and calibrate again.",
+      { carrierRate: qty(80, "qt/ac"), most: qty(60, "qt/ac") },
+      "The sprayer puts out 80 qt/ac, over the label maximum of 60 qt/ac. Speed up or use smaller nozzles, then recalibrate.",
     ],
     [
       { leastCarrier: qty(80, "qt/ac") },
       undefined,
       "carrier-near-least",
       "carrierRate",
-      { carrierRate: qty(20, "gal/ac"), least: qty(20, "gal/ac") },
-      "The sprayer puts out 20 gal/ac, next to the label's least of 20 gal/ac: a quicker step goes under it.",
+      { carrierRate: qty(80, "qt/ac"), least: qty(80, "qt/ac") },
+      "The sprayer puts out 80 qt/ac, at or near the label minimum of 80 qt/ac. Walking faster would put you below it.",
     ],
     [
       { seasonMax: qty(3, "pt/ac") },
@@ -193,15 +199,15 @@ describe("checkLabel", () => {
       "season-over-max",
       "rate",
       { rate: qty(1.5, "pt/ac"), used: qty(2, "pt/ac"), max: qty(3, "pt/ac") },
-      "With 2 pt/ac used already, 1.5 pt/ac more goes over the label's most of 3 pt/ac in a season.",
+      "With 2 pt/ac already used, 1.5 pt/ac more goes over the label maximum of 3 pt/ac in a season. Use less, or another product.",
     ],
     [
       { seasonMax: qty(4, "pt/ac") },
       { rate: qty(2, "pt/ac") },
       "season-nearly-used",
       "rate",
-      { rate: qty(1.5, "pt/ac"), used: qty(2, "pt/ac"), max: qty(4, "pt/ac") },
-      "After this application 0.5 pt/ac of the season's 4 pt/ac is left: not enough for another at this rate.",
+      { rate: qty(1.5, "pt/ac"), used: qty(2, "pt/ac"), max: qty(4, "pt/ac"), left: qty(0.5, "pt/ac") },
+      "After this application 0.5 pt/ac of the season's 4 pt/ac is left, not enough for another at this rate.",
     ],
     [
       { seasonMax: qty(4, "pt/ac") },
@@ -209,7 +215,7 @@ describe("checkLabel", () => {
       "season-unknown",
       "soFar.rate",
       { rate: qty(1.5, "pt/ac"), used: qty(0, "pt/ac"), max: qty(4, "pt/ac") },
-      "The label allows 4 pt/ac in a season, and nothing was told about what the plot has had: look it up in the spray record.",
+      "The label allows 4 pt/ac in a season, and you haven't entered what this plot has already had. Check your spray record.",
     ],
     [
       { mostApplications: 3 },
@@ -217,7 +223,7 @@ describe("checkLabel", () => {
       "applications-unknown",
       "soFar.applications",
       { most: 3 },
-      "The label allows 3 applications in a season, and nothing was told about how many there were: look it up in the spray record.",
+      "The label limits applications to 3 a season, and you haven't entered how many this plot has had. Check your spray record.",
     ],
     [
       { mostApplications: 3 },
@@ -225,7 +231,7 @@ describe("checkLabel", () => {
       "applications-over-most",
       "soFar.applications",
       { made: 3, most: 3 },
-      "The plot has had 3 applications, and the label allows 3 in a season: no more this season.",
+      "The label limits applications to 3 a season, and this plot has had 3. Don't use this product again this season.",
     ],
     [
       { mostApplications: 3 },
@@ -241,7 +247,7 @@ describe("checkLabel", () => {
       "interval-unknown",
       "soFar.daysSinceLast",
       { least: 7 },
-      "The label wants 7 days between applications, and nothing was told about the last one: look it up in the spray record.",
+      "The label requires 7 or more days between applications, and you haven't entered when the last one was. Check your spray record.",
     ],
     [
       { daysBetween: 7 },
@@ -249,12 +255,29 @@ describe("checkLabel", () => {
       "interval-too-short",
       "soFar.daysSinceLast",
       { since: 6, least: 7 },
-      "The last application was 6 days ago, and the label wants 7 days between applications: wait.",
+      "Days since the last application: 6. The label requires 7 or more, so wait.",
     ],
   ])("finds in %j with %j: %s", (label, season, code, path, figures, message) => {
     const found = check(label, season === undefined ? {} : soFar(season));
     const severity = /under-least|over-|too-short/.test(code) ? "refusal" : "warning";
-    expect(found).toEqual([{ code, severity, path, message, figures }]);
+    expect(found).toEqual([{ code, key: code, severity, path, message, figures }]);
+  });
+
+  it("gives each sentence of a finding a key of its own", () => {
+    const quarter = { value: 0.25, unit: "%", basis: "v/v" } as const;
+    const keys = (max: LabelLimits["max"], rate: LabelInput["rate"]) =>
+      checkLabel({ ...job, label: { max: max as typeof quarter }, rate }).map(({ code, key }) => [code, key]);
+    expect(keys(quarter, quarter)).toEqual([["rate-near-max", "rate-near-max-by-measure"]]);
+    expect(keys(quarter, qty(6.4, "fl_oz/ac"))).toEqual([["rate-near-max", "rate-near-max"]]);
+  });
+
+  it("takes nothing for not given", () => {
+    const bare = checkLabel({ ...job, label: {} });
+    const label = { min: null, max: null, seasonMax: null, mostApplications: null, daysBetween: null };
+    const nothing = { soFar: null, area: null, ground: null, rowLength: null, near: null };
+    expect(checkLabel({ ...job, label, ...nothing } as never)).toEqual(bare);
+    const season = { label: { seasonMax: qty(5, "pt/ac") }, soFar: { rate: null, applications: 0 } };
+    expect(checkLabel({ ...job, ...season } as never)).toEqual([]);
   });
 
   it("says nothing of limits that are kept", () => {
@@ -303,7 +326,6 @@ describe("checkLabel", () => {
     [{ label: { daysBetween: -1 } }, "out-of-range", "label.daysBetween"],
     [{ label: { mostApplications: 3 }, soFar: { applications: -1 } }, "out-of-range", "soFar.applications"],
     [{ label: null }, "missing", "label"],
-    [{ soFar: null }, "missing", "soFar"],
     [{ near: 101 }, "out-of-range", "near"],
     [{ area: { value: 1, unit: "ac", of: "ground" } }, "wrong-area", "area"],
   ] as const)("refuses %o", (change, code, path) => {

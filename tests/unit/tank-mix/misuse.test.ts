@@ -2,7 +2,7 @@ import {
   activeIngredientRate,
   carrierFor,
   checkLabel,
-  dilute,
+  diluteMix,
   jarTest,
   leftoverArea,
   mixingOrder,
@@ -10,7 +10,7 @@ import {
   productAmount,
   productInLoads,
   productRate,
-  rinse,
+  rinseTank,
   splitLoads,
   stockFor,
   strengthOf,
@@ -173,7 +173,7 @@ refusesMisuse(
   { jar: qty(1, "L"), mix: qty(100, "L"), amounts: [qty(2, "L"), qty(1, "kg")], stand: qty(15, "min") },
   ["jar", "mix", "amounts", "amounts.0", "stand"],
 );
-refusesMisuse("dilute", dilute, { from: qty(50, "mL/L"), to: qty(5, "mL/L"), volume: qty(10, "L") }, [
+refusesMisuse("diluteMix", diluteMix, { from: qty(50, "mL/L"), to: qty(5, "mL/L"), volume: qty(10, "L") }, [
   "from",
   "to",
   "volume",
@@ -183,7 +183,7 @@ refusesMisuse("stockFor", stockFor, { amount: qty(10, "mL"), volume: qty(1, "L")
   "volume",
   "dose",
 ]);
-refusesMisuse("rinse", rinse, { residual: qty(1, "L"), water: qty(5, "L"), rinses: 3 }, [
+refusesMisuse("rinse", rinseTank, { residual: qty(1, "L"), water: qty(5, "L"), rinses: 3 }, [
   "residual",
   "water",
   "rinses",

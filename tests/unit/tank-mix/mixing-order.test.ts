@@ -117,10 +117,14 @@ describe("mixingOrder", () => {
     expect([error.code, error.path]).toEqual([code, path]);
   });
 
+  it("takes nothing for the usual order", () => {
+    const products = [{ code: "EC", inSolubleBag: null }, { code: "WP" }] as never;
+    expect(mixingOrder({ products, steps: null } as never).map(({ product }) => product)).toEqual([1, 0]);
+  });
+
   it.each([
     [["powders"], "unknown-choice", "steps[0]"],
     [["emulsion", "emulsion"], "conflict", "steps[1]"],
-    [null, "missing", "steps"],
   ] as const)("refuses the steps %o", (steps, code, path) => {
     const error = errorOf(() => mixingOrder({ products: [{ code: "EC" }], steps } as never));
     expect([error.code, error.path]).toEqual([code, path]);

@@ -16,7 +16,7 @@ const job = {
 const amountOf = (rate: LabelRate, form: "liquid" | "dry", more: Partial<ProductInput> = {}) =>
   productAmount({ rate, form, ...job, ...more });
 
-describe("productAmount, by how the label tells the rate", () => {
+describe("productAmount, by how the label gives the rate", () => {
   it("takes a bare rate per area as per treated area", () => {
     expect(amountOf(qty(1.5, "pt/ac"), "liquid")).toEqual({
       amount: qty(12, "fl_oz"),
@@ -54,11 +54,11 @@ describe("productAmount, by how the label tells the rate", () => {
 
   it("takes parts per million", () => {
     const rate = { value: 200, unit: "ppm", basis: "w/v" } as const;
-    // 200 ppm w/v are 200 mg in a litre.
+    // 200 ppm w/v are 200 mg in a liter.
     expect(amountOf(rate, "dry", { carrier: qty(10, "L") }).amount.value).toBeCloseTo(2, 12);
   });
 
-  it("tells a ratio of the mix from a ratio to the water", () => {
+  it("keeps a ratio of the mix apart from a ratio to the water", () => {
     const carrier = qty(101, "L");
     expect(amountOf({ parts: 1, to: 100, of: "water" }, "liquid", { carrier }).amount).toEqual(
       qty(1000, "mL"),
@@ -227,7 +227,7 @@ describe("productAmount, and what it refuses", () => {
       "rate.activeIngredient",
     ],
     [
-      "active ingredient told as a ratio",
+      "active ingredient given as a ratio",
       { activeIngredient: { parts: 1, to: 2, of: "mix" }, contains: qty(4, "lb/gal") },
       "liquid",
       "wrong-dimension",
@@ -255,8 +255,8 @@ describe("productAmount, and what it refuses", () => {
     expect(errorOf(() => amountOf(rate, "liquid", { ground: area as never })).code).toBe("wrong-area");
   });
 
-  it("tells the ounce of weight from the fluid ounce", () => {
-    expect(errorOf(() => amountOf(qty(5, "oz/ac"), "liquid")).message).toContain("not a fluid ounce");
+  it("keeps the ounce of weight apart from the fluid ounce", () => {
+    expect(errorOf(() => amountOf(qty(5, "oz/ac"), "liquid")).message).toContain("fl oz or oz");
   });
 
   it("refuses what is too large to compute with", () => {

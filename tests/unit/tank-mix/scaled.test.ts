@@ -27,7 +27,7 @@ describe("numbers in whole units of their last digit", () => {
     }
   });
 
-  it("are told in coarser units up or down, and in finer ones as they are", () => {
+  it("are given in coarser units up or down, and in finer ones as they are", () => {
     expect(rescaled({ units: 12345, exponent: 0 }, 2, "floor")).toBe(123);
     expect(rescaled({ units: 12345, exponent: 0 }, 2, "ceil")).toBe(124);
     expect(rescaled({ units: 12300, exponent: 0 }, 2, "ceil")).toBe(123);

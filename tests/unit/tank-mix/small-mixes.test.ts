@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { dilute, jarTest, leftoverArea, rinse, stockFor, strengthOf } from "../../../src/tank-mix/index.ts";
+import {
+  diluteMix,
+  jarTest,
+  leftoverArea,
+  rinseTank,
+  stockFor,
+  strengthOf,
+} from "../../../src/tank-mix/index.ts";
 import { qty, valueIn } from "../../../src/units/index.ts";
 import { errorOf } from "../../helpers/bad-input.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
@@ -33,29 +40,34 @@ describe("jarTest", () => {
   });
 });
 
-describe("dilute", () => {
+describe("diluteMix", () => {
   it("brings a solution down by C1V1 = C2V2", () => {
-    expect(dilute({ from: qty(50, "mL/L"), to: qty(5, "mL/L"), volume: qty(10, "L") })).toEqual({
+    expect(diluteMix({ from: qty(50, "mL/L"), to: qty(5, "mL/L"), volume: qty(10, "L") })).toEqual({
       take: qty(1, "L"),
       water: qty(9, "L"),
     });
     const percent = (value: number) => ({ value, unit: "%", basis: "w/v" }) as const;
-    expect(dilute({ from: percent(10), to: percent(2.5), volume: qty(2, "gal") }).take).toEqual(
+    expect(diluteMix({ from: percent(10), to: percent(2.5), volume: qty(2, "gal") }).take).toEqual(
       qty(0.5, "gal"),
     );
     const ppm = { value: 500, unit: "ppm", basis: "w/v" } as const;
-    expect(dilute({ from: percent(1), to: ppm, volume: qty(20, "L") }).take).toEqual(qty(1, "L"));
+    expect(diluteMix({ from: percent(1), to: ppm, volume: qty(20, "L") }).take).toEqual(qty(1, "L"));
   });
 
-  it("refuses a part of the volume beside a weight per volume, and says how each was told", () => {
+  it("refuses a part of the volume beside a weight per volume, and says how each was given", () => {
     const [from, to] = [{ value: 5, unit: "%", basis: "w/v" } as const, qty(5, "g/L")];
     const volume = qty(10, "L");
-    expectRefused(() => dilute({ from, to, volume }), "conflict", "to.basis", "told w/v and g/L");
-    expectRefused(() => dilute({ from: to, to: from, volume }), "conflict", "to.basis", "told g/L and w/v");
+    expectRefused(() => diluteMix({ from, to, volume }), "conflict", "to.basis", "in w/v, the other in g/L");
+    expectRefused(
+      () => diluteMix({ from: to, to: from, volume }),
+      "conflict",
+      "to.basis",
+      "in g/L, the other in w/v",
+    );
   });
 
   it("takes all of it and no water where the strengths are the same", () => {
-    const same = dilute({ from: qty(1, "lb/gal"), to: qty(16, "oz/gal"), volume: qty(3, "gal") });
+    const same = diluteMix({ from: qty(1, "lb/gal"), to: qty(16, "oz/gal"), volume: qty(3, "gal") });
     expect(same).toEqual({ take: qty(3, "gal"), water: qty(0, "gal") });
   });
 
@@ -73,7 +85,7 @@ describe("dilute", () => {
     [{ volume: qty(0, "L") }, "out-of-range", "volume"],
   ] as const)("refuses %o", (change, code, path) => {
     const valid = { from: qty(50, "mL/L"), to: qty(5, "mL/L"), volume: qty(10, "L") };
-    const error = errorOf(() => dilute({ ...valid, ...change } as never));
+    const error = errorOf(() => diluteMix({ ...valid, ...change } as never));
     expect([error.code, error.path]).toEqual([code, path]);
   });
 });
@@ -102,27 +114,27 @@ describe("stockFor", () => {
 
 describe("rinse", () => {
   it("leaves a tenth of a tenth of a tenth after three rinses with nine times the residual", () => {
-    const { strength, water } = rinse({ residual: qty(1, "L"), water: qty(9, "L"), rinses: 3 });
+    const { strength, water } = rinseTank({ residual: qty(1, "L"), water: qty(9, "L"), rinses: 3 });
     expect(strength.value).toBeCloseTo(0.1, 12);
     expect(water).toEqual(qty(27, "L"));
   });
 
   it("shows why three small rinses do more than one large rinse with the same water", () => {
     const [residual, water] = [qty(1, "gal"), qty(3, "gal")];
-    const three = rinse({ residual, water, rinses: 3 });
-    const one = rinse({ residual, water: qty(9, "gal"), rinses: 1 });
+    const three = rinseTank({ residual, water, rinses: 3 });
+    const one = rinseTank({ residual, water: qty(9, "gal"), rinses: 1 });
     expect(three.water).toEqual(one.water);
     expect(three.strength.value).toBe(1.5625);
     expect(one.strength.value).toBe(10);
   });
 
-  it("gives rinse water whose area leftoverArea can tell", () => {
-    const { water } = rinse({ residual: qty(1, "gal"), water: qty(2, "gal"), rinses: 3 });
+  it("gives rinse water whose area leftoverArea finds", () => {
+    const { water } = rinseTank({ residual: qty(1, "gal"), water: qty(2, "gal"), rinses: 3 });
     expect(leftoverArea({ volume: water, rate: qty(20, "gal/ac") }).value).toBeCloseTo(13068, 9);
   });
 
   it("refuses half a rinse", () => {
-    const error = errorOf(() => rinse({ residual: qty(1, "L"), water: qty(9, "L"), rinses: 0.5 }));
+    const error = errorOf(() => rinseTank({ residual: qty(1, "L"), water: qty(9, "L"), rinses: 0.5 }));
     expect([error.code, error.path]).toEqual(["out-of-range", "rinses"]);
   });
 });

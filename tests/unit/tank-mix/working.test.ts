@@ -3,7 +3,7 @@ import {
   activeIngredientRate,
   type CarrierInput,
   carrierFor,
-  dilute,
+  diluteMix,
   jarTest,
   type LabelRate,
   type LoadsInput,
@@ -11,7 +11,7 @@ import {
   mixLoads,
   productAmount,
   productRate,
-  rinse,
+  rinseTank,
   splitLoads,
   stockFor,
   strengthOf,
@@ -21,14 +21,14 @@ import type { WorkingLine } from "../../../src/units/working.ts";
 import {
   activeIngredientRate as activeIngredientRateLines,
   carrierFor as carrierForLines,
-  dilute as diluteLines,
+  diluteMix as diluteMixLines,
   jarTest as jarTestLines,
   leftoverArea as leftoverAreaLines,
   loadWater,
   productAmount as productAmountLines,
   productInLoads,
   productRate as productRateLines,
-  rinse as rinseLines,
+  rinseTank as rinseTankLines,
   splitLoads as splitLoadsLines,
   stockFor as stockForLines,
   strengthOf as strengthOfLines,
@@ -60,13 +60,13 @@ function expectWorking(lines: readonly WorkingLine[], result: unknown, input?: u
   }
 }
 
-// What is not told is none.
+// What is not given is none.
 const NONE = [qty(0, "gal"), qty(0, "imp_gal"), qty(0, "L")];
 
 /** What a per cent is by definition, which the lines take for known: the size of a whole, and weight in volume. */
-function byDefinition(told: unknown): unknown {
+function byDefinition(given: unknown): unknown {
   const sizes = [qty(128, "fl_oz/gal"), qty(3785.411784 / 28.349523125, "oz/gal")];
-  const found = JSON.stringify(told).match(/"value":([\d.]+),"unit":"(%|ppm)","basis":"w\/v"/);
+  const found = JSON.stringify(given).match(/"value":([\d.]+),"unit":"(%|ppm)","basis":"w\/v"/);
   if (found === null) return sizes;
   return [...sizes, qty(Number(found[1]) / (found[2] === "%" ? 100 : 1e6), "kg/L")];
 }
@@ -154,10 +154,11 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
     for (const content of contents) {
       const input = { activeIngredient: qty(0.7, "lb/ac"), ...content };
       expectWorking(productRateLines(input), productRate(input), [input, byDefinition(content)]);
-      const product = content.form === "liquid" ? qty(3, "pt/ac") : qty(300, "g/ha");
+      const { form, ...known } = content;
+      const product = form === "liquid" ? qty(3, "pt/ac") : qty(300, "g/ha");
       expectWorking(
-        activeIngredientRateLines({ product, ...content }),
-        activeIngredientRate({ product, ...content }),
+        activeIngredientRateLines({ product, ...known }),
+        activeIngredientRate({ product, ...known }),
         [product, content, byDefinition(content)],
       );
     }
@@ -182,14 +183,14 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
       to: { value: 20, unit: "ppm", basis: "w/v" },
     } as const;
     expectWorking(
-      diluteLines({ ...percents, volume: qty(3, "pt") }),
-      dilute({ ...percents, volume: qty(3, "pt") }).water,
+      diluteMixLines({ ...percents, volume: qty(3, "pt") }),
+      diluteMix({ ...percents, volume: qty(3, "pt") }).water,
       [percents, qty(3, "pt")],
     );
     const stock = { amount: qty(10, "mL"), volume: qty(1, "qt"), dose: qty(0.1, "tsp") };
     expectWorking(stockForLines(stock), stockFor(stock), stock);
     const rinses = { residual: qty(3, "pt"), water: qty(7, "L"), rinses: 3 };
-    expectWorking(rinseLines(rinses), rinse(rinses).strength, rinses);
+    expectWorking(rinseTankLines(rinses), rinseTank(rinses).strength, rinses);
     const weak = { mix: qty(3, "gal"), addedWater: qty(2, "L"), product: qty(5, "oz") };
     expectWorking(strengthOfLines(weak), strengthOf(weak).weakBy, weak);
     expect(strengthOfLines(weak).find((line) => line.id === "tank-mix.lacking")?.result).toEqual(

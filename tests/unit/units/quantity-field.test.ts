@@ -238,6 +238,12 @@ describe("a fraction", () => {
     const byWeight = basedOr("A strength.", [], ["w/w"]);
     expectRefused(
       () => reads(byWeight, { value: 2, unit: "%", basis: "v/v" }),
+      "wrong-dimension",
+      "x.basis",
+      "as w/w, not v/v",
+    );
+    expectRefused(
+      () => reads(byWeight, { value: 2, unit: "%", basis: "by weight" }),
       "unknown-choice",
       "x.basis",
       "w/w",

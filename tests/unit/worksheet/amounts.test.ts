@@ -90,6 +90,13 @@ describe("the area that a load covers", () => {
     ).not.toMatch(/rows/);
     expect(covers({ kind: "rectangle", length: qty(90, "ft"), width: qty(60, "ft") })).not.toMatch(/rows/);
     expect(covers({ kind: "row-bands", rows: 2, ...rows, rowLength: qty(3000, "ft") })).not.toMatch(/rows/);
+    const uneven = {
+      ...rows,
+      rows: 4,
+      rowLength: undefined,
+      rowLengths: [500, 100, 100, 50].map((ft) => qty(ft, "ft")),
+    };
+    expect(covers({ kind: "row-bands", ...uneven } as never)).not.toMatch(/rows/);
     const two = { kind: "row-bands", rows: 7, ...rows } as const;
     expect(covers([two, two])).not.toMatch(/rows/);
   });

@@ -98,6 +98,22 @@ describe("a table of words in another language", () => {
     expect(messages).toContain(weak?.message);
   });
 
+  it("may number a term of a tool and name the tool in it", () => {
+    const lines = { own: { found: "Own", terms: { n: "fills {n} of the {tool}" } } };
+    const messages = { ...ENGLISH_WORDS, lines: { ...ENGLISH_WORDS.lines, ...lines } };
+    const line = {
+      id: "own",
+      formula: "n2 + 1",
+      terms: { n2: 3 },
+      tools: { 2: "tablespoon" },
+      result: 4,
+      source: "arithmetic",
+    } as const;
+    const text = renderText(workingSheet({ title: "Own", lines: [line] }, { messages }));
+    expect(text).toMatch(/fills 2 of the tablespoon/);
+    expect(text).not.toMatch(/[{}]/);
+  });
+
   it("is asked for names of its own only: those of every object are none", () => {
     const messages: Messages = { ...ENGLISH_WORDS, tools: {}, units: {}, sources: {} };
     const line = { id: "constructor", formula: "x", terms: { x: 1 }, result: 1, source: "toString" } as const;

@@ -30,6 +30,11 @@ describe("the options of a sheet", () => {
 
   it("refuse a locale, a system and a table that are none", () => {
     expectRefused(() => worksheet(plan, { locale: "not a tag" }), "unknown-choice", "options.locale");
+    expectRefused(
+      () => workingSheet({ title: "x", lines: [] }, { locale: "not a tag" }),
+      "unknown-choice",
+      "options.locale",
+    );
     expectRefused(() => fieldCard(plan, { units: "stone" as never }), "unknown-choice", "options.units");
     expectRefused(() => worksheet(plan, { messages: 5 as never }), "not-a-quantity", "options.messages");
     expectRefused(() => worksheet(plan, null as never), "missing", "options");

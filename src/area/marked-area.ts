@@ -1,6 +1,13 @@
-import { SprayMathError } from "../errors.js";
-import { inUnit } from "../units/guard.js";
-import type { Area, AreaKind, GroundArea, TreatedArea } from "../units/types.js";
+import { checked } from "../units/check.js";
+import {
+  groundArea as groundField,
+  type QuantityField,
+  treatedArea as treatedField,
+} from "../units/quantity-field.js";
+import type { Area, GroundArea, TreatedArea } from "../units/types.js";
+
+const GROUND: QuantityField<GroundArea> = groundField("An area of ground. More than 0.", { unmarked: true });
+const TREATED: QuantityField<TreatedArea> = treatedField("A treated area. More than 0.", { unmarked: true });
 
 /**
  * Says that a measured area is ground: the plot with everything on it, sprayed or not.
@@ -18,12 +25,12 @@ import type { Area, AreaKind, GroundArea, TreatedArea } from "../units/types.js"
  * console.log(groundArea(qty(2.5, "ac"))); // { value: 2.5, unit: 'ac', of: 'ground' }
  * ```
  */
-export function groundArea(area: Area & { readonly of?: "ground" }): GroundArea {
-  return { ...checkedKind(area, "ground"), of: "ground" };
+export function groundArea(area: Area & { readonly of?: "ground" | undefined }): GroundArea {
+  return checked(area, GROUND, "area");
 }
 
 /**
- * Says that a measured area is what the spray really lands on, such as the treated acres told on a work order. Where it
+ * Says that a measured area is what the spray really lands on, such as the treated acres on a work order. Where it
  * has to be worked out from a plot, use `treatAll`, `treatPart`, `rowBandsArea` and the like instead.
  *
  * @param area - any area that does not say yet what it is an area of; more than 0
@@ -39,19 +46,6 @@ export function groundArea(area: Area & { readonly of?: "ground" }): GroundArea 
  * console.log(treatedArea(qty(5600, "ft2"))); // { value: 5600, unit: 'ft2', of: 'treated' }
  * ```
  */
-export function treatedArea(area: Area & { readonly of?: "treated" }): TreatedArea {
-  return { ...checkedKind(area, "treated"), of: "treated" };
-}
-
-function checkedKind(area: Area & { readonly of?: AreaKind }, wanted: AreaKind): Area {
-  inUnit(area, "m2", "area");
-  const { value, unit, of = wanted } = area;
-  if (of !== wanted) {
-    throw new SprayMathError(
-      "wrong-area",
-      "area",
-      `Given ${of} area; wanted an area that is not marked, or marked as ${wanted}. Only the part of the ground that is sprayed is treated.`,
-    );
-  }
-  return { value, unit };
+export function treatedArea(area: Area & { readonly of?: "treated" | undefined }): TreatedArea {
+  return checked(area, TREATED, "area");
 }

@@ -1,0 +1,237 @@
+import { joinPath } from "../errors.js";
+import type { LabelFinding } from "../tank-mix/findings.js";
+import { type LabelInput, labelFindingsOf, ratesOf } from "../tank-mix/label-limits.js";
+import {
+  isRange,
+  type LabelRate,
+  ownAreaUnit,
+  rateUsed,
+  type SingleRate,
+  sizesFor,
+} from "../tank-mix/label-rate.js";
+import { unusualFindingsOf } from "../tank-mix/unusual.js";
+import type { Check } from "../units/check.js";
+import { convertValue, inUnit } from "../units/convert.js";
+import { moreThan } from "../units/decide.js";
+import { ratioOf } from "../units/quantity.js";
+import { resolveUnit } from "../units/resolve.js";
+import type { Concentration, MassRate, Quantity, Unit, VolumeRate, VolumeUnit } from "../units/types.js";
+import type { PlanInput, Product } from "./input.js";
+import { plotNames } from "./plot.js";
+import type { JobArea, PlotAreas } from "./plot-areas.js";
+import type { ProductTotal } from "./result.js";
+import { asPercent, type Warning, warning } from "./warnings.js";
+
+/** Notes the rates that ask for rows or for ground where the plot has none. */
+export function ratesFitPlot(products: readonly Product[], area: JobArea, check: Check): void {
+  products.forEach((product, i) => {
+    for (const [at, rate] of ratesOf(product)) {
+      // What was used is held against the season's limit only.
+      if (at === "soFar.rate" && product.label?.seasonMax === undefined) continue;
+      for (const [end, single] of rate === undefined ? [] : singlesOf(rate))
+        for (const size of sizesFor(single))
+          if ((size === "ground" || size === "rowLength") && area[size] === undefined)
+            check.fault(
+              "conflict",
+              size === "ground" ? "rate-needs-ground" : "rate-needs-rows",
+              joinPath(joinPath(`products[${i}]`, at), end),
+              size === "ground"
+                ? "This rate is per area of ground, and the ground of this plot isn't known. Enter the row spacing or the ground area."
+                : "This rate is per length of row, and this plot isn't in rows. Choose a plot in rows, or a rate per area.",
+            );
+    }
+  });
+}
+
+function singlesOf(rate: LabelRate): readonly (readonly [end: string, rate: SingleRate])[] {
+  return isRange(rate)
+    ? [
+        ["low", rate.low],
+        ["high", rate.high],
+        ["chosen", rate.chosen],
+      ]
+    : [["", rate]];
+}
+
+/** What one plot gets of a product: its areas, the output rate there, and the rate that comes to. */
+export interface PlotDose {
+  /** The plot's name; nothing where the plots are one. */
+  readonly name?: string | undefined;
+  readonly areas: Pick<PlotAreas, "treated" | "ground" | "rowLength">;
+  readonly carrierRate: VolumeRate;
+  readonly rate: LabelRate;
+}
+
+/** What a product's label has against the job, and what its name and its figures may lead to. Trusts its input. */
+export function productWarnings(
+  product: Product,
+  i: number,
+  { plot }: PlanInput,
+  area: JobArea,
+  rate: VolumeRate,
+  { strength }: ProductTotal,
+): Warning[] {
+  const at = `products[${i}]`;
+  const { name, form, bulkDensity } = product;
+  const unusual = unusualFindingsOf({ rate: product.rate, strength, bulkDensity });
+  const names = plotNames(plot);
+  const doses = dosesOnPlots(product, area, names, rate, strength);
+  return [
+    ...unusual.map((finding) => ofProduct(finding, name, at)),
+    ...labelWarnings(product, at, doses),
+    ...unevenWarnings(product, at, area, names),
+    ...ouncesWarnings(name, form, at),
+  ];
+}
+
+/**
+ * One mix goes on all plots: per treated area each gets the same. Per ground or per length of row they don't, where one is
+ * sprayed on more of its ground than another: what a label says of those is then held against each plot alone.
+ */
+function dosesOnPlots(
+  product: Product,
+  { plots, ...together }: JobArea,
+  names: readonly string[],
+  carrierRate: VolumeRate,
+  strength: Concentration,
+): PlotDose[] {
+  const { rate } = product;
+  if (plots.length === 1 || !ratesOf(product).some(([, one]) => one !== undefined && dependsOnPlot(one)))
+    return [{ areas: together, carrierRate, rate }];
+  const [single] = rateUsed(rate, "");
+  const applied = ratePerArea(strength, carrierRate, ownAreaUnit(single));
+  return plots.map((areas, i) => ({
+    name: names[i] as string,
+    areas,
+    carrierRate,
+    rate: isRange(rate) ? { ...rate, chosen: applied } : applied,
+  }));
+}
+
+function dependsOnPlot(rate: LabelRate): boolean {
+  return singlesOf(rate).some(([, single]) =>
+    sizesFor(single).some((size) => size === "ground" || size === "rowLength"),
+  );
+}
+
+/** What a strength of the mix comes to per treated area. */
+function ratePerArea(
+  strength: Concentration,
+  carrierRate: VolumeRate,
+  unit: Unit | undefined,
+): VolumeRate | MassRate {
+  const { over, per } = resolveUnit(strength.unit, "unit");
+  const { per: area } = resolveUnit(carrierRate.unit, "unit");
+  const direct = `${over}/${area}` as Unit;
+  const value = strength.value * inUnit(carrierRate, `${per as VolumeUnit}/${area}` as VolumeRate["unit"]);
+  const own = unit ?? direct;
+  return { value: convertValue(value, direct, own), unit: own } as VolumeRate | MassRate;
+}
+
+/** What the label has against a product on each of these plots; of like findings that on the plot where it is furthest off. */
+export function labelWarnings(
+  { name, form, label, soFar }: Product,
+  at: string,
+  doses: readonly PlotDose[],
+): Warning[] {
+  const found = new Map<
+    string,
+    { readonly finding: LabelFinding; readonly off: number; readonly plot: string }
+  >();
+  for (const { areas, carrierRate, rate, name: plot = "" } of doses) {
+    // A single rate without limits was checked when its amount was worked out.
+    if (label === undefined && soFar === undefined && !isRange(rate)) continue;
+    const { treated: area, ground, rowLength } = areas;
+    const input: LabelInput = {
+      rate,
+      form,
+      carrierRate,
+      label: label ?? {},
+      area,
+      ground,
+      rowLength,
+      soFar,
+    };
+    for (const finding of labelFindingsOf(input, at)) {
+      const off = offBy(finding);
+      const before = found.get(finding.code);
+      if (before === undefined || off > before.off) found.set(finding.code, { finding, off, plot });
+    }
+  }
+  return [...found.values()].map(({ finding, plot }) =>
+    ofProduct(finding, doses.length > 1 ? `${name} on ${plot}` : name, at),
+  );
+}
+
+/** How far a finding is from its limit, to find the plot that it is worst on. */
+function offBy({ figures }: LabelFinding): number {
+  const { rate, max, min } = figures;
+  const limit = max ?? min;
+  if (typeof rate !== "object" || typeof limit !== "object") return 0;
+  return Math.abs(Math.log(ratioOf(rate as Quantity, limit as Quantity)));
+}
+
+/** A finding of a label with the product's name and place. */
+function ofProduct(finding: LabelFinding, name: string, at: string): Warning {
+  const { path, message, figures } = finding;
+  return {
+    ...finding,
+    message: `${name}: ${message}`,
+    path: path === "carrierRate" ? "calibration" : joinPath(at, path),
+    figures: { ...figures, product: name },
+  };
+}
+
+// One mark of a measure, or a step out of pace, moves a rate as much: common practice, no source.
+const EVEN_PERCENT = 5;
+
+/** A rate per ground or per length of row that one mix can't give to plots that are sprayed on different parts of their ground. */
+function unevenWarnings(
+  { name, rate }: Product,
+  at: string,
+  area: JobArea,
+  names: readonly string[],
+): Warning[] {
+  const [single] = rateUsed(rate, "");
+  const size = sizesFor(single).find((one) => one === "ground" || one === "rowLength");
+  if (size !== "ground" && size !== "rowLength") return [];
+  const share = (one: Pick<PlotAreas, "treated" | "ground" | "rowLength">): number => {
+    const measure = one[size] as { readonly value: number; readonly unit: Unit };
+    return (
+      inUnit(one.treated, "m2") / convertValue(measure.value, measure.unit, size === "ground" ? "m2" : "m")
+    );
+  };
+  const usual = share(area);
+  const off = area.plots.map((one) => 100 * (share(one) / usual - 1));
+  const worst = off.reduce((a, b, i) => (Math.abs(b) > Math.abs(off[a] as number) ? i : a), 0);
+  const percent = off[worst] as number;
+  if (!moreThan(Math.abs(percent), EVEN_PERCENT)) return [];
+  const isMore = percent > 0;
+  return [
+    warning(
+      "rate-uneven",
+      "warning",
+      `${at}.rate`,
+      `{product}: the rate is per ${size === "ground" ? "area of ground" : "length of row"}, and in one mix {plot} gets {percent} ${isMore ? "more" : "less"} than that. ` +
+        "Plan plots that differ one by one.",
+      { product: name, plot: names[worst] as string, percent: asPercent(Math.abs(percent)) },
+      `rate-uneven-${isMore ? "more" : "less"}`,
+    ),
+  ];
+}
+
+function ouncesWarnings(name: string, form: Product["form"], at: string): Warning[] {
+  if (!/\b(oz|ounces?)\b/i.test(name)) return [];
+  return [
+    warning(
+      "ounces-confusable",
+      "note",
+      `${at}.name`,
+      form === "dry"
+        ? "{product} has ounces in its name and is planned in ounces by weight, not fluid ounces. Check which one the label means."
+        : "{product} has ounces in its name and is planned in fluid ounces, not ounces by weight. Check which one the label means.",
+      { product: name },
+      `ounces-confusable-${form}`,
+    ),
+  ];
+}

@@ -1,0 +1,225 @@
+import { type Carrier, carrierOf, RESERVE, type Reserve } from "../tank-mix/carrier.js";
+import { leftoverAreaOf } from "../tank-mix/leftover.js";
+import { type LoadSplit, type LoadsInput, loadsOf } from "../tank-mix/loads.js";
+import { mixOf } from "../tank-mix/mix-loads.js";
+import { type MixingProduct, mixingOrderOf } from "../tank-mix/mixing-order.js";
+import { type ProductAmount, type ProductInput, productAmountOf, sizesGiven } from "../tank-mix/product.js";
+import { checked } from "../units/check.js";
+import {
+  about,
+  choice,
+  count,
+  type EitherField,
+  either,
+  list,
+  type ObjectField,
+  object,
+  optional,
+  type Partly,
+} from "../units/fields.js";
+import { sumOf } from "../units/quantity.js";
+import { groundArea, quantity, treatedArea } from "../units/quantity-field.js";
+import type { GroundArea, Length, Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
+import { MIX_PRODUCT, type MixProduct, MOST_PRODUCTS, namesDiffer, SPRAYER, type Sprayer } from "./input.js";
+import { known } from "./plot-areas.js";
+import type { Mix } from "./result.js";
+
+/** Whole rows, or plots of one size, to a load. */
+export interface RowsOrPlots {
+  /** How many rows or plots there are. A whole number, 1 or more. */
+  readonly pieces: number;
+}
+
+/** How a mix is split into loads: full tanks and a part load, equal loads, or whole rows or plots of one size. */
+export type MixSplit = "full-then-part" | "equal" | RowsOrPlots;
+
+/** What {@link planMix} is given. */
+export interface MixInput {
+  /** The area that the spray lands on. More than 0. */
+  readonly area: TreatedArea;
+  /** The ground that it lies on: needed for rates per ground area. */
+  readonly ground?: GroundArea | undefined;
+  /** The length of all treated rows together: needed for rates per row length. */
+  readonly rowLength?: Length | undefined;
+  /** What the sprayer puts out per treated area: the calibration's result. More than 0. */
+  readonly rate: VolumeRate;
+  /** The sprayer that does the job. */
+  readonly sprayer: Sprayer;
+  /** What is mixed to spare. None unless given. */
+  readonly reserve?: Reserve | undefined;
+  /** The products, at least one. */
+  readonly products: readonly MixProduct[];
+  /** How the mix is split: full tanks and a part load unless given. */
+  readonly split?: MixSplit | undefined;
+}
+
+const SPLIT: EitherField<MixSplit> = /* @__PURE__ */ either<MixSplit>(
+  "How the mix is split: full tanks and a part load unless given.",
+  [
+    choice("Full tanks and a part load, or equal loads.", ["full-then-part", "equal"]),
+    object<RowsOrPlots>({
+      pieces: count("How many rows or plots there are. A whole number, 1 or more."),
+    }),
+  ],
+  (input) => (typeof input === "object" && !Array.isArray(input) ? 1 : 0),
+);
+
+const MIX_INPUT: ObjectField<MixInput> = /* @__PURE__ */ object<MixInput>(
+  {
+    area: treatedArea("The area that the spray lands on. More than 0."),
+    ground: optional(groundArea("The ground that it lies on: needed for rates per ground area.")),
+    rowLength: optional(
+      quantity("The length of all treated rows together: needed for rates per row length.", "length"),
+    ),
+    rate: quantity(
+      "What the sprayer puts out per treated area: the calibration's result. More than 0.",
+      "volumeRate",
+    ),
+    sprayer: SPRAYER,
+    reserve: optional(about("What is mixed to spare. None unless given.", RESERVE)),
+    products: list("The products, at least one.", MIX_PRODUCT, { most: MOST_PRODUCTS }),
+    split: optional(SPLIT),
+  },
+  [
+    namesDiffer,
+    ({ products = [], rate, area, ground, rowLength }, check) => {
+      const sizes = { carrierRate: rate, area, ground, rowLength } as Partly<ProductInput>;
+      for (const product of products) sizesGiven(product.rate, sizes, check);
+    },
+  ],
+);
+
+/**
+ * Works out the tank mix where the treated area and the output rate are known: how much mix, in which loads, with how much
+ * of each product. {@link planApplication} does the same from the plot and the calibration, measures the doses and checks
+ * the job against the label.
+ *
+ * Formulas: sprayed = rate × area; total = sprayed + reserve + lines; loads = ceil(total / fill); product = label rate /
+ * output rate × mix: those of `carrierFor`, `splitLoads`, `productAmount` and `mixLoads` of `swath-to-spoon/tank-mix`.
+ *
+ * @param input - what is sprayed, the output rate, the sprayer and the products
+ * @returns the mix, its loads, each product in each load, the totals and what is left over; the strength is the same in
+ * every load, and the loads add up to the totals exactly
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`, `unknown-choice`,
+ * `wrong-dimension`, `wrong-area`, `out-of-range`, `too-few` or `conflict`, with the path of what is at fault
+ *
+ * @example
+ * ```ts
+ * import { planMix } from "swath-to-spoon/plan";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const mix = planMix({
+ *   area: { value: 0.25, unit: "ac", of: "treated" },
+ *   rate: qty(20, "gal/ac"),
+ *   sprayer: { tank: qty(4, "gal") },
+ *   products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
+ * });
+ * console.log(mix.loads.map((load) => load.carrier.value)); // [ 4, 1 ]
+ * console.log(mix.loads.map((load) => load.products[0]?.amount.value)); // [ 6.4, 1.6 ]
+ * ```
+ */
+export function planMix(input: MixInput): Mix {
+  return mixFor(checked(input, MIX_INPUT), { area: "area", split: "split" });
+}
+
+/** Where a caller has what can be at fault: the area, and the number of rows or plots. */
+export interface MixPlaces {
+  readonly area: string;
+  readonly split: string;
+}
+
+/** What a job takes in all. */
+export interface MixAmounts {
+  readonly carrier: Carrier;
+  /** Each product in the whole mix, unrounded. */
+  readonly amounts: readonly ProductAmount[];
+}
+
+/** What a job takes in all, before it is split into loads. Trusts its input. */
+export function amountsFor(job: MixInput, areaAt: string): MixAmounts {
+  const carrier = carrierOf(carrierInput(job), areaAt);
+  const amounts = job.products.map((product, i) =>
+    productAmountOf(productInput(product, job, carrier), `products[${i}].rate`),
+  );
+  return { carrier, amounts };
+}
+
+/** The mix of a job. Trusts its input. */
+export function mixFor(job: MixInput, at: MixPlaces): Mix {
+  const { products, rate } = job;
+  const { carrier, amounts } = amountsFor(job, at.area);
+  const { loads, total } = loadsOf(loadsInput(job, carrier), {
+    total: at.area,
+    leastLoad: "sprayer.leastLoad",
+    pieces: at.split,
+  });
+  const mixed = mixOf({ loads, amounts: amounts.map(({ amount }) => amount) }, "products");
+  const order = orderOf(products);
+  return {
+    carrier,
+    loads: mixed.loads.map(({ carrier, water, pieces, amounts }, i) => {
+      const number = i + 1;
+      const area = leftoverAreaOf({ volume: carrier, rate });
+      const shares = products.map(({ name }, k) => ({ name, amount: amounts[k] as Volume | Mass }));
+      return pieces === undefined
+        ? { number, carrier, water, area, products: shares }
+        : { number, carrier, water, pieces, area, products: shares };
+    }),
+    ...(order && { mixingOrder: order }),
+    totals: {
+      carrier: total,
+      products: products.map(({ name }, k) => ({
+        name,
+        amount: mixed.totals[k] as Volume | Mass,
+        strength: (amounts[k] as ProductAmount).strength,
+      })),
+    },
+    leftover: leftoverOf(carrier, rate),
+  };
+}
+
+/** What a job asks of the carrier's formula. */
+export function carrierInput({
+  rate,
+  area,
+  sprayer: { lineVolume },
+  reserve,
+}: MixInput): Parameters<typeof carrierOf>[0] {
+  return { rate, area, lineVolume, reserve };
+}
+
+/** What a product of a job asks of the product's formula. */
+export function productInput({ rate, form }: MixProduct, job: MixInput, { total }: Carrier): ProductInput {
+  const { area, ground, rowLength } = job;
+  return { rate, form, carrier: total, carrierRate: job.rate, area, ground, rowLength };
+}
+
+/** What a job asks of the loads' formula. */
+export function loadsInput({ sprayer, split = "full-then-part" }: MixInput, carrier: Carrier): LoadsInput {
+  const { tank, workingFill, leastLoad } = sprayer;
+  return {
+    total: carrier.total,
+    tank,
+    split: typeof split === "string" ? split : piecesOf(split, carrier),
+    workingFill,
+    leastLoad,
+  };
+}
+
+function piecesOf({ pieces }: RowsOrPlots, { reserve, lines }: Carrier): LoadSplit {
+  return { pieces, extra: sumOf([reserve, lines]) };
+}
+
+function orderOf(products: readonly MixProduct[]): string[] | undefined {
+  const codes = known(products.map(({ formulation }) => formulation));
+  if (codes === undefined) return undefined;
+  const mixing = products.map(({ inSolubleBag = false }, i): MixingProduct => {
+    return { code: codes[i] as MixingProduct["code"], inSolubleBag };
+  });
+  return mixingOrderOf({ products: mixing }).map(({ product }) => (products[product] as MixProduct).name);
+}
+
+function leftoverOf({ reserve, lines }: Carrier, rate: VolumeRate): Mix["leftover"] {
+  const carrier = sumOf([reserve, lines]);
+  return reserve.value === 0 ? { carrier } : { carrier, area: leftoverAreaOf({ volume: reserve, rate }) };
+}

@@ -1,0 +1,179 @@
+import { describe, expect, it } from "vitest";
+import * as mix from "../../../src/tank-mix/index.ts";
+import { mixingOrderOf } from "../../../src/tank-mix/mixing-order.ts";
+import { qty } from "../../../src/units/index.ts";
+import * as working from "../../../src/working/index.ts";
+import { expectRefused, refusal } from "../../helpers/refusal.ts";
+
+const treated = { value: 1, unit: "ac", of: "treated" } as const;
+const loads = [{ carrier: qty(4, "gal") }, { carrier: qty(2, "gal") }];
+const active = { activeIngredient: qty(1, "lb/ac"), contains: qty(4, "lb/gal") } as const;
+const job = { carrier: qty(10, "gal"), carrierRate: qty(20, "gal/ac") };
+const label = { rate: qty(1, "pt/ac"), form: "liquid", carrierRate: qty(20, "gal/ac"), label: {} } as const;
+
+type Call = readonly [name: string, call: (input: never) => unknown, input: object];
+const CALLS: readonly Call[] = [
+  ["carrierFor", mix.carrierFor, { rate: qty(20, "gal/ac"), area: treated }],
+  ["carrierForWorking", working.carrierFor, { rate: qty(20, "gal/ac"), area: treated }],
+  ["splitLoads", mix.splitLoads, { total: qty(10, "gal"), tank: qty(4, "gal"), split: "equal" }],
+  ["splitLoadsWorking", working.splitLoads, { total: qty(10, "gal"), tank: qty(4, "gal"), split: "equal" }],
+  ["productAmount", mix.productAmount, { rate: active, form: "liquid", ...job }],
+  ["productAmountWorking", working.productAmount, { rate: active, form: "liquid", ...job }],
+  ["productRate", mix.productRate, { ...active, form: "liquid" }],
+  ["productRateWorking", working.productRate, { ...active, form: "liquid" }],
+  [
+    "activeIngredientRate",
+    mix.activeIngredientRate,
+    { product: qty(3, "pt/ac"), contains: qty(4, "lb/gal") },
+  ],
+  [
+    "activeIngredientRateWorking",
+    working.activeIngredientRate,
+    { product: qty(3, "pt/ac"), contains: qty(4, "lb/gal") },
+  ],
+  ["productInLoads", mix.productInLoads, { amount: qty(12, "fl_oz"), loads }],
+  ["productInLoadsWorking", working.productInLoads, { amount: qty(12, "fl_oz"), loads }],
+  ["mixLoads", mix.mixLoads, { amounts: [qty(12, "fl_oz")], loads }],
+  ["waterWorking", working.loadWater, { carrier: qty(4, "gal"), amounts: [], water: qty(4, "gal") }],
+  ["checkLabel", mix.checkLabel, label],
+  ["jarTest", mix.jarTest, { jar: qty(1, "L"), mix: qty(100, "L"), amounts: [qty(2, "L")] }],
+  ["jarTestWorking", working.jarTest, { jar: qty(1, "L"), mix: qty(100, "L"), amounts: [qty(2, "L")] }],
+  ["diluteMix", mix.diluteMix, { from: qty(50, "mL/L"), to: qty(5, "mL/L"), volume: qty(10, "L") }],
+  [
+    "diluteMixWorking",
+    working.diluteMix,
+    { from: qty(50, "mL/L"), to: qty(5, "mL/L"), volume: qty(10, "L") },
+  ],
+  ["stockFor", mix.stockFor, { amount: qty(10, "mL"), volume: qty(1, "L"), dose: qty(1, "mL") }],
+  ["stockForWorking", working.stockFor, { amount: qty(10, "mL"), volume: qty(1, "L"), dose: qty(1, "mL") }],
+  ["rinseTank", mix.rinseTank, { residual: qty(1, "L"), water: qty(5, "L"), rinses: 3 }],
+  ["rinseTankWorking", working.rinseTank, { residual: qty(1, "L"), water: qty(5, "L"), rinses: 3 }],
+  ["strengthOf", mix.strengthOf, { mix: qty(3, "gal"), addedWater: qty(1, "gal") }],
+  ["strengthOfWorking", working.strengthOf, { mix: qty(3, "gal"), addedWater: qty(1, "gal") }],
+  ["leftoverArea", mix.leftoverArea, { volume: qty(1, "gal"), rate: qty(20, "gal/ac") }],
+  ["leftoverAreaWorking", working.leftoverArea, { volume: qty(1, "gal"), rate: qty(20, "gal/ac") }],
+  ["mixingOrder", mix.mixingOrder, { products: [{ code: "EC" }, { code: "WG" }] }],
+];
+
+/** Every object in an input, by its path. */
+function objectsIn(input: unknown, path: readonly string[] = []): (readonly string[])[] {
+  if (typeof input !== "object" || input === null) return [];
+  const inner = Object.entries(input).flatMap(([name, value]) => objectsIn(value, [...path, name]));
+  return Array.isArray(input) ? inner : [path, ...inner];
+}
+
+function changed(input: object, path: readonly string[], change: object): object {
+  const [first, ...rest] = path;
+  if (first === undefined) return { ...input, ...change };
+  const copy = (Array.isArray(input) ? [...input] : { ...input }) as Record<string, object>;
+  copy[first] = changed(copy[first] as object, rest, change);
+  return copy;
+}
+
+function frozen<T>(input: T): T {
+  if (typeof input === "object" && input !== null) Object.values(Object.freeze(input)).forEach(frozen);
+  return input;
+}
+
+describe.each(CALLS)("%s", (_, call, input) => {
+  it("refuses a field that it does not know, at every depth", () => {
+    for (const path of objectsIn(input)) {
+      const error = refusal(() => call(changed(input, path, { lable: 1 }) as never));
+      const place = [...path, "lable"].join(".").replace(/\.(\d+)/g, "[$1]");
+      expect([error.code, error.path]).toEqual(["unknown-field", place]);
+    }
+  });
+
+  it("takes a field that is undefined or null for one that is not there", () => {
+    for (const path of objectsIn(input))
+      for (const nothing of [undefined, null])
+        expect(call(changed(input, path, { lable: nothing }) as never)).toEqual(call(input as never));
+  });
+
+  it("works on a copy: the input stays as it was, and the result shares nothing with it", () => {
+    const given = structuredClone(input);
+    const result = call(frozen(given) as never);
+    expect(given).toEqual(input);
+    const parts = new Set(
+      objectsIn(given).map((path) => path.reduce<unknown>((at, name) => at?.[name as never], given)),
+    );
+    for (const path of objectsIn(result))
+      expect(parts.has(path.reduce<unknown>((at, name) => at?.[name as never], result))).toBe(false);
+  });
+});
+
+describe("several faults at once", () => {
+  it("are all reported, each with its own place", () => {
+    const error = refusal(() =>
+      mix.checkLabel({
+        rate: qty(0, "pt/ac"),
+        form: "gas",
+        carrierRate: qty(20, "gal"),
+        label: { max: { value: 2 }, mostApplications: 1.5, leastCarier: qty(10, "gal/ac") },
+        soFar: { applications: -1 },
+      } as never),
+    );
+    expect(error.issues.map(({ code, path }) => `${code} ${path}`)).toEqual([
+      "out-of-range rate",
+      "unknown-choice form",
+      "wrong-dimension carrierRate",
+      "missing label.max.unit",
+      "out-of-range label.mostApplications",
+      "unknown-field label.leastCarier",
+      "out-of-range soFar.applications",
+    ]);
+    expect(error.message).toContain("7 errors");
+  });
+
+  it("name the sizes that a rate needs once each, and not one that is at fault already", () => {
+    const needs = (input: object) =>
+      refusal(() =>
+        mix.productAmount({ form: "liquid", carrier: qty(10, "gal"), ...input } as never),
+      ).issues.map(({ code, path }) => `${code} ${path}`);
+    const perGround = { rate: qty(1, "pt/ac"), per: "ground" };
+    expect(needs({ rate: perGround })).toEqual(["missing carrierRate", "missing area", "missing ground"]);
+    expect(needs({ rate: perGround, ...job, area: { value: 1, unit: "ac", of: "ground" } })).toEqual([
+      "wrong-area area",
+      "missing ground",
+    ]);
+    const range = { low: perGround, high: perGround, chosen: perGround };
+    expect(needs({ rate: range, ...job, area: treated })).toEqual(["missing ground"]);
+  });
+
+  it("give examples in the system of the input", () => {
+    const said = (carrier: object, rate: object) =>
+      refusal(() => mix.productAmount({ rate, form: "liquid", carrier } as never)).message;
+    expect(said(qty(10, "gal"), qty(1, "pt/ac"))).toContain("such as 20 gal/ac");
+    expect(said(qty(10, "L"), qty(1, "L/ha"))).toContain("such as 200 L/ha");
+    const byWeight = { value: 50, unit: "%", basis: "w/w" } as const;
+    const density = (activeIngredient: object) =>
+      refusal(() => mix.productRate({ activeIngredient, contains: byWeight, form: "liquid" } as never))
+        .message;
+    expect(density(qty(1, "lb/ac"))).toContain("such as 9 lb/gal");
+    expect(density(qty(1, "kg/ha"))).toContain("such as 1.1 kg/L");
+    const ratio = (carrier: object) =>
+      refusal(() =>
+        mix.productAmount({ rate: { parts: 1, to: 9, of: "mix" }, form: "dry", carrier } as never),
+      ).message;
+    expect(ratio(qty(10, "gal"))).toContain("such as 1 oz wt/gal");
+    expect(ratio(qty(10, "L"))).toContain("such as 1 g/L");
+  });
+
+  it("in a strength of active ingredient: a percentage is weight in volume", () => {
+    const rate = { activeIngredient: { value: 1, unit: "%", basis: "v/v" }, contains: qty(40, "g/L") };
+    expectRefused(
+      () => mix.productAmount({ rate, form: "liquid", ...job } as never),
+      "wrong-dimension",
+      "rate.activeIngredient.basis",
+      "w/v, not v/v",
+    );
+  });
+});
+
+describe("the order of mixing", () => {
+  it("is the usual one for a core that is given no steps", () => {
+    expect(
+      mixingOrderOf({ products: [{ code: "adjuvant" }, { code: "SC" }] }).map(({ product }) => product),
+    ).toEqual([1, 0]);
+  });
+});
