@@ -6,8 +6,7 @@ import { refusal } from "../units/message.js";
 export type Schema<T> = z.ZodMiniType<T>;
 
 /** The field list that a schema of this module reads by. */
-export function fieldOf(schema: Schema<unknown> | Field<unknown>): Field<unknown> {
-  if (schema instanceof Field) return schema;
+export function fieldOf(schema: Schema<unknown>): Field<unknown> {
   const field = (schema as Partial<Schema<unknown>> | undefined)?._zod?.def as
     | { field?: unknown }
     | undefined;

@@ -78,7 +78,7 @@ const OPTIONS: ObjectField<FormOptions> = /* @__PURE__ */ object<FormOptions>({
  * console.log(tank?.path, tank?.about, tank?.units?.[0]); // tank What the tank holds. More than 0. gal
  * ```
  */
-export function formFields(schema: Schema<unknown> | Field<unknown>, options: FormOptions = {}): FormField[] {
+export function formFields(schema: Schema<unknown>, options: FormOptions = {}): FormField[] {
   const { system = "us" } = checked(options, OPTIONS, "options");
   return within(fieldOf(schema), { path: "", optional: false, when: [], system });
 }

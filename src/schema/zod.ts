@@ -3,7 +3,7 @@ import * as core from "zod/v4/core";
 import type { Issue, SprayMathError } from "../errors.js";
 import type { Field } from "../units/check.js";
 import type { Schema } from "./field-of.js";
-import { jsonSchemaInOne } from "./new-json-schema.js";
+import { jsonSchemaInOne } from "./json-schema.js";
 import { checkedOptions, type ReadingOptions, readBy } from "./reading.js";
 
 interface FieldDef extends core.$ZodTransformDef {

@@ -2,7 +2,16 @@ import { joinPath } from "../errors.js";
 import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { about, count, number, type ObjectField, object, optional, type Partly } from "../units/fields.js";
+import {
+  about,
+  count,
+  named,
+  number,
+  type ObjectField,
+  object,
+  optional,
+  type Partly,
+} from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import { quantity } from "../units/quantity-field.js";
 import { perUnit, resolveUnit } from "../units/resolve.js";
@@ -48,32 +57,37 @@ export interface LabelLimits {
 }
 
 /** The limits that a label sets. */
-export const LABEL_LIMITS: ObjectField<LabelLimits> = object<LabelLimits>(
-  {
-    min: optional(about("The lowest rate.", SINGLE_RATE)),
-    max: optional(about("The highest rate of one application.", SINGLE_RATE)),
-    leastCarrier: optional(quantity("The least carrier per treated area. More than 0.", "volumeRate")),
-    mostCarrier: optional(quantity("The most carrier per treated area. More than 0.", "volumeRate")),
-    seasonMax: optional(
-      about("The most per area in a season (or a year: as the label counts).", SEASON_RATE),
-    ),
-    mostApplications: optional(count("The most applications in a season. A whole number, 1 or more.")),
-    daysBetween: optional(number("The fewest days from one application to the next. 0 or more.", { min: 0 })),
-  },
-  [
-    ({ leastCarrier, mostCarrier }, check) => {
-      if (leastCarrier === undefined || mostCarrier === undefined) return;
-      if (moreThan(inUnit(leastCarrier, mostCarrier.unit), mostCarrier.value))
-        check.fault(
-          "conflict",
-          "carrier-limits-upside-down",
-          "leastCarrier",
-          "The least carrier is more than the most. Are they the wrong way round?",
-          { given: leastCarrier, limit: mostCarrier },
-        );
+export const LABEL_LIMITS: ObjectField<LabelLimits> = named(
+  "LabelLimits",
+  object<LabelLimits>(
+    {
+      min: optional(about("The lowest rate.", SINGLE_RATE)),
+      max: optional(about("The highest rate of one application.", SINGLE_RATE)),
+      leastCarrier: optional(quantity("The least carrier per treated area. More than 0.", "volumeRate")),
+      mostCarrier: optional(quantity("The most carrier per treated area. More than 0.", "volumeRate")),
+      seasonMax: optional(
+        about("The most per area in a season (or a year: as the label counts).", SEASON_RATE),
+      ),
+      mostApplications: optional(count("The most applications in a season. A whole number, 1 or more.")),
+      daysBetween: optional(
+        number("The fewest days from one application to the next. 0 or more.", { min: 0 }),
+      ),
     },
-  ],
-  "What the label allows, for the job to be checked against. Nothing is checked unless given.",
+    [
+      ({ leastCarrier, mostCarrier }, check) => {
+        if (leastCarrier === undefined || mostCarrier === undefined) return;
+        if (moreThan(inUnit(leastCarrier, mostCarrier.unit), mostCarrier.value))
+          check.fault(
+            "conflict",
+            "carrier-limits-upside-down",
+            "leastCarrier",
+            "The least carrier is more than the most. Are they the wrong way round?",
+            { given: leastCarrier, limit: mostCarrier },
+          );
+      },
+    ],
+    "What the label allows, for the job to be checked against. Nothing is checked unless given.",
+  ),
 );
 
 /** What the plot has had already this season. */
@@ -87,27 +101,30 @@ export interface SeasonSoFar {
 }
 
 /** What the plot has had already this season. */
-export const SEASON_SO_FAR: ObjectField<SeasonSoFar> = object<SeasonSoFar>(
-  {
-    rate: optional(about("The product used per area, all applications together. 0 or more.", SEASON_USED)),
-    applications: optional(count("The number of applications. A whole number, 0 or more.", 0)),
-    daysSinceLast: optional(
-      number("The days since the last application; left out where there was none. 0 or more.", { min: 0 }),
-    ),
-  },
-  [
-    ({ rate, applications }, check) => {
-      if (applications === 0 && rate !== undefined && !isNothing(rate))
-        check.fault(
-          "conflict",
-          "used-without-application",
-          "rate",
-          "You entered an amount used but no applications. Enter how many there were, or leave one of them out.",
-          { applications },
-        );
+export const SEASON_SO_FAR: ObjectField<SeasonSoFar> = named(
+  "SeasonSoFar",
+  object<SeasonSoFar>(
+    {
+      rate: optional(about("The product used per area, all applications together. 0 or more.", SEASON_USED)),
+      applications: optional(count("The number of applications. A whole number, 0 or more.", 0)),
+      daysSinceLast: optional(
+        number("The days since the last application; left out where there was none. 0 or more.", { min: 0 }),
+      ),
     },
-  ],
-  "What the plot has had of it already this season.",
+    [
+      ({ rate, applications }, check) => {
+        if (applications === 0 && rate !== undefined && !isNothing(rate))
+          check.fault(
+            "conflict",
+            "used-without-application",
+            "rate",
+            "You entered an amount used but no applications. Enter how many there were, or leave one of them out.",
+            { applications },
+          );
+      },
+    ],
+    "What the plot has had of it already this season.",
+  ),
 );
 
 /** What {@link checkLabel} is given. */

@@ -86,6 +86,8 @@ function withStep(path: string, step: string | number): string {
 export abstract class Field<T> {
   /** May be left out: `undefined` and `null` mean "not given". */
   readonly optional: boolean;
+  /** What holds where nothing is given, for a schema or a form to say; whoever computes from the input has it in. */
+  readonly usual?: T;
   /** For a part that is used in several places: its name, and what it means by itself. */
   readonly part?: { readonly name: string; readonly about: string };
 

@@ -17,10 +17,10 @@ function changed<F extends Field<unknown>>(field: F, change: Partial<Field<unkno
   return Object.assign(Object.create(Object.getPrototypeOf(field)), field, change);
 }
 
-/** The same field, which may be left out. */
+/** The same field, which may be left out; `usual` is what then holds. */
 /* @__NO_SIDE_EFFECTS__ */
-export function optional<T>(field: Field<T>): Optional<T> {
-  return changed(field, { optional: true }) as Optional<T>;
+export function optional<T>(field: Field<T>, usual?: T): Optional<T> {
+  return changed(field, { optional: true, ...(usual !== undefined && { usual }) }) as Optional<T>;
 }
 
 /**
@@ -455,6 +455,7 @@ export function byGiven(groups: readonly (readonly string[])[], otherwise?: numb
     const given = groups.flatMap((group, i) => (hasField(input, group) ? [i] : []));
     const [first = otherwise, second] = given;
     if (first !== undefined && second === undefined) return first;
+    if (second === undefined && !isObject(input, check)) return undefined;
     const choices = groups.map((group) => group.join(" and "));
     if (second === undefined)
       return check.fault("missing", "choose-fields", "", "Enter one of: {choices}.", { choices });

@@ -133,7 +133,9 @@ export function withoutAgreements<T>(field: Field<T>): Field<T> {
     const unit = usualUnit(dimension, unitsIn("us"));
     return same({ fromText: () => ({ value: 1, unit, ...(basis && { basis }) }) });
   }
-  if (field instanceof TupleField) return same({ items: field.items.map(withoutAgreements) });
+  // Each place as the first one: which place a number stands in, no JSON Schema of two drafts says.
+  if (field instanceof TupleField)
+    return same({ items: field.items.map(() => withoutAgreements(field.items[0] as Field<unknown>)) });
   return field;
 }
 

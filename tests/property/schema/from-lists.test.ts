@@ -3,7 +3,8 @@ import Ajv from "ajv";
 import Ajv2020 from "ajv/dist/2020.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { toJsonSchema } from "../../../src/schema/new-json-schema.ts";
+import { toJsonSchema } from "../../../src/schema/json-schema.ts";
+import { schemaOf } from "../../../src/schema/zod.ts";
 import { Field } from "../../../src/units/check.ts";
 import { faultsIn, nearlyRightBy, withoutAgreements } from "../../helpers/from-lists.ts";
 import { THING } from "../../helpers/lists.ts";
@@ -13,7 +14,8 @@ import { runs } from "../../helpers/runs.ts";
 const LISTS = new Map<Field<unknown>, string>([[THING, "a thing"]]);
 for (const folder of ["area", "swath", "output-rate", "tank-mix", "household", "plan"])
   for (const file of readdirSync(`src/${folder}`, { recursive: true, encoding: "utf8" })) {
-    if (!file.endsWith(".ts")) continue;
+    // A saved plan is what the library itself made, and is checked as that.
+    if (!file.endsWith(".ts") || file === "read-plan.ts") continue;
     const exported: Record<string, unknown> = await import(`../../../src/${folder}/${file}`);
     for (const [name, list] of Object.entries(exported))
       if (list instanceof Field && !list.optional && !LISTS.has(list)) LISTS.set(list, `${file} ${name}`);
@@ -25,7 +27,7 @@ const beyond = (key: string): boolean => /^(enter-date|date.*|too-small)$/.test(
 describe.each([...LISTS].map(([list, name]) => [name, list] as const))(
   "the JSON Schema of %s",
   (name, list) => {
-    const json = toJsonSchema(list) as object;
+    const json = toJsonSchema(schemaOf(list)) as object;
     const validators = [
       ["draft-07", new Ajv({ strict: true }).compile(json)],
       ["2020-12", new Ajv2020({ strict: true }).compile(json)],

@@ -9,7 +9,7 @@ import type { Length } from "../../../src/units/types.ts";
 import { errorOf } from "../../helpers/bad-input.ts";
 import { THING } from "../../helpers/lists.ts";
 
-const FIELDS = formFields(THING);
+const FIELDS = formFields(schemaOf(THING));
 const at = (path: string): FormField[] => FIELDS.filter((field) => field.path === path);
 
 describe("formFields", () => {
@@ -74,7 +74,7 @@ describe("formFields", () => {
         () => 0,
       ),
     });
-    expect(formFields(rate).map(({ path, when }) => `${path} ${when[0]?.is}`)).toEqual([
+    expect(formFields(schemaOf(rate)).map(({ path, when }) => `${path} ${when[0]?.is}`)).toEqual([
       "a quantity",
       "a.b b",
       "a.c other",
@@ -82,7 +82,7 @@ describe("formFields", () => {
   });
 
   it("has the kind of a whole input at its top", () => {
-    expect(formFields(THING.fields.shape).map(({ path }) => path)).toContain("kind");
+    expect(formFields(schemaOf(THING.fields.shape)).map(({ path }) => path)).toContain("kind");
   });
 
   it("offers the units of the system, the usual one first", () => {
@@ -92,12 +92,14 @@ describe("formFields", () => {
   });
 
   it("has no field for what no form asks", () => {
-    expect(() => formFields(new UnitField("Any unit.", undefined as never))).toThrow("UnitField");
+    expect(() => formFields(schemaOf(new UnitField("Any unit.", undefined as never)))).toThrow("UnitField");
   });
 
   it("refuses options that it doesn't know", () => {
-    expect(errorOf(() => formFields(THING, { system: "roman" as never })).path).toBe("options.system");
-    expect(errorOf(() => formFields(THING, { units: 1 } as never)).code).toBe("unknown-field");
+    expect(errorOf(() => formFields(schemaOf(THING), { system: "roman" as never })).path).toBe(
+      "options.system",
+    );
+    expect(errorOf(() => formFields(schemaOf(THING), { units: 1 } as never)).code).toBe("unknown-field");
   });
 });
 

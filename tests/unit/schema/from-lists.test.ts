@@ -3,7 +3,7 @@ import Ajv2020 from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import * as z from "zod";
 import * as mini from "zod/mini";
-import { toJsonSchema } from "../../../src/schema/new-json-schema.ts";
+import { toJsonSchema } from "../../../src/schema/json-schema.ts";
 import { checkedOptions, readBy } from "../../../src/schema/reading.ts";
 import { schemaOf } from "../../../src/schema/zod.ts";
 import { type Limits, list, named, number, object, text, tuple } from "../../../src/units/fields.ts";
@@ -192,7 +192,7 @@ const AS_SERVER = {
 } as const;
 
 describe("the JSON Schema of a field list", () => {
-  const json = toJsonSchema(THING) as Record<string, unknown>;
+  const json = toJsonSchema(schemaOf(THING)) as Record<string, unknown>;
   const ajv = new Ajv({ strict: true, allErrors: true }).compile(json);
 
   it("compiles as it is in validators of two drafts, and in one that is set to change what it checks", () => {
@@ -234,12 +234,13 @@ describe("the JSON Schema of a field list", () => {
   });
 
   it("has limits of numbers, and none where there are none", () => {
-    const of = (limits: Limits): unknown => (toJsonSchema(number("A number.", limits)).anyOf as unknown[])[0];
+    const of = (limits: Limits): unknown =>
+      (toJsonSchema(schemaOf(number("A number.", limits))).anyOf as unknown[])[0];
     expect(of({})).toEqual({ type: "number" });
     expect(of({ above: 0, max: 1 })).toEqual({ type: "number", exclusiveMinimum: 0, maximum: 1 });
     expect(of({ whole: true })).toEqual({ type: "integer", minimum: 0, maximum: 2 ** 53 - 1 });
     const bare = number("");
-    expect(toJsonSchema(bare)).not.toHaveProperty("description");
+    expect(toJsonSchema(schemaOf(bare))).not.toHaveProperty("description");
     expect(mini.toJSONSchema(schemaOf(bare), { io: "input" })).not.toHaveProperty("description");
   });
 
@@ -247,27 +248,37 @@ describe("the JSON Schema of a field list", () => {
     const part = (sentence: string) =>
       named("Part", object<{ readonly name: string }>({ name: text(sentence) }));
     const both = object<{ readonly a: object; readonly b: object }>({ a: part("One."), b: part("Other.") });
-    expect(() => toJsonSchema(both)).toThrow("Two parts have the name Part.");
+    expect(() => toJsonSchema(schemaOf(both))).toThrow("Two parts have the name Part.");
   });
 
   it("is plain data, new each time, of a field or of its zod type", () => {
     expect(JSON.parse(JSON.stringify(json))).toEqual(json);
     expect(toJsonSchema(schemaOf(THING))).toEqual(json);
-    expect(toJsonSchema(THING)).not.toBe(json);
+    expect(toJsonSchema(schemaOf(THING))).not.toBe(json);
     expect(errorOf(() => toJsonSchema(mini.string() as never))).toMatchObject({ path: "schema" });
     expect(errorOf(() => toJsonSchema(undefined as never))).toMatchObject({ path: "schema" });
   });
 
   it("has none for what no input of the library is", () => {
     const any = new QuantityField<Quantity>("Any amount.", { dimensions: [], range: "any" });
-    expect(() => toJsonSchema(any)).toThrow("QuantityField");
+    expect(() => toJsonSchema(schemaOf(any))).toThrow("QuantityField");
     const name = text("A name.");
-    expect(() => toJsonSchema(tuple("", "two", [name, number("")]))).toThrow("places differ");
-    expect(() => toJsonSchema(tuple("", "two", [name, name], { open: true }))).toThrow("places differ");
+    expect(() => toJsonSchema(schemaOf(tuple("", "two", [name, name], { open: true })))).toThrow("goes on");
+  });
+
+  it("lets each place of a list be what any of them is, where its places differ", () => {
+    const pair = tuple("", "two", [number("Any."), number("Not under 0.", { min: 0 }), number("Any.")]);
+    expect(toJsonSchema(schemaOf(pair))).toMatchObject({
+      items: {
+        anyOf: [{ type: "number" }, { $ref: "#/$defs/NumberText" }, { type: "number", minimum: 0 }],
+      },
+      minItems: 3,
+      maxItems: 3,
+    });
   });
 
   it("has no limit on a list that has none", () => {
-    expect(toJsonSchema(list("Names.", text("A name."), { least: 0 }))).toEqual({
+    expect(toJsonSchema(schemaOf(list("Names.", text("A name."), { least: 0 })))).toEqual({
       description: "Names.",
       type: "array",
       items: { type: "string", pattern: "\\S" },
