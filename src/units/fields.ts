@@ -218,6 +218,7 @@ export type Agreement<T> = (given: Partly<T>, check: Check) => void;
 export class ObjectField<T extends object> extends Field<T> {
   readonly names: readonly string[];
   private readonly all: readonly Field<unknown>[];
+  private readonly needsNothing: boolean;
 
   constructor(
     readonly fields: FieldsOf<T>,
@@ -227,6 +228,7 @@ export class ObjectField<T extends object> extends Field<T> {
     super(about);
     this.names = Object.keys(fields);
     this.all = Object.values(fields);
+    this.needsNothing = this.all.every(({ optional }) => optional);
   }
 
   read(input: unknown, check: Check): T | undefined {
@@ -242,7 +244,8 @@ export class ObjectField<T extends object> extends Field<T> {
     for (const name in input)
       if (!Object.hasOwn(fields, name) && isGiven(name, input)) refuseUnknownField(name, names, check);
     for (const agrees of this.agree) agrees(output as Partly<T>, check);
-    return check.issues.length === before ? (output as T) : undefined;
+    // With nothing that it needs, an object is right by what could be read of it: others may be held against that.
+    return check.issues.length === before || this.needsNothing ? (output as T) : undefined;
   }
 
   missing(check: Check): undefined {

@@ -36,7 +36,7 @@ export function rightBy(field: Field<unknown>): fc.Arbitrary<unknown> {
   if (field instanceof TextField)
     return field.format === undefined
       ? fc.constantFrom("Plot A", " x ", "toString")
-      : fc.constant("2026-05-01");
+      : fc.constant(field.format.name === "local-time" ? "2026-05-02T09:30" : "2026-05-01");
   throw new TypeError(`No values for a ${field.constructor.name}`);
 }
 
@@ -75,7 +75,7 @@ function unitsFor(dimension: Dimension): string[] {
 
 function quantityBy({ dimensions, range, of, unmarked, bases, measured }: Demand): fc.Arbitrary<unknown> {
   return fc.constantFrom(...dimensions).chain((dimension) => {
-    const value = { positive: [0.25, 30], nonnegative: [0, 5], any: [-3, 0, 5], finite: [-3, 0, 1e80] }[
+    const value = { positive: [0.25, 8, 30], nonnegative: [0, 5], any: [-3, 0, 5], finite: [-3, 0, 1e80] }[
       range
     ];
     const plain = fc.record({

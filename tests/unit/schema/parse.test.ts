@@ -452,18 +452,18 @@ describe("what is typed into a form", () => {
     expect(rates("abc")).toEqual(["unreadable products[1].rate"]);
     expect(rates(" ")).toEqual(["missing products[1].rate"]);
     expect(plot({ ...TYPED.plot, rows: "" })).toEqual(["missing plot.rows"]);
-    expect(plot({ ...TYPED.plot, rows: "1,4" })).toEqual(["incomplete plot.rows"]);
+    expect(plot({ ...TYPED.plot, rows: "1 1/" })).toEqual(["incomplete plot.rows"]);
     expect(plot({ ...TYPED.plot, rows: "many" })).toEqual(["unreadable plot.rows"]);
   });
 
   it("may be a number in the locale's signs wherever a number is needed", () => {
-    const label = { maxApplications: "2", daysBetween: "7" };
+    const label = { mostApplications: "2", daysBetween: "7" };
     const { products, reserve } = parsePlanInput(
       typed({ reserve: { percent: "2,5" }, products: [{ ...TYPED.products[0], label }] }),
       { locale: "de" },
     );
     expect(reserve).toEqual({ percent: 2.5 });
-    expect(products[0]?.label).toEqual({ maxApplications: 2, daysBetween: 7 });
+    expect(products[0]?.label).toEqual({ mostApplications: 2, daysBetween: 7 });
   });
 
   it("is reported with all its faults, also those of fields that don't go together", () => {
@@ -485,7 +485,13 @@ describe("what is typed into a form", () => {
   });
 
   it("gets examples in the reader's system, and never gallons where that is metric", () => {
-    const wrong = { plot: { kind: "circle", diameter: "5 kg" }, sprayer: { tank: "x" }, products: [{}] };
+    const calibration = { kind: "known", rate: "200 L/ha" };
+    const wrong = {
+      calibration,
+      plot: { kind: "circle", diameter: "5 kg" },
+      sprayer: { tank: "x" },
+      products: [{}],
+    };
     const { issues } = errorOf(() => parsePlanInput(typed(wrong), { system: "metric" }));
     expect(issues.map(({ path }) => path)).toEqual([
       "plot.diameter",
