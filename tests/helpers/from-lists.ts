@@ -17,6 +17,13 @@ import type { Dimension } from "../../src/units/types.ts";
 
 type Tree = Record<string, unknown>;
 
+const FORMATTED = {
+  date: "2026-05-01",
+  "local-time": "2026-05-02T09:30",
+  "time-zone": "America/Chicago",
+  locale: "en-US",
+} as const;
+
 /** Values that are right by a field, text among them; what fields have to do with one another is left to chance. */
 export function rightBy(field: Field<unknown>): fc.Arbitrary<unknown> {
   if (field instanceof ObjectField) return objectBy(field.fields);
@@ -36,7 +43,7 @@ export function rightBy(field: Field<unknown>): fc.Arbitrary<unknown> {
   if (field instanceof TextField)
     return field.format === undefined
       ? fc.constantFrom("Plot A", " x ", "toString")
-      : fc.constant(field.format.name === "local-time" ? "2026-05-02T09:30" : "2026-05-01");
+      : fc.constant(FORMATTED[field.format.name]);
   throw new TypeError(`No values for a ${field.constructor.name}`);
 }
 

@@ -21,9 +21,9 @@ for (const folder of ["area", "swath", "output-rate", "tank-mix", "household", "
       if (list instanceof Field && !list.optional && !LISTS.has(list)) LISTS.set(list, `${file} ${name}`);
   }
 
-/** What JSON Schema has no word for, and no change of a field list: a day or time that is none, a number next to nothing, a density no product has. */
+/** What JSON Schema has no word for, and no change of a field list: a day, a time or a zone that is none, a number next to nothing, a density no product has. */
 const beyond = (key: string): boolean =>
-  /^(enter-date|date.*|time.*|too-small|density-impossible)$/.test(key);
+  /^(enter-date|date.*|time.*|zone-unknown|too-small|density-impossible)$/.test(key);
 
 describe.each([...LISTS].map(([list, name]) => [name, list] as const))(
   "the JSON Schema of %s",
