@@ -36,6 +36,8 @@ export interface FormField {
   readonly limits?: Limits;
   /** What to choose from. */
   readonly choices?: readonly (string | number)[];
+  /** What holds where nothing is entered, where one value does. */
+  readonly usual?: string | number | boolean;
 }
 
 /** A shape that is chosen at a place. */
@@ -99,7 +101,9 @@ function within(field: Field<unknown>, place: Place): FormField[] {
     return field.items.flatMap((item, i) => within(item, { ...here, path: `${here.path}[${i}]` }));
   if (field instanceof EitherField) return ofEither(field, here);
   const { path, optional, when, system } = here;
-  return [{ path, about: field.about, optional, when, ...entryOf(field, system) }];
+  const usual = field.usual as FormField["usual"];
+  const entry = { path, about: field.about, optional, when, ...entryOf(field, system) };
+  return [usual === undefined ? entry : { ...entry, usual }];
 }
 
 function ofObject(fields: Readonly<Record<string, Field<unknown>>>, here: Place): FormField[] {

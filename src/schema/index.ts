@@ -1,3 +1,4 @@
+export type { Limits } from "../units/fields.js";
 export type { Schema } from "./field-of.js";
 export { type FormChoice, type FormField, type FormOptions, formFields } from "./form-fields.js";
 export { type JsonSchema, toJsonSchema } from "./json-schema.js";

@@ -1,5 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { DEFAULT_SPLIT } from "../../../src/plan/input.ts";
+import { DEFAULT_DECIMALS } from "../../../src/plan/money.ts";
 import { type FormField, formFields } from "../../../src/schema/form-fields.ts";
+import { planInputSchema } from "../../../src/schema/index.ts";
 import { offeredUnits } from "../../../src/schema/offered-units.ts";
 import { schemaOf } from "../../../src/schema/zod.ts";
 import { DIMENSIONS, dimensionOf } from "../../../src/units/dimensions.ts";
@@ -89,6 +92,14 @@ describe("formFields", () => {
     const units = (system: "us" | "imperial" | "metric") =>
       formFields(schemaOf(THING), { system }).find(({ path }) => path === "used")?.units?.[0];
     expect([units("us"), units("imperial"), units("metric")]).toEqual(["gal", "imp_gal", "L"]);
+  });
+
+  it("says what holds where nothing is entered", () => {
+    const usual = formFields(planInputSchema()).filter((field) => field.usual !== undefined);
+    expect(usual.map(({ path, usual: value }) => [path, value])).toEqual([
+      ["split", DEFAULT_SPLIT],
+      ["currency.decimals", DEFAULT_DECIMALS],
+    ]);
   });
 
   it("has no field for what no form asks", () => {
