@@ -504,11 +504,18 @@ describe("what is typed into a form", () => {
     expect(JSON.stringify(issues)).not.toMatch(/\b(gal|ft|oz|ac|pt|lb)\b/);
   });
 
-  it("is read to its first thousand faults and no further, in less than a second", () => {
-    const plots = Array.from({ length: 20_000 }, () => ({ kind: "circle", diameter: "x", size: 1 }));
-    const started = performance.now();
+  it("is read to its first thousand faults, and not looked at any further", () => {
+    let looks = 0;
+    const wrong = {
+      kind: "circle",
+      get diameter() {
+        looks++;
+        return "x";
+      },
+    };
+    const plots = Array.from({ length: 20_000 }, () => wrong);
     expect(faults(typed({ plot: plots }))).toHaveLength(1000);
-    expect(performance.now() - started).toBeLessThan(1000);
+    expect(looks).toBe(1000);
   });
 });
 
