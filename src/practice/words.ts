@@ -1,7 +1,7 @@
 import { ENGLISH_WORDS } from "../worksheet/words/english.js";
 import type { KnownLines } from "../worksheet/words/known-lines.js";
 import type { LineTable } from "../worksheet/words/line-table.js";
-import { type Messages, MessagesField } from "../worksheet/words/messages.js";
+import { COMMON_PARTS, type Messages, MessagesField, texts } from "../worksheet/words/messages.js";
 import type { MistakeCode, ProblemKind } from "./topics/drawn-problem.js";
 
 /** The lines that practice problems add to those of the library: each one's id, and the symbols of its terms. */
@@ -23,12 +23,6 @@ export interface PracticeMessages extends Messages {
     Record<"title" | "problem" | "answer" | "mistakes" | "wrongAnswer" | "shows", string>
   >;
 }
-
-/** The table of words of practice problems. */
-export const PRACTICE_MESSAGES: MessagesField<PracticeMessages> = /* @__PURE__ */ new MessagesField(
-  "Every word of the problems; English unless given.",
-  ["lines", "functions", "tools", "units", "sources", "text", "problems", "mistakes", "practice"],
-);
 
 /** Practice problems in English. */
 export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
@@ -101,3 +95,12 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ (() => (
     shows: "What it shows",
   },
 }))();
+
+/** The table of words of practice problems. */
+export const PRACTICE_MESSAGES: MessagesField<PracticeMessages> = /* @__PURE__ */ (() =>
+  new MessagesField<PracticeMessages>("Every word of the problems; English unless given.", {
+    ...COMMON_PARTS,
+    problems: texts(ENGLISH_PRACTICE_WORDS.problems),
+    mistakes: texts(ENGLISH_PRACTICE_WORDS.mistakes),
+    practice: texts(ENGLISH_PRACTICE_WORDS.practice),
+  }))();

@@ -117,6 +117,10 @@ export function toUcum(unit: Unit): string {
  * ```
  */
 export function fromUcum(code: string): Unit {
+  if (code === undefined || code === null)
+    throw refusal("missing", "choose-code", "code", "Enter a UCUM code, such as {example}.", {
+      example: "[gal_us]/min",
+    });
   if (typeof code !== "string" || code.length > 100) throw unknownCode(code);
   const stroke = code.indexOf("/");
   const over = simpleUnit(stroke < 0 ? code : code.slice(0, stroke));

@@ -1,3 +1,4 @@
+import { PLAN } from "../plan/read-plan.js";
 import type { Plan, PlannedLoad } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import { scale } from "../units/quantity.js";
@@ -52,7 +53,8 @@ export interface FieldCard {
  * @param plan - a finished plan
  * @param options - as for `worksheet`
  * @returns the texts, as data; `renderText`, `renderMarkdown`, `renderLatex` and `renderHtml` lay them out
- * @throws SprayMathError `out-of-range`, `unknown-choice` or `unknown-field` for an option
+ * @throws SprayMathError `not-a-quantity` for what is no plan, and what `readPlan` throws for a plan that was changed;
+ *   `out-of-range`, `missing`, `unknown-choice` or `unknown-field` for an option
  *
  * @example
  * ```ts
@@ -71,10 +73,11 @@ export interface FieldCard {
  * ```
  */
 export function fieldCard(plan: Plan, options: WorksheetOptions = {}): FieldCard {
+  const finished = checked(plan, PLAN, "plan");
   const given = checked(options, WORKSHEET_OPTIONS, "options");
   const writer = writerFor(given);
   const { language, text } = writer.messages;
-  const shown = planInUnits(plan, given.units);
+  const shown = planInUnits(finished, given.units);
   const doses = writtenDoses(shown, writer).loads;
   // A card goes to the tank, where nobody reads twice: it gives no mixing steps for what must not be sprayed.
   const refused = shown.warnings.some(({ severity }) => severity === "refusal");

@@ -1,3 +1,4 @@
+import { PLAN } from "../plan/read-plan.js";
 import type { Plan } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import { convert } from "../units/convert.js";
@@ -98,7 +99,8 @@ export interface Worksheet {
  * @param plan - a finished plan
  * @param options - see {@link WorksheetOptions}
  * @returns the texts, as data; `renderText`, `renderMarkdown`, `renderLatex` and `renderHtml` lay them out
- * @throws SprayMathError `out-of-range`, `unknown-choice` or `unknown-field` for an option
+ * @throws SprayMathError `not-a-quantity` for what is no plan, and what `readPlan` throws for a plan that was changed;
+ *   `out-of-range`, `missing`, `unknown-choice` or `unknown-field` for an option
  *
  * @example
  * ```ts
@@ -119,11 +121,12 @@ export interface Worksheet {
  * ```
  */
 export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet {
+  const finished = checked(plan, PLAN, "plan");
   const given = checked(options, WORKSHEET_OPTIONS, "options");
   const writer = writerFor(given);
   const { messages } = writer;
   const { text } = messages;
-  const shown = planInUnits(plan, given.units);
+  const shown = planInUnits(finished, given.units);
   const doses = writtenDoses(shown, writer);
   return {
     kind: "worksheet",
@@ -143,7 +146,7 @@ export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet
     })),
     totals: doses.totals,
     // A dose that cannot be measured has no working.
-    steps: workingInUnits(shown, plan)
+    steps: workingInUnits(shown, finished)
       .filter(({ lines }) => lines.length > 0)
       .map(({ step, product = "", load = 0, lines }, at) => ({
         number: writer.count(at + 1),

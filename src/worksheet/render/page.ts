@@ -1,4 +1,5 @@
 import type { Severity } from "../../plan/warnings.js";
+import { checked } from "../../units/check.js";
 import type { FieldCard } from "../field-card.js";
 import type { WrittenAlert } from "../job/alerts.js";
 import type { WrittenDose } from "../job/amounts.js";
@@ -6,6 +7,7 @@ import type { SheetFact } from "../job/facts.js";
 import type { WrittenLine } from "../lines/written-line.js";
 import type { WorkingSheet } from "../working-sheet.js";
 import type { Worksheet } from "../worksheet.js";
+import { SHEET } from "./sheet-fields.js";
 
 /**
  * A line of working as parts that are equal to one another: what is found, the formula in words, with the numbers put in,
@@ -125,7 +127,8 @@ export interface Page {
 }
 
 /** Lays a sheet's parts out in order. */
-export function pageOf(sheet: PrintableSheet): Page {
+export function pageOf(given: PrintableSheet): Page {
+  const sheet = checked(given, SHEET, "sheet");
   const { language, title } = sheet;
   const blocks = blocksOf(sheet);
   const lines = blocks.flatMap((block) => (block.kind === "lines" ? block.lines : []));
