@@ -1,3 +1,4 @@
+import { frozen } from "../frozen.js";
 import { checked } from "../units/check.js";
 import { choice, count } from "../units/fields.js";
 import { refusal } from "../units/message.js";
@@ -63,9 +64,9 @@ const TOPICS: Readonly<Record<PracticeTopic, DrawProblem>> = {
 };
 
 /** The topics of practice problems, from easy to hard as far as one can tell. */
-export const practiceTopics: readonly PracticeTopic[] = /* @__PURE__ */ Object.keys(
-  TOPICS,
-) as PracticeTopic[];
+export const practiceTopics: readonly PracticeTopic[] = /* @__PURE__ */ frozen(
+  /* @__PURE__ */ Object.keys(TOPICS) as PracticeTopic[],
+);
 
 /**
  * A practice problem for a class: a realistic job in round figures, the answer, its working, and the common wrong answers

@@ -73,7 +73,7 @@ const SYSTEM_UNITS: Record<UnitSystem, SystemUnits> = /* @__PURE__ */ (() => ({
  * @param unit - any unit
  * @param path - the argument's place, for an error
  * @returns the system
- * @throws SprayMathError `unknown-unit`
+ * @throws SprayMathError `missing` or `unknown-unit`
  *
  * @example
  * ```ts
