@@ -107,7 +107,11 @@ export class SprayMathError extends Error implements Issue {
     code: ErrorCode,
     path: string,
     message: string,
-    more: { readonly key?: string; readonly figures?: Figures; readonly issues?: readonly Issue[] } = {},
+    more: {
+      readonly key?: string | undefined;
+      readonly figures?: Figures | undefined;
+      readonly issues?: readonly Issue[] | undefined;
+    } = {},
   ) {
     super(message);
     const { key = code, figures = {}, issues } = more;
@@ -148,7 +152,11 @@ export class SprayMathError extends Error implements Issue {
  */
 export function isSprayMathError(value: unknown): value is SprayMathError {
   if (typeof value !== "object" || value === null) return false;
-  const error = value as { readonly name?: unknown; readonly issues?: unknown; readonly [MARK]?: unknown };
+  const error = value as {
+    readonly name?: unknown | undefined;
+    readonly issues?: unknown | undefined;
+    readonly [MARK]?: unknown | undefined;
+  };
   try {
     return error[MARK] === true || (error.name === "SprayMathError" && Array.isArray(error.issues));
   } catch {
@@ -178,15 +186,6 @@ export function joinPath(prefix: string, path: string): string {
 /** Runs `work`, and puts `prefix` before the path of any {@link SprayMathError} it throws. */
 export function within<T>(prefix: string, work: () => T): T {
   return moved((path) => joinPath(prefix, path), work);
-}
-
-/** Runs `work`, and moves an error's path to where the caller has the argument: `tank` to `sprayer.tank`. */
-export function relocated<T>(places: Readonly<Record<string, string>>, work: () => T): T {
-  return moved((path) => {
-    const [head = ""] = path.split(/[.[]/, 1);
-    const place = Object.hasOwn(places, head) ? places[head] : undefined;
-    return place === undefined ? path : place + path.slice(head.length);
-  }, work);
 }
 
 /** Runs `work`, and has the path of any {@link SprayMathError} it throws changed by `move`. */

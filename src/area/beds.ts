@@ -22,7 +22,7 @@ import {
   MOST_STRIPS,
   type StripNames,
   type Strips,
-  stripLengths,
+  stripsAlong,
   type TreatedRows,
 } from "./strips.js";
 
@@ -47,7 +47,7 @@ interface BedsByLength {
   /** The length of each bed, where they differ; each more than 0. */
   readonly bedLengths: readonly Length[];
   /** How many beds, as a check on the list; may be left out. */
-  readonly beds?: number;
+  readonly beds?: number | undefined;
   /** Not with `bedLengths`. */
   readonly bedLength?: never;
 }
@@ -70,7 +70,7 @@ interface BedWidths {
   /** The treated width of a bed. More than 0, at most the bed spacing. */
   readonly bedWidth: Length;
   /** From the middle of one bed to the middle of the next. More than 0; needed for the ground. */
-  readonly bedSpacing?: Length;
+  readonly bedSpacing?: Length | undefined;
 }
 
 /** Beds of which the whole top is sprayed. */
@@ -177,5 +177,5 @@ const NAMES: StripNames = {
 };
 
 function stripsOf({ beds, bedLength, bedLengths, bedWidth, bedSpacing }: BedsInput): Strips {
-  return { ...stripLengths(beds, bedLength, bedLengths), width: bedWidth, spacing: bedSpacing };
+  return stripsAlong(beds, bedLength, bedLengths, { width: bedWidth, spacing: bedSpacing });
 }

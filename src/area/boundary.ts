@@ -1,6 +1,6 @@
 import { type Check, checked } from "../units/check.js";
 import { convertValue } from "../units/convert.js";
-import { list, type ObjectField, object } from "../units/fields.js";
+import { list, type ObjectField, object, type Partly } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
 import { unitOf } from "../units/quantity-field.js";
 import { groundOf } from "../units/result.js";
@@ -33,7 +33,7 @@ export const BOUNDARY: ObjectField<BoundaryInput> = /* @__PURE__ */ object<Bound
 );
 
 /** Notes corners that enclose no ground, and a boundary that crosses or touches itself. */
-function runsRound({ corners, unit = "" as LengthUnit }: Partial<BoundaryInput>, check: Check): void {
+function runsRound({ corners, unit = "" as LengthUnit }: Partly<BoundaryInput>, check: Check): void {
   if (corners === undefined) return;
   const kept = ringCorners(corners);
   if (kept.length < 3) {

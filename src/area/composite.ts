@@ -17,7 +17,7 @@ export interface CompositeInput {
   /** The shapes that are added up; they must not overlap. */
   readonly add: readonly GroundArea[];
   /** The shapes that are cut out. */
-  readonly subtract?: readonly GroundArea[];
+  readonly subtract?: readonly GroundArea[] | undefined;
 }
 
 /** More shapes than any plot has. */

@@ -109,7 +109,7 @@ function compareCorners([ax, ay]: Corner, [bx, by]: Corner): number {
 
 /**
  * Which way the way from a to b turns to get to c: more than 0 for left, less than 0 for right, 0 for straight on, or for
- * a turn too slight to tell in floating point (J. R. Shewchuk, Adaptive precision floating-point arithmetic and fast
+ * a turn too slight to see in floating point (J. R. Shewchuk, Adaptive precision floating-point arithmetic and fast
  * robust geometric predicates, 1997, gives the bound).
  */
 function turn([ax, ay]: Corner, [bx, by]: Corner, [cx, cy]: Corner): number {
@@ -143,7 +143,7 @@ function inBox(a: Corner, b: Corner, c: Corner): boolean {
 
 function meetingPoint(a: Corner, b: Corner, c: Corner, d: Corner): Corner {
   const [across, along] = [turn(c, d, a), turn(c, d, b)];
-  // Sides that floating point cannot tell from one line: the sweep met them where the second starts.
+  // Sides that floating point cannot distinguish from one line: the sweep met them where the second starts.
   if (across === along) return c;
   const part = across / (across - along);
   return [a[0] + part * (b[0] - a[0]), a[1] + part * (b[1] - a[1])];
@@ -161,7 +161,7 @@ interface SideNode {
 interface Place {
   readonly parent: SideNode | undefined;
   readonly above: boolean;
-  readonly on?: number;
+  readonly on?: number | undefined;
 }
 
 /**

@@ -25,7 +25,7 @@ const TREATED: QuantityField<TreatedArea> = treatedField("A treated area. More t
  * console.log(groundArea(qty(2.5, "ac"))); // { value: 2.5, unit: 'ac', of: 'ground' }
  * ```
  */
-export function groundArea(area: Area & { readonly of?: "ground" }): GroundArea {
+export function groundArea(area: Area & { readonly of?: "ground" | undefined }): GroundArea {
   return checked(area, GROUND, "area");
 }
 
@@ -46,6 +46,6 @@ export function groundArea(area: Area & { readonly of?: "ground" }): GroundArea 
  * console.log(treatedArea(qty(5600, "ft2"))); // { value: 5600, unit: 'ft2', of: 'treated' }
  * ```
  */
-export function treatedArea(area: Area & { readonly of?: "treated" }): TreatedArea {
+export function treatedArea(area: Area & { readonly of?: "treated" | undefined }): TreatedArea {
   return checked(area, TREATED, "area");
 }

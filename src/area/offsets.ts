@@ -1,6 +1,6 @@
 import { type Check, checked } from "../units/check.js";
 import { convertValue, inUnit } from "../units/convert.js";
-import { choice, list, type ObjectField, object } from "../units/fields.js";
+import { choice, list, type ObjectField, object, type Partly } from "../units/fields.js";
 import { formulaLines, type GivenTerm } from "../units/lines.js";
 import { sumOf } from "../units/quantity.js";
 import { quantity, unitOf } from "../units/quantity-field.js";
@@ -58,7 +58,7 @@ export const OFFSETS: ObjectField<OffsetsInput> = /* @__PURE__ */ object<Offsets
 );
 
 /** Notes offsets that the rule can't join. */
-function ruleFits({ offsets, rule }: Partial<OffsetsInput>, check: Check): void {
+function ruleFits({ offsets, rule }: Partly<OffsetsInput>, check: Check): void {
   if (offsets === undefined || rule === undefined) return;
   const [given, limit] = [offsets.length, { trapezoidal: 2, simpson: 3, "mid-strip": 1 }[rule]];
   if (given < limit)
@@ -204,7 +204,7 @@ export const UNEQUAL_OFFSETS: ObjectField<UnequalOffsetsInput> = /* @__PURE__ */
 );
 
 /** Notes stations that are not farther along than the one before them. */
-function stationsGoOn({ stations = [] }: Partial<UnequalOffsetsInput>, check: Check): void {
+function stationsGoOn({ stations = [] }: Partly<UnequalOffsetsInput>, check: Check): void {
   for (const [i, [along]] of stations.entries()) {
     const before = stations[i - 1]?.[0];
     if (before !== undefined && along <= before)

@@ -12,7 +12,7 @@ import {
   type RowsByLength,
   type StripNames,
   type Strips,
-  stripLengths,
+  stripsAlong,
   type TreatedRows,
 } from "./strips.js";
 
@@ -21,7 +21,7 @@ interface Bands {
   /** The treated width on one row. More than 0, at most the row spacing. */
   readonly bandWidth: Length;
   /** From one row to the next. More than 0; needed for the ground. */
-  readonly rowSpacing?: Length;
+  readonly rowSpacing?: Length | undefined;
 }
 
 /** Bands sprayed along rows. */
@@ -111,5 +111,5 @@ const NAMES: StripNames = {
 };
 
 function stripsOf({ rows, rowLength, rowLengths, bandWidth, rowSpacing }: RowBandsInput): Strips {
-  return { ...stripLengths(rows, rowLength, rowLengths), width: bandWidth, spacing: rowSpacing };
+  return stripsAlong(rows, rowLength, rowLengths, { width: bandWidth, spacing: rowSpacing });
 }

@@ -10,6 +10,7 @@ import {
   number,
   type ObjectField,
   object,
+  type Partly,
   type Pick,
 } from "../units/fields.js";
 import { formulaLines, type GivenTerm } from "../units/lines.js";
@@ -152,7 +153,7 @@ export function triangleWith<T extends object>(more: ObjectField<T>): EitherFiel
 const TRIANGLE: EitherField<TriangleInput> = /* @__PURE__ */ triangleWith(/* @__PURE__ */ object<object>({}));
 
 /** Notes three sides that can't meet. */
-function sidesMeet({ sides }: Partial<TriangleBySides>, check: Check): void {
+function sidesMeet({ sides }: Partly<TriangleBySides>, check: Check): void {
   if (sides === undefined) return;
   const [longest, second, third] = longestFirst(sides);
   const { unit } = longest;
@@ -469,7 +470,7 @@ export const RING: ObjectField<RingInput> = /* @__PURE__ */ object<RingInput>(
 );
 
 /** Notes a hole that is as wide as the ring. */
-function holeFits({ outerDiameter, innerDiameter }: Partial<RingInput>, check: Check): void {
+function holeFits({ outerDiameter, innerDiameter }: Partly<RingInput>, check: Check): void {
   if (outerDiameter === undefined || innerDiameter === undefined) return;
   if (moreThan(inUnit(outerDiameter, innerDiameter.unit), innerDiameter.value)) return;
   check.fault(

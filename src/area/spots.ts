@@ -79,7 +79,7 @@ export interface SpotsInput {
   /** The spots, one entry for each size. They must not overlap. */
   readonly spots: readonly SpotGroup[];
   /** The ground they lie on; may be left out. */
-  readonly ground?: GroundArea;
+  readonly ground?: GroundArea | undefined;
 }
 
 /** The fields of spots. */

@@ -25,11 +25,11 @@ export interface TreatedRows {
   /** What the spray lands on. */
   readonly treated: TreatedArea;
   /** The ground that the rows take up, half a spacing on each side of the outer ones; only where it is known. */
-  readonly ground?: GroundArea;
+  readonly ground?: GroundArea | undefined;
   /** The treated part of the ground, more than 0 and at most 1; only where the ground is known. */
-  readonly fraction?: number;
+  readonly fraction?: number | undefined;
   /** The length of all rows or beds together, in ft or m; only where there are rows or beds. */
-  readonly rowLength?: Length;
+  readonly rowLength?: Length | undefined;
 }
 
 /** Rows that are all as long. */
@@ -53,7 +53,7 @@ export interface RowsByLength {
   /** The length of each row, where they differ; each more than 0. */
   readonly rowLengths: readonly Length[];
   /** How many rows, as a check on the list; may be left out. */
-  readonly rows?: number;
+  readonly rows?: number | undefined;
   /** Not with `rowLengths`. */
   readonly rowLength?: never;
 }
@@ -114,7 +114,7 @@ export interface Strips {
   /** The treated width of one side. */
   readonly width: Length;
   /** How many sides of each strip are treated, where that is counted. */
-  readonly sides?: 1 | 2;
+  readonly sides?: 1 | 2 | undefined;
   /** The distance from the middle of one strip to the middle of the next. */
   readonly spacing: Length | undefined;
 }
@@ -127,15 +127,16 @@ export interface StripNames {
   readonly spacing: string;
 }
 
-/** Which strips there are: so many of one length, or one of each of several. */
-export function stripLengths(
+/** Strips along rows that are all as long, or of which each has its length. */
+export function stripsAlong(
   count: number | undefined,
   length: Length | undefined,
   lengths: readonly Length[] | undefined,
-): { readonly count: number | undefined; readonly lengths: readonly Length[] } {
+  { width, sides, spacing }: Omit<Strips, "count" | "lengths">,
+): Strips {
   return length === undefined
-    ? { count: undefined, lengths: lengths as readonly Length[] }
-    : { count, lengths: [length] };
+    ? { count: undefined, lengths: lengths as readonly Length[], width, sides, spacing }
+    : { count, lengths: [length], width, sides, spacing };
 }
 
 /** The areas of parallel strips: treated = length of all × width × sides, ground = length of all × spacing. */

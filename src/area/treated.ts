@@ -1,7 +1,7 @@
 import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { number, type ObjectField, object } from "../units/fields.js";
+import { number, type ObjectField, object, type Partly } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
 import { groundArea, type QuantityField, treatedArea } from "../units/quantity-field.js";
 import { positive, treatedOf } from "../units/result.js";
@@ -128,7 +128,7 @@ const FRACTION: ObjectField<TreatedFractionInput> = /* @__PURE__ */ object<Treat
 );
 
 /** Notes more treated than there is ground. */
-export function treatedFits({ treated, ground }: Partial<TreatedFractionInput>, check: Check): void {
+export function treatedFits({ treated, ground }: Partly<TreatedFractionInput>, check: Check): void {
   if (treated === undefined || ground === undefined) return;
   if (!moreThan(inUnit(treated, ground.unit), ground.value)) return;
   check.fault(

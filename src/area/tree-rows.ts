@@ -12,7 +12,7 @@ import {
   type RowsByLength,
   type StripNames,
   type Strips,
-  stripLengths,
+  stripsAlong,
   type TreatedRows,
 } from "./strips.js";
 
@@ -23,7 +23,7 @@ interface TreeStrips {
   /** How many sides of the row are treated: 1 or 2. */
   readonly sides: 1 | 2;
   /** From one row of trees to the next. More than 0; needed for the ground. */
-  readonly rowSpacing?: Length;
+  readonly rowSpacing?: Length | undefined;
 }
 
 /** Strips sprayed along rows of trees, vines or bushes. */
@@ -118,5 +118,5 @@ const NAMES: StripNames = {
 };
 
 function stripsOf({ rows, rowLength, rowLengths, stripWidth, sides, rowSpacing }: TreeRowsInput): Strips {
-  return { ...stripLengths(rows, rowLength, rowLengths), width: stripWidth, sides, spacing: rowSpacing };
+  return stripsAlong(rows, rowLength, rowLengths, { width: stripWidth, sides, spacing: rowSpacing });
 }

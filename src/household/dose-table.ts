@@ -2,7 +2,7 @@ import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { decided } from "../units/decide.js";
 import { DIMENSIONS, dimensionInWords, dimensionOf } from "../units/dimensions.js";
-import { either, list, type ObjectField, object } from "../units/fields.js";
+import { either, list, type ObjectField, object, type Partly } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import { quantity, refuseDimension, treatedArea } from "../units/quantity-field.js";
 import { resolvedUnit, resolveUnit } from "../units/resolve.js";
@@ -40,7 +40,7 @@ export interface DoseTableInput {
   /** `never-over` where the amount is a label's maximum, `never-under` where it is a minimum, or `nearest`. */
   readonly rule: MeasuringRule;
   /** The largest error that will do, in percent of the amount, 0.1 to 50. 5 where nothing is given. */
-  readonly limitPercent?: number;
+  readonly limitPercent?: number | undefined;
 }
 
 const TABLE: ObjectField<DoseTableInput> = /* @__PURE__ */ object<DoseTableInput>(
@@ -72,7 +72,7 @@ const TABLE: ObjectField<DoseTableInput> = /* @__PURE__ */ object<DoseTableInput
 // More than anybody prints.
 const MOST_CELLS = 10_000;
 
-function canBePrinted({ rates = [], sizes = [] }: Partial<DoseTableInput>, check: Check): void {
+function canBePrinted({ rates = [], sizes = [] }: Partly<DoseTableInput>, check: Check): void {
   const cells = rates.length * sizes.length;
   if (cells <= MOST_CELLS) return;
   check.fault(
@@ -88,7 +88,7 @@ function isArea(unit: unknown): boolean {
   return resolvedUnit(unit)?.dimension === "area";
 }
 
-function sizesFitRates({ rates = [], sizes = [] }: Partial<DoseTableInput>, check: Check): void {
+function sizesFitRates({ rates = [], sizes = [] }: Partly<DoseTableInput>, check: Check): void {
   for (const [j, size] of sizes.entries()) {
     const rate = rates.find(({ unit }) => isArea(resolveUnit(unit, "unit").per) !== isArea(size.unit));
     if (rate === undefined) continue;
@@ -109,7 +109,7 @@ function sizesFitRates({ rates = [], sizes = [] }: Partial<DoseTableInput>, chec
   }
 }
 
-function toolsFitRates({ rates = [], tools }: Partial<DoseTableInput>, check: Check): void {
+function toolsFitRates({ rates = [], tools }: Partly<DoseTableInput>, check: Check): void {
   const units = new Set(rates.map(productUnit));
   for (const unit of units) if (tools !== undefined) kindIsMeasured({ value: 1, unit }, tools, check);
 }
@@ -193,7 +193,7 @@ const STEPS: ObjectField<EvenStepsInput> = /* @__PURE__ */ object<EvenStepsInput
   [sameDimensions],
 );
 
-function sameDimensions(given: Partial<EvenStepsInput>, check: Check): void {
+function sameDimensions(given: Partly<EvenStepsInput>, check: Check): void {
   const { first } = given;
   if (first === undefined) return;
   const expected = dimensionOf(first.unit);

@@ -53,7 +53,7 @@ export function quotient(a: Exact, b: Exact): number {
   // Whole numbers that floats hold exactly: their quotient is rounded once, as by the long way.
   // Stryker disable next-line EqualityOperator: at the border both ways are right
   if (over <= Number.MAX_SAFE_INTEGER && per <= Number.MAX_SAFE_INTEGER) return over / per;
-  // 40 digits more than the divisor has: far more than the 17 that a float can tell.
+  // 40 digits more than the divisor has: far more than the 17 that a float can hold.
   // Stryker disable next-line ArithmeticOperator: more digits do no harm
   const more = Math.max(0, String(b.digits).length - String(a.digits).length + 40);
   return Number(`${(a.digits * 10n ** BigInt(more)) / b.digits}e${b.places - a.places - more}`);

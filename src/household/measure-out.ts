@@ -5,6 +5,7 @@ import { ceilDecided, moreThan } from "../units/decide.js";
 import { flag, type ObjectField, object, optional } from "../units/fields.js";
 import { messageOf } from "../units/message.js";
 import { treatedArea } from "../units/quantity-field.js";
+import { perUnit } from "../units/resolve.js";
 import type { AreaUnit, MassUnit, Quantity, TreatedArea, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working.js";
 import type { Kit } from "./kit.js";
@@ -17,9 +18,9 @@ import { type Effort, newEffort } from "./search.js";
 export interface MeasureOutInput<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit>
   extends MeasuringInput<U> {
   /** The treated area that this amount is for: the error is then given as product per area too. More than 0. */
-  readonly perArea?: TreatedArea;
+  readonly perArea?: TreatedArea | undefined;
   /** True where the label permits diluting the product first: a dose too small may then be measured from a stock. */
-  readonly labelPermitsDilution?: boolean;
+  readonly labelPermitsDilution?: boolean | undefined;
 }
 
 /** The fields of {@link MeasureOutInput}. */
@@ -51,7 +52,7 @@ export interface MeasuredDose<U extends VolumeUnit | MassUnit = VolumeUnit | Mas
   /** The error in percent of the amount. */
   readonly errorPercent: number;
   /** The error as product per treated area, where `perArea` was given. */
-  readonly rateError?: Quantity<`${U}/${AreaUnit}`>;
+  readonly rateError?: Quantity<`${U}/${AreaUnit}`> | undefined;
   /** How many times a tool is filled, in all. */
   readonly scoops: number;
 }
@@ -69,7 +70,7 @@ export interface NotMeasurable<U extends VolumeUnit | MassUnit = VolumeUnit | Ma
   /** What is wrong, with the code `not-measurable`. */
   readonly issue: Issue;
   /** What the tools come nearest to under the rule: not to be used. Left out where it is nothing at all. */
-  readonly best?: MeasuredDose<U>;
+  readonly best?: MeasuredDose<U> | undefined;
 }
 
 /**
@@ -146,7 +147,7 @@ function measuredDose<U extends VolumeUnit | MassUnit>(
     error: { value: error, unit },
     errorPercent: percentOff(value, amount.value),
     ...(perArea && {
-      rateError: { value: error / perArea.value, unit: `${unit}/${perArea.unit}` as const },
+      rateError: { value: error / perArea.value, unit: perUnit(unit, perArea.unit) as `${U}/${AreaUnit}` },
     }),
     scoops,
   };

@@ -19,7 +19,7 @@ export interface MeasuredPart {
   /** How many times it is filled. */
   readonly count: number;
   /** For a tool with marks: the mark it is filled to, each time. Without it the tool is filled level and whole. */
-  readonly each?: Volume | Mass;
+  readonly each?: Volume | Mass | undefined;
   /** What the fills come to together, in the tool's unit. */
   readonly amount: Volume | Mass;
 }

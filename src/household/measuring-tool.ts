@@ -2,7 +2,7 @@ import type { Check } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { ceilDecided, floorDecided } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
-import { type ObjectField, object, optional, text } from "../units/fields.js";
+import { type Complete, type ObjectField, object, optional, type Partly, text } from "../units/fields.js";
 import { type QuantityField, quantity } from "../units/quantity-field.js";
 import type { Mass, Quantity, Volume } from "../units/types.js";
 import { type Exact, exactSize, timesExactly } from "./exact-sizes.js";
@@ -14,9 +14,9 @@ export interface MeasuringTool {
   /** What it holds when full, or the most that a scale weighs. More than 0. */
   readonly capacity: Volume | Mass;
   /** For a tool with marks: the amount between two marks. A tool without it is always filled whole. */
-  readonly graduation?: Volume | Mass;
+  readonly graduation?: Volume | Mass | undefined;
   /** For a tool with marks: the least that it reads. One graduation where nothing is given. */
-  readonly least?: Volume | Mass;
+  readonly least?: Volume | Mass | undefined;
 }
 
 /* @__NO_SIDE_EFFECTS__ */
@@ -40,7 +40,7 @@ export const MEASURING_TOOL: ObjectField<MeasuringTool> = object<MeasuringTool>(
   "Something to measure with: a spoon, a cup, a syringe, a cylinder, a scale.",
 );
 
-function leastHasMarks({ graduation, least }: Partial<MeasuringTool>, check: Check): void {
+function leastHasMarks({ graduation, least }: Partly<MeasuringTool>, check: Check): void {
   if (least === undefined || graduation !== undefined || check.hasFault("graduation")) return;
   check.fault(
     "missing",
@@ -51,7 +51,7 @@ function leastHasMarks({ graduation, least }: Partial<MeasuringTool>, check: Che
   );
 }
 
-function marksAreOfOneKind(given: Partial<MeasuringTool>, check: Check): void {
+function marksAreOfOneKind(given: Partly<MeasuringTool>, check: Check): void {
   const { capacity } = given;
   if (capacity === undefined) return;
   for (const field of ["graduation", "least"] as const) {
@@ -72,7 +72,7 @@ function marksAreOfOneKind(given: Partial<MeasuringTool>, check: Check): void {
 // No instrument shows more: past it a unit is wrong.
 const MOST_MARKS = 1_000_000;
 
-function marksCanBeCounted(given: Partial<MeasuringTool>, check: Check): void {
+function marksCanBeCounted(given: Partly<MeasuringTool>, check: Check): void {
   const { capacity, graduation, least } = given;
   if (capacity === undefined || graduation === undefined) return;
   if ([graduation, least].some((amount) => amount && isWeight(amount) !== isWeight(capacity))) return;
@@ -107,7 +107,7 @@ export function isWeight({ unit }: Quantity): boolean {
 }
 
 /** A tool with marks: every size in it is of one dimension. */
-type MarkedTool = Required<Omit<MeasuringTool, "name">>;
+type MarkedTool = Complete<Omit<MeasuringTool, "name">>;
 
 /** What one fill of a tool can be: `step`, in liters or kilograms, a whole number of times from `least` to `most`. */
 export interface Marks {

@@ -7,6 +7,7 @@ import {
   number,
   type Optional,
   optional,
+  type Partly,
 } from "../units/fields.js";
 import { type QuantityField, quantity } from "../units/quantity-field.js";
 import type { Mass, MassUnit, Quantity, Volume, VolumeUnit } from "../units/types.js";
@@ -25,9 +26,9 @@ export interface MeasuringInput<U extends VolumeUnit | MassUnit = VolumeUnit | M
   /** `never-over` where the amount is a label's maximum, `never-under` where it is a minimum, or `nearest`. */
   readonly rule: MeasuringRule;
   /** The largest error that will do, in percent of the amount, 0.1 to 50. 5 where nothing is given. */
-  readonly limitPercent?: number;
+  readonly limitPercent?: number | undefined;
   /** The most scoops to count, 1 to 100. 16 where nothing is given. */
-  readonly maxScoops?: number;
+  readonly maxScoops?: number | undefined;
 }
 
 /** The names of the rules, for a form's list of choices. */
@@ -72,7 +73,7 @@ export function kindOf(amount: Quantity<VolumeUnit | MassUnit>): Kind {
 }
 
 /** Notes that no tool measures the amount's kind. */
-export function toolsFit({ amount, tools }: Partial<MeasuringInput>, check: Check): void {
+export function toolsFit({ amount, tools }: Partly<MeasuringInput>, check: Check): void {
   if (amount !== undefined && tools !== undefined) kindIsMeasured(amount, tools, check);
 }
 

@@ -39,7 +39,7 @@ function tool(
   name: string,
   value: number,
   unit: Volume["unit"] | Mass["unit"],
-  marks?: { readonly graduation: number; readonly least?: number },
+  marks?: { readonly graduation: number; readonly least?: number | undefined },
 ): MeasuringTool {
   const of = (amount: number): Volume | Mass => Object.freeze({ value: amount, unit }) as Volume | Mass;
   if (marks === undefined) return Object.freeze({ name, capacity: of(value) });

@@ -11,25 +11,25 @@ import { speedOfPass } from "./speed.js";
 /** The conditions that a calibration holds for. Each is optional; what is not recorded cannot be compared later. */
 export interface CalibrationConditions {
   /** Who sprayed. */
-  readonly operator?: string;
+  readonly operator?: string | undefined;
   /** The nozzle's type and size, as it is marked. */
-  readonly nozzle?: string;
+  readonly nozzle?: string | undefined;
   /** How many nozzles. A whole number, 1 or more. */
-  readonly nozzleCount?: number;
+  readonly nozzleCount?: number | undefined;
   /** The distance from nozzle to nozzle along the boom. More than 0. */
-  readonly nozzleSpacing?: Length;
+  readonly nozzleSpacing?: Length | undefined;
   /** The pressure at the nozzle. More than 0. */
-  readonly pressure?: Pressure;
+  readonly pressure?: Pressure | undefined;
   /** The working speed. More than 0. */
-  readonly speed?: Speed;
+  readonly speed?: Speed | undefined;
   /** The gear and throttle, or another setting that stands for the speed. */
-  readonly gear?: string;
+  readonly gear?: string | undefined;
   /** The ground: bare, stubble, wet grass, a slope. */
-  readonly ground?: string;
+  readonly ground?: string | undefined;
   /** What was sprayed: clean water, as a rule. */
-  readonly liquid?: string;
+  readonly liquid?: string | undefined;
   /** The liquid's density. More than 0. */
-  readonly density?: Density;
+  readonly density?: Density | undefined;
 }
 
 /** The conditions of a calibration, or of the day of spraying. */
@@ -86,7 +86,7 @@ export interface CalibrationRecordInput {
   /** What was measured. */
   readonly measurement: Measurement;
   /** The conditions it was measured under. A speed that is part of the measurement need not be given again. */
-  readonly conditions?: CalibrationConditions;
+  readonly conditions?: CalibrationConditions | undefined;
 }
 
 const RECORD_INPUT = object<CalibrationRecordInput>({

@@ -20,7 +20,7 @@ export interface RecordedCalibration {
   readonly record: CalibrationRecord;
 }
 
-/** Every way to give a rate: a measurement, a known rate, or a record of one; `kind` tells them apart. */
+/** Every way to give a rate: a measurement, a known rate, or a record of one; `kind` says which it is. */
 export type Calibration = Measurement | RecordedCalibration;
 
 /** A calibration of any kind. */

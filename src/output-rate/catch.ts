@@ -10,6 +10,7 @@ import {
   type ObjectField,
   object,
   optional,
+  type Partly,
 } from "../units/fields.js";
 import { formulaLines, type GivenTerm } from "../units/lines.js";
 import { sumOf } from "../units/quantity.js";
@@ -52,7 +53,7 @@ export function catchesOf(
 }
 
 /** Notes catches of which some are volumes and some weights. */
-export function catchesAgree({ catches = [] }: Partial<Catches<Volume | Mass>>, check: Check): void {
+export function catchesAgree({ catches = [] }: Partly<Catches<Volume | Mass>>, check: Check): void {
   amountsAgree(catches, (at) => `catches[${at}]`, check);
 }
 
@@ -70,7 +71,7 @@ export interface CatchInput<A extends Volume | Mass = Volume> extends Catches<A>
    */
   readonly width: Measured<Length>;
   /** How many nozzles spray the same row or band: their catches are added. A whole number; 1 unless given. */
-  readonly nozzlesPerRow?: number;
+  readonly nozzlesPerRow?: number | undefined;
 }
 
 const MEASURED_SPEED = measured("The working speed. More than 0.", "speed");
@@ -107,7 +108,7 @@ function catchOf(amounts: readonly ("volume" | "mass")[]): ObjectField<CatchInpu
 
 /** Notes catches that are not those of whole rows. */
 export function rowsAreWhole(
-  { catches, nozzlesPerRow = 1 }: Partial<CatchInput<Volume | Mass>>,
+  { catches, nozzlesPerRow = 1 }: Partly<CatchInput<Volume | Mass>>,
   check: Check,
 ): void {
   if (catches === undefined || catches.length % nozzlesPerRow === 0) return;

@@ -95,7 +95,7 @@ export function directStripAreaWorking(pair: ReadingPair): WorkingLine[] {
  * Source: Calibrating Boom Sprayers (Ohio State University Extension, AEX-520).
  *
  * @param input - the pair of units, and the width
- * @returns ft or m, as the width is told
+ * @returns ft or m, like the width
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
  * @example

@@ -3,6 +3,7 @@ import { inUnit } from "../units/convert.js";
 import {
   type Agreement,
   byGiven,
+  type Complete,
   count,
   type EitherField,
   either,
@@ -23,20 +24,20 @@ export interface HandSprayInput {
   /** What was used until the foliage was wet, or over the time the plot took. More than 0. */
   readonly used: Measured<Volume>;
   /** The treated area that it was used on. More than 0. */
-  readonly area?: Measured<TreatedArea>;
+  readonly area?: Measured<TreatedArea> | undefined;
   /** The length of row that it was used on, on all the sides that are to be sprayed. More than 0. */
-  readonly rowLength?: Measured<Length>;
+  readonly rowLength?: Measured<Length> | undefined;
   /** The number of plants that it was used on: a whole number, 1 or more. */
-  readonly plants?: number;
+  readonly plants?: number | undefined;
   /** The distance from plant to plant in the row: makes plants a length of row, and the reverse. More than 0. */
-  readonly plantSpacing?: Measured<Length>;
+  readonly plantSpacing?: Measured<Length> | undefined;
   /** The distance from row to row, for a rate per area of ground. More than 0. */
-  readonly rowSpacing?: Measured<Length>;
+  readonly rowSpacing?: Measured<Length> | undefined;
 }
 
 /** What it was used on, and the spacings beside it. */
 type On = "area" | "rowLength" | "plants";
-type OnOne<K extends On> = Omit<HandSprayInput, On> & Required<Pick<HandSprayInput, K>>;
+type OnOne<K extends On> = Omit<HandSprayInput, On> & Complete<Pick<HandSprayInput, K>>;
 
 const COMMON = object<Omit<HandSprayInput, On>>({
   used: measured(

@@ -7,6 +7,7 @@ import {
   type ObjectField,
   object,
   ofKind,
+  type Partly,
 } from "../units/fields.js";
 import { measured } from "../units/quantity-field.js";
 import type { Flow, Length, Measured, Speed, VolumeRate } from "../units/types.js";
@@ -75,7 +76,7 @@ export interface KnownRate {
   readonly rate: Measured<VolumeRate>;
 }
 
-/** Every way to measure a rate; `kind` tells them apart. */
+/** Every way to measure a rate; `kind` says which it is. */
 export type Measurement =
   | StripMeasurement
   | StripRunsMeasurement
@@ -131,12 +132,12 @@ export const MEASUREMENT_KINDS: Kinds<Measurement> = {
 
 /** A measurement of any kind. */
 export const MEASUREMENT: EitherField<Measurement> = kinds(
-  "How the output was measured; the kind tells the ways apart.",
+  "How the output was measured; the kind says which way.",
   MEASUREMENT_KINDS,
 );
 
 /** Notes a hand-held spray that lacks a spacing for a rate per area. */
-function areaFollows(given: Partial<HandMeasurement>, check: Check): void {
+function areaFollows(given: Partly<HandMeasurement>, check: Check): void {
   const lacks = (name: "area" | "rowLength" | "plantSpacing" | "rowSpacing"): boolean =>
     given[name] === undefined && !check.hasFault(name);
   if (!lacks("area")) return;
@@ -161,7 +162,7 @@ export interface MeasuredRate {
   readonly measurement: Measurement;
   readonly rate: VolumeRate;
   /** What several runs say together. */
-  readonly runs?: StripRuns;
+  readonly runs?: StripRuns | undefined;
 }
 
 /** The rate that a measurement gives. Trusts its input. */

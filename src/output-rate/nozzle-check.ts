@@ -3,7 +3,7 @@ import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { decided, moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
-import { about, choice, count, object, optional } from "../units/fields.js";
+import { about, choice, count, object, optional, type Partly } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
 import { sumOf } from "../units/quantity.js";
 import { measured, quantity } from "../units/quantity-field.js";
@@ -57,24 +57,24 @@ export interface NozzleCheckInput<A extends Volume | Mass = Volume> extends Catc
   /** What to hold each nozzle against. */
   readonly against: NozzleReference;
   /** The flow that a nozzle of this kind should have at this pressure, where nozzles are held against it. More than 0. */
-  readonly rated?: A extends Volume ? Flow : MassFlow;
+  readonly rated?: (A extends Volume ? Flow : MassFlow) | undefined;
   /**
    * How far off is too far. More than 0. Unless given: 5% of the mean (MontGuide MT 2000-14; Alberta Agdex 606-1), 10% of
    * the others' mean (Mississippi State University Extension), 10% of the rated flow (USGA Green Section), 10% of spread
    * (Texas Cooperative Extension). Several handbooks allow 10% of the mean: give that limit to follow them.
    */
-  readonly limit?: Fraction;
+  readonly limit?: Fraction | undefined;
   /** The working speed, for the rate that the boom really gives; with the width. */
-  readonly speed?: Measured<Speed> | TimedDistance;
+  readonly speed?: Measured<Speed> | TimedDistance | undefined;
   /** The width that one nozzle treats, or a row's nozzles together; with the speed. */
-  readonly width?: Measured<Length>;
+  readonly width?: Measured<Length> | undefined;
   /** How many nozzles spray the same row or band. A whole number; 1 unless given. */
-  readonly nozzlesPerRow?: number;
+  readonly nozzlesPerRow?: number | undefined;
 }
 
 type AnyNozzleCheck = Omit<NozzleCheckInput<Volume | Mass>, "rated"> & {
   /** The flow that a nozzle of this kind should have at this pressure, where nozzles are held against it. More than 0. */
-  readonly rated?: Flow | MassFlow;
+  readonly rated?: Flow | MassFlow | undefined;
 };
 
 const NOZZLES = object<AnyNozzleCheck>(
@@ -109,7 +109,7 @@ const NOZZLES = object<AnyNozzleCheck>(
 );
 
 /** Notes a rated flow that is missing, or that nothing is held against, or of another kind than the catches. */
-function ratedFits({ against, rated, catches }: Partial<AnyNozzleCheck>, check: Check): void {
+function ratedFits({ against, rated, catches }: Partly<AnyNozzleCheck>, check: Check): void {
   if (against === undefined) return;
   if (against === "rated" && rated === undefined && !check.hasFault("rated"))
     check.fault("missing", "rated-missing", "rated", "Enter the flow that each nozzle should have.");
@@ -133,7 +133,7 @@ function ratedFits({ against, rated, catches }: Partial<AnyNozzleCheck>, check: 
 }
 
 /** Notes a speed without a width, and the reverse: a rate takes both. */
-function speedWithWidth({ speed, width }: Partial<AnyNozzleCheck>, check: Check): void {
+function speedWithWidth({ speed, width }: Partly<AnyNozzleCheck>, check: Check): void {
   if ((speed === undefined) === (width === undefined)) return;
   const missing = speed === undefined ? "speed" : "width";
   if (check.hasFault(missing)) return;
@@ -162,12 +162,14 @@ export interface NozzleCheck {
   /** The mean flow of a nozzle. */
   readonly mean: Flow | MassFlow;
   /** The flows that are still within the limit; only where all nozzles are held against one figure (`mean`, `rated`). */
-  readonly allowed?: {
-    /** The lowest flow allowed. */
-    readonly lowest: Flow | MassFlow;
-    /** The highest flow allowed. */
-    readonly highest: Flow | MassFlow;
-  };
+  readonly allowed?:
+    | {
+        /** The lowest flow allowed. */
+        readonly lowest: Flow | MassFlow;
+        /** The highest flow allowed. */
+        readonly highest: Flow | MassFlow;
+      }
+    | undefined;
   /** The highest flow less the lowest, in per cent of the mean. */
   readonly spread: Fraction;
   /** The standard deviation of the whole boom (n − 1) in per cent of the mean. */
@@ -179,7 +181,7 @@ export interface NozzleCheck {
   /** The rule that was used. */
   readonly rule: NozzleRule;
   /** The rate that the boom really gives; only where speed and width were given. */
-  readonly rate?: VolumeRate | MassRate;
+  readonly rate?: VolumeRate | MassRate | undefined;
 }
 
 /**

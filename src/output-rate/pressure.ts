@@ -2,7 +2,7 @@ import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
-import { about, object, optional } from "../units/fields.js";
+import { about, object, optional, type Partly } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { positiveIn } from "../units/result.js";
@@ -25,7 +25,7 @@ const RANGE = object<PressureRange>(
   [rangeAscends],
 );
 
-function rangeAscends({ lowest, highest }: Partial<PressureRange>, check: Check): void {
+function rangeAscends({ lowest, highest }: Partly<PressureRange>, check: Check): void {
   if (lowest === undefined || highest === undefined) return;
   if (!moreThan(inUnit(lowest, highest.unit), highest.value)) return;
   check.fault(
@@ -53,7 +53,7 @@ export interface OutputAtPressureInput<Q extends Flow | VolumeRate> {
   /** The pressure that is asked about. More than 0. */
   readonly newPressure: Pressure;
   /** The pressures that the nozzle is made for, from its maker's table. */
-  readonly range?: PressureRange;
+  readonly range?: PressureRange | undefined;
 }
 
 const KNOWN_OUTPUT = object<Omit<OutputAtPressureInput<Flow | VolumeRate>, "newPressure">>({
@@ -168,7 +168,7 @@ export interface PressureForOutputInput<Q extends Flow | VolumeRate> {
   /** The flow or rate that is aimed at, of the same kind. More than 0. */
   readonly newOutput: Q;
   /** The pressures that the nozzle is made for, from its maker's table. */
-  readonly range?: PressureRange;
+  readonly range?: PressureRange | undefined;
 }
 
 const FOR_OUTPUT = object<PressureForOutputInput<Flow | VolumeRate>>(
@@ -183,7 +183,7 @@ const FOR_OUTPUT = object<PressureForOutputInput<Flow | VolumeRate>>(
 );
 
 function outputsAgree(
-  { output, newOutput }: Partial<PressureForOutputInput<Flow | VolumeRate>>,
+  { output, newOutput }: Partly<PressureForOutputInput<Flow | VolumeRate>>,
   check: Check,
 ): void {
   if (output === undefined || newOutput === undefined) return;

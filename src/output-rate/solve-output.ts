@@ -1,6 +1,6 @@
 import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
-import { object, optional } from "../units/fields.js";
+import { object, optional, type Partly } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
@@ -51,7 +51,7 @@ export type SolveInput =
 
 const NAMES = ["rate", "flow", "speed", "width"] as const;
 
-const THREE_OF_FOUR = object<Partial<OutputTerms>>(
+const THREE_OF_FOUR = object<Partly<OutputTerms>>(
   {
     rate: optional(quantity("The volume per area. More than 0.", "volumeRate")),
     flow: optional(
@@ -72,7 +72,7 @@ const THREE_OF_FOUR = object<Partial<OutputTerms>>(
 );
 
 /** Notes amounts of which not three are given. */
-function oneIsLeftOut(given: Partial<OutputTerms>, check: Check): void {
+function oneIsLeftOut(given: Partly<OutputTerms>, check: Check): void {
   const missing = NAMES.filter((name) => given[name] === undefined);
   if (missing.length === 0)
     check.fault(
@@ -152,13 +152,13 @@ export function solveOutputWorking(input: SolveInput): WorkingLine[] {
 }
 
 /** Three of the four amounts and the one that is left out. Trusts its input. */
-export function solvedOutput(given: Partial<OutputTerms>, at = ""): SolvedOutput {
+export function solvedOutput(given: Partly<OutputTerms>, at = ""): SolvedOutput {
   const { found, rate } = workedOutput(given, at);
   return { ...given, [found]: rate, found } as SolvedOutput;
 }
 
 /** The working of {@link solvedOutput}. Trusts its input. */
-export function linesOfSolved(given: Partial<OutputTerms>): WorkingLine[] {
+export function linesOfSolved(given: Partly<OutputTerms>): WorkingLine[] {
   const { found, units, quotient, rate } = workedOutput(given, "");
   const terms = NAMES.flatMap((name) => {
     const term = given[name];
@@ -183,7 +183,7 @@ interface WorkedOutput extends WorkedRate<Quantity> {
   readonly units: Readonly<Record<keyof OutputTerms, Unit>>;
 }
 
-function workedOutput(given: Partial<OutputTerms>, at: string): WorkedOutput {
+function workedOutput(given: Partly<OutputTerms>, at: string): WorkedOutput {
   const { rate, flow, speed, width } = given as OutputTerms;
   const found = NAMES.find((name) => given[name] === undefined) as keyof OutputTerms;
   // The formula is worked in the units of the flow, or of the rate where the flow is to be found.

@@ -178,7 +178,7 @@ const PASSES = object<TimedPasses>({
  * high).
  *
  * @param input - the passes
- * @returns mph or km/h, as the first distance is told
+ * @returns mph or km/h, like the first distance
  * @throws SprayMathError `too-few`, `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or
  * `out-of-range`, with the pass in the path: `passes[1].time`
  *

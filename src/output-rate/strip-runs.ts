@@ -2,7 +2,7 @@ import { AMOUNT, amountsAgree } from "../units/amounts.js";
 import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { list, type ObjectField, object, optional } from "../units/fields.js";
+import { list, type ObjectField, object, optional, type Partly } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
 import { sumOf } from "../units/quantity.js";
 import { quantity } from "../units/quantity-field.js";
@@ -22,7 +22,7 @@ export interface StripRunsInput<A extends Volume | Mass = Volume> {
   /**
    * How far a run may lie from the mean of the others. More than 0; 5% unless given: common practice, no source.
    */
-  readonly limit?: Fraction;
+  readonly limit?: Fraction | undefined;
 }
 
 // Nobody walks a strip more often; a longer list is a mistake in the input.
@@ -48,7 +48,7 @@ function stripRunsOf(amounts: readonly ("volume" | "mass")[]): ObjectField<Strip
   );
 }
 
-function runsAgree({ runs }: Partial<StripRunsInput<Volume | Mass>>, check: Check): void {
+function runsAgree({ runs }: Partly<StripRunsInput<Volume | Mass>>, check: Check): void {
   if (runs === undefined) return;
   amountsAgree(
     runs.map(({ used }) => used),

@@ -119,5 +119,6 @@ interface WorkedStrip extends WorkedRate<VolumeRate | MassRate> {
 function workedStrip({ used, swath, distance }: StripRun<Volume | Mass>, at: string): WorkedStrip {
   const { length, area } = unitsLike(swath.unit);
   const value = used.value / (inUnit(swath, length) * inUnit(distance, length));
-  return { length, ...workedPerArea(value, used.unit, area, at) };
+  const { quotient, rate } = workedPerArea(value, used.unit, area, at);
+  return { length, quotient, rate };
 }

@@ -18,7 +18,7 @@ export interface TargetCheckInput {
    * How far the rate may be off. More than 0; 5% unless given: Spray Gun (calibration), Pesticide Environmental
    * Stewardship; its page on granular bands allows 10%.
    */
-  readonly limit?: Fraction;
+  readonly limit?: Fraction | undefined;
 }
 
 const TARGET = object<TargetCheckInput>({

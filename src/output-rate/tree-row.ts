@@ -15,7 +15,7 @@ export interface RowRates {
   /** Volume per length of row. */
   readonly perLength: VolumePerLength;
   /** Volume per plant; only where the distance between plants was given. */
-  readonly perPlant?: Volume;
+  readonly perPlant?: Volume | undefined;
 }
 
 /** What was measured along a row of trees, vines or canes. */
@@ -29,7 +29,7 @@ export interface TreeRowInput {
   /** The distance from row to row. More than 0. */
   readonly rowSpacing: Measured<Length>;
   /** The distance from plant to plant in the row, for a rate per plant. More than 0. */
-  readonly plantSpacing?: Measured<Length>;
+  readonly plantSpacing?: Measured<Length> | undefined;
 }
 
 /** What was measured along a row. */

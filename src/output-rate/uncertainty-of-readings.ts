@@ -48,7 +48,7 @@ function standardUncertainty({ unit, resolution, uncertainty }: Measured<Quantit
 interface Entry {
   readonly name: string;
   readonly value: Measured<Quantity>;
-  readonly weight?: number;
+  readonly weight?: number | undefined;
 }
 
 function entriesOf({ measurement, runs }: MeasuredRate): Entry[] {

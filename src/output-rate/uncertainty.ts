@@ -121,8 +121,10 @@ interface Part {
   readonly name: string;
   readonly part: number;
   /** The readings that it comes from; none for the scatter of runs. */
-  readonly readings?: readonly Reading[];
-  readonly scatter?: { readonly spread: VolumeRate; readonly mean: VolumeRate; readonly n: number };
+  readonly readings?: readonly Reading[] | undefined;
+  readonly scatter?:
+    | { readonly spread: VolumeRate; readonly mean: VolumeRate; readonly n: number }
+    | undefined;
 }
 
 interface WorkedUncertainty {

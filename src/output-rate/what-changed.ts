@@ -24,7 +24,7 @@ export interface TodaysConditions {
   /** The conditions of the day. */
   readonly conditions: CalibrationConditions;
   /** How many days a calibration is to be trusted for, more than 0; never too old unless given. */
-  readonly longestAge?: number;
+  readonly longestAge?: number | undefined;
 }
 
 /** How things are on the day of spraying. */
@@ -207,7 +207,7 @@ const FORMULAS = {
 
 interface ComparedChange extends Omit<CalibrationChange, "shift"> {
   /** What the rate is to be multiplied by; left out where that cannot be computed. */
-  readonly factor?: number;
+  readonly factor?: number | undefined;
 }
 
 interface Compared extends Omit<WhatChanged, "stale" | "changes"> {

@@ -1,4 +1,5 @@
 import { dimensionOf } from "../units/dimensions.js";
+import { perUnit } from "../units/resolve.js";
 import { resultIn } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type {
@@ -40,10 +41,7 @@ export function workedPerArea(
 ): WorkedRate<VolumeRate | MassRate> {
   const { volumeRate, massRate } = unitsLike(amount);
   const unit = dimensionOf(amount) === "volume" ? volumeRate : massRate;
-  return workedRate<VolumeRateUnit | MassRateUnit>(
-    value,
-    `${amount}/${area}` as Unit,
-    unit,
-    at,
-  ) as WorkedRate<VolumeRate | MassRate>;
+  return workedRate<VolumeRateUnit | MassRateUnit>(value, perUnit(amount, area), unit, at) as WorkedRate<
+    VolumeRate | MassRate
+  >;
 }

@@ -55,7 +55,7 @@ function singlesOf(rate: LabelRate): readonly (readonly [end: string, rate: Sing
 /** What one plot gets of a product: its areas, the output rate there, and the rate that comes to. */
 export interface PlotDose {
   /** The plot's name; nothing where the plots are one. */
-  readonly name?: string;
+  readonly name?: string | undefined;
   readonly areas: Pick<PlotAreas, "treated" | "ground" | "rowLength">;
   readonly carrierRate: VolumeRate;
   readonly rate: LabelRate;
@@ -72,7 +72,7 @@ export function productWarnings(
 ): Warning[] {
   const at = `products[${i}]`;
   const { name, form, bulkDensity } = product;
-  const unusual = unusualFindingsOf({ rate: product.rate, strength, ...(bulkDensity && { bulkDensity }) });
+  const unusual = unusualFindingsOf({ rate: product.rate, strength, bulkDensity });
   const names = plotNames(plot);
   const doses = dosesOnPlots(product, area, names, rate, strength);
   return [
@@ -147,9 +147,9 @@ export function labelWarnings(
       carrierRate,
       label: label ?? {},
       area,
-      ...(ground && { ground }),
-      ...(rowLength && { rowLength }),
-      ...(soFar && { soFar }),
+      ground,
+      rowLength,
+      soFar,
     };
     for (const finding of labelFindingsOf(input, at)) {
       const off = offBy(finding);

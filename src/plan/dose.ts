@@ -22,7 +22,7 @@ export interface DoseRequest {
   /** What is asked of `measureOut`. */
   readonly input: MeasureOutInput;
   /** The volume that a dry dose fills, where it is spooned. */
-  readonly volume?: Volume;
+  readonly volume?: Volume | undefined;
   /** Whether a scale had to be assumed. */
   readonly scaleAssumed: boolean;
 }
@@ -35,20 +35,17 @@ export function doseRequest(
   area: TreatedArea,
 ): DoseRequest {
   // A label's rate is a maximum: no dose in a plan is measured over it.
-  const asked = {
-    rule: "never-over",
-    ...(labelPermitsDilution !== undefined && { labelPermitsDilution }),
-  } as const;
+  const rule = "never-over";
   const needsScale = isWeight(amount) && kitFor(tools, "weight") === undefined;
   if (needsScale && bulkDensity !== undefined) {
     const volume = volumeFilled({ mass: amount as Mass, bulkDensity });
-    return { input: { amount: volume, tools, ...asked }, volume, scaleAssumed: false };
+    return { input: { amount: volume, tools, rule, labelPermitsDilution }, volume, scaleAssumed: false };
   }
   // Per acre or hectare, as labels have rates.
   const { landArea } = unitsLike(area.unit);
   const perArea: TreatedArea = { value: inUnit(area, landArea), unit: landArea, of: "treated" };
   return {
-    input: { amount, tools: needsScale ? "scales" : tools, perArea, ...asked },
+    input: { amount, tools: needsScale ? "scales" : tools, rule, perArea, labelPermitsDilution },
     scaleAssumed: needsScale,
   };
 }
@@ -62,21 +59,33 @@ export function measuredLoads(loads: readonly MixLoad[], { products, tools }: Pl
   // All searches of a job share one effort: it ends in time however many products and loads there are.
   const effort = newEffort();
   // Full loads are alike: each different dose of a product is searched for once.
-  const doses = products.map(() => new Map<string, DoseMeasure>());
-  return loads.map((load) => ({
-    ...load,
-    products: load.products.map(({ name, amount }, i) => {
-      const known = doses[i] as Map<string, DoseMeasure>;
-      const key = `${amount.value} ${load.area.value}`;
-      let measured = known.get(key);
-      if (measured === undefined) {
-        const request = doseRequest(amount, products[i] as Product, tools, load.area);
-        measured = measuredAs(request, doseOf(request.input, `products[${i}]`, effort));
-        known.set(key, measured);
-      }
-      return { name, amount, measured };
-    }),
-  }));
+  const known = products.map(() => new Map<number, Known>());
+  const doseIn = (amount: Volume | Mass, i: number, area: TreatedArea): DoseMeasure => {
+    const doses = known[i] as Map<number, Known>;
+    const before = doses.get(amount.value);
+    // The area follows from the load, and the amount too: two areas for one amount differ by rounding.
+    if (before?.area === area.value) return before.measured;
+    const request = doseRequest(amount, products[i] as Product, tools, area);
+    const measured = measuredAs(request, doseOf(request.input, `products[${i}]`, effort));
+    doses.set(amount.value, { area: area.value, measured });
+    return measured;
+  };
+  return loads.map((load) => {
+    const { number, carrier, water, pieces, area } = load;
+    const shares = load.products.map(({ name, amount }, i) => ({
+      name,
+      amount,
+      measured: doseIn(amount, i, area),
+    }));
+    return pieces === undefined
+      ? { number, carrier, water, area, products: shares }
+      : { number, carrier, water, pieces, area, products: shares };
+  });
+}
+
+interface Known {
+  readonly area: number;
+  readonly measured: DoseMeasure;
 }
 
 function measuredAs({ volume, scaleAssumed }: DoseRequest, dose: Measurable | NotMeasurable): DoseMeasure {

@@ -41,6 +41,6 @@ export type {
   ProductTotal,
 } from "./result.js";
 export { type InputSensitivity, planSensitivity } from "./sensitivity.js";
-export { THRESHOLDS, type Threshold, type Thresholds } from "./thresholds.js";
+export { THRESHOLDS, type Threshold, type Thresholds, type ThresholdTable } from "./thresholds.js";
 export type { Severity, Warning, WarningCode } from "./warnings.js";
 export type { PlanStep } from "./working.js";

@@ -26,6 +26,7 @@ import {
   type ObjectField,
   object,
   optional,
+  type Partly,
   text,
 } from "../units/fields.js";
 import { quantity } from "../units/quantity-field.js";
@@ -39,13 +40,13 @@ export interface Sprayer {
   /** What the tank holds. More than 0. */
   readonly tank: Volume;
   /** How far it is filled, not over what it holds. The tank's capacity unless given. */
-  readonly workingFill?: Volume;
+  readonly workingFill?: Volume | undefined;
   /** What hoses and boom hold: mixed, and not sprayed. None unless given. */
-  readonly lineVolume?: Volume;
+  readonly lineVolume?: Volume | undefined;
   /** The smallest load that the pump draws to the end. Any unless given. */
-  readonly leastLoad?: Volume;
+  readonly leastLoad?: Volume | undefined;
   /** How many rows, beds or tree rows one pass sprays: the width of the test strip is the band's times these. 1 unless given. */
-  readonly rowsPerPass?: number;
+  readonly rowsPerPass?: number | undefined;
 }
 
 /** The sprayer that does the job. */
@@ -74,9 +75,9 @@ export interface MixProduct {
   /** The rate as the label gives it. A bare rate per area is per treated area. */
   readonly rate: LabelRate;
   /** The formulation code on the label, adjuvant or fertilizer, for the order of mixing. */
-  readonly formulation?: MixingProduct["code"];
+  readonly formulation?: MixingProduct["code"] | undefined;
   /** Whether it comes in a bag that dissolves in water. */
-  readonly inSolubleBag?: boolean;
+  readonly inSolubleBag?: boolean | undefined;
 }
 
 /** The fields of {@link MixProduct}. */
@@ -91,21 +92,21 @@ export const MIX_PRODUCT_FIELDS: FieldsOf<MixProduct> = {
 /** A product that goes into the tank, adjuvants included. */
 export interface Product extends MixProduct {
   /** What the label allows, for the job to be checked against. Nothing is checked unless given. */
-  readonly label?: LabelLimits;
+  readonly label?: LabelLimits | undefined;
   /** What the plot has had of it already this season. */
-  readonly soFar?: SeasonSoFar;
+  readonly soFar?: SeasonSoFar | undefined;
   /** For a dry product: what this very product weighs by volume, so that it can be spooned. */
-  readonly bulkDensity?: Density;
+  readonly bulkDensity?: Density | undefined;
   /** Its registration number, such as the EPA's, for the record. */
-  readonly registration?: string;
+  readonly registration?: string | undefined;
   /** The label's restricted-entry interval in hours, 0 or more. */
-  readonly reEntryHours?: number;
+  readonly reEntryHours?: number | undefined;
   /** The label's days from the last application to harvest, a whole number, 0 or more. */
-  readonly preHarvestDays?: number;
+  readonly preHarvestDays?: number | undefined;
   /** What it costs. The plan has no costs unless given. */
-  readonly price?: Price;
+  readonly price?: Price | undefined;
   /** Whether the label permits diluting it before it goes into the tank, for doses too small to measure. */
-  readonly labelPermitsDilution?: boolean;
+  readonly labelPermitsDilution?: boolean | undefined;
 }
 
 /** A product that goes into the tank, adjuvants included. */
@@ -133,7 +134,7 @@ export const PRODUCT: ObjectField<Product> = /* @__PURE__ */ object<Product>(
 );
 
 /** Notes a price for a weight of a liquid, or for a volume of a dry product. */
-function priceFitsForm({ form, price }: Partial<Product>, check: Check): void {
+function priceFitsForm({ form, price }: Partly<Product>, check: Check): void {
   if (form === undefined || price === undefined) return;
   const dimension = form === "liquid" ? "volume" : "mass";
   if (dimensionOf(price.per.unit) === dimension) return;
@@ -153,7 +154,7 @@ export const MOST_PRODUCTS = 100;
 
 /** Notes two products of one name: "Product A" and "product a " on one sheet are one product to whoever reads it. */
 export function namesDiffer(
-  { products = [] }: { readonly products?: readonly MixProduct[] },
+  { products = [] }: { readonly products?: readonly MixProduct[] | undefined },
   check: Check,
 ): void {
   const names = new Set<string>();
@@ -189,21 +190,21 @@ export interface PlanInput {
   /** The sprayer that does the job. */
   readonly sprayer: Sprayer;
   /** What is mixed to spare. None unless given. */
-  readonly reserve?: Reserve;
+  readonly reserve?: Reserve | undefined;
   /** How the mix is split: full tanks and a part load unless given. */
-  readonly split?: Split;
+  readonly split?: Split | undefined;
   /** The products, at least one. */
   readonly products: readonly Product[];
   /** The tools that doses are measured with: the name of a set, or a list. */
   readonly tools: Tools;
   /** The day of spraying and its conditions: what a calibration record is compared with. Not compared unless given. */
-  readonly today?: TodaysConditions;
+  readonly today?: TodaysConditions | undefined;
   /** Water that someone means to add without product. None unless given; it is warned of, and changes no number. */
-  readonly addedWater?: Volume;
+  readonly addedWater?: Volume | undefined;
   /** The currency of the prices; two decimals and no name unless given. */
-  readonly currency?: Currency;
+  readonly currency?: Currency | undefined;
   /** The thresholds of warnings that are to be other than usual. */
-  readonly thresholds?: Partial<Thresholds>;
+  readonly thresholds?: Partial<Thresholds> | undefined;
 }
 
 /** A whole spray job. */

@@ -68,8 +68,8 @@ const DAYS = 24 * 60 * MINUTE;
 /** A time as it was written: the instant, and the offset or the zone that it was written in. Without either, UTC stands in. */
 export interface WrittenTime {
   readonly instant: number;
-  readonly offset?: string;
-  readonly zone?: string;
+  readonly offset?: string | undefined;
+  readonly zone?: string | undefined;
 }
 
 /** The instant of a local time. Trusts its input. */

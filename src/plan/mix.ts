@@ -16,6 +16,7 @@ import {
   type ObjectField,
   object,
   optional,
+  type Partly,
 } from "../units/fields.js";
 import { sumOf } from "../units/quantity.js";
 import { groundArea, quantity, treatedArea } from "../units/quantity-field.js";
@@ -45,19 +46,19 @@ export interface MixInput {
   /** The area that the spray lands on. More than 0. */
   readonly area: TreatedArea;
   /** The ground that it lies on: needed for rates per ground area. */
-  readonly ground?: GroundArea;
+  readonly ground?: GroundArea | undefined;
   /** The length of all treated rows together: needed for rates per row length. */
-  readonly rowLength?: Length;
+  readonly rowLength?: Length | undefined;
   /** What the sprayer puts out per treated area: the calibration's result. More than 0. */
   readonly rate: VolumeRate;
   /** The sprayer that does the job. */
   readonly sprayer: Sprayer;
   /** What is mixed to spare. None unless given. */
-  readonly reserve?: Reserve;
+  readonly reserve?: Reserve | undefined;
   /** The products, at least one. */
   readonly products: readonly MixProduct[];
   /** How the mix is split: full tanks and a part load unless given. */
-  readonly split?: MixSplit;
+  readonly split?: MixSplit | undefined;
 }
 
 const SPLIT: EitherField<MixSplit> = /* @__PURE__ */ either<MixSplit>(
@@ -94,7 +95,7 @@ const MIX_INPUT: ObjectField<MixInput> = /* @__PURE__ */ object<MixInput>(
   [
     namesDiffer,
     ({ products = [], rate, area, ground, rowLength }, check) => {
-      const sizes = { carrierRate: rate, area, ground, rowLength } as Partial<ProductInput>;
+      const sizes = { carrierRate: rate, area, ground, rowLength } as Partly<ProductInput>;
       for (const product of products) sizesGiven(product.rate, sizes, check);
     },
   ],
@@ -106,7 +107,7 @@ const MIX_INPUT: ObjectField<MixInput> = /* @__PURE__ */ object<MixInput>(
  * the job against the label.
  *
  * Formulas: sprayed = rate × area; total = sprayed + reserve + lines; loads = ceil(total / fill); product = label rate /
- * output rate × mix: those of {@link carrierFor}, {@link splitLoads}, {@link productAmount} and {@link mixLoads}.
+ * output rate × mix: those of `carrierFor`, `splitLoads`, `productAmount` and `mixLoads` of `swath-to-spoon/tank-mix`.
  *
  * @param input - what is sprayed, the output rate, the sprayer and the products
  * @returns the mix, its loads, each product in each load, the totals and what is left over; the strength is the same in
@@ -168,14 +169,14 @@ export function mixFor(job: MixInput, at: MixPlaces): Mix {
   const order = orderOf(products);
   return {
     carrier,
-    loads: mixed.loads.map(({ carrier, water, pieces, amounts }, i) => ({
-      number: i + 1,
-      carrier,
-      water,
-      ...(pieces !== undefined && { pieces }),
-      area: leftoverAreaOf({ volume: carrier, rate }),
-      products: products.map(({ name }, k) => ({ name, amount: amounts[k] as Volume | Mass })),
-    })),
+    loads: mixed.loads.map(({ carrier, water, pieces, amounts }, i) => {
+      const number = i + 1;
+      const area = leftoverAreaOf({ volume: carrier, rate });
+      const shares = products.map(({ name }, k) => ({ name, amount: amounts[k] as Volume | Mass }));
+      return pieces === undefined
+        ? { number, carrier, water, area, products: shares }
+        : { number, carrier, water, pieces, area, products: shares };
+    }),
     ...(order && { mixingOrder: order }),
     totals: {
       carrier: total,
@@ -196,21 +197,13 @@ export function carrierInput({
   sprayer: { lineVolume },
   reserve,
 }: MixInput): Parameters<typeof carrierOf>[0] {
-  return { rate, area, ...(lineVolume && { lineVolume }), ...(reserve && { reserve }) };
+  return { rate, area, lineVolume, reserve };
 }
 
 /** What a product of a job asks of the product's formula. */
 export function productInput({ rate, form }: MixProduct, job: MixInput, { total }: Carrier): ProductInput {
   const { area, ground, rowLength } = job;
-  return {
-    rate,
-    form,
-    carrier: total,
-    carrierRate: job.rate,
-    area,
-    ...(ground && { ground }),
-    ...(rowLength && { rowLength }),
-  };
+  return { rate, form, carrier: total, carrierRate: job.rate, area, ground, rowLength };
 }
 
 /** What a job asks of the loads' formula. */
@@ -220,8 +213,8 @@ export function loadsInput({ sprayer, split = "full-then-part" }: MixInput, carr
     total: carrier.total,
     tank,
     split: typeof split === "string" ? split : piecesOf(split, carrier),
-    ...(workingFill && { workingFill }),
-    ...(leastLoad && { leastLoad }),
+    workingFill,
+    leastLoad,
   };
 }
 

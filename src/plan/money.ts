@@ -21,7 +21,7 @@ export interface Currency {
   /** What it is called, such as its ISO 4217 code. It is printed and not read. */
   readonly code: string;
   /** How many decimals it has, 0 to 4; 2 unless given. */
-  readonly decimals?: number;
+  readonly decimals?: number | undefined;
 }
 
 /** The fields of a currency. */

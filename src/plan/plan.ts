@@ -1,4 +1,3 @@
-import { frozen } from "../frozen.js";
 import { measurementOf, rateOfCalibration } from "../output-rate/calibration.js";
 import type { Measurement } from "../output-rate/measurement.js";
 import { agreed, type Check, checked } from "../units/check.js";
@@ -54,36 +53,26 @@ export function planApplication(input: PlanInput): Plan {
   return planFor(checked(input, PLAN_INPUT));
 }
 
-const MADE = new WeakSet<object>();
-
-/** Whether a plan was made here: nobody can have changed it since. */
-export function isMade(plan: unknown): plan is Plan {
-  return MADE.has(plan as object);
-}
-
 /** The plan of a job. Trusts its input. */
 export function planFor(input: PlanInput): Plan {
-  const plan = frozen(planOf(input));
-  MADE.add(plan);
-  return plan;
-}
-
-function planOf(input: PlanInput): Plan {
   const area = areasOfJob(input.plot);
   const calibrated = rateOfCalibration(input.calibration, "calibration");
   const { rate } = calibrated;
   agreed(input, (check) => areaFits(input, area, check));
   const mix = mixFor(mixInput(input, area, rate), { area: "plot", split: "split" });
   const loads = measuredLoads(mix.loads, input);
-  const { carrier, totals } = mix;
+  const { carrier, mixingOrder, totals, leftover } = mix;
   const cost = planCost(input, { area, loads, totals });
   const thresholds = thresholdsOf(input.thresholds);
   return {
     version: 1,
     area,
     rate,
-    ...mix,
+    carrier,
     loads,
+    ...(mixingOrder && { mixingOrder }),
+    totals,
+    leftover,
     ...(cost && { cost }),
     warnings: [
       ...areaWarnings(input, area, calibrated.measurement, thresholds.bandSwath),
@@ -106,11 +95,11 @@ export function mixInput(
 ): MixInput {
   return {
     area: treated,
-    ...(ground && { ground }),
-    ...(rowLength && { rowLength }),
+    ground,
+    rowLength,
     rate,
     sprayer,
-    ...(reserve && { reserve }),
+    reserve,
     products,
     split: split === "full-then-part" || split === "equal" ? split : rowsOrPlots(split, plotsOf(plot)),
   };

@@ -46,11 +46,11 @@ export interface PlotAreas {
   /** What the spray lands on. */
   readonly treated: TreatedArea;
   /** The ground it lies on, where it is known. */
-  readonly ground?: GroundArea;
+  readonly ground?: GroundArea | undefined;
   /** The treated part of the ground, where that is known. */
-  readonly fraction?: number;
+  readonly fraction?: number | undefined;
   /** The length of all its rows, where it has rows. */
-  readonly rowLength?: Length;
+  readonly rowLength?: Length | undefined;
 }
 
 /** The areas of a job. */
@@ -58,11 +58,11 @@ export interface JobArea {
   /** All plots together. */
   readonly treated: TreatedArea;
   /** The ground of all plots together, where every plot has it. */
-  readonly ground?: GroundArea;
+  readonly ground?: GroundArea | undefined;
   /** Treated / ground. */
-  readonly fraction?: number;
+  readonly fraction?: number | undefined;
   /** The length of all rows, where every plot has rows. */
-  readonly rowLength?: Length;
+  readonly rowLength?: Length | undefined;
   /** Each plot's own areas, in the order given. */
   readonly plots: readonly PlotAreas[];
 }
@@ -152,16 +152,20 @@ export function areasOfJob(plot: Plot | readonly Plot[]): JobArea {
 
 /** Plots added up. */
 export function togetherOf(plots: readonly PlotAreas[]): JobArea {
-  const treated = sumOf(plots.map((plot) => plot.treated));
-  const grounds = known(plots.map(({ ground }) => ground));
-  const ground = grounds && sumOf(grounds);
-  const lengths = known(plots.map(({ rowLength }) => rowLength));
-  return {
-    treated,
-    ...(ground && { ground, fraction: fractionTreated({ treated, ground }, "plot") }),
-    ...(lengths && { rowLength: sumOf(lengths) }),
+  const together: { -readonly [K in keyof JobArea]: JobArea[K] } = {
+    treated: sumOf(plots.map(({ treated }) => treated)),
     plots,
   };
+  const { treated } = together;
+  const grounds = known(plots.map(({ ground }) => ground));
+  if (grounds !== undefined) {
+    const ground = sumOf(grounds);
+    together.ground = ground;
+    together.fraction = fractionTreated({ treated, ground }, "plot");
+  }
+  const lengths = known(plots.map(({ rowLength }) => rowLength));
+  if (lengths !== undefined) together.rowLength = sumOf(lengths);
+  return together;
 }
 
 /** The list, where none of it is missing. */

@@ -93,7 +93,7 @@ export interface CompositeShape {
   /** The shapes that are added up; they must not overlap. */
   readonly add: readonly Shape[];
   /** The shapes that are cut out. */
-  readonly subtract?: readonly Shape[];
+  readonly subtract?: readonly Shape[] | undefined;
 }
 
 /** Ground whose area is known, such as one walked with a phone (`swath-to-spoon/area/geodesic`). */
@@ -111,17 +111,14 @@ export interface KnownTreated {
   /** The treated area. */
   readonly treated: TreatedArea;
   /** The ground it lies on. */
-  readonly ground?: GroundArea;
-}
-
-/** How much of the ground is sprayed. */
-interface SprayedPart {
-  /** The part that is sprayed: more than 0, at most 1. All of it unless given. */
-  readonly fraction?: number;
+  readonly ground?: GroundArea | undefined;
 }
 
 /** Ground of which all, or a part that is known, is sprayed. */
-export type GroundPlot = (Shape | CompositeShape | KnownGround) & SprayedPart;
+export type GroundPlot = (Shape | CompositeShape | KnownGround) & {
+  /** The part that is sprayed: more than 0, at most 1. All of it unless given. */
+  readonly fraction?: number | undefined;
+};
 
 /** Rows, beds or spots. */
 export type PartPlot = {
@@ -131,16 +128,16 @@ export type PartPlot = {
   } & PartInputs[K];
 }[keyof PartInputs];
 
-/** What a plot is called. */
-interface Named {
-  /** What the plot is called. */
-  readonly name?: string;
-}
-
 /** A plot: what is sprayed, and on what ground. `kind` says how it is measured. */
-export type Plot = (GroundPlot | PartPlot | KnownTreated) & Named;
+export type Plot = (GroundPlot | PartPlot | KnownTreated) & {
+  /** What the plot is called. */
+  readonly name?: string | undefined;
+};
 
 const KIND = "Says how it is measured.";
+
+type Named = Pick<Plot, "name">;
+type SprayedPart = Pick<GroundPlot, "fraction">;
 
 const NAMED: ObjectField<Named> = object<Named>({ name: optional(text("What the plot is called.")) });
 

@@ -3,7 +3,7 @@ import { asGiven } from "../units/fields.js";
 import { type VersionField, version } from "../units/version-field.js";
 import { differences, resultsOf } from "./differences.js";
 import { PLAN_INPUT } from "./input.js";
-import { isMade, planFor } from "./plan.js";
+import { planFor } from "./plan.js";
 import type { Plan } from "./result.js";
 
 const OBJECT: Field<Plan> = /* @__PURE__ */ asGiven<Plan>("A finished plan.");
@@ -13,13 +13,9 @@ const VERSION: VersionField<1> = version(
   1,
 );
 
-/**
- * A finished plan. One that was made here can't have changed since. Any other, such as one that was saved, is worked out
- * again from its input: what it says must be what comes out.
- */
+/** A finished plan, which may have been saved and changed: it is worked out again from its input, and must be what comes out. */
 class PlanField extends Field<Plan> {
   read(input: unknown, check: Check): Plan | undefined {
-    if (isMade(input)) return input;
     const given = OBJECT.read(input, check);
     if (given === undefined) return undefined;
     if (!("input" in given && "loads" in given))

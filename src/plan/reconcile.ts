@@ -4,7 +4,7 @@ import { mixStrengthOf } from "../tank-mix/strength.js";
 import { type Check, checked } from "../units/check.js";
 import { convertValue, inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { list, type ObjectField, object, optional } from "../units/fields.js";
+import { list, type ObjectField, object, optional, type Partly } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import { quantity } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
@@ -32,13 +32,13 @@ import type { Warning } from "./warnings.js";
 /** What really happened. Give either what was left over all, or what was used on each plot. */
 export interface ActualApplication extends ApplicationDetails {
   /** What was mixed in all; the plan's total unless given. */
-  readonly mixed?: Volume;
+  readonly mixed?: Volume | undefined;
   /** Water that went into the tank besides, without product. None unless given. */
-  readonly addedWater?: Volume;
+  readonly addedWater?: Volume | undefined;
   /** What was left in tank and lines at the end. Each plot is then taken to have had the same rate. */
-  readonly left?: Volume;
+  readonly left?: Volume | undefined;
   /** What was used on each plot, in the order of the plan. */
-  readonly used?: readonly Volume[];
+  readonly used?: readonly Volume[] | undefined;
 }
 
 const ACTUAL: ObjectField<ActualApplication> = /* @__PURE__ */ object<ActualApplication>(
@@ -70,7 +70,7 @@ const ACTUAL: ObjectField<ActualApplication> = /* @__PURE__ */ object<ActualAppl
 );
 
 /** Notes that it isn't known what was used, or that it is given twice. */
-function leftOrUsed({ left, used }: Partial<ActualApplication>, check: Check): void {
+function leftOrUsed({ left, used }: Partly<ActualApplication>, check: Check): void {
   if (check.hasFault("left") || check.hasFault("used")) return;
   if (left === undefined && used === undefined)
     check.fault(
@@ -125,7 +125,7 @@ export interface AppliedProduct {
 /** A plot as it was really treated. */
 export interface AppliedPlot {
   /** What the plot is called. */
-  readonly name?: string;
+  readonly name?: string | undefined;
   /** What was treated. */
   readonly treated: TreatedArea;
   /** How much mix was used. */
@@ -143,9 +143,9 @@ export interface SeasonTotal {
   /** The product. */
   readonly name: string;
   /** Per treated area, all applications together; the plot that had most counts. Left out where what went before isn't given per treated area. */
-  readonly rate?: VolumeRate | MassRate;
+  readonly rate?: VolumeRate | MassRate | undefined;
   /** How many applications; left out where what went before isn't given. */
-  readonly applications?: number;
+  readonly applications?: number | undefined;
 }
 
 /** What became of a plan. */
@@ -270,7 +270,7 @@ function tooMuch(field: "left" | "used", given: number, there: number, unit: Vol
 function appliedPlot(plan: Plan, i: number, used: number, strength: number): AppliedPlot {
   const { treated } = plan.area.plots[i] as PlotAreas;
   const { plot } = plan.input;
-  const { name } = (Array.isArray(plot) ? plot[i] : plot) as { readonly name?: string };
+  const { name } = (Array.isArray(plot) ? plot[i] : plot) as { readonly name?: string | undefined };
   const mix: Volume = { value: used, unit: plan.carrier.total.unit };
   const rate = perArea(mix, treated, plan.rate.unit) as VolumeRate;
   return {

@@ -1,7 +1,16 @@
 import { joinPath } from "../errors.js";
 import { type Check, checked } from "../units/check.js";
 import { date } from "../units/date-field.js";
-import { choice, type FieldsOf, list, type ObjectField, object, optional, text } from "../units/fields.js";
+import {
+  choice,
+  type FieldsOf,
+  list,
+  type ObjectField,
+  object,
+  optional,
+  type Partly,
+  text,
+} from "../units/fields.js";
 import { quantity, treatedArea } from "../units/quantity-field.js";
 import type { Mass, TreatedArea, Volume } from "../units/types.js";
 import { version } from "../units/version-field.js";
@@ -13,23 +22,23 @@ export interface ApplicationDetails {
   /** When the last of it was sprayed, as local time, with its offset where that is known: `2026-05-02T09:30-05:00`. */
   readonly finished: string;
   /** When spraying began, written like the end. */
-  readonly started?: string;
+  readonly started?: string | undefined;
   /** The IANA name of the time zone, such as `America/Chicago`, for times without an offset: hours then count across a clock change. */
-  readonly timeZone?: string;
+  readonly timeZone?: string | undefined;
   /** Who applied it. */
-  readonly applicator?: string;
+  readonly applicator?: string | undefined;
   /** The certification number of the applicator, or of the person who supervised. */
-  readonly certification?: string;
+  readonly certification?: string | undefined;
   /** Where: a description or number by which the place can be found. */
-  readonly location?: string;
+  readonly location?: string | undefined;
   /** The crop, commodity or site. */
-  readonly crop?: string;
+  readonly crop?: string | undefined;
   /** What it was against. */
-  readonly target?: string;
+  readonly target?: string | undefined;
   /** Wind, temperature and the like, as noted. */
-  readonly weather?: string;
+  readonly weather?: string | undefined;
   /** Anything else. */
-  readonly notes?: string;
+  readonly notes?: string | undefined;
 }
 
 /** The fields of {@link ApplicationDetails}. */
@@ -55,7 +64,7 @@ export const DETAILS: FieldsOf<ApplicationDetails> = {
 };
 
 /** Notes an end before the start. */
-export function endFollows({ started, finished, timeZone }: Partial<ApplicationDetails>, check: Check): void {
+export function endFollows({ started, finished, timeZone }: Partly<ApplicationDetails>, check: Check): void {
   if (started === undefined || finished === undefined || check.hasFault("timeZone")) return;
   if (timeOf(started, timeZone).instant <= timeOf(finished, timeZone).instant) return;
   check.fault(
@@ -72,7 +81,7 @@ export interface RecordedProduct {
   /** The product. */
   readonly name: string;
   /** Its registration number. */
-  readonly registration?: string;
+  readonly registration?: string | undefined;
   /** How much of the product itself was applied, water not counted. */
   readonly applied: Volume | Mass;
 }
@@ -97,11 +106,11 @@ export interface ApplicationRecord extends ApplicationDetails {
    * When people may go in again without the label's early-entry protection, as local time: the longest interval of the
    * products counts (40 CFR 170.112(a)(3) as of 2007), rounded up to the minute. Left out where no product gives one.
    */
-  readonly reEntry?: string;
+  readonly reEntry?: string | undefined;
   /** Whether the hours to re-entry count across a change of the clock: only where an offset or a time zone is given. */
   readonly clockChange: "counted" | "not-counted";
   /** The first day of harvest, by the product with the longest wait. Left out where no product gives one. */
-  readonly firstHarvest?: string;
+  readonly firstHarvest?: string | undefined;
   /** What 7 CFR 110.3(a) asks for and this record lacks, and each product's waits where only other products give them. */
   readonly missing: readonly string[];
 }

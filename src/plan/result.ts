@@ -18,9 +18,9 @@ export interface LoadAmount {
 /** A dose as a person measures it, or why it can't be. */
 export type DoseMeasure = (Measurable | NotMeasurable) & {
   /** For a dry product that is spooned by its own bulk density: the volume that the dose fills. */
-  readonly volume?: Volume;
+  readonly volume?: Volume | undefined;
   /** True where the tools given hold no scale and a common one is taken for the product's weight. */
-  readonly scaleAssumed?: true;
+  readonly scaleAssumed?: true | undefined;
 };
 
 /** A product's share of one load, and how it is measured. */
@@ -38,7 +38,7 @@ export interface MixLoad<P extends LoadAmount = LoadAmount> {
   /** The water it takes: the mix less the liquid products. */
   readonly water: Volume;
   /** How many rows or plots it is for, where the mix is split by them. */
-  readonly pieces?: number;
+  readonly pieces?: number | undefined;
   /** What this load could treat at the output rate. */
   readonly area: TreatedArea;
   /** Each product's share. */
@@ -65,7 +65,7 @@ export interface Mix<P extends LoadAmount = LoadAmount> {
   /** The tank loads, in the order of mixing. */
   readonly loads: readonly MixLoad<P>[];
   /** The products' names in the order of mixing, where every product's formulation is known. The label's order takes precedence. */
-  readonly mixingOrder?: readonly string[];
+  readonly mixingOrder?: readonly string[] | undefined;
   /** What the loads come to. */
   readonly totals: {
     /** All loads' mix. */
@@ -78,7 +78,7 @@ export interface Mix<P extends LoadAmount = LoadAmount> {
     /** How much mix. */
     readonly carrier: Volume;
     /** What the reserve could still treat at the output rate; nothing where there is none. */
-    readonly area?: TreatedArea;
+    readonly area?: TreatedArea | undefined;
   };
 }
 
@@ -91,7 +91,7 @@ export interface Plan extends Mix<LoadProduct> {
   /** What the sprayer puts out per treated area. */
   readonly rate: VolumeRate;
   /** What the products cost, where a price is given. */
-  readonly cost?: PlanCost;
+  readonly cost?: PlanCost | undefined;
   /** What a careful colleague would question. A warning changes no number. */
   readonly warnings: readonly Warning[];
   /** The usual cautions. */

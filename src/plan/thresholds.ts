@@ -35,7 +35,8 @@ export interface Threshold<V> {
 
 const PRACTICE = "common practice, no source";
 
-type ThresholdTable = { readonly [K in keyof Thresholds]: Threshold<Thresholds[K]> };
+/** The thresholds by name. */
+export type ThresholdTable = { readonly [K in keyof Thresholds]: Threshold<Thresholds[K]> };
 
 /** The thresholds, with reason and source. */
 export const THRESHOLDS: ThresholdTable = /* @__PURE__ */ frozen<ThresholdTable>({
@@ -109,8 +110,16 @@ export const THRESHOLD_FIELDS: ObjectField<Partial<Thresholds>> = /* @__PURE__ *
 
 /** The thresholds in force: the usual ones, with those that the caller changes. Trusts its input. */
 export function thresholdsOf(changed: Partial<Thresholds> = {}): Thresholds {
-  const names = Object.keys(THRESHOLDS) as (keyof Thresholds)[];
-  return Object.fromEntries(
-    names.map((name) => [name, changed[name] ?? THRESHOLDS[name].value]),
-  ) as unknown as Thresholds;
+  const inForce = <K extends keyof Thresholds>(name: K): Thresholds[K] =>
+    changed[name] ?? THRESHOLDS[name].value;
+  return {
+    leastRate: inForce("leastRate"),
+    mostRate: inForce("mostRate"),
+    slowest: inForce("slowest"),
+    fastest: inForce("fastest"),
+    readingPercent: inForce("readingPercent"),
+    calibrationDays: inForce("calibrationDays"),
+    lastLoadPercent: inForce("lastLoadPercent"),
+    bandSwath: inForce("bandSwath"),
+  };
 }

@@ -24,9 +24,9 @@ export interface PlanStep {
   /** Which step. */
   readonly step: "area" | "rate" | "carrier" | "loads" | "product" | "dose";
   /** The product, for the steps that each product has. */
-  readonly product?: string;
+  readonly product?: string | undefined;
   /** The load's number, for a dose. */
-  readonly load?: number;
+  readonly load?: number | undefined;
   /** The lines, in order. */
   readonly lines: readonly WorkingLine[];
 }

@@ -6,17 +6,17 @@ import { PRACTICE_MESSAGES, type PracticeMessages } from "./words.js";
 /** How a practice problem is made and written. */
 export interface PracticeOptions extends WritingOptions {
   /** Every word of the problems; English unless given. */
-  readonly messages?: PracticeMessages;
+  readonly messages?: PracticeMessages | undefined;
   /** The system of units that it is set in; `us` unless given. */
-  readonly units?: UnitSystem;
+  readonly units?: UnitSystem | undefined;
 }
 
 /** How a practice sheet is written. */
 export interface PracticeSheetOptions extends WritingOptions {
   /** Every word of the problems; English unless given. */
-  readonly messages?: PracticeMessages;
+  readonly messages?: PracticeMessages | undefined;
   /** Whether answers, working and common wrong answers are on it, as a teacher needs it; not unless given. */
-  readonly answers?: boolean;
+  readonly answers?: boolean | undefined;
 }
 
 /** The fields of {@link PracticeOptions}. */

@@ -63,7 +63,7 @@ const TOPICS: Readonly<Record<PracticeTopic, DrawProblem>> = {
   "whole-job": drawWholeJob,
 };
 
-/** The topics of practice problems, from easy to hard as far as one can tell. */
+/** The topics of practice problems, from easy to hard as far as can be said. */
 export const practiceTopics: readonly PracticeTopic[] = /* @__PURE__ */ frozen(
   /* @__PURE__ */ Object.keys(TOPICS) as PracticeTopic[],
 );

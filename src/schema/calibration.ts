@@ -205,7 +205,7 @@ export const measurementSchema: (options?: ReadingOptions) => Schema<Measurement
     named(
       "Measurement",
       kindOf<Measurement>(measurements(options)),
-      "How the output was measured; the kind tells the ways apart.",
+      "How the output was measured; the kind says which way.",
     ),
 );
 

@@ -200,7 +200,7 @@ export type Kinds<T extends { readonly kind: string }> = {
   readonly [K in T["kind"]]: Schema<Extract<T, { readonly kind: K }>>;
 };
 
-/** One of several kinds of thing, told apart by their field `kind`. */
+/** One of several kinds of thing, distinguished by their field `kind`. */
 export function kindOf<T extends { readonly kind: string }>(kinds: Kinds<T>): Schema<T> {
   const names = Object.keys(kinds);
   return choice<T>()(Object.values(kinds) as [Schema<T>], (input) => {

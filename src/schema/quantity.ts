@@ -135,7 +135,7 @@ function onlyMarks(given: Marked, { of: wanted, unmarked, based }: Demand): Mark
       `Given ${value} ${unit} that does not say what it is a part of; wanted a basis: "v/v" by volume, "w/v" weight in volume, "w/w" by weight.`,
     );
   }
-  return { value, unit, basis: checkedChoice(basis, ["v/v", "w/v", "w/w"], "basis") };
+  return { value, unit, basis: checkedChoice(basis, ["v/v", "w/v", "w/w"], "basis") as "v/v" };
 }
 
 function unwanted(given: Quantity, dimensions: readonly Dimension[]): SprayMathError {

@@ -20,9 +20,9 @@ export interface PassesInput {
   /** The width of one pass. More than 0. */
   readonly swath: Length;
   /** How far each pass is meant to run over the one before it: a length, or a part of the swath. Less than the swath; left out, passes meet edge to edge. */
-  readonly overlap?: Length | Fraction;
+  readonly overlap?: Length | Fraction | undefined;
   /** The speed while spraying. More than 0; needed for the time. */
-  readonly speed?: Speed;
+  readonly speed?: Speed | undefined;
 }
 
 const PASSES: ObjectField<PassesInput> = object<PassesInput>(
@@ -52,7 +52,7 @@ export interface Passes {
   /** The way walked or driven while spraying, turns not counted. */
   readonly distance: Length;
   /** The time spent spraying, turns and refills not counted; only where a speed is given. */
-  readonly time?: Time;
+  readonly time?: Time | undefined;
 }
 
 /** Both ways of covering a plot. */
@@ -191,7 +191,7 @@ interface Sizes {
   readonly width: number;
   readonly swath: number;
   readonly overlap: number;
-  readonly speed?: number;
+  readonly speed?: number | undefined;
   readonly unit: "ft" | "m";
 }
 
@@ -215,7 +215,7 @@ interface Way {
   readonly side: number;
   readonly swath: number;
   readonly overlap: number;
-  readonly speed?: number;
+  readonly speed?: number | undefined;
   readonly unit: "ft" | "m";
 }
 

@@ -11,6 +11,7 @@ import {
   type ObjectField,
   object,
   optional,
+  type Partly,
 } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import { type Expected, QuantityField, quantity, refuseDimension } from "../units/quantity-field.js";
@@ -82,7 +83,7 @@ const UNIFORMITY: ObjectField<PatternUniformityInput> = /* @__PURE__ */ object<P
 );
 
 /** Notes catches of several kinds, and catches of nothing. */
-function catchesAddUp({ catches }: Partial<CaughtPattern>, check: Check): void {
+function catchesAddUp({ catches }: Partly<CaughtPattern>, check: Check): void {
   const [first] = catches ?? [];
   if (catches === undefined || first === undefined) return;
   const dimension = dimensionOf(first.unit);
@@ -93,7 +94,7 @@ function catchesAddUp({ catches }: Partial<CaughtPattern>, check: Check): void {
 }
 
 /** Notes a swath that the catches can't show. */
-function swathFits({ catches, spacing, swath }: Partial<PatternUniformityInput>, check: Check): void {
+function swathFits({ catches, spacing, swath }: Partly<PatternUniformityInput>, check: Check): void {
   if (catches === undefined || spacing === undefined || swath === undefined) return;
   const places = inUnit(swath, spacing.unit) / spacing.value;
   const [count, figures] = [catches.length, { given: swath, spacing, count: catches.length }];
@@ -214,7 +215,7 @@ export interface WidestSwathInput<U extends Unit = Unit> extends CaughtPattern<U
   /** The highest coefficient of variation that is still good enough. There is no default: guides differ with the job. */
   readonly limit: Fraction;
   /** How finely swaths are tried, from the whole width of the pattern down; the spacing of the catches if left out. At least a hundredth of that spacing, and a two-thousandth of the whole width. */
-  readonly step?: Length;
+  readonly step?: Length | undefined;
 }
 
 const WIDEST: ObjectField<WidestSwathInput> = /* @__PURE__ */ object<WidestSwathInput>(
@@ -239,7 +240,7 @@ const WIDEST: ObjectField<WidestSwathInput> = /* @__PURE__ */ object<WidestSwath
 );
 
 /** Notes a step that is finer than the catches can show, or takes too long. */
-function stepFits({ catches = [], spacing, step }: Partial<WidestSwathInput>, check: Check): void {
+function stepFits({ catches = [], spacing, step }: Partly<WidestSwathInput>, check: Check): void {
   if (spacing === undefined || step === undefined) return;
   const limit = { value: spacing.value * Math.max(1 / 100, catches.length / 2000), unit: spacing.unit };
   if (moreThan(limit.value, inUnit(step, spacing.unit)))

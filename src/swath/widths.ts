@@ -35,7 +35,7 @@ const BOOM: ObjectField<BoomWidthInput> = object({
  * module 8.3, gives it for boom sections).
  *
  * @param input - the number of nozzles and their spacing
- * @returns the width of the pass, in ft or m as the spacing is told
+ * @returns the width of the pass, in ft or m like the spacing
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
  * @example
@@ -91,7 +91,7 @@ export interface BandsWidthInput {
   /** The treated width of one band, all nozzles of the row together. More than 0, at most the row spacing. */
   readonly bandWidth: Length;
   /** The distance from one row to the next. More than 0; needed for the ground that the pass moves over. */
-  readonly rowSpacing?: Length;
+  readonly rowSpacing?: Length | undefined;
 }
 
 const BANDS: ObjectField<BandsWidthInput> = object<BandsWidthInput>(
@@ -116,7 +116,7 @@ export interface BandsWidth {
   /** All bands together: the width for the rate per treated area, which is the label's. */
   readonly treated: Length;
   /** The rows that the pass covers: the width for the rate per area of ground, and for counting passes; only with the row spacing. */
-  readonly ground?: Length;
+  readonly ground?: Length | undefined;
 }
 
 /**
@@ -129,7 +129,7 @@ export interface BandsWidth {
  * Formulas: treated = bands × band width; ground = bands × row spacing (plane geometry).
  *
  * @param input - the bands of one pass
- * @returns the treated width, and with `rowSpacing` the ground width; in ft or m as the band width is told
+ * @returns the treated width, and with `rowSpacing` the ground width; in ft or m like the band width
  * @throws SprayMathError `conflict` for bands wider than their spacing, `missing`, `not-a-quantity`, `not-finite`,
  * `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
@@ -230,7 +230,7 @@ const SHARED: ObjectField<WidthPerNozzleInput> = object({
  * Formula: width per nozzle = width / nozzles (common practice, no source).
  *
  * @param input - the width and the nozzles that share it
- * @returns the width of one nozzle, in ft or m as the width is told
+ * @returns the width of one nozzle, in ft or m like the width
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
  * @example
@@ -307,7 +307,7 @@ const TREE_ROW: ObjectField<TreeRowWidthInput> = object({
  * Formula: width = row spacing × sides / 2 (plane geometry).
  *
  * @param input - the row spacing and the open sides
- * @returns the width of the pass, in ft or m as the spacing is told
+ * @returns the width of the pass, in ft or m like the spacing
  * @throws SprayMathError `unknown-choice` for sides other than 1 or 2, `missing`, `not-a-quantity`, `not-finite`,
  * `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
@@ -382,7 +382,7 @@ const WET: ObjectField<EffectiveWidthInput> = object<EffectiveWidthInput>(
  * Formula: effective width = width − overlap, or width × (1 − overlap) for a part (common practice, no source).
  *
  * @param input - the measured width and the overlap
- * @returns the width that counts, in ft or m as the width is told; the rounding error is within 8 ulp of the measured width
+ * @returns the width that counts, in ft or m like the width; the rounding error is within 8 ulp of the measured width
  * @throws SprayMathError `out-of-range` for an overlap as wide as the pass, `missing`, `not-a-quantity`, `not-finite`,
  * `unknown-unit` or `wrong-dimension`
  *

@@ -44,7 +44,7 @@ export interface ProductRateInput {
   /** Whether it is measured by volume (liquid) or by weight (dry). */
   readonly form: ProductForm;
   /** What the product weighs: needed for a liquid whose content is given by weight. */
-  readonly density?: Density;
+  readonly density?: Density | undefined;
 }
 
 const PRODUCT_RATE: ObjectField<ProductRateInput> = object<ProductRateInput>(
@@ -75,7 +75,7 @@ export interface ActiveIngredientInput {
   /** What the product contains: lb/gal, g/L, g/kg, or per cent w/w or w/v. More than 0. */
   readonly contains: ActiveContent;
   /** What the product weighs: needed for a liquid whose content is given by weight. */
-  readonly density?: Density;
+  readonly density?: Density | undefined;
 }
 
 const ACTIVE_INGREDIENT: ObjectField<ActiveIngredientInput> = object<ActiveIngredientInput>(
@@ -111,7 +111,7 @@ interface ContentTerms {
   readonly rate: Term;
   readonly content: Term;
   /** What a liquid weighs, where its content is by weight. */
-  readonly density?: Term;
+  readonly density?: Term | undefined;
 }
 
 // Imperial where pounds are given per imperial gallon, or the tank is filled by it: feet and pounds alone do not say.

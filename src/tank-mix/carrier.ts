@@ -52,9 +52,9 @@ export interface CarrierInput {
   /** The area that spray lands on. More than 0. */
   readonly area: TreatedArea;
   /** What hoses and boom hold: mixed, and not sprayed. None unless given. */
-  readonly lineVolume?: Volume;
+  readonly lineVolume?: Volume | undefined;
   /** What is mixed to spare. None unless given. */
-  readonly reserve?: Reserve;
+  readonly reserve?: Reserve | undefined;
 }
 
 /** What hoses and boom hold. */
@@ -93,7 +93,7 @@ interface CarrierSteps {
   /** Rate times area, in the rate's own volume. */
   readonly product: Quantity;
   /** How many times the convenient volume is needed, where the total is rounded up. */
-  readonly times?: number;
+  readonly times?: number | undefined;
   readonly carrier: Carrier;
 }
 

@@ -3,7 +3,7 @@ import type { Check } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
-import { type ChoiceField, choice } from "../units/fields.js";
+import { type ChoiceField, choice, type Partly } from "../units/fields.js";
 import { basedOr, called, QuantityField } from "../units/quantity-field.js";
 import type { BasedFraction, Density, MassFraction, Quantity } from "../units/types.js";
 
@@ -39,7 +39,7 @@ export interface ProductContent {
   /** What the product contains. */
   readonly contains: ActiveContent;
   /** What the product weighs. */
-  readonly density?: Density;
+  readonly density?: Density | undefined;
 }
 
 /** Whether a content is a weight in a volume, and not in a weight. */
@@ -50,7 +50,7 @@ export function isInVolume(contains: ActiveContent): boolean {
 
 /** Notes a content that does not fit the product's form; `at` is the place of what holds it. */
 export function contentFitsForm(
-  { contains, density }: Partial<ProductContent>,
+  { contains, density }: Partly<ProductContent>,
   form: ProductForm | undefined,
   at: string,
   check: Check,
@@ -78,7 +78,7 @@ export function contentFitsForm(
 }
 
 /** Notes more active ingredient than product. */
-export function contentInProduct({ contains, density }: Partial<ProductContent>, check: Check): void {
+export function contentInProduct({ contains, density }: Partly<ProductContent>, check: Check): void {
   if (contains === undefined) return;
   const most = density === undefined ? LIQUID_DENSITIES.most : inUnit(density, "kg/L");
   if (isInVolume(contains) ? moreThan(contentInVolume(contains), most) : moreThan(partOf(contains), 1))

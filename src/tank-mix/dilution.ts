@@ -3,7 +3,7 @@ import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
-import { type ObjectField, object } from "../units/fields.js";
+import { type ObjectField, object, type Partly } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
 import { basedOr, called, type QuantityField, quantity } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
@@ -51,7 +51,7 @@ function basisOf(strength: Concentration | BasedFraction): string | undefined {
   return "basis" in strength ? strength.basis : undefined;
 }
 
-function strengthsFit({ from, to }: Partial<DilutionInput>, check: Check): void {
+function strengthsFit({ from, to }: Partly<DilutionInput>, check: Check): void {
   if (from === undefined || to === undefined) return;
   const sameBasis = basisOf(from) === basisOf(to);
   if (!sameBasis || !areAlike(from, to))
@@ -172,7 +172,7 @@ const STOCK: ObjectField<StockInput> = object<StockInput>(
   [doseFits, stockFits],
 );
 
-function doseFits({ amount, dose }: Partial<StockInput>, check: Check): void {
+function doseFits({ amount, dose }: Partly<StockInput>, check: Check): void {
   amountsAgree([amount, dose], () => "dose", check);
   if (amount === undefined || dose === undefined || !areAlike(amount, dose)) return;
   if (moreThan(inUnit(dose, amount.unit), amount.value))
@@ -185,7 +185,7 @@ function doseFits({ amount, dose }: Partial<StockInput>, check: Check): void {
     );
 }
 
-function stockFits({ amount, volume }: Partial<StockInput>, check: Check): void {
+function stockFits({ amount, volume }: Partly<StockInput>, check: Check): void {
   if (amount === undefined || volume === undefined || !areAlike(amount, volume)) return;
   if (moreThan(inUnit(amount, volume.unit), volume.value))
     check.fault(

@@ -19,7 +19,7 @@ export interface JarTestInput {
   /** Each product's amount in that mix, in the order of mixing. More than 0 each. */
   readonly amounts: readonly (Volume | Mass)[];
   /** How long the jar stands before it is judged. 15 minutes unless given (Utah Pests News, winter 2012, "Using a Jar Test"). */
-  readonly stand?: Time;
+  readonly stand?: Time | undefined;
 }
 
 const JAR_TEST: ObjectField<JarTestInput> = object<JarTestInput>(

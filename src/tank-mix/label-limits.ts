@@ -2,10 +2,10 @@ import { joinPath } from "../errors.js";
 import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { about, count, number, type ObjectField, object, optional } from "../units/fields.js";
+import { about, count, number, type ObjectField, object, optional, type Partly } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import { quantity } from "../units/quantity-field.js";
-import { resolveUnit } from "../units/resolve.js";
+import { perUnit, resolveUnit } from "../units/resolve.js";
 import type { Quantity, Unit, VolumeRate, VolumeUnit } from "../units/types.js";
 import { PRODUCT_FORM, type ProductForm } from "./content.js";
 import { finding, type LabelFinding } from "./findings.js";
@@ -32,19 +32,19 @@ import { unusualFindingsOf } from "./unusual.js";
 /** The limits that a label sets. */
 export interface LabelLimits {
   /** The lowest rate. */
-  readonly min?: SingleRate;
+  readonly min?: SingleRate | undefined;
   /** The highest rate of one application. */
-  readonly max?: SingleRate;
+  readonly max?: SingleRate | undefined;
   /** The least carrier per treated area. More than 0. */
-  readonly leastCarrier?: VolumeRate;
+  readonly leastCarrier?: VolumeRate | undefined;
   /** The most carrier per treated area. More than 0. */
-  readonly mostCarrier?: VolumeRate;
+  readonly mostCarrier?: VolumeRate | undefined;
   /** The most per area in a season (or a year: as the label counts). */
-  readonly seasonMax?: SeasonRate;
+  readonly seasonMax?: SeasonRate | undefined;
   /** The most applications in a season. A whole number, 1 or more. */
-  readonly mostApplications?: number;
+  readonly mostApplications?: number | undefined;
   /** The fewest days from one application to the next. 0 or more. */
-  readonly daysBetween?: number;
+  readonly daysBetween?: number | undefined;
 }
 
 /** The limits that a label sets. */
@@ -79,11 +79,11 @@ export const LABEL_LIMITS: ObjectField<LabelLimits> = object<LabelLimits>(
 /** What the plot has had already this season. */
 export interface SeasonSoFar {
   /** The product used per area, all applications together. 0 or more. */
-  readonly rate?: SeasonRate;
+  readonly rate?: SeasonRate | undefined;
   /** The number of applications. A whole number, 0 or more. */
-  readonly applications?: number;
+  readonly applications?: number | undefined;
   /** The days since the last application; left out where there was none. 0 or more. */
-  readonly daysSinceLast?: number;
+  readonly daysSinceLast?: number | undefined;
 }
 
 /** What the plot has had already this season. */
@@ -119,9 +119,9 @@ export interface LabelInput extends Pick<JobSizes, "form" | "area" | "ground" | 
   /** The label's limits. */
   readonly label: LabelLimits;
   /** What the plot has had of it already this season. */
-  readonly soFar?: SeasonSoFar;
+  readonly soFar?: SeasonSoFar | undefined;
   /** How near a limit earns a warning, in per cent of the limit; 5 unless given (common practice, no source). */
-  readonly near?: number;
+  readonly near?: number | undefined;
 }
 
 const LABEL_INPUT: ObjectField<LabelInput> = object<LabelInput>(
@@ -149,7 +149,7 @@ const LABEL_INPUT: ObjectField<LabelInput> = object<LabelInput>(
   ],
 );
 
-type ProductRates = Partial<Pick<LabelInput, "rate" | "label" | "soFar">>;
+type ProductRates = Partly<Pick<LabelInput, "rate" | "label" | "soFar">>;
 
 /** A product's rates: its own, its label's and its season's, with their places. */
 export function ratesOf({
@@ -167,7 +167,10 @@ export function ratesOf({
 }
 
 /** Notes every rate of a product that does not fit its form: its own, its label's and its season's. */
-export function productFitsForm(given: ProductRates & { readonly form?: ProductForm }, check: Check): void {
+export function productFitsForm(
+  given: ProductRates & { readonly form?: ProductForm | undefined },
+  check: Check,
+): void {
   for (const [at, rate] of ratesOf(given)) rateFitsForm(rate, given.form, at, check);
 }
 
@@ -207,8 +210,9 @@ export function checkLabel(input: LabelInput): LabelFinding[] {
 
 // One unit of the carrier stands in for the mix: strengths, not amounts, are compared.
 function sizesOfUnit(input: LabelInput): JobSizes {
-  const { over } = resolveUnit(input.carrierRate.unit, "unit");
-  return { ...input, carrier: { value: 1, unit: over as VolumeUnit } };
+  const { form, carrierRate, area, ground, rowLength } = input;
+  const { over } = resolveUnit(carrierRate.unit, "unit");
+  return { form, carrier: { value: 1, unit: over as VolumeUnit }, carrierRate, area, ground, rowLength };
 }
 
 /**
@@ -252,7 +256,7 @@ function jobOf(input: LabelInput, at: string): Job {
   const unit = ownAreaUnit(single) ?? (`${smallUnit(carrierRate.unit, form)}/${per}` as Unit);
   const perArea = (of: SingleRate, field: string): number => {
     const { strength, amount } = strengthOfRate(of, sizes, joinPath(at, field));
-    return inUnit({ value: strength.value * carrierRate.value, unit: `${amount}/${per}` as Unit }, unit);
+    return inUnit({ value: strength.value * carrierRate.value, unit: perUnit(amount, per as string) }, unit);
   };
   return {
     label,

@@ -13,6 +13,7 @@ import {
   type ObjectField,
   object,
   optional,
+  type Partly,
   type Pick,
 } from "../units/fields.js";
 import { basedOr, called, type QuantityField, quantity, type Range } from "../units/quantity-field.js";
@@ -75,7 +76,7 @@ export interface ActiveIngredientRate {
   /** What the product contains: lb/gal, g/L, g/kg, or per cent w/w or w/v. More than 0. */
   readonly contains: ActiveContent;
   /** What the product weighs: needed for a liquid whose content is given by weight. */
-  readonly density?: Density;
+  readonly density?: Density | undefined;
 }
 
 /** A rate as a label gives it, one figure. */
@@ -158,7 +159,7 @@ const PARTS_RATE: ObjectField<PartsRate> = object<PartsRate>(
 );
 
 /** Notes a ratio of more product than mix. */
-export function ratioFits({ parts, to, of }: Partial<PartsRate>, check: Check): void {
+export function ratioFits({ parts, to, of }: Partly<PartsRate>, check: Check): void {
   if (of === "mix" && parts !== undefined && to !== undefined && parts > to)
     check.fault(
       "conflict",
@@ -286,11 +287,11 @@ export type RateReading =
       readonly kind: "area" | "carrier" | "length" | "fraction";
       readonly quantity: Quantity;
       /** Which area a rate per area is per. */
-      readonly per?: RateArea;
+      readonly per?: RateArea | undefined;
       /** The quantity's place, from the rate. */
       readonly at: string;
       /** Where the quantity is a rate of active ingredient: the rate that it belongs to. */
-      readonly active?: ActiveIngredientRate;
+      readonly active?: ActiveIngredientRate | undefined;
     };
 
 /** A rate that has a quantity. */

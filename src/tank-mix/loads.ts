@@ -9,6 +9,7 @@ import {
   type ObjectField,
   object,
   optional,
+  type Partly,
 } from "../units/fields.js";
 import { formulaLines } from "../units/lines.js";
 import { refusal } from "../units/message.js";
@@ -26,7 +27,7 @@ export interface WholePieces {
   /** How many rows or plots there are. A whole number, 1 or more. */
   readonly pieces: number;
   /** What is mixed besides the pieces' own: line volume and reserve. It goes in with the first load and stays in the machine; room is kept for it in every load. None unless given. */
-  readonly extra?: Volume;
+  readonly extra?: Volume | undefined;
 }
 
 /** How a job's mix is split: full tanks and the rest, equal loads, or whole rows or plots to a load. */
@@ -73,11 +74,11 @@ export interface LoadsInput {
   /** What the tank holds. More than 0. */
   readonly tank: Volume;
   /** How far it is filled, not over what it holds. The tank's capacity unless given. */
-  readonly workingFill?: Volume;
+  readonly workingFill?: Volume | undefined;
   /** How the mix is split: full tanks and the rest, equal loads, or whole rows or plots to a load. */
   readonly split: LoadSplit;
   /** The smallest load that the pump draws to the end. Any unless given. */
-  readonly leastLoad?: Volume;
+  readonly leastLoad?: Volume | undefined;
 }
 
 const LOADS: ObjectField<LoadsInput> = object<LoadsInput>(
@@ -93,7 +94,7 @@ const LOADS: ObjectField<LoadsInput> = object<LoadsInput>(
 
 /** Notes a fill that is more than the tank holds, and a least load that is more than a fill. */
 export function fillFits(
-  { tank, workingFill, leastLoad }: Partial<Pick<LoadsInput, "tank" | "workingFill" | "leastLoad">>,
+  { tank, workingFill, leastLoad }: Partly<Pick<LoadsInput, "tank" | "workingFill" | "leastLoad">>,
   check: Check,
 ): void {
   if (tank !== undefined && workingFill !== undefined && isOver(workingFill, tank))
@@ -115,7 +116,7 @@ export function fillFits(
     );
 }
 
-function extraFits({ total, split }: Partial<LoadsInput>, check: Check): void {
+function extraFits({ total, split }: Partly<LoadsInput>, check: Check): void {
   if (total === undefined || typeof split !== "object" || split.extra === undefined) return;
   if (!isOver(total, split.extra))
     check.fault(
@@ -136,7 +137,7 @@ export interface Load {
   /** The finished mix in the tank: fill to this mark. More than 0. */
   readonly carrier: Volume;
   /** How many rows or plots it is for, where the mix is split by them. A whole number, 1 or more. */
-  readonly pieces?: number;
+  readonly pieces?: number | undefined;
 }
 
 /** One tank load. */
@@ -184,7 +185,7 @@ interface LoadSteps {
   /** How many times the fill is needed, where the mix is split by the tank. */
   readonly fills: number;
   /** Where it is split by rows or plots. */
-  readonly by?: PieceCount;
+  readonly by?: PieceCount | undefined;
   readonly result: Loads;
 }
 
@@ -217,7 +218,9 @@ function stepsOf(input: LoadsInput, at: LoadPlaces): LoadSteps {
     fills,
     ...(by && { by }),
     result: {
-      loads: shares.map((share) => ({ ...share, carrier: toVolume(share.carrier) })),
+      loads: shares.map(({ carrier, pieces }) =>
+        pieces === undefined ? { carrier: toVolume(carrier) } : { carrier: toVolume(carrier), pieces },
+      ),
       count: loads,
       total: toVolume(units),
     },
@@ -227,7 +230,7 @@ function stepsOf(input: LoadsInput, at: LoadPlaces): LoadSteps {
 /** A load in whole units of the total's last digit. */
 interface Share {
   readonly carrier: number;
-  readonly pieces?: number;
+  readonly pieces?: number | undefined;
 }
 
 function fullThenPart(units: number, loads: number, fill: number, least: number): Share[] {

@@ -70,9 +70,12 @@ export function mixOf({ loads, amounts }: MixLoadsInput, at = "amounts"): MixedL
   const gone = carriersGone(loads);
   const shared = amounts.map((amount) => shareOut(amount, gone));
   return {
-    loads: loads.map((load, i) => {
+    loads: loads.map(({ carrier, pieces }, i) => {
       const here = shared.map((product) => product.amounts[i] as Volume | Mass);
-      return { ...load, amounts: here, water: waterIn(load.carrier, here) };
+      const water = waterIn(carrier, here);
+      return pieces === undefined
+        ? { carrier, amounts: here, water }
+        : { carrier, pieces, amounts: here, water };
     }),
     totals: shared.map((product) => product.total),
   };

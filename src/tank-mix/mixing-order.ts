@@ -118,7 +118,7 @@ export interface MixingProduct {
   /** The formulation code on the label, adjuvant or fertilizer, for the order of mixing. */
   readonly code: FormulationCode | "adjuvant" | "fertilizer";
   /** Whether it comes in a bag that dissolves in water. */
-  readonly inSolubleBag?: boolean;
+  readonly inSolubleBag?: boolean | undefined;
 }
 
 /** A code, which may be one of those that do not go into water: that is a mistake of its own. */
@@ -151,7 +151,7 @@ export interface MixingOrderInput {
   /** The products of one mix, at least one. */
   readonly products: readonly MixingProduct[];
   /** The label's own order of steps, or another guide's; steps that it leaves out follow in the usual order. */
-  readonly steps?: readonly MixingStep[];
+  readonly steps?: readonly MixingStep[] | undefined;
 }
 
 const MIXING_ORDER: ObjectField<MixingOrderInput> = object<MixingOrderInput>(

@@ -3,11 +3,18 @@ import { type Check, checked } from "../units/check.js";
 import { convertValue, inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
-import { type FieldsOf, type ObjectField, object, optional } from "../units/fields.js";
+import {
+  type Complete,
+  type FieldsOf,
+  type ObjectField,
+  object,
+  optional,
+  type Partly,
+} from "../units/fields.js";
 import { formulaLines, type GivenTerm } from "../units/lines.js";
 import { refusal } from "../units/message.js";
 import { groundArea, quantity, treatedArea } from "../units/quantity-field.js";
-import { resolveUnit } from "../units/resolve.js";
+import { perUnit, resolveUnit } from "../units/resolve.js";
 import { positive } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type {
@@ -53,13 +60,13 @@ export interface JobSizes {
   /** How much finished mix the product is for: the job's total, reserve and lines included. More than 0. */
   readonly carrier: Volume;
   /** What the sprayer puts out per treated area: needed for rates per area or per row length. */
-  readonly carrierRate?: VolumeRate;
+  readonly carrierRate?: VolumeRate | undefined;
   /** The treated area of the whole plot: needed for rates per ground area or per row length. */
-  readonly area?: TreatedArea;
+  readonly area?: TreatedArea | undefined;
   /** The ground area of the whole plot: needed for rates per ground area. */
-  readonly ground?: GroundArea;
+  readonly ground?: GroundArea | undefined;
   /** The length of all treated rows together: needed for rates per row length. */
-  readonly rowLength?: Length;
+  readonly rowLength?: Length | undefined;
 }
 
 /** What {@link productAmount} is given. Which of the optional fields are needed goes by how the label gives the rate. */
@@ -109,7 +116,7 @@ const SIZE_NEEDED = {
 } as const;
 
 /** Notes the sizes of the job that a rate needs and that are not given. */
-export function sizesGiven(rate: LabelRate | undefined, sizes: Partial<JobSizes>, check: Check): void {
+export function sizesGiven(rate: LabelRate | undefined, sizes: Partly<JobSizes>, check: Check): void {
   if (rate === undefined) return;
   const metric = check.system === "metric";
   const examples = {
@@ -144,7 +151,7 @@ export interface RateStrength {
   readonly kind: "area" | "ground" | "rowLength" | "carrier" | "fraction" | "parts";
   readonly terms: Readonly<Record<string, GivenTerm>>;
   /** Where the label gives the active ingredient's rate: that rate, and the product's. */
-  readonly active?: { readonly read: QuantityReading; readonly product: ProductRateTerms };
+  readonly active?: { readonly read: QuantityReading; readonly product: ProductRateTerms } | undefined;
 }
 
 type StrengthTerms = Omit<RateStrength, "strength">;
@@ -157,15 +164,15 @@ function strengthTerms(rate: SingleRate, sizes: JobSizes, at: string): StrengthT
   const product = read.active && productRateOf(activeInput(read, read.active, sizes), carrier.unit, at);
   const given = product?.result ?? read.quantity;
   const amount = smallUnit(given.unit, sizes.form);
-  const rateIn = (per: string): GivenTerm => [given, `${amount}/${per}` as Unit];
-  const more = { amount, ...(product && { active: { read, product } }) };
+  const rateIn = (per: string): GivenTerm => [given, perUnit(amount, per)];
+  const active = product && { read, product };
   if (read.kind === "carrier" || read.kind === "fraction")
-    return { kind: "carrier", terms: { rate: rateIn(carrier.unit) }, ...more };
-  const { carrierRate, area } = sizes as Required<JobSizes>;
-  const carrierRateIn = (per: string): GivenTerm => [carrierRate, `${carrier.unit}/${per}` as Unit];
+    return { kind: "carrier", amount, terms: { rate: rateIn(carrier.unit) }, active };
+  const { carrierRate, area } = sizes as Complete<JobSizes>;
+  const carrierRateIn = (per: string): GivenTerm => [carrierRate, perUnit(carrier.unit, per)];
   if (read.kind === "area" && read.per !== "ground") {
     const { per = "" } = resolveUnit(carrierRate.unit, "unit");
-    return { kind: "area", terms: { rate: rateIn(per), carrierRate: carrierRateIn(per) }, ...more };
+    return { kind: "area", amount, terms: { rate: rateIn(per), carrierRate: carrierRateIn(per) }, active };
   }
   const kind = read.kind === "length" ? "rowLength" : "ground";
   const measure = sizes[kind] as Quantity;
@@ -175,7 +182,7 @@ function strengthTerms(rate: SingleRate, sizes: JobSizes, at: string): StrengthT
     carrierRate: carrierRateIn(area.unit),
     area: [area, area.unit] as const,
   };
-  return { kind, terms, ...more };
+  return { kind, amount, terms, active };
 }
 
 /** The unit that a product's amount is reported in. */
@@ -187,7 +194,7 @@ export function smallUnit(like: Unit, form: ProductForm): VolumeUnit | MassUnit 
 // A part of the mix, in the carrier's own system.
 function partTerms(read: RateReading, { form, carrier: { unit } }: JobSizes): StrengthTerms {
   const amount = smallUnit(unit, form);
-  const per = `${amount}/${unit}` as Unit;
+  const per = perUnit(amount, unit);
   const value = form === "liquid" ? convertValue(1, unit, amount) : convertValue(1, "kg/L", per);
   const size: GivenTerm = [{ value, unit: per }, per];
   if (read.kind !== "parts") return { kind: "fraction", amount, terms: { part: [read.quantity, "1"], size } };
@@ -207,7 +214,7 @@ function activeInput(
     activeIngredient: activeIngredient as MassRate,
     contains,
     form,
-    ...(density !== undefined && { density }),
+    density,
   };
 }
 
@@ -233,9 +240,11 @@ function numberFrom({ kind, terms }: StrengthTerms): number {
 
 /** A rate as the strength that it gives the mix; `at` is the rate's place. Trusts its input. */
 export function strengthOfRate(rate: SingleRate, sizes: JobSizes, at: string): RateStrength {
-  const terms = strengthTerms(rate, sizes, at);
-  const unit = `${terms.amount}/${sizes.carrier.unit}`;
-  return { ...terms, strength: { value: positive(numberFrom(terms), at), unit } as Concentration };
+  const found = strengthTerms(rate, sizes, at);
+  const { kind, amount, terms, active } = found;
+  const unit = perUnit(amount, sizes.carrier.unit);
+  const strength = { value: positive(numberFrom(found), at), unit } as Concentration;
+  return { kind, amount, terms, active, strength };
 }
 
 /** How much of a product a mix takes, with the terms that it comes from. */

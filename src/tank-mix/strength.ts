@@ -13,7 +13,7 @@ export interface DilutedMix<A extends Volume | Mass = Volume | Mass> {
   /** Water that went in besides, without product. 0 or more. */
   readonly addedWater: Volume;
   /** The product in the mix, to learn how much is lacking. More than 0. */
-  readonly product?: A;
+  readonly product?: A | undefined;
 }
 
 const DILUTED: ObjectField<DilutedMix> = object<DilutedMix>({
@@ -31,7 +31,7 @@ export interface MixStrength<A extends Volume | Mass = Volume | Mass> {
   /** By how much the mix is weak, in per cent of what it should be. */
   readonly weakBy: Fraction;
   /** The product that would bring the mix back to strength, where the product was given. */
-  readonly lacking?: A;
+  readonly lacking?: A | undefined;
 }
 
 /** How weak a mix is after water was added. Trusts its input. */

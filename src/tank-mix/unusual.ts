@@ -27,7 +27,7 @@ const MOST_CONTENT = 1.3;
 export interface UnusualInput {
   readonly rate: LabelRate;
   readonly strength: Concentration;
-  readonly bulkDensity?: Density;
+  readonly bulkDensity?: Density | undefined;
 }
 
 /**

@@ -60,7 +60,7 @@ function exactFactor(source: ResolvedUnit, target: ResolvedUnit): Decimal {
 }
 
 // A ratio of two units of the table is a whole number or differs from one long before its 30th digit, so 30 digits
-// tell the two apart and see through a quotient that was cut off (1/3 × 9).
+// distinguish the two and see through a quotient that was cut off (1/3 × 9).
 function asWhole(value: Decimal): number | undefined {
   const near = value.prec(30);
   return near.eq(near.round()) && near.lte(decimal(Number.MAX_SAFE_INTEGER)) && near.gte(1)

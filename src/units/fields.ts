@@ -32,13 +32,13 @@ export function about<F extends Field<unknown>>(text: string, field: F): F {
 /** What a number may be. */
 export interface Limits {
   /** More than this. */
-  readonly above?: number;
+  readonly above?: number | undefined;
   /** This or more. */
-  readonly min?: number;
+  readonly min?: number | undefined;
   /** This or less. */
-  readonly max?: number;
+  readonly max?: number | undefined;
   /** Whole numbers only. */
-  readonly whole?: boolean;
+  readonly whole?: boolean | undefined;
 }
 
 /** A bare number: a count, a percentage, an angle. */
@@ -193,8 +193,14 @@ export function flag(sentence: string): FlagField {
   return new FlagField(sentence);
 }
 
+/** An object of which every field is given. */
+export type Complete<T> = { readonly [K in keyof T]-?: Exclude<T[K], undefined> };
+
+/** What of an object could be read. */
+export type Partly<T> = { readonly [K in keyof T]?: T[K] | undefined };
+
 /** What the fields of an object have to do with one another; notes a fault where they don't go together. */
-export type Agreement<T> = (given: Partial<T>, check: Check) => void;
+export type Agreement<T> = (given: Partly<T>, check: Check) => void;
 
 /** An object with named fields. One that it does not know is a fault: a limit that is misspelt must not disappear. */
 export class ObjectField<T extends object> extends Field<T> {
@@ -223,7 +229,7 @@ export class ObjectField<T extends object> extends Field<T> {
     }
     for (const name in input)
       if (!Object.hasOwn(fields, name) && isGiven(name, input)) refuseUnknownField(name, names, check);
-    for (const agrees of this.agree) agrees(output as Partial<T>, check);
+    for (const agrees of this.agree) agrees(output as Partly<T>, check);
     return check.issues.length === before ? (output as T) : undefined;
   }
 
@@ -349,7 +355,10 @@ export class ListField<T> extends Field<readonly T[]> {
 export function list<T>(
   sentence: string,
   item: Field<T>,
-  { least = 1, most = Number.POSITIVE_INFINITY }: { readonly least?: number; readonly most?: number } = {},
+  {
+    least = 1,
+    most = Number.POSITIVE_INFINITY,
+  }: { readonly least?: number | undefined; readonly most?: number | undefined } = {},
 ): ListField<T> {
   return new ListField(sentence, item, least, most);
 }
@@ -392,7 +401,7 @@ export function tuple<T extends readonly unknown[]>(
   sentence: string,
   expected: string,
   items: { readonly [K in keyof T]: Field<T[K]> },
-  { open = false }: { readonly open?: boolean } = {},
+  { open = false }: { readonly open?: boolean | undefined } = {},
 ): TupleField<T> {
   return new TupleField(sentence, expected, items, open);
 }
@@ -406,7 +415,7 @@ export class EitherField<T> extends Field<T> {
     about: string,
     readonly options: readonly Field<T>[],
     readonly pick: Pick,
-    /** The kind of each option, where their `kind` tells them apart. */
+    /** The kind of each option, where their `kind` says which it is. */
     readonly kinds: readonly string[] = [],
   ) {
     super(about);
@@ -422,7 +431,7 @@ export class EitherField<T> extends Field<T> {
   }
 }
 
-/** One of several shapes, told apart by `pick`. */
+/** One of several shapes, distinguished by `pick`. */
 /* @__NO_SIDE_EFFECTS__ */
 export function either<T>(sentence: string, options: readonly Field<T>[], pick: Pick): EitherField<T> {
   return new EitherField(sentence, options, pick);
@@ -462,7 +471,7 @@ export type Kinds<T extends { readonly kind: string }> = {
   readonly [K in T["kind"]]: Field<Extract<T, { readonly kind: K }>>;
 };
 
-/** One of several shapes, told apart by their `kind`. */
+/** One of several shapes, distinguished by their `kind`. */
 /* @__NO_SIDE_EFFECTS__ */
 export function kinds<T extends { readonly kind: string }>(sentence: string, all: Kinds<T>): EitherField<T> {
   const names = Object.keys(all);

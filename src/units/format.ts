@@ -15,13 +15,13 @@ export type LargestDenominator = 2 | 3 | 4 | 8 | 16 | 32 | 64;
 /** How {@link formatQuantity} is to write. */
 export interface FormatOptions {
   /** Whose decimal and group signs the numbers have, as a language tag; `en-US` unless given. Unit names stay English. */
-  readonly locale?: string;
+  readonly locale?: string | undefined;
   /** How many significant digits, from 1 to 17; 4 unless given. */
-  readonly digits?: number;
+  readonly digits?: number | undefined;
   /** Write a fraction instead of decimals: the nearest one with this denominator, cut down (4/8 is 1/2). 3 gives thirds. */
-  readonly fraction?: LargestDenominator;
+  readonly fraction?: LargestDenominator | undefined;
   /** `symbol` for `2 gal/ac`, `name` for `2 gallons per acre`; `symbol` unless given. */
-  readonly unitStyle?: "symbol" | "name";
+  readonly unitStyle?: "symbol" | "name" | undefined;
 }
 
 const OPTIONS: ObjectField<FormatOptions> = object<FormatOptions>({
@@ -45,10 +45,11 @@ const OPTIONS: ObjectField<FormatOptions> = object<FormatOptions>({
   ),
 });
 
-const WRITING: ObjectField<{ readonly quantity: Quantity; readonly options?: FormatOptions }> = object({
-  quantity: anyQuantity("What is written."),
-  options: optional(OPTIONS),
-});
+const WRITING: ObjectField<{ readonly quantity: Quantity; readonly options?: FormatOptions | undefined }> =
+  object({
+    quantity: anyQuantity("What is written."),
+    options: optional(OPTIONS),
+  });
 
 /**
  * Writes a quantity for people to read, with the unit as the trade spells it: `12 fl oz/ac`, `2 1/2 tsp`,

@@ -87,7 +87,11 @@ function checkRange(value: number, range: Range, path: string, unit: string): vo
 export function checkedNumber(
   value: number,
   path: string,
-  limits: { readonly above?: number; readonly min?: number; readonly max?: number } = {},
+  limits: {
+    readonly above?: number | undefined;
+    readonly min?: number | undefined;
+    readonly max?: number | undefined;
+  } = {},
 ): number {
   checkNumber(value, path);
   const { above, min, max } = limits;

@@ -12,11 +12,28 @@ export function textOf(figure: Figures[string] | undefined, digits = 6): string 
   return `${textOf(value, digits)}${symbol === "%" ? "" : " "}${symbol}`.trim();
 }
 
+// There are as many templates as sentences: each is taken apart once.
+const taken = new Map<string, readonly string[]>();
+
+/** A template's texts and the names of its places, in turns. */
+function partsOf(template: string): readonly string[] {
+  let parts = taken.get(template);
+  if (parts === undefined) {
+    parts = template.split(/\{(\w+)\}/);
+    taken.set(template, parts);
+  }
+  return parts;
+}
+
 /** Fills the places of a template: `{limit}` with the figure of that name. */
 export function messageOf(template: string, figures: Figures, digits = 6): string {
-  return template.replace(/\{(\w+)\}/g, (place, name: string) =>
-    Object.hasOwn(figures, name) ? textOf(figures[name], digits) : place,
-  );
+  const parts = partsOf(template);
+  let message = parts[0] as string;
+  for (let i = 1; i < parts.length; i += 2) {
+    const name = parts[i] as string;
+    message += (Object.hasOwn(figures, name) ? textOf(figures[name], digits) : `{${name}}`) + parts[i + 1];
+  }
+  return message;
 }
 
 /** The error for one fault: its template stands beside the place that raises it. */

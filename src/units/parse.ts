@@ -20,13 +20,13 @@ import { DIMENSION } from "./units-of.js";
 /** How {@link parseQuantity} is to understand what was written. */
 export interface ParseOptions<D extends Dimension = Dimension> {
   /** Whose decimal and group signs the numbers have, as a language tag; `en-US` unless given. */
-  readonly locale?: string;
+  readonly locale?: string | undefined;
   /** Whose gallons, pints, quarts, cups, spoons and fluid ounces are meant where the text does not say; `us` unless given. */
-  readonly system?: UnitSystem;
+  readonly system?: UnitSystem | undefined;
   /** What a bare `oz` is: a fluid ounce or an ounce of weight. Refused unless given. */
-  readonly ounce?: "liquid" | "dry";
+  readonly ounce?: "liquid" | "dry" | undefined;
   /** What kind of thing it must be; anything else is refused. */
-  readonly dimension?: D;
+  readonly dimension?: D | undefined;
 }
 
 /** What {@link parseQuantity} gives where a dimension is asked for. */
@@ -67,7 +67,7 @@ function typedText(given: unknown): string {
  *
  * A sum such as `3 ft 6 in` comes in its first unit. A bare `oz` is refused unless `ounce` says which is meant. A bare
  * gallon, pint, quart, cup, spoon or fluid ounce is a US one unless `system` says otherwise. Capitals are ignored except
- * where they tell two units apart (`ML`, `Mg`, `T`). A comma or point that the locale uses to group digits is read as
+ * where they distinguish two units (`ML`, `Mg`, `T`). A comma or point that the locale uses to group digits is read as
  * such only where the groups are right: `1,5` is refused in English, `1.5` in German. `pounds per square inch` is a
  * pressure unless `massRate` is asked for; `lb/sq in` is a weight per area unless `pressure` is asked for.
  *

@@ -29,19 +29,22 @@ export interface Demand {
   /** What values it may have. */
   readonly range: Range;
   /** What an area must be an area of. */
-  readonly of?: AreaKind;
+  readonly of?: AreaKind | undefined;
   /** Whether an area without a mark is taken for one of that kind. */
-  readonly unmarked?: boolean;
+  readonly unmarked?: boolean | undefined;
   /** Whether a fraction must say what it is a part of, by which of these. */
-  readonly bases?: readonly FractionBasis[];
+  readonly bases?: readonly FractionBasis[] | undefined;
   /** Whether it may say how it was read: its resolution or its uncertainty. */
-  readonly measured?: boolean;
+  readonly measured?: boolean | undefined;
   /** What messages call it, with an example for each system: where naming all that it may measure would say too little. */
-  readonly called?: { readonly name: string; readonly examples: Readonly<Record<UnitSystem, Quantity>> };
+  readonly called?:
+    | { readonly name: string; readonly examples: Readonly<Record<UnitSystem, Quantity>> }
+    | undefined;
 }
 
 const BASES: readonly FractionBasis[] = ["v/v", "w/v", "w/w"];
-const NAMES = ["value", "unit", "of", "basis", "resolution", "uncertainty"];
+const MARKS = ["of", "basis", "resolution", "uncertainty"];
+const NO_MARKS: Marks = {};
 
 // Past these, a product of a few terms runs out of the numbers that a float holds; no plot or tank comes near them.
 const LARGEST = 1e75;
@@ -78,11 +81,15 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
     const { dimensions, range } = this.demand;
     if (dimensions.length > 0 && !dimensions.includes(dimension))
       return refuseDimension({ value, unit: unit as Unit }, dimensions, check, "", this.expected(check));
-    checkRange({ value, unit: unit as Unit }, range, check);
-    const marks = this.marks(given as Marked, dimension, check);
+    if (range !== "positive" || value < SMALLEST || value > LARGEST)
+      checkRange({ value, unit: unit as Unit }, range, check);
+    // Most quantities are a number and a unit, and can have no mark.
+    const isPlain = dimension !== "area" && dimension !== "fraction";
+    const marks = isPlain ? NO_MARKS : this.marks(given as Marked, dimension, check);
     const readings = this.demand.measured && this.readings(given as Measured<Quantity>, dimension, check);
     for (const name in given)
-      if (!this.knows(name, dimension) && isGiven(name, given)) this.refuseUnknown(name, dimension, check);
+      if (name !== "value" && name !== "unit" && !this.knows(name, dimension) && isGiven(name, given))
+        this.refuseUnknown(name, dimension, check);
     if (check.issues.length > before) return undefined;
     const clean = remade(marks, value + 0, unit as Unit);
     return (readings ? { ...clean, ...readings } : clean) as Q;
@@ -127,14 +134,13 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
   private knows(name: string, dimension: Dimension): boolean {
     const { dimensions, bases, measured } = this.demand;
     const any = dimensions.length === 0;
-    if (name === "value" || name === "unit") return true;
     if (name === "of") return dimension === "area";
     if (name === "basis") return dimension === "fraction" && (any || bases !== undefined);
     return (name === "resolution" || name === "uncertainty") && (any || measured === true);
   }
 
   private refuseUnknown(name: string, dimension: Dimension, check: Check): void {
-    const known = NAMES.filter((other) => this.knows(other, dimension));
+    const known = ["value", "unit", ...MARKS.filter((other) => this.knows(other, dimension))];
     refuseUnknownField(name, known, check);
   }
 

@@ -2,7 +2,7 @@ import { type Check, checked } from "./check.js";
 import { inUnit } from "./convert.js";
 import { compareDecided } from "./decide.js";
 import { dimensionOf } from "./dimensions.js";
-import { list, number, type ObjectField, object } from "./fields.js";
+import { list, number, type ObjectField, object, type Partly } from "./fields.js";
 import { refusal } from "./message.js";
 import { anyQuantity, anyUnit, refuseDimension } from "./quantity-field.js";
 import { isUnit } from "./resolve.js";
@@ -80,7 +80,10 @@ const SUM: ObjectField<{ readonly quantities: readonly Quantity[] }> = object(
   [sumsUp],
 );
 
-function sumsUp({ quantities }: { readonly quantities?: readonly Quantity[] }, check: Check): void {
+function sumsUp(
+  { quantities }: { readonly quantities?: readonly Quantity[] | undefined },
+  check: Check,
+): void {
   quantities?.forEach((one, i) => {
     noteUnlike(quantities[0] as Quantity, one, `quantities[${i}]`, check);
   });
@@ -172,7 +175,7 @@ const ANY_PAIR: ObjectField<Pair> = object<Pair>({
 
 const PAIR: ObjectField<Pair> = object<Pair>(ANY_PAIR.fields, [pairIsAlike]);
 
-function pairIsAlike({ a, b }: Partial<Pair>, check: Check): void {
+function pairIsAlike({ a, b }: Partly<Pair>, check: Check): void {
   if (a === undefined || b === undefined) return;
   const dimension = dimensionOf(a.unit);
   if (dimensionOf(b.unit) !== dimension) refuseDimension(b, [dimension], check, "b");

@@ -30,9 +30,9 @@ import type {
 
 /** How a text is understood. */
 interface Understanding {
-  readonly locale?: string;
-  readonly system?: UnitSystem;
-  readonly ounce?: "liquid" | "dry";
+  readonly locale?: string | undefined;
+  readonly system?: UnitSystem | undefined;
+  readonly ounce?: "liquid" | "dry" | undefined;
 }
 
 // Nothing that a person writes as one quantity is longer; it also bounds the work on hostile text.

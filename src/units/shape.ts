@@ -23,7 +23,7 @@ export function checkShape(
     );
   }
   const { value, unit } = quantity as Partial<Quantity>;
-  // A path is put together only where there is a fault to tell.
+  // A path is put together only where there is a fault to report.
   if (!Number.isFinite(value)) checkNumber(value, `${path}.value`);
   if (!isUnit(unit)) resolveUnit(unit, `${path}.unit`);
 }
@@ -52,7 +52,10 @@ export interface Marks {
 }
 
 /** A quantity with its marks. */
-export type Marked = Quantity & { readonly of?: AreaKind; readonly basis?: FractionBasis };
+export type Marked = Quantity & {
+  readonly of?: AreaKind | undefined;
+  readonly basis?: FractionBasis | undefined;
+};
 
 /** A quantity with the marks of another: plain data. */
 export function remade({ of, basis }: Marks | Marked, value: number, unit: Unit): Quantity {

@@ -71,7 +71,6 @@ const SYSTEM_UNITS: Record<UnitSystem, SystemUnits> = /* @__PURE__ */ (() => ({
  * imperial measure share, such as the foot, counts as US, and so do the units that every system uses (time, per cent).
  *
  * @param unit - any unit
- * @param path - the argument's place, for an error
  * @returns the system
  * @throws SprayMathError `missing` or `unknown-unit`
  *
@@ -82,13 +81,13 @@ const SYSTEM_UNITS: Record<UnitSystem, SystemUnits> = /* @__PURE__ */ (() => ({
  * console.log(systemOf("imp_gal/ac")); // imperial
  * ```
  */
-export function systemOf(unit: Unit, path = "unit"): UnitSystem {
-  return resolveUnit(unit, path).system;
+export function systemOf(unit: Unit): UnitSystem {
+  return resolveUnit(unit, "unit").system;
 }
 
 /** The units that results come back in, for a function whose first quantity is in `unit`. */
-export function unitsLike(unit: Unit, path = "unit"): SystemUnits {
-  return unitsIn(systemOf(unit, path));
+export function unitsLike(unit: Unit): SystemUnits {
+  return unitsIn(systemOf(unit));
 }
 
 /** The units that results come back in, in a system of measure. */
@@ -106,7 +105,7 @@ export function firstSystem(input: unknown): UnitSystem {
     for (let i = 0; i < found.length && i < MOST_LOOKED_AT; i++) {
       const value = found[i];
       if (typeof value !== "object" || value === null) continue;
-      const known = resolvedUnit((value as { readonly unit?: unknown }).unit);
+      const known = resolvedUnit((value as { readonly unit?: unknown | undefined }).unit);
       if (known !== undefined && !isEverywhere(known)) return known.system;
       found.push(...Object.values(value).slice(0, MOST_LOOKED_AT));
     }

@@ -15,14 +15,14 @@ export interface Token {
   readonly start: number;
   readonly end: number;
   /** What it says, for a number. */
-  readonly numeral?: Numeral;
+  readonly numeral?: Numeral | undefined;
 }
 
 /** What to do about text that can't be read: a key, a sentence and its figures. */
 export interface Advice {
   readonly key: string;
   readonly words: string;
-  readonly figures?: Figures;
+  readonly figures?: Figures | undefined;
 }
 
 /** The error for text that can't be read, naming the part that was stumbled on. */

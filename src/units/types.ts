@@ -245,7 +245,7 @@ export interface BasedFraction extends Quantity<FractionUnit> {
  */
 export type Measured<Q extends Quantity> = Q & {
   /** The smallest step the instrument shows, such as the 1 s of a watch or the 10 mL between two marks of a jug. More than 0. */
-  readonly resolution?: Quantity<Q["unit"]>;
+  readonly resolution?: Quantity<Q["unit"]> | undefined;
   /** The standard uncertainty of the reading: one standard deviation. 0 or more; 0 says that it is exact. */
-  readonly uncertainty?: Quantity<Q["unit"]>;
+  readonly uncertainty?: Quantity<Q["unit"]> | undefined;
 };

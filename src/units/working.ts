@@ -17,9 +17,9 @@ export interface WorkingLine {
   /** Where the formula comes from. */
   readonly source: string;
   /** For a change of unit: the term it was made for, such as `output-rate.strip.used`. */
-  readonly about?: string;
+  readonly about?: string | undefined;
   /** The measuring tools that terms belong to, by the number of their symbols: `{ 1: "tablespoon" }` for `n1` and `x1`. */
-  readonly tools?: Readonly<Record<string, string>>;
+  readonly tools?: Readonly<Record<string, string>> | undefined;
 }
 
 /** The line that shows a term's change of unit; none where it is in that unit already. */

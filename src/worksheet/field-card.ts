@@ -53,8 +53,7 @@ export interface FieldCard {
  * @param plan - a finished plan
  * @param options - as for `worksheet`
  * @returns the texts, as data; `renderText`, `renderMarkdown`, `renderLatex` and `renderHtml` lay them out
- * @throws SprayMathError `not-a-quantity` for what is no plan, and what `readPlan` throws for a plan that was changed;
- *   `out-of-range`, `missing`, `unknown-choice` or `unknown-field` for an option
+ * @throws SprayMathError `out-of-range`, `unknown-choice` or `unknown-field` for an option
  *
  * @example
  * ```ts
@@ -73,11 +72,10 @@ export interface FieldCard {
  * ```
  */
 export function fieldCard(plan: Plan, options: WorksheetOptions = {}): FieldCard {
-  const finished = checked(plan, PLAN, "plan");
   const given = checked(options, WORKSHEET_OPTIONS, "options");
   const writer = writerFor(given);
   const { language, text } = writer.messages;
-  const shown = planInUnits(finished, given.units);
+  const shown = planInUnits(checked(plan, PLAN, "plan"), given.units);
   const doses = writtenDoses(shown, writer).loads;
   // A card goes to the tank, where nobody reads twice: it gives no mixing steps for what must not be sprayed.
   const refused = shown.warnings.some(({ severity }) => severity === "refusal");

@@ -7,17 +7,17 @@ import { MESSAGES } from "./words/messages-field.js";
 /** Whose numbers and whose words a sheet is written in. */
 export interface WritingOptions {
   /** Whose numbers are printed, as a language tag; `en-US` unless given. */
-  readonly locale?: string;
+  readonly locale?: string | undefined;
   /** Every word of the sheet; English unless given. */
-  readonly messages?: Messages;
+  readonly messages?: Messages | undefined;
   /** The significant digits of the working, 3 to 12; 6 unless given. */
-  readonly digits?: number;
+  readonly digits?: number | undefined;
 }
 
 /** How a worksheet is written. */
 export interface WorksheetOptions extends WritingOptions {
   /** The system of units that everything is printed in; the units of the plan unless given. Tools keep their own. */
-  readonly units?: UnitSystem;
+  readonly units?: UnitSystem | undefined;
 }
 
 /** The fields of {@link WritingOptions}. */

@@ -55,7 +55,7 @@ export interface Worksheet {
   /** The job in numbers. */
   readonly summary: readonly SheetFact[];
   /** The order in which products go in, where it is known. */
-  readonly mixing?: string;
+  readonly mixing?: string | undefined;
   /** The loads, in the order of mixing. */
   readonly loads: readonly WrittenLoad[];
   /** Each product in all loads, as the printed amounts add up. */
@@ -99,8 +99,7 @@ export interface Worksheet {
  * @param plan - a finished plan
  * @param options - see {@link WorksheetOptions}
  * @returns the texts, as data; `renderText`, `renderMarkdown`, `renderLatex` and `renderHtml` lay them out
- * @throws SprayMathError `not-a-quantity` for what is no plan, and what `readPlan` throws for a plan that was changed;
- *   `out-of-range`, `missing`, `unknown-choice` or `unknown-field` for an option
+ * @throws SprayMathError `out-of-range`, `unknown-choice` or `unknown-field` for an option
  *
  * @example
  * ```ts
@@ -121,12 +120,12 @@ export interface Worksheet {
  * ```
  */
 export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet {
-  const finished = checked(plan, PLAN, "plan");
   const given = checked(options, WORKSHEET_OPTIONS, "options");
   const writer = writerFor(given);
   const { messages } = writer;
   const { text } = messages;
-  const shown = planInUnits(finished, given.units);
+  const made = checked(plan, PLAN, "plan");
+  const shown = planInUnits(made, given.units);
   const doses = writtenDoses(shown, writer);
   return {
     kind: "worksheet",
@@ -146,7 +145,7 @@ export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet
     })),
     totals: doses.totals,
     // A dose that cannot be measured has no working.
-    steps: workingInUnits(shown, finished)
+    steps: workingInUnits(shown, made)
       .filter(({ lines }) => lines.length > 0)
       .map(({ step, product = "", load = 0, lines }, at) => ({
         number: writer.count(at + 1),

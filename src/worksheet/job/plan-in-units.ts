@@ -3,7 +3,7 @@ import type { PlanInput } from "../../plan/input.js";
 import { planApplication } from "../../plan/plan.js";
 import type { Plan } from "../../plan/result.js";
 import { thresholdsOf } from "../../plan/thresholds.js";
-import { type PlanStep, planWorking } from "../../plan/working.js";
+import { type PlanStep, stepsOfPlan } from "../../plan/working.js";
 import { convert, convertValue } from "../../units/convert.js";
 import { isUnit } from "../../units/resolve.js";
 import type { LengthUnit, Quantity, Unit, UnitSystem, VolumeRate } from "../../units/types.js";
@@ -28,7 +28,7 @@ export function planInUnits(plan: Plan, units: UnitSystem | undefined): Plan {
 
 /** The working of a plan as {@link planInUnits} gave it. */
 export function workingInUnits(shown: Plan, plan: Plan): PlanStep[] {
-  const steps = planWorking(shown);
+  const steps = stepsOfPlan(shown);
   const { calibration } = plan.input;
   if (shown === plan || !isDirect(calibration)) return steps;
   const lines = [

@@ -7,7 +7,7 @@ import { plain } from "./plain.js";
 /** How an HTML page is made. */
 export interface HtmlOptions {
   /** The nonce that the page's Content-Security-Policy names for styles, in base64; none unless given. */
-  readonly nonce?: string;
+  readonly nonce?: string | undefined;
 }
 
 const HTML_OPTIONS: ObjectField<HtmlOptions> = object<HtmlOptions>(

@@ -33,7 +33,7 @@ const SUMMARY_DIGITS = 4;
 
 /** The writer for these options. Trusts its input. */
 export function writerFor<M extends Messages = Messages>(
-  { locale = "en-US", messages, digits = 6 }: WritingOptions & { readonly messages?: M },
+  { locale = "en-US", messages, digits = 6 }: WritingOptions & { readonly messages?: M | undefined },
   english: M = ENGLISH_WORDS as M,
 ): Writer<M> {
   const table = messages ?? english;
