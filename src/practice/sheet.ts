@@ -3,15 +3,8 @@ import { choice, count, list } from "../units/fields.js";
 import { figure, made, table, written } from "../units/made.js";
 import { WORKING_LINE } from "../worksheet/lines/working-line.js";
 import { writtenLines } from "../worksheet/lines/written-line.js";
-import {
-  facts,
-  heading,
-  type SheetBlock,
-  type SheetOfBlocks,
-  sourcesList,
-  text,
-  working,
-} from "../worksheet/render/page.js";
+import { facts, heading, sourcesList, text, working } from "../worksheet/render/page.js";
+import type { SheetBlock, SheetOfBlocks } from "../worksheet/render/sheets.js";
 import { filled, writerFor } from "../worksheet/words/writer.js";
 import { PRACTICE_SHEET_OPTIONS, type PracticeSheetOptions } from "./options.js";
 import { type PracticeMistake, type PracticeProblem, practiceTopics } from "./problem.js";

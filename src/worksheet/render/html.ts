@@ -1,8 +1,9 @@
 import { type Check, checked } from "../../units/check.js";
 import { type ObjectField, object, optional, text } from "../../units/fields.js";
 import { STYLE } from "./html-style.js";
-import { type Page, type PrintableSheet, pageOf, partsOf, type SheetBlock } from "./page.js";
+import { type Page, pageOf, partsOf } from "./page.js";
 import { plain } from "./plain.js";
+import type { PrintableSheet, SheetBlock } from "./sheets.js";
 
 /** How an HTML page is made. */
 export interface HtmlOptions {

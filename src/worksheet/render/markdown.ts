@@ -1,5 +1,6 @@
-import { type Page, type PrintableSheet, pageOf, partsOf, type SheetBlock } from "./page.js";
+import { type Page, pageOf, partsOf } from "./page.js";
 import { plain } from "./plain.js";
+import type { PrintableSheet, SheetBlock } from "./sheets.js";
 
 /**
  * Writes a sheet as Markdown: CommonMark, with the tables and task lists of GitHub Flavored Markdown. Everything in

@@ -8,7 +8,7 @@ import type { SheetFact } from "../job/facts.js";
 import type { WrittenLine, WrittenTerm } from "../lines/written-line.js";
 import type { WorkingSheet } from "../working-sheet.js";
 import type { Worksheet, WrittenLoad, WrittenStep } from "../worksheet.js";
-import type { PrintableSheet, SheetAlert, SheetBlock, SheetOfBlocks } from "./page.js";
+import type { PrintableSheet, SheetAlert, SheetBlock, SheetOfBlocks } from "./sheets.js";
 
 /** A list that may be empty. */
 function listOf<T>(item: Field<T>): Field<readonly T[]> {

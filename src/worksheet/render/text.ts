@@ -1,6 +1,7 @@
 import type { WrittenLine } from "../lines/written-line.js";
-import { type Page, type PrintableSheet, pageOf, partsOf, type SheetBlock } from "./page.js";
+import { type Page, pageOf, partsOf } from "./page.js";
 import { plain } from "./plain.js";
+import type { PrintableSheet, SheetBlock } from "./sheets.js";
 
 const WIDTH = 80;
 

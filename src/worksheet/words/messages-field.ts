@@ -1,8 +1,7 @@
-import { shown } from "../../errors.js";
 import { type Check, Field } from "../../units/check.js";
 import { isObject, optional } from "../../units/fields.js";
+import { locale } from "../../units/locale-field.js";
 import { made, type TableField, table, written } from "../../units/made.js";
-import { isLocale } from "../../units/numerals.js";
 import { ENGLISH_WORDS } from "./english.js";
 import type { LineWords } from "./line-table.js";
 import type { Messages, ToolNames } from "./messages.js";
@@ -29,6 +28,8 @@ export function texts(english: Readonly<Record<string, string>>): TableField<str
   return table(written(), Object.keys(english));
 }
 
+const LANGUAGE: Field<string> = locale("");
+
 /** A table of words. Parts that it has beside these are for another sheet. */
 export class MessagesField<T extends Messages = Messages> extends Field<T> {
   /** @param parts - the parts that it must have */
@@ -43,15 +44,7 @@ export class MessagesField<T extends Messages = Messages> extends Field<T> {
     if (!isObject(input, check)) return undefined;
     const before = check.issues.length;
     const parts = Object.entries(this.parts).map(([name, part]) => [name, check.readAt(name, part, input)]);
-    const { language } = input as { readonly language?: unknown };
-    if (!isLocale(language))
-      check.fault(
-        "unknown-choice",
-        "language-unknown",
-        "language",
-        "{given} isn't a language tag. Use one such as en or de.",
-        { given: shown(language) },
-      );
+    const language = check.readAt("language", LANGUAGE, input);
     return check.issues.length === before ? ({ ...Object.fromEntries(parts), language } as T) : undefined;
   }
 
