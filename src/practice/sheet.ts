@@ -42,7 +42,7 @@ const PROBLEMS = /* @__PURE__ */ (() =>
  * @param problems - problems from `practiceProblem`, made with the same locale and words
  * @param options - see {@link PracticeSheetOptions}
  * @returns the parts of the sheet in order, as data; `renderText`, `renderMarkdown`, `renderHtml` and `renderLatex` lay them out
- * @throws SprayMathError `missing` or `not-a-quantity` for problems that are not a list, `too-few` for none, `out-of-range`,
+ * @throws SprayMathError `missing`, `not-a-quantity`, `unknown-choice` or `unknown-field` for what are no problems, `too-few` for none, `out-of-range`,
  *   `unknown-choice` or `unknown-field` for an option
  *
  * @example

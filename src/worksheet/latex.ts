@@ -11,6 +11,8 @@ import type { PrintableSheet, SheetBlock } from "./render/sheets.js";
  *
  * @param sheet - a worksheet, a sheet of working, a field card or a practice sheet
  * @returns the document, with a line break at its end
+ * @throws SprayMathError `not-a-quantity` for what is no sheet; `missing`, `unknown-choice`, `unknown-field` or `unreadable` in one that
+ *   was changed
  *
  * @example
  * ```ts

@@ -46,7 +46,7 @@ export interface WorkingSheet {
  * @param input - a heading and the lines
  * @param options - locale, words and significant digits
  * @returns the texts, as data; `renderText`, `renderMarkdown`, `renderLatex` and `renderHtml` lay them out
- * @throws SprayMathError `missing` or `not-a-quantity` for lines that are not a list, `unreadable` for a formula that is not
+ * @throws SprayMathError `missing`, `not-a-quantity` or `unknown-field` for what are no lines of working, `unreadable` for a formula that is not
  *   one, `out-of-range`, `unknown-choice` or `unknown-field` for an option
  *
  * @example

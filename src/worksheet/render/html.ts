@@ -41,7 +41,7 @@ function isBase64({ nonce }: Partial<HtmlOptions>, check: Check): void {
  * @param sheet - a worksheet, a sheet of working, a field card or a practice sheet
  * @param options - see {@link HtmlOptions}
  * @returns the page, from `<!doctype html>` on
- * @throws SprayMathError `unreadable` for a nonce that is not base64, `unknown-field` for an option that there is not
+ * @throws SprayMathError `not-a-quantity` for what is no sheet, `unreadable` for a nonce that is not base64, `unknown-field` for an option that there is not
  *
  * @example
  * ```ts

@@ -10,6 +10,8 @@ import type { PrintableSheet, SheetBlock } from "./sheets.js";
  *
  * @param sheet - a worksheet, a sheet of working, a field card or a practice sheet
  * @returns the text, with a line break at its end
+ * @throws SprayMathError `not-a-quantity` for what is no sheet; `missing`, `unknown-choice` or `unknown-field` in one that
+ *   was changed
  *
  * @example
  * ```ts
