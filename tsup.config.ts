@@ -51,7 +51,7 @@ function withPureCalls(source: string): string {
   if (makers.length === 0) return contents;
   // A list that takes over the fields of another is read from it, which a bundler can't tell from a side effect: as a whole it can.
   const lists = new RegExp(
-    `^((?:export )?const \\w+(?:: [^=\\n]+)? =\\s+)((?:/\\* @__PURE__ \\*/ )?(?:${makers.join("|")})(?:<[^()]*>)?\\((?:.*\\)|[\\s\\S]*?\\n\\S*\\)));$`,
+    `^((?:export )?const \\w+(?:: [^=\\n]+)? =\\s+)((?:/\\* @__PURE__ \\*/ )?(?:${makers.join("|")})(?:<[^()]*>)?\\((?:.*\\)|[\\s\\S]*?\\n\\S*?\\)))((?: as [^;\\n]+)?);$`,
     "gm",
   );
   const calls = new RegExp(
@@ -59,7 +59,7 @@ function withPureCalls(source: string): string {
     "g",
   );
   return contents
-    .replace(lists, (_, declared, made) => `${declared}/* @__PURE__ */ (() => ${made})();`)
+    .replace(lists, (_, declared, made, cast) => `${declared}/* @__PURE__ */ (() => ${made})()${cast};`)
     .split("\n")
     .map((line) =>
       /^\s*(\*|\/)/.test(line) ? line : line.replace(calls, (call) => `/* @__PURE__ */ ${call}`),

@@ -130,7 +130,7 @@ const ANY_CATCH = catchOf(AMOUNT);
  * The rate from a timed catch: what the nozzles put out, over the area they cover in that time.
  *
  * Formula: rate = Σ catch / (time × speed × rows × width), where rows = catches / nozzles per row. With gallons a minute,
- * miles an hour and inches it is the handbooks' 5,940 × flow / (speed × spacing), with litres, km/h and metres their
+ * miles an hour and inches it is the handbooks' 5,940 × flow / (speed × spacing), with liters, km/h and meters their
  * 600 × flow / (speed × spacing); the constants come out of the units.
  * Source: Sprayer Calibrations and Calculations (Montana State University Extension Service, MontGuide MT 2000-14, 2000);
  * adding the catches of a row: Ounces Equal Gallons: Sprayer Calibration (LSU AgCenter).

@@ -159,7 +159,7 @@ export const DIRECT_READING: ObjectField<DirectReading> = object<DirectReading>(
 
 /**
  * The rate read off a catch over a strip laid out with {@link directStripDistance} for the same pair of units. A catch
- * read in another unit is changed to the strip's own first, so a jug in millilitres does no harm.
+ * read in another unit is changed to the strip's own first, so a jug in milliliters does no harm.
  *
  * Formula: rate = catch in catch units, taken as rate units.
  * Source: Calibrating Boom Sprayers (Ohio State University Extension, AEX-520).

@@ -102,7 +102,7 @@ export interface SolvedOutput extends OutputTerms {
  * Finds the missing one of rate, flow, speed and width.
  *
  * Formula: rate = flow / (speed × width), solved for the one that is left out. With gal/min, mph and inches the rate is
- * the handbooks' 5,940 × flow / (speed × width), with L/min, km/h and metres their 600 × flow / (speed × width); the
+ * the handbooks' 5,940 × flow / (speed × width), with L/min, km/h and meters their 600 × flow / (speed × width); the
  * constants come out of the units.
  * Source: Sprayer Calibrations and Calculations (Montana State University Extension Service, MontGuide MT 2000-14, 2000).
  *

@@ -117,7 +117,7 @@ export interface StripRuns<R extends VolumeRate | MassRate = VolumeRate> {
  * import { qty } from "swath-to-spoon/units";
  *
  * const strip = { swath: qty(2, "m"), distance: qty(50, "m") };
- * const runs = [2, 2.1, 2.5].map((litres) => ({ ...strip, used: qty(litres, "L") }));
+ * const runs = [2, 2.1, 2.5].map((liters) => ({ ...strip, used: qty(liters, "L") }));
  * console.log(stripRuns({ runs }).rate); // { value: 220, unit: 'L/ha' }
  * console.log(stripRuns({ runs }).standsOut); // 2
  * ```

@@ -23,9 +23,12 @@ export interface TodaysConditions {
   readonly date: string;
   /** The conditions of the day. */
   readonly conditions: CalibrationConditions;
-  /** How many days a calibration is to be trusted for, more than 0; never too old unless given. */
+  /** How many days a calibration is trusted for. More than 0; 90 unless given: common practice, no source. */
   readonly longestAge?: number | undefined;
 }
+
+/** How many days a calibration is trusted for: nozzles wear and seals leak within a season. Common practice, no source. */
+export const LONGEST_AGE = 90;
 
 /** How things are on the day of spraying. */
 export const TODAY: ObjectField<TodaysConditions> = object<TodaysConditions>(
@@ -33,9 +36,12 @@ export const TODAY: ObjectField<TodaysConditions> = object<TodaysConditions>(
     date: date("The day, as year-month-day."),
     conditions: about("The conditions of the day.", CONDITIONS),
     longestAge: optional(
-      number("How many days a calibration is to be trusted for, more than 0; never too old unless given.", {
-        above: 0,
-      }),
+      number(
+        "How many days a calibration is trusted for. More than 0; 90 unless given: common practice, no source.",
+        {
+          above: 0,
+        },
+      ),
     ),
   },
   [],
@@ -223,7 +229,7 @@ function compared(record: CalibrationRecord, today: TodaysConditions, at: string
   const age = (Date.parse(today.date) - Date.parse(record.date)) / MILLISECONDS_A_DAY;
   const changes: ComparedChange[] = [];
   const notCompared: ConditionName[] = [];
-  if (today.longestAge !== undefined && moreThan(age, today.longestAge))
+  if (moreThan(age, today.longestAge ?? LONGEST_AGE))
     changes.push({ what: "date", before: record.date, now: today.date });
   for (const what of CONDITIONS.names as readonly ConditionName[]) {
     const [before, now] = [kept[what], today.conditions[what]];

@@ -1,7 +1,17 @@
 export { CAUTIONS, type Caution } from "./cautions.js";
 export { comparePlans, type PlanComparison } from "./compare.js";
 export type { ComparedValue, Difference } from "./differences.js";
-export type { MixProduct, PlanInput, Product, Split, Sprayer } from "./input.js";
+export type {
+  DryProduct,
+  LiquidProduct,
+  MixDry,
+  MixLiquid,
+  MixProduct,
+  PlanInput,
+  Product,
+  Split,
+  Sprayer,
+} from "./input.js";
 export { type MixInput, type MixSplit, planMix, type RowsOrPlots } from "./mix.js";
 export type { Currency, PlanCost, Price, ProductCost } from "./money.js";
 export { planApplication } from "./plan.js";

@@ -2,7 +2,7 @@ import { TOOLS, type Tools } from "../household/tools.js";
 import { CALIBRATION, type Calibration } from "../output-rate/calibration.js";
 import { dayFollows, TODAY, type TodaysConditions } from "../output-rate/what-changed.js";
 import { LINE_VOLUME, RESERVE, type Reserve } from "../tank-mix/carrier.js";
-import { BULK_DENSITY, PRODUCT_FORM, type ProductForm } from "../tank-mix/content.js";
+import { BULK_DENSITY, PRODUCT_FORM } from "../tank-mix/content.js";
 import {
   LABEL_LIMITS,
   type LabelLimits,
@@ -10,10 +10,10 @@ import {
   SEASON_SO_FAR,
   type SeasonSoFar,
 } from "../tank-mix/label-limits.js";
-import { LABEL_RATE, type LabelRate } from "../tank-mix/label-rate.js";
+import { type DryRate, LABEL_RATE, type LiquidRate, type RateRange } from "../tank-mix/label-rate.js";
 import { fillFits, LEAST_LOAD, TANK, WORKING_FILL } from "../tank-mix/loads.js";
 import { FORMULATION_CODES, IN_SOLUBLE_BAG, type MixingProduct } from "../tank-mix/mixing-order.js";
-import type { Check } from "../units/check.js";
+import type { Check, Field } from "../units/check.js";
 import { dimensionOf } from "../units/dimensions.js";
 import {
   about,
@@ -66,37 +66,50 @@ export const SPRAYER: ObjectField<Sprayer> = /* @__PURE__ */ object<Sprayer>(
   "The sprayer that does the job.",
 );
 
-/** A product as the mix needs it. */
-export interface MixProduct {
+interface InMix {
   /** What it is called; each product of a job has its own name. */
   readonly name: string;
-  /** Whether it is measured by volume (liquid) or by weight (dry). */
-  readonly form: ProductForm;
-  /** The rate as the label gives it. A bare rate per area is per treated area. */
-  readonly rate: LabelRate;
   /** The formulation code on the label, adjuvant or fertilizer, for the order of mixing. */
   readonly formulation?: MixingProduct["code"] | undefined;
   /** Whether it comes in a bag that dissolves in water. */
   readonly inSolubleBag?: boolean | undefined;
 }
 
-/** The fields of {@link MixProduct}. */
-export const MIX_PRODUCT_FIELDS: FieldsOf<MixProduct> = {
+/** A liquid as the mix needs it. */
+export interface MixLiquid extends InMix {
+  /** Whether it is measured by volume (liquid) or by weight (dry). */
+  readonly form: "liquid";
+  /** The rate as the label gives it. A bare rate per area is per treated area. */
+  readonly rate: LiquidRate | RateRange<LiquidRate>;
+}
+
+/** A dry product as the mix needs it. */
+export interface MixDry extends InMix {
+  /** Whether it is measured by volume (liquid) or by weight (dry). */
+  readonly form: "dry";
+  /** The rate as the label gives it. A bare rate per area is per treated area. */
+  readonly rate: DryRate | RateRange<DryRate>;
+}
+
+/** A product as the mix needs it. */
+export type MixProduct = MixLiquid | MixDry;
+
+/** A product whose rate isn't held against its form yet: an agreement of the list does what the types say by their union. */
+type Unheld<P> = Pick<P, keyof P>;
+
+const MIX_PRODUCT_FIELDS: FieldsOf<Unheld<MixProduct>> = {
   name: text("What it is called; each product of a job has its own name."),
   form: PRODUCT_FORM,
-  rate: LABEL_RATE,
+  rate: LABEL_RATE as Field<unknown> as Field<MixProduct["rate"]>,
   formulation: optional(FORMULATION_CODES),
   inSolubleBag: IN_SOLUBLE_BAG,
 };
 
-/** A product that goes into the tank, adjuvants included. */
-export interface Product extends MixProduct {
+interface InTank {
   /** What the label allows, for the job to be checked against. Nothing is checked unless given. */
   readonly label?: LabelLimits | undefined;
   /** What the plot has had of it already this season. */
   readonly soFar?: SeasonSoFar | undefined;
-  /** For a dry product: what this very product weighs by volume, so that it can be spooned. */
-  readonly bulkDensity?: Density | undefined;
   /** Its registration number, such as the EPA's, for the record. */
   readonly registration?: string | undefined;
   /** The label's restricted-entry interval in hours, 0 or more. */
@@ -109,8 +122,29 @@ export interface Product extends MixProduct {
   readonly labelPermitsDilution?: boolean | undefined;
 }
 
+/** A liquid that goes into the tank. */
+export interface LiquidProduct extends MixLiquid, InTank {
+  /** For a dry product: what this very product weighs by volume, so that it can be spooned. */
+  readonly bulkDensity?: undefined;
+}
+
+/** A dry product that goes into the tank. */
+export interface DryProduct extends MixDry, InTank {
+  /** For a dry product: what this very product weighs by volume, so that it can be spooned. */
+  readonly bulkDensity?: Density | undefined;
+}
+
 /** A product that goes into the tank, adjuvants included. */
-export const PRODUCT: ObjectField<Product> = /* @__PURE__ */ object<Product>(
+export type Product = LiquidProduct | DryProduct;
+
+/** A product as the mix needs it. */
+export const MIX_PRODUCT: ObjectField<MixProduct> = /* @__PURE__ */ object<Unheld<MixProduct>>(
+  MIX_PRODUCT_FIELDS,
+  [productFitsForm],
+) as ObjectField<object> as ObjectField<MixProduct>;
+
+/** A product that goes into the tank, adjuvants included. */
+export const PRODUCT: ObjectField<Product> = /* @__PURE__ */ object<Unheld<Product>>(
   {
     ...MIX_PRODUCT_FIELDS,
     label: optional(LABEL_LIMITS),
@@ -130,11 +164,22 @@ export const PRODUCT: ObjectField<Product> = /* @__PURE__ */ object<Product>(
       ),
     ),
   },
-  [productFitsForm, priceFitsForm],
-);
+  [productFitsForm, priceFitsForm, bulkDensityIsDry],
+) as ObjectField<object> as ObjectField<Product>;
+
+/** Notes a bulk density of a liquid: one of the two is wrong. */
+function bulkDensityIsDry({ form, bulkDensity }: Partly<Unheld<Product>>, check: Check): void {
+  if (form !== "liquid" || bulkDensity === undefined) return;
+  check.fault(
+    "conflict",
+    "bulk-density-of-liquid",
+    "bulkDensity",
+    "A bulk density is for a dry product, and this one is a liquid. Check the form.",
+  );
+}
 
 /** Notes a price for a weight of a liquid, or for a volume of a dry product. */
-function priceFitsForm({ form, price }: Partly<Product>, check: Check): void {
+function priceFitsForm({ form, price }: Partly<Unheld<Product>>, check: Check): void {
   if (form === undefined || price === undefined) return;
   const dimension = form === "liquid" ? "volume" : "mass";
   if (dimensionOf(price.per.unit) === dimension) return;

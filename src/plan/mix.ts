@@ -1,5 +1,4 @@
 import { type Carrier, carrierOf, RESERVE, type Reserve } from "../tank-mix/carrier.js";
-import { productFitsForm } from "../tank-mix/label-limits.js";
 import { leftoverAreaOf } from "../tank-mix/leftover.js";
 import { type LoadSplit, type LoadsInput, loadsOf } from "../tank-mix/loads.js";
 import { mixOf } from "../tank-mix/mix-loads.js";
@@ -21,14 +20,7 @@ import {
 import { sumOf } from "../units/quantity.js";
 import { groundArea, quantity, treatedArea } from "../units/quantity-field.js";
 import type { GroundArea, Length, Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
-import {
-  MIX_PRODUCT_FIELDS,
-  type MixProduct,
-  MOST_PRODUCTS,
-  namesDiffer,
-  SPRAYER,
-  type Sprayer,
-} from "./input.js";
+import { MIX_PRODUCT, type MixProduct, MOST_PRODUCTS, namesDiffer, SPRAYER, type Sprayer } from "./input.js";
 import { known } from "./plot-areas.js";
 import type { Mix } from "./result.js";
 
@@ -71,10 +63,6 @@ const SPLIT: EitherField<MixSplit> = /* @__PURE__ */ either<MixSplit>(
   ],
   (input) => (typeof input === "object" && !Array.isArray(input) ? 1 : 0),
 );
-
-const MIX_PRODUCT: ObjectField<MixProduct> = /* @__PURE__ */ object<MixProduct>(MIX_PRODUCT_FIELDS, [
-  productFitsForm,
-]);
 
 const MIX_INPUT: ObjectField<MixInput> = /* @__PURE__ */ object<MixInput>(
   {

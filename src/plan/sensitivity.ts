@@ -37,6 +37,8 @@ const COUNTS = new Set(["rows", "beds", "count", "plants", "nozzlesPerRow"]);
 /** Bare numbers that are measured or chosen from a scale. */
 const NUMBERS = new Set(["percent", "fraction", "angleDegrees", "parts", "to"]);
 const STEP = 1e-4;
+/** Of longer lists in a plot or a calibration no entry moves much, and each takes a look at all. */
+const MOST_ALIKE = 50;
 
 /**
  * How the doses move when an input does: which number to check again before anything is poured.
@@ -49,7 +51,7 @@ const STEP = 1e-4;
  *
  * @param plan - a finished plan
  * @returns every measured input and count that moves something, the strongest first; corners and stations of a boundary
- *   are left out, since one of them alone says little
+ *   are left out, since one of them alone says little, and so are lists of more than 50 lengths, spots, runs or catches
  *
  * @example
  * ```ts
@@ -219,7 +221,11 @@ function leaves(node: unknown, path: string, keys: Keys): Leaf[] {
     const { value, unit } = node;
     return value === 0 ? [] : [{ path, keys: [...keys, "value"], value: { value, unit }, count: false }];
   }
-  if (Array.isArray(node)) return node.flatMap((one, i) => leaves(one, `${path}[${i}]`, [...keys, i]));
+  if (Array.isArray(node)) {
+    // The plots themselves are a list too, and each of them is checked and worked out alone.
+    if (node.length > MOST_ALIKE && path !== "plot") return [];
+    return node.flatMap((one, i) => leaves(one, `${path}[${i}]`, [...keys, i]));
+  }
   return Object.entries(node).flatMap(([key, value]): Leaf[] => {
     const place = joinPath(path, key);
     if (typeof value !== "number") return leaves(value, place, [...keys, key]);

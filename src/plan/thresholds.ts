@@ -1,4 +1,5 @@
 import { frozen } from "../frozen.js";
+import { LONGEST_AGE } from "../output-rate/what-changed.js";
 import { number, type ObjectField, object, optional } from "../units/fields.js";
 import { quantity } from "../units/quantity-field.js";
 import type { Length, Speed, VolumeRate } from "../units/types.js";
@@ -67,7 +68,7 @@ export const THRESHOLDS: ThresholdTable = /* @__PURE__ */ frozen<ThresholdTable>
     source: PRACTICE,
   },
   calibrationDays: {
-    value: 90,
+    value: LONGEST_AGE,
     reason: "Nozzles wear and seals leak within a season.",
     source: PRACTICE,
   },

@@ -233,14 +233,17 @@ export const productSchema: (options?: ReadingOptions) => Schema<Product> = /* @
     });
     return named(
       "Product",
-      fields<Product>(
+      fields<Pick<Product, keyof Product>>(
         {
           name: about(words(), "What it is called; each product of a job has its own name."),
           form: about(
             name<ProductForm>({ liquid: 1, dry: 1 }),
             "Whether it is measured by volume (liquid) or by weight (dry).",
           ),
-          rate: about(labelRateSchema(options), "The rate as the label gives it."),
+          rate: about(
+            labelRateSchema(options) as Schema<unknown> as Schema<Product["rate"]>,
+            "The rate as the label gives it.",
+          ),
           label: maybe(
             labelSchema(options),
             "What the label allows, for the job to be checked against. Nothing is checked unless given.",
@@ -270,9 +273,9 @@ export const productSchema: (options?: ReadingOptions) => Schema<Product> = /* @
             "Whether the label permits diluting it before it goes into the tank.",
           ),
         },
-        ...formed,
+        ...(formed as readonly ((given: object) => void)[]),
       ),
       "A product that goes into the tank, adjuvants included.",
-    );
+    ) as Schema<unknown> as Schema<Product>;
   },
 );

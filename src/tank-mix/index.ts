@@ -14,7 +14,9 @@ export { checkLabel, type LabelInput, type LabelLimits, type SeasonSoFar } from 
 export type {
   ActiveIngredientRate,
   AreaRate,
+  DryRate,
   LabelRate,
+  LiquidRate,
   PartsRate,
   RateArea,
   RateRange,

@@ -27,6 +27,7 @@ import type {
   MassRate,
   Quantity,
   Unit,
+  VolumeConcentrationUnit,
   VolumePerLength,
   VolumeRate,
 } from "../units/types.js";
@@ -91,14 +92,33 @@ export type SingleRate =
   | MassPerLength
   | ActiveIngredientRate;
 
+/** A rate that a liquid can have: by volume, by volume in the mix, or active ingredient. */
+export type LiquidRate =
+  | VolumeRate
+  | AreaRate<VolumeRate>
+  | Quantity<VolumeConcentrationUnit>
+  | BasedFraction
+  | PartsRate
+  | VolumePerLength
+  | ActiveIngredientRate;
+
+/** A rate that a dry product can have: by weight, or active ingredient. */
+export type DryRate =
+  | MassRate
+  | AreaRate<MassRate>
+  | Density
+  | BasedFraction
+  | MassPerLength
+  | ActiveIngredientRate;
+
 /** A range of rates as a label gives it, and the one chosen. */
-export interface RateRange {
+export interface RateRange<R extends SingleRate = SingleRate> {
   /** The label's lowest rate. */
-  readonly low: SingleRate;
+  readonly low: R;
   /** The label's highest rate. */
-  readonly high: SingleRate;
+  readonly high: R;
   /** The rate that is used. */
-  readonly chosen: SingleRate;
+  readonly chosen: R;
 }
 
 /** A rate as a label gives it: per area, per volume of carrier, per cent, ratio, per row length, active ingredient, or a range. */

@@ -20,7 +20,7 @@ import { conversionLines, type WorkingLine } from "../units/working.js";
 import { rescaled, scaled, shareOf, unscaled } from "./scaled.js";
 
 /** Past so many loads a unit or a tank is wrong, not the plot large. */
-export const MOST_LOADS = 10_000;
+export const MOST_LOADS = 1000;
 
 /** Whole rows, or plots of one size, to a load, so that none ends in the middle of a tank. */
 export interface WholePieces {
@@ -323,10 +323,10 @@ export function loadsOf(input: LoadsInput, at: LoadPlaces = PLACES): Loads {
  * loads as evenly as they go. A part load under the least is filled up from the load before it. Source: common practice,
  * no source.
  *
- * @param input - volumes more than 0 (`leastLoad` and `extra` 0 or more); at most 10,000 loads
+ * @param input - volumes more than 0 (`leastLoad` and `extra` 0 or more); at most 1000 loads
  * @returns the loads in gal, imp_gal or L, by the total's system, as decimals that add up exactly
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`, `unknown-choice`,
- * `wrong-dimension`, `out-of-range` (zero or negative volumes, more than 10,000 loads), or `conflict` (a fill over the tank, a piece over the
+ * `wrong-dimension`, `out-of-range` (zero or negative volumes, more than 1000 loads), or `conflict` (a fill over the tank, a piece over the
  * fill, a load that the pump could not draw)
  *
  * @example

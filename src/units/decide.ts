@@ -31,7 +31,7 @@ export function floorDecided(value: number): number {
 /**
  * Whether `a` is less than (-1), the same as (0) or more than (1) `b`, noise aside: the same where they differ by less
  * than one part in 10^12. Rounding each of them to 12 digits first would not do: it splits two equal amounts wherever
- * they lie on a rounding edge, as a tablespoon in litres does (0.01478676478125).
+ * they lie on a rounding edge, as a tablespoon in liters does (0.01478676478125).
  */
 export function compareDecided(a: number, b: number): -1 | 0 | 1 {
   if (a === b || Math.abs(a - b) < 1e-12 * Math.max(Math.abs(a), Math.abs(b))) return 0;

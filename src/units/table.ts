@@ -14,7 +14,7 @@ import type {
 /**
  * The unit table: the only place where a factor is written.
  *
- * Every factor is exact by definition and leads to the SI unit (or litre) that its dimension is anchored on:
+ * Every factor is exact by definition and leads to the SI unit (or liter) that its dimension is anchored on:
  *
  * - are 100 m², inch 25.4 mm, pound 0.45359237 kg, standard gravity 9.80665 m/s²: NIST SP 811 (2008), Appendix B
  * - rod 16.5 ft, chain 66 ft, acre 43,560 ft², acre-foot 43,560 ft³, US gallon 231 in³ and its parts, on the international foot: NIST Handbook 44 (2024), Appendix C
@@ -63,7 +63,7 @@ function entry(
   return { singular, plural, symbol, systems, factor };
 }
 
-// Anchor: metre.
+// Anchor: meter.
 const length: Record<LengthUnit, UnitEntry> = {
   in: entry("inch", "inches", "in", FOOT_POUND, "0.0254"),
   ft: entry("foot", "feet", "ft", FOOT_POUND, "0.3048"),
@@ -79,7 +79,7 @@ const length: Record<LengthUnit, UnitEntry> = {
   km: entry("kilometer", "kilometers", "km", METRIC, "1000"),
 };
 
-// Anchor: square metre.
+// Anchor: square meter.
 const area: Record<AreaUnit, UnitEntry> = {
   in2: entry("square inch", "square inches", "sq in", FOOT_POUND, "0.00064516"),
   ft2: entry("square foot", "square feet", "sq ft", FOOT_POUND, "0.09290304"),
@@ -95,7 +95,7 @@ const area: Record<AreaUnit, UnitEntry> = {
   km2: entry("square kilometer", "square kilometers", "km²", METRIC, "1000000"),
 };
 
-// Anchor: litre.
+// Anchor: liter.
 const volume: Record<VolumeUnit, UnitEntry> = {
   tsp: entry("teaspoon", "teaspoons", "tsp", US, "0.00492892159375"),
   tbsp: entry("tablespoon", "tablespoons", "tbsp", US, "0.01478676478125"),

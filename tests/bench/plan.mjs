@@ -206,7 +206,7 @@ await series("products", [8, 16, 32, 64], (count) => ({
   ...marked[0],
   products: Array.from({ length: count }, (_, i) => product(i)),
 }));
-await series("loads", [250, 500, 1000, 2000], (count) => ({
+await series("loads", [125, 250, 500, 1000], (count) => ({
   ...marked[0],
   plot: { ...jobs[0].plot, rows: 14 * count },
   sprayer: { tank: qty(5.2, "gal") },

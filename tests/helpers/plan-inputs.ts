@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import type { Calibration } from "../../src/output-rate/index.ts";
-import type { PlanInput, Plot, Product } from "../../src/plan/index.ts";
+import type { DryProduct, LiquidProduct, PlanInput, Plot, Product } from "../../src/plan/index.ts";
 import type { LabelRate } from "../../src/tank-mix/index.ts";
 import { qty } from "../../src/units/index.ts";
 import { CONDITIONS, MEASUREMENTS } from "./output-rate-samples.ts";
@@ -91,10 +91,10 @@ export const DRY_RATES: readonly LabelRate[] = [
 ];
 
 const PRODUCT: fc.Arbitrary<Omit<Product, "name">> = fc.oneof(
-  fc.record<Omit<Product, "name">, "form" | "rate">(
+  fc.record<Omit<LiquidProduct, "name">, "form" | "rate">(
     {
       form: fc.constant("liquid"),
-      rate: fc.constantFrom(...LIQUID_RATES),
+      rate: fc.constantFrom(...LIQUID_RATES) as fc.Arbitrary<LiquidProduct["rate"]>,
       label: fc.constant({
         min: qty(1, "pt/ac"),
         max: qty(4, "pt/ac"),
@@ -111,10 +111,10 @@ const PRODUCT: fc.Arbitrary<Omit<Product, "name">> = fc.oneof(
     },
     { requiredKeys: ["form", "rate"] },
   ),
-  fc.record<Omit<Product, "name">, "form" | "rate">(
+  fc.record<Omit<DryProduct, "name">, "form" | "rate">(
     {
       form: fc.constant("dry"),
-      rate: fc.constantFrom(...DRY_RATES),
+      rate: fc.constantFrom(...DRY_RATES) as fc.Arbitrary<DryProduct["rate"]>,
       formulation: fc.constantFrom("WG", "WP", "fertilizer"),
       inSolubleBag: fc.boolean(),
       bulkDensity: fc.constant(qty(0.5, "kg/L")),
@@ -151,7 +151,7 @@ export const JOBS: fc.Arbitrary<PlanInput> = fc.record<
     split: fc.constantFrom("full-then-part", "equal", "whole-rows", "whole-plots"),
     products: fc
       .array(PRODUCT, { minLength: 1, maxLength: 3 })
-      .map((list) => list.map((product, i) => ({ name: `Product ${"ABC"[i]}`, ...product }))),
+      .map((list) => list.map((product, i) => ({ name: `Product ${"ABC"[i]}`, ...product }) as Product)),
     tools: fc.constantFrom("us-spoons", "scales", [
       { name: "jug", capacity: qty(1, "L"), graduation: qty(50, "mL"), least: qty(100, "mL") },
       { name: "spoon", capacity: qty(1, "metric_tsp") },

@@ -120,6 +120,7 @@ describe("fluid ounces for ounces of weight", () => {
       () =>
         planApplication({
           ...JOB,
+          // @ts-expect-error: it doesn't compile, and plain JavaScript is refused
           products: [{ name: "Product A", form: "liquid", rate: qty(12, "oz/ac") }],
         }),
       "wrong-dimension",
@@ -130,6 +131,7 @@ describe("fluid ounces for ounces of weight", () => {
       () =>
         planApplication({
           ...JOB,
+          // @ts-expect-error
           products: [{ name: "Product B", form: "dry", rate: qty(12, "fl_oz/ac") }],
         }),
       "wrong-dimension",

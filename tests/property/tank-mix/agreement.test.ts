@@ -158,7 +158,8 @@ describe("what a careful person relies on", () => {
         number(0.01, 50),
         number(5, 100),
         number(0.1, 8),
-        number(1, 30),
+        // More than 1000 loads are refused.
+        number(6, 30),
         (acres, gallons, pints, tank) => {
           const carrierRate = qty(gallons, "gal/ac");
           const { total } = carrierFor({

@@ -213,11 +213,21 @@ describe("whatChanged", () => {
     });
   });
 
-  it("grows stale with age only where an age is given", () => {
+  it("grows stale after 90 days, or the age that is given", () => {
+    expect(whatChanged(kept, on({}, "2025-07-11"))).toMatchObject({ age: 90, stale: false });
+    const old = whatChanged(kept, on({}, "2025-07-12"));
+    expect(old.changes).toEqual([{ what: "date", before: "2025-04-12", now: "2025-07-12", shift: null }]);
+    // A calibration of the year before.
+    expect(whatChanged(kept, on({}, "2026-05-01"))).toMatchObject({ age: 384, stale: true });
     expect(whatChanged(kept, { ...on({}, "2026-04-12"), longestAge: 365 }).stale).toBe(false);
-    const old = whatChanged(kept, { ...on({}, "2026-04-13"), longestAge: 365 });
-    expect(old.changes).toEqual([{ what: "date", before: "2025-04-12", now: "2026-04-13", shift: null }]);
-    expect(whatChanged(kept, on({}, "2035-04-12")).stale).toBe(false);
+    expect(whatChanged(kept, { ...on({}, "2026-04-13"), longestAge: 365 }).stale).toBe(true);
+    expect(whatChanged(kept, { ...on({}, "2026-05-01"), longestAge: null } as never).stale).toBe(true);
+  });
+
+  it("refuses days that no calendar of four digits has", () => {
+    for (const date of ["10000-01-01", "-000001-01-01", "2025-04-31", "2025-4-12"])
+      expectRefused(() => whatChanged(kept, on({}, date)), "unreadable", "today.date", "2025-04-12");
+    expect(whatChanged(kept, on({}, "9999-12-31")).stale).toBe(true);
   });
 
   it("says where the day's conditions are wrong", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type Calibration, calibrationRecord } from "../../../src/output-rate/index.ts";
-import { type PlanInput, type Plot, planApplication } from "../../../src/plan/index.ts";
+import { type PlanInput, type Plot, type Product, planApplication } from "../../../src/plan/index.ts";
 import type { LabelRate } from "../../../src/tank-mix/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { planApplication as planLines } from "../../../src/working/index.ts";
@@ -152,7 +152,7 @@ describe("planApplication takes every way a label tells a rate", () => {
     ...LIQUIDS.map((one) => ["liquid", ...one] as const),
     ...DRY.map((one) => ["dry", ...one] as const),
   ])("%s %j", (form, rate, amount) => {
-    const products = [{ name: "Product A", form, rate }];
+    const products = [{ name: "Product A", form, rate } as Product];
     const plan = planApplication({ ...JOB, plot: ROWS, products });
     expect(plan.totals.products[0]?.amount.unit).toBe(form === "liquid" ? "mL" : "g");
     expect(plan.totals.products[0]?.amount.value).toBeCloseTo(amount, 6);
@@ -223,8 +223,8 @@ describe("planApplication parts a mix", () => {
 
 describe("planApplication puts products in the order of mixing", () => {
   const products = [
-    { ...JOB.products[0], name: "Product A", form: "liquid", rate: qty(1, "L/ha"), formulation: "EC" },
-    { ...JOB.products[0], name: "Product B", form: "dry", rate: qty(1, "kg/ha"), formulation: "WG" },
+    { name: "Product A", form: "liquid", rate: qty(1, "L/ha"), formulation: "EC" },
+    { name: "Product B", form: "dry", rate: qty(1, "kg/ha"), formulation: "WG" },
   ] as const;
 
   it("where every formulation is known", () => {

@@ -5,6 +5,7 @@ import {
   type ActualApplication,
   comparePlans,
   type PlanInput,
+  type Product,
   planApplication,
   planSensitivity,
   reconcile,
@@ -129,7 +130,12 @@ describe("planSensitivity", () => {
       rowSpacing: qty(1, "m"),
     } as const;
     const found = planSensitivity(
-      planApplication({ ...JOB, plot, reserve: { percent: 100 }, products: [{ ...PRODUCT_A, rate }] }),
+      planApplication({
+        ...JOB,
+        plot,
+        reserve: { percent: 100 },
+        products: [{ ...PRODUCT_A, rate } as Product],
+      }),
     );
     const mix = (path: string) => found.find((one) => one.path === path)?.mix ?? 0;
     expect(mix("plot.bandWidth")).toBeCloseTo(mix("plot.rowLength"), 4);
@@ -335,7 +341,7 @@ describe("reconcile", () => {
   it("holds what was applied against the range that a label gives, as against its limits", () => {
     const { label: _, ...product } = PRODUCT_A;
     const rate = { low: qty(1, "L/ha"), high: qty(2.1, "L/ha"), chosen: qty(2, "L/ha") };
-    const made = planApplication({ ...JOB, products: [{ ...product, rate }] });
+    const made = planApplication({ ...JOB, products: [{ ...product, rate } as Product] });
     const codes = (factor: number) => {
       const used = [{ value: made.carrier.sprayed.value * factor, unit: "L" }] as const;
       return reconcile(made, { ...DONE, mixed: qty(15, "L"), used }).findings.map(({ code }) => code);
@@ -350,7 +356,10 @@ describe("reconcile", () => {
 
   it("tells a rate as the label does where that is per area, and per land area of the plan else", () => {
     const done = (rate: PlanInput["products"][number]["rate"]) => {
-      const made = planApplication({ ...JOB, products: [{ name: "Product A", form: "liquid", rate }] });
+      const made = planApplication({
+        ...JOB,
+        products: [{ name: "Product A", form: "liquid", rate } as Product],
+      });
       return reconcile(made, { ...DONE, left: made.leftover.carrier }).plots[0]?.products[0]?.rate;
     };
     expect(done(qty(2, "pt/ac"))).toEqual({ value: expect.closeTo(2, 9), unit: "pt/ac" });

@@ -157,7 +157,7 @@ describe("what plan says of input that cannot be", () => {
       () => plan({ sprayer: { tank: qty(1, "mL") } }),
       "out-of-range",
       "plot",
-      "A mix of 100 L in loads of 0.001 L makes 100000 loads, more than 10000. Check the units of the rate, the area and the tank.",
+      "A mix of 100 L in loads of 0.001 L makes 100000 loads, more than 1000. Check the units of the rate, the area and the tank.",
     ],
     [() => plan({ reserve: { percent: 101 } }), "out-of-range", "reserve.percent", "Must be 100 or less."],
     [

@@ -146,3 +146,49 @@ describe("the sensitivity of a job of several plots", () => {
     expect(moved.find(({ path }) => path === "plot[1].rows")?.products[0]?.percent).toBeCloseTo(20 / 3, 6);
   });
 });
+
+describe("a job of very many numbers", () => {
+  it("has no single one of a long list among those to check again", () => {
+    const rowLengths = Array.from({ length: 51 }, (_, i) => qty(100 + i, "ft"));
+    const paths = (lengths: typeof rowLengths) =>
+      planSensitivity(
+        planApplication({
+          ...JOB,
+          plot: { kind: "row-bands", rowLengths: lengths, bandWidth: qty(2, "ft"), rowSpacing: qty(5, "ft") },
+          products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
+        }),
+      ).map(({ path }) => path);
+    expect(paths(rowLengths).filter((path) => path.includes("rowLengths"))).toEqual([]);
+    expect(paths(rowLengths)).toContain("plot.bandWidth");
+    expect(paths(rowLengths.slice(1)).filter((path) => path.includes("rowLengths"))).toHaveLength(50);
+  });
+});
+
+describe("the sensitivity of bare numbers", () => {
+  const moved = (change: Partial<PlanInput>) => planSensitivity(planApplication({ ...JOB, ...change }));
+
+  it("has a sector's angle, which its area is in proportion to", () => {
+    const plot = { kind: "sector", radius: qty(100, "ft"), angleDegrees: 90 } as const;
+    const products = [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }] as const;
+    expect(moved({ plot, products }).find(({ path }) => path === "plot.angleDegrees")).toMatchObject({
+      value: 90,
+      change: "one-percent",
+      mix: 1,
+      products: [{ name: "Product A", percent: 1 }],
+    });
+  });
+
+  it("has both numbers of a ratio, which pull in opposite ways", () => {
+    const rate = { parts: 1, to: 100, of: "mix" } as const;
+    const found = moved({ plot: bands(8), products: [{ name: "Product A", form: "liquid", rate }] });
+    const percent = (name: string) =>
+      found.find(({ path }) => path === `products[0].rate.${name}`)?.products[0]?.percent;
+    expect([percent("parts"), percent("to")]).toEqual([1, -1]);
+  });
+
+  it("leaves out a reserve that rounds up, which moves in jumps", () => {
+    const paths = (reserve: PlanInput["reserve"]) => moved({ reserve }).map(({ path }) => path);
+    expect(paths({ roundUpTo: qty(1, "gal") }).filter((path) => path.startsWith("reserve"))).toEqual([]);
+    expect(paths({ volume: qty(1, "gal") })).toContain("reserve.volume");
+  });
+});

@@ -160,6 +160,15 @@ function slipsOf(farm: Farm): Slip[] {
   const byWeight = (density: object): Change => active({ contains: based(40, "w/w"), density });
   const spooned = (bulkDensity: object): Change => product(dry, "dry", { bulkDensity });
   const { density, bulkDensity, contains } = farm;
+  const perGround = (share: number): object => ({
+    rate: scaleQuantity(liquid as never, share),
+    per: "ground",
+  });
+  const perRow = { value: 1, unit: `${small}/${large === "L" ? "m" : "100ft"}` };
+  const twoPlots = (wider: number, rate: object, label: object = {}): Change => ({
+    plot: [plot({}), plot({ rowSpacing: times(spacing, wider) })],
+    ...product(rate, "liquid", { label }),
+  });
   const both = (part: number): Change => ({
     products: ["Product A", "Product B"].map((name) => ({ name, form: "liquid", rate: based(part, "v/v") })),
   });
@@ -369,6 +378,37 @@ function slipsOf(farm: Farm): Slip[] {
       spooned(bulkDensity.right),
       spooned(bulkDensity.unusual),
       warns("bulk-density-unusual"),
+    ],
+    [
+      "a liquid with a powder's weight",
+      spooned(bulkDensity.right),
+      product(liquid, "liquid", { bulkDensity: bulkDensity.right }),
+      { error: "conflict", path: "products[0].bulkDensity" },
+    ],
+    [
+      "one mix by ground area for plots of other spacings",
+      twoPlots(1, perGround(1)),
+      twoPlots(2, perGround(1)),
+      warns("rate-uneven", "warning", "plot 1 gets 50% more"),
+    ],
+    [
+      // Half of the product on a third of the ground: 1.5 times the rate there.
+      "a label maximum by ground area that one of two plots goes over",
+      twoPlots(1, perGround(1), { max: perGround(1.2) }),
+      twoPlots(2, perGround(1), { max: perGround(1.2) }),
+      warns("rate-over-max", "refusal", "on plot 1"),
+    ],
+    [
+      "a season's maximum by ground area that one of two plots goes over",
+      twoPlots(1, perGround(1), { seasonMax: perGround(1.2) }),
+      twoPlots(2, perGround(1), { seasonMax: perGround(1.2) }),
+      warns("season-over-max", "refusal", "on plot 1"),
+    ],
+    [
+      "a rate per length of row without rows",
+      { plot: plot({}), ...product(perRow) },
+      { plot: { kind: "rectangle", length: farm.rowLength, width: farm.rowLength }, ...product(perRow) },
+      { error: "conflict", path: "products[0].rate" },
     ],
     [
       "ratio upside down",

@@ -296,6 +296,8 @@ describe("the warnings of a plan", () => {
       "calibration",
     );
     expect(warned({ calibration, today: today("2026-04-20", "Robin", 40) })).toEqual([]);
+    const year = { ...today("2026-08-20", "Robin", 40), longestAge: 365 };
+    expect(warned({ calibration, today: year })).toEqual([]);
     const [stale] = planApplication({
       ...QUIET,
       calibration,

@@ -33,8 +33,8 @@ describe("productInLoads", () => {
   });
 
   it("takes the most loads that there may be", () => {
-    const many = splitLoads({ total: qty(10_000, "L"), tank: qty(1, "L"), split: "equal" }).loads;
-    expect(productInLoads({ amount: qty(12_345.678, "mL"), loads: many }).amounts).toHaveLength(10_000);
+    const many = splitLoads({ total: qty(1000, "L"), tank: qty(1, "L"), split: "equal" }).loads;
+    expect(productInLoads({ amount: qty(12_345.678, "mL"), loads: many }).amounts).toHaveLength(1000);
   });
 
   it.each([

@@ -478,7 +478,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => loads({ total: qty(1e6, "gal") }),
       "out-of-range",
       "total",
-      "A mix of 1000000 gal in loads of 4 gal makes 250000 loads, more than 10000. Check the units of the rate, the area and the tank.",
+      "A mix of 1000000 gal in loads of 4 gal makes 250000 loads, more than 1000. Check the units of the rate, the area and the tank.",
     ],
     [
       () => loads({ total: qty(5, "gal"), leastLoad: qty(3, "gal") }),

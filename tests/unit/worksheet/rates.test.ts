@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { planApplication } from "../../../src/plan/index.ts";
+import { type Product, planApplication } from "../../../src/plan/index.ts";
 import type { LabelRate } from "../../../src/tank-mix/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { fieldCard, type WorksheetOptions, worksheet } from "../../../src/worksheet/index.ts";
@@ -24,7 +24,7 @@ describe("a product's rate on worksheet and card", () => {
   ])("%j is %s", (rate, text, options = {}) => {
     const plan = planApplication({
       ...TWO_PRODUCTS,
-      products: [{ name: "Product A", form: "liquid", rate }],
+      products: [{ name: "Product A", form: "liquid", rate } as Product],
     });
     for (const facts of [worksheet(plan, options).summary, fieldCard(plan, options).facts])
       expect(facts.find(({ name }) => name === named)?.value).toBe(text);
