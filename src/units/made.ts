@@ -64,8 +64,9 @@ export class FigureField extends Field<Quantity | number> {
   private readonly quantity: Field<Quantity> = anyQuantity("");
 
   read(input: unknown, check: Check): Quantity | number | undefined {
-    if (typeof input === "number" && Number.isFinite(input)) return input + 0;
-    return this.quantity.read(input, check);
+    if (typeof input !== "number") return this.quantity.read(input, check);
+    if (Number.isFinite(input)) return input + 0;
+    return check.fault("not-finite", "finite-number", "", "Enter a finite number.", { given: String(input) });
   }
 
   missing(check: Check): undefined {
