@@ -99,13 +99,14 @@ export function practiceProblem(
   options: PracticeOptions = {},
 ): PracticeProblem {
   checked(topic, choice("What it is about.", practiceTopics), "topic");
-  checked(seed, count("A whole number.", 0, MOST_SEED), "seed");
+  // A seed of -0 is 0.
+  const from = checked(seed, count("A whole number.", 0, MOST_SEED), "seed");
   const { units = "us", ...writing } = checked(options, PRACTICE_OPTIONS, "options");
   const writer = writerFor(writing, ENGLISH_PRACTICE_WORDS);
-  const { kind, given, answer, working, slips } = drawn(topic, seed, units);
+  const { kind, given, answer, working, slips } = drawn(topic, from, units);
   return {
     topic,
-    seed,
+    seed: from,
     units,
     problem: problemText(writer, { kind, given, answer }),
     given,

@@ -121,7 +121,8 @@ describe.each(functions)("$name", ({ name, call, examples }) => {
     for (const args of examples) expect(faultOf(call, args), shownArguments(args)).toBe(undefined);
   });
 
-  it.skipIf(name in UNTIL_REWRITTEN)("gives a result or a SprayMathError, nothing else", () => {
+  if (name in UNTIL_REWRITTEN) return;
+  it("gives a result or a SprayMathError, nothing else", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 3 }), fc.nat(), (changes, seed) => {
         const dice = diceFrom(seed);
@@ -132,6 +133,11 @@ describe.each(functions)("$name", ({ name, call, examples }) => {
       tries,
     );
   });
+});
+
+it("takes out no function that isn't there", () => {
+  const names = functions.map(({ name }) => name);
+  expect(Object.keys(UNTIL_REWRITTEN).filter((name) => !names.includes(name))).toEqual([]);
 });
 
 describe("a value that is exported", () => {
