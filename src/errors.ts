@@ -186,10 +186,18 @@ export function joinPath(prefix: string, path: string): string {
 /** A value as an error message shows it: short, and telling a string from a number. */
 export function shown(value: unknown): string {
   if (typeof value === "string") return JSON.stringify(shortened(value));
-  if (Array.isArray(value)) return "a list";
-  if (value !== null && typeof value === "object") return "an object";
+  if (value !== null && typeof value === "object") return isList(value) ? "a list" : "an object";
   if (typeof value === "function") return "a function";
   return shortened(String(value));
+}
+
+function isList(value: object): boolean {
+  try {
+    return Array.isArray(value);
+  } catch {
+    // A proxy that was revoked can't be asked even that.
+    return false;
+  }
 }
 
 /** The first letters of a text, where it is longer than a message should be. */

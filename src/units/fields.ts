@@ -256,7 +256,8 @@ export class ObjectField<T extends object> extends Field<T> {
   }
 }
 
-function isObject(input: unknown, check: Check): input is object {
+/** Whether an input is an object, and no list; notes a fault where it isn't. */
+export function isObject(input: unknown, check: Check): input is object {
   if (typeof input === "object" && input !== null && !Array.isArray(input)) return true;
   const given = shown(input);
   check.fault("not-a-quantity", "object-expected", "", "This must be an object with fields, not {given}.", {
