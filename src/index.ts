@@ -147,6 +147,7 @@ export {
   type Severity,
   type Split,
   type Sprayer,
+  seasonSoFar,
   THRESHOLDS,
   type Thresholds,
   type Warning,

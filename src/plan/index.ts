@@ -50,6 +50,7 @@ export type {
   PlannedLoad,
   ProductTotal,
 } from "./result.js";
+export { type SeasonInput, seasonSoFar } from "./season.js";
 export { type InputSensitivity, planSensitivity } from "./sensitivity.js";
 export { THRESHOLDS, type Threshold, type Thresholds, type ThresholdTable } from "./thresholds.js";
 export type { Severity, Warning, WarningCode } from "./warnings.js";

@@ -197,14 +197,19 @@ function priceFitsForm({ form, price }: Partly<Unheld<Product>>, check: Check): 
 /** More than anybody mixes. */
 export const MOST_PRODUCTS = 100;
 
-/** Notes two products of one name: "Product A" and "product a " on one sheet are one product to whoever reads it. */
+/** A product's name without what makes no difference: "Product A" and "product a " on one sheet are one to whoever reads it. */
+export function sameName(name: string): string {
+  return name.trim().replace(/\s+/g, " ").toLowerCase();
+}
+
+/** Notes two products of one name. */
 export function namesDiffer(
   { products = [] }: { readonly products?: readonly MixProduct[] | undefined },
   check: Check,
 ): void {
   const names = new Set<string>();
   products.forEach(({ name }, i) => {
-    const key = name.trim().replace(/\s+/g, " ").toLowerCase();
+    const key = sameName(name);
     if (names.has(key))
       check.fault(
         "conflict",

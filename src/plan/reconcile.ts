@@ -1,4 +1,5 @@
 import { joinPath } from "../errors.js";
+import type { SeasonSoFar } from "../tank-mix/label-limits.js";
 import { isRange, type LabelRate, ownAreaUnit, rateUsed, type SeasonRate } from "../tank-mix/label-rate.js";
 import { mixStrengthOf } from "../tank-mix/strength.js";
 import { type Check, checked } from "../units/check.js";
@@ -142,10 +143,11 @@ export interface AppliedPlot {
 export interface SeasonTotal {
   /** The product. */
   readonly name: string;
-  /** Per treated area, all applications together; the plot that had most counts. Left out where what went before isn't given per treated area. */
-  readonly rate?: VolumeRate | MassRate | undefined;
-  /** How many applications; left out where what went before isn't given. */
-  readonly applications?: number | undefined;
+  /**
+   * What the next plan takes as `soFar`: the rate per treated area, all applications together, on the plot that had most,
+   * and how many there were. Each is left out where what went before isn't given that way.
+   */
+  readonly soFar: SeasonSoFar;
 }
 
 /** What became of a plan. */
@@ -215,14 +217,21 @@ function reconciled({ plan, actual }: Reconciled): Reconciliation {
     value: plots.reduce((sum, one) => sum + (one.products[k] as AppliedProduct).applied.value, 0),
     unit: amount.unit,
   })) as (Volume | Mass)[];
+  const most = products.map((_, k) => mostOf(plots, k));
   return {
     used: { value: used.reduce((sum, one) => sum + one, 0), unit: plan.carrier.total.unit },
     left,
     strengthPercent: 100 * strength,
     plots,
     findings: products.flatMap((product, k) => findingsOf(product, k, plan.area.plots, plots, names)),
-    season: products.map((product, k) => seasonOf(product, k, mostOf(plots, k))),
-    record: recordOf(details, products, applied, plan.area.treated, "actual"),
+    season: products.map((product, k) => seasonOf(product, most[k] as AppliedProduct)),
+    record: recordOf(
+      details,
+      products,
+      applied.map((amount, k) => ({ applied: amount, rate: (most[k] as AppliedProduct).rate })),
+      plan.area.treated,
+      "actual",
+    ),
   };
 }
 
@@ -325,9 +334,10 @@ function percentMore(actual: number, planned: number): number {
   return Number((100 * (actual / planned - 1)).toFixed(9)) + 0;
 }
 
-function mostOf(plots: readonly AppliedPlot[], product: number): AppliedPlot {
-  const rate = (plot: AppliedPlot): number => (plot.products[product] as AppliedProduct).rate.value;
-  return plots.reduce((most, plot) => (rate(plot) > rate(most) ? plot : most));
+/** A product on the plot that had most of it. */
+function mostOf(plots: readonly AppliedPlot[], k: number): AppliedProduct {
+  const shares = plots.map(({ products }) => products[k] as AppliedProduct);
+  return shares.reduce((most, one) => (one.rate.value > most.rate.value ? one : most));
 }
 
 /** What a label has against what was applied: a range that the label gives limits that too. */
@@ -349,16 +359,18 @@ function findingsOf(
   return labelWarnings(product, `products[${k}]`, doses);
 }
 
-function seasonOf({ name, soFar }: Product, k: number, plot: AppliedPlot): SeasonTotal {
-  const { rate } = plot.products[k] as AppliedProduct;
-  if (soFar === undefined) return { name };
+function seasonOf({ name, soFar }: Product, { rate }: AppliedProduct): SeasonTotal {
+  if (soFar === undefined) return { name, soFar: {} };
+  const { applications } = soFar;
   const plain = perTreated(soFar.rate);
-  const isKnown = plain !== undefined || soFar.applications === 0;
+  const isKnown = plain !== undefined || applications === 0;
   const earlier = plain === undefined ? 0 : inUnit(plain, rate.unit);
   return {
     name,
-    ...(isKnown && { rate: { value: rate.value + earlier, unit: rate.unit } as VolumeRate | MassRate }),
-    ...(soFar.applications !== undefined && { applications: soFar.applications + 1 }),
+    soFar: {
+      ...(isKnown && { rate: { value: rate.value + earlier, unit: rate.unit } as VolumeRate | MassRate }),
+      ...(applications !== undefined && { applications: applications + 1 }),
+    },
   };
 }
 

@@ -12,7 +12,7 @@ import {
   text,
 } from "../units/fields.js";
 import { quantity, treatedArea } from "../units/quantity-field.js";
-import type { Mass, TreatedArea, Volume } from "../units/types.js";
+import type { Mass, MassRate, TreatedArea, Volume, VolumeRate } from "../units/types.js";
 import { version } from "../units/version-field.js";
 import type { Product } from "./input.js";
 import { daysAfter, hoursAfter, localTime, timeOf, timeZone } from "./local-time.js";
@@ -84,6 +84,8 @@ export interface RecordedProduct {
   readonly registration?: string | undefined;
   /** How much of the product itself was applied, water not counted. */
   readonly applied: Volume | Mass;
+  /** How much per treated area, on the plot that had most. */
+  readonly rate: VolumeRate | MassRate;
 }
 
 /**
@@ -115,7 +117,8 @@ export interface ApplicationRecord extends ApplicationDetails {
   readonly missing: readonly string[];
 }
 
-const RECORD: ObjectField<ApplicationRecord> = /* @__PURE__ */ object<ApplicationRecord>(
+/** A record that was kept. */
+export const RECORD: ObjectField<ApplicationRecord> = /* @__PURE__ */ object<ApplicationRecord>(
   {
     ...DETAILS,
     version: version("The version of this layout. A reader refuses one that it does not know.", 1),
@@ -128,6 +131,11 @@ const RECORD: ObjectField<ApplicationRecord> = /* @__PURE__ */ object<Applicatio
         applied: quantity(
           "How much of the product itself was applied, water not counted.",
           ["volume", "mass"],
+          "nonnegative",
+        ),
+        rate: quantity(
+          "How much per treated area, on the plot that had most.",
+          ["volumeRate", "massRate"],
           "nonnegative",
         ),
       }),
@@ -168,7 +176,7 @@ const RECORD: ObjectField<ApplicationRecord> = /* @__PURE__ */ object<Applicatio
  * import { readRecord } from "swath-to-spoon/plan";
  *
  * const saved = `{ "version": 1, "date": "2026-05-02", "finished": "2026-05-02T09:30", "clockChange": "not-counted",
- *   "products": [{ "name": "Product A", "applied": { "value": 900, "unit": "mL" } }],
+ *   "products": [{ "name": "Product A", "applied": { "value": 900, "unit": "mL" }, "rate": { "value": 1.8, "unit": "L/ha" } }],
  *   "treated": { "value": 5000, "unit": "m2", "of": "treated" }, "missing": ["location"] }`;
  * console.log(readRecord(JSON.parse(saved)).products[0]?.applied); // { value: 900, unit: 'mL' }
  * ```
@@ -181,7 +189,7 @@ export function readRecord(saved: unknown): ApplicationRecord {
 export function recordOf(
   details: ApplicationDetails,
   products: readonly Product[],
-  applied: readonly (Volume | Mass)[],
+  applied: readonly Pick<RecordedProduct, "applied" | "rate">[],
   treated: TreatedArea,
   at: string,
 ): ApplicationRecord {
@@ -196,7 +204,7 @@ export function recordOf(
     products: products.map(({ name, registration }, i) => ({
       name,
       ...(registration !== undefined && { registration }),
-      applied: applied[i] as Volume | Mass,
+      ...(applied[i] as Pick<RecordedProduct, "applied" | "rate">),
     })),
     treated,
     ...(hours !== undefined && { reEntry: hoursAfter(time, hours, finishedAt) }),

@@ -278,57 +278,77 @@ function rateFindings(job: Job, at: string): LabelFinding[] {
   const { label, range, near, unit } = job;
   const max = limitOf(job, Math.min, [label.max, "label.max"], [range?.high, "rate.high"]);
   const min = limitOf(job, Math.max, [label.min, "label.min"], [range?.low, "rate.low"]);
-  const figure = (value: number): Quantity => ({ value, unit });
-  const rate = figure(job.rate);
-  if (max !== undefined && min !== undefined && moreThan(min, max))
+  // Whatever is said about a limit is said in the unit that it is given in.
+  const against = (limit: Limit): Quantity => amountIn(limit.given.unit, job.rate, unit);
+  if (max !== undefined && min !== undefined && moreThan(min.value, max.value))
     throw refusal(
       "conflict",
       "limits-upside-down",
       joinPath(at, range === undefined ? "label" : "rate"),
       "The lower limit of the rate is over the upper one. Are they the wrong way round?",
-      { min: figure(min), max: figure(max) },
+      { min: min.given, max: max.given },
     );
-  if (max !== undefined && moreThan(job.rate, max))
-    return [finding("rate-over-max", { rate, max: figure(max) })];
-  if (min !== undefined && moreThan(min, job.rate))
-    return [finding("rate-under-min", { rate, min: figure(min) })];
-  if (max === undefined || !moreThan(job.rate, max * (1 - near))) return [];
+  if (max !== undefined && moreThan(job.rate, max.value))
+    return [finding("rate-over-max", { rate: against(max), max: max.given })];
+  if (min !== undefined && moreThan(min.value, job.rate))
+    return [finding("rate-under-min", { rate: against(min), min: min.given })];
+  if (max === undefined || !moreThan(job.rate, max.value * (1 - near))) return [];
   // What could push a rate over a limit next to it: a strength of the mix is the same at any pace.
   const measured = isOfMix(job.single) && isOfMix((label.max ?? range?.high) as SingleRate);
   const other = measured ? { key: "rate-near-max-by-measure", template: NEAR_BY_MEASURE } : undefined;
-  return [finding("rate-near-max", { rate, max: figure(max) }, other)];
+  return [finding("rate-near-max", { rate: against(max), max: max.given }, other)];
 }
 
+/** A limit per treated area: the number to compare with, and as the label gives it. */
+interface Limit {
+  readonly value: number;
+  readonly given: Quantity;
+}
+
+/** The strictest of the limits that are given: the lowest of the upper ones, or the highest of the lower ones. */
 function limitOf(
   job: Job,
   strictest: (...limits: number[]) => number,
   ...given: readonly (readonly [SingleRate | undefined, string])[]
-): number | undefined {
-  const limits = given.flatMap(([limit, place]) => (limit === undefined ? [] : [job.perArea(limit, place)]));
-  return limits.length === 0 ? undefined : strictest(...limits);
+): Limit | undefined {
+  const limits = given.flatMap(([limit, place]) => (limit === undefined ? [] : [asLimit(limit, place, job)]));
+  const value = strictest(...limits.map((limit) => limit.value));
+  return limits.find((limit) => limit.value === value);
+}
+
+function amountIn(to: Unit, value: number, unit: Unit): Quantity {
+  return { value: inUnit({ value, unit }, to), unit: to };
+}
+
+// A person holds a limit against the label: in the label's own unit, where it says how much per treated area.
+function asLimit(limit: SingleRate, place: string, { perArea, unit }: Job): Limit {
+  const value = perArea(limit, place);
+  const own = readRate(limit);
+  const isPlain = own.kind === "area" && own.per !== "ground" && own.active === undefined;
+  return { value, given: isPlain ? own.quantity : { value, unit } };
 }
 
 function carrierFindings({ label, carrierRate, near }: Job): LabelFinding[] {
-  const { value, unit } = carrierRate;
-  const limitIn = (limit: VolumeRate | undefined): VolumeRate | undefined =>
-    limit && { value: inUnit(limit, unit), unit };
-  const least = limitIn(label.leastCarrier);
-  const most = limitIn(label.mostCarrier);
-  if (least !== undefined && moreThan(least.value, value))
-    return [finding("carrier-under-least", { carrierRate, least })];
-  if (most !== undefined && moreThan(value, most.value))
-    return [finding("carrier-over-most", { carrierRate, most })];
-  if (least !== undefined && moreThan(least.value * (1 + near), value))
-    return [finding("carrier-near-least", { carrierRate, least })];
-  return [];
+  const { leastCarrier: least, mostCarrier: most } = label;
+  const against = ({ unit }: VolumeRate): Quantity => amountIn(unit, carrierRate.value, carrierRate.unit);
+  if (least !== undefined) {
+    const figures = { carrierRate: against(least), least };
+    if (moreThan(least.value, figures.carrierRate.value)) return [finding("carrier-under-least", figures)];
+    if (moreThan(least.value * (1 + near), figures.carrierRate.value))
+      return [finding("carrier-near-least", figures)];
+  }
+  if (most === undefined || !moreThan(against(most).value, most.value)) return [];
+  return [finding("carrier-over-most", { carrierRate: against(most), most })];
 }
 
-function seasonFindings({ label, soFar, unit, rate, perArea }: Job): LabelFinding[] {
+function seasonFindings(job: Job): LabelFinding[] {
+  const { label, soFar, unit, rate, perArea } = job;
   if (label.seasonMax === undefined) return [];
-  const max = perArea(label.seasonMax, "label.seasonMax");
+  const { value: max, given } = asLimit(label.seasonMax, "label.seasonMax", job);
   const used = soFar.rate === undefined || isNothing(soFar.rate) ? 0 : perArea(soFar.rate, "soFar.rate");
-  const figure = (value: number): Quantity => ({ value, unit });
-  const figures = { rate: figure(rate), used: figure(used), max: figure(max) };
+  // What is added up is shown in one unit: that of the label's maximum.
+  const figure = (value: number): Quantity => amountIn(given.unit, value, unit);
+  const figures = { rate: figure(rate), used: figure(used), max: given };
   if (moreThan(used + rate, max)) return [finding("season-over-max", figures)];
   if (soFar.rate === undefined && soFar.applications !== 0) return [finding("season-unknown", figures)];
   if (!moreThan(used + 2 * rate, max)) return [];
