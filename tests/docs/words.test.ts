@@ -74,7 +74,7 @@ function sentencesOf({ line, text }: Block): Block[] {
   const prose = proseOf(text);
   const sentences: Block[] = [];
   let start = 0;
-  for (const { index, 0: stop } of [...prose.matchAll(/[.!?:]["”)*_]*\s+(?=["“(*[]*[\p{Lu}\d]|[\w.-]+\.[a-z]+ )|$/g)]) {
+  for (const { index, 0: stop } of [...prose.matchAll(/[.!?:]["”)*_]*\s+(?=["“(*[]*[\p{Lu}\d])|$/gu)]) {
     const sentence = prose.slice(start, index + stop.length);
     if (sentence.trim() !== "")
       sentences.push({ line: line + prose.slice(0, start).split("\n").length - 1, text: sentence.trim() });
