@@ -126,7 +126,7 @@ function ofEither({ options, kinds, about }: EitherField<unknown>, here: Place):
   });
   if (kinds.length === 0) return fields;
   const kindPath = path === "" ? "kind" : `${path}.kind`;
-  return [{ path: kindPath, about, kind: "choice", optional, when, choices: kinds }, ...fields];
+  return [{ path: kindPath, about, kind: "choice", optional, when, choices: [...kinds] }, ...fields];
 }
 
 function shapeName(option: Field<unknown>, all: readonly Field<unknown>[]): string {
@@ -158,8 +158,8 @@ function entryOf(
       limits: range === "positive" ? { above: 0 } : range === "nonnegative" ? { min: 0 } : {},
     };
   }
-  if (field instanceof NumberField) return { kind: "number", limits: field.limits };
-  if (field instanceof ChoiceField) return { kind: "choice", choices: field.choices };
+  if (field instanceof NumberField) return { kind: "number", limits: { ...field.limits } };
+  if (field instanceof ChoiceField) return { kind: "choice", choices: [...field.choices] };
   if (field instanceof FlagField) return { kind: "flag" };
   if (field instanceof UnitField && field.dimension !== undefined)
     return { kind: "unit", units: offeredUnits(field.dimension, system) };

@@ -147,7 +147,7 @@ class Parts {
   private kindsOf({ kinds, options }: EitherField<unknown>): JsonSchema {
     return {
       type: "object",
-      properties: { kind: { description: "Which kind it is.", enum: kinds } },
+      properties: { kind: { description: "Which kind it is.", enum: [...kinds] } },
       required: ["kind"],
       allOf: options.map((option, i) => ({
         if: { properties: { kind: { const: kinds[i] } }, required: ["kind"] },
@@ -197,7 +197,9 @@ class Parts {
       ...(dimensions.includes("area")
         ? [shape(["area"], marks, of !== undefined && !unmarked ? ["of"] : [])]
         : []),
-      ...(dimensions.some(isBased) ? [shape(["fraction"], { basis: { enum: bases } }, ["basis"])] : []),
+      ...(dimensions.some(isBased)
+        ? [shape(["fraction"], { basis: { enum: [...(bases ?? [])] } }, ["basis"])]
+        : []),
       // What an area is an area of, no text says.
       ...(of !== undefined && !unmarked ? [] : [this.text("QuantityText", QUANTITY_TEXT)]),
     ]);

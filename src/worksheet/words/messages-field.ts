@@ -7,11 +7,13 @@ import type { LineWords } from "./line-table.js";
 import type { Messages, ToolNames } from "./messages.js";
 
 const LINES: Field<Messages["lines"]> = /* @__PURE__ */ (() =>
-  table(made<LineWords>({ found: written(), terms: table(written()) })) as Field<Messages["lines"]>)();
+  table(made<LineWords>({ found: written(), terms: table(written()) })) as Field<unknown> as Field<
+    Messages["lines"]
+  >)();
 
 // Which of a language's plural forms there are depends on the language.
 const TOOL_NAMES: Field<ToolNames> = /* @__PURE__ */ (() =>
-  table(written(), ["one", "other"]) as Field<ToolNames>)();
+  table(written(), ["one", "other"]) as Field<unknown> as Field<ToolNames>)();
 
 /** The parts of every table of words, and the texts that a sheet can't do without. */
 export const COMMON_PARTS: Readonly<Record<string, Field<unknown>>> = /* @__PURE__ */ (() => ({
