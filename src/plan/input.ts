@@ -224,7 +224,7 @@ export function namesDiffer(
         "product-twice",
         `products[${i}].name`,
         "There is a product named {given} in this mix already. Enter each product once.",
-        { given: name },
+        { given: name.trim() },
       );
     names.add(key);
   });
