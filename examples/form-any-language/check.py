@@ -1,8 +1,8 @@
-"""Checks a job against the JSON Schema that the package ships, and tells each fault beside the path of its field.
+"""Checks a job against the JSON Schema that the package ships, and prints each error with the path of its field.
 
     python3 check.py job.json
 
-Needs the package jsonschema (on Debian: python3-jsonschema). What it finds is what check.mjs finds.
+Needs the package jsonschema (on Debian: python3-jsonschema). It finds what check.mjs finds.
 """
 
 import json
@@ -16,7 +16,7 @@ SCHEMA = HERE / "node_modules/swath-to-spoon/dist/schema/plan-input.schema.json"
 
 
 def narrowed(schema, job):
-    """The schema without $ref and anyOf, as it holds for this job: of the ways to tell something, the one that is meant."""
+    """The schema without $ref and anyOf, as it holds for this job: of each set of alternatives, the one that is meant."""
 
     def resolved(part):
         own = {key: value for key, value in part.items() if key != "$ref"}
@@ -31,12 +31,12 @@ def narrowed(schema, job):
         if part.get("type") == "object":
             given = data if isinstance(data, dict) else {}
             properties = part.get("properties", {})
-            # A member that is not told needs no schema of its own: that it is needed, `required` says.
-            told = {
+            # A missing member needs no schema of its own: `required` reports it.
+            entered = {
                 key: one if one is False else within(one, given[key]) if key in given else True
                 for key, one in properties.items()
             }
-            return {**part, "properties": told}
+            return {**part, "properties": entered}
         if part.get("type") == "array" and isinstance(data, list):
             if part.get("items"):
                 return {**part, "prefixItems": [within(part["items"], one) for one in data], "items": False}
@@ -67,11 +67,11 @@ def faults(schema, job):
         path = list(error.absolute_path)
         if error.validator == "required":
             # One error a member; the validator names it in its words only.
-            yield from {(*path, key): "is needed" for key in error.validator_value if key not in error.instance}.items()
+            yield from {(*path, key): "Required." for key in error.validator_value if key not in error.instance}.items()
         elif error.validator == "additionalProperties":
-            yield from {(*path, key): "is not known here" for key in error.instance if key not in error.schema["properties"]}.items()
+            yield from {(*path, key): "Not used here. Remove it." for key in error.instance if key not in error.schema["properties"]}.items()
         elif error.validator == "pattern" and "examples" in error.schema:
-            yield tuple(path), "must be such as " + ", ".join(error.schema["examples"])
+            yield tuple(path), f"Enter it like this: {', '.join(error.schema['examples'])}."
         else:
             yield tuple(path), error.message
 

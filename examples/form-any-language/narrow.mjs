@@ -1,6 +1,6 @@
-// The schema of a job has many alternatives: kinds of plots, ways to tell a rate. Of each, one is meant. `narrowed` gives the
-// schema with that one alone, so that a form shows its fields only, and a validator tells its faults only. check.py is the
-// same in another language.
+// The schema of a job has many alternatives: kinds of plots, forms of a rate. Of each, one is meant. `narrowed` returns the
+// schema with only that one, so a form shows only its fields and a validator reports only its errors. check.py does the
+// same in Python.
 
 /** The longest list that a form shows. */
 export const MOST_ROWS = 50;
@@ -15,8 +15,8 @@ export function memberOf(path, key) {
  * The schema without `$ref` and `anyOf`, as it holds for this job.
  *
  * @param schema a JSON Schema
- * @param job the job as far as it is told
- * @param choices what a person chose, by path: the name of one of the `ways`, or a list's length
+ * @param job the job as entered so far
+ * @param choices the person's choices by path: the name of one of the `ways`, or the length of a list
  */
 export function narrowed(schema, job, choices = {}) {
   return within(schema, job, "");
@@ -30,10 +30,10 @@ export function narrowed(schema, job, choices = {}) {
     const names = branches.map((one) => nameOf(one, branches));
     const chosen = names.indexOf(choices[path]);
     const branch = branches[chosen >= 0 ? chosen : best(branches, data)];
-    // A field's own description says more than that of what is in it.
-    const told = { ...branch, ...whole };
+    // A field's own description says more than that of its content.
+    const described = { ...branch, ...whole };
     return inside(
-      names.length > 1 ? { ...told, ways: names, way: nameOf(branch, branches) } : told,
+      names.length > 1 ? { ...described, ways: names, way: nameOf(branch, branches) } : described,
       data,
       path,
     );
@@ -49,8 +49,8 @@ export function narrowed(schema, job, choices = {}) {
     }
     if (part.type === "array" && part.items) {
       const given = Array.isArray(data) ? data : [];
-      const wanted = Math.max(part.minItems ?? 0, given.length, Number(choices[path] ?? 0) || 0);
-      const length = Math.min(wanted, MOST_ROWS);
+      const least = Math.max(part.minItems ?? 0, given.length, Number(choices[path] ?? 0) || 0);
+      const length = Math.min(least, MOST_ROWS);
       const each = Array.from({ length }, (_, i) => within(part.items, given[i], memberOf(path, i)));
       return { ...part, prefixItems: each, items: false, grows: true };
     }
@@ -71,7 +71,7 @@ export function narrowed(schema, job, choices = {}) {
     return anyOf === undefined ? [whole] : anyOf.flatMap(alternatives);
   }
 
-  /** The way that fits what is told; where nothing is, the way that asks for least. */
+  /** The alternative that fits what was entered; if nothing was, the one with the fewest fields. */
   function best(branches, data) {
     const scores = branches.map((one) => fit(one, data) - (data === undefined ? leaves(one) : 0));
     return scores.indexOf(Math.max(...scores));

@@ -1,4 +1,4 @@
-// The same doses inside a SQL engine, and a question that SQL is good at: what does each farm need of each product?
+// The same doses in a SQL engine, and a question for SQL: how much of each product does each farm need?
 //   node sql.mjs [plots.csv]
 import { fileURLToPath } from "node:url";
 import { DuckDBInstance, DuckDBScalarFunction, VARCHAR } from "@duckdb/node-api";
@@ -31,7 +31,7 @@ const print = async (query) => {
   for (const row of reader.getRowObjectsJson()) console.log(JSON.stringify(row));
 };
 
-// A row with too many cells is none of this table: the engine's own reader puts it aside.
+// The engine's reader sets aside a row with too many cells.
 await connection.run(
   `CREATE TABLE worked AS
    SELECT farm, plot, spray_dose(to_json(plots)::VARCHAR)::JSON AS told

@@ -90,23 +90,23 @@ async function type(page: Page, label: string, text: string, unit?: string): Pro
 
 async function typeJob(page: Page): Promise<void> {
   await type(page, "Number of rows", "14");
-  await type(page, "Length of one row", "160");
-  await type(page, "Width of the sprayed band", "30");
+  await type(page, "Row length", "160");
+  await type(page, "Band width", "30");
   await type(page, "Row spacing", "5", "ft");
-  await type(page, "Length of the strip", "120");
-  await type(page, "Width wetted in one pass", "30");
-  await type(page, "Water used on it", "34");
-  await type(page, "The tank holds", "4");
-  await type(page, "You fill it to (optional)", "3 1/2 gal");
-  await type(page, "Left in hose and boom (optional)", "10");
-  await type(page, "Extra to be sure, in %", "5");
+  await type(page, "Strip length", "120");
+  await type(page, "Spray width in one pass", "30");
+  await type(page, "Water used (refill)", "34");
+  await type(page, "Tank size", "4");
+  await type(page, "Fill the tank to (optional)", "3 1/2 gal");
+  await type(page, "Held in hose, wand and boom (optional)", "10");
+  await type(page, "Extra mix to allow, % (optional)", "5");
   await type(page, "Name", "Product A");
-  await type(page, "Rate", "1 1/2", "pt/ac");
+  await type(page, "Label rate", "1 1/2", "pt/ac");
   await page.getByRole("button", { name: "Add another product" }).click();
   const second = page.getByRole("group", { name: "Product 2" });
   await second.getByRole("textbox", { name: "Name" }).fill("Product B");
-  await second.getByRole("textbox", { name: "Rate" }).fill("0.25");
-  await second.getByLabel("Unit of: Rate").selectOption("%");
+  await second.getByRole("textbox", { name: "Label rate" }).fill("0.25");
+  await second.getByLabel("Unit of: Label rate").selectOption("%");
 }
 
 let kept: BrowserContextOptions = {};
@@ -238,8 +238,8 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     expect(await faultOf(page, "Number of rows")).toBe("");
     expect(await field(page, "Number of rows").getAttribute("aria-invalid")).toBe(null);
 
-    await type(page, "Length of one row", "160 gal");
-    expect(await faultOf(page, "Length of one row")).toContain("a volume");
+    await type(page, "Row length", "160 gal");
+    expect(await faultOf(page, "Row length")).toContain("a volume");
     await typeJob(page);
     expect(await texts(page, ".fault:not(:empty)")).toEqual([]);
 
@@ -247,7 +247,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     const sheet = worksheet(plan);
     expect(plan.loads).toHaveLength(2);
     expect(await textOf(page, "#status")).toBe("Ready: 2 tank loads");
-    const amounts = await texts(page, ".amount-told");
+    const amounts = await texts(page, ".amount-text");
     expect(amounts).toEqual(sheet.loads.flatMap(({ doses }) => doses.map(({ amount }) => amount)));
     expect(await texts(page, ".part p")).toEqual(
       sheet.loads.flatMap(({ doses }) => doses.flatMap(({ measures }) => measures)),
@@ -262,7 +262,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     for (const { message } of plan.cautions)
       await expect(page.getByText(message).first().isVisible()).resolves.toBe(true);
 
-    await page.getByRole("button", { name: "See the answer" }).click();
+    await page.getByRole("button", { name: "See your answer" }).click();
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("answer");
   });
 
@@ -307,11 +307,11 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
 
   it("tells the same dose in other units, and brings back what was typed", async () => {
     const page = await openWithJob();
-    const before = await texts(page, ".amount-told");
+    const before = await texts(page, ".amount-text");
     const measures = await texts(page, ".part p");
     for (const system of ["Metric", "Imperial"]) {
       await page.getByText(system, { exact: true }).click();
-      const after = await texts(page, ".amount-told");
+      const after = await texts(page, ".amount-text");
       expect(after).toHaveLength(before.length);
       for (const [i, text] of after.entries()) {
         const [was, is] = [before[i] ?? "", text].map((one) => valueIn(parseQuantity(one) as never, "mL"));
@@ -322,18 +322,18 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
       expect(await texts(page, ".part p")).toEqual(measures);
     }
     await page.getByText("Metric", { exact: true }).click();
-    expect(await field(page, "Length of one row").inputValue()).toBe("48.768");
-    expect((await texts(page, ".amount-told"))[0]).toContain("mL");
+    expect(await field(page, "Row length").inputValue()).toBe("48.768");
+    expect((await texts(page, ".amount-text"))[0]).toContain("mL");
     await page.getByText("US", { exact: true }).click();
-    expect(await field(page, "Length of one row").inputValue()).toBe("160");
-    expect(await field(page, "Rate").first().inputValue()).toBe("1 1/2");
-    expect(await texts(page, ".amount-told")).toEqual(before);
+    expect(await field(page, "Row length").inputValue()).toBe("160");
+    expect(await field(page, "Label rate").first().inputValue()).toBe("1 1/2");
+    expect(await texts(page, ".amount-text")).toEqual(before);
   });
 
   it("shows the working on request, every line of it", async () => {
     const page = await openWithJob();
     expect(await page.locator(".line").count()).toBe(0);
-    await page.getByText("Show the working").click();
+    await page.getByText("Show the math").click();
     const plan = planApplication(JOB);
     const lines = planWorking(plan).flatMap((step) => step.lines);
     await expect.poll(() => page.locator(".line").count()).toBe(lines.length);
@@ -345,12 +345,14 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
 
   it("works without a network once it was open, and still has the last job", async () => {
     const page = await openWithJob();
-    const before = await texts(page, ".amount-told");
-    await expect.poll(() => textOf(page, "#offline"), { timeout: 30_000 }).toContain("without a signal");
+    const before = await texts(page, ".amount-text");
+    await expect
+      .poll(() => textOf(page, "#offline"), { timeout: 30_000 })
+      .toContain("Works without a signal");
     await page.context().setOffline(true);
     await page.reload();
-    expect(await field(page, "You fill it to (optional)").inputValue()).toBe("3.5");
-    expect(await texts(page, ".amount-told")).toEqual(before);
+    expect(await field(page, "Fill the tank to (optional)").inputValue()).toBe("3.5");
+    expect(await texts(page, ".amount-text")).toEqual(before);
     await type(page, "Number of rows", "28");
     expect(await textOf(page, "#status")).toBe("Ready: 3 tank loads");
   });
@@ -376,8 +378,8 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
 
   it("puts a refusal before everything else, on the page and on the card", async () => {
     const page = await openWithJob();
-    await page.getByText("Check it against the label").first().click();
-    await type(page, "Highest rate (optional)", "1", "pt/ac");
+    await page.getByText("Label limits (optional)").first().click();
+    await type(page, "Maximum label rate (optional)", "1", "pt/ac");
     expect(await textOf(page, "#found > :nth-child(2) > .refusal")).toContain("Do not spray");
     await page.emulateMedia({ media: "print" });
     expect(await textOf(page, "#card")).toContain("Do not spray");
@@ -391,19 +393,19 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("field-plot-rows");
     expect(await texts(page, ".fault:not(:empty)")).toHaveLength(9);
     await typeJob(page);
-    await type(page, "Width of the sprayed band", "6", "ft");
+    await type(page, "Band width", "6", "ft");
     // Only the whole job shows that bands overlap: the fault stands beside the band all the same.
-    expect(await faultOf(page, "Width of the sprayed band")).not.toBe("");
-    expect(await textOf(page, "#found")).toContain("Width of the sprayed band");
+    expect(await faultOf(page, "Band width")).not.toBe("");
+    expect(await textOf(page, "#found")).toContain("Band width");
     expect(await page.locator(".load").count()).toBe(0);
   });
 
   it("reads and writes numbers as the person's own country does", async () => {
     const page = await open({ ...PHONE, locale: "de-DE" });
     await page.getByRole("button", { name: "Try an example" }).click();
-    expect(await field(page, "Length of one row").inputValue()).toBe("48,768");
-    await type(page, "Length of one row", "48,5");
-    expect(await faultOf(page, "Length of one row")).toBe("");
+    expect(await field(page, "Row length").inputValue()).toBe("48,768");
+    await type(page, "Row length", "48,5");
+    expect(await faultOf(page, "Row length")).toBe("");
     expect(await textOf(page, "#found")).toContain(
       formatQuantity(qty(14 * 48.5 * 0.762, "m2"), { locale: "de-DE" }),
     );
@@ -450,10 +452,10 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   it("asks for the rate anew where a product turns out to be weighed", async () => {
     const page = await openWithJob();
     const first = page.getByRole("group", { name: "Product 1" });
-    await first.getByText("By weight, a dry product").click();
-    expect(await first.getByRole("textbox", { name: "Rate" }).inputValue()).toBe("");
-    await first.getByRole("textbox", { name: "Rate" }).fill("12");
-    expect(await texts(page, ".amount-told")).toContain(
+    await first.getByText("Dry (by weight)").click();
+    expect(await first.getByRole("textbox", { name: "Label rate" }).inputValue()).toBe("");
+    await first.getByRole("textbox", { name: "Label rate" }).fill("12");
+    expect(await texts(page, ".amount-text")).toContain(
       worksheet(
         planApplication({
           ...JOB,
@@ -469,7 +471,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     const page = await openWithJob();
     await page.getByRole("button", { name: "Clear all" }).click();
     expect(await field(page, "Number of rows").inputValue()).toBe("");
-    await page.getByRole("button", { name: "Bring it back" }).click();
+    await page.getByRole("button", { name: "Undo clear" }).click();
     expect(await field(page, "Number of rows").inputValue()).toBe("14");
     expect(await textOf(page, "#status")).toBe("Ready: 2 tank loads");
   });
@@ -479,8 +481,8 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     await page.getByRole("button", { name: "Next field" }).click();
     expect(await barriers(page)).toEqual([]);
     await page.getByRole("button", { name: "Try an example" }).click();
-    await page.getByText("Show the working").click();
-    await page.getByText("Check it against the label").first().click();
+    await page.getByText("Show the math").click();
+    await page.getByText("Label limits (optional)").first().click();
     expect(await barriers(page)).toEqual([]);
   });
 
@@ -489,7 +491,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     expect(await scrollsSideways(page)).toBe(false);
     await page.getByRole("button", { name: "Next field" }).click();
     await page.getByRole("button", { name: "Try an example" }).click();
-    await page.getByText("Show the working").click();
+    await page.getByText("Show the math").click();
     for (const tools of ["us-spoons", "syringes", "cylinders"]) {
       await page.locator("#tools").selectOption(tools);
       expect(await scrollsSideways(page)).toBe(false);

@@ -58,7 +58,7 @@ async function plan(changes: Fields): Promise<string> {
 /** Each fault by the name of the field, or the group of fields, that it stands beside. */
 function faultsIn(page: string): Record<string, string> {
   const found: Record<string, string> = {};
-  for (const [, text = "", place = ""] of page.matchAll(/id="f-([\w-]+)-told">((?:(?!<\/span>)[\s\S])*)/g)) {
+  for (const [, text = "", place = ""] of page.matchAll(/id="f-([\w-]+)-hint">((?:(?!<\/span>)[\s\S])*)/g)) {
     const fault = /class="fault">([^<]*)/.exec(place)?.[1];
     if (fault !== undefined) found[text] = fault;
   }
@@ -110,7 +110,7 @@ describe("the form", () => {
       "products-0-rate-unit",
       "sprayer-tank-value",
     ]);
-    expect(faultsIn(page)["sprayer-tank-value"]).toBe("is needed");
+    expect(faultsIn(page)["sprayer-tank-value"]).toBe("Required.");
     expect(faultsIn(page)["products-0-rate-unit"]).toContain("gal/ac");
     expect(fieldsIn(page)["products[0].rate.unit"]).toBe("pints");
     expect(fieldsIn(page)["plot.bandWidth.value"]).toBe("-3");

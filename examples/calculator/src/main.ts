@@ -9,7 +9,7 @@ import { emptyJob, exampleJob, type Job, switchedJob } from "./job.ts";
 import { keep, kept } from "./memory.ts";
 import type { Writing } from "./units.ts";
 
-// The words are English; numbers are written and read as the person's own country does.
+// The words are English. Numbers are read and written as in the person's own country.
 const locale = navigator.language || "en-US";
 
 const SYSTEMS: Readonly<Record<UnitSystem, string>> = { us: "US", imperial: "Imperial", metric: "Metric" };
@@ -36,18 +36,20 @@ const keeper: Keeper = {
   },
 };
 
-/** Works everything out anew and shows it. A millisecond's work, so it is done at each key. */
+/** Plans the job again and shows it. It takes a millisecond, so it runs at each key. */
 function refresh(): void {
   checked = check(job, writing());
   faulty = showFaults(checked.faults ?? []);
   const { plan } = checked;
   if (plan) showPlan(plan);
   else {
-    showMissing(faulty);
+    const empty = faulty.filter(isEmpty);
+    const wrong = faulty.filter((field) => !isEmpty(field));
+    showMissing(wrong, empty);
     clearCard();
   }
-  byId("status").textContent = plan ? loadsText(plan) : waitingText(faulty.length);
-  byId("go").textContent = plan ? "See the answer" : "Next field";
+  byId("status").textContent = plan ? loadsText(plan) : waitingText(faulty);
+  byId("go").textContent = plan ? "See your answer" : "Next field";
 }
 
 function showPlan(plan: Plan): void {
@@ -60,11 +62,18 @@ function loadsText({ loads }: Plan): string {
   return loads.length === 1 ? "Ready: 1 tank load" : `Ready: ${loads.length} tank loads`;
 }
 
-function waitingText(count: number): string {
-  return count === 1 ? "1 field left" : `${count} fields left`;
+function isEmpty(field: HTMLElement): boolean {
+  return field instanceof HTMLInputElement && field.value.trim() === "";
 }
 
-/** Puts another job in place, and builds the form for it. */
+function waitingText(fields: readonly HTMLElement[]): string {
+  const left = fields.filter(isEmpty).length;
+  const wrong = fields.length - left;
+  if (wrong > 0) return left === 0 ? `${wrong} to fix` : `${wrong} to fix, ${left} left`;
+  return left === 1 ? "1 field left" : `${left} fields left`;
+}
+
+/** Puts another job in place and builds its form. */
 function replace(next: Job): void {
   job = next;
   keep(job, locale);
@@ -88,7 +97,7 @@ function buildSystems(): void {
 
 function setCleared(before: Job | undefined): void {
   cleared = before;
-  byId("clear").textContent = before ? "Bring it back" : "Clear all";
+  byId("clear").textContent = before ? "Undo clear" : "Clear all";
 }
 
 byId("example").addEventListener("click", () => {
@@ -127,11 +136,11 @@ byId("working").addEventListener("toggle", () => {
 
 byId("form").addEventListener("submit", (event) => event.preventDefault());
 
-// Kept by the browser once loaded, so that the page opens where there is no signal.
+// The browser keeps the page once it is loaded, so it opens without a signal.
 async function keepPage(): Promise<void> {
   await navigator.serviceWorker.register("./sw.js");
   await navigator.serviceWorker.ready;
-  byId("offline").append(el("span", {}, "This page is kept on this device and opens without a signal."));
+  byId("offline").append(el("span", {}, "Saved on this device. Works without a signal."));
 }
 
 replace(job);
