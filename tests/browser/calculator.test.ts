@@ -77,7 +77,7 @@ async function open(options: BrowserContextOptions = PHONE, prepare?: () => void
 }
 
 function field(page: Page, label: string): Locator {
-  return page.getByRole("textbox", { name: label, exact: true });
+  return page.getByRole("textbox", { name: label, exact: true }).first();
 }
 
 /** Types an amount, and picks its unit where there is a choice. */
@@ -296,12 +296,12 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
         .evaluateAll((all) => all.map((part) => part.querySelectorAll("svg").length)),
     ).toEqual(scoops);
 
-    await page.getByText("A whole block, edge to edge").click();
-    await type(page, "Length of the block", "200");
-    await type(page, "Width of the block", "51");
+    await page.getByText("Whole block (broadcast)").click();
+    await type(page, "Block length", "200");
+    await type(page, "Block width", "51");
     // 51 ft in passes of 30 in are 20.4: 21 passes, the last one overlapping by 1.5 ft.
     expect(await page.locator(".plot .pass").count()).toBe(21);
-    expect(await textOf(page, "figcaption")).toContain("21 passes of 30 in");
+    expect(await textOf(page, "figcaption")).toContain("21 passes, each 30 in wide");
     expect(await textOf(page, "figcaption")).toContain("overlaps by 1.5 ft");
   });
 
@@ -386,6 +386,52 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     expect(await textOf(page, "#card")).not.toContain("Load 1");
   });
 
+  it.each<[slip: string, label: string, text: string, says: RegExp]>([
+    ["a decimal comma", "Tank size", "3,5", /point for decimals: 3\.5/],
+    ["a bare ounce", "Label rate", "24 oz/ac", /Which ounce\?/],
+    ["a bare percentage", "Label rate", "2%", /v\/v.*w\/v/],
+    ["a liquid's percentage by weight", "Label rate", "2% w/v", /by volume \(v\/v\), not w\/v/],
+    ["a fill over the tank", "Fill the tank to (optional)", "5", /can't fill a 4 gal tank to 5 gal/],
+    ["no words for a number", "Water used (refill)", "about a quart", /Start with a number/],
+    ["an empty field", "Row length", "  ", /^Required\.$/],
+  ])("refuses %s beside its field", async (_, label, text, says) => {
+    const page = await openWithJob();
+    await type(page, label, text);
+    await field(page, label).blur();
+    expect(await faultOf(page, label)).toMatch(says);
+    expect(await textOf(page, "#status")).toBe(text.trim() === "" ? "1 field left" : "1 to fix");
+    expect(await textOf(page, "#found p:nth-of-type(2)")).toBe(
+      text.trim() === "" ? "Still to fill in:" : "Fix first:",
+    );
+    expect(await page.locator(".load").count()).toBe(0);
+  });
+
+  it("questions a doubtful figure where it is entered, and above the answer", async () => {
+    const page = await openWithJob();
+    await type(page, "Water used (refill)", "34", "gal");
+    expect(await textOf(page, "#fault-calibration")).toContain(
+      "Check the units for the strip and the refill",
+    );
+    expect(await textOf(page, "#found .alerts")).toContain(await textOf(page, "#fault-calibration"));
+    expect(await page.locator("#fault-calibration").getAttribute("class")).toContain("doubt");
+    await type(page, "Held in hose, wand and boom (optional)", "10", "gal");
+    expect(await faultOf(page, "Held in hose, wand and boom (optional)")).toContain("250% of the 4 gal tank");
+    await type(page, "Held in hose, wand and boom (optional)", "10", "fl_oz");
+    await type(page, "Water used (refill)", "34", "fl_oz");
+    expect(await texts(page, ".fault:not(:empty)")).toEqual([]);
+  });
+
+  it("shows what was typed in another unit in the field's own", async () => {
+    const page = await openWithJob();
+    await type(page, "Tank size", "4 qt");
+    await field(page, "Tank size").blur();
+    expect(await field(page, "Tank size").inputValue()).toBe("1");
+    // 160 ft are 48.768 m: a foot is 0.3048 m (NIST SP 811 (2008), Appendix B).
+    await type(page, "Row length", "48.768 m");
+    await field(page, "Row length").blur();
+    expect(await field(page, "Row length").inputValue()).toBe("160");
+  });
+
   it("says what is missing, leads there, and does not nag before", async () => {
     const page = await open();
     expect(await texts(page, ".fault:not(:empty)")).toEqual([]);
@@ -413,7 +459,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
 
   it("reads nothing that is typed as markup", async () => {
     const page = await openWithJob();
-    await field(page, "Name").first().fill("<img src=x onerror=alert(1)>");
+    await field(page, "Name").fill("<img src=x onerror=alert(1)>");
     expect(await textOf(page, ".dose b")).toBe("<img src=x onerror=alert(1)>");
     expect(await page.locator("img").count()).toBe(0);
   });

@@ -4,7 +4,7 @@ import { type Plan, planApplication } from "swath-to-spoon/plan";
 import { parsePlanInput } from "swath-to-spoon/schema";
 import { parseQuantity } from "swath-to-spoon/units";
 import { type Field, type Job, PLOT_FIELDS, productFields, SPRAYER_FIELDS, STRIP_FIELDS } from "./job.ts";
-import { based, type Entry, inUnit, type Writing, written } from "./units.ts";
+import { type Entry, inUnit, type Writing, written } from "./units.ts";
 
 /** The plan of a job, or every error that stops it. */
 export type Checked =
@@ -32,7 +32,7 @@ function inputOf(job: Job, locale: string): object {
     plot: { kind: job.plot, ...plot.plot, ...(job.plot === "rectangle" && { fraction: 1 }) },
     calibration: { kind: "strip", ...rest.calibration },
     sprayer: { ...rest.sprayer },
-    ...(rest.reserve && { reserve: rest.reserve }),
+    reserve: rest.reserve,
     products: products.map(({ name, form, entries }) => ({
       name: name.trim() === "" ? undefined : name.trim(),
       form,
@@ -63,7 +63,7 @@ function fieldsOf(
 function valueIn({ kind }: Field, entry: Entry, locale: string): unknown {
   if (entry.text.trim() === "") return undefined;
   if (kind === undefined) return plainNumber(entry.text, locale);
-  if (entry.typed) return based(inUnit(entry.typed.quantity, entry.unit));
+  if (entry.typed) return inUnit(entry.typed.quantity, entry.unit);
   return written(entry, locale);
 }
 

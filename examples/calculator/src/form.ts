@@ -1,5 +1,6 @@
 import type { Issue } from "swath-to-spoon";
 import type { ToolSetName } from "swath-to-spoon/household";
+import type { Warning } from "swath-to-spoon/plan";
 import type { Unit } from "swath-to-spoon/units";
 import { byId, el } from "./dom.ts";
 import {
@@ -17,7 +18,7 @@ import {
   STRIP_FIELDS,
   TOOLS,
 } from "./job.ts";
-import { type Entry, quantityIn, shortNumber, sign, unitsFor, type Writing } from "./units.ts";
+import { type Entry, inUnit, quantityIn, shortNumber, sign, unitsFor, type Writing } from "./units.ts";
 
 /** What the form needs from the page around it. */
 export interface Keeper {
@@ -196,8 +197,18 @@ function fieldRow(field: Field, place: string, keeper: Keeper, slot: Slot): HTML
 function withoutTypedUnit(entry: Entry, units: readonly Unit[], writing: Writing): Entry {
   if (entry.typed || !/\p{L}|%/u.test(entry.text)) return entry;
   const quantity = quantityIn(entry, writing);
-  if (quantity === undefined || !units.includes(quantity.unit)) return entry;
-  return { text: shortNumber(quantity.value, writing.locale), unit: quantity.unit };
+  // A percentage keeps its basis only as text. The library asks for one that is missing.
+  if (quantity === undefined || quantity.unit === "%") return entry;
+  const numberOf = (value: number): string => shortNumber(value, writing.locale);
+  if (units.includes(quantity.unit)) return { text: numberOf(quantity.value), unit: quantity.unit };
+  try {
+    // Shown in the field's own unit, so that a slip such as 4 qt for 4 gal can be seen.
+    const { value } = inUnit(quantity, entry.unit);
+    return { text: numberOf(value), unit: entry.unit, typed: { text: entry.text, quantity } };
+  } catch {
+    // The wrong kind of amount. Its error says so.
+    return entry;
+  }
 }
 
 function buildProducts(keeper: Keeper): void {
@@ -300,20 +311,33 @@ export function showFaults(faults: readonly Issue[]): HTMLElement[] {
     const at = placeFor(path);
     if (at === undefined || shown.has(at)) continue;
     const place = at.dataset.fault ?? "";
-    const silent = code === "missing" && !visited.has(place);
-    shown.set(at, silent ? "" : code === "missing" ? "Required." : message);
+    // What is missing inside a filled field, such as what a percentage is of, has its own message.
+    const empty = code === "missing" && path === place;
+    shown.set(at, !empty ? message : visited.has(place) ? "Required." : "");
   }
   const found: HTMLElement[] = [];
   for (const line of document.querySelectorAll<HTMLElement>("[data-fault]")) {
     const text = shown.get(line);
     // Only a changed line is written, so a screen reader says it once.
     if (line.textContent !== (text ?? "")) line.textContent = text ?? "";
+    line.classList.remove("doubt");
     const input = document.querySelector<HTMLElement>(`[data-place="${line.dataset.fault}"]`);
     if (text) input?.setAttribute("aria-invalid", "true");
     else input?.removeAttribute("aria-invalid");
     if (text !== undefined) found.push(input ?? line);
   }
   return found;
+}
+
+/** Shows each refusal and warning of a plan next to its field as well. */
+export function showDoubts(warnings: readonly Warning[]): void {
+  for (const { path, severity, message } of warnings) {
+    // A dose is in doubt where its product is entered.
+    const line = placeFor(path.replace(/^loads\[\d+\]\./, ""));
+    if (severity === "note" || line === undefined || line.textContent !== "") continue;
+    line.textContent = message;
+    line.classList.toggle("doubt", severity === "warning");
+  }
 }
 
 /** The line nearest to an error's path: its own field's, else its section's, else the last one of the form. */

@@ -4,7 +4,7 @@ import { goTo, showAnswer, showMissing, showWorking } from "./answer.ts";
 import { clearCard, layCard } from "./card.ts";
 import { type Checked, check } from "./check.ts";
 import { byId, el } from "./dom.ts";
-import { buildForm, choices, type Keeper, showFaults, unvisit, visitAll } from "./form.ts";
+import { buildForm, choices, type Keeper, showDoubts, showFaults, unvisit, visitAll } from "./form.ts";
 import { emptyJob, exampleJob, type Job, switchedJob } from "./job.ts";
 import { keep, kept } from "./memory.ts";
 import type { Writing } from "./units.ts";
@@ -17,7 +17,7 @@ const SYSTEMS: Readonly<Record<UnitSystem, string>> = { us: "US", imperial: "Imp
 let job: Job = kept(locale) ?? emptyJob(/^en-US/.test(locale) ? "us" : "metric");
 let checked: Checked = { faults: [] };
 let faulty: readonly HTMLElement[] = [];
-/** The job before everything was cleared, until something new is typed. */
+/** The job before it was cleared or replaced, until something new is typed. */
 let cleared: Job | undefined;
 
 function writing(): Writing {
@@ -40,6 +40,7 @@ const keeper: Keeper = {
 function refresh(): void {
   checked = check(job, writing());
   faulty = showFaults(checked.faults ?? []);
+  showDoubts(checked.plan?.warnings ?? []);
   const { plan } = checked;
   if (plan) showPlan(plan);
   else {
@@ -95,15 +96,15 @@ function buildSystems(): void {
   byId("system").replaceWith(built);
 }
 
-function setCleared(before: Job | undefined): void {
+function setCleared(before: Job | undefined, undo = "Undo clear"): void {
   cleared = before;
-  byId("clear").textContent = before ? "Undo clear" : "Clear all";
+  byId("clear").textContent = before ? undo : "Clear all";
 }
 
 byId("example").addEventListener("click", () => {
   const before = job;
   replace(exampleJob(writing()));
-  setCleared(before);
+  setCleared(before, "Undo example");
 });
 
 byId("clear").addEventListener("click", () => {

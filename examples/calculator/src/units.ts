@@ -1,5 +1,4 @@
 import {
-  type BasedFraction,
   convert,
   formatQuantity,
   parseQuantity,
@@ -77,7 +76,7 @@ export function counterpart(kind: Kind, unit: Unit, from: UnitSystem, to: UnitSy
   return (row as Row)[COLUMN[to]];
 }
 
-/** A unit as it is written beside a number. A percentage in a tank is by volume here. */
+/** A unit as it is written beside a number. A percentage chosen from the list is by volume. */
 export function sign(unit: Unit, locale: string): string {
   if (unit === "%") return "% v/v";
   return formatQuantity(qty(2, unit), { locale }).slice(1).trim();
@@ -125,7 +124,8 @@ export function switched(entry: Entry, kind: Kind, to: UnitSystem, from: Writing
   const quantity = entry.typed?.quantity ?? quantityIn(entry, from);
   const unit = counterpart(kind, entry.unit, from.system, to);
   const text = entry.typed?.text ?? entry.text;
-  if (quantity === undefined) return { text, unit };
+  // Percentages are the same in every system.
+  if (quantity === undefined || quantity.unit === "%") return { text, unit };
   // Back in its first system: the text as it was typed.
   if (unitsFor(kind, to).includes(quantity.unit)) return { text, unit: quantity.unit };
   try {
@@ -135,9 +135,4 @@ export function switched(entry: Entry, kind: Kind, to: UnitSystem, from: Writing
     // The wrong kind of amount for this field. Its error says so in either system.
     return { text, unit };
   }
-}
-
-/** A quantity as it goes into a job: a percentage says what it is a part of. */
-export function based(quantity: Quantity): Quantity | BasedFraction {
-  return quantity.unit === "%" ? { value: quantity.value, unit: "%", basis: "v/v" } : quantity;
 }
