@@ -1,6 +1,6 @@
 // Checks a job against its narrowed schema with a JSON Schema validator, and gives each error the path of its field.
 import Ajv from "ajv/dist/2020.js";
-import { memberOf } from "./narrow.mjs";
+import { memberOf, namesOf } from "./narrow.mjs";
 
 const ajv = new Ajv({ allErrors: true, verbose: true, strict: false, validateFormats: false });
 
@@ -9,7 +9,9 @@ export function faultsOf(schema, job) {
   const { $defs, ...rest } = asEntered(schema, job);
   const validate = ajv.compile(rest);
   validate(job);
-  return (validate.errors ?? []).map((error) => ({ path: pathOf(error), message: messageOf(error) }));
+  // The error of an `if` only repeats the errors inside it.
+  const errors = (validate.errors ?? []).filter(({ keyword }) => keyword !== "if");
+  return errors.map((error) => ({ path: pathOf(error), message: messageOf(error) }));
 }
 
 // A missing member needs no schema of its own: `required` reports it.
@@ -49,7 +51,9 @@ const sentence = (text) => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 function messageOf({ keyword, message, parentSchema, params }) {
   if (keyword === "required") return "Required.";
   if (keyword === "additionalProperties") return "Not used here. Remove it.";
-  if (keyword === "enum") return `Choose one of: ${params.allowedValues.join(", ")}.`;
+  if (keyword === "not") return "Can't be combined with another field. Remove one of them.";
+  if (keyword === "const" && params.allowedValue === null) return "Not used here. Remove it.";
+  if (keyword === "enum") return `Choose one of: ${namesOf(params.allowedValues).join(", ")}.`;
   if (keyword === "pattern" && parentSchema.examples)
     return `Enter it like this: ${parentSchema.examples.join(", ")}.`;
   if (LIMITS[keyword]) return LIMITS[keyword](params.limit);

@@ -1,5 +1,5 @@
 // Makes a plain HTML form from a narrowed schema, and a job from what the form sends. Nothing here is about spraying.
-import { MOST_ROWS, memberOf } from "./narrow.mjs";
+import { MOST_ROWS, memberOf, namesOf } from "./narrow.mjs";
 
 /** The form's fields with what was entered so far, and each error next to its field. */
 export function fieldsOf(schema, job, faults) {
@@ -21,7 +21,8 @@ export function fieldsOf(schema, job, faults) {
     const { html: faultHtml, bad } = faultBeside(path);
     const label = `<label for="${idOf(path)}">${escaped(words(path))}${needed ? "" : " (optional)"}</label>`;
     const attributes = `id="${idOf(path)}" ${name} ${bad ? 'aria-invalid="true"' : ""} aria-describedby="${idOf(path)}-hint"`;
-    const options = part.enum ?? (part.type === "boolean" ? [true, false] : undefined);
+    const options =
+      (part.enum && namesOf(part.enum)) ?? (part.type === "boolean" ? [true, false] : undefined);
     const input = options ? select(options, data, attributes) : box(part, data, attributes);
     const way = part.ways ? ways(part, path) : "";
     return `<div class="field">${way}${label}${input}<span id="${idOf(path)}-hint">${hint}${faultHtml}</span></div>`;
@@ -162,6 +163,7 @@ export function typed(part, data) {
   }
   const isNumber = part.type === "number" || part.type === "integer";
   if (isNumber && !isWhole && !Number.isNaN(Number(data))) return Number(data);
+  if (part.enum) return part.enum.find((one) => String(one) === data) ?? data;
   if (part.type === "boolean") return data === "true";
   return data;
 }

@@ -4,6 +4,7 @@ import {
   type EitherField,
   type Kinds,
   kinds,
+  named,
   type ObjectField,
   object,
   ofKind,
@@ -131,9 +132,9 @@ export const MEASUREMENT_KINDS: Kinds<Measurement> = {
 };
 
 /** A measurement of any kind. */
-export const MEASUREMENT: EitherField<Measurement> = kinds(
-  "How the output was measured; the kind says which way.",
-  MEASUREMENT_KINDS,
+export const MEASUREMENT: EitherField<Measurement> = named(
+  "Measurement",
+  kinds("How the output was measured; the kind says which way.", MEASUREMENT_KINDS),
 );
 
 /** Notes a hand-held spray that lacks a spacing for a rate per area. */

@@ -6,6 +6,7 @@ import {
   byGiven,
   type EitherField,
   either,
+  named,
   number,
   type ObjectField,
   object,
@@ -35,14 +36,17 @@ export type Reserve =
     };
 
 /** What is mixed to spare. */
-export const RESERVE: EitherField<Reserve> = either<Reserve>(
-  "What is mixed to spare: per cent of the sprayed volume, a volume, or up to the next multiple of a volume.",
-  [
-    object({ percent: number("Per cent of the sprayed volume, 0 to 100.", { min: 0, max: 100 }) }),
-    object({ volume: quantity("A volume, 0 or more.", "volume", "nonnegative") }),
-    object({ roundUpTo: quantity("The total goes up to the next multiple of this volume.", "volume") }),
-  ],
-  byGiven([["percent"], ["volume"], ["roundUpTo"]]),
+export const RESERVE: EitherField<Reserve> = named(
+  "Reserve",
+  either<Reserve>(
+    "What is mixed to spare: per cent of the sprayed volume, a volume, or up to the next multiple of a volume.",
+    [
+      object({ percent: number("Per cent of the sprayed volume, 0 to 100.", { min: 0, max: 100 }) }),
+      object({ volume: quantity("A volume, 0 or more.", "volume", "nonnegative") }),
+      object({ roundUpTo: quantity("The total goes up to the next multiple of this volume.", "volume") }),
+    ],
+    byGiven([["percent"], ["volume"], ["roundUpTo"]]),
+  ),
 );
 
 /** What {@link carrierFor} is given. */

@@ -36,7 +36,7 @@ export function dimensionInWords(dimension: Dimension): string {
  *
  * @param unit - any unit
  * @returns the dimension's name
- * @throws SprayMathError `unknown-unit`
+ * @throws SprayMathError `missing` or `unknown-unit`
  *
  * @example
  * ```ts

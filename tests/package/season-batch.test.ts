@@ -207,18 +207,18 @@ describe("the sample's doses", () => {
   it("leave faulty rows to a file of their own, by line and column", () => {
     // The lines as an editor numbers them; the third plot's name has a line end in it.
     const wanted = [
-      '6 row_length (ft): Given "about 90"; wanted a number',
+      "6 row_length (ft): Enter a number, not text.",
       "10 band_width (in): Bands 66 in wide at a spacing of",
       "11 rate: Product A: The rate of 4 pt/ac is over the label maximum of 3 pt/ac",
-      "12 tank (gal): Nothing given; wanted a volume",
+      "12 tank (gal): Enter a volume, such as 5 gal.",
       "13 rate: 2 lb/ac is a weight, but this product is a liquid.",
-      "16 plot.base: Nothing given; wanted a length",
-      "16 plot.height: Nothing given; wanted a length",
-      "16 length (ft): Given a field that is not known here",
-      "16 width (ft): Given a field that is not known here",
+      "16 plot.base: Enter a length, such as 5 ft.",
+      "16 plot.height: Enter a length, such as 5 ft.",
+      '16 length (ft): There is no field "length" here.',
+      '16 width (ft): There is no field "width" here.',
       "18 This row has 21 cells and the header has 20. Put quotes",
-      "20 row_length (ft): Given -210 ft; wanted more than 0",
-      "20 strip_distance (ft): Given 0 ft; wanted more than 0",
+      "20 row_length (ft): Must be more than 0.",
+      "20 strip_distance (ft): Must be more than 0.",
     ];
     const found = faultsOf(result.refused);
     expect(found.map((fault, i) => fault.slice(0, wanted[i]?.length))).toEqual(wanted);

@@ -24,7 +24,7 @@ describe("checkShape", () => {
       '"5"',
     );
     expectRefused(() => checkShape({ value: Number.NaN, unit: "ft" }, "swath"), "not-finite", "swath.value");
-    expectRefused(() => checkShape({ value: 5 }, "swath"), "unknown-unit", "swath.unit");
+    expectRefused(() => checkShape({ value: 5 }, "swath"), "missing", "swath.unit");
     expectRefused(
       () => checkShape({ value: 5, unit: "foots" }, "swath"),
       "unknown-unit",
