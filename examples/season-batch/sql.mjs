@@ -34,19 +34,19 @@ const print = async (query) => {
 // The engine's reader sets aside a row with too many cells.
 await connection.run(
   `CREATE TABLE worked AS
-   SELECT farm, plot, spray_dose(to_json(plots)::VARCHAR)::JSON AS told
+   SELECT farm, plot, spray_dose(to_json(plots)::VARCHAR)::JSON AS result
    FROM read_csv($file, header = true, all_varchar = true, delim = ',', quote = '"', escape = '"',
      store_rejects = true) AS plots`,
   { file },
 );
 await print(
-  `SELECT farm, told->>'$.dose.product' AS product, sum((told->>'$.dose.product_in_all')::DOUBLE) AS amount,
-     told->>'$.dose.product_unit' AS unit, count(*)::INTEGER AS plots
-   FROM worked WHERE (told->'$.dose') IS NOT NULL
+  `SELECT farm, result->>'$.dose.product' AS product, sum((result->>'$.dose.product_in_all')::DOUBLE) AS amount,
+     result->>'$.dose.product_unit' AS unit, count(*)::INTEGER AS plots
+   FROM worked WHERE (result->'$.dose') IS NOT NULL
    GROUP BY ALL ORDER BY farm, product`,
 );
 await print(
-  `SELECT farm, plot, told->>'$.faults[0].column' AS "column", told->>'$.faults[0].message' AS fault
-   FROM worked WHERE (told->'$.faults') IS NOT NULL`,
+  `SELECT farm, plot, result->>'$.faults[0].column' AS "column", result->>'$.faults[0].message' AS fault
+   FROM worked WHERE (result->'$.faults') IS NOT NULL`,
 );
 await print("SELECT csv_line AS refused, error_message AS fault FROM reject_errors");

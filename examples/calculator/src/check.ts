@@ -2,9 +2,8 @@ import { type Issue, SprayMathError } from "swath-to-spoon";
 import { toolSet } from "swath-to-spoon/household";
 import { type Plan, planApplication } from "swath-to-spoon/plan";
 import { parsePlanInput } from "swath-to-spoon/schema";
-import { parseQuantity } from "swath-to-spoon/units";
 import { type Field, type Job, PLOT_FIELDS, productFields, SPRAYER_FIELDS, STRIP_FIELDS } from "./job.ts";
-import { type Entry, inUnit, type Writing, written } from "./units.ts";
+import { type Entry, inUnit, numberText, type Writing, written } from "./units.ts";
 
 /** The plan of a job, or every error that stops it. */
 export type Checked =
@@ -62,16 +61,7 @@ function fieldsOf(
 
 function valueIn({ kind }: Field, entry: Entry, locale: string): unknown {
   if (entry.text.trim() === "") return undefined;
-  if (kind === undefined) return plainNumber(entry.text, locale);
+  if (kind === undefined) return numberText(entry.text).replace(/\s*%$/, "");
   if (entry.typed) return inUnit(entry.typed.quantity, entry.unit);
   return written(entry, locale);
-}
-
-// Text that isn't a number stays text. The library then says what to enter.
-function plainNumber(text: string, locale: string): number | string {
-  try {
-    return parseQuantity(`${text.replace(/%/g, "")} %`, { locale, dimension: "fraction" }).value;
-  } catch {
-    return text;
-  }
 }

@@ -102,10 +102,14 @@ export interface Entry {
   readonly typed?: { readonly text: string; readonly quantity: Quantity };
 }
 
+/** What a person wrote. A trailing decimal sign is not an error: the next key is on its way. */
+export function numberText(text: string): string {
+  return text.trim().replace(/(\d)[.,]$/, "$1");
+}
+
 /** What a person wrote, with the chosen unit after it unless they wrote one themselves. */
 export function written({ text, unit }: Entry, locale: string): string {
-  // A trailing decimal sign is not an error: the next key is on its way.
-  const number = text.trim().replace(/(\d)[.,]$/, "$1");
+  const number = numberText(text);
   return /[\p{L}%'"′″]/u.test(number) ? number : `${number} ${sign(unit, locale)}`;
 }
 
