@@ -73,17 +73,25 @@ function notes({ description, default: usual }) {
 
 function ways({ ways: names, way }, path) {
   const label = `${words(path)}: choose`;
-  const options = names.map((one) => `<option${one === way ? " selected" : ""}>${escaped(one)}</option>`);
+  const options = names.map((one) => option(one, one === way));
   return `<p class="way"><label>${escaped(label)} <select name="${escaped(path)}#">${options.join("")}</select></label>
     <button name="show" value="${escaped(path)}">Show</button></p>`;
 }
 
 function select(options, data, attributes) {
-  const all = ["", ...options].map((one) => {
-    const chosen = data !== undefined && String(one) === String(data) ? " selected" : "";
-    return `<option value="${escaped(one)}"${chosen}>${escaped(one)}</option>`;
-  });
+  const all = ["", ...options].map((one) => option(one, data !== undefined && String(one) === String(data)));
   return `<select ${attributes}>${all.join("")}</select>`;
+}
+
+function option(value, chosen) {
+  return `<option value="${escaped(value)}"${chosen ? " selected" : ""}>${escaped(spaced(String(value)))}</option>`;
+}
+
+/** A name from code as words: "rowLength" is "row length", "row-bands" is "row bands", "fl_oz" is "fl oz". */
+function spaced(name) {
+  return name
+    .replace(/([a-z])[-_](?=[a-z])/g, "$1 ")
+    .replace(/([a-z])([A-Z])/g, (_, end, start) => `${end} ${start.toLowerCase()}`);
 }
 
 function box({ type, minimum, exclusiveMinimum, maximum, maxLength, examples }, data, attributes) {
@@ -100,9 +108,7 @@ function box({ type, minimum, exclusiveMinimum, maximum, maxLength, examples }, 
 /** The last key as words: `sprayer.workingFill` is "Working fill", `products[0]` is "Products 1". */
 function words(path) {
   const [key = ""] = /[^.]+$/.exec(path) ?? [];
-  const text = key
-    .replace(/\[(\d+)\]/g, (_, i) => ` ${Number(i) + 1}`)
-    .replace(/([A-Z])/g, (sign) => ` ${sign.toLowerCase()}`);
+  const text = spaced(key.replace(/\[(\d+)\]/g, (_, i) => ` ${Number(i) + 1}`));
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 

@@ -8,7 +8,7 @@ import { SprayMathError } from "swath-to-spoon";
 import { planApplication } from "swath-to-spoon/plan";
 import { renderHtml, worksheet } from "swath-to-spoon/worksheet";
 import { faultsOf } from "./check.mjs";
-import { escaped, fieldsOf, sent, typed } from "./form.mjs";
+import { fieldsOf, sent, typed } from "./form.mjs";
 import { narrowed } from "./narrow.mjs";
 
 const { values } = parseArgs({ options: { port: { type: "string", default: "8080" } } });
@@ -26,7 +26,7 @@ function page(part, job, faults) {
 </head>
 <body><main>
 <h1>Spray job</h1>
-<p>${escaped(part.description)} ${faults.length > 0 ? `<strong class="fault">${faults.length === 1 ? "Fix 1 error below." : `Fix ${faults.length} errors below.`}</strong>` : ""}</p>
+<p>Enter the job. You get what goes in each tank. ${faults.length > 0 ? `<strong class="fault">${faults.length === 1 ? "Fix 1 error below." : `Fix ${faults.length} errors below.`}</strong>` : ""}</p>
 <form method="post" action="/" novalidate>
 <button name="plan" value="1">Plan the job</button>
 ${fieldsOf(part, job, faults)}

@@ -432,6 +432,20 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     expect(await field(page, "Row length").inputValue()).toBe("160");
   });
 
+  it("says nothing in words that nobody says aloud, and shows no name from code", async () => {
+    const page = await open();
+    const words = /\b(?:told|tells?|wanted|parted)\b|Given [^.]*;|[a-z]_[a-z]/i;
+    const seen = async (): Promise<string> => page.evaluate(() => document.body.textContent ?? "");
+    expect(await seen()).not.toMatch(words);
+    await page.getByRole("button", { name: "Try an example" }).click();
+    await page.getByText("Show the math").click();
+    expect(await seen()).not.toMatch(words);
+    for (const label of ["Number of rows", "Band width", "Tank size", "Water used (refill)", "Label rate"])
+      await type(page, label, "-1 firkin");
+    expect(await texts(page, ".fault:not(:empty)")).toHaveLength(5);
+    expect(await seen()).not.toMatch(words);
+  });
+
   it("says what is missing, leads there, and does not nag before", async () => {
     const page = await open();
     expect(await texts(page, ".fault:not(:empty)")).toEqual([]);
