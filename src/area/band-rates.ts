@@ -2,12 +2,12 @@ import { bandsFit } from "../swath/bands-fit.js";
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { joined, type ObjectField, object } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { positive } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { Length, MassRate, VolumeRate } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 const SOURCE = "plane geometry";
 

@@ -1,12 +1,12 @@
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { joined, type ObjectField, object } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { groundArea, quantity } from "../units/quantity-field.js";
 import { positive, positiveIn } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { GroundArea, Length } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 /** Ground planted in rows. */
 export interface RowLengthInput {

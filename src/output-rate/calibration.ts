@@ -2,7 +2,7 @@ import { joinPath } from "../errors.js";
 import { checked } from "../units/check.js";
 import { about, choice, type EitherField, kinds, named, object } from "../units/fields.js";
 import type { VolumeRate } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { CALIBRATION_RECORD, type CalibrationRecord } from "./calibration-record.js";
 import {
   linesOfMeasurement,

@@ -12,7 +12,7 @@ import {
 } from "../units/fields.js";
 import { measured } from "../units/quantity-field.js";
 import type { Flow, Length, Measured, Speed, VolumeRate } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { CATCH, type CatchInput, linesOfCatch, rateOfCatch } from "./catch.js";
 import { DIRECT_READING, type DirectReading, linesOfReading, rateOfReading } from "./direct-strip.js";
 import { type HandSprayInput, handSpray, linesOfHandSpray, ratesOfHandSpray } from "./hand-spray.js";

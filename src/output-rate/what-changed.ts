@@ -3,10 +3,10 @@ import { inUnit } from "../units/convert.js";
 import { date } from "../units/date-field.js";
 import { compareDecided, moreThan } from "../units/decide.js";
 import { about, named, number, type ObjectField, object, optional } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { positiveIn } from "../units/result.js";
 import type { Fraction, Quantity, VolumeRate } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import {
   CALIBRATION_RECORD,
   type CalibrationConditions,

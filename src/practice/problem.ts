@@ -3,7 +3,7 @@ import { checked } from "../units/check.js";
 import { choice, count } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import type { Quantity, UnitSystem } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { filled, type Writer, writerFor } from "../worksheet/words/writer.js";
 import { PRACTICE_OPTIONS, type PracticeOptions } from "./options.js";
 import { drawFrom, MOST_SEED } from "./random.js";

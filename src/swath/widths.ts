@@ -2,12 +2,12 @@ import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { choice, count, type ObjectField, object, optional } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { positiveIn } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { Fraction, Length } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { bandsFit } from "./bands-fit.js";
 import { OVERLAP, overlapFits, overlapIn } from "./overlap.js";
 

@@ -12,13 +12,13 @@ import {
   object,
   optional,
 } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { type QuantityField, quantity, treatedArea } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
 import { positive } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { AreaUnit, Quantity, TreatedArea, Volume, VolumeRate, VolumeUnit } from "../units/types.js";
-import { conversionLines, type WorkingLine } from "../units/working.js";
+import { conversionLines, type WorkingLine } from "../units/working-line.js";
 
 /** What is mixed to spare: per cent of the sprayed volume, a volume, or up to the next multiple of a volume. */
 export type Reserve =

@@ -3,10 +3,10 @@ import { Check, checked } from "./check.js";
 import { countUnits, dimensionOf } from "./dimensions.js";
 import { type Decimal, decimal, exactRatio } from "./exact.js";
 import { type ObjectField, object } from "./fields.js";
+import { type Marked, remade } from "./marks.js";
 import { refusal } from "./message.js";
 import { anyQuantity, anyUnit, refuseUnitDimension } from "./quantity-field.js";
 import { type ResolvedUnit, resolveUnit } from "./resolve.js";
-import { type Marked, remade } from "./shape.js";
 import type {
   AreaUnit,
   BasedFraction,

@@ -1,4 +1,3 @@
-import { SprayMathError, shown } from "../errors.js";
 import { resolveUnit } from "./resolve.js";
 import { COMPOUNDS, type SimpleDimension, TABLE } from "./table.js";
 import type { Dimension, Unit } from "./types.js";
@@ -56,14 +55,6 @@ export function unitsMeasuring(dimension: Dimension): Unit[] {
   const { over, per } = COMPOUNDS[dimension as keyof typeof COMPOUNDS];
   const compounds = simple(over).flatMap((top) => simple(per).map((bottom) => `${top}/${bottom}`));
   return (dimension === "speed" ? ["mph", ...compounds] : compounds) as Unit[];
-}
-
-/** Refuses what is not the name of a dimension. */
-export function checkDimension(dimension: string, path: string): asserts dimension is Dimension {
-  if (!Object.hasOwn(WORDS, dimension)) {
-    const names = DIMENSIONS.join(", ");
-    throw new SprayMathError("unknown-choice", path, `Given ${shown(dimension)}; wanted one of: ${names}.`);
-  }
 }
 
 let total = 0;

@@ -2,8 +2,8 @@ import { shown } from "../errors.js";
 import { type Check, Field } from "./check.js";
 import { dimensionInWords, dimensionOf } from "./dimensions.js";
 import { choice, isGiven, optional, refuseUnknownField } from "./fields.js";
+import { type Marked, type Marks, remade } from "./marks.js";
 import { resolvedUnit, resolveUnit, unknownUnit } from "./resolve.js";
-import { type Marked, type Marks, remade } from "./shape.js";
 import { unitsIn, usualUnit } from "./systems.js";
 import type {
   AreaKind,

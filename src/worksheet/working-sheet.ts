@@ -1,6 +1,6 @@
 import { checked } from "../units/check.js";
 import { list, type ObjectField, object, text } from "../units/fields.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { WORKING_LINE } from "./lines/working-line.js";
 import { type WrittenLine, writtenLines } from "./lines/written-line.js";
 import { WRITING_OPTIONS, type WritingOptions } from "./options.js";

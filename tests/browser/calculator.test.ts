@@ -14,7 +14,7 @@ import {
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import type { PlanInput } from "../../src/plan/input.ts";
 import { planApplication } from "../../src/plan/plan.ts";
-import { planWorking } from "../../src/plan/working.ts";
+import { planWorking } from "../../src/plan/plan-steps.ts";
 import { valueIn } from "../../src/units/convert.ts";
 import { formatQuantity } from "../../src/units/format.ts";
 import { parseQuantity } from "../../src/units/parse.ts";
