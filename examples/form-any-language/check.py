@@ -1,8 +1,8 @@
-"""Checks a job against the JSON Schema that the package ships, and tells each fault beside the path of its field.
+"""Checks a job against the JSON Schema that the package ships, and prints each error with the path of its field.
 
     python3 check.py job.json
 
-Needs the package jsonschema (on Debian: python3-jsonschema). What it finds is what check.mjs finds.
+Needs the package jsonschema (on Debian: python3-jsonschema). It finds what check.mjs finds.
 """
 
 import json
@@ -16,14 +16,14 @@ SCHEMA = HERE / "node_modules/swath-to-spoon/dist/schema/plan-input.schema.json"
 
 
 def narrowed(schema, job):
-    """The schema without $ref, anyOf and if, as it holds for this job: of the ways to tell something, the one that is meant."""
+    """The schema without $ref, anyOf and if, as it holds for this job: of each set of alternatives, the one that is meant."""
 
     def resolved(part):
         own = {key: value for key, value in part.items() if key != "$ref"}
         return {**resolved(schema["$defs"][part["$ref"].split("/")[-1]]), **own} if "$ref" in part else own
 
     def ways(part):
-        """`anyOf` these, `if` its kind is so `then` that, `if` it is a list `then` this or `else` that."""
+        """The alternatives: `anyOf`, an `if` and `then` for each kind, or an `if` with `then` and `else`."""
         if "anyOf" in part:
             return part["anyOf"]
         if "allOf" in part:
@@ -42,12 +42,12 @@ def narrowed(schema, job):
         if part.get("type") == "object":
             given = data if isinstance(data, dict) else {}
             properties = part.get("properties", {})
-            # A member that is not told needs no schema of its own: that it is needed, `required` says.
-            told = {
+            # A missing member needs no schema of its own: `required` reports it.
+            entered = {
                 key: one if one is False else within(one, given[key]) if key in given else True
                 for key, one in properties.items()
             }
-            return {**part, "properties": told}
+            return {**part, "properties": entered}
         if part.get("type") == "array" and isinstance(data, list):
             if part.get("items"):
                 return {**part, "prefixItems": [within(part["items"], one) for one in data], "items": False}
@@ -58,7 +58,7 @@ def narrowed(schema, job):
 
 
 def is_nothing(part):
-    """Whether it is a way to leave something out: a null, or blank text."""
+    """Whether it stands for a field left out: a null, or blank text."""
     return part.get("const", "") is None or part.get("pattern") == r"^\s*$"
 
 
@@ -79,7 +79,7 @@ def fit(part, data):
 
 
 def leaves(errors):
-    """What is wrong inside of a `then`, and not that it is."""
+    """The errors inside a `then`, without the one of its `if`."""
     for error in errors:
         if error.validator == "if":
             yield from leaves(error.context)
@@ -92,15 +92,15 @@ def faults(schema, job):
         path = list(error.absolute_path)
         if error.validator == "required":
             # One error a member; the validator names it in its words only.
-            yield from {(*path, key): "is needed" for key in error.validator_value if key not in error.instance}.items()
+            yield from {(*path, key): "Required." for key in error.validator_value if key not in error.instance}.items()
         elif error.validator == "additionalProperties":
-            yield from {(*path, key): "is not known here" for key in error.instance if key not in error.schema["properties"]}.items()
+            yield from {(*path, key): "Not used here. Remove it." for key in error.instance if key not in error.schema["properties"]}.items()
         elif error.validator == "const" and error.validator_value is None:
-            yield tuple(path), "is not known here"
+            yield tuple(path), "Not used here. Remove it."
         elif error.validator == "not":
-            yield tuple(path), "can't be given as well"
+            yield tuple(path), "Can't be combined with another field. Remove one of them."
         elif error.validator == "pattern" and "examples" in error.schema:
-            yield tuple(path), "must be such as " + ", ".join(error.schema["examples"])
+            yield tuple(path), f"Enter it like this: {', '.join(error.schema['examples'])}."
         else:
             yield tuple(path), error.message
 
