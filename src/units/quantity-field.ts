@@ -369,7 +369,7 @@ export function basedOr<const D extends Dimension = never>(
   others: readonly D[] = [],
   bases: readonly FractionBasis[] = BASES,
 ): QuantityField<BasedFraction | Of<D>> {
-  return new QuantityField(about, { dimensions: ["fraction", ...others], range: "positive", bases });
+  return new QuantityField(about, { dimensions: [...others, "fraction"], range: "positive", bases });
 }
 
 /** The same field, with a name and examples of its own in messages. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { calibrationRecord } from "../../../src/output-rate/index.ts";
 import { type PlanInput, planApplication, planSensitivity, reconcile } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
 
@@ -190,5 +191,28 @@ describe("the sensitivity of bare numbers", () => {
     const paths = (reserve: PlanInput["reserve"]) => moved({ reserve }).map(({ path }) => path);
     expect(paths({ roundUpTo: qty(1, "gal") }).filter((path) => path.startsWith("reserve"))).toEqual([]);
     expect(paths({ volume: qty(1, "gal") })).toContain("reserve.volume");
+  });
+});
+
+describe("a strip as wide as the rows are apart", () => {
+  it("is questioned where its width stands, whichever way it was measured", () => {
+    const spacing = { swath: qty(8, "ft"), distance: qty(500, "ft") };
+    const strip = { kind: "strip", used: qty(64, "fl_oz"), ...spacing } as const;
+    const run = { used: qty(64, "fl_oz"), ...spacing };
+    const record = calibrationRecord({ date: "2026-04-01", measurement: strip });
+    const ways: [PlanInput["calibration"], string][] = [
+      [strip, "calibration.swath"],
+      [{ kind: "strip-runs", runs: [run, run] }, "calibration.runs[0].swath"],
+      [
+        { kind: "flow", flow: qty(1, "gal/min"), speed: qty(3, "mph"), width: qty(8, "ft") },
+        "calibration.width",
+      ],
+      [{ kind: "record", record }, "calibration.record.measurement.swath"],
+    ];
+    const products = [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }] as const;
+    for (const [calibration, path] of ways)
+      expect(about({ ...JOB, plot: bands(8), products, calibration }, "swath-is-spacing")).toMatchObject([
+        { path },
+      ]);
   });
 });
