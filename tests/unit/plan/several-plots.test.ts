@@ -1,6 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { calibrationRecord } from "../../../src/output-rate/index.ts";
-import { type PlanInput, planApplication, planSensitivity, reconcile } from "../../../src/plan/index.ts";
+import {
+  comparePlans,
+  type PlanInput,
+  planApplication,
+  planSensitivity,
+  reconcile,
+} from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
 
 // One mix on two plots: per treated area both get the same, per ground or per length of row they don't. Checked by hand.
@@ -214,5 +220,22 @@ describe("a strip as wide as the rows are apart", () => {
       expect(about({ ...JOB, plot: bands(8), products, calibration }, "swath-is-spacing")).toMatchObject([
         { path },
       ]);
+  });
+});
+
+describe("two plans of one mix", () => {
+  it("differ where only its split does", () => {
+    const split = (how: PlanInput["split"]) =>
+      planApplication({
+        ...JOB,
+        sprayer: { tank: qty(1, "gal") },
+        products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
+        split: how,
+      });
+    const [full, equal] = [split("full-then-part"), split("equal")];
+    expect(full.loads).toHaveLength(2);
+    const { results } = comparePlans(full, equal);
+    expect(results.map(({ path }) => path)).toEqual(["loads[0].carrier", "loads[1].carrier"]);
+    expect(comparePlans(full, full).results).toEqual([]);
   });
 });
