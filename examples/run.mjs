@@ -6,12 +6,12 @@ import { build, installInto, root, tarball } from "../tests/package/pack.mjs";
 
 const [name, ...args] = process.argv.slice(2);
 const folder = join(root, "examples", name);
-// Beside the output of the example, which may go into a file.
+// On stderr, because the example's own output may go to a file.
 const say = (text) => console.error(`> ${text}`);
 
-say("Building the library from src, where it has changed");
+say("Building the library from src (if it changed)");
 build();
-say("Packing it as it would be published");
+say("Packing it as for publishing");
 tarball();
 say(`Installing the package into examples/${name}`);
 installInto(folder);

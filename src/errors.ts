@@ -190,33 +190,21 @@ export function joinPath(prefix: string, path: string): string {
   return path.startsWith("[") ? prefix + path : `${prefix}.${path}`;
 }
 
-/** Runs `work`, and puts `prefix` before the path of any {@link SprayMathError} it throws. */
-export function within<T>(prefix: string, work: () => T): T {
-  return moved((path) => joinPath(prefix, path), work);
-}
-
-/** Runs `work`, and has the path of any {@link SprayMathError} it throws changed by `move`. */
-export function moved<T>(move: (path: string) => string, work: () => T): T {
-  try {
-    return work();
-  } catch (error) {
-    if (!(error instanceof SprayMathError)) throw error;
-    const issues = error.issues.map((issue) => ({ ...issue, path: move(issue.path) }));
-    throw new SprayMathError(error.code, move(error.path), error.message, {
-      key: error.key,
-      figures: error.figures,
-      issues,
-    });
-  }
-}
-
 /** A value as an error message shows it: short, and telling a string from a number. */
 export function shown(value: unknown): string {
   if (typeof value === "string") return JSON.stringify(shortened(value));
-  if (Array.isArray(value)) return "a list";
-  if (value !== null && typeof value === "object") return "an object";
+  if (value !== null && typeof value === "object") return isList(value) ? "a list" : "an object";
   if (typeof value === "function") return "a function";
   return shortened(String(value));
+}
+
+function isList(value: object): boolean {
+  try {
+    return Array.isArray(value);
+  } catch {
+    // A proxy that was revoked can't be asked even that.
+    return false;
+  }
 }
 
 /** The first letters of a text, where it is longer than a message should be. */

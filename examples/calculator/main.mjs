@@ -1,4 +1,4 @@
-// Builds the page and serves it on this computer: node main.mjs [--build-only] [--port 8080]
+// Builds the page and serves it on this computer only: node main.mjs [--build-only] [--port 8080]
 import { readFile } from "node:fs/promises";
 import { createServer } from "node:http";
 import { extname, join } from "node:path";
@@ -19,7 +19,7 @@ const TYPES = {
   ".webmanifest": "application/manifest+json",
 };
 
-// The same policy as in index.html, and what a meta element can't say: no other page may frame this one.
+// The policy of index.html, plus what a meta element can't set: no other page may frame this one.
 const POLICY =
   "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; " +
   "manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
@@ -28,7 +28,7 @@ async function answer(request, response) {
   const { pathname } = new URL(request.url, "http://127.0.0.1");
   const name = pathname === "/" ? "index.html" : pathname.slice(1);
   try {
-    // `join` takes out "..": nothing outside the folder is read.
+    // `join` removes "..", so nothing outside the folder is read.
     const file = join(folder, join("/", decodeURIComponent(name)));
     const content = await readFile(file);
     response.writeHead(200, {
@@ -50,6 +50,6 @@ if (values["build-only"]) {
   const server = createServer(answer);
   server.listen(Number(values.port), "127.0.0.1", () => {
     const { port } = server.address();
-    console.log(`The calculator is at http://127.0.0.1:${port}/ (a phone-sized page). Stop it with Ctrl+C.`);
+    console.log(`Open http://127.0.0.1:${port}/ in a browser. Stop with Ctrl+C.`);
   });
 }

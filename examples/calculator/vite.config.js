@@ -4,7 +4,7 @@ import { defineConfig } from "vite";
 
 const here = (name) => new URL(name, import.meta.url);
 
-/** Writes the service worker, with the list of every file of the build and a name that changes when one of them does. */
+/** Writes the service worker with the list of all built files and a version that changes when any of them does. */
 function serviceWorker() {
   return {
     name: "service-worker",
@@ -27,11 +27,11 @@ function serviceWorker() {
 }
 
 export default defineConfig({
-  // Relative addresses, so that the page may lie in any folder of any server.
+  // Relative addresses, so any folder of any server can hold the page.
   base: "./",
   build: {
     outDir: "dist-page",
-    // Nothing inline: a strict Content-Security-Policy allows no script or style that is not a file.
+    // Nothing inline: a strict Content-Security-Policy allows only files.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
   },

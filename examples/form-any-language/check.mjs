@@ -1,30 +1,32 @@
-// Checks a job against its narrowed schema with a JSON Schema validator, and gives each fault the path of its field.
+// Checks a job against its narrowed schema with a JSON Schema validator, and gives each error the path of its field.
 import Ajv from "ajv/dist/2020.js";
-import { memberOf } from "./narrow.mjs";
+import { memberOf, namesOf } from "./narrow.mjs";
 
 const ajv = new Ajv({ allErrors: true, verbose: true, strict: false, validateFormats: false });
 
-/** Every fault as `{ path, message }`; none where the job is as the schema asks. */
+/** Returns every error as `{ path, message }`; none if the job fits the schema. */
 export function faultsOf(schema, job) {
-  const { $defs, ...rest } = told(schema, job);
+  const { $defs, ...rest } = asEntered(schema, job);
   const validate = ajv.compile(rest);
   validate(job);
-  return (validate.errors ?? []).map((error) => ({ path: pathOf(error), message: messageOf(error) }));
+  // The error of an `if` only repeats the errors inside it.
+  const errors = (validate.errors ?? []).filter(({ keyword }) => keyword !== "if");
+  return errors.map((error) => ({ path: pathOf(error), message: messageOf(error) }));
 }
 
-// What is not told needs no schema of its own: that it is needed, `required` says.
-function told(part, data) {
+// A missing member needs no schema of its own: `required` reports it.
+function asEntered(part, data) {
   if (part.type === "object" && typeof data === "object" && data !== null) {
     const properties = Object.entries(part.properties ?? {}).map(([key, one]) => [
       key,
-      one === false || data[key] !== undefined ? told(one, data[key]) : true,
+      one === false || data[key] !== undefined ? asEntered(one, data[key]) : true,
     ]);
     return { ...part, properties: Object.fromEntries(properties) };
   }
   if (part.type === "array") {
     const { prefixItems, ...whole } = part;
-    const each = (Array.isArray(data) ? data : []).map((one, i) => told(prefixItems[i] ?? true, one));
-    // A validator takes no empty list of schemas.
+    const each = (Array.isArray(data) ? data : []).map((one, i) => asEntered(prefixItems[i] ?? true, one));
+    // The validator accepts no empty list of schemas.
     return each.length > 0 ? { ...whole, prefixItems: each } : whole;
   }
   return part;
@@ -37,11 +39,23 @@ function pathOf({ instancePath, params }) {
   return member === undefined ? path : memberOf(path, member);
 }
 
+const LIMITS = {
+  minimum: (limit) => `Must be ${limit} or more.`,
+  exclusiveMinimum: (limit) => `Must be more than ${limit}.`,
+  maximum: (limit) => `Must be ${limit} or less.`,
+  exclusiveMaximum: (limit) => `Must be less than ${limit}.`,
+};
+
+const sentence = (text) => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+
 function messageOf({ keyword, message, parentSchema, params }) {
-  if (keyword === "required") return "is needed";
-  if (keyword === "additionalProperties") return "is not known here";
-  if (keyword === "enum") return `must be one of: ${params.allowedValues.join(", ")}`;
+  if (keyword === "required") return "Required.";
+  if (keyword === "additionalProperties") return "Not used here. Remove it.";
+  if (keyword === "not") return "Can't be combined with another field. Remove one of them.";
+  if (keyword === "const" && params.allowedValue === null) return "Not used here. Remove it.";
+  if (keyword === "enum") return `Choose one of: ${namesOf(params.allowedValues).join(", ")}.`;
   if (keyword === "pattern" && parentSchema.examples)
-    return `must be such as ${parentSchema.examples.join(", ")}`;
-  return message;
+    return `Enter it like this: ${parentSchema.examples.join(", ")}.`;
+  if (LIMITS[keyword]) return LIMITS[keyword](params.limit);
+  return sentence(message);
 }

@@ -1,8 +1,8 @@
-"""Checks a job against the JSON Schema that the package ships, and tells each fault beside the path of its field.
+"""Checks a job against the JSON Schema that the package ships, and prints each error with the path of its field.
 
     python3 check.py job.json
 
-Needs the package jsonschema (on Debian: python3-jsonschema). What it finds is what check.mjs finds.
+Needs the package jsonschema (on Debian: python3-jsonschema). It finds what check.mjs finds.
 """
 
 import json
@@ -16,27 +16,38 @@ SCHEMA = HERE / "node_modules/swath-to-spoon/dist/schema/plan-input.schema.json"
 
 
 def narrowed(schema, job):
-    """The schema without $ref and anyOf, as it holds for this job: of the ways to tell something, the one that is meant."""
+    """The schema without $ref, anyOf and if, as it holds for this job: of each set of alternatives, the one that is meant."""
 
     def resolved(part):
         own = {key: value for key, value in part.items() if key != "$ref"}
         return {**resolved(schema["$defs"][part["$ref"].split("/")[-1]]), **own} if "$ref" in part else own
 
+    def ways(part):
+        """The alternatives: `anyOf`, an `if` and `then` for each kind, or an `if` with `then` and `else`."""
+        if "anyOf" in part:
+            return part["anyOf"]
+        if "allOf" in part:
+            return [kind["then"] for kind in part["allOf"]]
+        return [part["then"], part["else"]] if "else" in part else None
+
     def alternatives(part):
         part = resolved(part)
-        return [one for way in part["anyOf"] for one in alternatives(way)] if "anyOf" in part else [part]
+        found = ways(part)
+        if found is None:
+            return [part]
+        return [one for way in found if not is_nothing(resolved(way)) for one in alternatives(way)]
 
     def within(part, data):
         part = max(alternatives(part), key=lambda one: fit(one, data))
         if part.get("type") == "object":
             given = data if isinstance(data, dict) else {}
             properties = part.get("properties", {})
-            # A member that is not told needs no schema of its own: that it is needed, `required` says.
-            told = {
+            # A missing member needs no schema of its own: `required` reports it.
+            entered = {
                 key: one if one is False else within(one, given[key]) if key in given else True
                 for key, one in properties.items()
             }
-            return {**part, "properties": told}
+            return {**part, "properties": entered}
         if part.get("type") == "array" and isinstance(data, list):
             if part.get("items"):
                 return {**part, "prefixItems": [within(part["items"], one) for one in data], "items": False}
@@ -44,6 +55,11 @@ def narrowed(schema, job):
         return part
 
     return within(schema, job)
+
+
+def is_nothing(part):
+    """Whether it stands for a field left out: a null, or blank text."""
+    return part.get("const", "") is None or part.get("pattern") == r"^\s*$"
 
 
 def fit(part, data):
@@ -62,16 +78,29 @@ def fit(part, data):
     return known - missing - 100 * wrong
 
 
+def leaves(errors):
+    """The errors inside a `then`, without the one of its `if`."""
+    for error in errors:
+        if error.validator == "if":
+            yield from leaves(error.context)
+        else:
+            yield error
+
+
 def faults(schema, job):
-    for error in Draft202012Validator(schema).iter_errors(job):
+    for error in leaves(Draft202012Validator(schema).iter_errors(job)):
         path = list(error.absolute_path)
         if error.validator == "required":
             # One error a member; the validator names it in its words only.
-            yield from {(*path, key): "is needed" for key in error.validator_value if key not in error.instance}.items()
+            yield from {(*path, key): "Required." for key in error.validator_value if key not in error.instance}.items()
         elif error.validator == "additionalProperties":
-            yield from {(*path, key): "is not known here" for key in error.instance if key not in error.schema["properties"]}.items()
+            yield from {(*path, key): "Not used here. Remove it." for key in error.instance if key not in error.schema["properties"]}.items()
+        elif error.validator == "const" and error.validator_value is None:
+            yield tuple(path), "Not used here. Remove it."
+        elif error.validator == "not":
+            yield tuple(path), "Can't be combined with another field. Remove one of them."
         elif error.validator == "pattern" and "examples" in error.schema:
-            yield tuple(path), "must be such as " + ", ".join(error.schema["examples"])
+            yield tuple(path), f"Enter it like this: {', '.join(error.schema['examples'])}."
         else:
             yield tuple(path), error.message
 

@@ -1,35 +1,38 @@
-// A form in plain HTML from a narrowed schema, and the job back from what the form sends. It knows nothing of spraying.
-import { MOST_ROWS, memberOf } from "./narrow.mjs";
+// Makes a plain HTML form from a narrowed schema, and a job from what the form sends. Nothing here is about spraying.
+import { MOST_ROWS, memberOf, namesOf } from "./narrow.mjs";
 
-/** The form's fields, with what was told so far, and each fault beside its field. */
+/** The form's fields with what was entered so far, and each error next to its field. */
 export function fieldsOf(schema, job, faults) {
   const left = [...faults];
   const fields = field(schema, job, "", { needed: true });
-  // A fault of something that the form doesn't ask for is told on top, so that none goes unseen.
-  const others = left.map(({ path, message }) => `<p class="fault">${escaped(path)} ${escaped(message)}</p>`);
+  // An error of something that the form doesn't ask for goes on top, so none is missed.
+  const others = left.map(
+    ({ path, message }) => `<p class="fault">${escaped(words(path))}: ${escaped(message)}</p>`,
+  );
   return [...others, fields].join("\n");
 
   function field(part, data, path, { needed }) {
     if (path === "") return members(part, data, path);
-    const told = notes(part);
+    const hint = notes(part);
     const name = `name="${escaped(path)}"`;
     if (part.const !== undefined) return `<input type="hidden" ${name} value="${escaped(part.const)}">`;
-    if (part.type === "object") return group(part, path, told, [members(part, data, path)]);
-    if (part.type === "array") return group(part, path, told, rows(part, data, path));
+    if (part.type === "object") return group(part, path, hint, [members(part, data, path)]);
+    if (part.type === "array") return group(part, path, hint, rows(part, data, path));
     const { html: faultHtml, bad } = faultBeside(path);
     const label = `<label for="${idOf(path)}">${escaped(words(path))}${needed ? "" : " (optional)"}</label>`;
-    const attributes = `id="${idOf(path)}" ${name} ${bad ? 'aria-invalid="true"' : ""} aria-describedby="${idOf(path)}-told"`;
-    const options = part.enum ?? (part.type === "boolean" ? [true, false] : undefined);
+    const attributes = `id="${idOf(path)}" ${name} ${bad ? 'aria-invalid="true"' : ""} aria-describedby="${idOf(path)}-hint"`;
+    const options =
+      (part.enum && namesOf(part.enum)) ?? (part.type === "boolean" ? [true, false] : undefined);
     const input = options ? select(options, data, attributes) : box(part, data, attributes);
     const way = part.ways ? ways(part, path) : "";
-    return `<div class="field">${way}${label}${input}<span id="${idOf(path)}-told">${told}${faultHtml}</span></div>`;
+    return `<div class="field">${way}${label}${input}<span id="${idOf(path)}-hint">${hint}${faultHtml}</span></div>`;
   }
 
-  function group(part, path, told, content) {
+  function group(part, path, hint, content) {
     const legend = `<legend>${escaped(words(path))}</legend>`;
     const amount = part.properties?.value && part.properties?.unit ? ' class="amount"' : "";
     const { html } = faultBeside(path);
-    return `<fieldset${amount} id="${idOf(path)}">${legend}${told}${html}${part.ways ? ways(part, path) : ""}${content.join("\n")}</fieldset>`;
+    return `<fieldset${amount} id="${idOf(path)}">${legend}${hint}${html}${part.ways ? ways(part, path) : ""}${content.join("\n")}</fieldset>`;
   }
 
   function members({ properties, required = [] }, data, path) {
@@ -38,7 +41,7 @@ export function fieldsOf(schema, job, faults) {
       field(one, data?.[key], memberOf(path, key), { needed: required.includes(key) });
     const first = shown.filter(([key]) => required.includes(key) || data?.[key] !== undefined);
     const more = shown.filter((entry) => !first.includes(entry)).map(written);
-    // A fault must not hide behind a closed lid.
+    // A closed section must not hide an error.
     const open = more.some((html) => html.includes('class="fault"')) ? " open" : "";
     const rest = more.length > 0 ? `<details${open}><summary>More</summary>${more.join("\n")}</details>` : "";
     return first.map(written).join("\n") + rest;
@@ -48,7 +51,7 @@ export function fieldsOf(schema, job, faults) {
     const each = part.prefixItems.map((one, i) => field(one, data?.[i], memberOf(path, i), { needed: true }));
     if (!part.grows) return each;
     const count = `<input type="hidden" name="${escaped(path)}#" value="${each.length}">`;
-    return [...each, count, `<button name="add" value="${escaped(path)}">Add one</button>`];
+    return [...each, count, `<button name="add" value="${escaped(path)}">Add another</button>`];
   }
 
   function faultBeside(path) {
@@ -62,25 +65,33 @@ export function fieldsOf(schema, job, faults) {
 }
 
 function notes({ description, default: usual }) {
-  const text = [description, usual === undefined ? undefined : `Unless given: ${usual}.`]
+  const text = [description, usual === undefined ? undefined : `If left blank: ${usual}.`]
     .filter(Boolean)
     .join(" ");
   return text === "" ? "" : `<small>${escaped(text)}</small>`;
 }
 
 function ways({ ways: names, way }, path) {
-  const label = `${words(path)}: told by`;
-  const options = names.map((one) => `<option${one === way ? " selected" : ""}>${escaped(one)}</option>`);
+  const label = `${words(path)}: choose`;
+  const options = names.map((one) => option(one, one === way));
   return `<p class="way"><label>${escaped(label)} <select name="${escaped(path)}#">${options.join("")}</select></label>
     <button name="show" value="${escaped(path)}">Show</button></p>`;
 }
 
 function select(options, data, attributes) {
-  const all = ["", ...options].map((one) => {
-    const chosen = data !== undefined && String(one) === String(data) ? " selected" : "";
-    return `<option value="${escaped(one)}"${chosen}>${escaped(one)}</option>`;
-  });
+  const all = ["", ...options].map((one) => option(one, data !== undefined && String(one) === String(data)));
   return `<select ${attributes}>${all.join("")}</select>`;
+}
+
+function option(value, chosen) {
+  return `<option value="${escaped(value)}"${chosen ? " selected" : ""}>${escaped(spaced(String(value)))}</option>`;
+}
+
+/** A name from code as words: "rowLength" is "row length", "row-bands" is "row bands", "fl_oz" is "fl oz". */
+function spaced(name) {
+  return name
+    .replace(/([a-z])[-_](?=[a-z])/g, "$1 ")
+    .replace(/([a-z])([A-Z])/g, (_, end, start) => `${end} ${start.toLowerCase()}`);
 }
 
 function box({ type, minimum, exclusiveMinimum, maximum, maxLength, examples }, data, attributes) {
@@ -97,9 +108,7 @@ function box({ type, minimum, exclusiveMinimum, maximum, maxLength, examples }, 
 /** The last key as words: `sprayer.workingFill` is "Working fill", `products[0]` is "Products 1". */
 function words(path) {
   const [key = ""] = /[^.]+$/.exec(path) ?? [];
-  const text = key
-    .replace(/\[(\d+)\]/g, (_, i) => ` ${Number(i) + 1}`)
-    .replace(/([A-Z])/g, (sign) => ` ${sign.toLowerCase()}`);
+  const text = spaced(key.replace(/\[(\d+)\]/g, (_, i) => ` ${Number(i) + 1}`));
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
@@ -110,7 +119,7 @@ export function escaped(text) {
   return String(text).replace(/[&<>"]/g, (sign) => signs[sign]);
 }
 
-/** What a form sent: the fields that were filled in, and what was chosen, by path. */
+/** What a form sent: the filled-in fields and the choices, by path. */
 export function sent(text) {
   let job = {};
   const choices = {};
@@ -126,7 +135,7 @@ export function sent(text) {
 const keysOf = (path) =>
   (path.match(/[^.[\]]+/g) ?? []).map((key) => (/^\d+$/.test(key) ? Number(key) : key));
 
-// Names come from outside: nothing is set on what others share, and lists stay short.
+// Names come from outside, so nothing is set on a shared prototype and lists stay short.
 function put(onto, [key, ...rest], value) {
   if (key === undefined) return value;
   if (typeof key !== "number") {
@@ -138,7 +147,7 @@ function put(onto, [key, ...rest], value) {
   return list;
 }
 
-/** The texts of a form as the types that the schema asks for; what holds nothing but constants is left out. */
+/** Converts a form's texts to the schema's types, and leaves out what holds only constants. */
 export function typed(part, data) {
   if (data === undefined) return undefined;
   const isWhole = typeof data === "object";
@@ -160,6 +169,7 @@ export function typed(part, data) {
   }
   const isNumber = part.type === "number" || part.type === "integer";
   if (isNumber && !isWhole && !Number.isNaN(Number(data))) return Number(data);
+  if (part.enum) return part.enum.find((one) => String(one) === data) ?? data;
   if (part.type === "boolean") return data === "true";
   return data;
 }

@@ -1,4 +1,4 @@
-// Serves a form made from the JSON Schema of a job; what is sent is checked by a JSON Schema validator and then planned.
+// Serves a form made from the JSON Schema of a job. Checks what is sent with a JSON Schema validator, then plans it.
 //   node main.mjs [--port 8080]
 import { readFileSync } from "node:fs";
 import { createServer } from "node:http";
@@ -8,7 +8,7 @@ import { SprayMathError } from "swath-to-spoon";
 import { planApplication } from "swath-to-spoon/plan";
 import { renderHtml, worksheet } from "swath-to-spoon/worksheet";
 import { faultsOf } from "./check.mjs";
-import { escaped, fieldsOf, sent, typed } from "./form.mjs";
+import { fieldsOf, sent, typed } from "./form.mjs";
 import { narrowed } from "./narrow.mjs";
 
 const { values } = parseArgs({ options: { port: { type: "string", default: "8080" } } });
@@ -26,11 +26,11 @@ function page(part, job, faults) {
 </head>
 <body><main>
 <h1>Spray job</h1>
-<p>${escaped(part.description)} ${faults.length > 0 ? `<strong class="fault">${faults.length} to mend below.</strong>` : ""}</p>
+<p>Enter the job. You get what goes in each tank. ${faults.length > 0 ? `<strong class="fault">${faults.length === 1 ? "Fix 1 error below." : `Fix ${faults.length} errors below.`}</strong>` : ""}</p>
 <form method="post" action="/" novalidate>
-<button name="plan" value="1">Plan it</button>
+<button name="plan" value="1">Plan the job</button>
 ${fieldsOf(part, job, faults)}
-<button name="plan" value="1">Plan it</button>
+<button name="plan" value="1">Plan the job</button>
 </form>
 </main></body>
 </html>
@@ -47,7 +47,7 @@ function answer(text) {
   try {
     return renderHtml(worksheet(planApplication(job)));
   } catch (error) {
-    // What only the whole job shows, such as a fill over the tank.
+    // Errors that only the whole job shows, such as a fill over the tank size.
     if (!(error instanceof SprayMathError)) throw error;
     return page(part, job, error.issues);
   }
@@ -80,5 +80,5 @@ const server = createServer(async (request, response) => {
   }
 });
 server.listen(Number(values.port), "127.0.0.1", () => {
-  console.log(`The form is at http://127.0.0.1:${server.address().port}/. Stop it with Ctrl+C.`);
+  console.log(`Open http://127.0.0.1:${server.address().port}/ in a browser. Stop with Ctrl+C.`);
 });

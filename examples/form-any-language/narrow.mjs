@@ -1,6 +1,6 @@
-// The schema of a job has many alternatives: kinds of plots, ways to tell a rate. Of each, one is meant. `narrowed` gives the
-// schema with that one alone, so that a form shows its fields only, and a validator tells its faults only. check.py is the
-// same in another language.
+// The schema of a job has many alternatives: kinds of plots, forms of a rate. Of each, one is meant. `narrowed` returns the
+// schema with only that one, so a form shows only its fields and a validator reports only its errors. check.py does the
+// same in Python.
 
 /** The longest list that a form shows. */
 export const MOST_ROWS = 50;
@@ -11,29 +11,33 @@ export function memberOf(path, key) {
   return path === "" ? key : `${path}.${key}`;
 }
 
+/** The choices of an `enum`, each once: it may hold a number as text too, and a null for "not given". */
+export function namesOf(choices) {
+  return [...new Set(choices.filter((one) => one !== null).map(String))];
+}
+
 /**
- * The schema without `$ref` and `anyOf`, as it holds for this job.
+ * The schema without `$ref`, `anyOf` and `if`, as it holds for this job.
  *
  * @param schema a JSON Schema
- * @param job the job as far as it is told
- * @param choices what a person chose, by path: the name of one of the `ways`, or a list's length
+ * @param job the job as entered so far
+ * @param choices the person's choices by path: the name of one of the `ways`, or the length of a list
  */
 export function narrowed(schema, job, choices = {}) {
   return within(schema, job, "");
 
   function within(part, data, path) {
-    const { anyOf, ...whole } = resolved(part);
-    if (anyOf === undefined) return inside(whole, data, path);
-    const branches = anyOf
-      .flatMap(alternatives)
-      .filter((one, _, all) => !isText(one) || all.every(isText) || typeof data === "string");
+    const whole = resolved(part);
+    if (!hasWays(whole)) return inside(whole, data, path);
+    const branches = alternatives(whole).filter((one, _, all) => !isText(one) || isMeant(data, all));
     const names = branches.map((one) => nameOf(one, branches));
     const chosen = names.indexOf(choices[path]);
     const branch = branches[chosen >= 0 ? chosen : best(branches, data)];
-    // A field's own description says more than that of what is in it.
-    const told = { ...branch, ...whole };
+    // A field's own description says more than that of its content.
+    const { title = branch.title, description = branch.description, default: usual } = whole;
+    const described = { ...branch, title, description, ...(usual !== undefined && { default: usual }) };
     return inside(
-      names.length > 1 ? { ...told, ways: names, way: nameOf(branch, branches) } : told,
+      names.length > 1 ? { ...described, ways: names, way: nameOf(branch, branches) } : described,
       data,
       path,
     );
@@ -49,8 +53,8 @@ export function narrowed(schema, job, choices = {}) {
     }
     if (part.type === "array" && part.items) {
       const given = Array.isArray(data) ? data : [];
-      const wanted = Math.max(part.minItems ?? 0, given.length, Number(choices[path] ?? 0) || 0);
-      const length = Math.min(wanted, MOST_ROWS);
+      const least = Math.max(part.minItems ?? 0, given.length, Number(choices[path] ?? 0) || 0);
+      const length = Math.min(least, MOST_ROWS);
       const each = Array.from({ length }, (_, i) => within(part.items, given[i], memberOf(path, i)));
       return { ...part, prefixItems: each, items: false, grows: true };
     }
@@ -66,24 +70,42 @@ export function narrowed(schema, job, choices = {}) {
     return $ref === undefined ? own : { ...resolved(schema.$defs[$ref.replace("#/$defs/", "")]), ...own };
   }
 
-  function alternatives(part) {
-    const { anyOf, ...whole } = resolved(part);
-    return anyOf === undefined ? [whole] : anyOf.flatMap(alternatives);
+  /** Whether a part has alternatives: `anyOf`, an `if` and `then` for each kind, or an `if` with `then` and `else`. */
+  function hasWays({ anyOf, allOf, else: other }) {
+    return anyOf !== undefined || allOf !== undefined || other !== undefined;
   }
 
-  /** The way that fits what is told; where nothing is, the way that asks for least. */
+  function alternatives(part) {
+    const whole = resolved(part);
+    if (!hasWays(whole)) return [whole];
+    const { anyOf, allOf, then, else: other } = whole;
+    const ways = anyOf ?? allOf?.map((kind) => kind.then) ?? [then, other];
+    return ways.filter((way) => !isNothing(resolved(way))).flatMap(alternatives);
+  }
+
+  /** The alternative that fits what was entered; if nothing was, the one with the fewest fields. */
   function best(branches, data) {
     const scores = branches.map((one) => fit(one, data) - (data === undefined ? leaves(one) : 0));
     return scores.indexOf(Math.max(...scores));
   }
 
   function leaves(part) {
-    const { type, required = [], properties, items, minItems = 0, anyOf } = resolved(part);
-    if (anyOf) return Math.min(...anyOf.filter((one) => !isText(one)).map(leaves));
+    const { type, required = [], properties, items, minItems = 0 } = resolved(part);
+    const ways = alternatives(part);
+    if (ways.length > 1) return Math.min(...ways.filter((one) => !isText(one)).map(leaves));
     if (type === "object") return required.reduce((sum, key) => sum + leaves(properties[key]), 0);
     return type === "array" && items ? 1 + minItems * leaves(items) : 1;
   }
 }
+
+/** Whether one of these ways is meant as text. A form sends numbers as text too. */
+function isMeant(data, ways) {
+  const isNumber = ({ type }) => type === "number" || type === "integer";
+  return ways.every(isText) || (typeof data === "string" && !ways.some(isNumber));
+}
+
+/** Whether it stands for a field left out: a null, or blank text. */
+const isNothing = (part) => part.const === null || part.pattern === "^\\s*$";
 
 const isText = (part) => part.type === "string" && part.enum === undefined && part.const === undefined;
 

@@ -1,4 +1,4 @@
-// Writes a sheet of practice problems for pupils and the key for their teacher, as Markdown and as HTML to print.
+// Writes practice problems for students and the answer key for their teacher, as Markdown and as HTML to print.
 //   node main.mjs [topic ...] [--problems 10] [--seed 2026] [--units us|metric|imperial] [--locale en-US] [--out sheets]
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
@@ -8,14 +8,14 @@ import { practiceProblem, practiceSheet, practiceTopics } from "swath-to-spoon/p
 import { renderHtml, renderMarkdown } from "swath-to-spoon/worksheet";
 
 const MOST_PROBLEMS = 100;
-// The library takes a little more: room for a seed to each problem.
+// Slightly below the library's limit, because each problem adds one.
 const MOST_SEED = 2_000_000_000;
 
 try {
   const { values, topics } = readArguments();
   const { problems: count, seed, units, locale, out } = values;
 
-  // The topics in turn, each problem from a seed of its own, until there are enough.
+  // The topics in turn, each problem with its own seed.
   const problems = Array.from({ length: count }, (_, i) =>
     practiceProblem(topics[i % topics.length], seed + i, { units, locale }),
   );
@@ -35,9 +35,9 @@ try {
       console.log(file);
     }
   }
-  console.log(`The same sheet again, or a new one with another seed: --seed ${seed}`);
+  console.log(`For the same sheets again use --seed ${seed}. Another seed makes new ones.`);
 } catch (error) {
-  // What a person typed wrong is told in one line; anything else is a fault of this program.
+  // A mistake in the arguments is reported in one line. Anything else is a bug of this program.
   if (!(error instanceof SprayMathError) && !error.code?.startsWith("ERR_PARSE_ARGS")) throw error;
   console.error(error.path ? `${error.path}: ${error.message}` : error.message);
   process.exitCode = 1;
@@ -66,6 +66,6 @@ function wholeNumber(name, text, least, most) {
   throw new SprayMathError(
     "out-of-range",
     `--${name}`,
-    `Given ${text}; wanted a whole number from ${least} to ${most}.`,
+    `Enter a whole number from ${least} to ${most}, not ${text}.`,
   );
 }

@@ -1,4 +1,4 @@
-// Plans a spray job from a JSON file and prints its worksheet: node main.mjs [job.json]
+// Plans the spray job in a JSON file and prints its worksheet: node main.mjs [job.json]
 import { readFileSync } from "node:fs";
 import { SprayMathError } from "swath-to-spoon";
 import { planApplication } from "swath-to-spoon/plan";

@@ -54,7 +54,7 @@ function rowText(i) {
   return `${farm},${plot},${place},${used},${strip},${sprayer},Product A,liquid,${rate},2 pt/ac,${tools}\r\n`;
 }
 
-// Pieces of a good size: a write for every row would cost more than the row.
+// Large pieces: one write per row would cost more than making the row.
 function* pieces() {
   let text = `${HEADER}\r\n`;
   for (let i = 0; i < Number(rows); i++) {

@@ -1,6 +1,6 @@
-// Works out a season's doses: node main.mjs [plots.csv] [--doses doses.csv] [--refused refused.csv] [--workers 2]
+// Works out the doses of a season's plots: node main.mjs [plots.csv] [--doses doses.csv] [--refused refused.csv] [--workers 2]
 //   [--batch 500] [--restart]
-// Stopped in the middle, the same command goes on from there. Progress and faults are on stderr.
+// After a stop, the same command continues where it left off. Progress and errors go to stderr.
 import { availableParallelism } from "node:os";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
@@ -11,7 +11,7 @@ const MOST_FAULTS_SHOWN = 20;
 
 const count = (text, name) => {
   if (/^[1-9]\d{0,5}$/.test(text)) return Number(text);
-  throw new BatchError(`--${name}: Given ${text}; wanted a whole number from 1.`);
+  throw new BatchError(`--${name}: Enter a whole number from 1 to 999999, not ${text}.`);
 };
 const grouped = (value) => Math.round(value).toLocaleString("en");
 
@@ -25,11 +25,10 @@ function report({ counts, faults, part }) {
     faultsFound++;
     if (faultsFound > MOST_FAULTS_SHOWN) continue;
     console.error(`line ${line}${column ? `, ${column}` : ""}: ${message}`);
-    if (faultsFound === MOST_FAULTS_SHOWN)
-      console.error("further faults are in the file of refused rows only");
+    if (faultsFound === MOST_FAULTS_SHOWN) console.error("more errors: see the file of refused rows");
   }
   const now = performance.now();
-  // What an earlier run has done is no measure of this one's speed.
+  // Rows of an earlier run don't count for this run's speed.
   seen ??= { ...counts, part, now };
   if (now - shownAt < 1000) return;
   shownAt = now;
@@ -37,7 +36,7 @@ function report({ counts, faults, part }) {
   const left = ((1 - part) / (part - seen.part)) * ((now - seen.now) / 1000);
   const more = pace > 0 ? `, ${grouped(pace)} rows/s, ${grouped(left)} s to go` : "";
   console.error(
-    `${(100 * part).toFixed(1)} %: ${grouped(counts.rows)} rows, ${grouped(counts.refused)} refused${more}`,
+    `${(100 * part).toFixed(1)}%: ${grouped(counts.rows)} rows, ${grouped(counts.refused)} refused${more}`,
   );
 }
 
@@ -59,11 +58,12 @@ try {
   const counts = await runSeason({ input, doses, refused, workers, batch, restart, report });
   const seconds = (performance.now() - startedAt) / 1000;
   console.error(
-    `${doses}: ${grouped(counts.rows - counts.refused)} doses. ${refused}: ${grouped(counts.refused)} rows to mend. ` +
-      `${seconds.toFixed(1)} s, ${grouped(process.resourceUsage().maxRSS / 1024)} MB of memory at most.`,
+    `${doses}: ${grouped(counts.rows - counts.refused)} doses. ${refused}: ${grouped(counts.refused)} rows to fix. ` +
+      `${seconds.toFixed(1)} s, ${grouped(process.resourceUsage().maxRSS / 1024)} MB of memory at peak.`,
   );
 } catch (error) {
-  const told = error instanceof BatchError || ["ENOENT", "EACCES", "EISDIR", "ENOSPC"].includes(error.code);
-  console.error(told ? error.message : error);
+  const expected =
+    error instanceof BatchError || ["ENOENT", "EACCES", "EISDIR", "ENOSPC"].includes(error.code);
+  console.error(expected ? error.message : error);
   process.exitCode = 1;
 }

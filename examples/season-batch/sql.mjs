@@ -1,4 +1,4 @@
-// The same doses inside a SQL engine, and a question that SQL is good at: what does each farm need of each product?
+// The same doses in a SQL engine, and a question for SQL: how much of each product does each farm need?
 //   node sql.mjs [plots.csv]
 import { fileURLToPath } from "node:url";
 import { DuckDBInstance, DuckDBScalarFunction, VARCHAR } from "@duckdb/node-api";
@@ -31,22 +31,22 @@ const print = async (query) => {
   for (const row of reader.getRowObjectsJson()) console.log(JSON.stringify(row));
 };
 
-// A row with too many cells is none of this table: the engine's own reader puts it aside.
+// The engine's reader sets aside a row with too many cells.
 await connection.run(
   `CREATE TABLE worked AS
-   SELECT farm, plot, spray_dose(to_json(plots)::VARCHAR)::JSON AS told
+   SELECT farm, plot, spray_dose(to_json(plots)::VARCHAR)::JSON AS result
    FROM read_csv($file, header = true, all_varchar = true, delim = ',', quote = '"', escape = '"',
      store_rejects = true) AS plots`,
   { file },
 );
 await print(
-  `SELECT farm, told->>'$.dose.product' AS product, sum((told->>'$.dose.product_in_all')::DOUBLE) AS amount,
-     told->>'$.dose.product_unit' AS unit, count(*)::INTEGER AS plots
-   FROM worked WHERE (told->'$.dose') IS NOT NULL
+  `SELECT farm, result->>'$.dose.product' AS product, sum((result->>'$.dose.product_in_all')::DOUBLE) AS amount,
+     result->>'$.dose.product_unit' AS unit, count(*)::INTEGER AS plots
+   FROM worked WHERE (result->'$.dose') IS NOT NULL
    GROUP BY ALL ORDER BY farm, product`,
 );
 await print(
-  `SELECT farm, plot, told->>'$.faults[0].column' AS "column", told->>'$.faults[0].message' AS fault
-   FROM worked WHERE (told->'$.faults') IS NOT NULL`,
+  `SELECT farm, plot, result->>'$.faults[0].column' AS "column", result->>'$.faults[0].message' AS fault
+   FROM worked WHERE (result->'$.faults') IS NOT NULL`,
 );
 await print("SELECT csv_line AS refused, error_message AS fault FROM reject_errors");

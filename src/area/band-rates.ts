@@ -2,12 +2,12 @@ import { bandsFit } from "../swath/bands-fit.js";
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { joined, type ObjectField, object } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { positive } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { Length, MassRate, VolumeRate } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 const SOURCE = "plane geometry";
 
@@ -69,7 +69,11 @@ const CROP_RATE: ObjectField<CropRateInput> = /* @__PURE__ */ joined(
  * ```
  */
 export function cropRate<R extends VolumeRate | MassRate>(input: CropRateInput<R>): R {
-  const { treatedRate, ...bands } = checked(input, CROP_RATE);
+  return rateOnGround(checked(input, CROP_RATE)) as R;
+}
+
+/** A rate per area of ground. Trusts its input. */
+function rateOnGround<R extends VolumeRate | MassRate>({ treatedRate, ...bands }: CropRateInput<R>): R {
   const { band, row } = bandAndRow(bands);
   return { value: positive((treatedRate.value * band) / row), unit: treatedRate.unit } as R;
 }
@@ -91,15 +95,16 @@ export function cropRate<R extends VolumeRate | MassRate>(input: CropRateInput<R
  * ```
  */
 export function cropRateWorking(input: CropRateInput): WorkingLine[] {
-  const result = cropRate(input);
-  const { length } = unitsLike(input.bandWidth.unit);
+  const given = checked(input, CROP_RATE);
+  const result = rateOnGround(given);
+  const { length } = unitsLike(given.bandWidth.unit);
   return formulaLines({
     id: "area.cropRate",
     formula: "treatedRate * bandWidth / rowSpacing",
     terms: {
-      treatedRate: [input.treatedRate, input.treatedRate.unit],
-      bandWidth: [input.bandWidth, length],
-      rowSpacing: [input.rowSpacing, length],
+      treatedRate: [given.treatedRate, given.treatedRate.unit],
+      bandWidth: [given.bandWidth, length],
+      rowSpacing: [given.rowSpacing, length],
     },
     result,
     source: SOURCE,
@@ -148,7 +153,11 @@ const TREATED_RATE: ObjectField<TreatedRateInput> = /* @__PURE__ */ joined(
  * ```
  */
 export function treatedRate<R extends VolumeRate | MassRate>(input: TreatedRateInput<R>): R {
-  const { cropRate: given, ...bands } = checked(input, TREATED_RATE);
+  return rateInBand(checked(input, TREATED_RATE)) as R;
+}
+
+/** A rate per treated area. Trusts its input. */
+function rateInBand<R extends VolumeRate | MassRate>({ cropRate: given, ...bands }: TreatedRateInput<R>): R {
   const { band, row } = bandAndRow(bands);
   return { value: positive((given.value * row) / band), unit: given.unit } as R;
 }
@@ -170,15 +179,16 @@ export function treatedRate<R extends VolumeRate | MassRate>(input: TreatedRateI
  * ```
  */
 export function treatedRateWorking(input: TreatedRateInput): WorkingLine[] {
-  const result = treatedRate(input);
-  const { length } = unitsLike(input.bandWidth.unit);
+  const given = checked(input, TREATED_RATE);
+  const result = rateInBand(given);
+  const { length } = unitsLike(given.bandWidth.unit);
   return formulaLines({
     id: "area.treatedRate",
     formula: "cropRate * rowSpacing / bandWidth",
     terms: {
-      cropRate: [input.cropRate, input.cropRate.unit],
-      rowSpacing: [input.rowSpacing, length],
-      bandWidth: [input.bandWidth, length],
+      cropRate: [given.cropRate, given.cropRate.unit],
+      rowSpacing: [given.rowSpacing, length],
+      bandWidth: [given.bandWidth, length],
     },
     result,
     source: SOURCE,

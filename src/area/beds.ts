@@ -14,7 +14,7 @@ import {
 } from "../units/fields.js";
 import { quantity } from "../units/quantity-field.js";
 import type { Length } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import {
   areasOfStrips,
   lengthsFit,

@@ -1,12 +1,12 @@
 import { type Check, checked } from "../units/check.js";
 import { convertValue } from "../units/convert.js";
 import { list, type ObjectField, object, type Partly } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { unitOf } from "../units/quantity-field.js";
 import { groundOf } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { GroundArea, LengthUnit } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { CORNER, ringCorners } from "./corners.js";
 import { type Corner, findCrossing } from "./crossing.js";
 import { twiceArea } from "./shoelace.js";

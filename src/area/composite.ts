@@ -3,14 +3,14 @@ import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { list, type ObjectField, object, optional } from "../units/fields.js";
-import { formulaLines, type GivenTerm } from "../units/lines.js";
+import { formulaLines, type GivenTerm } from "../units/formula-lines.js";
 import { refusal } from "../units/message.js";
 import { sumOf } from "../units/quantity.js";
 import { groundArea } from "../units/quantity-field.js";
 import { groundOf } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { Area, GroundArea } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 /** A plot made up of shapes, with shapes taken out of it. */
 export interface CompositeInput {

@@ -1,13 +1,13 @@
 import { type Check, checked } from "../units/check.js";
 import { convertValue, inUnit } from "../units/convert.js";
 import { choice, list, type ObjectField, object, type Partly } from "../units/fields.js";
-import { formulaLines, type GivenTerm } from "../units/lines.js";
+import { formulaLines, type GivenTerm } from "../units/formula-lines.js";
 import { sumOf } from "../units/quantity.js";
 import { quantity, unitOf } from "../units/quantity-field.js";
 import { groundOf } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { GroundArea, Length, LengthUnit } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { STATION } from "./corners.js";
 
 /**

@@ -1,12 +1,12 @@
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { joined, type ObjectField, object } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { groundArea, quantity } from "../units/quantity-field.js";
 import { positive, positiveIn } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { GroundArea, Length } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 /** Ground planted in rows. */
 export interface RowLengthInput {
@@ -41,7 +41,11 @@ const ROWS: ObjectField<RowLengthInput> = object<RowLengthInput>({
  * ```
  */
 export function rowLengthOn(input: RowLengthInput): Length {
-  const { ground, rowSpacing } = checked(input, ROWS);
+  return lengthOfRows(checked(input, ROWS));
+}
+
+/** The length of row on a plot. Trusts its input. */
+function lengthOfRows({ ground, rowSpacing }: RowLengthInput): Length {
   const { length, area } = unitsLike(ground.unit);
   return positiveIn(inUnit(ground, area) / inUnit(rowSpacing, length), length);
 }
@@ -64,12 +68,13 @@ export function rowLengthOn(input: RowLengthInput): Length {
  * ```
  */
 export function rowLengthOnWorking(input: RowLengthInput): WorkingLine[] {
-  const result = rowLengthOn(input);
-  const { length, area } = unitsLike(input.ground.unit);
+  const given = checked(input, ROWS);
+  const result = lengthOfRows(given);
+  const { length, area } = unitsLike(given.ground.unit);
   return formulaLines({
     id: "area.rowLength",
     formula: "ground / rowSpacing",
-    terms: { ground: [input.ground, area], rowSpacing: [input.rowSpacing, length] },
+    terms: { ground: [given.ground, area], rowSpacing: [given.rowSpacing, length] },
     result,
     source: "plane geometry",
   });
@@ -109,7 +114,11 @@ const PLANTS: ObjectField<PlantCountInput> = /* @__PURE__ */ joined(
  * ```
  */
 export function plantCount(input: PlantCountInput): number {
-  const { ground, rowSpacing, plantSpacing } = checked(input, PLANTS);
+  return plantsOn(checked(input, PLANTS));
+}
+
+/** The plants on a plot. Trusts its input. */
+function plantsOn({ ground, rowSpacing, plantSpacing }: PlantCountInput): number {
   const { length, area } = unitsLike(ground.unit);
   return positive(inUnit(ground, area) / (inUnit(rowSpacing, length) * inUnit(plantSpacing, length)));
 }
@@ -133,15 +142,16 @@ export function plantCount(input: PlantCountInput): number {
  * ```
  */
 export function plantCountWorking(input: PlantCountInput): WorkingLine[] {
-  const result = plantCount(input);
-  const { length, area } = unitsLike(input.ground.unit);
+  const given = checked(input, PLANTS);
+  const result = plantsOn(given);
+  const { length, area } = unitsLike(given.ground.unit);
   return formulaLines({
     id: "area.plantCount",
     formula: "ground / (rowSpacing * plantSpacing)",
     terms: {
-      ground: [input.ground, area],
-      rowSpacing: [input.rowSpacing, length],
-      plantSpacing: [input.plantSpacing, length],
+      ground: [given.ground, area],
+      rowSpacing: [given.rowSpacing, length],
+      plantSpacing: [given.plantSpacing, length],
     },
     result,
     source: "The Farm and Garden Rule-Book, L. H. Bailey",

@@ -13,12 +13,12 @@ import {
   type Partly,
   type Pick,
 } from "../units/fields.js";
-import { formulaLines, type GivenTerm } from "../units/lines.js";
+import { formulaLines, type GivenTerm } from "../units/formula-lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { groundOf } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { GroundArea, Length } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 const PLANE_GEOMETRY = "plane geometry";
 

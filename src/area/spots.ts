@@ -12,14 +12,14 @@ import {
   object,
   optional,
 } from "../units/fields.js";
-import { formulaLines, type GivenTerm } from "../units/lines.js";
+import { formulaLines, type GivenTerm } from "../units/formula-lines.js";
 import { refusal } from "../units/message.js";
 import { sumOf } from "../units/quantity.js";
 import { groundArea, quantity } from "../units/quantity-field.js";
 import { positive, treatedOf } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { Area, GroundArea, Length } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import type { TreatedRows } from "./strips.js";
 
 /** Spots of one size. */

@@ -12,13 +12,13 @@ import {
   optional,
   type Pick,
 } from "../units/fields.js";
-import { formulaLines, type GivenTerm } from "../units/lines.js";
+import { formulaLines, type GivenTerm } from "../units/formula-lines.js";
 import { sumOf } from "../units/quantity.js";
 import { quantity } from "../units/quantity-field.js";
 import { groundOf, positive, positiveIn, treatedOf } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { GroundArea, Length, TreatedArea } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 /** What is treated in rows, beds or spots, and the ground that they take up. */
 export interface TreatedRows {

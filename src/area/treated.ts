@@ -2,12 +2,12 @@ import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { number, type ObjectField, object, type Partly } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { groundArea, type QuantityField, treatedArea } from "../units/quantity-field.js";
 import { positive, treatedOf } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { GroundArea, TreatedArea } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 const GROUND: QuantityField<GroundArea> = groundArea("The ground area. More than 0.");
 

@@ -3,7 +3,7 @@ import { checked } from "../units/check.js";
 import { choice, type EitherField, type ObjectField, object, optional } from "../units/fields.js";
 import { quantity } from "../units/quantity-field.js";
 import type { Length } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import {
   alongRows,
   areasOfStrips,

@@ -7,7 +7,7 @@ import { messageOf } from "../units/message.js";
 import { treatedArea } from "../units/quantity-field.js";
 import { perUnit } from "../units/resolve.js";
 import type { AreaUnit, MassUnit, Quantity, TreatedArea, VolumeUnit } from "../units/types.js";
-import { conversionLines, type WorkingLine } from "../units/working.js";
+import { conversionLines, type WorkingLine } from "../units/working-line.js";
 import type { Kit } from "./kit.js";
 import { type MeasuredPart, type NearestFills, nearestFills, percentOff } from "./measure.js";
 import { amountOf } from "./measuring-tool.js";

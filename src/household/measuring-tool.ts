@@ -2,7 +2,15 @@ import type { Check } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { ceilDecided, floorDecided } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
-import { type Complete, type ObjectField, object, optional, type Partly, text } from "../units/fields.js";
+import {
+  type Complete,
+  named,
+  type ObjectField,
+  object,
+  optional,
+  type Partly,
+  text,
+} from "../units/fields.js";
 import { type QuantityField, quantity } from "../units/quantity-field.js";
 import type { Mass, Quantity, Volume } from "../units/types.js";
 import { type Exact, exactSize, timesExactly } from "./exact-sizes.js";
@@ -25,19 +33,24 @@ function size(sentence: string): QuantityField<Volume | Mass> {
 }
 
 /** A tool's fields. */
-export const MEASURING_TOOL: ObjectField<MeasuringTool> = object<MeasuringTool>(
-  {
-    name: text("What it is called, as it is to be printed."),
-    capacity: size("What it holds when full, or the most that a scale weighs. More than 0."),
-    graduation: optional(
-      size("For a tool with marks: the amount between two marks. A tool without it is always filled whole."),
-    ),
-    least: optional(
-      size("For a tool with marks: the least that it reads. One graduation where nothing is given."),
-    ),
-  },
-  [leastHasMarks, marksAreOfOneKind, marksCanBeCounted],
-  "Something to measure with: a spoon, a cup, a syringe, a cylinder, a scale.",
+export const MEASURING_TOOL: ObjectField<MeasuringTool> = named(
+  "MeasuringTool",
+  object<MeasuringTool>(
+    {
+      name: text("What it is called, as it is to be printed."),
+      capacity: size("What it holds when full, or the most that a scale weighs. More than 0."),
+      graduation: optional(
+        size(
+          "For a tool with marks: the amount between two marks. A tool without it is always filled whole.",
+        ),
+      ),
+      least: optional(
+        size("For a tool with marks: the least that it reads. One graduation where nothing is given."),
+      ),
+    },
+    [leastHasMarks, marksAreOfOneKind, marksCanBeCounted],
+    "Something to measure with: a spoon, a cup, a syringe, a cylinder, a scale.",
+  ),
 );
 
 function leastHasMarks({ graduation, least }: Partly<MeasuringTool>, check: Check): void {

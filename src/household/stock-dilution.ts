@@ -5,7 +5,7 @@ import { moreThan } from "../units/decide.js";
 import { flag, type ObjectField, object } from "../units/fields.js";
 import { messageOf } from "../units/message.js";
 import type { MassUnit, Quantity, Volume, VolumeUnit } from "../units/types.js";
-import { conversionLines, type WorkingLine } from "../units/working.js";
+import { conversionLines, type WorkingLine } from "../units/working-line.js";
 import { type Kit, type KitTool, kitFor } from "./kit.js";
 import { type MeasuredPart, nearestFills, percentOff, type Way } from "./measure.js";
 import { amountOf, isWeight, type MeasuringTool } from "./measuring-tool.js";

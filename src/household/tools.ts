@@ -1,6 +1,6 @@
 import { frozen } from "../frozen.js";
 import { type Check, checked, type Field } from "../units/check.js";
-import { type ChoiceField, choice, either, ListField } from "../units/fields.js";
+import { type ChoiceField, choice, either, ListField, named } from "../units/fields.js";
 import type { Mass, Volume } from "../units/types.js";
 import { MEASURING_TOOL, type MeasuringTool } from "./measuring-tool.js";
 
@@ -263,8 +263,11 @@ function saysTheSame(input: unknown, copy: unknown): boolean {
 }
 
 /** The tools that doses are measured with: the name of a set, or a list. */
-export const TOOLS: Field<Tools> = /* @__PURE__ */ either<Tools>(
-  "The tools that doses are measured with: the name of a set, or a list.",
-  [TOOL_SET, /* @__PURE__ */ new ToolListField("The tools, in any order.", MEASURING_TOOL, 1, 50)],
-  (input) => (typeof input === "string" ? 0 : 1),
+export const TOOLS: Field<Tools> = /* @__PURE__ */ named(
+  "Tools",
+  /* @__PURE__ */ either<Tools>(
+    "The tools that doses are measured with: the name of a set, or a list.",
+    [TOOL_SET, /* @__PURE__ */ new ToolListField("The tools, in any order.", MEASURING_TOOL, 1, 50)],
+    (input) => (typeof input === "string" ? 0 : 1),
+  ),
 );

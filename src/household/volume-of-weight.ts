@@ -2,12 +2,12 @@ import { BULK_DENSITIES, ProductDensityField } from "../tank-mix/content.js";
 import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { type ObjectField, object } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { positiveIn } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { Density, Mass, Quantity, VolumeUnit } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 /** What {@link volumeOfWeight} is asked. */
 export interface VolumeOfWeightInput {

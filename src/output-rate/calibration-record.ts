@@ -1,6 +1,6 @@
 import { checked } from "../units/check.js";
 import { date } from "../units/date-field.js";
-import { about, count, type ObjectField, object, optional, text } from "../units/fields.js";
+import { about, count, named, type ObjectField, object, optional, text } from "../units/fields.js";
 import { quantity } from "../units/quantity-field.js";
 import type { Density, Length, Pressure, Speed } from "../units/types.js";
 import { version } from "../units/version-field.js";
@@ -33,23 +33,26 @@ export interface CalibrationConditions {
 }
 
 /** The conditions of a calibration, or of the day of spraying. */
-export const CONDITIONS: ObjectField<CalibrationConditions> = object<CalibrationConditions>(
-  {
-    operator: optional(text("Who sprayed.")),
-    nozzle: optional(text("The nozzle's type and size, as it is marked.")),
-    nozzleCount: optional(count("How many nozzles. A whole number, 1 or more.")),
-    nozzleSpacing: optional(
-      quantity("The distance from nozzle to nozzle along the boom. More than 0.", "length"),
-    ),
-    pressure: optional(quantity("The pressure at the nozzle. More than 0.", "pressure")),
-    speed: optional(quantity("The working speed. More than 0.", "speed")),
-    gear: optional(text("The gear and throttle, or another setting that stands for the speed.")),
-    ground: optional(text("The ground: bare, stubble, wet grass, a slope.")),
-    liquid: optional(text("What was sprayed: clean water, as a rule.")),
-    density: optional(quantity("The liquid's density. More than 0.", "density")),
-  },
-  [],
-  "The conditions that a calibration holds for. What is not recorded cannot be compared later.",
+export const CONDITIONS: ObjectField<CalibrationConditions> = named(
+  "Conditions",
+  object<CalibrationConditions>(
+    {
+      operator: optional(text("Who sprayed.")),
+      nozzle: optional(text("The nozzle's type and size, as it is marked.")),
+      nozzleCount: optional(count("How many nozzles. A whole number, 1 or more.")),
+      nozzleSpacing: optional(
+        quantity("The distance from nozzle to nozzle along the boom. More than 0.", "length"),
+      ),
+      pressure: optional(quantity("The pressure at the nozzle. More than 0.", "pressure")),
+      speed: optional(quantity("The working speed. More than 0.", "speed")),
+      gear: optional(text("The gear and throttle, or another setting that stands for the speed.")),
+      ground: optional(text("The ground: bare, stubble, wet grass, a slope.")),
+      liquid: optional(text("What was sprayed: clean water, as a rule.")),
+      density: optional(quantity("The liquid's density. More than 0.", "density")),
+    },
+    [],
+    "The conditions that a calibration holds for. What is not recorded cannot be compared later.",
+  ),
 );
 
 /** The name of a condition. */
@@ -68,15 +71,18 @@ export interface CalibrationRecord {
 }
 
 /** A calibration that was kept. */
-export const CALIBRATION_RECORD: ObjectField<CalibrationRecord> = object<CalibrationRecord>(
-  {
-    version: version("The version of this layout. A reader refuses one that it does not know.", 1),
-    date: date("The day of the measurement, as year-month-day: 2025-04-12."),
-    measurement: about("What was measured.", MEASUREMENT),
-    conditions: about("The conditions it was measured under.", CONDITIONS),
-  },
-  [],
-  "A calibration to keep. It holds what was measured: the rate is worked out again from it.",
+export const CALIBRATION_RECORD: ObjectField<CalibrationRecord> = named(
+  "CalibrationRecord",
+  object<CalibrationRecord>(
+    {
+      version: version("The version of this layout. A reader refuses one that it does not know.", 1),
+      date: date("The day of the measurement, as year-month-day: 2025-04-12."),
+      measurement: about("What was measured.", MEASUREMENT),
+      conditions: about("The conditions it was measured under.", CONDITIONS),
+    },
+    [],
+    "A calibration to keep. It holds what was measured: the rate is worked out again from it.",
+  ),
 );
 
 /** What a record is made from. */

@@ -1,8 +1,8 @@
 import { joinPath } from "../errors.js";
 import { checked } from "../units/check.js";
-import { about, choice, type EitherField, kinds, object } from "../units/fields.js";
+import { about, choice, type EitherField, kinds, named, object } from "../units/fields.js";
 import type { VolumeRate } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { CALIBRATION_RECORD, type CalibrationRecord } from "./calibration-record.js";
 import {
   linesOfMeasurement,
@@ -24,15 +24,15 @@ export interface RecordedCalibration {
 export type Calibration = Measurement | RecordedCalibration;
 
 /** A calibration of any kind. */
-export const CALIBRATION: EitherField<Calibration> = kinds<Calibration>(
-  "How the sprayer was calibrated: a measurement, a known rate, or a record of one.",
-  {
+export const CALIBRATION: EitherField<Calibration> = named(
+  "Calibration",
+  kinds<Calibration>("How the sprayer was calibrated: a measurement, a known rate, or a record of one.", {
     ...MEASUREMENT_KINDS,
     record: object<RecordedCalibration>({
       kind: choice("Says that it is a record.", ["record"]),
       record: about("The record, as it was kept.", CALIBRATION_RECORD),
     }),
-  },
+  }),
 );
 
 /**

@@ -12,12 +12,12 @@ import {
   optional,
   type Partly,
 } from "../units/fields.js";
-import { formulaLines, type GivenTerm } from "../units/lines.js";
+import { formulaLines, type GivenTerm } from "../units/formula-lines.js";
 import { sumOf } from "../units/quantity.js";
 import { measured } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
 import type { Length, Mass, MassRate, Measured, Speed, Time, Volume, VolumeRate } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { TIMED_DISTANCE, type TimedDistance } from "./speed.js";
 import { type WorkedRate, workedPerArea } from "./worked-rate.js";
 

@@ -1,11 +1,11 @@
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { object } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { positive, positiveIn } from "../units/result.js";
 import type { Density, Flow, VolumeRate } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 /** A liquid's density, and the water's that it is compared with. */
 export interface Densities {

@@ -1,7 +1,7 @@
 import { checked } from "../units/check.js";
 import { convertValue, inUnit } from "../units/convert.js";
 import { type ObjectField, object } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { measured, quantity, unitOf } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
 import { positiveIn, resultIn } from "../units/result.js";
@@ -18,7 +18,7 @@ import type {
   VolumeRateUnit,
   VolumeUnit,
 } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 /** Two units that are to read alike: so many of the one caught mean as many of the other applied. */
 export interface ReadingPair {

@@ -11,11 +11,11 @@ import {
   object,
   optional,
 } from "../units/fields.js";
-import { formulaLines, type GivenTerm } from "../units/lines.js";
+import { formulaLines, type GivenTerm } from "../units/formula-lines.js";
 import { measured, treatedArea } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
 import type { Length, Measured, Quantity, TreatedArea, Volume } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import type { RowRates } from "./tree-row.js";
 import { type WorkedRate, workedRate } from "./worked-rate.js";
 

@@ -4,6 +4,7 @@ import {
   type EitherField,
   type Kinds,
   kinds,
+  named,
   type ObjectField,
   object,
   ofKind,
@@ -11,7 +12,7 @@ import {
 } from "../units/fields.js";
 import { measured } from "../units/quantity-field.js";
 import type { Flow, Length, Measured, Speed, VolumeRate } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { CATCH, type CatchInput, linesOfCatch, rateOfCatch } from "./catch.js";
 import { DIRECT_READING, type DirectReading, linesOfReading, rateOfReading } from "./direct-strip.js";
 import { type HandSprayInput, handSpray, linesOfHandSpray, ratesOfHandSpray } from "./hand-spray.js";
@@ -131,9 +132,9 @@ export const MEASUREMENT_KINDS: Kinds<Measurement> = {
 };
 
 /** A measurement of any kind. */
-export const MEASUREMENT: EitherField<Measurement> = kinds(
-  "How the output was measured; the kind says which way.",
-  MEASUREMENT_KINDS,
+export const MEASUREMENT: EitherField<Measurement> = named(
+  "Measurement",
+  kinds("How the output was measured; the kind says which way.", MEASUREMENT_KINDS),
 );
 
 /** Notes a hand-held spray that lacks a spacing for a rate per area. */

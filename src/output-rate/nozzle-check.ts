@@ -4,7 +4,7 @@ import { inUnit } from "../units/convert.js";
 import { decided, moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { about, choice, count, object, optional, type Partly } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { sumOf } from "../units/quantity.js";
 import { measured, quantity } from "../units/quantity-field.js";
 import { finite, positive } from "../units/result.js";
@@ -20,7 +20,7 @@ import type {
   Volume,
   VolumeRate,
 } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { type Catches, catchesAgree, catchesOf, rateOfCatch, rowsAreWhole, WORKING_SPEED } from "./catch.js";
 import type { TimedDistance } from "./speed.js";
 import { spreadLines, standardDeviation } from "./strip-runs.js";

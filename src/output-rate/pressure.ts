@@ -3,11 +3,11 @@ import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { about, object, optional, type Partly } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { positiveIn } from "../units/result.js";
 import type { Flow, Pressure, VolumeRate } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 /** The pressures that a nozzle is made for, both ends included. */
 export interface PressureRange {

@@ -1,11 +1,11 @@
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { object } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { positiveIn } from "../units/result.js";
 import type { Speed, VolumeRate } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 /** A rate that is known at one speed, and another speed. */
 export interface RateAtSpeedInput {

@@ -1,7 +1,7 @@
 import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { object, optional, type Partly } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
 import { unitsLike } from "../units/systems.js";
@@ -15,7 +15,7 @@ import type {
   VolumeRate,
   VolumeUnit,
 } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { type WorkedRate, workedRate } from "./worked-rate.js";
 
 /** The four amounts that belong together: any three give the fourth. */

@@ -1,13 +1,13 @@
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { list, type ObjectField, object } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { sumOf } from "../units/quantity.js";
 import { measured, quantity } from "../units/quantity-field.js";
 import { positiveIn, resultIn } from "../units/result.js";
 import { type SystemUnits, unitsLike } from "../units/systems.js";
 import type { Length, Measured, Speed, Time } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 /** A timed distance. */
 export interface TimedDistance {

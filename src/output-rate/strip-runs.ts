@@ -3,12 +3,12 @@ import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { list, type ObjectField, object, optional, type Partly } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { sumOf } from "../units/quantity.js";
 import { quantity } from "../units/quantity-field.js";
 import { finite, positive } from "../units/result.js";
 import type { Fraction, Mass, MassRate, Quantity, Volume, VolumeRate } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { linesOfStrip, rateOfStrip, type StripRun, stripRunOf } from "./strip.js";
 
 /**

@@ -2,11 +2,11 @@ import { AMOUNT } from "../units/amounts.js";
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { type ObjectField, object } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { measured } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
 import type { Length, Mass, MassRate, Measured, Volume, VolumeRate } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { type WorkedRate, workedPerArea } from "./worked-rate.js";
 
 /**

@@ -1,11 +1,11 @@
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { choice, type ObjectField, object, optional } from "../units/fields.js";
-import { formulaLines, type GivenTerm } from "../units/lines.js";
+import { formulaLines, type GivenTerm } from "../units/formula-lines.js";
 import { measured } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
 import type { Length, Measured, Quantity, Volume, VolumePerLength, VolumeRate } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { type WorkedRate, workedRate } from "./worked-rate.js";
 
 /** One spray of a row, in each of the ways that labels and growers use. */

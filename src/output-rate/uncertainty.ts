@@ -1,9 +1,9 @@
 import { checked } from "../units/check.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { refusal } from "../units/message.js";
 import { finite } from "../units/result.js";
 import type { Fraction, Quantity, VolumeRate } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { CALIBRATION, type Calibration, rateOfCalibration } from "./calibration.js";
 import { type Reading, readingsOf } from "./uncertainty-of-readings.js";
 

@@ -2,11 +2,11 @@ import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { date } from "../units/date-field.js";
 import { compareDecided, moreThan } from "../units/decide.js";
-import { about, number, type ObjectField, object, optional } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { about, named, number, type ObjectField, object, optional } from "../units/fields.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { positiveIn } from "../units/result.js";
 import type { Fraction, Quantity, VolumeRate } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import {
   CALIBRATION_RECORD,
   type CalibrationConditions,
@@ -31,21 +31,24 @@ export interface TodaysConditions {
 export const LONGEST_AGE = 90;
 
 /** How things are on the day of spraying. */
-export const TODAY: ObjectField<TodaysConditions> = object<TodaysConditions>(
-  {
-    date: date("The day, as year-month-day."),
-    conditions: about("The conditions of the day.", CONDITIONS),
-    longestAge: optional(
-      number(
-        "How many days a calibration is trusted for. More than 0; 90 unless given: common practice, no source.",
-        {
-          above: 0,
-        },
+export const TODAY: ObjectField<TodaysConditions> = named(
+  "Today",
+  object<TodaysConditions>(
+    {
+      date: date("The day, as year-month-day."),
+      conditions: about("The conditions of the day.", CONDITIONS),
+      longestAge: optional(
+        number(
+          "How many days a calibration is trusted for. More than 0; 90 unless given: common practice, no source.",
+          {
+            above: 0,
+          },
+        ),
       ),
-    ),
-  },
-  [],
-  "How things are on the day of spraying.",
+    },
+    [],
+    "How things are on the day of spraying.",
+  ),
 );
 
 interface RecordAndToday {

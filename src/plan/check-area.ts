@@ -1,3 +1,4 @@
+import { type Calibration, measurementOf } from "../output-rate/calibration.js";
 import type { Measurement } from "../output-rate/measurement.js";
 import { orderOf, ratioOf, scaled } from "../units/quantity.js";
 import type { Length } from "../units/types.js";
@@ -11,7 +12,7 @@ import { forSaying, type Warning, warning } from "./warnings.js";
  * product for the ground between the rows; a strip of another width than the bands makes every drop too strong or too weak.
  */
 export function areaWarnings(
-  { plot, sprayer: { rowsPerPass = 1 } }: PlanInput,
+  { plot, calibration, sprayer: { rowsPerPass = 1 } }: PlanInput,
   { plots }: JobArea,
   measurement: Measurement,
   bandSwath: Length,
@@ -20,7 +21,7 @@ export function areaWarnings(
     const path = plotPath(plot, i);
     return [
       ...allGroundWarnings(one, plots[i] as PlotAreas, widthOf(measurement), bandSwath, path),
-      ...bandWarnings(one, measurement, rowsPerPass, path),
+      ...bandWarnings(one, measurement, rowsPerPass, path, widthPathOf(calibration)),
     ];
   });
 }
@@ -53,7 +54,13 @@ function allGroundWarnings(
  * The width of the strip is that of the band, times the rows that one pass sprays: any other is questioned, with what it does
  * to the dose. So are bands that leave no gap.
  */
-function bandWarnings(plot: Plot, measurement: Measurement, rowsPerPass: number, path: string): Warning[] {
+function bandWarnings(
+  plot: Plot,
+  measurement: Measurement,
+  rowsPerPass: number,
+  path: string,
+  widthPath: string,
+): Warning[] {
   const rows = rowsOf(plot);
   if (rows === undefined) return [];
   const { bands, spacing } = rows;
@@ -63,7 +70,7 @@ function bandWarnings(plot: Plot, measurement: Measurement, rowsPerPass: number,
   if (width === undefined) return gap;
   const passes = bands.map((one) => scaled(one, rowsPerPass));
   if (passes.some((pass) => fits(measurement, width, pass))) return gap;
-  return [...gap, swathWarning(width, passes[0] as Length, band, spacing, path)];
+  return [...gap, swathWarning(width, passes[0] as Length, band, spacing, path, widthPath)];
 }
 
 function gapWarning(band: Length, spacing: Length, path: string): Warning {
@@ -83,6 +90,7 @@ function swathWarning(
   band: Length,
   spacing: Length | undefined,
   path: string,
+  widthPath: string,
 ): Warning {
   const wider = ratioOf(width, pass);
   const isStrong = wider > 1;
@@ -91,7 +99,8 @@ function swathWarning(
     return warning(
       "swath-is-spacing",
       "warning",
-      path,
+      // The band and the spacing say the same of the rows: it is the strip's width that doesn't.
+      widthPath,
       "Your test strip's width of {width} is the row spacing, but what you treat is {band} wide. " +
         (isStrong
           ? "If only that was sprayed on the strip, enter it as the spray width: otherwise the mix is {times} times too strong."
@@ -153,6 +162,17 @@ function fits(measurement: Measurement, width: Length, pass: Length): boolean {
 function measuredWidth(measurement: Measurement): Length | undefined {
   if (measurement.kind === "catch" || measurement.kind === "flow") return measurement.width;
   return widthOf(measurement);
+}
+
+/** Where the width that a calibration goes by stands in the input. */
+function widthPathOf(calibration: Calibration): string {
+  const at = calibration.kind === "record" ? "calibration.record.measurement" : "calibration";
+  const { kind } = measurementOf(calibration);
+  const names: Partial<Record<Measurement["kind"], string>> = {
+    strip: "swath",
+    "strip-runs": "runs[0].swath",
+  };
+  return `${at}.${names[kind] ?? "width"}`;
 }
 
 /** The width sprayed in one pass of a calibration, where there is one. */

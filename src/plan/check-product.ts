@@ -13,8 +13,9 @@ import { unusualFindingsOf } from "../tank-mix/unusual.js";
 import type { Check } from "../units/check.js";
 import { convertValue, inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
+import { ratioOf } from "../units/quantity.js";
 import { resolveUnit } from "../units/resolve.js";
-import type { Concentration, MassRate, Unit, VolumeRate, VolumeUnit } from "../units/types.js";
+import type { Concentration, MassRate, Quantity, Unit, VolumeRate, VolumeUnit } from "../units/types.js";
 import type { PlanInput, Product } from "./input.js";
 import { plotNames } from "./plot.js";
 import type { JobArea, PlotAreas } from "./plot-areas.js";
@@ -167,7 +168,7 @@ function offBy({ figures }: LabelFinding): number {
   const { rate, max, min } = figures;
   const limit = max ?? min;
   if (typeof rate !== "object" || typeof limit !== "object") return 0;
-  return Math.abs(Math.log(rate.value / limit.value));
+  return Math.abs(Math.log(ratioOf(rate as Quantity, limit as Quantity)));
 }
 
 /** A finding of a label with the product's place, its name, and that of the plot where it is one of several. */

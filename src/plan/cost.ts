@@ -3,7 +3,7 @@ import { type Decimal, decimal } from "../units/exact.js";
 import { unitsLike } from "../units/systems.js";
 import type { Quantity, TreatedArea } from "../units/types.js";
 import type { PlanInput } from "./input.js";
-import type { PlanCost, Price } from "./money.js";
+import { DEFAULT_DECIMALS, type PlanCost, type Price } from "./money.js";
 import type { Plan } from "./result.js";
 
 // big.js: round half up.
@@ -15,7 +15,7 @@ export function planCost(
   { area, loads, totals }: Pick<Plan, "area" | "loads" | "totals">,
 ): PlanCost | undefined {
   if (input.products.every(({ price }) => price === undefined)) return undefined;
-  const { code = "", decimals: places = 2 } = input.currency ?? {};
+  const { code = "", decimals: places = DEFAULT_DECIMALS } = input.currency ?? {};
   const priced = input.products.flatMap(({ name, price }, i) => {
     if (price === undefined) return [];
     const { amount } = totals.products[i] as (typeof totals.products)[number];

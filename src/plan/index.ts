@@ -15,6 +15,7 @@ export type {
 export { type MixInput, type MixSplit, planMix, type RowsOrPlots } from "./mix.js";
 export type { Currency, PlanCost, Price, ProductCost } from "./money.js";
 export { planApplication } from "./plan.js";
+export type { PlanStep } from "./plan-steps.js";
 export type {
   CompositeShape,
   GroundPlot,
@@ -54,4 +55,3 @@ export { type SeasonInput, seasonSoFar } from "./season.js";
 export { type InputSensitivity, planSensitivity } from "./sensitivity.js";
 export { THRESHOLDS, type Threshold, type Thresholds, type ThresholdTable } from "./thresholds.js";
 export type { Severity, Warning, WarningCode } from "./warnings.js";
-export type { PlanStep } from "./working.js";

@@ -22,6 +22,7 @@ import {
   type FieldsOf,
   flag,
   list,
+  named,
   number,
   type ObjectField,
   object,
@@ -50,20 +51,23 @@ export interface Sprayer {
 }
 
 /** The sprayer that does the job. */
-export const SPRAYER: ObjectField<Sprayer> = /* @__PURE__ */ object<Sprayer>(
-  {
-    tank: TANK,
-    workingFill: optional(WORKING_FILL),
-    lineVolume: optional(LINE_VOLUME),
-    leastLoad: optional(LEAST_LOAD),
-    rowsPerPass: optional(
-      count(
-        "How many rows, beds or tree rows one pass sprays: the width of the test strip is the band's times these. 1 unless given.",
+export const SPRAYER: ObjectField<Sprayer> = /* @__PURE__ */ named(
+  "Sprayer",
+  /* @__PURE__ */ object<Sprayer>(
+    {
+      tank: TANK,
+      workingFill: optional(WORKING_FILL),
+      lineVolume: optional(LINE_VOLUME),
+      leastLoad: optional(LEAST_LOAD),
+      rowsPerPass: optional(
+        count(
+          "How many rows, beds or tree rows one pass sprays: the width of the test strip is the band's times these. 1 unless given.",
+        ),
       ),
-    ),
-  },
-  [fillFits],
-  "The sprayer that does the job.",
+    },
+    [fillFits],
+    "The sprayer that does the job.",
+  ),
 );
 
 interface InMix {
@@ -144,27 +148,31 @@ export const MIX_PRODUCT: ObjectField<MixProduct> = /* @__PURE__ */ object<Unhel
 ) as ObjectField<object> as ObjectField<MixProduct>;
 
 /** A product that goes into the tank, adjuvants included. */
-export const PRODUCT: ObjectField<Product> = /* @__PURE__ */ object<Unheld<Product>>(
-  {
-    ...MIX_PRODUCT_FIELDS,
-    label: optional(LABEL_LIMITS),
-    soFar: optional(SEASON_SO_FAR),
-    bulkDensity: optional(BULK_DENSITY),
-    registration: optional(text("Its registration number, such as the EPA's, for the record.")),
-    reEntryHours: optional(
-      number("The label's restricted-entry interval in hours, 0 or more.", { min: 0, max: 24_000 }),
-    ),
-    preHarvestDays: optional(
-      count("The label's days from the last application to harvest, a whole number, 0 or more.", 0, 1000),
-    ),
-    price: optional(about("What it costs. The plan has no costs unless given.", PRICE)),
-    labelPermitsDilution: optional(
-      flag(
-        "Whether the label permits diluting it before it goes into the tank, for doses too small to measure.",
+export const PRODUCT: ObjectField<Product> = /* @__PURE__ */ named(
+  "Product",
+  /* @__PURE__ */ object<Unheld<Product>>(
+    {
+      ...MIX_PRODUCT_FIELDS,
+      label: optional(LABEL_LIMITS),
+      soFar: optional(SEASON_SO_FAR),
+      bulkDensity: optional(BULK_DENSITY),
+      registration: optional(text("Its registration number, such as the EPA's, for the record.")),
+      reEntryHours: optional(
+        number("The label's restricted-entry interval in hours, 0 or more.", { min: 0, max: 24_000 }),
       ),
-    ),
-  },
-  [productFitsForm, priceFitsForm, bulkDensityIsDry],
+      preHarvestDays: optional(
+        count("The label's days from the last application to harvest, a whole number, 0 or more.", 0, 1000),
+      ),
+      price: optional(about("What it costs. The plan has no costs unless given.", PRICE)),
+      labelPermitsDilution: optional(
+        flag(
+          "Whether the label permits diluting it before it goes into the tank, for doses too small to measure.",
+        ),
+      ),
+    },
+    [productFitsForm, priceFitsForm, bulkDensityIsDry],
+    "A product that goes into the tank, adjuvants included.",
+  ),
 ) as ObjectField<object> as ObjectField<Product>;
 
 /** Notes a bulk density of a liquid: one of the two is wrong. */
@@ -216,7 +224,7 @@ export function namesDiffer(
         "product-twice",
         `products[${i}].name`,
         "There is a product named {given} in this mix already. Enter each product once.",
-        { given: name },
+        { given: name.trim() },
       );
     names.add(key);
   });
@@ -258,44 +266,50 @@ export interface PlanInput {
 }
 
 /** A whole spray job. */
-export const PLAN_INPUT: ObjectField<PlanInput> = /* @__PURE__ */ object<PlanInput>(
-  {
-    plot: PLOTS,
-    calibration: CALIBRATION,
-    sprayer: SPRAYER,
-    reserve: optional(about("What is mixed to spare. None unless given.", RESERVE)),
-    split: optional(
-      choice("How the mix is split: full tanks and a part load unless given.", [
-        "full-then-part",
-        "equal",
-        "whole-rows",
-        "whole-plots",
-      ]),
-    ),
-    products: list("The products, at least one.", PRODUCT, { most: MOST_PRODUCTS }),
-    tools: TOOLS,
-    today: optional(
-      about(
-        "The day of spraying and its conditions: what a calibration record is compared with. Not compared unless given.",
-        TODAY,
+export const PLAN_INPUT: ObjectField<PlanInput> = /* @__PURE__ */ named(
+  "PlanInput",
+  /* @__PURE__ */ object<PlanInput>(
+    {
+      plot: PLOTS,
+      calibration: CALIBRATION,
+      sprayer: SPRAYER,
+      reserve: optional(about("What is mixed to spare. None unless given.", RESERVE)),
+      split: optional(
+        choice("How the mix is split: full tanks and a part load unless given.", [
+          "full-then-part",
+          "equal",
+          "whole-rows",
+          "whole-plots",
+        ]),
+        DEFAULT_SPLIT,
       ),
-    ),
-    addedWater: optional(
-      quantity(
-        "Water that someone means to add without product. None unless given; it is warned of, and changes no number.",
-        "volume",
-        "nonnegative",
+      products: list("The products, at least one.", PRODUCT, { most: MOST_PRODUCTS }),
+      tools: TOOLS,
+      today: optional(
+        about(
+          "The day of spraying and its conditions: what a calibration record is compared with. Not compared unless given.",
+          TODAY,
+        ),
       ),
-    ),
-    currency: optional(about("The currency of the prices; two decimals and no name unless given.", CURRENCY)),
-    thresholds: optional(
-      about("The thresholds of warnings that are to be other than usual.", THRESHOLD_FIELDS),
-    ),
-  },
-  [
-    namesDiffer,
-    ({ calibration, today }, check) => {
-      if (calibration?.kind === "record") dayFollows(calibration.record, today, check);
+      addedWater: optional(
+        quantity(
+          "Water that someone means to add without product. None unless given; it is warned of, and changes no number.",
+          "volume",
+          "nonnegative",
+        ),
+      ),
+      currency: optional(
+        about("The currency of the prices; two decimals and no name unless given.", CURRENCY),
+      ),
+      thresholds: optional(
+        about("The thresholds of warnings that are to be other than usual.", THRESHOLD_FIELDS),
+      ),
     },
-  ],
+    [
+      namesDiffer,
+      ({ calibration, today }, check) => {
+        if (calibration?.kind === "record") dayFollows(calibration.record, today, check);
+      },
+    ],
+  ),
 );

@@ -24,10 +24,13 @@ export interface Currency {
   readonly decimals?: number | undefined;
 }
 
+/** How many decimals money has where nothing is said. */
+export const DEFAULT_DECIMALS = 2;
+
 /** The fields of a currency. */
 export const CURRENCY: ObjectField<Currency> = object<Currency>({
   code: text("What it is called, such as its ISO 4217 code. It is printed and not read."),
-  decimals: optional(count("How many decimals it has, 0 to 4; 2 unless given.", 0, 4)),
+  decimals: optional(count("How many decimals it has, 0 to 4; 2 unless given.", 0, 4), DEFAULT_DECIMALS),
 });
 
 /** Money for one product. */

@@ -30,7 +30,7 @@ import { areasOfTreeRows, linesOfTreeRows } from "../area/tree-rows.js";
 import { joinPath } from "../errors.js";
 import { sumOf } from "../units/quantity.js";
 import type { GroundArea, Length, TreatedArea } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import {
   type CompositeShape,
   type KnownGround,

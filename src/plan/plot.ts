@@ -32,6 +32,7 @@ import {
   type Kinds,
   kinds,
   list,
+  named,
   number,
   type ObjectField,
   object,
@@ -172,9 +173,12 @@ function shapesWith<T extends object>(more: ObjectField<T>): Kinds<Shape & T> {
   } satisfies { [K in keyof ShapeInputs]: Field<ShapeInputs[K]> } as unknown as Kinds<Shape & T>;
 }
 
-const SHAPE: EitherField<Shape> = /* @__PURE__ */ kinds<Shape>(
-  "A shape of ground.",
-  /* @__PURE__ */ shapesWith(/* @__PURE__ */ object<object>({})),
+const SHAPE: EitherField<Shape> = /* @__PURE__ */ named(
+  "Shape",
+  /* @__PURE__ */ kinds<Shape>(
+    "A shape of ground.",
+    /* @__PURE__ */ shapesWith(/* @__PURE__ */ object<object>({})),
+  ),
 );
 
 const COMPOSITE: ObjectField<CompositeShape> = /* @__PURE__ */ object<CompositeShape>({
@@ -192,7 +196,7 @@ const KNOWN_TREATED: ObjectField<KnownTreated> = /* @__PURE__ */ object<KnownTre
   {
     kind: choice("Says that the treated area is known.", ["treated-area"]),
     treated: treatedArea("The treated area.", { unmarked: true }),
-    ground: optional(groundArea("The ground it lies on.")),
+    ground: optional(groundArea("The ground it lies on.", { unmarked: true })),
   },
   [treatedFits],
 );
@@ -202,16 +206,19 @@ export const PLOT: EitherField<Plot> = /* @__PURE__ */ plotField();
 
 /* @__NO_SIDE_EFFECTS__ */
 function plotField(): EitherField<Plot> {
-  return kinds<Plot>("A plot: what is sprayed, and on what ground.", {
-    ...shapesWith(NAMED_PART),
-    composite: joined(COMPOSITE, NAMED_PART),
-    "row-bands": alongRows(joined(ofKind("row-bands", KIND, BANDS), NAMED)),
-    beds: alongBeds(joined(ofKind("beds", KIND, BED_WIDTHS), NAMED)),
-    "tree-rows": alongRows(joined(ofKind("tree-rows", KIND, TREE_STRIPS), NAMED)),
-    spots: joined(ofKind("spots", KIND, SPOTS), NAMED),
-    "ground-area": joined(KNOWN_GROUND, NAMED_PART),
-    "treated-area": joined(KNOWN_TREATED, NAMED),
-  });
+  return named(
+    "Plot",
+    kinds<Plot>("A plot: what is sprayed, and on what ground.", {
+      ...shapesWith(NAMED_PART),
+      composite: joined(COMPOSITE, NAMED_PART),
+      "row-bands": alongRows(joined(ofKind("row-bands", KIND, BANDS), NAMED)),
+      beds: alongBeds(joined(ofKind("beds", KIND, BED_WIDTHS), NAMED)),
+      "tree-rows": alongRows(joined(ofKind("tree-rows", KIND, TREE_STRIPS), NAMED)),
+      spots: joined(ofKind("spots", KIND, SPOTS), NAMED),
+      "ground-area": joined(KNOWN_GROUND, NAMED_PART),
+      "treated-area": joined(KNOWN_TREATED, NAMED),
+    }),
+  );
 }
 
 // Far more plots than one mix is for: past it an input is a mistake.

@@ -1,8 +1,9 @@
+import { frozen } from "../frozen.js";
 import { checked } from "../units/check.js";
 import { choice, count } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import type { Quantity, UnitSystem } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { type Writer, writerFor } from "../worksheet/words/writer.js";
 import { PRACTICE_OPTIONS, type PracticeOptions } from "./options.js";
 import { drawFrom, MOST_SEED } from "./random.js";
@@ -63,9 +64,9 @@ const TOPICS: Readonly<Record<PracticeTopic, DrawProblem>> = {
 };
 
 /** The topics of practice problems, from easy to hard as far as can be said. */
-export const practiceTopics: readonly PracticeTopic[] = /* @__PURE__ */ Object.keys(
-  TOPICS,
-) as PracticeTopic[];
+export const practiceTopics: readonly PracticeTopic[] = /* @__PURE__ */ frozen(
+  /* @__PURE__ */ Object.keys(TOPICS) as PracticeTopic[],
+);
 
 /**
  * A practice problem for a class: a realistic job in round figures, the answer, its working, and the common wrong answers
@@ -98,13 +99,14 @@ export function practiceProblem(
   options: PracticeOptions = {},
 ): PracticeProblem {
   checked(topic, choice("What it is about.", practiceTopics), "topic");
-  checked(seed, count("A whole number.", 0, MOST_SEED), "seed");
+  // A seed of -0 is 0.
+  const from = checked(seed, count("A whole number.", 0, MOST_SEED), "seed");
   const { units = "us", ...writing } = checked(options, PRACTICE_OPTIONS, "options");
   const writer = writerFor(writing, ENGLISH_PRACTICE_WORDS);
-  const { kind, given, answer, working, slips } = drawn(topic, seed, units);
+  const { kind, given, answer, working, slips } = drawn(topic, from, units);
   return {
     topic,
-    seed,
+    seed: from,
     units,
     problem: problemText(writer, { kind, given, answer }),
     given,

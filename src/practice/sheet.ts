@@ -1,24 +1,39 @@
 import { checked } from "../units/check.js";
-import { asGiven, list } from "../units/fields.js";
+import { choice, count, list } from "../units/fields.js";
+import { figure, made, table, written } from "../units/made.js";
+import { WORKING_LINE } from "../worksheet/lines/working-line.js";
 import { writtenLines } from "../worksheet/lines/written-line.js";
-import {
-  facts,
-  heading,
-  type SheetBlock,
-  type SheetOfBlocks,
-  sourcesList,
-  text,
-  working,
-} from "../worksheet/render/page.js";
+import { facts, heading, sourcesList, text, working } from "../worksheet/render/page.js";
+import type { SheetBlock, SheetOfBlocks } from "../worksheet/render/sheets.js";
 import { writerFor } from "../worksheet/words/writer.js";
 import { PRACTICE_SHEET_OPTIONS, type PracticeSheetOptions } from "./options.js";
-import type { PracticeProblem } from "./problem.js";
+import { type PracticeMistake, type PracticeProblem, practiceTopics } from "./problem.js";
+import { MOST_SEED } from "./random.js";
+import type { MistakeCode } from "./topics/drawn-problem.js";
 import { ENGLISH_PRACTICE_WORDS } from "./words.js";
 
-const PROBLEMS = /* @__PURE__ */ list(
-  "Problems from `practiceProblem`, made with the same locale and words.",
-  /* @__PURE__ */ asGiven<PracticeProblem>("A problem from `practiceProblem`."),
-);
+const PROBLEMS = /* @__PURE__ */ (() =>
+  list(
+    "",
+    made<PracticeProblem>({
+      topic: choice("", practiceTopics),
+      seed: count("", 0, MOST_SEED),
+      units: choice("", ["us", "metric", "imperial"]),
+      problem: written(),
+      given: table(figure()),
+      answer: figure(),
+      working: list("", WORKING_LINE, { least: 0 }),
+      mistakes: list(
+        "",
+        made<PracticeMistake>({
+          mistake: choice("", Object.keys(ENGLISH_PRACTICE_WORDS.mistakes) as MistakeCode[]),
+          answer: figure(),
+          shows: written(),
+        }),
+        { least: 0 },
+      ),
+    }),
+  ))();
 
 /**
  * Writes practice problems on one sheet: for students the problems alone, for the teacher with answer, working and the
@@ -27,7 +42,7 @@ const PROBLEMS = /* @__PURE__ */ list(
  * @param problems - problems from `practiceProblem`, made with the same locale and words
  * @param options - see {@link PracticeSheetOptions}
  * @returns the parts of the sheet in order, as data; `renderText`, `renderMarkdown`, `renderHtml` and `renderLatex` lay them out
- * @throws SprayMathError `missing` or `not-a-quantity` for problems that are not a list, `too-few` for none, `out-of-range`,
+ * @throws SprayMathError `missing`, `not-a-quantity`, `unknown-choice` or `unknown-field` for what are no problems, `too-few` for none, `out-of-range`,
  *   `unknown-choice` or `unknown-field` for an option
  *
  * @example

@@ -1,9 +1,20 @@
-export { calibrationRecordSchema, calibrationSchema, measurementSchema, todaySchema } from "./calibration.js";
-export type { Schema } from "./fields.js";
+export type { Limits } from "../units/fields.js";
+export type { Schema } from "./field-of.js";
+export { type FormChoice, type FormField, type FormOptions, formFields } from "./form-fields.js";
 export { type JsonSchema, toJsonSchema } from "./json-schema.js";
-export type { ReadingOptions } from "./options.js";
 export { parseCalibration, parseCalibrationRecord, parsePlanInput } from "./parse.js";
-export { planInputSchema, reserveSchema, sprayerSchema, toolsSchema } from "./plan-input.js";
-export { plotSchema } from "./plot.js";
-export { labelRateSchema, productSchema } from "./product.js";
-export { quantitySchema } from "./quantity.js";
+export type { ReadingOptions } from "./reading.js";
+export {
+  calibrationRecordSchema,
+  calibrationSchema,
+  labelRateSchema,
+  measurementSchema,
+  planInputSchema,
+  plotSchema,
+  productSchema,
+  quantitySchema,
+  reserveSchema,
+  sprayerSchema,
+  todaySchema,
+  toolsSchema,
+} from "./schemas.js";

@@ -1,26 +1,15 @@
-import type { Calibration } from "../output-rate/calibration.js";
-import type { CalibrationRecord } from "../output-rate/calibration-record.js";
-import type { PlanInput } from "../plan/input.js";
-import { calibrationRecordSchema, calibrationSchema } from "./calibration.js";
-import type { Schema } from "./fields.js";
-import { asSprayMathError } from "./issues.js";
-import type { ReadingOptions } from "./options.js";
-import { planInputSchema } from "./plan-input.js";
-
-// `jitless` holds for this call alone: whatever schemas an app has put in, nothing here makes code from text.
-function parsed<T>(schema: Schema<T>, value: unknown): T {
-  const read = schema.safeParse(value, { jitless: true, reportInput: true });
-  if (read.success) return read.data;
-  throw asSprayMathError(read.error.issues);
-}
+import { CALIBRATION, type Calibration } from "../output-rate/calibration.js";
+import { CALIBRATION_RECORD, type CalibrationRecord } from "../output-rate/calibration-record.js";
+import { PLAN_INPUT, type PlanInput } from "../plan/input.js";
+import { checkedOptions, type ReadingOptions, readBy } from "./reading.js";
 
 /**
- * Reads a whole spray job from what a form or a file has, and finds every fault of it at once. Quantities may be objects
- * (`{ value, unit }`) or text (`"2 1/2 gal"`), as `parseQuantity` reads it.
+ * Reads a whole spray job from what a form or a file has, and reports every fault of it at once. A quantity may be an object
+ * (`{ value, unit }`) or text (`"2 1/2 gal"`), and a number may be text (`"1,000"`): see `parseQuantity` and `parseNumber`.
  *
- * What is looked at: that every field that is needed is there and none that is not known (undefined ones aside), kinds and
- * choices, dimensions, ranges, and rates against the product's form. What only the whole job shows, such as a fill over the
- * tank or bands wider than their spacing, `planApplication` finds.
+ * The checks are those of `planApplication`: fields that are missing or not known, kinds and choices, dimensions, ranges, and
+ * what fields have to do with one another, such as a fill over the tank. Only what has to be worked out is left to
+ * `planApplication`, such as two runs that disagree. Reading stops at 1000 faults.
  *
  * @param value - anything, such as parsed JSON
  * @param options - whose numbers and measures text is in: `locale`, `system`, and what a bare `oz` is
@@ -48,7 +37,7 @@ function parsed<T>(schema: Schema<T>, value: unknown): T {
  * ```
  */
 export function parsePlanInput(value: unknown, options?: ReadingOptions): PlanInput {
-  return parsed(planInputSchema(options), value);
+  return readBy(PLAN_INPUT, value, checkedOptions(options));
 }
 
 /**
@@ -69,12 +58,11 @@ export function parsePlanInput(value: unknown, options?: ReadingOptions): PlanIn
  * ```
  */
 export function parseCalibration(value: unknown, options?: ReadingOptions): Calibration {
-  return parsed(calibrationSchema(options), value);
+  return readBy(CALIBRATION, value, checkedOptions(options));
 }
 
 /**
- * Reads a calibration record that was kept, as {@link parsePlanInput} reads a job. Unlike `readCalibrationRecord` it finds every fault
- * at once and refuses fields that it does not know.
+ * Reads a calibration record that was kept, as {@link parsePlanInput} reads a job. Unlike `readCalibrationRecord` it takes text.
  *
  * @param value - anything, such as parsed JSON
  * @param options - as for {@link parsePlanInput}
@@ -90,5 +78,5 @@ export function parseCalibration(value: unknown, options?: ReadingOptions): Cali
  * ```
  */
 export function parseCalibrationRecord(value: unknown, options?: ReadingOptions): CalibrationRecord {
-  return parsed(calibrationRecordSchema(options), value);
+  return readBy(CALIBRATION_RECORD, value, checkedOptions(options));
 }

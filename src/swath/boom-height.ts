@@ -2,12 +2,12 @@ import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { compareDecided } from "../units/decide.js";
 import { number, type ObjectField, object } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { positive, positiveIn } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { Fraction, Length } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 const SOURCE = "plane trigonometry";
 
@@ -61,7 +61,11 @@ const HEIGHT: ObjectField<BoomHeightInput> = object<BoomHeightInput>({
  * ```
  */
 export function boomHeight(input: BoomHeightInput): Length {
-  const { nozzleSpacing, angleDegrees, overlap } = checked(input, HEIGHT);
+  return heightOfBoom(checked(input, HEIGHT));
+}
+
+/** The height of a boom. Trusts its input. */
+function heightOfBoom({ nozzleSpacing, angleDegrees, overlap }: BoomHeightInput): Length {
   const { length } = unitsLike(nozzleSpacing.unit);
   const spacing = inUnit(nozzleSpacing, length);
   return positiveIn((spacing * (1 + inUnit(overlap, "1"))) / (2 * tanOfHalf(angleDegrees)), length);
@@ -84,8 +88,9 @@ export function boomHeight(input: BoomHeightInput): Length {
  * ```
  */
 export function boomHeightWorking(input: BoomHeightInput): WorkingLine[] {
-  const result = boomHeight(input);
-  const { nozzleSpacing, angleDegrees, overlap } = input;
+  const given = checked(input, HEIGHT);
+  const result = heightOfBoom(given);
+  const { nozzleSpacing, angleDegrees, overlap } = given;
   const { length } = unitsLike(nozzleSpacing.unit);
   return formulaLines({
     id: "swath.boomHeight",
@@ -142,7 +147,11 @@ export interface BoomCoverage {
  * ```
  */
 export function boomCoverage(input: BoomCoverageInput): BoomCoverage {
-  const { height, angleDegrees, nozzleSpacing } = checked(input, COVERAGE);
+  return coverageOfFans(checked(input, COVERAGE));
+}
+
+/** What fans cover at a height. Trusts its input. */
+function coverageOfFans({ height, angleDegrees, nozzleSpacing }: BoomCoverageInput): BoomCoverage {
   const { length } = unitsLike(height.unit);
   const fanWidth = positiveIn(2 * inUnit(height, length) * tanOfHalf(angleDegrees), length);
   const spacing = inUnit(nozzleSpacing, length);
@@ -169,8 +178,9 @@ export function boomCoverage(input: BoomCoverageInput): BoomCoverage {
  * ```
  */
 export function boomCoverageWorking(input: BoomCoverageInput): WorkingLine[] {
-  const { fanWidth, overlap, gap } = boomCoverage(input);
-  const { height, angleDegrees, nozzleSpacing } = input;
+  const given = checked(input, COVERAGE);
+  const { fanWidth, overlap, gap } = coverageOfFans(given);
+  const { height, angleDegrees, nozzleSpacing } = given;
   const { length } = unitsLike(height.unit);
   return [
     ...formulaLines({

@@ -2,13 +2,13 @@ import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { ceilDecided, moreThan } from "../units/decide.js";
 import { about, type ObjectField, object, optional } from "../units/fields.js";
-import { formulaLines, type GivenTerm } from "../units/lines.js";
+import { formulaLines, type GivenTerm } from "../units/formula-lines.js";
 import { refusal } from "../units/message.js";
 import { quantity } from "../units/quantity-field.js";
 import { positive, positiveIn } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { Fraction, Length, Speed, Time } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { OVERLAP, overlapFits, overlapIn } from "./overlap.js";
 
 /** A plot to be covered in passes. */

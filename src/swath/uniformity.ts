@@ -18,7 +18,7 @@ import { type Expected, QuantityField, quantity, refuseDimension } from "../unit
 import { positiveIn } from "../units/result.js";
 import { unitsIn, unitsLike } from "../units/systems.js";
 import type { Fraction, Length, Quantity, Unit } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 /**
  * How neighbouring passes are driven.

@@ -2,12 +2,12 @@ import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { choice, count, type ObjectField, object, optional } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { positiveIn } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { Fraction, Length } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { bandsFit } from "./bands-fit.js";
 import { OVERLAP, overlapFits, overlapIn } from "./overlap.js";
 
@@ -47,7 +47,11 @@ const BOOM: ObjectField<BoomWidthInput> = object({
  * ```
  */
 export function boomWidth(input: BoomWidthInput): Length {
-  const { nozzles, nozzleSpacing } = checked(input, BOOM);
+  return widthOfBoom(checked(input, BOOM));
+}
+
+/** The width of a boom. Trusts its input. */
+function widthOfBoom({ nozzles, nozzleSpacing }: BoomWidthInput): Length {
   const { length } = unitsLike(nozzleSpacing.unit);
   return positiveIn(nozzles * inUnit(nozzleSpacing, length), length);
 }
@@ -69,11 +73,12 @@ export function boomWidth(input: BoomWidthInput): Length {
  * ```
  */
 export function boomWidthWorking(input: BoomWidthInput): WorkingLine[] {
-  const result = boomWidth(input);
+  const given = checked(input, BOOM);
+  const result = widthOfBoom(given);
   return formulaLines({
     id: "swath.boom",
     formula: "nozzles * nozzleSpacing",
-    terms: { nozzles: input.nozzles, nozzleSpacing: [input.nozzleSpacing, result.unit] },
+    terms: { nozzles: given.nozzles, nozzleSpacing: [given.nozzleSpacing, result.unit] },
     result,
     source: "Spray Application Manual, Grains Research and Development Corporation, module 8.3",
   });
@@ -237,7 +242,11 @@ const SHARED: ObjectField<WidthPerNozzleInput> = object({
  * ```
  */
 export function widthPerNozzle(input: WidthPerNozzleInput): Length {
-  const { width, nozzles } = checked(input, SHARED);
+  return widthOfNozzle(checked(input, SHARED));
+}
+
+/** The width of one nozzle. Trusts its input. */
+function widthOfNozzle({ width, nozzles }: WidthPerNozzleInput): Length {
   const { length } = unitsLike(width.unit);
   return positiveIn(inUnit(width, length) / nozzles, length);
 }
@@ -259,12 +268,13 @@ export function widthPerNozzle(input: WidthPerNozzleInput): Length {
  * ```
  */
 export function widthPerNozzleWorking(input: WidthPerNozzleInput): WorkingLine[] {
-  const result = widthPerNozzle(input);
-  const { length } = unitsLike(input.width.unit);
+  const given = checked(input, SHARED);
+  const result = widthOfNozzle(given);
+  const { length } = unitsLike(given.width.unit);
   return formulaLines({
     id: "swath.perNozzle",
     formula: "width / nozzles",
-    terms: { width: [input.width, length], nozzles: input.nozzles },
+    terms: { width: [given.width, length], nozzles: given.nozzles },
     result,
     source: "common practice, no source",
   });
@@ -310,7 +320,11 @@ const TREE_ROW: ObjectField<TreeRowWidthInput> = object({
  * ```
  */
 export function treeRowWidth(input: TreeRowWidthInput): Length {
-  const { rowSpacing, sides } = checked(input, TREE_ROW);
+  return widthOfTreeRow(checked(input, TREE_ROW));
+}
+
+/** The width of a pass between rows of trees. Trusts its input. */
+function widthOfTreeRow({ rowSpacing, sides }: TreeRowWidthInput): Length {
   const { length } = unitsLike(rowSpacing.unit);
   return positiveIn((inUnit(rowSpacing, length) * sides) / 2, length);
 }
@@ -332,12 +346,13 @@ export function treeRowWidth(input: TreeRowWidthInput): Length {
  * ```
  */
 export function treeRowWidthWorking(input: TreeRowWidthInput): WorkingLine[] {
-  const result = treeRowWidth(input);
-  const { length } = unitsLike(input.rowSpacing.unit);
+  const given = checked(input, TREE_ROW);
+  const result = widthOfTreeRow(given);
+  const { length } = unitsLike(given.rowSpacing.unit);
   return formulaLines({
     id: "swath.treeRow",
     formula: "rowSpacing * sides / 2",
-    terms: { rowSpacing: [input.rowSpacing, length], sides: input.sides },
+    terms: { rowSpacing: [given.rowSpacing, length], sides: given.sides },
     result,
     source: "plane geometry",
   });
@@ -381,7 +396,11 @@ const WET: ObjectField<EffectiveWidthInput> = object<EffectiveWidthInput>(
  * ```
  */
 export function effectiveWidth(input: EffectiveWidthInput): Length {
-  const { width, overlap } = checked(input, WET);
+  return widthThatCounts(checked(input, WET));
+}
+
+/** The width that one pass adds. Trusts its input. */
+function widthThatCounts({ width, overlap }: EffectiveWidthInput): Length {
   const { length } = unitsLike(width.unit);
   const whole = inUnit(width, length);
   return positiveIn(whole - overlapIn(overlap, whole, length), length);
@@ -404,13 +423,14 @@ export function effectiveWidth(input: EffectiveWidthInput): Length {
  * ```
  */
 export function effectiveWidthWorking(input: EffectiveWidthInput): WorkingLine[] {
-  const result = effectiveWidth(input);
-  const { length } = unitsLike(input.width.unit);
-  const isPart = dimensionOf(input.overlap.unit) === "fraction";
+  const given = checked(input, WET);
+  const result = widthThatCounts(given);
+  const { length } = unitsLike(given.width.unit);
+  const isPart = dimensionOf(given.overlap.unit) === "fraction";
   return formulaLines({
     id: "swath.effective",
     formula: isPart ? "width * (1 - overlap)" : "width - overlap",
-    terms: { width: [input.width, length], overlap: [input.overlap, isPart ? "1" : length] },
+    terms: { width: [given.width, length], overlap: [given.overlap, isPart ? "1" : length] },
     result,
     source: "common practice, no source",
   });

@@ -2,7 +2,7 @@ import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { type ObjectField, object, optional } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { called, quantity } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
 import { positiveIn } from "../units/result.js";
@@ -20,7 +20,7 @@ import type {
   VolumeRate,
   VolumeUnit,
 } from "../units/types.js";
-import { conversionLines, type WorkingLine } from "../units/working.js";
+import { conversionLines, type WorkingLine } from "../units/working-line.js";
 import {
   type ActiveContent,
   asDensity,

@@ -6,18 +6,19 @@ import {
   byGiven,
   type EitherField,
   either,
+  named,
   number,
   type ObjectField,
   object,
   optional,
 } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { type QuantityField, quantity, treatedArea } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
 import { positive } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { AreaUnit, Quantity, TreatedArea, Volume, VolumeRate, VolumeUnit } from "../units/types.js";
-import { conversionLines, type WorkingLine } from "../units/working.js";
+import { conversionLines, type WorkingLine } from "../units/working-line.js";
 
 /** What is mixed to spare: per cent of the sprayed volume, a volume, or up to the next multiple of a volume. */
 export type Reserve =
@@ -35,14 +36,17 @@ export type Reserve =
     };
 
 /** What is mixed to spare. */
-export const RESERVE: EitherField<Reserve> = either<Reserve>(
-  "What is mixed to spare: per cent of the sprayed volume, a volume, or up to the next multiple of a volume.",
-  [
-    object({ percent: number("Per cent of the sprayed volume, 0 to 100.", { min: 0, max: 100 }) }),
-    object({ volume: quantity("A volume, 0 or more.", "volume", "nonnegative") }),
-    object({ roundUpTo: quantity("The total goes up to the next multiple of this volume.", "volume") }),
-  ],
-  byGiven([["percent"], ["volume"], ["roundUpTo"]]),
+export const RESERVE: EitherField<Reserve> = named(
+  "Reserve",
+  either<Reserve>(
+    "What is mixed to spare: per cent of the sprayed volume, a volume, or up to the next multiple of a volume.",
+    [
+      object({ percent: number("Per cent of the sprayed volume, 0 to 100.", { min: 0, max: 100 }) }),
+      object({ volume: quantity("A volume, 0 or more.", "volume", "nonnegative") }),
+      object({ roundUpTo: quantity("The total goes up to the next multiple of this volume.", "volume") }),
+    ],
+    byGiven([["percent"], ["volume"], ["roundUpTo"]]),
+  ),
 );
 
 /** What {@link carrierFor} is given. */

@@ -4,11 +4,11 @@ import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { type ObjectField, object, type Partly } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { basedOr, called, type QuantityField, quantity } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
 import type { BasedFraction, Concentration, Mass, Quantity, Volume } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 /** What {@link diluteMix} is given. Both strengths are given in the same way. */
 export interface DilutionInput {

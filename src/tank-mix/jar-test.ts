@@ -3,11 +3,11 @@ import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { type ObjectField, object, optional } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
 import type { Mass, Time, Volume } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { amountList, refuseNoWater, waterIn } from "./mix-loads.js";
 
 /** What {@link jarTest} is given. */

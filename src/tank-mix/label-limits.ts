@@ -2,7 +2,16 @@ import { joinPath } from "../errors.js";
 import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { about, count, number, type ObjectField, object, optional, type Partly } from "../units/fields.js";
+import {
+  about,
+  count,
+  named,
+  number,
+  type ObjectField,
+  object,
+  optional,
+  type Partly,
+} from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import { quantity } from "../units/quantity-field.js";
 import { perUnit, resolveUnit } from "../units/resolve.js";
@@ -48,32 +57,37 @@ export interface LabelLimits {
 }
 
 /** The limits that a label sets. */
-export const LABEL_LIMITS: ObjectField<LabelLimits> = object<LabelLimits>(
-  {
-    min: optional(about("The lowest rate.", SINGLE_RATE)),
-    max: optional(about("The highest rate of one application.", SINGLE_RATE)),
-    leastCarrier: optional(quantity("The least carrier per treated area. More than 0.", "volumeRate")),
-    mostCarrier: optional(quantity("The most carrier per treated area. More than 0.", "volumeRate")),
-    seasonMax: optional(
-      about("The most per area in a season (or a year: as the label counts).", SEASON_RATE),
-    ),
-    mostApplications: optional(count("The most applications in a season. A whole number, 1 or more.")),
-    daysBetween: optional(number("The fewest days from one application to the next. 0 or more.", { min: 0 })),
-  },
-  [
-    ({ leastCarrier, mostCarrier }, check) => {
-      if (leastCarrier === undefined || mostCarrier === undefined) return;
-      if (moreThan(inUnit(leastCarrier, mostCarrier.unit), mostCarrier.value))
-        check.fault(
-          "conflict",
-          "carrier-limits-upside-down",
-          "leastCarrier",
-          "The least carrier is more than the most. Are they the wrong way round?",
-          { given: leastCarrier, limit: mostCarrier },
-        );
+export const LABEL_LIMITS: ObjectField<LabelLimits> = named(
+  "LabelLimits",
+  object<LabelLimits>(
+    {
+      min: optional(about("The lowest rate.", SINGLE_RATE)),
+      max: optional(about("The highest rate of one application.", SINGLE_RATE)),
+      leastCarrier: optional(quantity("The least carrier per treated area. More than 0.", "volumeRate")),
+      mostCarrier: optional(quantity("The most carrier per treated area. More than 0.", "volumeRate")),
+      seasonMax: optional(
+        about("The most per area in a season (or a year: as the label counts).", SEASON_RATE),
+      ),
+      mostApplications: optional(count("The most applications in a season. A whole number, 1 or more.")),
+      daysBetween: optional(
+        number("The fewest days from one application to the next. 0 or more.", { min: 0 }),
+      ),
     },
-  ],
-  "What the label allows, for the job to be checked against. Nothing is checked unless given.",
+    [
+      ({ leastCarrier, mostCarrier }, check) => {
+        if (leastCarrier === undefined || mostCarrier === undefined) return;
+        if (moreThan(inUnit(leastCarrier, mostCarrier.unit), mostCarrier.value))
+          check.fault(
+            "conflict",
+            "carrier-limits-upside-down",
+            "leastCarrier",
+            "The least carrier is more than the most. Are they the wrong way round?",
+            { given: leastCarrier, limit: mostCarrier },
+          );
+      },
+    ],
+    "What the label allows, for the job to be checked against. Nothing is checked unless given.",
+  ),
 );
 
 /** What the plot has had already this season. */
@@ -87,27 +101,30 @@ export interface SeasonSoFar {
 }
 
 /** What the plot has had already this season. */
-export const SEASON_SO_FAR: ObjectField<SeasonSoFar> = object<SeasonSoFar>(
-  {
-    rate: optional(about("The product used per area, all applications together. 0 or more.", SEASON_USED)),
-    applications: optional(count("The number of applications. A whole number, 0 or more.", 0)),
-    daysSinceLast: optional(
-      number("The days since the last application; left out where there was none. 0 or more.", { min: 0 }),
-    ),
-  },
-  [
-    ({ rate, applications }, check) => {
-      if (applications === 0 && rate !== undefined && !isNothing(rate))
-        check.fault(
-          "conflict",
-          "used-without-application",
-          "rate",
-          "You entered an amount used but no applications. Enter how many there were, or leave one of them out.",
-          { applications },
-        );
+export const SEASON_SO_FAR: ObjectField<SeasonSoFar> = named(
+  "SeasonSoFar",
+  object<SeasonSoFar>(
+    {
+      rate: optional(about("The product used per area, all applications together. 0 or more.", SEASON_USED)),
+      applications: optional(count("The number of applications. A whole number, 0 or more.", 0)),
+      daysSinceLast: optional(
+        number("The days since the last application; left out where there was none. 0 or more.", { min: 0 }),
+      ),
     },
-  ],
-  "What the plot has had of it already this season.",
+    [
+      ({ rate, applications }, check) => {
+        if (applications === 0 && rate !== undefined && !isNothing(rate))
+          check.fault(
+            "conflict",
+            "used-without-application",
+            "rate",
+            "You entered an amount used but no applications. Enter how many there were, or leave one of them out.",
+            { applications },
+          );
+      },
+    ],
+    "What the plot has had of it already this season.",
+  ),
 );
 
 /** What {@link checkLabel} is given. */
@@ -278,57 +295,77 @@ function rateFindings(job: Job, at: string): LabelFinding[] {
   const { label, range, near, unit } = job;
   const max = limitOf(job, Math.min, [label.max, "label.max"], [range?.high, "rate.high"]);
   const min = limitOf(job, Math.max, [label.min, "label.min"], [range?.low, "rate.low"]);
-  const figure = (value: number): Quantity => ({ value, unit });
-  const rate = figure(job.rate);
-  if (max !== undefined && min !== undefined && moreThan(min, max))
+  // Whatever is said about a limit is said in the unit that it is given in.
+  const against = (limit: Limit): Quantity => amountIn(limit.given.unit, job.rate, unit);
+  if (max !== undefined && min !== undefined && moreThan(min.value, max.value))
     throw refusal(
       "conflict",
       "limits-upside-down",
       joinPath(at, range === undefined ? "label" : "rate"),
       "The lower limit of the rate is over the upper one. Are they the wrong way round?",
-      { min: figure(min), max: figure(max) },
+      { min: min.given, max: max.given },
     );
-  if (max !== undefined && moreThan(job.rate, max))
-    return [finding("rate-over-max", { rate, max: figure(max) })];
-  if (min !== undefined && moreThan(min, job.rate))
-    return [finding("rate-under-min", { rate, min: figure(min) })];
-  if (max === undefined || !moreThan(job.rate, max * (1 - near))) return [];
+  if (max !== undefined && moreThan(job.rate, max.value))
+    return [finding("rate-over-max", { rate: against(max), max: max.given })];
+  if (min !== undefined && moreThan(min.value, job.rate))
+    return [finding("rate-under-min", { rate: against(min), min: min.given })];
+  if (max === undefined || !moreThan(job.rate, max.value * (1 - near))) return [];
   // What could push a rate over a limit next to it: a strength of the mix is the same at any pace.
   const measured = isOfMix(job.single) && isOfMix((label.max ?? range?.high) as SingleRate);
   const other = measured ? { key: "rate-near-max-by-measure", template: NEAR_BY_MEASURE } : undefined;
-  return [finding("rate-near-max", { rate, max: figure(max) }, other)];
+  return [finding("rate-near-max", { rate: against(max), max: max.given }, other)];
 }
 
+/** A limit per treated area: the number to compare with, and as the label gives it. */
+interface Limit {
+  readonly value: number;
+  readonly given: Quantity;
+}
+
+/** The strictest of the limits that are given: the lowest of the upper ones, or the highest of the lower ones. */
 function limitOf(
   job: Job,
   strictest: (...limits: number[]) => number,
   ...given: readonly (readonly [SingleRate | undefined, string])[]
-): number | undefined {
-  const limits = given.flatMap(([limit, place]) => (limit === undefined ? [] : [job.perArea(limit, place)]));
-  return limits.length === 0 ? undefined : strictest(...limits);
+): Limit | undefined {
+  const limits = given.flatMap(([limit, place]) => (limit === undefined ? [] : [asLimit(limit, place, job)]));
+  const value = strictest(...limits.map((limit) => limit.value));
+  return limits.find((limit) => limit.value === value);
+}
+
+function amountIn(to: Unit, value: number, unit: Unit): Quantity {
+  return { value: inUnit({ value, unit }, to), unit: to };
+}
+
+// A person holds a limit against the label: in the label's own unit, where it says how much per treated area.
+function asLimit(limit: SingleRate, place: string, { perArea, unit }: Job): Limit {
+  const value = perArea(limit, place);
+  const own = readRate(limit);
+  const isPlain = own.kind === "area" && own.per !== "ground" && own.active === undefined;
+  return { value, given: isPlain ? own.quantity : { value, unit } };
 }
 
 function carrierFindings({ label, carrierRate, near }: Job): LabelFinding[] {
-  const { value, unit } = carrierRate;
-  const limitIn = (limit: VolumeRate | undefined): VolumeRate | undefined =>
-    limit && { value: inUnit(limit, unit), unit };
-  const least = limitIn(label.leastCarrier);
-  const most = limitIn(label.mostCarrier);
-  if (least !== undefined && moreThan(least.value, value))
-    return [finding("carrier-under-least", { carrierRate, least })];
-  if (most !== undefined && moreThan(value, most.value))
-    return [finding("carrier-over-most", { carrierRate, most })];
-  if (least !== undefined && moreThan(least.value * (1 + near), value))
-    return [finding("carrier-near-least", { carrierRate, least })];
-  return [];
+  const { leastCarrier: least, mostCarrier: most } = label;
+  const against = ({ unit }: VolumeRate): Quantity => amountIn(unit, carrierRate.value, carrierRate.unit);
+  if (least !== undefined) {
+    const figures = { carrierRate: against(least), least };
+    if (moreThan(least.value, figures.carrierRate.value)) return [finding("carrier-under-least", figures)];
+    if (moreThan(least.value * (1 + near), figures.carrierRate.value))
+      return [finding("carrier-near-least", figures)];
+  }
+  if (most === undefined || !moreThan(against(most).value, most.value)) return [];
+  return [finding("carrier-over-most", { carrierRate: against(most), most })];
 }
 
-function seasonFindings({ label, soFar, unit, rate, perArea }: Job): LabelFinding[] {
+function seasonFindings(job: Job): LabelFinding[] {
+  const { label, soFar, unit, rate, perArea } = job;
   if (label.seasonMax === undefined) return [];
-  const max = perArea(label.seasonMax, "label.seasonMax");
+  const { value: max, given } = asLimit(label.seasonMax, "label.seasonMax", job);
   const used = soFar.rate === undefined || isNothing(soFar.rate) ? 0 : perArea(soFar.rate, "soFar.rate");
-  const figure = (value: number): Quantity => ({ value, unit });
-  const figures = { rate: figure(rate), used: figure(used), max: figure(max) };
+  // What is added up is shown in one unit: that of the label's maximum.
+  const figure = (value: number): Quantity => amountIn(given.unit, value, unit);
+  const figures = { rate: figure(rate), used: figure(used), max: given };
   if (moreThan(used + rate, max)) return [finding("season-over-max", figures)];
   if (soFar.rate === undefined && soFar.applications !== 0) return [finding("season-unknown", figures)];
   if (!moreThan(used + 2 * rate, max)) return [];

@@ -9,6 +9,7 @@ import {
   type EitherField,
   either,
   hasField,
+  named,
   number,
   type ObjectField,
   object,
@@ -253,10 +254,13 @@ const PLAIN_RATE: QuantityField<Exclude<SingleRate, AreaRate | PartsRate | Activ
 const AREA_RATE: ObjectField<AreaRate> = areaRate(perArea());
 
 /** A rate as a label gives it, one figure. */
-export const SINGLE_RATE: EitherField<SingleRate> = either<SingleRate>(
-  "A rate as a label gives it: per area (a bare one is per treated area), per volume of carrier, per row length, per cent or ppm with a basis, a ratio, or active ingredient.",
-  [PLAIN_RATE, ACTIVE_RATE, PARTS_RATE, AREA_RATE],
-  byGiven([PLAIN, ACTIVE, PARTS, PER_AREA], 0),
+export const SINGLE_RATE: EitherField<SingleRate> = named(
+  "SingleRate",
+  either<SingleRate>(
+    "A rate as a label gives it: per area (a bare one is per treated area), per volume of carrier, per row length, per cent or ppm with a basis, a ratio, or active ingredient.",
+    [PLAIN_RATE, ACTIVE_RATE, PARTS_RATE, AREA_RATE],
+    byGiven([PLAIN, ACTIVE, PARTS, PER_AREA], 0),
+  ),
 );
 
 const RATE_RANGE: ObjectField<RateRange> = object<RateRange>({
@@ -266,10 +270,13 @@ const RATE_RANGE: ObjectField<RateRange> = object<RateRange>({
 });
 
 /** A rate as a label gives it, or a range of rates with the one chosen. */
-export const LABEL_RATE: EitherField<LabelRate> = either<LabelRate>(
-  "The rate as the label gives it. A bare rate per area is per treated area.",
-  [PLAIN_RATE, ACTIVE_RATE, PARTS_RATE, AREA_RATE, RATE_RANGE],
-  byGiven([PLAIN, ACTIVE, PARTS, PER_AREA, ["low", "high", "chosen"]], 0),
+export const LABEL_RATE: EitherField<LabelRate> = named(
+  "LabelRate",
+  either<LabelRate>(
+    "The rate as the label gives it. A bare rate per area is per treated area.",
+    [PLAIN_RATE, ACTIVE_RATE, PARTS_RATE, AREA_RATE, RATE_RANGE],
+    byGiven([PLAIN, ACTIVE, PARTS, PER_AREA, ["low", "high", "chosen"]], 0),
+  ),
 );
 
 /* @__NO_SIDE_EFFECTS__ */

@@ -1,13 +1,13 @@
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { type ObjectField, object } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
 import { finite } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { AreaUnit, Quantity, TreatedArea, Volume, VolumeRate, VolumeUnit } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 /** What {@link leftoverArea} is given. */
 export interface LeftoverInput {

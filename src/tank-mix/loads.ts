@@ -11,12 +11,12 @@ import {
   optional,
   type Partly,
 } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { refusal } from "../units/message.js";
 import { type QuantityField, quantity } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
 import type { Quantity, Volume } from "../units/types.js";
-import { conversionLines, type WorkingLine } from "../units/working.js";
+import { conversionLines, type WorkingLine } from "../units/working-line.js";
 import { rescaled, scaled, shareOf, unscaled } from "./scaled.js";
 
 /** Past so many loads a unit or a tank is wrong, not the plot large. */

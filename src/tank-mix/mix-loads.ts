@@ -3,11 +3,11 @@ import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { joined, type ListField, list, type ObjectField, object } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { refusal } from "../units/message.js";
 import { quantity } from "../units/quantity-field.js";
 import type { Mass, Volume, VolumeUnit } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { LOAD, type Load } from "./loads.js";
 import { carriersGone, LOAD_LIST, shareOut, wholeMix } from "./product-in-loads.js";
 

@@ -3,7 +3,7 @@ import { inUnit } from "../units/convert.js";
 import { type ListField, list, type ObjectField, object } from "../units/fields.js";
 import { quantity } from "../units/quantity-field.js";
 import type { Mass, Volume } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 import { LOAD, type Load, MOST_LOADS } from "./loads.js";
 import { rescaled, scaled, shareOf, unscaled } from "./scaled.js";
 

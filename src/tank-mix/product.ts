@@ -11,7 +11,7 @@ import {
   optional,
   type Partly,
 } from "../units/fields.js";
-import { formulaLines, type GivenTerm } from "../units/lines.js";
+import { formulaLines, type GivenTerm } from "../units/formula-lines.js";
 import { refusal } from "../units/message.js";
 import { groundArea, quantity, treatedArea } from "../units/quantity-field.js";
 import { perUnit, resolveUnit } from "../units/resolve.js";
@@ -31,7 +31,7 @@ import type {
   VolumeRate,
   VolumeUnit,
 } from "../units/types.js";
-import { conversionLines, type WorkingLine } from "../units/working.js";
+import { conversionLines, type WorkingLine } from "../units/working-line.js";
 import {
   fractionLines,
   type ProductRateTerms,

@@ -1,11 +1,11 @@
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { count, type ObjectField, object } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { quantity } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
 import type { Fraction, Volume } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 /** What {@link rinseTank} is given. */
 export interface RinseInput {

@@ -1,10 +1,10 @@
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { type ObjectField, object, optional } from "../units/fields.js";
-import { formulaLines } from "../units/lines.js";
+import { formulaLines } from "../units/formula-lines.js";
 import { quantity } from "../units/quantity-field.js";
 import type { Fraction, Mass, Volume } from "../units/types.js";
-import type { WorkingLine } from "../units/working.js";
+import type { WorkingLine } from "../units/working-line.js";
 
 /** What {@link strengthOf} is given. */
 export interface DilutedMix<A extends Volume | Mass = Volume | Mass> {

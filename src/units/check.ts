@@ -14,6 +14,8 @@ export interface TextReader {
 // Nobody mends more at a time. Reading ends there, so an input with a million faults takes no longer.
 const MOST_ISSUES = 1000;
 
+const LONGEST_PATH = 300;
+
 /** One reading of an input from the outside in: where it is, and every fault met so far. */
 export class Check {
   readonly issues: Issue[] = [];
@@ -69,7 +71,9 @@ export class Check {
 
   /** Notes a fault that has its words already. */
   note({ code, key, figures, message }: Omit<Issue, "path">, at: string): undefined {
-    const path = joinPath(this.path.reduce<string>(withStep, ""), at);
+    const whole = joinPath(this.path.reduce<string>(withStep, ""), at);
+    // A name in it may come from outside.
+    const path = whole.length > LONGEST_PATH ? `${whole.slice(0, LONGEST_PATH)}…` : whole;
     this.issues.push({ code, key, path, figures, message });
     if (this.issues.length === MOST_ISSUES) throw errorOf(this.issues);
   }
@@ -86,6 +90,10 @@ function withStep(path: string, step: string | number): string {
 export abstract class Field<T> {
   /** May be left out: `undefined` and `null` mean "not given". */
   readonly optional: boolean;
+  /** What holds where nothing is given, for a schema or a form to say; whoever computes from the input has it in. */
+  readonly usual?: T;
+  /** For a part that is used in several places: its name, and what it means by itself. */
+  readonly part?: { readonly name: string; readonly about: string };
 
   /** @param about - what it means, in a sentence or two: docstring, schema and form say the same */
   constructor(readonly about: string) {

@@ -3,10 +3,10 @@ import { Check, checked } from "./check.js";
 import { countUnits, dimensionOf } from "./dimensions.js";
 import { type Decimal, decimal, exactRatio } from "./exact.js";
 import { type ObjectField, object } from "./fields.js";
+import { type Marked, remade } from "./marks.js";
 import { refusal } from "./message.js";
 import { anyQuantity, anyUnit, refuseUnitDimension } from "./quantity-field.js";
 import { type ResolvedUnit, resolveUnit } from "./resolve.js";
-import { type Marked, remade } from "./shape.js";
 import type {
   AreaUnit,
   BasedFraction,
@@ -145,7 +145,7 @@ export function convert<T extends FractionUnit>(quantity: BasedFraction, to: T):
 export function convert<U extends Unit, T extends UnitLike<U>>(quantity: Quantity<U>, to: T): Quantity<T>;
 export function convert(quantity: Marked, to: Unit): Quantity {
   const known = knownNumberIn(quantity, to);
-  if (known !== undefined) return remade(quantity, known, to);
+  if (known !== undefined) return { value: known, unit: to };
   const given = checked({ quantity, to }, CONVERSION);
   return remade(given.quantity as Marked, numberIn(given.quantity, given.to), given.to);
 }
@@ -204,10 +204,12 @@ const MEASURING: ObjectField<{ readonly quantity: Quantity; readonly unit: Unit 
  */
 function knownNumberIn(quantity: Marked, unit: Unit): number | undefined {
   try {
-    const factor = knownFactor(quantity?.unit, unit);
-    if (factor === undefined || typeof quantity.value !== "number") return undefined;
+    // Each is read once: a getter may give something else the second time.
+    const { value: given, unit: from } = quantity;
+    const factor = knownFactor(from, unit);
+    if (factor === undefined || typeof given !== "number") return undefined;
     for (const name in quantity) if (name !== "value" && name !== "unit") return undefined;
-    const value = timesFactor(quantity.value, factor);
+    const value = timesFactor(given, factor);
     return Number.isFinite(value) ? value : undefined;
   } catch {
     // It fails when it is looked at, as a proxy that was revoked does: the longer look says so.

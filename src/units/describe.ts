@@ -26,7 +26,7 @@ export interface UnitDescription<U extends Unit = Unit> {
  *
  * @param unit - any unit
  * @returns its dimension, names, symbol and systems of measure
- * @throws SprayMathError `unknown-unit`
+ * @throws SprayMathError `missing` or `unknown-unit`
  *
  * @example
  * ```ts

@@ -1,4 +1,3 @@
-import { SprayMathError, shown } from "../errors.js";
 import { NAMES } from "./names.js";
 import { resolveUnit } from "./resolve.js";
 import { COMPOUNDS, type SimpleDimension, TABLE } from "./table.js";
@@ -17,7 +16,7 @@ export function dimensionInWords(dimension: Dimension): string {
  *
  * @param unit - any unit
  * @returns the dimension's name
- * @throws SprayMathError `unknown-unit`
+ * @throws SprayMathError `missing` or `unknown-unit`
  *
  * @example
  * ```ts
@@ -37,14 +36,6 @@ export function unitsMeasuring(dimension: Dimension): Unit[] {
   const { over, per } = COMPOUNDS[dimension as keyof typeof COMPOUNDS];
   const compounds = simple(over).flatMap((top) => simple(per).map((bottom) => `${top}/${bottom}`));
   return (dimension === "speed" ? ["mph", ...compounds] : compounds) as Unit[];
-}
-
-/** Refuses what is not the name of a dimension. */
-export function checkDimension(dimension: string, path: string): asserts dimension is Dimension {
-  if (!Object.hasOwn(NAMES.dimension, dimension)) {
-    const names = DIMENSIONS.join(", ");
-    throw new SprayMathError("unknown-choice", path, `Given ${shown(dimension)}; wanted one of: ${names}.`);
-  }
 }
 
 let total = 0;

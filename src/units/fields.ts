@@ -18,10 +18,19 @@ function changed<F extends Field<unknown>>(field: F, change: Partial<Field<unkno
   return Object.assign(Object.create(Object.getPrototypeOf(field)), field, change);
 }
 
-/** The same field, which may be left out. */
+/** The same field, which may be left out; `usual` is what then holds. */
 /* @__NO_SIDE_EFFECTS__ */
-export function optional<T>(field: Field<T>): Optional<T> {
-  return changed(field, { optional: true }) as Optional<T>;
+export function optional<T>(field: Field<T>, usual?: T): Optional<T> {
+  return changed(field, { optional: true, ...(usual !== undefined && { usual }) }) as Optional<T>;
+}
+
+/**
+ * The same field as a part with a name, for what is used in several places: a JSON Schema describes it once, under this
+ * name and with this sentence, whatever the fields say that hold it.
+ */
+/* @__NO_SIDE_EFFECTS__ */
+export function named<F extends Field<unknown>>(name: string, field: F): F {
+  return changed(field, { part: { name, about: field.about } });
 }
 
 /** The same field with another sentence. */
@@ -121,7 +130,10 @@ export class ChoiceField<T extends string | number> extends Field<T> {
   }
 
   read(input: unknown, check: Check): T | undefined {
-    const found = this.choices.find((name) => name === input);
+    // A form has a number that was chosen as text.
+    const isMeant = (name: T): boolean =>
+      name === input || (check.texts !== undefined && String(name) === input);
+    const found = this.choices.find(isMeant);
     if (found !== undefined) return found;
     const choices = this.choices.map(String);
     const meant = typeof input === "string" ? nearest(shortened(input), choices) : undefined;
@@ -215,6 +227,7 @@ export type Agreement<T> = (given: Partly<T>, check: Check) => void;
 export class ObjectField<T extends object> extends Field<T> {
   readonly names: readonly string[];
   private readonly all: readonly Field<unknown>[];
+  private readonly needsNothing: boolean;
 
   constructor(
     readonly fields: FieldsOf<T>,
@@ -224,6 +237,7 @@ export class ObjectField<T extends object> extends Field<T> {
     super(about);
     this.names = Object.keys(fields);
     this.all = Object.values(fields);
+    this.needsNothing = this.all.every(({ optional }) => optional);
   }
 
   read(input: unknown, check: Check): T | undefined {
@@ -239,7 +253,8 @@ export class ObjectField<T extends object> extends Field<T> {
     for (const name in input)
       if (!Object.hasOwn(fields, name) && isGiven(name, input)) refuseUnknownField(name, names, check);
     for (const agrees of this.agree) agrees(output as Partly<T>, check);
-    return check.issues.length === before ? (output as T) : undefined;
+    // With nothing that it needs, an object is right by what could be read of it: others may be held against that.
+    return check.issues.length === before || this.needsNothing ? (output as T) : undefined;
   }
 
   missing(check: Check): undefined {
@@ -250,7 +265,8 @@ export class ObjectField<T extends object> extends Field<T> {
   }
 }
 
-function isObject(input: unknown, check: Check): input is object {
+/** Whether an input is an object, and no list; notes a fault where it isn't. */
+export function isObject(input: unknown, check: Check): input is object {
   if (typeof input === "object" && input !== null && !Array.isArray(input)) return true;
   const given = shown(input);
   check.fault("not-a-quantity", "object-expected", "", "This must be an object with fields, not {given}.", {
@@ -460,6 +476,7 @@ export function byGiven(groups: readonly (readonly string[])[], otherwise?: numb
     const given = groups.flatMap((group, i) => (hasField(input, group) ? [i] : []));
     const [first = otherwise, second] = given;
     if (first !== undefined && second === undefined) return first;
+    if (second === undefined && !isObject(input, check)) return undefined;
     const choices = groups.map((group) => group.join(" and "));
     if (second === undefined)
       return check.fault("missing", "choose-fields", "", "Enter one of: {choices}.", { choices });

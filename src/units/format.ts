@@ -2,11 +2,11 @@ import { checked } from "./check.js";
 import { describeUnit } from "./describe.js";
 import { choice, count, type ObjectField, object, optional } from "./fields.js";
 import { locale } from "./locale-field.js";
+import type { Marked } from "./marks.js";
 import { multipleOf } from "./multiples.js";
 import { numberFormat, percentGap } from "./numerals.js";
 import { anyQuantity } from "./quantity-field.js";
 import { resolveUnit } from "./resolve.js";
-import type { Marked } from "./shape.js";
 import type { Quantity, Unit } from "./types.js";
 
 /** The denominators that {@link formatQuantity} rounds to. */

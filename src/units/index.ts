@@ -30,4 +30,4 @@ export { systemOf } from "./systems.js";
 export type * from "./types.js";
 export { fromUcum, toUcum } from "./ucum.js";
 export { unitsOf } from "./units-of.js";
-export type { WorkingLine } from "./working.js";
+export type { WorkingLine } from "./working-line.js";

@@ -4,6 +4,7 @@ import { dimensionOf } from "./dimensions.js";
 import {
   about,
   choice,
+  joined,
   type ObjectField,
   type Optional,
   object,
@@ -38,7 +39,10 @@ const LOCALE: Optional<string> = optional(
   locale("Whose decimal and group signs the numbers have, as a language tag; `en-US` unless given."),
 );
 
-const OPTIONS: ObjectField<ParseOptions> = object<ParseOptions>({
+/** How text is read, whatever it measures. */
+export const TEXT_OPTIONS: ObjectField<Omit<ParseOptions, "dimension">> = object<
+  Omit<ParseOptions, "dimension">
+>({
   locale: LOCALE,
   system: optional(
     choice(
@@ -52,8 +56,14 @@ const OPTIONS: ObjectField<ParseOptions> = object<ParseOptions>({
       "dry",
     ]),
   ),
-  dimension: optional(about("What kind of thing it must be; anything else is refused.", DIMENSION)),
 });
+
+const OPTIONS: ObjectField<ParseOptions> = joined(
+  TEXT_OPTIONS,
+  object<Pick<ParseOptions, "dimension">>({
+    dimension: optional(about("What kind of thing it must be; anything else is refused.", DIMENSION)),
+  }),
+);
 
 const TYPED: TextField = text("What was typed.");
 

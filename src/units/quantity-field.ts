@@ -2,9 +2,9 @@ import { shown } from "../errors.js";
 import { type Check, Field } from "./check.js";
 import { dimensionOf } from "./dimensions.js";
 import { choice, isGiven, noNumber, optional, refuseUnknownField } from "./fields.js";
+import { type Marked, type Marks, remade } from "./marks.js";
 import type { ExpectedName } from "./names.js";
 import { resolvedUnit, resolveUnit, unknownUnit } from "./resolve.js";
-import { type Marked, type Marks, remade } from "./shape.js";
 import { unitsIn, usualUnit } from "./systems.js";
 import type {
   AreaKind,
@@ -377,7 +377,7 @@ export function basedOr<const D extends Dimension = never>(
   others: readonly D[] = [],
   bases: readonly FractionBasis[] = BASES,
 ): QuantityField<BasedFraction | Of<D>> {
-  return new QuantityField(about, { dimensions: ["fraction", ...others], range: "positive", bases });
+  return new QuantityField(about, { dimensions: [...others, "fraction"], range: "positive", bases });
 }
 
 /** The same field, with a name and examples of its own in messages. */

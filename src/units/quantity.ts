@@ -2,13 +2,13 @@ import { type Check, checked } from "./check.js";
 import { inUnit } from "./convert.js";
 import { compareDecided } from "./decide.js";
 import { dimensionOf } from "./dimensions.js";
+import { totalOf } from "./exact-total.js";
 import { list, number, type ObjectField, object, type Partly } from "./fields.js";
+import { type Marked, remade } from "./marks.js";
 import { refusal } from "./message.js";
 import { anyQuantity, anyUnit, refuseDimension } from "./quantity-field.js";
 import { isUnit } from "./resolve.js";
 import { finite } from "./result.js";
-import { type Marked, remade } from "./shape.js";
-import { totalOf } from "./total.js";
 import type {
   BasedFraction,
   DimensionOf,

@@ -81,11 +81,36 @@ export function numberIn(text: string, locale = "en-US"): number {
   throw unreadable(reading.text.slice(left.start), advice);
 }
 
+// Most of what people type is a short number and a unit that was typed before. In such a text the two are read one by one, in
+// every locale with a decimal point; three decimals may be thousands, so they aren't short.
+const SHORT = /^(\d{1,6}(?:\.\d{1,2})?) (\D+)$/;
+const MOST_KNOWN = 1000;
+
+/** The units of short texts that were read, by the text and by how it is understood. */
+const knownUnits = new Map<string, Omit<Quantity, "value">>();
+
 /**
  * The quantity in a text; `dimensions` decide between what would else be read in two ways, and give the examples in messages.
  * Trusts its options.
  */
-export function quantityIn(
+export function quantityIn(text: string, dimensions: readonly Dimension[], how: Understanding): Quantity {
+  const [, number, written] = SHORT.exec(text) ?? [];
+  const { locale = "en-US", system, ounce } = how;
+  if (number === undefined || numeralSigns(locale).decimal !== ".")
+    return readQuantity(text, dimensions, how);
+  const key = `${written} ${locale} ${system} ${ounce} ${dimensions.join()}`;
+  const known = knownUnits.get(key);
+  if (known !== undefined) return { value: Number(number), ...known } as Quantity;
+  const quantity = readQuantity(text, dimensions, how);
+  // Words that change the number, such as a dozen, show in it; in 0 they don't.
+  if (quantity.value !== Number(number) || quantity.value === 0) return quantity;
+  if (knownUnits.size >= MOST_KNOWN) knownUnits.clear();
+  const { value: _, ...unit } = quantity as BasedFraction;
+  knownUnits.set(key, unit);
+  return quantity;
+}
+
+function readQuantity(
   text: string,
   dimensions: readonly Dimension[],
   { locale = "en-US", system = "us", ounce }: Understanding,

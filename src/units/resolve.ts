@@ -55,6 +55,11 @@ function homeOf({ systems: [home] }: UnitEntry): UnitSystem {
 export function resolveUnit(unit: unknown, path: string): ResolvedUnit {
   const known = resolvedUnit(unit);
   if (known !== undefined) return known;
+  if (unit === undefined || unit === null)
+    throw new SprayMathError("missing", path, "Choose a unit, such as gal/ac.", {
+      key: "choose-unit",
+      figures: { example: "gal/ac" },
+    });
   const { key, template, figures } = unknownUnit(unit, "gal/ac");
   // Texts alone: what fills templates with units stands on this file.
   const message = template.replace(/\{(\w+)\}/g, (_, name: string) => String(figures[name]));
@@ -111,7 +116,19 @@ export function perUnit(over: string, per: string): Unit {
   return unit;
 }
 
-/** True where the text is a unit of this library, spelled as it spells it. */
+/**
+ * Whether a text is a unit of this library, spelled as it spells it.
+ *
+ * @param unit - anything, such as text from a file
+ * @returns true where it is one
+ *
+ * @example
+ * ```ts
+ * import { isUnit } from "swath-to-spoon/units";
+ *
+ * console.log(isUnit("gal/ac"), isUnit("gallons per acre")); // true false
+ * ```
+ */
 export function isUnit(unit: unknown): unit is Unit {
   return resolvedUnit(unit) !== undefined;
 }

@@ -71,9 +71,8 @@ const SYSTEM_UNITS: Record<UnitSystem, SystemUnits> = /* @__PURE__ */ (() => ({
  * imperial measure share, such as the foot, counts as US, and so do the units that every system uses (time, per cent).
  *
  * @param unit - any unit
- * @param path - the argument's place, for an error
  * @returns the system
- * @throws SprayMathError `unknown-unit`
+ * @throws SprayMathError `missing` or `unknown-unit`
  *
  * @example
  * ```ts
@@ -82,13 +81,13 @@ const SYSTEM_UNITS: Record<UnitSystem, SystemUnits> = /* @__PURE__ */ (() => ({
  * console.log(systemOf("imp_gal/ac")); // imperial
  * ```
  */
-export function systemOf(unit: Unit, path = "unit"): UnitSystem {
-  return resolveUnit(unit, path).system;
+export function systemOf(unit: Unit): UnitSystem {
+  return resolveUnit(unit, "unit").system;
 }
 
 /** The units that results come back in, for a function whose first quantity is in `unit`. */
-export function unitsLike(unit: Unit, path = "unit"): SystemUnits {
-  return unitsIn(systemOf(unit, path));
+export function unitsLike(unit: Unit): SystemUnits {
+  return unitsIn(systemOf(unit));
 }
 
 /** The units that results come back in, in a system of measure. */

@@ -84,7 +84,7 @@ function simpleCode(unit: SimpleUnit): string {
  *
  * @param unit - any unit
  * @returns its case-sensitive UCUM code, of exactly the same size
- * @throws SprayMathError `unknown-unit`
+ * @throws SprayMathError `missing` or `unknown-unit`
  *
  * @example
  * ```ts
@@ -107,7 +107,7 @@ export function toUcum(unit: Unit): string {
  *
  * @param code - a case-sensitive UCUM code
  * @returns the unit
- * @throws SprayMathError `unknown-unit` for a code that stands for none of the library's units exactly
+ * @throws SprayMathError `missing` or `unknown-unit` for a code that stands for none of the library's units exactly
  *
  * @example
  * ```ts
@@ -117,6 +117,10 @@ export function toUcum(unit: Unit): string {
  * ```
  */
 export function fromUcum(code: string): Unit {
+  if (code === undefined || code === null)
+    throw refusal("missing", "choose-code", "code", "Enter a UCUM code, such as {example}.", {
+      example: "[gal_us]/min",
+    });
   if (typeof code !== "string" || code.length > 100) throw unknownCode(code);
   const stroke = code.indexOf("/");
   const over = simpleUnit(stroke < 0 ? code : code.slice(0, stroke));

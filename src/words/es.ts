@@ -1,3 +1,4 @@
+import { frozen } from "../frozen.js";
 import type { PracticeMessages } from "../practice/words.js";
 import type { ToolNames } from "../worksheet/words/messages.js";
 
@@ -75,1250 +76,1265 @@ const plural = (one: string, other: string): ToolNames => ({ one, other });
  * console.log(card.loads[1]?.steps[1]); // Product A: 1.6 onzas líquidas. Mida 3 cucharadas + 1/2 cucharadita (1% de menos).
  * ```
  */
-export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ (() => ({
-  language: "es",
-  lines: {
-    "units.convert": words("la misma cantidad en otra unidad", {
-      value: "cantidad",
-      size: "factor de conversión",
-    }),
-    "area.rectangle": words(GROUND, { length: "largo", width: "ancho" }),
-    "area.triangle": words(GROUND, { base: "base", height: "altura sobre la base" }),
-    "area.triangle.sides": words(GROUND, { a: "lado más largo", b: "lado mediano", c: "lado más corto" }),
-    "area.trapezoid": words(GROUND, {
-      base: "un lado paralelo",
-      top: "el otro lado paralelo",
-      height: "distancia entre los dos",
-    }),
-    "area.circle": words(GROUND, { diameter: "diámetro" }),
-    "area.ellipse": words(GROUND, { length: "largo total", width: "ancho en el centro" }),
-    "area.ring": words(GROUND, { outerDiameter: "diámetro exterior", innerDiameter: "diámetro interior" }),
-    "area.sector": words(GROUND, { angleDegrees: "ángulo en grados", radius: "radio" }),
-    "area.composite": words(GROUND, { x: "figura {n}", y: "figura {n} que se descuenta" }),
-    "area.boundary": words(GROUND, { x: "esquina {n}, a lo ancho", y: "esquina {n}, hacia adelante" }),
-    "area.offsets": words(GROUND, {
-      spacing: "distancia entre estaciones",
-      x: "medida lateral en la estación {n}",
-    }),
-    "area.unequalOffsets": words(GROUND, {
-      a: "estación {n} sobre la línea base",
-      x: "medida lateral en la estación {n}",
-    }),
-    "area.treatPart": words(TREATED, { ground: GROUND, fraction: PART }),
-    "area.treatedFraction": words(PART, { treated: TREATED, ground: GROUND }),
-    "area.rowBands.ground": words(GROUND, { ...rows, rowSpacing: ROW_SPACING }),
-    "area.rowBands.fraction": words(PART, { bandWidth: BAND, rowSpacing: ROW_SPACING }),
-    "area.rowBands.treated": words(TREATED, { ...rows, bandWidth: BAND }),
-    "area.beds.ground": words(GROUND, { ...beds, bedSpacing: "distancia entre camas" }),
-    "area.beds.fraction": words(PART, { bedWidth: "ancho de la cama", bedSpacing: "distancia entre camas" }),
-    "area.beds.treated": words(TREATED, { ...beds, bedWidth: "ancho de la cama" }),
-    "area.treeRows.ground": words(GROUND, { ...rows, rowSpacing: ROW_SPACING }),
-    "area.treeRows.fraction": words(PART, { ...strips, rowSpacing: ROW_SPACING }),
-    "area.treeRows.treated": words(TREATED, { ...rows, ...strips }),
-    "area.spots": words(TREATED, {
-      n: "manchones del tamaño {n}",
-      d: "diámetro del tamaño {n}",
-      x: "área de un manchón del tamaño {n}",
-      a: "largo del tamaño {n}",
-      b: "ancho del tamaño {n}",
-    }),
-    "area.rowLength": words("largo de todas las hileras", { ground: GROUND, rowSpacing: ROW_SPACING }),
-    "area.plantCount": words("número de plantas", {
-      ground: GROUND,
-      rowSpacing: ROW_SPACING,
-      plantSpacing: "distancia entre plantas en la hilera",
-    }),
-    "area.cropRate": words("dosis por área del terreno", {
-      treatedRate: "dosis por área tratada",
-      bandWidth: BAND,
-      rowSpacing: ROW_SPACING,
-    }),
-    "area.treatedRate": words("dosis por área tratada", {
-      cropRate: "dosis por área del terreno",
-      bandWidth: BAND,
-      rowSpacing: ROW_SPACING,
-    }),
-    "swath.boom": words("ancho tratado por el aguilón", { nozzles: NOZZLES, nozzleSpacing: NOZZLE_SPACING }),
-    "swath.bands.ground": words("ancho de terreno de una pasada", {
-      bands: "bandas en una pasada",
-      rowSpacing: ROW_SPACING,
-    }),
-    "swath.bands.treated": words("ancho tratado de todas las bandas", {
-      bands: "bandas en una pasada",
-      bandWidth: BAND,
-    }),
-    "swath.perNozzle": words("ancho de una boquilla", {
-      width: "ancho que comparten las boquillas",
-      nozzles: NOZZLES,
-    }),
-    "swath.treeRow": words("ancho de terreno de una pasada", {
-      rowSpacing: ROW_SPACING,
-      sides: "lados abiertos de la aspersora",
-    }),
-    "swath.effective": words("ancho efectivo de una pasada", {
-      width: "ancho medido de una pasada",
-      overlap: "traslape",
-    }),
-    "swath.passes.count": words("número de pasadas", {
-      side: "lado de la parcela a través de las pasadas",
-      swath: SWATH,
-      overlap: "traslape previsto",
-    }),
-    "swath.passes.lastOverlap": words("traslape de la última pasada", {
-      side: "lado de la parcela a través de las pasadas",
-      swath: SWATH,
-      overlap: "traslape previsto",
-      passes: "número de pasadas",
-    }),
-    "swath.passes.pastEdge": words("ancho que sale de la orilla de la parcela", {
-      side: "lado de la parcela a través de las pasadas",
-      swath: SWATH,
-    }),
-    "swath.passes.distance": words("distancia recorrida aplicando", {
-      passes: "número de pasadas",
-      run: "largo de una pasada",
-    }),
-    "swath.passes.time": words("tiempo de aplicación", {
-      distance: "distancia recorrida aplicando",
-      speed: SPEED,
-    }),
-    "swath.boomHeight": words("altura del aguilón sobre el blanco", {
-      nozzleSpacing: NOZZLE_SPACING,
-      overlap: "traslape como fracción de la distancia entre boquillas",
-      angleDegrees: "ángulo del abanico, en grados",
-    }),
-    "swath.fanWidth": words("ancho de un abanico en el blanco", {
-      height: "altura del aguilón sobre el blanco",
-      angleDegrees: "ángulo del abanico, en grados",
-    }),
-    "swath.overlap": words("traslape como fracción de la distancia entre boquillas", {
-      fanWidth: "ancho de un abanico",
-      nozzleSpacing: NOZZLE_SPACING,
-    }),
-    "swath.gap": words("franja sin aplicar entre dos abanicos", {
-      fanWidth: "ancho de un abanico",
-      nozzleSpacing: NOZZLE_SPACING,
-    }),
-    "swath.uniformity.mean": words("promedio de mezcla en el suelo", {
-      w: "ancho de la franja {n} en distancias entre recipientes",
-      x: "mezcla en la franja {n}",
-    }),
-    "swath.uniformity.cv": words("coeficiente de variación", {
-      w: "ancho de la franja {n} en distancias entre recipientes",
-      x: "mezcla en la franja {n}",
-      mean: "promedio de mezcla en el suelo",
-    }),
-    "output-rate.strip": words("volumen de aplicación en la franja de prueba", {
-      used: USED,
-      swath: SWATH,
-      distance: DISTANCE,
-    }),
-    "output-rate.strip-runs": words("promedio de las pruebas", {
-      x: "volumen de aplicación de la prueba {n}",
-      n: "número de pruebas",
-    }),
-    "output-rate.strip-runs-spread": words(
-      "desviación estándar de las pruebas",
-      deviations("volumen de aplicación de la prueba {n}"),
-    ),
-    "output-rate.strip-runs-cv": words("coeficiente de variación de las pruebas", {
-      spread: "desviación estándar de las pruebas",
-      mean: "promedio de las pruebas",
-    }),
-    "output-rate.catch-total": words("total recogido, todas las boquillas", {
-      x: "recogido de la boquilla {n}",
-    }),
-    "output-rate.catch": words("volumen de aplicación según lo recogido", {
-      total: "total recogido, todas las boquillas",
-      time: "tiempo de recolección",
-      rows: "hileras o distancias entre boquillas",
-      width: WIDTH,
-      speed: SPEED,
-      travelTime: "tiempo del recorrido",
-      travelled: "distancia marcada",
-    }),
-    "output-rate.speed": words(SPEED, { distance: "distancia", time: "tiempo" }),
-    "output-rate.time-for": words("tiempo para la distancia", { distance: "distancia", speed: SPEED }),
-    "output-rate.average-speed-distance": words("distancia total de las pasadas", {
-      x: "distancia de la pasada {n}",
-    }),
-    "output-rate.average-speed-time": words("tiempo total de las pasadas", { x: "tiempo de la pasada {n}" }),
-    "output-rate.rate-at-speed": words("volumen de aplicación a la velocidad nueva", {
-      rate: "volumen de aplicación a la velocidad anterior",
-      speed: "velocidad anterior",
-      newSpeed: "velocidad nueva",
-    }),
-    "output-rate.direct-strip-area": words("área en que lo recogido se lee como volumen de aplicación", {
-      caught: "una unidad recogida",
-      rate: "una unidad de volumen de aplicación",
-    }),
-    "output-rate.direct-strip": words("distancia en que lo recogido se lee como volumen de aplicación", {
-      area: "área en que lo recogido se lee como volumen de aplicación",
-      width: WIDTH,
-    }),
-    "output-rate.direct-strip-rate": words("volumen de aplicación leído de lo recogido", {
-      caught: "cantidad recogida",
-      reading: "volumen de aplicación por unidad recogida",
-    }),
-    "output-rate.tree-row-length": words("volumen por largo de hilera", treeRow),
-    "output-rate.tree-row-plant": words("volumen por planta", { ...treeRow, plantSpacing: PLANT_SPACING }),
-    "output-rate.tree-row": words("volumen por área", { ...treeRow, rowSpacing: ROW_SPACING }),
-    "output-rate.hand-area": words("volumen por área", {
-      used: USED,
-      area: TREATED,
-      rowLength: ROW_LENGTH,
-      plants: "número de plantas",
-      plantSpacing: PLANT_SPACING,
-      rowSpacing: ROW_SPACING,
-    }),
-    "output-rate.hand-length": words("volumen por largo de hilera", {
-      used: USED,
-      rowLength: ROW_LENGTH,
-      plants: "número de plantas",
-      plantSpacing: PLANT_SPACING,
-    }),
-    "output-rate.hand-plant": words("volumen por planta", {
-      used: USED,
-      plants: "número de plantas",
-      rowLength: ROW_LENGTH,
-      plantSpacing: PLANT_SPACING,
-    }),
-    "output-rate.solve-rate": words(RATE, { flow: "descarga", speed: SPEED, width: WIDTH }),
-    "output-rate.solve-flow": words("descarga", { rate: RATE, speed: SPEED, width: WIDTH }),
-    "output-rate.solve-speed": words(SPEED, { flow: "descarga", rate: RATE, width: WIDTH }),
-    "output-rate.solve-width": words(WIDTH, { flow: "descarga", rate: RATE, speed: SPEED }),
-    "output-rate.output-at-pressure": words("descarga a la presión nueva", {
-      output: "descarga a la presión anterior",
-      newPressure: "presión nueva",
-      pressure: "presión anterior",
-    }),
-    "output-rate.pressure-for-output": words("presión para la descarga nueva", {
-      pressure: "presión actual",
-      newOutput: "descarga nueva",
-      output: "descarga actual",
-    }),
-    "output-rate.density-factor": words("factor de densidad", {
-      density: "densidad del líquido",
-      waterDensity: "densidad del agua",
-    }),
-    "output-rate.water-for-solution": words("descarga con agua", {
-      solution: "descarga de la solución",
-      factor: "factor de densidad",
-    }),
-    "output-rate.solution-for-water": words("descarga de la solución", {
-      water: "descarga de agua",
-      factor: "factor de densidad",
-    }),
-    "output-rate.nozzle-flow": words("descarga de la boquilla", {
-      caught: "cantidad recogida",
-      time: "tiempo de recolección",
-    }),
-    "output-rate.nozzle-mean": words("descarga promedio por boquilla", {
-      x: "descarga de la boquilla {n}",
-      n: NOZZLES,
-    }),
-    "output-rate.nozzle-deviation": words("desviación de la boquilla", {
-      flow: "descarga de la boquilla",
-      reference: "descarga con que se compara",
-    }),
-    "output-rate.nozzle-spread": words(
-      "desviación estándar de las boquillas",
-      deviations("descarga de la boquilla {n}"),
-    ),
-    "output-rate.nozzle-cv": words("coeficiente de variación del aguilón", {
-      spread: "desviación estándar de las boquillas",
-      mean: "descarga promedio por boquilla",
-    }),
-    "output-rate.target-check": words("desviación del volumen buscado", {
-      rate: "volumen de aplicación medido",
-      target: "volumen de aplicación buscado",
-    }),
-    "output-rate.resolution": words("incertidumbre estándar de una lectura", {
-      resolution: "paso más chico que se puede leer",
-    }),
-    "output-rate.uncertainty-used": part("la cantidad usada"),
-    "output-rate.uncertainty-swath": part("el ancho de la pasada"),
-    "output-rate.uncertainty-distance": part("la distancia"),
-    "output-rate.uncertainty-caught": part("la cantidad recogida"),
-    "output-rate.uncertainty-catches": part("lo recogido de una boquilla"),
-    "output-rate.uncertainty-time": part("el tiempo"),
-    "output-rate.uncertainty-speed": part("la velocidad"),
-    "output-rate.uncertainty-width": part("el ancho tratado"),
-    "output-rate.uncertainty-area": part("el área tratada"),
-    "output-rate.uncertainty-rowLength": part("el largo de la hilera"),
-    "output-rate.uncertainty-rowSpacing": part("la distancia entre hileras"),
-    "output-rate.uncertainty-plantSpacing": part("la distancia entre plantas"),
-    "output-rate.uncertainty-flow": part("la descarga"),
-    "output-rate.uncertainty-rate": part("el volumen de aplicación conocido"),
-    "output-rate.uncertainty-scatter": words("parte de la incertidumbre por la variación de las pruebas", {
-      spread: "desviación estándar de las pruebas",
-      mean: "promedio de las pruebas",
-      n: "número de pruebas",
-    }),
-    "output-rate.uncertainty-relative": words(
-      "incertidumbre estándar combinada, como fracción del volumen de aplicación",
-      { p: "parte de la fuente {n}" },
-    ),
-    "output-rate.uncertainty": words("incertidumbre estándar combinada del volumen de aplicación", {
-      rate: RATE,
-      relative: "incertidumbre estándar combinada, como fracción del volumen de aplicación",
-    }),
-    "output-rate.changed-nozzleSpacing": changed("la distancia entre boquillas"),
-    "output-rate.changed-pressure": changed("la presión"),
-    "output-rate.changed-speed": changed("la velocidad"),
-    "output-rate.changed-density": changed("la densidad del líquido"),
-    "output-rate.changed": words("volumen de aplicación esperado", {
-      rate: "volumen de aplicación medido",
-      x: "factor {n}",
-    }),
-    "tank-mix.sprayed": words(SPRAYED, { rate: RATE, area: TREATED }),
-    "tank-mix.reserve": words("mezcla extra", { sprayed: SPRAYED, percent: "extra, %" }),
-    "tank-mix.carrier": words(MIX, {
-      sprayed: SPRAYED,
-      lines: "mezcla que queda en las mangueras",
-      reserve: "mezcla extra",
-    }),
-    "tank-mix.carrierSteps": words("número de veces", {
-      sprayed: SPRAYED,
-      lines: "mezcla que queda en las mangueras",
-      step: "volumen al que se redondea",
-    }),
-    "tank-mix.carrierRounded": words(MIX, { times: "número de veces", step: "volumen al que se redondea" }),
-    "tank-mix.fills": words("número de llenados del tanque", { total: MIX, fill: "llenado del tanque" }),
-    "tank-mix.loads": words("número de cargas", { fills: "número de llenados del tanque" }),
-    "tank-mix.piece": words("mezcla para una hilera o parcela", {
-      total: MIX,
-      extra: "mezcla extra y la que queda en las mangueras",
-      pieces: "número de hileras o parcelas",
-    }),
-    "tank-mix.most": words("hileras o parcelas por llenado", {
-      fill: "llenado del tanque",
-      extra: "mezcla extra y la que queda en las mangueras",
-      piece: "mezcla para una hilera o parcela",
-    }),
-    "tank-mix.perLoad": words("hileras o parcelas enteras por carga", {
-      most: "hileras o parcelas por llenado",
-      pieces: "número de hileras o parcelas",
-    }),
-    "tank-mix.loadsOfPieces": words("número de cargas", {
-      pieces: "número de hileras o parcelas",
-      perLoad: "hileras o parcelas enteras por carga",
-    }),
-    "tank-mix.productRate": words("dosis del producto", {
-      activeIngredient: "dosis de ingrediente activo",
-      content: CONTENT,
-      density: DENSITY,
-    }),
-    "tank-mix.activeIngredient": words("dosis de ingrediente activo", {
-      product: "dosis del producto",
-      content: CONTENT,
-      density: DENSITY,
-    }),
-    "tank-mix.strength": words(STRENGTH, { rate: "dosis del producto", carrierRate: RATE }),
-    "tank-mix.strengthByGround": words(STRENGTH, {
-      rate: "dosis del producto por área del terreno",
-      ground: GROUND,
-      carrierRate: RATE,
-      area: TREATED,
-    }),
-    "tank-mix.strengthByRow": words(STRENGTH, {
-      rate: "dosis del producto por largo de hilera",
-      rowLength: "largo de todas las hileras",
-      carrierRate: RATE,
-      area: TREATED,
-    }),
-    "tank-mix.strengthOfPart": words(STRENGTH, {
-      part: "parte de la mezcla que es producto",
-      size: "unidad de mezcla",
-    }),
-    "tank-mix.strengthOfRatio": words(STRENGTH, {
-      parts: "partes de producto",
-      whole: "partes de mezcla",
-      size: "unidad de mezcla",
-    }),
-    "tank-mix.amount": words("producto total", { strength: STRENGTH, carrier: MIX }),
-    "tank-mix.amountInLoad": words("producto en la carga", {
-      amount: "producto total",
-      carrier: "mezcla en la carga",
-      total: MIX,
-    }),
-    "tank-mix.water": words("agua en la carga", { mix: "mezcla en la carga", x: "producto líquido {n}" }),
-    "tank-mix.lacking": words("producto que falta", {
-      product: "producto en la mezcla",
-      added: "agua agregada",
-      mix: "mezcla a su concentración completa",
-    }),
-    "tank-mix.strengthLeft": words("concentración que queda", {
-      mix: "mezcla a su concentración completa",
-      added: "agua agregada",
-    }),
-    "tank-mix.weakBy": words("concentración perdida", {
-      mix: "mezcla a su concentración completa",
-      added: "agua agregada",
-    }),
-    "tank-mix.leftoverArea": words("área que alcanza a cubrir el sobrante", {
-      volume: "mezcla sobrante",
-      rate: RATE,
-    }),
-    "tank-mix.take": words("concentrado por medir", {
-      volume: "volumen por preparar",
-      to: "concentración final",
-      from: "concentración del concentrado",
-    }),
-    "tank-mix.dilutionWater": words("agua por agregar", {
-      volume: "volumen por preparar",
-      take: "concentrado por medir",
-    }),
-    "tank-mix.stock": words("solución madre por medir", {
-      volume: "solución madre total",
-      dose: "producto necesario",
-      amount: "producto en la solución madre",
-    }),
-    "tank-mix.rinse": words("concentración que queda en la aspersora", {
-      residual: "volumen que queda en la aspersora",
-      water: "agua limpia por enjuague",
-      rinses: "número de enjuagues",
-    }),
-    "tank-mix.jarAmount": words("producto en el frasco", {
-      amount: "producto en la mezcla",
-      jar: "mezcla en el frasco",
-      mix: "mezcla en el tanque",
-    }),
-    "household.measured": words(MEASURED, {
-      n: "número de {tools}",
-      x: "contenido de: {tool}",
-      t: "veces que se usa: {tool}",
-      m: "lectura en: {tool}",
-    }),
-    "household.error": words("error de medición", { measured: MEASURED, amount: NEEDED }),
-    "household.errorPercent": words("error de medición, %", { error: "error de medición", amount: NEEDED }),
-    "household.rateError": words("error de medición por área tratada", {
-      error: "error de medición",
-      area: TREATED,
-    }),
-    "household.volumeOfWeight": words("volumen del producto seco", {
-      mass: "peso del producto",
-      density: "densidad aparente del producto",
-    }),
-    "household.stock.strength": words("concentración de la solución madre", {
-      product: "producto en la solución madre",
-      stock: "volumen total de la solución madre",
-    }),
-    "household.stock.part": words("solución madre que contiene la dosis", {
-      amount: NEEDED,
-      strength: "concentración de la solución madre",
-    }),
-    "household.stock.measured": words("cantidad medida de la solución madre", {
-      strength: "concentración de la solución madre",
-      taken: "solución madre tomada",
-    }),
-    "plan.treated": words("área tratada total", { x: "parcela {n}" }),
-    "practice.spoons": words("cucharadas enteras al ras", { amount: "cucharadas que llena la cantidad" }),
-    "practice.product": words("producto para la parcela", { rate: "dosis del producto", area: TREATED }),
-  },
-  functions: {
-    sqrt: "√({x})",
-    ceil: "redondear hacia arriba({x})",
-    floor: "redondear hacia abajo({x})",
-    min: "el menor de({x})",
-    max: "el mayor de({x})",
-    sin: "sen({x})",
-    cos: "cos({x})",
-    tan: "tan({x})",
-  },
-  steps: {
-    area: "Área tratada",
-    rate: "Volumen de aplicación",
-    carrier: "Mezcla de aspersión",
-    loads: "Cargas del tanque",
-    product: "{product}",
-    dose: "{product}, medido para la carga {load}",
-  },
-  cautions: {
-    label:
-      "La etiqueta es la ley. Si esta hoja y la etiqueta no dicen lo mismo, siga la etiqueta. Esta traducción no está certificada.",
-    "clean-water":
-      "Calibre con agua limpia. Llene primero la manguera y el aguilón, mida lo que se rellena y use la misma persona, paso, presión y boquillas que el día de la aplicación.",
-    protection: "Use el equipo de protección personal que indica la etiqueta al medir, mezclar y aplicar.",
-    tools:
-      "Marque las cucharas, tazas y jeringas que use para pesticidas y nunca las vuelva a usar para alimentos.",
-    recalibrate:
-      "Calibre de nuevo si cambia la persona, el paso, la presión, las boquillas, el terreno o la aspersora.",
-    "local-rules":
-      "Siga las reglas locales sobre qué se puede aplicar, quién lo puede aplicar y adónde pueden ir la mezcla sobrante y el agua de enjuague.",
-  },
-  issues: {
-    "corners-alike":
-      "Hay {count} {count:one=esquina distinta;other=esquinas distintas}. Anote al menos {limit} para encerrar terreno.",
-    "boundary-crosses":
-      "El lado de la esquina {a} a la {b} toca el lado de la esquina {c} a la {d} en ({x}, {y}) {unit.unit}. Anote las esquinas en el orden en que las camina.",
-    "no-ground-left": "No se puede descontar {taken} de {added}. Debe quedar algo de terreno.",
-    latitude: "La latitud va de -90 a 90 grados. En GeoJSON la longitud va primero.",
-    "places-many": "Anote {limit} puntos o menos; hay {given}.",
-    "hole-outside":
-      "Este hueco queda fuera de su parcela. Anote primero el contorno de la parcela y después sus huecos; otra parcela es otro polígono.",
-    "holes-too-large":
-      "Los huecos son tan grandes como la parcela o más. Anote primero el contorno de la parcela y después sus huecos.",
-    "places-alike":
-      "Hay {count} {count:one=punto distinto;other=puntos distintos}. Anote al menos {limit} para encerrar terreno.",
-    "ring-crosses":
-      "El lado del punto {a} al {b} toca el del {c} al {d} (contados desde 0), que empieza en la longitud {longitude}, latitud {latitude}. No cruce su propio camino.",
-    "list-short": "Anote al menos {limit}; hay {given}.",
-    "simpson-even":
-      "La regla de Simpson necesita un número impar de medidas; hay {given}. Use la regla del trapecio o mida una más.",
-    "offsets-zero": "Todas las medidas son 0. Anote los anchos de la parcela.",
-    "station-not-farther": "Debe estar más adelante que la estación anterior, en {before}.",
-    "sides-apart":
-      "Lados de {longest}, {second} y {third} no se juntan. Cada lado debe ser más corto que los otros dos sumados.",
-    "hole-too-wide": "Debe ser menos que el diámetro exterior de {outer}.",
-    "spots-over-ground":
-      "Los manchones suman {treated}, más que el terreno ({ground}). Revise cuántos son y su tamaño.",
-    "lengths-counted": "{given} no coincide con los {lengths} largos. Anote un largo para cada uno.",
-    "treated-over-ground":
-      "El área tratada ({treated}) es más que el terreno ({ground}). Cuente la parcela una vez aunque la aplique dos veces.",
-    "table-too-large":
-      "Una tabla de {given} dosis es demasiado grande. Quite renglones o columnas: hasta {limit} dosis.",
-    "size-dimension":
-      "{given} es {is.dimension}. Una dosis de {rate} necesita {expected.expected}, por ejemplo {example}.",
-    "last-before-first": "El último, {last}, está antes del primero, {first}.",
-    "too-many-steps": "Con pasos de {step} son más de {limit} pasos. Anote un paso más grande.",
-    "amount-too-large": "{amount} es demasiado para medir con estos utensilios. Use una medida más grande.",
-    "amount-too-small":
-      "{amount} es muy poco para medir con estos utensilios: lo menos que miden es {least}.",
-    "closest-under":
-      "Estos utensilios no pueden medir {amount} con un error de hasta {limit} (lo más cercano: {off} de menos).",
-    "closest-over":
-      "Estos utensilios no pueden medir {amount} con un error de hasta {limit} (lo más cercano: {off} de más).",
-    "marks-missing":
-      "Anotó la lectura más chica, {least}, pero no la distancia entre las marcas. Anótela también.",
-    "marks-not-weight": "{given} es un volumen y la báscula pesa hasta {capacity}. Anote un peso.",
-    "marks-not-volume": "{given} es un peso y la capacidad del utensilio es {capacity}. Anote un volumen.",
-    "too-many-marks":
-      "Con marcas de {graduation} hasta {given} son más de {limit} marcas. Revise las unidades.",
-    "no-mark": "Un utensilio de {capacity} no puede tener marcas cada {graduation}.",
-    "no-mark-from-least":
-      "Un utensilio de {capacity} con marcas cada {graduation} no tiene ninguna marca en {least} o más.",
-    "no-scale":
-      "{amount} es un peso y ninguno de estos utensilios es una báscula: péselo, o anote la densidad aparente del producto. oz (peso) y fl oz (volumen) son distintas.",
-    "no-volume-tool":
-      "{amount} es un volumen y estos utensilios solo pesan: escoja cucharas, una jeringa o una probeta. oz (peso) y fl oz (volumen) son distintas.",
-    "dilution-not-permitted":
-      "La etiqueta debe permitir diluir primero este producto. Use un utensilio más fino o prepare más mezcla.",
-    "no-stock":
-      "Ninguna solución madre hecha con estos utensilios mide {amount} con un error de hasta {limit}. Hace falta una medida mayor que la cantidad y un recipiente diez veces mayor que esa medida.",
-    "tool-names-alike": "Dos utensilios se llaman {name}. Dé a cada uno su propio nombre.",
-    "bulk-density-missing":
-      "Anote la densidad aparente de este producto, o pese el producto: una onza de peso llena de 2 a 6 cucharadas al ras.",
-    "rows-incomplete":
-      "{catches} medidas no completan hileras de {nozzles} boquillas. Anote lo recogido de cada boquilla de cada hilera.",
-    "plant-spacing": "Anote la distancia de planta a planta: hace falta para el volumen por área.",
-    "row-spacing": "Anote la distancia de hilera a hilera: hace falta para el volumen por área.",
-    "rated-missing": "Anote la descarga que debe tener cada boquilla.",
-    "rated-unused":
-      "Aquí las boquillas no se comparan con esta descarga. Quítela, o compárelas con la descarga nominal.",
-    "rated-differs":
-      "La descarga nominal de {given} no concuerda con medidas como {first}. Use volúmenes para las dos, o pesos para las dos.",
-    "speed-and-width": "Para el volumen de aplicación del aguilón, anote la velocidad y el ancho.",
-    "range-descends": "La presión más baja, {lowest}, es mayor que la más alta, {highest}. Intercámbielas.",
-    "outputs-differ":
-      "{given} y {first} son una descarga y un volumen por área. Anote dos descargas, o dos volúmenes por área.",
-    "nothing-to-find": "Deje en blanco uno de estos: {choices.reading}. Se calcula con los otros tres.",
-    "three-needed": "Falta: {missing.reading}. Deje en blanco solo el que se va a calcular.",
-    "certainty-missing":
-      "Nada indica qué tan seguras son las lecturas. Anote una resolución o una incertidumbre para uno de estos: {choices.reading}.",
-    "day-too-early": "{today} es antes de la calibración del {calibrated}. Revise las dos fechas.",
-    "all-ground-treated":
-      "Todo el terreno ({ground}) se cuenta como tratado, pero su franja de prueba medía solo {width} de ancho, como una banda. Si aplica solo en bandas, camas o manchones, escoja eso. Si cubre todo el terreno pasada junto a pasada, escoja parcela completa.",
-    "bands-without-gap":
-      "Bandas de {band} de ancho en hileras cada {spacing} no dejan espacio, así que se trata todo el terreno. Si aplica solo una banda, anote su ancho. Si aplica todo, escoja parcela completa.",
-    "swath-is-spacing-strong":
-      "El ancho de su franja de prueba, {width}, es la distancia entre hileras, pero lo que trata mide {band} de ancho. Si en la franja solo aplicó eso, anótelo como ancho de aplicación: si no, la mezcla queda {times} veces más fuerte de lo debido.",
-    "swath-is-spacing-weak":
-      "El ancho de su franja de prueba, {width}, es la distancia entre hileras, pero lo que trata mide {band} de ancho. Si en la franja solo aplicó eso, anótelo como ancho de aplicación: si no, la mezcla queda {times} veces más débil de lo debido.",
-    "swath-is-not-band-strong":
-      "Su franja de prueba medía {width} de ancho, pero una pasada trata {pass}: con estas dos medidas la mezcla puede quedar {times} veces más fuerte de lo debido. Revise el ancho de la franja, el de la banda y cuántas hileras aplica en una pasada.",
-    "swath-is-not-band-weak":
-      "Su franja de prueba medía {width} de ancho, pero una pasada trata {pass}: con estas dos medidas la mezcla puede quedar {times} veces más débil de lo debido. Revise el ancho de la franja, el de la banda y cuántas hileras aplica en una pasada.",
-    "rate-low":
-      "El volumen de aplicación es {rate}, menos de lo usual para estas aspersoras (desde {limit}). Revise las unidades de la franja y de lo que rellenó, y calibre de nuevo.",
-    "rate-high":
-      "El volumen de aplicación es {rate}, más de lo usual para estas aspersoras (hasta {limit}). Revise las unidades de la franja y de lo que rellenó, y calibre de nuevo.",
-    "speed-low":
-      "La velocidad es {speed}, más lenta que un paso constante ({limit}). Tome de nuevo el tiempo del recorrido.",
-    "speed-high":
-      "La velocidad es {speed}, más rápida que un paso constante ({limit}). Tome de nuevo el tiempo del recorrido.",
-    "strip-too-short-assumed":
-      "Si su jarra tiene marcas cada {resolution}, una marca es {percent} de lo usado ({used}). Use una franja más larga o una jarra con marcas más finas.",
-    "strip-too-short":
-      "Su jarra tiene marcas cada {resolution}: una marca es {percent} de lo usado ({used}). Use una franja más larga o una jarra con marcas más finas.",
-    "runs-disagree": "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. Repita las pruebas.",
-    "runs-disagree-one":
-      "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. Repita la prueba {run}, que se sale de las demás.",
-    "runs-disagree-first":
-      "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. La primera usó más, lo que pasa cuando la manguera y el aguilón empiezan vacíos. Llénelos primero y repítala.",
-    "runs-disagree-lines":
-      "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. La primera usó {filled} más, más o menos lo que contienen la manguera y el aguilón: estaban vacíos. Llénelos primero y repítala.",
-    "lines-uncharged":
-      "La manguera y el aguilón contienen {lines}, {percent} de lo usado ({used}). Si estaban vacíos al empezar, la mezcla quedará muy débil: llénelos primero, repita la franja y anote las dos pruebas.",
-    "calibration-age-unknown":
-      "Esta calibración es del {date} y falta la fecha de hoy. Anótela para revisar la antigüedad y las condiciones.",
-    "calibration-stale": "Cambió desde la calibración: {changed.condition}. Calibre de nuevo.",
-    "calibration-stale-rate":
-      "Cambió desde la calibración: {changed.condition}. Espere {expected} en lugar de {rate}. Calibre de nuevo.",
-    "calibration-old":
-      "La calibración tiene {age} {age:one=día;other=días}, y las boquillas se desgastan. Calibre de nuevo.",
-    "mix-over-tank":
-      "Necesita {total} de mezcla y el tanque es de {tank}: prepare {loads} {loads:one=carga;other=cargas} y mida el producto para cada una.",
-    "reserve-large":
-      "La reserva es de {reserve} para una parcela que lleva {sprayed}: sobraría todo ese producto. Revise la reserva y su unidad.",
-    "lines-large":
-      "La manguera y el aguilón contienen {lines}, que es {percent} del tanque de {tank}. Revise ese número y su unidad.",
-    "last-load-small":
-      "La última carga es de solo {last}. La bomba quizá no la saque toda, y las dosis chicas son difíciles de medir. Divida la mezcla en cargas iguales.",
-    "water-without-product":
-      "Agregar {water} de agua sin producto baja la mezcla a {strength} de su concentración, y la parcela recibe menos dosis. Agregue producto también para esa agua, o no la agregue.",
-    "scale-needed":
-      "{product} es un producto seco y no hay báscula en la lista. Péselo; una cuchara no mide peso.",
-    "rate-needs-ground":
-      "Esta dosis es por área del terreno, y no se conoce el terreno de esta parcela. Anote la distancia entre hileras o el área del terreno.",
-    "rate-needs-rows":
-      "Esta dosis es por largo de hilera, y esta parcela no está en hileras. Escoja una parcela en hileras, o una dosis por área.",
-    "rate-uneven-more":
-      "{product}: la dosis es por área del terreno, y con una sola mezcla {plot} recibe {percent} más. Planee por separado las parcelas que son distintas.",
-    "rate-uneven-less":
-      "{product}: la dosis es por área del terreno, y con una sola mezcla {plot} recibe {percent} menos. Planee por separado las parcelas que son distintas.",
-    "rate-uneven-rows-more":
-      "{product}: la dosis es por largo de hilera, y con una sola mezcla {plot} recibe {percent} más. Planee por separado las parcelas que son distintas.",
-    "rate-uneven-rows-less":
-      "{product}: la dosis es por largo de hilera, y con una sola mezcla {plot} recibe {percent} menos. Planee por separado las parcelas que son distintas.",
-    "ounces-confusable-dry":
-      "{product} tiene onzas en el nombre y está planeado en onzas de peso, no en onzas líquidas. Revise cuál indica la etiqueta.",
-    "ounces-confusable-liquid":
-      "{product} tiene onzas en el nombre y está planeado en onzas líquidas, no en onzas de peso. Revise cuál indica la etiqueta.",
-    "bulk-density-of-liquid":
-      "La densidad aparente es para un producto seco, y este es líquido. Revise la forma del producto.",
-    "price-of-liquid": "Este producto es líquido. Anote lo que cuesta un volumen, no {given}.",
-    "price-of-dry": "Este producto es seco. Anote lo que cuesta un peso, no {given}.",
-    "product-twice": "Ya hay un producto llamado {given} en esta mezcla. Anote cada producto una vez.",
-    "enter-time": "Anote una hora local, por ejemplo {example}.",
-    "time-unreadable": "No se pudo leer {given}. Anote una hora local, por ejemplo {example}.",
-    "zone-unknown": "No existe la zona horaria {given}. Anote una como America/Chicago.",
-    "year-too-late": "Esta espera termina después del año 9999. Revise la fecha.",
-    "rows-of-one-length":
-      "Para cargar por hileras enteras hace falta una parcela con hileras del mismo largo. Escoja cargas iguales.",
-    "plots-of-one-size":
-      "Para cargar por parcelas enteras hacen falta parcelas con la misma área tratada. Escoja cargas iguales.",
-    "rate-per-ground":
-      "Este volumen de aplicación cuenta los callejones, pero solo se trata una parte de esta parcela. Anote todo el terreno como parcela, o calibre en la parte tratada.",
-    "plan-expected": "Esto no es un plan terminado. Primero planee el trabajo.",
-    "plan-changed":
-      "Este plan no corresponde a sus propios datos: algo se cambió. Planee el trabajo de nuevo.",
-    "left-or-used": "Anote lo que sobró, o lo que se usó en cada parcela.",
-    "left-and-used": "Anote lo que sobró o lo que se usó en cada parcela, no las dos cosas.",
-    "used-of-each-plot":
-      "Hay {plots} {plots:one=parcela;other=parcelas} y {given} {given:one=cantidad;other=cantidades}. Anote una para cada parcela, en el orden del plan.",
-    "used-over-mixed":
-      "No se puede usar {given} de lo que se preparó ({mixed}). Si se preparó más, anote cuánto.",
-    "left-over-mixed":
-      "No puede sobrar {given} de lo que se preparó ({mixed}). Si se preparó más, anote cuánto.",
-    "start-after-end": "El inicio, {started}, es después del final, {finished}.",
-    "volume-and-weight":
-      "Este registro tiene {given} y otro tiene {first}: uno es por volumen y el otro por peso. Revise qué producto es.",
-    "record-after-today": "Este registro es del {given}, después de {today}. Revise las dos fechas.",
-    "seed-empty": "Este número no da ningún problema. Escoja otro.",
-    "bands-overlap":
-      "Bandas de {width} de ancho cada {spacing} se traslapan: ahí cae doble dosis. Revise los dos anchos, o anote todo el terreno si lo aplica completo.",
-    "sides-overlap":
-      "Dos lados de {width} cada {spacing} se traslapan: ahí cae doble dosis. Revise los dos anchos, o anote todo el terreno si lo aplica completo.",
-    "overlap-too-wide": "Debe ser menos que la pasada entera de {width}.",
-    "passes-uncountable":
-      "Un ancho de {swath} en un lado de {side} da demasiadas pasadas para contarlas. Revise las unidades.",
-    "catches-zero": "Todas las medidas son 0. Anote lo que se recogió.",
-    "swath-too-narrow": "Debe ser al menos la distancia entre los recipientes, {spacing}.",
-    "swath-too-wide":
-      "{given} es demasiado ancho para {count} {count:one=medida;other=medidas} cada {spacing}. Revise las unidades.",
-    "step-too-fine": "Debe ser {limit} o más: las medidas no muestran pasos más finos.",
-    "no-swath-so-even":
-      "Ningún ancho es tan uniforme: el mejor tiene {best}. Revise las boquillas y la altura del aguilón, o permita más.",
-    "content-of-dry": "Lo que contiene un producto seco va por peso. Anótelo en g/kg o % w/w.",
-    "density-missing":
-      "Un contenido por peso ({given}) necesita también la densidad del líquido. Anótela, por ejemplo {example}.",
-    "content-over-product":
-      "Un producto no puede contener {given}: es más de lo que pesa. Revise el número y su unidad.",
-    "density-impossible": "Ningún producto pesa {given}. Está entre {least} y {most}: revise la unidad.",
-    "strengths-differ":
-      "Una concentración está en {from.unit} y la otra en {to.unit}. Anote las dos de la misma manera.",
-    "stronger-than-source":
-      "{to} es más fuerte que {from}, y el agua solo debilita una mezcla. Anote una concentración más baja.",
-    "dose-over-stock":
-      "Una solución madre hecha con {amount} no puede dar una dosis de {dose}. Anote una dosis menor o prepare más solución.",
-    "stock-overfull":
-      "{amount} de producto no se pueden completar a {volume}. Anote el volumen mayor al que se completa.",
-    "rate-over-max":
-      "La dosis de {rate} pasa del máximo de la etiqueta, {max}. No use más de lo que permite la etiqueta.",
-    "rate-near-max":
-      "La dosis de {rate} está en el máximo de la etiqueta o muy cerca, {max}. Un paso lento o una boquilla gastada la pasaría.",
-    "rate-near-max-by-measure":
-      "La dosis de {rate} está en el máximo de la etiqueta o muy cerca, {max}. Una medida demasiado llena la pasaría.",
-    "rate-under-min":
-      "La dosis de {rate} está por debajo del mínimo de la etiqueta, {min}. Puede no funcionar: revise la etiqueta.",
-    "carrier-under-least":
-      "La aspersora aplica {carrierRate}, menos que el mínimo de la etiqueta, {least}. Camine más despacio o use boquillas más grandes, y calibre de nuevo.",
-    "carrier-near-least":
-      "La aspersora aplica {carrierRate}, en el mínimo de la etiqueta o muy cerca, {least}. Si camina más rápido quedará por debajo.",
-    "carrier-over-most":
-      "La aspersora aplica {carrierRate}, más que el máximo de la etiqueta, {most}. Camine más rápido o use boquillas más chicas, y calibre de nuevo.",
-    "season-over-max":
-      "Ya se usó {used}: {rate} más pasa del máximo de la etiqueta por temporada, {max}. Use menos, u otro producto.",
-    "season-nearly-used":
-      "Después de esta aplicación queda {left} del máximo de la temporada ({max}), y no alcanza para otra con esta dosis.",
-    "season-unknown":
-      "La etiqueta permite {max} por temporada, y no ha anotado lo que ya recibió esta parcela. Revise su registro de aplicaciones.",
-    "applications-over-most":
-      "La etiqueta limita las aplicaciones a {most} por temporada, y esta parcela ya tuvo {made}. No use más este producto en esta temporada.",
-    "applications-last":
-      "Esta es la última de las {most} aplicaciones que permite la etiqueta por temporada.",
-    "applications-unknown":
-      "La etiqueta limita las aplicaciones a {most} por temporada, y no ha anotado cuántas tuvo esta parcela. Revise su registro de aplicaciones.",
-    "interval-too-short":
-      "Días desde la última aplicación: {since}. La etiqueta exige {least} o más; espere.",
-    "interval-unknown":
-      "La etiqueta exige {least} días o más entre aplicaciones, y no ha anotado cuándo fue la última. Revise su registro de aplicaciones.",
-    "strength-unusual":
-      "La mezcla lleva {strength} de producto, y las etiquetas rara vez piden más de {limit}. Revise la dosis de la etiqueta, su unidad y el volumen de aplicación.",
-    "strength-unusual-dry":
-      "La mezcla lleva {strength} de producto, y las etiquetas rara vez piden más de {limit}. Revise la dosis de la etiqueta, su unidad y el volumen de aplicación.",
-    "density-unusual":
-      "Un producto líquido que pesa {given} no es usual. La mayoría pesa de {low} a {high}: revise el número y su unidad.",
-    "bulk-density-unusual":
-      "Un producto seco que pesa {given} no es usual. La mayoría pesa de {low} a {high}: revise el número y su unidad.",
-    "content-unusual": "Un producto que contiene {given} no es usual. Revise el número y su unidad.",
-    "jar-over-mix":
-      "Un frasco de {jar} es más grande que la mezcla de {mix}. Use un frasco más chico, o revise las unidades.",
-    "carrier-limits-upside-down": "El volumen de aplicación mínimo es mayor que el máximo. ¿Están al revés?",
-    "used-without-application":
-      "Anotó una cantidad usada pero ninguna aplicación. Anote cuántas fueron, o quite una de las dos cosas.",
-    "limits-upside-down": "El límite inferior de la dosis es mayor que el superior. ¿Están al revés?",
-    "ratio-upside-down": "Una proporción de {parts}:{to} sería más producto que mezcla. ¿Está al revés?",
-    "active-not-by-weight": "Anote el ingrediente activo como peso, por ejemplo {example.typed}.",
-    "ratio-for-dry":
-      "Una proporción va por volumen, pero este producto es seco. Anote un peso, por ejemplo {example.typed}.",
-    "basis-of-liquid":
-      "Este producto es líquido, así que su porcentaje va por volumen (v/v), no {given}. Revise de qué es el porcentaje de la etiqueta.",
-    "basis-of-dry":
-      "Un peso en un volumen de mezcla es un porcentaje w/v, no {given}. Revise de qué es el porcentaje de la etiqueta.",
-    "weight-for-liquid-ounces":
-      "{given} es un peso, pero este producto es líquido. Revise si la etiqueta dice fl oz u oz.",
-    "weight-for-liquid":
-      "{given} es un peso, pero este producto es líquido. Revise la unidad de la etiqueta y la forma del producto.",
-    "volume-for-dry-ounces":
-      "{given} es un volumen, pero este producto es seco. Revise si la etiqueta dice fl oz u oz.",
-    "volume-for-dry":
-      "{given} es un volumen, pero este producto es seco. Revise la unidad de la etiqueta y la forma del producto.",
-    "fill-over-tank":
-      "No se puede llenar un tanque de {tank} hasta {fill}. Anote lo que cabe en el tanque o menos.",
-    "least-over-fill": "La carga más chica no puede ser mayor que una completa de {fill}.",
-    "extra-over-total": "Debe ser menos que la mezcla total de {total}.",
-    "piece-and-extra-over-fill":
-      "Una hilera o parcela lleva {each} y se guarda {extra} para mangueras y reserva, más que una carga de {fill}. Divida la mezcla en cargas iguales.",
-    "piece-over-fill":
-      "Una hilera o parcela lleva {each}, más que una carga de {fill}. Divida la mezcla en cargas iguales.",
-    "loads-too-many":
-      "Una mezcla de {total} en cargas de {fill} da {loads} cargas, más de {limit}. Revise las unidades de la dosis, del área y del tanque.",
-    "load-too-small":
-      "La carga más chica sería de {smallest}, menos de lo que la bomba puede sacar. Prepare más mezcla, o use una aspersora más chica.",
-    "part-load-too-small":
-      "La carga más chica sería de {smallest}, menos de lo que la bomba puede sacar. Divida la mezcla en cargas iguales, o prepare más.",
-    "no-room-for-water":
-      "Los productos líquidos suman {products}, y no queda lugar para el agua en {mix} de mezcla. Revise las unidades de las dosis.",
-    "no-room-in-mix":
-      "Son {product} de producto en cada {mix} de mezcla, y no queda lugar para el agua. Revise la unidad de la dosis y el volumen de aplicación.",
-    "too-much-to-mix":
-      "Son {product} de producto en cada {mix} de mezcla, más de lo que se puede mezclar. Revise la unidad de la dosis y el volumen de aplicación.",
-    "formulation-not-for-water":
-      "{given} es una formulación que no se mezcla con agua. Revise cómo dice la etiqueta que se usa.",
-    "step-twice": "El paso {given} está dos veces. Anote cada paso una vez.",
-    "size-carrierRate":
-      "Una dosis por área o por largo de hilera necesita el volumen de aplicación. Anótelo, por ejemplo {example.typed}.",
-    "size-area":
-      "Una dosis por área del terreno o por largo de hilera necesita el área tratada de la parcela. Anótela, por ejemplo {example.typed}.",
-    "size-ground":
-      "Una dosis por área del terreno necesita el área del terreno de la parcela. Anótela, por ejemplo {example.typed}.",
-    "size-rowLength":
-      "Una dosis por largo de hilera necesita el largo de todas las hileras. Anótelo, por ejemplo {example.typed}.",
-    "range-upside-down": "La dosis más baja es mayor que la más alta. ¿Están al revés?",
-    "chosen-over-high":
-      "La dosis usada pasa de la más alta de la etiqueta. Escoja una que la etiqueta permita.",
-    "amounts-differ":
-      "{given} es {is.dimension}, pero {first} es {other.dimension}. Use solo volúmenes o solo pesos: oz (peso) y fl oz (volumen) son distintas.",
-    "input-unreadable": "Esto no se puede leer: falla al abrirlo.",
-    "too-large-in-unit":
-      "{given} es demasiado grande para escribirlo en {unit.unit}. Escoja una unidad más grande.",
-    "date-unreadable": "No existe la fecha {given}. Escriba año-mes-día, por ejemplo 2025-04-12.",
-    "enter-number": "Anote un número aquí.",
-    "number-not-text": "Anote un número, no texto.",
-    "finite-number": "Anote un número finito.",
-    "whole-number": "Anote un número entero, {limit} o más.",
-    "more-than": "Debe ser más de {limit}.",
-    "at-least": "Debe ser {limit} o más.",
-    "at-most": "Debe ser {limit} o menos.",
-    "choice-unknown": "No existe la opción {given.kind}. Escoja una de estas: {choices}.",
-    "choice-misspelled":
-      "No existe la opción {given.kind}. ¿Quiso decir {meant}? Escoja una de estas: {choices}.",
-    choose: "Escoja una de estas: {choices}.",
-    "text-expected": "Anote un texto, no {given.kind}.",
-    "enter-text": "Anote un texto aquí.",
-    "yes-or-no-expected": "Anote true (sí) o false (no), no {given.kind}.",
-    "yes-or-no": "Anote true (sí) o false (no).",
-    "object-missing": "Falta esta parte: {fields}.",
-    "object-expected": "Esto debe ser un objeto con campos, no {given.kind}.",
-    "field-unknown": "Aquí no hay ningún campo {given.kind}. Los campos son: {choices}.",
-    "field-misspelled": "Aquí no hay ningún campo {given.kind}. ¿Quiso decir {meant}?",
-    "part-missing": "Falta esta parte.",
-    "list-expected": "Esto debe ser una lista, no {given.kind}.",
-    "list-long": "Anote {limit} o menos; hay {given}.",
-    "list-missing": "Anote al menos {limit}.",
-    "list-of-so-many": "Anote {expected.expected}, no una lista de {given}.",
-    "list-of-expected": "Anote {expected.expected}, no {given.kind}.",
-    "list-of": "Anote {expected.expected}.",
-    "choose-fields": "Anote uno de estos: {choices}.",
-    "fields-exclude": "Anote {first} o {second}, no los dos.",
-    "bus-rate-large": "{given} es demasiado grande para enviarlo. Lo más es {limit}.",
-    "bus-rate-small": "{given} es demasiado chico para enviarlo. Lo menos es {limit}.",
-    "locale-unknown": 'Aquí no se conoce el idioma {given.kind}. Use una clave como "en-US" o "es".',
-    "quantity-expected": "Anote {expected.expected} con su unidad, por ejemplo {example.typed}.",
-    "unit-missing": "Anote {expected.expected} con su unidad, por ejemplo {example.typed}.",
-    "enter-quantity": "Anote {expected.expected}, por ejemplo {example.typed}.",
-    "resolution-and-uncertainty":
-      "Anote la resolución o la incertidumbre, no las dos. La incertidumbre ya cuenta la resolución.",
-    "dimension-ounces":
-      "{given} es {is.dimension}. Anote {expected.expected}, por ejemplo {example.typed}: oz (peso) y fl oz (volumen) son distintas.",
-    dimension: "{given} es {is.dimension}. Anote {expected.expected}, por ejemplo {example.typed}.",
-    "unit-dimension-ounces":
-      '"{given}" es una unidad para {is.dimension}. Escoja una para {expected.expected}, por ejemplo "{example}": oz (peso) y fl oz (volumen) son distintas.',
-    "unit-dimension":
-      '"{given}" es una unidad para {is.dimension}. Escoja una para {expected.expected}, por ejemplo "{example}".',
-    "too-large": "Esto es demasiado grande para calcular.",
-    "too-small": "Esto es demasiado chico para calcular.",
-    "area-unmarked":
-      "¿Es área tratada (lo que de veras se aplica) o área del terreno? Márquela como {expected.area}.",
-    "area-is-ground":
-      "Esta es área del terreno. Anote el área tratada: solo la parte que de veras se aplica.",
-    "area-is-treated":
-      "Esta es área tratada. Anote el área del terreno: toda la parcela, con o sin aplicación.",
-    "basis-unfit":
-      "Anote este porcentaje como {choices}, no {given}: v/v es por volumen, w/v peso en volumen, w/w por peso.",
-    "basis-missing": "¿{given} de qué? Escriba {given} v/v (por volumen) o {given} w/v (peso en volumen).",
-    "choose-unit": "Escoja una unidad, por ejemplo {example}.",
-    "areas-of-two-kinds": "No se puede sumar {given.area} con {first.area}. Use áreas de un solo tipo.",
-    "bases-differ":
-      "No se puede combinar {givenUnit.unit} {given.basis} con {firstUnit.unit} {first.basis}. Use un solo tipo: todo por volumen (v/v), o todo por peso (w/v o w/w).",
-    "divided-by-zero": "No se puede dividir entre 0. Anote otra cantidad.",
-    "text-long": "Esto es demasiado largo. Anote {limit} caracteres o menos.",
-    "one-number": "Anote un solo número.",
-    "unread-one-number": "No se pudo leer {given}. Anote un solo número.",
-    "one-amount": "Anote una cantidad con su unidad, por ejemplo {example.typed}.",
-    "unread-one-amount":
-      "No se pudo leer {given}. Anote una cantidad con su unidad, por ejemplo {example.typed}.",
-    "text-unfinished": "Termine de escribir.",
-    "range-of-rates": "{given} es un rango. Escoja una dosis dentro de él.",
-    range: "{given} es un rango. Escoja una cantidad dentro de él.",
-    "unread-sum-order":
-      "No se pudo leer {given}. Anote una cantidad, o partes de mayor a menor, por ejemplo 3 ft 6 in.",
-    "number-first": "Empiece con un número, por ejemplo {example.typed}.",
-    "unread-number-first": "No se pudo leer {given}. Empiece con un número, por ejemplo {example.typed}.",
-    "number-unfinished": "Termine el número.",
-    "unread-unit-before-stroke":
-      "No se pudo leer {given}. Escriba de qué son {part}, por ejemplo {part} fl oz/{whole} gal, o use decimales.",
-    "space-lost": "¿Con {given} quiso decir {mixed} o {decimal}? Escriba lo que quiso decir.",
-    "number-signs": "Revise los signos entre los dígitos.",
-    "unread-number-signs": "No se pudo leer {given}. Revise los signos entre los dígitos.",
-    "decimal-sign": "Use {sign.sign} para los decimales: {meant}.",
-    "unread-decimal-sign": "No se pudo leer {given}. Use {sign.sign} para los decimales: {meant}.",
-    thousands: "¿Con {given} quiso decir {small} o {large}? Escriba lo que quiso decir.",
-    "per-several": "Anote la cantidad para {one.typed}, no para {given.typed}.",
-    "unit-not-typed": "Agregue una unidad, por ejemplo {example.typed}.",
-    "unread-unit-after-number":
-      "No se pudo leer {given}. Escriba una unidad después del número, por ejemplo {example.typed}.",
-    "unit-unfinished": "Termine la unidad {given}.",
-    "unread-no-such-basis":
-      "No se pudo leer {given}. Escriba v/v (por volumen), w/v (peso en volumen) o w/w (por peso).",
-    "unit-unknown": "Aquí no se conoce la unidad {given.kind}. Use una como {example}.",
-    "unit-misspelled": "Aquí no se conoce la unidad {given.kind}. ¿Quiso decir {meant}?",
-    "result-out-of-reach":
-      "El resultado es demasiado grande o demasiado chico para calcular. Revise los números y sus unidades.",
-    "acre-or-are": '¿{given} es un acre o un área (100 metros cuadrados)? Escriba "ac" o "are".',
-    "which-ounce": '¿Cuál onza? Escriba "fl oz" (líquida) u "oz wt" (peso).',
-    "which-teaspoon": '¿Cuál cucharadita? Escriba "US tsp" o "metric tsp".',
-    "which-tablespoon": '¿Cuál cucharada? Escriba "US tbsp", "metric tbsp" o "Australian tbsp".',
-    "which-cup": '¿Cuál taza? Escriba "US cup" o "metric cup".',
-    "which-fluid-ounce": '¿Cuál onza líquida? Escriba "US fl oz" o "imp fl oz".',
-    "which-pint": '¿Cuál pinta? Escriba "US pt" o "imp pt".',
-    "which-quart": '¿Cuál cuarto de galón? Escriba "US qt" o "imp qt".',
-    "which-gallon": '¿Cuál galón? Escriba "US gal" o "imp gal".',
-    "milliliter-or-megaliter": '¿{given} es un mililitro o un megalitro? Escriba "mL" o "L".',
-    "meter-or-mile":
-      '¿{given} es un metro, una milla o 1,000 pies cuadrados? Escriba "m", "mi" o "1,000 sq ft".',
-    "gram-or-gallon": '¿{given} es un gramo o un galón? Escriba "g" o "gal".',
-    "tablespoon-or-ton": '¿{given} es una cucharada o una tonelada? Escriba "tbsp", "lb" o "kg".',
-    "teaspoon-or-tonne": '¿{given} es una cucharadita o una tonelada métrica? Escriba "tsp" o "kg".',
-    "milligram-or-million-gallons": '¿{given} es un miligramo o un millón de galones? Escriba "mg" o "gal".',
-    "milligram-or-megagram": '¿{given} es un miligramo o un megagramo? Escriba "mg" o "kg".',
-    "unread-space-missing":
-      "No se pudo leer {given}. Ponga un espacio entre la unidad y el número que sigue.",
-    "ucum-other-acre":
-      "El acre en {given} no está hecho de yardas internacionales. Escriba el acre como {example}.",
-    "ucum-unknown": "Aquí no se conoce el código UCUM {given}. Use uno como {example}.",
-    "version-unknown":
-      "Aquí no se puede leer la versión {given.kind}. La escribió una versión más nueva de esta biblioteca: actualice, o anote los datos de nuevo.",
-    "figure-expected": "Un dato es un número, un texto, una lista de textos o un número con su unidad.",
-    "formula-unreadable": "{given.kind} no es una fórmula.",
-    "nonce-unreadable": "Esto no es un nonce en base64, por ejemplo c3ByYXk=.",
-    "words-missing": "Falta esta parte de la tabla de palabras.",
-    "language-unknown": "{given.kind} no es una clave de idioma. Use una como en o es.",
-  },
-  names: {
-    dimension: {
-      length: "un largo",
-      area: "un área",
-      volume: "un volumen",
-      mass: "un peso",
-      time: "un tiempo",
-      pressure: "una presión",
-      fraction: "una fracción",
-      speed: "una velocidad",
-      flow: "un volumen por tiempo",
-      massFlow: "un peso por tiempo",
-      volumeRate: "un volumen por área",
-      massRate: "un peso por área",
-      density: "un peso por volumen",
-      volumeConcentration: "un volumen en un volumen",
-      massFraction: "un peso en un peso",
-      volumePerLength: "un volumen por largo",
-      massPerLength: "un peso por largo",
+export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
+  (() => ({
+    language: "es",
+    lines: {
+      "units.convert": words("la misma cantidad en otra unidad", {
+        value: "cantidad",
+        size: "factor de conversión",
+      }),
+      "area.rectangle": words(GROUND, { length: "largo", width: "ancho" }),
+      "area.triangle": words(GROUND, { base: "base", height: "altura sobre la base" }),
+      "area.triangle.sides": words(GROUND, { a: "lado más largo", b: "lado mediano", c: "lado más corto" }),
+      "area.trapezoid": words(GROUND, {
+        base: "un lado paralelo",
+        top: "el otro lado paralelo",
+        height: "distancia entre los dos",
+      }),
+      "area.circle": words(GROUND, { diameter: "diámetro" }),
+      "area.ellipse": words(GROUND, { length: "largo total", width: "ancho en el centro" }),
+      "area.ring": words(GROUND, { outerDiameter: "diámetro exterior", innerDiameter: "diámetro interior" }),
+      "area.sector": words(GROUND, { angleDegrees: "ángulo en grados", radius: "radio" }),
+      "area.composite": words(GROUND, { x: "figura {n}", y: "figura {n} que se descuenta" }),
+      "area.boundary": words(GROUND, { x: "esquina {n}, a lo ancho", y: "esquina {n}, hacia adelante" }),
+      "area.offsets": words(GROUND, {
+        spacing: "distancia entre estaciones",
+        x: "medida lateral en la estación {n}",
+      }),
+      "area.unequalOffsets": words(GROUND, {
+        a: "estación {n} sobre la línea base",
+        x: "medida lateral en la estación {n}",
+      }),
+      "area.treatPart": words(TREATED, { ground: GROUND, fraction: PART }),
+      "area.treatedFraction": words(PART, { treated: TREATED, ground: GROUND }),
+      "area.rowBands.ground": words(GROUND, { ...rows, rowSpacing: ROW_SPACING }),
+      "area.rowBands.fraction": words(PART, { bandWidth: BAND, rowSpacing: ROW_SPACING }),
+      "area.rowBands.treated": words(TREATED, { ...rows, bandWidth: BAND }),
+      "area.beds.ground": words(GROUND, { ...beds, bedSpacing: "distancia entre camas" }),
+      "area.beds.fraction": words(PART, {
+        bedWidth: "ancho de la cama",
+        bedSpacing: "distancia entre camas",
+      }),
+      "area.beds.treated": words(TREATED, { ...beds, bedWidth: "ancho de la cama" }),
+      "area.treeRows.ground": words(GROUND, { ...rows, rowSpacing: ROW_SPACING }),
+      "area.treeRows.fraction": words(PART, { ...strips, rowSpacing: ROW_SPACING }),
+      "area.treeRows.treated": words(TREATED, { ...rows, ...strips }),
+      "area.spots": words(TREATED, {
+        n: "manchones del tamaño {n}",
+        d: "diámetro del tamaño {n}",
+        x: "área de un manchón del tamaño {n}",
+        a: "largo del tamaño {n}",
+        b: "ancho del tamaño {n}",
+      }),
+      "area.rowLength": words("largo de todas las hileras", { ground: GROUND, rowSpacing: ROW_SPACING }),
+      "area.plantCount": words("número de plantas", {
+        ground: GROUND,
+        rowSpacing: ROW_SPACING,
+        plantSpacing: "distancia entre plantas en la hilera",
+      }),
+      "area.cropRate": words("dosis por área del terreno", {
+        treatedRate: "dosis por área tratada",
+        bandWidth: BAND,
+        rowSpacing: ROW_SPACING,
+      }),
+      "area.treatedRate": words("dosis por área tratada", {
+        cropRate: "dosis por área del terreno",
+        bandWidth: BAND,
+        rowSpacing: ROW_SPACING,
+      }),
+      "swath.boom": words("ancho tratado por el aguilón", {
+        nozzles: NOZZLES,
+        nozzleSpacing: NOZZLE_SPACING,
+      }),
+      "swath.bands.ground": words("ancho de terreno de una pasada", {
+        bands: "bandas en una pasada",
+        rowSpacing: ROW_SPACING,
+      }),
+      "swath.bands.treated": words("ancho tratado de todas las bandas", {
+        bands: "bandas en una pasada",
+        bandWidth: BAND,
+      }),
+      "swath.perNozzle": words("ancho de una boquilla", {
+        width: "ancho que comparten las boquillas",
+        nozzles: NOZZLES,
+      }),
+      "swath.treeRow": words("ancho de terreno de una pasada", {
+        rowSpacing: ROW_SPACING,
+        sides: "lados abiertos de la aspersora",
+      }),
+      "swath.effective": words("ancho efectivo de una pasada", {
+        width: "ancho medido de una pasada",
+        overlap: "traslape",
+      }),
+      "swath.passes.count": words("número de pasadas", {
+        side: "lado de la parcela a través de las pasadas",
+        swath: SWATH,
+        overlap: "traslape previsto",
+      }),
+      "swath.passes.lastOverlap": words("traslape de la última pasada", {
+        side: "lado de la parcela a través de las pasadas",
+        swath: SWATH,
+        overlap: "traslape previsto",
+        passes: "número de pasadas",
+      }),
+      "swath.passes.pastEdge": words("ancho que sale de la orilla de la parcela", {
+        side: "lado de la parcela a través de las pasadas",
+        swath: SWATH,
+      }),
+      "swath.passes.distance": words("distancia recorrida aplicando", {
+        passes: "número de pasadas",
+        run: "largo de una pasada",
+      }),
+      "swath.passes.time": words("tiempo de aplicación", {
+        distance: "distancia recorrida aplicando",
+        speed: SPEED,
+      }),
+      "swath.boomHeight": words("altura del aguilón sobre el blanco", {
+        nozzleSpacing: NOZZLE_SPACING,
+        overlap: "traslape como fracción de la distancia entre boquillas",
+        angleDegrees: "ángulo del abanico, en grados",
+      }),
+      "swath.fanWidth": words("ancho de un abanico en el blanco", {
+        height: "altura del aguilón sobre el blanco",
+        angleDegrees: "ángulo del abanico, en grados",
+      }),
+      "swath.overlap": words("traslape como fracción de la distancia entre boquillas", {
+        fanWidth: "ancho de un abanico",
+        nozzleSpacing: NOZZLE_SPACING,
+      }),
+      "swath.gap": words("franja sin aplicar entre dos abanicos", {
+        fanWidth: "ancho de un abanico",
+        nozzleSpacing: NOZZLE_SPACING,
+      }),
+      "swath.uniformity.mean": words("promedio de mezcla en el suelo", {
+        w: "ancho de la franja {n} en distancias entre recipientes",
+        x: "mezcla en la franja {n}",
+      }),
+      "swath.uniformity.cv": words("coeficiente de variación", {
+        w: "ancho de la franja {n} en distancias entre recipientes",
+        x: "mezcla en la franja {n}",
+        mean: "promedio de mezcla en el suelo",
+      }),
+      "output-rate.strip": words("volumen de aplicación en la franja de prueba", {
+        used: USED,
+        swath: SWATH,
+        distance: DISTANCE,
+      }),
+      "output-rate.strip-runs": words("promedio de las pruebas", {
+        x: "volumen de aplicación de la prueba {n}",
+        n: "número de pruebas",
+      }),
+      "output-rate.strip-runs-spread": words(
+        "desviación estándar de las pruebas",
+        deviations("volumen de aplicación de la prueba {n}"),
+      ),
+      "output-rate.strip-runs-cv": words("coeficiente de variación de las pruebas", {
+        spread: "desviación estándar de las pruebas",
+        mean: "promedio de las pruebas",
+      }),
+      "output-rate.catch-total": words("total recogido, todas las boquillas", {
+        x: "recogido de la boquilla {n}",
+      }),
+      "output-rate.catch": words("volumen de aplicación según lo recogido", {
+        total: "total recogido, todas las boquillas",
+        time: "tiempo de recolección",
+        rows: "hileras o distancias entre boquillas",
+        width: WIDTH,
+        speed: SPEED,
+        travelTime: "tiempo del recorrido",
+        travelled: "distancia marcada",
+      }),
+      "output-rate.speed": words(SPEED, { distance: "distancia", time: "tiempo" }),
+      "output-rate.time-for": words("tiempo para la distancia", { distance: "distancia", speed: SPEED }),
+      "output-rate.average-speed-distance": words("distancia total de las pasadas", {
+        x: "distancia de la pasada {n}",
+      }),
+      "output-rate.average-speed-time": words("tiempo total de las pasadas", {
+        x: "tiempo de la pasada {n}",
+      }),
+      "output-rate.rate-at-speed": words("volumen de aplicación a la velocidad nueva", {
+        rate: "volumen de aplicación a la velocidad anterior",
+        speed: "velocidad anterior",
+        newSpeed: "velocidad nueva",
+      }),
+      "output-rate.direct-strip-area": words("área en que lo recogido se lee como volumen de aplicación", {
+        caught: "una unidad recogida",
+        rate: "una unidad de volumen de aplicación",
+      }),
+      "output-rate.direct-strip": words("distancia en que lo recogido se lee como volumen de aplicación", {
+        area: "área en que lo recogido se lee como volumen de aplicación",
+        width: WIDTH,
+      }),
+      "output-rate.direct-strip-rate": words("volumen de aplicación leído de lo recogido", {
+        caught: "cantidad recogida",
+        reading: "volumen de aplicación por unidad recogida",
+      }),
+      "output-rate.tree-row-length": words("volumen por largo de hilera", treeRow),
+      "output-rate.tree-row-plant": words("volumen por planta", { ...treeRow, plantSpacing: PLANT_SPACING }),
+      "output-rate.tree-row": words("volumen por área", { ...treeRow, rowSpacing: ROW_SPACING }),
+      "output-rate.hand-area": words("volumen por área", {
+        used: USED,
+        area: TREATED,
+        rowLength: ROW_LENGTH,
+        plants: "número de plantas",
+        plantSpacing: PLANT_SPACING,
+        rowSpacing: ROW_SPACING,
+      }),
+      "output-rate.hand-length": words("volumen por largo de hilera", {
+        used: USED,
+        rowLength: ROW_LENGTH,
+        plants: "número de plantas",
+        plantSpacing: PLANT_SPACING,
+      }),
+      "output-rate.hand-plant": words("volumen por planta", {
+        used: USED,
+        plants: "número de plantas",
+        rowLength: ROW_LENGTH,
+        plantSpacing: PLANT_SPACING,
+      }),
+      "output-rate.solve-rate": words(RATE, { flow: "descarga", speed: SPEED, width: WIDTH }),
+      "output-rate.solve-flow": words("descarga", { rate: RATE, speed: SPEED, width: WIDTH }),
+      "output-rate.solve-speed": words(SPEED, { flow: "descarga", rate: RATE, width: WIDTH }),
+      "output-rate.solve-width": words(WIDTH, { flow: "descarga", rate: RATE, speed: SPEED }),
+      "output-rate.output-at-pressure": words("descarga a la presión nueva", {
+        output: "descarga a la presión anterior",
+        newPressure: "presión nueva",
+        pressure: "presión anterior",
+      }),
+      "output-rate.pressure-for-output": words("presión para la descarga nueva", {
+        pressure: "presión actual",
+        newOutput: "descarga nueva",
+        output: "descarga actual",
+      }),
+      "output-rate.density-factor": words("factor de densidad", {
+        density: "densidad del líquido",
+        waterDensity: "densidad del agua",
+      }),
+      "output-rate.water-for-solution": words("descarga con agua", {
+        solution: "descarga de la solución",
+        factor: "factor de densidad",
+      }),
+      "output-rate.solution-for-water": words("descarga de la solución", {
+        water: "descarga de agua",
+        factor: "factor de densidad",
+      }),
+      "output-rate.nozzle-flow": words("descarga de la boquilla", {
+        caught: "cantidad recogida",
+        time: "tiempo de recolección",
+      }),
+      "output-rate.nozzle-mean": words("descarga promedio por boquilla", {
+        x: "descarga de la boquilla {n}",
+        n: NOZZLES,
+      }),
+      "output-rate.nozzle-deviation": words("desviación de la boquilla", {
+        flow: "descarga de la boquilla",
+        reference: "descarga con que se compara",
+      }),
+      "output-rate.nozzle-spread": words(
+        "desviación estándar de las boquillas",
+        deviations("descarga de la boquilla {n}"),
+      ),
+      "output-rate.nozzle-cv": words("coeficiente de variación del aguilón", {
+        spread: "desviación estándar de las boquillas",
+        mean: "descarga promedio por boquilla",
+      }),
+      "output-rate.target-check": words("desviación del volumen buscado", {
+        rate: "volumen de aplicación medido",
+        target: "volumen de aplicación buscado",
+      }),
+      "output-rate.resolution": words("incertidumbre estándar de una lectura", {
+        resolution: "paso más chico que se puede leer",
+      }),
+      "output-rate.uncertainty-used": part("la cantidad usada"),
+      "output-rate.uncertainty-swath": part("el ancho de la pasada"),
+      "output-rate.uncertainty-distance": part("la distancia"),
+      "output-rate.uncertainty-caught": part("la cantidad recogida"),
+      "output-rate.uncertainty-catches": part("lo recogido de una boquilla"),
+      "output-rate.uncertainty-time": part("el tiempo"),
+      "output-rate.uncertainty-speed": part("la velocidad"),
+      "output-rate.uncertainty-width": part("el ancho tratado"),
+      "output-rate.uncertainty-area": part("el área tratada"),
+      "output-rate.uncertainty-rowLength": part("el largo de la hilera"),
+      "output-rate.uncertainty-rowSpacing": part("la distancia entre hileras"),
+      "output-rate.uncertainty-plantSpacing": part("la distancia entre plantas"),
+      "output-rate.uncertainty-flow": part("la descarga"),
+      "output-rate.uncertainty-rate": part("el volumen de aplicación conocido"),
+      "output-rate.uncertainty-scatter": words("parte de la incertidumbre por la variación de las pruebas", {
+        spread: "desviación estándar de las pruebas",
+        mean: "promedio de las pruebas",
+        n: "número de pruebas",
+      }),
+      "output-rate.uncertainty-relative": words(
+        "incertidumbre estándar combinada, como fracción del volumen de aplicación",
+        { p: "parte de la fuente {n}" },
+      ),
+      "output-rate.uncertainty": words("incertidumbre estándar combinada del volumen de aplicación", {
+        rate: RATE,
+        relative: "incertidumbre estándar combinada, como fracción del volumen de aplicación",
+      }),
+      "output-rate.changed-nozzleSpacing": changed("la distancia entre boquillas"),
+      "output-rate.changed-pressure": changed("la presión"),
+      "output-rate.changed-speed": changed("la velocidad"),
+      "output-rate.changed-density": changed("la densidad del líquido"),
+      "output-rate.changed": words("volumen de aplicación esperado", {
+        rate: "volumen de aplicación medido",
+        x: "factor {n}",
+      }),
+      "tank-mix.sprayed": words(SPRAYED, { rate: RATE, area: TREATED }),
+      "tank-mix.reserve": words("mezcla extra", { sprayed: SPRAYED, percent: "extra, %" }),
+      "tank-mix.carrier": words(MIX, {
+        sprayed: SPRAYED,
+        lines: "mezcla que queda en las mangueras",
+        reserve: "mezcla extra",
+      }),
+      "tank-mix.carrierSteps": words("número de veces", {
+        sprayed: SPRAYED,
+        lines: "mezcla que queda en las mangueras",
+        step: "volumen al que se redondea",
+      }),
+      "tank-mix.carrierRounded": words(MIX, { times: "número de veces", step: "volumen al que se redondea" }),
+      "tank-mix.fills": words("número de llenados del tanque", { total: MIX, fill: "llenado del tanque" }),
+      "tank-mix.loads": words("número de cargas", { fills: "número de llenados del tanque" }),
+      "tank-mix.piece": words("mezcla para una hilera o parcela", {
+        total: MIX,
+        extra: "mezcla extra y la que queda en las mangueras",
+        pieces: "número de hileras o parcelas",
+      }),
+      "tank-mix.most": words("hileras o parcelas por llenado", {
+        fill: "llenado del tanque",
+        extra: "mezcla extra y la que queda en las mangueras",
+        piece: "mezcla para una hilera o parcela",
+      }),
+      "tank-mix.perLoad": words("hileras o parcelas enteras por carga", {
+        most: "hileras o parcelas por llenado",
+        pieces: "número de hileras o parcelas",
+      }),
+      "tank-mix.loadsOfPieces": words("número de cargas", {
+        pieces: "número de hileras o parcelas",
+        perLoad: "hileras o parcelas enteras por carga",
+      }),
+      "tank-mix.productRate": words("dosis del producto", {
+        activeIngredient: "dosis de ingrediente activo",
+        content: CONTENT,
+        density: DENSITY,
+      }),
+      "tank-mix.activeIngredient": words("dosis de ingrediente activo", {
+        product: "dosis del producto",
+        content: CONTENT,
+        density: DENSITY,
+      }),
+      "tank-mix.strength": words(STRENGTH, { rate: "dosis del producto", carrierRate: RATE }),
+      "tank-mix.strengthByGround": words(STRENGTH, {
+        rate: "dosis del producto por área del terreno",
+        ground: GROUND,
+        carrierRate: RATE,
+        area: TREATED,
+      }),
+      "tank-mix.strengthByRow": words(STRENGTH, {
+        rate: "dosis del producto por largo de hilera",
+        rowLength: "largo de todas las hileras",
+        carrierRate: RATE,
+        area: TREATED,
+      }),
+      "tank-mix.strengthOfPart": words(STRENGTH, {
+        part: "parte de la mezcla que es producto",
+        size: "unidad de mezcla",
+      }),
+      "tank-mix.strengthOfRatio": words(STRENGTH, {
+        parts: "partes de producto",
+        whole: "partes de mezcla",
+        size: "unidad de mezcla",
+      }),
+      "tank-mix.amount": words("producto total", { strength: STRENGTH, carrier: MIX }),
+      "tank-mix.amountInLoad": words("producto en la carga", {
+        amount: "producto total",
+        carrier: "mezcla en la carga",
+        total: MIX,
+      }),
+      "tank-mix.water": words("agua en la carga", { mix: "mezcla en la carga", x: "producto líquido {n}" }),
+      "tank-mix.lacking": words("producto que falta", {
+        product: "producto en la mezcla",
+        added: "agua agregada",
+        mix: "mezcla a su concentración completa",
+      }),
+      "tank-mix.strengthLeft": words("concentración que queda", {
+        mix: "mezcla a su concentración completa",
+        added: "agua agregada",
+      }),
+      "tank-mix.weakBy": words("concentración perdida", {
+        mix: "mezcla a su concentración completa",
+        added: "agua agregada",
+      }),
+      "tank-mix.leftoverArea": words("área que alcanza a cubrir el sobrante", {
+        volume: "mezcla sobrante",
+        rate: RATE,
+      }),
+      "tank-mix.take": words("concentrado por medir", {
+        volume: "volumen por preparar",
+        to: "concentración final",
+        from: "concentración del concentrado",
+      }),
+      "tank-mix.dilutionWater": words("agua por agregar", {
+        volume: "volumen por preparar",
+        take: "concentrado por medir",
+      }),
+      "tank-mix.stock": words("solución madre por medir", {
+        volume: "solución madre total",
+        dose: "producto necesario",
+        amount: "producto en la solución madre",
+      }),
+      "tank-mix.rinse": words("concentración que queda en la aspersora", {
+        residual: "volumen que queda en la aspersora",
+        water: "agua limpia por enjuague",
+        rinses: "número de enjuagues",
+      }),
+      "tank-mix.jarAmount": words("producto en el frasco", {
+        amount: "producto en la mezcla",
+        jar: "mezcla en el frasco",
+        mix: "mezcla en el tanque",
+      }),
+      "household.measured": words(MEASURED, {
+        n: "número de {tools}",
+        x: "contenido de: {tool}",
+        t: "veces que se usa: {tool}",
+        m: "lectura en: {tool}",
+      }),
+      "household.error": words("error de medición", { measured: MEASURED, amount: NEEDED }),
+      "household.errorPercent": words("error de medición, %", { error: "error de medición", amount: NEEDED }),
+      "household.rateError": words("error de medición por área tratada", {
+        error: "error de medición",
+        area: TREATED,
+      }),
+      "household.volumeOfWeight": words("volumen del producto seco", {
+        mass: "peso del producto",
+        density: "densidad aparente del producto",
+      }),
+      "household.stock.strength": words("concentración de la solución madre", {
+        product: "producto en la solución madre",
+        stock: "volumen total de la solución madre",
+      }),
+      "household.stock.part": words("solución madre que contiene la dosis", {
+        amount: NEEDED,
+        strength: "concentración de la solución madre",
+      }),
+      "household.stock.measured": words("cantidad medida de la solución madre", {
+        strength: "concentración de la solución madre",
+        taken: "solución madre tomada",
+      }),
+      "plan.treated": words("área tratada total", { x: "parcela {n}" }),
+      "practice.spoons": words("cucharadas enteras al ras", { amount: "cucharadas que llena la cantidad" }),
+      "practice.product": words("producto para la parcela", { rate: "dosis del producto", area: TREATED }),
     },
-    expected: {
-      length: "un largo",
-      area: "un área",
-      volume: "un volumen",
-      mass: "un peso",
-      time: "un tiempo",
-      pressure: "una presión",
-      fraction: "una fracción",
-      speed: "una velocidad",
-      flow: "un volumen por tiempo",
-      massFlow: "un peso por tiempo",
-      volumeRate: "un volumen por área",
-      massRate: "un peso por área",
-      density: "un peso por volumen",
-      volumeConcentration: "un volumen en un volumen",
-      massFraction: "un peso en un peso",
-      volumePerLength: "un volumen por largo",
-      massPerLength: "un peso por largo",
-      amount: "una cantidad",
-      ratePerArea: "una dosis por área",
-      labelRate: "la dosis de la etiqueta",
-      productRate: "la dosis del producto",
-      activeRate: "la dosis de ingrediente activo",
-      strength: "una concentración",
-      content: "lo que contiene el producto",
-      caught: "lo que se recogió",
-      pair: "dos números, por ejemplo [0, 120]",
-      place: "un punto como [longitud, latitud]",
+    functions: {
+      sqrt: "√({x})",
+      ceil: "redondear hacia arriba({x})",
+      floor: "redondear hacia abajo({x})",
+      min: "el menor de({x})",
+      max: "el mayor de({x})",
+      sin: "sen({x})",
+      cos: "cos({x})",
+      tan: "tan({x})",
     },
-    area: { treated: "área tratada", ground: "área del terreno", plain: "área sin más" },
-    basis: { none: "sin base" },
-    condition: {
-      operator: "el operador",
-      nozzle: "la boquilla",
-      nozzleCount: "el número de boquillas",
-      nozzleSpacing: "la distancia entre boquillas",
-      pressure: "la presión",
-      speed: "la velocidad",
-      gear: "la marcha",
-      ground: "el terreno",
-      liquid: "el líquido",
-      density: "la densidad",
+    steps: {
+      area: "Área tratada",
+      rate: "Volumen de aplicación",
+      carrier: "Mezcla de aspersión",
+      loads: "Cargas del tanque",
+      product: "{product}",
+      dose: "{product}, medido para la carga {load}",
     },
-    reading: {
-      used: USED,
-      swath: "ancho de aplicación",
-      distance: "distancia",
-      caught: "cantidad recogida",
-      catches: "medidas recogidas",
-      time: "tiempo",
-      speed: SPEED,
-      width: "ancho",
-      area: "área",
-      rowLength: ROW_LENGTH,
-      rowSpacing: ROW_SPACING,
-      plantSpacing: PLANT_SPACING,
-      flow: "descarga",
-      rate: RATE,
+    cautions: {
+      label:
+        "La etiqueta es la ley. Si esta hoja y la etiqueta no dicen lo mismo, siga la etiqueta. Esta traducción no está certificada.",
+      "clean-water":
+        "Calibre con agua limpia. Llene primero la manguera y el aguilón, mida lo que se rellena y use la misma persona, paso, presión y boquillas que el día de la aplicación.",
+      protection: "Use el equipo de protección personal que indica la etiqueta al medir, mezclar y aplicar.",
+      tools:
+        "Marque las cucharas, tazas y jeringas que use para pesticidas y nunca las vuelva a usar para alimentos.",
+      recalibrate:
+        "Calibre de nuevo si cambia la persona, el paso, la presión, las boquillas, el terreno o la aspersora.",
+      "local-rules":
+        "Siga las reglas locales sobre qué se puede aplicar, quién lo puede aplicar y adónde pueden ir la mezcla sobrante y el agua de enjuague.",
     },
-    sign: { ".": "un punto", ",": "una coma" },
-    kind: { "a list": "una lista", "an object": "un objeto", "a function": "una función" },
-  },
-  tools: {
-    "1/8 teaspoon": fraction("1/8 de cucharadita"),
-    "1/4 teaspoon": fraction("1/4 de cucharadita"),
-    "1/2 teaspoon": fraction("1/2 cucharadita"),
-    teaspoon: plural("cucharadita", "cucharaditas"),
-    tablespoon: plural("cucharada", "cucharadas"),
-    "1/4 cup": fraction("1/4 de taza"),
-    "1/3 cup": fraction("1/3 de taza"),
-    "1/2 cup": fraction("1/2 taza"),
-    cup: plural("taza", "tazas"),
-    "pint measure": plural("medida de una pinta", "medidas de una pinta"),
-    "quart measure": plural("medida de un cuarto de galón", "medidas de un cuarto de galón"),
-    "gallon measure": plural("medida de un galón", "medidas de un galón"),
-    "1/4 teaspoon (1.25 mL)": fraction("1/4 de cucharadita (1.25 mL)"),
-    "1/2 teaspoon (2.5 mL)": fraction("1/2 cucharadita (2.5 mL)"),
-    "teaspoon (5 mL)": plural("cucharadita (5 mL)", "cucharaditas (5 mL)"),
-    "tablespoon (15 mL)": plural("cucharada (15 mL)", "cucharadas (15 mL)"),
-    "1/4 cup (60 mL)": fraction("1/4 de taza (60 mL)"),
-    "1/3 cup (80 mL)": fraction("1/3 de taza (80 mL)"),
-    "1/2 cup (120 mL)": fraction("1/2 taza (120 mL)"),
-    "cup (240 mL)": plural("taza (240 mL)", "tazas (240 mL)"),
-    "1/8 metric teaspoon": fraction("1/8 de cucharadita métrica"),
-    "1/4 metric teaspoon": fraction("1/4 de cucharadita métrica"),
-    "1/2 metric teaspoon": fraction("1/2 cucharadita métrica"),
-    "metric teaspoon": plural("cucharadita métrica", "cucharaditas métricas"),
-    "metric tablespoon": plural("cucharada métrica", "cucharadas métricas"),
-    "1/4 metric cup": fraction("1/4 de taza métrica"),
-    "1/2 metric cup": fraction("1/2 taza métrica"),
-    "metric cup": plural("taza métrica", "tazas métricas"),
-    "1/4 Australian teaspoon": fraction("1/4 de cucharadita australiana"),
-    "1/2 Australian teaspoon": fraction("1/2 cucharadita australiana"),
-    "Australian teaspoon": plural("cucharadita australiana", "cucharaditas australianas"),
-    "1/2 Australian tablespoon": fraction("1/2 cucharada australiana"),
-    "Australian tablespoon": plural("cucharada australiana", "cucharadas australianas"),
-    "imperial fluid ounce measure": plural(
-      "medida de una onza líquida imperial",
-      "medidas de una onza líquida imperial",
-    ),
-    "1/4 imperial pint measure": fraction("1/4 de pinta imperial"),
-    "1/2 imperial pint measure": fraction("1/2 pinta imperial"),
-    "imperial pint measure": plural("medida de una pinta imperial", "medidas de una pinta imperial"),
-    "imperial quart measure": plural(
-      "medida de un cuarto de galón imperial",
-      "medidas de un cuarto de galón imperial",
-    ),
-    "imperial gallon measure": plural("medida de un galón imperial", "medidas de un galón imperial"),
-    "1 mL syringe": plural("jeringa de 1 mL", "jeringas de 1 mL"),
-    "5 mL syringe": plural("jeringa de 5 mL", "jeringas de 5 mL"),
-    "10 mL syringe": plural("jeringa de 10 mL", "jeringas de 10 mL"),
-    "20 mL syringe": plural("jeringa de 20 mL", "jeringas de 20 mL"),
-    "50 mL syringe": plural("jeringa de 50 mL", "jeringas de 50 mL"),
-    "10 mL cylinder": plural("probeta de 10 mL", "probetas de 10 mL"),
-    "25 mL cylinder": plural("probeta de 25 mL", "probetas de 25 mL"),
-    "50 mL cylinder": plural("probeta de 50 mL", "probetas de 50 mL"),
-    "100 mL cylinder": plural("probeta de 100 mL", "probetas de 100 mL"),
-    "250 mL cylinder": plural("probeta de 250 mL", "probetas de 250 mL"),
-    "500 mL cylinder": plural("probeta de 500 mL", "probetas de 500 mL"),
-    "1000 mL cylinder": plural("probeta de 1000 mL", "probetas de 1000 mL"),
-    "200 g scale": plural("báscula de 200 g", "básculas de 200 g"),
-    "5 kg scale": plural("báscula de 5 kg", "básculas de 5 kg"),
-    "5 lb scale": plural("báscula de 5 libras", "básculas de 5 libras"),
-    "50 lb scale": plural("báscula de 50 libras", "básculas de 50 libras"),
-  },
-  units: {
-    in: plural("pulgada", "pulgadas"),
-    ft: plural("pie", "pies"),
-    yd: plural("yarda", "yardas"),
-    rod: plural("rod (16.5 pies)", "rods (16.5 pies)"),
-    chain: plural("cadena (66 pies)", "cadenas (66 pies)"),
-    mi: plural("milla", "millas"),
-    in2: plural("pulgada cuadrada", "pulgadas cuadradas"),
-    ft2: plural("pie cuadrado", "pies cuadrados"),
-    yd2: plural("yarda cuadrada", "yardas cuadradas"),
-    rod2: plural("rod cuadrado", "rods cuadrados"),
-    ac: plural("acre", "acres"),
-    are: plural("área (100 m²)", "áreas (100 m²)"),
-    tsp: plural("cucharadita", "cucharaditas"),
-    tbsp: plural("cucharada", "cucharadas"),
-    fl_oz: plural("onza líquida", "onzas líquidas"),
-    cup: plural("taza", "tazas"),
-    pt: plural("pinta", "pintas"),
-    qt: plural("cuarto de galón", "cuartos de galón"),
-    gal: plural("galón", "galones"),
-    in3: plural("pulgada cúbica", "pulgadas cúbicas"),
-    ft3: plural("pie cúbico", "pies cúbicos"),
-    ac_ft: plural("acre-pie", "acres-pie"),
-    imp_fl_oz: plural("onza líquida imperial", "onzas líquidas imperiales"),
-    imp_pt: plural("pinta imperial", "pintas imperiales"),
-    imp_qt: plural("cuarto de galón imperial", "cuartos de galón imperiales"),
-    imp_gal: plural("galón imperial", "galones imperiales"),
-    metric_tsp: plural("cucharadita métrica", "cucharaditas métricas"),
-    metric_tbsp: plural("cucharada métrica", "cucharadas métricas"),
-    au_tbsp: plural("cucharada australiana", "cucharadas australianas"),
-    metric_cup: plural("taza métrica", "tazas métricas"),
-    oz: plural("onza de peso", "onzas de peso"),
-    lb: plural("libra", "libras"),
-    mph: plural("milla por hora", "millas por hora"),
-  },
-  // Titles of publications stay as they are, so that they can be found.
-  sources: {
-    definition: "definición",
-    "plane geometry": "geometría plana",
-    "plane trigonometry": "trigonometría plana",
-    "method of coordinates (shoelace formula)": "método de coordenadas (fórmula del cordón)",
-    "trapezoidal rule": "regla del trapecio",
-    "Simpson's one-third rule": "regla de Simpson de un tercio",
-    "mid-ordinate rule": "regla de la ordenada media",
-    "common practice, no source": "práctica común",
-    "metric kitchen measure: common practice, no source": "medida métrica de cocina: práctica común",
-    "rate = volume / area, by definition": "volumen de aplicación = volumen / área, por definición",
-    "volume = rate x area, by definition": "volumen = volumen de aplicación x área, por definición",
-    "definition of a speed": "definición de velocidad",
-    "definition of speed": "definición de velocidad",
-    "definition of an average speed": "definición de velocidad promedio",
-    "definition of a mean": "definición de promedio",
-    "definition of a flow": "definición de descarga",
-    "definition of a fraction": "definición de fracción",
-    "definition of a rate per area": "definición de volumen por área",
-    "definition of bulk density": "definición de densidad aparente",
-    "by definition of the rate": "por definición de la dosis",
-    "by definition of what a product contains": "por definición de lo que contiene un producto",
-    "the same strength in every load, by definition of the rate":
-      "la misma concentración en cada carga, por definición de la dosis",
-    "sum of what the tools hold": "suma de lo que miden los utensilios",
-    "sum of the plots": "suma de las parcelas",
-    "textbook statistics": "estadística de libro de texto",
-    "the residual mixes with the water of each rinse, and the same volume stays":
-      "el residuo se mezcla con el agua de cada enjuague, y queda el mismo volumen",
-    "Heron's formula, as W. Kahan arranges it": "fórmula de Herón, en la forma de W. Kahan",
-    "the product stays the same while the volume grows, by definition of strength":
-      "el producto no cambia mientras el volumen crece, por definición de la concentración",
-    "dilution, C1 V1 = C2 V2": "dilución, C1 V1 = C2 V2",
-    "C1 * V1 = C2 * V2: the dissolved amount stays the same": "C1 * V1 = C2 * V2: lo disuelto no cambia",
-    "law of flow through an orifice (Torricelli), from memory":
-      "ley del flujo por un orificio (Torricelli), de memoria",
-    "follows from rate = flow / (speed * width) and the law of flow through an orifice":
-      "se deduce de volumen de aplicación = descarga / (velocidad * ancho) y de la ley del flujo por un orificio",
-  },
-  text: {
-    title: "Hoja de trabajo de la aplicación",
-    cardTitle: "Tarjeta de campo",
-    summary: "El trabajo",
-    what: "Qué",
-    howMuch: "Cuánto",
-    treatedArea: "Área tratada",
-    groundArea: "Área del terreno",
-    outputRate: "Volumen de aplicación",
-    totalMix: "Mezcla total",
-    totalOf: "{total} ({parts})",
-    mixForPlot: "{volume} para la parcela",
-    mixExtra: "{volume} de extra",
-    mixInHose: "{volume} en la manguera",
-    leftover: "Sobrante al terminar la parcela",
-    leftoverWithArea: "{leftover}; el extra alcanza para {area} más",
-    rateOf: "Dosis de {product}",
-    rateOfActive: "{rate} de ingrediente activo",
-    rateOfMix: "{parts} en {to} de mezcla",
-    rateOfWater: "{parts} por {to} de agua",
-    rateOnGround: "{rate} de terreno",
-    load: "Carga {number} de {count}",
-    loads: "Cargas del tanque",
-    product: "Producto",
-    amount: "Cantidad",
-    measure: "Medir",
-    fillTo: "llene el tanque hasta {carrier}",
-    waterFor: "{water} de agua más los productos de abajo. Cubre {area}.",
-    areaWithRows: "{area} (unas {rows} hileras)",
-    mixingOrder:
-      "Agregue en este orden, mezclando bien cada uno antes del siguiente, salvo que la etiqueta diga otra cosa: {order}.",
-    doNotMix: "No mezcle. Vea la advertencia de arriba.",
-    halfFill: "Agregue cerca de {half} de agua limpia y empiece a agitar (mochila: cierre y agite).",
-    pour: "{product}: {amount}. Mida {measures} ({remark}).",
-    pourOtherwise:
-      "{product}: {amount}. No se puede medir con estos utensilios. Consiga una medida más chica o más grande.",
-    topUp: "Complete con agua hasta {carrier} (agua total {water}).",
-    spray: "Aplique. Esta carga cubre {area}.",
-    fillingOrder:
-      "Primero la mitad del agua, luego el producto y después complete hasta la marca, salvo que la etiqueta diga otra cosa.",
-    exactly: "exacto",
-    under: "{percent} de menos",
-    over: "{percent} de más",
-    fills: "{count} {tools}",
-    fillsOf: "veces {tool}",
-    toMark: "{mark} en {tool}",
-    toMarkTimes: "{count} veces {mark} en {tool}",
-    weigh: "{mark} en {tool}",
-    weighTimes: "{count} veces {mark} en {tool}",
-    doNotMeasure: "no se puede medir con estos utensilios",
-    totalProduct: "Producto total, todas las cargas",
-    working: "Cálculos",
-    rounding:
-      "Los números se redondean para mostrarlos; las cantidades de producto, hacia abajo. Cada paso usa el número sin redondear.",
-    sources: "Fuentes",
-    cautions: "Precauciones",
-    warnings: "Revise esto primero",
-    severityNote: "Nota",
-    severityWarning: "Advertencia",
-    severityRefusal: "No aplique",
-    ofProduct: "{product}: {issue}",
-    ofProductOnPlot: "{product} en {plot}: {issue}",
-  },
-  problems: {
-    "area-rectangle":
-      "Una parcela es un rectángulo de {length} de largo y {width} de ancho. ¿Cuál es su área ({unit})?",
-    "area-triangle":
-      "Una parcela es un triángulo. Su base mide {base}, y la altura sobre esa base mide {height}. ¿Cuál es su área ({unit})?",
-    "area-trapezoid":
-      "Una parcela tiene dos lados paralelos, de {base} y {top}, separados {height}. ¿Cuál es su área ({unit})?",
-    "strip-calibration":
-      "En una franja de prueba de {distance}, aplicada a {swath} de ancho, la aspersora usó {used} de agua. ¿Cuál es el volumen de aplicación ({unit})?",
-    "catch-calibration":
-      "Una boquilla del aguilón descarga {caught} de agua en {time}. Las boquillas están a {width} una de otra, y la aspersora avanza a {speed}. ¿Cuál es el volumen de aplicación ({unit})?",
-    "tank-loads":
-      "En un campo de {ground} se aplican {area}. El volumen de aplicación es {rate}, y el tanque se llena hasta {fill}. ¿Cuántas cargas lleva el trabajo?",
-    "product-per-tank":
-      "La dosis de la etiqueta es {rate}. El volumen de aplicación es {carrierRate}, y el tanque lleva {fill}. El producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
-    "household-measure":
-      "Una carga del tanque lleva {amount} de producto. ¿Cuántas cucharas enteras al ras, de {spoon} cada una, se pueden poner sin pasarse?",
-    band: "{rows} hileras de {rowLength} de largo, a {rowSpacing} una de otra, se aplican cada una en una banda de {bandWidth}. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto se necesita para todas las hileras ({unit})?",
-    "percent-mix":
-      "La etiqueta pide {percent} de un aditivo en la mezcla. ¿Cuánto lleva un tanque de {fill} ({unit})?",
-    dilution:
-      "Un limpiador de aspersoras se vende a una concentración de {from}. Usted necesita {volume} al {to}. ¿Cuánto limpiador se pone en agua para prepararlo ({unit})?",
-    "whole-job":
-      "{rows} hileras de {rowLength} de largo, a {rowSpacing} una de otra, se aplican cada una en una banda de {bandWidth}. En una franja de prueba de {distance}, con la misma banda, la aspersora usó {used} de agua. El tanque se llena hasta {fill}: primero tanques llenos y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva la última carga ({unit})?",
-  },
-  mistakes: {
-    "sides-added": "Se sumaron el largo y el ancho en vez de multiplicarlos.",
-    "not-halved": "Faltó dividir entre dos: esto es el rectángulo alrededor de la parcela.",
-    "long-side-only": "Solo se contó el más largo de los dos lados paralelos.",
-    "wrong-land-unit":
-      "El área se dividió entre un número equivocado de pies cuadrados por acre (metros cuadrados por hectárea).",
-    "inverted-ratio": "La proporción se puso al revés.",
-    "small-unit-as-large": "La cantidad se leyó en la unidad chica y se usó como si fuera la grande.",
-    "width-in-small-unit":
-      "El ancho se quedó en pulgadas (centímetros) mientras la distancia estaba en pies (metros).",
-    "width-left-out": "Faltó el ancho de la franja.",
-    "seconds-as-minute": "Lo recogido se tomó como de un minuto entero.",
-    "rounded-down": "Faltó la carga parcial: una parte de la parcela quedaría sin aplicar.",
-    "rounded-up": "La última cuchara se redondeó hacia arriba: pasa de la cantidad.",
-    "ground-area": "Se contó todo el campo en vez de solo lo que se aplica.",
-    "ground-for-treated":
-      "También se contó el terreno entre las bandas: producto para terreno que no lo recibe.",
-    "one-row-too-few": "Se contaron los espacios entre las hileras en vez de las hileras.",
-    "unscaled-product":
-      "A cada tanque se le puso la cantidad de una unidad de área, sin importar cuánto cubre.",
-    "weighed-as-volume": "La cantidad por volumen se pesó: onzas líquidas y onzas de peso son distintas.",
-    "large-spoon": "Las cucharas se contaron como si a cada una le cupiera tres veces más.",
-    "percent-as-part": "El porcentaje no se dividió entre 100.",
-    "per-mille": "El porcentaje se dividió entre 1,000.",
-    "parts-of-water": "La concentración se tomó como partes por agua en vez de partes de toda la mezcla.",
-    "took-the-water": "Esto es el agua que se agrega, no el limpiador.",
-    "full-tank-dose": "La última carga recibió el producto de un tanque lleno: queda demasiado fuerte.",
-  },
-  practice: {
-    title: "Problemas de práctica",
-    problem: "Problema {number}",
-    answer: "Respuesta",
-    mistakes: "Respuestas equivocadas comunes",
-    wrongAnswer: "Respuesta equivocada",
-    shows: "Qué muestra",
-  },
-}))();
+    issues: {
+      "corners-alike":
+        "Hay {count} {count:one=esquina distinta;other=esquinas distintas}. Anote al menos {limit} para encerrar terreno.",
+      "boundary-crosses":
+        "El lado de la esquina {a} a la {b} toca el lado de la esquina {c} a la {d} en ({x}, {y}) {unit.unit}. Anote las esquinas en el orden en que las camina.",
+      "no-ground-left": "No se puede descontar {taken} de {added}. Debe quedar algo de terreno.",
+      latitude: "La latitud va de -90 a 90 grados. En GeoJSON la longitud va primero.",
+      "places-many": "Anote {limit} puntos o menos; hay {given}.",
+      "hole-outside":
+        "Este hueco queda fuera de su parcela. Anote primero el contorno de la parcela y después sus huecos; otra parcela es otro polígono.",
+      "holes-too-large":
+        "Los huecos son tan grandes como la parcela o más. Anote primero el contorno de la parcela y después sus huecos.",
+      "places-alike":
+        "Hay {count} {count:one=punto distinto;other=puntos distintos}. Anote al menos {limit} para encerrar terreno.",
+      "ring-crosses":
+        "El lado del punto {a} al {b} toca el del {c} al {d} (contados desde 0), que empieza en la longitud {longitude}, latitud {latitude}. No cruce su propio camino.",
+      "list-short": "Anote al menos {limit}; hay {given}.",
+      "simpson-even":
+        "La regla de Simpson necesita un número impar de medidas; hay {given}. Use la regla del trapecio o mida una más.",
+      "offsets-zero": "Todas las medidas son 0. Anote los anchos de la parcela.",
+      "station-not-farther": "Debe estar más adelante que la estación anterior, en {before}.",
+      "sides-apart":
+        "Lados de {longest}, {second} y {third} no se juntan. Cada lado debe ser más corto que los otros dos sumados.",
+      "hole-too-wide": "Debe ser menos que el diámetro exterior de {outer}.",
+      "spots-over-ground":
+        "Los manchones suman {treated}, más que el terreno ({ground}). Revise cuántos son y su tamaño.",
+      "lengths-counted": "{given} no coincide con los {lengths} largos. Anote un largo para cada uno.",
+      "treated-over-ground":
+        "El área tratada ({treated}) es más que el terreno ({ground}). Cuente la parcela una vez aunque la aplique dos veces.",
+      "table-too-large":
+        "Una tabla de {given} dosis es demasiado grande. Quite renglones o columnas: hasta {limit} dosis.",
+      "size-dimension":
+        "{given} es {is.dimension}. Una dosis de {rate} necesita {expected.expected}, por ejemplo {example}.",
+      "last-before-first": "El último, {last}, está antes del primero, {first}.",
+      "too-many-steps": "Con pasos de {step} son más de {limit} pasos. Anote un paso más grande.",
+      "amount-too-large": "{amount} es demasiado para medir con estos utensilios. Use una medida más grande.",
+      "amount-too-small":
+        "{amount} es muy poco para medir con estos utensilios: lo menos que miden es {least}.",
+      "closest-under":
+        "Estos utensilios no pueden medir {amount} con un error de hasta {limit} (lo más cercano: {off} de menos).",
+      "closest-over":
+        "Estos utensilios no pueden medir {amount} con un error de hasta {limit} (lo más cercano: {off} de más).",
+      "marks-missing":
+        "Anotó la lectura más chica, {least}, pero no la distancia entre las marcas. Anótela también.",
+      "marks-not-weight": "{given} es un volumen y la báscula pesa hasta {capacity}. Anote un peso.",
+      "marks-not-volume": "{given} es un peso y la capacidad del utensilio es {capacity}. Anote un volumen.",
+      "too-many-marks":
+        "Con marcas de {graduation} hasta {given} son más de {limit} marcas. Revise las unidades.",
+      "no-mark": "Un utensilio de {capacity} no puede tener marcas cada {graduation}.",
+      "no-mark-from-least":
+        "Un utensilio de {capacity} con marcas cada {graduation} no tiene ninguna marca en {least} o más.",
+      "no-scale":
+        "{amount} es un peso y ninguno de estos utensilios es una báscula: péselo, o anote la densidad aparente del producto. oz (peso) y fl oz (volumen) son distintas.",
+      "no-volume-tool":
+        "{amount} es un volumen y estos utensilios solo pesan: escoja cucharas, una jeringa o una probeta. oz (peso) y fl oz (volumen) son distintas.",
+      "dilution-not-permitted":
+        "La etiqueta debe permitir diluir primero este producto. Use un utensilio más fino o prepare más mezcla.",
+      "no-stock":
+        "Ninguna solución madre hecha con estos utensilios mide {amount} con un error de hasta {limit}. Hace falta una medida mayor que la cantidad y un recipiente diez veces mayor que esa medida.",
+      "tool-names-alike": "Dos utensilios se llaman {name}. Dé a cada uno su propio nombre.",
+      "bulk-density-missing":
+        "Anote la densidad aparente de este producto, o pese el producto: una onza de peso llena de 2 a 6 cucharadas al ras.",
+      "rows-incomplete":
+        "{catches} medidas no completan hileras de {nozzles} boquillas. Anote lo recogido de cada boquilla de cada hilera.",
+      "plant-spacing": "Anote la distancia de planta a planta: hace falta para el volumen por área.",
+      "row-spacing": "Anote la distancia de hilera a hilera: hace falta para el volumen por área.",
+      "rated-missing": "Anote la descarga que debe tener cada boquilla.",
+      "rated-unused":
+        "Aquí las boquillas no se comparan con esta descarga. Quítela, o compárelas con la descarga nominal.",
+      "rated-differs":
+        "La descarga nominal de {given} no concuerda con medidas como {first}. Use volúmenes para las dos, o pesos para las dos.",
+      "speed-and-width": "Para el volumen de aplicación del aguilón, anote la velocidad y el ancho.",
+      "range-descends": "La presión más baja, {lowest}, es mayor que la más alta, {highest}. Intercámbielas.",
+      "outputs-differ":
+        "{given} y {first} son una descarga y un volumen por área. Anote dos descargas, o dos volúmenes por área.",
+      "nothing-to-find": "Deje en blanco uno de estos: {choices.reading}. Se calcula con los otros tres.",
+      "three-needed": "Falta: {missing.reading}. Deje en blanco solo el que se va a calcular.",
+      "certainty-missing":
+        "Nada indica qué tan seguras son las lecturas. Anote una resolución o una incertidumbre para uno de estos: {choices.reading}.",
+      "day-too-early": "{today} es antes de la calibración del {calibrated}. Revise las dos fechas.",
+      "all-ground-treated":
+        "Todo el terreno ({ground}) se cuenta como tratado, pero su franja de prueba medía solo {width} de ancho, como una banda. Si aplica solo en bandas, camas o manchones, escoja eso. Si cubre todo el terreno pasada junto a pasada, escoja parcela completa.",
+      "bands-without-gap":
+        "Bandas de {band} de ancho en hileras cada {spacing} no dejan espacio, así que se trata todo el terreno. Si aplica solo una banda, anote su ancho. Si aplica todo, escoja parcela completa.",
+      "swath-is-spacing-strong":
+        "El ancho de su franja de prueba, {width}, es la distancia entre hileras, pero lo que trata mide {band} de ancho. Si en la franja solo aplicó eso, anótelo como ancho de aplicación: si no, la mezcla queda {times} veces más fuerte de lo debido.",
+      "swath-is-spacing-weak":
+        "El ancho de su franja de prueba, {width}, es la distancia entre hileras, pero lo que trata mide {band} de ancho. Si en la franja solo aplicó eso, anótelo como ancho de aplicación: si no, la mezcla queda {times} veces más débil de lo debido.",
+      "swath-is-not-band-strong":
+        "Su franja de prueba medía {width} de ancho, pero una pasada trata {pass}: con estas dos medidas la mezcla puede quedar {times} veces más fuerte de lo debido. Revise el ancho de la franja, el de la banda y cuántas hileras aplica en una pasada.",
+      "swath-is-not-band-weak":
+        "Su franja de prueba medía {width} de ancho, pero una pasada trata {pass}: con estas dos medidas la mezcla puede quedar {times} veces más débil de lo debido. Revise el ancho de la franja, el de la banda y cuántas hileras aplica en una pasada.",
+      "rate-low":
+        "El volumen de aplicación es {rate}, menos de lo usual para estas aspersoras (desde {limit}). Revise las unidades de la franja y de lo que rellenó, y calibre de nuevo.",
+      "rate-high":
+        "El volumen de aplicación es {rate}, más de lo usual para estas aspersoras (hasta {limit}). Revise las unidades de la franja y de lo que rellenó, y calibre de nuevo.",
+      "speed-low":
+        "La velocidad es {speed}, más lenta que un paso constante ({limit}). Tome de nuevo el tiempo del recorrido.",
+      "speed-high":
+        "La velocidad es {speed}, más rápida que un paso constante ({limit}). Tome de nuevo el tiempo del recorrido.",
+      "strip-too-short-assumed":
+        "Si su jarra tiene marcas cada {resolution}, una marca es {percent} de lo usado ({used}). Use una franja más larga o una jarra con marcas más finas.",
+      "strip-too-short":
+        "Su jarra tiene marcas cada {resolution}: una marca es {percent} de lo usado ({used}). Use una franja más larga o una jarra con marcas más finas.",
+      "runs-disagree": "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. Repita las pruebas.",
+      "runs-disagree-one":
+        "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. Repita la prueba {run}, que se sale de las demás.",
+      "runs-disagree-first":
+        "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. La primera usó más, lo que pasa cuando la manguera y el aguilón empiezan vacíos. Llénelos primero y repítala.",
+      "runs-disagree-lines":
+        "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. La primera usó {filled} más, más o menos lo que contienen la manguera y el aguilón: estaban vacíos. Llénelos primero y repítala.",
+      "lines-uncharged":
+        "La manguera y el aguilón contienen {lines}, {percent} de lo usado ({used}). Si estaban vacíos al empezar, la mezcla quedará muy débil: llénelos primero, repita la franja y anote las dos pruebas.",
+      "calibration-age-unknown":
+        "Esta calibración es del {date} y falta la fecha de hoy. Anótela para revisar la antigüedad y las condiciones.",
+      "calibration-stale": "Cambió desde la calibración: {changed.condition}. Calibre de nuevo.",
+      "calibration-stale-rate":
+        "Cambió desde la calibración: {changed.condition}. Espere {expected} en lugar de {rate}. Calibre de nuevo.",
+      "calibration-old":
+        "La calibración tiene {age} {age:one=día;other=días}, y las boquillas se desgastan. Calibre de nuevo.",
+      "mix-over-tank":
+        "Necesita {total} de mezcla y el tanque es de {tank}: prepare {loads} {loads:one=carga;other=cargas} y mida el producto para cada una.",
+      "reserve-large":
+        "La reserva es de {reserve} para una parcela que lleva {sprayed}: sobraría todo ese producto. Revise la reserva y su unidad.",
+      "lines-large":
+        "La manguera y el aguilón contienen {lines}, que es {percent} del tanque de {tank}. Revise ese número y su unidad.",
+      "last-load-small":
+        "La última carga es de solo {last}. La bomba quizá no la saque toda, y las dosis chicas son difíciles de medir. Divida la mezcla en cargas iguales.",
+      "water-without-product":
+        "Agregar {water} de agua sin producto baja la mezcla a {strength} de su concentración, y la parcela recibe menos dosis. Agregue producto también para esa agua, o no la agregue.",
+      "scale-needed":
+        "{product} es un producto seco y no hay báscula en la lista. Péselo; una cuchara no mide peso.",
+      "rate-needs-ground":
+        "Esta dosis es por área del terreno, y no se conoce el terreno de esta parcela. Anote la distancia entre hileras o el área del terreno.",
+      "rate-needs-rows":
+        "Esta dosis es por largo de hilera, y esta parcela no está en hileras. Escoja una parcela en hileras, o una dosis por área.",
+      "rate-uneven-more":
+        "{product}: la dosis es por área del terreno, y con una sola mezcla {plot} recibe {percent} más. Planee por separado las parcelas que son distintas.",
+      "rate-uneven-less":
+        "{product}: la dosis es por área del terreno, y con una sola mezcla {plot} recibe {percent} menos. Planee por separado las parcelas que son distintas.",
+      "rate-uneven-rows-more":
+        "{product}: la dosis es por largo de hilera, y con una sola mezcla {plot} recibe {percent} más. Planee por separado las parcelas que son distintas.",
+      "rate-uneven-rows-less":
+        "{product}: la dosis es por largo de hilera, y con una sola mezcla {plot} recibe {percent} menos. Planee por separado las parcelas que son distintas.",
+      "ounces-confusable-dry":
+        "{product} tiene onzas en el nombre y está planeado en onzas de peso, no en onzas líquidas. Revise cuál indica la etiqueta.",
+      "ounces-confusable-liquid":
+        "{product} tiene onzas en el nombre y está planeado en onzas líquidas, no en onzas de peso. Revise cuál indica la etiqueta.",
+      "bulk-density-of-liquid":
+        "La densidad aparente es para un producto seco, y este es líquido. Revise la forma del producto.",
+      "price-of-liquid": "Este producto es líquido. Anote lo que cuesta un volumen, no {given}.",
+      "price-of-dry": "Este producto es seco. Anote lo que cuesta un peso, no {given}.",
+      "product-twice": "Ya hay un producto llamado {given} en esta mezcla. Anote cada producto una vez.",
+      "enter-time": "Anote una hora local, por ejemplo {example}.",
+      "time-unreadable": "No se pudo leer {given}. Anote una hora local, por ejemplo {example}.",
+      "zone-unknown": "No existe la zona horaria {given}. Anote una como America/Chicago.",
+      "year-too-late": "Esta espera termina después del año 9999. Revise la fecha.",
+      "rows-of-one-length":
+        "Para cargar por hileras enteras hace falta una parcela con hileras del mismo largo. Escoja cargas iguales.",
+      "plots-of-one-size":
+        "Para cargar por parcelas enteras hacen falta parcelas con la misma área tratada. Escoja cargas iguales.",
+      "rate-per-ground":
+        "Este volumen de aplicación cuenta los callejones, pero solo se trata una parte de esta parcela. Anote todo el terreno como parcela, o calibre en la parte tratada.",
+      "plan-expected": "Esto no es un plan terminado. Primero planee el trabajo.",
+      "plan-changed":
+        "Este plan no corresponde a sus propios datos: algo se cambió. Planee el trabajo de nuevo.",
+      "left-or-used": "Anote lo que sobró, o lo que se usó en cada parcela.",
+      "left-and-used": "Anote lo que sobró o lo que se usó en cada parcela, no las dos cosas.",
+      "used-of-each-plot":
+        "Hay {plots} {plots:one=parcela;other=parcelas} y {given} {given:one=cantidad;other=cantidades}. Anote una para cada parcela, en el orden del plan.",
+      "used-over-mixed":
+        "No se puede usar {given} de lo que se preparó ({mixed}). Si se preparó más, anote cuánto.",
+      "left-over-mixed":
+        "No puede sobrar {given} de lo que se preparó ({mixed}). Si se preparó más, anote cuánto.",
+      "start-after-end": "El inicio, {started}, es después del final, {finished}.",
+      "volume-and-weight":
+        "Este registro tiene {given} y otro tiene {first}: uno es por volumen y el otro por peso. Revise qué producto es.",
+      "record-after-today": "Este registro es del {given}, después de {today}. Revise las dos fechas.",
+      "seed-empty": "Este número no da ningún problema. Escoja otro.",
+      "bands-overlap":
+        "Bandas de {width} de ancho cada {spacing} se traslapan: ahí cae doble dosis. Revise los dos anchos, o anote todo el terreno si lo aplica completo.",
+      "sides-overlap":
+        "Dos lados de {width} cada {spacing} se traslapan: ahí cae doble dosis. Revise los dos anchos, o anote todo el terreno si lo aplica completo.",
+      "overlap-too-wide": "Debe ser menos que la pasada entera de {width}.",
+      "passes-uncountable":
+        "Un ancho de {swath} en un lado de {side} da demasiadas pasadas para contarlas. Revise las unidades.",
+      "catches-zero": "Todas las medidas son 0. Anote lo que se recogió.",
+      "swath-too-narrow": "Debe ser al menos la distancia entre los recipientes, {spacing}.",
+      "swath-too-wide":
+        "{given} es demasiado ancho para {count} {count:one=medida;other=medidas} cada {spacing}. Revise las unidades.",
+      "step-too-fine": "Debe ser {limit} o más: las medidas no muestran pasos más finos.",
+      "no-swath-so-even":
+        "Ningún ancho es tan uniforme: el mejor tiene {best}. Revise las boquillas y la altura del aguilón, o permita más.",
+      "content-of-dry": "Lo que contiene un producto seco va por peso. Anótelo en g/kg o % w/w.",
+      "density-missing":
+        "Un contenido por peso ({given}) necesita también la densidad del líquido. Anótela, por ejemplo {example}.",
+      "content-over-product":
+        "Un producto no puede contener {given}: es más de lo que pesa. Revise el número y su unidad.",
+      "density-impossible": "Ningún producto pesa {given}. Está entre {least} y {most}: revise la unidad.",
+      "strengths-differ":
+        "Una concentración está en {from.unit} y la otra en {to.unit}. Anote las dos de la misma manera.",
+      "stronger-than-source":
+        "{to} es más fuerte que {from}, y el agua solo debilita una mezcla. Anote una concentración más baja.",
+      "dose-over-stock":
+        "Una solución madre hecha con {amount} no puede dar una dosis de {dose}. Anote una dosis menor o prepare más solución.",
+      "stock-overfull":
+        "{amount} de producto no se pueden completar a {volume}. Anote el volumen mayor al que se completa.",
+      "rate-over-max":
+        "La dosis de {rate} pasa del máximo de la etiqueta, {max}. No use más de lo que permite la etiqueta.",
+      "rate-near-max":
+        "La dosis de {rate} está en el máximo de la etiqueta o muy cerca, {max}. Un paso lento o una boquilla gastada la pasaría.",
+      "rate-near-max-by-measure":
+        "La dosis de {rate} está en el máximo de la etiqueta o muy cerca, {max}. Una medida demasiado llena la pasaría.",
+      "rate-under-min":
+        "La dosis de {rate} está por debajo del mínimo de la etiqueta, {min}. Puede no funcionar: revise la etiqueta.",
+      "carrier-under-least":
+        "La aspersora aplica {carrierRate}, menos que el mínimo de la etiqueta, {least}. Camine más despacio o use boquillas más grandes, y calibre de nuevo.",
+      "carrier-near-least":
+        "La aspersora aplica {carrierRate}, en el mínimo de la etiqueta o muy cerca, {least}. Si camina más rápido quedará por debajo.",
+      "carrier-over-most":
+        "La aspersora aplica {carrierRate}, más que el máximo de la etiqueta, {most}. Camine más rápido o use boquillas más chicas, y calibre de nuevo.",
+      "season-over-max":
+        "Ya se usó {used}: {rate} más pasa del máximo de la etiqueta por temporada, {max}. Use menos, u otro producto.",
+      "season-nearly-used":
+        "Después de esta aplicación queda {left} del máximo de la temporada ({max}), y no alcanza para otra con esta dosis.",
+      "season-unknown":
+        "La etiqueta permite {max} por temporada, y no ha anotado lo que ya recibió esta parcela. Revise su registro de aplicaciones.",
+      "applications-over-most":
+        "La etiqueta limita las aplicaciones a {most} por temporada, y esta parcela ya tuvo {made}. No use más este producto en esta temporada.",
+      "applications-last":
+        "Esta es la última de las {most} aplicaciones que permite la etiqueta por temporada.",
+      "applications-unknown":
+        "La etiqueta limita las aplicaciones a {most} por temporada, y no ha anotado cuántas tuvo esta parcela. Revise su registro de aplicaciones.",
+      "interval-too-short":
+        "Días desde la última aplicación: {since}. La etiqueta exige {least} o más; espere.",
+      "interval-unknown":
+        "La etiqueta exige {least} días o más entre aplicaciones, y no ha anotado cuándo fue la última. Revise su registro de aplicaciones.",
+      "strength-unusual":
+        "La mezcla lleva {strength} de producto, y las etiquetas rara vez piden más de {limit}. Revise la dosis de la etiqueta, su unidad y el volumen de aplicación.",
+      "strength-unusual-dry":
+        "La mezcla lleva {strength} de producto, y las etiquetas rara vez piden más de {limit}. Revise la dosis de la etiqueta, su unidad y el volumen de aplicación.",
+      "density-unusual":
+        "Un producto líquido que pesa {given} no es usual. La mayoría pesa de {low} a {high}: revise el número y su unidad.",
+      "bulk-density-unusual":
+        "Un producto seco que pesa {given} no es usual. La mayoría pesa de {low} a {high}: revise el número y su unidad.",
+      "content-unusual": "Un producto que contiene {given} no es usual. Revise el número y su unidad.",
+      "jar-over-mix":
+        "Un frasco de {jar} es más grande que la mezcla de {mix}. Use un frasco más chico, o revise las unidades.",
+      "carrier-limits-upside-down":
+        "El volumen de aplicación mínimo es mayor que el máximo. ¿Están al revés?",
+      "used-without-application":
+        "Anotó una cantidad usada pero ninguna aplicación. Anote cuántas fueron, o quite una de las dos cosas.",
+      "limits-upside-down": "El límite inferior de la dosis es mayor que el superior. ¿Están al revés?",
+      "ratio-upside-down": "Una proporción de {parts}:{to} sería más producto que mezcla. ¿Está al revés?",
+      "active-not-by-weight": "Anote el ingrediente activo como peso, por ejemplo {example.typed}.",
+      "ratio-for-dry":
+        "Una proporción va por volumen, pero este producto es seco. Anote un peso, por ejemplo {example.typed}.",
+      "basis-of-liquid":
+        "Este producto es líquido, así que su porcentaje va por volumen (v/v), no {given}. Revise de qué es el porcentaje de la etiqueta.",
+      "basis-of-dry":
+        "Un peso en un volumen de mezcla es un porcentaje w/v, no {given}. Revise de qué es el porcentaje de la etiqueta.",
+      "weight-for-liquid-ounces":
+        "{given} es un peso, pero este producto es líquido. Revise si la etiqueta dice fl oz u oz.",
+      "weight-for-liquid":
+        "{given} es un peso, pero este producto es líquido. Revise la unidad de la etiqueta y la forma del producto.",
+      "volume-for-dry-ounces":
+        "{given} es un volumen, pero este producto es seco. Revise si la etiqueta dice fl oz u oz.",
+      "volume-for-dry":
+        "{given} es un volumen, pero este producto es seco. Revise la unidad de la etiqueta y la forma del producto.",
+      "fill-over-tank":
+        "No se puede llenar un tanque de {tank} hasta {fill}. Anote lo que cabe en el tanque o menos.",
+      "least-over-fill": "La carga más chica no puede ser mayor que una completa de {fill}.",
+      "extra-over-total": "Debe ser menos que la mezcla total de {total}.",
+      "piece-and-extra-over-fill":
+        "Una hilera o parcela lleva {each} y se guarda {extra} para mangueras y reserva, más que una carga de {fill}. Divida la mezcla en cargas iguales.",
+      "piece-over-fill":
+        "Una hilera o parcela lleva {each}, más que una carga de {fill}. Divida la mezcla en cargas iguales.",
+      "loads-too-many":
+        "Una mezcla de {total} en cargas de {fill} da {loads} cargas, más de {limit}. Revise las unidades de la dosis, del área y del tanque.",
+      "load-too-small":
+        "La carga más chica sería de {smallest}, menos de lo que la bomba puede sacar. Prepare más mezcla, o use una aspersora más chica.",
+      "part-load-too-small":
+        "La carga más chica sería de {smallest}, menos de lo que la bomba puede sacar. Divida la mezcla en cargas iguales, o prepare más.",
+      "no-room-for-water":
+        "Los productos líquidos suman {products}, y no queda lugar para el agua en {mix} de mezcla. Revise las unidades de las dosis.",
+      "no-room-in-mix":
+        "Son {product} de producto en cada {mix} de mezcla, y no queda lugar para el agua. Revise la unidad de la dosis y el volumen de aplicación.",
+      "too-much-to-mix":
+        "Son {product} de producto en cada {mix} de mezcla, más de lo que se puede mezclar. Revise la unidad de la dosis y el volumen de aplicación.",
+      "formulation-not-for-water":
+        "{given} es una formulación que no se mezcla con agua. Revise cómo dice la etiqueta que se usa.",
+      "step-twice": "El paso {given} está dos veces. Anote cada paso una vez.",
+      "size-carrierRate":
+        "Una dosis por área o por largo de hilera necesita el volumen de aplicación. Anótelo, por ejemplo {example.typed}.",
+      "size-area":
+        "Una dosis por área del terreno o por largo de hilera necesita el área tratada de la parcela. Anótela, por ejemplo {example.typed}.",
+      "size-ground":
+        "Una dosis por área del terreno necesita el área del terreno de la parcela. Anótela, por ejemplo {example.typed}.",
+      "size-rowLength":
+        "Una dosis por largo de hilera necesita el largo de todas las hileras. Anótelo, por ejemplo {example.typed}.",
+      "range-upside-down": "La dosis más baja es mayor que la más alta. ¿Están al revés?",
+      "chosen-over-high":
+        "La dosis usada pasa de la más alta de la etiqueta. Escoja una que la etiqueta permita.",
+      "amounts-differ":
+        "{given} es {is.dimension}, pero {first} es {other.dimension}. Use solo volúmenes o solo pesos: oz (peso) y fl oz (volumen) son distintas.",
+      "input-unreadable": "Esto no se puede leer: falla al abrirlo.",
+      "too-large-in-unit":
+        "{given} es demasiado grande para escribirlo en {unit.unit}. Escoja una unidad más grande.",
+      "date-unreadable": "No existe la fecha {given}. Escriba año-mes-día, por ejemplo 2025-04-12.",
+      "enter-number": "Anote un número aquí.",
+      "number-not-text": "Anote un número, no texto.",
+      "finite-number": "Anote un número finito.",
+      "whole-number": "Anote un número entero, {limit} o más.",
+      "more-than": "Debe ser más de {limit}.",
+      "at-least": "Debe ser {limit} o más.",
+      "at-most": "Debe ser {limit} o menos.",
+      "choice-unknown": "No existe la opción {given.kind}. Escoja una de estas: {choices}.",
+      "choice-misspelled":
+        "No existe la opción {given.kind}. ¿Quiso decir {meant}? Escoja una de estas: {choices}.",
+      choose: "Escoja una de estas: {choices}.",
+      "text-expected": "Anote un texto, no {given.kind}.",
+      "enter-text": "Anote un texto aquí.",
+      "yes-or-no-expected": "Anote true (sí) o false (no), no {given.kind}.",
+      "yes-or-no": "Anote true (sí) o false (no).",
+      "object-missing": "Falta esta parte: {fields}.",
+      "object-expected": "Esto debe ser un objeto con campos, no {given.kind}.",
+      "field-unknown": "Aquí no hay ningún campo {given.kind}. Los campos son: {choices}.",
+      "field-misspelled": "Aquí no hay ningún campo {given.kind}. ¿Quiso decir {meant}?",
+      "part-missing": "Falta esta parte.",
+      "list-expected": "Esto debe ser una lista, no {given.kind}.",
+      "list-long": "Anote {limit} o menos; hay {given}.",
+      "list-missing": "Anote al menos {limit}.",
+      "list-of-so-many": "Anote {expected.expected}, no una lista de {given}.",
+      "list-of-expected": "Anote {expected.expected}, no {given.kind}.",
+      "list-of": "Anote {expected.expected}.",
+      "choose-fields": "Anote uno de estos: {choices}.",
+      "fields-exclude": "Anote {first} o {second}, no los dos.",
+      "bus-rate-large": "{given} es demasiado grande para enviarlo. Lo más es {limit}.",
+      "bus-rate-small": "{given} es demasiado chico para enviarlo. Lo menos es {limit}.",
+      "locale-unknown": 'Aquí no se conoce el idioma {given.kind}. Use una clave como "en-US" o "es".',
+      "quantity-expected": "Anote {expected.expected} con su unidad, por ejemplo {example.typed}.",
+      "unit-missing": "Anote {expected.expected} con su unidad, por ejemplo {example.typed}.",
+      "enter-quantity": "Anote {expected.expected}, por ejemplo {example.typed}.",
+      "resolution-and-uncertainty":
+        "Anote la resolución o la incertidumbre, no las dos. La incertidumbre ya cuenta la resolución.",
+      "dimension-ounces":
+        "{given} es {is.dimension}. Anote {expected.expected}, por ejemplo {example.typed}: oz (peso) y fl oz (volumen) son distintas.",
+      dimension: "{given} es {is.dimension}. Anote {expected.expected}, por ejemplo {example.typed}.",
+      "unit-dimension-ounces":
+        '"{given}" es una unidad para {is.dimension}. Escoja una para {expected.expected}, por ejemplo "{example}": oz (peso) y fl oz (volumen) son distintas.',
+      "unit-dimension":
+        '"{given}" es una unidad para {is.dimension}. Escoja una para {expected.expected}, por ejemplo "{example}".',
+      "too-large": "Esto es demasiado grande para calcular.",
+      "too-small": "Esto es demasiado chico para calcular.",
+      "area-unmarked":
+        "¿Es área tratada (lo que de veras se aplica) o área del terreno? Márquela como {expected.area}.",
+      "area-is-ground":
+        "Esta es área del terreno. Anote el área tratada: solo la parte que de veras se aplica.",
+      "area-is-treated":
+        "Esta es área tratada. Anote el área del terreno: toda la parcela, con o sin aplicación.",
+      "basis-unfit":
+        "Anote este porcentaje como {choices}, no {given}: v/v es por volumen, w/v peso en volumen, w/w por peso.",
+      "basis-missing": "¿{given} de qué? Escriba {given} v/v (por volumen) o {given} w/v (peso en volumen).",
+      "choose-unit": "Escoja una unidad, por ejemplo {example}.",
+      "areas-of-two-kinds": "No se puede sumar {given.area} con {first.area}. Use áreas de un solo tipo.",
+      "bases-differ":
+        "No se puede combinar {givenUnit.unit} {given.basis} con {firstUnit.unit} {first.basis}. Use un solo tipo: todo por volumen (v/v), o todo por peso (w/v o w/w).",
+      "divided-by-zero": "No se puede dividir entre 0. Anote otra cantidad.",
+      "text-long": "Esto es demasiado largo. Anote {limit} caracteres o menos.",
+      "one-number": "Anote un solo número.",
+      "unread-one-number": "No se pudo leer {given}. Anote un solo número.",
+      "one-amount": "Anote una cantidad con su unidad, por ejemplo {example.typed}.",
+      "unread-one-amount":
+        "No se pudo leer {given}. Anote una cantidad con su unidad, por ejemplo {example.typed}.",
+      "text-unfinished": "Termine de escribir.",
+      "range-of-rates": "{given} es un rango. Escoja una dosis dentro de él.",
+      range: "{given} es un rango. Escoja una cantidad dentro de él.",
+      "unread-sum-order":
+        "No se pudo leer {given}. Anote una cantidad, o partes de mayor a menor, por ejemplo 3 ft 6 in.",
+      "number-first": "Empiece con un número, por ejemplo {example.typed}.",
+      "unread-number-first": "No se pudo leer {given}. Empiece con un número, por ejemplo {example.typed}.",
+      "number-unfinished": "Termine el número.",
+      "unread-unit-before-stroke":
+        "No se pudo leer {given}. Escriba de qué son {part}, por ejemplo {part} fl oz/{whole} gal, o use decimales.",
+      "space-lost": "¿Con {given} quiso decir {mixed} o {decimal}? Escriba lo que quiso decir.",
+      "number-signs": "Revise los signos entre los dígitos.",
+      "unread-number-signs": "No se pudo leer {given}. Revise los signos entre los dígitos.",
+      "decimal-sign": "Use {sign.sign} para los decimales: {meant}.",
+      "unread-decimal-sign": "No se pudo leer {given}. Use {sign.sign} para los decimales: {meant}.",
+      thousands: "¿Con {given} quiso decir {small} o {large}? Escriba lo que quiso decir.",
+      "per-several": "Anote la cantidad para {one.typed}, no para {given.typed}.",
+      "unit-not-typed": "Agregue una unidad, por ejemplo {example.typed}.",
+      "unread-unit-after-number":
+        "No se pudo leer {given}. Escriba una unidad después del número, por ejemplo {example.typed}.",
+      "unit-unfinished": "Termine la unidad {given}.",
+      "unread-no-such-basis":
+        "No se pudo leer {given}. Escriba v/v (por volumen), w/v (peso en volumen) o w/w (por peso).",
+      "unit-unknown": "Aquí no se conoce la unidad {given.kind}. Use una como {example}.",
+      "unit-misspelled": "Aquí no se conoce la unidad {given.kind}. ¿Quiso decir {meant}?",
+      "result-out-of-reach":
+        "El resultado es demasiado grande o demasiado chico para calcular. Revise los números y sus unidades.",
+      "acre-or-are": '¿{given} es un acre o un área (100 metros cuadrados)? Escriba "ac" o "are".',
+      "which-ounce": '¿Cuál onza? Escriba "fl oz" (líquida) u "oz wt" (peso).',
+      "which-teaspoon": '¿Cuál cucharadita? Escriba "US tsp" o "metric tsp".',
+      "which-tablespoon": '¿Cuál cucharada? Escriba "US tbsp", "metric tbsp" o "Australian tbsp".',
+      "which-cup": '¿Cuál taza? Escriba "US cup" o "metric cup".',
+      "which-fluid-ounce": '¿Cuál onza líquida? Escriba "US fl oz" o "imp fl oz".',
+      "which-pint": '¿Cuál pinta? Escriba "US pt" o "imp pt".',
+      "which-quart": '¿Cuál cuarto de galón? Escriba "US qt" o "imp qt".',
+      "which-gallon": '¿Cuál galón? Escriba "US gal" o "imp gal".',
+      "milliliter-or-megaliter": '¿{given} es un mililitro o un megalitro? Escriba "mL" o "L".',
+      "meter-or-mile":
+        '¿{given} es un metro, una milla o 1,000 pies cuadrados? Escriba "m", "mi" o "1,000 sq ft".',
+      "gram-or-gallon": '¿{given} es un gramo o un galón? Escriba "g" o "gal".',
+      "tablespoon-or-ton": '¿{given} es una cucharada o una tonelada? Escriba "tbsp", "lb" o "kg".',
+      "teaspoon-or-tonne": '¿{given} es una cucharadita o una tonelada métrica? Escriba "tsp" o "kg".',
+      "milligram-or-million-gallons":
+        '¿{given} es un miligramo o un millón de galones? Escriba "mg" o "gal".',
+      "milligram-or-megagram": '¿{given} es un miligramo o un megagramo? Escriba "mg" o "kg".',
+      "unread-space-missing":
+        "No se pudo leer {given}. Ponga un espacio entre la unidad y el número que sigue.",
+      "ucum-other-acre":
+        "El acre en {given} no está hecho de yardas internacionales. Escriba el acre como {example}.",
+      "ucum-unknown": "Aquí no se conoce el código UCUM {given}. Use uno como {example}.",
+      "version-unknown":
+        "Aquí no se puede leer la versión {given.kind}. La escribió una versión más nueva de esta biblioteca: actualice, o anote los datos de nuevo.",
+      "schema-unknown": "Use aquí un esquema de swath-to-spoon, por ejemplo planInputSchema().",
+      "sheet-expected": "Esto no es una hoja. Haga primero la hoja.",
+      "choose-code": "Anote un código UCUM, por ejemplo {example}.",
+      "figure-expected": "Un dato es un número, un texto, una lista de textos o un número con su unidad.",
+      "formula-unreadable": "{given.kind} no es una fórmula.",
+      "nonce-unreadable": "Esto no es un nonce en base64, por ejemplo c3ByYXk=.",
+      "words-missing": "Falta esta parte de la tabla de palabras.",
+      "language-unknown": "{given.kind} no es una clave de idioma. Use una como en o es.",
+    },
+    names: {
+      dimension: {
+        length: "un largo",
+        area: "un área",
+        volume: "un volumen",
+        mass: "un peso",
+        time: "un tiempo",
+        pressure: "una presión",
+        fraction: "una fracción",
+        speed: "una velocidad",
+        flow: "un volumen por tiempo",
+        massFlow: "un peso por tiempo",
+        volumeRate: "un volumen por área",
+        massRate: "un peso por área",
+        density: "un peso por volumen",
+        volumeConcentration: "un volumen en un volumen",
+        massFraction: "un peso en un peso",
+        volumePerLength: "un volumen por largo",
+        massPerLength: "un peso por largo",
+      },
+      expected: {
+        length: "un largo",
+        area: "un área",
+        volume: "un volumen",
+        mass: "un peso",
+        time: "un tiempo",
+        pressure: "una presión",
+        fraction: "una fracción",
+        speed: "una velocidad",
+        flow: "un volumen por tiempo",
+        massFlow: "un peso por tiempo",
+        volumeRate: "un volumen por área",
+        massRate: "un peso por área",
+        density: "un peso por volumen",
+        volumeConcentration: "un volumen en un volumen",
+        massFraction: "un peso en un peso",
+        volumePerLength: "un volumen por largo",
+        massPerLength: "un peso por largo",
+        amount: "una cantidad",
+        ratePerArea: "una dosis por área",
+        labelRate: "la dosis de la etiqueta",
+        productRate: "la dosis del producto",
+        activeRate: "la dosis de ingrediente activo",
+        strength: "una concentración",
+        content: "lo que contiene el producto",
+        caught: "lo que se recogió",
+        pair: "dos números, por ejemplo [0, 120]",
+        place: "un punto como [longitud, latitud]",
+      },
+      area: { treated: "área tratada", ground: "área del terreno", plain: "área sin más" },
+      basis: { none: "sin base" },
+      condition: {
+        operator: "el operador",
+        nozzle: "la boquilla",
+        nozzleCount: "el número de boquillas",
+        nozzleSpacing: "la distancia entre boquillas",
+        pressure: "la presión",
+        speed: "la velocidad",
+        gear: "la marcha",
+        ground: "el terreno",
+        liquid: "el líquido",
+        density: "la densidad",
+      },
+      reading: {
+        used: USED,
+        swath: "ancho de aplicación",
+        distance: "distancia",
+        caught: "cantidad recogida",
+        catches: "medidas recogidas",
+        time: "tiempo",
+        speed: SPEED,
+        width: "ancho",
+        area: "área",
+        rowLength: ROW_LENGTH,
+        rowSpacing: ROW_SPACING,
+        plantSpacing: PLANT_SPACING,
+        flow: "descarga",
+        rate: RATE,
+      },
+      sign: { ".": "un punto", ",": "una coma" },
+      kind: { "a list": "una lista", "an object": "un objeto", "a function": "una función" },
+    },
+    tools: {
+      "1/8 teaspoon": fraction("1/8 de cucharadita"),
+      "1/4 teaspoon": fraction("1/4 de cucharadita"),
+      "1/2 teaspoon": fraction("1/2 cucharadita"),
+      teaspoon: plural("cucharadita", "cucharaditas"),
+      tablespoon: plural("cucharada", "cucharadas"),
+      "1/4 cup": fraction("1/4 de taza"),
+      "1/3 cup": fraction("1/3 de taza"),
+      "1/2 cup": fraction("1/2 taza"),
+      cup: plural("taza", "tazas"),
+      "pint measure": plural("medida de una pinta", "medidas de una pinta"),
+      "quart measure": plural("medida de un cuarto de galón", "medidas de un cuarto de galón"),
+      "gallon measure": plural("medida de un galón", "medidas de un galón"),
+      "1/4 teaspoon (1.25 mL)": fraction("1/4 de cucharadita (1.25 mL)"),
+      "1/2 teaspoon (2.5 mL)": fraction("1/2 cucharadita (2.5 mL)"),
+      "teaspoon (5 mL)": plural("cucharadita (5 mL)", "cucharaditas (5 mL)"),
+      "tablespoon (15 mL)": plural("cucharada (15 mL)", "cucharadas (15 mL)"),
+      "1/4 cup (60 mL)": fraction("1/4 de taza (60 mL)"),
+      "1/3 cup (80 mL)": fraction("1/3 de taza (80 mL)"),
+      "1/2 cup (120 mL)": fraction("1/2 taza (120 mL)"),
+      "cup (240 mL)": plural("taza (240 mL)", "tazas (240 mL)"),
+      "1/8 metric teaspoon": fraction("1/8 de cucharadita métrica"),
+      "1/4 metric teaspoon": fraction("1/4 de cucharadita métrica"),
+      "1/2 metric teaspoon": fraction("1/2 cucharadita métrica"),
+      "metric teaspoon": plural("cucharadita métrica", "cucharaditas métricas"),
+      "metric tablespoon": plural("cucharada métrica", "cucharadas métricas"),
+      "1/4 metric cup": fraction("1/4 de taza métrica"),
+      "1/2 metric cup": fraction("1/2 taza métrica"),
+      "metric cup": plural("taza métrica", "tazas métricas"),
+      "1/4 Australian teaspoon": fraction("1/4 de cucharadita australiana"),
+      "1/2 Australian teaspoon": fraction("1/2 cucharadita australiana"),
+      "Australian teaspoon": plural("cucharadita australiana", "cucharaditas australianas"),
+      "1/2 Australian tablespoon": fraction("1/2 cucharada australiana"),
+      "Australian tablespoon": plural("cucharada australiana", "cucharadas australianas"),
+      "imperial fluid ounce measure": plural(
+        "medida de una onza líquida imperial",
+        "medidas de una onza líquida imperial",
+      ),
+      "1/4 imperial pint measure": fraction("1/4 de pinta imperial"),
+      "1/2 imperial pint measure": fraction("1/2 pinta imperial"),
+      "imperial pint measure": plural("medida de una pinta imperial", "medidas de una pinta imperial"),
+      "imperial quart measure": plural(
+        "medida de un cuarto de galón imperial",
+        "medidas de un cuarto de galón imperial",
+      ),
+      "imperial gallon measure": plural("medida de un galón imperial", "medidas de un galón imperial"),
+      "1 mL syringe": plural("jeringa de 1 mL", "jeringas de 1 mL"),
+      "5 mL syringe": plural("jeringa de 5 mL", "jeringas de 5 mL"),
+      "10 mL syringe": plural("jeringa de 10 mL", "jeringas de 10 mL"),
+      "20 mL syringe": plural("jeringa de 20 mL", "jeringas de 20 mL"),
+      "50 mL syringe": plural("jeringa de 50 mL", "jeringas de 50 mL"),
+      "10 mL cylinder": plural("probeta de 10 mL", "probetas de 10 mL"),
+      "25 mL cylinder": plural("probeta de 25 mL", "probetas de 25 mL"),
+      "50 mL cylinder": plural("probeta de 50 mL", "probetas de 50 mL"),
+      "100 mL cylinder": plural("probeta de 100 mL", "probetas de 100 mL"),
+      "250 mL cylinder": plural("probeta de 250 mL", "probetas de 250 mL"),
+      "500 mL cylinder": plural("probeta de 500 mL", "probetas de 500 mL"),
+      "1000 mL cylinder": plural("probeta de 1000 mL", "probetas de 1000 mL"),
+      "200 g scale": plural("báscula de 200 g", "básculas de 200 g"),
+      "5 kg scale": plural("báscula de 5 kg", "básculas de 5 kg"),
+      "5 lb scale": plural("báscula de 5 libras", "básculas de 5 libras"),
+      "50 lb scale": plural("báscula de 50 libras", "básculas de 50 libras"),
+    },
+    units: {
+      in: plural("pulgada", "pulgadas"),
+      ft: plural("pie", "pies"),
+      yd: plural("yarda", "yardas"),
+      rod: plural("rod (16.5 pies)", "rods (16.5 pies)"),
+      chain: plural("cadena (66 pies)", "cadenas (66 pies)"),
+      mi: plural("milla", "millas"),
+      in2: plural("pulgada cuadrada", "pulgadas cuadradas"),
+      ft2: plural("pie cuadrado", "pies cuadrados"),
+      yd2: plural("yarda cuadrada", "yardas cuadradas"),
+      rod2: plural("rod cuadrado", "rods cuadrados"),
+      ac: plural("acre", "acres"),
+      are: plural("área (100 m²)", "áreas (100 m²)"),
+      tsp: plural("cucharadita", "cucharaditas"),
+      tbsp: plural("cucharada", "cucharadas"),
+      fl_oz: plural("onza líquida", "onzas líquidas"),
+      cup: plural("taza", "tazas"),
+      pt: plural("pinta", "pintas"),
+      qt: plural("cuarto de galón", "cuartos de galón"),
+      gal: plural("galón", "galones"),
+      in3: plural("pulgada cúbica", "pulgadas cúbicas"),
+      ft3: plural("pie cúbico", "pies cúbicos"),
+      ac_ft: plural("acre-pie", "acres-pie"),
+      imp_fl_oz: plural("onza líquida imperial", "onzas líquidas imperiales"),
+      imp_pt: plural("pinta imperial", "pintas imperiales"),
+      imp_qt: plural("cuarto de galón imperial", "cuartos de galón imperiales"),
+      imp_gal: plural("galón imperial", "galones imperiales"),
+      metric_tsp: plural("cucharadita métrica", "cucharaditas métricas"),
+      metric_tbsp: plural("cucharada métrica", "cucharadas métricas"),
+      au_tbsp: plural("cucharada australiana", "cucharadas australianas"),
+      metric_cup: plural("taza métrica", "tazas métricas"),
+      oz: plural("onza de peso", "onzas de peso"),
+      lb: plural("libra", "libras"),
+      mph: plural("milla por hora", "millas por hora"),
+    },
+    // Titles of publications stay as they are, so that they can be found.
+    sources: {
+      definition: "definición",
+      "plane geometry": "geometría plana",
+      "plane trigonometry": "trigonometría plana",
+      "method of coordinates (shoelace formula)": "método de coordenadas (fórmula del cordón)",
+      "trapezoidal rule": "regla del trapecio",
+      "Simpson's one-third rule": "regla de Simpson de un tercio",
+      "mid-ordinate rule": "regla de la ordenada media",
+      "common practice, no source": "práctica común",
+      "metric kitchen measure: common practice, no source": "medida métrica de cocina: práctica común",
+      "rate = volume / area, by definition": "volumen de aplicación = volumen / área, por definición",
+      "volume = rate x area, by definition": "volumen = volumen de aplicación x área, por definición",
+      "definition of a speed": "definición de velocidad",
+      "definition of speed": "definición de velocidad",
+      "definition of an average speed": "definición de velocidad promedio",
+      "definition of a mean": "definición de promedio",
+      "definition of a flow": "definición de descarga",
+      "definition of a fraction": "definición de fracción",
+      "definition of a rate per area": "definición de volumen por área",
+      "definition of bulk density": "definición de densidad aparente",
+      "by definition of the rate": "por definición de la dosis",
+      "by definition of what a product contains": "por definición de lo que contiene un producto",
+      "the same strength in every load, by definition of the rate":
+        "la misma concentración en cada carga, por definición de la dosis",
+      "sum of what the tools hold": "suma de lo que miden los utensilios",
+      "sum of the plots": "suma de las parcelas",
+      "textbook statistics": "estadística de libro de texto",
+      "the residual mixes with the water of each rinse, and the same volume stays":
+        "el residuo se mezcla con el agua de cada enjuague, y queda el mismo volumen",
+      "Heron's formula, as W. Kahan arranges it": "fórmula de Herón, en la forma de W. Kahan",
+      "the product stays the same while the volume grows, by definition of strength":
+        "el producto no cambia mientras el volumen crece, por definición de la concentración",
+      "dilution, C1 V1 = C2 V2": "dilución, C1 V1 = C2 V2",
+      "C1 * V1 = C2 * V2: the dissolved amount stays the same": "C1 * V1 = C2 * V2: lo disuelto no cambia",
+      "law of flow through an orifice (Torricelli), from memory":
+        "ley del flujo por un orificio (Torricelli), de memoria",
+      "follows from rate = flow / (speed * width) and the law of flow through an orifice":
+        "se deduce de volumen de aplicación = descarga / (velocidad * ancho) y de la ley del flujo por un orificio",
+    },
+    text: {
+      title: "Hoja de trabajo de la aplicación",
+      cardTitle: "Tarjeta de campo",
+      summary: "El trabajo",
+      what: "Qué",
+      howMuch: "Cuánto",
+      treatedArea: "Área tratada",
+      groundArea: "Área del terreno",
+      outputRate: "Volumen de aplicación",
+      totalMix: "Mezcla total",
+      totalOf: "{total} ({parts})",
+      mixForPlot: "{volume} para la parcela",
+      mixExtra: "{volume} de extra",
+      mixInHose: "{volume} en la manguera",
+      leftover: "Sobrante al terminar la parcela",
+      leftoverWithArea: "{leftover}; el extra alcanza para {area} más",
+      rateOf: "Dosis de {product}",
+      rateOfActive: "{rate} de ingrediente activo",
+      rateOfMix: "{parts} en {to} de mezcla",
+      rateOfWater: "{parts} por {to} de agua",
+      rateOnGround: "{rate} de terreno",
+      load: "Carga {number} de {count}",
+      loads: "Cargas del tanque",
+      product: "Producto",
+      amount: "Cantidad",
+      measure: "Medir",
+      fillTo: "llene el tanque hasta {carrier}",
+      waterFor: "{water} de agua más los productos de abajo. Cubre {area}.",
+      areaWithRows: "{area} (unas {rows} hileras)",
+      mixingOrder:
+        "Agregue en este orden, mezclando bien cada uno antes del siguiente, salvo que la etiqueta diga otra cosa: {order}.",
+      doNotMix: "No mezcle. Vea la advertencia de arriba.",
+      halfFill: "Agregue cerca de {half} de agua limpia y empiece a agitar (mochila: cierre y agite).",
+      pour: "{product}: {amount}. Mida {measures} ({remark}).",
+      pourOtherwise:
+        "{product}: {amount}. No se puede medir con estos utensilios. Consiga una medida más chica o más grande.",
+      topUp: "Complete con agua hasta {carrier} (agua total {water}).",
+      spray: "Aplique. Esta carga cubre {area}.",
+      fillingOrder:
+        "Primero la mitad del agua, luego el producto y después complete hasta la marca, salvo que la etiqueta diga otra cosa.",
+      exactly: "exacto",
+      under: "{percent} de menos",
+      over: "{percent} de más",
+      fills: "{count} {tools}",
+      fillsOf: "veces {tool}",
+      toMark: "{mark} en {tool}",
+      toMarkTimes: "{count} veces {mark} en {tool}",
+      weigh: "{mark} en {tool}",
+      weighTimes: "{count} veces {mark} en {tool}",
+      doNotMeasure: "no se puede medir con estos utensilios",
+      totalProduct: "Producto total, todas las cargas",
+      working: "Cálculos",
+      rounding:
+        "Los números se redondean para mostrarlos; las cantidades de producto, hacia abajo. Cada paso usa el número sin redondear.",
+      sources: "Fuentes",
+      cautions: "Precauciones",
+      warnings: "Revise esto primero",
+      severityNote: "Nota",
+      severityWarning: "Advertencia",
+      severityRefusal: "No aplique",
+      ofProduct: "{product}: {issue}",
+      ofProductOnPlot: "{product} en {plot}: {issue}",
+    },
+    problems: {
+      "area-rectangle":
+        "Una parcela es un rectángulo de {length} de largo y {width} de ancho. ¿Cuál es su área ({unit})?",
+      "area-triangle":
+        "Una parcela es un triángulo. Su base mide {base}, y la altura sobre esa base mide {height}. ¿Cuál es su área ({unit})?",
+      "area-trapezoid":
+        "Una parcela tiene dos lados paralelos, de {base} y {top}, separados {height}. ¿Cuál es su área ({unit})?",
+      "strip-calibration":
+        "En una franja de prueba de {distance}, aplicada a {swath} de ancho, la aspersora usó {used} de agua. ¿Cuál es el volumen de aplicación ({unit})?",
+      "catch-calibration":
+        "Una boquilla del aguilón descarga {caught} de agua en {time}. Las boquillas están a {width} una de otra, y la aspersora avanza a {speed}. ¿Cuál es el volumen de aplicación ({unit})?",
+      "tank-loads":
+        "En un campo de {ground} se aplican {area}. El volumen de aplicación es {rate}, y el tanque se llena hasta {fill}. ¿Cuántas cargas lleva el trabajo?",
+      "product-per-tank":
+        "La dosis de la etiqueta es {rate}. El volumen de aplicación es {carrierRate}, y el tanque lleva {fill}. El producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
+      "household-measure":
+        "Una carga del tanque lleva {amount} de producto. ¿Cuántas cucharas enteras al ras, de {spoon} cada una, se pueden poner sin pasarse?",
+      band: "{rows} hileras de {rowLength} de largo, a {rowSpacing} una de otra, se aplican cada una en una banda de {bandWidth}. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto se necesita para todas las hileras ({unit})?",
+      "percent-mix":
+        "La etiqueta pide {percent} de un aditivo en la mezcla. ¿Cuánto lleva un tanque de {fill} ({unit})?",
+      dilution:
+        "Un limpiador de aspersoras se vende a una concentración de {from}. Usted necesita {volume} al {to}. ¿Cuánto limpiador se pone en agua para prepararlo ({unit})?",
+      "whole-job":
+        "{rows} hileras de {rowLength} de largo, a {rowSpacing} una de otra, se aplican cada una en una banda de {bandWidth}. En una franja de prueba de {distance}, con la misma banda, la aspersora usó {used} de agua. El tanque se llena hasta {fill}: primero tanques llenos y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva la última carga ({unit})?",
+    },
+    mistakes: {
+      "sides-added": "Se sumaron el largo y el ancho en vez de multiplicarlos.",
+      "not-halved": "Faltó dividir entre dos: esto es el rectángulo alrededor de la parcela.",
+      "long-side-only": "Solo se contó el más largo de los dos lados paralelos.",
+      "wrong-land-unit":
+        "El área se dividió entre un número equivocado de pies cuadrados por acre (metros cuadrados por hectárea).",
+      "inverted-ratio": "La proporción se puso al revés.",
+      "small-unit-as-large": "La cantidad se leyó en la unidad chica y se usó como si fuera la grande.",
+      "width-in-small-unit":
+        "El ancho se quedó en pulgadas (centímetros) mientras la distancia estaba en pies (metros).",
+      "width-left-out": "Faltó el ancho de la franja.",
+      "seconds-as-minute": "Lo recogido se tomó como de un minuto entero.",
+      "rounded-down": "Faltó la carga parcial: una parte de la parcela quedaría sin aplicar.",
+      "rounded-up": "La última cuchara se redondeó hacia arriba: pasa de la cantidad.",
+      "ground-area": "Se contó todo el campo en vez de solo lo que se aplica.",
+      "ground-for-treated":
+        "También se contó el terreno entre las bandas: producto para terreno que no lo recibe.",
+      "one-row-too-few": "Se contaron los espacios entre las hileras en vez de las hileras.",
+      "unscaled-product":
+        "A cada tanque se le puso la cantidad de una unidad de área, sin importar cuánto cubre.",
+      "weighed-as-volume": "La cantidad por volumen se pesó: onzas líquidas y onzas de peso son distintas.",
+      "large-spoon": "Las cucharas se contaron como si a cada una le cupiera tres veces más.",
+      "percent-as-part": "El porcentaje no se dividió entre 100.",
+      "per-mille": "El porcentaje se dividió entre 1,000.",
+      "parts-of-water": "La concentración se tomó como partes por agua en vez de partes de toda la mezcla.",
+      "took-the-water": "Esto es el agua que se agrega, no el limpiador.",
+      "full-tank-dose": "La última carga recibió el producto de un tanque lleno: queda demasiado fuerte.",
+    },
+    practice: {
+      title: "Problemas de práctica",
+      problem: "Problema {number}",
+      answer: "Respuesta",
+      mistakes: "Respuestas equivocadas comunes",
+      wrongAnswer: "Respuesta equivocada",
+      shows: "Qué muestra",
+    },
+  }))(),
+);

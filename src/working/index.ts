@@ -57,7 +57,7 @@ export { checkAgainstTargetWorking as checkAgainstTarget } from "../output-rate/
 export { treeRowRateWorking as treeRowRate } from "../output-rate/tree-row.js";
 export { rateUncertaintyWorking as rateUncertainty } from "../output-rate/uncertainty.js";
 export { whatChangedWorking as whatChanged } from "../output-rate/what-changed.js";
-export { planWorking as planApplication } from "../plan/working.js";
+export { planWorking as planApplication } from "../plan/plan-steps.js";
 export {
   boomCoverageWorking as boomCoverage,
   boomHeightWorking as boomHeight,

@@ -53,7 +53,8 @@ export interface FieldCard {
  * @param plan - a finished plan
  * @param options - as for `worksheet`
  * @returns the texts, as data; `renderText`, `renderMarkdown`, `renderLatex` and `renderHtml` lay them out
- * @throws SprayMathError `out-of-range`, `unknown-choice` or `unknown-field` for an option
+ * @throws SprayMathError `not-a-quantity` for what is no plan and what `readPlan` throws for one that was changed;
+ *   `out-of-range`, `missing`, `unknown-choice` or `unknown-field` for an option
  *
  * @example
  * ```ts

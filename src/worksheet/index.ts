@@ -22,7 +22,7 @@ export type {
   SourcesBlock,
   TableBlock,
   TextBlock,
-} from "./render/page.js";
+} from "./render/sheets.js";
 export { renderText } from "./render/text.js";
 export { ENGLISH_WORDS } from "./words/english.js";
 export type { KnownLines } from "./words/known-lines.js";

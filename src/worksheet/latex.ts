@@ -1,7 +1,8 @@
 import { type FormulaNode, parseFormula } from "./lines/formula.js";
 import type { WrittenLine, WrittenTerm } from "./lines/written-line.js";
-import { type Page, type PrintableSheet, pageOf, type SheetBlock } from "./render/page.js";
+import { type Page, pageOf } from "./render/page.js";
 import { plain } from "./render/plain.js";
+import type { PrintableSheet, SheetBlock } from "./render/sheets.js";
 
 /**
  * Writes a sheet as a LaTeX document of its own, formulas set as fractions. It needs the packages that every LaTeX has
@@ -10,6 +11,8 @@ import { plain } from "./render/plain.js";
  *
  * @param sheet - a worksheet, a sheet of working, a field card or a practice sheet
  * @returns the document, with a line break at its end
+ * @throws SprayMathError `not-a-quantity` for what is no sheet; `missing`, `unknown-choice`, `unknown-field` or `unreadable` in one that
+ *   was changed
  *
  * @example
  * ```ts

@@ -1,7 +1,8 @@
 import { choice, count, type ObjectField, object, optional } from "../units/fields.js";
 import { locale } from "../units/locale-field.js";
 import type { UnitSystem } from "../units/types.js";
-import { MESSAGES, type Messages } from "./words/messages.js";
+import type { Messages } from "./words/messages.js";
+import { MESSAGES } from "./words/messages-field.js";
 
 /** Whose numbers and whose words a sheet is written in. */
 export interface WritingOptions {

@@ -21,7 +21,8 @@ import { quantity } from "../units/quantity-field.js";
 import { type Sayable, sentenceOf } from "./job/alerts.js";
 import { measureText } from "./job/amounts.js";
 import { ENGLISH_PHRASES } from "./words/english.js";
-import { MessagesField, type PhraseWords } from "./words/messages.js";
+import type { PhraseWords } from "./words/messages.js";
+import { MessagesField, PHRASE_PARTS } from "./words/messages-field.js";
 import { type Writer, writerFor } from "./words/writer.js";
 
 /** Whose numbers and whose words a phrase is written in. */
@@ -37,7 +38,7 @@ const PHRASE_OPTIONS: ObjectField<PhraseOptions> = object<PhraseOptions>({
   words: optional(
     /* @__PURE__ */ new MessagesField<PhraseWords>(
       "The words, such as `SPANISH_WORDS`; English unless given.",
-      ["issues", "names", "tools", "units", "text"],
+      PHRASE_PARTS,
     ),
   ),
 });

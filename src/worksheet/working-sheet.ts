@@ -1,6 +1,7 @@
 import { checked } from "../units/check.js";
-import { asGiven, list, type ObjectField, object, text } from "../units/fields.js";
-import type { WorkingLine } from "../units/working.js";
+import { list, type ObjectField, object, text } from "../units/fields.js";
+import type { WorkingLine } from "../units/working-line.js";
+import { WORKING_LINE } from "./lines/working-line.js";
 import { type WrittenLine, writtenLines } from "./lines/written-line.js";
 import { WRITING_OPTIONS, type WritingOptions } from "./options.js";
 import { writerFor } from "./words/writer.js";
@@ -17,7 +18,7 @@ const WORKING_SHEET: ObjectField<WorkingSheetInput> = object({
   title: text("The heading."),
   lines: list(
     "The lines, as the functions of `swath-to-spoon/working` give them, or several of these joined.",
-    asGiven<WorkingLine>("A line of working."),
+    WORKING_LINE,
     { least: 0 },
   ),
 });
@@ -45,7 +46,7 @@ export interface WorkingSheet {
  * @param input - a heading and the lines
  * @param options - locale, words and significant digits
  * @returns the texts, as data; `renderText`, `renderMarkdown`, `renderLatex` and `renderHtml` lay them out
- * @throws SprayMathError `missing` or `not-a-quantity` for lines that are not a list, `unreadable` for a formula that is not
+ * @throws SprayMathError `missing`, `not-a-quantity` or `unknown-field` for what are no lines of working, `unreadable` for a formula that is not
  *   one, `out-of-range`, `unknown-choice` or `unknown-field` for an option
  *
  * @example

@@ -99,7 +99,8 @@ export interface Worksheet {
  * @param plan - a finished plan
  * @param options - see {@link WorksheetOptions}
  * @returns the texts, as data; `renderText`, `renderMarkdown`, `renderLatex` and `renderHtml` lay them out
- * @throws SprayMathError `out-of-range`, `unknown-choice` or `unknown-field` for an option
+ * @throws SprayMathError `not-a-quantity` for what is no plan and what `readPlan` throws for one that was changed;
+ *   `out-of-range`, `missing`, `unknown-choice` or `unknown-field` for an option
  *
  * @example
  * ```ts

@@ -13,13 +13,14 @@ const withZod = {
 };
 
 const parse = 'export { parsePlanInput } from "./schema/index.js";';
+const schema = 'export { planInputSchema } from "./schema/index.js";';
 const plan = 'export { planApplication } from "./plan/index.js";';
 const rows = {
   parsePlanInput: [parse],
-  "parsePlanInput, with zod": [parse, [withZod]],
+  planInputSchema: [schema],
+  "planInputSchema, with zod": [schema, [withZod]],
   planApplication: [plan],
-  both: [parse + plan],
-  "both, with zod": [parse + plan, [withZod]],
+  "parsePlanInput and planApplication": [parse + plan],
   "quantitySchema alone": ['export { quantitySchema } from "./schema/index.js";'],
   "the root entry, planApplication": ['export { planApplication } from "./index.js";'],
 };

@@ -14,7 +14,7 @@ import {
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import type { PlanInput } from "../../src/plan/input.ts";
 import { planApplication } from "../../src/plan/plan.ts";
-import { planWorking } from "../../src/plan/working.ts";
+import { planWorking } from "../../src/plan/plan-steps.ts";
 import { valueIn } from "../../src/units/convert.ts";
 import { formatQuantity } from "../../src/units/format.ts";
 import { parseQuantity } from "../../src/units/parse.ts";
@@ -77,7 +77,7 @@ async function open(options: BrowserContextOptions = PHONE, prepare?: () => void
 }
 
 function field(page: Page, label: string): Locator {
-  return page.getByRole("textbox", { name: label, exact: true });
+  return page.getByRole("textbox", { name: label, exact: true }).first();
 }
 
 /** Types an amount, and picks its unit where there is a choice. */
@@ -90,23 +90,23 @@ async function type(page: Page, label: string, text: string, unit?: string): Pro
 
 async function typeJob(page: Page): Promise<void> {
   await type(page, "Number of rows", "14");
-  await type(page, "Length of one row", "160");
-  await type(page, "Width of the sprayed band", "30");
+  await type(page, "Row length", "160");
+  await type(page, "Band width", "30");
   await type(page, "Row spacing", "5", "ft");
-  await type(page, "Length of the strip", "120");
-  await type(page, "Width wetted in one pass", "30");
-  await type(page, "Water used on it", "34");
-  await type(page, "The tank holds", "4");
-  await type(page, "You fill it to (optional)", "3 1/2 gal");
-  await type(page, "Left in hose and boom (optional)", "10");
-  await type(page, "Extra to be sure, in %", "5");
+  await type(page, "Strip length", "120");
+  await type(page, "Spray width in one pass", "30");
+  await type(page, "Water used (refill)", "34");
+  await type(page, "Tank size", "4");
+  await type(page, "Fill the tank to (optional)", "3 1/2 gal");
+  await type(page, "Held in hose, wand and boom (optional)", "10");
+  await type(page, "Extra mix to allow, % (optional)", "5");
   await type(page, "Name", "Product A");
-  await type(page, "Rate", "1 1/2", "pt/ac");
+  await type(page, "Label rate", "1 1/2", "pt/ac");
   await page.getByRole("button", { name: "Add another product" }).click();
   const second = page.getByRole("group", { name: "Product 2" });
   await second.getByRole("textbox", { name: "Name" }).fill("Product B");
-  await second.getByRole("textbox", { name: "Rate" }).fill("0.25");
-  await second.getByLabel("Unit of: Rate").selectOption("%");
+  await second.getByRole("textbox", { name: "Label rate" }).fill("0.25");
+  await second.getByLabel("Unit of: Label rate").selectOption("%");
 }
 
 let kept: BrowserContextOptions = {};
@@ -232,14 +232,14 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     await expect.poll(() => textOf(page, "#status")).toBe("9 fields left");
 
     await type(page, "Number of rows", "14.5");
-    expect(await faultOf(page, "Number of rows")).toContain("14.5");
+    expect(await faultOf(page, "Number of rows")).toBe("Enter a whole number, 1 or more.");
     expect(await field(page, "Number of rows").getAttribute("aria-invalid")).toBe("true");
     await type(page, "Number of rows", "14");
     expect(await faultOf(page, "Number of rows")).toBe("");
     expect(await field(page, "Number of rows").getAttribute("aria-invalid")).toBe(null);
 
-    await type(page, "Length of one row", "160 gal");
-    expect(await faultOf(page, "Length of one row")).toContain("a volume");
+    await type(page, "Row length", "160 gal");
+    expect(await faultOf(page, "Row length")).toContain("a volume");
     await typeJob(page);
     expect(await texts(page, ".fault:not(:empty)")).toEqual([]);
 
@@ -247,7 +247,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     const sheet = worksheet(plan);
     expect(plan.loads).toHaveLength(2);
     expect(await textOf(page, "#status")).toBe("Ready: 2 tank loads");
-    const amounts = await texts(page, ".amount-told");
+    const amounts = await texts(page, ".amount-text");
     expect(amounts).toEqual(sheet.loads.flatMap(({ doses }) => doses.map(({ amount }) => amount)));
     expect(await texts(page, ".part p")).toEqual(
       sheet.loads.flatMap(({ doses }) => doses.flatMap(({ measures }) => measures)),
@@ -262,7 +262,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     for (const { message } of plan.cautions)
       await expect(page.getByText(message).first().isVisible()).resolves.toBe(true);
 
-    await page.getByRole("button", { name: "See the answer" }).click();
+    await page.getByRole("button", { name: "See your answer" }).click();
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("answer");
   });
 
@@ -296,22 +296,22 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
         .evaluateAll((all) => all.map((part) => part.querySelectorAll("svg").length)),
     ).toEqual(scoops);
 
-    await page.getByText("A whole block, edge to edge").click();
-    await type(page, "Length of the block", "200");
-    await type(page, "Width of the block", "51");
+    await page.getByText("Whole block (broadcast)").click();
+    await type(page, "Block length", "200");
+    await type(page, "Block width", "51");
     // 51 ft in passes of 30 in are 20.4: 21 passes, the last one overlapping by 1.5 ft.
     expect(await page.locator(".plot .pass").count()).toBe(21);
-    expect(await textOf(page, "figcaption")).toContain("21 passes of 30 in");
+    expect(await textOf(page, "figcaption")).toContain("21 passes, each 30 in wide");
     expect(await textOf(page, "figcaption")).toContain("overlaps by 1.5 ft");
   });
 
   it("tells the same dose in other units, and brings back what was typed", async () => {
     const page = await openWithJob();
-    const before = await texts(page, ".amount-told");
+    const before = await texts(page, ".amount-text");
     const measures = await texts(page, ".part p");
     for (const system of ["Metric", "Imperial"]) {
       await page.getByText(system, { exact: true }).click();
-      const after = await texts(page, ".amount-told");
+      const after = await texts(page, ".amount-text");
       expect(after).toHaveLength(before.length);
       for (const [i, text] of after.entries()) {
         const [was, is] = [before[i] ?? "", text].map((one) => valueIn(parseQuantity(one) as never, "mL"));
@@ -322,18 +322,18 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
       expect(await texts(page, ".part p")).toEqual(measures);
     }
     await page.getByText("Metric", { exact: true }).click();
-    expect(await field(page, "Length of one row").inputValue()).toBe("48.768");
-    expect((await texts(page, ".amount-told"))[0]).toContain("mL");
+    expect(await field(page, "Row length").inputValue()).toBe("48.768");
+    expect((await texts(page, ".amount-text"))[0]).toContain("mL");
     await page.getByText("US", { exact: true }).click();
-    expect(await field(page, "Length of one row").inputValue()).toBe("160");
-    expect(await field(page, "Rate").first().inputValue()).toBe("1 1/2");
-    expect(await texts(page, ".amount-told")).toEqual(before);
+    expect(await field(page, "Row length").inputValue()).toBe("160");
+    expect(await field(page, "Label rate").first().inputValue()).toBe("1 1/2");
+    expect(await texts(page, ".amount-text")).toEqual(before);
   });
 
   it("shows the working on request, every line of it", async () => {
     const page = await openWithJob();
     expect(await page.locator(".line").count()).toBe(0);
-    await page.getByText("Show the working").click();
+    await page.getByText("Show the math").click();
     const plan = planApplication(JOB);
     const lines = planWorking(plan).flatMap((step) => step.lines);
     await expect.poll(() => page.locator(".line").count()).toBe(lines.length);
@@ -345,12 +345,14 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
 
   it("works without a network once it was open, and still has the last job", async () => {
     const page = await openWithJob();
-    const before = await texts(page, ".amount-told");
-    await expect.poll(() => textOf(page, "#offline"), { timeout: 30_000 }).toContain("without a signal");
+    const before = await texts(page, ".amount-text");
+    await expect
+      .poll(() => textOf(page, "#offline"), { timeout: 30_000 })
+      .toContain("Works without a signal");
     await page.context().setOffline(true);
     await page.reload();
-    expect(await field(page, "You fill it to (optional)").inputValue()).toBe("3.5");
-    expect(await texts(page, ".amount-told")).toEqual(before);
+    expect(await field(page, "Fill the tank to (optional)").inputValue()).toBe("3.5");
+    expect(await texts(page, ".amount-text")).toEqual(before);
     await type(page, "Number of rows", "28");
     expect(await textOf(page, "#status")).toBe("Ready: 3 tank loads");
   });
@@ -376,12 +378,72 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
 
   it("puts a refusal before everything else, on the page and on the card", async () => {
     const page = await openWithJob();
-    await page.getByText("Check it against the label").first().click();
-    await type(page, "Highest rate (optional)", "1", "pt/ac");
+    await page.getByText("Label limits (optional)").first().click();
+    await type(page, "Maximum label rate (optional)", "1", "pt/ac");
     expect(await textOf(page, "#found > :nth-child(2) > .refusal")).toContain("Do not spray");
     await page.emulateMedia({ media: "print" });
     expect(await textOf(page, "#card")).toContain("Do not spray");
     expect(await textOf(page, "#card")).not.toContain("Load 1");
+  });
+
+  it.each<[slip: string, label: string, text: string, says: RegExp]>([
+    ["a decimal comma", "Tank size", "3,5", /point for decimals: 3\.5/],
+    ["a bare ounce", "Label rate", "24 oz/ac", /Which ounce\?/],
+    ["a bare percentage", "Label rate", "2%", /v\/v.*w\/v/],
+    ["a liquid's percentage by weight", "Label rate", "2% w/v", /by volume \(v\/v\), not w\/v/],
+    ["a fill over the tank", "Fill the tank to (optional)", "5", /can't fill a 4 gal tank to 5 gal/],
+    ["no words for a number", "Water used (refill)", "about a quart", /Start with a number/],
+    ["an empty field", "Row length", "  ", /^Required\.$/],
+  ])("refuses %s beside its field", async (_, label, text, says) => {
+    const page = await openWithJob();
+    await type(page, label, text);
+    await field(page, label).blur();
+    expect(await faultOf(page, label)).toMatch(says);
+    expect(await textOf(page, "#status")).toBe(text.trim() === "" ? "1 field left" : "1 to fix");
+    expect(await textOf(page, "#found p:nth-of-type(2)")).toBe(
+      text.trim() === "" ? "Still to fill in:" : "Fix first:",
+    );
+    expect(await page.locator(".load").count()).toBe(0);
+  });
+
+  it("questions a doubtful figure where it is entered, and above the answer", async () => {
+    const page = await openWithJob();
+    await type(page, "Water used (refill)", "34", "gal");
+    expect(await textOf(page, "#fault-calibration")).toContain(
+      "Check the units for the strip and the refill",
+    );
+    expect(await textOf(page, "#found .alerts")).toContain(await textOf(page, "#fault-calibration"));
+    expect(await page.locator("#fault-calibration").getAttribute("class")).toContain("doubt");
+    await type(page, "Held in hose, wand and boom (optional)", "10", "gal");
+    expect(await faultOf(page, "Held in hose, wand and boom (optional)")).toContain("250% of the 4 gal tank");
+    await type(page, "Held in hose, wand and boom (optional)", "10", "fl_oz");
+    await type(page, "Water used (refill)", "34", "fl_oz");
+    expect(await texts(page, ".fault:not(:empty)")).toEqual([]);
+  });
+
+  it("shows what was typed in another unit in the field's own", async () => {
+    const page = await openWithJob();
+    await type(page, "Tank size", "4 qt");
+    await field(page, "Tank size").blur();
+    expect(await field(page, "Tank size").inputValue()).toBe("1");
+    // 160 ft are 48.768 m: a foot is 0.3048 m (NIST SP 811 (2008), Appendix B).
+    await type(page, "Row length", "48.768 m");
+    await field(page, "Row length").blur();
+    expect(await field(page, "Row length").inputValue()).toBe("160");
+  });
+
+  it("says nothing in words that nobody says aloud, and shows no name from code", async () => {
+    const page = await open();
+    const words = /\b(?:told|tells?|wanted|parted)\b|Given [^.]*;|[a-z]_[a-z]/i;
+    const seen = async (): Promise<string> => page.evaluate(() => document.body.textContent ?? "");
+    expect(await seen()).not.toMatch(words);
+    await page.getByRole("button", { name: "Try an example" }).click();
+    await page.getByText("Show the math").click();
+    expect(await seen()).not.toMatch(words);
+    for (const label of ["Number of rows", "Band width", "Tank size", "Water used (refill)", "Label rate"])
+      await type(page, label, "-1 firkin");
+    expect(await texts(page, ".fault:not(:empty)")).toHaveLength(5);
+    expect(await seen()).not.toMatch(words);
   });
 
   it("says what is missing, leads there, and does not nag before", async () => {
@@ -391,19 +453,19 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("field-plot-rows");
     expect(await texts(page, ".fault:not(:empty)")).toHaveLength(9);
     await typeJob(page);
-    await type(page, "Width of the sprayed band", "6", "ft");
+    await type(page, "Band width", "6", "ft");
     // Only the whole job shows that bands overlap: the fault stands beside the band all the same.
-    expect(await faultOf(page, "Width of the sprayed band")).not.toBe("");
-    expect(await textOf(page, "#found")).toContain("Width of the sprayed band");
+    expect(await faultOf(page, "Band width")).not.toBe("");
+    expect(await textOf(page, "#found")).toContain("Band width");
     expect(await page.locator(".load").count()).toBe(0);
   });
 
   it("reads and writes numbers as the person's own country does", async () => {
     const page = await open({ ...PHONE, locale: "de-DE" });
     await page.getByRole("button", { name: "Try an example" }).click();
-    expect(await field(page, "Length of one row").inputValue()).toBe("48,768");
-    await type(page, "Length of one row", "48,5");
-    expect(await faultOf(page, "Length of one row")).toBe("");
+    expect(await field(page, "Row length").inputValue()).toBe("48,768");
+    await type(page, "Row length", "48,5");
+    expect(await faultOf(page, "Row length")).toBe("");
     expect(await textOf(page, "#found")).toContain(
       formatQuantity(qty(14 * 48.5 * 0.762, "m2"), { locale: "de-DE" }),
     );
@@ -411,7 +473,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
 
   it("reads nothing that is typed as markup", async () => {
     const page = await openWithJob();
-    await field(page, "Name").first().fill("<img src=x onerror=alert(1)>");
+    await field(page, "Name").fill("<img src=x onerror=alert(1)>");
     expect(await textOf(page, ".dose b")).toBe("<img src=x onerror=alert(1)>");
     expect(await page.locator("img").count()).toBe(0);
   });
@@ -450,10 +512,10 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   it("asks for the rate anew where a product turns out to be weighed", async () => {
     const page = await openWithJob();
     const first = page.getByRole("group", { name: "Product 1" });
-    await first.getByText("By weight, a dry product").click();
-    expect(await first.getByRole("textbox", { name: "Rate" }).inputValue()).toBe("");
-    await first.getByRole("textbox", { name: "Rate" }).fill("12");
-    expect(await texts(page, ".amount-told")).toContain(
+    await first.getByText("Dry (by weight)").click();
+    expect(await first.getByRole("textbox", { name: "Label rate" }).inputValue()).toBe("");
+    await first.getByRole("textbox", { name: "Label rate" }).fill("12");
+    expect(await texts(page, ".amount-text")).toContain(
       worksheet(
         planApplication({
           ...JOB,
@@ -469,7 +531,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     const page = await openWithJob();
     await page.getByRole("button", { name: "Clear all" }).click();
     expect(await field(page, "Number of rows").inputValue()).toBe("");
-    await page.getByRole("button", { name: "Bring it back" }).click();
+    await page.getByRole("button", { name: "Undo clear" }).click();
     expect(await field(page, "Number of rows").inputValue()).toBe("14");
     expect(await textOf(page, "#status")).toBe("Ready: 2 tank loads");
   });
@@ -479,8 +541,8 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     await page.getByRole("button", { name: "Next field" }).click();
     expect(await barriers(page)).toEqual([]);
     await page.getByRole("button", { name: "Try an example" }).click();
-    await page.getByText("Show the working").click();
-    await page.getByText("Check it against the label").first().click();
+    await page.getByText("Show the math").click();
+    await page.getByText("Label limits (optional)").first().click();
     expect(await barriers(page)).toEqual([]);
   });
 
@@ -489,7 +551,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     expect(await scrollsSideways(page)).toBe(false);
     await page.getByRole("button", { name: "Next field" }).click();
     await page.getByRole("button", { name: "Try an example" }).click();
-    await page.getByText("Show the working").click();
+    await page.getByText("Show the math").click();
     for (const tools of ["us-spoons", "syringes", "cylinders"]) {
       await page.locator("#tools").selectOption(tools);
       expect(await scrollsSideways(page)).toBe(false);

@@ -55,9 +55,10 @@ function sentenceOf(field: ts.Expression, checker: ts.TypeChecker): string | und
   if (ts.isAsExpression(field)) return sentenceOf(field.expression, checker);
   if (ts.isIdentifier(field)) return sentenceOfConstant(field, checker);
   if (!ts.isCallExpression(field) && !ts.isNewExpression(field)) return undefined;
-  const [first, , third] = field.arguments ?? [];
+  const [first, second, third] = field.arguments ?? [];
   const builder = field.expression.getText();
   if (builder === "object") return third && literalOf(third);
+  if (builder === "named") return second && sentenceOf(second, checker);
   if (first === undefined) return undefined;
   return ["optional", "called"].includes(builder) ? sentenceOf(first, checker) : literalOf(first);
 }

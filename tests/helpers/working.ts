@@ -1,7 +1,7 @@
 import { evaluate } from "mathjs";
 import { expect } from "vitest";
 import type { Quantity } from "../../src/units/types.ts";
-import type { WorkingLine } from "../../src/units/working.ts";
+import type { WorkingLine } from "../../src/units/working-line.ts";
 
 /** Every line must be true when an evaluator that is not ours puts the numbers into the formula, and say where it is from. */
 export function expectLinesTrue(lines: readonly WorkingLine[]): void {

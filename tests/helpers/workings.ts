@@ -3,7 +3,7 @@ import * as rates from "../../src/output-rate/index.ts";
 import * as plan from "../../src/plan/index.ts";
 import * as mix from "../../src/tank-mix/index.ts";
 import { qty } from "../../src/units/index.ts";
-import type { WorkingLine } from "../../src/units/working.ts";
+import type { WorkingLine } from "../../src/units/working-line.ts";
 import * as working from "../../src/working/index.ts";
 import { TWO_PRODUCTS } from "./jobs.ts";
 import { CONDITIONS, MEASUREMENTS } from "./output-rate-samples.ts";

@@ -58,7 +58,7 @@ async function plan(changes: Fields): Promise<string> {
 /** Each fault by the name of the field, or the group of fields, that it stands beside. */
 function faultsIn(page: string): Record<string, string> {
   const found: Record<string, string> = {};
-  for (const [, text = "", place = ""] of page.matchAll(/id="f-([\w-]+)-told">((?:(?!<\/span>)[\s\S])*)/g)) {
+  for (const [, text = "", place = ""] of page.matchAll(/id="f-([\w-]+)-hint">((?:(?!<\/span>)[\s\S])*)/g)) {
     const fault = /class="fault">([^<]*)/.exec(place)?.[1];
     if (fault !== undefined) found[text] = fault;
   }
@@ -77,6 +77,7 @@ const schema = () =>
 describe("the form", () => {
   it("asks what the schema asks, with its words, its ranges and its lists", async () => {
     const page = await blank();
+    expect(page.replace(/<[^>]*>/g, "")).not.toMatch(/undefined|[a-z]_[a-z]/);
     const { properties, required, $defs } = schema();
     for (const key of required)
       expect(page).toContain(`<legend>${key === "tools" ? "Products" : capital(key)}`);
@@ -110,7 +111,7 @@ describe("the form", () => {
       "products-0-rate-unit",
       "sprayer-tank-value",
     ]);
-    expect(faultsIn(page)["sprayer-tank-value"]).toBe("is needed");
+    expect(faultsIn(page)["sprayer-tank-value"]).toBe("Required.");
     expect(faultsIn(page)["products-0-rate-unit"]).toContain("gal/ac");
     expect(fieldsIn(page)["products[0].rate.unit"]).toBe("pints");
     expect(fieldsIn(page)["plot.bandWidth.value"]).toBe("-3");
@@ -158,7 +159,7 @@ describe("the form", () => {
     const page = await blank();
     for (const place of ["plot", "calibration"]) {
       const [, list = ""] = new RegExp(`<select name="${place}#">([\\s\\S]*?)</select>`).exec(page) ?? [];
-      const ways = [...list.matchAll(/<option[^>]*>([^<]*)/g)].map(([, way = ""]) => way);
+      const ways = [...list.matchAll(/<option value="([^"]*)"/g)].map(([, way = ""]) => way);
       expect(ways.length).toBeGreaterThan(8);
       const seen = new Set<string>();
       for (const way of ways) {

@@ -126,9 +126,9 @@ describe("the lesson", () => {
 
   it.each([
     [["areas"], /^topic: There is no choice "areas"\. Did you mean area\? Choose one of: area, /],
-    [["--problems", "0"], /^--problems: Given 0; wanted a whole number from 1 to 100\.$/],
-    [["--problems", "1.5"], /^--problems: Given 1\.5; wanted/],
-    [["--seed", "x"], /^--seed: Given x; wanted/],
+    [["--problems", "0"], /^--problems: Enter a whole number from 1 to 100, not 0\.$/],
+    [["--problems", "1.5"], /^--problems: Enter a whole number from 1 to 100, not 1\.5\.$/],
+    [["--seed", "x"], /^--seed: Enter a whole number from 0 to 2000000000, not x\.$/],
     [["--units", "old"], /^options\.units: There is no choice "old"\. Choose/],
     [["--locale", "e_n"], /^options\.locale: The language "e_n" isn't known/],
     [["--colour", "red"], /^Unknown option '--colour'/],

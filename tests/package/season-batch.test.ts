@@ -110,7 +110,7 @@ describe("the sample's doses", () => {
   it("come with a summary", () => {
     expect(result.status).toBe(0);
     expect(result.said).toContain("14 doses");
-    expect(result.said).toContain("8 rows to mend");
+    expect(result.said).toContain("8 rows to fix");
   });
 
   // Worked by hand. Acre 43,560 ft2, gallon 128 fl oz, pint 16 fl oz, tablespoon 1/2 fl oz: Handbook 44, Appendix C (NIST,
@@ -207,18 +207,18 @@ describe("the sample's doses", () => {
   it("leave faulty rows to a file of their own, by line and column", () => {
     // The lines as an editor numbers them; the third plot's name has a line end in it.
     const wanted = [
-      '6 row_length (ft): Given "about 90"; wanted a number',
+      "6 row_length (ft): Enter a number, not text.",
       "10 band_width (in): Bands 66 in wide at a spacing of",
       "11 rate: Product A: The rate of 4 pt/ac is over the label maximum of 3 pt/ac",
-      "12 tank (gal): Nothing given; wanted a volume",
+      "12 tank (gal): Enter a volume, such as 5 gal.",
       "13 rate: 2 lb/ac is a weight, but this product is a liquid.",
-      "16 plot.base: Nothing given; wanted a length",
-      "16 plot.height: Nothing given; wanted a length",
-      "16 length (ft): Given a field that is not known here",
-      "16 width (ft): Given a field that is not known here",
-      "18 Given 21 cells; wanted 20",
-      "20 row_length (ft): Given -210 ft; wanted more than 0",
-      "20 strip_distance (ft): Given 0 ft; wanted more than 0",
+      "16 plot.base: Enter a length, such as 5 ft.",
+      "16 plot.height: Enter a length, such as 5 ft.",
+      '16 length (ft): There is no field "length" here.',
+      '16 width (ft): There is no field "width" here.',
+      "18 This row has 21 cells and the header has 20. Put quotes",
+      "20 row_length (ft): Must be more than 0.",
+      "20 strip_distance (ft): Must be more than 0.",
     ];
     const found = faultsOf(result.refused);
     expect(found.map((fault, i) => fault.slice(0, wanted[i]?.length))).toEqual(wanted);
@@ -295,25 +295,45 @@ describe("what is read", () => {
 
   const headed = (change: (header: string) => string): string => `${change(HEADER)}\r\n${line("one")}\r\n`;
   const BAD: readonly (readonly [name: string, content: string | Buffer, message: string])[] = [
-    ["an empty file", "", "Given an empty file; wanted a first line"],
-    ["a blank first line", `\r\n${HEADER}\r\n`, 'line 1, column 1: Given ""'],
-    ["no header", `${line("one")}\r\n`, 'line 1, column 1: Given "one"; wanted one of: farm, plot'],
-    ["a missing column", headed((h) => h.replace("tank (gal),", "")), "line 1: Nothing given for tank;"],
-    ["an unknown column", headed((h) => h.replace("tank", "tnk")), 'line 1, column 8: Given "tnk (gal)"'],
-    ["a column twice", headed((h) => h.replace("width (ft)", "length (m)")), "Given the column length twice"],
-    ["an unknown unit", headed((h) => h.replace("tank (gal)", "tank (gl)")), "a unit of volume for tank"],
+    ["an empty file", "", " is empty. The first line must name the columns."],
+    ["a blank first line", `\r\n${HEADER}\r\n`, 'line 1, column 1: Unknown column ""'],
+    ["no header", `${line("one")}\r\n`, 'line 1, column 1: Unknown column "one". Use one of: farm, plot'],
+    [
+      "a missing column",
+      headed((h) => h.replace("tank (gal),", "")),
+      "line 1: Missing columns: tank. Add a column for each.",
+    ],
+    [
+      "an unknown column",
+      headed((h) => h.replace("tank", "tnk")),
+      'line 1, column 8: Unknown column "tnk (gal)"',
+    ],
+    [
+      "a column twice",
+      headed((h) => h.replace("width (ft)", "length (m)")),
+      "line 1: The column length appears twice. Keep one of them.",
+    ],
+    [
+      "an unknown unit",
+      headed((h) => h.replace("tank (gal)", "tank (gl)")),
+      "tank needs a unit of volume, such as gal.",
+    ],
     [
       "a unit of another kind",
       headed((h) => h.replace("tank (gal)", "tank (ft)")),
-      "a unit of volume for tank",
+      "tank needs a unit of volume, such as gal.",
     ],
-    ["a unit without use", headed((h) => h.replace("form", "form (ft)")), "wanted no unit for form"],
-    ["semicolons", headed((h) => h.replaceAll(",", ";")), 'line 1, column 1: Given "plot;kind'],
-    ["UTF-16", Buffer.from(`\uFEFF${headed((h) => h)}`, "utf16le"), "Given utf16le; wanted UTF-8"],
+    [
+      "a unit without use",
+      headed((h) => h.replace("form", "form (ft)")),
+      "has the wrong unit: form has no unit.",
+    ],
+    ["semicolons", headed((h) => h.replaceAll(",", ";")), 'line 1, column 1: Unknown column "plot;kind'],
+    ["UTF-16", Buffer.from(`\uFEFF${headed((h) => h)}`, "utf16le"), " is in utf16le. Save it as UTF-8."],
     [
       "a quote that is not closed",
       `${headed((h) => h)}"${line("two")}\r\n`,
-      "line 3: Given a row without an end",
+      "line 3: This row has no end or is over 100,000 characters.",
     ],
   ];
 
@@ -345,13 +365,13 @@ describe("what is read", () => {
       file("unclosed.csv", `${HEADER}\n"${line("")}\n`),
     );
     expect([status, doses, refused]).toEqual([1, "", ""]);
-    expect(said).toMatch(/^line 2: Given a row without an end.*closing quote\.\n$/);
+    expect(said).toMatch(/^line 2: This row has no end.*closing quote\.\n$/);
   });
 
   it("stops at a row without an end long before the file is in memory", () => {
     const endless = `${HEADER}\r\n"${line("two")}\r\n`.padEnd(3_000_000, "x\r\n");
     const { status, said } = season("endless", file("endless.csv", endless));
-    expect(said).toContain("line 2: Given a row without an end, or of more than 100000 characters");
+    expect(said).toContain("line 2: This row has no end or is over 100,000 characters");
     expect(status).toBe(1);
   });
 
@@ -359,7 +379,7 @@ describe("what is read", () => {
     const text = `${HEADER}\n${line("H\xE1rom T\xF6lgy")}\n${line("Willow Bend")}\n`;
     const { doses, refused } = season("latin", file("latin.csv", Buffer.from(text, "latin1")));
     expect(rowsOf(doses).map(({ plot }) => plot)).toEqual(["Willow Bend"]);
-    expect(faultsOf(refused)[0]).toMatch(/^2 plot: Given "H.rom T.lgy", not in UTF-8/);
+    expect(faultsOf(refused)[0]).toMatch(/^2 plot: "H.rom T.lgy" is not in UTF-8\. Save the file as UTF-8\./);
   });
 
   it("may have no rows", () => {
@@ -429,13 +449,13 @@ describe("a long file", () => {
   });
 
   it("tells its progress", () => {
-    expect(whole.said).toMatch(/^\d+\.\d %: [\d,]+ rows, \d+ refused/m);
+    expect(whole.said).toMatch(/^\d+\.\d%: [\d,]+ rows, \d+ refused/m);
     const refused = rowsOf(whole.refused).length;
     expect(whole.said).toContain(`doses.csv: ${rows - refused} doses. `);
-    expect(whole.said).toContain(`refused.csv: ${refused} rows to mend. `);
+    expect(whole.said).toContain(`refused.csv: ${refused} rows to fix. `);
     // Faults past the first twenty are not all told.
     expect(whole.said.match(/^line /gm)?.length).toBe(20);
-    expect(whole.said).toContain("further faults");
+    expect(whole.said).toContain("more errors: see the file of refused rows");
   });
 
   const partOf = (name: string, which: string): string => join(folder, name, `${which}.csv.part`);
@@ -469,7 +489,7 @@ describe("a long file", () => {
     expect([first >= 30, second >= 100, second < rows]).toEqual([true, true, true]);
     const { status, said, doses, refused } = season("killed", input, "--batch", "200");
     expect(status).toBe(0);
-    expect(said).toMatch(new RegExp(`^\\d+\\.\\d %: ${second} rows`));
+    expect(said).toMatch(new RegExp(`^\\d+\\.\\d%: ${second} rows`));
     expect(doses).toBe(whole.doses);
     expect(refused).toBe(whole.refused);
     expect(readdirSync(join(folder, "killed")).sort()).toEqual(["doses.csv", "refused.csv"]);
@@ -508,7 +528,7 @@ describe("a long file", () => {
     truncateSync(partOf("changed", "refused"), 100);
     const short = season("changed", sample);
     expect(short.status).toBe(1);
-    expect(short.said).toContain("not as it was written");
+    expect(short.said).toContain("changed since it was written");
     const again = season("changed", other, "--restart");
     expect([again.status, rowsOf(again.doses)[0]?.treated_area]).toEqual([0, "2200"]);
     expect(again.refused).toBe(result.refused);

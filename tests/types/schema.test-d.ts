@@ -7,7 +7,6 @@ import type {
   TodaysConditions,
 } from "../../src/output-rate/index.ts";
 import type { PlanInput, Plot, Product, Sprayer } from "../../src/plan/index.ts";
-import { about, choice, fields, kindOf, maybe, name, number, only, words } from "../../src/schema/fields.ts";
 import {
   type calibrationRecordSchema,
   type calibrationSchema,
@@ -25,7 +24,9 @@ import {
   type toolsSchema,
 } from "../../src/schema/index.ts";
 import type { LabelRate, Reserve } from "../../src/tank-mix/index.ts";
+import { about, choice, kinds, object, optional, text } from "../../src/units/fields.ts";
 import type { Length, VolumeRate } from "../../src/units/index.ts";
+import { quantity } from "../../src/units/quantity-field.ts";
 
 /** True where two types are the same, and not only such that one fits the other. */
 type Same<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : false;
@@ -55,49 +56,36 @@ const noLength: z.ZodMiniType<Length> = quantitySchema("mass");
 // @ts-expect-error not the name of a dimension
 quantitySchema("weight");
 
-// That the schemas are of these types is no mere claim: they are put together so that a gap does not compile.
+// That the schemas are of these types is no mere claim: their lists are put together so that a gap does not compile.
 interface Thing {
   readonly kind: "thing";
   readonly size: Length;
   readonly note?: string;
   readonly never?: never;
 }
-const kind = only("thing");
-const size = quantitySchema("length");
-fields<Thing>({ kind, size, note: maybe(words(), "a note") });
+const kind = choice("Says what it is.", ["thing"]);
+const size = quantity("Its size.", "length");
+const note = optional(text("A note."));
+object<Thing>({ kind, size, note });
 // @ts-expect-error a field that the type has is missing here
-fields<Thing>({ kind, note: maybe(words(), "a note") });
+object<Thing>({ kind, note });
 // @ts-expect-error so is one that may be left out
-fields<Thing>({ kind, size });
+object<Thing>({ kind, size });
 // @ts-expect-error a field that the type does not have
-fields<Thing>({ kind, size, note: maybe(words(), "a note"), more: number() });
+object<Thing>({ kind, size, note, more: note });
 // @ts-expect-error a field of another type
-fields<Thing>({ kind, size: quantitySchema("mass"), note: maybe(words(), "a note") });
+object<Thing>({ kind, size: quantity("Its weight.", "mass"), note });
 // @ts-expect-error a field that may be left out is needed here
-fields<Thing>({ kind, size, note: words() });
-// @ts-expect-error a field that is needed may be left out here
-fields<Thing>({ kind, size: maybe(size, "a size"), note: maybe(words(), "a note") });
-fields<Thing>({ kind, size: about(size, "a size"), note: maybe(words(), "a note") });
+object<Thing>({ kind, size, note: text("A note.") });
+object<Thing>({ kind, size: about("Another size.", size), note });
 
-choice<string | number>()([words(), number()], () => 0);
-// @ts-expect-error an option is missing
-choice<string | number>()([words()], () => 0);
-// @ts-expect-error an option too many
-choice<string>()([words(), number()], () => 0);
-
-name<"a" | "b">({ a: 1, b: 1 });
-// @ts-expect-error a name is missing
-name<"a" | "b">({ a: 1 });
-// @ts-expect-error a name too many
-name<"a" | "b">({ a: 1, b: 1, c: 1 });
-
-type Kinds = { readonly kind: "one" } | { readonly kind: "two"; readonly n: number };
-const one = fields<Extract<Kinds, { kind: "one" }>>({ kind: only("one") });
-const two = fields<Extract<Kinds, { kind: "two" }>>({ kind: only("two"), n: number() });
-kindOf<Kinds>({ one, two });
+type Kinds = { readonly kind: "one" } | { readonly kind: "two"; readonly n: Length };
+const one = object<Extract<Kinds, { kind: "one" }>>({ kind: choice("One.", ["one"]) });
+const two = object<Extract<Kinds, { kind: "two" }>>({ kind: choice("Two.", ["two"]), n: size });
+kinds<Kinds>("One or two.", { one, two });
 // @ts-expect-error a kind is missing
-kindOf<Kinds>({ one });
+kinds<Kinds>("One or two.", { one });
 // @ts-expect-error kinds the wrong way round
-kindOf<Kinds>({ one: two, two: one });
+kinds<Kinds>("One or two.", { one: two, two: one });
 
 export { length, noLength, rate, same };

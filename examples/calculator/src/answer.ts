@@ -4,7 +4,7 @@ import { byId, el } from "./dom.ts";
 import { plotDrawing, type Scale } from "./drawing.ts";
 import { partDrawing, tankDrawing } from "./vessels.ts";
 
-/** Shows what the job comes to. */
+/** Shows the answer. */
 export function showAnswer(plan: Plan, scale: Scale): void {
   const sheet = worksheet(plan, { locale: scale.locale });
   const drawing = plotDrawing(plan, scale);
@@ -13,7 +13,7 @@ export function showAnswer(plan: Plan, scale: Scale): void {
     ...groupsOf(plan, sheet).map((group) => loadCard(group, plan, sheet, scale)),
     facts(sheet.headings.totals, sheet.totals),
     facts(sheet.headings.summary, sheet.summary),
-    ...(drawing ? [el("h3", {}, "The plot, drawn to scale"), drawing] : []),
+    ...(drawing ? [el("h3", {}, "Plot drawn to scale"), drawing] : []),
     printButton(),
   );
   byId("cautions").replaceChildren(
@@ -23,35 +23,41 @@ export function showAnswer(plan: Plan, scale: Scale): void {
   byId("working").hidden = false;
 }
 
-/** Shows that there is no answer yet, and the way to each field that it waits for. */
-export function showMissing(fields: readonly HTMLElement[]): void {
-  const list = fields.map((field) => {
-    const button = el("button", { type: "button", class: "quiet" }, nameOf(field));
-    button.addEventListener("click", () => goTo(field));
-    return el("li", {}, button);
-  });
+/** Shows that there is no answer yet, with a link to each field that is still to be filled in or fixed. */
+export function showMissing(wrong: readonly HTMLElement[], empty: readonly HTMLElement[]): void {
   byId("found").replaceChildren(
-    el("p", {}, "It comes here as soon as these are filled in:"),
-    el("ul", { class: "missing" }, ...list),
+    el("p", {}, "Your answer shows up here."),
+    ...linksTo("Fix first:", wrong),
+    ...linksTo("Still to fill in:", empty),
   );
   byId("cautions").replaceChildren();
   byId("working").hidden = true;
 }
 
+function linksTo(title: string, fields: readonly HTMLElement[]): HTMLElement[] {
+  if (fields.length === 0) return [];
+  const list = fields.map((field) => {
+    const button = el("button", { type: "button", class: "quiet" }, nameOf(field));
+    button.addEventListener("click", () => goTo(field));
+    return el("li", {}, button);
+  });
+  return [el("p", {}, title), el("ul", { class: "missing" }, ...list)];
+}
+
 function nameOf(field: HTMLElement): string {
   const label = document.querySelector(`label[for="${field.id}"]`)?.firstChild?.textContent;
   const product = field.closest(".product")?.querySelector("legend")?.textContent;
-  return [product, label ?? "Look at this part of the form"].filter((part) => part !== undefined).join(": ");
+  return [product, label ?? "Check this section"].filter((part) => part !== undefined).join(": ");
 }
 
-/** Brings a field into sight and puts the cursor into it. */
+/** Scrolls to a field and puts the cursor in it. */
 export function goTo(field: HTMLElement): void {
   field.closest("details")?.setAttribute("open", "");
   field.scrollIntoView({ block: "center" });
   field.focus({ preventScroll: true });
 }
 
-/** Writes the working out; done on request, since it is long. */
+/** Writes out the working. It is long, so only on request. */
 export function showWorking(plan: Plan, locale: string): void {
   const { steps, rounding } = worksheet(plan, { locale });
   byId("steps").replaceChildren(
@@ -90,19 +96,20 @@ function facts(title: string, list: Worksheet["summary"]): HTMLElement {
   return el("section", {}, el("h3", {}, title), el("dl", {}, ...rows));
 }
 
-/** Loads that read alike, one after the other: what is told of the first holds for all. */
+/** Loads in a row that read alike. They are shown once. */
 function groupsOf({ loads }: Plan, sheet: Worksheet): PlannedLoad[][] {
-  const told = ({ number }: PlannedLoad): string => JSON.stringify({ ...sheet.loads[number - 1], title: "" });
+  const textOf = ({ number }: PlannedLoad): string =>
+    JSON.stringify({ ...sheet.loads[number - 1], title: "" });
   const groups: PlannedLoad[][] = [];
   for (const load of loads) {
     const group = groups.at(-1);
-    if (group?.[0] && told(group[0]) === told(load)) group.push(load);
+    if (group?.[0] && textOf(group[0]) === textOf(load)) group.push(load);
     else groups.push([load]);
   }
   return groups;
 }
 
-// So many tanks fit on a phone without hiding what comes after them.
+// More tanks than this would push the doses off a phone's screen.
 const MOST_TANKS = 8;
 
 function loadCard(
@@ -116,7 +123,7 @@ function loadCard(
   const title =
     first === last
       ? written.title
-      : `Loads ${first.number} to ${last.number} of ${plan.loads.length}, all the same`;
+      : `Loads ${first.number} to ${last.number} of ${plan.loads.length} (all the same)`;
   const tanks = group.slice(0, MOST_TANKS).map((load) => tankDrawing(load, plan.input.sprayer.tank, locale));
   const more = group.length - tanks.length;
   return el(
@@ -144,7 +151,7 @@ function doseItem(
   return el(
     "li",
     {},
-    el("p", { class: "dose" }, el("b", {}, product), " ", el("span", { class: "amount-told" }, amount)),
+    el("p", { class: "dose" }, el("b", {}, product), " ", el("span", { class: "amount-text" }, amount)),
     ...parts.map((part, at) =>
       el(
         "div",

@@ -2,7 +2,7 @@ import type { Plan } from "swath-to-spoon/plan";
 import { fieldCard } from "swath-to-spoon/worksheet";
 import { byId, el } from "./dom.ts";
 
-/** Lays out the card that is printed and taken to the tank. Only paper shows it. */
+/** Lays out the card to take to the tank. It shows on paper only. */
 export function layCard(plan: Plan, locale: string): void {
   const { title, warnings, facts, order, loads, cautions, headings } = fieldCard(plan, { locale });
   byId("card").replaceChildren(
@@ -33,7 +33,7 @@ export function layCard(plan: Plan, locale: string): void {
   );
 }
 
-/** Leaves nothing to print where there is no plan. */
+/** Replaces the card if there is no plan. */
 export function clearCard(): void {
-  byId("card").replaceChildren(el("p", {}, "There is no answer to print yet: the form is not filled in."));
+  byId("card").replaceChildren(el("p", {}, "Nothing to print yet. Finish the form first."));
 }

@@ -2,16 +2,15 @@ import { type Issue, SprayMathError } from "swath-to-spoon";
 import { toolSet } from "swath-to-spoon/household";
 import { type Plan, planApplication } from "swath-to-spoon/plan";
 import { parsePlanInput } from "swath-to-spoon/schema";
-import { parseQuantity } from "swath-to-spoon/units";
 import { type Field, type Job, PLOT_FIELDS, productFields, SPRAYER_FIELDS, STRIP_FIELDS } from "./job.ts";
-import { based, type Entry, inUnit, type Writing, written } from "./units.ts";
+import { type Entry, inUnit, numberText, type Writing, written } from "./units.ts";
 
-/** The plan of a job, or every fault that stands in its way. */
+/** The plan of a job, or every error that stops it. */
 export type Checked =
   | { readonly plan: Plan; readonly faults?: never }
   | { readonly plan?: never; readonly faults: readonly Issue[] };
 
-/** Looks at everything that stands in the form, and plans the job where nothing is at fault. */
+/** Checks everything in the form, and plans the job if nothing is wrong. */
 export function check(job: Job, writing: Writing): Checked {
   try {
     const options = { locale: writing.locale, system: writing.system };
@@ -22,17 +21,17 @@ export function check(job: Job, writing: Writing): Checked {
   }
 }
 
-/** The job as the library takes it, still as it was typed: what is wrong with it is for the library to say. */
+/** The job as the library expects it, still as it was typed. The library reports what is wrong. */
 function inputOf(job: Job, locale: string): object {
   const { entries, products, tools, scale } = job;
   const plot = fieldsOf(PLOT_FIELDS[job.plot], entries, locale);
   const rest = fieldsOf([...STRIP_FIELDS, ...SPRAYER_FIELDS], entries, locale);
   return {
-    // Whoever chose the whole block has said that all of it is sprayed; unsaid, the library would ask.
+    // Choosing the whole block says that all of it is sprayed. Without this the library asks.
     plot: { kind: job.plot, ...plot.plot, ...(job.plot === "rectangle" && { fraction: 1 }) },
     calibration: { kind: "strip", ...rest.calibration },
     sprayer: { ...rest.sprayer },
-    ...(rest.reserve && { reserve: rest.reserve }),
+    reserve: rest.reserve,
     products: products.map(({ name, form, entries }) => ({
       name: name.trim() === "" ? undefined : name.trim(),
       form,
@@ -44,7 +43,7 @@ function inputOf(job: Job, locale: string): object {
 
 type Nested = { readonly [key: string]: unknown };
 
-/** `plot.rows` goes to `rows` in `plot`; an empty field goes nowhere. */
+/** Puts `plot.rows` into `rows` of `plot`. An empty field is left out. */
 function fieldsOf(
   fields: readonly Field[],
   entries: Readonly<Record<string, Entry>>,
@@ -62,16 +61,7 @@ function fieldsOf(
 
 function valueIn({ kind }: Field, entry: Entry, locale: string): unknown {
   if (entry.text.trim() === "") return undefined;
-  if (kind === undefined) return plainNumber(entry.text, locale);
-  if (entry.typed) return based(inUnit(entry.typed.quantity, entry.unit));
+  if (kind === undefined) return numberText(entry.text).replace(/\s*%$/, "");
+  if (entry.typed) return inUnit(entry.typed.quantity, entry.unit);
   return written(entry, locale);
-}
-
-// Text that is no number stays text: the library then says what it wants instead.
-function plainNumber(text: string, locale: string): number | string {
-  try {
-    return parseQuantity(`${text.replace(/%/g, "")} %`, { locale, dimension: "fraction" }).value;
-  } catch {
-    return text;
-  }
 }

@@ -8,7 +8,7 @@ function filled<E extends Element>(element: E, attributes: Attributes, children:
     if (value !== undefined && value !== false)
       element.setAttribute(name, value === true ? "" : String(value));
   }
-  // Text goes in as text nodes only, so nothing that a person types is ever read as markup.
+  // Text goes in as text nodes only, so nothing a person types is read as markup.
   element.append(...children.filter((child) => child !== undefined));
   return element;
 }
@@ -31,7 +31,7 @@ export function svg<K extends keyof SVGElementTagNameMap>(
   return filled(document.createElementNS(SVG, tag) as SVGElementTagNameMap[K], attributes, children);
 }
 
-/** The element that the page is known to have. */
+/** Returns an element that the page has. */
 export function byId<E extends HTMLElement>(id: string): E {
   const found = document.getElementById(id);
   if (found === null) throw new Error(`The page has no #${id}`);

@@ -9,21 +9,21 @@ type Rows = Extract<Plot, { readonly kind: "row-bands" }> & {
 };
 type Block = Extract<Plot, { readonly kind: "rectangle" }>;
 
-/** How the drawing is to write its sizes. */
+/** How the drawing writes its sizes. */
 export interface Scale {
   readonly system: UnitSystem;
   readonly locale: string;
 }
 
-// The room that the plot may take, in the drawing's own units, which are pixels on a phone.
+// The most room the plot takes, in the drawing's own units (pixels on a phone).
 const ROOM = { width: 280, height: 420 };
 const EDGE = { left: 14, top: 30, bottom: 42 };
 const WIDTH = ROOM.width + 2 * EDGE.left;
 
-// More of them than this are a gray haze on a phone.
+// More stripes than this blur on a phone.
 const MOST_STRIPES = 80;
 
-/** The plot to scale, its bands and the passes over it; nothing where only the area is known. */
+/** Draws the plot to scale with its bands and passes. Returns nothing if only the area is known. */
 export function plotDrawing({ input }: Plan, scale: Scale): HTMLElement | undefined {
   const plot = input.plot as Plot;
   if (input.calibration.kind !== "strip") return undefined;
@@ -33,7 +33,7 @@ export function plotDrawing({ input }: Plan, scale: Scale): HTMLElement | undefi
   return undefined;
 }
 
-/** A plot as it is drawn: how large, how much of it, and whether the long side is cut. */
+/** A plot as drawn: its size, its scale, and whether the long side is shortened. */
 interface Frame {
   readonly perMeter: number;
   readonly width: number;
@@ -41,7 +41,7 @@ interface Frame {
   readonly cut: boolean;
 }
 
-// Widths and lengths have one scale. A plot far longer than wide is cut short, so that its bands can still be told apart.
+// Widths and lengths have one scale. A long, narrow plot is shortened so its bands can still be seen.
 function frameFor(width: number, length: number): Frame {
   const shownLength = Math.min(length, 3 * width);
   const perMeter = Math.min(ROOM.width / width, ROOM.height / shownLength);
@@ -73,13 +73,13 @@ function rowsDrawing(plot: Rows, swath: Length, scale: Scale): HTMLElement {
     ];
   }).flat();
   const sizes = [
-    `${rows} rows of ${text(rowLength, scale)}`,
-    `a band ${text(bandWidth, scale)} wide on each`,
-    `${text(rowSpacing, scale)} from row to row`,
-    `${passes} passes, ${text(longer(rowLength, passes), scale)} of walking`,
+    `${rows} rows, each ${text(rowLength, scale)} long`,
+    `a band ${text(bandWidth, scale)} wide on each row`,
+    `rows ${text(rowSpacing, scale)} apart`,
+    `${passes} passes, ${text(longer(rowLength, passes), scale)} to walk`,
   ];
   const across = `${text(longer(rowSpacing, drawn), scale)} across`;
-  const remark = drawn < rows ? `The first ${drawn} rows are drawn.` : undefined;
+  const remark = drawn < rows ? `Shows the first ${drawn} rows.` : undefined;
   return figure(frame, stripes, across, sizes, scale, remark);
 }
 
@@ -91,7 +91,7 @@ function blockDrawing({ length, width }: Block, swath: Length, scale: Scale): HT
   const across = whole ? valueIn(width, "m") : drawn * each;
   const frame = frameFor(across, valueIn(length, "m"));
   const stripes = Array.from({ length: drawn }, (_, i): SVGElement[] => {
-    // The last pass moves in, so that it ends where the plot does.
+    // The last pass moves in to end at the plot's edge.
     const from = whole ? Math.max(0, Math.min(i * each, across - each)) : i * each;
     const stripe = Math.min(each, across) * frame.perMeter;
     const x = from * frame.perMeter;
@@ -108,19 +108,19 @@ function blockDrawing({ length, width }: Block, swath: Length, scale: Scale): HT
   }).flat();
   const sizes = [
     `${text(length, scale)} long, ${text(width, scale)} wide`,
-    `${along.passes} passes of ${text(swath, scale)} along the length`,
+    `${along.passes} passes, each ${text(swath, scale)} wide, along the length`,
     ...lastPass(along, scale),
-    `${text(along.distance, scale)} of walking`,
+    `${text(along.distance, scale)} to walk`,
   ];
-  const told = `${text(whole ? width : longer(swath, drawn), scale)} across`;
-  const remark = whole ? undefined : `The first ${drawn} passes are drawn.`;
-  return figure(frame, stripes, told, sizes, scale, remark);
+  const acrossText = `${text(whole ? width : longer(swath, drawn), scale)} across`;
+  const remark = whole ? undefined : `Shows the first ${drawn} passes.`;
+  return figure(frame, stripes, acrossText, sizes, scale, remark);
 }
 
 function lastPass({ lastOverlap, pastEdge }: Passes, scale: Scale): string[] {
-  if (pastEdge.value > 0) return [`the one pass reaches ${text(pastEdge, scale)} over the edge`];
+  if (pastEdge.value > 0) return [`the pass sprays ${text(pastEdge, scale)} past the edge`];
   return lastOverlap.value > 0
-    ? [`the last one overlaps by ${text(lastOverlap, scale)}: do not spray that strip twice`]
+    ? [`the last pass overlaps by ${text(lastOverlap, scale)}: shut off over the part already sprayed`]
     : [];
 }
 
@@ -132,7 +132,7 @@ function text(size: Length, { locale }: Scale): string {
   return formatQuantity(size, { locale, digits: 4 });
 }
 
-// Which way a pass is walked: there and back in turn. It stands a quarter of the way up, clear of the cut in the middle.
+// The direction of a pass: up and back in turn. It is drawn below the zigzag in the middle.
 function arrow(x: number, height: number, away: boolean, width: number): SVGElement {
   const middle = height * 0.75;
   const half = Math.min(18, height * 0.2);
@@ -157,7 +157,7 @@ function figure(
 ): HTMLElement {
   const { width, height, cut } = frame;
   const left = (WIDTH - width) / 2;
-  const label = `The plot to scale: ${sizes.join(", ")}.`;
+  const label = `Plot drawn to scale: ${sizes.join(", ")}.`;
   const drawing = svg(
     "svg",
     {
@@ -180,7 +180,7 @@ function figure(
     "figcaption",
     {},
     el("ul", {}, ...sizes.map((size) => el("li", {}, size))),
-    ...[cut ? "Cut short where the zigzag is; the rest is to scale." : undefined, remark].map((one) =>
+    ...[cut ? "Drawing shortened at the zigzag; otherwise to scale." : undefined, remark].map((one) =>
       one === undefined ? undefined : el("p", { class: "hint" }, one),
     ),
   );
@@ -210,7 +210,7 @@ function scaleBar({ perMeter, height }: Frame, { system, locale }: Scale): SVGEl
   );
 }
 
-/** The largest of 1, 2, 5, 10, 20, 50 … that is not more. */
+/** The largest of 1, 2, 5, 10, 20, 50 … up to a limit. */
 function niceNumber(most: number): number {
   const power = 10 ** Math.floor(Math.log10(most));
   return ([5, 2].find((step) => step * power <= most) ?? 1) * power;

@@ -1,5 +1,6 @@
 import type { Issue } from "swath-to-spoon";
 import type { ToolSetName } from "swath-to-spoon/household";
+import type { Warning } from "swath-to-spoon/plan";
 import type { Unit } from "swath-to-spoon/units";
 import { byId, el } from "./dom.ts";
 import {
@@ -17,20 +18,20 @@ import {
   STRIP_FIELDS,
   TOOLS,
 } from "./job.ts";
-import { type Entry, quantityIn, shortNumber, sign, unitsFor, type Writing } from "./units.ts";
+import { type Entry, inUnit, quantityIn, shortNumber, sign, unitsFor, type Writing } from "./units.ts";
 
-/** What the form needs of the page around it. */
+/** What the form needs from the page around it. */
 export interface Keeper {
   readonly job: () => Job;
   readonly writing: () => Writing;
-  /** Takes the changed job; `rebuild` puts other fields in place before anything is said about them. */
+  /** Takes the changed job. `rebuild` puts other fields in place before their errors are shown. */
   readonly change: (job: Job, rebuild?: () => void) => void;
 }
 
-// The places of the fields that a person has been to, or was sent to: only these show that nothing stands in them.
+// The fields that a person has visited or was sent to. Only these say that they are required.
 const visited = new Set<string>();
 
-/** Forgets which fields a person has been to. */
+/** Forgets which fields a person has visited. */
 export function unvisit(): void {
   visited.clear();
 }
@@ -39,21 +40,21 @@ export function unvisit(): void {
 export function buildForm(keeper: Keeper): void {
   byId("form").replaceChildren(
     plotSection(keeper),
-    section("calibration", "2", "The test strip", [
+    section("calibration", "2", "Test strip", [
       el(
         "p",
         { class: "hint" },
-        "With clean water: fill to a mark, spray the strip at your usual pace, measure what fills it up again.",
+        "Fill to a mark with clean water, spray the strip at your normal pace, then measure how much it takes to refill to the mark.",
       ),
       ...STRIP_FIELDS.map((field) => jobField(field, keeper)),
     ]),
     section(
       "sprayer",
       "3",
-      "The sprayer",
+      "Sprayer",
       SPRAYER_FIELDS.map((field) => jobField(field, keeper)),
     ),
-    section("products", "4", "What goes in", [el("div", { id: "products" })]),
+    section("products", "4", "Products", [el("div", { id: "products" })]),
     toolsSection(keeper),
   );
   buildProducts(keeper);
@@ -69,7 +70,7 @@ function section(place: string, number: string, title: string, children: readonl
   );
 }
 
-/** Where the fault at a place of the job is told. */
+/** The line that shows the error of one place of the job. */
 function fault(place: string): HTMLElement {
   return el("p", { class: "fault", id: idOf(place, "fault"), "data-fault": place, "aria-live": "polite" });
 }
@@ -83,10 +84,16 @@ function plotSection(keeper: Keeper): HTMLElement {
   const build = (): void =>
     fields.replaceChildren(...PLOT_FIELDS[keeper.job().plot].map((field) => jobField(field, keeper)));
   build();
-  const kinds = choices("plot-kind", "What is sprayed", PLOT_KINDS, keeper.job().plot, (kind: PlotKind) => {
-    keeper.change({ ...keeper.job(), plot: kind }, build);
-  });
-  return section("plot", "1", "The plot", [kinds, fields]);
+  const kinds = choices(
+    "plot-kind",
+    "What do you spray?",
+    PLOT_KINDS,
+    keeper.job().plot,
+    (kind: PlotKind) => {
+      keeper.change({ ...keeper.job(), plot: kind }, build);
+    },
+  );
+  return section("plot", "1", "Plot", [kinds, fields]);
 }
 
 function toolsSection(keeper: Keeper): HTMLElement {
@@ -99,13 +106,13 @@ function toolsSection(keeper: Keeper): HTMLElement {
   );
   const box = el("input", { type: "checkbox", id: "scale", checked: scale });
   box.addEventListener("change", () => keeper.change({ ...keeper.job(), scale: box.checked }));
-  return section("tools", "5", "What you measure with", [
-    el("div", { class: "field" }, el("label", { for: "tools" }, "Measuring tools"), select),
-    el("label", { class: "tick" }, box, "A scale that reads 0.1 g is at hand"),
+  return section("tools", "5", "Measuring tools", [
+    el("div", { class: "field" }, el("label", { for: "tools" }, "What do you measure with?"), select),
+    el("label", { class: "tick" }, box, "I have a scale that reads to 0.1 g"),
   ]);
 }
 
-/** A row of choices, one of which is taken. */
+/** A row of choices; one is chosen. */
 export function choices<T extends string>(
   name: string,
   legend: string,
@@ -137,8 +144,9 @@ interface Slot {
 }
 
 function fieldRow(field: Field, place: string, keeper: Keeper, slot: Slot): HTMLElement {
-  const { kind, label, hint, whole, optional } = field;
+  const { kind, label, whole, optional } = field;
   const { locale, system } = keeper.writing();
+  const hint = typeof field.hint === "object" ? field.hint[system] : field.hint;
   const id = idOf(place, "field");
   const input = el("input", {
     id,
@@ -162,7 +170,7 @@ function fieldRow(field: Field, place: string, keeper: Keeper, slot: Slot): HTML
     visited.add(place);
     slot.set({ text: input.value, unit: slot.get().unit });
   });
-  // On leaving the field a unit that was typed goes to where units are, so that the two never disagree.
+  // When a person leaves the field, a typed unit moves to the list of units, so the two always agree.
   input.addEventListener("change", () => {
     const entry = withoutTypedUnit(slot.get(), units, keeper.writing());
     visited.add(place);
@@ -174,12 +182,7 @@ function fieldRow(field: Field, place: string, keeper: Keeper, slot: Slot): HTML
   return el(
     "div",
     { class: "field" },
-    el(
-      "label",
-      { for: id },
-      label,
-      optional && !label.includes("%") ? el("span", { class: "optional" }, " (optional)") : undefined,
-    ),
+    el("label", { for: id }, label, optional ? el("span", { class: "optional" }, " (optional)") : undefined),
     hint ? el("p", { class: "hint", id: idOf(place, "hint") }, hint) : undefined,
     el(
       "div",
@@ -194,8 +197,18 @@ function fieldRow(field: Field, place: string, keeper: Keeper, slot: Slot): HTML
 function withoutTypedUnit(entry: Entry, units: readonly Unit[], writing: Writing): Entry {
   if (entry.typed || !/\p{L}|%/u.test(entry.text)) return entry;
   const quantity = quantityIn(entry, writing);
-  if (quantity === undefined || !units.includes(quantity.unit)) return entry;
-  return { text: shortNumber(quantity.value, writing.locale), unit: quantity.unit };
+  // A percentage keeps its basis only as text. The library asks for one that is missing.
+  if (quantity === undefined || quantity.unit === "%") return entry;
+  const numberOf = (value: number): string => shortNumber(value, writing.locale);
+  if (units.includes(quantity.unit)) return { text: numberOf(quantity.value), unit: quantity.unit };
+  try {
+    // Shown in the field's own unit, so that a slip such as 4 qt for 4 gal can be seen.
+    const { value } = inUnit(quantity, entry.unit);
+    return { text: numberOf(value), unit: entry.unit, typed: { text: entry.text, quantity } };
+  } catch {
+    // The wrong kind of amount. Its error says so.
+    return entry;
+  }
 }
 
 function buildProducts(keeper: Keeper): void {
@@ -243,7 +256,7 @@ function productCard(i: number, keeper: Keeper): HTMLElement {
       el(
         "details",
         { class: "limits", open },
-        el("summary", {}, "Check it against the label"),
+        el("summary", {}, "Label limits (optional)"),
         ...limits.map(row),
       ),
     );
@@ -251,11 +264,11 @@ function productCard(i: number, keeper: Keeper): HTMLElement {
   build();
   const forms = choices<Form>(
     `form-${i}`,
-    "It is measured",
-    { liquid: "By volume, a liquid", dry: "By weight, a dry product" },
+    "How is it measured?",
+    { liquid: "Liquid (by volume)", dry: "Dry (by weight)" },
     get().form,
     (form) => {
-      // A figure by volume says nothing by weight, and the two kinds of ounces are easily confused: it is asked for anew.
+      // A volume says nothing about weight, and the two kinds of ounces are easy to mix up. So the rate is cleared.
       const { entries } = emptyProduct(keeper.job().system, form);
       const water = get().entries["label.leastCarrier"] as Entry;
       set({ ...get(), form, entries: { ...entries, "label.leastCarrier": water } }, build);
@@ -281,7 +294,7 @@ function productCard(i: number, keeper: Keeper): HTMLElement {
 }
 
 function removeButton(i: number, keeper: Keeper): HTMLElement {
-  const button = el("button", { type: "button", class: "quiet" }, `Take product ${i + 1} out`);
+  const button = el("button", { type: "button", class: "quiet" }, `Remove product ${i + 1}`);
   button.addEventListener("click", () => {
     const job = keeper.job();
     const products = job.products.filter((_, at) => at !== i);
@@ -291,21 +304,23 @@ function removeButton(i: number, keeper: Keeper): HTMLElement {
   return button;
 }
 
-/** Shows each fault beside its field, and gives back the fields at fault in the order of the form. */
+/** Shows each error next to its field, and returns the fields with errors in the order of the form. */
 export function showFaults(faults: readonly Issue[]): HTMLElement[] {
-  const told = new Map<HTMLElement, string>();
+  const shown = new Map<HTMLElement, string>();
   for (const { path, message, code } of faults) {
     const at = placeFor(path);
-    if (at === undefined || told.has(at)) continue;
+    if (at === undefined || shown.has(at)) continue;
     const place = at.dataset.fault ?? "";
-    const silent = code === "missing" && !visited.has(place);
-    told.set(at, silent ? "" : code === "missing" ? "Still needed." : message);
+    // What is missing inside a filled field, such as what a percentage is of, has its own message.
+    const empty = code === "missing" && path === place;
+    shown.set(at, !empty ? message : visited.has(place) ? "Required." : "");
   }
   const found: HTMLElement[] = [];
   for (const line of document.querySelectorAll<HTMLElement>("[data-fault]")) {
-    const text = told.get(line);
-    // Only a changed line is written, so that a screen reader says it once.
+    const text = shown.get(line);
+    // Only a changed line is written, so a screen reader says it once.
     if (line.textContent !== (text ?? "")) line.textContent = text ?? "";
+    line.classList.remove("doubt");
     const input = document.querySelector<HTMLElement>(`[data-place="${line.dataset.fault}"]`);
     if (text) input?.setAttribute("aria-invalid", "true");
     else input?.removeAttribute("aria-invalid");
@@ -314,7 +329,18 @@ export function showFaults(faults: readonly Issue[]): HTMLElement[] {
   return found;
 }
 
-/** The line nearest to a fault's path: its own field's, else that of the part it is in, else the last of the form. */
+/** Shows each refusal and warning of a plan next to its field as well. */
+export function showDoubts(warnings: readonly Warning[]): void {
+  for (const { path, severity, message } of warnings) {
+    // A dose is in doubt where its product is entered.
+    const line = placeFor(path.replace(/^loads\[\d+\]\./, ""));
+    if (severity === "note" || line === undefined || line.textContent !== "") continue;
+    line.textContent = message;
+    line.classList.toggle("doubt", severity === "warning");
+  }
+}
+
+/** The line nearest to an error's path: its own field's, else its section's, else the last one of the form. */
 function placeFor(path: string): HTMLElement | undefined {
   const lines = [...document.querySelectorAll<HTMLElement>("[data-fault]")];
   const inside = lines
@@ -326,7 +352,7 @@ function placeFor(path: string): HTMLElement | undefined {
   return inside[0] ?? lines.at(-1);
 }
 
-/** Goes to a field at fault, and has every empty one say that it is needed. */
+/** Has every empty field say that it is required. */
 export function visitAll(faults: readonly Issue[]): void {
   for (const { path } of faults) visited.add(path);
 }

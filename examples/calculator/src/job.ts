@@ -2,12 +2,12 @@ import type { ToolSetName } from "swath-to-spoon/household";
 import type { Unit, UnitSystem } from "swath-to-spoon/units";
 import { type Entry, type Kind, switched, unitsFor, type Writing } from "./units.ts";
 
-/** A field of the form. `key` is its place in the job that the library plans, so a fault finds its way to it. */
+/** A field of the form. `key` is its place in the job that the library plans, so an error finds its way to it. */
 export interface Field {
   readonly key: string;
   readonly label: string;
-  readonly hint?: string;
-  /** What is measured; a plain number without it. */
+  readonly hint?: string | Readonly<Record<UnitSystem, string>>;
+  /** What is measured. A field without it holds a plain number. */
   readonly kind?: Kind;
   readonly whole?: true;
   readonly optional?: true;
@@ -17,95 +17,101 @@ export type PlotKind = "row-bands" | "rectangle" | "treated-area";
 export type Form = "liquid" | "dry";
 
 export const PLOT_KINDS: Readonly<Record<PlotKind, string>> = {
-  "row-bands": "A band along each row",
-  rectangle: "A whole block, edge to edge",
-  "treated-area": "I know the sprayed area",
+  "row-bands": "A band on each row",
+  rectangle: "Whole block (broadcast)",
+  "treated-area": "I know the treated area",
 };
 
 export const PLOT_FIELDS: Readonly<Record<PlotKind, readonly Field[]>> = {
   "row-bands": [
     { key: "plot.rows", label: "Number of rows", whole: true },
-    { key: "plot.rowLength", label: "Length of one row", kind: "long" },
-    { key: "plot.bandWidth", label: "Width of the sprayed band", hint: "On one row.", kind: "short" },
+    { key: "plot.rowLength", label: "Row length", kind: "long" },
+    { key: "plot.bandWidth", label: "Band width", hint: "Width you spray on each row.", kind: "short" },
     {
       key: "plot.rowSpacing",
       label: "Row spacing",
-      hint: "From the middle of one row to the middle of the next.",
+      hint: "Center to center.",
       kind: "short",
     },
   ],
   rectangle: [
-    { key: "plot.length", label: "Length of the block", hint: "The way you walk.", kind: "long" },
-    { key: "plot.width", label: "Width of the block", kind: "long" },
+    { key: "plot.length", label: "Block length", hint: "The direction you walk.", kind: "long" },
+    { key: "plot.width", label: "Block width", kind: "long" },
   ],
   "treated-area": [
     {
       key: "plot.treated",
-      label: "Sprayed area",
-      hint: "Only the ground that spray lands on.",
+      label: "Treated area",
+      hint: "Only the ground you spray.",
       kind: "area",
     },
   ],
 };
 
 export const STRIP_FIELDS: readonly Field[] = [
-  { key: "calibration.distance", label: "Length of the strip", kind: "long" },
+  { key: "calibration.distance", label: "Strip length", kind: "long" },
   {
     key: "calibration.swath",
-    label: "Width wetted in one pass",
-    hint: "With a band: the band.",
+    label: "Spray width in one pass",
+    hint: "If you spray a band, enter the band width.",
     kind: "short",
   },
   {
     key: "calibration.used",
-    label: "Water used on it",
-    hint: "What it took to fill up to the mark again.",
+    label: "Water used (refill)",
+    hint: "How much it took to refill to the mark.",
     kind: "refill",
   },
 ];
 
 export const SPRAYER_FIELDS: readonly Field[] = [
-  { key: "sprayer.tank", label: "The tank holds", kind: "tank" },
+  { key: "sprayer.tank", label: "Tank size", kind: "tank" },
   {
     key: "sprayer.workingFill",
-    label: "You fill it to",
-    hint: "Leave empty to fill it up.",
+    label: "Fill the tank to",
+    hint: "Leave blank to fill the tank all the way.",
     kind: "tank",
     optional: true,
   },
   {
     key: "sprayer.lineVolume",
-    label: "Left in hose and boom",
-    hint: "Mixed, but never sprayed.",
+    label: "Held in hose, wand and boom",
+    hint: "Mix that stays in the hose and can't be sprayed out.",
     kind: "lines",
     optional: true,
   },
   {
     key: "reserve.percent",
-    label: "Extra to be sure, in %",
-    hint: "On top of what the plot takes.",
+    label: "Extra mix to allow, %",
+    hint: "On top of what the plot needs.",
     optional: true,
   },
 ];
 
+const RATE_HINT: Record<UnitSystem, string> = {
+  us: "As printed on the label, per treated acre (or per gallon of mix).",
+  imperial: "As printed on the label, per treated acre (or per gallon of mix).",
+  metric: "As printed on the label, per treated hectare (or per liter of mix).",
+};
+
 export function rateField(form: Form): Field {
   const kind: Kind = form === "liquid" ? "liquid-rate" : "dry-rate";
-  return { key: "rate", label: "Rate", hint: "As the label gives it, for the sprayed area.", kind };
+  return { key: "rate", label: "Label rate", hint: RATE_HINT, kind };
 }
 
-/** What the label sets limits to. */
+/** The limits that a label sets. */
 export function limitFields(form: Form): readonly Field[] {
   const { kind } = rateField(form) as { kind: Kind };
   return [
     {
       key: "label.max",
-      label: "Highest rate",
+      label: "Maximum label rate",
       kind,
       optional: true,
     },
     {
       key: "label.leastCarrier",
-      label: "Least water",
+      label: "Minimum water",
       kind: "water-rate",
       optional: true,
     },
@@ -124,17 +130,17 @@ export const TOOLS: Readonly<Partial<Record<ToolSetName, string>>> = {
   "australian-spoons": "Australian spoons (5 and 20 mL)",
   "imperial-measures": "Imperial ounces and pints",
   syringes: "Syringes, 1 to 50 mL",
-  cylinders: "Measuring cylinders, 10 to 1000 mL",
+  cylinders: "Graduated cylinders, 10 to 1,000 mL",
 };
 
-/** A product as it stands in the form. */
+/** A product as entered in the form. */
 export interface ProductEntries {
   readonly name: string;
   readonly form: Form;
   readonly entries: Readonly<Record<string, Entry>>;
 }
 
-/** Everything that stands in the form. Plain data, kept for the next visit. */
+/** Everything entered in the form. Plain data, kept for the next visit. */
 export interface Job {
   readonly system: UnitSystem;
   readonly plot: PlotKind;
@@ -186,7 +192,7 @@ export function emptyJob(system: UnitSystem): Job {
   };
 }
 
-/** An invented job, to see what the page does. */
+/** An invented job that shows what the page does. */
 export function exampleJob(writing: Writing): Job {
   const blank = emptyJob("us");
   const filled = (
@@ -224,7 +230,7 @@ export function exampleJob(writing: Writing): Job {
   return switchedJob(job, writing.system, { ...writing, system: "us" });
 }
 
-/** The same job with every field in the units of another system. What is measured with stays: it is in the hand. */
+/** The same job with every field in the units of another system. The measuring tools stay: they are the ones at hand. */
 export function switchedJob(job: Job, to: UnitSystem, from: Writing): Job {
   const all = (
     entries: Readonly<Record<string, Entry>>,

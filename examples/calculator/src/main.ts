@@ -4,12 +4,12 @@ import { goTo, showAnswer, showMissing, showWorking } from "./answer.ts";
 import { clearCard, layCard } from "./card.ts";
 import { type Checked, check } from "./check.ts";
 import { byId, el } from "./dom.ts";
-import { buildForm, choices, type Keeper, showFaults, unvisit, visitAll } from "./form.ts";
+import { buildForm, choices, type Keeper, showDoubts, showFaults, unvisit, visitAll } from "./form.ts";
 import { emptyJob, exampleJob, type Job, switchedJob } from "./job.ts";
 import { keep, kept } from "./memory.ts";
 import type { Writing } from "./units.ts";
 
-// The words are English; numbers are written and read as the person's own country does.
+// The words are English. Numbers are read and written as in the person's own country.
 const locale = navigator.language || "en-US";
 
 const SYSTEMS: Readonly<Record<UnitSystem, string>> = { us: "US", imperial: "Imperial", metric: "Metric" };
@@ -17,7 +17,7 @@ const SYSTEMS: Readonly<Record<UnitSystem, string>> = { us: "US", imperial: "Imp
 let job: Job = kept(locale) ?? emptyJob(/^en-US/.test(locale) ? "us" : "metric");
 let checked: Checked = { faults: [] };
 let faulty: readonly HTMLElement[] = [];
-/** The job before everything was cleared, until something new is typed. */
+/** The job before it was cleared or replaced, until something new is typed. */
 let cleared: Job | undefined;
 
 function writing(): Writing {
@@ -36,18 +36,21 @@ const keeper: Keeper = {
   },
 };
 
-/** Works everything out anew and shows it. A millisecond's work, so it is done at each key. */
+/** Plans the job again and shows it. It takes a millisecond, so it runs at each key. */
 function refresh(): void {
   checked = check(job, writing());
   faulty = showFaults(checked.faults ?? []);
+  showDoubts(checked.plan?.warnings ?? []);
   const { plan } = checked;
   if (plan) showPlan(plan);
   else {
-    showMissing(faulty);
+    const empty = faulty.filter(isEmpty);
+    const wrong = faulty.filter((field) => !isEmpty(field));
+    showMissing(wrong, empty);
     clearCard();
   }
-  byId("status").textContent = plan ? loadsText(plan) : waitingText(faulty.length);
-  byId("go").textContent = plan ? "See the answer" : "Next field";
+  byId("status").textContent = plan ? loadsText(plan) : waitingText(faulty);
+  byId("go").textContent = plan ? "See your answer" : "Next field";
 }
 
 function showPlan(plan: Plan): void {
@@ -60,11 +63,18 @@ function loadsText({ loads }: Plan): string {
   return loads.length === 1 ? "Ready: 1 tank load" : `Ready: ${loads.length} tank loads`;
 }
 
-function waitingText(count: number): string {
-  return count === 1 ? "1 field left" : `${count} fields left`;
+function isEmpty(field: HTMLElement): boolean {
+  return field instanceof HTMLInputElement && field.value.trim() === "";
 }
 
-/** Puts another job in place, and builds the form for it. */
+function waitingText(fields: readonly HTMLElement[]): string {
+  const left = fields.filter(isEmpty).length;
+  const wrong = fields.length - left;
+  if (wrong > 0) return left === 0 ? `${wrong} to fix` : `${wrong} to fix, ${left} left`;
+  return left === 1 ? "1 field left" : `${left} fields left`;
+}
+
+/** Puts another job in place and builds its form. */
 function replace(next: Job): void {
   job = next;
   keep(job, locale);
@@ -86,15 +96,15 @@ function buildSystems(): void {
   byId("system").replaceWith(built);
 }
 
-function setCleared(before: Job | undefined): void {
+function setCleared(before: Job | undefined, undo = "Undo clear"): void {
   cleared = before;
-  byId("clear").textContent = before ? "Bring it back" : "Clear all";
+  byId("clear").textContent = before ? undo : "Clear all";
 }
 
 byId("example").addEventListener("click", () => {
   const before = job;
   replace(exampleJob(writing()));
-  setCleared(before);
+  setCleared(before, "Undo example");
 });
 
 byId("clear").addEventListener("click", () => {
@@ -127,11 +137,11 @@ byId("working").addEventListener("toggle", () => {
 
 byId("form").addEventListener("submit", (event) => event.preventDefault());
 
-// Kept by the browser once loaded, so that the page opens where there is no signal.
+// The browser keeps the page once it is loaded, so it opens without a signal.
 async function keepPage(): Promise<void> {
   await navigator.serviceWorker.register("./sw.js");
   await navigator.serviceWorker.ready;
-  byId("offline").append(el("span", {}, "This page is kept on this device and opens without a signal."));
+  byId("offline").append(el("span", {}, "Saved on this device. Works without a signal."));
 }
 
 replace(job);

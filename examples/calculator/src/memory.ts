@@ -4,7 +4,7 @@ import { type Entry, inUnit, unitsFor } from "./units.ts";
 
 const KEY = "spray-job-1";
 
-/** Keeps the job for the next visit. A browser that keeps nothing (a private window, a full disk) is no fault. */
+/** Keeps the job for the next visit. A browser that can't (a private window, a full disk) is not an error. */
 export function keep(job: Job, locale: string): void {
   try {
     localStorage.setItem(KEY, JSON.stringify({ locale, job }));
@@ -13,11 +13,11 @@ export function keep(job: Job, locale: string): void {
   }
 }
 
-/** The job of the last visit, if there is one that this page can still read. */
+/** Returns the job of the last visit, if this page can still read it. */
 export function kept(locale: string): Job | undefined {
   try {
     const found = JSON.parse(localStorage.getItem(KEY) ?? "null");
-    // Numbers that were written for another country would be read wrongly.
+    // Numbers written for another country would be misread.
     if (found === null || found.locale !== locale || !isJob(found.job)) return undefined;
     return found.job;
   } catch {
@@ -45,7 +45,7 @@ function isJob(value: Job): value is Job {
   );
 }
 
-// A quantity that can't be told in the field's unit throws, and then the whole job is not read.
+// A quantity that can't be converted to the field's unit throws, and then the job is not read.
 function isEntry(value: Entry | undefined, { kind }: Field, system: UnitSystem): boolean {
   if (typeof value?.text !== "string") return false;
   if (value.typed) inUnit(value.typed.quantity, value.unit);

@@ -1,4 +1,4 @@
-// Keeps the built files, so that the page opens without a network. The build puts in what the files are (vite.config.js).
+// Keeps the built files, so the page opens without a network. The build fills in the list of files (vite.config.js).
 const FILES = __FILES__;
 const PREFIX = "swath-to-spoon-calculator-";
 const NAME = PREFIX + __VERSION__;
@@ -22,7 +22,7 @@ self.addEventListener("activate", (event) => {
   );
 });
 
-// What is kept is of one build; another build has another worker, which keeps its own files and drops these.
+// One cache per build. The next build's worker keeps its own files and deletes these.
 self.addEventListener("fetch", (event) => {
   if (event.request.method !== "GET") return;
   event.respondWith(

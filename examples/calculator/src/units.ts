@@ -1,5 +1,4 @@
 import {
-  type BasedFraction,
   convert,
   formatQuantity,
   parseQuantity,
@@ -9,7 +8,7 @@ import {
   type UnitSystem,
 } from "swath-to-spoon/units";
 
-/** What a field holds, which decides the units it offers. */
+/** What a field holds. It decides which units the field offers. */
 export type Kind =
   | "long"
   | "short"
@@ -21,7 +20,7 @@ export type Kind =
   | "dry-rate"
   | "water-rate";
 
-// One row for each unit, told in the three systems. A switch of system goes along the row.
+// One row per unit, in the three systems. Switching systems moves along the row.
 type Row = readonly [us: Unit, imperial: Unit, metric: Unit];
 const COLUMN: Record<UnitSystem, 0 | 1 | 2> = { us: 0, imperial: 1, metric: 2 };
 
@@ -60,7 +59,7 @@ const ROWS: Record<Kind, readonly Row[]> = {
   "water-rate": [["gal/ac", "imp_gal/ac", "L/ha"]],
 };
 
-/** The person's own way of writing numbers, and the system their gallons are of. */
+/** How the person writes numbers, and which gallons they use. */
 export interface Writing {
   readonly locale: string;
   readonly system: UnitSystem;
@@ -71,13 +70,13 @@ export function unitsFor(kind: Kind, system: UnitSystem): Unit[] {
   return [...new Set(ROWS[kind].map((row) => row[COLUMN[system]]))];
 }
 
-/** The unit of another system that stands where this one stood. */
+/** The unit of another system in the place of this one. */
 export function counterpart(kind: Kind, unit: Unit, from: UnitSystem, to: UnitSystem): Unit {
   const row = ROWS[kind].find((units) => units[COLUMN[from]] === unit) ?? ROWS[kind][0];
   return (row as Row)[COLUMN[to]];
 }
 
-/** A unit as it is written beside a number. A percentage in a tank is by volume here. */
+/** A unit as it is written beside a number. A percentage chosen from the list is by volume. */
 export function sign(unit: Unit, locale: string): string {
   if (unit === "%") return "% v/v";
   return formatQuantity(qty(2, unit), { locale }).slice(1).trim();
@@ -93,24 +92,28 @@ export function shortNumber(value: number, locale: string): string {
   return new Intl.NumberFormat(locale, { maximumSignificantDigits: 6, useGrouping: false }).format(value);
 }
 
-/** What stands in a field that has a unit. */
+/** The content of a field that has a unit. */
 export interface Entry {
   /** What was typed, or what the switch of units wrote. */
   readonly text: string;
   /** The unit chosen beside it. */
   readonly unit: Unit;
-  /** What was typed before the switch of units: the exact amount, and what switching back brings back. */
+  /** What was typed before the units were switched: the exact amount, and the text to restore. */
   readonly typed?: { readonly text: string; readonly quantity: Quantity };
+}
+
+/** What a person wrote. A trailing decimal sign is not an error: the next key is on its way. */
+export function numberText(text: string): string {
+  return text.trim().replace(/(\d)[.,]$/, "$1");
 }
 
 /** What a person wrote, with the chosen unit after it unless they wrote one themselves. */
 export function written({ text, unit }: Entry, locale: string): string {
-  // A decimal sign that nothing follows yet is not a fault: the next key is on its way.
-  const number = text.trim().replace(/(\d)[.,]$/, "$1");
+  const number = numberText(text);
   return /[\p{L}%'"′″]/u.test(number) ? number : `${number} ${sign(unit, locale)}`;
 }
 
-/** The quantity in a field; none where it can't be read. */
+/** The quantity in a field, if it can be read. */
 export function quantityIn(entry: Entry, { locale, system }: Writing): Quantity | undefined {
   if (entry.typed) return inUnit(entry.typed.quantity, entry.unit);
   try {
@@ -120,24 +123,20 @@ export function quantityIn(entry: Entry, { locale, system }: Writing): Quantity 
   }
 }
 
-/** The same amount in the units of another system; text that can't be read stays as it is. */
+/** The same amount in the units of another system. Text that can't be read stays as it is. */
 export function switched(entry: Entry, kind: Kind, to: UnitSystem, from: Writing): Entry {
   const quantity = entry.typed?.quantity ?? quantityIn(entry, from);
   const unit = counterpart(kind, entry.unit, from.system, to);
   const text = entry.typed?.text ?? entry.text;
-  if (quantity === undefined) return { text, unit };
-  // Back where it came from, with its first wording.
+  // Percentages are the same in every system.
+  if (quantity === undefined || quantity.unit === "%") return { text, unit };
+  // Back in its first system: the text as it was typed.
   if (unitsFor(kind, to).includes(quantity.unit)) return { text, unit: quantity.unit };
   try {
     const { value } = inUnit(quantity, unit);
     return { text: shortNumber(value, from.locale), unit, typed: { text, quantity } };
   } catch {
-    // The wrong kind of amount for this field: the fault beside it says so in either system.
+    // The wrong kind of amount for this field. Its error says so in either system.
     return { text, unit };
   }
-}
-
-/** A quantity as it goes into a job: a percentage says what it is a part of. */
-export function based(quantity: Quantity): Quantity | BasedFraction {
-  return quantity.unit === "%" ? { value: quantity.value, unit: "%", basis: "v/v" } : quantity;
 }

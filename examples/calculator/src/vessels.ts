@@ -10,7 +10,7 @@ import {
 } from "swath-to-spoon/units";
 import { svg } from "./dom.ts";
 
-/** A tank, filled as far as its load fills it. */
+/** A tank, filled to the level of its load. */
 export function tankDrawing(load: PlannedLoad, tank: Volume, locale: string): SVGElement {
   const full = Math.min(1, quantityRatio(load.carrier, tank));
   const [top, height] = [18, 90];
@@ -41,11 +41,11 @@ export function tankDrawing(load: PlannedLoad, tank: Volume, locale: string): SV
 }
 
 function tankText({ number, carrier }: PlannedLoad, full: number, locale: string): string {
-  const percent = Math.round(full * 100);
-  return `Load ${number}: tank filled to ${formatQuantity(carrier, { locale })}, ${percent} % of what it holds`;
+  const percent = new Intl.NumberFormat(locale, { style: "percent" }).format(full);
+  return `Load ${number}: tank filled to ${formatQuantity(carrier, { locale, digits: 4 })}, ${percent} full`;
 }
 
-/** What is drawn for one part of a dose: as many tools as it takes, up to a handful. */
+/** Draws one part of a dose: as many tools as it takes, up to six. */
 export function partDrawing({ tool, count, each }: MeasuredPart): SVGElement[] {
   const drawn = Math.min(count, 6);
   return Array.from({ length: drawn }, () => toolDrawing(tool, each));
@@ -63,13 +63,13 @@ function isWeight({ unit }: Quantity): boolean {
   return (unitsOf("mass") as string[]).includes(unit);
 }
 
-// The drawings stand beside the same in words, so a screen reader passes them over.
+// The words beside a drawing say the same, so a screen reader skips it.
 function icon(width: number, height: number, ...children: SVGElement[]): SVGElement {
   const box = { viewBox: `0 0 ${width} ${height}`, width, height, class: "tool", "aria-hidden": "true" };
   return svg("svg", box, ...children);
 }
 
-// Spoons are drawn to scale with each other: what one holds goes with the cube of its size.
+// Spoons are drawn to scale: volume goes with the cube of the size.
 function spoon(capacity: Volume): SVGElement {
   const size = Math.max(0.35, Math.min(1.15, Math.cbrt(valueIn(capacity, "mL") / 15)));
   const [rx, ry] = [15 * size, 11 * size];
@@ -102,7 +102,7 @@ function syringe(full: number): SVGElement {
       const at = x + (length * (i + 1)) / 10;
       return svg("line", { class: "mark", x1: at, x2: at, y1: 8, y2: i === 4 ? 18 : 13 });
     }),
-    // The plunger stands where the filling ends.
+    // The plunger is where the liquid ends.
     svg("line", { class: "level", x1: x + length * full, x2: x + length * full, y1: 6, y2: 28 }),
     svg("path", { class: "handle", d: `M${x + length * full} 17H146M146 8v18` }),
   );

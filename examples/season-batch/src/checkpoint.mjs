@@ -26,9 +26,9 @@ export async function readCheckpoint(file, identity) {
   const checkpoint = JSON.parse(text);
   for (const name of Object.keys(identity)) {
     if (checkpoint.identity?.[name] === identity[name]) continue;
-    const what = name === "input" ? "the input has changed" : `the ${name} is another one`;
+    const what = name === "input" ? "the input has changed" : `the ${name} has changed`;
     throw new BatchError(
-      `${file}: ${what} since this run was stopped. Put that back, or start again with --restart.`,
+      `${file}: ${what} since this run was stopped. Restore it, or start over with --restart.`,
     );
   }
   return checkpoint;

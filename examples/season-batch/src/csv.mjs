@@ -2,7 +2,7 @@
 import { stringify } from "csv-stringify/sync";
 import { NUMBER } from "./dose.mjs";
 
-// Spreadsheets run a cell that starts so as a formula, quoted or not. A "'" before it makes it text. The wide forms are
+// A spreadsheet runs a cell that starts like this as a formula, quoted or not. A "'" before it makes it text. The wide forms are
 // those of East Asian keyboards.
 const FORMULA = /^[=+\-@\t\r\n\0\uFF1D\uFF0B\uFF0D\uFF20]/;
 

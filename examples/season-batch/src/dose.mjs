@@ -27,13 +27,13 @@ export const DOSE_COLUMNS = [
 /** `{ dose }`, the values of DOSE_COLUMNS, or `{ faults }`, each with the title of its column. */
 export function doseOf(header, cells) {
   if (cells.length !== header.length) {
-    const message = `Given ${cells.length} cells; wanted ${header.length}, as in the header. Text with a comma needs quotes.`;
+    const message = `This row has ${cells.length} cells and the header has ${header.length}. Put quotes around text with a comma.`;
     return { faults: [{ column: "", message }] };
   }
-  // What the reader puts in the place of bytes that are none of UTF-8.
+  // The reader's replacement for bytes that aren't UTF-8.
   const garbled = cells.findIndex((cell) => cell.includes("\uFFFD"));
   if (garbled >= 0) {
-    const message = `Given ${JSON.stringify(cells[garbled])}, not in UTF-8; wanted the file saved as UTF-8.`;
+    const message = `${JSON.stringify(cells[garbled])} is not in UTF-8. Save the file as UTF-8.`;
     return { faults: [{ column: header[garbled].title, message }] };
   }
   try {
@@ -51,9 +51,9 @@ function faultsOf(header, issues) {
   return issues.map(({ path, message }) => ({ column: titleAt(header, path), message }));
 }
 
-// An empty cell counts as a field left out, so that the library says what is missing.
+// An empty cell is a missing field. The library reports what is missing.
 function jobOf(header, cells) {
-  // Equal loads: one row of doses is then true for every tank of a plot.
+  // Equal loads, so one row holds for every tank of a plot.
   const job = { plot: {}, calibration: { kind: "strip" }, sprayer: {}, split: "equal", products: [{}] };
   for (const [i, { path, unit, number }] of header.entries()) {
     const cell = cells[i].trim();
@@ -70,7 +70,7 @@ function jobOf(header, cells) {
 
 export const NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
 
-// What is no number stays text, and the library says so with the text in its message. `Number` alone would take "0x10".
+// Text that isn't a number stays text, and the library reports it. `Number` alone would accept "0x10".
 function numberOr(cell) {
   return NUMBER.test(cell) ? Number(cell) : cell;
 }

@@ -2,7 +2,13 @@
 import { dimensionOf, isUnit } from "swath-to-spoon/units";
 
 // A column with a dimension holds quantities: its unit stands in the header, as in "row_length (ft)", and the cells are
-// numbers; or it does not, and the cells have their own, as in "1 1/2 pt/ac". `any` is for rates, which depend on the form.
+// numbers; or it does not, and the cells have their own, as in "1 1/2 pt/ac". `any` is for rates, because their unit depends on the form.
+const UNIT_OF = {
+  length: "a unit of length, such as ft",
+  volume: "a unit of volume, such as gal",
+  any: "a unit of a rate, such as pt/ac",
+};
+
 const COLUMNS = {
   farm: {},
   plot: { path: "plot.name", needed: true },
@@ -26,23 +32,22 @@ const COLUMNS = {
   tools: { path: "tools", needed: true },
 };
 
-/** The columns that a file of refused rows has before its own. They are passed over when it is mended and read again. */
+/** The columns that a file of refused rows has before its own. They are skipped when the fixed file is read again. */
 export const REFUSED_COLUMNS = ["refused_line", "refused_for"];
 
-/** What the person who runs the batch has to mend before anything is worked out. */
+/** What the person who runs the batch must fix before it can start. */
 export class BatchError extends Error {}
 
-/** The header as plain data, one entry a column; a BatchError that names the column where it is wrong. */
+/** Returns the header as plain data, one entry per column. Throws a BatchError that names a wrong column. */
 export function headerOf(titles) {
   const header = titles.map((title, i) => columnOf(title, `line 1, column ${i + 1}`));
   const names = header.map(({ name }) => name);
   const twice = names.find((name, i) => names.indexOf(name) < i);
-  if (twice !== undefined) throw new BatchError(`line 1: Given the column ${twice} twice; wanted it once.`);
+  if (twice !== undefined)
+    throw new BatchError(`line 1: The column ${twice} appears twice. Keep one of them.`);
   const missing = Object.keys(COLUMNS).filter((name) => COLUMNS[name].needed && !names.includes(name));
   if (missing.length > 0) {
-    throw new BatchError(
-      `line 1: Nothing given for ${missing.join(", ")}; wanted a column for each of them.`,
-    );
+    throw new BatchError(`line 1: Missing columns: ${missing.join(", ")}. Add a column for each.`);
   }
   return header;
 }
@@ -52,19 +57,19 @@ function columnOf(title, place) {
   if (REFUSED_COLUMNS.includes(name)) return { name, title };
   if (!Object.hasOwn(COLUMNS, name)) {
     const known = Object.keys(COLUMNS).join(", ");
-    throw new BatchError(`${place}: Given ${JSON.stringify(title)}; wanted one of: ${known}.`);
+    throw new BatchError(`${place}: Unknown column ${JSON.stringify(title)}. Use one of: ${known}.`);
   }
   const { path, number, dimension } = COLUMNS[name];
   if (unit === undefined) return { name, title, path, number };
   const fits = dimension && isUnit(unit) && (dimension === "any" || dimensionOf(unit) === dimension);
   if (!fits) {
-    const wanted = dimension === undefined ? "no unit" : `a unit of ${dimension}`;
-    throw new BatchError(`${place}: Given ${JSON.stringify(title)}; wanted ${wanted} for ${name}.`);
+    const fix = dimension === undefined ? `${name} has no unit` : `${name} needs ${UNIT_OF[dimension]}`;
+    throw new BatchError(`${place}: ${JSON.stringify(title)} has the wrong unit: ${fix}.`);
   }
   return { name, title, path, unit };
 }
 
-/** The title of the column that a fault's place belongs to; the place itself where there is no such column. */
+/** Returns the title of the column that an error's path belongs to, or the path if there is no such column. */
 export function titleAt(header, path) {
   const place = Object.keys(COLUMNS).find((name) => {
     const own = COLUMNS[name].path;

@@ -1,18 +1,16 @@
-// A file that grows under another name and gets its own when it is complete, so that nobody takes a part for the whole.
+// A file grows under a temporary name and is renamed when it is complete, so nobody mistakes a part for the whole.
 import { open, rename, stat } from "node:fs/promises";
 import { BatchError } from "./header.mjs";
 
 const partOf = (file) => `${file}.part`;
 
-/** Opens the part that is there and cuts it to its first `bytes`: a last row that was torn goes with the rest. */
+/** Opens the partial file and cuts it to its first `bytes`, which drops a last row that was cut off. */
 export async function openOutput(file, bytes) {
   const handle = await open(partOf(file), "a");
   const { size } = await handle.stat();
   if (size < bytes) {
     await handle.close();
-    throw new BatchError(
-      `${partOf(file)}: shorter than when the run was stopped. Start again with --restart.`,
-    );
+    throw new BatchError(`${partOf(file)}: shorter than when the run stopped. Start over with --restart.`);
   }
   await handle.truncate(bytes);
   let written = bytes;
@@ -22,7 +20,7 @@ export async function openOutput(file, bytes) {
       await handle.writeFile(data);
       written += data.length;
     },
-    /** How much of it is certainly on the disk. */
+    /** Flushes to disk and returns the size. */
     async synced() {
       await handle.datasync();
       return written;
@@ -31,7 +29,7 @@ export async function openOutput(file, bytes) {
   };
 }
 
-/** Gives a complete file its name, where a run that was stopped just then has not done so already. */
+/** Renames a complete file, unless a stopped run has already done so. */
 export async function publish(file, bytes) {
   try {
     await rename(partOf(file), file);
@@ -42,5 +40,6 @@ export async function publish(file, bytes) {
     (found) => found.size,
     () => 0,
   );
-  if (size !== bytes) throw new BatchError(`${file}: not as it was written. Start again with --restart.`);
+  if (size !== bytes)
+    throw new BatchError(`${file}: changed since it was written. Start over with --restart.`);
 }

@@ -1,10 +1,10 @@
-// A file of plots as a stream of rows. Nothing but the rows at hand is in memory.
+// A file of plots as a stream of rows. Only the current rows are in memory.
 import { createReadStream } from "node:fs";
 import { pipeline } from "node:stream";
 import { parse } from "csv-parse";
 import { BatchError } from "./header.mjs";
 
-// A quote that is never closed would otherwise take the rest of the file for one cell.
+// Without a limit, a quote that is never closed takes in the rest of the file.
 const MOST_IN_ROW = 100_000;
 
 // From a place on: each record's cells, the line that it begins on, and the place behind it.
@@ -12,29 +12,31 @@ async function* recordsOf(file, { bytes, line }) {
   const parser = parse({
     bom: bytes === 0,
     info: true,
-    // A quote inside a cell that does not begin with one is taken as it is: 5" nozzle.
+    // A quote inside an unquoted cell is plain text: 5" nozzle.
     relax_quotes: true,
     relax_column_count: true,
     max_record_size: MOST_IN_ROW,
     record_delimiter: ["\r\n", "\n"],
   });
-  // With `pipeline` a fault of the file comes out of the parser, and nothing stays open where the reader stops early.
+  // With `pipeline`, file errors come out of the parser, and nothing stays open if the reader stops early.
   pipeline(createReadStream(file, { start: bytes }), parser, () => {});
   let at = line;
   try {
     for await (const { record, info } of parser) {
       if (parser.options.encoding !== "utf8") {
-        throw new BatchError(`${file}: Given ${parser.options.encoding}; wanted UTF-8.`);
+        throw new BatchError(`${file} is in ${parser.options.encoding}. Save it as UTF-8.`);
       }
-      // The parser's own count takes a CRLF inside quotes for two lines.
+      // The parser counts a CRLF inside quotes as two lines.
       const after = at + lineEnds(record) + 1;
       yield { cells: record, line: at, next: { bytes: bytes + info.bytes, line: after } };
       at = after;
     }
   } catch (error) {
     if (error.code !== "CSV_QUOTE_NOT_CLOSED" && error.code !== "CSV_MAX_RECORD_SIZE") throw error;
-    const given = `a row without an end, or of more than ${MOST_IN_ROW} characters`;
-    throw new BatchError(`line ${at}: Given ${given}; wanted a closing quote.`);
+    const limit = MOST_IN_ROW.toLocaleString("en");
+    throw new BatchError(
+      `line ${at}: This row has no end or is over ${limit} characters. Add the closing quote.`,
+    );
   }
 }
 
@@ -49,10 +51,10 @@ export async function titlesOf(file) {
   for await (const { cells, next } of recordsOf(file, { bytes: 0, line: 1 })) {
     return { titles: cells, start: next };
   }
-  throw new BatchError(`${file}: Given an empty file; wanted a first line with the names of the columns.`);
+  throw new BatchError(`${file} is empty. The first line must name the columns.`);
 }
 
-/** The rows from a place on, by the batch, each with the place behind it. Blank lines are passed over. */
+/** The rows from a place on, by the batch, each with the place behind it. Blank lines are skipped. */
 export async function* batchesOf(file, start, size) {
   let rows = [];
   let place = start;

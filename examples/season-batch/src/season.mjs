@@ -1,5 +1,5 @@
-// A file of plots to a file of doses, in the same order, in constant memory, by a pool of workers; and on from where it
-// was stopped.
+// Turns a file of plots into a file of doses, in the same order and in constant memory, with a pool of workers. Continues
+// a run that was stopped.
 import { stat } from "node:fs/promises";
 import { Piscina } from "piscina";
 import { identityOf, readCheckpoint, removeCheckpoint, writeCheckpoint } from "./checkpoint.mjs";
@@ -10,8 +10,8 @@ import { openOutput, publish } from "./output.mjs";
 import { batchesOf, titlesOf } from "./rows.mjs";
 
 /**
- * Reads `input`, writes `doses` and `refused`, and gives the counts of rows and of refused ones. `report` is told
- * after every batch, and where a run goes on: the counts so far, the batch's faults, which part of the input is done.
+ * Reads `input`, writes `doses` and `refused`, and returns the counts of all rows and of refused ones. Calls `report`
+ * after every batch and when a run continues, with the counts so far, the batch's errors and the part of the input that is done.
  */
 export async function runSeason({ input, doses, refused, workers, batch, restart, report }) {
   const files = [doses, refused];
@@ -46,8 +46,8 @@ export async function runSeason({ input, doses, refused, workers, batch, restart
       await keep(outputs, { place: start, counts: { rows: 0, refused: 0 } });
     }
     if (at.counts.rows > 0) report({ counts: at.counts, faults: [], part: at.place.bytes / before.size });
-    // The oldest batch is written first, so the order is kept. And nothing is read while enough batches wait to be
-    // written, so slow workers or a slow disk hold back the reading.
+    // The oldest batch is written first, which keeps the order. Reading pauses while enough batches wait, so slow workers
+    // or a slow disk hold it back.
     const running = [];
     for await (const { rows, next } of batchesOf(input, at.place, batch)) {
       const result = pool.run({ header, rows });
@@ -59,7 +59,7 @@ export async function runSeason({ input, doses, refused, workers, batch, restart
     for (const one of running) await settle(outputs, one);
     const after = await stat(input);
     if (after.size !== before.size || after.mtimeMs !== before.mtimeMs) {
-      throw new BatchError(`${input}: changed while it was read. Start again with --restart.`);
+      throw new BatchError(`${input}: changed while it was read. Start over with --restart.`);
     }
     await keep(outputs, { ...at, done: true });
   }

@@ -1,4 +1,4 @@
-// Runs in a worker thread: a batch of rows to the text of their doses and of the refused ones.
+// Runs in a worker thread: turns a batch of rows into the text of doses and of refused rows.
 import { csvOf } from "./csv.mjs";
 import { doseOf } from "./dose.mjs";
 import { REFUSED_COLUMNS } from "./header.mjs";
@@ -16,7 +16,7 @@ export default function doBatch({ header, rows }) {
     }
     faults.push(...found.map((fault) => ({ line, ...fault })));
     const why = found.map(({ column, message }) => (column ? `${column}: ${message}` : message)).join("\n");
-    // Cells past the header's are kept too: nothing of a refused row is lost.
+    // Extra cells are kept too, so nothing of a refused row is lost.
     refused.push([line, why, ...own.map((i) => cells[i] ?? ""), ...cells.slice(header.length)]);
   }
   return {

@@ -1,5 +1,5 @@
 import type { Quantity, UnitSystem } from "../../units/types.js";
-import type { WorkingLine } from "../../units/working.js";
+import type { WorkingLine } from "../../units/working-line.js";
 
 /** What a practice problem is about. */
 export type PracticeTopic =

@@ -8,10 +8,10 @@ import {
   triangleAreaWorking,
 } from "../../area/shapes.js";
 import { convert } from "../../units/convert.js";
-import { formulaLines } from "../../units/lines.js";
+import { formulaLines } from "../../units/formula-lines.js";
 import { scale } from "../../units/quantity.js";
 import type { Length, Quantity, TreatedArea, UnitSystem, VolumeRate } from "../../units/types.js";
-import { conversionLines, type WorkingLine } from "../../units/working.js";
+import { conversionLines, type WorkingLine } from "../../units/working-line.js";
 import type { Draw, DrawnProblem, MistakeCode, ProblemKind } from "./drawn-problem.js";
 import { USUAL_SIZES, type UsualSizes } from "./usual-sizes.js";
 

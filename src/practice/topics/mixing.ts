@@ -6,7 +6,7 @@ import { convert } from "../../units/convert.js";
 import { ceilDecided, floorDecided } from "../../units/decide.js";
 import { ratio, scale } from "../../units/quantity.js";
 import type { Quantity, UnitSystem } from "../../units/types.js";
-import { conversionLines } from "../../units/working.js";
+import { conversionLines } from "../../units/working-line.js";
 import type { Draw, DrawnProblem } from "./drawn-problem.js";
 import { USUAL_SIZES } from "./usual-sizes.js";
 

@@ -1,10 +1,10 @@
 import type { PlanInput } from "../../plan/input.js";
 import { planApplication } from "../../plan/plan.js";
+import { planWorking } from "../../plan/plan-steps.js";
 import type { Plan } from "../../plan/result.js";
-import { planWorking } from "../../plan/working.js";
 import { convert } from "../../units/convert.js";
 import type { GroundArea, Quantity, UnitSystem } from "../../units/types.js";
-import { conversionLines } from "../../units/working.js";
+import { conversionLines } from "../../units/working-line.js";
 import { drawStrip } from "./calibration.js";
 import type { Draw, DrawnProblem } from "./drawn-problem.js";
 import { drawRows } from "./fields.js";

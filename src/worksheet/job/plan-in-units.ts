@@ -1,13 +1,13 @@
 import { measurementOf, rateOf, rateOfWorking } from "../../output-rate/calibration.js";
 import type { PlanInput } from "../../plan/input.js";
 import { planApplication } from "../../plan/plan.js";
+import { type PlanStep, stepsOfPlan } from "../../plan/plan-steps.js";
 import type { Plan } from "../../plan/result.js";
 import { thresholdsOf } from "../../plan/thresholds.js";
-import { type PlanStep, stepsOfPlan } from "../../plan/working.js";
 import { convert, convertValue } from "../../units/convert.js";
 import { isUnit } from "../../units/resolve.js";
 import type { LengthUnit, Quantity, Unit, UnitSystem, VolumeRate } from "../../units/types.js";
-import { conversionLines } from "../../units/working.js";
+import { conversionLines } from "../../units/working-line.js";
 import { counterpart } from "./counterparts.js";
 
 /**

@@ -46,10 +46,19 @@ function unreadable(formula: string): SprayMathError {
 // Loosest first. Both group to the left; no formula here has a power of a power.
 const LEVELS = ["*/", "^"] as const;
 
+// The deepest formula of the library has 5 operations in one another. Whoever writes one out goes into it by calls, which end
+// somewhere.
+const MOST_DEPTH = 200;
+
 /** Takes a formula in symbols apart: `used / (swath * distance)`. */
 export function parseFormula(formula: string): FormulaNode {
   const list = tokens(formula);
   let at = 0;
+  let depth = 0;
+
+  function deeper(): void {
+    if (++depth > MOST_DEPTH) throw unreadable(formula);
+  }
 
   function sum(): FormulaNode {
     const first = operation(0);
@@ -64,6 +73,7 @@ export function parseFormula(formula: string): FormulaNode {
   function operation(level: number): FormulaNode {
     const operators = LEVELS[level];
     if (operators === undefined) return operand();
+    const outside = depth;
     let left = operation(level + 1);
     for (
       let operator = list[at];
@@ -71,14 +81,17 @@ export function parseFormula(formula: string): FormulaNode {
       operator = list[at]
     ) {
       at++;
+      deeper();
       left = { kind: "operation", operator, left, right: operation(level + 1) };
     }
+    depth = outside;
     return left;
   }
 
   function operand(): FormulaNode {
     const token = list[at++];
     if (token === "(") {
+      deeper();
       const inner = sum();
       close();
       return { kind: "group", inner };
@@ -87,6 +100,7 @@ export function parseFormula(formula: string): FormulaNode {
     if (/^\d/.test(token)) return { kind: "number", text: token };
     if (list[at] !== "(") return { kind: "symbol", name: token };
     at++;
+    deeper();
     const args = [sum()];
     while (list[at] === ",") {
       at++;

@@ -1,4 +1,4 @@
-import type { WorkingLine } from "../../units/working.js";
+import type { WorkingLine } from "../../units/working-line.js";
 import { filled, ownText, type Writer } from "../words/writer.js";
 import { type FormulaNode, formulaText, parseFormula } from "./formula.js";
 

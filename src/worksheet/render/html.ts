@@ -1,8 +1,9 @@
 import { type Check, checked } from "../../units/check.js";
 import { type ObjectField, object, optional, text } from "../../units/fields.js";
 import { STYLE } from "./html-style.js";
-import { type Page, type PrintableSheet, pageOf, partsOf, type SheetBlock } from "./page.js";
+import { type Page, pageOf, partsOf } from "./page.js";
 import { plain } from "./plain.js";
+import type { PrintableSheet, SheetBlock } from "./sheets.js";
 
 /** How an HTML page is made. */
 export interface HtmlOptions {
@@ -40,7 +41,7 @@ function isBase64({ nonce }: Partial<HtmlOptions>, check: Check): void {
  * @param sheet - a worksheet, a sheet of working, a field card or a practice sheet
  * @param options - see {@link HtmlOptions}
  * @returns the page, from `<!doctype html>` on
- * @throws SprayMathError `unreadable` for a nonce that is not base64, `unknown-field` for an option that there is not
+ * @throws SprayMathError `not-a-quantity` for what is no sheet, `unreadable` for a nonce that is not base64, `unknown-field` for an option that there is not
  *
  * @example
  * ```ts

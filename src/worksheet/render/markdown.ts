@@ -1,5 +1,6 @@
-import { type Page, type PrintableSheet, pageOf, partsOf, type SheetBlock } from "./page.js";
+import { type Page, pageOf, partsOf } from "./page.js";
 import { plain } from "./plain.js";
+import type { PrintableSheet, SheetBlock } from "./sheets.js";
 
 /**
  * Writes a sheet as Markdown: CommonMark, with the tables and task lists of GitHub Flavored Markdown. Everything in
@@ -9,6 +10,8 @@ import { plain } from "./plain.js";
  *
  * @param sheet - a worksheet, a sheet of working, a field card or a practice sheet
  * @returns the text, with a line break at its end
+ * @throws SprayMathError `not-a-quantity` for what is no sheet; `missing`, `unknown-choice` or `unknown-field` in one that
+ *   was changed
  *
  * @example
  * ```ts

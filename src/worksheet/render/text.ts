@@ -1,6 +1,7 @@
 import type { WrittenLine } from "../lines/written-line.js";
-import { type Page, type PrintableSheet, pageOf, partsOf, type SheetBlock } from "./page.js";
+import { type Page, pageOf, partsOf } from "./page.js";
 import { plain } from "./plain.js";
+import type { PrintableSheet, SheetBlock } from "./sheets.js";
 
 const WIDTH = 80;
 
@@ -10,6 +11,8 @@ const WIDTH = 80;
  *
  * @param sheet - a worksheet, a sheet of working, a field card or a practice sheet
  * @returns the text, with a line break at its end
+ * @throws SprayMathError `not-a-quantity` for what is no sheet; `missing`, `unknown-choice` or `unknown-field` in one that
+ *   was changed
  *
  * @example
  * ```ts

@@ -1,3 +1,4 @@
+import { frozen } from "../../frozen.js";
 import { CAUTIONS } from "../../plan/cautions.js";
 import { NAMES } from "../../units/names.js";
 import { ENGLISH_LINES } from "./known-lines.js";
@@ -66,44 +67,50 @@ const TEXT: Messages["text"] = {
 };
 
 /** What single phrases need: an app that prints a dose or a warning takes no more along. */
-export const ENGLISH_PHRASES: PhraseWords = /* @__PURE__ */ (() => ({
-  language: "en",
-  issues: {},
-  names: NAMES,
-  tools: toolNames(),
-  units: {},
-  text: TEXT,
-}))();
+export const ENGLISH_PHRASES: PhraseWords = /* @__PURE__ */ frozen(
+  (() => ({
+    language: "en",
+    issues: {},
+    names: NAMES,
+    tools: toolNames(),
+    units: {},
+    text: TEXT,
+  }))(),
+);
 
 /** Worksheet and field card in English. */
-export const ENGLISH_WORDS: Messages = /* @__PURE__ */ (() => ({
-  ...ENGLISH_PHRASES,
-  lines: ENGLISH_LINES,
-  functions: {
-    sqrt: "√({x})",
-    ceil: "round up({x})",
-    floor: "round down({x})",
-    min: "smallest of({x})",
-    max: "largest of({x})",
-    sin: "sin({x})",
-    cos: "cos({x})",
-    tan: "tan({x})",
-  },
-  steps: {
-    area: "Treated area",
-    rate: "Output rate",
-    carrier: "Spray mix",
-    loads: "Tank loads",
-    product: "{product}",
-    dose: "{product}, measured for load {load}",
-  },
-  cautions: Object.fromEntries(CAUTIONS.map(({ code, message }) => [code, message])) as Messages["cautions"],
-  // A grower reads "no source" as "made up".
-  sources: {
-    "common practice, no source": "common practice",
-    "metric kitchen measure: common practice, no source": "metric kitchen measure: common practice",
-  },
-}))();
+export const ENGLISH_WORDS: Messages = /* @__PURE__ */ frozen(
+  (() => ({
+    ...ENGLISH_PHRASES,
+    lines: ENGLISH_LINES,
+    functions: {
+      sqrt: "√({x})",
+      ceil: "round up({x})",
+      floor: "round down({x})",
+      min: "smallest of({x})",
+      max: "largest of({x})",
+      sin: "sin({x})",
+      cos: "cos({x})",
+      tan: "tan({x})",
+    },
+    steps: {
+      area: "Treated area",
+      rate: "Output rate",
+      carrier: "Spray mix",
+      loads: "Tank loads",
+      product: "{product}",
+      dose: "{product}, measured for load {load}",
+    },
+    cautions: Object.fromEntries(
+      CAUTIONS.map(({ code, message }) => [code, message]),
+    ) as Messages["cautions"],
+    // A grower reads "no source" as "made up".
+    sources: {
+      "common practice, no source": "common practice",
+      "metric kitchen measure: common practice, no source": "metric kitchen measure: common practice",
+    },
+  }))(),
+);
 
 /** The tools that are filled whole, one and several of them. A name that begins with a number is not counted by. */
 function toolNames(): Record<string, ToolNames> {

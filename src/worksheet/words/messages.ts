@@ -1,9 +1,5 @@
-import { shown } from "../../errors.js";
 import type { Caution } from "../../plan/cautions.js";
-import type { Check } from "../../units/check.js";
-import { AsGivenField } from "../../units/fields.js";
 import type { IssueNames } from "../../units/names.js";
-import { isLocale } from "../../units/numerals.js";
 import type { KnownLines } from "./known-lines.js";
 import type { LineTable } from "./line-table.js";
 
@@ -116,51 +112,3 @@ export type TextKey =
   | "severityRefusal"
   | "ofProduct"
   | "ofProductOnPlot";
-
-const PARTS = [
-  "lines",
-  "functions",
-  "steps",
-  "cautions",
-  "issues",
-  "names",
-  "tools",
-  "units",
-  "sources",
-  "text",
-];
-
-/** A table of words. It is taken as it is, not copied: a table has hundreds of texts, and each is looked up where it is used. */
-export class MessagesField<T extends PhraseWords = Messages> extends AsGivenField<T> {
-  /** @param parts - the parts that it must have */
-  constructor(
-    about: string,
-    readonly parts: readonly string[],
-  ) {
-    super(about);
-  }
-
-  override read(input: unknown, check: Check): T | undefined {
-    const table = super.read(input, check);
-    if (table === undefined) return undefined;
-    const before = check.issues.length;
-    for (const part of this.parts)
-      if (typeof table[part as keyof T] !== "object" || table[part as keyof T] === null)
-        check.fault("missing", "words-missing", part, "This part of the table of words is missing.");
-    if (!isLocale(table.language))
-      check.fault(
-        "unknown-choice",
-        "language-unknown",
-        "language",
-        "{given} isn't a language tag. Use one such as en or de.",
-        { given: shown(table.language) },
-      );
-    return check.issues.length === before ? table : undefined;
-  }
-}
-
-/** The table of words of a worksheet. */
-export const MESSAGES: MessagesField = /* @__PURE__ */ new MessagesField(
-  "Every word of the sheet; English unless given.",
-  PARTS,
-);

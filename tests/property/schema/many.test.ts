@@ -6,7 +6,6 @@ import { TWO_PRODUCTS } from "../../helpers/jobs.ts";
 import { runs } from "../../helpers/runs.ts";
 
 const SQUARES = runs(1_000_000).numRuns;
-const FAULTS = runs(250_000).numRuns;
 
 // That the work grows with their number and no faster is counted in tests/unit/schema/hostile.test.ts.
 describe("a job of very many plots", () => {
@@ -18,10 +17,10 @@ describe("a job of very many plots", () => {
     expect(planApplication(job).area.treated.value).toBeCloseTo(SQUARES / 100, 5);
   });
 
-  it("is refused with the faults of all of them", { timeout: 60_000 }, () => {
-    const plots = Array.from({ length: FAULTS }, () => ({ kind: "circle", diameter: 5 }));
+  it("is refused with its first thousand faults, however many there are", () => {
+    const plots = Array.from({ length: SQUARES }, () => ({ kind: "circle", diameter: 5 }));
     const error = errorOf(() => parsePlanInput({ ...TWO_PRODUCTS, plot: plots }));
-    expect(error.issues).toHaveLength(FAULTS);
-    expect(error.issues.at(-1)?.path).toBe(`plot[${FAULTS - 1}].diameter`);
+    expect(error.issues).toHaveLength(1000);
+    expect(error.issues.at(-1)?.path).toBe("plot[999].diameter");
   });
 });

@@ -234,3 +234,35 @@ describe("a UCUM code", () => {
     );
   });
 });
+
+describe("a text with a unit that was read before", () => {
+  const written = EVERY.flatMap(({ unit, dimension }) => {
+    const text = formatQuantity(qty(7, unit)).replace(/^7 ?/, "");
+    return /\d/.test(text) ? [] : [{ text, dimension }];
+  });
+  const short = fc.oneof(
+    fc.integer({ min: 0, max: 999_999 }).map(String),
+    fc
+      .integer({ min: 0, max: 999_999 })
+      .map((n) => `${Math.floor(n / 100)}.${String(n % 100).padStart(2, "0")}`),
+  );
+  const read = (text: string, dimension: Dimension): unknown => {
+    try {
+      return parseQuantity(text, { dimension });
+    } catch (error) {
+      return (error as SprayMathError).code;
+    }
+  };
+
+  it("reads as it does the first time", () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...written), short, short, ({ text, dimension }, one, other) => {
+        // A space more is another text, which nothing is known of.
+        const fresh = read(` ${other} ${text}`, dimension);
+        read(`${one} ${text}`, dimension);
+        expect(read(`${other} ${text}`, dimension)).toEqual(fresh);
+      }),
+      runs(20_000, 2000),
+    );
+  });
+});

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import * as rates from "../../../src/output-rate/index.ts";
 import { type Quantity, qty } from "../../../src/units/index.ts";
-import type { WorkingLine } from "../../../src/units/working.ts";
+import type { WorkingLine } from "../../../src/units/working-line.ts";
 import * as working from "../../../src/working/index.ts";
 import { OUTPUT_RATE_WORDS } from "../../../src/worksheet/words/output-rate.ts";
 import { CONDITIONS, MEASUREMENTS } from "../../helpers/output-rate-samples.ts";

@@ -8,7 +8,7 @@ import {
   readRecord,
   reconcile,
 } from "../../../src/plan/index.ts";
-import { planWorking } from "../../../src/plan/working.ts";
+import { planWorking } from "../../../src/plan/plan-steps.ts";
 import { qty } from "../../../src/units/index.ts";
 import { TWO_PRODUCTS } from "../../helpers/jobs.ts";
 import { expectRefused } from "../../helpers/refusal.ts";

@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { type PlanInput, planApplication, planSensitivity, reconcile } from "../../../src/plan/index.ts";
+import { calibrationRecord } from "../../../src/output-rate/index.ts";
+import {
+  comparePlans,
+  type PlanInput,
+  planApplication,
+  planSensitivity,
+  reconcile,
+} from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
 
 // One mix on two plots: per treated area both get the same, per ground or per length of row they don't. Checked by hand.
@@ -190,5 +197,45 @@ describe("the sensitivity of bare numbers", () => {
     const paths = (reserve: PlanInput["reserve"]) => moved({ reserve }).map(({ path }) => path);
     expect(paths({ roundUpTo: qty(1, "gal") }).filter((path) => path.startsWith("reserve"))).toEqual([]);
     expect(paths({ volume: qty(1, "gal") })).toContain("reserve.volume");
+  });
+});
+
+describe("a strip as wide as the rows are apart", () => {
+  it("is questioned where its width stands, whichever way it was measured", () => {
+    const spacing = { swath: qty(8, "ft"), distance: qty(500, "ft") };
+    const strip = { kind: "strip", used: qty(64, "fl_oz"), ...spacing } as const;
+    const run = { used: qty(64, "fl_oz"), ...spacing };
+    const record = calibrationRecord({ date: "2026-04-01", measurement: strip });
+    const ways: [PlanInput["calibration"], string][] = [
+      [strip, "calibration.swath"],
+      [{ kind: "strip-runs", runs: [run, run] }, "calibration.runs[0].swath"],
+      [
+        { kind: "flow", flow: qty(1, "gal/min"), speed: qty(3, "mph"), width: qty(8, "ft") },
+        "calibration.width",
+      ],
+      [{ kind: "record", record }, "calibration.record.measurement.swath"],
+    ];
+    const products = [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }] as const;
+    for (const [calibration, path] of ways)
+      expect(about({ ...JOB, plot: bands(8), products, calibration }, "swath-is-spacing")).toMatchObject([
+        { path },
+      ]);
+  });
+});
+
+describe("two plans of one mix", () => {
+  it("differ where only its split does", () => {
+    const split = (how: PlanInput["split"]) =>
+      planApplication({
+        ...JOB,
+        sprayer: { tank: qty(1, "gal") },
+        products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
+        split: how,
+      });
+    const [full, equal] = [split("full-then-part"), split("equal")];
+    expect(full.loads).toHaveLength(2);
+    const { results } = comparePlans(full, equal);
+    expect(results.map(({ path }) => path)).toEqual(["loads[0].carrier", "loads[1].carrier"]);
+    expect(comparePlans(full, full).results).toEqual([]);
   });
 });

@@ -57,7 +57,7 @@ describe("a plan warns, word for word, of", () => {
           code: "swath-is-spacing",
           key: "swath-is-spacing-strong",
           severity: "warning",
-          path: "plot",
+          path: "calibration.swath",
           message:
             "Your test strip's width of 60 in is the row spacing, but what you treat is 2 ft wide. If only that was sprayed on the strip, enter it as the spray width: otherwise the mix is 2.5 times too strong.",
           figures: {
@@ -88,7 +88,7 @@ describe("a plan warns, word for word, of", () => {
           code: "swath-is-spacing",
           key: "swath-is-spacing-weak",
           severity: "warning",
-          path: "plot",
+          path: "calibration.swath",
           message:
             "Your test strip's width of 60 in is the row spacing, but what you treat is 4 ft wide. If only that was sprayed on the strip, enter it as the spray width: otherwise the mix is 2.4 times too weak.",
           figures: {

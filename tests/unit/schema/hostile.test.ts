@@ -20,9 +20,10 @@ describe("a job that means harm", () => {
     },
   );
 
-  it("leaves no trace in the result: what a quantity says besides is dropped, whatever it is called", () => {
+  it("cannot bring one in beside a number and its unit, and each result is a plain object", () => {
     const text = JSON.stringify(TWO_PRODUCTS).replace('"tank":{', '"tank":{"__proto__":{"polluted":true},');
-    const { tank } = parsePlanInput(JSON.parse(text)).sprayer;
+    expect(paths(JSON.parse(text))).toEqual(["sprayer.tank.__proto__"]);
+    const { tank } = parsePlanInput(TWO_PRODUCTS).sprayer;
     expect(Object.getPrototypeOf(tank)).toBe(Object.prototype);
     expect(tank).toEqual(TWO_PRODUCTS.sprayer.tank);
   });

@@ -74,9 +74,9 @@ describe("parsePlanInput", () => {
       "not-finite calibration.swath.value",
       "out-of-range calibration.distance",
       "unknown-unit sprayer.tank.unit",
-      "unknown-choice sprayer.workingFil",
+      "unknown-field sprayer.workingFil",
       "out-of-range reserve.percent",
-      "unreadable products[0].name",
+      "missing products[0].name",
       "unknown-choice products[0].form",
       "missing products[1].label.max.basis",
       "wrong-dimension products[1].rate",
@@ -84,13 +84,13 @@ describe("parsePlanInput", () => {
       "out-of-range currency.decimals",
     ]);
     expect({ code: error.code, path: error.path }).toEqual({ code: "out-of-range", path: "plot.rows" });
-    expect(error.message).toBe("Given 0; wanted 1 or more. (The first of 15 faults.)");
+    expect(error.message).toBe("Enter a whole number, 1 or more. (15 errors.)");
     const messages = Object.fromEntries(error.issues.map(({ path, message }) => [path, message]));
     expect(messages["plot.bandWidth"]).toBe("30 gal is a volume. Enter a length, such as 5 ft.");
-    expect(messages["plot.rowSpacing"]).toBe("Given 5; wanted a length (ft), with its unit.");
+    expect(messages["plot.rowSpacing"]).toBe("Enter a length with its unit, such as 5 ft.");
     expect(messages["sprayer.tank.unit"]).toContain("Did you mean gal?");
-    expect(messages["sprayer.workingFil"]).toContain(
-      "wanted one of: tank, workingFill, lineVolume, leastLoad",
+    expect(messages["sprayer.workingFil"]).toBe(
+      'There is no field "workingFil" here. Did you mean workingFill?',
     );
     expect(messages["products[1].rate"]).toContain("Check whether the label says fl oz or oz.");
     expect(messages.tools).toContain("us-spoons");
@@ -98,7 +98,7 @@ describe("parsePlanInput", () => {
 
   it("says a single fault in the words of that fault", () => {
     expect(errorOf(() => parsePlanInput(typed({ tools: [] }))).message).toBe(
-      "Given 0 of them; wanted 1 or more.",
+      "Enter at least 1; there are 0.",
     );
   });
 
@@ -119,8 +119,8 @@ describe("parsePlanInput", () => {
   });
 
   it("refuses a field that it does not know, where leaving it out unseen could hide a limit", () => {
-    expect(product({ lable: { max: "1 lb/ac" } })).toEqual(["unknown-choice products[1].lable"]);
-    expect(plot({ ...TYPED.plot, bedWidth: "1 ft" })).toEqual(["unknown-choice plot.bedWidth"]);
+    expect(product({ lable: { max: "1 lb/ac" } })).toEqual(["unknown-field products[1].lable"]);
+    expect(plot({ ...TYPED.plot, bedWidth: "1 ft" })).toEqual(["unknown-field plot.bedWidth"]);
   });
 
   it("takes a field that is undefined for one that is left out", () => {
@@ -134,9 +134,7 @@ describe("parsePlanInput", () => {
 
   it("tells nothing of one kind's faults where another kind is meant", () => {
     expect(plot({ kind: "circle" })).toEqual(["missing plot.diameter"]);
-    expect(plot({ kind: "circle", diameter: "5 ft", length: "5 ft" })).toEqual([
-      "unknown-choice plot.length",
-    ]);
+    expect(plot({ kind: "circle", diameter: "5 ft", length: "5 ft" })).toEqual(["unknown-field plot.length"]);
     expect(faults(typed({ calibration: { kind: "known" } }))).toEqual(["missing calibration.rate"]);
   });
 
@@ -145,10 +143,12 @@ describe("parsePlanInput", () => {
     expect(error.issues).toEqual([
       {
         code: "unknown-choice",
-        key: "unknown-choice",
-        figures: {},
+        key: "choice-unknown",
+        figures: { given: '"oval"', choices: expect.arrayContaining(PLOTS.map(({ kind }) => kind)) },
         path: "plot.kind",
-        message: expect.stringMatching(/^Given "oval"; wanted one of: rectangle, .*ellipse.*treated-area\.$/),
+        message: expect.stringMatching(
+          /^There is no choice "oval"\. Choose one of: rectangle, .*ellipse.*treated-area\.$/,
+        ),
       },
     ]);
     expect(faults(typed({ calibration: {} }))).toEqual(["missing calibration.kind"]);
@@ -188,15 +188,19 @@ describe("parsePlanInput", () => {
   });
 
   it.each<[string, object, string[]]>([
-    ["one length and a list of them", { ...TYPED.plot, rowLengths: ["5 ft"] }, ["conflict plot"]],
+    ["one length and a list of them", { ...TYPED.plot, rowLengths: ["5 ft"] }, ["conflict plot.rowLengths"]],
     ["neither", { kind: "row-bands", bandWidth: "1 ft" }, ["missing plot.rows", "missing plot.rowLength"]],
-    ["base and sides", { kind: "triangle", base: "5 ft", sides: ["3 m", "4 m", "5 m"] }, ["conflict plot"]],
+    [
+      "base and sides",
+      { kind: "triangle", base: "5 ft", sides: ["3 m", "4 m", "5 m"] },
+      ["conflict plot.sides"],
+    ],
     ["two sides", { kind: "triangle", sides: ["3 m", "4 m"] }, ["too-few plot.sides"]],
     ["four sides", { kind: "triangle", sides: ["3 m", "4 m", "5 m", "6 m"] }, ["out-of-range plot.sides"]],
     [
       "two sizes of a spot",
       { kind: "spots", spots: [{ count: 1, diameter: "1 m", each: "1 m2" }] },
-      ["conflict plot.spots[0]"],
+      ["conflict plot.spots[0].each"],
     ],
     ["a spot without a size", { kind: "spots", spots: [{ count: 1 }] }, ["missing plot.spots[0]"]],
     [
@@ -215,7 +219,7 @@ describe("parsePlanInput", () => {
           [1, 1],
         ],
       },
-      ["out-of-range plot.corners[1]"],
+      ["not-a-quantity plot.corners[1]"],
     ],
     [
       "a corner in words",
@@ -224,11 +228,11 @@ describe("parsePlanInput", () => {
         unit: "ft",
         corners: [
           [0, 0],
-          [1, "0"],
+          [1, "some"],
           [1, 1],
         ],
       },
-      ["not-a-quantity plot.corners[1][1]"],
+      ["unreadable plot.corners[1][1]"],
     ],
     [
       "corners in acres",
@@ -269,11 +273,6 @@ describe("parsePlanInput", () => {
       ["unknown-unit plot.unit"],
     ],
     [
-      "a pond of nothing",
-      { kind: "composite", add: [{ kind: "circle", diameter: "9 m" }], subtract: [] },
-      ["too-few plot.subtract"],
-    ],
-    [
       "rows in a composite shape",
       { kind: "composite", add: [{ kind: "row-bands" }] },
       ["unknown-choice plot.add[0].kind"],
@@ -284,7 +283,7 @@ describe("parsePlanInput", () => {
       { kind: "ground-area", ground: { value: 1, unit: "ac", of: "treated" } },
       ["wrong-area plot.ground"],
     ],
-    ["half a row", { ...TYPED.plot, rows: 1.5 }, ["not-a-quantity plot.rows"]],
+    ["half a row", { ...TYPED.plot, rows: 1.5 }, ["out-of-range plot.rows"]],
   ])("refuses a plot of %s", (_, given, wanted) => {
     expect(plot(given)).toEqual(wanted);
   });
@@ -308,7 +307,7 @@ describe("parsePlanInput", () => {
 
   it.each<[string, object, string[]]>([
     ["none of area, row length and plants", { kind: "hand", used: "4 L" }, ["missing"]],
-    ["two of them", { kind: "hand", used: "4 L", plants: 5, rowLength: "9 m" }, ["conflict"]],
+    ["two of them", { kind: "hand", used: "4 L", plants: 5, rowLength: "9 m" }, ["conflict plants"]],
     [
       "weight instead of spray",
       { kind: "strip", used: "2 kg", swath: "2 m", distance: "5 m" },
@@ -389,7 +388,7 @@ describe("parsePlanInput", () => {
   });
 
   it.each<[string, unknown, string]>([
-    ["two ways at once", { percent: 5, volume: "1 gal" }, "conflict reserve"],
+    ["two ways at once", { percent: 5, volume: "1 gal" }, "conflict reserve.volume"],
     ["no way", {}, "missing reserve"],
     ["an unknown way", { litres: 5 }, "missing reserve"],
     ["a bare number", 5, "not-a-quantity reserve"],
@@ -444,6 +443,82 @@ describe("parsePlanInput reads text", () => {
   });
 });
 
+describe("what is typed into a form", () => {
+  const rates = (rate: unknown): string[] => product({ rate });
+
+  it("is incomplete while it could still become right, missing where it is blank, and else unreadable", () => {
+    expect(rates("15")).toEqual(["incomplete products[1].rate"]);
+    expect(rates("15 lb/")).toEqual(["incomplete products[1].rate"]);
+    expect(rates("abc")).toEqual(["unreadable products[1].rate"]);
+    expect(rates(" ")).toEqual(["missing products[1].rate"]);
+    expect(plot({ ...TYPED.plot, rows: "" })).toEqual(["missing plot.rows"]);
+    expect(plot({ ...TYPED.plot, rows: "1 1/" })).toEqual(["incomplete plot.rows"]);
+    expect(plot({ ...TYPED.plot, rows: "many" })).toEqual(["unreadable plot.rows"]);
+  });
+
+  it("may be a number in the locale's signs wherever a number is needed", () => {
+    const label = { mostApplications: "2", daysBetween: "7" };
+    const { products, reserve } = parsePlanInput(
+      typed({ reserve: { percent: "2,5" }, products: [{ ...TYPED.products[0], label }] }),
+      { locale: "de" },
+    );
+    expect(reserve).toEqual({ percent: 2.5 });
+    expect(products[0]?.label).toEqual({ mostApplications: 2, daysBetween: 7 });
+  });
+
+  it("is reported with all its faults, also those of fields that don't go together", () => {
+    const label = { max: "1 kg/ha", daysBetween: "seven" };
+    expect(
+      faults(
+        typed({
+          plot: { ...TYPED.plot, bandWidth: "6 ft" },
+          sprayer: { tank: "4 gal", workingFill: "5 gal" },
+          products: [{ ...TYPED.products[0], label }],
+        }),
+      ),
+    ).toEqual([
+      "conflict plot.bandWidth",
+      "conflict sprayer.workingFill",
+      "unreadable products[0].label.daysBetween",
+      "wrong-dimension products[0].label.max",
+    ]);
+  });
+
+  it("gets examples in the reader's system, and never gallons where that is metric", () => {
+    const calibration = { kind: "known", rate: "200 L/ha" };
+    const wrong = {
+      calibration,
+      plot: { kind: "circle", diameter: "5 kg" },
+      sprayer: { tank: "x" },
+      products: [{}],
+    };
+    const { issues } = errorOf(() => parsePlanInput(typed(wrong), { system: "metric" }));
+    expect(issues.map(({ path }) => path)).toEqual([
+      "plot.diameter",
+      "sprayer.tank",
+      "products[0].name",
+      "products[0].form",
+      "products[0].rate",
+    ]);
+    expect(issues[0]?.message).toBe("5 kg is a weight. Enter a length, such as 5 m.");
+    expect(JSON.stringify(issues)).not.toMatch(/\b(gal|ft|oz|ac|pt|lb)\b/);
+  });
+
+  it("is read to its first thousand faults, and not looked at any further", () => {
+    let looks = 0;
+    const wrong = {
+      kind: "circle",
+      get diameter() {
+        looks++;
+        return "x";
+      },
+    };
+    const plots = Array.from({ length: 20_000 }, () => wrong);
+    expect(faults(typed({ plot: plots }))).toHaveLength(1000);
+    expect(looks).toBe(1000);
+  });
+});
+
 describe("the schemas", () => {
   it.each(PLOTS)("take a plot of kind $kind as it is", (one) => {
     expect(plotSchema().parse(one)).toEqual(one);
@@ -466,8 +541,11 @@ describe("the schemas", () => {
     };
     expect(parseCalibrationRecord(record)).toEqual(record);
     expect(
-      faults({ ...record, conditions: { operator: "", nozzleCount: 0 } }, parseCalibrationRecord),
-    ).toEqual(["unreadable conditions.operator", "out-of-range conditions.nozzleCount"]);
+      faults({ ...record, conditions: { operator: 5, nozzleCount: 0 } }, parseCalibrationRecord),
+    ).toEqual(["not-a-quantity conditions.operator", "out-of-range conditions.nozzleCount"]);
+    // A form's field that was left blank.
+    const blank = { ...record, conditions: { operator: " ", nozzleCount: "" } };
+    expect(parseCalibrationRecord(blank)).toEqual({ ...record, conditions: {} });
     expect(faults({}, parseCalibrationRecord)).toEqual([
       "missing version",
       "missing date",
@@ -485,24 +563,27 @@ describe("the schemas", () => {
     expect(errorOf(() => quantitySchema("weight" as never)).code).toBe("unknown-choice");
   });
 
-  it("drop what a quantity says besides: results of one function go into another", () => {
-    const computed = { ...qty(2, "ac"), of: "ground", rule: "simpson", perimeter: qty(5, "ft") };
-    expect(plotSchema().parse({ kind: "ground-area", ground: computed })).toEqual({
-      kind: "ground-area",
-      ground: { value: 2, unit: "ac", of: "ground" },
-    });
+  it("refuse what a quantity says besides, as the plan does", () => {
+    const ground = { ...qty(2, "ac"), of: "ground", perimeter: qty(5, "ft") };
+    expect(faults(typed({ plot: { kind: "ground-area", ground } }))).toEqual([
+      "unknown-field plot.ground.perimeter",
+    ]);
   });
 
   it("are made once for the same options", () => {
     expect(planInputSchema()).toBe(planInputSchema({}));
-    expect(planInputSchema({ locale: "de" })).toBe(planInputSchema({ locale: "de", system: "us" }));
+    expect(planInputSchema({ locale: "de" })).toBe(planInputSchema({ locale: "de" }));
+    expect(planInputSchema({ ounce: "dry" })).not.toBe(planInputSchema({ ounce: "liquid" }));
     expect(planInputSchema({ locale: "de" })).not.toBe(planInputSchema());
     expect(quantitySchema("length")).toBe(quantitySchema("length"));
   });
 
   it("state the defaults that the plan uses", () => {
     const { properties } = toJsonSchema(planInputSchema()) as {
-      properties: Record<string, { default?: unknown; properties?: Record<string, { default?: unknown }> }>;
+      properties: Record<
+        string,
+        { default?: unknown; anyOf?: { properties?: Record<string, { default?: unknown }> }[] }
+      >;
     };
     expect(properties.split?.default).toBe(planApplication(TWO_PRODUCTS).input.split);
     const priced = TWO_PRODUCTS.products.map((one) => ({ ...one, price: { amount: 1, per: one.form === "dry" ? qty(1, "lb") : qty(1, "gal") } })); // biome-ignore format: one line
@@ -511,7 +592,7 @@ describe("the schemas", () => {
       products: priced as never,
       currency: { code: "USD" },
     });
-    expect(properties.currency?.properties?.decimals?.default).toBe(cost?.currency.decimals);
+    expect(properties.currency?.anyOf?.[1]?.properties?.decimals?.default).toBe(cost?.currency.decimals);
   });
 });
 

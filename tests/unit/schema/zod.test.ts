@@ -23,7 +23,11 @@ describe("the schemas in an app's own zod", () => {
         code: "custom",
         path: ["job", "sprayer", "tank"],
         message: "4 ft is a length. Enter a volume, such as 5 gal.",
-        params: { code: "wrong-dimension" },
+        params: {
+          code: "wrong-dimension",
+          key: "dimension",
+          figures: expect.objectContaining({ given: { value: 4, unit: "ft" } }),
+        },
       },
     ]);
   });

@@ -30,7 +30,7 @@ describe("checkLabel", () => {
     expect(over?.message).toContain("1.5 pt/ac");
   });
 
-  it("gives a rate in the label's own unit, and names what could push it over the limit next to it", () => {
+  it("says a rate in the unit that its limit is given in, and names what could push it over the limit next to it", () => {
     // 0.25 % of 20 gal/ac is 0.05 gal/ac, 6.4 fl oz.
     const quarter = { value: 0.25, unit: "%", basis: "v/v" } as const;
     const said = (max: LabelLimits["max"], rate: LabelInput["rate"]) =>
@@ -43,7 +43,7 @@ describe("checkLabel", () => {
     expect(said(qty(0.25, "gal/100gal"), { parts: 1, to: 400, of: "mix" })).toBe(measure("6.4 fl oz/ac"));
     expect(said(qty(6.4, "fl_oz/ac"), quarter)).toBe(pace("6.4 fl oz/ac"));
     expect(said(quarter, qty(6.4, "fl_oz/ac"))).toBe(pace("6.4 fl oz/ac"));
-    expect(said(qty(43.56, "fl_oz/ac"), qty(1, "fl_oz/1000ft2"))).toBe(pace("1 fl oz/1,000 sq ft"));
+    expect(said(qty(43.56, "fl_oz/ac"), qty(1, "fl_oz/1000ft2"))).toBe(pace("43.56 fl oz/ac"));
     expect(said(undefined, { low: qty(0.1, "gal/100gal"), high: quarter, chosen: quarter })).toBe(
       measure("6.4 fl oz/ac"),
     );
@@ -174,24 +174,24 @@ describe("checkLabel", () => {
       undefined,
       "carrier-under-least",
       "carrierRate",
-      { carrierRate: qty(20, "gal/ac"), least: qty(25, "gal/ac") },
-      "The sprayer puts out 20 gal/ac, below the label minimum of 25 gal/ac. Slow down or use larger nozzles, then recalibrate.",
+      { carrierRate: qty(80, "qt/ac"), least: qty(100, "qt/ac") },
+      "The sprayer puts out 80 qt/ac, below the label minimum of 100 qt/ac. Slow down or use larger nozzles, then recalibrate.",
     ],
     [
       { mostCarrier: qty(60, "qt/ac") },
       undefined,
       "carrier-over-most",
       "carrierRate",
-      { carrierRate: qty(20, "gal/ac"), most: qty(15, "gal/ac") },
-      "The sprayer puts out 20 gal/ac, over the label maximum of 15 gal/ac. Speed up or use smaller nozzles, then recalibrate.",
+      { carrierRate: qty(80, "qt/ac"), most: qty(60, "qt/ac") },
+      "The sprayer puts out 80 qt/ac, over the label maximum of 60 qt/ac. Speed up or use smaller nozzles, then recalibrate.",
     ],
     [
       { leastCarrier: qty(80, "qt/ac") },
       undefined,
       "carrier-near-least",
       "carrierRate",
-      { carrierRate: qty(20, "gal/ac"), least: qty(20, "gal/ac") },
-      "The sprayer puts out 20 gal/ac, at or near the label minimum of 20 gal/ac. Walking faster would put you below it.",
+      { carrierRate: qty(80, "qt/ac"), least: qty(80, "qt/ac") },
+      "The sprayer puts out 80 qt/ac, at or near the label minimum of 80 qt/ac. Walking faster would put you below it.",
     ],
     [
       { seasonMax: qty(3, "pt/ac") },

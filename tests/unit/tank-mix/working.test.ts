@@ -17,7 +17,7 @@ import {
   strengthOf,
 } from "../../../src/tank-mix/index.ts";
 import { qty } from "../../../src/units/index.ts";
-import type { WorkingLine } from "../../../src/units/working.ts";
+import type { WorkingLine } from "../../../src/units/working-line.ts";
 import {
   activeIngredientRate as activeIngredientRateLines,
   carrierFor as carrierForLines,

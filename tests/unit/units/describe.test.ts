@@ -52,6 +52,6 @@ describe("describeUnit", () => {
 
   it("refuses what is no unit", () => {
     expectRefused(() => describeUnit("gallon" as never), "unknown-unit", "unit", "Did you mean gal?");
-    expectRefused(() => describeUnit(undefined as never), "unknown-unit", "unit");
+    expectRefused(() => describeUnit(undefined as never), "missing", "unit");
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { checkDimension, countUnits, dimensionInWords } from "../../../src/units/dimensions.ts";
+import { countUnits, dimensionInWords } from "../../../src/units/dimensions.ts";
 import {
   type Dimension,
   dimensionOf,
@@ -40,7 +40,6 @@ describe("unitsOf", () => {
   it.each(["weight", "", "__proto__", 5])("refuses %j as a dimension", (name) => {
     expectRefused(() => unitsOf(name as never), "unknown-choice", "dimension", "Choose one of: length");
     expectRefused(() => unitsOf(undefined as never), "missing", "dimension", "Choose one of: length");
-    expectRefused(() => checkDimension(name as never, "kind"), "unknown-choice", "kind");
   });
 
   it("has words for every dimension", () => {

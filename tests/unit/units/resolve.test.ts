@@ -32,7 +32,7 @@ describe("resolveUnit", () => {
     "toString",
     "__proto__",
   ])("does not know %j", (unit) => {
-    expectRefused(() => resolveUnit(unit, "u"), "unknown-unit", "u");
+    expectRefused(() => resolveUnit(unit, "u"), (unit ?? null) === null ? "missing" : "unknown-unit", "u");
     expect(isUnit(unit)).toBe(false);
   });
 
@@ -55,7 +55,7 @@ describe("resolveUnit", () => {
   });
 
   it.each([undefined, null, 5, {}, ["ft"]])("refuses %j as a unit", (unit) => {
-    expectRefused(() => resolveUnit(unit, "u"), "unknown-unit", "u");
+    expectRefused(() => resolveUnit(unit, "u"), (unit ?? null) === null ? "missing" : "unknown-unit", "u");
     expect(isUnit(unit)).toBe(false);
   });
 

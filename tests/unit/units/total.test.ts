@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { totalOf } from "../../../src/units/total.ts";
+import { totalOf } from "../../../src/units/exact-total.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 
 describe("totalOf", () => {

@@ -15,8 +15,9 @@ import {
 } from "../../../src/worksheet/index.ts";
 import { renderLatex } from "../../../src/worksheet/latex.ts";
 import { STYLE } from "../../../src/worksheet/render/html-style.ts";
-import { pageOf, type SheetBlock } from "../../../src/worksheet/render/page.ts";
+import { pageOf } from "../../../src/worksheet/render/page.ts";
 import { plain } from "../../../src/worksheet/render/plain.ts";
+import type { SheetBlock } from "../../../src/worksheet/render/sheets.ts";
 import { DOUBTFUL, HOSTILE_NAMES, planNamed, TWO_PRODUCTS } from "../../helpers/jobs.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 import { WORKINGS } from "../../helpers/workings.ts";

@@ -13,7 +13,7 @@ import {
 import { parsePlanInput } from "../../../src/schema/index.ts";
 import { checkLabel } from "../../../src/tank-mix/index.ts";
 import { describeUnit, parseQuantity, qty, type Unit, unitsOf } from "../../../src/units/index.ts";
-import { conversionLines } from "../../../src/units/working.ts";
+import { conversionLines } from "../../../src/units/working-line.ts";
 import { SPANISH_WORDS } from "../../../src/words/es.ts";
 import { offsetsArea } from "../../../src/working/index.ts";
 import {

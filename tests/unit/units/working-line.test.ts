@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { formulaLines } from "../../../src/units/formula-lines.ts";
 import { convert, qty } from "../../../src/units/index.ts";
-import { formulaLines } from "../../../src/units/lines.ts";
-import { conversionLines } from "../../../src/units/working.ts";
+import { conversionLines } from "../../../src/units/working-line.ts";
 import { UNITS_WORDS } from "../../../src/worksheet/words/units.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
 

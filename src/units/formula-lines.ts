@@ -1,6 +1,6 @@
 import { inUnit } from "./convert.js";
 import type { Quantity, Unit } from "./types.js";
-import { conversionLines, type WorkingLine } from "./working.js";
+import { conversionLines, type WorkingLine } from "./working-line.js";
 
 /** A symbol's value: a bare number, or a quantity with the unit that makes the formula true as plain numbers. */
 export type GivenTerm = number | readonly [given: Quantity, unit: Unit];

@@ -1,0 +1,63 @@
+import type { Dimension, UnitSystem, UnitsByDimension } from "../units/types.js";
+
+type Offered = { readonly [D in Dimension]: readonly UnitsByDimension[D][] };
+
+// In the order that growers and labels use them: common practice, no source.
+const FOOT_POUND = {
+  length: ["ft", "in", "yd", "mi"],
+  area: ["ac", "ft2", "1000ft2", "yd2"],
+  mass: ["oz", "lb"],
+  time: ["s", "min", "h"],
+  pressure: ["psi"],
+  fraction: ["%", "ppm"],
+  speed: ["mph", "ft/min", "ft/s"],
+  massFlow: ["lb/min", "oz/min"],
+  massRate: ["oz/ac", "lb/ac", "oz/1000ft2", "lb/1000ft2"],
+  massFraction: ["oz/lb"],
+  massPerLength: ["oz/ft", "lb/ft"],
+} as const;
+
+const OFFERED: { readonly [S in UnitSystem]: Offered } = {
+  us: {
+    ...FOOT_POUND,
+    volume: ["gal", "qt", "pt", "cup", "fl_oz", "tbsp", "tsp"],
+    flow: ["gal/min", "fl_oz/min"],
+    volumeRate: ["gal/ac", "qt/ac", "pt/ac", "fl_oz/ac", "gal/1000ft2", "fl_oz/1000ft2"],
+    density: ["lb/gal", "oz/gal", "lb/100gal", "oz/100gal"],
+    volumeConcentration: ["fl_oz/gal", "tbsp/gal", "tsp/gal", "pt/100gal", "qt/100gal", "fl_oz/100gal"],
+    volumePerLength: ["fl_oz/ft"],
+  },
+  imperial: {
+    ...FOOT_POUND,
+    volume: ["imp_gal", "imp_qt", "imp_pt", "imp_fl_oz"],
+    flow: ["imp_gal/min", "imp_fl_oz/min"],
+    volumeRate: ["imp_gal/ac", "imp_pt/ac", "imp_fl_oz/ac"],
+    density: ["lb/imp_gal", "oz/imp_gal"],
+    volumeConcentration: ["imp_fl_oz/imp_gal", "imp_pt/imp_gal"],
+    volumePerLength: ["imp_fl_oz/ft"],
+  },
+  metric: {
+    length: ["m", "cm", "mm", "km"],
+    area: ["ha", "m2"],
+    volume: ["L", "mL", "metric_cup", "metric_tbsp", "metric_tsp"],
+    mass: ["g", "kg", "mg"],
+    time: ["s", "min", "h"],
+    pressure: ["bar", "kPa"],
+    fraction: ["%", "ppm"],
+    speed: ["km/h", "m/min", "m/s"],
+    flow: ["L/min", "mL/min"],
+    massFlow: ["kg/min", "g/min"],
+    volumeRate: ["L/ha", "mL/ha", "mL/m2"],
+    massRate: ["kg/ha", "g/ha", "g/m2"],
+    density: ["kg/L", "g/L", "g/100L", "kg/100L"],
+    volumeConcentration: ["mL/L", "mL/100L", "L/100L"],
+    massFraction: ["g/kg"],
+    volumePerLength: ["mL/m", "L/m"],
+    massPerLength: ["g/m", "kg/m"],
+  },
+};
+
+/** The units that a form offers for a dimension, the most usual first. */
+export function offeredUnits(dimension: Dimension, system: UnitSystem): Offered[Dimension] {
+  return OFFERED[system][dimension];
+}

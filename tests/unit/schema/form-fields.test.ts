@@ -1,0 +1,126 @@
+import { describe, expect, it } from "vitest";
+import { DEFAULT_SPLIT } from "../../../src/plan/input.ts";
+import { DEFAULT_DECIMALS } from "../../../src/plan/money.ts";
+import { type FormField, formFields } from "../../../src/schema/form-fields.ts";
+import { planInputSchema } from "../../../src/schema/index.ts";
+import { offeredUnits } from "../../../src/schema/offered-units.ts";
+import { schemaOf } from "../../../src/schema/zod.ts";
+import { DIMENSIONS, dimensionOf } from "../../../src/units/dimensions.ts";
+import { either, object, optional, text } from "../../../src/units/fields.ts";
+import { quantity, UnitField } from "../../../src/units/quantity-field.ts";
+import type { Length } from "../../../src/units/types.ts";
+import { errorOf } from "../../helpers/bad-input.ts";
+import { THING } from "../../helpers/lists.ts";
+
+const FIELDS = formFields(schemaOf(THING));
+const at = (path: string): FormField[] => FIELDS.filter((field) => field.path === path);
+
+describe("formFields", () => {
+  it("lists each thing that is entered, with what a form needs to know about it", () => {
+    expect(at("rows")).toEqual([
+      {
+        path: "rows",
+        about: "How many rows. A whole number, 1 or more.",
+        kind: "number",
+        optional: false,
+        when: [],
+        limits: { whole: true, min: 1 },
+      },
+    ]);
+    expect(at("color")).toMatchObject([{ kind: "choice", choices: ["red", "green"], optional: false }]);
+    expect(at("wet")).toMatchObject([{ kind: "flag", optional: true }]);
+    expect(at("name")).toMatchObject([{ kind: "text" }]);
+    expect(at("day")).toMatchObject([{ kind: "date" }]);
+    expect(at("unit")).toMatchObject([{ kind: "unit", units: ["ft", "in", "yd", "mi"] }]);
+    expect(at("corners[][1]")).toMatchObject([{ kind: "number", about: "How far along.", optional: true }]);
+    expect(at("names[]")).toMatchObject([{ kind: "text", about: "A name.", optional: true }]);
+    expect(at("lines")).toMatchObject([{ kind: "quantity", limits: { min: 0 }, optional: true }]);
+    expect(at("offset")).toMatchObject([{ limits: {} }]);
+  });
+
+  it("says of each field in which shape it stands, and lists the kinds to choose from", () => {
+    expect(at("shape[].kind")).toEqual([
+      {
+        path: "shape[].kind",
+        about: "A shape on the ground.",
+        kind: "choice",
+        optional: false,
+        when: [{ path: "shape", is: "list" }],
+        choices: ["circle", "block", "triangle"],
+      },
+    ]);
+    expect(at("shape.diameter").map(({ when }) => when)).toEqual([
+      [
+        { path: "shape", is: "one" },
+        { path: "shape", is: "circle" },
+      ],
+    ]);
+    expect(at("shape.height").map(({ when }) => when.at(-1))).toEqual([
+      { path: "shape", is: "base and height" },
+    ]);
+    expect(at("shape.sides[]").map(({ when }) => when.at(-1))).toEqual([{ path: "shape", is: "sides" }]);
+    expect(at("tools").map(({ when }) => when)).toEqual([[{ path: "tools", is: "name" }]]);
+    expect(at("tools[].capacity").map(({ when }) => when)).toEqual([[{ path: "tools", is: "list" }]]);
+    expect(at("spare.percent").map(({ when }) => when)).toEqual([[{ path: "spare", is: "percent" }]]);
+  });
+
+  it("names a quantity that may stand in another shape's place, and what has nothing of its own", () => {
+    type Rate = { readonly a: Length | { readonly b: string } | { readonly c?: string } };
+    const rate = object<Rate>({
+      a: either<Rate["a"]>(
+        "One of them.",
+        [
+          quantity("A length.", "length"),
+          object<{ readonly b: string }>({ b: text("B.") }),
+          object<{ readonly c?: string }>({ c: optional(text("C.")) }),
+        ],
+        () => 0,
+      ),
+    });
+    expect(formFields(schemaOf(rate)).map(({ path, when }) => `${path} ${when[0]?.is}`)).toEqual([
+      "a quantity",
+      "a.b b",
+      "a.c other",
+    ]);
+  });
+
+  it("has the kind of a whole input at its top", () => {
+    expect(formFields(schemaOf(THING.fields.shape)).map(({ path }) => path)).toContain("kind");
+  });
+
+  it("offers the units of the system, the usual one first", () => {
+    const units = (system: "us" | "imperial" | "metric") =>
+      formFields(schemaOf(THING), { system }).find(({ path }) => path === "used")?.units?.[0];
+    expect([units("us"), units("imperial"), units("metric")]).toEqual(["gal", "imp_gal", "L"]);
+  });
+
+  it("says what holds where nothing is entered", () => {
+    const usual = formFields(planInputSchema()).filter((field) => field.usual !== undefined);
+    expect(usual.map(({ path, usual: value }) => [path, value])).toEqual([
+      ["split", DEFAULT_SPLIT],
+      ["currency.decimals", DEFAULT_DECIMALS],
+    ]);
+  });
+
+  it("has no field for what no form asks", () => {
+    expect(() => formFields(schemaOf(new UnitField("Any unit.", undefined as never)))).toThrow("UnitField");
+  });
+
+  it("refuses options that it doesn't know", () => {
+    expect(errorOf(() => formFields(schemaOf(THING), { system: "roman" as never })).path).toBe(
+      "options.system",
+    );
+    expect(errorOf(() => formFields(schemaOf(THING), { units: 1 } as never)).code).toBe("unknown-field");
+  });
+});
+
+describe("the units that a form offers", () => {
+  it.each(DIMENSIONS)("measure a %s, each once", (dimension) => {
+    for (const system of ["us", "imperial", "metric"] as const) {
+      const units = offeredUnits(dimension, system);
+      expect(units.length).toBeGreaterThan(0);
+      expect(new Set(units).size).toBe(units.length);
+      for (const unit of units) expect(dimensionOf(unit), unit).toBe(dimension);
+    }
+  });
+});
