@@ -990,7 +990,6 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "formula-unreadable": "{given.kind} no es una fórmula.",
       "nonce-unreadable": "Esto no es un nonce en base64, por ejemplo c3ByYXk=.",
       "words-missing": "Falta esta parte de la tabla de palabras.",
-      "language-unknown": "{given.kind} no es una clave de idioma. Use una como en o es.",
     },
     names: {
       dimension: {
