@@ -12,7 +12,7 @@ import type { Mass, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 import { doseRequest } from "./dose.js";
 import type { Product } from "./input.js";
-import { carrierInput, loadsInput, type MixInput, productInput } from "./mix.js";
+import { carrierInput, type KnownMix, loadsInput, mixOnArea, productInput } from "./mix.js";
 import { mixInput } from "./plan.js";
 import { plotsOf } from "./plot.js";
 import { linesOfPlot } from "./plot-areas.js";
@@ -75,14 +75,15 @@ function withoutRepeats(lines: readonly WorkingLine[]): WorkingLine[] {
 }
 
 function stepsOf(plan: Plan): PlanStep[] {
-  const { input, area, rate, carrier } = plan;
+  const { input, area, rate } = plan;
   const job = mixInput(input, area, rate);
+  const mix = mixOnArea(job, "plot");
   return [
     { step: "area", lines: areaLines(plan) },
     { step: "rate", lines: linesOfMeasurement(rateOfCalibration(input.calibration)) },
     { step: "carrier", lines: linesOfCarrier(carrierInput(job)) },
-    { step: "loads", lines: linesOfLoads(loadsInput(job, carrier)) },
-    ...input.products.flatMap((product, i) => productSteps(plan, job, product, i)),
+    { step: "loads", lines: linesOfLoads(loadsInput(mix)) },
+    ...input.products.flatMap((product, i) => productSteps(plan, mix, product, i)),
   ];
 }
 
@@ -101,8 +102,8 @@ function areaLines({ input, area }: Plan): WorkingLine[] {
   return [...lines, ...total];
 }
 
-function productSteps(plan: Plan, job: MixInput, product: Product, i: number): PlanStep[] {
-  const amount = linesOfAmount(productInput(product, job, plan.carrier));
+function productSteps(plan: Plan, { sizes, carrier }: KnownMix, product: Product, i: number): PlanStep[] {
+  const amount = linesOfAmount(productInput(product, sizes, carrier));
   const { result } = amount[amount.length - 1] as WorkingLine;
   const shares = productInLoadsLines(result as Volume | Mass, plan.loads);
   const doses = differentDoses(plan.loads, i);

@@ -29,8 +29,8 @@ export interface LoadProduct extends LoadAmount {
   readonly measured: DoseMeasure;
 }
 
-/** One tank load. */
-export interface MixLoad<P extends LoadAmount = LoadAmount> {
+/** A tank load, whatever it covers. */
+export interface LoadOf<P extends LoadAmount> {
   /** The load's place in the order of mixing, from 1. */
   readonly number: number;
   /** The finished mix: fill the tank to this mark. */
@@ -39,11 +39,18 @@ export interface MixLoad<P extends LoadAmount = LoadAmount> {
   readonly water: Volume;
   /** How many rows or plots it is for, where the mix is split by them. */
   readonly pieces?: number | undefined;
-  /** What this load could treat at the output rate. */
-  readonly area: TreatedArea;
   /** Each product's share. */
   readonly products: readonly P[];
 }
+
+/** What a volume of mix could treat at the output rate. */
+export interface CoversArea {
+  /** What it could treat at the output rate. */
+  readonly area: TreatedArea;
+}
+
+/** One tank load. */
+export type MixLoad<P extends LoadAmount = LoadAmount> = LoadOf<P> & CoversArea;
 
 /** One tank load with its doses. */
 export type PlannedLoad = MixLoad<LoadProduct>;
@@ -58,12 +65,12 @@ export interface ProductTotal {
   readonly strength: Concentration;
 }
 
-/** A tank mix worked out. Plain data. */
-export interface Mix<P extends LoadAmount = LoadAmount> {
+/** A tank mix worked out, whatever gives its size. */
+export interface MixOf<P extends LoadAmount, C extends object> {
   /** The finished mix: sprayed, to spare, in the lines, in all. */
   readonly carrier: Carrier;
   /** The tank loads, in the order of mixing. */
-  readonly loads: readonly MixLoad<P>[];
+  readonly loads: readonly (LoadOf<P> & C)[];
   /** The products' names in the order of mixing, where every product's formulation is known. The label's order takes precedence. */
   readonly mixingOrder?: readonly string[] | undefined;
   /** What the loads come to. */
@@ -73,14 +80,15 @@ export interface Mix<P extends LoadAmount = LoadAmount> {
     /** Each product in all loads. */
     readonly products: readonly ProductTotal[];
   };
-  /** What is left over when the plot is done: reserve and lines. */
+  /** What is left over when the job is done: reserve and lines. With it, where there is a reserve, what that could still cover. */
   readonly leftover: {
     /** How much mix. */
     readonly carrier: Volume;
-    /** What the reserve could still treat at the output rate; nothing where there is none. */
-    readonly area?: TreatedArea | undefined;
-  };
+  } & Partial<C>;
 }
+
+/** A tank mix for an area, worked out. Plain data. */
+export type Mix<P extends LoadAmount = LoadAmount> = MixOf<P, CoversArea>;
 
 /** A whole job worked out. Plain data. */
 export interface Plan extends Mix<LoadProduct> {

@@ -6,7 +6,7 @@ import { inUnit } from "../units/convert.js";
 import { isUnit } from "../units/resolve.js";
 import type { Quantity, VolumeRate } from "../units/types.js";
 import { type PlanInput, PRODUCT, type Product, SPRAYER } from "./input.js";
-import { amountsFor } from "./mix.js";
+import { amountsIn, mixOnArea } from "./mix.js";
 import { mixInput } from "./plan.js";
 import { PLOT, plotsOf } from "./plot.js";
 import { areasOfPlot, type JobArea, type PlotAreas } from "./plot-areas.js";
@@ -111,8 +111,8 @@ function sensitivityOf(plan: Plan): InputSensitivity[] {
 
 /** The whole mix and each product in it. */
 function amountsOf({ input, area, rate }: Job): number[] {
-  const { carrier, amounts } = amountsFor(mixInput(input, area, rate), "plot");
-  return [carrier.total.value, ...amounts.map(({ amount }) => amount.value)];
+  const mix = mixOnArea(mixInput(input, area, rate), "plot");
+  return [mix.carrier.total.value, ...amountsIn(mix).map(({ amount }) => amount.value)];
 }
 
 // A job next to a limit, such as bands as wide as their spacing, is refused on the other side of it.
