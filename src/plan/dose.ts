@@ -15,7 +15,7 @@ import { inUnit } from "../units/convert.js";
 import { unitsLike } from "../units/systems.js";
 import type { Mass, TreatedArea, Volume } from "../units/types.js";
 import type { Product } from "./input.js";
-import type { CoversArea, DoseMeasure, LoadAmount, LoadOf, LoadProduct } from "./result.js";
+import type { DoseMeasure, LoadAmount, LoadOf, LoadProduct } from "./result.js";
 
 /** How one dose is measured: what `measureOut` is asked, and what it took to get there. */
 export interface DoseRequest {
@@ -60,7 +60,7 @@ function onLand(area: TreatedArea): TreatedArea {
 }
 
 /** The loads of a mix with each dose as it is measured. Trusts its input. */
-export function measuredLoads<C extends Partial<CoversArea>>(
+export function measuredLoads<C extends { readonly area?: TreatedArea | undefined }>(
   loads: readonly (LoadOf<LoadAmount> & C)[],
   { products, tools }: { readonly products: readonly Product[]; readonly tools: Tools },
 ): (LoadOf<LoadProduct> & C)[] {

@@ -237,7 +237,7 @@ export function namesDiffer(
 export type Split = "full-then-part" | "equal" | "whole-rows" | "whole-plots";
 
 /** How a mix is split where nothing is said. */
-export const DEFAULT_SPLIT: Split = "full-then-part";
+export const DEFAULT_SPLIT = "full-then-part";
 
 /** A whole spray job, as a form collects it. */
 export interface PlanInput {

@@ -12,7 +12,20 @@ import {
   text,
 } from "../units/fields.js";
 import { quantity, treatedArea } from "../units/quantity-field.js";
-import type { Mass, MassRate, TreatedArea, Volume, VolumeRate } from "../units/types.js";
+import type {
+  Concentration,
+  Count,
+  Length,
+  Mass,
+  MassPerCount,
+  MassPerLength,
+  MassRate,
+  TreatedArea,
+  Volume,
+  VolumePerCount,
+  VolumePerLength,
+  VolumeRate,
+} from "../units/types.js";
 import { version } from "../units/version-field.js";
 import type { Product } from "./input.js";
 import { daysAfter, hoursAfter, localTime, timeOf, timeZone } from "./local-time.js";
@@ -84,8 +97,10 @@ export interface RecordedProduct {
   readonly registration?: string | undefined;
   /** How much of the product itself was applied, water not counted. */
   readonly applied: Volume | Mass;
-  /** How much per treated area, on the plot that had most. */
-  readonly rate: VolumeRate | MassRate;
+  /** How much per treated area, on the plot that had most. Left out where no area was given. */
+  readonly rate?: VolumeRate | MassRate | undefined;
+  /** How much per plant, per length of row, or per volume of mix, where that sized the job. */
+  readonly each?: VolumePerCount | MassPerCount | VolumePerLength | MassPerLength | Concentration | undefined;
 }
 
 /**
@@ -102,8 +117,16 @@ export interface ApplicationRecord extends ApplicationDetails {
   readonly date: string;
   /** The products and how much of each. */
   readonly products: readonly RecordedProduct[];
-  /** The size of the area treated. */
-  readonly treated: TreatedArea;
+  /** What the place is called, where it is not several plots. */
+  readonly plot?: string | undefined;
+  /** The size of the area treated. Left out where none was given. */
+  readonly treated?: TreatedArea | undefined;
+  /** How many plants, pots or trees were treated, where they were counted. */
+  readonly count?: Count | undefined;
+  /** The length of row treated, where that sized the job. */
+  readonly rowLength?: Length | undefined;
+  /** The mix that was used, where a job was sized by volume, count or row. */
+  readonly mix?: Volume | undefined;
   /**
    * When people may go in again without the label's early-entry protection, as local time: the longest interval of the
    * products counts (40 CFR 170.112(a)(3) as of 2007), rounded up to the minute. Left out where no product gives one.
@@ -133,14 +156,42 @@ export const RECORD: ObjectField<ApplicationRecord> = /* @__PURE__ */ object<App
           ["volume", "mass"],
           "nonnegative",
         ),
-        rate: quantity(
-          "How much per treated area, on the plot that had most.",
-          ["volumeRate", "massRate"],
-          "nonnegative",
+        rate: optional(
+          quantity(
+            "How much per treated area, on the plot that had most. Left out where no area was given.",
+            ["volumeRate", "massRate"],
+            "nonnegative",
+          ),
+        ),
+        each: optional(
+          quantity(
+            "How much per plant, per length of row, or per volume of mix, where that sized the job.",
+            [
+              "volumePerCount",
+              "massPerCount",
+              "volumePerLength",
+              "massPerLength",
+              "volumeConcentration",
+              "density",
+            ],
+            "nonnegative",
+          ),
         ),
       }),
     ),
-    treated: treatedArea("The size of the area treated."),
+    plot: optional(text("What the place is called, where it is not several plots.")),
+    treated: optional(treatedArea("The size of the area treated. Left out where none was given.")),
+    count: optional(
+      quantity("How many plants, pots or trees were treated, where they were counted.", "count"),
+    ),
+    rowLength: optional(quantity("The length of row treated, where that sized the job.", "length")),
+    mix: optional(
+      quantity(
+        "The mix that was used, where a job was sized by volume, count or row.",
+        "volume",
+        "nonnegative",
+      ),
+    ),
     reEntry: optional(
       localTime(
         "When people may go in again without the label's early-entry protection, as local time: the longest interval of the products counts (40 CFR 170.112(a)(3) as of 2007), rounded up to the minute. Left out where no product gives one.",
@@ -189,8 +240,8 @@ export function readRecord(saved: unknown): ApplicationRecord {
 export function recordOf(
   details: ApplicationDetails,
   products: readonly Product[],
-  applied: readonly Pick<RecordedProduct, "applied" | "rate">[],
-  treated: TreatedArea,
+  applied: readonly Pick<RecordedProduct, "applied" | "rate" | "each">[],
+  sizes: Pick<ApplicationRecord, "plot" | "treated" | "count" | "rowLength" | "mix">,
   at: string,
 ): ApplicationRecord {
   const time = timeOf(details.finished, details.timeZone);
@@ -204,9 +255,9 @@ export function recordOf(
     products: products.map(({ name, registration }, i) => ({
       name,
       ...(registration !== undefined && { registration }),
-      ...(applied[i] as Pick<RecordedProduct, "applied" | "rate">),
+      ...(applied[i] as Pick<RecordedProduct, "applied" | "rate" | "each">),
     })),
-    treated,
+    ...sizes,
     ...(hours !== undefined && { reEntry: hoursAfter(time, hours, finishedAt) }),
     clockChange: time.zone === undefined && time.offset === undefined ? "not-counted" : "counted",
     ...(days !== undefined && { firstHarvest: daysAfter(details.finished, days, finishedAt) }),
@@ -214,6 +265,7 @@ export function recordOf(
       ...(hours === undefined ? [] : without(products, "reEntryHours")),
       ...(days === undefined ? [] : without(products, "preHarvestDays")),
       ...without(products, "registration"),
+      ...(sizes.treated === undefined ? ["treated"] : []),
       ...(["location", "crop", "applicator", "certification"] as const).filter((name) => !details[name]),
     ],
   };

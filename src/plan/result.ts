@@ -1,9 +1,11 @@
 import type { Measurable, NotMeasurable } from "../household/measure-out.js";
+import type { BatchVolume } from "../tank-mix/batch-volume.js";
 import type { Carrier } from "../tank-mix/carrier.js";
-import type { Concentration, Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
+import type { Concentration, Count, Length, Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
+import type { BatchInput } from "./batch-input.js";
 import type { Caution } from "./cautions.js";
 import type { PlanInput } from "./input.js";
-import type { PlanCost } from "./money.js";
+import type { MixCost, PlanCost } from "./money.js";
 import type { JobArea } from "./plot-areas.js";
 import type { Warning } from "./warnings.js";
 
@@ -90,6 +92,32 @@ export interface MixOf<P extends LoadAmount, C extends object> {
 /** A tank mix for an area, worked out. Plain data. */
 export type Mix<P extends LoadAmount = LoadAmount> = MixOf<P, CoversArea>;
 
+/** What a volume of mix is enough for, in a job that isn't an area. Nothing where only the volume is known. */
+export interface CoversBatch {
+  /** How many plants, pots, trees or spots. */
+  readonly count?: Count | undefined;
+  /** What length of row. */
+  readonly rowLength?: Length | undefined;
+  /** What area, where the job's is given. */
+  readonly area?: TreatedArea | undefined;
+}
+
+/** A job sized by volume, count or row, worked out. Plain data. */
+export interface BatchPlan extends MixOf<LoadProduct, CoversBatch>, Omit<BatchVolume, "volume"> {
+  /** The version of this layout. A reader refuses one that it does not know. */
+  readonly version: 1;
+  /** The mix per treated area, where the area is given. */
+  readonly rate?: VolumeRate | undefined;
+  /** What the products cost, where a price is given. */
+  readonly cost?: MixCost | undefined;
+  /** What a careful colleague would question. A warning changes no number. */
+  readonly warnings: readonly Warning[];
+  /** The usual cautions. */
+  readonly cautions: readonly Caution[];
+  /** What was given, with what was left out filled in. */
+  readonly input: BatchInput;
+}
+
 /** A whole job worked out. Plain data. */
 export interface Plan extends Mix<LoadProduct> {
   /** The version of this layout. A reader refuses one that it does not know. */
@@ -107,3 +135,6 @@ export interface Plan extends Mix<LoadProduct> {
   /** What was given, with what was left out filled in. */
   readonly input: PlanInput;
 }
+
+/** A plan of any job. */
+export type AnyPlan = Plan | BatchPlan;
