@@ -117,7 +117,11 @@ export {
   whatChanged,
 } from "./output-rate/index.js";
 export {
+  type AnyPlan,
   type ApplicationRecord,
+  type BatchInput,
+  type BatchPlan,
+  type BatchReconciliation,
   CAUTIONS,
   type Caution,
   type CompositeShape,
@@ -181,6 +185,9 @@ export {
   type ActiveIngredientRate,
   type AreaRate,
   activeIngredientRate,
+  type BatchSize,
+  type BatchVolume,
+  batchVolume,
   type Carrier,
   carrierFor,
   checkLabel,

@@ -8,11 +8,12 @@ import { unitsLike } from "../units/systems.js";
 import type { Quantity, TreatedArea, Volume, VolumeRate } from "../units/types.js";
 import type { BatchInput, BatchSplit } from "./batch-input.js";
 import { CAUTIONS } from "./cautions.js";
-import { batchWarnings, ratesFitBatch } from "./check-batch.js";
+import { batchWarnings } from "./check-batch.js";
 import { mixCost } from "./cost.js";
 import { measuredLoads } from "./dose.js";
 import { DEFAULT_SPLIT } from "./input.js";
 import { type KnownMix, type MixSplit, mixInLoads } from "./mix.js";
+import { ratesFitBatch } from "./rates-fit.js";
 import type { BatchPlan, CoversBatch } from "./result.js";
 
 /** The plan of a job by volume, count or row. Trusts its input. */

@@ -6,12 +6,10 @@ import {
   type LabelRate,
   ownUnitOr,
   rateUsed,
-  readRate,
   type SingleRate,
   sizesFor,
 } from "../tank-mix/label-rate.js";
 import { unusualFindingsOf } from "../tank-mix/unusual.js";
-import type { Check } from "../units/check.js";
 import { convertValue, inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { ratioOf } from "../units/quantity.js";
@@ -21,55 +19,9 @@ import type { PlanInput, Product } from "./input.js";
 import type { KnownMix } from "./mix.js";
 import { plotNames } from "./plot.js";
 import type { JobArea, PlotAreas } from "./plot-areas.js";
+import { singlesOf } from "./rates-fit.js";
 import type { ProductTotal } from "./result.js";
 import { asPercent, type Warning, warning } from "./warnings.js";
-
-/** Notes the rates that ask for rows or for ground where the plot has none. */
-export function ratesFitPlot(products: readonly Product[], area: JobArea, check: Check): void {
-  products.forEach((product, i) => {
-    for (const [at, rate] of ratesOf(product)) {
-      // What was used is held against the season's limit only.
-      if (at === "soFar.rate" && product.label?.seasonMax === undefined) continue;
-      for (const [end, single] of rate === undefined ? [] : singlesOf(rate)) {
-        rateIsNotCounted(single, joinPath(joinPath(`products[${i}]`, at), end), check);
-        for (const size of sizesFor(single))
-          if ((size === "ground" || size === "rowLength") && area[size] === undefined)
-            check.fault(
-              "conflict",
-              size === "ground" ? "rate-needs-ground" : "rate-needs-rows",
-              joinPath(joinPath(`products[${i}]`, at), end),
-              size === "ground"
-                ? "This rate is per area of ground, and the ground of this plot isn't known. Enter the row spacing or the ground area."
-                : "This rate is per length of row, and this plot isn't in rows. Choose a plot in rows, or a rate per area.",
-            );
-      }
-    }
-  });
-}
-
-/** Notes a rate per plant in a job that is for an area. */
-export function rateIsNotCounted(rate: SingleRate, at: string, check: Check): void {
-  const read = readRate(rate);
-  if (read.kind !== "count") return;
-  check.fault(
-    "conflict",
-    "rate-needs-count",
-    at,
-    "{given} is for each one, and this job is for an area. Enter a rate per area, or plan the job by the number of plants.",
-    { given: read.quantity },
-  );
-}
-
-/** The single rates of a rate, with their places in it. */
-export function singlesOf(rate: LabelRate): readonly (readonly [end: string, rate: SingleRate])[] {
-  return isRange(rate)
-    ? [
-        ["low", rate.low],
-        ["high", rate.high],
-        ["chosen", rate.chosen],
-      ]
-    : [["", rate]];
-}
 
 /** What one place gets of a product: its sizes, and the rate that it comes to there. */
 export interface PlaceDose {

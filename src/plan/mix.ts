@@ -1,3 +1,4 @@
+import { joinPath } from "../errors.js";
 import { type Carrier, carrierOf, RESERVE, type Reserve } from "../tank-mix/carrier.js";
 import { leftoverAreaOf } from "../tank-mix/leftover.js";
 import { type LoadSplit, type LoadsInput, loadsOf } from "../tank-mix/loads.js";
@@ -28,6 +29,7 @@ import { groundArea, quantity, treatedArea } from "../units/quantity-field.js";
 import type { GroundArea, Length, Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
 import { MIX_PRODUCT, type MixProduct, MOST_PRODUCTS, namesDiffer, SPRAYER, type Sprayer } from "./input.js";
 import { known } from "./plot-areas.js";
+import { rateIsNotCounted, singlesOf } from "./rates-fit.js";
 import type { LoadAmount, Mix, MixOf } from "./result.js";
 
 /** Whole rows, or plots of one size, to a load. */
@@ -90,7 +92,11 @@ const MIX_INPUT: ObjectField<MixInput> = /* @__PURE__ */ object<MixInput>(
     namesDiffer,
     ({ products = [], rate, area, ground, rowLength }, check) => {
       const sizes = { carrierRate: rate, area, ground, rowLength } as Partly<ProductInput>;
-      for (const product of products) sizesGiven(product.rate, sizes, check);
+      products.forEach(({ rate: given }, i) => {
+        const at = `products[${i}].rate`;
+        for (const [end, single] of singlesOf(given))
+          if (rateIsNotCounted(single, joinPath(at, end), check)) sizesGiven(single, sizes, check);
+      });
     },
   ],
 );

@@ -9,13 +9,14 @@ import { CAUTIONS } from "./cautions.js";
 import { areaWarnings } from "./check-area.js";
 import { calibrationWarnings } from "./check-calibration.js";
 import { mixWarnings } from "./check-mix.js";
-import { productWarnings, ratesFitPlot } from "./check-product.js";
+import { productWarnings } from "./check-product.js";
 import { planCost } from "./cost.js";
 import { measuredLoads } from "./dose.js";
 import { DEFAULT_SPLIT, type PlanInput } from "./input.js";
 import { type MixInput, mixFor, type RowsOrPlots } from "./mix.js";
 import { equalRows, type Plot, plotsOf } from "./plot.js";
 import { areasOfJob, type JobArea, type PlotAreas } from "./plot-areas.js";
+import { ratesFitPlot } from "./rates-fit.js";
 import type { AnyPlan, BatchPlan, Plan, ProductTotal } from "./result.js";
 import { thresholdsOf } from "./thresholds.js";
 

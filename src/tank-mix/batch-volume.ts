@@ -83,8 +83,6 @@ export interface RowSize {
 /** What sizes a job that isn't an area: a volume of mix, a count with the volume for each, or a length of row. */
 export type BatchSize = VolumeSize | CountSize | RowSize;
 
-const USED = "What was used on it. More than 0.";
-
 const EACH: EitherField<EachPlant> = /* @__PURE__ */ either<EachPlant>(
   "The mix that each of them gets: a volume, a time at a known flow, or what was used on several.",
   [
@@ -105,7 +103,7 @@ const PER_LENGTH: EitherField<VolumePerLength | UsedOnRow> = /* @__PURE__ */ eit
   [
     quantity("The mix per length of row. More than 0.", "volumePerLength"),
     object<UsedOnRow>({
-      used: measured(USED, "volume"),
+      used: measured("What was used on it. More than 0.", "volume"),
       length: measured("The length of row that it was used on. More than 0.", "length"),
     }),
   ],
@@ -274,7 +272,7 @@ export function volumeOfBatch(size: BatchSize, at = ""): BatchVolume {
 export function linesOfBatch(size: BatchSize): WorkingLine[] {
   const { rate, times, product, result } = stepsOf(size, "");
   const source = "by definition of the rate";
-  const inMix = conversionLines("tank-mix.batch", product, result.volume.unit);
+  const inMix = conversionLines("tank-mix.carrier.sprayed", product, result.volume.unit);
   if (size.kind === "volume" || rate === undefined || times === undefined) return inMix;
   if (size.kind === "count")
     return [

@@ -236,6 +236,18 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
     working.carrierFor({ ...carrier, reserve: { volume: qty(3, "pt") } }),
     working.carrierFor({ ...carrier, reserve: { roundUpTo: qty(3, "qt") } }),
   ],
+  batchVolume: [
+    working.batchVolume({ kind: "volume", volume: qty(300, "fl_oz") }),
+    working.batchVolume({ kind: "count", count: qty(300, "pot"), each: qty(4, "fl_oz") }),
+    working.batchVolume({ kind: "count", count: qty(9, "tree"), each: { used: qty(7, "L"), plants: 3 } }),
+    working.batchVolume({
+      kind: "count",
+      count: qty(9, "tree"),
+      each: { flow: timed[0], time: qty(9, "s") },
+    }),
+    working.batchVolume({ kind: "row-length", length: ft, rate: qty(5, "gal/1000ft") }),
+    working.batchVolume({ kind: "row-length", length: ft, rate: { used: qty(7, "L"), length: m } }),
+  ],
   splitLoads: [
     working.splitLoads({ ...loads, split: "full-then-part" }),
     working.splitLoads({ ...loads, split: { pieces: 14, extra: qty(1, "qt") } }),

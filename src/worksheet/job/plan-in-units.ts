@@ -1,4 +1,5 @@
 import { measurementOf, rateOf, rateOfWorking } from "../../output-rate/calibration.js";
+import type { JobInput } from "../../plan/batch-input.js";
 import type { PlanInput } from "../../plan/input.js";
 import { planApplication } from "../../plan/plan.js";
 import { type PlanStep, stepsOfPlan } from "../../plan/plan-steps.js";
@@ -14,16 +15,18 @@ import { counterpart } from "./counterparts.js";
  * The same job, planned again from an input whose every quantity is in the system's units, so that each line of its
  * working is true by itself. The tools stay as they are: they are things, with their own marks.
  */
-export function planInUnits(plan: AnyPlan, units: UnitSystem | undefined): AnyPlan {
-  if (units === undefined) return plan;
-  const { tools, ...others } = plan.input;
-  if ("size" in others) return planApplication({ ...(inUnits(others, units) as typeof others), tools });
-  const { calibration, ...rest } = { ...others, thresholds: thresholdsOf(others.thresholds) };
-  return planApplication({
-    ...(inUnits(rest, units) as typeof rest),
+export function planInUnits<P extends AnyPlan>(plan: P, units: UnitSystem | undefined): P {
+  return units === undefined ? plan : (planApplication(inputInUnits(plan.input, units)) as P);
+}
+
+function inputInUnits({ tools, ...job }: JobInput, units: UnitSystem): JobInput {
+  if ("size" in job) return { ...(inUnits(job, units) as typeof job), tools };
+  const { calibration, ...others } = { ...job, thresholds: thresholdsOf(job.thresholds) };
+  return {
+    ...(inUnits(others, units) as typeof others),
     calibration: inUnits(withKnownRate(calibration, units), units) as PlanInput["calibration"],
     tools,
-  });
+  };
 }
 
 /** The working of a plan as {@link planInUnits} gave it. */

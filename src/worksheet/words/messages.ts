@@ -19,7 +19,9 @@ export interface Messages {
     Record<"sqrt" | "ceil" | "floor" | "min" | "max" | "sin" | "cos" | "tan", string>
   >;
   /** The headings of the steps. */
-  readonly steps: Readonly<Record<"area" | "rate" | "carrier" | "loads" | "product" | "dose", string>>;
+  readonly steps: Readonly<
+    Record<"area" | "rate" | "size" | "carrier" | "loads" | "product" | "dose", string>
+  >;
   /** The cautions, by code. */
   readonly cautions: Readonly<Record<Caution["code"], string>>;
   /**

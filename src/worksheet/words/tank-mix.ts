@@ -39,7 +39,7 @@ export interface TankMixLines {
 }
 
 const MIX = "total mix to make";
-const SPRAYED = "mix sprayed on the plot";
+const SPRAYED = "mix needed";
 const STEP = "volume to round up to";
 const STRENGTH = "product per unit of mix";
 const CONTENT = "active ingredient in the product";
@@ -60,11 +60,11 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = {
     terms: { used: "water used", length: "length of row that it was used on" },
   },
   "tank-mix.batchOfCount": {
-    found: "mix for all of them",
+    found: SPRAYED,
     terms: { each: "mix for each", count: "how many" },
   },
   "tank-mix.batchOfRow": {
-    found: "mix for all rows",
+    found: SPRAYED,
     terms: { rate: "mix per length of row", length: "length of all rows" },
   },
   "tank-mix.reserve": {
