@@ -71,6 +71,7 @@ export const BATCH_INPUT: ObjectField<BatchInput> = /* @__PURE__ */ named(
       area: optional(
         treatedArea(
           "The treated area that it goes on: for rates and limits per area, and for the record. None unless given.",
+          { unmarked: true },
         ),
       ),
       name: optional(text("What the place is called, for the record.")),
