@@ -503,6 +503,8 @@ export const GERMAN: PracticeMessages = {
     label: "Es gilt die Gebrauchsanleitung.",
     "clean-water": "Nur mit klarem Wasser eichen.",
     protection: "Die vorgeschriebene Schutzkleidung tragen.",
+    drift: "Nicht spritzen, wenn der Wind die Brühe abtreiben kann.",
+    rinse: "Leere Behälter dreimal in den Tank ausspülen.",
     tools: "Messgeräte nur für Pflanzenschutzmittel verwenden.",
     recalibrate: "Nach jeder Änderung neu eichen.",
     "local-rules": "Es gelten die Vorschriften am Ort.",
