@@ -110,6 +110,7 @@ export {
   whatChanged,
 } from "./output-rate/index.js";
 export {
+  type ApplicationKind,
   type ApplicationRecord,
   CAUTIONS,
   type Caution,
@@ -123,6 +124,7 @@ export {
   type LoadProduct,
   type Mix,
   type MixInput,
+  MOST_RATES,
   type PartPlot,
   type Plan,
   type PlanComparison,
@@ -192,6 +194,7 @@ export {
   MIXING_STEPS,
   type MixedLoad,
   type MixedLoads,
+  type MixingRules,
   type MixingStep,
   type MixStrength,
   mixingOrder,

@@ -550,6 +550,10 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "clean-water":
         "Calibre con agua limpia. Llene primero la manguera y el aguilón, mida lo que se rellena y use la misma persona, paso, presión y boquillas que el día de la aplicación.",
       protection: "Use el equipo de protección personal que indica la etiqueta al medir, mezclar y aplicar.",
+      drift:
+        "Revise el viento antes y durante la aplicación, y no aplique cuando pueda llevar la deriva a personas, casas, agua, abejas u otros cultivos.",
+      rinse:
+        "Enjuague tres veces cada envase vacío de producto líquido y eche cada enjuague al tanque antes de completarlo con agua.",
       tools:
         "Marque las cucharas, tazas y jeringas que use para pesticidas y nunca las vuelva a usar para alimentos.",
       recalibrate:
@@ -595,6 +599,8 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "amount-too-large": "{amount} es demasiado para medir con estos utensilios. Use una medida más grande.",
       "amount-too-small":
         "{amount} es muy poco para medir con estos utensilios: lo menos que miden es {least}.",
+      "weight-too-small":
+        "{amount} es muy poco para pesar con estos utensilios: lo menos que pesan es {least}. Use una báscula que lea {marks}.",
       "closest-under":
         "Estos utensilios no pueden medir {amount} con un error de hasta {limit} (lo más cercano: {off} de menos).",
       "closest-over":
@@ -652,7 +658,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "rate-low":
         "El volumen de aplicación es {rate}, menos de lo usual para estas aspersoras (desde {limit}). Revise las unidades de la franja y de lo que rellenó, y calibre de nuevo.",
       "rate-high":
-        "El volumen de aplicación es {rate}, más de lo usual para estas aspersoras (hasta {limit}). Revise las unidades de la franja y de lo que rellenó, y calibre de nuevo.",
+        "El volumen de aplicación es {rate}, más de lo usual para {application.application} (hasta {limit}). Revise las unidades de la franja y de lo que rellenó, y el tipo de aplicación.",
       "speed-low":
         "La velocidad es {speed}, más lenta que un paso constante ({limit}). Tome de nuevo el tiempo del recorrido.",
       "speed-high":
@@ -1054,6 +1060,14 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
         liquid: "el líquido",
         density: "la densidad",
       },
+      application: {
+        broadcast: "una aplicación total",
+        band: "una aplicación en bandas",
+        "tree-rows": "hileras de árboles",
+        hand: "una pistola de mano",
+        turf: "césped",
+        drench: "una aplicación al suelo con mucha agua",
+      },
       reading: {
         used: USED,
         swath: "ancho de aplicación",
@@ -1132,6 +1146,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "500 mL cylinder": plural("probeta de 500 mL", "probetas de 500 mL"),
       "1000 mL cylinder": plural("probeta de 1000 mL", "probetas de 1000 mL"),
       "200 g scale": plural("báscula de 200 g", "básculas de 200 g"),
+      "0.01 g scale": plural("báscula de 0.01 g", "básculas de 0.01 g"),
       "5 kg scale": plural("báscula de 5 kg", "básculas de 5 kg"),
       "5 lb scale": plural("báscula de 5 libras", "básculas de 5 libras"),
       "50 lb scale": plural("báscula de 50 libras", "básculas de 50 libras"),
