@@ -85,6 +85,7 @@ const DIMENSION: IssueNames["dimension"] = {
   time: "a time",
   pressure: "a pressure",
   fraction: "a fraction",
+  count: "a number of plants",
   speed: "a speed",
   flow: "a volume over a time",
   massFlow: "a weight over a time",
@@ -95,6 +96,8 @@ const DIMENSION: IssueNames["dimension"] = {
   massFraction: "a weight in a weight",
   volumePerLength: "a volume per length",
   massPerLength: "a weight per length",
+  volumePerCount: "a volume per plant",
+  massPerCount: "a weight per plant",
 };
 
 /** The English names. */
