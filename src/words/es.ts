@@ -37,6 +37,7 @@ const words = <T extends string>(
   found: string,
   terms: Readonly<Record<T, string>>,
 ): { readonly found: string; readonly terms: Readonly<Record<T, string>> } => ({ found, terms });
+const flow = { flow: "descarga", caught: "cantidad recogida", catchTime: "tiempo de recolección" };
 const deviations = (what: string): Record<"x" | "mean" | "n", string> => ({
   x: what,
   mean: "promedio",
@@ -252,6 +253,20 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       }),
       "output-rate.average-speed-time": words("tiempo total de las pasadas", {
         x: "tiempo de la pasada {n}",
+      }),
+      "output-rate.flow": words("descarga", { caught: "cantidad recogida", time: "tiempo de recolección" }),
+      "output-rate.average-flow-caught": words("total recogido", { x: "recogido en la prueba {n}" }),
+      "output-rate.average-flow-time": words("tiempo total de las pruebas", { x: "tiempo de la prueba {n}" }),
+      "output-rate.plant-volume": words("volumen por planta", { ...flow, time: "tiempo en cada planta" }),
+      "output-rate.plant-time": words("tiempo en cada planta", { ...flow, volume: "volumen por planta" }),
+      "output-rate.spray-time": words("tiempo de aplicación", { ...flow, volume: "volumen por aplicar" }),
+      "output-rate.cover-time": words("tiempo para la parcela", {
+        area: TREATED,
+        width: SWATH,
+        speed: SPEED,
+        travelTime: "tiempo del recorrido",
+        travelled: "distancia marcada",
+        efficiency: "tiempo en que se aplica, %",
       }),
       "output-rate.rate-at-speed": words("volumen de aplicación a la velocidad nueva", {
         rate: "volumen de aplicación a la velocidad anterior",
@@ -1211,6 +1226,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "volume = rate x area, by definition": "volumen = volumen de aplicación x área, por definición",
       "definition of a speed": "definición de velocidad",
       "definition of speed": "definición de velocidad",
+      "definition of an average flow": "definición de una descarga promedio",
       "definition of an average speed": "definición de velocidad promedio",
       "definition of a mean": "definición de promedio",
       "definition of a flow": "definición de descarga",
