@@ -1,6 +1,5 @@
 import { frozen } from "../frozen.js";
-import type { PracticeMessages } from "../practice/words.js";
-import type { ToolNames } from "../worksheet/words/messages.js";
+import type { Messages, ToolNames } from "../worksheet/words/messages.js";
 
 // Translated by the authors, not certified: the label's language decides. The terms and their sources: docs/words.md.
 
@@ -55,7 +54,7 @@ const fraction = (name: string): ToolNames => ({ one: name, other: `veces ${name
 const plural = (one: string, other: string): ToolNames => ({ one, other });
 
 /**
- * Worksheet, field card, practice problems, warnings and errors in Spanish, as most farm workers in the United States read it.
+ * Worksheet, field card, warnings and errors in Spanish, as most farm workers in the United States read it.
  *
  * Translated by the authors of this library and not certified: the label's language decides. The terms are those of the
  * Spanish material of extension services and ministries; sources and choices are in the guide page about words.
@@ -77,7 +76,7 @@ const plural = (one: string, other: string): ToolNames => ({ one, other });
  * console.log(card.loads[1]?.steps[1]); // Product A: 1.6 onzas líquidas. Mida 3 cucharadas + 1/2 cucharadita (1% de menos).
  * ```
  */
-export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
+export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
   (() => ({
     language: "es",
     lines: {
@@ -538,8 +537,6 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
         taken: "solución madre tomada",
       }),
       "plan.treated": words("área tratada total", { x: "parcela {n}" }),
-      "practice.spoons": words("cucharadas enteras al ras", { amount: "cucharadas que llena la cantidad" }),
-      "practice.product": words("producto para la parcela", { rate: "dosis del producto", area: TREATED }),
     },
     functions: {
       sqrt: "√({x})",
@@ -1314,67 +1311,6 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       severityRefusal: "No aplique",
       ofProduct: "{product}: {issue}",
       ofProductOnPlot: "{product} en {plot}: {issue}",
-    },
-    problems: {
-      "area-rectangle":
-        "Una parcela es un rectángulo de {length} de largo y {width} de ancho. ¿Cuál es su área ({unit})?",
-      "area-triangle":
-        "Una parcela es un triángulo. Su base mide {base}, y la altura sobre esa base mide {height}. ¿Cuál es su área ({unit})?",
-      "area-trapezoid":
-        "Una parcela tiene dos lados paralelos, de {base} y {top}, separados {height}. ¿Cuál es su área ({unit})?",
-      "strip-calibration":
-        "En una franja de prueba de {distance}, aplicada a {swath} de ancho, la aspersora usó {used} de agua. ¿Cuál es el volumen de aplicación ({unit})?",
-      "catch-calibration":
-        "Una boquilla del aguilón descarga {caught} de agua en {time}. Las boquillas están a {width} una de otra, y la aspersora avanza a {speed}. ¿Cuál es el volumen de aplicación ({unit})?",
-      "tank-loads":
-        "En un campo de {ground} se aplican {area}. El volumen de aplicación es {rate}, y el tanque se llena hasta {fill}. ¿Cuántas cargas lleva el trabajo?",
-      "product-per-tank":
-        "La dosis de la etiqueta es {rate}. El volumen de aplicación es {carrierRate}, y el tanque lleva {fill}. El producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
-      "household-measure":
-        "Una carga del tanque lleva {amount} de producto. ¿Cuántas cucharas enteras al ras, de {spoon} cada una, se pueden poner sin pasarse?",
-      band: "{rows} hileras de {rowLength} de largo, a {rowSpacing} una de otra, se aplican cada una en una banda de {bandWidth}. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto se necesita para todas las hileras ({unit})?",
-      "percent-mix":
-        "La etiqueta pide {percent} de un aditivo en la mezcla. ¿Cuánto lleva un tanque de {fill} ({unit})?",
-      dilution:
-        "Un limpiador de aspersoras se vende a una concentración de {from}. Usted necesita {volume} al {to}. ¿Cuánto limpiador se pone en agua para prepararlo ({unit})?",
-      "whole-job":
-        "{rows} hileras de {rowLength} de largo, a {rowSpacing} una de otra, se aplican cada una en una banda de {bandWidth}. En una franja de prueba de {distance}, con la misma banda, la aspersora usó {used} de agua. El tanque se llena hasta {fill}: primero tanques llenos y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva la última carga ({unit})?",
-    },
-    mistakes: {
-      "sides-added": "Se sumaron el largo y el ancho en vez de multiplicarlos.",
-      "not-halved": "Faltó dividir entre dos: esto es el rectángulo alrededor de la parcela.",
-      "long-side-only": "Solo se contó el más largo de los dos lados paralelos.",
-      "wrong-land-unit":
-        "El área se dividió entre un número equivocado de pies cuadrados por acre (metros cuadrados por hectárea).",
-      "inverted-ratio": "La proporción se puso al revés.",
-      "small-unit-as-large": "La cantidad se leyó en la unidad chica y se usó como si fuera la grande.",
-      "width-in-small-unit":
-        "El ancho se quedó en pulgadas (centímetros) mientras la distancia estaba en pies (metros).",
-      "width-left-out": "Faltó el ancho de la franja.",
-      "seconds-as-minute": "Lo recogido se tomó como de un minuto entero.",
-      "rounded-down": "Faltó la carga parcial: una parte de la parcela quedaría sin aplicar.",
-      "rounded-up": "La última cuchara se redondeó hacia arriba: pasa de la cantidad.",
-      "ground-area": "Se contó todo el campo en vez de solo lo que se aplica.",
-      "ground-for-treated":
-        "También se contó el terreno entre las bandas: producto para terreno que no lo recibe.",
-      "one-row-too-few": "Se contaron los espacios entre las hileras en vez de las hileras.",
-      "unscaled-product":
-        "A cada tanque se le puso la cantidad de una unidad de área, sin importar cuánto cubre.",
-      "weighed-as-volume": "La cantidad por volumen se pesó: onzas líquidas y onzas de peso son distintas.",
-      "large-spoon": "Las cucharas se contaron como si a cada una le cupiera tres veces más.",
-      "percent-as-part": "El porcentaje no se dividió entre 100.",
-      "per-mille": "El porcentaje se dividió entre 1,000.",
-      "parts-of-water": "La concentración se tomó como partes por agua en vez de partes de toda la mezcla.",
-      "took-the-water": "Esto es el agua que se agrega, no el limpiador.",
-      "full-tank-dose": "La última carga recibió el producto de un tanque lleno: queda demasiado fuerte.",
-    },
-    practice: {
-      title: "Problemas de práctica",
-      problem: "Problema {number}",
-      answer: "Respuesta",
-      mistakes: "Respuestas equivocadas comunes",
-      wrongAnswer: "Respuesta equivocada",
-      shows: "Qué muestra",
     },
   }))(),
 );
