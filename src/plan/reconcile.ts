@@ -104,7 +104,7 @@ const RECONCILED: ObjectField<Reconciled> = /* @__PURE__ */ object<Reconciled>(
           "conflict",
           "used-of-each-plot",
           "actual.used",
-          "There are {plots} plots and {given} amounts. Enter one for each plot, in the order of the plan.",
+          "The plan has {plots} plots, not {given}. Enter one amount for each, in the order of the plan.",
           { plots, given: actual.used.length },
         );
     },
@@ -174,8 +174,8 @@ export interface Reconciliation {
  *
  * Formulas: used = mixed + added water − left, shared by treated area where the plots aren't given one by one; rate = used /
  * treated area; product = strength × used, with strength = plan's strength × mixed / (mixed + added water). Water that was
- * added counts as mixed evenly into all of the mix: where it went into one load of several, that load was weaker than reported here
- * (`strengthOf` says how weak), the others were as strong as planned, and a little more product was applied. Sources: the
+ * added counts as mixed evenly into all of the mix. Where it went into one load of several, that load was weaker than reported
+ * here (`strengthOf` says how weak), the others were as strong as planned, and a little more product was applied. Sources: the
  * definition of a rate; 7 CFR 110.3(a) for the record. Local rules decide which records must be kept.
  *
  * @param plan - the plan that was followed

@@ -72,13 +72,13 @@ export const practiceTopics: readonly PracticeTopic[] = /* @__PURE__ */ frozen(
  * A practice problem for a class: a realistic job in round figures, the answer, its working, and the common wrong answers
  * with the mistake that each shows.
  *
- * The same topic, seed and options give the same problem on every machine. Sizes, rates and speeds are drawn from what
- * small farms and their sprayers have (common practice, no source); a draw whose wrong answers come within 3 % of the
- * right one, or of one another, is dropped for the next. Random numbers: the "minimal standard" generator of S. K. Park
- * and K. W. Miller, Communications of the ACM 31 (10), 1988.
+ * The same topic, seed and options give the same problem on every machine. Sizes, rates and speeds are drawn from what small
+ * farms and their sprayers have (common practice, no source). A draw whose wrong answers come within 3 % of the right one, or
+ * of one another, is dropped for the next. Random numbers: the "minimal standard" generator of S. K. Park and K. W. Miller,
+ * Communications of the ACM 31 (10), 1988.
  *
  * @param topic - one of `practiceTopics`
- * @param seed - a whole number from 0 to 2,147,483,645
+ * @param seed - a whole number from 0 to 2³¹ − 3
  * @param options - see {@link PracticeOptions}
  * @returns the problem; `practiceSheet` lays out several
  * @throws SprayMathError `unknown-choice` for a topic, a system or a locale that is not one, `out-of-range` for a seed,

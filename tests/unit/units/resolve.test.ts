@@ -47,7 +47,7 @@ describe("resolveUnit", () => {
     ["gallons per acre", "gal/ac"],
     ["oz/1000sqft", "oz/1000ft2"],
   ])("suggests the nearest spelling for %j: %j", (given, meant) => {
-    expect(refusal(() => resolveUnit(given, "u")).message).toContain(`Did you mean ${meant}?`);
+    expect(refusal(() => resolveUnit(given, "u")).message).toContain(`Did you mean "${meant}"?`);
   });
 
   it("suggests nothing far-fetched", () => {

@@ -27,6 +27,7 @@ import {
   worksheet,
 } from "../../../src/worksheet/index.ts";
 import { DOUBTFUL, TWO_PRODUCTS } from "../../helpers/jobs.ts";
+import { faultsOfMessage, withoutProduct } from "../../helpers/plain-words.ts";
 import { JOBS } from "../../helpers/plan-inputs.ts";
 import { raisedSentences } from "../../helpers/raised-keys.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
@@ -208,12 +209,20 @@ describe("a sheet in Spanish", () => {
       try {
         const plan = planApplication(input);
         printed++;
-        for (const { key } of plan.warnings) seen.add(key);
+        for (const warning of plan.warnings) {
+          seen.add(warning.key);
+          expect(faultsOfMessage(withoutProduct(warning.message))).toEqual([]);
+          expect(faultsOfMessage(withoutProduct(issueText(warning, words)), "es")).toEqual([]);
+        }
         expect(englishIn(renderText(worksheet(plan, words)).replace(/\s+/g, " "))).toEqual([]);
         expect(englishIn(renderText(fieldCard(plan, words)).replace(/\s+/g, " "))).toEqual([]);
       } catch (error) {
         if (!isSprayMathError(error)) throw error;
-        for (const issue of error.issues) expect(englishIn(issueText(issue, words))).toEqual([]);
+        for (const issue of error.issues) {
+          expect(englishIn(issueText(issue, words))).toEqual([]);
+          expect(faultsOfMessage(issue.message)).toEqual([]);
+          expect(faultsOfMessage(issueText(issue, words), "es")).toEqual([]);
+        }
       }
     }
     expect(printed).toBeGreaterThan(100);
