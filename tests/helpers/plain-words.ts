@@ -1,3 +1,5 @@
+import type { Issue } from "../../src/errors.ts";
+
 // What keeps the words from being plain, of everything that a person reads.
 
 const MOST_WORDS = 30;
@@ -63,16 +65,10 @@ const LISTS = /(?:one of(?: these)?|fields are|is missing|de estas|de estos|camp
 // The largest numbers of a message between machines (ISO 11783) and of a seed: a limit has to be said in full.
 const EXACT = /\b(?:2,147,483,64[57]|214,748\.36\d+)\b/g;
 
-/** A message of a warning without the product, and the plot, that it is about. */
-export function withoutProduct(message: string): string {
-  return message.replace(/^Product [A-Z]\b[^:]*: /, "");
-}
-
-/** What is wrong with a message: its sentences, how many there are, and its length. What it repeats is not its own. */
+/** What is wrong with a message: its sentences, how many there are, and its length. What it quotes is not its own. */
 export function faultsOfMessage(message: string, language: keyof typeof LETTERS = "en"): string[] {
   const own = message
     .replace(/"[^"]*"/g, "this")
-    .replace(/(\bnot|\bno|decimals:|decimales:) [\d.,]+\d/, "$1 this")
     .replace(EXACT, "9")
     .replace(/ \(\d+ errors\.\)$/, "");
   if (LISTS.test(own)) return faultsOfText(own.replace(/: .*/s, "."));
@@ -97,4 +93,16 @@ export function sampleOf(template: string): string {
       return part === "value" ? "12.5" : part === "unit" ? "gal" : "12.5 gal";
     },
   );
+}
+
+/** What is wrong with the message of an error or a warning, without what it repeats of the input and the name of its product. */
+export function faultsOfIssue(
+  issue: Pick<Issue, "message" | "figures">,
+  language: keyof typeof LETTERS = "en",
+): string[] {
+  const repeated = Object.values(issue.figures)
+    .flat()
+    .filter((figure) => typeof figure === "string" && /\d/.test(figure));
+  const own = repeated.reduce<string>((rest, text) => rest.replaceAll(String(text), "this"), issue.message);
+  return faultsOfMessage(own.replace(/^Product [A-Z]\b[^:]*: /, ""), language);
 }

@@ -3,7 +3,7 @@ import type { ErrorCode } from "../../../src/errors.ts";
 import { isSprayMathError, type Length, qty, scaleQuantity, type Unit } from "../../../src/index.ts";
 import { calibrationRecord } from "../../../src/output-rate/index.ts";
 import { type PlanInput, planApplication, type Severity, type WarningCode } from "../../../src/plan/index.ts";
-import { faultsOfMessage, withoutProduct } from "../../helpers/plain-words.ts";
+import { faultsOfIssue } from "../../helpers/plain-words.ts";
 
 // What people do wrong with a plot, a sprayer and a label. Each row has the right job beside the slip, which must not be
 // questioned for it, and what the slip must lead to. docs/what-is-checked.md lists them in a grower's words.
@@ -531,11 +531,11 @@ function outcome(farm: Farm, change: Change) {
     return {
       warnings: planApplication({ ...base(farm), ...change } as PlanInput).warnings,
       error: undefined,
+      issues: [],
     };
   } catch (error) {
     if (!isSprayMathError(error)) throw error;
-    const messages = error.issues.map(({ message }) => message);
-    return { warnings: [], error: { error: error.code, path: error.path, messages } };
+    return { warnings: [], error: { error: error.code, path: error.path }, issues: error.issues };
   }
 }
 
@@ -544,8 +544,8 @@ describe.each(FARMS)("a slip in a $name job", (farm) => {
     const [good, bad] = [outcome(farm, right), outcome(farm, wrong)];
     expect(good.error).toBeUndefined();
     if ("error" in expected) {
-      expect(bad.error).toMatchObject(expected);
-      expect(bad.error?.messages.flatMap((message) => faultsOfMessage(message))).toEqual([]);
+      expect(bad.error).toEqual(expected);
+      expect(bad.issues.flatMap((issue) => faultsOfIssue(issue))).toEqual([]);
       return;
     }
     const { warning, severity, words = "" } = expected;
@@ -553,6 +553,6 @@ describe.each(FARMS)("a slip in a $name job", (farm) => {
     const found = bad.warnings.find(({ code }) => code === warning);
     expect(found).toMatchObject({ code: warning, severity });
     expect(found?.message).toContain(words);
-    expect(bad.warnings.flatMap(({ message }) => faultsOfMessage(withoutProduct(message)))).toEqual([]);
+    expect(bad.warnings.flatMap((warning) => faultsOfIssue(warning))).toEqual([]);
   });
 });

@@ -27,7 +27,7 @@ import {
   worksheet,
 } from "../../../src/worksheet/index.ts";
 import { DOUBTFUL, TWO_PRODUCTS } from "../../helpers/jobs.ts";
-import { faultsOfMessage, withoutProduct } from "../../helpers/plain-words.ts";
+import { faultsOfIssue } from "../../helpers/plain-words.ts";
 import { JOBS } from "../../helpers/plan-inputs.ts";
 import { raisedSentences } from "../../helpers/raised-keys.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
@@ -211,8 +211,8 @@ describe("a sheet in Spanish", () => {
         printed++;
         for (const warning of plan.warnings) {
           seen.add(warning.key);
-          expect(faultsOfMessage(withoutProduct(warning.message))).toEqual([]);
-          expect(faultsOfMessage(withoutProduct(issueText(warning, words)), "es")).toEqual([]);
+          expect(faultsOfIssue(warning)).toEqual([]);
+          expect(faultsOfIssue({ ...warning, message: issueText(warning, words) }, "es")).toEqual([]);
         }
         expect(englishIn(renderText(worksheet(plan, words)).replace(/\s+/g, " "))).toEqual([]);
         expect(englishIn(renderText(fieldCard(plan, words)).replace(/\s+/g, " "))).toEqual([]);
@@ -220,8 +220,8 @@ describe("a sheet in Spanish", () => {
         if (!isSprayMathError(error)) throw error;
         for (const issue of error.issues) {
           expect(englishIn(issueText(issue, words))).toEqual([]);
-          expect(faultsOfMessage(issue.message)).toEqual([]);
-          expect(faultsOfMessage(issueText(issue, words), "es")).toEqual([]);
+          expect(faultsOfIssue(issue)).toEqual([]);
+          expect(faultsOfIssue({ ...issue, message: issueText(issue, words) }, "es")).toEqual([]);
         }
       }
     }
