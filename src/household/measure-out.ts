@@ -78,13 +78,13 @@ export interface NotMeasurable<U extends VolumeUnit | MassUnit = VolumeUnit | Ma
 /**
  * Measures an amount of product with the tools at hand.
  *
- * The best choice of tools is found by a search of all that could be better, not by taking the largest first: the smallest
- * error to a tenth of a percent of the amount (kitchen tools are no more accurate than that), then the fewest scoops, then the
- * smallest error; and never one past the limit where there is one within it. Under `never-over` the measured amount is
- * never over the amount. Noise aside: two amounts that differ by less than one part in 10^12 are the same in every
- * decision of this library; `measured` is then the amount itself and the error 0.
+ * The best choice of tools is found by a search of all that could be better, not by taking the largest first. It has the
+ * smallest error to a tenth of a percent of the amount (kitchen tools are no more accurate than that), then the fewest scoops,
+ * then the smallest error. One past the limit is never chosen where there is one within it. Under `never-over` the measured
+ * amount is never over the amount. Noise aside: two amounts that differ by less than one part in 10^12 are the same in every
+ * decision of this library. `measured` is then the amount itself and the error 0.
  *
- * An amount that cannot be measured within the limit is an ordinary answer, which a form shows and a plan warns of: it comes
+ * An amount that cannot be measured within the limit is an ordinary answer, which a form shows and a plan warns of. It comes
  * back as data (`ok: false`), and only misuse throws. {@link suggestMeasures} finds what would do instead.
  *
  * Formula: error = Σ(count × fill) − amount; errorPercent = error / amount × 100; rateError = error / area. The
@@ -177,7 +177,8 @@ function whyNot(
     return finer === undefined
       ? {
           key: "amount-too-small",
-          template: "{amount} is too small to measure with these tools: the least they measure is {least}.",
+          template:
+            "{amount} is too small to measure with these tools, which start at {least}. Use finer tools, or dilute it first if the label allows.",
           figures: { amount, least },
         }
       : {
@@ -193,12 +194,14 @@ function whyNot(
   return dose.error.value < 0
     ? {
         key: "closest-under",
-        template: "These tools can't measure {amount} within {limit} (closest: {off} under).",
+        template:
+          "These tools can't measure {amount} within {limit} (closest: {off} under). Use finer tools, or dilute it first if the label allows.",
         figures,
       }
     : {
         key: "closest-over",
-        template: "These tools can't measure {amount} within {limit} (closest: {off} over).",
+        template:
+          "These tools can't measure {amount} within {limit} (closest: {off} over). Use finer tools, or dilute it first if the label allows.",
         figures,
       };
 }

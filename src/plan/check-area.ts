@@ -9,8 +9,8 @@ import type { JobArea, PlotAreas } from "./plot-areas.js";
 import { forSaying, type Warning, warning } from "./warnings.js";
 
 /**
- * Widths that don't belong together. Ground area used like treated area is the worst slip of the trade, since it orders
- * product for the ground between the rows; a strip of another width than the bands makes every drop too strong or too weak.
+ * Widths that don't belong together. Ground area used like treated area is the worst slip of the trade, since it orders product
+ * for the ground between the rows. A strip of another width than the bands makes every drop too strong or too weak.
  */
 export function areaWarnings(
   input: PlanInput,
@@ -65,7 +65,7 @@ function allGroundWarnings(
       "warning",
       path,
       "All {ground} is counted as treated, but your test strip was only {width} wide, like a band. " +
-        "If you spray only bands, beds or spots, choose those. If you cover all the ground side by side, choose whole block.",
+        "Choose bands, beds or spots, or whole block if you spray it all.",
       { treated, ground, width },
     ),
   ];
@@ -100,7 +100,7 @@ function gapWarning(band: Length, spacing: Length, path: string): Warning {
     "warning",
     path,
     "Bands {band} wide on rows {spacing} apart leave no gap, so all of the ground is treated. " +
-      "If you spray only a band, enter its width. If you spray everything, choose whole block.",
+      "Check the band's width, or choose whole block if you spray it all.",
     { band, spacing },
   );
 }
@@ -122,10 +122,10 @@ function swathWarning(
       "warning",
       // The band and the spacing say the same of the rows: it is the strip's width that doesn't.
       widthPath,
-      "Your test strip's width of {width} is the row spacing, but what you treat is {band} wide. " +
+      "The strip's {width} matches the row spacing, but one pass treats {pass}. " +
         (isStrong
-          ? "If only that was sprayed on the strip, enter it as the spray width: otherwise the mix is {times} times too strong."
-          : "If only that was sprayed on the strip, enter it as the spray width: otherwise the mix is {times} times too weak."),
+          ? "If you sprayed it that way, enter {pass}, or the mix is {times} times too strong."
+          : "If you sprayed it that way, enter {pass}, or the mix is {times} times too weak."),
       { ...figures, spacing },
       isStrong ? "swath-is-spacing-strong" : "swath-is-spacing-weak",
     );
@@ -134,9 +134,9 @@ function swathWarning(
     "warning",
     path,
     (isStrong
-      ? "Your test strip was {width} wide, but one pass treats {pass}: with these two the mix may be {times} times too strong. "
-      : "Your test strip was {width} wide, but one pass treats {pass}: with these two the mix may be {times} times too weak. ") +
-      "Check the strip's width, the band's, and how many rows one pass sprays.",
+      ? "Your test strip was {width} wide, but one pass treats {pass}: the mix may be {times} times too strong. "
+      : "Your test strip was {width} wide, but one pass treats {pass}: the mix may be {times} times too weak. ") +
+      "Check the strip's width, the band's and the rows per pass.",
     { ...figures, ...(spacing !== undefined && { spacing }) },
     isStrong ? "swath-is-not-band-strong" : "swath-is-not-band-weak",
   );

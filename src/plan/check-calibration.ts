@@ -134,12 +134,12 @@ const DIFFER = {
   first: {
     key: "runs-disagree-first",
     template:
-      "The runs differ by more than {limit}: {lowest} to {highest}. The first run used the most, which happens when the hose and boom start empty. Fill them first and run it again.",
+      "The runs differ by over {limit} ({lowest} to {highest}), and the first used the most. If the hose and boom started empty, fill them and run it again.",
   },
   lines: {
     key: "runs-disagree-lines",
     template:
-      "The runs differ by more than {limit}: {lowest} to {highest}. The first run used {filled} more, about what the hose and boom hold: they were empty. Fill them first and run it again.",
+      "The runs differ by over {limit} ({lowest} to {highest}). The first used {filled} more, about what the hose and boom hold: fill them and repeat it.",
   },
 } as const;
 
@@ -200,7 +200,7 @@ function linesWarnings(
       "note",
       "calibration.used",
       "The hose and boom hold {lines}, {percent} of the {used} used. " +
-        "If they were empty when you started, the mix will be too weak: fill them first, run the strip again and enter both.",
+        "If they started empty, the mix will be too weak: fill them and repeat the strip.",
       { used, lines: lineVolume, percent: asPercent(percent) },
     ),
   ];
@@ -232,7 +232,7 @@ function staleWarnings({ calibration, today }: PlanInput, { calibrationDays }: T
         "calibration",
         isSame
           ? "Changed since calibration: {changed.condition}. Calibrate again."
-          : "Changed since calibration: {changed.condition}. Expect {expected} instead of {rate}. Calibrate again.",
+          : "Changed since calibration: {changed.condition}. Calibrate again: expect {expected} instead of {rate}.",
         { rate, expected, changed: others.map(({ what }) => what) },
         isSame ? "calibration-stale" : "calibration-stale-rate",
       ),

@@ -255,8 +255,8 @@ export function namesDiffer(
 }
 
 /**
- * How a job's mix is split into loads: full tanks and a part load; equal loads; or whole rows or whole plots to a load,
- * so none ends in the middle of a tank. For the last two the rows, or the plots, must be of one size.
+ * How a job's mix is split into loads: full tanks and a part load, equal loads, or whole rows or plots to a load. None of these
+ * ends in the middle of a tank. For the last two the rows, or the plots, must be of one size.
  */
 export type Split = "full-then-part" | "equal" | "whole-rows" | "whole-plots";
 

@@ -109,8 +109,8 @@ const MIX_INPUT: ObjectField<MixInput> = /* @__PURE__ */ object<MixInput>(
  * output rate × mix: those of `carrierFor`, `splitLoads`, `productAmount` and `mixLoads` of `swath-to-spoon/tank-mix`.
  *
  * @param input - what is sprayed, the output rate, the sprayer and the products
- * @returns the mix, its loads, each product in each load, the totals and what is left over; the strength is the same in
- * every load, and the loads add up to the totals exactly
+ * @returns the mix, its loads, each product in each load, the totals and what is left over. The strength is the same in every
+ *   load, and the loads add up to the totals exactly
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`, `unknown-choice`,
  * `wrong-dimension`, `wrong-area`, `out-of-range`, `too-few` or `conflict`, with the path of what is at fault
  *

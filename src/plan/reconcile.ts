@@ -104,7 +104,7 @@ const RECONCILED: ObjectField<Reconciled> = /* @__PURE__ */ object<Reconciled>(
           "conflict",
           "used-of-each-plot",
           "actual.used",
-          "There are {plots} plots and {given} amounts. Enter one for each plot, in the order of the plan.",
+          "The plan has {plots} plots, not {given}. Enter one amount for each, in the order of the plan.",
           { plots, given: actual.used.length },
         );
     },

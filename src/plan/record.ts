@@ -115,8 +115,8 @@ export interface ApplicationRecord extends ApplicationDetails {
   /** The size of the area treated. */
   readonly treated: TreatedArea;
   /**
-   * When people may go in again without the label's early-entry protection, as local time: the longest interval of the
-   * products counts (United States: 40 CFR 170.407, as revised in 2015), rounded up to the minute. Left out where no product gives one.
+   * When people may go in again without the label's early-entry protection, as local time. It is the longest interval of the
+   * products (United States: 40 CFR 170.407, as revised in 2015), rounded up to the minute. Left out where no product gives one.
    */
   readonly reEntry?: string | undefined;
   /** Whether the hours to re-entry count across a change of the clock: only where an offset or a time zone is given. */
@@ -160,7 +160,7 @@ export const RECORD: ObjectField<ApplicationRecord> = /* @__PURE__ */ object<App
     treated: treatedArea("The size of the area treated."),
     reEntry: optional(
       localTime(
-        "When people may go in again without the label's early-entry protection, as local time: the longest interval of the products counts (United States: 40 CFR 170.407, as revised in 2015), rounded up to the minute. Left out where no product gives one.",
+        "When people may go in again without the label's early-entry protection, as local time. It is the longest interval of the products (United States: 40 CFR 170.407, as revised in 2015), rounded up to the minute. Left out where no product gives one.",
       ),
     ),
     clockChange: choice(

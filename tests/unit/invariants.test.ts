@@ -230,7 +230,7 @@ describe("an empty boom at the start of the test run", () => {
       ...JOB,
       calibration: { kind: "strip-runs", runs: [run(74), run(64), run(64)] },
     });
-    expect(warnings.map(({ message }) => message).join()).toContain("hose and boom start empty");
+    expect(warnings.map(({ message }) => message).join()).toContain("hose and boom started empty");
   });
 
   it("is asked about where a single strip cannot tell, and cautioned against on every plan", () => {

@@ -319,13 +319,13 @@ describe("the warnings of a plan", () => {
       [74, 64, 64],
       [80, 64],
     ])
-      expect(message(empty)).toContain("The first run used the most");
+      expect(message(empty)).toContain("the first used the most");
     for (const other of [
       [54, 64, 64],
       [64, 74, 64],
       [64, 80],
     ])
-      expect(message(other)).not.toContain("start empty");
+      expect(message(other)).not.toContain("started empty");
   });
 
   it("say so surely where the first run took about what hoses and boom hold", () => {
@@ -349,7 +349,7 @@ describe("the warnings of a plan", () => {
       warning([80, 64], 0),
       warning([80, 64], 16, { distance: qty(300, "ft") }),
     ])
-      expect(other?.message).toContain("start empty");
+      expect(other?.message).toContain("started empty");
   });
 
   it("note a single strip that empty hoses and boom would have spoiled", () => {
