@@ -347,5 +347,6 @@ export const PLAN_INPUT: ObjectField<PlanInput> = /* @__PURE__ */ named(
         if (calibration?.kind === "record") dayFollows(calibration.record, today, check);
       },
     ],
+    "A whole spray job, as a form collects it.",
   ),
 );
