@@ -118,6 +118,7 @@ export {
 } from "./output-rate/index.js";
 export {
   type AnyPlan,
+  type ApplicationKind,
   type ApplicationRecord,
   type BatchInput,
   type BatchPlan,
@@ -134,6 +135,7 @@ export {
   type LoadProduct,
   type Mix,
   type MixInput,
+  MOST_RATES,
   type PartPlot,
   type Plan,
   type PlanComparison,
@@ -206,6 +208,7 @@ export {
   MIXING_STEPS,
   type MixedLoad,
   type MixedLoads,
+  type MixingRules,
   type MixingStep,
   type MixStrength,
   mixingOrder,

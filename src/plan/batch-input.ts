@@ -2,6 +2,7 @@ import { TOOLS, type Tools } from "../household/tools.js";
 import { BATCH_SIZE, type BatchSize } from "../tank-mix/batch-volume.js";
 import { RESERVE, type Reserve } from "../tank-mix/carrier.js";
 import { fillFits } from "../tank-mix/loads.js";
+import type { MixingRules } from "../tank-mix/mixing-order.js";
 import type { Check } from "../units/check.js";
 import {
   about,
@@ -21,6 +22,7 @@ import {
 import { quantity, treatedArea } from "../units/quantity-field.js";
 import type { TreatedArea, Volume } from "../units/types.js";
 import {
+  MIXING,
   MOST_PRODUCTS,
   namesDiffer,
   PLAN_INPUT,
@@ -54,6 +56,8 @@ export interface BatchInput {
   readonly split?: BatchSplit | undefined;
   /** The products, at least one. */
   readonly products: readonly Product[];
+  /** What the order of mixing goes by besides the formulations: the label's own order, for one. */
+  readonly mixing?: MixingRules | undefined;
   /** The tools that doses are measured with: the name of a set, or a list. */
   readonly tools: Tools;
   /** Water that someone means to add without product. None unless given; it is warned of, and changes no number. */
@@ -89,6 +93,7 @@ export const BATCH_INPUT: ObjectField<BatchInput> = /* @__PURE__ */ named(
         "full-then-part",
       ),
       products: list("The products, at least one.", PRODUCT, { most: MOST_PRODUCTS }),
+      mixing: optional(MIXING),
       tools: TOOLS,
       addedWater: optional(
         quantity(

@@ -48,7 +48,7 @@ export function batchMix(
   input: BatchInput,
   { volume, carrierPerCount, carrierPerLength }: BatchVolume,
 ): KnownMix {
-  const { size, area, sprayer, reserve, products, split = DEFAULT_SPLIT } = input;
+  const { size, area, sprayer, reserve, products, split = DEFAULT_SPLIT, mixing } = input;
   const carrier = carrierOfVolume(volume, { lineVolume: sprayer.lineVolume, reserve }, "size");
   const carrierRate = area && rateOn(area, volume);
   return {
@@ -57,6 +57,7 @@ export function batchMix(
     sprayer,
     products,
     split: splitOf(split, size),
+    mixing,
   };
 }
 

@@ -1,3 +1,4 @@
+export { type ApplicationKind, MOST_RATES } from "./application.js";
 export type { SeasonTotal } from "./applied.js";
 export type { BatchInput, BatchSplit, BatchSprayer, JobInput } from "./batch-input.js";
 export { CAUTIONS, type Caution } from "./cautions.js";

@@ -3,7 +3,7 @@ import { type Carrier, carrierOf, RESERVE, type Reserve } from "../tank-mix/carr
 import { leftoverAreaOf } from "../tank-mix/leftover.js";
 import { type LoadSplit, type LoadsInput, loadsOf } from "../tank-mix/loads.js";
 import { mixOf } from "../tank-mix/mix-loads.js";
-import { type MixingProduct, mixingOrderOf } from "../tank-mix/mixing-order.js";
+import { type MixingProduct, type MixingRules, mixingOrderOf } from "../tank-mix/mixing-order.js";
 import {
   type JobSizes,
   type ProductAmount,
@@ -27,7 +27,15 @@ import {
 import { sumOf } from "../units/quantity.js";
 import { groundArea, quantity, treatedArea } from "../units/quantity-field.js";
 import type { GroundArea, Length, Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
-import { MIX_PRODUCT, type MixProduct, MOST_PRODUCTS, namesDiffer, SPRAYER, type Sprayer } from "./input.js";
+import {
+  MIX_PRODUCT,
+  MIXING,
+  type MixProduct,
+  MOST_PRODUCTS,
+  namesDiffer,
+  SPRAYER,
+  type Sprayer,
+} from "./input.js";
 import { known } from "./plot-areas.js";
 import { rateIsNotCounted, singlesOf } from "./rates-fit.js";
 import type { LoadAmount, Mix, MixOf } from "./result.js";
@@ -59,6 +67,8 @@ export interface MixInput {
   readonly products: readonly MixProduct[];
   /** How the mix is split: full tanks and a part load unless given. */
   readonly split?: MixSplit | undefined;
+  /** What the order of mixing goes by besides the formulations: the label's own order, for one. */
+  readonly mixing?: MixingRules | undefined;
 }
 
 const SPLIT: EitherField<MixSplit> = /* @__PURE__ */ either<MixSplit>(
@@ -87,6 +97,7 @@ const MIX_INPUT: ObjectField<MixInput> = /* @__PURE__ */ object<MixInput>(
     reserve: optional(about("What is mixed to spare. None unless given.", RESERVE)),
     products: list("The products, at least one.", MIX_PRODUCT, { most: MOST_PRODUCTS }),
     split: optional(SPLIT),
+    mixing: optional(MIXING),
   },
   [
     namesDiffer,
@@ -110,8 +121,8 @@ const MIX_INPUT: ObjectField<MixInput> = /* @__PURE__ */ object<MixInput>(
  * output rate × mix: those of `carrierFor`, `splitLoads`, `productAmount` and `mixLoads` of `swath-to-spoon/tank-mix`.
  *
  * @param input - what is sprayed, the output rate, the sprayer and the products
- * @returns the mix, its loads, each product in each load, the totals and what is left over; the strength is the same in
- * every load, and the loads add up to the totals exactly
+ * @returns the mix, its loads, each product in each load, the totals and what is left over. The strength is the same in every
+ *   load, and the loads add up to the totals exactly
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`, `unknown-choice`,
  * `wrong-dimension`, `wrong-area`, `out-of-range`, `too-few` or `conflict`, with the path of what is at fault
  *
@@ -147,13 +158,15 @@ export interface KnownMix {
   readonly sprayer: Omit<Sprayer, "rowsPerPass">;
   readonly products: readonly MixProduct[];
   readonly split: MixSplit;
+  readonly mixing?: MixingRules | undefined;
 }
 
 /** A job's mix, from its area and its output rate; `at` is the place of the area. Trusts its input. */
 export function mixOnArea(job: MixInput, at: string): KnownMix {
-  const { rate: carrierRate, area, ground, rowLength, sprayer, products, split = "full-then-part" } = job;
+  const { rate: carrierRate, area, ground, rowLength, sprayer, products, mixing } = job;
+  const { split = "full-then-part" } = job;
   const carrier = carrierOf(carrierInput(job), at);
-  return { carrier, sizes: { carrierRate, area, ground, rowLength }, sprayer, products, split };
+  return { carrier, sizes: { carrierRate, area, ground, rowLength }, sprayer, products, split, mixing };
 }
 
 /** The mix of a job on an area. Trusts its input. */
@@ -176,7 +189,7 @@ export function mixInLoads<C extends object>(
   covers: (volume: Volume) => C,
   at: MixPlaces,
 ): MixOf<LoadAmount, C> {
-  const { products, carrier } = job;
+  const { products, carrier, mixing } = job;
   const amounts = amountsIn(job);
   const { loads, total } = loadsOf(loadsInput(job), {
     total: at.size,
@@ -184,7 +197,7 @@ export function mixInLoads<C extends object>(
     pieces: at.split,
   });
   const mixed = mixOf({ loads, amounts: amounts.map(({ amount }) => amount) }, "products");
-  const order = orderOf(products);
+  const order = orderOf(products, mixing);
   const { reserve, lines } = carrier;
   return {
     carrier,
@@ -247,11 +260,13 @@ function piecesOf({ pieces }: RowsOrPlots, { reserve, lines }: Carrier): LoadSpl
   return { pieces, extra: sumOf([reserve, lines]) };
 }
 
-function orderOf(products: readonly MixProduct[]): string[] | undefined {
+function orderOf(products: readonly MixProduct[], rules: MixingRules = {}): string[] | undefined {
   const codes = known(products.map(({ formulation }) => formulation));
   if (codes === undefined) return undefined;
   const mixing = products.map(({ inSolubleBag = false }, i): MixingProduct => {
     return { code: codes[i] as MixingProduct["code"], inSolubleBag };
   });
-  return mixingOrderOf({ products: mixing }).map(({ product }) => (products[product] as MixProduct).name);
+  return mixingOrderOf({ ...rules, products: mixing }).map(
+    ({ product }) => (products[product] as MixProduct).name,
+  );
 }

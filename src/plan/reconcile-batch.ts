@@ -92,6 +92,7 @@ export function reconciledBatch(
     season: products.map((product, k) => seasonOf(product, applied[k]?.rate)),
     record: recordOf(
       details,
+      [{ name }],
       products,
       applied.map(({ applied, rate, each }) => ({
         applied,
@@ -99,7 +100,6 @@ export function reconciledBatch(
         ...(each && { each }),
       })),
       {
-        ...(name !== undefined && { plot: name }),
         ...(area && { treated: area }),
         ...(size.kind === "count" && { count: size.count as Count }),
         ...(size.kind === "row-length" && { rowLength: size.length as Length }),

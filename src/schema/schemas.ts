@@ -41,8 +41,8 @@ export function planInputSchema(options?: ReadingOptions): Schema<PlanInput> {
 }
 
 /**
- * The schema of a job by volume, by count or by length of row: what `planApplication` takes for a spot tank, pots, transplants
- * or an orchard by the tree, with text allowed for quantities.
+ * The schema of a job by volume, by count or by length of row: a spot tank, pots, transplants, an orchard by the tree. Text is
+ * allowed for quantities.
  *
  * @param options - whose numbers and measures text is in; see {@link ReadingOptions}
  * @returns the schema; the same one each time for the same options

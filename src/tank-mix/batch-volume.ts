@@ -161,7 +161,7 @@ export interface BatchVolume {
  * time, or what was used on several over their number; the volume per length likewise. Source: by definition of each rate.
  *
  * @param size - volumes, lengths, counts and times more than 0
- * @returns the mix in gal, imp_gal or L, by the system of the volume that was entered, and what each plant or length gets
+ * @returns the mix in gal, `imp_gal` or L, by the system of the volume that was entered, and what each plant or length gets
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`, `unknown-choice`,
  * `wrong-dimension` or `out-of-range`
  *

@@ -286,7 +286,7 @@ describe("what comes after a plan by volume, count or row", () => {
       ...details,
       left: qty(0, "gal"),
     });
-    expect(onArea.record).toMatchObject({ treated: area, plot: "Fence line" });
+    expect(onArea.record).toMatchObject({ treated: area, plots: ["Fence line"] });
     // 7.68 fl oz on a twentieth of an acre.
     expect(onArea.record.products[0]?.rate).toEqual({ value: expect.closeTo(153.6, 9), unit: "fl_oz/ac" });
 
