@@ -54,7 +54,8 @@ describe("fertilizerFor", () => {
   });
 
   it("converts between the element that is asked for and the oxide that is declared", () => {
-    // Regulation (EC) No 2003/2003, Article 6: P is 0.436 of P2O5, K is 0.830 of K2O.
+    // P is 0.436 of P2O5, K is 0.830 of K2O: Conversion Factors Needed for Common Fertilizer Calculations (Virginia Cooperative Extension,
+    // SPES-201NP).
     const phosphorus = fertilizerFor({ nutrient: "P", amount: qty(20, "kg/ha"), contains: { P2O5: 46 } });
     expect(phosphorus.product.value / (20 / (0.46 * 0.436))).toBeCloseTo(1, 2);
     expect(Object.keys(phosphorus.brings)).toEqual(["P2O5"]);
@@ -142,7 +143,8 @@ describe("nutrientsFrom", () => {
 });
 
 describe("convertNutrient", () => {
-  // Regulation (EC) No 2003/2003, Article 6, to the three figures that it gives.
+  // To three figures, from Conversion Factors Needed for Common Fertilizer Calculations (Virginia Cooperative Extension, SPES-201NP), and
+  // 1/2.5 for sulfur, from LMI AB (Sweden), Recalculate the nutrient content from oxides to pure substance.
   it.each([
     ["P2O5", "P", 0.436],
     ["K2O", "K", 0.83],
