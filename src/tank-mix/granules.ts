@@ -123,8 +123,8 @@ function workedGranules(input: GranulesInput): WorkedGranules {
  * import { granulesFor } from "swath-to-spoon/tank-mix";
  * import { qty } from "swath-to-spoon/units";
  *
- * const bed = { value: 120, unit: "ft2", of: "treated" } as const;
- * console.log(granulesFor({ rate: qty(1.5, "lb/100ft2"), area: bed })); // { value: 1.8, unit: 'lb' }
+ * const bed = { value: 150, unit: "ft2", of: "treated" } as const;
+ * console.log(granulesFor({ rate: qty(1.5, "lb/100ft2"), area: bed })); // { value: 2.25, unit: 'lb' }
  * console.log(granulesFor({ rate: qty(8, "oz/1000ft"), rowLength: qty(250, "ft") })); // { value: 2, unit: 'oz' }
  * console.log(granulesFor({ rate: qty(20, "g/tree"), plants: 45 })); // { value: 900, unit: 'g' }
  * ```

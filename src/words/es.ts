@@ -578,9 +578,9 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "tank-mix.nutrient-S": brought("azufre (S)"),
       "tank-mix.nutrient-SO3": brought("trióxido de azufre (SO3)"),
       "tank-mix.nutrient-Mg": brought("magnesio (Mg)"),
-      "tank-mix.nutrient-MgO": brought("óxido de magnesio (MgO)"),
+      "tank-mix.nutrient-MgO": brought("óxido de magnesio"),
       "tank-mix.nutrient-Ca": brought("calcio (Ca)"),
-      "tank-mix.nutrient-CaO": brought("óxido de calcio (CaO)"),
+      "tank-mix.nutrient-CaO": brought("óxido de calcio"),
       "household.measured": words(MEASURED, {
         n: "número de {tools}",
         x: "contenido de: {tool}",

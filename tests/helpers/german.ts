@@ -527,9 +527,9 @@ export const GERMAN: PracticeMessages = {
     "tank-mix.nutrient-S": brought("Schwefel (S)"),
     "tank-mix.nutrient-SO3": brought("Schwefeltrioxid (SO3)"),
     "tank-mix.nutrient-Mg": brought("Magnesium (Mg)"),
-    "tank-mix.nutrient-MgO": brought("Magnesiumoxid (MgO)"),
+    "tank-mix.nutrient-MgO": brought("Magnesiumoxid"),
     "tank-mix.nutrient-Ca": brought("Calcium (Ca)"),
-    "tank-mix.nutrient-CaO": brought("Calciumoxid (CaO)"),
+    "tank-mix.nutrient-CaO": brought("Calciumoxid"),
     "household.measured": {
       found: "abgemessene Menge",
       terms: {

@@ -284,7 +284,7 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = {
   "tank-mix.nutrient-S": brought("sulfur (S)"),
   "tank-mix.nutrient-SO3": brought("sulfur trioxide (SO3)"),
   "tank-mix.nutrient-Mg": brought("magnesium (Mg)"),
-  "tank-mix.nutrient-MgO": brought("magnesium oxide (MgO)"),
+  "tank-mix.nutrient-MgO": brought("magnesium oxide"),
   "tank-mix.nutrient-Ca": brought("calcium (Ca)"),
-  "tank-mix.nutrient-CaO": brought("calcium oxide (CaO)"),
+  "tank-mix.nutrient-CaO": brought("calcium oxide"),
 };
