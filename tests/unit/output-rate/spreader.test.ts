@@ -177,6 +177,43 @@ describe("checkSpreader", () => {
     );
   });
 
+  // What people do wrong with a spreader, each beside the right job, which must not be questioned. docs/what-is-checked.md lists them.
+  const FARMS = [
+    { name: "US", strip, target: qty(5, "lb/1000ft2"), right: qty(8.2, "oz"), asOther: qty(8.2, "lb") },
+    {
+      name: "imperial",
+      strip: { swath: qty(1, "yd"), distance: qty(20, "yd") },
+      target: qty(200, "lb/ac"),
+      right: qty(13.4, "oz"),
+      asOther: qty(13.4, "lb"),
+    },
+    {
+      name: "metric",
+      strip: { swath: qty(2, "m"), distance: qty(25, "m") },
+      target: qty(250, "kg/ha"),
+      right: qty(1240, "g"),
+      asOther: qty(1240, "kg"),
+    },
+  ] as const;
+  it.each(FARMS)(
+    "questions each slip and not the right job, in $name measure",
+    ({ name, right, ...farm }) => {
+      const job = { used: right, ...farm.strip, target: farm.target as MassRate };
+      expect(checkSpreader(job).finding).toBeUndefined();
+      const keyOf = (change: object): string | undefined =>
+        checkSpreader({ ...job, ...change } as typeof job).finding?.key;
+      expect(keyOf({ used: farm.asOther })).toBe(
+        name === "metric" ? "spreader-far-over" : "spreader-ounces-as-pounds",
+      );
+      const nutrient = { ...farm.target, value: farm.target.value * 0.28 };
+      expect(keyOf({ target: nutrient })).toBe("spreader-far-over");
+      expect(keyOf({ used: { ...right, value: right.value * 0.28 } })).toBe("spreader-far-under");
+      // The full rate in each of two directions: near the edge between a gate that is far open and a slip.
+      expect(checkSpreader({ ...job, directions: 2 }).finding?.code).toBe("spreader-heavy");
+      expect(keyOf({ max: { ...farm.target, value: farm.target.value * 0.9 } })).toBe("spreader-over-max");
+    },
+  );
+
   it("judges a test along a row by a rate per length of row", () => {
     const check = checkSpreader({
       used: qty(2.5, "oz"),
