@@ -68,9 +68,12 @@ export interface SpreaderRow extends Spread, OnRow {}
 /** A test of a spreader: over a strip, over an area or along a row. */
 export type SpreaderTest = SpreaderStrip | SpreaderArea | SpreaderRow;
 
-const USED = {
-  used: measured("What was spread: the weight caught, or what left the hopper. More than 0.", "mass"),
-};
+/* @__NO_SIDE_EFFECTS__ */
+function spread(): FieldsOf<Spread> {
+  return {
+    used: measured("What was spread: the weight caught, or what left the hopper. More than 0.", "mass"),
+  };
+}
 
 /** What a test goes over is one of three; `perArea` and `perRow` are the fields beside it. */
 /* @__NO_SIDE_EFFECTS__ */
@@ -97,8 +100,8 @@ function over<T extends object, A extends object, R extends object>(
 
 const TEST: EitherField<SpreaderTest> = /* @__PURE__ */ over<SpreaderTest, Spread, Spread>(
   "A test of a spreader: over a strip, over an area or along a row.",
-  USED,
-  USED,
+  /* @__PURE__ */ spread(),
+  /* @__PURE__ */ spread(),
 );
 
 /**
@@ -233,15 +236,21 @@ interface Aim<R extends MassRate | MassPerLength> {
   readonly directions?: 1 | 2 | undefined;
 }
 
-const DIRECTIONS = optional(
-  choice(
-    "In how many directions it is spread: 2 where half goes on lengthwise and half crosswise. 1 unless given.",
-    [1, 2],
-  ),
-);
-
-const TARGET =
-  "The rate of product that the ground is to get: the label's, of product and not of what it contains. More than 0.";
+/* @__NO_SIDE_EFFECTS__ */
+function aim<R extends MassRate | MassPerLength>(dimension: "massRate" | "massPerLength"): FieldsOf<Aim<R>> {
+  return {
+    target: quantity(
+      "The rate of product that the ground is to get: the label's, of product and not of what it contains. More than 0.",
+      dimension,
+    ),
+    directions: optional(
+      choice(
+        "In how many directions it is spread: 2 where half goes on lengthwise and half crosswise. 1 unless given.",
+        [1, 2],
+      ),
+    ),
+  } as unknown as FieldsOf<Aim<R>>;
+}
 
 /** What the ground may get at most, and how far off is too far. */
 interface Bounds<R extends MassRate | MassPerLength> {
@@ -254,15 +263,21 @@ interface Bounds<R extends MassRate | MassPerLength> {
   readonly limit?: Fraction | undefined;
 }
 
-const MAX = "The label's maximum, where it has one. More than 0.";
-
-const LIMIT = optional(
-  quantity(
-    "How far the rate may be off. More than 0; 10% unless given: Band Applicators (Pesticide Environmental Stewardship). Rotary " +
-      "Spreader Calibration Procedures (UMass Extension) allows 5%.",
-    "fraction",
-  ),
-);
+/* @__NO_SIDE_EFFECTS__ */
+function bounds<R extends MassRate | MassPerLength>(
+  dimension: "massRate" | "massPerLength",
+): FieldsOf<Bounds<R>> {
+  return {
+    max: optional(quantity("The label's maximum, where it has one. More than 0.", dimension)),
+    limit: optional(
+      quantity(
+        "How far the rate may be off. More than 0; 10% unless given: Band Applicators (Pesticide Environmental Stewardship). Rotary " +
+          "Spreader Calibration Procedures (UMass Extension) allows 5%.",
+        "fraction",
+      ),
+    ),
+  } as unknown as FieldsOf<Bounds<R>>;
+}
 
 /** A spreader's test over a strip or an area, and the rate that it is held against. */
 export type SpreaderAreaCheck = (SpreaderStrip | SpreaderArea) & Aim<MassRate> & Bounds<MassRate>;
@@ -273,26 +288,23 @@ export type SpreaderRowCheck = SpreaderRow & Aim<MassPerLength> & Bounds<MassPer
 /** A spreader's test, and the rate that it is held against. */
 export type SpreaderCheckInput = SpreaderAreaCheck | SpreaderRowCheck;
 
+/* @__NO_SIDE_EFFECTS__ */
+function toCheck<R extends MassRate | MassPerLength>(
+  dimension: "massRate" | "massPerLength",
+): FieldsOf<Spread & Aim<R> & Bounds<R>> {
+  return { ...spread(), ...aim<R>(dimension), ...bounds<R>(dimension) } as unknown as FieldsOf<
+    Spread & Aim<R> & Bounds<R>
+  >;
+}
+
 const CHECK: EitherField<SpreaderCheckInput> = /* @__PURE__ */ over<
   SpreaderCheckInput,
   Spread & Aim<MassRate> & Bounds<MassRate>,
   Spread & Aim<MassPerLength> & Bounds<MassPerLength>
 >(
   "A spreader's test, and the rate that it is held against.",
-  {
-    ...USED,
-    target: quantity(TARGET, "massRate"),
-    directions: DIRECTIONS,
-    max: optional(quantity(MAX, "massRate")),
-    limit: LIMIT,
-  },
-  {
-    ...USED,
-    target: quantity(TARGET, "massPerLength"),
-    directions: DIRECTIONS,
-    max: optional(quantity(MAX, "massPerLength")),
-    limit: LIMIT,
-  },
+  /* @__PURE__ */ toCheck<MassRate>("massRate"),
+  /* @__PURE__ */ toCheck<MassPerLength>("massPerLength"),
 );
 
 /** What to do about a spreader that is off. */
@@ -541,8 +553,8 @@ const CATCH: EitherField<SpreaderCatchInput> = /* @__PURE__ */ over<
   Aim<MassPerLength>
 >(
   "What a spreader is to be tested on, and the rate that is aimed at.",
-  { target: quantity(TARGET, "massRate"), directions: DIRECTIONS },
-  { target: quantity(TARGET, "massPerLength"), directions: DIRECTIONS },
+  /* @__PURE__ */ aim<MassRate>("massRate"),
+  /* @__PURE__ */ aim<MassPerLength>("massPerLength"),
 );
 
 /**

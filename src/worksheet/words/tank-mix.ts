@@ -80,7 +80,7 @@ const brought = (nutrient: string) => ({
 });
 
 /** The wording of every line that the tank-mix module works out. */
-export const TANK_MIX_WORDS: LineTable<TankMixLines> = {
+export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   "tank-mix.sprayed": {
     found: SPRAYED,
     terms: { rate: "output rate", area: "treated area" },
@@ -287,4 +287,4 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = {
   "tank-mix.nutrient-MgO": brought("magnesium oxide"),
   "tank-mix.nutrient-Ca": brought("calcium (Ca)"),
   "tank-mix.nutrient-CaO": brought("calcium oxide"),
-};
+}))();
