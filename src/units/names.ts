@@ -44,6 +44,10 @@ export interface IssueNames {
       string
     >
   >;
+  /** Kinds of spraying, as in "more than usual for turf". */
+  readonly application: Readonly<
+    Record<"broadcast" | "band" | "tree-rows" | "hand" | "turf" | "drench", string>
+  >;
   /** What is read or measured for a calibration. */
   readonly reading: Readonly<
     Record<
@@ -125,6 +129,14 @@ export const NAMES: IssueNames = {
     ground: "the ground",
     liquid: "the liquid",
     density: "the density",
+  },
+  application: {
+    broadcast: "a broadcast spray",
+    band: "a band spray",
+    "tree-rows": "tree rows",
+    hand: "a hand gun",
+    turf: "turf",
+    drench: "a drench",
   },
   reading: {
     used: "amount used",

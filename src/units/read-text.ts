@@ -135,7 +135,7 @@ function readQuantity(
 function oneAmount(example: Quantity): Advice {
   return {
     key: "one-amount",
-    advice: "Enter one amount with its unit, such as {example}.",
+    advice: "Enter one amount with its unit, such as {example.typed}.",
     figures: { example },
   };
 }
@@ -208,7 +208,7 @@ function readSum(reading: QuantityReading): Quantity<SimpleUnit> {
 function readPart(reading: QuantityReading): Quantity<SimpleUnit> {
   const value = readAmount(reading, {
     key: "number-first",
-    advice: "Start with a number, such as {example}.",
+    advice: "Start with a number, such as {example.typed}.",
     figures: { example: reading.example },
   });
   reading.example = { ...reading.example, value };
@@ -294,7 +294,8 @@ function askForSpace({ part, whole }: { readonly part: number; readonly whole: n
       {
         given: `${part}/${whole}`,
         mixed: `${digits.slice(0, cut)} ${over}/${whole}`,
-        decimal: part / whole,
+        // To be typed as it is, so in more digits than messages have.
+        decimal: String(Number((part / whole).toPrecision(6))),
       },
     );
   }
@@ -416,13 +417,13 @@ function noUnit(reading: QuantityReading, words: readonly Token[]): SprayMathErr
     if (isLast)
       return incomplete({
         key: "unit-not-typed",
-        advice: "Add a unit, such as {example}.",
+        advice: "Add a unit, such as {example.typed}.",
         figures: { example },
       });
     if (next?.key === "/" || next?.key === "per")
       return unreadable(text.slice(0, next.start), {
         key: "unit-after-number",
-        advice: "Write a unit after the number, such as {example}.",
+        advice: "Write a unit after the number, such as {example.typed}.",
         figures: { example },
       });
     return unreadable(text.slice(next?.start), oneAmount(example));

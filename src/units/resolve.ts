@@ -78,12 +78,12 @@ export function unknownUnitOr(given: string, meant: string | undefined, example:
   return meant === undefined
     ? {
         key: "unit-unknown",
-        template: "The unit {given} isn't known here. Use one such as {example}.",
+        template: 'The unit {given} isn\'t known here. Use one such as "{example}".',
         figures: { given, example },
       }
     : {
         key: "unit-misspelled",
-        template: "The unit {given} isn't known here. Did you mean {meant}?",
+        template: 'The unit {given} isn\'t known here. Did you mean "{meant}"?',
         figures: { given, example, meant },
       };
 }

@@ -67,8 +67,8 @@ const SYSTEM_UNITS: Record<UnitSystem, SystemUnits> = /* @__PURE__ */ (() => ({
 }))();
 
 /**
- * The system of measure that a unit belongs to. A compound goes with the part over its stroke; a unit that US and
- * imperial measure share, such as the foot, counts as US, and so do the units that every system uses (time, per cent).
+ * The system of measure that a unit belongs to. A compound goes with the part over its stroke. A unit that US and imperial
+ * measure share, such as the foot, counts as US, and so do the units that every system uses (time, per cent).
  *
  * @param unit - any unit
  * @returns the system

@@ -17,7 +17,7 @@ import type {
  *
  * Every factor is exact by definition and leads to the SI unit (or liter) that its dimension is anchored on:
  *
- * - are 100 m², inch 25.4 mm, pound 0.45359237 kg, standard gravity 9.80665 m/s²: NIST SP 811 (2008), Appendix B
+ * - are 100 m², inch 25.4 mm, pound `0.45359237 kg`, standard gravity 9.80665 m/s²: NIST SP 811 (2008), Appendix B
  * - rod 16.5 ft, chain 66 ft, acre 43,560 ft², acre-foot 43,560 ft³, US gallon 231 in³ and its parts, on the international foot: NIST Handbook 44 (2024), Appendix C
  * - imperial gallon 4.54609 L: Weights and Measures Act 1985 (UK), Schedule 1
  * - metric spoons and cup (5, 15 and 250 mL) and the Australian tablespoon (20 mL): metric kitchen measure as sold

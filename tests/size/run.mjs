@@ -23,6 +23,7 @@ const USES = {
   "./schema": ["parsePlanInput"],
   "./area/geodesic": ["geodesicArea"],
   "./words/es": ["SPANISH_WORDS"],
+  "./words/es-practice": ["SPANISH_PRACTICE_WORDS"],
 };
 
 // Beyond what converting a unit takes: whoever wants one area should not pay for the rest.

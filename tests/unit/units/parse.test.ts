@@ -428,15 +428,15 @@ describe("parseQuantity refuses", () => {
   });
 
   it.each([
-    ["5 galons per acre", '"galons"', "Did you mean gallons?"],
-    ["5 gallons per acrs", '"acrs"', "Did you mean acre?"],
-    ["5 tblsp", '"tblsp"', "Did you mean tbsp?"],
+    ["5 galons per acre", '"galons"', 'Did you mean "gallons"?'],
+    ["5 gallons per acrs", '"acrs"', 'Did you mean "acre"?'],
+    ["5 tblsp", '"tblsp"', 'Did you mean "tbsp"?'],
     ["5 dry quarts", '"dry quarts"', "isn't known here"],
-    ["5 constructor", '"constructor"', "Use one such as gal."],
-    ["5 gal per psi", '"gal per psi"', "Use one such as gal/ac."],
-    ["5 mph/h", '"mph/h"', "Use one such as gal/ac."],
+    ["5 constructor", '"constructor"', 'Use one such as "gal".'],
+    ["5 gal per psi", '"gal per psi"', 'Use one such as "gal/ac".'],
+    ["5 mph/h", '"mph/h"', 'Use one such as "gal/ac".'],
     ["1e3 ft", '"e3 ft"', "isn't known here"],
-    ["5 ℓ", '"ℓ"', "Use one such as gal."],
+    ["5 ℓ", '"ℓ"', 'Use one such as "gal".'],
   ])("%s, not knowing %s", (text, part, words) => {
     expectRefused(() => parseQuantity(text), "unknown-unit", "text", `The unit ${part} isn't known here. `);
     expectRefused(() => parseQuantity(text), "unknown-unit", "text", words);

@@ -50,7 +50,7 @@ describe("resolveUnit", () => {
     ["lb/1,000 sq ft", "lb/1000ft2"],
     ["mL/plants", "mL/plant"],
   ])("suggests the nearest spelling for %j: %j", (given, meant) => {
-    expect(refusal(() => resolveUnit(given, "u")).message).toContain(`Did you mean ${meant}?`);
+    expect(refusal(() => resolveUnit(given, "u")).message).toContain(`Did you mean "${meant}"?`);
   });
 
   it.each(["qqqqqq", "lb/200ft2", "lb/10ft2", "gal/100ac", "mL/100plant"])(
