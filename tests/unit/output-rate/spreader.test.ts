@@ -133,7 +133,7 @@ describe("checkSpreader", () => {
     expect(over.within).toBe(true);
     expect(over.finding).toMatchObject({ severity: "refusal", key: "spreader-over-max" });
     expect(over.finding?.message).toBe(
-      "Put out 5.3125 lb/1,000 sq ft, over the label maximum of 5.2 lb/1,000 sq ft. Close the gate and catch again.",
+      "Put out 5.31 lb/1,000 sq ft, over the label maximum of 5.2 lb/1,000 sq ft. Close the gate and catch again.",
     );
     expect(checkSpreader({ ...test(4.25), ...most, directions: 2 }).finding?.figures.rate).toEqual(
       qty(5.3125, "lb/1000ft2"),
