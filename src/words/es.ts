@@ -781,7 +781,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "season-over-max":
         "Ya se usó {used}: {rate} más pasa del máximo de la etiqueta por temporada, {max}. Use menos, u otro producto.",
       "season-nearly-used":
-        "Después de esta aplicación queda {left} del máximo de la temporada ({max}), y no alcanza para otra con esta dosis.",
+        "Después de esta aplicación {left:one=queda;other=quedan} {left} del máximo de la temporada ({max}), y no alcanza para otra con esta dosis.",
       "season-unknown":
         "La etiqueta permite {max} por temporada, y no ha anotado lo que ya recibió esta parcela. Revise su registro de aplicaciones.",
       "applications-over-most":
@@ -831,7 +831,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "least-over-fill": "La carga más chica no puede ser mayor que una completa de {fill}.",
       "extra-over-total": "Debe ser menos que la mezcla total de {total}.",
       "piece-and-extra-over-fill":
-        "Una hilera o parcela lleva {each} y se guarda {extra} para mangueras y reserva, más que una carga de {fill}. Divida la mezcla en cargas iguales.",
+        "Una hilera o parcela lleva {each}, y con {extra} de mangueras y reserva pasa de una carga de {fill}. Divida la mezcla en cargas iguales.",
       "piece-over-fill":
         "Una hilera o parcela lleva {each}, más que una carga de {fill}. Divida la mezcla en cargas iguales.",
       "loads-too-many":
@@ -1250,7 +1250,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       topUp: "Complete con agua hasta {carrier} (agua total {water}).",
       spray: "Aplique. Esta carga cubre {area}.",
       fillingOrder:
-        "Primero la mitad del agua, luego el producto y después complete hasta la marca, salvo que la etiqueta diga otra cosa.",
+        "Primero la mitad del agua, luego {products:one=el producto;other=los productos} y después complete hasta la marca, salvo que la etiqueta diga otra cosa.",
       exactly: "exacto",
       under: "{percent} de menos",
       over: "{percent} de más",
