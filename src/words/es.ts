@@ -523,7 +523,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
         taken: "solución madre tomada",
       }),
       "plan.treated": words("área tratada total", { x: "parcela {n}" }),
-      "practice.spoons": words("cucharadas enteras al ras", { amount: "cucharadas que llena la cantidad" }),
+      "practice.spoons": words("cucharas enteras al ras", { amount: "cucharas que llena la cantidad" }),
       "practice.product": words("producto para la parcela", { rate: "dosis del producto", area: TREATED }),
     },
     functions: {
@@ -1183,7 +1183,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "common practice, no source": "práctica común",
       "metric kitchen measure: common practice, no source": "medida métrica de cocina: práctica común",
       "rate = volume / area, by definition": "volumen de aplicación = volumen / área, por definición",
-      "volume = rate x area, by definition": "volumen = volumen de aplicación x área, por definición",
+      "volume = rate × area, by definition": "volumen = volumen de aplicación × área, por definición",
       "definition of a speed": "definición de velocidad",
       "definition of speed": "definición de velocidad",
       "definition of an average speed": "definición de velocidad promedio",
