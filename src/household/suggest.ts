@@ -124,9 +124,9 @@ const CANDIDATES: Record<"volume" | "weight", Record<UnitSystem, ToolSetName[]>>
     metric: ["metric-cups-and-spoons", "syringes", "cylinders"],
   },
   weight: {
-    us: ["us-scales", "scales"],
-    imperial: ["us-scales", "scales"],
-    metric: ["scales"],
+    us: ["us-scales", "scales", "fine-scales"],
+    imperial: ["us-scales", "scales", "fine-scales"],
+    metric: ["scales", "fine-scales"],
   },
 };
 

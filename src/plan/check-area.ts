@@ -1,5 +1,6 @@
 import { type Calibration, measurementOf } from "../output-rate/calibration.js";
 import type { Measurement } from "../output-rate/measurement.js";
+import { rateUsed, readRate, type SingleRate } from "../tank-mix/label-rate.js";
 import { orderOf, ratioOf, scaled } from "../units/quantity.js";
 import type { Length } from "../units/types.js";
 import type { PlanInput } from "./input.js";
@@ -12,18 +13,38 @@ import { forSaying, type Warning, warning } from "./warnings.js";
  * for the ground between the rows. A strip of another width than the bands makes every drop too strong or too weak.
  */
 export function areaWarnings(
-  { plot, calibration, sprayer: { rowsPerPass = 1 } }: PlanInput,
+  input: PlanInput,
   { plots }: JobArea,
   measurement: Measurement,
   bandSwath: Length,
 ): Warning[] {
+  const { plot, calibration, sprayer } = input;
+  const { rowsPerPass = 1 } = sprayer;
+  // One nozzle over a whole plot, pass beside pass, is the commonest backpack job: a narrow strip alone says nothing of bands.
+  const width = hasRows(input, measurement) ? widthOf(measurement) : undefined;
   return plotsOf(plot).flatMap((one, i): Warning[] => {
     const path = plotPath(plot, i);
     return [
-      ...allGroundWarnings(one, plots[i] as PlotAreas, widthOf(measurement), bandSwath, path),
+      ...allGroundWarnings(one, plots[i] as PlotAreas, width, bandSwath, path),
       ...bandWarnings(one, measurement, rowsPerPass, path, widthPathOf(calibration)),
     ];
   });
+}
+
+/** Whether anything that was given speaks of rows or bands: another plot, the sprayer, the nozzles, a label's rate. */
+function hasRows({ plot, sprayer, products }: PlanInput, measurement: Measurement): boolean {
+  return (
+    plotsOf(plot).some((one) => rowsOf(one) !== undefined) ||
+    sprayer.rowsPerPass !== undefined ||
+    (measurement.kind === "catch" && measurement.nozzlesPerRow !== undefined) ||
+    products.some(({ rate }) => isOfRows(rateUsed(rate, "")[0]))
+  );
+}
+
+/** Whether a rate says that it is per broadcast acre or per ground: only for bands does that make a difference. */
+function isOfRows(rate: SingleRate): boolean {
+  const read = readRate(rate);
+  return read.kind === "area" && read.per !== "treated";
 }
 
 function allGroundWarnings(

@@ -47,7 +47,8 @@ function basisOf(strength: Concentration | BasedFraction): string | undefined {
   return "basis" in strength ? strength.basis : undefined;
 }
 
-function strengthsFit({ from, to }: Partly<DilutionInput>, check: Check): void {
+/** Notes strengths that are given in two ways, and a weaker one that is the stronger. */
+export function strengthsFit({ from, to }: Partly<DilutionInput>, check: Check): void {
   if (from === undefined || to === undefined) return;
   const sameBasis = basisOf(from) === basisOf(to);
   if (!sameBasis || !areAlike(from, to))
@@ -76,7 +77,8 @@ export interface Dilution {
   readonly water: Volume;
 }
 
-function dilutionOf({ from, to, volume: whole }: DilutionInput): Dilution {
+/** What a dilution takes. Trusts its input. */
+export function dilutionOf({ from, to, volume: whole }: DilutionInput): Dilution {
   const { volume: unit } = unitsLike(whole.unit);
   const volume = inUnit(whole, unit);
   const take = Math.min(volume, (volume * inUnit(to, from.unit)) / from.value);
@@ -125,7 +127,11 @@ const SOURCE = "C1 * V1 = C2 * V2: the dissolved amount stays the same";
  * ```
  */
 export function diluteMixWorking(input: DilutionInput): WorkingLine[] {
-  const given = checked(input, DILUTION);
+  return linesOfDilution(checked(input, DILUTION));
+}
+
+/** The working of {@link dilutionOf}. Trusts its input. */
+export function linesOfDilution(given: DilutionInput): WorkingLine[] {
   const { from, to, volume } = given;
   const { take, water } = dilutionOf(given);
   return [

@@ -330,6 +330,8 @@ const COUNTERPART: Partial<Record<Dimension, Dimension>> = {
   volumeConcentration: "density",
   massPerLength: "volumePerLength",
   volumePerLength: "massPerLength",
+  massPerCount: "volumePerCount",
+  volumePerCount: "massPerCount",
   massFlow: "flow",
   flow: "massFlow",
 };

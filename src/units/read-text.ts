@@ -155,8 +155,8 @@ function refuseRest(reading: QuantityReading, unit: Unit): void {
   if (left === undefined) return;
   refuseRange(reading);
   const rest = reading.text.slice(left.start).trimEnd();
-  const endings = dimensionOf(unit) === "fraction" ? [ENDING, ...BASIS_ENDINGS] : [ENDING];
-  if (endings.some((ending) => ending.startsWith(rest.toLowerCase())))
+  const endings = dimensionOf(unit) === "fraction" ? BASIS_ENDINGS : isPerLength(unit) ? ROW_ENDINGS : [];
+  if ([ENDING, ...endings].some((ending) => ending.startsWith(rest.toLowerCase())))
     throw incomplete({ key: "text-unfinished", advice: "Finish what you're typing." });
   throw unreadable(rest, oneAmount(reading.example));
 }
@@ -212,8 +212,14 @@ function readPart(reading: QuantityReading): Quantity<SimpleUnit> {
     figures: { example: reading.example },
   });
   reading.example = { ...reading.example, value };
-  const unit = takes(reading, "×") || takes(reading, "*") ? readMultiple(reading) : readUnit(reading);
-  return { value, unit };
+  const several = takes(reading, "×") || takes(reading, "*") || nextIsMultiple(reading);
+  return { value, unit: several ? readMultiple(reading) : readUnit(reading) };
+}
+
+// 12 100ft2, as the library spells it: without a space after the second number, which is none of the first one's digits then.
+function nextIsMultiple({ tokens, at }: Reading): boolean {
+  const [number, word] = tokens.slice(at);
+  return number?.kind === "number" && word?.kind === "word" && word.start === number.end;
 }
 
 // 2 1, 2 1/ and 1/ on the way to 2 1/2 and 1/2
@@ -323,11 +329,22 @@ function checkedValue({ signs }: Reading, numeral: Numeral): number {
   return numeral.value;
 }
 
+// 100 row feet, 100 linear feet, and 100 feet of row.
+const ROW_WORDS = ["row", "linear"];
+const ROW_ENDINGS = ["row", "of row", "of rows", "of the row"];
+
 /** 100 gal, 1,000 sq ft: the units that are a round number of another. */
 function readMultiple(reading: QuantityReading, over?: SimpleUnit): SimpleUnit {
   const start = reading.tokens[reading.at]?.start;
   const count = nextIs(reading, "number") ? readAmount(reading, oneAmount(reading.example)) : 1;
+  const ofRow = over !== undefined && ROW_WORDS.some((word) => takes(reading, word));
   const of = readUnit(reading, over);
+  // A row has no area and no volume.
+  if (ofRow && dimensionOf(of) !== "length")
+    throw unreadable(
+      reading.text.slice(start, reading.tokens[reading.at - 1]?.end),
+      oneAmount(reading.example),
+    );
   const unit = multiple(count, of);
   if (unit !== undefined) return unit;
   if (over === undefined)
@@ -414,7 +431,7 @@ function noUnit(reading: QuantityReading, words: readonly Token[]): SprayMathErr
   const written = text.slice(first.start, named.at(-1)?.end);
   const spellings = [...knownSpellings().keys()];
   const typed = joined(named);
-  if (isLast && spellings.some((spelling) => spelling.startsWith(typed)))
+  if (isLast && [...spellings, ...ROW_WORDS].some((spelling) => spelling.startsWith(typed)))
     return incomplete({
       key: "unit-unfinished",
       advice: "Finish the unit {given}.",
@@ -445,10 +462,13 @@ function readPer(reading: QuantityReading, { value, unit: over }: Quantity<Simpl
 
 // 4 oz per 1,000 ft of row
 function passRow(reading: Reading, unit: Unit): void {
-  if (!/PerLength$/.test(dimensionOf(unit))) return;
-  const [first, second] = reading.tokens.slice(reading.at).map(({ key }) => key);
-  if (first === "row") reading.at++;
-  else if (first === "of" && (second === "row" || second === "rows")) reading.at += 2;
+  if (!isPerLength(unit)) return;
+  const rest = joined(reading.tokens.slice(reading.at));
+  if (ROW_ENDINGS.includes(rest)) reading.at = reading.tokens.length;
+}
+
+function isPerLength(unit: Unit): boolean {
+  return /PerLength$/.test(dimensionOf(unit));
 }
 
 /** A compound with this unit over the stroke, such as the place has or as rates are given in. */

@@ -116,17 +116,20 @@ export function firstSystem(input: unknown): UnitSystem {
 }
 
 function isEverywhere({ dimension }: ResolvedUnit): boolean {
-  return dimension === "time" || dimension === "fraction";
+  return dimension === "time" || dimension === "fraction" || dimension === "count";
 }
 
 // For what no system has a unit of its own.
 const COMMON_UNITS: Partial<Record<Dimension, Unit>> = {
   time: "s",
   fraction: "%",
+  count: "plant",
   volumeConcentration: "mL/L",
   massFraction: "g/kg",
   volumePerLength: "mL/m",
   massPerLength: "g/m",
+  volumePerCount: "mL/plant",
+  massPerCount: "g/plant",
 };
 
 /** The unit of a dimension that an example is given in. */

@@ -19,6 +19,8 @@ const CODES: Record<Exclude<SimpleUnit, "mph">, string> = {
   mm: "mm",
   cm: "cm",
   m: "m",
+  "100m": "100.m",
+  "1000m": "1000.m",
   km: "km",
   in2: "[sin_i]",
   ft2: "[sft_i]",
@@ -29,6 +31,8 @@ const CODES: Record<Exclude<SimpleUnit, "mph">, string> = {
   "1000ft2": "1000.[sft_i]",
   cm2: "cm2",
   m2: "m2",
+  "100m2": "100.m2",
+  "1000m2": "1000.m2",
   are: "ar",
   ha: "har",
   km2: "km2",
@@ -70,6 +74,11 @@ const CODES: Record<Exclude<SimpleUnit, "mph">, string> = {
   "%": "%",
   ppm: "[ppm]",
   "1": "1",
+  plant: "{plant}",
+  tree: "{tree}",
+  pot: "{pot}",
+  spot: "{spot}",
+  "1000plant": "1000.{plant}",
 };
 
 function simpleCode(unit: SimpleUnit): string {

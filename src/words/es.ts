@@ -1,6 +1,5 @@
 import { frozen } from "../frozen.js";
-import type { PracticeMessages } from "../practice/words.js";
-import type { ToolNames } from "../worksheet/words/messages.js";
+import type { Messages, ToolNames } from "../worksheet/words/messages.js";
 
 // Translated by the authors, not certified: the label's language decides. The terms and their sources: docs/words.md.
 
@@ -37,6 +36,7 @@ const words = <T extends string>(
   found: string,
   terms: Readonly<Record<T, string>>,
 ): { readonly found: string; readonly terms: Readonly<Record<T, string>> } => ({ found, terms });
+const flow = { flow: "descarga", caught: "cantidad recogida", catchTime: "tiempo de recolección" };
 const deviations = (what: string): Record<"x" | "mean" | "n", string> => ({
   x: what,
   mean: "promedio",
@@ -54,7 +54,7 @@ const fraction = (name: string): ToolNames => ({ one: name, other: `veces ${name
 const plural = (one: string, other: string): ToolNames => ({ one, other });
 
 /**
- * Worksheet, field card, practice problems, warnings and errors in Spanish, as most farm workers in the United States read it.
+ * Worksheet, field card, warnings and errors in Spanish, as most farm workers in the United States read it.
  *
  * Translated by the authors of this library and not certified: the label's language decides. The terms are those of the
  * Spanish material of extension services and ministries; sources and choices are in the guide page about words.
@@ -76,7 +76,7 @@ const plural = (one: string, other: string): ToolNames => ({ one, other });
  * console.log(card.loads[1]?.steps[1]); // Product A: 1.6 onzas líquidas. Mida 3 cucharadas + 1/2 cucharadita (1% de menos).
  * ```
  */
-export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
+export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
   (() => ({
     language: "es",
     lines: {
@@ -252,6 +252,20 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       }),
       "output-rate.average-speed-time": words("tiempo total de las pasadas", {
         x: "tiempo de la pasada {n}",
+      }),
+      "output-rate.flow": words("descarga", { caught: "cantidad recogida", time: "tiempo de recolección" }),
+      "output-rate.average-flow-caught": words("total recogido", { x: "recogido en la prueba {n}" }),
+      "output-rate.average-flow-time": words("tiempo total de las pruebas", { x: "tiempo de la prueba {n}" }),
+      "output-rate.plant-volume": words("volumen por planta", { ...flow, time: "tiempo en cada planta" }),
+      "output-rate.plant-time": words("tiempo en cada planta", { ...flow, volume: "volumen por planta" }),
+      "output-rate.spray-time": words("tiempo de aplicación", { ...flow, volume: "volumen por aplicar" }),
+      "output-rate.cover-time": words("tiempo para la parcela", {
+        area: TREATED,
+        width: SWATH,
+        speed: SPEED,
+        travelTime: "tiempo del recorrido",
+        travelled: "distancia marcada",
+        efficiency: "tiempo en que se aplica, %",
       }),
       "output-rate.rate-at-speed": words("volumen de aplicación a la velocidad nueva", {
         rate: "volumen de aplicación a la velocidad anterior",
@@ -523,8 +537,6 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
         taken: "solución madre tomada",
       }),
       "plan.treated": words("área tratada total", { x: "parcela {n}" }),
-      "practice.spoons": words("cucharas enteras al ras", { amount: "cucharas que llena la cantidad" }),
-      "practice.product": words("producto para la parcela", { rate: "dosis del producto", area: TREATED }),
     },
     functions: {
       sqrt: "√({x})",
@@ -550,6 +562,10 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "clean-water":
         "Calibre con agua limpia. Llene primero la manguera y el aguilón, mida lo que se rellena y use la misma persona, paso, presión y boquillas que el día de la aplicación.",
       protection: "Use el equipo de protección personal que indica la etiqueta al medir, mezclar y aplicar.",
+      drift:
+        "Revise el viento antes y durante la aplicación, y no aplique cuando pueda llevar la deriva a personas, casas, agua, abejas u otros cultivos.",
+      rinse:
+        "Enjuague tres veces cada envase vacío de producto líquido y eche cada enjuague al tanque antes de completarlo con agua.",
       tools:
         "Marque las cucharas, tazas y jeringas que use para pesticidas y nunca las vuelva a usar para alimentos.",
       recalibrate:
@@ -596,6 +612,8 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "amount-too-large": "{amount} es demasiado para medir con estos utensilios. Use una medida más grande.",
       "amount-too-small":
         "{amount} es muy poco para medir con estos utensilios, que empiezan en {least}. Use utensilios más finos, o dilúyalo antes si la etiqueta lo permite.",
+      "weight-too-small":
+        "{amount} es muy poco para pesar con estos utensilios: lo menos que pesan es {least}. Use una báscula que lea {marks}.",
       "closest-under":
         "Estos utensilios no miden {amount} con un error de hasta {limit} (lo más cercano: {off} de menos). Use utensilios más finos, o dilúyalo antes si la etiqueta lo permite.",
       "closest-over":
@@ -652,7 +670,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "rate-low":
         "El volumen de aplicación es {rate}, menos de lo usual para estas aspersoras (desde {limit}). Revise las unidades de la franja y de lo que rellenó, y calibre de nuevo.",
       "rate-high":
-        "El volumen de aplicación es {rate}, más de lo usual para estas aspersoras (hasta {limit}). Revise las unidades de la franja y de lo que rellenó, y calibre de nuevo.",
+        "El volumen de aplicación es {rate}, más de lo usual para {application.application} (hasta {limit}). Revise las unidades de la franja y de lo que rellenó, y el tipo de aplicación.",
       "speed-low":
         "La velocidad es {speed}, más lenta que un paso constante ({limit}). Tome de nuevo el tiempo del recorrido.",
       "speed-high":
@@ -1000,6 +1018,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
         time: "un tiempo",
         pressure: "una presión",
         fraction: "una fracción",
+        count: "un número de plantas",
         speed: "una velocidad",
         flow: "un volumen por tiempo",
         massFlow: "un peso por tiempo",
@@ -1010,6 +1029,8 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
         massFraction: "un peso en un peso",
         volumePerLength: "un volumen por largo",
         massPerLength: "un peso por largo",
+        volumePerCount: "un volumen por planta",
+        massPerCount: "un peso por planta",
       },
       expected: {
         length: "un largo",
@@ -1019,6 +1040,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
         time: "un tiempo",
         pressure: "una presión",
         fraction: "una fracción",
+        count: "un número de plantas",
         speed: "una velocidad",
         flow: "un volumen por tiempo",
         massFlow: "un peso por tiempo",
@@ -1029,6 +1051,8 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
         massFraction: "un peso en un peso",
         volumePerLength: "un volumen por largo",
         massPerLength: "un peso por largo",
+        volumePerCount: "un volumen por planta",
+        massPerCount: "un peso por planta",
         amount: "una cantidad",
         ratePerArea: "una dosis por área",
         labelRate: "la dosis de la etiqueta",
@@ -1053,6 +1077,14 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
         ground: "el terreno",
         liquid: "el líquido",
         density: "la densidad",
+      },
+      application: {
+        broadcast: "una aplicación total",
+        band: "una aplicación en bandas",
+        "tree-rows": "hileras de árboles",
+        hand: "una pistola de mano",
+        turf: "césped",
+        drench: "una aplicación al suelo con mucha agua",
       },
       reading: {
         used: USED,
@@ -1132,6 +1164,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "500 mL cylinder": plural("probeta de 500 mL", "probetas de 500 mL"),
       "1000 mL cylinder": plural("probeta de 1000 mL", "probetas de 1000 mL"),
       "200 g scale": plural("báscula de 200 g", "básculas de 200 g"),
+      "0.01 g scale": plural("báscula de 0.01 g", "básculas de 0.01 g"),
       "5 kg scale": plural("báscula de 5 kg", "básculas de 5 kg"),
       "5 lb scale": plural("báscula de 5 libras", "básculas de 5 libras"),
       "50 lb scale": plural("báscula de 50 libras", "básculas de 50 libras"),
@@ -1167,6 +1200,10 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       metric_tbsp: plural("cucharada métrica", "cucharadas métricas"),
       au_tbsp: plural("cucharada australiana", "cucharadas australianas"),
       metric_cup: plural("taza métrica", "tazas métricas"),
+      plant: plural("planta", "plantas"),
+      tree: plural("árbol", "árboles"),
+      pot: plural("maceta", "macetas"),
+      spot: plural("punto", "puntos"),
       oz: plural("onza de peso", "onzas de peso"),
       lb: plural("libra", "libras"),
       mph: plural("milla por hora", "millas por hora"),
@@ -1186,6 +1223,7 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "volume = rate × area, by definition": "volumen = volumen de aplicación × área, por definición",
       "definition of a speed": "definición de velocidad",
       "definition of speed": "definición de velocidad",
+      "definition of an average flow": "definición de una descarga promedio",
       "definition of an average speed": "definición de velocidad promedio",
       "definition of a mean": "definición de promedio",
       "definition of a flow": "definición de descarga",
@@ -1273,67 +1311,6 @@ export const SPANISH_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       severityRefusal: "No aplique",
       ofProduct: "{product}: {issue}",
       ofProductOnPlot: "{product} en {plot}: {issue}",
-    },
-    problems: {
-      "area-rectangle":
-        "Una parcela es un rectángulo de {length} de largo y {width} de ancho. ¿Cuál es su área ({unit})?",
-      "area-triangle":
-        "Una parcela es un triángulo. Su base mide {base}, y la altura sobre esa base mide {height}. ¿Cuál es su área ({unit})?",
-      "area-trapezoid":
-        "Una parcela tiene dos lados paralelos, de {base} y {top}, separados {height}. ¿Cuál es su área ({unit})?",
-      "strip-calibration":
-        "En una franja de prueba de {distance}, aplicada a {swath} de ancho, la aspersora usó {used} de agua. ¿Cuál es el volumen de aplicación ({unit})?",
-      "catch-calibration":
-        "Una boquilla del aguilón descarga {caught} de agua en {time}. Las boquillas están a {width} una de otra, y la aspersora avanza a {speed}. ¿Cuál es el volumen de aplicación ({unit})?",
-      "tank-loads":
-        "En un campo de {ground} se aplican {area}. El volumen de aplicación es {rate}, y el tanque se llena hasta {fill}. ¿Cuántas cargas lleva el trabajo?",
-      "product-per-tank":
-        "La dosis de la etiqueta es {rate}. El volumen de aplicación es {carrierRate}, y el tanque lleva {fill}. El producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
-      "household-measure":
-        "Una carga del tanque lleva {amount} de producto. ¿Cuántas cucharas enteras al ras, de {spoon} cada una, se pueden poner sin pasarse?",
-      band: "{rows} hileras de {rowLength} de largo, a {rowSpacing} una de otra, se aplican cada una en una banda de {bandWidth}. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto se necesita para todas las hileras ({unit})?",
-      "percent-mix":
-        "La etiqueta pide {percent} de un aditivo en la mezcla. ¿Cuánto lleva un tanque de {fill} ({unit})?",
-      dilution:
-        "Un limpiador de aspersoras se vende a una concentración de {from}. Usted necesita {volume} al {to}. ¿Cuánto limpiador se pone en agua para prepararlo ({unit})?",
-      "whole-job":
-        "{rows} hileras de {rowLength} de largo, a {rowSpacing} una de otra, se aplican cada una en una banda de {bandWidth}. En una franja de prueba de {distance}, con la misma banda, la aspersora usó {used} de agua. El tanque se llena hasta {fill}: primero tanques llenos y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva la última carga ({unit})?",
-    },
-    mistakes: {
-      "sides-added": "Se sumaron el largo y el ancho en vez de multiplicarlos.",
-      "not-halved": "Faltó dividir entre dos: esto es el rectángulo alrededor de la parcela.",
-      "long-side-only": "Solo se contó el más largo de los dos lados paralelos.",
-      "wrong-land-unit":
-        "El área se dividió entre un número equivocado de pies cuadrados por acre (metros cuadrados por hectárea).",
-      "inverted-ratio": "La proporción se puso al revés.",
-      "small-unit-as-large": "La cantidad se leyó en la unidad chica y se usó como si fuera la grande.",
-      "width-in-small-unit":
-        "El ancho se quedó en pulgadas (centímetros) mientras la distancia estaba en pies (metros).",
-      "width-left-out": "Faltó el ancho de la franja.",
-      "seconds-as-minute": "Lo recogido se tomó como de un minuto entero.",
-      "rounded-down": "Faltó la carga parcial: una parte de la parcela quedaría sin aplicar.",
-      "rounded-up": "La última cuchara se redondeó hacia arriba: pasa de la cantidad.",
-      "ground-area": "Se contó todo el campo en vez de solo lo que se aplica.",
-      "ground-for-treated":
-        "También se contó el terreno entre las bandas: producto para terreno que no lo recibe.",
-      "one-row-too-few": "Se contaron los espacios entre las hileras en vez de las hileras.",
-      "unscaled-product":
-        "A cada tanque se le puso la cantidad de una unidad de área, sin importar cuánto cubre.",
-      "weighed-as-volume": "La cantidad por volumen se pesó: onzas líquidas y onzas de peso son distintas.",
-      "large-spoon": "Las cucharas se contaron como si a cada una le cupiera tres veces más.",
-      "percent-as-part": "El porcentaje no se dividió entre 100.",
-      "per-mille": "El porcentaje se dividió entre 1,000.",
-      "parts-of-water": "La concentración se tomó como partes por agua en vez de partes de toda la mezcla.",
-      "took-the-water": "Esto es el agua que se agrega, no el limpiador.",
-      "full-tank-dose": "La última carga recibió el producto de un tanque lleno: queda demasiado fuerte.",
-    },
-    practice: {
-      title: "Problemas de práctica",
-      problem: "Problema {number}",
-      answer: "Respuesta",
-      mistakes: "Respuestas equivocadas comunes",
-      wrongAnswer: "Respuesta equivocada",
-      shows: "Qué muestra",
     },
   }))(),
 );

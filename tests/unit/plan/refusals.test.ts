@@ -295,7 +295,7 @@ describe("what plan says of input that cannot be", () => {
       () => product({ formulation: "QQ" }),
       "unknown-choice",
       "products[0].formulation",
-      'There is no choice "QQ". Choose one of: WP, WG, WT, EG, EP, SC, CS, SE, ZC, ZE, ZW, DC, EC, EW, GL, ME, OD, GW, SL, SG, SP, ST, adjuvant, fertilizer.',
+      'There is no choice "QQ". Choose one of: WP, WG, WT, EG, EP, SC, CS, SE, ZC, ZE, ZW, DC, EC, EW, GL, ME, OD, GW, SL, SG, SP, ST, water-conditioner, compatibility-agent, defoamer, adjuvant, drift-retardant, fertilizer.',
     ],
     [
       () => product({ formulation: "EC", inSolubleBag: 1 }),

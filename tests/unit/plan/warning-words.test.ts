@@ -23,7 +23,10 @@ describe("a plan warns, word for word, of", () => {
   it.each<[string, object, object[]]>([
     [
       "a band's width and all the ground",
-      { calibration: { ...STRIP, swath: qty(30, "in"), distance: qty(435.6, "ft") } },
+      {
+        calibration: { ...STRIP, swath: qty(30, "in"), distance: qty(435.6, "ft") },
+        sprayer: { tank: qty(4, "gal"), rowsPerPass: 1 },
+      },
       [
         {
           code: "all-ground-treated",
@@ -108,6 +111,7 @@ describe("a plan warns, word for word, of", () => {
           kind: "strip-runs",
           runs: [run(64), run(64)].map((r) => ({ ...r, swath: qty(30, "in"), distance: qty(435.6, "ft") })),
         },
+        sprayer: { tank: qty(4, "gal"), rowsPerPass: 1 },
       },
       [
         {
@@ -163,8 +167,12 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration",
           message:
-            "The output rate is 250 gal/ac, more than usual for such sprayers (up to 200 gal/ac). Check the units for the strip and the refill, then calibrate again.",
-          figures: { rate: { value: 250, unit: "gal/ac" }, limit: { value: 200, unit: "gal/ac" } },
+            "The output rate is 250 gal/ac, more than usual for a broadcast spray (up to 200 gal/ac). Check the units for the strip and the refill, and the kind of spraying.",
+          figures: {
+            rate: { value: 250, unit: "gal/ac" },
+            limit: { value: 200, unit: "gal/ac" },
+            application: "broadcast",
+          },
         },
         {
           code: "mix-over-tank",

@@ -502,7 +502,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => order([{ code: "XY" }]),
       "unknown-choice",
       "products[0].code",
-      'There is no choice "XY". Choose one of: WP, WG, WT, EG, EP, SC, CS, SE, ZC, ZE, ZW, DC, EC, EW, GL, ME, OD, GW, SL, SG, SP, ST, adjuvant, fertilizer.',
+      'There is no choice "XY". Choose one of: WP, WG, WT, EG, EP, SC, CS, SE, ZC, ZE, ZW, DC, EC, EW, GL, ME, OD, GW, SL, SG, SP, ST, water-conditioner, compatibility-agent, defoamer, adjuvant, drift-retardant, fertilizer.',
     ],
     [
       () => order([{ code: "GR" }]),
@@ -514,7 +514,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => order([{ code: null }]),
       "missing",
       "products[0].code",
-      "Choose one of: WP, WG, WT, EG, EP, SC, CS, SE, ZC, ZE, ZW, DC, EC, EW, GL, ME, OD, GW, SL, SG, SP, ST, adjuvant, fertilizer.",
+      "Choose one of: WP, WG, WT, EG, EP, SC, CS, SE, ZC, ZE, ZW, DC, EC, EW, GL, ME, OD, GW, SL, SG, SP, ST, water-conditioner, compatibility-agent, defoamer, adjuvant, drift-retardant, fertilizer.",
     ],
     [
       () => order([{ code: "EC", inSolubleBag: "yes" }]),
@@ -526,7 +526,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => order([{ code: "EC" }], ["powders"]),
       "unknown-choice",
       "steps[0]",
-      'There is no choice "powders". Choose one of: soluble-bag, wettable-powder, dry-flowable, suspension, emulsion, soluble-liquid, soluble-solid, adjuvant, fertilizer.',
+      'There is no choice "powders". Choose one of: water-conditioner, compatibility-agent, defoamer, soluble-bag, soluble-solid, wettable-powder, dry-flowable, suspension, soluble-liquid, emulsion, adjuvant, drift-retardant, fertilizer.',
     ],
     [
       () => order([{ code: "EC" }], ["emulsion", "emulsion"]),
