@@ -45,7 +45,7 @@ function rateWarnings(
       "warning",
       "calibration",
       isLow
-        ? "The output rate is {rate}, less than usual for such sprayers (from {limit}). Check the units for the strip and the refill, then calibrate again."
+        ? "The output rate is {rate}, less than usual for such sprayers (from {limit}). Check the units of strip and refill, then calibrate again."
         : "The output rate is {rate}, more than usual for {application.application} (up to {limit}). Check the units for the strip and the refill, and the kind of spraying.",
       isLow
         ? { rate, limit: inUnitOf(leastRate, rate) }

@@ -174,7 +174,7 @@ export interface Reconciliation {
  *
  * Formulas: used = mixed + added water − left, shared by treated area where the plots aren't given one by one; rate = used /
  * treated area; product = strength × used, with strength = plan's strength × mixed / (mixed + added water). Water that was
- * added counts as mixed evenly into all of the mix: where it went into one load of several, that load was weaker than reported here
+ * added counts as mixed evenly into all of the mix. Where it went into one load of several, that load was weaker than reported here
  * (`strengthOf` says how weak), the others were as strong as planned, and a little more product was applied. Sources: the
  * definition of a rate; 7 CFR 110.3(a) and 40 CFR 170.311(b), both of the United States, for the record. Local rules decide which
  * records must be kept.

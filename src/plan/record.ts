@@ -123,7 +123,7 @@ export interface ApplicationRecord extends ApplicationDetails {
   readonly clockChange: "counted" | "not-counted";
   /** The first day of harvest, by the product with the longest wait. Left out where no product gives one. */
   readonly firstHarvest?: string | undefined;
-  /** What the rules of the United States ask for (7 CFR 110.3(a), 40 CFR 170.311(b)) and this record lacks, and each product's wait to harvest where only other products give one. */
+  /** What the rules of the United States ask for (7 CFR 110.3(a), 40 CFR 170.311(b)) and this record lacks. With it, each product's wait to harvest where only other products give one. */
   readonly missing: readonly string[];
 }
 
@@ -173,7 +173,7 @@ export const RECORD: ObjectField<ApplicationRecord> = /* @__PURE__ */ object<App
       ),
     ),
     missing: list(
-      "What the rules of the United States ask for (7 CFR 110.3(a), 40 CFR 170.311(b)) and this record lacks, and each product's wait to harvest where only other products give one.",
+      "What the rules of the United States ask for (7 CFR 110.3(a), 40 CFR 170.311(b)) and this record lacks. With it, each product's wait to harvest where only other products give one.",
       text("A field that is missing."),
       { least: 0 },
     ),

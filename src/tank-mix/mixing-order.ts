@@ -113,9 +113,9 @@ const NOT_FOR_WATER =
  * - Soluble solids before all that only disperses: North Dakota Weed Control Guide, 2021 (A.P.P.L.E.S., as quoted by others).
  * - Fertilizers last: Utah State University Extension, Utah Pests News, winter 2012, "Using a Jar Test".
  *
- * Guides differ. Emulsifiable concentrates go in before soluble liquids in North Dakota and Utah (`emulsionsFirst`); capsules
- * after emulsifiable concentrates in South Dakota; bags that dissolve before any fertilizer, and fertilizers before all else, in
- * the Manitoba Guide to Crop Protection. Kinds that no guide names stand with the nearest: common practice, no source.
+ * Guides differ. Emulsifiable concentrates go in before soluble liquids in North Dakota and Utah (`emulsionsFirst`). In
+ * South Dakota capsules go in after emulsifiable concentrates. In the Manitoba Guide to Crop Protection bags that dissolve go in
+ * before any fertilizer, and fertilizers before all else. Kinds that no guide names stand with the nearest: common practice, no source.
  */
 export const MIXING_STEPS: readonly MixingStep[] = /* @__PURE__ */ frozen<readonly MixingStep[]>([
   "water-conditioner",

@@ -252,7 +252,7 @@ describe("the warnings of a plan", () => {
       value: expect.closeTo((200 * 3.785411784) / 0.40468564224, 9),
       unit: "L/ha",
     });
-    expect(warning?.message).toContain("(up to 1871 L/ha)");
+    expect(warning?.message).toContain("(up to 1,871 L/ha)");
   });
 
   it("question a speed that cannot be held", () => {
