@@ -50,7 +50,7 @@ const TEXT: Messages["text"] = {
   use: "Spray it or pour it out. This load is enough for {area}.",
   useAll: "Spray it or pour it out.",
   fillingOrder:
-    "Half the water first, then the product, then top up to the mark, unless the label says otherwise.",
+    "Half the water first, then {products:one=the product;other=the products}, then top up to the mark, unless the label says otherwise.",
   exactly: "exact",
   under: "{percent} under",
   over: "{percent} over",
