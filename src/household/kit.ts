@@ -1,5 +1,6 @@
 import type { MassUnit, VolumeUnit } from "../units/types.js";
 import { atPlaces, type Exact, exactUnit, gcd, quotient } from "./exact-sizes.js";
+import { type FewScoops, fewScoops } from "./few-scoops.js";
 import { isWeight, type Marks, type MeasuringTool, marksOf } from "./measuring-tool.js";
 import { type Fill, type OrderedFills, orderedFills } from "./search.js";
 import { type Tools, toolsIn } from "./tools.js";
@@ -15,6 +16,8 @@ export interface KitTool extends Marks {
 export interface Kit {
   readonly tools: readonly KitTool[];
   readonly ordered: OrderedFills;
+  /** What few scoops come to, where every tool is filled whole. */
+  readonly few?: FewScoops | undefined;
   /** How large one of a unit is in that measure. */
   readonly sizeOf: (unit: VolumeUnit | MassUnit) => UnitSize;
 }
@@ -74,11 +77,13 @@ export function kitOf(tools: readonly MeasuringTool[]): Kit {
     const fill = { min: least * size, max: most * size, step: size };
     return { tool: tools[i] as MeasuringTool, step, least, most, fill };
   });
-  const ordered = orderedFills(prepared.map(({ fill }) => fill));
+  const fills = prepared.map(({ fill }) => fill);
+  const ordered = orderedFills(fills);
   const sizes = new Map<string, UnitSize>();
   return {
     tools: prepared,
     ordered,
+    ...(fills.every(({ min, max }) => min === max) && { few: fewScoops(fills, ordered) }),
     sizeOf(unit) {
       const before = sizes.get(unit);
       // Stryker disable next-line ConditionalExpression: kept for the time alone

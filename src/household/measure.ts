@@ -37,6 +37,7 @@ export interface Way {
   readonly rule: MeasuringRule;
   readonly maxScoops: number;
   readonly limitPercent: number;
+  readonly closeEnoughPercent: number;
   readonly effort: Effort;
 }
 
@@ -46,26 +47,30 @@ export const MOST_SCOOPS = 16;
 /** The usual limit of an error, in percent: common practice, no source. */
 export const LIMIT_PERCENT = 5;
 
+/** An error up to this is close enough to take fewer scoops, in percent: common practice, no source. */
+export const CLOSE_ENOUGH_PERCENT = 2;
+
 /** The best measure of an amount with tools that all measure its kind; nothing where no choice of fills is allowed. */
 export function nearestFills(
   amount: Quantity<VolumeUnit | MassUnit>,
-  { tools, ordered, sizeOf }: Kit,
-  { rule, maxScoops, limitPercent, effort }: Way,
+  { tools, ordered, few, sizeOf }: Kit,
+  { rule, maxScoops, limitPercent, closeEnoughPercent, effort }: Way,
   at: string,
 ): NearestFills | undefined {
   const { size, whole } = sizeOf(amount.unit);
   const target = positive(amount.value * size, at);
   // Amounts are the same where they differ by less than one part in 10^12, as in every decision.
   const margin = target * 1e-12;
-  const found = bestFills(ordered, {
+  const wanted = {
     amount: target,
     margin,
-    limit: (target * limitPercent) / 100,
+    closeEnough: (target * Math.min(closeEnoughPercent, limitPercent)) / 100,
     mayBeOver: rule !== "never-over",
     mayBeUnder: rule !== "never-under",
     maxScoops,
     effort,
-  });
+  };
+  const found = few?.(wanted) ?? bestFills(ordered, wanted);
   if (found === undefined) return undefined;
   const { counts, totals, total, scoops } = found;
   const taken: Taken[] = [];
@@ -106,8 +111,14 @@ function sumOf(taken: readonly Taken[]): Exact {
 function partsOf(taken: readonly Taken[], tools: readonly KitTool[]): MeasuredPart[] {
   const fills: Taken[] = [];
   for (const one of taken) {
-    if (one.marks === 0) fills.push(one);
-    else for (const fill of fillsOf(one)) fills.push(readClosest(fill, tools));
+    if (one.marks === 0) {
+      fills.push(one);
+      continue;
+    }
+    const marked = fillsOf(one);
+    // A tool that is taken for several fills anyway is not changed for one of them: that would be one tool more.
+    if (marked.length === 1) fills.push(readClosest(marked[0] as Taken, tools));
+    else fills.push(...marked);
   }
   fills.sort((a, b) => b.from.fill.max - a.from.fill.max || b.marks - a.marks);
   return fills.map(({ from: { tool }, count, marks }) => {
