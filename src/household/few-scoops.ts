@@ -3,6 +3,7 @@ import {
   closerThan,
   type Fill,
   type Found,
+  type FoundFill,
   holdsNone,
   leastScoops,
   type OrderedFills,
@@ -11,29 +12,42 @@ import {
 } from "./search.js";
 
 /** What so many scoops come to: each total once, the smallest first, with the fewest different fills that make it. */
-interface Sums {
+interface Sums<T> {
   readonly scoops: number;
   readonly totals: Float64Array;
   readonly tools: Uint8Array;
   /** How many of each fill: for each total as many numbers as there are fills. */
   readonly counts: Uint8Array;
+  /** What has been made of them. */
+  readonly made: T[];
 }
 
 /** Looks up what `bestFills` would find; nothing where that takes more scoops than are kept. */
-export type FewScoops = (target: Target) => Found | undefined;
+export type FewScoops<T> = (target: Target) => T | undefined;
 
 // A few milliseconds' work, done for the numbers of scoops that are asked for.
 const MOST_CHOICES = 20_000;
 
-/** Keeps what few scoops come to, for fills of one size each: the same sums serve every amount. */
-export function fewScoops(fills: readonly Fill[], { order }: OrderedFills): FewScoops {
+/**
+ * Keeps what few scoops come to, for fills of one size each: the same sums serve every amount. `make` turns one that is
+ * found into what is wanted of it, once.
+ */
+export function fewScoops<T>(
+  fills: readonly Fill[],
+  { order }: OrderedFills,
+  make: (found: Found) => T,
+): FewScoops<T> {
   const sizes = fills.map(({ max }) => max);
   const { smallest, largest, divisor } = order[0] as OrderedFills["order"][number];
-  const kept: Sums[] = [];
+  const kept: Sums<T>[] = [];
   const mostKept = mostScoopsKept(sizes.length);
-  const sumsOf = (scoops: number): Sums => {
+  const sumsOf = (scoops: number): Sums<T> => {
     kept[scoops] ??= sumsFrom(sizes, scoops);
     return kept[scoops];
+  };
+  const madeOf = (sums: Sums<T>, at: number): T => {
+    sums.made[at] ??= make(foundAt(sums, at, sizes));
+    return sums.made[at];
   };
 
   return (target) => {
@@ -45,7 +59,7 @@ export function fewScoops(fills: readonly Fill[], { order }: OrderedFills): FewS
         if (scoops > mostKept) return undefined;
         const sums = sumsOf(scoops);
         const at = fewestTools(sums, enough, target);
-        if (at >= 0) return foundAt(sums, at, sizes);
+        if (at >= 0) return madeOf(sums, at);
       }
     }
     let best = mayBeUnder ? sumsOf(0) : undefined;
@@ -67,7 +81,7 @@ export function fewScoops(fills: readonly Fill[], { order }: OrderedFills): FewS
       bestAt = at;
       worth = closerThan(sums.totals[at] as number, target);
     }
-    return best && foundAt(best, bestAt, sizes);
+    return best && madeOf(best, bestAt);
   };
 }
 
@@ -80,7 +94,7 @@ function mostScoopsKept(fills: number): number {
   return scoops - 1;
 }
 
-function sumsFrom(sizes: readonly number[], scoops: number): Sums {
+function sumsFrom<T>(sizes: readonly number[], scoops: number): Sums<T> {
   const last = sizes.length - 1;
   const counts = new Uint8Array(sizes.length);
   const best = new Map<number, { readonly tools: number; readonly counts: Uint8Array }>();
@@ -101,11 +115,12 @@ function sumsFrom(sizes: readonly number[], scoops: number): Sums {
   }
   take(0, scoops, 0, 0);
   const totals = Float64Array.from(best.keys()).sort();
-  const sums: Sums = {
+  const sums: Sums<T> = {
     scoops,
     totals,
     tools: new Uint8Array(totals.length),
     counts: new Uint8Array(totals.length * sizes.length),
+    made: [],
   };
   for (const [at, total] of totals.entries()) {
     const one = best.get(total) as { readonly tools: number; readonly counts: Uint8Array };
@@ -128,7 +143,11 @@ function firstFrom(totals: Float64Array, least: number): number {
 }
 
 /** The place of the total with the fewest different fills, then the smallest error; -1 where none is in the range. */
-function fewestTools({ totals, tools }: Sums, { low, high }: Range, { amount, margin }: Target): number {
+function fewestTools(
+  { totals, tools }: Sums<unknown>,
+  { low, high }: Range,
+  { amount, margin }: Target,
+): number {
   let best = -1;
   let bestError = 0;
   for (let at = firstFrom(totals, low); at < totals.length && (totals[at] as number) <= high; at++) {
@@ -142,7 +161,7 @@ function fewestTools({ totals, tools }: Sums, { low, high }: Range, { amount, ma
 }
 
 /** The place of the total with the smallest error; -1 where none is in the range. */
-function closestTo({ totals }: Sums, { low, high }: Range, { amount, margin }: Target): number {
+function closestTo({ totals }: Sums<unknown>, { low, high }: Range, { amount, margin }: Target): number {
   // Next to the amount: the last one below it, noise aside, and the first one from it up.
   const above = firstFrom(totals, amount - margin);
   const errorAt = (at: number): number => {
@@ -155,12 +174,11 @@ function closestTo({ totals }: Sums, { low, high }: Range, { amount, margin }: T
   return errorAt(at) < Number.POSITIVE_INFINITY ? at : -1;
 }
 
-function foundAt({ scoops, totals, counts }: Sums, at: number, sizes: readonly number[]): Found {
-  const counted = sizes.map((_, i) => counts[at * sizes.length + i] as number);
-  return {
-    counts: counted,
-    totals: counted.map((count, i) => count * (sizes[i] as number)),
-    total: totals[at] as number,
-    scoops,
-  };
+function foundAt({ scoops, totals, counts }: Sums<unknown>, at: number, sizes: readonly number[]): Found {
+  const fills: FoundFill[] = [];
+  for (const [index, size] of sizes.entries()) {
+    const count = counts[at * sizes.length + index] as number;
+    if (count > 0) fills.push({ index, count, total: count * size });
+  }
+  return { fills, total: totals[at] as number, scoops };
 }

@@ -9,8 +9,9 @@ import { perUnit } from "../units/resolve.js";
 import type { AreaUnit, MassUnit, Quantity, TreatedArea, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working-line.js";
 import type { Kit } from "./kit.js";
-import { type MeasuredPart, type NearestFills, nearestFills, percentOff } from "./measure.js";
+import { type NearestFills, nearestFills, percentOff } from "./measure.js";
 import { amountOf } from "./measuring-tool.js";
+import type { MeasuredPart } from "./parts.js";
 import { MEASURING, type MeasuringInput, toolsFit, wayOf } from "./request.js";
 import { type Effort, newEffort } from "./search.js";
 

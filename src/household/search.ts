@@ -24,12 +24,18 @@ export interface Target {
   readonly effort: Effort;
 }
 
-/** What was found: for each fill the number of times and what they come to together. */
+/** What was found: the fills that are taken, and what they come to together. */
 export interface Found {
-  readonly counts: readonly number[];
-  readonly totals: readonly number[];
+  readonly fills: readonly FoundFill[];
   readonly total: number;
   readonly scoops: number;
+}
+
+/** A fill that is taken: its place in the list that was given, how many times, and what these come to. */
+export interface FoundFill {
+  readonly index: number;
+  readonly count: number;
+  readonly total: number;
 }
 
 interface OrderedFill extends Fill {
@@ -140,50 +146,66 @@ export function bestFills(fills: OrderedFills, target: Target): Found | undefine
 
 function fewestFills(fills: OrderedFills, target: Target): Found | undefined {
   const enough = closeEnoughTo(target);
-  let best: (Found & { readonly tools: number }) | undefined;
+  const single = singleFill(fills.order, enough, target);
+  if (single !== undefined) return single;
+  let fewest = Number.POSITIVE_INFINITY;
   let closer = enough;
-  searchFills(fills, target, {
-    worth: (tools) =>
-      best === undefined || tools < best.tools ? enough : tools === best.tools ? closer : NOTHING,
-    take(found, tools) {
-      best = { ...found, tools };
-      closer = closerThan(found.total, target);
+  return searchFills(fills, target, {
+    worth: (tools) => (tools < fewest ? enough : tools === fewest ? closer : NOTHING),
+    take(total, tools) {
+      fewest = tools;
+      closer = closerThan(total, target);
     },
     // One scoop more is no better.
-    ended: () => best !== undefined,
+    ended: () => fewest < Number.POSITIVE_INFINITY,
   });
-  return best;
+}
+
+/** The one fill that comes closest. With a tool that has marks, one is most often enough. */
+function singleFill(order: readonly OrderedFill[], worth: Range, { amount }: Target): Found | undefined {
+  let { low, high } = worth;
+  let best: FoundFill | undefined;
+  for (const { min, max, step, index } of order) {
+    const below = min + Math.floor(Math.max(Math.min(amount, max) - min, 0) / step) * step;
+    for (const total of [below, Math.min(below + step, max)]) {
+      if (total < low || total > high) continue;
+      best = { index, count: 1, total };
+      const error = Math.abs(total - amount);
+      low = Math.max(low, amount - error);
+      high = Math.min(high, amount + error);
+    }
+  }
+  return best && { fills: [best], total: best.total, scoops: 1 };
 }
 
 function closestFills(fills: OrderedFills, target: Target): Found | undefined {
+  const { order } = fills;
   const { amount, margin, mayBeOver, mayBeUnder } = target;
-  let best = mayBeUnder ? largestFirst(fills.order, target) : undefined;
-  // The one that takes the largest first may take more scoops than another that comes as close; nothing at all takes none.
+  const greedy = mayBeUnder ? largestFirst(order, target) : undefined;
   let worth: Range;
-  if (best === undefined)
-    worth = {
-      low: amount - margin,
-      high: mayBeOver ? oneOver(fills.order, amount, margin) + margin : amount + margin,
-    };
-  else if (best.scoops === 0) worth = closerThan(0, target);
-  else worth = within(Math.abs(best.total - amount) + margin, target);
-  searchFills(fills, target, {
+  if (greedy === undefined) {
+    const most = mayBeOver ? oneOver(order, amount, margin) : amount;
+    worth = { low: amount - margin, high: most + margin };
+    // Nothing at all takes no scoop. Another choice that comes as close as one of several scoops may take fewer.
+  } else if (greedy.scoops === 0) worth = closerThan(0, target);
+  else worth = within(Math.abs(greedy.total - amount) + margin, target);
+  const { divisor } = order[0] as OrderedFill;
+  const found = searchFills(fills, target, {
     worth: () => worth,
-    take(found) {
-      best = found;
-      worth = closerThan(found.total, target);
+    take(total) {
+      worth = closerThan(total, target);
     },
-    ended: () => holdsNone(worth, (fills.order[0] as OrderedFill).divisor),
+    ended: () => holdsNone(worth, divisor),
   });
-  return best;
+  return found ?? greedy;
 }
 
 /** What a search is after. */
 interface Goal {
   /** The totals that are worth finding with so many different fills; ever fewer. */
   worth(tools: number): Range;
-  /** Takes a choice whose total is worth it. */
-  take(found: Found, tools: number): void;
+  /** Hears of a choice whose total is worth it: what is taken last is found. */
+  take(total: number, tools: number): void;
   /** Whether what takes one scoop more is not worth finding. */
   ended(): boolean;
 }
@@ -194,7 +216,7 @@ interface Goal {
  * are left; and, where sizes are whole numbers, their total is a multiple of the greatest common divisor of all that are
  * left.
  */
-function searchFills({ order, whole }: OrderedFills, target: Target, goal: Goal): void {
+function searchFills({ order, whole }: OrderedFills, target: Target, goal: Goal): Found | undefined {
   const { amount, maxScoops, effort } = target;
   const mostPlaces = Math.min(MOST_PLACES, effort.left);
   const all = order[0] as OrderedFill;
@@ -202,17 +224,19 @@ function searchFills({ order, whole }: OrderedFills, target: Target, goal: Goal)
   const counts = zeros(order.length);
   const totals = zeros(order.length);
   let places = 0;
+  let best: { readonly total: number; readonly scoops: number } | undefined;
+  const bestCounts = zeros(order.length);
+  const bestTotals = zeros(order.length);
 
   function consider(total: number, scoops: number, tools: number): void {
     const { low, high } = goal.worth(tools);
     if (total < low || total > high) return;
-    const found = { counts: zeros(order.length), totals: zeros(order.length), total, scoops };
+    best = { total, scoops };
     for (let i = 0; i <= last; i++) {
-      const { index } = order[i] as OrderedFill;
-      found.counts[index] = counts[i] as number;
-      found.totals[index] = totals[i] as number;
+      bestCounts[i] = counts[i] as number;
+      bestTotals[i] = totals[i] as number;
     }
-    goal.take(found, tools);
+    goal.take(total, tools);
   }
 
   // Takes all that is left with one tool: the total nearest below the amount, and the next one up.
@@ -311,12 +335,25 @@ function searchFills({ order, whole }: OrderedFills, target: Target, goal: Goal)
     if (places >= mostPlaces) break;
   }
   effort.left -= places;
+  return best && { fills: takenOf(order, bestCounts, bestTotals), ...best };
+}
+
+function takenOf(
+  order: readonly OrderedFill[],
+  counts: readonly number[],
+  totals: readonly number[],
+): FoundFill[] {
+  const taken: FoundFill[] = [];
+  for (const [i, { index }] of order.entries()) {
+    const count = counts[i] as number;
+    if (count > 0) taken.push({ index, count, total: totals[i] as number });
+  }
+  return taken;
 }
 
 /** The choice that takes the largest first: seldom the best one, but never over. It may be nothing at all. */
 function largestFirst(order: readonly OrderedFill[], { amount, margin, maxScoops }: Target): Found {
-  const counts = zeros(order.length);
-  const totals = zeros(order.length);
+  const fills: FoundFill[] = [];
   let total = 0;
   let scoops = 0;
   for (const { min, max, step, index } of order) {
@@ -327,12 +364,11 @@ function largestFirst(order: readonly OrderedFill[], { amount, margin, maxScoops
       sum += min + Math.floor((room - sum - min) / step) * step;
       count++;
     }
-    counts[index] = count;
-    totals[index] = sum;
+    if (count > 0) fills.push({ index, count, total: sum });
     total += sum;
     scoops += count;
   }
-  return { counts, totals, total, scoops };
+  return { fills, total, scoops };
 }
 
 // A single fill that is over ends what is worth finding: the smallest of these, or where none is as large a whole one more.

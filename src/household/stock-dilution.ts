@@ -6,9 +6,10 @@ import { flag, type ObjectField, object } from "../units/fields.js";
 import { messageOf } from "../units/message.js";
 import type { MassUnit, Quantity, Volume, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working-line.js";
-import { type Kit, type KitTool, kitFor } from "./kit.js";
-import { type MeasuredPart, nearestFills, percentOff, type Way } from "./measure.js";
+import { type Kit, kitFor } from "./kit.js";
+import { nearestFills, percentOff, type Way } from "./measure.js";
 import { amountOf, isWeight, type MeasuringTool } from "./measuring-tool.js";
+import type { KitTool, MeasuredPart } from "./parts.js";
 import { MEASURING, type MeasuringInput, toolsFit, wayOf } from "./request.js";
 
 /** What {@link stockDilution} is asked. */

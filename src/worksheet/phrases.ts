@@ -1,7 +1,7 @@
 import type { Figures, Issue } from "../errors.js";
-import type { MeasuredPart } from "../household/measure.js";
 import type { MeasuredDose, NotMeasurable } from "../household/measure-out.js";
 import { MEASURING_TOOL } from "../household/measuring-tool.js";
+import type { MeasuredPart } from "../household/parts.js";
 import type { Warning } from "../plan/warnings.js";
 import type { LabelFinding } from "../tank-mix/findings.js";
 import { type Check, checked } from "../units/check.js";

@@ -74,8 +74,7 @@ describe("a search with no end in sight", () => {
       maxScoops: 16,
     };
     expect(bestFills(orderedFills(fills), { ...target, effort: { left: 0 } })).toEqual({
-      counts: [3, 0, 0],
-      totals: [18, 0, 0],
+      fills: [{ index: 0, count: 3, total: 18 }],
       total: 18,
       scoops: 3,
     });
