@@ -31,5 +31,5 @@ export {
   suggestMeasures,
   type ToolSuggestion,
 } from "./suggest.js";
-export { type ToolSetName, type Tools, toolSet, toolSetNames } from "./tools.js";
+export { type ToolSetName, type Tools, toolSet, toolSetNames, usualTools } from "./tools.js";
 export { type VolumeOfWeightInput, volumeOfWeight } from "./volume-of-weight.js";

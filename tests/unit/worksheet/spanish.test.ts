@@ -68,7 +68,7 @@ describe("the sentences of errors and warnings", () => {
   it("name what the English ones name, and nothing that no list has", () => {
     for (const [, template] of [...raised, ...Object.entries(SPANISH_WORDS.issues)])
       for (const [, , part] of template.matchAll(/\{(\w+)\.(\w+)\}/g))
-        if (!["value", "unit", "typed"].includes(part as string))
+        if (!["value", "unit", "typed", "tool"].includes(part as string))
           expect(SPANISH_WORDS.names).toHaveProperty(part as string);
   });
 });
