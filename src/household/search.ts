@@ -211,10 +211,9 @@ interface Goal {
 }
 
 /**
- * Takes one scoop more at a time, and for each number of scoops goes through every choice except those that cannot
- * be worth it, by two bounds: n more scoops come to no less than n of the smallest and no more than n of the largest that
- * are left; and, where sizes are whole numbers, their total is a multiple of the greatest common divisor of all that are
- * left.
+ * Takes one scoop more at a time, and for each number of scoops goes through every choice except those that cannot be worth
+ * it. There are two bounds. N more scoops come to no less than n of the smallest and no more than n of the largest that are
+ * left. And where sizes are whole numbers, their total is a multiple of the greatest common divisor of all that are left.
  */
 function searchFills({ order, whole }: OrderedFills, target: Target, goal: Goal): Found | undefined {
   const { amount, maxScoops, effort } = target;

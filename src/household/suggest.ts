@@ -60,10 +60,10 @@ export type Suggestion<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> 
   | StockSuggestion<U>;
 
 /**
- * Finds what would make an amount measurable that the tools can't measure within the limit. In this order: another size of
- * the load, which the tools measure; a tool to have besides, if one would do; and a stock, where the label permits diluting
- * first. A load of half or twice the size, or further from it, comes last. Where a dose fills one tool more than six times, a larger tool is suggested.
- * Each suggestion has been measured: it does.
+ * Finds what would make an amount measurable that the tools can't measure within the limit. The easiest comes first: a load of
+ * another size, then a tool to have besides, then a stock where the label permits it. A load of half or twice the size, or
+ * further from it, comes last. Where a dose fills one tool more than six times, a larger tool is suggested. Each suggestion
+ * has been measured: it does.
  *
  * @param input - what {@link measureOut} was asked
  * @returns the suggestions; none where the amount can be measured as it is
@@ -185,9 +185,9 @@ const CANDIDATES: Record<"volume" | "weight", Record<UnitSystem, ToolSetName[]>>
     metric: ["metric-cups-and-spoons", "syringes", "cylinders"],
   },
   weight: {
-    us: ["us-scales", "scales"],
-    imperial: ["us-scales", "scales"],
-    metric: ["scales"],
+    us: ["us-scales", "scales", "fine-scales"],
+    imperial: ["us-scales", "scales", "fine-scales"],
+    metric: ["scales", "fine-scales"],
   },
 };
 
