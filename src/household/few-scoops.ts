@@ -29,8 +29,8 @@ export type FewScoops<T> = (target: Target) => T | undefined;
 const MOST_CHOICES = 20_000;
 
 /**
- * Keeps what few scoops come to, for fills of one size each: the same sums serve every amount. `make` turns one that is
- * found into what is wanted of it, once.
+ * Keeps what few scoops come to, for fills of one size each: the same sums serve every amount. `make` makes
+ * of one that is found what the caller needs, once.
  */
 export function fewScoops<T>(
   fills: readonly Fill[],
