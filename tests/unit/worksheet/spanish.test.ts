@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { isSprayMathError } from "../../../src/errors.ts";
-import { measureOut, toolSet, toolSetNames } from "../../../src/household/index.ts";
+import { measureOut, suggestMeasures, toolSet, toolSetNames } from "../../../src/household/index.ts";
 import { type Plan, planApplication } from "../../../src/plan/index.ts";
 import {
   ENGLISH_PRACTICE_WORDS,
@@ -127,7 +127,7 @@ describe("the Spanish table", () => {
     const kept = SOURCES.filter((source) => SPANISH_WORDS.sources[source] === undefined);
     for (const source of kept)
       expect(source).toMatch(
-        /Extension|AgCenter|NIST|JCGM|Manual|USGA|Act 1985|Agdex|Rule-Book|Pesticide Environmental/,
+        /Extension|AgCenter|NIST|IUPAC|JCGM|Manual|USGA|Act 1985|Agdex|Rule-Book|Pesticide Environmental/,
       );
     const never = Object.keys(SPANISH_WORDS.sources).filter((source) => !SOURCES.includes(source));
     expect(never).toEqual([]);
@@ -408,6 +408,17 @@ describe("doseText", () => {
     const none = dose(0.0001);
     expect(doseText(none)).toMatch(/too small to measure with these tools/);
     expect(doseText(none, words)).toMatch(/es muy poco para medir con estos utensilios/);
+  });
+
+  it("says what would do instead, with the tool by its name", () => {
+    const ask = { amount: qty(0.117, "tsp"), tools: "us-spoons", rule: "never-over" } as const;
+    const texts = suggestMeasures({ ...ask, load: qty(0.41, "gal") }).map((one) =>
+      issueText(one, { words: SPANISH_WORDS }),
+    );
+    expect(texts).toEqual([
+      "Prepare 0.44 galones en vez de 0.41 galones.",
+      "Use también este utensilio: jeringa de 1 mL.",
+    ]);
   });
 
   it("takes the doses of a plan", () => {
