@@ -172,8 +172,7 @@ const LONG_COUNT = 6;
 
 /** The part of a dose that fills one tool so often that people lose count. */
 export function longestCount({ parts }: Pick<MeasuredDose, "parts">): MeasuredPart | undefined {
-  const [longest] = [...parts].sort((a, b) => b.count - a.count);
-  return longest && longest.count > LONG_COUNT ? longest : undefined;
+  return parts.find(({ count }) => count > LONG_COUNT);
 }
 
 function whyNot(
