@@ -51,7 +51,7 @@ export function fewScoops<T>(
   };
 
   return (target) => {
-    const { amount, margin, mayBeOver, mayBeUnder, maxScoops } = target;
+    const { amount, margin, mayBeUnder, maxScoops } = target;
     const enough = closeEnoughTo(target);
     if (!holdsNone(enough, divisor)) {
       const most = Math.min(maxScoops, Math.floor(enough.high / smallest));
@@ -66,7 +66,7 @@ export function fewScoops<T>(
     let bestAt = 0;
     let worth: Range = mayBeUnder
       ? closerThan(0, target)
-      : { low: amount - margin, high: mayBeOver ? Number.POSITIVE_INFINITY : amount + margin };
+      : { low: amount - margin, high: Number.POSITIVE_INFINITY };
     // Fewer than the largest goes into the amount fall short by a whole one of it: one more is always closer.
     for (
       let scoops = Math.min(Math.max(Math.floor(amount / largest), 1), maxScoops);

@@ -18,6 +18,7 @@ export interface Target {
   readonly margin: number;
   /** The error that is close enough: up to it, fewer scoops count for more than a smaller error. */
   readonly closeEnough: number;
+  /** At least one of them. */
   readonly mayBeOver: boolean;
   readonly mayBeUnder: boolean;
   readonly maxScoops: number;
@@ -180,12 +181,11 @@ function singleFill(order: readonly OrderedFill[], worth: Range, { amount }: Tar
 
 function closestFills(fills: OrderedFills, target: Target): Found | undefined {
   const { order } = fills;
-  const { amount, margin, mayBeOver, mayBeUnder } = target;
+  const { amount, margin, mayBeUnder } = target;
   const greedy = mayBeUnder ? largestFirst(order, target) : undefined;
   let worth: Range;
   if (greedy === undefined) {
-    const most = mayBeOver ? oneOver(order, amount, margin) : amount;
-    worth = { low: amount - margin, high: most + margin };
+    worth = { low: amount - margin, high: oneOver(order, amount, margin) + margin };
     // Nothing at all takes no scoop. Another choice that comes as close as one of several scoops may take fewer.
   } else if (greedy.scoops === 0) worth = closerThan(0, target);
   else worth = within(Math.abs(greedy.total - amount) + margin, target);

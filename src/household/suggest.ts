@@ -6,7 +6,7 @@ import { messageOf } from "../units/message.js";
 import { systemOf } from "../units/systems.js";
 import type { MassUnit, Quantity, UnitSystem, Volume, VolumeUnit } from "../units/types.js";
 import { type Kit, kitOf } from "./kit.js";
-import { nearestFills, percentOff, type Way } from "./measure.js";
+import { type NearestFills, nearestFills, percentOff, type Way } from "./measure.js";
 import { doseOf, longestCount, MEASURE_OUT, type MeasureOutInput } from "./measure-out.js";
 import type { MeasuringTool } from "./measuring-tool.js";
 import { kindOf, wayOf } from "./request.js";
@@ -203,8 +203,8 @@ function batchThatWouldDo<U extends VolumeUnit | MassUnit>(
   for (const rule of ["never-under", "never-over"] as const) {
     const found = nearestFills(amount, kit, { ...way, rule }, "amount");
     if (found === undefined || found.scoops === 0) continue;
-    const batch = batchOf(asked, found.value / amount.value);
-    if (batch !== undefined && !moreThan(batch.times, most)) return batch;
+    const batch = batchOf(asked, kit, way, found.value / amount.value);
+    if (!moreThan(batch.times, most)) return batch;
   }
   return undefined;
 }
@@ -212,41 +212,41 @@ function batchThatWouldDo<U extends VolumeUnit | MassUnit>(
 /** A batch so many times as large; the load to the fewest figures, from two up, with which its dose can be measured. */
 function batchOf<U extends VolumeUnit | MassUnit>(
   asked: MeasureOutInput<U>,
+  kit: Kit,
+  way: Way,
   times: number,
-): BatchSuggestion<U> | undefined {
+): BatchSuggestion<U> {
   const { amount, load } = asked;
   const size = (load ?? amount).value;
+  const amountFor = (one: number): Quantity<U> => ({ value: amount.value * (one / size), unit: amount.unit });
   const sizes = [2, 3, 4].map((digits) =>
     // Away from this batch: towards it would be out of reach of the tools again.
     decided(size * times)
       .prec(digits, times > 1 ? 3 : 0)
       .toNumber(),
   );
-  for (const one of [...(load ? sizes : []), size * times]) {
-    const batch = { value: amount.value * (one / size), unit: amount.unit };
-    const dose = doseOf({ ...asked, amount: batch });
-    if (!dose.ok) continue;
-    const mix = load && { value: one, unit: load.unit };
-    return {
-      kind: "batch",
-      times: batch.value / amount.value,
-      amount: batch,
-      ...(mix && { load: mix }),
-      scoops: dose.scoops,
-      ...said(
-        mix && load
-          ? {
-              key: "suggest-load",
-              template: "Mix {load} instead of {given}.",
-              figures: { load: mix, given: load },
-            }
-          : {
-              key: "suggest-batch",
-              template: "Mix a batch that takes {amount} of product instead of {given}.",
-              figures: { amount: batch, given: amount },
-            },
-      ),
-    };
-  }
-  return undefined;
+  const readable = load && sizes.find((one) => doseOf({ ...asked, amount: amountFor(one) }).ok);
+  const one = readable ?? size * times;
+  const batch = amountFor(one);
+  const mix = load && { value: one, unit: load.unit };
+  return {
+    kind: "batch",
+    times: batch.value / amount.value,
+    amount: batch,
+    ...(mix && { load: mix }),
+    scoops: (nearestFills(batch, kit, way, "amount") as NearestFills).scoops,
+    ...said(
+      mix
+        ? {
+            key: "suggest-load",
+            template: "Mix {load} instead of {given}.",
+            figures: { load: mix, given: load },
+          }
+        : {
+            key: "suggest-batch",
+            template: "Mix a batch that takes {amount} of product instead of {given}.",
+            figures: { amount: batch, given: amount },
+          },
+    ),
+  };
 }

@@ -30,7 +30,7 @@ const many = fc.record({
   fills: fc.array(spoon, { minLength: 5, maxLength: 7 }),
   amount: fc.integer({ min: 150, max: 700 }).map((n) => n / 3),
   rule: fc.constantFrom<Rule>("never-over", "never-under", "nearest"),
-  percent: fc.constantFrom(0.5, 5),
+  percent: fc.constantFrom(0, 0.5, 5),
   maxScoops: fc.integer({ min: 6, max: 12 }),
 });
 
@@ -140,11 +140,31 @@ describe("bestFills", () => {
 
   it("finds it in searches so long that it remembers where it has been", () => {
     for (const { fills, ...ask } of fc.sample(many, { numRuns: 40, seed: 13 })) {
-      const even = fills.map(({ min }) => ({ min: 4 * min, max: 4 * min, step: 4 * min }));
-      const target = targetOf(ask);
-      for (const sizes of [fills, even])
+      // Past 40 no two of these are far apart, and few sums of them are alike.
+      const even = fills.map(({ min }) => ({ min: 4 * min + 160, max: 4 * min + 160, step: 4 * min + 160 }));
+      for (const [sizes, amount] of [
+        [fills, ask.amount],
+        [even, 6 * ask.amount],
+      ] as const) {
+        const target = targetOf({ ...ask, amount });
         expectAsGood(bestFills(orderedFills(sizes), target), slowlyBest(sizes, target), target);
+      }
     }
+  });
+
+  it("finds it where sums are often alike and none comes close", () => {
+    // Multiples of 60 and one other size: many sums are alike, and few come close.
+    const sizes = [60, 66, 72, 78, 84, 90, 96, 102].map((size) => ({
+      min: 10 * size,
+      max: 10 * size,
+      step: 10 * size,
+    }));
+    const fills = [...sizes, { min: 605, max: 605, step: 605 }];
+    for (const rule of ["never-over", "never-under", "nearest"] as const)
+      for (const amount of [3333, 4444, 5551]) {
+        const target = targetOf({ amount, rule, percent: 0, maxScoops: 6 });
+        expectAsGood(bestFills(orderedFills(fills), target), slowlyBest(fills, target), target);
+      }
   });
 
   it("finds the same where sizes are no whole numbers", () => {
