@@ -32,10 +32,12 @@ export function it(name, run) {
   tests.push({ name: [...groups, name].join(" "), run });
 }
 
-it.each = (rows) => (name, run) => {
+const each = (register) => (rows) => (name, body) => {
   for (const [i, row] of rows.entries())
-    it(`${name} [${i}]`, () => (Array.isArray(row) ? run(...row) : run(row)));
+    register(`${name} [${i}]`, () => (Array.isArray(row) ? body(...row) : body(row)));
 };
+it.each = each(it);
+describe.each = each(describe);
 
 export function afterAll() {}
 

@@ -1,28 +1,10 @@
-import { readdirSync } from "node:fs";
 import { resolve } from "node:path";
-import ts from "typescript";
 import { describe, expect, it } from "vitest";
-import { mismatches } from "../helpers/sentences.ts";
+import { libraryProgram, mismatches } from "../helpers/sentences.ts";
 
 const FIXTURE = resolve("src/units/fixture-of-docstrings.ts");
 
-/** The library's own files, and one more that stands beside them in memory only. */
-function programWith(fixture: string): ts.Program {
-  const { config } = ts.readConfigFile("tsconfig.json", ts.sys.readFile);
-  const { options } = ts.parseJsonConfigFileContent(config, ts.sys, ".");
-  const host = ts.createCompilerHost(options, true);
-  const { fileExists, readFile, getSourceFile } = host;
-  host.fileExists = (name) => name === FIXTURE || fileExists(name);
-  host.readFile = (name) => (name === FIXTURE ? fixture : readFile(name));
-  host.getSourceFile = (name, version) =>
-    name === FIXTURE ? ts.createSourceFile(name, fixture, version, true) : getSourceFile(name, version);
-  const names = readdirSync("src", { recursive: true, encoding: "utf8" }).filter((name) =>
-    name.endsWith(".ts"),
-  );
-  return ts.createProgram([...names.map((name) => resolve("src", name)), FIXTURE], options, host);
-}
-
-const program = programWith(`
+const FIXTURE_TEXT = `
   import { about, choice, number, object, optional, text } from "./fields.js";
   import type { ObjectField } from "./fields.js";
   interface Base {
@@ -59,7 +41,8 @@ const program = programWith(`
   });
   function sentence(): string { return "The size."; }
   export const PLAIN = object<{ readonly a: number }>({ a: number("What it is.") });
-`);
+`;
+const program = libraryProgram({ [FIXTURE]: FIXTURE_TEXT });
 const files = program.getSourceFiles().filter(({ fileName }) => fileName.startsWith(resolve("src")));
 
 describe("the sentence of a field", () => {
