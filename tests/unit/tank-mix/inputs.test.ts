@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import * as mix from "../../../src/tank-mix/index.ts";
 import { mixingOrderOf } from "../../../src/tank-mix/mixing-order.ts";
-import { qty } from "../../../src/units/index.ts";
+import { type Quantity, qty } from "../../../src/units/index.ts";
 import * as working from "../../../src/working/index.ts";
 import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
@@ -17,9 +17,49 @@ const CALLS: readonly Call[] = [
   ["carrierForWorking", working.carrierFor, { rate: qty(20, "gal/ac"), area: treated }],
   ["splitLoads", mix.splitLoads, { total: qty(10, "gal"), tank: qty(4, "gal"), split: "equal" }],
   ["splitLoadsWorking", working.splitLoads, { total: qty(10, "gal"), tank: qty(4, "gal"), split: "equal" }],
+  [
+    "splitLoadsByRows",
+    mix.splitLoads,
+    {
+      total: qty(10, "gal"),
+      tank: qty(4, "gal"),
+      split: { pieces: 8, extra: qty(0.5, "gal") },
+      leastLoad: qty(1, "gal"),
+    },
+  ],
+  [
+    "splitLoadsToMark",
+    mix.splitLoads,
+    {
+      total: qty(10, "gal"),
+      tank: qty(4, "gal"),
+      workingFill: qty(3, "gal"),
+      split: "full-then-part",
+      leastLoad: qty(1, "gal"),
+    },
+  ],
   ["productAmount", mix.productAmount, { rate: active, form: "liquid", ...job }],
   ["productAmountWorking", working.productAmount, { rate: active, form: "liquid", ...job }],
   ["productRate", mix.productRate, { ...active, form: "liquid" }],
+  [
+    "productRateByWeight",
+    mix.productRate,
+    {
+      activeIngredient: qty(1, "lb/ac"),
+      contains: { value: 40, unit: "%", basis: "w/w" },
+      density: qty(9, "lb/gal"),
+      form: "liquid",
+    },
+  ],
+  [
+    "productAmountOfRange",
+    mix.productAmount,
+    {
+      rate: { low: qty(1, "pt/ac"), high: qty(2, "pt/ac"), chosen: qty(1.5, "pt/ac") },
+      form: "liquid",
+      ...job,
+    },
+  ],
   ["productRateWorking", working.productRate, { ...active, form: "liquid" }],
   [
     "activeIngredientRate",
@@ -36,6 +76,21 @@ const CALLS: readonly Call[] = [
   ["mixLoads", mix.mixLoads, { amounts: [qty(12, "fl_oz")], loads }],
   ["waterWorking", working.loadWater, { carrier: qty(4, "gal"), amounts: [], water: qty(4, "gal") }],
   ["checkLabel", mix.checkLabel, label],
+  [
+    "checkLabelOfSeason",
+    mix.checkLabel,
+    {
+      ...label,
+      label: {
+        min: qty(0.5, "pt/ac"),
+        max: qty(2, "pt/ac"),
+        leastCarrier: qty(10, "gal/ac"),
+        mostCarrier: qty(30, "gal/ac"),
+        seasonMax: qty(6, "pt/ac"),
+      },
+      soFar: { rate: qty(1, "pt/ac"), applications: 1, daysSinceLast: 9 },
+    },
+  ],
   ["jarTest", mix.jarTest, { jar: qty(1, "L"), mix: qty(100, "L"), amounts: [qty(2, "L")] }],
   ["jarTestWorking", working.jarTest, { jar: qty(1, "L"), mix: qty(100, "L"), amounts: [qty(2, "L")] }],
   ["diluteMix", mix.diluteMix, { from: qty(50, "mL/L"), to: qty(5, "mL/L"), volume: qty(10, "L") }],
@@ -60,6 +115,10 @@ function objectsIn(input: unknown, path: readonly string[] = []): (readonly stri
   if (typeof input !== "object" || input === null) return [];
   const inner = Object.entries(input).flatMap(([name, value]) => objectsIn(value, [...path, name]));
   return Array.isArray(input) ? inner : [path, ...inner];
+}
+
+function at(input: object, path: readonly string[]): object {
+  return path.reduce<object>((inner, name) => inner[name as never], input);
 }
 
 function changed(input: object, path: readonly string[], change: object): object {
@@ -90,15 +149,42 @@ describe.each(CALLS)("%s", (_, call, input) => {
         expect(call(changed(input, path, { lable: nothing }) as never)).toEqual(call(input as never));
   });
 
+  it("names a field at fault, and no other for what they have to do with one another", () => {
+    for (const path of objectsIn(input)) {
+      const inner = at(input, path);
+      for (const name of Object.keys(inner)) {
+        const error = refusal(() => call(changed(input, path, { [name]: true }) as never));
+        const [first] = [...path, name];
+        for (const issue of error.issues) expect(issue.path.split(/[.[]/)[0], issue.message).toBe(first);
+      }
+    }
+  });
+
+  it("says where it ran out of numbers", () => {
+    for (const factor of [1e160, 1e-160, 1e300, 1e-300]) {
+      const places = objectsIn(input).filter((path) => "value" in at(input, path));
+      for (const some of [places, ...places.map((path) => [path])]) {
+        const scaled = some.reduce(
+          (one, path) => changed(one, path, { value: (at(input, path) as Quantity).value * factor }),
+          input,
+        );
+        try {
+          call(scaled as never);
+        } catch {
+          const { path } = refusal(() => call(scaled as never));
+          expect(at(input, path.split(/\W+/).filter(Boolean)), path).toBeDefined();
+          expect(path).not.toBe("");
+        }
+      }
+    }
+  });
+
   it("works on a copy: the input stays as it was, and the result shares nothing with it", () => {
     const given = structuredClone(input);
     const result = call(frozen(given) as never);
     expect(given).toEqual(input);
-    const parts = new Set(
-      objectsIn(given).map((path) => path.reduce<unknown>((at, name) => at?.[name as never], given)),
-    );
-    for (const path of objectsIn(result))
-      expect(parts.has(path.reduce<unknown>((at, name) => at?.[name as never], result))).toBe(false);
+    const parts = new Set(objectsIn(given).map((path) => at(given, path)));
+    for (const path of objectsIn(result)) expect(parts.has(at(result as object, path))).toBe(false);
   });
 });
 
@@ -151,6 +237,13 @@ describe("several faults at once", () => {
         .message;
     expect(density(qty(1, "lb/ac"))).toContain("such as 9 lb/gal");
     expect(density(qty(1, "kg/ha"))).toContain("such as 1.1 kg/L");
+    const plot = (rate: object, more: object = {}) =>
+      refusal(() => mix.productAmount({ rate, form: "liquid", carrier: qty(10, "L"), ...more } as never))
+        .issues.map(({ message }) => /such as (.*)\.$/.exec(message)?.[1])
+        .sort();
+    expect(plot({ rate: qty(1, "L/ha"), per: "ground" })).toEqual(["0.5 ha", "0.5 ha", "200 L/ha"]);
+    expect(plot(qty(1, "mL/m"))).toEqual(["0.5 ha", "200 L/ha", "300 m"]);
+    expect(plot(qty(1, "pt/1000ft"), { carrier: qty(10, "gal") })).toEqual(["1 ac", "1000 ft", "20 gal/ac"]);
     const ratio = (carrier: object) =>
       refusal(() =>
         mix.productAmount({ rate: { parts: 1, to: 9, of: "mix" }, form: "dry", carrier } as never),
