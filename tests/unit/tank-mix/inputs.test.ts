@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import * as mix from "../../../src/tank-mix/index.ts";
 import { mixingOrderOf } from "../../../src/tank-mix/mixing-order.ts";
-import { type Quantity, qty } from "../../../src/units/index.ts";
+import { qty } from "../../../src/units/index.ts";
 import * as working from "../../../src/working/index.ts";
+import { type Call, keepsInputRules } from "../../helpers/input-rules.ts";
 import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 const treated = { value: 1, unit: "ac", of: "treated" } as const;
@@ -11,7 +12,6 @@ const active = { activeIngredient: qty(1, "lb/ac"), contains: qty(4, "lb/gal") }
 const job = { carrier: qty(10, "gal"), carrierRate: qty(20, "gal/ac") };
 const label = { rate: qty(1, "pt/ac"), form: "liquid", carrierRate: qty(20, "gal/ac"), label: {} } as const;
 
-type Call = readonly [name: string, call: (input: never) => unknown, input: object];
 const CALLS: readonly Call[] = [
   ["carrierFor", mix.carrierFor, { rate: qty(20, "gal/ac"), area: treated }],
   ["carrierForWorking", working.carrierFor, { rate: qty(20, "gal/ac"), area: treated }],
@@ -110,83 +110,7 @@ const CALLS: readonly Call[] = [
   ["mixingOrder", mix.mixingOrder, { products: [{ code: "EC" }, { code: "WG" }] }],
 ];
 
-/** Every object in an input, by its path. */
-function objectsIn(input: unknown, path: readonly string[] = []): (readonly string[])[] {
-  if (typeof input !== "object" || input === null) return [];
-  const inner = Object.entries(input).flatMap(([name, value]) => objectsIn(value, [...path, name]));
-  return Array.isArray(input) ? inner : [path, ...inner];
-}
-
-function at(input: object, path: readonly string[]): object {
-  return path.reduce<object>((inner, name) => inner[name as never], input);
-}
-
-function changed(input: object, path: readonly string[], change: object): object {
-  const [first, ...rest] = path;
-  if (first === undefined) return { ...input, ...change };
-  const copy = (Array.isArray(input) ? [...input] : { ...input }) as Record<string, object>;
-  copy[first] = changed(copy[first] as object, rest, change);
-  return copy;
-}
-
-function frozen<T>(input: T): T {
-  if (typeof input === "object" && input !== null) Object.values(Object.freeze(input)).forEach(frozen);
-  return input;
-}
-
-describe.each(CALLS)("%s", (_, call, input) => {
-  it("refuses a field that it does not know, at every depth", () => {
-    for (const path of objectsIn(input)) {
-      const error = refusal(() => call(changed(input, path, { lable: 1 }) as never));
-      const place = [...path, "lable"].join(".").replace(/\.(\d+)/g, "[$1]");
-      expect([error.code, error.path]).toEqual(["unknown-field", place]);
-    }
-  });
-
-  it("takes a field that is undefined or null for one that is not there", () => {
-    for (const path of objectsIn(input))
-      for (const nothing of [undefined, null])
-        expect(call(changed(input, path, { lable: nothing }) as never)).toEqual(call(input as never));
-  });
-
-  it("names a field at fault, and no other for what they have to do with one another", () => {
-    for (const path of objectsIn(input)) {
-      const inner = at(input, path);
-      for (const name of Object.keys(inner)) {
-        const error = refusal(() => call(changed(input, path, { [name]: true }) as never));
-        const [first] = [...path, name];
-        for (const issue of error.issues) expect(issue.path.split(/[.[]/)[0], issue.message).toBe(first);
-      }
-    }
-  });
-
-  it("says where it ran out of numbers", () => {
-    for (const factor of [1e160, 1e-160, 1e300, 1e-300]) {
-      const places = objectsIn(input).filter((path) => "value" in at(input, path));
-      for (const some of [places, ...places.map((path) => [path])]) {
-        const scaled = some.reduce(
-          (one, path) => changed(one, path, { value: (at(input, path) as Quantity).value * factor }),
-          input,
-        );
-        try {
-          call(scaled as never);
-        } catch {
-          const { path } = refusal(() => call(scaled as never));
-          expect(at(input, path.split(/\W+/).filter(Boolean)), path).toBeDefined();
-          expect(path).not.toBe("");
-        }
-      }
-    }
-  });
-
-  it("works on a copy: the input stays as it was, and the result shares nothing with it", () => {
-    const given = structuredClone(input);
-    const result = call(frozen(given) as never);
-    expect(given).toEqual(input);
-    const parts = new Set(objectsIn(given).map((path) => at(given, path)));
-    for (const path of objectsIn(result)) expect(parts.has(at(result as object, path))).toBe(false);
-  });
-});
+keepsInputRules(CALLS);
 
 describe("several faults at once", () => {
   it("are all reported, each with its own place", () => {
