@@ -36,7 +36,8 @@ interface Written {
 }
 
 /**
- * Compares every field of every `object<I>({ name: builder("sentence") })` with the docstring of `name` in `I`. Types without
+ * Compares every field of every `object<I>({ name: builder("sentence") })`, and of every list of type `FieldsOf<I>` that others are
+ * put together from, with the docstring of `name` in `I`. Types without
  * any docstrings, such as the arguments of a function put together, have none to compare with. `held` are the texts that
  * are as they should be, with line and column: `20:11 How many bands.`
  */
@@ -50,9 +51,7 @@ export function mismatches(
   let checked = 0;
   const visit = (node: ts.Node): void => {
     ts.forEachChild(node, visit);
-    if (!ts.isCallExpression(node) || node.expression.getText() !== "object") return;
-    const [fields] = node.arguments;
-    const [shape] = checker.getTypeArguments(checker.getTypeAtLocation(node) as ts.TypeReference);
+    const [fields, shape] = listOf(node, checker);
     if (shape === undefined || fields === undefined || !ts.isObjectLiteralExpression(fields)) return;
     if (checker.getPropertiesOfType(shape).every((property) => docstringOf(property, checker) === "")) return;
     for (const field of fields.properties) {
@@ -78,6 +77,20 @@ export function mismatches(
 function withPlace(node: ts.StringLiteralLike): string {
   const { line, character } = node.getSourceFile().getLineAndCharacterOfPosition(node.getStart());
   return `${line + 1}:${character} ${node.text}`;
+}
+
+/** The list of fields at a node, with the type of what they make up. */
+function listOf(
+  node: ts.Node,
+  checker: ts.TypeChecker,
+): [fields?: ts.Expression | undefined, shape?: ts.Type | undefined] {
+  if (ts.isCallExpression(node) && node.expression.getText() === "object") {
+    const [shape] = checker.getTypeArguments(checker.getTypeAtLocation(node) as ts.TypeReference);
+    return [node.arguments[0], shape];
+  }
+  if (!ts.isVariableDeclaration(node) || !node.type || !ts.isTypeReferenceNode(node.type)) return [];
+  const [shape] = node.type.typeName.getText() === "FieldsOf" ? (node.type.typeArguments ?? []) : [];
+  return [node.initializer, shape && checker.getTypeFromTypeNode(shape)];
 }
 
 function docstringOf(property: ts.Symbol, checker: ts.TypeChecker): string {

@@ -6,7 +6,7 @@ const FIXTURE = resolve("src/units/fixture-of-docstrings.ts");
 
 const FIXTURE_TEXT = `
   import { about, choice, number, object, optional, text } from "./fields.js";
-  import type { ObjectField } from "./fields.js";
+  import type { FieldsOf, ObjectField } from "./fields.js";
   interface Base {
     /** The name
      * of it. */
@@ -39,6 +39,7 @@ const FIXTURE_TEXT = `
     name: text("The name of it"), age: optional(number("The Age.")), inner: INNER,
     form: choice("Its form.", ["a", "b"]), size: number(sentence()), weight: number("The " + sentence()), bare: number("Bare."),
   });
+  export const PART: FieldsOf<Inner> = { count: number("How few.") };
   function sentence(): string { return "The size."; }
   export const PLAIN = object<{ readonly a: number }>({ a: number("What it is.") });
 `;
@@ -60,7 +61,7 @@ describe("the sentence of a field", () => {
       program,
       files.filter(({ fileName }) => fileName === FIXTURE),
     );
-    expect(checked).toBe(15);
+    expect(checked).toBe(16);
     const place = "src/units/fixture-of-docstrings.ts Outer";
     expect(wrong).toEqual([
       { place: `${place}.name`, docstring: "The name of it.", sentence: "The name of it" },
@@ -70,6 +71,11 @@ describe("the sentence of a field", () => {
       { place: `${place}.size`, docstring: "The size.", sentence: undefined },
       { place: `${place}.weight`, docstring: "The weight.", sentence: undefined },
       { place: `${place}.bare`, docstring: "", sentence: "Bare." },
+      {
+        place: "src/units/fixture-of-docstrings.ts Inner.count",
+        docstring: "How many. See Base.",
+        sentence: "How few.",
+      },
     ]);
   });
 });

@@ -4,6 +4,7 @@ import { type PlanInput, type Plot, type Product, planApplication } from "../../
 import type { LabelRate } from "../../../src/tank-mix/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { planApplication as planLines } from "../../../src/working/index.ts";
+import { refusal } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
 
 const JOB: PlanInput = {
@@ -241,6 +242,20 @@ describe("planApplication puts products in the order of mixing", () => {
 });
 
 describe("planApplication measures a dry product", () => {
+  it("but not a liquid with a bulk density", () => {
+    const product = {
+      name: "Product A",
+      form: "liquid",
+      rate: qty(2, "L/ha"),
+      bulkDensity: qty(0.6, "kg/L"),
+    };
+    expect(refusal(() => planApplication({ ...JOB, products: [product] } as never))).toMatchObject({
+      key: "bulk-density-of-liquid",
+      path: "products[0].bulkDensity",
+      message: "A bulk density is for a dry product, and this one is a liquid. Check the form.",
+    });
+  });
+
   it("with spoons by its own bulk density where there is no scale", () => {
     const dry = {
       name: "Product B",
