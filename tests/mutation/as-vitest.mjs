@@ -33,8 +33,9 @@ export function it(name, run) {
 }
 
 const each = (register) => (rows) => (name, body) => {
+  const isTable = rows.every(Array.isArray);
   for (const [i, row] of rows.entries())
-    register(`${name} [${i}]`, () => (Array.isArray(row) ? body(...row) : body(row)));
+    register(`${name} [${i}]`, () => (isTable ? body(...row) : body(row)));
 };
 it.each = each(it);
 describe.each = each(describe);
