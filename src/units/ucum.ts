@@ -50,7 +50,7 @@ export function toUcum(unit: Unit): string {
  */
 export function fromUcum(code: string): Unit {
   if (code === undefined || code === null)
-    throw refusal("missing", "choose-code", "code", "Enter a UCUM code, such as {example}.", {
+    throw refusal("missing", "choose-code", "code", 'Enter a UCUM code, such as "{example}".', {
       example: "[gal_us]/min",
     });
   if (typeof code !== "string" || code.length > 100) throw unknownCode(code);
@@ -81,8 +81,8 @@ function unknownCode(code: unknown): SprayMathError {
     survey ? "ucum-other-acre" : "ucum-unknown",
     "code",
     survey
-      ? "The acre in {given} is not made of international yards. Write the acre as {example}."
-      : "The UCUM code {given} isn't known here. Use one such as {example}.",
+      ? 'The acre in {given} is not made of international yards. Write the acre as "{example}".'
+      : 'The UCUM code {given} isn\'t known here. Use one such as "{example}".',
     { given, example: survey ? "4840.[syd_i]" : "[gal_us]/(4840.[syd_i])" },
   );
 }

@@ -1,6 +1,7 @@
 import { expect } from "vitest";
 import { type ErrorCode, type Issue, SprayMathError } from "../../src/errors.ts";
 import { SPANISH_WORDS } from "../../src/words/es.ts";
+import { faultsOfIssue } from "./plain-words.ts";
 
 /**
  * What is said must have a sentence in another language too, under its key, and a figure for every place of both sentences. One
@@ -23,6 +24,7 @@ export function refusal(work: () => unknown): SprayMathError {
     if (!(error instanceof SprayMathError)) throw error;
     expect(error.message).toMatch(/^["A-Z0-9].{8,}[.?)]$/s);
     error.issues.forEach(expectSayable);
+    expect([error, ...error.issues].flatMap((issue) => faultsOfIssue(issue))).toEqual([]);
     return error;
   }
   throw new Error("nothing was refused");

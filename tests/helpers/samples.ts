@@ -14,6 +14,10 @@ const passes = [
   { distance: qty(200, "ft"), time: qty(45, "s") },
   { distance: qty(60, "m"), time: qty(0.7, "min") },
 ] as const;
+const timed = [
+  { caught: qty(75, "fl_oz"), time: qty(45, "s") },
+  { caught: qty(2, "L"), time: qty(0.7, "min") },
+] as const;
 const runs = {
   runs: [2, 2.1, 2.5].map((v) => ({ used: qty(v, "L"), swath: qty(2, "m"), distance: qty(50, "yd") })),
 };
@@ -168,6 +172,24 @@ export const SAMPLES: { readonly [N in Sampled]: readonly Readonly<Parameters<(t
   speedFrom: [[passes[1]]],
   averageSpeed: [[{ passes }]],
   timeFor: [[{ distance: qty(200, "ft"), speed: qty(4, "km/h") }]],
+  flowFrom: [[timed[0]]],
+  averageFlow: [[{ catches: timed }]],
+  volumePerPlant: [
+    [{ flow: timed[0], time: qty(0.1, "min") }],
+    [{ flow: qty(0.5, "gal/min"), time: qty(4, "s") }],
+  ],
+  timePerPlant: [
+    [{ flow: timed[1], each: qty(9, "fl_oz") }],
+    [{ flow: qty(0.5, "gal/min"), each: qty(90, "mL") }],
+  ],
+  timeToSpray: [
+    [{ flow: timed[1], volume: qty(4, "gal") }],
+    [{ flow: qty(0.5, "gal/min"), volume: qty(15, "L") }],
+  ],
+  timeToCover: [
+    [{ area: treated, width: ft, speed: qty(3, "mph") }],
+    [{ area: treated, width: ft, speed: passes[1], efficiencyPercent: 65 }],
+  ],
   rateAtSpeed: [[{ rate: qty(20, "gal/ac"), speed: qty(3, "mph"), newSpeed: qty(4, "km/h") }]],
   catchRate: [[{ ...boom, speed: qty(3, "mph"), width: qty(20, "in") }]],
   directStripArea: [[pair]],
