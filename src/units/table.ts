@@ -183,9 +183,9 @@ export const TABLE: Record<SimpleDimension, Readonly<Record<string, UnitEntry>>>
 };
 
 /**
- * Each simple unit's code in UCUM, with international feet throughout. UCUM's two acres are 4,840 square yards of other yards,
- * `[acr_us]` of the US survey yard and `[acr_br]` of a British yard whose inch is 2.539998 cm, so the acre is spelled out.
- * So are the rod and the chain, which it has of other feet, and the metric cup: its `[cup_m]` is 240 mL.
+ * Each simple unit's code in UCUM, with international feet throughout. UCUM's two acres are made of other yards: `[acr_us]` of the
+ * US survey yard, `[acr_br]` of an old British one. So the acre is spelled out. So are the rod and the chain, which it has of
+ * other feet, and the metric cup: its `[cup_m]` is 240 mL.
  */
 export const UCUM_CODES: Readonly<Record<Exclude<SimpleUnit, "mph">, string>> = {
   in: "[in_i]",

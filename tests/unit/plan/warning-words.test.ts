@@ -40,7 +40,7 @@ describe("a plan warns, word for word, of", () => {
         "reserve-large",
         "warning",
         "reserve",
-        "The reserve is 10 gal for a plot that takes 2.479 gal: that much product would be left over. Check the reserve and its unit.",
+        "The reserve is 10 gal for a plot that takes 2.48 gal: that much product would be left over. Check the reserve and its unit.",
         expect.objectContaining({ percent: { value: 400, unit: "%" } }),
       ],
     ]);
@@ -612,7 +612,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "plot",
           message:
-            "Bands 4 ft wide on rows 4 ft apart leave no gap, so all of the ground is treated. If you spray only a band, enter its width. If you spray everything, choose whole block.",
+            "Bands 4 ft wide on rows 4 ft apart leave no gap, so all of the ground is treated. Check the band's width, or choose whole block if you spray it all.",
           figures: { band: { value: 4, unit: "ft" }, spacing: { value: 4, unit: "ft" } },
         },
       ],
@@ -623,13 +623,13 @@ describe("a plan warns, word for word, of", () => {
           "a strip twice as wide as the band",
           2,
           "strong",
-          "Your test strip was 4 ft wide, but one pass treats 2 ft: with these two the mix may be 2 times too strong. Check the strip's width, the band's, and how many rows one pass sprays.",
+          "Your test strip was 4 ft wide, but one pass treats 2 ft: the mix may be 2 times too strong. Check the strip's width, the band's and the rows per pass.",
         ],
         [
           "a strip half as wide as the band",
           8,
           "weak",
-          "Your test strip was 4 ft wide, but one pass treats 8 ft: with these two the mix may be 2 times too weak. Check the strip's width, the band's, and how many rows one pass sprays.",
+          "Your test strip was 4 ft wide, but one pass treats 8 ft: the mix may be 2 times too weak. Check the strip's width, the band's and the rows per pass.",
         ],
       ] as const
     ).map(([what, width, way, message]): [string, object, object[]] => [
