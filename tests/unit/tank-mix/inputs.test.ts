@@ -167,7 +167,7 @@ describe("several faults at once", () => {
         .sort();
     expect(plot({ rate: qty(1, "L/ha"), per: "ground" })).toEqual(["0.5 ha", "0.5 ha", "200 L/ha"]);
     expect(plot(qty(1, "mL/m"))).toEqual(["0.5 ha", "200 L/ha", "300 m"]);
-    expect(plot(qty(1, "pt/1000ft"), { carrier: qty(10, "gal") })).toEqual(["1 ac", "1000 ft", "20 gal/ac"]);
+    expect(plot(qty(1, "pt/1000ft"), { carrier: qty(10, "gal") })).toEqual(["1 ac", "1,000 ft", "20 gal/ac"]);
     const ratio = (carrier: object) =>
       refusal(() =>
         mix.productAmount({ rate: { parts: 1, to: 9, of: "mix" }, form: "dry", carrier } as never),
