@@ -304,4 +304,55 @@ export const SAMPLES: { readonly [N in Sampled]: readonly Readonly<Parameters<(t
       },
     ],
   ],
+  spreaderRate: [
+    [{ used: qty(20, "lb"), swath: ft, distance: m }],
+    [{ used: qty(300, "g"), area: treated }],
+    [{ used: qty(2, "oz"), rowLength: qty(250, "ft") }],
+  ],
+  checkSpreader: [
+    [
+      {
+        used: qty(9, "oz"),
+        swath: ft,
+        distance: m,
+        target: qty(5, "lb/1000ft2"),
+        directions: 2,
+      },
+    ],
+    [{ used: qty(40, "g"), rowLength: ft, target: qty(8, "oz/1000ft") }],
+  ],
+  spreaderCatch: [
+    [{ target: qty(5, "lb/1000ft2"), swath: ft, distance: m, directions: 2 }],
+    [{ target: qty(50, "kg/ha"), area: treated, directions: 2 }],
+    [{ target: qty(8, "oz/1000ft"), rowLength: m, directions: 2 }],
+  ],
+  granulesFor: [
+    [{ rate: qty(1.5, "lb/100ft2"), area: treated }],
+    [{ rate: qty(8, "oz/1000ft"), rowLength: m }],
+    [{ rate: qty(40, "g/1000plant"), plants: 45 }],
+  ],
+  granulesCover: [[{ amount: qty(25, "kg"), rate: qty(4, "lb/1000ft2") }]],
+  hopperLoads: [[{ total: qty(90, "lb"), hopper: qty(9, "kg"), directions: 2 }]],
+  bagsFor: [[{ total: qty(107, "lb"), bag: qty(20, "kg") }]],
+  fertilizerFor: [
+    [
+      {
+        nutrient: "P",
+        amount: qty(20, "kg/ha"),
+        contains: { N: 10, P2O5: 20, K2O: 5, S: 4, MgO: 3, CaO: 2 },
+      },
+    ],
+    [
+      {
+        nutrient: "P2O5",
+        amount: qty(1, "lb"),
+        contains: { P: 8.8, K: 3, SO3: 11, Mg: 1, Ca: 20 },
+      },
+    ],
+  ],
+  nutrientsFrom: [[{ product: qty(80, "lb"), contains: { N: 5, P2O5: 10 } }]],
+  convertNutrient: [
+    [{ amount: qty(20, "g/plant"), from: "P", to: "P2O5" }],
+    [{ amount: qty(20, "kg/ha"), from: "K2O", to: "K" }],
+  ],
 };
