@@ -3,7 +3,7 @@ import * as mix from "../../../src/tank-mix/index.ts";
 import { mixingOrderOf } from "../../../src/tank-mix/mixing-order.ts";
 import { qty } from "../../../src/units/index.ts";
 import * as working from "../../../src/working/index.ts";
-import { type Call, keepsInputRules } from "../../helpers/input-rules.ts";
+import { type Call, callsOf, keepsInputRules } from "../../helpers/input-rules.ts";
 import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 const treated = { value: 1, unit: "ac", of: "treated" } as const;
@@ -110,7 +110,7 @@ const CALLS: readonly Call[] = [
   ["mixingOrder", mix.mixingOrder, { products: [{ code: "EC" }, { code: "WG" }] }],
 ];
 
-keepsInputRules(CALLS);
+keepsInputRules([...CALLS, ...callsOf(mix)]);
 
 describe("several faults at once", () => {
   it("are all reported, each with its own place", () => {
