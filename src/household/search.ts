@@ -55,9 +55,6 @@ export interface OrderedFills {
   readonly whole: boolean;
 }
 
-// Searches shorter than this are not worth remembering where they have been.
-const SHORT = 100;
-
 /** How long searches may take together, in places looked at; each takes away what it looked at. */
 export interface Effort {
   left: number;
@@ -215,7 +212,7 @@ interface Goal {
  * it. There are two bounds. N more scoops come to no less than n of the smallest and no more than n of the largest that are
  * left. And where sizes are whole numbers, their total is a multiple of the greatest common divisor of all that are left.
  */
-function searchFills({ order, whole }: OrderedFills, target: Target, goal: Goal): Found | undefined {
+function searchFills({ order }: OrderedFills, target: Target, goal: Goal): Found | undefined {
   const { amount, maxScoops, effort } = target;
   const mostPlaces = Math.min(MOST_PLACES, effort.left);
   const all = order[0] as OrderedFill;
@@ -257,12 +254,11 @@ function searchFills({ order, whole }: OrderedFills, target: Target, goal: Goal)
   function place(i: number, scoops: number, left: number, used: number, tools: number): void {
     const { min, max, step, smallest, largest, divisor } = order[i] as OrderedFill;
     const { low, high } = goal.worth(tools);
-    // Stryker disable all: what these three end early would find nothing; they decide on the time alone
+    // Stryker disable all: what these end early would find nothing; they decide on the time alone
     if (used + left * smallest > high || used + left * largest < low) return;
     if (holdsNone({ low: low - used, high: high - used }, divisor)) return;
     if (places >= mostPlaces) return;
     places++;
-    if (wasHere(i, left, used, tools)) return;
     // Stryker restore all
     if (i === last) {
       fillUp(i, scoops, left, used, tools);
@@ -312,20 +308,6 @@ function searchFills({ order, whole }: OrderedFills, target: Target, goal: Goal)
     }
     counts[i] = 0;
     totals[i] = 0;
-  }
-
-  // The range of totals worth finding only ever shrinks, so what was not found from here before will not be found now.
-  // Kept where totals coincide: whole sizes that go few times into the amount.
-  const coincide = whole && goal.worth(1).high < 1_000_000 * all.divisor;
-  let seen: Set<number> | undefined;
-  function wasHere(i: number, left: number, used: number, tools: number): boolean {
-    // Stryker disable next-line EqualityOperator: when remembering begins decides on the time alone
-    if (!coincide || places < SHORT) return false;
-    const key = ((i * (maxScoops + 1) + left) * (order.length + 1) + tools) * 2_000_000 + used / all.divisor;
-    seen ??= new Set();
-    if (seen.has(key)) return true;
-    seen.add(key);
-    return false;
   }
 
   for (let scoops = leastScoops(goal.worth(1), all.largest); scoops <= maxScoops && !goal.ended(); scoops++) {

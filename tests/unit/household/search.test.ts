@@ -138,7 +138,7 @@ describe("bestFills", () => {
     }
   });
 
-  it("finds it in searches so long that it remembers where it has been", () => {
+  it("finds it with many scoops of many fills", () => {
     for (const { fills, ...ask } of fc.sample(many, { numRuns: 40, seed: 13 })) {
       // Past 40 no two of these are far apart, and few sums of them are alike.
       const even = fills.map(({ min }) => ({ min: 4 * min + 160, max: 4 * min + 160, step: 4 * min + 160 }));
