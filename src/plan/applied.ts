@@ -37,7 +37,7 @@ export interface SeasonTotal {
 
 /** A product in a volume of the mix, of which the strength is a part of the plan's. */
 export function appliedAmount({ amount, strength }: ProductTotal, mix: Volume, part: number): Volume | Mass {
-  const { per } = resolveUnit(strength.unit, "strength");
+  const { per } = resolveUnit(strength.unit);
   const value = strength.value * inUnit(mix, per as VolumeUnit) * part;
   return { value, unit: amount.unit } as Volume | Mass;
 }

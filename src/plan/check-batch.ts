@@ -41,7 +41,7 @@ const MOST_EACH = { us: { value: 30, unit: "gal" }, metric: { value: 115, unit: 
 /** A volume for each that only a slip in its unit, or all of them together, would come to. */
 function eachWarnings({ size }: BatchInput, each: VolumePerCount | undefined): Warning[] {
   if (each === undefined || size.kind !== "count") return [];
-  const { over, per } = resolveUnit(each.unit, "unit");
+  const { over, per } = resolveUnit(each.unit);
   const one = inUnit({ value: 1, unit: "plant" }, per as CountUnit);
   const given = { value: each.value * one, unit: over as VolumeUnit };
   const limit = MOST_EACH[systemOf(given.unit) === "metric" ? "metric" : "us"];

@@ -1,3 +1,4 @@
+import { longestCount } from "../household/measure-out.js";
 import type { Carrier } from "../tank-mix/carrier.js";
 import { mixStrengthOf } from "../tank-mix/strength.js";
 import { moreThan } from "../units/decide.js";
@@ -121,6 +122,18 @@ function doseWarnings(loads: Loads): Warning[] {
           figures: { ...figures, product: name },
         });
       }
+      const long = measured.ok ? longestCount(measured) : undefined;
+      if (long !== undefined)
+        warnings.set(
+          `${k} count`,
+          warning(
+            "long-count",
+            "note",
+            `loads[${i}].products[${k}]`,
+            "{product}: this dose fills the {tool.tool} {count} times. It's easy to lose count: use a larger tool.",
+            { product: name, count: long.count, tool: long.tool.name },
+          ),
+        );
       if (measured.scaleAssumed)
         warnings.set(
           `${k} scale`,

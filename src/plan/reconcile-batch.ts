@@ -130,11 +130,11 @@ function ratesOfProduct(
 ): Pick<RecordedProduct, "rate" | "each"> {
   const [single] = rateUsed(planned, "");
   const along = (carrier: Quantity, usual: Unit): Quantity => {
-    const { per = "" } = resolveUnit(carrier.unit, "unit");
-    const { per: mixUnit = "" } = resolveUnit(strength.unit, "unit");
+    const { per = "" } = resolveUnit(carrier.unit);
+    const { per: mixUnit = "" } = resolveUnit(strength.unit);
     const value = strength.value * part * inUnit(carrier, perUnit(mixUnit, per));
     const unit = ownUnitOr(single, usual);
-    return { value: convertValue(value, perUnit(resolveUnit(strength.unit, "unit").over, per), unit), unit };
+    return { value: convertValue(value, perUnit(resolveUnit(strength.unit).over, per), unit), unit };
   };
   const each = carrierPerCount ?? carrierPerLength;
   return {
@@ -146,10 +146,7 @@ function ratesOfProduct(
     }),
     each: (each === undefined
       ? ofMix(strength, part, ownUnitOr(single, strength.unit))
-      : along(
-          each,
-          perUnit(amount.unit, resolveUnit(each.unit, "unit").per ?? ""),
-        )) as RecordedProduct["each"],
+      : along(each, perUnit(amount.unit, resolveUnit(each.unit).per ?? ""))) as RecordedProduct["each"],
   };
 }
 

@@ -5,7 +5,6 @@ import { RESERVE } from "../tank-mix/carrier.js";
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { dimensionOf } from "../units/dimensions.js";
-import { isUnit } from "../units/resolve.js";
 import type { Quantity, VolumeRate } from "../units/types.js";
 import { batchMix } from "./batch.js";
 import type { BatchInput, JobInput } from "./batch-input.js";
@@ -250,8 +249,9 @@ function leaves(node: unknown, path: string, keys: Keys): Leaf[] {
   });
 }
 
+// Nothing else in a checked job has a value.
 function isQuantity(node: object): node is Quantity {
-  return "value" in node && "unit" in node && typeof node.value === "number" && isUnit(node.unit);
+  return "value" in node;
 }
 
 function withNumber(node: unknown, [key, ...rest]: Keys, value: number): unknown {

@@ -223,7 +223,7 @@ function stepsOf(size: BatchSize, at: string): BatchSteps {
 }
 
 function timesSteps(rate: Quantity, size: Count | Length, at: string) {
-  const { over, per } = resolveUnit(rate.unit, "unit");
+  const { over, per } = resolveUnit(rate.unit);
   const times = { value: inUnit(size, per as CountUnit & LengthUnit), unit: per as CountUnit | LengthUnit };
   const product: Volume = { value: positive(rate.value * times.value, at), unit: over as VolumeUnit };
   return { rate, times, product };
@@ -304,7 +304,7 @@ function linesOfEach({ each }: CountSize, result: VolumePerCount): WorkingLine[]
   if ("flow" in each) return linesOfTiming(each);
   if (!("used" in each)) return [];
   const { used, plants } = each;
-  const { over } = resolveUnit(result.unit, "unit");
+  const { over } = resolveUnit(result.unit);
   return formulaLines({
     id: "tank-mix.each",
     formula: "used / plants",
@@ -321,7 +321,7 @@ function linesOfPerLength(rate: VolumePerLength | UsedOnRow, result: Quantity): 
     id: "tank-mix.perLength",
     formula: "used / length",
     terms: {
-      used: [used, resolveUnit(result.unit, "unit").over as VolumeUnit],
+      used: [used, resolveUnit(result.unit).over as VolumeUnit],
       length: [length, length.unit],
     },
     result,

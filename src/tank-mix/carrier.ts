@@ -103,7 +103,7 @@ interface SprayedSteps {
 }
 
 function sprayedSteps({ rate, area }: CarrierInput, at: string): SprayedSteps {
-  const { over, per } = resolveUnit(rate.unit, "unit");
+  const { over, per } = resolveUnit(rate.unit);
   const unit = unitsLike(rate.unit).volume;
   const size = { value: inUnit(area, per as AreaUnit), unit: per as AreaUnit };
   const product = { value: rate.value * size.value, unit: over as VolumeUnit };

@@ -242,7 +242,7 @@ function mixUnit(rate: LabelRate): VolumeUnit {
 // One unit of the carrier stands in for the mix: strengths, not amounts, are compared.
 function sizesOfUnit(input: LabelInput): JobSizes {
   const { form, carrierRate, carrierPerLength, carrierPerCount, area, ground, rowLength } = input;
-  const { over } = resolveUnit(carrierOn(input).unit, "unit");
+  const { over } = resolveUnit(carrierOn(input).unit);
   const carrier = { value: 1, unit: over as VolumeUnit };
   return { form, carrier, carrierRate, carrierPerLength, carrierPerCount, area, ground, rowLength };
 }
@@ -284,7 +284,7 @@ function jobOf(input: LabelInput, at: string): Job {
   const range = isRange(rate) ? rate : undefined;
   const [single, place] = rateUsed(rate, "rate");
   const on = carrierOn(input);
-  const { per = "" } = resolveUnit(on.unit, "unit");
+  const { per = "" } = resolveUnit(on.unit);
   const sizes = sizesOfUnit(input);
   const unit = ownUnitOr(single, perUnit(smallUnit(on.unit, form), per));
   const inJobUnit = (of: SingleRate, field: string): number => {

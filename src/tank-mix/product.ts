@@ -209,7 +209,7 @@ function strengthTerms(rate: SingleRate, sizes: JobSizes, at: string): StrengthT
     return { kind: "carrier", amount, terms: { rate: rateIn(carrier.unit) }, active };
   const each = carrierLike(read, sizes);
   if (each !== undefined) {
-    const { per = "" } = resolveUnit(each.unit, "unit");
+    const { per = "" } = resolveUnit(each.unit);
     const terms = { rate: rateIn(per), carrierRate: [each, perUnit(carrier.unit, per)] as const };
     return { kind: "each", amount, terms, active };
   }
@@ -369,7 +369,7 @@ export function partOfMix(strength: Concentration): number {
 }
 
 function refuseUnmixable(strength: Concentration, at: string): void {
-  const { over, per = "" } = resolveUnit(strength.unit, "unit");
+  const { over, per = "" } = resolveUnit(strength.unit);
   const figures = { product: { value: strength.value, unit: over }, mix: { value: 1, unit: per } };
   const part = partOfMix(strength);
   if (isOfLiquid(strength)) {
