@@ -21,7 +21,7 @@ import { expectLinesTrue } from "../../helpers/working.ts";
 
 const read = numberReader("en-US");
 const A = { name: "Product A", form: "liquid" } as const;
-const BASE = { sprayer: { tank: qty(4, "gal") }, tools: "us-spoons" } as const;
+const BASE = { sprayer: { tank: qty(4, "gal") }, tools: "us-cups-and-spoons" } as const;
 
 const POTS: BatchInput = {
   ...BASE,
