@@ -126,7 +126,7 @@ function greatestDivisor(a: number, b: number): number {
 
 function nameOf(unit: Unit, one: boolean, locale: string): string {
   const { singular, plural } = describeUnit(unit);
-  const top = multipleOf(resolveUnit(unit, "unit").over);
+  const top = multipleOf(resolveUnit(unit).over);
   // "2 × 100 gallons": the singular of a multiple says how many.
   return localised(top === undefined ? (one ? singular : plural) : `× ${singular}`, locale);
 }
@@ -134,7 +134,7 @@ function nameOf(unit: Unit, one: boolean, locale: string): string {
 function symbolOf(unit: Unit, one: boolean, locale: string): string {
   const { symbol } = describeUnit(unit);
   if (unit === "mph") return symbol;
-  const { over } = resolveUnit(unit, "unit");
+  const { over } = resolveUnit(unit);
   const { singular, plural, symbol: top } = describeUnit(over);
   // A unit without a symbol is named, and one whose symbol is its name (cup) takes the plural.
   if (top === "") return one ? singular : plural;

@@ -131,7 +131,7 @@ function unitName(
     const of = named(multiple.of, multiple.count);
     return of && `${numberFormat(locale, "whole").format(multiple.count)} ${of}`;
   }
-  const { over, per } = resolveUnit(unit, "unit");
+  const { over, per } = resolveUnit(unit);
   if (per === undefined || unit === "mph") return undefined;
   const [top, bottom] = [named(over, count), named(per, 1)];
   if (top === undefined && bottom === undefined) return undefined;
