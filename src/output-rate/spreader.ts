@@ -366,7 +366,7 @@ export interface SpreaderCheck {
  *   target: qty(5, "lb/1000ft2"),
  * });
  * console.log(check.rate, check.within); // { value: 5.625, unit: 'lb/1000ft2' } false
- * console.log(check.finding?.message); // Put out 13% too much. Close the gate a notch and catch again.
+ * console.log(check.finding?.message); // The spreader put out 13% too much. Close the gate a notch and catch again.
  * ```
  */
 export function checkSpreader(input: SpreaderCheckInput): SpreaderCheck {
@@ -404,7 +404,7 @@ function overMax(
   if (max === undefined || !moreThan(rate.value * directions, inUnit(max, rate.unit))) return undefined;
   return found("spreader-heavy", "refusal", {
     key: "spreader-over-max",
-    template: "Put out {rate}, over the label maximum of {max}. Close the gate and catch again.",
+    template: "The spreader put out {rate}, over the label maximum of {max}. Close the gate and catch again.",
     figures: { rate: { value: rate.value * directions, unit: rate.unit }, max },
   });
 }
@@ -434,19 +434,20 @@ function offTarget(
       byOunces
         ? {
             key: "spreader-ounces-as-pounds",
-            template: "Put out {times} times the target. If you weighed in ounces, enter ounces, not pounds.",
+            template:
+              "The spreader put out {times} times the target. If you weighed in ounces, enter ounces, not pounds.",
             figures: { ...figures, times },
           }
         : moreThan(ratio, FAR)
           ? {
               key: "spreader-far-over",
               template:
-                "Put out {times} times the target. Check the units, and that the target is product, not the nutrient or active ingredient in it.",
+                "The spreader put out {times} times the target. Check the units, and that the target is product, not the nutrient or active ingredient in it.",
               figures: { ...figures, times },
             }
           : {
               key: "spreader-heavy",
-              template: "Put out {off} too much. Close the gate a notch and catch again.",
+              template: "The spreader put out {off} too much. Close the gate a notch and catch again.",
               figures: { ...figures, off },
             },
     );
@@ -457,19 +458,19 @@ function offTarget(
       ? {
           key: "spreader-pounds-as-ounces",
           template:
-            "Put out only 1/{times} of the target. If you weighed in pounds, enter pounds, not ounces.",
+            "The spreader put out only 1/{times} of the target. If you weighed in pounds, enter pounds, not ounces.",
           figures: { ...figures, times },
         }
       : moreThan(ratio, FAR)
         ? {
             key: "spreader-far-under",
             template:
-              "Put out {off} too little. Check the units, and that the target is product for one pass and one hopper.",
+              "The spreader put out {off} too little. Check the units, and that the target is product for one pass and one hopper.",
             figures: { ...figures, off },
           }
         : {
             key: "spreader-light",
-            template: "Put out {off} too little. Open the gate a notch and catch again.",
+            template: "The spreader put out {off} too little. Open the gate a notch and catch again.",
             figures: { ...figures, off },
           },
   );
