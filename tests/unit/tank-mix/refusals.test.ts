@@ -182,7 +182,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => amount({ low: high, high: low, chosen: low }),
       "conflict",
       "rate",
-      "The lowest rate is more than the highest. Are they the wrong way round?",
+      "The lowest rate is more than the highest. Are they switched?",
     ],
     [
       () => amount({ low, high, chosen: qty(2.5, "pt/ac") }),
@@ -375,13 +375,13 @@ describe("what tank-mix says of input that cannot be", () => {
       () => label({ min: high, max: low }),
       "conflict",
       "label",
-      "The lower limit of the rate is over the upper one. Are they the wrong way round?",
+      "The label minimum is more than the label maximum. Are they switched?",
     ],
     [
       () => label({}, { rate: { low: high, high: low, chosen: low } }),
       "conflict",
       "rate",
-      "The lower limit of the rate is over the upper one. Are they the wrong way round?",
+      "The label minimum is more than the label maximum. Are they switched?",
     ],
     [
       () => label({}, { rate: { low, high: qty(2, "lb/ac"), chosen: low } }),
@@ -411,7 +411,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => label({ leastCarrier: qty(20, "gal/ac"), mostCarrier: qty(10, "gal/ac") }),
       "conflict",
       "label.leastCarrier",
-      "The least carrier is more than the most. Are they the wrong way round?",
+      "The minimum spray volume is more than the maximum. Are they switched?",
     ],
     [
       () => label({ seasonMax: qty(1, "pt/100gal") }),
