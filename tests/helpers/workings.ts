@@ -128,6 +128,7 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
     }),
   ],
   rowLengthOn: [working.rowLengthOn({ ground, rowSpacing: ft })],
+  plantedGround: [working.plantedGround({ plants: 300, rowSpacing: ft, plantSpacing: m })],
   plantCount: [working.plantCount({ ground, rowSpacing: ft, plantSpacing: m })],
   cropRate: [working.cropRate({ ...bands, treatedRate: qty(1, "gal/ac") })],
   treatedRate: [working.treatedRate({ ...bands, cropRate: qty(1, "gal/ac") })],
@@ -188,6 +189,18 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
   timeToCover: [
     working.timeToCover({ area: treated, width: ft, speed: qty(3, "mph") }),
     working.timeToCover({ area: treated, width: ft, speed: passes[1], efficiencyPercent: 65 }),
+  ],
+  treeRowVolume: [working.treeRowVolume({ height: m, width: m, rowSpacing: ft })],
+  diluteRate: [
+    working.diluteRate({
+      canopy: { height: m, width: m, rowSpacing: ft },
+      spray: qty(10, "L/100m3"),
+    }),
+    working.diluteRate({ canopy: qty(150_000, "ft3/ac"), spray: qty(10, "L/100m3") }),
+  ],
+  ratePerPlant: [
+    working.ratePerPlant({ rate: qty(90, "gal/ac"), rowSpacing: ft, plantSpacing: m }),
+    working.ratePerPlant({ rate: qty(50, "kg/ha"), plants: 250, ground }),
   ],
   rateAtSpeed: [
     working.rateAtSpeed({ rate: qty(20, "gal/ac"), speed: qty(3, "mph"), newSpeed: qty(4, "km/h") }),
@@ -275,6 +288,42 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
   jarTest: [
     working.jarTest({ jar: qty(1, "pt"), mix: qty(300, "L"), amounts: [qty(1, "kg"), qty(3, "pt")] }),
   ],
+  concentrateSpray: [
+    working.concentrateSpray({ dilute: qty(300, "gal/ac"), concentrate: qty(900, "L/ha") }),
+    working.concentrateSpray({
+      dilute: qty(300, "gal/ac"),
+      factor: 3,
+      product: { rate: qty(8, "fl_oz/100gal"), form: "liquid" },
+    }),
+  ],
+  injectorStock: [
+    working.injectorStock({
+      rate: {
+        activeIngredient: { value: 200, unit: "ppm", basis: "w/v" },
+        contains: { value: 20, unit: "%", basis: "w/w" },
+      },
+      form: "dry",
+      ratio: { parts: 1, to: 100, of: "mix" },
+      finished: qty(300, "qt"),
+      errorPercent: 10,
+    }),
+    working.injectorStock({
+      rate: qty(2, "mL/L"),
+      form: "liquid",
+      ratio: { parts: 1, to: 64, of: "water" },
+      stock: qty(5, "L"),
+    }),
+  ],
+  injectedStrength: [
+    working.injectedStrength({
+      stock: { value: 2, unit: "%", basis: "w/v" },
+      ratio: { parts: 1, to: 100, of: "water" },
+      errorPercent: 5,
+    }),
+  ],
+  checkInjector: (["mix", "water"] as const).map((of) =>
+    working.checkInjector({ ratio: { parts: 1, to: 100, of }, drawn: qty(5, "fl_oz"), caught: qty(15, "L") }),
+  ),
   diluteMix: [
     working.diluteMix({
       from: { value: 0.75, unit: "%", basis: "w/v" },
