@@ -77,6 +77,7 @@ topic("13_orchard", () => {
       right: 10_000 / (number(one, "row") * tree),
     }));
   for (const row of [3, 4, 4.5, 5, 6]) agrees(`orch_spacing_${row}m`, perHectare);
+  publicationErrs("orch_kvk_coconut", "10,000 / 7.5² is 178, printed as 175", perHectare);
   publicationErrs("orch_spacing_3.5m", "10,000 / (3.5 × 2) is 1,429, not 1,426", perHectare);
 
   agrees("orch_psu_trees", (one) => {
