@@ -121,6 +121,7 @@ export {
   whatChanged,
 } from "./output-rate/index.js";
 export {
+  type ApplicationKind,
   type ApplicationRecord,
   CAUTIONS,
   type Caution,
@@ -134,6 +135,7 @@ export {
   type LoadProduct,
   type Mix,
   type MixInput,
+  MOST_RATES,
   type PartPlot,
   type Plan,
   type PlanComparison,
@@ -212,6 +214,7 @@ export {
   MIXING_STEPS,
   type MixedLoad,
   type MixedLoads,
+  type MixingRules,
   type MixingStep,
   type MixStrength,
   mixingOrder,

@@ -47,7 +47,7 @@ export const MEASURED_OUTPUT: EitherField<Measured<Flow> | TimedCatch> = either<
  * Formula: flow = caught / time (definition of a flow).
  *
  * @param one - what was caught, and in what time, each more than 0
- * @returns the flow in gal/min, imp_gal/min or L/min, like what was caught
+ * @returns the flow in gal/min, `imp_gal/min` or L/min, like what was caught
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
  * @example
@@ -123,7 +123,7 @@ const CATCHES: ObjectField<TimedCatches> = object<TimedCatches>({
  * Formula: flow = Σ caught / Σ time (definition of an average flow).
  *
  * @param input - the catches
- * @returns the flow in gal/min, imp_gal/min or L/min, like the first catch
+ * @returns the flow in gal/min, `imp_gal/min` or L/min, like the first catch
  * @throws SprayMathError `too-few`, `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or
  * `out-of-range`, with the catch in the path: `catches[1].time`
  *
@@ -200,7 +200,7 @@ export const PLANT_TIMING: ObjectField<PlantTiming> = object<PlantTiming>({
  * Formula: volume = flow × time (definition of a flow).
  *
  * @param input - the flow or a timed catch, and the time for each plant
- * @returns the volume in fl_oz, imp_fl_oz or mL, like the flow
+ * @returns the volume in `fl_oz`, `imp_fl_oz` or mL, like the flow
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
  * @example

@@ -1,5 +1,4 @@
-import type { PracticeMessages } from "../../src/practice/index.ts";
-import { ENGLISH_WORDS } from "../../src/worksheet/index.ts";
+import { ENGLISH_WORDS, type Messages } from "../../src/worksheet/index.ts";
 
 // A third language, as the test that a table of words is all it takes. The compiler finds what is missing.
 const GROUND = "Grundfläche";
@@ -50,7 +49,7 @@ const injector = {
 const scatter = (what: string) => ({ x: what, mean: "Mittel", n: "Anzahl" });
 
 /** Everything in German. */
-export const GERMAN: PracticeMessages = {
+export const GERMAN: Messages = {
   language: "de",
   lines: {
     "units.convert": {
@@ -557,7 +556,10 @@ export const GERMAN: PracticeMessages = {
       terms: { strength: "Stärke der Stammlösung", taken: "entnommen" },
     },
     "plan.treated": { found: "behandelte Fläche im Ganzen", terms: { x: "Schlag {n}" } },
-    "practice.spoons": { found: "ganze gestrichene Löffel", terms: { amount: "Löffel für die Menge" } },
+    "practice.spoons": {
+      found: "ganze gestrichene Löffel",
+      terms: { amount: "Menge des Mittels", spoon: "ein Löffel" },
+    },
     "practice.product": {
       found: "Mittel für den Schlag",
       terms: { rate: "Aufwand des Mittels", area: TREATED },
@@ -585,6 +587,8 @@ export const GERMAN: PracticeMessages = {
     label: "Es gilt die Gebrauchsanleitung.",
     "clean-water": "Nur mit klarem Wasser eichen.",
     protection: "Die vorgeschriebene Schutzkleidung tragen.",
+    drift: "Nicht spritzen, wenn der Wind die Brühe abtreiben kann.",
+    rinse: "Leere Behälter dreimal in den Tank ausspülen.",
     tools: "Messgeräte nur für Pflanzenschutzmittel verwenden.",
     recalibrate: "Nach jeder Änderung neu eichen.",
     "local-rules": "Es gelten die Vorschriften am Ort.",
@@ -610,47 +614,6 @@ export const GERMAN: PracticeMessages = {
   },
   units: { "gal/ac": "Gallonen je Acre", ac: "Acre", tsp: "TL", tbsp: "EL" },
   sources: { definition: "Begriffsbestimmung", "plane geometry": "ebene Geometrie" },
-  problems: {
-    "area-rectangle": "Ein Schlag ist {length} lang und {width} breit. Fläche ({unit})?",
-    "area-triangle": "Ein Dreieck hat die Grundseite {base} und die Höhe {height}. Fläche ({unit})?",
-    "area-trapezoid": "Zwei Parallelseiten, {base} und {top}, im Abstand {height}. Fläche ({unit})?",
-    "strip-calibration": "Auf {distance} bei {swath} Breite: {used} Wasser. Ausbringmenge ({unit})?",
-    "catch-calibration":
-      "Eine Düse gibt {caught} in {time}, Abstand {width}, Tempo {speed}. Ausbringmenge ({unit})?",
-    "tank-loads": "Von {ground} werden {area} gespritzt, {rate}, Füllung {fill}. Wie viele Füllungen?",
-    "product-per-tank":
-      "Aufwand {rate}, Ausbringmenge {carrierRate}, Füllung {fill}, Dichte {density}. Mittel je Füllung ({unit})?",
-    "household-measure": "{amount} abmessen mit {spoon}, nie zu viel. Wie viele ganze Löffel?",
-    band: "{rows} Reihen, {rowLength} lang, Abstand {rowSpacing}, Band {bandWidth}, Aufwand {rate}. Mittel ({unit})?",
-    "percent-mix": "{percent} eines Zusatzes in {fill}. Wie viel ({unit})?",
-    dilution: "Aus {from} werden {volume} zu {to}. Wie viel davon nehmen ({unit})?",
-    "whole-job":
-      "{rows} Reihen, {rowLength} lang, Abstand {rowSpacing}, Band {bandWidth}; {used} auf {distance}; Füllung {fill}; Aufwand {rate}. Mittel in der letzten Füllung ({unit})?",
-  },
-  mistakes: {
-    "sides-added": "Zusammengezählt statt malgenommen.",
-    "not-halved": "Die Hälfte vergessen.",
-    "long-side-only": "Nur die längere Seite gerechnet.",
-    "wrong-land-unit": "Durch die falsche Zahl geteilt.",
-    "inverted-ratio": "Das Verhältnis umgedreht.",
-    "small-unit-as-large": "Die kleine Einheit als große genommen.",
-    "width-in-small-unit": "Die Breite nicht umgerechnet.",
-    "width-left-out": "Die Breite weggelassen.",
-    "seconds-as-minute": "Für eine ganze Minute gehalten.",
-    "rounded-down": "Die letzte Füllung weggelassen.",
-    "rounded-up": "Den letzten Löffel aufgerundet.",
-    "ground-area": "Das ganze Feld gerechnet.",
-    "ground-for-treated": "Den Boden zwischen den Bändern mitgerechnet.",
-    "one-row-too-few": "Zwischenräume statt Reihen gezählt.",
-    "unscaled-product": "Die Menge für eine Flächeneinheit genommen.",
-    "weighed-as-volume": "Volumen gewogen.",
-    "large-spoon": "Löffel dreimal so groß gerechnet.",
-    "percent-as-part": "Nicht durch 100 geteilt.",
-    "per-mille": "Durch 1000 geteilt.",
-    "parts-of-water": "Als Teile zum Wasser gerechnet.",
-    "took-the-water": "Das ist das Wasser.",
-    "full-tank-dose": "Die Menge einer vollen Füllung.",
-  },
   text: {
     title: "Spritzauftrag",
     cardTitle: "Feldkarte",
@@ -709,13 +672,5 @@ export const GERMAN: PracticeMessages = {
     severityRefusal: "Nicht spritzen",
     ofProduct: "{product}: {issue}",
     ofProductOnPlot: "{product} auf {plot}: {issue}",
-  },
-  practice: {
-    title: "Übungsaufgaben",
-    problem: "Aufgabe {number}",
-    answer: "Lösung",
-    mistakes: "Häufige falsche Lösungen",
-    wrongAnswer: "Falsche Lösung",
-    shows: "Was sie zeigt",
   },
 };
