@@ -69,7 +69,7 @@ describe("the dilute rate", () => {
     expect(diluteRate({ canopy: qty(10, "m3/ha"), spray }).value).toBeCloseTo(1, 12);
     expect(diluteRate({ canopy: qty(1_000_000, "m3/ha"), spray }).value).toBeCloseTo(100_000, 6);
     expect(refusal(() => diluteRate({ canopy: qty(200, "gal/ac"), spray })).message).toBe(
-      "200 gal/ac can't be a tree-row volume. Enter height × width × row length per area, such as 200000 cu ft/ac.",
+      "200 gal/ac can't be a tree-row volume. Enter height × width × row length per area, such as 200,000 cu ft/ac.",
     );
   });
 
