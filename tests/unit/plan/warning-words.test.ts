@@ -139,7 +139,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration",
           message:
-            "The output rate is 2 gal/ac, less than usual for such sprayers (from 5 gal/ac). Check the units for the strip and the refill, then calibrate again.",
+            "The output rate is 2 gal/ac, less than usual for such sprayers (from 5 gal/ac). Check the units of strip and refill, then calibrate again.",
           figures: { rate: { value: 2, unit: "gal/ac" }, limit: { value: 5, unit: "gal/ac" } },
         },
         {
