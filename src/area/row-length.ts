@@ -175,7 +175,7 @@ const PLANTED: ObjectField<PlantedGroundInput> = /* @__PURE__ */ object<PlantedG
 });
 
 /**
- * The ground that a number of trees, vines or plants stands on: the reverse of {@link plantCount}, for an orchard whose trees
+ * The ground that a number of trees, vines or plants stands on: the reverse of {@link plantCount}. For an orchard whose trees
  * are easier to count than its ground is to measure.
  *
  * Formula: ground = plants × row spacing × plant spacing (How to calculate the tree-hectares or tree-acres in an orchard, Cider

@@ -190,7 +190,7 @@ function canopyIsPossible({ canopy }: Partly<DiluteRateInput>, check: Check): vo
  * leaves just drip, and see what it took.
  *
  * @param input - the canopy, and the spray for so much of it
- * @returns the volume per area of ground, in gal/ac, imp_gal/ac or L/ha, like the spray
+ * @returns the volume per area of ground, in `gal/ac`, `imp_gal/ac` or `L/ha`, like the spray
  * @throws SprayMathError `out-of-range` for a volume that no canopy has, `conflict` where the trees are wider than the rows are
  * apart, `missing`, `not-a-quantity`, `not-finite`, `unknown-unit` or `wrong-dimension`
  *

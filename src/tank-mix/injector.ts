@@ -35,9 +35,9 @@ import { rateFitsForm, SINGLE_RATE, type SingleRate, sizesFor } from "./label-ra
 import { isMixable, linesOfAmount, productAmountOf, productInOne } from "./product.js";
 
 /**
- * The setting of a ratio injector (proportioner). `1:100` means two things, so `of` is never left out: `mix`, one part of stock in
- * 100 parts of what comes out of the hose, as fact sheets of the Universities of Maryland and Massachusetts have it; `water`, one
- * part of stock to 100 parts of water, as many pumps are built. A setting of 2 % is 2 parts to 100.
+ * The setting of a ratio injector (proportioner). `1:100` means two things, so `of` is never left out. With `mix` it is one part of
+ * stock in 100 parts of what comes out of the hose, as fact sheets of the Universities of Maryland and Massachusetts have it. With
+ * `water` it is one part of stock to 100 parts of water, as many pumps are built. A setting of 2 % is 2 parts to 100.
  */
 export interface InjectorRatio {
   /** Parts of stock. More than 0. */
@@ -194,7 +194,7 @@ export interface InjectorStock {
  * Source: Care and Calibration of Injector Pumps (University of Maryland Extension, FS-1121, 2020).
  *
  * @param input - the rate in what comes out, the setting, and the run or the stock
- * @returns volumes in gal, imp_gal or L, by the system of the one that is given; the product and strengths as {@link productAmount}
+ * @returns volumes in `gal`, `imp_gal` or `L`, by the system of the one that is given; the product and strengths as {@link productAmount}
  * has them; each within 8 ulp of the exact value
  * @throws SprayMathError `conflict` for a setting upside down, or for a stock that can't hold the product, `wrong-dimension` for a
  * rate per area or row, `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`, `unknown-choice` or `out-of-range`
