@@ -102,20 +102,6 @@ topic("09_area", () => {
   publicationErrs("area_osu_pond_round", "520² / 547,390 is 0.49398, cut to 0.4939", (one) => [
     { key: "area", ours: round(one), within: 0.00005, right: 520 ** 2 / (4 * Math.PI * 43_560) },
   ]);
-  agrees("trade_tpwd_rect", (one) => {
-    const area = rectangleArea({ length: length(one, "length"), width: length(one, "width") });
-    return [
-      { key: "ft2", ours: area.value, within: 0.5 },
-      { key: "acres", ours: valueIn(area, "ac"), within: 0.005 },
-    ];
-  });
-  agrees("trade_tpwd_triangle", (one) => {
-    const area = triangleArea({ base: length(one, "base"), height: length(one, "height") });
-    return [
-      { key: "ft2", ours: area.value, within: 0.5 },
-      { key: "acres", ours: valueIn(area, "ac"), within: 0.005 },
-    ];
-  });
   agrees("area_tx_acre_foot", (one) => {
     const whole = qty(number(one, "one"), "ac_ft");
     return [

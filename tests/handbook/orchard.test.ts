@@ -1,7 +1,7 @@
-import { groundArea, plantCount, plantedGround } from "../../src/area/index.ts";
+import { groundArea, plantCount } from "../../src/area/index.ts";
 import { diluteRate, ratePerPlant, treeRowVolume } from "../../src/output-rate/index.ts";
 import { concentrateSpray, productAmount } from "../../src/tank-mix/index.ts";
-import { convert, qty, valueIn } from "../../src/units/index.ts";
+import { qty, valueIn } from "../../src/units/index.ts";
 import { agrees, type HandbookCase, publicationErrs, topic } from "./harness.ts";
 
 const number = (one: HandbookCase, key: string): number => Number(one.inputs[key]?.[0]);
@@ -102,15 +102,6 @@ topic("13_orchard", () => {
       within: 0.005,
     },
   ]);
-  agrees("trade_cider_ac", (one) => {
-    const ground = plantedGround({
-      plants: number(one, "trees"),
-      rowSpacing: feet(one, "row"),
-      plantSpacing: feet(one, "tree"),
-    });
-    return [{ key: "area", ours: convert(ground, "ac").value, within: 0.005 }];
-  });
-
   agrees("orch_onfruit_kg", (one) => {
     const rate = qty(number(one, "rate") / 500, "kg/L");
     const { amount } = productAmount({ rate, form: "dry", carrier: qty(number(one, "volume"), "L") });

@@ -1,6 +1,5 @@
 import { expect, it } from "vitest";
 import {
-  activeIngredientRate,
   carrierFor,
   productAmount,
   productInLoads,
@@ -8,15 +7,7 @@ import {
   type SingleRate,
   splitLoads,
 } from "../../src/tank-mix/index.ts";
-import {
-  convert,
-  type MassRate,
-  qty,
-  type TreatedArea,
-  type Unit,
-  type Volume,
-  valueIn,
-} from "../../src/units/index.ts";
+import { convert, qty, type TreatedArea, type Unit, type Volume, valueIn } from "../../src/units/index.ts";
 import { agrees, type Check, type HandbookCase, publicationErrs, topic } from "./harness.ts";
 
 const input = (one: HandbookCase, key: string): number => one.inputs[key]?.[0] as number;
@@ -337,34 +328,6 @@ topic("07_tank_mix", () => {
     });
     return [{ key: "percent", ours: valueIn(amount as Volume, "gal"), within: 0.005 }];
   });
-  agrees("trade_upm_dry", (one) => {
-    const product = qty(input(one, "product"), "kg/ha");
-    const rate = activeIngredientRate({ product, contains: qty(input(one, "content"), "g/kg") });
-    return [{ key: "ai", ours: convert(rate as MassRate, "g/ha").value, within: 0.5 }];
-  });
-  agrees("trade_iari_3g", (one) => {
-    const product = productRate({
-      activeIngredient: qty(input(one, "ai"), "g/ha"),
-      contains: { value: input(one, "content"), unit: "%", basis: "w/w" },
-      form: "dry",
-    });
-    return [{ key: "product", ours: convert(product as MassRate, "kg/ha").value, within: 0.005 }];
-  });
-  agrees("trade_who_75wp", (one) => {
-    const rate = {
-      activeIngredient: qty(input(one, "ai"), "g/m2"),
-      contains: { value: input(one, "content"), unit: "%", basis: "w/w" },
-    } as const;
-    const carrierRate = qty(input(one, "rate"), "mL/m2");
-    const grams = (liters: number): number =>
-      productAmount({ rate, form: "dry", carrier: qty(liters, "L"), carrierRate }).amount.value;
-    // The liter is printed as 66.6: cut, not rounded.
-    return [
-      { key: "per_L", ours: grams(1), within: 0.1 },
-      { key: "tank", ours: grams(input(one, "tank")), within: 0.05 },
-    ];
-  });
-
   it("gives a printed load the same whether it is worked out alone or shared out of the whole job", () => {
     const loads = [{ carrier: qty(20, "gal") }, { carrier: qty(10, "gal") }];
     const { amount } = productAmount({ rate: qty(2, "lb/100gal"), form: "dry", carrier: qty(30, "gal") });
