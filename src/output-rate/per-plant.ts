@@ -99,7 +99,7 @@ export function ratePerPlant(input: RatePerPlantInput): Volume | Mass {
 
 /** What each plant gets of a rate per area. Trusts its input. */
 export function amountPerPlant(input: Spaced | Counted, at = ""): Volume | Mass {
-  const { over, per = "" } = resolveUnit(input.rate.unit, "unit");
+  const { over, per = "" } = resolveUnit(input.rate.unit);
   const each = inUnit(groundOfOne(input), per as AreaUnit);
   return positiveIn(input.rate.value * each, over as VolumeUnit | MassUnit, at) as Volume | Mass;
 }
@@ -130,7 +130,7 @@ function groundOfOne(input: Spaced | Counted): Area {
 export function ratePerPlantWorking(input: RatePerPlantInput): WorkingLine[] {
   const given = checked(input, PER_PLANT) as Spaced | Counted;
   const { rate } = given;
-  const { over } = resolveUnit(rate.unit, "unit");
+  const { over } = resolveUnit(rate.unit);
   const { unit: area } = groundOfOne(given);
   const [formula, terms]: [string, Record<string, GivenTerm>] =
     "plants" in given

@@ -257,7 +257,7 @@ interface WorkedDilute extends WorkedRate<VolumeRate> {
 function workedDilute({ canopy: given, spray }: DiluteRateInput, at: string): WorkedDilute {
   const canopy = "height" in given ? volumeOfCanopy(given, at) : given;
   const { volumeRate, landArea } = unitsLike(spray.unit);
-  const { over, per = "" } = resolveUnit(spray.unit, "unit");
+  const { over, per = "" } = resolveUnit(spray.unit);
   const unit = perUnit(per, landArea) as VolumeRate["unit"];
   const value = inUnit(canopy, unit) * spray.value;
   return { canopy, unit, ...workedRate(value, perUnit(over, landArea), volumeRate, at) };

@@ -190,7 +190,7 @@ function concentrateOf({ dilute, concentrate, factor, product }: ConcentrateInpu
     concentrate: concentrate ?? positiveIn(dilute.value / times, dilute.unit),
   };
   if (product === undefined) return found;
-  const { over, per = "" } = resolveUnit(dilute.unit, "unit");
+  const { over, per = "" } = resolveUnit(dilute.unit);
   const carrier = { value: 1, unit: over as VolumeUnit };
   const at = "product.rate";
   const rated = strengthOfRate(product.rate, { form: product.form, carrier, carrierRate: dilute }, at);

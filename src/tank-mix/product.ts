@@ -185,7 +185,7 @@ function strengthTerms(rate: SingleRate, sizes: JobSizes, at: string): StrengthT
   const { carrierRate, area } = sizes as Complete<JobSizes>;
   const carrierRateIn = (per: string): GivenTerm => [carrierRate, perUnit(carrier.unit, per)];
   if (read.kind === "area" && read.per !== "ground") {
-    const { per = "" } = resolveUnit(carrierRate.unit, "unit");
+    const { per = "" } = resolveUnit(carrierRate.unit);
     return { kind: "area", amount, terms: { rate: rateIn(per), carrierRate: carrierRateIn(per) }, active };
   }
   const kind = read.kind === "length" ? "rowLength" : "ground";
@@ -345,7 +345,7 @@ export function productInOne({ value, unit }: Concentration): {
   readonly product: Quantity;
   readonly mix: Quantity;
 } {
-  const { over, per = "" } = resolveUnit(unit, "unit");
+  const { over, per = "" } = resolveUnit(unit);
   return { product: { value, unit: over }, mix: { value: 1, unit: per as Unit } };
 }
 
