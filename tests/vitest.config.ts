@@ -8,7 +8,7 @@ export const resolve = {
     // Examples import the package by its name; here that is the source.
     { find: /^swath-to-spoon$/, replacement: `${root}src/index.ts` },
     { find: "swath-to-spoon/area/geodesic", replacement: `${root}src/area/geodesic.ts` },
-    { find: /^swath-to-spoon\/words\/(\w+)$/, replacement: `${root}src/words/$1.ts` },
+    { find: /^swath-to-spoon\/words\/([\w-]+)$/, replacement: `${root}src/words/$1.ts` },
     { find: "swath-to-spoon/worksheet/latex", replacement: `${root}src/worksheet/latex.ts` },
     { find: /^swath-to-spoon\/([a-z-]+)$/, replacement: `${root}src/$1/index.ts` },
     // One file in place of 900, which every test file would load again.

@@ -1,5 +1,21 @@
-export type { PracticeOptions, PracticeSheetOptions } from "./options.js";
-export { type PracticeMistake, type PracticeProblem, practiceProblem, practiceTopics } from "./problem.js";
+export { type AnswerCheck, type AnswerVerdict, checkAnswer } from "./check-answer.js";
+export type { MistakeCode, MistakeWords } from "./mistakes.js";
+export type { AnswerOptions, PracticeOptions, PracticeSheetOptions, ProblemOptions } from "./options.js";
+export {
+  type PracticeMistake,
+  type PracticeProblem,
+  practiceProblem,
+  practiceTopics,
+  problemFrom,
+  type ShownMistake,
+} from "./problem.js";
 export { practiceSheet } from "./sheet.js";
-export type { MistakeCode, PracticeTopic, ProblemKind } from "./topics/drawn-problem.js";
-export { ENGLISH_PRACTICE_WORDS, type PracticeLines, type PracticeMessages } from "./words.js";
+export type { TopicWords } from "./topic-words.js";
+export type { PracticeTopic } from "./topics/all.js";
+export type { Difficulty, Given, GivenFigure, PracticeAnswer, Wordings } from "./topics/topic.js";
+export {
+  ENGLISH_PRACTICE_WORDS,
+  type PracticeLines,
+  type PracticeMessages,
+  type PracticeText,
+} from "./words.js";

@@ -1,69 +1,65 @@
+import type { Figures } from "../errors.js";
 import { frozen } from "../frozen.js";
 import { checked } from "../units/check.js";
-import { choice, count } from "../units/fields.js";
+import { type ChoiceField, choice, count } from "../units/fields.js";
 import { refusal } from "../units/message.js";
+import { firstSystem, systemOf } from "../units/systems.js";
 import type { Quantity, UnitSystem } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 import { type Writer, writerFor } from "../worksheet/words/writer.js";
-import { PRACTICE_OPTIONS, type PracticeOptions } from "./options.js";
+import type { MistakeCode, MistakeWords } from "./mistakes.js";
+import { PRACTICE_OPTIONS, PROBLEM_OPTIONS, type PracticeOptions, type ProblemOptions } from "./options.js";
 import { drawFrom, MOST_SEED } from "./random.js";
-import { drawCatchCalibration, drawStripCalibration } from "./topics/calibration.js";
-import type { DrawnProblem, DrawProblem, MistakeCode, PracticeTopic } from "./topics/drawn-problem.js";
-import { drawArea, drawBand } from "./topics/fields.js";
+import { type PracticeTopic, TOPICS } from "./topics/all.js";
+import { type Sizes, sizesIn } from "./topics/sizes.js";
 import {
-  drawDilution,
-  drawHouseholdMeasure,
-  drawPercentMix,
-  drawProductPerTank,
-  drawTankLoads,
-} from "./topics/mixing.js";
-import { drawWholeJob } from "./topics/whole-job.js";
+  type Difficulty,
+  figuresDrawer,
+  type Given,
+  type GivenFigure,
+  inAnswerUnit,
+  type PracticeAnswer,
+} from "./topics/topic.js";
 import { ENGLISH_PRACTICE_WORDS, type PracticeMessages } from "./words.js";
+import { wrongAnswers } from "./wrong-answers.js";
+
+/** A mistake with its words. */
+export interface ShownMistake extends MistakeWords {
+  /** Which one. */
+  readonly mistake: MistakeCode;
+}
 
 /** A common wrong answer. */
-export interface PracticeMistake {
-  /** Which mistake it shows. */
-  readonly mistake: MistakeCode;
+export interface PracticeMistake extends ShownMistake {
   /** The answer that it leads to, unrounded. */
-  readonly answer: Quantity | number;
-  /** The mistake in words. */
-  readonly shows: string;
+  readonly answer: PracticeAnswer;
+  /** Other mistakes that lead to the same answer. */
+  readonly also: readonly MistakeCode[];
 }
 
 /** A practice problem with its key. Plain data. */
 export interface PracticeProblem {
   /** What it is about. */
   readonly topic: PracticeTopic;
-  /** The seed that it was made from. */
-  readonly seed: number;
+  /** How hard it is: 1 one step; 2 one formula with a change of units, or two steps; 3 steps that build on each other. */
+  readonly difficulty: Difficulty;
   /** The system of units that it is set in. */
   readonly units: UnitSystem;
+  /** The seed that it was made from; none for figures of one's own. */
+  readonly seed?: number | undefined;
   /** The problem in words. */
   readonly problem: string;
   /** What the problem gives, by name. */
-  readonly given: Readonly<Record<string, Quantity | number>>;
+  readonly given: Given;
   /** The right answer, unrounded. */
-  readonly answer: Quantity | number;
+  readonly answer: PracticeAnswer;
   /** The way to it, line by line. */
   readonly working: readonly WorkingLine[];
-  /** The common wrong answers: each apart from the right one, and from one another, by more than rounding. */
+  /** The common wrong answers, the likelier ones first: each apart from the right one, and from one another, by more than 2%. */
   readonly mistakes: readonly PracticeMistake[];
 }
 
-const TOPICS: Readonly<Record<PracticeTopic, DrawProblem>> = {
-  area: drawArea,
-  "strip-calibration": drawStripCalibration,
-  "catch-calibration": drawCatchCalibration,
-  "tank-loads": drawTankLoads,
-  "product-per-tank": drawProductPerTank,
-  "household-measure": drawHouseholdMeasure,
-  band: drawBand,
-  "percent-mix": drawPercentMix,
-  dilution: drawDilution,
-  "whole-job": drawWholeJob,
-};
-
-/** The topics of practice problems, from easy to hard as far as can be said. */
+/** The topics of practice problems, from easy to hard. */
 export const practiceTopics: readonly PracticeTopic[] = /* @__PURE__ */ frozen(
   /* @__PURE__ */ Object.keys(TOPICS) as PracticeTopic[],
 );
@@ -73,14 +69,14 @@ export const practiceTopics: readonly PracticeTopic[] = /* @__PURE__ */ frozen(
  * with the mistake that each shows.
  *
  * The same topic, seed and options give the same problem on every machine. Sizes, rates and speeds are drawn from what
- * small farms and their sprayers have (common practice, no source); a draw whose wrong answers come within 3 % of the
- * right one, or of one another, is dropped for the next. Random numbers: the "minimal standard" generator of S. K. Park
+ * small farms and their sprayers have (common practice, no source). The answer ends after three figures at most. Mistakes
+ * that lead to the same answer within 2% are one. Random numbers: the "minimal standard" generator of S. K. Park
  * and K. W. Miller, Communications of the ACM 31 (10), 1988.
  *
  * @param topic - one of `practiceTopics`
- * @param seed - a whole number from 0 to 2,147,483,645
+ * @param seed - a whole number from 0 to 2³¹ − 3
  * @param options - see {@link PracticeOptions}
- * @returns the problem; `practiceSheet` lays out several
+ * @returns the problem; `practiceSheet` lays out several, `checkAnswer` checks an answer to one
  * @throws SprayMathError `unknown-choice` for a topic, a system or a locale that is not one, `out-of-range` for a seed,
  *   `unknown-field` for an option that there is not
  *
@@ -89,8 +85,8 @@ export const practiceTopics: readonly PracticeTopic[] = /* @__PURE__ */ frozen(
  * import { practiceProblem } from "swath-to-spoon/practice";
  *
  * const { problem, answer, mistakes } = practiceProblem("percent-mix", 7);
- * console.log(problem); // The label calls for 0.5% v/v of an additive in the mix. How much of it goes into a tank of 8 gal (fl oz)?
- * console.log(answer, mistakes[0]?.mistake); // { value: 5.12, unit: 'fl_oz' } percent-as-part
+ * console.log(problem); // You treat the nursery beds at Brackenby. The label says to add 0.5% v/v of a spreader. The tank is filled to 4 gal. How much spreader is that (fl oz)?
+ * console.log(answer, mistakes[0]?.mistake); // { value: 2.56, unit: 'fl_oz' } percent-as-part
  * ```
  */
 export function practiceProblem(
@@ -98,53 +94,163 @@ export function practiceProblem(
   seed: number,
   options: PracticeOptions = {},
 ): PracticeProblem {
-  checked(topic, choice("What it is about.", practiceTopics), "topic");
+  checked(topic, TOPIC, "topic");
   // A seed of -0 is 0.
   const from = checked(seed, count("A whole number.", 0, MOST_SEED), "seed");
   const { units = "us", ...writing } = checked(options, PRACTICE_OPTIONS, "options");
-  const writer = writerFor(writing, ENGLISH_PRACTICE_WORDS);
-  const { kind, given, answer, working, slips } = drawn(topic, from, units);
-  return {
-    topic,
-    seed: from,
-    units,
-    problem: problemText(writer, { kind, given, answer }),
-    given,
-    answer,
-    working,
-    mistakes: slips.map((slip) => ({ ...slip, shows: writer.messages.mistakes[slip.mistake] })),
-  };
+  const draw = drawFrom(from);
+  const sizes = sizesIn(units);
+  const given = drawn(topic, from, sizes, draw);
+  const scene = { wording: draw.pick([1, 2, 3, 4]), farm: draw.pick(FARMS) };
+  const problem = problemOf(topic, given, sizes, scene, writerFor(writing, ENGLISH_PRACTICE_WORDS));
+  return { ...problem, seed: from };
 }
 
-// A few dozen draws are dropped at the very most; the bound is for a topic that could give none.
-const MOST_DRAWS = 10_000;
+/**
+ * A practice problem with figures of one's own: the same problem, answer, working and mistakes as one that is drawn.
+ *
+ * @param topic - one of `practiceTopics`
+ * @param given - every figure that the topic gives, by name: the guide page about teaching lists them
+ * @param options - see {@link ProblemOptions}
+ * @returns the problem
+ * @throws SprayMathError `missing` or `unknown-field` for a figure that is missing or that the topic does not have, with its
+ *   path; what the figures' formula throws; `unknown-choice`, `unknown-field` or `out-of-range` for a topic or an option
+ *
+ * @example
+ * ```ts
+ * import { problemFrom } from "swath-to-spoon/practice";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const { answer, problem } = problemFrom("strip-calibration", {
+ *   used: qty(43, "fl_oz"),
+ *   swath: qty(36, "in"),
+ *   distance: qty(200, "ft"),
+ * });
+ * console.log(problem); // On a test strip of 200 ft at Quillmere, sprayed 36 in wide, the sprayer used 43 fl oz of water. What is the output rate (gal/ac)?
+ * console.log(answer); // { value: 24.3890625, unit: 'gal/ac' }
+ * ```
+ */
+export function problemFrom(
+  topic: PracticeTopic,
+  given: Given,
+  options: ProblemOptions = {},
+): PracticeProblem {
+  checked(topic, TOPIC, "topic");
+  const figures = checked(given, TOPICS[topic].fields, "given");
+  const {
+    wording = 1,
+    units = systemOfFigures(figures),
+    ...writing
+  } = checked(options, PROBLEM_OPTIONS, "options");
+  const scene = { wording, farm: FARMS[0] as string };
+  const writer = writerFor(writing, ENGLISH_PRACTICE_WORDS);
+  return problemOf(topic, figures, sizesIn(units), scene, writer);
+}
 
-function drawn(topic: PracticeTopic, seed: number, units: UnitSystem): DrawnProblem {
-  const draw = drawFrom(seed);
+/** The system of figures. Imperial measure shares its feet and pounds with the US: a gallon or a pint shows which it is. */
+function systemOfFigures(given: Given): UnitSystem {
+  const all = Object.values(given).flat() as (Quantity | number | string)[];
+  const isImperial = all.some((one) => typeof one === "object" && systemOf(one.unit) === "imperial");
+  return isImperial ? "imperial" : firstSystem(given);
+}
+
+/** A topic. */
+export const TOPIC: ChoiceField<PracticeTopic> = /* @__PURE__ */ choice("What it is about.", practiceTopics);
+
+// Invented names, which need no translation.
+const FARMS = [
+  "Quillmere",
+  "Dunnock Rise",
+  "Tansy Hollow",
+  "Otterwell",
+  "Brackenby",
+  "Saltgrass Farm",
+  "Larkmoor",
+  "Thistlecombe",
+  "Pebblewick",
+  "Marrow Hill",
+];
+
+// A few thousand draws are dropped at the very most; the bound is for a topic that could give none.
+const MOST_DRAWS = 1_000_000;
+
+function drawn(topic: PracticeTopic, seed: number, sizes: Sizes, draw: ReturnType<typeof drawFrom>): Given {
+  const drawOnce = figuresDrawer(TOPICS[topic], sizes);
   for (let i = 0; i < MOST_DRAWS; i++) {
-    const problem = TOPICS[topic](draw, units);
-    if (problem !== undefined && tellsApart(problem)) return problem;
+    const given = drawOnce(draw);
+    if (given !== undefined) return given;
   }
   throw refusal("out-of-range", "seed-empty", "seed", "This seed gives no problem. Choose another.", {
     given: seed,
   });
 }
 
-const APART = 0.03;
-
-function tellsApart({ answer, slips }: DrawnProblem): boolean {
-  const values = [answer, ...slips.map((slip) => slip.answer)].map((one) =>
-    typeof one === "number" ? one : one.value,
-  );
-  return values.every((a, i) =>
-    values.slice(i + 1).every((b) => Math.abs(a - b) > APART * Math.max(Math.abs(a), Math.abs(b))),
-  );
+interface Scene {
+  /** Which wording, from 1. */
+  readonly wording: number;
+  readonly farm: string;
 }
 
-function problemText(
-  { messages, fill, unit }: Writer<PracticeMessages>,
-  { kind, given, answer }: Pick<DrawnProblem, "kind" | "given" | "answer">,
-): string {
-  const asked = typeof answer === "number" ? "" : unit(answer.unit);
-  return fill(messages.problems[kind], { ...given, unit: asked });
+function problemOf(
+  name: PracticeTopic,
+  given: Given,
+  sizes: Sizes,
+  { wording, farm }: Scene,
+  writer: Writer<PracticeMessages>,
+): PracticeProblem {
+  const topic = TOPICS[name];
+  const { messages, fill, unit } = writer;
+  const asked = topic.unit === undefined ? "" : unit(topic.unit(sizes));
+  const figures = { ...figuresIn(given, writer), unit: asked, farm };
+  return {
+    topic: name,
+    difficulty: topic.difficulty,
+    units: sizes.system,
+    problem: fill(messages.topics[name].problems[wording - 1] as string, figures),
+    given,
+    answer: inAnswerUnit(topic, topic.answer(given, sizes), sizes),
+    working: topic.working(given, sizes),
+    mistakes: wrongAnswers(topic, given, sizes).map(({ answer, mistakes: [mistake], also }) => ({
+      ...shownMistake(mistake as MistakeCode, sizes, writer),
+      answer: inAnswerUnit(topic, answer, sizes),
+      also,
+    })),
+  };
+}
+
+/** What a problem gives as it is filled into its words: several figures as one text. */
+function figuresIn(given: Given, { short, messages }: Writer<PracticeMessages>): Figures {
+  const list = new Intl.ListFormat(messages.language, { type: "conjunction" });
+  const written = (one: Quantity | string): string => (typeof one === "string" ? one : short(one));
+  const figure = (one: GivenFigure): Figures[string] =>
+    Array.isArray(one) ? list.format(one.map(written)) : (one as Quantity | number);
+  return Object.fromEntries(Object.entries(given).map(([name, one]) => [name, figure(one)]));
+}
+
+/** A mistake in words, with the units and factors of a system. */
+export function shownMistake(
+  mistake: MistakeCode,
+  sizes: Sizes,
+  { messages, fill }: Writer<PracticeMessages>,
+): ShownMistake {
+  const { what, see, mend } = messages.mistakes[mistake];
+  const { perVolume, perLabel, perLand, perLength, water, ...units } = sizes;
+  const figures = {
+    perVolume,
+    perLabel,
+    perLand,
+    perLength,
+    water: { value: water, unit: units.density },
+    small: units.smallVolume,
+    volume: units.volume,
+    label: units.label,
+    land: units.landArea,
+    otherLand: units.otherLand,
+    lawn: units.lawn,
+    area: units.area,
+    length: units.length,
+    width: units.width,
+    speed: units.speed,
+  };
+  return { mistake, what: fill(what, figures), see: fill(see, figures), mend: fill(mend, figures) };
 }

@@ -1,5 +1,3 @@
-import type { Draw } from "./topics/drawn-problem.js";
-
 const MODULUS = 2 ** 31 - 1;
 const MULTIPLIER = 16_807;
 
@@ -16,6 +14,12 @@ export function nextState(state: number): number {
   return (MULTIPLIER * state) % MODULUS;
 }
 
+/** Draws: the same from the same seed. */
+export interface Draw {
+  /** One of a list. */
+  readonly pick: <T>(list: readonly T[]) => T;
+}
+
 /** Draws that go by a seed from 0 to {@link MOST_SEED}, the same on every machine. */
 export function drawFrom(seed: number): Draw {
   let state = seed + 1;
@@ -27,12 +31,5 @@ export function drawFrom(seed: number): Draw {
   for (let i = 0; i < 4; i++) below(1);
   return {
     pick: (list) => list[below(list.length)] as (typeof list)[number],
-    step: (min, max, step) => {
-      const first = Math.round(min / step);
-      const last = Math.round(max / step);
-      // A tenth is no binary fraction: divide where that is exact.
-      const times = first + below(last - first + 1);
-      return step < 1 ? times / Math.round(1 / step) : times * step;
-    },
   };
 }

@@ -1,39 +1,16 @@
 import { checked } from "../units/check.js";
-import { choice, count, list } from "../units/fields.js";
-import { figure, made, table, written } from "../units/made.js";
-import { WORKING_LINE } from "../worksheet/lines/working-line.js";
+import { list } from "../units/fields.js";
 import { writtenLines } from "../worksheet/lines/written-line.js";
 import { facts, heading, sourcesList, text, working } from "../worksheet/render/page.js";
 import type { SheetBlock, SheetOfBlocks } from "../worksheet/render/sheets.js";
 import { writerFor } from "../worksheet/words/writer.js";
 import { PRACTICE_SHEET_OPTIONS, type PracticeSheetOptions } from "./options.js";
-import { type PracticeMistake, type PracticeProblem, practiceTopics } from "./problem.js";
-import { MOST_SEED } from "./random.js";
-import type { MistakeCode } from "./topics/drawn-problem.js";
+import type { PracticeProblem } from "./problem.js";
+import { PROBLEM } from "./problem-field.js";
+import type { PracticeAnswer } from "./topics/topic.js";
 import { ENGLISH_PRACTICE_WORDS } from "./words.js";
 
-const PROBLEMS = /* @__PURE__ */ (() =>
-  list(
-    "",
-    made<PracticeProblem>({
-      topic: choice("", practiceTopics),
-      seed: count("", 0, MOST_SEED),
-      units: choice("", ["us", "metric", "imperial"]),
-      problem: written(),
-      given: table(figure()),
-      answer: figure(),
-      working: list("", WORKING_LINE, { least: 0 }),
-      mistakes: list(
-        "",
-        made<PracticeMistake>({
-          mistake: choice("", Object.keys(ENGLISH_PRACTICE_WORDS.mistakes) as MistakeCode[]),
-          answer: figure(),
-          shows: written(),
-        }),
-        { least: 0 },
-      ),
-    }),
-  ))();
+const PROBLEMS = /* @__PURE__ */ list("", PROBLEM);
 
 /**
  * Writes practice problems on one sheet: for students the problems alone, for the teacher with answer, working and the
@@ -50,7 +27,7 @@ const PROBLEMS = /* @__PURE__ */ (() =>
  * import { practiceProblem, practiceSheet } from "swath-to-spoon/practice";
  * import { renderText } from "swath-to-spoon/worksheet";
  *
- * const problems = [practiceProblem("area", 1), practiceProblem("dilution", 1)];
+ * const problems = [practiceProblem("band", 1), practiceProblem("dilution", 1)];
  * const sheet = practiceSheet(problems, { answers: true });
  * console.log(sheet.blocks[0]); // { kind: 'heading', level: 2, text: 'Problem 1' }
  * console.log(renderText(sheet).split("\n")[0]); // Practice problems
@@ -65,15 +42,17 @@ export function practiceSheet(
   const writer = writerFor(writing, ENGLISH_PRACTICE_WORDS);
   const { messages, short, fill } = writer;
   const { text: words, practice } = messages;
+  const answerText = (answer: PracticeAnswer): string =>
+    typeof answer === "string" ? answer : short(answer);
   const key = ({ answer, working: lines, mistakes }: PracticeProblem): SheetBlock[] => [
-    facts(practice.answer, words, [{ name: practice.answer, value: short(answer) }]),
+    facts(practice.answer, words, [{ name: practice.answer, value: answerText(answer) }]),
     heading(3, words.working),
     ...working(writtenLines(lines, writer)),
     heading(3, practice.mistakes),
     facts(
       practice.mistakes,
       { what: practice.wrongAnswer, howMuch: practice.shows },
-      mistakes.map((one) => ({ name: short(one.answer), value: one.shows })),
+      mistakes.map((one) => ({ name: answerText(one.answer), value: one.what })),
       "table",
     ),
   ];

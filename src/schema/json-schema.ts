@@ -35,9 +35,9 @@ const LARGEST = 1e75;
  * The package has it for a whole job as `swath-to-spoon/schema/plan-input.schema.json`, and for a calibration record as
  * `swath-to-spoon/schema/calibration-record.schema.json`.
  *
- * It has all rules that JSON Schema can have. A value that it accepts may still be refused here: text must read as a number
- * or a quantity of the right dimension and range; a date must exist; fields must agree with one another, as a rate with its
- * product's form or a band with the row spacing; a number must not be too small to compute with; of the two numbers of a
+ * It has all rules that JSON Schema can have. A value that it accepts may still be refused here: text must read as a number or
+ * a quantity of the right dimension and range, and a date must exist. Fields must agree with one another, as a rate with its
+ * product's form or a band with the row spacing. A number must not be too small to compute with. Of the two numbers of a
  * station the second, an offset, must not be less than 0.
  *
  * @param schema - such as `planInputSchema()`

@@ -47,7 +47,8 @@ function basisOf(strength: Concentration | BasedFraction): string | undefined {
   return "basis" in strength ? strength.basis : undefined;
 }
 
-function strengthsFit({ from, to }: Partly<DilutionInput>, check: Check): void {
+/** Notes strengths that are given in two ways, and a weaker one that is the stronger. */
+export function strengthsFit({ from, to }: Partly<DilutionInput>, check: Check): void {
   if (from === undefined || to === undefined) return;
   const sameBasis = basisOf(from) === basisOf(to);
   if (!sameBasis || !areAlike(from, to))
@@ -76,7 +77,8 @@ export interface Dilution {
   readonly water: Volume;
 }
 
-function dilutionOf({ from, to, volume: whole }: DilutionInput): Dilution {
+/** What a dilution takes. Trusts its input. */
+export function dilutionOf({ from, to, volume: whole }: DilutionInput): Dilution {
   const { volume: unit } = unitsLike(whole.unit);
   const volume = inUnit(whole, unit);
   const take = Math.min(volume, (volume * inUnit(to, from.unit)) / from.value);
@@ -90,7 +92,7 @@ function dilutionOf({ from, to, volume: whole }: DilutionInput): Dilution {
  * dissolved amount stays the same, by definition of strength.
  *
  * @param input - more than 0 each; `to` no stronger than `from`, given in the same way and by volume
- * @returns volumes in gal, imp_gal or L, by the volume's system; `take` within 8 ulp of the exact value
+ * @returns volumes in gal, `imp_gal` or L, by the volume's system; `take` within 8 ulp of the exact value
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`, `out-of-range` or
  * `conflict`
  *
@@ -125,7 +127,11 @@ const SOURCE = "C1 * V1 = C2 * V2: the dissolved amount stays the same";
  * ```
  */
 export function diluteMixWorking(input: DilutionInput): WorkingLine[] {
-  const given = checked(input, DILUTION);
+  return linesOfDilution(checked(input, DILUTION));
+}
+
+/** The working of {@link dilutionOf}. Trusts its input. */
+export function linesOfDilution(given: DilutionInput): WorkingLine[] {
   const { from, to, volume } = given;
   const { take, water } = dilutionOf(given);
   return [
@@ -206,7 +212,7 @@ function stockOf({ amount, volume: whole, dose }: StockInput): Volume {
  * Formula: stock = volume × dose / amount. Source: C₁V₁ = C₂V₂, the dissolved amount stays the same.
  *
  * @param input - more than 0 each; the dose no more than the amount, the amount no more than what it is made up to
- * @returns the stock solution to measure, in fl_oz, imp_fl_oz or mL by the volume's system; within 8 ulp of the exact value
+ * @returns the stock solution to measure, in `fl_oz`, `imp_fl_oz` or mL by the volume's system; within 8 ulp of the exact value
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`, `out-of-range` or
  * `conflict`
  *

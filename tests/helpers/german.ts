@@ -1,5 +1,4 @@
-import type { PracticeMessages } from "../../src/practice/index.ts";
-import { ENGLISH_WORDS } from "../../src/worksheet/index.ts";
+import { ENGLISH_WORDS, type Messages } from "../../src/worksheet/index.ts";
 
 // A third language, as the test that a table of words is all it takes. The compiler finds what is missing.
 const GROUND = "Grundfläche";
@@ -34,10 +33,11 @@ const changed = (what: string) => ({
   found: `Faktor wegen: ${what}`,
   terms: { before: `${what} bei der Eichung`, now: `${what} jetzt` },
 });
+const flow = { flow: "Ausstoß", caught: "aufgefangene Menge", catchTime: "Auffangzeit" };
 const scatter = (what: string) => ({ x: what, mean: "Mittel", n: "Anzahl" });
 
 /** Everything in German. */
-export const GERMAN: PracticeMessages = {
+export const GERMAN: Messages = {
   language: "de",
   lines: {
     "units.convert": {
@@ -204,6 +204,29 @@ export const GERMAN: PracticeMessages = {
     "output-rate.time-for": { found: "Zeit für die Strecke", terms: { distance: DISTANCE, speed: SPEED } },
     "output-rate.average-speed-distance": { found: "ganze Strecke", terms: { x: "Strecke, Fahrt {n}" } },
     "output-rate.average-speed-time": { found: "ganze Zeit", terms: { x: "Zeit, Fahrt {n}" } },
+    "output-rate.flow": {
+      found: "Ausstoß",
+      terms: { caught: "aufgefangene Menge", time: "Auffangzeit" },
+    },
+    "output-rate.average-flow-caught": { found: "alles Aufgefangene", terms: { x: "Probe {n}" } },
+    "output-rate.average-flow-time": { found: "ganze Zeit", terms: { x: "Zeit, Probe {n}" } },
+    "output-rate.plant-volume": {
+      found: "Menge je Pflanze",
+      terms: { ...flow, time: "Zeit je Pflanze" },
+    },
+    "output-rate.plant-time": { found: "Zeit je Pflanze", terms: { ...flow, volume: "Menge je Pflanze" } },
+    "output-rate.spray-time": { found: "Spritzzeit", terms: { ...flow, volume: "Menge zu spritzen" } },
+    "output-rate.cover-time": {
+      found: "Zeit für das Stück",
+      terms: {
+        area: TREATED,
+        width: SWATH,
+        speed: SPEED,
+        travelTime: "Fahrzeit",
+        travelled: "abgesteckte Strecke",
+        efficiency: "Anteil der Spritzzeit in Prozent",
+      },
+    },
     "output-rate.rate-at-speed": {
       found: "Ausbringmenge beim neuen Tempo",
       terms: { rate: "Ausbringmenge beim alten Tempo", speed: "altes Tempo", newSpeed: "neues Tempo" },
@@ -475,7 +498,10 @@ export const GERMAN: PracticeMessages = {
       terms: { strength: "Stärke der Stammlösung", taken: "entnommen" },
     },
     "plan.treated": { found: "behandelte Fläche im Ganzen", terms: { x: "Schlag {n}" } },
-    "practice.spoons": { found: "ganze gestrichene Löffel", terms: { amount: "Löffel für die Menge" } },
+    "practice.spoons": {
+      found: "ganze gestrichene Löffel",
+      terms: { amount: "Menge des Mittels", spoon: "ein Löffel" },
+    },
     "practice.product": {
       found: "Mittel für den Schlag",
       terms: { rate: "Aufwand des Mittels", area: TREATED },
@@ -503,6 +529,8 @@ export const GERMAN: PracticeMessages = {
     label: "Es gilt die Gebrauchsanleitung.",
     "clean-water": "Nur mit klarem Wasser eichen.",
     protection: "Die vorgeschriebene Schutzkleidung tragen.",
+    drift: "Nicht spritzen, wenn der Wind die Brühe abtreiben kann.",
+    rinse: "Leere Behälter dreimal in den Tank ausspülen.",
     tools: "Messgeräte nur für Pflanzenschutzmittel verwenden.",
     recalibrate: "Nach jeder Änderung neu eichen.",
     "local-rules": "Es gelten die Vorschriften am Ort.",
@@ -528,47 +556,6 @@ export const GERMAN: PracticeMessages = {
   },
   units: { "gal/ac": "Gallonen je Acre", ac: "Acre", tsp: "TL", tbsp: "EL" },
   sources: { definition: "Begriffsbestimmung", "plane geometry": "ebene Geometrie" },
-  problems: {
-    "area-rectangle": "Ein Schlag ist {length} lang und {width} breit. Fläche ({unit})?",
-    "area-triangle": "Ein Dreieck hat die Grundseite {base} und die Höhe {height}. Fläche ({unit})?",
-    "area-trapezoid": "Zwei Parallelseiten, {base} und {top}, im Abstand {height}. Fläche ({unit})?",
-    "strip-calibration": "Auf {distance} bei {swath} Breite: {used} Wasser. Ausbringmenge ({unit})?",
-    "catch-calibration":
-      "Eine Düse gibt {caught} in {time}, Abstand {width}, Tempo {speed}. Ausbringmenge ({unit})?",
-    "tank-loads": "Von {ground} werden {area} gespritzt, {rate}, Füllung {fill}. Wie viele Füllungen?",
-    "product-per-tank":
-      "Aufwand {rate}, Ausbringmenge {carrierRate}, Füllung {fill}, Dichte {density}. Mittel je Füllung ({unit})?",
-    "household-measure": "{amount} abmessen mit {spoon}, nie zu viel. Wie viele ganze Löffel?",
-    band: "{rows} Reihen, {rowLength} lang, Abstand {rowSpacing}, Band {bandWidth}, Aufwand {rate}. Mittel ({unit})?",
-    "percent-mix": "{percent} eines Zusatzes in {fill}. Wie viel ({unit})?",
-    dilution: "Aus {from} werden {volume} zu {to}. Wie viel davon nehmen ({unit})?",
-    "whole-job":
-      "{rows} Reihen, {rowLength} lang, Abstand {rowSpacing}, Band {bandWidth}; {used} auf {distance}; Füllung {fill}; Aufwand {rate}. Mittel in der letzten Füllung ({unit})?",
-  },
-  mistakes: {
-    "sides-added": "Zusammengezählt statt malgenommen.",
-    "not-halved": "Die Hälfte vergessen.",
-    "long-side-only": "Nur die längere Seite gerechnet.",
-    "wrong-land-unit": "Durch die falsche Zahl geteilt.",
-    "inverted-ratio": "Das Verhältnis umgedreht.",
-    "small-unit-as-large": "Die kleine Einheit als große genommen.",
-    "width-in-small-unit": "Die Breite nicht umgerechnet.",
-    "width-left-out": "Die Breite weggelassen.",
-    "seconds-as-minute": "Für eine ganze Minute gehalten.",
-    "rounded-down": "Die letzte Füllung weggelassen.",
-    "rounded-up": "Den letzten Löffel aufgerundet.",
-    "ground-area": "Das ganze Feld gerechnet.",
-    "ground-for-treated": "Den Boden zwischen den Bändern mitgerechnet.",
-    "one-row-too-few": "Zwischenräume statt Reihen gezählt.",
-    "unscaled-product": "Die Menge für eine Flächeneinheit genommen.",
-    "weighed-as-volume": "Volumen gewogen.",
-    "large-spoon": "Löffel dreimal so groß gerechnet.",
-    "percent-as-part": "Nicht durch 100 geteilt.",
-    "per-mille": "Durch 1000 geteilt.",
-    "parts-of-water": "Als Teile zum Wasser gerechnet.",
-    "took-the-water": "Das ist das Wasser.",
-    "full-tank-dose": "Die Menge einer vollen Füllung.",
-  },
   text: {
     title: "Spritzauftrag",
     cardTitle: "Feldkarte",
@@ -627,13 +614,5 @@ export const GERMAN: PracticeMessages = {
     severityRefusal: "Nicht spritzen",
     ofProduct: "{product}: {issue}",
     ofProductOnPlot: "{product} auf {plot}: {issue}",
-  },
-  practice: {
-    title: "Übungsaufgaben",
-    problem: "Aufgabe {number}",
-    answer: "Lösung",
-    mistakes: "Häufige falsche Lösungen",
-    wrongAnswer: "Falsche Lösung",
-    shows: "Was sie zeigt",
   },
 };

@@ -33,6 +33,12 @@ function refused(...args: string[]): { status: number | null; said: string } {
   return { status, said: stderr };
 }
 
+/** The number that stands before a unit, in English or German writing. */
+function amountOf(unit: string, text: string, locale: "en" | "de"): number {
+  const [, found = ""] = new RegExp(`([\\d.,]+) ${unit}\\b`).exec(text) ?? [];
+  return numbersIn(found, locale)[0] ?? Number.NaN;
+}
+
 /** The numbers of a text in English or German writing. */
 function numbersIn(text: string, locale: "en" | "de"): number[] {
   const found = text.match(/\d[\d.,]*\d|\d/g) ?? [];
@@ -63,8 +69,8 @@ describe("the lesson", () => {
     const { read } = lesson("all");
     const pupils = parts(read("pupils.md"));
     const teacher = parts(read("teacher.md"));
-    expect(pupils.length).toBe(10);
-    expect(teacher.length).toBe(10);
+    expect(pupils.length).toBe(12);
+    expect(teacher.length).toBe(12);
     for (const [i, part] of teacher.entries()) {
       const question = pupils[i]?.trim() ?? "";
       expect(question).toMatch(/\?$/);
@@ -86,8 +92,9 @@ describe("the lesson", () => {
     expect(new Set(problems.map((part) => part.trim().split("\n")[0])).size).toBe(6);
     for (const part of problems) {
       const question = part.trim().split("\n")[0] ?? "";
-      const [distance = 0, width = 0, used = 0] = numbersIn(question, "en");
-      const rate = used / 128 / ((distance * (width / 12)) / 43_560);
+      const distance = amountOf("ft", question, "en");
+      const width = amountOf("in", question, "en");
+      const rate = amountOf("fl oz", question, "en") / 128 / ((distance * (width / 12)) / 43_560);
       expect(numbersIn(answerOf(part), "en")[0]).toBeCloseTo(rate, 1);
       expect(answerOf(part)).toMatch(/gal\/ac$/);
     }
@@ -98,9 +105,9 @@ describe("the lesson", () => {
     const { read } = lesson("metric", ...args);
     for (const part of parts(read("teacher.md"))) {
       const question = part.trim().split("\n")[0] ?? "";
-      expect(question).toMatch(/ m, sprayed .* cm wide, .* mL of water/);
-      const [distance = 0, width = 0, used = 0] = numbersIn(question, "de");
-      const rate = used / 1000 / ((distance * (width / 100)) / 10_000);
+      const distance = amountOf("m", question, "de");
+      const width = amountOf("cm", question, "de");
+      const rate = amountOf("mL", question, "de") / 1000 / ((distance * (width / 100)) / 10_000);
       expect(numbersIn(answerOf(part), "de")[0]).toBeCloseTo(rate, 1);
     }
   });
@@ -125,7 +132,7 @@ describe("the lesson", () => {
   });
 
   it.each([
-    [["areas"], /^topic: There is no choice "areas"\. Did you mean area\? Choose one of: area, /],
+    [["bands"], /^topic: There is no choice "bands"\. Did you mean band\? Choose one of: rectangle-area, /],
     [["--problems", "0"], /^--problems: Enter a whole number from 1 to 100, not 0\.$/],
     [["--problems", "1.5"], /^--problems: Enter a whole number from 1 to 100, not 1\.5\.$/],
     [["--seed", "x"], /^--seed: Enter a whole number from 0 to 2000000000, not x\.$/],

@@ -29,9 +29,9 @@ export const noTerm: Messages = {
 const { label: _label, ...cautions } = ENGLISH_WORDS.cautions;
 // @ts-expect-error a caution is missing
 export const noCaution: Messages = { ...ENGLISH_WORDS, cautions };
-const { dilution: _dilution, ...problems } = ENGLISH_PRACTICE_WORDS.problems;
-// @ts-expect-error a problem is missing
-export const noProblem: PracticeMessages = { ...ENGLISH_PRACTICE_WORDS, problems };
+const { dilution: _dilution, ...topics } = ENGLISH_PRACTICE_WORDS.topics;
+// @ts-expect-error a topic is missing
+export const noTopic: PracticeMessages = { ...ENGLISH_PRACTICE_WORDS, topics };
 const { "not-halved": _mistake, ...mistakes } = ENGLISH_PRACTICE_WORDS.mistakes;
 // @ts-expect-error a mistake is missing
 export const noMistake: PracticeMessages = { ...ENGLISH_PRACTICE_WORDS, mistakes };
@@ -53,5 +53,5 @@ renderHtml(worksheet(plan), { script: "x" });
 // @ts-expect-error lines are needed
 workingSheet({ title: "x" });
 // @ts-expect-error words for worksheets alone have no problems
-practiceProblem("area", 1, { words: ENGLISH_WORDS });
+practiceProblem("band", 1, { words: ENGLISH_WORDS });
 worksheet(plan, { words: ENGLISH_PRACTICE_WORDS });

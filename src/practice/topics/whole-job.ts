@@ -1,54 +1,104 @@
+import { rateOfStrip } from "../../output-rate/strip.js";
 import type { PlanInput } from "../../plan/input.js";
 import { planApplication } from "../../plan/plan.js";
 import { planWorking } from "../../plan/plan-steps.js";
-import type { Plan } from "../../plan/result.js";
-import { convert } from "../../units/convert.js";
-import type { GroundArea, Quantity, UnitSystem } from "../../units/types.js";
+import { inUnit } from "../../units/convert.js";
+import { ceilDecided } from "../../units/decide.js";
+import { object } from "../../units/fields.js";
+import { quantity } from "../../units/quantity-field.js";
+import type { Length, Quantity, Volume, VolumeRate } from "../../units/types.js";
 import { conversionLines } from "../../units/working-line.js";
-import { drawStrip } from "./calibration.js";
-import type { Draw, DrawnProblem } from "./drawn-problem.js";
-import { drawRows } from "./fields.js";
-import { USUAL_SIZES } from "./usual-sizes.js";
+import { labelRateMistakes } from "./routes.js";
+import { leavesGround, ROWS, type Rows, rowFigures, rowMistakes, sprayedIn } from "./rows.js";
+import { each, type Sizes } from "./sizes.js";
+import { type AnyTopic, topic } from "./topic.js";
 
-/** Topic `whole-job`: from the rows to the product in the last load. */
-export function drawWholeJob(draw: Draw, units: UnitSystem): DrawnProblem | undefined {
-  const usual = USUAL_SIZES[units];
-  const rows = drawRows(draw, usual);
-  if (rows === undefined) return undefined;
-  const strip = drawStrip(draw, usual, rows.bandWidth);
-  const fill = { value: draw.pick(usual.tanks), unit: usual.volume };
-  const rate = { value: draw.step(...usual.products), unit: usual.product };
-  const input: PlanInput = {
-    plot: { kind: "row-bands", ...rows },
-    calibration: { kind: "strip", ...strip },
-    sprayer: { tank: fill },
-    products: [{ name: "1", form: "liquid", rate }],
-    // The problem ends before anything is measured, and any tools will do.
-    tools: "syringes",
-  };
-  const plan = planApplication(input);
-  if (plan.loads.length < 2 || plan.loads.length > 6) return undefined;
-  // A last load that a plan would warn of makes a poor exercise.
-  if (plan.warnings.some(({ code }) => code === "last-load-small")) return undefined;
-  const ground = { ...(plan.area.ground as GroundArea), of: "treated" } as const;
-  const onGround = planApplication({ ...input, plot: { kind: "treated-area", treated: ground } });
-  const dose = (one: Plan, at: number): Quantity =>
-    convert(one.loads.at(at)?.products[0]?.amount as Quantity, usual.small);
-  const lines = planWorking(plan).flatMap((step) => (step.step === "dose" ? [] : step.lines));
-  // The working's own last result: the plan's amounts are rounded so as to add up.
-  const share = lines.at(-1)?.result as Quantity;
-  return {
-    kind: "whole-job",
-    given: { ...rows, distance: strip.distance, used: strip.used, fill, rate },
-    answer: convert(share, usual.small),
-    working: [...lines, ...conversionLines("tank-mix.amountInLoad", share, usual.small)],
-    slips: [
-      { mistake: "full-tank-dose", answer: dose(plan, 0) },
-      { mistake: "ground-for-treated", answer: dose(onGround, -1) },
-      { mistake: "unscaled-product", answer: convert(rate, `${usual.small}/${usual.land}`) },
-    ].map(({ mistake, answer: { value } }) => ({
-      mistake,
-      answer: { value, unit: usual.small },
-    })) as DrawnProblem["slips"],
-  };
+interface WholeJob extends Rows {
+  /** How long the test strip is. More than 0. */
+  readonly distance: Length;
+  /** What the sprayer used on it, in the same band. More than 0. */
+  readonly used: Volume;
+  /** What the tank is filled to. More than 0. */
+  readonly fill: Volume;
+  /** The label rate, per treated area. More than 0. */
+  readonly rate: VolumeRate;
+}
+
+/** The job in the units of a system: what a full tank covers, the area of all loads, and that of the last one. */
+function loadsOf(
+  given: WholeJob,
+  sizes: Sizes,
+): { count: number; perTank: number; area: number; last: number } {
+  const carrierRate = inUnit(rateOfStrip({ ...given, swath: given.bandWidth }), sizes.rate);
+  const perTank = inUnit(given.fill, sizes.volume) / carrierRate;
+  const area = sprayedIn(sizes, given);
+  const count = ceilDecided(area / perTank);
+  return { count, perTank, area, last: area - (count - 1) * perTank };
+}
+
+/** From the rows to the product in the last load. */
+export const WHOLE_JOB: AnyTopic = /* @__PURE__ */ topic<WholeJob>({
+  difficulty: 3,
+  isDose: true,
+  fields: object<WholeJob>({
+    ...ROWS,
+    distance: quantity("How long the test strip is. More than 0.", "length"),
+    used: quantity("What the sprayer used on it, in the same band. More than 0.", "volume"),
+    fill: quantity("What the tank is filled to. More than 0.", "volume"),
+    rate: quantity("The label rate, per treated area. More than 0.", "volumeRate"),
+  }),
+  figures: (sizes) => ({
+    ...rowFigures(sizes),
+    distance: each(sizes.length, sizes.strips),
+    used: each(sizes.smallVolume, sizes.used),
+    fill: each(sizes.volume, sizes.tanks),
+    rate: each(sizes.product, sizes.products),
+  }),
+  fits: (given, sizes) => {
+    if (!leavesGround(given)) return false;
+    const { count, perTank, last } = loadsOf(given, sizes);
+    const rate = inUnit(rateOfStrip({ ...given, swath: given.bandWidth }), sizes.rate);
+    const isUsual = rate >= (sizes.rates[0] as number) && rate <= (sizes.rates.at(-1) as number);
+    // A last load that a plan would question makes a poor exercise.
+    return isUsual && count >= 2 && count <= 6 && last > 0.3 * perTank;
+  },
+  unit: ({ smallVolume }) => smallVolume,
+  answer: (given, sizes) =>
+    loadsOf(given, sizes).last * inUnit(given.rate, `${sizes.smallVolume}/${sizes.landArea}`),
+  working: (given, sizes) => {
+    const { rows, rowLength, bandWidth, rowSpacing, distance, used, fill, rate } = given;
+    const input: PlanInput = {
+      plot: { kind: "row-bands", rows, rowLength, bandWidth, rowSpacing },
+      calibration: { kind: "strip", used, distance, swath: bandWidth },
+      sprayer: { tank: fill },
+      products: [{ name: "1", form: "liquid", rate }],
+      // The problem ends before anything is measured, and any tools will do.
+      tools: "syringes",
+    };
+    const lines = planWorking(planApplication(input)).flatMap((step) =>
+      step.step === "dose" ? [] : step.lines,
+    );
+    const share = lines.at(-1)?.result as Quantity;
+    return [...lines, ...conversionLines("tank-mix.amountInLoad", share, sizes.smallVolume)];
+  },
+  mistakes: (given, sizes) => {
+    const { count, perTank, area, last } = loadsOf(given, sizes);
+    const rows = rowMistakes(given, sizes);
+    return {
+      "full-tank-dose": { times: perTank / last },
+      "all-in-last-load": { times: area / last },
+      "equal-loads": { times: area / count / last },
+      "unscaled-product": { times: 1 / last },
+      "ground-for-treated-loads": {
+        times: loadsOf({ ...given, bandWidth: given.rowSpacing, used: usedOn(given) }, sizes).last / last,
+      },
+      "one-row-too-few": rows["one-row-too-few"],
+      ...labelRateMistakes(sizes),
+    };
+  },
+});
+
+/** What the strip would use at the same rate if the whole spacing were sprayed: the rate stays, the area does not. */
+function usedOn({ used, bandWidth, rowSpacing }: WholeJob): WholeJob["used"] {
+  return { value: (used.value * rowSpacing.value) / inUnit(bandWidth, rowSpacing.unit), unit: used.unit };
 }

@@ -88,7 +88,7 @@ describe("parsePlanInput", () => {
     const messages = Object.fromEntries(error.issues.map(({ path, message }) => [path, message]));
     expect(messages["plot.bandWidth"]).toBe("30 gal is a volume. Enter a length, such as 5 ft.");
     expect(messages["plot.rowSpacing"]).toBe("Enter a length with its unit, such as 5 ft.");
-    expect(messages["sprayer.tank.unit"]).toContain("Did you mean gal?");
+    expect(messages["sprayer.tank.unit"]).toContain('Did you mean "gal"?');
     expect(messages["sprayer.workingFil"]).toBe(
       'There is no field "workingFil" here. Did you mean workingFill?',
     );
@@ -97,9 +97,7 @@ describe("parsePlanInput", () => {
   });
 
   it("says a single fault in the words of that fault", () => {
-    expect(errorOf(() => parsePlanInput(typed({ tools: [] }))).message).toBe(
-      "Enter at least 1; there are 0.",
-    );
+    expect(errorOf(() => parsePlanInput(typed({ tools: [] }))).message).toBe("Enter at least 1, not 0.");
   });
 
   it("names every field that is missing", () => {

@@ -116,7 +116,7 @@ describe("practice problems that come back", () => {
       "problems[0].mistakes[0].mistake",
     );
     expectRefused(
-      () => practiceSheet([saved(problem, ["answer"], "5")]),
+      () => practiceSheet([saved(problem, ["answer"], true)]),
       "not-a-quantity",
       "problems[0].answer",
     );
@@ -143,11 +143,11 @@ describe("a table of words", () => {
       "missing",
       "options.words.tools.tablespoon.other",
     );
-    const { problems: __, ...noProblems } = ENGLISH_PRACTICE_WORDS;
+    const { topics: __, ...noTopics } = ENGLISH_PRACTICE_WORDS;
     expectRefused(
-      () => practiceProblem("area", 1, { words: noProblems as never }),
+      () => practiceProblem("band", 1, { words: noTopics as never }),
       "missing",
-      "options.words.problems",
+      "options.words.topics",
     );
     expectRefused(
       () => worksheet(plan, { words: null as never, digits: 99 }),

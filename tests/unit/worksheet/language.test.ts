@@ -1,12 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { rectangleArea } from "../../../src/area/index.ts";
 import { planApplication } from "../../../src/plan/index.ts";
-import {
-  ENGLISH_PRACTICE_WORDS,
-  practiceProblem,
-  practiceSheet,
-  practiceTopics,
-} from "../../../src/practice/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import {
   ENGLISH_WORDS,
@@ -24,12 +18,10 @@ import { refusal } from "../../helpers/refusal.ts";
 import { WORKINGS } from "../../helpers/workings.ts";
 
 const options = { locale: "de-DE", words: GERMAN };
-const problems = practiceTopics.map((topic) => practiceProblem(topic, 1, { units: "metric", ...options }));
 const texts = [
   renderText(worksheet(planApplication(TWO_PRODUCTS), options)),
   renderText(fieldCard(planApplication(TWO_PRODUCTS), options)),
   renderText(fieldCard(planApplication(DOUBTFUL), options)),
-  renderText(practiceSheet(problems, { ...options, answers: true })),
   renderText(workingSheet({ title: "Alles", lines: Object.values(WORKINGS).flat(2) }, options)),
 ].map((text) => text.replace(/\s+/g, " "));
 
@@ -45,7 +37,7 @@ const places = (text: string) => [...text.matchAll(/\{(\w+)\}/g)].map(([, name])
 
 describe("a table of words in another language", () => {
   // Formulas cite their sources, and warnings without words of their own are the plan's: see below.
-  const english = leaves(ENGLISH_PRACTICE_WORDS).filter(([, text]) =>
+  const english = leaves(ENGLISH_WORDS).filter(([, text]) =>
     /[A-Za-z]{4,} [a-z]{2,}/.test(text.replace(/\{\w+\}/g, "")),
   );
 
@@ -56,7 +48,7 @@ describe("a table of words in another language", () => {
         .split(/\{\w+\}/)
         .flatMap((part) => (/[A-Za-z]{4,} [a-z]{2,}/.test(part) ? [[place, part.trim()]] : [])),
     );
-    const cited = [...Object.values(WORKINGS).flat(2), ...problems.flatMap(({ working }) => working)];
+    const cited = Object.values(WORKINGS).flat(2);
     const own = parts.filter(([, part]) => !cited.some(({ source }) => source.includes(part as string)));
     for (const text of texts) expect(own.filter(([, part]) => text.includes(part as string))).toEqual([]);
   });
@@ -64,7 +56,7 @@ describe("a table of words in another language", () => {
   it("has the places that the English texts have, so that no figure is lost", () => {
     const german = new Map(leaves(GERMAN));
     const numbered = (text: string) => places(text).filter((name) => name !== "n");
-    for (const [place, text] of leaves(ENGLISH_PRACTICE_WORDS)) {
+    for (const [place, text] of leaves(ENGLISH_WORDS)) {
       if (/^(language|lines\.)/.test(place)) continue;
       expect([place, numbered(german.get(place) ?? "")]).toEqual([place, numbered(text)]);
     }
@@ -93,7 +85,7 @@ describe("a table of words in another language", () => {
       },
     };
     const told = worksheet(planApplication(TWO_PRODUCTS), { ...options, words }).warnings;
-    expect(told).toContainEqual({ severity: "note", name: "Hinweis", message: "5,284 gal; 4 gal; 2 Tanks" });
+    expect(told).toContainEqual({ severity: "note", name: "Hinweis", message: "5,28 gal; 4 gal; 2 Tanks" });
     const [first] = worksheet(planApplication(DOUBTFUL), { ...options, words }).warnings;
     expect(first).toEqual({ severity: "refusal", name: "Nicht spritzen", message: "Product A 8 oz!" });
   });

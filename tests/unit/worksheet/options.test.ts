@@ -62,8 +62,8 @@ describe("the options of a sheet", () => {
       "options.units",
     );
     expectRefused(() => workingSheet({ title: "x", line: [] } as never), "missing", "lines");
-    expectRefused(() => practiceProblem("area", 1, { unit: "us" } as never), "unknown-field", "options.unit");
-    const problems = [practiceProblem("area", 1)];
+    expectRefused(() => practiceProblem("band", 1, { unit: "us" } as never), "unknown-field", "options.unit");
+    const problems = [practiceProblem("band", 1)];
     expectRefused(
       () => practiceSheet(problems, { answer: true } as never),
       "unknown-field",
@@ -71,16 +71,16 @@ describe("the options of a sheet", () => {
       "answers",
     );
     expectRefused(
-      () => practiceProblem("area", 1, { words: ENGLISH_WORDS as never }),
+      () => practiceProblem("band", 1, { words: ENGLISH_WORDS as never }),
       "missing",
-      "options.words.problems",
+      "options.words.topics",
     );
   });
 
   it("take null and undefined for what is not given", () => {
     const none = { units: undefined, locale: null, words: undefined, digits: null } as never;
     expect(worksheet(plan, none)).toEqual(worksheet(plan));
-    expect(practiceProblem("area", 1, none)).toEqual(practiceProblem("area", 1));
+    expect(practiceProblem("band", 1, none)).toEqual(practiceProblem("band", 1));
   });
 
   it("refuse lines and problems that are no list", () => {
@@ -95,10 +95,10 @@ describe("the options of a sheet", () => {
   it("refuse a topic, a seed and a system that are none", () => {
     expectRefused(() => practiceProblem("cooking" as never, 1), "unknown-choice", "topic");
     for (const seed of [-1, 1.5, 2 ** 31])
-      expectRefused(() => practiceProblem("area", seed), "out-of-range", "seed");
-    expectRefused(() => practiceProblem("area", "1" as never), "not-a-quantity", "seed");
+      expectRefused(() => practiceProblem("band", seed), "out-of-range", "seed");
+    expectRefused(() => practiceProblem("band", "1" as never), "not-a-quantity", "seed");
     expectRefused(
-      () => practiceProblem("area", 1, { units: "stone" as never }),
+      () => practiceProblem("band", 1, { units: "stone" as never }),
       "unknown-choice",
       "options.units",
     );
@@ -167,8 +167,8 @@ describe("a worksheet in another system of units", () => {
     const names = (sheet: typeof shown) => sheet.warnings.map(({ name }) => name);
     expect(names(shown)).toEqual(names(worksheet(doubtful)));
     const [rate] = shown.warnings.filter(({ message }) => /output rate/.test(message));
-    expect(rate?.message).toContain("142.3 L/ha");
-    expect(rate?.message).toContain("280.6 L/ha");
+    expect(rate?.message).toContain("142 L/ha");
+    expect(rate?.message).toContain("281 L/ha");
     expect(shown.warnings.map(({ message }) => message).join(" ")).not.toMatch(/\bgal\b|\bpsi\b/);
   });
 

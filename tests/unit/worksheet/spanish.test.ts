@@ -15,6 +15,7 @@ import { checkLabel } from "../../../src/tank-mix/index.ts";
 import { describeUnit, parseQuantity, qty, type Unit, unitsOf } from "../../../src/units/index.ts";
 import { conversionLines } from "../../../src/units/working-line.ts";
 import { SPANISH_WORDS } from "../../../src/words/es.ts";
+import { SPANISH_PRACTICE_WORDS } from "../../../src/words/es-practice.ts";
 import { offsetsArea } from "../../../src/working/index.ts";
 import {
   doseText,
@@ -27,6 +28,7 @@ import {
   worksheet,
 } from "../../../src/worksheet/index.ts";
 import { DOUBTFUL, TWO_PRODUCTS } from "../../helpers/jobs.ts";
+import { faultsOfIssue } from "../../helpers/plain-words.ts";
 import { JOBS } from "../../helpers/plan-inputs.ts";
 import { raisedSentences } from "../../helpers/raised-keys.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
@@ -35,6 +37,7 @@ import { WORKINGS } from "../../helpers/workings.ts";
 const { sentences, unread } = raisedSentences(process.cwd());
 const raised = new Map(sentences.map(({ key, template }) => [key, template]));
 const words = { words: SPANISH_WORDS };
+const practiceWords = { words: SPANISH_PRACTICE_WORDS };
 
 /** The places of a template: `{loads}`, `{loads.value}` and `{loads:one=…}` are one. */
 const places = (template: string): string[] =>
@@ -87,7 +90,7 @@ const SOURCES = [
 ];
 
 describe("the Spanish table", () => {
-  const spanish = new Map(leaves(SPANISH_WORDS));
+  const spanish = new Map(leaves(SPANISH_PRACTICE_WORDS));
 
   it("has a text for each of the English ones, with the same places", () => {
     for (const [place, text] of leaves(ENGLISH_PRACTICE_WORDS)) {
@@ -151,7 +154,9 @@ const english = new Set(
 );
 // What stands in quotes is to be typed as it is.
 const spanishWords = new Set(
-  leaves(SPANISH_WORDS).flatMap(([, text]) => wordsIn(text.replace(/"[^"]*"|\{\w+(\.\w+)?\}/g, " "))),
+  leaves(SPANISH_PRACTICE_WORDS).flatMap(([, text]) =>
+    wordsIn(text.replace(/"[^"]*"|\{\w+(\.\w+)?\}/g, " ")),
+  ),
 );
 const jobs = ["examples/market-garden/job.json", "examples/form-any-language/job.json"].map((file) =>
   planApplication(parsePlanInput(JSON.parse(readFileSync(file, "utf8")))),
@@ -179,7 +184,7 @@ const plain = (html: string): string =>
 describe("a sheet in Spanish", () => {
   const plans: Plan[] = [planApplication(TWO_PRODUCTS), planApplication(DOUBTFUL), ...jobs];
   const problems = (["us", "metric", "imperial"] as const).flatMap((system) =>
-    practiceTopics.map((topic) => practiceProblem(topic, 2, { units: system, ...words })),
+    practiceTopics.map((topic) => practiceProblem(topic, 2, { units: system, ...practiceWords })),
   );
   const sheets: [string, PrintableSheet][] = [
     ...plans.flatMap((plan, i): [string, PrintableSheet][] => [
@@ -188,8 +193,8 @@ describe("a sheet in Spanish", () => {
       [`imperial worksheet ${i}`, worksheet(plan, { ...words, units: "imperial" })],
       [`card ${i}`, fieldCard(plan, words)],
     ]),
-    ["practice sheet", practiceSheet(problems, { ...words, answers: true })],
-    ["students' sheet", practiceSheet(problems, words)],
+    ["practice sheet", practiceSheet(problems, { ...practiceWords, answers: true })],
+    ["students' sheet", practiceSheet(problems, practiceWords)],
     ["sheet of working", workingSheet({ title: "Todo", lines: Object.values(WORKINGS).flat(2) }, words)],
   ];
 
@@ -208,12 +213,20 @@ describe("a sheet in Spanish", () => {
       try {
         const plan = planApplication(input);
         printed++;
-        for (const { key } of plan.warnings) seen.add(key);
+        for (const warning of plan.warnings) {
+          seen.add(warning.key);
+          expect(faultsOfIssue(warning)).toEqual([]);
+          expect(faultsOfIssue({ ...warning, message: issueText(warning, words) }, "es")).toEqual([]);
+        }
         expect(englishIn(renderText(worksheet(plan, words)).replace(/\s+/g, " "))).toEqual([]);
         expect(englishIn(renderText(fieldCard(plan, words)).replace(/\s+/g, " "))).toEqual([]);
       } catch (error) {
         if (!isSprayMathError(error)) throw error;
-        for (const issue of error.issues) expect(englishIn(issueText(issue, words))).toEqual([]);
+        for (const issue of error.issues) {
+          expect(englishIn(issueText(issue, words))).toEqual([]);
+          expect(faultsOfIssue(issue)).toEqual([]);
+          expect(faultsOfIssue({ ...issue, message: issueText(issue, words) }, "es")).toEqual([]);
+        }
       }
     }
     expect(printed).toBeGreaterThan(100);

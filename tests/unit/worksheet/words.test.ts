@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { ENGLISH_PRACTICE_WORDS, practiceProblem, practiceTopics } from "../../../src/practice/index.ts";
 import { qty } from "../../../src/units/index.ts";
-import { SPANISH_WORDS } from "../../../src/words/es.ts";
+import { SPANISH_PRACTICE_WORDS } from "../../../src/words/es-practice.ts";
 import * as working from "../../../src/working/index.ts";
 import { ENGLISH_WORDS, workingSheet } from "../../../src/worksheet/index.ts";
 import { GERMAN } from "../../helpers/german.ts";
@@ -24,7 +24,7 @@ describe("the words of the working", () => {
 
   it.each([
     ["English", ENGLISH_PRACTICE_WORDS],
-    ["Spanish", SPANISH_WORDS],
+    ["Spanish", SPANISH_PRACTICE_WORDS],
     ["a third language", GERMAN],
   ])("name every line and every term in %s, and leave no id and no place unfilled", (_, words) => {
     const named = (id: string, symbol: string) => {

@@ -1,11 +1,14 @@
 import { describe, expect, it } from "vitest";
 import {
-  ENGLISH_PRACTICE_WORDS,
+  checkAnswer,
+  type GivenFigure,
+  type PracticeAnswer,
   type PracticeProblem,
   type PracticeTopic,
   practiceProblem,
   practiceSheet,
   practiceTopics,
+  problemFrom,
 } from "../../../src/practice/index.ts";
 import type { Quantity, UnitSystem } from "../../../src/units/index.ts";
 import { ENGLISH_WORDS } from "../../../src/worksheet/index.ts";
@@ -15,7 +18,7 @@ import { runs } from "../../helpers/runs.ts";
 
 const SYSTEMS: readonly UnitSystem[] = ["us", "metric", "imperial"];
 const CASES = practiceTopics.flatMap((topic) => SYSTEMS.map((units) => [topic, units] as const));
-const SEEDS = runs(1000).numRuns;
+const SEEDS = runs(500).numRuns;
 
 const sizes = new Map<string, number>();
 
@@ -27,9 +30,10 @@ function sizeOf(unit: Quantity["unit"]): number {
 }
 
 /** An amount in SI units (liters for volume) by the tests' own definitions; a count as it is. */
-function si(one: Quantity | number | undefined): number {
-  if (one === undefined) throw new Error("not given");
-  return typeof one === "number" ? one : one.value * sizeOf(one.unit);
+function si(one: GivenFigure | PracticeAnswer | undefined): number {
+  if (typeof one === "number") return one;
+  if (typeof one !== "object" || !("unit" in one)) throw new Error("not one amount");
+  return one.value * sizeOf(one.unit);
 }
 
 type Given = PracticeProblem["given"];
@@ -40,12 +44,9 @@ const stripRate = ({ used, swath, bandWidth, distance }: Given) =>
 
 /** Each topic worked out again, from what the problem gives, in SI units. */
 const SOLVERS: Record<PracticeTopic, (given: Given) => number> = {
-  area: (g) =>
-    g.length !== undefined
-      ? si(g.length) * si(g.width)
-      : g.top === undefined
-        ? (si(g.base) * si(g.height)) / 2
-        : ((si(g.base) + si(g.top)) / 2) * si(g.height),
+  "rectangle-area": (g) => si(g.length) * si(g.width),
+  "triangle-area": (g) => (si(g.base) * si(g.height)) / 2,
+  "trapezoid-area": (g) => ((si(g.base) + si(g.top)) / 2) * si(g.height),
   "strip-calibration": stripRate,
   "catch-calibration": (g) => si(g.caught) / si(g.time) / (si(g.speed) * si(g.width)),
   "tank-loads": (g) => Math.ceil((si(g.area) * si(g.rate)) / si(g.fill) - 1e-9),
@@ -65,27 +66,27 @@ const SOLVERS: Record<PracticeTopic, (given: Given) => number> = {
 // What is realistic on a small farm, in SI units: common practice, no source. Rates and speeds are the bounds past which a
 // plan would question them (5 to 200 gal/ac, 1 to 5 mph).
 const REALISTIC: Record<string, readonly [least: number, most: number]> = {
-  length: [15, 125],
-  width: [0.35, 125],
-  base: [15, 125],
-  top: [15, 125],
-  height: [15, 125],
-  distance: [50, 125],
-  swath: [0.4, 1.1],
+  length: [15, 140],
+  width: [0.35, 140],
+  base: [15, 140],
+  top: [15, 140],
+  height: [15, 140],
+  distance: [35, 125],
+  swath: [0.4, 2.1],
   bandWidth: [0.4, 1.1],
   rowLength: [30, 125],
-  rowSpacing: [1.2, 3.1],
-  rows: [8, 30],
+  rowSpacing: [1.2, 3.7],
+  rows: [6, 30],
   used: [0.15, 10],
-  caught: [0.05, 3],
+  caught: [0.05, 4],
   time: [20, 60],
   speed: [0.44704, 2.2352],
   ground: [1500, 21_000],
   area: [450, 13_000],
   fill: [1.9, 310],
   carrierRate: [5 * 9.354e-4, 200 * 9.354e-4],
-  amount: [0.01, 0.15],
-  spoon: [0.0049, 0.0051],
+  amount: [0.015, 0.24],
+  spoon: [0.0049, 0.0151],
   density: [1.04, 1.26],
   percent: [0.0025, 0.02],
   from: [0.05, 0.2],
@@ -98,9 +99,12 @@ const RATES: Partial<Record<PracticeTopic, readonly [number, number]>> = {
 };
 const PRODUCT_RATE = [0.3e-4, 6e-4] as const;
 
-function answerOf({ answer }: Pick<PracticeProblem, "answer">): number {
-  return typeof answer === "number" ? answer : answer.value;
-}
+/** Whether a number ends after so many figures. */
+const ends = (value: number, figures: number) =>
+  Math.abs(Number(value.toPrecision(figures)) / value - 1) < 1e-9;
+
+/** The number of an answer; letters have none. */
+const numberOf = (answer: PracticeAnswer) => (typeof answer === "object" ? answer.value : answer);
 
 describe.each(CASES)("practice problems on %s in %s units", (topic, units) => {
   const problems = Array.from({ length: SEEDS }, (_, seed) => practiceProblem(topic, seed, { units }));
@@ -115,59 +119,57 @@ describe.each(CASES)("practice problems on %s in %s units", (topic, units) => {
   it("are set in round figures of a realistic size", () => {
     for (const { given, problem, seed } of problems) {
       for (const [name, one] of Object.entries(given)) {
-        const value = typeof one === "number" ? one : one.value;
-        expect(Number(value.toPrecision(3)), `${seed} ${name}: ${problem}`).toBe(value);
-        const [least, most] =
-          name === "rate" ? (RATES[topic] ?? PRODUCT_RATE) : (REALISTIC[name] as [number, number]);
-        expect(si(one), `${seed} ${name}: ${problem}`).toBeGreaterThanOrEqual(least);
-        expect(si(one), `${seed} ${name}: ${problem}`).toBeLessThanOrEqual(most);
+        for (const figure of Array.isArray(one) ? one : [one]) {
+          const value = typeof figure === "number" ? figure : (figure as Quantity).value;
+          expect(Number(value.toPrecision(4)), `${seed} ${name}: ${problem}`).toBe(value);
+          const [least, most] =
+            name === "rate" ? (RATES[topic] ?? PRODUCT_RATE) : (REALISTIC[name] as [number, number]);
+          expect(si(figure), `${seed} ${name}: ${problem}`).toBeGreaterThanOrEqual(least);
+          expect(si(figure), `${seed} ${name}: ${problem}`).toBeLessThanOrEqual(most);
+        }
       }
       // Every figure stands in the text, and no place is left unfilled.
       expect(problem).not.toMatch(/[{}]|undefined|NaN/);
     }
   });
 
-  it("come to answers that a field could have", () => {
+  it("come to answers that end after three figures, and that a field could have", () => {
     for (const { answer, problem, working } of problems) {
+      const value = numberOf(answer);
+      if (typeof value === "number") expect(ends(value, 3), `${value}: ${problem}`).toBe(true);
       if (topic.endsWith("calibration")) {
         expect(si(answer), problem).toBeGreaterThan(5 * 9.354e-4);
         expect(si(answer), problem).toBeLessThan(200 * 9.354e-4);
       }
-      if (topic === "area") expect(si(answer), problem).toBeLessThan(20_000);
+      if (topic.endsWith("area")) expect(si(answer), problem).toBeLessThan(20_000);
       if (topic === "tank-loads") expect(answer).toBeLessThanOrEqual(12);
+      if (topic === "household-measure") expect(answer).toBeLessThanOrEqual(16);
       // A tenth of a milliliter at the least.
-      if (typeof answer !== "number" && topic !== "area")
+      if (typeof answer === "object" && !topic.endsWith("area"))
         expect(si(answer), problem).toBeGreaterThan(1e-4 / 1000);
       expect(working.length).toBeGreaterThan(0);
     }
   });
 
-  it("have common wrong answers, each apart from the right one and from the others", () => {
-    for (const { mistakes, answer, problem } of problems) {
-      expect(mistakes.length).toBeGreaterThanOrEqual(2);
-      const values = [answerOf({ answer }), ...mistakes.map(answerOf)];
-      for (const [i, a] of values.entries()) {
-        expect(a, problem).toBeGreaterThanOrEqual(0);
-        for (const b of values.slice(i + 1)) expect(Math.abs(a / b - 1), problem).toBeGreaterThan(0.02);
-      }
-      for (const { answer: wrong, shows, mistake } of mistakes) {
-        expect(shows).toBe(ENGLISH_PRACTICE_WORDS.mistakes[mistake]);
-        if (typeof answer !== "number") expect((wrong as Quantity).unit).toBe(answer.unit);
-      }
-    }
-  });
-
   it("are the same again from the same seed, and many different ones from different seeds", () => {
     for (const problem of problems.slice(0, 20)) {
-      expect(practiceProblem(topic, problem.seed, { units })).toEqual(problem);
+      expect(practiceProblem(topic, problem.seed as number, { units })).toEqual(problem);
     }
-    expect(new Set(problems.map(({ problem }) => problem)).size).toBeGreaterThan(Math.min(20, SEEDS / 20));
+    expect(new Set(problems.map(({ problem }) => problem)).size).toBeGreaterThan(Math.min(200, SEEDS / 2));
+    // Each wording has its turn.
+    expect(
+      new Set(problems.map(({ problem }) => problem.replace(/\d[\d.,]*/g, "").slice(0, 12))).size,
+    ).toBeGreaterThan(3);
   });
 
   it("have working that ends in the answer and is true as printed", () => {
     const read = numberReader("en-US");
     for (const problem of problems.slice(0, 50)) {
-      expect(problem.working.at(-1)?.result, problem.problem).toEqual(problem.answer);
+      const last = problem.working.at(-1)?.result;
+      expect(si(last) / si(problem.answer), problem.problem).toBeCloseTo(1, 9);
+      expect(typeof last === "object" && last.unit).toBe(
+        typeof problem.answer === "object" && problem.answer.unit,
+      );
       const { blocks } = practiceSheet([problem], { answers: true });
       const lines = blocks.flatMap((block) => (block.kind === "lines" ? block.lines : []));
       expect(lines.length).toBeGreaterThan(0);
@@ -175,5 +177,42 @@ describe.each(CASES)("practice problems on %s in %s units", (topic, units) => {
         expectPrintedTrue(line, { read, digits: 6, functions: ENGLISH_WORDS.functions });
       }
     }
+  });
+
+  it("are the same as problems from their figures", () => {
+    for (const { given, answer, mistakes, working } of problems.slice(0, 20))
+      expect(problemFrom(topic, given, { units })).toMatchObject({ given, answer, mistakes, working, units });
+  });
+});
+
+describe("the common wrong answers", () => {
+  const { numRuns } = runs(10_000);
+
+  it("are apart from the right one and from each other by more than the tolerance, and each is found again", () => {
+    let checks = 0;
+    for (let i = 0; i < numRuns; i++) {
+      const [topic, units] = CASES[i % CASES.length] as (typeof CASES)[number];
+      const problem = practiceProblem(topic, 100_000 + i, { units });
+      const { mistakes, answer } = problem;
+      expect(mistakes.length, problem.problem).toBeGreaterThanOrEqual(2);
+      const all = [answer, ...mistakes.map((one) => one.answer)].map(numberOf);
+      for (const [k, a] of all.entries())
+        for (const b of all.slice(k + 1))
+          if (typeof a === "number" && typeof b === "number")
+            expect(Math.abs(a - b), problem.problem).toBeGreaterThan(0.019 * Math.max(a, b));
+          else expect(a).not.toBe(b);
+      expect(checkAnswer(problem, answer).verdict).toBe("right");
+      // A few of each, since every check works all of them out.
+      for (const wrong of [mistakes[i % mistakes.length], mistakes.at(-1)]) {
+        if (wrong === undefined) continue;
+        const { verdict, mistakes: found } = checkAnswer(problem, wrong.answer);
+        expect([verdict, found.map(({ mistake }) => mistake)], problem.problem).toEqual([
+          "mistake",
+          [wrong.mistake],
+        ]);
+        checks++;
+      }
+    }
+    expect(checks).toBe(2 * numRuns);
   });
 });

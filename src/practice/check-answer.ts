@@ -1,0 +1,261 @@
+import { SprayMathError } from "../errors.js";
+import { type Check, checked, Field } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import { compareDecided, moreThan } from "../units/decide.js";
+import { dimensionOf } from "../units/dimensions.js";
+import { figure } from "../units/made.js";
+import { textReader } from "../units/parse.js";
+import type { Quantity, Unit } from "../units/types.js";
+import { type Writer, writerFor } from "../worksheet/words/writer.js";
+import type { MistakeCode } from "./mistakes.js";
+import { ANSWER_OPTIONS, type AnswerOptions } from "./options.js";
+import { type PracticeProblem, type ShownMistake, shownMistake } from "./problem.js";
+import { PROBLEM } from "./problem-field.js";
+import { TOPICS } from "./topics/all.js";
+import { type Sizes, sizesIn } from "./topics/sizes.js";
+import { type AnyTopic, type Given, inAnswerUnit, type PracticeAnswer } from "./topics/topic.js";
+import { ENGLISH_PRACTICE_WORDS, type PracticeMessages } from "./words.js";
+import { doublyWrongAnswers, type WrongAnswer, wrongAnswers } from "./wrong-answers.js";
+
+/** What an answer turns out to be: right as it is, right but rounded, right in another unit, a known mistake, or none of these. */
+export type AnswerVerdict = "right" | "rounded" | "other-unit" | "mistake" | "unknown";
+
+/** What can be said of an answer. */
+export interface AnswerCheck {
+  /** What it is. */
+  readonly verdict: AnswerVerdict;
+  /** The verdict in words, with the mistakes. */
+  readonly says: string;
+  /** The answer as it was read. */
+  readonly answer: PracticeAnswer;
+  /** How far off it is, as a part of the right answer: 0.25 is 25% too high. None for letters and for another kind of unit. */
+  readonly off?: number | undefined;
+  /** The mistake that leads there, or two that were made together. */
+  readonly mistakes: readonly ShownMistake[];
+}
+
+/** An answer as it comes in: a quantity, a number, or text as a pupil types it. */
+class AnswerField extends Field<PracticeAnswer> {
+  constructor(
+    private readonly unit: Unit | undefined,
+    private readonly isLetters: boolean,
+    private readonly reader: ReturnType<typeof textReader>,
+  ) {
+    super("The answer.");
+  }
+
+  read(input: unknown, check: Check): PracticeAnswer | undefined {
+    if (typeof input !== "string") return figure().read(input, check);
+    if (this.isLetters) return input.toUpperCase().replace(/[^A-Z]/g, "");
+    try {
+      return this.reader.number(input);
+    } catch (error) {
+      if (!(error instanceof SprayMathError)) throw error;
+      return this.fromText(input, error, check);
+    }
+  }
+
+  private fromText(input: string, noNumber: SprayMathError, check: Check): PracticeAnswer | undefined {
+    try {
+      const dimensions = this.unit === undefined ? [] : [dimensionOf(this.unit)];
+      return this.reader.quantity(input, dimensions);
+    } catch (error) {
+      return check.caught(this.unit === undefined ? noNumber : error);
+    }
+  }
+
+  missing(check: Check): undefined {
+    return check.fault("missing", "enter-number", "", "Enter a number here.");
+  }
+}
+
+/**
+ * Checks an answer to a practice problem, and finds the mistake behind a wrong one, or two that were made together.
+ *
+ * An amount of product that is rounded up is a mistake of its own: it is over the label. A bare number is taken in the
+ * unit of the question; where that makes it wrong, the other units are tried.
+ *
+ * @param problem - a problem from `practiceProblem` or `problemFrom`
+ * @param answer - a quantity, a number, or text as a pupil types it: `"3 gal"`, `"22.5"`, `"1 1/2"`; for an order, its letters
+ * @param options - see {@link AnswerOptions}
+ * @returns the verdict in code and in words
+ * @throws SprayMathError `missing`, `unreadable`, `incomplete`, `ambiguous-number`, `unknown-unit` or `not-finite` for an answer that can't be
+ *   read; what is no problem is refused as by `practiceSheet`; `out-of-range` or `unknown-field` for an option
+ *
+ * @example
+ * ```ts
+ * import { checkAnswer, problemFrom } from "swath-to-spoon/practice";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const problem = problemFrom("rectangle-area", { length: qty(330, "ft"), width: qty(264, "ft") });
+ * console.log(checkAnswer(problem, "2 ac").verdict); // right
+ * console.log(checkAnswer(problem, "87,120 sq ft").verdict); // other-unit
+ * console.log(checkAnswer(problem, 1).mistakes[0]?.what); // The area was cut in half, as for a triangle.
+ * ```
+ */
+export function checkAnswer(
+  problem: PracticeProblem,
+  answer: Quantity | number | string,
+  options: AnswerOptions = {},
+): AnswerCheck {
+  const { topic: name, units, given: figures } = checked(problem, PROBLEM, "problem");
+  const topic = TOPICS[name];
+  const given = checked(figures, topic.fields, "problem.given");
+  const { tolerancePercent = 1, locale, words } = checked(options, ANSWER_OPTIONS, "options");
+  const sizes = sizesIn(units);
+  const right = topic.answer(given, sizes);
+  const unit = topic.unit?.(sizes);
+  const reader = textReader({ ...(locale !== undefined && { locale }), system: units });
+  const read = checked(answer, new AnswerField(unit, typeof right === "string", reader), "answer");
+  const found = verdictOn(read, { topic, given, sizes, right, unit, tolerance: tolerancePercent / 100 });
+  return dressed(found, read, right, {
+    topic,
+    sizes,
+    writer: writerFor({ locale, words }, ENGLISH_PRACTICE_WORDS),
+  });
+}
+
+/** A problem as answers are held against it. */
+interface Key {
+  readonly topic: AnyTopic;
+  readonly given: Given;
+  readonly sizes: Sizes;
+  readonly right: number | string;
+  readonly unit: Unit | undefined;
+  /** How far off a right answer may be, as a part of it. */
+  readonly tolerance: number;
+}
+
+interface Found {
+  readonly verdict: AnswerVerdict;
+  readonly off?: number | undefined;
+  readonly mistakes: readonly MistakeCode[];
+}
+
+const found = (verdict: AnswerVerdict, off?: number, mistakes: readonly MistakeCode[] = []): Found => ({
+  verdict,
+  mistakes,
+  ...(off !== undefined && { off }),
+});
+
+function verdictOn(answer: PracticeAnswer, key: Key): Found {
+  const { right, unit } = key;
+  if (typeof right === "string" || typeof answer === "string") return onLetters(String(answer), key);
+  if (typeof answer === "number") return onNumber(answer, { value: answer, right, isBare: true }, key);
+  if (unit === undefined || dimensionOf(answer.unit) !== dimensionOf(unit))
+    return found("mistake", undefined, ["other-kind-of-unit"]);
+  const typed = { value: answer.value, right: inUnit({ value: right, unit }, answer.unit), isBare: false };
+  const inIts = onNumber(inUnit(answer, unit), typed, key);
+  return answer.unit !== unit && (inIts.verdict === "right" || inIts.verdict === "rounded")
+    ? { ...inIts, verdict: "other-unit" }
+    : inIts;
+}
+
+function onLetters(answer: string, { right, topic, given, sizes }: Key): Found {
+  if (answer === right) return found("right");
+  const [mistake] = wrongAnswers(topic, given, sizes).filter((one) => one.answer === answer);
+  return mistake === undefined ? found("unknown") : found("mistake", undefined, mistake.mistakes);
+}
+
+// What is written out with four figures or more is no rounding.
+const EXACT = 0.0005;
+
+/** A number as it was typed, beside the right one in the same unit: people round what they type. */
+interface Typed {
+  readonly value: number;
+  readonly right: number;
+  /** Whether it came without a unit. */
+  readonly isBare: boolean;
+}
+
+/** The verdict on a number in the unit of the question. */
+function onNumber(value: number, typed: Typed, key: Key): Found {
+  const { topic, given, sizes, unit, tolerance } = key;
+  const right = key.right as number;
+  // Nobody rounds a count.
+  const limit = unit === undefined ? 0 : tolerance;
+  const off = value / right - 1;
+  if (compareDecided(value, right) === 0 || Math.abs(off) < Math.min(EXACT, limit))
+    return found("right", off);
+  const isOver = topic.isDose === true && moreThan(value, right);
+  const rounded = isOver ? found("mistake", off, ["dose-rounded-up"]) : found("rounded", off);
+  if (Math.abs(off) <= limit) return rounded;
+  const single = nearest(wrongAnswers(topic, given, sizes), value, tolerance);
+  if (single !== undefined) return found("mistake", off, single.mistakes);
+  if (limit > 0 && isRounding(typed, isOver ? Math.ceil : topic.isDose ? Math.floor : Math.round))
+    return rounded;
+  if (typed.isBare && unit !== undefined && isInAnotherUnit(value, right, unit, key))
+    return found("other-unit", off);
+  const double = nearest(doublyWrongAnswers(topic, given, sizes), value, tolerance / 2);
+  return double === undefined ? found("unknown", off) : found("mistake", off, double.mistakes);
+}
+
+/** The wrong answer that a value is nearest to, within a tolerance. */
+function nearest(all: readonly WrongAnswer[], value: number, tolerance: number): WrongAnswer | undefined {
+  const away = ({ answer }: WrongAnswer): number => Math.abs(value / (answer as number) - 1);
+  const near = all.filter(
+    (one) => compareDecided(value, one.answer as number) === 0 || away(one) <= tolerance,
+  );
+  return near.sort((a, b) => away(a) - away(b))[0];
+}
+
+// More off than this, a figure is wrong, however it came about.
+const MOST_ROUNDED = 0.05;
+
+/** Whether a number is the right one with one to three figures. */
+function isRounding({ value, right }: Typed, round: (value: number) => number): boolean {
+  if (Math.abs(value / right - 1) > MOST_ROUNDED) return false;
+  return [1, 2, 3].some((figures) => {
+    const step = 10 ** (Math.floor(Math.log10(right)) + 1 - figures);
+    return compareDecided(round(right / step) * step, value) === 0;
+  });
+}
+
+/** Whether a bare number is the right answer in another unit that a pupil could have had in mind. */
+function isInAnotherUnit(value: number, right: number, unit: Unit, { sizes, tolerance }: Key): boolean {
+  const { volume, smallVolume, label, area, landArea, lawn, mass, smallMass } = sizes;
+  return [volume, smallVolume, label, area, landArea, lawn, mass, smallMass].some(
+    (other) =>
+      other !== unit &&
+      dimensionOf(other) === dimensionOf(unit) &&
+      Math.abs(inUnit({ value, unit: other }, unit) / right - 1) <= tolerance,
+  );
+}
+
+interface Dressing {
+  readonly topic: AnyTopic;
+  readonly sizes: Sizes;
+  readonly writer: Writer<PracticeMessages>;
+}
+
+/** A verdict in words. */
+function dressed(
+  { verdict, off, mistakes: codes }: Found,
+  answer: PracticeAnswer,
+  right: number | string,
+  { topic, sizes, writer }: Dressing,
+): AnswerCheck {
+  const { messages, fill, short } = writer;
+  const { practice } = messages;
+  const mistakes = codes.map((code) => shownMistake(code, sizes, writer));
+  const key = inAnswerUnit(topic, right, sizes);
+  const figures = {
+    answer: typeof key === "string" ? key : short(key),
+    percent: short({ value: Math.abs(off ?? 0) * 100, unit: "%" }),
+  };
+  const opening = {
+    right: practice.right,
+    rounded: practice.rounded,
+    "other-unit": practice.otherUnit,
+    mistake: mistakes.length === 2 ? practice.twoMistakes : practice.mistake,
+    unknown: off === undefined ? practice.mistake : off > 0 ? practice.unknownHigh : practice.unknownLow,
+  }[verdict];
+  const texts = mistakes.flatMap(({ what, see, mend }) => [what, see, mend]);
+  return {
+    verdict,
+    says: [fill(opening, figures), ...texts].join(" "),
+    answer,
+    ...(off !== undefined && { off }),
+    mistakes,
+  };
+}

@@ -1,0 +1,414 @@
+/** A mistake in words. Places such as `{small.unit}` are filled with the units and factors of the problem's system. */
+export interface MistakeWords {
+  /** What happened. */
+  readonly what: string;
+  /** How to see that something is wrong. */
+  readonly see: string;
+  /** How to mend it. */
+  readonly mend: string;
+}
+
+/** Which mistake a wrong answer shows. */
+export type MistakeCode =
+  | "sides-added"
+  | "perimeter-taken"
+  | "halved"
+  | "not-halved"
+  | "halved-twice"
+  | "mean-not-taken"
+  | "long-side-only"
+  | "short-side-only"
+  | "all-multiplied"
+  | "land-unit-left"
+  | "wrong-land-factor"
+  | "land-factor-inverted"
+  | "other-land-unit"
+  | "land-unit-from-other"
+  | "inverted"
+  | "multiplied"
+  | "divided-by-area"
+  | "small-unit-as-large"
+  | "volume-factor-inverted"
+  | "volume-unit-left"
+  | "label-unit-left"
+  | "other-gallon"
+  | "pint-for-gallon"
+  | "pint-of-8"
+  | "pint-of-other-system"
+  | "pint-of-32"
+  | "liter-of-100"
+  | "width-in-small-unit"
+  | "width-left-out"
+  | "time-taken-as-minute"
+  | "seconds-as-minutes"
+  | "speed-in-other-unit"
+  | "rounded-down"
+  | "loads-unrounded"
+  | "ground-for-area"
+  | "area-left-out"
+  | "total-for-count"
+  | "unscaled-product"
+  | "rate-per-volume"
+  | "per-lawn-for-land"
+  | "rate-per-other-land"
+  | "weighed-as-volume"
+  | "weighed-as-water"
+  | "weight-for-volume"
+  | "rounded-early"
+  | "dose-rounded-up"
+  | "rounded-up"
+  | "spoons-unrounded"
+  | "tablespoon-for-teaspoon"
+  | "teaspoon-for-tablespoon"
+  | "ground-for-treated"
+  | "ground-for-treated-loads"
+  | "one-row-too-few"
+  | "one-row-only"
+  | "length-and-spacing"
+  | "percent-as-part"
+  | "per-mille"
+  | "one-unit-only"
+  | "parts-of-water"
+  | "took-the-water"
+  | "strength-ignored"
+  | "strengths-subtracted"
+  | "full-tank-dose"
+  | "all-in-last-load"
+  | "equal-loads"
+  | "other-kind-of-unit";
+
+const words = (what: string, see: string, mend: string): MistakeWords => ({ what, see, mend });
+
+/** The mistakes of all topics in English, by the code that they have in every language. */
+export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
+  "sides-added": words(
+    "Length and width were added instead of multiplied.",
+    "A sum of lengths is a length. An area is measured in squares.",
+    "Multiply the two sides.",
+  ),
+  "perimeter-taken": words(
+    "This is the distance around the plot, not its area.",
+    "Walking around a plot covers no ground inside it.",
+    "Multiply length by width.",
+  ),
+  halved: words(
+    "The area was cut in half, as for a triangle.",
+    "Sketch the plot. All of the rectangle belongs to it.",
+    "Leave the half out: a rectangle is length times width.",
+  ),
+  "not-halved": words(
+    "The half was forgotten: this is the rectangle around the triangle.",
+    "Sketch the plot inside a rectangle. It fills half of it.",
+    "Divide base times height by 2.",
+  ),
+  "halved-twice": words(
+    "The area was divided by 2 twice.",
+    "Sketch the plot inside a rectangle. It fills half of it, not a quarter.",
+    "Divide base times height by 2 once.",
+  ),
+  "mean-not-taken": words(
+    "The two parallel sides were added but not averaged.",
+    "The plot would be larger than a rectangle on its longer side.",
+    "Add the two parallel sides and divide by 2 before you multiply.",
+  ),
+  "long-side-only": words(
+    "Only the longer of the two parallel sides was used.",
+    "Sketch the rectangle on the longer side. The plot does not fill it.",
+    "Use the average of the two parallel sides.",
+  ),
+  "short-side-only": words(
+    "Only the shorter of the two parallel sides was used.",
+    "Sketch the rectangle on the shorter side. The plot sticks out of it.",
+    "Use the average of the two parallel sides.",
+  ),
+  "all-multiplied": words(
+    "All three lengths were multiplied.",
+    "Three lengths multiplied make a volume, not an area.",
+    "Multiply the average of the parallel sides by the distance between them.",
+  ),
+  "land-unit-left": words(
+    "The area was left in {area.unit}.",
+    "The number is about {perLand} times off.",
+    "There are {perLand} {area.unit} in 1 {land.unit}. Change the unit.",
+  ),
+  "wrong-land-factor": words(
+    "The wrong number was used to change {area.unit} to {land.unit}.",
+    "Check the plot against one you know.",
+    "There are {perLand} {area.unit} in 1 {land.unit}.",
+  ),
+  "land-factor-inverted": words(
+    "The factor between {area.unit} and {land.unit} was used the wrong way around.",
+    "1 {land.unit} is a lot of land, so a plot has few of them.",
+    "Divide {area.unit} by {perLand} to get {land.unit}.",
+  ),
+  "other-land-unit": words(
+    "The result is per {otherLand.unit}, or in {otherLand.unit}, not {land.unit}.",
+    "Acres and hectares differ by about 2.5 times.",
+    "Use {perLand} {area.unit} for 1 {land.unit}.",
+  ),
+  "land-unit-from-other": words(
+    "The area in {area.unit} was divided by the number that belongs to another unit of land.",
+    "Write the units next to the numbers. They do not cancel.",
+    "Divide {area.unit} by {perLand} to get {land.unit}.",
+  ),
+  inverted: words(
+    "The fraction was turned upside down.",
+    "Write the units next to the numbers. They come out upside down too.",
+    "Put what is asked for on top, and divide by what it is per.",
+  ),
+  multiplied: words(
+    "The amount was multiplied by the area instead of divided by it.",
+    "Using the same amount on a longer strip must give a lower rate.",
+    "A rate is an amount per area: divide.",
+  ),
+  "divided-by-area": words(
+    "The rate was divided by the area instead of multiplied by it.",
+    "A larger area must take more product.",
+    "Multiply the rate by the area.",
+  ),
+  "small-unit-as-large": words(
+    "The amount in {small.unit} was used as if it were {volume.unit}.",
+    "The rate is {perVolume} times too high: nobody sprays that much.",
+    "Divide by {perVolume} to change {small.unit} to {volume.unit}.",
+  ),
+  "volume-factor-inverted": words(
+    "The amount in {small.unit} was multiplied by {perVolume} instead of divided.",
+    "The number got larger, but 1 {volume.unit} is more than 1 {small.unit}: it must get smaller.",
+    "Divide by {perVolume} to change {small.unit} to {volume.unit}.",
+  ),
+  "volume-unit-left": words(
+    "The amount was left in {volume.unit}.",
+    "Compare it with the tank. It is {perVolume} times too small.",
+    "Multiply by {perVolume} to change {volume.unit} to {small.unit}.",
+  ),
+  "label-unit-left": words(
+    "The amount was left in the unit of the label.",
+    "The question asks for {small.unit}.",
+    "Multiply by {perLabel}: 1 {label.unit} is {perLabel} {small.unit}.",
+  ),
+  "other-gallon": words(
+    "The factor belongs to the other gallon.",
+    "US and imperial gallons differ by about a fifth.",
+    "Use {perVolume} {small.unit} for 1 {volume.unit}.",
+  ),
+  "pint-for-gallon": words(
+    "A gallon was taken to be as small as a pint.",
+    "The amount is 8 times too small.",
+    "Use {perVolume} {small.unit} for 1 {volume.unit}.",
+  ),
+  "pint-of-8": words(
+    "A pint was taken as 8 {small.unit}. That is a cup.",
+    "The amount is too small.",
+    "Use {perLabel} {small.unit} for 1 {label.unit}.",
+  ),
+  "pint-of-other-system": words(
+    "The pint of the other system was used: a US pint has 16 fluid ounces, an imperial pint 20.",
+    "Pints and fluid ounces must be of one system.",
+    "Use {perLabel} {small.unit} for 1 {label.unit}.",
+  ),
+  "pint-of-32": words(
+    "A pint was taken as 32 {small.unit}. That is a US quart.",
+    "The amount is too large, and over the label rate.",
+    "Use {perLabel} {small.unit} for 1 {label.unit}.",
+  ),
+  "liter-of-100": words(
+    "A liter was taken as 100 mL.",
+    "The amount is 10 times too small.",
+    "Use 1,000 mL for 1 L.",
+  ),
+  "width-in-small-unit": words(
+    "The width was not converted ({width.unit} to {length.unit}).",
+    "The width is {perLength} times too large.",
+    "Divide the width by {perLength} ({width.unit} to {length.unit}).",
+  ),
+  "width-left-out": words(
+    "The width was left out.",
+    "A wider strip sprayed with the same amount must give a lower rate.",
+    "Multiply distance by width to get the area.",
+  ),
+  "time-taken-as-minute": words(
+    "The catch was used as if it had lasted a whole minute.",
+    "Look at the time: the nozzle ran for less or more than a minute.",
+    "Divide the catch by the time to get the flow.",
+  ),
+  "seconds-as-minutes": words(
+    "Seconds were used as minutes.",
+    "The flow is 60 times too low.",
+    "Divide seconds by 60 to get minutes.",
+  ),
+  "speed-in-other-unit": words(
+    "The speed in {speed.unit} was used as if it were {length.unit} per second.",
+    "Walking pace is about 3 mph: 4.4 feet (1.3 meters) per second.",
+    "Change the speed to {length.unit} per second first.",
+  ),
+  "rounded-down": words(
+    "The part load was left out.",
+    "Some of the plot would get no spray.",
+    "Round up: the last load is a part load.",
+  ),
+  "loads-unrounded": words(
+    "The number of loads was not rounded.",
+    "Nobody drives a part of a load: count what you have to mix.",
+    "Round up to a whole number.",
+  ),
+  "ground-for-area": words(
+    "The whole field was counted instead of only what is sprayed.",
+    "Spray mix would be left over.",
+    "Use the sprayed area.",
+  ),
+  "area-left-out": words(
+    "The area was left out.",
+    "A field twice as large must take twice the mix.",
+    "Multiply the output rate by the area first.",
+  ),
+  "total-for-count": words(
+    "This is the total mix, not the number of loads.",
+    "The question asks how many times the tank is filled.",
+    "Divide the total mix by what the tank is filled to, and round up.",
+  ),
+  "unscaled-product": words(
+    "This is the product for 1 {land.unit}, whatever is really covered.",
+    "Check what the tank or the plot covers: it is not 1 {land.unit}.",
+    "Multiply the label rate by the area that is covered.",
+  ),
+  "rate-per-volume": words(
+    "The rate per {land.unit} was used as a rate per {volume.unit} of mix.",
+    "The mix would be far too strong.",
+    "Find what area the tank covers first: tank divided by output rate.",
+  ),
+  "per-lawn-for-land": words(
+    "The rate per {land.unit} was used as a rate per {lawn.unit}.",
+    "The dose is far over the label.",
+    "Read what the label rate is per, and use that area.",
+  ),
+  "rate-per-other-land": words(
+    "The rate was used as if it were per {otherLand.unit}.",
+    "Acres and hectares differ by about 2.5 times.",
+    "Use {perLand} {area.unit} for 1 {land.unit}.",
+  ),
+  "weighed-as-volume": words(
+    "So many ounces (grams) were weighed out as should be measured by volume.",
+    "A scale shows weight. The rate is a volume.",
+    "Measure a liquid in a jug or a spoon, not on a scale.",
+  ),
+  "weighed-as-water": words(
+    "The product was weighed out as if it were as heavy as water.",
+    "The product is heavier than water: {water} is the weight of water.",
+    "Measure a liquid by volume.",
+  ),
+  "weight-for-volume": words(
+    "This is what the product weighs, not its volume.",
+    "The question asks for a volume. What the product weighs is not needed.",
+    "Leave the weight out.",
+  ),
+  "rounded-early": words(
+    "A step in between was rounded, and the rest of the sum carried the error on.",
+    "Work it again with all digits. The answer changes.",
+    "Round once, at the end.",
+  ),
+  "dose-rounded-up": words(
+    "The dose was rounded up: that is over the label rate.",
+    "Compare it with the exact answer: it is more.",
+    "Always round an amount of product down.",
+  ),
+  "rounded-up": words(
+    "The last spoon was rounded up: that is over the amount.",
+    "Turn the spoons back into the amount. It is too much.",
+    "Round down. A part of a spoon stays out or is measured with a smaller one.",
+  ),
+  "spoons-unrounded": words(
+    "The number of spoons was not rounded.",
+    "Nobody can measure such a part of a spoon.",
+    "Round down to whole level spoons.",
+  ),
+  "tablespoon-for-teaspoon": words(
+    "The spoons were counted as tablespoons.",
+    "A tablespoon holds 3 teaspoons, so the number is 3 times too small.",
+    "Check which spoon the question gives.",
+  ),
+  "teaspoon-for-tablespoon": words(
+    "The spoons were counted as teaspoons.",
+    "With tablespoons this would be 3 times the dose.",
+    "Check which spoon the question gives.",
+  ),
+  "ground-for-treated": words(
+    "The ground between the bands was counted as well.",
+    "Product would go on ground that gets no spray.",
+    "Use the band width, not the row spacing.",
+  ),
+  "ground-for-treated-loads": words(
+    "The ground between the bands was counted as well. That changes how many loads there are and what the last one is.",
+    "The job would take more mix than the rows do.",
+    "Use the band width, not the row spacing, for the area.",
+  ),
+  "one-row-too-few": words(
+    "The gaps between the rows were counted instead of the rows.",
+    "Sketch the rows: there is one gap fewer.",
+    "Count the rows.",
+  ),
+  "one-row-only": words(
+    "Only one row was counted.",
+    "The amount would not reach past the first row.",
+    "Multiply by the number of rows.",
+  ),
+  "length-and-spacing": words(
+    "The row spacing was used instead of the row length.",
+    "The area is far too small.",
+    "Multiply row length by band width.",
+  ),
+  "percent-as-part": words(
+    "The percent was not divided by 100.",
+    "The amount is 100 times too large.",
+    "1% is 1 part in 100: divide by 100.",
+  ),
+  "per-mille": words(
+    "The percent was divided by 1,000.",
+    "The amount is 10 times too small.",
+    "1% is 1 part in 100: divide by 100.",
+  ),
+  "one-unit-only": words(
+    "This is the amount for 1 {volume.unit} of mix only.",
+    "The tank holds more than 1 {volume.unit}.",
+    "Multiply by what the tank is filled to.",
+  ),
+  "parts-of-water": words(
+    "The strength was taken as parts to the water instead of parts of the whole mix.",
+    "Add what you take and the water: it comes to more than you need.",
+    "Take the parts of the finished mix.",
+  ),
+  "took-the-water": words(
+    "This is the water that is added.",
+    "The mix would be mostly concentrate.",
+    "Subtract the water from the finished mix.",
+  ),
+  "strength-ignored": words(
+    "The strength of the concentrate was ignored, as if it were pure.",
+    "The mix would be too weak.",
+    "Divide by the strength of the concentrate.",
+  ),
+  "strengths-subtracted": words(
+    "The difference of the strengths was used instead of the strength to make.",
+    "Mix it in your head: the strength does not come out.",
+    "Divide the strength to make by the strength of the concentrate.",
+  ),
+  "full-tank-dose": words(
+    "The last load got the product of a full tank.",
+    "The last load is smaller, so the mix would be too strong.",
+    "Give each load the product for the area that it covers.",
+  ),
+  "all-in-last-load": words(
+    "This is the product for the whole job.",
+    "The full tanks need product too.",
+    "Work out what area the last load covers.",
+  ),
+  "equal-loads": words(
+    "The product was split evenly over the loads.",
+    "The loads are not equal: the last one is what is left.",
+    "Take the full tanks off first, then work out the last load.",
+  ),
+  "other-kind-of-unit": words(
+    "The unit measures something else.",
+    "Ounces of weight are not fluid ounces, and an amount is not a rate.",
+    "Read in the question what unit is asked for.",
+  ),
+};

@@ -1,0 +1,110 @@
+import type { ObjectField } from "../../units/fields.js";
+import type { Quantity, Unit } from "../../units/types.js";
+import type { WorkingLine } from "../../units/working-line.js";
+import type { MistakeCode } from "../mistakes.js";
+import type { Draw } from "../random.js";
+import type { Sizes } from "./sizes.js";
+
+/** One figure that a problem gives. */
+export type GivenFigure = Quantity | number | readonly (Quantity | string)[];
+
+/** What a problem gives, by name. */
+export type Given = Readonly<Record<string, GivenFigure>>;
+
+/** An answer: a quantity, a number, or letters in their order. */
+export type PracticeAnswer = Quantity | number | string;
+
+/**
+ * A wrong way to an answer: the right way with something else put in, with something else come out, or both. Two of them go
+ * together unless they change the same.
+ */
+export interface Route<G> {
+  /** What is put in instead. */
+  readonly given?: Partial<G> | undefined;
+  /** How many times the answer comes out. */
+  readonly times?: number | undefined;
+  /** What comes out whatever is put in, where no formula leads there. */
+  readonly instead?: number | string | undefined;
+}
+
+/** The wrong ways to an answer, the likelier ones first. */
+export type Routes<G> = Partial<Record<MistakeCode, Route<G>>>;
+
+/** From easy to hard: one step; one formula with a change of units, or two steps; several steps that build on each other. */
+export type Difficulty = 1 | 2 | 3;
+
+/** Four ways to put a problem, in different scenes. Each figure has a place by its name, `{unit}` is the answer's unit. */
+export type Wordings = readonly [string, string, string, string];
+
+/** A topic: its figures, its formula, and how it goes wrong. The wordings of each language are in its table of words. */
+export interface Topic<G extends object> {
+  readonly difficulty: Difficulty;
+  /** What it gives. */
+  readonly fields: ObjectField<G>;
+  /** The figures that each of them is drawn from. */
+  readonly figures: (sizes: Sizes) => { readonly [K in keyof G]-?: readonly NonNullable<G[K]>[] };
+  /**
+   * For figures that rarely come to a round answer: the answer is drawn, and this figure follows from it. The answer
+   * goes with it, or goes down as it goes up (`inverse`).
+   */
+  readonly backwards?:
+    | {
+        readonly follows: keyof G;
+        readonly inverse?: boolean | undefined;
+        readonly answers: (sizes: Sizes) => readonly number[];
+      }
+    | undefined;
+  /** Whether such figures make a fair problem; they do unless given. */
+  readonly fits?: ((given: G, sizes: Sizes) => boolean) | undefined;
+  /** The unit of the answer; none for a number and for letters. */
+  readonly unit?: ((sizes: Sizes) => Unit) | undefined;
+  /** The right answer, in its unit. */
+  readonly answer: (given: G, sizes: Sizes) => number | string;
+  /** The way to it. */
+  readonly working: (given: G, sizes: Sizes) => readonly WorkingLine[];
+  readonly mistakes: (given: G, sizes: Sizes, answer: number) => Routes<G>;
+  /** Whether the answer is an amount of product, which is never rounded up. */
+  readonly isDose?: boolean | undefined;
+}
+
+/** A topic whose figures are known by name alone. */
+export type AnyTopic = Topic<Given>;
+
+/** A topic, for the table of topics. */
+export function topic<G extends object>(one: Topic<G>): AnyTopic {
+  return one as unknown as AnyTopic;
+}
+
+/** An answer with its unit. */
+export function inAnswerUnit({ unit }: AnyTopic, answer: number | string, sizes: Sizes): PracticeAnswer {
+  return typeof answer === "string" || unit === undefined ? answer : { value: answer, unit: unit(sizes) };
+}
+
+/** Draws figures of a topic, again and again; none where they do not come to a fair problem. */
+export function figuresDrawer(one: AnyTopic, sizes: Sizes): (draw: Draw) => Given | undefined {
+  const lists = one.figures(sizes);
+  const { backwards, fits = () => true } = one;
+  const answers = backwards?.answers(sizes) ?? [];
+  return (draw) => {
+    const drawn: Record<string, GivenFigure> = {};
+    for (const [name, list] of Object.entries(lists)) drawn[name] = draw.pick(list);
+    if (backwards !== undefined) {
+      const { follows, inverse = false } = backwards;
+      const times = draw.pick(answers) / (one.answer(drawn, sizes) as number);
+      const value = (drawn[follows] as Quantity).value * (inverse ? 1 / times : times);
+      const found = lists[follows]?.find((figure) => isNear((figure as Quantity).value, value));
+      if (found === undefined) return undefined;
+      drawn[follows] = found;
+    }
+    return fits(drawn, sizes) && ends(one.answer(drawn, sizes)) ? drawn : undefined;
+  };
+}
+
+/** Whether an answer ends after three figures. */
+function ends(answer: number | string): boolean {
+  return typeof answer === "string" || isNear(answer, Number(answer.toPrecision(3)));
+}
+
+function isNear(a: number, b: number): boolean {
+  return Math.abs(a - b) <= 1e-9 * Math.abs(b);
+}

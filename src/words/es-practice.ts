@@ -1,0 +1,489 @@
+import { frozen } from "../frozen.js";
+import type { MistakeWords } from "../practice/mistakes.js";
+import type { TopicWords } from "../practice/topic-words.js";
+import type { PracticeLines, PracticeMessages } from "../practice/words.js";
+import type { LineTable } from "../worksheet/words/line-table.js";
+import { SPANISH_WORDS } from "./es.js";
+
+const mistake = (what: string, see: string, mend: string): MistakeWords => ({ what, see, mend });
+const topic = (name: string, ...problems: TopicWords["problems"]): TopicWords => ({ name, problems });
+
+const USE_LAND = "Use {perLand} {area.unit} por {land.unit}.";
+const USE_VOLUME = "Use {perVolume} {small.unit} por {volume.unit}.";
+const USE_LABEL = "Use {perLabel} {small.unit} por {label.unit}.";
+const USE_BAND = "Use el ancho de la banda, no la distancia entre hileras.";
+const TWO_AND_A_HALF = "Un acre y una hectárea difieren unas 2.5 veces.";
+const PER_HUNDRED = "1 % es 1 parte de 100: divida entre 100.";
+
+/** What practice problems add to the Spanish table. */
+const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice"> & {
+  readonly lines: LineTable<PracticeLines>;
+} = {
+  lines: {
+    "practice.spoons": {
+      found: "cucharadas enteras al ras",
+      terms: { amount: "cantidad de producto", spoon: "una cuchara" },
+    },
+    "practice.product": {
+      found: "producto para la parcela",
+      terms: { rate: "dosis del producto", area: "área tratada" },
+    },
+  },
+  topics: {
+    "rectangle-area": topic(
+      "Área de un rectángulo",
+      "Un campo de verduras en {farm} es un rectángulo de {length} de largo y {width} de ancho. ¿Cuál es su área ({unit})?",
+      "Un césped deportivo en {farm} mide {length} por {width}, con esquinas rectas. ¿Cuál es su área ({unit})?",
+      "El vivero de {farm} quiere aplicar en un bloque rectangular. Tiene {width} de ancho y {length} de largo. ¿Qué tan grande es el bloque ({unit})?",
+      "Usted mide a pasos la orilla de un pastizal en {farm}: una franja de {length} de largo y {width} de ancho. ¿Cuál es el área de la franja ({unit})?",
+    ),
+    "triangle-area": topic(
+      "Área de un triángulo",
+      "Una esquina del campo de verduras de {farm} es un triángulo. Su base mide {base}, y la esquina opuesta está a {height} de la base. ¿Cuál es su área ({unit})?",
+      "Dos caminos en {farm} cortan un triángulo del huerto. Un lado mide {base}. La esquina opuesta está a {height} de ese lado, medido en ángulo recto. ¿Cuál es el área del triángulo ({unit})?",
+      "El césped detrás de la empacadora de {farm} tiene tres esquinas. El lado junto a la empacadora mide {base}, y el césped llega {height} hacia atrás. ¿Cuál es su área ({unit})?",
+      "Un bloque de viñedo en {farm} termina en punta. Mide {base} de ancho en el camino y {height} de fondo. ¿Qué tan grande es el bloque ({unit})?",
+    ),
+    "trapezoid-area": topic(
+      "Área de un trapecio",
+      "Una parcela en {farm} tiene dos lados paralelos, de {base} y {top}, separados {height}. ¿Cuál es el área de la parcela ({unit})?",
+      "Un bloque de viñedo en {farm} se angosta cuesta arriba. Mide {base} de ancho abajo, {top} de ancho arriba, y {height} de abajo hasta arriba. ¿Cuál es su área ({unit})?",
+      "La primera hilera de un huerto en {farm} mide {base} y la última mide {top}. Las hileras son paralelas, y de la primera a la última hay {height}. ¿Cuál es el área entre ellas ({unit})?",
+      "La orilla de un pastizal en {farm} queda entre dos cercas paralelas, de {top} y {base} de largo, separadas {height}. ¿Cuál es su área ({unit})?",
+    ),
+    "household-measure": topic(
+      "Cucharas, sin pasarse",
+      "Una carga de mochila para las verduras de {farm} lleva {amount} de producto. Usted tiene una cuchara medidora de {spoon}. ¿Cuántas cucharas al ras se pueden poner sin pasarse?",
+      "Para el invernadero de {farm} hacen falta {amount} de producto en el tanque. A su cuchara le cabe {spoon}. ¿Cuántas cucharas enteras al ras pone, sin pasarse?",
+      "El tanque para las rosas de {farm} lleva {amount} de producto. La única medida a mano es una cuchara de {spoon}. ¿Cuántas cucharas llenas al ras puede usar como máximo?",
+      "Una carga para manchones en {farm} lleva {amount} de producto. A la cuchara le cabe {spoon}. ¿Cuántas cucharas enteras al ras se ponen sin pasarse?",
+    ),
+    "percent-mix": topic(
+      "Porcentaje de la mezcla",
+      "La etiqueta pide {percent} de un aditivo en la mezcla. ¿Cuánto lleva un tanque de {fill} en {farm} ({unit})?",
+      "Usted trata las camas del vivero de {farm}. La etiqueta dice que agregue {percent} de un esparcidor. El tanque se llena hasta {fill}. ¿Cuánto esparcidor es ({unit})?",
+      "Para el huerto de {farm} se preparan {fill} de mezcla con {percent} de aceite. ¿Cuánto aceite se mide ({unit})?",
+      "A la aspersora del invernadero de {farm} le caben {fill}. La etiqueta pide {percent} de producto en la mezcla final. ¿Cuánto producto lleva ({unit})?",
+    ),
+    "strip-calibration": topic(
+      "Volumen de aplicación con una franja de prueba",
+      "En una franja de prueba de {distance} en {farm}, aplicada a {swath} de ancho, la aspersora usó {used} de agua. ¿Cuál es el volumen de aplicación ({unit})?",
+      "Usted calibra una mochila para las verduras de {farm}. Camina {distance}, aplica una banda de {swath} de ancho y necesita {used} de agua para volver a la marca. ¿Cuál es el volumen de aplicación ({unit})?",
+      "En el viñedo de {farm} se aplica una franja bajo las vides, de {distance} de largo y {swath} de ancho. Para rellenar hacen falta {used}. ¿Cuál es el volumen de aplicación ({unit})?",
+      "En el césped de {farm} la aspersión cubre {swath} de ancho. Después de {distance} a la aspersora le faltan {used}. ¿Cuál es el volumen de aplicación ({unit})?",
+    ),
+    "catch-calibration": topic(
+      "Volumen de aplicación con una boquilla",
+      "Una boquilla del aguilón de {farm} descarga {caught} de agua en {time}. Las boquillas están a {width} una de otra, y la aspersora avanza a {speed}. ¿Cuál es el volumen de aplicación ({unit})?",
+      "Usted pone una jarra bajo una boquilla en {farm} durante {time} y recoge {caught}. La distancia entre boquillas es {width} y el tractor avanza a {speed}. ¿Cuál es el volumen de aplicación ({unit})?",
+      "La aspersora de césped de {farm} avanza a {speed}. Sus boquillas están a {width} una de otra, y cada una da {caught} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
+      "En el campo de verduras de {farm} cada boquilla cubre {width}. En {time} descarga {caught}. La velocidad de trabajo es {speed}. ¿Cuál es el volumen de aplicación ({unit})?",
+    ),
+    "tank-loads": topic(
+      "Cuántas cargas",
+      "De un campo de {ground} en {farm} se aplican {area}. El volumen de aplicación es {rate}, y el tanque se llena hasta {fill}. ¿Cuántas cargas lleva el trabajo?",
+      "El huerto de {farm} tiene {ground}. Solo se aplican las franjas bajo los árboles, {area} en total. La aspersora aplica {rate}, y una carga es de {fill}. ¿Cuántas cargas prepara usted?",
+      "Un viñedo en {farm} mide {ground}, de los cuales se tratan {area}. ¿Cuántas veces se llena el tanque hasta {fill} con un volumen de aplicación de {rate}?",
+      "En {farm} los cardos cubren {area} de un pastizal de {ground}. Se aplica solo en los cardos, a {rate}, con cargas de {fill}. ¿Cuántas cargas son?",
+    ),
+    "product-per-tank": topic(
+      "Producto en un tanque lleno",
+      "La dosis de la etiqueta es {rate}. La aspersora de {farm} aplica {carrierRate}, y su tanque se llena hasta {fill}. El producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
+      "Para las verduras de {farm} usted calibró la aspersora a {carrierRate}. La etiqueta dice {rate} de un líquido que pesa {density}. ¿Cuánto se pone en {fill} de mezcla ({unit})?",
+      "A una aspersora de huerto en {farm} le caben {fill} y aplica {carrierRate}. La dosis de la etiqueta es {rate}, y el producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
+      "En el césped de {farm} se aplican {carrierRate}. El producto pesa {density}, y la dosis de la etiqueta es {rate}. ¿Cuánto producto necesita un tanque de {fill} ({unit})?",
+    ),
+    dilution: topic(
+      "Diluir un concentrado",
+      "Un limpiador de aspersoras se vende a una concentración de {from}. Usted necesita {volume} al {to}. ¿Cuánto limpiador se completa con agua ({unit})?",
+      "El invernadero de {farm} desinfecta sus mesas con {volume} de una solución al {to}. El concentrado es de {from}. ¿Cuánto concentrado hace falta ({unit})?",
+      "Para limpiar tijeras de podar, el vivero de {farm} prepara {volume} de una solución al {to} con un concentrado de {from}. ¿Cuánto concentrado lleva ({unit})?",
+      "Las cajas de {farm} se lavan en {volume} de una solución al {to}. El tambor dice {from}. ¿Cuánto se toma del tambor ({unit})?",
+    ),
+    band: topic(
+      "Producto para bandas en hileras",
+      "{rows} hileras de verduras en {farm}, de {rowLength} de largo y a {rowSpacing} una de otra, se aplican cada una en una banda de {bandWidth}. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto necesitan todas las hileras ({unit})?",
+      "Un huerto en {farm} tiene {rows} hileras de árboles de {rowLength}, a {rowSpacing} una de otra. En cada hilera se aplica una banda de {bandWidth}. ¿Cuánto producto es, a {rate} de área tratada ({unit})?",
+      "En el viñedo de {farm} se aplica una banda de {bandWidth} bajo cada una de {rows} hileras. Las hileras miden {rowLength} y están a {rowSpacing} una de otra, y la etiqueta permite {rate} de área tratada. ¿Cuánto producto hace falta ({unit})?",
+      "El vivero de {farm} aplica en {rows} hileras de árboles jóvenes. Cada hilera mide {rowLength} y recibe una banda de {bandWidth}. Las hileras están a {rowSpacing} una de otra. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva el trabajo ({unit})?",
+    ),
+    "whole-job": topic(
+      "El trabajo completo",
+      "{rows} hileras en {farm}, de {rowLength} de largo y a {rowSpacing} una de otra, se aplican cada una en una banda de {bandWidth}. En una franja de prueba de {distance}, con la misma banda, la aspersora usó {used} de agua. El tanque se llena hasta {fill}: primero tanques llenos y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva la última carga ({unit})?",
+      "Usted aplica una banda de {bandWidth} en cada una de {rows} hileras de árboles en {farm}. Las hileras miden {rowLength} y están a {rowSpacing} una de otra. Al caminar una franja de prueba de {distance} se usaron {used} de agua en esa banda. Se preparan tanques llenos de {fill} y al final una carga con lo que falta. ¿Cuánto producto lleva la última carga, a {rate} de área tratada ({unit})?",
+      "El viñedo de {farm} tiene {rows} hileras de {rowLength}, a {rowSpacing} una de otra. Bajo cada una se aplica una banda de {bandWidth}. En {distance} la aspersora usó {used} de agua. El tanque se llena hasta {fill}, y la última carga es más chica. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto recibe la última carga ({unit})?",
+      "En {farm} se planean {rows} hileras de bayas, de {rowLength} cada una, a {rowSpacing} una de otra, con una banda aplicada de {bandWidth}. Su franja de prueba de {distance} en esa banda llevó {used} de agua. El tanque se llena hasta {fill} todas las veces que se pueda, y el resto se prepara como última carga. La etiqueta dice {rate} de área tratada. ¿Cuánto producto es para la última carga ({unit})?",
+    ),
+  },
+  mistakes: {
+    "sides-added": mistake(
+      "Se sumaron el largo y el ancho en vez de multiplicarlos.",
+      "Una suma de largos es un largo. Un área se mide en cuadrados.",
+      "Multiplique los dos lados.",
+    ),
+    "perimeter-taken": mistake(
+      "Esta es la distancia alrededor de la parcela, no su área.",
+      "Caminar alrededor de una parcela no cubre el terreno de adentro.",
+      "Multiplique el largo por el ancho.",
+    ),
+    halved: mistake(
+      "El área se cortó a la mitad, como en un triángulo.",
+      "Dibuje la parcela. Todo el rectángulo es parte de ella.",
+      "Quite la mitad: un rectángulo es largo por ancho.",
+    ),
+    "not-halved": mistake(
+      "Faltó dividir entre dos: este es el rectángulo alrededor del triángulo.",
+      "Dibuje la parcela dentro de un rectángulo. Llena la mitad.",
+      "Divida base por altura entre 2.",
+    ),
+    "halved-twice": mistake(
+      "El área se dividió entre 2 dos veces.",
+      "Dibuje la parcela dentro de un rectángulo. Llena la mitad, no la cuarta parte.",
+      "Divida base por altura entre 2 una sola vez.",
+    ),
+    "mean-not-taken": mistake(
+      "Los dos lados paralelos se sumaron, pero no se promediaron.",
+      "La parcela sería más grande que un rectángulo sobre su lado más largo.",
+      "Sume los dos lados paralelos y divida entre 2 antes de multiplicar.",
+    ),
+    "long-side-only": mistake(
+      "Solo se usó el más largo de los dos lados paralelos.",
+      "Dibuje el rectángulo sobre el lado más largo. La parcela no lo llena.",
+      "Use el promedio de los dos lados paralelos.",
+    ),
+    "short-side-only": mistake(
+      "Solo se usó el más corto de los dos lados paralelos.",
+      "Dibuje el rectángulo sobre el lado más corto. La parcela se sale de él.",
+      "Use el promedio de los dos lados paralelos.",
+    ),
+    "all-multiplied": mistake(
+      "Se multiplicaron las tres medidas.",
+      "Tres largos multiplicados dan un volumen, no un área.",
+      "Multiplique el promedio de los lados paralelos por la distancia entre ellos.",
+    ),
+    "land-unit-left": mistake(
+      "El área se quedó en {area.unit}.",
+      "El número está mal por unas {perLand} veces.",
+      "Hay {perLand} {area.unit} en 1 {land.unit}. Cambie la unidad.",
+    ),
+    "wrong-land-factor": mistake(
+      "Se usó un número equivocado para pasar de {area.unit} a {land.unit}.",
+      "Compare la parcela con una que conozca.",
+      "Hay {perLand} {area.unit} en 1 {land.unit}.",
+    ),
+    "land-factor-inverted": mistake(
+      "El factor entre {area.unit} y {land.unit} se usó al revés.",
+      "En 1 {land.unit} cabe mucho terreno, así que una parcela tiene pocos.",
+      "Divida {area.unit} entre {perLand} para pasar a {land.unit}.",
+    ),
+    "other-land-unit": mistake(
+      "El resultado está en {otherLand.unit} o por {otherLand.unit}, no en {land.unit}.",
+      TWO_AND_A_HALF,
+      USE_LAND,
+    ),
+    "land-unit-from-other": mistake(
+      "El área en {area.unit} se dividió entre el número de otra unidad de terreno.",
+      "Escriba las unidades junto a los números. No se cancelan.",
+      "Divida {area.unit} entre {perLand} para pasar a {land.unit}.",
+    ),
+    inverted: mistake(
+      "La fracción se puso al revés.",
+      "Escriba las unidades junto a los números. También salen al revés.",
+      "Ponga arriba lo que se pregunta, y divida entre aquello por lo que se cuenta.",
+    ),
+    multiplied: mistake(
+      "La cantidad se multiplicó por el área en vez de dividirse entre ella.",
+      "La misma cantidad en una franja más larga debe dar menos por área.",
+      "El volumen de aplicación es una cantidad por área: divida.",
+    ),
+    "divided-by-area": mistake(
+      "La dosis se dividió entre el área en vez de multiplicarse por ella.",
+      "Un área más grande debe llevar más producto.",
+      "Multiplique la dosis por el área.",
+    ),
+    "small-unit-as-large": mistake(
+      "La cantidad en {small.unit} se usó como si fueran {volume.unit}.",
+      "El resultado es {perVolume} veces demasiado alto: nadie aplica tanto.",
+      "Divida entre {perVolume} para pasar de {small.unit} a {volume.unit}.",
+    ),
+    "volume-factor-inverted": mistake(
+      "La cantidad en {small.unit} se multiplicó por {perVolume} en vez de dividirse.",
+      "El número creció, pero 1 {volume.unit} es más que 1 {small.unit}: debe bajar.",
+      "Divida entre {perVolume} para pasar de {small.unit} a {volume.unit}.",
+    ),
+    "volume-unit-left": mistake(
+      "La cantidad se quedó en {volume.unit}.",
+      "Compárela con el tanque. El número es {perVolume} veces demasiado chico.",
+      "Multiplique por {perVolume} para pasar de {volume.unit} a {small.unit}.",
+    ),
+    "label-unit-left": mistake(
+      "La cantidad se quedó en la unidad de la etiqueta.",
+      "La pregunta pide {small.unit}.",
+      "Multiplique por {perLabel}: en 1 {label.unit} hay {perLabel} {small.unit}.",
+    ),
+    "other-gallon": mistake(
+      "El factor es del otro galón.",
+      "El galón de Estados Unidos y el imperial difieren como un quinto.",
+      USE_VOLUME,
+    ),
+    "pint-for-gallon": mistake(
+      "Un galón se tomó tan chico como una pinta.",
+      "La cantidad es 8 veces demasiado chica.",
+      USE_VOLUME,
+    ),
+    "pint-of-8": mistake(
+      "Una pinta se tomó como 8 {small.unit}. Eso es una taza.",
+      "La cantidad es demasiado chica.",
+      USE_LABEL,
+    ),
+    "pint-of-other-system": mistake(
+      "Se usó la pinta del otro sistema: la de Estados Unidos tiene 16 onzas líquidas, la imperial 20.",
+      "Las pintas y las onzas líquidas deben ser de un mismo sistema.",
+      USE_LABEL,
+    ),
+    "pint-of-32": mistake(
+      "Una pinta se tomó como 32 {small.unit}. Eso es un cuarto de galón de Estados Unidos.",
+      "La cantidad es demasiado grande y pasa de la dosis de la etiqueta.",
+      USE_LABEL,
+    ),
+    "liter-of-100": mistake(
+      "Un litro se tomó como 100 mL.",
+      "La cantidad es 10 veces demasiado chica.",
+      "Use 1,000 mL por 1 L.",
+    ),
+    "width-in-small-unit": mistake(
+      "El ancho no se convirtió ({width.unit} a {length.unit}).",
+      "El ancho es {perLength} veces demasiado grande.",
+      "Divida el ancho entre {perLength} ({width.unit} a {length.unit}).",
+    ),
+    "width-left-out": mistake(
+      "Faltó el ancho.",
+      "La misma cantidad en una franja más ancha debe dar menos por área.",
+      "Multiplique la distancia por el ancho para tener el área.",
+    ),
+    "time-taken-as-minute": mistake(
+      "Lo recogido se usó como si hubiera durado un minuto entero.",
+      "Vea el tiempo: la boquilla descargó menos o más de un minuto.",
+      "Divida lo recogido entre el tiempo para tener la descarga.",
+    ),
+    "seconds-as-minutes": mistake(
+      "Los segundos se usaron como minutos.",
+      "La descarga es 60 veces demasiado baja.",
+      "Divida los segundos entre 60 para pasar a minutos.",
+    ),
+    "speed-in-other-unit": mistake(
+      "La velocidad en {speed.unit} se usó como si fueran {length.unit} por segundo.",
+      "A paso normal se camina como a 3 millas por hora: 4.4 pies (1.3 metros) por segundo.",
+      "Pase primero la velocidad a {length.unit} por segundo.",
+    ),
+    "rounded-down": mistake(
+      "Faltó la carga parcial.",
+      "Una parte de la parcela quedaría sin aplicar.",
+      "Redondee hacia arriba: la última carga es parcial.",
+    ),
+    "loads-unrounded": mistake(
+      "El número de cargas no se redondeó.",
+      "No se puede llenar una parte de una vez: cuente lo que hay que preparar.",
+      "Redondee hacia arriba a un número entero.",
+    ),
+    "ground-for-area": mistake(
+      "Se contó todo el campo en vez de solo lo que se aplica.",
+      "Sobraría mezcla.",
+      "Use el área que se aplica.",
+    ),
+    "area-left-out": mistake(
+      "Faltó el área.",
+      "Un campo del doble debe llevar el doble de mezcla.",
+      "Multiplique primero el volumen de aplicación por el área.",
+    ),
+    "total-for-count": mistake(
+      "Esta es la mezcla total, no el número de cargas.",
+      "La pregunta es cuántas veces se llena el tanque.",
+      "Divida la mezcla total entre lo que se llena el tanque y redondee hacia arriba.",
+    ),
+    "unscaled-product": mistake(
+      "Este es el producto para 1 {land.unit}, sin importar cuánto se cubre.",
+      "Vea cuánto cubre el tanque o la parcela: no es 1 {land.unit}.",
+      "Multiplique la dosis de la etiqueta por el área que se cubre.",
+    ),
+    "rate-per-volume": mistake(
+      "La dosis por {land.unit} se usó como dosis por {volume.unit} de mezcla.",
+      "La mezcla quedaría demasiado fuerte.",
+      "Calcule primero cuánta área cubre el tanque: el tanque entre el volumen de aplicación.",
+    ),
+    "per-lawn-for-land": mistake(
+      "La dosis por {land.unit} se usó como dosis por {lawn.unit}.",
+      "La cantidad pasa por mucho de la etiqueta.",
+      "Lea por cuánta área es la dosis de la etiqueta, y use esa área.",
+    ),
+    "rate-per-other-land": mistake(
+      "La dosis se usó como si fuera por {otherLand.unit}.",
+      TWO_AND_A_HALF,
+      USE_LAND,
+    ),
+    "weighed-as-volume": mistake(
+      "Se pesaron tantas onzas (gramos) como se deben medir por volumen.",
+      "Una báscula muestra peso. La dosis es un volumen.",
+      "Mida un líquido con jarra o cuchara, no con báscula.",
+    ),
+    "weighed-as-water": mistake(
+      "El producto se pesó como si pesara lo mismo que el agua.",
+      "El producto pesa más que el agua: {water} es el peso del agua.",
+      "Mida un líquido por volumen.",
+    ),
+    "weight-for-volume": mistake(
+      "Esto es lo que pesa el producto, no su volumen.",
+      "La pregunta pide un volumen. Lo que pesa el producto no hace falta.",
+      "Quite el peso.",
+    ),
+    "rounded-early": mistake(
+      "Se redondeó un paso intermedio, y el resto del cálculo arrastró el error.",
+      "Calcúlelo otra vez con todas las cifras. El resultado cambia.",
+      "Redondee una sola vez, al final.",
+    ),
+    "dose-rounded-up": mistake(
+      "La dosis se redondeó hacia arriba: pasa de la etiqueta.",
+      "Compárela con la respuesta exacta: es más.",
+      "Una cantidad de producto se redondea siempre hacia abajo.",
+    ),
+    "rounded-up": mistake(
+      "La última cuchara se redondeó hacia arriba: pasa de la cantidad.",
+      "Pase las cucharas otra vez a la cantidad. Es demasiado.",
+      "Redondee hacia abajo. La parte que sobra se deja o se mide con una cuchara más chica.",
+    ),
+    "spoons-unrounded": mistake(
+      "El número de cucharas no se redondeó.",
+      "Nadie puede medir una parte así de una cuchara.",
+      "Redondee hacia abajo a cucharas enteras al ras.",
+    ),
+    "tablespoon-for-teaspoon": mistake(
+      "Se contaron cucharadas en vez de cucharaditas.",
+      "En una cucharada caben 3 cucharaditas, así que el número es 3 veces demasiado chico.",
+      "Vea qué cuchara da la pregunta.",
+    ),
+    "teaspoon-for-tablespoon": mistake(
+      "Se contaron cucharaditas en vez de cucharadas.",
+      "Con cucharadas esto sería el triple de la dosis.",
+      "Vea qué cuchara da la pregunta.",
+    ),
+    "ground-for-treated": mistake(
+      "También se contó el terreno entre las bandas.",
+      "Se pondría producto para terreno que no se aplica.",
+      USE_BAND,
+    ),
+    "ground-for-treated-loads": mistake(
+      "También se contó el terreno entre las bandas. Eso cambia cuántas cargas hay y cómo es la última.",
+      "El trabajo llevaría más mezcla que las hileras.",
+      USE_BAND,
+    ),
+    "one-row-too-few": mistake(
+      "Se contaron los espacios entre las hileras en vez de las hileras.",
+      "Dibuje las hileras: hay un espacio menos.",
+      "Cuente las hileras.",
+    ),
+    "one-row-only": mistake(
+      "Solo se contó una hilera.",
+      "La cantidad no pasaría de la primera hilera.",
+      "Multiplique por el número de hileras.",
+    ),
+    "length-and-spacing": mistake(
+      "Se usó la distancia entre hileras en vez del largo de la hilera.",
+      "El área es demasiado chica.",
+      "Multiplique el largo de la hilera por el ancho de la banda.",
+    ),
+    "percent-as-part": mistake(
+      "El porcentaje no se dividió entre 100.",
+      "La cantidad es 100 veces demasiado grande.",
+      PER_HUNDRED,
+    ),
+    "per-mille": mistake(
+      "El porcentaje se dividió entre 1,000.",
+      "La cantidad es 10 veces demasiado chica.",
+      PER_HUNDRED,
+    ),
+    "one-unit-only": mistake(
+      "Esta es la cantidad para solo 1 {volume.unit} de mezcla.",
+      "En el tanque cabe más de 1 {volume.unit}.",
+      "Multiplique por lo que se llena el tanque.",
+    ),
+    "parts-of-water": mistake(
+      "La concentración se tomó como partes por agua en vez de partes de toda la mezcla.",
+      "Sume lo que se toma y el agua: da más de lo que se necesita.",
+      "Tome las partes de la mezcla final.",
+    ),
+    "took-the-water": mistake(
+      "Esta es el agua que se agrega.",
+      "La mezcla sería casi puro concentrado.",
+      "Reste el agua de la mezcla final.",
+    ),
+    "strength-ignored": mistake(
+      "No se tomó en cuenta la concentración del producto, como si fuera puro.",
+      "La mezcla quedaría demasiado débil.",
+      "Divida entre la concentración del producto.",
+    ),
+    "strengths-subtracted": mistake(
+      "Se usó la diferencia de las concentraciones en vez de la que se quiere preparar.",
+      "Haga la mezcla en la mente: la concentración no sale.",
+      "Divida la concentración que se quiere entre la del producto.",
+    ),
+    "full-tank-dose": mistake(
+      "La última carga recibió el producto de un tanque lleno.",
+      "La última carga es más chica, así que la mezcla quedaría demasiado fuerte.",
+      "Dé a cada carga el producto para el área que cubre.",
+    ),
+    "all-in-last-load": mistake(
+      "Este es el producto para todo el trabajo.",
+      "Los tanques llenos también necesitan producto.",
+      "Calcule cuánta área cubre la última carga.",
+    ),
+    "equal-loads": mistake(
+      "El producto se repartió por igual entre las cargas.",
+      "Las cargas no son iguales: la última es lo que queda.",
+      "Quite primero los tanques llenos, y calcule después la última carga.",
+    ),
+    "other-kind-of-unit": mistake(
+      "La unidad mide otra cosa.",
+      "Las onzas de peso no son onzas líquidas, y una cantidad no es una dosis.",
+      "Lea en la pregunta qué unidad se pide.",
+    ),
+  },
+  practice: {
+    title: "Problemas de práctica",
+    problem: "Problema {number}",
+    answer: "Respuesta",
+    mistakes: "Respuestas equivocadas comunes",
+    wrongAnswer: "Respuesta equivocada",
+    shows: "Qué muestra",
+    right: "Correcto.",
+    rounded: "Correcto, pero redondeado. La respuesta exacta es {answer}.",
+    otherUnit: "Correcto, pero en otra unidad. La pregunta pide {answer}.",
+    mistake: "No es correcto.",
+    twoMistakes: "No es correcto. Dos errores explican esta respuesta.",
+    unknownHigh: "No es correcto: {percent} demasiado alto.",
+    unknownLow: "No es correcto: {percent} demasiado bajo.",
+    tolerance:
+      "Una respuesta cuenta como correcta si está dentro de {percent}. Una cantidad de producto no debe pasarse.",
+  },
+};
+
+/**
+ * Practice problems in Spanish, with everything that {@link SPANISH_WORDS} has.
+ *
+ * Translated by the authors of this library and not certified.
+ *
+ * @example
+ * ```ts
+ * import { practiceProblem } from "swath-to-spoon/practice";
+ * import { SPANISH_PRACTICE_WORDS } from "swath-to-spoon/words/es-practice";
+ *
+ * const { problem } = practiceProblem("percent-mix", 7, { words: SPANISH_PRACTICE_WORDS, locale: "es-US" });
+ * console.log(problem); // Usted trata las camas del vivero de Brackenby. La etiqueta dice que agregue 0.5% v/v de un esparcidor. El tanque se llena hasta 4 galones. ¿Cuánto esparcidor es (onzas líquidas)?
+ * ```
+ */
+export const SPANISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
+  (() => ({
+    ...SPANISH_WORDS,
+    ...SPANISH_PRACTICE,
+    lines: { ...SPANISH_WORDS.lines, ...SPANISH_PRACTICE.lines },
+  }))(),
+);

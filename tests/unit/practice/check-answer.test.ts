@@ -1,0 +1,175 @@
+import { describe, expect, it } from "vitest";
+import { checkAnswer, practiceProblem, problemFrom } from "../../../src/practice/index.ts";
+import { qty } from "../../../src/units/index.ts";
+import { SPANISH_PRACTICE_WORDS } from "../../../src/words/es-practice.ts";
+import { expectRefused } from "../../helpers/refusal.ts";
+
+const percent = (value: number) => ({ ...qty(value, "%"), basis: "v/v" as const });
+const strip = problemFrom("strip-calibration", {
+  used: qty(64, "fl_oz"),
+  swath: qty(36, "in"),
+  distance: qty(363, "ft"),
+});
+// 2 pt/ac x 16 x 25 gal / 30 gal/ac = 26.666 fl oz.
+const tank = problemFrom("product-per-tank", {
+  rate: qty(2, "pt/ac"),
+  carrierRate: qty(30, "gal/ac"),
+  fill: qty(25, "gal"),
+  density: qty(9, "lb/gal"),
+});
+const plot = problemFrom("rectangle-area", { length: qty(350, "ft"), width: qty(380, "ft") });
+const spoons = problemFrom("household-measure", { amount: qty(1.6, "fl_oz"), spoon: qty(1, "tsp") });
+
+/** The verdict, and the mistakes that were found. */
+const checked = (...args: Parameters<typeof checkAnswer>) => {
+  const { verdict, mistakes } = checkAnswer(...args);
+  return [verdict, ...mistakes.map(({ mistake }) => mistake)];
+};
+
+describe("checkAnswer", () => {
+  it("takes a quantity, a number in the unit of the question, and text", () => {
+    for (const answer of [qty(20, "gal/ac"), 20, "20", "20 gal/ac", "20.0", " 20 gallons per acre "])
+      expect(checkAnswer(strip, answer)).toMatchObject({ verdict: "right", says: "Right.", mistakes: [] });
+    expect(checkAnswer(strip, "20 gal/ac").answer).toEqual(qty(20, "gal/ac"));
+    expect(checkAnswer(strip, "20,0", { locale: "de-DE" }).verdict).toBe("right");
+    // 350 x 380 / 43,560 = 3.0533.
+    expect(checked(plot, "3.0533")).toEqual(["right"]);
+  });
+
+  it("reports what is right but rounded", () => {
+    const { verdict, says, off } = checkAnswer(plot, "3.05");
+    expect([verdict, says]).toEqual(["rounded", "Right, but rounded. The exact answer is 3.053 ac."]);
+    expect(off).toBeCloseTo(3.05 / ((350 * 380) / 43_560) - 1, 12);
+    expect(checked(plot, 3.1)).toEqual(["rounded"]);
+    expect(checked(plot, 3)).toEqual(["rounded"]);
+    expect(checked(plot, 3.2)).toEqual(["unknown"]);
+    expect(checked(plot, 3.2, { tolerancePercent: 5 })).toEqual(["rounded"]);
+    expect(checked(plot, 3.06, { tolerancePercent: 0 })).toEqual(["unknown"]);
+  });
+
+  it("takes a dose that is rounded up for the mistake that it is", () => {
+    expect(checked(tank, "26.6")).toEqual(["rounded"]);
+    expect(checked(tank, "26.7")).toEqual(["mistake", "dose-rounded-up"]);
+    expect(checked(tank, 27)).toEqual(["mistake", "dose-rounded-up"]);
+    expect(checked(tank, 26)).toEqual(["rounded"]);
+    expect(checked(tank, 25.9)).toEqual(["unknown"]);
+    expect(checked(tank, qty(1.7, "pt"))).toEqual(["mistake", "dose-rounded-up"]);
+    expect(checkAnswer(tank, 27).says).toMatch(/^Not right\. The dose was rounded up.*Always round.*down\.$/);
+  });
+
+  it("reports what is right in another unit, said or not", () => {
+    // 384 fl oz are 3 gal; 3.0533 ac are 133,000 sq ft.
+    const mix = problemFrom("percent-mix", { percent: percent(2), fill: qty(150, "gal") });
+    expect(mix.answer).toEqual(qty(384, "fl_oz"));
+    expect(checked(mix, "3 gal")).toEqual(["other-unit"]);
+    expect(checked(mix, "24 pints")).toEqual(["other-unit"]);
+    expect(checkAnswer(mix, "3 gal").says).toBe(
+      "Right, but in another unit. The question asks for 384 fl oz.",
+    );
+    expect(checked(plot, "133,000 sq ft")).toEqual(["other-unit"]);
+    expect(checked(mix, "24")).toEqual(["other-unit"]);
+    // Without its unit, the listed mistake comes first.
+    expect(checked(plot, "133,000")).toEqual(["mistake", "land-unit-left"]);
+    expect(checked(mix, 3)).toEqual(["mistake", "volume-unit-left"]);
+    // A dose in another unit that is over is over.
+    expect(checked(mix, "3.02 gal")).toEqual(["mistake", "dose-rounded-up"]);
+  });
+
+  it("finds the mistake behind a wrong answer, and says how to see and to mend it", () => {
+    // 64 gal on 1/40 ac.
+    const { says, mistakes, off } = checkAnswer(strip, 2560);
+    expect(mistakes).toEqual([
+      {
+        mistake: "small-unit-as-large",
+        what: "The amount in fl oz was used as if it were gal.",
+        see: "The rate is 128 times too high: nobody sprays that much.",
+        mend: "Divide by 128 to change fl oz to gal.",
+      },
+    ]);
+    expect(says).toBe(
+      `Not right. ${Object.values(mistakes[0] ?? {})
+        .slice(1)
+        .join(" ")}`,
+    );
+    expect(off).toBeCloseTo(127, 9);
+    // 36 ft in place of 36 in.
+    expect(checked(strip, 20 / 12)).toEqual(["mistake", "width-in-small-unit"]);
+    expect(checked(strip, "0.05")).toEqual(["mistake", "inverted"]);
+    // 0.5 gal x 0.025 ac.
+    expect(checked(strip, 0.0125)).toEqual(["mistake", "multiplied"]);
+    // Weighed at 8 lb and at 8.34 lb per gallon: 26.667 x 8 / 9 and x 8.34 / 9.
+    expect(checked(tank, "23.7")).toEqual(["mistake", "weighed-as-volume"]);
+    expect(checked(tank, "24.71")).toEqual(["mistake", "weighed-as-water"]);
+    // 2 pints of 8, 20 and 32 fl oz.
+    expect(checked(tank, 13.33)).toEqual(["mistake", "pint-of-8"]);
+    expect(checked(tank, 33.33)).toEqual(["mistake", "pint-of-other-system"]);
+    expect(checked(tank, 53.3)).toEqual(["mistake", "pint-of-32"]);
+    // 32 fl oz per 1,000 sq ft: 26.667 x 43.56.
+    expect(checked(tank, 1161.6)).toEqual(["mistake", "per-lawn-for-land"]);
+    expect(checked(spoons, 10)).toEqual(["mistake", "rounded-up"]);
+    expect(checked(spoons, 9.6)).toEqual(["mistake", "spoons-unrounded"]);
+    expect(checked(spoons, "3")).toEqual(["mistake", "tablespoon-for-teaspoon"]);
+  });
+
+  it("finds two mistakes that were made together", () => {
+    // Fluid ounces as gallons, and the width in inches: 20 x 128 / 12.
+    const { mistakes, says } = checkAnswer(strip, (20 * 128) / 12);
+    expect(mistakes.map(({ mistake }) => mistake)).toEqual(["small-unit-as-large", "width-in-small-unit"]);
+    expect(says).toMatch(/^Not right\. Two mistakes explain this answer\. The amount.*The width/);
+    // A pint of 8 fl oz, and the product for a whole acre in each tank.
+    expect(checked(tank, 16)).toEqual(["mistake", "unscaled-product", "pint-of-8"]);
+  });
+
+  it("says how far off it is where nothing explains it", () => {
+    const { verdict, says, off } = checkAnswer(strip, 29);
+    expect([verdict, says]).toEqual(["unknown", "Not right: 45% too high."]);
+    expect(off).toBeCloseTo(0.45, 12);
+    expect(checkAnswer(strip, 14.2).says).toBe("Not right: 29% too low.");
+    expect(checkAnswer(spoons, 5)).toMatchObject({ verdict: "unknown", says: "Not right: 44.44% too low." });
+  });
+
+  it("finds a unit that measures something else", () => {
+    for (const answer of ["20 gal", "20 psi", qty(20, "lb/ac")])
+      expect(checked(strip, answer)).toEqual(["mistake", "other-kind-of-unit"]);
+    expect(checked(tank, "26 oz wt")).toEqual(["mistake", "other-kind-of-unit"]);
+    expect(checked(spoons, "9 tsp")).toEqual(["mistake", "other-kind-of-unit"]);
+    expect(checkAnswer(strip, "20 gal").off).toBeUndefined();
+  });
+
+  it("speaks Spanish", () => {
+    const words = { words: SPANISH_PRACTICE_WORDS, locale: "es-US" };
+    expect(checkAnswer(plot, 3.05, words).says).toBe(
+      "Correcto, pero redondeado. La respuesta exacta es 3.053 acres.",
+    );
+    expect(checkAnswer(strip, 2560, words).mistakes[0]?.what).toBe(
+      "La cantidad en onzas líquidas se usó como si fueran galones.",
+    );
+  });
+
+  it("checks problems that were saved, by their figures alone", () => {
+    const saved = JSON.parse(JSON.stringify(practiceProblem("band", 4)));
+    expect(checkAnswer(saved, saved.answer.value).verdict).toBe("right");
+    expect(checkAnswer({ ...saved, answer: 5 }, saved.answer.value).verdict).toBe("right");
+    expectRefused(() => checkAnswer({ ...saved, given: {} }, 5), "missing", "problem.given.rows");
+    expectRefused(() => checkAnswer({} as never, 5), "missing", "problem.topic");
+  });
+
+  it("refuses what can't be read", () => {
+    expectRefused(() => checkAnswer(strip, ""), "missing", "answer");
+    expectRefused(() => checkAnswer(strip, undefined as never), "missing", "answer");
+    expectRefused(() => checkAnswer(strip, Number.NaN), "not-finite", "answer");
+    expectRefused(() => checkAnswer(strip, "about twenty"), "unreadable", "answer");
+    expectRefused(() => checkAnswer(strip, "20 scoops"), "unknown-unit", "answer");
+    expectRefused(() => checkAnswer(spoons, "nine"), "unreadable", "answer");
+    expectRefused(
+      () => checkAnswer(strip, 20, { tolerancePercent: 6 }),
+      "out-of-range",
+      "options.tolerancePercent",
+    );
+    expectRefused(
+      () => checkAnswer(strip, 20, { tolerance: 1 } as never),
+      "unknown-field",
+      "options.tolerance",
+    );
+  });
+});

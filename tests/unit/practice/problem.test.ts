@@ -1,0 +1,224 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import {
+  ENGLISH_PRACTICE_WORDS,
+  type Given,
+  type PracticeTopic,
+  practiceProblem,
+  practiceTopics,
+  problemFrom,
+} from "../../../src/practice/index.ts";
+import { TOPICS } from "../../../src/practice/topics/all.ts";
+import { qty } from "../../../src/units/index.ts";
+import { SPANISH_PRACTICE_WORDS } from "../../../src/words/es-practice.ts";
+import { expectRefused, refusal } from "../../helpers/refusal.ts";
+
+const percent = (value: number) => ({ ...qty(value, "%"), basis: "v/v" as const });
+
+// Worked by hand, with the arithmetic beside. 43,560 sq ft to the acre, 128 fl oz to the gallon, 16 fl oz to the pint.
+const BY_HAND: readonly [PracticeTopic, Given, number, string][] = [
+  [
+    "rectangle-area",
+    { length: qty(330, "ft"), width: qty(264, "ft") },
+    2,
+    "330 x 264 = 87,120; / 43,560 = 2",
+  ],
+  [
+    "triangle-area",
+    { base: qty(242, "ft"), height: qty(180, "ft") },
+    0.5,
+    "242 x 180 = 43,560; / 2 / 43,560 = 0.5",
+  ],
+  [
+    "trapezoid-area",
+    { base: qty(80, "m"), top: qty(40, "m"), height: qty(50, "m") },
+    0.3,
+    "(80 + 40) / 2 = 60; x 50 = 3,000; / 10,000 = 0.3",
+  ],
+  [
+    "strip-calibration",
+    { used: qty(64, "fl_oz"), swath: qty(36, "in"), distance: qty(363, "ft") },
+    20,
+    "64 / 128 = 0.5 gal; 3 x 363 = 1,089 sq ft = 1/40 ac; 0.5 x 40 = 20",
+  ],
+  [
+    "catch-calibration",
+    { caught: qty(32, "fl_oz"), time: qty(30, "s"), width: qty(20, "in"), speed: qty(3.3, "mph") },
+    45,
+    "32 fl oz in 30 s = 0.5 gal/min; 5,940 x 0.5 / (3.3 x 20) = 2,970 / 66 = 45",
+  ],
+  [
+    "tank-loads",
+    { ground: qty(3, "ac"), area: qty(1.2, "ac"), rate: qty(30, "gal/ac"), fill: qty(15, "gal") },
+    3,
+    "1.2 x 30 = 36 gal; 36 / 15 = 2.4, so 3",
+  ],
+  [
+    "product-per-tank",
+    {
+      rate: qty(2, "pt/ac"),
+      carrierRate: qty(20, "gal/ac"),
+      fill: qty(25, "gal"),
+      density: qty(9, "lb/gal"),
+    },
+    40,
+    "25 / 20 = 1.25 ac; x 2 pt = 2.5 pt; x 16 = 40 fl oz",
+  ],
+  ["household-measure", { amount: qty(1.6, "fl_oz"), spoon: qty(1, "tsp") }, 9, "1.6 x 6 = 9.6 tsp, so 9"],
+  [
+    "band",
+    {
+      rows: 20,
+      rowLength: qty(363, "ft"),
+      bandWidth: qty(30, "in"),
+      rowSpacing: qty(10, "ft"),
+      rate: qty(1.5, "pt/ac"),
+    },
+    10,
+    "20 x 363 x 2.5 = 18,150 sq ft = 5/12 ac; x 1.5 pt x 16 = 10 fl oz",
+  ],
+  ["percent-mix", { percent: percent(0.5), fill: qty(25, "gal") }, 16, "25 x 128 = 3,200 fl oz; / 200 = 16"],
+  [
+    "dilution",
+    { from: percent(10), to: percent(2), volume: qty(5, "L") },
+    1000,
+    "5,000 mL x 2 / 10 = 1,000 mL",
+  ],
+  [
+    "whole-job",
+    {
+      rows: 12,
+      rowLength: qty(100, "m"),
+      bandWidth: qty(50, "cm"),
+      rowSpacing: qty(2, "m"),
+      distance: qty(100, "m"),
+      used: qty(1500, "mL"),
+      fill: qty(12, "L"),
+      rate: qty(2, "L/ha"),
+    },
+    40,
+    "1.5 L on 50 m2 = 300 L/ha; 12 x 100 x 0.5 = 600 m2; 0.06 x 300 = 18 L: 12 + 6; 6 / 300 = 0.02 ha; x 2 L = 40 mL",
+  ],
+];
+
+describe("problems from figures of one's own", () => {
+  it.each(BY_HAND)("%s has the answer worked by hand", (topic, given, answer, _arithmetic) => {
+    const problem = problemFrom(topic, given);
+    const value = typeof problem.answer === "object" ? problem.answer.value : (problem.answer as number);
+    expect(value).toBeCloseTo(answer, 9);
+    expect(problem.given).toEqual(
+      topic === "tank-loads"
+        ? {
+            ...given,
+            ground: { value: 3, unit: "ac", of: "ground" },
+            area: { value: 1.2, unit: "ac", of: "treated" },
+          }
+        : given,
+    );
+    expect(problem.seed).toBeUndefined();
+  });
+
+  it("are tried on every topic", () => {
+    expect(new Set(BY_HAND.map(([topic]) => topic))).toEqual(new Set(practiceTopics));
+  });
+
+  it("are put in the wording asked for", () => {
+    const [topic, given] = BY_HAND[3] as (typeof BY_HAND)[number];
+    const said = [1, 2, 3, 4].map((wording) => problemFrom(topic, given, { wording }).problem);
+    expect(new Set(said).size).toBe(4);
+    for (const one of said)
+      for (const figure of ["64 fl oz", "36 in", "363 ft"]) expect(one).toContain(figure);
+    expect(problemFrom(topic, given).problem).toBe(said[0]);
+    expectRefused(() => problemFrom(topic, given, { wording: 5 }), "out-of-range", "options.wording");
+  });
+
+  it("need every figure of the topic, of its kind, and no other", () => {
+    const given = { used: qty(64, "fl_oz"), swath: qty(36, "in"), distance: qty(363, "ft") };
+    const { used: _, ...less } = given;
+    expectRefused(() => problemFrom("strip-calibration", less), "missing", "given.used");
+    expectRefused(
+      () => problemFrom("strip-calibration", { ...given, width: qty(3, "ft") }),
+      "unknown-field",
+      "given.width",
+    );
+    expectRefused(
+      () => problemFrom("strip-calibration", { ...given, used: qty(64, "oz/ac") }),
+      "wrong-dimension",
+      "given.used",
+    );
+    expect(refusal(() => problemFrom("band", {})).issues.map(({ path }) => path)).toEqual(
+      ["rows", "rowLength", "bandWidth", "rowSpacing", "rate"].map((name) => `given.${name}`),
+    );
+    expectRefused(() => problemFrom("band", undefined as never), "missing", "given");
+    expectRefused(
+      () => problemFrom("dilution", { from: percent(2), to: percent(10), volume: qty(5, "L") }),
+      "conflict",
+      "given.to",
+    );
+    expectRefused(
+      () => problemFrom("strip-calibration", given, { unit: "us" } as never),
+      "unknown-field",
+      "options.unit",
+    );
+    expectRefused(() => problemFrom("cooking" as never, given), "unknown-choice", "topic");
+  });
+
+  it("take their system from the figures", () => {
+    const { units, answer } = problemFrom("percent-mix", { percent: percent(1), fill: qty(10, "imp_gal") });
+    expect([units, answer]).toEqual(["imperial", { value: 16, unit: "imp_fl_oz" }]);
+    const sides = { length: qty(330, "ft"), width: qty(264, "ft") };
+    expect(problemFrom("rectangle-area", sides).units).toBe("us");
+    // 87,120 sq ft x 0.09290304 m2 / 10,000.
+    const inHectares = problemFrom("rectangle-area", sides, { units: "metric" }).answer;
+    expect(inHectares).toMatchObject({ unit: "ha" });
+    expect((inHectares as { value: number }).value).toBeCloseTo(0.809371284, 8);
+  });
+});
+
+describe("the topics", () => {
+  it("go from easy to hard", () => {
+    const hard = practiceTopics.map((topic) => practiceProblem(topic, 1).difficulty);
+    expect(hard).toEqual([...hard].sort());
+    expect(new Set(hard)).toEqual(new Set([1, 2, 3]));
+  });
+
+  it.each([
+    ["English", ENGLISH_PRACTICE_WORDS],
+    ["Spanish", SPANISH_PRACTICE_WORDS],
+  ])("have four wordings each in %s, with all figures and the unit in every one", (_, { topics }) => {
+    for (const topic of practiceTopics) {
+      const { given, answer } = practiceProblem(topic, 1);
+      // Two or three farms may share a text: the figures are what counts.
+      const names = [...Object.keys(given), ...(typeof answer === "object" ? ["unit"] : []), "farm"];
+      expect(new Set(topics[topic].problems).size).toBe(4);
+      for (const text of topics[topic].problems) {
+        const places = [...text.matchAll(/\{(\w+)\}/g)].map(([, name]) => name as string);
+        expect([...new Set([...places, "farm"])].sort(), text).toEqual([...names].sort());
+      }
+    }
+  });
+
+  it("have words for every mistake, with places that are filled", () => {
+    for (const words of [ENGLISH_PRACTICE_WORDS, SPANISH_PRACTICE_WORDS])
+      for (const topic of practiceTopics)
+        for (const units of ["us", "metric", "imperial"] as const)
+          for (const { what, see, mend } of practiceProblem(topic, 5, { units, words }).mistakes)
+            for (const text of [what, see, mend]) expect(text).toMatch(/^[^{}]{10,170}\.$/);
+  });
+});
+
+describe("the guide page", () => {
+  it("lists every topic with its difficulty and the figures that it gives", () => {
+    const rows = [
+      ...readFileSync("docs/teaching.md", "utf8").matchAll(/^\| `([\w-]+)` +\| (\d) +\|.*\| (.*?) +\|$/gm),
+    ];
+    const listed = rows.map(([, topic, difficulty, names = ""]) => [
+      topic,
+      Number(difficulty),
+      [...names.matchAll(/`(\w+)`/g)].map(([, name]) => name),
+    ]);
+    expect(listed).toEqual(
+      Object.entries(TOPICS).map(([topic, { difficulty, fields }]) => [topic, difficulty, fields.names]),
+    );
+  });
+});
