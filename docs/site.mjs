@@ -67,8 +67,9 @@ export function load(app) {
       if (words) property.comment = new Comment([{ kind: "text", text: `Finds: ${words.found}.` }]);
     }
 
+    const functions = project.getReflectionsByKind(ReflectionKind.Function);
     for (const module of project.getReflectionsByKind(ReflectionKind.Module))
-      module.comment = introduction(module);
+      module.comment = introduction(module, functions);
   });
 
   // What the language itself declares has no page here.
@@ -83,7 +84,7 @@ export function load(app) {
 }
 
 /** Two sentences and a table from questions to functions, which links to them. */
-function introduction(module) {
+function introduction(module, functions) {
   const { sentences, rows } =
     QUESTIONS.get(module.name) ?? missing(`${module.name} is not in docs/which-function.md`);
   const parts = [{ kind: "text", text: `${sentences}\n\n| Question | Function |\n| --- | --- |\n` }];
@@ -91,11 +92,7 @@ function introduction(module) {
     parts.push({ kind: "text", text: `| ${question} | ` });
     for (const piece of cell.split(/(`\w+`)/)) {
       const name = /^`(\w+)`$/.exec(piece)?.[1];
-      const target =
-        name &&
-        (module.getChildByName([name]) ??
-          module.project.getChildByName(["swath-to-spoon/worksheet", name]) ??
-          module.project.getChildByName(["swath-to-spoon/plan", name]));
+      const target = name && (module.getChildByName([name]) ?? functions.find((one) => one.name === name));
       if (name && !target) missing(`docs/which-function.md names ${name}, which ${module.name} hasn't`);
       parts.push(
         target ? { kind: "inline-tag", tag: "@link", text: name, target } : { kind: "text", text: piece },
@@ -149,7 +146,7 @@ function withTrials(app) {
   app.renderer.on(PageEvent.END, (page) => {
     const call = calls.get(page.model);
     if (call === undefined) return;
-    const rows = Math.min(18, call.split("\n").length + 1);
+    const rows = Math.min(18, Math.max(4, call.split("\n").length + 1));
     const form = `<section class="tsd-panel"><h2>Try it</h2><form class="try-it" data-module="${page.model.parent.name}">
 <textarea rows="${rows}" spellcheck="false" autocapitalize="off" aria-label="A call of ${page.model.name}">${escaped(call)}</textarea>
 <button type="submit">Run</button> <output></output></form></section>`;
@@ -188,7 +185,8 @@ function withTrials(app) {
 }
 
 const POLICY =
-  "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; base-uri 'none'; form-action 'none'";
+  // The hash is that of a style without content, which typedoc's script adds to every page.
+  "default-src 'none'; script-src 'self'; style-src 'self' 'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='; img-src 'self' data:; connect-src 'self'; base-uri 'none'; form-action 'none'";
 
 /** No inline script and no inline style, so the policy needs no exception; and the sources as pages of the site. */
 function withPolicyAndSource(app) {

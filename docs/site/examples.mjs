@@ -56,6 +56,11 @@ export async function callIn(example, module, name) {
     if (typeof value !== "object") throw new TypeError("not to be written down");
     const from = written.get(value);
     if (from !== undefined) return from;
+    // An error is written as what it says.
+    if (value instanceof Error && "toJSON" in value) {
+      const { code, key, path, figures, message } = value;
+      return expression({ code, key, path, figures, message });
+    }
     if (Array.isArray(value)) return `[${value.map(expression).join(", ")}]`;
     if (Object.getPrototypeOf(value) !== Object.prototype) throw new TypeError("not to be written down");
     const members = Object.entries(value).map(

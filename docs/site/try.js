@@ -22,6 +22,7 @@
       }
       SIGN.lastIndex = at;
       const found = SIGN.exec(text);
+      token = undefined;
       if (found === null) throw unreadable();
       token = { start: at, sign: found[1], string: found[2], number: found[3], name: found[4] };
       at = SIGN.lastIndex;
