@@ -135,7 +135,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the site", () => {
     ["teaspoon", "household.measureOut"],
     ["calibrate", "output-rate.catchRate"],
     ["how many tanks", "tank-mix.splitLoads"],
-    ["granules", "Tank mix"],
+    ["granules", "tank-mix.granulesFor"],
     ["boquilla", "words/es"],
     ["calibracion", "Words and languages"],
     ["cucharadita", "words/es"],
