@@ -17,7 +17,7 @@ export function postgres() {
   }
   return {
     lacks:
-      "no PostgreSQL with plpython3u; on Debian and Ubuntu: apt-get install postgresql postgresql-plpython3-15",
+      "no PostgreSQL with plpython3u; on Debian and Ubuntu: apt-get install postgresql, and the postgresql-plpython3 of its version",
   };
 }
 
