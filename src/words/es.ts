@@ -88,7 +88,7 @@ const plural = (one: string, other: string): ToolNames => ({ one, other });
  *   calibration: { kind: "strip", used: qty(64, "fl_oz"), swath: qty(4, "ft"), distance: qty(272.25, "ft") },
  *   sprayer: { tank: qty(4, "gal") },
  *   products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
- *   tools: "us-spoons",
+ *   tools: "us-cups-and-spoons",
  * });
  * const card = fieldCard(plan, { words: SPANISH_WORDS, locale: "es-US" });
  * console.log(card.loads[1]?.steps[1]); // Product A: 1.6 onzas líquidas. Mida 3 cucharadas + 1/2 cucharadita (1% de menos).
@@ -722,6 +722,11 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "La etiqueta debe permitir diluir primero este producto. Use un utensilio más fino o prepare más mezcla.",
       "no-stock":
         "Ninguna solución madre hecha con estos utensilios mide {amount} con un error de hasta {limit}. Hace falta una medida mayor que la cantidad y un recipiente diez veces mayor que esa medida.",
+      "suggest-load": "Prepare {load} en vez de {given}.",
+      "suggest-batch": "Prepare una mezcla que lleve {amount} de producto en vez de {given}.",
+      "suggest-tool": "Use también este utensilio: {tool.tool}.",
+      "suggest-stock":
+        "Dilúyalo primero: agregue agua a {product} de producto hasta completar {stock}, revuelva y mida de eso.",
       "tool-names-alike": "Dos utensilios se llaman {name}. Dé a cada uno su propio nombre.",
       "bulk-density-missing":
         "Anote la densidad aparente de este producto, o pese el producto: una onza de peso llena de 2 a 6 cucharadas al ras.",
@@ -804,6 +809,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "La última carga es de solo {last}: es difícil medir para ella, y la bomba quizá no la saque toda. Divida la mezcla en cargas iguales.",
       "water-without-product":
         "Agregar {water} de agua sin producto baja la mezcla a {strength} de su concentración, y la parcela recibe menos dosis. Agregue producto también para esa agua, o no la agregue.",
+      "long-count":
+        "{product}: llenaría {count} veces un mismo utensilio ({tool.tool}). Es fácil perder la cuenta: use uno más grande.",
       "scale-needed":
         "{product} es un producto seco y no hay báscula en la lista. Péselo; una cuchara no mide peso.",
       "rate-needs-ground":
@@ -898,7 +905,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "season-over-max":
         "Ya se usó {used}: {rate} más pasa del máximo de la etiqueta por temporada, {max}. Use menos, u otro producto.",
       "season-nearly-used":
-        "Después de esta aplicación queda {left} del máximo de la temporada ({max}), y no alcanza para otra con esta dosis.",
+        "Después de esta aplicación {left:one=queda;other=quedan} {left} del máximo de la temporada ({max}), y no alcanza para otra con esta dosis.",
       "season-unknown":
         "La etiqueta permite {max} por temporada, y no ha anotado lo que ya recibió esta parcela. Revise su registro de aplicaciones.",
       "applications-over-most":
@@ -957,7 +964,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "least-over-fill": "La carga más chica no puede ser mayor que una completa de {fill}.",
       "extra-over-total": "Debe ser menos que la mezcla total de {total}.",
       "piece-and-extra-over-fill":
-        "Una hilera o parcela lleva {each} y se guarda {extra} para mangueras y reserva, más que una carga de {fill}. Divida la mezcla en cargas iguales.",
+        "Una hilera o parcela lleva {each}, y con {extra} de mangueras y reserva pasa de una carga de {fill}. Divida la mezcla en cargas iguales.",
       "piece-over-fill":
         "Una hilera o parcela lleva {each}, más que una carga de {fill}. Divida la mezcla en cargas iguales.",
       "loads-too-many":
@@ -1247,6 +1254,18 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "Australian teaspoon": plural("cucharadita australiana", "cucharaditas australianas"),
       "1/2 Australian tablespoon": fraction("1/2 cucharada australiana"),
       "Australian tablespoon": plural("cucharada australiana", "cucharadas australianas"),
+      "1 fl oz measure": plural("medida de 1 fl oz", "medidas de 1 fl oz"),
+      "2 fl oz measure": plural("medida de 2 fl oz", "medidas de 2 fl oz"),
+      "4 fl oz measure": plural("medida de 4 fl oz", "medidas de 4 fl oz"),
+      "8 fl oz measure": plural("medida de 8 fl oz", "medidas de 8 fl oz"),
+      "16 fl oz measure": plural("medida de 16 fl oz", "medidas de 16 fl oz"),
+      "10 mL measure": plural("medida de 10 mL", "medidas de 10 mL"),
+      "25 mL measure": plural("medida de 25 mL", "medidas de 25 mL"),
+      "50 mL measure": plural("medida de 50 mL", "medidas de 50 mL"),
+      "100 mL measure": plural("medida de 100 mL", "medidas de 100 mL"),
+      "250 mL measure": plural("medida de 250 mL", "medidas de 250 mL"),
+      "500 mL measure": plural("medida de 500 mL", "medidas de 500 mL"),
+      "1000 mL measure": plural("medida de 1000 mL", "medidas de 1000 mL"),
       "imperial fluid ounce measure": plural(
         "medida de una onza líquida imperial",
         "medidas de una onza líquida imperial",
@@ -1329,7 +1348,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "common practice, no source": "práctica común",
       "metric kitchen measure: common practice, no source": "medida métrica de cocina: práctica común",
       "rate = volume / area, by definition": "volumen de aplicación = volumen / área, por definición",
-      "volume = rate x area, by definition": "volumen = volumen de aplicación x área, por definición",
+      "volume = rate × area, by definition": "volumen = volumen de aplicación × área, por definición",
       "definition of a speed": "definición de velocidad",
       "definition of speed": "definición de velocidad",
       "definition of an average flow": "definición de una descarga promedio",
@@ -1397,7 +1416,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       topUp: "Complete con agua hasta {carrier} (agua total {water}).",
       spray: "Aplique. Esta carga cubre {area}.",
       fillingOrder:
-        "Primero la mitad del agua, luego el producto y después complete hasta la marca, salvo que la etiqueta diga otra cosa.",
+        "Primero la mitad del agua, luego {products:one=el producto;other=los productos} y después complete hasta la marca, salvo que la etiqueta diga otra cosa.",
       exactly: "exacto",
       under: "{percent} de menos",
       over: "{percent} de más",
