@@ -76,13 +76,8 @@ export function writerFor<M extends PhraseWords = Messages>(
         : `${number(figure.value, significant)} ${figure.unit}`,
     unit: ({ value, unit: name }) => (isUnit(name) ? unit(name, value) : name),
     plural,
-<<<<<<< HEAD
-    name: nameIn(table.names),
-    oneOf: (names) => new (intl("ListFormat"))(table.language, type: "disjunction" ).format(names),
-=======
     name: (list, key) => (list === "tool" ? names(key)?.one : nameIn(table.names)(list, key)),
-    oneOf: (names) => new Intl.ListFormat(table.language, type: "disjunction" ).format(names),
->>>>>>> main
+    oneOf: (names) => new (intl("ListFormat"))(table.language, { type: "disjunction" }).format(names),
   });
   return {
     messages: table,
