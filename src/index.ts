@@ -127,8 +127,12 @@ export {
   whatChanged,
 } from "./output-rate/index.js";
 export {
+  type AnyPlan,
   type ApplicationKind,
   type ApplicationRecord,
+  type BatchInput,
+  type BatchPlan,
+  type BatchReconciliation,
   CAUTIONS,
   type Caution,
   type CompositeShape,
@@ -194,7 +198,10 @@ export {
   type AreaRate,
   activeIngredientRate,
   type Bags,
+  type BatchSize,
+  type BatchVolume,
   bagsFor,
+  batchVolume,
   type Carrier,
   type ConcentrateSpray,
   carrierFor,
