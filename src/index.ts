@@ -55,6 +55,7 @@ export {
   type Tools,
   toolSet,
   toolSetNames,
+  usualTools,
   volumeOfWeight,
 } from "./household/index.js";
 export {
