@@ -22,6 +22,8 @@ export type WarningCode =
   | "calibration-stale"
   | "calibration-old"
   | "calibration-age-unknown"
+  | "each-implausible"
+  | "loads-many"
   | "reserve-large"
   | "lines-large"
   | "mix-over-tank"
@@ -29,6 +31,7 @@ export type WarningCode =
   | "water-without-product"
   | "ounces-confusable"
   | "dose-not-measurable"
+  | "long-count"
   | "scale-needed";
 
 /** What a careful colleague would question. It changes no number. */

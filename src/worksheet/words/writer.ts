@@ -62,6 +62,7 @@ export function writerFor<M extends PhraseWords = Messages>(
   };
   const unit = (name: Unit, count: number): string =>
     unitName(name, count, table, plural, locale) ?? describeUnit(name).symbol;
+  const names = (tool: string): ToolNames | undefined => ownText(table.tools, tool);
   const phrasing = (significant: number): Phrasing => ({
     number: (value) => number(value, significant),
     quantity: (figure) =>
@@ -74,10 +75,9 @@ export function writerFor<M extends PhraseWords = Messages>(
         : `${number(figure.value, significant)} ${figure.unit}`,
     unit: ({ value, unit: name }) => (isUnit(name) ? unit(name, value) : name),
     plural,
-    name: nameIn(table.names),
+    name: (list, key) => (list === "tool" ? names(key)?.one : nameIn(table.names)(list, key)),
     oneOf: (names) => new Intl.ListFormat(table.language, { type: "disjunction" }).format(names),
   });
-  const names = (tool: string): ToolNames | undefined => ownText(table.tools, tool);
   return {
     messages: table,
     fill: (text, figures, significant = SUMMARY_DIGITS) => phrased(text, figures, phrasing(significant)),
