@@ -13,7 +13,7 @@ import { productWarnings } from "./check-product.js";
 import { planCost } from "./cost.js";
 import { measuredLoads } from "./dose.js";
 import { DEFAULT_SPLIT, type PlanInput } from "./input.js";
-import { type MixInput, mixFor, type RowsOrPlots } from "./mix.js";
+import { type MixInput, mixFor, type RowsOrPlots, treatedBy } from "./mix.js";
 import { equalRows, type Plot, plotsOf } from "./plot.js";
 import { areasOfJob, type JobArea, type PlotAreas } from "./plot-areas.js";
 import { ratesFitPlot } from "./rates-fit.js";
@@ -71,7 +71,7 @@ export function planFor(input: PlanInput): Plan {
   const { rate } = calibrated;
   agreed(input, (check) => areaFits(input, area, check));
   const mix = mixFor(mixInput(input, area, rate), { area: "plot", split: "split" });
-  const loads = measuredLoads(mix.loads, input);
+  const loads = measuredLoads(mix.loads, input, (volume) => treatedBy(volume, rate));
   const { carrier, mixingOrder, totals, leftover } = mix;
   const cost = planCost(input, { area, loads, totals });
   const thresholds = thresholdsOf(input.thresholds);

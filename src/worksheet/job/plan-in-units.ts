@@ -13,18 +13,19 @@ import { counterpart } from "./counterparts.js";
 
 /**
  * The same job, planned again from an input whose every quantity is in the system's units, so that each line of its
- * working is true by itself. The tools stay as they are: they are things, with their own marks.
+ * working is true by itself. The tools and the sprayer stay as they are: they are things, with their own marks.
  */
 export function planInUnits<P extends AnyPlan>(plan: P, units: UnitSystem | undefined): P {
   return units === undefined ? plan : (planApplication(inputInUnits(plan.input, units)) as P);
 }
 
-function inputInUnits({ tools, ...job }: JobInput, units: UnitSystem): JobInput {
-  if ("size" in job) return { ...(inUnits(job, units) as typeof job), tools };
+function inputInUnits({ tools, sprayer, ...job }: JobInput, units: UnitSystem): JobInput {
+  if ("size" in job) return { ...(inUnits(job, units) as typeof job), sprayer, tools };
   const { calibration, ...others } = { ...job, thresholds: thresholdsOf(job.thresholds) };
   return {
     ...(inUnits(others, units) as typeof others),
     calibration: inUnits(withKnownRate(calibration, units), units) as PlanInput["calibration"],
+    sprayer,
     tools,
   };
 }
