@@ -75,6 +75,57 @@ export type MistakeCode =
   | "full-tank-dose"
   | "all-in-last-load"
   | "equal-loads"
+  | "per-second-left"
+  | "speed-factor-inverted"
+  | "per-minute-left"
+  | "other-speed-unit"
+  | "land-for-lawn"
+  | "lawn-size-left-out"
+  | "unscaled-lawn"
+  | "lawn-ten-times"
+  | "small-mass-for-large"
+  | "pounds-as-kilograms"
+  | "mass-unit-left"
+  | "pound-of-12"
+  | "weighed-by-water"
+  | "one-spot-only"
+  | "added-on-top"
+  | "mix-for-product"
+  | "reserve-without-product"
+  | "product-for-reserve-only"
+  | "reserve-subtracted"
+  | "applied-ignored"
+  | "limit-passed"
+  | "limit-unrounded"
+  | "one-application-subtracted"
+  | "rate-left-for-count"
+  | "catch-unscaled"
+  | "times-upside-down"
+  | "catch-per-minute"
+  | "reading-divided"
+  | "reading-multiplied"
+  | "boom-on-one-width"
+  | "one-nozzle-for-boom"
+  | "nozzles-counted-twice"
+  | "nozzles-squared"
+  | "difference-as-percent"
+  | "off-itself"
+  | "off-the-others"
+  | "share-of-average"
+  | "spread-taken"
+  | "off-the-lowest"
+  | "part-not-percent"
+  | "ratio-ignored"
+  | "per-hundred-left-out"
+  | "one-unit-of-stock"
+  | "ratio-inverted"
+  | "rate-per-unit-of-stock"
+  | "order-as-listed"
+  | "order-reversed"
+  | "adjuvant-first"
+  | "liquids-before-powders"
+  | "fertilizer-first"
+  | "powders-swapped"
   | "other-kind-of-unit";
 
 const words = (what: string, see: string, mend: string): MistakeWords => ({ what, see, mend });
@@ -405,6 +456,257 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "The product was split evenly over the loads.",
     "The loads are not equal: the last one is what is left.",
     "Take the full tanks off first, then work out the last load.",
+  ),
+  "per-second-left": words(
+    "The speed was left in {length.unit} per second.",
+    "The question asks for {speed.unit}.",
+    "Change the unit: 1 mph is 22/15 ft per second, and 3.6 km/h are 1 m per second.",
+  ),
+  "speed-factor-inverted": words(
+    "The factor between the two units of speed was used upside down.",
+    "Compare it with walking pace, about 3 mph (5 km/h).",
+    "1 mph is 22/15 ft per second, and 3.6 km/h are 1 m per second.",
+  ),
+  "per-minute-left": words(
+    "The speed was left in {length.unit} per minute.",
+    "Nobody sprays at such a speed.",
+    "88 ft per minute are 1 mph, and 1,000 m per minute are 60 km/h.",
+  ),
+  "other-speed-unit": words(
+    "The speed is in the other system's unit.",
+    "1 mile is about 1.6 km.",
+    "Read in the question what unit is asked for.",
+  ),
+  "land-for-lawn": words(
+    "The rate per {lawn.unit} was used as a rate per {land.unit}.",
+    "The dose is far too small.",
+    "Read what the label rate is per, and use that area.",
+  ),
+  "lawn-size-left-out": words(
+    "The rate was used as if it were per 1 {area.unit}.",
+    "The dose is far over the label.",
+    "Divide the area by what the rate is per: {lawn.unit}.",
+  ),
+  "unscaled-lawn": words(
+    "This is the amount for {lawn.unit}, whatever the plot is.",
+    "Compare the plot with {lawn.unit}.",
+    "Divide the area by {lawn.unit}, and multiply by the rate.",
+  ),
+  "lawn-ten-times": words(
+    "The rate was used for an area ten times too small.",
+    "The dose is 10 times over the label.",
+    "The rate is per {lawn.unit}.",
+  ),
+  "small-mass-for-large": words(
+    "The amount was changed to the smaller unit of weight.",
+    "The question asks for the unit of the label.",
+    "Leave the unit as the label has it.",
+  ),
+  "pounds-as-kilograms": words(
+    "The amount is in kilograms, not pounds.",
+    "1 lb is about 0.45 kg.",
+    "Read in the question what unit is asked for.",
+  ),
+  "mass-unit-left": words(
+    "The amount was left in the unit of the label.",
+    "The question asks for the smaller unit of weight.",
+    "1 lb is 16 oz, and 1 kg is 1,000 g.",
+  ),
+  "pound-of-12": words("A pound was taken as 12 ounces.", "The amount is too small.", "1 lb is 16 oz."),
+  "weighed-by-water": words(
+    "The weight was changed to fluid ounces, as if the product were water.",
+    "A powder is not as heavy as water, and the question asks for a weight.",
+    "Weigh a dry product on a scale.",
+  ),
+  "one-spot-only": words(
+    "This is the product for one spot only.",
+    "There is more than one spot.",
+    "Multiply by the number of spots.",
+  ),
+  "added-on-top": words(
+    "The percentage was taken of the mix with the product on top.",
+    "The amount comes out over the label.",
+    "Take the percentage of the finished mix.",
+  ),
+  "mix-for-product": words(
+    "This is the mix, not the product in it.",
+    "The question asks for product.",
+    "Multiply by the rate of product.",
+  ),
+  "reserve-without-product": words(
+    "The extra water got no product.",
+    "The whole mix would be too weak.",
+    "Work out the product for all of the mix, the extra too.",
+  ),
+  "product-for-reserve-only": words(
+    "This is the product for the extra mix only.",
+    "The plot needs product too.",
+    "Work out the product for all of the mix.",
+  ),
+  "reserve-subtracted": words(
+    "The extra was subtracted instead of added.",
+    "The mix would not reach to the end of the plot.",
+    "Add the extra to what the plot takes.",
+  ),
+  "applied-ignored": words(
+    "What was applied already was left out.",
+    "Add up the season: it would go over the limit.",
+    "Subtract what was applied from the limit first.",
+  ),
+  "limit-passed": words(
+    "The last application was rounded up: that is over the season's limit.",
+    "Add up the season: it goes over the limit.",
+    "Round down.",
+  ),
+  "limit-unrounded": words(
+    "The number of applications was not rounded.",
+    "There are no parts of an application at this rate.",
+    "Round down to a whole number.",
+  ),
+  "one-application-subtracted": words(
+    "Only one application was subtracted.",
+    "Count in the record how many there were.",
+    "Multiply the rate by the number of applications, and subtract that.",
+  ),
+  "rate-left-for-count": words(
+    "This is how much may still be applied, not how many times.",
+    "The question asks for a number of applications.",
+    "Divide by the rate, and round down.",
+  ),
+  "catch-unscaled": words(
+    "The catch was read as it was, but it took another time than the strip.",
+    "Compare the two times.",
+    "Multiply the catch by the time for the strip, and divide by the time of the catch.",
+  ),
+  "times-upside-down": words(
+    "The two times were used the wrong way around.",
+    "A longer walk over the strip must give a higher rate.",
+    "Multiply by the time for the strip, and divide by the time of the catch.",
+  ),
+  "catch-per-minute": words(
+    "The catch of a whole minute was used.",
+    "The strip does not take a minute.",
+    "Use the catch for the time that the strip takes.",
+  ),
+  "reading-divided": words(
+    "The catch was divided by {perVolume}.",
+    "The strip is as long as it is so that nothing has to be converted.",
+    "Read the catch as the rate.",
+  ),
+  "reading-multiplied": words(
+    "The catch was multiplied by {perVolume}.",
+    "The strip is as long as it is so that nothing has to be converted.",
+    "Read the catch as the rate.",
+  ),
+  "boom-on-one-width": words(
+    "The catch of all nozzles was used with the width of one.",
+    "All nozzles together cover the whole boom.",
+    "Divide by the number of nozzles, or use the width of the boom.",
+  ),
+  "one-nozzle-for-boom": words(
+    "The catch of one nozzle was used with the width of the boom.",
+    "One nozzle covers only its own width.",
+    "Use the total of all nozzles, or the width of one.",
+  ),
+  "nozzles-counted-twice": words(
+    "The catch was divided by the number of nozzles twice.",
+    "The rate is too low for a boom of such nozzles.",
+    "The average catch belongs to the width of one nozzle.",
+  ),
+  "nozzles-squared": words(
+    "The catch was multiplied by the number of nozzles twice.",
+    "The rate is far too high.",
+    "Count each nozzle once.",
+  ),
+  "difference-as-percent": words(
+    "The difference was read as a percentage.",
+    "The same difference is more of a small catch than of a large one.",
+    "Divide the difference by the average, and multiply by 100.",
+  ),
+  "off-itself": words(
+    "The difference was divided by the nozzle's own catch.",
+    "The question asks for a percentage of the average.",
+    "Divide the difference by the average.",
+  ),
+  "off-the-others": words(
+    "The nozzle was compared with the average of the others.",
+    "The average of the question is that of all nozzles.",
+    "Take the average of all nozzles.",
+  ),
+  "share-of-average": words(
+    "This is the catch in percent of the average, not how far off it is.",
+    "A nozzle that is right would be 100% off.",
+    "Subtract the average first.",
+  ),
+  "spread-taken": words(
+    "This is the difference between the highest and the lowest nozzle.",
+    "The question asks how far one nozzle is off the average.",
+    "Subtract the average, not the other end.",
+  ),
+  "off-the-lowest": words(
+    "The highest nozzle was compared with the lowest one.",
+    "The question asks for a percentage of the average.",
+    "Compare with the average.",
+  ),
+  "part-not-percent": words(
+    "This is a part of one, not a percentage.",
+    "The number is 100 times too small.",
+    "Multiply by 100.",
+  ),
+  "ratio-ignored": words(
+    "The ratio of the injector was left out.",
+    "The plants would get far too little.",
+    "Multiply the stock by the ratio to get the solution it makes.",
+  ),
+  "per-hundred-left-out": words(
+    "The rate per 100 {volume.unit} was used as a rate per 1 {volume.unit}.",
+    "The dose is 100 times over the label.",
+    "Divide the solution by 100 first.",
+  ),
+  "one-unit-of-stock": words(
+    "This is the product for 1 {volume.unit} of stock.",
+    "More or less stock than that is made.",
+    "Multiply by the stock that is made.",
+  ),
+  "ratio-inverted": words(
+    "The ratio was used upside down.",
+    "The stock must be stronger than the solution.",
+    "Multiply by the ratio.",
+  ),
+  "rate-per-unit-of-stock": words(
+    "The rate per 100 {volume.unit} of solution was used as a rate per 1 {volume.unit} of stock.",
+    "That is right for an injector of 1:100 only.",
+    "Work out how much solution the stock makes.",
+  ),
+  "order-as-listed": words(
+    "The products were added as they were listed.",
+    "The list is in no order.",
+    "Powders first, then suspensions, emulsions and solutions, then adjuvants.",
+  ),
+  "order-reversed": words(
+    "The order was turned around.",
+    "What dissolves easily keeps powders from getting wet.",
+    "Powders first, then suspensions, emulsions and solutions, then adjuvants.",
+  ),
+  "adjuvant-first": words(
+    "The adjuvant went in first.",
+    "It foams, and powders then clump.",
+    "Adjuvants go in after the products.",
+  ),
+  "liquids-before-powders": words(
+    "The liquids went in before the powders and suspensions.",
+    "Powders in an oily mix clump.",
+    "Powders first, then suspensions, then emulsions and solutions.",
+  ),
+  "fertilizer-first": words(
+    "The liquid fertilizer went in first.",
+    "In salty water products may clump or separate.",
+    "Fertilizer goes in last, after a jar test.",
+  ),
+  "powders-swapped": words(
+    "The granules went in before the wettable powder.",
+    "A powder needs the most time to get wet.",
+    "Wettable powder first, then water-dispersible granules.",
   ),
   "other-kind-of-unit": words(
     "The unit measures something else.",

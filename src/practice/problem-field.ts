@@ -39,6 +39,7 @@ export const PROBLEM: ObjectField<PracticeProblem> = /* @__PURE__ */ (() => {
     difficulty: choice("", [1, 2, 3]),
     seed: optional(count("", 0, MOST_SEED)),
     units: choice("", ["us", "metric", "imperial"]),
+    wording: choice("", [1, 2, 3, 4]),
     problem: written(),
     given: table(new GivenFigureField("")),
     answer: new AnswerFigureField(""),

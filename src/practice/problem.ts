@@ -1,5 +1,4 @@
 import type { Figures } from "../errors.js";
-import { frozen } from "../frozen.js";
 import { checked } from "../units/check.js";
 import { type ChoiceField, choice, count } from "../units/fields.js";
 import { refusal } from "../units/message.js";
@@ -10,7 +9,8 @@ import { type Writer, writerFor } from "../worksheet/words/writer.js";
 import type { MistakeCode, MistakeWords } from "./mistakes.js";
 import { PRACTICE_OPTIONS, PROBLEM_OPTIONS, type PracticeOptions, type ProblemOptions } from "./options.js";
 import { drawFrom, MOST_SEED } from "./random.js";
-import { type PracticeTopic, TOPICS } from "./topics/all.js";
+import { PRACTICE_TOPICS, type PracticeTopic, TOPICS } from "./topics/all.js";
+import { letterOf, type MixingKind } from "./topics/mixing-order.js";
 import { type Sizes, sizesIn } from "./topics/sizes.js";
 import {
   type Difficulty,
@@ -47,6 +47,8 @@ export interface PracticeProblem {
   readonly units: UnitSystem;
   /** The seed that it was made from; none for figures of one's own. */
   readonly seed?: number | undefined;
+  /** Which of the topic's four wordings it has, from 1. */
+  readonly wording: number;
   /** The problem in words. */
   readonly problem: string;
   /** What the problem gives, by name. */
@@ -60,9 +62,7 @@ export interface PracticeProblem {
 }
 
 /** The topics of practice problems, from easy to hard. */
-export const practiceTopics: readonly PracticeTopic[] = /* @__PURE__ */ frozen(
-  /* @__PURE__ */ Object.keys(TOPICS) as PracticeTopic[],
-);
+export const practiceTopics: readonly PracticeTopic[] = PRACTICE_TOPICS;
 
 /**
  * A practice problem for a class: a realistic job in round figures, the answer, its working, and the common wrong answers
@@ -206,6 +206,7 @@ function problemOf(
     topic: name,
     difficulty: topic.difficulty,
     units: sizes.system,
+    wording,
     problem: fill(messages.topics[name].problems[wording - 1] as string, figures),
     given,
     answer: inAnswerUnit(topic, topic.answer(given, sizes), sizes),
@@ -218,10 +219,11 @@ function problemOf(
   };
 }
 
-/** What a problem gives as it is filled into its words: several figures as one text. */
+/** What a problem gives as it is filled into its words: several amounts as one text, products with a letter each. */
 function figuresIn(given: Given, { short, messages }: Writer<PracticeMessages>): Figures {
   const list = new Intl.ListFormat(messages.language, { type: "conjunction" });
-  const written = (one: Quantity | string): string => (typeof one === "string" ? one : short(one));
+  const written = (one: Quantity | string, at: number): string =>
+    typeof one === "string" ? `(${letterOf(at)}) ${messages.kinds[one as MixingKind]}` : short(one);
   const figure = (one: GivenFigure): Figures[string] =>
     Array.isArray(one) ? list.format(one.map(written)) : (one as Quantity | number);
   return Object.fromEntries(Object.entries(given).map(([name, one]) => [name, figure(one)]));

@@ -38,6 +38,15 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
       "A pasture edge at {farm} lies between two parallel fences, {top} and {base} long, {height} apart. What is its area ({unit})?",
     ],
   },
+  "timed-speed": {
+    name: "Speed from a timed distance",
+    problems: [
+      "At {farm} you drive the marked {distance} in {time}. How fast do you travel ({unit})?",
+      "Two stakes in the vegetable field at {farm} are {distance} apart. With the backpack on, you walk from one to the other in {time}. What is your speed ({unit})?",
+      "On the turf at {farm} the sprayer takes {time} for {distance}. What is its speed ({unit})?",
+      "Between the vineyard rows at {farm} the tractor covers {distance} in {time}. What is the working speed ({unit})?",
+    ],
+  },
   "household-measure": {
     name: "Spoons, never over",
     problems: [
@@ -54,6 +63,33 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
       "You treat the nursery beds at {farm}. The label says to add {percent} of a spreader. The tank is filled to {fill}. How much spreader is that ({unit})?",
       "For the orchard at {farm} you mix {fill} of spray with {percent} of oil. How much oil do you measure out ({unit})?",
       "The greenhouse sprayer at {farm} holds {fill}. The label asks for {percent} of product in the finished mix. How much product goes in ({unit})?",
+    ],
+  },
+  "strip-reading": {
+    name: "Rate read off the catch (1/128-acre strip)",
+    problems: [
+      "At {farm} you mark a strip so that each {caught.unit} from one nozzle over the strip means 1 {unit}. Walking it takes {walk}. One nozzle gives {caught} in {time}. What is the output rate ({unit})?",
+      "The strip in the orchard at {farm} has the length at which {caught.unit} read as {unit}. The sprayer drives over it in {walk}. Standing still, a nozzle gives {caught} in {time}. What is the output rate ({unit})?",
+      "On the turf at {farm} the tape is laid out for reading {caught.unit} as {unit}. You need {walk} for it. You catch {caught} from one nozzle in {time}. What is the output rate ({unit})?",
+      "In the vegetable field at {farm} you time {walk} for a strip on which the catch in {caught.unit} is the rate in {unit}. In the yard you catch {caught} in {time}. What is the output rate ({unit})?",
+    ],
+  },
+  "season-limit": {
+    name: "The season's limit",
+    problems: [
+      "The label of a product used at {farm} allows {limit} in a season. There were {done} {done:one=application;other=applications} of {rate}. How many more at this rate are allowed?",
+      "In the orchard at {farm} a product was applied {done} {done:one=time;other=times} at {rate}. The season's limit is {limit}. How many times more may it be applied at this rate?",
+      "A vineyard at {farm} may get {limit} of a product in a season. It has had {done} {done:one=spray;other=sprays} of {rate}. How many more sprays at this rate does the label allow?",
+      "The greenhouse at {farm} keeps a record: {done} {done:one=application;other=applications} so far, at {rate} each. The label's limit for the season is {limit}. How many more applications at this rate are left?",
+    ],
+  },
+  "mixing-order": {
+    name: "Mixing order",
+    problems: [
+      "At {farm} these go into one tank: {products}. The label gives no other order. In which order are they added?",
+      "For the vegetables at {farm} you mix {products}. Put the letters in the order in which the products go into the water.",
+      "The orchard sprayer at {farm} is half full of water. Still to come are {products}. Which goes in first, which next, and so on?",
+      "A helper at {farm} has set out {products}. Write the letters in the order of mixing.",
     ],
   },
   "strip-calibration": {
@@ -74,6 +110,24 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
       "In the vegetable field at {farm} each nozzle covers {width}. In {time} it gives {caught}. The working speed is {speed}. What is the output rate ({unit})?",
     ],
   },
+  "boom-catch": {
+    name: "Output rate from several nozzles",
+    problems: [
+      "Under a boom at {farm} the nozzles give {catches} of water in {time}. They are {width} apart, and the sprayer travels at {speed}. What is the output rate of the boom ({unit})?",
+      "You catch {catches} from the nozzles of the turf sprayer at {farm}, each for {time}. The nozzle spacing is {width} and the speed {speed}. What is the output rate ({unit})?",
+      "The vegetable sprayer at {farm} drives {speed}. Its nozzles are {width} apart and give {catches} in {time}. What is the output rate ({unit})?",
+      "For the pasture edge at {farm} you check every nozzle of the boom. In {time} you catch {catches}. The nozzles are {width} apart, and you drive {speed}. What is the output rate ({unit})?",
+    ],
+  },
+  "nozzle-check": {
+    name: "Nozzle check",
+    problems: [
+      "The nozzles of a boom at {farm} give {catches} in the same time. How far is the worst one off the average, in percent of the average?",
+      "You check the turf sprayer at {farm} and catch {catches}. By what percent of the average does the nozzle that is furthest off differ from it?",
+      "At {farm} the nozzles over the vegetables catch {catches} in one minute. One of them is furthest from the average. How many percent of the average is that?",
+      "The vineyard sprayer at {farm} shows {catches} at its nozzles. What is the largest deviation from the average, in percent of the average?",
+    ],
+  },
   "tank-loads": {
     name: "How many loads",
     problems: [
@@ -81,6 +135,33 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
       "The orchard at {farm} has {ground}. Only the strips under the trees are sprayed, {area} in all. The sprayer puts out {rate}, and a load is {fill}. How many loads do you mix?",
       "A vineyard at {farm} measures {ground}, of which {area} are treated. How many times do you fill the tank to {fill} at an output rate of {rate}?",
       "At {farm} the thistles cover {area} of a pasture of {ground}. You spray only the thistles, at {rate}, with tank loads of {fill}. How many loads is that?",
+    ],
+  },
+  "lawn-rate": {
+    name: "Rate for a lawn",
+    problems: [
+      "A lawn at {farm} is {length} long and {width} wide. The label rate is {rate}. How much product does the lawn need ({unit})?",
+      "The sports turf at {farm} measures {length} by {width}. How much product is that at {rate} ({unit})?",
+      "In the nursery at {farm} a bed of {length} by {width} is sprayed at {rate}. How much product do you measure out ({unit})?",
+      "The greenhouse floor at {farm} is {width} wide and {length} long. The label allows {rate}. How much product may you use on it ({unit})?",
+    ],
+  },
+  granules: {
+    name: "Granules",
+    problems: [
+      "Granules go on a lawn of {length} by {width} at {farm}. The label rate is {rate}. How much do you weigh out ({unit})?",
+      "The nursery bed at {farm} is {length} long and {width} wide. How many granules does it take at {rate} ({unit})?",
+      "At {farm} you spread granules on the turf around the clubhouse, {width} wide and {length} long, at {rate}. How much is needed ({unit})?",
+      "A vegetable plot of {length} by {width} at {farm} gets granules at {rate}. How much goes into the spreader ({unit})?",
+    ],
+  },
+  "dry-product": {
+    name: "Dry product",
+    problems: [
+      "On {area} of vegetables at {farm} you spray a wettable powder at {rate}. How much powder do you weigh out ({unit})?",
+      "The vineyard block at {farm} has {area} to treat. The label rate of a dry product is {rate}. How much is needed ({unit})?",
+      "An orchard at {farm} gets {rate} of a powder on {area}. How much do you put on the scale ({unit})?",
+      "In the nursery at {farm}, {area} are treated with water-dispersible granules at {rate}. How much do you weigh out ({unit})?",
     ],
   },
   "product-per-tank": {
@@ -92,6 +173,15 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
       "On the turf at {farm} you spray {carrierRate}. The product weighs {density}, and the label rate is {rate}. How much product does a tank of {fill} need ({unit})?",
     ],
   },
+  "spot-tank": {
+    name: "Spots, in percent",
+    problems: [
+      "In a pasture at {farm} you spray {spots} thistles, each with {each} of mix. The label calls for {percent} of product in the mix. How much product do you need ({unit})?",
+      "Along the orchard fence at {farm} stand {spots} brambles. Each takes {each} of a {percent} mix. How much product goes into the spot sprayer ({unit})?",
+      "On the turf at {farm} {spots} patches are treated, {each} of mix a patch, with {percent} of product in it. How much product is that ({unit})?",
+      "The edge of the vineyard at {farm} has {spots} nettles to spot-spray. You reckon on {each} of mix for each one. The label says {percent}. How much product do you measure out ({unit})?",
+    ],
+  },
   dilution: {
     name: "Diluting a concentrate",
     problems: [
@@ -99,6 +189,24 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
       "The greenhouse at {farm} disinfects its benches with {volume} of a {to} solution. The concentrate is {from}. How much concentrate do you need ({unit})?",
       "To clean pruning shears, the nursery at {farm} makes up {volume} of a {to} solution from a concentrate of {from}. How much concentrate goes in ({unit})?",
       "Crates at {farm} are washed in {volume} of a {to} solution. The drum says {from}. How much do you take from the drum ({unit})?",
+    ],
+  },
+  injector: {
+    name: "Ratio injector",
+    problems: [
+      "An injector in the greenhouse at {farm} makes {ratio} parts of solution from 1 part of stock. The label calls for {rate} in the solution. How much product goes into {stock} of stock ({unit})?",
+      "The nursery at {farm} waters through an injector set to 1:{ratio}, one part of stock in {ratio} parts of solution. The plants need {rate}. How much product do you put into {stock} of stock ({unit})?",
+      "At {farm} the injector for the strawberries takes 1 part of stock for {ratio} parts of finished solution. How much product makes {stock} of stock, if the solution is to have {rate} ({unit})?",
+      "The stock tank of an injector at {farm} is filled with {stock}. Each part of it gives {ratio} parts of solution, and the label rate is {rate} of solution. How much product goes into the tank ({unit})?",
+    ],
+  },
+  reserve: {
+    name: "Mix to spare",
+    problems: [
+      "On {area} of vegetables at {farm} you spray {carrierRate}, and mix {extra}% more to spare. The label rate is {rate}. How much product goes into the whole mix ({unit})?",
+      "The orchard sprayer at {farm} puts out {carrierRate} on {area}. To be safe you mix {extra}% extra. How much product does all the mix need at {rate} ({unit})?",
+      "A vineyard of {area} at {farm} is sprayed at {carrierRate}. You make up {extra}% more mix than that. The label says {rate}. How much product do you pour in, all together ({unit})?",
+      "On the turf at {farm}, {area} are treated with {carrierRate}. There is to be a reserve of {extra}% of the mix, as strong as the rest. How much product is that at {rate} ({unit})?",
     ],
   },
   band: {

@@ -16,7 +16,7 @@ const TWO_AND_A_HALF = "Un acre y una hectárea difieren unas 2.5 veces.";
 const PER_HUNDRED = "1 % es 1 parte de 100: divida entre 100.";
 
 /** What practice problems add to the Spanish table. */
-const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice"> & {
+const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" | "practice"> & {
   readonly lines: LineTable<PracticeLines>;
 } = {
   lines: {
@@ -28,6 +28,47 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
       found: "producto para la parcela",
       terms: { rate: "dosis del producto", area: "área tratada" },
     },
+    "practice.spotMix": {
+      found: "mezcla para todos los manchones",
+      terms: { spots: "número de manchones", each: "mezcla para un manchón" },
+    },
+    "practice.seasonLeft": {
+      found: "aplicaciones que quedan",
+      terms: {
+        limit: "límite de la temporada",
+        done: "aplicaciones hasta ahora",
+        rate: "dosis de una aplicación",
+      },
+    },
+    "practice.catchOnStrip": {
+      found: "recogido en el tiempo de la franja",
+      terms: { caught: "recogido", walk: "tiempo de la franja", time: "tiempo en que se recogió" },
+    },
+    "practice.catchMean": {
+      found: "promedio recogido",
+      terms: { x: "recogido de la boquilla {n}", n: "número de boquillas" },
+    },
+    "practice.nozzleOff": {
+      found: "diferencia con el promedio",
+      terms: {
+        larger: "lo mayor entre la peor boquilla y el promedio",
+        smaller: "lo menor de los dos",
+        mean: "promedio recogido",
+      },
+    },
+    "practice.solution": {
+      found: "solución que da la solución madre",
+      terms: { ratio: "partes de solución por una de solución madre", stock: "solución madre" },
+    },
+  },
+  kinds: {
+    WP: "un polvo mojable (WP)",
+    WG: "gránulos dispersables en agua (WG)",
+    SC: "un concentrado en suspensión (SC)",
+    EC: "un concentrado emulsionable (EC)",
+    SL: "un líquido soluble (SL)",
+    adjuvant: "un adyuvante",
+    fertilizer: "un fertilizante líquido",
   },
   topics: {
     "rectangle-area": topic(
@@ -51,6 +92,13 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
       "La primera hilera de un huerto en {farm} mide {base} y la última mide {top}. Las hileras son paralelas, y de la primera a la última hay {height}. ¿Cuál es el área entre ellas ({unit})?",
       "La orilla de un pastizal en {farm} queda entre dos cercas paralelas, de {top} y {base} de largo, separadas {height}. ¿Cuál es su área ({unit})?",
     ),
+    "timed-speed": topic(
+      "Velocidad con una distancia cronometrada",
+      "En {farm} usted recorre los {distance} marcados en {time}. ¿A qué velocidad avanza ({unit})?",
+      "Dos estacas en el campo de verduras de {farm} están a {distance} una de otra. Con la mochila puesta, usted camina de una a otra en {time}. ¿Cuál es su velocidad ({unit})?",
+      "En el césped de {farm} la aspersora tarda {time} en {distance}. ¿Cuál es su velocidad ({unit})?",
+      "Entre las hileras del viñedo de {farm} el tractor recorre {distance} en {time}. ¿Cuál es la velocidad de trabajo ({unit})?",
+    ),
     "household-measure": topic(
       "Cucharas, sin pasarse",
       "Una carga de mochila para las verduras de {farm} lleva {amount} de producto. Usted tiene una cuchara medidora de {spoon}. ¿Cuántas cucharas al ras se pueden poner sin pasarse?",
@@ -64,6 +112,27 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
       "Usted trata las camas del vivero de {farm}. La etiqueta dice que agregue {percent} de un esparcidor. El tanque se llena hasta {fill}. ¿Cuánto esparcidor es ({unit})?",
       "Para el huerto de {farm} se preparan {fill} de mezcla con {percent} de aceite. ¿Cuánto aceite se mide ({unit})?",
       "A la aspersora del invernadero de {farm} le caben {fill}. La etiqueta pide {percent} de producto en la mezcla final. ¿Cuánto producto lleva ({unit})?",
+    ),
+    "strip-reading": topic(
+      "Volumen de aplicación leído de lo recogido (franja de 1/128 de acre)",
+      "En {farm} usted marca una franja para que cada unidad ({caught.unit}) de una boquilla en la franja sea 1 ({unit}). Caminarla lleva {walk}. Una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
+      "La franja en el huerto de {farm} tiene el largo en que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). La aspersora la recorre en {walk}. Parada, una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación?",
+      "En el césped de {farm} la cinta está puesta para leer lo recogido ({caught.unit}) como volumen de aplicación ({unit}). Usted la camina en {walk}. De una boquilla recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
+      "En el campo de verduras de {farm} usted tarda {walk} en una franja en que lo recogido ({caught.unit}) es el volumen de aplicación ({unit}). En el patio recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
+    ),
+    "season-limit": topic(
+      "El límite de la temporada",
+      "La etiqueta de un producto usado en {farm} permite {limit} por temporada. Ya hubo {done} {done:one=aplicación;other=aplicaciones} de {rate}. ¿Cuántas más se permiten con esta dosis?",
+      "En el huerto de {farm} un producto se aplicó {done} {done:one=vez;other=veces} a {rate}. El límite de la temporada es {limit}. ¿Cuántas veces más se puede aplicar con esta dosis?",
+      "Un viñedo en {farm} puede recibir {limit} de un producto por temporada. Ya recibió {done} {done:one=aplicación;other=aplicaciones} de {rate}. ¿Cuántas aplicaciones más permite la etiqueta con esta dosis?",
+      "El invernadero de {farm} lleva un registro: {done} {done:one=aplicación;other=aplicaciones} hasta ahora, de {rate} cada una. El límite de la etiqueta por temporada es {limit}. ¿Cuántas aplicaciones más quedan con esta dosis?",
+    ),
+    "mixing-order": topic(
+      "Orden de mezcla",
+      "En {farm} van estos en un mismo tanque: {products}. La etiqueta no da otro orden. ¿En qué orden se agregan?",
+      "Para las verduras de {farm} se mezclan {products}. Ponga las letras en el orden en que los productos van al agua.",
+      "La aspersora del huerto de {farm} está llena de agua hasta la mitad. Faltan {products}. ¿Cuál va primero, cuál después, y así hasta el último?",
+      "Un ayudante en {farm} puso en la mesa {products}. Escriba las letras en el orden de mezcla.",
     ),
     "strip-calibration": topic(
       "Volumen de aplicación con una franja de prueba",
@@ -79,12 +148,47 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
       "La aspersora de césped de {farm} avanza a {speed}. Sus boquillas están a {width} una de otra, y cada una da {caught} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
       "En el campo de verduras de {farm} cada boquilla cubre {width}. En {time} descarga {caught}. La velocidad de trabajo es {speed}. ¿Cuál es el volumen de aplicación ({unit})?",
     ),
+    "boom-catch": topic(
+      "Volumen de aplicación con varias boquillas",
+      "Bajo un aguilón en {farm} las boquillas dan {catches} de agua en {time}. Están a {width} una de otra, y la aspersora avanza a {speed}. ¿Cuál es el volumen de aplicación del aguilón ({unit})?",
+      "Usted recoge {catches} de las boquillas de la aspersora de césped de {farm}, cada una durante {time}. La distancia entre boquillas es {width} y la velocidad {speed}. ¿Cuál es el volumen de aplicación ({unit})?",
+      "La aspersora de verduras de {farm} avanza a {speed}. Sus boquillas están a {width} una de otra y dan {catches} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
+      "Para la orilla del pastizal de {farm} usted revisa cada boquilla del aguilón. En {time} recoge {catches}. Las boquillas están a {width} una de otra, y usted avanza a {speed}. ¿Cuál es el volumen de aplicación ({unit})?",
+    ),
+    "nozzle-check": topic(
+      "Revisión de boquillas",
+      "Las boquillas de un aguilón en {farm} dan {catches} en el mismo tiempo. ¿Cuánto se aparta del promedio la peor, en porcentaje del promedio?",
+      "Usted revisa la aspersora de césped de {farm} y recoge {catches}. ¿En qué porcentaje del promedio difiere la boquilla que más se aparta?",
+      "En {farm} las boquillas sobre las verduras dan {catches} en un minuto. Una de ellas es la que más se aparta del promedio. ¿Qué porcentaje del promedio es eso?",
+      "La aspersora del viñedo de {farm} muestra {catches} en sus boquillas. ¿Cuál es la mayor diferencia con el promedio, en porcentaje del promedio?",
+    ),
     "tank-loads": topic(
       "Cuántas cargas",
       "De un campo de {ground} en {farm} se aplican {area}. El volumen de aplicación es {rate}, y el tanque se llena hasta {fill}. ¿Cuántas cargas lleva el trabajo?",
       "El huerto de {farm} tiene {ground}. Solo se aplican las franjas bajo los árboles, {area} en total. La aspersora aplica {rate}, y una carga es de {fill}. ¿Cuántas cargas prepara usted?",
       "Un viñedo en {farm} mide {ground}, de los cuales se tratan {area}. ¿Cuántas veces se llena el tanque hasta {fill} con un volumen de aplicación de {rate}?",
       "En {farm} los cardos cubren {area} de un pastizal de {ground}. Se aplica solo en los cardos, a {rate}, con cargas de {fill}. ¿Cuántas cargas son?",
+    ),
+    "lawn-rate": topic(
+      "Dosis para un césped",
+      "Un césped en {farm} mide {length} de largo y {width} de ancho. La dosis de la etiqueta es {rate}. ¿Cuánto producto necesita el césped ({unit})?",
+      "El césped deportivo de {farm} mide {length} por {width}. ¿Cuánto producto es, a {rate} ({unit})?",
+      "En el vivero de {farm} se aplica en una cama de {length} por {width}, a {rate}. ¿Cuánto producto se mide ({unit})?",
+      "El piso del invernadero de {farm} mide {width} de ancho y {length} de largo. La etiqueta permite {rate}. ¿Cuánto producto se puede usar en él ({unit})?",
+    ),
+    granules: topic(
+      "Gránulos",
+      "Se ponen gránulos en un césped de {length} por {width} en {farm}. La dosis de la etiqueta es {rate}. ¿Cuánto se pesa ({unit})?",
+      "La cama del vivero de {farm} mide {length} de largo y {width} de ancho. ¿Cuántos gránulos lleva, a {rate} ({unit})?",
+      "En {farm} usted esparce gránulos en el césped alrededor de la casa club, de {width} de ancho y {length} de largo, a {rate}. ¿Cuánto hace falta ({unit})?",
+      "Una parcela de verduras de {length} por {width} en {farm} recibe gránulos a {rate}. ¿Cuánto se pone en la esparcidora ({unit})?",
+    ),
+    "dry-product": topic(
+      "Producto seco",
+      "En {area} de verduras en {farm} se aplica un polvo mojable a {rate}. ¿Cuánto polvo se pesa ({unit})?",
+      "El bloque de viñedo de {farm} tiene {area} por tratar. La dosis de la etiqueta de un producto seco es {rate}. ¿Cuánto hace falta ({unit})?",
+      "Un huerto en {farm} recibe {rate} de un polvo en {area}. ¿Cuánto se pone en la báscula ({unit})?",
+      "En el vivero de {farm} se tratan {area} con gránulos dispersables en agua, a {rate}. ¿Cuánto se pesa ({unit})?",
     ),
     "product-per-tank": topic(
       "Producto en un tanque lleno",
@@ -93,12 +197,33 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
       "A una aspersora de huerto en {farm} le caben {fill} y aplica {carrierRate}. ¿Cuánto producto lleva un tanque lleno con una dosis de etiqueta de {rate}, si el producto pesa {density} ({unit})?",
       "En el césped de {farm} se aplican {carrierRate}. El producto pesa {density}, y la dosis de la etiqueta es {rate}. ¿Cuánto producto necesita un tanque de {fill} ({unit})?",
     ),
+    "spot-tank": topic(
+      "Manchones, en porcentaje",
+      "En un pastizal de {farm} usted aplica en {spots} cardos, cada uno con {each} de mezcla. La etiqueta pide {percent} de producto en la mezcla. ¿Cuánto producto hace falta ({unit})?",
+      "Junto a la cerca del huerto de {farm} hay {spots} zarzas. Cada una lleva {each} de una mezcla al {percent}. ¿Cuánto producto se pone en la aspersora de manchones ({unit})?",
+      "En el césped de {farm} se tratan {spots} manchones, con {each} de mezcla por manchón y {percent} de producto en ella. ¿Cuánto producto es ({unit})?",
+      "La orilla del viñedo de {farm} tiene {spots} ortigas por tratar una a una. Usted cuenta con {each} de mezcla para cada una. La etiqueta dice {percent}. ¿Cuánto producto se mide ({unit})?",
+    ),
     dilution: topic(
       "Diluir un concentrado",
       "Un limpiador de aspersoras se vende a una concentración de {from}. Usted necesita {volume} al {to}. ¿Cuánto limpiador se completa con agua ({unit})?",
       "El invernadero de {farm} desinfecta sus mesas con {volume} de una solución al {to}. El concentrado es de {from}. ¿Cuánto concentrado hace falta ({unit})?",
       "Para limpiar tijeras de podar, el vivero de {farm} prepara {volume} de una solución al {to} con un concentrado de {from}. ¿Cuánto concentrado lleva ({unit})?",
       "Las cajas de {farm} se lavan en {volume} de una solución al {to}. El tambor dice {from}. ¿Cuánto se toma del tambor ({unit})?",
+    ),
+    injector: topic(
+      "Inyector de proporción",
+      "Un inyector en el invernadero de {farm} hace {ratio} partes de solución con 1 parte de solución madre. La etiqueta pide {rate} en la solución. ¿Cuánto producto llevan {stock} de solución madre ({unit})?",
+      "El vivero de {farm} riega con un inyector puesto a 1:{ratio}, una parte de solución madre en {ratio} partes de solución. Las plantas necesitan {rate}. ¿Cuánto producto se pone en {stock} de solución madre ({unit})?",
+      "En {farm} el inyector de las fresas toma 1 parte de solución madre para {ratio} partes de solución final. ¿Con cuánto producto se hacen {stock} de solución madre, si la solución debe tener {rate} ({unit})?",
+      "El tanque de solución madre de un inyector en {farm} se llena con {stock}. Cada parte da {ratio} partes de solución, y la dosis de la etiqueta es {rate} de solución. ¿Cuánto producto va en el tanque ({unit})?",
+    ),
+    reserve: topic(
+      "Mezcla de reserva",
+      "En {area} de verduras en {farm} se aplican {carrierRate}, y se prepara {extra} % más de reserva. La dosis de la etiqueta es {rate}. ¿Cuánto producto lleva toda la mezcla ({unit})?",
+      "La aspersora del huerto de {farm} aplica {carrierRate} en {area}. Por seguridad usted prepara {extra} % de extra. ¿Cuánto producto necesita toda la mezcla, a {rate} ({unit})?",
+      "En un viñedo de {area} en {farm} se aplican {carrierRate}. Usted prepara {extra} % más de mezcla. La etiqueta dice {rate}. ¿Cuánto producto se pone en total ({unit})?",
+      "En el césped de {farm} se tratan {area} con {carrierRate}. Debe haber una reserva de {extra} % de la mezcla, tan fuerte como el resto. ¿Cuánto producto es, a {rate} ({unit})?",
     ),
     band: topic(
       "Producto para bandas en hileras",
@@ -441,6 +566,261 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
       "Las cargas no son iguales: la última es lo que queda.",
       "Quite primero los tanques llenos, y calcule después la última carga.",
     ),
+    "per-second-left": mistake(
+      "La velocidad se quedó en {length.unit} por segundo.",
+      "La pregunta pide {speed.unit}.",
+      "Cambie la unidad: 1 milla por hora es 22/15 pies por segundo, y 3.6 km/h son 1 m por segundo.",
+    ),
+    "speed-factor-inverted": mistake(
+      "El factor entre las dos unidades de velocidad se usó al revés.",
+      "Compárela con el paso normal, como 3 millas por hora (5 km/h).",
+      "1 milla por hora es 22/15 pies por segundo, y 3.6 km/h son 1 m por segundo.",
+    ),
+    "per-minute-left": mistake(
+      "La velocidad se quedó en {length.unit} por minuto.",
+      "Nadie aplica a esa velocidad.",
+      "88 pies por minuto son 1 milla por hora, y 1,000 m por minuto son 60 km/h.",
+    ),
+    "other-speed-unit": mistake(
+      "La velocidad está en la unidad del otro sistema.",
+      "1 milla es como 1.6 km.",
+      "Lea en la pregunta qué unidad se pide.",
+    ),
+    "land-for-lawn": mistake(
+      "La dosis por {lawn.unit} se usó como dosis por {land.unit}.",
+      "La cantidad es demasiado chica.",
+      "Lea por cuánta área es la dosis de la etiqueta, y use esa área.",
+    ),
+    "lawn-size-left-out": mistake(
+      "La dosis se usó como si fuera por 1 {area.unit}.",
+      "La cantidad pasa por mucho de la etiqueta.",
+      "Divida el área entre aquello por lo que es la dosis: {lawn.unit}.",
+    ),
+    "unscaled-lawn": mistake(
+      "Esta es la cantidad para {lawn.unit}, sin importar la parcela.",
+      "Compare la parcela con {lawn.unit}.",
+      "Divida el área entre {lawn.unit} y multiplique por la dosis.",
+    ),
+    "lawn-ten-times": mistake(
+      "La dosis se usó para un área diez veces demasiado chica.",
+      "La cantidad es 10 veces la de la etiqueta.",
+      "La dosis es por {lawn.unit}.",
+    ),
+    "small-mass-for-large": mistake(
+      "La cantidad se pasó a la unidad de peso más chica.",
+      "La pregunta pide la unidad de la etiqueta.",
+      "Deje la unidad como en la etiqueta.",
+    ),
+    "pounds-as-kilograms": mistake(
+      "La cantidad está en kilogramos, no en libras.",
+      "1 libra es como 0.45 kg.",
+      "Lea en la pregunta qué unidad se pide.",
+    ),
+    "mass-unit-left": mistake(
+      "La cantidad se quedó en la unidad de la etiqueta.",
+      "La pregunta pide la unidad de peso más chica.",
+      "1 libra son 16 onzas de peso, y 1 kg son 1,000 g.",
+    ),
+    "pound-of-12": mistake(
+      "Una libra se tomó como 12 onzas.",
+      "La cantidad es demasiado chica.",
+      "1 libra son 16 onzas de peso.",
+    ),
+    "weighed-by-water": mistake(
+      "El peso se pasó a onzas líquidas, como si el producto fuera agua.",
+      "Un polvo no pesa lo mismo que el agua, y la pregunta pide un peso.",
+      "Pese un producto seco en una báscula.",
+    ),
+    "one-spot-only": mistake(
+      "Este es el producto para un solo manchón.",
+      "Hay más de un manchón.",
+      "Multiplique por el número de manchones.",
+    ),
+    "added-on-top": mistake(
+      "El porcentaje se tomó de la mezcla más el producto.",
+      "La cantidad pasa de la etiqueta.",
+      "Tome el porcentaje de la mezcla final.",
+    ),
+    "mix-for-product": mistake(
+      "Esta es la mezcla, no el producto que lleva.",
+      "La pregunta pide el producto.",
+      "Multiplique por la dosis del producto.",
+    ),
+    "reserve-without-product": mistake(
+      "El agua de más no llevó producto.",
+      "Toda la mezcla quedaría demasiado débil.",
+      "Calcule el producto para toda la mezcla, también la de reserva.",
+    ),
+    "product-for-reserve-only": mistake(
+      "Este es el producto solo para la reserva.",
+      "La parcela también necesita producto.",
+      "Calcule el producto para toda la mezcla.",
+    ),
+    "reserve-subtracted": mistake(
+      "La reserva se restó en vez de sumarse.",
+      "La mezcla no alcanzaría para toda la parcela.",
+      "Sume la reserva a lo que lleva la parcela.",
+    ),
+    "applied-ignored": mistake(
+      "No se contó lo que ya se aplicó.",
+      "Sume la temporada: pasaría del límite.",
+      "Reste primero del límite lo que ya se aplicó.",
+    ),
+    "limit-passed": mistake(
+      "La última aplicación se redondeó hacia arriba: pasa del límite de la temporada.",
+      "Sume la temporada: pasa del límite.",
+      "Redondee hacia abajo.",
+    ),
+    "limit-unrounded": mistake(
+      "El número de aplicaciones no se redondeó.",
+      "No hay partes de una aplicación con esta dosis.",
+      "Redondee hacia abajo a un número entero.",
+    ),
+    "one-application-subtracted": mistake(
+      "Solo se restó una aplicación.",
+      "Cuente en el registro cuántas hubo.",
+      "Multiplique la dosis por el número de aplicaciones y reste eso.",
+    ),
+    "rate-left-for-count": mistake(
+      "Esto es cuánto se puede aplicar todavía, no cuántas veces.",
+      "La pregunta pide un número de aplicaciones.",
+      "Divida entre la dosis y redondee hacia abajo.",
+    ),
+    "catch-unscaled": mistake(
+      "Lo recogido se leyó tal cual, pero llevó otro tiempo que la franja.",
+      "Compare los dos tiempos.",
+      "Multiplique lo recogido por el tiempo de la franja y divida entre el tiempo en que se recogió.",
+    ),
+    "times-upside-down": mistake(
+      "Los dos tiempos se usaron al revés.",
+      "Tardar más en la franja debe dar un volumen más alto.",
+      "Multiplique por el tiempo de la franja y divida entre el tiempo en que se recogió.",
+    ),
+    "catch-per-minute": mistake(
+      "Se usó lo recogido en un minuto entero.",
+      "La franja no lleva un minuto.",
+      "Use lo recogido en el tiempo que lleva la franja.",
+    ),
+    "reading-divided": mistake(
+      "Lo recogido se dividió entre {perVolume}.",
+      "La franja tiene ese largo para que no haya que convertir nada.",
+      "Lea lo recogido como volumen de aplicación.",
+    ),
+    "reading-multiplied": mistake(
+      "Lo recogido se multiplicó por {perVolume}.",
+      "La franja tiene ese largo para que no haya que convertir nada.",
+      "Lea lo recogido como volumen de aplicación.",
+    ),
+    "boom-on-one-width": mistake(
+      "Lo recogido de todas las boquillas se usó con el ancho de una.",
+      "Todas las boquillas juntas cubren todo el aguilón.",
+      "Divida entre el número de boquillas, o use el ancho del aguilón.",
+    ),
+    "one-nozzle-for-boom": mistake(
+      "Lo recogido de una boquilla se usó con el ancho del aguilón.",
+      "Una boquilla cubre solo su propio ancho.",
+      "Use el total de todas las boquillas, o el ancho de una.",
+    ),
+    "nozzles-counted-twice": mistake(
+      "Lo recogido se dividió dos veces entre el número de boquillas.",
+      "El volumen es demasiado bajo para boquillas así.",
+      "El promedio recogido va con el ancho de una boquilla.",
+    ),
+    "nozzles-squared": mistake(
+      "Lo recogido se multiplicó dos veces por el número de boquillas.",
+      "El volumen es demasiado alto.",
+      "Cuente cada boquilla una vez.",
+    ),
+    "difference-as-percent": mistake(
+      "La diferencia se leyó como porcentaje.",
+      "La misma diferencia es más en una cantidad chica que en una grande.",
+      "Divida la diferencia entre el promedio y multiplique por 100.",
+    ),
+    "off-itself": mistake(
+      "La diferencia se dividió entre lo recogido de la misma boquilla.",
+      "La pregunta pide un porcentaje del promedio.",
+      "Divida la diferencia entre el promedio.",
+    ),
+    "off-the-others": mistake(
+      "La boquilla se comparó con el promedio de las otras.",
+      "El promedio de la pregunta es el de todas las boquillas.",
+      "Tome el promedio de todas las boquillas.",
+    ),
+    "share-of-average": mistake(
+      "Esto es lo recogido en porcentaje del promedio, no cuánto se aparta.",
+      "Una boquilla correcta se apartaría 100 %.",
+      "Reste primero el promedio.",
+    ),
+    "spread-taken": mistake(
+      "Esta es la diferencia entre la boquilla más alta y la más baja.",
+      "La pregunta es cuánto se aparta una boquilla del promedio.",
+      "Reste el promedio, no el otro extremo.",
+    ),
+    "off-the-lowest": mistake(
+      "La boquilla más alta se comparó con la más baja.",
+      "La pregunta pide un porcentaje del promedio.",
+      "Compare con el promedio.",
+    ),
+    "part-not-percent": mistake(
+      "Esto es una parte de uno, no un porcentaje.",
+      "El número es 100 veces demasiado chico.",
+      "Multiplique por 100.",
+    ),
+    "ratio-ignored": mistake(
+      "No se contó la proporción del inyector.",
+      "Las plantas recibirían demasiado poco.",
+      "Multiplique la solución madre por la proporción para tener la solución que da.",
+    ),
+    "per-hundred-left-out": mistake(
+      "La dosis por 100 {volume.unit} se usó como dosis por 1 {volume.unit}.",
+      "La cantidad es 100 veces la de la etiqueta.",
+      "Divida primero la solución entre 100.",
+    ),
+    "one-unit-of-stock": mistake(
+      "Este es el producto para 1 {volume.unit} de solución madre.",
+      "Se prepara más o menos que eso.",
+      "Multiplique por la solución madre que se prepara.",
+    ),
+    "ratio-inverted": mistake(
+      "La proporción se usó al revés.",
+      "La solución madre debe ser más fuerte que la solución.",
+      "Multiplique por la proporción.",
+    ),
+    "rate-per-unit-of-stock": mistake(
+      "La dosis por 100 {volume.unit} de solución se usó como dosis por 1 {volume.unit} de solución madre.",
+      "Eso solo vale con un inyector de 1:100.",
+      "Calcule cuánta solución da la solución madre.",
+    ),
+    "order-as-listed": mistake(
+      "Los productos se agregaron como están en la lista.",
+      "La lista no tiene orden.",
+      "Primero los polvos, luego suspensiones, emulsiones y soluciones, y después los adyuvantes.",
+    ),
+    "order-reversed": mistake(
+      "El orden se puso al revés.",
+      "Lo que se disuelve fácil no deja que los polvos se mojen.",
+      "Primero los polvos, luego suspensiones, emulsiones y soluciones, y después los adyuvantes.",
+    ),
+    "adjuvant-first": mistake(
+      "El adyuvante se puso primero.",
+      "Hace espuma, y los polvos forman grumos.",
+      "Los adyuvantes van después de los productos.",
+    ),
+    "liquids-before-powders": mistake(
+      "Los líquidos se pusieron antes que los polvos y las suspensiones.",
+      "Los polvos en una mezcla aceitosa forman grumos.",
+      "Primero los polvos, luego las suspensiones, y después emulsiones y soluciones.",
+    ),
+    "fertilizer-first": mistake(
+      "El fertilizante líquido se puso primero.",
+      "En agua salada los productos pueden hacer grumos o separarse.",
+      "El fertilizante va al último, después de una prueba en frasco.",
+    ),
+    "powders-swapped": mistake(
+      "Los gránulos se pusieron antes que el polvo mojable.",
+      "Un polvo necesita más tiempo para mojarse.",
+      "Primero el polvo mojable, luego los gránulos dispersables.",
+    ),
     "other-kind-of-unit": mistake(
       "La unidad mide otra cosa.",
       "Las onzas de peso no son onzas líquidas, y una cantidad no es una dosis.",
@@ -463,6 +843,11 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
     unknownLow: "No es correcto: {percent} demasiado bajo.",
     tolerance:
       "Una respuesta cuenta como correcta si está dentro de {percent}. Una cantidad de producto no debe pasarse.",
+    titleOfSet: "{title}, serie {set}",
+    titleOfKey: "{title}: clave",
+    name: "Nombre",
+    date: "Fecha",
+    toScale: "Dibujado a escala",
   },
 };
 

@@ -555,6 +555,13 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Siga las reglas locales sobre qué se puede aplicar, quién lo puede aplicar y adónde pueden ir la mezcla sobrante y el agua de enjuague.",
     },
     issues: {
+      "set-unreadable": "Este no es el número de una serie. Escriba uno como {example}.",
+      "set-generation":
+        "La serie {given} es de otra generación: esta versión hace series de la generación {expected}.",
+      "topics-too-hard": "Todos estos temas son más difíciles que {given}. Agregue un tema más fácil.",
+      "season-used-up":
+        "Después de {done} aplicaciones de {rate}, del límite de {limit} no queda ninguna. Escriba menos.",
+      "kind-twice": "{given} está dos veces, y cualquiera puede ir primero. Escríbalo una vez.",
       "corners-alike":
         "Hay {count} {count:one=esquina distinta;other=esquinas distintas}. Anote al menos {limit} para encerrar terreno.",
       "boundary-crosses":

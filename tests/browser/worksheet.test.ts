@@ -37,8 +37,11 @@ const SHEETS: Record<string, PrintableSheet> = {
   "card-doubtful": fieldCard(planApplication(DOUBTFUL)),
   "card-long": fieldCard(planNamed([`Product ${"x".repeat(150)}`, "Product B"])),
   working: workingSheet({ title: "Everything", lines: Object.values(WORKINGS).flat(2) }),
-  practice: practiceSheet(problems, { answers: true }),
-  pupils: practiceSheet(problems),
+  practice: practiceSheet(problems, { key: "long" }),
+  "practice-short": practiceSheet(problems, { key: "short", set: "A-1" }),
+  pupils: practiceSheet(problems.slice(0, 10), { className: "Evening class" }),
+  "pupils-drawn": practiceSheet(problems, { drawings: true, workLines: 5 }),
+  cards: practiceSheet(problems, { cards: true, drawings: true }),
 };
 for (const [i, name] of HOSTILE_NAMES.entries()) {
   SHEETS[`hostile-${i}`] = worksheet(planNamed([name, "Product B"]));
@@ -195,6 +198,50 @@ describe.skipIf(path === undefined && !process.env.CI)("a sheet in a browser", (
   ] as const)("prints %s on one sheet of %s", async (name, format) => {
     await open("hash", name);
     expect(pagesOf(await page.pdf({ format }))).toBe(1);
+  });
+
+  it("draws plots to scale, named, with their lengths", async () => {
+    await open("hash", "pupils-drawn");
+    const drawings = page.getByRole("img", { name: "Drawn to scale" });
+    expect(await drawings.count()).toBe(8);
+    const { wide, high, texts } = await drawings.first().evaluate((svg) => {
+      const shape = (svg.querySelector("polygon") as SVGPolygonElement).getBoundingClientRect();
+      return {
+        wide: shape.width,
+        high: shape.height,
+        texts: [...svg.querySelectorAll("text")].map(({ textContent }) =>
+          Number.parseFloat(textContent ?? ""),
+        ),
+      };
+    });
+    const [long = 0, short = 0] = texts;
+    expect(wide / high).toBeCloseTo(long / short, 1);
+    // No label is cut off.
+    const cut = await page.evaluate(() =>
+      [...document.querySelectorAll("svg")].flatMap((svg) => {
+        const box = svg.getBoundingClientRect();
+        return [...svg.querySelectorAll("text")]
+          .filter((text) => {
+            const { left, right, top, bottom } = text.getBoundingClientRect();
+            return left < box.left || right > box.right || top < box.top || bottom > box.bottom;
+          })
+          .map(({ textContent }) => textContent);
+      }),
+    );
+    expect(cut).toEqual([]);
+  });
+
+  it("breaks no problem over two pages", async () => {
+    for (const name of ["pupils-drawn", "cards"]) {
+      await open("hash", name);
+      await page.emulateMedia({ media: "print" });
+      const kept = await page.evaluate(() =>
+        [...document.querySelectorAll(".group, .card")].map((part) => getComputedStyle(part).breakInside),
+      );
+      await page.emulateMedia({ media: null });
+      expect(kept.length).toBe(problems.length);
+      expect(new Set(kept)).toEqual(new Set(["avoid"]));
+    }
   });
 
   it("prints a long job on as many sheets as it takes", async () => {

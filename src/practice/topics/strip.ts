@@ -1,5 +1,6 @@
 import { linesOfStrip, rateOfStrip, STRIP_RUN, type StripRun } from "../../output-rate/strip.js";
 import { convertValue, inUnit } from "../../units/convert.js";
+import { drawnRectangle } from "./drawing.js";
 import { readAs, roundedEarly } from "./routes.js";
 import { each } from "./sizes.js";
 import { type AnyTopic, topic } from "./topic.js";
@@ -7,6 +8,7 @@ import { type AnyTopic, topic } from "./topic.js";
 /** The output rate from a test strip. */
 export const STRIP_CALIBRATION: AnyTopic = /* @__PURE__ */ topic<StripRun>({
   difficulty: 2,
+  drawing: ({ distance, swath }) => drawnRectangle(distance, swath),
   fields: STRIP_RUN,
   figures: ({ used, smallVolume, swaths, width, strips, length }) => ({
     used: each(smallVolume, used),

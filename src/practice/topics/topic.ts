@@ -3,6 +3,7 @@ import type { Quantity, Unit } from "../../units/types.js";
 import type { WorkingLine } from "../../units/working-line.js";
 import type { MistakeCode } from "../mistakes.js";
 import type { Draw } from "../random.js";
+import type { Drawing } from "./drawing.js";
 import type { Sizes } from "./sizes.js";
 
 /** One figure that a problem gives. */
@@ -28,7 +29,7 @@ export interface Route<G> {
 }
 
 /** The wrong ways to an answer, the likelier ones first. */
-export type Routes<G> = Partial<Record<MistakeCode, Route<G>>>;
+export type Routes<G> = { readonly [Code in MistakeCode]?: Route<G> | undefined };
 
 /** From easy to hard: one step; one formula with a change of units, or two steps; several steps that build on each other. */
 export type Difficulty = 1 | 2 | 3;
@@ -63,6 +64,8 @@ export interface Topic<G extends object> {
   /** The way to it. */
   readonly working: (given: G, sizes: Sizes) => readonly WorkingLine[];
   readonly mistakes: (given: G, sizes: Sizes, answer: number) => Routes<G>;
+  /** The plot or the strip, to scale. */
+  readonly drawing?: ((given: G) => Drawing | undefined) | undefined;
   /** Whether the answer is an amount of product, which is never rounded up. */
   readonly isDose?: boolean | undefined;
 }

@@ -29,6 +29,15 @@ ul, ol { margin: 0.35rem 0; padding-inline-start: 1.25rem; }
 .working li { margin: 0.5rem 0; font-size: 0.95rem; font-variant-numeric: tabular-nums; }
 .working span { display: block; padding-inline-start: 1.5rem; }
 .working span:first-child { padding: 0; font-weight: 600; }
+.blanks { display: flex; gap: 1.5rem; margin: 0.75rem 0 1.25rem; }
+.blanks span { flex: 1; border-bottom: 1px solid #1a1a1a; }
+.room p { height: 2rem; margin: 0; border-bottom: 1px dotted #8a8a8a; }
+.card { border: 1px dashed #595959; padding: 0.5rem 1rem 1rem; margin: 1rem 0; }
+.card h2 { margin-top: 0.25rem; }
+.drawing { display: block; width: 100%; max-width: 22rem; max-height: 22rem; margin: 0.5rem 0; }
+.drawing .ground { fill: #f4f4f4; stroke: #1a1a1a; stroke-width: 0.5; }
+.drawing .treated { fill: #c8dcc8; stroke: #2f4f2f; stroke-width: 0.3; }
+.drawing text { font: 4px system-ui, sans-serif; text-anchor: middle; dominant-baseline: middle; }
 @media print {
   @page { margin: 8mm; }
   body { font-size: 7.25pt; line-height: 1.15; }
@@ -58,6 +67,10 @@ ul, ol { margin: 0.35rem 0; padding-inline-start: 1.25rem; }
   .field-card .boxes label { padding: 0.6mm 0; }
   .field-card .boxes input { width: 4mm; height: 4mm; }
   .field-card .notes li { font-size: 9pt; }
+  .group, .card { break-inside: avoid; }
+  .room p { height: 8mm; }
+  .card { padding: 2mm 4mm 4mm; margin: 0 0 6mm; }
+  .drawing { max-width: 80mm; max-height: 70mm; }
   .practice .working li, .practice thead th { font-size: 9pt; }
 }
 `;

@@ -2,6 +2,8 @@ import { type Page, pageOf, partsOf } from "./page.js";
 import { plain } from "./plain.js";
 import type { PrintableSheet, SheetBlock } from "./sheets.js";
 
+const BLANK = 30;
+
 /**
  * Writes a sheet as Markdown: CommonMark, with the tables and task lists of GitHub Flavored Markdown. Everything in
  * names that Markdown would read as its own is escaped.
@@ -29,7 +31,8 @@ export function renderMarkdown(sheet: PrintableSheet): string {
   return `${parts.join("\n\n")}\n`;
 }
 
-function laidOut(block: SheetBlock, { sources }: Page): string {
+function laidOut(block: SheetBlock, page: Page): string {
+  const { sources } = page;
   switch (block.kind) {
     case "heading":
       return `${"#".repeat(block.level)} ${escaped(block.text)}`;
@@ -59,6 +62,16 @@ function laidOut(block: SheetBlock, { sources }: Page): string {
       );
     case "sources":
       return list(sources.map(escaped), "1.");
+    case "blanks":
+      return block.items.map((item) => `${escaped(item)}: ${"\\_".repeat(BLANK)}`).join("  \n");
+    case "room":
+      return Array.from({ length: block.lines }, () => "&nbsp;").join("\n\n");
+    case "drawing":
+      return `*${escaped(block.caption)}*`;
+    case "group": {
+      const parts = block.blocks.map((one) => laidOut(one, page)).join("\n\n");
+      return block.card ? `---\n\n${parts}` : parts;
+    }
   }
 }
 

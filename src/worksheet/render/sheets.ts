@@ -94,6 +94,61 @@ export interface SourcesBlock {
   readonly kind: "sources";
 }
 
+/** Lines to be filled in by hand, such as a name. */
+export interface BlanksBlock {
+  /** Says what it is. */
+  readonly kind: "blanks";
+  /** What goes on each line. */
+  readonly items: readonly string[];
+}
+
+/** Room to work in. */
+export interface RoomBlock {
+  /** Says what it is. */
+  readonly kind: "room";
+  /** How many lines of writing it takes. */
+  readonly lines: number;
+}
+
+/** A point of a drawing: across and down. */
+export type DrawingPoint = readonly [x: number, y: number];
+
+/** A drawing to scale, in any unit of length: a plot, a strip. HTML shows it; other formats have its words only. */
+export interface DrawingBlock {
+  /** Says what it is. */
+  readonly kind: "drawing";
+  /** What it shows. */
+  readonly caption: string;
+  /** How wide it is. */
+  readonly width: number;
+  /** How high it is. */
+  readonly height: number;
+  /** Its areas, those behind first. */
+  readonly areas: readonly {
+    /** Whether it is sprayed, or only ground. */
+    readonly of: "treated" | "ground";
+    /** Its corners. */
+    readonly corners: readonly DrawingPoint[];
+  }[];
+  /** The lengths in it. */
+  readonly labels: readonly {
+    /** Where it stands. */
+    readonly at: DrawingPoint;
+    /** What it says. */
+    readonly text: string;
+  }[];
+}
+
+/** Parts that stay together on a page, or on a card to cut out. */
+export interface GroupBlock {
+  /** Says what it is. */
+  readonly kind: "group";
+  /** Whether it is a card to cut out. */
+  readonly card: boolean;
+  /** Its parts, in order. */
+  readonly blocks: readonly Exclude<SheetBlock, GroupBlock>[];
+}
+
 /** A part of a sheet. Renderers know these and nothing of what a sheet is about. */
 export type SheetBlock =
   | HeadingBlock
@@ -103,4 +158,8 @@ export type SheetBlock =
   | BoxesBlock
   | TableBlock
   | LinesBlock
-  | SourcesBlock;
+  | SourcesBlock
+  | BlanksBlock
+  | RoomBlock
+  | DrawingBlock
+  | GroupBlock;

@@ -25,7 +25,7 @@ const sheets = {
   worksheet: worksheet(plan),
   card: fieldCard(plan),
   working: workingSheet({ title: "Strip", lines }),
-  practice: practiceSheet([problem], { answers: true }),
+  practice: practiceSheet([problem], { key: "long" }),
 };
 const renderers = { renderText, renderMarkdown, renderHtml, renderLatex };
 
@@ -105,7 +105,7 @@ describe("lines of working that come back", () => {
 
 describe("practice problems that come back", () => {
   it("make the same sheet", () => {
-    expect(practiceSheet(JSON.parse(JSON.stringify([problem])), { answers: true })).toEqual(sheets.practice);
+    expect(practiceSheet(JSON.parse(JSON.stringify([problem])), { key: "long" })).toEqual(sheets.practice);
   });
 
   it("are refused where they are none, with the place", () => {
