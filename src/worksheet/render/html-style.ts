@@ -75,5 +75,5 @@ ul, ol { margin: 0.35rem 0; padding-inline-start: 1.25rem; }
 }
 `;
 
-/** What a Content-Security-Policy names to let the style of every page pass: `style-src 'sha256-…'`. */
-export const SHEET_STYLE_HASH: string = "'sha256-w9DV1YQcVrdIoI2ZdQbxryNHbEpVVRlqGphYTvfOuz8='";
+/** What a Content-Security-Policy names to let the style of every page pass: `style-src 'sha256-FCuw8ulnFsFctSHMCPP8usgevbSCttypXY5mGZRiGcI='`. */
+export const SHEET_STYLE_HASH: string = "'sha256-FCuw8ulnFsFctSHMCPP8usgevbSCttypXY5mGZRiGcI='";

@@ -175,7 +175,7 @@ function drawing({
   const size = (value: number): number => Number((2 * EDGE + value * scale).toFixed(DECIMALS));
   const shapes = areas.map(
     ({ of, corners }) =>
-      `<polygon class="${of}" points="${corners.map(([x, y]) => `${on(x)},${on(y)}`).join(" ")}"/>`,
+      `<polygon class="${of}" points="${corners.map(([x, y]) => `${on(x)},${on(y)}`).join(" ")}"></polygon>`,
   );
   const texts = labels.map(
     ({ at: [x, y], text }) => `<text x="${on(x)}" y="${on(y)}">${escaped(text)}</text>`,

@@ -66,11 +66,11 @@ describe.each(Object.entries(renderers))("%s", (_, render) => {
     expect(refused(saved(sheets.working, ["lines", 0, "terms"], undefined))).toBe(
       "missing sheet.lines[0].terms",
     );
-    expect(refused(saved(sheets.practice, ["blocks", 0, "kind"], "script"))).toBe(
-      "unknown-choice sheet.blocks[0].kind",
+    expect(refused(saved(sheets.practice, ["blocks", 1, "blocks", 0, "kind"], "script"))).toBe(
+      "unknown-choice sheet.blocks[1].blocks[0].kind",
     );
-    expect(refused(saved(sheets.practice, ["blocks", 0, "level"], "1><script"))).toBe(
-      "unknown-choice sheet.blocks[0].level",
+    expect(refused(saved(sheets.practice, ["blocks", 1, "blocks", 0, "level"], "1><script"))).toBe(
+      "unknown-choice sheet.blocks[1].blocks[0].level",
     );
   });
 });
