@@ -9,7 +9,7 @@ export type Drawing = Pick<DrawingBlock, "width" | "height" | "areas"> & {
 };
 
 // How far a label stands off what it measures, as a part of the larger side.
-const OFF = 0.15;
+const OFF = 0.22;
 
 function shape(
   width: Length,

@@ -158,8 +158,8 @@ function table({ kind, caption, columns, rows }: Extract<SheetBlock, { kind: "ta
 }
 
 // Across and down, of 100: room for the labels around what is drawn.
-const DRAWN = 76;
-const EDGE = 12;
+const DRAWN = 52;
+const EDGE = 24;
 const DECIMALS = 2;
 
 /** A drawing as an image with a name: the larger side takes the same room whatever is drawn. */

@@ -27,8 +27,13 @@ const BLANK = 30;
  */
 export function renderMarkdown(sheet: PrintableSheet): string {
   const page = pageOf(sheet);
-  const parts = [`# ${escaped(page.title)}`, ...page.blocks.map((block) => laidOut(block, page))];
-  return `${parts.join("\n\n")}\n`;
+  return `# ${escaped(page.title)}\n\n${joined(page.blocks, page)}\n`;
+}
+
+/** Parts in order; those that Markdown has no way to show leave nothing behind. */
+function joined(blocks: readonly SheetBlock[], page: Page): string {
+  const parts = blocks.map((block) => laidOut(block, page));
+  return parts.filter((part) => part !== "").join("\n\n");
 }
 
 function laidOut(block: SheetBlock, page: Page): string {
@@ -67,9 +72,9 @@ function laidOut(block: SheetBlock, page: Page): string {
     case "room":
       return Array.from({ length: block.lines }, () => "&nbsp;").join("\n\n");
     case "drawing":
-      return `*${escaped(block.caption)}*`;
+      return "";
     case "group": {
-      const parts = block.blocks.map((one) => laidOut(one, page)).join("\n\n");
+      const parts = joined(block.blocks, page);
       return block.card ? `---\n\n${parts}` : parts;
     }
   }
