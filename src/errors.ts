@@ -190,7 +190,7 @@ export function joinPath(prefix: string, path: string): string {
   return path.startsWith("[") ? prefix + path : `${prefix}.${path}`;
 }
 
-/** A value as an error message shows it: short, and telling a string from a number. */
+/** A value as an error message shows it: short, with strings in quotes. */
 export function shown(value: unknown): string {
   if (typeof value === "string") return JSON.stringify(shortened(value));
   if (value !== null && typeof value === "object") return isList(value) ? "a list" : "an object";

@@ -34,7 +34,8 @@ export function narrowed(schema, job, choices = {}) {
     const chosen = names.indexOf(choices[path]);
     const branch = branches[chosen >= 0 ? chosen : best(branches, data)];
     // A field's own description says more than that of its content.
-    const { title = branch.title, description = branch.description, default: usual } = whole;
+    const { title = branch.title, description = branch.description } = whole;
+    const usual = whole.anyOf?.find((one) => one.default !== undefined)?.default;
     const described = { ...branch, title, description, ...(usual !== undefined && { default: usual }) };
     return inside(
       names.length > 1 ? { ...described, ways: names, way: nameOf(branch, branches) } : described,

@@ -41,7 +41,7 @@ function runsRound({ corners, unit = "" as LengthUnit }: Partly<BoundaryInput>, 
       "too-few",
       "corners-alike",
       "corners",
-      "There are {count} different corners. Enter at least {limit}, to enclose any ground.",
+      "{count} different {count:one=corner;other=corners} can't enclose any ground. Enter at least {limit}.",
       { count: kept.length, limit: 3 },
     );
     return;

@@ -14,9 +14,9 @@ export interface Crossing {
  * other may be the same.
  *
  * A line sweeps over the corners from left to right and holds the sides that it cuts, in order from bottom to top, in a
- * balanced tree; only sides that come to lie next to each other can be the first to meet (M. I. Shamos and D. Hoey,
- * Geometric intersection problems, 1976). So the time grows with n log n, for a comb of long thin teeth as well as for a
- * round field; a test of every pair of sides would take 50 million steps for 10,000 corners.
+ * balanced tree. Only sides that come to lie next to each other can be the first to meet (M. I. Shamos and D. Hoey, Geometric
+ * intersection problems, 1976). So the time grows with n log n, for a comb of long thin teeth as well as for a round field. A
+ * test of every pair of sides would take 50 million steps for 10,000 corners.
  */
 export function findCrossing(corners: readonly Corner[]): Crossing | undefined {
   const n = corners.length;
@@ -108,9 +108,9 @@ function compareCorners([ax, ay]: Corner, [bx, by]: Corner): number {
 }
 
 /**
- * Which way the way from a to b turns to get to c: more than 0 for left, less than 0 for right, 0 for straight on, or for
- * a turn too slight to see in floating point (J. R. Shewchuk, Adaptive precision floating-point arithmetic and fast
- * robust geometric predicates, 1997, gives the bound).
+ * Which way the way from a to b turns to get to c. More than 0 is left, less than 0 right, and 0 straight on or a turn too
+ * slight to see in floating point (J. R. Shewchuk, Adaptive precision floating-point arithmetic and fast robust geometric
+ * predicates, 1997, gives the bound).
  */
 function turn([ax, ay]: Corner, [bx, by]: Corner, [cx, cy]: Corner): number {
   const left = (bx - ax) * (cy - ay);
@@ -165,8 +165,8 @@ interface Place {
 }
 
 /**
- * The sides that the sweep cuts, from bottom to top: a search tree that is kept flat by giving each node a random priority
- * and each parent a higher one than its children (C. R. Aragon and R. G. Seidel, Randomized search trees, 1989).
+ * The sides that the sweep cuts, from bottom to top. The search tree is kept flat by giving each node a random priority and
+ * each parent a higher one than its children (C. R. Aragon and R. G. Seidel, Randomized search trees, 1989).
  */
 interface SideTree {
   root: SideNode | undefined;

@@ -138,7 +138,7 @@ export interface GeodesicArea {
 }
 
 /**
- * The ground area inside a boundary that was walked with a phone or drawn on a map: a GeoJSON Polygon or MultiPolygon, or
+ * The ground area inside a boundary that was walked with a phone or drawn on a map. It is a GeoJSON Polygon or MultiPolygon, or
  * a Feature of one, in longitude and latitude on WGS 84.
  *
  * Sides are geodesics, the shortest lines on the ellipsoid; the area is that of the ellipsoid's surface, with a rounding
@@ -176,7 +176,7 @@ export function geodesicArea(shape: GeoJsonPolygon | GeoJsonMultiPolygon | GeoJs
   const polygons = geometry.type === "Polygon" ? [geometry.coordinates] : geometry.coordinates;
   const places = polygons.flat().reduce((sum, ring) => sum + ring.length, 0);
   if (places > MOST_PLACES)
-    throw refusal("out-of-range", "places-many", at, "Enter {limit} places or fewer; there are {given}.", {
+    throw refusal("out-of-range", "places-many", at, "Enter {limit} places or fewer, not {given}.", {
       given: places,
       limit: MOST_PLACES,
     });
@@ -237,7 +237,7 @@ function ringOf(positions: Positions, at: string): Ring {
       "too-few",
       "places-alike",
       at,
-      "There are {count} different places. Enter at least {limit}, to enclose any ground.",
+      "{count} different {count:one=place;other=places} can't enclose any ground. Enter at least {limit}.",
       { count: kept.length, limit: 3 },
     );
   const corners = kept.map(({ corner }) => corner);
@@ -251,8 +251,7 @@ function ringOf(positions: Positions, at: string): Ring {
     "conflict",
     "ring-crosses",
     `${at}[${place(second)}]`,
-    "The side from place {a} to {b} meets the one from {c} to {d} (counted from 0), which starts at longitude {longitude}, " +
-      "latitude {latitude}. Don't cross your own way.",
+    "The side from place {a} to {b} meets the one from {c} to {d} (counted from 0). Enter the places in the order you walk them.",
     {
       a: place(first),
       b: place(first + 1),

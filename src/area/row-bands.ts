@@ -44,9 +44,9 @@ const ROW_BANDS: EitherField<RowBandsInput> = /* @__PURE__ */ alongRows(BANDS);
  * Formulas: treated = rows × row length × band width; ground = rows × row length × row spacing; treated part = band width /
  * row spacing (plane geometry). The ground so counted has half a spacing on each side of the outer rows, and no headlands.
  *
- * Bands wider than their spacing are an error and not a warning: the formula would count the overlap twice and so order
- * up to twice the product, and a grower who sprays so gives the overlap a double dose. Either the two numbers are swapped,
- * or the whole ground is sprayed and `treatAll` is the question. Bands just as wide as the spacing are allowed.
+ * Bands wider than their spacing are an error and not a warning. The formula would count the overlap twice and order up to
+ * twice the product; sprayed so, the overlap gets a double dose. Either the two numbers are swapped, or the whole ground is
+ * sprayed and `treatAll` is the question. Bands just as wide as the spacing are allowed.
  *
  * @param input - the rows and their sizes, in any units of length
  * @returns the treated area, and with `rowSpacing` the ground and the treated part of it; in ft² or m² like the length

@@ -4,8 +4,8 @@ import type { Corner } from "./crossing.js";
  * Twice the area inside a boundary of straight sides, more than 0 where it runs anticlockwise: Σ xᵢ × yᵢ₊₁ − xᵢ₊₁ × yᵢ.
  *
  * The products of map coordinates (4,500,000 m north) are many million times the area, so each product and each sum is kept
- * with its rounding error, and the errors are added at the end: as exact as if computed with twice the digits (T. Ogita,
- * S. M. Rump and S. Oishi, Accurate sum and dot product, 2005).
+ * with its rounding error. The errors are added at the end: as exact as if computed with twice the digits (T. Ogita, S. M. Rump
+ * and S. Oishi, Accurate sum and dot product, 2005).
  */
 export function twiceArea(corners: readonly Corner[]): number {
   let total = 0;

@@ -245,7 +245,7 @@ export function evenSteps<U extends Unit>(input: EvenStepsInput<U>): Quantity<U>
       "out-of-range",
       "too-many-steps",
       "step",
-      "Steps of {step} are more than {limit} steps. Enter a larger step.",
+      "Steps of {step} make more than {limit} steps. Enter a larger step.",
       { step, limit: MOST_STEPS },
     );
   }

@@ -2,17 +2,19 @@ import type { Issue, Sentence } from "../errors.js";
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { ceilDecided, moreThan } from "../units/decide.js";
-import { flag, type ObjectField, object, optional } from "../units/fields.js";
+import { type Complete, flag, type ObjectField, object, optional } from "../units/fields.js";
 import { messageOf } from "../units/message.js";
+import { orderOf } from "../units/quantity.js";
 import { treatedArea } from "../units/quantity-field.js";
 import { perUnit } from "../units/resolve.js";
 import type { AreaUnit, MassUnit, Quantity, TreatedArea, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working-line.js";
 import type { Kit } from "./kit.js";
 import { type MeasuredPart, type NearestFills, nearestFills, percentOff } from "./measure.js";
-import { amountOf } from "./measuring-tool.js";
+import { amountOf, isWeight, type MeasuringTool } from "./measuring-tool.js";
 import { MEASURING, type MeasuringInput, toolsFit, wayOf } from "./request.js";
 import { type Effort, newEffort } from "./search.js";
+import { toolsIn } from "./tools.js";
 
 /** What {@link measureOut} is asked. */
 export interface MeasureOutInput<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit>
@@ -76,13 +78,13 @@ export interface NotMeasurable<U extends VolumeUnit | MassUnit = VolumeUnit | Ma
 /**
  * Measures an amount of product with the tools at hand.
  *
- * The best choice of tools is found by a search of all that could be better, not by taking the largest first: the smallest
- * error to a tenth of a percent of the amount (kitchen tools are no more accurate than that), then the fewest scoops, then the
- * smallest error; and never one past the limit where there is one within it. Under `never-over` the measured amount is
- * never over the amount. Noise aside: two amounts that differ by less than one part in 10^12 are the same in every
- * decision of this library; `measured` is then the amount itself and the error 0.
+ * The best choice of tools is found by a search of all that could be better, not by taking the largest first. It has the
+ * smallest error to a tenth of a percent of the amount (kitchen tools are no more accurate than that), then the fewest scoops,
+ * then the smallest error. One past the limit is never chosen where there is one within it. Under `never-over` the measured
+ * amount is never over the amount. Noise aside: two amounts that differ by less than one part in 10^12 are the same in every
+ * decision of this library. `measured` is then the amount itself and the error 0.
  *
- * An amount that cannot be measured within the limit is an ordinary answer, which a form shows and a plan warns of: it comes
+ * An amount that cannot be measured within the limit is an ordinary answer, which a form shows and a plan warns of. It comes
  * back as data (`ok: false`), and only misuse throws. {@link suggestMeasures} finds what would do instead.
  *
  * Formula: error = Σ(count × fill) − amount; errorPercent = error / amount × 100; rateError = error / area. The
@@ -168,26 +170,46 @@ function whyNot(
       template: "{amount} is too much to measure with these tools. Use a larger measure.",
       figures: { amount },
     };
-  if (dose === undefined)
-    return {
-      key: "amount-too-small",
-      template: "{amount} is too small to measure with these tools: the least they measure is {least}.",
-      figures: { amount, least: smallestFill(kit) },
-    };
+  if (dose === undefined) {
+    const least = smallestFill(kit);
+    // A larger batch is no way out where the load fills the tank: a finer scale is.
+    const finer = finerScale({ value, unit });
+    return finer === undefined
+      ? {
+          key: "amount-too-small",
+          template:
+            "{amount} is too small to measure with these tools, which start at {least}. Use finer tools, or dilute it first if the label allows.",
+          figures: { amount, least },
+        }
+      : {
+          key: "weight-too-small",
+          template:
+            "{amount} is too small to weigh with these tools: the least they weigh is {least}. Use a scale that reads {marks}.",
+          figures: { amount, least, marks: finer },
+        };
+  }
   // Up to the next tenth: what is past the limit is shown as past it.
   const off = { value: ceilDecided(Math.abs(dose.errorPercent) * 10) / 10, unit: "%" };
   const figures = { amount, limit, off };
   return dose.error.value < 0
     ? {
         key: "closest-under",
-        template: "These tools can't measure {amount} within {limit} (closest: {off} under).",
+        template:
+          "These tools can't measure {amount} within {limit} (closest: {off} under). Use finer tools, or dilute it first if the label allows.",
         figures,
       }
     : {
         key: "closest-over",
-        template: "These tools can't measure {amount} within {limit} (closest: {off} over).",
+        template:
+          "These tools can't measure {amount} within {limit} (closest: {off} over). Use finer tools, or dilute it first if the label allows.",
         figures,
       };
+}
+
+/** The marks of the fine scale, where that weighs the amount. */
+function finerScale(amount: Quantity<VolumeUnit | MassUnit>): Quantity | undefined {
+  const [{ graduation, least }] = toolsIn("fine-scales") as readonly [Complete<MeasuringTool>];
+  return isWeight(amount) && orderOf(least, amount) !== 1 ? graduation : undefined;
 }
 
 function smallestFill({ tools }: Kit): Quantity {

@@ -96,7 +96,7 @@ function marksCanBeCounted(given: Partly<MeasuringTool>, check: Check): void {
       "out-of-range",
       "too-many-marks",
       field === "capacity" ? "graduation" : "least",
-      "Marks of {graduation} up to {given} are more than {limit} marks. Check the units.",
+      "Marks {graduation} apart up to {given} make more than {limit} marks. Check the units.",
       { graduation, given: tool[field], limit: MOST_MARKS },
     );
     return;

@@ -97,14 +97,14 @@ export function orderedFills(fills: readonly Fill[]): OrderedFills {
 }
 
 /**
- * The best choice of fills: the smallest error to a tenth of a percent of the amount, then the fewest scoops, then the
- * smallest error; but never one past the limit where there is one within it. Nothing at all is a choice (`scoops` 0)
- * where the total may be under.
+ * The best choice of fills: the smallest error to a tenth of a percent of the amount, then the fewest scoops, then the smallest
+ * error. Never one past the limit where there is one within it. Nothing at all is a choice (`scoops` 0) where the total may be
+ * under.
  *
- * Takes one scoop more at a time, and for each number of scoops goes through every choice except those that cannot
- * beat the best one known, by two bounds: n more scoops come to no less than n of the smallest and no more than n of
- * the largest that are left; and, where sizes are whole numbers, their total is a multiple of the greatest common
- * divisor of all that are left.
+ * Takes one scoop more at a time, and for each number of scoops goes through every choice except those that cannot beat the
+ * best one known. There are two bounds. N more scoops come to no less than n of the smallest and no more than n of the largest
+ * that are left. And where sizes are whole numbers, their total is a multiple of the greatest common divisor of all that are
+ * left.
  */
 export function bestFills({ order, whole }: OrderedFills, target: Target): Found | undefined {
   const { amount, margin, limit, mayBeOver, mayBeUnder, maxScoops, effort } = target;

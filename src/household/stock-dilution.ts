@@ -64,10 +64,10 @@ export interface NoStockDilution {
  * Measures a very small dose from a stock: one measurable amount of product, made up with water to a measurable volume,
  * and then a measurable part of that. Only where the label permits diluting first, which the caller says.
  *
- * Of all stocks that the tools make, takes the one with the least product in it, so that little is left over; among
- * these the smallest error to a tenth of a percent, then the fewest scoops, then the smallest stock. A stock is never
- * stronger than one part of product in ten (mL in mL, or g in mL), so that it mixes and pours evenly: common practice,
- * no source. Water is added up to the mark, so that no room taken by the product counts.
+ * Of all stocks that the tools make, takes the one with the least product in it, so that little is left over. Among these it
+ * takes the smallest error to a tenth of a percent, then the fewest scoops, then the smallest stock. A stock is never stronger
+ * than one part of product in ten (mL in mL, or g in mL), so that it mixes and pours evenly: common practice, no source. Water
+ * is added up to the mark, so that no room taken by the product counts.
  *
  * Formula: strength = product / stock; part to take = amount / strength; measured = strength × taken (dilution,
  * C1 V1 = C2 V2).

@@ -45,8 +45,8 @@ export type Suggestion<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> 
   | StockSuggestion<U>;
 
 /**
- * Finds what would make an amount measurable that the tools can't measure within the limit: the tool to have besides, if one
- * would do; the size of the batch that the tools measure without error; and a stock, where the label permits diluting first.
+ * Finds what would make an amount measurable that the tools can't measure within the limit. That is the tool to have besides,
+ * if one would do; the size of the batch that the tools measure without error; and a stock, where the label permits it.
  *
  * @param input - what {@link measureOut} was asked
  * @returns the suggestions; none where the amount can be measured as it is
@@ -124,9 +124,9 @@ const CANDIDATES: Record<"volume" | "weight", Record<UnitSystem, ToolSetName[]>>
     metric: ["metric-cups-and-spoons", "syringes", "cylinders"],
   },
   weight: {
-    us: ["us-scales", "scales"],
-    imperial: ["us-scales", "scales"],
-    metric: ["scales"],
+    us: ["us-scales", "scales", "fine-scales"],
+    imperial: ["us-scales", "scales", "fine-scales"],
+    metric: ["scales", "fine-scales"],
   },
 };
 

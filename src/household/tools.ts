@@ -17,8 +17,9 @@ import { MEASURING_TOOL, type MeasuringTool } from "./measuring-tool.js";
  * - `imperial-measures`: 1 fluid ounce, ¼, ½ and 1 pint, 1 quart, 1 gallon (imperial)
  * - `syringes`: 1, 5, 10, 20 and 50 mL, with their marks
  * - `cylinders`: 10, 25, 50, 100, 250, 500 and 1000 mL, with their marks
- * - `scales`: one of 200 g that reads 0.1 g, one of 5 kg that reads 1 g
- * - `us-scales`: one of 5 lb that reads 0.1 oz, one of 50 lb that reads 1 oz
+ * - `scales`: one of 200 g that reads 0.1 g from 2 g up, one of 5 kg that reads 1 g from 20 g up
+ * - `us-scales`: one of 5 lb that reads 0.1 oz from 2 oz up, one of 50 lb that reads 1 oz from 20 oz up
+ * - `fine-scales`: one of 100 g that reads 0.01 g from 0.2 g up
  */
 export type ToolSetName =
   | "us-spoons"
@@ -32,7 +33,8 @@ export type ToolSetName =
   | "syringes"
   | "cylinders"
   | "scales"
-  | "us-scales";
+  | "us-scales"
+  | "fine-scales";
 
 /* @__NO_SIDE_EFFECTS__ */
 function tool(
@@ -152,6 +154,9 @@ const US_SCALES = [
   tool("50 lb scale", 800, "oz", { graduation: 1, least: 20 }),
 ];
 
+// A pocket scale as shops have it (common practice, no source).
+const FINE_SCALES = [tool("0.01 g scale", 100, "g", { graduation: 0.01, least: 0.2 })];
+
 const SETS: Readonly<Record<ToolSetName, readonly MeasuringTool[]>> = {
   "us-spoons": US_SPOONS,
   "us-cups-and-spoons": [...US_SPOONS, ...US_CUPS],
@@ -165,6 +170,7 @@ const SETS: Readonly<Record<ToolSetName, readonly MeasuringTool[]>> = {
   cylinders: CYLINDERS,
   scales: SCALES,
   "us-scales": US_SCALES,
+  "fine-scales": FINE_SCALES,
 };
 
 /** The names of the sets, in a fixed order: for a form's list of choices. */

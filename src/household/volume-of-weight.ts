@@ -44,9 +44,9 @@ const WEIGHT: ObjectField<VolumeOfWeightInput> = /* @__PURE__ */ object<VolumeOf
 /**
  * Returns the volume that a weight of a dry product fills, to be spooned.
  *
- * Only with the bulk density of that very product: an ounce of weight of different powders fills from 2 to 6 level
- * tablespoons (New England Vegetable Management Guide, dilution tables, New England land-grant extension services), so
- * there is no density to fall back on. Where it is not known, weigh the product.
+ * Only with the bulk density of that very product. An ounce of weight of different powders fills from 2 to 6 level tablespoons
+ * (New England Vegetable Management Guide, dilution tables, New England land-grant extension services), so there is no density
+ * to fall back on. Where it is not known, weigh the product.
  *
  * Formula: volume = mass / bulk density.
  *

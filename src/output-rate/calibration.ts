@@ -42,7 +42,7 @@ export const CALIBRATION: EitherField<Calibration> = named(
  * {@link handSprayRates} or {@link solveOutput}, as `kind` says; a record is worked out again from what was measured.
  *
  * @param calibration - what was measured, with its `kind`
- * @returns the volume per area; a known rate in its own unit, others in gal/ac, imp_gal/ac or L/ha
+ * @returns the volume per area; a known rate in its own unit, others in `gal/ac`, `imp_gal/ac` or L/ha
  * @throws SprayMathError `unknown-choice` for a `kind` that is not known, `missing` at `rowSpacing` or `plantSpacing` for a
  * hand-held spray from which no area follows, or what the measurement's own function throws
  *

@@ -116,7 +116,7 @@ export function rowsAreWhole(
     "conflict",
     "rows-incomplete",
     "nozzlesPerRow",
-    "{catches} catches don't make whole rows of {nozzles} nozzles. Enter a catch for every nozzle of each row.",
+    "{catches} {catches:one=catch doesn't;other=catches don't} make whole rows of {nozzles} nozzles. Enter a catch for every nozzle of each row.",
     { catches: catches.length, nozzles: nozzlesPerRow },
   );
 }
@@ -136,7 +136,7 @@ const ANY_CATCH = catchOf(AMOUNT);
  * adding the catches of a row: Ounces Equal Gallons: Sprayer Calibration (LSU AgCenter).
  *
  * @param input - the catches, their time, the speed and the width
- * @returns the rate in the units of the first catch: gal/ac, imp_gal/ac or L/ha (lb/ac or kg/ha for masses), per area
+ * @returns the rate in the units of the first catch: `gal/ac`, `imp_gal/ac` or L/ha (lb/ac or kg/ha for masses), per area
  * that the width covers: treated area where the width is a band
  * @throws SprayMathError `too-few` without a catch, `out-of-range` for more than 500 catches or an amount that is not more
  * than 0, `conflict` where the catches do not make whole rows, `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`

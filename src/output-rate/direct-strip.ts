@@ -220,7 +220,7 @@ export function linesOfReading(reading: DirectReading): WorkingLine[] {
 interface WorkedPair {
   /** The unit of volume over the stroke of the rate. */
   readonly volume: Unit;
-  /** The area in the unit under the stroke of the rate, so that 1 fl_oz and 1 gal/ac give exactly 1/128 ac. */
+  /** The area in the unit under the stroke of the rate, so that 1 `fl_oz` and 1 `gal/ac` give exactly 1/128 ac. */
   readonly share: Quantity<AreaUnit>;
   /** The area in the unit that it is reported in. */
   readonly area: Area;

@@ -92,10 +92,10 @@ const HAND_SPRAY = handSpray<HandSprayInput>("A hand-held spray.", {});
  * The rate of a hand-held sprayer used until the foliage is wet: per area, per length of row and per plant, as far as
  * the measures given allow.
  *
- * Formula: per area = used / area; per length = used / row length; per plant = used / plants; plants stand for a row of
- * plants × plant spacing, and a row for an area of its length × row spacing.
- * Source: definition of a rate; measured plots in 1/128 Method of Calibration: hand sprayers and high-pressure hand guns
- * (training slides) and Spray Gun (Pesticide Environmental Stewardship).
+ * Formula: per area = used / area; per length = used / row length; per plant = used / plants. Plants stand for a row of plants
+ * × plant spacing, and a row for an area of its length × row spacing. Source: definition of a rate; measured plots in 1/128
+ * Method of Calibration: hand sprayers and high-pressure hand guns (training slides) and Spray Gun (Pesticide Environmental
+ * Stewardship).
  *
  * @param input - what was used, what it was used on, and the spacings where they are known
  * @returns the rates that follow, in the units of `used`; at least one

@@ -8,6 +8,7 @@ export {
   readCalibrationRecord,
 } from "./calibration-record.js";
 export { type Catches, type CatchInput, catchRate } from "./catch.js";
+export { type CoverTimeInput, timeToCover } from "./cover-time.js";
 export {
   type Densities,
   densityFactor,
@@ -68,6 +69,18 @@ export {
 export { type StripRun, stripRate } from "./strip.js";
 export { type StripRuns, type StripRunsInput, stripRuns } from "./strip-runs.js";
 export { checkAgainstTarget, type TargetCheck, type TargetCheckInput } from "./target-check.js";
+export {
+  averageFlow,
+  flowFrom,
+  type PlantTimeInput,
+  type PlantTiming,
+  type SprayTimeInput,
+  type TimedCatch,
+  type TimedCatches,
+  timePerPlant,
+  timeToSpray,
+  volumePerPlant,
+} from "./timing.js";
 export { type RowRates, type TreeRowInput, treeRowRate } from "./tree-row.js";
 export { type RateUncertainty, rateUncertainty, type UncertaintyShare } from "./uncertainty.js";
 export {

@@ -93,30 +93,51 @@ const KIND = "Says how it was measured.";
 /* @__NO_SIDE_EFFECTS__ */
 function kindOf<T extends Measurement>(
   kind: T["kind"],
+  name: string,
   sentence: string,
   rest: ObjectField<Omit<T, "kind">>,
 ): ObjectField<T> {
-  return ofKind(kind, KIND, rest, sentence) as unknown as ObjectField<T>;
+  return named(name, ofKind(kind, KIND, rest, sentence)) as unknown as ObjectField<T>;
 }
 
 /** What each kind of measurement is made of. */
 export const MEASUREMENT_KINDS: Kinds<Measurement> = {
-  strip: kindOf<StripMeasurement>("strip", "One run over a test strip.", STRIP_RUN),
-  "strip-runs": kindOf<StripRunsMeasurement>("strip-runs", "Several runs over a test strip.", STRIP_RUNS),
+  strip: kindOf<StripMeasurement>("strip", "StripMeasurement", "One run over a test strip.", STRIP_RUN),
+  "strip-runs": kindOf<StripRunsMeasurement>(
+    "strip-runs",
+    "StripRunsMeasurement",
+    "Several runs over a test strip.",
+    STRIP_RUNS,
+  ),
   "direct-strip": kindOf<DirectStripMeasurement>(
     "direct-strip",
+    "DirectStripMeasurement",
     "A catch over a strip of the length at which it reads as the rate.",
     DIRECT_READING,
   ),
-  catch: kindOf<CatchMeasurement>("catch", "A timed catch, with the speed and the width.", CATCH),
-  "tree-row": kindOf<TreeRowMeasurement>("tree-row", "A row sprayed from one side or both.", TREE_ROW),
-  hand: handSpray<HandMeasurement>(
-    "A hand-held spray; with the spacings that a rate per area needs.",
-    { kind: choice(KIND, ["hand"]) },
-    [areaFollows],
+  catch: kindOf<CatchMeasurement>(
+    "catch",
+    "CatchMeasurement",
+    "A timed catch, with the speed and the width.",
+    CATCH,
+  ),
+  "tree-row": kindOf<TreeRowMeasurement>(
+    "tree-row",
+    "TreeRowMeasurement",
+    "A row sprayed from one side or both.",
+    TREE_ROW,
+  ),
+  hand: named(
+    "HandMeasurement",
+    handSpray<HandMeasurement>(
+      "A hand-held spray; with the spacings that a rate per area needs.",
+      { kind: choice(KIND, ["hand"]) },
+      [areaFollows],
+    ),
   ),
   flow: kindOf<FlowMeasurement>(
     "flow",
+    "FlowMeasurement",
     "A flow, such as a nozzle's from its maker's table, with the speed and the width.",
     object<Omit<FlowMeasurement, "kind">>({
       flow: measured("The flow of everything that sprays the width. More than 0.", "flow"),
@@ -126,6 +147,7 @@ export const MEASUREMENT_KINDS: Kinds<Measurement> = {
   ),
   known: kindOf<KnownRate>(
     "known",
+    "KnownRate",
     "A rate that is known from elsewhere.",
     object<Omit<KnownRate, "kind">>({ rate: measured("The rate. More than 0.", "volumeRate") }),
   ),

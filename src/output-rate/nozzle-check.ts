@@ -118,7 +118,7 @@ function ratedFits({ against, rated, catches }: Partly<AnyNozzleCheck>, check: C
       "conflict",
       "rated-unused",
       "rated",
-      "Nozzles aren't held against this flow here. Leave it out, or hold them against the rated flow.",
+      "This flow isn't used here. Leave it out, or choose to compare the nozzles with it.",
     );
   const [first] = catches ?? [];
   if (rated === undefined || first === undefined) return;

@@ -107,7 +107,7 @@ export interface StripRuns<R extends VolumeRate | MassRate = VolumeRate> {
  * 1.3.5.1 and 1.3.5.6); the limit is common practice, no source.
  *
  * @param input - the runs, and the limit where it is not to be 5 %
- * @returns rates in the units of the first run, gal/ac, imp_gal/ac or L/ha (lb/ac or kg/ha for masses)
+ * @returns rates in the units of the first run, `gal/ac`, `imp_gal/ac` or L/ha (lb/ac or kg/ha for masses)
  * @throws SprayMathError `too-few` for fewer than two runs, `out-of-range` for more than 500, or what {@link stripRate} throws, with the run in the path:
  * `runs[1].used`
  *

@@ -49,7 +49,7 @@ const ANY_STRIP_RUN = stripRunOf(AMOUNT);
  * Pesticide Education Program, Fact Sheet 204, 2006).
  *
  * @param run - what was used, the width of the pass and the distance, each more than 0
- * @returns the rate in the units of `used`: gal/ac, imp_gal/ac or L/ha for a volume, lb/ac or kg/ha for a mass
+ * @returns the rate in the units of `used`: `gal/ac`, `imp_gal/ac` or L/ha for a volume, lb/ac or kg/ha for a mass
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`, or
  * `out-of-range` where nothing was used or a length is not more than 0
  *

@@ -54,7 +54,7 @@ export const TREE_ROW: ObjectField<TreeRowInput> = object<TreeRowInput>({
  * orchards and vineyards, no source).
  *
  * @param input - what was used, on how many sides, and the row's measures
- * @returns the rates in the units of `used`: gal/ac, fl_oz/ft and fl_oz; imp_gal/ac, imp_fl_oz/ft and imp_fl_oz; or L/ha,
+ * @returns the rates in the units of `used`: `gal/ac`, `fl_oz/ft` and `fl_oz`; `imp_gal/ac`, `imp_fl_oz/ft` and `imp_fl_oz`; or L/ha,
  * mL/m and mL
  * @throws SprayMathError `unknown-choice` for sides other than 1 or 2, `missing`, `not-a-quantity`, `not-finite`,
  * `unknown-unit`, `wrong-dimension` or `out-of-range`

@@ -37,11 +37,11 @@ export interface RateUncertainty {
 /**
  * How far a rate may be off, from what each measurement says of its own resolution or uncertainty.
  *
- * Formula: every rate here is a product and quotient of readings, for which the first-order rule gives
- * (u(rate) / rate)² = Σ (weight × u(reading) / reading)², the weight being 1, or the reading's part in a sum. A resolution
- * r counts as r / √12. Several runs add their scatter, s / √n (JCGM 100:2008, 4.2.3); the strip they share counts once,
- * its errors added before squaring (5.2.2). Readings apart from that are taken as independent.
- * Source: JCGM 100:2008 (GUM), 5.1.2 and 5.1.6; 4.3.7 and F.2.2.1 for a resolution.
+ * Formula: every rate here is a product and quotient of readings, for which the first-order rule gives (u(rate) / rate)² = Σ
+ * (weight × u(reading) / reading)². The weight is 1, or the reading's part in a sum. A resolution r counts as r / √12. Several
+ * runs add their scatter, s / √n (JCGM 100:2008, 4.2.3); the strip they share counts once, its errors added before squaring
+ * (5.2.2). Readings apart from that are taken as independent. Source: JCGM 100:2008 (GUM), 5.1.2 and 5.1.6; 4.3.7 and F.2.2.1
+ * for a resolution.
  *
  * @param calibration - any calibration whose readings carry `resolution` or `uncertainty`
  * @returns the rate, its standard uncertainty, each reading's share, and which to make better

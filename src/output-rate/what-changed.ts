@@ -110,10 +110,10 @@ export interface WhatChanged {
  * can be computed.
  *
  * Formula: pressure moves the rate by √(now / before); speed by before / now; density by √(before / now); nozzle spacing by
- * before / now, and the number of nozzles not at all where both sides give the spacing, since the swath grows with it: both
- * for a boom whose nozzles share the swath evenly. A hand-held spray to wetness does not follow a walking speed. Operator, nozzle,
- * gear, ground and liquid are named without a number.
- * Source: as for {@link outputAtPressure}, {@link rateAtSpeed} and {@link solutionForWater}.
+ * before / now. The number of nozzles doesn't move it where both sides give the spacing, since the swath grows with it. Both
+ * are for a boom whose nozzles share the swath evenly. A hand-held spray to wetness does not follow a walking speed. Operator,
+ * nozzle, gear, ground and liquid are named without a number. Source: as for {@link outputAtPressure}, {@link rateAtSpeed} and
+ * {@link solutionForWater}.
  *
  * @param record - the record, as it was kept
  * @param today - the day of spraying

@@ -32,7 +32,7 @@ export function workedRate<U extends Unit>(
   return { quotient, rate: resultIn(quotient, unit, at) };
 }
 
-/** An amount per area, reported in the system of the amount: gal/ac, imp_gal/ac or L/ha, lb/ac or kg/ha. */
+/** An amount per area, reported in the system of the amount: `gal/ac`, `imp_gal/ac` or L/ha, lb/ac or kg/ha. */
 export function workedPerArea(
   value: number,
   amount: VolumeUnit | MassUnit,

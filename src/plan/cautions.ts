@@ -3,7 +3,15 @@ import { frozen } from "../frozen.js";
 /** A caution that belongs on every sheet. */
 export interface Caution {
   /** A fixed name, for an app that words it in another language. */
-  readonly code: "label" | "clean-water" | "protection" | "tools" | "recalibrate" | "local-rules";
+  readonly code:
+    | "label"
+    | "clean-water"
+    | "protection"
+    | "drift"
+    | "rinse"
+    | "tools"
+    | "recalibrate"
+    | "local-rules";
   /** The caution in English. */
   readonly message: string;
 }
@@ -22,6 +30,16 @@ export const CAUTIONS: readonly Caution[] = /* @__PURE__ */ frozen<readonly Caut
   {
     code: "protection",
     message: "Wear the protective equipment on the label when you measure, mix and spray.",
+  },
+  {
+    code: "drift",
+    message:
+      "Check the wind before and while you spray, and don't spray when it could carry drift to people, homes, water, bees or other crops.",
+  },
+  {
+    code: "rinse",
+    message:
+      "Rinse each empty liquid container three times, and pour every rinse into the tank before you top it up.",
   },
   {
     code: "tools",

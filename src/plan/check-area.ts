@@ -1,5 +1,6 @@
 import { type Calibration, measurementOf } from "../output-rate/calibration.js";
 import type { Measurement } from "../output-rate/measurement.js";
+import { rateUsed, readRate, type SingleRate } from "../tank-mix/label-rate.js";
 import { orderOf, ratioOf, scaled } from "../units/quantity.js";
 import type { Length } from "../units/types.js";
 import type { PlanInput } from "./input.js";
@@ -8,22 +9,42 @@ import type { JobArea, PlotAreas } from "./plot-areas.js";
 import { forSaying, type Warning, warning } from "./warnings.js";
 
 /**
- * Widths that don't belong together. Ground area used like treated area is the worst slip of the trade, since it orders
- * product for the ground between the rows; a strip of another width than the bands makes every drop too strong or too weak.
+ * Widths that don't belong together. Ground area used like treated area is the worst slip of the trade, since it orders product
+ * for the ground between the rows. A strip of another width than the bands makes every drop too strong or too weak.
  */
 export function areaWarnings(
-  { plot, calibration, sprayer: { rowsPerPass = 1 } }: PlanInput,
+  input: PlanInput,
   { plots }: JobArea,
   measurement: Measurement,
   bandSwath: Length,
 ): Warning[] {
+  const { plot, calibration, sprayer } = input;
+  const { rowsPerPass = 1 } = sprayer;
+  // One nozzle over a whole plot, pass beside pass, is the commonest backpack job: a narrow strip alone says nothing of bands.
+  const width = hasRows(input, measurement) ? widthOf(measurement) : undefined;
   return plotsOf(plot).flatMap((one, i): Warning[] => {
     const path = plotPath(plot, i);
     return [
-      ...allGroundWarnings(one, plots[i] as PlotAreas, widthOf(measurement), bandSwath, path),
+      ...allGroundWarnings(one, plots[i] as PlotAreas, width, bandSwath, path),
       ...bandWarnings(one, measurement, rowsPerPass, path, widthPathOf(calibration)),
     ];
   });
+}
+
+/** Whether anything that was given speaks of rows or bands: another plot, the sprayer, the nozzles, a label's rate. */
+function hasRows({ plot, sprayer, products }: PlanInput, measurement: Measurement): boolean {
+  return (
+    plotsOf(plot).some((one) => rowsOf(one) !== undefined) ||
+    sprayer.rowsPerPass !== undefined ||
+    (measurement.kind === "catch" && measurement.nozzlesPerRow !== undefined) ||
+    products.some(({ rate }) => isOfRows(rateUsed(rate, "")[0]))
+  );
+}
+
+/** Whether a rate says that it is per broadcast acre or per ground: only for bands does that make a difference. */
+function isOfRows(rate: SingleRate): boolean {
+  const read = readRate(rate);
+  return read.kind === "area" && read.per !== "treated";
 }
 
 function allGroundWarnings(
@@ -44,7 +65,7 @@ function allGroundWarnings(
       "warning",
       path,
       "All {ground} is counted as treated, but your test strip was only {width} wide, like a band. " +
-        "If you spray only bands, beds or spots, choose those. If you cover all the ground side by side, choose whole block.",
+        "Choose bands, beds or spots, or whole block if you spray it all.",
       { treated, ground, width },
     ),
   ];
@@ -79,7 +100,7 @@ function gapWarning(band: Length, spacing: Length, path: string): Warning {
     "warning",
     path,
     "Bands {band} wide on rows {spacing} apart leave no gap, so all of the ground is treated. " +
-      "If you spray only a band, enter its width. If you spray everything, choose whole block.",
+      "Check the band's width, or choose whole block if you spray it all.",
     { band, spacing },
   );
 }
@@ -101,10 +122,10 @@ function swathWarning(
       "warning",
       // The band and the spacing say the same of the rows: it is the strip's width that doesn't.
       widthPath,
-      "Your test strip's width of {width} is the row spacing, but what you treat is {band} wide. " +
+      "The strip's {width} matches the row spacing, but one pass treats {pass}. " +
         (isStrong
-          ? "If only that was sprayed on the strip, enter it as the spray width: otherwise the mix is {times} times too strong."
-          : "If only that was sprayed on the strip, enter it as the spray width: otherwise the mix is {times} times too weak."),
+          ? "If you sprayed it that way, enter {pass}, or the mix is {times} times too strong."
+          : "If you sprayed it that way, enter {pass}, or the mix is {times} times too weak."),
       { ...figures, spacing },
       isStrong ? "swath-is-spacing-strong" : "swath-is-spacing-weak",
     );
@@ -113,9 +134,9 @@ function swathWarning(
     "warning",
     path,
     (isStrong
-      ? "Your test strip was {width} wide, but one pass treats {pass}: with these two the mix may be {times} times too strong. "
-      : "Your test strip was {width} wide, but one pass treats {pass}: with these two the mix may be {times} times too weak. ") +
-      "Check the strip's width, the band's, and how many rows one pass sprays.",
+      ? "Your test strip was {width} wide, but one pass treats {pass}: the mix may be {times} times too strong. "
+      : "Your test strip was {width} wide, but one pass treats {pass}: the mix may be {times} times too weak. ") +
+      "Check the strip's width, the band's and the rows per pass.",
     { ...figures, ...(spacing !== undefined && { spacing }) },
     isStrong ? "swath-is-not-band-strong" : "swath-is-not-band-weak",
   );

@@ -10,6 +10,7 @@ import { moreThan } from "../units/decide.js";
 import { orderOf, ratioOf } from "../units/quantity.js";
 import { systemOf } from "../units/systems.js";
 import type { Speed, UnitSystem, Volume, VolumeRate } from "../units/types.js";
+import { type ApplicationKind, applicationOf, MOST_RATES } from "./application.js";
 import type { PlanInput } from "./input.js";
 import type { Thresholds } from "./thresholds.js";
 import { asPercent, type Warning, warning } from "./warnings.js";
@@ -22,7 +23,7 @@ export function calibrationWarnings(
 ): Warning[] {
   const { lineVolume } = input.sprayer;
   return [
-    ...rateWarnings(rate, thresholds),
+    ...rateWarnings(rate, applicationOf(input, measurement), thresholds),
     ...speedWarnings(input.calibration, measurement, thresholds),
     ...readingWarnings(measurement, thresholds),
     ...(runs === undefined ? [] : runsWarnings(measurement as StripRunsInput, runs, lineVolume)),
@@ -31,7 +32,11 @@ export function calibrationWarnings(
   ];
 }
 
-function rateWarnings(rate: VolumeRate, { leastRate, mostRate }: Thresholds): Warning[] {
+function rateWarnings(
+  rate: VolumeRate,
+  application: ApplicationKind,
+  { leastRate, mostRate = MOST_RATES[application].value }: Thresholds,
+): Warning[] {
   const isLow = orderOf(rate, leastRate) === -1;
   if (!isLow && orderOf(rate, mostRate) !== 1) return [];
   return [
@@ -39,14 +44,20 @@ function rateWarnings(rate: VolumeRate, { leastRate, mostRate }: Thresholds): Wa
       "rate-implausible",
       "warning",
       "calibration",
-      (isLow
-        ? "The output rate is {rate}, less than usual for such sprayers (from {limit}). "
-        : "The output rate is {rate}, more than usual for such sprayers (up to {limit}). ") +
-        "Check the units for the strip and the refill, then calibrate again.",
-      { rate, limit: isLow ? leastRate : mostRate },
+      isLow
+        ? "The output rate is {rate}, less than usual for such sprayers (from {limit}). Check the units of strip and refill, then calibrate again."
+        : "The output rate is {rate}, more than usual for {application.application} (up to {limit}). Check the units for the strip and the refill, and the kind of spraying.",
+      isLow
+        ? { rate, limit: inUnitOf(leastRate, rate) }
+        : { rate, limit: inUnitOf(mostRate, rate), application },
       isLow ? "rate-low" : "rate-high",
     ),
   ];
+}
+
+/** A limit in the unit of the rate that is held against it. */
+function inUnitOf(limit: VolumeRate, { unit }: VolumeRate): VolumeRate {
+  return { value: inUnit(limit, unit), unit };
 }
 
 function speedOf(calibration: Calibration, measurement: Measurement): Speed | undefined {
@@ -123,12 +134,12 @@ const DIFFER = {
   first: {
     key: "runs-disagree-first",
     template:
-      "The runs differ by more than {limit}: {lowest} to {highest}. The first run used the most, which happens when the hose and boom start empty. Fill them first and run it again.",
+      "The runs differ by over {limit} ({lowest} to {highest}), and the first used the most. If the hose and boom started empty, fill them and run it again.",
   },
   lines: {
     key: "runs-disagree-lines",
     template:
-      "The runs differ by more than {limit}: {lowest} to {highest}. The first run used {filled} more, about what the hose and boom hold: they were empty. Fill them first and run it again.",
+      "The runs differ by over {limit} ({lowest} to {highest}). The first used {filled} more, about what the hose and boom hold: fill them and repeat it.",
   },
 } as const;
 
@@ -189,7 +200,7 @@ function linesWarnings(
       "note",
       "calibration.used",
       "The hose and boom hold {lines}, {percent} of the {used} used. " +
-        "If they were empty when you started, the mix will be too weak: fill them first, run the strip again and enter both.",
+        "If they started empty, the mix will be too weak: fill them and repeat the strip.",
       { used, lines: lineVolume, percent: asPercent(percent) },
     ),
   ];
@@ -221,7 +232,7 @@ function staleWarnings({ calibration, today }: PlanInput, { calibrationDays }: T
         "calibration",
         isSame
           ? "Changed since calibration: {changed.condition}. Calibrate again."
-          : "Changed since calibration: {changed.condition}. Expect {expected} instead of {rate}. Calibrate again.",
+          : "Changed since calibration: {changed.condition}. Calibrate again: expect {expected} instead of {rate}.",
         { rate, expected, changed: others.map(({ what }) => what) },
         isSame ? "calibration-stale" : "calibration-stale-rate",
       ),

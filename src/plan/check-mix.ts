@@ -85,7 +85,7 @@ function lastLoadWarnings(loads: readonly PlannedLoad[], { lastLoadPercent }: Th
       "last-load-small",
       "warning",
       `loads[${loads.length - 1}]`,
-      "The last load is only {last}. The pump may not pick it all up, and small doses are hard to measure. Split the mix into equal loads.",
+      "The last load is only {last}: hard to measure for, and the pump may not pick it all up. Split the mix into equal loads.",
       { last: last.carrier, full: first.carrier, percent: asPercent(percent) },
     ),
   ];
@@ -100,8 +100,8 @@ function waterWarnings({ addedWater }: PlanInput, mix: Volume): Warning[] {
       "water-without-product",
       "warning",
       "addedWater",
-      "Adding {water} of water without product weakens the mix to {strength} strength, so the plot is under-dosed. " +
-        "Add product for that water too, or leave the water out.",
+      "Adding {water} of water without product weakens the mix to {strength} strength: the plot is under-dosed. " +
+        "Add product for that water too, or leave it out.",
       { water: addedWater, strength, weakBy },
     ),
   ];

@@ -86,7 +86,7 @@ export function productWarnings(
 
 /**
  * One mix goes on all plots: per treated area each gets the same. Per ground or per length of row they don't, where one is
- * sprayed on more of its ground than another: what a label says of those is then held against each plot alone.
+ * sprayed on more of its ground than another. What a label says of those is then held against each plot alone.
  */
 function dosesOnPlots(
   product: Product,

@@ -5,13 +5,14 @@ import {
   type MeasureOutInput,
   type NotMeasurable,
 } from "../household/measure-out.js";
-import { isWeight } from "../household/measuring-tool.js";
+import { isWeight, type MeasuringTool } from "../household/measuring-tool.js";
 import { kindIsMeasured } from "../household/request.js";
 import { newEffort } from "../household/search.js";
-import type { Tools } from "../household/tools.js";
+import { type ToolSetName, type Tools, toolsIn } from "../household/tools.js";
 import { volumeFilled } from "../household/volume-of-weight.js";
 import { agreed } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
+import { orderOf } from "../units/quantity.js";
 import { unitsLike } from "../units/systems.js";
 import type { Mass, TreatedArea, Volume } from "../units/types.js";
 import type { PlanInput, Product } from "./input.js";
@@ -45,9 +46,21 @@ export function doseRequest(
   const { landArea } = unitsLike(area.unit);
   const perArea: TreatedArea = { value: inUnit(area, landArea), unit: landArea, of: "treated" };
   return {
-    input: { amount, tools: needsScale ? "scales" : tools, rule, perArea, labelPermitsDilution },
+    input: {
+      amount,
+      tools: needsScale ? scaleFor(amount as Mass) : tools,
+      rule,
+      perArea,
+      labelPermitsDilution,
+    },
     scaleAssumed: needsScale,
   };
+}
+
+/** The scale that a person needs who has none: a finer one for what is less than the ordinary one weighs. */
+function scaleFor(amount: Mass): ToolSetName {
+  const [ordinary] = toolsIn("scales") as readonly [MeasuringTool];
+  return orderOf(amount, ordinary.least as Mass) === -1 ? "fine-scales" : "scales";
 }
 
 /** The loads of a mix with each dose as it is measured. Trusts its input. */

@@ -1,3 +1,4 @@
+export { type ApplicationKind, MOST_RATES } from "./application.js";
 export { CAUTIONS, type Caution } from "./cautions.js";
 export { comparePlans, type PlanComparison } from "./compare.js";
 export type { ComparedValue, Difference } from "./differences.js";

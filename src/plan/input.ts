@@ -12,7 +12,13 @@ import {
 } from "../tank-mix/label-limits.js";
 import { type DryRate, LABEL_RATE, type LiquidRate, type RateRange } from "../tank-mix/label-rate.js";
 import { fillFits, LEAST_LOAD, TANK, WORKING_FILL } from "../tank-mix/loads.js";
-import { FORMULATION_CODES, IN_SOLUBLE_BAG, type MixingProduct } from "../tank-mix/mixing-order.js";
+import {
+  FORMULATION_CODES,
+  IN_SOLUBLE_BAG,
+  MIXING_RULES,
+  type MixingProduct,
+  type MixingRules,
+} from "../tank-mix/mixing-order.js";
 import type { Check, Field } from "../units/check.js";
 import { dimensionOf } from "../units/dimensions.js";
 import {
@@ -32,6 +38,7 @@ import {
 } from "../units/fields.js";
 import { quantity } from "../units/quantity-field.js";
 import type { Density, Volume } from "../units/types.js";
+import { APPLICATION, type ApplicationKind } from "./application.js";
 import { CURRENCY, type Currency, PRICE, type Price } from "./money.js";
 import { PLOTS, type Plot } from "./plot.js";
 import { THRESHOLD_FIELDS, type Thresholds } from "./thresholds.js";
@@ -73,7 +80,7 @@ export const SPRAYER: ObjectField<Sprayer> = /* @__PURE__ */ named(
 interface InMix {
   /** What it is called; each product of a job has its own name. */
   readonly name: string;
-  /** The formulation code on the label, adjuvant or fertilizer, for the order of mixing. */
+  /** The formulation code on the label, or what else it is, such as a water conditioner: for the order of mixing. */
   readonly formulation?: MixingProduct["code"] | undefined;
   /** Whether it comes in a bag that dissolves in water. */
   readonly inSolubleBag?: boolean | undefined;
@@ -116,6 +123,8 @@ interface InTank {
   readonly soFar?: SeasonSoFar | undefined;
   /** Its registration number, such as the EPA's, for the record. */
   readonly registration?: string | undefined;
+  /** Its active ingredient, or all of them, as the label names them: for the record. */
+  readonly activeIngredient?: string | undefined;
   /** The label's restricted-entry interval in hours, 0 or more. */
   readonly reEntryHours?: number | undefined;
   /** The label's days from the last application to harvest, a whole number, 0 or more. */
@@ -147,6 +156,17 @@ export const MIX_PRODUCT: ObjectField<MixProduct> = /* @__PURE__ */ object<Unhel
   [productFitsForm],
 ) as ObjectField<object> as ObjectField<MixProduct>;
 
+/** The active ingredient of a product, as a record has it. */
+export const ACTIVE_INGREDIENT: Field<string> = /* @__PURE__ */ text(
+  "Its active ingredient, or all of them, as the label names them.",
+);
+
+/** How long people stay out of what was sprayed. */
+export const RE_ENTRY_HOURS: Field<number> = /* @__PURE__ */ number(
+  "The label's restricted-entry interval in hours, 0 or more.",
+  { min: 0, max: 24_000 },
+);
+
 /** A product that goes into the tank, adjuvants included. */
 export const PRODUCT: ObjectField<Product> = /* @__PURE__ */ named(
   "Product",
@@ -157,9 +177,13 @@ export const PRODUCT: ObjectField<Product> = /* @__PURE__ */ named(
       soFar: optional(SEASON_SO_FAR),
       bulkDensity: optional(BULK_DENSITY),
       registration: optional(text("Its registration number, such as the EPA's, for the record.")),
-      reEntryHours: optional(
-        number("The label's restricted-entry interval in hours, 0 or more.", { min: 0, max: 24_000 }),
+      activeIngredient: optional(
+        about(
+          "Its active ingredient, or all of them, as the label names them: for the record.",
+          ACTIVE_INGREDIENT,
+        ),
       ),
+      reEntryHours: optional(RE_ENTRY_HOURS),
       preHarvestDays: optional(
         count("The label's days from the last application to harvest, a whole number, 0 or more.", 0, 1000),
       ),
@@ -231,10 +255,16 @@ export function namesDiffer(
 }
 
 /**
- * How a job's mix is split into loads: full tanks and a part load; equal loads; or whole rows or whole plots to a load,
- * so none ends in the middle of a tank. For the last two the rows, or the plots, must be of one size.
+ * How a job's mix is split into loads: full tanks and a part load, equal loads, or whole rows or plots to a load. None of these
+ * ends in the middle of a tank. For the last two the rows, or the plots, must be of one size.
  */
 export type Split = "full-then-part" | "equal" | "whole-rows" | "whole-plots";
+
+/** What the order of mixing goes by besides the formulations: the label's own order, for one. */
+export const MIXING: Field<MixingRules> = /* @__PURE__ */ about(
+  "What the order of mixing goes by besides the formulations: the label's own order, for one.",
+  MIXING_RULES,
+);
 
 /** How a mix is split where nothing is said. */
 export const DEFAULT_SPLIT: Split = "full-then-part";
@@ -245,6 +275,8 @@ export interface PlanInput {
   readonly plot: Plot | readonly Plot[];
   /** How the sprayer was calibrated: a measurement, a known rate, or a record of one. */
   readonly calibration: Calibration;
+  /** What kind of spraying it is, for how much mix is usual. Taken from the plot and the calibration unless given. */
+  readonly application?: ApplicationKind | undefined;
   /** The sprayer that does the job. */
   readonly sprayer: Sprayer;
   /** What is mixed to spare. None unless given. */
@@ -253,6 +285,8 @@ export interface PlanInput {
   readonly split?: Split | undefined;
   /** The products, at least one. */
   readonly products: readonly Product[];
+  /** What the order of mixing goes by besides the formulations: the label's own order, for one. */
+  readonly mixing?: MixingRules | undefined;
   /** The tools that doses are measured with: the name of a set, or a list. */
   readonly tools: Tools;
   /** The day of spraying and its conditions: what a calibration record is compared with. Not compared unless given. */
@@ -272,6 +306,7 @@ export const PLAN_INPUT: ObjectField<PlanInput> = /* @__PURE__ */ named(
     {
       plot: PLOTS,
       calibration: CALIBRATION,
+      application: optional(APPLICATION),
       sprayer: SPRAYER,
       reserve: optional(about("What is mixed to spare. None unless given.", RESERVE)),
       split: optional(
@@ -284,6 +319,7 @@ export const PLAN_INPUT: ObjectField<PlanInput> = /* @__PURE__ */ named(
         DEFAULT_SPLIT,
       ),
       products: list("The products, at least one.", PRODUCT, { most: MOST_PRODUCTS }),
+      mixing: optional(MIXING),
       tools: TOOLS,
       today: optional(
         about(
@@ -311,5 +347,6 @@ export const PLAN_INPUT: ObjectField<PlanInput> = /* @__PURE__ */ named(
         if (calibration?.kind === "record") dayFollows(calibration.record, today, check);
       },
     ],
+    "A whole spray job, as a form collects it.",
   ),
 );

@@ -2,7 +2,7 @@ import { type Carrier, carrierOf, RESERVE, type Reserve } from "../tank-mix/carr
 import { leftoverAreaOf } from "../tank-mix/leftover.js";
 import { type LoadSplit, type LoadsInput, loadsOf } from "../tank-mix/loads.js";
 import { mixOf } from "../tank-mix/mix-loads.js";
-import { type MixingProduct, mixingOrderOf } from "../tank-mix/mixing-order.js";
+import { type MixingProduct, type MixingRules, mixingOrderOf } from "../tank-mix/mixing-order.js";
 import { type ProductAmount, type ProductInput, productAmountOf, sizesGiven } from "../tank-mix/product.js";
 import { checked } from "../units/check.js";
 import {
@@ -20,7 +20,15 @@ import {
 import { sumOf } from "../units/quantity.js";
 import { groundArea, quantity, treatedArea } from "../units/quantity-field.js";
 import type { GroundArea, Length, Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
-import { MIX_PRODUCT, type MixProduct, MOST_PRODUCTS, namesDiffer, SPRAYER, type Sprayer } from "./input.js";
+import {
+  MIX_PRODUCT,
+  MIXING,
+  type MixProduct,
+  MOST_PRODUCTS,
+  namesDiffer,
+  SPRAYER,
+  type Sprayer,
+} from "./input.js";
 import { known } from "./plot-areas.js";
 import type { Mix } from "./result.js";
 
@@ -51,6 +59,8 @@ export interface MixInput {
   readonly products: readonly MixProduct[];
   /** How the mix is split: full tanks and a part load unless given. */
   readonly split?: MixSplit | undefined;
+  /** What the order of mixing goes by besides the formulations: the label's own order, for one. */
+  readonly mixing?: MixingRules | undefined;
 }
 
 const SPLIT: EitherField<MixSplit> = /* @__PURE__ */ either<MixSplit>(
@@ -79,6 +89,7 @@ const MIX_INPUT: ObjectField<MixInput> = /* @__PURE__ */ object<MixInput>(
     reserve: optional(about("What is mixed to spare. None unless given.", RESERVE)),
     products: list("The products, at least one.", MIX_PRODUCT, { most: MOST_PRODUCTS }),
     split: optional(SPLIT),
+    mixing: optional(MIXING),
   },
   [
     namesDiffer,
@@ -98,8 +109,8 @@ const MIX_INPUT: ObjectField<MixInput> = /* @__PURE__ */ object<MixInput>(
  * output rate × mix: those of `carrierFor`, `splitLoads`, `productAmount` and `mixLoads` of `swath-to-spoon/tank-mix`.
  *
  * @param input - what is sprayed, the output rate, the sprayer and the products
- * @returns the mix, its loads, each product in each load, the totals and what is left over; the strength is the same in
- * every load, and the loads add up to the totals exactly
+ * @returns the mix, its loads, each product in each load, the totals and what is left over. The strength is the same in every
+ *   load, and the loads add up to the totals exactly
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`, `unknown-choice`,
  * `wrong-dimension`, `wrong-area`, `out-of-range`, `too-few` or `conflict`, with the path of what is at fault
  *
@@ -146,7 +157,7 @@ export function amountsFor(job: MixInput, areaAt: string): MixAmounts {
 
 /** The mix of a job. Trusts its input. */
 export function mixFor(job: MixInput, at: MixPlaces): Mix {
-  const { products, rate } = job;
+  const { products, rate, mixing } = job;
   const { carrier, amounts } = amountsFor(job, at.area);
   const { loads, total } = loadsOf(loadsInput(job, carrier), {
     total: at.area,
@@ -154,7 +165,7 @@ export function mixFor(job: MixInput, at: MixPlaces): Mix {
     pieces: at.split,
   });
   const mixed = mixOf({ loads, amounts: amounts.map(({ amount }) => amount) }, "products");
-  const order = orderOf(products);
+  const order = orderOf(products, mixing);
   return {
     carrier,
     loads: mixed.loads.map(({ carrier, water, pieces, amounts }, i) => {
@@ -210,13 +221,15 @@ function piecesOf({ pieces }: RowsOrPlots, { reserve, lines }: Carrier): LoadSpl
   return { pieces, extra: sumOf([reserve, lines]) };
 }
 
-function orderOf(products: readonly MixProduct[]): string[] | undefined {
+function orderOf(products: readonly MixProduct[], rules: MixingRules = {}): string[] | undefined {
   const codes = known(products.map(({ formulation }) => formulation));
   if (codes === undefined) return undefined;
   const mixing = products.map(({ inSolubleBag = false }, i): MixingProduct => {
     return { code: codes[i] as MixingProduct["code"], inSolubleBag };
   });
-  return mixingOrderOf({ products: mixing }).map(({ product }) => (products[product] as MixProduct).name);
+  return mixingOrderOf({ ...rules, products: mixing }).map(
+    ({ product }) => (products[product] as MixProduct).name,
+  );
 }
 
 function leftoverOf({ reserve, lines }: Carrier, rate: VolumeRate): Mix["leftover"] {

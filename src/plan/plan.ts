@@ -89,7 +89,7 @@ export function planFor(input: PlanInput): Plan {
 
 /** What a job asks of its mix. Trusts its input. */
 export function mixInput(
-  { sprayer, reserve, products, split = DEFAULT_SPLIT, plot }: PlanInput,
+  { sprayer, reserve, products, split = DEFAULT_SPLIT, mixing, plot }: PlanInput,
   { treated, ground, rowLength }: JobArea,
   rate: VolumeRate,
 ): MixInput {
@@ -101,6 +101,7 @@ export function mixInput(
     sprayer,
     reserve,
     products,
+    mixing,
     split: split === "full-then-part" || split === "equal" ? split : rowsOrPlots(split, plotsOf(plot)),
   };
 }

@@ -221,8 +221,8 @@ function plotField(): EitherField<Plot> {
   );
 }
 
-// Far more plots than one mix is for: past it an input is a mistake.
-const MOST_PLOTS = 100_000;
+/** Far more plots than one mix is for: past it an input is a mistake. */
+export const MOST_PLOTS = 100_000;
 
 /** One plot, or all plots that one mix is for. */
 export const PLOTS: EitherField<Plot | readonly Plot[]> = /* @__PURE__ */ either<Plot | readonly Plot[]>(

@@ -14,8 +14,9 @@ import {
 import { quantity, treatedArea } from "../units/quantity-field.js";
 import type { Mass, MassRate, TreatedArea, Volume, VolumeRate } from "../units/types.js";
 import { version } from "../units/version-field.js";
-import type { Product } from "./input.js";
+import { ACTIVE_INGREDIENT, type Product, RE_ENTRY_HOURS } from "./input.js";
 import { daysAfter, hoursAfter, localTime, timeOf, timeZone } from "./local-time.js";
+import { MOST_PLOTS, type Plot } from "./plot.js";
 
 /** Who applied, where, on what: what a record asks for besides the numbers. */
 export interface ApplicationDetails {
@@ -82,6 +83,10 @@ export interface RecordedProduct {
   readonly name: string;
   /** Its registration number. */
   readonly registration?: string | undefined;
+  /** Its active ingredient, or all of them, as the label names them. */
+  readonly activeIngredient?: string | undefined;
+  /** The label's restricted-entry interval in hours, 0 or more. */
+  readonly reEntryHours?: number | undefined;
   /** How much of the product itself was applied, water not counted. */
   readonly applied: Volume | Mass;
   /** How much per treated area, on the plot that had most. */
@@ -89,31 +94,36 @@ export interface RecordedProduct {
 }
 
 /**
- * The record of an application: plain data with the fields that rules ask for. Local rules decide which records must be
- * kept, for how long, and in which form.
+ * The record of an application: plain data with the fields that two rules of the United States ask for. Local rules decide
+ * which records must be kept, for how long, and in which form; other countries have rules of their own.
  *
- * Source: 7 CFR 110.3(a) for product, registration number, amount, location, size of area, crop or site, date, and the
- * name and certification number of the applicator.
+ * - Restricted-use products, 7 CFR 110.3(a): product, registration number, amount, location, size of area, crop or site, date,
+ *   and the name and certification number of the applicator.
+ * - Worker Protection Standard, 40 CFR 170.311(b), as revised in 2015 (80 FR 67496): product, registration number, active
+ *   ingredient, crop or site, location, start and end with their times, and restricted-entry interval. An employer displays
+ *   these, with the safety data sheet, within 24 hours of the end, and keeps them for two years after the interval.
  */
 export interface ApplicationRecord extends ApplicationDetails {
   /** The version of this layout. A reader refuses one that it does not know. */
   readonly version: 1;
   /** The day, as year-month-day. */
   readonly date: string;
+  /** What the plots are called: of those that have a name. */
+  readonly plots?: readonly string[] | undefined;
   /** The products and how much of each. */
   readonly products: readonly RecordedProduct[];
   /** The size of the area treated. */
   readonly treated: TreatedArea;
   /**
-   * When people may go in again without the label's early-entry protection, as local time: the longest interval of the
-   * products counts (40 CFR 170.112(a)(3) as of 2007), rounded up to the minute. Left out where no product gives one.
+   * When people may go in again without the label's early-entry protection, as local time. It is the longest interval of the
+   * products (United States: 40 CFR 170.407, as revised in 2015), rounded up to the minute. Left out where no product gives one.
    */
   readonly reEntry?: string | undefined;
   /** Whether the hours to re-entry count across a change of the clock: only where an offset or a time zone is given. */
   readonly clockChange: "counted" | "not-counted";
   /** The first day of harvest, by the product with the longest wait. Left out where no product gives one. */
   readonly firstHarvest?: string | undefined;
-  /** What 7 CFR 110.3(a) asks for and this record lacks, and each product's waits where only other products give them. */
+  /** What the rules of the United States ask for (7 CFR 110.3(a), 40 CFR 170.311(b)) and this record lacks. With it, each product's wait to harvest where only other products give one. */
   readonly missing: readonly string[];
 }
 
@@ -123,11 +133,18 @@ export const RECORD: ObjectField<ApplicationRecord> = /* @__PURE__ */ object<App
     ...DETAILS,
     version: version("The version of this layout. A reader refuses one that it does not know.", 1),
     date: date("The day, as year-month-day."),
+    plots: optional(
+      list("What the plots are called: of those that have a name.", text("What a plot is called."), {
+        most: MOST_PLOTS,
+      }),
+    ),
     products: list(
       "The products and how much of each.",
       object<RecordedProduct>({
         name: text("The product."),
         registration: optional(text("Its registration number.")),
+        activeIngredient: optional(ACTIVE_INGREDIENT),
+        reEntryHours: optional(RE_ENTRY_HOURS),
         applied: quantity(
           "How much of the product itself was applied, water not counted.",
           ["volume", "mass"],
@@ -143,7 +160,7 @@ export const RECORD: ObjectField<ApplicationRecord> = /* @__PURE__ */ object<App
     treated: treatedArea("The size of the area treated."),
     reEntry: optional(
       localTime(
-        "When people may go in again without the label's early-entry protection, as local time: the longest interval of the products counts (40 CFR 170.112(a)(3) as of 2007), rounded up to the minute. Left out where no product gives one.",
+        "When people may go in again without the label's early-entry protection, as local time. It is the longest interval of the products (United States: 40 CFR 170.407, as revised in 2015), rounded up to the minute. Left out where no product gives one.",
       ),
     ),
     clockChange: choice(
@@ -156,7 +173,7 @@ export const RECORD: ObjectField<ApplicationRecord> = /* @__PURE__ */ object<App
       ),
     ),
     missing: list(
-      "What 7 CFR 110.3(a) asks for and this record lacks, and each product's waits where only other products give them.",
+      "What the rules of the United States ask for (7 CFR 110.3(a), 40 CFR 170.311(b)) and this record lacks. With it, each product's wait to harvest where only other products give one.",
       text("A field that is missing."),
       { least: 0 },
     ),
@@ -188,6 +205,7 @@ export function readRecord(saved: unknown): ApplicationRecord {
 /** Puts a record together; `at` is the place of the details. Trusts its input. */
 export function recordOf(
   details: ApplicationDetails,
+  plots: readonly Pick<Plot, "name">[],
   products: readonly Product[],
   applied: readonly Pick<RecordedProduct, "applied" | "rate">[],
   treated: TreatedArea,
@@ -197,13 +215,17 @@ export function recordOf(
   const finishedAt = joinPath(at, "finished");
   const hours = longest(products, "reEntryHours");
   const days = longest(products, "preHarvestDays");
+  const names = plots.flatMap(({ name }) => name ?? []);
   return {
     version: 1,
     date: details.finished.slice(0, 10),
     ...details,
-    products: products.map(({ name, registration }, i) => ({
+    ...(names.length > 0 && { plots: names }),
+    products: products.map(({ name, registration, activeIngredient, reEntryHours }, i) => ({
       name,
       ...(registration !== undefined && { registration }),
+      ...(activeIngredient !== undefined && { activeIngredient }),
+      ...(reEntryHours !== undefined && { reEntryHours }),
       ...(applied[i] as Pick<RecordedProduct, "applied" | "rate">),
     })),
     treated,
@@ -211,10 +233,13 @@ export function recordOf(
     clockChange: time.zone === undefined && time.offset === undefined ? "not-counted" : "counted",
     ...(days !== undefined && { firstHarvest: daysAfter(details.finished, days, finishedAt) }),
     missing: [
-      ...(hours === undefined ? [] : without(products, "reEntryHours")),
       ...(days === undefined ? [] : without(products, "preHarvestDays")),
-      ...without(products, "registration"),
-      ...(["location", "crop", "applicator", "certification"] as const).filter((name) => !details[name]),
+      ...(["reEntryHours", "registration", "activeIngredient"] as const).flatMap((name) =>
+        without(products, name),
+      ),
+      ...(["started", "location", "crop", "applicator", "certification"] as const).filter(
+        (name) => !details[name],
+      ),
     ],
   };
 }
@@ -228,7 +253,7 @@ function longest(products: readonly Product[], name: "reEntryHours" | "preHarves
 /** The places of the products that lack a field. */
 function without(
   products: readonly Product[],
-  name: "reEntryHours" | "preHarvestDays" | "registration",
+  name: "reEntryHours" | "preHarvestDays" | "registration" | "activeIngredient",
 ): string[] {
   return products.flatMap((product, i) => (product[name] === undefined ? [`products[${i}].${name}`] : []));
 }

@@ -43,11 +43,10 @@ const MOST_ALIKE = 50;
 /**
  * How the doses move when an input does: which number to check again before anything is poured.
  *
- * Formula: by one per cent of an input, the first derivative of the logarithm, as a central difference; for a count, the
- * job with one more. What is refused with more or with less, such as a part of the ground that is all of it, is moved the
- * other way alone, and a count that has to stay as it is is left out. A reserve that rounds up to a convenient
- * volume is held at what it came to, since it moves in jumps.
- * Source: first-order sensitivity, as for uncertainty in JCGM 100:2008, 5.1.3.
+ * Formula: by one per cent of an input, the first derivative of the logarithm, as a central difference; for a count, the job
+ * with one more. What is refused with more or with less, such as a part of the ground that is all of it, is moved the other way
+ * alone. A count that has to stay as it is is left out. A reserve that rounds up to a convenient volume is held at what it came
+ * to, since it moves in jumps. Source: first-order sensitivity, as for uncertainty in JCGM 100:2008, 5.1.3.
  *
  * @param plan - a finished plan
  * @returns every measured input and count that moves something, the strongest first; corners and stations of a boundary

@@ -8,8 +8,8 @@ import type { Length, Speed, VolumeRate } from "../units/types.js";
 export interface Thresholds {
   /** The least that such sprayers put out. */
   readonly leastRate: VolumeRate;
-  /** The most that such sprayers put out. */
-  readonly mostRate: VolumeRate;
+  /** The most that is put out. By the kind of spraying unless given. */
+  readonly mostRate?: VolumeRate | undefined;
   /** The slowest that a person walks, or a small machine drives, evenly. */
   readonly slowest: Speed;
   /** The fastest. */
@@ -34,22 +34,19 @@ export interface Threshold<V> {
   readonly source: string;
 }
 
-const PRACTICE = "common practice, no source";
+/** The source of a rule of the trade. */
+export const PRACTICE = "common practice, no source";
 
 /** The thresholds by name. */
-export type ThresholdTable = { readonly [K in keyof Thresholds]: Threshold<Thresholds[K]> };
+export type ThresholdTable = {
+  readonly [K in Exclude<keyof Thresholds, "mostRate">]: Threshold<Thresholds[K]>;
+};
 
-/** The thresholds, with reason and source. */
+/** The thresholds, with reason and source. The most that is put out depends on the kind of spraying: {@link MOST_RATES}. */
 export const THRESHOLDS: ThresholdTable = /* @__PURE__ */ frozen<ThresholdTable>({
   leastRate: {
     value: { value: 5, unit: "gal/ac" },
     reason: "Less than a backpack or small boom sprayer covers a plot evenly with; often a slip in a unit.",
-    source: PRACTICE,
-  },
-  mostRate: {
-    value: { value: 200, unit: "gal/ac" },
-    reason:
-      "More than stays on leaves and ground; often a strip measured in yards or a refill read in the wrong unit.",
     source: PRACTICE,
   },
   slowest: {
@@ -90,7 +87,9 @@ const SHARE = { above: 0 };
 export const THRESHOLD_FIELDS: ObjectField<Partial<Thresholds>> = /* @__PURE__ */ object<Partial<Thresholds>>(
   {
     leastRate: optional(quantity("The least that such sprayers put out.", "volumeRate")),
-    mostRate: optional(quantity("The most that such sprayers put out.", "volumeRate")),
+    mostRate: optional(
+      quantity("The most that is put out. By the kind of spraying unless given.", "volumeRate"),
+    ),
     slowest: optional(
       quantity("The slowest that a person walks, or a small machine drives, evenly.", "speed"),
     ),
@@ -111,11 +110,11 @@ export const THRESHOLD_FIELDS: ObjectField<Partial<Thresholds>> = /* @__PURE__ *
 
 /** The thresholds in force: the usual ones, with those that the caller changes. Trusts its input. */
 export function thresholdsOf(changed: Partial<Thresholds> = {}): Thresholds {
-  const inForce = <K extends keyof Thresholds>(name: K): Thresholds[K] =>
-    changed[name] ?? THRESHOLDS[name].value;
+  const inForce = <K extends keyof ThresholdTable>(name: K): Thresholds[K] =>
+    (changed[name] ?? THRESHOLDS[name].value) as Thresholds[K];
   return {
     leastRate: inForce("leastRate"),
-    mostRate: inForce("mostRate"),
+    mostRate: changed.mostRate,
     slowest: inForce("slowest"),
     fastest: inForce("fastest"),
     readingPercent: inForce("readingPercent"),

@@ -56,8 +56,7 @@ export function warning(
   figures: Figures = {},
   key: string = code,
 ): Warning {
-  // A person compares these with a tape or a jug, which show no more than four digits.
-  return { code, key, severity, message: messageOf(template, figures, 4), path, figures };
+  return { code, key, severity, message: messageOf(template, figures), path, figures };
 }
 
 /** A share as people say it: `12%`. */

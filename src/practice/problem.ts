@@ -69,12 +69,12 @@ export const practiceTopics: readonly PracticeTopic[] = PRACTICE_TOPICS;
  * with the mistake that each shows.
  *
  * The same topic, seed and options give the same problem on every machine. Sizes, rates and speeds are drawn from what
- * small farms and their sprayers have (common practice, no source); the answer ends after three figures at most. Mistakes
+ * small farms and their sprayers have (common practice, no source). The answer ends after three figures at most. Mistakes
  * that lead to the same answer within 2% are one. Random numbers: the "minimal standard" generator of S. K. Park
  * and K. W. Miller, Communications of the ACM 31 (10), 1988.
  *
  * @param topic - one of `practiceTopics`
- * @param seed - a whole number from 0 to 2,147,483,645
+ * @param seed - a whole number from 0 to 2³¹ − 3
  * @param options - see {@link PracticeOptions}
  * @returns the problem; `practiceSheet` lays out several, `checkAnswer` checks an answer to one
  * @throws SprayMathError `unknown-choice` for a topic, a system or a locale that is not one, `out-of-range` for a seed,

@@ -35,7 +35,7 @@ export interface PracticeMessages extends Messages {
   readonly topics: Readonly<Record<PracticeTopic, TopicWords>>;
   /** The mistakes. */
   readonly mistakes: Readonly<Record<MistakeCode, MistakeWords>>;
-  /** The rest of a practice sheet, and what an answer that was checked is told. */
+  /** The rest of a practice sheet, and what is said of an answer that was checked. */
   readonly practice: Readonly<Record<PracticeText, string>>;
 }
 

@@ -7,21 +7,21 @@ export interface WrongAnswer {
   readonly answer: number | string;
   /** The mistake, or the two that were made together. */
   readonly mistakes: readonly MistakeCode[];
-  /** Other mistakes that lead to this answer, or so near that nobody could tell them apart. */
+  /** Other mistakes that lead to this answer, or too near to be kept apart from it. */
   readonly also: readonly MistakeCode[];
 }
 
 // Twice the usual tolerance: whatever is within it of one answer is not within it of another.
 const APART = 0.02;
 
-/** Whether two answers are so near that nobody could tell them apart. */
+/** Whether two answers are too near to be kept apart. */
 function areAlike(a: number | string, b: number | string): boolean {
   return typeof a === "string" || typeof b === "string"
     ? a === b
     : Math.abs(a - b) <= APART * Math.max(Math.abs(a), Math.abs(b));
 }
 
-/** Answers that are distinct from the right one and from each other; those that nobody could tell apart are one. */
+/** Answers that are distinct from the right one and from each other; those that are too near are one. */
 function distinct(all: readonly WrongAnswer[], right: number | string): WrongAnswer[] {
   const found: WrongAnswer[] = [];
   for (const one of all) {

@@ -22,6 +22,8 @@ export type JsonSchema = Readonly<Record<string, unknown>>;
 
 // Always first among several: a validator that turns values into other types must find a null to be one before it makes it a 0.
 const NULL = { const: null };
+// For the same reason where a number is needed. JSON writes NaN as null, which must not become a 0.
+const NO_NUMBER = { enum: [null, false, true] };
 const DAY = "^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$";
 // As in src/units/quantity-field.ts: past it, arithmetic runs out of numbers.
 const LARGEST = 1e75;
@@ -33,9 +35,9 @@ const LARGEST = 1e75;
  * The package has it for a whole job as `swath-to-spoon/schema/plan-input.schema.json`, and for a calibration record as
  * `swath-to-spoon/schema/calibration-record.schema.json`.
  *
- * It has all rules that JSON Schema can have. A value that it accepts may still be refused here: text must read as a number
- * or a quantity of the right dimension and range; a date must exist; fields must agree with one another, as a rate with its
- * product's form or a band with the row spacing; a number must not be too small to compute with; of the two numbers of a
+ * It has all rules that JSON Schema can have. A value that it accepts may still be refused here: text must read as a number or
+ * a quantity of the right dimension and range, and a date must exist. Fields must agree with one another, as a rate with its
+ * product's form or a band with the row spacing. A number must not be too small to compute with. Of the two numbers of a
  * station the second, an offset, must not be less than 0.
  *
  * @param schema - such as `planInputSchema()`
@@ -91,18 +93,16 @@ class Parts {
     return { $ref: `#/$defs/${name}` };
   }
 
-  private maybe(schema: JsonSchema): JsonSchema {
-    return anyOf([NULL, schema, this.text("Blank", BLANK)]);
+  private maybe(schema: JsonSchema, usual?: unknown): JsonSchema {
+    // Here and not beside the sentence, where a validator may put it into the job, or refuse to start as it can't.
+    const described = usual === undefined ? schema : { ...schema, default: usual };
+    return anyOf([NULL, described, this.text("Blank", BLANK)]);
   }
 
   /** The same with its sentence, where it may be left out, too: null and blank text are "not given". */
   private member(field: Field<unknown>): JsonSchema {
-    const schema = field.optional ? this.maybe(this.refTo(field)) : this.refTo(field);
-    return {
-      ...(field.about !== "" && { description: field.about }),
-      ...schema,
-      ...(field.usual !== undefined && { default: field.usual }),
-    };
+    const schema = field.optional ? this.maybe(this.refTo(field), field.usual) : this.refTo(field);
+    return { ...(field.about !== "" && { description: field.about }), ...schema };
   }
 
   shapeOf(field: Field<unknown>): JsonSchema {
@@ -120,9 +120,10 @@ class Parts {
     if (field instanceof QuantityField && field.demand.dimensions.length > 0) return this.quantityOf(field);
     if (field instanceof UnitField && field.dimension !== undefined) return unitOf([field.dimension]);
     if (field instanceof NumberField)
-      return anyOf([numberOf(field.limits), this.text("NumberText", NUMBER_TEXT)]);
+      return { not: NO_NUMBER, ...anyOf([numberOf(field.limits), this.text("NumberText", NUMBER_TEXT)]) };
     if (field instanceof ChoiceField) return choiceOf(field.choices);
-    if (field instanceof FlagField) return { type: "boolean" };
+    // By its values and not by type, so no validator turns a 0 or a text into one.
+    if (field instanceof FlagField) return { enum: [true, false] };
     if (field instanceof TextField)
       return { type: "string", pattern: field.format?.name === "date" ? DAY : "\\S" };
     throw new TypeError(`A field of a kind that has no JSON Schema: ${field.constructor.name}`);
@@ -179,6 +180,7 @@ class Parts {
         { value: amountIn(range), unit: unitOf(some), ...marks, ...(measured && this.readings(some)) },
         ["value", "unit", ...needed],
       ),
+      not: { properties: { value: NO_NUMBER }, required: ["value"] },
       ...(measured && ONE_READING),
     });
     const marks = {
@@ -254,6 +256,8 @@ const QUANTITY_TEXT = {
   description:
     "An amount with its unit as a person writes it, such as “2 1/2 gal”. A sum such as “3 ft 6 in” counts in its first unit.",
   ...SOME_TEXT,
+  // Something beside a number: its unit.
+  pattern: "[^\\d\\s.,+-]",
 };
 const BLANK = {
   description: "What a form has where nothing was entered.",

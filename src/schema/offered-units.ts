@@ -10,11 +10,13 @@ const FOOT_POUND = {
   time: ["s", "min", "h"],
   pressure: ["psi"],
   fraction: ["%", "ppm"],
+  count: ["plant", "tree", "pot", "spot"],
   speed: ["mph", "ft/min", "ft/s"],
   massFlow: ["lb/min", "oz/min"],
-  massRate: ["oz/ac", "lb/ac", "oz/1000ft2", "lb/1000ft2"],
+  massRate: ["oz/ac", "lb/ac", "oz/1000ft2", "lb/1000ft2", "lb/100ft2"],
   massFraction: ["oz/lb"],
-  massPerLength: ["oz/ft", "lb/ft"],
+  massPerLength: ["oz/1000ft", "oz/100ft", "lb/1000ft", "lb/100ft"],
+  massPerCount: ["oz/plant", "g/plant"],
 } as const;
 
 const OFFERED: { readonly [S in UnitSystem]: Offered } = {
@@ -25,7 +27,8 @@ const OFFERED: { readonly [S in UnitSystem]: Offered } = {
     volumeRate: ["gal/ac", "qt/ac", "pt/ac", "fl_oz/ac", "gal/1000ft2", "fl_oz/1000ft2"],
     density: ["lb/gal", "oz/gal", "lb/100gal", "oz/100gal"],
     volumeConcentration: ["fl_oz/gal", "tbsp/gal", "tsp/gal", "pt/100gal", "qt/100gal", "fl_oz/100gal"],
-    volumePerLength: ["fl_oz/ft"],
+    volumePerLength: ["fl_oz/1000ft", "fl_oz/100ft", "gal/1000ft"],
+    volumePerCount: ["fl_oz/plant", "mL/plant", "fl_oz/1000plant"],
   },
   imperial: {
     ...FOOT_POUND,
@@ -34,7 +37,8 @@ const OFFERED: { readonly [S in UnitSystem]: Offered } = {
     volumeRate: ["imp_gal/ac", "imp_pt/ac", "imp_fl_oz/ac"],
     density: ["lb/imp_gal", "oz/imp_gal"],
     volumeConcentration: ["imp_fl_oz/imp_gal", "imp_pt/imp_gal"],
-    volumePerLength: ["imp_fl_oz/ft"],
+    volumePerLength: ["imp_fl_oz/1000ft", "imp_fl_oz/100ft"],
+    volumePerCount: ["imp_fl_oz/plant", "mL/plant"],
   },
   metric: {
     length: ["m", "cm", "mm", "km"],
@@ -44,16 +48,19 @@ const OFFERED: { readonly [S in UnitSystem]: Offered } = {
     time: ["s", "min", "h"],
     pressure: ["bar", "kPa"],
     fraction: ["%", "ppm"],
+    count: ["plant", "tree", "pot", "spot"],
     speed: ["km/h", "m/min", "m/s"],
     flow: ["L/min", "mL/min"],
     massFlow: ["kg/min", "g/min"],
     volumeRate: ["L/ha", "mL/ha", "mL/m2"],
-    massRate: ["kg/ha", "g/ha", "g/m2"],
+    massRate: ["kg/ha", "g/ha", "g/m2", "g/100m2"],
     density: ["kg/L", "g/L", "g/100L", "kg/100L"],
     volumeConcentration: ["mL/L", "mL/100L", "L/100L"],
     massFraction: ["g/kg"],
-    volumePerLength: ["mL/m", "L/m"],
-    massPerLength: ["g/m", "kg/m"],
+    volumePerLength: ["mL/m", "mL/100m", "L/100m"],
+    massPerLength: ["g/m", "g/100m", "kg/100m"],
+    volumePerCount: ["mL/plant", "L/plant", "mL/1000plant"],
+    massPerCount: ["g/plant", "mg/plant"],
   },
 };
 

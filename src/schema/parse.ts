@@ -7,9 +7,9 @@ import { checkedOptions, type ReadingOptions, readBy } from "./reading.js";
  * Reads a whole spray job from what a form or a file has, and reports every fault of it at once. A quantity may be an object
  * (`{ value, unit }`) or text (`"2 1/2 gal"`), and a number may be text (`"1,000"`): see `parseQuantity` and `parseNumber`.
  *
- * The checks are those of `planApplication`: fields that are missing or not known, kinds and choices, dimensions, ranges, and
- * what fields have to do with one another, such as a fill over the tank. Only what has to be worked out is left to
- * `planApplication`, such as two runs that disagree. Reading stops at 1000 faults.
+ * The checks are those of `planApplication`: fields that are missing or not known, kinds, choices, dimensions and ranges.
+ * Fields must also agree with one another: no fill over the tank. Only what has to be worked out is left to `planApplication`,
+ * such as two runs that disagree. Reading stops at 1000 faults.
  *
  * @param value - anything, such as parsed JSON
  * @param options - whose numbers and measures text is in: `locale`, `system`, and what a bare `oz` is

@@ -21,8 +21,8 @@ export function bandsFit(
     sides === 1 ? "bands-overlap" : "sides-overlap",
     at,
     sides === 1
-      ? "Bands {width} wide at a spacing of {spacing} overlap: a double dose there. Check both widths, or enter the whole ground if you spray all of it."
-      : "Two sides of {width} at a spacing of {spacing} overlap: a double dose there. Check both widths, or enter the whole ground if you spray all of it.",
+      ? "Bands {width} wide and {spacing} apart overlap: a double dose there. Check both widths, or choose whole block if you spray all of it."
+      : "Two sides of {width} on rows {spacing} apart overlap: a double dose there. Check both widths, or choose whole block if you spray all of it.",
     { width, spacing },
   );
 }

@@ -72,7 +72,7 @@ export interface PassesOver {
  * (plane geometry). The count is made on 12 significant digits, so that rounding noise never adds a pass.
  *
  * @param input - the plot, the swath, and the overlap and speed where they are known
- * @returns both ways, lengths in ft or m as `length` is told, times in minutes; an overlap is within 8 ulp of the side
+ * @returns both ways, lengths in ft or m as `length` is, times in minutes; an overlap is within 8 ulp of the side
  * @throws SprayMathError `out-of-range` for an overlap as wide as the swath or too many passes to count, `missing`,
  * `not-a-quantity`, `not-finite`, `unknown-unit` or `wrong-dimension`
  *

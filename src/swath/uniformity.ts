@@ -111,7 +111,7 @@ function swathFits({ catches, spacing, swath }: Partly<PatternUniformityInput>, 
       "out-of-range",
       "swath-too-wide",
       "swath",
-      "{given} is too wide for {count} catches at {spacing}. Check the units.",
+      "{given} is too wide for {count} {count:one=catch;other=catches} at {spacing}. Check the units.",
       figures,
     );
 }
@@ -135,9 +135,9 @@ export interface PatternUniformity<U extends Unit = Unit> {
  * over one swath for `one-way` travel and over two for `back-and-forth`, and weighed by their widths.
  *
  * Formula: CV = standard deviation / mean × 100, where the standard deviation is √(Σ wᵢ × (xᵢ − mean)² / Σ wᵢ). The whole
- * pattern is known, so the sum is divided by the whole width; a guide that divides by n − 1 gives a CV that is higher by
- * √(n / (n − 1)), 3 % of it for 18 catches. The CV is textbook statistics; laying the caught pattern side by side is common
- * practice, no source (ASAE S386.2 and ASTM E642 lay down such tests for aircraft).
+ * pattern is known, so the sum is divided by the whole width. A guide that divides by n − 1 gives a CV that is higher by √(n /
+ * (n − 1)), 3 % of it for 18 catches. The CV is textbook statistics; laying the caught pattern side by side is common practice,
+ * no source (ASAE S386.2 and ASTM E642 lay down such tests for aircraft).
  *
  * @param input - the catches, their spacing, the way of travel and the swath
  * @returns CV, mean, least and most, amounts in the unit of the first catch
@@ -264,9 +264,9 @@ export interface WidestSwath {
 /**
  * The widest swath at which the overlapped pattern stays as even as a limit asks.
  *
- * Swaths are tried from the whole width of the pattern (wider ones leave ground unsprayed) down to the spacing of the
- * catches, one step at a time; the first that keeps the limit is the answer. A narrower swath is not always more even: look
- * at its CV too before you choose one.
+ * Swaths are tried from the whole width of the pattern (wider ones leave ground unsprayed) down to the spacing of the catches,
+ * one step at a time. The first that keeps the limit is the answer. A narrower swath is not always more even: look at its CV
+ * too before you choose one.
  *
  * @param input - the pattern and the limit
  * @returns the swath, in ft or m like the spacing, and its CV

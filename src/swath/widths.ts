@@ -298,7 +298,7 @@ const TREE_ROW: ObjectField<TreeRowWidthInput> = object({
 
 /**
  * The width of ground that one pass down an alley stands for, when a canopy is sprayed from both sides. Each side of the
- * sprayer does half a row, so two sides are one row spacing and one side is half of it: every alley is driven once with both
+ * sprayer does half a row, so two sides are one row spacing and one side is half of it. Every alley is driven once with both
  * sides open, or twice with one.
  *
  * This is the width for the rate per area of ground, which is how labels for trees and vines are mostly written. A strip

@@ -182,7 +182,7 @@ export function productRateOf(
  * (what the product weighs). Source: by definition of content.
  *
  * @param input - rate, content and density more than 0; content by weight no more than the whole
- * @returns the product's rate, in fl_oz, imp_fl_oz, mL, oz or g by the rate's system, per the rate's own area, volume or
+ * @returns the product's rate, in `fl_oz`, `imp_fl_oz`, mL, oz or g by the rate's system, per the rate's own area, volume or
  * length; within 8 ulp of the exact value
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-choice`, `unknown-field`,
  * `wrong-dimension` or `out-of-range`

@@ -147,7 +147,7 @@ export function carrierOf(input: CarrierInput, at = "area"): Carrier {
  * practice, no source.
  *
  * @param input - rate and area more than 0; line volume and reserve 0 or more
- * @returns volumes in gal, imp_gal or L, by the rate's system; `sprayed` within 8 ulp of the exact value
+ * @returns volumes in gal, `imp_gal` or L, by the rate's system; `sprayed` within 8 ulp of the exact value
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`, `wrong-dimension`,
  * `wrong-area`, `out-of-range`, or `conflict` for a reserve given in two ways
  *

@@ -120,8 +120,8 @@ export const LIQUID_DENSITIES: UsualWeights = { least: 0.6, low: 0.75, high: 1.6
 
 /**
  * What dry products weigh by volume. Usual, with a little to spare: powders fill 2 to 6 level tablespoons to the ounce, 0.32 to
- * 0.96 kg/L (New England Vegetable Management Guide, dilution tables), and granular fertilizers weigh 13 to 23 ounces to the
- * pint, 0.78 to 1.38 kg/L (LSU AgCenter, "Tons to Teaspoons"). Possible: common practice, no source.
+ * 0.96 kg/L (New England Vegetable Management Guide, dilution tables). Granular fertilizers weigh 13 to 23 ounces to the pint,
+ * 0.78 to 1.38 kg/L (LSU AgCenter, "Tons to Teaspoons"). Possible: common practice, no source.
  */
 export const BULK_DENSITIES: UsualWeights = { least: 0.1, low: 0.25, high: 1.5, most: 2.5 };
 

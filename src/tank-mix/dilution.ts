@@ -92,7 +92,7 @@ export function dilutionOf({ from, to, volume: whole }: DilutionInput): Dilution
  * dissolved amount stays the same, by definition of strength.
  *
  * @param input - more than 0 each; `to` no stronger than `from`, given in the same way and by volume
- * @returns volumes in gal, imp_gal or L, by the volume's system; `take` within 8 ulp of the exact value
+ * @returns volumes in gal, `imp_gal` or L, by the volume's system; `take` within 8 ulp of the exact value
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`, `out-of-range` or
  * `conflict`
  *
@@ -212,7 +212,7 @@ function stockOf({ amount, volume: whole, dose }: StockInput): Volume {
  * Formula: stock = volume × dose / amount. Source: C₁V₁ = C₂V₂, the dissolved amount stays the same.
  *
  * @param input - more than 0 each; the dose no more than the amount, the amount no more than what it is made up to
- * @returns the stock solution to measure, in fl_oz, imp_fl_oz or mL by the volume's system; within 8 ulp of the exact value
+ * @returns the stock solution to measure, in `fl_oz`, `imp_fl_oz` or mL by the volume's system; within 8 ulp of the exact value
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`, `out-of-range` or
  * `conflict`
  *

@@ -84,7 +84,7 @@ function jarTestOf({ jar, mix, amounts, stand = { value: 15, unit: "min" } }: Ja
  * test a mix other than the one to be sprayed. A jar shows whether products mix, not whether they harm the crop.
  *
  * @param input - more than 0 each; a jar no larger than the mix
- * @returns amounts in fl_oz, imp_fl_oz or mL, and oz or g, by the jar's system; within 8 ulp of the exact value
+ * @returns amounts in `fl_oz`, `imp_fl_oz` or mL, and oz or g, by the jar's system; within 8 ulp of the exact value
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension`, `out-of-range`,
  * `too-few`, or `conflict` where the products leave no room for water
  *

@@ -192,9 +192,9 @@ export function productFitsForm(
 }
 
 /**
- * What a careful person would say about a rate and a carrier before the job starts: over the label's highest rate, its
- * most per season, its most applications, under its least carrier or its shortest interval is a refusal; near a limit,
- * under the lowest rate, or a limit whose other side was not given is a warning. Nothing is changed.
+ * What a careful person would say about a rate and a carrier before the job starts. A refusal is over the label's highest rate,
+ * its most per season or its most applications, or under its least carrier or its shortest interval. A warning is near a limit,
+ * under the lowest rate, or about a limit whose other side was not given. Nothing is changed.
  *
  * Rates given in different ways are compared by the strength that each gives the same mix. A range given as the rate
  * counts as limits too. Limits are compared with noise aside, so that the limit itself is not over it. Source: the label
@@ -288,9 +288,6 @@ function jobOf(input: LabelInput, at: string): Job {
   };
 }
 
-const NEAR_BY_MEASURE =
-  "The rate of {rate} is at or near the label maximum of {max}. A measure filled too high would put you over.";
-
 function rateFindings(job: Job, at: string): LabelFinding[] {
   const { label, range, near, unit } = job;
   const max = limitOf(job, Math.min, [label.max, "label.max"], [range?.high, "rate.high"]);
@@ -306,14 +303,40 @@ function rateFindings(job: Job, at: string): LabelFinding[] {
       { min: min.given, max: max.given },
     );
   if (max !== undefined && moreThan(job.rate, max.value))
-    return [finding("rate-over-max", { rate: against(max), max: max.given })];
+    return [
+      finding(
+        "rate-over-max",
+        "refusal",
+        "rate",
+        "The rate of {rate} is over the label maximum of {max}. Use no more than the label allows.",
+        { rate: against(max), max: max.given },
+      ),
+    ];
   if (min !== undefined && moreThan(min.value, job.rate))
-    return [finding("rate-under-min", { rate: against(min), min: min.given })];
+    return [
+      finding(
+        "rate-under-min",
+        "warning",
+        "rate",
+        "The rate of {rate} is below the label minimum of {min}. It may not work: check the label.",
+        { rate: against(min), min: min.given },
+      ),
+    ];
   if (max === undefined || !moreThan(job.rate, max.value * (1 - near))) return [];
   // What could push a rate over a limit next to it: a strength of the mix is the same at any pace.
   const measured = isOfMix(job.single) && isOfMix((label.max ?? range?.high) as SingleRate);
-  const other = measured ? { key: "rate-near-max-by-measure", template: NEAR_BY_MEASURE } : undefined;
-  return [finding("rate-near-max", { rate: against(max), max: max.given }, other)];
+  return [
+    finding(
+      "rate-near-max",
+      "warning",
+      "rate",
+      measured
+        ? "The rate of {rate} is at or near the label maximum of {max}. A measure filled too high would put you over."
+        : "The rate of {rate} is at or near the label maximum of {max}. A slow step or a worn nozzle would put you over.",
+      { rate: against(max), max: max.given },
+      measured ? "rate-near-max-by-measure" : "rate-near-max",
+    ),
+  ];
 }
 
 /** A limit per treated area: the number to compare with, and as the label gives it. */
@@ -350,12 +373,37 @@ function carrierFindings({ label, carrierRate, near }: Job): LabelFinding[] {
   const against = ({ unit }: VolumeRate): Quantity => amountIn(unit, carrierRate.value, carrierRate.unit);
   if (least !== undefined) {
     const figures = { carrierRate: against(least), least };
-    if (moreThan(least.value, figures.carrierRate.value)) return [finding("carrier-under-least", figures)];
+    if (moreThan(least.value, figures.carrierRate.value))
+      return [
+        finding(
+          "carrier-under-least",
+          "refusal",
+          "carrierRate",
+          "The sprayer puts out {carrierRate}, below the label minimum of {least}. Slow down or use larger nozzles, then recalibrate.",
+          figures,
+        ),
+      ];
     if (moreThan(least.value * (1 + near), figures.carrierRate.value))
-      return [finding("carrier-near-least", figures)];
+      return [
+        finding(
+          "carrier-near-least",
+          "warning",
+          "carrierRate",
+          "The sprayer puts out {carrierRate}, at or near the label minimum of {least}. Walking faster would put you below it.",
+          figures,
+        ),
+      ];
   }
   if (most === undefined || !moreThan(against(most).value, most.value)) return [];
-  return [finding("carrier-over-most", { carrierRate: against(most), most })];
+  return [
+    finding(
+      "carrier-over-most",
+      "refusal",
+      "carrierRate",
+      "The sprayer puts out {carrierRate}, over the label maximum of {most}. Speed up or use smaller nozzles, then recalibrate.",
+      { carrierRate: against(most), most },
+    ),
+  ];
 }
 
 function seasonFindings(job: Job): LabelFinding[] {
@@ -366,10 +414,36 @@ function seasonFindings(job: Job): LabelFinding[] {
   // What is added up is shown in one unit: that of the label's maximum.
   const figure = (value: number): Quantity => amountIn(given.unit, value, unit);
   const figures = { rate: figure(rate), used: figure(used), max: given };
-  if (moreThan(used + rate, max)) return [finding("season-over-max", figures)];
-  if (soFar.rate === undefined && soFar.applications !== 0) return [finding("season-unknown", figures)];
+  if (moreThan(used + rate, max))
+    return [
+      finding(
+        "season-over-max",
+        "refusal",
+        "rate",
+        "With {used} already used, {rate} more goes over the label maximum of {max} in a season. Use less, or another product.",
+        figures,
+      ),
+    ];
+  if (soFar.rate === undefined && soFar.applications !== 0)
+    return [
+      finding(
+        "season-unknown",
+        "warning",
+        "soFar.rate",
+        "The label allows {max} in a season, and you haven't entered what this plot has already had. Check your spray record.",
+        figures,
+      ),
+    ];
   if (!moreThan(used + 2 * rate, max)) return [];
-  return [finding("season-nearly-used", { ...figures, left: figure(Math.max(0, max - used - rate)) })];
+  return [
+    finding(
+      "season-nearly-used",
+      "warning",
+      "rate",
+      "After this application {left} of the season's {max} is left, not enough for another at this rate.",
+      { ...figures, left: figure(Math.max(0, max - used - rate)) },
+    ),
+  ];
 }
 
 function isNothing(rate: SeasonRate): boolean {
@@ -379,14 +453,63 @@ function isNothing(rate: SeasonRate): boolean {
 function applicationFindings({ label: { mostApplications: most }, soFar }: Job): LabelFinding[] {
   if (most === undefined) return [];
   const { applications: made } = soFar;
-  if (made === undefined) return [finding("applications-unknown", { most })];
-  if (made >= most) return [finding("applications-over-most", { made, most })];
-  return most > 1 && made === most - 1 ? [finding("applications-last", { made, most })] : [];
+  if (made === undefined)
+    return [
+      finding(
+        "applications-unknown",
+        "warning",
+        "soFar.applications",
+        "The label limits applications to {most} a season, and you haven't entered how many this plot has had. Check your spray record.",
+        { most },
+      ),
+    ];
+  if (made >= most)
+    return [
+      finding(
+        "applications-over-most",
+        "refusal",
+        "soFar.applications",
+        "The label limits applications to {most} a season, and this plot has had {made}. Don't use this product again this season.",
+        { made, most },
+      ),
+    ];
+  return most > 1 && made === most - 1
+    ? [
+        finding(
+          "applications-last",
+          "warning",
+          "soFar.applications",
+          "This is the last of the {most} applications that the label allows in a season.",
+          { made, most },
+        ),
+      ]
+    : [];
 }
 
 function intervalFindings({ label: { daysBetween: least }, soFar }: Job): LabelFinding[] {
   if (least === undefined) return [];
   const { daysSinceLast: since, applications } = soFar;
-  if (since === undefined) return applications === 0 ? [] : [finding("interval-unknown", { least })];
-  return moreThan(least, since) ? [finding("interval-too-short", { since, least })] : [];
+  if (since === undefined)
+    return applications === 0
+      ? []
+      : [
+          finding(
+            "interval-unknown",
+            "warning",
+            "soFar.daysSinceLast",
+            "The label requires {least} or more days between applications, and you haven't entered when the last one was. Check your spray record.",
+            { least },
+          ),
+        ];
+  return moreThan(least, since)
+    ? [
+        finding(
+          "interval-too-short",
+          "refusal",
+          "soFar.daysSinceLast",
+          "Days since the last application: {since}. The label requires {least} or more, so wait.",
+          { since, least },
+        ),
+      ]
+    : [];
 }

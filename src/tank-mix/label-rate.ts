@@ -42,8 +42,8 @@ import {
 } from "./content.js";
 
 /**
- * Which area a rate is per: `treated` the area that spray lands on; `broadcast` the same, where the label gives a
- * broadcast rate that a band gets on its own area; `ground` the field with the ground between bands ("per crop acre").
+ * Which area a rate is per: `treated` the area that spray lands on; `ground` the field with the ground between bands ("per crop
+ * acre"). `broadcast` is the treated area too, for a broadcast rate that a band gets on its own area.
  */
 export type RateArea = "treated" | "broadcast" | "ground";
 
@@ -257,7 +257,7 @@ const AREA_RATE: ObjectField<AreaRate> = areaRate(perArea());
 export const SINGLE_RATE: EitherField<SingleRate> = named(
   "SingleRate",
   either<SingleRate>(
-    "A rate as a label gives it: per area (a bare one is per treated area), per volume of carrier, per row length, per cent or ppm with a basis, a ratio, or active ingredient.",
+    "A rate as a label gives it: per area, volume of carrier or row length, in per cent or ppm with a basis, as a ratio, or as active ingredient. A bare rate per area is per treated area.",
     [PLAIN_RATE, ACTIVE_RATE, PARTS_RATE, AREA_RATE],
     byGiven([PLAIN, ACTIVE, PARTS, PER_AREA], 0),
   ),

@@ -43,8 +43,8 @@ export function leftoverAreaOf(input: LeftoverInput, at = "volume"): TreatedArea
 }
 
 /**
- * The area that a leftover could still treat at the same rate: where the label allows it, spraying it out there is how
- * it is used up, on ground that has not had its rate yet.
+ * The area that a leftover could still treat at the same rate. Where the label allows it, it is used up there, on ground that
+ * has not had its rate yet.
  *
  * Formula: area = volume / rate. Source: rate = volume / area, by definition.
  *

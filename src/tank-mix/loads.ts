@@ -324,7 +324,7 @@ export function loadsOf(input: LoadsInput, at: LoadPlaces = PLACES): Loads {
  * no source.
  *
  * @param input - volumes more than 0 (`leastLoad` and `extra` 0 or more); at most 1000 loads
- * @returns the loads in gal, imp_gal or L, by the total's system, as decimals that add up exactly
+ * @returns the loads in gal, `imp_gal` or L, by the total's system, as decimals that add up exactly
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`, `unknown-choice`,
  * `wrong-dimension`, `out-of-range` (zero or negative volumes, more than 1000 loads), or `conflict` (a fill over the tank, a piece over the
  * fill, a load that the pump could not draw)

@@ -84,9 +84,9 @@ export function mixOf({ loads, amounts }: MixLoadsInput, at = "amounts"): MixedL
 /**
  * Shares several products out over the loads, and says how much water each load takes.
  *
- * Formula: water = mix − liquid products. The carrier is the finished mix, filled to the mark, so what liquid products
- * take up is always counted; what a dry product takes up once wetted is not, and filling to the mark makes up for it.
- * Source: common practice, no source.
+ * Formula: water = mix − liquid products. The carrier is the finished mix, filled to the mark, so what liquid products take up
+ * is always counted. What a dry product takes up once wetted is not, and filling to the mark makes up for it. Source: common
+ * practice, no source.
  *
  * @param input - at least one load; amounts more than 0
  * @returns the amounts as {@link productInLoads} shares them out; water in the carrier's unit, unrounded

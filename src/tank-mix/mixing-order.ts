@@ -9,19 +9,28 @@ import {
   type Optional,
   object,
   optional,
+  type Partly,
 } from "../units/fields.js";
+
+/** What goes into the tank besides formulated pesticides; each is a step of its own. */
+export type MixingAddition =
+  | "water-conditioner"
+  | "compatibility-agent"
+  | "defoamer"
+  | "adjuvant"
+  | "drift-retardant"
+  | "fertilizer";
 
 /** A place in the order of mixing. */
 export type MixingStep =
+  | MixingAddition
   | "soluble-bag"
+  | "soluble-solid"
   | "wettable-powder"
   | "dry-flowable"
   | "suspension"
-  | "emulsion"
   | "soluble-liquid"
-  | "soluble-solid"
-  | "adjuvant"
-  | "fertilizer";
+  | "emulsion";
 
 /** A two-letter formulation code of a product that goes into water. */
 export type FormulationCode =
@@ -95,28 +104,48 @@ const NOT_FOR_WATER =
   );
 
 /**
- * The order that {@link mixingOrder} follows unless given another: Utah State University Extension, Utah Pests News,
- * winter 2012, "Using a Jar Test". Suspension concentrates stand with the capsule suspensions, and what it does not
- * name with its nearest of kind: common practice, no source. Other guides put capsule suspensions after emulsifiable
- * concentrates (South Dakota State University Extension) or soluble liquids before them (Manitoba Guide to Crop
- * Protection).
+ * The order that {@link mixingOrder} follows unless given another. The guide followed is Oklahoma State University Extension,
+ * "Herbicide Mixing Order": ammonium sulfate, water-dispersible products, suspensions and capsules, soluble liquids,
+ * emulsifiable concentrates, surfactants. What it leaves open comes from others:
+ *
+ * - Water conditioners before compatibility agents and defoamers, drift retardants after the surfactants: South Dakota State
+ *   University Extension, "Preparing Spray Solutions: Mixing Order". Oklahoma has the two agents before the ammonium sulfate.
+ * - Soluble solids before all that only disperses: North Dakota Weed Control Guide, 2021 (A.P.P.L.E.S., as quoted by others).
+ * - Fertilizers last: Utah State University Extension, Utah Pests News, winter 2012, "Using a Jar Test".
+ *
+ * Guides differ. Emulsifiable concentrates go in before soluble liquids in North Dakota and Utah (`emulsionsFirst`). In
+ * South Dakota capsules go in after emulsifiable concentrates. In the Manitoba Guide to Crop Protection bags that dissolve go in
+ * before any fertilizer, and fertilizers before all else. Kinds that no guide names stand with the nearest: common practice, no source.
  */
 export const MIXING_STEPS: readonly MixingStep[] = /* @__PURE__ */ frozen<readonly MixingStep[]>([
+  "water-conditioner",
+  "compatibility-agent",
+  "defoamer",
   "soluble-bag",
+  "soluble-solid",
   "wettable-powder",
   "dry-flowable",
   "suspension",
-  "emulsion",
   "soluble-liquid",
-  "soluble-solid",
+  "emulsion",
   "adjuvant",
+  "drift-retardant",
   "fertilizer",
 ]);
 
+const ADDITIONS: readonly MixingAddition[] = [
+  "water-conditioner",
+  "compatibility-agent",
+  "defoamer",
+  "adjuvant",
+  "drift-retardant",
+  "fertilizer",
+];
+
 /** A product to be put in order. */
 export interface MixingProduct {
-  /** The formulation code on the label, adjuvant or fertilizer, for the order of mixing. */
-  readonly code: FormulationCode | "adjuvant" | "fertilizer";
+  /** The formulation code on the label, or what else it is, such as a water conditioner: for the order of mixing. */
+  readonly code: FormulationCode | MixingAddition;
   /** Whether it comes in a bag that dissolves in water. */
   readonly inSolubleBag?: boolean | undefined;
 }
@@ -137,8 +166,8 @@ class FormulationField extends ChoiceField<MixingProduct["code"]> {
 
 /** The formulation of a product that goes into water. */
 export const FORMULATION_CODES: ChoiceField<MixingProduct["code"]> = /* @__PURE__ */ new FormulationField(
-  "The formulation code on the label, adjuvant or fertilizer, for the order of mixing.",
-  /* @__PURE__ */ (() => [...(Object.keys(FORMULATIONS) as FormulationCode[]), "adjuvant", "fertilizer"])(),
+  "The formulation code on the label, or what else it is, such as a water conditioner: for the order of mixing.",
+  /* @__PURE__ */ (() => [...(Object.keys(FORMULATIONS) as FormulationCode[]), ...ADDITIONS])(),
 );
 
 /** Whether a product comes in a bag that dissolves. */
@@ -146,43 +175,62 @@ export const IN_SOLUBLE_BAG: Optional<boolean> = optional(
   flag("Whether it comes in a bag that dissolves in water."),
 );
 
-/** What {@link mixingOrder} is given. */
-export interface MixingOrderInput {
-  /** The products of one mix, at least one. */
-  readonly products: readonly MixingProduct[];
+/** What the order of mixing goes by besides the formulations. */
+export interface MixingRules {
   /** The label's own order of steps, or another guide's; steps that it leaves out follow in the usual order. */
   readonly steps?: readonly MixingStep[] | undefined;
+  /** Whether emulsions go in before soluble liquids, as some guides have it. After them unless given. */
+  readonly emulsionsFirst?: boolean | undefined;
 }
 
-const MIXING_ORDER: ObjectField<MixingOrderInput> = object<MixingOrderInput>(
+/** What the order of mixing goes by besides the formulations. */
+export const MIXING_RULES: ObjectField<MixingRules> = /* @__PURE__ */ object<MixingRules>(
   {
-    products: list(
-      "The products of one mix, at least one.",
-      object<MixingProduct>({ code: FORMULATION_CODES, inSolubleBag: IN_SOLUBLE_BAG }),
-    ),
     steps: optional(
       list(
         "The label's own order of steps, or another guide's; steps that it leaves out follow in the usual order.",
         choice("A step.", MIXING_STEPS),
       ),
     ),
+    emulsionsFirst: optional(
+      flag(
+        "Whether emulsions go in before soluble liquids, as some guides have it. After them unless given.",
+      ),
+    ),
   },
-  [
-    ({ steps = [] }, check) =>
-      steps.forEach((step, i) => {
-        if (steps.indexOf(step) < i)
-          check.fault(
-            "conflict",
-            "step-twice",
-            `steps[${i}]`,
-            "The step {given} is there twice. Enter each step once.",
-            {
-              given: step,
-            },
-          );
-      }),
-  ],
+  [stepsDiffer],
 );
+
+/** What {@link mixingOrder} is given. */
+export interface MixingOrderInput extends MixingRules {
+  /** The products of one mix, at least one. */
+  readonly products: readonly MixingProduct[];
+}
+
+const MIXING_ORDER: ObjectField<MixingOrderInput> = /* @__PURE__ */ object<MixingOrderInput>(
+  {
+    products: list(
+      "The products of one mix, at least one.",
+      object<MixingProduct>({ code: FORMULATION_CODES, inSolubleBag: IN_SOLUBLE_BAG }),
+    ),
+    ...MIXING_RULES.fields,
+  },
+  [stepsDiffer],
+);
+
+/** Notes a step that is there twice. */
+function stepsDiffer({ steps = [] }: Partly<MixingRules>, check: Check): void {
+  steps.forEach((step, i) => {
+    if (steps.indexOf(step) < i)
+      check.fault(
+        "conflict",
+        "step-twice",
+        `steps[${i}]`,
+        "The step {given} is there twice. Enter each step once.",
+        { given: step },
+      );
+  });
+}
 
 /** A product's turn. */
 export interface MixingTurn {
@@ -196,8 +244,9 @@ export interface MixingTurn {
  * The order in which products go into a partly filled tank, each stirred in before the next. Common practice: the label's
  * order goes before it.
  *
- * Products of one step keep the order in which they were given. Codes: CropLife International, Technical Monograph No. 2,
- * 7th edition (2017). Order: Utah Pests News, winter 2012; see {@link MIXING_STEPS}.
+ * Products of one step keep the order in which they were given. A product of ammonium sulfate and a surfactant in one is an
+ * adjuvant: it goes in late (Oklahoma). Codes: CropLife International, Technical Monograph No. 2, 7th edition (2017). Order:
+ * Oklahoma State University Extension, "Herbicide Mixing Order", and others; see {@link MIXING_STEPS}.
  *
  * @param input - the products, and the label's steps where it gives them
  * @returns the products in order, by their places in the list
@@ -208,8 +257,8 @@ export interface MixingTurn {
  * ```ts
  * import { mixingOrder } from "swath-to-spoon/tank-mix";
  *
- * const turns = mixingOrder({ products: [{ code: "EC" }, { code: "adjuvant" }, { code: "WG" }] });
- * console.log(turns.map((turn) => turn.product)); // [ 2, 0, 1 ]
+ * const turns = mixingOrder({ products: [{ code: "EC" }, { code: "WG" }, { code: "water-conditioner" }] });
+ * console.log(turns.map((turn) => turn.product)); // [ 2, 1, 0 ]
  * ```
  */
 export function mixingOrder(input: MixingOrderInput): MixingTurn[] {
@@ -217,14 +266,27 @@ export function mixingOrder(input: MixingOrderInput): MixingTurn[] {
 }
 
 /** The products in the order of mixing. Trusts its input. */
-export function mixingOrderOf({ products, steps = [] }: MixingOrderInput): MixingTurn[] {
-  const order = [...steps, ...MIXING_STEPS];
+export function mixingOrderOf({
+  products,
+  steps = [],
+  emulsionsFirst = false,
+}: MixingOrderInput): MixingTurn[] {
+  const order = [...steps, ...usualSteps(emulsionsFirst)];
   return products
     .map((product, i) => ({ product: i, step: stepOf(product) }))
     .sort((a, b) => order.indexOf(a.step) - order.indexOf(b.step));
 }
 
+function usualSteps(emulsionsFirst: boolean): readonly MixingStep[] {
+  if (!emulsionsFirst) return MIXING_STEPS;
+  // The two are neighbors: they change places.
+  return MIXING_STEPS.map((step) =>
+    step === "soluble-liquid" ? "emulsion" : step === "emulsion" ? "soluble-liquid" : step,
+  );
+}
+
 function stepOf({ code, inSolubleBag }: MixingProduct): MixingStep {
-  if (inSolubleBag === true) return "soluble-bag";
-  return code === "adjuvant" || code === "fertilizer" ? code : FORMULATIONS[code].step;
+  // A water conditioner acts on the water that all others go into: first, in whatever it comes.
+  if (inSolubleBag === true && code !== "water-conditioner") return "soluble-bag";
+  return code in FORMULATIONS ? FORMULATIONS[code as FormulationCode].step : (code as MixingAddition);
 }

@@ -36,10 +36,10 @@ export interface ProductInLoads<A extends Volume | Mass = Volume | Mass> {
 /**
  * Shares a product out over the loads, so that each gets the same strength.
  *
- * Formula: amount in a load = amount × carrier of the load / carrier of all loads. What has gone in by the end of each
- * load is rounded to the 11th significant digit of the total, one digit coarser than the carriers, so that their last
- * digit never moves a dose; the total is rounded down, so that it is never more than the amount given (the noise past
- * the 14th digit aside). Source: the same strength in every load, by definition of the rate.
+ * Formula: amount in a load = amount × carrier of the load / carrier of all loads. What has gone in by the end of each load is
+ * rounded to the 11th significant digit of the total, one digit coarser than the carriers. Their last digit then never moves a
+ * dose. The total is rounded down, so that it is never more than the amount given (the noise past the 14th digit aside).
+ * Source: the same strength in every load, by definition of the rate.
  *
  * @param input - an amount more than 0, and at least one load with a carrier more than 0
  * @returns the amounts in the amount's own unit

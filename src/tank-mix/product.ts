@@ -281,16 +281,22 @@ export function productAmountOf(input: ProductInput, at = "rate"): ProductAmount
 /**
  * How much of a product a mix takes, from the rate as the label gives it.
  *
- * Formulas, with strength = product in one unit of mix, and amount = strength × carrier:
- * per treated or broadcast area rate / carrier rate; per ground area rate × ground / (carrier rate × treated area); per
- * row length rate × row length / (carrier rate × treated area); per volume of carrier the rate itself; per cent or ppm
- * the part itself, by volume for a liquid (`v/v`) and weight in volume for a dry product (`w/v`, 1 % is 1 kg in 100 L);
- * ratio parts / to (of mix) or parts / (parts + to) (of water); active ingredient by {@link productRate} first.
- * Source: each by definition of its rate. "Carrier" is the finished mix.
+ * Formulas: amount = strength × carrier, where "carrier" is the finished mix and the strength is the product in one unit of it:
+ *
+ * - per treated or broadcast area: rate / carrier rate
+ * - per ground area: rate × ground / (carrier rate × treated area)
+ * - per row length: rate × row length / (carrier rate × treated area)
+ * - per volume of carrier: the rate itself
+ * - per cent or ppm: the part itself, by volume for a liquid (`v/v`), weight in volume for a dry product (`w/v`, 1 % is 1 kg in 100 L)
+ * - ratio: parts / to (of mix) or parts / (parts + to) (of water)
+ * - active ingredient: by {@link productRate} first
+ *
+ * Source: each by definition of its rate.
  *
  * @param input - every quantity more than 0; of a range, the chosen rate is used
- * @returns the amount in fl_oz, imp_fl_oz or mL for a liquid, oz or g for a dry product, by the rate's own system (the
- * carrier's for per cent and ratios), and the strength per unit of the carrier given; both within 8 ulp of the exact value
+ * @returns the amount in `fl_oz`, `imp_fl_oz` or mL for a liquid, oz or g for a dry product, and the strength per unit of the
+ *   carrier given. The amount is in the rate's own system (the carrier's for per cent and ratios). Both are within 8 ulp of the
+ *   exact value
  * @throws SprayMathError `missing` (a field that the rate needs, a basis), `wrong-dimension` (weight for volume),
  * `wrong-area`, `conflict` (no room for water, or more of a dry product than can be mixed in, a range upside down, a rate given in two ways), `out-of-range` (zero or
  * negative; chosen over the label's highest), `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field` or

@@ -42,7 +42,7 @@ export interface Rinse {
  * and the same volume stays; perfect mixing is assumed, and deposits on walls and in filters are not counted.
  *
  * @param input - volumes more than 0; rinses a whole number, 1 or more
- * @returns the strength within 8 ulp of the exact value for each rinse; volumes in gal, imp_gal or L by the residual's system
+ * @returns the strength within 8 ulp of the exact value for each rinse; volumes in gal, `imp_gal` or L by the residual's system
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`, `wrong-dimension` or
  * `out-of-range`
  *

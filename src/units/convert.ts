@@ -199,7 +199,7 @@ const MEASURING: ObjectField<{ readonly quantity: Quantity; readonly unit: Unit 
 );
 
 /**
- * The number of a unit in a quantity that is right and was asked for before, without another look at it: values are tested
+ * The number of a unit in a quantity that is right and was asked for before, without another look at it. Values are tested
  * after the multiplication, which catches a bad one and an overflow alike.
  */
 function knownNumberIn(quantity: Marked, unit: Unit): number | undefined {

@@ -1,8 +1,8 @@
 import { type Decimal, decimal } from "./exact.js";
 
 /**
- * A number as decisions are made on it: an exact decimal of 12 significant digits, so that floating-point noise in the
- * 16th digit never adds a load, moves a spoon or flips a warning.
+ * A number as decisions are made on it: an exact decimal of 12 significant digits. So floating-point noise in the 16th digit
+ * never adds a load, moves a spoon or flips a warning.
  */
 export function decided(value: number): Decimal {
   return decimal(value.toPrecision(12));

@@ -25,8 +25,8 @@ export function optional<T>(field: Field<T>, usual?: T): Optional<T> {
 }
 
 /**
- * The same field as a part with a name, for what is used in several places: a JSON Schema describes it once, under this
- * name and with this sentence, whatever the fields say that hold it.
+ * The same field as a part with a name, for what is used in several places. A JSON Schema describes it once, under this name
+ * and with this sentence, whatever the fields say that hold it.
  */
 /* @__NO_SIDE_EFFECTS__ */
 export function named<F extends Field<unknown>>(name: string, field: F): F {
@@ -354,12 +354,12 @@ export class ListField<T> extends Field<readonly T[]> {
     const { item, least, most } = this;
     const { length } = input;
     if (length < least)
-      return check.fault("too-few", "list-short", "", "Enter at least {limit}; there are {given}.", {
+      return check.fault("too-few", "list-short", "", "Enter at least {limit}, not {given}.", {
         given: length,
         limit: least,
       });
     if (length > most)
-      return check.fault("out-of-range", "list-long", "", "Enter {limit} or fewer; there are {given}.", {
+      return check.fault("out-of-range", "list-long", "", "Enter {limit} or fewer, not {given}.", {
         given: length,
         limit: most,
       });

@@ -66,13 +66,13 @@ const VALUE: ObjectField<Iso11783Value> = object<Iso11783Value>({
  * A rate per area as the process data value that a task controller or a task file takes (ISO 11783-10, ISO 11783-11).
  *
  * Volume per area has DDI 1 (setpoint), 2 (actual), 3 (default), 4 (minimum) and 5 (maximum) in steps of 0.01 mm³/m², which is
- * 0.0001 L/ha. Mass per area has DDI 6 to 10 in the same order, in steps of 1 mg/m², which is 10 g/ha: too coarse for
- * many dry products, so look at the `rate` that comes back. Values go from 0 to 2,147,483,647.
+ * 0.0001 L/ha. Mass per area has DDI 6 to 10 in the same order, in steps of 1 mg/m², which is 10 g/ha. That is too coarse for
+ * many dry products, so look at the `rate` that comes back. Values go from 0 to 2³¹ − 1.
  *
  * Rounding: a setpoint, default or maximum goes down, so that it is never over the rate given; a minimum goes up; an actual
  * rate goes to the nearest. It is decided on 12 significant digits, so noise moves nothing. A rate that would become 0 is refused.
  *
- * Source: ISO 11783-11 online data base (isobus.net), entries 1 to 10, as in its snapshot of version 2024020502.
+ * Source: ISO 11783-11 online data base (isobus.net), entries 1 to 10, as in its snapshot `2024020502`.
  *
  * @param input - the rate, 0 or more, and what it is
  * @returns the identifier, the whole number, and the rate that it stands for
@@ -128,7 +128,7 @@ function rounded(exact: number, purpose: Iso11783Purpose): number {
  * The rate that a process data value stands for: the reverse of {@link toIso11783}.
  *
  * Formula: volume rate = value × 0.01 mm³/m² (DDI 1 to 5), mass rate = value × 1 mg/m² (DDI 6 to 10). Source: ISO 11783-11
- * online data base (isobus.net), entries 1 to 10, as in its snapshot of version 2024020502.
+ * online data base (isobus.net), entries 1 to 10, as in its snapshot `2024020502`.
  *
  * @param input - the identifier, and the whole number
  * @returns the rate in L/ha or kg/ha, and what it is

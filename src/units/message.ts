@@ -37,9 +37,9 @@ function partsOf(template: string): readonly (string | undefined)[] {
 }
 
 /**
- * Fills the places of a template: `{limit}` with the figure of that name, `{limit.value}` with its number, `{limit.unit}` with
- * its unit, `{example.typed}` as a person types it, `{given.dimension}` with its name in a list of names, and
- * `{loads:one=load;other=loads}` with the word for so many.
+ * Fills the places of a template: `{limit}` with the figure of that name, `{limit.value}` with its number and `{limit.unit}`
+ * with its unit. `{example.typed}` is what a person types, `{given.dimension}` its name in a list of names, and
+ * `{loads:one=load;other=loads}` the word for so many.
  */
 export function phrased(template: string, figures: Figures, phrasing: Phrasing): string {
   const parts = partsOf(template);
@@ -96,24 +96,38 @@ function isQuantity(figure: Figure | undefined): figure is QuantityFigure {
   return typeof figure === "object" && "unit" in figure;
 }
 
-/** English, with so many digits at most. */
-function english(digits: number): Phrasing {
-  const number = (value: number): string => String(Number(value.toPrecision(digits)));
-  const unit = ({ unit: name }: QuantityFigure): string => (isUnit(name) ? describeUnit(name).symbol : name);
-  const quantity = (figure: QuantityFigure): string => {
-    const symbol = unit(figure);
-    return `${number(figure.value)}${symbol === "%" ? "" : " "}${symbol}`.trim();
-  };
-  return {
-    number,
-    unit,
-    quantity,
-    typed: quantity,
-    plural: (count) => (count === 1 ? "one" : "other"),
-    name: nameIn(NAMES),
-    oneOf: (names) => names.join(" or "),
-  };
+/** A number with a sign between its groups of digits: `12,000`. */
+function number(value: number): string {
+  return String(value).replace(/^-?\d+/, (whole) => whole.replace(/\B(?=(\d{3})+$)/g, ","));
 }
+
+function unit({ unit: name }: QuantityFigure): string {
+  return isUnit(name) ? describeUnit(name).symbol : name;
+}
+
+function quantity(figure: QuantityFigure): string {
+  return withUnit(number(figure.value), figure);
+}
+
+// Without signs between groups: text for another locale is read with that locale's.
+function typed(figure: QuantityFigure): string {
+  return withUnit(String(figure.value), figure);
+}
+
+function withUnit(value: string, figure: QuantityFigure): string {
+  const symbol = unit(figure);
+  return `${value}${symbol === "%" ? "" : " "}${symbol}`.trim();
+}
+
+const ENGLISH: Phrasing = {
+  number,
+  unit,
+  quantity,
+  typed,
+  plural: (count) => (count === 1 ? "one" : "other"),
+  name: (list, key) => nameIn(NAMES)(list, key),
+  oneOf: (names) => names.join(" or "),
+};
 
 /** Looks names up in the lists of a language. */
 export function nameIn(lists: IssueNames): Phrasing["name"] {
@@ -125,12 +139,53 @@ export function nameIn(lists: IssueNames): Phrasing["name"] {
   };
 }
 
-const SIX = /* @__PURE__ */ english(6);
-const FOUR = /* @__PURE__ */ english(4);
+// What a tape, a jug or a scale shows, and what a decision goes by (decide.ts).
+const READ_DIGITS = 3;
+const TYPED_DIGITS = 4;
+const WHOLE_DIGITS = 6;
+const DECIDED_DIGITS = 12;
+
+/**
+ * Figures as a person reads them. A number of few digits was typed and stays as it is. Any other is rounded to what a tool
+ * shows, but never so far that two figures look alike and are not: "5 is more than 5".
+ */
+export function asRead(figures: Figures): Figures {
+  const exact = roundedTo(DECIDED_DIGITS, figures);
+  const different = differentIn(exact);
+  for (let digits = READ_DIGITS; digits < DECIDED_DIGITS; digits++) {
+    const read = roundedTo(digits, figures);
+    if (differentIn(read) === different) return read;
+  }
+  return exact;
+}
+
+function roundedTo(digits: number, figures: Figures): Figures {
+  const rounded = Object.entries(figures).map(([name, figure]) => {
+    if (typeof figure === "number") return [name, readable(figure, digits)];
+    return [name, isQuantity(figure) ? { ...figure, value: readable(figure.value, digits) } : figure];
+  });
+  return Object.fromEntries(rounded);
+}
+
+function readable(value: number, digits: number): number {
+  const typed = Number(value.toPrecision(Math.max(digits, TYPED_DIGITS)));
+  if (typed === Number(value.toPrecision(DECIDED_DIGITS))) return typed;
+  // All of the whole part: 10,845 sq ft, not 10,800.
+  const whole = Math.floor(Math.log10(Math.abs(value))) + 1;
+  return Number(value.toPrecision(Math.max(digits, Math.min(whole, WHOLE_DIGITS))));
+}
+
+/** How many different amounts there are. */
+function differentIn(figures: Figures): number {
+  const amounts = Object.values(figures).map((figure) =>
+    isQuantity(figure) ? `${figure.value} ${figure.unit}` : figure,
+  );
+  return new Set(amounts).size;
+}
 
 /** Fills a template of the library's own, in English. */
-export function messageOf(template: string, figures: Figures, digits: 4 | 6 = 6): string {
-  return phrased(template, figures, digits === 4 ? FOUR : SIX);
+export function messageOf(template: string, figures: Figures): string {
+  return phrased(template, asRead(figures), ENGLISH);
 }
 
 /** The error for one fault: its template stands beside the place that raises it. */

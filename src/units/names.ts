@@ -44,6 +44,10 @@ export interface IssueNames {
       string
     >
   >;
+  /** Kinds of spraying, as in "more than usual for turf". */
+  readonly application: Readonly<
+    Record<"broadcast" | "band" | "tree-rows" | "hand" | "turf" | "drench", string>
+  >;
   /** What is read or measured for a calibration. */
   readonly reading: Readonly<
     Record<
@@ -81,6 +85,7 @@ const DIMENSION: IssueNames["dimension"] = {
   time: "a time",
   pressure: "a pressure",
   fraction: "a fraction",
+  count: "a number of plants",
   speed: "a speed",
   flow: "a volume over a time",
   massFlow: "a weight over a time",
@@ -91,6 +96,8 @@ const DIMENSION: IssueNames["dimension"] = {
   massFraction: "a weight in a weight",
   volumePerLength: "a volume per length",
   massPerLength: "a weight per length",
+  volumePerCount: "a volume per plant",
+  massPerCount: "a weight per plant",
 };
 
 /** The English names. */
@@ -122,6 +129,14 @@ export const NAMES: IssueNames = {
     ground: "the ground",
     liquid: "the liquid",
     density: "the density",
+  },
+  application: {
+    broadcast: "a broadcast spray",
+    band: "a band spray",
+    "tree-rows": "tree rows",
+    hand: "a hand gun",
+    turf: "turf",
+    drench: "a drench",
   },
   reading: {
     used: "amount used",

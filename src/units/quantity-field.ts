@@ -171,11 +171,15 @@ export type Expected = {
   readonly example: Quantity;
 };
 
+// More kinds than that are no list that anybody reads.
+const MOST_NAMES = 6;
+
 /** Names and example for one of these dimensions; for any where there is none. */
 function expectedOf(dimensions: readonly Dimension[], check: Check): Expected {
   const [first = "length", ...others] = dimensions;
+  const any = dimensions.length === 0 || dimensions.length > MOST_NAMES;
   return {
-    expected: dimensions.length === 0 ? "amount" : others.length === 0 ? first : dimensions,
+    expected: any ? "amount" : others.length === 0 ? first : dimensions,
     example: { value: 5, unit: usualUnit(first, unitsIn(check.system)) },
   };
 }
@@ -326,6 +330,8 @@ const COUNTERPART: Partial<Record<Dimension, Dimension>> = {
   volumeConcentration: "density",
   massPerLength: "volumePerLength",
   volumePerLength: "massPerLength",
+  massPerCount: "volumePerCount",
+  volumePerCount: "massPerCount",
   massFlow: "flow",
   flow: "massFlow",
 };
@@ -413,7 +419,7 @@ export class UnitField<U extends Unit> extends Field<U> {
   }
 
   missing(check: Check): undefined {
-    return check.fault("missing", "choose-unit", "", "Choose a unit, such as {example}.", {
+    return check.fault("missing", "choose-unit", "", 'Choose a unit, such as "{example}".', {
       example: this.example(check),
     });
   }

@@ -49,9 +49,9 @@ export function qty<U extends Unit>(value: number, unit: U): Quantity<U> {
 type OnlyOne<D, All = D> = D extends unknown ? ([All] extends [D] ? unknown : never) : never;
 
 /**
- * The sum of quantities of one dimension, in the unit of the first. Areas of one kind give an area of that kind,
- * fractions of one basis a fraction of that basis; treated area and ground area do not add up, nor do per cent by volume
- * and per cent by weight.
+ * The sum of quantities of one dimension, in the unit of the first. Areas of one kind give an area of that kind, fractions of
+ * one basis a fraction of that basis. Treated area and ground area do not add up, nor do per cent by volume and per cent by
+ * weight.
  *
  * @param quantities - at least one quantity
  * @returns the sum; for amounts of one sign within 8 ulp of the exact value, however many there are

@@ -135,7 +135,7 @@ function readQuantity(
 function oneAmount(example: Quantity): Advice {
   return {
     key: "one-amount",
-    advice: "Enter one amount with its unit, such as {example}.",
+    advice: "Enter one amount with its unit, such as {example.typed}.",
     figures: { example },
   };
 }
@@ -155,8 +155,8 @@ function refuseRest(reading: QuantityReading, unit: Unit): void {
   if (left === undefined) return;
   refuseRange(reading);
   const rest = reading.text.slice(left.start).trimEnd();
-  const endings = dimensionOf(unit) === "fraction" ? [ENDING, ...BASIS_ENDINGS] : [ENDING];
-  if (endings.some((ending) => ending.startsWith(rest.toLowerCase())))
+  const endings = dimensionOf(unit) === "fraction" ? BASIS_ENDINGS : isPerLength(unit) ? ROW_ENDINGS : [];
+  if ([ENDING, ...endings].some((ending) => ending.startsWith(rest.toLowerCase())))
     throw incomplete({ key: "text-unfinished", advice: "Finish what you're typing." });
   throw unreadable(rest, oneAmount(reading.example));
 }
@@ -208,12 +208,18 @@ function readSum(reading: QuantityReading): Quantity<SimpleUnit> {
 function readPart(reading: QuantityReading): Quantity<SimpleUnit> {
   const value = readAmount(reading, {
     key: "number-first",
-    advice: "Start with a number, such as {example}.",
+    advice: "Start with a number, such as {example.typed}.",
     figures: { example: reading.example },
   });
   reading.example = { ...reading.example, value };
-  const unit = takes(reading, "×") || takes(reading, "*") ? readMultiple(reading) : readUnit(reading);
-  return { value, unit };
+  const several = takes(reading, "×") || takes(reading, "*") || nextIsMultiple(reading);
+  return { value, unit: several ? readMultiple(reading) : readUnit(reading) };
+}
+
+// 12 100ft2, as the library spells it: without a space after the second number, which is none of the first one's digits then.
+function nextIsMultiple({ tokens, at }: Reading): boolean {
+  const [number, word] = tokens.slice(at);
+  return number?.kind === "number" && word?.kind === "word" && word.start === number.end;
 }
 
 // 2 1, 2 1/ and 1/ on the way to 2 1/2 and 1/2
@@ -288,7 +294,8 @@ function askForSpace({ part, whole }: { readonly part: number; readonly whole: n
       {
         given: `${part}/${whole}`,
         mixed: `${digits.slice(0, cut)} ${over}/${whole}`,
-        decimal: part / whole,
+        // To be typed as it is, so in more digits than messages have.
+        decimal: String(Number((part / whole).toPrecision(6))),
       },
     );
   }
@@ -322,11 +329,22 @@ function checkedValue({ signs }: Reading, numeral: Numeral): number {
   return numeral.value;
 }
 
+// 100 row feet, 100 linear feet, and 100 feet of row.
+const ROW_WORDS = ["row", "linear"];
+const ROW_ENDINGS = ["row", "of row", "of rows", "of the row"];
+
 /** 100 gal, 1,000 sq ft: the units that are a round number of another. */
 function readMultiple(reading: QuantityReading, over?: SimpleUnit): SimpleUnit {
   const start = reading.tokens[reading.at]?.start;
   const count = nextIs(reading, "number") ? readAmount(reading, oneAmount(reading.example)) : 1;
+  const ofRow = over !== undefined && ROW_WORDS.some((word) => takes(reading, word));
   const of = readUnit(reading, over);
+  // A row has no area and no volume.
+  if (ofRow && dimensionOf(of) !== "length")
+    throw unreadable(
+      reading.text.slice(start, reading.tokens[reading.at - 1]?.end),
+      oneAmount(reading.example),
+    );
   const unit = multiple(count, of);
   if (unit !== undefined) return unit;
   if (over === undefined)
@@ -399,13 +417,13 @@ function noUnit(reading: QuantityReading, words: readonly Token[]): SprayMathErr
     if (isLast)
       return incomplete({
         key: "unit-not-typed",
-        advice: "Add a unit, such as {example}.",
+        advice: "Add a unit, such as {example.typed}.",
         figures: { example },
       });
     if (next?.key === "/" || next?.key === "per")
       return unreadable(text.slice(0, next.start), {
         key: "unit-after-number",
-        advice: "Write a unit after the number, such as {example}.",
+        advice: "Write a unit after the number, such as {example.typed}.",
         figures: { example },
       });
     return unreadable(text.slice(next?.start), oneAmount(example));
@@ -413,7 +431,7 @@ function noUnit(reading: QuantityReading, words: readonly Token[]): SprayMathErr
   const written = text.slice(first.start, named.at(-1)?.end);
   const spellings = [...knownSpellings().keys()];
   const typed = joined(named);
-  if (isLast && spellings.some((spelling) => spelling.startsWith(typed)))
+  if (isLast && [...spellings, ...ROW_WORDS].some((spelling) => spelling.startsWith(typed)))
     return incomplete({
       key: "unit-unfinished",
       advice: "Finish the unit {given}.",
@@ -444,10 +462,13 @@ function readPer(reading: QuantityReading, { value, unit: over }: Quantity<Simpl
 
 // 4 oz per 1,000 ft of row
 function passRow(reading: Reading, unit: Unit): void {
-  if (!/PerLength$/.test(dimensionOf(unit))) return;
-  const [first, second] = reading.tokens.slice(reading.at).map(({ key }) => key);
-  if (first === "row") reading.at++;
-  else if (first === "of" && (second === "row" || second === "rows")) reading.at += 2;
+  if (!isPerLength(unit)) return;
+  const rest = joined(reading.tokens.slice(reading.at));
+  if (ROW_ENDINGS.includes(rest)) reading.at = reading.tokens.length;
+}
+
+function isPerLength(unit: Unit): boolean {
+  return /PerLength$/.test(dimensionOf(unit));
 }
 
 /** A compound with this unit over the stroke, such as the place has or as rates are given in. */

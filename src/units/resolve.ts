@@ -78,12 +78,12 @@ export function unknownUnitOr(given: string, meant: string | undefined, example:
   return meant === undefined
     ? {
         key: "unit-unknown",
-        template: "The unit {given} isn't known here. Use one such as {example}.",
+        template: 'The unit {given} isn\'t known here. Use one such as "{example}".',
         figures: { given, example },
       }
     : {
         key: "unit-misspelled",
-        template: "The unit {given} isn't known here. Did you mean {meant}?",
+        template: 'The unit {given} isn\'t known here. Did you mean "{meant}"?',
         figures: { given, example, meant },
       };
 }
@@ -138,15 +138,25 @@ export function simpleUnits(): SimpleUnit[] {
   return [...Object.values(TABLE).flatMap((units) => Object.keys(units)), "mph"] as SimpleUnit[];
 }
 
-// "gallons" is nearest to a name of `gal`, though far from `gal` itself.
+// "gallons" is nearest to a name of `gal`, though far from `gal` itself. Another number is another amount, not another spelling.
 function nearestSimple(text: string): string | undefined {
   const names = new Map<string, string>();
+  const typed = countAndName(text);
   for (const unit of simpleUnits()) {
     const { singular, plural, symbol } = simpleEntry(unit)?.entry ?? { singular: "", plural: "", symbol: "" };
-    for (const name of [symbol, plural, singular, unit]) if (name !== "") names.set(name, unit);
+    for (const text of [symbol, plural, singular, unit]) {
+      const { count, name } = countAndName(text);
+      if (name !== "" && count === typed.count) names.set(name, unit);
+    }
   }
-  const name = nearest(text, [...names.keys()]);
+  const name = nearest(typed.name, [...names.keys()]);
   return name === undefined ? undefined : names.get(name);
+}
+
+/** `1,000 sq ft` is 1,000 of `sq ft`. */
+function countAndName(text: string): { readonly count: number; readonly name: string } {
+  const [digits = ""] = /^[\d,]*/.exec(text) ?? [];
+  return { count: Number(digits.replaceAll(",", "")) || 1, name: text.slice(digits.length) };
 }
 
 /** The unit that a text was probably meant to be. */

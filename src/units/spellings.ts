@@ -137,6 +137,9 @@ const MORE: Partial<Record<SimpleUnit, string>> = {
   h: "hr,hrs",
   psi: "p s i",
   "%": "pct,per cent",
+  plant: "seedling,seedlings,transplant,transplants,vine,vines,bush,bushes,shrub,shrubs",
+  pot: "container,containers",
+  spot: "hole,holes,hill,hills,mound,mounds,stump,stumps",
 };
 
 const BARE_NAMES: Record<BareMeasure, string> = {

@@ -67,8 +67,8 @@ const SYSTEM_UNITS: Record<UnitSystem, SystemUnits> = /* @__PURE__ */ (() => ({
 }))();
 
 /**
- * The system of measure that a unit belongs to. A compound goes with the part over its stroke; a unit that US and
- * imperial measure share, such as the foot, counts as US, and so do the units that every system uses (time, per cent).
+ * The system of measure that a unit belongs to. A compound goes with the part over its stroke. A unit that US and imperial
+ * measure share, such as the foot, counts as US, and so do the units that every system uses (time, per cent).
  *
  * @param unit - any unit
  * @returns the system
@@ -116,17 +116,20 @@ export function firstSystem(input: unknown): UnitSystem {
 }
 
 function isEverywhere({ dimension }: ResolvedUnit): boolean {
-  return dimension === "time" || dimension === "fraction";
+  return dimension === "time" || dimension === "fraction" || dimension === "count";
 }
 
 // For what no system has a unit of its own.
 const COMMON_UNITS: Partial<Record<Dimension, Unit>> = {
   time: "s",
   fraction: "%",
+  count: "plant",
   volumeConcentration: "mL/L",
   massFraction: "g/kg",
   volumePerLength: "mL/m",
   massPerLength: "g/m",
+  volumePerCount: "mL/plant",
+  massPerCount: "g/plant",
 };
 
 /** The unit of a dimension that an example is given in. */

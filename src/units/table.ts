@@ -1,5 +1,6 @@
 import type {
   AreaUnit,
+  CountUnit,
   Dimension,
   FractionUnit,
   LengthUnit,
@@ -16,7 +17,7 @@ import type {
  *
  * Every factor is exact by definition and leads to the SI unit (or liter) that its dimension is anchored on:
  *
- * - are 100 m², inch 25.4 mm, pound 0.45359237 kg, standard gravity 9.80665 m/s²: NIST SP 811 (2008), Appendix B
+ * - are 100 m², inch 25.4 mm, pound `0.45359237 kg`, standard gravity 9.80665 m/s²: NIST SP 811 (2008), Appendix B
  * - rod 16.5 ft, chain 66 ft, acre 43,560 ft², acre-foot 43,560 ft³, US gallon 231 in³ and its parts, on the international foot: NIST Handbook 44 (2024), Appendix C
  * - imperial gallon 4.54609 L: Weights and Measures Act 1985 (UK), Schedule 1
  * - metric spoons and cup (5, 15 and 250 mL) and the Australian tablespoon (20 mL): metric kitchen measure as sold
@@ -76,6 +77,8 @@ const length: Record<LengthUnit, UnitEntry> = {
   mm: entry("millimeter", "millimeters", "mm", METRIC, "0.001"),
   cm: entry("centimeter", "centimeters", "cm", METRIC, "0.01"),
   m: entry("meter", "meters", "m", METRIC, "1"),
+  "100m": entry("100 meters", "hundreds of meters", "100 m", METRIC, "100"),
+  "1000m": entry("1,000 meters", "thousands of meters", "1,000 m", METRIC, "1000"),
   km: entry("kilometer", "kilometers", "km", METRIC, "1000"),
 };
 
@@ -90,6 +93,8 @@ const area: Record<AreaUnit, UnitEntry> = {
   "1000ft2": entry("1,000 square feet", "thousands of square feet", "1,000 sq ft", FOOT_POUND, "92.90304"),
   cm2: entry("square centimeter", "square centimeters", "cm²", METRIC, "0.0001"),
   m2: entry("square meter", "square meters", "m²", METRIC, "1"),
+  "100m2": entry("100 square meters", "hundreds of square meters", "100 m²", METRIC, "100"),
+  "1000m2": entry("1,000 square meters", "thousands of square meters", "1,000 m²", METRIC, "1000"),
   are: entry("are", "ares", "are", METRIC, "100"),
   ha: entry("hectare", "hectares", "ha", METRIC, "10000"),
   km2: entry("square kilometer", "square kilometers", "km²", METRIC, "1000000"),
@@ -156,6 +161,15 @@ const fraction: Record<FractionUnit, UnitEntry> = {
   "1": entry("part of one", "parts of one", "", ALL, "1"),
 };
 
+// Anchor: one.
+const count: Record<CountUnit, UnitEntry> = {
+  plant: entry("plant", "plants", "plant", ALL, "1"),
+  tree: entry("tree", "trees", "tree", ALL, "1"),
+  pot: entry("pot", "pots", "pot", ALL, "1"),
+  spot: entry("spot", "spots", "spot", ALL, "1"),
+  "1000plant": entry("1,000 plants", "thousands of plants", "1,000 plants", ALL, "1000"),
+};
+
 /** The simple units, by dimension. */
 export const TABLE: Record<SimpleDimension, Readonly<Record<string, UnitEntry>>> = {
   length,
@@ -165,6 +179,7 @@ export const TABLE: Record<SimpleDimension, Readonly<Record<string, UnitEntry>>>
   time,
   pressure,
   fraction,
+  count,
 };
 
 /** Which dimensions may stand over and under the stroke of a compound, and what they make. */
@@ -184,4 +199,6 @@ export const COMPOUNDS: Readonly<
   massFraction: { over: "mass", per: "mass" },
   volumePerLength: { over: "volume", per: "length" },
   massPerLength: { over: "mass", per: "length" },
+  volumePerCount: { over: "volume", per: "count" },
+  massPerCount: { over: "mass", per: "count" },
 };

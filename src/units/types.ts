@@ -1,4 +1,4 @@
-/** Units of length. `100ft` and `1000ft` are for rates per length of row. */
+/** Units of length. `100ft`, `1000ft`, `100m` and `1000m` are for rates per length of row. */
 export type LengthUnit =
   | "in"
   | "ft"
@@ -11,6 +11,8 @@ export type LengthUnit =
   | "mm"
   | "cm"
   | "m"
+  | "100m"
+  | "1000m"
   | "km";
 
 /** Units of area. `ac` is the international acre of 43,560 square feet, `are` the metric are of 100 square meters. */
@@ -24,6 +26,8 @@ export type AreaUnit =
   | "1000ft2"
   | "cm2"
   | "m2"
+  | "100m2"
+  | "1000m2"
   | "are"
   | "ha"
   | "km2";
@@ -70,6 +74,9 @@ export type PressureUnit = "psi" | "kPa" | "bar";
 /** Units of a pure number: per cent, parts per million, and one. */
 export type FractionUnit = "%" | "ppm" | "1";
 
+/** What is counted one by one: plants (seedlings, vines, bushes), trees, pots, and spots (holes, mounds, stumps). Each is one. */
+export type CountUnit = "plant" | "tree" | "pot" | "spot" | "1000plant";
+
 /** Units of speed: `mph`, or a length over a time. */
 export type SpeedUnit = "mph" | `${LengthUnit}/${TimeUnit}`;
 
@@ -100,6 +107,12 @@ export type VolumePerLengthUnit = `${VolumeUnit}/${LengthUnit}`;
 /** Units of mass per length of row, such as `g/m`. */
 export type MassPerLengthUnit = `${MassUnit}/${LengthUnit}`;
 
+/** Units of volume per plant, tree, pot or spot, such as `mL/plant`. */
+export type VolumePerCountUnit = `${VolumeUnit}/${CountUnit}`;
+
+/** Units of mass per plant, tree, pot or spot, such as `g/plant`. */
+export type MassPerCountUnit = `${MassUnit}/${CountUnit}`;
+
 /** The units of each dimension. */
 export interface UnitsByDimension {
   /** {@link LengthUnit} */
@@ -116,6 +129,8 @@ export interface UnitsByDimension {
   pressure: PressureUnit;
   /** {@link FractionUnit} */
   fraction: FractionUnit;
+  /** {@link CountUnit} */
+  count: CountUnit;
   /** {@link SpeedUnit} */
   speed: SpeedUnit;
   /** {@link FlowUnit} */
@@ -136,6 +151,10 @@ export interface UnitsByDimension {
   volumePerLength: VolumePerLengthUnit;
   /** {@link MassPerLengthUnit} */
   massPerLength: MassPerLengthUnit;
+  /** {@link VolumePerCountUnit} */
+  volumePerCount: VolumePerCountUnit;
+  /** {@link MassPerCountUnit} */
+  massPerCount: MassPerCountUnit;
 }
 
 /** The name of a dimension: what kind of thing a quantity is. */
@@ -150,6 +169,7 @@ export type SimpleUnit =
   | TimeUnit
   | PressureUnit
   | FractionUnit
+  | CountUnit
   | "mph";
 
 /** Every unit. */
@@ -212,6 +232,12 @@ export type MassFraction = Quantity<MassFractionUnit>;
 export type VolumePerLength = Quantity<VolumePerLengthUnit>;
 /** A mass per length of row. */
 export type MassPerLength = Quantity<MassPerLengthUnit>;
+/** A number of plants, trees, pots or spots. */
+export type Count = Quantity<CountUnit>;
+/** A volume per plant, tree, pot or spot. */
+export type VolumePerCount = Quantity<VolumePerCountUnit>;
+/** A mass per plant, tree, pot or spot. */
+export type MassPerCount = Quantity<MassPerCountUnit>;
 
 /** What an area is an area of: the part that is sprayed, or the ground with everything on it. */
 export type AreaKind = "treated" | "ground";

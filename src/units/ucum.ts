@@ -19,6 +19,8 @@ const CODES: Record<Exclude<SimpleUnit, "mph">, string> = {
   mm: "mm",
   cm: "cm",
   m: "m",
+  "100m": "100.m",
+  "1000m": "1000.m",
   km: "km",
   in2: "[sin_i]",
   ft2: "[sft_i]",
@@ -29,6 +31,8 @@ const CODES: Record<Exclude<SimpleUnit, "mph">, string> = {
   "1000ft2": "1000.[sft_i]",
   cm2: "cm2",
   m2: "m2",
+  "100m2": "100.m2",
+  "1000m2": "1000.m2",
   are: "ar",
   ha: "har",
   km2: "km2",
@@ -70,6 +74,11 @@ const CODES: Record<Exclude<SimpleUnit, "mph">, string> = {
   "%": "%",
   ppm: "[ppm]",
   "1": "1",
+  plant: "{plant}",
+  tree: "{tree}",
+  pot: "{pot}",
+  spot: "{spot}",
+  "1000plant": "1000.{plant}",
 };
 
 function simpleCode(unit: SimpleUnit): string {
@@ -118,7 +127,7 @@ export function toUcum(unit: Unit): string {
  */
 export function fromUcum(code: string): Unit {
   if (code === undefined || code === null)
-    throw refusal("missing", "choose-code", "code", "Enter a UCUM code, such as {example}.", {
+    throw refusal("missing", "choose-code", "code", 'Enter a UCUM code, such as "{example}".', {
       example: "[gal_us]/min",
     });
   if (typeof code !== "string" || code.length > 100) throw unknownCode(code);
@@ -149,8 +158,8 @@ function unknownCode(code: unknown): SprayMathError {
     survey ? "ucum-other-acre" : "ucum-unknown",
     "code",
     survey
-      ? "The acre in {given} is not made of international yards. Write the acre as {example}."
-      : "The UCUM code {given} isn't known here. Use one such as {example}.",
+      ? 'The acre in {given} is not made of international yards. Write the acre as "{example}".'
+      : 'The UCUM code {given} isn\'t known here. Use one such as "{example}".',
     { given, example: survey ? "4840.[syd_i]" : "[gal_us]/(4840.[syd_i])" },
   );
 }

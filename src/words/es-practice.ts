@@ -104,7 +104,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Una carga de mochila para las verduras de {farm} lleva {amount} de producto. Usted tiene una cuchara medidora de {spoon}. ¿Cuántas cucharas al ras se pueden poner sin pasarse?",
       "Para el invernadero de {farm} hacen falta {amount} de producto en el tanque. A su cuchara le cabe {spoon}. ¿Cuántas cucharas enteras al ras pone, sin pasarse?",
       "El tanque para las rosas de {farm} lleva {amount} de producto. La única medida a mano es una cuchara de {spoon}. ¿Cuántas cucharas llenas al ras puede usar como máximo?",
-      "Una carga para manchones en {farm} lleva {amount} de producto, y a la cuchara le cabe {spoon}. ¿Cuántas cucharas enteras al ras se ponen si la dosis no se debe pasar?",
+      "Una carga para manchones en {farm} lleva {amount} de producto. A la cuchara le cabe {spoon}. ¿Cuántas cucharas enteras al ras se ponen sin pasarse?",
     ),
     "percent-mix": topic(
       "Porcentaje de la mezcla",
@@ -194,7 +194,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Producto en un tanque lleno",
       "La dosis de la etiqueta es {rate}. La aspersora de {farm} aplica {carrierRate}, y su tanque se llena hasta {fill}. El producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
       "Para las verduras de {farm} usted calibró la aspersora a {carrierRate}. La etiqueta dice {rate} de un líquido que pesa {density}. ¿Cuánto se pone en {fill} de mezcla ({unit})?",
-      "A una aspersora de huerto en {farm} le caben {fill} y aplica {carrierRate}. ¿Cuánto producto lleva un tanque lleno con una dosis de etiqueta de {rate}, si el producto pesa {density} ({unit})?",
+      "A una aspersora de huerto en {farm} le caben {fill} y aplica {carrierRate}. La dosis de la etiqueta es {rate}, y el producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
       "En el césped de {farm} se aplican {carrierRate}. El producto pesa {density}, y la dosis de la etiqueta es {rate}. ¿Cuánto producto necesita un tanque de {fill} ({unit})?",
     ),
     "spot-tank": topic(

@@ -36,6 +36,7 @@ const words = <T extends string>(
   found: string,
   terms: Readonly<Record<T, string>>,
 ): { readonly found: string; readonly terms: Readonly<Record<T, string>> } => ({ found, terms });
+const flow = { flow: "descarga", caught: "cantidad recogida", catchTime: "tiempo de recolección" };
 const deviations = (what: string): Record<"x" | "mean" | "n", string> => ({
   x: what,
   mean: "promedio",
@@ -251,6 +252,20 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       }),
       "output-rate.average-speed-time": words("tiempo total de las pasadas", {
         x: "tiempo de la pasada {n}",
+      }),
+      "output-rate.flow": words("descarga", { caught: "cantidad recogida", time: "tiempo de recolección" }),
+      "output-rate.average-flow-caught": words("total recogido", { x: "recogido en la prueba {n}" }),
+      "output-rate.average-flow-time": words("tiempo total de las pruebas", { x: "tiempo de la prueba {n}" }),
+      "output-rate.plant-volume": words("volumen por planta", { ...flow, time: "tiempo en cada planta" }),
+      "output-rate.plant-time": words("tiempo en cada planta", { ...flow, volume: "volumen por planta" }),
+      "output-rate.spray-time": words("tiempo de aplicación", { ...flow, volume: "volumen por aplicar" }),
+      "output-rate.cover-time": words("tiempo para la parcela", {
+        area: TREATED,
+        width: SWATH,
+        speed: SPEED,
+        travelTime: "tiempo del recorrido",
+        travelled: "distancia marcada",
+        efficiency: "tiempo en que se aplica, %",
       }),
       "output-rate.rate-at-speed": words("volumen de aplicación a la velocidad nueva", {
         rate: "volumen de aplicación a la velocidad anterior",
@@ -547,6 +562,10 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "clean-water":
         "Calibre con agua limpia. Llene primero la manguera y el aguilón, mida lo que se rellena y use la misma persona, paso, presión y boquillas que el día de la aplicación.",
       protection: "Use el equipo de protección personal que indica la etiqueta al medir, mezclar y aplicar.",
+      drift:
+        "Revise el viento antes y durante la aplicación, y no aplique cuando pueda llevar la deriva a personas, casas, agua, abejas u otros cultivos.",
+      rinse:
+        "Enjuague tres veces cada envase vacío de producto líquido y eche cada enjuague al tanque antes de completarlo con agua.",
       tools:
         "Marque las cucharas, tazas y jeringas que use para pesticidas y nunca las vuelva a usar para alimentos.",
       recalibrate:
@@ -563,21 +582,21 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Después de {done} aplicaciones de {rate}, del límite de {limit} no queda ninguna. Escriba menos.",
       "kind-twice": "{given} está dos veces, y cualquiera puede ir primero. Escríbalo una vez.",
       "corners-alike":
-        "Hay {count} {count:one=esquina distinta;other=esquinas distintas}. Anote al menos {limit} para encerrar terreno.",
+        "Con {count} {count:one=esquina distinta;other=esquinas distintas} no se encierra terreno. Anote al menos {limit}.",
       "boundary-crosses":
-        "El lado de la esquina {a} a la {b} toca el lado de la esquina {c} a la {d} en ({x}, {y}) {unit.unit}. Anote las esquinas en el orden en que las camina.",
+        "El lado de la esquina {a} a la {b} toca el lado de la {c} a la {d} en ({x}, {y}) {unit.unit}. Anote las esquinas en el orden en que las camina.",
       "no-ground-left": "No se puede descontar {taken} de {added}. Debe quedar algo de terreno.",
       latitude: "La latitud va de -90 a 90 grados. En GeoJSON la longitud va primero.",
-      "places-many": "Anote {limit} puntos o menos; hay {given}.",
+      "places-many": "Anote {limit} puntos o menos, no {given}.",
       "hole-outside":
         "Este hueco queda fuera de su parcela. Anote primero el contorno de la parcela y después sus huecos; otra parcela es otro polígono.",
       "holes-too-large":
         "Los huecos son tan grandes como la parcela o más. Anote primero el contorno de la parcela y después sus huecos.",
       "places-alike":
-        "Hay {count} {count:one=punto distinto;other=puntos distintos}. Anote al menos {limit} para encerrar terreno.",
+        "Con {count} {count:one=punto distinto;other=puntos distintos} no se encierra terreno. Anote al menos {limit}.",
       "ring-crosses":
-        "El lado del punto {a} al {b} toca el del {c} al {d} (contados desde 0), que empieza en la longitud {longitude}, latitud {latitude}. No cruce su propio camino.",
-      "list-short": "Anote al menos {limit}; hay {given}.",
+        "El lado del punto {a} al {b} toca el del {c} al {d} (contados desde 0). Anote los puntos en el orden en que los camina.",
+      "list-short": "Anote al menos {limit}, no {given}.",
       "simpson-even":
         "La regla de Simpson necesita un número impar de medidas; hay {given}. Use la regla del trapecio o mida una más.",
       "offsets-zero": "Todas las medidas son 0. Anote los anchos de la parcela.",
@@ -587,7 +606,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "hole-too-wide": "Debe ser menos que el diámetro exterior de {outer}.",
       "spots-over-ground":
         "Los manchones suman {treated}, más que el terreno ({ground}). Revise cuántos son y su tamaño.",
-      "lengths-counted": "{given} no coincide con los {lengths} largos. Anote un largo para cada uno.",
+      "lengths-counted":
+        "{given} no coincide con {lengths:one=el largo anotado;other=los {lengths} largos}. Anote un largo para cada uno.",
       "treated-over-ground":
         "El área tratada ({treated}) es más que el terreno ({ground}). Cuente la parcela una vez aunque la aplique dos veces.",
       "table-too-large":
@@ -595,20 +615,22 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "size-dimension":
         "{given} es {is.dimension}. Una dosis de {rate} necesita {expected.expected}, por ejemplo {example}.",
       "last-before-first": "El último, {last}, está antes del primero, {first}.",
-      "too-many-steps": "Con pasos de {step} son más de {limit} pasos. Anote un paso más grande.",
+      "too-many-steps": "Con pasos de {step} salen más de {limit} pasos. Anote un paso más grande.",
       "amount-too-large": "{amount} es demasiado para medir con estos utensilios. Use una medida más grande.",
       "amount-too-small":
-        "{amount} es muy poco para medir con estos utensilios: lo menos que miden es {least}.",
+        "{amount} es muy poco para medir con estos utensilios, que empiezan en {least}. Use utensilios más finos, o dilúyalo antes si la etiqueta lo permite.",
+      "weight-too-small":
+        "{amount} es muy poco para pesar con estos utensilios: lo menos que pesan es {least}. Use una báscula que lea {marks}.",
       "closest-under":
-        "Estos utensilios no pueden medir {amount} con un error de hasta {limit} (lo más cercano: {off} de menos).",
+        "Estos utensilios no miden {amount} con un error de hasta {limit} (lo más cercano: {off} de menos). Use utensilios más finos, o dilúyalo antes si la etiqueta lo permite.",
       "closest-over":
-        "Estos utensilios no pueden medir {amount} con un error de hasta {limit} (lo más cercano: {off} de más).",
+        "Estos utensilios no miden {amount} con un error de hasta {limit} (lo más cercano: {off} de más). Use utensilios más finos, o dilúyalo antes si la etiqueta lo permite.",
       "marks-missing":
         "Anotó la lectura más chica, {least}, pero no la distancia entre las marcas. Anótela también.",
       "marks-not-weight": "{given} es un volumen y la báscula pesa hasta {capacity}. Anote un peso.",
       "marks-not-volume": "{given} es un peso y la capacidad del utensilio es {capacity}. Anote un volumen.",
       "too-many-marks":
-        "Con marcas de {graduation} hasta {given} son más de {limit} marcas. Revise las unidades.",
+        "Con marcas cada {graduation} hasta {given} salen más de {limit} marcas. Revise las unidades.",
       "no-mark": "Un utensilio de {capacity} no puede tener marcas cada {graduation}.",
       "no-mark-from-least":
         "Un utensilio de {capacity} con marcas cada {graduation} no tiene ninguna marca en {least} o más.",
@@ -624,12 +646,11 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "bulk-density-missing":
         "Anote la densidad aparente de este producto, o pese el producto: una onza de peso llena de 2 a 6 cucharadas al ras.",
       "rows-incomplete":
-        "{catches} medidas no completan hileras de {nozzles} boquillas. Anote lo recogido de cada boquilla de cada hilera.",
+        "{catches} {catches:one=medida no completa;other=medidas no completan} hileras de {nozzles} boquillas. Anote lo recogido de cada boquilla de cada hilera.",
       "plant-spacing": "Anote la distancia de planta a planta: hace falta para el volumen por área.",
       "row-spacing": "Anote la distancia de hilera a hilera: hace falta para el volumen por área.",
       "rated-missing": "Anote la descarga que debe tener cada boquilla.",
-      "rated-unused":
-        "Aquí las boquillas no se comparan con esta descarga. Quítela, o compárelas con la descarga nominal.",
+      "rated-unused": "Aquí no se usa esta descarga. Quítela, o escoja comparar las boquillas con ella.",
       "rated-differs":
         "La descarga nominal de {given} no concuerda con medidas como {first}. Use volúmenes para las dos, o pesos para las dos.",
       "speed-and-width": "Para el volumen de aplicación del aguilón, anote la velocidad y el ancho.",
@@ -642,21 +663,21 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Nada indica qué tan seguras son las lecturas. Anote una resolución o una incertidumbre para uno de estos: {choices.reading}.",
       "day-too-early": "{today} es antes de la calibración del {calibrated}. Revise las dos fechas.",
       "all-ground-treated":
-        "Todo el terreno ({ground}) se cuenta como tratado, pero su franja de prueba medía solo {width} de ancho, como una banda. Si aplica solo en bandas, camas o manchones, escoja eso. Si cubre todo el terreno pasada junto a pasada, escoja parcela completa.",
+        "Todo el terreno ({ground}) se cuenta como tratado, pero su franja de prueba medía solo {width}, como una banda. Escoja bandas, camas o manchones, o parcela completa si aplica todo.",
       "bands-without-gap":
-        "Bandas de {band} de ancho en hileras cada {spacing} no dejan espacio, así que se trata todo el terreno. Si aplica solo una banda, anote su ancho. Si aplica todo, escoja parcela completa.",
+        "Bandas de {band} de ancho en hileras cada {spacing} no dejan espacio, así que se trata todo el terreno. Revise el ancho de la banda, o escoja parcela completa si aplica todo.",
       "swath-is-spacing-strong":
-        "El ancho de su franja de prueba, {width}, es la distancia entre hileras, pero lo que trata mide {band} de ancho. Si en la franja solo aplicó eso, anótelo como ancho de aplicación: si no, la mezcla queda {times} veces más fuerte de lo debido.",
+        "El ancho de la franja, {width}, es el de las hileras, pero una pasada trata {pass}. Si aplicó así la franja, anote {pass}: si no, la mezcla queda {times} veces más fuerte.",
       "swath-is-spacing-weak":
-        "El ancho de su franja de prueba, {width}, es la distancia entre hileras, pero lo que trata mide {band} de ancho. Si en la franja solo aplicó eso, anótelo como ancho de aplicación: si no, la mezcla queda {times} veces más débil de lo debido.",
+        "El ancho de la franja, {width}, es el de las hileras, pero una pasada trata {pass}. Si aplicó así la franja, anote {pass}: si no, la mezcla queda {times} veces más débil.",
       "swath-is-not-band-strong":
-        "Su franja de prueba medía {width} de ancho, pero una pasada trata {pass}: con estas dos medidas la mezcla puede quedar {times} veces más fuerte de lo debido. Revise el ancho de la franja, el de la banda y cuántas hileras aplica en una pasada.",
+        "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más fuerte. Revise el ancho de la franja, el de la banda y las hileras por pasada.",
       "swath-is-not-band-weak":
-        "Su franja de prueba medía {width} de ancho, pero una pasada trata {pass}: con estas dos medidas la mezcla puede quedar {times} veces más débil de lo debido. Revise el ancho de la franja, el de la banda y cuántas hileras aplica en una pasada.",
+        "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más débil. Revise el ancho de la franja, el de la banda y las hileras por pasada.",
       "rate-low":
         "El volumen de aplicación es {rate}, menos de lo usual para estas aspersoras (desde {limit}). Revise las unidades de la franja y de lo que rellenó, y calibre de nuevo.",
       "rate-high":
-        "El volumen de aplicación es {rate}, más de lo usual para estas aspersoras (hasta {limit}). Revise las unidades de la franja y de lo que rellenó, y calibre de nuevo.",
+        "El volumen de aplicación es {rate}, más de lo usual para {application.application} (hasta {limit}). Revise las unidades de la franja y de lo que rellenó, y el tipo de aplicación.",
       "speed-low":
         "La velocidad es {speed}, más lenta que un paso constante ({limit}). Tome de nuevo el tiempo del recorrido.",
       "speed-high":
@@ -669,16 +690,16 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "runs-disagree-one":
         "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. Repita la prueba {run}, que se sale de las demás.",
       "runs-disagree-first":
-        "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. La primera usó más, lo que pasa cuando la manguera y el aguilón empiezan vacíos. Llénelos primero y repítala.",
+        "Las pruebas difieren en más de {limit} (de {lowest} a {highest}), y la primera usó más. Si la manguera y el aguilón empezaron vacíos, llénelos y repítala.",
       "runs-disagree-lines":
-        "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. La primera usó {filled} más, más o menos lo que contienen la manguera y el aguilón: estaban vacíos. Llénelos primero y repítala.",
+        "Las pruebas difieren en más de {limit} (de {lowest} a {highest}). La primera usó {filled} más, como lo que llena una manguera y un aguilón vacíos: llénelos y repítala.",
       "lines-uncharged":
-        "La manguera y el aguilón contienen {lines}, {percent} de lo usado ({used}). Si estaban vacíos al empezar, la mezcla quedará muy débil: llénelos primero, repita la franja y anote las dos pruebas.",
+        "La manguera y el aguilón contienen {lines}, {percent} de lo usado ({used}). Si empezaron vacíos, la mezcla quedará muy débil: llénelos y repita la franja.",
       "calibration-age-unknown":
         "Esta calibración es del {date} y falta la fecha de hoy. Anótela para revisar la antigüedad y las condiciones.",
       "calibration-stale": "Cambió desde la calibración: {changed.condition}. Calibre de nuevo.",
       "calibration-stale-rate":
-        "Cambió desde la calibración: {changed.condition}. Espere {expected} en lugar de {rate}. Calibre de nuevo.",
+        "Cambió desde la calibración: {changed.condition}. Calibre de nuevo: espere {expected} en lugar de {rate}.",
       "calibration-old":
         "La calibración tiene {age} {age:one=día;other=días}, y las boquillas se desgastan. Calibre de nuevo.",
       "mix-over-tank":
@@ -688,7 +709,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "lines-large":
         "La manguera y el aguilón contienen {lines}, que es {percent} del tanque de {tank}. Revise ese número y su unidad.",
       "last-load-small":
-        "La última carga es de solo {last}. La bomba quizá no la saque toda, y las dosis chicas son difíciles de medir. Divida la mezcla en cargas iguales.",
+        "La última carga es de solo {last}: es difícil medir para ella, y la bomba quizá no la saque toda. Divida la mezcla en cargas iguales.",
       "water-without-product":
         "Agregar {water} de agua sin producto baja la mezcla a {strength} de su concentración, y la parcela recibe menos dosis. Agregue producto también para esa agua, o no la agregue.",
       "scale-needed":
@@ -730,7 +751,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "left-or-used": "Anote lo que sobró, o lo que se usó en cada parcela.",
       "left-and-used": "Anote lo que sobró o lo que se usó en cada parcela, no las dos cosas.",
       "used-of-each-plot":
-        "Hay {plots} {plots:one=parcela;other=parcelas} y {given} {given:one=cantidad;other=cantidades}. Anote una para cada parcela, en el orden del plan.",
+        "El plan tiene {plots} {plots:one=parcela;other=parcelas}, no {given}. Anote una cantidad para cada una, en el orden del plan.",
       "used-over-mixed":
         "No se puede usar {given} de lo que se preparó ({mixed}). Si se preparó más, anote cuánto.",
       "left-over-mixed":
@@ -741,9 +762,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "record-after-today": "Este registro es del {given}, después de {today}. Revise las dos fechas.",
       "seed-empty": "Este número no da ningún problema. Escoja otro.",
       "bands-overlap":
-        "Bandas de {width} de ancho cada {spacing} se traslapan: ahí cae doble dosis. Revise los dos anchos, o anote todo el terreno si lo aplica completo.",
+        "Bandas de {width} de ancho cada {spacing} se traslapan: ahí cae doble dosis. Revise los dos anchos, o escoja parcela completa si aplica todo.",
       "sides-overlap":
-        "Dos lados de {width} cada {spacing} se traslapan: ahí cae doble dosis. Revise los dos anchos, o anote todo el terreno si lo aplica completo.",
+        "Dos lados de {width} en hileras cada {spacing} se traslapan: ahí cae doble dosis. Revise los dos anchos, o escoja parcela completa si aplica todo.",
       "overlap-too-wide": "Debe ser menos que la pasada entera de {width}.",
       "passes-uncountable":
         "Un ancho de {swath} en un lado de {side} da demasiadas pasadas para contarlas. Revise las unidades.",
@@ -891,7 +912,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "field-misspelled": "Aquí no hay ningún campo {given.kind}. ¿Quiso decir {meant}?",
       "part-missing": "Falta esta parte.",
       "list-expected": "Esto debe ser una lista, no {given.kind}.",
-      "list-long": "Anote {limit} o menos; hay {given}.",
+      "list-long": "Anote {limit} o menos, no {given}.",
       "list-missing": "Anote al menos {limit}.",
       "list-of-so-many": "Anote {expected.expected}, no una lista de {given}.",
       "list-of-expected": "Anote {expected.expected}, no {given.kind}.",
@@ -924,7 +945,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "basis-unfit":
         "Anote este porcentaje como {choices}, no {given}: v/v es por volumen, w/v peso en volumen, w/w por peso.",
       "basis-missing": "¿{given} de qué? Escriba {given} v/v (por volumen) o {given} w/v (peso en volumen).",
-      "choose-unit": "Escoja una unidad, por ejemplo {example}.",
+      "choose-unit": 'Escoja una unidad, por ejemplo "{example}".',
       "areas-of-two-kinds": "No se puede sumar {given.area} con {first.area}. Use áreas de un solo tipo.",
       "bases-differ":
         "No se puede combinar {givenUnit.unit} {given.basis} con {firstUnit.unit} {first.basis}. Use un solo tipo: todo por volumen (v/v), o todo por peso (w/v o w/w).",
@@ -958,8 +979,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "unit-unfinished": "Termine la unidad {given}.",
       "unread-no-such-basis":
         "No se pudo leer {given}. Escriba v/v (por volumen), w/v (peso en volumen) o w/w (por peso).",
-      "unit-unknown": "Aquí no se conoce la unidad {given.kind}. Use una como {example}.",
-      "unit-misspelled": "Aquí no se conoce la unidad {given.kind}. ¿Quiso decir {meant}?",
+      "unit-unknown": 'Aquí no se conoce la unidad {given.kind}. Use una como "{example}".',
+      "unit-misspelled": 'Aquí no se conoce la unidad {given.kind}. ¿Quiso decir "{meant}"?',
       "result-out-of-reach":
         "El resultado es demasiado grande o demasiado chico para calcular. Revise los números y sus unidades.",
       "acre-or-are": '¿{given} es un acre o un área (100 metros cuadrados)? Escriba "ac" o "are".',
@@ -983,13 +1004,13 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "unread-space-missing":
         "No se pudo leer {given}. Ponga un espacio entre la unidad y el número que sigue.",
       "ucum-other-acre":
-        "El acre en {given} no está hecho de yardas internacionales. Escriba el acre como {example}.",
-      "ucum-unknown": "Aquí no se conoce el código UCUM {given}. Use uno como {example}.",
+        'El acre en {given} no está hecho de yardas internacionales. Escriba el acre como "{example}".',
+      "ucum-unknown": 'Aquí no se conoce el código UCUM {given}. Use uno como "{example}".',
       "version-unknown":
         "Aquí no se puede leer la versión {given.kind}. La escribió una versión más nueva de esta biblioteca: actualice, o anote los datos de nuevo.",
       "schema-unknown": "Use aquí un esquema de swath-to-spoon, por ejemplo planInputSchema().",
       "sheet-expected": "Esto no es una hoja. Haga primero la hoja.",
-      "choose-code": "Anote un código UCUM, por ejemplo {example}.",
+      "choose-code": 'Anote un código UCUM, por ejemplo "{example}".',
       "figure-expected": "Un dato es un número, un texto, una lista de textos o un número con su unidad.",
       "formula-unreadable": "{given.kind} no es una fórmula.",
       "nonce-unreadable": "Esto no es un nonce en base64, por ejemplo c3ByYXk=.",
@@ -1004,6 +1025,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         time: "un tiempo",
         pressure: "una presión",
         fraction: "una fracción",
+        count: "un número de plantas",
         speed: "una velocidad",
         flow: "un volumen por tiempo",
         massFlow: "un peso por tiempo",
@@ -1014,6 +1036,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         massFraction: "un peso en un peso",
         volumePerLength: "un volumen por largo",
         massPerLength: "un peso por largo",
+        volumePerCount: "un volumen por planta",
+        massPerCount: "un peso por planta",
       },
       expected: {
         length: "un largo",
@@ -1023,6 +1047,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         time: "un tiempo",
         pressure: "una presión",
         fraction: "una fracción",
+        count: "un número de plantas",
         speed: "una velocidad",
         flow: "un volumen por tiempo",
         massFlow: "un peso por tiempo",
@@ -1033,6 +1058,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         massFraction: "un peso en un peso",
         volumePerLength: "un volumen por largo",
         massPerLength: "un peso por largo",
+        volumePerCount: "un volumen por planta",
+        massPerCount: "un peso por planta",
         amount: "una cantidad",
         ratePerArea: "una dosis por área",
         labelRate: "la dosis de la etiqueta",
@@ -1057,6 +1084,14 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         ground: "el terreno",
         liquid: "el líquido",
         density: "la densidad",
+      },
+      application: {
+        broadcast: "una aplicación total",
+        band: "una aplicación en bandas",
+        "tree-rows": "hileras de árboles",
+        hand: "una pistola de mano",
+        turf: "césped",
+        drench: "una aplicación al suelo con mucha agua",
       },
       reading: {
         used: USED,
@@ -1136,6 +1171,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "500 mL cylinder": plural("probeta de 500 mL", "probetas de 500 mL"),
       "1000 mL cylinder": plural("probeta de 1000 mL", "probetas de 1000 mL"),
       "200 g scale": plural("báscula de 200 g", "básculas de 200 g"),
+      "0.01 g scale": plural("báscula de 0.01 g", "básculas de 0.01 g"),
       "5 kg scale": plural("báscula de 5 kg", "básculas de 5 kg"),
       "5 lb scale": plural("báscula de 5 libras", "básculas de 5 libras"),
       "50 lb scale": plural("báscula de 50 libras", "básculas de 50 libras"),
@@ -1171,6 +1207,10 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       metric_tbsp: plural("cucharada métrica", "cucharadas métricas"),
       au_tbsp: plural("cucharada australiana", "cucharadas australianas"),
       metric_cup: plural("taza métrica", "tazas métricas"),
+      plant: plural("planta", "plantas"),
+      tree: plural("árbol", "árboles"),
+      pot: plural("maceta", "macetas"),
+      spot: plural("punto", "puntos"),
       oz: plural("onza de peso", "onzas de peso"),
       lb: plural("libra", "libras"),
       mph: plural("milla por hora", "millas por hora"),
@@ -1190,6 +1230,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "volume = rate x area, by definition": "volumen = volumen de aplicación x área, por definición",
       "definition of a speed": "definición de velocidad",
       "definition of speed": "definición de velocidad",
+      "definition of an average flow": "definición de una descarga promedio",
       "definition of an average speed": "definición de velocidad promedio",
       "definition of a mean": "definición de promedio",
       "definition of a flow": "definición de descarga",

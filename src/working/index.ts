@@ -25,6 +25,7 @@ export { stockDilutionWorking as stockDilution } from "../household/stock-diluti
 export { volumeOfWeightWorking as volumeOfWeight } from "../household/volume-of-weight.js";
 export { rateOfWorking as rateOf } from "../output-rate/calibration.js";
 export { catchRateWorking as catchRate } from "../output-rate/catch.js";
+export { timeToCoverWorking as timeToCover } from "../output-rate/cover-time.js";
 export {
   densityFactorWorking as densityFactor,
   solutionForWaterWorking as solutionForWater,
@@ -54,6 +55,13 @@ export {
   stripRunsWorking as stripRuns,
 } from "../output-rate/strip-runs.js";
 export { checkAgainstTargetWorking as checkAgainstTarget } from "../output-rate/target-check.js";
+export {
+  averageFlowWorking as averageFlow,
+  flowFromWorking as flowFrom,
+  timePerPlantWorking as timePerPlant,
+  timeToSprayWorking as timeToSpray,
+  volumePerPlantWorking as volumePerPlant,
+} from "../output-rate/timing.js";
 export { treeRowRateWorking as treeRowRate } from "../output-rate/tree-row.js";
 export { rateUncertaintyWorking as rateUncertainty } from "../output-rate/uncertainty.js";
 export { whatChangedWorking as whatChanged } from "../output-rate/what-changed.js";

@@ -42,13 +42,13 @@ export interface FieldCard {
 }
 
 /**
- * The field card of a plan: load by load what to pour, in which order, measured with what, with a box to tick for each
- * step; refusals and warnings on top, the cautions below.
+ * The field card of a plan: load by load what to pour, in which order and measured with what, with a box to tick for each step.
+ * Refusals and warnings stand on top, the cautions below.
  *
- * Half the water goes in first, then the products in their order of mixing (the order of the job where that is not
- * known), then water up to the mark: common practice, no source; the label's own order takes precedence, and the card says
- * so. Printed amounts are rounded down. If the plan refuses the job, the card says so and gives no mixing steps; the
- * worksheet still has the figures.
+ * Half the water goes in first, then the products in their order of mixing (the order of the job where that is not known), then
+ * water up to the mark: common practice, no source. The label's own order takes precedence, and the card says so. Printed
+ * amounts are rounded down. If the plan refuses the job, the card says so and gives no mixing steps; the worksheet still has
+ * the figures.
  *
  * @param plan - a finished plan
  * @param options - as for `worksheet`

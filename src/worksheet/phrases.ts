@@ -73,7 +73,7 @@ function isFigure(figure: unknown): boolean {
   return Number.isFinite(value) && typeof unit === "string";
 }
 
-const SENTENCE: ObjectField<Pick<Sayable, "key" | "figures" | "message">> = /* @__PURE__ */ object({
+const SENTENCE: ObjectField<Sayable> = /* @__PURE__ */ object({
   key: text("Which sentence."),
   figures: /* @__PURE__ */ new FiguresField("Its figures."),
   message: text("The same in English."),
@@ -104,8 +104,8 @@ const SENTENCE: ObjectField<Pick<Sayable, "key" | "figures" | "message">> = /* @
  */
 export function issueText(issue: Issue | Warning | LabelFinding, options: PhraseOptions = {}): string {
   const writer = phraseWriter(options);
-  const { key, figures, message, severity } = checked<Sayable>(issue, ISSUE, "issue");
-  return sentenceOf({ ...checked({ key, figures, message }, SENTENCE, "issue"), severity }, writer);
+  const { key, figures, message } = checked<Sayable>(issue, ISSUE, "issue");
+  return sentenceOf(checked({ key, figures, message }, SENTENCE, "issue"), writer);
 }
 
 const DOSE: AsGivenField<MeasuredDose | NotMeasurable> = asGiven<MeasuredDose | NotMeasurable>(

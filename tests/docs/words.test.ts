@@ -1,12 +1,11 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { faultsOfSentence, sentencesIn } from "../helpers/plain-words.ts";
 
 // What people read in the documents: their sentences and tables, but no code, no drawings and no tables that are generated.
 
 const GENERATED = new Set(["docs/conformance.md"]);
-const MOST_WORDS = 30;
-const MOST_DIGITS = 6;
 
 const pagesIn = (folder: string): string[] =>
   readdirSync(folder)
@@ -15,15 +14,6 @@ const pagesIn = (folder: string): string[] =>
 const examples = readdirSync("examples", { withFileTypes: true }).filter((entry) => entry.isDirectory());
 const folders = [".", "docs", "examples", ...examples.map(({ name }) => join("examples", name))];
 const pages = folders.flatMap(pagesIn).filter((page) => !GENERATED.has(page));
-
-/** Why a sentence can't stay, or nothing. `Given …;` is how messages once began. */
-const FAULTS: readonly (readonly [name: string, pattern: RegExp])[] = [
-  ["a number is given or shown, not told", /\b(?:told|(?<!can't )tells?|telling)\b/i],
-  ["say needed or expected, not wanted", /\b(?:wanted|unwanted)\b/i],
-  ["say split, not parted", /\bparted\b/i],
-  ['"Given …;"', /\bGiven [^.]*;/],
-  ["an identifier outside code", /\b[A-Za-z0-9]+_[A-Za-z0-9_]+/],
-];
 
 interface Block {
   readonly line: number;
@@ -72,41 +62,19 @@ const proseOf = (text: string): string =>
 /** Each sentence with the line that it begins on. */
 function sentencesOf({ line, text }: Block): Block[] {
   const prose = proseOf(text);
-  const sentences: Block[] = [];
-  let start = 0;
-  for (const { index, 0: stop } of [...prose.matchAll(/[.!?:]["”)*_]*\s+(?=["“(*[]*[\p{Lu}\d])|$/gu)]) {
-    const sentence = prose.slice(start, index + stop.length);
-    if (sentence.trim() !== "")
-      sentences.push({ line: line + prose.slice(0, start).split("\n").length - 1, text: sentence.trim() });
-    start = index + stop.length;
-  }
-  return sentences;
-}
-
-const wordsOf = (sentence: string): string[] =>
-  sentence.split(/\s+/).filter((word) => /[\p{L}\p{N}]/u.test(word));
-
-/** Numbers of more digits than anybody reads: zeros at either end don't count. */
-function longNumbers(sentence: string): string[] {
-  const numbers = sentence.match(/(?<![\w.])\d[\d,]*(?:\.\d+)?/g) ?? [];
-  return numbers.filter((number) => {
-    const digits = number.replace(/[,.]/g, "").replace(/^0+/, "");
-    return (number.includes(".") ? digits : digits.replace(/0+$/, "")).length > MOST_DIGITS;
-  });
+  return sentencesIn(prose).map((one) => ({
+    line: line + prose.slice(0, one.start).split("\n").length - 1,
+    text: one.text,
+  }));
 }
 
 /** What is wrong with a page, each with its line. */
 function faultsOf(page: string): string[] {
   return blocksOf(page)
     .flatMap(sentencesOf)
-    .flatMap(({ line, text }) => {
-      const shown = text.replace(/\s+/g, " ");
-      const faults = FAULTS.filter(([, pattern]) => pattern.test(text)).map(([name]) => name);
-      const words = wordsOf(text).length;
-      if (words > MOST_WORDS) faults.push(`${words} words in a sentence, at most ${MOST_WORDS}`);
-      faults.push(...longNumbers(text).map((number) => `${number} has more than ${MOST_DIGITS} digits`));
-      return faults.map((fault) => `${line}: ${fault}: ${shown}`);
-    });
+    .flatMap(({ line, text }) =>
+      faultsOfSentence(text).map((fault) => `${line}: ${fault}: ${text.replace(/\s+/g, " ")}`),
+    );
 }
 
 describe("the words of the documents", () => {

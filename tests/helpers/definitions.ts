@@ -26,6 +26,8 @@ export const DEFINITIONS: Record<string, Rational> = {
   mm: d("0.001"),
   cm: d("0.01"),
   m: d("1"),
+  "100m": d("100"),
+  "1000m": d("1000"),
   km: d("1000"),
   in2: inch.times(inch),
   ft2: foot.times(foot),
@@ -35,6 +37,8 @@ export const DEFINITIONS: Record<string, Rational> = {
   "100ft2": foot.times(foot).times(d("100")),
   "1000ft2": foot.times(foot).times(d("1000")),
   cm2: d("0.0001"),
+  "100m2": d("100"),
+  "1000m2": d("1000"),
   are: d("100"),
   m2: d("1"),
   ha: d("10000"),
@@ -77,6 +81,11 @@ export const DEFINITIONS: Record<string, Rational> = {
   "%": d("0.01"),
   ppm: d("0.000001"),
   "1": d("1"),
+  plant: d("1"),
+  tree: d("1"),
+  pot: d("1"),
+  spot: d("1"),
+  "1000plant": d("1000"),
 };
 
 /** The exact number of `to` in one `from`, for simple units and compounds. */

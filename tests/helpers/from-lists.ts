@@ -11,6 +11,7 @@ import {
   TextField,
   TupleField,
 } from "../../src/units/fields.ts";
+import { refusal } from "../../src/units/message.ts";
 import { type Demand, QuantityField, UnitField } from "../../src/units/quantity-field.ts";
 import { unitsIn, usualUnit } from "../../src/units/systems.ts";
 import type { Dimension } from "../../src/units/types.ts";
@@ -103,16 +104,20 @@ function quantityBy({ dimensions, range, of, unmarked, bases, measured }: Demand
   });
 }
 
-/** A reader that takes any text for what is expected: what is left is what the field list says, whatever text says. */
+// Any program sees that.
+const hasUnit = (text: string): boolean => /[^\d\s.,+-]/.test(text);
+const unitMissing = (): Error => refusal("incomplete", "unit-missing", "", "Add a unit.");
+
+/** A reader that takes any text with a unit for what is expected: what is left is what the field list says. */
 export const ANY_TEXT: TextReader = {
-  quantity: (_, [dimension = "length"]) => ({
-    value: 1,
-    unit: usualUnit(dimension, unitsIn("us")),
-  }),
+  quantity: (text, [dimension = "length"]) => {
+    if (!hasUnit(text)) throw unitMissing();
+    return { value: 1, unit: usualUnit(dimension, unitsIn("us")) };
+  },
   number: () => 1,
 };
 
-/** The same field without what its parts have to do with one another, and with any text taken for a right quantity. */
+/** The same field without what its parts have to do with one another, and with any text that has a unit taken for a right quantity. */
 export function withoutAgreements<T>(field: Field<T>): Field<T> {
   const same = (change: object): Field<T> =>
     Object.assign(Object.create(Object.getPrototypeOf(field)), field, change);
@@ -138,13 +143,19 @@ export function withoutAgreements<T>(field: Field<T>): Field<T> {
     const [dimension] = field.demand.dimensions as readonly [Dimension];
     const [basis] = dimension === "fraction" ? (field.demand.bases ?? []) : [];
     const unit = usualUnit(dimension, unitsIn("us"));
-    return same({ fromText: () => ({ value: 1, unit, ...(basis && { basis }) }) });
+    const fromText = (text: string, check: Check) =>
+      hasUnit(text) ? { value: 1, unit, ...(basis && { basis }) } : check.caught(unitMissing());
+    return same({ fromText });
   }
   // Each place as the first one: which place a number stands in, no JSON Schema of two drafts says.
   if (field instanceof TupleField)
     return same({ items: field.items.map(() => withoutAgreements(field.items[0] as Field<unknown>)) });
   return field;
 }
+
+/** What JSON Schema has no word for, and no change of a field list: a day, a time or a zone that is none, a number next to nothing, a density no product has. */
+export const beyondJsonSchema = (key: string): boolean =>
+  /^(enter-date|date.*|time.*|zone-unknown|too-small|density-impossible)$/.test(key);
 
 /** How many faults a field finds in a value, whatever its texts say. */
 export function faultsIn(

@@ -33,6 +33,7 @@ const changed = (what: string) => ({
   found: `Faktor wegen: ${what}`,
   terms: { before: `${what} bei der Eichung`, now: `${what} jetzt` },
 });
+const flow = { flow: "Ausstoß", caught: "aufgefangene Menge", catchTime: "Auffangzeit" };
 const scatter = (what: string) => ({ x: what, mean: "Mittel", n: "Anzahl" });
 
 /** Everything in German. */
@@ -203,6 +204,29 @@ export const GERMAN: Messages = {
     "output-rate.time-for": { found: "Zeit für die Strecke", terms: { distance: DISTANCE, speed: SPEED } },
     "output-rate.average-speed-distance": { found: "ganze Strecke", terms: { x: "Strecke, Fahrt {n}" } },
     "output-rate.average-speed-time": { found: "ganze Zeit", terms: { x: "Zeit, Fahrt {n}" } },
+    "output-rate.flow": {
+      found: "Ausstoß",
+      terms: { caught: "aufgefangene Menge", time: "Auffangzeit" },
+    },
+    "output-rate.average-flow-caught": { found: "alles Aufgefangene", terms: { x: "Probe {n}" } },
+    "output-rate.average-flow-time": { found: "ganze Zeit", terms: { x: "Zeit, Probe {n}" } },
+    "output-rate.plant-volume": {
+      found: "Menge je Pflanze",
+      terms: { ...flow, time: "Zeit je Pflanze" },
+    },
+    "output-rate.plant-time": { found: "Zeit je Pflanze", terms: { ...flow, volume: "Menge je Pflanze" } },
+    "output-rate.spray-time": { found: "Spritzzeit", terms: { ...flow, volume: "Menge zu spritzen" } },
+    "output-rate.cover-time": {
+      found: "Zeit für das Stück",
+      terms: {
+        area: TREATED,
+        width: SWATH,
+        speed: SPEED,
+        travelTime: "Fahrzeit",
+        travelled: "abgesteckte Strecke",
+        efficiency: "Anteil der Spritzzeit in Prozent",
+      },
+    },
     "output-rate.rate-at-speed": {
       found: "Ausbringmenge beim neuen Tempo",
       terms: { rate: "Ausbringmenge beim alten Tempo", speed: "altes Tempo", newSpeed: "neues Tempo" },
@@ -529,6 +553,8 @@ export const GERMAN: Messages = {
     label: "Es gilt die Gebrauchsanleitung.",
     "clean-water": "Nur mit klarem Wasser eichen.",
     protection: "Die vorgeschriebene Schutzkleidung tragen.",
+    drift: "Nicht spritzen, wenn der Wind die Brühe abtreiben kann.",
+    rinse: "Leere Behälter dreimal in den Tank ausspülen.",
     tools: "Messgeräte nur für Pflanzenschutzmittel verwenden.",
     recalibrate: "Nach jeder Änderung neu eichen.",
     "local-rules": "Es gelten die Vorschriften am Ort.",

@@ -66,7 +66,7 @@ function pairsOf(node: ts.Node): Pair[] {
     if (name === "refusal")
       return passedOn(key, template) ? [] : [[key as ts.Expression, template as ts.Expression]];
     if (name === "noStock") return [[node.arguments[0] as ts.Expression, node.arguments[1] as ts.Expression]];
-    if (name === "warning") {
+    if (name === "warning" || name === "finding") {
       const [code, , , words, , own] = node.arguments;
       return passedOn(own, words) ? [] : [[(own ?? code) as ts.Expression, words as ts.Expression]];
     }
@@ -85,16 +85,6 @@ function pairsOf(node: ts.Node): Pair[] {
       ];
     }
   }
-  if (
-    ts.isVariableDeclaration(node) &&
-    node.name.getText() === "SENTENCES" &&
-    node.initializer &&
-    ts.isObjectLiteralExpression(node.initializer)
-  )
-    return node.initializer.properties.filter(ts.isPropertyAssignment).map((one) => {
-      const { elements } = one.initializer as ts.ArrayLiteralExpression;
-      return [(one.name as ts.StringLiteral).text, elements[2] as ts.Expression];
-    });
   return [];
 }
 

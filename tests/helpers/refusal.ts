@@ -1,5 +1,6 @@
 import { expect } from "vitest";
 import { type ErrorCode, SprayMathError } from "../../src/errors.ts";
+import { faultsOfIssue } from "./plain-words.ts";
 
 /** What `work` throws, which must be the library's own error, with sentences that an app could show. */
 export function refusal(work: () => unknown): SprayMathError {
@@ -8,6 +9,7 @@ export function refusal(work: () => unknown): SprayMathError {
   } catch (error) {
     if (!(error instanceof SprayMathError)) throw error;
     expect(error.message).toMatch(/^["A-Z0-9].{8,}[.?)]$/s);
+    expect([error, ...error.issues].flatMap((issue) => faultsOfIssue(issue))).toEqual([]);
     return error;
   }
   throw new Error("nothing was refused");

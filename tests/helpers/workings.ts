@@ -17,6 +17,10 @@ const passes = [
   { distance: qty(200, "ft"), time: qty(45, "s") },
   { distance: qty(60, "m"), time: qty(0.7, "min") },
 ] as const;
+const timed = [
+  { caught: qty(75, "fl_oz"), time: qty(45, "s") },
+  { caught: qty(2, "L"), time: qty(0.7, "min") },
+] as const;
 const runs = {
   runs: [2, 2.1, 2.5].map((v) => ({ used: qty(v, "L"), swath: qty(2, "m"), distance: qty(50, "yd") })),
 };
@@ -167,6 +171,24 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
   speedFrom: [working.speedFrom(passes[1])],
   averageSpeed: [working.averageSpeed({ passes })],
   timeFor: [working.timeFor({ distance: qty(200, "ft"), speed: qty(4, "km/h") })],
+  flowFrom: [working.flowFrom(timed[0])],
+  averageFlow: [working.averageFlow({ catches: timed })],
+  volumePerPlant: [
+    working.volumePerPlant({ flow: timed[0], time: qty(0.1, "min") }),
+    working.volumePerPlant({ flow: qty(0.5, "gal/min"), time: qty(4, "s") }),
+  ],
+  timePerPlant: [
+    working.timePerPlant({ flow: timed[1], each: qty(9, "fl_oz") }),
+    working.timePerPlant({ flow: qty(0.5, "gal/min"), each: qty(90, "mL") }),
+  ],
+  timeToSpray: [
+    working.timeToSpray({ flow: timed[1], volume: qty(4, "gal") }),
+    working.timeToSpray({ flow: qty(0.5, "gal/min"), volume: qty(15, "L") }),
+  ],
+  timeToCover: [
+    working.timeToCover({ area: treated, width: ft, speed: qty(3, "mph") }),
+    working.timeToCover({ area: treated, width: ft, speed: passes[1], efficiencyPercent: 65 }),
+  ],
   rateAtSpeed: [
     working.rateAtSpeed({ rate: qty(20, "gal/ac"), speed: qty(3, "mph"), newSpeed: qty(4, "km/h") }),
   ],

@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { SprayMathError } from "../../src/index.ts";
 import { exportedFunctions, exportedValues, madeHere, waysIn } from "../helpers/every-export.ts";
 import { diceFrom, everyObjectIn, hostileArguments, pictureOf } from "../helpers/hostile.ts";
+import { faultsOfIssue } from "../helpers/plain-words.ts";
 import { runs } from "../helpers/runs.ts";
 
 // Whatever is passed to any function of the package, what comes back is a result or a SprayMathError, nothing else.
@@ -28,6 +29,8 @@ function faultOfError(error: unknown): string | undefined {
     if (typeof path !== "string" || path.length > 400) return `has the path ${inspect(path)}`;
     if (message.length < 8 || message.length > 800) return `has a message of ${message.length} letters`;
     if (/undefined|\[object/.test(message)) return `says: ${message}`;
+    const [fault] = faultsOfIssue({ message, figures });
+    if (fault !== undefined) return `says what isn't plain: ${fault}`;
     if (JSON.stringify(figures).length > 4000) return "has figures without end";
   }
   return undefined;

@@ -92,8 +92,10 @@ describe("ground area where the label means treated area", () => {
     );
   });
 
-  it("is questioned where a plan is calibrated on a band and treats all of the ground", () => {
-    expect(warned({ calibration: { ...STRIP, swath: qty(30, "in") } })).toContain("all-ground-treated");
+  it("is questioned where a plan is calibrated on a band, speaks of rows and treats all of the ground", () => {
+    const band = { ...STRIP, swath: qty(30, "in") };
+    const sprayer = { tank: qty(4, "gal"), rowsPerPass: 2 };
+    expect(warned({ calibration: band, sprayer })).toContain("all-ground-treated");
   });
 
   it("does not happen to bands: a plan orders for the bands and not for the ground between", () => {
@@ -228,7 +230,7 @@ describe("an empty boom at the start of the test run", () => {
       ...JOB,
       calibration: { kind: "strip-runs", runs: [run(74), run(64), run(64)] },
     });
-    expect(warnings.map(({ message }) => message).join()).toContain("hose and boom start empty");
+    expect(warnings.map(({ message }) => message).join()).toContain("hose and boom started empty");
   });
 
   it("is asked about where a single strip cannot tell, and cautioned against on every plan", () => {

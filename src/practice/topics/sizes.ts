@@ -21,7 +21,7 @@ export function numbers(min: number, max: number, by: number): readonly number[]
 
 /**
  * The units of a system, and the sizes that small farms and their sprayers have in it: common practice, no source. Lengths
- * of rows and strips in feet are multiples of 5.5, the third part of a rod: an acre is 43,560 square feet, and with 121 in
+ * of rows and strips in feet are multiples of 5.5, the third part of a rod. An acre is 43,560 square feet, and with 121 in
  * it only such lengths come to round parts of an acre.
  */
 export interface Sizes extends SystemUnits {

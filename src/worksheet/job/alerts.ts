@@ -1,6 +1,7 @@
 import type { Figures } from "../../errors.js";
 import type { Plan } from "../../plan/result.js";
 import type { Severity } from "../../plan/warnings.js";
+import { asRead } from "../../units/message.js";
 import type { PhraseWords } from "../words/messages.js";
 import { ownText, type Writer } from "../words/writer.js";
 
@@ -37,20 +38,20 @@ export interface Sayable {
   readonly figures: Figures;
   /** The same in English. */
   readonly message: string;
-  /** How much a warning matters. */
-  readonly severity?: Severity | undefined;
 }
+
+// As many digits as figures are ever read with.
+const AS_THEY_ARE = 12;
 
 /** An error or a warning in the table's words; in English where its key has none. */
 export function sentenceOf(
-  { key, figures, message, severity }: Sayable,
+  { key, figures, message }: Sayable,
   { messages, fill }: Pick<Writer<PhraseWords>, "messages" | "fill">,
 ): string {
   const { issues, text } = messages;
   const template = ownText(issues, key);
   if (template === undefined) return message;
-  // A grower compares a warning with a tape or a jug; what was typed is repeated as it was.
-  const issue = fill(template, figures, severity === undefined ? 6 : 4);
+  const issue = fill(template, asRead(figures), AS_THEY_ARE);
   if (figures.product === undefined || /\{product[.}]/.test(template)) return issue;
   return fill(figures.plot === undefined ? text.ofProduct : text.ofProductOnPlot, { ...figures, issue });
 }

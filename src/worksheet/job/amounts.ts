@@ -60,8 +60,8 @@ interface PrintedAmounts {
 }
 
 /**
- * Rounds a product's amounts for print so that the printed ones add up to the printed total: all get the decimals that
- * give the smallest of them four significant digits, and all are rounded down, so that nothing printed is over.
+ * Rounds a product's amounts for print so that the printed ones add up to the printed total. All get the decimals that give the
+ * smallest of them four significant digits. All are rounded down, so nothing printed is over.
  */
 function printedAmounts(amounts: readonly Quantity[]): PrintedAmounts {
   // No spread: a job may have more loads than a call has room for arguments.

@@ -12,6 +12,13 @@ export interface OutputRateLines {
   "output-rate.time-for": "distance" | "speed";
   "output-rate.average-speed-distance": "x";
   "output-rate.average-speed-time": "x";
+  "output-rate.flow": "caught" | "time";
+  "output-rate.average-flow-caught": "x";
+  "output-rate.average-flow-time": "x";
+  "output-rate.plant-volume": "flow" | "time" | "caught" | "catchTime";
+  "output-rate.plant-time": "volume" | "flow" | "caught" | "catchTime";
+  "output-rate.spray-time": "volume" | "flow" | "caught" | "catchTime";
+  "output-rate.cover-time": "area" | "width" | "speed" | "travelTime" | "travelled" | "efficiency";
   "output-rate.rate-at-speed": "rate" | "speed" | "newSpeed";
   "output-rate.direct-strip-area": "caught" | "rate";
   "output-rate.direct-strip": "area" | "width";
@@ -90,6 +97,7 @@ const catches = {
   rows: "rows or nozzle spacings",
   width: WIDTH,
 };
+const flow = { flow: "flow", caught: "amount caught", catchTime: "catch time" };
 const deviations = (what: string): Record<"x" | "mean" | "n", string> => ({
   x: what,
   mean: "mean",
@@ -131,6 +139,20 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = /* @__PURE__ */ (()
   "output-rate.time-for": words("time for the distance", { distance: "distance", speed: SPEED }),
   "output-rate.average-speed-distance": words("total distance of the passes", { x: "distance of pass {n}" }),
   "output-rate.average-speed-time": words("total time of the passes", { x: "time of pass {n}" }),
+  "output-rate.flow": words("flow", { caught: "amount caught", time: "catch time" }),
+  "output-rate.average-flow-caught": words("total catch", { x: "catch {n}" }),
+  "output-rate.average-flow-time": words("total time of the catches", { x: "time of catch {n}" }),
+  "output-rate.plant-volume": words("volume per plant", { ...flow, time: "time on each plant" }),
+  "output-rate.plant-time": words("time on each plant", { ...flow, volume: "volume per plant" }),
+  "output-rate.spray-time": words("spraying time", { ...flow, volume: "volume to spray" }),
+  "output-rate.cover-time": words("time for the plot", {
+    area: "treated area",
+    width: SWATH,
+    speed: SPEED,
+    travelTime: "travel time",
+    travelled: "staked distance",
+    efficiency: "time spent spraying, %",
+  }),
   "output-rate.rate-at-speed": words("rate at the new speed", {
     rate: "rate at the old speed",
     speed: "old speed",

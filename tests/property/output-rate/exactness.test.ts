@@ -1,11 +1,14 @@
 import fc from "fast-check";
 import { describe, it } from "vitest";
+import { treatedArea } from "../../../src/area/index.ts";
 import {
+  averageFlow,
   averageSpeed,
   catchRate,
   directStripArea,
   directStripDistance,
   directStripRate,
+  flowFrom,
   handSprayRates,
   pressureForOutput,
   rateAtSpeed,
@@ -14,7 +17,11 @@ import {
   stripRate,
   stripRuns,
   timeFor,
+  timePerPlant,
+  timeToCover,
+  timeToSpray,
   treeRowRate,
+  volumePerPlant,
 } from "../../../src/output-rate/index.ts";
 import { type Dimension, type Quantity, type Unit, unitsOf } from "../../../src/units/index.ts";
 import { exactSize } from "../../helpers/definitions.ts";
@@ -212,6 +219,63 @@ describe("output-rate, against exact rational arithmetic", () => {
           exact(perArea).times(exact(pace)).over(exact(other)),
         );
       }),
+      RUNS,
+    );
+  });
+
+  it("gives flows, volumes and times of a hand gun within 8 ulp", () => {
+    fc.assert(
+      fc.property(volume, time, time, volume, flow, (caught, during, held, wanted, out) => {
+        const one = { caught, time: during };
+        const flowing = exact(caught).over(exact(during));
+        expectRight("flowFrom", flowFrom(one), flowing);
+        const other = { caught: { value: 3, unit: "L" }, time: { value: 45, unit: "s" } } as const;
+        expectRight(
+          "averageFlow",
+          averageFlow({ catches: [one, other] }),
+          exact(caught)
+            .plus(Rational.of(3))
+            .over(exact(during).plus(Rational.of(45))),
+        );
+        for (const [given, right] of [
+          [one, flowing],
+          [out, exact(out)],
+        ] as const) {
+          expectRight(
+            "volumePerPlant",
+            volumePerPlant({ flow: given, time: held }),
+            right.times(exact(held)),
+          );
+          expectRight("timePerPlant", timePerPlant({ flow: given, each: wanted }), exact(wanted).over(right));
+          expectRight("timeToSpray", timeToSpray({ flow: given, volume: wanted }), exact(wanted).over(right));
+        }
+      }),
+      RUNS,
+    );
+  });
+
+  it("gives the time for a plot within 8 ulp, at a speed and over a timed distance", () => {
+    const percent = fc.double({ min: 1, max: 100, noNaN: true });
+    fc.assert(
+      fc.property(
+        amounts<"ac">("area"),
+        length,
+        speed,
+        length,
+        time,
+        percent,
+        (plot, width, pace, distance, during, efficiencyPercent) => {
+          const area = treatedArea(plot);
+          const used = Rational.fromNumber(efficiencyPercent).over(Rational.of(100));
+          const passes = exact(area).over(exact(width));
+          expectRight("timeToCover", timeToCover({ area, width, speed: pace }), passes.over(exact(pace)));
+          expectRight(
+            "timeToCover",
+            timeToCover({ area, width, speed: { distance, time: during }, efficiencyPercent }),
+            passes.times(exact(during)).over(exact(distance).times(used)),
+          );
+        },
+      ),
       RUNS,
     );
   });

@@ -261,7 +261,7 @@ describe("geodesicArea refuses", () => {
       ]),
       "conflict",
       "coordinates[0][2]",
-      "The side from place 0 to 1 meets the one from 2 to 3 (counted from 0), which starts at longitude 7.001, latitude 50.",
+      "The side from place 0 to 1 meets the one from 2 to 3 (counted from 0). Enter the places in the order you walk them.",
     );
     const across = [
       [179.999, 10],

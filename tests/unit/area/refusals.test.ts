@@ -19,7 +19,7 @@ describe("what area says of input that cannot be", () => {
       () => area.cropRate({ treatedRate: qty(20, "gal/ac"), ...bands }),
       "conflict",
       "bandWidth",
-      "Bands 31 in wide at a spacing of 30 in overlap: a double dose there. Check both widths, or enter the whole ground if you spray all of it.",
+      "Bands 31 in wide and 30 in apart overlap: a double dose there. Check both widths, or choose whole block if you spray all of it.",
     ],
     [
       () => area.cropRate({ treatedRate: qty(20, "gal") as never, ...bands }),
@@ -31,31 +31,31 @@ describe("what area says of input that cannot be", () => {
       () => area.cropRate({ treatedRate: { value: 20, unit: "gallons" } as never, ...bands }),
       "unknown-unit",
       "treatedRate.unit",
-      'The unit "gallons" isn\'t known here. Did you mean gal? (2 errors.)',
+      'The unit "gallons" isn\'t known here. Did you mean "gal"? (2 errors.)',
     ],
     [
       () => area.rowBandsArea({ ...rows, ...bands }),
       "conflict",
       "bandWidth",
-      "Bands 31 in wide at a spacing of 30 in overlap: a double dose there. Check both widths, or enter the whole ground if you spray all of it.",
+      "Bands 31 in wide and 30 in apart overlap: a double dose there. Check both widths, or choose whole block if you spray all of it.",
     ],
     [
       () => area.bedsArea({ beds: 2, bedLength: ft(10), bedWidth: ft(5), bedSpacing: ft(4) }),
       "conflict",
       "bedWidth",
-      "Bands 5 ft wide at a spacing of 4 ft overlap: a double dose there. Check both widths, or enter the whole ground if you spray all of it.",
+      "Bands 5 ft wide and 4 ft apart overlap: a double dose there. Check both widths, or choose whole block if you spray all of it.",
     ],
     [
       () => area.treeRowsArea({ ...rows, stripWidth: ft(3), sides: 2, rowSpacing: ft(5) }),
       "conflict",
       "stripWidth",
-      "Two sides of 3 ft at a spacing of 5 ft overlap: a double dose there. Check both widths, or enter the whole ground if you spray all of it.",
+      "Two sides of 3 ft on rows 5 ft apart overlap: a double dose there. Check both widths, or choose whole block if you spray all of it.",
     ],
     [
       () => area.treeRowsArea({ ...rows, stripWidth: ft(6), sides: 1, rowSpacing: ft(5) }),
       "conflict",
       "stripWidth",
-      "Bands 6 ft wide at a spacing of 5 ft overlap: a double dose there. Check both widths, or enter the whole ground if you spray all of it.",
+      "Bands 6 ft wide and 5 ft apart overlap: a double dose there. Check both widths, or choose whole block if you spray all of it.",
     ],
     [
       () => area.rowBandsArea({ rowLengths: [ft(10), ft(0)], bandWidth: ft(1) }),
@@ -105,7 +105,7 @@ describe("what area says of input that cannot be", () => {
         ),
       "missing",
       "unit",
-      "Choose a unit, such as ft.",
+      'Choose a unit, such as "ft".',
     ],
     [
       () =>
@@ -154,7 +154,7 @@ describe("what area says of input that cannot be", () => {
         ]),
       "too-few",
       "corners",
-      "There are 2 different corners. Enter at least 3, to enclose any ground.",
+      "2 different corners can't enclose any ground. Enter at least 3.",
     ],
     [
       () =>
@@ -185,7 +185,7 @@ describe("what area says of input that cannot be", () => {
       "subtract",
       "You can't cut 100 sq ft out of 100 sq ft. Some ground must be left.",
     ],
-    [() => area.compositeArea({ add: [] }), "too-few", "add", "Enter at least 1; there are 0."],
+    [() => area.compositeArea({ add: [] }), "too-few", "add", "Enter at least 1, not 0."],
     [
       () => area.compositeArea({ add: [treated as never] }),
       "wrong-area",
@@ -287,7 +287,7 @@ describe("what area says of input that cannot be", () => {
       () => area.offsetsArea({ offsets: [ft(1), ft(2)], spacing: ft(1), rule: "simpson" }),
       "too-few",
       "offsets",
-      "Enter at least 3; there are 2.",
+      "Enter at least 3, not 2.",
     ],
     [
       () => area.offsetsArea({ offsets: [ft(0), ft(0)], spacing: ft(1), rule: "trapezoidal" }),

@@ -191,7 +191,8 @@ describe("what measureOut refuses", () => {
         key: "amount-too-small",
         path: "amount",
         figures: { amount: qty(0.11, "tsp"), least: qty(0.125, "tsp") },
-        message: "0.11 tsp is too small to measure with these tools: the least they measure is 0.125 tsp.",
+        message:
+          "0.11 tsp is too small to measure with these tools, which start at 0.125 tsp. Use finer tools, or dilute it first if the label allows.",
       },
     });
     expect(suggestMeasures(input)).toMatchObject([
@@ -222,20 +223,20 @@ describe("what measureOut refuses", () => {
   it.each<[MeasureOutInput, string]>([
     [
       { amount: qty(0.11, "tsp"), tools: spoons, rule: "never-under" },
-      "These tools can't measure 0.11 tsp within 5% (closest: 13.7% over).",
+      "These tools can't measure 0.11 tsp within 5% (closest: 13.7% over). Use finer tools, or dilute it first if the label allows.",
     ],
     [
       { amount: qty(0.17, "tsp"), tools: spoons, rule: "nearest" },
-      "These tools can't measure 0.17 tsp within 5% (closest: 26.5% under).",
+      "These tools can't measure 0.17 tsp within 5% (closest: 26.5% under). Use finer tools, or dilute it first if the label allows.",
     ],
     [
       { amount: qty(0.22, "tsp"), tools: spoons, rule: "nearest" },
-      "These tools can't measure 0.22 tsp within 5% (closest: 13.7% over).",
+      "These tools can't measure 0.22 tsp within 5% (closest: 13.7% over). Use finer tools, or dilute it first if the label allows.",
     ],
     [
       // 5.8535 mL, read as 5.8: 0.914 % under, up to the next tenth.
       { amount: qty(0.197933, "fl_oz"), tools: "cylinders", rule: "never-over", limitPercent: 0.1 },
-      "These tools can't measure 0.198 fl oz within 0.1% (closest: 1% under).",
+      "These tools can't measure 0.198 fl oz within 0.1% (closest: 1% under). Use finer tools, or dilute it first if the label allows.",
     ],
     [
       { amount: qty(3, "gal"), tools: spoons, rule: "never-under", maxScoops: 3 },
@@ -248,15 +249,15 @@ describe("what measureOut refuses", () => {
         tools: [...toolSet("cylinders"), ...toolSet("metric-spoons")],
         rule: "never-over",
       },
-      "0.3 mL is too small to measure with these tools: the least they measure is 0.125 metric tsp.",
+      "0.3 mL is too small to measure with these tools, which start at 0.125 metric tsp. Use finer tools, or dilute it first if the label allows.",
     ],
     [
       { amount: qty(0.3, "mL"), tools: [...toolSet("cylinders")].reverse(), rule: "never-over" },
-      "0.3 mL is too small to measure with these tools: the least they measure is 1 mL.",
+      "0.3 mL is too small to measure with these tools, which start at 1 mL. Use finer tools, or dilute it first if the label allows.",
     ],
     [
       { amount: qty(3, "gal"), tools: spoons, rule: "never-over", maxScoops: 3 },
-      "These tools can't measure 3 gal within 5% (closest: 99.7% under).",
+      "These tools can't measure 3 gal within 5% (closest: 99.7% under). Use finer tools, or dilute it first if the label allows.",
     ],
     [
       {
@@ -265,7 +266,7 @@ describe("what measureOut refuses", () => {
         rule: "never-over",
         labelPermitsDilution: true,
       },
-      "0.05 tsp is too small to measure with these tools: the least they measure is 0.125 tsp.",
+      "0.05 tsp is too small to measure with these tools, which start at 0.125 tsp. Use finer tools, or dilute it first if the label allows.",
     ],
   ])("says in one sentence what is wrong: %j", (input, message) => {
     const dose = measureOut(input);

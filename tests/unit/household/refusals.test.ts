@@ -73,13 +73,13 @@ describe("what household says of input that cannot be", () => {
       () => tool({ graduation: qty(1e-9, "mL") }),
       "out-of-range",
       "tools[0].graduation",
-      "Marks of 1e-9 mL up to 1 L are more than 1000000 marks. Check the units.",
+      "Marks 1e-9 mL apart up to 1 L make more than 1,000,000 marks. Check the units.",
     ],
     [
       () => tool({ graduation: qty(1, "mL"), least: qty(1e10, "mL") }),
       "out-of-range",
       "tools[0].least",
-      "Marks of 1 mL up to 10000000000 mL are more than 1000000 marks. Check the units.",
+      "Marks 1 mL apart up to 10,000,000,000 mL make more than 1,000,000 marks. Check the units.",
     ],
     [
       () => tool({ graduation: qty(2, "L") }),
@@ -109,7 +109,7 @@ describe("what household says of input that cannot be", () => {
       () => measure({ tools: Array.from({ length: 51 }, (_, i) => ({ ...JUG, name: `jug ${i}` })) }),
       "out-of-range",
       "tools",
-      "Enter 50 or fewer; there are 51.",
+      "Enter 50 or fewer, not 51.",
     ],
     [
       () =>
@@ -119,7 +119,7 @@ describe("what household says of input that cannot be", () => {
         }),
       "out-of-range",
       "rates",
-      "A table of 10100 doses is too large. Leave out rows or columns: up to 10000 doses.",
+      "A table of 10,100 doses is too large. Leave out rows or columns: up to 10,000 doses.",
     ],
     [
       () =>
@@ -129,7 +129,7 @@ describe("what household says of input that cannot be", () => {
         }),
       "out-of-range",
       "sizes",
-      "A table of 10100 doses is too large. Leave out rows or columns: up to 10000 doses.",
+      "A table of 10,100 doses is too large. Leave out rows or columns: up to 10,000 doses.",
     ],
     [
       () => table({ rates: [qty(2, "mL/L"), qty(2, "L/ha")] }),
@@ -153,7 +153,7 @@ describe("what household says of input that cannot be", () => {
       () => evenSteps({ step: qty(0.001, "mL") }),
       "out-of-range",
       "step",
-      "Steps of 0.001 mL are more than 1000 steps. Enter a larger step.",
+      "Steps of 0.001 mL make more than 1,000 steps. Enter a larger step.",
     ],
     ...[undefined, null].map((bulkDensity): [() => unknown, ErrorCode, string, string] => [
       () => volumeOfWeight({ bulkDensity }),

@@ -198,6 +198,7 @@ describe("the sets of tools", () => {
       ],
     ],
     ["scales", ["200 g scale: 200 g by 0.1 g from 2 g", "5 kg scale: 5000 g by 1 g from 20 g"]],
+    ["fine-scales", ["0.01 g scale: 100 g by 0.01 g from 0.2 g"]],
     ["us-scales", ["5 lb scale: 80 oz by 0.1 oz from 2 oz", "50 lb scale: 800 oz by 1 oz from 20 oz"]],
   ])("print under these names, with these marks: %s", (name, printed) => {
     const told = ({ value, unit }: { value: number; unit: string }): string => `${value} ${unit}`;

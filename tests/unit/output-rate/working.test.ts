@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { treatedArea } from "../../../src/area/index.ts";
 import * as rates from "../../../src/output-rate/index.ts";
 import { type Quantity, qty } from "../../../src/units/index.ts";
 import type { WorkingLine } from "../../../src/units/working-line.ts";
@@ -14,6 +15,10 @@ const passes = [
   { distance: qty(200, "ft"), time: qty(45, "s") },
   { distance: qty(60, "m"), time: qty(0.7, "min") },
 ];
+const timed = [
+  { caught: qty(75, "fl_oz"), time: qty(45, "s") },
+  { caught: qty(2, "L"), time: qty(0.7, "min") },
+] as const;
 const runs = {
   runs: [2, 2.1, 2.5].map((v) => ({ used: qty(v, "L"), swath: qty(2, "m"), distance: qty(50, "yd") })),
 };
@@ -86,6 +91,24 @@ const workings = (): [string, WorkingLine[], Quantity | number][] => [
     working.timeFor({ distance: qty(200, "ft"), speed: qty(4, "km/h") }),
     rates.timeFor({ distance: qty(200, "ft"), speed: qty(4, "km/h") }),
   ],
+  ["flowFrom", working.flowFrom(timed[0]), rates.flowFrom(timed[0])],
+  ["averageFlow", working.averageFlow({ catches: timed }), rates.averageFlow({ catches: timed })],
+  ...[timed[1], qty(0.5, "gal/min")].flatMap((flow): [string, WorkingLine[], Quantity][] => {
+    const plant = { flow, time: qty(0.1, "min") };
+    const each = { flow, each: qty(9, "fl_oz") };
+    const tank = { flow, volume: qty(4, "gal") };
+    return [
+      ["volumePerPlant", working.volumePerPlant(plant), rates.volumePerPlant(plant)],
+      ["timePerPlant", working.timePerPlant(each), rates.timePerPlant(each)],
+      ["timeToSpray", working.timeToSpray(tank), rates.timeToSpray(tank)],
+    ];
+  }),
+  ...[qty(3, "mph"), passes[1] as never].flatMap((speed) =>
+    [{}, { efficiencyPercent: 65 }].map((more): [string, WorkingLine[], Quantity] => {
+      const plot = { area: treatedArea(qty(2000, "m2")), width: qty(9, "ft"), speed, ...more };
+      return ["timeToCover", working.timeToCover(plot), rates.timeToCover(plot)];
+    }),
+  ),
   [
     "rateAtSpeed",
     working.rateAtSpeed({ rate: qty(20, "gal/ac"), speed: qty(3, "mph"), newSpeed: qty(4, "km/h") }),

@@ -1,9 +1,16 @@
 import { describe, expect, it } from "vitest";
 import { type Calibration, calibrationRecord } from "../../../src/output-rate/index.ts";
-import { type PlanInput, type Plot, type Product, planApplication } from "../../../src/plan/index.ts";
+import {
+  type PlanInput,
+  type Plot,
+  type Product,
+  planApplication,
+  planMix,
+} from "../../../src/plan/index.ts";
 import type { LabelRate } from "../../../src/tank-mix/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { planApplication as planLines } from "../../../src/working/index.ts";
+import { refusal } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
 
 const JOB: PlanInput = {
@@ -230,6 +237,25 @@ describe("planApplication puts products in the order of mixing", () => {
   it("where every formulation is known", () => {
     expect(planApplication({ ...JOB, products }).mixingOrder).toEqual(["Product B", "Product A"]);
     expect(planApplication(JOB).mixingOrder).toBeUndefined();
+    const three = ["EC", "SL", "water-conditioner"].map((formulation, i) => ({
+      name: `Product ${"ABC"[i]}`,
+      form: "liquid",
+      rate: qty(1, "L/ha"),
+      formulation,
+    })) as PlanInput["products"];
+    const order = (mixing?: PlanInput["mixing"]) =>
+      planApplication({ ...JOB, products: three, mixing })
+        .mixingOrder?.map((name) => name.at(-1))
+        .join("");
+    expect(order()).toBe("CBA");
+    expect(order({ emulsionsFirst: true })).toBe("CAB");
+    expect(order({ steps: ["emulsion"] })).toBe("ACB");
+    const area = { value: 1, unit: "ha", of: "treated" } as const;
+    const mix = { area, rate: qty(200, "L/ha"), sprayer: { tank: qty(15, "L") }, products: three };
+    expect(planMix({ ...mix, mixing: { steps: ["emulsion"] } }).mixingOrder?.[0]).toBe("Product A");
+    expect(refusal(() => planMix({ ...mix, mixing: { steps: ["emulsion", "emulsion"] } })).path).toBe(
+      "mixing.steps[1]",
+    );
   });
 
   it("and says which code it does not know", () => {

@@ -8,6 +8,7 @@ import {
   type Product,
   planApplication,
   planSensitivity,
+  readRecord,
   reconcile,
 } from "../../../src/plan/index.ts";
 import { type Quantity, qty } from "../../../src/units/index.ts";
@@ -510,7 +511,7 @@ describe("reconcile", () => {
       expect(refusal(() => season({ rate: junk as never })).path).toBe("products[0].soFar.rate");
   });
 
-  it("keeps the record that 7 CFR 110.3(a) asks for, and says what is missing in it", () => {
+  it("keeps the record that 7 CFR 110.3(a) and 40 CFR 170.311(b) ask for, and says what is missing in it", () => {
     const { record } = reconcile(plan, {
       ...DONE,
       started: "2026-05-02T21:00",
@@ -533,11 +534,86 @@ describe("reconcile", () => {
     expect(record.missing).toEqual([
       "products[1].preHarvestDays",
       "products[1].registration",
+      "products[0].activeIngredient",
+      "products[1].activeIngredient",
       "location",
       "certification",
     ]);
     expect(JSON.parse(JSON.stringify(record))).toEqual(record);
     expect(record).not.toHaveProperty("left");
+  });
+
+  it("has the plots' names, start and end, and each product's active ingredient and interval where given", () => {
+    const product = (name: string, more: object = {}) =>
+      ({ name, form: "liquid", rate: qty(2, "L/ha"), ...more }) as PlanInput["products"][number];
+    const recordFor = (change: object, details: object = {}) => {
+      const made = planApplication({ ...JOB, ...change });
+      return reconcile(made, { ...DONE, left: made.leftover.carrier, ...details }).record;
+    };
+    const full = { activeIngredient: "azoxystrobin", registration: "000-000", reEntryHours: 0 };
+    const bed = { kind: "rectangle", length: qty(20, "m"), width: qty(10, "m") };
+    const record = recordFor(
+      {
+        plot: [{ ...bed, name: "North beds" }, bed, { ...bed, name: "South beds" }],
+        products: [product("Product A", full), product("Product B")],
+      },
+      { started: "2026-05-02T21:00" },
+    );
+    expect(record).toMatchObject({
+      plots: ["North beds", "South beds"],
+      started: "2026-05-02T21:00",
+      finished: DONE.finished,
+    });
+    expect(record.products[0]).toMatchObject(full);
+    expect(Object.keys(record.products[1] as object)).toEqual(["name", "applied", "rate"]);
+    expect(record.missing).toEqual([
+      "products[1].reEntryHours",
+      "products[1].registration",
+      "products[1].activeIngredient",
+      "location",
+      "crop",
+      "applicator",
+      "certification",
+    ]);
+    expect(readRecord(JSON.parse(JSON.stringify(record)))).toEqual(record);
+    const bare = recordFor({ plot: bed, products: [product("Product A")] });
+    expect(bare).not.toHaveProperty("plots");
+    expect(bare.missing).toEqual([
+      "products[0].reEntryHours",
+      "products[0].registration",
+      "products[0].activeIngredient",
+      "started",
+      "location",
+      "crop",
+      "applicator",
+      "certification",
+    ]);
+  });
+
+  it.each([
+    [{ plots: [] }, "too-few", "plots"],
+    [{ plots: "North beds" }, "not-a-quantity", "plots"],
+    [{ plots: ["North beds", ""] }, "missing", "plots[1]"],
+    [{ products: [{ activeIngredient: 5 }] }, "not-a-quantity", "products[0].activeIngredient"],
+    [{ products: [{ reEntryHours: -1 }] }, "out-of-range", "products[0].reEntryHours"],
+    [{ started: "2026-05-03T09:30" }, "conflict", "started"],
+    [{ plot: "North beds" }, "unknown-field", "plot"],
+  ] as const)("refuses a saved record with %o", (change, code, path) => {
+    const product = { name: "Product A", applied: qty(900, "mL"), rate: qty(1.8, "L/ha") };
+    const saved = {
+      version: 1,
+      date: "2026-05-02",
+      finished: "2026-05-02T09:30",
+      clockChange: "not-counted",
+      products: [product],
+      treated: { value: 5000, unit: "m2", of: "treated" },
+      missing: [],
+    };
+    expect(readRecord(saved).products).toEqual([product]);
+    const products =
+      "products" in change ? change.products.map((more) => ({ ...product, ...more })) : [product];
+    const error = refusal(() => readRecord({ ...saved, ...change, products }));
+    expect([error.code, error.path]).toEqual([code, path]);
   });
 
   it("waits for the longest interval of the products", () => {

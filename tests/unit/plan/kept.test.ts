@@ -1,5 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { CAUTIONS, type PlanInput, planApplication, THRESHOLDS } from "../../../src/plan/index.ts";
+import {
+  CAUTIONS,
+  MOST_RATES,
+  type PlanInput,
+  planApplication,
+  THRESHOLDS,
+} from "../../../src/plan/index.ts";
 import { FORMULATIONS, MIXING_STEPS } from "../../../src/tank-mix/index.ts";
 import { TWO_PRODUCTS } from "../../helpers/jobs.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
@@ -34,10 +40,10 @@ describe("what was planned", () => {
       typeof value !== "object" ||
       value === null ||
       (Object.isFrozen(value) && Object.values(value).every(isFrozen));
-    for (const table of [CAUTIONS, THRESHOLDS, FORMULATIONS, MIXING_STEPS])
+    for (const table of [CAUTIONS, THRESHOLDS, MOST_RATES, FORMULATIONS, MIXING_STEPS])
       expect(isFrozen(table)).toBe(true);
     expect(() => {
-      (THRESHOLDS.mostRate.value as { value: number }).value = 1e9;
+      (MOST_RATES.broadcast.value as { value: number }).value = 1e9;
     }).toThrow(TypeError);
   });
 });

@@ -70,7 +70,7 @@ describe("what plan says of input that cannot be", () => {
       "plot.ground",
       "This is treated area. Enter the ground area: the whole plot, sprayed or not.",
     ],
-    [() => plot({ kind: "composite", add: [] }), "too-few", "plot.add", "Enter at least 1; there are 0."],
+    [() => plot({ kind: "composite", add: [] }), "too-few", "plot.add", "Enter at least 1, not 0."],
     [
       () => plot({ kind: "composite", add: [{ ...JOB.plot, length: qty(5, "gal") }] }),
       "wrong-dimension",
@@ -157,7 +157,7 @@ describe("what plan says of input that cannot be", () => {
       () => plan({ sprayer: { tank: qty(1, "mL") } }),
       "out-of-range",
       "plot",
-      "A mix of 100 L in loads of 0.001 L makes 100000 loads, more than 1000. Check the units of the rate, the area and the tank.",
+      "A mix of 100 L in loads of 0.001 L makes 100,000 loads, more than 1,000. Check the units of the rate, the area and the tank.",
     ],
     [() => plan({ reserve: { percent: 101 } }), "out-of-range", "reserve.percent", "Must be 100 or less."],
     [
@@ -237,7 +237,7 @@ describe("what plan says of input that cannot be", () => {
       () => product({ rate: qty(201, "L/ha") }),
       "conflict",
       "products[0].rate",
-      "That's 1005 mL of product in each 1 L of mix, which leaves no room for water. Check the rate's unit and the output rate.",
+      "That's 1,005 mL of product in each 1 L of mix, which leaves no room for water. Check the rate's unit and the output rate.",
     ],
     [
       () =>
@@ -295,7 +295,7 @@ describe("what plan says of input that cannot be", () => {
       () => product({ formulation: "QQ" }),
       "unknown-choice",
       "products[0].formulation",
-      'There is no choice "QQ". Choose one of: WP, WG, WT, EG, EP, SC, CS, SE, ZC, ZE, ZW, DC, EC, EW, GL, ME, OD, GW, SL, SG, SP, ST, adjuvant, fertilizer.',
+      'There is no choice "QQ". Choose one of: WP, WG, WT, EG, EP, SC, CS, SE, ZC, ZE, ZW, DC, EC, EW, GL, ME, OD, GW, SL, SG, SP, ST, water-conditioner, compatibility-agent, defoamer, adjuvant, drift-retardant, fertilizer.',
     ],
     [
       () => product({ formulation: "EC", inSolubleBag: 1 }),
@@ -325,7 +325,7 @@ describe("what plan says of input that cannot be", () => {
       () => price({ amount: 1, per: { value: 1, unit: "litre" } }),
       "unknown-unit",
       "products[0].price.per.unit",
-      'The unit "litre" isn\'t known here. Did you mean L?',
+      'The unit "litre" isn\'t known here. Did you mean "L"?',
     ],
     [
       () => price({ amount: 1, per: qty(0, "L") }),
@@ -423,7 +423,7 @@ describe("what plan says of input that cannot be", () => {
       () => done({ finished, used: [left] }),
       "conflict",
       "actual.used",
-      "There are 2 plots and 1 amounts. Enter one for each plot, in the order of the plan.",
+      "The plan has 2 plots, not 1. Enter one amount for each, in the order of the plan.",
     ],
     [
       () => done({ finished, used: [left, qty(-1, "L")] }),
@@ -515,13 +515,13 @@ describe("what plan says of input that cannot be", () => {
       () => record({}, { reEntryHours: 24_001 }),
       "out-of-range",
       "products[0].reEntryHours",
-      "Must be 24000 or less.",
+      "Must be 24,000 or less.",
     ],
     [
       () => record({}, { preHarvestDays: 1001 }),
       "out-of-range",
       "products[0].preHarvestDays",
-      "Must be 1000 or less.",
+      "Must be 1,000 or less.",
     ],
     [
       () => record({}, { preHarvestDays: 1.5 }),

@@ -23,7 +23,10 @@ describe("a plan warns, word for word, of", () => {
   it.each<[string, object, object[]]>([
     [
       "a band's width and all the ground",
-      { calibration: { ...STRIP, swath: qty(30, "in"), distance: qty(435.6, "ft") } },
+      {
+        calibration: { ...STRIP, swath: qty(30, "in"), distance: qty(435.6, "ft") },
+        sprayer: { tank: qty(4, "gal"), rowsPerPass: 1 },
+      },
       [
         {
           code: "all-ground-treated",
@@ -31,7 +34,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "plot",
           message:
-            "All 5400 sq ft is counted as treated, but your test strip was only 30 in wide, like a band. If you spray only bands, beds or spots, choose those. If you cover all the ground side by side, choose whole block.",
+            "All 5,400 sq ft is counted as treated, but your test strip was only 30 in wide, like a band. Choose bands, beds or spots, or whole block if you spray it all.",
           figures: {
             treated: { value: 5400, unit: "ft2", of: "treated" },
             ground: { value: 5400, unit: "ft2", of: "ground" },
@@ -59,7 +62,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration.swath",
           message:
-            "Your test strip's width of 60 in is the row spacing, but what you treat is 2 ft wide. If only that was sprayed on the strip, enter it as the spray width: otherwise the mix is 2.5 times too strong.",
+            "The strip's 60 in matches the row spacing, but one pass treats 2 ft. If you sprayed it that way, enter 2 ft, or the mix is 2.5 times too strong.",
           figures: {
             width: { value: 60, unit: "in" },
             pass: { value: 2, unit: "ft" },
@@ -90,7 +93,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration.swath",
           message:
-            "Your test strip's width of 60 in is the row spacing, but what you treat is 4 ft wide. If only that was sprayed on the strip, enter it as the spray width: otherwise the mix is 2.4 times too weak.",
+            "The strip's 60 in matches the row spacing, but one pass treats 12 ft. If you sprayed it that way, enter 12 ft, or the mix is 2.4 times too weak.",
           figures: {
             width: { value: 60, unit: "in" },
             pass: { value: 12, unit: "ft" },
@@ -108,6 +111,7 @@ describe("a plan warns, word for word, of", () => {
           kind: "strip-runs",
           runs: [run(64), run(64)].map((r) => ({ ...r, swath: qty(30, "in"), distance: qty(435.6, "ft") })),
         },
+        sprayer: { tank: qty(4, "gal"), rowsPerPass: 1 },
       },
       [
         {
@@ -116,7 +120,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "plot",
           message:
-            "All 5400 sq ft is counted as treated, but your test strip was only 30 in wide, like a band. If you spray only bands, beds or spots, choose those. If you cover all the ground side by side, choose whole block.",
+            "All 5,400 sq ft is counted as treated, but your test strip was only 30 in wide, like a band. Choose bands, beds or spots, or whole block if you spray it all.",
           figures: {
             treated: { value: 5400, unit: "ft2", of: "treated" },
             ground: { value: 5400, unit: "ft2", of: "ground" },
@@ -135,7 +139,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration",
           message:
-            "The output rate is 2 gal/ac, less than usual for such sprayers (from 5 gal/ac). Check the units for the strip and the refill, then calibrate again.",
+            "The output rate is 2 gal/ac, less than usual for such sprayers (from 5 gal/ac). Check the units of strip and refill, then calibrate again.",
           figures: { rate: { value: 2, unit: "gal/ac" }, limit: { value: 5, unit: "gal/ac" } },
         },
         {
@@ -163,8 +167,12 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration",
           message:
-            "The output rate is 250 gal/ac, more than usual for such sprayers (up to 200 gal/ac). Check the units for the strip and the refill, then calibrate again.",
-          figures: { rate: { value: 250, unit: "gal/ac" }, limit: { value: 200, unit: "gal/ac" } },
+            "The output rate is 250 gal/ac, more than usual for a broadcast spray (up to 200 gal/ac). Check the units for the strip and the refill, and the kind of spraying.",
+          figures: {
+            rate: { value: 250, unit: "gal/ac" },
+            limit: { value: 200, unit: "gal/ac" },
+            application: "broadcast",
+          },
         },
         {
           code: "mix-over-tank",
@@ -172,7 +180,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "note",
           path: "sprayer.tank",
           message:
-            "You need 30.99 gal of mix and the tank holds 4 gal: mix 8 loads and measure product for each.",
+            "You need 31 gal of mix and the tank holds 4 gal: mix 8 loads and measure product for each.",
           figures: {
             total: { value: 30.991735537190085, unit: "gal" },
             tank: { value: 4, unit: "gal" },
@@ -199,7 +207,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "note",
           path: "sprayer.tank",
           message:
-            "You need 12.27 gal of mix and the tank holds 4 gal: mix 4 loads and measure product for each.",
+            "You need 12.3 gal of mix and the tank holds 4 gal: mix 4 loads and measure product for each.",
           figures: {
             total: { value: 12.272727272727273, unit: "gal" },
             tank: { value: 4, unit: "gal" },
@@ -212,7 +220,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "loads[3]",
           message:
-            "The last load is only 0.2727 gal. The pump may not pick it all up, and small doses are hard to measure. Split the mix into equal loads.",
+            "The last load is only 0.273 gal: hard to measure for, and the pump may not pick it all up. Split the mix into equal loads.",
           figures: {
             last: { value: 0.2727272727, unit: "gal" },
             full: { value: 4, unit: "gal" },
@@ -224,7 +232,8 @@ describe("a plan warns, word for word, of", () => {
           key: "closest-under",
           severity: "warning",
           path: "loads[3].products[0]",
-          message: "Product A: These tools can't measure 0.0882 fl oz within 5% (closest: 5.5% under).",
+          message:
+            "Product A: These tools can't measure 0.0882 fl oz within 5% (closest: 5.5% under). Use finer tools, or dilute it first if the label allows.",
           figures: {
             amount: { value: 0.0882, unit: "fl_oz" },
             limit: { value: 5, unit: "%" },
@@ -314,7 +323,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration.runs[0]",
           message:
-            "The runs differ by more than 5%: 20 gal/ac to 25 gal/ac. The first run used the most, which happens when the hose and boom start empty. Fill them first and run it again.",
+            "The runs differ by over 5% (20 gal/ac to 25 gal/ac), and the first used the most. If the hose and boom started empty, fill them and run it again.",
           figures: {
             lowest: { value: 20, unit: "gal/ac" },
             highest: { value: 25, unit: "gal/ac" },
@@ -333,7 +342,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "note",
           path: "calibration.used",
           message:
-            "The hose and boom hold 6.4 fl oz, 10% of the 64 fl oz used. If they were empty when you started, the mix will be too weak: fill them first, run the strip again and enter both.",
+            "The hose and boom hold 6.4 fl oz, 10% of the 64 fl oz used. If they started empty, the mix will be too weak: fill them and repeat the strip.",
           figures: {
             used: { value: 64, unit: "fl_oz" },
             lines: { value: 6.4, unit: "fl_oz" },
@@ -370,7 +379,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration",
           message:
-            "Changed since calibration: the operator, the pressure, the gear. Expect 10 gal/ac instead of 20 gal/ac. Calibrate again.",
+            "Changed since calibration: the operator, the pressure, the gear. Calibrate again: expect 10 gal/ac instead of 20 gal/ac.",
           figures: {
             rate: { value: 20, unit: "gal/ac" },
             expected: { value: 10, unit: "gal/ac" },
@@ -474,7 +483,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "note",
           path: "sprayer.tank",
           message:
-            "You need 2.479 gal of mix and the tank holds 2.4 gal: mix 2 loads and measure product for each.",
+            "You need 2.48 gal of mix and the tank holds 2.4 gal: mix 2 loads and measure product for each.",
           figures: {
             total: { value: 2.479338842975207, unit: "gal" },
             tank: { value: 2.4, unit: "gal" },
@@ -487,7 +496,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "loads[1]",
           message:
-            "The last load is only 0.07934 gal. The pump may not pick it all up, and small doses are hard to measure. Split the mix into equal loads.",
+            "The last load is only 0.0793 gal: hard to measure for, and the pump may not pick it all up. Split the mix into equal loads.",
           figures: {
             last: { value: 0.07933884298, unit: "gal" },
             full: { value: 2.4, unit: "gal" },
@@ -506,7 +515,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "addedWater",
           message:
-            "Adding 1 gal of water without product weakens the mix to 71.26% strength, so the plot is under-dosed. Add product for that water too, or leave the water out.",
+            "Adding 1 gal of water without product weakens the mix to 71.3% strength: the plot is under-dosed. Add product for that water too, or leave it out.",
           figures: {
             water: { value: 1, unit: "gal" },
             strength: { value: 71.25890736342043, unit: "%" },
@@ -526,7 +535,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "loads[0].products[0]",
           message:
-            "Product A: 3.97 fl oz is too small to measure with these tools: the least they measure is 1 pt.",
+            "Product A: 3.97 fl oz is too small to measure with these tools, which start at 1 pt. Use finer tools, or dilute it first if the label allows.",
           figures: {
             amount: { value: 3.97, unit: "fl_oz" },
             least: { value: 1, unit: "pt" },

@@ -1,6 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { calibrationRecord } from "../../../src/output-rate/index.ts";
-import { type PlanInput, planApplication, THRESHOLDS, type WarningCode } from "../../../src/plan/index.ts";
+import {
+  MOST_RATES,
+  type PlanInput,
+  planApplication,
+  THRESHOLDS,
+  type WarningCode,
+} from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { QUIET, STRIP } from "../../helpers/jobs.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
@@ -39,15 +45,18 @@ describe("the warnings of a plan", () => {
 
   it("question ground area used like treated area", () => {
     const band = { ...STRIP, swath: qty(30, "in") };
-    expectWarning({ calibration: band }, "all-ground-treated", "warning", "plot");
+    const sprayer = { tank: qty(4, "gal"), rowsPerPass: 1 };
+    expectWarning({ calibration: band, sprayer }, "all-ground-treated", "warning", "plot");
     expectWarning(
-      { calibration: band, plot: [QUIET.plot as never] },
+      { calibration: band, sprayer, plot: [QUIET.plot as never] },
       "all-ground-treated",
       "warning",
       "plot[0]",
     );
     const codes = (plot: object) =>
-      warned({ calibration: band, plot: { ...QUIET.plot, ...plot } as never }).map(({ code }) => code);
+      warned({ calibration: band, sprayer, plot: { ...QUIET.plot, ...plot } as never }).map(
+        ({ code }) => code,
+      );
     expect(codes({ fraction: 1 })).not.toContain("all-ground-treated");
     expect(codes({ fraction: 0.5 })).not.toContain("all-ground-treated");
     expect(
@@ -62,6 +71,41 @@ describe("the warnings of a plan", () => {
         },
       }).map(({ code }) => code),
     ).not.toContain("all-ground-treated");
+  });
+
+  it("say nothing of one narrow nozzle over a whole plot, unless anything speaks of rows", () => {
+    const band = { ...STRIP, swath: qty(30, "in") };
+    const asks = (change: object) =>
+      warned({ calibration: band, ...change }).some(({ code }) => code === "all-ground-treated");
+    const product = (rate: object) => ({ products: [{ ...PRODUCT, rate }] });
+    const pints = qty(2, "pt/ac");
+    for (const quiet of [
+      {},
+      { plot: [QUIET.plot, QUIET.plot] },
+      product({ rate: pints, per: "treated" }),
+      product({ value: 1, unit: "%", basis: "v/v" }),
+      product({ activeIngredient: qty(1, "lb/ac"), contains: qty(4, "lb/gal") }),
+    ])
+      expect(asks(quiet)).toBe(false);
+    const rows = {
+      kind: "row-bands",
+      rows: 9,
+      rowLength: qty(90, "ft"),
+      bandWidth: qty(30, "in"),
+      rowSpacing: qty(5, "ft"),
+    };
+    for (const ofRows of [
+      { plot: [QUIET.plot, rows] },
+      { sprayer: { tank: qty(4, "gal"), rowsPerPass: 2 } },
+      product({ rate: pints, per: "broadcast" }),
+      product({ rate: pints, per: "ground" }),
+      product({ low: pints, high: pints, chosen: { rate: pints, per: "broadcast" } }),
+      product({
+        activeIngredient: { rate: qty(1, "lb/ac"), per: "broadcast" },
+        contains: qty(4, "lb/gal"),
+      }),
+    ])
+      expect(asks(ofRows)).toBe(true);
   });
 
   it("question a strip that is as wide as rows, beds or tree rows are apart", () => {
@@ -146,6 +190,71 @@ describe("the warnings of a plan", () => {
     );
   });
 
+  const bands = { kind: "row-bands", rows: 9, rowLength: qty(90, "ft"), bandWidth: qty(2, "ft") } as const;
+  const beds = { kind: "beds", beds: 4, bedLength: qty(90, "ft"), bedWidth: qty(4, "ft") } as const;
+  const trees = {
+    kind: "tree-rows",
+    rows: 4,
+    rowLength: qty(90, "ft"),
+    stripWidth: qty(4, "ft"),
+    sides: 2,
+  } as const;
+
+  // Each limit is that of MOST_RATES, in gal/ac: 10 gal/1000 ft² are 435.6, 2 pt/ft² are 10,890.
+  it.each<[string, object, number]>([
+    ["a whole plot", {}, 200],
+    ["bands", { plot: bands }, 200],
+    ["beds and bands", { plot: [beds, bands] }, 200],
+    ["bands and a whole plot", { plot: [bands, QUIET.plot] }, 200],
+    ["tree rows", { plot: trees }, 600],
+    ["bands and tree rows", { plot: [bands, trees] }, 600],
+    ["turf", { application: "turf" }, 435.6],
+    ["a drench", { application: "drench" }, 10_890],
+    ["a hand gun", { application: "hand" }, 600],
+    ["tree rows, called a broadcast spray", { plot: trees, application: "broadcast" }, 200],
+  ])("question a rate by the kind of spraying: %s", (_, change, limit) => {
+    const asks = (rate: number) =>
+      warned({ ...change, calibration: { kind: "known", rate: qty(rate, "gal/ac") } }).some(
+        ({ code }) => code === "rate-implausible",
+      );
+    expect([asks(limit), asks(limit * 1.001)]).toEqual([false, true]);
+  });
+
+  it("know a hand gun and tree rows by how they were measured", () => {
+    const area = { value: 1000, unit: "ft2", of: "treated" } as const;
+    const gun = (gallons: number) => ({
+      calibration: { kind: "hand", used: qty(gallons, "gal"), area } as const,
+    });
+    // Spray Gun (Pesticide Environmental Stewardship): 5.25 gal on 1,000 ft², 228.7 gal/ac, is nothing unusual.
+    expect(warned(gun(5.25)).map(({ code }) => code)).not.toContain("rate-implausible");
+    expectWarning(gun(14), "rate-implausible", "warning", "calibration");
+    const row = (gallons: number) => ({
+      calibration: {
+        kind: "tree-row",
+        used: qty(gallons, "gal"),
+        rowLength: qty(871.2, "ft"),
+        rowSpacing: qty(25, "ft"),
+        sides: 2,
+      } as never,
+    });
+    // Half an acre with its alleys: 400 gal/ac, the standard dilute spray (Penn State, Tree Fruit Production Guide).
+    expect(warned(row(200)).map(({ code }) => code)).not.toContain("rate-implausible");
+    expectWarning(row(301), "rate-implausible", "warning", "calibration");
+  });
+
+  it("say a limit in the unit of the rate", () => {
+    const [warning] = planApplication({
+      ...QUIET,
+      calibration: { kind: "known", rate: qty(2500, "L/ha") },
+    }).warnings;
+    // 1 gal/ac = 3.785411784 L / 0.40468564224 ha (NIST Handbook 44, Appendix C).
+    expect(warning?.figures.limit).toEqual({
+      value: expect.closeTo((200 * 3.785411784) / 0.40468564224, 9),
+      unit: "L/ha",
+    });
+    expect(warning?.message).toContain("(up to 1,871 L/ha)");
+  });
+
   it("question a speed that cannot be held", () => {
     const flow = { kind: "flow", flow: qty(1, "gal/min"), width: qty(10, "ft") } as const;
     expectWarning(
@@ -210,13 +319,13 @@ describe("the warnings of a plan", () => {
       [74, 64, 64],
       [80, 64],
     ])
-      expect(message(empty)).toContain("The first run used the most");
+      expect(message(empty)).toContain("the first used the most");
     for (const other of [
       [54, 64, 64],
       [64, 74, 64],
       [64, 80],
     ])
-      expect(message(other)).not.toContain("start empty");
+      expect(message(other)).not.toContain("started empty");
   });
 
   it("say so surely where the first run took about what hoses and boom hold", () => {
@@ -240,7 +349,7 @@ describe("the warnings of a plan", () => {
       warning([80, 64], 0),
       warning([80, 64], 16, { distance: qty(300, "ft") }),
     ])
-      expect(other?.message).toContain("start empty");
+      expect(other?.message).toContain("started empty");
   });
 
   it("note a single strip that empty hoses and boom would have spoiled", () => {
@@ -370,7 +479,7 @@ describe("the warnings of a plan", () => {
   });
 
   it("come from thresholds that give their reason and source", () => {
-    for (const { reason, source } of Object.values(THRESHOLDS)) {
+    for (const { reason, source } of [...Object.values(THRESHOLDS), ...Object.values(MOST_RATES)]) {
       expect(reason).toMatch(/\.$/);
       expect(source).not.toBe("");
     }

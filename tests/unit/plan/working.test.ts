@@ -134,6 +134,16 @@ describe("the cautions of every plan", () => {
         message: "Wear the protective equipment on the label when you measure, mix and spray.",
       },
       {
+        code: "drift",
+        message:
+          "Check the wind before and while you spray, and don't spray when it could carry drift to people, homes, water, bees or other crops.",
+      },
+      {
+        code: "rinse",
+        message:
+          "Rinse each empty liquid container three times, and pour every rinse into the tank before you top it up.",
+      },
+      {
         code: "tools",
         message: "Mark the spoons, cups and syringes used for pesticides and never use them for food again.",
       },

@@ -270,7 +270,10 @@ describe("the JSON Schema of a field list", () => {
     const pair = tuple("", "pair", [number("Any."), number("Not under 0.", { min: 0 }), number("Any.")]);
     expect(toJsonSchema(schemaOf(pair))).toMatchObject({
       items: {
-        anyOf: [{ type: "number" }, { $ref: "#/$defs/NumberText" }, { type: "number", minimum: 0 }],
+        anyOf: [
+          { anyOf: [{ type: "number" }, { $ref: "#/$defs/NumberText" }] },
+          { anyOf: [{ type: "number", minimum: 0 }, { $ref: "#/$defs/NumberText" }] },
+        ],
       },
       minItems: 3,
       maxItems: 3,

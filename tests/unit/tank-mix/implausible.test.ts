@@ -135,7 +135,7 @@ describe("what a product weighs and contains", () => {
       "a density of 1.1 g/L",
       { contains: byWeight, density: qty(1.1, "g/L") },
       "density",
-      "600 g/L and 2500 g/L",
+      "600 g/L and 2,500 g/L",
     ],
     [
       "a density of 9 lb/ft3",

@@ -112,7 +112,7 @@ describe("splitLoads", () => {
     expect(performance.now() - before).toBeLessThan(500);
     const error = errorOf(() => gallons({ total: qty(10_001, "gal"), tank: qty(1, "gal") }));
     expect([error.code, error.path]).toEqual(["out-of-range", "total"]);
-    expect(error.message).toContain("10001 loads");
+    expect(error.message).toContain("10,001 loads");
     expect(errorOf(() => gallons({ total: qty(1e308, "gal"), tank: qty(1e-300, "gal") })).path).toBe("total");
     const pieces = { pieces: 20_000 };
     expect(

@@ -2,25 +2,84 @@ import { describe, expect, it } from "vitest";
 import {
   FORMULATIONS,
   type FormulationCode,
+  type MixingProduct,
   type MixingStep,
   mixingOrder,
 } from "../../../src/tank-mix/index.ts";
 import { errorOf } from "../../helpers/bad-input.ts";
 
-const order = (...codes: readonly (FormulationCode | "adjuvant" | "fertilizer")[]) =>
-  mixingOrder({ products: codes.map((code) => ({ code })) }).map((turn) => codes[turn.product]);
+type Code = MixingProduct["code"];
+
+const order = (codes: readonly Code[], rules: object = {}) =>
+  mixingOrder({ products: codes.map((code) => ({ code })), ...rules }).map((turn) => codes[turn.product]);
 
 describe("mixingOrder", () => {
-  it("puts powders and granules before suspensions, those before emulsions, and adjuvants late", () => {
-    expect(order("adjuvant", "EC", "SC", "WG", "WP", "fertilizer", "SL")).toEqual([
-      "WP",
+  // Oklahoma State University Extension, "Herbicide Mixing Order" (A-W-A-M-L-E-S, year not shown): ammonium sulfate, wettable
+  // powders and dry flowables, microcapsules and suspensions, soluble liquids, emulsifiable concentrates, surfactants.
+  it("follows Oklahoma's guide", () => {
+    const printed: Code[] = ["water-conditioner", "WP", "CS", "SL", "EC", "adjuvant"];
+    expect(order([...printed].reverse())).toEqual(printed);
+  });
+
+  // South Dakota State University Extension, "Preparing Spray Solutions: Mixing Order" (year not shown): ammonium sulfate, a
+  // compatibility agent, a defoamer, dry products, flowables, emulsifiable concentrates, surfactants, then drift control.
+  it("puts agents where South Dakota has them", () => {
+    const printed: Code[] = [
+      "water-conditioner",
+      "compatibility-agent",
+      "defoamer",
       "WG",
       "SC",
       "EC",
-      "SL",
       "adjuvant",
+      "drift-retardant",
+    ];
+    expect(order([...printed].reverse())).toEqual(printed);
+  });
+
+  // North Dakota Weed Control Guide, 2021, as quoted in "Adjuvant 101: Proper Tank Mixing Order" (A.P.P.L.E.S.): soluble powders,
+  // dry powders, liquid flowables and suspensions, emulsifiable concentrates, solutions.
+  it("follows North Dakota's guide where emulsions go first", () => {
+    const printed: Code[] = ["SG", "WP", "SC", "EC", "SL"];
+    expect(order([...printed].reverse(), { emulsionsFirst: true })).toEqual(printed);
+    expect(order([...printed].reverse())).toEqual(["SG", "WP", "SC", "SL", "EC"]);
+    expect(order([...printed].reverse(), { emulsionsFirst: false })).toEqual(["SG", "WP", "SC", "SL", "EC"]);
+  });
+
+  // Manitoba Guide to Crop Protection, as reprinted by the Canola Council of Canada (2013): bags that dissolve before fertilizer,
+  // fertilizer, powders, granules and flowables, solutions, emulsifiable concentrates, adjuvants.
+  it("can be given another guide's steps", () => {
+    const steps: MixingStep[] = ["soluble-bag", "fertilizer"];
+    expect(order(["adjuvant", "EC", "SL", "SC", "fertilizer"], { steps })).toEqual([
       "fertilizer",
+      "SC",
+      "SL",
+      "EC",
+      "adjuvant",
     ]);
+  });
+
+  it("puts a water conditioner before every product, in a bag or not, and soluble solids before liquids", () => {
+    for (const inSolubleBag of [true, false]) {
+      const turns = mixingOrder({
+        products: [
+          { code: "WP", inSolubleBag: true },
+          { code: "water-conditioner", inSolubleBag },
+        ],
+      });
+      expect(turns[0]).toEqual({ product: 1, step: "water-conditioner" });
+    }
+    for (const solid of ["SG", "SP", "ST"] as const)
+      for (const liquid of ["SL", "GW", "EC", "SC"] as const)
+        expect(order([liquid, solid])).toEqual([solid, liquid]);
+  });
+
+  it("puts fertilizer last, and lets the label's order win over every guide", () => {
+    expect(order(["fertilizer", "drift-retardant", "WP"])).toEqual(["WP", "drift-retardant", "fertilizer"]);
+    expect(
+      order(["EC", "SL", "water-conditioner"], { steps: ["soluble-liquid"], emulsionsFirst: true }),
+    ).toEqual(["SL", "water-conditioner", "EC"]);
+    expect(order(["SL", "EC", "WP"], { steps: ["emulsion", "wettable-powder"] })).toEqual(["EC", "WP", "SL"]);
   });
 
   it("keeps products of one step in the order given", () => {
@@ -32,7 +91,7 @@ describe("mixingOrder", () => {
     ]);
   });
 
-  it("puts whatever comes in a soluble bag first", () => {
+  it("puts whatever comes in a soluble bag before other products", () => {
     const turns = mixingOrder({ products: [{ code: "WP" }, { code: "SL", inSolubleBag: true }] });
     expect(turns).toEqual([
       { product: 1, step: "soluble-bag" },
@@ -40,8 +99,8 @@ describe("mixingOrder", () => {
     ]);
   });
 
-  it("puts a soluble bag first whatever is in it", () => {
-    for (const code of ["adjuvant", "fertilizer"] as const) {
+  it("puts a soluble bag before other products whatever is in it", () => {
+    for (const code of ["adjuvant", "fertilizer", "drift-retardant"] as const) {
       const turns = mixingOrder({ products: [{ code: "WP" }, { code, inSolubleBag: true }, { code }] });
       expect(
         turns.map(({ product }) => product),
@@ -119,7 +178,13 @@ describe("mixingOrder", () => {
 
   it("takes nothing for the usual order", () => {
     const products = [{ code: "EC", inSolubleBag: null }, { code: "WP" }] as never;
-    expect(mixingOrder({ products, steps: null } as never).map(({ product }) => product)).toEqual([1, 0]);
+    const blank = { products, steps: null, emulsionsFirst: null } as never;
+    expect(mixingOrder(blank).map(({ product }) => product)).toEqual([1, 0]);
+  });
+
+  it("refuses what is neither yes nor no", () => {
+    const error = errorOf(() => mixingOrder({ products: [{ code: "EC" }], emulsionsFirst: "no" } as never));
+    expect([error.code, error.path]).toEqual(["not-a-quantity", "emulsionsFirst"]);
   });
 
   it.each([

@@ -86,7 +86,7 @@ describe("mixLoads", () => {
       mixLoads({ loads: [{ carrier: qty(1, "gal") }], amounts: [qty(100, "fl_oz"), qty(100, "fl_oz")] }),
     );
     expect([error.code, error.path]).toEqual(["conflict", "amounts"]);
-    expect(error.message).toContain("1.5625 gal");
+    expect(error.message).toContain("1.56 gal");
   });
 
   it("says which of the amounts is at fault", () => {

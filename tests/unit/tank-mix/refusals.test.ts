@@ -71,13 +71,13 @@ describe("what tank-mix says of input that cannot be", () => {
       () => amount({ rate: { value: 2, unit: "pint" }, per: "ground" }),
       "unknown-unit",
       "rate.rate.unit",
-      'The unit "pint" isn\'t known here. Did you mean pt?',
+      'The unit "pint" isn\'t known here. Did you mean "pt"?',
     ],
     [
       () => amount({ value: 2, unit: "pint" }),
       "unknown-unit",
       "rate.unit",
-      'The unit "pint" isn\'t known here. Did you mean pt?',
+      'The unit "pint" isn\'t known here. Did you mean "pt"?',
     ],
     [
       () => amount(qty(5, "ft")),
@@ -260,13 +260,13 @@ describe("what tank-mix says of input that cannot be", () => {
       () => rate({ activeIngredient: { value: 1, unit: "pounds" } }),
       "unknown-unit",
       "activeIngredient.unit",
-      'The unit "pounds" isn\'t known here. Did you mean lb?',
+      'The unit "pounds" isn\'t known here. Did you mean "lb"?',
     ],
     [
       () => rate({ contains: { value: 1, unit: "pounds" } }),
       "unknown-unit",
       "contains.unit",
-      'The unit "pounds" isn\'t known here. Did you mean lb?',
+      'The unit "pounds" isn\'t known here. Did you mean "lb"?',
     ],
     [
       () => rate({ contains: undefined, density: qty(9, "lb/gal") }),
@@ -302,7 +302,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => rate({ contains: qty(1001, "g/kg"), form: "dry" }),
       "out-of-range",
       "contains",
-      "A product can't contain 1001 g/kg: that's more than it weighs. Check the number and its unit.",
+      "A product can't contain 1,001 g/kg: that's more than it weighs. Check the number and its unit.",
     ],
     [
       () => rate({ contains: half }),
@@ -338,7 +338,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => active({ product: { value: 1, unit: "pints" }, contains: half }),
       "unknown-unit",
       "product.unit",
-      'The unit "pints" isn\'t known here. Did you mean pt?',
+      'The unit "pints" isn\'t known here. Did you mean "pt"?',
     ],
     [
       () => active({ product: qty(1e308, "pt/ac"), contains: qty(1e300, "lb/gal") }),
@@ -417,7 +417,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => label({ seasonMax: qty(6, "pt/ac") }, { soFar: { rate: { value: 1, unit: "pints" } } }),
       "unknown-unit",
       "soFar.rate.unit",
-      'The unit "pints" isn\'t known here. Did you mean pt?',
+      'The unit "pints" isn\'t known here. Did you mean "pt"?',
     ],
     [
       () => label({ seasonMax: { activeIngredient: qty(1, "lb/100gal"), contains: qty(4, "lb/gal") } }),
@@ -478,7 +478,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => loads({ total: qty(1e6, "gal") }),
       "out-of-range",
       "total",
-      "A mix of 1000000 gal in loads of 4 gal makes 250000 loads, more than 1000. Check the units of the rate, the area and the tank.",
+      "A mix of 1,000,000 gal in loads of 4 gal makes 250,000 loads, more than 1,000. Check the units of the rate, the area and the tank.",
     ],
     [
       () => loads({ total: qty(5, "gal"), leastLoad: qty(3, "gal") }),
@@ -502,7 +502,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => order([{ code: "XY" }]),
       "unknown-choice",
       "products[0].code",
-      'There is no choice "XY". Choose one of: WP, WG, WT, EG, EP, SC, CS, SE, ZC, ZE, ZW, DC, EC, EW, GL, ME, OD, GW, SL, SG, SP, ST, adjuvant, fertilizer.',
+      'There is no choice "XY". Choose one of: WP, WG, WT, EG, EP, SC, CS, SE, ZC, ZE, ZW, DC, EC, EW, GL, ME, OD, GW, SL, SG, SP, ST, water-conditioner, compatibility-agent, defoamer, adjuvant, drift-retardant, fertilizer.',
     ],
     [
       () => order([{ code: "GR" }]),
@@ -514,7 +514,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => order([{ code: null }]),
       "missing",
       "products[0].code",
-      "Choose one of: WP, WG, WT, EG, EP, SC, CS, SE, ZC, ZE, ZW, DC, EC, EW, GL, ME, OD, GW, SL, SG, SP, ST, adjuvant, fertilizer.",
+      "Choose one of: WP, WG, WT, EG, EP, SC, CS, SE, ZC, ZE, ZW, DC, EC, EW, GL, ME, OD, GW, SL, SG, SP, ST, water-conditioner, compatibility-agent, defoamer, adjuvant, drift-retardant, fertilizer.",
     ],
     [
       () => order([{ code: "EC", inSolubleBag: "yes" }]),
@@ -526,7 +526,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => order([{ code: "EC" }], ["powders"]),
       "unknown-choice",
       "steps[0]",
-      'There is no choice "powders". Choose one of: soluble-bag, wettable-powder, dry-flowable, suspension, emulsion, soluble-liquid, soluble-solid, adjuvant, fertilizer.',
+      'There is no choice "powders". Choose one of: water-conditioner, compatibility-agent, defoamer, soluble-bag, soluble-solid, wettable-powder, dry-flowable, suspension, soluble-liquid, emulsion, adjuvant, drift-retardant, fertilizer.',
     ],
     [
       () => order([{ code: "EC" }], ["emulsion", "emulsion"]),
@@ -591,7 +591,7 @@ describe("what tank-mix says of input that cannot be", () => {
         mix.diluteMix({ from: { value: 1, unit: "ml per l" }, to: percent, volume: qty(1, "L") } as never),
       "unknown-unit",
       "from.unit",
-      'The unit "ml per l" isn\'t known here. Did you mean mL/L? (2 errors.)',
+      'The unit "ml per l" isn\'t known here. Did you mean "mL/L"? (2 errors.)',
     ],
     [
       () => mix.leftoverArea({ volume: qty(1e300, "gal"), rate: qty(1e-300, "gal/ac") }),

@@ -71,10 +71,10 @@ describe("convert", () => {
       () => convert({ value: 5, unit: "fot" } as never, "ft"),
       "unknown-unit",
       "quantity.unit",
-      "Did you mean ft?",
+      'Did you mean "ft"?',
     );
     expectRefused(() => convert({ value: null, unit: "ft" } as never, "ft"), "missing", "quantity.value");
-    expectRefused(() => convert(qty(5, "ft"), "inch" as never), "unknown-unit", "to", "Did you mean in?");
+    expectRefused(() => convert(qty(5, "ft"), "inch" as never), "unknown-unit", "to", 'Did you mean "in"?');
     expectRefused(() => convert(qty(5, "ft"), undefined as never), "missing", "to");
     const marked = { value: 1, unit: "ac", off: "treated" } as never;
     expectRefused(() => convert(marked, "ft2"), "unknown-field", "quantity.off", "Did you mean of?");

@@ -51,7 +51,7 @@ describe("describeUnit", () => {
   });
 
   it("refuses what is no unit", () => {
-    expectRefused(() => describeUnit("gallon" as never), "unknown-unit", "unit", "Did you mean gal?");
+    expectRefused(() => describeUnit("gallon" as never), "unknown-unit", "unit", 'Did you mean "gal"?');
     expectRefused(() => describeUnit(undefined as never), "missing", "unit");
   });
 });

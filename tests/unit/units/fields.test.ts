@@ -193,8 +193,8 @@ describe("a list", () => {
 
   it("has as many as it may have", () => {
     expect(reads(numbers, [1, 2])).toEqual([1, 2]);
-    expectRefused(() => reads(numbers, [1]), "too-few", "x", "Enter at least 2; there are 1.");
-    expectRefused(() => reads(numbers, [1, 2, 3, 4]), "out-of-range", "x", "Enter 3 or fewer; there are 4.");
+    expectRefused(() => reads(numbers, [1]), "too-few", "x", "Enter at least 2, not 1.");
+    expectRefused(() => reads(numbers, [1, 2, 3, 4]), "out-of-range", "x", "Enter 3 or fewer, not 4.");
     expectRefused(
       () => reads(numbers, { length: 2 }),
       "not-a-quantity",

@@ -60,7 +60,7 @@ describe("toIso11783", () => {
     expect(toIso11783({ rate: qty(214_748.3647, "L/ha"), purpose: "setpoint" }).value).toBe(MOST);
     expect(toIso11783({ rate: qty(21_474_836.47, "kg/ha"), purpose: "minimum" }).value).toBe(MOST);
     const sent = (rate: VolumeRate | MassRate) => () => toIso11783({ rate, purpose: "setpoint" });
-    expectRefused(sent(qty(214_749, "L/ha")), "out-of-range", "rate", "The most is 214748 L/ha");
+    expectRefused(sent(qty(214_749, "L/ha")), "out-of-range", "rate", "The most is 214,748 L/ha");
     expectRefused(sent(qty(214_748.3648, "L/ha")), "out-of-range", "rate", "too large");
     expectRefused(sent(qty(1e60, "kg/cm2")), "out-of-range", "rate", "too large");
     expectRefused(sent(qty(1e308, "L/cm2")), "not-finite", "rate", "too large");

@@ -6,12 +6,12 @@ import { NAMES } from "../../../src/units/names.ts";
 const said = (template: string, x: never | object | number | string) => messageOf(template, { x } as never);
 
 describe("a figure in a message", () => {
-  it("is a number of six digits at most, of four where it is compared with a tape or a jug", () => {
+  it("is a number of three digits, or as it was typed", () => {
     expect(said("{x}", 4.95)).toBe("4.95");
-    expect(said("{x}", 1 / 3)).toBe("0.333333");
-    expect(said("{x}", 43560)).toBe("43560");
+    expect(said("{x}", 1 / 3)).toBe("0.333");
+    expect(said("{x}", 43560)).toBe("43,560");
     expect(said("{x}", -0)).toBe("0");
-    expect(messageOf("{x}", { x: 1 / 3 }, 4)).toBe("0.3333");
+    expect(messageOf("{x} of {y}", { x: 2, y: 2.00004 })).toBe("2 of 2.00004");
   });
 
   it("is a quantity with its unit as people write it", () => {

@@ -325,7 +325,25 @@ describe("parseQuantity reads what looks like these", () => {
     ["4 fl oz/100 ft row", 4, "fl_oz/100ft"],
     ["4 fl oz/100 ft of rows", 4, "fl_oz/100ft"],
     ["5 mL/m of row", 5, "mL/m"],
+    ["5 mL/m of the row", 5, "mL/m"],
+    ["2 oz wt per 100 row feet", 2, "oz/100ft"],
+    ["2 oz wt/1,000 row-ft", 2, "oz/1000ft"],
+    ["2 lb per 100 linear feet", 2, "lb/100ft"],
+    ["20 g per row meter", 20, "g/m"],
+    ["20 mL/100 m of row", 20, "mL/100m"],
+    ["2 L/1,000 m row", 2, "L/1000m"],
+    ["8 g/100 m²", 8, "g/100m2"],
+    ["8 kg per 1,000 square metres", 8, "kg/1000m2"],
     ["3 × 100 ft", 3, "100ft"],
+    ["12 100ft2", 12, "100ft2"],
+    ["50 mL/plant", 50, "mL/plant"],
+    ["2 fl oz per tree", 2, "fl_oz/tree"],
+    ["3 g/pot", 3, "g/pot"],
+    ["1 tbsp per mound", 1, "tbsp/spot"],
+    ["0.4 fl oz/1,000 plants", 0.4, "fl_oz/1000plant"],
+    ["5 mL per 1000 transplants", 5, "mL/1000plant"],
+    ["300 plants", 300, "plant"],
+    ["1 vine", 1, "plant"],
   ]);
 });
 
@@ -365,6 +383,9 @@ describe("parseQuantity refuses", () => {
     ["5 gal xyz", '"xyz"', "Enter one amount"],
     ["5 mL/m of bed", '"of bed"', "Enter one amount"],
     ["5 ft of row", '"of row"', "Enter one amount"],
+    ["5 g per row plant", '"row plant"', "Enter one amount"],
+    ["5 100 ft2", '"100 ft2"', "Enter one amount"],
+    ["5 300ft2", '"300ft2"', "Enter one amount"],
     ["5 gal/ac of row", '"of row"', "Enter one amount"],
     ["5 gallon tank", '"tank"', "Enter one amount"],
     ["5 gal/ac/h", '"/h"', "Enter one amount"],
@@ -407,15 +428,15 @@ describe("parseQuantity refuses", () => {
   });
 
   it.each([
-    ["5 galons per acre", '"galons"', "Did you mean gallons?"],
-    ["5 gallons per acrs", '"acrs"', "Did you mean acre?"],
-    ["5 tblsp", '"tblsp"', "Did you mean tbsp?"],
+    ["5 galons per acre", '"galons"', 'Did you mean "gallons"?'],
+    ["5 gallons per acrs", '"acrs"', 'Did you mean "acre"?'],
+    ["5 tblsp", '"tblsp"', 'Did you mean "tbsp"?'],
     ["5 dry quarts", '"dry quarts"', "isn't known here"],
-    ["5 constructor", '"constructor"', "Use one such as gal."],
-    ["5 gal per psi", '"gal per psi"', "Use one such as gal/ac."],
-    ["5 mph/h", '"mph/h"', "Use one such as gal/ac."],
+    ["5 constructor", '"constructor"', 'Use one such as "gal".'],
+    ["5 gal per psi", '"gal per psi"', 'Use one such as "gal/ac".'],
+    ["5 mph/h", '"mph/h"', 'Use one such as "gal/ac".'],
     ["1e3 ft", '"e3 ft"', "isn't known here"],
-    ["5 ℓ", '"ℓ"', "Use one such as gal."],
+    ["5 ℓ", '"ℓ"', 'Use one such as "gal".'],
   ])("%s, not knowing %s", (text, part, words) => {
     expectRefused(() => parseQuantity(text), "unknown-unit", "text", `The unit ${part} isn't known here. `);
     expectRefused(() => parseQuantity(text), "unknown-unit", "text", words);

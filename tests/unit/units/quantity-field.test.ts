@@ -57,10 +57,10 @@ describe("a quantity", () => {
     expectRefused(() => reads(LENGTH, { value: 5, unit: null }), "missing", "x.unit");
     const near = refusal(() => reads(LENGTH, { value: 5, unit: "foot" }));
     expect(near).toMatchObject({ code: "unknown-unit", key: "unit-misspelled", path: "x.unit" });
-    expect(near.message).toBe('The unit "foot" isn\'t known here. Did you mean ft?');
+    expect(near.message).toBe('The unit "foot" isn\'t known here. Did you mean "ft"?');
     expect(near.figures).toEqual({ given: '"foot"', example: "ft", meant: "ft" });
     const far = refusal(() => reads(LENGTH, { value: 5, unit: Symbol("x") }));
-    expect(far.message).toBe("The unit Symbol(x) isn't known here. Use one such as ft.");
+    expect(far.message).toBe('The unit Symbol(x) isn\'t known here. Use one such as "ft".');
   });
 
   it("has a number", () => {
@@ -342,15 +342,15 @@ describe("the name of a unit", () => {
       "x",
       "oz (weight) and fl oz (volume) are different.",
     );
-    expectRefused(() => reads(field, "gallon"), "unknown-unit", "x", "Did you mean gal?");
-    expectRefused(() => reads(field, 5), "unknown-unit", "x", "Use one such as gal.");
-    expectRefused(() => reads(field, null), "missing", "x", "Choose a unit, such as gal.");
+    expectRefused(() => reads(field, "gallon"), "unknown-unit", "x", 'Did you mean "gal"?');
+    expectRefused(() => reads(field, 5), "unknown-unit", "x", 'Use one such as "gal".');
+    expectRefused(() => reads(field, null), "missing", "x", 'Choose a unit, such as "gal".');
   });
 
   it("may be any", () => {
     expect(reads(anyUnit("A unit."), "gal/ac")).toBe("gal/ac");
     expectRefused(() => reads(anyUnit("A unit."), "gallon"), "unknown-unit", "x");
-    expectRefused(() => reads(anyUnit("A unit."), undefined), "missing", "x", "such as ft");
+    expectRefused(() => reads(anyUnit("A unit."), undefined), "missing", "x", 'such as "ft"');
   });
 });
 

@@ -24,7 +24,7 @@ describe("qty", () => {
   it("refuses what is no number and what is no unit", () => {
     expectRefused(() => qty("5" as never, "ft"), "not-a-quantity", "value");
     expectRefused(() => qty(Number.NaN, "ft"), "not-finite", "value");
-    expectRefused(() => qty(5, "foot" as never), "unknown-unit", "unit", "Did you mean ft?");
+    expectRefused(() => qty(5, "foot" as never), "unknown-unit", "unit", 'Did you mean "ft"?');
     expectRefused(() => qty(5, undefined as never), "missing", "unit");
     const both = refusal(() => qty("5" as never, "foot" as never));
     expect(both.issues.map(({ path }) => path)).toEqual(["value", "unit"]);

@@ -46,13 +46,19 @@ describe("resolveUnit", () => {
     ["gal/acre", "gal/ac"],
     ["gallons per acre", "gal/ac"],
     ["oz/1000sqft", "oz/1000ft2"],
+    ["lb/100sqft", "lb/100ft2"],
+    ["lb/1,000 sq ft", "lb/1000ft2"],
+    ["mL/plants", "mL/plant"],
   ])("suggests the nearest spelling for %j: %j", (given, meant) => {
-    expect(refusal(() => resolveUnit(given, "u")).message).toContain(`Did you mean ${meant}?`);
+    expect(refusal(() => resolveUnit(given, "u")).message).toContain(`Did you mean "${meant}"?`);
   });
 
-  it("suggests nothing far-fetched", () => {
-    expect(refusal(() => resolveUnit("qqqqqq", "u")).message).not.toContain("Did you mean");
-  });
+  it.each(["qqqqqq", "lb/200ft2", "lb/10ft2", "gal/100ac", "mL/100plant"])(
+    "suggests nothing far-fetched, and no other amount, for %j",
+    (given) => {
+      expect(refusal(() => resolveUnit(given, "u")).message).not.toContain("Did you mean");
+    },
+  );
 
   it.each([undefined, null, 5, {}, ["ft"]])("refuses %j as a unit", (unit) => {
     expectRefused(() => resolveUnit(unit, "u"), (unit ?? null) === null ? "missing" : "unknown-unit", "u");

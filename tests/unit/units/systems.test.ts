@@ -18,7 +18,7 @@ describe("systemOf", () => {
   });
 
   it("refuses what is no unit", () => {
-    expectRefused(() => systemOf("galon" as never), "unknown-unit", "unit", "Did you mean gal?");
+    expectRefused(() => systemOf("galon" as never), "unknown-unit", "unit", 'Did you mean "gal"?');
   });
 });
 

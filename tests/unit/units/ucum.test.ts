@@ -27,6 +27,7 @@ const ANCHORS: Record<string, number> = {
   time: 1,
   pressure: magnitude("kPa"),
   fraction: 1,
+  count: 1,
 };
 
 function anchorOf(dimension: Dimension): number {
@@ -60,6 +61,8 @@ describe("toUcum", () => {
     ["psi", "[psi]"],
     ["%", "%"],
     ["1", "1"],
+    ["mL/plant", "mL/{plant}"],
+    ["fl_oz/1000plant", "[foz_us]/(1000.{plant})"],
   ] as const)("writes %s as %s", (unit, code) => {
     expect(toUcum(unit)).toBe(code);
   });

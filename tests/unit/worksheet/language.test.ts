@@ -85,7 +85,7 @@ describe("a table of words in another language", () => {
       },
     };
     const told = worksheet(planApplication(TWO_PRODUCTS), { ...options, words }).warnings;
-    expect(told).toContainEqual({ severity: "note", name: "Hinweis", message: "5,284 gal; 4 gal; 2 Tanks" });
+    expect(told).toContainEqual({ severity: "note", name: "Hinweis", message: "5,28 gal; 4 gal; 2 Tanks" });
     const [first] = worksheet(planApplication(DOUBTFUL), { ...options, words }).warnings;
     expect(first).toEqual({ severity: "refusal", name: "Nicht spritzen", message: "Product A 8 oz!" });
   });

@@ -28,6 +28,7 @@ import {
   worksheet,
 } from "../../../src/worksheet/index.ts";
 import { DOUBTFUL, TWO_PRODUCTS } from "../../helpers/jobs.ts";
+import { faultsOfIssue } from "../../helpers/plain-words.ts";
 import { JOBS } from "../../helpers/plan-inputs.ts";
 import { raisedSentences } from "../../helpers/raised-keys.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
@@ -212,12 +213,20 @@ describe("a sheet in Spanish", () => {
       try {
         const plan = planApplication(input);
         printed++;
-        for (const { key } of plan.warnings) seen.add(key);
+        for (const warning of plan.warnings) {
+          seen.add(warning.key);
+          expect(faultsOfIssue(warning)).toEqual([]);
+          expect(faultsOfIssue({ ...warning, message: issueText(warning, words) }, "es")).toEqual([]);
+        }
         expect(englishIn(renderText(worksheet(plan, words)).replace(/\s+/g, " "))).toEqual([]);
         expect(englishIn(renderText(fieldCard(plan, words)).replace(/\s+/g, " "))).toEqual([]);
       } catch (error) {
         if (!isSprayMathError(error)) throw error;
-        for (const issue of error.issues) expect(englishIn(issueText(issue, words))).toEqual([]);
+        for (const issue of error.issues) {
+          expect(englishIn(issueText(issue, words))).toEqual([]);
+          expect(faultsOfIssue(issue)).toEqual([]);
+          expect(faultsOfIssue({ ...issue, message: issueText(issue, words) }, "es")).toEqual([]);
+        }
       }
     }
     expect(printed).toBeGreaterThan(100);
