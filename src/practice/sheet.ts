@@ -16,8 +16,8 @@ const PROBLEMS: Field<readonly PracticeProblem[]> = /* @__PURE__ */ list("", PRO
 type Part = GroupBlock["blocks"][number];
 
 /**
- * Writes practice problems on one sheet, from easy to hard: for students the problems alone, for the teacher as a key with answers,
- * the common wrong answers and, in a long one, the working.
+ * Writes practice problems on one sheet, from easy to hard. A student's sheet has the problems alone. A teacher's key has answers
+ * and common wrong answers, a long one the working as well.
  *
  * @param problems - problems from `practiceProblem`, `problemFrom` or a set, made with the same locale and words
  * @param options - see {@link PracticeSheetOptions}

@@ -215,7 +215,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Inyector de proporción",
       "Un inyector en el invernadero de {farm} hace {ratio} partes de solución con 1 parte de solución madre. La etiqueta pide {rate} en la solución. ¿Cuánto producto llevan {stock} de solución madre ({unit})?",
       "El vivero de {farm} riega con un inyector puesto a 1:{ratio}, una parte de solución madre en {ratio} partes de solución. Las plantas necesitan {rate}. ¿Cuánto producto se pone en {stock} de solución madre ({unit})?",
-      "En {farm} el inyector de las fresas toma 1 parte de solución madre para {ratio} partes de solución final. ¿Con cuánto producto se hacen {stock} de solución madre, si la solución debe tener {rate} ({unit})?",
+      "En {farm} el inyector de las fresas saca {ratio} partes de solución de 1 parte de solución madre. La solución debe tener {rate}. ¿Cuánto producto llevan {stock} de solución madre ({unit})?",
       "El tanque de solución madre de un inyector en {farm} se llena con {stock}. Cada parte da {ratio} partes de solución, y la dosis de la etiqueta es {rate} de solución. ¿Cuánto producto va en el tanque ({unit})?",
     ),
     reserve: topic(

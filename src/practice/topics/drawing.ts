@@ -1,12 +1,8 @@
 import { inUnit } from "../../units/convert.js";
-import type { Length, Quantity } from "../../units/types.js";
-import type { DrawingBlock, DrawingPoint } from "../../worksheet/render/sheets.js";
+import type { Length } from "../../units/types.js";
+import type { DrawingPoint } from "../../worksheet/render/sheets.js";
 import type { Rows } from "./rows.js";
-
-/** A drawing to scale, whose labels are lengths as given. */
-export type Drawing = Pick<DrawingBlock, "width" | "height" | "areas"> & {
-  readonly labels: readonly { readonly at: DrawingPoint; readonly length: Quantity }[];
-};
+import type { Drawing } from "./topic.js";
 
 // How far a label stands off what it measures, as a part of the larger side.
 const OFF = 0.22;

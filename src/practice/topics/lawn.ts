@@ -9,7 +9,9 @@ import { each, numbers, type Sizes } from "./sizes.js";
 import { type AnyTopic, type Routes, type Topic, topic } from "./topic.js";
 
 interface Lawn {
+  /** How long the plot is. More than 0. */
   readonly length: Length;
+  /** How wide the plot is. More than 0. */
   readonly width: Length;
   readonly rate: Quantity;
 }

@@ -122,7 +122,7 @@ const OWN: Readonly<Record<UnitSystem, Own>> = {
   metric: {
     width: "cm",
     label: "L",
-    lawn: "are",
+    lawn: "100m2",
     otherLand: "ac",
     weighed: 1,
     water: 1,

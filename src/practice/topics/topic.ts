@@ -1,9 +1,9 @@
 import type { ObjectField } from "../../units/fields.js";
 import type { Quantity, Unit } from "../../units/types.js";
 import type { WorkingLine } from "../../units/working-line.js";
+import type { DrawingBlock, DrawingPoint } from "../../worksheet/render/sheets.js";
 import type { MistakeCode } from "../mistakes.js";
 import type { Draw } from "../random.js";
-import type { Drawing } from "./drawing.js";
 import type { Sizes } from "./sizes.js";
 
 /** One figure that a problem gives. */
@@ -36,6 +36,11 @@ export type Difficulty = 1 | 2 | 3;
 
 /** Four ways to put a problem, in different scenes. Each figure has a place by its name, `{unit}` is the answer's unit. */
 export type Wordings = readonly [string, string, string, string];
+
+/** A drawing to scale, whose labels are lengths as given. */
+export type Drawing = Pick<DrawingBlock, "width" | "height" | "areas"> & {
+  readonly labels: readonly { readonly at: DrawingPoint; readonly length: Quantity }[];
+};
 
 /** A topic: its figures, its formula, and how it goes wrong. The wordings of each language are in its table of words. */
 export interface Topic<G extends object> {

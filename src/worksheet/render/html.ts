@@ -159,7 +159,7 @@ function table({ kind, caption, columns, rows }: Extract<SheetBlock, { kind: "ta
 
 // Across and down, of 100: room for the labels around what is drawn.
 const DRAWN = 52;
-const EDGE = 24;
+const EDGE = { across: 24, down: 15 };
 const DECIMALS = 2;
 
 /** A drawing as an image with a name: the larger side takes the same room whatever is drawn. */
@@ -171,17 +171,19 @@ function drawing({
   labels,
 }: Extract<SheetBlock, { kind: "drawing" }>): string {
   const scale = DRAWN / Math.max(width, height);
-  const on = (value: number): number => Number((EDGE + value * scale).toFixed(DECIMALS));
-  const size = (value: number): number => Number((2 * EDGE + value * scale).toFixed(DECIMALS));
+  const placed = (value: number, edge: number): number => Number((edge + value * scale).toFixed(DECIMALS));
+  const [right, bottom] = [placed(width, 2 * EDGE.across), placed(height, 2 * EDGE.down)];
+  const across = (value: number): number => placed(value, EDGE.across);
+  const down = (value: number): number => placed(value, EDGE.down);
   const shapes = areas.map(
     ({ of, corners }) =>
-      `<polygon class="${of}" points="${corners.map(([x, y]) => `${on(x)},${on(y)}`).join(" ")}"></polygon>`,
+      `<polygon class="${of}" points="${corners.map(([x, y]) => `${across(x)},${down(y)}`).join(" ")}"></polygon>`,
   );
   const texts = labels.map(
-    ({ at: [x, y], text }) => `<text x="${on(x)}" y="${on(y)}">${escaped(text)}</text>`,
+    ({ at: [x, y], text }) => `<text x="${across(x)}" y="${down(y)}">${escaped(text)}</text>`,
   );
   return [
-    `<svg class="drawing" role="img" aria-label="${escaped(caption)}" viewBox="0 0 ${size(width)} ${size(height)}">`,
+    `<svg class="drawing" role="img" aria-label="${escaped(caption)}" viewBox="0 0 ${right} ${bottom}">`,
     ...shapes,
     ...texts,
     "</svg>",

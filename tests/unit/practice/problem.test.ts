@@ -120,7 +120,7 @@ const BY_HAND: readonly [PracticeTopic, Given, number, string][] = [
   ],
   [
     "granules",
-    { length: qty(20, "m"), width: qty(15, "m"), rate: qty(2, "kg/are") },
+    { length: qty(20, "m"), width: qty(15, "m"), rate: qty(2, "kg/100m2") },
     6,
     "300 m2 = 3 x 100; 3 x 2 = 6",
   ],
