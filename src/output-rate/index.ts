@@ -66,6 +66,23 @@ export {
   type TimedPasses,
   timeFor,
 } from "./speed.js";
+export {
+  type CatchOnArea,
+  type CatchOnRow,
+  checkSpreader,
+  type SpreaderArea,
+  type SpreaderAreaCheck,
+  type SpreaderCatchInput,
+  type SpreaderCheck,
+  type SpreaderCheckInput,
+  type SpreaderFinding,
+  type SpreaderRow,
+  type SpreaderRowCheck,
+  type SpreaderStrip,
+  type SpreaderTest,
+  spreaderCatch,
+  spreaderRate,
+} from "./spreader.js";
 export { type StripRun, stripRate } from "./strip.js";
 export { type StripRuns, type StripRunsInput, stripRuns } from "./strip-runs.js";
 export { checkAgainstTarget, type TargetCheck, type TargetCheckInput } from "./target-check.js";

@@ -9,6 +9,21 @@ export { type Carrier, type CarrierInput, carrierFor, type Reserve } from "./car
 export type { ActiveContent, ProductForm } from "./content.js";
 export { type Dilution, type DilutionInput, diluteMix, type StockInput, stockFor } from "./dilution.js";
 export type { LabelFinding, LabelFindingCode } from "./findings.js";
+export {
+  type Bags,
+  type BagsInput,
+  bagsFor,
+  type GranulesCoverInput,
+  type GranulesInput,
+  type GranulesOnArea,
+  type GranulesOnPlants,
+  type GranulesOnRow,
+  granulesCover,
+  granulesFor,
+  type HopperInput,
+  type HopperLoads,
+  hopperLoads,
+} from "./granules.js";
 export { type JarTest, type JarTestInput, jarTest } from "./jar-test.js";
 export { checkLabel, type LabelInput, type LabelLimits, type SeasonSoFar } from "./label-limits.js";
 export type {
@@ -47,6 +62,21 @@ export {
   type MixingTurn,
   mixingOrder,
 } from "./mixing-order.js";
+export {
+  type ConvertNutrientInput,
+  convertNutrient,
+  type FertilizerContent,
+  type FertilizerInput,
+  type FertilizerRate,
+  fertilizerFor,
+  type GradeOptions,
+  type Nutrient,
+  type NutrientAmount,
+  type NutrientsBrought,
+  type NutrientsInput,
+  nutrientsFrom,
+  readGrade,
+} from "./nutrients.js";
 export { type JobSizes, type ProductAmount, type ProductInput, productAmount } from "./product.js";
 export { type ProductInLoads, type ProductInLoadsInput, productInLoads } from "./product-in-loads.js";
 export { type Rinse, type RinseInput, rinseTank } from "./rinse.js";

@@ -26,6 +26,19 @@ const CONTENT = "ingrediente activo en el producto";
 const DENSITY = "peso del producto por volumen";
 const NEEDED = "cantidad necesaria";
 const MEASURED = "cantidad medida";
+const SPREADER_RATE = "dosis que echa la esparcidora";
+const SPREAD = "cantidad esparcida";
+const TARGET = "dosis buscada";
+const DIRECTIONS = "sentidos";
+const TO_CATCH = "cantidad por recoger";
+const TO_SPREAD = "producto por esparcir";
+const PRODUCT_RATE = "dosis del producto";
+const PER_DIRECTION = "producto para un sentido";
+const HOPPER = "una tolva";
+const HOPPER_FILLS = "cargas de la tolva en un sentido";
+const BAGS = "sacos por comprar";
+const BAG = "un saco";
+const FERTILIZER = "fertilizante";
 
 const rows = { rows: ROWS, rowLength: ROW_LENGTH, x: "largo de la hilera {n}" };
 const beds = { beds: "número de camas", bedLength: "largo de la cama", x: "largo de la cama {n}" };
@@ -50,6 +63,11 @@ const part = (what: string): ReturnType<typeof words<"w" | "u" | "x">> =>
   });
 const changed = (what: string): ReturnType<typeof words<"before" | "now">> =>
   words(`factor por ${what}`, { before: `${what} en la calibración`, now: `${what} ahora` });
+const brought = (nutrient: string): ReturnType<typeof words<"product" | "content">> =>
+  words(`${nutrient} que aporta el fertilizante`, {
+    product: FERTILIZER,
+    content: `contenido de ${nutrient}`,
+  });
 const fraction = (name: string): ToolNames => ({ one: name, other: `veces ${name}` });
 const plural = (one: string, other: string): ToolNames => ({ one, other });
 
@@ -357,6 +375,31 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         rate: "volumen de aplicación medido",
         target: "volumen de aplicación buscado",
       }),
+      "output-rate.spreader-area": words(SPREADER_RATE, { used: SPREAD, area: "área de la prueba" }),
+      "output-rate.spreader-row": words("dosis que echa la esparcidora por largo de hilera", {
+        used: SPREAD,
+        rowLength: ROW_LENGTH,
+      }),
+      "output-rate.spreader-pass": words("dosis buscada en un sentido", {
+        target: TARGET,
+        directions: DIRECTIONS,
+      }),
+      "output-rate.spreader-catch-strip": words(TO_CATCH, {
+        target: TARGET,
+        swath: SWATH,
+        distance: DISTANCE,
+        directions: DIRECTIONS,
+      }),
+      "output-rate.spreader-catch-area": words(TO_CATCH, {
+        target: TARGET,
+        area: "área de la prueba",
+        directions: DIRECTIONS,
+      }),
+      "output-rate.spreader-catch-row": words(TO_CATCH, {
+        target: TARGET,
+        rowLength: ROW_LENGTH,
+        directions: DIRECTIONS,
+      }),
       "output-rate.resolution": words("incertidumbre estándar de una lectura", {
         resolution: "paso más chico que se puede leer",
       }),
@@ -508,6 +551,50 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         jar: "mezcla en el frasco",
         mix: "mezcla en el tanque",
       }),
+      "tank-mix.granules-area": words(TO_SPREAD, { rate: PRODUCT_RATE, area: TREATED }),
+      "tank-mix.granules-rowLength": words(TO_SPREAD, {
+        rate: PRODUCT_RATE,
+        rowLength: "largo de todas las hileras",
+      }),
+      "tank-mix.granules-plants": words(TO_SPREAD, { rate: PRODUCT_RATE, plants: "número de plantas" }),
+      "tank-mix.granules-cover": words("área que alcanza a cubrir", {
+        amount: "cantidad de producto",
+        rate: PRODUCT_RATE,
+      }),
+      "tank-mix.hopper-direction": words(PER_DIRECTION, { total: TO_SPREAD, directions: DIRECTIONS }),
+      "tank-mix.hopper-fills": words(HOPPER_FILLS, { perDirection: PER_DIRECTION, hopper: HOPPER }),
+      "tank-mix.hopper-last": words("última carga de la tolva", {
+        perDirection: PER_DIRECTION,
+        fills: HOPPER_FILLS,
+        hopper: HOPPER,
+      }),
+      "tank-mix.bags": words(BAGS, { total: TO_SPREAD, bag: BAG }),
+      "tank-mix.bags-left": words("sobrante en el último saco", { bags: BAGS, bag: BAG, total: TO_SPREAD }),
+      "tank-mix.nutrient-content": words("contenido del nutriente que hace falta", {
+        content: "contenido declarado",
+        parts: "peso del elemento",
+        whole: "peso del óxido",
+      }),
+      "tank-mix.nutrient-convert": words("el mismo nutriente, convertido", {
+        amount: "cantidad del nutriente",
+        parts: "peso del elemento",
+        whole: "peso del óxido",
+      }),
+      "tank-mix.fertilizer": words(FERTILIZER, {
+        nutrient: "nutriente que hace falta",
+        content: "contenido de ese nutriente",
+      }),
+      "tank-mix.nutrient-N": brought("nitrógeno (N)"),
+      "tank-mix.nutrient-P2O5": brought("fosfato (P2O5)"),
+      "tank-mix.nutrient-K2O": brought("potasa (K2O)"),
+      "tank-mix.nutrient-P": brought("fósforo (P)"),
+      "tank-mix.nutrient-K": brought("potasio (K)"),
+      "tank-mix.nutrient-S": brought("azufre (S)"),
+      "tank-mix.nutrient-SO3": brought("trióxido de azufre (SO3)"),
+      "tank-mix.nutrient-Mg": brought("magnesio (Mg)"),
+      "tank-mix.nutrient-MgO": brought("óxido de magnesio"),
+      "tank-mix.nutrient-Ca": brought("calcio (Ca)"),
+      "tank-mix.nutrient-CaO": brought("óxido de calcio"),
       "household.measured": words(MEASURED, {
         n: "número de {tools}",
         x: "contenido de: {tool}",
@@ -649,6 +736,18 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "{catches} {catches:one=medida no completa;other=medidas no completan} hileras de {nozzles} boquillas. Anote lo recogido de cada boquilla de cada hilera.",
       "plant-spacing": "Anote la distancia de planta a planta: hace falta para el volumen por área.",
       "row-spacing": "Anote la distancia de hilera a hilera: hace falta para el volumen por área.",
+      "spreader-over-max":
+        "Echó {rate}, más que el máximo de {max} de la etiqueta. Cierre la compuerta y vuelva a recoger.",
+      "spreader-ounces-as-pounds":
+        "Echó {times} veces la dosis buscada. Si pesó en onzas, anote onzas y no libras.",
+      "spreader-far-over":
+        "Echó {times} veces la dosis buscada. Revise las unidades, y que esa dosis sea de producto y no del nutriente o ingrediente activo que contiene.",
+      "spreader-heavy": "Echó {off} de más. Cierre la compuerta un punto y vuelva a recoger.",
+      "spreader-pounds-as-ounces":
+        "Echó solo 1/{times} de la dosis buscada. Si pesó en libras, anote libras y no onzas.",
+      "spreader-far-under":
+        "Echó {off} de menos. Revise las unidades, y que la dosis buscada sea de producto para una pasada y una tolva.",
+      "spreader-light": "Echó {off} de menos. Abra la compuerta un punto y vuelva a recoger.",
       "rated-missing": "Anote la descarga que debe tener cada boquilla.",
       "rated-unused": "Aquí no se usa esta descarga. Quítela, o escoja comparar las boquillas con ella.",
       "rated-differs":
@@ -821,6 +920,15 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "La etiqueta exige {least} días o más entre aplicaciones, y no ha anotado cuándo fue la última. Revise su registro de aplicaciones.",
       "strength-unusual":
         "La mezcla lleva {strength} de producto, y las etiquetas rara vez piden más de {limit}. Revise la dosis de la etiqueta, su unidad y el volumen de aplicación.",
+      "parts-uncountable": "{part} cabe demasiadas veces en {whole} para contarlas. Revise las unidades.",
+      "nutrient-twice": "Anote {element} o {oxide}, no los dos.",
+      "nutrients-over-whole": "Un fertilizante no puede ser {given} nutrientes. Revise los números del saco.",
+      "nutrients-missing": "Anote lo que contiene el fertilizante, por ejemplo 28-0-0.",
+      "grade-unreadable": "Anote la fórmula del saco, por ejemplo 28-0-0.",
+      "nutrient-absent":
+        "Este fertilizante no tiene {nutrient}. Elija uno que lo tenga, o revise su fórmula.",
+      "nutrients-differ":
+        "{from} y {to} no son el mismo nutriente. Elija un elemento y su óxido, por ejemplo P y P2O5.",
       "strength-unusual-dry":
         "La mezcla lleva {strength} de producto, y las etiquetas rara vez piden más de {limit}. Revise la dosis de la etiqueta, su unidad y el volumen de aplicación.",
       "density-unusual":
@@ -1220,6 +1328,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       definition: "definición",
       "plane geometry": "geometría plana",
       "plane trigonometry": "trigonometría plana",
+      counting: "conteo",
       "method of coordinates (shoelace formula)": "método de coordenadas (fórmula del cordón)",
       "trapezoidal rule": "regla del trapecio",
       "Simpson's one-third rule": "regla de Simpson de un tercio",

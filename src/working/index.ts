@@ -49,6 +49,11 @@ export {
   speedFromWorking as speedFrom,
   timeForWorking as timeFor,
 } from "../output-rate/speed.js";
+export {
+  checkSpreaderWorking as checkSpreader,
+  spreaderCatchWorking as spreaderCatch,
+  spreaderRateWorking as spreaderRate,
+} from "../output-rate/spreader.js";
 export { stripRateWorking as stripRate } from "../output-rate/strip.js";
 export {
   stripRunsSpreadWorking as stripRunsSpread,
@@ -85,10 +90,21 @@ export {
 } from "../tank-mix/active-ingredient.js";
 export { carrierForWorking as carrierFor } from "../tank-mix/carrier.js";
 export { diluteMixWorking as diluteMix, stockForWorking as stockFor } from "../tank-mix/dilution.js";
+export {
+  bagsForWorking as bagsFor,
+  granulesCoverWorking as granulesCover,
+  granulesForWorking as granulesFor,
+  hopperLoadsWorking as hopperLoads,
+} from "../tank-mix/granules.js";
 export { jarTestWorking as jarTest } from "../tank-mix/jar-test.js";
 export { leftoverAreaWorking as leftoverArea } from "../tank-mix/leftover.js";
 export { splitLoadsWorking as splitLoads } from "../tank-mix/loads.js";
 export { waterWorking as loadWater } from "../tank-mix/mix-loads.js";
+export {
+  convertNutrientWorking as convertNutrient,
+  fertilizerForWorking as fertilizerFor,
+  nutrientsFromWorking as nutrientsFrom,
+} from "../tank-mix/nutrients.js";
 export { productAmountWorking as productAmount } from "../tank-mix/product.js";
 export { productInLoadsWorking as productInLoads } from "../tank-mix/product-in-loads.js";
 export { rinseTankWorking as rinseTank } from "../tank-mix/rinse.js";

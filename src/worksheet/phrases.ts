@@ -2,6 +2,7 @@ import type { Figures, Issue } from "../errors.js";
 import type { MeasuredPart } from "../household/measure.js";
 import type { MeasuredDose, NotMeasurable } from "../household/measure-out.js";
 import { MEASURING_TOOL } from "../household/measuring-tool.js";
+import type { SpreaderFinding } from "../output-rate/spreader.js";
 import type { Warning } from "../plan/warnings.js";
 import type { LabelFinding } from "../tank-mix/findings.js";
 import { type Check, checked } from "../units/check.js";
@@ -84,7 +85,7 @@ const SENTENCE: ObjectField<Sayable> = /* @__PURE__ */ object({
  * table of words has no sentence for the key, the English message stands. An error stands for its first fault: for a form, say
  * each of its `issues`.
  *
- * @param issue - an error, one of its `issues`, a warning of a plan, or what `checkLabel` found
+ * @param issue - an error, one of its `issues`, a warning of a plan, or what `checkLabel` or `checkSpreader` found
  * @param options - see {@link PhraseOptions}
  * @returns the sentence
  * @throws SprayMathError `missing` or `not-a-quantity` for what is no issue, `unknown-choice` or `unknown-field` for an option
@@ -102,7 +103,10 @@ const SENTENCE: ObjectField<Sayable> = /* @__PURE__ */ object({
  * }
  * ```
  */
-export function issueText(issue: Issue | Warning | LabelFinding, options: PhraseOptions = {}): string {
+export function issueText(
+  issue: Issue | Warning | LabelFinding | SpreaderFinding,
+  options: PhraseOptions = {},
+): string {
   const writer = phraseWriter(options);
   const { key, figures, message } = checked<Sayable>(issue, ISSUE, "issue");
   return sentenceOf(checked({ key, figures, message }, SENTENCE, "issue"), writer);

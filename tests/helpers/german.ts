@@ -21,6 +21,10 @@ const rows = { rows: "Zahl der Reihen", rowLength: ROW_LENGTH, x: "Länge von Re
 const beds = { beds: "Zahl der Beete", bedLength: "Länge des Beets", x: "Länge von Beet {n}" };
 const strips = { stripWidth: "Breite des Streifens je Seite", sides: "behandelte Seiten je Reihe" };
 const row = { used: USED, sides: "gespritzte Seiten", rowLength: ROW_LENGTH };
+const brought = (nutrient: string) => ({
+  found: `${nutrient} aus dem Dünger`,
+  terms: { product: "Dünger", content: `Gehalt an ${nutrient}` },
+});
 const part = (what: string) => ({
   found: `Beitrag zur Unsicherheit: ${what}`,
   terms: {
@@ -323,6 +327,30 @@ export const GERMAN: Messages = {
       found: "Abweichung vom Ziel",
       terms: { rate: "gemessene Ausbringmenge", target: "gewünschte Ausbringmenge" },
     },
+    "output-rate.spreader-area": {
+      found: "Streumenge",
+      terms: { used: "gestreute Menge", area: "Fläche der Probe" },
+    },
+    "output-rate.spreader-row": {
+      found: "Streumenge je Reihe",
+      terms: { used: "gestreute Menge", rowLength: "Länge der Reihe" },
+    },
+    "output-rate.spreader-pass": {
+      found: "Zielmenge je Richtung",
+      terms: { target: "Zielmenge", directions: "Richtungen" },
+    },
+    "output-rate.spreader-catch-strip": {
+      found: "aufzufangende Menge",
+      terms: { target: "Zielmenge", swath: "Breite der Bahn", distance: "Strecke", directions: "Richtungen" },
+    },
+    "output-rate.spreader-catch-area": {
+      found: "aufzufangende Menge",
+      terms: { target: "Zielmenge", area: "Fläche der Probe", directions: "Richtungen" },
+    },
+    "output-rate.spreader-catch-row": {
+      found: "aufzufangende Menge",
+      terms: { target: "Zielmenge", rowLength: "Länge der Reihe", directions: "Richtungen" },
+    },
     "output-rate.resolution": {
       found: "Unsicherheit einer Ablesung",
       terms: { resolution: "kleinster Teilstrich" },
@@ -466,6 +494,65 @@ export const GERMAN: Messages = {
       found: "Mittel im Glas",
       terms: { amount: "Mittel in der Brühe", jar: "Brühe im Glas", mix: "Brühe im Tank" },
     },
+    "tank-mix.granules-area": {
+      found: "zu streuende Menge",
+      terms: { rate: "Aufwand des Mittels", area: "behandelte Fläche" },
+    },
+    "tank-mix.granules-rowLength": {
+      found: "zu streuende Menge",
+      terms: { rate: "Aufwand des Mittels", rowLength: "Länge aller Reihen" },
+    },
+    "tank-mix.granules-plants": {
+      found: "zu streuende Menge",
+      terms: { rate: "Aufwand des Mittels", plants: "Zahl der Pflanzen" },
+    },
+    "tank-mix.granules-cover": {
+      found: "Fläche, für die es reicht",
+      terms: { amount: "Menge des Mittels", rate: "Aufwand des Mittels" },
+    },
+    "tank-mix.hopper-direction": {
+      found: "Menge je Richtung",
+      terms: { total: "zu streuende Menge", directions: "Richtungen" },
+    },
+    "tank-mix.hopper-fills": {
+      found: "Füllungen je Richtung",
+      terms: { perDirection: "Menge je Richtung", hopper: "ein Behälter" },
+    },
+    "tank-mix.hopper-last": {
+      found: "letzte Füllung",
+      terms: { perDirection: "Menge je Richtung", fills: "Füllungen je Richtung", hopper: "ein Behälter" },
+    },
+    "tank-mix.bags": {
+      found: "Säcke",
+      terms: { total: "zu streuende Menge", bag: "ein Sack" },
+    },
+    "tank-mix.bags-left": {
+      found: "Rest im letzten Sack",
+      terms: { bags: "Säcke", bag: "ein Sack", total: "zu streuende Menge" },
+    },
+    "tank-mix.nutrient-content": {
+      found: "Gehalt am gesuchten Nährstoff",
+      terms: { content: "angegebener Gehalt", parts: "Gewicht des Elements", whole: "Gewicht des Oxids" },
+    },
+    "tank-mix.nutrient-convert": {
+      found: "derselbe Nährstoff, umgerechnet",
+      terms: { amount: "Menge des Nährstoffs", parts: "Gewicht des Elements", whole: "Gewicht des Oxids" },
+    },
+    "tank-mix.fertilizer": {
+      found: "Dünger",
+      terms: { nutrient: "Nährstoff", content: "Gehalt an diesem Nährstoff" },
+    },
+    "tank-mix.nutrient-N": brought("Stickstoff (N)"),
+    "tank-mix.nutrient-P2O5": brought("Phosphat (P2O5)"),
+    "tank-mix.nutrient-K2O": brought("Kali (K2O)"),
+    "tank-mix.nutrient-P": brought("Phosphor (P)"),
+    "tank-mix.nutrient-K": brought("Kalium (K)"),
+    "tank-mix.nutrient-S": brought("Schwefel (S)"),
+    "tank-mix.nutrient-SO3": brought("Schwefeltrioxid (SO3)"),
+    "tank-mix.nutrient-Mg": brought("Magnesium (Mg)"),
+    "tank-mix.nutrient-MgO": brought("Magnesiumoxid"),
+    "tank-mix.nutrient-Ca": brought("Calcium (Ca)"),
+    "tank-mix.nutrient-CaO": brought("Calciumoxid"),
     "household.measured": {
       found: "abgemessene Menge",
       terms: {

@@ -285,6 +285,51 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
   stockFor: [working.stockFor({ amount: qty(10, "mL"), volume: qty(1, "qt"), dose: qty(0.1, "tsp") })],
   rinseTank: [working.rinseTank({ residual: qty(3, "pt"), water: qty(7, "L"), rinses: 3 })],
   strengthOf: [working.strengthOf({ mix: qty(3, "gal"), addedWater: qty(2, "L"), product: qty(5, "oz") })],
+  spreaderRate: [
+    working.spreaderRate({ used: qty(20, "lb"), swath: ft, distance: m }),
+    working.spreaderRate({ used: qty(300, "g"), area: treated }),
+    working.spreaderRate({ used: qty(2, "oz"), rowLength: qty(250, "ft") }),
+  ],
+  checkSpreader: [
+    working.checkSpreader({
+      used: qty(9, "oz"),
+      swath: ft,
+      distance: m,
+      target: qty(5, "lb/1000ft2"),
+      directions: 2,
+    }),
+    working.checkSpreader({ used: qty(40, "g"), rowLength: ft, target: qty(8, "oz/1000ft") }),
+  ],
+  spreaderCatch: [
+    working.spreaderCatch({ target: qty(5, "lb/1000ft2"), swath: ft, distance: m, directions: 2 }),
+    working.spreaderCatch({ target: qty(50, "kg/ha"), area: treated, directions: 2 }),
+    working.spreaderCatch({ target: qty(8, "oz/1000ft"), rowLength: m, directions: 2 }),
+  ],
+  granulesFor: [
+    working.granulesFor({ rate: qty(1.5, "lb/100ft2"), area: treated }),
+    working.granulesFor({ rate: qty(8, "oz/1000ft"), rowLength: m }),
+    working.granulesFor({ rate: qty(40, "g/1000plant"), plants: 45 }),
+  ],
+  granulesCover: [working.granulesCover({ amount: qty(25, "kg"), rate: qty(4, "lb/1000ft2") })],
+  hopperLoads: [working.hopperLoads({ total: qty(90, "lb"), hopper: qty(9, "kg"), directions: 2 })],
+  bagsFor: [working.bagsFor({ total: qty(107, "lb"), bag: qty(20, "kg") })],
+  fertilizerFor: [
+    working.fertilizerFor({
+      nutrient: "P",
+      amount: qty(20, "kg/ha"),
+      contains: { N: 10, P2O5: 20, K2O: 5, S: 4, MgO: 3, CaO: 2 },
+    }),
+    working.fertilizerFor({
+      nutrient: "P2O5",
+      amount: qty(1, "lb"),
+      contains: { P: 8.8, K: 3, SO3: 11, Mg: 1, Ca: 20 },
+    }),
+  ],
+  nutrientsFrom: [working.nutrientsFrom({ product: qty(80, "lb"), contains: { N: 5, P2O5: 10 } })],
+  convertNutrient: [
+    working.convertNutrient({ amount: qty(20, "g/plant"), from: "P", to: "P2O5" }),
+    working.convertNutrient({ amount: qty(20, "kg/ha"), from: "K2O", to: "K" }),
+  ],
   leftoverArea: [working.leftoverArea({ volume: qty(2, "L"), rate: qty(31, "gal/ac") })],
 
   measureOut: [working.measureOut(dose)],

@@ -44,6 +44,12 @@ export interface OutputRateLines {
   "output-rate.nozzle-spread": "x" | "mean" | "n";
   "output-rate.nozzle-cv": "spread" | "mean";
   "output-rate.target-check": "rate" | "target";
+  "output-rate.spreader-area": "used" | "area";
+  "output-rate.spreader-row": "used" | "rowLength";
+  "output-rate.spreader-pass": "target" | "directions";
+  "output-rate.spreader-catch-strip": "target" | "swath" | "distance" | "directions";
+  "output-rate.spreader-catch-area": "target" | "area" | "directions";
+  "output-rate.spreader-catch-row": "target" | "rowLength" | "directions";
   "output-rate.resolution": "resolution";
   "output-rate.uncertainty-used": "w" | "u" | "x";
   "output-rate.uncertainty-swath": "w" | "u" | "x";
@@ -80,6 +86,10 @@ const PLANT_SPACING = "plant spacing";
 const DENSITY_FACTOR = "density factor";
 const NOZZLE_FLOW = "nozzle flow";
 const PER_AREA = "rate per area";
+const SPREAD = "amount spread";
+const TARGET = "target rate";
+const DIRECTIONS = "directions";
+const TO_CATCH = "amount to catch";
 
 interface Words<T extends string> {
   readonly found: string;
@@ -235,7 +245,32 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = /* @__PURE__ */ (()
   }),
   "output-rate.target-check": words("deviation from the target rate", {
     rate: "measured rate",
-    target: "target rate",
+    target: TARGET,
+  }),
+  "output-rate.spreader-area": words("rate of the spreader", { used: SPREAD, area: "area of the test" }),
+  "output-rate.spreader-row": words("rate of the spreader along the row", {
+    used: SPREAD,
+    rowLength: ROW_LENGTH,
+  }),
+  "output-rate.spreader-pass": words("target rate for one direction", {
+    target: TARGET,
+    directions: DIRECTIONS,
+  }),
+  "output-rate.spreader-catch-strip": words(TO_CATCH, {
+    target: TARGET,
+    swath: SWATH,
+    distance: DISTANCE,
+    directions: DIRECTIONS,
+  }),
+  "output-rate.spreader-catch-area": words(TO_CATCH, {
+    target: TARGET,
+    area: "area of the test",
+    directions: DIRECTIONS,
+  }),
+  "output-rate.spreader-catch-row": words(TO_CATCH, {
+    target: TARGET,
+    rowLength: ROW_LENGTH,
+    directions: DIRECTIONS,
   }),
   "output-rate.resolution": words("standard uncertainty of a reading", {
     resolution: "smallest step that can be read",

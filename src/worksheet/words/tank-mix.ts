@@ -32,6 +32,29 @@ export interface TankMixLines {
   "tank-mix.stock": "volume" | "dose" | "amount";
   "tank-mix.rinse": "residual" | "water" | "rinses";
   "tank-mix.jarAmount": "amount" | "jar" | "mix";
+  "tank-mix.granules-area": "rate" | "area";
+  "tank-mix.granules-rowLength": "rate" | "rowLength";
+  "tank-mix.granules-plants": "rate" | "plants";
+  "tank-mix.granules-cover": "amount" | "rate";
+  "tank-mix.hopper-direction": "total" | "directions";
+  "tank-mix.hopper-fills": "perDirection" | "hopper";
+  "tank-mix.hopper-last": "perDirection" | "fills" | "hopper";
+  "tank-mix.bags": "total" | "bag";
+  "tank-mix.bags-left": "bags" | "bag" | "total";
+  "tank-mix.nutrient-content": "content" | "parts" | "whole";
+  "tank-mix.nutrient-convert": "amount" | "parts" | "whole";
+  "tank-mix.fertilizer": "nutrient" | "content";
+  "tank-mix.nutrient-N": "product" | "content";
+  "tank-mix.nutrient-P2O5": "product" | "content";
+  "tank-mix.nutrient-K2O": "product" | "content";
+  "tank-mix.nutrient-P": "product" | "content";
+  "tank-mix.nutrient-K": "product" | "content";
+  "tank-mix.nutrient-S": "product" | "content";
+  "tank-mix.nutrient-SO3": "product" | "content";
+  "tank-mix.nutrient-Mg": "product" | "content";
+  "tank-mix.nutrient-MgO": "product" | "content";
+  "tank-mix.nutrient-Ca": "product" | "content";
+  "tank-mix.nutrient-CaO": "product" | "content";
 }
 
 const MIX = "total mix to make";
@@ -41,8 +64,23 @@ const STRENGTH = "product per unit of mix";
 const CONTENT = "active ingredient in the product";
 const DENSITY = "weight of the product per volume";
 
+const TO_SPREAD = "product to spread";
+const PRODUCT_RATE = "product rate";
+const PER_DIRECTION = "product for one direction";
+const HOPPER = "one hopper";
+const HOPPER_FILLS = "hopper fills for one direction";
+const BAGS = "bags to buy";
+const BAG = "one bag";
+const FERTILIZER = "fertilizer";
+
+/** A nutrient that a fertilizer brings. */
+const brought = (nutrient: string) => ({
+  found: `${nutrient} that the fertilizer brings`,
+  terms: { product: FERTILIZER, content: `content of ${nutrient}` },
+});
+
 /** The wording of every line that the tank-mix module works out. */
-export const TANK_MIX_WORDS: LineTable<TankMixLines> = {
+export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   "tank-mix.sprayed": {
     found: SPRAYED,
     terms: { rate: "output rate", area: "treated area" },
@@ -190,4 +228,63 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = {
     found: "product in the jar",
     terms: { amount: "product in the mix", jar: "mix in the jar", mix: "mix in the tank" },
   },
-};
+  "tank-mix.granules-area": {
+    found: TO_SPREAD,
+    terms: { rate: PRODUCT_RATE, area: "treated area" },
+  },
+  "tank-mix.granules-rowLength": {
+    found: TO_SPREAD,
+    terms: { rate: PRODUCT_RATE, rowLength: "length of all rows" },
+  },
+  "tank-mix.granules-plants": {
+    found: TO_SPREAD,
+    terms: { rate: PRODUCT_RATE, plants: "number of plants" },
+  },
+  "tank-mix.granules-cover": {
+    found: "area that it covers",
+    terms: { amount: "amount of product", rate: PRODUCT_RATE },
+  },
+  "tank-mix.hopper-direction": {
+    found: PER_DIRECTION,
+    terms: { total: TO_SPREAD, directions: "directions" },
+  },
+  "tank-mix.hopper-fills": {
+    found: HOPPER_FILLS,
+    terms: { perDirection: PER_DIRECTION, hopper: HOPPER },
+  },
+  "tank-mix.hopper-last": {
+    found: "last fill",
+    terms: { perDirection: PER_DIRECTION, fills: HOPPER_FILLS, hopper: HOPPER },
+  },
+  "tank-mix.bags": {
+    found: BAGS,
+    terms: { total: TO_SPREAD, bag: BAG },
+  },
+  "tank-mix.bags-left": {
+    found: "left over in the last bag",
+    terms: { bags: BAGS, bag: BAG, total: TO_SPREAD },
+  },
+  "tank-mix.nutrient-content": {
+    found: "content of the nutrient needed",
+    terms: { content: "content as declared", parts: "weight of the element", whole: "weight of the oxide" },
+  },
+  "tank-mix.nutrient-convert": {
+    found: "the same nutrient, converted",
+    terms: { amount: "amount of the nutrient", parts: "weight of the element", whole: "weight of the oxide" },
+  },
+  "tank-mix.fertilizer": {
+    found: FERTILIZER,
+    terms: { nutrient: "nutrient needed", content: "content of that nutrient" },
+  },
+  "tank-mix.nutrient-N": brought("nitrogen (N)"),
+  "tank-mix.nutrient-P2O5": brought("phosphate (P2O5)"),
+  "tank-mix.nutrient-K2O": brought("potash (K2O)"),
+  "tank-mix.nutrient-P": brought("phosphorus (P)"),
+  "tank-mix.nutrient-K": brought("potassium (K)"),
+  "tank-mix.nutrient-S": brought("sulfur (S)"),
+  "tank-mix.nutrient-SO3": brought("sulfur trioxide (SO3)"),
+  "tank-mix.nutrient-Mg": brought("magnesium (Mg)"),
+  "tank-mix.nutrient-MgO": brought("magnesium oxide"),
+  "tank-mix.nutrient-Ca": brought("calcium (Ca)"),
+  "tank-mix.nutrient-CaO": brought("calcium oxide"),
+}))();

@@ -5,6 +5,7 @@ import {
   averageFlow,
   averageSpeed,
   catchRate,
+  checkSpreader,
   directStripArea,
   directStripDistance,
   directStripRate,
@@ -14,6 +15,8 @@ import {
   rateAtSpeed,
   solveOutput,
   speedFrom,
+  spreaderCatch,
+  spreaderRate,
   stripRate,
   stripRuns,
   timeFor,
@@ -25,7 +28,7 @@ import {
 } from "../../../src/output-rate/index.ts";
 import { type Dimension, type Quantity, type Unit, unitsOf } from "../../../src/units/index.ts";
 import { exactSize } from "../../helpers/definitions.ts";
-import { expectExact, keepWorstErrors } from "../../helpers/exactness.ts";
+import { expectExact, expectExactBeside, keepWorstErrors } from "../../helpers/exactness.ts";
 import { Rational } from "../../helpers/rational.ts";
 import { runs } from "../../helpers/runs.ts";
 
@@ -60,6 +63,46 @@ describe("output-rate, against exact rational arithmetic", () => {
       fc.property(fc.oneof(volume, mass), length, length, (used, swath, distance) => {
         const ours = stripRate({ used, swath, distance } as never) as Quantity;
         expectRight("stripRate", ours, exact(used).over(exact(swath).times(exact(distance))));
+      }),
+      RUNS,
+    );
+  });
+
+  it("gives spreader rates, checks and catches within 8 ulp", () => {
+    const target = amounts<"lb/ac">("massRate");
+    const perRow = amounts<"oz/1000ft">("massPerLength");
+    const directions = fc.constantFrom(1, 2) as fc.Arbitrary<1 | 2>;
+    const area = amounts<"ft2">("area").map((one) => ({ ...one, of: "treated" as const }));
+    fc.assert(
+      fc.property(mass, length, length, area, target, directions, (used, swath, distance, on, aim, ways) => {
+        const strip = exact(swath).times(exact(distance));
+        expectRight("spreaderRate", spreaderRate({ used, swath, distance }), exact(used).over(strip));
+        expectRight("spreaderRate", spreaderRate({ used, area: on }), exact(used).over(exact(on)));
+        const check = checkSpreader({ used, area: on, target: aim, directions: ways });
+        expectRight("checkSpreader, rate", check.rate, exact(used).over(exact(on)));
+        expectRight("checkSpreader, per pass", check.perPass, exact(aim).over(Rational.of(ways)));
+        expectRight(
+          "spreaderCatch",
+          spreaderCatch({ target: aim, swath, distance, directions: ways }),
+          exact(aim).times(strip).over(Rational.of(ways)),
+        );
+      }),
+      RUNS,
+    );
+    fc.assert(
+      fc.property(mass, length, perRow, (used, rowLength, aim) => {
+        const rate = exact(used).over(exact(rowLength));
+        expectRight("spreaderRate, along a row", spreaderRate({ used, rowLength }), rate);
+        const { deviation } = checkSpreader({ used, rowLength, target: aim });
+        // A difference: its error is counted beside the two rates that it is between.
+        const percent = rate.minus(exact(aim)).over(exact(aim)).times(Rational.of(100));
+        const beside = rate.over(exact(aim)).plus(Rational.of(1)).times(Rational.of(100));
+        expectExactBeside("checkSpreader, deviation", deviation.value, percent, beside);
+        expectRight(
+          "spreaderCatch, along a row",
+          spreaderCatch({ target: aim, rowLength }),
+          exact(aim).times(exact(rowLength)),
+        );
       }),
       RUNS,
     );

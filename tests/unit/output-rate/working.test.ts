@@ -51,6 +51,14 @@ const today = {
   },
 };
 
+const spread = {
+  used: qty(9, "oz"),
+  swath: qty(2, "ft"),
+  distance: qty(50, "ft"),
+  target: qty(10, "lb/1000ft2"),
+  directions: 2,
+} as const;
+
 const PLOT = {
   kind: "hand",
   used: { ...qty(40, "fl_oz"), resolution: qty(1, "fl_oz") },
@@ -119,6 +127,25 @@ const workings = (): [string, WorkingLine[], Quantity | number][] => [
     working.catchRate({ ...boom, speed: qty(3, "mph"), width: qty(20, "in") }),
     rates.catchRate({ ...boom, speed: qty(3, "mph"), width: qty(20, "in") }),
   ],
+  ...[
+    { used: qty(9, "oz"), swath: qty(2, "ft"), distance: qty(50, "ft") },
+    { used: qty(300, "g"), area: { ...qty(3, "m2"), of: "treated" } as const },
+    { used: qty(2, "oz"), rowLength: qty(80, "m") },
+  ].map((test): [string, WorkingLine[], Quantity] => [
+    "spreaderRate",
+    working.spreaderRate(test),
+    rates.spreaderRate(test),
+  ]),
+  ...[
+    { target: qty(50, "kg/ha"), swath: qty(2, "ft"), distance: qty(50, "ft") },
+    { target: qty(50, "kg/ha"), area: { ...qty(3, "m2"), of: "treated" } as const },
+    { target: qty(8, "oz/1000ft"), rowLength: qty(80, "m") },
+  ].map((aim): [string, WorkingLine[], Quantity] => [
+    "spreaderCatch",
+    working.spreaderCatch({ ...aim, directions: 2 } as rates.SpreaderCatchInput),
+    rates.spreaderCatch({ ...aim, directions: 2 } as rates.SpreaderCatchInput),
+  ]),
+  ["checkSpreader", working.checkSpreader(spread), rates.checkSpreader(spread).deviation],
   ["directStripArea", working.directStripArea(pair), rates.directStripArea(pair)],
   [
     "directStripDistance",
