@@ -2,6 +2,7 @@ export { type AnswerCheck, type AnswerVerdict, checkAnswer } from "./check-answe
 export type { MistakeCode, MistakeWords } from "./mistakes.js";
 export type {
   AnswerOptions,
+  ExampleOptions,
   PracticeOptions,
   PracticeSetOptions,
   PracticeSetsOptions,
@@ -27,3 +28,4 @@ export {
   type PracticeMessages,
   type PracticeText,
 } from "./words.js";
+export { workedExample } from "./worked-example.js";

@@ -29,6 +29,12 @@ export interface ProblemOptions extends WritingOptions {
   readonly units?: UnitSystem | undefined;
 }
 
+/** How a worked example is written. */
+export interface ExampleOptions extends ProblemOptions {
+  /** `full` shows units, factors, a check and mistakes; `short` the estimate and the sums alone. `full` unless given. */
+  readonly detail?: "full" | "short" | undefined;
+}
+
 /** How a practice problem is made and written. */
 export interface PracticeOptions extends WritingOptions {
   /** Every word of the problems; English unless given. */
@@ -96,6 +102,17 @@ export const PROBLEM_OPTIONS: ObjectField<ProblemOptions> = object<ProblemOption
   ...WORDS,
   units: optional(choice("The system that the answer is in; that of the figures unless given.", SYSTEMS)),
   wording: optional(count("Which of the topic's wordings is used, 1 to 4; the first unless given.", 1, 4)),
+});
+
+/** The fields of {@link ExampleOptions}. */
+export const EXAMPLE_OPTIONS: ObjectField<ExampleOptions> = object<ExampleOptions>({
+  ...PROBLEM_OPTIONS.fields,
+  detail: optional(
+    choice(
+      "`full` shows units, factors, a check and mistakes; `short` the estimate and the sums alone. `full` unless given.",
+      ["full", "short"],
+    ),
+  ),
 });
 
 /** The fields of {@link PracticeOptions}. */

@@ -6,8 +6,9 @@ import type { GroupBlock, SheetBlock, SheetOfBlocks } from "../worksheet/render/
 import { type Writer, writerFor } from "../worksheet/words/writer.js";
 import { PRACTICE_SHEET_OPTIONS, type PracticeSheetOptions } from "./options.js";
 import type { PracticeProblem } from "./problem.js";
+import { drawingOf } from "./problem-drawing.js";
 import { PROBLEM } from "./problem-field.js";
-import { PRACTICE_TOPICS, TOPICS } from "./topics/all.js";
+import { PRACTICE_TOPICS } from "./topics/all.js";
 import type { PracticeAnswer } from "./topics/topic.js";
 import { ENGLISH_PRACTICE_WORDS, type PracticeMessages } from "./words.js";
 
@@ -95,21 +96,7 @@ function grouped(
     ...(key === undefined && workLines > 0 ? [{ kind: "room", lines: workLines } as const] : []),
     ...(key === undefined ? [] : keyOf(problem, key, writer)),
   ] as readonly Part[];
-  return { kind: "group", card: cards, blocks };
-}
-
-function drawingOf({ topic, given }: PracticeProblem, { messages, short }: Writer<PracticeMessages>): Part[] {
-  const drawing = TOPICS[topic].drawing?.(checked(given, TOPICS[topic].fields, "given"));
-  if (drawing === undefined) return [];
-  const { labels, ...shapes } = drawing;
-  return [
-    {
-      kind: "drawing",
-      caption: messages.practice.toScale,
-      ...shapes,
-      labels: labels.map(({ at, length }) => ({ at, text: short(length) })),
-    },
-  ];
+  return { kind: "group", as: cards ? "card" : "part", blocks };
 }
 
 function keyOf(

@@ -59,7 +59,17 @@ export type PracticeText =
   | "titleOfKey"
   | "name"
   | "date"
-  | "toScale";
+  | "toScale"
+  | "theProblem"
+  | "estimate"
+  | "estimateOf"
+  | "step"
+  | "unitsOnly"
+  | "cancel"
+  | "factor"
+  | "check"
+  | "checkOf"
+  | "checkOfCount";
 
 /** Practice problems in English. */
 export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
@@ -136,6 +146,16 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       name: "Name",
       date: "Date",
       toScale: "Drawn to scale",
+      theProblem: "The problem",
+      estimate: "Estimate",
+      estimateOf: "With round figures ({figures}) it comes to about {answer}.",
+      step: "Step {number}: {found}",
+      unitsOnly: "Units: {units}",
+      cancel: "{units} {count:one=cancels;other=cancel}.",
+      factor: "{larger} = {smaller}",
+      check: "Check by another route",
+      checkOf: "In the other units ({figures}) it comes to {again}. That is {answer}.",
+      checkOfCount: "In the other units ({figures}) it comes to {answer} as well.",
     },
   }))(),
 );

@@ -848,6 +848,16 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     name: "Nombre",
     date: "Fecha",
     toScale: "Dibujado a escala",
+    theProblem: "El problema",
+    estimate: "Estimación",
+    estimateOf: "Con números redondos ({figures}) da cerca de {answer}.",
+    step: "Paso {number}: {found}",
+    unitsOnly: "Unidades: {units}",
+    cancel: "Se {count:one=cancela;other=cancelan}: {units}.",
+    factor: "{larger} = {smaller}",
+    check: "Comprobación por otro camino",
+    checkOf: "En las otras unidades ({figures}) da {again}. Eso es {answer}.",
+    checkOfCount: "En las otras unidades ({figures}) también da {answer}.",
   },
 };
 

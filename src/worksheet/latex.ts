@@ -85,11 +85,12 @@ function laidOut(block: SheetBlock, page: Page): string {
 }
 
 /** Parts that no page breaks apart; a card has a frame to cut along. */
-function together({ card, blocks }: Extract<SheetBlock, { kind: "group" }>, page: Page): string {
+function together({ as, blocks }: Extract<SheetBlock, { kind: "group" }>, page: Page): string {
   const inner = blocks.map((block) => laidOut(block, page)).join("\n");
-  const width = card ? "\\dimexpr\\linewidth-2\\fboxsep-2\\fboxrule\\relax" : "\\linewidth";
+  const isCard = as === "card";
+  const width = isCard ? "\\dimexpr\\linewidth-2\\fboxsep-2\\fboxrule\\relax" : "\\linewidth";
   const box = `\\begin{minipage}{${width}}\n\\raggedright\n${inner}\n\\end{minipage}`;
-  return `${card ? `\\fbox{${box}}` : box}\\par\\medskip\n`;
+  return `${isCard ? `\\fbox{${box}}` : box}\\par\\medskip\n`;
 }
 
 // A text in brackets at an item's start would be taken for its label.

@@ -5,7 +5,13 @@ import type { AddressInfo } from "node:net";
 import { type Browser, type Page, chromium as playwright } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { planApplication } from "../../src/plan/index.ts";
-import { practiceProblem, practiceSheet, practiceTopics } from "../../src/practice/index.ts";
+import {
+  type PracticeProblem,
+  practiceProblem,
+  practiceSheet,
+  practiceTopics,
+  workedExample,
+} from "../../src/practice/index.ts";
 import { SPANISH_WORDS } from "../../src/words/es.ts";
 import {
   fieldCard,
@@ -41,6 +47,7 @@ const SHEETS: Record<string, PrintableSheet> = {
   "practice-short": practiceSheet(problems, { key: "short", set: "A-1" }),
   pupils: practiceSheet(problems.slice(0, 10), { className: "Evening class" }),
   "pupils-drawn": practiceSheet(problems, { drawings: true, workLines: 5 }),
+  board: workedExample("whole-job", (problems.at(-1) as PracticeProblem).given),
   cards: practiceSheet(problems, { cards: true, drawings: true }),
 };
 for (const [i, name] of HOSTILE_NAMES.entries()) {
@@ -231,12 +238,26 @@ describe.skipIf(path === undefined && !process.env.CI)("a sheet in a browser", (
     expect(cut).toEqual([]);
   });
 
+  it("shows a worked example one slide a screen, and prints one slide a page", async () => {
+    await open("hash", "board");
+    const slides = page.locator(".slide");
+    const count = await slides.count();
+    expect(count).toBeGreaterThan(10);
+    const { height, font } = await slides.first().evaluate((slide) => ({
+      height: slide.getBoundingClientRect().height / window.innerHeight,
+      font: Number.parseFloat(getComputedStyle(slide).fontSize),
+    }));
+    expect(height).toBeGreaterThan(0.9);
+    expect(font).toBeGreaterThanOrEqual(28);
+    expect(pagesOf(await page.pdf({ format: "A4", landscape: true }))).toBe(count);
+  });
+
   it("breaks no problem over two pages", async () => {
     for (const name of ["pupils-drawn", "cards"]) {
       await open("hash", name);
       await page.emulateMedia({ media: "print" });
       const kept = await page.evaluate(() =>
-        [...document.querySelectorAll(".group, .card")].map((part) => getComputedStyle(part).breakInside),
+        [...document.querySelectorAll(".part, .card")].map((part) => getComputedStyle(part).breakInside),
       );
       await page.emulateMedia({ media: null });
       expect(kept.length).toBe(problems.length);

@@ -4,7 +4,16 @@ import type { VolumeRate } from "../../units/types.js";
 import { drawnRows } from "./drawing.js";
 import { linesOfProduct, productOn } from "./product.js";
 import { labelRateMistakes, landMistakes, roundedEarly } from "./routes.js";
-import { leavesGround, linesOfSprayed, ROWS, type Rows, rowFigures, rowMistakes, sprayedIn } from "./rows.js";
+import {
+  leavesGround,
+  linesOfSprayed,
+  ROWS,
+  type Rows,
+  rowFigures,
+  rowMistakes,
+  sprayedArea,
+  sprayedIn,
+} from "./rows.js";
 import { each, type Sizes } from "./sizes.js";
 import { type AnyTopic, topic } from "./topic.js";
 
@@ -15,7 +24,7 @@ interface Band extends Rows {
 
 const productOf = (given: Band, sizes: Sizes): Parameters<typeof productOn>[0] => ({
   rate: given.rate,
-  area: { value: sprayedIn(sizes, given), unit: sizes.landArea },
+  area: sprayedArea(given),
   per: sizes.landArea,
   unit: sizes.smallVolume,
 });

@@ -33,6 +33,7 @@ const readingOf = (given: StripReading, { smallVolume, rate }: Sizes): DirectRea
  */
 export const STRIP_READING: AnyTopic = /* @__PURE__ */ topic<StripReading>({
   difficulty: 1,
+  isReading: true,
   fields: object<StripReading>({
     walk: quantity("How long the strip takes at working speed. More than 0.", "time"),
     caught: quantity("What one nozzle gave. More than 0.", "volume"),

@@ -71,6 +71,8 @@ export interface Topic<G extends object> {
   readonly mistakes: (given: G, sizes: Sizes, answer: number) => Routes<G>;
   /** The plot or the strip, to scale. */
   readonly drawing?: ((given: G) => Drawing | undefined) | undefined;
+  /** Whether figures in other units would be another problem: where a catch is read as a rate. */
+  readonly isReading?: boolean | undefined;
   /** Whether the answer is an amount of product, which is never rounded up. */
   readonly isDose?: boolean | undefined;
 }

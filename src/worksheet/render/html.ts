@@ -127,7 +127,7 @@ function laidOut(block: SheetBlock, page: Page): string {
     case "drawing":
       return drawing(block);
     case "group":
-      return `<section class="${block.card ? "card" : "group"}">\n${block.blocks.map((one) => laidOut(one, page)).join("\n")}\n</section>`;
+      return `<section class="${block.as}">\n${block.blocks.map((one) => laidOut(one, page)).join("\n")}\n</section>`;
   }
 }
 

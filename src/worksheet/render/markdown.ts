@@ -75,7 +75,7 @@ function laidOut(block: SheetBlock, page: Page): string {
       return "";
     case "group": {
       const parts = joined(block.blocks, page);
-      return block.card ? `---\n\n${parts}` : parts;
+      return block.as === "card" ? `---\n\n${parts}` : parts;
     }
   }
 }

@@ -45,6 +45,7 @@ function blocksOf(sheet: PrintableSheet): readonly SheetBlock[] {
     case "field-card":
       return cardBlocks(sheet);
     case "practice":
+    case "board":
       return sheet.blocks;
   }
 }

@@ -1,15 +1,5 @@
 import type { Check, Field } from "../../units/check.js";
-import {
-  choice,
-  count,
-  EitherField,
-  flag,
-  kinds,
-  list,
-  number,
-  optional,
-  tuple,
-} from "../../units/fields.js";
+import { choice, count, EitherField, kinds, list, number, optional, tuple } from "../../units/fields.js";
 import { made, table, written } from "../../units/made.js";
 import type { CardLoad, FieldCard } from "../field-card.js";
 import type { WrittenAlert } from "../job/alerts.js";
@@ -144,15 +134,21 @@ export const SHEET: Field<PrintableSheet> = /* @__PURE__ */ (() => {
   };
   const block = kinds<SheetBlock>("", {
     ...parts,
-    group: made({ ...ofKind("group"), card: flag(""), blocks: listOf(kinds("", parts as never)) }),
+    group: made({
+      ...ofKind("group"),
+      as: choice("", ["part", "card", "slide"]),
+      blocks: listOf(kinds("", parts as never)),
+    }),
   } as never);
-  const practice = made<SheetOfBlocks>({ ...head("practice"), blocks: listOf(block) });
+  const ofBlocks = (kind: SheetOfBlocks["kind"]): Field<PrintableSheet> =>
+    made<SheetOfBlocks>({ ...head(kind), blocks: listOf(block) });
 
   const sheets: Record<PrintableSheet["kind"], Field<PrintableSheet>> = {
     worksheet,
     working,
     "field-card": card,
-    practice,
+    practice: ofBlocks("practice"),
+    board: ofBlocks("board"),
   };
   const names = Object.keys(sheets);
   return new SheetField("", Object.values(sheets), (input, check) => {

@@ -8,10 +8,10 @@ import type { Worksheet } from "../worksheet.js";
 /** Everything that the renderers lay out. */
 export type PrintableSheet = Worksheet | WorkingSheet | FieldCard | SheetOfBlocks;
 
-/** A sheet made of parts in order, such as practice problems. */
+/** A sheet made of parts in order: practice problems, or slides for the board. */
 export interface SheetOfBlocks {
   /** Says what it is; an HTML page's style goes by it. */
-  readonly kind: "practice";
+  readonly kind: "practice" | "board";
   /** The language of the words, as a language tag. */
   readonly language: string;
   /** The heading. */
@@ -139,12 +139,12 @@ export interface DrawingBlock {
   }[];
 }
 
-/** Parts that stay together on a page, or on a card to cut out. */
+/** Parts that stay together: on a page, on a card to cut out, on a slide. */
 export interface GroupBlock {
   /** Says what it is. */
   readonly kind: "group";
-  /** Whether it is a card to cut out. */
-  readonly card: boolean;
+  /** What it is: a part of the sheet, a card to cut out, or a slide to show alone. */
+  readonly as: "part" | "card" | "slide";
   /** Its parts, in order. */
   readonly blocks: readonly Exclude<SheetBlock, GroupBlock>[];
 }

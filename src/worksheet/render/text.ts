@@ -68,7 +68,7 @@ function laidOut(block: SheetBlock, page: Page): string[] {
       return [];
     case "group": {
       const lines = block.blocks.flatMap((one) => ["", ...laidOut(one, page)]).slice(1);
-      return block.card ? ["-".repeat(WIDTH), ...lines, "-".repeat(WIDTH)] : lines;
+      return block.as === "card" ? ["-".repeat(WIDTH), ...lines, "-".repeat(WIDTH)] : lines;
     }
   }
 }

@@ -2,7 +2,12 @@ import { createHash } from "node:crypto";
 import MarkdownIt from "markdown-it";
 import { describe, expect, it } from "vitest";
 import { planApplication } from "../../../src/plan/index.ts";
-import { practiceProblem, practiceSheet, practiceTopics } from "../../../src/practice/index.ts";
+import {
+  practiceProblem,
+  practiceSheet,
+  practiceTopics,
+  workedExample,
+} from "../../../src/practice/index.ts";
 import {
   fieldCard,
   type PrintableSheet,
@@ -41,6 +46,7 @@ const SHEETS: readonly [string, PrintableSheet][] = [
     ),
   ],
   ["a pupils' practice sheet", practiceSheet(practiceTopics.map((topic) => practiceProblem(topic, 1)))],
+  ["a worked example", workedExample("whole-job", practiceProblem("whole-job", 1).given)],
   [
     "cards with drawings and room to work",
     practiceSheet(
