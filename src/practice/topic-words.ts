@@ -15,7 +15,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "Area of a rectangle",
     problems: [
       "A vegetable field at {farm} is a rectangle, {length} long and {width} wide. What is its area ({unit})?",
-      "A sports turf at {farm} measures {length} by {width}, with square corners. What is its area ({unit})?",
+      "A sports field at {farm} measures {length} by {width}, with square corners. What is its area ({unit})?",
       "The nursery at {farm} wants to spray a rectangular block. It is {width} wide and {length} long. How large is the block ({unit})?",
       "You pace off a pasture edge at {farm}: a strip {length} long and {width} wide. What is the area of the strip ({unit})?",
     ],
@@ -69,7 +69,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "Rate read off the catch (1/128-acre strip)",
     problems: [
       "At {farm} you mark a strip so that each {caught.unit} from one nozzle over the strip means 1 {unit}. Walking it takes {walk}. One nozzle gives {caught} in {time}. What is the output rate ({unit})?",
-      "The strip in the orchard at {farm} has the length at which {caught.unit} read as {unit}. The sprayer drives over it in {walk}. Standing still, a nozzle gives {caught} in {time}. What is the output rate ({unit})?",
+      "The strip in the orchard at {farm} is just long enough for {caught.unit} to read as {unit}. The sprayer drives over it in {walk}. Standing still, a nozzle gives {caught} in {time}. What is the output rate ({unit})?",
       "On the turf at {farm} the tape is laid out for reading {caught.unit} as {unit}. You need {walk} for it. You catch {caught} from one nozzle in {time}. What is the output rate ({unit})?",
       "In the vegetable field at {farm} you time {walk} for a strip on which the catch in {caught.unit} is the rate in {unit}. In the yard you catch {caught} in {time}. What is the output rate ({unit})?",
     ],
@@ -98,15 +98,15 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
       "On a test strip of {distance} at {farm}, sprayed {swath} wide, the sprayer used {used} of water. What is the output rate ({unit})?",
       "You calibrate a backpack sprayer for the vegetables at {farm}. You walk {distance}, spray a band {swath} wide, and need {used} of water to refill to the mark. What is the output rate ({unit})?",
       "In the vineyard at {farm} you spray a strip under the vines, {distance} long and {swath} wide. Refilling takes {used}. What is the output rate ({unit})?",
-      "On the turf at {farm} the spray covers a width of {swath}. After {distance} the sprayer is short by {used}. What is the output rate ({unit})?",
+      "On the turf at {farm} the spray covers a width of {swath}. After {distance} it takes {used} to refill the sprayer. What is the output rate ({unit})?",
     ],
   },
   "catch-calibration": {
     name: "Output rate from one nozzle",
     problems: [
       "One nozzle of the boom at {farm} gives {caught} of water in {time}. The nozzles are {width} apart, and the sprayer travels at {speed}. What is the output rate ({unit})?",
-      "You hold a jug under a nozzle at {farm} for {time} and catch {caught}. The nozzle spacing is {width} and the tractor drives {speed}. What is the output rate ({unit})?",
-      "The turf sprayer at {farm} travels at {speed}. Its nozzles are {width} apart, and each one fills {caught} in {time}. What is the output rate ({unit})?",
+      "You hold a jug under a nozzle at {farm} for {time} and catch {caught}. The nozzle spacing is {width} and the tractor travels at {speed}. What is the output rate ({unit})?",
+      "The turf sprayer at {farm} travels at {speed}. Its nozzles are {width} apart, and each one gives {caught} in {time}. What is the output rate ({unit})?",
       "In the vegetable field at {farm} each nozzle covers {width}. In {time} it gives {caught}. The working speed is {speed}. What is the output rate ({unit})?",
     ],
   },
@@ -115,8 +115,8 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     problems: [
       "Under a boom at {farm} the nozzles give {catches} of water in {time}. They are {width} apart, and the sprayer travels at {speed}. What is the output rate of the boom ({unit})?",
       "You catch {catches} from the nozzles of the turf sprayer at {farm}, each for {time}. The nozzle spacing is {width} and the speed {speed}. What is the output rate ({unit})?",
-      "The vegetable sprayer at {farm} drives {speed}. Its nozzles are {width} apart and give {catches} in {time}. What is the output rate ({unit})?",
-      "For the pasture edge at {farm} you check every nozzle of the boom. In {time} you catch {catches}. The nozzles are {width} apart, and you drive {speed}. What is the output rate ({unit})?",
+      "The vegetable sprayer at {farm} travels at {speed}. Its nozzles are {width} apart and give {catches} in {time}. What is the output rate ({unit})?",
+      "For the pasture edge at {farm} you check every nozzle of the boom. In {time} you catch {catches}. The nozzles are {width} apart, and you travel at {speed}. What is the output rate ({unit})?",
     ],
   },
   "nozzle-check": {
@@ -131,9 +131,9 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
   "tank-loads": {
     name: "How many loads",
     problems: [
-      "Of a field of {ground} at {farm}, {area} are sprayed. The output rate is {rate}, and the tank is filled to {fill}. How many loads does the job take?",
+      "Of a field of {ground} at {farm}, {area} is sprayed. The output rate is {rate}, and the tank is filled to {fill}. How many loads does the job take?",
       "The orchard at {farm} has {ground}. Only the strips under the trees are sprayed, {area} in all. The sprayer puts out {rate}, and a load is {fill}. How many loads do you mix?",
-      "A vineyard at {farm} measures {ground}, of which {area} are treated. How many times do you fill the tank to {fill} at an output rate of {rate}?",
+      "A vineyard at {farm} measures {ground}, of which {area} is treated. How many times do you fill the tank to {fill} at an output rate of {rate}?",
       "At {farm} the thistles cover {area} of a pasture of {ground}. You spray only the thistles, at {rate}, with tank loads of {fill}. How many loads is that?",
     ],
   },
@@ -141,7 +141,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "Rate for a lawn",
     problems: [
       "A lawn at {farm} is {length} long and {width} wide. The label rate is {rate}. How much product does the lawn need ({unit})?",
-      "The sports turf at {farm} measures {length} by {width}. How much product is that at {rate} ({unit})?",
+      "The sports field at {farm} measures {length} by {width}. How much product is that at {rate} ({unit})?",
       "In the nursery at {farm} a bed of {length} by {width} is sprayed at {rate}. How much product do you measure out ({unit})?",
       "The greenhouse floor at {farm} is {width} wide and {length} long. The label allows {rate}. How much product may you use on it ({unit})?",
     ],
@@ -161,7 +161,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
       "On {area} of vegetables at {farm} you spray a wettable powder at {rate}. How much powder do you weigh out ({unit})?",
       "The vineyard block at {farm} has {area} to treat. The label rate of a dry product is {rate}. How much is needed ({unit})?",
       "An orchard at {farm} gets {rate} of a powder on {area}. How much do you put on the scale ({unit})?",
-      "In the nursery at {farm}, {area} are treated with water-dispersible granules at {rate}. How much do you weigh out ({unit})?",
+      "In the nursery at {farm}, {area} is treated with water-dispersible granules at {rate}. How much do you weigh out ({unit})?",
     ],
   },
   "product-per-tank": {
@@ -177,8 +177,8 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "Spots, in percent",
     problems: [
       "In a pasture at {farm} you spray {spots} thistles, each with {each} of mix. The label calls for {percent} of product in the mix. How much product do you need ({unit})?",
-      "Along the orchard fence at {farm} stand {spots} brambles. Each takes {each} of a {percent} mix. How much product goes into the spot sprayer ({unit})?",
-      "On the turf at {farm} {spots} patches are treated, {each} of mix a patch, with {percent} of product in it. How much product is that ({unit})?",
+      "There are {spots} brambles along the orchard fence at {farm}. Each takes {each} of a {percent} mix. How much product goes into the spot sprayer ({unit})?",
+      "On the turf at {farm} {spots} patches get {each} of mix each. The mix has {percent} of product. How much product is that ({unit})?",
       "The edge of the vineyard at {farm} has {spots} nettles to spot-spray. You reckon on {each} of mix for each one. The label says {percent}. How much product do you measure out ({unit})?",
     ],
   },
@@ -196,7 +196,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     problems: [
       "An injector in the greenhouse at {farm} makes {ratio} parts of solution from 1 part of stock. The label calls for {rate} in the solution. How much product goes into {stock} of stock ({unit})?",
       "The nursery at {farm} waters through an injector set to 1:{ratio}, one part of stock in {ratio} parts of solution. The plants need {rate}. How much product do you put into {stock} of stock ({unit})?",
-      "At {farm} the injector for the strawberries takes 1 part of stock for {ratio} parts of finished solution. How much product makes {stock} of stock, if the solution is to have {rate} ({unit})?",
+      "At {farm} the injector for the strawberries takes 1 part of stock for {ratio} parts of finished solution. The solution must have {rate}. How much product goes into {stock} of stock ({unit})?",
       "The stock tank of an injector at {farm} is filled with {stock}. Each part of it gives {ratio} parts of solution, and the label rate is {rate} of solution. How much product goes into the tank ({unit})?",
     ],
   },
@@ -204,9 +204,9 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "Mix to spare",
     problems: [
       "On {area} of vegetables at {farm} you spray {carrierRate}, and mix {extra}% more to spare. The label rate is {rate}. How much product goes into the whole mix ({unit})?",
-      "The orchard sprayer at {farm} puts out {carrierRate} on {area}. To be safe you mix {extra}% extra. How much product does all the mix need at {rate} ({unit})?",
+      "The orchard sprayer at {farm} puts out {carrierRate} on {area}. To be safe you mix {extra}% extra. How much product does the whole mix need at {rate} ({unit})?",
       "A vineyard of {area} at {farm} is sprayed at {carrierRate}. You make up {extra}% more mix than that. The label says {rate}. How much product do you pour in, all together ({unit})?",
-      "On the turf at {farm}, {area} are treated with {carrierRate}. There is to be a reserve of {extra}% of the mix, as strong as the rest. How much product is that at {rate} ({unit})?",
+      "On the turf at {farm}, {area} is treated with {carrierRate}. You mix {extra}% more as a reserve, as strong as the rest. How much product is that at {rate} ({unit})?",
     ],
   },
   band: {

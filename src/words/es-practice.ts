@@ -102,7 +102,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "household-measure": topic(
       "Cucharas, sin pasarse",
       "Una carga de mochila para las verduras de {farm} lleva {amount} de producto. Usted tiene una cuchara medidora de {spoon}. ¿Cuántas cucharas al ras se pueden poner sin pasarse?",
-      "Para el invernadero de {farm} hacen falta {amount} de producto en el tanque. A su cuchara le cabe {spoon}. ¿Cuántas cucharas enteras al ras pone, sin pasarse?",
+      "Para el invernadero de {farm} hacen falta {amount} de producto en el tanque. Su cuchara es de {spoon}. ¿Cuántas cucharas enteras al ras pone, sin pasarse?",
       "El tanque para las rosas de {farm} lleva {amount} de producto. La única medida a mano es una cuchara de {spoon}. ¿Cuántas cucharas llenas al ras puede usar como máximo?",
       "Una carga para manchones en {farm} lleva {amount} de producto. A la cuchara le cabe {spoon}. ¿Cuántas cucharas enteras al ras se ponen sin pasarse?",
     ),
@@ -164,9 +164,9 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "tank-loads": topic(
       "Cuántas cargas",
-      "De un campo de {ground} en {farm} se aplican {area}. El volumen de aplicación es {rate}, y el tanque se llena hasta {fill}. ¿Cuántas cargas lleva el trabajo?",
+      "De un campo de {ground} en {farm} se aplica en {area}. El volumen de aplicación es {rate}, y el tanque se llena hasta {fill}. ¿Cuántas cargas lleva el trabajo?",
       "El huerto de {farm} tiene {ground}. Solo se aplican las franjas bajo los árboles, {area} en total. La aspersora aplica {rate}, y una carga es de {fill}. ¿Cuántas cargas prepara usted?",
-      "Un viñedo en {farm} mide {ground}, de los cuales se tratan {area}. ¿Cuántas veces se llena el tanque hasta {fill} con un volumen de aplicación de {rate}?",
+      "Un viñedo en {farm} mide {ground}, y se trata un área de {area}. ¿Cuántas veces se llena el tanque hasta {fill} con un volumen de aplicación de {rate}?",
       "En {farm} los cardos cubren {area} de un pastizal de {ground}. Se aplica solo en los cardos, a {rate}, con cargas de {fill}. ¿Cuántas cargas son?",
     ),
     "lawn-rate": topic(
@@ -188,7 +188,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "En {area} de verduras en {farm} se aplica un polvo mojable a {rate}. ¿Cuánto polvo se pesa ({unit})?",
       "El bloque de viñedo de {farm} tiene {area} por tratar. La dosis de la etiqueta de un producto seco es {rate}. ¿Cuánto hace falta ({unit})?",
       "Un huerto en {farm} recibe {rate} de un polvo en {area}. ¿Cuánto se pone en la báscula ({unit})?",
-      "En el vivero de {farm} se tratan {area} con gránulos dispersables en agua, a {rate}. ¿Cuánto se pesa ({unit})?",
+      "En el vivero de {farm} se trata un área de {area} con gránulos dispersables en agua, a {rate}. ¿Cuánto se pesa ({unit})?",
     ),
     "product-per-tank": topic(
       "Producto en un tanque lleno",
@@ -213,9 +213,9 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     injector: topic(
       "Inyector de proporción",
-      "Un inyector en el invernadero de {farm} hace {ratio} partes de solución con 1 parte de solución madre. La etiqueta pide {rate} en la solución. ¿Cuánto producto llevan {stock} de solución madre ({unit})?",
+      "Un inyector en el invernadero de {farm} hace {ratio} partes de solución con 1 parte de solución madre. La etiqueta pide {rate} en la solución. ¿Cuánto producto se pone en {stock} de solución madre ({unit})?",
       "El vivero de {farm} riega con un inyector puesto a 1:{ratio}, una parte de solución madre en {ratio} partes de solución. Las plantas necesitan {rate}. ¿Cuánto producto se pone en {stock} de solución madre ({unit})?",
-      "En {farm} el inyector de las fresas saca {ratio} partes de solución de 1 parte de solución madre. La solución debe tener {rate}. ¿Cuánto producto llevan {stock} de solución madre ({unit})?",
+      "En {farm} el inyector de las fresas saca {ratio} partes de solución de 1 parte de solución madre. La solución debe tener {rate}. ¿Cuánto producto se pone en {stock} de solución madre ({unit})?",
       "El tanque de solución madre de un inyector en {farm} se llena con {stock}. Cada parte da {ratio} partes de solución, y la dosis de la etiqueta es {rate} de solución. ¿Cuánto producto va en el tanque ({unit})?",
     ),
     reserve: topic(
@@ -223,7 +223,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "En {area} de verduras en {farm} se aplican {carrierRate}, y se prepara {extra} % más de reserva. La dosis de la etiqueta es {rate}. ¿Cuánto producto lleva toda la mezcla ({unit})?",
       "La aspersora del huerto de {farm} aplica {carrierRate} en {area}. Por seguridad usted prepara {extra} % de extra. ¿Cuánto producto necesita toda la mezcla, a {rate} ({unit})?",
       "En un viñedo de {area} en {farm} se aplican {carrierRate}. Usted prepara {extra} % más de mezcla. La etiqueta dice {rate}. ¿Cuánto producto se pone en total ({unit})?",
-      "En el césped de {farm} se tratan {area} con {carrierRate}. Debe haber una reserva de {extra} % de la mezcla, tan fuerte como el resto. ¿Cuánto producto es, a {rate} ({unit})?",
+      "En el césped de {farm} se trata un área de {area} con {carrierRate}. Debe haber una reserva de {extra} % de la mezcla, tan fuerte como el resto. ¿Cuánto producto es, a {rate} ({unit})?",
     ),
     band: topic(
       "Producto para bandas en hileras",
