@@ -66,5 +66,6 @@ export function asPercent(percent: number): Fraction {
 
 /** A number as people say it: how many times too much, how many per cent. */
 export function forSaying(value: number): number {
-  return Number(value.toPrecision(2));
+  // In three digits where two would say that it is right: 1.02 times too strong.
+  return Number(value.toPrecision(value > 1 && value < 1.1 ? 3 : 2));
 }

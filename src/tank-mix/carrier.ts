@@ -184,7 +184,7 @@ const COMMON_PRACTICE = "common practice, no source";
  *
  * const area = { value: 2, unit: "ac", of: "treated" } as const;
  * const lines = carrierFor({ rate: qty(20, "gal/ac"), area });
- * console.log(lines.map((line) => line.formula)); // [ 'rate * area', 'sprayed + lines + reserve' ]
+ * console.log(lines.map((line) => line.formula)); // [ 'rate * area', 'sprayed' ]
  * ```
  */
 export function carrierForWorking(input: CarrierInput): WorkingLine[] {
@@ -203,7 +203,7 @@ export function linesOfCarrier(job: CarrierInput): WorkingLine[] {
       formula: "rate * area",
       terms: { rate: job.rate, area },
       result: product,
-      source: "volume = rate x area, by definition",
+      source: "volume = rate × area, by definition",
     },
     ...conversionLines("tank-mix.carrier.sprayed", product, unit),
     ...(job.lineVolume === undefined ? [] : conversionLines("tank-mix.carrier.lines", job.lineVolume, unit)),
@@ -219,8 +219,12 @@ function reserveLines(given: Reserve | undefined, { carrier, times = 0 }: Carrie
     return [
       ...formulaLines({
         id: "tank-mix.carrierSteps",
-        formula: "(sprayed + lines) / step",
-        terms: { sprayed: [sprayed, total.unit], lines: [lines, total.unit], step: [step, total.unit] },
+        formula: lines.value === 0 ? "sprayed / step" : "(sprayed + lines) / step",
+        terms: {
+          sprayed: [sprayed, total.unit],
+          ...(lines.value !== 0 && { lines: [lines, total.unit] as const }),
+          step: [step, total.unit],
+        },
         result: times,
         source,
       }),
@@ -247,12 +251,18 @@ function reserveLines(given: Reserve | undefined, { carrier, times = 0 }: Carrie
     });
   else if (given !== undefined)
     before.push(...conversionLines("tank-mix.carrier.reserve", given.volume, total.unit));
+  // What is 0 is left out.
+  const terms = {
+    sprayed,
+    ...(lines.value !== 0 && { lines }),
+    ...(reserve.value !== 0 && { reserve }),
+  };
   return [
     ...before,
     {
       id: "tank-mix.carrier",
-      formula: "sprayed + lines + reserve",
-      terms: { sprayed, lines, reserve },
+      formula: Object.keys(terms).join(" + "),
+      terms,
       result: total,
       source,
     },

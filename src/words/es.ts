@@ -905,7 +905,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "season-over-max":
         "Ya se usó {used}: {rate} más pasa del máximo de la etiqueta por temporada, {max}. Use menos, u otro producto.",
       "season-nearly-used":
-        "Después de esta aplicación queda {left} del máximo de la temporada ({max}), y no alcanza para otra con esta dosis.",
+        "Después de esta aplicación {left:one=queda;other=quedan} {left} del máximo de la temporada ({max}), y no alcanza para otra con esta dosis.",
       "season-unknown":
         "La etiqueta permite {max} por temporada, y no ha anotado lo que ya recibió esta parcela. Revise su registro de aplicaciones.",
       "applications-over-most":
@@ -964,7 +964,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "least-over-fill": "La carga más chica no puede ser mayor que una completa de {fill}.",
       "extra-over-total": "Debe ser menos que la mezcla total de {total}.",
       "piece-and-extra-over-fill":
-        "Una hilera o parcela lleva {each} y se guarda {extra} para mangueras y reserva, más que una carga de {fill}. Divida la mezcla en cargas iguales.",
+        "Una hilera o parcela lleva {each}, y con {extra} de mangueras y reserva pasa de una carga de {fill}. Divida la mezcla en cargas iguales.",
       "piece-over-fill":
         "Una hilera o parcela lleva {each}, más que una carga de {fill}. Divida la mezcla en cargas iguales.",
       "loads-too-many":
@@ -1336,7 +1336,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "common practice, no source": "práctica común",
       "metric kitchen measure: common practice, no source": "medida métrica de cocina: práctica común",
       "rate = volume / area, by definition": "volumen de aplicación = volumen / área, por definición",
-      "volume = rate x area, by definition": "volumen = volumen de aplicación x área, por definición",
+      "volume = rate × area, by definition": "volumen = volumen de aplicación × área, por definición",
       "definition of a speed": "definición de velocidad",
       "definition of speed": "definición de velocidad",
       "definition of an average flow": "definición de una descarga promedio",
@@ -1404,7 +1404,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       topUp: "Complete con agua hasta {carrier} (agua total {water}).",
       spray: "Aplique. Esta carga cubre {area}.",
       fillingOrder:
-        "Primero la mitad del agua, luego el producto y después complete hasta la marca, salvo que la etiqueta diga otra cosa.",
+        "Primero la mitad del agua, luego {products:one=el producto;other=los productos} y después complete hasta la marca, salvo que la etiqueta diga otra cosa.",
       exactly: "exacto",
       under: "{percent} de menos",
       over: "{percent} de más",

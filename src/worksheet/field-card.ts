@@ -81,7 +81,8 @@ export function fieldCard(plan: Plan, options: WorksheetOptions = {}): FieldCard
   // A card goes to the tank, where nobody reads twice: it gives no mixing steps for what must not be sprayed.
   const refused = shown.warnings.some(({ severity }) => severity === "refusal");
   const mixed = refused ? [] : shown.loads;
-  const order = [text.fillingOrder, ...(shown.mixingOrder ? [mixingText(shown.mixingOrder, writer)] : [])];
+  const filling = writer.fill(text.fillingOrder, { products: shown.input.products.length });
+  const order = [filling, ...(shown.mixingOrder ? [mixingText(shown.mixingOrder, writer)] : [])];
   return {
     kind: "field-card",
     language,

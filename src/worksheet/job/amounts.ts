@@ -27,7 +27,7 @@ export interface WrittenDoses {
   readonly totals: readonly SheetFact[];
 }
 
-const AMOUNT_DIGITS = 4;
+const AMOUNT_DIGITS = 3;
 
 /** Writes the doses of all loads so that what is printed adds up, and nothing printed is over. */
 export function writtenDoses(plan: Plan, writer: Writer): WrittenDoses {
@@ -61,7 +61,7 @@ interface PrintedAmounts {
 
 /**
  * Rounds a product's amounts for print so that the printed ones add up to the printed total. All get the decimals that give the
- * smallest of them four significant digits. All are rounded down, so nothing printed is over.
+ * smallest of them three significant digits. All are rounded down, so nothing printed is over.
  */
 function printedAmounts(amounts: readonly Quantity[]): PrintedAmounts {
   // No spread: a job may have more loads than a call has room for arguments.

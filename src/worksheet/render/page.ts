@@ -11,10 +11,11 @@ import type { PrintableSheet, SheetBlock } from "./sheets.js";
 
 /**
  * A line of working as parts that are equal to one another: what is found, the formula in words, with the numbers put in,
- * and the result. A change of unit is shown by its numbers alone.
+ * and the result. A change of unit is shown by its numbers alone; a sum of one is not written twice.
  */
 export function partsOf({ id, found, words, numbers, result }: WrittenLine): string[] {
-  return id === "units.convert" ? [found, numbers, result] : [found, words, numbers, result];
+  if (id === "units.convert") return [found, numbers, result];
+  return numbers === result ? [found, words, result] : [found, words, numbers, result];
 }
 
 /** A sheet as a title and parts in order: what is on it, and nothing of how it looks. */

@@ -41,7 +41,7 @@ const TEXT: Messages["text"] = {
   topUp: "Top up with water to {carrier} (total water {water}).",
   spray: "Spray. This load covers {area}.",
   fillingOrder:
-    "Half the water first, then the product, then top up to the mark, unless the label says otherwise.",
+    "Half the water first, then {products:one=the product;other=the products}, then top up to the mark, unless the label says otherwise.",
   exactly: "exact",
   under: "{percent} under",
   over: "{percent} over",
