@@ -66,7 +66,6 @@ export type PracticeText =
   | "step"
   | "unitsOnly"
   | "cancel"
-  | "factor"
   | "check"
   | "checkOf"
   | "checkOfCount";
@@ -152,7 +151,6 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       step: "Step {number}: {found}",
       unitsOnly: "Units: {units}",
       cancel: "{units} {count:one=cancels;other=cancel}.",
-      factor: "{larger} = {smaller}",
       check: "Check by another route",
       checkOf: "In the other units ({figures}) it comes to {again}. That is {answer}.",
       checkOfCount: "In the other units ({figures}) it comes to {answer} as well.",

@@ -146,12 +146,9 @@ function stepSlides({ working }: PracticeProblem, isFull: boolean, writer: Board
 
 /** Where the number of a change of unit comes from. */
 function constantsOf(line: WorkingLine, writer: BoardWriter): string[] {
-  const { messages, fill, long } = writer;
   const factors = factorsOf(line)
     .filter((factor) => !saysItsSize(factor))
-    .map(({ larger, smaller }) =>
-      fill(messages.practice.factor, { larger: long(larger), smaller: long(smaller) }),
-    );
+    .map(({ larger, smaller }) => `${writer.long(larger)} = ${writer.long(smaller)}`);
   return [...factors, ...[numberOfFactors(line, writer)].flatMap((one) => one ?? [])];
 }
 

@@ -854,7 +854,6 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     step: "Paso {number}: {found}",
     unitsOnly: "Unidades: {units}",
     cancel: "Se {count:one=cancela;other=cancelan}: {units}.",
-    factor: "{larger} = {smaller}",
     check: "Comprobación por otro camino",
     checkOf: "En las otras unidades ({figures}) da {again}. Eso es {answer}.",
     checkOfCount: "En las otras unidades ({figures}) también da {answer}.",

@@ -39,7 +39,7 @@ export const SPOT_TANK: AnyTopic = /* @__PURE__ */ topic<SpotTank>({
       formula: "spots * each",
       terms: { spots: given.spots, each: given.each },
       result: mixOf(given),
-      source: "volume = rate x area, by definition",
+      source: "by definition of the rate",
     },
     ...linesOfPercent(given.percent, mixOf(given), sizes),
   ],
