@@ -22,7 +22,7 @@ import type {
 } from "../units/types.js";
 import type { MeasuringRule } from "./measure.js";
 import { doseOf, type Measurable, type NotMeasurable } from "./measure-out.js";
-import { ERROR_LIMIT, kindIsMeasured, RULE } from "./request.js";
+import { CLOSE_ENOUGH, ERROR_LIMIT, kindIsMeasured, RULE } from "./request.js";
 import { newEffort } from "./search.js";
 import { TOOLS, type Tools } from "./tools.js";
 
@@ -41,6 +41,8 @@ export interface DoseTableInput {
   readonly rule: MeasuringRule;
   /** The largest error that will do, in percent of the amount, 0.1 to 50. 5 where nothing is given. */
   readonly limitPercent?: number | undefined;
+  /** The error up to which the fewest measures win, in percent of the amount, 0 to 50. 2 where nothing is given. */
+  readonly closeEnoughPercent?: number | undefined;
 }
 
 const TABLE: ObjectField<DoseTableInput> = /* @__PURE__ */ object<DoseTableInput>(
@@ -65,6 +67,7 @@ const TABLE: ObjectField<DoseTableInput> = /* @__PURE__ */ object<DoseTableInput
     tools: TOOLS,
     rule: RULE,
     limitPercent: ERROR_LIMIT,
+    closeEnoughPercent: CLOSE_ENOUGH,
   },
   [canBePrinted, sizesFitRates, toolsFitRates],
 );

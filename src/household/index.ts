@@ -7,7 +7,7 @@ export {
   evenSteps,
   type TableRate,
 } from "./dose-table.js";
-export type { MeasuredPart, MeasuringRule } from "./measure.js";
+export type { MeasuringRule } from "./measure.js";
 export {
   type Measurable,
   type MeasuredDose,
@@ -16,6 +16,7 @@ export {
   type NotMeasurable,
 } from "./measure-out.js";
 export type { MeasuringTool } from "./measuring-tool.js";
+export type { MeasuredPart } from "./parts.js";
 export { type MeasuringInput, measuringRules } from "./request.js";
 export {
   type NoStockDilution,
@@ -30,5 +31,5 @@ export {
   suggestMeasures,
   type ToolSuggestion,
 } from "./suggest.js";
-export { type ToolSetName, type Tools, toolSet, toolSetNames } from "./tools.js";
+export { type ToolSetName, type Tools, toolSet, toolSetNames, usualTools } from "./tools.js";
 export { type VolumeOfWeightInput, volumeOfWeight } from "./volume-of-weight.js";

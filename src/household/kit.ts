@@ -1,20 +1,17 @@
+import { frozen } from "../frozen.js";
 import type { MassUnit, VolumeUnit } from "../units/types.js";
 import { atPlaces, type Exact, exactUnit, gcd, quotient } from "./exact-sizes.js";
-import { isWeight, type Marks, type MeasuringTool, marksOf } from "./measuring-tool.js";
-import { type Fill, type OrderedFills, orderedFills } from "./search.js";
+import { fewScoops } from "./few-scoops.js";
+import { isWeight, type MeasuringTool, marksOf } from "./measuring-tool.js";
+import { type Choice, choiceOf, type KitTool } from "./parts.js";
+import { bestFills, orderedFills, type Target } from "./search.js";
 import { type Tools, toolsIn } from "./tools.js";
-
-/** A tool with what one fill of it can be. */
-export interface KitTool extends Marks {
-  readonly tool: MeasuringTool;
-  /** The same in the measure that all the tools share. */
-  readonly fill: Fill;
-}
 
 /** Tools of one kind, in a measure that they share. */
 export interface Kit {
   readonly tools: readonly KitTool[];
-  readonly ordered: OrderedFills;
+  /** The best choice of fills; nothing where none is allowed. */
+  readonly choose: (target: Target) => Choice | undefined;
   /** How large one of a unit is in that measure. */
   readonly sizeOf: (unit: VolumeUnit | MassUnit) => UnitSize;
 }
@@ -74,11 +71,25 @@ export function kitOf(tools: readonly MeasuringTool[]): Kit {
     const fill = { min: least * size, max: most * size, step: size };
     return { tool: tools[i] as MeasuringTool, step, least, most, fill };
   });
-  const ordered = orderedFills(prepared.map(({ fill }) => fill));
+  const fills = prepared.map(({ fill }) => fill);
+  const ordered = orderedFills(fills);
+  // Tools that are filled whole make the same few sums for every dose: these are kept.
+  const few = fills.every(({ min, max }) => min === max)
+    ? fewScoops(fills, ordered, (found) => {
+        const choice = choiceOf(found, prepared);
+        frozen(choice.parts);
+        return choice;
+      })
+    : undefined;
   const sizes = new Map<string, UnitSize>();
   return {
     tools: prepared,
-    ordered,
+    choose: (target) => {
+      const kept = few?.(target);
+      if (kept !== undefined) return kept;
+      const found = bestFills(ordered, target);
+      return found && choiceOf(found, prepared);
+    },
     sizeOf(unit) {
       const before = sizes.get(unit);
       // Stryker disable next-line ConditionalExpression: kept for the time alone

@@ -5,13 +5,14 @@ import { ceilDecided, moreThan } from "../units/decide.js";
 import { type Complete, flag, type ObjectField, object, optional } from "../units/fields.js";
 import { messageOf } from "../units/message.js";
 import { orderOf } from "../units/quantity.js";
-import { treatedArea } from "../units/quantity-field.js";
+import { quantity, treatedArea } from "../units/quantity-field.js";
 import { perUnit } from "../units/resolve.js";
-import type { AreaUnit, MassUnit, Quantity, TreatedArea, VolumeUnit } from "../units/types.js";
+import type { AreaUnit, MassUnit, Quantity, TreatedArea, Volume, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working-line.js";
 import type { Kit } from "./kit.js";
-import { type MeasuredPart, type NearestFills, nearestFills, percentOff } from "./measure.js";
+import { type NearestFills, nearestFills, percentOff } from "./measure.js";
 import { amountOf, isWeight, type MeasuringTool } from "./measuring-tool.js";
+import type { MeasuredPart } from "./parts.js";
 import { MEASURING, type MeasuringInput, toolsFit, wayOf } from "./request.js";
 import { type Effort, newEffort } from "./search.js";
 import { toolsIn } from "./tools.js";
@@ -23,6 +24,10 @@ export interface MeasureOutInput<U extends VolumeUnit | MassUnit = VolumeUnit | 
   readonly perArea?: TreatedArea | undefined;
   /** True where the label permits diluting the product first: a dose too small may then be measured from a stock. */
   readonly labelPermitsDilution?: boolean | undefined;
+  /** The volume of mix that this amount is for: another size of load is then suggested as a volume. More than 0. */
+  readonly load?: Volume | undefined;
+  /** What the tank holds: no larger load is suggested. More than 0. */
+  readonly tank?: Volume | undefined;
 }
 
 /** The fields of {@link MeasureOutInput}. */
@@ -39,6 +44,13 @@ export const MEASURE_OUT: ObjectField<MeasureOutInput> = /* @__PURE__ */ object<
         "True where the label permits diluting the product first: a dose too small may then be measured from a stock.",
       ),
     ),
+    load: optional(
+      quantity(
+        "The volume of mix that this amount is for: another size of load is then suggested as a volume. More than 0.",
+        "volume",
+      ),
+    ),
+    tank: optional(quantity("What the tank holds: no larger load is suggested. More than 0.", "volume")),
   },
   [toolsFit],
 );
@@ -78,17 +90,17 @@ export interface NotMeasurable<U extends VolumeUnit | MassUnit = VolumeUnit | Ma
 /**
  * Measures an amount of product with the tools at hand.
  *
- * The best choice of tools is found by a search of all that could be better, not by taking the largest first. It has the
- * smallest error to a tenth of a percent of the amount (kitchen tools are no more accurate than that), then the fewest scoops,
- * then the smallest error. One past the limit is never chosen where there is one within it. Under `never-over` the measured
- * amount is never over the amount. Noise aside: two amounts that differ by less than one part in 10^12 are the same in every
- * decision of this library. `measured` is then the amount itself and the error 0.
+ * The best choice of tools is found among all, not by taking the largest first. Of those that are close enough, it takes the
+ * fewest scoops, then the fewest different tools, then the smallest error. Where none is close enough, it takes the smallest
+ * error, then the fewest scoops. Under `never-over` the measured amount is never over the amount. Noise aside: two amounts
+ * that differ by less than one part in 10^12 are the same in every decision of this library. `measured` is then the amount
+ * itself and the error 0.
  *
  * An amount that cannot be measured within the limit is an ordinary answer, which a form shows and a plan warns of. It comes
  * back as data (`ok: false`), and only misuse throws. {@link suggestMeasures} finds what would do instead.
  *
  * Formula: error = Σ(count × fill) − amount; errorPercent = error / amount × 100; rateError = error / area. The
- * limit of 5 % and the 16 scoops are common practice, no source. The error is within one unit in the last place of the
+ * limit of 5 %, the 2 % that are close enough and the 16 scoops are common practice, no source. The error is within one unit in the last place of the
  * amount.
  *
  * @param input - see {@link MeasureOutInput}
@@ -153,6 +165,14 @@ function measuredDose<U extends VolumeUnit | MassUnit>(
     }),
     scoops,
   };
+}
+
+/** More fills of one tool than this are miscounted where they needn't be: common practice, no source. */
+const LONG_COUNT = 6;
+
+/** The part of a dose that fills one tool so often that people lose count. */
+export function longestCount({ parts }: Pick<MeasuredDose, "parts">): MeasuredPart | undefined {
+  return parts.find(({ count }) => count > LONG_COUNT);
 }
 
 function whyNot(

@@ -12,7 +12,7 @@ import {
 import { type QuantityField, quantity } from "../units/quantity-field.js";
 import type { Mass, MassUnit, Quantity, Volume, VolumeUnit } from "../units/types.js";
 import { type Kind, type Kit, kitFor } from "./kit.js";
-import { LIMIT_PERCENT, type MeasuringRule, MOST_SCOOPS, type Way } from "./measure.js";
+import { CLOSE_ENOUGH_PERCENT, LIMIT_PERCENT, type MeasuringRule, MOST_SCOOPS, type Way } from "./measure.js";
 import { isWeight } from "./measuring-tool.js";
 import { type Effort, newEffort } from "./search.js";
 import { TOOLS, type Tools } from "./tools.js";
@@ -27,6 +27,8 @@ export interface MeasuringInput<U extends VolumeUnit | MassUnit = VolumeUnit | M
   readonly rule: MeasuringRule;
   /** The largest error that will do, in percent of the amount, 0.1 to 50. 5 where nothing is given. */
   readonly limitPercent?: number | undefined;
+  /** The error up to which the fewest measures win, in percent of the amount, 0 to 50. 2 where nothing is given. */
+  readonly closeEnoughPercent?: number | undefined;
   /** The most scoops to count, 1 to 100. 16 where nothing is given. */
   readonly maxScoops?: number | undefined;
 }
@@ -58,12 +60,21 @@ export const ERROR_LIMIT: Optional<number> = optional(
   }),
 );
 
+/** The error that is close enough. */
+export const CLOSE_ENOUGH: Optional<number> = optional(
+  number(
+    "The error up to which the fewest measures win, in percent of the amount, 0 to 50. 2 where nothing is given.",
+    { min: 0, max: 50 },
+  ),
+);
+
 /** The fields that every measuring function has. */
 export const MEASURING: FieldsOf<MeasuringInput> = {
   amount: AMOUNT,
   tools: TOOLS,
   rule: RULE,
   limitPercent: ERROR_LIMIT,
+  closeEnoughPercent: CLOSE_ENOUGH,
   maxScoops: optional(count("The most scoops to count, 1 to 100. 16 where nothing is given.", 1, 100)),
 };
 
@@ -94,8 +105,18 @@ export function kindIsMeasured(amount: Quantity<VolumeUnit | MassUnit>, tools: T
 
 /** The tools for an amount, and how it is to be measured. Trusts its input. */
 export function wayOf(
-  { amount, tools, rule, limitPercent = LIMIT_PERCENT, maxScoops = MOST_SCOOPS }: MeasuringInput,
+  {
+    amount,
+    tools,
+    rule,
+    limitPercent = LIMIT_PERCENT,
+    closeEnoughPercent = CLOSE_ENOUGH_PERCENT,
+    maxScoops = MOST_SCOOPS,
+  }: MeasuringInput,
   effort: Effort = newEffort(),
 ): { readonly kit: Kit; readonly way: Way } {
-  return { kit: kitFor(tools, kindOf(amount)) as Kit, way: { rule, limitPercent, maxScoops, effort } };
+  return {
+    kit: kitFor(tools, kindOf(amount)) as Kit,
+    way: { rule, limitPercent, closeEnoughPercent, maxScoops, effort },
+  };
 }

@@ -16,20 +16,27 @@ export interface Target {
   readonly amount: number;
   /** Totals and errors that are closer than this are the same: noise. */
   readonly margin: number;
-  /** The largest error that will do, no less than one in a thousand of the amount. */
-  readonly limit: number;
+  /** The error that is close enough: up to it, fewer scoops count for more than a smaller error. */
+  readonly closeEnough: number;
+  /** At least one of them. */
   readonly mayBeOver: boolean;
   readonly mayBeUnder: boolean;
   readonly maxScoops: number;
   readonly effort: Effort;
 }
 
-/** What was found: for each fill the number of times and what they come to together. */
+/** What was found: the fills that are taken, and what they come to together. */
 export interface Found {
-  readonly counts: readonly number[];
-  readonly totals: readonly number[];
+  readonly fills: readonly FoundFill[];
   readonly total: number;
   readonly scoops: number;
+}
+
+/** A fill that is taken: its place in the list that was given, how many times, and what these come to. */
+export interface FoundFill {
+  readonly index: number;
+  readonly count: number;
+  readonly total: number;
 }
 
 interface OrderedFill extends Fill {
@@ -47,12 +54,6 @@ export interface OrderedFills {
   /** Whether all sizes are whole numbers. */
   readonly whole: boolean;
 }
-
-/** Errors are compared in thousandths of the amount, tenths of a percent. */
-const PARTS = 1000;
-
-// Searches shorter than this are not worth remembering where they have been.
-const SHORT = 100;
 
 /** How long searches may take together, in places looked at; each takes away what it looked at. */
 export interface Effort {
@@ -96,91 +97,171 @@ export function orderedFills(fills: readonly Fill[]): OrderedFills {
   return { order, whole };
 }
 
+/** The totals that are worth finding, from the one to the other. */
+export interface Range {
+  readonly low: number;
+  readonly high: number;
+}
+
+const NOTHING: Range = { low: Number.POSITIVE_INFINITY, high: Number.NEGATIVE_INFINITY };
+
+/** The totals that are off by no more than an error, on the sides that are allowed. The amount itself, noise aside, always is. */
+export function within(error: number, { amount, margin, mayBeOver, mayBeUnder }: Target): Range {
+  const most = Math.max(error, margin);
+  return { low: amount - (mayBeUnder ? most : margin), high: amount + (mayBeOver ? most : margin) };
+}
+
+/** The totals that are close enough. */
+export function closeEnoughTo(target: Target): Range {
+  return within(target.closeEnough + target.margin, target);
+}
+
+/** The totals that are closer than one that is known, by more than noise. */
+export function closerThan(total: number, target: Target): Range {
+  const error = Math.abs(total - target.amount);
+  return error < target.margin ? NOTHING : within(error - target.margin, target);
+}
+
+/** Whether there is no multiple of a number among these totals. */
+export function holdsNone({ low, high }: Range, of: number): boolean {
+  return low > high || (of > 0 && Math.floor(high / of) * of < low);
+}
+
+/** The fewest of the largest fill that come to a total. */
+export function leastScoops({ low }: Range, largest: number): number {
+  // Stryker disable next-line MethodExpression: an earlier start decides on the time alone
+  return Math.max(Math.ceil(low / largest), 1);
+}
+
 /**
- * The best choice of fills: the smallest error to a tenth of a percent of the amount, then the fewest scoops, then the smallest
- * error. Never one past the limit where there is one within it. Nothing at all is a choice (`scoops` 0) where the total may be
- * under.
- *
- * Takes one scoop more at a time, and for each number of scoops goes through every choice except those that cannot beat the
- * best one known. There are two bounds. N more scoops come to no less than n of the smallest and no more than n of the largest
- * that are left. And where sizes are whole numbers, their total is a multiple of the greatest common divisor of all that are
- * left.
+ * The best choice of fills. Of those that are close enough: the fewest scoops, then the fewest different fills, then the
+ * smallest error. Where none is: the smallest error, then the fewest scoops. Nothing at all is a choice (`scoops` 0) where
+ * the total may be under.
  */
-export function bestFills({ order, whole }: OrderedFills, target: Target): Found | undefined {
-  const { amount, margin, limit, mayBeOver, mayBeUnder, maxScoops, effort } = target;
+export function bestFills(fills: OrderedFills, target: Target): Found | undefined {
+  return fewestFills(fills, target) ?? closestFills(fills, target);
+}
+
+function fewestFills(fills: OrderedFills, target: Target): Found | undefined {
+  const enough = closeEnoughTo(target);
+  const single = singleFill(fills.order, enough, target);
+  if (single !== undefined) return single;
+  let fewest = Number.POSITIVE_INFINITY;
+  let closer = enough;
+  return searchFills(fills, target, {
+    worth: (tools) => (tools < fewest ? enough : tools === fewest ? closer : NOTHING),
+    take(total, tools) {
+      fewest = tools;
+      closer = closerThan(total, target);
+    },
+    // One scoop more is no better.
+    ended: () => fewest < Number.POSITIVE_INFINITY,
+  });
+}
+
+/** The one fill that comes closest. With a tool that has marks, one is most often enough. */
+function singleFill(order: readonly OrderedFill[], worth: Range, { amount }: Target): Found | undefined {
+  let { low, high } = worth;
+  let best: FoundFill | undefined;
+  for (const { min, max, step, index } of order) {
+    const below = min + Math.floor(Math.max(Math.min(amount, max) - min, 0) / step) * step;
+    for (const total of [below, Math.min(below + step, max)]) {
+      if (total < low || total > high) continue;
+      best = { index, count: 1, total };
+      const error = Math.abs(total - amount);
+      low = Math.max(low, amount - error);
+      high = Math.min(high, amount + error);
+    }
+  }
+  return best && { fills: [best], total: best.total, scoops: 1 };
+}
+
+function closestFills(fills: OrderedFills, target: Target): Found | undefined {
+  const { order } = fills;
+  const { amount, margin, mayBeUnder } = target;
+  const greedy = mayBeUnder ? largestFirst(order, target) : undefined;
+  let worth: Range;
+  if (greedy === undefined) {
+    worth = { low: amount - margin, high: oneOver(order, amount, margin) + margin };
+    // Nothing at all takes no scoop. Another choice that comes as close as one of several scoops may take fewer.
+  } else if (greedy.scoops === 0) worth = closerThan(0, target);
+  else worth = within(Math.abs(greedy.total - amount) + margin, target);
+  const { divisor } = order[0] as OrderedFill;
+  const found = searchFills(fills, target, {
+    worth: () => worth,
+    take(total) {
+      worth = closerThan(total, target);
+    },
+    ended: () => holdsNone(worth, divisor),
+  });
+  return found ?? greedy;
+}
+
+/** What a search is after. */
+interface Goal {
+  /** The totals that are worth finding with so many different fills; ever fewer. */
+  worth(tools: number): Range;
+  /** Hears of a choice whose total is worth it: what is taken last is found. */
+  take(total: number, tools: number): void;
+  /** Whether what takes one scoop more is not worth finding. */
+  ended(): boolean;
+}
+
+/**
+ * Takes one scoop more at a time, and for each number of scoops goes through every choice except those that cannot be worth
+ * it. There are two bounds. N more scoops come to no less than n of the smallest and no more than n of the largest that are
+ * left. And where sizes are whole numbers, their total is a multiple of the greatest common divisor of all that are left.
+ */
+function searchFills({ order }: OrderedFills, target: Target, goal: Goal): Found | undefined {
+  const { amount, maxScoops, effort } = target;
   const mostPlaces = Math.min(MOST_PLACES, effort.left);
   const all = order[0] as OrderedFill;
   const last = order.length - 1;
   const counts = zeros(order.length);
   const totals = zeros(order.length);
-
-  // The totals that are still worth finding.
-  const known = mayBeUnder ? largestFirst(order, target) : undefined;
-  const worst = known ? errorWorthFinding(known, target) : Number.POSITIVE_INFINITY;
-  const highest = Math.min(mayBeOver ? oneOver(order, amount, margin) : amount, amount + worst) + margin;
-  const lowest = mayBeUnder ? amount - worst : amount - margin;
-  let low = lowest;
-  let high = highest;
   let places = 0;
-  let best: Omit<Found, "counts" | "totals"> | undefined;
-  let bestError = 0;
+  let best: { readonly total: number; readonly scoops: number } | undefined;
   const bestCounts = zeros(order.length);
   const bestTotals = zeros(order.length);
 
-  // The amount itself, noise aside, is always allowed.
-  function allowError(most: number): void {
-    low = Math.max(lowest, amount - Math.max(most, margin));
-    high = Math.min(highest, amount + Math.max(most, margin));
-    // Stryker disable next-line ConditionalExpression: nothing would be found; it decides on the time alone
-    if (noMultiple(low, high, all.divisor)) findNoMore();
-  }
-  // A range that holds nothing ends the search.
-  function findNoMore(): void {
-    low = Number.POSITIVE_INFINITY;
-    high = Number.NEGATIVE_INFINITY;
-  }
-  function consider(total: number, scoops: number): void {
+  function consider(total: number, scoops: number, tools: number): void {
+    const { low, high } = goal.worth(tools);
     if (total < low || total > high) return;
-    const error = Math.abs(total - amount);
-    bestError = error < margin ? 0 : error;
     best = { total, scoops };
     for (let i = 0; i <= last; i++) {
-      const { index } = order[i] as OrderedFill;
-      bestCounts[index] = counts[i] as number;
-      bestTotals[index] = totals[i] as number;
+      bestCounts[i] = counts[i] as number;
+      bestTotals[i] = totals[i] as number;
     }
-    if (bestError > 0) allowError(bestError - margin);
-    else findNoMore();
+    goal.take(total, tools);
   }
 
   // Takes all that is left with one tool: the total nearest below the amount, and the next one up.
-  function fillUp(i: number, scoops: number, left: number, used: number): void {
+  function fillUp(i: number, scoops: number, left: number, used: number, tools: number): void {
     const { min, max, step } = order[i] as OrderedFill;
     const from = left * min;
     const to = left * max;
     const steps = Math.floor(Math.max(amount - used - from, 0) / step);
     counts[i] = left;
     totals[i] = Math.min(from + steps * step, to);
-    consider(used + (totals[i] as number), scoops);
+    consider(used + (totals[i] as number), scoops, tools);
     totals[i] = Math.min(from + (steps + 1) * step, to);
-    consider(used + (totals[i] as number), scoops);
+    consider(used + (totals[i] as number), scoops, tools);
     counts[i] = 0;
     totals[i] = 0;
   }
 
-  function place(i: number, scoops: number, left: number, used: number): void {
+  // `tools` are those used up to here, and the one more that what is left takes at least.
+  function place(i: number, scoops: number, left: number, used: number, tools: number): void {
     const { min, max, step, smallest, largest, divisor } = order[i] as OrderedFill;
-    // Stryker disable all: what these three end early would find nothing; they decide on the time alone
+    const { low, high } = goal.worth(tools);
+    // Stryker disable all: what these end early would find nothing; they decide on the time alone
     if (used + left * smallest > high || used + left * largest < low) return;
-    if (noMultiple(low - used, high - used, divisor)) return;
-    if (++places > mostPlaces) {
-      findNoMore();
-      return;
-    }
-    if (wasHere(i, left, used)) return;
+    if (holdsNone({ low: low - used, high: high - used }, divisor)) return;
+    if (places >= mostPlaces) return;
+    places++;
     // Stryker restore all
     if (i === last) {
-      fillUp(i, scoops, left, used);
+      fillUp(i, scoops, left, used, tools);
       return;
     }
     const next = order[i + 1] as OrderedFill;
@@ -198,14 +279,14 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
         fewest = Math.max(0, Math.ceil((needed - left * next.largest) / (min - next.largest)));
     }
     // Stryker restore all
-    // Stryker disable next-line ConditionalExpression,EqualityOperator: an early end, which decides on the time alone
-    for (let count = most; count >= fewest && low <= high; count--) {
+    for (let count = most; count >= fewest; count--) {
       counts[i] = count;
       const rest = left - count;
       if (rest === 0) {
-        fillUp(i, scoops, left, used);
+        fillUp(i, scoops, left, used, tools);
         continue;
       }
+      const toolsThen = count === 0 ? tools : tools + 1;
       // Largest first: the big tool takes most of it.
       const base = count * min;
       const least = used + base + rest * next.largest;
@@ -213,10 +294,14 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
       const to = Math.min(count * max, high - used - rest * next.smallest) - base;
       // The lowest total worth finding rises with every find.
       // Stryker disable next-line ConditionalExpression,EqualityOperator: an early end, which decides on the time alone
-      for (let steps = Math.floor(to / step); steps >= 0 && least + steps * step >= low; steps--) {
+      for (
+        let steps = Math.floor(to / step);
+        steps >= 0 && least + steps * step >= goal.worth(toolsThen).low;
+        steps--
+      ) {
         const value = base + steps * step;
         totals[i] = value;
-        place(i + 1, scoops, rest, used + value);
+        place(i + 1, scoops, rest, used + value, toolsThen);
         // Stryker disable next-line ConditionalExpression,EqualityOperator: none of a tool has one value alone
         if (count === 0) break;
       }
@@ -225,43 +310,31 @@ export function bestFills({ order, whole }: OrderedFills, target: Target): Found
     totals[i] = 0;
   }
 
-  // The range of totals worth finding only ever shrinks, so what was not found from here before will not be found now.
-  // Kept where totals coincide: whole sizes that go few times into the amount.
-  const coincide = whole && highest < 1_000_000 * all.divisor;
-  let seen: Set<number> | undefined;
-  function wasHere(i: number, left: number, used: number): boolean {
-    // Stryker disable next-line EqualityOperator: when remembering begins decides on the time alone
-    if (!coincide || places < SHORT) return false;
-    const key = (i * (maxScoops + 1) + left) * 2_000_000 + used / all.divisor;
-    seen ??= new Set();
-    if (seen.has(key)) return true;
-    seen.add(key);
-    return false;
-  }
-
-  // Fewer scoops than the largest tool goes into the amount fall short by a whole one of it: one more is always better.
-  // Stryker disable next-line MethodExpression: an earlier start decides on the time alone
-  const first = Math.min(Math.max(Math.floor(amount / all.largest), 1), maxScoops);
-  for (let scoops = first; scoops <= maxScoops; scoops++) {
-    place(0, scoops, scoops, 0);
-    // Stryker disable next-line ConditionalExpression: what follows ends the search early
-    if (best === undefined) continue;
-    // Only an error of fewer thousandths is worth another scoop, or one that is no longer past the limit.
-    const parts = partsOff(bestError, amount);
-    if (parts === 0) break;
-    const fewerParts = ((parts - 0.5) * amount) / PARTS - margin;
-    allowError(bestError > limit + margin ? Math.max(limit + margin, fewerParts) : fewerParts);
-    // Stryker disable next-line ConditionalExpression: nothing would be found; it decides on the time alone
-    if (low > high || places > mostPlaces) break;
+  for (let scoops = leastScoops(goal.worth(1), all.largest); scoops <= maxScoops && !goal.ended(); scoops++) {
+    place(0, scoops, scoops, 0, 1);
+    // Stryker disable next-line ConditionalExpression,EqualityOperator: nothing would be found; it decides on the time alone
+    if (places >= mostPlaces) break;
   }
   effort.left -= places;
-  return best ? { counts: bestCounts, totals: bestTotals, ...best } : known;
+  return best && { fills: takenOf(order, bestCounts, bestTotals), ...best };
+}
+
+function takenOf(
+  order: readonly OrderedFill[],
+  counts: readonly number[],
+  totals: readonly number[],
+): FoundFill[] {
+  const taken: FoundFill[] = [];
+  for (const [i, { index }] of order.entries()) {
+    const count = counts[i] as number;
+    if (count > 0) taken.push({ index, count, total: totals[i] as number });
+  }
+  return taken;
 }
 
 /** The choice that takes the largest first: seldom the best one, but never over. It may be nothing at all. */
 function largestFirst(order: readonly OrderedFill[], { amount, margin, maxScoops }: Target): Found {
-  const counts = zeros(order.length);
-  const totals = zeros(order.length);
+  const fills: FoundFill[] = [];
   let total = 0;
   let scoops = 0;
   for (const { min, max, step, index } of order) {
@@ -272,21 +345,11 @@ function largestFirst(order: readonly OrderedFill[], { amount, margin, maxScoops
       sum += min + Math.floor((room - sum - min) / step) * step;
       count++;
     }
-    counts[index] = count;
-    totals[index] = sum;
+    if (count > 0) fills.push({ index, count, total: sum });
     total += sum;
     scoops += count;
   }
-  return { counts, totals, total, scoops };
-}
-
-/** What is worse than a known choice need not be looked for: another class of error, or past the limit where this one isn't. */
-function errorWorthFinding({ total, scoops }: Found, { amount, margin, limit }: Target): number {
-  // As far over as nothing is under is no better, by more than the margin that is added to the range.
-  if (scoops === 0) return amount - 2 * margin;
-  const error = Math.max(amount - total, 0);
-  const sameParts = ((partsOff(error, amount) + 0.5) * amount) / PARTS;
-  return error > limit ? sameParts : Math.min(limit + margin, sameParts);
+  return { fills, total, scoops };
 }
 
 // A single fill that is over ends what is worth finding: the smallest of these, or where none is as large a whole one more.
@@ -300,15 +363,6 @@ function oneOver(order: readonly OrderedFill[], amount: number, margin: number):
   return least === Number.POSITIVE_INFINITY ? amount + (order[0] as OrderedFill).largest : least;
 }
 
-// How many thousandths off. Halves go up, also where noise has made a little less of one.
-function partsOff(error: number, amount: number): number {
-  return Math.floor((PARTS * error) / amount + 0.5 + 1e-9);
-}
-
 function zeros(length: number): number[] {
   return new Array<number>(length).fill(0);
-}
-
-function noMultiple(low: number, high: number, of: number): boolean {
-  return of > 0 && Math.floor(high / of) * of < low;
 }

@@ -6,9 +6,10 @@ import { flag, type ObjectField, object } from "../units/fields.js";
 import { messageOf } from "../units/message.js";
 import type { MassUnit, Quantity, Volume, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working-line.js";
-import { type Kit, type KitTool, kitFor } from "./kit.js";
-import { type MeasuredPart, nearestFills, percentOff, type Way } from "./measure.js";
+import { type Kit, kitFor } from "./kit.js";
+import { nearestFills, percentOff, type Way } from "./measure.js";
 import { amountOf, isWeight, type MeasuringTool } from "./measuring-tool.js";
+import type { KitTool, MeasuredPart } from "./parts.js";
 import { MEASURING, type MeasuringInput, toolsFit, wayOf } from "./request.js";
 
 /** What {@link stockDilution} is asked. */
@@ -65,9 +66,9 @@ export interface NoStockDilution {
  * and then a measurable part of that. Only where the label permits diluting first, which the caller says.
  *
  * Of all stocks that the tools make, takes the one with the least product in it, so that little is left over. Among these it
- * takes the smallest error to a tenth of a percent, then the fewest scoops, then the smallest stock. A stock is never stronger
- * than one part of product in ten (mL in mL, or g in mL), so that it mixes and pours evenly: common practice, no source. Water
- * is added up to the mark, so that no room taken by the product counts.
+ * takes one that is close enough, then the fewest scoops, then the smallest error to a tenth of a percent, then the smallest
+ * stock. A stock is never stronger than one part of product in ten (mL in mL, or g in mL), so that it mixes and pours evenly:
+ * common practice, no source. Water is added up to the mark, so that no room taken by the product counts.
  *
  * Formula: strength = product / stock; part to take = amount / strength; measured = strength × taken (dilution,
  * C1 V1 = C2 V2).
@@ -198,15 +199,21 @@ function bestStock<U extends VolumeUnit | MassUnit>(
       errorPercent,
       left: { value: stock.value - found.value, unit: stock.unit },
     };
-    if (best === undefined || isBetter(one, best)) best = one;
+    if (best === undefined || isBetter(one, best, way)) best = one;
   }
   return best;
 }
 
-function isBetter(one: StockDilution, best: StockDilution): boolean {
-  const tenths = ({ errorPercent }: StockDilution): number => Math.round(Math.abs(errorPercent) * 10);
-  const liters = ({ stock }: StockDilution): number => inUnit(stock, "L");
-  return (tenths(one) - tenths(best) || one.scoops - best.scoops || liters(one) - liters(best)) < 0;
+function isBetter(one: StockDilution, best: StockDilution, { closeEnoughPercent }: Way): boolean {
+  const rank = ({ errorPercent, scoops, stock }: StockDilution): number[] => {
+    // Tenths of a percent: a person can't tell two stocks apart that are closer.
+    const tenths = Math.round(Math.abs(errorPercent) * 10);
+    const far = moreThan(Math.abs(errorPercent), closeEnoughPercent);
+    return [...(far ? [1, tenths, scoops] : [0, scoops, tenths]), inUnit(stock, "L")];
+  };
+  const [ones, bests] = [rank(one), rank(best)];
+  const at = ones.findIndex((part, i) => part !== bests[i]);
+  return at >= 0 && (ones[at] as number) < (bests[at] as number);
 }
 
 /**

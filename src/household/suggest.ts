@@ -1,17 +1,30 @@
+import type { Figures, Sentence } from "../errors.js";
 import { checked } from "../units/check.js";
-import { moreThan } from "../units/decide.js";
+import { inUnit } from "../units/convert.js";
+import { decided, moreThan } from "../units/decide.js";
+import { messageOf } from "../units/message.js";
 import { systemOf } from "../units/systems.js";
-import type { MassUnit, Quantity, UnitSystem, VolumeUnit } from "../units/types.js";
+import type { MassUnit, Quantity, UnitSystem, Volume, VolumeUnit } from "../units/types.js";
 import { type Kit, kitOf } from "./kit.js";
 import { type NearestFills, nearestFills, percentOff, type Way } from "./measure.js";
-import { doseOf, MEASURE_OUT, type MeasureOutInput } from "./measure-out.js";
+import { doseOf, longestCount, MEASURE_OUT, type MeasureOutInput } from "./measure-out.js";
 import type { MeasuringTool } from "./measuring-tool.js";
 import { kindOf, wayOf } from "./request.js";
 import { findStock, type StockDilution } from "./stock-dilution.js";
 import { plainName, type ToolSetName, toolsIn } from "./tools.js";
 
-/** A tool with which the amount could be measured within the limit. */
-export interface ToolSuggestion {
+/** What every suggestion has: a sentence, which `issueText` says in other languages. */
+interface Said {
+  /** Which sentence. */
+  readonly key: string;
+  /** Its figures. */
+  readonly figures: Figures;
+  /** The suggestion in plain English. */
+  readonly message: string;
+}
+
+/** A tool with which the amount could be measured within the limit, or with fewer scoops. */
+export interface ToolSuggestion extends Said {
   /** Marks this kind of suggestion. */
   readonly kind: "tool";
   /** The tool to have besides the present ones. */
@@ -19,19 +32,21 @@ export interface ToolSuggestion {
 }
 
 /** A batch of another size, which the present tools would measure. */
-export interface BatchSuggestion<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> {
+export interface BatchSuggestion<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> extends Said {
   /** Marks this kind of suggestion. */
   readonly kind: "batch";
   /** The size of that batch over the size of this one: multiply carrier and area by it. */
   readonly times: number;
-  /** The amount for a batch of that size; the present tools measure it without error. */
+  /** The amount for a batch of that size, which the present tools measure. */
   readonly amount: Quantity<U>;
+  /** The volume of mix in that batch, where `load` was given. */
+  readonly load?: Volume | undefined;
   /** How many scoops it takes. */
   readonly scoops: number;
 }
 
 /** A stock from which the present tools would measure the amount: only where the label permits diluting first. */
-export interface StockSuggestion<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> {
+export interface StockSuggestion<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> extends Said {
   /** Marks this kind of suggestion. */
   readonly kind: "stock";
   /** The stock and what to take of it. */
@@ -40,13 +55,15 @@ export interface StockSuggestion<U extends VolumeUnit | MassUnit = VolumeUnit | 
 
 /** What would make an amount measurable. */
 export type Suggestion<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> =
-  | ToolSuggestion
   | BatchSuggestion<U>
+  | ToolSuggestion
   | StockSuggestion<U>;
 
 /**
- * Finds what would make an amount measurable that the tools can't measure within the limit. That is the tool to have besides,
- * if one would do; the size of the batch that the tools measure without error; and a stock, where the label permits it.
+ * Finds what would make an amount measurable that the tools can't measure within the limit. The easiest comes first: a load of
+ * another size, then a tool to have besides, then a stock where the label permits it. A load of half or twice the size, or
+ * further from it, comes last. Where a dose fills one tool more than six times, a larger tool is suggested. Each suggestion
+ * has been measured: it does.
  *
  * @param input - what {@link measureOut} was asked
  * @returns the suggestions; none where the amount can be measured as it is
@@ -57,39 +74,79 @@ export type Suggestion<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> 
  * import { suggestMeasures } from "swath-to-spoon/household";
  * import { qty } from "swath-to-spoon/units";
  *
- * const input = { amount: qty(0.11, "tsp"), tools: "us-spoons", rule: "never-over" } as const;
- * console.log(suggestMeasures(input).map(({ kind }) => kind)); // [ 'tool', 'batch' ]
+ * const input = { amount: qty(0.117, "tsp"), tools: "us-spoons", rule: "never-over" } as const;
+ * const suggestions = suggestMeasures({ ...input, load: qty(0.41, "gal") });
+ * console.log(suggestions[0]?.message); // Mix 0.44 gal instead of 0.41 gal.
+ * console.log(suggestions[1]?.message); // Use this tool as well: 1 mL syringe.
  * ```
  */
 export function suggestMeasures<U extends VolumeUnit | MassUnit>(input: MeasureOutInput<U>): Suggestion<U>[] {
   const asked = checked(input, MEASURE_OUT) as MeasureOutInput<U>;
-  if (doseOf(asked).ok) return [];
   const { amount, labelPermitsDilution } = asked;
   const { kit, way } = wayOf(asked);
-  const batch = batchThatWouldDo(amount, kit, way);
+  const dose = doseOf(asked);
+  if (dose.ok) {
+    if (longestCount(dose) === undefined) return [];
+    const tool = toolThatWouldDo(amount, kit, { ...way, maxScoops: dose.scoops - 1 });
+    return tool ? [tool] : [];
+  }
+  const batch = batchThatWouldDo(asked, kit, way);
   const tool = toolThatWouldDo(amount, kit, way);
   const stock = labelPermitsDilution ? findStock(asked) : undefined;
-  return [...(tool ? [tool] : []), batch, ...(stock ? [{ kind: "stock" as const, stock }] : [])];
+  const others = [...(tool ? [tool] : []), ...(stock ? [stockSuggestion(stock)] : [])];
+  if (batch === undefined) return others;
+  // A load of half or twice the size is another job: the last thing to try.
+  const isNear = batch.times > 0.5 && batch.times < 2;
+  return isNear ? [batch, ...others] : [...others, batch];
 }
 
+function said({ key, template, figures }: Sentence): Said {
+  return { key, figures, message: messageOf(template, figures) };
+}
+
+function stockSuggestion<U extends VolumeUnit | MassUnit>(stock: StockDilution<U>): StockSuggestion<U> {
+  const { product, stock: volume } = stock;
+  return {
+    kind: "stock",
+    stock,
+    ...said({
+      key: "suggest-stock",
+      template:
+        "Dilute it first: fill {product} of product up to {stock} with water, stir, and measure from that.",
+      figures: { product: product.amount, stock: volume },
+    }),
+  };
+}
+
+/** The tool that takes the fewest scoops, of the first set in which one would do: kitchen measures before laboratory ones. */
 function toolThatWouldDo(
   amount: Quantity<VolumeUnit | MassUnit>,
   kit: Kit,
   way: Way,
 ): ToolSuggestion | undefined {
-  let best: { readonly tool: MeasuringTool; readonly scoops: number; readonly off: number } | undefined;
-  for (const { tool, kit: more } of kitsWithOneMore(kit, amount)) {
-    // A tool that takes more scoops than the best one known is no better, so it need not be looked at further.
-    const maxScoops = best?.scoops ?? way.maxScoops;
-    const found = nearestFills(amount, more, { ...way, maxScoops }, "amount");
-    if (found === undefined) continue;
-    const off = Math.abs(percentOff(found.value, amount.value));
-    if (moreThan(off, way.limitPercent)) continue;
-    const { scoops } = found;
-    if (best === undefined || scoops < best.scoops || (scoops === best.scoops && off < best.off))
-      best = { tool, scoops, off };
+  for (const set of kitsWithOneMore(kit, amount)) {
+    let best: { readonly tool: MeasuringTool; readonly scoops: number; readonly off: number } | undefined;
+    for (const { tool, kit: more } of set) {
+      // A tool that takes more scoops than the best one known is no better, so it need not be looked at further.
+      const maxScoops = best?.scoops ?? way.maxScoops;
+      const found = nearestFills(amount, more, { ...way, maxScoops }, "amount");
+      if (found === undefined) continue;
+      const off = Math.abs(percentOff(found.value, amount.value));
+      if (moreThan(off, way.limitPercent)) continue;
+      const { scoops } = found;
+      if (best === undefined || scoops < best.scoops || (scoops === best.scoops && off < best.off))
+        best = { tool, scoops, off };
+    }
+    if (best === undefined) continue;
+    const { tool } = best;
+    const sentence = {
+      key: "suggest-tool",
+      template: "Use this tool as well: {tool.tool}.",
+      figures: { tool: tool.name },
+    };
+    return { kind: "tool", tool, ...said(sentence) };
   }
-  return best && { kind: "tool", tool: best.tool };
+  return undefined;
 }
 
 interface OneMore {
@@ -97,24 +154,28 @@ interface OneMore {
   readonly kit: Kit;
 }
 
-const KEPT = new WeakMap<Kit, Map<UnitSystem, readonly OneMore[]>>();
+/** The tools of a set that one could have besides, each with the kit that it then makes. */
+type SetOfOneMore = readonly OneMore[];
 
-/** Each tool that one could have besides, with the kit that it then makes: the same kits for the same tools. */
-function kitsWithOneMore(kit: Kit, amount: Quantity<VolumeUnit | MassUnit>): readonly OneMore[] {
+const KEPT = new WeakMap<Kit, Map<UnitSystem, readonly SetOfOneMore[]>>();
+
+/** Each tool that one could have besides, set by set: the same kits for the same tools. */
+function kitsWithOneMore(kit: Kit, amount: Quantity<VolumeUnit | MassUnit>): readonly SetOfOneMore[] {
   const system = systemOf(amount.unit);
-  const bySystem = KEPT.get(kit) ?? new Map<UnitSystem, readonly OneMore[]>();
+  const bySystem = KEPT.get(kit) ?? new Map<UnitSystem, readonly SetOfOneMore[]>();
   KEPT.set(kit, bySystem);
   const before = bySystem.get(system);
   // Stryker disable next-line ConditionalExpression: kept for the time alone
   if (before !== undefined) return before;
   const tools = kit.tools.map(({ tool }) => tool);
   const names = new Set(tools.map(({ name }) => plainName(name)));
-  const kits = CANDIDATES[kindOf(amount)][system]
-    .flatMap(toolsIn)
-    .filter((tool) => !names.has(plainName(tool.name)))
-    .map((tool): OneMore => ({ tool, kit: kitOf([...tools, tool]) }));
-  bySystem.set(system, kits);
-  return kits;
+  const sets = CANDIDATES[kindOf(amount)][system].map((set) =>
+    toolsIn(set)
+      .filter((tool) => !names.has(plainName(tool.name)))
+      .map((tool): OneMore => ({ tool, kit: kitOf([...tools, tool]) })),
+  );
+  bySystem.set(system, sets);
+  return sets;
 }
 
 const CANDIDATES: Record<"volume" | "weight", Record<UnitSystem, ToolSetName[]>> = {
@@ -131,19 +192,61 @@ const CANDIDATES: Record<"volume" | "weight", Record<UnitSystem, ToolSetName[]>>
 };
 
 // A larger batch where the tools are too coarse: the least that they measure from this amount up. A smaller one where
-// they are too small: the most that so many scoops come to. Either is measured without error.
+// they are too small, or the tank is: the most that so many scoops come to.
 function batchThatWouldDo<U extends VolumeUnit | MassUnit>(
-  amount: Quantity<U>,
+  asked: MeasureOutInput<U>,
   kit: Kit,
   way: Way,
+): BatchSuggestion<U> | undefined {
+  const { amount, load, tank } = asked;
+  const most = load && tank ? inUnit(tank, load.unit) / load.value : Number.POSITIVE_INFINITY;
+  for (const rule of ["never-under", "never-over"] as const) {
+    const found = nearestFills(amount, kit, { ...way, rule }, "amount");
+    if (found === undefined || found.scoops === 0) continue;
+    const batch = batchOf(asked, kit, way, found.value / amount.value);
+    if (!moreThan(batch.times, most)) return batch;
+  }
+  return undefined;
+}
+
+/** A batch so many times as large; the load to the fewest figures, from two up, with which its dose can be measured. */
+function batchOf<U extends VolumeUnit | MassUnit>(
+  asked: MeasureOutInput<U>,
+  kit: Kit,
+  way: Way,
+  times: number,
 ): BatchSuggestion<U> {
-  const found =
-    nearestFills(amount, kit, { ...way, rule: "never-under" }, "amount") ??
-    (nearestFills(amount, kit, { ...way, rule: "never-over" }, "amount") as NearestFills);
+  const { amount, load } = asked;
+  const size = (load ?? amount).value;
+  const amountFor = (one: number): Quantity<U> => ({ value: amount.value * (one / size), unit: amount.unit });
+  const sizes = [2, 3, 4].map((digits) =>
+    // Away from this batch: towards it would be out of reach of the tools again.
+    decided(size * times)
+      .prec(digits, times > 1 ? 3 : 0)
+      .toNumber(),
+  );
+  const readable = load && sizes.find((one) => doseOf({ ...asked, amount: amountFor(one) }).ok);
+  const one = readable ?? size * times;
+  const batch = amountFor(one);
+  const mix = load && { value: one, unit: load.unit };
   return {
     kind: "batch",
-    times: found.value / amount.value,
-    amount: { value: found.value, unit: amount.unit },
-    scoops: found.scoops,
+    times: batch.value / amount.value,
+    amount: batch,
+    ...(mix && { load: mix }),
+    scoops: (nearestFills(batch, kit, way, "amount") as NearestFills).scoops,
+    ...said(
+      mix
+        ? {
+            key: "suggest-load",
+            template: "Mix {load} instead of {given}.",
+            figures: { load: mix, given: load },
+          }
+        : {
+            key: "suggest-batch",
+            template: "Mix a batch that takes {amount} of product instead of {given}.",
+            figures: { amount: batch, given: amount },
+          },
+    ),
   };
 }

@@ -1,7 +1,7 @@
 import { frozen } from "../frozen.js";
 import { type Check, checked, type Field } from "../units/check.js";
 import { type ChoiceField, choice, either, ListField, named } from "../units/fields.js";
-import type { Mass, Volume } from "../units/types.js";
+import type { Mass, UnitSystem, Volume } from "../units/types.js";
 import { MEASURING_TOOL, type MeasuringTool } from "./measuring-tool.js";
 
 /**
@@ -10,9 +10,11 @@ import { MEASURING_TOOL, type MeasuringTool } from "./measuring-tool.js";
  * - `us-spoons`: ⅛, ¼, ½ and 1 teaspoon, 1 tablespoon (US customary)
  * - `us-cups-and-spoons`: these and ¼, ⅓, ½ and 1 cup
  * - `us-household`: these and a pint, a quart and a gallon measure
+ * - `us-ounce-measures`: 1, 2, 4, 8 and 16 fluid ounces (US customary)
  * - `us-legal-cups-and-spoons`: teaspoon 5 mL, tablespoon 15 mL, cup 240 mL, as US nutrition labels use them
  * - `metric-spoons`: ⅛, ¼, ½ and 1 teaspoon of 5 mL, 1 tablespoon of 15 mL
  * - `metric-cups-and-spoons`: these and ¼, ½ and 1 cup of 250 mL
+ * - `metric-measures`: 10, 25, 50, 100, 250, 500 and 1000 mL, each filled to one line
  * - `australian-spoons`: ¼, ½ and 1 teaspoon of 5 mL, ½ and 1 tablespoon of 20 mL
  * - `imperial-measures`: 1 fluid ounce, ¼, ½ and 1 pint, 1 quart, 1 gallon (imperial)
  * - `syringes`: 1, 5, 10, 20 and 50 mL, with their marks
@@ -25,9 +27,11 @@ export type ToolSetName =
   | "us-spoons"
   | "us-cups-and-spoons"
   | "us-household"
+  | "us-ounce-measures"
   | "us-legal-cups-and-spoons"
   | "metric-spoons"
   | "metric-cups-and-spoons"
+  | "metric-measures"
   | "australian-spoons"
   | "imperial-measures"
   | "syringes"
@@ -75,6 +79,9 @@ const US_JUGS = [
   tool("gallon measure", 1, "gal"),
 ];
 
+// Measures as sold with products, each of twice the one before (common practice, no source).
+const US_OUNCES = [1, 2, 4, 8, 16].map((ounces) => tool(`${ounces} fl oz measure`, ounces, "fl_oz"));
+
 // For nutrition labelling only: teaspoon 5 mL, tablespoon 15 mL, cup 240 mL (21 CFR 101.9(b)(5)(viii)). Spoons and cups
 // sold with milliliters on them follow these figures.
 const US_LEGAL = [
@@ -102,6 +109,11 @@ const METRIC_CUPS = [
   tool("1/2 metric cup", 0.5, "metric_cup"),
   tool("metric cup", 1, "metric_cup"),
 ];
+
+// Measures as farm shops have them (common practice, no source).
+const METRIC_MEASURES = [10, 25, 50, 100, 250, 500, 1000].map((size) =>
+  tool(`${size} mL measure`, size, "mL"),
+);
 
 // Australian: ¼, ½ and 1 teaspoon of 5 mL, 1 tablespoon of 20 mL (conversion chart, "spoon sets approved by the Standards
 // Association of Australia", Healthy Kids, NSW Ministry of Health, year not shown). The half tablespoon is common practice.
@@ -161,9 +173,11 @@ const SETS: Readonly<Record<ToolSetName, readonly MeasuringTool[]>> = {
   "us-spoons": US_SPOONS,
   "us-cups-and-spoons": [...US_SPOONS, ...US_CUPS],
   "us-household": [...US_SPOONS, ...US_CUPS, ...US_JUGS],
+  "us-ounce-measures": US_OUNCES,
   "us-legal-cups-and-spoons": US_LEGAL,
   "metric-spoons": METRIC_SPOONS,
   "metric-cups-and-spoons": [...METRIC_SPOONS, ...METRIC_CUPS],
+  "metric-measures": METRIC_MEASURES,
   "australian-spoons": AUSTRALIAN_SPOONS,
   "imperial-measures": IMPERIAL_MEASURES,
   syringes: SYRINGES,
@@ -178,7 +192,26 @@ export const toolSetNames: readonly ToolSetName[] = /* @__PURE__ */ Object.freez
   Object.keys(SETS) as ToolSetName[],
 );
 
-const TOOL_SET: ChoiceField<ToolSetName> = choice("The name of a set of tools.", toolSetNames);
+/**
+ * The set for a form to begin with, by the system of units: what most kitchens and farm shops have. A person with another
+ * set chooses that. Common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { measureOut, usualTools } from "swath-to-spoon/household";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const dose = measureOut({ amount: qty(10.24, "fl_oz"), tools: usualTools.us, rule: "never-over" });
+ * if (dose.ok) console.log(dose.parts.map((part) => `${part.count} × ${part.tool.name}`).join(" + ")); // 1 × cup + 1 × 1/4 cup + 1 × teaspoon
+ * ```
+ */
+export const usualTools: Readonly<Record<UnitSystem, ToolSetName>> = /* @__PURE__ */ Object.freeze({
+  us: "us-cups-and-spoons",
+  imperial: "metric-cups-and-spoons",
+  metric: "metric-cups-and-spoons",
+});
+
+const TOOL_SET: ChoiceField<ToolSetName> = choice("The name of a set of tools.", toolSetNames, usualTools);
 
 /**
  * The tools of a named set, smallest first, as a new list that may be added to or cut down.

@@ -227,7 +227,7 @@ interface WorkedPair {
 }
 
 function workedPair({ catchUnit, rateUnit }: ReadingPair): WorkedPair {
-  const { over, per } = resolveUnit(rateUnit, "unit");
+  const { over, per } = resolveUnit(rateUnit);
   const share = { value: convertValue(1, catchUnit, over), unit: per as AreaUnit };
   return { volume: over, share, area: resultIn(share, unitsLike(per as AreaUnit).area) };
 }

@@ -187,7 +187,7 @@ function workedOutput(given: Partly<OutputTerms>, at: string): WorkedOutput {
   const { rate, flow, speed, width } = given as OutputTerms;
   const found = NAMES.find((name) => given[name] === undefined) as keyof OutputTerms;
   // The formula is worked in the units of the flow, or of the rate where the flow is to be found.
-  const { over, per } = resolveUnit((flow ?? rate).unit, "unit");
+  const { over, per } = resolveUnit((flow ?? rate).unit);
   const time = (flow === undefined ? "min" : per) as TimeUnit;
   const { length, area } = unitsLike((width ?? speed).unit);
   const volume = over as VolumeUnit;

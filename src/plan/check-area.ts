@@ -173,10 +173,8 @@ function isMultiple(width: Length, part: Length): boolean {
 
 /** Whether a calibration's width is that of one pass. */
 function fits(measurement: Measurement, width: Length, pass: Length): boolean {
-  if (measurement.kind !== "catch") return isSame(width, pass);
   // The width of one nozzle, or of those on one row: several of them may cover the pass.
-  const { catches, nozzlesPerRow = 1 } = measurement;
-  return isMultiple(pass, width) || isSame(scaled(width, catches.length / nozzlesPerRow), pass);
+  return measurement.kind === "catch" ? isMultiple(pass, width) : isSame(width, pass);
 }
 
 /** The width that a calibration goes by. */

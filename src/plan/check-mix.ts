@@ -1,3 +1,4 @@
+import { longestCount } from "../household/measure-out.js";
 import { mixStrengthOf } from "../tank-mix/strength.js";
 import { moreThan } from "../units/decide.js";
 import { orderOf, ratioOf } from "../units/quantity.js";
@@ -123,6 +124,18 @@ function doseWarnings(loads: readonly PlannedLoad[]): Warning[] {
           figures: { ...figures, product: name },
         });
       }
+      const long = measured.ok ? longestCount(measured) : undefined;
+      if (long !== undefined)
+        warnings.set(
+          `${k} count`,
+          warning(
+            "long-count",
+            "note",
+            `loads[${i}].products[${k}]`,
+            "{product}: this dose fills the {tool.tool} {count} times. It's easy to lose count: use a larger tool.",
+            { product: name, count: long.count, tool: long.tool.name },
+          ),
+        );
       if (measured.scaleAssumed)
         warnings.set(
           `${k} scale`,

@@ -120,8 +120,8 @@ function ratePerArea(
   carrierRate: VolumeRate,
   unit: Unit | undefined,
 ): VolumeRate | MassRate {
-  const { over, per } = resolveUnit(strength.unit, "unit");
-  const { per: area } = resolveUnit(carrierRate.unit, "unit");
+  const { over, per } = resolveUnit(strength.unit);
+  const { per: area } = resolveUnit(carrierRate.unit);
   const direct = `${over}/${area}` as Unit;
   const value = strength.value * inUnit(carrierRate, `${per as VolumeUnit}/${area}` as VolumeRate["unit"]);
   const own = unit ?? direct;

@@ -42,7 +42,7 @@ import { thresholdsOf } from "./thresholds.js";
  *   calibration: { kind: "strip", used: qty(64, "fl_oz"), swath: qty(4, "ft"), distance: qty(272.25, "ft") },
  *   sprayer: { tank: qty(4, "gal") },
  *   products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
- *   tools: "us-spoons",
+ *   tools: "us-cups-and-spoons",
  * });
  * console.log(plan.rate); // { value: 20, unit: 'gal/ac' }
  * console.log(plan.loads.map((load) => load.carrier.value)); // [ 4, 1 ]

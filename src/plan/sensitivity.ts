@@ -3,7 +3,6 @@ import { CALIBRATION, rateOfCalibration } from "../output-rate/calibration.js";
 import { RESERVE } from "../tank-mix/carrier.js";
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
-import { isUnit } from "../units/resolve.js";
 import type { Quantity, VolumeRate } from "../units/types.js";
 import { type PlanInput, PRODUCT, type Product, SPRAYER } from "./input.js";
 import { amountsFor } from "./mix.js";
@@ -237,8 +236,9 @@ function leaves(node: unknown, path: string, keys: Keys): Leaf[] {
   });
 }
 
+// Nothing else in a checked job has a value.
 function isQuantity(node: object): node is Quantity {
-  return "value" in node && "unit" in node && typeof node.value === "number" && isUnit(node.unit);
+  return "value" in node;
 }
 
 function withNumber(node: unknown, [key, ...rest]: Keys, value: number): unknown {

@@ -29,6 +29,7 @@ export type WarningCode =
   | "water-without-product"
   | "ounces-confusable"
   | "dose-not-measurable"
+  | "long-count"
   | "scale-needed";
 
 /** What a careful colleague would question. It changes no number. */

@@ -34,7 +34,7 @@ export interface FormField {
   readonly units?: readonly Unit[];
   /** What a number, or the number of a quantity, may be. */
   readonly limits?: Limits;
-  /** What to choose from. */
+  /** What to choose from; the most usual first where one is. */
   readonly choices?: readonly (string | number)[];
   /** What holds where nothing is entered, where one value does. */
   readonly usual?: string | number | boolean;
@@ -53,12 +53,14 @@ export interface FormChoice {
 
 /** How {@link formFields} lists fields. */
 export interface FormOptions {
-  /** Whose units are offered; `us` unless given. */
+  /** Whose units and tools are offered first; `us` unless given. */
   readonly system?: UnitSystem;
 }
 
 const OPTIONS: ObjectField<FormOptions> = /* @__PURE__ */ object<FormOptions>({
-  system: optional(choice("Whose units are offered; `us` unless given.", ["us", "imperial", "metric"])),
+  system: optional(
+    choice("Whose units and tools are offered first; `us` unless given.", ["us", "imperial", "metric"]),
+  ),
 });
 
 /**
@@ -146,6 +148,13 @@ function needed(option: Field<unknown>): string[] {
   return entries.filter(([, field]) => !field.optional && !isConstant(field)).map(([name]) => name);
 }
 
+function choicesOf(
+  { choices, first }: ChoiceField<string | number>,
+  system: UnitSystem,
+): (string | number)[] {
+  return first === undefined ? [...choices] : [...new Set([first[system], ...choices])];
+}
+
 function entryOf(
   field: Field<unknown>,
   system: UnitSystem,
@@ -159,7 +168,7 @@ function entryOf(
     };
   }
   if (field instanceof NumberField) return { kind: "number", limits: { ...field.limits } };
-  if (field instanceof ChoiceField) return { kind: "choice", choices: [...field.choices] };
+  if (field instanceof ChoiceField) return { kind: "choice", choices: choicesOf(field, system) };
   if (field instanceof FlagField) return { kind: "flag" };
   if (field instanceof UnitField && field.dimension !== undefined)
     return { kind: "unit", units: offeredUnits(field.dimension, system) };

@@ -27,7 +27,7 @@ import { checkedOptions, type ReadingOptions, readBy } from "./reading.js";
  *   calibration: { kind: "known", rate: "20 gal/ac" },
  *   sprayer: { tank: 4 },
  *   products: [{ name: "Product A", form: "liquid", rate: "2 pt/ac" }],
- *   tools: "us-spoons",
+ *   tools: "us-cups-and-spoons",
  * };
  * try {
  *   parsePlanInput(form);

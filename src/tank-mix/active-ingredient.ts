@@ -122,11 +122,7 @@ function productUnit(
   const { unit } = activeIngredient;
   const { smallMass, smallVolume } = unitsLike(unit);
   if (form === "dry") return smallMass;
-  const volumes = [
-    resolveUnit(contains.unit, "unit").per,
-    density && resolveUnit(density.unit, "unit").per,
-    carrier,
-  ];
+  const volumes = [resolveUnit(contains.unit).per, density && resolveUnit(density.unit).per, carrier];
   const imperial = volumes.some((volume) => volume !== undefined && systemOf(volume) === "imperial");
   return systemOf(unit) === "us" && imperial ? "imp_fl_oz" : smallVolume;
 }
@@ -136,7 +132,7 @@ function contentTerms(
   form: ProductForm,
   perUnit: Unit,
 ): Pick<ContentTerms, "content" | "density"> {
-  if (form === "liquid" && isInVolume(contains))
+  if (isInVolume(contains))
     return { content: [dimensionOf(contains.unit) === "fraction" ? asDensity(contains) : contains, perUnit] };
   const content: Term = [contains, dimensionOf(contains.unit) === "fraction" ? "1" : "kg/kg"];
   return form === "dry" ? { content } : { content, density: [density as Density, perUnit] };
@@ -163,7 +159,7 @@ export function productRateOf(
   at = "activeIngredient",
 ): ProductRateTerms {
   const { activeIngredient, form } = input;
-  const { over, per } = resolveUnit(activeIngredient.unit, "unit");
+  const { over, per } = resolveUnit(activeIngredient.unit);
   const unit = productUnit(input, carrier);
   const resultUnit = `${unit}/${per}` as Unit;
   const terms: ContentTerms = {
@@ -244,7 +240,7 @@ export function fractionLines(about: string, content: Quantity): WorkingLine[] {
 
 function activeIngredientOf(input: ActiveIngredientInput): ContentTerms & { readonly result: Quantity } {
   const { product } = input;
-  const { over, per } = resolveUnit(product.unit, "unit");
+  const { over, per } = resolveUnit(product.unit);
   const weight = unitsLike(product.unit).mass;
   const resultUnit = `${weight}/${per}` as Unit;
   const form = formIn(product.unit);

@@ -102,7 +102,7 @@ interface CarrierSteps {
 }
 
 function stepsOf({ rate, area, lineVolume, reserve }: CarrierInput, at: string): CarrierSteps {
-  const { over, per } = resolveUnit(rate.unit, "unit");
+  const { over, per } = resolveUnit(rate.unit);
   const unit = unitsLike(rate.unit).volume;
   const size = { value: inUnit(area, per as AreaUnit), unit: per as AreaUnit };
   const product = { value: rate.value * size.value, unit: over as VolumeUnit };

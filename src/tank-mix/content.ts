@@ -55,7 +55,7 @@ export function contentFitsForm(
   at: string,
   check: Check,
 ): void {
-  if (contains === undefined || form === undefined) return;
+  if (contains === undefined) return;
   if (form === "dry" && isInVolume(contains))
     check.fault(
       "wrong-dimension",

@@ -228,7 +228,7 @@ export function checkLabel(input: LabelInput): LabelFinding[] {
 // One unit of the carrier stands in for the mix: strengths, not amounts, are compared.
 function sizesOfUnit(input: LabelInput): JobSizes {
   const { form, carrierRate, area, ground, rowLength } = input;
-  const { over } = resolveUnit(carrierRate.unit, "unit");
+  const { over } = resolveUnit(carrierRate.unit);
   return { form, carrier: { value: 1, unit: over as VolumeUnit }, carrierRate, area, ground, rowLength };
 }
 
@@ -268,7 +268,7 @@ function jobOf(input: LabelInput, at: string): Job {
   const { rate, form, carrierRate, label, soFar = {}, near = 5 } = input;
   const range = isRange(rate) ? rate : undefined;
   const [single, place] = rateUsed(rate, "rate");
-  const { per } = resolveUnit(carrierRate.unit, "unit");
+  const { per } = resolveUnit(carrierRate.unit);
   const sizes = sizesOfUnit(input);
   const unit = ownAreaUnit(single) ?? (`${smallUnit(carrierRate.unit, form)}/${per}` as Unit);
   const perArea = (of: SingleRate, field: string): number => {

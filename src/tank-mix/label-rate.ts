@@ -355,7 +355,7 @@ export function ownAreaUnit(rate: SingleRate): Unit | undefined {
 /** Whether a rate is a strength of the mix, which pace and nozzles do not change. */
 export function isOfMix(rate: SingleRate): boolean {
   const read = readRate(rate);
-  return read.kind === "parts" || (["carrier", "fraction"].includes(read.kind) && read.active === undefined);
+  return read.kind === "parts" || read.kind === "carrier" || read.kind === "fraction";
 }
 
 /** What a rate needs of the job beside the mix. Trusts its input. */
@@ -420,7 +420,7 @@ function quantityFitsForm({ kind, quantity }: QuantityReading, form: ProductForm
     return;
   }
   if (formIn(quantity.unit) === form) return;
-  const { over } = resolveUnit(quantity.unit, "unit");
+  const { over } = resolveUnit(quantity.unit);
   const ounces = ["oz", "fl_oz", "imp_fl_oz"].includes(over);
   const { key, template } = UNFIT[form][ounces ? "ounces" : "other"];
   check.fault("wrong-dimension", key, at, template, { given: quantity });

@@ -30,7 +30,7 @@ interface LeftoverSteps {
 }
 
 function stepsOf({ volume, rate }: LeftoverInput, at: string): LeftoverSteps {
-  const { over, per } = resolveUnit(rate.unit, "unit");
+  const { over, per } = resolveUnit(rate.unit);
   const held = over as VolumeUnit;
   const treated = { value: inUnit(volume, held) / rate.value, unit: per as AreaUnit };
   const { area: unit } = unitsLike(volume.unit);

@@ -206,7 +206,7 @@ function stepsOf(input: LoadsInput, at: LoadPlaces): LoadSteps {
   const least = input.leastLoad === undefined ? 0 : inUnits(inUnit(input.leastLoad, unit), "ceil");
   let shares: Share[];
   if (by !== undefined) shares = sharesOfPieces(units, loads, by.pieces, inUnits(by.extra, "floor"));
-  else if (split === "equal") shares = cumulative(units, loads, (load) => shareOf(units, load, loads));
+  else if (split === "equal") shares = cumulative(loads, (load) => shareOf(units, load, loads));
   else shares = fullThenPart(units, loads, inUnits(fill.value, "floor"), least);
   const toVolume = (share: number): Volume => ({ value: unscaled(share, exponent), unit });
   const smallest = shares.reduce((min, { carrier }) => Math.min(min, carrier), Number.POSITIVE_INFINITY);
@@ -235,7 +235,7 @@ interface Share {
 
 function fullThenPart(units: number, loads: number, fill: number, least: number): Share[] {
   // Where the count was decided past noise, a full load is a hair over the fill rather than a load too many.
-  const full = loads === 1 ? units : Math.max(fill, Math.ceil(units / loads));
+  const full = Math.max(fill, Math.ceil(units / loads));
   const rest = units - full * (loads - 1);
   const lent = loads > 1 ? Math.max(0, least - rest) : 0;
   return Array.from({ length: loads }, (_, load) => {
@@ -254,7 +254,7 @@ function pieceCount(
   const extra = held === undefined ? 0 : inUnit(held, unit);
   const each = (total.value - extra) / pieces;
   const most = (fill.value - extra) / each;
-  const perLoad = most > 0 ? floorDecided(Math.min(most, pieces)) : 0;
+  const perLoad = floorDecided(Math.min(most, pieces));
   if (perLoad >= 1) return { pieces, extra, each, most, perLoad };
   throw refusal(
     "conflict",
@@ -270,16 +270,16 @@ function pieceCount(
 function sharesOfPieces(units: number, loads: number, pieces: number, held: number): Share[] {
   const base = Math.floor(pieces / loads);
   const before = (load: number): number => load * base + Math.min(load, pieces % loads);
-  return cumulative(units, loads, (load) => held + shareOf(units - held, before(load), pieces)).map(
+  return cumulative(loads, (load) => held + shareOf(units - held, before(load), pieces)).map(
     ({ carrier }, load) => ({ carrier, pieces: before(load + 1) - before(load) }),
   );
 }
 
 // Rounding what has gone in by the end of each load, and not each load, keeps the sum exact.
-function cumulative(units: number, loads: number, upTo: (load: number) => number): Share[] {
+function cumulative(loads: number, upTo: (load: number) => number): Share[] {
   let gone = 0;
   return Array.from({ length: loads }, (_, load) => {
-    const next = load === loads - 1 ? units : upTo(load + 1);
+    const next = upTo(load + 1);
     const carrier = next - gone;
     gone = next;
     return { carrier };

@@ -153,13 +153,13 @@ export interface MixingProduct {
 /** A code, which may be one of those that do not go into water: that is a mistake of its own. */
 class FormulationField extends ChoiceField<MixingProduct["code"]> {
   override read(input: unknown, check: Check): MixingProduct["code"] | undefined {
-    if (typeof input !== "string" || !NOT_FOR_WATER.includes(input)) return super.read(input, check);
+    if (!NOT_FOR_WATER.includes(input as string)) return super.read(input, check);
     return check.fault(
       "conflict",
       "formulation-not-for-water",
       "",
       "{given} is a formulation that isn't mixed into water. Check how the label says to use it.",
-      { given: input },
+      { given: input as string },
     );
   }
 }

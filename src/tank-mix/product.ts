@@ -185,7 +185,7 @@ function strengthTerms(rate: SingleRate, sizes: JobSizes, at: string): StrengthT
   const { carrierRate, area } = sizes as Complete<JobSizes>;
   const carrierRateIn = (per: string): GivenTerm => [carrierRate, perUnit(carrier.unit, per)];
   if (read.kind === "area" && read.per !== "ground") {
-    const { per = "" } = resolveUnit(carrierRate.unit, "unit");
+    const { per = "" } = resolveUnit(carrierRate.unit);
     return { kind: "area", amount, terms: { rate: rateIn(per), carrierRate: carrierRateIn(per) }, active };
   }
   const kind = read.kind === "length" ? "rowLength" : "ground";
@@ -335,7 +335,7 @@ export function partOfMix(strength: Concentration): number {
 }
 
 function refuseUnmixable(strength: Concentration, at: string): void {
-  const { over, per = "" } = resolveUnit(strength.unit, "unit");
+  const { over, per = "" } = resolveUnit(strength.unit);
   const figures = { product: { value: strength.value, unit: over }, mix: { value: 1, unit: per } };
   const part = partOfMix(strength);
   if (isOfLiquid(strength)) {

@@ -101,13 +101,13 @@ export function strengthOfWorking(input: DilutedMix): WorkingLine[] {
       result: strength,
       source,
     }),
-    ...(product === undefined || lacking === undefined
+    ...(lacking === undefined
       ? []
       : [
           {
             id: "tank-mix.lacking",
             formula: "product * added / mix",
-            terms: { product, added, mix },
+            terms: { product: product as Volume | Mass, added, mix },
             result: lacking,
             source,
           },

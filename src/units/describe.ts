@@ -49,7 +49,7 @@ export function describeUnit<U extends Unit>(unit: U): UnitDescription<U> {
 const DESCRIBED = new Map<Unit, UnitDescription>();
 
 function described(unit: Unit): UnitDescription {
-  const { over, per } = resolveUnit(unit, "unit");
+  const { over, per } = resolveUnit(unit);
   const common = { unit, dimension: dimensionOf(unit), system: systemOf(unit) };
   const top = namesOf(over);
   if (per === undefined) return { ...common, ...top };

@@ -26,7 +26,7 @@ export function dimensionInWords(dimension: Dimension): string {
  * ```
  */
 export function dimensionOf(unit: Unit): Dimension {
-  return resolveUnit(unit, "unit").dimension;
+  return resolveUnit(unit).dimension;
 }
 
 /** The units of a dimension, compounds included, in a fixed order. */

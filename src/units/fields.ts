@@ -2,6 +2,7 @@ import { shortened, shown } from "../errors.js";
 import { type Check, Field } from "./check.js";
 import type { ExpectedName } from "./names.js";
 import { nearest } from "./nearest.js";
+import type { UnitSystem } from "./types.js";
 
 /** A field that may be left out. */
 export type Optional<T> = Field<T> & { readonly optional: true };
@@ -125,6 +126,8 @@ export class ChoiceField<T extends string | number> extends Field<T> {
   constructor(
     about: string,
     readonly choices: readonly T[],
+    /** What a form offers first, by the system of units. */
+    readonly first?: Readonly<Record<UnitSystem, T>> | undefined,
   ) {
     super(about);
   }
@@ -157,8 +160,12 @@ export class ChoiceField<T extends string | number> extends Field<T> {
 
 /** One of a few names. */
 /* @__NO_SIDE_EFFECTS__ */
-export function choice<const T extends string | number>(text: string, choices: readonly T[]): ChoiceField<T> {
-  return new ChoiceField(text, choices);
+export function choice<const T extends string | number>(
+  text: string,
+  choices: readonly T[],
+  first?: Readonly<Record<UnitSystem, T>>,
+): ChoiceField<T> {
+  return new ChoiceField(text, choices, first);
 }
 
 /** Text: a name, a date. */

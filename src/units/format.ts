@@ -1,5 +1,7 @@
 import { checked } from "./check.js";
+import { decided, floorDecided } from "./decide.js";
 import { describeUnit } from "./describe.js";
+import { decimal } from "./exact.js";
 import { choice, count, type ObjectField, object, optional } from "./fields.js";
 import { locale } from "./locale-field.js";
 import type { Marked } from "./marks.js";
@@ -20,6 +22,8 @@ export interface FormatOptions {
   readonly digits?: number | undefined;
   /** Write a fraction instead of decimals: the nearest one with this denominator, cut down (4/8 is 1/2). 3 gives thirds. */
   readonly fraction?: LargestDenominator | undefined;
+  /** `down` where what is printed must not be more than the amount, as for a dose; `nearest` unless given. */
+  readonly rounding?: "nearest" | "down" | undefined;
   /** `symbol` for `2 gal/ac`, `name` for `2 gallons per acre`; `symbol` unless given. */
   readonly unitStyle?: "symbol" | "name" | undefined;
 }
@@ -35,6 +39,12 @@ const OPTIONS: ObjectField<FormatOptions> = object<FormatOptions>({
     choice(
       "Write a fraction instead of decimals: the nearest one with this denominator, cut down (4/8 is 1/2). 3 gives thirds.",
       [2, 3, 4, 8, 16, 32, 64],
+    ),
+  ),
+  rounding: optional(
+    choice(
+      "`down` where what is printed must not be more than the amount, as for a dose; `nearest` unless given.",
+      ["nearest", "down"],
     ),
   ),
   unitStyle: optional(
@@ -56,8 +66,9 @@ const WRITING: ObjectField<{ readonly quantity: Quantity; readonly options?: For
  * `1.5 oz wt/1,000 sq ft`, `0.25% v/v`. What is written in symbols, `parseQuantity` with the same locale reads back.
  *
  * Rounding: to `digits` significant digits, or to the nearest fraction where `fraction` is given. Where that fraction
- * would be 0 but the amount is not, the amount is written with significant digits. Rounding is for reading only: to
- * measure a dose, use the functions that never round above the label rate.
+ * would be 0 but the amount is not, the amount is written with significant digits. With `rounding: "down"` what is printed is
+ * never more than the amount, noise in the 12th digit aside (and a negative amount never less): for doses. To choose what
+ * to measure a dose with, use `measureOut`.
  *
  * The name is singular where the printed number is 1, or a fraction below it (`1/2 teaspoon`). An amount of `1000ft2`,
  * `100gal` or `100L` is written as a multiple: `2 × 100 gal`.
@@ -75,6 +86,7 @@ const WRITING: ObjectField<{ readonly quantity: Quantity; readonly options?: For
  * import { formatQuantity, qty } from "swath-to-spoon/units";
  *
  * console.log(formatQuantity(qty(2.5, "tsp"), { fraction: 8 })); // 2 1/2 tsp
+ * console.log(formatQuantity(qty(3.3876, "fl_oz"), { digits: 3, rounding: "down" })); // 3.38 fl oz
  * console.log(formatQuantity(qty(20, "gal/ac"), { unitStyle: "name" })); // 20 gallons per acre
  * console.log(formatQuantity(qty(1234.5, "L/ha"), { locale: "de-DE", digits: 5 })); // 1.234,5 L/ha
  * ```
@@ -86,9 +98,12 @@ export function formatQuantity(quantity: Quantity, options?: FormatOptions): str
 
 /** A quantity as people read it. Trusts its input. */
 export function formatted(quantity: Marked, options: FormatOptions = {}): string {
-  const { locale = "en-US", digits = 4, fraction, unitStyle = "symbol" } = options;
+  const { locale = "en-US", digits = 4, fraction, rounding = "nearest", unitStyle = "symbol" } = options;
   const { value, unit, basis } = quantity;
-  const number = (fraction && asFraction(value, fraction, locale)) ?? asDigits(value, digits, locale);
+  const down = rounding === "down";
+  const number =
+    (fraction && asFraction(value, fraction, down, locale)) ??
+    asDigits(down ? cutTo(value, digits) : value, digits, locale);
   const name = unitStyle === "name" ? nameOf(unit, number.one, locale) : symbolOf(unit, number.one, locale);
   const gap = unit === "%" && unitStyle === "symbol" ? percentGap(locale) : " ";
   return `${number.text}${gap}${name}${basis === undefined ? "" : ` ${basis}`}`;
@@ -100,14 +115,22 @@ interface Printed {
   readonly one: boolean;
 }
 
+/** A number of so many significant digits that is no further from 0. */
+function cutTo(value: number, digits: number): number {
+  // More digits than decisions are made on are cut as they are.
+  const exact = digits > 12 ? decimal(String(value)) : decided(value);
+  return value === 0 ? 0 : exact.prec(digits, 0).toNumber();
+}
+
 function asDigits(value: number, digits: number, locale: string): Printed {
   const text = numberFormat(locale, digits).format(value + 0);
   return { text, one: Math.abs(Number(value.toPrecision(digits))) === 1 };
 }
 
 // None where it would hide an amount, or where there are no eighths left between two floats.
-function asFraction(value: number, denominator: number, locale: string): Printed | undefined {
-  const parts = Math.round(Math.abs(value) * denominator);
+function asFraction(value: number, denominator: number, down: boolean, locale: string): Printed | undefined {
+  const exact = Math.abs(value) * denominator;
+  const parts = down ? floorDecided(exact) : Math.round(exact);
   if ((parts === 0 && value !== 0) || !Number.isSafeInteger(parts)) return undefined;
   const whole = Math.floor(parts / denominator);
   const rest = parts % denominator;
@@ -126,7 +149,7 @@ function greatestDivisor(a: number, b: number): number {
 
 function nameOf(unit: Unit, one: boolean, locale: string): string {
   const { singular, plural } = describeUnit(unit);
-  const top = multipleOf(resolveUnit(unit, "unit").over);
+  const top = multipleOf(resolveUnit(unit).over);
   // "2 × 100 gallons": the singular of a multiple says how many.
   return localised(top === undefined ? (one ? singular : plural) : `× ${singular}`, locale);
 }
@@ -134,7 +157,7 @@ function nameOf(unit: Unit, one: boolean, locale: string): string {
 function symbolOf(unit: Unit, one: boolean, locale: string): string {
   const { symbol } = describeUnit(unit);
   if (unit === "mph") return symbol;
-  const { over } = resolveUnit(unit, "unit");
+  const { over } = resolveUnit(unit);
   const { singular, plural, symbol: top } = describeUnit(over);
   // A unit without a symbol is named, and one whose symbol is its name (cup) takes the plural.
   if (top === "") return one ? singular : plural;

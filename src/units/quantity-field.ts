@@ -252,7 +252,7 @@ export function refuseUnitDimension(given: Unit, dimension: Dimension, check: Ch
 
 /** Whether an ounce of weight was given for a fluid ounce, or the reverse. */
 function ouncesMixedUp(given: Unit, expected: readonly Dimension[]): boolean {
-  const { dimension, over } = resolveUnit(given, "unit");
+  const { dimension, over } = resolveUnit(given);
   const other = COUNTERPART[dimension];
   return /^oz$|fl_oz$/.test(over) && other !== undefined && expected.includes(other);
 }

@@ -52,7 +52,7 @@ function homeOf({ systems: [home] }: UnitEntry): UnitSystem {
 }
 
 /** Takes a unit apart; refuses what isn't one. */
-export function resolveUnit(unit: unknown, path: string): ResolvedUnit {
+export function resolveUnit(unit: unknown, path = "unit"): ResolvedUnit {
   const known = resolvedUnit(unit);
   if (known !== undefined) return known;
   if (unit === undefined || unit === null)

@@ -82,7 +82,7 @@ const SYSTEM_UNITS: Record<UnitSystem, SystemUnits> = /* @__PURE__ */ (() => ({
  * ```
  */
 export function systemOf(unit: Unit): UnitSystem {
-  return resolveUnit(unit, "unit").system;
+  return resolveUnit(unit).system;
 }
 
 /** The units that results come back in, for a function whose first quantity is in `unit`. */

@@ -1,88 +1,11 @@
 import { type SprayMathError, shown } from "../errors.js";
 import { refusal } from "./message.js";
 import { isUnit, resolveUnit, simpleUnits } from "./resolve.js";
+import { UCUM_CODES } from "./table.js";
 import type { SimpleUnit, Unit } from "./types.js";
 
-// International feet throughout. UCUM's two acres are 4,840 square yards of other yards than the international one,
-// [acr_us] of the US survey yard and [acr_br] of a British yard whose inch is 2.539998 cm, so the acre is spelled out, and so are
-// the rod and the chain, which it has of other feet; its [cup_m] is
-// 240 mL, so the metric cup is too.
-const CODES: Record<Exclude<SimpleUnit, "mph">, string> = {
-  in: "[in_i]",
-  ft: "[ft_i]",
-  yd: "[yd_i]",
-  rod: "198.[in_i]",
-  chain: "66.[ft_i]",
-  mi: "[mi_i]",
-  "100ft": "100.[ft_i]",
-  "1000ft": "1000.[ft_i]",
-  mm: "mm",
-  cm: "cm",
-  m: "m",
-  "100m": "100.m",
-  "1000m": "1000.m",
-  km: "km",
-  in2: "[sin_i]",
-  ft2: "[sft_i]",
-  yd2: "[syd_i]",
-  rod2: "39204.[sin_i]",
-  ac: "4840.[syd_i]",
-  "100ft2": "100.[sft_i]",
-  "1000ft2": "1000.[sft_i]",
-  cm2: "cm2",
-  m2: "m2",
-  "100m2": "100.m2",
-  "1000m2": "1000.m2",
-  are: "ar",
-  ha: "har",
-  km2: "km2",
-  tsp: "[tsp_us]",
-  tbsp: "[tbs_us]",
-  fl_oz: "[foz_us]",
-  cup: "[cup_us]",
-  pt: "[pt_us]",
-  qt: "[qt_us]",
-  gal: "[gal_us]",
-  "100gal": "100.[gal_us]",
-  in3: "[cin_i]",
-  ft3: "[cft_i]",
-  ac_ft: "43560.[cft_i]",
-  imp_fl_oz: "[foz_br]",
-  imp_pt: "[pt_br]",
-  imp_qt: "[qt_br]",
-  imp_gal: "[gal_br]",
-  mL: "mL",
-  L: "L",
-  hL: "hL",
-  "100L": "100.L",
-  m3: "m3",
-  metric_tsp: "[tsp_m]",
-  metric_tbsp: "[tbs_m]",
-  au_tbsp: "20.mL",
-  metric_cup: "250.mL",
-  oz: "[oz_av]",
-  lb: "[lb_av]",
-  mg: "mg",
-  g: "g",
-  kg: "kg",
-  s: "s",
-  min: "min",
-  h: "h",
-  psi: "[psi]",
-  kPa: "kPa",
-  bar: "bar",
-  "%": "%",
-  ppm: "[ppm]",
-  "1": "1",
-  plant: "{plant}",
-  tree: "{tree}",
-  pot: "{pot}",
-  spot: "{spot}",
-  "1000plant": "1000.{plant}",
-};
-
 function simpleCode(unit: SimpleUnit): string {
-  return CODES[unit as Exclude<SimpleUnit, "mph">];
+  return UCUM_CODES[unit as Exclude<SimpleUnit, "mph">];
 }
 
 /**
@@ -103,7 +26,7 @@ function simpleCode(unit: SimpleUnit): string {
  * ```
  */
 export function toUcum(unit: Unit): string {
-  const { over, per } = resolveUnit(unit, "unit");
+  const { over, per } = resolveUnit(unit);
   if (per === undefined) return simpleCode(over);
   const bottom = simpleCode(per);
   // UCUM reads from left to right: a/b.c is a/b × c.

@@ -88,7 +88,7 @@ const plural = (one: string, other: string): ToolNames => ({ one, other });
  *   calibration: { kind: "strip", used: qty(64, "fl_oz"), swath: qty(4, "ft"), distance: qty(272.25, "ft") },
  *   sprayer: { tank: qty(4, "gal") },
  *   products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
- *   tools: "us-spoons",
+ *   tools: "us-cups-and-spoons",
  * });
  * const card = fieldCard(plan, { words: SPANISH_WORDS, locale: "es-US" });
  * console.log(card.loads[1]?.steps[1]); // Product A: 1.6 onzas líquidas. Mida 3 cucharadas + 1/2 cucharadita (1% de menos).
@@ -729,6 +729,11 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "La etiqueta debe permitir diluir primero este producto. Use un utensilio más fino o prepare más mezcla.",
       "no-stock":
         "Ninguna solución madre hecha con estos utensilios mide {amount} con un error de hasta {limit}. Hace falta una medida mayor que la cantidad y un recipiente diez veces mayor que esa medida.",
+      "suggest-load": "Prepare {load} en vez de {given}.",
+      "suggest-batch": "Prepare una mezcla que lleve {amount} de producto en vez de {given}.",
+      "suggest-tool": "Use también este utensilio: {tool.tool}.",
+      "suggest-stock":
+        "Dilúyalo primero: agregue agua a {product} de producto hasta completar {stock}, revuelva y mida de eso.",
       "tool-names-alike": "Dos utensilios se llaman {name}. Dé a cada uno su propio nombre.",
       "bulk-density-missing":
         "Anote la densidad aparente de este producto, o pese el producto: una onza de peso llena de 2 a 6 cucharadas al ras.",
@@ -811,6 +816,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "La última carga es de solo {last}: es difícil medir para ella, y la bomba quizá no la saque toda. Divida la mezcla en cargas iguales.",
       "water-without-product":
         "Agregar {water} de agua sin producto baja la mezcla a {strength} de su concentración, y la parcela recibe menos dosis. Agregue producto también para esa agua, o no la agregue.",
+      "long-count":
+        "{product}: llenaría {count} veces un mismo utensilio ({tool.tool}). Es fácil perder la cuenta: use uno más grande.",
       "scale-needed":
         "{product} es un producto seco y no hay báscula en la lista. Péselo; una cuchara no mide peso.",
       "rate-needs-ground":
@@ -1254,6 +1261,18 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "Australian teaspoon": plural("cucharadita australiana", "cucharaditas australianas"),
       "1/2 Australian tablespoon": fraction("1/2 cucharada australiana"),
       "Australian tablespoon": plural("cucharada australiana", "cucharadas australianas"),
+      "1 fl oz measure": plural("medida de 1 fl oz", "medidas de 1 fl oz"),
+      "2 fl oz measure": plural("medida de 2 fl oz", "medidas de 2 fl oz"),
+      "4 fl oz measure": plural("medida de 4 fl oz", "medidas de 4 fl oz"),
+      "8 fl oz measure": plural("medida de 8 fl oz", "medidas de 8 fl oz"),
+      "16 fl oz measure": plural("medida de 16 fl oz", "medidas de 16 fl oz"),
+      "10 mL measure": plural("medida de 10 mL", "medidas de 10 mL"),
+      "25 mL measure": plural("medida de 25 mL", "medidas de 25 mL"),
+      "50 mL measure": plural("medida de 50 mL", "medidas de 50 mL"),
+      "100 mL measure": plural("medida de 100 mL", "medidas de 100 mL"),
+      "250 mL measure": plural("medida de 250 mL", "medidas de 250 mL"),
+      "500 mL measure": plural("medida de 500 mL", "medidas de 500 mL"),
+      "1000 mL measure": plural("medida de 1000 mL", "medidas de 1000 mL"),
       "imperial fluid ounce measure": plural(
         "medida de una onza líquida imperial",
         "medidas de una onza líquida imperial",

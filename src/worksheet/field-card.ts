@@ -67,7 +67,7 @@ export interface FieldCard {
  *   calibration: { kind: "strip", used: qty(64, "fl_oz"), swath: qty(4, "ft"), distance: qty(272.25, "ft") },
  *   sprayer: { tank: qty(4, "gal") },
  *   products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
- *   tools: "us-spoons",
+ *   tools: "us-cups-and-spoons",
  * });
  * console.log(fieldCard(plan).loads[1]?.steps[1]); // Product A: 1.6 fl oz. Measure 3 tablespoons + 1/2 teaspoon (1% under).
  * ```

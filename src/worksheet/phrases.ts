@@ -1,7 +1,8 @@
 import type { Figures, Issue } from "../errors.js";
-import type { MeasuredPart } from "../household/measure.js";
 import type { MeasuredDose, NotMeasurable } from "../household/measure-out.js";
 import { MEASURING_TOOL } from "../household/measuring-tool.js";
+import type { MeasuredPart } from "../household/parts.js";
+import type { Suggestion } from "../household/suggest.js";
 import type { SpreaderFinding } from "../output-rate/spreader.js";
 import type { Warning } from "../plan/warnings.js";
 import type { LabelFinding } from "../tank-mix/findings.js";
@@ -85,7 +86,8 @@ const SENTENCE: ObjectField<Sayable> = /* @__PURE__ */ object({
  * table of words has no sentence for the key, the English message stands. An error stands for its first fault: for a form, say
  * each of its `issues`.
  *
- * @param issue - an error, one of its `issues`, a warning of a plan, or what `checkLabel` or `checkSpreader` found
+ * @param issue - an error, one of its `issues`, a warning of a plan, what `checkLabel` or
+ *   `checkSpreader` found, or a suggestion of `suggestMeasures`
  * @param options - see {@link PhraseOptions}
  * @returns the sentence
  * @throws SprayMathError `missing` or `not-a-quantity` for what is no issue, `unknown-choice` or `unknown-field` for an option
@@ -104,7 +106,7 @@ const SENTENCE: ObjectField<Sayable> = /* @__PURE__ */ object({
  * ```
  */
 export function issueText(
-  issue: Issue | Warning | LabelFinding | SpreaderFinding,
+  issue: Issue | Warning | LabelFinding | SpreaderFinding | Suggestion,
   options: PhraseOptions = {},
 ): string {
   const writer = phraseWriter(options);

@@ -4,6 +4,7 @@ import { measureOut, toolSet } from "../../dist/household/index.js";
 
 const DOSES = 10_000;
 const SCOOPS = 16;
+const CLOSE_ENOUGH = 0.02;
 // In eighths of a teaspoon every US spoon, cup and jug is a whole number.
 const EIGHTHS = { tsp: 8, tbsp: 24, cup: 384, pt: 768, qt: 1536, gal: 6144 };
 const RULES = ["never-over", "never-under", "nearest"];
@@ -38,17 +39,15 @@ function fewestScoops(sizes, most) {
   return fewest;
 }
 
-/** The best total by the same order: the error to a tenth of a per cent, the scoops, the error; within the limit first. */
-function bruteForce(fewest, amount, rule, limitPercent) {
+/** The fewest scoops that are close enough, and the least error with these; where none are, the closest. */
+function bruteForce(fewest, amount, rule) {
   let best;
   for (let total = 0; total < fewest.length; total++) {
     const scoops = fewest[total];
     if (scoops > SCOOPS) continue;
     if ((rule === "never-over" && total > amount) || (rule === "never-under" && total < amount)) continue;
     const error = Math.abs(total - amount);
-    const past = error / amount > limitPercent / 100;
-    const told = Math.floor((error / amount) * 1000 + 0.5);
-    const key = [past ? 1 : 0, told, scoops, error];
+    const key = error / amount <= CLOSE_ENOUGH ? [0, scoops, error] : [1, error, scoops];
     const first = best ? key.findIndex((part, i) => part !== best.key[i]) : 0;
     if (!best || (first >= 0 && key[first] < best.key[first])) best = { key, total, scoops, error };
   }
@@ -91,7 +90,7 @@ let worse = 0;
 let bruteTime = 0;
 for (const [i, { amount, rule }] of doses.entries()) {
   const start = performance.now();
-  const best = bruteForce(fewest, amount.value * 8, rule, 5);
+  const best = bruteForce(fewest, amount.value * 8, rule);
   bruteTime += performance.now() - start;
   const answer = exact.answers[i];
   const dose = answer.ok ? answer : answer.best;
@@ -99,7 +98,10 @@ for (const [i, { amount, rule }] of doses.entries()) {
     dose === undefined
       ? best === undefined || best.scoops === 0
       : dose.scoops === best.scoops &&
-        Math.abs(Math.abs(dose.error.value) * 8 - best.error) <= 1e-9 * best.total;
+        // Of those that are close enough, fewer tools count for more than a smaller error.
+        (best.key[0] === 0
+          ? Math.abs(dose.errorPercent) <= CLOSE_ENOUGH * 100
+          : Math.abs(Math.abs(dose.error.value) * 8 - best.error) <= 1e-9 * best.total);
   if (!same) {
     worse++;
     console.log(`  differs: ${amount.value} tsp, ${rule}`, dose, best);

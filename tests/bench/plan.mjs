@@ -82,8 +82,8 @@ function byHand(used) {
   return { treated, ground, rate, sprayed, reserve, total, loads };
 }
 
-// The same figures with quantities in place of numbers, and the doses as spoons (the largest first) and as marks of a
-// scale: what a careful person would write with such a library. Still no check of an input and no warning but of the rate.
+// The same figures with quantities in place of numbers, and the doses as spoons (the largest first, until no more than 2 %
+// is missing) and as marks of a scale: what a careful person would write with such a library. Still no check of an input and no warning but of the rate.
 function byUnitLibrary({ unit, times, over, plus, minus, in: told, ratio, units }, used) {
   const treated = times(times(unit(160, "ft"), unit(30, "in")), 14);
   const ground = times(times(unit(160, "ft"), unit(5, "ft")), 14);
@@ -103,6 +103,7 @@ function byUnitLibrary({ unit, times, over, plus, minus, in: told, ratio, units 
     const scoops = [];
     let rest = liquid;
     for (const size of [1 / 2, 1 / 6, 1 / 12, 1 / 24, 1 / 48]) {
+      if (ratio(rest, liquid) <= 0.02) break;
       const spoon = unit(size, units.floz);
       const scoop = Math.floor(ratio(rest, spoon) * (1 + 1e-12));
       scoops.push(scoop);

@@ -45,7 +45,7 @@ const JOB: PlanInput = {
     { name: "Product A", form: "liquid", rate: qty(1.5, "pt/ac") },
     { name: "Product B", form: "liquid", rate: { value: 0.25, unit: "%", basis: "v/v" } },
   ],
-  tools: "us-spoons",
+  tools: "us-cups-and-spoons",
 };
 
 let server: ChildProcess;

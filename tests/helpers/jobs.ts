@@ -34,7 +34,7 @@ export const QUIET: PlanInput = {
   calibration: STRIP,
   sprayer: { tank: qty(4, "gal") },
   products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
-  tools: "us-spoons",
+  tools: "us-cups-and-spoons",
 };
 
 /** A job in which much is to be questioned: refusals, warnings and notes, and a dose that cannot be measured. */

@@ -185,7 +185,7 @@ export const THING: ObjectField<Thing> = named(
     [
       ({ name, color }, check) => {
         if (name === "Rose" && color === "green")
-          check.fault("conflict", "green-rose", "color", "There is no green rose.");
+          check.fault("conflict", "made-up-rose", "color", "There is no green rose.");
       },
     ],
     "A thing with a field of every kind.",

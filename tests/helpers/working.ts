@@ -1,7 +1,7 @@
-import { evaluate } from "mathjs";
 import { expect } from "vitest";
 import type { Quantity } from "../../src/units/types.ts";
 import type { WorkingLine } from "../../src/units/working-line.ts";
+import { evaluated } from "./printed-lines.ts";
 
 /** Every line must be true when an evaluator that is not ours puts the numbers into the formula, and say where it is from. */
 export function expectLinesTrue(lines: readonly WorkingLine[]): void {
@@ -16,7 +16,7 @@ export function expectLinesTrue(lines: readonly WorkingLine[]): void {
       ]),
     );
     const result = typeof line.result === "number" ? line.result : line.result.value;
-    const found: number = evaluate(line.formula, scope);
+    const found = evaluated(line.formula, scope);
     expect(Math.abs(found - result), `${line.id}: ${line.formula}`).toBeLessThanOrEqual(
       1e-12 * Math.abs(result),
     );

@@ -32,10 +32,13 @@ export function it(name, run) {
   tests.push({ name: [...groups, name].join(" "), run });
 }
 
-it.each = (rows) => (name, run) => {
+const each = (register) => (rows) => (name, body) => {
+  const isTable = rows.every(Array.isArray);
   for (const [i, row] of rows.entries())
-    it(`${name} [${i}]`, () => (Array.isArray(row) ? run(...row) : run(row)));
+    register(`${name} [${i}]`, () => (isTable ? body(...row) : body(row)));
 };
+it.each = each(it);
+describe.each = each(describe);
 
 export function afterAll() {}
 

@@ -18,6 +18,8 @@ class InProcess {
 
   constructor({ inProcess }) {
     this.settings = inProcess;
+    /** Of each file of src, the test file that noticed the last fault in it. */
+    this.killers = new Map();
   }
 
   // Everything but the packages is evaluated again for each mutant: nothing that one leaves behind reaches the next.
@@ -51,26 +53,33 @@ class InProcess {
     // The code of the library keeps the object that it has found at first.
     for (const part of Object.values(stryker.mutantCoverage ?? {})) for (const id in part) delete part[id];
     const tests = [];
-    for (const file of this.settings.files) for (const test of this.load(file)) tests.push(resultOf(test));
+    for (const file of this.settings.files)
+      for (const test of this.load(file)) tests.push(await resultOf(test));
     return { status: COMPLETE, tests, mutantCoverage: stryker.mutantCoverage };
   }
 
   async mutantRun({ testFilter, hitLimit, activeMutant, mutantActivation }) {
     const wanted = testFilter && new Set(testFilter);
-    const files = wanted ? new Set(testFilter.map((id) => id.split("#")[0])) : this.settings.files;
+    const files = new Set(wanted ? testFilter.map((id) => id.split("#")[0]) : this.settings.files);
+    // What noticed the last fault in that file most often notices the next one too, and the first that does ends the run.
+    const { fileName } = activeMutant;
+    const likely = this.killers.get(fileName);
+    const inOrder = files.has(likely) ? new Set([likely, ...files]) : files;
     Object.assign(stryker, { hitCount: hitLimit === undefined ? undefined : 0, hitLimit });
     const tests = [];
-    for (const file of files) {
+    for (const file of inOrder) {
       stryker.activeMutant = mutantActivation === "static" ? activeMutant.id : undefined;
       const loaded = this.load(file);
       stryker.activeMutant = activeMutant.id;
       for (const test of loaded) {
         if (wanted && !wanted.has(test.id)) continue;
-        tests.push(resultOf(test));
+        tests.push(await resultOf(test));
         if (tests.at(-1).status === FAILED) break;
       }
       stryker.activeMutant = undefined;
-      if (tests.at(-1)?.status === FAILED) break;
+      if (tests.at(-1)?.status !== FAILED) continue;
+      this.killers.set(fileName, file);
+      break;
     }
     const stopped = determineHitLimitReached(stryker.hitCount, hitLimit);
     return toMutantRunResult(stopped ?? { status: COMPLETE, tests });
@@ -93,12 +102,12 @@ class InProcess {
   }
 }
 
-function resultOf({ run, ...test }) {
+async function resultOf({ run, ...test }) {
   stryker.currentTestId = test.id;
   const start = performance.now();
   const result = (more) => ({ ...test, timeSpentMs: performance.now() - start, ...more });
   try {
-    run();
+    await run();
     return result({ status: SUCCESS });
   } catch (error) {
     return result({ status: FAILED, failureMessage: String(error?.message ?? error) });

@@ -1,30 +1,12 @@
-import { readdirSync } from "node:fs";
 import { resolve } from "node:path";
-import ts from "typescript";
 import { describe, expect, it } from "vitest";
-import { mismatches } from "../helpers/sentences.ts";
+import { libraryProgram, mismatches } from "../helpers/sentences.ts";
 
 const FIXTURE = resolve("src/units/fixture-of-docstrings.ts");
 
-/** The library's own files, and one more that stands beside them in memory only. */
-function programWith(fixture: string): ts.Program {
-  const { config } = ts.readConfigFile("tsconfig.json", ts.sys.readFile);
-  const { options } = ts.parseJsonConfigFileContent(config, ts.sys, ".");
-  const host = ts.createCompilerHost(options, true);
-  const { fileExists, readFile, getSourceFile } = host;
-  host.fileExists = (name) => name === FIXTURE || fileExists(name);
-  host.readFile = (name) => (name === FIXTURE ? fixture : readFile(name));
-  host.getSourceFile = (name, version) =>
-    name === FIXTURE ? ts.createSourceFile(name, fixture, version, true) : getSourceFile(name, version);
-  const names = readdirSync("src", { recursive: true, encoding: "utf8" }).filter((name) =>
-    name.endsWith(".ts"),
-  );
-  return ts.createProgram([...names.map((name) => resolve("src", name)), FIXTURE], options, host);
-}
-
-const program = programWith(`
+const FIXTURE_TEXT = `
   import { about, choice, number, object, optional, text } from "./fields.js";
-  import type { ObjectField } from "./fields.js";
+  import type { FieldsOf, ObjectField } from "./fields.js";
   interface Base {
     /** The name
      * of it. */
@@ -57,9 +39,11 @@ const program = programWith(`
     name: text("The name of it"), age: optional(number("The Age.")), inner: INNER,
     form: choice("Its form.", ["a", "b"]), size: number(sentence()), weight: number("The " + sentence()), bare: number("Bare."),
   });
+  export const PART: FieldsOf<Inner> = { count: number("How few.") };
   function sentence(): string { return "The size."; }
   export const PLAIN = object<{ readonly a: number }>({ a: number("What it is.") });
-`);
+`;
+const program = libraryProgram({ [FIXTURE]: FIXTURE_TEXT });
 const files = program.getSourceFiles().filter(({ fileName }) => fileName.startsWith(resolve("src")));
 
 describe("the sentence of a field", () => {
@@ -77,7 +61,7 @@ describe("the sentence of a field", () => {
       program,
       files.filter(({ fileName }) => fileName === FIXTURE),
     );
-    expect(checked).toBe(15);
+    expect(checked).toBe(16);
     const place = "src/units/fixture-of-docstrings.ts Outer";
     expect(wrong).toEqual([
       { place: `${place}.name`, docstring: "The name of it.", sentence: "The name of it" },
@@ -87,6 +71,11 @@ describe("the sentence of a field", () => {
       { place: `${place}.size`, docstring: "The size.", sentence: undefined },
       { place: `${place}.weight`, docstring: "The weight.", sentence: undefined },
       { place: `${place}.bare`, docstring: "", sentence: "Bare." },
+      {
+        place: "src/units/fixture-of-docstrings.ts Inner.count",
+        docstring: "How many. See Base.",
+        sentence: "How few.",
+      },
     ]);
   });
 });

@@ -1,4 +1,4 @@
-import type { ToolSetName } from "swath-to-spoon/household";
+import { type ToolSetName, usualTools } from "swath-to-spoon/household";
 import type { Unit, UnitSystem } from "swath-to-spoon/units";
 import { type Entry, type Kind, switched, unitsFor, type Writing } from "./units.ts";
 
@@ -125,8 +125,10 @@ export function productFields(form: Form): readonly Field[] {
 export const TOOLS: Readonly<Partial<Record<ToolSetName, string>>> = {
   "us-spoons": "US spoons",
   "us-cups-and-spoons": "US cups and spoons",
+  "us-ounce-measures": "US ounce measures (1 to 16 fl oz)",
   "metric-spoons": "Metric spoons (5 and 15 mL)",
   "metric-cups-and-spoons": "Metric cups and spoons",
+  "metric-measures": "Metric measures, 10 to 1,000 mL",
   "australian-spoons": "Australian spoons (5 and 20 mL)",
   "imperial-measures": "Imperial ounces and pints",
   syringes: "Syringes, 1 to 50 mL",
@@ -175,19 +177,13 @@ export function emptyProduct(system: UnitSystem, form: Form = "liquid"): Product
   return { name: "", form, entries: empty(productFields(form), system) };
 }
 
-const FIRST_TOOLS: Record<UnitSystem, ToolSetName> = {
-  us: "us-spoons",
-  imperial: "imperial-measures",
-  metric: "syringes",
-};
-
 export function emptyJob(system: UnitSystem): Job {
   return {
     system,
     plot: "row-bands",
     entries: empty(JOB_FIELDS, system),
     products: [emptyProduct(system)],
-    tools: FIRST_TOOLS[system],
+    tools: usualTools[system],
     scale: false,
   };
 }

@@ -1,5 +1,5 @@
-import type { MeasuredPart } from "../../household/measure.js";
 import { isWeight } from "../../household/measuring-tool.js";
+import type { MeasuredPart } from "../../household/parts.js";
 import type { DoseMeasure, Plan } from "../../plan/result.js";
 import { decided } from "../../units/decide.js";
 import type { Quantity } from "../../units/types.js";

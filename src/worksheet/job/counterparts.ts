@@ -98,7 +98,7 @@ const COMPOUND_COUNTERPARTS: Record<UnitSystem, Readonly<Record<string, Unit>>> 
 export function counterpart(unit: Unit, system: UnitSystem): Unit {
   const special = COMPOUND_COUNTERPARTS[system][unit];
   if (special !== undefined) return special;
-  const { over, per } = resolveUnit(unit, "unit");
+  const { over, per } = resolveUnit(unit);
   const [top, bottom] = [over, per].map((one) => one && (COUNTERPARTS[system][one] ?? one));
   if (top === over && bottom === per) return unit;
   return (bottom === undefined ? top : `${top}/${bottom}`) as Unit;

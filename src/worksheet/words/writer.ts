@@ -62,6 +62,7 @@ export function writerFor<M extends PhraseWords = Messages>(
   };
   const unit = (name: Unit, count: number): string =>
     unitName(name, count, table, plural, locale) ?? describeUnit(name).symbol;
+  const names = (tool: string): ToolNames | undefined => ownText(table.tools, tool);
   const phrasing = (significant: number): Phrasing => ({
     number: (value) => number(value, significant),
     quantity: (figure) =>
@@ -74,10 +75,9 @@ export function writerFor<M extends PhraseWords = Messages>(
         : `${number(figure.value, significant)} ${figure.unit}`,
     unit: ({ value, unit: name }) => (isUnit(name) ? unit(name, value) : name),
     plural,
-    name: nameIn(table.names),
+    name: (list, key) => (list === "tool" ? names(key)?.one : nameIn(table.names)(list, key)),
     oneOf: (names) => new Intl.ListFormat(table.language, { type: "disjunction" }).format(names),
   });
-  const names = (tool: string): ToolNames | undefined => ownText(table.tools, tool);
   return {
     messages: table,
     fill: (text, figures, significant = SUMMARY_DIGITS) => phrased(text, figures, phrasing(significant)),
@@ -131,7 +131,7 @@ function unitName(
     const of = named(multiple.of, multiple.count);
     return of && `${numberFormat(locale, "whole").format(multiple.count)} ${of}`;
   }
-  const { over, per } = resolveUnit(unit, "unit");
+  const { over, per } = resolveUnit(unit);
   if (per === undefined || unit === "mph") return undefined;
   const [top, bottom] = [named(over, count), named(per, 1)];
   if (top === undefined && bottom === undefined) return undefined;

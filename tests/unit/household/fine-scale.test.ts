@@ -25,8 +25,10 @@ describe("a weight that is too small for the scale", () => {
         figures: { amount: qty(1.23, "g"), least: qty(2, "g"), marks: qty(0.01, "g") },
       },
     });
-    const [first] = suggestMeasures(input);
-    expect(first).toMatchObject({ kind: "tool", tool: { name: "0.01 g scale" } });
+    // A load 1.6 times as large takes 2 g.
+    const [batch, tool] = suggestMeasures(input);
+    expect(batch).toMatchObject({ kind: "batch", amount: qty(2, "g") });
+    expect(tool).toMatchObject({ kind: "tool", tool: { name: "0.01 g scale" } });
   });
 
   it("is offered one by its weight in any unit, down to what that weighs", () => {

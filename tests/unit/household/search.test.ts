@@ -1,6 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bestFills, type Fill, newEffort, orderedFills, type Target } from "../../../src/household/search.ts";
+import { fewScoops } from "../../../src/household/few-scoops.ts";
+import {
+  bestFills,
+  type Fill,
+  type Found,
+  newEffort,
+  orderedFills,
+  type Target,
+} from "../../../src/household/search.ts";
 
 type Rule = "never-over" | "never-under" | "nearest";
 
@@ -13,8 +21,17 @@ const asked = fc.record({
   fills: fc.array(fc.oneof({ arbitrary: spoon, weight: 2 }, marked), { minLength: 1, maxLength: 4 }),
   amount: fc.integer({ min: 1, max: 400 }).map((n) => n / 3),
   rule: fc.constantFrom<Rule>("never-over", "never-under", "nearest"),
-  percent: fc.constantFrom(0.5, 5, 20, 50),
+  percent: fc.constantFrom(0, 0.5, 5, 20, 50),
   maxScoops: fc.integer({ min: 1, max: 5 }),
+});
+
+/** Sizes and amounts that take many scoops. */
+const many = fc.record({
+  fills: fc.array(spoon, { minLength: 5, maxLength: 7 }),
+  amount: fc.integer({ min: 150, max: 700 }).map((n) => n / 3),
+  rule: fc.constantFrom<Rule>("never-over", "never-under", "nearest"),
+  percent: fc.constantFrom(0, 0.5, 5),
+  maxScoops: fc.integer({ min: 6, max: 12 }),
 });
 
 function targetOf({
@@ -26,7 +43,7 @@ function targetOf({
   return {
     amount,
     margin: amount * 1e-12,
-    limit: (amount * percent) / 100,
+    closeEnough: (amount * percent) / 100,
     mayBeOver: rule !== "never-over",
     mayBeUnder: rule !== "never-under",
     maxScoops,
@@ -37,36 +54,44 @@ function targetOf({
 interface Total {
   readonly total: number;
   readonly scoops: number;
+  /** How many different fills. */
+  readonly tools: number;
 }
 
-/** Every total that so many scoops come to, the slow way. */
+/** Every total that so many scoops and different fills come to, the slow way. */
 function totalsOf(fills: readonly Fill[], maxScoops: number): Total[] {
-  let totals = new Map([["0 0", { total: 0, scoops: 0 }]]);
+  const keyOf = ({ total, scoops, tools }: Total): string => `${total} ${scoops} ${tools}`;
+  let totals = new Map([["0 0 0", { total: 0, scoops: 0, tools: 0 }]]);
   for (const { min, max, step } of fills) {
-    let reached = totals;
+    const before = [...totals.values()];
+    const reached = new Map(totals);
+    let taken = before.map((one) => ({ ...one, tools: one.tools + 1 }));
     for (let scoop = 0; scoop < maxScoops; scoop++) {
-      const next = new Map(reached);
-      for (const { total, scoops } of reached.values()) {
+      const next = new Map<string, Total>();
+      for (const { total, scoops, tools } of taken) {
         if (scoops === maxScoops) continue;
-        for (let one = min; one <= max; one += step)
-          next.set(`${total + one} ${scoops + 1}`, { total: total + one, scoops: scoops + 1 });
+        for (let one = min; one <= max; one += step) {
+          const more = { total: total + one, scoops: scoops + 1, tools };
+          next.set(keyOf(more), more);
+        }
       }
-      reached = next;
+      taken = [...next.values()];
+      for (const one of taken) reached.set(keyOf(one), one);
     }
     totals = reached;
   }
   return [...totals.values()];
 }
 
-/** The best by the rule as it is told: within the limit, then to a tenth of a per cent, then scoops, then the rest. */
+/** The best by the rule as it is written: close enough with the fewest scoops, then tools, then error; or else the closest. */
 function slowlyBest(fills: readonly Fill[], target: Target): Total | undefined {
-  const { amount, margin, limit, mayBeOver, mayBeUnder, maxScoops } = target;
+  const { amount, margin, closeEnough, mayBeOver, mayBeUnder, maxScoops } = target;
   const allowed = totalsOf(fills, maxScoops).filter(
     ({ total }) => (mayBeOver || total <= amount + margin) && (mayBeUnder || total >= amount - margin),
   );
-  const rank = ({ total, scoops }: Total): number[] => {
+  const rank = ({ total, scoops, tools }: Total): number[] => {
     const error = Math.abs(total - amount);
-    return [error > limit + margin ? 1 : 0, Math.round((1000 * error) / amount), scoops, error];
+    return error > closeEnough + 2 * margin ? [1, error, scoops] : [0, scoops, tools, error];
   };
   return allowed.sort((a, b) => {
     const [one, other] = [rank(a), rank(b)];
@@ -75,59 +100,71 @@ function slowlyBest(fills: readonly Fill[], target: Target): Total | undefined {
   })[0];
 }
 
+/** A choice in the same order; the number of tools counts only where it is close enough. */
+function expectAsGood(found: Found | undefined, wanted: Total | undefined, target: Target, by = 1): void {
+  const told = JSON.stringify({ target, found, wanted });
+  expect(found === undefined, told).toBe(wanted === undefined);
+  if (found === undefined || wanted === undefined) return;
+  expect(Math.abs(found.total - target.amount) / by, told).toBeCloseTo(
+    Math.abs(wanted.total - target.amount / by),
+    by === 1 ? 9 : 6,
+  );
+  expect(found.scoops, told).toBe(wanted.scoops);
+  if (Math.abs(found.total - target.amount) <= target.closeEnough + 2 * target.margin)
+    expect(found.fills.length, told).toBe(wanted.tools);
+}
+
+/** What is taken of each comes to the total, and each is a number of its fills. */
+function expectTrue(fills: readonly Fill[], found: Found): void {
+  expect(found.fills.reduce((sum, { total }) => sum + total, 0)).toBe(found.total);
+  expect(found.fills.reduce((sum, { count }) => sum + count, 0)).toBe(found.scoops);
+  expect(new Set(found.fills.map(({ index }) => index)).size).toBe(found.fills.length);
+  for (const { index, count, total } of found.fills) {
+    const { min, max, step } = fills[index] as Fill;
+    expect(count).toBeGreaterThan(0);
+    expect(total).toBeGreaterThanOrEqual(count * min);
+    expect(total).toBeLessThanOrEqual(count * max);
+    expect((total - count * min) % step).toBe(0);
+  }
+}
+
 describe("bestFills", () => {
   it("finds what a look at every choice finds", () => {
     for (const { fills, ...ask } of fc.sample(asked, { numRuns: 700, seed: 11 })) {
       const target = targetOf(ask);
-      const [found, wanted] = [bestFills(orderedFills(fills), target), slowlyBest(fills, target)];
-      const told = JSON.stringify({ fills, target, found, wanted });
-      expect(found === undefined, told).toBe(wanted === undefined);
-      if (found === undefined || wanted === undefined) continue;
-      expect(Math.abs(found.total - target.amount), told).toBeCloseTo(
-        Math.abs(wanted.total - target.amount),
-        9,
-      );
-      expect(found.scoops, told).toBe(wanted.scoops);
-      // What is taken of each comes to the total, and each is a number of its fills.
-      expect(
-        found.totals.reduce((sum, one) => sum + one, 0),
-        told,
-      ).toBe(found.total);
-      expect(
-        found.counts.reduce((sum, one) => sum + one, 0),
-        told,
-      ).toBe(found.scoops);
-      for (const [i, { min, max, step }] of fills.entries()) {
-        const [count, total] = [found.counts[i] as number, found.totals[i] as number];
-        expect(total, told).toBeGreaterThanOrEqual(count * min);
-        expect(total, told).toBeLessThanOrEqual(count * max);
-        expect((total - count * min) % step, told).toBe(0);
+      const found = bestFills(orderedFills(fills), target);
+      expectAsGood(found, slowlyBest(fills, target), target);
+      if (found) expectTrue(fills, found);
+    }
+  });
+
+  it("finds it with many scoops of many fills", () => {
+    for (const { fills, ...ask } of fc.sample(many, { numRuns: 40, seed: 13 })) {
+      // Past 40 no two of these are far apart, and few sums of them are alike.
+      const even = fills.map(({ min }) => ({ min: 4 * min + 160, max: 4 * min + 160, step: 4 * min + 160 }));
+      for (const [sizes, amount] of [
+        [fills, ask.amount],
+        [even, 6 * ask.amount],
+      ] as const) {
+        const target = targetOf({ ...ask, amount });
+        expectAsGood(bestFills(orderedFills(sizes), target), slowlyBest(sizes, target), target);
       }
     }
   });
 
-  it("finds it in searches so long that it remembers where it has been", () => {
-    const many = fc.record({
-      fills: fc.array(spoon, { minLength: 5, maxLength: 7 }),
-      amount: fc.integer({ min: 150, max: 700 }).map((n) => n / 3),
-      rule: fc.constantFrom<Rule>("never-over", "never-under", "nearest"),
-      percent: fc.constantFrom(0.5, 5),
-      maxScoops: fc.integer({ min: 6, max: 12 }),
-    });
-    for (const { fills, ...ask } of fc.sample(many, { numRuns: 40, seed: 13 })) {
-      const even = fills.map(({ min }) => ({ min: 4 * min, max: 4 * min, step: 4 * min }));
-      for (const sizes of [fills, even]) {
-        const target = targetOf(ask);
-        const [found, wanted] = [bestFills(orderedFills(sizes), target), slowlyBest(sizes, target)];
-        const told = JSON.stringify({ sizes, target, found, wanted });
-        expect(found?.scoops, told).toBe(wanted?.scoops);
-        if (found && wanted)
-          expect(Math.abs(found.total - ask.amount), told).toBeCloseTo(
-            Math.abs(wanted.total - ask.amount),
-            9,
-          );
+  it("finds it where sums are often alike and none comes close", () => {
+    // Multiples of 60 and one other size: many sums are alike, and few come close.
+    const sizes = [60, 66, 72, 78, 84, 90, 96, 102].map((size) => ({
+      min: 10 * size,
+      max: 10 * size,
+      step: 10 * size,
+    }));
+    const fills = [...sizes, { min: 605, max: 605, step: 605 }];
+    for (const rule of ["never-over", "never-under", "nearest"] as const)
+      for (const amount of [3333, 4444, 5551]) {
+        const target = targetOf({ amount, rule, percent: 0, maxScoops: 6 });
+        expectAsGood(bestFills(orderedFills(fills), target), slowlyBest(fills, target), target);
       }
-    }
   });
 
   it("finds the same where sizes are no whole numbers", () => {
@@ -135,14 +172,46 @@ describe("bestFills", () => {
       const by = Math.PI / 10;
       const scaled = fills.map(({ min, max, step }) => ({ min: min * by, max: max * by, step: step * by }));
       const target = targetOf({ ...ask, amount: ask.amount * by });
-      const [found, wanted] = [bestFills(orderedFills(scaled), target), slowlyBest(fills, targetOf(ask))];
-      const told = JSON.stringify({ fills, ask, found, wanted });
-      expect(found?.scoops, told).toBe(wanted?.scoops);
-      if (found && wanted)
-        expect(Math.abs(found.total / by - ask.amount), told).toBeCloseTo(
-          Math.abs(wanted.total - ask.amount),
-          6,
-        );
+      expectAsGood(bestFills(orderedFills(scaled), target), slowlyBest(fills, targetOf(ask)), target, by);
     }
+  });
+});
+
+describe("fewScoops", () => {
+  it("finds what a look at every choice finds", () => {
+    const whole = asked.map((ask) => ({
+      ...ask,
+      fills: ask.fills.map(({ max }) => ({ min: max, max, step: max })),
+    }));
+    for (const { fills, ...ask } of fc.sample(whole, { numRuns: 700, seed: 14 })) {
+      const target = targetOf(ask);
+      const found = fewScoops(fills, orderedFills(fills), (found) => found)(target);
+      expectAsGood(found, slowlyBest(fills, target), target);
+      if (found) expectTrue(fills, found);
+    }
+  });
+
+  it("finds it with many scoops of many fills, or leaves it to the search", () => {
+    let looked = 0;
+    for (const { fills, ...ask } of fc.sample(many, { numRuns: 60, seed: 15 })) {
+      const target = targetOf(ask);
+      const found = fewScoops(fills, orderedFills(fills), (found) => found)(target);
+      if (found === undefined) continue;
+      looked++;
+      const searched = bestFills(orderedFills(fills), target) as Found;
+      expectAsGood(found, { ...searched, tools: searched.fills.length }, target);
+    }
+    expect(looked).toBeGreaterThan(30);
+  });
+
+  it("leaves to the search what takes more scoops than it keeps", () => {
+    // 20 sizes: more than 20,000 choices of 5 scoops (C(24, 5) = 42,504), and fewer of 4 (C(23, 4) = 8,855).
+    const fills = Array.from({ length: 20 }, (_, i) => ({ min: 100 + i, max: 100 + i, step: 100 + i }));
+    const few = fewScoops(fills, orderedFills(fills), (found) => found);
+    const ask = { rule: "never-over", percent: 5, maxScoops: 16 } as const;
+    expect(few(targetOf({ ...ask, amount: 4 * 110 }))).toMatchObject({ scoops: 4 });
+    expect(few(targetOf({ ...ask, amount: 5 * 110 }))).toBe(undefined);
+    // None is close enough with four or fewer, and the closest may take more.
+    expect(few(targetOf({ ...ask, amount: 505.5, percent: 0 }))).toBe(undefined);
   });
 });

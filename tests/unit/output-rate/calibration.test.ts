@@ -69,6 +69,21 @@ describe("rateOf", () => {
     ["record", "record.measurement.used", "record.measurement.kind", "record.date"],
   );
 
+  it("says where in a record, and in what is to be kept as one, it ran out of numbers", () => {
+    const measurement = {
+      ...strip,
+      used: qty(1e200, "L"),
+      swath: qty(1e-60, "m"),
+      distance: qty(1e-60, "m"),
+    };
+    const path = (work: () => unknown) => refusal(work).path;
+    const date = "2025-04-12";
+    expect(path(() => calibrationRecord({ date, measurement }))).toMatch(/^measurement\b/);
+    const record = { ...calibrationRecord({ date, measurement: strip }), measurement };
+    expect(path(() => rateOf({ kind: "record", record }))).toMatch(/^record\.measurement\b/);
+    expect(path(() => rateOf(measurement))).not.toMatch(/record|measurement/);
+  });
+
   it("refuses a kind it does not know, and says which there are", () => {
     expectRefused(() => rateOf({ ...strip, kind: "guess" } as never), "unknown-choice", "kind", "strip-runs");
   });

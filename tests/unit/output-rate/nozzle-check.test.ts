@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { checkAgainstTarget, checkNozzles } from "../../../src/output-rate/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
-import { expectRefused } from "../../helpers/refusal.ts";
+import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 const ounces = (...list: number[]) => list.map((value) => qty(value, "fl_oz"));
 const boom = { catches: ounces(40, 40, 40, 45, 35, 40), time: qty(30, "s"), against: "mean" } as const;
@@ -24,7 +24,8 @@ describe("checkNozzles", () => {
       "keep",
     ]);
     expect([check.clean, check.replace]).toEqual([[4], [3]]);
-    expect(check.spread.value).toBeCloseTo(25, 12);
+    expect(check.spread).toEqual({ value: expect.closeTo(25, 12), unit: "%" });
+    expect(check.nozzles[0]?.deviation).toEqual(qty(0, "%"));
     // Sum of squares 50 over n − 1 = 5: a standard deviation of √10 on a mean of 40 (worked by hand).
     expect(check.coefficientOfVariation.value).toBeCloseTo((100 * Math.sqrt(10)) / 40, 12);
   });
@@ -45,6 +46,9 @@ describe("checkNozzles", () => {
     const { allowed } = checkNozzles({ ...boom, against: "rated", rated: qty(80, "fl_oz/min") });
     expect(allowed?.lowest.value).toBeCloseTo(1.2, 12);
     expect(allowed?.highest.value).toBeCloseTo((80 * 1.1) / 60, 12);
+    const higher = checkNozzles({ ...boom, against: "rated", rated: qty(90, "fl_oz/min") }).allowed;
+    expect(higher?.lowest.value).toBeCloseTo(1.35, 12);
+    expect(higher?.highest.value).toBeCloseTo(1.65, 12);
     expect(checkNozzles({ ...boom, against: "others" }).allowed).toBeUndefined();
     expect(checkNozzles({ ...boom, against: "spread" }).allowed).toBeUndefined();
     expect(checkNozzles({ ...boom, limit: qty(100, "%") }).allowed).toBeUndefined();
@@ -61,6 +65,47 @@ describe("checkNozzles", () => {
     expect(checkNozzles(boom)).not.toHaveProperty("rate");
     const rows = { speed: qty(3, "mph"), width: qty(20, "in"), nozzlesPerRow: 2 };
     expect(checkNozzles({ ...boom, catches: ounces(6.4, 6.4), ...rows }).rate?.value).toBeCloseTo(19.8, 12);
+  });
+
+  it("holds the spread of a boom against the nozzle that is furthest from the middle one, and no other", () => {
+    // In order: 20, 30, 30, 31, 31, 36. The middle is 30.5, and 20 is 10.5 from it; 36 is over the mean by a fifth, and kept.
+    const check = checkNozzles({
+      catches: ounces(30, 36, 31, 20, 30, 31),
+      time: qty(1, "min"),
+      against: "spread",
+    });
+    expect(check).toMatchObject({ clean: [3], replace: [], rule: { against: "spread" } });
+    const even = checkNozzles({ catches: ounces(30, 31, 30), time: qty(1, "min"), against: "spread" });
+    expect(even).toMatchObject({ clean: [], replace: [] });
+  });
+
+  it("takes weights against a rated flow by weight, and no flow of another kind", () => {
+    const catches = [100, 120].map((grams) => qty(grams, "g"));
+    const weighed = { catches, time: qty(1, "min"), against: "rated" } as const;
+    expect(checkNozzles({ ...weighed, rated: qty(100, "g/min") })).toMatchObject({ clean: [], replace: [1] });
+    expectRefused(
+      () => checkNozzles({ ...weighed, rated: qty(1, "L/min") } as never),
+      "wrong-dimension",
+      "rated",
+    );
+    expectRefused(
+      () => checkNozzles({ ...boom, against: "rated", rated: qty(1, "kg/min") } as never),
+      "wrong-dimension",
+      "rated",
+    );
+    expectRefused(
+      () => checkNozzles({ ...weighed, rated: qty(1, "ft") } as never),
+      "wrong-dimension",
+      "rated",
+    );
+  });
+
+  it("names a rated flow, a speed or a width at fault once, not as one that is missing too", () => {
+    const faults = (change: object) =>
+      refusal(() => checkNozzles({ ...boom, ...change } as never)).issues.map(({ path }) => path);
+    expect(faults({ against: "rated", rated: true })).toEqual(["rated"]);
+    expect(faults({ speed: true, width: qty(20, "in") })).toEqual(["speed"]);
+    expect(faults({ speed: qty(3, "mph"), width: true })).toEqual(["width"]);
   });
 
   it("cannot tell which of two nozzles is the wrong one without a rated flow", () => {

@@ -8,7 +8,7 @@ import {
 } from "../../../src/output-rate/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
-import { expectRefused } from "../../helpers/refusal.ts";
+import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 const at = { output: qty(0.2, "gal/min"), pressure: qty(20, "psi") };
 const range = { lowest: qty(15, "psi"), highest: qty(60, "psi") };
@@ -30,6 +30,31 @@ describe("pressure", () => {
     const rate = { output: qty(20, "gal/ac"), pressure: qty(20, "psi") };
     expect(outputAtPressure({ ...rate, newPressure: qty(45, "psi") }).output).toEqual(qty(30, "gal/ac"));
     expect(pressureForOutput({ ...rate, newOutput: qty(30, "gal/ac") }).pressure.value).toBeCloseTo(45, 12);
+  });
+
+  it("names an end of the range at fault, and what is no flow, alone", () => {
+    const faults = (change: object) =>
+      refusal(() => outputAtPressure({ ...at, newPressure: qty(30, "psi"), ...change } as never)).issues.map(
+        ({ path }) => path,
+      );
+    expect(faults({ range: { ...range, lowest: true } })).toEqual(["range.lowest"]);
+    expect(faults({ range: { ...range, highest: true } })).toEqual(["range.highest"]);
+    for (const wrong of [
+      () => pressureForOutput({ ...at, newOutput: qty(1, "ft") } as never),
+      () =>
+        waterForSolution({
+          solution: qty(1, "ft"),
+          density: qty(9, "lb/gal"),
+          waterDensity: qty(1, "kg/L"),
+        } as never),
+      () =>
+        solutionForWater({
+          water: qty(1, "ft"),
+          density: qty(9, "lb/gal"),
+          waterDensity: qty(1, "kg/L"),
+        } as never),
+    ])
+      expect(refusal(wrong).code).toBe("wrong-dimension");
   });
 
   it("says whether the stated range covers it, the ends included", () => {

@@ -239,6 +239,7 @@ describe("whatChanged", () => {
     );
     expectRefused(() => whatChanged(kept, { ...on({}), longestAge: 0 }), "out-of-range", "today.longestAge");
     expectRefused(() => whatChanged(kept, undefined as never), "missing", "today");
+    expectRefused(() => whatChanged(undefined as never, on({})), "missing", "record");
     expectRefused(
       () => whatChanged({ ...kept, version: 3 } as never, on({})),
       "unknown-choice",

@@ -9,6 +9,29 @@ const used = { ...qty(2, "L"), uncertainty: qty(60, "mL") };
 const swath = { ...qty(2, "m"), uncertainty: qty(8, "cm") };
 
 describe("rateUncertainty", () => {
+  it("asks after every reading of a row of trees, and of a hand-held spray by plants", () => {
+    const sure = <Q extends { readonly value: number; readonly unit: string }>(quantity: Q) => ({
+      ...quantity,
+      uncertainty: { value: quantity.value / 100, unit: quantity.unit },
+    });
+    const names = (measurement: object) =>
+      rateUncertainty(measurement as never)
+        .shares.map(({ measurement: name }) => name)
+        .sort();
+    const trees = { rowLength: sure(qty(100, "m")), rowSpacing: sure(qty(4, "m")) };
+    expect(names({ kind: "tree-row", used: sure(qty(10, "L")), sides: 1, ...trees })).toEqual([
+      "rowLength",
+      "rowSpacing",
+      "used",
+    ]);
+    const plants = { plants: 20, plantSpacing: sure(qty(1, "m")), rowSpacing: sure(qty(2, "m")) };
+    expect(names({ kind: "hand", used: sure(qty(4, "L")), ...plants })).toEqual([
+      "plantSpacing",
+      "rowSpacing",
+      "used",
+    ]);
+  });
+
   it("adds the relative uncertainties of a product in squares", () => {
     // 3 % and 4 % make 5 % (JCGM 100:2008, 5.1.6).
     const sure = rateUncertainty({ ...strip, used, swath });

@@ -267,6 +267,20 @@ describe("planApplication puts products in the order of mixing", () => {
 });
 
 describe("planApplication measures a dry product", () => {
+  it("but not a liquid with a bulk density", () => {
+    const product = {
+      name: "Product A",
+      form: "liquid",
+      rate: qty(2, "L/ha"),
+      bulkDensity: qty(0.6, "kg/L"),
+    };
+    expect(refusal(() => planApplication({ ...JOB, products: [product] } as never))).toMatchObject({
+      key: "bulk-density-of-liquid",
+      path: "products[0].bulkDensity",
+      message: "A bulk density is for a dry product, and this one is a liquid. Check the form.",
+    });
+  });
+
   it("with spoons by its own bulk density where there is no scale", () => {
     const dry = {
       name: "Product B",

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type PlanInput, planApplication } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
-import { expectRefused } from "../../helpers/refusal.ts";
+import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 const JOB: PlanInput = {
   plot: [
@@ -33,6 +33,9 @@ describe("the cost of a plan", () => {
     ]);
     expect(cost?.total).toBe(26.67);
     expect(cost?.perArea).toEqual({ cost: 26.67, per: "ha" });
+    expect(cost?.currency).toEqual({ code: "EUR", decimals: 2 });
+    const { currency: _, ...unnamed } = JOB;
+    expect(planApplication(unnamed).cost?.currency).toEqual({ code: "", decimals: 2 });
   });
 
   it("adds up by load, by product and by plot", () => {
@@ -52,6 +55,10 @@ describe("the cost of a plan", () => {
     const [, dry] = JOB.products;
     const products = [{ ...dry, price: { amount: 5, per: qty(1, "L") } }] as PlanInput["products"];
     expectRefused(() => planApplication({ ...JOB, products }), "wrong-dimension", "products[0].price.per");
+    expect(refusal(() => planApplication({ ...JOB, products }))).toMatchObject({
+      key: "price-of-dry",
+      message: "This product is dry. Enter what a weight of it costs, not 1 L.",
+    });
   });
 
   it("names the products it leaves out, and is left out where no price is given", () => {
@@ -71,7 +78,14 @@ describe("the cost of a plan", () => {
     const priced = (price: object) => () =>
       planApplication({ ...JOB, products: [{ ...JOB.products[0], price } as PlanInput["products"][number]] });
     expectRefused(priced({ amount: -1, per: qty(1, "L") }), "out-of-range", "products[0].price.amount");
-    expectRefused(priced({ amount: 1, per: qty(1, "kg") }), "wrong-dimension", "products[0].price.per");
+    expectRefused(
+      priced({ amount: 1, per: qty(1, "kg") }),
+      "wrong-dimension",
+      "products[0].price.per",
+      "This product is a liquid.",
+    );
+    expectRefused(priced({ amount: 1, per: qty(1, "m") }), "wrong-dimension", "products[0].price.per");
+    expect(refusal(priced({ amount: 1, per: qty(1, "kg") })).key).toBe("price-of-liquid");
     expectRefused(priced({ amount: 1, per: qty(0, "L") }), "out-of-range", "products[0].price.per");
     expectRefused(priced({ amount: 1 }), "missing", "products[0].price.per");
     expectRefused(

@@ -70,10 +70,11 @@ describe("planMix", () => {
         carrier.value,
         products[0]?.amount.value,
       ]);
-    expect(amounts()).toEqual([
-      [4, 6.4],
-      [1, 1.6],
-    ]);
+    for (const split of [undefined, "full-then-part"] as const)
+      expect(amounts(split)).toEqual([
+        [4, 6.4],
+        [1, 1.6],
+      ]);
     expect(amounts("equal")).toEqual([
       [2.5, 4],
       [2.5, 4],
@@ -84,11 +85,27 @@ describe("planMix", () => {
     ]);
   });
 
+  it("says how many pieces a load is for, and only where the mix is split by them", () => {
+    const fields = (split: MixInput["split"]) => planMix({ ...MIX, split }).loads.map(Object.keys);
+    for (const load of fields("equal")) expect(load).not.toContain("pieces");
+    for (const load of fields({ pieces: 5 })) expect(load).toContain("pieces");
+  });
+
+  it("takes the mix that stays in the lines along with the first load, by hand", () => {
+    // 5 gal on 5 rows and 1 gal in the lines: 3 rows of 1 gal fit a tank of 4 gal beside the lines' gallon.
+    const sprayer = { tank: qty(4, "gal"), lineVolume: qty(1, "gal") };
+    const { loads } = planMix({ ...MIX, sprayer, split: { pieces: 5 } });
+    expect(loads.map(({ carrier }) => carrier.value)).toEqual([4, 2]);
+  });
+
   it("refuses what a mix doesn't need, what it lacks, and products of one name, each at its place", () => {
     const product = MIX.products[0];
     expectRefused(bad({ products: [{ ...product, label: {} }] }), "unknown-field", "products[0].label");
     expectRefused(bad({ tools: "us-spoons" }), "unknown-field", "tools");
     expectRefused(bad({ products: [] }), "too-few", "products");
+    const many = Array.from({ length: 101 }, (_, i) => ({ ...product, name: `Product ${i}` }));
+    expectRefused(bad({ products: many }), "out-of-range", "products");
+    expect(bad({ products: [product, { ...product, name: "ProductA" }] })).not.toThrow();
     expectRefused(
       bad({ products: [product, { ...product, name: " product  a" }] }),
       "conflict",

@@ -1,10 +1,12 @@
 import { describe, expect, it } from "vitest";
 import type { ErrorCode } from "../../../src/errors.ts";
 import { type MeasuringTool, suggestMeasures } from "../../../src/household/index.ts";
+import { calibrationRecord } from "../../../src/output-rate/index.ts";
 import { doseRequest } from "../../../src/plan/dose.ts";
 import { type PlanInput, type Product, planApplication } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
-import { expectRefused } from "../../helpers/refusal.ts";
+import { QUIET, STRIP } from "../../helpers/jobs.ts";
+import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 const JOB: PlanInput = {
   plot: {
@@ -155,6 +157,33 @@ describe("planApplication", () => {
       }),
     );
     expect(plan.loads[0]?.products[0]?.amount).toEqual(planApplication(JOB).loads[0]?.products[0]?.amount);
+  });
+
+  it("takes an area that only its kind says what it is of, and no shape too many", () => {
+    const half = qty(0.5, "ac");
+    const treated = (plot: object) => planApplication({ ...QUIET, plot } as PlanInput).area.treated.value;
+    expect(treated({ kind: "ground-area", ground: half })).toBe(0.5);
+    expect(treated({ kind: "treated-area", treated: half, ground: qty(1, "ac") })).toBe(0.5);
+    const shape = { kind: "rectangle", length: qty(90, "ft"), width: qty(60, "ft") };
+    expect(treated({ kind: "composite", add: [shape], subtract: [] })).toBe(5400);
+    const many = Array.from({ length: 1001 }, () => shape);
+    for (const shapes of [{ add: many }, { add: [shape], subtract: many }])
+      expect(refusal(() => treated({ kind: "composite", ...shapes }))).toMatchObject({
+        code: "out-of-range",
+      });
+  });
+
+  it("refuses a day of spraying before the calibration", () => {
+    const record = calibrationRecord({
+      date: "2026-04-20",
+      measurement: STRIP,
+      conditions: { operator: "Robin" },
+    });
+    const calibration = { kind: "record", record } as const;
+    const day = (date: string) => () =>
+      planApplication({ ...QUIET, calibration, today: { date, conditions: { operator: "Robin" } } });
+    expect(refusal(day("2026-04-19")).path).toBe("today.date");
+    expect(day("2026-04-20")).not.toThrow();
   });
 
   it("asks for a stock solution only where the label permits one", () => {

@@ -105,6 +105,34 @@ describe("a rate per ground area on plots of which other parts are treated", () 
   });
 });
 
+describe("what a label has against the rate on one of several plots", () => {
+  const found = (label: object, code: string, plot: PlanInput["plot"] = JOB.plot) =>
+    about(withLabel(label, plot), code).map(({ figures }) => figures.plot);
+  // By treated area, both plots get 12,000 × 2 / 43,560 pt on 4,000 ft², 6 pt/ac; per ground 3 pt/ac and 1.5 pt/ac.
+  const perGround = (pints: number) => ({ rate: qty(pints, "pt/ac"), per: "ground" });
+
+  it("is said of the plot where it is furthest over, whichever comes first", () => {
+    expect(found({ max: perGround(1) }, "rate-over-max")).toEqual(["North side"]);
+    expect(found({ max: perGround(1) }, "rate-over-max", [bands(8), bands(4, 2, "North side")])).toEqual([
+      "North side",
+    ]);
+    expect(found({ max: perGround(2) }, "rate-over-max", [bands(8), bands(4, 2, "North side")])).toEqual([
+      "North side",
+    ]);
+  });
+
+  it("is said of the plot where it is furthest under", () => {
+    expect(found({ min: perGround(4) }, "rate-under-min")).toEqual(["plot 2"]);
+    expect(found({ min: perGround(4) }, "rate-under-min", [bands(8), bands(4, 2, "North side")])).toEqual([
+      "plot 1",
+    ]);
+  });
+
+  it("is said once, of the first plot, where it is the same on all", () => {
+    expect(found({ mostApplications: 3 }, "applications-unknown")).toEqual(["North side"]);
+  });
+});
+
 describe("a rate per length of row on plots with bands of other widths", () => {
   it("is questioned", () => {
     const input: PlanInput = {

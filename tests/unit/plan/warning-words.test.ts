@@ -20,6 +20,41 @@ const named = (name: string, form: string, rate: object): object => ({ products:
 
 // What a sheet prints: each says what was seen and what to do, with the figures beside it.
 describe("a plan warns, word for word, of", () => {
+  it("a run that stands out, where the first took the most and another is further off", () => {
+    const said = (ounces: readonly number[]) =>
+      planApplication({ ...QUIET, calibration: { kind: "strip-runs", runs: ounces.map(run) } }).warnings.map(
+        ({ key, path }) => [key, path],
+      );
+    expect(said([70, 66, 58])).toEqual([["runs-disagree-one", "calibration.runs[2]"]]);
+    expect(said([80, 60, 58])).toEqual([["runs-disagree-first", "calibration.runs[0]"]]);
+  });
+
+  it("mix that isn't meant for the plot", () => {
+    const said = (change: Partial<PlanInput>) =>
+      planApplication({ ...QUIET, ...change })
+        .warnings.filter(({ code }) => code === "reserve-large" || code === "lines-large")
+        .map(({ code, severity, path, message, figures }) => [code, severity, path, message, figures]);
+    // 5,400 ft² at 20 gal/ac take 2.479 gal: 10 gal to spare are some 400 % of that.
+    expect(said({ reserve: { volume: qty(10, "gal") } })).toEqual([
+      [
+        "reserve-large",
+        "warning",
+        "reserve",
+        "The reserve is 10 gal for a plot that takes 2.48 gal: that much product would be left over. Check the reserve and its unit.",
+        expect.objectContaining({ percent: { value: 400, unit: "%" } }),
+      ],
+    ]);
+    expect(said({ sprayer: { tank: qty(4, "gal"), lineVolume: qty(2, "gal") } })).toEqual([
+      [
+        "lines-large",
+        "warning",
+        "sprayer.lineVolume",
+        "The hose and boom hold 2 gal, which is 50% of the 4 gal tank. Check that number and its unit.",
+        { lines: qty(2, "gal"), tank: qty(4, "gal"), percent: { value: 50, unit: "%" } },
+      ],
+    ]);
+  });
+
   it.each<[string, object, object[]]>([
     [
       "a band's width and all the ground",
@@ -556,6 +591,87 @@ describe("a plan warns, word for word, of", () => {
           message:
             "Product B is a dry product and no scale is listed. Weigh it; a spoon can't measure weight.",
           figures: { product: "Product B", amount: { value: 2.4793388429, unit: "oz" } },
+        },
+      ],
+    ],
+    [
+      "bands as wide as their rows are apart",
+      {
+        plot: {
+          kind: "row-bands",
+          rows: 9,
+          rowLength: qty(90, "ft"),
+          bandWidth: qty(4, "ft"),
+          rowSpacing: qty(4, "ft"),
+        },
+      },
+      [
+        {
+          code: "bands-without-gap",
+          key: "bands-without-gap",
+          severity: "warning",
+          path: "plot",
+          message:
+            "Bands 4 ft wide on rows 4 ft apart leave no gap, so all of the ground is treated. Check the band's width, or choose whole block if you spray it all.",
+          figures: { band: { value: 4, unit: "ft" }, spacing: { value: 4, unit: "ft" } },
+        },
+      ],
+    ],
+    ...(
+      [
+        [
+          "a strip twice as wide as the band",
+          2,
+          "strong",
+          "Your test strip was 4 ft wide, but one pass treats 2 ft: the mix may be 2 times too strong. Check the strip's width, the band's and the rows per pass.",
+        ],
+        [
+          "a strip half as wide as the band",
+          8,
+          "weak",
+          "Your test strip was 4 ft wide, but one pass treats 8 ft: the mix may be 2 times too weak. Check the strip's width, the band's and the rows per pass.",
+        ],
+      ] as const
+    ).map(([what, width, way, message]): [string, object, object[]] => [
+      what,
+      {
+        plot: {
+          kind: "row-bands",
+          rows: 9,
+          rowLength: qty(90, "ft"),
+          bandWidth: qty(width, "ft"),
+          rowSpacing: qty(11, "ft"),
+        },
+      },
+      [
+        {
+          code: "swath-is-not-band",
+          key: `swath-is-not-band-${way}`,
+          severity: "warning",
+          path: "plot",
+          message,
+          figures: {
+            width: { value: 4, unit: "ft" },
+            pass: { value: width, unit: "ft" },
+            band: { value: width, unit: "ft" },
+            times: 2,
+            spacing: { value: 11, unit: "ft" },
+          },
+        },
+      ],
+    ]),
+    [
+      "a calibration of some day, and no day of spraying",
+      { calibration: { kind: "record", record } },
+      [
+        {
+          code: "calibration-age-unknown",
+          key: "calibration-age-unknown",
+          severity: "note",
+          path: "today",
+          message:
+            "This calibration is from 2026-04-01 and today's date is missing. Enter it, so its age and conditions can be checked.",
+          figures: { date: "2026-04-01" },
         },
       ],
     ],

@@ -9,18 +9,18 @@ import {
 } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { QUIET, STRIP } from "../../helpers/jobs.ts";
-import { expectRefused } from "../../helpers/refusal.ts";
+import { expectRefused, expectSayable } from "../../helpers/refusal.ts";
 
 const { kind: _kind, ...RUN } = STRIP;
 
 const [PRODUCT] = QUIET.products;
 
 function warned(change: Partial<PlanInput>): { code: WarningCode; severity: string; path: string }[] {
-  return planApplication({ ...QUIET, ...change }).warnings.map(({ code, severity, path }) => ({
-    code,
-    severity,
-    path,
-  }));
+  return planApplication({ ...QUIET, ...change }).warnings.map((one) => {
+    expectSayable(one);
+    const { code, severity, path } = one;
+    return { code, severity, path };
+  });
 }
 
 function expectWarning(change: Partial<PlanInput>, code: WarningCode, severity: string, path: string): void {

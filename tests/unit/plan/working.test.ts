@@ -76,6 +76,19 @@ describe("planWorking", () => {
     for (const { lines } of steps) expectLinesTrue(lines);
   });
 
+  it("says each change of unit once in a step, though both its formulas need it", () => {
+    const plot = {
+      kind: "row-bands",
+      rows: 4,
+      rowLength: m(30),
+      bandWidth: qty(30, "in"),
+      rowSpacing: qty(5, "ft"),
+    };
+    const [area] = planLines(planApplication({ ...JOB, plot } as PlanInput));
+    const changes = area?.lines.filter(({ id }) => id === "units.convert").map(({ terms }) => terms.value);
+    expect(changes).toEqual([qty(5, "ft"), qty(30, "in")]);
+  });
+
   it("has no sum for one plot, no line for what was told, and says each change of unit once", () => {
     const told = planApplication({
       ...JOB,

@@ -604,5 +604,5 @@ function parsed(
   if (read.success) return read.data;
   const [issue] = read.error.issues;
   const { code } = (issue as { params?: { code: "wrong-dimension" } }).params ?? { code: "conflict" };
-  throw new SprayMathError(code, issue?.path.join(".") ?? "", issue?.message ?? "");
+  throw new SprayMathError(code, issue?.path.join(".") ?? "", issue?.message ?? "", { key: "made-up" });
 }

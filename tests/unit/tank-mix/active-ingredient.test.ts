@@ -95,6 +95,23 @@ describe("productRate and activeIngredientRate", () => {
     expect([error.code, error.path]).toEqual([code, path]);
   });
 
+  it("find the active ingredient in a rate per volume of mix and per length of row", () => {
+    const liquid = (product: object) =>
+      activeIngredientRate({ product, contains: qty(4, "lb/gal") } as never);
+    // 4 lb in a gallon of product are half a pound in a pint.
+    expect(liquid(qty(2, "pt/100gal"))).toEqual(qty(1, "lb/100gal"));
+    expect(liquid(qty(2, "pt/1000ft"))).toEqual(qty(1, "lb/1000ft"));
+    const dry = (product: object) => activeIngredientRate({ product, contains: half } as never);
+    expect(dry(qty(10, "lb/100gal"))).toEqual(qty(5, "lb/100gal"));
+    expect(dry(qty(32, "oz/1000ft"))).toEqual(qty(1, "lb/1000ft"));
+  });
+
+  it("answer in the system of the rate, where the content is in imperial measure and the rate is not", () => {
+    const contains = qty(5, "lb/imp_gal");
+    const rate = productRate({ activeIngredient: qty(1, "kg/ha"), contains, form: "liquid" });
+    expect(rate.unit).toBe("mL/ha");
+  });
+
   it("refuse a product given in neither volume nor weight", () => {
     const error = errorOf(() => activeIngredientRate({ product: qty(1, "ft") as never, contains: half }));
     expect([error.code, error.path]).toEqual(["wrong-dimension", "product"]);

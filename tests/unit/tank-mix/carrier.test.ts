@@ -65,7 +65,13 @@ describe("carrierFor", () => {
     expect([error.code, error.path]).toEqual(["wrong-area", "area"]);
   });
 
+  it("takes nothing for lines and for a reserve of a volume", () => {
+    const nothing = { lineVolume: qty(0, "gal"), reserve: { volume: qty(0, "gal") } };
+    expect(carrierFor({ rate, area, ...nothing })).toEqual(carrierFor({ rate, area }));
+  });
+
   it.each([
+    [{ reserve: { volume: qty(-1, "gal") } }, "out-of-range", "reserve.volume"],
     [{ reserve: { percent: -1 } }, "out-of-range", "reserve.percent"],
     [{ reserve: { percent: 101 } }, "out-of-range", "reserve.percent"],
     [{ reserve: { volume: qty(-1, "gal") } }, "out-of-range", "reserve.volume"],

@@ -12,7 +12,7 @@ import {
 import { unusualFindingsOf } from "../../../src/tank-mix/unusual.ts";
 import { checked } from "../../../src/units/check.ts";
 import { type Density, qty, type VolumeRate } from "../../../src/units/index.ts";
-import { expectRefused } from "../../helpers/refusal.ts";
+import { expectRefused, expectSayable } from "../../helpers/refusal.ts";
 
 const US = { carrier: qty(4, "gal"), carrierRate: qty(20, "gal/ac") } as const;
 const IMPERIAL = { carrier: qty(3, "imp_gal"), carrierRate: qty(20, "imp_gal/ac") } as const;
@@ -27,7 +27,12 @@ const questions = (rate: LabelRate, form: ProductForm, job: Job, bulkDensity?: D
     rate,
     strength: amountOf(rate, form, job).strength,
     ...(bulkDensity && { bulkDensity }),
-  }).map(({ key, path }) => `${key} ${path}`);
+  }).map((finding) => {
+    expectSayable(finding);
+    expect(finding.severity).toBe("warning");
+    expect(finding.message).toMatch(/ is unusual\. | rarely ask for more than /);
+    return `${finding.key} ${finding.path}`;
+  });
 const percent = (value: number, basis: "v/v" | "w/v") => ({ value, unit: "%", basis }) as const;
 
 describe("a mix that can't be mixed", () => {

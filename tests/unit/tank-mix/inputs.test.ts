@@ -3,6 +3,7 @@ import * as mix from "../../../src/tank-mix/index.ts";
 import { mixingOrderOf } from "../../../src/tank-mix/mixing-order.ts";
 import { qty } from "../../../src/units/index.ts";
 import * as working from "../../../src/working/index.ts";
+import { type Call, callsOf, keepsInputRules } from "../../helpers/input-rules.ts";
 import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 const treated = { value: 1, unit: "ac", of: "treated" } as const;
@@ -11,15 +12,54 @@ const active = { activeIngredient: qty(1, "lb/ac"), contains: qty(4, "lb/gal") }
 const job = { carrier: qty(10, "gal"), carrierRate: qty(20, "gal/ac") };
 const label = { rate: qty(1, "pt/ac"), form: "liquid", carrierRate: qty(20, "gal/ac"), label: {} } as const;
 
-type Call = readonly [name: string, call: (input: never) => unknown, input: object];
 const CALLS: readonly Call[] = [
   ["carrierFor", mix.carrierFor, { rate: qty(20, "gal/ac"), area: treated }],
   ["carrierForWorking", working.carrierFor, { rate: qty(20, "gal/ac"), area: treated }],
   ["splitLoads", mix.splitLoads, { total: qty(10, "gal"), tank: qty(4, "gal"), split: "equal" }],
   ["splitLoadsWorking", working.splitLoads, { total: qty(10, "gal"), tank: qty(4, "gal"), split: "equal" }],
+  [
+    "splitLoadsByRows",
+    mix.splitLoads,
+    {
+      total: qty(10, "gal"),
+      tank: qty(4, "gal"),
+      split: { pieces: 8, extra: qty(0.5, "gal") },
+      leastLoad: qty(1, "gal"),
+    },
+  ],
+  [
+    "splitLoadsToMark",
+    mix.splitLoads,
+    {
+      total: qty(10, "gal"),
+      tank: qty(4, "gal"),
+      workingFill: qty(3, "gal"),
+      split: "full-then-part",
+      leastLoad: qty(1, "gal"),
+    },
+  ],
   ["productAmount", mix.productAmount, { rate: active, form: "liquid", ...job }],
   ["productAmountWorking", working.productAmount, { rate: active, form: "liquid", ...job }],
   ["productRate", mix.productRate, { ...active, form: "liquid" }],
+  [
+    "productRateByWeight",
+    mix.productRate,
+    {
+      activeIngredient: qty(1, "lb/ac"),
+      contains: { value: 40, unit: "%", basis: "w/w" },
+      density: qty(9, "lb/gal"),
+      form: "liquid",
+    },
+  ],
+  [
+    "productAmountOfRange",
+    mix.productAmount,
+    {
+      rate: { low: qty(1, "pt/ac"), high: qty(2, "pt/ac"), chosen: qty(1.5, "pt/ac") },
+      form: "liquid",
+      ...job,
+    },
+  ],
   ["productRateWorking", working.productRate, { ...active, form: "liquid" }],
   [
     "activeIngredientRate",
@@ -36,6 +76,21 @@ const CALLS: readonly Call[] = [
   ["mixLoads", mix.mixLoads, { amounts: [qty(12, "fl_oz")], loads }],
   ["waterWorking", working.loadWater, { carrier: qty(4, "gal"), amounts: [], water: qty(4, "gal") }],
   ["checkLabel", mix.checkLabel, label],
+  [
+    "checkLabelOfSeason",
+    mix.checkLabel,
+    {
+      ...label,
+      label: {
+        min: qty(0.5, "pt/ac"),
+        max: qty(2, "pt/ac"),
+        leastCarrier: qty(10, "gal/ac"),
+        mostCarrier: qty(30, "gal/ac"),
+        seasonMax: qty(6, "pt/ac"),
+      },
+      soFar: { rate: qty(1, "pt/ac"), applications: 1, daysSinceLast: 9 },
+    },
+  ],
   ["jarTest", mix.jarTest, { jar: qty(1, "L"), mix: qty(100, "L"), amounts: [qty(2, "L")] }],
   ["jarTestWorking", working.jarTest, { jar: qty(1, "L"), mix: qty(100, "L"), amounts: [qty(2, "L")] }],
   ["diluteMix", mix.diluteMix, { from: qty(50, "mL/L"), to: qty(5, "mL/L"), volume: qty(10, "L") }],
@@ -55,52 +110,7 @@ const CALLS: readonly Call[] = [
   ["mixingOrder", mix.mixingOrder, { products: [{ code: "EC" }, { code: "WG" }] }],
 ];
 
-/** Every object in an input, by its path. */
-function objectsIn(input: unknown, path: readonly string[] = []): (readonly string[])[] {
-  if (typeof input !== "object" || input === null) return [];
-  const inner = Object.entries(input).flatMap(([name, value]) => objectsIn(value, [...path, name]));
-  return Array.isArray(input) ? inner : [path, ...inner];
-}
-
-function changed(input: object, path: readonly string[], change: object): object {
-  const [first, ...rest] = path;
-  if (first === undefined) return { ...input, ...change };
-  const copy = (Array.isArray(input) ? [...input] : { ...input }) as Record<string, object>;
-  copy[first] = changed(copy[first] as object, rest, change);
-  return copy;
-}
-
-function frozen<T>(input: T): T {
-  if (typeof input === "object" && input !== null) Object.values(Object.freeze(input)).forEach(frozen);
-  return input;
-}
-
-describe.each(CALLS)("%s", (_, call, input) => {
-  it("refuses a field that it does not know, at every depth", () => {
-    for (const path of objectsIn(input)) {
-      const error = refusal(() => call(changed(input, path, { lable: 1 }) as never));
-      const place = [...path, "lable"].join(".").replace(/\.(\d+)/g, "[$1]");
-      expect([error.code, error.path]).toEqual(["unknown-field", place]);
-    }
-  });
-
-  it("takes a field that is undefined or null for one that is not there", () => {
-    for (const path of objectsIn(input))
-      for (const nothing of [undefined, null])
-        expect(call(changed(input, path, { lable: nothing }) as never)).toEqual(call(input as never));
-  });
-
-  it("works on a copy: the input stays as it was, and the result shares nothing with it", () => {
-    const given = structuredClone(input);
-    const result = call(frozen(given) as never);
-    expect(given).toEqual(input);
-    const parts = new Set(
-      objectsIn(given).map((path) => path.reduce<unknown>((at, name) => at?.[name as never], given)),
-    );
-    for (const path of objectsIn(result))
-      expect(parts.has(path.reduce<unknown>((at, name) => at?.[name as never], result))).toBe(false);
-  });
-});
+keepsInputRules([...CALLS, ...callsOf(mix)]);
 
 describe("several faults at once", () => {
   it("are all reported, each with its own place", () => {
@@ -151,6 +161,13 @@ describe("several faults at once", () => {
         .message;
     expect(density(qty(1, "lb/ac"))).toContain("such as 9 lb/gal");
     expect(density(qty(1, "kg/ha"))).toContain("such as 1.1 kg/L");
+    const plot = (rate: object, more: object = {}) =>
+      refusal(() => mix.productAmount({ rate, form: "liquid", carrier: qty(10, "L"), ...more } as never))
+        .issues.map(({ message }) => /such as (.*)\.$/.exec(message)?.[1])
+        .sort();
+    expect(plot({ rate: qty(1, "L/ha"), per: "ground" })).toEqual(["0.5 ha", "0.5 ha", "200 L/ha"]);
+    expect(plot(qty(1, "mL/m"))).toEqual(["0.5 ha", "200 L/ha", "300 m"]);
+    expect(plot(qty(1, "pt/1000ft"), { carrier: qty(10, "gal") })).toEqual(["1 ac", "1,000 ft", "20 gal/ac"]);
     const ratio = (carrier: object) =>
       refusal(() =>
         mix.productAmount({ rate: { parts: 1, to: 9, of: "mix" }, form: "dry", carrier } as never),

@@ -8,9 +8,14 @@ import {
 } from "../../../src/tank-mix/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { errorOf } from "../../helpers/bad-input.ts";
+import { expectRefused, expectSayable } from "../../helpers/refusal.ts";
 
 const job = { rate: qty(1.5, "pt/ac"), form: "liquid", carrierRate: qty(20, "gal/ac") } as const;
-const check = (label: LabelLimits, more: Partial<LabelInput> = {}) => checkLabel({ ...job, label, ...more });
+const check = (label: LabelLimits, more: Partial<LabelInput> = {}) => {
+  const findings = checkLabel({ ...job, label, ...more });
+  findings.forEach(expectSayable);
+  return findings;
+};
 const codes = (label: LabelLimits, more: Partial<LabelInput> = {}) =>
   check(label, more).map(({ code, severity }) => `${severity}: ${code}`);
 const soFar = (season: SeasonSoFar) => ({ soFar: season });
@@ -303,6 +308,57 @@ describe("checkLabel", () => {
     expect(codes(narrow, range(1.9))).toEqual(["refusal: rate-over-max"]);
     expect(codes(wide, range(0.9))).toEqual(["warning: rate-under-min"]);
     expect(codes(wide, range(2.1))).toEqual(["refusal: rate-over-max"]);
+  });
+
+  it("asks for what a limit needs to be held against the rate, and for nothing that is not held", () => {
+    const perGround = { rate: qty(1, "pt/ac"), per: "ground" } as const;
+    const asks = (label: LabelLimits, season?: SeasonSoFar) =>
+      errorOf(() => check(label, season && soFar(season))).issues.map(({ code, path }) => `${code} ${path}`);
+    const both = ["missing area", "missing ground"];
+    for (const label of [{ min: perGround }, { max: perGround }, { seasonMax: perGround }])
+      expect(asks(label)).toEqual(both);
+    expect(asks({ seasonMax: qty(9, "pt/ac") }, { rate: perGround })).toEqual(both);
+    expect(codes({}, soFar({ rate: perGround }))).toEqual([]);
+  });
+
+  it("shows a limit per ground area, and one of active ingredient, as the product that it is per treated area", () => {
+    const plot = {
+      area: { value: 1, unit: "ac", of: "treated" },
+      ground: { value: 2, unit: "ac", of: "ground" },
+    } as const;
+    // 1 pt on each of 2 acres of ground are 2 pt on the acre that is treated.
+    expect(
+      check({ max: { rate: qty(1, "pt/ac"), per: "ground" } }, { ...plot, rate: qty(2.5, "pt/ac") })[0]
+        ?.figures,
+    ).toEqual({ rate: qty(2.5, "pt/ac"), max: qty(2, "pt/ac") });
+    const active = (pounds: number) => ({
+      activeIngredient: qty(pounds, "lb/ac"),
+      contains: qty(4, "lb/gal"),
+    });
+    // 0.5 lb at 4 lb/gal is an eighth of a gallon: 1 pt, 16 fl oz.
+    expect(check({ max: active(0.5) })[0]?.figures).toEqual({
+      rate: qty(1.5, "pt/ac"),
+      max: qty(1, "pt/ac"),
+    });
+    expect(check({ max: active(0.5) }, { rate: active(0.75) })[0]?.figures).toEqual({
+      rate: qty(24, "fl_oz/ac"),
+      max: qty(16, "fl_oz/ac"),
+    });
+  });
+
+  it("says of active ingredient per volume of mix, too, that only a measure can be off", () => {
+    const rate = { activeIngredient: qty(0.5, "lb/100gal"), contains: qty(4, "lb/gal") } as const;
+    expect(check({ max: rate }, { rate })[0]?.key).toBe("rate-near-max-by-measure");
+  });
+
+  it("refuses no limit and no season's amount of active ingredient, but takes nothing used", () => {
+    const content = { contains: qty(4, "lb/gal") };
+    for (const none of [qty(0, "pt/ac"), { activeIngredient: qty(0, "lb/ac"), ...content }]) {
+      const place = "activeIngredient" in none ? ".activeIngredient" : "";
+      expectRefused(() => check({ seasonMax: none }), "out-of-range", `label.seasonMax${place}`);
+      expectRefused(() => check({ max: none }), "out-of-range", `label.max${place}`);
+      expect(codes({ seasonMax: qty(9, "pt/ac") }, soFar({ rate: none, applications: 0 }))).toEqual([]);
+    }
   });
 
   it("puts refusals first", () => {

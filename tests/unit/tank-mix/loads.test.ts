@@ -120,6 +120,32 @@ describe("splitLoads", () => {
     ).toBe("total");
   });
 
+  it("says why a row does not fit: alone, or because of what is kept for lines and reserve", () => {
+    const said = (split: LoadsInput["split"]) => errorOf(() => gallons({ total: qty(10, "gal"), split }));
+    expect(said({ pieces: 2 })).toMatchObject({
+      key: "piece-over-fill",
+      message: "One row or plot takes 5 gal, more than a load of 4 gal. Split the mix into equal loads.",
+    });
+    expect(said({ pieces: 3, extra: qty(2.5, "gal") })).toMatchObject({
+      key: "piece-and-extra-over-fill",
+      message:
+        "One row or plot takes 2.5 gal and 2.5 gal is kept for lines and reserve, more than a load of 4 gal. Split the mix into equal loads.",
+    });
+  });
+
+  it("says whether the smallest load is the only one, or one of several", () => {
+    const said = (total: number, split: LoadsInput["split"]) =>
+      errorOf(() => gallons({ total: qty(total, "gal"), split, leastLoad: qty(3, "gal") })).key;
+    expect(said(2, "full-then-part")).toBe("load-too-small");
+    expect(said(5, "equal")).toBe("load-too-small");
+    expect(said(5, "full-then-part")).toBe("part-load-too-small");
+  });
+
+  it("gives a load no number of rows where it is not split by them", () => {
+    const { loads } = splitLoads({ total: qty(10, "gal"), tank: qty(4, "gal"), split: "equal" });
+    for (const load of loads) expect(Object.keys(load)).toEqual(["carrier"]);
+  });
+
   it("answers in the system of the total", () => {
     const input = { tank: qty(4, "gal"), split: "equal" } as const;
     expect(splitLoads({ ...input, total: qty(64, "fl_oz") }).total).toEqual(qty(0.5, "gal"));

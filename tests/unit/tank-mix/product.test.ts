@@ -52,6 +52,56 @@ describe("productAmount, by how the label gives the rate", () => {
     expect(dry.amount).toEqual(qty(1000, "g"));
   });
 
+  it("takes more parts of product than of water, which leave room for both", () => {
+    // 3 parts with 1 part of water are 3 of every 4.
+    const { amount } = amountOf({ parts: 3, to: 1, of: "water" }, "liquid", { carrier: qty(4, "L") });
+    expect(amount).toEqual(qty(3000, "mL"));
+  });
+
+  it("says that a ratio of as much product as mix leaves no room, and calls only more than that upside down", () => {
+    const key = (parts: number) =>
+      errorOf(() => amountOf({ parts, to: 1, of: "mix" }, "liquid", { carrier: qty(4, "L") })).key;
+    expect([key(1), key(1.5)]).toEqual(["no-room-in-mix", "ratio-upside-down"]);
+  });
+
+  it("says of a percentage of the wrong kind which one was given and which is right", () => {
+    const fault = (basis: string, form: string) =>
+      errorOf(() => amountOf({ value: 1, unit: "%", basis } as never, form as never, {}));
+    expect(fault("w/v", "liquid")).toMatchObject({
+      key: "basis-of-liquid",
+      figures: { given: "w/v", choices: ["v/v"] },
+    });
+    expect(fault("v/v", "dry")).toMatchObject({
+      key: "basis-of-dry",
+      figures: { given: "v/v", choices: ["w/v"] },
+    });
+  });
+
+  it("asks after ounces only where the label may mean the other ones", () => {
+    const key = (unit: string, form: string) =>
+      errorOf(() => amountOf({ value: 1, unit } as never, form as never, {})).key;
+    for (const unit of ["fl_oz/ac", "imp_fl_oz/ac"]) expect(key(unit, "dry")).toBe("volume-for-dry-ounces");
+    expect(key("pt/ac", "dry")).toBe("volume-for-dry");
+    expect(key("oz/ac", "liquid")).toBe("weight-for-liquid-ounces");
+    expect(key("lb/ac", "liquid")).toBe("weight-for-liquid");
+  });
+
+  it("takes active ingredient per length of row, and refuses ratios in its place", () => {
+    const contains = qty(4, "lb/gal");
+    const plot = { area: { value: 1, unit: "ac", of: "treated" }, rowLength: qty(2000, "ft") } as const;
+    // 1 lb on 1,000 ft is a quart of product; 2,000 ft take half a gallon, which is in the 20 gal of the acre.
+    const { amount } = amountOf({ activeIngredient: qty(1, "lb/1000ft"), contains }, "liquid", {
+      carrier: qty(20, "gal"),
+      carrierRate: qty(20, "gal/ac"),
+      ...plot,
+    });
+    expect(amount).toEqual(qty(64, "fl_oz"));
+    for (const name of ["parts", "to", "activeIngredient"]) {
+      const rate = { activeIngredient: { [name]: 1 }, contains } as never;
+      expect(errorOf(() => amountOf(rate, "liquid", {})).key).toBe("active-not-by-weight");
+    }
+  });
+
   it("takes parts per million", () => {
     const rate = { value: 200, unit: "ppm", basis: "w/v" } as const;
     // 200 ppm w/v are 200 mg in a liter.
@@ -151,6 +201,7 @@ describe("productAmount, and what it refuses", () => {
     ["by weight of the mix", { ...percent, basis: "w/w" }, "dry", "wrong-dimension", "rate.basis"],
     ["a ratio that says not of what", { parts: 1, to: 100 }, "liquid", "missing", "rate.of"],
     ["a ratio for a dry product", { parts: 1, to: 100, of: "mix" }, "dry", "wrong-dimension", "rate"],
+    ["a ratio of as much product as mix", { parts: 1, to: 1, of: "mix" }, "liquid", "conflict", "rate"],
     ["a ratio upside down", { parts: 100, to: 1, of: "mix" }, "liquid", "conflict", "rate"],
     ["a rate of nothing", qty(0, "pt/ac"), "liquid", "out-of-range", "rate"],
     ["a length", qty(5, "ft"), "liquid", "wrong-dimension", "rate"],

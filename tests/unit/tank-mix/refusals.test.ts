@@ -135,6 +135,12 @@ describe("what tank-mix says of input that cannot be", () => {
     ],
     [() => amount({ parts: 1, to: 100 }), "missing", "rate.of", "Choose one of: mix, water."],
     [() => amount({ parts: 1, to: 100, of: null }), "missing", "rate.of", "Choose one of: mix, water."],
+    [
+      () => amount({ chosen: low }),
+      "missing",
+      "rate.low",
+      "Enter the label's rate, such as 1.5 pt/ac. (2 errors.)",
+    ],
     [() => amount({ parts: 1 }), "missing", "rate.to", "Enter a number here. (2 errors.)"],
     [() => amount({ to: 100, of: "mix" }), "missing", "rate.parts", "Enter a number here."],
     [() => amount({ parts: 0, to: 100, of: "mix" }), "out-of-range", "rate.parts", "Must be more than 0."],

@@ -103,6 +103,7 @@ describe("stockFor", () => {
   it.each([
     [{ dose: qty(11, "mL") }, "conflict", "dose"],
     [{ dose: qty(1, "g") }, "wrong-dimension", "dose"],
+    [{ dose: qty(1, "ft") }, "wrong-dimension", "dose"],
     [{ amount: qty(1, "ft") }, "wrong-dimension", "amount"],
     [{ amount: qty(2, "L") }, "conflict", "volume"],
   ] as const)("refuses %o", (change, code, path) => {
@@ -116,6 +117,7 @@ describe("rinse", () => {
   it("leaves a tenth of a tenth of a tenth after three rinses with nine times the residual", () => {
     const { strength, water } = rinseTank({ residual: qty(1, "L"), water: qty(9, "L"), rinses: 3 });
     expect(strength.value).toBeCloseTo(0.1, 12);
+    expect(strength.unit).toBe("%");
     expect(water).toEqual(qty(27, "L"));
   });
 

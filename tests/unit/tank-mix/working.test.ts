@@ -97,7 +97,10 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
     ["all rows in one load", { split: { pieces: 3 }, total: qty(1, "gal") }],
   ])("is true for splitLoads %s", (_, change) => {
     const input = { total: qty(17, "gal"), tank: qty(15, "L"), split: "equal", ...change } as LoadsInput;
-    expectWorking(splitLoadsLines(input), splitLoads(input).count, [input, NONE]);
+    const lines = splitLoadsLines(input);
+    expectWorking(lines, splitLoads(input).count, [input, NONE]);
+    const isByRows = lines.some(({ id }) => id === "tank-mix.piece");
+    expect(isByRows).toBe(typeof input.split === "object");
   });
 
   const percent = { value: 0.75, unit: "%" } as const;

@@ -307,11 +307,15 @@ describe("text for a quantity or a number", () => {
     quantity: (typed, dimensions) => {
       if (typed === "broken") throw new TypeError("broken");
       if (typed === "?")
-        throw new SprayMathError("unreadable", "text", "Couldn't read it.", { key: "k", figures: { typed } });
+        throw new SprayMathError("unreadable", "text", "Couldn't read it.", {
+          key: "made-up",
+          figures: { typed },
+        });
       return { value: Number.parseFloat(typed), unit: dimensions[0] === "length" ? "in" : "fl_oz" };
     },
     number: (typed) => {
-      if (typed === "?") throw new SprayMathError("unreadable", "text", "Couldn't read it.");
+      if (typed === "?")
+        throw new SprayMathError("unreadable", "text", "Couldn't read it.", { key: "made-up" });
       return Number(typed);
     },
   };
@@ -339,7 +343,7 @@ describe("text for a quantity or a number", () => {
       ["out-of-range", "nozzles[0].output"],
       ["unreadable", "age"],
     ]);
-    expect(error.issues[0]).toMatchObject({ key: "k", figures: { typed: "?" } });
+    expect(error.issues[0]).toMatchObject({ key: "made-up", figures: { typed: "?" } });
     expect(faults(refusal(() => read({ spacing: "broken" })))).toEqual([["unreadable", "spacing"]]);
   });
 });

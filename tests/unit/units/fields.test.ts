@@ -127,7 +127,7 @@ describe("a text", () => {
       name: "date",
       check: (given, check) => {
         if (given.length === 10) return true;
-        check.fault("unreadable", "enter-date", "", "Enter a date.");
+        check.fault("unreadable", "made-up-date", "", "Enter a date.");
         return false;
       },
     });
@@ -152,7 +152,7 @@ interface Range {
 const RANGE = object<Range>({ low: number("The least."), high: number("The most.") }, [
   ({ low, high }, check) => {
     if (low === undefined || high === undefined || low <= high) return;
-    check.fault("conflict", "range-reversed", "low", "{low} is more than {high}.", { low, high });
+    check.fault("conflict", "made-up-range", "low", "{low} is more than {high}.", { low, high });
   },
 ]);
 
@@ -162,7 +162,7 @@ describe("an object", () => {
     const error = refusal(() => reads(RANGE, { low: 3, high: 2, hihg: 4 }));
     expect(error.issues.map(({ path, key }) => [path, key])).toEqual([
       ["x.hihg", "field-misspelled"],
-      ["x.low", "range-reversed"],
+      ["x.low", "made-up-range"],
     ]);
   });
 

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { isSprayMathError } from "../../../src/errors.ts";
-import { measureOut, toolSet, toolSetNames } from "../../../src/household/index.ts";
+import { measureOut, suggestMeasures, toolSet, toolSetNames } from "../../../src/household/index.ts";
 import { type Plan, planApplication } from "../../../src/plan/index.ts";
 import {
   ENGLISH_PRACTICE_WORDS,
@@ -71,7 +71,7 @@ describe("the sentences of errors and warnings", () => {
   it("name what the English ones name, and nothing that no list has", () => {
     for (const [, template] of [...raised, ...Object.entries(SPANISH_WORDS.issues)])
       for (const [, , part] of template.matchAll(/\{(\w+)\.(\w+)\}/g))
-        if (!["value", "unit", "typed"].includes(part as string))
+        if (!["value", "unit", "typed", "tool"].includes(part as string))
           expect(SPANISH_WORDS.names).toHaveProperty(part as string);
   });
 });
@@ -408,6 +408,17 @@ describe("doseText", () => {
     const none = dose(0.0001);
     expect(doseText(none)).toMatch(/too small to measure with these tools/);
     expect(doseText(none, words)).toMatch(/es muy poco para medir con estos utensilios/);
+  });
+
+  it("says what would do instead, with the tool by its name", () => {
+    const ask = { amount: qty(0.117, "tsp"), tools: "us-spoons", rule: "never-over" } as const;
+    const texts = suggestMeasures({ ...ask, load: qty(0.41, "gal") }).map((one) =>
+      issueText(one, { words: SPANISH_WORDS }),
+    );
+    expect(texts).toEqual([
+      "Prepare 0.44 galones en vez de 0.41 galones.",
+      "Use también este utensilio: jeringa de 1 mL.",
+    ]);
   });
 
   it("takes the doses of a plan", () => {

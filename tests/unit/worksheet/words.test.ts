@@ -104,7 +104,7 @@ describe("the words of the working", () => {
       { name: "5 mL syringe", capacity: qty(5, "mL"), graduation: qty(1, "mL") },
     ];
     const amount = qty(2 + 0.5 + 0.25 / 6 + 3 / 29.5735295625, "fl_oz");
-    const lines = working.measureOut({ amount, tools, rule: "nearest" });
+    const lines = working.measureOut({ amount, tools, rule: "nearest", closeEnoughPercent: 0 });
     const written = workingSheet({ title: "Dose", lines }).lines.find(
       ({ id }) => id === "household.measured",
     );
