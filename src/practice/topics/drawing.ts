@@ -19,17 +19,17 @@ function shape(
     height: high,
     areas: [{ of: "ground", corners: corners(wide, high) }],
     labels: [
-      { at: [wide / 2, high + off], length: width },
-      { at: [-off, high / 2], length: height },
+      { at: { x: wide / 2, y: high + off }, length: width },
+      { at: { x: -off, y: high / 2 }, length: height },
     ],
   };
 }
 
 const rectangle = (left: number, top: number, wide: number, high: number): readonly DrawingPoint[] => [
-  [left, top],
-  [left + wide, top],
-  [left + wide, top + high],
-  [left, top + high],
+  { x: left, y: top },
+  { x: left + wide, y: top },
+  { x: left + wide, y: top + high },
+  { x: left, y: top + high },
 ];
 
 /** A plot with four right angles, or a strip. */
@@ -40,9 +40,9 @@ export function drawnRectangle(length: Length, width: Length): Drawing {
 /** A triangle on its base. Where its tip stands over the base is not given: two fifths from the left. */
 export function drawnTriangle(base: Length, height: Length): Drawing {
   return shape(base, height, (wide, high) => [
-    [0, high],
-    [wide, high],
-    [0.4 * wide, 0],
+    { x: 0, y: high },
+    { x: wide, y: high },
+    { x: 0.4 * wide, y: 0 },
   ]);
 }
 
@@ -52,14 +52,14 @@ export function drawnTrapezoid(base: Length, top: Length, height: Length): Drawi
     const above = inUnit(top, base.unit);
     const left = (wide - above) / 2;
     return [
-      [0, high],
-      [wide, high],
-      [left + above, 0],
-      [left, 0],
+      { x: 0, y: high },
+      { x: wide, y: high },
+      { x: left + above, y: 0 },
+      { x: left, y: 0 },
     ];
   });
   const off = OFF * Math.max(drawn.width, drawn.height);
-  return { ...drawn, labels: [...drawn.labels, { at: [drawn.width / 2, -off], length: top }] };
+  return { ...drawn, labels: [...drawn.labels, { at: { x: drawn.width / 2, y: -off }, length: top }] };
 }
 
 // More rows than this are lines too close to be told apart.

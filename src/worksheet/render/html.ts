@@ -177,10 +177,10 @@ function drawing({
   const down = (value: number): number => placed(value, EDGE.down);
   const shapes = areas.map(
     ({ of, corners }) =>
-      `<polygon class="${of}" points="${corners.map(([x, y]) => `${across(x)},${down(y)}`).join(" ")}"></polygon>`,
+      `<polygon class="${of}" points="${corners.map(({ x, y }) => `${across(x)},${down(y)}`).join(" ")}"></polygon>`,
   );
   const texts = labels.map(
-    ({ at: [x, y], text }) => `<text x="${across(x)}" y="${down(y)}">${escaped(text)}</text>`,
+    ({ at: { x, y }, text }) => `<text x="${across(x)}" y="${down(y)}">${escaped(text)}</text>`,
   );
   return [
     `<svg class="drawing" role="img" aria-label="${escaped(caption)}" viewBox="0 0 ${right} ${bottom}">`,

@@ -1,5 +1,5 @@
 import type { Check, Field } from "../../units/check.js";
-import { choice, count, EitherField, kinds, list, number, optional, tuple } from "../../units/fields.js";
+import { choice, count, EitherField, kinds, list, number, optional } from "../../units/fields.js";
 import { made, table, written } from "../../units/made.js";
 import type { CardLoad, FieldCard } from "../field-card.js";
 import type { WrittenAlert } from "../job/alerts.js";
@@ -107,7 +107,7 @@ export const SHEET: Field<PrintableSheet> = /* @__PURE__ */ (() => {
   });
   const tableOf = <K extends "table" | "facts">(kind: K) =>
     made({ ...ofKind(kind), caption: written(), columns: texts, rows });
-  const point = tuple<DrawingPoint>("", "amount", [number(""), number("")]);
+  const point = made<DrawingPoint>({ x: number(""), y: number("") });
   const parts = {
     heading: made({ ...ofKind("heading"), level: choice("", [2, 3]), text: written() }),
     text: made({ ...ofKind("text"), text: written() }),

@@ -110,8 +110,13 @@ export interface RoomBlock {
   readonly lines: number;
 }
 
-/** A point of a drawing: across and down. */
-export type DrawingPoint = readonly [x: number, y: number];
+/** A point of a drawing. */
+export interface DrawingPoint {
+  /** How far across, from the left. */
+  readonly x: number;
+  /** How far down, from the top. */
+  readonly y: number;
+}
 
 /** A drawing to scale, in any unit of length: a plot, a strip. HTML shows it; other formats have its words only. */
 export interface DrawingBlock {
