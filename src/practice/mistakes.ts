@@ -124,7 +124,7 @@ export type MistakeCode =
   | "order-reversed"
   | "adjuvant-first"
   | "liquids-before-powders"
-  | "fertilizer-first"
+  | "conditioner-last"
   | "powders-swapped"
   | "other-kind-of-unit";
 
@@ -681,12 +681,12 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "order-as-listed": words(
     "The products were added as they were listed.",
     "The list is in no order.",
-    "Powders first, then suspensions, emulsions and solutions, then adjuvants.",
+    "Conditioner first, then powders and granules, suspensions, emulsions, and adjuvants last.",
   ),
   "order-reversed": words(
     "The order was turned around.",
     "What dissolves easily keeps powders from getting wet.",
-    "Powders first, then suspensions, emulsions and solutions, then adjuvants.",
+    "Conditioner first, then powders and granules, suspensions, emulsions, and adjuvants last.",
   ),
   "adjuvant-first": words(
     "The adjuvant went in first.",
@@ -694,14 +694,14 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Adjuvants go in after the products.",
   ),
   "liquids-before-powders": words(
-    "The liquids went in before the powders and suspensions.",
+    "The emulsifiable concentrate went in before the powders and suspensions.",
     "Powders in an oily mix clump.",
-    "Powders first, then suspensions, then emulsions and solutions.",
+    "Powders first, then suspensions, then emulsions.",
   ),
-  "fertilizer-first": words(
-    "The liquid fertilizer went in first.",
-    "In salty water products may clump or separate.",
-    "Fertilizer goes in last, after a jar test.",
+  "conditioner-last": words(
+    "The water conditioner went in last.",
+    "The products are in the water before it can act.",
+    "The conditioner goes in first, before the products.",
   ),
   "powders-swapped": words(
     "The granules went in before the wettable powder.",

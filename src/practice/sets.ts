@@ -9,7 +9,7 @@ import {
 } from "./options.js";
 import { type PracticeProblem, practiceProblem, practiceTopics } from "./problem.js";
 import { MOST_SEED } from "./random.js";
-import { TOPICS } from "./topics/all.js";
+import { type PracticeTopic, TOPICS } from "./topics/all.js";
 
 /** Problems under one number, from easy to hard. */
 export interface PracticeSet {
@@ -106,9 +106,10 @@ function setOf(number: number, options: PracticeSetOptions): PracticeSet {
     (topic) => chosen.includes(topic) && TOPICS[topic].difficulty <= difficulty,
   );
   const length = most ?? topics.length;
-  // As many of each topic as of the others; of the first ones one more.
-  const inOrder = topics.flatMap((topic, at) =>
-    Array.from({ length: Math.ceil((length - at) / topics.length) }, () => topic),
+  // As many of each topic as of another; fewer problems than topics are spread from easy to hard.
+  const inOrder = Array.from(
+    { length },
+    (_, at) => topics[Math.floor((at * topics.length) / length)] as PracticeTopic,
   );
   const problems: PracticeProblem[] = [];
   let seeds = 0;

@@ -62,13 +62,12 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     },
   },
   kinds: {
+    "water-conditioner": "un acondicionador de agua",
     WP: "un polvo mojable (WP)",
     WG: "gránulos dispersables en agua (WG)",
     SC: "un concentrado en suspensión (SC)",
     EC: "un concentrado emulsionable (EC)",
-    SL: "un líquido soluble (SL)",
     adjuvant: "un adyuvante",
-    fertilizer: "un fertilizante líquido",
   },
   topics: {
     "rectangle-area": topic(
@@ -794,12 +793,12 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "order-as-listed": mistake(
       "Los productos se agregaron como están en la lista.",
       "La lista no tiene orden.",
-      "Primero los polvos, luego suspensiones, emulsiones y soluciones, y después los adyuvantes.",
+      "Primero el acondicionador, luego polvos y gránulos, suspensiones y emulsiones, y al final los adyuvantes.",
     ),
     "order-reversed": mistake(
       "El orden se puso al revés.",
       "Lo que se disuelve fácil no deja que los polvos se mojen.",
-      "Primero los polvos, luego suspensiones, emulsiones y soluciones, y después los adyuvantes.",
+      "Primero el acondicionador, luego polvos y gránulos, suspensiones y emulsiones, y al final los adyuvantes.",
     ),
     "adjuvant-first": mistake(
       "El adyuvante se puso primero.",
@@ -807,14 +806,14 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Los adyuvantes van después de los productos.",
     ),
     "liquids-before-powders": mistake(
-      "Los líquidos se pusieron antes que los polvos y las suspensiones.",
+      "El concentrado emulsionable se puso antes que los polvos y las suspensiones.",
       "Los polvos en una mezcla aceitosa forman grumos.",
-      "Primero los polvos, luego las suspensiones, y después emulsiones y soluciones.",
+      "Primero los polvos, luego las suspensiones, y después las emulsiones.",
     ),
-    "fertilizer-first": mistake(
-      "El fertilizante líquido se puso primero.",
-      "En agua salada los productos pueden hacer grumos o separarse.",
-      "El fertilizante va al último, después de una prueba en frasco.",
+    "conditioner-last": mistake(
+      "El acondicionador de agua se puso al último.",
+      "Los productos ya están en el agua antes de que actúe.",
+      "El acondicionador va primero, antes de los productos.",
     ),
     "powders-swapped": mistake(
       "Los gránulos se pusieron antes que el polvo mojable.",

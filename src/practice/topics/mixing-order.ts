@@ -3,17 +3,17 @@ import { choice, list, object } from "../../units/fields.js";
 import { type AnyTopic, topic } from "./topic.js";
 
 /** A kind of product that a class meets, by its code. */
-export type MixingKind = "WP" | "WG" | "SC" | "EC" | "SL" | "adjuvant" | "fertilizer";
+export type MixingKind = "water-conditioner" | "WP" | "WG" | "SC" | "EC" | "adjuvant";
 
 interface Mixing {
-  /** The kinds of the products, each once: 2 to 7 of them. */
+  /** The kinds of the products, each once: 2 to 6 of them. */
   readonly products: readonly MixingKind[];
 }
 
-// In the order of mixing: one for a step.
-const KINDS: readonly MixingKind[] = ["WP", "WG", "SC", "EC", "SL", "adjuvant", "fertilizer"];
+// In the order of mixing. Kinds that guides put in different places are left out: soluble liquids and fertilizers.
+const KINDS: readonly MixingKind[] = ["water-conditioner", "WP", "WG", "SC", "EC", "adjuvant"];
 
-const LETTERS = "ABCDEFG";
+const LETTERS = "ABCDEF";
 
 /** The letter of a product, by its place in the list. */
 export function letterOf(at: number): string {
@@ -50,11 +50,11 @@ export const MIXING_ORDER: AnyTopic = /* @__PURE__ */ topic<Mixing>({
   fields: object<Mixing>(
     {
       products: list(
-        "The kinds of the products, each once: 2 to 7 of them.",
+        "The kinds of the products, each once: 2 to 6 of them.",
         choice("A kind of product.", KINDS),
         {
           least: 2,
-          most: 7,
+          most: 6,
         },
       ),
     },
@@ -81,8 +81,8 @@ export const MIXING_ORDER: AnyTopic = /* @__PURE__ */ topic<Mixing>({
     "order-as-listed": { instead: [...LETTERS].slice(0, given.products.length).join("") },
     "order-reversed": { instead: [...orderOf(given)].reverse().join("") },
     "adjuvant-first": { instead: withFirst(given, ["adjuvant"]) },
-    "liquids-before-powders": { instead: withFirst(given, ["EC", "SL"]) },
-    "fertilizer-first": { instead: withFirst(given, ["fertilizer"]) },
+    "liquids-before-powders": { instead: withFirst(given, ["EC"]) },
+    "conditioner-last": { instead: withFirst(given, ["WP", "WG", "SC", "EC", "adjuvant"]) },
     "powders-swapped": { instead: withFirst(given, ["WG"]) },
   }),
 });

@@ -64,7 +64,7 @@ const SOLVERS: Record<PracticeTopic, (given: Given) => number> = {
   "timed-speed": (g) => si(g.distance) / si(g.time),
   "strip-reading": (g) => ((si(g.caught) / si(g.time)) * si(g.walk)) / STRIPS[unitOf(g.caught)],
   "season-limit": (g) => Math.floor(si(g.limit) / si(g.rate) - si(g.done) + 1e-9),
-  // In the order of the guide that the library follows: powders, suspensions, emulsions, solutions, adjuvants, fertilizers.
+  // Checked by the order of Oklahoma State University Extension, "Herbicide Mixing Order".
   "mixing-order": () => Number.NaN,
   "boom-catch": (g) => mean(g.catches) / si(g.time) / (si(g.speed) * si(g.width)),
   "nozzle-check": (g) => {
@@ -152,9 +152,9 @@ describe.each(CASES)("practice problems on %s in %s units", (topic, units) => {
   it("have the answer that plain arithmetic gives", () => {
     for (const { given, answer, problem } of problems) {
       if (topic === "mixing-order") {
-        const order = ["WP", "WG", "SC", "EC", "SL", "adjuvant", "fertilizer"];
+        const order = ["water-conditioner", "WP", "WG", "SC", "EC", "adjuvant"];
         const codes = [...String(answer)].map(
-          (letter) => (given.products as string[])["ABCDEFG".indexOf(letter)],
+          (letter) => (given.products as string[])["ABCDEF".indexOf(letter)],
         );
         expect(codes).toEqual(order.filter((code) => codes.includes(code)));
         expect(codes.length).toBe((given.products as string[]).length);
