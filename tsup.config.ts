@@ -133,6 +133,7 @@ export default defineConfig({
     )) as typeof import("./src/schema/index.ts");
     const files = {
       "plan-input": built.planInputSchema(),
+      "batch-input": built.batchInputSchema(),
       "calibration-record": built.calibrationRecordSchema(),
     };
     for (const [name, schema] of Object.entries(files)) {

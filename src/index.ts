@@ -123,8 +123,12 @@ export {
   whatChanged,
 } from "./output-rate/index.js";
 export {
+  type AnyPlan,
   type ApplicationKind,
   type ApplicationRecord,
+  type BatchInput,
+  type BatchPlan,
+  type BatchReconciliation,
   CAUTIONS,
   type Caution,
   type CompositeShape,
@@ -190,7 +194,10 @@ export {
   type AreaRate,
   activeIngredientRate,
   type Bags,
+  type BatchSize,
+  type BatchVolume,
   bagsFor,
+  batchVolume,
   type Carrier,
   carrierFor,
   checkLabel,

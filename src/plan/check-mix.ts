@@ -1,19 +1,24 @@
 import { longestCount } from "../household/measure-out.js";
+import type { Carrier } from "../tank-mix/carrier.js";
 import { mixStrengthOf } from "../tank-mix/strength.js";
 import { moreThan } from "../units/decide.js";
 import { orderOf, ratioOf } from "../units/quantity.js";
 import type { Volume } from "../units/types.js";
 import type { PlanInput } from "./input.js";
-import type { Mix, PlannedLoad } from "./result.js";
+import type { LoadOf, LoadProduct } from "./result.js";
 import type { Thresholds } from "./thresholds.js";
 import { asPercent, type Warning, warning } from "./warnings.js";
 
+/** What of a job's input its mix is checked by. */
+type MixSource = Pick<PlanInput, "sprayer" | "addedWater">;
+type Loads = readonly LoadOf<LoadProduct>[];
+
 /** What a careful colleague would say of the mix and its loads. */
 export function mixWarnings(
-  input: PlanInput,
-  carrier: Mix["carrier"],
-  loads: readonly PlannedLoad[],
-  thresholds: Thresholds,
+  input: MixSource,
+  carrier: Carrier,
+  loads: Loads,
+  thresholds: Pick<Thresholds, "lastLoadPercent">,
 ): Warning[] {
   return [
     ...tankWarnings(input, carrier.total, loads),
@@ -24,11 +29,7 @@ export function mixWarnings(
   ];
 }
 
-function tankWarnings(
-  { sprayer: { tank } }: PlanInput,
-  total: Volume,
-  loads: readonly PlannedLoad[],
-): Warning[] {
+function tankWarnings({ sprayer: { tank } }: MixSource, total: Volume, loads: Loads): Warning[] {
   if (orderOf(total, tank) !== 1) return [];
   return [
     warning(
@@ -46,10 +47,7 @@ const LARGE_RESERVE_PERCENT = 50;
 const LARGE_LINES_PERCENT = 25;
 
 /** Mix that isn't meant for the plot: a reserve out of proportion, lines that hold as much as a tank. */
-function spareWarnings(
-  { sprayer: { tank } }: PlanInput,
-  { sprayed, reserve, lines }: Mix["carrier"],
-): Warning[] {
+function spareWarnings({ sprayer: { tank } }: MixSource, { sprayed, reserve, lines }: Carrier): Warning[] {
   const warnings: Warning[] = [];
   const [spare, held] = [100 * ratioOf(reserve, sprayed), 100 * ratioOf(lines, tank)];
   if (moreThan(spare, LARGE_RESERVE_PERCENT))
@@ -58,7 +56,7 @@ function spareWarnings(
         "reserve-large",
         "warning",
         "reserve",
-        "The reserve is {reserve} for a plot that takes {sprayed}: that much product would be left over. " +
+        "The reserve is {reserve} for a job that takes {sprayed}: that much product would be left over. " +
           "Check the reserve and its unit.",
         { reserve, sprayed, percent: asPercent(spare) },
       ),
@@ -76,7 +74,7 @@ function spareWarnings(
   return warnings;
 }
 
-function lastLoadWarnings(loads: readonly PlannedLoad[], { lastLoadPercent }: Thresholds): Warning[] {
+function lastLoadWarnings(loads: Loads, { lastLoadPercent }: Pick<Thresholds, "lastLoadPercent">): Warning[] {
   const [first, last] = [loads[0], loads[loads.length - 1]];
   if (first === undefined || last === undefined || first === last) return [];
   const percent = 100 * ratioOf(last.carrier, first.carrier);
@@ -92,7 +90,7 @@ function lastLoadWarnings(loads: readonly PlannedLoad[], { lastLoadPercent }: Th
   ];
 }
 
-function waterWarnings({ addedWater }: PlanInput, mix: Volume): Warning[] {
+function waterWarnings({ addedWater }: MixSource, mix: Volume): Warning[] {
   if (addedWater === undefined) return [];
   const { strength, weakBy } = mixStrengthOf({ mix, addedWater });
   if (weakBy.value === 0) return [];
@@ -109,7 +107,7 @@ function waterWarnings({ addedWater }: PlanInput, mix: Volume): Warning[] {
 }
 
 /** What the doses give rise to; doses that are alike are reported once. */
-function doseWarnings(loads: readonly PlannedLoad[]): Warning[] {
+function doseWarnings(loads: Loads): Warning[] {
   const warnings = new Map<string, Warning>();
   for (const [i, load] of loads.entries())
     for (const [k, { name, amount, measured }] of load.products.entries()) {

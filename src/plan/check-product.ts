@@ -4,65 +4,34 @@ import { type LabelInput, labelFindingsOf, ratesOf } from "../tank-mix/label-lim
 import {
   isRange,
   type LabelRate,
-  ownAreaUnit,
+  ownUnitOr,
   rateUsed,
   type SingleRate,
   sizesFor,
 } from "../tank-mix/label-rate.js";
 import { unusualFindingsOf } from "../tank-mix/unusual.js";
-import type { Check } from "../units/check.js";
 import { convertValue, inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { ratioOf } from "../units/quantity.js";
 import { resolveUnit } from "../units/resolve.js";
 import type { Concentration, MassRate, Quantity, Unit, VolumeRate, VolumeUnit } from "../units/types.js";
 import type { PlanInput, Product } from "./input.js";
+import type { KnownMix } from "./mix.js";
 import { plotNames } from "./plot.js";
 import type { JobArea, PlotAreas } from "./plot-areas.js";
+import { singlesOf } from "./rates-fit.js";
 import type { ProductTotal } from "./result.js";
 import { asPercent, type Warning, warning } from "./warnings.js";
 
-/** Notes the rates that ask for rows or for ground where the plot has none. */
-export function ratesFitPlot(products: readonly Product[], area: JobArea, check: Check): void {
-  products.forEach((product, i) => {
-    for (const [at, rate] of ratesOf(product)) {
-      // What was used is held against the season's limit only.
-      if (at === "soFar.rate" && product.label?.seasonMax === undefined) continue;
-      for (const [end, single] of rate === undefined ? [] : singlesOf(rate))
-        for (const size of sizesFor(single))
-          if ((size === "ground" || size === "rowLength") && area[size] === undefined)
-            check.fault(
-              "conflict",
-              size === "ground" ? "rate-needs-ground" : "rate-needs-rows",
-              joinPath(joinPath(`products[${i}]`, at), end),
-              size === "ground"
-                ? "This rate is per area of ground, and the ground of this plot isn't known. Enter the row spacing or the ground area."
-                : "This rate is per length of row, and this plot isn't in rows. Choose a plot in rows, or a rate per area.",
-            );
-    }
-  });
-}
-
-function singlesOf(rate: LabelRate): readonly (readonly [end: string, rate: SingleRate])[] {
-  return isRange(rate)
-    ? [
-        ["low", rate.low],
-        ["high", rate.high],
-        ["chosen", rate.chosen],
-      ]
-    : [["", rate]];
-}
-
-/** What one plot gets of a product: its areas, the output rate there, and the rate that comes to. */
-export interface PlotDose {
+/** What one place gets of a product: its sizes, and the rate that it comes to there. */
+export interface PlaceDose {
   /** The plot's name; nothing where the plots are one. */
   readonly name?: string | undefined;
-  readonly areas: Pick<PlotAreas, "treated" | "ground" | "rowLength">;
-  readonly carrierRate: VolumeRate;
+  readonly sizes: KnownMix["sizes"];
   readonly rate: LabelRate;
 }
 
-/** What a product's label has against the job, and what its name and its figures may lead to. Trusts its input. */
+/** What a product's label has against the job on its plots, and what its name and its figures may lead to. Trusts its input. */
 export function productWarnings(
   product: Product,
   i: number,
@@ -71,17 +40,37 @@ export function productWarnings(
   rate: VolumeRate,
   { strength }: ProductTotal,
 ): Warning[] {
-  const at = `products[${i}]`;
-  const { name, form, bulkDensity } = product;
-  const unusual = unusualFindingsOf({ rate: product.rate, strength, bulkDensity });
   const names = plotNames(plot);
   const doses = dosesOnPlots(product, area, names, rate, strength);
   return [
+    ...dosesWarnings(product, i, doses, strength),
+    ...unevenWarnings(product, `products[${i}]`, area, names),
+  ];
+}
+
+/** What a product's label has against these doses, and what its name and its figures may lead to. Trusts its input. */
+export function dosesWarnings(
+  product: Product,
+  i: number,
+  doses: readonly PlaceDose[],
+  strength: Concentration,
+): Warning[] {
+  const at = `products[${i}]`;
+  const { name, form, bulkDensity } = product;
+  const unusual = unusualFindingsOf({ rate: product.rate, strength, bulkDensity });
+  return [
     ...unusual.map((finding) => ofProduct(finding, at, { product: name })),
     ...labelWarnings(product, at, doses),
-    ...unevenWarnings(product, at, area, names),
     ...ouncesWarnings(name, form, at),
   ];
+}
+
+/** A plot's sizes, for what a label says of it. */
+export function sizesOnPlot(
+  { treated, ground, rowLength }: Pick<PlotAreas, "treated" | "ground" | "rowLength">,
+  carrierRate: VolumeRate,
+): PlaceDose["sizes"] {
+  return { carrierRate, area: treated, ground, rowLength };
 }
 
 /**
@@ -94,16 +83,15 @@ function dosesOnPlots(
   names: readonly string[],
   carrierRate: VolumeRate,
   strength: Concentration,
-): PlotDose[] {
+): PlaceDose[] {
   const { rate } = product;
   if (plots.length === 1 || !ratesOf(product).some(([, one]) => one !== undefined && dependsOnPlot(one)))
-    return [{ areas: together, carrierRate, rate }];
+    return [{ sizes: sizesOnPlot(together, carrierRate), rate }];
   const [single] = rateUsed(rate, "");
-  const applied = ratePerArea(strength, carrierRate, ownAreaUnit(single));
+  const applied = ratePerArea(strength, carrierRate, single);
   return plots.map((areas, i) => ({
     name: names[i] as string,
-    areas,
-    carrierRate,
+    sizes: sizesOnPlot(areas, carrierRate),
     rate: isRange(rate) ? { ...rate, chosen: applied } : applied,
   }));
 }
@@ -114,44 +102,34 @@ function dependsOnPlot(rate: LabelRate): boolean {
   );
 }
 
-/** What a strength of the mix comes to per treated area. */
+/** What a strength of the mix comes to per treated area, in the unit of a rate where that is per area. */
 function ratePerArea(
   strength: Concentration,
   carrierRate: VolumeRate,
-  unit: Unit | undefined,
+  like: SingleRate,
 ): VolumeRate | MassRate {
   const { over, per } = resolveUnit(strength.unit);
   const { per: area } = resolveUnit(carrierRate.unit);
   const direct = `${over}/${area}` as Unit;
   const value = strength.value * inUnit(carrierRate, `${per as VolumeUnit}/${area}` as VolumeRate["unit"]);
-  const own = unit ?? direct;
-  return { value: convertValue(value, direct, own), unit: own } as VolumeRate | MassRate;
+  const unit = ownUnitOr(like, direct);
+  return { value: convertValue(value, direct, unit), unit } as VolumeRate | MassRate;
 }
 
 /** What the label has against a product on each of these plots; of like findings that on the plot where it is furthest off. */
 export function labelWarnings(
   { name, form, label, soFar }: Product,
   at: string,
-  doses: readonly PlotDose[],
+  doses: readonly PlaceDose[],
 ): Warning[] {
   const found = new Map<
     string,
     { readonly finding: LabelFinding; readonly off: number; readonly plot: string }
   >();
-  for (const { areas, carrierRate, rate, name: plot = "" } of doses) {
+  for (const { sizes, rate, name: plot = "" } of doses) {
     // A single rate without limits was checked when its amount was worked out.
     if (label === undefined && soFar === undefined && !isRange(rate)) continue;
-    const { treated: area, ground, rowLength } = areas;
-    const input: LabelInput = {
-      rate,
-      form,
-      carrierRate,
-      label: label ?? {},
-      area,
-      ground,
-      rowLength,
-      soFar,
-    };
+    const input: LabelInput = { rate, form, ...sizes, label: label ?? {}, soFar };
     for (const finding of labelFindingsOf(input, at)) {
       const off = offBy(finding);
       const before = found.get(finding.code);

@@ -1,8 +1,8 @@
 import { checked } from "../units/check.js";
 import { type ObjectField, object } from "../units/fields.js";
 import { type Difference, differences, resultsOf } from "./differences.js";
-import { PLAN } from "./read-plan.js";
-import type { Plan } from "./result.js";
+import { ANY_PLAN } from "./read-plan.js";
+import type { AnyPlan } from "./result.js";
 import type { WarningCode } from "./warnings.js";
 
 /** What changed from one plan to another. */
@@ -46,17 +46,23 @@ export interface PlanComparison {
  * console.log(results.map(({ path }) => path).join(" ")); // rate carrier.sprayed carrier.total totals.products[0].strength
  * ```
  */
-export function comparePlans(before: Plan, after: Plan): PlanComparison {
+export function comparePlans(before: AnyPlan, after: AnyPlan): PlanComparison {
   return comparisonOf(checked({ before, after }, TWO_PLANS));
 }
 
-const TWO_PLANS: ObjectField<{ readonly before: Plan; readonly after: Plan }> = /* @__PURE__ */ object({
-  before: PLAN,
-  after: PLAN,
+const TWO_PLANS: ObjectField<{ readonly before: AnyPlan; readonly after: AnyPlan }> = /* @__PURE__ */ object({
+  before: ANY_PLAN,
+  after: ANY_PLAN,
 });
 
-function comparisonOf({ before, after }: { readonly before: Plan; readonly after: Plan }): PlanComparison {
-  const codes = (plan: Plan): WarningCode[] => [...new Set(plan.warnings.map(({ code }) => code))];
+function comparisonOf({
+  before,
+  after,
+}: {
+  readonly before: AnyPlan;
+  readonly after: AnyPlan;
+}): PlanComparison {
+  const codes = (plan: AnyPlan): WarningCode[] => [...new Set(plan.warnings.map(({ code }) => code))];
   const [first, second] = [codes(before), codes(after)];
   const results = differences(resultsOf(before), resultsOf(after), "");
   return {
@@ -68,6 +74,6 @@ function comparisonOf({ before, after }: { readonly before: Plan; readonly after
   };
 }
 
-function fillsOf({ loads }: Plan): object {
+function fillsOf({ loads }: AnyPlan): object {
   return { loads: loads.map(({ carrier }) => ({ carrier })) };
 }

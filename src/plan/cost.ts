@@ -3,8 +3,8 @@ import { type Decimal, decimal } from "../units/exact.js";
 import { unitsLike } from "../units/systems.js";
 import type { Quantity, TreatedArea } from "../units/types.js";
 import type { PlanInput } from "./input.js";
-import { DEFAULT_DECIMALS, type PlanCost, type Price } from "./money.js";
-import type { Plan } from "./result.js";
+import { DEFAULT_DECIMALS, type MixCost, type PlanCost, type Price } from "./money.js";
+import type { LoadAmount, MixOf, Plan } from "./result.js";
 
 // big.js: round half up.
 const HALF_UP = 1;
@@ -14,18 +14,40 @@ export function planCost(
   input: PlanInput,
   { area, loads, totals }: Pick<Plan, "area" | "loads" | "totals">,
 ): PlanCost | undefined {
+  const costs = costsOf(input, { loads, totals });
+  if (costs === undefined) return undefined;
+  const { total, places } = costs;
+  const plots = area.plots.map(({ treated }) => inUnit(treated, "m2"));
+  return {
+    ...costs.cost,
+    plots: shared(total, plots, places).map((share) => share.toNumber()),
+    perArea: perArea(total, area.treated, places),
+  };
+}
+
+/** The cost of a mix; nothing where no price is given. Trusts its input. */
+export function mixCost(input: Priced, mix: PricedMix): MixCost | undefined {
+  return costsOf(input, mix)?.cost;
+}
+
+type Priced = Pick<PlanInput, "products" | "currency">;
+type PricedMix = Pick<MixOf<LoadAmount, object>, "loads" | "totals">;
+
+function costsOf(
+  input: Priced,
+  { loads, totals }: PricedMix,
+): { readonly cost: MixCost; readonly total: Decimal; readonly places: number } | undefined {
   if (input.products.every(({ price }) => price === undefined)) return undefined;
   const { code = "", decimals: places = DEFAULT_DECIMALS } = input.currency ?? {};
   const priced = input.products.flatMap(({ name, price }, i) => {
     if (price === undefined) return [];
     const { amount } = totals.products[i] as (typeof totals.products)[number];
     const total = costOf(amount, price).round(places, HALF_UP);
-    const weights = loads.map((load) => (load.products[i] as (typeof load.products)[number]).amount.value);
+    const weights = loads.map((load) => (load.products[i] as LoadAmount).amount.value);
     return [{ name, total, shares: shared(total, weights, places) }];
   });
   const total = sumOf(priced.map((product) => product.total));
-  const plots = area.plots.map(({ treated }) => inUnit(treated, "m2"));
-  return {
+  const cost = {
     currency: { code, decimals: places },
     loads: loads.map((_, at) => ({
       products: priced.map(({ name, shares }) => ({ name, cost: (shares[at] as Decimal).toNumber() })),
@@ -33,10 +55,9 @@ export function planCost(
     })),
     products: priced.map(({ name, total }) => ({ name, cost: total.toNumber() })),
     total: total.toNumber(),
-    plots: shared(total, plots, places).map((share) => share.toNumber()),
-    perArea: perArea(total, area.treated, places),
     notPriced: input.products.filter(({ price }) => price === undefined).map(({ name }) => name),
   };
+  return { cost, total, places };
 }
 
 function costOf(amount: Quantity, { amount: money, per }: Price): Decimal {

@@ -4,7 +4,7 @@ import { compareDecided } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { isUnit } from "../units/resolve.js";
 import type { Quantity } from "../units/types.js";
-import type { Plan } from "./result.js";
+import type { AnyPlan } from "./result.js";
 
 /** A value of a job or a plan. */
 export type ComparedValue = Quantity | number | string | boolean | null;
@@ -22,17 +22,24 @@ export interface Difference {
 }
 
 /** What a plan comes to, for comparing. */
-export function resultsOf({ area, rate, carrier, loads, totals, leftover, cost }: Plan): object {
-  const { treated, ground, fraction } = area;
+export function resultsOf(plan: AnyPlan): object {
+  const { rate, carrier, loads, totals, leftover, cost } = plan;
   return {
-    area: { treated, ground, fraction },
+    ...sizeOf(plan),
     rate,
     carrier,
     loads: loads.length,
     totals: { products: totals.products.map(({ amount, strength }) => ({ amount, strength })) },
     leftover,
-    cost: cost && { total: cost.total, perArea: cost.perArea },
+    cost: cost && { total: cost.total, ...("perArea" in cost && { perArea: cost.perArea }) },
   };
+}
+
+function sizeOf(plan: AnyPlan): object {
+  if (!("area" in plan))
+    return { carrierPerCount: plan.carrierPerCount, carrierPerLength: plan.carrierPerLength };
+  const { treated, ground, fraction } = plan.area;
+  return { area: { treated, ground, fraction } };
 }
 
 /** Where two trees of data differ. */

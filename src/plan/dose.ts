@@ -15,8 +15,8 @@ import { inUnit } from "../units/convert.js";
 import { orderOf } from "../units/quantity.js";
 import { unitsLike } from "../units/systems.js";
 import type { Mass, TreatedArea, Volume } from "../units/types.js";
-import type { PlanInput, Product } from "./input.js";
-import type { DoseMeasure, MixLoad, PlannedLoad } from "./result.js";
+import type { Product } from "./input.js";
+import type { DoseMeasure, LoadAmount, LoadOf, LoadProduct } from "./result.js";
 
 /** How one dose is measured: what `measureOut` is asked, and what it took to get there. */
 export interface DoseRequest {
@@ -33,7 +33,7 @@ export function doseRequest(
   amount: Volume | Mass,
   { bulkDensity, labelPermitsDilution }: Product,
   tools: Tools,
-  area: TreatedArea,
+  area: TreatedArea | undefined,
 ): DoseRequest {
   // A label's rate is a maximum: no dose in a plan is measured over it.
   const rule = "never-over";
@@ -42,15 +42,12 @@ export function doseRequest(
     const volume = volumeFilled({ mass: amount as Mass, bulkDensity });
     return { input: { amount: volume, tools, rule, labelPermitsDilution }, volume, scaleAssumed: false };
   }
-  // Per acre or hectare, as labels have rates.
-  const { landArea } = unitsLike(area.unit);
-  const perArea: TreatedArea = { value: inUnit(area, landArea), unit: landArea, of: "treated" };
   return {
     input: {
       amount,
       tools: needsScale ? scaleFor(amount as Mass) : tools,
       rule,
-      perArea,
+      perArea: area && onLand(area),
       labelPermitsDilution,
     },
     scaleAssumed: needsScale,
@@ -63,9 +60,18 @@ function scaleFor(amount: Mass): ToolSetName {
   return orderOf(amount, ordinary.least as Mass) === -1 ? "fine-scales" : "scales";
 }
 
+/** Per acre or hectare, as labels have rates. */
+function onLand(area: TreatedArea): TreatedArea {
+  const { landArea } = unitsLike(area.unit);
+  return { value: inUnit(area, landArea), unit: landArea, of: "treated" };
+}
+
 /** The loads of a mix with each dose as it is measured. Trusts its input. */
-export function measuredLoads(loads: readonly MixLoad[], { products, tools }: PlanInput): PlannedLoad[] {
-  const [first] = loads as readonly [MixLoad];
+export function measuredLoads<C extends { readonly area?: TreatedArea | undefined }>(
+  loads: readonly (LoadOf<LoadAmount> & C)[],
+  { products, tools }: { readonly products: readonly Product[]; readonly tools: Tools },
+): (LoadOf<LoadProduct> & C)[] {
+  const first = loads[0] as LoadOf<LoadAmount>;
   agreed(products, (check) => {
     for (const { amount } of first.products) if (!isWeight(amount)) kindIsMeasured(amount, tools, check);
   });
@@ -73,33 +79,28 @@ export function measuredLoads(loads: readonly MixLoad[], { products, tools }: Pl
   const effort = newEffort();
   // Full loads are alike: each different dose of a product is searched for once.
   const known = products.map(() => new Map<number, Known>());
-  const doseIn = (amount: Volume | Mass, i: number, area: TreatedArea): DoseMeasure => {
+  const doseIn = (amount: Volume | Mass, i: number, area: TreatedArea | undefined): DoseMeasure => {
     const doses = known[i] as Map<number, Known>;
     const before = doses.get(amount.value);
     // The area follows from the load, and the amount too: two areas for one amount differ by rounding.
-    // Stryker disable next-line ConditionalExpression: kept for the time alone
-    if (before?.area === area.value) return before.measured;
+    if (before !== undefined && before.area === area?.value) return before.measured;
     const request = doseRequest(amount, products[i] as Product, tools, area);
     const measured = measuredAs(request, doseOf(request.input, `products[${i}]`, effort));
-    // Stryker disable next-line ObjectLiteral: kept for the time alone
-    doses.set(amount.value, { area: area.value, measured });
+    doses.set(amount.value, { area: area?.value, measured });
     return measured;
   };
-  return loads.map((load) => {
-    const { number, carrier, water, pieces, area } = load;
-    const shares = load.products.map(({ name, amount }, i) => ({
+  return loads.map((load) => ({
+    ...load,
+    products: load.products.map(({ name, amount }, i) => ({
       name,
       amount,
-      measured: doseIn(amount, i, area),
-    }));
-    return pieces === undefined
-      ? { number, carrier, water, area, products: shares }
-      : { number, carrier, water, pieces, area, products: shares };
-  });
+      measured: doseIn(amount, i, load.area),
+    })),
+  }));
 }
 
 interface Known {
-  readonly area: number;
+  readonly area: number | undefined;
   readonly measured: DoseMeasure;
 }
 

@@ -1,4 +1,6 @@
 export { type ApplicationKind, MOST_RATES } from "./application.js";
+export type { SeasonTotal } from "./applied.js";
+export type { BatchInput, BatchSplit, BatchSprayer, JobInput } from "./batch-input.js";
 export { CAUTIONS, type Caution } from "./cautions.js";
 export { comparePlans, type PlanComparison } from "./compare.js";
 export type { ComparedValue, Difference } from "./differences.js";
@@ -14,7 +16,7 @@ export type {
   Sprayer,
 } from "./input.js";
 export { type MixInput, type MixSplit, planMix, type RowsOrPlots } from "./mix.js";
-export type { Currency, PlanCost, Price, ProductCost } from "./money.js";
+export type { Currency, MixCost, PlanCost, Price, ProductCost } from "./money.js";
 export { planApplication } from "./plan.js";
 export type { PlanStep } from "./plan-steps.js";
 export type {
@@ -34,8 +36,8 @@ export {
   type AppliedProduct,
   type Reconciliation,
   reconcile,
-  type SeasonTotal,
 } from "./reconcile.js";
+export type { BatchApplied, BatchReconciliation } from "./reconcile-batch.js";
 export {
   type ApplicationDetails,
   type ApplicationRecord,
@@ -43,11 +45,17 @@ export {
   readRecord,
 } from "./record.js";
 export type {
+  AnyPlan,
+  BatchPlan,
+  CoversArea,
+  CoversBatch,
   DoseMeasure,
   LoadAmount,
+  LoadOf,
   LoadProduct,
   Mix,
   MixLoad,
+  MixOf,
   Plan,
   PlannedLoad,
   ProductTotal,

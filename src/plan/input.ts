@@ -267,7 +267,7 @@ export const MIXING: Field<MixingRules> = /* @__PURE__ */ about(
 );
 
 /** How a mix is split where nothing is said. */
-export const DEFAULT_SPLIT: Split = "full-then-part";
+export const DEFAULT_SPLIT = "full-then-part";
 
 /** A whole spray job, as a form collects it. */
 export interface PlanInput {

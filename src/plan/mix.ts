@@ -1,9 +1,16 @@
+import { joinPath } from "../errors.js";
 import { type Carrier, carrierOf, RESERVE, type Reserve } from "../tank-mix/carrier.js";
 import { leftoverAreaOf } from "../tank-mix/leftover.js";
 import { type LoadSplit, type LoadsInput, loadsOf } from "../tank-mix/loads.js";
 import { mixOf } from "../tank-mix/mix-loads.js";
 import { type MixingProduct, type MixingRules, mixingOrderOf } from "../tank-mix/mixing-order.js";
-import { type ProductAmount, type ProductInput, productAmountOf, sizesGiven } from "../tank-mix/product.js";
+import {
+  type JobSizes,
+  type ProductAmount,
+  type ProductInput,
+  productAmountOf,
+  sizesGiven,
+} from "../tank-mix/product.js";
 import { checked } from "../units/check.js";
 import {
   about,
@@ -30,7 +37,8 @@ import {
   type Sprayer,
 } from "./input.js";
 import { known } from "./plot-areas.js";
-import type { Mix } from "./result.js";
+import { rateIsNotCounted, singlesOf } from "./rates-fit.js";
+import type { LoadAmount, Mix, MixOf } from "./result.js";
 
 /** Whole rows, or plots of one size, to a load. */
 export interface RowsOrPlots {
@@ -95,7 +103,11 @@ const MIX_INPUT: ObjectField<MixInput> = /* @__PURE__ */ object<MixInput>(
     namesDiffer,
     ({ products = [], rate, area, ground, rowLength }, check) => {
       const sizes = { carrierRate: rate, area, ground, rowLength } as Partly<ProductInput>;
-      for (const product of products) sizesGiven(product.rate, sizes, check);
+      products.forEach(({ rate: given }, i) => {
+        const at = `products[${i}].rate`;
+        for (const [end, single] of singlesOf(given))
+          if (rateIsNotCounted(single, joinPath(at, end), check)) sizesGiven(single, sizes, check);
+      });
     },
   ],
 );
@@ -133,49 +145,70 @@ export function planMix(input: MixInput): Mix {
   return mixFor(checked(input, MIX_INPUT), { area: "area", split: "split" });
 }
 
-/** Where a caller has what can be at fault: the area, and the number of rows or plots. */
+/** Where a caller has what can be at fault: the size of the job, and the number of rows or plots. */
 export interface MixPlaces {
-  readonly area: string;
+  readonly size: string;
   readonly split: string;
 }
 
-/** What a job takes in all. */
-export interface MixAmounts {
+/** A mix whose volume is known, and what else of the job a product's rate may need. */
+export interface KnownMix {
   readonly carrier: Carrier;
-  /** Each product in the whole mix, unrounded. */
-  readonly amounts: readonly ProductAmount[];
+  readonly sizes: Omit<JobSizes, "form" | "carrier">;
+  readonly sprayer: Omit<Sprayer, "rowsPerPass">;
+  readonly products: readonly MixProduct[];
+  readonly split: MixSplit;
+  readonly mixing?: MixingRules | undefined;
 }
 
-/** What a job takes in all, before it is split into loads. Trusts its input. */
-export function amountsFor(job: MixInput, areaAt: string): MixAmounts {
-  const carrier = carrierOf(carrierInput(job), areaAt);
-  const amounts = job.products.map((product, i) =>
-    productAmountOf(productInput(product, job, carrier), `products[${i}].rate`),
+/** A job's mix, from its area and its output rate; `at` is the place of the area. Trusts its input. */
+export function mixOnArea(job: MixInput, at: string): KnownMix {
+  const { rate: carrierRate, area, ground, rowLength, sprayer, products, mixing } = job;
+  const { split = "full-then-part" } = job;
+  const carrier = carrierOf(carrierInput(job), at);
+  return { carrier, sizes: { carrierRate, area, ground, rowLength }, sprayer, products, split, mixing };
+}
+
+/** The mix of a job on an area. Trusts its input. */
+export function mixFor(job: MixInput, at: { readonly area: string; readonly split: string }): Mix {
+  const { rate } = job;
+  const covers = (volume: Volume) => ({ area: leftoverAreaOf({ volume, rate }) });
+  return mixInLoads(mixOnArea(job, at.area), covers, { size: at.area, split: at.split });
+}
+
+/** Each product in the whole mix, unrounded. Trusts its input. */
+export function amountsIn({ carrier, sizes, products }: KnownMix): ProductAmount[] {
+  return products.map((product, i) =>
+    productAmountOf(productInput(product, sizes, carrier), `products[${i}].rate`),
   );
-  return { carrier, amounts };
 }
 
-/** The mix of a job. Trusts its input. */
-export function mixFor(job: MixInput, at: MixPlaces): Mix {
-  const { products, rate, mixing } = job;
-  const { carrier, amounts } = amountsFor(job, at.area);
-  const { loads, total } = loadsOf(loadsInput(job, carrier), {
-    total: at.area,
+/** A mix split into its loads; `covers` says what a volume of it is enough for. Trusts its input. */
+export function mixInLoads<C extends object>(
+  job: KnownMix,
+  covers: (volume: Volume) => C,
+  at: MixPlaces,
+): MixOf<LoadAmount, C> {
+  const { products, carrier, mixing } = job;
+  const amounts = amountsIn(job);
+  const { loads, total } = loadsOf(loadsInput(job), {
+    total: at.size,
     leastLoad: "sprayer.leastLoad",
     pieces: at.split,
   });
   const mixed = mixOf({ loads, amounts: amounts.map(({ amount }) => amount) }, "products");
   const order = orderOf(products, mixing);
+  const { reserve, lines } = carrier;
   return {
     carrier,
-    loads: mixed.loads.map(({ carrier, water, pieces, amounts }, i) => {
-      const number = i + 1;
-      const area = leftoverAreaOf({ volume: carrier, rate });
-      const shares = products.map(({ name }, k) => ({ name, amount: amounts[k] as Volume | Mass }));
-      return pieces === undefined
-        ? { number, carrier, water, area, products: shares }
-        : { number, carrier, water, pieces, area, products: shares };
-    }),
+    loads: mixed.loads.map(({ carrier, water, pieces, amounts }, i) => ({
+      number: i + 1,
+      carrier,
+      water,
+      ...(pieces !== undefined && { pieces }),
+      ...covers(carrier),
+      products: products.map(({ name }, k) => ({ name, amount: amounts[k] as Volume | Mass })),
+    })),
     ...(order && { mixingOrder: order }),
     totals: {
       carrier: total,
@@ -185,11 +218,14 @@ export function mixFor(job: MixInput, at: MixPlaces): Mix {
         strength: (amounts[k] as ProductAmount).strength,
       })),
     },
-    leftover: leftoverOf(carrier, rate),
+    leftover: {
+      carrier: sumOf([reserve, lines]),
+      ...((reserve.value > 0 ? covers(reserve) : {}) as Partial<C>),
+    },
   };
 }
 
-/** What a job asks of the carrier's formula. */
+/** What a job on an area asks of the carrier's formula. */
 export function carrierInput({
   rate,
   area,
@@ -200,13 +236,16 @@ export function carrierInput({
 }
 
 /** What a product of a job asks of the product's formula. */
-export function productInput({ rate, form }: MixProduct, job: MixInput, { total }: Carrier): ProductInput {
-  const { area, ground, rowLength } = job;
-  return { rate, form, carrier: total, carrierRate: job.rate, area, ground, rowLength };
+export function productInput(
+  { rate, form }: MixProduct,
+  sizes: KnownMix["sizes"],
+  { total }: Carrier,
+): ProductInput {
+  return { rate, form, carrier: total, ...sizes };
 }
 
 /** What a job asks of the loads' formula. */
-export function loadsInput({ sprayer, split = "full-then-part" }: MixInput, carrier: Carrier): LoadsInput {
+export function loadsInput({ sprayer, split, carrier }: KnownMix): LoadsInput {
   const { tank, workingFill, leastLoad } = sprayer;
   return {
     total: carrier.total,
@@ -230,9 +269,4 @@ function orderOf(products: readonly MixProduct[], rules: MixingRules = {}): stri
   return mixingOrderOf({ ...rules, products: mixing }).map(
     ({ product }) => (products[product] as MixProduct).name,
   );
-}
-
-function leftoverOf({ reserve, lines }: Carrier, rate: VolumeRate): Mix["leftover"] {
-  const carrier = sumOf([reserve, lines]);
-  return reserve.value === 0 ? { carrier } : { carrier, area: leftoverAreaOf({ volume: reserve, rate }) };
 }

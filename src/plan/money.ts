@@ -42,10 +42,10 @@ export interface ProductCost {
 }
 
 /**
- * What the products of a job cost, of which the price is given. All amounts are decimals of the currency: each row and each
+ * What the products of a mix cost, of which the price is given. All amounts are decimals of the currency: each row and each
  * column adds up to its total exactly.
  */
-export interface PlanCost {
+export interface MixCost {
   /** The currency. */
   readonly currency: Currency;
   /** Each load's products, and what they come to. */
@@ -59,6 +59,12 @@ export interface PlanCost {
   readonly products: readonly ProductCost[];
   /** Everything. */
   readonly total: number;
+  /** The products without a price: what the total leaves out. */
+  readonly notPriced: readonly string[];
+}
+
+/** What the products of a job on an area cost. */
+export interface PlanCost extends MixCost {
   /** Each plot's part of the total, by treated area; reserve and lines are spread over all. */
   readonly plots: readonly number[];
   /** The total over the treated area, rounded: for reading, since a rounded quotient adds up to nothing. */
@@ -68,6 +74,4 @@ export interface PlanCost {
     /** The unit of area that it is for. */
     readonly per: AreaUnit;
   };
-  /** The products without a price: what the total leaves out. */
-  readonly notPriced: readonly string[];
 }

@@ -2,7 +2,8 @@ import { doseLines } from "../household/measure-out.js";
 import { volumeLines } from "../household/volume-of-weight.js";
 import { rateOfCalibration } from "../output-rate/calibration.js";
 import { linesOfMeasurement } from "../output-rate/measurement.js";
-import { linesOfCarrier } from "../tank-mix/carrier.js";
+import { linesOfBatch, volumeOfBatch } from "../tank-mix/batch-volume.js";
+import { linesOfCarrier, linesOfTotal } from "../tank-mix/carrier.js";
 import { linesOfLoads } from "../tank-mix/loads.js";
 import { linesOfAmount } from "../tank-mix/product.js";
 import { productInLoadsLines } from "../tank-mix/product-in-loads.js";
@@ -10,19 +11,20 @@ import { checked } from "../units/check.js";
 import { formulaLines } from "../units/formula-lines.js";
 import type { Mass, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
+import { batchMix } from "./batch.js";
 import { doseRequest } from "./dose.js";
 import type { Product } from "./input.js";
-import { carrierInput, loadsInput, type MixInput, productInput } from "./mix.js";
+import { carrierInput, type KnownMix, loadsInput, mixOnArea, productInput } from "./mix.js";
 import { mixInput } from "./plan.js";
 import { plotsOf } from "./plot.js";
 import { linesOfPlot } from "./plot-areas.js";
-import { PLAN } from "./read-plan.js";
-import type { LoadProduct, Plan, PlannedLoad } from "./result.js";
+import { ANY_PLAN } from "./read-plan.js";
+import type { AnyPlan, BatchPlan, LoadProduct, Plan } from "./result.js";
 
 /** The working of one step of a plan. */
 export interface PlanStep {
   /** Which step. */
-  readonly step: "area" | "rate" | "carrier" | "loads" | "product" | "dose";
+  readonly step: "area" | "rate" | "size" | "carrier" | "loads" | "product" | "dose";
   /** The product, for the steps that each product has. */
   readonly product?: string | undefined;
   /** The load's number, for a dose. */
@@ -53,12 +55,12 @@ export interface PlanStep {
  * console.log(planLines(plan).map((step) => step.step).join(" ")); // area rate carrier loads product dose
  * ```
  */
-export function planWorking(plan: Plan): PlanStep[] {
-  return stepsOfPlan(checked(plan, PLAN, "plan"));
+export function planWorking(plan: AnyPlan): PlanStep[] {
+  return stepsOfPlan(checked(plan, ANY_PLAN, "plan"));
 }
 
 /** The working of a plan. Trusts its input. */
-export function stepsOfPlan(plan: Plan): PlanStep[] {
+export function stepsOfPlan(plan: AnyPlan): PlanStep[] {
   return stepsOf(plan).map((step) => ({ ...step, lines: withoutRepeats(step.lines) }));
 }
 
@@ -74,16 +76,40 @@ function withoutRepeats(lines: readonly WorkingLine[]): WorkingLine[] {
   });
 }
 
-function stepsOf(plan: Plan): PlanStep[] {
-  const { input, area, rate, carrier } = plan;
-  const job = mixInput(input, area, rate);
+function stepsOf(plan: AnyPlan): PlanStep[] {
+  const { steps, mix } = "area" in plan ? stepsOnArea(plan) : stepsOfBatch(plan);
   return [
+    ...steps,
+    { step: "loads", lines: linesOfLoads(loadsInput(mix)) },
+    ...plan.input.products.flatMap((product, i) => productSteps(plan, mix, product, i)),
+  ];
+}
+
+/** The steps up to the mix in all, and that mix. */
+interface StepsToMix {
+  readonly steps: readonly PlanStep[];
+  readonly mix: KnownMix;
+}
+
+function stepsOnArea(plan: Plan): StepsToMix {
+  const { input, area, rate } = plan;
+  const job = mixInput(input, area, rate);
+  const steps: readonly PlanStep[] = [
     { step: "area", lines: areaLines(plan) },
     { step: "rate", lines: linesOfMeasurement(rateOfCalibration(input.calibration)) },
     { step: "carrier", lines: linesOfCarrier(carrierInput(job)) },
-    { step: "loads", lines: linesOfLoads(loadsInput(job, carrier)) },
-    ...input.products.flatMap((product, i) => productSteps(plan, job, product, i)),
   ];
+  return { steps, mix: mixOnArea(job, "plot") };
+}
+
+function stepsOfBatch({ input, carrier }: BatchPlan): StepsToMix {
+  const { size, sprayer, reserve } = input;
+  const spare = { lineVolume: sprayer.lineVolume, reserve };
+  const steps: readonly PlanStep[] = [
+    { step: "size", lines: linesOfBatch(size) },
+    { step: "carrier", lines: linesOfTotal(carrier.sprayed, spare) },
+  ];
+  return { steps, mix: batchMix(input, volumeOfBatch(size)) };
 }
 
 function areaLines({ input, area }: Plan): WorkingLine[] {
@@ -101,8 +127,8 @@ function areaLines({ input, area }: Plan): WorkingLine[] {
   return [...lines, ...total];
 }
 
-function productSteps(plan: Plan, job: MixInput, product: Product, i: number): PlanStep[] {
-  const amount = linesOfAmount(productInput(product, job, plan.carrier));
+function productSteps(plan: AnyPlan, { sizes, carrier }: KnownMix, product: Product, i: number): PlanStep[] {
+  const amount = linesOfAmount(productInput(product, sizes, carrier));
   const { result } = amount[amount.length - 1] as WorkingLine;
   const shares = productInLoadsLines(result as Volume | Mass, plan.loads);
   const doses = differentDoses(plan.loads, i);
@@ -125,9 +151,9 @@ function productSteps(plan: Plan, job: MixInput, product: Product, i: number): P
 
 // Full loads are alike: the working of one of them is enough.
 function differentDoses(
-  loads: readonly PlannedLoad[],
+  loads: AnyPlan["loads"],
   i: number,
-): { readonly load: PlannedLoad; readonly dose: LoadProduct }[] {
+): { readonly load: AnyPlan["loads"][number]; readonly dose: LoadProduct }[] {
   const seen = new Set<number>();
   return loads.flatMap((load) => {
     const dose = load.products[i] as LoadProduct;
@@ -138,9 +164,9 @@ function differentDoses(
 }
 
 function linesOfDose(
-  { input }: Plan,
+  { input }: AnyPlan,
   product: Product,
-  { area }: PlannedLoad,
+  { area }: AnyPlan["loads"][number],
   { amount, measured }: LoadProduct,
 ): WorkingLine[] {
   const { input: asked, volume } = doseRequest(amount, product, input.tools, area);

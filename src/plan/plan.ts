@@ -3,18 +3,21 @@ import type { Measurement } from "../output-rate/measurement.js";
 import { agreed, type Check, checked } from "../units/check.js";
 import { orderOf } from "../units/quantity.js";
 import type { VolumeRate } from "../units/types.js";
+import { planOfBatch } from "./batch.js";
+import { type BatchInput, JOB_INPUT, type JobInput } from "./batch-input.js";
 import { CAUTIONS } from "./cautions.js";
 import { areaWarnings } from "./check-area.js";
 import { calibrationWarnings } from "./check-calibration.js";
 import { mixWarnings } from "./check-mix.js";
-import { productWarnings, ratesFitPlot } from "./check-product.js";
+import { productWarnings } from "./check-product.js";
 import { planCost } from "./cost.js";
 import { measuredLoads } from "./dose.js";
-import { DEFAULT_SPLIT, PLAN_INPUT, type PlanInput } from "./input.js";
+import { DEFAULT_SPLIT, type PlanInput } from "./input.js";
 import { type MixInput, mixFor, type RowsOrPlots } from "./mix.js";
 import { equalRows, type Plot, plotsOf } from "./plot.js";
 import { areasOfJob, type JobArea, type PlotAreas } from "./plot-areas.js";
-import type { Plan, ProductTotal } from "./result.js";
+import { ratesFitPlot } from "./rates-fit.js";
+import type { AnyPlan, BatchPlan, Plan, ProductTotal } from "./result.js";
 import { thresholdsOf } from "./thresholds.js";
 
 /**
@@ -49,11 +52,19 @@ import { thresholdsOf } from "./thresholds.js";
  * console.log(plan.loads.map((load) => load.products[0]?.amount.value)); // [ 6.4, 1.6 ]
  * ```
  */
-export function planApplication(input: PlanInput): Plan {
-  return planFor(checked(input, PLAN_INPUT));
+export function planApplication(input: PlanInput): Plan;
+export function planApplication(input: BatchInput): BatchPlan;
+export function planApplication(input: JobInput): AnyPlan;
+export function planApplication(input: JobInput): AnyPlan {
+  return planOfJob(checked(input, JOB_INPUT));
 }
 
-/** The plan of a job. Trusts its input. */
+/** The plan of a job of any size. Trusts its input. */
+export function planOfJob(job: JobInput): AnyPlan {
+  return "size" in job ? planOfBatch(job) : planFor(job);
+}
+
+/** The plan of a job on an area. Trusts its input. */
 export function planFor(input: PlanInput): Plan {
   const area = areasOfJob(input.plot);
   const calibrated = rateOfCalibration(input.calibration, "calibration");

@@ -1,12 +1,12 @@
 import { type Check, checked, Field } from "../units/check.js";
 import { asGiven } from "../units/fields.js";
 import { type VersionField, version } from "../units/version-field.js";
+import { JOB_INPUT } from "./batch-input.js";
 import { differences, resultsOf } from "./differences.js";
-import { PLAN_INPUT } from "./input.js";
-import { planFor } from "./plan.js";
-import type { Plan } from "./result.js";
+import { planOfJob } from "./plan.js";
+import type { AnyPlan, LoadOf, LoadProduct } from "./result.js";
 
-const OBJECT: Field<Plan> = /* @__PURE__ */ asGiven<Plan>("A finished plan.");
+const OBJECT: Field<AnyPlan> = /* @__PURE__ */ asGiven<AnyPlan>("A finished plan.");
 
 const VERSION: VersionField<1> = version(
   "The version of this layout. A reader refuses one that it does not know.",
@@ -14,8 +14,8 @@ const VERSION: VersionField<1> = version(
 );
 
 /** A finished plan, which may have been saved and changed: it is worked out again from its input, and must be what comes out. */
-class PlanField extends Field<Plan> {
-  read(input: unknown, check: Check): Plan | undefined {
+class PlanField extends Field<AnyPlan> {
+  read(input: unknown, check: Check): AnyPlan | undefined {
     const given = OBJECT.read(input, check);
     if (given === undefined) return undefined;
     if (!("input" in given && "loads" in given))
@@ -26,9 +26,9 @@ class PlanField extends Field<Plan> {
         "This isn't a finished plan. Plan the job first.",
       );
     const known = check.readAt("version", VERSION, given);
-    const job = check.readAt("input", PLAN_INPUT, given);
+    const job = check.readAt("input", JOB_INPUT, given);
     if (known === undefined || job === undefined) return undefined;
-    const plan = planFor(job);
+    const plan = planOfJob(job);
     const [changed] = differences(figuresOf(plan), figuresOf(given), "");
     if (changed === undefined) return plan;
     return check.fault(
@@ -45,15 +45,15 @@ class PlanField extends Field<Plan> {
 }
 
 /** Every figure that a person goes by. */
-function figuresOf(plan: Plan): object {
-  const loads = plan.loads.map(({ carrier, water, pieces, products }) => {
+function figuresOf(plan: AnyPlan): object {
+  const loads = (plan.loads as readonly LoadOf<LoadProduct>[]).map(({ carrier, water, pieces, products }) => {
     return { carrier, water, pieces, amounts: products.map(({ amount }) => amount) };
   });
   return { ...resultsOf(plan), loads };
 }
 
 /** A finished plan. */
-export const PLAN: Field<Plan> = /* @__PURE__ */ new PlanField("A finished plan.");
+export const ANY_PLAN: Field<AnyPlan> = /* @__PURE__ */ new PlanField("A finished plan.");
 
 /**
  * Reads a plan that was saved, from a file or another program. The plan is worked out again from its input, and every figure
@@ -80,6 +80,6 @@ export const PLAN: Field<Plan> = /* @__PURE__ */ new PlanField("A finished plan.
  * console.log(readPlan(JSON.parse(saved)).carrier.total); // { value: 20, unit: 'L' }
  * ```
  */
-export function readPlan(saved: unknown): Plan {
-  return checked(saved, PLAN);
+export function readPlan(saved: unknown): AnyPlan {
+  return checked(saved, ANY_PLAN);
 }

@@ -1,6 +1,5 @@
 import { joinPath } from "../errors.js";
-import type { SeasonSoFar } from "../tank-mix/label-limits.js";
-import { isRange, type LabelRate, ownAreaUnit, rateUsed, type SeasonRate } from "../tank-mix/label-rate.js";
+import { isRange, type LabelRate, ownUnitOr, rateUsed } from "../tank-mix/label-rate.js";
 import { mixStrengthOf } from "../tank-mix/strength.js";
 import { type Check, checked } from "../units/check.js";
 import { convertValue, inUnit } from "../units/convert.js";
@@ -8,26 +7,19 @@ import { moreThan } from "../units/decide.js";
 import { list, type ObjectField, object, optional, type Partly } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import { quantity } from "../units/quantity-field.js";
-import { resolveUnit } from "../units/resolve.js";
+import { perUnit } from "../units/resolve.js";
 import { finite } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
-import type {
-  Mass,
-  MassRate,
-  Quantity,
-  TreatedArea,
-  Unit,
-  Volume,
-  VolumeRate,
-  VolumeUnit,
-} from "../units/types.js";
-import { labelWarnings, type PlotDose } from "./check-product.js";
+import type { Mass, MassRate, TreatedArea, Unit, Volume, VolumeRate, VolumeUnit } from "../units/types.js";
+import { appliedAmount, perArea, percentMore, type SeasonTotal, seasonOf, type Used } from "./applied.js";
+import { labelWarnings, type PlaceDose, sizesOnPlot } from "./check-product.js";
 import type { Product } from "./input.js";
 import { plotNames, plotsOf } from "./plot.js";
 import type { PlotAreas } from "./plot-areas.js";
-import { PLAN } from "./read-plan.js";
+import { ANY_PLAN } from "./read-plan.js";
+import { type BatchReconciliation, reconciledBatch } from "./reconcile-batch.js";
 import { type ApplicationDetails, type ApplicationRecord, DETAILS, endFollows, recordOf } from "./record.js";
-import type { Plan, ProductTotal } from "./result.js";
+import type { AnyPlan, BatchPlan, Plan } from "./result.js";
 import type { Warning } from "./warnings.js";
 
 /** What really happened. Give either what was left over all, or what was used on each plot. */
@@ -90,15 +82,15 @@ function leftOrUsed({ left, used }: Partly<ActualApplication>, check: Check): vo
 }
 
 interface Reconciled {
-  readonly plan: Plan;
+  readonly plan: AnyPlan;
   readonly actual: ActualApplication;
 }
 
 const RECONCILED: ObjectField<Reconciled> = /* @__PURE__ */ object<Reconciled>(
-  { plan: PLAN, actual: ACTUAL },
+  { plan: ANY_PLAN, actual: ACTUAL },
   [
     ({ plan, actual }, check) => {
-      const plots = plan?.area.plots.length;
+      const plots = plan && placesOf(plan);
       if (plots !== undefined && actual?.used !== undefined && actual.used.length !== plots)
         check.fault(
           "conflict",
@@ -137,17 +129,6 @@ export interface AppliedPlot {
   readonly fromPlanPercent: number;
   /** The products. */
   readonly products: readonly AppliedProduct[];
-}
-
-/** A product's season after this application. */
-export interface SeasonTotal {
-  /** The product. */
-  readonly name: string;
-  /**
-   * What the next plan takes as `soFar`: the rate per treated area, all applications together, on the plot that had most,
-   * and how many there were. Each is left out where what went before isn't given that way.
-   */
-  readonly soFar: SeasonSoFar;
 }
 
 /** What became of a plan. */
@@ -204,12 +185,27 @@ export interface Reconciliation {
  * console.log(done.record.reEntry); // 2026-05-02T21:30
  * ```
  */
-export function reconcile(plan: Plan, actual: ActualApplication): Reconciliation {
-  return reconciled(checked({ plan, actual }, RECONCILED));
+export function reconcile(plan: Plan, actual: ActualApplication): Reconciliation;
+export function reconcile(plan: BatchPlan, actual: ActualApplication): BatchReconciliation;
+export function reconcile(plan: AnyPlan, actual: ActualApplication): Reconciliation | BatchReconciliation;
+export function reconcile(plan: AnyPlan, actual: ActualApplication): Reconciliation | BatchReconciliation {
+  const given = checked({ plan, actual }, RECONCILED);
+  return "area" in given.plan
+    ? reconciled(given.plan, given.actual)
+    : reconciledBatch(given.plan, usedOf(given.plan, given.actual), detailsOf(given.actual));
 }
 
-function reconciled({ plan, actual }: Reconciled): Reconciliation {
+function detailsOf(actual: ActualApplication): ApplicationDetails {
   const { mixed: _, addedWater: __, left: ___, used: ____, ...details } = actual;
+  return details;
+}
+
+/** How many places a plan is for: its plots, or the one of a job by volume, count or row. */
+function placesOf(plan: AnyPlan): number {
+  return "area" in plan ? plan.area.plots.length : 1;
+}
+
+function reconciled(plan: Plan, actual: ActualApplication): Reconciliation {
   const { products, plot } = plan.input;
   const { used, left, strength } = usedOf(plan, actual);
   const names = plotNames(plot);
@@ -225,27 +221,19 @@ function reconciled({ plan, actual }: Reconciled): Reconciliation {
     strengthPercent: 100 * strength,
     plots,
     findings: products.flatMap((product, k) => findingsOf(product, k, plan.area.plots, plots, names)),
-    season: products.map((product, k) => seasonOf(product, most[k] as AppliedProduct)),
+    season: products.map((product, k) => seasonOf(product, (most[k] as AppliedProduct).rate)),
     record: recordOf(
-      details,
+      detailsOf(actual),
       plotsOf(plot),
       products,
       applied.map((amount, k) => ({ applied: amount, rate: (most[k] as AppliedProduct).rate })),
-      plan.area.treated,
+      { treated: plan.area.treated },
       "actual",
     ),
   };
 }
 
-interface Used {
-  /** The mix used on each plot, in the unit of the plan's mix. */
-  readonly used: readonly number[];
-  readonly left: Volume;
-  /** The strength of the mix, as a part of the plan's. */
-  readonly strength: number;
-}
-
-function usedOf(plan: Plan, { mixed, addedWater, left, used }: ActualApplication): Used {
+function usedOf(plan: AnyPlan, { mixed, addedWater, left, used }: ActualApplication): Used {
   const { unit, value } = plan.carrier.total;
   const whole = mixed === undefined ? value : inUnit(mixed, unit);
   const water = addedWater === undefined ? 0 : inUnit(addedWater, unit);
@@ -261,7 +249,7 @@ function usedOf(plan: Plan, { mixed, addedWater, left, used }: ActualApplication
   }
   const rest = inUnit(left as Volume, unit);
   if (!moreThan(there, rest)) throw tooMuch("left", rest, there, unit);
-  const areas = plan.area.plots.map(({ treated }) => inUnit(treated, "m2"));
+  const areas = "area" in plan ? plan.area.plots.map(({ treated }) => inUnit(treated, "m2")) : [1];
   const all = areas.reduce((sum, one) => sum + one, 0);
   return { used: areas.map((area) => ((there - rest) * area) / all), left: { value: rest, unit }, strength };
 }
@@ -311,29 +299,12 @@ function appliedPlot(plan: Plan, i: number, used: number, strength: number): App
 /** The unit of a rate: the label's own where that is per area, for the two to be held side by side. */
 function rateUnit(plan: Plan, k: number, { unit }: Volume | Mass): Unit {
   const { rate } = plan.input.products[k] as Product;
-  const own = ownAreaUnit(rateUsed(rate, "")[0]);
-  return own ?? (`${unit}/${unitsLike(plan.rate.unit).landArea}` as Unit);
+  return ownUnitOr(rateUsed(rate, "")[0], perUnit(unit, unitsLike(plan.rate.unit).landArea));
 }
 
 /** The area, in m², that one unit of mix treats at the calibrated rate. */
 function perMix(plan: Plan, unit: VolumeUnit): number {
   return 1 / convertValue(plan.rate.value, plan.rate.unit, `${unit}/m2`);
-}
-
-function appliedAmount({ amount, strength }: ProductTotal, mix: Volume, part: number): Volume | Mass {
-  const { per } = resolveUnit(strength.unit, "strength");
-  const value = strength.value * inUnit(mix, per as VolumeUnit) * part;
-  return { value, unit: amount.unit } as Volume | Mass;
-}
-
-function perArea(amount: Quantity, { value, unit }: TreatedArea, rateUnit: Unit): Quantity {
-  const rate = { value: amount.value / value, unit: `${amount.unit}/${unit}` as Unit };
-  return { value: convertValue(rate.value, rate.unit, rateUnit), unit: rateUnit };
-}
-
-// Two chains of floats that come to the same rate differ by noise.
-function percentMore(actual: number, planned: number): number {
-  return Number((100 * (actual / planned - 1)).toFixed(9)) + 0;
 }
 
 /** A product on the plot that had most of it. */
@@ -352,32 +323,12 @@ function findingsOf(
 ): Warning[] {
   const { rate: planned, label } = product;
   if (label === undefined && !isRange(planned)) return [];
-  const doses = plots.flatMap(({ rate: carrierRate, products }, i): PlotDose[] => {
+  const doses = plots.flatMap(({ rate: carrierRate, products }, i): PlaceDose[] => {
     const { rate, applied } = products[k] as AppliedProduct;
     if (applied.value === 0) return [];
     const given: LabelRate = isRange(planned) ? { ...planned, chosen: rate } : rate;
-    return [{ areas: areas[i] as PlotAreas, name: names[i] as string, carrierRate, rate: given }];
+    const sizes = sizesOnPlot(areas[i] as PlotAreas, carrierRate);
+    return [{ sizes, name: names[i] as string, rate: given }];
   });
   return labelWarnings(product, `products[${k}]`, doses);
-}
-
-function seasonOf({ name, soFar }: Product, { rate }: AppliedProduct): SeasonTotal {
-  if (soFar === undefined) return { name, soFar: {} };
-  const { applications } = soFar;
-  const plain = perTreated(soFar.rate);
-  const isKnown = plain !== undefined || applications === 0;
-  const earlier = plain === undefined ? 0 : inUnit(plain, rate.unit);
-  return {
-    name,
-    soFar: {
-      ...(isKnown && { rate: { value: rate.value + earlier, unit: rate.unit } as VolumeRate | MassRate }),
-      ...(applications !== undefined && { applications: applications + 1 }),
-    },
-  };
-}
-
-/** What was used per treated area, where it is given that way. */
-function perTreated(rate: SeasonRate | undefined): VolumeRate | MassRate | undefined {
-  if (rate === undefined || "unit" in rate) return rate;
-  return "per" in rate && rate.per !== "ground" ? rate.rate : undefined;
 }

@@ -12,7 +12,20 @@ import {
   text,
 } from "../units/fields.js";
 import { quantity, treatedArea } from "../units/quantity-field.js";
-import type { Mass, MassRate, TreatedArea, Volume, VolumeRate } from "../units/types.js";
+import type {
+  Concentration,
+  Count,
+  Length,
+  Mass,
+  MassPerCount,
+  MassPerLength,
+  MassRate,
+  TreatedArea,
+  Volume,
+  VolumePerCount,
+  VolumePerLength,
+  VolumeRate,
+} from "../units/types.js";
 import { version } from "../units/version-field.js";
 import { ACTIVE_INGREDIENT, type Product, RE_ENTRY_HOURS } from "./input.js";
 import { daysAfter, hoursAfter, localTime, timeOf, timeZone } from "./local-time.js";
@@ -89,8 +102,10 @@ export interface RecordedProduct {
   readonly reEntryHours?: number | undefined;
   /** How much of the product itself was applied, water not counted. */
   readonly applied: Volume | Mass;
-  /** How much per treated area, on the plot that had most. */
-  readonly rate: VolumeRate | MassRate;
+  /** How much per treated area, on the plot that had most. Left out where no area was given. */
+  readonly rate?: VolumeRate | MassRate | undefined;
+  /** How much per plant, per length of row, or per volume of mix, where that sized the job. */
+  readonly each?: VolumePerCount | MassPerCount | VolumePerLength | MassPerLength | Concentration | undefined;
 }
 
 /**
@@ -112,8 +127,14 @@ export interface ApplicationRecord extends ApplicationDetails {
   readonly plots?: readonly string[] | undefined;
   /** The products and how much of each. */
   readonly products: readonly RecordedProduct[];
-  /** The size of the area treated. */
-  readonly treated: TreatedArea;
+  /** The size of the area treated. Left out where none was given. */
+  readonly treated?: TreatedArea | undefined;
+  /** How many plants, pots or trees were treated, where they were counted. */
+  readonly count?: Count | undefined;
+  /** The length of row treated, where that sized the job. */
+  readonly rowLength?: Length | undefined;
+  /** The mix that was used, where a job was sized by volume, count or row. */
+  readonly mix?: Volume | undefined;
   /**
    * When people may go in again without the label's early-entry protection, as local time. It is the longest interval of the
    * products (United States: 40 CFR 170.407, as revised in 2015), rounded up to the minute. Left out where no product gives one.
@@ -150,14 +171,41 @@ export const RECORD: ObjectField<ApplicationRecord> = /* @__PURE__ */ object<App
           ["volume", "mass"],
           "nonnegative",
         ),
-        rate: quantity(
-          "How much per treated area, on the plot that had most.",
-          ["volumeRate", "massRate"],
-          "nonnegative",
+        rate: optional(
+          quantity(
+            "How much per treated area, on the plot that had most. Left out where no area was given.",
+            ["volumeRate", "massRate"],
+            "nonnegative",
+          ),
+        ),
+        each: optional(
+          quantity(
+            "How much per plant, per length of row, or per volume of mix, where that sized the job.",
+            [
+              "volumePerCount",
+              "massPerCount",
+              "volumePerLength",
+              "massPerLength",
+              "volumeConcentration",
+              "density",
+            ],
+            "nonnegative",
+          ),
         ),
       }),
     ),
-    treated: treatedArea("The size of the area treated."),
+    treated: optional(treatedArea("The size of the area treated. Left out where none was given.")),
+    count: optional(
+      quantity("How many plants, pots or trees were treated, where they were counted.", "count"),
+    ),
+    rowLength: optional(quantity("The length of row treated, where that sized the job.", "length")),
+    mix: optional(
+      quantity(
+        "The mix that was used, where a job was sized by volume, count or row.",
+        "volume",
+        "nonnegative",
+      ),
+    ),
     reEntry: optional(
       localTime(
         "When people may go in again without the label's early-entry protection, as local time. It is the longest interval of the products (United States: 40 CFR 170.407, as revised in 2015), rounded up to the minute. Left out where no product gives one.",
@@ -207,8 +255,8 @@ export function recordOf(
   details: ApplicationDetails,
   plots: readonly Pick<Plot, "name">[],
   products: readonly Product[],
-  applied: readonly Pick<RecordedProduct, "applied" | "rate">[],
-  treated: TreatedArea,
+  applied: readonly Pick<RecordedProduct, "applied" | "rate" | "each">[],
+  sizes: Pick<ApplicationRecord, "treated" | "count" | "rowLength" | "mix">,
   at: string,
 ): ApplicationRecord {
   const time = timeOf(details.finished, details.timeZone);
@@ -226,9 +274,9 @@ export function recordOf(
       ...(registration !== undefined && { registration }),
       ...(activeIngredient !== undefined && { activeIngredient }),
       ...(reEntryHours !== undefined && { reEntryHours }),
-      ...(applied[i] as Pick<RecordedProduct, "applied" | "rate">),
+      ...(applied[i] as Pick<RecordedProduct, "applied" | "rate" | "each">),
     })),
-    treated,
+    ...sizes,
     ...(hours !== undefined && { reEntry: hoursAfter(time, hours, finishedAt) }),
     clockChange: time.zone === undefined && time.offset === undefined ? "not-counted" : "counted",
     ...(days !== undefined && { firstHarvest: daysAfter(details.finished, days, finishedAt) }),
@@ -237,6 +285,7 @@ export function recordOf(
       ...(["reEntryHours", "registration", "activeIngredient"] as const).flatMap((name) =>
         without(products, name),
       ),
+      ...(sizes.treated === undefined ? ["treated"] : []),
       ...(["started", "location", "crop", "applicator", "certification"] as const).filter(
         (name) => !details[name],
       ),

@@ -1,9 +1,11 @@
 import type { Measurable, NotMeasurable } from "../household/measure-out.js";
+import type { BatchVolume } from "../tank-mix/batch-volume.js";
 import type { Carrier } from "../tank-mix/carrier.js";
-import type { Concentration, Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
+import type { Concentration, Count, Length, Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
+import type { BatchInput } from "./batch-input.js";
 import type { Caution } from "./cautions.js";
 import type { PlanInput } from "./input.js";
-import type { PlanCost } from "./money.js";
+import type { MixCost, PlanCost } from "./money.js";
 import type { JobArea } from "./plot-areas.js";
 import type { Warning } from "./warnings.js";
 
@@ -29,8 +31,8 @@ export interface LoadProduct extends LoadAmount {
   readonly measured: DoseMeasure;
 }
 
-/** One tank load. */
-export interface MixLoad<P extends LoadAmount = LoadAmount> {
+/** A tank load, whatever it covers. */
+export interface LoadOf<P extends LoadAmount> {
   /** The load's place in the order of mixing, from 1. */
   readonly number: number;
   /** The finished mix: fill the tank to this mark. */
@@ -39,11 +41,18 @@ export interface MixLoad<P extends LoadAmount = LoadAmount> {
   readonly water: Volume;
   /** How many rows or plots it is for, where the mix is split by them. */
   readonly pieces?: number | undefined;
-  /** What this load could treat at the output rate. */
-  readonly area: TreatedArea;
   /** Each product's share. */
   readonly products: readonly P[];
 }
+
+/** What a volume of mix could treat at the output rate. */
+export interface CoversArea {
+  /** What it could treat at the output rate. */
+  readonly area: TreatedArea;
+}
+
+/** One tank load. */
+export type MixLoad<P extends LoadAmount = LoadAmount> = LoadOf<P> & CoversArea;
 
 /** One tank load with its doses. */
 export type PlannedLoad = MixLoad<LoadProduct>;
@@ -58,12 +67,12 @@ export interface ProductTotal {
   readonly strength: Concentration;
 }
 
-/** A tank mix worked out. Plain data. */
-export interface Mix<P extends LoadAmount = LoadAmount> {
+/** A tank mix worked out, whatever gives its size. */
+export interface MixOf<P extends LoadAmount, C extends object> {
   /** The finished mix: sprayed, to spare, in the lines, in all. */
   readonly carrier: Carrier;
   /** The tank loads, in the order of mixing. */
-  readonly loads: readonly MixLoad<P>[];
+  readonly loads: readonly (LoadOf<P> & C)[];
   /** The products' names in the order of mixing, where every product's formulation is known. The label's order takes precedence. */
   readonly mixingOrder?: readonly string[] | undefined;
   /** What the loads come to. */
@@ -73,13 +82,40 @@ export interface Mix<P extends LoadAmount = LoadAmount> {
     /** Each product in all loads. */
     readonly products: readonly ProductTotal[];
   };
-  /** What is left over when the plot is done: reserve and lines. */
+  /** What is left over when the job is done: reserve and lines. With it, where there is a reserve, what that could still cover. */
   readonly leftover: {
     /** How much mix. */
     readonly carrier: Volume;
-    /** What the reserve could still treat at the output rate; nothing where there is none. */
-    readonly area?: TreatedArea | undefined;
-  };
+  } & Partial<C>;
+}
+
+/** A tank mix for an area, worked out. Plain data. */
+export type Mix<P extends LoadAmount = LoadAmount> = MixOf<P, CoversArea>;
+
+/** What a volume of mix is enough for, in a job that isn't an area. Nothing where only the volume is known. */
+export interface CoversBatch {
+  /** How many plants, pots, trees or spots. */
+  readonly count?: Count | undefined;
+  /** What length of row. */
+  readonly rowLength?: Length | undefined;
+  /** What area, where the job's is given. */
+  readonly area?: TreatedArea | undefined;
+}
+
+/** A job sized by volume, count or row, worked out. Plain data. */
+export interface BatchPlan extends MixOf<LoadProduct, CoversBatch>, Omit<BatchVolume, "volume"> {
+  /** The version of this layout. A reader refuses one that it does not know. */
+  readonly version: 1;
+  /** The mix per treated area, where the area is given. */
+  readonly rate?: VolumeRate | undefined;
+  /** What the products cost, where a price is given. */
+  readonly cost?: MixCost | undefined;
+  /** What a careful colleague would question. A warning changes no number. */
+  readonly warnings: readonly Warning[];
+  /** The usual cautions. */
+  readonly cautions: readonly Caution[];
+  /** What was given, with what was left out filled in. */
+  readonly input: BatchInput;
 }
 
 /** A whole job worked out. Plain data. */
@@ -99,3 +135,6 @@ export interface Plan extends Mix<LoadProduct> {
   /** What was given, with what was left out filled in. */
   readonly input: PlanInput;
 }
+
+/** A plan of any job. */
+export type AnyPlan = Plan | BatchPlan;

@@ -6,6 +6,7 @@ import { dimensionOf } from "../units/dimensions.js";
 import { list, type ObjectField, object, optional, type Partly, text } from "../units/fields.js";
 import type { MassRate, VolumeRate } from "../units/types.js";
 import { sameName } from "./input.js";
+import { known } from "./plot-areas.js";
 import { type ApplicationRecord, RECORD, type RecordedProduct } from "./record.js";
 
 /** What {@link seasonSoFar} is given. */
@@ -56,7 +57,11 @@ function applicationsOf({ product = "", records = [] }: Partly<SeasonInput>): Ap
 function ratesAddUp(given: Partly<SeasonInput>, check: Check): void {
   const [first, ...others] = applicationsOf(given);
   for (const { at, rate } of others)
-    if (first !== undefined && dimensionOf(rate.unit) !== dimensionOf(first.rate.unit))
+    if (
+      rate !== undefined &&
+      first?.rate !== undefined &&
+      dimensionOf(rate.unit) !== dimensionOf(first.rate.unit)
+    )
       check.fault(
         "conflict",
         "volume-and-weight",
@@ -91,7 +96,7 @@ const DAY = 24 * 60 * 60_000;
  * days since the last = today − the latest date. Source: by definition of a season's total.
  *
  * @param input - the product, the records of the plot, and the day of the next application
- * @returns the rate in the unit of the first record, the number of applications, and the days since the last one
+ * @returns the rate in the unit of the first record (none where an application was recorded without an area), the number of applications, and the days since the last one
  * @throws SprayMathError `conflict` where the records don't add up or are from after `today`, or what {@link readRecord} throws
  *
  * @example
@@ -116,12 +121,20 @@ export function seasonSoFar(input: SeasonInput): SeasonSoFar {
   const applied = applicationsOf(given);
   const [first] = applied;
   if (first === undefined) return { applications: 0 };
-  const { unit } = first.rate;
-  const value = applied.reduce((sum, { rate }) => sum + inUnit(rate, unit), 0);
+  const rate = rateOfAll(applied);
   const last = Math.max(...applied.map(({ date }) => Date.parse(date)));
   return {
-    rate: { value, unit } as VolumeRate | MassRate,
+    ...(rate && { rate }),
     applications: applied.length,
     ...(given.today !== undefined && { daysSinceLast: (Date.parse(given.today) - last) / DAY }),
   };
+}
+
+/** All applications together; nothing where one of them was recorded without an area. */
+function rateOfAll(applied: readonly Applied[]): VolumeRate | MassRate | undefined {
+  const rates = known(applied.map(({ rate }) => rate));
+  if (rates === undefined) return undefined;
+  const { unit } = rates[0] as VolumeRate | MassRate;
+  const value = rates.reduce((sum, rate) => sum + inUnit(rate, unit), 0);
+  return { value, unit } as VolumeRate | MassRate;
 }

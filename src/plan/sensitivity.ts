@@ -1,16 +1,20 @@
 import { joinPath } from "../errors.js";
 import { CALIBRATION, rateOfCalibration } from "../output-rate/calibration.js";
+import { BATCH_SIZE, volumeOfBatch } from "../tank-mix/batch-volume.js";
 import { RESERVE } from "../tank-mix/carrier.js";
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
+import { dimensionOf } from "../units/dimensions.js";
 import type { Quantity, VolumeRate } from "../units/types.js";
+import { batchMix } from "./batch.js";
+import type { BatchInput, JobInput } from "./batch-input.js";
 import { type PlanInput, PRODUCT, type Product, SPRAYER } from "./input.js";
-import { amountsFor } from "./mix.js";
+import { amountsIn, mixOnArea } from "./mix.js";
 import { mixInput } from "./plan.js";
 import { PLOT, plotsOf } from "./plot.js";
 import { areasOfPlot, type JobArea, type PlotAreas } from "./plot-areas.js";
-import { PLAN } from "./read-plan.js";
-import type { Plan } from "./result.js";
+import { ANY_PLAN } from "./read-plan.js";
+import type { AnyPlan } from "./result.js";
 
 /** How far one input moves the products of a job. */
 export interface InputSensitivity {
@@ -67,20 +71,24 @@ const MOST_ALIKE = 50;
  * console.log(first?.path, first?.change, first?.products[0]?.percent); // plot.rows one-more 10
  * ```
  */
-export function planSensitivity(plan: Plan): InputSensitivity[] {
-  return sensitivityOf(checked(plan, PLAN, "plan"));
+export function planSensitivity(plan: AnyPlan): InputSensitivity[] {
+  return sensitivityOf(checked(plan, ANY_PLAN, "plan"));
 }
 
-/** A job as far as its amounts depend on it. */
-interface Job {
+/** A job on an area, as far as its amounts depend on it. */
+interface AreaJob {
   readonly input: PlanInput;
   readonly area: JobArea;
   readonly rate: VolumeRate;
 }
 
-function sensitivityOf(plan: Plan): InputSensitivity[] {
-  const { area, rate } = plan;
-  const job: Job = { input: held(plan), area, rate };
+/** A job as far as its amounts depend on it. */
+type Job = AreaJob | { readonly input: BatchInput };
+
+function sensitivityOf(plan: AnyPlan): InputSensitivity[] {
+  const job = (
+    "area" in plan ? { input: held(plan), area: plan.area, rate: plan.rate } : { input: held(plan) }
+  ) as Job;
   const start = amountsOf(job);
   const moved = leavesOf(plan.input).flatMap(({ path, keys, value, count }): InputSensitivity[] => {
     const at = (changed: number): number[] | undefined =>
@@ -108,9 +116,12 @@ function sensitivityOf(plan: Plan): InputSensitivity[] {
 }
 
 /** The whole mix and each product in it. */
-function amountsOf({ input, area, rate }: Job): number[] {
-  const { carrier, amounts } = amountsFor(mixInput(input, area, rate), "plot");
-  return [carrier.total.value, ...amounts.map(({ amount }) => amount.value)];
+function amountsOf(job: Job): number[] {
+  const mix =
+    "area" in job
+      ? mixOnArea(mixInput(job.input, job.area, job.rate), "plot")
+      : batchMix(job.input, volumeOfBatch(job.input.size));
+  return [mix.carrier.total.value, ...amountsIn(mix).map(({ amount }) => amount.value)];
 }
 
 // A job next to a limit, such as bands as wide as their spacing, is refused on the other side of it.
@@ -122,11 +133,11 @@ function possible<T>(work: () => T): T | undefined {
   }
 }
 
-function held({ input, carrier }: Plan): PlanInput {
+function held({ input, carrier }: AnyPlan): JobInput {
   return isRounded(input) ? { ...input, reserve: { volume: carrier.reserve } } : input;
 }
 
-function isRounded({ reserve }: PlanInput): boolean {
+function isRounded({ reserve }: JobInput): boolean {
   return reserve !== undefined && "roundUpTo" in reserve;
 }
 
@@ -134,32 +145,32 @@ type Keys = readonly (string | number)[];
 
 /** The job with another number in one place. Only the part that the number stands in is checked and worked out again. */
 function replaced(job: Job, [part, ...keys]: Keys, value: number): Job {
-  const { input } = job;
   const changed = (whole: unknown, rest: Keys): unknown => withNumber(whole, rest, value);
+  const withInput = (input: Partial<JobInput>): Job => ({ ...job, input: { ...job.input, ...input } }) as Job;
   switch (part) {
     case "plot":
-      return { ...job, area: withPlot(job, keys, value) };
+      return { ...(job as AreaJob), area: withPlot(job as AreaJob, keys, value) };
     case "calibration": {
-      const calibration = checked(changed(input.calibration, keys), CALIBRATION);
-      return { ...job, rate: rateOfCalibration(calibration).rate };
+      const calibration = checked(changed((job as AreaJob).input.calibration, keys), CALIBRATION);
+      return { ...(job as AreaJob), rate: rateOfCalibration(calibration).rate };
     }
+    case "size":
+      return withInput({ size: checked(changed((job.input as BatchInput).size, keys), BATCH_SIZE) });
     case "products": {
       const [i, ...rest] = keys as [number, ...Keys];
-      const product = checked(changed(input.products[i], rest), PRODUCT);
-      return {
-        ...job,
-        input: { ...input, products: input.products.map((one, k) => (k === i ? product : one)) },
-      };
+      const { products } = job.input;
+      const product = checked(changed(products[i], rest), PRODUCT);
+      return withInput({ products: products.map((one, k) => (k === i ? product : one)) });
     }
     case "sprayer":
-      return { ...job, input: { ...input, sprayer: checked(changed(input.sprayer, keys), SPRAYER) } };
+      return withInput({ sprayer: checked(changed(job.input.sprayer, keys), SPRAYER) });
     default:
-      return { ...job, input: { ...input, reserve: checked(changed(input.reserve, keys), RESERVE) } };
+      return withInput({ reserve: checked(changed(job.input.reserve, keys), RESERVE) });
   }
 }
 
 /** The areas of a job with another number in one plot. */
-function withPlot({ input: { plot }, area }: Job, keys: Keys, value: number): JobArea {
+function withPlot({ input: { plot }, area }: AreaJob, keys: Keys, value: number): JobArea {
   const [i, rest] = Array.isArray(plot) ? [keys[0] as number, keys.slice(1)] : [0, keys];
   const before = area.plots[i] as PlotAreas;
   const after = areasOfPlot(checked(withNumber(plotsOf(plot)[i], rest, value), PLOT), "plot");
@@ -208,16 +219,18 @@ interface Leaf {
 }
 
 /** The measured inputs and counts of a job. */
-function leavesOf(input: PlanInput): Leaf[] {
-  const { plot, calibration, sprayer, reserve, products } = input;
-  return leaves({ plot, calibration, sprayer, ...(!isRounded(input) && { reserve }), products }, "", []);
+function leavesOf(input: JobInput): Leaf[] {
+  const { sprayer, reserve, products } = input;
+  const size = "size" in input ? { size: input.size } : { plot: input.plot, calibration: input.calibration };
+  return leaves({ ...size, sprayer, ...(!isRounded(input) && { reserve }), products }, "", []);
 }
 
 function leaves(node: unknown, path: string, keys: Keys): Leaf[] {
   if (typeof node !== "object" || node === null) return [];
   if (isQuantity(node)) {
     const { value, unit } = node;
-    return value === 0 ? [] : [{ path, keys: [...keys, "value"], value: { value, unit }, count: false }];
+    const count = dimensionOf(unit) === "count";
+    return value === 0 ? [] : [{ path, keys: [...keys, "value"], value: { value, unit }, count }];
   }
   if (Array.isArray(node)) {
     // The plots themselves are a list too, and each of them is checked and worked out alone.

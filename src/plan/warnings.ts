@@ -22,6 +22,8 @@ export type WarningCode =
   | "calibration-stale"
   | "calibration-old"
   | "calibration-age-unknown"
+  | "each-implausible"
+  | "loads-many"
   | "reserve-large"
   | "lines-large"
   | "mix-over-tank"

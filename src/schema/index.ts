@@ -2,9 +2,10 @@ export type { Limits } from "../units/fields.js";
 export type { Schema } from "./field-of.js";
 export { type FormChoice, type FormField, type FormOptions, formFields } from "./form-fields.js";
 export { type JsonSchema, toJsonSchema } from "./json-schema.js";
-export { parseCalibration, parseCalibrationRecord, parsePlanInput } from "./parse.js";
+export { parseBatchInput, parseCalibration, parseCalibrationRecord, parsePlanInput } from "./parse.js";
 export type { ReadingOptions } from "./reading.js";
 export {
+  batchInputSchema,
   calibrationRecordSchema,
   calibrationSchema,
   labelRateSchema,

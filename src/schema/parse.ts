@@ -1,5 +1,6 @@
 import { CALIBRATION, type Calibration } from "../output-rate/calibration.js";
 import { CALIBRATION_RECORD, type CalibrationRecord } from "../output-rate/calibration-record.js";
+import { BATCH_INPUT, type BatchInput } from "../plan/batch-input.js";
 import { PLAN_INPUT, type PlanInput } from "../plan/input.js";
 import { checkedOptions, type ReadingOptions, readBy } from "./reading.js";
 
@@ -38,6 +39,32 @@ import { checkedOptions, type ReadingOptions, readBy } from "./reading.js";
  */
 export function parsePlanInput(value: unknown, options?: ReadingOptions): PlanInput {
   return readBy(PLAN_INPUT, value, checkedOptions(options));
+}
+
+/**
+ * Reads a job by volume, by count or by length of row, as {@link parsePlanInput} reads one on an area.
+ *
+ * @param value - anything, such as parsed JSON
+ * @param options - as for {@link parsePlanInput}
+ * @returns the job, as plain data for `planApplication`
+ * @throws SprayMathError with `issues`, as {@link parsePlanInput} does
+ *
+ * @example
+ * ```ts
+ * import { planApplication } from "swath-to-spoon/plan";
+ * import { parseBatchInput } from "swath-to-spoon/schema";
+ *
+ * const job = parseBatchInput({
+ *   size: { kind: "count", count: "300 pots", each: "4 fl oz" },
+ *   sprayer: { tank: "4 gal" },
+ *   products: [{ name: "Product A", form: "liquid", rate: "8 fl oz/100 gal" }],
+ *   tools: "us-spoons",
+ * });
+ * console.log(planApplication(job).carrier.total); // { value: 9.375, unit: 'gal' }
+ * ```
+ */
+export function parseBatchInput(value: unknown, options?: ReadingOptions): BatchInput {
+  return readBy(BATCH_INPUT, value, checkedOptions(options));
 }
 
 /**

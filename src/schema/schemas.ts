@@ -3,6 +3,7 @@ import { CALIBRATION, type Calibration } from "../output-rate/calibration.js";
 import { CALIBRATION_RECORD, type CalibrationRecord } from "../output-rate/calibration-record.js";
 import { MEASUREMENT, type Measurement } from "../output-rate/measurement.js";
 import { TODAY, type TodaysConditions } from "../output-rate/what-changed.js";
+import { BATCH_INPUT, type BatchInput } from "../plan/batch-input.js";
 import { PLAN_INPUT, type PlanInput, PRODUCT, type Product, SPRAYER, type Sprayer } from "../plan/input.js";
 import { PLOT, type Plot } from "../plan/plot.js";
 import { RESERVE, type Reserve } from "../tank-mix/carrier.js";
@@ -37,6 +38,26 @@ import { schemaOf } from "./zod.js";
  */
 export function planInputSchema(options?: ReadingOptions): Schema<PlanInput> {
   return schemaOf(PLAN_INPUT, options);
+}
+
+/**
+ * The schema of a job by volume, by count or by length of row: a spot tank, pots, transplants, an orchard by the tree. Text is
+ * allowed for quantities.
+ *
+ * @param options - whose numbers and measures text is in; see {@link ReadingOptions}
+ * @returns the schema; the same one each time for the same options
+ * @throws SprayMathError `unknown-choice` for an option
+ *
+ * @example
+ * ```ts
+ * import { batchInputSchema } from "swath-to-spoon/schema";
+ *
+ * const read = batchInputSchema().safeParse({ size: { kind: "volume", volume: "3 gal" } });
+ * console.log(read.error?.issues.map((issue) => issue.path.join("."))); // [ 'sprayer', 'products', 'tools' ]
+ * ```
+ */
+export function batchInputSchema(options?: ReadingOptions): Schema<BatchInput> {
+  return schemaOf(BATCH_INPUT, options);
 }
 
 /**

@@ -90,31 +90,40 @@ export interface Carrier {
   readonly total: Volume;
 }
 
-/** The steps on the way to a job's mix. */
-interface CarrierSteps {
+/** What is mixed besides what is sprayed. */
+export type Spare = Pick<CarrierInput, "lineVolume" | "reserve">;
+
+/** What is sprayed, with the steps on the way to it. */
+interface SprayedSteps {
   /** The area in the unit that the rate is per. */
   readonly area: Quantity;
   /** Rate times area, in the rate's own volume. */
   readonly product: Quantity;
-  /** How many times the convenient volume is needed, where the total is rounded up. */
-  readonly times?: number | undefined;
-  readonly carrier: Carrier;
+  readonly sprayed: Volume;
 }
 
-function stepsOf({ rate, area, lineVolume, reserve }: CarrierInput, at: string): CarrierSteps {
+function sprayedSteps({ rate, area }: CarrierInput, at: string): SprayedSteps {
   const { over, per } = resolveUnit(rate.unit);
   const unit = unitsLike(rate.unit).volume;
   const size = { value: inUnit(area, per as AreaUnit), unit: per as AreaUnit };
   const product = { value: rate.value * size.value, unit: over as VolumeUnit };
-  const sprayed = positive(inUnit(product, unit), at);
+  return { area: size, product, sprayed: { value: positive(inUnit(product, unit), at), unit } };
+}
+
+/** A job's mix, with how many times the convenient volume is needed where the total is rounded up. */
+interface TotalSteps {
+  readonly times?: number | undefined;
+  readonly carrier: Carrier;
+}
+
+function totalSteps(sprayed: Volume, { lineVolume, reserve }: Spare, at: string): TotalSteps {
+  const { unit } = sprayed;
   const lines = lineVolume === undefined ? 0 : inUnit(lineVolume, unit);
-  const needed = sprayed + lines;
+  const needed = sprayed.value + lines;
   const inVolume = (value: number): Volume => ({ value, unit });
-  const steps = (spare: number, total: number): CarrierSteps => ({
-    area: size,
-    product,
+  const steps = (spare: number, total: number): TotalSteps => ({
     carrier: {
-      sprayed: inVolume(sprayed),
+      sprayed,
       reserve: inVolume(spare),
       lines: inVolume(lines),
       total: inVolume(positive(total, at)),
@@ -127,13 +136,18 @@ function stepsOf({ rate, area, lineVolume, reserve }: CarrierInput, at: string):
     const total = ceilDecided(times) * step;
     return { ...steps(Math.max(0, total - needed), total), times };
   }
-  const spare = "percent" in reserve ? (sprayed * reserve.percent) / 100 : inUnit(reserve.volume, unit);
+  const spare = "percent" in reserve ? (sprayed.value * reserve.percent) / 100 : inUnit(reserve.volume, unit);
   return steps(spare, needed + spare);
+}
+
+/** How much mix a job takes whose sprayed volume is known, in that volume's unit; `at` is its place. Trusts its input. */
+export function carrierOfVolume(sprayed: Volume, spare: Spare, at: string): Carrier {
+  return totalSteps(sprayed, spare, at).carrier;
 }
 
 /** How much mix a job takes; `at` is the place of the area. Trusts its input. */
 export function carrierOf(input: CarrierInput, at = "area"): Carrier {
-  return stepsOf(input, at).carrier;
+  return carrierOfVolume(sprayedSteps(input, at).sprayed, input, at);
 }
 
 /**
@@ -193,9 +207,7 @@ export function carrierForWorking(input: CarrierInput): WorkingLine[] {
 
 /** The working of {@link carrierOf}. Trusts its input. */
 export function linesOfCarrier(job: CarrierInput): WorkingLine[] {
-  const steps = stepsOf(job, "area");
-  const { area, product, carrier } = steps;
-  const { unit } = carrier.total;
+  const { area, product, sprayed } = sprayedSteps(job, "area");
   return [
     ...conversionLines("tank-mix.sprayed.area", job.area, area.unit),
     {
@@ -205,13 +217,22 @@ export function linesOfCarrier(job: CarrierInput): WorkingLine[] {
       result: product,
       source: "volume = rate × area, by definition",
     },
-    ...conversionLines("tank-mix.carrier.sprayed", product, unit),
-    ...(job.lineVolume === undefined ? [] : conversionLines("tank-mix.carrier.lines", job.lineVolume, unit)),
-    ...reserveLines(job.reserve, steps),
+    ...conversionLines("tank-mix.carrier.sprayed", product, sprayed.unit),
+    ...linesOfTotal(sprayed, job),
   ];
 }
 
-function reserveLines(given: Reserve | undefined, { carrier, times = 0 }: CarrierSteps): WorkingLine[] {
+/** The working of {@link carrierOfVolume}. Trusts its input. */
+export function linesOfTotal(sprayed: Volume, spare: Spare): WorkingLine[] {
+  const { unit } = sprayed;
+  const { lineVolume, reserve } = spare;
+  return [
+    ...(lineVolume === undefined ? [] : conversionLines("tank-mix.carrier.lines", lineVolume, unit)),
+    ...reserveLines(reserve, totalSteps(sprayed, spare, "")),
+  ];
+}
+
+function reserveLines(given: Reserve | undefined, { carrier, times = 0 }: TotalSteps): WorkingLine[] {
   const { sprayed, lines, reserve, total } = carrier;
   const source = COMMON_PRACTICE;
   if (given !== undefined && "roundUpTo" in given) {

@@ -86,7 +86,7 @@ interface WorkedGranules {
 }
 
 function workedGranules(input: GranulesInput): WorkedGranules {
-  const { over, per } = resolveUnit(input.rate.unit, "unit");
+  const { over, per } = resolveUnit(input.rate.unit);
   const { value } = input.rate;
   const amount = (size: number): Mass => positiveIn(value * size, over as MassUnit);
   if ("area" in input) {
@@ -189,7 +189,7 @@ function workedCover({ amount, rate }: GranulesCoverInput): {
   readonly share: Quantity<AreaUnit>;
   readonly area: TreatedArea;
 } {
-  const { over, per } = resolveUnit(rate.unit, "unit");
+  const { over, per } = resolveUnit(rate.unit);
   const mass = over as MassUnit;
   const share = { value: inUnit(amount, mass) / rate.value, unit: per as AreaUnit };
   return { mass, share, area: { ...resultIn(share, unitsLike(amount.unit).area), of: "treated" } };

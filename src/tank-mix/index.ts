@@ -5,6 +5,17 @@ export {
   type ProductRateInput,
   productRate,
 } from "./active-ingredient.js";
+export {
+  type BatchSize,
+  type BatchVolume,
+  batchVolume,
+  type CountSize,
+  type EachPlant,
+  type RowSize,
+  type UsedOnPlants,
+  type UsedOnRow,
+  type VolumeSize,
+} from "./batch-volume.js";
 export { type Carrier, type CarrierInput, carrierFor, type Reserve } from "./carrier.js";
 export type { ActiveContent, ProductForm } from "./content.js";
 export { type Dilution, type DilutionInput, diluteMix, type StockInput, stockFor } from "./dilution.js";

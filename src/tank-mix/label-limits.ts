@@ -15,6 +15,7 @@ import {
 import { refusal } from "../units/message.js";
 import { quantity } from "../units/quantity-field.js";
 import { perUnit, resolveUnit } from "../units/resolve.js";
+import { unitsLike } from "../units/systems.js";
 import type { Quantity, Unit, VolumeRate, VolumeUnit } from "../units/types.js";
 import { PRODUCT_FORM, type ProductForm } from "./content.js";
 import { finding, type LabelFinding } from "./findings.js";
@@ -23,7 +24,7 @@ import {
   isRange,
   LABEL_RATE,
   type LabelRate,
-  ownAreaUnit,
+  ownUnitOr,
   type QuantityReading,
   type RateRange,
   rateFitsForm,
@@ -35,7 +36,7 @@ import {
   SINGLE_RATE,
   type SingleRate,
 } from "./label-rate.js";
-import { type JobSizes, PLOT_SIZES, sizesGiven, smallUnit, strengthOfRate } from "./product.js";
+import { JOB_SIZES, type JobSizes, sizesGiven, smallUnit, strengthOfRate } from "./product.js";
 import { unusualFindingsOf } from "./unusual.js";
 
 /** The limits that a label sets. */
@@ -128,11 +129,9 @@ export const SEASON_SO_FAR: ObjectField<SeasonSoFar> = named(
 );
 
 /** What {@link checkLabel} is given. */
-export interface LabelInput extends Pick<JobSizes, "form" | "area" | "ground" | "rowLength"> {
+export interface LabelInput extends Omit<JobSizes, "carrier"> {
   /** The rate that is to be used. */
   readonly rate: LabelRate;
-  /** What the sprayer puts out per treated area. More than 0. */
-  readonly carrierRate: VolumeRate;
   /** The label's limits. */
   readonly label: LabelLimits;
   /** What the plot has had of it already this season. */
@@ -145,10 +144,9 @@ const LABEL_INPUT: ObjectField<LabelInput> = object<LabelInput>(
   {
     rate: about("The rate that is to be used.", LABEL_RATE),
     form: PRODUCT_FORM,
-    carrierRate: quantity("What the sprayer puts out per treated area. More than 0.", "volumeRate"),
+    ...JOB_SIZES,
     label: about("The label's limits.", LABEL_LIMITS),
     soFar: optional(SEASON_SO_FAR),
-    ...PLOT_SIZES,
     near: optional(
       number(
         "How near a limit earns a warning, in per cent of the limit; 5 unless given (common practice, no source).",
@@ -162,6 +160,9 @@ const LABEL_INPUT: ObjectField<LabelInput> = object<LabelInput>(
       // What was used is held against the season's limit only.
       const isCompared = (at: string) => at !== "soFar.rate" || given.label?.seasonMax !== undefined;
       for (const [at, rate] of ratesOf(given)) if (isCompared(at)) sizesGiven(rate, given, check);
+      // A limit of the carrier is per area, as a rate per area is.
+      const { leastCarrier, mostCarrier } = given.label ?? {};
+      for (const limit of [leastCarrier, mostCarrier]) sizesGiven(limit, given, check);
     },
   ],
 );
@@ -225,11 +226,25 @@ export function checkLabel(input: LabelInput): LabelFinding[] {
   return [...labelFindingsOf(given), ...unusualFindingsOf({ ...given, strength })];
 }
 
+/** The mix that goes on one area, plant or length of row, and where none is known, a volume of it: rates are compared by what comes along. */
+function carrierOn(input: LabelInput): Quantity {
+  const { carrierRate, carrierPerCount, carrierPerLength } = input;
+  const unit = mixUnit(input.rate);
+  return carrierRate ?? carrierPerCount ?? carrierPerLength ?? { value: 1, unit: perUnit(unit, unit) };
+}
+
+/** A unit of mix that goes with a rate of which only the strength counts. */
+function mixUnit(rate: LabelRate): VolumeUnit {
+  const read = readRate(rateUsed(rate, "")[0]);
+  return unitsLike(read.kind === "parts" ? "L" : read.quantity.unit).volume;
+}
+
 // One unit of the carrier stands in for the mix: strengths, not amounts, are compared.
 function sizesOfUnit(input: LabelInput): JobSizes {
-  const { form, carrierRate, area, ground, rowLength } = input;
-  const { over } = resolveUnit(carrierRate.unit);
-  return { form, carrier: { value: 1, unit: over as VolumeUnit }, carrierRate, area, ground, rowLength };
+  const { form, carrierRate, carrierPerLength, carrierPerCount, area, ground, rowLength } = input;
+  const { over } = resolveUnit(carrierOn(input).unit);
+  const carrier = { value: 1, unit: over as VolumeUnit };
+  return { form, carrier, carrierRate, carrierPerLength, carrierPerCount, area, ground, rowLength };
 }
 
 /**
@@ -251,40 +266,41 @@ export function labelFindingsOf(input: LabelInput, at = ""): LabelFinding[] {
 interface Job {
   readonly label: LabelLimits;
   readonly soFar: SeasonSoFar;
-  readonly carrierRate: VolumeRate;
+  readonly carrierRate: VolumeRate | undefined;
   /** The rate in use. */
   readonly single: SingleRate;
-  /** Product per treated area, in `unit`: the rate's own where it is given per area. */
+  /** Product on one area, length of row or plant, or in a volume of mix alone, in `unit`: the rate's own where it is given so. */
   readonly rate: number;
   readonly unit: Unit;
   readonly range: RateRange | undefined;
   /** As near to a limit as this share of it. */
   readonly near: number;
-  /** Any rate as product per treated area, in `unit`. */
-  perArea(rate: SingleRate, at: string): number;
+  /** Any rate in `unit`. */
+  inJobUnit(rate: SingleRate, at: string): number;
 }
 
 function jobOf(input: LabelInput, at: string): Job {
   const { rate, form, carrierRate, label, soFar = {}, near = 5 } = input;
   const range = isRange(rate) ? rate : undefined;
   const [single, place] = rateUsed(rate, "rate");
-  const { per } = resolveUnit(carrierRate.unit);
+  const on = carrierOn(input);
+  const { per = "" } = resolveUnit(on.unit);
   const sizes = sizesOfUnit(input);
-  const unit = ownAreaUnit(single) ?? (`${smallUnit(carrierRate.unit, form)}/${per}` as Unit);
-  const perArea = (of: SingleRate, field: string): number => {
+  const unit = ownUnitOr(single, perUnit(smallUnit(on.unit, form), per));
+  const inJobUnit = (of: SingleRate, field: string): number => {
     const { strength, amount } = strengthOfRate(of, sizes, joinPath(at, field));
-    return inUnit({ value: strength.value * carrierRate.value, unit: perUnit(amount, per as string) }, unit);
+    return inUnit({ value: strength.value * on.value, unit: perUnit(amount, per) }, unit);
   };
   return {
     label,
     soFar,
     carrierRate,
     single,
-    rate: perArea(single, place),
+    rate: inJobUnit(single, place),
     unit,
     range,
     near: near / 100,
-    perArea,
+    inJobUnit,
   };
 }
 
@@ -360,16 +376,21 @@ function amountIn(to: Unit, value: number, unit: Unit): Quantity {
   return { value: inUnit({ value, unit }, to), unit: to };
 }
 
-// A person holds a limit against the label: in the label's own unit, where it says how much per treated area.
-function asLimit(limit: SingleRate, place: string, { perArea, unit }: Job): Limit {
-  const value = perArea(limit, place);
+// A person holds a limit against the label: in the label's own unit, where it limits what the job is compared by.
+function asLimit(limit: SingleRate, place: string, { inJobUnit, unit }: Job): Limit {
+  const value = inJobUnit(limit, place);
   const own = readRate(limit);
-  const isPlain = own.kind === "area" && own.per !== "ground" && own.active === undefined;
-  return { value, given: isPlain ? own.quantity : { value, unit } };
+  const isPlain = own.kind !== "parts" && own.active === undefined && own.per !== "ground";
+  return {
+    value,
+    given: isPlain && ownUnitOr(limit, unit) === own.quantity.unit ? own.quantity : { value, unit },
+  };
 }
 
 function carrierFindings({ label, carrierRate, near }: Job): LabelFinding[] {
   const { leastCarrier: least, mostCarrier: most } = label;
+  // Where no output is known there are no limits of it: the list of fields saw to that.
+  if (carrierRate === undefined) return [];
   const against = ({ unit }: VolumeRate): Quantity => amountIn(unit, carrierRate.value, carrierRate.unit);
   if (least !== undefined) {
     const figures = { carrierRate: against(least), least };
@@ -407,10 +428,10 @@ function carrierFindings({ label, carrierRate, near }: Job): LabelFinding[] {
 }
 
 function seasonFindings(job: Job): LabelFinding[] {
-  const { label, soFar, unit, rate, perArea } = job;
+  const { label, soFar, unit, rate, inJobUnit } = job;
   if (label.seasonMax === undefined) return [];
   const { value: max, given } = asLimit(label.seasonMax, "label.seasonMax", job);
-  const used = soFar.rate === undefined || isNothing(soFar.rate) ? 0 : perArea(soFar.rate, "soFar.rate");
+  const used = soFar.rate === undefined || isNothing(soFar.rate) ? 0 : inJobUnit(soFar.rate, "soFar.rate");
   // What is added up is shown in one unit: that of the label's maximum.
   const figure = (value: number): Quantity => amountIn(given.unit, value, unit);
   const figures = { rate: figure(rate), used: figure(used), max: given };

@@ -24,11 +24,13 @@ import type {
   Concentration,
   Density,
   Dimension,
+  MassPerCount,
   MassPerLength,
   MassRate,
   Quantity,
   Unit,
   VolumeConcentrationUnit,
+  VolumePerCount,
   VolumePerLength,
   VolumeRate,
 } from "../units/types.js";
@@ -69,7 +71,13 @@ export interface PartsRate {
 }
 
 /** A rate by weight: all that active ingredient can be given in. */
-export type WeightRate = MassRate | AreaRate<MassRate> | Density | BasedFraction | MassPerLength;
+export type WeightRate =
+  | MassRate
+  | AreaRate<MassRate>
+  | Density
+  | BasedFraction
+  | MassPerLength
+  | MassPerCount;
 
 /** A rate given as active ingredient, with what the product contains. */
 export interface ActiveIngredientRate {
@@ -91,6 +99,8 @@ export type SingleRate =
   | PartsRate
   | VolumePerLength
   | MassPerLength
+  | VolumePerCount
+  | MassPerCount
   | ActiveIngredientRate;
 
 /** A rate that a liquid can have: by volume, by volume in the mix, or active ingredient. */
@@ -101,6 +111,7 @@ export type LiquidRate =
   | BasedFraction
   | PartsRate
   | VolumePerLength
+  | VolumePerCount
   | ActiveIngredientRate;
 
 /** A rate that a dry product can have: by weight, or active ingredient. */
@@ -110,6 +121,7 @@ export type DryRate =
   | Density
   | BasedFraction
   | MassPerLength
+  | MassPerCount
   | ActiveIngredientRate;
 
 /** A range of rates as a label gives it, and the one chosen. */
@@ -122,7 +134,7 @@ export interface RateRange<R extends SingleRate = SingleRate> {
   readonly chosen: R;
 }
 
-/** A rate as a label gives it: per area, per volume of carrier, per cent, ratio, per row length, active ingredient, or a range. */
+/** A rate as a label gives it: per area, per volume of carrier, per cent, ratio, per row length, per plant, active ingredient, or a range. */
 export type LabelRate = SingleRate | RateRange;
 
 /** A rate per area, as seasons are counted in. */
@@ -203,8 +215,8 @@ const WEIGHT_RATE: EitherField<WeightRate> = either<WeightRate>(
   [
     called(
       basedOr(
-        "A weight per area, per volume of carrier or per row length, or per cent. More than 0.",
-        ["massRate", "density", "massPerLength"],
+        "A weight per area, per volume of carrier, per row length or per plant, or per cent. More than 0.",
+        ["massRate", "density", "massPerLength", "massPerCount"],
         ["w/v"],
       ),
       ACTIVE_NAME,
@@ -246,6 +258,8 @@ const PLAIN_RATE: QuantityField<Exclude<SingleRate, AreaRate | PartsRate | Activ
     "density",
     "volumePerLength",
     "massPerLength",
+    "volumePerCount",
+    "massPerCount",
   ]),
   "labelRate",
   RATE_EXAMPLES,
@@ -257,7 +271,7 @@ const AREA_RATE: ObjectField<AreaRate> = areaRate(perArea());
 export const SINGLE_RATE: EitherField<SingleRate> = named(
   "SingleRate",
   either<SingleRate>(
-    "A rate as a label gives it: per area, volume of carrier or row length, in per cent or ppm with a basis, as a ratio, or as active ingredient. A bare rate per area is per treated area.",
+    "A rate as a label gives it: per area, volume of carrier, row length or plant, in per cent with a basis, as a ratio, or as active ingredient. A bare rate per area is per treated area.",
     [PLAIN_RATE, ACTIVE_RATE, PARTS_RATE, AREA_RATE],
     byGiven([PLAIN, ACTIVE, PARTS, PER_AREA], 0),
   ),
@@ -311,7 +325,7 @@ export function rateUsed(rate: LabelRate, at: string): readonly [rate: SingleRat
 export type RateReading =
   | { readonly kind: "parts"; readonly parts: PartsRate }
   | {
-      readonly kind: "area" | "carrier" | "length" | "fraction";
+      readonly kind: "area" | "carrier" | "length" | "count" | "fraction";
       readonly quantity: Quantity;
       /** Which area a rate per area is per. */
       readonly per?: RateArea | undefined;
@@ -329,6 +343,8 @@ const KINDS: Partial<Record<Dimension, QuantityReading["kind"]>> = {
   density: "carrier",
   volumePerLength: "length",
   massPerLength: "length",
+  volumePerCount: "count",
+  massPerCount: "count",
   fraction: "fraction",
 };
 
@@ -346,10 +362,14 @@ export function readRate(rate: SingleRate): RateReading {
     : { kind, quantity: rate, at: "" };
 }
 
-/** The unit that the label gives a rate in, where that is product per area: what a person can hold against the label. */
-export function ownAreaUnit(rate: SingleRate): Unit | undefined {
+/** The unit that the label gives a rate in, where that measures what `usual` does: what a person can hold against the label. */
+export function ownUnitOr(rate: SingleRate, usual: Unit): Unit {
   const read = readRate(rate);
-  return read.kind === "area" && read.active === undefined ? read.quantity.unit : undefined;
+  const isOwn =
+    read.kind !== "parts" &&
+    read.active === undefined &&
+    dimensionOf(read.quantity.unit) === dimensionOf(usual);
+  return isOwn ? read.quantity.unit : usual;
 }
 
 /** Whether a rate is a strength of the mix, which pace and nozzles do not change. */
@@ -358,15 +378,39 @@ export function isOfMix(rate: SingleRate): boolean {
   return read.kind === "parts" || read.kind === "carrier" || read.kind === "fraction";
 }
 
-/** What a rate needs of the job beside the mix. Trusts its input. */
-export function sizesFor(rate: SingleRate): readonly ("carrierRate" | "area" | "ground" | "rowLength")[] {
+/** The sizes of a job that a rate may need beside the mix. */
+export type RateSize =
+  | "carrierRate"
+  | "carrierPerLength"
+  | "carrierPerCount"
+  | "area"
+  | "ground"
+  | "rowLength";
+
+/** What a rate needs of a job beside the mix, where that has these sizes. Trusts its input. */
+export function sizesFor(
+  rate: SingleRate,
+  { carrierPerLength }: { readonly carrierPerLength?: unknown } = {},
+): readonly RateSize[] {
   const read = readRate(rate);
-  if (read.kind === "length") return ["carrierRate", "area", "rowLength"];
-  if (read.kind !== "area") return [];
-  return read.per === "ground" ? ["carrierRate", "area", "ground"] : ["carrierRate"];
+  switch (read.kind) {
+    case "area":
+      return read.per === "ground" ? ["carrierRate", "area", "ground"] : ["carrierRate"];
+    case "length":
+      return carrierPerLength === undefined ? ["carrierRate", "area", "rowLength"] : ["carrierPerLength"];
+    case "count":
+      return ["carrierPerCount"];
+    default:
+      return [];
+  }
 }
 
-const BY_VOLUME: readonly Dimension[] = ["volumeRate", "volumeConcentration", "volumePerLength"];
+const BY_VOLUME: readonly Dimension[] = [
+  "volumeRate",
+  "volumeConcentration",
+  "volumePerLength",
+  "volumePerCount",
+];
 
 /** The form that a rate in this unit is for. */
 export function formIn(unit: Unit): ProductForm {

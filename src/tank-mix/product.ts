@@ -28,6 +28,8 @@ import type {
   TreatedArea,
   Unit,
   Volume,
+  VolumePerCount,
+  VolumePerLength,
   VolumeRate,
   VolumeUnit,
 } from "../units/types.js";
@@ -61,6 +63,10 @@ export interface JobSizes {
   readonly carrier: Volume;
   /** What the sprayer puts out per treated area: needed for rates per area or per row length. */
   readonly carrierRate?: VolumeRate | undefined;
+  /** The mix that one length of row gets: needed for rates per row length where nothing is known of an area. */
+  readonly carrierPerLength?: VolumePerLength | undefined;
+  /** The mix that one plant, tree or pot gets: needed for rates per plant. */
+  readonly carrierPerCount?: VolumePerCount | undefined;
   /** The treated area of the whole plot: needed for rates per ground area or per row length. */
   readonly area?: TreatedArea | undefined;
   /** The ground area of the whole plot: needed for rates per ground area. */
@@ -75,8 +81,23 @@ export interface ProductInput extends JobSizes {
   readonly rate: LabelRate;
 }
 
-/** The sizes of the plot that a rate may need. */
-export const PLOT_SIZES: FieldsOf<Pick<JobSizes, "area" | "ground" | "rowLength">> = {
+/** The sizes of the job that a rate may need. */
+export const JOB_SIZES: FieldsOf<Omit<JobSizes, "form" | "carrier">> = {
+  carrierRate: optional(
+    quantity(
+      "What the sprayer puts out per treated area: needed for rates per area or per row length.",
+      "volumeRate",
+    ),
+  ),
+  carrierPerLength: optional(
+    quantity(
+      "The mix that one length of row gets: needed for rates per row length where nothing is known of an area.",
+      "volumePerLength",
+    ),
+  ),
+  carrierPerCount: optional(
+    quantity("The mix that one plant, tree or pot gets: needed for rates per plant.", "volumePerCount"),
+  ),
   area: optional(
     treatedArea("The treated area of the whole plot: needed for rates per ground area or per row length."),
   ),
@@ -94,13 +115,7 @@ const PRODUCT: ObjectField<ProductInput> = object<ProductInput>(
       "How much finished mix the product is for: the job's total, reserve and lines included. More than 0.",
       "volume",
     ),
-    carrierRate: optional(
-      quantity(
-        "What the sprayer puts out per treated area: needed for rates per area or per row length.",
-        "volumeRate",
-      ),
-    ),
-    ...PLOT_SIZES,
+    ...JOB_SIZES,
   },
   [
     ({ rate, form }, check) => rateFitsForm(rate, form, "rate", check),
@@ -126,6 +141,14 @@ const SIZE_NEEDED = {
     key: "size-rowLength",
     template: "A rate per row length needs the length of all rows. Enter it, such as {example}.",
   },
+  carrierPerLength: {
+    key: "size-carrierPerLength",
+    template: "A rate per row length needs the mix that a length of row gets. Enter it, such as {example}.",
+  },
+  carrierPerCount: {
+    key: "size-carrierPerCount",
+    template: "A rate per plant needs the mix that one plant gets. Enter it, such as {example}.",
+  },
 } as const;
 
 /** Notes the sizes of the job that a rate needs and that are not given. */
@@ -137,9 +160,11 @@ export function sizesGiven(rate: LabelRate | undefined, sizes: Partly<JobSizes>,
     area: metric ? { value: 0.5, unit: "ha" } : { value: 1, unit: "ac" },
     ground: metric ? { value: 0.5, unit: "ha" } : { value: 1, unit: "ac" },
     rowLength: metric ? { value: 300, unit: "m" } : { value: 1000, unit: "ft" },
+    carrierPerLength: metric ? { value: 50, unit: "mL/m" } : { value: 5, unit: "gal/1000ft" },
+    carrierPerCount: metric ? { value: 100, unit: "mL/plant" } : { value: 4, unit: "fl_oz/plant" },
   };
   for (const single of isRange(rate) ? [rate.low, rate.high, rate.chosen] : [rate])
-    for (const name of sizesFor(single)) {
+    for (const name of sizesFor(single, sizes)) {
       // Given, and at fault already.
       const faulty = check.issues.some(({ path }) => path.split(".").includes(name));
       if (sizes[name] !== undefined || faulty) continue;
@@ -162,7 +187,7 @@ export interface RateStrength {
   readonly strength: Concentration;
   /** The unit of the product. */
   readonly amount: VolumeUnit | MassUnit;
-  readonly kind: "area" | "ground" | "rowLength" | "carrier" | "fraction" | "parts";
+  readonly kind: "each" | "ground" | "rowLength" | "carrier" | "fraction" | "parts";
   readonly terms: Readonly<Record<string, GivenTerm>>;
   /** Where the label gives the active ingredient's rate: that rate, and the product's. */
   readonly active?: { readonly read: QuantityReading; readonly product: ProductRateTerms } | undefined;
@@ -182,21 +207,29 @@ function strengthTerms(rate: SingleRate, sizes: JobSizes, at: string): StrengthT
   const active = product && { read, product };
   if (read.kind === "carrier" || read.kind === "fraction")
     return { kind: "carrier", amount, terms: { rate: rateIn(carrier.unit) }, active };
-  const { carrierRate, area } = sizes as Complete<JobSizes>;
-  const carrierRateIn = (per: string): GivenTerm => [carrierRate, perUnit(carrier.unit, per)];
-  if (read.kind === "area" && read.per !== "ground") {
-    const { per = "" } = resolveUnit(carrierRate.unit);
-    return { kind: "area", amount, terms: { rate: rateIn(per), carrierRate: carrierRateIn(per) }, active };
+  const each = carrierLike(read, sizes);
+  if (each !== undefined) {
+    const { per = "" } = resolveUnit(each.unit);
+    const terms = { rate: rateIn(per), carrierRate: [each, perUnit(carrier.unit, per)] as const };
+    return { kind: "each", amount, terms, active };
   }
+  const { carrierRate, area } = sizes as Complete<JobSizes>;
   const kind = read.kind === "length" ? "rowLength" : "ground";
   const measure = sizes[kind] as Quantity;
   const terms = {
     rate: rateIn(measure.unit),
     [kind]: [measure, measure.unit] as const,
-    carrierRate: carrierRateIn(area.unit),
+    carrierRate: [carrierRate, perUnit(carrier.unit, area.unit)] as const,
     area: [area, area.unit] as const,
   };
   return { kind, amount, terms, active };
+}
+
+/** The mix that goes on the same as the rate is per: an area, a length of row, a plant. Nothing where the two differ. */
+function carrierLike({ kind, per }: QuantityReading, sizes: JobSizes): Quantity | undefined {
+  if (kind === "count") return sizes.carrierPerCount;
+  if (kind === "length") return sizes.carrierPerLength;
+  return per === "ground" ? undefined : sizes.carrierRate;
 }
 
 /** The unit that a product's amount is reported in. */
@@ -240,7 +273,7 @@ function numberFrom({ kind, terms }: StrengthTerms): number {
   switch (kind) {
     case "carrier":
       return of("rate");
-    case "area":
+    case "each":
       return of("rate") / of("carrierRate");
     case "ground":
     case "rowLength":
@@ -286,6 +319,7 @@ export function productAmountOf(input: ProductInput, at = "rate"): ProductAmount
  * - per treated or broadcast area: rate / carrier rate
  * - per ground area: rate × ground / (carrier rate × treated area)
  * - per row length: rate × row length / (carrier rate × treated area)
+ * - per row length or per plant, where the mix is known for that: rate / carrier rate
  * - per volume of carrier: the rate itself
  * - per cent or ppm: the part itself, by volume for a liquid (`v/v`), weight in volume for a dry product (`w/v`, 1 % is 1 kg in 100 L)
  * - ratio: parts / to (of mix) or parts / (parts + to) (of water)
@@ -377,7 +411,7 @@ function refuseOutside(
 const BY_DEFINITION = "by definition of the rate";
 
 const FORMULAS: Readonly<Record<Exclude<RateStrength["kind"], "carrier">, readonly [string, string]>> = {
-  area: ["tank-mix.strength", "rate / carrierRate"],
+  each: ["tank-mix.strength", "rate / carrierRate"],
   ground: ["tank-mix.strengthByGround", "rate * ground / (carrierRate * area)"],
   rowLength: ["tank-mix.strengthByRow", "rate * rowLength / (carrierRate * area)"],
   fraction: ["tank-mix.strengthOfPart", "part * size"],

@@ -4,7 +4,7 @@ import type { Messages, ToolNames } from "../worksheet/words/messages.js";
 // Translated by the authors, not certified: the label's language decides. The terms and their sources: docs/words.md.
 
 const MIX = "mezcla total por preparar";
-const SPRAYED = "mezcla aplicada en la parcela";
+const SPRAYED = "mezcla necesaria";
 const RATE = "volumen de aplicación";
 const TREATED = "área tratada";
 const GROUND = "área del terreno";
@@ -439,6 +439,19 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         x: "factor {n}",
       }),
       "tank-mix.sprayed": words(SPRAYED, { rate: RATE, area: TREATED }),
+      "tank-mix.each": words("mezcla para cada planta", {
+        used: "agua usada en todas",
+        plants: "número de plantas",
+      }),
+      "tank-mix.perLength": words("mezcla por largo de hilera", {
+        used: "agua usada",
+        length: "largo de hilera en que se usó",
+      }),
+      "tank-mix.batchOfCount": words(SPRAYED, { each: "mezcla por unidad", count: "cantidad" }),
+      "tank-mix.batchOfRow": words(SPRAYED, {
+        rate: "mezcla por largo de hilera",
+        length: "largo de todas las hileras",
+      }),
       "tank-mix.reserve": words("mezcla extra", { sprayed: SPRAYED, percent: "extra, %" }),
       "tank-mix.carrier": words(MIX, {
         sprayed: SPRAYED,
@@ -638,6 +651,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
     steps: {
       area: "Área tratada",
       rate: "Volumen de aplicación",
+      size: "Mezcla para el trabajo",
       carrier: "Mezcla de aspersión",
       loads: "Cargas del tanque",
       product: "{product}",
@@ -809,7 +823,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "mix-over-tank":
         "Necesita {total} de mezcla y el tanque es de {tank}: prepare {loads} {loads:one=carga;other=cargas} y mida el producto para cada una.",
       "reserve-large":
-        "La reserva es de {reserve} para una parcela que lleva {sprayed}: sobraría todo ese producto. Revise la reserva y su unidad.",
+        "La reserva es de {reserve} para un trabajo que lleva {sprayed}: sobraría todo ese producto. Revise la reserva y su unidad.",
       "lines-large":
         "La manguera y el aguilón contienen {lines}, que es {percent} del tanque de {tank}. Revise ese número y su unidad.",
       "last-load-small":
@@ -822,6 +836,31 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "{product} es un producto seco y no hay báscula en la lista. Péselo; una cuchara no mide peso.",
       "rate-needs-ground":
         "Esta dosis es por área del terreno, y no se conoce el terreno de esta parcela. Anote la distancia entre hileras o el área del terreno.",
+      "rate-needs-count":
+        "{given} es para cada una, y este trabajo es para un área. Anote una dosis por área, o planee el trabajo por número de plantas.",
+      "rate-needs-plot":
+        "Esta dosis es por área del terreno, y este trabajo no tiene parcela. Anote una dosis que le corresponda, o planee la parcela.",
+      "rate-for-volume":
+        "{given} es {is.dimension}, y este trabajo es un volumen de mezcla. Anote una dosis por volumen de mezcla, un porcentaje o una proporción, o también el área tratada.",
+      "rate-for-count":
+        "{given} es {is.dimension}, y este trabajo es un número de plantas. Anote una dosis por planta o por volumen de mezcla, o también el área tratada.",
+      "rate-for-row":
+        "{given} es {is.dimension}, y este trabajo es un largo de hilera. Anote una dosis por largo de hilera o por volumen de mezcla, o también el área tratada.",
+      "limit-needs-area":
+        "Este límite es por área, y este trabajo no tiene área. Anote el área tratada, o deje el límite sin anotar.",
+      "plants-not-counted":
+        "Plantas enteras por carga solo se puede en un trabajo por número de plantas. Escoja cargas iguales.",
+      "whole-count": "Anote un número entero, 1 o más.",
+      "each-implausible":
+        "{given} para cada una es más de lo que lleva un árbol grande ({limit}). Revise el número y la unidad: es lo que recibe una, no todas.",
+      "loads-many":
+        "Este trabajo lleva {total} de mezcla, que son {loads} cargas de un tanque de {tank}. Revise el tamaño del trabajo y sus unidades.",
+      "carrier-under-least-batch":
+        "{product}: esto es {carrierRate} de mezcla en el área anotada, menos que el mínimo de la etiqueta, {least}. Use más agua con el mismo producto.",
+      "carrier-near-least-batch":
+        "{product}: esto es {carrierRate} de mezcla en el área anotada, en el mínimo de la etiqueta, {least}, o cerca de él. Revise el área y el volumen.",
+      "carrier-over-most-batch":
+        "{product}: esto es {carrierRate} de mezcla en el área anotada, más que el máximo de la etiqueta, {most}. Use menos agua con el mismo producto.",
       "rate-needs-rows":
         "Esta dosis es por largo de hilera, y esta parcela no está en hileras. Escoja una parcela en hileras, o una dosis por área.",
       "rate-uneven-more":
@@ -995,6 +1034,10 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Una dosis por área del terreno o por largo de hilera necesita el área tratada de la parcela. Anótela, por ejemplo {example.typed}.",
       "size-ground":
         "Una dosis por área del terreno necesita el área del terreno de la parcela. Anótela, por ejemplo {example.typed}.",
+      "size-carrierPerLength":
+        "Una dosis por largo de hilera necesita la mezcla que recibe un largo de hilera. Anótela, por ejemplo {example}.",
+      "size-carrierPerCount":
+        "Una dosis por planta necesita la mezcla que recibe una planta. Anótela, por ejemplo {example}.",
       "size-rowLength":
         "Una dosis por largo de hilera necesita el largo de todas las hileras. Anótelo, por ejemplo {example.typed}.",
       "range-upside-down": "La dosis más baja es mayor que la más alta. ¿Están al revés?",
@@ -1393,12 +1436,18 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       treatedArea: "Área tratada",
       groundArea: "Área del terreno",
       outputRate: "Volumen de aplicación",
+      number: "Cantidad",
+      eachGets: "Por unidad",
+      rowLength: "Largo de hilera",
+      perLength: "Mezcla por largo de hilera",
       totalMix: "Mezcla total",
       totalOf: "{total} ({parts})",
       mixForPlot: "{volume} para la parcela",
+      mixForJob: "{volume} para el trabajo",
       mixExtra: "{volume} de extra",
       mixInHose: "{volume} en la manguera",
       leftover: "Sobrante al terminar la parcela",
+      leftoverJob: "Sobrante al terminar el trabajo",
       leftoverWithArea: "{leftover}; el extra alcanza para {area} más",
       rateOf: "Dosis de {product}",
       rateOfActive: "{rate} de ingrediente activo",
@@ -1412,6 +1461,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       measure: "Medir",
       fillTo: "llene el tanque hasta {carrier}",
       waterFor: "{water} de agua más los productos de abajo. Cubre {area}.",
+      waterOnly: "{water} de agua más los productos de abajo.",
       areaWithRows: "{area} (unas {rows} hileras)",
       mixingOrder:
         "Agregue en este orden, mezclando bien cada uno antes del siguiente, salvo que la etiqueta diga otra cosa: {order}.",
@@ -1422,6 +1472,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "{product}: {amount}. No se puede medir con estos utensilios. Consiga una medida más chica o más grande.",
       topUp: "Complete con agua hasta {carrier} (agua total {water}).",
       spray: "Aplique. Esta carga cubre {area}.",
+      use: "Aplíquela o viértala. Esta carga alcanza para {area}.",
+      useAll: "Aplíquela o viértala.",
       fillingOrder:
         "Primero la mitad del agua, luego {products:one=el producto;other=los productos} y después complete hasta la marca, salvo que la etiqueta diga otra cosa.",
       exactly: "exacto",

@@ -88,6 +88,7 @@ export {
   activeIngredientRateWorking as activeIngredientRate,
   productRateWorking as productRate,
 } from "../tank-mix/active-ingredient.js";
+export { batchVolumeWorking as batchVolume } from "../tank-mix/batch-volume.js";
 export { carrierForWorking as carrierFor } from "../tank-mix/carrier.js";
 export { diluteMixWorking as diluteMix, stockForWorking as stockFor } from "../tank-mix/dilution.js";
 export {

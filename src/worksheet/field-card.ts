@@ -1,10 +1,19 @@
-import { PLAN } from "../plan/read-plan.js";
-import type { Plan, PlannedLoad } from "../plan/result.js";
+import { ANY_PLAN } from "../plan/read-plan.js";
+import type { AnyPlan } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import { scale } from "../units/quantity.js";
 import { type WrittenAlert, writtenAlerts } from "./job/alerts.js";
 import { type WrittenDose, writtenDoses } from "./job/amounts.js";
-import { cautionTexts, loadAreaText, loadTitle, mixingText, rateFacts, type SheetFact } from "./job/facts.js";
+import {
+  cautionTexts,
+  coversText,
+  loadTitle,
+  mixingText,
+  outputFacts,
+  rateFacts,
+  type SheetFact,
+  sizeFacts,
+} from "./job/facts.js";
 import { planInUnits } from "./job/plan-in-units.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
 import { type Writer, writerFor } from "./words/writer.js";
@@ -72,11 +81,11 @@ export interface FieldCard {
  * console.log(fieldCard(plan).loads[1]?.steps[1]); // Product A: 1.6 fl oz. Measure 3 tablespoons + 1/2 teaspoon (1% under).
  * ```
  */
-export function fieldCard(plan: Plan, options: WorksheetOptions = {}): FieldCard {
+export function fieldCard(plan: AnyPlan, options: WorksheetOptions = {}): FieldCard {
   const given = checked(options, WORKSHEET_OPTIONS, "options");
   const writer = writerFor(given);
   const { language, text } = writer.messages;
-  const shown = planInUnits(checked(plan, PLAN, "plan"), given.units);
+  const shown = planInUnits(checked(plan, ANY_PLAN, "plan"), given.units);
   const doses = writtenDoses(shown, writer).loads;
   // A card goes to the tank, where nobody reads twice: it gives no mixing steps for what must not be sprayed.
   const refused = shown.warnings.some(({ severity }) => severity === "refusal");
@@ -89,8 +98,8 @@ export function fieldCard(plan: Plan, options: WorksheetOptions = {}): FieldCard
     title: text.cardTitle,
     warnings: writtenAlerts(shown, writer, ["refusal", "warning"]),
     facts: [
-      { name: text.treatedArea, value: writer.short(shown.area.treated) },
-      { name: text.outputRate, value: writer.short(shown.rate) },
+      ...sizeFacts(shown, writer),
+      ...outputFacts(shown, writer),
       ...rateFacts(shown, writer),
       { name: text.totalMix, value: writer.short(shown.carrier.total) },
     ],
@@ -111,12 +120,17 @@ export function fieldCard(plan: Plan, options: WorksheetOptions = {}): FieldCard
   };
 }
 
-function inOrder(doses: readonly WrittenDose[], { mixingOrder }: Plan): readonly WrittenDose[] {
+function inOrder(doses: readonly WrittenDose[], { mixingOrder }: AnyPlan): readonly WrittenDose[] {
   if (mixingOrder === undefined) return doses;
   return mixingOrder.flatMap((name) => doses.filter(({ product }) => product === name));
 }
 
-function steps(load: PlannedLoad, doses: readonly WrittenDose[], plan: Plan, writer: Writer): string[] {
+function steps(
+  load: AnyPlan["loads"][number],
+  doses: readonly WrittenDose[],
+  plan: AnyPlan,
+  writer: Writer,
+): string[] {
   const { messages, fill } = writer;
   const { text } = messages;
   const { carrier, water } = load;
@@ -132,6 +146,11 @@ function steps(load: PlannedLoad, doses: readonly WrittenDose[], plan: Plan, wri
       }),
     ),
     fill(text.topUp, { carrier, water }),
-    fill(text.spray, { area: loadAreaText(load, plan, writer) }),
+    useText(coversText(load, plan, writer), plan, writer),
   ];
+}
+
+function useText(area: string | undefined, plan: AnyPlan, { messages: { text }, fill }: Writer): string {
+  if (area === undefined) return text.useAll;
+  return fill("area" in plan ? text.spray : text.use, { area });
 }

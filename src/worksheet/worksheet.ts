@@ -1,5 +1,5 @@
-import { PLAN } from "../plan/read-plan.js";
-import type { Plan } from "../plan/result.js";
+import { ANY_PLAN } from "../plan/read-plan.js";
+import type { AnyPlan, Plan } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import { convert } from "../units/convert.js";
 import { unitsLike } from "../units/systems.js";
@@ -8,11 +8,13 @@ import { type WrittenAlert, writtenAlerts } from "./job/alerts.js";
 import { type WrittenDose, writtenDoses } from "./job/amounts.js";
 import {
   cautionTexts,
-  loadAreaText,
+  coversText,
   loadTitle,
   mixingText,
+  outputFacts,
   rateFacts,
   type SheetFact,
+  sizeFacts,
   totalMixText,
 } from "./job/facts.js";
 import { planInUnits, workingInUnits } from "./job/plan-in-units.js";
@@ -120,12 +122,12 @@ export interface Worksheet {
  * console.log(worksheet(plan, { units: "us" }).summary[2]?.value); // 32.07 gal/ac
  * ```
  */
-export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet {
+export function worksheet(plan: AnyPlan, options: WorksheetOptions = {}): Worksheet {
   const given = checked(options, WORKSHEET_OPTIONS, "options");
   const writer = writerFor(given);
   const { messages } = writer;
   const { text } = messages;
-  const made = checked(plan, PLAN, "plan");
+  const made = checked(plan, ANY_PLAN, "plan");
   const shown = planInUnits(made, given.units);
   const doses = writtenDoses(shown, writer);
   return {
@@ -138,10 +140,7 @@ export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet
     loads: shown.loads.map((load, at) => ({
       title: loadTitle(load.number, shown, writer),
       fill: writer.fill(text.fillTo, { carrier: load.carrier }),
-      water: writer.fill(text.waterFor, {
-        water: load.water,
-        area: loadAreaText(load, shown, writer),
-      }),
+      water: waterText(load, shown, writer),
       doses: doses.loads[at] as readonly WrittenDose[],
     })),
     totals: doses.totals,
@@ -172,29 +171,49 @@ export function worksheet(plan: Plan, options: WorksheetOptions = {}): Worksheet
   };
 }
 
-function summary(plan: Plan, writer: Writer): SheetFact[] {
-  const { area, rate, leftover } = plan;
-  const { messages, fill, short } = writer;
-  const { text } = messages;
-  const { landArea } = unitsLike(rate.unit);
-  const both = (quantity: Quantity, unit: Unit): string =>
-    quantity.unit === unit
-      ? short(quantity)
-      : `${short(quantity)} (${short(convert(quantity, unit as never))})`;
+function waterText(load: AnyPlan["loads"][number], plan: AnyPlan, writer: Writer): string {
+  const { text } = writer.messages;
+  const { water } = load;
+  const area = coversText(load, plan, writer);
+  return area === undefined
+    ? writer.fill(text.waterOnly, { water })
+    : writer.fill(text.waterFor, { water, area });
+}
+
+function summary(plan: AnyPlan, writer: Writer): SheetFact[] {
+  const { text } = writer.messages;
   return [
-    { name: text.treatedArea, value: both(area.treated, landArea) },
-    ...(area.ground ? [{ name: text.groundArea, value: both(area.ground, landArea) }] : []),
-    { name: text.outputRate, value: short(rate) },
+    ...("area" in plan ? areaFacts(plan, writer) : sizeFacts(plan, writer)),
+    ...outputFacts(plan, writer),
     ...rateFacts(plan, writer),
     { name: text.totalMix, value: totalMixText(plan, writer) },
-    {
-      name: text.leftover,
-      value: leftover.area
-        ? fill(text.leftoverWithArea, {
-            leftover: leftover.carrier,
-            area: both(leftover.area, landArea),
-          })
-        : short(leftover.carrier),
-    },
+    { name: "area" in plan ? text.leftover : text.leftoverJob, value: leftoverText(plan, writer) },
   ];
+}
+
+/** The areas in land units as well. */
+function areaFacts({ area, rate }: Plan, writer: Writer): SheetFact[] {
+  const { text } = writer.messages;
+  const { landArea } = unitsLike(rate.unit);
+  return [
+    { name: text.treatedArea, value: both(area.treated, landArea, writer) },
+    ...(area.ground ? [{ name: text.groundArea, value: both(area.ground, landArea, writer) }] : []),
+  ];
+}
+
+function leftoverText(plan: AnyPlan, writer: Writer): string {
+  const { leftover } = plan;
+  const { carrier: mix, area } = leftover;
+  const covered =
+    "area" in plan
+      ? area && both(area, unitsLike(plan.rate.unit).landArea, writer)
+      : coversText(leftover, plan, writer);
+  if (covered === undefined) return writer.short(mix);
+  return writer.fill(writer.messages.text.leftoverWithArea, { leftover: mix, area: covered });
+}
+
+function both(quantity: Quantity, unit: Unit, { short }: Writer): string {
+  return quantity.unit === unit
+    ? short(quantity)
+    : `${short(quantity)} (${short(convert(quantity, unit as never))})`;
 }

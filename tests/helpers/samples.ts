@@ -237,6 +237,14 @@ export const SAMPLES: { readonly [N in Sampled]: readonly Readonly<Parameters<(t
     [{ ...carrier, reserve: { volume: qty(3, "pt") } }],
     [{ ...carrier, reserve: { roundUpTo: qty(3, "qt") } }],
   ],
+  batchVolume: [
+    [{ kind: "volume", volume: qty(300, "fl_oz") }],
+    [{ kind: "count", count: qty(300, "pot"), each: qty(4, "fl_oz") }],
+    [{ kind: "count", count: qty(9, "tree"), each: { used: qty(7, "L"), plants: 3 } }],
+    [{ kind: "count", count: qty(9, "tree"), each: { flow: timed[0], time: qty(9, "s") } }],
+    [{ kind: "row-length", length: ft, rate: qty(5, "gal/1000ft") }],
+    [{ kind: "row-length", length: ft, rate: { used: qty(7, "L"), length: m } }],
+  ],
   splitLoads: [
     [{ ...loads, split: "full-then-part" }],
     [{ ...loads, split: { pieces: 14, extra: qty(1, "qt") } }],

@@ -109,7 +109,9 @@ describe("the shape of src", () => {
     const { exports } = JSON.parse(readFileSync("package.json", "utf8")) as {
       exports: Record<string, unknown>;
     };
-    const files = ["./schema/plan-input.schema.json", "./schema/calibration-record.schema.json"];
+    const files = ["plan-input", "batch-input", "calibration-record"].map(
+      (name) => `./schema/${name}.schema.json`,
+    );
     const wanted = [
       ".",
       "./area/geodesic",

@@ -1,5 +1,5 @@
 import type { Figures } from "../../errors.js";
-import type { Plan } from "../../plan/result.js";
+import type { AnyPlan } from "../../plan/result.js";
 import type { Severity } from "../../plan/warnings.js";
 import { asRead } from "../../units/message.js";
 import type { PhraseWords } from "../words/messages.js";
@@ -16,7 +16,11 @@ export interface WrittenAlert {
 }
 
 /** The plan's warnings in words, those that matter most first. */
-export function writtenAlerts(plan: Plan, writer: Writer, severities: readonly Severity[]): WrittenAlert[] {
+export function writtenAlerts(
+  plan: AnyPlan,
+  writer: Writer,
+  severities: readonly Severity[],
+): WrittenAlert[] {
   const { text } = writer.messages;
   const names = {
     note: text.severityNote,

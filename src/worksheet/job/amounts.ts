@@ -1,6 +1,6 @@
 import { isWeight } from "../../household/measuring-tool.js";
 import type { MeasuredPart } from "../../household/parts.js";
-import type { DoseMeasure, Plan } from "../../plan/result.js";
+import type { AnyPlan, DoseMeasure } from "../../plan/result.js";
 import { decided } from "../../units/decide.js";
 import type { Quantity } from "../../units/types.js";
 import type { PhraseWords } from "../words/messages.js";
@@ -30,7 +30,7 @@ export interface WrittenDoses {
 const AMOUNT_DIGITS = 3;
 
 /** Writes the doses of all loads so that what is printed adds up, and nothing printed is over. */
-export function writtenDoses(plan: Plan, writer: Writer): WrittenDoses {
+export function writtenDoses(plan: AnyPlan, writer: Writer): WrittenDoses {
   const printed = plan.totals.products.map((_, i) =>
     printedAmounts(plan.loads.map((load) => load.products[i]?.amount as Quantity)),
   );

@@ -1,8 +1,9 @@
 import { measurementOf, rateOf, rateOfWorking } from "../../output-rate/calibration.js";
+import type { JobInput } from "../../plan/batch-input.js";
 import type { PlanInput } from "../../plan/input.js";
 import { planApplication } from "../../plan/plan.js";
 import { type PlanStep, stepsOfPlan } from "../../plan/plan-steps.js";
-import type { Plan } from "../../plan/result.js";
+import type { AnyPlan, Plan } from "../../plan/result.js";
 import { thresholdsOf } from "../../plan/thresholds.js";
 import { convert, convertValue } from "../../units/convert.js";
 import { isUnit } from "../../units/resolve.js";
@@ -14,26 +15,28 @@ import { counterpart } from "./counterparts.js";
  * The same job, planned again from an input whose every quantity is in the system's units, so that each line of its
  * working is true by itself. The tools stay as they are: they are things, with their own marks.
  */
-export function planInUnits(plan: Plan, units: UnitSystem | undefined): Plan {
-  if (units === undefined) return plan;
-  const { input } = plan;
-  const thresholds = thresholdsOf(input.thresholds);
-  const { calibration, tools, ...others } = { ...input, thresholds };
-  return planApplication({
-    ...(inUnits(others, units) as Omit<PlanInput, "calibration" | "tools">),
+export function planInUnits<P extends AnyPlan>(plan: P, units: UnitSystem | undefined): P {
+  return units === undefined ? plan : (planApplication(inputInUnits(plan.input, units)) as P);
+}
+
+function inputInUnits({ tools, ...job }: JobInput, units: UnitSystem): JobInput {
+  if ("size" in job) return { ...(inUnits(job, units) as typeof job), tools };
+  const { calibration, ...others } = { ...job, thresholds: thresholdsOf(job.thresholds) };
+  return {
+    ...(inUnits(others, units) as typeof others),
     calibration: inUnits(withKnownRate(calibration, units), units) as PlanInput["calibration"],
     tools,
-  });
+  };
 }
 
 /** The working of a plan as {@link planInUnits} gave it. */
-export function workingInUnits(shown: Plan, plan: Plan): PlanStep[] {
+export function workingInUnits(shown: AnyPlan, plan: AnyPlan): PlanStep[] {
   const steps = stepsOfPlan(shown);
+  if (shown === plan || !("area" in plan) || !isDirect(plan.input.calibration)) return steps;
   const { calibration } = plan.input;
-  if (shown === plan || !isDirect(calibration)) return steps;
   const lines = [
     ...rateOfWorking(calibration),
-    ...conversionLines("output-rate.direct-strip-rate", rateOf(calibration), shown.rate.unit),
+    ...conversionLines("output-rate.direct-strip-rate", rateOf(calibration), (shown as Plan).rate.unit),
   ];
   return steps.map((step) => (step.step === "rate" ? { ...step, lines } : step));
 }

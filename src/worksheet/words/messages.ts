@@ -19,7 +19,9 @@ export interface Messages {
     Record<"sqrt" | "ceil" | "floor" | "min" | "max" | "sin" | "cos" | "tan", string>
   >;
   /** The headings of the steps. */
-  readonly steps: Readonly<Record<"area" | "rate" | "carrier" | "loads" | "product" | "dose", string>>;
+  readonly steps: Readonly<
+    Record<"area" | "rate" | "size" | "carrier" | "loads" | "product" | "dose", string>
+  >;
   /** The cautions, by code. */
   readonly cautions: Readonly<Record<Caution["code"], string>>;
   /**
@@ -63,12 +65,18 @@ export type TextKey =
   | "treatedArea"
   | "groundArea"
   | "outputRate"
+  | "number"
+  | "eachGets"
+  | "rowLength"
+  | "perLength"
   | "totalMix"
   | "totalOf"
   | "mixForPlot"
+  | "mixForJob"
   | "mixExtra"
   | "mixInHose"
   | "leftover"
+  | "leftoverJob"
   | "leftoverWithArea"
   | "rateOf"
   | "rateOfActive"
@@ -82,6 +90,7 @@ export type TextKey =
   | "measure"
   | "fillTo"
   | "waterFor"
+  | "waterOnly"
   | "areaWithRows"
   | "mixingOrder"
   | "doNotMix"
@@ -90,6 +99,8 @@ export type TextKey =
   | "pourOtherwise"
   | "topUp"
   | "spray"
+  | "use"
+  | "useAll"
   | "fillingOrder"
   | "exactly"
   | "under"

@@ -3,6 +3,10 @@ import type { LineTable } from "./line-table.js";
 /** The lines that the tank-mix module works out: each one's id, and the symbols of its terms. */
 export interface TankMixLines {
   "tank-mix.sprayed": "rate" | "area";
+  "tank-mix.each": "used" | "plants";
+  "tank-mix.perLength": "used" | "length";
+  "tank-mix.batchOfCount": "each" | "count";
+  "tank-mix.batchOfRow": "rate" | "length";
   "tank-mix.reserve": "sprayed" | "percent";
   "tank-mix.carrier": "sprayed" | "lines" | "reserve";
   "tank-mix.carrierSteps": "sprayed" | "lines" | "step";
@@ -58,7 +62,7 @@ export interface TankMixLines {
 }
 
 const MIX = "total mix to make";
-const SPRAYED = "mix sprayed on the plot";
+const SPRAYED = "mix needed";
 const STEP = "volume to round up to";
 const STRENGTH = "product per unit of mix";
 const CONTENT = "active ingredient in the product";
@@ -84,6 +88,22 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   "tank-mix.sprayed": {
     found: SPRAYED,
     terms: { rate: "output rate", area: "treated area" },
+  },
+  "tank-mix.each": {
+    found: "mix for each plant",
+    terms: { used: "water used on all of them", plants: "number of plants" },
+  },
+  "tank-mix.perLength": {
+    found: "mix per length of row",
+    terms: { used: "water used", length: "length of row that it was used on" },
+  },
+  "tank-mix.batchOfCount": {
+    found: SPRAYED,
+    terms: { each: "mix for each", count: "how many" },
+  },
+  "tank-mix.batchOfRow": {
+    found: SPRAYED,
+    terms: { rate: "mix per length of row", length: "length of all rows" },
   },
   "tank-mix.reserve": {
     found: "extra mix",

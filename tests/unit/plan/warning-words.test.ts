@@ -40,7 +40,7 @@ describe("a plan warns, word for word, of", () => {
         "reserve-large",
         "warning",
         "reserve",
-        "The reserve is 10 gal for a plot that takes 2.48 gal: that much product would be left over. Check the reserve and its unit.",
+        "The reserve is 10 gal for a job that takes 2.48 gal: that much product would be left over. Check the reserve and its unit.",
         expect.objectContaining({ percent: { value: 400, unit: "%" } }),
       ],
     ]);
