@@ -180,22 +180,22 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "land-unit-left": words(
     "The area was left in {area.unit}.",
     "The number is about {perLand} times off.",
-    "There are {perLand} {area.unit} in 1 {land.unit}. Change the unit.",
+    "There are {perLand} {area.unit} in {oneLand}. Change the unit.",
   ),
   "wrong-land-factor": words(
     "The wrong number was used to change {area.unit} to {land.unit}.",
     "Check the plot against one you know.",
-    "There are {perLand} {area.unit} in 1 {land.unit}.",
+    "There are {perLand} {area.unit} in {oneLand}.",
   ),
   "land-factor-inverted": words(
     "The factor between {area.unit} and {land.unit} was used the wrong way around.",
-    "1 {land.unit} is a lot of land, so a plot has few of them.",
+    "{oneLand} is a lot of land, so a plot has few of them.",
     "Divide {area.unit} by {perLand} to get {land.unit}.",
   ),
   "other-land-unit": words(
-    "The result is per {otherLand.unit}, or in {otherLand.unit}, not {land.unit}.",
+    "The result is for {otherLand.unit}, not {land.unit}.",
     "Acres and hectares differ by about 2.5 times.",
-    "Use {perLand} {area.unit} for 1 {land.unit}.",
+    "Use {perLand} {area.unit} for {oneLand}.",
   ),
   "land-unit-from-other": words(
     "The area in {area.unit} was divided by the number that belongs to another unit of land.",
@@ -224,7 +224,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "volume-factor-inverted": words(
     "The amount in {small.unit} was multiplied by {perVolume} instead of divided.",
-    "The number got larger, but 1 {volume.unit} is more than 1 {small.unit}: it must get smaller.",
+    "The number got larger, but {oneVolume} is more than {oneSmall}: it must get smaller.",
     "Divide by {perVolume} to change {small.unit} to {volume.unit}.",
   ),
   "volume-unit-left": words(
@@ -235,32 +235,32 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "label-unit-left": words(
     "The amount was left in the unit of the label.",
     "The question asks for {small.unit}.",
-    "Multiply by {perLabel}: 1 {label.unit} is {perLabel} {small.unit}.",
+    "Multiply by {perLabel}: {oneLabel} is {perLabel} {small.unit}.",
   ),
   "other-gallon": words(
     "The factor belongs to the other gallon.",
     "US and imperial gallons differ by about a fifth.",
-    "Use {perVolume} {small.unit} for 1 {volume.unit}.",
+    "Use {perVolume} {small.unit} for {oneVolume}.",
   ),
   "pint-for-gallon": words(
     "A gallon was taken to be as small as a pint.",
     "The amount is 8 times too small.",
-    "Use {perVolume} {small.unit} for 1 {volume.unit}.",
+    "Use {perVolume} {small.unit} for {oneVolume}.",
   ),
   "pint-of-8": words(
     "A pint was taken as 8 {small.unit}. That is a cup.",
     "The amount is too small.",
-    "Use {perLabel} {small.unit} for 1 {label.unit}.",
+    "Use {perLabel} {small.unit} for {oneLabel}.",
   ),
   "pint-of-other-system": words(
     "The pint of the other system was used: a US pint has 16 fluid ounces, an imperial pint 20.",
     "Pints and fluid ounces must be of one system.",
-    "Use {perLabel} {small.unit} for 1 {label.unit}.",
+    "Use {perLabel} {small.unit} for {oneLabel}.",
   ),
   "pint-of-32": words(
     "A pint was taken as 32 {small.unit}. That is a US quart.",
     "The amount is too large, and over the label rate.",
-    "Use {perLabel} {small.unit} for 1 {label.unit}.",
+    "Use {perLabel} {small.unit} for {oneLabel}.",
   ),
   "liter-of-100": words(
     "A liter was taken as 100 mL.",
@@ -318,24 +318,24 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Divide the total mix by what the tank is filled to, and round up.",
   ),
   "unscaled-product": words(
-    "This is the product for 1 {land.unit}, whatever is really covered.",
-    "Check what the tank or the plot covers: it is not 1 {land.unit}.",
+    "This is the product for {oneLand}, whatever is really covered.",
+    "Check what the tank or the plot covers: it is not {oneLand}.",
     "Multiply the label rate by the area that is covered.",
   ),
   "rate-per-volume": words(
-    "The rate per {land.unit} was used as a rate per {volume.unit} of mix.",
+    "The rate per {oneLand} was used as a rate per {oneVolume} of mix.",
     "The mix would be far too strong.",
     "Find what area the tank covers first: tank divided by output rate.",
   ),
   "per-lawn-for-land": words(
-    "The rate per {land.unit} was used as a rate per {lawn.unit}.",
+    "The rate per {oneLand} was used as a rate per {lawn.unit}.",
     "The dose is far over the label.",
     "Read what the label rate is per, and use that area.",
   ),
   "rate-per-other-land": words(
-    "The rate was used as if it were per {otherLand.unit}.",
+    "The rate was used as if it were per {oneOther}.",
     "Acres and hectares differ by about 2.5 times.",
-    "Use {perLand} {area.unit} for 1 {land.unit}.",
+    "Use {perLand} {area.unit} for {oneLand}.",
   ),
   "weighed-as-volume": words(
     "So many ounces (grams) were weighed out as should be measured by volume.",
@@ -418,8 +418,8 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "1% is 1 part in 100: divide by 100.",
   ),
   "one-unit-only": words(
-    "This is the amount for 1 {volume.unit} of mix only.",
-    "The tank holds more than 1 {volume.unit}.",
+    "This is the amount for {oneVolume} of mix only.",
+    "The tank holds more than {oneVolume}.",
     "Multiply by what the tank is filled to.",
   ),
   "parts-of-water": words(
@@ -478,12 +478,12 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Read in the question what unit is asked for.",
   ),
   "land-for-lawn": words(
-    "The rate per {lawn.unit} was used as a rate per {land.unit}.",
+    "The rate per {lawn.unit} was used as a rate per {oneLand}.",
     "The dose is far too small.",
     "Read what the label rate is per, and use that area.",
   ),
   "lawn-size-left-out": words(
-    "The rate was used as if it were per 1 {area.unit}.",
+    "The rate was used as if it were per {oneArea}.",
     "The dose is far over the label.",
     "Divide the area by what the rate is per: {lawn.unit}.",
   ),
@@ -659,12 +659,12 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Multiply the stock by the ratio to get the solution it makes.",
   ),
   "per-hundred-left-out": words(
-    "The rate per 100 {volume.unit} was used as a rate per 1 {volume.unit}.",
+    "The rate per 100 {volume.unit} was used as a rate per {oneVolume}.",
     "The dose is 100 times over the label.",
     "Divide the solution by 100 first.",
   ),
   "one-unit-of-stock": words(
-    "This is the product for 1 {volume.unit} of stock.",
+    "This is the product for {oneVolume} of stock.",
     "More or less stock than that is made.",
     "Multiply by the stock that is made.",
   ),
@@ -674,7 +674,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Multiply by the ratio.",
   ),
   "rate-per-unit-of-stock": words(
-    "The rate per 100 {volume.unit} of solution was used as a rate per 1 {volume.unit} of stock.",
+    "The rate per 100 {volume.unit} of solution was used as a rate per {oneVolume} of stock.",
     "That is right for an injector of 1:100 only.",
     "Work out how much solution the stock makes.",
   ),

@@ -3,7 +3,7 @@ import { checked } from "../units/check.js";
 import { type ChoiceField, choice, count } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import { firstSystem, systemOf } from "../units/systems.js";
-import type { Quantity, UnitSystem } from "../units/types.js";
+import type { Quantity, Unit, UnitSystem } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 import { type Writer, writerFor } from "../worksheet/words/writer.js";
 import type { MistakeCode, MistakeWords } from "./mistakes.js";
@@ -237,12 +237,19 @@ export function shownMistake(
 ): ShownMistake {
   const { what, see, mend } = messages.mistakes[mistake];
   const { perVolume, perLabel, perLand, perLength, water, ...units } = sizes;
+  const one = (unit: Unit): Quantity => ({ value: 1, unit });
   const figures = {
     perVolume,
     perLabel,
     perLand,
     perLength,
     water: { value: water, unit: units.density },
+    oneLand: one(units.landArea),
+    oneOther: one(units.otherLand),
+    oneVolume: one(units.volume),
+    oneLabel: one(units.label),
+    oneArea: one(units.area),
+    oneSmall: one(units.smallVolume),
     small: units.smallVolume,
     volume: units.volume,
     label: units.label,

@@ -8,9 +8,9 @@ import { SPANISH_WORDS } from "./es.js";
 const mistake = (what: string, see: string, mend: string): MistakeWords => ({ what, see, mend });
 const topic = (name: string, ...problems: TopicWords["problems"]): TopicWords => ({ name, problems });
 
-const USE_LAND = "Use {perLand} {area.unit} por {land.unit}.";
-const USE_VOLUME = "Use {perVolume} {small.unit} por {volume.unit}.";
-const USE_LABEL = "Use {perLabel} {small.unit} por {label.unit}.";
+const USE_LAND = "Use {perLand} {area.unit} por {oneLand}.";
+const USE_VOLUME = "Use {perVolume} {small.unit} por {oneVolume}.";
+const USE_LABEL = "Use {perLabel} {small.unit} por {oneLabel}.";
 const USE_BAND = "Use el ancho de la banda, no la distancia entre hileras.";
 const TWO_AND_A_HALF = "Un acre y una hectárea difieren unas 2.5 veces.";
 const PER_HUNDRED = "1 % es 1 parte de 100: divida entre 100.";
@@ -288,20 +288,20 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "land-unit-left": mistake(
       "El área se quedó en {area.unit}.",
       "El número está mal por unas {perLand} veces.",
-      "Hay {perLand} {area.unit} en 1 {land.unit}. Cambie la unidad.",
+      "Hay {perLand} {area.unit} en {oneLand}. Cambie la unidad.",
     ),
     "wrong-land-factor": mistake(
       "Se usó un número equivocado para pasar de {area.unit} a {land.unit}.",
       "Compare la parcela con una que conozca.",
-      "Hay {perLand} {area.unit} en 1 {land.unit}.",
+      "Hay {perLand} {area.unit} en {oneLand}.",
     ),
     "land-factor-inverted": mistake(
       "El factor entre {area.unit} y {land.unit} se usó al revés.",
-      "En 1 {land.unit} cabe mucho terreno, así que una parcela tiene pocos.",
+      "En {oneLand} cabe mucho terreno, así que una parcela tiene pocos.",
       "Divida {area.unit} entre {perLand} para pasar a {land.unit}.",
     ),
     "other-land-unit": mistake(
-      "El resultado está en {otherLand.unit} o por {otherLand.unit}, no en {land.unit}.",
+      "El resultado es para {otherLand.unit}, no para {land.unit}.",
       TWO_AND_A_HALF,
       USE_LAND,
     ),
@@ -332,7 +332,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "volume-factor-inverted": mistake(
       "La cantidad en {small.unit} se multiplicó por {perVolume} en vez de dividirse.",
-      "El número creció, pero 1 {volume.unit} es más que 1 {small.unit}: debe bajar.",
+      "El número creció, pero {oneVolume} es más que {oneSmall}: debe bajar.",
       "Divida entre {perVolume} para pasar de {small.unit} a {volume.unit}.",
     ),
     "volume-unit-left": mistake(
@@ -343,7 +343,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "label-unit-left": mistake(
       "La cantidad se quedó en la unidad de la etiqueta.",
       "La pregunta pide {small.unit}.",
-      "Multiplique por {perLabel}: en 1 {label.unit} hay {perLabel} {small.unit}.",
+      "Multiplique por {perLabel}: en {oneLabel} hay {perLabel} {small.unit}.",
     ),
     "other-gallon": mistake(
       "El factor es del otro galón.",
@@ -426,25 +426,21 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Divida la mezcla total entre lo que se llena el tanque y redondee hacia arriba.",
     ),
     "unscaled-product": mistake(
-      "Este es el producto para 1 {land.unit}, sin importar cuánto se cubre.",
-      "Vea cuánto cubre el tanque o la parcela: no es 1 {land.unit}.",
+      "Este es el producto para {oneLand}, sin importar cuánto se cubre.",
+      "Vea cuánto cubre el tanque o la parcela: no es {oneLand}.",
       "Multiplique la dosis de la etiqueta por el área que se cubre.",
     ),
     "rate-per-volume": mistake(
-      "La dosis por {land.unit} se usó como dosis por {volume.unit} de mezcla.",
+      "La dosis por {oneLand} se usó como dosis por {oneVolume} de mezcla.",
       "La mezcla quedaría demasiado fuerte.",
       "Calcule primero cuánta área cubre el tanque: el tanque entre el volumen de aplicación.",
     ),
     "per-lawn-for-land": mistake(
-      "La dosis por {land.unit} se usó como dosis por {lawn.unit}.",
+      "La dosis por {oneLand} se usó como dosis por {lawn.unit}.",
       "La cantidad pasa por mucho de la etiqueta.",
       "Lea por cuánta área es la dosis de la etiqueta, y use esa área.",
     ),
-    "rate-per-other-land": mistake(
-      "La dosis se usó como si fuera por {otherLand.unit}.",
-      TWO_AND_A_HALF,
-      USE_LAND,
-    ),
+    "rate-per-other-land": mistake("La dosis se usó como si fuera por {oneOther}.", TWO_AND_A_HALF, USE_LAND),
     "weighed-as-volume": mistake(
       "Se pesaron tantas onzas (gramos) como se deben medir por volumen.",
       "Una báscula muestra peso. La dosis es un volumen.",
@@ -526,8 +522,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       PER_HUNDRED,
     ),
     "one-unit-only": mistake(
-      "Esta es la cantidad para solo 1 {volume.unit} de mezcla.",
-      "En el tanque cabe más de 1 {volume.unit}.",
+      "Esta es la cantidad para solo {oneVolume} de mezcla.",
+      "En el tanque cabe más de {oneVolume}.",
       "Multiplique por lo que se llena el tanque.",
     ),
     "parts-of-water": mistake(
@@ -586,12 +582,12 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Lea en la pregunta qué unidad se pide.",
     ),
     "land-for-lawn": mistake(
-      "La dosis por {lawn.unit} se usó como dosis por {land.unit}.",
+      "La dosis por {lawn.unit} se usó como dosis por {oneLand}.",
       "La cantidad es demasiado chica.",
       "Lea por cuánta área es la dosis de la etiqueta, y use esa área.",
     ),
     "lawn-size-left-out": mistake(
-      "La dosis se usó como si fuera por 1 {area.unit}.",
+      "La dosis se usó como si fuera por {oneArea}.",
       "La cantidad pasa por mucho de la etiqueta.",
       "Divida el área entre aquello por lo que es la dosis: {lawn.unit}.",
     ),
@@ -771,12 +767,12 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Multiplique la solución madre por la proporción para tener la solución que da.",
     ),
     "per-hundred-left-out": mistake(
-      "La dosis por 100 {volume.unit} se usó como dosis por 1 {volume.unit}.",
+      "La dosis por 100 {volume.unit} se usó como dosis por {oneVolume}.",
       "La cantidad es 100 veces la de la etiqueta.",
       "Divida primero la solución entre 100.",
     ),
     "one-unit-of-stock": mistake(
-      "Este es el producto para 1 {volume.unit} de solución madre.",
+      "Este es el producto para {oneVolume} de solución madre.",
       "Se prepara más o menos que eso.",
       "Multiplique por la solución madre que se prepara.",
     ),
@@ -786,7 +782,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Multiplique por la proporción.",
     ),
     "rate-per-unit-of-stock": mistake(
-      "La dosis por 100 {volume.unit} de solución se usó como dosis por 1 {volume.unit} de solución madre.",
+      "La dosis por 100 {volume.unit} de solución se usó como dosis por {oneVolume} de solución madre.",
       "Eso solo vale con un inyector de 1:100.",
       "Calcule cuánta solución da la solución madre.",
     ),
