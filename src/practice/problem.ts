@@ -1,5 +1,6 @@
 import type { Figures } from "../errors.js";
 import { checked } from "../units/check.js";
+import { intl } from "../units/engine.js";
 import { type ChoiceField, choice, count } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import { firstSystem, systemOf } from "../units/systems.js";
@@ -221,7 +222,7 @@ function problemOf(
 
 /** What a problem gives as it is filled into its words: several amounts as one text, products with a letter each. */
 function figuresIn(given: Given, { short, messages }: Writer<PracticeMessages>): Figures {
-  const list = new Intl.ListFormat(messages.language, { type: "conjunction" });
+  const list = new (intl("ListFormat"))(messages.language, { type: "conjunction" });
   const written = (one: Quantity | string, at: number): string =>
     typeof one === "string" ? `(${letterOf(at)}) ${messages.kinds[one as MixingKind]}` : short(one);
   const figure = (one: GivenFigure): Figures[string] =>

@@ -1,5 +1,6 @@
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
+import { intl } from "../units/engine.js";
 import type { Quantity, Unit, UnitSystem } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 import { counterpart } from "../worksheet/job/counterparts.js";
@@ -125,7 +126,7 @@ function stepSlides({ working }: PracticeProblem, isFull: boolean, writer: Board
     const isChange = line.id === "units.convert";
     const units = isFull ? unitsOfLine(line, writer) : undefined;
     const cancel = units?.cancelled ?? [];
-    const list = new Intl.ListFormat(messages.language, { type: "conjunction" });
+    const list = new (intl("ListFormat"))(messages.language, { type: "conjunction" });
     const texts = [
       ...(isChange ? [] : [`${shown.found} = ${shown.words}`]),
       `${shown.numbers} = ${shown.result}`,
@@ -210,7 +211,7 @@ function listOf(given: Given, { short, messages }: BoardWriter): string {
   const amounts = Object.values(given)
     .flat()
     .filter((one): one is Quantity => typeof one === "object");
-  return new Intl.ListFormat(messages.language, { type: "conjunction" }).format(amounts.map(short));
+  return new (intl("ListFormat"))(messages.language, { type: "conjunction" }).format(amounts.map(short));
 }
 
 /** The figures with every amount changed. */
