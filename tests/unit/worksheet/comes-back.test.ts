@@ -111,8 +111,8 @@ describe("practice problems that come back", () => {
   it("are refused where they are none, with the place", () => {
     expectRefused(() => practiceSheet([{}] as never), "missing", "problems[0].topic");
     expectRefused(
-      () => practiceSheet([saved(problem, ["mistakes", 0, "mistake"], "typo")]),
-      "unknown-choice",
+      () => practiceSheet([saved(problem, ["mistakes", 0, "mistake"], 5)]),
+      "not-a-quantity",
       "problems[0].mistakes[0].mistake",
     );
     expectRefused(
