@@ -179,7 +179,7 @@ describe.skipIf(path === undefined && !process.env.CI)("a sheet in a browser", (
 
   it("has boxes that are ticked by their text, with no script", async () => {
     await open("hash", "card");
-    const box = page.getByRole("checkbox", { name: /Product A: 2\.177 fl oz/ });
+    const box = page.getByRole("checkbox", { name: /Product A: 2\.17 fl oz/ });
     await page.getByText("Product A: 2.17 fl oz").click();
     expect(await box.isChecked()).toBe(true);
     expect(await page.getByRole("checkbox").count()).toBe(10);
