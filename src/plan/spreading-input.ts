@@ -43,7 +43,10 @@ export interface SpreadAreaRate extends AreaRate<MassRate> {
 export type SpreadRate = GranulesRate | SpreadAreaRate;
 
 /** A rate of a nutrient, with what the fertilizer contains. */
-export type NutrientRate = FertilizerInput<GranulesRate>;
+export interface NutrientRate extends FertilizerInput<GranulesRate> {
+  /** How much of the nutrient: per area, per length of row, or per plant. More than 0. */
+  readonly amount: GranulesRate;
+}
 
 /** What a label of granules allows. */
 export interface SpreadingLabel extends Omit<LabelLimits, "min" | "max" | "leastCarrier" | "mostCarrier"> {
@@ -208,9 +211,20 @@ function spreadingLabel(): ObjectField<SpreadingLabel> {
   });
 }
 
+/** What is said of granules as of any product. */
+type OfAnyProduct = Pick<
+  SpreadingProduct,
+  "soFar" | "registration" | "activeIngredient" | "reEntryHours" | "preHarvestDays"
+>;
+
+/* @__NO_SIDE_EFFECTS__ */
+function asOfAnyProduct(): FieldsOf<OfAnyProduct> {
+  const { soFar, registration, activeIngredient, reEntryHours, preHarvestDays } = PRODUCT.fields;
+  return { soFar, registration, activeIngredient, reEntryHours, preHarvestDays };
+}
+
 /* @__NO_SIDE_EFFECTS__ */
 function spreadingProduct(): ObjectField<SpreadingProduct> {
-  const { soFar, registration, activeIngredient, reEntryHours, preHarvestDays } = PRODUCT.fields;
   return object<SpreadingProduct>(
     {
       name: text("What it is called."),
@@ -221,13 +235,9 @@ function spreadingProduct(): ObjectField<SpreadingProduct> {
           spreadingLabel(),
         ),
       ),
-      soFar,
+      ...asOfAnyProduct(),
       bag: optional(quantity("What one bag holds, for how many to buy. More than 0.", "mass")),
       price: optional(about("What it costs. The plan has no costs unless given.", PRICE)),
-      registration,
-      activeIngredient,
-      reEntryHours,
-      preHarvestDays,
     },
     [productIsDry],
   );

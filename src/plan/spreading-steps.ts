@@ -17,8 +17,7 @@ export interface SpreadingStep {
 }
 
 /**
- * The working of a whole plan of granules, step by step: the area, the rate of product where it comes from a nutrient, the amount, the
- * hopper, the bags and the spreader's test. A step that the job doesn't have is left out.
+ * The working of a whole plan of granules, step by step: area, rate of product, amount, hopper, bags and the spreader's test. A step that the job doesn't have is left out.
  *
  * @param plan - a finished plan
  * @returns the steps in the order in which they are worked out

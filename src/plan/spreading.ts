@@ -23,11 +23,11 @@ import {
 } from "./spreading-input.js";
 
 /**
- * Works out a whole job of granules or dry fertilizer: how much product in all and for each plot or bed, how often to fill the
- * hopper, how many bags to buy, and what a test of the spreader says.
+ * Works out a whole job of granules or dry fertilizer: the product in all and for each plot or bed, the fills of the hopper and
+ * the bags to buy. A test of the spreader is held against the rate.
  *
  * A rate of a nutrient is changed to one of product first. The rate must fit what sizes the job: per treated area on a plot, per
- * length of row on a plot in rows or on a row, per plant for a count. What doesn't fit is refused with what would.
+ * length of row on rows, per plant for a count. What does not fit is refused with what would.
  *
  * Formulas: product = nutrient / content; total = rate × area, rate × row length, or rate × plants; fills = ceil(total / directions /
  * hopper); bags = ceil(total / bag). The steps are those of `area`, `output-rate` and `tank-mix`, where each formula has its source.

@@ -746,7 +746,7 @@ export const GERMAN: Messages = {
     spreadIt: "Füllen und streuen",
     lengthwise: "Längs: {perDirection}",
     crosswise: "Quer: {perDirection}",
-    fillHopper: "{hopper} einfüllen und streuen. {times:one=Einmal;other={times}-mal}.",
+    fillHopper: "{hopper} einfüllen und streuen. {times}-mal.",
     lastFill: "Zuletzt {lastFill} abwiegen und streuen.",
     onlyFill: "{lastFill} abwiegen, einfüllen und streuen.",
     byPlot: "Wie viel wohin kommt",

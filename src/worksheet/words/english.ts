@@ -84,7 +84,7 @@ const TEXT: Messages["text"] = {
   spreadIt: "Fill and spread",
   lengthwise: "Lengthwise: {perDirection}",
   crosswise: "Crosswise: {perDirection}",
-  fillHopper: "Fill the hopper with {hopper} and spread it. Do this {times:one=once;other={times} times}.",
+  fillHopper: "Fill the hopper with {hopper} and spread it. Do this {times} {times:one=time;other=times}.",
   lastFill: "For the last fill, weigh out {lastFill} and spread it.",
   onlyFill: "Weigh out {lastFill}, fill the hopper and spread it.",
   byPlot: "How much goes where",
