@@ -99,7 +99,10 @@ if (!all) {
     withPackage(() => vitest("browser", ["browser"], ["--maxWorkers=1"])),
     withPackage(() => vitest("package", ["package"], ["--maxWorkers=1"])),
     withTypes(() => vitest("random", ["property", "docs"], ["--maxWorkers=1"])),
-    withPackage(() => step("site of guides and API", "npm", ["run", "docs"])),
+    withPackage(async () => {
+      if (await step("site of guides and API", "npm", ["run", "docs"]))
+        await vitest("site", ["site"], ["--maxWorkers=1"]);
+    }),
     withPackage(() => step("public API as committed", process.execPath, ["tests/api/run.mjs", "--check"])),
     withPackage(() => step("types of the package", bin("attw"), [".tmp/package.tgz"])),
     withPackage(() => step("package manifest", bin("publint"), ["--strict"])),

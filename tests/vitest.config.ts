@@ -44,6 +44,7 @@ export default defineConfig({
       project("docs", 300_000),
       project("package", 300_000),
       project("browser", 300_000),
+      project("site", 300_000),
     ],
   },
 });

@@ -1,4 +1,4 @@
-import geographiclib from "geographiclib-geodesic";
+import * as loaded from "geographiclib-geodesic";
 import { type Check, checked } from "../units/check.js";
 import {
   choice,
@@ -217,8 +217,16 @@ function polygonArea(coordinates: readonly Positions[], at: string): RingArea {
   return { area, perimeter };
 }
 
+type Geographiclib = typeof loaded;
+
+/** GeographicLib, however it was loaded. To a page without a bundler it is a script: nothing is exported, its name is a global one. */
+function geographiclib(): Geographiclib {
+  const { default: whole } = loaded as { readonly default?: Geographiclib };
+  return whole ?? (globalThis as unknown as { readonly geodesic: Geographiclib }).geodesic;
+}
+
 function ringArea(ring: Ring): RingArea {
-  const polygon = geographiclib.Geodesic.WGS84.Polygon(false);
+  const polygon = geographiclib().Geodesic.WGS84.Polygon(false);
   for (const [longitude, latitude] of ring.corners) polygon.AddPoint(latitude, longitude);
   const { area = 0, perimeter } = polygon.Compute(false, true);
   return { area: Math.abs(area), perimeter };

@@ -272,7 +272,7 @@ function isCatch(flow: Flow | TimedCatch): flow is TimedCatch {
 /** A flow as the catch of one unit of time, so that each formula is stated once. */
 function asCatch(flow: Flow | TimedCatch): TimedCatch {
   if (isCatch(flow)) return flow;
-  const { over, per } = resolveUnit(flow.unit, "unit");
+  const { over, per } = resolveUnit(flow.unit);
   return {
     caught: { value: flow.value, unit: over as VolumeUnit },
     time: { value: 1, unit: per as TimeUnit },

@@ -1,6 +1,7 @@
 import { shown } from "../errors.js";
 import type { Check } from "../units/check.js";
 import { date } from "../units/date-field.js";
+import { intl } from "../units/engine.js";
 import { TextField } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 
@@ -47,8 +48,9 @@ export function timeZone(sentence: string): TextField {
 }
 
 function isZone(zone: string, check: Check): boolean {
+  const Format = intl("DateTimeFormat");
   try {
-    new Intl.DateTimeFormat("en-US", { timeZone: zone });
+    new Format("en-US", { timeZone: zone });
     return true;
   } catch {
     check.fault(
@@ -97,7 +99,7 @@ function offsetIn(zone: string, instant: number): number {
 
 /** What a zone's clock reads at an instant, to the minute. */
 function clockIn(zone: string, instant: number): string {
-  const parts = new Intl.DateTimeFormat("en-US", {
+  const parts = new (intl("DateTimeFormat"))("en-US", {
     timeZone: zone,
     hourCycle: "h23",
     year: "numeric",

@@ -1,6 +1,7 @@
 import type { Figures } from "../errors.js";
 import { frozen } from "../frozen.js";
 import { checked } from "../units/check.js";
+import { intl } from "../units/engine.js";
 import { type ChoiceField, choice, count } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import { firstSystem, systemOf } from "../units/systems.js";
@@ -220,7 +221,7 @@ function problemOf(
 
 /** What a problem gives as it is filled into its words: several figures as one text. */
 function figuresIn(given: Given, { short, messages }: Writer<PracticeMessages>): Figures {
-  const list = new Intl.ListFormat(messages.language, { type: "conjunction" });
+  const list = new (intl("ListFormat"))(messages.language, { type: "conjunction" });
   const written = (one: Quantity | string): string => (typeof one === "string" ? one : short(one));
   const figure = (one: GivenFigure): Figures[string] =>
     Array.isArray(one) ? list.format(one.map(written)) : (one as Quantity | number);

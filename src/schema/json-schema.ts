@@ -22,8 +22,9 @@ export type JsonSchema = Readonly<Record<string, unknown>>;
 
 // Always first among several: a validator that turns values into other types must find a null to be one before it makes it a 0.
 const NULL = { const: null };
-// For the same reason where a number is needed. JSON writes NaN as null, which must not become a 0.
-const NO_NUMBER = { enum: [null, false, true] };
+const BLANK_TEXT = { type: "string", pattern: "^\\s*$" };
+// For the same reason where a number is needed. JSON writes NaN as null, which must not become a 0, nor must spaces.
+const NO_NUMBER = { anyOf: [{ enum: [null, false, true] }, BLANK_TEXT] };
 const DAY = "^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$";
 // As in src/units/quantity-field.ts: past it, arithmetic runs out of numbers.
 const LARGEST = 1e75;
@@ -240,7 +241,7 @@ function anyOf(schemas: readonly JsonSchema[]): JsonSchema {
   return unlike.length === 1 ? (unlike[0] as JsonSchema) : { anyOf: unlike };
 }
 
-const GIVEN = { not: { anyOf: [NULL, { type: "string", pattern: "^\\s*$" }] } };
+const GIVEN = { not: { anyOf: [NULL, BLANK_TEXT] } };
 const ONE_READING = {
   if: { properties: { resolution: GIVEN }, required: ["resolution"] },
   // biome-ignore lint/suspicious/noThenProperty: a keyword of JSON Schema
@@ -261,8 +262,7 @@ const QUANTITY_TEXT = {
 };
 const BLANK = {
   description: "What a form has where nothing was entered.",
-  type: "string",
-  pattern: "^\\s*$",
+  ...BLANK_TEXT,
 };
 
 function numberOf({ above, min, max, whole }: Limits): JsonSchema {

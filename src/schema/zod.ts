@@ -2,6 +2,7 @@ import * as z from "zod/mini";
 import * as core from "zod/v4/core";
 import type { Issue, SprayMathError } from "../errors.js";
 import type { Field } from "../units/check.js";
+import { EngineError } from "../units/engine.js";
 import type { Schema } from "./field-of.js";
 import { jsonSchemaInOne } from "./json-schema.js";
 import { checkedOptions, type ReadingOptions, readBy } from "./reading.js";
@@ -38,6 +39,7 @@ function made<T>(field: Field<T>, options: ReadingOptions): Schema<T> {
       try {
         return readBy(field, input, options);
       } catch (error) {
+        if (error instanceof EngineError) throw error;
         for (const issue of (error as SprayMathError).issues) payload.issues.push(asRawIssue(issue, input));
         return undefined;
       }

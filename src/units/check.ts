@@ -1,4 +1,5 @@
 import { type ErrorCode, errorOf, type Figures, type Issue, joinPath, SprayMathError } from "../errors.js";
+import { checkEngine, EngineError } from "./engine.js";
 import { messageOf } from "./message.js";
 import { firstSystem } from "./systems.js";
 import type { Dimension, Quantity, UnitSystem } from "./types.js";
@@ -120,12 +121,13 @@ export abstract class Field<T> {
  * Whatever is computed from the copy need not look at it again.
  */
 export function checked<T>(input: unknown, field: Field<T>, path = "", check: Check = new Check(input)): T {
+  checkEngine();
   if (path !== "") check.path.push(path);
   let value: T | undefined;
   try {
     value = field.readOrMissing(input, check);
   } catch (error) {
-    if (error instanceof SprayMathError) throw error;
+    if (error instanceof SprayMathError || error instanceof EngineError) throw error;
     // A getter that throws, a proxy that was revoked.
     check.fault("unreadable", "input-unreadable", "", "This can't be read: it fails when it is looked at.");
   }

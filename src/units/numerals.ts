@@ -1,4 +1,5 @@
 import { type Sentence, shown } from "../errors.js";
+import { intl } from "./engine.js";
 import { refusal } from "./message.js";
 
 // An app uses a few locales and widths; whatever it asks for, the cache does not grow beyond this.
@@ -32,7 +33,7 @@ export function numberFormat(locale: string, digits: number | "whole"): Intl.Num
 }
 
 function makeFormat(locale: string, options: Intl.NumberFormatOptions): Intl.NumberFormat {
-  if (isLocale(locale)) return new Intl.NumberFormat(locale, options);
+  if (isLocale(locale)) return new (intl("NumberFormat"))(locale, options);
   const { key, template, figures } = unknownLocale(locale);
   throw refusal("unknown-choice", key, "options.locale", template, figures);
 }
@@ -43,8 +44,9 @@ const locales = new Map<string, boolean>();
 export function isLocale(locale: unknown): boolean {
   if (typeof locale !== "string") return false;
   return remembered(locales, locale, () => {
+    const canonicalLocales = intl("getCanonicalLocales");
     try {
-      return Intl.getCanonicalLocales(locale).length > 0;
+      return canonicalLocales(locale).length > 0;
     } catch {
       return false;
     }

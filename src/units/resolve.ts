@@ -1,4 +1,5 @@
 import { type Sentence, SprayMathError, shown } from "../errors.js";
+import { checkEngine } from "./engine.js";
 import { nearest } from "./nearest.js";
 import { COMPOUNDS, type SimpleDimension, TABLE, type UnitEntry } from "./table.js";
 import type { Dimension, SimpleUnit, Unit, UnitSystem } from "./types.js";
@@ -33,6 +34,8 @@ export function compoundDimension(over: SimpleDimension, per: SimpleDimension): 
 }
 
 function read(unit: string): ResolvedUnit | undefined {
+  // A unit may be the first thing that is asked for.
+  checkEngine();
   if (unit === "mph") return { dimension: "speed", over: "mi", per: "h", system: "us" };
   const stroke = unit.indexOf("/");
   if (stroke < 0) {

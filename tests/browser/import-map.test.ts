@@ -1,12 +1,11 @@
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { createServer, type Server } from "node:http";
-import type { AddressInfo } from "node:net";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join, normalize } from "node:path";
+import { join } from "node:path";
 import { type Browser, chromium as playwright } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { installInto } from "../package/pack.mjs";
 import { chromium, FLAGS } from "./chromium.mjs";
+import { type FolderServer, serve } from "./serve.ts";
 
 // The page in docs/getting-started.md that does without a bundler, in a folder that has the packed tarball installed.
 const path = chromium();
@@ -15,7 +14,7 @@ const folder = mkdtempSync(join(tmpdir(), "import-map-"));
 if (path === undefined && !process.env.CI) console.warn("skipped: no Chromium or Chrome found; set CHROMIUM");
 
 describe.skipIf(path === undefined && !process.env.CI)("a page without a bundler", () => {
-  let server: Server;
+  let server: FolderServer;
   let browser: Browser;
 
   beforeAll(async () => {
@@ -25,16 +24,7 @@ describe.skipIf(path === undefined && !process.env.CI)("a page without a bundler
     writeFileSync(join(folder, "package.json"), JSON.stringify({ private: true }));
     writeFileSync(join(folder, "page.html"), page);
     installInto(folder);
-    server = createServer((request, response) => {
-      const name = normalize(request.url ?? "");
-      if (!existsSync(join(folder, name))) {
-        response.writeHead(404).end();
-        return;
-      }
-      response.setHeader("content-type", name.endsWith(".html") ? "text/html" : "text/javascript");
-      response.end(readFileSync(join(folder, name)));
-    });
-    await new Promise<void>((done) => server.listen(0, "127.0.0.1", done));
+    server = await serve(folder);
     browser = await playwright.launch({ executablePath: path, args: FLAGS });
   });
 
@@ -46,7 +36,7 @@ describe.skipIf(path === undefined && !process.env.CI)("a page without a bundler
 
   it("finds the packages by the import map, as the guide says", async () => {
     const page = await browser.newPage();
-    await page.goto(`http://127.0.0.1:${(server.address() as AddressInfo).port}/page.html`);
+    await page.goto(`${server.address}/page.html`);
     // 4 US gallons of 231 cubic inches: 15.1416 L (NIST Handbook 44 (2024), Appendix C).
     await expect.poll(() => page.locator("output").textContent()).toBe("15.14 L");
   });

@@ -11,7 +11,7 @@ const built = join(site, "index.html");
 const beside = ["package.json", "tsconfig.json", "docs/typedoc.json", "docs/site.mjs"].map((name) =>
   join(root, name),
 );
-const parts = [...beside, ...pages()].map(changed);
+const parts = [...[...beside, ...pages()].map(changed), newest(join(root, "docs/site"))];
 
 if (!existsSync(built) || Math.max(newest(join(root, "src")), ...parts) > changed(built)) {
   rmSync(site, { recursive: true, force: true });

@@ -22,6 +22,10 @@ for (const [page, html] of pages) {
   }
 }
 
+for (const [page, html] of pages)
+  if (page.startsWith("functions") && !html.includes('class="try-it"'))
+    faults.add(`${page} has nothing to try`);
+
 const { projectDocuments } = JSON.parse(readFileSync(join(root, "docs/typedoc.json"), "utf8"));
 for (const name of readdirSync(join(root, "docs")).filter((one) => one.endsWith(".md")))
   if (!projectDocuments.includes(name)) faults.add(`docs/${name} is not in docs/typedoc.json`);

@@ -243,7 +243,8 @@ function at(tree: unknown, path: readonly string[], how: string, junk: unknown, 
   const isTree = typeof tree === "object" && tree !== null;
   if (first === undefined || !isTree) return how === "add" && isTree ? withField(tree, field, junk) : junk;
   if (how === "drop" && rest.length === 0) {
-    if (Array.isArray(tree)) return tree.filter((_, i) => String(i) !== first);
+    // A clean list: junk may have given this one a constructor.
+    if (Array.isArray(tree)) return Array.from(tree).filter((_, i) => String(i) !== first);
     return Object.fromEntries(Object.entries(tree).filter(([key]) => key !== first));
   }
   return withField(tree, first, at((tree as Tree)[first], rest, how, junk, field));

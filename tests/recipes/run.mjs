@@ -2,29 +2,18 @@
 //   npm run recipes
 // What they need is installed into .tmp/recipes by a lock file of its own. The recipes for browsers run in `npm test`.
 import { deepStrictEqual, strictEqual } from "node:assert";
+import { execFileSync, spawn } from "node:child_process";
 import { once } from "node:events";
-import { copyFileSync, existsSync, mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { buildSync } from "esbuild";
-import { writeRecipes } from "../helpers/recipes.mjs";
-import { changed, installInto, npm, root } from "../package/pack.mjs";
+import { root } from "../package/pack.mjs";
+import { plotsOf, postgres, withDatabase } from "./postgres.mjs";
+import { prepared } from "./prepared.mjs";
 
-const HERE = join(root, "tests/recipes");
-const folder = join(root, ".tmp/recipes");
-
-mkdirSync(folder, { recursive: true });
-const installed = join(folder, "node_modules/.package-lock.json");
-if (!existsSync(installed) || changed(installed) < changed(join(HERE, "package-lock.json"))) {
-  console.log("Installing what the recipes need into .tmp/recipes …");
-  for (const name of ["package.json", "package-lock.json", ".npmrc"])
-    copyFileSync(join(HERE, name), join(folder, name));
-  npm(["ci"], folder);
-}
-installInto(folder);
-writeRecipes(folder, ["fastify.mjs", "express.mjs"]);
+const { folder, recipe } = prepared(["fastify.mjs", "express.mjs", "serve.mjs", "dose.test.js", "lines.mjs"]);
 buildSync({
-  entryPoints: [join(HERE, "jobs.ts")],
+  entryPoints: [join(root, "tests/recipes/jobs.ts")],
   bundle: true,
   format: "esm",
   platform: "node",
@@ -83,22 +72,78 @@ await check("Fastify", async () => {
   return told;
 });
 
+const postTo = (address) => async (body) => {
+  const response = await fetch(address, {
+    method: "POST",
+    headers: { "content-type": "application/json" },
+    body,
+  });
+  return { status: response.status, body: await response.json() };
+};
+
 await check("Express", async () => {
   const { app } = await load("express.mjs");
   const server = app.listen(0, "127.0.0.1");
   await once(server, "listening");
-  const address = `http://127.0.0.1:${server.address().port}/plan`;
-  const told = await answersAsTheLibrary(async (body) => {
-    const response = await fetch(address, {
-      method: "POST",
-      headers: { "content-type": "application/json" },
-      body,
-    });
-    return { status: response.status, body: await response.json() };
-  }, 500);
+  const told = await answersAsTheLibrary(postTo(`http://127.0.0.1:${server.address().port}/plan`), 500);
   server.close();
   return told;
 });
+
+for (const [name, command] of [
+  ["Deno", ["deno@2", "run", "--allow-net", "--allow-read", "serve.mjs"]],
+  ["Bun", ["bun@1", "serve.mjs"]],
+])
+  await check(name, async () => {
+    const server = spawn("npx", ["-y", ...command], { cwd: folder, stdio: "ignore", detached: true });
+    try {
+      const post = postTo("http://127.0.0.1:8080/");
+      await answering(() => post("{}"));
+      return await answersAsTheLibrary(post, 500);
+    } finally {
+      // npx and what it started.
+      process.kill(-server.pid);
+      await once(server, "exit");
+    }
+  });
+
+async function answering(ask) {
+  for (let tries = 0; ; tries++) {
+    try {
+      return await ask();
+    } catch (error) {
+      if (tries === 300) throw error;
+      await new Promise((again) => setTimeout(again, 200));
+    }
+  }
+}
+
+await check("Jest", () => {
+  execFileSync("npx", ["jest", "--rootDir", folder, "dose.test.js"], { cwd: folder, stdio: "pipe" });
+});
+
+const { programs, lacks } = postgres();
+if (programs === undefined) {
+  console.log(`PostgreSQL: skipped, ${lacks}`);
+  if (process.env.CI) failed++;
+} else
+  await check("PostgreSQL", () =>
+    withDatabase(programs, folder, (ask) => {
+      ask(recipe("spray.sql"));
+      ask(plotsOf(500));
+      const helpers = "ALTER TABLE plots SET (parallel_workers = 1);";
+      const plan = ask(`${helpers} EXPLAIN SELECT id, job, spray(job) FROM plots;`);
+      if (!/Workers Planned: 1/.test(plan))
+        throw new Error(`the rows are not worked out in parallel: ${plan}`);
+      const rows = JSON.parse(ask("SELECT json_agg(json_build_array(job, spray(job))) FROM plots;"));
+      for (const [job, answer] of rows) {
+        const { status, body } = verdict(job);
+        if (status === 400) strictEqual(answer.issues[0].path, "products[0].rate");
+        else strictEqual(answer.loads, body.loads.length);
+      }
+      return `${rows.length} rows`;
+    }),
+  );
 
 console.log(`${passed} passed, ${failed} failed`);
 process.exitCode = failed === 0 ? 0 : 1;

@@ -1,5 +1,6 @@
 import type { Figures, QuantityFigure } from "../../errors.js";
 import { describeUnit } from "../../units/describe.js";
+import { intl } from "../../units/engine.js";
 import { formatQuantity } from "../../units/format.js";
 import { messageOf, nameIn, type Phrasing, phrased } from "../../units/message.js";
 import { multipleOf } from "../../units/multiples.js";
@@ -76,7 +77,7 @@ export function writerFor<M extends PhraseWords = Messages>(
     unit: ({ value, unit: name }) => (isUnit(name) ? unit(name, value) : name),
     plural,
     name: (list, key) => (list === "tool" ? names(key)?.one : nameIn(table.names)(list, key)),
-    oneOf: (names) => new Intl.ListFormat(table.language, { type: "disjunction" }).format(names),
+    oneOf: (names) => new (intl("ListFormat"))(table.language, { type: "disjunction" }).format(names),
   });
   return {
     messages: table,
@@ -105,7 +106,7 @@ const MANY = 100;
 function pluralsOf(language: string): (count: number) => Intl.LDMLPluralRule {
   let rules: Intl.PluralRules | undefined;
   return (count) => {
-    rules ??= new Intl.PluralRules(language);
+    rules ??= new (intl("PluralRules"))(language);
     return rules.select(count);
   };
 }
