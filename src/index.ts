@@ -56,6 +56,7 @@ export {
   type Tools,
   toolSet,
   toolSetNames,
+  usualTools,
   volumeOfWeight,
 } from "./household/index.js";
 export {

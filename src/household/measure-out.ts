@@ -79,7 +79,7 @@ export interface Measurable<U extends VolumeUnit | MassUnit = VolumeUnit | MassU
 
 /** The amount cannot be measured within the limit. */
 export interface NotMeasurable<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> {
-  /** False: do not measure it so. */
+  /** False: do not measure it this way. */
   readonly ok: false;
   /** What is wrong, with the code `not-measurable`. */
   readonly issue: Issue;
@@ -90,11 +90,10 @@ export interface NotMeasurable<U extends VolumeUnit | MassUnit = VolumeUnit | Ma
 /**
  * Measures an amount of product with the tools at hand.
  *
- * The best choice of tools is found among all, not by taking the largest first. Of those that are close enough, it takes the
- * fewest scoops, then the fewest different tools, then the smallest error. Where none is close enough, it takes the smallest
- * error, then the fewest scoops. Under `never-over` the measured amount is never over the amount. Noise aside: two amounts
- * that differ by less than one part in 10^12 are the same in every decision of this library. `measured` is then the amount
- * itself and the error 0.
+ * Tries every combination of tools. Of those that are close enough, it takes the fewest scoops, then the fewest different tools,
+ * then the smallest error. If none is close enough, it takes the smallest error, then the fewest scoops. Under `never-over` the
+ * measured amount is never over the amount. Amounts that differ by less than 1 part in 10^12 count as equal: `measured` is then
+ * the amount itself and the error 0.
  *
  * An amount that cannot be measured within the limit is an ordinary answer, which a form shows and a plan warns of. It comes
  * back as data (`ok: false`), and only misuse throws. {@link suggestMeasures} finds what would do instead.
@@ -113,12 +112,11 @@ export interface NotMeasurable<U extends VolumeUnit | MassUnit = VolumeUnit | Ma
  * ```ts
  * import { measureOut } from "swath-to-spoon/household";
  * import { qty } from "swath-to-spoon/units";
+ * import { doseText } from "swath-to-spoon/worksheet";
  *
  * const dose = measureOut({ amount: qty(1.3, "fl_oz"), tools: "us-spoons", rule: "never-over" });
- * if (dose.ok) {
- *   console.log(dose.parts.map((part) => `${part.count} × ${part.tool.name}`).join(" + ")); // 2 × tablespoon + 1 × teaspoon + 1 × 1/2 teaspoon + 1 × 1/4 teaspoon
- *   console.log(dose.errorPercent.toFixed(1)); // -0.6
- * }
+ * console.log(doseText(dose)); // 2 tablespoons + 1 teaspoon + 1/2 teaspoon + 1/4 teaspoon
+ * if (dose.ok) console.log(dose.errorPercent.toFixed(1)); // -0.6
  * ```
  */
 export function measureOut<U extends VolumeUnit | MassUnit>(
@@ -241,7 +239,7 @@ function smallestFill({ tools }: Kit): Quantity {
  * The working of {@link measureOut}: the sum of the parts, the error, the error in percent and per area.
  *
  * @param input - see {@link MeasureOutInput}
- * @returns the lines, or none where nothing can be measured
+ * @returns the lines of the dose, or of the closest one if it is outside the limit; none if the tools can't measure any of it
  * @throws SprayMathError as {@link measureOut}
  *
  * @example

@@ -598,7 +598,7 @@ function workedCatch(input: SpreaderCatchInput): Covered & {
 } {
   const { target, directions = 1 } = input;
   const covered = coveredBy(input);
-  const over = resolveUnit(target.unit, "unit").over as Mass["unit"];
+  const over = resolveUnit(target.unit).over as Mass["unit"];
   const rate = perUnit(over, covered.per);
   const value = positive((inUnit(target, rate) * covered.size) / directions);
   const { smallMass } = unitsLike(target.unit);

@@ -50,7 +50,7 @@ export interface BatchInput {
   readonly name?: string | undefined;
   /** The tank, watering can or bucket that it is mixed in. */
   readonly sprayer: BatchSprayer;
-  /** What is mixed to spare. None unless given. */
+  /** Extra mix, beyond what the job needs. None unless given. */
   readonly reserve?: Reserve | undefined;
   /** How the mix is split: full tanks and a part load unless given. */
   readonly split?: BatchSplit | undefined;
@@ -60,7 +60,7 @@ export interface BatchInput {
   readonly mixing?: MixingRules | undefined;
   /** The tools that doses are measured with: the name of a set, or a list. */
   readonly tools: Tools;
-  /** Water that someone means to add without product. None unless given; it is warned of, and changes no number. */
+  /** Water to be added without product. It raises a warning and changes no number. None unless given. */
   readonly addedWater?: Volume | undefined;
   /** The currency of the prices; two decimals and no name unless given. */
   readonly currency?: Currency | undefined;
@@ -83,7 +83,7 @@ export const BATCH_INPUT: ObjectField<BatchInput> = /* @__PURE__ */ named(
         "The tank, watering can or bucket that it is mixed in.",
         object<BatchSprayer>(tankFields(), [fillFits]),
       ),
-      reserve: optional(about("What is mixed to spare. None unless given.", RESERVE)),
+      reserve: optional(about("Extra mix, beyond what the job needs. None unless given.", RESERVE)),
       split: optional(
         choice("How the mix is split: full tanks and a part load unless given.", [
           "full-then-part",
@@ -97,7 +97,7 @@ export const BATCH_INPUT: ObjectField<BatchInput> = /* @__PURE__ */ named(
       tools: TOOLS,
       addedWater: optional(
         quantity(
-          "Water that someone means to add without product. None unless given; it is warned of, and changes no number.",
+          "Water to be added without product. It raises a warning and changes no number. None unless given.",
           "volume",
           "nonnegative",
         ),

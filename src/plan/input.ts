@@ -279,7 +279,7 @@ export interface PlanInput {
   readonly application?: ApplicationKind | undefined;
   /** The sprayer that does the job. */
   readonly sprayer: Sprayer;
-  /** What is mixed to spare. None unless given. */
+  /** Extra mix, beyond what the job needs. None unless given. */
   readonly reserve?: Reserve | undefined;
   /** How the mix is split: full tanks and a part load unless given. */
   readonly split?: Split | undefined;
@@ -291,7 +291,7 @@ export interface PlanInput {
   readonly tools: Tools;
   /** The day of spraying and its conditions: what a calibration record is compared with. Not compared unless given. */
   readonly today?: TodaysConditions | undefined;
-  /** Water that someone means to add without product. None unless given; it is warned of, and changes no number. */
+  /** Water to be added without product. It raises a warning and changes no number. None unless given. */
   readonly addedWater?: Volume | undefined;
   /** The currency of the prices; two decimals and no name unless given. */
   readonly currency?: Currency | undefined;
@@ -308,7 +308,7 @@ export const PLAN_INPUT: ObjectField<PlanInput> = /* @__PURE__ */ named(
       calibration: CALIBRATION,
       application: optional(APPLICATION),
       sprayer: SPRAYER,
-      reserve: optional(about("What is mixed to spare. None unless given.", RESERVE)),
+      reserve: optional(about("Extra mix, beyond what the job needs. None unless given.", RESERVE)),
       split: optional(
         choice("How the mix is split: full tanks and a part load unless given.", [
           "full-then-part",
@@ -329,7 +329,7 @@ export const PLAN_INPUT: ObjectField<PlanInput> = /* @__PURE__ */ named(
       ),
       addedWater: optional(
         quantity(
-          "Water that someone means to add without product. None unless given; it is warned of, and changes no number.",
+          "Water to be added without product. It raises a warning and changes no number. None unless given.",
           "volume",
           "nonnegative",
         ),

@@ -61,7 +61,7 @@ export interface MixInput {
   readonly rate: VolumeRate;
   /** The sprayer that does the job. */
   readonly sprayer: Sprayer;
-  /** What is mixed to spare. None unless given. */
+  /** Extra mix, beyond what the job needs. None unless given. */
   readonly reserve?: Reserve | undefined;
   /** The products, at least one. */
   readonly products: readonly MixProduct[];
@@ -94,7 +94,7 @@ const MIX_INPUT: ObjectField<MixInput> = /* @__PURE__ */ object<MixInput>(
       "volumeRate",
     ),
     sprayer: SPRAYER,
-    reserve: optional(about("What is mixed to spare. None unless given.", RESERVE)),
+    reserve: optional(about("Extra mix, beyond what the job needs. None unless given.", RESERVE)),
     products: list("The products, at least one.", MIX_PRODUCT, { most: MOST_PRODUCTS }),
     split: optional(SPLIT),
     mixing: optional(MIXING),

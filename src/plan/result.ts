@@ -25,7 +25,7 @@ export interface LoadAmount {
 export type DoseMeasure = (Measurable | NotMeasurable) & {
   /** For a dry product that is spooned by its own bulk density: the volume that the dose fills. */
   readonly volume?: Volume | undefined;
-  /** True where the tools given hold no scale and a common one is taken for the product's weight. */
+  /** True if the tools include no scale: the dose is then shown for a common one. */
   readonly scaleAssumed?: true | undefined;
 };
 
@@ -43,7 +43,7 @@ export interface LoadOf<P extends LoadAmount> {
   readonly carrier: Volume;
   /** The water it takes: the mix less the liquid products. */
   readonly water: Volume;
-  /** How many rows or plots it is for, where the mix is split by them. */
+  /** How many rows, plots or plants this load is for, if the mix is split by them. */
   readonly pieces?: number | undefined;
   /** Each product's share. */
   readonly products: readonly P[];
@@ -73,7 +73,7 @@ export interface ProductTotal {
 
 /** A tank mix worked out, whatever gives its size. */
 export interface MixOf<P extends LoadAmount, C extends object> {
-  /** The finished mix: sprayed, to spare, in the lines, in all. */
+  /** The finished mix: sprayed, extra, in the lines, and the total. */
   readonly carrier: Carrier;
   /** The tank loads, in the order of mixing. */
   readonly loads: readonly (LoadOf<P> & C)[];
@@ -86,7 +86,7 @@ export interface MixOf<P extends LoadAmount, C extends object> {
     /** Each product in all loads. */
     readonly products: readonly ProductTotal[];
   };
-  /** What is left over when the job is done: reserve and lines. With it, where there is a reserve, what that could still cover. */
+  /** The mix left over when the job is done: reserve and lines. With a reserve, also what the reserve could still treat. */
   readonly leftover: {
     /** How much mix. */
     readonly carrier: Volume;
@@ -118,7 +118,7 @@ export interface BatchPlan extends MixOf<LoadProduct, CoversBatch>, Omit<BatchVo
   readonly warnings: readonly Warning[];
   /** The usual cautions. */
   readonly cautions: readonly Caution[];
-  /** What was given, with what was left out filled in. */
+  /** The input, with defaults filled in. */
   readonly input: BatchInput;
 }
 
@@ -136,7 +136,7 @@ export interface Plan extends Mix<LoadProduct> {
   readonly warnings: readonly Warning[];
   /** The usual cautions. */
   readonly cautions: readonly Caution[];
-  /** What was given, with what was left out filled in. */
+  /** The input, with defaults filled in. */
   readonly input: PlanInput;
 }
 

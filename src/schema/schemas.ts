@@ -193,7 +193,7 @@ export function sprayerSchema(options?: ReadingOptions): Schema<Sprayer> {
 }
 
 /**
- * The schema of a reserve: what is mixed to spare.
+ * The schema of a reserve: extra mix, beyond what the job needs.
  *
  * @param options - whose numbers and measures text is in; see {@link ReadingOptions}
  * @returns the schema; the same one each time for the same options

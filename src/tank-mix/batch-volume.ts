@@ -144,7 +144,7 @@ export function countIsWhole({ count: given }: { readonly count?: Count | undefi
   check.fault("out-of-range", "whole-count", "count", "Enter a whole number of them, 1 or more.", { given });
 }
 
-/** What a job by volume, count or row takes, and what its rates may be held against. */
+/** The spray mix for a job by volume, count or row, and the mix per plant or per length. */
 export interface BatchVolume {
   /** The mix that is sprayed or poured. */
   readonly volume: Volume;
@@ -155,10 +155,10 @@ export interface BatchVolume {
 }
 
 /**
- * The mix that a job takes which is sized by a volume, by a count of plants, pots or trees, or by a length of row.
+ * Returns the spray mix for a job sized by a volume, a count of plants, pots or trees, or a length of row.
  *
  * Formulas: the volume itself; count × volume for each; length × volume per length. What each gets is a volume, flow ×
- * time, or what was used on several over their number; the volume per length likewise. Source: by definition of each rate.
+ * time, or used ÷ plants; the volume per length is given, or used ÷ length. Source: by definition of each rate.
  *
  * @param size - volumes, lengths, counts and times more than 0
  * @returns the mix in gal, `imp_gal` or L, by the system of the volume that was entered, and what each plant or length gets

@@ -20,7 +20,7 @@ import { unitsLike } from "../units/systems.js";
 import type { AreaUnit, Quantity, TreatedArea, Volume, VolumeRate, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working-line.js";
 
-/** What is mixed to spare: per cent of the sprayed volume, a volume, or up to the next multiple of a volume. */
+/** Extra mix, beyond what the job needs: per cent of the sprayed volume, a volume, or up to the next multiple of a volume. */
 export type Reserve =
   | {
       /** Per cent of the sprayed volume, 0 to 100. */
@@ -35,11 +35,11 @@ export type Reserve =
       readonly roundUpTo: Volume;
     };
 
-/** What is mixed to spare. */
+/** Extra mix, beyond what the job needs. */
 export const RESERVE: EitherField<Reserve> = named(
   "Reserve",
   either<Reserve>(
-    "What is mixed to spare: per cent of the sprayed volume, a volume, or up to the next multiple of a volume.",
+    "Extra mix, beyond what the job needs: per cent of the sprayed volume, a volume, or up to the next multiple of a volume.",
     [
       object({ percent: number("Per cent of the sprayed volume, 0 to 100.", { min: 0, max: 100 }) }),
       object({ volume: quantity("A volume, 0 or more.", "volume", "nonnegative") }),
@@ -57,7 +57,7 @@ export interface CarrierInput {
   readonly area: TreatedArea;
   /** What hoses and boom hold: mixed, and not sprayed. None unless given. */
   readonly lineVolume?: Volume | undefined;
-  /** What is mixed to spare. None unless given. */
+  /** Extra mix, beyond what the job needs. None unless given. */
   readonly reserve?: Reserve | undefined;
 }
 
@@ -75,14 +75,14 @@ const CARRIER: ObjectField<CarrierInput> = object<CarrierInput>({
   ),
   area: treatedArea("The area that spray lands on. More than 0."),
   lineVolume: optional(LINE_VOLUME),
-  reserve: optional(about("What is mixed to spare. None unless given.", RESERVE)),
+  reserve: optional(about("Extra mix, beyond what the job needs. None unless given.", RESERVE)),
 });
 
 /** How much finished spray mix a job takes. */
 export interface Carrier {
   /** What lands on the treated area. */
   readonly sprayed: Volume;
-  /** What is mixed to spare. */
+  /** Extra mix, beyond what the job needs. */
   readonly reserve: Volume;
   /** What stays in hoses and boom. */
   readonly lines: Volume;

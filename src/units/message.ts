@@ -150,6 +150,9 @@ const DECIDED_DIGITS = 12;
  * shows, but never so far that two figures look alike and are not: "5 is more than 5".
  */
 export function asRead(figures: Figures): Figures {
+  const short = roundedTo(READ_DIGITS, figures);
+  // No two of them look alike, as nearly always: there is nothing to tell apart.
+  if (differentIn(short) === Object.keys(figures).length) return short;
   const exact = roundedTo(DECIDED_DIGITS, figures);
   const different = differentIn(exact);
   for (let digits = READ_DIGITS; digits < DECIDED_DIGITS; digits++) {
@@ -168,6 +171,8 @@ function roundedTo(digits: number, figures: Figures): Figures {
 }
 
 function readable(value: number, digits: number): number {
+  // Few digits at sight: text would say the same, and messages are most of what many plans take.
+  if (Number.isInteger(value) && Math.abs(value) < 10 ** TYPED_DIGITS) return value + 0;
   const typed = Number(value.toPrecision(Math.max(digits, TYPED_DIGITS)));
   if (typed === Number(value.toPrecision(DECIDED_DIGITS))) return typed;
   // All of the whole part: 10,845 sq ft, not 10,800.

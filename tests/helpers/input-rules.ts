@@ -67,8 +67,9 @@ export function keepsInputRules(calls: readonly Call[]): void {
     it("names a field at fault, and no other for what they have to do with one another", () => {
       for (const path of objectsIn(input)) {
         const inner = at(input, path);
-        for (const name of Object.keys(inner)) {
-          const error = refusal(() => call(changed(input, path, { [name]: true }) as never));
+        for (const [name, value] of Object.entries(inner)) {
+          const wrong = typeof value === "boolean" ? "yes" : true;
+          const error = refusal(() => call(changed(input, path, { [name]: wrong }) as never));
           const [first] = [...path, name];
           for (const issue of error.issues) expect(issue.path.split(/[.[]/)[0], issue.message).toBe(first);
         }
@@ -88,8 +89,10 @@ export function keepsInputRules(calls: readonly Call[]): void {
             const scaled = scaledBy(places.map((_, i) => (i === k ? factor : others)));
             try {
               call(scaled as never);
-            } catch {
-              const { path } = refusal(() => call(scaled as never));
+            } catch (error) {
+              const { path } = refusal(() => {
+                throw error;
+              });
               expect(at(input, path.split(/[.[\]]+/).filter(Boolean)), path).toBeDefined();
             }
           }

@@ -173,7 +173,7 @@ export const THING: ObjectField<Thing> = named(
       ),
       spare: optional(
         either<NonNullable<Thing["spare"]>>(
-          "What is mixed to spare.",
+          "Extra mix, beyond what the job needs.",
           [
             object<{ readonly percent: number }>({ percent: number("Percent.", { min: 0, max: 100 }) }),
             object<{ readonly volume: Volume }>({ volume: quantity("A volume. More than 0.", "volume") }),

@@ -292,6 +292,30 @@ describe("geodesicArea refuses", () => {
     expectRefused(of(plot, ...half), "conflict", "coordinates", "as large as the plot");
   });
 
+  it("holes on the other side of the earth, where a plane shows them in the plot", () => {
+    expectRefused(of(square(0, 0, 0.01), square(-179.997, -0.007, 0.004)), "conflict", "coordinates[1]");
+  });
+
+  it("holes at their place in a feature, and in one of several polygons", () => {
+    const [out, geometry] = [square(7.01, 50, 0.0001), polygon(plot, square(7.01, 50, 0.0001))];
+    expectRefused(
+      () => geodesicArea({ type: "Feature", geometry } as never),
+      "conflict",
+      "geometry.coordinates[1]",
+    );
+    const coordinates = [[plot], [plot, out]];
+    expectRefused(
+      () => geodesicArea({ type: "MultiPolygon", coordinates } as never),
+      "conflict",
+      "coordinates[1][1]",
+    );
+    expectRefused(
+      () => geodesicArea({ type: "Feature", geometry: { type: "MultiPolygon", coordinates } } as never),
+      "conflict",
+      "geometry.coordinates[1][1]",
+    );
+  });
+
   it("rings of fewer than three places, and empty lists", () => {
     expectRefused(
       of([

@@ -450,6 +450,17 @@ describe("boundaryArea", () => {
   });
 });
 
+describe("the formula of offsets", () => {
+  it("names no weight and no divisor of one", () => {
+    const formula = (rule: "trapezoidal" | "simpson" | "mid-strip", n: number) =>
+      offsetsAreaLines({ offsets: Array.from({ length: n }, () => m(4)), spacing: m(10), rule }).at(-1)
+        ?.formula;
+    expect(formula("trapezoidal", 3)).toBe("spacing * (x1 + 2 * x2 + x3) / 2");
+    expect(formula("simpson", 3)).toBe("spacing * (x1 + 4 * x2 + x3) / 3");
+    expect(formula("mid-strip", 2)).toBe("spacing * (x1 + x2)");
+  });
+});
+
 describe("compositeArea", () => {
   const field = rectangleArea({ length: m(100), width: m(50) });
   const pond = circleArea({ diameter: m(10) });
@@ -468,6 +479,9 @@ describe("compositeArea", () => {
   it("refuses to take out all of it, treated area, and an empty list", () => {
     expectRefused(() => compositeArea({ add: [pond], subtract: [field] }), "conflict", "subtract");
     expectRefused(() => compositeArea({ add: [field], subtract: [field] }), "conflict", "subtract");
+    expect(compositeArea({ add: [field], subtract: [] })).toEqual(field);
+    const many = Array.from({ length: 1001 }, () => groundArea(qty(1, "m2")));
+    expectRefused(() => compositeArea({ add: [field], subtract: many }), "out-of-range", "subtract");
     expectRefused(() => compositeArea({ add: [treatAll(field) as never] }), "wrong-area", "add[0]");
     expectRefused(
       () => compositeArea({ add: [field], subtract: [qty(1, "m2") as never] }),

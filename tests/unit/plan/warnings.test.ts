@@ -7,6 +7,7 @@ import {
   THRESHOLDS,
   type WarningCode,
 } from "../../../src/plan/index.ts";
+import { forSaying } from "../../../src/plan/warnings.ts";
 import { qty } from "../../../src/units/index.ts";
 import { QUIET, STRIP } from "../../helpers/jobs.ts";
 import { expectRefused, expectSayable } from "../../helpers/refusal.ts";
@@ -41,6 +42,43 @@ describe("the warnings of a plan", () => {
       expect(JSON.parse(JSON.stringify(figures))).toEqual(figures);
     }
     expect(plan.carrier).toEqual(planApplication({ ...change, addedWater: qty(0, "gal") }).carrier);
+  });
+
+  it("say a share or a factor in two digits, and in three where two would say that it is right", () => {
+    expect([0.123, 1, 1.02, 1.14, 2.56, 402.9].map(forSaying)).toEqual([0.12, 1, 1.02, 1.1, 2.6, 400]);
+  });
+
+  it("take the strip for one side of tree rows, or for both, and for no width besides", () => {
+    const plot = {
+      kind: "tree-rows",
+      rows: 9,
+      rowLength: qty(90, "ft"),
+      stripWidth: qty(2, "ft"),
+      sides: 2,
+      rowSpacing: qty(13, "ft"),
+    } as const;
+    const codes = (feet: number) =>
+      warned({
+        plot,
+        calibration: { ...STRIP, swath: qty(feet, "ft"), distance: qty(1089 / feet, "ft") },
+      }).map(({ code }) => code);
+    expect(codes(2)).not.toContain("swath-is-not-band");
+    expect(codes(4)).not.toContain("swath-is-not-band");
+    expect(codes(3)).toContain("swath-is-not-band");
+  });
+
+  it("leave a strip alone that is wider than a band, and one that is all of the rows", () => {
+    const sprayer = { tank: qty(4, "gal"), rowsPerPass: 1 };
+    expect(warned({ sprayer }).map(({ code }) => code)).not.toContain("all-ground-treated");
+    const plot = {
+      kind: "row-bands",
+      rows: 9,
+      rowLength: qty(90, "ft"),
+      bandWidth: qty(30, "in"),
+      rowSpacing: qty(30, "in"),
+    } as const;
+    const narrow = { ...STRIP, swath: qty(30, "in"), distance: qty(435.6, "ft") };
+    expect(warned({ plot, calibration: narrow }).map(({ code }) => code)).not.toContain("all-ground-treated");
   });
 
   it("question ground area used like treated area", () => {
