@@ -733,6 +733,14 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Calibre de nuevo si cambia la persona, el paso, la presión, las boquillas, el terreno o la aspersora.",
       "local-rules":
         "Siga las reglas locales sobre qué se puede aplicar, quién lo puede aplicar y adónde pueden ir la mezcla sobrante y el agua de enjuague.",
+      spreader:
+        "Calibre con el mismo producto, a su paso habitual. Hágalo de nuevo si cambia la persona, el paso, el producto, el tiempo o el terreno.",
+      "protection-spreading":
+        "Use el equipo de protección que indica la etiqueta al pesar, llenar, esparcir y limpiar.",
+      sweep:
+        "Barra los gránulos de las superficies duras de vuelta a la parcela. Que no lleguen a desagües, zanjas ni agua.",
+      "local-rules-spreading":
+        "Siga las reglas locales sobre qué se puede esparcir, quién, cuándo y qué tan cerca del agua, y qué hacer con lo que sobra.",
     },
     issues: {
       "corners-alike":
@@ -904,6 +912,26 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "plants-not-counted":
         "Plantas enteras por carga solo se puede en un trabajo por número de plantas. Escoja cargas iguales.",
       "whole-count": "Anote un número entero, 1 o más.",
+      "rate-for-count-spreading":
+        "{given} es {is.dimension}, y este trabajo es un número de plantas. Anote una dosis por planta, o planifique la parcela.",
+      "rate-for-row-spreading":
+        "{given} es {is.dimension}, y este trabajo es un largo de hilera. Anote una dosis por largo de hilera, o planifique la parcela.",
+      "test-for-plants":
+        "La dosis es por planta, y la prueba de una esparcidora es por área o por hilera. Quite la prueba, o pese lo de cada planta.",
+      "test-along-row":
+        "La dosis es por área, y la prueba es a lo largo de una hilera. Pruebe en una franja o un área, o anote una dosis por largo de hilera.",
+      "test-over-area":
+        "La dosis es por largo de hilera, y la prueba es en un área. Pruebe a lo largo de una hilera, o anote una dosis por área.",
+      "nutrient-implausible":
+        "{product}: {given} de nitrógeno es más de lo que reciben los cultivos en una temporada ({limit}). Revise si esta dosis es de producto.",
+      "rate-high-spreading":
+        "{product}: {given} de producto es más de lo habitual ({limit}). Revise el número y la unidad: ¿libras u onzas?",
+      "rate-near-max-spreading":
+        "{product}: la dosis de {rate} está en el máximo de la etiqueta o muy cerca, {max}. Una compuerta un punto más abierta la pasaría.",
+      "spreader-set-for-nutrient":
+        "{product}: salió {rate}, cerca de la dosis de {nutrient}. Debe salir {perPass} de producto en una pasada.",
+      "fills-many":
+        "Este trabajo lleva {total} de producto, que son {fills} llenados de una tolva de {hopper}. Revise el tamaño del trabajo, la dosis y sus unidades.",
       "each-implausible":
         "{given} para cada una es más de lo que lleva un árbol grande ({limit}). Revise el número y la unidad: es lo que recibe una, no todas.",
       "loads-many":
@@ -1569,6 +1597,25 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       severityRefusal: "No aplique",
       ofProduct: "{product}: {issue}",
       ofProductOnPlot: "{product} en {plot}: {issue}",
+      perPass: "Dosis por pasada",
+      testResult: "Salida de la esparcidora en la prueba",
+      nutrient: "{nutrient} que esto aporta",
+      totalOfProduct: "Total de {product}",
+      bags: "Bolsas por comprar",
+      bagsAndRest: "{bags} (sobran {rest})",
+      reEntry: "No entrar durante",
+      fillsAndPlots: "Llenados y parcelas",
+      spreadIt: "Llenar y esparcir",
+      lengthwise: "A lo largo: {perDirection}",
+      crosswise: "A lo ancho: {perDirection}",
+      fillHopper: "Llene la tolva con {hopper} y espárzalo. Hágalo {times} {times:one=vez;other=veces}.",
+      lastFill: "Para el último llenado, pese {lastFill} y espárzalo.",
+      onlyFill: "Pese {lastFill}, llene la tolva y espárzalo.",
+      byPlot: "Cuánto va en cada lugar",
+      onPlot: "En {plot}: {amount}.",
+      plotInPieces: "{plot}: {amount}, o sea {each} en cada una de las {pieces} hileras o camas.",
+      doNotSpread: "No esparza",
+      doNotFill: "No llene la tolva. Vea la advertencia de arriba.",
     },
   }))(),
 );
