@@ -118,7 +118,7 @@ function stockOf<U extends VolumeUnit | MassUnit>(
   const { way } = wayOf(asked);
   return noStock(
     "no-stock",
-    "No stock made with these tools measures {amount} within {limit}. It takes a measure larger than the amount, and a vessel ten times as large as that.",
+    "These tools can't measure {amount} within {limit}, even diluted. Use a measure larger than {amount} and a container 10 times that size.",
     {
       amount: { value: Number(amount.value.toPrecision(3)), unit: amount.unit },
       limit: { value: way.limitPercent, unit: "%" },

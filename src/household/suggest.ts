@@ -112,7 +112,7 @@ function stockSuggestion<U extends VolumeUnit | MassUnit>(stock: StockDilution<U
     ...said({
       key: "suggest-stock",
       template:
-        "Dilute it first: fill {product} of product up to {stock} with water, stir, and measure from that.",
+        "Dilute it first: put {product} of product in a measure, add water to {stock}, stir, then measure your dose from that.",
       figures: { product: product.amount, stock: volume },
     }),
   };

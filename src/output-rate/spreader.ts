@@ -98,7 +98,8 @@ function over<T extends object, A extends object, R extends object>(
   return either<T>(sentence, options, byGiven([["swath", "distance"], ["area"], ["rowLength"]]));
 }
 
-const TEST: EitherField<SpreaderTest> = /* @__PURE__ */ over<SpreaderTest, Spread, Spread>(
+/** A test of a spreader. */
+export const SPREADER_TEST: EitherField<SpreaderTest> = /* @__PURE__ */ over<SpreaderTest, Spread, Spread>(
   "A test of a spreader: over a strip, over an area or along a row.",
   /* @__PURE__ */ spread(),
   /* @__PURE__ */ spread(),
@@ -129,7 +130,7 @@ export function spreaderRate(test: SpreaderStrip | SpreaderArea): MassRate;
 export function spreaderRate(test: SpreaderRow): MassPerLength;
 export function spreaderRate(test: SpreaderTest): MassRate | MassPerLength;
 export function spreaderRate(test: SpreaderTest): MassRate | MassPerLength {
-  return rateOfSpreader(checked(test, TEST));
+  return rateOfSpreader(checked(test, SPREADER_TEST));
 }
 
 /**
@@ -149,7 +150,7 @@ export function spreaderRate(test: SpreaderTest): MassRate | MassPerLength {
  * ```
  */
 export function spreaderRateWorking(test: SpreaderTest): WorkingLine[] {
-  return linesOfSpreader(checked(test, TEST));
+  return linesOfSpreader(checked(test, SPREADER_TEST));
 }
 
 /** The rate of a spreader's test. Trusts its input. */
@@ -366,7 +367,7 @@ export interface SpreaderCheck {
  *   target: qty(5, "lb/1000ft2"),
  * });
  * console.log(check.rate, check.within); // { value: 5.625, unit: 'lb/1000ft2' } false
- * console.log(check.finding?.message); // Put out 13% too much. Close the gate a notch and catch again.
+ * console.log(check.finding?.message); // The spreader put out 13% too much. Close the gate a notch and catch again.
  * ```
  */
 export function checkSpreader(input: SpreaderCheckInput): SpreaderCheck {
@@ -404,7 +405,7 @@ function overMax(
   if (max === undefined || !moreThan(rate.value * directions, inUnit(max, rate.unit))) return undefined;
   return found("spreader-heavy", "refusal", {
     key: "spreader-over-max",
-    template: "Put out {rate}, over the label maximum of {max}. Close the gate and catch again.",
+    template: "The spreader put out {rate}, over the label maximum of {max}. Close the gate and catch again.",
     figures: { rate: { value: rate.value * directions, unit: rate.unit }, max },
   });
 }
@@ -434,19 +435,20 @@ function offTarget(
       byOunces
         ? {
             key: "spreader-ounces-as-pounds",
-            template: "Put out {times} times the target. If you weighed in ounces, enter ounces, not pounds.",
+            template:
+              "The spreader put out {times} times the target. If you weighed in ounces, enter ounces, not pounds.",
             figures: { ...figures, times },
           }
         : moreThan(ratio, FAR)
           ? {
               key: "spreader-far-over",
               template:
-                "Put out {times} times the target. Check the units, and that the target is product, not the nutrient or active ingredient in it.",
+                "The spreader put out {times} times the target. Check the units, and that the target is product, not the nutrient or active ingredient in it.",
               figures: { ...figures, times },
             }
           : {
               key: "spreader-heavy",
-              template: "Put out {off} too much. Close the gate a notch and catch again.",
+              template: "The spreader put out {off} too much. Close the gate a notch and catch again.",
               figures: { ...figures, off },
             },
     );
@@ -457,19 +459,19 @@ function offTarget(
       ? {
           key: "spreader-pounds-as-ounces",
           template:
-            "Put out only 1/{times} of the target. If you weighed in pounds, enter pounds, not ounces.",
+            "The spreader put out only 1/{times} of the target. If you weighed in pounds, enter pounds, not ounces.",
           figures: { ...figures, times },
         }
       : moreThan(ratio, FAR)
         ? {
             key: "spreader-far-under",
             template:
-              "Put out {off} too little. Check the units, and that the target is product for one pass and one hopper.",
+              "The spreader put out {off} too little. Check the units, and that the target is product for one pass and one hopper.",
             figures: { ...figures, off },
           }
         : {
             key: "spreader-light",
-            template: "Put out {off} too little. Open the gate a notch and catch again.",
+            template: "The spreader put out {off} too little. Open the gate a notch and catch again.",
             figures: { ...figures, off },
           },
   );
@@ -511,7 +513,11 @@ function found(
  * ```
  */
 export function checkSpreaderWorking(input: SpreaderCheckInput): WorkingLine[] {
-  const given = checked(input, CHECK);
+  return linesOfCheck(checked(input, CHECK));
+}
+
+/** The working of {@link checkOfSpreader}. Trusts its input. */
+export function linesOfCheck(given: SpreaderCheckInput): WorkingLine[] {
   const { target, directions = 1 } = given;
   const { rate, perPass, deviation } = checkOfSpreader(given);
   return [

@@ -124,8 +124,8 @@ function swathWarning(
       widthPath,
       "The strip's {width} matches the row spacing, but one pass treats {pass}. " +
         (isStrong
-          ? "If you sprayed it that way, enter {pass}, or the mix is {times} times too strong."
-          : "If you sprayed it that way, enter {pass}, or the mix is {times} times too weak."),
+          ? "If only {pass} was sprayed, enter that: otherwise the mix is {times} times too strong."
+          : "If only {pass} was sprayed, enter that: otherwise the mix is {times} times too weak."),
       { ...figures, spacing },
       isStrong ? "swath-is-spacing-strong" : "swath-is-spacing-weak",
     );

@@ -45,7 +45,7 @@ function rateWarnings(
       "warning",
       "calibration",
       isLow
-        ? "The output rate is {rate}, less than usual for such sprayers (from {limit}). Check the units of strip and refill, then calibrate again."
+        ? "The output rate is {rate}, less than usual for backpacks and small booms ({limit} or more). Check the units, then calibrate again."
         : "The output rate is {rate}, more than usual for {application.application} (up to {limit}). Check the units for the strip and the refill, and the kind of spraying.",
       isLow
         ? { rate, limit: inUnitOf(leastRate, rate) }
@@ -104,9 +104,10 @@ function readingWarnings(measurement: Measurement, { readingPercent }: Threshold
         "strip-too-short",
         isAssumed ? "note" : "warning",
         measurement.kind === "strip" ? "calibration.used" : `calibration.runs[${i}].used`,
-        (isAssumed ? "If your jug is marked every" : "Your jug is marked every") +
-          " {resolution}, one mark is {percent} of the " +
-          "{used} used. Use a longer strip or a finer jug.",
+        (isAssumed
+          ? "If your jug is marked every {resolution}, one mark is {percent} of the {used} used. "
+          : "Your jug is marked every {resolution}, which is {percent} of the {used} used. ") +
+          "Use a longer strip or a finer jug.",
         { used, resolution, percent: asPercent(percent) },
         isAssumed ? "strip-too-short-assumed" : "strip-too-short",
       ),

@@ -56,8 +56,8 @@ function spareWarnings({ sprayer: { tank } }: MixSource, { sprayed, reserve, lin
         "reserve-large",
         "warning",
         "reserve",
-        "The reserve is {reserve} for a job that takes {sprayed}: that much product would be left over. " +
-          "Check the reserve and its unit.",
+        "The extra mix is {reserve} for a job that takes {sprayed}: all of it would be left over. " +
+          "Check the extra mix and its unit.",
         { reserve, sprayed, percent: asPercent(spare) },
       ),
     );
@@ -141,7 +141,7 @@ function doseWarnings(loads: Loads): Warning[] {
             "scale-needed",
             "note",
             "tools",
-            "{product} is a dry product and no scale is listed. Weigh it; a spoon can't measure weight.",
+            "{product} is a dry product and no scale is listed. The amounts assume one: weigh it, don't spoon it.",
             { product: name, amount },
           ),
         );

@@ -118,7 +118,7 @@ function ratePerArea(
 
 /** What the label has against a product on each of these plots; of like findings that on the plot where it is furthest off. */
 export function labelWarnings(
-  { name, form, label, soFar }: Product,
+  { name, form, label, soFar }: Pick<Product, "name" | "form" | "label" | "soFar">,
   at: string,
   doses: readonly PlaceDose[],
 ): Warning[] {
@@ -199,7 +199,7 @@ function unevenWarnings(
         ? "{product}: the rate is per area of ground, and in one mix {plot} gets {percent} "
         : "{product}: the rate is per length of row, and in one mix {plot} gets {percent} ") +
         (isMore ? "more than that. " : "less than that. ") +
-        "Plan plots that differ one by one.",
+        "Plan the plots that differ separately.",
       { product: name, plot: names[worst] as string, percent: asPercent(Math.abs(percent)) },
       (size === "ground" ? "rate-uneven" : "rate-uneven-rows") + (isMore ? "-more" : "-less"),
     ),

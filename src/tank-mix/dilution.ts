@@ -194,7 +194,7 @@ function stockFits({ amount, volume }: Partly<StockInput>, check: Check): void {
       "conflict",
       "stock-overfull",
       "volume",
-      "{amount} of product can't be made up to {volume}. Enter the larger volume it is made up to.",
+      "{volume} is less than the {amount} of product in it. Enter the total after adding water.",
       { amount, volume },
     );
 }

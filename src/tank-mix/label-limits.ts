@@ -82,7 +82,7 @@ export const LABEL_LIMITS: ObjectField<LabelLimits> = named(
             "conflict",
             "carrier-limits-upside-down",
             "leastCarrier",
-            "The least carrier is more than the most. Are they the wrong way round?",
+            "The minimum spray volume is more than the maximum. Are they switched?",
             { given: leastCarrier, limit: mostCarrier },
           );
       },
@@ -119,7 +119,7 @@ export const SEASON_SO_FAR: ObjectField<SeasonSoFar> = named(
             "conflict",
             "used-without-application",
             "rate",
-            "You entered an amount used but no applications. Enter how many there were, or leave one of them out.",
+            "You entered product used, but 0 applications. Enter the number of applications, or remove the amount used.",
             { applications },
           );
       },
@@ -315,7 +315,7 @@ function rateFindings(job: Job, at: string): LabelFinding[] {
       "conflict",
       "limits-upside-down",
       joinPath(at, range === undefined ? "label" : "rate"),
-      "The lower limit of the rate is over the upper one. Are they the wrong way round?",
+      "The label minimum is more than the label maximum. Are they switched?",
       { min: min.given, max: max.given },
     );
   if (max !== undefined && moreThan(job.rate, max.value))

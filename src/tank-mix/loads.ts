@@ -261,7 +261,7 @@ function pieceCount(
     extra > 0 ? "piece-and-extra-over-fill" : "piece-over-fill",
     at.pieces,
     extra > 0
-      ? "One row or plot takes {each} and {extra} is kept for lines and reserve, more than a load of {fill}. Split the mix into equal loads."
+      ? "One row or plot takes {each}, plus {extra} for hose and extra mix: more than one {fill} load. Split the mix into equal loads."
       : "One row or plot takes {each}, more than a load of {fill}. Split the mix into equal loads.",
     { pieces, each: { value: each, unit }, extra: { value: extra, unit }, fill },
   );
@@ -304,8 +304,8 @@ function tooSmall(smallest: Volume, isAlone: boolean, at: LoadPlaces): Error {
     isAlone ? "load-too-small" : "part-load-too-small",
     at.leastLoad,
     isAlone
-      ? "The smallest load would be {smallest}, less than the pump can draw. Mix more, or use a smaller sprayer."
-      : "The smallest load would be {smallest}, less than the pump can draw. Split the mix into equal loads, or mix more.",
+      ? "The smallest load would be {smallest}, too little for the pump to pick up. Mix more, or use a smaller sprayer."
+      : "The smallest load would be {smallest}, too little for the pump to pick up. Split the mix into equal loads, or mix more.",
     { smallest },
   );
 }

@@ -412,7 +412,7 @@ function refuseOutside(
       "conflict",
       "range-upside-down",
       at,
-      "The lowest rate is more than the highest. Are they the wrong way round?",
+      "The lowest rate is more than the highest. Are they switched?",
     );
   if (moreThan(chosen.strength.value, high))
     throw refusal(

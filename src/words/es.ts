@@ -84,7 +84,7 @@ const brought = (nutrient: string): ReturnType<typeof words<"product" | "content
     product: FERTILIZER,
     content: `contenido de ${nutrient}`,
   });
-const fraction = (name: string): ToolNames => ({ one: name, other: `veces ${name}` });
+const fraction = (name: string): ToolNames => ({ one: name, other: `medidas de ${name}` });
 const plural = (one: string, other: string): ToolNames => ({ one, other });
 
 /**
@@ -721,7 +721,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       label:
         "La etiqueta es la ley. Si esta hoja y la etiqueta no dicen lo mismo, siga la etiqueta. Esta traducción no está certificada.",
       "clean-water":
-        "Calibre con agua limpia. Llene primero la manguera y el aguilón, mida lo que se rellena y use la misma persona, paso, presión y boquillas que el día de la aplicación.",
+        "Calibre con agua limpia. Llene primero la manguera y el aguilón, mida cuánta agua hace falta para volver a la marca. Calibre con la misma persona, el mismo paso, la misma presión y las mismas boquillas que el día de la aplicación.",
       protection: "Use el equipo de protección personal que indica la etiqueta al medir, mezclar y aplicar.",
       drift:
         "Revise el viento antes y durante la aplicación, y no aplique cuando pueda llevar la deriva a personas, casas, agua, abejas u otros cultivos.",
@@ -733,6 +733,14 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Calibre de nuevo si cambia la persona, el paso, la presión, las boquillas, el terreno o la aspersora.",
       "local-rules":
         "Siga las reglas locales sobre qué se puede aplicar, quién lo puede aplicar y adónde pueden ir la mezcla sobrante y el agua de enjuague.",
+      spreader:
+        "Calibre con el mismo producto, a su paso habitual. Hágalo de nuevo si cambia la persona, el paso, el producto, el tiempo o el terreno.",
+      "protection-spreading":
+        "Use el equipo de protección que indica la etiqueta al pesar, llenar, esparcir y limpiar.",
+      sweep:
+        "Barra los gránulos de las superficies duras de vuelta a la parcela. Que no lleguen a desagües, zanjas ni agua.",
+      "local-rules-spreading":
+        "Siga las reglas locales sobre qué se puede esparcir, quién, cuándo y qué tan cerca del agua, y qué hacer con lo que sobra.",
     },
     issues: {
       "set-unreadable": "Este no es el número de una serie. Escriba uno como {example}.",
@@ -802,12 +810,12 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "dilution-not-permitted":
         "La etiqueta debe permitir diluir primero este producto. Use un utensilio más fino o prepare más mezcla.",
       "no-stock":
-        "Ninguna solución madre hecha con estos utensilios mide {amount} con un error de hasta {limit}. Hace falta una medida mayor que la cantidad y un recipiente diez veces mayor que esa medida.",
+        "Estos utensilios no miden {amount} con un error de hasta {limit}, ni diluido. Hace falta una medida mayor que {amount} y un recipiente diez veces mayor que esa medida.",
       "suggest-load": "Prepare {load} en vez de {given}.",
       "suggest-batch": "Prepare una mezcla que lleve {amount} de producto en vez de {given}.",
       "suggest-tool": "Use también este utensilio: {tool.tool}.",
       "suggest-stock":
-        "Dilúyalo primero: agregue agua a {product} de producto hasta completar {stock}, revuelva y mida de eso.",
+        "Dilúyalo primero: ponga {product} de producto en una medida, complete con agua hasta {stock}, revuelva y mida su dosis de ahí.",
       "tool-names-alike": "Dos utensilios se llaman {name}. Dé a cada uno su propio nombre.",
       "bulk-density-missing":
         "Anote la densidad aparente de este producto, o pese el producto: una onza de peso llena de 2 a 6 cucharadas al ras.",
@@ -845,15 +853,15 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "bands-without-gap":
         "Bandas de {band} de ancho en hileras cada {spacing} no dejan espacio, así que se trata todo el terreno. Revise el ancho de la banda, o escoja parcela completa si aplica todo.",
       "swath-is-spacing-strong":
-        "El ancho de la franja, {width}, es el de las hileras, pero una pasada trata {pass}. Si aplicó así la franja, anote {pass}: si no, la mezcla queda {times} veces más fuerte.",
+        "El ancho de la franja, {width}, es el de las hileras, pero una pasada trata {pass}. Si solo aplicó {pass}, anote eso: de lo contrario, la mezcla queda {times} veces más fuerte.",
       "swath-is-spacing-weak":
-        "El ancho de la franja, {width}, es el de las hileras, pero una pasada trata {pass}. Si aplicó así la franja, anote {pass}: si no, la mezcla queda {times} veces más débil.",
+        "El ancho de la franja, {width}, es el de las hileras, pero una pasada trata {pass}. Si solo aplicó {pass}, anote eso: de lo contrario, la mezcla queda {times} veces más débil.",
       "swath-is-not-band-strong":
         "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más fuerte. Revise el ancho de la franja, el de la banda y las hileras por pasada.",
       "swath-is-not-band-weak":
         "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más débil. Revise el ancho de la franja, el de la banda y las hileras por pasada.",
       "rate-low":
-        "El volumen de aplicación es {rate}, menos de lo usual para estas aspersoras (desde {limit}). Revise las unidades de la franja y de lo que rellenó, y calibre de nuevo.",
+        "El volumen de aplicación es {rate}, menos de lo usual para aspersoras de mochila o de aguilón chico (desde {limit}). Revise las unidades de la franja y de lo que rellenó, y calibre de nuevo.",
       "rate-high":
         "El volumen de aplicación es {rate}, más de lo usual para {application.application} (hasta {limit}). Revise las unidades de la franja y de lo que rellenó, y el tipo de aplicación.",
       "speed-low":
@@ -877,13 +885,13 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Esta calibración es del {date} y falta la fecha de hoy. Anótela para revisar la antigüedad y las condiciones.",
       "calibration-stale": "Cambió desde la calibración: {changed.condition}. Calibre de nuevo.",
       "calibration-stale-rate":
-        "Cambió desde la calibración: {changed.condition}. Calibre de nuevo: espere {expected} en lugar de {rate}.",
+        "Cambió desde la calibración: {changed.condition}. Calibre de nuevo: lo probable es {expected}, no {rate}.",
       "calibration-old":
         "La calibración tiene {age} {age:one=día;other=días}, y las boquillas se desgastan. Calibre de nuevo.",
       "mix-over-tank":
         "Necesita {total} de mezcla y el tanque es de {tank}: prepare {loads} {loads:one=carga;other=cargas} y mida el producto para cada una.",
       "reserve-large":
-        "La reserva es de {reserve} para un trabajo que lleva {sprayed}: sobraría todo ese producto. Revise la reserva y su unidad.",
+        "La mezcla extra es de {reserve} para un trabajo que lleva {sprayed}: sobraría toda. Revise la mezcla extra y su unidad.",
       "lines-large":
         "La manguera y el aguilón contienen {lines}, que es {percent} del tanque de {tank}. Revise ese número y su unidad.",
       "last-load-small":
@@ -893,7 +901,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "long-count":
         "{product}: llenaría {count} veces un mismo utensilio ({tool.tool}). Es fácil perder la cuenta: use uno más grande.",
       "scale-needed":
-        "{product} es un producto seco y no hay báscula en la lista. Péselo; una cuchara no mide peso.",
+        "{product} es un producto seco y no hay báscula en la lista. Las cantidades suponen una báscula: péselo, no lo mida con cuchara.",
       "rate-needs-ground":
         "Esta dosis es por área del terreno, y no se conoce el terreno de esta parcela. Anote la distancia entre hileras o el área del terreno.",
       "rate-needs-count":
@@ -911,6 +919,26 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "plants-not-counted":
         "Plantas enteras por carga solo se puede en un trabajo por número de plantas. Escoja cargas iguales.",
       "whole-count": "Anote un número entero, 1 o más.",
+      "rate-for-count-spreading":
+        "{given} es {is.dimension}, y este trabajo es un número de plantas. Anote una dosis por planta, o planifique la parcela.",
+      "rate-for-row-spreading":
+        "{given} es {is.dimension}, y este trabajo es un largo de hilera. Anote una dosis por largo de hilera, o planifique la parcela.",
+      "test-for-plants":
+        "La dosis es por planta, y la prueba de una esparcidora es por área o por hilera. Quite la prueba, o pese lo de cada planta.",
+      "test-along-row":
+        "La dosis es por área, y la prueba es a lo largo de una hilera. Pruebe en una franja o un área, o anote una dosis por largo de hilera.",
+      "test-over-area":
+        "La dosis es por largo de hilera, y la prueba es en un área. Pruebe a lo largo de una hilera, o anote una dosis por área.",
+      "nutrient-implausible":
+        "{product}: {given} de nitrógeno es más de lo que reciben los cultivos en una temporada ({limit}). Revise si esta dosis es de producto.",
+      "rate-high-spreading":
+        "{product}: {given} de producto es más de lo habitual ({limit}). Revise el número y la unidad: ¿libras u onzas?",
+      "rate-near-max-spreading":
+        "{product}: la dosis de {rate} está en el máximo de la etiqueta o muy cerca, {max}. Una compuerta un punto más abierta la pasaría.",
+      "spreader-set-for-nutrient":
+        "{product}: salió {rate}, cerca de la dosis de {nutrient}. Debe salir {perPass} de producto en una pasada.",
+      "fills-many":
+        "Este trabajo lleva {total} de producto, que son {fills} llenados de una tolva de {hopper}. Revise el tamaño del trabajo, la dosis y sus unidades.",
       "each-implausible":
         "{given} para cada una es más de lo que lleva un árbol grande ({limit}). Revise el número y la unidad: es lo que recibe una, no todas.",
       "loads-many":
@@ -1006,19 +1034,19 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "dose-over-stock":
         "Una solución madre hecha con {amount} no puede dar una dosis de {dose}. Anote una dosis menor o prepare más solución.",
       "stock-overfull":
-        "{amount} de producto no se pueden completar a {volume}. Anote el volumen mayor al que se completa.",
+        "{volume} es menos que los {amount} de producto que lleva. Anote el total ya con el agua.",
       "rate-over-max":
         "La dosis de {rate} pasa del máximo de la etiqueta, {max}. No use más de lo que permite la etiqueta.",
       "rate-near-max":
-        "La dosis de {rate} está en el máximo de la etiqueta o muy cerca, {max}. Un paso lento o una boquilla gastada la pasaría.",
+        "La dosis de {rate} está en el máximo de la etiqueta ({max}) o muy cerca. Con un paso lento o una boquilla gastada se pasaría.",
       "rate-near-max-by-measure":
-        "La dosis de {rate} está en el máximo de la etiqueta o muy cerca, {max}. Una medida demasiado llena la pasaría.",
+        "La dosis de {rate} está en el máximo de la etiqueta ({max}) o muy cerca. Con una medida demasiado llena se pasaría.",
       "rate-under-min":
         "La dosis de {rate} está por debajo del mínimo de la etiqueta, {min}. Puede no funcionar: revise la etiqueta.",
       "carrier-under-least":
         "La aspersora aplica {carrierRate}, menos que el mínimo de la etiqueta, {least}. Camine más despacio o use boquillas más grandes, y calibre de nuevo.",
       "carrier-near-least":
-        "La aspersora aplica {carrierRate}, en el mínimo de la etiqueta o muy cerca, {least}. Si camina más rápido quedará por debajo.",
+        "La aspersora aplica {carrierRate}, en el mínimo de la etiqueta ({least}) o muy cerca. Si camina más rápido quedará por debajo.",
       "carrier-over-most":
         "La aspersora aplica {carrierRate}, más que el máximo de la etiqueta, {most}. Camine más rápido o use boquillas más chicas, y calibre de nuevo.",
       "season-over-max":
@@ -1060,7 +1088,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "carrier-limits-upside-down":
         "El volumen de aplicación mínimo es mayor que el máximo. ¿Están al revés?",
       "used-without-application":
-        "Anotó una cantidad usada pero ninguna aplicación. Anote cuántas fueron, o quite una de las dos cosas.",
+        "Anotó producto usado, pero 0 aplicaciones. Anote cuántas fueron, o quite la cantidad usada.",
       "limits-upside-down": "El límite inferior de la dosis es mayor que el superior. ¿Están al revés?",
       "ratio-upside-down": "Una proporción de {parts}:{to} sería más producto que mezcla. ¿Está al revés?",
       "active-not-by-weight": "Anote el ingrediente activo como peso, por ejemplo {example.typed}.",
@@ -1089,9 +1117,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "loads-too-many":
         "Una mezcla de {total} en cargas de {fill} da {loads} cargas, más de {limit}. Revise las unidades de la dosis, del área y del tanque.",
       "load-too-small":
-        "La carga más chica sería de {smallest}, menos de lo que la bomba puede sacar. Prepare más mezcla, o use una aspersora más chica.",
+        "La carga más chica sería de {smallest}, tan poco que la bomba no la saca. Prepare más mezcla, o use una aspersora más chica.",
       "part-load-too-small":
-        "La carga más chica sería de {smallest}, menos de lo que la bomba puede sacar. Divida la mezcla en cargas iguales, o prepare más.",
+        "La carga más chica sería de {smallest}, tan poco que la bomba no la saca. Divida la mezcla en cargas iguales, o prepare más.",
       "no-room-for-water":
         "Los productos líquidos suman {products}, y no queda lugar para el agua en {mix} de mezcla. Revise las unidades de las dosis.",
       "no-room-in-mix":
@@ -1529,8 +1557,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       leftoverWithArea: "{leftover}; el extra alcanza para {area} más",
       rateOf: "Dosis de {product}",
       rateOfActive: "{rate} de ingrediente activo",
-      rateOfMix: "{parts} en {to} de mezcla",
-      rateOfWater: "{parts} por {to} de agua",
+      rateOfMix: "{parts} en {to} partes de mezcla",
+      rateOfWater: "{parts} por cada {to} partes de agua",
       rateOnGround: "{rate} de terreno",
       load: "Carga {number} de {count}",
       loads: "Cargas del tanque",
@@ -1550,15 +1578,15 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "{product}: {amount}. No se puede medir con estos utensilios. Consiga una medida más chica o más grande.",
       topUp: "Complete con agua hasta {carrier} (agua total {water}).",
       spray: "Aplique. Esta carga cubre {area}.",
-      use: "Aplíquela o viértala. Esta carga alcanza para {area}.",
-      useAll: "Aplíquela o viértala.",
+      use: "Aplique esta carga: rocíela o riéguela. Alcanza para {area}.",
+      useAll: "Aplique esta carga: rocíela o riéguela.",
       fillingOrder:
         "Primero la mitad del agua, luego {products:one=el producto;other=los productos} y después complete hasta la marca, salvo que la etiqueta diga otra cosa.",
       exactly: "exacto",
       under: "{percent} de menos",
       over: "{percent} de más",
       fills: "{count} {tools}",
-      fillsOf: "veces {tool}",
+      fillsOf: "medidas de {tool}",
       toMark: "{mark} en {tool}",
       toMarkTimes: "{count} veces {mark} en {tool}",
       weigh: "{mark} en {tool}",
@@ -1576,6 +1604,25 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       severityRefusal: "No aplique",
       ofProduct: "{product}: {issue}",
       ofProductOnPlot: "{product} en {plot}: {issue}",
+      perPass: "Dosis por pasada",
+      testResult: "Salida de la esparcidora en la prueba",
+      nutrient: "{nutrient} que esto aporta",
+      totalOfProduct: "Total de {product}",
+      bags: "Bolsas por comprar",
+      bagsAndRest: "{bags} (sobran {rest})",
+      reEntry: "No entrar durante",
+      fillsAndPlots: "Llenados y parcelas",
+      spreadIt: "Llenar y esparcir",
+      lengthwise: "A lo largo: {perDirection}",
+      crosswise: "A lo ancho: {perDirection}",
+      fillHopper: "Llene la tolva con {hopper} y espárzalo. Hágalo {times} {times:one=vez;other=veces}.",
+      lastFill: "Para el último llenado, pese {lastFill} y espárzalo.",
+      onlyFill: "Pese {lastFill}, llene la tolva y espárzalo.",
+      byPlot: "Cuánto va en cada lugar",
+      onPlot: "En {plot}: {amount}.",
+      plotInPieces: "{plot}: {amount}, o sea {each} en cada una de las {pieces} hileras o camas.",
+      doNotSpread: "No esparza",
+      doNotFill: "No llene la tolva. Vea la advertencia de arriba.",
     },
   }))(),
 );

@@ -17,7 +17,7 @@ export interface WrittenAlert {
 
 /** The plan's warnings in words, those that matter most first. */
 export function writtenAlerts(
-  plan: AnyPlan,
+  plan: Pick<AnyPlan, "warnings">,
   writer: Writer,
   severities: readonly Severity[],
 ): WrittenAlert[] {

@@ -86,8 +86,7 @@ describe("stockDilution", () => {
       path: "amount",
       figures: { amount: qty(2, "gal"), limit: qty(5, "%") },
       message:
-        "No stock made with these tools measures 2 gal within 5%. It takes a measure larger than the amount, and a vessel " +
-        "ten times as large as that.",
+        "These tools can't measure 2 gal within 5%, even diluted. Use a measure larger than 2 gal and a container 10 times that size.",
     });
     expect(said({ labelPermitsDilution: false })).toEqual({
       code: "not-measurable",

@@ -97,13 +97,15 @@ describe("checkSpreader", () => {
         key: "spreader-heavy",
         severity: "warning",
         path: "used",
-        message: "Put out 13% too much. Close the gate a notch and catch again.",
+        message: "The spreader put out 13% too much. Close the gate a notch and catch again.",
         figures: { rate: qty(5.625, "lb/1000ft2"), perPass: qty(5, "lb/1000ft2"), off: qty(13, "%") },
       },
     });
     const light = checkSpreader(test(6)).finding;
     expect(light).toMatchObject({ code: "spreader-light", key: "spreader-light", severity: "warning" });
-    expect(light?.message).toBe("Put out 25% too little. Open the gate a notch and catch again.");
+    expect(light?.message).toBe(
+      "The spreader put out 25% too little. Open the gate a notch and catch again.",
+    );
   });
 
   it("says nothing within the limit, which is 10% unless another is given", () => {
@@ -123,7 +125,7 @@ describe("checkSpreader", () => {
     expect(check.perPass).toEqual(qty(2.5, "lb/1000ft2"));
     expect(check.deviation.value).toBe(0);
     expect(checkSpreader({ ...test(4), directions: 1 }).finding?.message).toBe(
-      "Put out 50% too little. Open the gate a notch and catch again.",
+      "The spreader put out 50% too little. Open the gate a notch and catch again.",
     );
   });
 
@@ -133,7 +135,7 @@ describe("checkSpreader", () => {
     expect(over.within).toBe(true);
     expect(over.finding).toMatchObject({ severity: "refusal", key: "spreader-over-max" });
     expect(over.finding?.message).toBe(
-      "Put out 5.31 lb/1,000 sq ft, over the label maximum of 5.2 lb/1,000 sq ft. Close the gate and catch again.",
+      "The spreader put out 5.31 lb/1,000 sq ft, over the label maximum of 5.2 lb/1,000 sq ft. Close the gate and catch again.",
     );
     expect(checkSpreader({ ...test(4.25), ...most, directions: 2 }).finding?.figures.rate).toEqual(
       qty(5.3125, "lb/1000ft2"),
@@ -147,12 +149,12 @@ describe("checkSpreader", () => {
     const pounds = checkSpreader({ ...test(9), used: qty(8.5, "lb") }).finding;
     expect(pounds?.key).toBe("spreader-ounces-as-pounds");
     expect(pounds?.message).toBe(
-      "Put out 17 times the target. If you weighed in ounces, enter ounces, not pounds.",
+      "The spreader put out 17 times the target. If you weighed in ounces, enter ounces, not pounds.",
     );
     const ounces = checkSpreader(test(0.52)).finding;
     expect(ounces?.key).toBe("spreader-pounds-as-ounces");
     expect(ounces?.message).toBe(
-      "Put out only 1/15 of the target. If you weighed in pounds, enter pounds, not ounces.",
+      "The spreader put out only 1/15 of the target. If you weighed in pounds, enter pounds, not ounces.",
     );
     // Sixteen times in grams is another slip, and so is twenty times in ounces.
     expect(checkSpreader({ ...test(9), used: qty(3630, "g") }).finding?.key).toBe("spreader-far-over");
@@ -168,12 +170,12 @@ describe("checkSpreader", () => {
     const over = checkSpreader(asTarget).finding;
     expect(over?.key).toBe("spreader-far-over");
     expect(over?.message).toBe(
-      "Put out 3.6 times the target. Check the units, and that the target is product, not the nutrient or active ingredient in it.",
+      "The spreader put out 3.6 times the target. Check the units, and that the target is product, not the nutrient or active ingredient in it.",
     );
     // The spreader is set to the nutrient's rate.
     const under = checkSpreader({ ...asTarget, used: qty(1.6, "oz"), target: qty(3.57, "lb/1000ft2") });
     expect(under.finding?.message).toBe(
-      "Put out 72% too little. Check the units, and that the target is product for one pass and one hopper.",
+      "The spreader put out 72% too little. Check the units, and that the target is product for one pass and one hopper.",
     );
   });
 

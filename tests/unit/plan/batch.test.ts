@@ -345,8 +345,12 @@ describe("the sheets of a job by volume, count or row", () => {
       { name: "How many", value: "300 pots" },
       { name: "Each gets", value: "4 fl oz/pot" },
     ]);
-    expect(card.loads[0]?.steps.at(-1)).toBe("Spray it or pour it out. This load is enough for 128 pots.");
-    expect(fieldCard(planApplication(SPOT)).loads[0]?.steps.at(-1)).toBe("Spray it or pour it out.");
+    expect(card.loads[0]?.steps.at(-1)).toBe(
+      "Apply this load by spraying or drenching. It is enough for 128 pots.",
+    );
+    expect(fieldCard(planApplication(SPOT)).loads[0]?.steps.at(-1)).toBe(
+      "Apply this load by spraying or drenching.",
+    );
     expect(worksheet(planApplication(ROW)).summary.map(({ name }) => name)).toEqual([
       "Length of row",
       "Mix per length of row",

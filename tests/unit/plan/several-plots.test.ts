@@ -50,7 +50,7 @@ describe("a rate per ground area on plots of which other parts are treated", () 
         severity: "warning",
         path: "products[0].rate",
         message:
-          "Product A: the rate is per area of ground, and in one mix North side gets 50% more than that. Plan plots that differ one by one.",
+          "Product A: the rate is per area of ground, and in one mix North side gets 50% more than that. Plan the plots that differ separately.",
         figures: { product: "Product A", plot: "North side", percent: { value: 50, unit: "%" } },
       },
     ]);

@@ -40,7 +40,7 @@ describe("a plan warns, word for word, of", () => {
         "reserve-large",
         "warning",
         "reserve",
-        "The reserve is 10 gal for a job that takes 2.48 gal: that much product would be left over. Check the reserve and its unit.",
+        "The extra mix is 10 gal for a job that takes 2.48 gal: all of it would be left over. Check the extra mix and its unit.",
         expect.objectContaining({ percent: { value: 400, unit: "%" } }),
       ],
     ]);
@@ -97,7 +97,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration.swath",
           message:
-            "The strip's 60 in matches the row spacing, but one pass treats 2 ft. If you sprayed it that way, enter 2 ft, or the mix is 2.5 times too strong.",
+            "The strip's 60 in matches the row spacing, but one pass treats 2 ft. If only 2 ft was sprayed, enter that: otherwise the mix is 2.5 times too strong.",
           figures: {
             width: { value: 60, unit: "in" },
             pass: { value: 2, unit: "ft" },
@@ -128,7 +128,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration.swath",
           message:
-            "The strip's 60 in matches the row spacing, but one pass treats 12 ft. If you sprayed it that way, enter 12 ft, or the mix is 2.4 times too weak.",
+            "The strip's 60 in matches the row spacing, but one pass treats 12 ft. If only 12 ft was sprayed, enter that: otherwise the mix is 2.4 times too weak.",
           figures: {
             width: { value: 60, unit: "in" },
             pass: { value: 12, unit: "ft" },
@@ -174,7 +174,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration",
           message:
-            "The output rate is 2 gal/ac, less than usual for such sprayers (from 5 gal/ac). Check the units of strip and refill, then calibrate again.",
+            "The output rate is 2 gal/ac, less than usual for backpacks and small booms (5 gal/ac or more). Check the units, then calibrate again.",
           figures: { rate: { value: 2, unit: "gal/ac" }, limit: { value: 5, unit: "gal/ac" } },
         },
         {
@@ -302,7 +302,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration.used",
           message:
-            "Your jug is marked every 4 fl oz, one mark is 6.3% of the 64 fl oz used. Use a longer strip or a finer jug.",
+            "Your jug is marked every 4 fl oz, which is 6.3% of the 64 fl oz used. Use a longer strip or a finer jug.",
           figures: {
             used: { value: 64, unit: "fl_oz", resolution: { value: 4, unit: "fl_oz" } },
             resolution: { value: 4, unit: "fl_oz" },
@@ -589,7 +589,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "note",
           path: "tools",
           message:
-            "Product B is a dry product and no scale is listed. Weigh it; a spoon can't measure weight.",
+            "Product B is a dry product and no scale is listed. The amounts assume one: weigh it, don't spoon it.",
           figures: { product: "Product B", amount: { value: 2.4793388429, unit: "oz" } },
         },
       ],

@@ -244,7 +244,7 @@ describe("fields of one object that contradict each other", () => {
   it("are refused in what a season has had", () => {
     const input = { rate: qty(1, "L/ha"), form: "liquid", carrierRate: qty(200, "L/ha"), label: {} } as const;
     const soFar = { applications: 0, rate: qty(2, "L/ha") };
-    expectRefused(() => checkLabel({ ...input, soFar }), "conflict", "soFar.rate", "no applications");
+    expectRefused(() => checkLabel({ ...input, soFar }), "conflict", "soFar.rate", "0 applications");
     for (const agreeing of [
       { applications: 0, rate: qty(0, "L/ha") },
       { applications: 1, rate: qty(2, "L/ha") },

@@ -129,7 +129,7 @@ describe("splitLoads", () => {
     expect(said({ pieces: 3, extra: qty(2.5, "gal") })).toMatchObject({
       key: "piece-and-extra-over-fill",
       message:
-        "One row or plot takes 2.5 gal and 2.5 gal is kept for lines and reserve, more than a load of 4 gal. Split the mix into equal loads.",
+        "One row or plot takes 2.5 gal, plus 2.5 gal for hose and extra mix: more than one 4 gal load. Split the mix into equal loads.",
     });
   });
 

@@ -182,7 +182,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => amount({ low: high, high: low, chosen: low }),
       "conflict",
       "rate",
-      "The lowest rate is more than the highest. Are they the wrong way round?",
+      "The lowest rate is more than the highest. Are they switched?",
     ],
     [
       () => amount({ low, high, chosen: qty(2.5, "pt/ac") }),
@@ -375,13 +375,13 @@ describe("what tank-mix says of input that cannot be", () => {
       () => label({ min: high, max: low }),
       "conflict",
       "label",
-      "The lower limit of the rate is over the upper one. Are they the wrong way round?",
+      "The label minimum is more than the label maximum. Are they switched?",
     ],
     [
       () => label({}, { rate: { low: high, high: low, chosen: low } }),
       "conflict",
       "rate",
-      "The lower limit of the rate is over the upper one. Are they the wrong way round?",
+      "The label minimum is more than the label maximum. Are they switched?",
     ],
     [
       () => label({}, { rate: { low, high: qty(2, "lb/ac"), chosen: low } }),
@@ -411,7 +411,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => label({ leastCarrier: qty(20, "gal/ac"), mostCarrier: qty(10, "gal/ac") }),
       "conflict",
       "label.leastCarrier",
-      "The least carrier is more than the most. Are they the wrong way round?",
+      "The minimum spray volume is more than the maximum. Are they switched?",
     ],
     [
       () => label({ seasonMax: qty(1, "pt/100gal") }),
@@ -472,13 +472,13 @@ describe("what tank-mix says of input that cannot be", () => {
       () => loads({ split: { pieces: 4, extra: qty(2, "gal") }, tank: qty(3, "gal") }),
       "conflict",
       "split.pieces",
-      "One row or plot takes 2 gal and 2 gal is kept for lines and reserve, more than a load of 3 gal. Split the mix into equal loads.",
+      "One row or plot takes 2 gal, plus 2 gal for hose and extra mix: more than one 3 gal load. Split the mix into equal loads.",
     ],
     [
       () => loads({ split: { pieces: 4, extra: qty(3, "gal") }, tank: qty(3, "gal") }),
       "conflict",
       "split.pieces",
-      "One row or plot takes 1.75 gal and 3 gal is kept for lines and reserve, more than a load of 3 gal. Split the mix into equal loads.",
+      "One row or plot takes 1.75 gal, plus 3 gal for hose and extra mix: more than one 3 gal load. Split the mix into equal loads.",
     ],
     [
       () => loads({ total: qty(1e6, "gal") }),
@@ -490,19 +490,19 @@ describe("what tank-mix says of input that cannot be", () => {
       () => loads({ total: qty(5, "gal"), leastLoad: qty(3, "gal") }),
       "conflict",
       "leastLoad",
-      "The smallest load would be 2 gal, less than the pump can draw. Split the mix into equal loads, or mix more.",
+      "The smallest load would be 2 gal, too little for the pump to pick up. Split the mix into equal loads, or mix more.",
     ],
     [
       () => loads({ total: qty(5, "gal"), leastLoad: qty(3, "gal"), split: "equal" }),
       "conflict",
       "leastLoad",
-      "The smallest load would be 2.5 gal, less than the pump can draw. Mix more, or use a smaller sprayer.",
+      "The smallest load would be 2.5 gal, too little for the pump to pick up. Mix more, or use a smaller sprayer.",
     ],
     [
       () => loads({ total: qty(2, "qt"), leastLoad: qty(3, "qt") }),
       "conflict",
       "leastLoad",
-      "The smallest load would be 0.5 gal, less than the pump can draw. Mix more, or use a smaller sprayer.",
+      "The smallest load would be 0.5 gal, too little for the pump to pick up. Mix more, or use a smaller sprayer.",
     ],
     [
       () => order([{ code: "XY" }]),
@@ -566,7 +566,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => mix.stockFor({ amount: qty(2, "L"), volume: qty(1, "L"), dose: qty(11, "mL") }),
       "conflict",
       "volume",
-      "2 L of product can't be made up to 1 L. Enter the larger volume it is made up to.",
+      "1 L is less than the 2 L of product in it. Enter the total after adding water.",
     ],
     [
       () => mix.diluteMix({ from: qty(5, "mL/L"), to: qty(51, "mL/L"), volume: qty(1, "L") }),
