@@ -59,7 +59,7 @@ export interface TankMixLines {
 
 const MIX = "total mix to make";
 const SPRAYED = "mix sprayed on the plot";
-const STEP = "volume to round up to";
+const STEP = "rounding step";
 const STRENGTH = "product per unit of mix";
 const CONTENT = "active ingredient in the product";
 const DENSITY = "weight of the product per volume";
@@ -98,7 +98,7 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
     },
   },
   "tank-mix.carrierSteps": {
-    found: "number of times",
+    found: "number of steps",
     terms: {
       sprayed: SPRAYED,
       lines: "mix left in the lines",
@@ -107,7 +107,7 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.carrierRounded": {
     found: MIX,
-    terms: { times: "number of times", step: STEP },
+    terms: { times: "number of steps", step: STEP },
   },
   "tank-mix.fills": {
     found: "number of tank fills",
@@ -246,7 +246,7 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.hopper-direction": {
     found: PER_DIRECTION,
-    terms: { total: TO_SPREAD, directions: "directions" },
+    terms: { total: TO_SPREAD, directions: "number of directions" },
   },
   "tank-mix.hopper-fills": {
     found: HOPPER_FILLS,
