@@ -11,6 +11,7 @@ export interface MistakeWords {
 /** Which mistake a wrong answer shows. */
 export type MistakeCode =
   | "sides-added"
+  | "base-and-height-added"
   | "perimeter-taken"
   | "halved"
   | "not-halved"
@@ -25,6 +26,7 @@ export type MistakeCode =
   | "other-land-unit"
   | "land-unit-from-other"
   | "inverted"
+  | "rate-inverted"
   | "multiplied"
   | "divided-by-area"
   | "small-unit-as-large"
@@ -66,6 +68,7 @@ export type MistakeCode =
   | "one-row-only"
   | "length-and-spacing"
   | "percent-as-part"
+  | "final-percent-only"
   | "per-mille"
   | "one-unit-only"
   | "parts-of-water"
@@ -137,6 +140,11 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "A sum of lengths is a length. An area is measured in squares.",
     "Multiply the two sides.",
   ),
+  "base-and-height-added": words(
+    "Base and height were added instead of multiplied.",
+    "A sum of lengths is a length. An area is measured in squares.",
+    "Multiply base by height and divide by 2.",
+  ),
   "perimeter-taken": words(
     "This is the distance around the plot, not its area.",
     "Walking around a plot covers no ground inside it.",
@@ -145,7 +153,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   halved: words(
     "The area was cut in half, as for a triangle.",
     "Sketch the plot. All of the rectangle belongs to it.",
-    "Leave the half out: a rectangle is length times width.",
+    "Do not divide by 2: a rectangle is length times width.",
   ),
   "not-halved": words(
     "The half was forgotten: this is the rectangle around the triangle.",
@@ -179,7 +187,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "land-unit-left": words(
     "The area was left in {area.unit}.",
-    "The number is about {perLand} times off.",
+    "The number is {perLand} times too large or too small.",
     "There are {perLand} {area.unit} in {oneLand}. Change the unit.",
   ),
   "wrong-land-factor": words(
@@ -189,12 +197,12 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "land-factor-inverted": words(
     "The factor between {area.unit} and {land.unit} was used the wrong way around.",
-    "{oneLand} is a lot of land, so a plot has few of them.",
+    "{oneLand} is a lot of land, so a plot is only a part of that, or a few times as much.",
     "Divide {area.unit} by {perLand} to get {land.unit}.",
   ),
   "other-land-unit": words(
-    "The result is for {otherLand.unit}, not {land.unit}.",
-    "Acres and hectares differ by about 2.5 times.",
+    "The result is per {oneOtherLand.unit}, or in {otherLand.unit}, not {land.unit}.",
+    "Acres and hectares differ by about {landApart} times.",
     "Use {perLand} {area.unit} for {oneLand}.",
   ),
   "land-unit-from-other": words(
@@ -203,9 +211,14 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Divide {area.unit} by {perLand} to get {land.unit}.",
   ),
   inverted: words(
+    "Multiplied and divided the wrong way around.",
+    "The number is far from an estimate in round numbers.",
+    "Estimate first.",
+  ),
+  "rate-inverted": words(
     "The fraction was turned upside down.",
     "Write the units next to the numbers. They come out upside down too.",
-    "Put what is asked for on top, and divide by what it is per.",
+    "Put the volume on top and the area below.",
   ),
   multiplied: words(
     "The amount was multiplied by the area instead of divided by it.",
@@ -248,8 +261,8 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Use {perVolume} {small.unit} for {oneVolume}.",
   ),
   "pint-of-8": words(
-    "A pint was taken as 8 {small.unit}. That is a cup.",
-    "The amount is too small.",
+    "A pint was taken as 8 {small.unit}.",
+    "8 US fl oz are a US cup, not a pint.",
     "Use {perLabel} {small.unit} for {oneLabel}.",
   ),
   "pint-of-other-system": words(
@@ -258,14 +271,14 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Use {perLabel} {small.unit} for {oneLabel}.",
   ),
   "pint-of-32": words(
-    "A pint was taken as 32 {small.unit}. That is a US quart.",
-    "The amount is too large, and over the label rate.",
+    "A pint was taken as 32 {small.unit}.",
+    "32 US fl oz are a US quart, not a pint.",
     "Use {perLabel} {small.unit} for {oneLabel}.",
   ),
   "liter-of-100": words(
     "A liter was taken as 100 mL.",
     "The amount is 10 times too small.",
-    "Use 1,000 mL for 1 L.",
+    "Use {perLabel} {small.unit} for {oneLabel}.",
   ),
   "width-in-small-unit": words(
     "The width was not converted ({width.unit} to {length.unit}).",
@@ -289,7 +302,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "speed-in-other-unit": words(
     "The speed in {speed.unit} was used as if it were {length.unit} per second.",
-    "Walking pace is about 3 mph: 4.4 feet (1.3 meters) per second.",
+    "Walking pace is about {walking}: {walkingPerSecond} {length.unit} per second.",
     "Change the speed to {length.unit} per second first.",
   ),
   "rounded-down": words(
@@ -299,7 +312,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "loads-unrounded": words(
     "The number of loads was not rounded.",
-    "Nobody drives a part of a load: count what you have to mix.",
+    "A part load is also a load: you fill the tank once more.",
     "Round up to a whole number.",
   ),
   "ground-for-area": words(
@@ -323,34 +336,34 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Multiply the label rate by the area that is covered.",
   ),
   "rate-per-volume": words(
-    "The rate per {oneLand} was used as a rate per {oneVolume} of mix.",
+    "The rate per {oneLand.unit} was used as a rate per {oneVolume.unit} of mix.",
     "The mix would be far too strong.",
     "Find what area the tank covers first: tank divided by output rate.",
   ),
   "per-lawn-for-land": words(
-    "The rate per {oneLand} was used as a rate per {lawn.unit}.",
+    "The rate per {oneLand.unit} was used as a rate per {lawn.unit}.",
     "The dose is far over the label.",
     "Read what the label rate is per, and use that area.",
   ),
   "rate-per-other-land": words(
-    "The rate was used as if it were per {oneOther}.",
-    "Acres and hectares differ by about 2.5 times.",
-    "Use {perLand} {area.unit} for {oneLand}.",
+    "The rate was used as if it were per {oneOtherLand.unit}.",
+    "Acres and hectares differ by about {landApart} times.",
+    "The label rate is per {oneLand.unit}. Keep it per {oneLand.unit}.",
   ),
   "weighed-as-volume": words(
-    "So many ounces (grams) were weighed out as should be measured by volume.",
+    "The number of fluid ounces (mL) was weighed out as ounces (grams).",
     "A scale shows weight. The rate is a volume.",
     "Measure a liquid in a jug or a spoon, not on a scale.",
   ),
   "weighed-as-water": words(
     "The product was weighed out as if it were as heavy as water.",
-    "The product is heavier than water: {water} is the weight of water.",
+    "Water weighs {water}. This product weighs something else.",
     "Measure a liquid by volume.",
   ),
   "weight-for-volume": words(
     "This is what the product weighs, not its volume.",
     "The question asks for a volume. What the product weighs is not needed.",
-    "Leave the weight out.",
+    "Do not use the weight.",
   ),
   "rounded-early": words(
     "A step in between was rounded, and the rest of the sum carried the error on.",
@@ -394,7 +407,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "one-row-too-few": words(
     "The gaps between the rows were counted instead of the rows.",
-    "Sketch the rows: there is one gap fewer.",
+    "Sketch the rows: there is one more row than gaps.",
     "Count the rows.",
   ),
   "one-row-only": words(
@@ -412,8 +425,13 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "The amount is 100 times too large.",
     "1% is 1 part in 100: divide by 100.",
   ),
+  "final-percent-only": words(
+    "The amount was multiplied by the final percent and not divided by the strength.",
+    "The number is far from an estimate in round numbers.",
+    "Divide the final percent by the percent of the concentrate.",
+  ),
   "per-mille": words(
-    "The percent was divided by 1,000.",
+    "The percent was divided by {thousand}.",
     "The amount is 10 times too small.",
     "1% is 1 part in 100: divide by 100.",
   ),
@@ -424,8 +442,8 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "parts-of-water": words(
     "The strength was taken as parts to the water instead of parts of the whole mix.",
-    "Add what you take and the water: it comes to more than you need.",
-    "Take the parts of the finished mix.",
+    "The mix would be too weak.",
+    "Divide by the strength of the concentrate. It counts the whole mix, water included.",
   ),
   "took-the-water": words(
     "This is the water that is added.",
@@ -460,25 +478,25 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "per-second-left": words(
     "The speed was left in {length.unit} per second.",
     "The question asks for {speed.unit}.",
-    "Change the unit: 1 mph is 22/15 ft per second, and 3.6 km/h are 1 m per second.",
+    "Change the unit: {oneSpeed} is about {perSecond} {length.unit} per second.",
   ),
   "speed-factor-inverted": words(
     "The factor between the two units of speed was used upside down.",
-    "Compare it with walking pace, about 3 mph (5 km/h).",
-    "1 mph is 22/15 ft per second, and 3.6 km/h are 1 m per second.",
+    "Compare it with walking pace, about {walking}.",
+    "{oneSpeed} is about {perSecond} {length.unit} per second.",
   ),
   "per-minute-left": words(
     "The speed was left in {length.unit} per minute.",
     "Nobody sprays at such a speed.",
-    "88 ft per minute are 1 mph, and 1,000 m per minute are 60 km/h.",
+    "{oneSpeed} is about {perMinute} {length.unit} per minute.",
   ),
   "other-speed-unit": words(
     "The speed is in the other system's unit.",
-    "1 mile is about 1.6 km.",
+    "1 mile is about {mile}.",
     "Read in the question what unit is asked for.",
   ),
   "land-for-lawn": words(
-    "The rate per {lawn.unit} was used as a rate per {oneLand}.",
+    "The rate per {lawn.unit} was used as a rate per {oneLand.unit}.",
     "The dose is far too small.",
     "Read what the label rate is per, and use that area.",
   ),
@@ -504,13 +522,13 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "pounds-as-kilograms": words(
     "The amount is in kilograms, not pounds.",
-    "1 lb is about 0.45 kg.",
+    "1 lb is about {pound}.",
     "Read in the question what unit is asked for.",
   ),
   "mass-unit-left": words(
     "The amount was left in the unit of the label.",
     "The question asks for the smaller unit of weight.",
-    "1 lb is 16 oz, and 1 kg is 1,000 g.",
+    "{oneMass} is {perMass} {smallMass.unit}.",
   ),
   "pound-of-12": words("A pound was taken as 12 ounces.", "The amount is too small.", "1 lb is 16 oz."),
   "weighed-by-water": words(

@@ -1,5 +1,6 @@
 import type { Figures } from "../errors.js";
 import { checked } from "../units/check.js";
+import { convertValue } from "../units/convert.js";
 import { intl } from "../units/engine.js";
 import { type ChoiceField, choice, count } from "../units/fields.js";
 import { refusal } from "../units/message.js";
@@ -70,7 +71,7 @@ export const practiceTopics: readonly PracticeTopic[] = PRACTICE_TOPICS;
  * with the mistake that each shows.
  *
  * The same topic, seed and options give the same problem on every machine. Sizes, rates and speeds are drawn from what
- * small farms and their sprayers have (common practice, no source). The answer ends after three figures at most. Mistakes
+ * small farms and their sprayers have (common practice, no source). The answer has at most three figures. Mistakes
  * that lead to the same answer within 2% are one. Random numbers: the "minimal standard" generator of S. K. Park
  * and K. W. Miller, Communications of the ACM 31 (10), 1988.
  *
@@ -201,8 +202,9 @@ function problemOf(
 ): PracticeProblem {
   const topic = TOPICS[name];
   const { messages, fill, unit } = writer;
-  const asked = topic.unit === undefined ? "" : unit(topic.unit(sizes));
-  const figures = { ...figuresIn(given, writer), unit: asked, farm };
+  const asked = topic.unit?.(sizes);
+  const answerUnit = asked === undefined ? {} : { unit: unit(asked), one: { value: 1, unit: asked } };
+  const figures: Figures = { ...figuresIn(given, writer), ...answerUnit, farm };
   return {
     topic: name,
     difficulty: topic.difficulty,
@@ -237,20 +239,16 @@ export function shownMistake(
   { messages, fill }: Writer<PracticeMessages>,
 ): ShownMistake {
   const { what, see, mend } = messages.mistakes[mistake];
-  const { perVolume, perLabel, perLand, perLength, water, ...units } = sizes;
-  const one = (unit: Unit): Quantity => ({ value: 1, unit });
-  const figures = {
-    perVolume,
-    perLabel,
-    perLand,
-    perLength,
-    water: { value: water, unit: units.density },
-    oneLand: one(units.landArea),
-    oneOther: one(units.otherLand),
-    oneVolume: one(units.volume),
-    oneLabel: one(units.label),
-    oneArea: one(units.area),
-    oneSmall: one(units.smallVolume),
+  const figures = figuresOf(sizes);
+  return { mistake, what: fill(what, figures), see: fill(see, figures), mend: fill(mend, figures) };
+}
+
+/** The figures that a mistake's words may have places for. */
+function figuresOf(sizes: Sizes): Figures {
+  const { perVolume, perLabel, perLand, perLength, perMass, ...units } = sizes;
+  const { length, speed, walking } = units;
+  const perSecond = convertValue(1, speed, `${length}/s` as Unit);
+  const named = {
     small: units.smallVolume,
     volume: units.volume,
     label: units.label,
@@ -258,9 +256,33 @@ export function shownMistake(
     otherLand: units.otherLand,
     lawn: units.lawn,
     area: units.area,
-    length: units.length,
+    length,
     width: units.width,
-    speed: units.speed,
+    speed,
+    mass: units.mass,
+    smallMass: units.smallMass,
   };
-  return { mistake, what: fill(what, figures), see: fill(see, figures), mend: fill(mend, figures) };
+  return {
+    perVolume,
+    perLabel,
+    perLand,
+    perLength,
+    perMass,
+    perSecond,
+    perMinute: perSecond * 60,
+    thousand: 1000,
+    water: { value: units.water, unit: units.density },
+    walking: { value: walking, unit: speed },
+    walkingPerSecond: inTwoFigures(walking * perSecond),
+    landApart: inTwoFigures(convertValue(1, "ha", "ac")),
+    mile: { value: inTwoFigures(convertValue(1, "mi", "km")), unit: "km" },
+    pound: { value: inTwoFigures(convertValue(1, "lb", "kg")), unit: "kg" },
+    ...named,
+    // "1 acre" and "per acre", in languages whose units have plurals.
+    ...Object.fromEntries(Object.entries(named).map(([name, unit]) => [ofOne(name), { value: 1, unit }])),
+  };
 }
+
+const ofOne = (name: string): string => `one${name.charAt(0).toUpperCase()}${name.slice(1)}`;
+
+const inTwoFigures = (value: number): number => Number(value.toPrecision(2));

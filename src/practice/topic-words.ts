@@ -5,7 +5,7 @@ import type { Wordings } from "./topics/topic.js";
 export interface TopicWords {
   /** What it is called. */
   readonly name: string;
-  /** Four ways to put a problem. Each figure has a place by its name, `{unit}` is the answer's unit, `{farm}` a farm. */
+  /** Four ways to put a problem. Each figure has a place by its name, `{unit}` is the answer's unit, `{one}` is 1 of it, `{farm}` a farm. */
   readonly problems: Wordings;
 }
 
@@ -68,7 +68,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
   "strip-reading": {
     name: "Rate read off the catch (1/128-acre strip)",
     problems: [
-      "At {farm} you mark a strip so that each {caught.unit} from one nozzle over the strip means 1 {unit}. Walking it takes {walk}. One nozzle gives {caught} in {time}. What is the output rate ({unit})?",
+      "At {farm} you mark a strip so that each {caught.unit} from one nozzle over the strip means {one}. Walking it takes {walk}. One nozzle gives {caught} in {time}. What is the output rate ({unit})?",
       "The strip in the orchard at {farm} is just long enough for {caught.unit} to read as {unit}. The sprayer drives over it in {walk}. Standing still, a nozzle gives {caught} in {time}. What is the output rate ({unit})?",
       "On the turf at {farm} the tape is laid out for reading {caught.unit} as {unit}. You need {walk} for it. You catch {caught} from one nozzle in {time}. What is the output rate ({unit})?",
       "In the vegetable field at {farm} you time {walk} for a strip on which the catch in {caught.unit} is the rate in {unit}. In the yard you catch {caught} in {time}. What is the output rate ({unit})?",
@@ -167,7 +167,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
   "product-per-tank": {
     name: "Product in a full tank",
     problems: [
-      "The label rate is {rate}. The sprayer at {farm} puts out {carrierRate}, and its tank is filled to {fill}. The product weighs {density}. How much product goes into a full tank ({unit})?",
+      "The label rate is {rate}. The sprayer at {farm} puts out {carrierRate}, and its tank is filled to {fill}. The product weighs {density}. How much product goes into the water for a full tank ({unit})?",
       "For the vegetables at {farm} you calibrated the sprayer to {carrierRate}. The label says {rate} of a liquid that weighs {density}. How much of it goes into {fill} of mix ({unit})?",
       "An orchard sprayer at {farm} holds {fill} and puts out {carrierRate}. How much product do you pour into a full tank at a label rate of {rate}, if the product weighs {density} ({unit})?",
       "On the turf at {farm} you spray {carrierRate}. The product weighs {density}, and the label rate is {rate}. How much product does a tank of {fill} need ({unit})?",
@@ -185,7 +185,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
   dilution: {
     name: "Diluting a concentrate",
     problems: [
-      "A sprayer cleaner is sold at a strength of {from}. You need {volume} at {to}. How much cleaner do you make up with water ({unit})?",
+      "A sprayer cleaner is sold at a strength of {from}. You need {volume} at {to}. How much cleaner do you add to water to make it ({unit})?",
       "The greenhouse at {farm} disinfects its benches with {volume} of a {to} solution. The concentrate is {from}. How much concentrate do you need ({unit})?",
       "To clean pruning shears, the nursery at {farm} makes up {volume} of a {to} solution from a concentrate of {from}. How much concentrate goes in ({unit})?",
       "Crates at {farm} are washed in {volume} of a {to} solution. The drum says {from}. How much do you take from the drum ({unit})?",
@@ -212,18 +212,18 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
   band: {
     name: "Product for bands along rows",
     problems: [
-      "{rows} rows of vegetables at {farm}, each {rowLength} long and {rowSpacing} apart, are each sprayed in a {bandWidth} band. The label rate is {rate} of treated area. How much product do all the rows need ({unit})?",
+      "{rows} rows of vegetables at {farm}, each {rowLength} long and {rowSpacing} apart, are each sprayed in a band {bandWidth} wide. The label rate is {rate} of treated area. How much product do all the rows need ({unit})?",
       "An orchard at {farm} has {rows} tree rows of {rowLength}, spaced {rowSpacing}. A band of {bandWidth} is sprayed along each row. How much product is that at {rate} of treated area ({unit})?",
-      "In the vineyard at {farm} you spray a {bandWidth} band under each of {rows} rows. The rows are {rowLength} long and {rowSpacing} apart, and the label allows {rate} of treated area. How much product do you need ({unit})?",
+      "In the vineyard at {farm} you spray a band {bandWidth} wide under each of {rows} rows. The rows are {rowLength} long and {rowSpacing} apart, and the label allows {rate} of treated area. How much product do you need ({unit})?",
       "The nursery at {farm} sprays {rows} rows of young trees. Each row is {rowLength} long and gets a band of {bandWidth}. The rows are {rowSpacing} apart. The label rate is {rate} of treated area. How much product does the job take ({unit})?",
     ],
   },
   "whole-job": {
     name: "The whole job",
     problems: [
-      "{rows} rows at {farm}, each {rowLength} long and {rowSpacing} apart, are each sprayed in a {bandWidth} band. On a test strip of {distance}, in the same band, the sprayer used {used} of water. The tank is filled to {fill}: full tanks first, then a last load with the rest. The label rate is {rate} of treated area. How much product goes into the last load ({unit})?",
-      "You spray a {bandWidth} band along each of {rows} tree rows at {farm}. The rows are {rowLength} long and {rowSpacing} apart. Walking a test strip of {distance} used {used} of water in that band. You mix full tanks of {fill}, and then a last load with what is left. How much product goes into the last load at {rate} of treated area ({unit})?",
-      "The vineyard at {farm} has {rows} rows of {rowLength}, spaced {rowSpacing}. Under each one you spray a band of {bandWidth}. Over {distance} the sprayer used {used} of water. The tank takes {fill}, and the last load is smaller. The label rate is {rate} of treated area. How much product does the last load get ({unit})?",
+      "{rows} rows at {farm}, each {rowLength} long and {rowSpacing} apart, are each sprayed in a band {bandWidth} wide. On a test strip of {distance}, in the same band, the sprayer used {used} of water. The tank is filled to {fill}: full tanks first, then a last load with the rest. The label rate is {rate} of treated area. How much product goes into the last load ({unit})?",
+      "You spray a band {bandWidth} wide along each of {rows} tree rows at {farm}. The rows are {rowLength} long and {rowSpacing} apart. Walking a test strip of {distance} used {used} of water in that band. You mix full tanks of {fill}, and then a last load with what is left. How much product goes into the last load at {rate} of treated area ({unit})?",
+      "The vineyard at {farm} has {rows} rows of {rowLength}, spaced {rowSpacing}. Under each one you spray a band of {bandWidth}. On a test strip of {distance} in that band the sprayer used {used} of water. You mix full tanks of {fill}, then a last load with the rest. The label rate is {rate} of treated area. How much product does the last load get ({unit})?",
       "At {farm} you plan {rows} rows of berries, {rowLength} each, {rowSpacing} apart, with a sprayed band of {bandWidth}. Your test strip of {distance} in that band took {used} of water. You fill the tank to {fill} as often as you can, and mix the rest as a last load. The label says {rate} of treated area. How much product is for the last load ({unit})?",
     ],
   },

@@ -8,11 +8,11 @@ import { SPANISH_WORDS } from "./es.js";
 const mistake = (what: string, see: string, mend: string): MistakeWords => ({ what, see, mend });
 const topic = (name: string, ...problems: TopicWords["problems"]): TopicWords => ({ name, problems });
 
-const USE_LAND = "Use {perLand} {area.unit} por {oneLand}.";
-const USE_VOLUME = "Use {perVolume} {small.unit} por {oneVolume}.";
-const USE_LABEL = "Use {perLabel} {small.unit} por {oneLabel}.";
+const USE_LAND = "Use {perLand} {area.unit} por {oneLand.unit}.";
+const USE_VOLUME = "Use {perVolume} {small.unit} por {oneVolume.unit}.";
+const USE_LABEL = "Use {perLabel} {small.unit} por {oneLabel.unit}.";
 const USE_BAND = "Use el ancho de la banda, no la distancia entre hileras.";
-const TWO_AND_A_HALF = "Un acre y una hectárea difieren unas 2.5 veces.";
+const LAND_APART = "Un acre y una hectárea difieren unas {landApart} veces.";
 const PER_HUNDRED = "1 % es 1 parte de 100: divida entre 100.";
 
 /** What practice problems add to the Spanish table. */
@@ -21,7 +21,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
 } = {
   lines: {
     "practice.spoons": {
-      found: "cucharadas enteras al ras",
+      found: "número de cucharas enteras al ras",
       terms: { amount: "cantidad de producto", spoon: "una cuchara" },
     },
     "practice.product": {
@@ -114,7 +114,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "strip-reading": topic(
       "Volumen de aplicación leído de lo recogido (franja de 1/128 de acre)",
-      "En {farm} usted marca una franja para que cada unidad ({caught.unit}) de una boquilla en la franja sea 1 ({unit}). Caminarla lleva {walk}. Una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
+      "En {farm} usted marca una franja para que cada unidad ({caught.unit}) de una boquilla en la franja sea {one}. Caminarla lleva {walk}. Una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
       "La franja en el huerto de {farm} tiene el largo en que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). La aspersora la recorre en {walk}. Parada, una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación?",
       "En el césped de {farm} la cinta está puesta para leer lo recogido ({caught.unit}) como volumen de aplicación ({unit}). Usted la camina en {walk}. De una boquilla recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
       "En el campo de verduras de {farm} usted tarda {walk} en una franja en que lo recogido ({caught.unit}) es el volumen de aplicación ({unit}). En el patio recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
@@ -163,8 +163,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "tank-loads": topic(
       "Cuántas cargas",
-      "De un campo de {ground} en {farm} se aplica en {area}. El volumen de aplicación es {rate}, y el tanque se llena hasta {fill}. ¿Cuántas cargas lleva el trabajo?",
-      "El huerto de {farm} tiene {ground}. Solo se aplican las franjas bajo los árboles, {area} en total. La aspersora aplica {rate}, y una carga es de {fill}. ¿Cuántas cargas prepara usted?",
+      "De un campo de {ground} en {farm} se trata un área de {area}. El volumen de aplicación es {rate}, y el tanque se llena hasta {fill}. ¿Cuántas cargas lleva el trabajo?",
+      "El huerto de {farm} tiene {ground}. Solo se tratan las franjas bajo los árboles, {area} en total. La aspersora aplica {rate}, y una carga es de {fill}. ¿Cuántas cargas prepara usted?",
       "Un viñedo en {farm} mide {ground}, y se trata un área de {area}. ¿Cuántas veces se llena el tanque hasta {fill} con un volumen de aplicación de {rate}?",
       "En {farm} los cardos cubren {area} de un pastizal de {ground}. Se aplica solo en los cardos, a {rate}, con cargas de {fill}. ¿Cuántas cargas son?",
     ),
@@ -191,7 +191,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "product-per-tank": topic(
       "Producto en un tanque lleno",
-      "La dosis de la etiqueta es {rate}. La aspersora de {farm} aplica {carrierRate}, y su tanque se llena hasta {fill}. El producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
+      "La dosis de la etiqueta es {rate}. La aspersora de {farm} aplica {carrierRate}, y su tanque se llena hasta {fill}. El producto pesa {density}. ¿Cuánto producto se pone en el agua para un tanque lleno ({unit})?",
       "Para las verduras de {farm} usted calibró la aspersora a {carrierRate}. La etiqueta dice {rate} de un líquido que pesa {density}. ¿Cuánto se pone en {fill} de mezcla ({unit})?",
       "A una aspersora de huerto en {farm} le caben {fill} y aplica {carrierRate}. La dosis de la etiqueta es {rate}, y el producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
       "En el césped de {farm} se aplican {carrierRate}. El producto pesa {density}, y la dosis de la etiqueta es {rate}. ¿Cuánto producto necesita un tanque de {fill} ({unit})?",
@@ -205,7 +205,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     dilution: topic(
       "Diluir un concentrado",
-      "Un limpiador de aspersoras se vende a una concentración de {from}. Usted necesita {volume} al {to}. ¿Cuánto limpiador se completa con agua ({unit})?",
+      "Un limpiador de aspersoras se vende a una concentración de {from}. Usted necesita {volume} al {to}. ¿Cuánto limpiador se agrega al agua ({unit})?",
       "El invernadero de {farm} desinfecta sus mesas con {volume} de una solución al {to}. El concentrado es de {from}. ¿Cuánto concentrado hace falta ({unit})?",
       "Para limpiar tijeras de podar, el vivero de {farm} prepara {volume} de una solución al {to} con un concentrado de {from}. ¿Cuánto concentrado lleva ({unit})?",
       "Las cajas de {farm} se lavan en {volume} de una solución al {to}. El tambor dice {from}. ¿Cuánto se toma del tambor ({unit})?",
@@ -226,17 +226,17 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     band: topic(
       "Producto para bandas en hileras",
-      "{rows} hileras de verduras en {farm}, de {rowLength} de largo y a {rowSpacing} una de otra, se aplican cada una en una banda de {bandWidth}. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto necesitan todas las hileras ({unit})?",
+      "{rows} hileras de verduras en {farm}, de {rowLength} de largo y a {rowSpacing} una de otra, se tratan cada una en una banda de {bandWidth}. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto necesitan todas las hileras ({unit})?",
       "Un huerto en {farm} tiene {rows} hileras de árboles de {rowLength}, a {rowSpacing} una de otra. En cada hilera se aplica una banda de {bandWidth}. ¿Cuánto producto es, a {rate} de área tratada ({unit})?",
       "En el viñedo de {farm} se aplica una banda de {bandWidth} bajo cada una de {rows} hileras. Las hileras miden {rowLength} y están a {rowSpacing} una de otra, y la etiqueta permite {rate} de área tratada. ¿Cuánto producto hace falta ({unit})?",
       "El vivero de {farm} aplica en {rows} hileras de árboles jóvenes. Cada hilera mide {rowLength} y recibe una banda de {bandWidth}. Las hileras están a {rowSpacing} una de otra. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva el trabajo ({unit})?",
     ),
     "whole-job": topic(
       "El trabajo completo",
-      "{rows} hileras en {farm}, de {rowLength} de largo y a {rowSpacing} una de otra, se aplican cada una en una banda de {bandWidth}. En una franja de prueba de {distance}, con la misma banda, la aspersora usó {used} de agua. El tanque se llena hasta {fill}: primero tanques llenos y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva la última carga ({unit})?",
+      "{rows} hileras en {farm}, de {rowLength} de largo y a {rowSpacing} una de otra, se tratan cada una en una banda de {bandWidth}. En una franja de prueba de {distance}, con la misma banda, la aspersora usó {used} de agua. El tanque se llena hasta {fill}: primero tanques llenos y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva la última carga ({unit})?",
       "Usted aplica una banda de {bandWidth} en cada una de {rows} hileras de árboles en {farm}. Las hileras miden {rowLength} y están a {rowSpacing} una de otra. Al caminar una franja de prueba de {distance} se usaron {used} de agua en esa banda. Se preparan tanques llenos de {fill} y al final una carga con lo que falta. ¿Cuánto producto lleva la última carga, a {rate} de área tratada ({unit})?",
-      "El viñedo de {farm} tiene {rows} hileras de {rowLength}, a {rowSpacing} una de otra. Bajo cada una se aplica una banda de {bandWidth}. En {distance} la aspersora usó {used} de agua. El tanque se llena hasta {fill}, y la última carga es más chica. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto recibe la última carga ({unit})?",
-      "En {farm} se planean {rows} hileras de bayas, de {rowLength} cada una, a {rowSpacing} una de otra, con una banda aplicada de {bandWidth}. Su franja de prueba de {distance} en esa banda llevó {used} de agua. El tanque se llena hasta {fill} todas las veces que se pueda, y el resto se prepara como última carga. La etiqueta dice {rate} de área tratada. ¿Cuánto producto es para la última carga ({unit})?",
+      "El viñedo de {farm} tiene {rows} hileras de {rowLength}, a {rowSpacing} una de otra. Bajo cada una se aplica una banda de {bandWidth}. En una franja de prueba de {distance}, con esa banda, la aspersora usó {used} de agua. Se preparan tanques llenos de {fill} y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto recibe la última carga ({unit})?",
+      "En {farm} se planean {rows} hileras de bayas, de {rowLength} cada una, a {rowSpacing} una de otra, con una banda tratada de {bandWidth}. Su franja de prueba de {distance} en esa banda llevó {used} de agua. El tanque se llena hasta {fill} todas las veces que se pueda, y el resto se prepara como última carga. La etiqueta dice {rate} de área tratada. ¿Cuánto producto es para la última carga ({unit})?",
     ),
   },
   mistakes: {
@@ -244,6 +244,11 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Se sumaron el largo y el ancho en vez de multiplicarlos.",
       "Una suma de largos es un largo. Un área se mide en cuadrados.",
       "Multiplique los dos lados.",
+    ),
+    "base-and-height-added": mistake(
+      "Se sumaron la base y la altura en vez de multiplicarlas.",
+      "Una suma de largos es un largo. Un área se mide en cuadrados.",
+      "Multiplique la base por la altura y divida entre 2.",
     ),
     "perimeter-taken": mistake(
       "Esta es la distancia alrededor de la parcela, no su área.",
@@ -253,7 +258,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     halved: mistake(
       "El área se cortó a la mitad, como en un triángulo.",
       "Dibuje la parcela. Todo el rectángulo es parte de ella.",
-      "Quite la mitad: un rectángulo es largo por ancho.",
+      "No divida entre 2: un rectángulo es largo por ancho.",
     ),
     "not-halved": mistake(
       "Faltó dividir entre dos: este es el rectángulo alrededor del triángulo.",
@@ -287,7 +292,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "land-unit-left": mistake(
       "El área se quedó en {area.unit}.",
-      "El número está mal por unas {perLand} veces.",
+      "El número es {perLand} veces demasiado grande o demasiado chico.",
       "Hay {perLand} {area.unit} en {oneLand}. Cambie la unidad.",
     ),
     "wrong-land-factor": mistake(
@@ -297,12 +302,12 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "land-factor-inverted": mistake(
       "El factor entre {area.unit} y {land.unit} se usó al revés.",
-      "En {oneLand} cabe mucho terreno, así que una parcela tiene pocos.",
+      "En {oneLand} cabe mucho terreno, así que una parcela es solo una parte o unas cuantas veces eso.",
       "Divida {area.unit} entre {perLand} para pasar a {land.unit}.",
     ),
     "other-land-unit": mistake(
-      "El resultado es para {otherLand.unit}, no para {land.unit}.",
-      TWO_AND_A_HALF,
+      "El resultado está en {otherLand.unit} o por {oneOtherLand.unit}, no en {land.unit}.",
+      LAND_APART,
       USE_LAND,
     ),
     "land-unit-from-other": mistake(
@@ -311,9 +316,14 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Divida {area.unit} entre {perLand} para pasar a {land.unit}.",
     ),
     inverted: mistake(
+      "Se multiplicó y se dividió al revés.",
+      "El número está lejos de una estimación con números redondos.",
+      "Haga primero una estimación.",
+    ),
+    "rate-inverted": mistake(
       "La fracción se puso al revés.",
       "Escriba las unidades junto a los números. También salen al revés.",
-      "Ponga arriba lo que se pregunta, y divida entre aquello por lo que se cuenta.",
+      "Ponga arriba el volumen y abajo el área.",
     ),
     multiplied: mistake(
       "La cantidad se multiplicó por el área en vez de dividirse entre ella.",
@@ -356,8 +366,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       USE_VOLUME,
     ),
     "pint-of-8": mistake(
-      "Una pinta se tomó como 8 {small.unit}. Eso es una taza.",
-      "La cantidad es demasiado chica.",
+      "Una pinta se tomó como 8 {small.unit}.",
+      "8 onzas líquidas de Estados Unidos son una taza, no una pinta.",
       USE_LABEL,
     ),
     "pint-of-other-system": mistake(
@@ -366,14 +376,14 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       USE_LABEL,
     ),
     "pint-of-32": mistake(
-      "Una pinta se tomó como 32 {small.unit}. Eso es un cuarto de galón de Estados Unidos.",
-      "La cantidad es demasiado grande y pasa de la dosis de la etiqueta.",
+      "Una pinta se tomó como 32 {small.unit}.",
+      "32 onzas líquidas de Estados Unidos son un cuarto de galón, no una pinta.",
       USE_LABEL,
     ),
     "liter-of-100": mistake(
       "Un litro se tomó como 100 mL.",
       "La cantidad es 10 veces demasiado chica.",
-      "Use 1,000 mL por 1 L.",
+      USE_LABEL,
     ),
     "width-in-small-unit": mistake(
       "El ancho no se convirtió ({width.unit} a {length.unit}).",
@@ -397,23 +407,23 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "speed-in-other-unit": mistake(
       "La velocidad en {speed.unit} se usó como si fueran {length.unit} por segundo.",
-      "A paso normal se camina como a 3 millas por hora: 4.4 pies (1.3 metros) por segundo.",
+      "A paso normal se camina como a {walking}: {walkingPerSecond} {length.unit} por segundo.",
       "Pase primero la velocidad a {length.unit} por segundo.",
     ),
     "rounded-down": mistake(
       "Faltó la carga parcial.",
-      "Una parte de la parcela quedaría sin aplicar.",
+      "Una parte de la parcela quedaría sin tratar.",
       "Redondee hacia arriba: la última carga es parcial.",
     ),
     "loads-unrounded": mistake(
       "El número de cargas no se redondeó.",
-      "No se puede llenar una parte de una vez: cuente lo que hay que preparar.",
+      "Una carga parcial también es una carga: hay que llenar el tanque otra vez.",
       "Redondee hacia arriba a un número entero.",
     ),
     "ground-for-area": mistake(
-      "Se contó todo el campo en vez de solo lo que se aplica.",
+      "Se contó todo el campo en vez de solo lo que se trata.",
       "Sobraría mezcla.",
-      "Use el área que se aplica.",
+      "Use el área que se trata.",
     ),
     "area-left-out": mistake(
       "Faltó el área.",
@@ -423,7 +433,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "total-for-count": mistake(
       "Esta es la mezcla total, no el número de cargas.",
       "La pregunta es cuántas veces se llena el tanque.",
-      "Divida la mezcla total entre lo que se llena el tanque y redondee hacia arriba.",
+      "Divida la mezcla total entre el volumen de cada llenado y redondee hacia arriba.",
     ),
     "unscaled-product": mistake(
       "Este es el producto para {oneLand}, sin importar cuánto se cubre.",
@@ -431,30 +441,34 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Multiplique la dosis de la etiqueta por el área que se cubre.",
     ),
     "rate-per-volume": mistake(
-      "La dosis por {oneLand} se usó como dosis por {oneVolume} de mezcla.",
+      "La dosis por {oneLand.unit} se usó como dosis por {oneVolume.unit} de mezcla.",
       "La mezcla quedaría demasiado fuerte.",
       "Calcule primero cuánta área cubre el tanque: el tanque entre el volumen de aplicación.",
     ),
     "per-lawn-for-land": mistake(
-      "La dosis por {oneLand} se usó como dosis por {lawn.unit}.",
+      "La dosis por {oneLand.unit} se usó como dosis por {lawn.unit}.",
       "La cantidad pasa por mucho de la etiqueta.",
       "Lea por cuánta área es la dosis de la etiqueta, y use esa área.",
     ),
-    "rate-per-other-land": mistake("La dosis se usó como si fuera por {oneOther}.", TWO_AND_A_HALF, USE_LAND),
+    "rate-per-other-land": mistake(
+      "La dosis se usó como si fuera por {oneOtherLand.unit}.",
+      LAND_APART,
+      "La dosis de la etiqueta es por {oneLand.unit}. Déjela por {oneLand.unit}.",
+    ),
     "weighed-as-volume": mistake(
-      "Se pesaron tantas onzas (gramos) como se deben medir por volumen.",
+      "Ese número de onzas líquidas (mililitros) se pesó como onzas (gramos).",
       "Una báscula muestra peso. La dosis es un volumen.",
       "Mida un líquido con jarra o cuchara, no con báscula.",
     ),
     "weighed-as-water": mistake(
       "El producto se pesó como si pesara lo mismo que el agua.",
-      "El producto pesa más que el agua: {water} es el peso del agua.",
+      "El agua pesa {water}. Este producto no pesa lo mismo.",
       "Mida un líquido por volumen.",
     ),
     "weight-for-volume": mistake(
       "Esto es lo que pesa el producto, no su volumen.",
       "La pregunta pide un volumen. Lo que pesa el producto no hace falta.",
-      "Quite el peso.",
+      "No use el peso.",
     ),
     "rounded-early": mistake(
       "Se redondeó un paso intermedio, y el resto del cálculo arrastró el error.",
@@ -488,7 +502,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "ground-for-treated": mistake(
       "También se contó el terreno entre las bandas.",
-      "Se pondría producto para terreno que no se aplica.",
+      "Se pondría producto para terreno que no se trata.",
       USE_BAND,
     ),
     "ground-for-treated-loads": mistake(
@@ -498,7 +512,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "one-row-too-few": mistake(
       "Se contaron los espacios entre las hileras en vez de las hileras.",
-      "Dibuje las hileras: hay un espacio menos.",
+      "Dibuje las hileras: hay una hilera más que espacios.",
       "Cuente las hileras.",
     ),
     "one-row-only": mistake(
@@ -516,20 +530,25 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "La cantidad es 100 veces demasiado grande.",
       PER_HUNDRED,
     ),
+    "final-percent-only": mistake(
+      "La cantidad se multiplicó por el porcentaje final y no se dividió entre la concentración.",
+      "El número está lejos de una estimación con números redondos.",
+      "Divida el porcentaje final entre el porcentaje del concentrado.",
+    ),
     "per-mille": mistake(
-      "El porcentaje se dividió entre 1,000.",
+      "El porcentaje se dividió entre {thousand}.",
       "La cantidad es 10 veces demasiado chica.",
       PER_HUNDRED,
     ),
     "one-unit-only": mistake(
       "Esta es la cantidad para solo {oneVolume} de mezcla.",
       "En el tanque cabe más de {oneVolume}.",
-      "Multiplique por lo que se llena el tanque.",
+      "Multiplique por el volumen del tanque lleno.",
     ),
     "parts-of-water": mistake(
       "La concentración se tomó como partes por agua en vez de partes de toda la mezcla.",
-      "Sume lo que se toma y el agua: da más de lo que se necesita.",
-      "Tome las partes de la mezcla final.",
+      "La mezcla quedaría demasiado débil.",
+      "Divida entre la concentración del producto, que cuenta la mezcla entera, con el agua.",
     ),
     "took-the-water": mistake(
       "Esta es el agua que se agrega.",
@@ -559,30 +578,30 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "equal-loads": mistake(
       "El producto se repartió por igual entre las cargas.",
       "Las cargas no son iguales: la última es lo que queda.",
-      "Quite primero los tanques llenos, y calcule después la última carga.",
+      "Reste primero los tanques llenos, y calcule después la última carga.",
     ),
     "per-second-left": mistake(
       "La velocidad se quedó en {length.unit} por segundo.",
       "La pregunta pide {speed.unit}.",
-      "Cambie la unidad: 1 milla por hora es 22/15 pies por segundo, y 3.6 km/h son 1 m por segundo.",
+      "Cambie la unidad: {oneSpeed} son unos {perSecond} {length.unit} por segundo.",
     ),
     "speed-factor-inverted": mistake(
       "El factor entre las dos unidades de velocidad se usó al revés.",
-      "Compárela con el paso normal, como 3 millas por hora (5 km/h).",
-      "1 milla por hora es 22/15 pies por segundo, y 3.6 km/h son 1 m por segundo.",
+      "Compárela con el paso normal, como {walking}.",
+      "{oneSpeed} son unos {perSecond} {length.unit} por segundo.",
     ),
     "per-minute-left": mistake(
       "La velocidad se quedó en {length.unit} por minuto.",
       "Nadie aplica a esa velocidad.",
-      "88 pies por minuto son 1 milla por hora, y 1,000 m por minuto son 60 km/h.",
+      "{oneSpeed} son unos {perMinute} {length.unit} por minuto.",
     ),
     "other-speed-unit": mistake(
       "La velocidad está en la unidad del otro sistema.",
-      "1 milla es como 1.6 km.",
+      "1 milla es como {mile}.",
       "Lea en la pregunta qué unidad se pide.",
     ),
     "land-for-lawn": mistake(
-      "La dosis por {lawn.unit} se usó como dosis por {oneLand}.",
+      "La dosis por {lawn.unit} se usó como dosis por {oneLand.unit}.",
       "La cantidad es demasiado chica.",
       "Lea por cuánta área es la dosis de la etiqueta, y use esa área.",
     ),
@@ -608,13 +627,13 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "pounds-as-kilograms": mistake(
       "La cantidad está en kilogramos, no en libras.",
-      "1 libra es como 0.45 kg.",
+      "1 libra es como {pound}.",
       "Lea en la pregunta qué unidad se pide.",
     ),
     "mass-unit-left": mistake(
       "La cantidad se quedó en la unidad de la etiqueta.",
       "La pregunta pide la unidad de peso más chica.",
-      "1 libra son 16 onzas de peso, y 1 kg son 1,000 g.",
+      "En {oneMass} hay {perMass} {smallMass.unit}.",
     ),
     "pound-of-12": mistake(
       "Una libra se tomó como 12 onzas.",
@@ -837,7 +856,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     unknownHigh: "No es correcto: {percent} demasiado alto.",
     unknownLow: "No es correcto: {percent} demasiado bajo.",
     tolerance:
-      "Una respuesta cuenta como correcta si está dentro de {percent}. Una cantidad de producto no debe pasarse.",
+      "Una respuesta cuenta como correcta si difiere en {percent} o menos. Una cantidad de producto no debe pasar de la exacta.",
     titleOfSet: "{title}, serie {set}",
     titleOfKey: "{title}: clave",
     name: "Nombre",

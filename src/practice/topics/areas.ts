@@ -94,7 +94,7 @@ export const TRIANGLE_AREA: AnyTopic = /* @__PURE__ */ plotTopic<Triangle>({
   mistakes: (side) => ({
     "not-halved": side("base") * side("height"),
     "halved-twice": (side("base") * side("height")) / 4,
-    "sides-added": side("base") + side("height"),
+    "base-and-height-added": side("base") + side("height"),
   }),
 });
 

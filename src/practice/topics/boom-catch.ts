@@ -79,7 +79,7 @@ export const BOOM_CATCH: AnyTopic = /* @__PURE__ */ topic<Boom>({
       "seconds-as-minutes": { given: { time: readAs(time, "min") } },
       "speed-in-other-unit": { given: { speed: readAs(speed, `${length}/s` as Unit as "ft/s") } },
       "nozzles-squared": { times: nozzles ** 2 },
-      inverted: { instead: 1 / answer },
+      "rate-inverted": { instead: 1 / answer },
     };
   },
 });

@@ -27,7 +27,7 @@ export const STRIP_CALIBRATION: AnyTopic = /* @__PURE__ */ topic<StripRun>({
     return {
       "small-unit-as-large": { times: perVolume },
       "width-in-small-unit": { given: { swath: readAs(swath, length) } },
-      inverted: { instead: 1 / answer },
+      "rate-inverted": { instead: 1 / answer },
       "width-left-out": { times: wide },
       multiplied: { instead: gallons * acres },
       "land-unit-left": { times: 1 / perLand },

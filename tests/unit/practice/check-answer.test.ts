@@ -94,7 +94,7 @@ describe("checkAnswer", () => {
     expect(off).toBeCloseTo(127, 9);
     // 36 ft in place of 36 in.
     expect(checked(strip, 20 / 12)).toEqual(["mistake", "width-in-small-unit"]);
-    expect(checked(strip, "0.05")).toEqual(["mistake", "inverted"]);
+    expect(checked(strip, "0.05")).toEqual(["mistake", "rate-inverted"]);
     // 0.5 gal x 0.025 ac.
     expect(checked(strip, 0.0125)).toEqual(["mistake", "multiplied"]);
     // Weighed at 8 lb and at 8.34 lb per gallon: 26.667 x 8 / 9 and x 8.34 / 9.
