@@ -121,14 +121,6 @@ export function count(text: string, min = 1, max?: number): NumberField {
   return new NumberField(text, { whole: true, min, ...(max !== undefined && { max }) });
 }
 
-// More than this are no list to choose from: a message would be a page.
-const MOST_LISTED = 30;
-
-/** The choices that a message lists. */
-function listed(choices: readonly string[]): readonly string[] {
-  return choices.length > MOST_LISTED ? [...choices.slice(0, MOST_LISTED), "…"] : choices;
-}
-
 /** One of a few names (or small numbers). */
 export class ChoiceField<T extends string | number> extends Field<T> {
   constructor(
@@ -155,13 +147,13 @@ export class ChoiceField<T extends string | number> extends Field<T> {
       meant === undefined
         ? "There is no choice {given}. Choose one of: {choices}."
         : "There is no choice {given}. Did you mean {meant}? Choose one of: {choices}.",
-      { given: shown(input), choices: listed(choices), ...(meant !== undefined && { meant }) },
+      { given: shown(input), choices, ...(meant !== undefined && { meant }) },
     );
   }
 
   missing(check: Check): undefined {
     return check.fault("missing", "choose", "", "Choose one of: {choices}.", {
-      choices: listed(this.choices.map(String)),
+      choices: this.choices.map(String),
     });
   }
 }
