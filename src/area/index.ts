@@ -17,7 +17,14 @@ export {
   unequalOffsetsArea,
 } from "./offsets.js";
 export { type RowBandsInput, rowBandsArea } from "./row-bands.js";
-export { type PlantCountInput, plantCount, type RowLengthInput, rowLengthOn } from "./row-length.js";
+export {
+  type PlantCountInput,
+  type PlantedGroundInput,
+  plantCount,
+  plantedGround,
+  type RowLengthInput,
+  rowLengthOn,
+} from "./row-length.js";
 export {
   type CircleInput,
   circleArea,

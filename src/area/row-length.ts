@@ -1,9 +1,9 @@
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
-import { joined, type ObjectField, object } from "../units/fields.js";
+import { count, joined, type ObjectField, object } from "../units/fields.js";
 import { formulaLines } from "../units/formula-lines.js";
 import { groundArea, quantity } from "../units/quantity-field.js";
-import { positive, positiveIn } from "../units/result.js";
+import { groundOf, positive, positiveIn } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { GroundArea, Length } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
@@ -155,5 +155,86 @@ export function plantCountWorking(input: PlantCountInput): WorkingLine[] {
     },
     result,
     source: "The Farm and Garden Rule-Book, L. H. Bailey",
+  });
+}
+
+/** Plants in rows, at one distance in the row. */
+export interface PlantedGroundInput {
+  /** The number of plants. A whole number, 1 or more. */
+  readonly plants: number;
+  /** The distance from one row to the next. More than 0. */
+  readonly rowSpacing: Length;
+  /** The distance from one plant to the next in the row. More than 0. */
+  readonly plantSpacing: Length;
+}
+
+const PLANTED: ObjectField<PlantedGroundInput> = /* @__PURE__ */ object<PlantedGroundInput>({
+  plants: count("The number of plants. A whole number, 1 or more."),
+  rowSpacing: quantity("The distance from one row to the next. More than 0.", "length"),
+  plantSpacing: quantity("The distance from one plant to the next in the row. More than 0.", "length"),
+});
+
+/**
+ * The ground that a number of trees, vines or plants stands on: the reverse of {@link plantCount}. For an orchard whose trees
+ * are easier to count than its ground is to measure.
+ *
+ * Formula: ground = plants × row spacing × plant spacing (How to calculate the tree-hectares or tree-acres in an orchard, Cider
+ * orcharding news page, 2010). Headlands are not counted.
+ *
+ * @param input - the plants and the two spacings
+ * @returns the ground, in ft² or m² like the row spacing
+ * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
+ *
+ * @example
+ * ```ts
+ * import { plantedGround } from "swath-to-spoon/area";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const trees = { plants: 300, rowSpacing: qty(5, "m"), plantSpacing: qty(4, "m") };
+ * console.log(plantedGround(trees)); // { value: 6000, unit: 'm2', of: 'ground' }
+ * ```
+ */
+export function plantedGround(input: PlantedGroundInput): GroundArea {
+  return groundOfPlants(checked(input, PLANTED));
+}
+
+/** The ground that plants stand on. Trusts its input. */
+export function groundOfPlants(
+  { plants, rowSpacing, plantSpacing }: PlantedGroundInput,
+  at = "",
+): GroundArea {
+  const { length, area } = unitsLike(rowSpacing.unit);
+  return groundOf(plants * inUnit(rowSpacing, length) * inUnit(plantSpacing, length), area, at);
+}
+
+/**
+ * The working of {@link plantedGround}, line by line.
+ *
+ * @param input - as for {@link plantedGround}
+ * @returns the lines; the last one's result is the ground
+ * @throws SprayMathError as {@link plantedGround} does
+ *
+ * @example
+ * ```ts
+ * import { qty } from "swath-to-spoon/units";
+ * import { plantedGround } from "swath-to-spoon/working";
+ *
+ * const trees = { plants: 300, rowSpacing: qty(5, "m"), plantSpacing: qty(4, "m") };
+ * console.log(plantedGround(trees).at(-1)?.formula); // plants * rowSpacing * plantSpacing
+ * ```
+ */
+export function plantedGroundWorking(input: PlantedGroundInput): WorkingLine[] {
+  const given = checked(input, PLANTED);
+  const { length } = unitsLike(given.rowSpacing.unit);
+  return formulaLines({
+    id: "area.plantedGround",
+    formula: "plants * rowSpacing * plantSpacing",
+    terms: {
+      plants: given.plants,
+      rowSpacing: [given.rowSpacing, length],
+      plantSpacing: [given.plantSpacing, length],
+    },
+    result: groundOfPlants(given),
+    source: "plane geometry",
   });
 }

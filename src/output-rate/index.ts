@@ -46,6 +46,7 @@ export {
   type NozzleRule,
   type NozzleVerdict,
 } from "./nozzle-check.js";
+export { type RatePerPlantInput, ratePerPlant } from "./per-plant.js";
 export {
   type OutputAtPressure,
   type OutputAtPressureInput,
@@ -99,6 +100,7 @@ export {
   volumePerPlant,
 } from "./timing.js";
 export { type RowRates, type TreeRowInput, treeRowRate } from "./tree-row.js";
+export { type CanopyInput, type DiluteRateInput, diluteRate, treeRowVolume } from "./tree-row-volume.js";
 export { type RateUncertainty, rateUncertainty, type UncertaintyShare } from "./uncertainty.js";
 export {
   type CalibrationChange,

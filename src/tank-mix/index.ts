@@ -17,6 +17,12 @@ export {
   type VolumeSize,
 } from "./batch-volume.js";
 export { type Carrier, type CarrierInput, carrierFor, type Reserve } from "./carrier.js";
+export {
+  type ConcentrateInput,
+  type ConcentrateProduct,
+  type ConcentrateSpray,
+  concentrateSpray,
+} from "./concentrate.js";
 export type { ActiveContent, ProductForm } from "./content.js";
 export { type Dilution, type DilutionInput, diluteMix, type StockInput, stockFor } from "./dilution.js";
 export type { LabelFinding, LabelFindingCode } from "./findings.js";
@@ -35,6 +41,19 @@ export {
   type HopperLoads,
   hopperLoads,
 } from "./granules.js";
+export {
+  checkInjector,
+  type InjectedInput,
+  type InjectedStrength,
+  type InjectorCheck,
+  type InjectorCheckInput,
+  type InjectorInput,
+  type InjectorRatio,
+  type InjectorStock,
+  injectedStrength,
+  injectorStock,
+  type StrengthRange,
+} from "./injector.js";
 export { type JarTest, type JarTestInput, jarTest } from "./jar-test.js";
 export { checkLabel, type LabelInput, type LabelLimits, type SeasonSoFar } from "./label-limits.js";
 export type {

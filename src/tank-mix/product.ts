@@ -368,13 +368,28 @@ export function partOfMix(strength: Concentration): number {
   return inUnit(strength, isOfLiquid(strength) ? "L/L" : "kg/L");
 }
 
-function refuseUnmixable(strength: Concentration, at: string): void {
-  const { over, per = "" } = resolveUnit(strength.unit);
-  const figures = { product: { value: strength.value, unit: over }, mix: { value: 1, unit: per } };
+/** Whether a mix can hold so much product, with room for some water. */
+export function isMixable(strength: Concentration): boolean {
   const part = partOfMix(strength);
-  if (isOfLiquid(strength)) {
-    if (!moreThan(1, part)) throw refusal("conflict", "no-room-in-mix", at, NO_ROOM, figures);
-  } else if (moreThan(part, MOST_DRY)) throw refusal("conflict", "too-much-to-mix", at, TOO_MUCH, figures);
+  return isOfLiquid(strength) ? moreThan(1, part) : !moreThan(part, MOST_DRY);
+}
+
+/** A strength as the product in one unit of the mix, for a sentence. */
+export function productInOne({ value, unit }: Concentration): {
+  readonly product: Quantity;
+  readonly mix: Quantity;
+} {
+  const { over, per = "" } = resolveUnit(unit);
+  return { product: { value, unit: over }, mix: { value: 1, unit: per as Unit } };
+}
+
+/** Refuses a mix that can't hold so much product; `at` is the rate's place. */
+export function refuseUnmixable(strength: Concentration, at: string): void {
+  if (isMixable(strength)) return;
+  const figures = productInOne(strength);
+  throw isOfLiquid(strength)
+    ? refusal("conflict", "no-room-in-mix", at, NO_ROOM, figures)
+    : refusal("conflict", "too-much-to-mix", at, TOO_MUCH, figures);
 }
 
 const NO_ROOM =
@@ -443,8 +458,7 @@ export function productAmountWorking(input: ProductInput): WorkingLine[] {
 export function linesOfAmount(job: ProductInput): WorkingLine[] {
   const { rated, amount } = amountFrom(job, "rate");
   return [
-    ...activeLines(rated),
-    ...strengthLines(rated),
+    ...linesOfStrength(rated),
     {
       id: "tank-mix.amount",
       formula: "strength * carrier",
@@ -463,6 +477,11 @@ function activeLines({ active }: RateStrength): WorkingLine[] {
   const about = "tank-mix.productRate.activeIngredient";
   const { unit } = active.product.input.activeIngredient;
   return [...fractionLines(about, given), ...conversionLines(about, asDensity(given), unit), ...lines];
+}
+
+/** The working of {@link strengthOfRate}. */
+export function linesOfStrength(rated: RateStrength): WorkingLine[] {
+  return [...activeLines(rated), ...strengthLines(rated)];
 }
 
 function strengthLines({ kind, terms, strength: result }: RateStrength): WorkingLine[] {

@@ -19,6 +19,8 @@ export interface IssueNames {
       | "strength"
       | "content"
       | "caught"
+      | "treeRowVolume"
+      | "sprayPerCanopy"
       | "pair"
       | "place",
       string
@@ -113,6 +115,8 @@ export const NAMES: IssueNames = {
     strength: "a strength",
     content: "what the product contains",
     caught: "what was caught",
+    treeRowVolume: "a tree-row volume",
+    sprayPerCanopy: "the spray for so much canopy",
     pair: "two numbers, such as [0, 120]",
     place: "a place as [longitude, latitude]",
   },

@@ -34,7 +34,8 @@ export type AreaUnit =
 
 /**
  * Units of volume. US customary liquid measure has no prefix; imperial measure has `imp_`; the metric
- * kitchen measures have `metric_` (5 mL, 15 mL, 250 mL) and the Australian tablespoon (20 mL) `au_`.
+ * kitchen measures have `metric_` (5 mL, 15 mL, 250 mL) and the Australian tablespoon (20 mL) `au_`. `1000ft3` and `100m3`
+ * are for spray per volume of canopy.
  */
 export type VolumeUnit =
   | "tsp"
@@ -47,6 +48,7 @@ export type VolumeUnit =
   | "100gal"
   | "in3"
   | "ft3"
+  | "1000ft3"
   | "ac_ft"
   | "imp_fl_oz"
   | "imp_pt"
@@ -57,6 +59,7 @@ export type VolumeUnit =
   | "hL"
   | "100L"
   | "m3"
+  | "100m3"
   | "metric_tsp"
   | "metric_tbsp"
   | "au_tbsp"

@@ -40,6 +40,22 @@ const BAGS = "sacos por comprar";
 const BAG = "un saco";
 const FERTILIZER = "fertilizante";
 
+const DILUTE = "volumen diluido por área";
+const CONCENTRATE = "volumen concentrado por área";
+const FACTOR = "factor de concentración";
+const DILUTE_STRENGTH = "producto por unidad de mezcla diluida";
+const STOCK = "solución madre";
+const STOCK_STRENGTH = "producto por unidad de solución madre";
+const PARTS = "partes de solución madre";
+const WHOLE = "partes de solución final";
+
+const injected = {
+  strength: STOCK_STRENGTH,
+  parts: PARTS,
+  percent: "error del inyector, %",
+  water: "partes de agua",
+};
+const drawn = { caught: "cantidad recogida", drawn: "solución madre inyectada" };
 const rows = { rows: ROWS, rowLength: ROW_LENGTH, x: "largo de la hilera {n}" };
 const beds = { beds: "número de camas", bedLength: "largo de la cama", x: "largo de la cama {n}" };
 const strips = { stripWidth: "ancho de la franja de un lado", sides: "lados tratados de cada hilera" };
@@ -146,6 +162,11 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         b: "ancho del tamaño {n}",
       }),
       "area.rowLength": words("largo de todas las hileras", { ground: GROUND, rowSpacing: ROW_SPACING }),
+      "area.plantedGround": words(GROUND, {
+        plants: "número de plantas",
+        rowSpacing: ROW_SPACING,
+        plantSpacing: PLANT_SPACING,
+      }),
       "area.plantCount": words("número de plantas", {
         ground: GROUND,
         rowSpacing: ROW_SPACING,
@@ -305,6 +326,22 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "output-rate.tree-row-length": words("volumen por largo de hilera", treeRow),
       "output-rate.tree-row-plant": words("volumen por planta", { ...treeRow, plantSpacing: PLANT_SPACING }),
       "output-rate.tree-row": words("volumen por área", { ...treeRow, rowSpacing: ROW_SPACING }),
+      "output-rate.tree-row-volume": words("volumen de copa por área", {
+        height: "altura de la copa",
+        width: "ancho de la copa",
+        rowSpacing: ROW_SPACING,
+      }),
+      "output-rate.dilute-rate": words("volumen diluido por área", {
+        canopy: "volumen de copa por área",
+        spray: "mezcla por volumen de copa",
+      }),
+      "output-rate.per-plant": words("cantidad por planta", {
+        rate: "cantidad por área",
+        rowSpacing: ROW_SPACING,
+        plantSpacing: PLANT_SPACING,
+        ground: GROUND,
+        plants: "número de plantas",
+      }),
       "output-rate.hand-area": words("volumen por área", {
         used: USED,
         area: TREATED,
@@ -553,6 +590,29 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         volume: "solución madre total",
         dose: "producto necesario",
         amount: "producto en la solución madre",
+      }),
+      "tank-mix.concentrateFactor": words(FACTOR, { dilute: DILUTE, concentrate: CONCENTRATE }),
+      "tank-mix.concentrateRate": words(CONCENTRATE, { dilute: DILUTE, factor: FACTOR }),
+      "tank-mix.concentratePerArea": words("producto por área", {
+        strength: DILUTE_STRENGTH,
+        dilute: DILUTE,
+      }),
+      "tank-mix.concentrateStrength": words(STRENGTH, { strength: DILUTE_STRENGTH, factor: FACTOR }),
+      "tank-mix.injectorFinished": words("solución final", { stock: STOCK, whole: WHOLE, parts: PARTS }),
+      "tank-mix.injectorStock": words(STOCK, { finished: "solución final", whole: WHOLE, parts: PARTS }),
+      "tank-mix.stockStrength": words(STOCK_STRENGTH, { product: "producto total", stock: STOCK }),
+      "tank-mix.injectedStrength": words("producto por unidad de solución final", {
+        stock: STOCK_STRENGTH,
+        whole: WHOLE,
+        parts: PARTS,
+      }),
+      "tank-mix.injectedLow": words("concentración si se inyecta de menos", injected),
+      "tank-mix.injectedHigh": words("concentración si se inyecta de más", injected),
+      "tank-mix.injectorRatio": words("partes por una parte de solución madre", drawn),
+      "tank-mix.injectorOff": words("diferencia con la concentración fijada", {
+        ...drawn,
+        whole: WHOLE,
+        parts: PARTS,
       }),
       "tank-mix.rinse": words("concentración que queda en la aspersora", {
         residual: "volumen que queda en la aspersora",
@@ -921,6 +981,19 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "density-impossible": "Ningún producto pesa {given}. Está entre {least} y {most}: revise la unidad.",
       "strengths-differ":
         "Una concentración está en {from.unit} y la otra en {to.unit}. Anote las dos de la misma manera.",
+      "canopy-over-row":
+        "Árboles de {width} de ancho no caben en hileras a {rowSpacing}. ¿Están cambiadas las dos medidas?",
+      "canopy-impossible":
+        "{given} no puede ser un volumen de copa. Escriba altura × ancho × largo de hilera por área, como {example}.",
+      "rate-not-of-canopy": "Escriba la dosis en la mezcla diluida, como {example}, o por área aplicada.",
+      "concentrate-over-dilute":
+        "{concentrate} es más que el volumen diluido, {dilute}. ¿Están cambiados los dos?",
+      "injector-upside-down": "Un ajuste de {parts}:{to} sería más solución madre que agua. ¿Está al revés?",
+      "rate-not-in-mix": "Un inyector mezcla por volumen. Escriba la dosis en lo que sale, como {example}.",
+      "stock-too-strong":
+        "La solución madre tendría {product} de producto en cada {mix}, más de lo que admite. Revise la dosis o ajuste el inyector para que tome más.",
+      "drawn-over-caught":
+        "Salieron {caught}, pero se tomaron {drawn} de la solución madre. ¿Están cambiados los dos?",
       "stronger-than-source":
         "{to} es más fuerte que {from}, y el agua solo debilita una mezcla. Anote una concentración más baja.",
       "dose-over-stock":
@@ -1219,6 +1292,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         strength: "una concentración",
         content: "lo que contiene el producto",
         caught: "lo que se recogió",
+        treeRowVolume: "un volumen de copa por área",
+        sprayPerCanopy: "la mezcla para tanto volumen de copa",
         pair: "dos números, por ejemplo [0, 120]",
         place: "un punto como [longitud, latitud]",
       },
@@ -1396,6 +1471,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "definition of speed": "definición de velocidad",
       "definition of an average flow": "definición de una descarga promedio",
       "definition of an average speed": "definición de velocidad promedio",
+      "definition of a deviation in per cent": "definición de diferencia en por ciento",
+      "the same water, with more or less of the stock drawn into it":
+        "la misma agua, con más o menos solución madre inyectada",
       "definition of a mean": "definición de promedio",
       "definition of a flow": "definición de descarga",
       "definition of a fraction": "definición de fracción",

@@ -7,7 +7,11 @@ export {
   unequalOffsetsAreaWorking as unequalOffsetsArea,
 } from "../area/offsets.js";
 export { rowBandsAreaWorking as rowBandsArea } from "../area/row-bands.js";
-export { plantCountWorking as plantCount, rowLengthOnWorking as rowLengthOn } from "../area/row-length.js";
+export {
+  plantCountWorking as plantCount,
+  plantedGroundWorking as plantedGround,
+  rowLengthOnWorking as rowLengthOn,
+} from "../area/row-length.js";
 export {
   circleAreaWorking as circleArea,
   ellipseAreaWorking as ellipseArea,
@@ -38,6 +42,7 @@ export {
 } from "../output-rate/direct-strip.js";
 export { handSprayRatesWorking as handSprayRates } from "../output-rate/hand-spray.js";
 export { checkNozzlesWorking as checkNozzles } from "../output-rate/nozzle-check.js";
+export { ratePerPlantWorking as ratePerPlant } from "../output-rate/per-plant.js";
 export {
   outputAtPressureWorking as outputAtPressure,
   pressureForOutputWorking as pressureForOutput,
@@ -68,6 +73,10 @@ export {
   volumePerPlantWorking as volumePerPlant,
 } from "../output-rate/timing.js";
 export { treeRowRateWorking as treeRowRate } from "../output-rate/tree-row.js";
+export {
+  diluteRateWorking as diluteRate,
+  treeRowVolumeWorking as treeRowVolume,
+} from "../output-rate/tree-row-volume.js";
 export { rateUncertaintyWorking as rateUncertainty } from "../output-rate/uncertainty.js";
 export { whatChangedWorking as whatChanged } from "../output-rate/what-changed.js";
 export { planWorking as planApplication } from "../plan/plan-steps.js";
@@ -90,6 +99,7 @@ export {
 } from "../tank-mix/active-ingredient.js";
 export { batchVolumeWorking as batchVolume } from "../tank-mix/batch-volume.js";
 export { carrierForWorking as carrierFor } from "../tank-mix/carrier.js";
+export { concentrateSprayWorking as concentrateSpray } from "../tank-mix/concentrate.js";
 export { diluteMixWorking as diluteMix, stockForWorking as stockFor } from "../tank-mix/dilution.js";
 export {
   bagsForWorking as bagsFor,
@@ -97,6 +107,11 @@ export {
   granulesForWorking as granulesFor,
   hopperLoadsWorking as hopperLoads,
 } from "../tank-mix/granules.js";
+export {
+  checkInjectorWorking as checkInjector,
+  injectedStrengthWorking as injectedStrength,
+  injectorStockWorking as injectorStock,
+} from "../tank-mix/injector.js";
 export { jarTestWorking as jarTest } from "../tank-mix/jar-test.js";
 export { leftoverAreaWorking as leftoverArea } from "../tank-mix/leftover.js";
 export { splitLoadsWorking as splitLoads } from "../tank-mix/loads.js";

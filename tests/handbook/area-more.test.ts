@@ -1,4 +1,4 @@
-import { rectangleArea, triangleArea } from "../../src/area/index.ts";
+import { plantedGround, rectangleArea, triangleArea } from "../../src/area/index.ts";
 import { type Quantity, qty, valueIn } from "../../src/units/index.ts";
 import { agrees, type HandbookCase, topic } from "./harness.ts";
 
@@ -6,9 +6,11 @@ const feet = (one: HandbookCase, key: string): Quantity<"ft"> => qty(Number(one.
 
 topic("13_area_more", () => {
   agrees("trade_cider_ac", (one) => {
-    // Each tree stands for its own rectangle.
-    const length = qty(Number(one.inputs.trees?.[0]) * feet(one, "tree").value, "ft");
-    const orchard = rectangleArea({ length, width: feet(one, "row") });
+    const orchard = plantedGround({
+      plants: Number(one.inputs.trees?.[0]),
+      rowSpacing: feet(one, "row"),
+      plantSpacing: feet(one, "tree"),
+    });
     return [{ key: "area", ours: valueIn(orchard, "ac"), within: 0.005 }];
   });
 

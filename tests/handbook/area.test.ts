@@ -1,6 +1,7 @@
 import { expect } from "vitest";
 import { circleArea, ellipseArea, offsetsArea, rectangleArea, triangleArea } from "../../src/area/index.ts";
-import { type LengthUnit, qty, valueIn } from "../../src/units/index.ts";
+import { productAmount } from "../../src/tank-mix/index.ts";
+import { type LengthUnit, type Mass, qty, valueIn } from "../../src/units/index.ts";
 import { agrees, type HandbookCase, publicationErrs, rule, topic } from "./harness.ts";
 
 // Whole square feet or metres are printed; the one exception says so.
@@ -84,4 +85,36 @@ topic("09_area", () => {
       expect(Math.abs(measured / circleArea({ diameter: qty(100, "ft") }).value - 1)).toBeLessThan(0.05);
     },
   );
+
+  // Ponds: their area, and what treats the water in them.
+  agrees("area_osu_pond_rect", (one) => [
+    {
+      key: "area",
+      ours: valueIn(rectangleArea({ length: length(one, "length"), width: length(one, "width") }), "ac"),
+      within: 0.00005,
+    },
+  ]);
+  const round = (one: HandbookCase): number => {
+    const diameter = qty(number(one, "shoreline") / Math.PI, "ft");
+    return valueIn(circleArea({ diameter }), "ac");
+  };
+  agrees("area_tpwd_round", (one) => [{ key: "area", ours: round(one), within: 0.005 }]);
+  publicationErrs("area_osu_pond_round", "520² / 547,390 is 0.49398, cut to 0.4939", (one) => [
+    { key: "area", ours: round(one), within: 0.00005, right: 520 ** 2 / (4 * Math.PI * 43_560) },
+  ]);
+  agrees("area_tx_acre_foot", (one) => {
+    const whole = qty(number(one, "one"), "ac_ft");
+    return [
+      { key: "ft3", ours: valueIn(whole, "ft3"), within: 0.5 },
+      { key: "gal", ours: valueIn(whole, "gal"), within: 500 },
+    ];
+  });
+  agrees("area_tpwd_ppm", (one) => {
+    const { amount } = productAmount({
+      rate: { value: number(one, "strength"), unit: "ppm", basis: "w/v" },
+      form: "dry",
+      carrier: qty(number(one, "volume"), "ac_ft"),
+    });
+    return [{ key: "product", ours: valueIn(amount as Mass, "lb"), within: 0.05 }];
+  });
 });

@@ -180,4 +180,19 @@ topic("08_household_measures", () => {
       }),
     );
   }
+
+  agrees("trade_nafex_tbsp", (one) => {
+    const number = (key: string): number => Number(one.inputs[key]?.[0]);
+    const { amount } = productAmount({
+      rate: qty(number("rate"), "pt/ac"),
+      form: "liquid",
+      carrier: qty(1, "gal"),
+      carrierRate: qty(number("carrier"), "gal/ac"),
+    });
+    return [
+      { key: "pt", ours: valueIn(amount as Volume, "pt"), within: 0.0005 },
+      { key: "floz", ours: valueIn(amount as Volume, "fl_oz"), within: 0.005 },
+      { key: "tbsp", ours: valueIn(amount as Volume, "tbsp"), within: 0.05 },
+    ];
+  });
 });

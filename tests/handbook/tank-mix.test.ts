@@ -7,7 +7,7 @@ import {
   type SingleRate,
   splitLoads,
 } from "../../src/tank-mix/index.ts";
-import { convert, qty, type TreatedArea, type Unit, valueIn } from "../../src/units/index.ts";
+import { convert, qty, type TreatedArea, type Unit, type Volume, valueIn } from "../../src/units/index.ts";
 import { agrees, type Check, type HandbookCase, publicationErrs, topic } from "./harness.ts";
 
 const input = (one: HandbookCase, key: string): number => one.inputs[key]?.[0] as number;
@@ -319,6 +319,15 @@ topic("07_tank_mix", () => {
   for (const id of ["nev_15WP", "nev_40WP"]) agrees(id, (one) => per100Gallons(one, "dry", 5e-7));
   for (const id of ["nev_2.5pct_dust", "nev_5pct_dust"]) agrees(id, (one) => per100Gallons(one, "dry", 0.5));
 
+  agrees("trade_uga_pct", (one) => {
+    const { amount } = productAmount({
+      rate: qty(input(one, "rate"), "gal/ac"),
+      form: "liquid",
+      carrier: qty(100, "gal"),
+      carrierRate: qty(input(one, "carrier"), "gal/ac"),
+    });
+    return [{ key: "percent", ours: valueIn(amount as Volume, "gal"), within: 0.005 }];
+  });
   it("gives a printed load the same whether it is worked out alone or shared out of the whole job", () => {
     const loads = [{ carrier: qty(20, "gal") }, { carrier: qty(10, "gal") }];
     const { amount } = productAmount({ rate: qty(2, "lb/100gal"), form: "dry", carrier: qty(30, "gal") });

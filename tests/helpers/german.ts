@@ -38,6 +38,18 @@ const changed = (what: string) => ({
   terms: { before: `${what} bei der Eichung`, now: `${what} jetzt` },
 });
 const flow = { flow: "Ausstoß", caught: "aufgefangene Menge", catchTime: "Auffangzeit" };
+const injector = {
+  product: "Mittel im Ganzen",
+  stock: "Stammlösung",
+  finished: "fertige Lösung",
+  strength: "Stärke der Stammlösung",
+  parts: "Teile Stammlösung",
+  whole: "Teile fertige Lösung",
+  water: "Teile Wasser",
+  percent: "Fehler des Dosierers in Prozent",
+  caught: "aufgefangene Menge",
+  drawn: "gezogene Stammlösung",
+};
 const scatter = (what: string) => ({ x: what, mean: "Mittel", n: "Anzahl" });
 
 /** Everything in German. */
@@ -91,6 +103,10 @@ export const GERMAN: Messages = {
       },
     },
     "area.rowLength": { found: "Länge aller Reihen", terms: { ground: GROUND, rowSpacing: ROW_SPACING } },
+    "area.plantedGround": {
+      found: GROUND,
+      terms: { plants: "Zahl der Pflanzen", rowSpacing: ROW_SPACING, plantSpacing: PLANT_SPACING },
+    },
     "area.plantCount": {
       found: "Zahl der Pflanzen",
       terms: { ground: GROUND, rowSpacing: ROW_SPACING, plantSpacing: PLANT_SPACING },
@@ -253,6 +269,24 @@ export const GERMAN: Messages = {
       terms: { ...row, plantSpacing: PLANT_SPACING },
     },
     "output-rate.tree-row": { found: PER_AREA, terms: { ...row, rowSpacing: ROW_SPACING } },
+    "output-rate.tree-row-volume": {
+      found: "Laubraum je Fläche",
+      terms: { height: "Laubhöhe", width: "Laubbreite", rowSpacing: ROW_SPACING },
+    },
+    "output-rate.dilute-rate": {
+      found: "volle Menge je Fläche",
+      terms: { canopy: "Laubraum je Fläche", spray: "Brühe je Laubraum" },
+    },
+    "output-rate.per-plant": {
+      found: "Menge je Pflanze",
+      terms: {
+        rate: PER_AREA,
+        rowSpacing: ROW_SPACING,
+        plantSpacing: PLANT_SPACING,
+        ground: GROUND,
+        plants: "Zahl der Pflanzen",
+      },
+    },
     "output-rate.hand-area": {
       found: PER_AREA,
       terms: {
@@ -502,6 +536,30 @@ export const GERMAN: Messages = {
       found: "Stammlösung zum Abmessen",
       terms: { volume: "Stammlösung im Ganzen", dose: WANTED, amount: "Mittel in der Stammlösung" },
     },
+    "tank-mix.concentrateFactor": {
+      found: "Konzentrierung",
+      terms: { dilute: "volle Menge je Fläche", concentrate: "kleine Menge je Fläche" },
+    },
+    "tank-mix.concentrateRate": {
+      found: "kleine Menge je Fläche",
+      terms: { dilute: "volle Menge je Fläche", factor: "Konzentrierung" },
+    },
+    "tank-mix.concentratePerArea": {
+      found: "Mittel je Fläche",
+      terms: { strength: "Mittel je Maß dünner Brühe", dilute: "volle Menge je Fläche" },
+    },
+    "tank-mix.concentrateStrength": {
+      found: "Mittel je Maß Brühe",
+      terms: { strength: "Mittel je Maß dünner Brühe", factor: "Konzentrierung" },
+    },
+    "tank-mix.injectorFinished": { found: "fertige Lösung", terms: injector },
+    "tank-mix.injectorStock": { found: "Stammlösung", terms: injector },
+    "tank-mix.stockStrength": { found: "Stärke der Stammlösung", terms: injector },
+    "tank-mix.injectedStrength": { found: "Stärke der fertigen Lösung", terms: injector },
+    "tank-mix.injectedLow": { found: "Stärke bei zu wenig Stammlösung", terms: injector },
+    "tank-mix.injectedHigh": { found: "Stärke bei zu viel Stammlösung", terms: injector },
+    "tank-mix.injectorRatio": { found: "Teile auf einen Teil Stammlösung", terms: injector },
+    "tank-mix.injectorOff": { found: "Abweichung der Stärke", terms: injector },
     "tank-mix.rinse": {
       found: "Stärke nach dem Spülen",
       terms: { residual: "Rest im Gerät", water: "Wasser je Spülung", rinses: "Zahl der Spülungen" },

@@ -128,6 +128,7 @@ export const SAMPLES: { readonly [N in Sampled]: readonly Readonly<Parameters<(t
     ],
   ],
   rowLengthOn: [[{ ground, rowSpacing: ft }]],
+  plantedGround: [[{ plants: 300, rowSpacing: ft, plantSpacing: m }]],
   plantCount: [[{ ground, rowSpacing: ft, plantSpacing: m }]],
   cropRate: [[{ ...bands, treatedRate: qty(1, "gal/ac") }]],
   treatedRate: [[{ ...bands, cropRate: qty(1, "gal/ac") }]],
@@ -189,6 +190,15 @@ export const SAMPLES: { readonly [N in Sampled]: readonly Readonly<Parameters<(t
   timeToCover: [
     [{ area: treated, width: ft, speed: qty(3, "mph") }],
     [{ area: treated, width: ft, speed: passes[1], efficiencyPercent: 65 }],
+  ],
+  treeRowVolume: [[{ height: m, width: m, rowSpacing: ft }]],
+  diluteRate: [
+    [{ canopy: { height: m, width: m, rowSpacing: ft }, spray: qty(10, "L/100m3") }],
+    [{ canopy: qty(150_000, "ft3/ac"), spray: qty(10, "L/100m3") }],
+  ],
+  ratePerPlant: [
+    [{ rate: qty(90, "gal/ac"), rowSpacing: ft, plantSpacing: m }],
+    [{ rate: qty(50, "kg/ha"), plants: 250, ground }],
   ],
   rateAtSpeed: [[{ rate: qty(20, "gal/ac"), speed: qty(3, "mph"), newSpeed: qty(4, "km/h") }]],
   catchRate: [[{ ...boom, speed: qty(3, "mph"), width: qty(20, "in") }]],
@@ -286,6 +296,51 @@ export const SAMPLES: { readonly [N in Sampled]: readonly Readonly<Parameters<(t
     [mix.mixLoads({ loads: twoLoads, amounts: [qty(11, "fl_oz"), qty(200, "mL")] }).loads[0] as never],
   ],
   jarTest: [[{ jar: qty(1, "pt"), mix: qty(300, "L"), amounts: [qty(1, "kg"), qty(3, "pt")] }]],
+  concentrateSpray: [
+    [{ dilute: qty(300, "gal/ac"), concentrate: qty(900, "L/ha") }],
+    [
+      {
+        dilute: qty(300, "gal/ac"),
+        factor: 3,
+        product: { rate: qty(8, "fl_oz/100gal"), form: "liquid" },
+      },
+    ],
+  ],
+  injectorStock: [
+    [
+      {
+        rate: {
+          activeIngredient: { value: 200, unit: "ppm", basis: "w/v" },
+          contains: { value: 20, unit: "%", basis: "w/w" },
+        },
+        form: "dry",
+        ratio: { parts: 1, to: 100, of: "mix" },
+        finished: qty(300, "qt"),
+        errorPercent: 10,
+      },
+    ],
+    [
+      {
+        rate: qty(2, "mL/L"),
+        form: "liquid",
+        ratio: { parts: 1, to: 64, of: "water" },
+        stock: qty(5, "L"),
+      },
+    ],
+  ],
+  injectedStrength: [
+    [
+      {
+        stock: { value: 2, unit: "%", basis: "w/v" },
+        ratio: { parts: 1, to: 100, of: "water" },
+        errorPercent: 5,
+      },
+    ],
+  ],
+  checkInjector: [
+    [{ ratio: { parts: 1, to: 100, of: "mix" }, drawn: qty(5, "fl_oz"), caught: qty(15, "L") }],
+    [{ ratio: { parts: 1, to: 100, of: "water" }, drawn: qty(5, "fl_oz"), caught: qty(15, "L") }],
+  ],
   diluteMix: [
     [
       {

@@ -4,13 +4,23 @@ import { measureOut, suggestMeasures, toolSet } from "../../src/household/index.
 import {
   type CalibrationConditions,
   calibrationRecord,
+  ratePerPlant,
   solveOutput,
   stripRate,
   stripRuns,
+  timePerPlant,
   whatChanged,
 } from "../../src/output-rate/index.ts";
 import { type PlanInput, planApplication, type WarningCode } from "../../src/plan/index.ts";
-import { carrierFor, leftoverArea, productAmount, splitLoads, strengthOf } from "../../src/tank-mix/index.ts";
+import {
+  carrierFor,
+  concentrateSpray,
+  injectorStock,
+  leftoverArea,
+  productAmount,
+  splitLoads,
+  strengthOf,
+} from "../../src/tank-mix/index.ts";
 import { convert, parseQuantity, qty, valueIn } from "../../src/units/index.ts";
 import { QUIET as JOB, STRIP } from "../helpers/jobs.ts";
 import { expectRefused } from "../helpers/refusal.ts";
@@ -330,5 +340,65 @@ describe("a tank count one too high by floating-point noise", () => {
       });
       expect(plan.loads.length).toBe(10);
     }
+  });
+});
+
+describe("a dilute rate for a concentrate one", () => {
+  const dilute = qty(200, "gal/ac");
+  const product = { rate: qty(6, "fl_oz/100gal"), form: "liquid" } as const;
+
+  it("is refused where the two are swapped, for the mix would be weaker than the label's", () => {
+    expectRefused(
+      () => concentrateSpray({ dilute: qty(50, "gal/ac"), concentrate: dilute, product }),
+      "conflict",
+      "concentrate",
+    );
+  });
+
+  it("does not change the product per area, and shows both strengths beside one another", () => {
+    const spray = concentrateSpray({ dilute, factor: 4, product });
+    const strength = (given = spray.strength): number => given?.value ?? Number.NaN;
+    const perArea = spray.perArea?.value ?? Number.NaN;
+    expect(strength() * spray.concentrate.value).toBeCloseTo(perArea, 12);
+    // The two slips: a quarter of the rate, and four times it.
+    expect(strength(spray.diluteStrength) * spray.concentrate.value).toBeCloseTo(perArea / 4, 12);
+    expect(strength() * dilute.value).toBeCloseTo(perArea * 4, 12);
+  });
+});
+
+describe("1:100 for 1 %", () => {
+  const job = { form: "liquid", carrier: qty(101, "L") } as const;
+  const ratio = (of: "mix" | "water") =>
+    productAmount({ ...job, rate: { parts: 1, to: 100, of } }).amount.value;
+
+  it("is the same of mix, a hundredth less of water, and refused where it does not say of which", () => {
+    const percent = productAmount({ ...job, rate: { value: 1, unit: "%", basis: "v/v" } }).amount.value;
+    expect(ratio("mix")).toBeCloseTo(percent, 9);
+    expect(ratio("water")).toBeCloseTo(1000, 9);
+    expectRefused(
+      () => productAmount({ ...job, rate: { parts: 1, to: 100 } as never }),
+      "missing",
+      "rate.of",
+    );
+  });
+
+  it("is no setting of an injector for a finished 1 %: the stock would be all product", () => {
+    const rate = { value: 1, unit: "%", basis: "v/v" } as const;
+    const run = { rate, form: "liquid", finished: qty(100, "L") } as const;
+    for (const of of ["mix", "water"] as const)
+      expectRefused(() => injectorStock({ ...run, ratio: { parts: 1, to: 100, of } }), "conflict", "rate");
+    expect(injectorStock({ ...run, ratio: { parts: 1, to: 50, of: "mix" } }).strength).toEqual(
+      qty(500, "mL/L"),
+    );
+  });
+});
+
+describe("per plant for per gallon", () => {
+  it("is refused, since a volume for each plant is no strength and no rate per area", () => {
+    const flow = qty(2, "L/min");
+    expectRefused(() => timePerPlant({ flow, each: qty(5, "mL/L") as never }), "wrong-dimension", "each");
+    const trees = { rowSpacing: qty(5, "m"), plantSpacing: qty(4, "m") };
+    expectRefused(() => ratePerPlant({ rate: qty(5, "mL/L") as never, ...trees }), "wrong-dimension", "rate");
+    expectRefused(() => ratePerPlant({ rate: qty(5, "L") as never, ...trees }), "wrong-dimension", "rate");
   });
 });

@@ -27,6 +27,7 @@ export interface AreaLines {
   "area.treeRows.treated": "rows" | "rowLength" | "x" | "stripWidth" | "sides";
   "area.spots": "n" | "d" | "x" | "a" | "b";
   "area.rowLength": "ground" | "rowSpacing";
+  "area.plantedGround": "plants" | "rowSpacing" | "plantSpacing";
   "area.plantCount": "ground" | "rowSpacing" | "plantSpacing";
   "area.cropRate": "treatedRate" | "bandWidth" | "rowSpacing";
   "area.treatedRate": "cropRate" | "bandWidth" | "rowSpacing";
@@ -104,6 +105,10 @@ export const AREA_WORDS: LineTable<AreaLines> = /* @__PURE__ */ (() => ({
   "area.plantCount": {
     found: "number of plants",
     terms: { ground: GROUND, rowSpacing: ROW_SPACING, plantSpacing: "plant spacing in the row" },
+  },
+  "area.plantedGround": {
+    found: GROUND,
+    terms: { plants: "number of plants", rowSpacing: ROW_SPACING, plantSpacing: "plant spacing in the row" },
   },
   "area.cropRate": {
     found: "rate per ground area",

@@ -26,6 +26,9 @@ export interface OutputRateLines {
   "output-rate.tree-row-length": "used" | "sides" | "rowLength";
   "output-rate.tree-row-plant": "used" | "sides" | "rowLength" | "plantSpacing";
   "output-rate.tree-row": "used" | "sides" | "rowLength" | "rowSpacing";
+  "output-rate.tree-row-volume": "height" | "width" | "rowSpacing";
+  "output-rate.dilute-rate": "canopy" | "spray";
+  "output-rate.per-plant": "rate" | "rowSpacing" | "plantSpacing" | "ground" | "plants";
   "output-rate.hand-area": "used" | "area" | "rowLength" | "plants" | "plantSpacing" | "rowSpacing";
   "output-rate.hand-length": "used" | "rowLength" | "plants" | "plantSpacing";
   "output-rate.hand-plant": "used" | "plants" | "rowLength" | "plantSpacing";
@@ -183,6 +186,22 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = /* @__PURE__ */ (()
   "output-rate.tree-row-length": words("volume per row length", row),
   "output-rate.tree-row-plant": words("volume per plant", { ...row, plantSpacing: PLANT_SPACING }),
   "output-rate.tree-row": words(PER_AREA, { ...row, rowSpacing: ROW_SPACING }),
+  "output-rate.tree-row-volume": words("tree-row volume", {
+    height: "canopy height",
+    width: "canopy width",
+    rowSpacing: ROW_SPACING,
+  }),
+  "output-rate.dilute-rate": words("dilute rate", {
+    canopy: "tree-row volume",
+    spray: "spray per volume of canopy",
+  }),
+  "output-rate.per-plant": words("amount per plant", {
+    rate: PER_AREA,
+    rowSpacing: ROW_SPACING,
+    plantSpacing: PLANT_SPACING,
+    ground: "ground area",
+    plants: "number of plants",
+  }),
   "output-rate.hand-area": words(PER_AREA, {
     used: USED,
     area: "treated area",

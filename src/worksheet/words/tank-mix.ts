@@ -34,6 +34,18 @@ export interface TankMixLines {
   "tank-mix.take": "volume" | "to" | "from";
   "tank-mix.dilutionWater": "volume" | "take";
   "tank-mix.stock": "volume" | "dose" | "amount";
+  "tank-mix.concentrateFactor": "dilute" | "concentrate";
+  "tank-mix.concentrateRate": "dilute" | "factor";
+  "tank-mix.concentratePerArea": "strength" | "dilute";
+  "tank-mix.concentrateStrength": "strength" | "factor";
+  "tank-mix.injectorFinished": "stock" | "whole" | "parts";
+  "tank-mix.injectorStock": "finished" | "whole" | "parts";
+  "tank-mix.stockStrength": "product" | "stock";
+  "tank-mix.injectedStrength": "stock" | "whole" | "parts";
+  "tank-mix.injectedLow": "strength" | "parts" | "percent" | "water";
+  "tank-mix.injectedHigh": "strength" | "parts" | "percent" | "water";
+  "tank-mix.injectorRatio": "caught" | "drawn";
+  "tank-mix.injectorOff": "caught" | "drawn" | "whole" | "parts";
   "tank-mix.rinse": "residual" | "water" | "rinses";
   "tank-mix.jarAmount": "amount" | "jar" | "mix";
   "tank-mix.granules-area": "rate" | "area";
@@ -65,6 +77,17 @@ const MIX = "total mix to make";
 const SPRAYED = "mix needed";
 const STEP = "volume to round up to";
 const STRENGTH = "product per unit of mix";
+const DILUTE = "dilute rate";
+const FACTOR = "concentration factor";
+const PARTS = "parts of stock solution";
+const WHOLE = "parts of finished solution";
+const STOCK_STRENGTH = "product per unit of stock solution";
+const ERROR = {
+  strength: STOCK_STRENGTH,
+  parts: PARTS,
+  percent: "injector error, %",
+  water: "parts of water",
+};
 const CONTENT = "active ingredient in the product";
 const DENSITY = "weight of the product per volume";
 
@@ -235,6 +258,48 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
       dose: "product needed",
       amount: "product in the stock solution",
     },
+  },
+  "tank-mix.concentrateFactor": {
+    found: FACTOR,
+    terms: { dilute: DILUTE, concentrate: "concentrate rate" },
+  },
+  "tank-mix.concentrateRate": {
+    found: "concentrate rate",
+    terms: { dilute: DILUTE, factor: FACTOR },
+  },
+  "tank-mix.concentratePerArea": {
+    found: "product per area",
+    terms: { strength: "product per unit of dilute spray", dilute: DILUTE },
+  },
+  "tank-mix.concentrateStrength": {
+    found: STRENGTH,
+    terms: { strength: "product per unit of dilute spray", factor: FACTOR },
+  },
+  "tank-mix.injectorFinished": {
+    found: "finished solution",
+    terms: { stock: "stock solution", whole: WHOLE, parts: PARTS },
+  },
+  "tank-mix.injectorStock": {
+    found: "stock solution",
+    terms: { finished: "finished solution", whole: WHOLE, parts: PARTS },
+  },
+  "tank-mix.stockStrength": {
+    found: STOCK_STRENGTH,
+    terms: { product: "total product", stock: "stock solution" },
+  },
+  "tank-mix.injectedStrength": {
+    found: "product per unit of finished solution",
+    terms: { stock: STOCK_STRENGTH, whole: WHOLE, parts: PARTS },
+  },
+  "tank-mix.injectedLow": { found: "strength with too little stock drawn", terms: ERROR },
+  "tank-mix.injectedHigh": { found: "strength with too much stock drawn", terms: ERROR },
+  "tank-mix.injectorRatio": {
+    found: "parts to one part of stock solution",
+    terms: { caught: "amount caught", drawn: "stock solution drawn" },
+  },
+  "tank-mix.injectorOff": {
+    found: "deviation from the strength set",
+    terms: { caught: "amount caught", drawn: "stock solution drawn", whole: WHOLE, parts: PARTS },
   },
   "tank-mix.rinse": {
     found: "strength left in the sprayer",

@@ -9,6 +9,7 @@ import {
   ellipseArea,
   offsetsArea,
   plantCount,
+  plantedGround,
   rectangleArea,
   ringArea,
   rowBandsArea,
@@ -191,6 +192,8 @@ describe("areas, against exact rational arithmetic", () => {
         );
         const plants = plantCount({ ground: g, rowSpacing: a, plantSpacing: b });
         expectExact("plantCount", plants, exact(g, `${own}2`).over(exact(a, own).times(exact(b, own))));
+        const planted = plantedGround({ plants: n, rowSpacing: a, plantSpacing: b });
+        expectExact("plantedGround", planted.value, rectangles);
         fc.pre(exact(a, "m").lessThan(exact(c, "m")));
         const rates = { bandWidth: a, rowSpacing: c };
         const part = exact(a, "m").over(exact(c, "m"));

@@ -1,11 +1,12 @@
 import fc from "fast-check";
 import { describe, it } from "vitest";
-import { treatedArea } from "../../../src/area/index.ts";
+import { groundArea, treatedArea } from "../../../src/area/index.ts";
 import {
   averageFlow,
   averageSpeed,
   catchRate,
   checkSpreader,
+  diluteRate,
   directStripArea,
   directStripDistance,
   directStripRate,
@@ -13,6 +14,7 @@ import {
   handSprayRates,
   pressureForOutput,
   rateAtSpeed,
+  ratePerPlant,
   solveOutput,
   speedFrom,
   spreaderCatch,
@@ -24,6 +26,7 @@ import {
   timeToCover,
   timeToSpray,
   treeRowRate,
+  treeRowVolume,
   volumePerPlant,
 } from "../../../src/output-rate/index.ts";
 import { type Dimension, type Quantity, type Unit, unitsOf } from "../../../src/units/index.ts";
@@ -319,6 +322,54 @@ describe("output-rate, against exact rational arithmetic", () => {
           );
         },
       ),
+      RUNS,
+    );
+  });
+
+  it("gives tree-row volumes and their dilute rates within 8 ulp", () => {
+    // A canopy is narrower than its row is apart, and from a millimeter to 100 m deep on all the ground.
+    const part = fc.double({ min: 0.01, max: 0.999, noNaN: true });
+    const deep = fc.double({ min: 0.01, max: 50, noNaN: true });
+    const inMeters = (meters: number, unit: Unit) => ({ value: meters / exactSize(unit).toNumber(), unit });
+    const lengths = fc.constantFrom(...unitsOf("length"));
+    fc.assert(
+      fc.property(deep, part, deep, lengths, lengths, lengths, amounts("volumeConcentration"), (...drawn) => {
+        const [high, of, apart, unit, other, third, spray] = drawn;
+        const canopy = {
+          height: inMeters(high, unit),
+          width: inMeters(apart * of, other),
+          rowSpacing: inMeters(apart, third),
+        } as Parameters<typeof treeRowVolume>[0];
+        const volume = exact(canopy.height)
+          .times(exact(canopy.width))
+          .over(exact(canopy.rowSpacing))
+          .times(Rational.of(1000));
+        expectRight("treeRowVolume", treeRowVolume(canopy), volume);
+        const wets = spray as Parameters<typeof diluteRate>[0]["spray"];
+        expectRight("diluteRate", diluteRate({ canopy, spray: wets }), volume.times(exact(spray)));
+        const given = { value: high, unit: "m3/m2" } as const;
+        const right = exact(given).times(exact(spray));
+        expectRight("diluteRate", diluteRate({ canopy: given, spray: wets }), right);
+      }),
+      RUNS,
+    );
+  });
+
+  it("gives a rate for each plant within 8 ulp", () => {
+    const plants = fc.integer({ min: 1, max: 1000 });
+    fc.assert(
+      fc.property(rate, length, length, plants, amounts<"ac">("area"), (perArea, a, b, count, plot) => {
+        expectRight(
+          "ratePerPlant",
+          ratePerPlant({ rate: perArea, rowSpacing: a, plantSpacing: b }),
+          exact(perArea).times(exact(a)).times(exact(b)),
+        );
+        expectRight(
+          "ratePerPlant",
+          ratePerPlant({ rate: perArea, plants: count, ground: groundArea(plot) }),
+          exact(perArea).times(exact(plot)).over(Rational.of(count)),
+        );
+      }),
       RUNS,
     );
   });

@@ -3,7 +3,11 @@ import { describe, expect, it } from "vitest";
 import {
   activeIngredientRate,
   carrierFor,
+  checkInjector,
+  concentrateSpray,
   diluteMix,
+  injectedStrength,
+  injectorStock,
   jarTest,
   leftoverArea,
   productAmount,
@@ -315,5 +319,107 @@ describe("tank-mix, against exact rational arithmetic", () => {
       productAmount({ rate: qty(2, "lb/100gal"), form: "dry", carrier: qty(300, "gal") }).amount.value,
     ).toBe(96);
     expect(exactly(96, "oz", "lb").toNumber()).toBe(6);
+  });
+
+  it("gives concentrate sprays", () => {
+    const perVolume = volumes.flatMap((over) =>
+      (["gal", "100gal", "L", "100L"] as const).map((per) => `${over}/${per}` as const),
+    );
+    fc.assert(
+      fc.property(
+        strengths,
+        units(perVolume),
+        of(rates),
+        units(rates),
+        fc.double({ min: 1, max: 50, noNaN: true }),
+        (part, unit, dilute, other, times) => {
+          // The product fits into the concentrate too.
+          const rate = rateOf(part / 60, unit, Rational.of(1)) as never;
+          const product = { rate, form: "liquid" } as const;
+          const factor = Rational.fromNumber(times);
+          const found = concentrateSpray({ dilute, factor: times, product });
+          expectWithin("concentrateSpray, rate", found.concentrate, si(dilute).over(factor));
+          expectWithin("concentrateSpray, per area", found.perArea as never, si(rate).times(si(dilute)));
+          expectWithin("concentrateSpray, strength", found.strength as never, si(rate).times(factor));
+          const value = si(dilute).over(factor).over(exactSize(other)).toNumber();
+          const concentrate = { value: value * 0.999, unit: other };
+          const ours = concentrateSpray({ dilute, concentrate }).factor;
+          expectExact("concentrateSpray, factor", ours, si(dilute).over(si(concentrate)), 8);
+        },
+      ),
+      RUNS,
+    );
+  });
+
+  it("gives the stock for an injector, what comes out of it, and its range", () => {
+    const settings = fc.record({
+      parts: fc.double({ min: 0.5, max: 5, noNaN: true }),
+      to: fc.double({ min: 20, max: 1000, noNaN: true }),
+      of: fc.constantFrom("mix", "water"),
+    });
+    const percents = fc.double({ min: 0, max: 50, noNaN: true });
+    fc.assert(
+      fc.property(
+        strengths,
+        of(volumes),
+        settings,
+        percents,
+        fc.boolean(),
+        (part, size, ratio, off, isRun) => {
+          const [p, to] = [Rational.fromNumber(ratio.parts), Rational.fromNumber(ratio.to)];
+          const water = ratio.of === "mix" ? to.minus(p) : to;
+          const whole = water.plus(p);
+          const rate = { value: (part * ratio.parts) / (ratio.to + ratio.parts), unit: "L/L" } as const;
+          const given = { rate, form: "liquid", ratio, errorPercent: off } as const;
+          const ours = injectorStock(
+            (isRun ? { ...given, finished: size } : { ...given, stock: size }) as never,
+          );
+          const finished = isRun ? si(size) : si(size).times(whole).over(p);
+          const stock = finished.times(p).over(whole);
+          expectWithin("injectorStock, stock", ours.stock, stock);
+          expectWithin("injectorStock, finished", ours.finished, finished);
+          expectWithin("injectorStock, product", ours.product, si(rate).times(finished));
+          const strength = si(rate).times(whole).over(p);
+          expectWithin("injectorStock, strength", ours.strength, strength);
+          for (const [end, sign] of [
+            [ours.range?.low, -1],
+            [ours.range?.high, 1],
+          ] as const) {
+            const drawn = Rational.of(1).plus(
+              Rational.of(sign).times(Rational.fromNumber(off)).over(Rational.of(100)),
+            );
+            const right = strength.times(p).times(drawn).over(p.times(drawn).plus(water));
+            expectWithin("injectorStock, range", end as never, right);
+          }
+          const back = injectedStrength({ stock: { value: part, unit: "L/L" }, ratio } as never) as {
+            finished: { value: number; unit: string };
+          };
+          expectWithin("injectedStrength", back.finished, Rational.fromNumber(part).times(p).over(whole));
+        },
+      ),
+      RUNS,
+    );
+  });
+
+  it("gives the ratio of an injector, and how far its strength is off to 8 ulp of a hundred per cent", () => {
+    fc.assert(
+      fc.property(
+        of(volumes),
+        units(volumes),
+        fc.double({ min: 1.5, max: 2000, noNaN: true }),
+        (drawn, unit, times) => {
+          const caught = { value: (si(drawn).toNumber() * times) / exactSize(unit).toNumber(), unit };
+          const right = si(caught).over(si(drawn));
+          const ratio = { parts: 1, to: 100, of: "mix" } as const;
+          const ours = checkInjector({ ratio, drawn, caught });
+          expectExact("checkInjector, ratio", ours.ratio.to, right, 8);
+          const off = (100 * (100 - right.toNumber())) / right.toNumber();
+          expect(Math.abs(ours.strengthOff.value - off)).toBeLessThanOrEqual(1e-13 * (100 + Math.abs(off)));
+          const ofWater = checkInjector({ ratio: { ...ratio, of: "water" }, drawn, caught });
+          expect(ofWater.ratio.to).toBeCloseTo(ours.ratio.to - 1, 9);
+        },
+      ),
+      RUNS,
+    );
   });
 });

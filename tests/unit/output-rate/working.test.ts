@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { treatedArea } from "../../../src/area/index.ts";
+import { groundArea, treatedArea } from "../../../src/area/index.ts";
 import * as rates from "../../../src/output-rate/index.ts";
 import { type Quantity, qty } from "../../../src/units/index.ts";
 import type { WorkingLine } from "../../../src/units/working-line.ts";
@@ -11,6 +11,7 @@ import { expectLinesTrue } from "../../helpers/working.ts";
 const densities = { density: qty(11.4, "lb/gal"), waterDensity: qty(1, "kg/L") };
 const pressed = { output: qty(0.2, "gal/min"), pressure: qty(20, "psi") };
 const boom = { catches: [30, 31, 27].map((v) => qty(v, "fl_oz")), time: qty(30, "s") } as const;
+const canopy = { height: qty(3, "m"), width: qty(6, "ft"), rowSpacing: qty(15, "ft") };
 const passes = [
   { distance: qty(200, "ft"), time: qty(45, "s") },
   { distance: qty(60, "m"), time: qty(0.7, "min") },
@@ -117,6 +118,18 @@ const workings = (): [string, WorkingLine[], Quantity | number][] => [
       return ["timeToCover", working.timeToCover(plot), rates.timeToCover(plot)];
     }),
   ),
+  ["treeRowVolume", working.treeRowVolume(canopy), rates.treeRowVolume(canopy)],
+  ...[canopy, qty(9000, "m3/ha")].map((one): [string, WorkingLine[], Quantity] => {
+    const dilute = { canopy: one, spray: qty(0.7, "gal/1000ft3") };
+    return ["diluteRate", working.diluteRate(dilute), rates.diluteRate(dilute)];
+  }),
+  ...[
+    { rowSpacing: qty(18, "ft"), plantSpacing: qty(3, "m") },
+    { plants: 250, ground: groundArea(qty(0.4, "ha")) },
+  ].map((trees): [string, WorkingLine[], Quantity] => {
+    const given = { rate: qty(90, "gal/ac"), ...trees };
+    return ["ratePerPlant", working.ratePerPlant(given), rates.ratePerPlant(given)];
+  }),
   [
     "rateAtSpeed",
     working.rateAtSpeed({ rate: qty(20, "gal/ac"), speed: qty(3, "mph"), newSpeed: qty(4, "km/h") }),

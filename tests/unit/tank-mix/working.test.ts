@@ -3,7 +3,11 @@ import {
   activeIngredientRate,
   type CarrierInput,
   carrierFor,
+  checkInjector,
+  concentrateSpray,
   diluteMix,
+  injectedStrength,
+  injectorStock,
   jarTest,
   type LabelRate,
   type LoadsInput,
@@ -21,7 +25,11 @@ import type { WorkingLine } from "../../../src/units/working-line.ts";
 import {
   activeIngredientRate as activeIngredientRateLines,
   carrierFor as carrierForLines,
+  checkInjector as checkInjectorLines,
+  concentrateSpray as concentrateSprayLines,
   diluteMix as diluteMixLines,
+  injectedStrength as injectedStrengthLines,
+  injectorStock as injectorStockLines,
   jarTest as jarTestLines,
   leftoverArea as leftoverAreaLines,
   loadWater,
@@ -206,5 +214,53 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
     const { value, unit } = leftoverArea({ volume: qty(2, "L"), rate: qty(31, "gal/ac") });
     const leftover = { volume: qty(2, "L"), rate: qty(31, "gal/ac") };
     expectWorking(leftoverAreaLines(leftover), { value, unit }, leftover);
+  });
+
+  it("is true for concentrate sprays", () => {
+    const dilute = qty(300, "gal/ac");
+    const byRate = { dilute, concentrate: qty(700, "L/ha") };
+    expectWorking(concentrateSprayLines(byRate), concentrateSpray(byRate).factor, byRate);
+    const byFactor = { dilute, factor: 3 };
+    expectWorking(concentrateSprayLines(byFactor), concentrateSpray(byFactor).concentrate, byFactor);
+    for (const rate of [
+      qty(8, "fl_oz/100gal"),
+      qty(1.5, "pt/ac"),
+      { parts: 1, to: 400, of: "mix" } as const,
+    ]) {
+      const input = { ...byFactor, product: { rate, form: "liquid" } } as const;
+      const one = qty(1, "gal");
+      expectWorking(concentrateSprayLines(input), concentrateSpray(input).strength, [
+        input,
+        one,
+        byDefinition(input),
+      ]);
+    }
+  });
+
+  it("is true for injectors", () => {
+    const ratio = { parts: 1, to: 100, of: "water" } as const;
+    const run = { rate: qty(3, "lb/100gal"), form: "dry", ratio } as const;
+    for (const size of [{ finished: qty(500, "L") }, { stock: qty(9, "qt") }]) {
+      const input = { ...run, ...size } as Parameters<typeof injectorStock>[0];
+      expectWorking(injectorStockLines(input), injectorStock(input).strength, input);
+      const off = { ...input, errorPercent: 5 };
+      expectWorking(injectorStockLines(off), injectorStock(off).range?.high, off);
+      const kinds = ["injectorFinished", "injectorStock"].filter((id) =>
+        injectorStockLines(input).some((line) => line.id === `tank-mix.${id}`),
+      );
+      expect(kinds).toEqual(["finished" in size ? "injectorStock" : "injectorFinished"]);
+    }
+    const stock = { stock: qty(20, "g/L"), ratio };
+    expectWorking(injectedStrengthLines(stock), injectedStrength(stock).finished, stock);
+    const off = { ...stock, errorPercent: 5 };
+    expectWorking(injectedStrengthLines(off), injectedStrength(off).range?.high, off);
+    for (const of of ["mix", "water"] as const) {
+      const input = { ratio: { ...ratio, of }, drawn: qty(5, "fl_oz"), caught: qty(15, "L") };
+      const lines = checkInjectorLines(input);
+      expectWorking(lines, checkInjector(input).strengthOff, input);
+      expect(lines.find((line) => line.id === "tank-mix.injectorRatio")?.result).toBe(
+        checkInjector(input).ratio.to,
+      );
+    }
   });
 });
