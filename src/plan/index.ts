@@ -59,9 +59,29 @@ export type {
   MixOf,
   Plan,
   PlannedLoad,
+  PlotAmount,
   ProductTotal,
+  SpreadingCost,
+  SpreadingPlan,
 } from "./result.js";
 export { type SeasonInput, seasonSoFar } from "./season.js";
 export { type InputSensitivity, planSensitivity } from "./sensitivity.js";
+export { planSpreading } from "./spreading.js";
+export type {
+  GranulesRate,
+  NutrientRate,
+  SpreadAreaRate,
+  Spreader,
+  SpreadingBySize,
+  SpreadingCount,
+  SpreadingInput,
+  SpreadingLabel,
+  SpreadingOnPlot,
+  SpreadingProduct,
+  SpreadingRow,
+  SpreadingSize,
+  SpreadRate,
+} from "./spreading-input.js";
+export type { SpreadingStep } from "./spreading-steps.js";
 export { THRESHOLDS, type Threshold, type Thresholds, type ThresholdTable } from "./thresholds.js";
 export type { Severity, Warning, WarningCode } from "./warnings.js";

@@ -24,6 +24,7 @@ export type {
   TextBlock,
 } from "./render/sheets.js";
 export { renderText } from "./render/text.js";
+export { spreadingCard } from "./spreading-card.js";
 export { ENGLISH_WORDS } from "./words/english.js";
 export type { KnownLines } from "./words/known-lines.js";
 export type { LineTable, LineWords } from "./words/line-table.js";

@@ -16,7 +16,7 @@ export interface WrittenAlert {
 }
 
 /** Whether a plan refuses its job: then no sheet says how to mix it. */
-export function isRefused({ warnings }: AnyPlan): boolean {
+export function isRefused({ warnings }: Pick<AnyPlan, "warnings">): boolean {
   return warnings.some(({ severity }) => severity === "refusal");
 }
 
@@ -32,7 +32,7 @@ const ON_DOSES: readonly Warning["code"][] = [
 
 /** The plan's warnings in words, those that matter most first; without what the sheet shows anyway. */
 export function writtenAlerts(
-  plan: AnyPlan,
+  plan: Pick<AnyPlan, "warnings">,
   writer: Writer,
   severities: readonly Severity[],
 ): WrittenAlert[] {

@@ -72,7 +72,7 @@ describe("the total mix", () => {
 describe("the area that a load covers", () => {
   const covers = (plot: PlanInput["plot"], fill = 3.5) =>
     worksheet(planApplication({ ...TWO_PRODUCTS, plot, sprayer: { tank: qty(fill, "gal") } })).loads[0]
-      ?.water;
+      ?.covers;
   const rows = { rowLength: qty(160, "ft"), bandWidth: qty(30, "in"), rowSpacing: qty(5, "ft") };
 
   it("is said in rows too, to a part that one can see", () => {
