@@ -14,8 +14,8 @@ import { ANY_PLAN } from "./read-plan.js";
 import type { AnyPlan, BatchPlan, CoversBatch } from "./result.js";
 
 /**
- * What the end of a load is counted in: rows, beds, passes, parts of the plot (1 is all of it); in a job by count the plants, pots, trees
- * or spots, and in one by row the unit of its length.
+ * What the end of a load is counted in: rows, beds, passes, or parts of the plot (1 is all of it). In a job by count it is the plants,
+ * pots, trees or spots, and in one by row the unit of its length.
  */
 export type EndUnit = "row" | "bed" | "pass" | "part" | CountUnit | LengthUnit;
 
@@ -40,12 +40,13 @@ export interface LoadEnd {
 }
 
 /**
- * Where each load should run out on the job, to check the calibration while spraying. Rows are counted where the plot has them, passes
- * where rows are sprayed several at a time or where a rectangle is sprayed in passes along its longer side; else the part of the plot.
+ * Where each load should run out on the job, to check the calibration while spraying. Rows are counted where the plot has them.
+ * Passes are, where rows are sprayed several at a time, and on a rectangle: along its longer side. Anywhere else it is the
+ * part of the plot.
  *
  * The first load fills hose and boom, and extra mix is what is left at the end: neither is sprayed. `least` and `most` are
- * where the first load runs out if the output is more, or less, than was calibrated by as much as the runs of a calibration may differ:
- * 5 %, common practice, no source, or the limit that the calibration has.
+ * where the first load runs out if the sprayer puts out more, or less, than was calibrated. The limit is that for the runs of a
+ * calibration: 5 %, common practice, no source, or the calibration's own.
  *
  * Formula: done = mix sprayed / output rate; least = done / (1 + limit), most = done / (1 − limit).
  *

@@ -1,14 +1,17 @@
 import { endsOf, type LoadEnd } from "../plan/load-ends.js";
 import { ANY_PLAN } from "../plan/read-plan.js";
-import type { AnyPlan, CoversBatch, Plan } from "../plan/result.js";
+import type { AnyPlan } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import { scale } from "../units/quantity.js";
+import type { TreatedArea } from "../units/types.js";
 import { isRefused, type WrittenAlert, writtenAlerts } from "./job/alerts.js";
 import { alike, loadsTitle } from "./job/alike.js";
 import { type WrittenDose, writtenDoses } from "./job/amounts.js";
 import {
   cautionTexts,
+  coveredByAll,
   coversText,
+  isSpare,
   nameFacts,
   outputFacts,
   rateFacts,
@@ -60,8 +63,8 @@ export interface FieldCard {
  *
  * Half the water goes in first, then the products in their order of mixing (the order of the job where that is not known), then
  * water up to the mark: common practice, no source. The label's own order takes precedence, and the card says so. No
- * number has more than three figures, unless somebody entered it: what the tank is filled to is rounded up, amounts of product
- * down, and the strength never goes over the label. The tank's fill is in the tank's own unit.
+ * number has more than three figures, unless somebody entered it. What the tank is filled to is rounded up and amounts of product
+ * down, so the strength never goes over the label. The tank's fill is in the tank's own unit.
  *
  * Where the plot has rows, the card says where each load should end, and when to stop and calibrate again: see `loadEnds`. If
  * the plan refuses the job, the card says so and gives no mixing steps.
@@ -173,7 +176,9 @@ function sprayingSteps(
 ): string[] {
   const [first] = places;
   const stop = first === 0 && ends[0] ? stopText(ends[0], writer) : undefined;
-  const left = places.at(-1) === plan.loads.length - 1 ? leftText(plan, writer) : undefined;
+  const last = plan.loads.length - 1;
+  const isLast = places.at(-1) === last && !isSpare(plan.loads[last] as AnyPlan["loads"][number]);
+  const left = isLast ? leftText(plan, writer) : undefined;
   return [...coverageSteps(places, ends, plan, writer), stop, left].filter((step) => step !== undefined);
 }
 
@@ -185,38 +190,32 @@ function coverageSteps(
 ): string[] {
   const { messages, fill } = writer;
   const { text } = messages;
-  const covers = places.map((at) => coversText(plan.loads[at] as CoversBatch, ends[at], writer));
-  const [area] = covers;
-  if (places.length === 1) return [sprayText(places[0] as number, ends, area, plan, writer)];
-  const same = covers.every((one) => one === area) ? area : undefined;
-  const done = places.length > MOST_ENDS ? [] : places.map((at) => ends[at] && doneText(ends[at], writer));
-  const isOnePlot = new Set(ends.map(({ plot }) => plot)).size === 1;
+  const [first = 0] = places;
+  if (places.length === 1) return [sprayText(first, ends, plan, writer)];
+  const area = coveredByAll(places, ends, plan, writer);
   const each =
-    same === undefined ? text.useAll : fill("area" in plan ? text.sprayEach : text.useEach, { area: same });
-  const known = done.filter((one) => one !== undefined);
-  return known.length === 0 || !isOnePlot ? [each] : [each, fill(text.endsAfter, { ends: known })];
+    area === undefined ? text.useAll : fill("area" in plan ? text.sprayEach : text.useEach, { area });
+  const isOnePlot = new Set(ends.map(({ plot }) => plot)).size === 1;
+  const listed = isOnePlot && places.length <= MOST_ENDS ? places : [];
+  const done = listed.map((at) => doneText(ends[at] as LoadEnd, writer)).filter((one) => one !== undefined);
+  return done.length === 0 ? [each] : [each, fill(text.endsAfter, { ends: done })];
 }
 
 // More places than these nobody looks up.
 const MOST_ENDS = 6;
 
-function sprayText(
-  at: number,
-  ends: readonly LoadEnd[],
-  area: string | undefined,
-  plan: AnyPlan,
-  writer: Writer,
-): string {
+function sprayText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: Writer): string {
   const { messages, fill, three } = writer;
   const { text } = messages;
+  const load = plan.loads[at] as AnyPlan["loads"][number];
+  if (isSpare(load)) return text.spareLoad;
+  const area = coversText(load, ends[at], writer);
   if (area === undefined) return text.useAll;
   if (!("area" in plan)) return fill(text.use, { area });
   const end = ends[at] as LoadEnd;
-  const load = plan.loads[at] as Plan["loads"][number];
-  if (load.area.value === 0) return text.spareLoad;
   const place = placeText(end, plan, writer);
   if (place === undefined) return fill(text.spray, { area });
-  return fill(text.sprayTo, { covers: coveredText(end, writer) ?? three(load.area), place });
+  return fill(text.sprayTo, { covers: coveredText(end, writer) ?? three(load.area as TreatedArea), place });
 }
 
 /** What should be left at the end, where there is extra mix. */

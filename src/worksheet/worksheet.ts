@@ -2,7 +2,7 @@ import { endsOf } from "../plan/load-ends.js";
 import type { PlanStep } from "../plan/plan-steps.js";
 import { usesGround } from "../plan/rates-fit.js";
 import { ANY_PLAN } from "../plan/read-plan.js";
-import type { AnyPlan, CoversBatch, Plan } from "../plan/result.js";
+import type { AnyPlan, Plan } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import { convert } from "../units/convert.js";
 import { unitsLike } from "../units/systems.js";
@@ -12,7 +12,9 @@ import { alike, loadsTitle } from "./job/alike.js";
 import { type WrittenDose, type WrittenDoses, writtenDoses } from "./job/amounts.js";
 import {
   cautionTexts,
+  coveredByAll,
   coversText,
+  isSpare,
   mixingText,
   nameFacts,
   outputFacts,
@@ -188,13 +190,15 @@ function writtenLoads(plan: AnyPlan, doses: WrittenDoses["loads"], writer: Write
     doses: doses[at] as readonly WrittenDose[],
   }));
   return alike(mixed.map((load) => JSON.stringify(load))).map((places) => {
-    const areas = new Set(places.map((at) => coversText(plan.loads[at] as CoversBatch, ends[at], writer)));
-    // Where loads that are mixed alike don't cover the same, the card says where each ends.
-    const [area] = areas.size === 1 ? areas : [];
+    const [first = 0] = places;
+    const load = plan.loads[first] as AnyPlan["loads"][number];
+    const area =
+      places.length === 1 ? coversText(load, ends[first], writer) : coveredByAll(places, ends, plan, writer);
+    const covers = isSpare(load) ? text.spareLoad : area && fill(text.covers, { area });
     return {
       title: loadsTitle(places, plan, writer),
-      ...(mixed[places[0] as number] as (typeof mixed)[number]),
-      ...(area !== undefined && { covers: fill(text.covers, { area }) }),
+      ...(mixed[first] as (typeof mixed)[number]),
+      ...(covers !== undefined && { covers }),
     };
   });
 }

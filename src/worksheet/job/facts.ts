@@ -110,6 +110,26 @@ export function coversText(
     : fill(messages.text.areaWithRows, { area: three(size), rows: part });
 }
 
+/** What each of several loads covers: about so much, or up to the most that one of them does. */
+export function coveredByAll(
+  places: readonly number[],
+  ends: readonly LoadEnd[],
+  { loads }: AnyPlan,
+  writer: Writer,
+): string | undefined {
+  const { messages, fill } = writer;
+  const covers = places.map((at) => coversText(loads[at] as CoversBatch, ends[at], writer));
+  // Only the first and the last of loads that are alike can cover less: what fills the hose, and what is extra.
+  const area = covers[Math.floor(covers.length / 2)];
+  if (area === undefined) return undefined;
+  return fill(covers.every((one) => one === area) ? messages.text.about : messages.text.upTo, { area });
+}
+
+/** Whether all of a load is extra mix. */
+export function isSpare({ area, count, rowLength }: CoversBatch): boolean {
+  return (count ?? rowLength ?? area)?.value === 0;
+}
+
 /** How many whole plants: half a plant gets half its dose, and the other half from the load after. */
 function wholeOf(count: number, { done = count, covers = done }: Partial<LoadEnd> = {}): number {
   return floorDecided(done) - floorDecided(done - covers);

@@ -95,6 +95,8 @@ export type TextKey =
   | "loadsAlike"
   | "loadsPair"
   | "loadsFromTo"
+  | "about"
+  | "upTo"
   | "covers"
   | "rows"
   | "beds"
