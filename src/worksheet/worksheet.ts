@@ -129,7 +129,7 @@ export interface Worksheet {
  * });
  * const [line] = worksheet(plan).steps[0]?.lines ?? [];
  * console.log(line?.numbers, "=", line?.result); // 40 m × 25 m = 1,000 m²
- * console.log(worksheet(plan, { units: "us" }).summary[2]?.value); // 32.07 gal/ac
+ * console.log(worksheet(plan, { units: "us" }).summary[1]?.value); // 32.1 gal/ac
  * ```
  */
 export function worksheet(plan: AnyPlan, options: WorksheetOptions = {}): Worksheet {
