@@ -29,7 +29,7 @@ const MEASURED = "cantidad medida";
 const SPREADER_RATE = "dosis que echa la esparcidora";
 const SPREAD = "cantidad esparcida";
 const TARGET = "dosis buscada";
-const DIRECTIONS = "sentidos";
+const DIRECTIONS = "número de sentidos";
 const TO_CATCH = "cantidad por recoger";
 const TO_SPREAD = "producto por esparcir";
 const PRODUCT_RATE = "dosis del producto";
@@ -73,7 +73,7 @@ const deviations = (what: string): Record<"x" | "mean" | "n", string> => ({
 });
 const part = (what: string): ReturnType<typeof words<"w" | "u" | "x">> =>
   words(`parte de la incertidumbre por ${what}, como fracción del volumen de aplicación`, {
-    w: "peso de la lectura {n} en el volumen de aplicación",
+    w: "influencia de la lectura {n} en el volumen de aplicación",
     u: `incertidumbre estándar de ${what}, lectura {n}`,
     x: `${what}, lectura {n}`,
   });
@@ -194,7 +194,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         bands: "bandas en una pasada",
         bandWidth: BAND,
       }),
-      "swath.perNozzle": words("ancho de una boquilla", {
+      "swath.perNozzle": words("ancho que cubre una boquilla", {
         width: "ancho que comparten las boquillas",
         nozzles: NOZZLES,
       }),
@@ -278,7 +278,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "output-rate.catch": words("volumen de aplicación según lo recogido", {
         total: "total recogido, todas las boquillas",
         time: "tiempo de recolección",
-        rows: "hileras o distancias entre boquillas",
+        rows: "número de hileras o boquillas",
         width: WIDTH,
         speed: SPEED,
         travelTime: "tiempo del recorrido",
@@ -311,12 +311,15 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         speed: "velocidad anterior",
         newSpeed: "velocidad nueva",
       }),
-      "output-rate.direct-strip-area": words("área en que lo recogido se lee como volumen de aplicación", {
-        caught: "una unidad recogida",
-        rate: "una unidad de volumen de aplicación",
-      }),
+      "output-rate.direct-strip-area": words(
+        "área en que una unidad recogida es una unidad del volumen de aplicación",
+        {
+          caught: "una unidad recogida",
+          rate: "una unidad de volumen de aplicación",
+        },
+      ),
       "output-rate.direct-strip": words("distancia en que lo recogido se lee como volumen de aplicación", {
-        area: "área en que lo recogido se lee como volumen de aplicación",
+        area: "área en que una unidad recogida es una unidad del volumen de aplicación",
         width: WIDTH,
       }),
       "output-rate.direct-strip-rate": words("volumen de aplicación leído de lo recogido", {
@@ -495,12 +498,15 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         lines: "mezcla que queda en las mangueras",
         reserve: "mezcla extra",
       }),
-      "tank-mix.carrierSteps": words("número de veces", {
+      "tank-mix.carrierSteps": words("número de pasos de redondeo", {
         sprayed: SPRAYED,
         lines: "mezcla que queda en las mangueras",
-        step: "volumen al que se redondea",
+        step: "paso de redondeo",
       }),
-      "tank-mix.carrierRounded": words(MIX, { times: "número de veces", step: "volumen al que se redondea" }),
+      "tank-mix.carrierRounded": words(MIX, {
+        times: "número de pasos de redondeo",
+        step: "paso de redondeo",
+      }),
       "tank-mix.fills": words("número de llenados del tanque", { total: MIX, fill: "llenado del tanque" }),
       "tank-mix.loads": words("número de cargas", { fills: "número de llenados del tanque" }),
       "tank-mix.piece": words("mezcla para una hilera o parcela", {
@@ -748,6 +754,13 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Siga las reglas locales sobre qué se puede esparcir, quién, cuándo y qué tan cerca del agua, y qué hacer con lo que sobra.",
     },
     issues: {
+      "set-unreadable": "Este no es el número de una serie. Escriba uno como {example}.",
+      "set-generation":
+        "La serie {given} es de otra generación: esta versión hace series de la generación {expected}.",
+      "topics-too-hard": "Todos estos temas son más difíciles que {given}. Agregue un tema más fácil.",
+      "season-used-up":
+        "Después de {done} aplicaciones de {rate}, del límite de {limit} no queda ninguna. Escriba menos.",
+      "kind-twice": "{given} está dos veces, y cualquiera puede ir primero. Escríbalo una vez.",
       "corners-alike":
         "Con {count} {count:one=esquina distinta;other=esquinas distintas} no se encierra terreno. Anote al menos {limit}.",
       "boundary-crosses":

@@ -667,6 +667,30 @@ export const GERMAN: Messages = {
       found: "Mittel für den Schlag",
       terms: { rate: "Aufwand des Mittels", area: TREATED },
     },
+    "practice.spotMix": {
+      found: "Brühe für alle Stellen",
+      terms: { spots: "Zahl der Stellen", each: "Brühe je Stelle" },
+    },
+    "practice.seasonLeft": {
+      found: "Anwendungen, die noch möglich sind",
+      terms: { limit: "Höchstmenge im Jahr", done: "bisherige Anwendungen", rate: "Aufwand je Anwendung" },
+    },
+    "practice.catchOnStrip": {
+      found: "aufgefangen in der Zeit für den Streifen",
+      terms: { caught: "aufgefangen", walk: "Zeit für den Streifen", time: "Zeit des Auffangens" },
+    },
+    "practice.catchMean": {
+      found: "Mittel der Düsen",
+      terms: { x: "aufgefangen unter Düse {n}", n: "Zahl der Düsen" },
+    },
+    "practice.nozzleOff": {
+      found: "Abweichung vom Mittel",
+      terms: { larger: "das Größere von Düse und Mittel", smaller: "das Kleinere", mean: "Mittel der Düsen" },
+    },
+    "practice.solution": {
+      found: "Lösung aus der Stammlösung",
+      terms: { ratio: "Teile Lösung auf einen Teil Stammlösung", stock: "Stammlösung" },
+    },
   },
   functions: {
     sqrt: "Wurzel aus ({x})",
