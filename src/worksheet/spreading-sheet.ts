@@ -35,7 +35,7 @@ import type { Worksheet } from "./worksheet.js";
  *   product: { name: "Product A", rate: qty(5, "lb/1000ft2") },
  * });
  * const line = spreadingSheet(plan).steps[1]?.lines.at(-1);
- * console.log(line?.found, "=", line?.result); // product for the job = 90 lb
+ * console.log(line?.found, "=", line?.result); // product to spread = 90 lb
  * ```
  */
 export function spreadingSheet(plan: SpreadingPlan, options: WorksheetOptions = {}): Worksheet {
