@@ -1,0 +1,124 @@
+import { plotsOf } from "../../plan/plot.js";
+import type { SpreadingPlan } from "../../plan/result.js";
+import { planSpreading } from "../../plan/spreading.js";
+import type { Mass, UnitSystem } from "../../units/types.js";
+import type { CardLoad } from "../field-card.js";
+import type { Writer } from "../words/writer.js";
+import { isRefused } from "./alerts.js";
+import type { SheetFact } from "./facts.js";
+import { atMost } from "./fit.js";
+import { plotName } from "./places.js";
+import { inUnits } from "./plan-in-units.js";
+
+/** The same job with every quantity in the units of a system: planned again, so that what is printed follows from what is printed. */
+export function spreadingInUnits(plan: SpreadingPlan, units: UnitSystem | undefined): SpreadingPlan {
+  return units === undefined ? plan : planSpreading(inUnits(plan.input, units) as SpreadingPlan["input"]);
+}
+
+/** The amounts of a job of granules as they are printed: in three figures, and none of them over. */
+export interface SpreadAmounts {
+  readonly total: string;
+  readonly perDirection: string;
+  readonly lastFill: string;
+  readonly plots: readonly { readonly amount: string; readonly each?: string | undefined }[];
+}
+
+/** Writes the amounts of a job of granules. */
+export function spreadAmounts(
+  { total, hopper, plots = [] }: SpreadingPlan,
+  { exact }: Writer,
+): SpreadAmounts {
+  const amountText = (amount: Mass): string => exact(atMost(amount));
+  return {
+    total: amountText(total),
+    perDirection: amountText(hopper.perDirection),
+    lastFill: amountText(hopper.lastFill),
+    plots: plots.map(({ amount, each }) => ({
+      amount: amountText(amount),
+      ...(each && { each: amountText(each) }),
+    })),
+  };
+}
+
+/** What sizes the job, the rates, and what it takes. */
+export function spreadingFacts(plan: SpreadingPlan, amounts: SpreadAmounts, writer: Writer): SheetFact[] {
+  return [...sizeFacts(plan, writer), ...productFacts(plan, amounts, writer)];
+}
+
+function sizeFacts({ input, area }: SpreadingPlan, { messages: { text }, short }: Writer): SheetFact[] {
+  if ("size" in input)
+    return input.size.kind === "count"
+      ? [{ name: text.number, value: short(input.size.count) }]
+      : [{ name: text.rowLength, value: short(input.size.length) }];
+  return area ? [{ name: text.treatedArea, value: short(area.treated) }] : [];
+}
+
+function productFacts(
+  { input, rate, nutrients = {}, bags, check, warnings }: SpreadingPlan,
+  amounts: SpreadAmounts,
+  { messages: { text }, fill, short, decimals }: Writer,
+): SheetFact[] {
+  const { product, spreader } = input;
+  // What it takes in all is what a refused job must not be filled with.
+  const refused = isRefused({ warnings });
+  const perPass = { value: rate.value / (spreader.directions ?? 1), unit: rate.unit };
+  return [
+    { name: fill(text.rateOf, { product: product.name }), value: short(rate) },
+    ...(spreader.directions === 2 ? [{ name: text.perPass, value: short(perPass) }] : []),
+    ...(check ? [{ name: text.testResult, value: short(check.rate) }] : []),
+    ...Object.entries(nutrients).map(([nutrient, amount]) => ({
+      name: fill(text.nutrient, { nutrient }),
+      value: short(amount),
+    })),
+    ...(refused
+      ? []
+      : [{ name: fill(text.totalOfProduct, { product: product.name }), value: amounts.total }]),
+    ...(bags && !refused
+      ? [{ name: text.bags, value: fill(text.bagsAndRest, { bags: bags.bags, rest: bags.leftOver }) }]
+      : []),
+    ...(product.reEntryHours === undefined
+      ? []
+      : [{ name: text.reEntry, value: decimals({ value: product.reEntryHours, unit: "h" }, 1) }]),
+  ];
+}
+
+/** What to fill the hopper with, and what goes where. */
+export function fillsAndPlots(plan: SpreadingPlan, amounts: SpreadAmounts, writer: Writer): CardLoad[] {
+  return [...fillLoads(plan, amounts, writer), ...plotLoads(plan, amounts, writer)];
+}
+
+function fillLoads(
+  { hopper, input: { spreader } }: SpreadingPlan,
+  { perDirection, lastFill }: SpreadAmounts,
+  { messages: { text }, fill }: Writer,
+): CardLoad[] {
+  const { fills } = hopper;
+  const full = fills - 1;
+  const steps = [
+    ...(full > 0 ? [fill(text.fillHopper, { hopper: spreader.hopper, times: full })] : []),
+    fill(full > 0 ? text.lastFill : text.onlyFill, { lastFill }),
+  ];
+  if (spreader.directions !== 2) return [{ title: text.spreadIt, steps }];
+  return [text.lengthwise, text.crosswise].map((title) => ({
+    title: fill(title, { perDirection }),
+    steps,
+  }));
+}
+
+function plotLoads(
+  { input, plots = [] }: SpreadingPlan,
+  { plots: written }: SpreadAmounts,
+  writer: Writer,
+): CardLoad[] {
+  const { messages, fill } = writer;
+  const { text } = messages;
+  const named = "plot" in input ? plotsOf(input.plot) : [];
+  const steps = plots.flatMap(({ pieces }, i): string[] => {
+    const { amount, each } = written[i] as SpreadAmounts["plots"][number];
+    const plot = plotName(i, named, writer);
+    if (pieces !== undefined && pieces > 1 && each !== undefined)
+      return [fill(text.plotInPieces, { plot, amount, pieces, each })];
+    return plots.length > 1 ? [fill(text.onPlot, { plot, amount })] : [];
+  });
+  return steps.length === 0 ? [] : [{ title: text.byPlot, steps }];
+}
