@@ -46,9 +46,11 @@ class PlanField extends Field<AnyPlan> {
 
 /** Every figure that a person goes by. */
 function figuresOf(plan: AnyPlan): object {
-  const loads = (plan.loads as readonly LoadOf<LoadProduct>[]).map(({ carrier, water, pieces, products }) => {
-    return { carrier, water, pieces, amounts: products.map(({ amount }) => amount) };
-  });
+  const loads = (plan.loads as readonly LoadOf<LoadProduct>[]).map(
+    ({ carrier, water, pieces, mark, products }) => {
+      return { carrier, water, pieces, mark, amounts: products.map(({ amount }) => amount) };
+    },
+  );
   return { ...resultsOf(plan), loads };
 }
 
