@@ -134,6 +134,7 @@ export default defineConfig({
     const files = {
       "plan-input": built.planInputSchema(),
       "batch-input": built.batchInputSchema(),
+      "spreading-input": built.spreadingInputSchema(),
       "calibration-record": built.calibrationRecordSchema(),
     };
     for (const [name, schema] of Object.entries(files)) {

@@ -75,7 +75,8 @@ export function speedOfPass({ distance, time }: TimedDistance, at = ""): Speed {
   return positiveIn(inUnit(distance, farUnit(units)) / inUnit(time, "h"), units.speed, at);
 }
 
-function linesOfPass(pass: TimedDistance): WorkingLine[] {
+/** The working of {@link speedOfPass}. Trusts its input. */
+export function linesOfPass(pass: TimedDistance): WorkingLine[] {
   return formulaLines({
     id: "output-rate.speed",
     formula: "distance / time",

@@ -98,7 +98,8 @@ function over<T extends object, A extends object, R extends object>(
   return either<T>(sentence, options, byGiven([["swath", "distance"], ["area"], ["rowLength"]]));
 }
 
-const TEST: EitherField<SpreaderTest> = /* @__PURE__ */ over<SpreaderTest, Spread, Spread>(
+/** A test of a spreader. */
+export const SPREADER_TEST: EitherField<SpreaderTest> = /* @__PURE__ */ over<SpreaderTest, Spread, Spread>(
   "A test of a spreader: over a strip, over an area or along a row.",
   /* @__PURE__ */ spread(),
   /* @__PURE__ */ spread(),
@@ -129,7 +130,7 @@ export function spreaderRate(test: SpreaderStrip | SpreaderArea): MassRate;
 export function spreaderRate(test: SpreaderRow): MassPerLength;
 export function spreaderRate(test: SpreaderTest): MassRate | MassPerLength;
 export function spreaderRate(test: SpreaderTest): MassRate | MassPerLength {
-  return rateOfSpreader(checked(test, TEST));
+  return rateOfSpreader(checked(test, SPREADER_TEST));
 }
 
 /**
@@ -149,7 +150,7 @@ export function spreaderRate(test: SpreaderTest): MassRate | MassPerLength {
  * ```
  */
 export function spreaderRateWorking(test: SpreaderTest): WorkingLine[] {
-  return linesOfSpreader(checked(test, TEST));
+  return linesOfSpreader(checked(test, SPREADER_TEST));
 }
 
 /** The rate of a spreader's test. Trusts its input. */
@@ -512,7 +513,11 @@ function found(
  * ```
  */
 export function checkSpreaderWorking(input: SpreaderCheckInput): WorkingLine[] {
-  const given = checked(input, CHECK);
+  return linesOfCheck(checked(input, CHECK));
+}
+
+/** The working of {@link checkOfSpreader}. Trusts its input. */
+export function linesOfCheck(given: SpreaderCheckInput): WorkingLine[] {
   const { target, directions = 1 } = given;
   const { rate, perPass, deviation } = checkOfSpreader(given);
   return [

@@ -118,7 +118,7 @@ function ratePerArea(
 
 /** What the label has against a product on each of these plots; of like findings that on the plot where it is furthest off. */
 export function labelWarnings(
-  { name, form, label, soFar }: Product,
+  { name, form, label, soFar }: Pick<Product, "name" | "form" | "label" | "soFar">,
   at: string,
   doses: readonly PlaceDose[],
 ): Warning[] {

@@ -60,6 +60,11 @@ function costsOf(
   return { cost, total, places };
 }
 
+/** What an amount costs alone, in a currency's decimals. Trusts its input. */
+export function amountCost(amount: Quantity, price: Price, places: number): number {
+  return costOf(amount, price).round(places, HALF_UP).toNumber();
+}
+
 function costOf(amount: Quantity, { amount: money, per }: Price): Decimal {
   return decimal(money)
     .times(decimal(amount.value))

@@ -30,7 +30,7 @@ export type {
   Shape,
 } from "./plot.js";
 export type { JobArea, PlotAreas } from "./plot-areas.js";
-export { readPlan } from "./read-plan.js";
+export { readPlan, readSpreadingPlan } from "./read-plan.js";
 export {
   type ActualApplication,
   type AppliedPlot,
@@ -39,6 +39,12 @@ export {
   reconcile,
 } from "./reconcile.js";
 export type { BatchApplied, BatchReconciliation } from "./reconcile-batch.js";
+export {
+  type ActualSpreading,
+  reconcileSpreading,
+  type SpreadingReconciliation,
+  type SpreadPlot,
+} from "./reconcile-spreading.js";
 export {
   type ApplicationDetails,
   type ApplicationRecord,
@@ -59,9 +65,29 @@ export type {
   MixOf,
   Plan,
   PlannedLoad,
+  PlotAmount,
   ProductTotal,
+  SpreadingCost,
+  SpreadingPlan,
 } from "./result.js";
 export { type SeasonInput, seasonSoFar } from "./season.js";
 export { type InputSensitivity, planSensitivity } from "./sensitivity.js";
+export { planSpreading } from "./spreading.js";
+export type {
+  GranulesRate,
+  NutrientRate,
+  SpreadAreaRate,
+  Spreader,
+  SpreadingBySize,
+  SpreadingCount,
+  SpreadingInput,
+  SpreadingLabel,
+  SpreadingOnPlot,
+  SpreadingProduct,
+  SpreadingRow,
+  SpreadingSize,
+  SpreadRate,
+} from "./spreading-input.js";
+export type { SpreadingStep } from "./spreading-steps.js";
 export { THRESHOLDS, type Threshold, type Thresholds, type ThresholdTable } from "./thresholds.js";
 export type { Severity, Warning, WarningCode } from "./warnings.js";

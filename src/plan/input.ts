@@ -226,7 +226,7 @@ function bulkDensityIsDry({ form, bulkDensity }: Partly<Unheld<Product>>, check:
 }
 
 /** Notes a price for a weight of a liquid, or for a volume of a dry product. */
-function priceFitsForm({ form, price }: Partly<Unheld<Product>>, check: Check): void {
+export function priceFitsForm({ form, price }: Partly<Unheld<Product>>, check: Check): void {
   if (form === undefined || price === undefined) return;
   const dimension = form === "liquid" ? "volume" : "mass";
   if (dimensionOf(price.per.unit) === dimension) return;

@@ -16,8 +16,8 @@ import { doseRequest } from "./dose.js";
 import type { Product } from "./input.js";
 import { carrierInput, type KnownMix, loadsInput, mixOnArea, productInput } from "./mix.js";
 import { mixInput } from "./plan.js";
-import { plotsOf } from "./plot.js";
-import { linesOfPlot } from "./plot-areas.js";
+import { type Plot, plotsOf } from "./plot.js";
+import { type JobArea, linesOfPlot } from "./plot-areas.js";
 import { ANY_PLAN } from "./read-plan.js";
 import type { AnyPlan, BatchPlan, LoadProduct, Plan } from "./result.js";
 
@@ -64,8 +64,8 @@ export function stepsOfPlan(plan: AnyPlan): PlanStep[] {
   return stepsOf(plan).map((step) => ({ ...step, lines: withoutRepeats(step.lines) }));
 }
 
-// Two formulas of one step may change the same term to the same unit: once is enough to read.
-function withoutRepeats(lines: readonly WorkingLine[]): WorkingLine[] {
+/** Two formulas of one step may change the same term to the same unit: once is enough to read. */
+export function withoutRepeats(lines: readonly WorkingLine[]): WorkingLine[] {
   const seen = new Set<string>();
   return lines.filter(({ id, terms, result }) => {
     if (id !== "units.convert") return true;
@@ -107,7 +107,7 @@ function stepsOnArea(plan: Plan): StepsToMix {
   const { input, area, rate } = plan;
   const job = mixInput(input, area, rate);
   const steps: readonly PlanStep[] = [
-    { step: "area", lines: areaLines(plan) },
+    { step: "area", lines: linesOfAreas(input.plot, area) },
     { step: "rate", lines: linesOfMeasurement(rateOfCalibration(input.calibration)) },
     { step: "carrier", lines: linesOfCarrier(carrierInput(job)) },
   ];
@@ -124,16 +124,20 @@ function stepsOfBatch({ input, carrier }: BatchPlan): StepsToMix {
   return { steps, mix: batchMix(input, volumeOfBatch(size)) };
 }
 
-function areaLines({ input, area }: Plan): WorkingLine[] {
-  const plots = plotsOf(input.plot);
+/** The working of a job's areas, plot by plot and together. Trusts its input. */
+export function linesOfAreas(
+  plot: Plot | readonly Plot[],
+  { plots: areas, treated }: JobArea,
+): WorkingLine[] {
+  const plots = plotsOf(plot);
   const lines = plots.flatMap(linesOfPlot);
   if (plots.length === 1) return lines;
-  const terms = area.plots.map(({ treated }, i) => [`x${i + 1}`, [treated, area.treated.unit]] as const);
+  const terms = areas.map((one, i) => [`x${i + 1}`, [one.treated, treated.unit]] as const);
   const total = formulaLines({
     id: "plan.treated",
     formula: terms.map(([symbol]) => symbol).join(" + "),
     terms: Object.fromEntries(terms),
-    result: area.treated,
+    result: treated,
     source: "sum of the plots",
   });
   return [...lines, ...total];

@@ -8,26 +8,40 @@ import type { BatchInput } from "./batch-input.js";
 import type { Product } from "./input.js";
 import type { JobArea } from "./plot-areas.js";
 
+/** The rates of a product: its own, its label's and its season's. */
+export type RatesOfProduct = Parameters<typeof ratesOf>[0];
+
 /** Notes the rates that ask for rows or for ground where the plot has none. */
 export function ratesFitPlot(products: readonly Product[], area: JobArea, check: Check): void {
   products.forEach((product, i) => {
-    for (const [at, rate] of ratesOf(product)) {
-      // What was used is held against the season's limit only.
-      if (at === "soFar.rate" && product.label?.seasonMax === undefined) continue;
-      for (const [end, single] of rate === undefined ? [] : singlesOf(rate)) {
-        rateIsNotCounted(single, joinPath(joinPath(`products[${i}]`, at), end), check);
-        for (const size of sizesFor(single))
-          if ((size === "ground" || size === "rowLength") && area[size] === undefined)
-            check.fault(
-              "conflict",
-              size === "ground" ? "rate-needs-ground" : "rate-needs-rows",
-              joinPath(joinPath(`products[${i}]`, at), end),
-              size === "ground"
-                ? "This rate is per area of ground, and the ground of this plot isn't known. Enter the row spacing or the ground area."
-                : "This rate is per length of row, and this plot isn't in rows. Choose a plot in rows, or a rate per area.",
-            );
-      }
-    }
+    productFitsPlot(product, `products[${i}]`, area, check);
+  });
+}
+
+/** Notes the rates of one product that ask for rows or for ground where the plot has none; `at` is its place. */
+export function productFitsPlot(product: RatesOfProduct, at: string, area: JobArea, check: Check): void {
+  for (const [place, single] of comparedRates(product)) {
+    rateIsNotCounted(single, joinPath(at, place), check);
+    for (const size of sizesFor(single))
+      if ((size === "ground" || size === "rowLength") && area[size] === undefined)
+        check.fault(
+          "conflict",
+          size === "ground" ? "rate-needs-ground" : "rate-needs-rows",
+          joinPath(at, place),
+          size === "ground"
+            ? "This rate is per area of ground, and the ground of this plot isn't known. Enter the row spacing or the ground area."
+            : "This rate is per length of row, and this plot isn't in rows. Choose a plot in rows, or a rate per area.",
+        );
+  }
+}
+
+/** Every single rate of a product that the job is held against, with its place. */
+export function comparedRates(product: RatesOfProduct): (readonly [place: string, rate: SingleRate])[] {
+  return ratesOf(product).flatMap(([place, rate]) => {
+    // What was used is held against the season's limit only.
+    const isIdle = place === "soFar.rate" && product.label?.seasonMax === undefined;
+    if (rate === undefined || isIdle) return [];
+    return singlesOf(rate).map(([end, single]) => [joinPath(place, end), single] as const);
   });
 }
 
@@ -91,12 +105,8 @@ export function ratesFitBatch({ size, area, products }: BatchInput, check: Check
     sizesFor(rate, { carrierPerLength: true }).every((name) => has[name] === true);
   products.forEach((product, i) => {
     const at = `products[${i}]`;
-    for (const [place, rate] of ratesOf(product)) {
-      // What was used is held against the season's limit only.
-      if (place === "soFar.rate" && product.label?.seasonMax === undefined) continue;
-      for (const [end, single] of rate === undefined ? [] : singlesOf(rate))
-        if (!fits(single)) refuseRate(single, size, joinPath(joinPath(at, place), end), check);
-    }
+    for (const [place, single] of comparedRates(product))
+      if (!fits(single)) refuseRate(single, size, joinPath(at, place), check);
     for (const limit of ["leastCarrier", "mostCarrier"] as const)
       if (product.label?.[limit] !== undefined && area === undefined)
         check.fault(

@@ -1,24 +1,41 @@
 import { type Check, checked, Field } from "../units/check.js";
 import { asGiven } from "../units/fields.js";
 import { type VersionField, version } from "../units/version-field.js";
-import { JOB_INPUT } from "./batch-input.js";
+import { JOB_INPUT, type JobInput } from "./batch-input.js";
 import { differences, resultsOf } from "./differences.js";
 import { planOfJob } from "./plan.js";
-import type { AnyPlan, LoadOf, LoadProduct } from "./result.js";
+import type { AnyPlan, LoadOf, LoadProduct, SpreadingPlan } from "./result.js";
+import { planOfSpreading } from "./spreading.js";
+import { SPREADING_INPUT, type SpreadingInput } from "./spreading-input.js";
 
-const OBJECT: Field<AnyPlan> = /* @__PURE__ */ asGiven<AnyPlan>("A finished plan.");
+const OBJECT: Field<object> = /* @__PURE__ */ asGiven<object>("A finished plan.");
 
 const VERSION: VersionField<1> = version(
   "The version of this layout. A reader refuses one that it does not know.",
   1,
 );
 
+/** A kind of plan: by what it is known, and how it is worked out again. */
+interface PlanKind<P, J> {
+  /** A field that no other kind of plan has. */
+  readonly mark: string;
+  readonly job: Field<J>;
+  readonly planOf: (job: J) => P;
+  /** Every figure that a person goes by. */
+  readonly figuresOf: (plan: P) => object;
+}
+
 /** A finished plan, which may have been saved and changed: it is worked out again from its input, and must be what comes out. */
-class PlanField extends Field<AnyPlan> {
-  read(input: unknown, check: Check): AnyPlan | undefined {
+class PlanField<P extends object, J> extends Field<P> {
+  constructor(private readonly kind: PlanKind<P, J>) {
+    super("A finished plan.");
+  }
+
+  read(input: unknown, check: Check): P | undefined {
+    const { mark, job: jobField, planOf, figuresOf } = this.kind;
     const given = OBJECT.read(input, check);
     if (given === undefined) return undefined;
-    if (!("input" in given && "loads" in given))
+    if (!("input" in given && mark in given))
       return check.fault(
         "not-a-quantity",
         "plan-expected",
@@ -26,10 +43,10 @@ class PlanField extends Field<AnyPlan> {
         "This isn't a finished plan. Plan the job first.",
       );
     const known = check.readAt("version", VERSION, given);
-    const job = check.readAt("input", JOB_INPUT, given);
+    const job = check.readAt("input", jobField, given);
     if (known === undefined || job === undefined) return undefined;
-    const plan = planOfJob(job);
-    const [changed] = differences(figuresOf(plan), figuresOf(given), "");
+    const plan = planOf(job);
+    const [changed] = differences(figuresOf(plan), figuresOf(given as P), "");
     if (changed === undefined) return plan;
     return check.fault(
       "conflict",
@@ -44,7 +61,6 @@ class PlanField extends Field<AnyPlan> {
   }
 }
 
-/** Every figure that a person goes by. */
 function figuresOf(plan: AnyPlan): object {
   const loads = (plan.loads as readonly LoadOf<LoadProduct>[]).map(
     ({ carrier, water, pieces, mark, products }) => {
@@ -55,7 +71,31 @@ function figuresOf(plan: AnyPlan): object {
 }
 
 /** A finished plan. */
-export const ANY_PLAN: Field<AnyPlan> = /* @__PURE__ */ new PlanField("A finished plan.");
+export const ANY_PLAN: Field<AnyPlan> = /* @__PURE__ */ new PlanField<AnyPlan, JobInput>({
+  mark: "loads",
+  job: JOB_INPUT,
+  planOf: planOfJob,
+  figuresOf,
+});
+
+/** A finished plan of a job of granules. */
+export const SPREADING_PLAN: Field<SpreadingPlan> = /* @__PURE__ */ new PlanField<
+  SpreadingPlan,
+  SpreadingInput
+>({
+  mark: "hopper",
+  job: SPREADING_INPUT,
+  planOf: planOfSpreading,
+  figuresOf: ({ rate, total, plots, hopper, bags, check, cost }) => ({
+    rate,
+    total,
+    plots,
+    hopper,
+    bags,
+    check: check && { rate: check.rate, perPass: check.perPass, deviation: check.deviation },
+    cost,
+  }),
+});
 
 /**
  * Reads a plan that was saved, from a file or another program. The plan is worked out again from its input, and every figure
@@ -84,4 +124,29 @@ export const ANY_PLAN: Field<AnyPlan> = /* @__PURE__ */ new PlanField("A finishe
  */
 export function readPlan(saved: unknown): AnyPlan {
   return checked(saved, ANY_PLAN);
+}
+
+/**
+ * Reads a plan of granules that was saved, as {@link readPlan} reads one of a spray job.
+ *
+ * @param saved - what was saved, such as what `JSON.parse` returns
+ * @returns the plan, as `planSpreading` returns it
+ * @throws SprayMathError as {@link readPlan}, and what `planSpreading` throws, with `input.` first in the path
+ *
+ * @example
+ * ```ts
+ * import { planSpreading, readSpreadingPlan } from "swath-to-spoon/plan";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const plan = planSpreading({
+ *   size: { kind: "count", count: qty(45, "tree") },
+ *   spreader: { hopper: qty(5, "kg") },
+ *   product: { name: "Product A", rate: qty(20, "g/tree") },
+ * });
+ * const saved = JSON.stringify(plan);
+ * console.log(readSpreadingPlan(JSON.parse(saved)).total); // { value: 900, unit: 'g' }
+ * ```
+ */
+export function readSpreadingPlan(saved: unknown): SpreadingPlan {
+  return checked(saved, SPREADING_PLAN);
 }

@@ -1,12 +1,16 @@
 import type { Measurable, NotMeasurable } from "../household/measure-out.js";
+import type { SpreaderCheck } from "../output-rate/spreader.js";
 import type { BatchVolume } from "../tank-mix/batch-volume.js";
 import type { Carrier } from "../tank-mix/carrier.js";
+import type { Bags, HopperLoads } from "../tank-mix/granules.js";
+import type { NutrientsBrought } from "../tank-mix/nutrients.js";
 import type { Concentration, Count, Length, Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
 import type { BatchInput } from "./batch-input.js";
 import type { Caution } from "./cautions.js";
 import type { PlanInput } from "./input.js";
-import type { MixCost, PlanCost } from "./money.js";
+import type { Currency, MixCost, PlanCost } from "./money.js";
 import type { JobArea } from "./plot-areas.js";
+import type { GranulesRate, SpreadingInput } from "./spreading-input.js";
 import type { Warning } from "./warnings.js";
 
 /** A product's share of one load. */
@@ -146,6 +150,54 @@ export interface Plan extends Mix<LoadProduct> {
   readonly cautions: readonly Caution[];
   /** The input, with defaults filled in. */
   readonly input: PlanInput;
+}
+
+/** A job of granules or dry fertilizer, worked out. Plain data. */
+export interface SpreadingPlan {
+  /** The version of this layout. A reader refuses one that it does not know. */
+  readonly version: 1;
+  /** What is treated, on what ground, and which part of the ground that is; for a job on plots. */
+  readonly area?: JobArea | undefined;
+  /** The rate of product: what the spreader is set for, all directions together. */
+  readonly rate: GranulesRate;
+  /** For a rate of a nutrient: every nutrient that comes with the product, in the unit of the rate. */
+  readonly nutrients?: NutrientsBrought | undefined;
+  /** All the product that is spread. */
+  readonly total: Mass;
+  /** What goes on each plot, in the order given; for a job on plots. */
+  readonly plots?: readonly PlotAmount[] | undefined;
+  /** The fills of the hopper. */
+  readonly hopper: HopperLoads;
+  /** The bags to buy, where the size of one is given. */
+  readonly bags?: Bags | undefined;
+  /** How the spreader's test compares with the rate, where there was one. */
+  readonly check?: SpreaderCheck | undefined;
+  /** What the product that is spread costs, where a price is given. */
+  readonly cost?: SpreadingCost | undefined;
+  /** What a careful colleague would question. A warning changes no number. */
+  readonly warnings: readonly Warning[];
+  /** The usual cautions. */
+  readonly cautions: readonly Caution[];
+  /** What was given. */
+  readonly input: SpreadingInput;
+}
+
+/** What goes on one plot. */
+export interface PlotAmount {
+  /** The product for the whole plot. */
+  readonly amount: Mass;
+  /** How many beds or rows it has, where they are of one length. */
+  readonly pieces?: number | undefined;
+  /** The product for one of them. */
+  readonly each?: Mass | undefined;
+}
+
+/** What granules cost. */
+export interface SpreadingCost {
+  /** The currency. */
+  readonly currency: Currency;
+  /** The product that is spread; what is left in a bag isn't counted. */
+  readonly total: number;
 }
 
 /** A plan of any job. */

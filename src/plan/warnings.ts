@@ -1,4 +1,5 @@
 import type { Figures } from "../errors.js";
+import type { SpreaderFinding } from "../output-rate/spreader.js";
 import type { LabelFindingCode } from "../tank-mix/findings.js";
 import { messageOf } from "../units/message.js";
 import type { Fraction } from "../units/types.js";
@@ -9,6 +10,9 @@ export type Severity = "note" | "warning" | "refusal";
 /** Which question a warning raises. */
 export type WarningCode =
   | LabelFindingCode
+  | SpreaderFinding["code"]
+  | "nutrient-implausible"
+  | "fills-many"
   | "rate-uneven"
   | "all-ground-treated"
   | "swath-is-spacing"

@@ -34,7 +34,7 @@ export interface AnswerCheck {
   readonly mistakes: readonly ShownMistake[];
 }
 
-/** An answer as it comes in: a quantity, a number, or text as a pupil types it. */
+/** An answer as it comes in: a quantity, a number, or text as a student types it. */
 class AnswerField extends Field<PracticeAnswer> {
   constructor(
     private readonly unit: Unit | undefined,
@@ -76,7 +76,7 @@ class AnswerField extends Field<PracticeAnswer> {
  * unit of the question; where that makes it wrong, the other units are tried.
  *
  * @param problem - a problem from `practiceProblem` or `problemFrom`
- * @param answer - a quantity, a number, or text as a pupil types it: `"3 gal"`, `"22.5"`, `"1 1/2"`; for an order, its letters
+ * @param answer - a quantity, a number, or text as a student types it: `"3 gal"`, `"22.5"`, `"1 1/2"`; for an order, its letters
  * @param options - see {@link AnswerOptions}
  * @returns the verdict in code and in words
  * @throws SprayMathError `missing`, `unreadable`, `incomplete`, `ambiguous-number`, `unknown-unit` or `not-finite` for an answer that can't be
@@ -211,7 +211,7 @@ function isRounding({ value, right }: Typed, round: (value: number) => number): 
   });
 }
 
-/** Whether a bare number is the right answer in another unit that a pupil could have had in mind. */
+/** Whether a bare number is the right answer in another unit that a student could have had in mind. */
 function isInAnotherUnit(value: number, right: number, unit: Unit, { sizes, tolerance }: Key): boolean {
   const { volume, smallVolume, label, area, landArea, lawn, mass, smallMass } = sizes;
   return [volume, smallVolume, label, area, landArea, lawn, mass, smallMass].some(

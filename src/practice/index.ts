@@ -1,6 +1,14 @@
 export { type AnswerCheck, type AnswerVerdict, checkAnswer } from "./check-answer.js";
 export type { MistakeCode, MistakeWords } from "./mistakes.js";
-export type { AnswerOptions, PracticeOptions, PracticeSheetOptions, ProblemOptions } from "./options.js";
+export type {
+  AnswerOptions,
+  ExampleOptions,
+  PracticeOptions,
+  PracticeSetOptions,
+  PracticeSetsOptions,
+  PracticeSheetOptions,
+  ProblemOptions,
+} from "./options.js";
 export {
   type PracticeMistake,
   type PracticeProblem,
@@ -9,6 +17,7 @@ export {
   problemFrom,
   type ShownMistake,
 } from "./problem.js";
+export { type PracticeSet, practiceSet, practiceSets } from "./sets.js";
 export { practiceSheet } from "./sheet.js";
 export type { TopicWords } from "./topic-words.js";
 export type { PracticeTopic } from "./topics/all.js";
@@ -19,3 +28,4 @@ export {
   type PracticeMessages,
   type PracticeText,
 } from "./words.js";
+export { workedExample } from "./worked-example.js";

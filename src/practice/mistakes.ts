@@ -11,6 +11,7 @@ export interface MistakeWords {
 /** Which mistake a wrong answer shows. */
 export type MistakeCode =
   | "sides-added"
+  | "base-and-height-added"
   | "perimeter-taken"
   | "halved"
   | "not-halved"
@@ -25,6 +26,7 @@ export type MistakeCode =
   | "other-land-unit"
   | "land-unit-from-other"
   | "inverted"
+  | "rate-inverted"
   | "multiplied"
   | "divided-by-area"
   | "small-unit-as-large"
@@ -66,6 +68,7 @@ export type MistakeCode =
   | "one-row-only"
   | "length-and-spacing"
   | "percent-as-part"
+  | "final-percent-only"
   | "per-mille"
   | "one-unit-only"
   | "parts-of-water"
@@ -75,6 +78,57 @@ export type MistakeCode =
   | "full-tank-dose"
   | "all-in-last-load"
   | "equal-loads"
+  | "per-second-left"
+  | "speed-factor-inverted"
+  | "per-minute-left"
+  | "other-speed-unit"
+  | "land-for-lawn"
+  | "lawn-size-left-out"
+  | "unscaled-lawn"
+  | "lawn-ten-times"
+  | "small-mass-for-large"
+  | "pounds-as-kilograms"
+  | "mass-unit-left"
+  | "pound-of-12"
+  | "weighed-by-water"
+  | "one-spot-only"
+  | "added-on-top"
+  | "mix-for-product"
+  | "reserve-without-product"
+  | "product-for-reserve-only"
+  | "reserve-subtracted"
+  | "applied-ignored"
+  | "limit-passed"
+  | "limit-unrounded"
+  | "one-application-subtracted"
+  | "rate-left-for-count"
+  | "catch-unscaled"
+  | "times-upside-down"
+  | "catch-per-minute"
+  | "reading-divided"
+  | "reading-multiplied"
+  | "boom-on-one-width"
+  | "one-nozzle-for-boom"
+  | "nozzles-counted-twice"
+  | "nozzles-squared"
+  | "difference-as-percent"
+  | "off-itself"
+  | "off-the-others"
+  | "share-of-average"
+  | "spread-taken"
+  | "off-the-lowest"
+  | "part-not-percent"
+  | "ratio-ignored"
+  | "per-hundred-left-out"
+  | "one-unit-of-stock"
+  | "ratio-inverted"
+  | "rate-per-unit-of-stock"
+  | "order-as-listed"
+  | "order-reversed"
+  | "adjuvant-first"
+  | "liquids-before-powders"
+  | "conditioner-last"
+  | "powders-swapped"
   | "other-kind-of-unit";
 
 const words = (what: string, see: string, mend: string): MistakeWords => ({ what, see, mend });
@@ -86,6 +140,11 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "A sum of lengths is a length. An area is measured in squares.",
     "Multiply the two sides.",
   ),
+  "base-and-height-added": words(
+    "Base and height were added instead of multiplied.",
+    "A sum of lengths is a length. An area is measured in squares.",
+    "Multiply base by height and divide by 2.",
+  ),
   "perimeter-taken": words(
     "This is the distance around the plot, not its area.",
     "Walking around a plot covers no ground inside it.",
@@ -94,7 +153,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   halved: words(
     "The area was cut in half, as for a triangle.",
     "Sketch the plot. All of the rectangle belongs to it.",
-    "Leave the half out: a rectangle is length times width.",
+    "Do not divide by 2: a rectangle is length times width.",
   ),
   "not-halved": words(
     "The half was forgotten: this is the rectangle around the triangle.",
@@ -128,23 +187,23 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "land-unit-left": words(
     "The area was left in {area.unit}.",
-    "The number is about {perLand} times off.",
-    "There are {perLand} {area.unit} in 1 {land.unit}. Change the unit.",
+    "The number is {perLand} times too large or too small.",
+    "There are {perLand} {area.unit} in {oneLand}. Change the unit.",
   ),
   "wrong-land-factor": words(
     "The wrong number was used to change {area.unit} to {land.unit}.",
     "Check the plot against one you know.",
-    "There are {perLand} {area.unit} in 1 {land.unit}.",
+    "There are {perLand} {area.unit} in {oneLand}.",
   ),
   "land-factor-inverted": words(
     "The factor between {area.unit} and {land.unit} was used the wrong way around.",
-    "1 {land.unit} is a lot of land, so a plot has few of them.",
+    "{oneLand} is a lot of land, so a plot is only a part of that, or a few times as much.",
     "Divide {area.unit} by {perLand} to get {land.unit}.",
   ),
   "other-land-unit": words(
-    "The result is per {otherLand.unit}, or in {otherLand.unit}, not {land.unit}.",
-    "Acres and hectares differ by about 2.5 times.",
-    "Use {perLand} {area.unit} for 1 {land.unit}.",
+    "The result is per {oneOtherLand.unit}, or in {otherLand.unit}, not {land.unit}.",
+    "Acres and hectares differ by about {landApart} times.",
+    "Use {perLand} {area.unit} for {oneLand}.",
   ),
   "land-unit-from-other": words(
     "The area in {area.unit} was divided by the number that belongs to another unit of land.",
@@ -152,9 +211,14 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Divide {area.unit} by {perLand} to get {land.unit}.",
   ),
   inverted: words(
+    "Multiplied and divided the wrong way around.",
+    "The number is far from an estimate in round numbers.",
+    "Estimate first.",
+  ),
+  "rate-inverted": words(
     "The fraction was turned upside down.",
     "Write the units next to the numbers. They come out upside down too.",
-    "Put what is asked for on top, and divide by what it is per.",
+    "Put the volume on top and the area below.",
   ),
   multiplied: words(
     "The amount was multiplied by the area instead of divided by it.",
@@ -173,7 +237,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "volume-factor-inverted": words(
     "The amount in {small.unit} was multiplied by {perVolume} instead of divided.",
-    "The number got larger, but 1 {volume.unit} is more than 1 {small.unit}: it must get smaller.",
+    "The number got larger, but {oneVolume} is more than {oneSmall}: it must get smaller.",
     "Divide by {perVolume} to change {small.unit} to {volume.unit}.",
   ),
   "volume-unit-left": words(
@@ -184,37 +248,37 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "label-unit-left": words(
     "The amount was left in the unit of the label.",
     "The question asks for {small.unit}.",
-    "Multiply by {perLabel}: 1 {label.unit} is {perLabel} {small.unit}.",
+    "Multiply by {perLabel}: {oneLabel} is {perLabel} {small.unit}.",
   ),
   "other-gallon": words(
     "The factor belongs to the other gallon.",
     "US and imperial gallons differ by about a fifth.",
-    "Use {perVolume} {small.unit} for 1 {volume.unit}.",
+    "Use {perVolume} {small.unit} for {oneVolume}.",
   ),
   "pint-for-gallon": words(
     "A gallon was taken to be as small as a pint.",
     "The amount is 8 times too small.",
-    "Use {perVolume} {small.unit} for 1 {volume.unit}.",
+    "Use {perVolume} {small.unit} for {oneVolume}.",
   ),
   "pint-of-8": words(
-    "A pint was taken as 8 {small.unit}. That is a cup.",
-    "The amount is too small.",
-    "Use {perLabel} {small.unit} for 1 {label.unit}.",
+    "A pint was taken as 8 {small.unit}.",
+    "8 US fl oz are a US cup, not a pint.",
+    "Use {perLabel} {small.unit} for {oneLabel}.",
   ),
   "pint-of-other-system": words(
     "The pint of the other system was used: a US pint has 16 fluid ounces, an imperial pint 20.",
     "Pints and fluid ounces must be of one system.",
-    "Use {perLabel} {small.unit} for 1 {label.unit}.",
+    "Use {perLabel} {small.unit} for {oneLabel}.",
   ),
   "pint-of-32": words(
-    "A pint was taken as 32 {small.unit}. That is a US quart.",
-    "The amount is too large, and over the label rate.",
-    "Use {perLabel} {small.unit} for 1 {label.unit}.",
+    "A pint was taken as 32 {small.unit}.",
+    "32 US fl oz are a US quart, not a pint.",
+    "Use {perLabel} {small.unit} for {oneLabel}.",
   ),
   "liter-of-100": words(
     "A liter was taken as 100 mL.",
     "The amount is 10 times too small.",
-    "Use 1,000 mL for 1 L.",
+    "Use {perLabel} {small.unit} for {oneLabel}.",
   ),
   "width-in-small-unit": words(
     "The width was not converted ({width.unit} to {length.unit}).",
@@ -238,7 +302,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "speed-in-other-unit": words(
     "The speed in {speed.unit} was used as if it were {length.unit} per second.",
-    "Walking pace is about 3 mph: 4.4 feet (1.3 meters) per second.",
+    "Walking pace is about {walking}: {walkingPerSecond} {length.unit} per second.",
     "Change the speed to {length.unit} per second first.",
   ),
   "rounded-down": words(
@@ -248,7 +312,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "loads-unrounded": words(
     "The number of loads was not rounded.",
-    "Nobody drives a part of a load: count what you have to mix.",
+    "A part load is also a load: you fill the tank once more.",
     "Round up to a whole number.",
   ),
   "ground-for-area": words(
@@ -267,39 +331,39 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Divide the total mix by what the tank is filled to, and round up.",
   ),
   "unscaled-product": words(
-    "This is the product for 1 {land.unit}, whatever is really covered.",
-    "Check what the tank or the plot covers: it is not 1 {land.unit}.",
+    "This is the product for {oneLand}, whatever is really covered.",
+    "Check what the tank or the plot covers: it is not {oneLand}.",
     "Multiply the label rate by the area that is covered.",
   ),
   "rate-per-volume": words(
-    "The rate per {land.unit} was used as a rate per {volume.unit} of mix.",
+    "The rate per {oneLand.unit} was used as a rate per {oneVolume.unit} of mix.",
     "The mix would be far too strong.",
     "Find what area the tank covers first: tank divided by output rate.",
   ),
   "per-lawn-for-land": words(
-    "The rate per {land.unit} was used as a rate per {lawn.unit}.",
+    "The rate per {oneLand.unit} was used as a rate per {lawn.unit}.",
     "The dose is far over the label.",
     "Read what the label rate is per, and use that area.",
   ),
   "rate-per-other-land": words(
-    "The rate was used as if it were per {otherLand.unit}.",
-    "Acres and hectares differ by about 2.5 times.",
-    "Use {perLand} {area.unit} for 1 {land.unit}.",
+    "The rate was used as if it were per {oneOtherLand.unit}.",
+    "Acres and hectares differ by about {landApart} times.",
+    "The label rate is per {oneLand.unit}. Keep it per {oneLand.unit}.",
   ),
   "weighed-as-volume": words(
-    "So many ounces (grams) were weighed out as should be measured by volume.",
+    "The number of fluid ounces (mL) was weighed out as ounces (grams).",
     "A scale shows weight. The rate is a volume.",
     "Measure a liquid in a jug or a spoon, not on a scale.",
   ),
   "weighed-as-water": words(
     "The product was weighed out as if it were as heavy as water.",
-    "The product is heavier than water: {water} is the weight of water.",
+    "Water weighs {water}. This product weighs something else.",
     "Measure a liquid by volume.",
   ),
   "weight-for-volume": words(
     "This is what the product weighs, not its volume.",
     "The question asks for a volume. What the product weighs is not needed.",
-    "Leave the weight out.",
+    "Do not use the weight.",
   ),
   "rounded-early": words(
     "A step in between was rounded, and the rest of the sum carried the error on.",
@@ -343,7 +407,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "one-row-too-few": words(
     "The gaps between the rows were counted instead of the rows.",
-    "Sketch the rows: there is one gap fewer.",
+    "Sketch the rows: there is one more row than gaps.",
     "Count the rows.",
   ),
   "one-row-only": words(
@@ -361,20 +425,25 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "The amount is 100 times too large.",
     "1% is 1 part in 100: divide by 100.",
   ),
+  "final-percent-only": words(
+    "The amount was multiplied by the final percent and not divided by the strength.",
+    "The number is far from an estimate in round numbers.",
+    "Divide the final percent by the percent of the concentrate.",
+  ),
   "per-mille": words(
-    "The percent was divided by 1,000.",
+    "The percent was divided by {thousand}.",
     "The amount is 10 times too small.",
     "1% is 1 part in 100: divide by 100.",
   ),
   "one-unit-only": words(
-    "This is the amount for 1 {volume.unit} of mix only.",
-    "The tank holds more than 1 {volume.unit}.",
+    "This is the amount for {oneVolume} of mix only.",
+    "The tank holds more than {oneVolume}.",
     "Multiply by what the tank is filled to.",
   ),
   "parts-of-water": words(
     "The strength was taken as parts to the water instead of parts of the whole mix.",
-    "Add what you take and the water: it comes to more than you need.",
-    "Take the parts of the finished mix.",
+    "The mix would be too weak.",
+    "Divide by the strength of the concentrate. It counts the whole mix, water included.",
   ),
   "took-the-water": words(
     "This is the water that is added.",
@@ -405,6 +474,257 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "The product was split evenly over the loads.",
     "The loads are not equal: the last one is what is left.",
     "Take the full tanks off first, then work out the last load.",
+  ),
+  "per-second-left": words(
+    "The speed was left in {length.unit} per second.",
+    "The question asks for {speed.unit}.",
+    "Change the unit: {oneSpeed} is about {perSecond} {length.unit} per second.",
+  ),
+  "speed-factor-inverted": words(
+    "The factor between the two units of speed was used upside down.",
+    "Compare it with walking pace, about {walking}.",
+    "{oneSpeed} is about {perSecond} {length.unit} per second.",
+  ),
+  "per-minute-left": words(
+    "The speed was left in {length.unit} per minute.",
+    "Nobody sprays at such a speed.",
+    "{oneSpeed} is about {perMinute} {length.unit} per minute.",
+  ),
+  "other-speed-unit": words(
+    "The speed is in the other system's unit.",
+    "1 mile is about {mile}.",
+    "Read in the question what unit is asked for.",
+  ),
+  "land-for-lawn": words(
+    "The rate per {lawn.unit} was used as a rate per {oneLand.unit}.",
+    "The dose is far too small.",
+    "Read what the label rate is per, and use that area.",
+  ),
+  "lawn-size-left-out": words(
+    "The rate was used as if it were per {oneArea}.",
+    "The dose is far over the label.",
+    "Divide the area by what the rate is per: {lawn.unit}.",
+  ),
+  "unscaled-lawn": words(
+    "This is the amount for {lawn.unit}, whatever the plot is.",
+    "Compare the plot with {lawn.unit}.",
+    "Divide the area by {lawn.unit}, and multiply by the rate.",
+  ),
+  "lawn-ten-times": words(
+    "The rate was used for an area ten times too small.",
+    "The dose is 10 times over the label.",
+    "The rate is per {lawn.unit}.",
+  ),
+  "small-mass-for-large": words(
+    "The amount was changed to the smaller unit of weight.",
+    "The question asks for the unit of the label.",
+    "Leave the unit as the label has it.",
+  ),
+  "pounds-as-kilograms": words(
+    "The amount is in kilograms, not pounds.",
+    "1 lb is about {pound}.",
+    "Read in the question what unit is asked for.",
+  ),
+  "mass-unit-left": words(
+    "The amount was left in the unit of the label.",
+    "The question asks for the smaller unit of weight.",
+    "{oneMass} is {perMass} {smallMass.unit}.",
+  ),
+  "pound-of-12": words("A pound was taken as 12 ounces.", "The amount is too small.", "1 lb is 16 oz."),
+  "weighed-by-water": words(
+    "The weight was changed to fluid ounces, as if the product were water.",
+    "A powder is not as heavy as water, and the question asks for a weight.",
+    "Weigh a dry product on a scale.",
+  ),
+  "one-spot-only": words(
+    "This is the product for one spot only.",
+    "There is more than one spot.",
+    "Multiply by the number of spots.",
+  ),
+  "added-on-top": words(
+    "The percentage was taken of the mix with the product on top.",
+    "The amount comes out over the label.",
+    "Take the percentage of the finished mix.",
+  ),
+  "mix-for-product": words(
+    "This is the mix, not the product in it.",
+    "The question asks for product.",
+    "Multiply by the rate of product.",
+  ),
+  "reserve-without-product": words(
+    "The extra water got no product.",
+    "The whole mix would be too weak.",
+    "Work out the product for all of the mix, the extra too.",
+  ),
+  "product-for-reserve-only": words(
+    "This is the product for the extra mix only.",
+    "The plot needs product too.",
+    "Work out the product for all of the mix.",
+  ),
+  "reserve-subtracted": words(
+    "The extra was subtracted instead of added.",
+    "The mix would not reach to the end of the plot.",
+    "Add the extra to what the plot takes.",
+  ),
+  "applied-ignored": words(
+    "What was applied already was left out.",
+    "Add up the season: it would go over the limit.",
+    "Subtract what was applied from the limit first.",
+  ),
+  "limit-passed": words(
+    "The last application was rounded up: that is over the season's limit.",
+    "Add up the season: it goes over the limit.",
+    "Round down.",
+  ),
+  "limit-unrounded": words(
+    "The number of applications was not rounded.",
+    "There are no parts of an application at this rate.",
+    "Round down to a whole number.",
+  ),
+  "one-application-subtracted": words(
+    "Only one application was subtracted.",
+    "Count in the record how many there were.",
+    "Multiply the rate by the number of applications, and subtract that.",
+  ),
+  "rate-left-for-count": words(
+    "This is how much may still be applied, not how many times.",
+    "The question asks for a number of applications.",
+    "Divide by the rate, and round down.",
+  ),
+  "catch-unscaled": words(
+    "The catch was read as it was, but it took another time than the strip.",
+    "Compare the two times.",
+    "Multiply the catch by the time for the strip, and divide by the time of the catch.",
+  ),
+  "times-upside-down": words(
+    "The two times were used the wrong way around.",
+    "A longer walk over the strip must give a higher rate.",
+    "Multiply by the time for the strip, and divide by the time of the catch.",
+  ),
+  "catch-per-minute": words(
+    "The catch of a whole minute was used.",
+    "The strip does not take a minute.",
+    "Use the catch for the time that the strip takes.",
+  ),
+  "reading-divided": words(
+    "The catch was divided by {perVolume}.",
+    "The strip is as long as it is so that nothing has to be converted.",
+    "Read the catch as the rate.",
+  ),
+  "reading-multiplied": words(
+    "The catch was multiplied by {perVolume}.",
+    "The strip is as long as it is so that nothing has to be converted.",
+    "Read the catch as the rate.",
+  ),
+  "boom-on-one-width": words(
+    "The catch of all nozzles was used with the width of one.",
+    "All nozzles together cover the whole boom.",
+    "Divide by the number of nozzles, or use the width of the boom.",
+  ),
+  "one-nozzle-for-boom": words(
+    "The catch of one nozzle was used with the width of the boom.",
+    "One nozzle covers only its own width.",
+    "Use the total of all nozzles, or the width of one.",
+  ),
+  "nozzles-counted-twice": words(
+    "The catch was divided by the number of nozzles twice.",
+    "The rate is too low for a boom of such nozzles.",
+    "The average catch belongs to the width of one nozzle.",
+  ),
+  "nozzles-squared": words(
+    "The catch was multiplied by the number of nozzles twice.",
+    "The rate is far too high.",
+    "Count each nozzle once.",
+  ),
+  "difference-as-percent": words(
+    "The difference was read as a percentage.",
+    "The same difference is more of a small catch than of a large one.",
+    "Divide the difference by the average, and multiply by 100.",
+  ),
+  "off-itself": words(
+    "The difference was divided by the nozzle's own catch.",
+    "The question asks for a percentage of the average.",
+    "Divide the difference by the average.",
+  ),
+  "off-the-others": words(
+    "The nozzle was compared with the average of the others.",
+    "The average of the question is that of all nozzles.",
+    "Take the average of all nozzles.",
+  ),
+  "share-of-average": words(
+    "This is the catch in percent of the average, not how far off it is.",
+    "A nozzle that is right would be 100% off.",
+    "Subtract the average first.",
+  ),
+  "spread-taken": words(
+    "This is the difference between the highest and the lowest nozzle.",
+    "The question asks how far one nozzle is off the average.",
+    "Subtract the average, not the other end.",
+  ),
+  "off-the-lowest": words(
+    "The highest nozzle was compared with the lowest one.",
+    "The question asks for a percentage of the average.",
+    "Compare with the average.",
+  ),
+  "part-not-percent": words(
+    "This is a part of one, not a percentage.",
+    "The number is 100 times too small.",
+    "Multiply by 100.",
+  ),
+  "ratio-ignored": words(
+    "The ratio of the injector was left out.",
+    "The plants would get far too little.",
+    "Multiply the stock by the ratio to get the solution it makes.",
+  ),
+  "per-hundred-left-out": words(
+    "The rate per 100 {volume.unit} was used as a rate per {oneVolume}.",
+    "The dose is 100 times over the label.",
+    "Divide the solution by 100 first.",
+  ),
+  "one-unit-of-stock": words(
+    "This is the product for {oneVolume} of stock.",
+    "More or less stock than that is made.",
+    "Multiply by the stock that is made.",
+  ),
+  "ratio-inverted": words(
+    "The ratio was used upside down.",
+    "The stock must be stronger than the solution.",
+    "Multiply by the ratio.",
+  ),
+  "rate-per-unit-of-stock": words(
+    "The rate per 100 {volume.unit} of solution was used as a rate per {oneVolume} of stock.",
+    "That is right for an injector of 1:100 only.",
+    "Work out how much solution the stock makes.",
+  ),
+  "order-as-listed": words(
+    "The products were added as they were listed.",
+    "The list is in no order.",
+    "Conditioner first, then powders and granules, suspensions, emulsions, and adjuvants last.",
+  ),
+  "order-reversed": words(
+    "The order was turned around.",
+    "What dissolves easily keeps powders from getting wet.",
+    "Conditioner first, then powders and granules, suspensions, emulsions, and adjuvants last.",
+  ),
+  "adjuvant-first": words(
+    "The adjuvant went in first.",
+    "It foams, and powders then clump.",
+    "Adjuvants go in after the products.",
+  ),
+  "liquids-before-powders": words(
+    "The emulsifiable concentrate went in before the powders and suspensions.",
+    "Powders in an oily mix clump.",
+    "Powders first, then suspensions, then emulsions.",
+  ),
+  "conditioner-last": words(
+    "The water conditioner went in last.",
+    "The products are in the water before it can act.",
+    "The conditioner goes in first, before the products.",
+  ),
+  "powders-swapped": words(
+    "The granules went in before the wettable powder.",
+    "A powder needs the most time to get wet.",
+    "Wettable powder first, then water-dispersible granules.",
   ),
   "other-kind-of-unit": words(
     "The unit measures something else.",

@@ -2,7 +2,7 @@ import { type Check, Field } from "../units/check.js";
 import { choice, count, list, type ObjectField, optional } from "../units/fields.js";
 import { figure, made, table, written } from "../units/made.js";
 import { WORKING_LINE } from "../worksheet/lines/working-line.js";
-import { ENGLISH_MISTAKES, type MistakeCode } from "./mistakes.js";
+import type { MistakeCode } from "./mistakes.js";
 import { type PracticeMistake, type PracticeProblem, TOPIC } from "./problem.js";
 import { MOST_SEED } from "./random.js";
 import type { GivenFigure, PracticeAnswer } from "./topics/topic.js";
@@ -33,12 +33,14 @@ class GivenFigureField extends Field<GivenFigure> {
 
 /** A problem that comes in again, from the library or from a file. */
 export const PROBLEM: ObjectField<PracticeProblem> = /* @__PURE__ */ (() => {
-  const mistake = choice("", Object.keys(ENGLISH_MISTAKES) as MistakeCode[]);
+  // A name that nothing goes by: a message with all of them would be too long to read.
+  const mistake = written() as Field<string> as Field<MistakeCode>;
   return made<PracticeProblem>({
     topic: TOPIC,
     difficulty: choice("", [1, 2, 3]),
     seed: optional(count("", 0, MOST_SEED)),
     units: choice("", ["us", "metric", "imperial"]),
+    wording: choice("", [1, 2, 3, 4]),
     problem: written(),
     given: table(new GivenFigureField("")),
     answer: new AnswerFigureField(""),

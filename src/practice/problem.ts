@@ -1,17 +1,18 @@
 import type { Figures } from "../errors.js";
-import { frozen } from "../frozen.js";
 import { checked } from "../units/check.js";
+import { convertValue } from "../units/convert.js";
 import { intl } from "../units/engine.js";
 import { type ChoiceField, choice, count } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import { firstSystem, systemOf } from "../units/systems.js";
-import type { Quantity, UnitSystem } from "../units/types.js";
+import type { Quantity, Unit, UnitSystem } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 import { type Writer, writerFor } from "../worksheet/words/writer.js";
 import type { MistakeCode, MistakeWords } from "./mistakes.js";
 import { PRACTICE_OPTIONS, PROBLEM_OPTIONS, type PracticeOptions, type ProblemOptions } from "./options.js";
 import { drawFrom, MOST_SEED } from "./random.js";
-import { type PracticeTopic, TOPICS } from "./topics/all.js";
+import { PRACTICE_TOPICS, type PracticeTopic, TOPICS } from "./topics/all.js";
+import { letterOf, type MixingKind } from "./topics/mixing-order.js";
 import { type Sizes, sizesIn } from "./topics/sizes.js";
 import {
   type Difficulty,
@@ -48,6 +49,8 @@ export interface PracticeProblem {
   readonly units: UnitSystem;
   /** The seed that it was made from; none for figures of one's own. */
   readonly seed?: number | undefined;
+  /** Which of the topic's four wordings it has, from 1. */
+  readonly wording: number;
   /** The problem in words. */
   readonly problem: string;
   /** What the problem gives, by name. */
@@ -61,16 +64,14 @@ export interface PracticeProblem {
 }
 
 /** The topics of practice problems, from easy to hard. */
-export const practiceTopics: readonly PracticeTopic[] = /* @__PURE__ */ frozen(
-  /* @__PURE__ */ Object.keys(TOPICS) as PracticeTopic[],
-);
+export const practiceTopics: readonly PracticeTopic[] = PRACTICE_TOPICS;
 
 /**
  * A practice problem for a class: a realistic job in round figures, the answer, its working, and the common wrong answers
  * with the mistake that each shows.
  *
  * The same topic, seed and options give the same problem on every machine. Sizes, rates and speeds are drawn from what
- * small farms and their sprayers have (common practice, no source). The answer ends after three figures at most. Mistakes
+ * small farms and their sprayers have (common practice, no source). The answer has at most three figures. Mistakes
  * that lead to the same answer within 2% are one. Random numbers: the "minimal standard" generator of S. K. Park
  * and K. W. Miller, Communications of the ACM 31 (10), 1988.
  *
@@ -201,12 +202,14 @@ function problemOf(
 ): PracticeProblem {
   const topic = TOPICS[name];
   const { messages, fill, unit } = writer;
-  const asked = topic.unit === undefined ? "" : unit(topic.unit(sizes));
-  const figures = { ...figuresIn(given, writer), unit: asked, farm };
+  const asked = topic.unit?.(sizes);
+  const answerUnit = asked === undefined ? {} : { unit: unit(asked), one: { value: 1, unit: asked } };
+  const figures: Figures = { ...figuresIn(given, writer), ...answerUnit, farm };
   return {
     topic: name,
     difficulty: topic.difficulty,
     units: sizes.system,
+    wording,
     problem: fill(messages.topics[name].problems[wording - 1] as string, figures),
     given,
     answer: inAnswerUnit(topic, topic.answer(given, sizes), sizes),
@@ -219,10 +222,11 @@ function problemOf(
   };
 }
 
-/** What a problem gives as it is filled into its words: several figures as one text. */
+/** What a problem gives as it is filled into its words: several amounts as one text, products with a letter each. */
 function figuresIn(given: Given, { short, messages }: Writer<PracticeMessages>): Figures {
   const list = new (intl("ListFormat"))(messages.language, { type: "conjunction" });
-  const written = (one: Quantity | string): string => (typeof one === "string" ? one : short(one));
+  const written = (one: Quantity | string, at: number): string =>
+    typeof one === "string" ? `(${letterOf(at)}) ${messages.kinds[one as MixingKind]}` : short(one);
   const figure = (one: GivenFigure): Figures[string] =>
     Array.isArray(one) ? list.format(one.map(written)) : (one as Quantity | number);
   return Object.fromEntries(Object.entries(given).map(([name, one]) => [name, figure(one)]));
@@ -235,13 +239,16 @@ export function shownMistake(
   { messages, fill }: Writer<PracticeMessages>,
 ): ShownMistake {
   const { what, see, mend } = messages.mistakes[mistake];
-  const { perVolume, perLabel, perLand, perLength, water, ...units } = sizes;
-  const figures = {
-    perVolume,
-    perLabel,
-    perLand,
-    perLength,
-    water: { value: water, unit: units.density },
+  const figures = figuresOf(sizes);
+  return { mistake, what: fill(what, figures), see: fill(see, figures), mend: fill(mend, figures) };
+}
+
+/** The figures that a mistake's words may have places for. */
+function figuresOf(sizes: Sizes): Figures {
+  const { perVolume, perLabel, perLand, perLength, perMass, ...units } = sizes;
+  const { length, speed, walking } = units;
+  const perSecond = convertValue(1, speed, `${length}/s` as Unit);
+  const named = {
     small: units.smallVolume,
     volume: units.volume,
     label: units.label,
@@ -249,9 +256,33 @@ export function shownMistake(
     otherLand: units.otherLand,
     lawn: units.lawn,
     area: units.area,
-    length: units.length,
+    length,
     width: units.width,
-    speed: units.speed,
+    speed,
+    mass: units.mass,
+    smallMass: units.smallMass,
   };
-  return { mistake, what: fill(what, figures), see: fill(see, figures), mend: fill(mend, figures) };
+  return {
+    perVolume,
+    perLabel,
+    perLand,
+    perLength,
+    perMass,
+    perSecond,
+    perMinute: perSecond * 60,
+    thousand: 1000,
+    water: { value: units.water, unit: units.density },
+    walking: { value: walking, unit: speed },
+    walkingPerSecond: inTwoFigures(walking * perSecond),
+    landApart: inTwoFigures(convertValue(1, "ha", "ac")),
+    mile: { value: inTwoFigures(convertValue(1, "mi", "km")), unit: "km" },
+    pound: { value: inTwoFigures(convertValue(1, "lb", "kg")), unit: "kg" },
+    ...named,
+    // "1 acre" and "per acre", in languages whose units have plurals.
+    ...Object.fromEntries(Object.entries(named).map(([name, unit]) => [ofOne(name), { value: 1, unit }])),
+  };
 }
+
+const ofOne = (name: string): string => `one${name.charAt(0).toUpperCase()}${name.slice(1)}`;
+
+const inTwoFigures = (value: number): number => Number(value.toPrecision(2));

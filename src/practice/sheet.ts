@@ -1,22 +1,26 @@
-import { checked } from "../units/check.js";
+import { checked, type Field } from "../units/check.js";
 import { list } from "../units/fields.js";
 import { writtenLines } from "../worksheet/lines/written-line.js";
 import { facts, heading, sourcesList, text, working } from "../worksheet/render/page.js";
-import type { SheetBlock, SheetOfBlocks } from "../worksheet/render/sheets.js";
-import { writerFor } from "../worksheet/words/writer.js";
+import type { GroupBlock, SheetBlock, SheetOfBlocks } from "../worksheet/render/sheets.js";
+import { type Writer, writerFor } from "../worksheet/words/writer.js";
 import { PRACTICE_SHEET_OPTIONS, type PracticeSheetOptions } from "./options.js";
 import type { PracticeProblem } from "./problem.js";
+import { drawingOf } from "./problem-drawing.js";
 import { PROBLEM } from "./problem-field.js";
+import { PRACTICE_TOPICS } from "./topics/all.js";
 import type { PracticeAnswer } from "./topics/topic.js";
-import { ENGLISH_PRACTICE_WORDS } from "./words.js";
+import { ENGLISH_PRACTICE_WORDS, type PracticeMessages } from "./words.js";
 
-const PROBLEMS = /* @__PURE__ */ list("", PROBLEM);
+const PROBLEMS: Field<readonly PracticeProblem[]> = /* @__PURE__ */ list("", PROBLEM);
+
+type Part = GroupBlock["blocks"][number];
 
 /**
- * Writes practice problems on one sheet: for students the problems alone, for the teacher with answer, working and the
- * common wrong answers.
+ * Writes practice problems on one sheet, from easy to hard. A student's sheet has the problems alone. A teacher's key has answers
+ * and common wrong answers, a long one the working as well.
  *
- * @param problems - problems from `practiceProblem`, made with the same locale and words
+ * @param problems - problems from `practiceProblem`, `problemFrom` or a set, made with the same locale and words
  * @param options - see {@link PracticeSheetOptions}
  * @returns the parts of the sheet in order, as data; `renderText`, `renderMarkdown`, `renderHtml` and `renderLatex` lay them out
  * @throws SprayMathError `missing`, `not-a-quantity`, `unknown-choice` or `unknown-field` for what are no problems, `too-few` for none, `out-of-range`,
@@ -24,13 +28,14 @@ const PROBLEMS = /* @__PURE__ */ list("", PROBLEM);
  *
  * @example
  * ```ts
- * import { practiceProblem, practiceSheet } from "swath-to-spoon/practice";
+ * import { practiceSet, practiceSheet } from "swath-to-spoon/practice";
  * import { renderText } from "swath-to-spoon/worksheet";
  *
- * const problems = [practiceProblem("band", 1), practiceProblem("dilution", 1)];
- * const sheet = practiceSheet(problems, { answers: true });
- * console.log(sheet.blocks[0]); // { kind: 'heading', level: 2, text: 'Problem 1' }
- * console.log(renderText(sheet).split("\n")[0]); // Practice problems
+ * const { set, problems } = practiceSet(7, { topics: ["band", "dilution"] });
+ * const sheet = practiceSheet(problems, { set, className: "Pesticide safety, evening class", workLines: 6 });
+ * const key = practiceSheet(problems, { set, key: "long" });
+ * console.log(renderText(sheet).split("\n")[0]); // Practice problems, set A-7
+ * console.log(key.title); // Practice problems, set A-7: key
  * ```
  */
 export function practiceSheet(
@@ -38,35 +43,87 @@ export function practiceSheet(
   options: PracticeSheetOptions = {},
 ): SheetOfBlocks {
   const all = checked(problems, PROBLEMS, "problems");
-  const { answers = false, ...writing } = checked(options, PRACTICE_SHEET_OPTIONS, "options");
-  const writer = writerFor(writing, ENGLISH_PRACTICE_WORDS);
-  const { messages, short, fill } = writer;
-  const { text: words, practice } = messages;
-  const answerText = (answer: PracticeAnswer): string =>
-    typeof answer === "string" ? answer : short(answer);
-  const key = ({ answer, working: lines, mistakes }: PracticeProblem): SheetBlock[] => [
-    facts(practice.answer, words, [{ name: practice.answer, value: answerText(answer) }]),
-    heading(3, words.working),
-    ...working(writtenLines(lines, writer)),
-    heading(3, practice.mistakes),
-    facts(
-      practice.mistakes,
-      { what: practice.wrongAnswer, howMuch: practice.shows },
-      mistakes.map((one) => ({ name: answerText(one.answer), value: one.what })),
-      "table",
-    ),
-  ];
+  const {
+    className,
+    nameAndDate = true,
+    tolerancePercent = 1,
+    ...others
+  } = checked(options, PRACTICE_SHEET_OPTIONS, "options");
+  const writer = writerFor(others, ENGLISH_PRACTICE_WORDS);
+  const { messages, fill, short } = writer;
+  const { practice } = messages;
+  const isKey = others.key !== undefined;
+  const inOrder = [...all].sort(
+    (a, b) => PRACTICE_TOPICS.indexOf(a.topic) - PRACTICE_TOPICS.indexOf(b.topic),
+  );
+  const percent = short({ value: tolerancePercent, unit: "%" });
   return {
     kind: "practice",
     language: messages.language,
-    title: practice.title,
+    title: titleOf(others, writer),
     blocks: [
-      ...all.flatMap((problem, at) => [
-        heading(2, fill(practice.problem, { number: at + 1 })),
-        text(problem.problem),
-        ...(answers ? key(problem) : []),
-      ]),
-      ...sourcesList(words.sources, answers),
+      ...(className === undefined ? [] : [text(className)]),
+      ...(nameAndDate && !isKey ? [{ kind: "blanks", items: [practice.name, practice.date] } as const] : []),
+      text(fill(practice.tolerance, { percent })),
+      ...inOrder.map((problem, at) => grouped(problem, at + 1, others, writer)),
+      ...sourcesList(messages.text.sources, others.key === "long"),
     ],
   };
+}
+
+function titleOf(
+  { title, set, key }: PracticeSheetOptions,
+  { messages: { practice }, fill }: Writer<PracticeMessages>,
+): string {
+  const plain = title ?? practice.title;
+  const numbered = set === undefined ? plain : fill(practice.titleOfSet, { title: plain, set });
+  return key === undefined ? numbered : fill(practice.titleOfKey, { title: numbered });
+}
+
+/** A problem with what belongs to it, which no page breaks apart: a long key may take several pages. */
+function grouped(
+  problem: PracticeProblem,
+  number: number,
+  options: PracticeSheetOptions,
+  writer: Writer<PracticeMessages>,
+): SheetBlock {
+  const { messages, fill } = writer;
+  const { key, cards = false, workLines = 0, drawings = false } = options;
+  const blocks = [
+    heading(2, fill(messages.practice.problem, { number })),
+    text(problem.problem),
+    ...(drawings ? drawingOf(problem, writer) : []),
+    ...(key === undefined && workLines > 0 ? [{ kind: "room", lines: workLines } as const] : []),
+    ...(key === undefined ? [] : keyOf(problem, key, writer)),
+  ] as readonly Part[];
+  return { kind: "group", as: cards ? "card" : "part", blocks };
+}
+
+function keyOf(
+  { answer, working: lines, mistakes }: PracticeProblem,
+  key: "short" | "long",
+  writer: Writer<PracticeMessages>,
+): SheetBlock[] {
+  const { messages, short } = writer;
+  const { text: words, practice } = messages;
+  const written = (one: PracticeAnswer): string => (typeof one === "string" ? one : short(one));
+  const isLong = key === "long";
+  const wrong = facts(
+    practice.mistakes,
+    { what: practice.wrongAnswer, howMuch: practice.shows },
+    mistakes.map(({ answer: one, what, see, mend }) => ({
+      name: written(one),
+      value: isLong ? [what, see, mend].join(" ") : what,
+    })),
+    "table",
+  );
+  const answers = facts(practice.answer, words, [{ name: practice.answer, value: written(answer) }]);
+  if (!isLong) return [answers, wrong];
+  return [
+    answers,
+    ...(lines.length === 0 ? [] : [heading(3, words.working)]),
+    ...working(writtenLines(lines, writer)),
+    heading(3, practice.mistakes),
+    wrong,
+  ];
 }

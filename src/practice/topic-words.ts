@@ -5,7 +5,7 @@ import type { Wordings } from "./topics/topic.js";
 export interface TopicWords {
   /** What it is called. */
   readonly name: string;
-  /** Four ways to put a problem. Each figure has a place by its name, `{unit}` is the answer's unit, `{farm}` a farm. */
+  /** Four ways to put a problem. Each figure has a place by its name, `{unit}` is the answer's unit, `{one}` is 1 of it, `{farm}` a farm. */
   readonly problems: Wordings;
 }
 
@@ -15,7 +15,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "Area of a rectangle",
     problems: [
       "A vegetable field at {farm} is a rectangle, {length} long and {width} wide. What is its area ({unit})?",
-      "A sports turf at {farm} measures {length} by {width}, with square corners. What is its area ({unit})?",
+      "A sports field at {farm} measures {length} by {width}, with square corners. What is its area ({unit})?",
       "The nursery at {farm} wants to spray a rectangular block. It is {width} wide and {length} long. How large is the block ({unit})?",
       "You pace off a pasture edge at {farm}: a strip {length} long and {width} wide. What is the area of the strip ({unit})?",
     ],
@@ -38,6 +38,15 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
       "A pasture edge at {farm} lies between two parallel fences, {top} and {base} long, {height} apart. What is its area ({unit})?",
     ],
   },
+  "timed-speed": {
+    name: "Speed from a timed distance",
+    problems: [
+      "At {farm} you drive the marked {distance} in {time}. How fast do you travel ({unit})?",
+      "Two stakes in the vegetable field at {farm} are {distance} apart. With the backpack on, you walk from one to the other in {time}. What is your speed ({unit})?",
+      "On the turf at {farm} the sprayer takes {time} for {distance}. What is its speed ({unit})?",
+      "Between the vineyard rows at {farm} the tractor covers {distance} in {time}. What is the working speed ({unit})?",
+    ],
+  },
   "household-measure": {
     name: "Spoons, never over",
     problems: [
@@ -56,66 +65,165 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
       "The greenhouse sprayer at {farm} holds {fill}. The label asks for {percent} of product in the finished mix. How much product goes in ({unit})?",
     ],
   },
+  "strip-reading": {
+    name: "Rate read off the catch (1/128-acre strip)",
+    problems: [
+      "At {farm} you mark a strip so that each {caught.unit} from one nozzle over the strip means {one}. Walking it takes {walk}. One nozzle gives {caught} in {time}. What is the output rate ({unit})?",
+      "The strip in the orchard at {farm} is just long enough for {caught.unit} to read as {unit}. The sprayer drives over it in {walk}. Standing still, a nozzle gives {caught} in {time}. What is the output rate ({unit})?",
+      "On the turf at {farm} the tape is laid out for reading {caught.unit} as {unit}. You need {walk} for it. You catch {caught} from one nozzle in {time}. What is the output rate ({unit})?",
+      "In the vegetable field at {farm} you time {walk} for a strip on which the catch in {caught.unit} is the rate in {unit}. In the yard you catch {caught} in {time}. What is the output rate ({unit})?",
+    ],
+  },
+  "season-limit": {
+    name: "The season's limit",
+    problems: [
+      "The label of a product used at {farm} allows {limit} in a season. There were {done} {done:one=application;other=applications} of {rate}. How many more at this rate are allowed?",
+      "In the orchard at {farm} a product was applied {done} {done:one=time;other=times} at {rate}. The season's limit is {limit}. How many times more may it be applied at this rate?",
+      "A vineyard at {farm} may get {limit} of a product in a season. It has had {done} {done:one=spray;other=sprays} of {rate}. How many more sprays at this rate does the label allow?",
+      "The greenhouse at {farm} keeps a record: {done} {done:one=application;other=applications} so far, at {rate} each. The label's limit for the season is {limit}. How many more applications at this rate are left?",
+    ],
+  },
+  "mixing-order": {
+    name: "Mixing order",
+    problems: [
+      "At {farm} these go into one tank: {products}. The label gives no other order. In which order are they added?",
+      "For the vegetables at {farm} you mix {products}. Put the letters in the order in which the products go into the water.",
+      "The orchard sprayer at {farm} is half full of water. Still to come are {products}. Which goes in first, which next, and so on?",
+      "A helper at {farm} has set out {products}. Write the letters in the order of mixing.",
+    ],
+  },
   "strip-calibration": {
     name: "Output rate from a test strip",
     problems: [
       "On a test strip of {distance} at {farm}, sprayed {swath} wide, the sprayer used {used} of water. What is the output rate ({unit})?",
       "You calibrate a backpack sprayer for the vegetables at {farm}. You walk {distance}, spray a band {swath} wide, and need {used} of water to refill to the mark. What is the output rate ({unit})?",
       "In the vineyard at {farm} you spray a strip under the vines, {distance} long and {swath} wide. Refilling takes {used}. What is the output rate ({unit})?",
-      "On the turf at {farm} the spray covers a width of {swath}. After {distance} the sprayer is short by {used}. What is the output rate ({unit})?",
+      "On the turf at {farm} the spray covers a width of {swath}. After {distance} it takes {used} to refill the sprayer. What is the output rate ({unit})?",
     ],
   },
   "catch-calibration": {
     name: "Output rate from one nozzle",
     problems: [
       "One nozzle of the boom at {farm} gives {caught} of water in {time}. The nozzles are {width} apart, and the sprayer travels at {speed}. What is the output rate ({unit})?",
-      "You hold a jug under a nozzle at {farm} for {time} and catch {caught}. The nozzle spacing is {width} and the tractor drives {speed}. What is the output rate ({unit})?",
-      "The turf sprayer at {farm} travels at {speed}. Its nozzles are {width} apart, and each one fills {caught} in {time}. What is the output rate ({unit})?",
+      "You hold a jug under a nozzle at {farm} for {time} and catch {caught}. The nozzle spacing is {width} and the tractor travels at {speed}. What is the output rate ({unit})?",
+      "The turf sprayer at {farm} travels at {speed}. Its nozzles are {width} apart, and each one gives {caught} in {time}. What is the output rate ({unit})?",
       "In the vegetable field at {farm} each nozzle covers {width}. In {time} it gives {caught}. The working speed is {speed}. What is the output rate ({unit})?",
+    ],
+  },
+  "boom-catch": {
+    name: "Output rate from several nozzles",
+    problems: [
+      "Under a boom at {farm} the nozzles give {catches} of water in {time}. They are {width} apart, and the sprayer travels at {speed}. What is the output rate of the boom ({unit})?",
+      "You catch {catches} from the nozzles of the turf sprayer at {farm}, each for {time}. The nozzle spacing is {width} and the speed {speed}. What is the output rate ({unit})?",
+      "The vegetable sprayer at {farm} travels at {speed}. Its nozzles are {width} apart and give {catches} in {time}. What is the output rate ({unit})?",
+      "For the pasture edge at {farm} you check every nozzle of the boom. In {time} you catch {catches}. The nozzles are {width} apart, and you travel at {speed}. What is the output rate ({unit})?",
+    ],
+  },
+  "nozzle-check": {
+    name: "Nozzle check",
+    problems: [
+      "The nozzles of a boom at {farm} give {catches} in the same time. How far is the worst one off the average, in percent of the average?",
+      "You check the turf sprayer at {farm} and catch {catches}. By what percent of the average does the nozzle that is furthest off differ from it?",
+      "At {farm} the nozzles over the vegetables catch {catches} in one minute. One of them is furthest from the average. How many percent of the average is that?",
+      "The vineyard sprayer at {farm} shows {catches} at its nozzles. What is the largest deviation from the average, in percent of the average?",
     ],
   },
   "tank-loads": {
     name: "How many loads",
     problems: [
-      "Of a field of {ground} at {farm}, {area} are sprayed. The output rate is {rate}, and the tank is filled to {fill}. How many loads does the job take?",
+      "Of a field of {ground} at {farm}, {area} is sprayed. The output rate is {rate}, and the tank is filled to {fill}. How many loads does the job take?",
       "The orchard at {farm} has {ground}. Only the strips under the trees are sprayed, {area} in all. The sprayer puts out {rate}, and a load is {fill}. How many loads do you mix?",
-      "A vineyard at {farm} measures {ground}, of which {area} are treated. How many times do you fill the tank to {fill} at an output rate of {rate}?",
+      "A vineyard at {farm} measures {ground}, of which {area} is treated. How many times do you fill the tank to {fill} at an output rate of {rate}?",
       "At {farm} the thistles cover {area} of a pasture of {ground}. You spray only the thistles, at {rate}, with tank loads of {fill}. How many loads is that?",
+    ],
+  },
+  "lawn-rate": {
+    name: "Rate for a lawn",
+    problems: [
+      "A lawn at {farm} is {length} long and {width} wide. The label rate is {rate}. How much product does the lawn need ({unit})?",
+      "The sports field at {farm} measures {length} by {width}. How much product is that at {rate} ({unit})?",
+      "In the nursery at {farm} a bed of {length} by {width} is sprayed at {rate}. How much product do you measure out ({unit})?",
+      "The greenhouse floor at {farm} is {width} wide and {length} long. The label allows {rate}. How much product may you use on it ({unit})?",
+    ],
+  },
+  granules: {
+    name: "Granules",
+    problems: [
+      "Granules go on a lawn of {length} by {width} at {farm}. The label rate is {rate}. How much do you weigh out ({unit})?",
+      "The nursery bed at {farm} is {length} long and {width} wide. How many granules does it take at {rate} ({unit})?",
+      "At {farm} you spread granules on the turf around the clubhouse, {width} wide and {length} long, at {rate}. How much is needed ({unit})?",
+      "A vegetable plot of {length} by {width} at {farm} gets granules at {rate}. How much goes into the spreader ({unit})?",
+    ],
+  },
+  "dry-product": {
+    name: "Dry product",
+    problems: [
+      "On {area} of vegetables at {farm} you spray a wettable powder at {rate}. How much powder do you weigh out ({unit})?",
+      "The vineyard block at {farm} has {area} to treat. The label rate of a dry product is {rate}. How much is needed ({unit})?",
+      "An orchard at {farm} gets {rate} of a powder on {area}. How much do you put on the scale ({unit})?",
+      "In the nursery at {farm}, {area} is treated with water-dispersible granules at {rate}. How much do you weigh out ({unit})?",
     ],
   },
   "product-per-tank": {
     name: "Product in a full tank",
     problems: [
-      "The label rate is {rate}. The sprayer at {farm} puts out {carrierRate}, and its tank is filled to {fill}. The product weighs {density}. How much product goes into a full tank ({unit})?",
+      "The label rate is {rate}. The sprayer at {farm} puts out {carrierRate}, and its tank is filled to {fill}. The product weighs {density}. How much product goes into the water for a full tank ({unit})?",
       "For the vegetables at {farm} you calibrated the sprayer to {carrierRate}. The label says {rate} of a liquid that weighs {density}. How much of it goes into {fill} of mix ({unit})?",
       "An orchard sprayer at {farm} holds {fill} and puts out {carrierRate}. How much product do you pour into a full tank at a label rate of {rate}, if the product weighs {density} ({unit})?",
       "On the turf at {farm} you spray {carrierRate}. The product weighs {density}, and the label rate is {rate}. How much product does a tank of {fill} need ({unit})?",
     ],
   },
+  "spot-tank": {
+    name: "Spots, in percent",
+    problems: [
+      "In a pasture at {farm} you spray {spots} thistles, each with {each} of mix. The label calls for {percent} of product in the mix. How much product do you need ({unit})?",
+      "There are {spots} brambles along the orchard fence at {farm}. Each takes {each} of a {percent} mix. How much product goes into the spot sprayer ({unit})?",
+      "On the turf at {farm} {spots} patches get {each} of mix each. The mix has {percent} of product. How much product is that ({unit})?",
+      "The edge of the vineyard at {farm} has {spots} nettles to spot-spray. You reckon on {each} of mix for each one. The label says {percent}. How much product do you measure out ({unit})?",
+    ],
+  },
   dilution: {
     name: "Diluting a concentrate",
     problems: [
-      "A sprayer cleaner is sold at a strength of {from}. You need {volume} at {to}. How much cleaner do you make up with water ({unit})?",
+      "A sprayer cleaner is sold at a strength of {from}. You need {volume} at {to}. How much cleaner do you add to water to make it ({unit})?",
       "The greenhouse at {farm} disinfects its benches with {volume} of a {to} solution. The concentrate is {from}. How much concentrate do you need ({unit})?",
       "To clean pruning shears, the nursery at {farm} makes up {volume} of a {to} solution from a concentrate of {from}. How much concentrate goes in ({unit})?",
       "Crates at {farm} are washed in {volume} of a {to} solution. The drum says {from}. How much do you take from the drum ({unit})?",
     ],
   },
+  injector: {
+    name: "Ratio injector",
+    problems: [
+      "An injector in the greenhouse at {farm} makes {ratio} parts of solution from 1 part of stock. The label calls for {rate} in the solution. How much product goes into {stock} of stock ({unit})?",
+      "The nursery at {farm} waters through an injector set to 1:{ratio}, one part of stock in {ratio} parts of solution. The plants need {rate}. How much product do you put into {stock} of stock ({unit})?",
+      "At {farm} the injector for the strawberries takes 1 part of stock for {ratio} parts of finished solution. The solution must have {rate}. How much product goes into {stock} of stock ({unit})?",
+      "The stock tank of an injector at {farm} is filled with {stock}. Each part of it gives {ratio} parts of solution, and the label rate is {rate} of solution. How much product goes into the tank ({unit})?",
+    ],
+  },
+  reserve: {
+    name: "Mix to spare",
+    problems: [
+      "On {area} of vegetables at {farm} you spray {carrierRate}, and mix {extra}% more to spare. The label rate is {rate}. How much product goes into the whole mix ({unit})?",
+      "The orchard sprayer at {farm} puts out {carrierRate} on {area}. To be safe you mix {extra}% extra. How much product does the whole mix need at {rate} ({unit})?",
+      "A vineyard of {area} at {farm} is sprayed at {carrierRate}. You make up {extra}% more mix than that. The label says {rate}. How much product do you pour in, all together ({unit})?",
+      "On the turf at {farm}, {area} is treated with {carrierRate}. You mix {extra}% more as a reserve, as strong as the rest. How much product is that at {rate} ({unit})?",
+    ],
+  },
   band: {
     name: "Product for bands along rows",
     problems: [
-      "{rows} rows of vegetables at {farm}, each {rowLength} long and {rowSpacing} apart, are each sprayed in a {bandWidth} band. The label rate is {rate} of treated area. How much product do all the rows need ({unit})?",
+      "{rows} rows of vegetables at {farm}, each {rowLength} long and {rowSpacing} apart, are each sprayed in a band {bandWidth} wide. The label rate is {rate} of treated area. How much product do all the rows need ({unit})?",
       "An orchard at {farm} has {rows} tree rows of {rowLength}, spaced {rowSpacing}. A band of {bandWidth} is sprayed along each row. How much product is that at {rate} of treated area ({unit})?",
-      "In the vineyard at {farm} you spray a {bandWidth} band under each of {rows} rows. The rows are {rowLength} long and {rowSpacing} apart, and the label allows {rate} of treated area. How much product do you need ({unit})?",
+      "In the vineyard at {farm} you spray a band {bandWidth} wide under each of {rows} rows. The rows are {rowLength} long and {rowSpacing} apart, and the label allows {rate} of treated area. How much product do you need ({unit})?",
       "The nursery at {farm} sprays {rows} rows of young trees. Each row is {rowLength} long and gets a band of {bandWidth}. The rows are {rowSpacing} apart. The label rate is {rate} of treated area. How much product does the job take ({unit})?",
     ],
   },
   "whole-job": {
     name: "The whole job",
     problems: [
-      "{rows} rows at {farm}, each {rowLength} long and {rowSpacing} apart, are each sprayed in a {bandWidth} band. On a test strip of {distance}, in the same band, the sprayer used {used} of water. The tank is filled to {fill}: full tanks first, then a last load with the rest. The label rate is {rate} of treated area. How much product goes into the last load ({unit})?",
-      "You spray a {bandWidth} band along each of {rows} tree rows at {farm}. The rows are {rowLength} long and {rowSpacing} apart. Walking a test strip of {distance} used {used} of water in that band. You mix full tanks of {fill}, and then a last load with what is left. How much product goes into the last load at {rate} of treated area ({unit})?",
-      "The vineyard at {farm} has {rows} rows of {rowLength}, spaced {rowSpacing}. Under each one you spray a band of {bandWidth}. Over {distance} the sprayer used {used} of water. The tank takes {fill}, and the last load is smaller. The label rate is {rate} of treated area. How much product does the last load get ({unit})?",
+      "{rows} rows at {farm}, each {rowLength} long and {rowSpacing} apart, are each sprayed in a band {bandWidth} wide. On a test strip of {distance}, in the same band, the sprayer used {used} of water. The tank is filled to {fill}: full tanks first, then a last load with the rest. The label rate is {rate} of treated area. How much product goes into the last load ({unit})?",
+      "You spray a band {bandWidth} wide along each of {rows} tree rows at {farm}. The rows are {rowLength} long and {rowSpacing} apart. Walking a test strip of {distance} used {used} of water in that band. You mix full tanks of {fill}, and then a last load with what is left. How much product goes into the last load at {rate} of treated area ({unit})?",
+      "The vineyard at {farm} has {rows} rows of {rowLength}, spaced {rowSpacing}. Under each one you spray a band of {bandWidth}. On a test strip of {distance} in that band the sprayer used {used} of water. You mix full tanks of {fill}, then a last load with the rest. The label rate is {rate} of treated area. How much product does the last load get ({unit})?",
       "At {farm} you plan {rows} rows of berries, {rowLength} each, {rowSpacing} apart, with a sprayed band of {bandWidth}. Your test strip of {distance} in that band took {used} of water. You fill the tank to {fill} as often as you can, and mix the rest as a last load. The label says {rate} of treated area. How much product is for the last load ({unit})?",
     ],
   },

@@ -10,18 +10,27 @@ import { COMMON_PARTS, MessagesField, texts } from "../worksheet/words/messages-
 import { ENGLISH_MISTAKES, type MistakeCode, type MistakeWords } from "./mistakes.js";
 import { ENGLISH_TOPICS, type TopicWords } from "./topic-words.js";
 import type { PracticeTopic } from "./topics/all.js";
+import type { MixingKind } from "./topics/mixing-order.js";
 import type { Wordings } from "./topics/topic.js";
 
 /** The lines that practice problems add to those of the library: each one's id, and the symbols of its terms. */
 export interface PracticeLines {
   "practice.spoons": "amount" | "spoon";
   "practice.product": "rate" | "area";
+  "practice.spotMix": "spots" | "each";
+  "practice.seasonLeft": "limit" | "done" | "rate";
+  "practice.catchOnStrip": "caught" | "walk" | "time";
+  "practice.catchMean": "x" | "n";
+  "practice.nozzleOff": "larger" | "smaller" | "mean";
+  "practice.solution": "ratio" | "stock";
 }
 
 /** Every word of practice problems and their keys: a table for worksheets as well, with more in it. */
 export interface PracticeMessages extends Messages {
   /** The names of results and terms, by the id of the line of working. */
   readonly lines: LineTable<KnownLines & PracticeLines>;
+  /** The kinds of products in the topic on mixing order. */
+  readonly kinds: Readonly<Record<MixingKind, string>>;
   /** The topics, with four wordings each. */
   readonly topics: Readonly<Record<PracticeTopic, TopicWords>>;
   /** The mistakes. */
@@ -45,7 +54,21 @@ export type PracticeText =
   | "twoMistakes"
   | "unknownHigh"
   | "unknownLow"
-  | "tolerance";
+  | "tolerance"
+  | "titleOfSet"
+  | "titleOfKey"
+  | "name"
+  | "date"
+  | "toScale"
+  | "theProblem"
+  | "estimate"
+  | "estimateOf"
+  | "step"
+  | "unitsOnly"
+  | "cancel"
+  | "check"
+  | "checkOf"
+  | "checkOfCount";
 
 /** Practice problems in English. */
 export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
@@ -61,6 +84,42 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
         found: "product for the plot",
         terms: { rate: "product rate", area: "treated area" },
       },
+      "practice.spotMix": {
+        found: "mix for all spots",
+        terms: { spots: "number of spots", each: "mix for one spot" },
+      },
+      "practice.seasonLeft": {
+        found: "applications left",
+        terms: { limit: "season's limit", done: "applications so far", rate: "rate of one application" },
+      },
+      "practice.catchOnStrip": {
+        found: "catch in the time for the strip",
+        terms: { caught: "catch", walk: "time for the strip", time: "time of the catch" },
+      },
+      "practice.catchMean": {
+        found: "average catch",
+        terms: { x: "catch of nozzle {n}", n: "number of nozzles" },
+      },
+      "practice.nozzleOff": {
+        found: "deviation from the average",
+        terms: {
+          larger: "the larger of the worst catch and the average",
+          smaller: "the smaller of the two",
+          mean: "average catch",
+        },
+      },
+      "practice.solution": {
+        found: "solution that the stock makes",
+        terms: { ratio: "parts of solution to one of stock", stock: "stock" },
+      },
+    },
+    kinds: {
+      "water-conditioner": "a water conditioner",
+      WP: "a wettable powder (WP)",
+      WG: "water-dispersible granules (WG)",
+      SC: "a suspension concentrate (SC)",
+      EC: "an emulsifiable concentrate (EC)",
+      adjuvant: "an adjuvant",
     },
     topics: ENGLISH_TOPICS,
     mistakes: ENGLISH_MISTAKES,
@@ -80,6 +139,20 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       unknownLow: "Not right: {percent} too low.",
       tolerance:
         "An answer counts as right if it is within {percent}. An amount of product must not be over.",
+      titleOfSet: "{title}, set {set}",
+      titleOfKey: "{title}: key",
+      name: "Name",
+      date: "Date",
+      toScale: "Drawn to scale",
+      theProblem: "The problem",
+      estimate: "Estimate",
+      estimateOf: "With round figures ({figures}) it comes to about {answer}.",
+      step: "Step {number}: {found}",
+      unitsOnly: "Units: {units}",
+      cancel: "{units} {count:one=cancels;other=cancel}.",
+      check: "Check by another route",
+      checkOf: "In the other units ({figures}) it comes to {again}. That is {answer}.",
+      checkOfCount: "In the other units ({figures}) it comes to {answer} as well.",
     },
   }))(),
 );
@@ -94,6 +167,7 @@ const PARTS = /* @__PURE__ */ (() => ({
     made<MistakeWords>({ what: written(), see: written(), mend: written() }),
     Object.keys(ENGLISH_MISTAKES),
   ),
+  kinds: texts(ENGLISH_PRACTICE_WORDS.kinds),
   practice: texts(ENGLISH_PRACTICE_WORDS.practice),
 }))();
 

@@ -66,9 +66,10 @@ function routed(
 ): { readonly right: number | string; readonly routes: readonly Routed[] } {
   const right = topic.answer(given, sizes);
   const routes = topic.mistakes(given, sizes, typeof right === "number" ? right : 0);
+  const all = Object.entries(routes) as readonly (readonly [MistakeCode, Route<Given> | undefined])[];
   return {
     right,
-    routes: Object.entries(routes) as readonly (readonly [string, Route<Given>])[] as readonly Routed[],
+    routes: all.flatMap(([code, route]) => (route === undefined ? [] : [[code, route] as const])),
   };
 }
 

@@ -2,7 +2,13 @@ export type { Limits } from "../units/fields.js";
 export type { Schema } from "./field-of.js";
 export { type FormChoice, type FormField, type FormOptions, formFields } from "./form-fields.js";
 export { type JsonSchema, toJsonSchema } from "./json-schema.js";
-export { parseBatchInput, parseCalibration, parseCalibrationRecord, parsePlanInput } from "./parse.js";
+export {
+  parseBatchInput,
+  parseCalibration,
+  parseCalibrationRecord,
+  parsePlanInput,
+  parseSpreadingInput,
+} from "./parse.js";
 export type { ReadingOptions } from "./reading.js";
 export {
   batchInputSchema,
@@ -16,6 +22,7 @@ export {
   quantitySchema,
   reserveSchema,
   sprayerSchema,
+  spreadingInputSchema,
   todaySchema,
   toolsSchema,
 } from "./schemas.js";

@@ -2,6 +2,7 @@ import { CALIBRATION, type Calibration } from "../output-rate/calibration.js";
 import { CALIBRATION_RECORD, type CalibrationRecord } from "../output-rate/calibration-record.js";
 import { BATCH_INPUT, type BatchInput } from "../plan/batch-input.js";
 import { PLAN_INPUT, type PlanInput } from "../plan/input.js";
+import { SPREADING_INPUT, type SpreadingInput } from "../plan/spreading-input.js";
 import { checkedOptions, type ReadingOptions, readBy } from "./reading.js";
 
 /**
@@ -65,6 +66,31 @@ export function parsePlanInput(value: unknown, options?: ReadingOptions): PlanIn
  */
 export function parseBatchInput(value: unknown, options?: ReadingOptions): BatchInput {
   return readBy(BATCH_INPUT, value, checkedOptions(options));
+}
+
+/**
+ * Reads a job of granules or dry fertilizer, as {@link parsePlanInput} reads a spray job.
+ *
+ * @param value - anything, such as parsed JSON
+ * @param options - as for {@link parsePlanInput}
+ * @returns the job, as plain data for `planSpreading`
+ * @throws SprayMathError with `issues`, as {@link parsePlanInput} does
+ *
+ * @example
+ * ```ts
+ * import { planSpreading } from "swath-to-spoon/plan";
+ * import { parseSpreadingInput } from "swath-to-spoon/schema";
+ *
+ * const job = parseSpreadingInput({
+ *   plot: { kind: "rectangle", length: "180 ft", width: "100 ft" },
+ *   spreader: { hopper: "20 lb" },
+ *   product: { name: "Product A", rate: "5 lb/1000 sq ft" },
+ * });
+ * console.log(planSpreading(job).total); // { value: 90, unit: 'lb' }
+ * ```
+ */
+export function parseSpreadingInput(value: unknown, options?: ReadingOptions): SpreadingInput {
+  return readBy(SPREADING_INPUT, value, checkedOptions(options));
 }
 
 /**

@@ -6,6 +6,7 @@ import { TODAY, type TodaysConditions } from "../output-rate/what-changed.js";
 import { BATCH_INPUT, type BatchInput } from "../plan/batch-input.js";
 import { PLAN_INPUT, type PlanInput, PRODUCT, type Product, SPRAYER, type Sprayer } from "../plan/input.js";
 import { PLOT, type Plot } from "../plan/plot.js";
+import { SPREADING_INPUT, type SpreadingInput } from "../plan/spreading-input.js";
 import { RESERVE, type Reserve } from "../tank-mix/carrier.js";
 import { LABEL_RATE, type LabelRate } from "../tank-mix/label-rate.js";
 import { checked, type Field } from "../units/check.js";
@@ -58,6 +59,25 @@ export function planInputSchema(options?: ReadingOptions): Schema<PlanInput> {
  */
 export function batchInputSchema(options?: ReadingOptions): Schema<BatchInput> {
   return schemaOf(BATCH_INPUT, options);
+}
+
+/**
+ * The schema of a job of granules or dry fertilizer: what `planSpreading` takes, with text allowed for quantities.
+ *
+ * @param options - whose numbers and measures text is in; see {@link ReadingOptions}
+ * @returns the schema; the same one each time for the same options
+ * @throws SprayMathError `unknown-choice` for an option
+ *
+ * @example
+ * ```ts
+ * import { spreadingInputSchema } from "swath-to-spoon/schema";
+ *
+ * const read = spreadingInputSchema().safeParse({ size: { kind: "count", count: "45 trees" } });
+ * console.log(read.error?.issues.map((issue) => issue.path.join("."))); // [ 'spreader', 'product' ]
+ * ```
+ */
+export function spreadingInputSchema(options?: ReadingOptions): Schema<SpreadingInput> {
+  return schemaOf(SPREADING_INPUT, options);
 }
 
 /**

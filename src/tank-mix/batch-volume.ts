@@ -12,7 +12,6 @@ import {
   named,
   type ObjectField,
   object,
-  type Partly,
 } from "../units/fields.js";
 import { formulaLines } from "../units/formula-lines.js";
 import { measured, quantity } from "../units/quantity-field.js";
@@ -139,7 +138,8 @@ export const BATCH_SIZE: EitherField<BatchSize> = /* @__PURE__ */ named(
   ),
 );
 
-function countIsWhole({ count: given }: Partly<CountSize>, check: Check): void {
+/** Notes a number of plants that is not whole. */
+export function countIsWhole({ count: given }: { readonly count?: Count | undefined }, check: Check): void {
   if (given === undefined || Number.isSafeInteger(inUnit(given, "plant"))) return;
   check.fault("out-of-range", "whole-count", "count", "Enter a whole number of them, 1 or more.", { given });
 }

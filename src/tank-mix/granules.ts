@@ -351,7 +351,11 @@ function countedIn(whole: Mass, part: Mass, size: number, at: string): number {
  * ```
  */
 export function hopperLoadsWorking(input: HopperInput): WorkingLine[] {
-  const given = checked(input, HOPPER);
+  return linesOfHopper(checked(input, HOPPER));
+}
+
+/** The working of {@link loadsOfHopper}. Trusts its input. */
+export function linesOfHopper(given: HopperInput): WorkingLine[] {
   const { total, hopper, directions = 1 } = given;
   const { perDirection, fills, lastFill } = loadsOfHopper(given);
   const { unit } = total;
@@ -455,7 +459,11 @@ export function bagsOf({ total, bag }: BagsInput): Bags {
  * ```
  */
 export function bagsForWorking(input: BagsInput): WorkingLine[] {
-  const given = checked(input, BAGS);
+  return linesOfBags(checked(input, BAGS));
+}
+
+/** The working of {@link bagsOf}. Trusts its input. */
+export function linesOfBags(given: BagsInput): WorkingLine[] {
   const { total, bag } = given;
   const { bags, leftOver } = bagsOf(given);
   const { unit } = total;

@@ -29,7 +29,20 @@ export type Nutrient = "N" | "P2O5" | "K2O" | "P" | "K" | "S" | "SO3" | "Mg" | "
 /** What a fertilizer contains, in per cent by weight: the three numbers on a bag, and others where the label has them. */
 export type FertilizerContent = Readonly<Partial<Record<Nutrient, number | undefined>>>;
 
-const NUTRIENTS: readonly Nutrient[] = ["N", "P2O5", "K2O", "P", "K", "S", "SO3", "Mg", "MgO", "Ca", "CaO"];
+/** Every nutrient that a label may declare. */
+export const NUTRIENTS: readonly Nutrient[] = [
+  "N",
+  "P2O5",
+  "K2O",
+  "P",
+  "K",
+  "S",
+  "SO3",
+  "Mg",
+  "MgO",
+  "Ca",
+  "CaO",
+];
 
 /** An element and its oxide: how much of the one is in the other. */
 interface Oxide {
@@ -100,7 +113,8 @@ function contentFits(content: Partly<FertilizerContent>, check: Check): void {
     check.fault("missing", "nutrients-missing", "", "Enter what the fertilizer contains, such as 28-0-0.");
 }
 
-const CONTAINS: ObjectField<FertilizerContent> = /* @__PURE__ */ percents();
+/** What a fertilizer contains. */
+export const CONTAINS: ObjectField<FertilizerContent> = /* @__PURE__ */ percents();
 
 /** How {@link readGrade} is to understand a grade. */
 export interface GradeOptions {
@@ -186,7 +200,7 @@ const FERTILIZER: ObjectField<FertilizerInput> = /* @__PURE__ */ object<Fertiliz
 );
 
 /** Notes a fertilizer without the nutrient that is needed. */
-function nutrientIn({ nutrient, contains }: Partly<FertilizerInput>, check: Check): void {
+export function nutrientIn({ nutrient, contains }: Partly<FertilizerInput>, check: Check): void {
   if (nutrient === undefined || contains === undefined) return;
   if (declaredAs(nutrient, contains as FertilizerContent) === undefined && !check.hasFault("contains"))
     check.fault(
@@ -250,9 +264,9 @@ export function fertilizerFor<A extends NutrientAmount>(input: FertilizerInput<A
 }
 
 /** The fertilizer that brings a nutrient. Trusts its input. */
-export function fertilizerOf(input: FertilizerInput): FertilizerRate {
+export function fertilizerOf(input: FertilizerInput, at = "amount"): FertilizerRate {
   const { amount, contains } = input;
-  const value = positive(amount.value / contentOf(input).part, "amount");
+  const value = positive(amount.value / contentOf(input).part, at);
   const product = { value, unit: amount.unit } as NutrientAmount;
   return { product, brings: nutrientsOf({ product, contains }) };
 }

@@ -8,26 +8,66 @@ import { SPANISH_WORDS } from "./es.js";
 const mistake = (what: string, see: string, mend: string): MistakeWords => ({ what, see, mend });
 const topic = (name: string, ...problems: TopicWords["problems"]): TopicWords => ({ name, problems });
 
-const USE_LAND = "Use {perLand} {area.unit} por {land.unit}.";
-const USE_VOLUME = "Use {perVolume} {small.unit} por {volume.unit}.";
-const USE_LABEL = "Use {perLabel} {small.unit} por {label.unit}.";
+const USE_LAND = "Use {perLand} {area.unit} por {oneLand.unit}.";
+const USE_VOLUME = "Use {perVolume} {small.unit} por {oneVolume.unit}.";
+const USE_LABEL = "Use {perLabel} {small.unit} por {oneLabel.unit}.";
 const USE_BAND = "Use el ancho de la banda, no la distancia entre hileras.";
-const TWO_AND_A_HALF = "Un acre y una hectárea difieren unas 2.5 veces.";
+const LAND_APART = "Un acre y una hectárea difieren unas {landApart} veces.";
 const PER_HUNDRED = "1 % es 1 parte de 100: divida entre 100.";
 
 /** What practice problems add to the Spanish table. */
-const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice"> & {
+const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" | "practice"> & {
   readonly lines: LineTable<PracticeLines>;
 } = {
   lines: {
     "practice.spoons": {
-      found: "cucharadas enteras al ras",
+      found: "número de cucharas enteras al ras",
       terms: { amount: "cantidad de producto", spoon: "una cuchara" },
     },
     "practice.product": {
       found: "producto para la parcela",
       terms: { rate: "dosis del producto", area: "área tratada" },
     },
+    "practice.spotMix": {
+      found: "mezcla para todos los manchones",
+      terms: { spots: "número de manchones", each: "mezcla para un manchón" },
+    },
+    "practice.seasonLeft": {
+      found: "aplicaciones que quedan",
+      terms: {
+        limit: "límite de la temporada",
+        done: "aplicaciones hasta ahora",
+        rate: "dosis de una aplicación",
+      },
+    },
+    "practice.catchOnStrip": {
+      found: "recogido en el tiempo de la franja",
+      terms: { caught: "recogido", walk: "tiempo de la franja", time: "tiempo en que se recogió" },
+    },
+    "practice.catchMean": {
+      found: "promedio recogido",
+      terms: { x: "recogido de la boquilla {n}", n: "número de boquillas" },
+    },
+    "practice.nozzleOff": {
+      found: "diferencia con el promedio",
+      terms: {
+        larger: "lo mayor entre la peor boquilla y el promedio",
+        smaller: "lo menor de los dos",
+        mean: "promedio recogido",
+      },
+    },
+    "practice.solution": {
+      found: "solución que da la solución madre",
+      terms: { ratio: "partes de solución por una de solución madre", stock: "solución madre" },
+    },
+  },
+  kinds: {
+    "water-conditioner": "un acondicionador de agua",
+    WP: "un polvo mojable (WP)",
+    WG: "gránulos dispersables en agua (WG)",
+    SC: "un concentrado en suspensión (SC)",
+    EC: "un concentrado emulsionable (EC)",
+    adjuvant: "un adyuvante",
   },
   topics: {
     "rectangle-area": topic(
@@ -51,10 +91,17 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
       "La primera hilera de un huerto en {farm} mide {base} y la última mide {top}. Las hileras son paralelas, y de la primera a la última hay {height}. ¿Cuál es el área entre ellas ({unit})?",
       "La orilla de un pastizal en {farm} queda entre dos cercas paralelas, de {top} y {base} de largo, separadas {height}. ¿Cuál es su área ({unit})?",
     ),
+    "timed-speed": topic(
+      "Velocidad con una distancia cronometrada",
+      "En {farm} usted recorre los {distance} marcados en {time}. ¿A qué velocidad avanza ({unit})?",
+      "Dos estacas en el campo de verduras de {farm} están a {distance} una de otra. Con la mochila puesta, usted camina de una a otra en {time}. ¿Cuál es su velocidad ({unit})?",
+      "En el césped de {farm} la aspersora tarda {time} en {distance}. ¿Cuál es su velocidad ({unit})?",
+      "Entre las hileras del viñedo de {farm} el tractor recorre {distance} en {time}. ¿Cuál es la velocidad de trabajo ({unit})?",
+    ),
     "household-measure": topic(
       "Cucharas, sin pasarse",
       "Una carga de mochila para las verduras de {farm} lleva {amount} de producto. Usted tiene una cuchara medidora de {spoon}. ¿Cuántas cucharas al ras se pueden poner sin pasarse?",
-      "Para el invernadero de {farm} hacen falta {amount} de producto en el tanque. A su cuchara le cabe {spoon}. ¿Cuántas cucharas enteras al ras pone, sin pasarse?",
+      "Para el invernadero de {farm} hacen falta {amount} de producto en el tanque. Su cuchara es de {spoon}. ¿Cuántas cucharas enteras al ras pone, sin pasarse?",
       "El tanque para las rosas de {farm} lleva {amount} de producto. La única medida a mano es una cuchara de {spoon}. ¿Cuántas cucharas llenas al ras puede usar como máximo?",
       "Una carga para manchones en {farm} lleva {amount} de producto. A la cuchara le cabe {spoon}. ¿Cuántas cucharas enteras al ras se ponen sin pasarse?",
     ),
@@ -64,6 +111,27 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
       "Usted trata las camas del vivero de {farm}. La etiqueta dice que agregue {percent} de un esparcidor. El tanque se llena hasta {fill}. ¿Cuánto esparcidor es ({unit})?",
       "Para el huerto de {farm} se preparan {fill} de mezcla con {percent} de aceite. ¿Cuánto aceite se mide ({unit})?",
       "A la aspersora del invernadero de {farm} le caben {fill}. La etiqueta pide {percent} de producto en la mezcla final. ¿Cuánto producto lleva ({unit})?",
+    ),
+    "strip-reading": topic(
+      "Volumen de aplicación leído de lo recogido (franja de 1/128 de acre)",
+      "En {farm} usted marca una franja para que cada unidad ({caught.unit}) de una boquilla en la franja sea {one}. Caminarla lleva {walk}. Una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
+      "La franja en el huerto de {farm} tiene el largo en que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). La aspersora la recorre en {walk}. Parada, una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación?",
+      "En el césped de {farm} la cinta está puesta para leer lo recogido ({caught.unit}) como volumen de aplicación ({unit}). Usted la camina en {walk}. De una boquilla recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
+      "En el campo de verduras de {farm} usted tarda {walk} en una franja en que lo recogido ({caught.unit}) es el volumen de aplicación ({unit}). En el patio recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
+    ),
+    "season-limit": topic(
+      "El límite de la temporada",
+      "La etiqueta de un producto usado en {farm} permite {limit} por temporada. Ya hubo {done} {done:one=aplicación;other=aplicaciones} de {rate}. ¿Cuántas más se permiten con esta dosis?",
+      "En el huerto de {farm} un producto se aplicó {done} {done:one=vez;other=veces} a {rate}. El límite de la temporada es {limit}. ¿Cuántas veces más se puede aplicar con esta dosis?",
+      "Un viñedo en {farm} puede recibir {limit} de un producto por temporada. Ya recibió {done} {done:one=aplicación;other=aplicaciones} de {rate}. ¿Cuántas aplicaciones más permite la etiqueta con esta dosis?",
+      "El invernadero de {farm} lleva un registro: {done} {done:one=aplicación;other=aplicaciones} hasta ahora, de {rate} cada una. El límite de la etiqueta por temporada es {limit}. ¿Cuántas aplicaciones más quedan con esta dosis?",
+    ),
+    "mixing-order": topic(
+      "Orden de mezcla",
+      "En {farm} van estos en un mismo tanque: {products}. La etiqueta no da otro orden. ¿En qué orden se agregan?",
+      "Para las verduras de {farm} se mezclan {products}. Ponga las letras en el orden en que los productos van al agua.",
+      "La aspersora del huerto de {farm} está llena de agua hasta la mitad. Faltan {products}. ¿Cuál va primero, cuál después, y así hasta el último?",
+      "Un ayudante en {farm} puso en la mesa {products}. Escriba las letras en el orden de mezcla.",
     ),
     "strip-calibration": topic(
       "Volumen de aplicación con una franja de prueba",
@@ -79,40 +147,96 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
       "La aspersora de césped de {farm} avanza a {speed}. Sus boquillas están a {width} una de otra, y cada una da {caught} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
       "En el campo de verduras de {farm} cada boquilla cubre {width}. En {time} descarga {caught}. La velocidad de trabajo es {speed}. ¿Cuál es el volumen de aplicación ({unit})?",
     ),
+    "boom-catch": topic(
+      "Volumen de aplicación con varias boquillas",
+      "Bajo un aguilón en {farm} las boquillas dan {catches} de agua en {time}. Están a {width} una de otra, y la aspersora avanza a {speed}. ¿Cuál es el volumen de aplicación del aguilón ({unit})?",
+      "Usted recoge {catches} de las boquillas de la aspersora de césped de {farm}, cada una durante {time}. La distancia entre boquillas es {width} y la velocidad {speed}. ¿Cuál es el volumen de aplicación ({unit})?",
+      "La aspersora de verduras de {farm} avanza a {speed}. Sus boquillas están a {width} una de otra y dan {catches} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
+      "Para la orilla del pastizal de {farm} usted revisa cada boquilla del aguilón. En {time} recoge {catches}. Las boquillas están a {width} una de otra, y usted avanza a {speed}. ¿Cuál es el volumen de aplicación ({unit})?",
+    ),
+    "nozzle-check": topic(
+      "Revisión de boquillas",
+      "Las boquillas de un aguilón en {farm} dan {catches} en el mismo tiempo. ¿Cuánto se aparta del promedio la peor, en porcentaje del promedio?",
+      "Usted revisa la aspersora de césped de {farm} y recoge {catches}. ¿En qué porcentaje del promedio difiere la boquilla que más se aparta?",
+      "En {farm} las boquillas sobre las verduras dan {catches} en un minuto. Una de ellas es la que más se aparta del promedio. ¿Qué porcentaje del promedio es eso?",
+      "La aspersora del viñedo de {farm} muestra {catches} en sus boquillas. ¿Cuál es la mayor diferencia con el promedio, en porcentaje del promedio?",
+    ),
     "tank-loads": topic(
       "Cuántas cargas",
-      "De un campo de {ground} en {farm} se aplican {area}. El volumen de aplicación es {rate}, y el tanque se llena hasta {fill}. ¿Cuántas cargas lleva el trabajo?",
-      "El huerto de {farm} tiene {ground}. Solo se aplican las franjas bajo los árboles, {area} en total. La aspersora aplica {rate}, y una carga es de {fill}. ¿Cuántas cargas prepara usted?",
-      "Un viñedo en {farm} mide {ground}, de los cuales se tratan {area}. ¿Cuántas veces se llena el tanque hasta {fill} con un volumen de aplicación de {rate}?",
+      "De un campo de {ground} en {farm} se trata un área de {area}. El volumen de aplicación es {rate}, y el tanque se llena hasta {fill}. ¿Cuántas cargas lleva el trabajo?",
+      "El huerto de {farm} tiene {ground}. Solo se tratan las franjas bajo los árboles, {area} en total. La aspersora aplica {rate}, y una carga es de {fill}. ¿Cuántas cargas prepara usted?",
+      "Un viñedo en {farm} mide {ground}, y se trata un área de {area}. ¿Cuántas veces se llena el tanque hasta {fill} con un volumen de aplicación de {rate}?",
       "En {farm} los cardos cubren {area} de un pastizal de {ground}. Se aplica solo en los cardos, a {rate}, con cargas de {fill}. ¿Cuántas cargas son?",
+    ),
+    "lawn-rate": topic(
+      "Dosis para un césped",
+      "Un césped en {farm} mide {length} de largo y {width} de ancho. La dosis de la etiqueta es {rate}. ¿Cuánto producto necesita el césped ({unit})?",
+      "El césped deportivo de {farm} mide {length} por {width}. ¿Cuánto producto es, a {rate} ({unit})?",
+      "En el vivero de {farm} se aplica en una cama de {length} por {width}, a {rate}. ¿Cuánto producto se mide ({unit})?",
+      "El piso del invernadero de {farm} mide {width} de ancho y {length} de largo. La etiqueta permite {rate}. ¿Cuánto producto se puede usar en él ({unit})?",
+    ),
+    granules: topic(
+      "Gránulos",
+      "Se ponen gránulos en un césped de {length} por {width} en {farm}. La dosis de la etiqueta es {rate}. ¿Cuánto se pesa ({unit})?",
+      "La cama del vivero de {farm} mide {length} de largo y {width} de ancho. ¿Cuántos gránulos lleva, a {rate} ({unit})?",
+      "En {farm} usted esparce gránulos en el césped alrededor de la casa club, de {width} de ancho y {length} de largo, a {rate}. ¿Cuánto hace falta ({unit})?",
+      "Una parcela de verduras de {length} por {width} en {farm} recibe gránulos a {rate}. ¿Cuánto se pone en la esparcidora ({unit})?",
+    ),
+    "dry-product": topic(
+      "Producto seco",
+      "En {area} de verduras en {farm} se aplica un polvo mojable a {rate}. ¿Cuánto polvo se pesa ({unit})?",
+      "El bloque de viñedo de {farm} tiene {area} por tratar. La dosis de la etiqueta de un producto seco es {rate}. ¿Cuánto hace falta ({unit})?",
+      "Un huerto en {farm} recibe {rate} de un polvo en {area}. ¿Cuánto se pone en la báscula ({unit})?",
+      "En el vivero de {farm} se trata un área de {area} con gránulos dispersables en agua, a {rate}. ¿Cuánto se pesa ({unit})?",
     ),
     "product-per-tank": topic(
       "Producto en un tanque lleno",
-      "La dosis de la etiqueta es {rate}. La aspersora de {farm} aplica {carrierRate}, y su tanque se llena hasta {fill}. El producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
+      "La dosis de la etiqueta es {rate}. La aspersora de {farm} aplica {carrierRate}, y su tanque se llena hasta {fill}. El producto pesa {density}. ¿Cuánto producto se pone en el agua para un tanque lleno ({unit})?",
       "Para las verduras de {farm} usted calibró la aspersora a {carrierRate}. La etiqueta dice {rate} de un líquido que pesa {density}. ¿Cuánto se pone en {fill} de mezcla ({unit})?",
       "A una aspersora de huerto en {farm} le caben {fill} y aplica {carrierRate}. La dosis de la etiqueta es {rate}, y el producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
       "En el césped de {farm} se aplican {carrierRate}. El producto pesa {density}, y la dosis de la etiqueta es {rate}. ¿Cuánto producto necesita un tanque de {fill} ({unit})?",
     ),
+    "spot-tank": topic(
+      "Manchones, en porcentaje",
+      "En un pastizal de {farm} usted aplica en {spots} cardos, cada uno con {each} de mezcla. La etiqueta pide {percent} de producto en la mezcla. ¿Cuánto producto hace falta ({unit})?",
+      "Junto a la cerca del huerto de {farm} hay {spots} zarzas. Cada una lleva {each} de una mezcla al {percent}. ¿Cuánto producto se pone en la aspersora de manchones ({unit})?",
+      "En el césped de {farm} se tratan {spots} manchones, con {each} de mezcla por manchón y {percent} de producto en ella. ¿Cuánto producto es ({unit})?",
+      "La orilla del viñedo de {farm} tiene {spots} ortigas por tratar una a una. Usted cuenta con {each} de mezcla para cada una. La etiqueta dice {percent}. ¿Cuánto producto se mide ({unit})?",
+    ),
     dilution: topic(
       "Diluir un concentrado",
-      "Un limpiador de aspersoras se vende a una concentración de {from}. Usted necesita {volume} al {to}. ¿Cuánto limpiador se completa con agua ({unit})?",
+      "Un limpiador de aspersoras se vende a una concentración de {from}. Usted necesita {volume} al {to}. ¿Cuánto limpiador se agrega al agua ({unit})?",
       "El invernadero de {farm} desinfecta sus mesas con {volume} de una solución al {to}. El concentrado es de {from}. ¿Cuánto concentrado hace falta ({unit})?",
       "Para limpiar tijeras de podar, el vivero de {farm} prepara {volume} de una solución al {to} con un concentrado de {from}. ¿Cuánto concentrado lleva ({unit})?",
       "Las cajas de {farm} se lavan en {volume} de una solución al {to}. El tambor dice {from}. ¿Cuánto se toma del tambor ({unit})?",
     ),
+    injector: topic(
+      "Inyector de proporción",
+      "Un inyector en el invernadero de {farm} hace {ratio} partes de solución con 1 parte de solución madre. La etiqueta pide {rate} en la solución. ¿Cuánto producto se pone en {stock} de solución madre ({unit})?",
+      "El vivero de {farm} riega con un inyector puesto a 1:{ratio}, una parte de solución madre en {ratio} partes de solución. Las plantas necesitan {rate}. ¿Cuánto producto se pone en {stock} de solución madre ({unit})?",
+      "En {farm} el inyector de las fresas saca {ratio} partes de solución de 1 parte de solución madre. La solución debe tener {rate}. ¿Cuánto producto se pone en {stock} de solución madre ({unit})?",
+      "El tanque de solución madre de un inyector en {farm} se llena con {stock}. Cada parte da {ratio} partes de solución, y la dosis de la etiqueta es {rate} de solución. ¿Cuánto producto va en el tanque ({unit})?",
+    ),
+    reserve: topic(
+      "Mezcla de reserva",
+      "En {area} de verduras en {farm} se aplican {carrierRate}, y se prepara {extra} % más de reserva. La dosis de la etiqueta es {rate}. ¿Cuánto producto lleva toda la mezcla ({unit})?",
+      "La aspersora del huerto de {farm} aplica {carrierRate} en {area}. Por seguridad usted prepara {extra} % de extra. ¿Cuánto producto necesita toda la mezcla, a {rate} ({unit})?",
+      "En un viñedo de {area} en {farm} se aplican {carrierRate}. Usted prepara {extra} % más de mezcla. La etiqueta dice {rate}. ¿Cuánto producto se pone en total ({unit})?",
+      "En el césped de {farm} se trata un área de {area} con {carrierRate}. Debe haber una reserva de {extra} % de la mezcla, tan fuerte como el resto. ¿Cuánto producto es, a {rate} ({unit})?",
+    ),
     band: topic(
       "Producto para bandas en hileras",
-      "{rows} hileras de verduras en {farm}, de {rowLength} de largo y a {rowSpacing} una de otra, se aplican cada una en una banda de {bandWidth}. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto necesitan todas las hileras ({unit})?",
+      "{rows} hileras de verduras en {farm}, de {rowLength} de largo y a {rowSpacing} una de otra, se tratan cada una en una banda de {bandWidth}. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto necesitan todas las hileras ({unit})?",
       "Un huerto en {farm} tiene {rows} hileras de árboles de {rowLength}, a {rowSpacing} una de otra. En cada hilera se aplica una banda de {bandWidth}. ¿Cuánto producto es, a {rate} de área tratada ({unit})?",
       "En el viñedo de {farm} se aplica una banda de {bandWidth} bajo cada una de {rows} hileras. Las hileras miden {rowLength} y están a {rowSpacing} una de otra, y la etiqueta permite {rate} de área tratada. ¿Cuánto producto hace falta ({unit})?",
       "El vivero de {farm} aplica en {rows} hileras de árboles jóvenes. Cada hilera mide {rowLength} y recibe una banda de {bandWidth}. Las hileras están a {rowSpacing} una de otra. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva el trabajo ({unit})?",
     ),
     "whole-job": topic(
       "El trabajo completo",
-      "{rows} hileras en {farm}, de {rowLength} de largo y a {rowSpacing} una de otra, se aplican cada una en una banda de {bandWidth}. En una franja de prueba de {distance}, con la misma banda, la aspersora usó {used} de agua. El tanque se llena hasta {fill}: primero tanques llenos y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva la última carga ({unit})?",
+      "{rows} hileras en {farm}, de {rowLength} de largo y a {rowSpacing} una de otra, se tratan cada una en una banda de {bandWidth}. En una franja de prueba de {distance}, con la misma banda, la aspersora usó {used} de agua. El tanque se llena hasta {fill}: primero tanques llenos y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva la última carga ({unit})?",
       "Usted aplica una banda de {bandWidth} en cada una de {rows} hileras de árboles en {farm}. Las hileras miden {rowLength} y están a {rowSpacing} una de otra. Al caminar una franja de prueba de {distance} se usaron {used} de agua en esa banda. Se preparan tanques llenos de {fill} y al final una carga con lo que falta. ¿Cuánto producto lleva la última carga, a {rate} de área tratada ({unit})?",
-      "El viñedo de {farm} tiene {rows} hileras de {rowLength}, a {rowSpacing} una de otra. Bajo cada una se aplica una banda de {bandWidth}. En {distance} la aspersora usó {used} de agua. El tanque se llena hasta {fill}, y la última carga es más chica. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto recibe la última carga ({unit})?",
-      "En {farm} se planean {rows} hileras de bayas, de {rowLength} cada una, a {rowSpacing} una de otra, con una banda aplicada de {bandWidth}. Su franja de prueba de {distance} en esa banda llevó {used} de agua. El tanque se llena hasta {fill} todas las veces que se pueda, y el resto se prepara como última carga. La etiqueta dice {rate} de área tratada. ¿Cuánto producto es para la última carga ({unit})?",
+      "El viñedo de {farm} tiene {rows} hileras de {rowLength}, a {rowSpacing} una de otra. Bajo cada una se aplica una banda de {bandWidth}. En una franja de prueba de {distance}, con esa banda, la aspersora usó {used} de agua. Se preparan tanques llenos de {fill} y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto recibe la última carga ({unit})?",
+      "En {farm} se planean {rows} hileras de bayas, de {rowLength} cada una, a {rowSpacing} una de otra, con una banda tratada de {bandWidth}. Su franja de prueba de {distance} en esa banda llevó {used} de agua. El tanque se llena hasta {fill} todas las veces que se pueda, y el resto se prepara como última carga. La etiqueta dice {rate} de área tratada. ¿Cuánto producto es para la última carga ({unit})?",
     ),
   },
   mistakes: {
@@ -120,6 +244,11 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
       "Se sumaron el largo y el ancho en vez de multiplicarlos.",
       "Una suma de largos es un largo. Un área se mide en cuadrados.",
       "Multiplique los dos lados.",
+    ),
+    "base-and-height-added": mistake(
+      "Se sumaron la base y la altura en vez de multiplicarlas.",
+      "Una suma de largos es un largo. Un área se mide en cuadrados.",
+      "Multiplique la base por la altura y divida entre 2.",
     ),
     "perimeter-taken": mistake(
       "Esta es la distancia alrededor de la parcela, no su área.",
@@ -129,7 +258,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
     halved: mistake(
       "El área se cortó a la mitad, como en un triángulo.",
       "Dibuje la parcela. Todo el rectángulo es parte de ella.",
-      "Quite la mitad: un rectángulo es largo por ancho.",
+      "No divida entre 2: un rectángulo es largo por ancho.",
     ),
     "not-halved": mistake(
       "Faltó dividir entre dos: este es el rectángulo alrededor del triángulo.",
@@ -163,22 +292,22 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
     ),
     "land-unit-left": mistake(
       "El área se quedó en {area.unit}.",
-      "El número está mal por unas {perLand} veces.",
-      "Hay {perLand} {area.unit} en 1 {land.unit}. Cambie la unidad.",
+      "El número es {perLand} veces demasiado grande o demasiado chico.",
+      "Hay {perLand} {area.unit} en {oneLand}. Cambie la unidad.",
     ),
     "wrong-land-factor": mistake(
       "Se usó un número equivocado para pasar de {area.unit} a {land.unit}.",
       "Compare la parcela con una que conozca.",
-      "Hay {perLand} {area.unit} en 1 {land.unit}.",
+      "Hay {perLand} {area.unit} en {oneLand}.",
     ),
     "land-factor-inverted": mistake(
       "El factor entre {area.unit} y {land.unit} se usó al revés.",
-      "En 1 {land.unit} cabe mucho terreno, así que una parcela tiene pocos.",
+      "En {oneLand} cabe mucho terreno, así que una parcela es solo una parte o unas cuantas veces eso.",
       "Divida {area.unit} entre {perLand} para pasar a {land.unit}.",
     ),
     "other-land-unit": mistake(
-      "El resultado está en {otherLand.unit} o por {otherLand.unit}, no en {land.unit}.",
-      TWO_AND_A_HALF,
+      "El resultado está en {otherLand.unit} o por {oneOtherLand.unit}, no en {land.unit}.",
+      LAND_APART,
       USE_LAND,
     ),
     "land-unit-from-other": mistake(
@@ -187,9 +316,14 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
       "Divida {area.unit} entre {perLand} para pasar a {land.unit}.",
     ),
     inverted: mistake(
+      "Se multiplicó y se dividió al revés.",
+      "El número está lejos de una estimación con números redondos.",
+      "Haga primero una estimación.",
+    ),
+    "rate-inverted": mistake(
       "La fracción se puso al revés.",
       "Escriba las unidades junto a los números. También salen al revés.",
-      "Ponga arriba lo que se pregunta, y divida entre aquello por lo que se cuenta.",
+      "Ponga arriba el volumen y abajo el área.",
     ),
     multiplied: mistake(
       "La cantidad se multiplicó por el área en vez de dividirse entre ella.",
@@ -208,7 +342,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
     ),
     "volume-factor-inverted": mistake(
       "La cantidad en {small.unit} se multiplicó por {perVolume} en vez de dividirse.",
-      "El número creció, pero 1 {volume.unit} es más que 1 {small.unit}: debe bajar.",
+      "El número creció, pero {oneVolume} es más que {oneSmall}: debe bajar.",
       "Divida entre {perVolume} para pasar de {small.unit} a {volume.unit}.",
     ),
     "volume-unit-left": mistake(
@@ -219,7 +353,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
     "label-unit-left": mistake(
       "La cantidad se quedó en la unidad de la etiqueta.",
       "La pregunta pide {small.unit}.",
-      "Multiplique por {perLabel}: en 1 {label.unit} hay {perLabel} {small.unit}.",
+      "Multiplique por {perLabel}: en {oneLabel} hay {perLabel} {small.unit}.",
     ),
     "other-gallon": mistake(
       "El factor es del otro galón.",
@@ -232,8 +366,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
       USE_VOLUME,
     ),
     "pint-of-8": mistake(
-      "Una pinta se tomó como 8 {small.unit}. Eso es una taza.",
-      "La cantidad es demasiado chica.",
+      "Una pinta se tomó como 8 {small.unit}.",
+      "8 onzas líquidas de Estados Unidos son una taza, no una pinta.",
       USE_LABEL,
     ),
     "pint-of-other-system": mistake(
@@ -242,14 +376,14 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
       USE_LABEL,
     ),
     "pint-of-32": mistake(
-      "Una pinta se tomó como 32 {small.unit}. Eso es un cuarto de galón de Estados Unidos.",
-      "La cantidad es demasiado grande y pasa de la dosis de la etiqueta.",
+      "Una pinta se tomó como 32 {small.unit}.",
+      "32 onzas líquidas de Estados Unidos son un cuarto de galón, no una pinta.",
       USE_LABEL,
     ),
     "liter-of-100": mistake(
       "Un litro se tomó como 100 mL.",
       "La cantidad es 10 veces demasiado chica.",
-      "Use 1,000 mL por 1 L.",
+      USE_LABEL,
     ),
     "width-in-small-unit": mistake(
       "El ancho no se convirtió ({width.unit} a {length.unit}).",
@@ -273,23 +407,23 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
     ),
     "speed-in-other-unit": mistake(
       "La velocidad en {speed.unit} se usó como si fueran {length.unit} por segundo.",
-      "A paso normal se camina como a 3 millas por hora: 4.4 pies (1.3 metros) por segundo.",
+      "A paso normal se camina como a {walking}: {walkingPerSecond} {length.unit} por segundo.",
       "Pase primero la velocidad a {length.unit} por segundo.",
     ),
     "rounded-down": mistake(
       "Faltó la carga parcial.",
-      "Una parte de la parcela quedaría sin aplicar.",
+      "Una parte de la parcela quedaría sin tratar.",
       "Redondee hacia arriba: la última carga es parcial.",
     ),
     "loads-unrounded": mistake(
       "El número de cargas no se redondeó.",
-      "No se puede llenar una parte de una vez: cuente lo que hay que preparar.",
+      "Una carga parcial también es una carga: hay que llenar el tanque otra vez.",
       "Redondee hacia arriba a un número entero.",
     ),
     "ground-for-area": mistake(
-      "Se contó todo el campo en vez de solo lo que se aplica.",
+      "Se contó todo el campo en vez de solo lo que se trata.",
       "Sobraría mezcla.",
-      "Use el área que se aplica.",
+      "Use el área que se trata.",
     ),
     "area-left-out": mistake(
       "Faltó el área.",
@@ -299,42 +433,42 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
     "total-for-count": mistake(
       "Esta es la mezcla total, no el número de cargas.",
       "La pregunta es cuántas veces se llena el tanque.",
-      "Divida la mezcla total entre lo que se llena el tanque y redondee hacia arriba.",
+      "Divida la mezcla total entre el volumen de cada llenado y redondee hacia arriba.",
     ),
     "unscaled-product": mistake(
-      "Este es el producto para 1 {land.unit}, sin importar cuánto se cubre.",
-      "Vea cuánto cubre el tanque o la parcela: no es 1 {land.unit}.",
+      "Este es el producto para {oneLand}, sin importar cuánto se cubre.",
+      "Vea cuánto cubre el tanque o la parcela: no es {oneLand}.",
       "Multiplique la dosis de la etiqueta por el área que se cubre.",
     ),
     "rate-per-volume": mistake(
-      "La dosis por {land.unit} se usó como dosis por {volume.unit} de mezcla.",
+      "La dosis por {oneLand.unit} se usó como dosis por {oneVolume.unit} de mezcla.",
       "La mezcla quedaría demasiado fuerte.",
       "Calcule primero cuánta área cubre el tanque: el tanque entre el volumen de aplicación.",
     ),
     "per-lawn-for-land": mistake(
-      "La dosis por {land.unit} se usó como dosis por {lawn.unit}.",
+      "La dosis por {oneLand.unit} se usó como dosis por {lawn.unit}.",
       "La cantidad pasa por mucho de la etiqueta.",
       "Lea por cuánta área es la dosis de la etiqueta, y use esa área.",
     ),
     "rate-per-other-land": mistake(
-      "La dosis se usó como si fuera por {otherLand.unit}.",
-      TWO_AND_A_HALF,
-      USE_LAND,
+      "La dosis se usó como si fuera por {oneOtherLand.unit}.",
+      LAND_APART,
+      "La dosis de la etiqueta es por {oneLand.unit}. Déjela por {oneLand.unit}.",
     ),
     "weighed-as-volume": mistake(
-      "Se pesaron tantas onzas (gramos) como se deben medir por volumen.",
+      "Ese número de onzas líquidas (mililitros) se pesó como onzas (gramos).",
       "Una báscula muestra peso. La dosis es un volumen.",
       "Mida un líquido con jarra o cuchara, no con báscula.",
     ),
     "weighed-as-water": mistake(
       "El producto se pesó como si pesara lo mismo que el agua.",
-      "El producto pesa más que el agua: {water} es el peso del agua.",
+      "El agua pesa {water}. Este producto no pesa lo mismo.",
       "Mida un líquido por volumen.",
     ),
     "weight-for-volume": mistake(
       "Esto es lo que pesa el producto, no su volumen.",
       "La pregunta pide un volumen. Lo que pesa el producto no hace falta.",
-      "Quite el peso.",
+      "No use el peso.",
     ),
     "rounded-early": mistake(
       "Se redondeó un paso intermedio, y el resto del cálculo arrastró el error.",
@@ -368,7 +502,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
     ),
     "ground-for-treated": mistake(
       "También se contó el terreno entre las bandas.",
-      "Se pondría producto para terreno que no se aplica.",
+      "Se pondría producto para terreno que no se trata.",
       USE_BAND,
     ),
     "ground-for-treated-loads": mistake(
@@ -378,7 +512,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
     ),
     "one-row-too-few": mistake(
       "Se contaron los espacios entre las hileras en vez de las hileras.",
-      "Dibuje las hileras: hay un espacio menos.",
+      "Dibuje las hileras: hay una hilera más que espacios.",
       "Cuente las hileras.",
     ),
     "one-row-only": mistake(
@@ -396,20 +530,25 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
       "La cantidad es 100 veces demasiado grande.",
       PER_HUNDRED,
     ),
+    "final-percent-only": mistake(
+      "La cantidad se multiplicó por el porcentaje final y no se dividió entre la concentración.",
+      "El número está lejos de una estimación con números redondos.",
+      "Divida el porcentaje final entre el porcentaje del concentrado.",
+    ),
     "per-mille": mistake(
-      "El porcentaje se dividió entre 1,000.",
+      "El porcentaje se dividió entre {thousand}.",
       "La cantidad es 10 veces demasiado chica.",
       PER_HUNDRED,
     ),
     "one-unit-only": mistake(
-      "Esta es la cantidad para solo 1 {volume.unit} de mezcla.",
-      "En el tanque cabe más de 1 {volume.unit}.",
-      "Multiplique por lo que se llena el tanque.",
+      "Esta es la cantidad para solo {oneVolume} de mezcla.",
+      "En el tanque cabe más de {oneVolume}.",
+      "Multiplique por el volumen del tanque lleno.",
     ),
     "parts-of-water": mistake(
       "La concentración se tomó como partes por agua en vez de partes de toda la mezcla.",
-      "Sume lo que se toma y el agua: da más de lo que se necesita.",
-      "Tome las partes de la mezcla final.",
+      "La mezcla quedaría demasiado débil.",
+      "Divida entre la concentración del producto, que cuenta la mezcla entera, con el agua.",
     ),
     "took-the-water": mistake(
       "Esta es el agua que se agrega.",
@@ -439,7 +578,262 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
     "equal-loads": mistake(
       "El producto se repartió por igual entre las cargas.",
       "Las cargas no son iguales: la última es lo que queda.",
-      "Quite primero los tanques llenos, y calcule después la última carga.",
+      "Reste primero los tanques llenos, y calcule después la última carga.",
+    ),
+    "per-second-left": mistake(
+      "La velocidad se quedó en {length.unit} por segundo.",
+      "La pregunta pide {speed.unit}.",
+      "Cambie la unidad: {oneSpeed} son unos {perSecond} {length.unit} por segundo.",
+    ),
+    "speed-factor-inverted": mistake(
+      "El factor entre las dos unidades de velocidad se usó al revés.",
+      "Compárela con el paso normal, como {walking}.",
+      "{oneSpeed} son unos {perSecond} {length.unit} por segundo.",
+    ),
+    "per-minute-left": mistake(
+      "La velocidad se quedó en {length.unit} por minuto.",
+      "Nadie aplica a esa velocidad.",
+      "{oneSpeed} son unos {perMinute} {length.unit} por minuto.",
+    ),
+    "other-speed-unit": mistake(
+      "La velocidad está en la unidad del otro sistema.",
+      "1 milla es como {mile}.",
+      "Lea en la pregunta qué unidad se pide.",
+    ),
+    "land-for-lawn": mistake(
+      "La dosis por {lawn.unit} se usó como dosis por {oneLand.unit}.",
+      "La cantidad es demasiado chica.",
+      "Lea por cuánta área es la dosis de la etiqueta, y use esa área.",
+    ),
+    "lawn-size-left-out": mistake(
+      "La dosis se usó como si fuera por {oneArea}.",
+      "La cantidad pasa por mucho de la etiqueta.",
+      "Divida el área entre aquello por lo que es la dosis: {lawn.unit}.",
+    ),
+    "unscaled-lawn": mistake(
+      "Esta es la cantidad para {lawn.unit}, sin importar la parcela.",
+      "Compare la parcela con {lawn.unit}.",
+      "Divida el área entre {lawn.unit} y multiplique por la dosis.",
+    ),
+    "lawn-ten-times": mistake(
+      "La dosis se usó para un área diez veces demasiado chica.",
+      "La cantidad es 10 veces la de la etiqueta.",
+      "La dosis es por {lawn.unit}.",
+    ),
+    "small-mass-for-large": mistake(
+      "La cantidad se pasó a la unidad de peso más chica.",
+      "La pregunta pide la unidad de la etiqueta.",
+      "Deje la unidad como en la etiqueta.",
+    ),
+    "pounds-as-kilograms": mistake(
+      "La cantidad está en kilogramos, no en libras.",
+      "1 libra es como {pound}.",
+      "Lea en la pregunta qué unidad se pide.",
+    ),
+    "mass-unit-left": mistake(
+      "La cantidad se quedó en la unidad de la etiqueta.",
+      "La pregunta pide la unidad de peso más chica.",
+      "En {oneMass} hay {perMass} {smallMass.unit}.",
+    ),
+    "pound-of-12": mistake(
+      "Una libra se tomó como 12 onzas.",
+      "La cantidad es demasiado chica.",
+      "1 libra son 16 onzas de peso.",
+    ),
+    "weighed-by-water": mistake(
+      "El peso se pasó a onzas líquidas, como si el producto fuera agua.",
+      "Un polvo no pesa lo mismo que el agua, y la pregunta pide un peso.",
+      "Pese un producto seco en una báscula.",
+    ),
+    "one-spot-only": mistake(
+      "Este es el producto para un solo manchón.",
+      "Hay más de un manchón.",
+      "Multiplique por el número de manchones.",
+    ),
+    "added-on-top": mistake(
+      "El porcentaje se tomó de la mezcla más el producto.",
+      "La cantidad pasa de la etiqueta.",
+      "Tome el porcentaje de la mezcla final.",
+    ),
+    "mix-for-product": mistake(
+      "Esta es la mezcla, no el producto que lleva.",
+      "La pregunta pide el producto.",
+      "Multiplique por la dosis del producto.",
+    ),
+    "reserve-without-product": mistake(
+      "El agua de más no llevó producto.",
+      "Toda la mezcla quedaría demasiado débil.",
+      "Calcule el producto para toda la mezcla, también la de reserva.",
+    ),
+    "product-for-reserve-only": mistake(
+      "Este es el producto solo para la reserva.",
+      "La parcela también necesita producto.",
+      "Calcule el producto para toda la mezcla.",
+    ),
+    "reserve-subtracted": mistake(
+      "La reserva se restó en vez de sumarse.",
+      "La mezcla no alcanzaría para toda la parcela.",
+      "Sume la reserva a lo que lleva la parcela.",
+    ),
+    "applied-ignored": mistake(
+      "No se contó lo que ya se aplicó.",
+      "Sume la temporada: pasaría del límite.",
+      "Reste primero del límite lo que ya se aplicó.",
+    ),
+    "limit-passed": mistake(
+      "La última aplicación se redondeó hacia arriba: pasa del límite de la temporada.",
+      "Sume la temporada: pasa del límite.",
+      "Redondee hacia abajo.",
+    ),
+    "limit-unrounded": mistake(
+      "El número de aplicaciones no se redondeó.",
+      "No hay partes de una aplicación con esta dosis.",
+      "Redondee hacia abajo a un número entero.",
+    ),
+    "one-application-subtracted": mistake(
+      "Solo se restó una aplicación.",
+      "Cuente en el registro cuántas hubo.",
+      "Multiplique la dosis por el número de aplicaciones y reste eso.",
+    ),
+    "rate-left-for-count": mistake(
+      "Esto es cuánto se puede aplicar todavía, no cuántas veces.",
+      "La pregunta pide un número de aplicaciones.",
+      "Divida entre la dosis y redondee hacia abajo.",
+    ),
+    "catch-unscaled": mistake(
+      "Lo recogido se leyó tal cual, pero llevó otro tiempo que la franja.",
+      "Compare los dos tiempos.",
+      "Multiplique lo recogido por el tiempo de la franja y divida entre el tiempo en que se recogió.",
+    ),
+    "times-upside-down": mistake(
+      "Los dos tiempos se usaron al revés.",
+      "Tardar más en la franja debe dar un volumen más alto.",
+      "Multiplique por el tiempo de la franja y divida entre el tiempo en que se recogió.",
+    ),
+    "catch-per-minute": mistake(
+      "Se usó lo recogido en un minuto entero.",
+      "La franja no lleva un minuto.",
+      "Use lo recogido en el tiempo que lleva la franja.",
+    ),
+    "reading-divided": mistake(
+      "Lo recogido se dividió entre {perVolume}.",
+      "La franja tiene ese largo para que no haya que convertir nada.",
+      "Lea lo recogido como volumen de aplicación.",
+    ),
+    "reading-multiplied": mistake(
+      "Lo recogido se multiplicó por {perVolume}.",
+      "La franja tiene ese largo para que no haya que convertir nada.",
+      "Lea lo recogido como volumen de aplicación.",
+    ),
+    "boom-on-one-width": mistake(
+      "Lo recogido de todas las boquillas se usó con el ancho de una.",
+      "Todas las boquillas juntas cubren todo el aguilón.",
+      "Divida entre el número de boquillas, o use el ancho del aguilón.",
+    ),
+    "one-nozzle-for-boom": mistake(
+      "Lo recogido de una boquilla se usó con el ancho del aguilón.",
+      "Una boquilla cubre solo su propio ancho.",
+      "Use el total de todas las boquillas, o el ancho de una.",
+    ),
+    "nozzles-counted-twice": mistake(
+      "Lo recogido se dividió dos veces entre el número de boquillas.",
+      "El volumen es demasiado bajo para boquillas así.",
+      "El promedio recogido va con el ancho de una boquilla.",
+    ),
+    "nozzles-squared": mistake(
+      "Lo recogido se multiplicó dos veces por el número de boquillas.",
+      "El volumen es demasiado alto.",
+      "Cuente cada boquilla una vez.",
+    ),
+    "difference-as-percent": mistake(
+      "La diferencia se leyó como porcentaje.",
+      "La misma diferencia es más en una cantidad chica que en una grande.",
+      "Divida la diferencia entre el promedio y multiplique por 100.",
+    ),
+    "off-itself": mistake(
+      "La diferencia se dividió entre lo recogido de la misma boquilla.",
+      "La pregunta pide un porcentaje del promedio.",
+      "Divida la diferencia entre el promedio.",
+    ),
+    "off-the-others": mistake(
+      "La boquilla se comparó con el promedio de las otras.",
+      "El promedio de la pregunta es el de todas las boquillas.",
+      "Tome el promedio de todas las boquillas.",
+    ),
+    "share-of-average": mistake(
+      "Esto es lo recogido en porcentaje del promedio, no cuánto se aparta.",
+      "Una boquilla correcta se apartaría 100 %.",
+      "Reste primero el promedio.",
+    ),
+    "spread-taken": mistake(
+      "Esta es la diferencia entre la boquilla más alta y la más baja.",
+      "La pregunta es cuánto se aparta una boquilla del promedio.",
+      "Reste el promedio, no el otro extremo.",
+    ),
+    "off-the-lowest": mistake(
+      "La boquilla más alta se comparó con la más baja.",
+      "La pregunta pide un porcentaje del promedio.",
+      "Compare con el promedio.",
+    ),
+    "part-not-percent": mistake(
+      "Esto es una parte de uno, no un porcentaje.",
+      "El número es 100 veces demasiado chico.",
+      "Multiplique por 100.",
+    ),
+    "ratio-ignored": mistake(
+      "No se contó la proporción del inyector.",
+      "Las plantas recibirían demasiado poco.",
+      "Multiplique la solución madre por la proporción para tener la solución que da.",
+    ),
+    "per-hundred-left-out": mistake(
+      "La dosis por 100 {volume.unit} se usó como dosis por {oneVolume}.",
+      "La cantidad es 100 veces la de la etiqueta.",
+      "Divida primero la solución entre 100.",
+    ),
+    "one-unit-of-stock": mistake(
+      "Este es el producto para {oneVolume} de solución madre.",
+      "Se prepara más o menos que eso.",
+      "Multiplique por la solución madre que se prepara.",
+    ),
+    "ratio-inverted": mistake(
+      "La proporción se usó al revés.",
+      "La solución madre debe ser más fuerte que la solución.",
+      "Multiplique por la proporción.",
+    ),
+    "rate-per-unit-of-stock": mistake(
+      "La dosis por 100 {volume.unit} de solución se usó como dosis por {oneVolume} de solución madre.",
+      "Eso solo vale con un inyector de 1:100.",
+      "Calcule cuánta solución da la solución madre.",
+    ),
+    "order-as-listed": mistake(
+      "Los productos se agregaron como están en la lista.",
+      "La lista no tiene orden.",
+      "Primero el acondicionador, luego polvos y gránulos, suspensiones y emulsiones, y al final los adyuvantes.",
+    ),
+    "order-reversed": mistake(
+      "El orden se puso al revés.",
+      "Lo que se disuelve fácil no deja que los polvos se mojen.",
+      "Primero el acondicionador, luego polvos y gránulos, suspensiones y emulsiones, y al final los adyuvantes.",
+    ),
+    "adjuvant-first": mistake(
+      "El adyuvante se puso primero.",
+      "Hace espuma, y los polvos forman grumos.",
+      "Los adyuvantes van después de los productos.",
+    ),
+    "liquids-before-powders": mistake(
+      "El concentrado emulsionable se puso antes que los polvos y las suspensiones.",
+      "Los polvos en una mezcla aceitosa forman grumos.",
+      "Primero los polvos, luego las suspensiones, y después las emulsiones.",
+    ),
+    "conditioner-last": mistake(
+      "El acondicionador de agua se puso al último.",
+      "Los productos ya están en el agua antes de que actúe.",
+      "El acondicionador va primero, antes de los productos.",
+    ),
+    "powders-swapped": mistake(
+      "Los gránulos se pusieron antes que el polvo mojable.",
+      "Un polvo necesita más tiempo para mojarse.",
+      "Primero el polvo mojable, luego los gránulos dispersables.",
     ),
     "other-kind-of-unit": mistake(
       "La unidad mide otra cosa.",
@@ -462,7 +856,21 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "topics" | "mistakes" | "practice
     unknownHigh: "No es correcto: {percent} demasiado alto.",
     unknownLow: "No es correcto: {percent} demasiado bajo.",
     tolerance:
-      "Una respuesta cuenta como correcta si está dentro de {percent}. Una cantidad de producto no debe pasarse.",
+      "Una respuesta cuenta como correcta si difiere en {percent} o menos. Una cantidad de producto no debe pasar de la exacta.",
+    titleOfSet: "{title}, serie {set}",
+    titleOfKey: "{title}: clave",
+    name: "Nombre",
+    date: "Fecha",
+    toScale: "Dibujado a escala",
+    theProblem: "El problema",
+    estimate: "Estimación",
+    estimateOf: "Con números redondos ({figures}) da cerca de {answer}.",
+    step: "Paso {number}: {found}",
+    unitsOnly: "Unidades: {units}",
+    cancel: "Se {count:one=cancela;other=cancelan}: {units}.",
+    check: "Comprobación por otro camino",
+    checkOf: "En las otras unidades ({figures}) da {again}. Eso es {answer}.",
+    checkOfCount: "En las otras unidades ({figures}) también da {answer}.",
   },
 };
 

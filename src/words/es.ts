@@ -34,7 +34,7 @@ const MEASURED = "cantidad medida";
 const SPREADER_RATE = "dosis que echa la esparcidora";
 const SPREAD = "cantidad esparcida";
 const TARGET = "dosis buscada";
-const DIRECTIONS = "sentidos";
+const DIRECTIONS = "número de sentidos";
 const TO_CATCH = "cantidad por recoger";
 const TO_SPREAD = "producto por esparcir";
 const PRODUCT_RATE = "dosis del producto";
@@ -78,7 +78,7 @@ const deviations = (what: string): Record<"x" | "mean" | "n", string> => ({
 });
 const part = (what: string): ReturnType<typeof words<"w" | "u" | "x">> =>
   words(`parte de la incertidumbre por ${what}, como fracción del volumen de aplicación`, {
-    w: "peso de la lectura {n} en el volumen de aplicación",
+    w: "influencia de la lectura {n} en el volumen de aplicación",
     u: `incertidumbre estándar de ${what}, lectura {n}`,
     x: `${what}, lectura {n}`,
   });
@@ -199,7 +199,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         bands: "bandas en una pasada",
         bandWidth: BAND,
       }),
-      "swath.perNozzle": words("ancho de una boquilla", {
+      "swath.perNozzle": words("ancho que cubre una boquilla", {
         width: "ancho que comparten las boquillas",
         nozzles: NOZZLES,
       }),
@@ -283,7 +283,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "output-rate.catch": words("volumen de aplicación según lo recogido", {
         total: "total recogido, todas las boquillas",
         time: "tiempo de recolección",
-        rows: "hileras o distancias entre boquillas",
+        rows: "número de hileras o boquillas",
         width: WIDTH,
         speed: SPEED,
         travelTime: "tiempo del recorrido",
@@ -316,12 +316,15 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         speed: "velocidad anterior",
         newSpeed: "velocidad nueva",
       }),
-      "output-rate.direct-strip-area": words("área en que lo recogido se lee como volumen de aplicación", {
-        caught: "una unidad recogida",
-        rate: "una unidad de volumen de aplicación",
-      }),
+      "output-rate.direct-strip-area": words(
+        "área en que una unidad recogida es una unidad del volumen de aplicación",
+        {
+          caught: "una unidad recogida",
+          rate: "una unidad de volumen de aplicación",
+        },
+      ),
       "output-rate.direct-strip": words("distancia en que lo recogido se lee como volumen de aplicación", {
-        area: "área en que lo recogido se lee como volumen de aplicación",
+        area: "área en que una unidad recogida es una unidad del volumen de aplicación",
         width: WIDTH,
       }),
       "output-rate.direct-strip-rate": words("volumen de aplicación leído de lo recogido", {
@@ -500,12 +503,15 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         lines: "mezcla que queda en las mangueras",
         reserve: "mezcla extra",
       }),
-      "tank-mix.carrierSteps": words("número de veces", {
+      "tank-mix.carrierSteps": words("número de pasos de redondeo", {
         sprayed: SPRAYED,
         lines: "mezcla que queda en las mangueras",
-        step: "volumen al que se redondea",
+        step: "paso de redondeo",
       }),
-      "tank-mix.carrierRounded": words(MIX, { times: "número de veces", step: "volumen al que se redondea" }),
+      "tank-mix.carrierRounded": words(MIX, {
+        times: "número de pasos de redondeo",
+        step: "paso de redondeo",
+      }),
       "tank-mix.fills": words("número de llenados del tanque", { total: MIX, fill: "llenado del tanque" }),
       "tank-mix.loads": words("número de cargas", { fills: "número de llenados del tanque" }),
       "tank-mix.piece": words("mezcla para una hilera o parcela", {
@@ -755,6 +761,11 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       loads: "Cargas del tanque",
       product: "{product}",
       dose: "{product}, medido para la carga {load}",
+      fertilizer: "Fertilizante para el nutriente",
+      amount: "Producto para el trabajo",
+      hopper: "Llenados de la tolva",
+      bags: "Bolsas por comprar",
+      test: "Prueba de la esparcidora",
     },
     cautions: {
       label:
@@ -772,8 +783,23 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Calibre de nuevo si cambia la persona, el paso, la presión, las boquillas, el terreno o la aspersora.",
       "local-rules":
         "Siga las reglas locales sobre qué se puede aplicar, quién lo puede aplicar y adónde pueden ir la mezcla sobrante y el agua de enjuague.",
+      spreader:
+        "Calibre con el mismo producto, a su paso habitual. Hágalo de nuevo si cambia la persona, el paso, el producto, el tiempo o el terreno.",
+      "protection-spreading":
+        "Use el equipo de protección que indica la etiqueta al pesar, llenar, esparcir y limpiar.",
+      sweep:
+        "Barra los gránulos de las superficies duras de vuelta a la parcela. Que no lleguen a desagües, zanjas ni agua.",
+      "local-rules-spreading":
+        "Siga las reglas locales sobre qué se puede esparcir, quién, cuándo y qué tan cerca del agua, y qué hacer con lo que sobra.",
     },
     issues: {
+      "set-unreadable": "Este no es el número de una serie. Escriba uno como {example}.",
+      "set-generation":
+        "La serie {given} es de otra generación: esta versión hace series de la generación {expected}.",
+      "topics-too-hard": "Todos estos temas son más difíciles que {given}. Agregue un tema más fácil.",
+      "season-used-up":
+        "Después de {done} aplicaciones de {rate}, del límite de {limit} no queda ninguna. Escriba menos.",
+      "kind-twice": "{given} está dos veces, y cualquiera puede ir primero. Escríbalo una vez.",
       "corners-alike":
         "Con {count} {count:one=esquina distinta;other=esquinas distintas} no se encierra terreno. Anote al menos {limit}.",
       "boundary-crosses":
@@ -943,6 +969,26 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "plants-not-counted":
         "Plantas enteras por carga solo se puede en un trabajo por número de plantas. Escoja cargas iguales.",
       "whole-count": "Anote un número entero, 1 o más.",
+      "rate-for-count-spreading":
+        "{given} es {is.dimension}, y este trabajo es un número de plantas. Anote una dosis por planta, o planifique la parcela.",
+      "rate-for-row-spreading":
+        "{given} es {is.dimension}, y este trabajo es un largo de hilera. Anote una dosis por largo de hilera, o planifique la parcela.",
+      "test-for-plants":
+        "La dosis es por planta, y la prueba de una esparcidora es por área o por hilera. Quite la prueba, o pese lo de cada planta.",
+      "test-along-row":
+        "La dosis es por área, y la prueba es a lo largo de una hilera. Pruebe en una franja o un área, o anote una dosis por largo de hilera.",
+      "test-over-area":
+        "La dosis es por largo de hilera, y la prueba es en un área. Pruebe a lo largo de una hilera, o anote una dosis por área.",
+      "nutrient-implausible":
+        "{product}: {given} de nitrógeno es más de lo que reciben los cultivos en una temporada ({limit}). Revise si esta dosis es de producto.",
+      "rate-high-spreading":
+        "{product}: {given} de producto es más de lo habitual ({limit}). Revise el número y la unidad: ¿libras u onzas?",
+      "rate-near-max-spreading":
+        "{product}: la dosis de {rate} está en el máximo de la etiqueta o muy cerca, {max}. Una compuerta un punto más abierta la pasaría.",
+      "spreader-set-for-nutrient":
+        "{product}: salió {rate}, cerca de la dosis de {nutrient}. Debe salir {perPass} de producto en una pasada.",
+      "fills-many":
+        "Este trabajo lleva {total} de producto, que son {fills} llenados de una tolva de {hopper}. Revise el tamaño del trabajo, la dosis y sus unidades.",
       "each-implausible":
         "{given} para cada una es más de lo que lleva un árbol grande ({limit}). Revise el número y la unidad: es lo que recibe una, no todas.",
       "loads-many":
@@ -993,6 +1039,10 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "No se puede usar {given} de lo que se preparó ({mixed}). Si se preparó más, anote cuánto.",
       "left-over-mixed":
         "No puede sobrar {given} de lo que se preparó ({mixed}). Si se preparó más, anote cuánto.",
+      "used-over-filled":
+        "No se puede usar {given} de lo que entró en la tolva ({filled}). Si entró más, anote cuánto.",
+      "left-over-filled":
+        "No puede sobrar {given} de lo que entró en la tolva ({filled}). Si entró más, anote cuánto.",
       "start-after-end": "El inicio, {started}, es después del final, {finished}.",
       "volume-and-weight":
         "Este registro tiene {given} y otro tiene {first}: uno es por volumen y el otro por peso. Revise qué producto es.",
@@ -1624,6 +1674,26 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       severityRefusal: "No aplique",
       ofProduct: "{product}: {issue}",
       ofProductOnPlot: "{product} en {plot}: {issue}",
+      perPass: "Dosis por pasada",
+      testResult: "Salida de la esparcidora en la prueba",
+      nutrient: "{nutrient} que esto aporta",
+      totalOfProduct: "Total de {product}",
+      bags: "Bolsas por comprar",
+      bagsAndRest: "{bags} (sobran {rest})",
+      reEntry: "No entrar durante",
+      fillsAndPlots: "Llenados y parcelas",
+      spreadIt: "Llenar y esparcir",
+      lengthwise: "A lo largo: {perDirection}",
+      crosswise: "A lo ancho: {perDirection}",
+      fillHopper: "Llene la tolva con {hopper} y espárzalo. Hágalo {times} {times:one=vez;other=veces}.",
+      lastFill: "Para el último llenado, pese {lastFill} y espárzalo.",
+      onlyFill: "Pese {lastFill}, llene la tolva y espárzalo.",
+      byPlot: "Cuánto va en cada lugar",
+      onPlot: "En {plot}: {amount}.",
+      plotInPieces: "{plot}: {amount}, o sea {each} en cada una de las {pieces} hileras o camas.",
+      doNotSpread: "No esparza",
+      doNotFill: "No llene la tolva. Vea la advertencia de arriba.",
+      spreadingTitle: "Hoja de trabajo de la esparcidora",
     },
   }))(),
 );

@@ -80,6 +80,7 @@ export {
 export { rateUncertaintyWorking as rateUncertainty } from "../output-rate/uncertainty.js";
 export { whatChangedWorking as whatChanged } from "../output-rate/what-changed.js";
 export { planWorking as planApplication } from "../plan/plan-steps.js";
+export { spreadingWorking as planSpreading } from "../plan/spreading-steps.js";
 export {
   boomCoverageWorking as boomCoverage,
   boomHeightWorking as boomHeight,

@@ -48,7 +48,11 @@ export function renderLatex(sheet: PrintableSheet): string {
   ].join("\n");
 }
 
-function laidOut(block: SheetBlock, { sources }: Page): string {
+// What a line of handwriting takes.
+const LINE_OF_WORK = 8;
+
+function laidOut(block: SheetBlock, page: Page): string {
+  const { sources } = page;
   switch (block.kind) {
     case "heading":
       return `\\${block.level === 2 ? "subsection" : "subsubsection"}{${escaped(block.text)}}`;
@@ -69,7 +73,24 @@ function laidOut(block: SheetBlock, { sources }: Page): string {
       return list(block.lines.map((line) => working(line, sources)));
     case "sources":
       return list(sources.map(item), true);
+    case "blanks":
+      return `${block.items.map((one) => `${escaped(one)}: \\hrulefill`).join("\\qquad ")}\n`;
+    case "room":
+      return `\\vspace*{${block.lines * LINE_OF_WORK}mm}\n`;
+    case "drawing":
+      return "";
+    case "group":
+      return together(block, page);
   }
+}
+
+/** Parts that no page breaks apart; a card has a frame to cut along. */
+function together({ as, blocks }: Extract<SheetBlock, { kind: "group" }>, page: Page): string {
+  const inner = blocks.map((block) => laidOut(block, page)).join("\n");
+  const isCard = as === "card";
+  const width = isCard ? "\\dimexpr\\linewidth-2\\fboxsep-2\\fboxrule\\relax" : "\\linewidth";
+  const box = `\\begin{minipage}{${width}}\n\\raggedright\n${inner}\n\\end{minipage}`;
+  return `${isCard ? `\\fbox{${box}}` : box}\\par\\medskip\n`;
 }
 
 // A text in brackets at an item's start would be taken for its label.

@@ -5,7 +5,13 @@ import type { AddressInfo } from "node:net";
 import { type Browser, type Page, chromium as playwright } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { planApplication } from "../../src/plan/index.ts";
-import { practiceProblem, practiceSheet, practiceTopics } from "../../src/practice/index.ts";
+import {
+  type PracticeProblem,
+  practiceProblem,
+  practiceSheet,
+  practiceTopics,
+  workedExample,
+} from "../../src/practice/index.ts";
 import { SPANISH_WORDS } from "../../src/words/es.ts";
 import {
   fieldCard,
@@ -37,8 +43,12 @@ const SHEETS: Record<string, PrintableSheet> = {
   "card-doubtful": fieldCard(planApplication(DOUBTFUL)),
   "card-long": fieldCard(planNamed([`Product ${"x".repeat(150)}`, "Product B"])),
   working: workingSheet({ title: "Everything", lines: Object.values(WORKINGS).flat(2) }),
-  practice: practiceSheet(problems, { answers: true }),
-  pupils: practiceSheet(problems),
+  practice: practiceSheet(problems, { key: "long" }),
+  "practice-short": practiceSheet(problems, { key: "short", set: "A-1" }),
+  pupils: practiceSheet(problems.slice(0, 10), { className: "Evening class" }),
+  "pupils-drawn": practiceSheet(problems, { drawings: true, workLines: 5 }),
+  board: workedExample("whole-job", (problems.at(-1) as PracticeProblem).given),
+  cards: practiceSheet(problems, { cards: true, drawings: true }),
 };
 for (const [i, name] of HOSTILE_NAMES.entries()) {
   SHEETS[`hostile-${i}`] = worksheet(planNamed([name, "Product B"]));
@@ -179,7 +189,7 @@ describe.skipIf(path === undefined && !process.env.CI)("a sheet in a browser", (
 
   it("has boxes that are ticked by their text, with no script", async () => {
     await open("hash", "card");
-    const box = page.getByRole("checkbox", { name: /Product A: 2\.177 fl oz/ });
+    const box = page.getByRole("checkbox", { name: /Product A: 2\.17 fl oz/ });
     await page.getByText("Product A: 2.17 fl oz").click();
     expect(await box.isChecked()).toBe(true);
     expect(await page.getByRole("checkbox").count()).toBe(10);
@@ -195,6 +205,64 @@ describe.skipIf(path === undefined && !process.env.CI)("a sheet in a browser", (
   ] as const)("prints %s on one sheet of %s", async (name, format) => {
     await open("hash", name);
     expect(pagesOf(await page.pdf({ format }))).toBe(1);
+  });
+
+  it("draws plots to scale, named, with their lengths", async () => {
+    await open("hash", "pupils-drawn");
+    const drawings = page.getByRole("img", { name: "Drawn to scale" });
+    expect(await drawings.count()).toBe(8);
+    const { wide, high, texts } = await drawings.first().evaluate((svg) => {
+      const shape = (svg.querySelector("polygon") as SVGPolygonElement).getBoundingClientRect();
+      return {
+        wide: shape.width,
+        high: shape.height,
+        texts: [...svg.querySelectorAll("text")].map(({ textContent }) =>
+          Number.parseFloat(textContent ?? ""),
+        ),
+      };
+    });
+    const [long = 0, short = 0] = texts;
+    expect(wide / high).toBeCloseTo(long / short, 1);
+    // No label is cut off.
+    const cut = await page.evaluate(() =>
+      [...document.querySelectorAll("svg")].flatMap((svg) => {
+        const box = svg.getBoundingClientRect();
+        return [...svg.querySelectorAll("text")]
+          .filter((text) => {
+            const { left, right, top, bottom } = text.getBoundingClientRect();
+            return left < box.left || right > box.right || top < box.top || bottom > box.bottom;
+          })
+          .map(({ textContent }) => textContent);
+      }),
+    );
+    expect(cut).toEqual([]);
+  });
+
+  it("shows a worked example one slide a screen, and prints one slide a page", async () => {
+    await open("hash", "board");
+    const slides = page.locator(".slide");
+    const count = await slides.count();
+    expect(count).toBeGreaterThan(10);
+    const { height, font } = await slides.first().evaluate((slide) => ({
+      height: slide.getBoundingClientRect().height / window.innerHeight,
+      font: Number.parseFloat(getComputedStyle(slide).fontSize),
+    }));
+    expect(height).toBeGreaterThan(0.9);
+    expect(font).toBeGreaterThanOrEqual(28);
+    expect(pagesOf(await page.pdf({ format: "A4", landscape: true }))).toBe(count);
+  });
+
+  it("breaks no problem over two pages", async () => {
+    for (const name of ["pupils-drawn", "cards"]) {
+      await open("hash", name);
+      await page.emulateMedia({ media: "print" });
+      const kept = await page.evaluate(() =>
+        [...document.querySelectorAll(".part, .card")].map((part) => getComputedStyle(part).breakInside),
+      );
+      await page.emulateMedia({ media: null });
+      expect(kept.length).toBe(problems.length);
+      expect(new Set(kept)).toEqual(new Set(["avoid"]));
+    }
   });
 
   it("prints a long job on as many sheets as it takes", async () => {

@@ -70,7 +70,7 @@ export function exportedFunctions(ways: ReadonlyMap<string, Exports>): ExportedF
 }
 
 /** Workings that take a result of the function and not its input. */
-const WORKING_OF_RESULTS = new Set(["planApplication"]);
+const WORKING_OF_RESULTS = new Set(["planApplication", "planSpreading"]);
 
 const PLAN = planApplication(TWO_PRODUCTS);
 

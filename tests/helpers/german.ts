@@ -719,6 +719,30 @@ export const GERMAN: Messages = {
       found: "Mittel für den Schlag",
       terms: { rate: "Aufwand des Mittels", area: TREATED },
     },
+    "practice.spotMix": {
+      found: "Brühe für alle Stellen",
+      terms: { spots: "Zahl der Stellen", each: "Brühe je Stelle" },
+    },
+    "practice.seasonLeft": {
+      found: "Anwendungen, die noch möglich sind",
+      terms: { limit: "Höchstmenge im Jahr", done: "bisherige Anwendungen", rate: "Aufwand je Anwendung" },
+    },
+    "practice.catchOnStrip": {
+      found: "aufgefangen in der Zeit für den Streifen",
+      terms: { caught: "aufgefangen", walk: "Zeit für den Streifen", time: "Zeit des Auffangens" },
+    },
+    "practice.catchMean": {
+      found: "Mittel der Düsen",
+      terms: { x: "aufgefangen unter Düse {n}", n: "Zahl der Düsen" },
+    },
+    "practice.nozzleOff": {
+      found: "Abweichung vom Mittel",
+      terms: { larger: "das Größere von Düse und Mittel", smaller: "das Kleinere", mean: "Mittel der Düsen" },
+    },
+    "practice.solution": {
+      found: "Lösung aus der Stammlösung",
+      terms: { ratio: "Teile Lösung auf einen Teil Stammlösung", stock: "Stammlösung" },
+    },
   },
   functions: {
     sqrt: "Wurzel aus ({x})",
@@ -738,6 +762,11 @@ export const GERMAN: Messages = {
     loads: "Tankfüllungen",
     product: "Mittel: {product}",
     dose: "{product}, gemessen für Füllung {load}",
+    fertilizer: "Dünger für den Nährstoff",
+    amount: "Menge für die Arbeit",
+    hopper: "Behälterfüllungen",
+    bags: "Säcke",
+    test: "Abdrehprobe",
   },
   cautions: {
     label: "Es gilt die Gebrauchsanleitung.",
@@ -748,6 +777,14 @@ export const GERMAN: Messages = {
     tools: "Messgeräte nur für Pflanzenschutzmittel verwenden.",
     recalibrate: "Nach jeder Änderung neu eichen.",
     "local-rules": "Es gelten die Vorschriften am Ort.",
+    spreader:
+      "Den Streuer mit dem Mittel selbst abdrehen, im üblichen Tempo. Neu abdrehen, wenn sich Person, Tempo, Mittel, Wetter oder Boden ändern.",
+    "protection-spreading":
+      "Beim Abwiegen, Einfüllen, Streuen und Reinigen die Schutzausrüstung laut Etikett tragen.",
+    sweep:
+      "Körner von befestigten Flächen auf die Fläche zurückfegen. Von Abläufen, Gräben und Gewässern fernhalten.",
+    "local-rules-spreading":
+      "Die örtlichen Vorschriften befolgen: was gestreut werden darf, von wem, wann, wie nah am Wasser, und wohin der Rest kommt.",
   },
   issues: {
     "mix-over-tank":
@@ -837,5 +874,25 @@ export const GERMAN: Messages = {
     severityRefusal: "Nicht spritzen",
     ofProduct: "{product}: {issue}",
     ofProductOnPlot: "{product} auf {plot}: {issue}",
+    perPass: "Menge je Überfahrt",
+    testResult: "Ausbringung in der Abdrehprobe",
+    nutrient: "{nutrient} darin",
+    totalOfProduct: "{product} insgesamt",
+    bags: "Säcke",
+    bagsAndRest: "{bags} ({rest} bleiben übrig)",
+    reEntry: "Betreten verboten für",
+    fillsAndPlots: "Füllungen und Flächen",
+    spreadIt: "Füllen und streuen",
+    lengthwise: "Längs: {perDirection}",
+    crosswise: "Quer: {perDirection}",
+    fillHopper: "{hopper} einfüllen und streuen. {times}-mal.",
+    lastFill: "Zuletzt {lastFill} abwiegen und streuen.",
+    onlyFill: "{lastFill} abwiegen, einfüllen und streuen.",
+    byPlot: "Wie viel wohin kommt",
+    onPlot: "{plot}: {amount}.",
+    plotInPieces: "{plot}: {amount}, je {each} auf jede der {pieces} Reihen oder jedes der Beete.",
+    doNotSpread: "Nicht streuen",
+    doNotFill: "Nicht einfüllen. Siehe die Warnung oben.",
+    spreadingTitle: "Arbeitsblatt für den Streuer",
   },
 };

@@ -65,7 +65,7 @@ const product = {
 } as const;
 const twoLoads = [{ carrier: qty(4, "gal") }, { carrier: qty(9, "qt") }];
 
-type Sampled = Exclude<keyof typeof working, "planApplication">;
+type Sampled = Exclude<keyof typeof working, "planApplication" | "planSpreading">;
 
 /** Samples of what every function that shows its working is given, by the function's name. A plan's has a plan: see workings.ts. */
 export const SAMPLES: { readonly [N in Sampled]: readonly Readonly<Parameters<(typeof working)[N]>>[] } = {

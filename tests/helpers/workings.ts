@@ -1,4 +1,4 @@
-import { planApplication } from "../../src/plan/index.ts";
+import { planApplication, planSpreading } from "../../src/plan/index.ts";
 import { qty } from "../../src/units/index.ts";
 import type { WorkingLine } from "../../src/units/working-line.ts";
 import * as working from "../../src/working/index.ts";
@@ -14,6 +14,17 @@ const plan = planApplication({
   ],
 });
 
+const spreading = planSpreading({
+  plot: { kind: "rectangle", length: qty(180, "ft"), width: qty(100, "ft") },
+  spreader: { hopper: qty(20, "lb"), directions: 2 },
+  test: { used: qty(5, "oz"), swath: qty(4, "ft"), distance: qty(25, "ft") },
+  product: {
+    name: "Product A",
+    rate: { nutrient: "N", amount: qty(1, "lb/1000ft2"), contains: { N: 20, P2O5: 5 } },
+    bag: qty(40, "lb"),
+  },
+});
+
 const functions: Readonly<Record<string, unknown>> = { ...working };
 
 /** Samples of what every function of `swath-to-spoon/working` gives, by its name. */
@@ -25,4 +36,5 @@ export const WORKINGS: Readonly<Record<string, readonly (readonly WorkingLine[])
     }),
   ),
   planApplication: [working.planApplication(plan).flatMap(({ lines }) => lines)],
+  planSpreading: [working.planSpreading(spreading).flatMap(({ lines }) => lines)],
 };

@@ -58,36 +58,40 @@ const wrongAnswers = (part: string): string[] => {
 };
 
 describe("the lesson", () => {
-  it("writes a pupils' sheet and a teacher's key, as Markdown and HTML, and says where", () => {
-    const { printed } = lesson("plain");
-    const files = ["pupils.html", "pupils.md", "teacher.html", "teacher.md"];
+  it("writes a sheet and a key under the set's number, as Markdown and HTML, and says where", () => {
+    const { printed, read } = lesson("plain");
+    const files = ["A-1-key.html", "A-1-key.md", "A-1.html", "A-1.md"];
     expect(readdirSync(join(out, "plain")).sort()).toEqual(files);
-    for (const name of files) expect(printed).toContain(join(out, "plain", name));
+    expect(printed).toContain(join(out, "plain"));
+    expect(read("A-1.md")).toMatch(/^# Practice problems, set A-1$/m);
+    expect(read("A-1-key.md")).toMatch(/^# Practice problems, set A-1: key$/m);
   });
 
   it("asks one problem of each topic, answered in the key alone", () => {
     const { read } = lesson("all");
-    const pupils = parts(read("pupils.md"));
-    const teacher = parts(read("teacher.md"));
-    expect(pupils.length).toBe(12);
-    expect(teacher.length).toBe(12);
-    for (const [i, part] of teacher.entries()) {
-      const question = pupils[i]?.trim() ?? "";
-      expect(question).toMatch(/\?$/);
+    const students = parts(read("A-1.md"));
+    const key = parts(read("A-1-key.md"));
+    expect(students.length).toBe(24);
+    expect(key.length).toBe(24);
+    for (const [i, part] of key.entries()) {
+      const question = students[i]?.trim() ?? "";
+      expect(question).toMatch(/[?.]$/);
       expect(part.trim().startsWith(question)).toBe(true);
-      expect(answerOf(part)).toMatch(/^\d/);
-      expect(part).toContain("### Working");
+      expect(answerOf(part)).toMatch(/^(\d|[A-F]{4}$)/);
+      // An order has no working.
+      expect(part.includes("### Working")).toBe(!/^[A-G]/.test(answerOf(part)));
+      if (/^[A-G]/.test(answerOf(part))) continue;
       expect(wrongAnswers(part).length).toBeGreaterThan(1);
       expect(wrongAnswers(part)).not.toContain(numberOf(answerOf(part)));
     }
-    expect(read("pupils.md")).not.toMatch(/Answer|Working|wrong/);
-    expect(read("pupils.html")).not.toMatch(/Answer|Working|wrong/);
+    expect(read("A-1.md")).not.toMatch(/Working|wrong/);
+    expect(read("A-1.html")).not.toMatch(/Working|wrong/);
   });
 
   it("gives answers that the problems' own numbers lead to", () => {
     // By definition: 128 fl oz to a gallon, 43,560 sq ft to an acre, 12 in to a foot (NIST Handbook 44 (2024), Appendix C).
-    const { read } = lesson("strips", "strip-calibration", "--problems", "6", "--seed", "41");
-    const problems = parts(read("teacher.md"));
+    const { read } = lesson("strips", "strip-calibration", "--problems", "6", "--set", "41");
+    const problems = parts(read("A-41-key.md"));
     expect(problems.length).toBe(6);
     expect(new Set(problems.map((part) => part.trim().split("\n")[0])).size).toBe(6);
     for (const part of problems) {
@@ -100,29 +104,54 @@ describe("the lesson", () => {
     }
   });
 
-  it("sets them in the units and with the decimal signs that were asked for", () => {
+  it("sets them in the units, the language and the decimal signs that were asked for", () => {
     const args = ["strip-calibration", "--problems", "6", "--units", "metric", "--locale", "de-DE"];
     const { read } = lesson("metric", ...args);
-    for (const part of parts(read("teacher.md"))) {
+    for (const part of parts(read("A-1-key.md"))) {
       const question = part.trim().split("\n")[0] ?? "";
       const distance = amountOf("m", question, "de");
       const width = amountOf("cm", question, "de");
       const rate = amountOf("mL", question, "de") / 1000 / ((distance * (width / 100)) / 10_000);
       expect(numbersIn(answerOf(part), "de")[0]).toBeCloseTo(rate, 1);
     }
+    const spanish = lesson("spanish", "band", "--language", "es", "--class", "Grupo 2").read("A-1.md");
+    expect(spanish).toMatch(/^# Problemas de práctica, serie A-1$/m);
+    expect(spanish).toContain("Grupo 2");
   });
 
-  it("gives the same sheet from the same seed, and another from another", () => {
-    const [first, again, other] = ["7", "7", "8"].map((seed, i) =>
-      lesson(`seed-${i}`, "--seed", seed).read("teacher.html"),
+  it("writes another set for each student of a class, and says how far it is", () => {
+    const { printed, read } = lesson(
+      "class",
+      "percent-mix",
+      "--problems",
+      "4",
+      "--students",
+      "20",
+      "--set",
+      "5",
+    );
+    expect(readdirSync(join(out, "class")).length).toBe(80);
+    expect(printed).toMatch(/^10 of 20 sets$\n^20 of 20 sets$/m);
+    const sheets = Array.from({ length: 20 }, (_, i) =>
+      read(`A-${5 + i}.md`)
+        .split("\n")
+        .slice(1)
+        .join(),
+    );
+    expect(new Set(sheets).size).toBe(20);
+  });
+
+  it("gives the same sheet from the same number, and another from another", () => {
+    const [first, again, other] = ["7", "7", "8"].map((set, i) =>
+      lesson(`set-${i}`, "band", "--set", set).read(`A-${set}-key.html`),
     );
     expect(again).toBe(first);
     expect(other).not.toBe(first);
   });
 
   it("prints as a page that needs nothing else, a heading to each problem", () => {
-    const { read } = lesson("page", "band", "tank-loads", "--problems", "4");
-    for (const name of ["pupils.html", "teacher.html"]) {
+    const { read } = lesson("page", "band", "tank-loads", "--problems", "4", "--lines", "3");
+    for (const name of ["A-1.html", "A-1-key.html"]) {
       const page = read(name);
       expect(page.startsWith("<!doctype html>")).toBe(true);
       expect(page.match(/<h2>Problem \d<\/h2>/g)).toEqual([1, 2, 3, 4].map((n) => `<h2>Problem ${n}</h2>`));
@@ -132,10 +161,15 @@ describe("the lesson", () => {
   });
 
   it.each([
-    [["bands"], /^topic: There is no choice "bands"\. Did you mean band\? Choose one of: rectangle-area, /],
-    [["--problems", "0"], /^--problems: Enter a whole number from 1 to 100, not 0\.$/],
-    [["--problems", "1.5"], /^--problems: Enter a whole number from 1 to 100, not 1\.5\.$/],
-    [["--seed", "x"], /^--seed: Enter a whole number from 0 to 2000000000, not x\.$/],
+    [
+      ["bands"],
+      /^options\.topics\[0\]: There is no choice "bands"\. Did you mean band\? Choose one of: rectangle-area, /,
+    ],
+    [["--problems", "0"], /^--problems: Enter a whole number from 1 to 60, not 0\.$/],
+    [["--students", "1.5"], /^--students: Enter a whole number from 1 to 100, not 1\.5\.$/],
+    [["--set", "x"], /^--set: Enter a whole number from 1 to 99900, not x\.$/],
+    [["--language", "fr"], /^--language: Choose en or es, not fr\.$/],
+    [["--key", "full"], /^options\.key: There is no choice "full"\. .*short, long\.$/],
     [["--units", "old"], /^options\.units: There is no choice "old"\. Choose/],
     [["--locale", "e_n"], /^options\.locale: The language "e_n" isn't known/],
     [["--colour", "red"], /^Unknown option '--colour'/],

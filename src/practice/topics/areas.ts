@@ -11,13 +11,14 @@ import { object } from "../../units/fields.js";
 import { quantity } from "../../units/quantity-field.js";
 import type { Length, Quantity } from "../../units/types.js";
 import { conversionLines, type WorkingLine } from "../../units/working-line.js";
+import { drawnRectangle, drawnTrapezoid, drawnTriangle } from "./drawing.js";
 import { landMistakes } from "./routes.js";
 import { each, type Sizes } from "./sizes.js";
 import { type AnyTopic, type Routes, type Topic, topic } from "./topic.js";
 
 /** What the topics of plots have in common: an area in the unit of land. */
 function plotTopic<G extends object>(
-  shape: Pick<Topic<G>, "fields" | "figures" | "fits"> & {
+  shape: Pick<Topic<G>, "fields" | "figures" | "fits" | "drawing"> & {
     readonly ground: (given: G) => Quantity;
     readonly lines: (given: G) => readonly WorkingLine[];
     /** Wrong areas, in square feet or meters. */
@@ -63,6 +64,7 @@ export const RECTANGLE_AREA: AnyTopic = /* @__PURE__ */ plotTopic<Rectangle>({
   }),
   figures: ({ sides, length }) => ({ length: each(length, sides), width: each(length, sides) }),
   fits: ({ length, width }) => length.value > width.value,
+  drawing: ({ length, width }) => drawnRectangle(length, width),
   ground: groundOfRectangle,
   lines: linesOfRectangle,
   mistakes: (side) => ({
@@ -86,12 +88,13 @@ export const TRIANGLE_AREA: AnyTopic = /* @__PURE__ */ plotTopic<Triangle>({
     height: quantity("How far the opposite corner is from that side. More than 0.", "length"),
   }),
   figures: ({ sides, length }) => ({ base: each(length, sides), height: each(length, sides) }),
+  drawing: ({ base, height }) => drawnTriangle(base, height),
   ground: groundOfTriangle,
   lines: linesOfTriangle,
   mistakes: (side) => ({
     "not-halved": side("base") * side("height"),
     "halved-twice": (side("base") * side("height")) / 4,
-    "sides-added": side("base") + side("height"),
+    "base-and-height-added": side("base") + side("height"),
   }),
 });
 
@@ -117,6 +120,7 @@ export const TRAPEZOID_AREA: AnyTopic = /* @__PURE__ */ plotTopic<Trapezoid>({
     height: each(length, sides),
   }),
   fits: ({ base, top }) => base.value > top.value,
+  drawing: ({ base, top, height }) => drawnTrapezoid(base, top, height),
   ground: groundOfTrapezoid,
   lines: linesOfTrapezoid,
   mistakes: (side) => ({

@@ -1,11 +1,19 @@
-import { inUnit } from "../../units/convert.js";
 import { object } from "../../units/fields.js";
-import { formulaLines } from "../../units/formula-lines.js";
 import { quantity } from "../../units/quantity-field.js";
-import type { Quantity, Unit, VolumeRate } from "../../units/types.js";
-import type { WorkingLine } from "../../units/working-line.js";
+import type { VolumeRate } from "../../units/types.js";
+import { drawnRows } from "./drawing.js";
+import { linesOfProduct, productOn } from "./product.js";
 import { labelRateMistakes, landMistakes, roundedEarly } from "./routes.js";
-import { leavesGround, linesOfSprayed, ROWS, type Rows, rowFigures, rowMistakes, sprayedIn } from "./rows.js";
+import {
+  leavesGround,
+  linesOfSprayed,
+  ROWS,
+  type Rows,
+  rowFigures,
+  rowMistakes,
+  sprayedArea,
+  sprayedIn,
+} from "./rows.js";
 import { each, type Sizes } from "./sizes.js";
 import { type AnyTopic, topic } from "./topic.js";
 
@@ -14,32 +22,18 @@ interface Band extends Rows {
   readonly rate: VolumeRate;
 }
 
-/** Product for an area, in `unit`. */
-export function productFor(rate: Quantity, area: number, unit: Unit, { landArea }: Sizes): number {
-  return inUnit(rate, `${unit}/${landArea}` as Unit) * area;
-}
-
-/** The working of {@link productFor}. */
-export function linesOfProduct(
-  rate: Quantity,
-  area: Quantity,
-  unit: Unit,
-  { landArea }: Sizes,
-): WorkingLine[] {
-  const per = `${unit}/${landArea}` as Unit;
-  return formulaLines({
-    id: "practice.product",
-    formula: "rate * area",
-    terms: { rate: [rate, per], area: [area, landArea] },
-    result: { value: inUnit(rate, per) * inUnit(area, landArea), unit },
-    source: "definition of a rate per area",
-  });
-}
+const productOf = (given: Band, sizes: Sizes): Parameters<typeof productOn>[0] => ({
+  rate: given.rate,
+  area: sprayedArea(given),
+  per: sizes.landArea,
+  unit: sizes.smallVolume,
+});
 
 /** The product that bands along rows take. */
 export const BAND: AnyTopic = /* @__PURE__ */ topic<Band>({
   difficulty: 3,
   isDose: true,
+  drawing: drawnRows,
   fields: object<Band>({
     ...ROWS,
     rate: quantity("The label rate, per treated area. More than 0.", "volumeRate"),
@@ -47,16 +41,8 @@ export const BAND: AnyTopic = /* @__PURE__ */ topic<Band>({
   figures: (sizes) => ({ ...rowFigures(sizes), rate: each(sizes.product, sizes.products) }),
   fits: leavesGround,
   unit: ({ smallVolume }) => smallVolume,
-  answer: (given, sizes) => productFor(given.rate, sprayedIn(sizes, given), sizes.smallVolume, sizes),
-  working: (given, sizes) => [
-    ...linesOfSprayed(given),
-    ...linesOfProduct(
-      given.rate,
-      { value: sprayedIn(sizes, given), unit: sizes.landArea },
-      sizes.smallVolume,
-      sizes,
-    ),
-  ],
+  answer: (given, sizes) => productOn(productOf(given, sizes)),
+  working: (given, sizes) => [...linesOfSprayed(given), ...linesOfProduct(productOf(given, sizes))],
   mistakes: (given, sizes) => {
     const area = sprayedIn(sizes, given);
     return {

@@ -55,7 +55,7 @@ export const CATCH_CALIBRATION: AnyTopic = /* @__PURE__ */ topic<Catch>({
       "time-taken-as-minute": { given: { time: { value: 1, unit: "min" } } },
       "width-in-small-unit": { given: { width: readAs(width, length) } },
       "seconds-as-minutes": { given: { time: readAs(time, "min") } },
-      inverted: { instead: 1 / answer },
+      "rate-inverted": { instead: 1 / answer },
       "speed-in-other-unit": { given: { speed: readAs(speed, `${length}/s` as Unit as "ft/s") } },
       "width-left-out": { times: inUnit(width, length) },
       "other-land-unit": { times: 1 / convertValue(1, landArea, otherLand) },

@@ -49,7 +49,7 @@ export const DILUTION: AnyTopic = /* @__PURE__ */ topic<Dilution>({
       inverted: { times: 1 / parts ** 2 },
       "strengths-subtracted": { times: (1 - parts) / parts },
       "volume-unit-left": { times: 1 / perVolume },
-      "percent-as-part": { times: 100 * inUnit(from, "1") },
+      "final-percent-only": { times: 100 * inUnit(from, "1") },
     };
   },
 });

@@ -2,7 +2,7 @@ import { areasOfBands, linesOfBands } from "../../area/row-bands.js";
 import { inUnit } from "../../units/convert.js";
 import { count, type FieldsOf } from "../../units/fields.js";
 import { quantity } from "../../units/quantity-field.js";
-import type { Length } from "../../units/types.js";
+import type { Length, Quantity } from "../../units/types.js";
 import type { WorkingLine } from "../../units/working-line.js";
 import { readAs } from "./routes.js";
 import { each, numbers, type Sizes } from "./sizes.js";
@@ -49,9 +49,15 @@ export function leavesGround({ bandWidth, rowSpacing }: Rows): boolean {
   return inUnit(bandWidth, rowSpacing.unit) <= 0.7 * rowSpacing.value;
 }
 
-/** The sprayed area, in the unit of land. The spacing says nothing of it. */
-export function sprayedIn({ landArea }: Sizes, { rows, rowLength, bandWidth }: Rows): number {
-  return inUnit(areasOfBands({ rows, rowLength, bandWidth }).treated, landArea);
+/** The sprayed area. The spacing says nothing of it. */
+export function sprayedArea({ rows, rowLength, bandWidth }: Rows): Quantity {
+  const { value, unit } = areasOfBands({ rows, rowLength, bandWidth }).treated;
+  return { value, unit };
+}
+
+/** The sprayed area in the unit of land. */
+export function sprayedIn({ landArea }: Sizes, rows: Rows): number {
+  return inUnit(sprayedArea(rows), landArea);
 }
 
 /** The working of the sprayed area. */

@@ -54,6 +54,8 @@ export interface Sizes extends SystemUnits {
   readonly spacings: readonly number[];
   readonly nozzles: readonly number[];
   readonly speeds: readonly number[];
+  /** Walking pace. */
+  readonly walking: number;
   readonly rates: readonly number[];
   /** Of product per unit of land, in the unit of the label. */
   readonly products: readonly number[];
@@ -91,6 +93,7 @@ const FOOT_POUND = {
   spacings: [4, 5, 6, 8, 10, 12],
   nozzles: [15, 18, 20, 22, 30, 36],
   speeds: [2.2, 2.5, 2.75, 3, 3.3, 3.5, 4, 4.4],
+  walking: 3,
   rates: [10, 12, 12.5, 15, 16, 18, 20, 22.5, 24, 25, 27.5, 30, 32, 35, 36, 40, 45, 48, 50, 60],
   products: numbers(0.5, 4, 0.25),
   fields: numbers(1, 5, 0.5),
@@ -122,7 +125,7 @@ const OWN: Readonly<Record<UnitSystem, Own>> = {
   metric: {
     width: "cm",
     label: "L",
-    lawn: "are",
+    lawn: "100m2",
     otherLand: "ac",
     weighed: 1,
     water: 1,
@@ -134,6 +137,7 @@ const OWN: Readonly<Record<UnitSystem, Own>> = {
     spacings: [1.2, 1.5, 2, 2.5, 3],
     nozzles: [40, 50, 60, 75, 100],
     speeds: numbers(3, 6, 0.6),
+    walking: 5,
     rates: numbers(120, 600, 20),
     products: numbers(0.5, 4, 0.25),
     densities: numbers(1.05, 1.25, 0.05),

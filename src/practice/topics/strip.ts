@@ -1,5 +1,6 @@
 import { linesOfStrip, rateOfStrip, STRIP_RUN, type StripRun } from "../../output-rate/strip.js";
 import { convertValue, inUnit } from "../../units/convert.js";
+import { drawnRectangle } from "./drawing.js";
 import { readAs, roundedEarly } from "./routes.js";
 import { each } from "./sizes.js";
 import { type AnyTopic, topic } from "./topic.js";
@@ -7,6 +8,7 @@ import { type AnyTopic, topic } from "./topic.js";
 /** The output rate from a test strip. */
 export const STRIP_CALIBRATION: AnyTopic = /* @__PURE__ */ topic<StripRun>({
   difficulty: 2,
+  drawing: ({ distance, swath }) => drawnRectangle(distance, swath),
   fields: STRIP_RUN,
   figures: ({ used, smallVolume, swaths, width, strips, length }) => ({
     used: each(smallVolume, used),
@@ -25,7 +27,7 @@ export const STRIP_CALIBRATION: AnyTopic = /* @__PURE__ */ topic<StripRun>({
     return {
       "small-unit-as-large": { times: perVolume },
       "width-in-small-unit": { given: { swath: readAs(swath, length) } },
-      inverted: { instead: 1 / answer },
+      "rate-inverted": { instead: 1 / answer },
       "width-left-out": { times: wide },
       multiplied: { instead: gallons * acres },
       "land-unit-left": { times: 1 / perLand },

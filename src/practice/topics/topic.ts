@@ -1,6 +1,7 @@
 import type { ObjectField } from "../../units/fields.js";
 import type { Quantity, Unit } from "../../units/types.js";
 import type { WorkingLine } from "../../units/working-line.js";
+import type { DrawingBlock, DrawingPoint } from "../../worksheet/render/sheets.js";
 import type { MistakeCode } from "../mistakes.js";
 import type { Draw } from "../random.js";
 import type { Sizes } from "./sizes.js";
@@ -28,13 +29,18 @@ export interface Route<G> {
 }
 
 /** The wrong ways to an answer, the likelier ones first. */
-export type Routes<G> = Partial<Record<MistakeCode, Route<G>>>;
+export type Routes<G> = { readonly [Code in MistakeCode]?: Route<G> | undefined };
 
 /** From easy to hard: one step; one formula with a change of units, or two steps; several steps that build on each other. */
 export type Difficulty = 1 | 2 | 3;
 
 /** Four ways to put a problem, in different scenes. Each figure has a place by its name, `{unit}` is the answer's unit. */
 export type Wordings = readonly [string, string, string, string];
+
+/** A drawing to scale, whose labels are lengths as given. */
+export type Drawing = Pick<DrawingBlock, "width" | "height" | "areas"> & {
+  readonly labels: readonly { readonly at: DrawingPoint; readonly length: Quantity }[];
+};
 
 /** A topic: its figures, its formula, and how it goes wrong. The wordings of each language are in its table of words. */
 export interface Topic<G extends object> {
@@ -63,6 +69,10 @@ export interface Topic<G extends object> {
   /** The way to it. */
   readonly working: (given: G, sizes: Sizes) => readonly WorkingLine[];
   readonly mistakes: (given: G, sizes: Sizes, answer: number) => Routes<G>;
+  /** The plot or the strip, to scale. */
+  readonly drawing?: ((given: G) => Drawing | undefined) | undefined;
+  /** Whether figures in other units would be another problem: where a catch is read as a rate. */
+  readonly isReading?: boolean | undefined;
   /** Whether the answer is an amount of product, which is never rounded up. */
   readonly isDose?: boolean | undefined;
 }

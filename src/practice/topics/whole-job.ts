@@ -8,6 +8,7 @@ import { object } from "../../units/fields.js";
 import { quantity } from "../../units/quantity-field.js";
 import type { Length, Quantity, Volume, VolumeRate } from "../../units/types.js";
 import { conversionLines } from "../../units/working-line.js";
+import { drawnRows } from "./drawing.js";
 import { labelRateMistakes } from "./routes.js";
 import { leavesGround, ROWS, type Rows, rowFigures, rowMistakes, sprayedIn } from "./rows.js";
 import { each, type Sizes } from "./sizes.js";
@@ -40,6 +41,7 @@ function loadsOf(
 export const WHOLE_JOB: AnyTopic = /* @__PURE__ */ topic<WholeJob>({
   difficulty: 3,
   isDose: true,
+  drawing: drawnRows,
   fields: object<WholeJob>({
     ...ROWS,
     distance: quantity("How long the test strip is. More than 0.", "length"),

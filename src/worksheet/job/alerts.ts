@@ -17,7 +17,7 @@ export interface WrittenAlert {
 
 /** The plan's warnings in words, those that matter most first. */
 export function writtenAlerts(
-  plan: AnyPlan,
+  plan: Pick<AnyPlan, "warnings">,
   writer: Writer,
   severities: readonly Severity[],
 ): WrittenAlert[] {
@@ -42,6 +42,18 @@ export interface Sayable {
   readonly figures: Figures;
   /** The same in English. */
   readonly message: string;
+}
+
+/** The warnings of a plan of granules, in words: what is refused isn't spread. */
+export function spreadingAlerts(
+  plan: Pick<AnyPlan, "warnings">,
+  writer: Writer,
+  severities: readonly Severity[],
+): WrittenAlert[] {
+  const { doNotSpread } = writer.messages.text;
+  return writtenAlerts(plan, writer, severities).map((alert) =>
+    alert.severity === "refusal" ? { ...alert, name: doNotSpread } : alert,
+  );
 }
 
 // As many digits as figures are ever read with.

@@ -63,7 +63,7 @@ interface PrintedAmounts {
  * Rounds a product's amounts for print so that the printed ones add up to the printed total. All get the decimals that give the
  * smallest of them three significant digits. All are rounded down, so nothing printed is over.
  */
-function printedAmounts(amounts: readonly Quantity[]): PrintedAmounts {
+export function printedAmounts(amounts: readonly Quantity[]): PrintedAmounts {
   // No spread: a job may have more loads than a call has room for arguments.
   const smallest = amounts.reduce((least, { value }) => Math.min(least, value), Number.POSITIVE_INFINITY);
   const decimals = Math.min(12, Math.max(0, AMOUNT_DIGITS - 1 - Math.floor(Math.log10(smallest))));

@@ -120,6 +120,6 @@ export function mixingText(order: readonly string[], { messages, fill }: Writer)
 }
 
 /** The plan's cautions in the table's words. */
-export function cautionTexts({ cautions }: AnyPlan, { messages }: Writer): string[] {
+export function cautionTexts({ cautions }: Pick<AnyPlan, "cautions">, { messages }: Writer): string[] {
   return cautions.map(({ code, message }) => messages.cautions[code] ?? message);
 }

@@ -59,7 +59,7 @@ function withKnownRate(calibration: PlanInput["calibration"], units: UnitSystem)
 }
 
 /** Plain data with every quantity in it converted to the system's units. */
-function inUnits(value: unknown, units: UnitSystem): unknown {
+export function inUnits(value: unknown, units: UnitSystem): unknown {
   if (Array.isArray(value)) return value.map((one) => inUnits(one, units));
   if (typeof value !== "object" || value === null) return value;
   const data = value as Readonly<Record<string, unknown>>;

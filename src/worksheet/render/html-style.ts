@@ -29,6 +29,21 @@ ul, ol { margin: 0.35rem 0; padding-inline-start: 1.25rem; }
 .working li { margin: 0.5rem 0; font-size: 0.95rem; font-variant-numeric: tabular-nums; }
 .working span { display: block; padding-inline-start: 1.5rem; }
 .working span:first-child { padding: 0; font-weight: 600; }
+.blanks { display: flex; gap: 1.5rem; margin: 0.75rem 0 1.25rem; }
+.blanks span { flex: 1; border-bottom: 1px solid #1a1a1a; }
+.room p { height: 2rem; margin: 0; border-bottom: 1px dotted #8a8a8a; }
+.card { border: 1px dashed #595959; padding: 0.5rem 1rem 1rem; margin: 1rem 0; }
+.card h2 { margin-top: 0.25rem; }
+.drawing { display: block; width: 100%; max-width: 22rem; max-height: 22rem; margin: 0.5rem 0; }
+.drawing .ground { fill: #f4f4f4; stroke: #1a1a1a; stroke-width: 0.5; }
+.drawing .treated { fill: #c8dcc8; stroke: #2f4f2f; stroke-width: 0.3; }
+.drawing text { font: 4px system-ui, sans-serif; text-anchor: middle; dominant-baseline: middle; }
+.board { max-width: 60rem; font-size: 1.75rem; line-height: 1.35; }
+.board h1 { font-size: 2.25rem; }
+.board h2 { font-size: 2rem; margin-top: 0; }
+.board p { margin: 0.75rem 0; }
+.slide { min-height: 92vh; padding: 2rem 0; scroll-snap-align: start; }
+.board .drawing { max-width: 34rem; max-height: 55vh; }
 @media print {
   @page { margin: 8mm; }
   body { font-size: 7.25pt; line-height: 1.15; }
@@ -58,9 +73,20 @@ ul, ol { margin: 0.35rem 0; padding-inline-start: 1.25rem; }
   .field-card .boxes label { padding: 0.6mm 0; }
   .field-card .boxes input { width: 4mm; height: 4mm; }
   .field-card .notes li { font-size: 9pt; }
+  .part, .card { break-inside: avoid; }
+  .room p { height: 8mm; }
+  .card { padding: 2mm 4mm 4mm; margin: 0 0 6mm; }
+  .drawing { max-width: 80mm; max-height: 70mm; }
+  .board { font-size: 22pt; line-height: 1.3; }
+  .board h1 { font-size: 26pt; }
+  .board h2 { font-size: 24pt; margin: 0 0 4mm; }
+  .board p { margin: 3mm 0; }
+  .board th, .board td { font-size: 16pt; }
+  .slide { min-height: 0; padding: 0; break-after: page; break-inside: avoid; }
+  .slide:last-child { break-after: auto; }
   .practice .working li, .practice thead th { font-size: 9pt; }
 }
 `;
 
-/** What a Content-Security-Policy names to let the style of every page pass: `style-src 'sha256-…'`. */
-export const SHEET_STYLE_HASH: string = "'sha256-w9DV1YQcVrdIoI2ZdQbxryNHbEpVVRlqGphYTvfOuz8='";
+/** What a Content-Security-Policy names to let the style of every page pass: `style-src 'sha256-zUJX8ThESU8uL9PnEDcJeXNn4zDhw7C/OFIQxfnG/Po='`. */
+export const SHEET_STYLE_HASH: string = "'sha256-zUJX8ThESU8uL9PnEDcJeXNn4zDhw7C/OFIQxfnG/Po='";

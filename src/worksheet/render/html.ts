@@ -28,7 +28,7 @@ function isBase64({ nonce }: Partial<HtmlOptions>, check: Check): void {
 }
 
 /**
- * Writes a sheet as one HTML page that needs nothing else: no script, no image, no address, its style in one `<style>`
+ * Writes a sheet as one HTML page that needs nothing else: no script, no image file, no address, its style in one `<style>`
  * element. Headings are in order, tables have captions and header cells, boxes can be ticked; printed, an ordinary job
  * takes one sheet of paper.
  *
@@ -78,7 +78,8 @@ export function renderHtml(sheet: PrintableSheet, options: HtmlOptions = {}): st
   ].join("\n");
 }
 
-function laidOut(block: SheetBlock, { sources }: Page): string {
+function laidOut(block: SheetBlock, page: Page): string {
+  const { sources } = page;
   switch (block.kind) {
     case "heading":
       return `<h${block.level}>${escaped(block.text)}</h${block.level}>`;
@@ -119,6 +120,14 @@ function laidOut(block: SheetBlock, { sources }: Page): string {
       );
     case "sources":
       return list(sources.map(item), "sources", true);
+    case "blanks":
+      return `<p class="blanks">${block.items.map((one) => `<span>${escaped(one)}:</span>`).join(" ")}</p>`;
+    case "room":
+      return `<div class="room" aria-hidden="true">${"<p></p>".repeat(block.lines)}</div>`;
+    case "drawing":
+      return drawing(block);
+    case "group":
+      return `<section class="${block.as}">\n${block.blocks.map((one) => laidOut(one, page)).join("\n")}\n</section>`;
   }
 }
 
@@ -145,6 +154,39 @@ function table({ kind, caption, columns, rows }: Extract<SheetBlock, { kind: "ta
     ...body,
     "</tbody>",
     "</table>",
+  ].join("\n");
+}
+
+// Across and down, of 100: room for the labels around what is drawn.
+const DRAWN = 52;
+const EDGE = { across: 24, down: 15 };
+const DECIMALS = 2;
+
+/** A drawing as an image with a name: the larger side takes the same room whatever is drawn. */
+function drawing({
+  caption,
+  width,
+  height,
+  areas,
+  labels,
+}: Extract<SheetBlock, { kind: "drawing" }>): string {
+  const scale = DRAWN / Math.max(width, height);
+  const placed = (value: number, edge: number): number => Number((edge + value * scale).toFixed(DECIMALS));
+  const [right, bottom] = [placed(width, 2 * EDGE.across), placed(height, 2 * EDGE.down)];
+  const across = (value: number): number => placed(value, EDGE.across);
+  const down = (value: number): number => placed(value, EDGE.down);
+  const shapes = areas.map(
+    ({ of, corners }) =>
+      `<polygon class="${of}" points="${corners.map(({ x, y }) => `${across(x)},${down(y)}`).join(" ")}"></polygon>`,
+  );
+  const texts = labels.map(
+    ({ at: { x, y }, text }) => `<text x="${across(x)}" y="${down(y)}">${escaped(text)}</text>`,
+  );
+  return [
+    `<svg class="drawing" role="img" aria-label="${escaped(caption)}" viewBox="0 0 ${right} ${bottom}">`,
+    ...shapes,
+    ...texts,
+    "</svg>",
   ].join("\n");
 }
 

@@ -2,6 +2,8 @@ import { type Page, pageOf, partsOf } from "./page.js";
 import { plain } from "./plain.js";
 import type { PrintableSheet, SheetBlock } from "./sheets.js";
 
+const BLANK = 30;
+
 /**
  * Writes a sheet as Markdown: CommonMark, with the tables and task lists of GitHub Flavored Markdown. Everything in
  * names that Markdown would read as its own is escaped.
@@ -25,11 +27,17 @@ import type { PrintableSheet, SheetBlock } from "./sheets.js";
  */
 export function renderMarkdown(sheet: PrintableSheet): string {
   const page = pageOf(sheet);
-  const parts = [`# ${escaped(page.title)}`, ...page.blocks.map((block) => laidOut(block, page))];
-  return `${parts.join("\n\n")}\n`;
+  return `# ${escaped(page.title)}\n\n${joined(page.blocks, page)}\n`;
 }
 
-function laidOut(block: SheetBlock, { sources }: Page): string {
+/** Parts in order; those that Markdown has no way to show leave nothing behind. */
+function joined(blocks: readonly SheetBlock[], page: Page): string {
+  const parts = blocks.map((block) => laidOut(block, page));
+  return parts.filter((part) => part !== "").join("\n\n");
+}
+
+function laidOut(block: SheetBlock, page: Page): string {
+  const { sources } = page;
   switch (block.kind) {
     case "heading":
       return `${"#".repeat(block.level)} ${escaped(block.text)}`;
@@ -59,6 +67,16 @@ function laidOut(block: SheetBlock, { sources }: Page): string {
       );
     case "sources":
       return list(sources.map(escaped), "1.");
+    case "blanks":
+      return block.items.map((item) => `${escaped(item)}: ${"\\_".repeat(BLANK)}`).join("  \n");
+    case "room":
+      return Array.from({ length: block.lines }, () => "&nbsp;").join("\n\n");
+    case "drawing":
+      return "";
+    case "group": {
+      const parts = joined(block.blocks, page);
+      return block.as === "card" ? `---\n\n${parts}` : parts;
+    }
   }
 }
 

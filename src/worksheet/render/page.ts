@@ -32,7 +32,8 @@ export function pageOf(given: PrintableSheet): Page {
   const sheet = checked(given, SHEET, "sheet");
   const { language, title } = sheet;
   const blocks = blocksOf(sheet);
-  const lines = blocks.flatMap((block) => (block.kind === "lines" ? block.lines : []));
+  const inside = blocks.flatMap((block) => (block.kind === "group" ? block.blocks : [block]));
+  const lines = inside.flatMap((block) => (block.kind === "lines" ? block.lines : []));
   return { language, title, blocks, sources: [...new Set(lines.map(({ source }) => source))] };
 }
 
@@ -45,6 +46,7 @@ function blocksOf(sheet: PrintableSheet): readonly SheetBlock[] {
     case "field-card":
       return cardBlocks(sheet);
     case "practice":
+    case "board":
       return sheet.blocks;
   }
 }

@@ -1,5 +1,5 @@
 import type { Check, Field } from "../../units/check.js";
-import { choice, EitherField, kinds, list, optional } from "../../units/fields.js";
+import { choice, count, EitherField, kinds, list, number, optional } from "../../units/fields.js";
 import { made, table, written } from "../../units/made.js";
 import type { CardLoad, FieldCard } from "../field-card.js";
 import type { WrittenAlert } from "../job/alerts.js";
@@ -8,7 +8,7 @@ import type { SheetFact } from "../job/facts.js";
 import type { WrittenLine, WrittenTerm } from "../lines/written-line.js";
 import type { WorkingSheet } from "../working-sheet.js";
 import type { Worksheet, WrittenLoad, WrittenStep } from "../worksheet.js";
-import type { PrintableSheet, SheetAlert, SheetBlock, SheetOfBlocks } from "./sheets.js";
+import type { DrawingPoint, PrintableSheet, SheetAlert, SheetBlock, SheetOfBlocks } from "./sheets.js";
 
 /** A list that may be empty. */
 function listOf<T>(item: Field<T>): Field<readonly T[]> {
@@ -107,7 +107,8 @@ export const SHEET: Field<PrintableSheet> = /* @__PURE__ */ (() => {
   });
   const tableOf = <K extends "table" | "facts">(kind: K) =>
     made({ ...ofKind(kind), caption: written(), columns: texts, rows });
-  const block = kinds<SheetBlock>("", {
+  const point = made<DrawingPoint>({ x: number(""), y: number("") });
+  const parts = {
     heading: made({ ...ofKind("heading"), level: choice("", [2, 3]), text: written() }),
     text: made({ ...ofKind("text"), text: written() }),
     alerts: made({
@@ -120,14 +121,34 @@ export const SHEET: Field<PrintableSheet> = /* @__PURE__ */ (() => {
     facts: tableOf("facts"),
     lines: made({ ...ofKind("lines"), lines }),
     sources: made(ofKind("sources")),
+    blanks: made({ ...ofKind("blanks"), items: texts }),
+    room: made({ ...ofKind("room"), lines: count("", 1, 100) }),
+    drawing: made({
+      ...ofKind("drawing"),
+      caption: written(),
+      width: number("", { above: 0 }),
+      height: number("", { above: 0 }),
+      areas: listOf(made({ of: choice("", ["treated", "ground"]), corners: listOf(point) } as never)),
+      labels: listOf(made({ at: point, text: written() } as never)),
+    }),
+  };
+  const block = kinds<SheetBlock>("", {
+    ...parts,
+    group: made({
+      ...ofKind("group"),
+      as: choice("", ["part", "card", "slide"]),
+      blocks: listOf(kinds("", parts as never)),
+    }),
   } as never);
-  const practice = made<SheetOfBlocks>({ ...head("practice"), blocks: listOf(block) });
+  const ofBlocks = (kind: SheetOfBlocks["kind"]): Field<PrintableSheet> =>
+    made<SheetOfBlocks>({ ...head(kind), blocks: listOf(block) });
 
   const sheets: Record<PrintableSheet["kind"], Field<PrintableSheet>> = {
     worksheet,
     working,
     "field-card": card,
-    practice,
+    practice: ofBlocks("practice"),
+    board: ofBlocks("board"),
   };
   const names = Object.keys(sheets);
   return new SheetField("", Object.values(sheets), (input, check) => {

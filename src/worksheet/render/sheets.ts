@@ -8,10 +8,10 @@ import type { Worksheet } from "../worksheet.js";
 /** Everything that the renderers lay out. */
 export type PrintableSheet = Worksheet | WorkingSheet | FieldCard | SheetOfBlocks;
 
-/** A sheet made of parts in order, such as practice problems. */
+/** A sheet made of parts in order: practice problems, or slides for the board. */
 export interface SheetOfBlocks {
   /** Says what it is; an HTML page's style goes by it. */
-  readonly kind: "practice";
+  readonly kind: "practice" | "board";
   /** The language of the words, as a language tag. */
   readonly language: string;
   /** The heading. */
@@ -94,6 +94,66 @@ export interface SourcesBlock {
   readonly kind: "sources";
 }
 
+/** Lines to be filled in by hand, such as a name. */
+export interface BlanksBlock {
+  /** Says what it is. */
+  readonly kind: "blanks";
+  /** What goes on each line. */
+  readonly items: readonly string[];
+}
+
+/** Room to work in. */
+export interface RoomBlock {
+  /** Says what it is. */
+  readonly kind: "room";
+  /** How many lines of writing it takes. */
+  readonly lines: number;
+}
+
+/** A point of a drawing. */
+export interface DrawingPoint {
+  /** How far across, from the left. */
+  readonly x: number;
+  /** How far down, from the top. */
+  readonly y: number;
+}
+
+/** A drawing to scale, in any unit of length: a plot, a strip. HTML shows it; other formats have its words only. */
+export interface DrawingBlock {
+  /** Says what it is. */
+  readonly kind: "drawing";
+  /** What it shows. */
+  readonly caption: string;
+  /** How wide it is. */
+  readonly width: number;
+  /** How high it is. */
+  readonly height: number;
+  /** Its areas, those behind first. */
+  readonly areas: readonly {
+    /** Whether it is sprayed, or only ground. */
+    readonly of: "treated" | "ground";
+    /** Its corners. */
+    readonly corners: readonly DrawingPoint[];
+  }[];
+  /** The lengths in it. */
+  readonly labels: readonly {
+    /** Where it stands. */
+    readonly at: DrawingPoint;
+    /** What it says. */
+    readonly text: string;
+  }[];
+}
+
+/** Parts that stay together: on a page, on a card to cut out, on a slide. */
+export interface GroupBlock {
+  /** Says what it is. */
+  readonly kind: "group";
+  /** What it is: a part of the sheet, a card to cut out, or a slide to show alone. */
+  readonly as: "part" | "card" | "slide";
+  /** Its parts, in order. */
+  readonly blocks: readonly Exclude<SheetBlock, GroupBlock>[];
+}
+
 /** A part of a sheet. Renderers know these and nothing of what a sheet is about. */
 export type SheetBlock =
   | HeadingBlock
@@ -103,4 +163,8 @@ export type SheetBlock =
   | BoxesBlock
   | TableBlock
   | LinesBlock
-  | SourcesBlock;
+  | SourcesBlock
+  | BlanksBlock
+  | RoomBlock
+  | DrawingBlock
+  | GroupBlock;

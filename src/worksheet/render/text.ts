@@ -4,6 +4,7 @@ import { plain } from "./plain.js";
 import type { PrintableSheet, SheetBlock } from "./sheets.js";
 
 const WIDTH = 80;
+const BLANK = 30;
 
 /**
  * Lays a sheet out as plain text for a terminal, 80 columns wide. Control characters in the names of products and tools are
@@ -39,7 +40,8 @@ export function renderText(sheet: PrintableSheet): string {
   return `${lines.join("\n")}\n`;
 }
 
-function laidOut(block: SheetBlock, { sources }: Page): string[] {
+function laidOut(block: SheetBlock, page: Page): string[] {
+  const { sources } = page;
   switch (block.kind) {
     case "heading":
       return block.level === 2 ? underlined(block.text, "-") : wrapped(block.text, "", "");
@@ -58,6 +60,16 @@ function laidOut(block: SheetBlock, { sources }: Page): string[] {
       return block.lines.flatMap((line) => working(line, sources));
     case "sources":
       return sources.flatMap((source, at) => wrapped(source, `[${at + 1}] `, "    "));
+    case "blanks":
+      return block.items.map((item) => `${plain(item)}: ${"_".repeat(BLANK)}`);
+    case "room":
+      return Array.from({ length: block.lines }, () => "");
+    case "drawing":
+      return [];
+    case "group": {
+      const lines = block.blocks.flatMap((one) => ["", ...laidOut(one, page)]).slice(1);
+      return block.as === "card" ? ["-".repeat(WIDTH), ...lines, "-".repeat(WIDTH)] : lines;
+    }
   }
 }
 

@@ -1,5 +1,5 @@
 import { frozen } from "../../frozen.js";
-import { CAUTIONS } from "../../plan/cautions.js";
+import { CAUTIONS, SPREADING_CAUTIONS } from "../../plan/cautions.js";
 import { NAMES } from "../../units/names.js";
 import { ENGLISH_LINES } from "./known-lines.js";
 import type { Messages, PhraseWords, ToolNames } from "./messages.js";
@@ -73,6 +73,26 @@ const TEXT: Messages["text"] = {
   severityRefusal: "Do not spray",
   ofProduct: "{product}: {issue}",
   ofProductOnPlot: "{product} on {plot}: {issue}",
+  perPass: "Rate for one pass",
+  testResult: "Spreader put out in the test",
+  nutrient: "{nutrient} that this brings",
+  totalOfProduct: "Total {product}",
+  bags: "Bags to buy",
+  bagsAndRest: "{bags} ({rest} left over)",
+  reEntry: "Keep people out for",
+  fillsAndPlots: "Fills and plots",
+  spreadIt: "Fill and spread",
+  lengthwise: "Lengthwise: {perDirection}",
+  crosswise: "Crosswise: {perDirection}",
+  fillHopper: "Fill the hopper with {hopper} and spread it. Do this {times} {times:one=time;other=times}.",
+  lastFill: "For the last fill, weigh out {lastFill} and spread it.",
+  onlyFill: "Weigh out {lastFill}, fill the hopper and spread it.",
+  byPlot: "How much goes where",
+  onPlot: "{plot}: {amount}.",
+  plotInPieces: "{plot}: {amount}, which is {each} for each of the {pieces} rows or beds.",
+  doNotSpread: "Do not spread",
+  doNotFill: "Do not fill the hopper. See the warning at the top.",
+  spreadingTitle: "Spreader job worksheet",
 };
 
 /** What single phrases need: an app that prints a dose or a warning takes no more along. */
@@ -110,9 +130,14 @@ export const ENGLISH_WORDS: Messages = /* @__PURE__ */ frozen(
       loads: "Tank loads",
       product: "{product}",
       dose: "{product}, measured for load {load}",
+      fertilizer: "Fertilizer for the nutrient",
+      amount: "Product for the job",
+      hopper: "Hopper fills",
+      bags: "Bags to buy",
+      test: "Spreader test",
     },
     cautions: Object.fromEntries(
-      CAUTIONS.map(({ code, message }) => [code, message]),
+      [...CAUTIONS, ...SPREADING_CAUTIONS].map(({ code, message }) => [code, message]),
     ) as Messages["cautions"],
     // A grower reads "no source" as "made up".
     sources: {

@@ -91,7 +91,7 @@ const NOZZLE_FLOW = "nozzle flow";
 const PER_AREA = "rate per area";
 const SPREAD = "amount spread";
 const TARGET = "target rate";
-const DIRECTIONS = "directions";
+const DIRECTIONS = "number of directions";
 const TO_CATCH = "amount to catch";
 
 interface Words<T extends string> {
@@ -107,7 +107,7 @@ const row = { used: USED, sides: "sides sprayed", rowLength: ROW_LENGTH };
 const catches = {
   total: "total catch, all nozzles",
   time: "catch time",
-  rows: "rows or nozzle spacings",
+  rows: "number of rows or nozzles",
   width: WIDTH,
 };
 const flow = { flow: "flow", caught: "amount caught", catchTime: "catch time" };
@@ -118,7 +118,7 @@ const deviations = (what: string): Record<"x" | "mean" | "n", string> => ({
 });
 const part = (what: string): Words<"w" | "u" | "x"> =>
   words(`share of the uncertainty from the ${what}, as a part of the rate`, {
-    w: "weight of reading {n} in the rate",
+    w: "effect of reading {n} on the rate",
     u: `standard uncertainty of the ${what}, reading {n}`,
     x: `${what}, reading {n}`,
   });
@@ -171,12 +171,12 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = /* @__PURE__ */ (()
     speed: "old speed",
     newSpeed: "new speed",
   }),
-  "output-rate.direct-strip-area": words("area on which the catch reads as the rate", {
+  "output-rate.direct-strip-area": words("area where one unit caught means one unit of rate", {
     caught: "one unit caught",
     rate: "one unit of rate",
   }),
   "output-rate.direct-strip": words("distance over which the catch reads as the rate", {
-    area: "area on which the catch reads as the rate",
+    area: "area where one unit caught means one unit of rate",
     width: WIDTH,
   }),
   "output-rate.direct-strip-rate": words("output rate read from the catch", {

@@ -39,7 +39,7 @@ export const SWATH_WORDS: LineTable<SwathLines> = {
     terms: { bands: "bands in one pass", bandWidth: "band width" },
   },
   "swath.perNozzle": {
-    found: "width of one nozzle",
+    found: "width that one nozzle covers",
     terms: { width: "width that the nozzles share", nozzles: "number of nozzles" },
   },
   "swath.treeRow": {

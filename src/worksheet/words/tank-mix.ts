@@ -155,7 +155,7 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
     },
   },
   "tank-mix.carrierSteps": {
-    found: "number of times",
+    found: "number of steps",
     terms: {
       sprayed: SPRAYED,
       lines: "mix left in the lines",
@@ -164,7 +164,7 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.carrierRounded": {
     found: MIX,
-    terms: { times: "number of times", step: STEP },
+    terms: { times: "number of steps", step: STEP },
   },
   "tank-mix.fills": {
     found: "number of tank fills",
@@ -393,7 +393,7 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.hopper-direction": {
     found: PER_DIRECTION,
-    terms: { total: TO_SPREAD, directions: "directions" },
+    terms: { total: TO_SPREAD, directions: "number of directions" },
   },
   "tank-mix.hopper-fills": {
     found: HOPPER_FILLS,

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { checkAnswer, practiceProblem, problemFrom } from "../../../src/practice/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { SPANISH_PRACTICE_WORDS } from "../../../src/words/es-practice.ts";
-import { expectRefused } from "../../helpers/refusal.ts";
+import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 const percent = (value: number) => ({ ...qty(value, "%"), basis: "v/v" as const });
 const strip = problemFrom("strip-calibration", {
@@ -94,7 +94,7 @@ describe("checkAnswer", () => {
     expect(off).toBeCloseTo(127, 9);
     // 36 ft in place of 36 in.
     expect(checked(strip, 20 / 12)).toEqual(["mistake", "width-in-small-unit"]);
-    expect(checked(strip, "0.05")).toEqual(["mistake", "inverted"]);
+    expect(checked(strip, "0.05")).toEqual(["mistake", "rate-inverted"]);
     // 0.5 gal x 0.025 ac.
     expect(checked(strip, 0.0125)).toEqual(["mistake", "multiplied"]);
     // Weighed at 8 lb and at 8.34 lb per gallon: 26.667 x 8 / 9 and x 8.34 / 9.
@@ -152,6 +152,10 @@ describe("checkAnswer", () => {
     expect(checkAnswer({ ...saved, answer: 5 }, saved.answer.value).verdict).toBe("right");
     expectRefused(() => checkAnswer({ ...saved, given: {} }, 5), "missing", "problem.given.rows");
     expectRefused(() => checkAnswer({} as never, 5), "missing", "problem.topic");
+    // A message that lists every mistake there is would be a page.
+    const unnamed = { ...strip, mistakes: [{ ...strip.mistakes[0], mistake: 7 }] } as never;
+    const { path, message } = refusal(() => checkAnswer(unnamed, 5));
+    expect([path, message]).toEqual(["problem.mistakes[0].mistake", "Enter some text, not 7."]);
   });
 
   it("refuses what can't be read", () => {

@@ -77,6 +77,77 @@ const BY_HAND: readonly [PracticeTopic, Given, number, string][] = [
     10,
     "20 x 363 x 2.5 = 18,150 sq ft = 5/12 ac; x 1.5 pt x 16 = 10 fl oz",
   ],
+  [
+    "timed-speed",
+    { distance: qty(176, "ft"), time: qty(40, "s") },
+    3,
+    "176 / 40 = 4.4 ft/s; x 3,600 / 5,280 = 3",
+  ],
+  [
+    "strip-reading",
+    { walk: qty(24, "s"), caught: qty(25, "fl_oz"), time: qty(30, "s") },
+    20,
+    "25 x 24 / 30 = 20 fl oz on the strip: 20 gal/ac",
+  ],
+  [
+    "season-limit",
+    { limit: qty(8, "pt/ac"), rate: qty(1.5, "pt/ac"), done: 2 },
+    3,
+    "8 - 3 = 5; 5 / 1.5 = 3.33, so 3",
+  ],
+  [
+    "boom-catch",
+    {
+      catches: [31, 33, 32].map((value) => qty(value, "fl_oz")),
+      time: qty(30, "s"),
+      width: qty(20, "in"),
+      speed: qty(3.3, "mph"),
+    },
+    45,
+    "(31 + 33 + 32) / 3 = 32 fl oz a nozzle; then as above",
+  ],
+  [
+    "nozzle-check",
+    { catches: [40, 46, 38, 36].map((value) => qty(value, "fl_oz")) },
+    15,
+    "160 / 4 = 40; 46 - 40 = 6; 6 / 40 = 15%",
+  ],
+  [
+    "lawn-rate",
+    { length: qty(100, "ft"), width: qty(50, "ft"), rate: qty(1.5, "fl_oz/1000ft2") },
+    7.5,
+    "5,000 sq ft = 5 x 1,000; 5 x 1.5 = 7.5",
+  ],
+  [
+    "granules",
+    { length: qty(20, "m"), width: qty(15, "m"), rate: qty(2, "kg/100m2") },
+    6,
+    "300 m2 = 3 x 100; 3 x 2 = 6",
+  ],
+  [
+    "dry-product",
+    { area: qty(0.75, "ac"), rate: qty(1.25, "lb/ac") },
+    15,
+    "0.75 x 1.25 = 0.9375 lb; x 16 = 15 oz",
+  ],
+  [
+    "spot-tank",
+    { spots: 40, each: qty(6, "fl_oz"), percent: percent(1.5) },
+    3.6,
+    "40 x 6 = 240 fl oz; x 1.5 / 100 = 3.6",
+  ],
+  [
+    "injector",
+    { rate: qty(8, "fl_oz/100gal"), ratio: 128, stock: qty(2.5, "gal") },
+    25.6,
+    "2.5 x 128 = 320 gal of solution; 320 / 100 x 8 = 25.6",
+  ],
+  [
+    "reserve",
+    { area: qty(0.5, "ac"), carrierRate: qty(20, "gal/ac"), extra: 10, rate: qty(2, "pt/ac") },
+    17.6,
+    "0.5 x 20 x 1.1 = 11 gal for 0.55 ac; x 2 x 16 = 17.6",
+  ],
   ["percent-mix", { percent: percent(0.5), fill: qty(25, "gal") }, 16, "25 x 128 = 3,200 fl oz; / 200 = 16"],
   [
     "dilution",
@@ -106,7 +177,7 @@ describe("problems from figures of one's own", () => {
     const problem = problemFrom(topic, given);
     const value = typeof problem.answer === "object" ? problem.answer.value : (problem.answer as number);
     expect(value).toBeCloseTo(answer, 9);
-    expect(problem.given).toEqual(
+    expect(problem.given).toMatchObject(
       topic === "tank-loads"
         ? {
             ...given,
@@ -119,11 +190,41 @@ describe("problems from figures of one's own", () => {
   });
 
   it("are tried on every topic", () => {
-    expect(new Set(BY_HAND.map(([topic]) => topic))).toEqual(new Set(practiceTopics));
+    expect(new Set([...BY_HAND.map(([topic]) => topic), "mixing-order"])).toEqual(new Set(practiceTopics));
+  });
+
+  it("puts products in the order of mixing", () => {
+    const { answer, problem, mistakes } = problemFrom("mixing-order", { products: ["EC", "adjuvant", "WP"] });
+    expect(answer).toBe("CAB");
+    expect(problem).toContain(
+      "(A) an emulsifiable concentrate (EC), (B) an adjuvant, and (C) a wettable powder (WP)",
+    );
+    expect(mistakes.map((one) => [one.mistake, one.answer])).toEqual([
+      ["order-as-listed", "ABC"],
+      ["order-reversed", "BAC"],
+      ["adjuvant-first", "BCA"],
+      ["liquids-before-powders", "ACB"],
+    ]);
+    expectRefused(
+      () => problemFrom("mixing-order", { products: ["EC", "EC"] }),
+      "conflict",
+      "given.products",
+    );
+    expectRefused(() => problemFrom("mixing-order", { products: ["EC"] }), "too-few", "given.products");
+    expectRefused(
+      () => problemFrom("mixing-order", { products: ["EC", "XX"] }),
+      "unknown-choice",
+      "given.products[1]",
+    );
+  });
+
+  it("refuses a season in which nothing is left", () => {
+    const season = { limit: qty(4, "pt/ac"), rate: qty(2, "pt/ac"), done: 2 };
+    expectRefused(() => problemFrom("season-limit", season), "conflict", "given.done");
   });
 
   it("are put in the wording asked for", () => {
-    const [topic, given] = BY_HAND[3] as (typeof BY_HAND)[number];
+    const [topic, given] = BY_HAND.find(([name]) => name === "strip-calibration") as (typeof BY_HAND)[number];
     const said = [1, 2, 3, 4].map((wording) => problemFrom(topic, given, { wording }).problem);
     expect(new Set(said).size).toBe(4);
     for (const one of said)
@@ -188,12 +289,17 @@ describe("the topics", () => {
   ])("have four wordings each in %s, with all figures and the unit in every one", (_, { topics }) => {
     for (const topic of practiceTopics) {
       const { given, answer } = practiceProblem(topic, 1);
-      // Two or three farms may share a text: the figures are what counts.
-      const names = [...Object.keys(given), ...(typeof answer === "object" ? ["unit"] : []), "farm"];
+      const names = [
+        ...Object.keys(given),
+        ...(typeof answer === "object" && answer.unit !== "%" ? ["unit"] : []),
+        "farm",
+      ];
       expect(new Set(topics[topic].problems).size).toBe(4);
       for (const text of topics[topic].problems) {
-        const places = [...text.matchAll(/\{(\w+)\}/g)].map(([, name]) => name as string);
-        expect([...new Set([...places, "farm"])].sort(), text).toEqual([...names].sort());
+        const places = [...text.matchAll(/\{(\w+)/g)].map(([, name]) => name as string);
+        // "1 gal/ac" is the unit once more.
+        const others = places.filter((place) => place !== "one");
+        expect([...new Set([...others, "farm"])].sort(), text).toEqual([...names].sort());
       }
     }
   });

@@ -5,7 +5,11 @@ import { qty } from "../../../src/units/index.ts";
 import * as working from "../../../src/working/index.ts";
 
 /** Those that are not named for a function: what they show the working of. */
-const NAMED: Readonly<Record<string, string>> = { planWorking: "planApplication", waterWorking: "loadWater" };
+const NAMED: Readonly<Record<string, string>> = {
+  planWorking: "planApplication",
+  spreadingWorking: "planSpreading",
+  waterWorking: "loadWater",
+};
 /** Those whose lines stand in the working of another function. */
 const INNER = ["lanesWorking", "measuredRateWorking", "plotAreasWorking"];
 

@@ -25,7 +25,7 @@ const sheets = {
   worksheet: worksheet(plan),
   card: fieldCard(plan),
   working: workingSheet({ title: "Strip", lines }),
-  practice: practiceSheet([problem], { answers: true }),
+  practice: practiceSheet([problem], { key: "long" }),
 };
 const renderers = { renderText, renderMarkdown, renderHtml, renderLatex };
 
@@ -66,11 +66,11 @@ describe.each(Object.entries(renderers))("%s", (_, render) => {
     expect(refused(saved(sheets.working, ["lines", 0, "terms"], undefined))).toBe(
       "missing sheet.lines[0].terms",
     );
-    expect(refused(saved(sheets.practice, ["blocks", 0, "kind"], "script"))).toBe(
-      "unknown-choice sheet.blocks[0].kind",
+    expect(refused(saved(sheets.practice, ["blocks", 1, "blocks", 0, "kind"], "script"))).toBe(
+      "unknown-choice sheet.blocks[1].blocks[0].kind",
     );
-    expect(refused(saved(sheets.practice, ["blocks", 0, "level"], "1><script"))).toBe(
-      "unknown-choice sheet.blocks[0].level",
+    expect(refused(saved(sheets.practice, ["blocks", 1, "blocks", 0, "level"], "1><script"))).toBe(
+      "unknown-choice sheet.blocks[1].blocks[0].level",
     );
   });
 });
@@ -105,14 +105,14 @@ describe("lines of working that come back", () => {
 
 describe("practice problems that come back", () => {
   it("make the same sheet", () => {
-    expect(practiceSheet(JSON.parse(JSON.stringify([problem])), { answers: true })).toEqual(sheets.practice);
+    expect(practiceSheet(JSON.parse(JSON.stringify([problem])), { key: "long" })).toEqual(sheets.practice);
   });
 
   it("are refused where they are none, with the place", () => {
     expectRefused(() => practiceSheet([{}] as never), "missing", "problems[0].topic");
     expectRefused(
-      () => practiceSheet([saved(problem, ["mistakes", 0, "mistake"], "typo")]),
-      "unknown-choice",
+      () => practiceSheet([saved(problem, ["mistakes", 0, "mistake"], 5)]),
+      "not-a-quantity",
       "problems[0].mistakes[0].mistake",
     );
     expectRefused(

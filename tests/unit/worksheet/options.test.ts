@@ -65,10 +65,10 @@ describe("the options of a sheet", () => {
     expectRefused(() => practiceProblem("band", 1, { unit: "us" } as never), "unknown-field", "options.unit");
     const problems = [practiceProblem("band", 1)];
     expectRefused(
-      () => practiceSheet(problems, { answer: true } as never),
+      () => practiceSheet(problems, { titel: "x" } as never),
       "unknown-field",
-      "options.answer",
-      "answers",
+      "options.titel",
+      "title",
     );
     expectRefused(
       () => practiceProblem("band", 1, { words: ENGLISH_WORDS as never }),

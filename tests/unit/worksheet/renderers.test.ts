@@ -2,7 +2,12 @@ import { createHash } from "node:crypto";
 import MarkdownIt from "markdown-it";
 import { describe, expect, it } from "vitest";
 import { planApplication } from "../../../src/plan/index.ts";
-import { practiceProblem, practiceSheet, practiceTopics } from "../../../src/practice/index.ts";
+import {
+  practiceProblem,
+  practiceSheet,
+  practiceTopics,
+  workedExample,
+} from "../../../src/practice/index.ts";
 import {
   fieldCard,
   type PrintableSheet,
@@ -37,10 +42,18 @@ const SHEETS: readonly [string, PrintableSheet][] = [
     "a teacher's practice sheet",
     practiceSheet(
       practiceTopics.map((topic) => practiceProblem(topic, 1)),
-      { answers: true },
+      { key: "long" },
     ),
   ],
   ["a pupils' practice sheet", practiceSheet(practiceTopics.map((topic) => practiceProblem(topic, 1)))],
+  ["a worked example", workedExample("whole-job", practiceProblem("whole-job", 1).given)],
+  [
+    "cards with drawings and room to work",
+    practiceSheet(
+      practiceTopics.map((topic) => practiceProblem(topic, 2)),
+      { cards: true, drawings: true, workLines: 4, className: "Class 7", set: "A-7" },
+    ),
+  ],
 ];
 
 /** Every text that a sheet's page holds, as any format must show it. */
@@ -63,6 +76,13 @@ function textsOf(sheet: PrintableSheet): string[] {
         return block.lines.flatMap(({ found, numbers, result }) => [found, numbers, result]);
       case "sources":
         return sources;
+      case "blanks":
+        return block.items;
+      case "room":
+      case "drawing":
+        return [];
+      case "group":
+        return block.blocks.flatMap(texts);
     }
   };
   return [title, ...blocks.flatMap(texts)].map((text) => plain(text).trim());

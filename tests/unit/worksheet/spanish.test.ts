@@ -193,7 +193,7 @@ describe("a sheet in Spanish", () => {
       [`imperial worksheet ${i}`, worksheet(plan, { ...words, units: "imperial" })],
       [`card ${i}`, fieldCard(plan, words)],
     ]),
-    ["practice sheet", practiceSheet(problems, { ...practiceWords, answers: true })],
+    ["practice sheet", practiceSheet(problems, { ...practiceWords, key: "long" })],
     ["students' sheet", practiceSheet(problems, practiceWords)],
     ["sheet of working", workingSheet({ title: "Todo", lines: Object.values(WORKINGS).flat(2) }, words)],
   ];

@@ -1,0 +1,153 @@
+import { convertValue } from "../units/convert.js";
+import { resolveUnit } from "../units/resolve.js";
+import type { Quantity, Unit } from "../units/types.js";
+import type { WorkingLine } from "../units/working-line.js";
+import { type FormulaNode, formulaText, parseFormula } from "../worksheet/lines/formula.js";
+import type { Writer } from "../worksheet/words/writer.js";
+import type { PracticeMessages } from "./words.js";
+
+/** The line of a formula with its units alone, and the units that cancel in it. */
+export interface UnitsLine {
+  readonly text: string;
+  readonly cancelled: readonly string[];
+}
+
+/** Where a factor between two units comes from: so many of the one are one of the other. */
+export interface Factor {
+  readonly larger: Quantity;
+  readonly smaller: Quantity;
+  /** Whether the change multiplies by it, and does not divide. */
+  readonly multiplies: boolean;
+}
+
+const UNIT_FORMULA = /^[\w\s*/().]+$/;
+
+/**
+ * The units of a line, as they are multiplied and divided; nothing for sums, functions and numbers without units, in which
+ * nothing cancels. A change of unit is shown with each factor as a fraction of two units.
+ */
+export function unitsOfLine(line: WorkingLine, writer: Writer<PracticeMessages>): UnitsLine | undefined {
+  if (typeof line.result === "number") return undefined;
+  const { value } = line.terms;
+  if (line.id === "units.convert" && typeof value === "object")
+    return unitsOfChange(value.unit, line.result.unit, writer);
+  const { over, per } = resolveUnit(line.result.unit, "unit");
+  if (!UNIT_FORMULA.test(line.formula) || over === per) return undefined;
+  const node = parseFormula(line.formula);
+  const unitOf = (leaf: string): Unit | undefined => {
+    const term = line.terms[leaf];
+    return typeof term === "object" && term.unit !== "1" ? term.unit : undefined;
+  };
+  const [above, below] = partsOf(node, unitOf);
+  const text = formulaText(
+    node,
+    (leaf) => {
+      const [unit, term] = [unitOf(leaf), line.terms[leaf]];
+      if (unit !== undefined) return writer.unit(unit);
+      return term === undefined ? leaf : writer.long(term);
+    },
+    writer.messages.functions,
+  );
+  return withResult(text, above, below, line.result.unit, writer);
+}
+
+function unitsOfChange(from: Unit, to: Unit, writer: Writer<PracticeMessages>): UnitsLine | undefined {
+  if (to === "1") return undefined;
+  const [old, next] = [resolveUnit(from, "unit"), resolveUnit(to, "unit")];
+  const fractions: [Unit, Unit][] = [[next.over, old.over] as [Unit, Unit]];
+  if (old.per !== undefined && next.per !== undefined) fractions.push([old.per, next.per] as [Unit, Unit]);
+  const used = fractions.filter(([top, bottom]) => top !== bottom);
+  const text = [
+    writer.unit(from),
+    ...used.map(([top, bottom]) => `${writer.unit(top)}/${writer.unit(bottom)}`),
+  ].join(" × ");
+  const above = [old.over, ...used.map(([top]) => top)] as Unit[];
+  const below = [...(old.per === undefined ? [] : [old.per]), ...used.map(([, bottom]) => bottom)] as Unit[];
+  return withResult(text, above, below, to, writer);
+}
+
+function withResult(
+  text: string,
+  above: readonly Unit[],
+  below: readonly Unit[],
+  result: Unit,
+  { unit }: Writer<PracticeMessages>,
+): UnitsLine {
+  const left = [...below];
+  const cancelled = above.filter((one) => {
+    const at = left.indexOf(one);
+    if (at >= 0) left.splice(at, 1);
+    return at >= 0;
+  });
+  return { text: `${text} = ${unit(result)}`, cancelled: [...new Set(cancelled)].map(unit) };
+}
+
+/** The simple units over and under the stroke of a formula. */
+function partsOf(
+  node: FormulaNode,
+  unitOf: (leaf: string) => Unit | undefined,
+): readonly [above: readonly Unit[], below: readonly Unit[]] {
+  if (node.kind === "group") return partsOf(node.inner, unitOf);
+  if (node.kind === "operation") {
+    const [a, b] = partsOf(node.left, unitOf);
+    const [c, d] = partsOf(node.right, unitOf);
+    return node.operator === "/"
+      ? [
+          [...a, ...d],
+          [...b, ...c],
+        ]
+      : [
+          [...a, ...c],
+          [...b, ...d],
+        ];
+  }
+  const unit = node.kind === "symbol" ? unitOf(node.name) : undefined;
+  if (unit === undefined) return [[], []];
+  const { over, per } = resolveUnit(unit, "unit");
+  return [[over as Unit], per === undefined ? [] : [per as Unit]];
+}
+
+/** What a change of unit rests on: a factor for the unit over the stroke, one for that under it. */
+export function factorsOf(line: WorkingLine): Factor[] {
+  const { value } = line.terms;
+  if (line.id !== "units.convert" || typeof value !== "object" || typeof line.result === "number") return [];
+  const [from, to] = [resolveUnit(value.unit, "unit"), resolveUnit(line.result.unit, "unit")];
+  const pairs = [
+    [from.over, to.over],
+    [to.per, from.per],
+  ] as readonly (readonly [Unit | undefined, Unit | undefined])[];
+  return pairs.flatMap(([a, b]) =>
+    a === undefined || b === undefined || a === b ? [] : [factorBetween(a, b)],
+  );
+}
+
+function factorBetween(from: Unit, to: Unit): Factor {
+  const times = convertValue(1, from, to);
+  return times >= 1
+    ? { larger: { value: 1, unit: from }, smaller: { value: times, unit: to }, multiplies: true }
+    : {
+        larger: { value: 1, unit: to },
+        smaller: { value: convertValue(1, to, from), unit: from },
+        multiplies: false,
+      };
+}
+
+/** How the number in a change of a compound unit is made of its factors: `340.313 = 43,560 ÷ 128`; nothing for one factor. */
+export function numberOfFactors(line: WorkingLine, { long }: Writer<PracticeMessages>): string | undefined {
+  const factors = factorsOf(line);
+  const { size } = line.terms;
+  if (factors.length < 2 || size === undefined) return undefined;
+  const isDivided = line.formula === "value / size";
+  const above = factors
+    .filter(({ multiplies }) => multiplies !== isDivided)
+    .map(({ smaller }) => long(smaller.value));
+  const below = factors
+    .filter(({ multiplies }) => multiplies === isDivided)
+    .map(({ smaller }) => long(smaller.value));
+  return `${long(size)} = ${[above.join(" × ") || "1", ...below].join(" ÷ ")}`;
+}
+
+/** Whether a unit is so many of another, such as 1,000 sq ft: its name says its size. */
+export function saysItsSize({ larger }: Factor): boolean {
+  return /^\d/.test(larger.unit);
+}

@@ -1,0 +1,237 @@
+import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
+import { intl } from "../units/engine.js";
+import type { Quantity, Unit, UnitSystem } from "../units/types.js";
+import type { WorkingLine } from "../units/working-line.js";
+import { counterpart } from "../worksheet/job/counterparts.js";
+import { writtenLines } from "../worksheet/lines/written-line.js";
+import { facts, heading, text } from "../worksheet/render/page.js";
+import type { GroupBlock, SheetOfBlocks } from "../worksheet/render/sheets.js";
+import { type Writer, writerFor } from "../worksheet/words/writer.js";
+import { factorsOf, numberOfFactors, saysItsSize, unitsOfLine } from "./board-lines.js";
+import { EXAMPLE_OPTIONS, type ExampleOptions } from "./options.js";
+import { type PracticeProblem, problemFrom } from "./problem.js";
+import { drawingOf } from "./problem-drawing.js";
+import { type PracticeTopic, TOPICS } from "./topics/all.js";
+import { sizesIn } from "./topics/sizes.js";
+import { type Given, type GivenFigure, inAnswerUnit, type PracticeAnswer } from "./topics/topic.js";
+import { ENGLISH_PRACTICE_WORDS, type PracticeMessages } from "./words.js";
+
+type Part = GroupBlock["blocks"][number];
+type BoardWriter = Writer<PracticeMessages>;
+
+/**
+ * A worked example for the board, one step a slide: the problem, an estimate, each step with its units, and a check by another
+ * route.
+ *
+ * The estimate is the same formula on round figures. A step shows the formula, the figures in it, which units cancel, and where a
+ * factor comes from. The check works the problem again in the other system of units. The last slide has the likeliest mistakes.
+ *
+ * @param topic - one of `practiceTopics`
+ * @param given - every figure that the topic gives, as for `problemFrom`
+ * @param options - see {@link ExampleOptions}
+ * @returns the slides in order, as data; `renderHtml` shows one slide a screen in large type, `renderText`, `renderMarkdown` and
+ *   `renderLatex` one below the other
+ * @throws SprayMathError what `problemFrom` throws
+ *
+ * @example
+ * ```ts
+ * import { workedExample } from "swath-to-spoon/practice";
+ * import { qty } from "swath-to-spoon/units";
+ * import { renderText } from "swath-to-spoon/worksheet";
+ *
+ * const given = { used: qty(64, "fl_oz"), swath: qty(36, "in"), distance: qty(363, "ft") };
+ * const lines = renderText(workedExample("strip-calibration", given)).split("\n");
+ * console.log(lines.filter((line) => /340/.test(line)).join(" | ")); // 0.0587695 fl oz/sq ft × 340.313 = 20 gal/ac | 340.313 = 43,560 ÷ 128
+ * ```
+ */
+export function workedExample(
+  topic: PracticeTopic,
+  given: Given,
+  options: ExampleOptions = {},
+): SheetOfBlocks {
+  const { detail = "full", ...others } = checked(options, EXAMPLE_OPTIONS, "options");
+  const problem = problemFrom(topic, given, others);
+  const { wording: _, units: __, ...writing } = others;
+  const writer = writerFor(writing, ENGLISH_PRACTICE_WORDS);
+  const { messages } = writer;
+  const isFull = detail === "full";
+  const slides = [
+    problemSlide(problem, writer),
+    ...estimateSlide(problem, writer),
+    ...stepSlides(problem, isFull, writer),
+    answerSlide(problem, writer),
+    ...(isFull ? [...checkSlide(problem, writer), ...mistakesSlide(problem, writer)] : []),
+  ];
+  return {
+    kind: "board",
+    language: messages.language,
+    title: messages.topics[topic].name,
+    blocks: slides.map((blocks) => ({ kind: "group", as: "slide", blocks })),
+  };
+}
+
+function problemSlide(problem: PracticeProblem, writer: BoardWriter): Part[] {
+  const { practice } = writer.messages;
+  return [
+    heading(2, practice.theProblem) as Part,
+    text(problem.problem) as Part,
+    ...drawingOf(problem, writer),
+  ];
+}
+
+// Further off than this, round figures mislead: where loads are counted, or a little is left of much.
+const MOST_OFF = 0.3;
+
+/** The same formula on round figures; nothing where the figures are round as they are. */
+function estimateSlide({ topic: name, given, units }: PracticeProblem, writer: BoardWriter): Part[][] {
+  const topic = TOPICS[name];
+  const sizes = sizesIn(units);
+  const right = topic.answer(given, sizes);
+  if (typeof right === "string") return [];
+  const estimates = roundings(given).map((figures) => ({
+    figures,
+    about: topic.answer(figures, sizes) as number,
+  }));
+  const fair = estimates.find(({ about }) => Math.abs(about / right - 1) <= MOST_OFF);
+  if (fair === undefined) return [];
+  const { messages, fill } = writer;
+  const filled = fill(messages.practice.estimateOf, {
+    figures: listOf(fair.figures, writer),
+    answer: written(inAnswerUnit(topic, Number(fair.about.toPrecision(2)), sizes), writer),
+  });
+  return [[heading(2, messages.practice.estimate) as Part, text(filled) as Part]];
+}
+
+/** Rounder figures, the roundest first: all of one digit, all of two, or only one of them rounded. */
+function roundings(given: Given): Given[] {
+  const rounded = (figures: Given, digits: number): Given =>
+    everyAmount(figures, (one) => ({ ...one, value: Number(one.value.toPrecision(digits)) }));
+  const single = Object.entries(given).map(([name, figure]) => ({
+    ...given,
+    ...rounded({ [name]: figure }, 1),
+  }));
+  return [rounded(given, 1), rounded(given, 2), ...single].filter((figures) => !sameFigures(figures, given));
+}
+
+/** A slide for each line of working: what it finds, the sum, its units, and where its factor comes from. */
+function stepSlides({ working }: PracticeProblem, isFull: boolean, writer: BoardWriter): Part[][] {
+  const { messages, fill } = writer;
+  const { practice } = messages;
+  let number = 0;
+  return working.flatMap((line) => {
+    const [shown] = writtenLines([line], writer);
+    if (shown === undefined) return [];
+    number++;
+    const isChange = line.id === "units.convert";
+    const units = isFull ? unitsOfLine(line, writer) : undefined;
+    const cancel = units?.cancelled ?? [];
+    const list = new (intl("ListFormat"))(messages.language, { type: "conjunction" });
+    const texts = [
+      ...(isChange ? [] : [`${shown.found} = ${shown.words}`]),
+      `${shown.numbers} = ${shown.result}`,
+      ...(units === undefined ? [] : [fill(practice.unitsOnly, { units: units.text })]),
+      ...(cancel.length === 0
+        ? []
+        : [fill(practice.cancel, { units: list.format(cancel), count: cancel.length })]),
+      ...(isFull ? constantsOf(line, writer) : []),
+    ];
+    return [
+      [
+        heading(2, fill(practice.step, { number, found: shown.found })) as Part,
+        ...texts.map((one) => text(one) as Part),
+      ],
+    ];
+  });
+}
+
+/** Where the number of a change of unit comes from. */
+function constantsOf(line: WorkingLine, writer: BoardWriter): string[] {
+  const factors = factorsOf(line)
+    .filter((factor) => !saysItsSize(factor))
+    .map(({ larger, smaller }) => `${writer.long(larger)} = ${writer.long(smaller)}`);
+  return [...factors, ...[numberOfFactors(line, writer)].flatMap((one) => one ?? [])];
+}
+
+function answerSlide({ answer }: PracticeProblem, writer: BoardWriter): Part[] {
+  return [heading(2, writer.messages.practice.answer) as Part, text(written(answer, writer)) as Part];
+}
+
+/** The problem worked again in the other system of units; nothing where all systems have its units. */
+function checkSlide({ topic: name, given, units, answer }: PracticeProblem, writer: BoardWriter): Part[][] {
+  if (typeof answer === "string") return [];
+  const topic = TOPICS[name];
+  if (topic.isReading === true) return [];
+  const other: UnitSystem = units === "metric" ? "us" : "metric";
+  const sizes = sizesIn(other);
+  const figures = inSystem(given, other);
+  if (sameFigures(figures, given)) return [];
+  const again = inAnswerUnit(topic, topic.answer(figures, sizes), sizes) as Quantity | number;
+  const back = typeof again === "number" || typeof answer === "number" ? again : backIn(again, answer.unit);
+  const { messages, fill } = writer;
+  const { checkOf, checkOfCount } = messages.practice;
+  const filled = fill(typeof answer === "number" ? checkOfCount : checkOf, {
+    figures: listOf(figures, writer),
+    again: written(again, writer),
+    answer: written(back, writer),
+  });
+  return [[heading(2, messages.practice.check) as Part, text(filled) as Part]];
+}
+
+function backIn(quantity: Quantity, unit: Unit): Quantity {
+  return { value: inUnit(quantity, unit), unit };
+}
+
+const MOST_MISTAKES = 3;
+
+function mistakesSlide({ mistakes }: PracticeProblem, writer: BoardWriter): Part[][] {
+  const { practice } = writer.messages;
+  const shown = mistakes.slice(0, MOST_MISTAKES);
+  if (shown.length === 0) return [];
+  const rows = shown.map(({ answer, what }) => ({ name: written(answer, writer), value: what }));
+  return [
+    [
+      heading(2, practice.mistakes) as Part,
+      facts(
+        practice.mistakes,
+        { what: practice.wrongAnswer, howMuch: practice.shows },
+        rows,
+        "table",
+      ) as Part,
+    ],
+  ];
+}
+
+function written(answer: PracticeAnswer, { short }: BoardWriter): string {
+  return typeof answer === "string" ? answer : short(answer);
+}
+
+/** The amounts that a problem gives, as a list; counts stay as they are and say nothing alone. */
+function listOf(given: Given, { short, messages }: BoardWriter): string {
+  const amounts = Object.values(given)
+    .flat()
+    .filter((one): one is Quantity => typeof one === "object");
+  return new (intl("ListFormat"))(messages.language, { type: "conjunction" }).format(amounts.map(short));
+}
+
+/** The figures with every amount changed. */
+function everyAmount(given: Given, change: (quantity: Quantity) => Quantity): Given {
+  const one = (figure: Quantity | string): Quantity | string =>
+    typeof figure === "string" ? figure : change(figure);
+  const changed = (figure: GivenFigure): GivenFigure => {
+    if (typeof figure === "number") return figure;
+    return Array.isArray(figure) ? figure.map(one) : change(figure as Quantity);
+  };
+  return Object.fromEntries(Object.entries(given).map(([name, figure]) => [name, changed(figure)]));
+}
+
+function inSystem(given: Given, system: UnitSystem): Given {
+  return everyAmount(given, (quantity) => {
+    const unit = counterpart(quantity.unit, system);
+    return { ...quantity, value: inUnit(quantity, unit), unit };
+  });
+}
+
+function sameFigures(a: Given, b: Given): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
+}

@@ -1,0 +1,62 @@
+import { SPREADING_PLAN } from "../plan/read-plan.js";
+import type { SpreadingPlan } from "../plan/result.js";
+import { checked } from "../units/check.js";
+import type { FieldCard } from "./field-card.js";
+import { spreadingAlerts } from "./job/alerts.js";
+import { cautionTexts } from "./job/facts.js";
+import { fillsAndPlots, spreadAmounts, spreadingFacts, spreadingInUnits } from "./job/spreading.js";
+import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
+import { writerFor } from "./words/writer.js";
+
+/**
+ * The field card of a plan of granules: what to fill the hopper with, how often, and what goes on each plot or bed. Each step has a box
+ * to tick. Refusals and warnings stand on top, the cautions below.
+ *
+ * Printed amounts are rounded down. If the plan refuses the job, the card says so and gives no fills.
+ *
+ * @param plan - a finished plan of `planSpreading`
+ * @param options - as for `worksheet`
+ * @returns the texts, as data; `renderText`, `renderMarkdown`, `renderLatex` and `renderHtml` lay them out
+ * @throws SprayMathError `not-a-quantity` for what is no plan and `conflict` for one that was changed; `out-of-range`, `missing`,
+ *   `unknown-choice` or `unknown-field` for an option
+ *
+ * @example
+ * ```ts
+ * import { planSpreading } from "swath-to-spoon/plan";
+ * import { qty } from "swath-to-spoon/units";
+ * import { spreadingCard } from "swath-to-spoon/worksheet";
+ *
+ * const plan = planSpreading({
+ *   plot: { kind: "rectangle", length: qty(180, "ft"), width: qty(100, "ft") },
+ *   spreader: { hopper: qty(20, "lb") },
+ *   product: { name: "Product A", rate: qty(5, "lb/1000ft2") },
+ * });
+ * console.log(spreadingCard(plan).loads[0]?.steps[0]); // Fill the hopper with 20 lb and spread it. Do this 4 times.
+ * ```
+ */
+export function spreadingCard(plan: SpreadingPlan, options: WorksheetOptions = {}): FieldCard {
+  const given = checked(options, WORKSHEET_OPTIONS, "options");
+  const writer = writerFor(given);
+  const { language, text } = writer.messages;
+  const shown = spreadingInUnits(checked(plan, SPREADING_PLAN, "plan"), given.units);
+  const amounts = spreadAmounts(shown, writer);
+  const refused = shown.warnings.some(({ severity }) => severity === "refusal");
+  return {
+    kind: "field-card",
+    language,
+    title: text.cardTitle,
+    warnings: spreadingAlerts(shown, writer, ["refusal", "warning"]),
+    facts: spreadingFacts(shown, amounts, writer),
+    order: refused ? [text.doNotFill] : [],
+    loads: refused ? [] : fillsAndPlots(shown, amounts, writer),
+    cautions: cautionTexts(shown, writer),
+    headings: {
+      summary: text.summary,
+      warnings: text.warnings,
+      loads: text.fillsAndPlots,
+      cautions: text.cautions,
+      what: text.what,
+      howMuch: text.howMuch,
+    },
+  };
+}

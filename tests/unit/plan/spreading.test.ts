@@ -1,0 +1,440 @@
+import { describe, expect, it } from "vitest";
+import { planSpreading, type SpreadingInput, type SpreadingPlan } from "../../../src/plan/index.ts";
+import { parseSpreadingInput, spreadingInputSchema } from "../../../src/schema/index.ts";
+import { type Quantity, qty } from "../../../src/units/index.ts";
+import { SPANISH_WORDS } from "../../../src/words/es.ts";
+import { planSpreading as stepsOf } from "../../../src/working/index.ts";
+import {
+  renderHtml,
+  renderMarkdown,
+  renderText,
+  spreadingCard,
+  spreadingSheet,
+} from "../../../src/worksheet/index.ts";
+import { renderLatex } from "../../../src/worksheet/latex.ts";
+import { expectRefused } from "../../helpers/refusal.ts";
+import { expectLinesTrue } from "../../helpers/working.ts";
+
+const LAWN = {
+  plot: { kind: "rectangle", length: qty(180, "ft"), width: qty(100, "ft") },
+  spreader: { hopper: qty(20, "lb") },
+  product: { name: "Product A", rate: qty(5, "lb/1000ft2") },
+} as const satisfies SpreadingInput;
+const BEDS = {
+  plot: { kind: "beds", beds: 2, bedWidth: qty(4, "ft"), bedLength: qty(90, "ft") },
+  spreader: { hopper: qty(3, "lb"), directions: 2 },
+  product: {
+    name: "Product A",
+    rate: {
+      nutrient: "N",
+      amount: qty(0.4, "lb/1000ft2"),
+      contains: { N: 10, P2O5: 5, K2O: 20 },
+    },
+  },
+} as const satisfies SpreadingInput;
+const ROW = {
+  size: { kind: "row-length", length: qty(250, "ft") },
+  spreader: { hopper: qty(1, "lb") },
+  product: { name: "Product A", rate: qty(8, "oz/1000ft") },
+} as const satisfies SpreadingInput;
+const TREES = {
+  size: { kind: "count", count: qty(45, "tree") },
+  spreader: { hopper: qty(5, "kg") },
+  product: { name: "Product A", rate: qty(20, "g/tree") },
+} as const satisfies SpreadingInput;
+
+const rounded = ({ value, unit }: Quantity) => [Number(value.toPrecision(12)), unit];
+const withProduct = (input: SpreadingInput, change: object): SpreadingInput => ({
+  ...input,
+  product: { ...input.product, ...change },
+});
+const found = ({ warnings }: SpreadingPlan) =>
+  warnings.map(({ key, severity, path }) => `${severity} ${key} ${path}`);
+
+describe("a job of granules", () => {
+  it("takes its product from the rate and the size", () => {
+    // 18,000 ft² at 5 lb per 1,000 ft²: 90 lb, four hoppers of 20 lb and one of 10.
+    const lawn = planSpreading(LAWN);
+    expect(lawn.total).toEqual(qty(90, "lb"));
+    expect(lawn.hopper).toEqual({ perDirection: qty(90, "lb"), fills: 5, lastFill: qty(10, "lb") });
+    expect(lawn.plots).toEqual([{ amount: qty(90, "lb") }]);
+    // 8 oz per 1,000 ft on 250 ft: 2 oz. 45 trees at 20 g: 900 g.
+    expect(planSpreading(ROW).total).toEqual(qty(2, "oz"));
+    expect(planSpreading(TREES).total).toEqual(qty(900, "g"));
+    expect(planSpreading(TREES)).not.toHaveProperty("plots");
+    for (const input of [LAWN, ROW, TREES]) expect(found(planSpreading(input))).toEqual([]);
+  });
+
+  it("takes a rate of a nutrient, and says what comes along", () => {
+    const { rate, nutrients, total, hopper, plots } = planSpreading(BEDS);
+    // 0.4 lb N from 10-5-20: 4 lb, with 0.2 lb of P2O5 and 0.8 lb of K2O; on 720 ft² 2.88 lb, 1.44 lb for a bed and for a direction.
+    expect(rate).toEqual(qty(4, "lb/1000ft2"));
+    expect(Object.entries(nutrients ?? {}).map(([name, one]) => [name, ...rounded(one)])).toEqual([
+      ["N", 0.4, "lb/1000ft2"],
+      ["P2O5", 0.2, "lb/1000ft2"],
+      ["K2O", 0.8, "lb/1000ft2"],
+    ]);
+    expect(rounded(total)).toEqual([2.88, "lb"]);
+    expect(hopper.fills).toBe(1);
+    expect(rounded(hopper.lastFill)).toEqual([1.44, "lb"]);
+    expect(plots?.map(({ pieces, each }) => [pieces, ...rounded(each as Quantity)])).toEqual([
+      [2, 1.44, "lb"],
+    ]);
+  });
+
+  it("shares the product out to several plots, by their area or their rows", () => {
+    const rows = { kind: "row-bands", rowSpacing: qty(5, "ft"), bandWidth: qty(1, "ft") } as const;
+    const plot = [
+      { ...rows, rows: 4, rowLength: qty(100, "ft") },
+      { ...rows, rows: 2, rowLength: qty(50, "ft") },
+    ];
+    // 400 and 100 ft of row at 8 oz per 1,000 ft: 3.2 and 0.8 oz.
+    const byRow = planSpreading({ ...LAWN, plot, product: ROW.product });
+    expect(byRow.plots?.map(({ amount }) => rounded(amount))).toEqual([
+      [3.2, "oz"],
+      [0.8, "oz"],
+    ]);
+    // 400 and 100 ft² at 5 lb per 1,000 ft²: 2 and 0.5 lb. A broadcast rate is that of the band.
+    const byArea = planSpreading(
+      withProduct({ ...LAWN, plot }, { rate: { rate: qty(5, "lb/1000ft2"), per: "broadcast" } }),
+    );
+    expect(byArea.plots?.map(({ amount }) => rounded(amount))).toEqual([
+      [2, "lb"],
+      [0.5, "lb"],
+    ]);
+    expect(rounded(byArea.total)).toEqual([2.5, "lb"]);
+  });
+
+  it("counts bags and costs", () => {
+    const price = { amount: 24, per: qty(40, "lb") };
+    // 90 lb are three bags of 40 lb with 30 lb left over; at 0.60 a pound 54.
+    const plan = planSpreading(withProduct(LAWN, { bag: qty(40, "lb"), price }));
+    expect(plan.bags).toEqual({ bags: 3, leftOver: qty(30, "lb") });
+    expect(plan.cost).toEqual({ currency: { code: "", decimals: 2 }, total: 54 });
+    const yen = planSpreading({ ...withProduct(LAWN, { price }), currency: { code: "JPY", decimals: 0 } });
+    expect(yen.cost).toEqual({ currency: { code: "JPY", decimals: 0 }, total: 54 });
+    const byVolume = { amount: 24, per: qty(1, "gal") };
+    expectRefused(
+      () => planSpreading(withProduct(LAWN, { price: byVolume })),
+      "wrong-dimension",
+      "product.price.per",
+      "a weight",
+    );
+  });
+});
+
+describe("a job of granules refuses", () => {
+  const at = "product.rate";
+  it.each<[string, SpreadingInput, string, string]>([
+    [
+      "a rate per plant on a plot",
+      withProduct(LAWN, { rate: qty(20, "g/tree") }),
+      at,
+      "by the number of plants",
+    ],
+    [
+      "a rate per row where there are none",
+      withProduct(LAWN, { rate: qty(8, "oz/1000ft") }),
+      at,
+      "isn't in rows",
+    ],
+    [
+      "a rate per area of a count",
+      withProduct(TREES, { rate: qty(50, "kg/ha") }),
+      at,
+      "Enter a rate per plant, or plan the plot",
+    ],
+    [
+      "a rate per plant of a row",
+      withProduct(ROW, { rate: qty(20, "g/tree") }),
+      at,
+      "Enter a rate per length of row",
+    ],
+    [
+      "a limit per area of a count",
+      withProduct(TREES, { label: { max: qty(50, "kg/ha") } }),
+      "product.label.max",
+      "number of plants",
+    ],
+    [
+      "a test for plants",
+      { ...TREES, test: { used: qty(5, "g"), area: { ...qty(1, "m2"), of: "treated" } } },
+      "test",
+      "Leave the test out",
+    ],
+    [
+      "a test along a row for an area",
+      { ...LAWN, test: { used: qty(5, "oz"), rowLength: qty(10, "ft") } },
+      "test",
+      "Test over a strip or an area",
+    ],
+    [
+      "a test over an area for a row",
+      { ...ROW, test: { used: qty(5, "oz"), swath: qty(1, "ft"), distance: qty(10, "ft") } },
+      "test",
+      "Test along a row",
+    ],
+  ])("%s", (_, input, path, words) => {
+    expectRefused(() => planSpreading(input), "conflict", path, words);
+  });
+
+  it("a rate per area of ground, a part of a plant, a limit by volume and a fertilizer without the nutrient", () => {
+    const ground = { rate: qty(5, "lb/1000ft2"), per: "ground" };
+    expectRefused(
+      () => planSpreading(withProduct(LAWN, { rate: ground })),
+      "unknown-choice",
+      "product.rate.per",
+    );
+    const half = { ...TREES, size: { kind: "count", count: qty(4.5, "tree") } } as const;
+    expectRefused(() => planSpreading(half), "out-of-range", "size.count");
+    const label = { seasonMax: qty(5, "pt/ac") };
+    expectRefused(
+      () => planSpreading(withProduct(LAWN, { label })),
+      "wrong-dimension",
+      "product.label.seasonMax",
+    );
+    const rate = { nutrient: "N", amount: qty(1, "lb/1000ft2"), contains: { K2O: 60 } };
+    expectRefused(
+      () => planSpreading(withProduct(LAWN, { rate })),
+      "conflict",
+      "product.rate.contains",
+      "no N",
+    );
+  });
+});
+
+describe("a job of granules warns of", () => {
+  const strip = { swath: qty(4, "ft"), distance: qty(25, "ft") };
+  const tested = (input: SpreadingInput, ounces: number) =>
+    planSpreading({ ...input, test: { used: qty(ounces, "oz"), ...strip } });
+
+  it("a spreader that is off", () => {
+    // 100 ft² at 5 lb per 1,000 ft²: 8 oz. 9 oz is 12.5 % more.
+    expect(found(tested(LAWN, 8))).toEqual([]);
+    const heavy = tested(LAWN, 9);
+    expect(found(heavy)).toEqual(["warning spreader-heavy test.used"]);
+    expect(rounded(heavy.check?.deviation as Quantity)).toEqual([12.5, "%"]);
+    // 128 oz is pounds for ounces.
+    expect(found(tested(LAWN, 128))).toEqual(["warning spreader-ounces-as-pounds test.used"]);
+    expect(found(tested(withProduct(LAWN, { label: { max: qty(5.4, "lb/1000ft2") } }), 9))).toEqual([
+      "refusal spreader-over-max test.used",
+    ]);
+  });
+
+  it("a spreader that was set for the nutrient", () => {
+    // Half of 0.4 lb N in one pass on 100 ft²: 0.32 oz; half of 4 lb of product is 3.2 oz.
+    const slip = tested(BEDS, 0.32);
+    expect(found(slip)).toEqual(["warning spreader-set-for-nutrient test.used"]);
+    expect(slip.warnings[0]?.message).toBe(
+      "Product A: put out 0.2 lb/1,000 sq ft, about the rate of N. It must put out 2 lb/1,000 sq ft of product for one pass.",
+    );
+    expect(found(tested(BEDS, 1))).toEqual(["warning spreader-far-under test.used"]);
+    expect(found(tested(BEDS, 5))).toEqual(["warning spreader-heavy test.used"]);
+    expect(found(tested(BEDS, 3.2))).toEqual([]);
+  });
+
+  it("rates that only a wrong unit comes to", () => {
+    const big = { ...LAWN, spreader: { hopper: qty(1000, "lb") } };
+    expect(found(planSpreading(withProduct(big, { rate: qty(100, "lb/1000ft2") })))).toEqual([]);
+    expect(found(planSpreading(withProduct(big, { rate: qty(101, "lb/1000ft2") })))).toEqual([
+      "warning rate-high-spreading product.rate",
+    ]);
+    expect(found(planSpreading(withProduct(TREES, { rate: qty(16, "kg/tree") })))).toContain(
+      "warning rate-high-spreading product.rate",
+    );
+    // 20 lb of a 20 % fertilizer per 1,000 ft² is 4 lb of nitrogen; 20 lb of nitrogen is 871 lb/ac.
+    const rate = { nutrient: "N", amount: qty(20, "lb/1000ft2"), contains: { N: 20 } };
+    expect(found(planSpreading(withProduct(big, { rate })))).toEqual([
+      "warning nutrient-implausible product.rate.amount",
+    ]);
+  });
+
+  it("a hopper that needs very many fills", () => {
+    // 90 lb are 50 fills of 1.8 lb; in two directions of 45 lb with 1.75 lb 26 each.
+    expect(found(planSpreading({ ...LAWN, spreader: { hopper: qty(1.8, "lb") } }))).toEqual([]);
+    expect(found(planSpreading({ ...LAWN, spreader: { hopper: qty(1.75, "lb"), directions: 2 } }))).toEqual([
+      "warning fills-many spreader.hopper",
+    ]);
+  });
+
+  it("what the label has against it, on the plot where it is worst", () => {
+    const label = (limits: object, soFar?: object) =>
+      found(planSpreading(withProduct(LAWN, { label: limits, soFar })));
+    expect(label({ max: qty(4, "lb/1000ft2") })).toEqual(["refusal rate-over-max product.rate"]);
+    expect(label({ max: { rate: qty(5, "lb/1000ft2"), per: "treated" } })).toEqual([
+      "warning rate-near-max-spreading product.rate",
+    ]);
+    expect(label({ min: qty(6, "lb/1000ft2") })).toEqual(["warning rate-under-min product.rate"]);
+    expect(label({ seasonMax: qty(8, "lb/1000ft2") }, { rate: qty(4, "lb/1000ft2") })).toEqual([
+      "refusal season-over-max product.rate",
+    ]);
+    // A limit per something else than the rate isn't the spreader's to be held against.
+    const rows = { kind: "row-bands", rowSpacing: qty(5, "ft"), bandWidth: qty(1, "ft"), rows: 4 } as const;
+    const plot = [60, 100].map((length) => ({ ...rows, rowLength: qty(length, "ft") }));
+    const test = { used: qty(2, "oz"), rowLength: qty(250, "ft") };
+    // 8 oz per 1,000 ft in a band of 1 ft: 0.5 lb per 1,000 ft².
+    const max = qty(0.4, "lb/1000ft2");
+    const plan = planSpreading({ ...LAWN, plot, test, product: { ...ROW.product, label: { max } } });
+    expect(found(plan)).toEqual(["refusal rate-over-max product.rate"]);
+    expect(plan.check?.within).toBe(true);
+    expect(found(planSpreading(withProduct(TREES, { label: { max: qty(19, "g/tree") } })))).toEqual([
+      "refusal rate-over-max product.rate",
+    ]);
+    expect(found(planSpreading(withProduct(ROW, { label: { max: qty(7, "oz/1000ft") } })))).toEqual([
+      "refusal rate-over-max product.rate",
+    ]);
+  });
+});
+
+describe("the working and the card of a job of granules", () => {
+  const full: SpreadingInput = {
+    ...withProduct(BEDS, { bag: qty(5, "lb"), reEntryHours: 12 }),
+    test: { used: qty(3.1, "oz"), swath: qty(4, "ft"), distance: qty(25, "ft") },
+  };
+
+  it("shows each step that there is, and each line true", () => {
+    expect(stepsOf(planSpreading(full)).map(({ step }) => step)).toEqual([
+      "area",
+      "fertilizer",
+      "amount",
+      "hopper",
+      "bags",
+      "test",
+    ]);
+    expect(stepsOf(planSpreading(TREES)).map(({ step }) => step)).toEqual(["amount", "hopper"]);
+    for (const input of [LAWN, full, ROW, TREES])
+      for (const { lines } of stepsOf(planSpreading(input))) expectLinesTrue([...lines]);
+  });
+
+  it("prints what to fill in and what goes where", () => {
+    const card = spreadingCard(planSpreading(full));
+    expect(card.facts.map(({ name, value }) => `${name}: ${value}`)).toEqual([
+      "Treated area: 720 sq ft",
+      "Product A rate: 4 lb/1,000 sq ft",
+      "Rate for one pass: 2 lb/1,000 sq ft",
+      "Spreader put out in the test: 1.938 lb/1,000 sq ft",
+      "N that this brings: 0.4 lb/1,000 sq ft",
+      "P2O5 that this brings: 0.2 lb/1,000 sq ft",
+      "K2O that this brings: 0.8 lb/1,000 sq ft",
+      "Total Product A: 2.88 lb",
+      "Bags to buy: 1 (2.12 lb left over)",
+      "Keep people out for: 12 h",
+    ]);
+    expect(card.loads).toEqual([
+      { title: "Lengthwise: 1.44 lb", steps: ["Weigh out 1.44 lb, fill the hopper and spread it."] },
+      { title: "Crosswise: 1.44 lb", steps: ["Weigh out 1.44 lb, fill the hopper and spread it."] },
+      {
+        title: "How much goes where",
+        steps: ["plot 1: 2.88 lb, which is 1.44 lb for each of the 2 rows or beds."],
+      },
+    ]);
+    expect(card.cautions).toHaveLength(6);
+    expect(spreadingCard(planSpreading(LAWN)).loads).toEqual([
+      {
+        title: "Fill and spread",
+        steps: [
+          "Fill the hopper with 20 lb and spread it. Do this 4 times.",
+          "For the last fill, weigh out 10 lb and spread it.",
+        ],
+      },
+    ]);
+    expect(spreadingCard(planSpreading(ROW)).facts[0]).toEqual({ name: "Length of row", value: "250 ft" });
+    expect(spreadingCard(planSpreading(TREES)).facts[0]).toEqual({ name: "How many", value: "45 trees" });
+    const two = { ...LAWN, plot: [{ ...LAWN.plot, name: "North" }, LAWN.plot] };
+    expect(spreadingCard(planSpreading(two)).loads[1]?.steps).toEqual(["North: 90 lb.", "plot 2: 90 lb."]);
+  });
+
+  it("gives no fills for what is refused, and says so", () => {
+    const card = spreadingCard(planSpreading(withProduct(LAWN, { label: { max: qty(4, "lb/1000ft2") } })));
+    expect(card.loads).toEqual([]);
+    expect(card.order).toEqual(["Do not fill the hopper. See the warning at the top."]);
+    expect(card.warnings[0]?.name).toBe("Do not spread");
+    const near = spreadingCard(planSpreading(withProduct(LAWN, { label: { max: qty(5, "lb/1000ft2") } })));
+    expect(near.warnings[0]?.name).toBe("Warning");
+  });
+
+  it("comes in other units and in Spanish", () => {
+    // 90 lb are 40.823 kg; printed amounts are rounded down.
+    const metric = spreadingCard(planSpreading(LAWN), { units: "metric" });
+    expect(metric.facts.find(({ name }) => name === "Total Product A")?.value).toMatch(/^40\.8\d* kg$/);
+    const text = renderText(spreadingCard(planSpreading(full), { words: SPANISH_WORDS }));
+    expect(text).toContain("A lo largo: 1.44");
+    expect(text).not.toContain("undefined");
+  });
+
+  it("takes a plan that was saved, and none that was changed", () => {
+    const saved = JSON.parse(JSON.stringify(planSpreading(full)));
+    expect(spreadingCard(saved)).toEqual(spreadingCard(planSpreading(full)));
+    expectRefused(() => spreadingCard({ ...saved, total: qty(3, "lb") }), "conflict", "plan.total");
+    expectRefused(() => stepsOf({} as SpreadingPlan), "not-a-quantity", "plan", "finished plan");
+  });
+});
+
+describe("the front door", () => {
+  it("reads a job as a form has it", () => {
+    const form = {
+      plot: { kind: "rectangle", length: "180 ft", width: "100 ft" },
+      spreader: { hopper: "20 lb", directions: "2" },
+      product: { name: "Product A", rate: "5 lb/1000 sq ft" },
+    };
+    expect(parseSpreadingInput(form)).toEqual({
+      ...LAWN,
+      spreader: { hopper: qty(20, "lb"), directions: 2 },
+    });
+    expect(spreadingInputSchema().safeParse(form).success).toBe(true);
+    expectRefused(() => parseSpreadingInput({ ...form, size: TREES.size }), "conflict", "size", "not both");
+  });
+});
+
+describe("the worksheet of a job of granules", () => {
+  const full: SpreadingInput = {
+    ...withProduct(BEDS, { bag: qty(5, "lb") }),
+    test: { used: qty(3.1, "oz"), swath: qty(4, "ft"), distance: qty(25, "ft") },
+  };
+
+  it("has the job, the fills, what goes where, and the working", () => {
+    const sheet = spreadingSheet(planSpreading(full));
+    expect(sheet.title).toBe("Spreader job worksheet");
+    expect(sheet.summary[0]).toEqual({ name: "Treated area", value: "720 sq ft" });
+    expect(sheet.totals).toEqual([
+      { name: "Lengthwise: 1.44 lb", value: "Weigh out 1.44 lb, fill the hopper and spread it." },
+      { name: "Crosswise: 1.44 lb", value: "Weigh out 1.44 lb, fill the hopper and spread it." },
+      {
+        name: "How much goes where",
+        value: "plot 1: 2.88 lb, which is 1.44 lb for each of the 2 rows or beds.",
+      },
+    ]);
+    expect(sheet.steps.map(({ number, title }) => `${number} ${title}`)).toEqual([
+      "1 Treated area",
+      "2 Fertilizer for the nutrient",
+      "3 Product for the job",
+      "4 Hopper fills",
+      "5 Bags to buy",
+      "6 Spreader test",
+    ]);
+    // 4 lb per 1,000 ft² on 720 ft².
+    expect(sheet.steps[2]?.lines.at(-1)?.result).toBe("2.88 lb");
+    expect(sheet.cautions).toHaveLength(6);
+  });
+
+  it("lays out in every form, in other units and in Spanish", () => {
+    const plan = planSpreading(full);
+    for (const render of [renderText, renderMarkdown, renderHtml, renderLatex]) {
+      const text = render(spreadingSheet(plan, { words: SPANISH_WORDS }));
+      expect(text).toContain("Fertilizante para el nutriente");
+      expect(text).not.toMatch(/undefined|NaN/);
+    }
+    // 2.88 lb are 1.306 kg.
+    expect(spreadingSheet(plan, { units: "metric" }).steps[2]?.lines.at(-1)?.result).toMatch(
+      /^1\.306\d* kg$/,
+    );
+  });
+
+  it("keeps the figures of what is refused, and says not to spread it", () => {
+    const sheet = spreadingSheet(planSpreading(withProduct(LAWN, { label: { max: qty(4, "lb/1000ft2") } })));
+    expect(sheet.warnings[0]?.name).toBe("Do not spread");
+    expect(sheet.totals).toHaveLength(1);
+    expectRefused(() => spreadingSheet({} as SpreadingPlan), "not-a-quantity", "plan", "finished plan");
+    expectRefused(() => spreadingSheet(planSpreading(LAWN), { digits: 0 }), "out-of-range", "options.digits");
+  });
+});

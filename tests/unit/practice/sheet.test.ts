@@ -1,0 +1,116 @@
+import { describe, expect, it } from "vitest";
+import { practiceProblem, practiceSet, practiceSheet, problemFrom } from "../../../src/practice/index.ts";
+import { qty } from "../../../src/units/index.ts";
+import { renderHtml, renderMarkdown, renderText } from "../../../src/worksheet/index.ts";
+import { renderLatex } from "../../../src/worksheet/latex.ts";
+import { expectRefused } from "../../helpers/refusal.ts";
+
+const { set, problems } = practiceSet(7, { topics: ["rectangle-area", "band", "percent-mix"] });
+
+describe("a practice sheet", () => {
+  it("has a title, the class, lines for name and date, the set's number and the tolerance", () => {
+    const text = renderText(
+      practiceSheet(problems, { title: "Lesson 3", className: "Evening class", set, tolerancePercent: 2 }),
+    );
+    expect(text).toMatch(/^Lesson 3, set A-7\n/);
+    expect(text).toMatch(/^Evening class$/m);
+    expect(text).toMatch(/^Name: _{30}\nDate: _{30}$/m);
+    expect(text).toMatch(/within 2%/);
+    expect(renderText(practiceSheet(problems, { nameAndDate: false }))).not.toContain("Name:");
+  });
+
+  it("has the same number on its key, without lines for a name", () => {
+    const key = practiceSheet(problems, { set, key: "short", workLines: 5 });
+    expect(key.title).toBe("Practice problems, set A-7: key");
+    const text = renderText(key);
+    expect(text).not.toContain("Name:");
+    expect(text).not.toMatch(/\n{5}/);
+    expect(text).not.toContain("Working");
+    expect(renderText(practiceSheet(problems, { set, key: "long" }))).toContain("Working");
+    expect(practiceSheet(problems, { key: "long" }).title).toBe("Practice problems: key");
+  });
+
+  it("tells how to see and to mend a mistake in the long key alone", () => {
+    const [long, short] = (["long", "short"] as const).map((key) =>
+      renderText(practiceSheet(problems, { key })).replace(/\s+/g, " "),
+    );
+    for (const { mistakes } of problems)
+      for (const { what, see, mend } of mistakes) {
+        expect(short).toContain(what);
+        for (const one of [what, see, mend]) expect(long).toContain(one);
+        expect(short?.includes(mend)).toBe(false);
+      }
+  });
+
+  it("goes from easy to hard whatever the order of the problems", () => {
+    const text = renderText(practiceSheet([...problems].reverse()));
+    const at = problems.map(({ problem }) => text.replace(/\s+/g, " ").indexOf(problem));
+    expect(at).toEqual([...at].sort((a, b) => a - b));
+    expect(Math.min(...at)).toBeGreaterThan(0);
+  });
+
+  it("leaves room to work, in every format", () => {
+    const [with6, without] = [6, 0].map((workLines) => practiceSheet(problems, { workLines }));
+    const lines = (text: string) => text.split("\n").length;
+    expect(lines(renderText(with6 as never)) - lines(renderText(without as never))).toBeGreaterThanOrEqual(
+      18,
+    );
+    expect(renderHtml(with6 as never).match(/<p><\/p>/g)?.length).toBe(18);
+    expect(renderMarkdown(with6 as never).match(/&nbsp;/g)?.length).toBe(18);
+    expect(renderLatex(with6 as never).match(/\\vspace\*\{48mm\}/g)?.length).toBe(3);
+  });
+
+  it("draws plots to scale in HTML, and nothing where there is nothing to draw", () => {
+    const drawn = (one: Parameters<typeof practiceSheet>[0][number]) =>
+      renderHtml(practiceSheet([one], { drawings: true }));
+    const plot = drawn(problemFrom("rectangle-area", { length: qty(200, "ft"), width: qty(100, "ft") }));
+    // 52 of 100 across for the longer side, with 24 and 15 around it.
+    expect(plot).toContain('viewBox="0 0 100 56"');
+    expect(plot).toContain('points="24,15 76,15 76,41 24,41"');
+    expect(plot).toMatch(/<text [^>]*>200 ft<\/text>/);
+    const rows = {
+      rows: 3,
+      rowLength: qty(60, "m"),
+      bandWidth: qty(50, "cm"),
+      rowSpacing: qty(2, "m"),
+      rate: qty(1, "L/ha"),
+    };
+    expect(drawn(problemFrom("band", rows)).match(/class="treated"/g)?.length).toBe(3);
+    expect(drawn(problemFrom("band", { ...rows, rows: 61 }))).not.toContain("<svg");
+    expect(drawn(practiceProblem("percent-mix", 1))).not.toContain("<svg");
+    expect(renderHtml(practiceSheet(problems))).not.toContain("<svg");
+    const [trapezoid, triangle] = [
+      drawn(problemFrom("trapezoid-area", { base: qty(80, "m"), top: qty(40, "m"), height: qty(80, "m") })),
+      drawn(problemFrom("triangle-area", { base: qty(80, "m"), height: qty(40, "m") })),
+    ];
+    expect(trapezoid).toContain('points="24,67 76,67 63,15 37,15"');
+    expect(triangle).toContain('points="24,41 76,41 44.8,15"');
+  });
+
+  it("can be cards to cut out", () => {
+    const cards = practiceSheet(problems, { cards: true });
+    expect(renderHtml(cards).match(/<section class="card">/g)?.length).toBe(3);
+    expect(renderText(cards).match(/^-{80}$/gm)?.length).toBe(6);
+    expect(renderMarkdown(cards).match(/^---$/gm)?.length).toBe(3);
+    expect(renderLatex(cards).match(/\\fbox\{/g)?.length).toBe(3);
+    expect(renderLatex(practiceSheet(problems))).toContain("\\begin{minipage}{\\linewidth}");
+  });
+
+  it("writes an order of mixing and its key", () => {
+    const order = problemFrom("mixing-order", { products: ["EC", "WP"] });
+    const text = renderText(practiceSheet([order], { key: "long" }));
+    expect(text).toMatch(/^Answer {2}BA$/m);
+    expect(text).not.toContain("Working");
+  });
+
+  it("refuses an option that there is not, or that is out of range", () => {
+    expectRefused(
+      () => practiceSheet(problems, { answers: true } as never),
+      "unknown-field",
+      "options.answers",
+    );
+    expectRefused(() => practiceSheet(problems, { workLines: 31 }), "out-of-range", "options.workLines");
+    expectRefused(() => practiceSheet(problems, { key: "full" as never }), "unknown-choice", "options.key");
+    expectRefused(() => practiceSheet(problems, { title: " " }), "missing", "options.title");
+  });
+});

@@ -1,0 +1,154 @@
+import { describe, expect, it } from "vitest";
+import { practiceProblem, practiceTopics, problemFrom, workedExample } from "../../../src/practice/index.ts";
+import { qty } from "../../../src/units/index.ts";
+import { SPANISH_PRACTICE_WORDS } from "../../../src/words/es-practice.ts";
+import { renderHtml, renderMarkdown, renderText } from "../../../src/worksheet/index.ts";
+import { renderLatex } from "../../../src/worksheet/latex.ts";
+import { expectRefused } from "../../helpers/refusal.ts";
+
+const strip = { used: qty(64, "fl_oz"), swath: qty(36, "in"), distance: qty(363, "ft") };
+
+/** The slides of an example: heading and texts. */
+function slidesOf(...args: Parameters<typeof workedExample>): [heading: string, texts: string[]][] {
+  return workedExample(...args).blocks.map((block) => {
+    if (block.kind !== "group") throw new Error("not a slide");
+    const [heading, ...others] = block.blocks;
+    return [
+      heading?.kind === "heading" ? heading.text : "",
+      others.flatMap((one) =>
+        one.kind === "text" ? [one.text] : one.kind === "table" ? one.rows.flat() : [],
+      ),
+    ];
+  });
+}
+
+describe("a worked example", () => {
+  it("goes from the problem over an estimate and the steps to the answer, a check and the mistakes", () => {
+    expect(slidesOf("strip-calibration", strip)).toEqual([
+      ["The problem", [problemFrom("strip-calibration", strip).problem]],
+      // 60 x 4,083.75 / (40 x 400) = 15.3.
+      ["Estimate", ["With round figures (60 fl oz, 40 in, and 400 ft) it comes to about 15 gal/ac."]],
+      [
+        "Step 1: width of the pass",
+        ["36 in ÷ 12 = 3 ft", "Units: in × ft/in = ft", "in cancels.", "1 ft = 12 in"],
+      ],
+      [
+        "Step 2: output rate on the test strip",
+        [
+          "output rate on the test strip = amount used ÷ (width of the pass × distance traveled)",
+          "64 fl oz ÷ (3 ft × 363 ft) = 0.0587695 fl oz/sq ft",
+          "Units: fl oz ÷ (ft × ft) = fl oz/sq ft",
+        ],
+      ],
+      [
+        "Step 3: output rate on the test strip",
+        [
+          "0.0587695 fl oz/sq ft × 340.313 = 20 gal/ac",
+          "Units: fl oz/sq ft × gal/fl oz × sq ft/ac = gal/ac",
+          "fl oz and sq ft cancel.",
+          "1 gal = 128 fl oz",
+          "1 ac = 43,560 sq ft",
+          "340.313 = 43,560 ÷ 128",
+        ],
+      ],
+      ["Answer", ["20 gal/ac"]],
+      // 64 x 29.5735 mL; 36 x 2.54 cm; 363 x 0.3048 m; 1.89271 L / (0.9144 x 110.642 m2) x 10,000.
+      [
+        "Check by another route",
+        ["In the other units (1,893 mL, 91.44 cm, and 110.6 m) it comes to 187.1 L/ha. That is 20 gal/ac."],
+      ],
+      [
+        "Common wrong answers",
+        [
+          "2,560 gal/ac",
+          "The amount in fl oz was used as if it were gal.",
+          "1.667 gal/ac",
+          "The width was not converted (in to ft).",
+          "0.05 gal/ac",
+          "The fraction was turned upside down.",
+        ],
+      ],
+    ]);
+  });
+
+  it("can be short: the estimate and the sums alone", () => {
+    const short = slidesOf("strip-calibration", strip, { detail: "short" });
+    expect(short.map(([heading]) => heading)).toEqual([
+      "The problem",
+      "Estimate",
+      "Step 1: width of the pass",
+      "Step 2: output rate on the test strip",
+      "Step 3: output rate on the test strip",
+      "Answer",
+    ]);
+    expect(short[4]?.[1]).toEqual(["0.0587695 fl oz/sq ft × 340.313 = 20 gal/ac"]);
+  });
+
+  it.each(practiceTopics)("of %s checks itself in other units, and estimates what is near", (topic) => {
+    for (const units of ["us", "metric", "imperial"] as const)
+      for (let seed = 0; seed < 4; seed++) {
+        const { given, answer } = practiceProblem(topic, seed, { units });
+        const slides = new Map(slidesOf(topic, given, { units, digits: 12 }));
+        const right = typeof answer === "object" ? answer.value : answer;
+        const numbers = (text = "") =>
+          (text.match(/\d[\d,]*\.?\d*/g) ?? []).map((one) => Number(one.replaceAll(",", "")));
+        const [check] = slides.get("Check by another route") ?? [];
+        if (check !== undefined) {
+          const last = numbers(check.replace("1,000 sq ft", "").replace(/\/\d[\d,]* /g, "/")).at(
+            -1,
+          ) as number;
+          expect(Math.abs(last / (right as number) - 1), check).toBeLessThan(0.001);
+        } else expect(["strip-reading", "mixing-order", "season-limit"]).toContain(topic);
+        const [estimate] = slides.get("Estimate") ?? [];
+        if (estimate === undefined) continue;
+        const about = numbers(estimate).at(-1) as number;
+        expect(Math.abs(about / (right as number) - 1), estimate).toBeLessThan(0.36);
+      }
+  });
+
+  it("has a line for each step, which ends in the answer", () => {
+    for (const topic of practiceTopics) {
+      const { given, working } = practiceProblem(topic, 6);
+      const steps = slidesOf(topic, given).filter(([heading]) => heading.startsWith("Step "));
+      expect(steps.length).toBe(working.length);
+      const [answer] = slidesOf(topic, given).find(([heading]) => heading === "Answer")?.[1] ?? [];
+      if (working.length > 0) expect(steps.at(-1)?.[1].join(" ")).toContain(`= ${answer}`);
+    }
+  });
+
+  it("is shown one slide a screen in HTML, and one below the other elsewhere", () => {
+    const example = workedExample("strip-calibration", strip);
+    const html = renderHtml(example);
+    expect(html.match(/<section class="slide">/g)?.length).toBe(8);
+    expect(html).toContain('<main class="board">');
+    expect(html).toContain("<svg");
+    for (const text of [renderText(example), renderMarkdown(example), renderLatex(example)])
+      expect(text).toContain("43,560");
+    expect(renderMarkdown(example).match(/^## /gm)?.length).toBe(8);
+  });
+
+  it("speaks Spanish", () => {
+    const slides = slidesOf("strip-calibration", strip, { words: SPANISH_PRACTICE_WORDS, locale: "es-US" });
+    expect(slides[1]?.[0]).toBe("Estimación");
+    expect(slides[2]?.[1]).toEqual([
+      "36 pulgadas ÷ 12 = 3 pies",
+      "Unidades: pulgadas × pies/pulgadas = pies",
+      "Se cancela: pulgadas.",
+      "1 pie = 12 pulgadas",
+    ]);
+  });
+
+  it("refuses what problemFrom refuses, and an option that there is not", () => {
+    expectRefused(() => workedExample("strip-calibration", {}), "missing", "given.used");
+    expectRefused(
+      () => workedExample("strip-calibration", strip, { detail: "long" as never }),
+      "unknown-choice",
+      "options.detail",
+    );
+    expectRefused(
+      () => workedExample("strip-calibration", strip, { key: "long" } as never),
+      "unknown-field",
+      "options.key",
+    );
+  });
+});
