@@ -11,11 +11,13 @@ export { SHEET_STYLE_HASH } from "./render/html-style.js";
 export { renderMarkdown } from "./render/markdown.js";
 export type {
   AlertsBlock,
+  BlanksBlock,
   BoxesBlock,
   HeadingBlock,
   LinesBlock,
   ListBlock,
   PrintableSheet,
+  RoomBlock,
   SheetAlert,
   SheetBlock,
   SheetOfBlocks,
