@@ -80,9 +80,21 @@ function stepsOf(plan: AnyPlan): PlanStep[] {
   const { steps, mix, treats } = "area" in plan ? stepsOnArea(plan) : stepsOfBatch(plan);
   return [
     ...steps,
-    { step: "loads", lines: linesOfLoads(loadsInput(mix)) },
+    { step: "loads", lines: linesOfLoads(loadsInput(splitAsPlanned(plan, mix))) },
     ...plan.input.products.flatMap((product, i) => productSteps(plan, { mix, treats }, product, i)),
   ];
+}
+
+/** The mix with the split that was found for it, where the easiest one was asked for. */
+function splitAsPlanned({ input, loads }: AnyPlan, mix: KnownMix): KnownMix {
+  if (input.split !== "easiest") return mix;
+  const counted = loads.map(({ pieces = 0 }) => pieces);
+  const pieces = counted.reduce((sum, one) => sum + one, 0);
+  const split =
+    pieces > 0
+      ? { pieces, perLoad: Math.max(...counted) }
+      : { fills: loads.map(({ mark }) => mark as Volume) };
+  return { ...mix, split };
 }
 
 /** The steps up to the mix in all, that mix, and what area a volume of it is enough for. */
@@ -136,11 +148,11 @@ export function linesOfAreas(
 
 function productSteps(
   plan: AnyPlan,
-  { mix: { sizes, carrier }, treats }: Omit<StepsToMix, "steps">,
+  { mix: { sizes }, treats }: Omit<StepsToMix, "steps">,
   product: Product,
   i: number,
 ): PlanStep[] {
-  const amount = linesOfAmount(productInput(product, sizes, carrier));
+  const amount = linesOfAmount(productInput(product, sizes, plan.carrier));
   const { result } = amount[amount.length - 1] as WorkingLine;
   const shares = productInLoadsLines(result as Volume | Mass, plan.loads);
   const doses = differentDoses(plan.loads, i);

@@ -2,7 +2,6 @@ import { endsOf, type LoadEnd } from "../plan/load-ends.js";
 import { ANY_PLAN } from "../plan/read-plan.js";
 import type { AnyPlan } from "../plan/result.js";
 import { checked } from "../units/check.js";
-import { scale } from "../units/quantity.js";
 import type { TreatedArea } from "../units/types.js";
 import { isRefused, type WrittenAlert, writtenAlerts } from "./job/alerts.js";
 import { alike, loadsTitle } from "./job/alike.js";
@@ -11,6 +10,7 @@ import {
   cautionTexts,
   coveredByAll,
   coversText,
+  hasRest,
   isSpare,
   nameFacts,
   outputFacts,
@@ -19,7 +19,7 @@ import {
   sizeFacts,
   totalText,
 } from "./job/facts.js";
-import { fillOf, inTank, roughly } from "./job/fit.js";
+import { fillOf, halfOf, inTank, roughly } from "./job/fit.js";
 import { coveredText, doneText, placeText, stopText } from "./job/places.js";
 import { planInUnits } from "./job/plan-in-units.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
@@ -151,10 +151,8 @@ function mixingSteps(
   plan: AnyPlan,
   { messages: { text }, fill, exact }: Writer,
 ): string[] {
-  // Half of the water goes in first, by eye.
-  const half = roughly(scale(inTank(load.water, plan), 0.5));
   return [
-    fill(text.halfFill, { half: exact(half) }),
+    fill(text.halfFill, { half: exact(halfOf(load, plan)) }),
     ...doses.map(({ product, amount, measures, remark }) =>
       fill(measures.length === 0 ? text.pourOtherwise : text.pour, {
         product,
@@ -163,7 +161,7 @@ function mixingSteps(
         remark,
       }),
     ),
-    fill(text.topUp, { carrier: exact(fillOf(load, plan)) }),
+    fill(load.mark ? text.topUpToMark : text.topUp, { carrier: exact(fillOf(load, plan)) }),
   ];
 }
 
@@ -179,7 +177,12 @@ function sprayingSteps(
   const last = plan.loads.length - 1;
   const isLast = places.at(-1) === last && !isSpare(plan.loads[last] as AnyPlan["loads"][number]);
   const left = isLast ? leftText(plan, writer) : undefined;
-  return [...coverageSteps(places, ends, plan, writer), stop, left].filter((step) => step !== undefined);
+  const rest = places.some((at) => at < last && hasRest(at, plan))
+    ? writer.messages.text.sprayRest
+    : undefined;
+  return [...coverageSteps(places, ends, plan, writer), rest, stop, left].filter(
+    (step) => step !== undefined,
+  );
 }
 
 function coverageSteps(
@@ -218,9 +221,14 @@ function sprayText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: 
   return fill(text.sprayTo, { covers: coveredText(end, writer) ?? three(load.area as TreatedArea), place });
 }
 
-/** What should be left at the end, where there is extra mix. */
-function leftText(plan: AnyPlan, { messages: { text }, fill, exact }: Writer): string | undefined {
-  const { reserve } = plan.carrier;
-  const left = roughly(inTank(reserve, plan));
-  return left.value > 0 ? fill(text.leftInTank, { left: exact(left) }) : undefined;
+/** What should be left at the end, where there is extra mix, and what it would be enough for. */
+function leftText(plan: AnyPlan, writer: Writer): string | undefined {
+  const { messages, fill, exact } = writer;
+  const { text } = messages;
+  const { leftover, carrier } = plan;
+  const mix = roughly(inTank(carrier.reserve, plan));
+  if (mix.value === 0) return undefined;
+  const left = exact(mix);
+  const area = coversText(leftover, undefined, writer);
+  return area === undefined ? fill(text.leftInTank, { left }) : fill(text.leftInTankFor, { left, area });
 }

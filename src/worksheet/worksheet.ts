@@ -186,7 +186,7 @@ function writtenLoads(plan: AnyPlan, doses: WrittenDoses["loads"], writer: Write
   const { text } = messages;
   const ends = endsOf(plan);
   const mixed = plan.loads.map((load, at) => ({
-    fill: fill(text.fillTo, { carrier: exact(fillOf(load, plan)) }),
+    fill: fill(load.mark ? text.fillToMark : text.fillTo, { carrier: exact(fillOf(load, plan)) }),
     doses: doses[at] as readonly WrittenDose[],
   }));
   return alike(mixed.map((load) => JSON.stringify(load))).map((places) => {

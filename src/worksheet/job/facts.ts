@@ -2,7 +2,8 @@ import type { LoadEnd } from "../../plan/load-ends.js";
 import { plotsOf } from "../../plan/plot.js";
 import type { AnyPlan, CoversBatch } from "../../plan/result.js";
 import { isRange, type SingleRate } from "../../tank-mix/label-rate.js";
-import { floorDecided } from "../../units/decide.js";
+import { inUnit } from "../../units/convert.js";
+import { floorDecided, moreThan } from "../../units/decide.js";
 import type { Writer } from "../words/writer.js";
 import { asEntered, atLeast, atMost, inTank } from "./fit.js";
 import { coveredText, plotName } from "./places.js";
@@ -46,8 +47,12 @@ export function totalMixText(plan: AnyPlan, writer: Writer): string {
   const { sprayed, reserve, lines } = plan.carrier;
   const total = totalText(plan, writer);
   const { lineVolume = lines } = plan.input.sprayer;
+  const { toMark } = plan;
+  const upTo = toMark === undefined ? 0 : inUnit(toMark.carrier, reserve.unit);
+  const asked = { ...reserve, value: reserve.value - upTo };
   const extra = [
-    ...(reserve.value > 0 ? [fill(text.mixExtra, { volume: three(inTank(reserve, plan)) })] : []),
+    ...(moreThan(asked.value, 0) ? [fill(text.mixExtra, { volume: three(inTank(asked, plan)) })] : []),
+    ...(toMark ? [fill(text.mixToMark, { volume: three(inTank(toMark.carrier, plan)) })] : []),
     ...(lines.value > 0 ? [fill(text.mixInHose, { volume: exact(asEntered(lineVolume)) })] : []),
   ];
   if (extra.length === 0) return total;
@@ -129,6 +134,22 @@ export function coveredByAll(
 export function isSpare({ area, count, rowLength }: CoversBatch): boolean {
   return (count ?? rowLength ?? area)?.value === 0;
 }
+
+/**
+ * Whether a load of whole rows or plots holds more than they take. What is left of it must be out of the tank before the next load is
+ * filled to its mark, or that one is too strong.
+ */
+export function hasRest(at: number, { loads, carrier }: AnyPlan): boolean {
+  const { pieces, carrier: mix } = loads[at] as AnyPlan["loads"][number];
+  if (pieces === undefined) return false;
+  const all = loads.reduce((sum, load) => sum + (load.pieces as number), 0);
+  const { unit, value } = carrier.sprayed;
+  const held = at === 0 ? inUnit(carrier.lines, unit) : 0;
+  return moreThan(inUnit(mix, unit) - held, (value * pieces) / all + REST_TO_SEE * value);
+}
+
+// Less than this part of the job nobody sees in a tank.
+const REST_TO_SEE = 0.001;
 
 /** How many whole plants: half a plant gets half its dose, and the other half from the load after. */
 function wholeOf(count: number, { done = count, covers = done }: Partial<LoadEnd> = {}): number {

@@ -1,6 +1,8 @@
 import type { AnyPlan } from "../../plan/result.js";
+import { type UsableMark, usableMarks } from "../../tank-mix/tank-marks.js";
 import { inUnit } from "../../units/convert.js";
-import { compareDecided, decided } from "../../units/decide.js";
+import { compareDecided, decided, moreThan } from "../../units/decide.js";
+import { scale } from "../../units/quantity.js";
 import type { Quantity, Volume } from "../../units/types.js";
 
 // What a person reads off a tank, a jug or a tape.
@@ -47,10 +49,23 @@ export function inTank(volume: Volume, { input }: AnyPlan): Volume {
   return { value: inUnit(volume, unit), unit };
 }
 
-/** How far to fill the tank with a load: the fill that was entered, or three figures of it. */
-export function fillOf({ carrier }: AnyPlan["loads"][number], plan: AnyPlan): Volume {
+/** How far to fill the tank with a load: its mark, the fill that was entered, or three figures of it. */
+export function fillOf({ carrier, mark }: AnyPlan["loads"][number], plan: AnyPlan): Volume {
+  if (mark !== undefined) return mark;
   const { tank, workingFill = tank } = plan.input.sprayer;
   const full = inTank(workingFill, plan);
   const fill = atLeast(inTank(carrier, plan));
   return compareDecided(fill.value, full.value) < 0 ? fill : full;
+}
+
+/** Half of a load's water, which goes in first: the nearest mark of the tank, or what one sees without. */
+export function halfOf({ water }: AnyPlan["loads"][number], plan: AnyPlan): Volume {
+  const { tank, marks } = plan.input.sprayer;
+  const all = inTank(water, plan);
+  const half = scale(all, 0.5);
+  const below = marks === undefined ? [] : usableMarks({ tank, marks }, all.unit);
+  const [first, ...others] = below.filter(({ value }) => moreThan(all.value, value));
+  if (first === undefined) return roughly(half);
+  const off = ({ value }: UsableMark): number => Math.abs(value - half.value);
+  return others.reduce((best, one) => (off(one) < off(best) ? one : best), first).mark;
 }

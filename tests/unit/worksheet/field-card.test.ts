@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { planApplication } from "../../../src/plan/index.ts";
+import { type PlanInput, planApplication } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { fieldCard, renderMarkdown, renderText, worksheet } from "../../../src/worksheet/index.ts";
 import { DOUBTFUL, QUIET, TWO_PRODUCTS } from "../../helpers/jobs.ts";
@@ -27,7 +27,7 @@ describe("a field card", () => {
         "Product A: 1.11 fl oz. Measure 2 tablespoons + 1/2 teaspoon + 1/8 teaspoon (0.6% under).",
         "Top up with water to 1.79 gal.",
         "Spray about 4 1/3 rows, to the end of row 14.",
-        "About 0.25 gal should be left in the tank at the end.",
+        "About 0.25 gal should be left in the tank at the end, enough for 280 sq ft.",
       ],
     ]);
   });
@@ -133,5 +133,44 @@ describe("a field card", () => {
     expect(load?.steps[2]).toBe("Product A: 64.4 mL. Measure 4 tablespoons + 1 teaspoon (0.5% under).");
     // The tank's marks are in gallons.
     expect(load?.steps[3]).toBe("Top up with water to 3.5 gal.");
+  });
+});
+
+describe("a field card for a tank with marks", () => {
+  const { sprayer } = TWO_PRODUCTS;
+  const marked = { ...TWO_PRODUCTS, sprayer: { ...sprayer, marks: qty(0.25, "gal") } };
+  const steps = (input: PlanInput) => fieldCard(planApplication(input), { units: "metric" }).loads;
+
+  it("fills to marks as the tank has them, half of it too, and says what the extra is enough for", () => {
+    // 5.284 gal go up to 3.5 and 2 gal: 0.248 gal of reserve and 0.216 gal more, at 361 L/ha.
+    const [first, second] = steps(marked);
+    expect(first?.steps[0]).toBe("Add about 1.75 gal of clean water. Agitate (backpack: close and shake).");
+    expect(first?.steps[3]).toBe("Top up with water to the 3.5 gal mark.");
+    expect(second?.steps.slice(-3)).toEqual([
+      "Top up with water to the 2 gal mark.",
+      "Spray about 4 1/3 rows, to the end of row 14.",
+      "About 0.46 gal should be left in the tank at the end, enough for 48.6 m².",
+    ]);
+    const total = worksheet(planApplication(marked)).summary.find(({ name }) => name === "Total spray mix");
+    expect(total?.value).toBe(
+      "5.5 gal (4.96 gal for the plot + 0.248 gal extra + 0.216 gal to end on marks + 10 fl oz in the hose)",
+    );
+  });
+
+  it("has what is left of whole rows sprayed before the next load is filled to its mark", () => {
+    // On top of what is left, the next load would be too strong.
+    const [first, second] = steps({ ...marked, split: "whole-rows" });
+    expect(first?.steps.slice(-2)).toEqual([
+      "Spray about 7 rows, to the end of row 7.",
+      "Spray what is left on what comes next before you mix the next load.",
+    ]);
+    expect(second?.steps.join("\n")).not.toContain("what is left");
+    const even = { ...TWO_PRODUCTS, split: "whole-rows", reserve: undefined } as const;
+    expect(steps(even)[0]?.steps.join("\n")).not.toContain("what is left");
+  });
+
+  it("takes half of the water by eye where no mark is below it", () => {
+    const [load] = steps({ ...marked, sprayer: { ...sprayer, marks: [qty(3.5, "gal")] } });
+    expect(load?.steps[0]).toBe("Add about 1.7 gal of clean water. Agitate (backpack: close and shake).");
   });
 });
