@@ -870,7 +870,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     cancel: "Se {count:one=cancela;other=cancelan}: {units}.",
     check: "Comprobación por otro camino",
     checkOf: "En las otras unidades ({figures}) da {again}. Eso es {answer}.",
-    checkOfCount: "En las otras unidades ({figures}) también da {answer}.",
+    checkSame: "En las otras unidades ({figures}) también da {answer}.",
   },
 };
 

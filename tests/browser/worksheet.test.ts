@@ -146,7 +146,7 @@ describe.skipIf(path === undefined && !process.env.CI)("a sheet in a browser", (
   it.each(["hash", "nonce"])("keeps its style under a strict policy, let through by %s", async (policy) => {
     await open(policy, "card");
     const style = await page.evaluate(() => {
-      const main = getComputedStyle(document.querySelector("main") as Element);
+      const main = getComputedStyle(document.querySelector("article") as Element);
       return {
         width: main.maxWidth,
         list: getComputedStyle(document.querySelector(".boxes") as Element).listStyleType,
