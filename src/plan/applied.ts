@@ -1,6 +1,8 @@
 import type { SeasonSoFar } from "../tank-mix/label-limits.js";
 import type { SeasonRate } from "../tank-mix/label-rate.js";
+import type { Check } from "../units/check.js";
 import { convertValue, inUnit } from "../units/convert.js";
+import { moreThan } from "../units/decide.js";
 import { resolveUnit } from "../units/resolve.js";
 import type {
   Mass,
@@ -14,6 +16,67 @@ import type {
 } from "../units/types.js";
 import type { Product } from "./input.js";
 import type { ProductTotal } from "./result.js";
+
+/** How much was used: what was left of all there was, or what went on each plot. */
+interface LeftOrUsed<Q extends Quantity> {
+  readonly left?: Q | undefined;
+  readonly used?: readonly Q[] | undefined;
+}
+
+/** Notes that it isn't known what was used, or that it is given twice. */
+export function leftOrUsed<Q extends Quantity>({ left, used }: LeftOrUsed<Q>, check: Check): void {
+  if (check.hasFault("left") || check.hasFault("used")) return;
+  if (left === undefined && used === undefined)
+    check.fault(
+      "missing",
+      "left-or-used",
+      "left",
+      "Enter what was left over, or what was used on each plot.",
+    );
+  if (left !== undefined && used !== undefined)
+    check.fault(
+      "conflict",
+      "left-and-used",
+      "left",
+      "Enter what was left over or what was used on each plot, not both.",
+    );
+}
+
+/** Notes amounts that aren't one for each plot of the plan. */
+export function usedOnEachPlot<Q extends Quantity>(
+  plots: number | undefined,
+  actual: LeftOrUsed<Q> | undefined,
+  check: Check,
+): void {
+  if (plots === undefined || actual?.used === undefined || actual.used.length === plots) return;
+  check.fault(
+    "conflict",
+    "used-of-each-plot",
+    "actual.used",
+    "The plan has {plots} plots, not {given}. Enter one amount for each, in the order of the plan.",
+    { plots, given: actual.used.length },
+  );
+}
+
+/** What was used in each place of what there was, in its unit, and what was left of it: shared out by the places' parts unless given for each. */
+export function usedAndLeft<Q extends Quantity>(
+  { left, used }: LeftOrUsed<Q>,
+  there: Q,
+  parts: readonly number[],
+  tooMuch: (field: "left" | "used", given: Q) => Error,
+): { readonly used: readonly number[]; readonly left: Q } {
+  const { value: whole, unit } = there;
+  if (used !== undefined) {
+    const each = used.map((one) => inUnit(one, unit));
+    const sum = each.reduce((total, one) => total + one, 0);
+    if (moreThan(sum, whole)) throw tooMuch("used", { ...there, value: sum });
+    return { used: each, left: { ...there, value: Math.max(0, whole - sum) } };
+  }
+  const rest = inUnit(left as Q, unit);
+  if (!moreThan(whole, rest)) throw tooMuch("left", { ...there, value: rest });
+  const all = parts.reduce((sum, one) => sum + one, 0);
+  return { used: parts.map((part) => ((whole - rest) * part) / all), left: { ...there, value: rest } };
+}
 
 /** What was used of a mix, and how strong it was. */
 export interface Used {
@@ -54,7 +117,10 @@ export function percentMore(actual: number, planned: number): number {
 }
 
 /** A product's season with one application more. */
-export function seasonOf({ name, soFar }: Product, rate: VolumeRate | MassRate | undefined): SeasonTotal {
+export function seasonOf(
+  { name, soFar }: Pick<Product, "name" | "soFar">,
+  rate: VolumeRate | MassRate | undefined,
+): SeasonTotal {
   if (soFar === undefined) return { name, soFar: {} };
   const { applications } = soFar;
   const together = rate && withEarlier(rate, soFar);

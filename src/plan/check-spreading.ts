@@ -10,7 +10,7 @@ import type { Mass, Quantity } from "../units/types.js";
 import { labelWarnings, type PlaceDose } from "./check-product.js";
 import { plotNames } from "./plot.js";
 import type { JobArea } from "./plot-areas.js";
-import type { GranulesRate, SpreadingInput } from "./spreading-input.js";
+import type { GranulesRate, SpreadingInput, SpreadingProduct } from "./spreading-input.js";
 import { type Warning, warning } from "./warnings.js";
 
 /** What a job of granules comes to, as its warnings need it. */
@@ -25,10 +25,12 @@ interface Spread {
 
 /** What a careful colleague would question in a job of granules. Trusts its input. */
 export function spreadingWarnings(input: SpreadingInput, spread: Spread): Warning[] {
-  const { name, label, soFar } = input.product;
   return [
-    ...rateWarnings(name, spread),
-    ...labelWarnings({ name, form: "dry", label, soFar }, "product", placesOf(input, spread)).map(ofSpreader),
+    ...rateWarnings(input.product.name, spread),
+    ...spreadLabelWarnings(
+      input.product,
+      placesSpread(input, spread.area, () => spread.rate),
+    ),
     ...testWarnings(input, spread),
     ...manyFills(input, spread),
   ];
@@ -94,18 +96,32 @@ const STAND_IN = {
   massPerCount: { carrierPerCount: { value: 1, unit: "L/plant" } },
 } as const;
 
-/** The places that a label's limits are held against: each plot where they depend on its rows or its ground. */
-function placesOf(input: SpreadingInput, { rate, area }: Spread): PlaceDose[] {
-  if ("size" in input || area === undefined)
+/** The places that a label's limits are held against, each plot by itself, with the rate that each gets. */
+export function placesSpread(
+  input: SpreadingInput,
+  area: JobArea | undefined,
+  rateOn: (place: number) => GranulesRate,
+): PlaceDose[] {
+  if ("size" in input || area === undefined) {
+    const rate = rateOn(0);
     return [{ sizes: STAND_IN[dimensionOf(rate.unit) as Dimension], rate }];
+  }
   const { carrierRate } = STAND_IN.massRate;
   const places = area.plots.length > 1 ? area.plots : [area];
   const names = plotNames(input.plot);
   return places.map(({ treated, ground, rowLength }, i) => ({
     name: names[i] as string,
     sizes: { carrierRate, area: treated, ground, rowLength },
-    rate,
+    rate: rateOn(i),
   }));
+}
+
+/** What a product's label has against these places, as it is said of a spreader. */
+export function spreadLabelWarnings(
+  { name, label, soFar }: SpreadingProduct,
+  places: readonly PlaceDose[],
+): Warning[] {
+  return labelWarnings({ name, form: "dry", label, soFar }, "product", places).map(ofSpreader);
 }
 
 /** A finding of the label, as it is said of a spreader. */

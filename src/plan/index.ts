@@ -29,7 +29,7 @@ export type {
   Shape,
 } from "./plot.js";
 export type { JobArea, PlotAreas } from "./plot-areas.js";
-export { readPlan } from "./read-plan.js";
+export { readPlan, readSpreadingPlan } from "./read-plan.js";
 export {
   type ActualApplication,
   type AppliedPlot,
@@ -38,6 +38,12 @@ export {
   reconcile,
 } from "./reconcile.js";
 export type { BatchApplied, BatchReconciliation } from "./reconcile-batch.js";
+export {
+  type ActualSpreading,
+  reconcileSpreading,
+  type SpreadingReconciliation,
+  type SpreadPlot,
+} from "./reconcile-spreading.js";
 export {
   type ApplicationDetails,
   type ApplicationRecord,

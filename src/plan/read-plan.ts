@@ -123,3 +123,28 @@ export const SPREADING_PLAN: Field<SpreadingPlan> = /* @__PURE__ */ new PlanFiel
 export function readPlan(saved: unknown): AnyPlan {
   return checked(saved, ANY_PLAN);
 }
+
+/**
+ * Reads a plan of granules that was saved, as {@link readPlan} reads one of a spray job.
+ *
+ * @param saved - what was saved, such as what `JSON.parse` returns
+ * @returns the plan, as `planSpreading` returns it
+ * @throws SprayMathError as {@link readPlan}, and what `planSpreading` throws, with `input.` first in the path
+ *
+ * @example
+ * ```ts
+ * import { planSpreading, readSpreadingPlan } from "swath-to-spoon/plan";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const plan = planSpreading({
+ *   size: { kind: "count", count: qty(45, "tree") },
+ *   spreader: { hopper: qty(5, "kg") },
+ *   product: { name: "Product A", rate: qty(20, "g/tree") },
+ * });
+ * const saved = JSON.stringify(plan);
+ * console.log(readSpreadingPlan(JSON.parse(saved)).total); // { value: 900, unit: 'g' }
+ * ```
+ */
+export function readSpreadingPlan(saved: unknown): SpreadingPlan {
+  return checked(saved, SPREADING_PLAN);
+}

@@ -4,8 +4,6 @@ import { ratioOf } from "../units/quantity.js";
 import { perUnit, resolveUnit } from "../units/resolve.js";
 import { unitsLike } from "../units/systems.js";
 import type {
-  Count,
-  Length,
   Mass,
   Quantity,
   Unit,
@@ -18,7 +16,13 @@ import { appliedAmount, percentMore, type SeasonTotal, seasonOf, type Used } fro
 import { labelWarnings } from "./check-product.js";
 import type { Product } from "./input.js";
 import type { KnownMix } from "./mix.js";
-import { type ApplicationDetails, type ApplicationRecord, type RecordedProduct, recordOf } from "./record.js";
+import {
+  type ApplicationDetails,
+  type ApplicationRecord,
+  type RecordedProduct,
+  recordOf,
+  sizeOnRecord,
+} from "./record.js";
 import type { BatchPlan, ProductTotal } from "./result.js";
 import type { Warning } from "./warnings.js";
 
@@ -101,8 +105,7 @@ export function reconciledBatch(
       })),
       {
         ...(area && { treated: area }),
-        ...(size.kind === "count" && { count: size.count as Count }),
-        ...(size.kind === "row-length" && { rowLength: size.length as Length }),
+        ...sizeOnRecord(size),
         mix: used,
       },
       "actual",

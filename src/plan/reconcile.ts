@@ -1,17 +1,26 @@
 import { joinPath } from "../errors.js";
 import { isRange, type LabelRate, ownUnitOr, rateUsed } from "../tank-mix/label-rate.js";
 import { mixStrengthOf } from "../tank-mix/strength.js";
-import { type Check, checked } from "../units/check.js";
+import { checked } from "../units/check.js";
 import { convertValue, inUnit } from "../units/convert.js";
-import { moreThan } from "../units/decide.js";
-import { list, type ObjectField, object, optional, type Partly } from "../units/fields.js";
+import { list, type ObjectField, object, optional } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import { quantity } from "../units/quantity-field.js";
 import { perUnit } from "../units/resolve.js";
 import { finite } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
 import type { Mass, MassRate, TreatedArea, Unit, Volume, VolumeRate, VolumeUnit } from "../units/types.js";
-import { appliedAmount, perArea, percentMore, type SeasonTotal, seasonOf, type Used } from "./applied.js";
+import {
+  appliedAmount,
+  leftOrUsed,
+  perArea,
+  percentMore,
+  type SeasonTotal,
+  seasonOf,
+  type Used,
+  usedAndLeft,
+  usedOnEachPlot,
+} from "./applied.js";
 import { labelWarnings, type PlaceDose, sizesOnPlot } from "./check-product.js";
 import type { Product } from "./input.js";
 import { plotNames, plotsOf } from "./plot.js";
@@ -62,25 +71,6 @@ const ACTUAL: ObjectField<ActualApplication> = /* @__PURE__ */ object<ActualAppl
   [endFollows, leftOrUsed],
 );
 
-/** Notes that it isn't known what was used, or that it is given twice. */
-function leftOrUsed({ left, used }: Partly<ActualApplication>, check: Check): void {
-  if (check.hasFault("left") || check.hasFault("used")) return;
-  if (left === undefined && used === undefined)
-    check.fault(
-      "missing",
-      "left-or-used",
-      "left",
-      "Enter what was left over, or what was used on each plot.",
-    );
-  if (left !== undefined && used !== undefined)
-    check.fault(
-      "conflict",
-      "left-and-used",
-      "left",
-      "Enter what was left over or what was used on each plot, not both.",
-    );
-}
-
 interface Reconciled {
   readonly plan: AnyPlan;
   readonly actual: ActualApplication;
@@ -88,19 +78,7 @@ interface Reconciled {
 
 const RECONCILED: ObjectField<Reconciled> = /* @__PURE__ */ object<Reconciled>(
   { plan: ANY_PLAN, actual: ACTUAL },
-  [
-    ({ plan, actual }, check) => {
-      const plots = plan && placesOf(plan);
-      if (plots !== undefined && actual?.used !== undefined && actual.used.length !== plots)
-        check.fault(
-          "conflict",
-          "used-of-each-plot",
-          "actual.used",
-          "The plan has {plots} plots, not {given}. Enter one amount for each, in the order of the plan.",
-          { plots, given: actual.used.length },
-        );
-    },
-  ],
+  [({ plan, actual }, check) => usedOnEachPlot(plan && placesOf(plan), actual, check)],
 );
 
 /** A product as it was really applied. */
@@ -233,28 +211,23 @@ function reconciled(plan: Plan, actual: ActualApplication): Reconciliation {
   };
 }
 
-function usedOf(plan: AnyPlan, { mixed, addedWater, left, used }: ActualApplication): Used {
+function usedOf(plan: AnyPlan, actual: ActualApplication): Used {
+  const { mixed, addedWater } = actual;
   const { unit, value } = plan.carrier.total;
   const whole = mixed === undefined ? value : inUnit(mixed, unit);
   const water = addedWater === undefined ? 0 : inUnit(addedWater, unit);
-  const there = finite(whole + water, "actual");
   const mix: Volume = { value: whole, unit };
   const strength =
     water === 0 ? 1 : mixStrengthOf({ mix, addedWater: { value: water, unit } }).strength.value / 100;
-  if (used !== undefined) {
-    const each = used.map((one) => inUnit(one, unit));
-    const sum = each.reduce((total, one) => total + one, 0);
-    if (moreThan(sum, there)) throw tooMuch("used", sum, there, unit);
-    return { used: each, left: { value: Math.max(0, there - sum), unit }, strength };
-  }
-  const rest = inUnit(left as Volume, unit);
-  if (!moreThan(there, rest)) throw tooMuch("left", rest, there, unit);
   const areas = "area" in plan ? plan.area.plots.map(({ treated }) => inUnit(treated, "m2")) : [1];
-  const all = areas.reduce((sum, one) => sum + one, 0);
-  return { used: areas.map((area) => ((there - rest) * area) / all), left: { value: rest, unit }, strength };
+  const mixedInAll: Volume = { value: finite(whole + water, "actual"), unit };
+  return {
+    ...usedAndLeft(actual, mixedInAll, areas, (field, given) => tooMuch(field, given, mixedInAll)),
+    strength,
+  };
 }
 
-function tooMuch(field: "left" | "used", given: number, there: number, unit: VolumeUnit): Error {
+function tooMuch(field: "left" | "used", given: Volume, mixed: Volume): Error {
   return refusal(
     "conflict",
     field === "used" ? "used-over-mixed" : "left-over-mixed",
@@ -262,7 +235,7 @@ function tooMuch(field: "left" | "used", given: number, there: number, unit: Vol
     field === "used"
       ? "You can't use {given} of the {mixed} that was mixed. If more was mixed, enter how much."
       : "You can't have {given} left of the {mixed} that was mixed. If more was mixed, enter how much.",
-    { given: { value: given, unit }, mixed: { value: there, unit } },
+    { given, mixed },
   );
 }
 

@@ -1,4 +1,5 @@
 import { joinPath } from "../errors.js";
+import type { BatchSize } from "../tank-mix/batch-volume.js";
 import { type Check, checked } from "../units/check.js";
 import { date } from "../units/date-field.js";
 import {
@@ -30,12 +31,13 @@ import { version } from "../units/version-field.js";
 import { ACTIVE_INGREDIENT, type Product, RE_ENTRY_HOURS } from "./input.js";
 import { daysAfter, hoursAfter, localTime, timeOf, timeZone } from "./local-time.js";
 import { MOST_PLOTS, type Plot } from "./plot.js";
+import type { SpreadingSize } from "./spreading-input.js";
 
 /** Who applied, where, on what: what a record asks for besides the numbers. */
 export interface ApplicationDetails {
-  /** When the last of it was sprayed, as local time, with its offset where that is known: `2026-05-02T09:30-05:00`. */
+  /** When the last of it was applied, as local time, with its offset where that is known: `2026-05-02T09:30-05:00`. */
   readonly finished: string;
-  /** When spraying began, written like the end. */
+  /** When the work began, written like the end. */
   readonly started?: string | undefined;
   /** The IANA name of the time zone, such as `America/Chicago`, for times without an offset: hours then count across a clock change. */
   readonly timeZone?: string | undefined;
@@ -58,9 +60,9 @@ export interface ApplicationDetails {
 /** The fields of {@link ApplicationDetails}. */
 export const DETAILS: FieldsOf<ApplicationDetails> = {
   finished: localTime(
-    "When the last of it was sprayed, as local time, with its offset where that is known: `2026-05-02T09:30-05:00`.",
+    "When the last of it was applied, as local time, with its offset where that is known: `2026-05-02T09:30-05:00`.",
   ),
-  started: optional(localTime("When spraying began, written like the end.")),
+  started: optional(localTime("When the work began, written like the end.")),
   timeZone: optional(
     timeZone(
       "The IANA name of the time zone, such as `America/Chicago`, for times without an offset: hours then count across a clock change.",
@@ -137,7 +139,7 @@ export interface ApplicationRecord extends ApplicationDetails {
   readonly mix?: Volume | undefined;
   /**
    * When people may go in again without the label's early-entry protection, as local time. It is the longest interval of the
-   * products (United States: 40 CFR 170.407, as revised in 2015), rounded up to the minute. Left out where no product gives one.
+   * products (United States: 40 CFR 170.407(c), as revised in 2015), rounded up to the minute. Left out where no product gives one.
    */
   readonly reEntry?: string | undefined;
   /** Whether the hours to re-entry count across a change of the clock: only where an offset or a time zone is given. */
@@ -208,7 +210,7 @@ export const RECORD: ObjectField<ApplicationRecord> = /* @__PURE__ */ object<App
     ),
     reEntry: optional(
       localTime(
-        "When people may go in again without the label's early-entry protection, as local time. It is the longest interval of the products (United States: 40 CFR 170.407, as revised in 2015), rounded up to the minute. Left out where no product gives one.",
+        "When people may go in again without the label's early-entry protection, as local time. It is the longest interval of the products (United States: 40 CFR 170.407(c), as revised in 2015), rounded up to the minute. Left out where no product gives one.",
       ),
     ),
     clockChange: choice(
@@ -250,11 +252,25 @@ export function readRecord(saved: unknown): ApplicationRecord {
   return checked(saved, RECORD);
 }
 
+/** What a record asks of a product, sprayed or spread. */
+type OnRecord = Pick<
+  Product,
+  "name" | "registration" | "activeIngredient" | "reEntryHours" | "preHarvestDays"
+>;
+
+/** What a job that isn't on plots was sized by, as a record has it. */
+export function sizeOnRecord(
+  size: BatchSize | SpreadingSize,
+): Pick<ApplicationRecord, "count" | "rowLength"> {
+  if (size.kind === "count") return { count: size.count };
+  return size.kind === "row-length" ? { rowLength: size.length } : {};
+}
+
 /** Puts a record together; `at` is the place of the details. Trusts its input. */
 export function recordOf(
   details: ApplicationDetails,
   plots: readonly Pick<Plot, "name">[],
-  products: readonly Product[],
+  products: readonly OnRecord[],
   applied: readonly Pick<RecordedProduct, "applied" | "rate" | "each">[],
   sizes: Pick<ApplicationRecord, "treated" | "count" | "rowLength" | "mix">,
   at: string,
@@ -294,14 +310,14 @@ export function recordOf(
 }
 
 /** The longest wait of the products; nothing where none gives one. */
-function longest(products: readonly Product[], name: "reEntryHours" | "preHarvestDays"): number | undefined {
+function longest(products: readonly OnRecord[], name: "reEntryHours" | "preHarvestDays"): number | undefined {
   const waits = products.flatMap((product) => product[name] ?? []);
   return waits.length === 0 ? undefined : Math.max(...waits);
 }
 
 /** The places of the products that lack a field. */
 function without(
-  products: readonly Product[],
+  products: readonly OnRecord[],
   name: "reEntryHours" | "preHarvestDays" | "registration" | "activeIngredient",
 ): string[] {
   return products.flatMap((product, i) => (product[name] === undefined ? [`products[${i}].${name}`] : []));

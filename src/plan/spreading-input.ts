@@ -259,6 +259,7 @@ const SPREADER: ObjectField<Spreader> = /* @__PURE__ */ object<Spreader>({
       "In how many directions it is spread: 2 where half goes on lengthwise and half crosswise. 1 unless given.",
       [1, 2],
     ),
+    1,
   ),
 });
 

@@ -11,13 +11,13 @@ import { granulesInput, spreaderCheckInput } from "./spreading.js";
 /** The working of one step of a plan of granules. */
 export interface SpreadingStep {
   /** Which step. */
-  readonly step: "area" | "rate" | "amount" | "hopper" | "bags" | "test";
+  readonly step: "area" | "fertilizer" | "amount" | "hopper" | "bags" | "test";
   /** The lines, in order. */
   readonly lines: readonly WorkingLine[];
 }
 
 /**
- * The working of a whole plan of granules, step by step: area, rate of product, amount, hopper, bags and the spreader's test. A step that the job doesn't have is left out.
+ * The working of a whole plan of granules, step by step: area, fertilizer for the nutrient, amount, hopper, bags and the spreader's test. A step that the job doesn't have is left out.
  *
  * @param plan - a finished plan
  * @returns the steps in the order in which they are worked out
@@ -41,11 +41,12 @@ export function spreadingWorking(plan: SpreadingPlan): SpreadingStep[] {
   return stepsOfSpreading(checked(plan, SPREADING_PLAN, "plan"));
 }
 
-function stepsOfSpreading({ input, area, rate, total }: SpreadingPlan): SpreadingStep[] {
+/** The working of a plan of granules. Trusts its input. */
+export function stepsOfSpreading({ input, area, rate, total }: SpreadingPlan): SpreadingStep[] {
   const { product, spreader, test } = input;
   const steps: readonly SpreadingStep[] = [
     { step: "area", lines: "plot" in input && area ? linesOfAreas(input.plot, area) : [] },
-    { step: "rate", lines: "nutrient" in product.rate ? linesOfFertilizer(product.rate) : [] },
+    { step: "fertilizer", lines: "nutrient" in product.rate ? linesOfFertilizer(product.rate) : [] },
     { step: "amount", lines: linesOfGranules(granulesInput(input, rate, area)) },
     { step: "hopper", lines: linesOfHopper({ total, ...spreader }) },
     { step: "bags", lines: product.bag ? linesOfBags({ total, bag: product.bag }) : [] },

@@ -722,6 +722,11 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       loads: "Cargas del tanque",
       product: "{product}",
       dose: "{product}, medido para la carga {load}",
+      fertilizer: "Fertilizante para el nutriente",
+      amount: "Producto para el trabajo",
+      hopper: "Llenados de la tolva",
+      bags: "Bolsas por comprar",
+      test: "Prueba de la esparcidora",
     },
     cautions: {
       label:
@@ -995,6 +1000,10 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "No se puede usar {given} de lo que se preparó ({mixed}). Si se preparó más, anote cuánto.",
       "left-over-mixed":
         "No puede sobrar {given} de lo que se preparó ({mixed}). Si se preparó más, anote cuánto.",
+      "used-over-filled":
+        "No se puede usar {given} de lo que entró en la tolva ({filled}). Si entró más, anote cuánto.",
+      "left-over-filled":
+        "No puede sobrar {given} de lo que entró en la tolva ({filled}). Si entró más, anote cuánto.",
       "start-after-end": "El inicio, {started}, es después del final, {finished}.",
       "volume-and-weight":
         "Este registro tiene {given} y otro tiene {first}: uno es por volumen y el otro por peso. Revise qué producto es.",
@@ -1629,6 +1638,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       plotInPieces: "{plot}: {amount}, o sea {each} en cada una de las {pieces} hileras o camas.",
       doNotSpread: "No esparza",
       doNotFill: "No llene la tolva. Vea la advertencia de arriba.",
+      spreadingTitle: "Hoja de trabajo de la esparcidora",
     },
   }))(),
 );

@@ -25,6 +25,7 @@ export type {
 } from "./render/sheets.js";
 export { renderText } from "./render/text.js";
 export { spreadingCard } from "./spreading-card.js";
+export { spreadingSheet } from "./spreading-sheet.js";
 export { ENGLISH_WORDS } from "./words/english.js";
 export type { KnownLines } from "./words/known-lines.js";
 export type { LineTable, LineWords } from "./words/line-table.js";

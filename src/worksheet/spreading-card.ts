@@ -1,16 +1,12 @@
-import { plotNames } from "../plan/plot.js";
 import { SPREADING_PLAN } from "../plan/read-plan.js";
 import type { SpreadingPlan } from "../plan/result.js";
-import { planSpreading } from "../plan/spreading.js";
 import { checked } from "../units/check.js";
-import type { Quantity, UnitSystem } from "../units/types.js";
-import type { CardLoad, FieldCard } from "./field-card.js";
-import { writtenAlerts } from "./job/alerts.js";
-import { printedAmounts } from "./job/amounts.js";
-import { cautionTexts, type SheetFact } from "./job/facts.js";
-import { inUnits } from "./job/plan-in-units.js";
+import type { FieldCard } from "./field-card.js";
+import { spreadingAlerts } from "./job/alerts.js";
+import { cautionTexts } from "./job/facts.js";
+import { fillsAndPlots, spreadAmounts, spreadingFacts, spreadingInUnits } from "./job/spreading.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
-import { type Writer, writerFor } from "./words/writer.js";
+import { writerFor } from "./words/writer.js";
 
 /**
  * The field card of a plan of granules: what to fill the hopper with, how often, and what goes on each plot or bed. Each step has a box
@@ -43,18 +39,16 @@ export function spreadingCard(plan: SpreadingPlan, options: WorksheetOptions = {
   const writer = writerFor(given);
   const { language, text } = writer.messages;
   const shown = spreadingInUnits(checked(plan, SPREADING_PLAN, "plan"), given.units);
-  const amounts = writtenAmounts(shown, writer);
+  const amounts = spreadAmounts(shown, writer);
   const refused = shown.warnings.some(({ severity }) => severity === "refusal");
   return {
     kind: "field-card",
     language,
     title: text.cardTitle,
-    warnings: writtenAlerts(shown, writer, ["refusal", "warning"]).map((alert) =>
-      alert.severity === "refusal" ? { ...alert, name: text.doNotSpread } : alert,
-    ),
-    facts: [...sizeFacts(shown, writer), ...productFacts(shown, amounts, writer)],
+    warnings: spreadingAlerts(shown, writer, ["refusal", "warning"]),
+    facts: spreadingFacts(shown, amounts, writer),
     order: refused ? [text.doNotFill] : [],
-    loads: refused ? [] : [...fillLoads(shown, amounts, writer), ...plotLoads(shown, amounts, writer)],
+    loads: refused ? [] : fillsAndPlots(shown, amounts, writer),
     cautions: cautionTexts(shown, writer),
     headings: {
       summary: text.summary,
@@ -65,111 +59,4 @@ export function spreadingCard(plan: SpreadingPlan, options: WorksheetOptions = {
       howMuch: text.howMuch,
     },
   };
-}
-
-// As for a spray job: planned again, so that what is printed follows from what is printed.
-function spreadingInUnits(plan: SpreadingPlan, units: UnitSystem | undefined): SpreadingPlan {
-  return units === undefined ? plan : planSpreading(inUnits(plan.input, units) as SpreadingPlan["input"]);
-}
-
-/** The amounts of a card, all with the same decimals and none of them over. */
-interface Amounts {
-  readonly total: string;
-  readonly perDirection: string;
-  readonly lastFill: string;
-  readonly plots: readonly { readonly amount: string; readonly each?: string | undefined }[];
-}
-
-function writtenAmounts({ total, hopper, plots = [] }: SpreadingPlan, writer: Writer): Amounts {
-  const { perDirection, lastFill } = hopper;
-  const all = [
-    total,
-    perDirection,
-    lastFill,
-    ...plots.flatMap(({ amount, each = amount }) => [amount, each]),
-  ];
-  const { amounts, decimals } = printedAmounts(all);
-  const texts = amounts.map((amount: Quantity) => writer.decimals(amount, decimals));
-  const [totalText, perDirectionText, lastFillText, ...plotTexts] = texts as [
-    string,
-    string,
-    string,
-    ...string[],
-  ];
-  return {
-    total: totalText,
-    perDirection: perDirectionText,
-    lastFill: lastFillText,
-    plots: plots.map((plot, i) => ({
-      amount: plotTexts[2 * i] as string,
-      ...(plot.each && { each: plotTexts[2 * i + 1] as string }),
-    })),
-  };
-}
-
-function sizeFacts({ input, area }: SpreadingPlan, { messages: { text }, short }: Writer): SheetFact[] {
-  if ("size" in input)
-    return input.size.kind === "count"
-      ? [{ name: text.number, value: short(input.size.count) }]
-      : [{ name: text.rowLength, value: short(input.size.length) }];
-  return area ? [{ name: text.treatedArea, value: short(area.treated) }] : [];
-}
-
-function productFacts(
-  { input, rate, nutrients = {}, bags, check }: SpreadingPlan,
-  amounts: Amounts,
-  { messages: { text }, fill, short, decimals }: Writer,
-): SheetFact[] {
-  const { product, spreader } = input;
-  const perPass = { value: rate.value / (spreader.directions ?? 1), unit: rate.unit };
-  return [
-    { name: fill(text.rateOf, { product: product.name }), value: short(rate) },
-    ...(spreader.directions === 2 ? [{ name: text.perPass, value: short(perPass) }] : []),
-    ...(check ? [{ name: text.testResult, value: short(check.rate) }] : []),
-    ...Object.entries(nutrients).map(([nutrient, amount]) => ({
-      name: fill(text.nutrient, { nutrient }),
-      value: short(amount),
-    })),
-    { name: fill(text.totalOfProduct, { product: product.name }), value: amounts.total },
-    ...(bags
-      ? [{ name: text.bags, value: fill(text.bagsAndRest, { bags: bags.bags, rest: bags.leftOver }) }]
-      : []),
-    ...(product.reEntryHours === undefined
-      ? []
-      : [{ name: text.reEntry, value: decimals({ value: product.reEntryHours, unit: "h" }, 1) }]),
-  ];
-}
-
-function fillLoads(
-  { hopper, input: { spreader } }: SpreadingPlan,
-  { perDirection, lastFill }: Amounts,
-  { messages: { text }, fill }: Writer,
-): CardLoad[] {
-  const { fills } = hopper;
-  const full = fills - 1;
-  const steps = [
-    ...(full > 0 ? [fill(text.fillHopper, { hopper: spreader.hopper, times: full })] : []),
-    fill(full > 0 ? text.lastFill : text.onlyFill, { lastFill }),
-  ];
-  if (spreader.directions !== 2) return [{ title: text.spreadIt, steps }];
-  return [text.lengthwise, text.crosswise].map((title) => ({
-    title: fill(title, { perDirection }),
-    steps,
-  }));
-}
-
-function plotLoads(
-  { input, plots = [] }: SpreadingPlan,
-  { plots: written }: Amounts,
-  { messages: { text }, fill }: Writer,
-): CardLoad[] {
-  const names = "plot" in input ? plotNames(input.plot) : [];
-  const steps = plots.flatMap(({ pieces }, i): string[] => {
-    const { amount, each } = written[i] as Amounts["plots"][number];
-    const plot = names[i] as string;
-    if (pieces !== undefined && pieces > 1 && each !== undefined)
-      return [fill(text.plotInPieces, { plot, amount, pieces, each })];
-    return plots.length > 1 ? [fill(text.onPlot, { plot, amount })] : [];
-  });
-  return steps.length === 0 ? [] : [{ title: text.byPlot, steps }];
 }

@@ -710,6 +710,11 @@ export const GERMAN: Messages = {
     loads: "Tankfüllungen",
     product: "Mittel: {product}",
     dose: "{product}, gemessen für Füllung {load}",
+    fertilizer: "Dünger für den Nährstoff",
+    amount: "Menge für die Arbeit",
+    hopper: "Behälterfüllungen",
+    bags: "Säcke",
+    test: "Abdrehprobe",
   },
   cautions: {
     label: "Es gilt die Gebrauchsanleitung.",
@@ -836,5 +841,6 @@ export const GERMAN: Messages = {
     plotInPieces: "{plot}: {amount}, je {each} auf jede der {pieces} Reihen oder jedes der Beete.",
     doNotSpread: "Nicht streuen",
     doNotFill: "Nicht einfüllen. Siehe die Warnung oben.",
+    spreadingTitle: "Arbeitsblatt für den Streuer",
   },
 };

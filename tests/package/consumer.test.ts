@@ -4,7 +4,13 @@ import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { promisify } from "node:util";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { calibrationRecordSchema, planInputSchema, toJsonSchema } from "../../src/schema/index.ts";
+import {
+  batchInputSchema,
+  calibrationRecordSchema,
+  planInputSchema,
+  spreadingInputSchema,
+  toJsonSchema,
+} from "../../src/schema/index.ts";
 import { installInto } from "./pack.mjs";
 
 const execNode = promisify(execFile);
@@ -73,6 +79,8 @@ describe("the packed package", () => {
 
   it.each([
     ["plan-input", planInputSchema()],
+    ["batch-input", batchInputSchema()],
+    ["spreading-input", spreadingInputSchema()],
     ["calibration-record", calibrationRecordSchema()],
   ])("ships the JSON Schema %s as the schemas tell it", (name, schema) => {
     const code = `console.log(JSON.stringify(require("swath-to-spoon/schema/${name}.schema.json")))`;

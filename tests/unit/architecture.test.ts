@@ -109,7 +109,7 @@ describe("the shape of src", () => {
     const { exports } = JSON.parse(readFileSync("package.json", "utf8")) as {
       exports: Record<string, unknown>;
     };
-    const files = ["plan-input", "batch-input", "calibration-record"].map(
+    const files = ["plan-input", "batch-input", "spreading-input", "calibration-record"].map(
       (name) => `./schema/${name}.schema.json`,
     );
     const wanted = [

@@ -44,6 +44,18 @@ export interface Sayable {
   readonly message: string;
 }
 
+/** The warnings of a plan of granules, in words: what is refused isn't spread. */
+export function spreadingAlerts(
+  plan: Pick<AnyPlan, "warnings">,
+  writer: Writer,
+  severities: readonly Severity[],
+): WrittenAlert[] {
+  const { doNotSpread } = writer.messages.text;
+  return writtenAlerts(plan, writer, severities).map((alert) =>
+    alert.severity === "refusal" ? { ...alert, name: doNotSpread } : alert,
+  );
+}
+
 // As many digits as figures are ever read with.
 const AS_THEY_ARE = 12;
 

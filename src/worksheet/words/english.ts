@@ -92,6 +92,7 @@ const TEXT: Messages["text"] = {
   plotInPieces: "{plot}: {amount}, which is {each} for each of the {pieces} rows or beds.",
   doNotSpread: "Do not spread",
   doNotFill: "Do not fill the hopper. See the warning at the top.",
+  spreadingTitle: "Spreader job worksheet",
 };
 
 /** What single phrases need: an app that prints a dose or a warning takes no more along. */
@@ -129,6 +130,11 @@ export const ENGLISH_WORDS: Messages = /* @__PURE__ */ frozen(
       loads: "Tank loads",
       product: "{product}",
       dose: "{product}, measured for load {load}",
+      fertilizer: "Fertilizer for the nutrient",
+      amount: "Product for the job",
+      hopper: "Hopper fills",
+      bags: "Bags to buy",
+      test: "Spreader test",
     },
     cautions: Object.fromEntries(
       [...CAUTIONS, ...SPREADING_CAUTIONS].map(({ code, message }) => [code, message]),

@@ -1,4 +1,6 @@
 import type { Caution } from "../../plan/cautions.js";
+import type { PlanStep } from "../../plan/plan-steps.js";
+import type { SpreadingStep } from "../../plan/spreading-steps.js";
 import type { IssueNames } from "../../units/names.js";
 import type { KnownLines } from "./known-lines.js";
 import type { LineTable } from "./line-table.js";
@@ -19,9 +21,7 @@ export interface Messages {
     Record<"sqrt" | "ceil" | "floor" | "min" | "max" | "sin" | "cos" | "tan", string>
   >;
   /** The headings of the steps. */
-  readonly steps: Readonly<
-    Record<"area" | "rate" | "size" | "carrier" | "loads" | "product" | "dose", string>
-  >;
+  readonly steps: Readonly<Record<PlanStep["step"] | SpreadingStep["step"], string>>;
   /** The cautions, by code. */
   readonly cautions: Readonly<Record<Caution["code"], string>>;
   /**
@@ -141,4 +141,5 @@ export type TextKey =
   | "onPlot"
   | "plotInPieces"
   | "doNotSpread"
-  | "doNotFill";
+  | "doNotFill"
+  | "spreadingTitle";

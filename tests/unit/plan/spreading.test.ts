@@ -4,7 +4,14 @@ import { parseSpreadingInput, spreadingInputSchema } from "../../../src/schema/i
 import { type Quantity, qty } from "../../../src/units/index.ts";
 import { SPANISH_WORDS } from "../../../src/words/es.ts";
 import { planSpreading as stepsOf } from "../../../src/working/index.ts";
-import { renderText, spreadingCard } from "../../../src/worksheet/index.ts";
+import {
+  renderHtml,
+  renderMarkdown,
+  renderText,
+  spreadingCard,
+  spreadingSheet,
+} from "../../../src/worksheet/index.ts";
+import { renderLatex } from "../../../src/worksheet/latex.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
 
@@ -288,7 +295,7 @@ describe("the working and the card of a job of granules", () => {
   it("shows each step that there is, and each line true", () => {
     expect(stepsOf(planSpreading(full)).map(({ step }) => step)).toEqual([
       "area",
-      "rate",
+      "fertilizer",
       "amount",
       "hopper",
       "bags",
@@ -376,5 +383,58 @@ describe("the front door", () => {
     });
     expect(spreadingInputSchema().safeParse(form).success).toBe(true);
     expectRefused(() => parseSpreadingInput({ ...form, size: TREES.size }), "conflict", "size", "not both");
+  });
+});
+
+describe("the worksheet of a job of granules", () => {
+  const full: SpreadingInput = {
+    ...withProduct(BEDS, { bag: qty(5, "lb") }),
+    test: { used: qty(3.1, "oz"), swath: qty(4, "ft"), distance: qty(25, "ft") },
+  };
+
+  it("has the job, the fills, what goes where, and the working", () => {
+    const sheet = spreadingSheet(planSpreading(full));
+    expect(sheet.title).toBe("Spreader job worksheet");
+    expect(sheet.summary[0]).toEqual({ name: "Treated area", value: "720 sq ft" });
+    expect(sheet.totals).toEqual([
+      { name: "Lengthwise: 1.44 lb", value: "Weigh out 1.44 lb, fill the hopper and spread it." },
+      { name: "Crosswise: 1.44 lb", value: "Weigh out 1.44 lb, fill the hopper and spread it." },
+      {
+        name: "How much goes where",
+        value: "plot 1: 2.88 lb, which is 1.44 lb for each of the 2 rows or beds.",
+      },
+    ]);
+    expect(sheet.steps.map(({ number, title }) => `${number} ${title}`)).toEqual([
+      "1 Treated area",
+      "2 Fertilizer for the nutrient",
+      "3 Product for the job",
+      "4 Hopper fills",
+      "5 Bags to buy",
+      "6 Spreader test",
+    ]);
+    // 4 lb per 1,000 ft² on 720 ft².
+    expect(sheet.steps[2]?.lines.at(-1)?.result).toBe("2.88 lb");
+    expect(sheet.cautions).toHaveLength(6);
+  });
+
+  it("lays out in every form, in other units and in Spanish", () => {
+    const plan = planSpreading(full);
+    for (const render of [renderText, renderMarkdown, renderHtml, renderLatex]) {
+      const text = render(spreadingSheet(plan, { words: SPANISH_WORDS }));
+      expect(text).toContain("Fertilizante para el nutriente");
+      expect(text).not.toMatch(/undefined|NaN/);
+    }
+    // 2.88 lb are 1.306 kg.
+    expect(spreadingSheet(plan, { units: "metric" }).steps[2]?.lines.at(-1)?.result).toMatch(
+      /^1\.306\d* kg$/,
+    );
+  });
+
+  it("keeps the figures of what is refused, and says not to spread it", () => {
+    const sheet = spreadingSheet(planSpreading(withProduct(LAWN, { label: { max: qty(4, "lb/1000ft2") } })));
+    expect(sheet.warnings[0]?.name).toBe("Do not spread");
+    expect(sheet.totals).toHaveLength(1);
+    expectRefused(() => spreadingSheet({} as SpreadingPlan), "not-a-quantity", "plan", "finished plan");
+    expectRefused(() => spreadingSheet(planSpreading(LAWN), { digits: 0 }), "out-of-range", "options.digits");
   });
 });

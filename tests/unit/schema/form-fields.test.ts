@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { DEFAULT_SPLIT } from "../../../src/plan/input.ts";
 import { DEFAULT_DECIMALS } from "../../../src/plan/money.ts";
 import { type FormField, formFields } from "../../../src/schema/form-fields.ts";
-import { planInputSchema } from "../../../src/schema/index.ts";
+import { batchInputSchema, planInputSchema, spreadingInputSchema } from "../../../src/schema/index.ts";
 import { offeredUnits } from "../../../src/schema/offered-units.ts";
 import { schemaOf } from "../../../src/schema/zod.ts";
 import { DIMENSIONS, dimensionOf } from "../../../src/units/dimensions.ts";
@@ -100,6 +100,32 @@ describe("formFields", () => {
       ["split", DEFAULT_SPLIT],
       ["currency.decimals", DEFAULT_DECIMALS],
     ]);
+  });
+
+  it("lists what sizes a job by volume, count or row, and a job of granules", () => {
+    const batch = formFields(batchInputSchema());
+    const spreading = formFields(spreadingInputSchema(), { system: "metric" });
+    const one = (fields: readonly FormField[], path: string) => fields.filter((field) => field.path === path);
+    expect(one(batch, "size.kind")).toMatchObject([
+      { choices: ["volume", "count", "row-length"], optional: false },
+    ]);
+    expect(one(batch, "size.count")).toMatchObject([
+      { units: ["plant", "tree", "pot", "spot"], when: [{ path: "size", is: "count" }] },
+    ]);
+    expect(one(batch, "size.rate").map(({ when }) => when[0])).toEqual([{ path: "size", is: "row-length" }]);
+    // A job of granules is for plots or for a size: a form asks which.
+    expect(one(spreading, "size.kind")).toMatchObject([
+      { choices: ["row-length", "count"], when: [{ path: "", is: "size" }] },
+    ]);
+    expect(one(spreading, "plot.kind").map(({ when }) => when[0])).toEqual([{ path: "", is: "plot" }]);
+    const [hopper] = one(spreading, "spreader.hopper");
+    expect(hopper).toMatchObject({ kind: "quantity", optional: false, limits: { above: 0 } });
+    expect(hopper?.units?.slice(0, 2)).toEqual(["g", "kg"]);
+    expect(one(spreading, "spreader.directions")[0]).toMatchObject({
+      choices: [1, 2],
+      usual: 1,
+      optional: true,
+    });
   });
 
   it("has no field for what no form asks", () => {

@@ -1,10 +1,12 @@
 import Ajv from "ajv";
 import { describe, expect, it } from "vitest";
 import {
+  batchInputSchema,
   calibrationRecordSchema,
   type JsonSchema,
   planInputSchema,
   quantitySchema,
+  spreadingInputSchema,
   toJsonSchema,
 } from "../../../src/schema/index.ts";
 import { FASTIFY, NOT_TURNED, STRICT } from "../../helpers/ajv.ts";
@@ -20,6 +22,8 @@ function* parts(node: unknown, place = "#"): Generator<[string, Node]> {
 
 describe.each<[string, JsonSchema]>([
   ["a job", toJsonSchema(planInputSchema())],
+  ["a job by volume, count or row", toJsonSchema(batchInputSchema())],
+  ["a job of granules", toJsonSchema(spreadingInputSchema())],
   ["a calibration record", toJsonSchema(calibrationRecordSchema())],
   ["a quantity", toJsonSchema(quantitySchema("volumeRate"))],
 ])("the JSON Schema of %s", (_, json) => {
@@ -39,8 +43,12 @@ describe.each<[string, JsonSchema]>([
   });
 });
 
-describe("the JSON Schema of a job", () => {
-  const json = toJsonSchema(planInputSchema());
+describe.each([
+  ["a job", planInputSchema()],
+  ["a job by volume, count or row", batchInputSchema()],
+  ["a job of granules", spreadingInputSchema()],
+])("the parts of the JSON Schema of %s", (_, schema) => {
+  const json = toJsonSchema(schema);
 
   it("describes every field but the kinds that tell things apart, and titles every part", () => {
     const silent: string[] = [];
@@ -59,7 +67,10 @@ describe("the JSON Schema of a job", () => {
       expect(part.description, name).toMatch(/\.$/);
     }
   });
+});
 
+describe("the JSON Schema of a job", () => {
+  const json = toJsonSchema(planInputSchema());
   const sentence = "A whole spray job, as a form collects it.";
 
   it("says what it is, and describes a measurement once where a job and a record may have one", () => {

@@ -1,0 +1,81 @@
+import { SPREADING_PLAN } from "../plan/read-plan.js";
+import type { SpreadingPlan } from "../plan/result.js";
+import { stepsOfSpreading } from "../plan/spreading-steps.js";
+import { checked } from "../units/check.js";
+import { spreadingAlerts } from "./job/alerts.js";
+import { cautionTexts } from "./job/facts.js";
+import { fillsAndPlots, spreadAmounts, spreadingFacts, spreadingInUnits } from "./job/spreading.js";
+import { writtenLines } from "./lines/written-line.js";
+import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
+import { writerFor } from "./words/writer.js";
+import type { Worksheet } from "./worksheet.js";
+
+/**
+ * Writes out a plan of granules: the warnings, the job, the fills of the hopper, what goes on each plot or bed, and the working of
+ * every step.
+ *
+ * With `units` the job is planned again in the units of that system, as for `worksheet`. Printed amounts are rounded down. There is
+ * no tank and so no tank load: `loads` is empty, and `totals` has the fills and the plots.
+ *
+ * @param plan - a finished plan of `planSpreading`
+ * @param options - as for `worksheet`
+ * @returns the texts, as data; `renderText`, `renderMarkdown`, `renderLatex` and `renderHtml` lay them out
+ * @throws SprayMathError `not-a-quantity` for what is no plan and `conflict` for one that was changed; `out-of-range`, `missing`,
+ *   `unknown-choice` or `unknown-field` for an option
+ *
+ * @example
+ * ```ts
+ * import { planSpreading } from "swath-to-spoon/plan";
+ * import { qty } from "swath-to-spoon/units";
+ * import { spreadingSheet } from "swath-to-spoon/worksheet";
+ *
+ * const plan = planSpreading({
+ *   plot: { kind: "rectangle", length: qty(180, "ft"), width: qty(100, "ft") },
+ *   spreader: { hopper: qty(20, "lb") },
+ *   product: { name: "Product A", rate: qty(5, "lb/1000ft2") },
+ * });
+ * const line = spreadingSheet(plan).steps[1]?.lines.at(-1);
+ * console.log(line?.found, "=", line?.result); // product to spread = 90 lb
+ * ```
+ */
+export function spreadingSheet(plan: SpreadingPlan, options: WorksheetOptions = {}): Worksheet {
+  const given = checked(options, WORKSHEET_OPTIONS, "options");
+  const writer = writerFor(given);
+  const { messages } = writer;
+  const { language, text } = messages;
+  const shown = spreadingInUnits(checked(plan, SPREADING_PLAN, "plan"), given.units);
+  const amounts = spreadAmounts(shown, writer);
+  return {
+    kind: "worksheet",
+    language,
+    title: text.spreadingTitle,
+    warnings: spreadingAlerts(shown, writer, ["refusal", "warning", "note"]),
+    summary: spreadingFacts(shown, amounts, writer),
+    loads: [],
+    totals: fillsAndPlots(shown, amounts, writer).map(({ title, steps }) => ({
+      name: title,
+      value: steps.join(" "),
+    })),
+    steps: stepsOfSpreading(shown).map(({ step, lines }, at) => ({
+      number: writer.count(at + 1),
+      title: messages.steps[step],
+      lines: writtenLines(lines, writer),
+    })),
+    cautions: cautionTexts(shown, writer),
+    rounding: text.rounding,
+    headings: {
+      summary: text.summary,
+      warnings: text.warnings,
+      totals: text.howMuch,
+      working: text.working,
+      sources: text.sources,
+      cautions: text.cautions,
+      what: text.what,
+      howMuch: text.howMuch,
+      product: text.what,
+      amount: text.howMuch,
+      measure: text.measure,
+      loads: text.fillsAndPlots,
+    },
+  };
+}
