@@ -12,7 +12,7 @@ function opensAsFile() {
       order: "post",
       handler: (html) =>
         html
-          .replace("SHEET_STYLE_HASH", SHEET_STYLE_HASH)
+          .replace("'sheet-style'", SHEET_STYLE_HASH)
           .replace(/<script type="module" crossorigin/, "<script defer")
           .replace(/<link rel="stylesheet" crossorigin/, '<link rel="stylesheet"'),
     },
