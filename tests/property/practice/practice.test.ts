@@ -139,10 +139,6 @@ const RATES: Partial<Record<PracticeTopic, readonly [number, number]>> = {
 };
 const PRODUCT_RATE = [0.3e-4, 6e-4] as const;
 
-/** Whether a number ends after so many figures. */
-const ends = (value: number, figures: number) =>
-  Math.abs(Number(value.toPrecision(figures)) / value - 1) < 1e-9;
-
 /** The number of an answer; letters have none. */
 const numberOf = (answer: PracticeAnswer) => (typeof answer === "object" ? answer.value : answer);
 
