@@ -29,7 +29,9 @@ const MOST_SHEETS = 1000;
 /** A sheet, or a list of them. */
 class SheetsField extends Field<readonly PrintableSheet[]> {
   read(input: unknown, check: Check): readonly PrintableSheet[] | undefined {
-    if (Array.isArray(input)) return listField("", SHEET, { most: MOST_SHEETS }).read(input, check);
+    // None is no sheet.
+    if (Array.isArray(input) && input.length > 0)
+      return listField("", SHEET, { most: MOST_SHEETS }).read(input, check);
     const sheet = SHEET.read(input, check);
     return sheet && [sheet];
   }
@@ -58,7 +60,7 @@ function isBase64({ nonce }: Partial<HtmlOptions>, check: Check): void {
  * @param sheet - a worksheet, a sheet of working, a field card or a practice sheet, or up to 1,000 of them
  * @param options - see {@link HtmlOptions}
  * @returns the page, from `<!doctype html>` on, with the title and the language of the first sheet
- * @throws SprayMathError `not-a-quantity` for what is no sheet, `too-few` or `out-of-range` for none or too many, `unreadable` for a nonce that is not base64, `unknown-field` for an option that there is not
+ * @throws SprayMathError `not-a-quantity` for what is no sheet, `out-of-range` for too many, `unreadable` for a nonce that is not base64, `unknown-field` for an option that there is not
  *
  * @example
  * ```ts

@@ -295,7 +295,7 @@ describe("a sheet as HTML under a Content-Security-Policy", () => {
     expect(both).toMatch(/<html lang="en">[\s\S]*<main>[\s\S]*<\/main>/);
     expect(STYLE).toContain("article + article { break-before: page; }");
     expect(renderHtml([first])).toBe(renderHtml(first));
-    expectRefused(() => renderHtml([]), "too-few", "sheet");
+    expectRefused(() => renderHtml([]), "not-a-quantity", "sheet");
     expectRefused(() => renderHtml(Array(1001).fill(first)), "out-of-range", "sheet");
     expectRefused(
       () => renderHtml([first, { ...second, title: 5 } as never]),
