@@ -1,8 +1,9 @@
 import { TOOLS, type Tools } from "../household/tools.js";
 import { BATCH_SIZE, type BatchSize } from "../tank-mix/batch-volume.js";
 import { RESERVE, type Reserve } from "../tank-mix/carrier.js";
-import { fillFits } from "../tank-mix/loads.js";
+import { type FillList, fillFits } from "../tank-mix/loads.js";
 import type { MixingRules } from "../tank-mix/mixing-order.js";
+import { marksFit } from "../tank-mix/tank-marks.js";
 import type { Check } from "../units/check.js";
 import {
   about,
@@ -22,6 +23,10 @@ import {
 import { quantity, treatedArea } from "../units/quantity-field.js";
 import type { TreatedArea, Volume } from "../units/types.js";
 import {
+  DEFAULT_SPLIT,
+  easiestHasMarks,
+  FILL_LIST,
+  fillsOfJobFit,
   MIXING,
   MOST_PRODUCTS,
   namesDiffer,
@@ -37,8 +42,11 @@ import { CURRENCY, type Currency } from "./money.js";
 /** The tank, watering can or bucket that a mix by volume, count or row is made in. */
 export type BatchSprayer = Omit<Sprayer, "rowsPerPass">;
 
-/** How a mix by volume, count or row is split: full tanks and a part load, equal loads, or whole plants to a load. */
-export type BatchSplit = "full-then-part" | "equal" | "whole-plants";
+/**
+ * How a mix by volume, count or row is split: full tanks and a part load, equal loads, or whole plants to a load. `easiest` is
+ * the first that `loadChoices` finds on the tank's marks; or give the fill of each load.
+ */
+export type BatchSplit = "full-then-part" | "equal" | "whole-plants" | "easiest" | FillList;
 
 /** A job whose size isn't an area: a volume of mix, a count of plants, pots or trees, or a length of row. */
 export interface BatchInput {
@@ -81,16 +89,24 @@ export const BATCH_INPUT: ObjectField<BatchInput> = /* @__PURE__ */ named(
       name: optional(text("What the place is called, for the record.")),
       sprayer: about(
         "The tank, watering can or bucket that it is mixed in.",
-        object<BatchSprayer>(tankFields(), [fillFits]),
+        object<BatchSprayer>(tankFields(), [fillFits, marksFit]),
       ),
       reserve: optional(about("Extra mix, beyond what the job needs. None unless given.", RESERVE)),
       split: optional(
-        choice("How the mix is split: full tanks and a part load unless given.", [
-          "full-then-part",
-          "equal",
-          "whole-plants",
-        ]),
-        "full-then-part",
+        either<BatchSplit>(
+          "How the mix is split: full tanks and a part load unless given.",
+          [
+            choice("How the mix is split: full tanks and a part load unless given.", [
+              "full-then-part",
+              "equal",
+              "whole-plants",
+              "easiest",
+            ]),
+            FILL_LIST,
+          ],
+          (input) => (typeof input === "object" ? 1 : 0),
+        ),
+        DEFAULT_SPLIT,
       ),
       products: list("The products, at least one.", PRODUCT, { most: MOST_PRODUCTS }),
       mixing: optional(MIXING),
@@ -106,7 +122,7 @@ export const BATCH_INPUT: ObjectField<BatchInput> = /* @__PURE__ */ named(
         about("The currency of the prices; two decimals and no name unless given.", CURRENCY),
       ),
     },
-    [namesDiffer, wholePlants],
+    [namesDiffer, wholePlants, easiestHasMarks, fillsOfJobFit],
   ),
 );
 

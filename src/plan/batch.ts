@@ -11,6 +11,7 @@ import { CAUTIONS } from "./cautions.js";
 import { batchWarnings } from "./check-batch.js";
 import { mixCost } from "./cost.js";
 import { measuredLoads } from "./dose.js";
+import { type ChoiceLimits, type ChosenSplits, easiestSplits, ONE } from "./easiest.js";
 import { DEFAULT_SPLIT } from "./input.js";
 import { type KnownMix, type MixSplit, mixInLoads } from "./mix.js";
 import { ratesFitBatch } from "./rates-fit.js";
@@ -21,11 +22,12 @@ export function planOfBatch(input: BatchInput): BatchPlan {
   agreed(input, (check) => ratesFitBatch(input, check));
   const sized = volumeOfBatch(input.size, "size");
   const { volume: _, ...each } = sized;
-  const job = batchMix(input, sized);
+  const asked = batchMix(input, sized);
+  const job = input.split === "easiest" ? { ...asked, split: splitsOfBatch(input, asked, ONE)[0] } : asked;
   const { carrierRate: rate } = job.sizes;
   const mix = mixInLoads(job, coversOf(input, sized), { size: "size", split: "split" });
   const loads = measuredLoads(mix.loads, input);
-  const { carrier, mixingOrder, totals, leftover } = mix;
+  const { carrier, mixingOrder, totals, toMark, leftover } = mix;
   const cost = mixCost(input, { loads, totals });
   return {
     version: 1,
@@ -35,6 +37,7 @@ export function planOfBatch(input: BatchInput): BatchPlan {
     loads,
     ...(mixingOrder && { mixingOrder }),
     totals,
+    ...(toMark && { toMark }),
     leftover,
     ...(cost && { cost }),
     warnings: batchWarnings(input, { ...mix, loads }, job.sizes),
@@ -62,8 +65,19 @@ export function batchMix(
 }
 
 function splitOf(split: BatchSplit, size: BatchSize): MixSplit {
+  // The easiest way is found from the mix, whatever its loads.
+  if (split === "easiest") return DEFAULT_SPLIT;
   if (split !== "whole-plants" || size.kind !== "count") return split as MixSplit;
   return { pieces: inUnit(size.count, "plant") };
+}
+
+/** The easiest ways to split a mix by volume, count or row. Trusts its input. */
+export function splitsOfBatch(
+  { products, tools, reserve }: BatchInput,
+  mix: KnownMix,
+  limits: ChoiceLimits,
+): ChosenSplits {
+  return easiestSplits({ mix, products, tools, reserve }, limits, { size: "size", split: "split" });
 }
 
 /** The mix per treated area. */

@@ -12,6 +12,7 @@ export type {
   MixProduct,
   PlanInput,
   Product,
+  RowsPerLoad,
   Split,
   Sprayer,
 } from "./input.js";

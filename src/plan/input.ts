@@ -11,7 +11,15 @@ import {
   type SeasonSoFar,
 } from "../tank-mix/label-limits.js";
 import { type DryRate, LABEL_RATE, type LiquidRate, type RateRange } from "../tank-mix/label-rate.js";
-import { fillFits, LEAST_LOAD, TANK, WORKING_FILL } from "../tank-mix/loads.js";
+import {
+  FILLS,
+  type FillList,
+  fillFits,
+  fillsFit,
+  LEAST_LOAD,
+  TANK,
+  WORKING_FILL,
+} from "../tank-mix/loads.js";
 import {
   FORMULATION_CODES,
   IN_SOLUBLE_BAG,
@@ -19,14 +27,17 @@ import {
   type MixingProduct,
   type MixingRules,
 } from "../tank-mix/mixing-order.js";
+import { marksFit, TANK_MARKS, type TankMarks } from "../tank-mix/tank-marks.js";
 import type { Check, Field } from "../units/check.js";
 import { dimensionOf } from "../units/dimensions.js";
 import {
   about,
   choice,
   count,
+  either,
   type FieldsOf,
   flag,
+  hasField,
   list,
   named,
   number,
@@ -37,6 +48,7 @@ import {
   text,
 } from "../units/fields.js";
 import { quantity } from "../units/quantity-field.js";
+import { unitsLike } from "../units/systems.js";
 import type { Density, Volume } from "../units/types.js";
 import { APPLICATION, type ApplicationKind } from "./application.js";
 import { CURRENCY, type Currency, PRICE, type Price } from "./money.js";
@@ -49,6 +61,8 @@ export interface Sprayer {
   readonly tank: Volume;
   /** How far it is filled, not over what it holds. The tank's capacity unless given. */
   readonly workingFill?: Volume | undefined;
+  /** The tank's marks: how far apart they are, or each of them. Every load then ends on a mark. */
+  readonly marks?: TankMarks | undefined;
   /** What hoses and boom hold: mixed, and not sprayed. None unless given. */
   readonly lineVolume?: Volume | undefined;
   /** The smallest load that the pump draws to the end. Any unless given. */
@@ -64,6 +78,7 @@ export const SPRAYER: ObjectField<Sprayer> = /* @__PURE__ */ named(
     {
       tank: TANK,
       workingFill: optional(WORKING_FILL),
+      marks: optional(TANK_MARKS),
       lineVolume: optional(LINE_VOLUME),
       leastLoad: optional(LEAST_LOAD),
       rowsPerPass: optional(
@@ -72,7 +87,7 @@ export const SPRAYER: ObjectField<Sprayer> = /* @__PURE__ */ named(
         ),
       ),
     },
-    [fillFits],
+    [fillFits, marksFit],
     "The sprayer that does the job.",
   ),
 );
@@ -254,11 +269,62 @@ export function namesDiffer(
   });
 }
 
+/** Whole rows to a load, no more than a person chose. */
+export interface RowsPerLoad {
+  /** The most rows that go into one load. A whole number, 1 or more. */
+  readonly rowsPerLoad: number;
+}
+
 /**
  * How a job's mix is split into loads: full tanks and a part load, equal loads, or whole rows or plots to a load. None of these
- * ends in the middle of a tank. For the last two the rows, or the plots, must be of one size.
+ * ends in the middle of a tank. For whole rows or plots, these must be of one size. `easiest` is the first that `loadChoices`
+ * finds on the tank's marks; or give the most rows in a load, or the fill of each load.
  */
-export type Split = "full-then-part" | "equal" | "whole-rows" | "whole-plots";
+export type Split =
+  | "full-then-part"
+  | "equal"
+  | "whole-rows"
+  | "whole-plots"
+  | "easiest"
+  | RowsPerLoad
+  | FillList;
+
+/** The fill of each load, as one of the ways to split a job. */
+export const FILL_LIST: ObjectField<FillList> = /* @__PURE__ */ object<FillList>({ fills: FILLS });
+
+/** Notes a job that is to be split the easiest way, on a tank whose marks aren't known. */
+export function easiestHasMarks(
+  {
+    split,
+    sprayer,
+  }: { readonly split?: unknown; readonly sprayer?: Pick<Sprayer, "tank" | "marks"> | undefined },
+  check: Check,
+): void {
+  if (split !== "easiest" || sprayer === undefined) return;
+  marksAreGiven(sprayer, check);
+}
+
+/** Notes a tank whose marks aren't known. */
+export function marksAreGiven({ tank, marks }: Pick<Sprayer, "tank" | "marks">, check: Check): void {
+  if (marks !== undefined || check.hasFault("sprayer")) return;
+  const example = unitsLike(tank.unit).volume === "L" ? { value: 0.5, unit: "L" } : { value: 1, unit: "qt" };
+  check.fault(
+    "missing",
+    "marks-needed",
+    "sprayer.marks",
+    "This needs the tank's marks. Enter how far apart they are, such as {example}.",
+    { example },
+  );
+}
+
+/** Notes fills of a job that its tank can't be filled to. */
+export function fillsOfJobFit(
+  { sprayer, split }: { readonly split?: unknown; readonly sprayer?: object | undefined },
+  check: Check,
+): void {
+  if (sprayer !== undefined && hasField(split, ["fills"]))
+    fillsFit((split as FillList).fills, "split.fills", sprayer, check);
+}
 
 /** What the order of mixing goes by besides the formulations: the label's own order, for one. */
 export const MIXING: Field<MixingRules> = /* @__PURE__ */ about(
@@ -310,12 +376,23 @@ export const PLAN_INPUT: ObjectField<PlanInput> = /* @__PURE__ */ named(
       sprayer: SPRAYER,
       reserve: optional(about("Extra mix, beyond what the job needs. None unless given.", RESERVE)),
       split: optional(
-        choice("How the mix is split: full tanks and a part load unless given.", [
-          "full-then-part",
-          "equal",
-          "whole-rows",
-          "whole-plots",
-        ]),
+        either<Split>(
+          "How the mix is split: full tanks and a part load unless given.",
+          [
+            choice("How the mix is split: full tanks and a part load unless given.", [
+              "full-then-part",
+              "equal",
+              "whole-rows",
+              "whole-plots",
+              "easiest",
+            ]),
+            object<RowsPerLoad>({
+              rowsPerLoad: count("The most rows that go into one load. A whole number, 1 or more."),
+            }),
+            FILL_LIST,
+          ],
+          (input) => (hasField(input, ["fills"]) ? 2 : typeof input === "object" ? 1 : 0),
+        ),
         DEFAULT_SPLIT,
       ),
       products: list("The products, at least one.", PRODUCT, { most: MOST_PRODUCTS }),
@@ -343,6 +420,8 @@ export const PLAN_INPUT: ObjectField<PlanInput> = /* @__PURE__ */ named(
     },
     [
       namesDiffer,
+      easiestHasMarks,
+      fillsOfJobFit,
       ({ calibration, today }, check) => {
         if (calibration?.kind === "record") dayFollows(calibration.record, today, check);
       },

@@ -1,7 +1,7 @@
 import { joinPath } from "../errors.js";
-import { type Carrier, carrierOf, RESERVE, type Reserve } from "../tank-mix/carrier.js";
+import { type Carrier, carrierOf, carrierUpTo, RESERVE, type Reserve } from "../tank-mix/carrier.js";
 import { leftoverAreaOf } from "../tank-mix/leftover.js";
-import { type LoadSplit, type LoadsInput, loadsOf } from "../tank-mix/loads.js";
+import { type FillList, type LoadSplit, type Loads, type LoadsInput, loadsOf } from "../tank-mix/loads.js";
 import { mixOf } from "../tank-mix/mix-loads.js";
 import { type MixingProduct, type MixingRules, mixingOrderOf } from "../tank-mix/mixing-order.js";
 import {
@@ -18,6 +18,7 @@ import {
   count,
   type EitherField,
   either,
+  hasField,
   list,
   type ObjectField,
   object,
@@ -28,6 +29,8 @@ import { sumOf } from "../units/quantity.js";
 import { groundArea, quantity, treatedArea } from "../units/quantity-field.js";
 import type { GroundArea, Length, Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
 import {
+  FILL_LIST,
+  fillsOfJobFit,
   MIX_PRODUCT,
   MIXING,
   type MixProduct,
@@ -44,10 +47,12 @@ import type { LoadAmount, Mix, MixOf } from "./result.js";
 export interface RowsOrPlots {
   /** How many rows or plots there are. A whole number, 1 or more. */
   readonly pieces: number;
+  /** The most of them that go into one load. As many as fit unless given. A whole number, 1 or more. */
+  readonly perLoad?: number | undefined;
 }
 
-/** How a mix is split into loads: full tanks and a part load, equal loads, or whole rows or plots of one size. */
-export type MixSplit = "full-then-part" | "equal" | RowsOrPlots;
+/** How a mix is split into loads: full tanks and a part load, equal loads, whole rows or plots of one size, or fills as chosen. */
+export type MixSplit = "full-then-part" | "equal" | RowsOrPlots | FillList;
 
 /** What {@link planMix} is given. */
 export interface MixInput {
@@ -77,9 +82,15 @@ const SPLIT: EitherField<MixSplit> = /* @__PURE__ */ either<MixSplit>(
     choice("Full tanks and a part load, or equal loads.", ["full-then-part", "equal"]),
     object<RowsOrPlots>({
       pieces: count("How many rows or plots there are. A whole number, 1 or more."),
+      perLoad: optional(
+        count(
+          "The most of them that go into one load. As many as fit unless given. A whole number, 1 or more.",
+        ),
+      ),
     }),
+    FILL_LIST,
   ],
-  (input) => (typeof input === "object" && !Array.isArray(input) ? 1 : 0),
+  (input) => (hasField(input, ["fills"]) ? 2 : typeof input === "object" && !Array.isArray(input) ? 1 : 0),
 );
 
 const MIX_INPUT: ObjectField<MixInput> = /* @__PURE__ */ object<MixInput>(
@@ -101,6 +112,7 @@ const MIX_INPUT: ObjectField<MixInput> = /* @__PURE__ */ object<MixInput>(
   },
   [
     namesDiffer,
+    fillsOfJobFit,
     ({ products = [], rate, area, ground, rowLength }, check) => {
       const sizes = { carrierRate: rate, area, ground, rowLength } as Partly<ProductInput>;
       products.forEach(({ rate: given }, i) => {
@@ -183,29 +195,44 @@ export function amountsIn({ carrier, sizes, products }: KnownMix): ProductAmount
   );
 }
 
+/** A mix whose loads are known: where they end on marks, with what it went up to. */
+export interface LoadedMix extends KnownMix {
+  readonly loads: Loads;
+}
+
+/** The loads of a mix, and what it goes up to for them. Trusts its input. */
+export function loadedMix(job: KnownMix, at: MixPlaces): LoadedMix {
+  const loads = loadsOf(loadsInput(job), {
+    total: at.size,
+    leastLoad: "sprayer.leastLoad",
+    pieces: at.split,
+    fills: `${at.split}.fills`,
+  });
+  const { total, toMark } = loads;
+  return { ...job, carrier: toMark ? carrierUpTo(job.carrier, total, toMark) : job.carrier, loads };
+}
+
 /** A mix split into its loads; `covers` says what a volume of it is enough for. Trusts its input. */
 export function mixInLoads<C extends object>(
   job: KnownMix,
   covers: (volume: Volume) => C,
   at: MixPlaces,
 ): MixOf<LoadAmount, C> {
-  const { products, carrier, mixing } = job;
-  const amounts = amountsIn(job);
-  const { loads, total } = loadsOf(loadsInput(job), {
-    total: at.size,
-    leastLoad: "sprayer.leastLoad",
-    pieces: at.split,
-  });
+  const loaded = loadedMix(job, at);
+  const { products, carrier, mixing } = loaded;
+  const amounts = amountsIn(loaded);
+  const { loads, total, toMark } = loaded.loads;
   const mixed = mixOf({ loads, amounts: amounts.map(({ amount }) => amount) }, "products");
   const order = orderOf(products, mixing);
   const { reserve, lines } = carrier;
   return {
     carrier,
-    loads: mixed.loads.map(({ carrier, water, pieces, amounts }, i) => ({
+    loads: mixed.loads.map(({ carrier, water, pieces, mark, amounts }, i) => ({
       number: i + 1,
       carrier,
       water,
       ...(pieces !== undefined && { pieces }),
+      ...(mark && { mark }),
       ...covers(carrier),
       products: products.map(({ name }, k) => ({ name, amount: amounts[k] as Volume | Mass })),
     })),
@@ -218,6 +245,7 @@ export function mixInLoads<C extends object>(
         strength: (amounts[k] as ProductAmount).strength,
       })),
     },
+    ...(toMark && { toMark: { carrier: toMark, ...covers(toMark) } }),
     leftover: {
       carrier: sumOf([reserve, lines]),
       ...((reserve.value > 0 ? covers(reserve) : {}) as Partial<C>),
@@ -246,18 +274,13 @@ export function productInput(
 
 /** What a job asks of the loads' formula. */
 export function loadsInput({ sprayer, split, carrier }: KnownMix): LoadsInput {
-  const { tank, workingFill, leastLoad } = sprayer;
-  return {
-    total: carrier.total,
-    tank,
-    split: typeof split === "string" ? split : piecesOf(split, carrier),
-    workingFill,
-    leastLoad,
-  };
+  const { tank, workingFill, marks, leastLoad } = sprayer;
+  return { total: carrier.total, tank, marks, split: loadSplit(split, carrier), workingFill, leastLoad };
 }
 
-function piecesOf({ pieces }: RowsOrPlots, { reserve, lines }: Carrier): LoadSplit {
-  return { pieces, extra: sumOf([reserve, lines]) };
+function loadSplit(split: MixSplit, { reserve, lines }: Carrier): LoadSplit {
+  if (typeof split === "string" || "fills" in split) return split;
+  return { ...split, extra: sumOf([reserve, lines]) };
 }
 
 function orderOf(products: readonly MixProduct[], rules: MixingRules = {}): string[] | undefined {

@@ -80,9 +80,21 @@ function stepsOf(plan: AnyPlan): PlanStep[] {
   const { steps, mix } = "area" in plan ? stepsOnArea(plan) : stepsOfBatch(plan);
   return [
     ...steps,
-    { step: "loads", lines: linesOfLoads(loadsInput(mix)) },
+    { step: "loads", lines: linesOfLoads(loadsInput(splitAsPlanned(plan, mix))) },
     ...plan.input.products.flatMap((product, i) => productSteps(plan, mix, product, i)),
   ];
+}
+
+/** The mix with the split that was found for it, where the easiest one was asked for. */
+function splitAsPlanned({ input, loads }: AnyPlan, mix: KnownMix): KnownMix {
+  if (input.split !== "easiest") return mix;
+  const counted = loads.map(({ pieces = 0 }) => pieces);
+  const pieces = counted.reduce((sum, one) => sum + one, 0);
+  const split =
+    pieces > 0
+      ? { pieces, perLoad: Math.max(...counted) }
+      : { fills: loads.map(({ mark }) => mark as Volume) };
+  return { ...mix, split };
 }
 
 /** The steps up to the mix in all, and that mix. */
@@ -131,8 +143,8 @@ export function linesOfAreas(
   return [...lines, ...total];
 }
 
-function productSteps(plan: AnyPlan, { sizes, carrier }: KnownMix, product: Product, i: number): PlanStep[] {
-  const amount = linesOfAmount(productInput(product, sizes, carrier));
+function productSteps(plan: AnyPlan, { sizes }: KnownMix, product: Product, i: number): PlanStep[] {
+  const amount = linesOfAmount(productInput(product, sizes, plan.carrier));
   const { result } = amount[amount.length - 1] as WorkingLine;
   const shares = productInLoadsLines(result as Volume | Mass, plan.loads);
   const doses = differentDoses(plan.loads, i);

@@ -12,8 +12,9 @@ import { mixWarnings } from "./check-mix.js";
 import { productWarnings } from "./check-product.js";
 import { planCost } from "./cost.js";
 import { measuredLoads } from "./dose.js";
-import { DEFAULT_SPLIT, type PlanInput } from "./input.js";
-import { type MixInput, mixFor, type RowsOrPlots } from "./mix.js";
+import { type ChoiceLimits, type ChosenSplits, easiestSplits, ONE } from "./easiest.js";
+import { DEFAULT_SPLIT, type PlanInput, type Split } from "./input.js";
+import { type MixInput, type MixSplit, mixFor, mixOnArea } from "./mix.js";
 import { equalRows, type Plot, plotsOf } from "./plot.js";
 import { areasOfJob, type JobArea, type PlotAreas } from "./plot-areas.js";
 import { ratesFitPlot } from "./rates-fit.js";
@@ -70,9 +71,13 @@ export function planFor(input: PlanInput): Plan {
   const calibrated = rateOfCalibration(input.calibration, "calibration");
   const { rate } = calibrated;
   agreed(input, (check) => areaFits(input, area, check));
-  const mix = mixFor(mixInput(input, area, rate), { area: "plot", split: "split" });
+  const job = mixInput(input, area, rate);
+  const mix = mixFor(input.split === "easiest" ? { ...job, split: splitsOnArea(input, job, ONE)[0] } : job, {
+    area: "plot",
+    split: "split",
+  });
   const loads = measuredLoads(mix.loads, input);
-  const { carrier, mixingOrder, totals, leftover } = mix;
+  const { carrier, mixingOrder, totals, toMark, leftover } = mix;
   const cost = planCost(input, { area, loads, totals });
   const thresholds = thresholdsOf(input.thresholds);
   return {
@@ -83,6 +88,7 @@ export function planFor(input: PlanInput): Plan {
     loads,
     ...(mixingOrder && { mixingOrder }),
     totals,
+    ...(toMark && { toMark }),
     leftover,
     ...(cost && { cost }),
     warnings: [
@@ -113,13 +119,30 @@ export function mixInput(
     reserve,
     products,
     mixing,
-    split: split === "full-then-part" || split === "equal" ? split : rowsOrPlots(split, plotsOf(plot)),
+    split: mixSplit(split, plotsOf(plot)),
   };
 }
 
-function rowsOrPlots(split: "whole-rows" | "whole-plots", plots: readonly Plot[]): RowsOrPlots {
-  const rows = split === "whole-rows" ? equalRows(plots[0] as Plot) : undefined;
-  return { pieces: rows ?? plots.length };
+function mixSplit(split: Split, plots: readonly Plot[]): MixSplit {
+  // The easiest way is found from the mix, whatever its loads.
+  if (split === "easiest") return DEFAULT_SPLIT;
+  if (split === "whole-plots") return { pieces: plots.length };
+  if (split === "full-then-part" || split === "equal" || (typeof split === "object" && "fills" in split))
+    return split;
+  const pieces = equalRows(plots[0] as Plot) as number;
+  return split === "whole-rows" ? { pieces } : { pieces, perLoad: split.rowsPerLoad };
+}
+
+/** The easiest ways to split the mix of a job on an area. Trusts its input. */
+export function splitsOnArea(
+  { plot, products, tools, reserve }: PlanInput,
+  job: MixInput,
+  limits: ChoiceLimits,
+): ChosenSplits {
+  const [first, ...others] = plotsOf(plot) as readonly [Plot, ...Plot[]];
+  const rows = others.length === 0 ? equalRows(first) : undefined;
+  const choice = { mix: mixOnArea(job, "plot"), products, tools, reserve, rows };
+  return easiestSplits(choice, limits, { size: "plot", split: "split" });
 }
 
 /** Notes what only the areas show: rates and splits that need rows or ground, a rate per ground for a part of it. */
@@ -128,7 +151,8 @@ function areaFits({ plot, calibration, products, split }: PlanInput, area: JobAr
   groundFits(measurementOf(calibration), plots, area, check);
   ratesFitPlot(products, area, check);
   const [first, ...others] = area.plots as readonly [PlotAreas, ...PlotAreas[]];
-  if (split === "whole-rows" && (plots.length > 1 || equalRows(plots[0] as Plot) === undefined))
+  const inRows = split === "whole-rows" || (typeof split === "object" && "rowsPerLoad" in split);
+  if (inRows && (plots.length > 1 || equalRows(plots[0] as Plot) === undefined))
     check.fault(
       "conflict",
       "rows-of-one-length",

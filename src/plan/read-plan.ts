@@ -62,9 +62,11 @@ class PlanField<P extends object, J> extends Field<P> {
 }
 
 function figuresOf(plan: AnyPlan): object {
-  const loads = (plan.loads as readonly LoadOf<LoadProduct>[]).map(({ carrier, water, pieces, products }) => {
-    return { carrier, water, pieces, amounts: products.map(({ amount }) => amount) };
-  });
+  const loads = (plan.loads as readonly LoadOf<LoadProduct>[]).map(
+    ({ carrier, water, pieces, mark, products }) => {
+      return { carrier, water, pieces, mark, amounts: products.map(({ amount }) => amount) };
+    },
+  );
   return { ...resultsOf(plan), loads };
 }
 

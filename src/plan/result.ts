@@ -45,6 +45,8 @@ export interface LoadOf<P extends LoadAmount> {
   readonly water: Volume;
   /** How many rows, plots or plants this load is for, if the mix is split by them. */
   readonly pieces?: number | undefined;
+  /** The mark to fill to, as the tank has it: if its marks, or the fills, are given. The same volume as `carrier`. */
+  readonly mark?: Volume | undefined;
   /** Each product's share. */
   readonly products: readonly P[];
 }
@@ -86,6 +88,16 @@ export interface MixOf<P extends LoadAmount, C extends object> {
     /** Each product in all loads. */
     readonly products: readonly ProductTotal[];
   };
+  /**
+   * What the mix went up by, for loads that end on marks: how much, and what that could still treat. It is part of the reserve.
+   * Left out where the mix didn't go up.
+   */
+  readonly toMark?:
+    | ({
+        /** How much mix. */
+        readonly carrier: Volume;
+      } & C)
+    | undefined;
   /** The mix left over when the job is done: reserve and lines. With a reserve, also what the reserve could still treat. */
   readonly leftover: {
     /** How much mix. */

@@ -48,8 +48,8 @@ const MOST_ALIKE = 50;
  *
  * Formula: by one per cent of an input, the first derivative of the logarithm, as a central difference; for a count, the job
  * with one more. What is refused with more or with less, such as a part of the ground that is all of it, is moved the other way
- * alone. A count that has to stay as it is is left out. A reserve that rounds up to a convenient volume is held at what it came
- * to, since it moves in jumps. Source: first-order sensitivity, as for uncertainty in JCGM 100:2008, 5.1.3.
+ * alone. A count that has to stay as it is is left out. A reserve that rounds up to a convenient volume, or to the tank's marks, is
+ * held at what it came to, since it moves in jumps. Source: first-order sensitivity, as for uncertainty in JCGM 100:2008, 5.1.3.
  *
  * @param plan - a finished plan
  * @returns every measured input and count that moves something, the strongest first; corners and stations of a boundary
@@ -90,7 +90,7 @@ function sensitivityOf(plan: AnyPlan): InputSensitivity[] {
     "area" in plan ? { input: held(plan), area: plan.area, rate: plan.rate } : { input: held(plan) }
   ) as Job;
   const start = amountsOf(job);
-  const moved = leavesOf(plan.input).flatMap(({ path, keys, value, count }): InputSensitivity[] => {
+  const moved = leavesOf(plan).flatMap(({ path, keys, value, count }): InputSensitivity[] => {
     const at = (changed: number): number[] | undefined =>
       possible(() => amountsOf(replaced(job, keys, changed)));
     const number = typeof value === "number" ? value : value.value;
@@ -133,12 +133,13 @@ function possible<T>(work: () => T): T | undefined {
   }
 }
 
-function held({ input, carrier }: AnyPlan): JobInput {
-  return isRounded(input) ? { ...input, reserve: { volume: carrier.reserve } } : input;
+function held(plan: AnyPlan): JobInput {
+  const { input, carrier } = plan;
+  return isRounded(plan) ? { ...input, reserve: { volume: carrier.reserve } } : input;
 }
 
-function isRounded({ reserve }: JobInput): boolean {
-  return reserve !== undefined && "roundUpTo" in reserve;
+function isRounded({ input: { reserve }, toMark }: AnyPlan): boolean {
+  return toMark !== undefined || (reserve !== undefined && "roundUpTo" in reserve);
 }
 
 type Keys = readonly (string | number)[];
@@ -219,10 +220,11 @@ interface Leaf {
 }
 
 /** The measured inputs and counts of a job. */
-function leavesOf(input: JobInput): Leaf[] {
+function leavesOf(plan: AnyPlan): Leaf[] {
+  const { input } = plan;
   const { sprayer, reserve, products } = input;
   const size = "size" in input ? { size: input.size } : { plot: input.plot, calibration: input.calibration };
-  return leaves({ ...size, sprayer, ...(!isRounded(input) && { reserve }), products }, "", []);
+  return leaves({ ...size, sprayer, ...(!isRounded(plan) && { reserve }), products }, "", []);
 }
 
 function leaves(node: unknown, path: string, keys: Keys): Leaf[] {

@@ -21,6 +21,7 @@ export { type PracticeSet, practiceSet, practiceSets } from "./sets.js";
 export { practiceSheet } from "./sheet.js";
 export type { TopicWords } from "./topic-words.js";
 export type { PracticeTopic } from "./topics/all.js";
+export type { MixingKind } from "./topics/mixing-order.js";
 export type { Difficulty, Given, GivenFigure, PracticeAnswer, Wordings } from "./topics/topic.js";
 export {
   ENGLISH_PRACTICE_WORDS,

@@ -120,15 +120,20 @@ function isConstant(field: Field<unknown>): boolean {
   return field instanceof ChoiceField && field.choices.length === 1;
 }
 
-function ofEither({ options, kinds, about }: EitherField<unknown>, here: Place): FormField[] {
-  const { path, optional, when } = here;
+function ofEither({ options, kinds, about, usual }: EitherField<unknown>, here: Place): FormField[] {
+  const { path, optional: isOptional, when } = here;
   const fields = options.flatMap((option, i) => {
     const is = kinds[i] ?? shapeName(option, options);
-    return within(option, { ...here, when: [...when, { path, is }] });
+    // What holds where nothing is entered is one of the names.
+    const field = usual !== undefined && option instanceof ChoiceField ? optional(option, usual) : option;
+    return within(field, { ...here, when: [...when, { path, is }] });
   });
   if (kinds.length === 0) return fields;
   const kindPath = path === "" ? "kind" : `${path}.kind`;
-  return [{ path: kindPath, about, kind: "choice", optional, when, choices: [...kinds] }, ...fields];
+  return [
+    { path: kindPath, about, kind: "choice", optional: isOptional, when, choices: [...kinds] },
+    ...fields,
+  ];
 }
 
 function shapeName(option: Field<unknown>, all: readonly Field<unknown>[]): string {

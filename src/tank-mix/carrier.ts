@@ -1,4 +1,4 @@
-import { checked } from "../units/check.js";
+import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { ceilDecided, decided } from "../units/decide.js";
 import {
@@ -11,6 +11,7 @@ import {
   type ObjectField,
   object,
   optional,
+  type Partly,
 } from "../units/fields.js";
 import { formulaLines } from "../units/formula-lines.js";
 import { type QuantityField, quantity, treatedArea } from "../units/quantity-field.js";
@@ -25,6 +26,8 @@ export type Reserve =
   | {
       /** Per cent of the sprayed volume, 0 to 100. */
       readonly percent: number;
+      /** The most that the easiest split may make of it, in per cent, `percent` to 100. Not limited so unless given. */
+      readonly upTo?: number | undefined;
     }
   | {
       /** A volume, 0 or more. */
@@ -35,13 +38,33 @@ export type Reserve =
       readonly roundUpTo: Volume;
     };
 
+type PercentReserve = Extract<Reserve, { readonly percent: number }>;
+
+function rangeFits({ percent, upTo }: Partly<PercentReserve>, check: Check): void {
+  if (percent === undefined || upTo === undefined || upTo >= percent) return;
+  check.fault("conflict", "reserve-range", "upTo", "The most can't be less than {given}%.", {
+    given: percent,
+  });
+}
+
 /** Extra mix, beyond what the job needs. */
 export const RESERVE: EitherField<Reserve> = named(
   "Reserve",
   either<Reserve>(
     "Extra mix, beyond what the job needs: per cent of the sprayed volume, a volume, or up to the next multiple of a volume.",
     [
-      object({ percent: number("Per cent of the sprayed volume, 0 to 100.", { min: 0, max: 100 }) }),
+      object<PercentReserve>(
+        {
+          percent: number("Per cent of the sprayed volume, 0 to 100.", { min: 0, max: 100 }),
+          upTo: optional(
+            number(
+              "The most that the easiest split may make of it, in per cent, `percent` to 100. Not limited so unless given.",
+              { min: 0, max: 100 },
+            ),
+          ),
+        },
+        [rangeFits],
+      ),
       object({ volume: quantity("A volume, 0 or more.", "volume", "nonnegative") }),
       object({ roundUpTo: quantity("The total goes up to the next multiple of this volume.", "volume") }),
     ],
@@ -143,6 +166,12 @@ function totalSteps(sprayed: Volume, { lineVolume, reserve }: Spare, at: string)
 /** How much mix a job takes whose sprayed volume is known, in that volume's unit; `at` is its place. Trusts its input. */
 export function carrierOfVolume(sprayed: Volume, spare: Spare, at: string): Carrier {
   return totalSteps(sprayed, spare, at).carrier;
+}
+
+/** A job's mix where it goes up to what its loads come to: what is more is reserve. */
+export function carrierUpTo(carrier: Carrier, total: Volume, more: Volume): Carrier {
+  const { reserve } = carrier;
+  return { ...carrier, reserve: { ...reserve, value: reserve.value + more.value }, total };
 }
 
 /** How much mix a job takes; `at` is the place of the area. Trusts its input. */

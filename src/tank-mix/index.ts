@@ -71,6 +71,7 @@ export type {
 } from "./label-rate.js";
 export { type LeftoverInput, leftoverArea } from "./leftover.js";
 export {
+  type FillList,
   type Load,
   type LoadSplit,
   type Loads,
@@ -111,3 +112,4 @@ export { type JobSizes, type ProductAmount, type ProductInput, productAmount } f
 export { type ProductInLoads, type ProductInLoadsInput, productInLoads } from "./product-in-loads.js";
 export { type Rinse, type RinseInput, rinseTank } from "./rinse.js";
 export { type DilutedMix, type MixStrength, strengthOf } from "./strength.js";
+export type { TankMarks } from "./tank-marks.js";

@@ -1,11 +1,15 @@
+import type { Figures } from "../errors.js";
 import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
-import { ceilDecided, decided, floorDecided, moreThan } from "../units/decide.js";
+import { ceilDecided, compareDecided, decided, floorDecided, moreThan } from "../units/decide.js";
 import {
   choice,
   count,
   type EitherField,
   either,
+  hasField,
+  type ListField,
+  list,
   type ObjectField,
   object,
   optional,
@@ -15,9 +19,23 @@ import { formulaLines } from "../units/formula-lines.js";
 import { refusal } from "../units/message.js";
 import { type QuantityField, quantity } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
-import type { Quantity, Volume } from "../units/types.js";
+import type { Quantity, Volume, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working-line.js";
+import {
+  type Counted,
+  fullMark,
+  fullMarkLines,
+  linesOfFills,
+  type MarkedLoad,
+  type MarkedSplit,
+  markedLines,
+  markedLoads,
+  type PieceCount,
+  piecesIn,
+  sumOfMarks,
+} from "./marked-loads.js";
 import { rescaled, scaled, shareOf, unscaled } from "./scaled.js";
+import { marksFit, TANK_MARKS, type TankMarks, usableMarks } from "./tank-marks.js";
 
 /** Past so many loads a unit or a tank is wrong, not the plot large. */
 export const MOST_LOADS = 1000;
@@ -28,13 +46,28 @@ export interface WholePieces {
   readonly pieces: number;
   /** What is mixed besides the pieces' own: line volume and reserve. It goes in with the first load and stays in the machine; room is kept for it in every load. None unless given. */
   readonly extra?: Volume | undefined;
+  /** The most of them that go into one load. As many as fit unless given. A whole number, 1 or more. */
+  readonly perLoad?: number | undefined;
 }
 
-/** How a job's mix is split: full tanks and the rest, equal loads, or whole rows or plots to a load. */
-export type LoadSplit = "full-then-part" | "equal" | WholePieces;
+/** The fill of each load, as a person chose them. */
+export interface FillList {
+  /** What each load is filled to, in the order of mixing. Together they are what the job takes, or more. */
+  readonly fills: readonly Volume[];
+}
+
+/** The fills of a job's loads. */
+export const FILLS: ListField<Volume> = /* @__PURE__ */ list(
+  "What each load is filled to, in the order of mixing. Together they are what the job takes, or more.",
+  quantity("What a load is filled to. More than 0.", "volume"),
+  { most: MOST_LOADS },
+);
+
+/** How a job's mix is split: full tanks and the rest, equal loads, whole rows or plots to a load, or fills as chosen. */
+export type LoadSplit = "full-then-part" | "equal" | WholePieces | FillList;
 
 const SPLIT: EitherField<LoadSplit> = either<LoadSplit>(
-  "How the mix is split: full tanks and the rest, equal loads, or whole rows or plots to a load.",
+  "How the mix is split: full tanks and the rest, equal loads, whole rows or plots to a load, or fills as chosen.",
   [
     choice("Full tanks and the rest, or equal loads.", ["full-then-part", "equal"]),
     object<WholePieces>({
@@ -46,9 +79,15 @@ const SPLIT: EitherField<LoadSplit> = either<LoadSplit>(
           "nonnegative",
         ),
       ),
+      perLoad: optional(
+        count(
+          "The most of them that go into one load. As many as fit unless given. A whole number, 1 or more.",
+        ),
+      ),
     }),
+    object<FillList>({ fills: FILLS }),
   ],
-  (input) => (typeof input === "object" && !Array.isArray(input) ? 1 : 0),
+  (input) => (hasField(input, ["fills"]) ? 2 : typeof input === "object" && !Array.isArray(input) ? 1 : 0),
 );
 
 /** What the tank holds. */
@@ -75,7 +114,9 @@ export interface LoadsInput {
   readonly tank: Volume;
   /** How far it is filled, not over what it holds. The tank's capacity unless given. */
   readonly workingFill?: Volume | undefined;
-  /** How the mix is split: full tanks and the rest, equal loads, or whole rows or plots to a load. */
+  /** The tank's marks: how far apart they are, or each of them. Every load then ends on a mark. */
+  readonly marks?: TankMarks | undefined;
+  /** How the mix is split: full tanks and the rest, equal loads, whole rows or plots to a load, or fills as chosen. */
   readonly split: LoadSplit;
   /** The smallest load that the pump draws to the end. Any unless given. */
   readonly leastLoad?: Volume | undefined;
@@ -86,10 +127,18 @@ const LOADS: ObjectField<LoadsInput> = object<LoadsInput>(
     total: quantity("What is mixed in all. More than 0.", "volume"),
     tank: TANK,
     workingFill: optional(WORKING_FILL),
+    marks: optional(TANK_MARKS),
     split: SPLIT,
     leastLoad: optional(LEAST_LOAD),
   },
-  [fillFits, extraFits],
+  [
+    fillFits,
+    marksFit,
+    extraFits,
+    ({ split, ...tank }, check) => {
+      if (typeof split === "object" && "fills" in split) fillsFit(split.fills, "split.fills", tank, check);
+    },
+  ],
 );
 
 /** Notes a fill that is more than the tank holds, and a least load that is more than a fill. */
@@ -117,7 +166,8 @@ export function fillFits(
 }
 
 function extraFits({ total, split }: Partly<LoadsInput>, check: Check): void {
-  if (total === undefined || typeof split !== "object" || split.extra === undefined) return;
+  if (total === undefined || typeof split !== "object" || "fills" in split || split.extra === undefined)
+    return;
   if (!isOver(total, split.extra))
     check.fault(
       "conflict",
@@ -126,6 +176,32 @@ function extraFits({ total, split }: Partly<LoadsInput>, check: Check): void {
       "Must be less than the total mix of {total}.",
       { given: split.extra, total },
     );
+}
+
+/** Notes fills that the tank can't be filled to; `at` is their place. */
+export function fillsFit(
+  fills: readonly Volume[],
+  at: string,
+  { tank, workingFill = tank, leastLoad, marks }: Partly<Omit<LoadsInput, "total" | "split">>,
+  check: Check,
+): void {
+  if (tank === undefined || workingFill === undefined || check.issues.length > 0) return;
+  const usable = marks && usableMarks({ tank, workingFill, leastLoad, marks }, tank.unit);
+  for (const [i, given] of fills.entries()) {
+    const fault = (key: string, template: string, figures: Figures): undefined =>
+      check.fault("conflict", key, `${at}[${i}]`, template, { given, ...figures });
+    const value = inUnit(given, tank.unit);
+    if (isOver(given, workingFill))
+      fault("fill-over-most", "A load can't be filled to {given}: {fill} is the most.", {
+        fill: workingFill,
+      });
+    else if (leastLoad !== undefined && isOver(leastLoad, given))
+      fault("fill-under-least", "A load of {given} is too small: {least} is the smallest.", {
+        least: leastLoad,
+      });
+    else if (usable?.every((mark) => compareDecided(mark.value, value) !== 0))
+      fault("fill-off-mark", "The tank has no mark at {given}. Choose a fill that has one.", {});
+  }
 }
 
 function isOver(a: Volume, b: Volume): boolean {
@@ -138,6 +214,8 @@ export interface Load {
   readonly carrier: Volume;
   /** How many rows or plots it is for, where the mix is split by them. A whole number, 1 or more. */
   readonly pieces?: number | undefined;
+  /** The mark that the tank is filled to, as the tank has it: where its marks, or the fills, are given. */
+  readonly mark?: Volume | undefined;
 }
 
 /** One tank load. */
@@ -145,6 +223,12 @@ export const LOAD: ObjectField<Load> = object<Load>({
   carrier: quantity("The finished mix in the tank: fill to this mark. More than 0.", "volume"),
   pieces: optional(
     count("How many rows or plots it is for, where the mix is split by them. A whole number, 1 or more."),
+  ),
+  mark: optional(
+    quantity(
+      "The mark that the tank is filled to, as the tank has it: where its marks, or the fills, are given.",
+      "volume",
+    ),
   ),
 });
 
@@ -156,36 +240,35 @@ export interface Loads {
   readonly count: number;
   /** What is mixed in all, to 12 significant digits. */
   readonly total: Volume;
+  /** What the total went up by, for loads that end on marks. Left out where it didn't. */
+  readonly toMark?: Volume | undefined;
 }
 
-/** Where the caller has what can be at fault: the total, the least load, and the number of rows or plots. */
+/** Where the caller has what can be at fault: the total, the least load, the number of rows or plots, and the fills. */
 export interface LoadPlaces {
   readonly total: string;
   readonly leastLoad: string;
   readonly pieces: string;
+  readonly fills: string;
 }
 
-const PLACES: LoadPlaces = { total: "total", leastLoad: "leastLoad", pieces: "split.pieces" };
-
-/** How a mix is counted into whole rows or plots. */
-interface PieceCount {
-  readonly pieces: number;
-  readonly extra: number;
-  /** The mix for one of them. */
-  readonly each: number;
-  /** How many of them a fill is enough for. */
-  readonly most: number;
-  readonly perLoad: number;
-}
+const PLACES: LoadPlaces = {
+  total: "total",
+  leastLoad: "leastLoad",
+  pieces: "split.pieces",
+  fills: "split.fills",
+};
 
 /** The loads with the steps on the way to them. */
 interface LoadSteps {
-  readonly total: Quantity;
-  readonly fill: Quantity;
+  readonly total: Quantity<VolumeUnit>;
+  readonly fill: Quantity<VolumeUnit>;
   /** How many times the fill is needed, where the mix is split by the tank. */
   readonly fills: number;
   /** Where it is split by rows or plots. */
   readonly by?: PieceCount | undefined;
+  /** Where loads end on marks. */
+  readonly marked?: MarkedSplit | undefined;
   readonly result: Loads;
 }
 
@@ -196,34 +279,86 @@ function stepsOf(input: LoadsInput, at: LoadPlaces): LoadSteps {
   const { split } = input;
   const unit = unitsLike(input.total.unit).volume;
   const total = { value: inUnit(input.total, unit), unit };
-  const fill = { value: inUnit(input.workingFill ?? input.tank, unit), unit };
+  const marks = input.marks && usableMarks({ ...input, marks: input.marks }, unit);
+  const fill = {
+    value: marks === undefined ? inUnit(input.workingFill ?? input.tank, unit) : fullMark(marks).value,
+    unit,
+  };
   const fills = total.value / fill.value;
+  if (isFillList(split)) {
+    const chosen = split.fills.map((mark): MarkedLoad => {
+      const value = inUnit(mark, unit);
+      return { need: value, mark: { mark, value } };
+    });
+    const result = loadsOnMarks(chosen, total);
+    if (moreThan(total.value, result.total.value)) throw tooLittle(result.total, total, at);
+    return { total, fill, fills, result };
+  }
   const by = typeof split === "object" ? pieceCount(split, total, fill, at) : undefined;
-  const loads = countLoads(by === undefined ? fills : by.pieces / by.perLoad, total, fill, at);
+  const count = countLoads(by === undefined ? fills : by.pieces / by.perLoad, total, fill, at);
+  if (marks !== undefined) {
+    const least = input.leastLoad === undefined ? 0 : inUnit(input.leastLoad, unit);
+    const marked = {
+      way: by ?? (split as Exclude<Counted, PieceCount>),
+      total: total.value,
+      count,
+      least,
+      marks,
+    };
+    const result = loadsOnMarks(markedLoads(marked), total);
+    return { total, fill, fills, by, marked, result };
+  }
+  return { total, fill, fills, by, result: plainLoads(input, { total, fill, by, count }, at) };
+}
+
+function isFillList(split: LoadSplit): split is FillList {
+  return typeof split === "object" && "fills" in split;
+}
+
+/** The loads of a mix, none of which is moved to a mark. */
+function plainLoads(
+  { split, leastLoad }: LoadsInput,
+  { total, fill, by, count }: Pick<LoadSteps, "total" | "fill" | "by"> & { readonly count: number },
+  at: LoadPlaces,
+): Loads {
+  const { unit } = total;
   const { units, exponent } = scaled(total.value, 12);
   const inUnits = (value: number, round: "floor" | "ceil"): number =>
     value === 0 ? 0 : rescaled(scaled(value, NOISE), exponent, round);
-  const least = input.leastLoad === undefined ? 0 : inUnits(inUnit(input.leastLoad, unit), "ceil");
+  const least = leastLoad === undefined ? 0 : inUnits(inUnit(leastLoad, unit), "ceil");
   let shares: Share[];
-  if (by !== undefined) shares = sharesOfPieces(units, loads, by.pieces, inUnits(by.extra, "floor"));
-  else if (split === "equal") shares = cumulative(loads, (load) => shareOf(units, load, loads));
-  else shares = fullThenPart(units, loads, inUnits(fill.value, "floor"), least);
+  if (by !== undefined) shares = sharesOfPieces(units, count, by.pieces, inUnits(by.extra, "floor"));
+  else if (split === "equal") shares = cumulative(count, (load) => shareOf(units, load, count));
+  else shares = fullThenPart(units, count, inUnits(fill.value, "floor"), least);
   const toVolume = (share: number): Volume => ({ value: unscaled(share, exponent), unit });
   const smallest = shares.reduce((min, { carrier }) => Math.min(min, carrier), Number.POSITIVE_INFINITY);
   // One unit is what sharing out may round off.
-  if (smallest + 1 < least) throw tooSmall(toVolume(smallest), split === "equal" || loads === 1, at);
+  if (smallest + 1 < least) throw tooSmall(toVolume(smallest), split === "equal" || count === 1, at);
   return {
-    total,
-    fill,
-    fills,
-    ...(by && { by }),
-    result: {
-      loads: shares.map(({ carrier, pieces }) =>
-        pieces === undefined ? { carrier: toVolume(carrier) } : { carrier: toVolume(carrier), pieces },
-      ),
-      count: loads,
-      total: toVolume(units),
-    },
+    loads: shares.map(({ carrier, pieces }) =>
+      pieces === undefined ? { carrier: toVolume(carrier) } : { carrier: toVolume(carrier), pieces },
+    ),
+    count,
+    total: toVolume(units),
+  };
+}
+
+/** Loads that end on marks, and what the mix went up by for it. */
+function loadsOnMarks(marked: readonly MarkedLoad[], total: Quantity<VolumeUnit>): Loads {
+  const sum = sumOfMarks(
+    marked.map(({ mark }) => mark),
+    total.unit,
+  );
+  const more = sum.total.value - total.value;
+  return {
+    loads: marked.map(({ pieces, mark: { mark } }, i) => ({
+      carrier: sum.carriers[i] as Volume,
+      ...(pieces !== undefined && { pieces }),
+      mark,
+    })),
+    count: marked.length,
+    total: sum.total,
+    ...(moreThan(sum.total.value, total.value) && { toMark: { value: more, unit: total.unit } }),
   };
 }
 
@@ -245,7 +380,7 @@ function fullThenPart(units: number, loads: number, fill: number, least: number)
 }
 
 function pieceCount(
-  { pieces, extra: held }: WholePieces,
+  { pieces, extra: held, perLoad: chosen = pieces }: WholePieces,
   total: Quantity,
   fill: Quantity,
   at: LoadPlaces,
@@ -254,7 +389,7 @@ function pieceCount(
   const extra = held === undefined ? 0 : inUnit(held, unit);
   const each = (total.value - extra) / pieces;
   const most = (fill.value - extra) / each;
-  const perLoad = floorDecided(Math.min(most, pieces));
+  const perLoad = floorDecided(Math.min(most, pieces, chosen));
   if (perLoad >= 1) return { pieces, extra, each, most, perLoad };
   throw refusal(
     "conflict",
@@ -268,10 +403,9 @@ function pieceCount(
 }
 
 function sharesOfPieces(units: number, loads: number, pieces: number, held: number): Share[] {
-  const base = Math.floor(pieces / loads);
-  const before = (load: number): number => load * base + Math.min(load, pieces % loads);
+  const before = (load: number): number => load * Math.floor(pieces / loads) + Math.min(load, pieces % loads);
   return cumulative(loads, (load) => held + shareOf(units - held, before(load), pieces)).map(
-    ({ carrier }, load) => ({ carrier, pieces: before(load + 1) - before(load) }),
+    ({ carrier }, load) => ({ carrier, pieces: piecesIn(load, loads, pieces) }),
   );
 }
 
@@ -295,6 +429,16 @@ function countLoads(fills: number, total: Quantity, fill: Quantity, at: LoadPlac
     at.total,
     "A mix of {total} in loads of {fill} makes {loads} loads, more than {limit}. Check the units of the rate, the area and the tank.",
     { total, fill, loads, limit: MOST_LOADS },
+  );
+}
+
+function tooLittle(sum: Volume, total: Volume, at: LoadPlaces): Error {
+  return refusal(
+    "conflict",
+    "fills-too-little",
+    at.fills,
+    "These loads come to {sum}, and the job takes {total}. Add a load, or fill them higher.",
+    { sum, total },
   );
 }
 
@@ -364,10 +508,26 @@ export function splitLoadsWorking(input: LoadsInput): WorkingLine[] {
 
 /** The working of {@link loadsOf}. Trusts its input. */
 export function linesOfLoads(given: LoadsInput): WorkingLine[] {
-  const { total, fill, fills, by, result } = stepsOf(given, PLACES);
+  const steps = stepsOf(given, PLACES);
+  const { total, marked, result } = steps;
+  const { marks, split } = given;
+  const fills = result.loads.flatMap(({ mark }) => mark ?? []);
+  const toMarks = fills.length === 0 ? [] : linesOfFills(fills, total);
+  if (isFillList(split))
+    return [...conversionLines("tank-mix.toMark.total", given.total, total.unit), ...toMarks];
+  return [
+    ...(marks === undefined ? [] : fullMarkLines(given.workingFill ?? given.tank, marks)),
+    ...countLines(given, steps),
+    ...(marks === undefined || marked === undefined ? [] : markedLines(marked, marks, total.unit)),
+    ...toMarks,
+  ];
+}
+
+/** How many loads there are. */
+function countLines(given: LoadsInput, { total, fill, fills, by, marked, result }: LoadSteps): WorkingLine[] {
   const { unit } = total;
   const source = "common practice, no source";
-  const filled = given.workingFill ?? given.tank;
+  const filled = marked === undefined ? (given.workingFill ?? given.tank) : fullMark(marked.marks).mark;
   if (by === undefined)
     return [
       ...formulaLines({
@@ -388,7 +548,7 @@ export function linesOfLoads(given: LoadsInput): WorkingLine[] {
   const { pieces, each, most, perLoad } = by;
   const extra = { value: by.extra, unit };
   const piece = { value: each, unit };
-  const held = (given.split as WholePieces).extra ?? extra;
+  const { extra: held = extra, perLoad: chosen } = given.split as WholePieces;
   return [
     ...conversionLines("tank-mix.most.fill", filled, unit),
     ...formulaLines({
@@ -407,8 +567,8 @@ export function linesOfLoads(given: LoadsInput): WorkingLine[] {
     },
     {
       id: "tank-mix.perLoad",
-      formula: "floor(min(most, pieces))",
-      terms: { most: decided(most).toNumber(), pieces },
+      formula: chosen === undefined ? "floor(min(most, pieces))" : "floor(min(most, pieces, chosen))",
+      terms: { most: decided(most).toNumber(), pieces, ...(chosen !== undefined && { chosen }) },
       result: perLoad,
       source,
     },

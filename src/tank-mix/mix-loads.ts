@@ -70,12 +70,9 @@ export function mixOf({ loads, amounts }: MixLoadsInput, at = "amounts"): MixedL
   const gone = carriersGone(loads);
   const shared = amounts.map((amount) => shareOut(amount, gone));
   return {
-    loads: loads.map(({ carrier, pieces }, i) => {
+    loads: loads.map((load, i) => {
       const here = shared.map((product) => product.amounts[i] as Volume | Mass);
-      const water = waterIn(carrier, here);
-      return pieces === undefined
-        ? { carrier, amounts: here, water }
-        : { carrier, pieces, amounts: here, water };
+      return { ...load, amounts: here, water: waterIn(load.carrier, here) };
     }),
     totals: shared.map((product) => product.total),
   };

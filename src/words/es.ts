@@ -4,6 +4,11 @@ import type { Messages, ToolNames } from "../worksheet/words/messages.js";
 // Translated by the authors, not certified: the label's language decides. The terms and their sources: docs/words.md.
 
 const MIX = "mezcla total por preparar";
+const MARK_STEP = "de una marca a la siguiente";
+const FULL_MARK = "tanque lleno, hasta la marca más alta";
+const LAST_LOAD = "lo que debe llevar la última carga";
+const LOAD_HOLDS = "lo que debe llevar la carga";
+const MARKED = "mezcla total, con cada carga en una marca";
 const SPRAYED = "mezcla necesaria";
 const RATE = "volumen de aplicación";
 const TREATED = "área tratada";
@@ -522,11 +527,45 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "tank-mix.perLoad": words("hileras o parcelas enteras por carga", {
         most: "hileras o parcelas por llenado",
         pieces: "número de hileras o parcelas",
+        chosen: "lo más que se escogió para una carga",
       }),
       "tank-mix.loadsOfPieces": words("número de cargas", {
         pieces: "número de hileras o parcelas",
         perLoad: "hileras o parcelas enteras por carga",
       }),
+      "tank-mix.fullMarkSteps": words("marcas hasta el llenado del tanque", {
+        fill: "llenado del tanque",
+        step: MARK_STEP,
+      }),
+      "tank-mix.fullMark": words(FULL_MARK, {
+        times: "marcas hasta el llenado del tanque",
+        step: MARK_STEP,
+      }),
+      "tank-mix.equalLoad": words("lo que debe llevar cada carga", {
+        total: MIX,
+        loads: "número de cargas",
+      }),
+      "tank-mix.rest": words(LAST_LOAD, { total: MIX, full: FULL_MARK, loads: "número de cargas" }),
+      "tank-mix.lent": words("lo que debe llevar la penúltima carga", {
+        full: FULL_MARK,
+        rest: LAST_LOAD,
+        last: "última carga, hasta su marca",
+      }),
+      "tank-mix.loadOfPieces": words(LOAD_HOLDS, {
+        pieces: "hileras o parcelas en la carga",
+        piece: "mezcla para una hilera o parcela",
+        extra: "mezcla extra y la que queda en las mangueras",
+      }),
+      "tank-mix.markSteps": words("marcas hasta la carga", { load: LOAD_HOLDS, step: MARK_STEP }),
+      "tank-mix.mark": words("marca hasta donde se llena", {
+        times: "marcas hasta la carga",
+        step: MARK_STEP,
+      }),
+      "tank-mix.markedTotal": words(MARKED, {
+        n: "cargas del tamaño {n}",
+        x: "carga del tamaño {n}",
+      }),
+      "tank-mix.toMark": words("mezcla extra para llegar a las marcas", { marked: MARKED, total: MIX }),
       "tank-mix.productRate": words("dosis del producto", {
         activeIngredient: "dosis de ingrediente activo",
         content: CONTENT,
@@ -1123,6 +1162,22 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "{given} es un volumen, pero este producto es seco. Revise la unidad de la etiqueta y la forma del producto.",
       "fill-over-tank":
         "No se puede llenar un tanque de {tank} hasta {fill}. Anote lo que cabe en el tanque o menos.",
+      "no-mark-to-fill-to": "El tanque no tiene marca hasta {fill}. Anote las marcas que tiene.",
+      "no-mark-for-a-load":
+        "El tanque no tiene marca desde {least}, la carga más chica, hasta {fill}. Anote las marcas que tiene.",
+      "mark-over-tank": "Un tanque de {tank} no tiene marca en {given}. Revise la marca y su unidad.",
+      "mark-twice": "Ya hay una marca en {given}. Anote cada marca una sola vez.",
+      "marks-too-many":
+        "Con marcas cada {given}, un tanque de {tank} tiene más de {limit} marcas. Revise las unidades.",
+      "fill-over-most": "Una carga no se puede llenar hasta {given}: {fill} es lo más.",
+      "fill-under-least": "Una carga de {given} es muy chica: {least} es la menor.",
+      "fill-off-mark": "El tanque no tiene marca en {given}. Escoja un llenado que la tenga.",
+      "fills-too-little":
+        "Estas cargas suman {sum}, y el trabajo lleva {total}. Agregue una carga, o llénelas más.",
+      "marks-needed": "Para esto hacen falta las marcas del tanque. Anótelas, por ejemplo cada {example}.",
+      "reserve-too-narrow":
+        "Con estas marcas, lo menos es {least} de mezcla, y su mezcla extra permite {limit}. Permita más mezcla extra.",
+      "reserve-range": "Lo más no puede ser menos que {given} %.",
       "least-over-fill": "La carga más chica no puede ser mayor que una completa de {fill}.",
       "extra-over-total": "Debe ser menos que la mezcla total de {total}.",
       "piece-and-extra-over-fill":

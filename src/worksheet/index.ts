@@ -11,11 +11,16 @@ export { SHEET_STYLE_HASH } from "./render/html-style.js";
 export { renderMarkdown } from "./render/markdown.js";
 export type {
   AlertsBlock,
+  BlanksBlock,
   BoxesBlock,
+  DrawingBlock,
+  DrawingPoint,
+  GroupBlock,
   HeadingBlock,
   LinesBlock,
   ListBlock,
   PrintableSheet,
+  RoomBlock,
   SheetAlert,
   SheetBlock,
   SheetOfBlocks,

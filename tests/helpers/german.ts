@@ -465,11 +465,63 @@ export const GERMAN: Messages = {
     },
     "tank-mix.perLoad": {
       found: "ganze Stücke je Füllung",
-      terms: { most: "Stücke je Füllung, höchstens", pieces: "Zahl der Stücke" },
+      terms: {
+        most: "Stücke je Füllung, höchstens",
+        pieces: "Zahl der Stücke",
+        chosen: "gewählt, höchstens je Füllung",
+      },
     },
     "tank-mix.loadsOfPieces": {
       found: "Zahl der Füllungen",
       terms: { pieces: "Zahl der Stücke", perLoad: "ganze Stücke je Füllung" },
+    },
+    "tank-mix.fullMarkSteps": {
+      found: "Marken bis zur Füllung",
+      terms: { fill: "Tankfüllung", step: "von Marke zu Marke" },
+    },
+    "tank-mix.fullMark": {
+      found: "voller Tank, bis zur höchsten Marke",
+      terms: { times: "Marken bis zur Füllung", step: "von Marke zu Marke" },
+    },
+    "tank-mix.equalLoad": {
+      found: "was jede Füllung fassen muss",
+      terms: { total: "Brühe im Ganzen", loads: "Zahl der Füllungen" },
+    },
+    "tank-mix.rest": {
+      found: "was die letzte Füllung fassen muss",
+      terms: {
+        total: "Brühe im Ganzen",
+        full: "voller Tank, bis zur höchsten Marke",
+        loads: "Zahl der Füllungen",
+      },
+    },
+    "tank-mix.lent": {
+      found: "was die vorletzte Füllung fassen muss",
+      terms: {
+        full: "voller Tank, bis zur höchsten Marke",
+        rest: "was die letzte Füllung fassen muss",
+        last: "letzte Füllung, bis zu ihrer Marke",
+      },
+    },
+    "tank-mix.loadOfPieces": {
+      found: "was die Füllung fassen muss",
+      terms: { pieces: "Reihen oder Stücke", piece: "Brühe für eines", extra: "was sonst noch hinein muss" },
+    },
+    "tank-mix.markSteps": {
+      found: "Marken bis zur Menge",
+      terms: { load: "was die Füllung fassen muss", step: "von Marke zu Marke" },
+    },
+    "tank-mix.mark": {
+      found: "Marke, bis zu der gefüllt wird",
+      terms: { times: "Marken bis zur Menge", step: "von Marke zu Marke" },
+    },
+    "tank-mix.markedTotal": {
+      found: "Brühe im Ganzen, jede Füllung auf einer Marke",
+      terms: { n: "Füllungen der Größe {n}", x: "Füllung der Größe {n}" },
+    },
+    "tank-mix.toMark": {
+      found: "mehr Brühe bis zu den Marken",
+      terms: { marked: "Brühe im Ganzen, jede Füllung auf einer Marke", total: "Brühe im Ganzen" },
     },
     "tank-mix.productRate": {
       found: "Aufwand des Mittels",

@@ -258,6 +258,20 @@ export const SAMPLES: { readonly [N in Sampled]: readonly Readonly<Parameters<(t
   splitLoads: [
     [{ ...loads, split: "full-then-part" }],
     [{ ...loads, split: { pieces: 14, extra: qty(1, "qt") } }],
+    [{ ...loads, split: { pieces: 14, perLoad: 2 } }],
+    [
+      {
+        ...loads,
+        split: {
+          fills: [qty(15, "L"), qty(15, "L"), qty(3.5, "gal"), qty(15, "L"), qty(2, "gal"), qty(3, "gal")],
+        },
+      },
+    ],
+    [{ ...loads, marks: qty(0.4, "L"), split: "full-then-part" }],
+    [{ ...loads, marks: qty(1, "pt"), split: "equal" }],
+    [{ ...loads, marks: qty(0.5, "L"), leastLoad: qty(12, "L"), split: "full-then-part" }],
+    [{ ...loads, marks: [qty(14, "L"), qty(3, "gal"), qty(1, "gal")], split: "equal" }],
+    [{ ...loads, marks: qty(0.5, "L"), split: { pieces: 14, extra: qty(1, "qt") } }],
   ],
   productAmount: [
     [{ ...product, rate: qty(1.3, "pt/ac") }],

@@ -12,7 +12,11 @@ import { raisedSentences } from "../helpers/raised-keys.ts";
 
 const filesIn = (folder: string): string[] =>
   readdirSync(folder, { recursive: true, encoding: "utf8" })
-    .filter((name) => /(?<!\.d)\.(?:ts|mjs|js|html)$/.test(name) && !/node_modules|dist\//.test(name))
+    .filter(
+      (name) =>
+        /(?<!\.d)\.(?:ts|mjs|js|html)$/.test(name) &&
+        !/(?:^|[/\\])(?:node_modules|dist[^/\\]*)[/\\]/.test(name),
+    )
     .sort()
     .map((name) => join(folder, name));
 const files = [...filesIn("src"), ...filesIn("examples")];

@@ -15,8 +15,18 @@ export interface TankMixLines {
   "tank-mix.loads": "fills";
   "tank-mix.piece": "total" | "extra" | "pieces";
   "tank-mix.most": "fill" | "extra" | "piece";
-  "tank-mix.perLoad": "most" | "pieces";
+  "tank-mix.perLoad": "most" | "pieces" | "chosen";
   "tank-mix.loadsOfPieces": "pieces" | "perLoad";
+  "tank-mix.fullMarkSteps": "fill" | "step";
+  "tank-mix.fullMark": "times" | "step";
+  "tank-mix.equalLoad": "total" | "loads";
+  "tank-mix.rest": "total" | "full" | "loads";
+  "tank-mix.lent": "full" | "rest" | "last";
+  "tank-mix.loadOfPieces": "pieces" | "piece" | "extra";
+  "tank-mix.markSteps": "load" | "step";
+  "tank-mix.mark": "times" | "step";
+  "tank-mix.markedTotal": "n" | "x";
+  "tank-mix.toMark": "marked" | "total";
   "tank-mix.productRate": "activeIngredient" | "content" | "density";
   "tank-mix.activeIngredient": "product" | "content" | "density";
   "tank-mix.strength": "rate" | "carrierRate";
@@ -77,6 +87,10 @@ const MIX = "total mix to make";
 const SPRAYED = "mix needed";
 const STEP = "volume to round up to";
 const STRENGTH = "product per unit of mix";
+const MARK_STEP = "from one mark to the next";
+const FULL_MARK = "full tank, to the highest mark";
+const LAST_LOAD = "what the last load must hold";
+const MARKED = "total mix, with every load on a mark";
 const DILUTE = "dilute rate";
 const FACTOR = "concentration factor";
 const PARTS = "parts of stock solution";
@@ -171,11 +185,59 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.perLoad": {
     found: "whole rows or plots per load",
-    terms: { most: "rows or plots per tank fill", pieces: "number of rows or plots" },
+    terms: {
+      most: "rows or plots per tank fill",
+      pieces: "number of rows or plots",
+      chosen: "most rows or plots chosen for a load",
+    },
   },
   "tank-mix.loadsOfPieces": {
     found: "number of loads",
     terms: { pieces: "number of rows or plots", perLoad: "whole rows or plots per load" },
+  },
+  "tank-mix.fullMarkSteps": {
+    found: "marks up to the tank fill",
+    terms: { fill: "tank fill", step: MARK_STEP },
+  },
+  "tank-mix.fullMark": {
+    found: FULL_MARK,
+    terms: { times: "marks up to the tank fill", step: MARK_STEP },
+  },
+  "tank-mix.equalLoad": {
+    found: "what each load must hold",
+    terms: { total: MIX, loads: "number of loads" },
+  },
+  "tank-mix.rest": {
+    found: LAST_LOAD,
+    terms: { total: MIX, full: FULL_MARK, loads: "number of loads" },
+  },
+  "tank-mix.lent": {
+    found: "what the load before the last must hold",
+    terms: { full: FULL_MARK, rest: LAST_LOAD, last: "last load, to its mark" },
+  },
+  "tank-mix.loadOfPieces": {
+    found: "what the load must hold",
+    terms: {
+      pieces: "rows or plots in the load",
+      piece: "mix for one row or plot",
+      extra: "extra mix and mix left in the lines",
+    },
+  },
+  "tank-mix.markSteps": {
+    found: "marks up to the load",
+    terms: { load: "what the load must hold", step: MARK_STEP },
+  },
+  "tank-mix.mark": {
+    found: "mark to fill to",
+    terms: { times: "marks up to the load", step: MARK_STEP },
+  },
+  "tank-mix.markedTotal": {
+    found: MARKED,
+    terms: { n: "loads of size {n}", x: "load of size {n}" },
+  },
+  "tank-mix.toMark": {
+    found: "extra mix to reach the marks",
+    terms: { marked: MARKED, total: MIX },
   },
   "tank-mix.productRate": {
     found: "product rate",

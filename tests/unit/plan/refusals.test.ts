@@ -164,7 +164,7 @@ describe("what plan says of input that cannot be", () => {
       () => plan({ split: "rows" }),
       "unknown-choice",
       "split",
-      'There is no choice "rows". Choose one of: full-then-part, equal, whole-rows, whole-plots.',
+      'There is no choice "rows". Choose one of: full-then-part, equal, whole-rows, whole-plots, easiest.',
     ],
     [
       () => plan({ split: "whole-rows" }),
