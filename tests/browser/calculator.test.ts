@@ -448,7 +448,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     await type(page, "Row length", "48,5");
     expect(await faultOf(page, "Row length")).toBe("");
     expect(await textOf(page, "#found")).toContain(
-      formatQuantity(qty(14 * 48.5 * 0.762, "m2"), { locale: "de-DE" }),
+      formatQuantity(qty(14 * 48.5 * 0.762, "m2"), { locale: "de-DE", digits: 3 }),
     );
   });
 

@@ -1,5 +1,5 @@
 import type { Plan, PlannedLoad } from "swath-to-spoon/plan";
-import { type Worksheet, type WrittenDose, worksheet } from "swath-to-spoon/worksheet";
+import { type Worksheet, type WrittenDose, type WrittenLoad, worksheet } from "swath-to-spoon/worksheet";
 import { byId, el } from "./dom.ts";
 import { plotDrawing, type Scale } from "./drawing.ts";
 import { partDrawing, tankDrawing } from "./vessels.ts";
@@ -10,8 +10,9 @@ export function showAnswer(plan: Plan, scale: Scale): void {
   const drawing = plotDrawing(plan, scale);
   byId("found").replaceChildren(
     ...alerts(sheet),
-    ...groupsOf(plan, sheet).map((group) => loadCard(group, plan, sheet, scale)),
-    facts(sheet.headings.totals, sheet.totals),
+    ...(sheet.refused === undefined ? [] : [el("p", {}, sheet.refused)]),
+    ...sheet.loads.map((load) => loadCard(load, plan, scale)),
+    ...(sheet.totals.length > 0 ? [facts(sheet.headings.totals, sheet.totals)] : []),
     facts(sheet.headings.summary, sheet.summary),
     ...(drawing ? [el("h3", {}, "Plot drawn to scale"), drawing] : []),
     printButton(),
@@ -96,44 +97,25 @@ function facts(title: string, list: Worksheet["summary"]): HTMLElement {
   return el("section", {}, el("h3", {}, title), el("dl", {}, ...rows));
 }
 
-/** Loads in a row that read alike. They are shown once. */
-function groupsOf({ loads }: Plan, sheet: Worksheet): PlannedLoad[][] {
-  const textOf = ({ number }: PlannedLoad): string =>
-    JSON.stringify({ ...sheet.loads[number - 1], title: "" });
-  const groups: PlannedLoad[][] = [];
-  for (const load of loads) {
-    const group = groups.at(-1);
-    if (group?.[0] && textOf(group[0]) === textOf(load)) group.push(load);
-    else groups.push([load]);
-  }
-  return groups;
-}
-
 // More tanks than this would push the doses off a phone's screen.
 const MOST_TANKS = 8;
 
-function loadCard(
-  group: readonly PlannedLoad[],
-  plan: Plan,
-  sheet: Worksheet,
-  { locale }: Scale,
-): HTMLElement {
-  const [first, last] = [group[0] as PlannedLoad, group.at(-1) as PlannedLoad];
-  const written = sheet.loads[first.number - 1] as Worksheet["loads"][number];
-  const title =
-    first === last
-      ? written.title
-      : `Loads ${first.number} to ${last.number} of ${plan.loads.length} (all the same)`;
-  const tanks = group.slice(0, MOST_TANKS).map((load) => tankDrawing(load, plan.input.sprayer.tank, locale));
+function loadCard(written: WrittenLoad, { loads, input }: Plan, { locale }: Scale): HTMLElement {
+  const group = written.numbers.map((number) => loads[number - 1] as PlannedLoad);
+  const tanks = group.slice(0, MOST_TANKS).map((load) => tankDrawing(load, input.sprayer.tank, locale));
   const more = group.length - tanks.length;
   return el(
     "section",
     { class: "load", "data-loads": group.length },
-    el("h3", {}, title),
+    el("h3", {}, written.title),
     el("div", { class: "tanks" }, ...tanks, more > 0 ? el("span", {}, `and ${more} more`) : undefined),
     el("p", { class: "fill" }, sentence(written.fill)),
-    el("p", {}, written.water),
-    el("ul", { class: "doses" }, ...written.doses.map((dose, i) => doseItem(dose, first, i))),
+    written.covers === undefined ? undefined : el("p", {}, written.covers),
+    el(
+      "ul",
+      { class: "doses" },
+      ...written.doses.map((dose, i) => doseItem(dose, group[0] as PlannedLoad, i)),
+    ),
   );
 }
 
