@@ -1,23 +1,18 @@
 import type { MeasuredPart, MeasuringTool } from "swath-to-spoon/household";
-import type { PlannedLoad } from "swath-to-spoon/plan";
-import {
-  formatQuantity,
-  type Quantity,
-  quantityRatio,
-  unitsOf,
-  type Volume,
-  valueIn,
-} from "swath-to-spoon/units";
+import type { AnyPlan } from "swath-to-spoon/plan";
+import { type Quantity, quantityRatio, unitsOf, type Volume, valueIn } from "swath-to-spoon/units";
 import { svg } from "./dom.ts";
+import { locale, say, W } from "./words.ts";
 
 /** A tank, filled to the level of its load. */
-export function tankDrawing(load: PlannedLoad, tank: Volume, locale: string): SVGElement {
-  const full = Math.min(1, quantityRatio(load.carrier, tank));
-  const [top, height] = [18, 90];
+export function tankDrawing({ carrier }: AnyPlan["loads"][number], tank: Volume): SVGElement {
+  const full = Math.min(1, quantityRatio(carrier, tank));
+  const percent = new Intl.NumberFormat(locale, { style: "percent" }).format(full);
+  const [top, height] = [12, 90];
   const level = top + height * (1 - full);
   return svg(
     "svg",
-    { viewBox: "0 0 84 132", class: "tank", role: "img", "aria-label": tankText(load, full, locale) },
+    { viewBox: "0 0 84 106", class: "tank", role: "img", "aria-label": say(W.tankAt, { percent }) },
     svg("rect", { class: "inside", x: 8, y: top, width: 68, height }),
     svg("rect", {
       class: "mix",
@@ -32,17 +27,7 @@ export function tankDrawing(load: PlannedLoad, tank: Volume, locale: string): SV
     ),
     svg("path", { class: "outline", d: `M30 ${top}v-8h24v8h22v${height}h-68v-${height}z` }),
     svg("line", { class: "level", x1: 4, x2: 80, y1: level, y2: level }),
-    svg(
-      "text",
-      { x: 42, y: 126, "text-anchor": "middle" },
-      formatQuantity(load.carrier, { locale, digits: 4 }),
-    ),
   );
-}
-
-function tankText({ number, carrier }: PlannedLoad, full: number, locale: string): string {
-  const percent = new Intl.NumberFormat(locale, { style: "percent" }).format(full);
-  return `Load ${number}: tank filled to ${formatQuantity(carrier, { locale, digits: 4 })}, ${percent} full`;
 }
 
 /** Draws one part of a dose: as many tools as it takes, up to six. */
