@@ -1,10 +1,4 @@
-import {
-  batchInputSchema,
-  type FormField,
-  formFields,
-  planInputSchema,
-  spreadingInputSchema,
-} from "swath-to-spoon/schema";
+import { type FormField, formFields } from "swath-to-spoon/schema";
 import { isUnit, type Unit, type UnitSystem, unitsOf } from "swath-to-spoon/units";
 import { type Ask, BY_SIZE, JOBS, type JobKind, type Shape, type Step, stepsOf, TOOLS_ASK } from "./asks.ts";
 import { type Entry, inUnit, switched } from "./units.ts";
@@ -56,15 +50,13 @@ export function isChosen(job: Job): job is KnownJob {
 }
 
 // A form of the library is the same for every job, so it is asked for once.
-const forms = new Map<unknown, Partial<Record<UnitSystem, readonly FormField[]>>>();
+const forms: Partial<Record<string, readonly FormField[]>> = {};
 
 function formOf(kind: JobKind, system: UnitSystem): readonly FormField[] {
-  const schema =
-    kind === "granules" ? spreadingInputSchema : BY_SIZE.has(kind) ? batchInputSchema : planInputSchema;
-  const known = forms.get(schema) ?? {};
-  known[system] ??= formFields(schema() as Parameters<typeof formFields>[0], { system });
-  forms.set(schema, known);
-  return known[system];
+  const name = kind === "granules" ? "spreading" : BY_SIZE.has(kind) ? "batch" : "plan";
+  const form = forms[`${name} ${system}`] ?? formFields(name, { system });
+  forms[`${name} ${system}`] = form;
+  return form;
 }
 
 // Kitchen measures of liquids that are entered in jugs, and units no farm measures in.
