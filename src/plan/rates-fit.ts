@@ -105,8 +105,10 @@ export function ratesFitBatch({ size, area, products }: BatchInput, check: Check
     sizesFor(rate, { carrierPerLength: true }).every((name) => has[name] === true);
   products.forEach((product, i) => {
     const at = `products[${i}]`;
-    for (const [place, single] of comparedRates(product))
-      if (!fits(single)) refuseRate(single, size, joinPath(at, place), check);
+    for (const [place, single] of comparedRates(product)) {
+      const read = readRate(single);
+      if (read.kind !== "parts" && !fits(single)) refuseRate(read, size, joinPath(at, place), check);
+    }
     for (const limit of ["leastCarrier", "mostCarrier"] as const)
       if (product.label?.[limit] !== undefined && area === undefined)
         check.fault(
@@ -118,10 +120,10 @@ export function ratesFitBatch({ size, area, products }: BatchInput, check: Check
   });
 }
 
-function refuseRate(rate: SingleRate, size: BatchSize, at: string, check: Check): void {
-  const read = readRate(rate);
-  if (read.kind === "parts") return;
-  const { quantity, per } = read;
+/** A rate as it was read that isn't parts of a mix: those fit any size. */
+type PerSomething = Exclude<ReturnType<typeof readRate>, { readonly kind: "parts" }>;
+
+function refuseRate({ quantity, per }: PerSomething, size: BatchSize, at: string, check: Check): void {
   if (per === "ground") {
     check.fault(
       "conflict",

@@ -1,6 +1,5 @@
 import { type ChildProcess, execFileSync, spawn } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
@@ -32,11 +31,11 @@ import { issueText } from "../../src/worksheet/phrases.ts";
 import { spreadingCard } from "../../src/worksheet/spreading-card.ts";
 import { worksheet } from "../../src/worksheet/worksheet.ts";
 import { installInto, root } from "../package/pack.mjs";
+import { barriers, pagesOf, scrollsSideways, tooLow } from "./checks.ts";
 import { chromium, FLAGS } from "./chromium.mjs";
 
 const folder = join(root, "examples/calculator");
 const path = chromium();
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 const PHONE = { viewport: { width: 390, height: 844 } };
 
@@ -186,23 +185,6 @@ async function faultOf(page: Page, path: string): Promise<string> {
 /** Texts, of closed parts too. */
 async function texts(page: Page, selector: string): Promise<string[]> {
   return (await page.locator(selector).allTextContents()).map((text) => text.trim());
-}
-
-/** What axe finds, with the places: empty where there is nothing to complain of. */
-async function barriers(page: Page): Promise<string[]> {
-  // A frame's own policy allows no script from outside, so axe is put in by the debugger.
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const { axe: loaded } = globalThis as unknown as {
-      axe: { run(): Promise<{ violations: { id: string; nodes: { target: unknown }[] }[] }> };
-    };
-    const { violations } = await loaded.run();
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(", ")}`);
-  });
-}
-
-async function scrollsSideways(page: Page): Promise<boolean> {
-  return page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth);
 }
 
 /** What of some elements can't be seen on the screen as it is: outside of it, or under something else. */
@@ -764,6 +746,20 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     expect(await page.locator("#remove-run").count()).toBe(0);
   });
 
+  it("ends loads on the tank's marks, and draws the marks", async () => {
+    const page = await openWithJob();
+    await type(page, "sprayer.marks", "0.5");
+    const plan = planApplication({ ...JOB, sprayer: { ...JOB.sprayer, marks: qty(0.5, "gal") } });
+    expect(plan.loads.map(({ mark }) => mark?.value)).toEqual([3.5, 2]);
+    const sheet = worksheet(plan, { units: "us" });
+    for (const { fill } of sheet.loads)
+      expect((await textOf(page, "#found")).toLowerCase()).toContain(fill.toLowerCase());
+    for (const { name, value } of sheet.summary)
+      expect(await textOf(page, "#found")).toContain(`${name}${value}`);
+    // 4 gal have seven marks below the brim, of 0.5 gal each.
+    expect(await page.locator(".tank").first().locator(".mark").count()).toBe(7);
+  });
+
   it("offers the units of the trade, its own first, and rates as labels have them", async () => {
     const page = await open();
     const units = async (path: string): Promise<string[]> =>
@@ -1100,11 +1096,8 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
         for (const part of [product, amount, ...measures]) expect(card).toContain(part);
     for (const { message } of plan.cautions) expect(card).toContain(message);
     expect(await barriers(page)).toEqual([]);
-    const pdf = (
-      await page.pdf({ format: "A4", margin: { top: "15mm", bottom: "15mm", left: "15mm", right: "15mm" } })
-    ).toString("latin1");
-    expect(pdf.startsWith("%PDF-")).toBe(true);
-    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+    const margin = { top: "15mm", bottom: "15mm", left: "15mm", right: "15mm" };
+    expect(pagesOf(await page.pdf({ format: "A4", margin }))).toBe(1);
   });
 
   it.each<[slip: string, path: string, text: string, says: RegExp]>([
@@ -1293,11 +1286,6 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
       await type(page, "tools", tools);
       expect(await scrollsSideways(page)).toBe(false);
     }
-    const low = await page
-      .locator("button, select, summary, input[type=text], label:has(input)")
-      .evaluateAll((all) =>
-        all.map((one) => one.getBoundingClientRect().height).filter((height) => height > 0 && height < 47.9),
-      );
-    expect(low).toEqual([]);
+    expect(await tooLow(page)).toEqual([]);
   });
 });

@@ -181,7 +181,7 @@ function loadCard(group: readonly Load[], plan: AnyPlan, sheet: Worksheet): HTML
     el(
       "div",
       { class: "fill-row" },
-      tankDrawing(first, plan.input.sprayer.tank),
+      tankDrawing(first, plan.input.sprayer),
       el(
         "div",
         {},

@@ -5,7 +5,7 @@ import { svg } from "./dom.ts";
 import { locale, say, W } from "./words.ts";
 
 /** A tank, filled to the level of its load. */
-export function tankDrawing({ carrier }: AnyPlan["loads"][number], tank: Volume): SVGElement {
+export function tankDrawing({ carrier }: AnyPlan["loads"][number], { tank, marks }: Sprayer): SVGElement {
   const full = Math.min(1, quantityRatio(carrier, tank));
   const percent = new Intl.NumberFormat(locale, { style: "percent" }).format(full);
   const [top, height] = [12, 90];
@@ -22,13 +22,26 @@ export function tankDrawing({ carrier }: AnyPlan["loads"][number], tank: Volume)
       height: top + height - level,
       "data-full": full.toFixed(3),
     }),
-    ...[0.25, 0.5, 0.75].map((part) =>
+    ...marksOf(tank, marks).map((part) =>
       svg("line", { class: "mark", x1: 8, x2: 18, y1: top + height * part, y2: top + height * part }),
     ),
     svg("path", { class: "outline", d: `M30 ${top}v-8h24v8h22v${height}h-68v-${height}z` }),
     svg("line", { class: "level", x1: 4, x2: 80, y1: level, y2: level }),
   );
 }
+
+// More than these blur.
+const MOST_MARKS = 24;
+
+/** The heights of a tank's marks, as parts of the whole. Quarters where they aren't known. */
+function marksOf(tank: Volume, marks: Sprayer["marks"]): number[] {
+  if (marks === undefined || "length" in marks) return [0.25, 0.5, 0.75];
+  const step = quantityRatio(marks, tank);
+  const all = Math.min(MOST_MARKS, Math.ceil(1 / step) - 1);
+  return Array.from({ length: all }, (_, i) => 1 - (i + 1) * step);
+}
+
+type Sprayer = AnyPlan["input"]["sprayer"];
 
 /** Draws one part of a dose: as many tools as it takes, up to six. */
 export function partDrawing({ tool, count, each }: MeasuredPart): SVGElement[] {

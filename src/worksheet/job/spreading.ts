@@ -1,4 +1,5 @@
 import { plotNames } from "../../plan/plot.js";
+import type { JobArea } from "../../plan/plot-areas.js";
 import type { SpreadingPlan } from "../../plan/result.js";
 import { planSpreading } from "../../plan/spreading.js";
 import type { Quantity, UnitSystem } from "../../units/types.js";
@@ -59,7 +60,7 @@ function sizeFacts({ input, area }: SpreadingPlan, { messages: { text }, short }
     return input.size.kind === "count"
       ? [{ name: text.number, value: short(input.size.count) }]
       : [{ name: text.rowLength, value: short(input.size.length) }];
-  return area ? [{ name: text.treatedArea, value: short(area.treated) }] : [];
+  return [{ name: text.treatedArea, value: short((area as JobArea).treated) }];
 }
 
 function productFacts(

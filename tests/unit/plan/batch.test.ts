@@ -70,6 +70,31 @@ describe("a job by volume, count or row", () => {
     expect(totals(TREES)).toEqual([[180, "mL"]]);
   });
 
+  it("orders the products where their formulations are known, and adds up what they cost", () => {
+    const two = [
+      {
+        ...A,
+        rate: qty(8, "fl_oz/100gal"),
+        formulation: "EC",
+        price: { amount: 64, per: qty(1, "gal") },
+      },
+      {
+        name: "Product B",
+        form: "dry",
+        rate: qty(1, "lb/100gal"),
+        formulation: "WP",
+        price: { amount: 16, per: qty(1, "lb") },
+      },
+    ] as const;
+    const plan = planApplication({ ...POTS, products: two });
+    // A wettable powder goes in before an emulsifiable concentrate.
+    expect(plan.mixingOrder).toEqual(["Product B", "Product A"]);
+    // 0.75 fl oz at 0.50 each and 1.5 oz at 1.00 each.
+    expect(plan.cost?.total).toBe(1.88);
+    expect(planApplication(POTS)).not.toHaveProperty("mixingOrder");
+    expect(planApplication(POTS)).not.toHaveProperty("cost");
+  });
+
   it("says what each load is enough for, and what the reserve is", () => {
     const { loads, leftover } = planApplication({ ...POTS, reserve: { percent: 4 } });
     // 4 gal are 512 fl oz, 128 pots; the rest of 9.75 gal is 1.75 gal, 56 pots.
@@ -311,6 +336,13 @@ describe("what comes after a plan by volume, count or row", () => {
     expect(all.findings.map(({ key }) => key)).toEqual(["rate-over-max"]);
     const none = reconcile(plan, { finished: "2026-05-02T09:30", used: [qty(0, "L")] });
     expect(none.findings).toEqual([]);
+    // A range that the label gives limits what was applied too: a tenth more than 3 is over its high end.
+    const range = { low: qty(2, "mL/tree"), high: qty(3.2, "mL/tree"), chosen: qty(3, "mL/tree") };
+    const ranged = planApplication({ ...TREES, products: [{ ...A, rate: range }], reserve: { percent: 10 } });
+    const more = reconcile(ranged, { finished: "2026-05-02T09:30", left: qty(0, "L") });
+    expect(more.findings.map(({ code }) => code)).toEqual(["rate-over-max"]);
+    const right = reconcile(ranged, { finished: "2026-05-02T09:30", left: qty(15, "L") });
+    expect(right.findings).toEqual([]);
   });
 
   it("counts applications in a season, and leaves out a rate that isn't known", () => {

@@ -228,6 +228,9 @@ describe("a job of granules warns of", () => {
     expect(slip.warnings[0]?.message).toBe(
       "Product A: put out 0.2 lb/1,000 sq ft, about the rate of N. It must put out 2 lb/1,000 sq ft of product for one pass.",
     );
+    // In one direction all of the 4 lb of product: 0.64 oz is the nutrient's 0.4 lb.
+    const lengthwise = { ...BEDS, spreader: { hopper: qty(3, "lb") } };
+    expect(found(tested(lengthwise, 0.64))).toEqual(["warning spreader-set-for-nutrient test.used"]);
     expect(found(tested(BEDS, 1))).toEqual(["warning spreader-far-under test.used"]);
     expect(found(tested(BEDS, 5))).toEqual(["warning spreader-heavy test.used"]);
     expect(found(tested(BEDS, 3.2))).toEqual([]);
