@@ -1650,6 +1650,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       spray: "Aplique. Esta carga cubre {area}.",
       use: "Aplique esta carga: rocíela o riéguela. Alcanza para {area}.",
       useAll: "Aplique esta carga: rocíela o riéguela.",
+      loadsAlike: "{loads} cargas de {load}",
       fillingOrder:
         "Primero la mitad del agua, luego {products:one=el producto;other=los productos} y después complete hasta la marca, salvo que la etiqueta diga otra cosa.",
       exactly: "exacto",

@@ -852,6 +852,7 @@ export const GERMAN: Messages = {
     spray: "Ausspritzen: genug für {area}.",
     use: "Ausbringen; genug für {area}.",
     useAll: "Ausbringen.",
+    loadsAlike: "{loads} Füllungen mit {load}",
     fillingOrder: "Erst die Hälfte des Wassers, dann die Mittel, dann auffüllen.",
     exactly: "genau",
     under: "{percent} darunter",

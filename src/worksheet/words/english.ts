@@ -49,6 +49,7 @@ const TEXT: Messages["text"] = {
   spray: "Spray. This load covers {area}.",
   use: "Apply this load by spraying or drenching. It is enough for {area}.",
   useAll: "Apply this load by spraying or drenching.",
+  loadsAlike: "{loads} loads of {load}",
   fillingOrder:
     "Half the water first, then {products:one=the product;other=the products}, then top up to the mark, unless the label says otherwise.",
   exactly: "exact",

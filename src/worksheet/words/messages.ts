@@ -101,6 +101,7 @@ export type TextKey =
   | "spray"
   | "use"
   | "useAll"
+  | "loadsAlike"
   | "fillingOrder"
   | "exactly"
   | "under"
