@@ -1,6 +1,5 @@
 import { type ChildProcess, execFileSync, spawn } from "node:child_process";
 import { readdirSync, readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import {
@@ -21,11 +20,11 @@ import { parseQuantity } from "../../src/units/parse.ts";
 import { qty } from "../../src/units/quantity.ts";
 import { worksheet } from "../../src/worksheet/worksheet.ts";
 import { installInto, root } from "../package/pack.mjs";
+import { barriers, pagesOf, scrollsSideways, tooLow } from "./checks.ts";
 import { chromium, FLAGS } from "./chromium.mjs";
 
 const folder = join(root, "examples/calculator");
 const path = chromium();
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 const PHONE = { viewport: { width: 375, height: 740 } };
 
@@ -131,22 +130,6 @@ async function faultOf(page: Page, label: string): Promise<string> {
 
 async function texts(page: Page, selector: string): Promise<string[]> {
   return page.locator(selector).allInnerTexts();
-}
-
-/** What axe finds, with the places: empty where there is nothing to complain of. */
-async function barriers(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const { axe: loaded } = globalThis as unknown as {
-      axe: { run(): Promise<{ violations: { id: string; nodes: { target: unknown }[] }[] }> };
-    };
-    const { violations } = await loaded.run();
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(", ")}`);
-  });
-}
-
-async function scrollsSideways(page: Page): Promise<boolean> {
-  return page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth);
 }
 
 // In CI there must be a browser; on a user's own machine the reason is told.
@@ -370,11 +353,8 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
         for (const part of [product, amount, ...measures]) expect(card).toContain(part);
     for (const { message } of plan.cautions) expect(card).toContain(message);
     expect(await barriers(page)).toEqual([]);
-    const pdf = (
-      await page.pdf({ format: "A4", margin: { top: "15mm", bottom: "15mm", left: "15mm", right: "15mm" } })
-    ).toString("latin1");
-    expect(pdf.startsWith("%PDF-")).toBe(true);
-    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+    const margin = { top: "15mm", bottom: "15mm", left: "15mm", right: "15mm" };
+    expect(pagesOf(await page.pdf({ format: "A4", margin }))).toBe(1);
   });
 
   it("puts a refusal before everything else, on the page and on the card", async () => {
@@ -557,11 +537,6 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
       await page.locator("#tools").selectOption(tools);
       expect(await scrollsSideways(page)).toBe(false);
     }
-    const low = await page
-      .locator("button, select, summary, input[type=text], label:has(input)")
-      .evaluateAll((all) =>
-        all.map((one) => one.getBoundingClientRect().height).filter((height) => height > 0 && height < 48),
-      );
-    expect(low).toEqual([]);
+    expect(await tooLow(page)).toEqual([]);
   });
 });
