@@ -122,7 +122,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "strip-reading": topic(
       "Volumen de aplicación leído de lo recogido",
-      "En {farm} usted marca una franja en la que lo recogido de una boquilla ({caught.unit}) se lee como volumen de aplicación ({unit}). Caminarla lleva {walk}. Una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación?",
+      "En {farm} usted marca una franja en la que lo recogido de una boquilla se lee como volumen de aplicación: 1 ({caught.unit}) es {one}. Caminarla lleva {walk}. Una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
       "En el huerto de {farm} usted marca una franja en la que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). El tractor la recorre en {walk}. Con el tractor parado, una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación?",
       "En el césped de {farm} usted marca una franja en la que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). Usted la camina en {walk}. De una boquilla recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
       "En el campo de verduras de {farm} usted tarda {walk} en una franja en la que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). En el patio recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",

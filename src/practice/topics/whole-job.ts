@@ -48,7 +48,7 @@ function lastLoadLine({ carrier: { total }, loads }: Plan, fill: Volume): Workin
     formula: "total - (loads - 1) * fill",
     terms: { total, loads: loads.length, fill: { value: inUnit(fill, total.unit), unit: total.unit } },
     result: { value, unit },
-    source: "full loads first, by definition of the problem",
+    source: "common practice, no source",
   };
 }
 
