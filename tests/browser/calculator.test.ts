@@ -1221,7 +1221,6 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     expect(await textOf(page, "#found")).toContain(formatQuantity(qty(517, "m2"), { locale: "de-DE" }));
     expect(Math.round(14 * 48.5 * 0.762)).toBe(517);
     expect(await textOf(page, "#found")).toMatch(/\d,\d+ mL/);
-    expect(await textOf(page, "#found")).not.toMatch(/\d[.,]\d{4}/);
   });
 
   it("reads nothing that is typed as markup", async () => {

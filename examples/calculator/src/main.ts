@@ -262,15 +262,6 @@ byId("form").addEventListener("submit", (event) => event.preventDefault());
 
 byId("working").addEventListener("toggle", showMath);
 
-// On a phone the bar makes room once the answer is on the screen.
-new IntersectionObserver(
-  ([answer]) => {
-    seesAnswer = answer?.isIntersecting === true;
-    showStatus();
-  },
-  { rootMargin: "-40% 0px -40% 0px" },
-).observe(byId("answer"));
-
 // The browser keeps the page once it is loaded, so it opens without a signal.
 async function keepPage(): Promise<void> {
   await navigator.serviceWorker.register("./sw.js");
@@ -281,4 +272,13 @@ async function keepPage(): Promise<void> {
 await speak(kept.language);
 if (kept.jobs.length === 0) addJob();
 build();
+
+// On a phone the bar makes room once the answer is on the screen.
+new IntersectionObserver(
+  ([answer]) => {
+    seesAnswer = answer?.isIntersecting === true;
+    showStatus();
+  },
+  { rootMargin: "-40% 0px -40% 0px" },
+).observe(byId("answer"));
 if (import.meta.env.MODE === "production" && "serviceWorker" in navigator) keepPage().catch(() => undefined);
