@@ -17,8 +17,8 @@ export interface DoseAdvice {
 }
 
 /**
- * Finds what would do for each dose of a plan that its tools can't measure, or only with a long count: another size of load (on
- * the tank's marks, where these are given), a tool to have besides, or a stock where the label permits one. Each has been
+ * Finds what would do for each dose of a plan that its tools can't measure, or only with a long count. That is another size of load
+ * (on the tank's marks, where these are given), a tool to have besides, or a stock where the label permits one. Each has been
  * measured. Doses that are alike are named once, with their first load.
  *
  * @param plan - a finished plan
@@ -33,10 +33,11 @@ export interface DoseAdvice {
  * const plan = planApplication({
  *   size: { kind: "volume", volume: qty(3, "gal") },
  *   sprayer: { tank: qty(4, "gal"), marks: qty(0.5, "gal") },
- *   products: [{ name: "Product A", form: "liquid", rate: qty(1, "fl_oz/100gal") }],
+ *   products: [{ name: "Product A", form: "liquid", rate: qty(1.2, "fl_oz/100gal") }],
  *   tools: [{ name: "1/4 teaspoon", capacity: qty(0.25, "tsp") }],
  * });
- * console.log(doseAdvice(plan).flatMap(({ suggestions }) => suggestions.map(({ message }) => message)));
+ * const [dose] = doseAdvice(plan);
+ * console.log(dose?.load, dose?.suggestions[0]?.message); // 1 Mix 3.5 gal instead of 3 gal.
  * ```
  */
 export function doseAdvice(plan: AnyPlan): DoseAdvice[] {

@@ -45,6 +45,15 @@ export function comparedRates(product: RatesOfProduct): (readonly [place: string
   });
 }
 
+/** Whether a rate of a job's products, or of their labels' limits, is per area of ground. */
+export function usesGround(products: readonly Product[]): boolean {
+  return products
+    .flatMap((product) => ratesOf(product))
+    .some(
+      ([, rate]) => rate !== undefined && singlesOf(rate).some(([, one]) => sizesFor(one).includes("ground")),
+    );
+}
+
 /** Notes a rate per plant in a job that is for an area. */
 export function rateIsNotCounted(rate: SingleRate, at: string, check: Check): boolean {
   const read = readRate(rate);
@@ -105,8 +114,10 @@ export function ratesFitBatch({ size, area, products }: BatchInput, check: Check
     sizesFor(rate, { carrierPerLength: true }).every((name) => has[name] === true);
   products.forEach((product, i) => {
     const at = `products[${i}]`;
-    for (const [place, single] of comparedRates(product))
-      if (!fits(single)) refuseRate(single, size, joinPath(at, place), check);
+    for (const [place, single] of comparedRates(product)) {
+      const read = readRate(single);
+      if (read.kind !== "parts" && !fits(single)) refuseRate(read, size, joinPath(at, place), check);
+    }
     for (const limit of ["leastCarrier", "mostCarrier"] as const)
       if (product.label?.[limit] !== undefined && area === undefined)
         check.fault(
@@ -118,10 +129,10 @@ export function ratesFitBatch({ size, area, products }: BatchInput, check: Check
   });
 }
 
-function refuseRate(rate: SingleRate, size: BatchSize, at: string, check: Check): void {
-  const read = readRate(rate);
-  if (read.kind === "parts") return;
-  const { quantity, per } = read;
+/** A rate as it was read that isn't parts of a mix: those fit any size. */
+type PerSomething = Exclude<ReturnType<typeof readRate>, { readonly kind: "parts" }>;
+
+function refuseRate({ quantity, per }: PerSomething, size: BatchSize, at: string, check: Check): void {
   if (per === "ground") {
     check.fault(
       "conflict",

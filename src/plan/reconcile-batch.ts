@@ -149,7 +149,7 @@ function ratesOfProduct(
     }),
     each: (each === undefined
       ? ofMix(strength, part, ownUnitOr(single, strength.unit))
-      : along(each, perUnit(amount.unit, resolveUnit(each.unit).per ?? ""))) as RecordedProduct["each"],
+      : along(each, perUnit(amount.unit, resolveUnit(each.unit).per as Unit))) as RecordedProduct["each"],
   };
 }
 

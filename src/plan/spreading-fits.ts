@@ -15,8 +15,8 @@ export function spreadingFits(
 ): void {
   const { label, soFar } = input.product;
   const rates: RatesOfProduct = { rate, label, soFar };
-  if (area !== undefined) productFitsPlot(rates, "product", area, check);
-  else if ("size" in input) ratesFitSize(rates, input.size, check);
+  if ("size" in input) ratesFitSize(rates, input.size, check);
+  else productFitsPlot(rates, "product", area as JobArea, check);
   testFits(input, rate, check);
 }
 

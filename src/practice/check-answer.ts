@@ -241,7 +241,7 @@ function dressed(
   const key = inAnswerUnit(topic, right, sizes);
   const figures = {
     answer: typeof key === "string" ? key : short(key),
-    percent: short({ value: Math.abs(off ?? 0) * 100, unit: "%" }),
+    percent: short({ value: Number((Math.abs(off ?? 0) * 100).toPrecision(2)), unit: "%" }),
   };
   const opening = {
     right: practice.right,

@@ -242,7 +242,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "volume-unit-left": words(
     "The amount was left in {volume.unit}.",
-    "Compare it with the tank. It is {perVolume} times too small.",
+    "The number is {perVolume} times too small.",
     "Multiply by {perVolume} to change {volume.unit} to {small.unit}.",
   ),
   "label-unit-left": words(
@@ -291,13 +291,13 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Multiply distance by width to get the area.",
   ),
   "time-taken-as-minute": words(
-    "The catch was used as if it had lasted a whole minute.",
-    "Look at the time: the nozzle ran for less or more than a minute.",
-    "Divide the catch by the time to get the flow.",
+    "The time was taken as a whole minute.",
+    "Look at the time: it was less or more than a minute.",
+    "Divide by the time that it really took.",
   ),
   "seconds-as-minutes": words(
     "Seconds were used as minutes.",
-    "The flow is 60 times too low.",
+    "The answer is 60 times too low.",
     "Divide seconds by 60 to get minutes.",
   ),
   "speed-in-other-unit": words(
@@ -423,7 +423,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "percent-as-part": words(
     "The percent was not divided by 100.",
     "The amount is 100 times too large.",
-    "1% is 1 part in 100: divide by 100.",
+    "{onePercent} is 1 part in 100: divide by 100.",
   ),
   "final-percent-only": words(
     "The amount was multiplied by the final percent and not divided by the strength.",
@@ -433,7 +433,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "per-mille": words(
     "The percent was divided by {thousand}.",
     "The amount is 10 times too small.",
-    "1% is 1 part in 100: divide by 100.",
+    "{onePercent} is 1 part in 100: divide by 100.",
   ),
   "one-unit-only": words(
     "This is the amount for {oneVolume} of mix only.",
@@ -653,7 +653,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "share-of-average": words(
     "This is the catch in percent of the average, not how far off it is.",
-    "A nozzle that is right would be 100% off.",
+    "A nozzle that is right would be {wholePercent} off.",
     "Subtract the average first.",
   ),
   "spread-taken": words(

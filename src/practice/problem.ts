@@ -229,7 +229,10 @@ function figuresIn(given: Given, { short, messages }: Writer<PracticeMessages>):
     typeof one === "string" ? `(${letterOf(at)}) ${messages.kinds[one as MixingKind]}` : short(one);
   const figure = (one: GivenFigure): Figures[string] =>
     Array.isArray(one) ? list.format(one.map(written)) : (one as Quantity | number);
-  return Object.fromEntries(Object.entries(given).map(([name, one]) => [name, figure(one)]));
+  const figures = Object.fromEntries(Object.entries(given).map(([name, one]) => [name, figure(one)]));
+  // Given as a plain number of per cent.
+  const { extra } = given;
+  return { ...figures, ...(typeof extra === "number" && { extra: { value: extra, unit: "%" } }) };
 }
 
 /** A mistake in words, with the units and factors of a system. */
@@ -271,6 +274,8 @@ function figuresOf(sizes: Sizes): Figures {
     perSecond,
     perMinute: perSecond * 60,
     thousand: 1000,
+    onePercent: { value: 1, unit: "%" },
+    wholePercent: { value: 100, unit: "%" },
     water: { value: units.water, unit: units.density },
     walking: { value: walking, unit: speed },
     walkingPerSecond: inTwoFigures(walking * perSecond),

@@ -16,7 +16,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     problems: [
       "A vegetable field at {farm} is a rectangle, {length} long and {width} wide. What is its area ({unit})?",
       "A sports field at {farm} measures {length} by {width}, with square corners. What is its area ({unit})?",
-      "The nursery at {farm} wants to spray a rectangular block. It is {width} wide and {length} long. How large is the block ({unit})?",
+      "The nursery at {farm} sprays a rectangular block. It is {width} wide and {length} long. How large is the block ({unit})?",
       "You pace off a pasture edge at {farm}: a strip {length} long and {width} wide. What is the area of the strip ({unit})?",
     ],
   },
@@ -52,7 +52,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     problems: [
       "One backpack load for the vegetables at {farm} takes {amount} of product. You have a measuring spoon of {spoon}. How many level spoons can go in without going over?",
       "For the greenhouse at {farm} you need {amount} of product in the tank. Your spoon holds {spoon}. How many whole level spoons do you put in, never over?",
-      "The tank for the roses at {farm} takes {amount} of product. The only measure at hand is a spoon of {spoon}. How many full level spoons are the most you may use?",
+      "The tank for the roses at {farm} takes {amount} of product. The only measure at hand is a spoon of {spoon}. What is the largest number of level spoons you may use?",
       "A spot-spray load at {farm} takes {amount} of product, and the spoon holds {spoon}. How many whole level spoons go in if the dose must not be exceeded?",
     ],
   },
@@ -66,11 +66,11 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     ],
   },
   "strip-reading": {
-    name: "Rate read off the catch (1/128-acre strip)",
+    name: "Rate read off the catch",
     problems: [
-      "At {farm} you mark a strip so that each {caught.unit} from one nozzle over the strip means {one}. Walking it takes {walk}. One nozzle gives {caught} in {time}. What is the output rate ({unit})?",
-      "The strip in the orchard at {farm} is just long enough for {caught.unit} to read as {unit}. The sprayer drives over it in {walk}. Standing still, a nozzle gives {caught} in {time}. What is the output rate ({unit})?",
-      "On the turf at {farm} the tape is laid out for reading {caught.unit} as {unit}. You need {walk} for it. You catch {caught} from one nozzle in {time}. What is the output rate ({unit})?",
+      "At {farm} you mark a strip on which each {caught.unit} caught from one nozzle means {one}. Walking it takes {walk}. One nozzle gives {caught} in {time}. What is the output rate ({unit})?",
+      "The strip in the orchard at {farm} is just long enough that the catch in {caught.unit} reads as {unit}. The sprayer drives over it in {walk}. Parked, one nozzle gives {caught} in {time}. What is the output rate ({unit})?",
+      "On the turf at {farm} you lay out a strip on which the catch in {caught.unit} reads as {unit}. You walk it in {walk}. In the yard you catch {caught} from one nozzle in {time}. What is the output rate ({unit})?",
       "In the vegetable field at {farm} you time {walk} for a strip on which the catch in {caught.unit} is the rate in {unit}. In the yard you catch {caught} in {time}. What is the output rate ({unit})?",
     ],
   },
@@ -78,7 +78,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "The season's limit",
     problems: [
       "The label of a product used at {farm} allows {limit} in a season. There were {done} {done:one=application;other=applications} of {rate}. How many more at this rate are allowed?",
-      "In the orchard at {farm} a product was applied {done} {done:one=time;other=times} at {rate}. The season's limit is {limit}. How many times more may it be applied at this rate?",
+      "In the orchard at {farm} a product was applied {done} {done:one=time;other=times} at {rate}. The season's limit is {limit}. How many more times may it be applied at this rate?",
       "A vineyard at {farm} may get {limit} of a product in a season. It has had {done} {done:one=spray;other=sprays} of {rate}. How many more sprays at this rate does the label allow?",
       "The greenhouse at {farm} keeps a record: {done} {done:one=application;other=applications} so far, at {rate} each. The label's limit for the season is {limit}. How many more applications at this rate are left?",
     ],
@@ -123,16 +123,16 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "Nozzle check",
     problems: [
       "The nozzles of a boom at {farm} give {catches} in the same time. How far is the worst one off the average, in percent of the average?",
-      "You check the turf sprayer at {farm} and catch {catches}. By what percent of the average does the nozzle that is furthest off differ from it?",
-      "At {farm} the nozzles over the vegetables catch {catches} in one minute. One of them is furthest from the average. How many percent of the average is that?",
-      "The vineyard sprayer at {farm} shows {catches} at its nozzles. What is the largest deviation from the average, in percent of the average?",
+      "You check the turf sprayer at {farm} and catch {catches}. Find the nozzle that is furthest from the average. How far off is it, in percent of the average?",
+      "In one minute the nozzles over the vegetables at {farm} give {catches}. One of them is furthest from the average. How far off is it, in percent of the average?",
+      "You catch {catches} from the nozzles of the vineyard sprayer at {farm}. What is the largest deviation from the average, in percent of the average?",
     ],
   },
   "tank-loads": {
     name: "How many loads",
     problems: [
       "Of a field of {ground} at {farm}, {area} is sprayed. The output rate is {rate}, and the tank is filled to {fill}. How many loads does the job take?",
-      "The orchard at {farm} has {ground}. Only the strips under the trees are sprayed, {area} in all. The sprayer puts out {rate}, and a load is {fill}. How many loads do you mix?",
+      "The orchard at {farm} covers {ground}. Only the strips under the trees are sprayed, a total of {area}. The sprayer puts out {rate}, and a load is {fill}. How many loads do you mix?",
       "A vineyard at {farm} measures {ground}, of which {area} is treated. How many times do you fill the tank to {fill} at an output rate of {rate}?",
       "At {farm} the thistles cover {area} of a pasture of {ground}. You spray only the thistles, at {rate}, with tank loads of {fill}. How many loads is that?",
     ],
@@ -201,18 +201,18 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     ],
   },
   reserve: {
-    name: "Mix to spare",
+    name: "Extra mix",
     problems: [
-      "On {area} of vegetables at {farm} you spray {carrierRate}, and mix {extra}% more to spare. The label rate is {rate}. How much product goes into the whole mix ({unit})?",
-      "The orchard sprayer at {farm} puts out {carrierRate} on {area}. To be safe you mix {extra}% extra. How much product does the whole mix need at {rate} ({unit})?",
-      "A vineyard of {area} at {farm} is sprayed at {carrierRate}. You make up {extra}% more mix than that. The label says {rate}. How much product do you pour in, all together ({unit})?",
-      "On the turf at {farm}, {area} is treated with {carrierRate}. You mix {extra}% more as a reserve, as strong as the rest. How much product is that at {rate} ({unit})?",
+      "On {area} of vegetables at {farm} you spray {carrierRate}, and mix {extra} extra. The label rate is {rate}. How much product goes into the whole mix ({unit})?",
+      "The orchard sprayer at {farm} puts out {carrierRate} on {area}. To be safe you mix {extra} extra. How much product does the whole mix need at {rate} ({unit})?",
+      "A vineyard of {area} at {farm} is sprayed at {carrierRate}. You mix {extra} more than that. The label says {rate}. How much product goes into the whole mix ({unit})?",
+      "On the turf at {farm}, {area} is treated with {carrierRate}. You mix {extra} more as a reserve, as strong as the rest. How much product is that at {rate} ({unit})?",
     ],
   },
   band: {
     name: "Product for bands along rows",
     problems: [
-      "{rows} rows of vegetables at {farm}, each {rowLength} long and {rowSpacing} apart, are each sprayed in a band {bandWidth} wide. The label rate is {rate} of treated area. How much product do all the rows need ({unit})?",
+      "At {farm} there are {rows} rows of vegetables, {rowLength} long and {rowSpacing} apart. Each is sprayed in a band {bandWidth} wide. The label rate is {rate} of treated area. How much product do all the rows need ({unit})?",
       "An orchard at {farm} has {rows} tree rows of {rowLength}, spaced {rowSpacing}. A band of {bandWidth} is sprayed along each row. How much product is that at {rate} of treated area ({unit})?",
       "In the vineyard at {farm} you spray a band {bandWidth} wide under each of {rows} rows. The rows are {rowLength} long and {rowSpacing} apart, and the label allows {rate} of treated area. How much product do you need ({unit})?",
       "The nursery at {farm} sprays {rows} rows of young trees. Each row is {rowLength} long and gets a band of {bandWidth}. The rows are {rowSpacing} apart. The label rate is {rate} of treated area. How much product does the job take ({unit})?",
@@ -221,7 +221,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
   "whole-job": {
     name: "The whole job",
     problems: [
-      "{rows} rows at {farm}, each {rowLength} long and {rowSpacing} apart, are each sprayed in a band {bandWidth} wide. On a test strip of {distance}, in the same band, the sprayer used {used} of water. The tank is filled to {fill}: full tanks first, then a last load with the rest. The label rate is {rate} of treated area. How much product goes into the last load ({unit})?",
+      "At {farm} there are {rows} rows, {rowLength} long and {rowSpacing} apart. Each is sprayed in a band {bandWidth} wide. On a test strip of {distance}, in the same band, the sprayer used {used} of water. The tank is filled to {fill}: full tanks first, then a last load with the rest. The label rate is {rate} of treated area. How much product goes into the last load ({unit})?",
       "You spray a band {bandWidth} wide along each of {rows} tree rows at {farm}. The rows are {rowLength} long and {rowSpacing} apart. Walking a test strip of {distance} used {used} of water in that band. You mix full tanks of {fill}, and then a last load with what is left. How much product goes into the last load at {rate} of treated area ({unit})?",
       "The vineyard at {farm} has {rows} rows of {rowLength}, spaced {rowSpacing}. Under each one you spray a band of {bandWidth}. On a test strip of {distance} in that band the sprayer used {used} of water. You mix full tanks of {fill}, then a last load with the rest. The label rate is {rate} of treated area. How much product does the last load get ({unit})?",
       "At {farm} you plan {rows} rows of berries, {rowLength} each, {rowSpacing} apart, with a sprayed band of {bandWidth}. Your test strip of {distance} in that band took {used} of water. You fill the tank to {fill} as often as you can, and mix the rest as a last load. The label says {rate} of treated area. How much product is for the last load ({unit})?",

@@ -68,7 +68,7 @@ export type PracticeText =
   | "cancel"
   | "check"
   | "checkOf"
-  | "checkOfCount";
+  | "checkSame";
 
 /** Practice problems in English. */
 export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
@@ -152,7 +152,7 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       cancel: "{units} {count:one=cancels;other=cancel}.",
       check: "Check by another route",
       checkOf: "In the other units ({figures}) it comes to {again}. That is {answer}.",
-      checkOfCount: "In the other units ({figures}) it comes to {answer} as well.",
+      checkSame: "In the other units ({figures}) it comes to {answer} as well.",
     },
   }))(),
 );

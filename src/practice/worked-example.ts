@@ -121,7 +121,8 @@ function stepSlides({ working }: PracticeProblem, isFull: boolean, writer: Board
   let number = 0;
   return working.flatMap((line) => {
     const [shown] = writtenLines([line], writer);
-    if (shown === undefined) return [];
+    // A sum of one, such as a single nozzle's catch, is no step.
+    if (shown === undefined || shown.numbers === shown.result) return [];
     number++;
     const isChange = line.id === "units.convert";
     const units = isFull ? unitsOfLine(line, writer) : undefined;
@@ -169,11 +170,12 @@ function checkSlide({ topic: name, given, units, answer }: PracticeProblem, writ
   const again = inAnswerUnit(topic, topic.answer(figures, sizes), sizes) as Quantity | number;
   const back = typeof again === "number" || typeof answer === "number" ? again : backIn(again, answer.unit);
   const { messages, fill } = writer;
-  const { checkOf, checkOfCount } = messages.practice;
-  const filled = fill(typeof answer === "number" ? checkOfCount : checkOf, {
+  const { checkOf, checkSame } = messages.practice;
+  const [first, second] = [written(again, writer), written(back, writer)];
+  const filled = fill(first === second ? checkSame : checkOf, {
     figures: listOf(figures, writer),
-    again: written(again, writer),
-    answer: written(back, writer),
+    again: first,
+    answer: second,
   });
   return [[heading(2, messages.practice.check) as Part, text(filled) as Part]];
 }

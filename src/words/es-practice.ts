@@ -13,7 +13,7 @@ const USE_VOLUME = "Use {perVolume} {small.unit} por {oneVolume.unit}.";
 const USE_LABEL = "Use {perLabel} {small.unit} por {oneLabel.unit}.";
 const USE_BAND = "Use el ancho de la banda, no la distancia entre hileras.";
 const LAND_APART = "Un acre y una hectárea difieren unas {landApart} veces.";
-const PER_HUNDRED = "1 % es 1 parte de 100: divida entre 100.";
+const PER_HUNDRED = "{onePercent} es 1 parte de 100: divida entre 100.";
 
 /** What practice problems add to the Spanish table. */
 const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" | "practice"> & {
@@ -74,7 +74,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Área de un rectángulo",
       "Un campo de verduras en {farm} es un rectángulo de {length} de largo y {width} de ancho. ¿Cuál es su área ({unit})?",
       "Un césped deportivo en {farm} mide {length} por {width}, con esquinas rectas. ¿Cuál es su área ({unit})?",
-      "El vivero de {farm} quiere aplicar en un bloque rectangular. Tiene {width} de ancho y {length} de largo. ¿Qué tan grande es el bloque ({unit})?",
+      "En el vivero de {farm} se aplica en un bloque rectangular. Mide {width} de ancho y {length} de largo. ¿Qué tan grande es el bloque ({unit})?",
       "Usted mide a pasos la orilla de un pastizal en {farm}: una franja de {length} de largo y {width} de ancho. ¿Cuál es el área de la franja ({unit})?",
     ),
     "triangle-area": topic(
@@ -113,7 +113,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "A la aspersora del invernadero de {farm} le caben {fill}. La etiqueta pide {percent} de producto en la mezcla final. ¿Cuánto producto lleva ({unit})?",
     ),
     "strip-reading": topic(
-      "Volumen de aplicación leído de lo recogido (franja de 1/128 de acre)",
+      "Volumen de aplicación leído de lo recogido",
       "En {farm} usted marca una franja para que cada unidad ({caught.unit}) de una boquilla en la franja sea {one}. Caminarla lleva {walk}. Una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
       "La franja en el huerto de {farm} tiene el largo en que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). La aspersora la recorre en {walk}. Parada, una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación?",
       "En el césped de {farm} la cinta está puesta para leer lo recogido ({caught.unit}) como volumen de aplicación ({unit}). Usted la camina en {walk}. De una boquilla recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
@@ -138,7 +138,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "En una franja de prueba de {distance} en {farm}, aplicada a {swath} de ancho, la aspersora usó {used} de agua. ¿Cuál es el volumen de aplicación ({unit})?",
       "Usted calibra una mochila para las verduras de {farm}. Camina {distance}, aplica una banda de {swath} de ancho y necesita {used} de agua para volver a la marca. ¿Cuál es el volumen de aplicación ({unit})?",
       "En el viñedo de {farm} se aplica una franja bajo las vides, de {distance} de largo y {swath} de ancho. Para rellenar hacen falta {used}. ¿Cuál es el volumen de aplicación ({unit})?",
-      "En el césped de {farm} la aspersión cubre {swath} de ancho. Después de {distance} a la aspersora le faltan {used}. ¿Cuál es el volumen de aplicación ({unit})?",
+      "En el césped de {farm} la aspersión cubre {swath} de ancho. Después de {distance} hacen falta {used} para volver a llenar la aspersora. ¿Cuál es el volumen de aplicación ({unit})?",
     ),
     "catch-calibration": topic(
       "Volumen de aplicación con una boquilla",
@@ -157,14 +157,14 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "nozzle-check": topic(
       "Revisión de boquillas",
       "Las boquillas de un aguilón en {farm} dan {catches} en el mismo tiempo. ¿Cuánto se aparta del promedio la peor, en porcentaje del promedio?",
-      "Usted revisa la aspersora de césped de {farm} y recoge {catches}. ¿En qué porcentaje del promedio difiere la boquilla que más se aparta?",
-      "En {farm} las boquillas sobre las verduras dan {catches} en un minuto. Una de ellas es la que más se aparta del promedio. ¿Qué porcentaje del promedio es eso?",
-      "La aspersora del viñedo de {farm} muestra {catches} en sus boquillas. ¿Cuál es la mayor diferencia con el promedio, en porcentaje del promedio?",
+      "Usted revisa la aspersora de césped de {farm} y recoge {catches}. Busque la boquilla que más se aparta del promedio. ¿Cuánto se aparta, en porcentaje del promedio?",
+      "En {farm} las boquillas sobre las verduras dan {catches} en un minuto. Una de ellas es la que más se aparta del promedio. ¿Cuánto se aparta, en porcentaje del promedio?",
+      "Usted recoge {catches} de las boquillas de la aspersora del viñedo de {farm}. ¿Cuál es la mayor diferencia con el promedio, en porcentaje del promedio?",
     ),
     "tank-loads": topic(
       "Cuántas cargas",
       "De un campo de {ground} en {farm} se trata un área de {area}. El volumen de aplicación es {rate}, y el tanque se llena hasta {fill}. ¿Cuántas cargas lleva el trabajo?",
-      "El huerto de {farm} tiene {ground}. Solo se tratan las franjas bajo los árboles, {area} en total. La aspersora aplica {rate}, y una carga es de {fill}. ¿Cuántas cargas prepara usted?",
+      "El huerto de {farm} mide {ground}. Solo se tratan las franjas bajo los árboles, {area} en total. La aspersora aplica {rate}, y una carga es de {fill}. ¿Cuántas cargas prepara usted?",
       "Un viñedo en {farm} mide {ground}, y se trata un área de {area}. ¿Cuántas veces se llena el tanque hasta {fill} con un volumen de aplicación de {rate}?",
       "En {farm} los cardos cubren {area} de un pastizal de {ground}. Se aplica solo en los cardos, a {rate}, con cargas de {fill}. ¿Cuántas cargas son?",
     ),
@@ -193,7 +193,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Producto en un tanque lleno",
       "La dosis de la etiqueta es {rate}. La aspersora de {farm} aplica {carrierRate}, y su tanque se llena hasta {fill}. El producto pesa {density}. ¿Cuánto producto se pone en el agua para un tanque lleno ({unit})?",
       "Para las verduras de {farm} usted calibró la aspersora a {carrierRate}. La etiqueta dice {rate} de un líquido que pesa {density}. ¿Cuánto se pone en {fill} de mezcla ({unit})?",
-      "A una aspersora de huerto en {farm} le caben {fill} y aplica {carrierRate}. La dosis de la etiqueta es {rate}, y el producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
+      "Una aspersora de huerto en {farm} tiene un tanque de {fill} y aplica {carrierRate}. La dosis de la etiqueta es {rate}, y el producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
       "En el césped de {farm} se aplican {carrierRate}. El producto pesa {density}, y la dosis de la etiqueta es {rate}. ¿Cuánto producto necesita un tanque de {fill} ({unit})?",
     ),
     "spot-tank": topic(
@@ -219,21 +219,21 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     reserve: topic(
       "Mezcla de reserva",
-      "En {area} de verduras en {farm} se aplican {carrierRate}, y se prepara {extra} % más de reserva. La dosis de la etiqueta es {rate}. ¿Cuánto producto lleva toda la mezcla ({unit})?",
-      "La aspersora del huerto de {farm} aplica {carrierRate} en {area}. Por seguridad usted prepara {extra} % de extra. ¿Cuánto producto necesita toda la mezcla, a {rate} ({unit})?",
-      "En un viñedo de {area} en {farm} se aplican {carrierRate}. Usted prepara {extra} % más de mezcla. La etiqueta dice {rate}. ¿Cuánto producto se pone en total ({unit})?",
-      "En el césped de {farm} se trata un área de {area} con {carrierRate}. Debe haber una reserva de {extra} % de la mezcla, tan fuerte como el resto. ¿Cuánto producto es, a {rate} ({unit})?",
+      "En {area} de verduras en {farm} se aplican {carrierRate}, y se prepara {extra} más de mezcla. La dosis de la etiqueta es {rate}. ¿Cuánto producto lleva toda la mezcla ({unit})?",
+      "La aspersora del huerto de {farm} aplica {carrierRate} en {area}. Por seguridad usted prepara {extra} más de mezcla. ¿Cuánto producto necesita toda la mezcla, a {rate} ({unit})?",
+      "En un viñedo de {area} en {farm} se aplican {carrierRate}. Usted prepara {extra} más que eso. La etiqueta dice {rate}. ¿Cuánto producto lleva toda la mezcla ({unit})?",
+      "En el césped de {farm} se trata un área de {area} con {carrierRate}. Usted prepara {extra} más como reserva, tan fuerte como el resto. ¿Cuánto producto es, a {rate} ({unit})?",
     ),
     band: topic(
       "Producto para bandas en hileras",
-      "{rows} hileras de verduras en {farm}, de {rowLength} de largo y a {rowSpacing} una de otra, se tratan cada una en una banda de {bandWidth}. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto necesitan todas las hileras ({unit})?",
+      "En {farm} hay {rows} hileras de verduras, de {rowLength} de largo y a {rowSpacing} una de otra. Cada una se trata en una banda de {bandWidth}. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto necesitan todas las hileras ({unit})?",
       "Un huerto en {farm} tiene {rows} hileras de árboles de {rowLength}, a {rowSpacing} una de otra. En cada hilera se aplica una banda de {bandWidth}. ¿Cuánto producto es, a {rate} de área tratada ({unit})?",
       "En el viñedo de {farm} se aplica una banda de {bandWidth} bajo cada una de {rows} hileras. Las hileras miden {rowLength} y están a {rowSpacing} una de otra, y la etiqueta permite {rate} de área tratada. ¿Cuánto producto hace falta ({unit})?",
       "El vivero de {farm} aplica en {rows} hileras de árboles jóvenes. Cada hilera mide {rowLength} y recibe una banda de {bandWidth}. Las hileras están a {rowSpacing} una de otra. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva el trabajo ({unit})?",
     ),
     "whole-job": topic(
       "El trabajo completo",
-      "{rows} hileras en {farm}, de {rowLength} de largo y a {rowSpacing} una de otra, se tratan cada una en una banda de {bandWidth}. En una franja de prueba de {distance}, con la misma banda, la aspersora usó {used} de agua. El tanque se llena hasta {fill}: primero tanques llenos y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva la última carga ({unit})?",
+      "En {farm} hay {rows} hileras, de {rowLength} de largo y a {rowSpacing} una de otra. Cada una se trata en una banda de {bandWidth}. En una franja de prueba de {distance}, con la misma banda, la aspersora usó {used} de agua. El tanque se llena hasta {fill}: primero tanques llenos y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva la última carga ({unit})?",
       "Usted aplica una banda de {bandWidth} en cada una de {rows} hileras de árboles en {farm}. Las hileras miden {rowLength} y están a {rowSpacing} una de otra. Al caminar una franja de prueba de {distance} se usaron {used} de agua en esa banda. Se preparan tanques llenos de {fill} y al final una carga con lo que falta. ¿Cuánto producto lleva la última carga, a {rate} de área tratada ({unit})?",
       "El viñedo de {farm} tiene {rows} hileras de {rowLength}, a {rowSpacing} una de otra. Bajo cada una se aplica una banda de {bandWidth}. En una franja de prueba de {distance}, con esa banda, la aspersora usó {used} de agua. Se preparan tanques llenos de {fill} y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto recibe la última carga ({unit})?",
       "En {farm} se planean {rows} hileras de bayas, de {rowLength} cada una, a {rowSpacing} una de otra, con una banda tratada de {bandWidth}. Su franja de prueba de {distance} en esa banda llevó {used} de agua. El tanque se llena hasta {fill} todas las veces que se pueda, y el resto se prepara como última carga. La etiqueta dice {rate} de área tratada. ¿Cuánto producto es para la última carga ({unit})?",
@@ -347,7 +347,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "volume-unit-left": mistake(
       "La cantidad se quedó en {volume.unit}.",
-      "Compárela con el tanque. El número es {perVolume} veces demasiado chico.",
+      "El número es {perVolume} veces demasiado chico.",
       "Multiplique por {perVolume} para pasar de {volume.unit} a {small.unit}.",
     ),
     "label-unit-left": mistake(
@@ -396,13 +396,13 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Multiplique la distancia por el ancho para tener el área.",
     ),
     "time-taken-as-minute": mistake(
-      "Lo recogido se usó como si hubiera durado un minuto entero.",
-      "Vea el tiempo: la boquilla descargó menos o más de un minuto.",
-      "Divida lo recogido entre el tiempo para tener la descarga.",
+      "El tiempo se tomó como un minuto entero.",
+      "Vea el tiempo: fue menos o más de un minuto.",
+      "Divida entre el tiempo que de verdad pasó.",
     ),
     "seconds-as-minutes": mistake(
       "Los segundos se usaron como minutos.",
-      "La descarga es 60 veces demasiado baja.",
+      "El resultado es 60 veces demasiado bajo.",
       "Divida los segundos entre 60 para pasar a minutos.",
     ),
     "speed-in-other-unit": mistake(
@@ -493,12 +493,12 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "tablespoon-for-teaspoon": mistake(
       "Se contaron cucharadas en vez de cucharaditas.",
       "En una cucharada caben 3 cucharaditas, así que el número es 3 veces demasiado chico.",
-      "Vea qué cuchara da la pregunta.",
+      "Vea qué cuchara dice la pregunta.",
     ),
     "teaspoon-for-tablespoon": mistake(
       "Se contaron cucharaditas en vez de cucharadas.",
       "Con cucharadas esto sería el triple de la dosis.",
-      "Vea qué cuchara da la pregunta.",
+      "Vea qué cuchara dice la pregunta.",
     ),
     "ground-for-treated": mistake(
       "También se contó el terreno entre las bandas.",
@@ -762,16 +762,16 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "share-of-average": mistake(
       "Esto es lo recogido en porcentaje del promedio, no cuánto se aparta.",
-      "Una boquilla correcta se apartaría 100 %.",
+      "Una boquilla correcta se apartaría {wholePercent}.",
       "Reste primero el promedio.",
     ),
     "spread-taken": mistake(
-      "Esta es la diferencia entre la boquilla más alta y la más baja.",
+      "Esta es la diferencia entre la boquilla que más da y la que menos da.",
       "La pregunta es cuánto se aparta una boquilla del promedio.",
       "Reste el promedio, no el otro extremo.",
     ),
     "off-the-lowest": mistake(
-      "La boquilla más alta se comparó con la más baja.",
+      "La boquilla que más da se comparó con la que menos da.",
       "La pregunta pide un porcentaje del promedio.",
       "Compare con el promedio.",
     ),
@@ -870,7 +870,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     cancel: "Se {count:one=cancela;other=cancelan}: {units}.",
     check: "Comprobación por otro camino",
     checkOf: "En las otras unidades ({figures}) da {again}. Eso es {answer}.",
-    checkOfCount: "En las otras unidades ({figures}) también da {answer}.",
+    checkSame: "En las otras unidades ({figures}) también da {answer}.",
   },
 };
 

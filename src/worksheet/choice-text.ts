@@ -55,9 +55,9 @@ export function loadChoiceText(choice: LoadChoice, options: PhraseOptions = {}):
     const load = `${writer.short(checked(mark as Volume, MARK, `${at}.mark`))}: ${doses}`;
     alike.set(load, (alike.get(load) ?? 0) + 1);
   }
-  const { loadsAlike } = writer.messages.text;
+  const { severalLoads } = writer.messages.text;
   return [...alike]
-    .map(([load, loads]) => (loads === 1 ? load : writer.fill(loadsAlike, { loads, load })))
+    .map(([load, loads]) => (loads === 1 ? load : writer.fill(severalLoads, { loads, load })))
     .join("; ");
 }
 

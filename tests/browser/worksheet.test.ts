@@ -25,6 +25,7 @@ import { plain } from "../../src/worksheet/render/plain.ts";
 import { GERMAN } from "../helpers/german.ts";
 import { DOUBTFUL, HOSTILE_NAMES, planNamed, TWO_PRODUCTS } from "../helpers/jobs.ts";
 import { WORKINGS } from "../helpers/workings.ts";
+import { pagesOf } from "./checks.ts";
 import { chromium, FLAGS } from "./chromium.mjs";
 
 const path = chromium();
@@ -32,7 +33,7 @@ const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.mi
 
 const plan = planApplication(TWO_PRODUCTS);
 const problems = practiceTopics.map((topic) => practiceProblem(topic, 1));
-const SHEETS: Record<string, PrintableSheet> = {
+const SHEETS: Record<string, PrintableSheet | readonly PrintableSheet[]> = {
   worksheet: worksheet(plan),
   "worksheet-metric": worksheet(plan, { units: "metric", locale: "de-DE", words: GERMAN }),
   "worksheet-spanish": worksheet(planApplication(DOUBTFUL), { locale: "es-US", words: SPANISH_WORDS }),
@@ -49,6 +50,7 @@ const SHEETS: Record<string, PrintableSheet> = {
   "pupils-drawn": practiceSheet(problems, { drawings: true, workLines: 5 }),
   board: workedExample("whole-job", (problems.at(-1) as PracticeProblem).given),
   cards: practiceSheet(problems, { cards: true, drawings: true }),
+  class: [1, 2, 3].map((set) => practiceSheet(problems.slice(0, 3), { set: `A-${set}` })),
 };
 for (const [i, name] of HOSTILE_NAMES.entries()) {
   SHEETS[`hostile-${i}`] = worksheet(planNamed([name, "Product B"]));
@@ -146,7 +148,7 @@ describe.skipIf(path === undefined && !process.env.CI)("a sheet in a browser", (
   it.each(["hash", "nonce"])("keeps its style under a strict policy, let through by %s", async (policy) => {
     await open(policy, "card");
     const style = await page.evaluate(() => {
-      const main = getComputedStyle(document.querySelector("main") as Element);
+      const main = getComputedStyle(document.querySelector("article") as Element);
       return {
         width: main.maxWidth,
         list: getComputedStyle(document.querySelector(".boxes") as Element).listStyleType,
@@ -265,13 +267,13 @@ describe.skipIf(path === undefined && !process.env.CI)("a sheet in a browser", (
     }
   });
 
+  it("prints each sheet of a class on a page of its own", async () => {
+    await open("hash", "class");
+    expect(pagesOf(await page.pdf({ format: "A4" }))).toBe(3);
+  });
+
   it("prints a long job on as many sheets as it takes", async () => {
     await open("hash", "working");
     expect(pagesOf(await page.pdf({ format: "A4" }))).toBeGreaterThan(1);
   });
 });
-
-/** How many pages a PDF has: its page objects. */
-function pagesOf(pdf: Buffer): number {
-  return pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
-}

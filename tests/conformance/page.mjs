@@ -175,7 +175,7 @@ export function contradictions(table, ulp) {
 function errorRows(ulp) {
   const rows = ulp.flatMap(({ folder, worst }) =>
     Object.entries(worst).map(([name, { ulp: error, promised, inputs }]) => ({
-      name: `${folder.replace(/^(units|tank-mix)-.*/, "$1")} | ${name}`,
+      name: `${folder.replace(/^(units|tank-mix|plan)-.*/, "$1")} | ${name}`,
       error: error.toFixed(2),
       promised,
       inputs,

@@ -130,7 +130,16 @@ describe("the lesson", () => {
       "--set",
       "5",
     );
-    expect(readdirSync(join(out, "class")).length).toBe(80);
+    // Four files a set, and two pages with those of everyone.
+    expect(readdirSync(join(out, "class")).length).toBe(82);
+    for (const [name, title] of [
+      ["sheets", "set A-"],
+      ["keys", "key"],
+    ] as const) {
+      const page = read(`${name}.html`);
+      expect(page.match(/<article /g)?.length).toBe(20);
+      expect(page.match(/<h1>[^<]*<\/h1>/g)?.every((heading) => heading.includes(title))).toBe(true);
+    }
     expect(printed).toMatch(/^10 of 20 sets$\n^20 of 20 sets$/m);
     const sheets = Array.from({ length: 20 }, (_, i) =>
       read(`A-${5 + i}.md`)

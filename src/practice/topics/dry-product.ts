@@ -2,7 +2,7 @@ import { object } from "../../units/fields.js";
 import { quantity, treatedArea } from "../../units/quantity-field.js";
 import type { MassRate, TreatedArea } from "../../units/types.js";
 import { linesOfProduct, productOn } from "./product.js";
-import { landMistakes } from "./routes.js";
+import { labelRateMistakes } from "./routes.js";
 import { each, numbers, type Sizes } from "./sizes.js";
 import { type AnyTopic, topic } from "./topic.js";
 
@@ -37,13 +37,13 @@ export const DRY_PRODUCT: AnyTopic = /* @__PURE__ */ topic<Dry>({
   working: (given, sizes) => linesOfProduct(productOf(given, sizes)),
   mistakes: ({ area }, sizes) => {
     const { perMass, system, water } = sizes;
-    const { "other-land-unit": otherLand, "land-unit-left": landLeft } = landMistakes(sizes);
+    const { "rate-per-other-land": otherLand, "per-lawn-for-land": perLawn } = labelRateMistakes(sizes);
     return {
       "mass-unit-left": { times: 1 / perMass },
       "unscaled-product": { times: 1 / area.value },
       "divided-by-area": { times: 1 / area.value ** 2 },
-      "other-land-unit": otherLand,
-      "land-unit-left": landLeft,
+      "rate-per-other-land": otherLand,
+      "per-lawn-for-land": perLawn,
       ...(system === "metric"
         ? {}
         : {

@@ -46,8 +46,10 @@ export const SPOT_TANK: AnyTopic = /* @__PURE__ */ topic<SpotTank>({
   mistakes: (given, sizes) => {
     const mix = inUnit(mixOf(given), sizes.smallVolume);
     const part = inUnit(given.percent, "1");
+    // Spots are reckoned in the small unit: no gallons to take for others.
+    const { "pint-for-gallon": _, "other-gallon": __, ...ofPercent } = percentMistakes(given.percent, sizes);
     return {
-      ...percentMistakes(given.percent, sizes),
+      ...ofPercent,
       "one-spot-only": { given: { spots: 1 } },
       "took-the-water": { instead: mix * (1 - part) },
       "added-on-top": { times: 1 + part },

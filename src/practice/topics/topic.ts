@@ -85,9 +85,14 @@ export function topic<G extends object>(one: Topic<G>): AnyTopic {
   return one as unknown as AnyTopic;
 }
 
+// As decisions are made on: the noise of the arithmetic is beyond them, so an answer of 12.5 is no 12.500000000000002.
+const DIGITS = 12;
+
 /** An answer with its unit. */
 export function inAnswerUnit({ unit }: AnyTopic, answer: number | string, sizes: Sizes): PracticeAnswer {
-  return typeof answer === "string" || unit === undefined ? answer : { value: answer, unit: unit(sizes) };
+  if (typeof answer === "string") return answer;
+  const value = Number(answer.toPrecision(DIGITS));
+  return unit === undefined ? value : { value, unit: unit(sizes) };
 }
 
 /** Draws figures of a topic, again and again; none where they do not come to a fair problem. */

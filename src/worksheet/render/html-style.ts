@@ -6,7 +6,7 @@ export const STYLE: string = `
 :root { color-scheme: light; }
 * { box-sizing: border-box; }
 body { margin: 0; background: #fff; color: #1a1a1a; font: 1rem/1.45 system-ui, sans-serif; }
-main { max-width: 46rem; margin: 0 auto; padding: 1rem; overflow-wrap: anywhere; }
+article { max-width: 46rem; margin: 0 auto; padding: 1rem; overflow-wrap: anywhere; }
 h1 { font-size: 1.5rem; line-height: 1.2; margin: 0 0 1rem; }
 h2 { font-size: 1.2rem; margin: 1.75rem 0 0.5rem; border-bottom: 2px solid #2f4f2f; padding-bottom: 0.15rem; }
 h3 { font-size: 1rem; margin: 1.25rem 0 0.35rem; }
@@ -47,7 +47,8 @@ ul, ol { margin: 0.35rem 0; padding-inline-start: 1.25rem; }
 @media print {
   @page { margin: 8mm; }
   body { font-size: 7.25pt; line-height: 1.15; }
-  main { max-width: none; padding: 0; }
+  article { max-width: none; padding: 0; }
+  article + article { break-before: page; }
   h1 { font-size: 13pt; margin: 0 0 1.5mm; }
   h2 { font-size: 9pt; margin: 1.5mm 0 0.6mm; padding: 0; border-width: 1px; }
   h3 { font-size: 7.75pt; margin: 0.9mm 0 0.2mm; }
@@ -88,5 +89,5 @@ ul, ol { margin: 0.35rem 0; padding-inline-start: 1.25rem; }
 }
 `;
 
-/** What a Content-Security-Policy names to let the style of every page pass: `style-src 'sha256-zUJX8ThESU8uL9PnEDcJeXNn4zDhw7C/OFIQxfnG/Po='`. */
-export const SHEET_STYLE_HASH: string = "'sha256-zUJX8ThESU8uL9PnEDcJeXNn4zDhw7C/OFIQxfnG/Po='";
+/** What a Content-Security-Policy names to let the style of every page pass: `style-src 'sha256-DFsbmUPdtSx+nhVPDUNd9bFOm3xi0xsVVBJCxcfxvdQ='`. */
+export const SHEET_STYLE_HASH: string = "'sha256-DFsbmUPdtSx+nhVPDUNd9bFOm3xi0xsVVBJCxcfxvdQ='";

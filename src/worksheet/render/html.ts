@@ -1,8 +1,9 @@
-import { type Check, checked } from "../../units/check.js";
-import { type ObjectField, object, optional, text } from "../../units/fields.js";
+import { type Check, checked, Field } from "../../units/check.js";
+import { list as listField, type ObjectField, object, optional, text } from "../../units/fields.js";
 import { STYLE } from "./html-style.js";
-import { type Page, pageOf, partsOf } from "./page.js";
+import { type Page, partsInOrder, partsOf } from "./page.js";
 import { plain } from "./plain.js";
+import { SHEET } from "./sheet-fields.js";
 import type { PrintableSheet, SheetBlock } from "./sheets.js";
 
 /** How an HTML page is made. */
@@ -22,15 +23,33 @@ const HTML_OPTIONS: ObjectField<HtmlOptions> = object<HtmlOptions>(
   [isBase64],
 );
 
+// A class has no more students, nor a season more jobs.
+const MOST_SHEETS = 1000;
+
+/** A sheet, or a list of them. */
+class SheetsField extends Field<readonly PrintableSheet[]> {
+  read(input: unknown, check: Check): readonly PrintableSheet[] | undefined {
+    // None is no sheet.
+    if (Array.isArray(input) && input.length > 0)
+      return listField("", SHEET, { most: MOST_SHEETS }).read(input, check);
+    const sheet = SHEET.read(input, check);
+    return sheet && [sheet];
+  }
+
+  missing(check: Check): undefined {
+    return SHEET.missing(check);
+  }
+}
+
 function isBase64({ nonce }: Partial<HtmlOptions>, check: Check): void {
   if (nonce !== undefined && !/^[A-Za-z0-9+/_-]+={0,2}$/.test(nonce))
     check.fault("unreadable", "nonce-unreadable", "nonce", "This isn't a nonce in base64, such as c3ByYXk=.");
 }
 
 /**
- * Writes a sheet as one HTML page that needs nothing else: no script, no image file, no address, its style in one `<style>`
+ * Writes a sheet, or several, as one HTML page that needs nothing else: no script, no image file, no address, its style in one `<style>`
  * element. Headings are in order, tables have captions and header cells, boxes can be ticked; printed, an ordinary job
- * takes one sheet of paper.
+ * takes one sheet of paper. Of several sheets each begins on a page of its own.
  *
  * A strict Content-Security-Policy lets it pass in either of two ways: by `SHEET_STYLE_HASH`, which is the same for every page
  * (`default-src 'none'; style-src 'sha256-…'`), or by a nonce (`default-src 'none'; style-src 'nonce-…'`).
@@ -38,10 +57,10 @@ function isBase64({ nonce }: Partial<HtmlOptions>, check: Check): void {
  * Everything in names that HTML would read as its own is escaped. Source: HTML Living Standard (WHATWG); Content Security
  * Policy Level 3 (W3C).
  *
- * @param sheet - a worksheet, a sheet of working, a field card or a practice sheet
+ * @param sheet - a worksheet, a sheet of working, a field card or a practice sheet, or up to 1,000 of them
  * @param options - see {@link HtmlOptions}
- * @returns the page, from `<!doctype html>` on
- * @throws SprayMathError `not-a-quantity` for what is no sheet, `unreadable` for a nonce that is not base64, `unknown-field` for an option that there is not
+ * @returns the page, from `<!doctype html>` on, with the title and the language of the first sheet
+ * @throws SprayMathError `not-a-quantity` for what is no sheet, `out-of-range` for too many, `unreadable` for a nonce that is not base64, `unknown-field` for an option that there is not
  *
  * @example
  * ```ts
@@ -55,27 +74,40 @@ function isBase64({ nonce }: Partial<HtmlOptions>, check: Check): void {
  * console.log(html.includes('<style nonce="c3ByYXk=">')); // true
  * ```
  */
-export function renderHtml(sheet: PrintableSheet, options: HtmlOptions = {}): string {
+export function renderHtml(
+  sheet: PrintableSheet | readonly PrintableSheet[],
+  options: HtmlOptions = {},
+): string {
+  const sheets = checked(sheet, new SheetsField(""), "sheet");
   const { nonce } = checked(options, HTML_OPTIONS, "options");
-  const page = pageOf(sheet);
+  const [{ language, title }] = sheets as readonly [PrintableSheet];
   return [
     "<!doctype html>",
-    `<html lang="${escaped(page.language)}">`,
+    `<html lang="${escaped(language)}">`,
     "<head>",
     '<meta charset="utf-8">',
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    `<title>${escaped(page.title)}</title>`,
+    `<title>${escaped(title)}</title>`,
     `<style${nonce === undefined ? "" : ` nonce="${nonce}"`}>${STYLE}</style>`,
     "</head>",
     "<body>",
-    `<main class="${sheet.kind}">`,
-    `<h1>${escaped(page.title)}</h1>`,
-    ...page.blocks.map((block) => laidOut(block, page)),
+    "<main>",
+    ...sheets.flatMap(article),
     "</main>",
     "</body>",
     "</html>",
     "",
   ].join("\n");
+}
+
+function article(sheet: PrintableSheet): string[] {
+  const page = partsInOrder(sheet);
+  return [
+    `<article class="${sheet.kind}" lang="${escaped(page.language)}">`,
+    `<h1>${escaped(page.title)}</h1>`,
+    ...page.blocks.map((block) => laidOut(block, page)),
+    "</article>",
+  ];
 }
 
 function laidOut(block: SheetBlock, page: Page): string {

@@ -70,10 +70,35 @@ describe("a job by volume, count or row", () => {
     expect(totals(TREES)).toEqual([[180, "mL"]]);
   });
 
+  it("orders the products where their formulations are known, and adds up what they cost", () => {
+    const two = [
+      {
+        ...A,
+        rate: qty(8, "fl_oz/100gal"),
+        formulation: "EC",
+        price: { amount: 64, per: qty(1, "gal") },
+      },
+      {
+        name: "Product B",
+        form: "dry",
+        rate: qty(1, "lb/100gal"),
+        formulation: "WP",
+        price: { amount: 16, per: qty(1, "lb") },
+      },
+    ] as const;
+    const plan = planApplication({ ...POTS, products: two });
+    // A wettable powder goes in before an emulsifiable concentrate.
+    expect(plan.mixingOrder).toEqual(["Product B", "Product A"]);
+    // 0.75 fl oz at 0.50 each and 1.5 oz at 1.00 each.
+    expect(plan.cost?.total).toBe(1.88);
+    expect(planApplication(POTS)).not.toHaveProperty("mixingOrder");
+    expect(planApplication(POTS)).not.toHaveProperty("cost");
+  });
+
   it("says what each load is enough for, and what the reserve is", () => {
     const { loads, leftover } = planApplication({ ...POTS, reserve: { percent: 4 } });
-    // 4 gal are 512 fl oz, 128 pots; the rest of 9.75 gal is 1.75 gal, 56 pots.
-    expect(loads.map(({ count }) => count)).toEqual([qty(128, "pot"), qty(128, "pot"), qty(56, "pot")]);
+    // 4 gal are 512 fl oz, 128 pots. The rest of 9.75 gal is 1.75 gal, 56 pots, of which 12 are extra.
+    expect(loads.map(({ count }) => count)).toEqual([qty(128, "pot"), qty(128, "pot"), qty(44, "pot")]);
     expect(leftover).toEqual({ carrier: qty(0.375, "gal"), count: qty(12, "pot") });
     expect(planApplication(ROW).loads[0]?.rowLength?.value).toBeCloseTo(800, 10);
     expect(planApplication(SPOT).loads[0]).not.toHaveProperty("count");
@@ -311,6 +336,13 @@ describe("what comes after a plan by volume, count or row", () => {
     expect(all.findings.map(({ key }) => key)).toEqual(["rate-over-max"]);
     const none = reconcile(plan, { finished: "2026-05-02T09:30", used: [qty(0, "L")] });
     expect(none.findings).toEqual([]);
+    // A range that the label gives limits what was applied too: a tenth more than 3 is over its high end.
+    const range = { low: qty(2, "mL/tree"), high: qty(3.2, "mL/tree"), chosen: qty(3, "mL/tree") };
+    const ranged = planApplication({ ...TREES, products: [{ ...A, rate: range }], reserve: { percent: 10 } });
+    const more = reconcile(ranged, { finished: "2026-05-02T09:30", left: qty(0, "L") });
+    expect(more.findings.map(({ code }) => code)).toEqual(["rate-over-max"]);
+    const right = reconcile(ranged, { finished: "2026-05-02T09:30", left: qty(15, "L") });
+    expect(right.findings).toEqual([]);
   });
 
   it("counts applications in a season, and leaves out a rate that isn't known", () => {
@@ -345,8 +377,15 @@ describe("the sheets of a job by volume, count or row", () => {
       { name: "How many", value: "300 pots" },
       { name: "Each gets", value: "4 fl oz/pot" },
     ]);
-    expect(card.loads[0]?.steps.at(-1)).toBe(
-      "Apply this load by spraying or drenching. It is enough for 128 pots.",
+    // 4 gal are 512 fl oz, 128 pots. 5% off either way: 121.9 and 134.7 pots.
+    expect(card.loads.map(({ title }) => title)).toEqual(["Loads 1 and 2 of 3, each", "Load 3 of 3"]);
+    expect(card.loads[0]?.steps.slice(-3)).toEqual([
+      "Apply these loads by spraying or drenching. Each is enough for about 128 pots.",
+      "They should end after about 128 pots, 256 pots.",
+      "If load 1 ends before 121 pots or after 135 pots, stop and calibrate again.",
+    ]);
+    expect(card.loads[1]?.steps.at(-1)).toBe(
+      "Apply this load by spraying or drenching. It is enough for 44 pots.",
     );
     expect(fieldCard(planApplication(SPOT)).loads[0]?.steps.at(-1)).toBe(
       "Apply this load by spraying or drenching.",
@@ -356,7 +395,6 @@ describe("the sheets of a job by volume, count or row", () => {
       "Mix per length of row",
       "Product A rate",
       "Total spray mix",
-      "Left over when the job is done",
     ]);
   });
 });

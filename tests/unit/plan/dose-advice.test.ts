@@ -63,7 +63,11 @@ describe("doseAdvice", () => {
   it("names a larger tool for a long count, and a stock where the label permits one", () => {
     const many = { ...SPOT, tools: [{ name: "spoon", capacity: qty(0.3, "tsp") }] };
     expect(messages(many)).toEqual(["Use this tool as well: tablespoon."]);
-    const stock = { ...SPOT, products: [{ ...A, rate: qty(0.1, "mL/gal"), labelPermitsDilution: true }] };
+    const stock = {
+      ...SPOT,
+      tools: "us-spoons" as const,
+      products: [{ ...A, rate: qty(0.17, "mL/gal"), labelPermitsDilution: true }],
+    };
     expect(doseAdvice(planApplication(stock))[0]?.suggestions.map(({ kind }) => kind)).toContain("stock");
   });
 });

@@ -1,9 +1,8 @@
-import { describe, expect, it } from "vitest";
-import type { ErrorCode } from "../../../src/errors.ts";
-import { isSprayMathError, type Length, qty, scaleQuantity, type Unit } from "../../../src/index.ts";
+import { describe, it } from "vitest";
+import { type Length, qty, scaleQuantity, type Unit } from "../../../src/index.ts";
 import { calibrationRecord } from "../../../src/output-rate/index.ts";
 import { type PlanInput, planApplication, type Severity, type WarningCode } from "../../../src/plan/index.ts";
-import { faultsOfIssue } from "../../helpers/plain-words.ts";
+import { type Expected, expectSlip } from "../../helpers/slips.ts";
 
 // What people do wrong with a plot, a sprayer and a label. Each row has the right job beside the slip, which must not be
 // questioned for it, and what the slip must lead to. docs/what-is-checked.md lists them in a grower's words.
@@ -111,9 +110,6 @@ const FARMS: readonly Farm[] = [
 ];
 
 type Change = Readonly<Record<string, unknown>>;
-type Expected =
-  | { readonly warning: WarningCode; readonly severity: Severity; readonly words?: string }
-  | { readonly error: ErrorCode; readonly path: string };
 type Slip = readonly [slip: string, right: Change, wrong: Change, expected: Expected];
 
 function slipsOf(farm: Farm): Slip[] {
@@ -525,34 +521,14 @@ function base(farm: Farm): PlanInput {
   } as PlanInput;
 }
 
-/** What a job leads to: the fault, or its warnings. */
-function outcome(farm: Farm, change: Change) {
-  try {
-    return {
-      warnings: planApplication({ ...base(farm), ...change } as PlanInput).warnings,
-      error: undefined,
-      issues: [],
-    };
-  } catch (error) {
-    if (!isSprayMathError(error)) throw error;
-    return { warnings: [], error: { error: error.code, path: error.path }, issues: error.issues };
-  }
-}
-
 describe.each(FARMS)("a slip in a $name job", (farm) => {
+  const plan = (change: Change) => planApplication({ ...base(farm), ...change } as PlanInput);
+
   it.each(slipsOf(farm))("%s", (_, right, wrong, expected) => {
-    const [good, bad] = [outcome(farm, right), outcome(farm, wrong)];
-    expect(good.error).toBeUndefined();
-    if ("error" in expected) {
-      expect(bad.error).toEqual(expected);
-      expect(bad.issues.flatMap((issue) => faultsOfIssue(issue))).toEqual([]);
-      return;
-    }
-    const { warning, severity, words = "" } = expected;
-    expect(good.warnings.filter(({ code }) => code === warning)).toEqual([]);
-    const found = bad.warnings.find(({ code }) => code === warning);
-    expect(found).toMatchObject({ code: warning, severity });
-    expect(found?.message).toContain(words);
-    expect(bad.warnings.flatMap((warning) => faultsOfIssue(warning))).toEqual([]);
+    expectSlip(
+      () => plan(right),
+      () => plan(wrong),
+      expected,
+    );
   });
 });

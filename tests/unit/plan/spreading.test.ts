@@ -228,6 +228,9 @@ describe("a job of granules warns of", () => {
     expect(slip.warnings[0]?.message).toBe(
       "Product A: put out 0.2 lb/1,000 sq ft, about the rate of N. It must put out 2 lb/1,000 sq ft of product for one pass.",
     );
+    // In one direction all of the 4 lb of product: 0.64 oz is the nutrient's 0.4 lb.
+    const lengthwise = { ...BEDS, spreader: { hopper: qty(3, "lb") } };
+    expect(found(tested(lengthwise, 0.64))).toEqual(["warning spreader-set-for-nutrient test.used"]);
     expect(found(tested(BEDS, 1))).toEqual(["warning spreader-far-under test.used"]);
     expect(found(tested(BEDS, 5))).toEqual(["warning spreader-heavy test.used"]);
     expect(found(tested(BEDS, 3.2))).toEqual([]);
@@ -347,7 +350,7 @@ describe("the working and the card of a job of granules", () => {
   it("gives no fills for what is refused, and says so", () => {
     const card = spreadingCard(planSpreading(withProduct(LAWN, { label: { max: qty(4, "lb/1000ft2") } })));
     expect(card.loads).toEqual([]);
-    expect(card.order).toEqual(["Do not fill the hopper. See the warning at the top."]);
+    expect(card.order).toEqual(["Do not fill the hopper. The warnings say why."]);
     expect(card.warnings[0]?.name).toBe("Do not spread");
     const near = spreadingCard(planSpreading(withProduct(LAWN, { label: { max: qty(5, "lb/1000ft2") } })));
     expect(near.warnings[0]?.name).toBe("Warning");
@@ -430,10 +433,13 @@ describe("the worksheet of a job of granules", () => {
     );
   });
 
-  it("keeps the figures of what is refused, and says not to spread it", () => {
+  it("has no fill and no amount of what is refused, and says not to spread it", () => {
     const sheet = spreadingSheet(planSpreading(withProduct(LAWN, { label: { max: qty(4, "lb/1000ft2") } })));
     expect(sheet.warnings[0]?.name).toBe("Do not spread");
-    expect(sheet.totals).toHaveLength(1);
+    expect(sheet.refused).toBe("Do not fill the hopper. The warnings say why.");
+    expect(sheet.totals).toEqual([]);
+    expect(sheet.summary.map(({ name }) => name)).toEqual(["Treated area", "Product A rate"]);
+    expect(sheet.steps.map(({ title }) => title)).toEqual(["Treated area"]);
     expectRefused(() => spreadingSheet({} as SpreadingPlan), "not-a-quantity", "plan", "finished plan");
     expectRefused(() => spreadingSheet(planSpreading(LAWN), { digits: 0 }), "out-of-range", "options.digits");
   });

@@ -125,7 +125,7 @@ describe("checkAnswer", () => {
     expect([verdict, says]).toEqual(["unknown", "Not right: 45% too high."]);
     expect(off).toBeCloseTo(0.45, 12);
     expect(checkAnswer(strip, 14.2).says).toBe("Not right: 29% too low.");
-    expect(checkAnswer(spoons, 5)).toMatchObject({ verdict: "unknown", says: "Not right: 44.44% too low." });
+    expect(checkAnswer(spoons, 5)).toMatchObject({ verdict: "unknown", says: "Not right: 44% too low." });
   });
 
   it("finds a unit that measures something else", () => {

@@ -15,7 +15,7 @@ import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 const percent = (value: number) => ({ ...qty(value, "%"), basis: "v/v" as const });
 
-// Worked by hand, with the arithmetic beside. 43,560 sq ft to the acre, 128 fl oz to the gallon, 16 fl oz to the pint.
+// Source of each: hand arithmetic, which stands beside it. 43,560 sq ft to the acre, 128 fl oz to the gallon, 16 fl oz to the pint.
 const BY_HAND: readonly [PracticeTopic, Given, number, string][] = [
   [
     "rectangle-area",

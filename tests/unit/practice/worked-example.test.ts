@@ -106,11 +106,21 @@ describe("a worked example", () => {
       }
   });
 
+  it("says once what is the same in all units", () => {
+    const fl_oz = (value: number) => qty(value, "fl_oz");
+    const slides = slidesOf("nozzle-check", { catches: [40, 46, 38, 36].map(fl_oz) });
+    // 160 / 4 = 40; 6 / 40 = 15%.
+    expect(new Map(slides).get("Check by another route")?.[0]).toMatch(/ it comes to 15% as well\.$/);
+  });
+
   it("has a line for each step, which ends in the answer", () => {
     for (const topic of practiceTopics) {
       const { given, working } = practiceProblem(topic, 6);
       const steps = slidesOf(topic, given).filter(([heading]) => heading.startsWith("Step "));
-      expect(steps.length).toBe(working.length);
+      // A sum of one is a line of the working, but no step.
+      const sums = working.filter(({ formula }) => !/^\w+$/.test(formula));
+      expect(steps.length).toBe(sums.length);
+      for (const [, texts] of steps) for (const one of texts) expect(one).not.toMatch(/^(.+) = \1$/);
       const [answer] = slidesOf(topic, given).find(([heading]) => heading === "Answer")?.[1] ?? [];
       if (working.length > 0) expect(steps.at(-1)?.[1].join(" ")).toContain(`= ${answer}`);
     }
@@ -120,7 +130,7 @@ describe("a worked example", () => {
     const example = workedExample("strip-calibration", strip);
     const html = renderHtml(example);
     expect(html.match(/<section class="slide">/g)?.length).toBe(8);
-    expect(html).toContain('<main class="board">');
+    expect(html).toContain('<article class="board" lang="en">');
     expect(html).toContain("<svg");
     for (const text of [renderText(example), renderMarkdown(example), renderLatex(example)])
       expect(text).toContain("43,560");

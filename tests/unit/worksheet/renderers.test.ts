@@ -8,6 +8,7 @@ import {
   practiceTopics,
   workedExample,
 } from "../../../src/practice/index.ts";
+import { SPANISH_WORDS } from "../../../src/words/es.ts";
 import {
   fieldCard,
   type PrintableSheet,
@@ -277,6 +278,32 @@ describe("a sheet as HTML under a Content-Security-Policy", () => {
     expect(style).toBe(STYLE);
     expect(SHEET_STYLE_HASH).toBe(`'sha256-${createHash("sha256").update(style).digest("base64")}'`);
     expect(html.match(/<style/g)).toHaveLength(1);
+  });
+
+  it("has several sheets on one page, each in its own language and with a paper of its own", () => {
+    const [first, second] = [
+      fieldCard(plan),
+      fieldCard(plan, { words: SPANISH_WORDS, locale: "es-US" }),
+    ] as const;
+    const both = renderHtml([first, second]);
+    const articles = (page: string) => page.match(/<article[\s\S]*?<\/article>/g);
+    expect(articles(both)).toEqual([first, second].flatMap((one) => articles(renderHtml(one))));
+    expect(both.match(/<article [^>]*>/g)).toEqual([
+      '<article class="field-card" lang="en">',
+      '<article class="field-card" lang="es">',
+    ]);
+    expect(both).toMatch(/<html lang="en">[\s\S]*<main>[\s\S]*<\/main>/);
+    expect(STYLE).toContain("article + article { break-before: page; }");
+    expect(renderHtml([first])).toBe(renderHtml(first));
+    expectRefused(() => renderHtml([]), "not-a-quantity", "sheet");
+    expectRefused(() => renderHtml(Array(1001).fill(first)), "out-of-range", "sheet");
+    expectRefused(
+      () => renderHtml([first, { ...second, title: 5 } as never]),
+      "not-a-quantity",
+      "sheet[1].title",
+    );
+    expectRefused(() => renderHtml([first, undefined as never]), "not-a-quantity", "sheet[1]");
+    expectRefused(() => renderHtml(undefined as never), "not-a-quantity", "sheet");
   });
 
   it("carries a nonce, and refuses one that is none", () => {
