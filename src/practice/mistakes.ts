@@ -295,9 +295,9 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Multiply distance by width to get the area.",
   ),
   "width-in-large-unit": words(
-    "The width was used in {length.unit}, in a formula that takes {width.unit}.",
+    "The width was converted ({width.unit} to {length.unit}), but this formula takes it as given.",
     "The rate is {perLength} times too high.",
-    "Put the width in as {width.unit}, or use a formula for {length.unit}.",
+    "Leave the width as given ({width.unit}), or use a formula for {length.unit}.",
   ),
   "factors-left-out": words(
     "The factors between the units were left out.",

@@ -61,9 +61,23 @@ const WITH_ONE_FIGURE: readonly (readonly MistakeCode[])[] = [
 // Each explains an answer by itself; a pair with one of them is far-fetched.
 const RARE: readonly MistakeCode[] = ["pint-of-other-system", "other-gallon"];
 
+// An answer with no product in it, and mistakes with the label's rate.
+const NO_PRODUCT: readonly MistakeCode[] = ["mix-for-product", "area-for-product"];
+const WITH_LABEL_RATE: readonly MistakeCode[] = [
+  "label-unit-left",
+  "pint-of-8",
+  "pint-of-32",
+  "liter-of-100",
+  "per-lawn-for-land",
+  "rate-per-other-land",
+  "per-hundred-left-out",
+];
+
 /** Whether a student may well make both mistakes in one sum. */
 function goTogether(a: MistakeCode, b: MistakeCode): boolean {
   if (RARE.includes(a) || RARE.includes(b)) return false;
+  if (NO_PRODUCT.includes(a) !== NO_PRODUCT.includes(b))
+    return !WITH_LABEL_RATE.includes(a) && !WITH_LABEL_RATE.includes(b);
   return !WITH_ONE_FIGURE.some((codes) => codes.includes(a) && codes.includes(b));
 }
 

@@ -111,7 +111,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Una carga de mochila para las verduras de {farm} lleva {amount} de producto. Usted tiene una cuchara medidora de {spoon}. ¿Cuántas cucharas al ras se pueden poner sin pasarse?",
       "Para el invernadero de {farm} hacen falta {amount} de producto en el tanque. Su cuchara es de {spoon}. ¿Cuántas cucharas enteras al ras pone, sin pasarse?",
       "El tanque para las rosas de {farm} lleva {amount} de producto. La única medida a mano es una cuchara de {spoon}. ¿Cuántas cucharas llenas al ras puede usar como máximo?",
-      "Una carga para manchones en {farm} lleva {amount} de producto. A la cuchara le cabe {spoon}. ¿Cuántas cucharas enteras al ras se ponen sin pasarse?",
+      "Una carga para manchones en {farm} lleva {amount} de producto. La cuchara es de {spoon}. ¿Cuántas cucharas enteras al ras se ponen sin pasarse?",
     ),
     "percent-mix": topic(
       "Porcentaje de la mezcla",
@@ -400,9 +400,9 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Multiplique la distancia por el ancho para tener el área.",
     ),
     "width-in-large-unit": mistake(
-      "El ancho se usó en {length.unit}, en una fórmula que lo pide en {width.unit}.",
+      "El ancho se convirtió ({width.unit} a {length.unit}), pero esta fórmula lo pide como está.",
       "El volumen es {perLength} veces demasiado alto.",
-      "Ponga el ancho en {width.unit}, o use una fórmula para {length.unit}.",
+      "Deje el ancho como está ({width.unit}), o use una fórmula para {length.unit}.",
     ),
     "factors-left-out": mistake(
       "Faltaron los factores entre las unidades.",

@@ -200,6 +200,8 @@ describe("checkAnswer", () => {
     expect(checked(reserve, 35)).toEqual(["unknown"]);
     // 1.4 x 45 x 1.2 = 75.6 gal.
     expect(checked(reserve, 75.6)).toEqual(["mistake", "mix-for-product"]);
+    // Half of it would be the mix and a pint of 8 fl oz: there is no product in it to be measured in pints.
+    expect(checked(reserve, 37.8)).toEqual(["unknown"]);
   });
 
   it("finds the product that went in too early or too late", () => {
