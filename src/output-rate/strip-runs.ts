@@ -178,12 +178,13 @@ export function stripRunsSpreadWorking(input: StripRunsInput<Volume> | StripRuns
   );
 }
 
-const DEFAULT_LIMIT: Fraction = { value: 5, unit: "%" };
+/** How far the runs of a calibration may differ unless given: common practice, no source. */
+export const RUNS_LIMIT: Fraction = { value: 5, unit: "%" };
 const MEAN_SOURCE = "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.1 and 1.3.5.6";
 
 /** What several runs say together. Trusts its input. */
 export function runsTogether(
-  { runs, limit = DEFAULT_LIMIT }: StripRunsInput<Volume | Mass>,
+  { runs, limit = RUNS_LIMIT }: StripRunsInput<Volume | Mass>,
   at = "",
 ): StripRuns<VolumeRate | MassRate> {
   const own = runs.map((run) => rateOfStrip(run, at));

@@ -25,8 +25,9 @@ export function planOfBatch(input: BatchInput): BatchPlan {
   const asked = batchMix(input, sized);
   const job = input.split === "easiest" ? { ...asked, split: splitsOfBatch(input, asked, ONE)[0] } : asked;
   const { carrierRate: rate } = job.sizes;
-  const mix = mixInLoads(job, coversOf(input, sized), { size: "size", split: "split" });
-  const loads = measuredLoads(mix.loads, input);
+  const covers = coversOf(input, sized);
+  const mix = mixInLoads(job, covers, { size: "size", split: "split" });
+  const loads = measuredLoads(mix.loads, input, (volume) => covers(volume).area);
   const { carrier, mixingOrder, totals, toMark, leftover } = mix;
   const cost = mixCost(input, { loads, totals });
   return {
@@ -87,8 +88,8 @@ function rateOn(area: TreatedArea, volume: Volume): VolumeRate {
   return resultIn(direct, volumeRate, "area");
 }
 
-/** What a volume of the mix is enough for: its part of the plants, the row and the area. */
-function coversOf({ size, area }: BatchInput, sized: BatchVolume): (volume: Volume) => CoversBatch {
+/** What a volume of the mix is enough for: its part of the plants, the row and the area. Trusts its input. */
+export function coversOf({ size, area }: BatchInput, sized: BatchVolume): (volume: Volume) => CoversBatch {
   return (volume) => {
     const share = ratioOf(volume, sized.volume);
     const part = <Q extends Quantity>(whole: Q): Q => ({ ...whole, value: whole.value * share });

@@ -195,7 +195,7 @@ function widthPathOf(calibration: Calibration): string {
 }
 
 /** The width sprayed in one pass of a calibration, where there is one. */
-function widthOf(measurement: Measurement): Length | undefined {
+export function widthOf(measurement: Measurement): Length | undefined {
   switch (measurement.kind) {
     case "strip":
       return measurement.swath;

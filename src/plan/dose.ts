@@ -66,10 +66,14 @@ function onLand(area: TreatedArea): TreatedArea {
   return { value: inUnit(area, landArea), unit: landArea, of: "treated" };
 }
 
-/** The loads of a mix with each dose as it is measured. Trusts its input. */
-export function measuredLoads<C extends { readonly area?: TreatedArea | undefined }>(
+/**
+ * The loads of a mix with each dose as it is measured; `treats` says what area a volume of the mix is enough for, where that is
+ * known. Trusts its input.
+ */
+export function measuredLoads<C extends object>(
   loads: readonly (LoadOf<LoadAmount> & C)[],
   { products, tools }: { readonly products: readonly Product[]; readonly tools: Tools },
+  treats: (mix: Volume) => TreatedArea | undefined,
 ): (LoadOf<LoadProduct> & C)[] {
   const first = loads[0] as LoadOf<LoadAmount>;
   agreed(products, (check) => {
@@ -89,14 +93,18 @@ export function measuredLoads<C extends { readonly area?: TreatedArea | undefine
     doses.set(amount.value, { area: area?.value, measured });
     return measured;
   };
-  return loads.map((load) => ({
-    ...load,
-    products: load.products.map(({ name, amount }, i) => ({
-      name,
-      amount,
-      measured: doseIn(amount, i, load.area),
-    })),
-  }));
+  return loads.map((load) => {
+    // A dose's error falls on whatever its load is sprayed on, extra mix included.
+    const area = treats(load.carrier);
+    return {
+      ...load,
+      products: load.products.map(({ name, amount }, i) => ({
+        name,
+        amount,
+        measured: doseIn(amount, i, area),
+      })),
+    };
+  });
 }
 
 interface Known {

@@ -16,6 +16,7 @@ export type {
   Split,
   Sprayer,
 } from "./input.js";
+export { type EndUnit, type LoadEnd, loadEnds } from "./load-ends.js";
 export { type MixInput, type MixSplit, planMix, type RowsOrPlots } from "./mix.js";
 export type { Currency, MixCost, PlanCost, Price, ProductCost } from "./money.js";
 export { planApplication } from "./plan.js";

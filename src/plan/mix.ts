@@ -28,6 +28,7 @@ import {
 import { sumOf } from "../units/quantity.js";
 import { groundArea, quantity, treatedArea } from "../units/quantity-field.js";
 import type { GroundArea, Length, Mass, TreatedArea, Volume, VolumeRate } from "../units/types.js";
+import { sprayedFrom } from "./coverage.js";
 import {
   FILL_LIST,
   fillsOfJobFit,
@@ -184,8 +185,13 @@ export function mixOnArea(job: MixInput, at: string): KnownMix {
 /** The mix of a job on an area. Trusts its input. */
 export function mixFor(job: MixInput, at: { readonly area: string; readonly split: string }): Mix {
   const { rate } = job;
-  const covers = (volume: Volume) => ({ area: leftoverAreaOf({ volume, rate }) });
+  const covers = (volume: Volume) => ({ area: treatedBy(volume, rate) });
   return mixInLoads(mixOnArea(job, at.area), covers, { size: at.area, split: at.split });
+}
+
+/** What a volume of mix treats at the output rate. Trusts its input. */
+export function treatedBy(volume: Volume, rate: VolumeRate): TreatedArea {
+  return leftoverAreaOf({ volume, rate });
 }
 
 /** Each product in the whole mix, unrounded. Trusts its input. */
@@ -225,6 +231,7 @@ export function mixInLoads<C extends object>(
   const mixed = mixOf({ loads, amounts: amounts.map(({ amount }) => amount) }, "products");
   const order = orderOf(products, mixing);
   const { reserve, lines } = carrier;
+  const sprayed = sprayedFrom(loads, carrier);
   return {
     carrier,
     loads: mixed.loads.map(({ carrier, water, pieces, mark, amounts }, i) => ({
@@ -233,7 +240,7 @@ export function mixInLoads<C extends object>(
       water,
       ...(pieces !== undefined && { pieces }),
       ...(mark && { mark }),
-      ...covers(carrier),
+      ...covers(sprayed[i] as Volume),
       products: products.map(({ name }, k) => ({ name, amount: amounts[k] as Volume | Mass })),
     })),
     ...(order && { mixingOrder: order }),

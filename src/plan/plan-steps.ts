@@ -9,12 +9,12 @@ import { linesOfAmount } from "../tank-mix/product.js";
 import { productInLoadsLines } from "../tank-mix/product-in-loads.js";
 import { checked } from "../units/check.js";
 import { formulaLines } from "../units/formula-lines.js";
-import type { Mass, Volume } from "../units/types.js";
+import type { Mass, TreatedArea, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
-import { batchMix } from "./batch.js";
+import { batchMix, coversOf } from "./batch.js";
 import { doseRequest } from "./dose.js";
 import type { Product } from "./input.js";
-import { carrierInput, type KnownMix, loadsInput, mixOnArea, productInput } from "./mix.js";
+import { carrierInput, type KnownMix, loadsInput, mixOnArea, productInput, treatedBy } from "./mix.js";
 import { mixInput } from "./plan.js";
 import { type Plot, plotsOf } from "./plot.js";
 import { type JobArea, linesOfPlot } from "./plot-areas.js";
@@ -77,11 +77,11 @@ export function withoutRepeats(lines: readonly WorkingLine[]): WorkingLine[] {
 }
 
 function stepsOf(plan: AnyPlan): PlanStep[] {
-  const { steps, mix } = "area" in plan ? stepsOnArea(plan) : stepsOfBatch(plan);
+  const { steps, mix, treats } = "area" in plan ? stepsOnArea(plan) : stepsOfBatch(plan);
   return [
     ...steps,
     { step: "loads", lines: linesOfLoads(loadsInput(splitAsPlanned(plan, mix))) },
-    ...plan.input.products.flatMap((product, i) => productSteps(plan, mix, product, i)),
+    ...plan.input.products.flatMap((product, i) => productSteps(plan, { mix, treats }, product, i)),
   ];
 }
 
@@ -97,10 +97,11 @@ function splitAsPlanned({ input, loads }: AnyPlan, mix: KnownMix): KnownMix {
   return { ...mix, split };
 }
 
-/** The steps up to the mix in all, and that mix. */
+/** The steps up to the mix in all, that mix, and what area a volume of it is enough for. */
 interface StepsToMix {
   readonly steps: readonly PlanStep[];
   readonly mix: KnownMix;
+  readonly treats: (mix: Volume) => TreatedArea | undefined;
 }
 
 function stepsOnArea(plan: Plan): StepsToMix {
@@ -111,7 +112,7 @@ function stepsOnArea(plan: Plan): StepsToMix {
     { step: "rate", lines: linesOfMeasurement(rateOfCalibration(input.calibration)) },
     { step: "carrier", lines: linesOfCarrier(carrierInput(job)) },
   ];
-  return { steps, mix: mixOnArea(job, "plot") };
+  return { steps, mix: mixOnArea(job, "plot"), treats: (volume) => treatedBy(volume, rate) };
 }
 
 function stepsOfBatch({ input, carrier }: BatchPlan): StepsToMix {
@@ -121,7 +122,9 @@ function stepsOfBatch({ input, carrier }: BatchPlan): StepsToMix {
     { step: "size", lines: linesOfBatch(size) },
     { step: "carrier", lines: linesOfTotal(carrier.sprayed, spare) },
   ];
-  return { steps, mix: batchMix(input, volumeOfBatch(size)) };
+  const sized = volumeOfBatch(size);
+  const covers = coversOf(input, sized);
+  return { steps, mix: batchMix(input, sized), treats: (volume) => covers(volume).area };
 }
 
 /** The working of a job's areas, plot by plot and together. Trusts its input. */
@@ -143,7 +146,12 @@ export function linesOfAreas(
   return [...lines, ...total];
 }
 
-function productSteps(plan: AnyPlan, { sizes }: KnownMix, product: Product, i: number): PlanStep[] {
+function productSteps(
+  plan: AnyPlan,
+  { mix: { sizes }, treats }: Omit<StepsToMix, "steps">,
+  product: Product,
+  i: number,
+): PlanStep[] {
   const amount = linesOfAmount(productInput(product, sizes, plan.carrier));
   const { result } = amount[amount.length - 1] as WorkingLine;
   const shares = productInLoadsLines(result as Volume | Mass, plan.loads);
@@ -159,7 +167,7 @@ function productSteps(plan: AnyPlan, { sizes }: KnownMix, product: Product, i: n
         step: "dose",
         product: product.name,
         load: load.number,
-        lines: linesOfDose(plan, product, load, dose),
+        lines: linesOfDose(plan, product, treats(load.carrier), dose),
       }),
     ),
   ];
@@ -182,7 +190,7 @@ function differentDoses(
 function linesOfDose(
   { input }: AnyPlan,
   product: Product,
-  { area }: AnyPlan["loads"][number],
+  area: TreatedArea | undefined,
   { amount, measured }: LoadProduct,
 ): WorkingLine[] {
   const { input: asked, volume } = doseRequest(amount, product, input.tools, area);

@@ -14,7 +14,7 @@ import { planCost } from "./cost.js";
 import { measuredLoads } from "./dose.js";
 import { type ChoiceLimits, type ChosenSplits, easiestSplits, ONE } from "./easiest.js";
 import { DEFAULT_SPLIT, type PlanInput, type Split } from "./input.js";
-import { type MixInput, type MixSplit, mixFor, mixOnArea } from "./mix.js";
+import { type MixInput, type MixSplit, mixFor, mixOnArea, treatedBy } from "./mix.js";
 import { equalRows, type Plot, plotsOf } from "./plot.js";
 import { areasOfJob, type JobArea, type PlotAreas } from "./plot-areas.js";
 import { ratesFitPlot } from "./rates-fit.js";
@@ -76,7 +76,7 @@ export function planFor(input: PlanInput): Plan {
     area: "plot",
     split: "split",
   });
-  const loads = measuredLoads(mix.loads, input);
+  const loads = measuredLoads(mix.loads, input, (volume) => treatedBy(volume, rate));
   const { carrier, mixingOrder, totals, toMark, leftover } = mix;
   const cost = planCost(input, { area, loads, totals });
   const thresholds = thresholdsOf(input.thresholds);

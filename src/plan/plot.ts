@@ -41,7 +41,7 @@ import {
   text,
 } from "../units/fields.js";
 import { groundArea, treatedArea } from "../units/quantity-field.js";
-import type { GroundArea, TreatedArea } from "../units/types.js";
+import type { GroundArea, Length, TreatedArea } from "../units/types.js";
 
 /** The sizes of each shape of ground. */
 interface ShapeInputs {
@@ -250,5 +250,12 @@ export function plotPath(plot: Plot | readonly Plot[], i: number): string {
 export function equalRows(plot: Plot): number | undefined {
   if (plot.kind === "beds") return plot.bedLength && plot.beds;
   if (plot.kind === "row-bands" || plot.kind === "tree-rows") return plot.rowLength && plot.rows;
+  return undefined;
+}
+
+/** The lengths of a plot's rows, bands or beds, where they are listed. */
+export function rowLengthsOf(plot: Plot): readonly Length[] | undefined {
+  if (plot.kind === "beds") return plot.bedLengths;
+  if (plot.kind === "row-bands" || plot.kind === "tree-rows") return plot.rowLengths;
   return undefined;
 }

@@ -45,6 +45,15 @@ export function comparedRates(product: RatesOfProduct): (readonly [place: string
   });
 }
 
+/** Whether a rate of a job's products, or of their labels' limits, is per area of ground. */
+export function usesGround(products: readonly Product[]): boolean {
+  return products
+    .flatMap((product) => ratesOf(product))
+    .some(
+      ([, rate]) => rate !== undefined && singlesOf(rate).some(([, one]) => sizesFor(one).includes("ground")),
+    );
+}
+
 /** Notes a rate per plant in a job that is for an area. */
 export function rateIsNotCounted(rate: SingleRate, at: string, check: Check): boolean {
   const read = readRate(rate);

@@ -51,9 +51,9 @@ export interface LoadOf<P extends LoadAmount> {
   readonly products: readonly P[];
 }
 
-/** What a volume of mix could treat at the output rate. */
+/** What a load sprays of the job's area; of what is left over, what the extra mix could still treat. */
 export interface CoversArea {
-  /** What it could treat at the output rate. */
+  /** The area. What a load holds for the hose, and what is extra, isn't counted. */
   readonly area: TreatedArea;
 }
 
@@ -108,7 +108,10 @@ export interface MixOf<P extends LoadAmount, C extends object> {
 /** A tank mix for an area, worked out. Plain data. */
 export type Mix<P extends LoadAmount = LoadAmount> = MixOf<P, CoversArea>;
 
-/** What a volume of mix is enough for, in a job that isn't an area. Nothing where only the volume is known. */
+/**
+ * What a load is for, in a job that isn't an area; of what is left over, what the extra mix would be enough for. Nothing where only
+ * the volume is known.
+ */
 export interface CoversBatch {
   /** How many plants, pots, trees or spots. */
   readonly count?: Count | undefined;

@@ -1,26 +1,33 @@
+import { endsOf, type LoadEnd } from "../plan/load-ends.js";
 import { ANY_PLAN } from "../plan/read-plan.js";
 import type { AnyPlan } from "../plan/result.js";
 import { checked } from "../units/check.js";
-import { scale } from "../units/quantity.js";
-import { type WrittenAlert, writtenAlerts } from "./job/alerts.js";
+import type { TreatedArea } from "../units/types.js";
+import { isRefused, type WrittenAlert, writtenAlerts } from "./job/alerts.js";
+import { alike, loadsTitle } from "./job/alike.js";
 import { type WrittenDose, writtenDoses } from "./job/amounts.js";
 import {
   cautionTexts,
+  coveredByAll,
   coversText,
-  loadTitle,
-  mixingText,
+  hasRest,
+  isSpare,
+  nameFacts,
   outputFacts,
   rateFacts,
   type SheetFact,
   sizeFacts,
+  totalText,
 } from "./job/facts.js";
+import { fillOf, halfOf, inTank, roughly } from "./job/fit.js";
+import { coveredText, doneText, placeText, stopText } from "./job/places.js";
 import { planInUnits } from "./job/plan-in-units.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
 import { type Writer, writerFor } from "./words/writer.js";
 
-/** A load on the card. */
+/** A load on the card, or several that are mixed alike. */
 export interface CardLoad {
-  /** Which load. */
+  /** Which loads. */
   readonly title: string;
   /** What to do, in order; each with a box to tick. */
   readonly steps: readonly string[];
@@ -38,9 +45,9 @@ export interface FieldCard {
   readonly warnings: readonly WrittenAlert[];
   /** What the sprayer is set for. */
   readonly facts: readonly SheetFact[];
-  /** How a load is mixed: the order of filling, and of products where it is known; or, where the job is refused, not to mix. */
+  /** That the label's own order of mixing goes before the card's; or, where the job is refused, not to mix. */
   readonly order: readonly string[];
-  /** The loads, in the order of mixing. */
+  /** The loads, in the order of mixing; loads that are mixed alike once. */
   readonly loads: readonly CardLoad[];
   /** The cautions. */
   readonly cautions: readonly string[];
@@ -51,13 +58,16 @@ export interface FieldCard {
 }
 
 /**
- * The field card of a plan: load by load what to pour, in which order and measured with what, with a box to tick for each step.
- * Refusals and warnings stand on top, the cautions below.
+ * The field card of a plan: load by load what to do, in order, with a box to check for each step. Loads that are mixed alike stand
+ * there once. Refusals and warnings stand on top, the cautions below.
  *
  * Half the water goes in first, then the products in their order of mixing (the order of the job where that is not known), then
- * water up to the mark: common practice, no source. The label's own order takes precedence, and the card says so. Printed
- * amounts are rounded down. If the plan refuses the job, the card says so and gives no mixing steps; the worksheet still has
- * the figures.
+ * water up to the mark: common practice, no source. The label's own order takes precedence, and the card says so. No
+ * number has more than three figures, unless somebody entered it. What the tank is filled to is rounded up and amounts of product
+ * down, so the strength never goes over the label. The tank's fill is in the tank's own unit.
+ *
+ * Where the plot has rows, the card says where each load should end, and when to stop and calibrate again: see `loadEnds`. If
+ * the plan refuses the job, the card says so and gives no mixing steps.
  *
  * @param plan - a finished plan
  * @param options - as for `worksheet`
@@ -86,28 +96,23 @@ export function fieldCard(plan: AnyPlan, options: WorksheetOptions = {}): FieldC
   const writer = writerFor(given);
   const { language, text } = writer.messages;
   const shown = planInUnits(checked(plan, ANY_PLAN, "plan"), given.units);
-  const doses = writtenDoses(shown, writer).loads;
-  // A card goes to the tank, where nobody reads twice: it gives no mixing steps for what must not be sprayed.
-  const refused = shown.warnings.some(({ severity }) => severity === "refusal");
-  const mixed = refused ? [] : shown.loads;
-  const filling = writer.fill(text.fillingOrder, { products: shown.input.products.length });
-  const order = [filling, ...(shown.mixingOrder ? [mixingText(shown.mixingOrder, writer)] : [])];
+  const refused = isRefused(shown);
+  const order = writer.fill(text.fillingOrder, { products: shown.input.products.length });
   return {
     kind: "field-card",
     language,
     title: text.cardTitle,
     warnings: writtenAlerts(shown, writer, ["refusal", "warning"]),
     facts: [
+      ...nameFacts(shown, writer),
       ...sizeFacts(shown, writer),
       ...outputFacts(shown, writer),
       ...rateFacts(shown, writer),
-      { name: text.totalMix, value: writer.short(shown.carrier.total) },
+      ...(refused ? [] : [{ name: text.totalMix, value: totalText(shown, writer) }]),
     ],
-    order: refused ? [text.doNotMix] : order,
-    loads: mixed.map((load, at) => ({
-      title: loadTitle(load.number, shown, writer),
-      steps: steps(load, inOrder(doses[at] ?? [], shown), shown, writer),
-    })),
+    // A card goes to the tank, where nobody reads twice: it gives no mixing steps for what must not be sprayed.
+    order: [refused ? text.doNotMix : order],
+    loads: refused ? [] : cardLoads(shown, writer),
     cautions: cautionTexts(shown, writer),
     headings: {
       summary: text.summary,
@@ -120,23 +125,34 @@ export function fieldCard(plan: AnyPlan, options: WorksheetOptions = {}): FieldC
   };
 }
 
+function cardLoads(plan: AnyPlan, writer: Writer): CardLoad[] {
+  const doses = writtenDoses(plan, writer).loads;
+  const mixing = plan.loads.map((load, at) =>
+    mixingSteps(load, inOrder(doses[at] as readonly WrittenDose[], plan), plan, writer),
+  );
+  const ends = endsOf(plan);
+  return alike(mixing.map((steps) => steps.join("\n"))).map((places) => ({
+    title: loadsTitle(places, plan, writer),
+    steps: [
+      ...(mixing[places[0] as number] as readonly string[]),
+      ...sprayingSteps(places, ends, plan, writer),
+    ],
+  }));
+}
+
 function inOrder(doses: readonly WrittenDose[], { mixingOrder }: AnyPlan): readonly WrittenDose[] {
   if (mixingOrder === undefined) return doses;
   return mixingOrder.flatMap((name) => doses.filter(({ product }) => product === name));
 }
 
-function steps(
+function mixingSteps(
   load: AnyPlan["loads"][number],
   doses: readonly WrittenDose[],
   plan: AnyPlan,
-  writer: Writer,
+  { messages: { text }, fill, exact }: Writer,
 ): string[] {
-  const { messages, fill } = writer;
-  const { text } = messages;
-  const { carrier, water } = load;
-  const { value, unit } = scale(water, 0.5);
   return [
-    fill(text.halfFill, { half: { value: Number(value.toPrecision(2)), unit } }),
+    fill(text.halfFill, { half: exact(halfOf(load, plan)) }),
     ...doses.map(({ product, amount, measures, remark }) =>
       fill(measures.length === 0 ? text.pourOtherwise : text.pour, {
         product,
@@ -145,12 +161,74 @@ function steps(
         remark,
       }),
     ),
-    fill(text.topUp, { carrier, water }),
-    useText(coversText(load, plan, writer), plan, writer),
+    fill(load.mark ? text.topUpToMark : text.topUp, { carrier: exact(fillOf(load, plan)) }),
   ];
 }
 
-function useText(area: string | undefined, plan: AnyPlan, { messages: { text }, fill }: Writer): string {
+/** What loads that are mixed alike are sprayed on, and where each should end. */
+function sprayingSteps(
+  places: readonly number[],
+  ends: readonly LoadEnd[],
+  plan: AnyPlan,
+  writer: Writer,
+): string[] {
+  const [first] = places;
+  const stop = first === 0 && ends[0] ? stopText(ends[0], writer) : undefined;
+  const last = plan.loads.length - 1;
+  const isLast = places.at(-1) === last && !isSpare(plan.loads[last] as AnyPlan["loads"][number]);
+  const left = isLast ? leftText(plan, writer) : undefined;
+  const rest = places.some((at) => at < last && hasRest(at, plan))
+    ? writer.messages.text.sprayRest
+    : undefined;
+  return [...coverageSteps(places, ends, plan, writer), rest, stop, left].filter(
+    (step) => step !== undefined,
+  );
+}
+
+function coverageSteps(
+  places: readonly number[],
+  ends: readonly LoadEnd[],
+  plan: AnyPlan,
+  writer: Writer,
+): string[] {
+  const { messages, fill } = writer;
+  const { text } = messages;
+  const [first = 0] = places;
+  if (places.length === 1) return [sprayText(first, ends, plan, writer)];
+  const area = coveredByAll(places, ends, plan, writer);
+  const each =
+    area === undefined ? text.useAll : fill("area" in plan ? text.sprayEach : text.useEach, { area });
+  const isOnePlot = new Set(ends.map(({ plot }) => plot)).size === 1;
+  const listed = isOnePlot && places.length <= MOST_ENDS ? places : [];
+  const done = listed.map((at) => doneText(ends[at] as LoadEnd, writer)).filter((one) => one !== undefined);
+  return done.length === 0 ? [each] : [each, fill(text.endsAfter, { ends: done })];
+}
+
+// More places than these nobody looks up.
+const MOST_ENDS = 6;
+
+function sprayText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: Writer): string {
+  const { messages, fill, three } = writer;
+  const { text } = messages;
+  const load = plan.loads[at] as AnyPlan["loads"][number];
+  if (isSpare(load)) return text.spareLoad;
+  const area = coversText(load, ends[at], writer);
   if (area === undefined) return text.useAll;
-  return fill("area" in plan ? text.spray : text.use, { area });
+  if (!("area" in plan)) return fill(text.use, { area });
+  const end = ends[at] as LoadEnd;
+  const place = placeText(end, plan, writer);
+  if (place === undefined) return fill(text.spray, { area });
+  return fill(text.sprayTo, { covers: coveredText(end, writer) ?? three(load.area as TreatedArea), place });
+}
+
+/** What should be left at the end, where there is extra mix, and what it would be enough for. */
+function leftText(plan: AnyPlan, writer: Writer): string | undefined {
+  const { messages, fill, exact } = writer;
+  const { text } = messages;
+  const { leftover, carrier } = plan;
+  const mix = roughly(inTank(carrier.reserve, plan));
+  if (mix.value === 0) return undefined;
+  const left = exact(mix);
+  const area = coversText(leftover, undefined, writer);
+  return area === undefined ? fill(text.leftInTank, { left }) : fill(text.leftInTankFor, { left, area });
 }

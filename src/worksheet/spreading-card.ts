@@ -2,7 +2,7 @@ import { SPREADING_PLAN } from "../plan/read-plan.js";
 import type { SpreadingPlan } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import type { FieldCard } from "./field-card.js";
-import { spreadingAlerts } from "./job/alerts.js";
+import { isRefused, spreadingAlerts } from "./job/alerts.js";
 import { cautionTexts } from "./job/facts.js";
 import { fillsAndPlots, spreadAmounts, spreadingFacts, spreadingInUnits } from "./job/spreading.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
@@ -40,7 +40,7 @@ export function spreadingCard(plan: SpreadingPlan, options: WorksheetOptions = {
   const { language, text } = writer.messages;
   const shown = spreadingInUnits(checked(plan, SPREADING_PLAN, "plan"), given.units);
   const amounts = spreadAmounts(shown, writer);
-  const refused = shown.warnings.some(({ severity }) => severity === "refusal");
+  const refused = isRefused(shown);
   return {
     kind: "field-card",
     language,

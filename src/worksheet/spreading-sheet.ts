@@ -1,8 +1,8 @@
 import { SPREADING_PLAN } from "../plan/read-plan.js";
 import type { SpreadingPlan } from "../plan/result.js";
-import { stepsOfSpreading } from "../plan/spreading-steps.js";
+import { type SpreadingStep, stepsOfSpreading } from "../plan/spreading-steps.js";
 import { checked } from "../units/check.js";
-import { spreadingAlerts } from "./job/alerts.js";
+import { isRefused, spreadingAlerts } from "./job/alerts.js";
 import { cautionTexts } from "./job/facts.js";
 import { fillsAndPlots, spreadAmounts, spreadingFacts, spreadingInUnits } from "./job/spreading.js";
 import { writtenLines } from "./lines/written-line.js";
@@ -11,8 +11,8 @@ import { writerFor } from "./words/writer.js";
 import type { Worksheet } from "./worksheet.js";
 
 /**
- * Writes out a plan of granules: the warnings, the job, the fills of the hopper, what goes on each plot or bed, and the working of
- * every step.
+ * Writes out a plan of granules: the fills of the hopper, what goes on each plot or bed, what to check, the job, and the working of
+ * every step. Of a job that the plan refuses, no fill and no amount.
  *
  * With `units` the job is planned again in the units of that system, as for `worksheet`. Printed amounts are rounded down. There is
  * no tank and so no tank load: `loads` is empty, and `totals` has the fills and the plots.
@@ -45,22 +45,28 @@ export function spreadingSheet(plan: SpreadingPlan, options: WorksheetOptions = 
   const { language, text } = messages;
   const shown = spreadingInUnits(checked(plan, SPREADING_PLAN, "plan"), given.units);
   const amounts = spreadAmounts(shown, writer);
+  const refused = isRefused(shown);
   return {
     kind: "worksheet",
     language,
     title: text.spreadingTitle,
+    ...(refused && { refused: text.doNotFill }),
     warnings: spreadingAlerts(shown, writer, ["refusal", "warning", "note"]),
     summary: spreadingFacts(shown, amounts, writer),
     loads: [],
-    totals: fillsAndPlots(shown, amounts, writer).map(({ title, steps }) => ({
-      name: title,
-      value: steps.join(" "),
-    })),
-    steps: stepsOfSpreading(shown).map(({ step, lines }, at) => ({
-      number: writer.count(at + 1),
-      title: messages.steps[step],
-      lines: writtenLines(lines, writer),
-    })),
+    totals: refused
+      ? []
+      : fillsAndPlots(shown, amounts, writer).map(({ title, steps }) => ({
+          name: title,
+          value: steps.join(" "),
+        })),
+    steps: stepsOfSpreading(shown)
+      .filter(({ step }) => !(refused && AMOUNT_STEPS.includes(step)))
+      .map(({ step, lines }, at) => ({
+        number: writer.count(at + 1),
+        title: messages.steps[step],
+        lines: writtenLines(lines, writer),
+      })),
     cautions: cautionTexts(shown, writer),
     rounding: text.rounding,
     headings: {
@@ -79,3 +85,6 @@ export function spreadingSheet(plan: SpreadingPlan, options: WorksheetOptions = 
     },
   };
 }
+
+// The steps that come to what is spread.
+const AMOUNT_STEPS: readonly SpreadingStep["step"][] = ["fertilizer", "amount", "hopper", "bags"];

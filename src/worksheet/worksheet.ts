@@ -1,35 +1,42 @@
+import { endsOf } from "../plan/load-ends.js";
+import type { PlanStep } from "../plan/plan-steps.js";
+import { usesGround } from "../plan/rates-fit.js";
 import { ANY_PLAN } from "../plan/read-plan.js";
 import type { AnyPlan, Plan } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import { convert } from "../units/convert.js";
 import { unitsLike } from "../units/systems.js";
 import type { Quantity, Unit } from "../units/types.js";
-import { type WrittenAlert, writtenAlerts } from "./job/alerts.js";
-import { type WrittenDose, writtenDoses } from "./job/amounts.js";
+import { isRefused, type WrittenAlert, writtenAlerts } from "./job/alerts.js";
+import { alike, loadsTitle } from "./job/alike.js";
+import { type WrittenDose, type WrittenDoses, writtenDoses } from "./job/amounts.js";
 import {
   cautionTexts,
+  coveredByAll,
   coversText,
-  loadTitle,
+  isSpare,
   mixingText,
+  nameFacts,
   outputFacts,
   rateFacts,
   type SheetFact,
   sizeFacts,
   totalMixText,
 } from "./job/facts.js";
+import { fillOf, inTank } from "./job/fit.js";
 import { planInUnits, workingInUnits } from "./job/plan-in-units.js";
 import { type WrittenLine, writtenLines } from "./lines/written-line.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
 import { type Writer, writerFor } from "./words/writer.js";
 
-/** A load as it is mixed. */
+/** A load as it is mixed, or several that are mixed alike. */
 export interface WrittenLoad {
-  /** Which load. */
+  /** Which loads. */
   readonly title: string;
   /** How far to fill. */
   readonly fill: string;
-  /** How much water that takes, and what it treats. */
-  readonly water: string;
+  /** What it covers, where more than its volume is known. */
+  readonly covers?: string | undefined;
   /** What to pour. */
   readonly doses: readonly WrittenDose[];
 }
@@ -52,13 +59,15 @@ export interface Worksheet {
   readonly language: string;
   /** The heading. */
   readonly title: string;
-  /** What to look at before anything else, what matters most first. */
+  /** Where the job is refused: not to mix it. */
+  readonly refused?: string | undefined;
+  /** What to check, what matters most first. Nothing that the sheet shows anyway. */
   readonly warnings: readonly WrittenAlert[];
   /** The job in numbers. */
   readonly summary: readonly SheetFact[];
   /** The order in which products go in, where it is known. */
   readonly mixing?: string | undefined;
-  /** The loads, in the order of mixing. */
+  /** The loads, in the order of mixing; loads that are mixed alike once. None where the job is refused. */
   readonly loads: readonly WrittenLoad[];
   /** Each product in all loads, as the printed amounts add up. */
   readonly totals: readonly SheetFact[];
@@ -89,11 +98,12 @@ export interface Worksheet {
 }
 
 /**
- * Writes out a plan: the warnings, the summary, what goes into each load, and the working of every step.
+ * Writes out a plan: what goes into each load, what to check, the job in numbers, and the working of every step. Of a job that the plan
+ * refuses, no load, no amount of product and none of their working.
  *
  * With `units`, the job is planned again from an input whose every quantity is in that system's units (a yard as meters,
  * pints per acre as liters per hectare), and that plan is printed. Each printed line is then true by itself, and the doses
- * are the same amounts, to the digits that a plan gives amounts in. Tools keep their own units. A strip laid out for two
+ * are the same amounts, to the digits that a plan gives amounts in. Tools and the sprayer keep their own units. A strip laid out for two
  * units that read alike keeps these in its one line, since they are the method; its result is in the system.
  *
  * Printed amounts of product are rounded down, and those of the loads add up to the printed totals.
@@ -119,7 +129,7 @@ export interface Worksheet {
  * });
  * const [line] = worksheet(plan).steps[0]?.lines ?? [];
  * console.log(line?.numbers, "=", line?.result); // 40 m × 25 m = 1,000 m²
- * console.log(worksheet(plan, { units: "us" }).summary[2]?.value); // 32.07 gal/ac
+ * console.log(worksheet(plan, { units: "us" }).summary[1]?.value); // 32.1 gal/ac
  * ```
  */
 export function worksheet(plan: AnyPlan, options: WorksheetOptions = {}): Worksheet {
@@ -129,24 +139,21 @@ export function worksheet(plan: AnyPlan, options: WorksheetOptions = {}): Worksh
   const { text } = messages;
   const made = checked(plan, ANY_PLAN, "plan");
   const shown = planInUnits(made, given.units);
+  const refused = isRefused(shown);
   const doses = writtenDoses(shown, writer);
   return {
     kind: "worksheet",
     language: messages.language,
     title: text.title,
+    ...(refused && { refused: text.doNotMix }),
+    loads: refused ? [] : writtenLoads(shown, doses.loads, writer),
+    totals: refused ? [] : doses.totals,
+    ...(shown.mixingOrder && !refused && { mixing: mixingText(shown.mixingOrder, writer) }),
     warnings: writtenAlerts(shown, writer, ["refusal", "warning", "note"]),
-    summary: summary(shown, writer),
-    ...(shown.mixingOrder && { mixing: mixingText(shown.mixingOrder, writer) }),
-    loads: shown.loads.map((load, at) => ({
-      title: loadTitle(load.number, shown, writer),
-      fill: writer.fill(text.fillTo, { carrier: load.carrier }),
-      water: waterText(load, shown, writer),
-      doses: doses.loads[at] as readonly WrittenDose[],
-    })),
-    totals: doses.totals,
+    summary: summary(shown, writer, refused),
     // A dose that cannot be measured has no working.
     steps: workingInUnits(shown, made)
-      .filter(({ lines }) => lines.length > 0)
+      .filter(({ step, lines }) => lines.length > 0 && !(refused && MIXING_STEPS.includes(step)))
       .map(({ step, product = "", load = 0, lines }, at) => ({
         number: writer.count(at + 1),
         title: writer.fill(messages.steps[step], { product, load }),
@@ -171,49 +178,75 @@ export function worksheet(plan: AnyPlan, options: WorksheetOptions = {}): Worksh
   };
 }
 
-function waterText(load: AnyPlan["loads"][number], plan: AnyPlan, writer: Writer): string {
-  const { text } = writer.messages;
-  const { water } = load;
-  const area = coversText(load, plan, writer);
-  return area === undefined
-    ? writer.fill(text.waterOnly, { water })
-    : writer.fill(text.waterFor, { water, area });
+// The steps that come to a recipe.
+const MIXING_STEPS: readonly PlanStep["step"][] = ["carrier", "loads", "product", "dose"];
+
+function writtenLoads(plan: AnyPlan, doses: WrittenDoses["loads"], writer: Writer): WrittenLoad[] {
+  const { messages, fill, exact } = writer;
+  const { text } = messages;
+  const ends = endsOf(plan);
+  const mixed = plan.loads.map((load, at) => ({
+    fill: fill(load.mark ? text.fillToMark : text.fillTo, { carrier: exact(fillOf(load, plan)) }),
+    doses: doses[at] as readonly WrittenDose[],
+  }));
+  return alike(mixed.map((load) => JSON.stringify(load))).map((places) => {
+    const [first = 0] = places;
+    const load = plan.loads[first] as AnyPlan["loads"][number];
+    const area =
+      places.length === 1 ? coversText(load, ends[first], writer) : coveredByAll(places, ends, plan, writer);
+    const covers = isSpare(load) ? text.spareLoad : area && fill(text.covers, { area });
+    return {
+      title: loadsTitle(places, plan, writer),
+      ...(mixed[first] as (typeof mixed)[number]),
+      ...(covers !== undefined && { covers }),
+    };
+  });
 }
 
-function summary(plan: AnyPlan, writer: Writer): SheetFact[] {
+function summary(plan: AnyPlan, writer: Writer, refused: boolean): SheetFact[] {
   const { text } = writer.messages;
-  return [
+  const facts = [
+    ...nameFacts(plan, writer),
     ...("area" in plan ? areaFacts(plan, writer) : sizeFacts(plan, writer)),
     ...outputFacts(plan, writer),
     ...rateFacts(plan, writer),
+  ];
+  if (refused) return facts;
+  const left = leftoverText(plan, writer);
+  return [
+    ...facts,
     { name: text.totalMix, value: totalMixText(plan, writer) },
-    { name: "area" in plan ? text.leftover : text.leftoverJob, value: leftoverText(plan, writer) },
+    ...(left === undefined ? [] : [{ name: "area" in plan ? text.leftover : text.leftoverJob, value: left }]),
   ];
 }
 
-/** The areas in land units as well. */
-function areaFacts({ area, rate }: Plan, writer: Writer): SheetFact[] {
+/** The treated area in land units as well; the ground, where a rate goes by it. */
+function areaFacts({ area, rate, input }: Plan, writer: Writer): SheetFact[] {
   const { text } = writer.messages;
   const { landArea } = unitsLike(rate.unit);
+  const isUsed = area.ground !== undefined && usesGround(input.products);
   return [
     { name: text.treatedArea, value: both(area.treated, landArea, writer) },
-    ...(area.ground ? [{ name: text.groundArea, value: both(area.ground, landArea, writer) }] : []),
+    ...(isUsed ? [{ name: text.groundArea, value: both(area.ground as Quantity, landArea, writer) }] : []),
   ];
 }
 
-function leftoverText(plan: AnyPlan, writer: Writer): string {
-  const { leftover } = plan;
-  const { carrier: mix, area } = leftover;
+/** The mix that is left over, where there is any. */
+function leftoverText(plan: AnyPlan, writer: Writer): string | undefined {
+  const { three, fill, messages } = writer;
+  const { leftover, carrier } = plan;
+  if (leftover.carrier.value === 0) return undefined;
+  const mix = three(inTank(leftover.carrier, plan));
+  if (carrier.reserve.value === 0) return mix;
   const covered =
     "area" in plan
-      ? area && both(area, unitsLike(plan.rate.unit).landArea, writer)
-      : coversText(leftover, plan, writer);
-  if (covered === undefined) return writer.short(mix);
-  return writer.fill(writer.messages.text.leftoverWithArea, { leftover: mix, area: covered });
+      ? both(leftover.area as Quantity, unitsLike(plan.rate.unit).landArea, writer)
+      : coversText(leftover, undefined, writer);
+  return covered === undefined ? mix : fill(messages.text.leftoverWithArea, { leftover: mix, area: covered });
 }
 
-function both(quantity: Quantity, unit: Unit, { short }: Writer): string {
+function both(quantity: Quantity, unit: Unit, { three }: Writer): string {
   return quantity.unit === unit
-    ? short(quantity)
-    : `${short(quantity)} (${short(convert(quantity, unit as never))})`;
+    ? three(quantity)
+    : `${three(quantity)} (${three(convert(quantity, unit as never))})`;
 }

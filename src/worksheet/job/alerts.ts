@@ -1,6 +1,6 @@
 import type { Figures } from "../../errors.js";
 import type { AnyPlan } from "../../plan/result.js";
-import type { Severity } from "../../plan/warnings.js";
+import type { Severity, Warning } from "../../plan/warnings.js";
 import { asRead } from "../../units/message.js";
 import type { PhraseWords } from "../words/messages.js";
 import { ownText, type Writer } from "../words/writer.js";
@@ -15,7 +15,22 @@ export interface WrittenAlert {
   readonly message: string;
 }
 
-/** The plan's warnings in words, those that matter most first. */
+/** Whether a plan refuses its job: then no sheet says how to mix it. */
+export function isRefused({ warnings }: Pick<AnyPlan, "warnings">): boolean {
+  return warnings.some(({ severity }) => severity === "refusal");
+}
+
+// What a sheet shows anyway: in how many loads the mix is made.
+const SHOWN: readonly Warning["code"][] = ["mix-over-tank"];
+// What is about doses, of which a sheet of a refused job has none.
+const ON_DOSES: readonly Warning["code"][] = [
+  "dose-not-measurable",
+  "long-count",
+  "scale-needed",
+  "last-load-small",
+];
+
+/** The plan's warnings in words, those that matter most first; without what the sheet shows anyway. */
 export function writtenAlerts(
   plan: Pick<AnyPlan, "warnings">,
   writer: Writer,
@@ -27,9 +42,10 @@ export function writtenAlerts(
     warning: text.severityWarning,
     refusal: text.severityRefusal,
   } as const;
+  const left = isRefused(plan) ? [...SHOWN, ...ON_DOSES] : SHOWN;
   return severities.flatMap((severity) =>
     plan.warnings
-      .filter((warning) => warning.severity === severity)
+      .filter((warning) => warning.severity === severity && !left.includes(warning.code))
       .map((warning) => ({ severity, name: names[severity], message: sentenceOf(warning, writer) })),
   );
 }

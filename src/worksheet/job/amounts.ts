@@ -1,11 +1,12 @@
 import { isWeight } from "../../household/measuring-tool.js";
 import type { MeasuredPart } from "../../household/parts.js";
-import type { AnyPlan, DoseMeasure } from "../../plan/result.js";
+import type { AnyPlan, DoseMeasure, LoadProduct } from "../../plan/result.js";
 import { decided } from "../../units/decide.js";
 import type { Quantity } from "../../units/types.js";
 import type { PhraseWords } from "../words/messages.js";
 import type { Writer } from "../words/writer.js";
 import type { SheetFact } from "./facts.js";
+import { atMost } from "./fit.js";
 
 /** A product's line in a load. */
 export interface WrittenDose {
@@ -27,65 +28,50 @@ export interface WrittenDoses {
   readonly totals: readonly SheetFact[];
 }
 
-const AMOUNT_DIGITS = 3;
-
 /** Writes the doses of all loads so that what is printed adds up, and nothing printed is over. */
 export function writtenDoses(plan: AnyPlan, writer: Writer): WrittenDoses {
   const printed = plan.totals.products.map((_, i) =>
-    printedAmounts(plan.loads.map((load) => load.products[i]?.amount as Quantity)),
+    plan.loads.map((load) => atMost((load.products[i] as LoadProduct).amount as Quantity)),
   );
   return {
     loads: plan.loads.map(({ products }, at) =>
-      products.map(({ name, measured }, i): WrittenDose => {
-        const { amounts, decimals } = printed[i] as PrintedAmounts;
-        return {
+      products.map(
+        ({ name, measured }, i): WrittenDose => ({
           product: name,
-          amount: writer.decimals(amounts[at] as Quantity, decimals),
+          amount: writer.exact((printed[i] as Quantity[])[at] as Quantity),
           ...writtenMeasure(measured, writer),
-        };
-      }),
+        }),
+      ),
     ),
-    totals: plan.totals.products.map(({ name }, i) => {
-      const { total, decimals } = printed[i] as PrintedAmounts;
-      return { name, value: writer.decimals(total, decimals) };
-    }),
+    totals: plan.totals.products.map(({ name }, i) => ({
+      name,
+      value: writer.exact(totalOf(printed[i] as Quantity[])),
+    })),
   };
 }
 
-/** Amounts as they are printed, and their total as a reader adds it up. */
-interface PrintedAmounts {
-  readonly amounts: readonly Quantity[];
-  readonly total: Quantity;
-  readonly decimals: number;
-}
-
-/**
- * Rounds a product's amounts for print so that the printed ones add up to the printed total. All get the decimals that give the
- * smallest of them three significant digits. All are rounded down, so nothing printed is over.
- */
-export function printedAmounts(amounts: readonly Quantity[]): PrintedAmounts {
-  // No spread: a job may have more loads than a call has room for arguments.
-  const smallest = amounts.reduce((least, { value }) => Math.min(least, value), Number.POSITIVE_INFINITY);
-  const decimals = Math.min(12, Math.max(0, AMOUNT_DIGITS - 1 - Math.floor(Math.log10(smallest))));
+/** The total of amounts as a reader adds them up. */
+function totalOf(amounts: readonly Quantity[]): Quantity {
   const { unit } = amounts[0] as Quantity;
-  const rounded = amounts.map(({ value }) => decided(value).round(decimals, 0));
-  const total = rounded.reduce((sum, one) => sum.plus(one));
-  return {
-    amounts: rounded.map((one) => ({ value: one.toNumber(), unit })),
-    total: { value: total.toNumber(), unit },
-    decimals,
-  };
+  const total = amounts.reduce((sum, { value }) => sum.plus(decided(value)), decided(0));
+  return { value: total.toNumber(), unit };
 }
+
+// Nobody measures so closely: what is nearer reads as exact.
+const EXACT_PERCENT = 0.1;
 
 function writtenMeasure(measured: DoseMeasure, writer: Writer): Pick<WrittenDose, "measures" | "remark"> {
   const { text } = writer.messages;
   if (!measured.ok) return { measures: [], remark: text.doNotMeasure };
   const { parts, errorPercent } = measured;
-  const percent = { value: Number(Math.abs(errorPercent).toPrecision(2)), unit: "%" };
+  const off = Math.abs(errorPercent);
+  const percent = { value: Number(off.toFixed(off < 10 ? 1 : 0)), unit: "%" };
   return {
     measures: parts.map((part) => measureText(part, writer)),
     remark:
-      errorPercent === 0 ? text.exactly : writer.fill(errorPercent < 0 ? text.under : text.over, { percent }),
+      off < EXACT_PERCENT
+        ? text.exactly
+        : writer.fill(errorPercent < 0 ? text.under : text.over, { percent }),
   };
 }
 

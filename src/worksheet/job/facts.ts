@@ -1,9 +1,12 @@
-import { equalRows, plotsOf } from "../../plan/plot.js";
-import type { AnyPlan, CoversBatch, Plan } from "../../plan/result.js";
+import type { LoadEnd } from "../../plan/load-ends.js";
+import { plotsOf } from "../../plan/plot.js";
+import type { AnyPlan, CoversBatch } from "../../plan/result.js";
 import { isRange, type SingleRate } from "../../tank-mix/label-rate.js";
-import { floorDecided } from "../../units/decide.js";
-import type { TreatedArea } from "../../units/types.js";
+import { inUnit } from "../../units/convert.js";
+import { floorDecided, moreThan } from "../../units/decide.js";
 import type { Writer } from "../words/writer.js";
+import { asEntered, atLeast, atMost, inTank } from "./fit.js";
+import { coveredText, plotName } from "./places.js";
 
 /** A fact of a summary. */
 export interface SheetFact {
@@ -22,7 +25,7 @@ export function rateFacts({ input }: AnyPlan, writer: Writer): SheetFact[] {
 }
 
 function rateText(rate: SingleRate, writer: Writer): string {
-  const { messages, fill, short } = writer;
+  const { messages, fill, exact } = writer;
   const { text } = messages;
   if ("activeIngredient" in rate)
     return fill(text.rateOfActive, { rate: rateText(rate.activeIngredient, writer) });
@@ -31,87 +34,126 @@ function rateText(rate: SingleRate, writer: Writer): string {
     return fill(words, { parts: rate.parts, to: rate.to });
   }
   if ("per" in rate) {
-    return rate.per === "ground" ? fill(text.rateOnGround, { rate: rate.rate }) : short(rate.rate);
+    const given = exact(asEntered(rate.rate));
+    return rate.per === "ground" ? fill(text.rateOnGround, { rate: given }) : given;
   }
-  return short(rate);
+  return exact(asEntered(rate));
 }
 
-/** The mix of the whole job and what it is made of; parts of nothing are left out. */
-export function totalMixText(plan: AnyPlan, { messages: { text }, fill, short }: Writer): string {
-  const { total, sprayed, reserve, lines } = plan.carrier;
+/** The mix of the whole job and what it is made of, as the tank's marks are; parts of nothing are left out. */
+export function totalMixText(plan: AnyPlan, writer: Writer): string {
+  const { messages, fill, three, exact } = writer;
+  const { text } = messages;
+  const { sprayed, reserve, lines } = plan.carrier;
+  const total = totalText(plan, writer);
+  const { lineVolume = lines } = plan.input.sprayer;
+  const { toMark } = plan;
+  const upTo = toMark === undefined ? 0 : inUnit(toMark.carrier, reserve.unit);
+  const asked = { ...reserve, value: reserve.value - upTo };
   const extra = [
-    ...(reserve.value > 0 ? [fill(text.mixExtra, { volume: reserve })] : []),
-    ...(lines.value > 0 ? [fill(text.mixInHose, { volume: lines })] : []),
+    ...(moreThan(asked.value, 0) ? [fill(text.mixExtra, { volume: three(inTank(asked, plan)) })] : []),
+    ...(toMark ? [fill(text.mixToMark, { volume: three(inTank(toMark.carrier, plan)) })] : []),
+    ...(lines.value > 0 ? [fill(text.mixInHose, { volume: exact(asEntered(lineVolume)) })] : []),
   ];
-  if (extra.length === 0) return short(total);
-  const parts = [fill("area" in plan ? text.mixForPlot : text.mixForJob, { volume: sprayed }), ...extra].join(
-    " + ",
-  );
+  if (extra.length === 0) return total;
+  const volume = three(inTank(sprayed, plan));
+  const parts = [fill("area" in plan ? text.mixForPlot : text.mixForJob, { volume }), ...extra].join(" + ");
   return fill(text.totalOf, { total, parts });
 }
 
-/** A load's heading. */
-export function loadTitle(number: number, { loads }: AnyPlan, { messages, fill }: Writer): string {
-  return fill(messages.text.load, { number, count: loads.length });
+/** The mix of the whole job. */
+export function totalText(plan: AnyPlan, { exact }: Writer): string {
+  return exact(atLeast(inTank(plan.carrier.total, plan)));
 }
+
+/** What the plots, or the place, are called. */
+export function nameFacts({ input }: AnyPlan, writer: Writer): SheetFact[] {
+  const { text } = writer.messages;
+  const plots = "plot" in input ? plotsOf(input.plot) : [input];
+  if (plots.length > MOST_NAMED || plots.every(({ name }) => name === undefined)) return [];
+  return [{ name: text.where, value: plots.map((_, at) => plotName(at, plots, writer)).join(", ") }];
+}
+
+// More names than these nobody reads on a card.
+const MOST_NAMED = 12;
 
 /** What sizes a job, and what goes on each part of it. */
 export function sizeFacts(plan: AnyPlan, writer: Writer): SheetFact[] {
-  const { short, messages } = writer;
+  const { three, exact, messages } = writer;
   const { text } = messages;
-  if ("area" in plan) return [{ name: text.treatedArea, value: short(plan.area.treated) }];
+  if ("area" in plan) return [{ name: text.treatedArea, value: three(plan.area.treated) }];
   const { size, area } = plan.input;
   const { carrierPerCount, carrierPerLength } = plan;
   return [
-    ...(size.kind === "count" ? [{ name: text.number, value: short(size.count) }] : []),
-    ...(carrierPerCount ? [{ name: text.eachGets, value: short(carrierPerCount) }] : []),
-    ...(size.kind === "row-length" ? [{ name: text.rowLength, value: short(size.length) }] : []),
-    ...(carrierPerLength ? [{ name: text.perLength, value: short(carrierPerLength) }] : []),
-    ...(area ? [{ name: text.treatedArea, value: short(area) }] : []),
+    ...(size.kind === "count" ? [{ name: text.number, value: exact(asEntered(size.count)) }] : []),
+    ...(carrierPerCount ? [{ name: text.eachGets, value: three(carrierPerCount) }] : []),
+    ...(size.kind === "row-length" ? [{ name: text.rowLength, value: exact(asEntered(size.length)) }] : []),
+    ...(carrierPerLength ? [{ name: text.perLength, value: three(carrierPerLength) }] : []),
+    ...(area ? [{ name: text.treatedArea, value: exact(asEntered(area)) }] : []),
   ];
 }
 
 /** The output rate, where one is known. */
-export function outputFacts({ rate }: AnyPlan, { messages: { text }, short }: Writer): SheetFact[] {
-  return rate === undefined ? [] : [{ name: text.outputRate, value: short(rate) }];
+export function outputFacts({ rate }: AnyPlan, { messages: { text }, three }: Writer): SheetFact[] {
+  return rate === undefined ? [] : [{ name: text.outputRate, value: three(rate) }];
 }
 
-/** What a load, or what is left over, is enough for; nothing where only its volume is known. */
-export function coversText(covers: CoversBatch, plan: AnyPlan, writer: Writer): string | undefined {
+/** What a load covers, or what is left over is enough for; nothing where only its volume is known. */
+export function coversText(
+  covers: CoversBatch,
+  end: LoadEnd | undefined,
+  writer: Writer,
+): string | undefined {
+  const { messages, fill, three, exact } = writer;
   const { count, rowLength, area } = covers;
-  if ("area" in plan) return onRowsText(area as TreatedArea, plan, writer);
-  // Half a plant gets half its dose: the whole ones count.
-  if (count !== undefined) return writer.short({ ...count, value: floorDecided(count.value) });
+  if (count !== undefined) return exact(atMost({ ...count, value: wholeOf(count.value, end) }));
   const size = rowLength ?? area;
-  return size && writer.short(size);
+  if (size === undefined) return undefined;
+  const part = coveredText(end, writer);
+  return part === undefined
+    ? three(size)
+    : fill(messages.text.areaWithRows, { area: three(size), rows: part });
 }
 
-/** An area; of one plot with rows of one length, how many rows that is as well. */
-function onRowsText(area: TreatedArea, { input, area: whole }: Plan, writer: Writer): string {
-  const { messages, fill, short } = writer;
-  const [plot, other] = plotsOf(input.plot);
-  const rows = plot && !other && plot.kind !== "beds" ? (equalRows(plot) ?? 0) : 0;
-  const covered = (rows * area.value) / whole.treated.value;
-  if (covered < 1 || area.unit !== whole.treated.unit) return short(area);
-  return fill(messages.text.areaWithRows, { area, rows: rowsText(covered, writer) });
+/** What each of several loads covers: about so much, or up to the most that one of them does. */
+export function coveredByAll(
+  places: readonly number[],
+  ends: readonly LoadEnd[],
+  { loads }: AnyPlan,
+  writer: Writer,
+): string | undefined {
+  const { messages, fill } = writer;
+  const covers = places.map((at) => coversText(loads[at] as CoversBatch, ends[at], writer));
+  // Only the first and the last of loads that are alike can cover less: what fills the hose, and what is extra.
+  const area = covers[Math.floor(covers.length / 2)];
+  if (area === undefined) return undefined;
+  return fill(covers.every((one) => one === area) ? messages.text.about : messages.text.upTo, { area });
 }
 
-// What a person can see in a row that is sprayed in part, as spoken.
-const PARTS: readonly (readonly [number, string])[] = [
-  [0, ""],
-  [1 / 4, " 1/4"],
-  [1 / 3, " 1/3"],
-  [1 / 2, " 1/2"],
-  [2 / 3, " 2/3"],
-  [3 / 4, " 3/4"],
-  [1, ""],
-];
+/** Whether all of a load is extra mix. */
+export function isSpare({ area, count, rowLength }: CoversBatch): boolean {
+  return (count ?? rowLength ?? area)?.value === 0;
+}
 
-function rowsText(rows: number, { count }: Writer): string {
-  const whole = floorDecided(rows);
-  const off = (part: number): number => Math.abs(rows - whole - part);
-  const [part, text] = PARTS.reduce((best, one) => (off(one[0]) < off(best[0]) ? one : best));
-  return count(whole + Math.floor(part)) + text;
+/**
+ * Whether a load of whole rows or plots holds more than they take. What is left of it must be out of the tank before the next load is
+ * filled to its mark, or that one is too strong.
+ */
+export function hasRest(at: number, { loads, carrier }: AnyPlan): boolean {
+  const { pieces, carrier: mix } = loads[at] as AnyPlan["loads"][number];
+  if (pieces === undefined) return false;
+  const all = loads.reduce((sum, load) => sum + (load.pieces as number), 0);
+  const { unit, value } = carrier.sprayed;
+  const held = at === 0 ? inUnit(carrier.lines, unit) : 0;
+  return moreThan(inUnit(mix, unit) - held, (value * pieces) / all + REST_TO_SEE * value);
+}
+
+// Less than this part of the job nobody sees in a tank.
+const REST_TO_SEE = 0.001;
+
+/** How many whole plants: half a plant gets half its dose, and the other half from the load after. */
+function wholeOf(count: number, { done = count, covers = done }: Partial<LoadEnd> = {}): number {
+  return floorDecided(done) - floorDecided(done - covers);
 }
 
 /** The order of mixing in words. */

@@ -1,5 +1,5 @@
 import { measurementOf, rateOf, rateOfWorking } from "../../output-rate/calibration.js";
-import type { JobInput } from "../../plan/batch-input.js";
+import type { BatchInput, JobInput } from "../../plan/batch-input.js";
 import type { PlanInput } from "../../plan/input.js";
 import { planApplication } from "../../plan/plan.js";
 import { type PlanStep, stepsOfPlan } from "../../plan/plan-steps.js";
@@ -13,19 +13,23 @@ import { counterpart } from "./counterparts.js";
 
 /**
  * The same job, planned again from an input whose every quantity is in the system's units, so that each line of its
- * working is true by itself. The tools stay as they are: they are things, with their own marks.
+ * working is true by itself. The tools and the sprayer stay as they are: they are things, with their own marks.
  */
 export function planInUnits<P extends AnyPlan>(plan: P, units: UnitSystem | undefined): P {
   return units === undefined ? plan : (planApplication(inputInUnits(plan.input, units)) as P);
 }
 
-function inputInUnits({ tools, ...job }: JobInput, units: UnitSystem): JobInput {
-  if ("size" in job) return { ...(inUnits(job, units) as typeof job), tools };
+function inputInUnits(job: JobInput, units: UnitSystem): JobInput {
+  // Fills are marks of the tank too.
+  const { tools, sprayer, split } = job;
+  const kept = { tools, sprayer, ...(split !== undefined && { split }) };
+  if ("size" in job)
+    return { ...(inUnits(job, units) as typeof job), ...(kept as Pick<BatchInput, "split">) };
   const { calibration, ...others } = { ...job, thresholds: thresholdsOf(job.thresholds) };
   return {
     ...(inUnits(others, units) as typeof others),
     calibration: inUnits(withKnownRate(calibration, units), units) as PlanInput["calibration"],
-    tools,
+    ...(kept as Pick<PlanInput, "split">),
   };
 }
 

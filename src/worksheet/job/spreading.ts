@@ -1,12 +1,14 @@
-import { plotNames } from "../../plan/plot.js";
+import { plotsOf } from "../../plan/plot.js";
 import type { JobArea } from "../../plan/plot-areas.js";
 import type { SpreadingPlan } from "../../plan/result.js";
 import { planSpreading } from "../../plan/spreading.js";
-import type { Quantity, UnitSystem } from "../../units/types.js";
+import type { Mass, UnitSystem } from "../../units/types.js";
 import type { CardLoad } from "../field-card.js";
 import type { Writer } from "../words/writer.js";
-import { printedAmounts } from "./amounts.js";
+import { isRefused } from "./alerts.js";
 import type { SheetFact } from "./facts.js";
+import { atMost } from "./fit.js";
+import { plotName } from "./places.js";
 import { inUnits } from "./plan-in-units.js";
 
 /** The same job with every quantity in the units of a system: planned again, so that what is printed follows from what is printed. */
@@ -14,7 +16,7 @@ export function spreadingInUnits(plan: SpreadingPlan, units: UnitSystem | undefi
   return units === undefined ? plan : planSpreading(inUnits(plan.input, units) as SpreadingPlan["input"]);
 }
 
-/** The amounts of a job of granules as they are printed: all with the same decimals, and none of them over. */
+/** The amounts of a job of granules as they are printed: in three figures, and none of them over. */
 export interface SpreadAmounts {
   readonly total: string;
   readonly perDirection: string;
@@ -23,29 +25,18 @@ export interface SpreadAmounts {
 }
 
 /** Writes the amounts of a job of granules. */
-export function spreadAmounts({ total, hopper, plots = [] }: SpreadingPlan, writer: Writer): SpreadAmounts {
-  const { perDirection, lastFill } = hopper;
-  const all = [
-    total,
-    perDirection,
-    lastFill,
-    ...plots.flatMap(({ amount, each = amount }) => [amount, each]),
-  ];
-  const { amounts, decimals } = printedAmounts(all);
-  const texts = amounts.map((amount: Quantity) => writer.decimals(amount, decimals));
-  const [totalText, perDirectionText, lastFillText, ...plotTexts] = texts as [
-    string,
-    string,
-    string,
-    ...string[],
-  ];
+export function spreadAmounts(
+  { total, hopper, plots = [] }: SpreadingPlan,
+  { exact }: Writer,
+): SpreadAmounts {
+  const amountText = (amount: Mass): string => exact(atMost(amount));
   return {
-    total: totalText,
-    perDirection: perDirectionText,
-    lastFill: lastFillText,
-    plots: plots.map((plot, i) => ({
-      amount: plotTexts[2 * i] as string,
-      ...(plot.each && { each: plotTexts[2 * i + 1] as string }),
+    total: amountText(total),
+    perDirection: amountText(hopper.perDirection),
+    lastFill: amountText(hopper.lastFill),
+    plots: plots.map(({ amount, each }) => ({
+      amount: amountText(amount),
+      ...(each && { each: amountText(each) }),
     })),
   };
 }
@@ -64,11 +55,13 @@ function sizeFacts({ input, area }: SpreadingPlan, { messages: { text }, short }
 }
 
 function productFacts(
-  { input, rate, nutrients = {}, bags, check }: SpreadingPlan,
+  { input, rate, nutrients = {}, bags, check, warnings }: SpreadingPlan,
   amounts: SpreadAmounts,
   { messages: { text }, fill, short, decimals }: Writer,
 ): SheetFact[] {
   const { product, spreader } = input;
+  // What it takes in all is what a refused job must not be filled with.
+  const refused = isRefused({ warnings });
   const perPass = { value: rate.value / (spreader.directions ?? 1), unit: rate.unit };
   return [
     { name: fill(text.rateOf, { product: product.name }), value: short(rate) },
@@ -78,8 +71,10 @@ function productFacts(
       name: fill(text.nutrient, { nutrient }),
       value: short(amount),
     })),
-    { name: fill(text.totalOfProduct, { product: product.name }), value: amounts.total },
-    ...(bags
+    ...(refused
+      ? []
+      : [{ name: fill(text.totalOfProduct, { product: product.name }), value: amounts.total }]),
+    ...(bags && !refused
       ? [{ name: text.bags, value: fill(text.bagsAndRest, { bags: bags.bags, rest: bags.leftOver }) }]
       : []),
     ...(product.reEntryHours === undefined
@@ -114,12 +109,14 @@ function fillLoads(
 function plotLoads(
   { input, plots = [] }: SpreadingPlan,
   { plots: written }: SpreadAmounts,
-  { messages: { text }, fill }: Writer,
+  writer: Writer,
 ): CardLoad[] {
-  const names = "plot" in input ? plotNames(input.plot) : [];
+  const { messages, fill } = writer;
+  const { text } = messages;
+  const named = "plot" in input ? plotsOf(input.plot) : [];
   const steps = plots.flatMap(({ pieces }, i): string[] => {
     const { amount, each } = written[i] as SpreadAmounts["plots"][number];
-    const plot = names[i] as string;
+    const plot = plotName(i, named, writer);
     if (pieces !== undefined && pieces > 1 && each !== undefined)
       return [fill(text.plotInPieces, { plot, amount, pieces, each })];
     return plots.length > 1 ? [fill(text.onPlot, { plot, amount })] : [];

@@ -56,20 +56,12 @@ function blocksOf(sheet: PrintableSheet): readonly SheetBlock[] {
 }
 
 function worksheetBlocks(sheet: Worksheet): SheetBlock[] {
-  const { headings, warnings, summary, mixing, loads, totals, steps, rounding, cautions } = sheet;
+  const { headings, refused, warnings, summary, steps, rounding, cautions } = sheet;
   return [
+    ...(refused === undefined ? loadBlocks(sheet) : [text(refused)]),
     ...alerts(headings.warnings, warnings),
     heading(2, headings.summary),
     facts(headings.summary, headings, summary),
-    heading(2, headings.loads),
-    ...(mixing === undefined ? [] : [text(mixing)]),
-    ...loads.flatMap(({ title, fill, water, doses }) => [
-      heading(3, `${title}: ${fill}`),
-      text(water),
-      dosesTable(title, headings, doses),
-    ]),
-    heading(3, headings.totals),
-    facts(headings.totals, { what: headings.product, howMuch: headings.amount }, totals),
     heading(2, headings.working),
     text(rounding),
     ...steps.flatMap(({ number, title, lines }) => [heading(3, `${number}. ${title}`), ...working(lines)]),
@@ -79,6 +71,20 @@ function worksheetBlocks(sheet: Worksheet): SheetBlock[] {
     ),
     heading(2, headings.cautions),
     { kind: "list", items: cautions },
+  ];
+}
+
+function loadBlocks({ headings, mixing, loads, totals }: Worksheet): SheetBlock[] {
+  return [
+    heading(2, headings.loads),
+    ...(mixing === undefined ? [] : [text(mixing)]),
+    ...loads.flatMap(({ title, fill, covers, doses }) => [
+      heading(3, `${title}: ${fill}`),
+      ...(covers === undefined ? [] : [text(covers)]),
+      dosesTable(title, headings, doses),
+    ]),
+    heading(3, headings.totals),
+    facts(headings.totals, { what: headings.product, howMuch: headings.amount }, totals),
   ];
 }
 

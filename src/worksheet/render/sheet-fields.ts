@@ -61,11 +61,17 @@ export const SHEET: Field<PrintableSheet> = /* @__PURE__ */ (() => {
   });
   const worksheet = made<Worksheet>({
     ...head("worksheet"),
+    refused: optional(written()),
     warnings: listOf(alert),
     summary: listOf(fact),
     mixing: optional(written()),
     loads: listOf(
-      made<WrittenLoad>({ title: written(), fill: written(), water: written(), doses: listOf(dose) }),
+      made<WrittenLoad>({
+        title: written(),
+        fill: written(),
+        covers: optional(written()),
+        doses: listOf(dose),
+      }),
     ),
     totals: listOf(fact),
     steps: listOf(made<WrittenStep>({ number: written(), title: written(), lines })),

@@ -18,6 +18,10 @@ export interface Writer<M extends PhraseWords = Messages> {
   readonly fill: (text: string, figures: Figures, digits?: number) => string;
   /** An amount for a summary. */
   readonly short: (value: Quantity | number) => string;
+  /** An amount for the field, in the three figures that a tape or a tank shows. */
+  readonly three: (value: Quantity) => string;
+  /** An amount whose figures are chosen already. */
+  readonly exact: (value: Quantity) => string;
   /** An amount for the working, with or without a unit. */
   readonly long: (value: Quantity | number) => string;
   /** An amount with no more than so many decimals. */
@@ -40,6 +44,8 @@ interface Writing<M> {
 }
 
 const SUMMARY_DIGITS = 4;
+const FIELD_DIGITS = 3;
+const EXACT_DIGITS = 12;
 
 /** The writer for these options. Trusts its input. */
 export function writerFor<M extends PhraseWords = Messages>(
@@ -83,6 +89,8 @@ export function writerFor<M extends PhraseWords = Messages>(
     messages: table,
     fill: (text, figures, significant = SUMMARY_DIGITS) => phrased(text, figures, phrasing(significant)),
     short: (value) => written(value, SUMMARY_DIGITS),
+    three: (value) => written(value, FIELD_DIGITS),
+    exact: (value) => written(value, EXACT_DIGITS),
     long: (value) => written(value, digits),
     decimals: ({ value, unit: name }, decimals) => {
       // As many significant digits as the fixed decimals come to.

@@ -100,35 +100,44 @@ describe("another system of units", () => {
       /metric_|au_|\b(mm|cm|m|km|mL|L|100L|m3|mg|g|kg|cm2|m2|ha|km2|kPa|bar|tsp|tbsp|fl_oz|cup|pt|qt|gal|100gal)\b/,
   } as const;
 
-  it.each(SYSTEMS)("%s is that of every quantity, but of tools and of a strip read directly", (units) => {
-    expect(unitsOf("volume").some((unit) => foreign[units].test(unit))).toBe(true);
-    fc.assert(
-      fc.property(randomPlan, (plan) => {
-        const shown = planInUnits(plan, units);
-        const steps = workingInUnits(shown, plan);
-        const direct = plan.input.calibration.kind === "direct-strip";
-        const figures = steps
-          .filter(({ step }) => step !== "dose" && !(direct && step === "rate"))
-          .flatMap(({ lines }) => lines)
-          .flatMap(({ terms, result }) => [...Object.values(terms), result]);
-        const amounts = [
-          shown.rate,
-          shown.area.treated,
-          shown.carrier.total,
-          ...shown.loads.flatMap(({ carrier, products }) => [
-            carrier,
-            ...products.map(({ amount }) => amount),
-          ]),
-        ];
-        const strange = [...figures, ...amounts].filter(
-          (one) => typeof one !== "number" && foreign[units].test(one.unit),
-        );
-        expect(strange).toEqual([]);
-        if (direct) expect(steps[1]?.lines.at(-1)?.result).toEqual(shown.rate);
-      }),
-      runs(200),
-    );
-  });
+  it.each(SYSTEMS)(
+    "%s is that of every quantity, but of tools, of the sprayer and of a strip read directly",
+    (units) => {
+      expect(unitsOf("volume").some((unit) => foreign[units].test(unit))).toBe(true);
+      fc.assert(
+        fc.property(randomPlan, (plan) => {
+          const shown = planInUnits(plan, units);
+          const steps = workingInUnits(shown, plan);
+          const direct = plan.input.calibration.kind === "direct-strip";
+          const figures = steps
+            .filter(({ step }) => step !== "dose" && !(direct && step === "rate"))
+            .flatMap(({ lines }) => lines)
+            .flatMap(({ terms, result }) => [...Object.values(terms), result]);
+          const amounts = [
+            shown.rate,
+            shown.area.treated,
+            shown.carrier.total,
+            ...shown.loads.flatMap(({ carrier, products }) => [
+              carrier,
+              ...products.map(({ amount }) => amount),
+            ]),
+          ];
+          // The sprayer's marks stay what they are.
+          const { tank, workingFill, lineVolume } = plan.input.sprayer;
+          const marks = [tank, workingFill, lineVolume].map((one) => one && `${one.value} ${one.unit}`);
+          const strange = [...figures, ...amounts].filter(
+            (one) =>
+              typeof one !== "number" &&
+              foreign[units].test(one.unit) &&
+              !marks.includes(`${one.value} ${one.unit}`),
+          );
+          expect(strange).toEqual([]);
+          if (direct) expect(steps[1]?.lines.at(-1)?.result).toEqual(shown.rate);
+        }),
+        runs(200),
+      );
+    },
+  );
 
   it("gives the same doses in the same number of loads, to the digits that a plan tells its amounts in", () => {
     fc.assert(

@@ -97,8 +97,8 @@ describe("a job by volume, count or row", () => {
 
   it("says what each load is enough for, and what the reserve is", () => {
     const { loads, leftover } = planApplication({ ...POTS, reserve: { percent: 4 } });
-    // 4 gal are 512 fl oz, 128 pots; the rest of 9.75 gal is 1.75 gal, 56 pots.
-    expect(loads.map(({ count }) => count)).toEqual([qty(128, "pot"), qty(128, "pot"), qty(56, "pot")]);
+    // 4 gal are 512 fl oz, 128 pots. The rest of 9.75 gal is 1.75 gal, 56 pots, of which 12 are extra.
+    expect(loads.map(({ count }) => count)).toEqual([qty(128, "pot"), qty(128, "pot"), qty(44, "pot")]);
     expect(leftover).toEqual({ carrier: qty(0.375, "gal"), count: qty(12, "pot") });
     expect(planApplication(ROW).loads[0]?.rowLength?.value).toBeCloseTo(800, 10);
     expect(planApplication(SPOT).loads[0]).not.toHaveProperty("count");
@@ -377,8 +377,15 @@ describe("the sheets of a job by volume, count or row", () => {
       { name: "How many", value: "300 pots" },
       { name: "Each gets", value: "4 fl oz/pot" },
     ]);
-    expect(card.loads[0]?.steps.at(-1)).toBe(
-      "Apply this load by spraying or drenching. It is enough for 128 pots.",
+    // 4 gal are 512 fl oz, 128 pots. 5% off either way: 121.9 and 134.7 pots.
+    expect(card.loads.map(({ title }) => title)).toEqual(["Loads 1 and 2 of 3, each", "Load 3 of 3"]);
+    expect(card.loads[0]?.steps.slice(-3)).toEqual([
+      "Apply these loads by spraying or drenching. Each is enough for about 128 pots.",
+      "They should end after about 128 pots, 256 pots.",
+      "If load 1 ends before 121 pots or after 135 pots, stop and calibrate again.",
+    ]);
+    expect(card.loads[1]?.steps.at(-1)).toBe(
+      "Apply this load by spraying or drenching. It is enough for 44 pots.",
     );
     expect(fieldCard(planApplication(SPOT)).loads[0]?.steps.at(-1)).toBe(
       "Apply this load by spraying or drenching.",
@@ -388,7 +395,6 @@ describe("the sheets of a job by volume, count or row", () => {
       "Mix per length of row",
       "Product A rate",
       "Total spray mix",
-      "Left over when the job is done",
     ]);
   });
 });

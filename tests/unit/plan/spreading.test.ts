@@ -350,7 +350,7 @@ describe("the working and the card of a job of granules", () => {
   it("gives no fills for what is refused, and says so", () => {
     const card = spreadingCard(planSpreading(withProduct(LAWN, { label: { max: qty(4, "lb/1000ft2") } })));
     expect(card.loads).toEqual([]);
-    expect(card.order).toEqual(["Do not fill the hopper. See the warning at the top."]);
+    expect(card.order).toEqual(["Do not fill the hopper. The warnings say why."]);
     expect(card.warnings[0]?.name).toBe("Do not spread");
     const near = spreadingCard(planSpreading(withProduct(LAWN, { label: { max: qty(5, "lb/1000ft2") } })));
     expect(near.warnings[0]?.name).toBe("Warning");
@@ -433,10 +433,13 @@ describe("the worksheet of a job of granules", () => {
     );
   });
 
-  it("keeps the figures of what is refused, and says not to spread it", () => {
+  it("has no fill and no amount of what is refused, and says not to spread it", () => {
     const sheet = spreadingSheet(planSpreading(withProduct(LAWN, { label: { max: qty(4, "lb/1000ft2") } })));
     expect(sheet.warnings[0]?.name).toBe("Do not spread");
-    expect(sheet.totals).toHaveLength(1);
+    expect(sheet.refused).toBe("Do not fill the hopper. The warnings say why.");
+    expect(sheet.totals).toEqual([]);
+    expect(sheet.summary.map(({ name }) => name)).toEqual(["Treated area", "Product A rate"]);
+    expect(sheet.steps.map(({ title }) => title)).toEqual(["Treated area"]);
     expectRefused(() => spreadingSheet({} as SpreadingPlan), "not-a-quantity", "plan", "finished plan");
     expectRefused(() => spreadingSheet(planSpreading(LAWN), { digits: 0 }), "out-of-range", "options.digits");
   });

@@ -58,46 +58,64 @@ describe("the total mix", () => {
   const { lineVolume: __, ...noLines } = sprayer;
 
   it("has its parts, and none that is nothing", () => {
-    expect(total({ ...job, sprayer: noLines })).toBe("4.958 gal");
+    expect(total({ ...job, sprayer: noLines })).toBe("4.96 gal");
     expect(total({ ...job, sprayer: noLines, reserve: { percent: 5 } })).toBe(
-      "5.206 gal (4.958 gal for the plot + 0.2479 gal extra)",
+      "5.21 gal (4.96 gal for the plot + 0.248 gal extra)",
     );
-    expect(total({ ...job, sprayer })).toBe("5.036 gal (4.958 gal for the plot + 0.07813 gal in the hose)");
+    expect(total({ ...job, sprayer })).toBe("5.04 gal (4.96 gal for the plot + 10 fl oz in the hose)");
     expect(total(TWO_PRODUCTS)).toBe(
-      "5.284 gal (4.958 gal for the plot + 0.2479 gal extra + 0.07813 gal in the hose)",
+      "5.29 gal (4.96 gal for the plot + 0.248 gal extra + 10 fl oz in the hose)",
     );
+  });
+
+  it("is in the tank's unit on a sheet in another system, with the hose as it was entered", () => {
+    const plan = planApplication(TWO_PRODUCTS);
+    expect(
+      worksheet(plan, { units: "metric" }).summary.find(({ name }) => name === "Total spray mix")?.value,
+    ).toBe("5.29 gal (4.96 gal for the plot + 0.248 gal extra + 10 fl oz in the hose)");
   });
 });
 
 describe("the area that a load covers", () => {
   const covers = (plot: PlanInput["plot"], fill = 3.5) =>
     worksheet(planApplication({ ...TWO_PRODUCTS, plot, sprayer: { tank: qty(fill, "gal") } })).loads[0]
-      ?.water;
+      ?.covers;
   const rows = { rowLength: qty(160, "ft"), bandWidth: qty(30, "in"), rowSpacing: qty(5, "ft") };
 
   it("is said in rows too, to a part that one can see", () => {
     // 400 sq ft a row, 0.35415 gal of mix at 38.5688 gal/ac.
     const plot = { kind: "row-bands", rows: 14, ...rows } as const;
-    expect(covers(plot)).toMatch(/Covers 3,953 sq ft \(about 10 rows\)\.$/);
+    expect(covers(plot)).toMatch(/^Covers 3,950 sq ft \(about 10 rows\)\.$/);
     expect(covers(plot, 3.42)).toMatch(/\(about 9 2\/3 rows\)\.$/);
-    expect(covers(plot, 1)).toMatch(/\(about 2 3\/4 rows\)\.$/);
+    expect(covers(plot, 1)).toMatch(/up to 1,130 sq ft \(about 2 3\/4 rows\)\.$/);
   });
 
-  it("is left at that where rows differ, where there are none, and for less than one", () => {
-    const each = [qty(100, "ft"), qty(200, "ft")];
-    expect(
-      covers({ kind: "row-bands", ...rows, rowLength: undefined, rowLengths: each } as never),
-    ).not.toMatch(/rows/);
-    expect(covers({ kind: "rectangle", length: qty(90, "ft"), width: qty(60, "ft") })).not.toMatch(/rows/);
-    expect(covers({ kind: "row-bands", rows: 2, ...rows, rowLength: qty(3000, "ft") })).not.toMatch(/rows/);
-    const uneven = {
-      ...rows,
-      rows: 4,
-      rowLength: undefined,
-      rowLengths: [500, 100, 100, 50].map((ft) => qty(ft, "ft")),
-    };
-    expect(covers({ kind: "row-bands", ...uneven } as never)).not.toMatch(/rows/);
-    const two = { kind: "row-bands", rows: 7, ...rows } as const;
-    expect(covers([two, two])).not.toMatch(/rows/);
+  it("is said in beds and in passes, and of other plots as a part of the plot", () => {
+    const beds = { kind: "beds", beds: 20, bedLength: qty(160, "ft"), bedWidth: qty(30, "in") } as const;
+    expect(covers(beds)).toMatch(/\(about 10 beds\)\.$/);
+    // 3,953 sq ft in passes of 30 in along 90 ft: 225 sq ft each, 17.57 of them.
+    expect(covers({ kind: "rectangle", length: qty(60, "ft"), width: qty(90, "ft") })).toMatch(
+      /\(about 17 1\/2 passes along the 90 ft side\)\.$/,
+    );
+    // 0.5 ha are 53,820 sq ft; 6,000 sq ft are two thirds done with 3,953.
+    const known = { kind: "treated-area", treated: { ...qty(6000, "ft2"), of: "treated" } } as const;
+    expect(covers(known)).toMatch(/\(about 2\/3 of the plot\)\.$/);
+    expect(covers({ ...known, treated: { ...qty(0.5, "ha"), of: "treated" } })).toMatch(/sq ft\.$/);
+  });
+
+  it("counts rows that differ one by one, and less than a row not at all", () => {
+    const each = [500, 100, 100, 50].map((ft) => qty(ft, "ft"));
+    // 3,953 sq ft are 1,581 ft of row: all of these 750 ft, of which the first load covers 750.
+    const uneven = { kind: "row-bands", ...rows, rowLength: undefined, rowLengths: each } as never;
+    // A gallon is 1,129 sq ft, 451.8 ft of the first row; 1.5 gal are 677.7 ft, 2.78 rows.
+    expect(covers(uneven, 1)).not.toMatch(/row/);
+    expect(covers(uneven, 1.5)).toMatch(/\(about 2 3\/4 rows\)\.$/);
+    expect(covers({ kind: "row-bands", rows: 2, ...rows, rowLength: qty(3000, "ft") })).not.toMatch(/row/);
+  });
+
+  it("is in rows of the plot that it begins and ends in", () => {
+    const plot = (count: number) => ({ kind: "row-bands", rows: count, ...rows }) as const;
+    expect(covers([plot(12), plot(2)])).toMatch(/\(about 10 rows\)\.$/);
+    expect(covers([plot(7), plot(7)])).not.toMatch(/row/);
   });
 });

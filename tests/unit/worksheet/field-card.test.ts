@@ -1,33 +1,66 @@
 import { describe, expect, it } from "vitest";
-import { planApplication } from "../../../src/plan/index.ts";
+import { type PlanInput, planApplication } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { fieldCard, renderMarkdown, renderText, worksheet } from "../../../src/worksheet/index.ts";
-import { DOUBTFUL, TWO_PRODUCTS } from "../../helpers/jobs.ts";
+import { DOUBTFUL, QUIET, TWO_PRODUCTS } from "../../helpers/jobs.ts";
 
 const plan = planApplication(TWO_PRODUCTS);
 const card = fieldCard(plan);
 
 describe("a field card", () => {
-  it("goes load by load: half the water, the products, water to the mark, spraying", () => {
+  it("goes load by load: half the water, the products, water to the mark, spraying, and what to look out for", () => {
     expect(card.loads.map(({ title }) => title)).toEqual(["Load 1 of 2", "Load 2 of 2"]);
-    const [first] = card.loads;
-    expect(first?.steps).toEqual([
-      "Add about 1.7 gal of clean water and start agitating (backpack: close and shake).",
-      "Product B: 1.088 oz wt. Measure 30.8 g on the 200 g scale (0.23% under).",
-      "Product A: 2.17 fl oz. Measure 4 tablespoons + 1 teaspoon (0.52% under).",
-      "Top up with water to 3.5 gal (total water 3.483 gal).",
-      "Spray. This load covers 3,953 sq ft (about 10 rows).",
+    // 3.5 gal less 10 fl oz for the hose at 38.5688 gal/ac: 3,864.7 sq ft, 9.66 rows of 400 sq ft. 5% more output: 9.2
+    // rows, 5% less: 10.17.
+    expect(card.loads.map(({ steps }) => steps)).toEqual([
+      [
+        "Add about 1.7 gal of clean water. Agitate (backpack: close and shake).",
+        "Product B: 1.08 oz wt. Measure 30.8 g on the 200 g scale (0.2% under).",
+        "Product A: 2.17 fl oz. Measure 4 tablespoons + 1 teaspoon (0.5% under).",
+        "Top up with water to 3.5 gal.",
+        "Spray about 9 2/3 rows, to 2/3 of the way down row 10.",
+        "If load 1 ends before 9 rows or after 10 1/2 rows, stop and calibrate again.",
+      ],
+      [
+        "Add about 0.89 gal of clean water. Agitate (backpack: close and shake).",
+        "Product B: 0.555 oz wt. Measure 15.7 g on the 200 g scale (0.2% under).",
+        "Product A: 1.11 fl oz. Measure 2 tablespoons + 1/2 teaspoon + 1/8 teaspoon (0.6% under).",
+        "Top up with water to 1.79 gal.",
+        "Spray about 4 1/3 rows, to the end of row 14.",
+        "About 0.25 gal should be left in the tank at the end, enough for 280 sq ft.",
+      ],
     ]);
   });
 
-  it("pours in the plan's order of mixing, and says so", () => {
+  it("says what is alike once, however many loads there are", () => {
+    // 1,384,000 sq ft are 31.7723 ac, 635.445 gal: 158 full loads and 3.445 gal.
+    const many = fieldCard(
+      planApplication({
+        ...QUIET,
+        plot: { kind: "rectangle", length: qty(1000, "ft"), width: qty(1384, "ft") },
+      }),
+    );
+    expect(many.loads.map(({ title }) => title)).toEqual(["Loads 1 to 158 of 159, each", "Load 159 of 159"]);
+    expect(renderText(many).split("\n").length).toBeLessThan(60);
+  });
+
+  it("keeps to the tank's fill as it was entered, and to three figures for any other", () => {
+    const tank = { tank: qty(3.7854, "L") };
+    const { loads } = fieldCard(planApplication({ ...QUIET, sprayer: tank }));
+    // 5,400 sq ft at 20 gal/ac are 2.47934 gal, 9.38532 L; the last of three loads has 1.81452 L.
+    expect(loads.map(({ steps }) => steps[2])).toEqual([
+      "Top up with water to 3.7854 L.",
+      "Top up with water to 1.82 L.",
+    ]);
+  });
+
+  it("pours in the plan's order of mixing", () => {
     expect(plan.mixingOrder).toEqual(["Product B", "Product A"]);
     for (const { steps } of card.loads) {
       expect(steps.findIndex((step) => step.startsWith("Product B"))).toBeLessThan(
         steps.findIndex((step) => step.startsWith("Product A")),
       );
     }
-    expect(card.order.at(-1)).toContain("Product B, Product A");
   });
 
   it("keeps to the order of the job where the order of mixing is not known", () => {
@@ -38,9 +71,10 @@ describe("a field card", () => {
   });
 
   it("says that the label's own order takes precedence", () => {
-    expect(card.order[0]).toBe(
-      "Half the water first, then the products, then top up to the mark, unless the label says otherwise.",
-    );
+    expect(card.order).toEqual([
+      "Mix each product in before you add the next. Follow the label if it gives another order.",
+    ]);
+    expect(fieldCard(planApplication(QUIET)).order).toEqual(["Follow the label if it gives another order."]);
   });
 
   it("asks for half of the water, however much of the load is product", () => {
@@ -53,7 +87,7 @@ describe("a field card", () => {
     });
     const [load] = fieldCard(thick).loads;
     expect(load?.steps[0]).toContain("about 1 L");
-    expect(load?.steps.at(-2)).toContain("total water 2 L");
+    expect(load?.steps[2]).toBe("Top up with water to 10 L.");
   });
 
   it("has refusals and warnings on top, the gravest first, and leaves notes to the worksheet", () => {
@@ -69,7 +103,7 @@ describe("a field card", () => {
   it("gives no mixing steps for what is not to be sprayed", () => {
     const refused = fieldCard(planApplication(DOUBTFUL));
     expect(refused.loads).toEqual([]);
-    expect(refused.order).toEqual(["Do not mix. See the warning at the top."]);
+    expect(refused.order).toEqual(["Do not mix this job. The warnings say why."]);
     const text = renderText(refused);
     expect(text.indexOf("Do not spray")).toBeLessThan(text.indexOf("Do not mix"));
     expect(text).not.toContain("[ ]");
@@ -96,7 +130,47 @@ describe("a field card", () => {
 
   it("is printed in another system of units, with the tools as they are", () => {
     const [load] = fieldCard(plan, { units: "metric" }).loads;
-    expect(load?.steps[2]).toBe("Product A: 64.4 mL. Measure 4 tablespoons + 1 teaspoon (0.52% under).");
-    expect(load?.steps[3]).toContain("to 13.25 L");
+    expect(load?.steps[2]).toBe("Product A: 64.4 mL. Measure 4 tablespoons + 1 teaspoon (0.5% under).");
+    // The tank's marks are in gallons.
+    expect(load?.steps[3]).toBe("Top up with water to 3.5 gal.");
+  });
+});
+
+describe("a field card for a tank with marks", () => {
+  const { sprayer } = TWO_PRODUCTS;
+  const marked = { ...TWO_PRODUCTS, sprayer: { ...sprayer, marks: qty(0.25, "gal") } };
+  const steps = (input: PlanInput) => fieldCard(planApplication(input), { units: "metric" }).loads;
+
+  it("fills to marks as the tank has them, half of it too, and says what the extra is enough for", () => {
+    // 5.284 gal go up to 3.5 and 2 gal: 0.248 gal of reserve and 0.216 gal more, at 361 L/ha.
+    const [first, second] = steps(marked);
+    expect(first?.steps[0]).toBe("Add about 1.75 gal of clean water. Agitate (backpack: close and shake).");
+    expect(first?.steps[3]).toBe("Top up with water to the 3.5 gal mark.");
+    expect(second?.steps.slice(-3)).toEqual([
+      "Top up with water to the 2 gal mark.",
+      "Spray about 4 1/3 rows, to the end of row 14.",
+      "About 0.46 gal should be left in the tank at the end, enough for 48.6 m².",
+    ]);
+    const total = worksheet(planApplication(marked)).summary.find(({ name }) => name === "Total spray mix");
+    expect(total?.value).toBe(
+      "5.5 gal (4.96 gal for the plot + 0.248 gal extra + 0.216 gal to end on marks + 10 fl oz in the hose)",
+    );
+  });
+
+  it("has what is left of whole rows sprayed before the next load is filled to its mark", () => {
+    // On top of what is left, the next load would be too strong.
+    const [first, second] = steps({ ...marked, split: "whole-rows" });
+    expect(first?.steps.slice(-2)).toEqual([
+      "Spray about 7 rows, to the end of row 7.",
+      "Spray what is left on what comes next before you mix the next load.",
+    ]);
+    expect(second?.steps.join("\n")).not.toContain("what is left");
+    const even = { ...TWO_PRODUCTS, split: "whole-rows", reserve: undefined } as const;
+    expect(steps(even)[0]?.steps.join("\n")).not.toContain("what is left");
+  });
+
+  it("takes half of the water by eye where no mark is below it", () => {
+    const [load] = steps({ ...marked, sprayer: { ...sprayer, marks: [qty(3.5, "gal")] } });
+    expect(load?.steps[0]).toBe("Add about 1.7 gal of clean water. Agitate (backpack: close and shake).");
   });
 });

@@ -80,12 +80,14 @@ describe("a table of words in another language", () => {
     const words: Messages = {
       ...GERMAN,
       issues: {
-        "mix-over-tank": "{total}; {tank.value} {tank.unit}; {loads} {loads:one=Tank;other=Tanks}",
+        "lines-uncharged": "{lines}; {used.value} {used.unit}; {percent}; {used:one=Glas;other=Gläser}",
         "rate-over-max": "{product}!",
       },
     };
     const told = worksheet(planApplication(TWO_PRODUCTS), { ...options, words }).warnings;
-    expect(told).toContainEqual({ severity: "note", name: "Hinweis", message: "5,28 gal; 4 gal; 2 Tanks" });
+    // 10 fl oz are 29.4% of 34 fl oz.
+    const message = "10 fl oz; 34 fl oz; 29 %; Gläser";
+    expect(told).toContainEqual({ severity: "note", name: "Hinweis", message });
     const [first] = worksheet(planApplication(DOUBTFUL), { ...options, words }).warnings;
     expect(first).toEqual({ severity: "refusal", name: "Nicht spritzen", message: "Product A 8 oz!" });
   });

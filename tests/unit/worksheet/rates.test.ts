@@ -12,7 +12,7 @@ describe("a product's rate on worksheet and card", () => {
   it.each<[LabelRate, string, WorksheetOptions?]>([
     [qty(1.5, "pt/ac"), "1.5 pt/ac"],
     [qty(2, "fl_oz/1000ft2"), "2 fl oz/1,000 sq ft"],
-    [qty(1.5, "pt/ac"), "1.754 L/ha", { units: "metric" }],
+    [qty(1.5, "pt/ac"), "1.75 L/ha", { units: "metric" }],
     [{ low: qty(1, "pt/ac"), high: qty(2, "pt/ac"), chosen: qty(1.25, "pt/ac") }, "1.25 pt/ac"],
     [{ rate: qty(2, "pt/ac"), per: "broadcast" }, "2 pt/ac"],
     [{ rate: qty(2, "pt/ac"), per: "ground" }, "2 pt/ac of ground"],

@@ -134,8 +134,9 @@ describe("the Spanish table", () => {
   });
 });
 
-// The products of the jobs, and tools of their own.
-const NAMES = /Product [A-Z]\b|\b(bench|kitchen|digital)? ?scale\b|\bjug\b|\bspoon\b|8 oz\b/g;
+// The plots and products of the jobs, and tools of their own.
+const NAMES =
+  /Willow Bend, pepper rows|North field|Product [A-Z]\b|\b(bench|kitchen|digital)? ?scale\b|\bjug\b|\bspoon\b|8 oz\b/g;
 
 /** Words of three letters and more. */
 const wordsIn = (text: string): string[] => text.toLowerCase().match(/\p{L}{3,}/gu) ?? [];

@@ -1,0 +1,71 @@
+import type { AnyPlan } from "../../plan/result.js";
+import { type UsableMark, usableMarks } from "../../tank-mix/tank-marks.js";
+import { inUnit } from "../../units/convert.js";
+import { compareDecided, decided, moreThan } from "../../units/decide.js";
+import { scale } from "../../units/quantity.js";
+import type { Quantity, Volume } from "../../units/types.js";
+
+// What a person reads off a tank, a jug or a tape.
+const FIGURES = 3;
+// A number of so few digits was typed by somebody, and stays as it is.
+const TYPED = 6;
+// Loads that share a mix differ by noise in the digits behind these, and read alike.
+const SURE = 9;
+
+const DOWN = 0;
+const UP = 3;
+
+function rounded<Q extends Quantity>(quantity: Q, mode: typeof DOWN | typeof UP): Q {
+  const value = Number(quantity.value.toPrecision(SURE));
+  if (value === 0) return { ...quantity, value };
+  const decimals = FIGURES - 1 - Math.floor(Math.log10(Math.abs(value)));
+  return { ...quantity, value: decided(value).round(decimals, mode).toNumber() };
+}
+
+/** Three figures, not more than the amount: for product, and for whatever a person must not go over. */
+export function atMost<Q extends Quantity>(quantity: Q): Q {
+  return rounded(quantity, DOWN);
+}
+
+/** Two figures, for what a person judges by eye. */
+export function roughly<Q extends Quantity>(quantity: Q): Q {
+  return { ...quantity, value: Number(quantity.value.toPrecision(2)) };
+}
+
+/** Three figures, not less than the amount: for mix, which more water only weakens. */
+export function atLeast<Q extends Quantity>(quantity: Q): Q {
+  return rounded(quantity, UP);
+}
+
+/** What somebody entered, as it is; what comes of a change of unit in three figures, not more than it is. */
+export function asEntered<Q extends Quantity>(quantity: Q): Q {
+  const { value } = quantity;
+  return Number(value.toPrecision(TYPED)) === value ? quantity : atMost(quantity);
+}
+
+/** A volume in the tank's own unit: its marks are in no other. */
+export function inTank(volume: Volume, { input }: AnyPlan): Volume {
+  const { unit } = input.sprayer.tank;
+  return { value: inUnit(volume, unit), unit };
+}
+
+/** How far to fill the tank with a load: its mark, the fill that was entered, or three figures of it. */
+export function fillOf({ carrier, mark }: AnyPlan["loads"][number], plan: AnyPlan): Volume {
+  if (mark !== undefined) return mark;
+  const { tank, workingFill = tank } = plan.input.sprayer;
+  const full = inTank(workingFill, plan);
+  const fill = atLeast(inTank(carrier, plan));
+  return compareDecided(fill.value, full.value) < 0 ? fill : full;
+}
+
+/** Half of a load's water, which goes in first: the nearest mark of the tank, or what one sees without. */
+export function halfOf({ water }: AnyPlan["loads"][number], plan: AnyPlan): Volume {
+  const { tank, marks } = plan.input.sprayer;
+  const all = inTank(water, plan);
+  const half = scale(all, 0.5);
+  const below = marks === undefined ? [] : usableMarks({ tank, marks }, all.unit);
+  const [first, ...others] = below.filter(({ value }) => moreThan(all.value, value));
+  if (first === undefined) return roughly(half);
+  const off = ({ value }: UsableMark): number => Math.abs(value - half.value);
+  return others.reduce((best, one) => (off(one) < off(best) ? one : best), first).mark;
+}

@@ -1,0 +1,106 @@
+import type { EndUnit, LoadEnd } from "../../plan/load-ends.js";
+import { plotsOf } from "../../plan/plot.js";
+import type { AnyPlan } from "../../plan/result.js";
+import { ceilDecided, floorDecided, moreThan } from "../../units/decide.js";
+import type { TextKey } from "../words/messages.js";
+import type { Writer } from "../words/writer.js";
+
+// What a person can see in a row that is sprayed in part, as spoken.
+const PARTS: readonly (readonly [number, string])[] = [
+  [0, ""],
+  [1 / 4, "1/4"],
+  [1 / 3, "1/3"],
+  [1 / 2, "1/2"],
+  [2 / 3, "2/3"],
+  [3 / 4, "3/4"],
+  [1, ""],
+];
+
+/** Whole rows and a part that one can see. */
+function seen(rows: number): { readonly whole: number; readonly part: string } {
+  const whole = floorDecided(rows);
+  const off = (part: number): number => Math.abs(rows - whole - part);
+  const [part, text] = PARTS.reduce((best, one) => (off(one[0]) < off(best[0]) ? one : best));
+  return { whole: whole + Math.floor(part), part: text };
+}
+
+type Rows = "row" | "bed" | "pass";
+
+const COUNTED: Readonly<Record<Rows, TextKey>> = { row: "rows", bed: "beds", pass: "passes" };
+const NUMBERED: Readonly<Record<Rows, TextKey>> = { row: "rowNumber", bed: "bedNumber", pass: "passNumber" };
+
+function isRows(unit: EndUnit): unit is Rows {
+  return unit in COUNTED;
+}
+
+// Past these nobody looks at a part of a row.
+const MOST_PARTED = 20;
+
+/** So many rows: `9 2/3 rows`. */
+function rowsText(rows: number, unit: Rows, { messages: { text }, fill, count }: Writer): string {
+  const { whole, part } = seen(rows > MOST_PARTED ? Math.round(Number(rows.toPrecision(3))) : rows);
+  const n = [...(whole > 0 ? [count(whole)] : []), ...(part === "" ? [] : [part])].join(" ");
+  return fill(text[COUNTED[unit]], { n, count: part === "" ? whole : whole + 1 });
+}
+
+/** What a load covers besides its area: `9 2/3 rows`, `2/3 of the plot`. Nothing where one can't see that. */
+export function coveredText(end: LoadEnd | undefined, writer: Writer): string | undefined {
+  const { fill, messages, three } = writer;
+  if (end?.covers === undefined) return undefined;
+  const { unit, covers, along } = end;
+  if (isRows(unit)) {
+    if (moreThan(1, covers)) return undefined;
+    const rows = rowsText(covers, unit, writer);
+    return along ? fill(messages.text.passesAlong, { passes: rows, side: three(along) }) : rows;
+  }
+  const { part } = seen(covers);
+  return unit === "part" && part !== "" ? fill(messages.text.partOfPlot, { part }) : undefined;
+}
+
+/** Where a load ends: `2/3 of the way down row 10`. Nothing where no place can be named. */
+export function placeText(end: LoadEnd, { input }: AnyPlan, writer: Writer): string | undefined {
+  const { messages, fill, count } = writer;
+  const { text } = messages;
+  const { unit, done, plot = 0 } = end;
+  if (!isRows(unit)) return undefined;
+  const { whole, part } = seen(done);
+  if (whole === 0 && part === "") return undefined;
+  const row = fill(text[NUMBERED[unit]], { number: count(part === "" ? whole : whole + 1) });
+  const place = part === "" ? fill(text.endOf, { row }) : fill(text.downRow, { part, row });
+  const plots = "plot" in input ? plotsOf(input.plot) : [];
+  return plots.length > 1 ? fill(text.placeInPlot, { place, plot: plotName(plot, plots, writer) }) : place;
+}
+
+/** What a plot is called: by its number where it has no name. */
+export function plotName(
+  at: number,
+  plots: readonly { readonly name?: string | undefined }[],
+  { messages, fill }: Writer,
+): string {
+  return plots[at]?.name ?? fill(messages.text.plotNumber, { number: at + 1 });
+}
+
+/** How much is done when a load ends: `9 2/3 rows`, `128 pots`. Nothing of a part of the plot. */
+export function doneText({ unit, done }: LoadEnd, writer: Writer): string | undefined {
+  return amountText(unit, done, writer);
+}
+
+/** When to stop and calibrate again, of the first load: half a row, or a whole plant, beyond what the output may be off. */
+export function stopText({ load, unit, least = 0, most = 0 }: LoadEnd, writer: Writer): string | undefined {
+  const { messages, fill } = writer;
+  const { text } = messages;
+  const before = amountText(unit, outward(least, unit, floorDecided), writer);
+  const after = amountText(unit, outward(most, unit, ceilDecided), writer);
+  if (before === undefined) return undefined;
+  if (after === undefined) return fill(text.stopBefore, { load, least: before });
+  return fill(text.stopOutside, { load, least: before, most: after });
+}
+
+function outward(amount: number, unit: EndUnit, whole: (value: number) => number): number {
+  return isRows(unit) && amount <= MOST_PARTED ? whole(2 * amount) / 2 : whole(amount);
+}
+
+function amountText(unit: EndUnit, amount: number, writer: Writer): string | undefined {
+  if (unit === "part" || amount === 0) return undefined;
+  return isRows(unit) ? rowsText(amount, unit, writer) : writer.three({ value: amount, unit });
+}
