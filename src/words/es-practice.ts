@@ -121,7 +121,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "A la aspersora del invernadero de {farm} le caben {fill}. La etiqueta pide {percent} de producto en la mezcla final. ¿Cuánto producto lleva ({unit})?",
     ),
     "strip-reading": topic(
-      "Volumen de aplicación leído de lo recogido (franja de 1/128 de acre)",
+      "Volumen de aplicación leído de lo recogido",
       "En {farm} usted marca una franja para que cada unidad ({caught.unit}) de una boquilla en la franja sea {one}. Caminarla lleva {walk}. Una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
       "La franja en el huerto de {farm} tiene el largo en que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). La aspersora la recorre en {walk}. Parada, una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación?",
       "En el césped de {farm} la cinta está puesta para leer lo recogido ({caught.unit}) como volumen de aplicación ({unit}). Usted la camina en {walk}. De una boquilla recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",

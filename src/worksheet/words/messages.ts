@@ -131,6 +131,7 @@ export type TextKey =
   | "spray"
   | "use"
   | "useAll"
+  | "severalLoads"
   | "fillingOrder"
   | "exactly"
   | "under"
