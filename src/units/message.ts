@@ -177,13 +177,20 @@ function roundedTo(digits: number, figures: Figures): Figures {
 function readable(value: number, digits: number): number {
   // Few digits at sight: text would say the same, and messages are most of what many plans take.
   if (Number.isInteger(value) && Math.abs(value) < 10 ** TYPED_DIGITS) return value + 0;
-  const typed = Number(value.toPrecision(Math.max(digits, TYPED_DIGITS)));
-  // So far off that more digits can't be the same needs no second text.
-  const isNear = Math.abs(typed - value) <= 1e-9 * Math.abs(value);
-  if (isNear && typed === Number(value.toPrecision(DECIDED_DIGITS))) return typed;
-  // All of the whole part: 10,845 sq ft, not 10,800.
   const whole = Math.floor(Math.log10(Math.abs(value))) + 1;
+  const enough = Math.max(digits, TYPED_DIGITS);
+  if (isNearDigits(value, enough - whole)) {
+    const typed = Number(value.toPrecision(enough));
+    if (typed === Number(value.toPrecision(DECIDED_DIGITS))) return typed;
+  }
+  // All of the whole part: 10,845 sq ft, not 10,800.
   return Number(value.toPrecision(Math.max(digits, Math.min(whole, WHOLE_DIGITS))));
+}
+
+/** Whether a value may have so few decimals, so that its text has to tell: where it is far off, none is made. */
+function isNearDigits(value: number, decimals: number): boolean {
+  const times = value * 10 ** decimals;
+  return Math.abs(times - Math.round(times)) <= 1e-6;
 }
 
 /** How many different amounts there are. A sentence has a few figures: each is looked at beside each. */
