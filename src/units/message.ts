@@ -187,7 +187,7 @@ function readable(value: number, digits: number): number {
   return Number(value.toPrecision(Math.max(digits, Math.min(whole, WHOLE_DIGITS))));
 }
 
-/** Whether a value may have so few decimals, so that its text has to tell: where it is far off, none is made. */
+/** Whether a value may have so few decimals. Where it is far off, no text is needed to see it. */
 function isNearDigits(value: number, decimals: number): boolean {
   const times = value * 10 ** decimals;
   return Math.abs(times - Math.round(times)) <= 1e-6;
