@@ -395,6 +395,16 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "La misma cantidad en una franja más ancha debe dar menos por área.",
       "Multiplique la distancia por el ancho para tener el área.",
     ),
+    "width-in-large-unit": mistake(
+      "El ancho se usó en {length.unit}, en una fórmula que lo pide en {width.unit}.",
+      "El volumen es {perLength} veces demasiado alto.",
+      "Ponga el ancho en {width.unit}, o use una fórmula para {length.unit}.",
+    ),
+    "factors-left-out": mistake(
+      "Faltaron los factores entre las unidades.",
+      "El volumen es demasiado bajo para una aspersora.",
+      "Pase volumen, tiempo y área a las unidades de la pregunta.",
+    ),
     "time-taken-as-minute": mistake(
       "El tiempo se tomó como un minuto entero.",
       "Vea el tiempo: fue menos o más de un minuto.",
@@ -654,6 +664,11 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "El porcentaje se tomó de la mezcla más el producto.",
       "La cantidad pasa de la etiqueta.",
       "Tome el porcentaje de la mezcla final.",
+    ),
+    "area-for-product": mistake(
+      "Esto es el área que se cubre, no el producto.",
+      "La pregunta pide el producto.",
+      "Multiplique el área por la dosis de la etiqueta.",
     ),
     "mix-for-product": mistake(
       "Esta es la mezcla, no el producto que lleva.",

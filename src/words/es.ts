@@ -1665,6 +1665,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       stopOutside:
         "Si la carga {load} termina antes de {least} o después de {most}, pare y calibre de nuevo.",
       sprayRest: "Aplique lo que queda en lo que sigue antes de preparar la próxima carga.",
+      topUpFull: "Complete con agua hasta llenar el tanque.",
+      fillAll: "llene el tanque por completo",
       spareLoad: "Toda esta carga es extra. Prepárela solo si le falta mezcla.",
       mixToMark: "{volume} para terminar en marcas",
       fillToMark: "llene el tanque hasta la marca de {carrier}",

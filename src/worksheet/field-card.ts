@@ -151,6 +151,7 @@ function mixingSteps(
   plan: AnyPlan,
   { messages: { text }, fill, exact }: Writer,
 ): string[] {
+  const carrier = fillOf(load, plan);
   return [
     fill(text.halfFill, { half: exact(halfOf(load, plan)) }),
     ...doses.map(({ product, amount, measures, remark }) =>
@@ -161,7 +162,9 @@ function mixingSteps(
         remark,
       }),
     ),
-    fill(load.mark ? text.topUpToMark : text.topUp, { carrier: exact(fillOf(load, plan)) }),
+    carrier === undefined
+      ? text.topUpFull
+      : fill(load.mark ? text.topUpToMark : text.topUp, { carrier: exact(carrier) }),
   ];
 }
 

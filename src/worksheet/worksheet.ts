@@ -33,6 +33,8 @@ import { type Writer, writerFor } from "./words/writer.js";
 export interface WrittenLoad {
   /** Which loads. */
   readonly title: string;
+  /** The numbers of the loads. */
+  readonly numbers: readonly number[];
   /** How far to fill. */
   readonly fill: string;
   /** What it covers, where more than its volume is known. */
@@ -185,10 +187,16 @@ function writtenLoads(plan: AnyPlan, doses: WrittenDoses["loads"], writer: Write
   const { messages, fill, exact } = writer;
   const { text } = messages;
   const ends = endsOf(plan);
-  const mixed = plan.loads.map((load, at) => ({
-    fill: fill(load.mark ? text.fillToMark : text.fillTo, { carrier: exact(fillOf(load, plan)) }),
-    doses: doses[at] as readonly WrittenDose[],
-  }));
+  const mixed = plan.loads.map((load, at) => {
+    const carrier = fillOf(load, plan);
+    return {
+      fill:
+        carrier === undefined
+          ? text.fillAll
+          : fill(load.mark ? text.fillToMark : text.fillTo, { carrier: exact(carrier) }),
+      doses: doses[at] as readonly WrittenDose[],
+    };
+  });
   return alike(mixed.map((load) => JSON.stringify(load))).map((places) => {
     const [first = 0] = places;
     const load = plan.loads[first] as AnyPlan["loads"][number];
@@ -197,6 +205,7 @@ function writtenLoads(plan: AnyPlan, doses: WrittenDoses["loads"], writer: Write
     const covers = isSpare(load) ? text.spareLoad : area && fill(text.covers, { area });
     return {
       title: loadsTitle(places, plan, writer),
+      numbers: places.map((at) => at + 1),
       ...(mixed[first] as (typeof mixed)[number]),
       ...(covers !== undefined && { covers }),
     };

@@ -867,6 +867,8 @@ export const GERMAN: Messages = {
     stopBefore: "Ist Füllung {load} vor {least} zu Ende: aufhören und neu eichen.",
     stopOutside: "Ist Füllung {load} vor {least} oder nach {most} zu Ende: aufhören und neu eichen.",
     sprayRest: "Den Rest weiter ausspritzen, bevor die nächste Füllung angesetzt wird.",
+    topUpFull: "Mit Wasser auffüllen, bis der Tank voll ist.",
+    fillAll: "Tank ganz füllen",
     spareLoad: "Diese Füllung ist ganz Reserve. Nur ansetzen, wenn Brühe fehlt.",
     mixToMark: "{volume} bis zu den Marken",
     fillToMark: "Tank bis zur Marke {carrier} füllen",

@@ -23,14 +23,22 @@ describe("the small jobs, each with its card", () => {
       "Product A: 7.68 fl oz",
       "Product B: 0.5 fl oz. Measure 1 tablespoon",
     ],
-    // 20 fl oz in 15 s is 4 in 3 s. 300 of them are 9.375 gal; 3 % more and 12 fl oz in the line make 9.75. A full tank is for 128.
-    ["pots", "How many 300 pots", "Total spray mix 9.75 gal", "Product A: 64 mL", "enough for 128 pots"],
+    // 20 fl oz in 15 s is 4 in 3 s. 300 of them are 9.375 gal; 3 % more and 12 fl oz in the line make 9.75. A full tank is for 128,
+    // the first for 125: 12 fl oz stay in the line.
+    [
+      "pots",
+      "How many 300 pots",
+      "Total spray mix 9.75 gal",
+      "Product A: 64 mL",
+      "enough for up to 128 pots",
+      "after about 125 pots, 253 pots",
+    ],
     // 3 gal on 300 ft is 24 gal on 2,400 ft, in two loads. 1.5 oz per 1,000 ft is 3.6 oz, 1.8 to a load.
     [
       "transplants",
       "Length of row 2,400 ft",
       "Total spray mix 24 gal",
-      "Load 2 of 2",
+      "Loads 1 and 2 of 2",
       "Product A: 1.8 oz wt",
     ],
     // 12 L for 5 trees is 2.4 L each, 144 L for 60, 145 L to the next 5 L. 150 g in 100 L is 120 g in 80 L.

@@ -5,6 +5,7 @@ import {
   spreadingCard,
   type Worksheet,
   type WrittenDose,
+  type WrittenLoad,
   worksheet,
 } from "swath-to-spoon/worksheet";
 import { layCard } from "./card.ts";
@@ -40,7 +41,7 @@ function sprayerAnswer(plan: AnyPlan, sheet: Worksheet, { system }: Job): HTMLEl
   const drawing = plotDrawing(plan, system);
   return [
     ...checkLine(sheet),
-    ...groupsOf(plan, sheet).map((group) => loadCard(group, plan, sheet)),
+    ...sheet.loads.map((load) => loadCard(load, plan)),
     ...(sheet.mixing ? [el("p", {}, sheet.mixing)] : []),
     ...alerts(sheet),
     facts(sheet.headings.totals, sheet.totals),
@@ -157,27 +158,12 @@ function facts(title: string, list: Worksheet["summary"]): HTMLElement {
 
 type Load = AnyPlan["loads"][number];
 
-/** Loads in a row that read alike. They are shown once. */
-function groupsOf({ loads }: AnyPlan, sheet: Worksheet): Load[][] {
-  const textOf = ({ number }: Load): string => JSON.stringify({ ...sheet.loads[number - 1], title: "" });
-  const groups: Load[][] = [];
-  for (const load of loads) {
-    const group = groups.at(-1);
-    if (group?.[0] && textOf(group[0]) === textOf(load)) group.push(load);
-    else groups.push([load]);
-  }
-  return groups;
-}
-
-function loadCard(group: readonly Load[], plan: AnyPlan, sheet: Worksheet): HTMLElement {
-  const [first, last] = [group[0] as Load, group.at(-1) as Load];
-  const written = sheet.loads[first.number - 1] as Worksheet["loads"][number];
-  const all = plan.loads.length;
-  const title =
-    first === last ? written.title : say(W.loadsAlike, { first: first.number, last: last.number, all });
+function loadCard(written: WrittenLoad, plan: AnyPlan): HTMLElement {
+  const { title, numbers, fill, covers, doses } = written;
+  const first = plan.loads[(numbers[0] as number) - 1] as Load;
   return el(
     "section",
-    { class: "load", "data-loads": group.length },
+    { class: "load", "data-loads": numbers.length },
     el(
       "div",
       { class: "fill-row" },
@@ -186,11 +172,11 @@ function loadCard(group: readonly Load[], plan: AnyPlan, sheet: Worksheet): HTML
         "div",
         {},
         el("h3", {}, title),
-        el("p", { class: "fill" }, sentence(written.fill)),
-        el("p", { class: "hint" }, written.water),
+        el("p", { class: "fill" }, sentence(fill)),
+        ...(covers === undefined ? [] : [el("p", { class: "hint" }, covers)]),
       ),
     ),
-    el("ul", { class: "doses" }, ...written.doses.map((dose, i) => doseItem(dose, first, i))),
+    el("ul", { class: "doses" }, ...doses.map((dose, i) => doseItem(dose, first, i))),
   );
 }
 

@@ -70,10 +70,6 @@ export const W = {
   thisSection: ["Check this section", "Revise esta parte"],
   check1: ["1 thing to check", "1 cosa por revisar"],
   check: ["{n} things to check", "{n} cosas por revisar"],
-  loadsAlike: [
-    "Loads {first} to {last} of {all}, all the same",
-    "Cargas {first} a {last} de {all}, todas iguales",
-  ],
   more: ["and {n} more", "y {n} más"],
   tankAt: ["Tank {percent} full", "Tanque lleno al {percent}"],
   drawn: ["Plot drawn to scale", "Dibujo a escala"],

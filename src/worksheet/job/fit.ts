@@ -39,8 +39,11 @@ export function atLeast<Q extends Quantity>(quantity: Q): Q {
 
 /** What somebody entered, as it is; what comes of a change of unit in three figures, not more than it is. */
 export function asEntered<Q extends Quantity>(quantity: Q): Q {
-  const { value } = quantity;
-  return Number(value.toPrecision(TYPED)) === value ? quantity : atMost(quantity);
+  return isTyped(quantity) ? quantity : atMost(quantity);
+}
+
+function isTyped({ value }: Quantity): boolean {
+  return Number(value.toPrecision(TYPED)) === value;
 }
 
 /** A volume in the tank's own unit: its marks are in no other. */
@@ -49,13 +52,20 @@ export function inTank(volume: Volume, { input }: AnyPlan): Volume {
   return { value: inUnit(volume, unit), unit };
 }
 
-/** How far to fill the tank with a load: its mark, the fill that was entered, or three figures of it. */
-export function fillOf({ carrier, mark }: AnyPlan["loads"][number], plan: AnyPlan): Volume {
+/**
+ * How far to fill the tank with a load: its mark, the fill that was entered, or three figures of it. Nothing where the tank is filled
+ * all the way, and has no figure that a person would know.
+ */
+export function fillOf({ carrier, mark }: AnyPlan["loads"][number], plan: AnyPlan): Volume | undefined {
   if (mark !== undefined) return mark;
   const { tank, workingFill = tank } = plan.input.sprayer;
-  const full = inTank(workingFill, plan);
-  const fill = atLeast(inTank(carrier, plan));
-  return compareDecided(fill.value, full.value) < 0 ? fill : full;
+  const mix = inTank(carrier, plan);
+  const entered = [workingFill, tank].find(
+    (full) => isTyped(full) && compareDecided(inTank(full, plan).value, mix.value) === 0,
+  );
+  if (entered !== undefined) return entered;
+  const fill = atLeast(mix);
+  return moreThan(fill.value, tank.value) ? (isTyped(tank) ? tank : undefined) : fill;
 }
 
 /** Half of a load's water, which goes in first: the nearest mark of the tank, or what one sees without. */

@@ -68,6 +68,7 @@ export const SHEET: Field<PrintableSheet> = /* @__PURE__ */ (() => {
     loads: listOf(
       made<WrittenLoad>({
         title: written(),
+        numbers: listOf(count("")),
         fill: written(),
         covers: optional(written()),
         doses: listOf(dose),

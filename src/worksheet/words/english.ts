@@ -64,6 +64,8 @@ const TEXT: Messages["text"] = {
   stopBefore: "If load {load} ends before {least}, stop and calibrate again.",
   stopOutside: "If load {load} ends before {least} or after {most}, stop and calibrate again.",
   sprayRest: "Spray what is left on what comes next before you mix the next load.",
+  topUpFull: "Top up with water until the tank is full.",
+  fillAll: "fill the tank all the way",
   spareLoad: "All of this load is extra. Mix it only if you run short.",
   mixToMark: "{volume} to end on marks",
   fillToMark: "fill the tank to the {carrier} mark",

@@ -116,6 +116,8 @@ export type TextKey =
   | "stopBefore"
   | "stopOutside"
   | "sprayRest"
+  | "topUpFull"
+  | "fillAll"
   | "spareLoad"
   | "leftInTank"
   | "leftInTankFor"

@@ -52,6 +52,16 @@ describe("a field card", () => {
       "Top up with water to 3.7854 L.",
       "Top up with water to 1.82 L.",
     ]);
+    // 4 gal as another program converts it: nobody knows a tank of 15.141647136 L, and 15.2 L don't go into it.
+    const full = planApplication({
+      ...QUIET,
+      plot: { ...QUIET.plot, length: qty(150, "ft") } as never,
+      sprayer: { tank: qty(15.141647136, "L") },
+    });
+    expect(fieldCard(full).loads[0]?.steps[2]).toBe("Top up with water until the tank is full.");
+    expect(worksheet(full).loads[0]?.fill).toBe("fill the tank all the way");
+    const close = planApplication({ ...QUIET, sprayer: { tank: qty(9.386, "L") } });
+    expect(fieldCard(close).loads[0]?.steps[2]).toBe("Top up with water to 9.386 L.");
   });
 
   it("pours in the plan's order of mixing", () => {
