@@ -24,6 +24,8 @@ export interface PracticeLines {
   "practice.nozzleOff": "larger" | "smaller" | "mean";
   "practice.solution": "ratio" | "stock";
   "practice.lastLoad": "total" | "loads" | "fill";
+  "practice.allRows": "rows" | "rowLength";
+  "practice.productOnRows": "rate" | "rowLength";
 }
 
 /** Every word of practice problems and their keys: a table for worksheets as well, with more in it. */
@@ -120,6 +122,14 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "practice.lastLoad": {
         found: "mix in the last load",
         terms: { total: "total mix to make", loads: "number of loads", fill: "tank fill" },
+      },
+      "practice.allRows": {
+        found: "length of all rows",
+        terms: { rows: "number of rows", rowLength: "length of one row" },
+      },
+      "practice.productOnRows": {
+        found: "product for the rows",
+        terms: { rate: "product rate", rowLength: "length of all rows" },
       },
     },
     kinds: {

@@ -747,6 +747,14 @@ export const GERMAN: Messages = {
       found: "Brühe in der letzten Füllung",
       terms: { total: "Brühe im Ganzen", loads: "Zahl der Füllungen", fill: "eine Tankfüllung" },
     },
+    "practice.allRows": {
+      found: "Länge aller Reihen",
+      terms: { rows: "Zahl der Reihen", rowLength: "Länge einer Reihe" },
+    },
+    "practice.productOnRows": {
+      found: "Mittel für die Reihen",
+      terms: { rate: "Aufwand je Reihenlänge", rowLength: "Länge aller Reihen" },
+    },
   },
   functions: {
     sqrt: "Wurzel aus ({x})",
