@@ -761,6 +761,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       loads: "Cargas del tanque",
       product: "{product}",
       dose: "{product}, medido para la carga {load}",
+      error: "{product}, carga {load}: cuánto se aparta la medida",
       fertilizer: "Fertilizante para el nutriente",
       amount: "Producto para el trabajo",
       hopper: "Llenados de la tolva",
@@ -1697,6 +1698,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       doNotMeasure: "no se puede medir con estos utensilios",
       totalProduct: "Producto total, todas las cargas",
       working: "Cálculos",
+      unitsInOne: "{amount} en 1 {unit}",
       rounding:
         "Los números se redondean para mostrarlos; las cantidades de producto, hacia abajo. Cada paso usa el número sin redondear.",
       sources: "Fuentes",

@@ -1,5 +1,4 @@
 import { endsOf } from "../plan/load-ends.js";
-import type { PlanStep } from "../plan/plan-steps.js";
 import { usesGround } from "../plan/rates-fit.js";
 import { ANY_PLAN } from "../plan/read-plan.js";
 import type { AnyPlan, Plan } from "../plan/result.js";
@@ -24,8 +23,8 @@ import {
   totalMixText,
 } from "./job/facts.js";
 import { fillOf, inTank } from "./job/fit.js";
-import { planInUnits, workingInUnits } from "./job/plan-in-units.js";
-import { type WrittenLine, writtenLines } from "./lines/written-line.js";
+import { planInUnits } from "./job/plan-in-units.js";
+import { type WrittenStep, writtenSteps } from "./job/steps.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
 import { type Writer, writerFor } from "./words/writer.js";
 
@@ -41,16 +40,6 @@ export interface WrittenLoad {
   readonly covers?: string | undefined;
   /** What to pour. */
   readonly doses: readonly WrittenDose[];
-}
-
-/** The working of one step. */
-export interface WrittenStep {
-  /** Which step. */
-  readonly number: string;
-  /** Its heading. */
-  readonly title: string;
-  /** Its lines. */
-  readonly lines: readonly WrittenLine[];
 }
 
 /** A worksheet: every text of it, ready to be laid out. */
@@ -108,7 +97,9 @@ export interface Worksheet {
  * are the same amounts, to the digits that a plan gives amounts in. Tools and the sprayer keep their own units. A strip laid out for two
  * units that read alike keeps these in its one line, since they are the method; its result is in the system.
  *
- * Printed amounts of product are rounded down, and those of the loads add up to the printed totals.
+ * Printed amounts of product are rounded down, and those of the loads add up to the printed totals. Working that says nothing, such as
+ * times one, isn't printed, and the ground only where a rate goes by it. How far each dose is off is the last part, with
+ * `measuringErrors`.
  *
  * @param plan - a finished plan
  * @param options - see {@link WorksheetOptions}
@@ -153,14 +144,7 @@ export function worksheet(plan: AnyPlan, options: WorksheetOptions = {}): Worksh
     ...(shown.mixingOrder && !refused && { mixing: mixingText(shown.mixingOrder, writer) }),
     warnings: writtenAlerts(shown, writer, ["refusal", "warning", "note"]),
     summary: summary(shown, writer, refused),
-    // A dose that cannot be measured has no working.
-    steps: workingInUnits(shown, made)
-      .filter(({ step, lines }) => lines.length > 0 && !(refused && MIXING_STEPS.includes(step)))
-      .map(({ step, product = "", load = 0, lines }, at) => ({
-        number: writer.count(at + 1),
-        title: writer.fill(messages.steps[step], { product, load }),
-        lines: writtenLines(lines, writer),
-      })),
+    steps: writtenSteps(shown, made, given.measuringErrors ?? false, writer),
     cautions: cautionTexts(shown, writer),
     rounding: text.rounding,
     headings: {
@@ -179,9 +163,6 @@ export function worksheet(plan: AnyPlan, options: WorksheetOptions = {}): Worksh
     },
   };
 }
-
-// The steps that come to a recipe.
-const MIXING_STEPS: readonly PlanStep["step"][] = ["carrier", "loads", "product", "dose"];
 
 function writtenLoads(plan: AnyPlan, doses: WrittenDoses["loads"], writer: Writer): WrittenLoad[] {
   const { messages, fill, exact } = writer;

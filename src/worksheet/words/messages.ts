@@ -21,7 +21,7 @@ export interface Messages {
     Record<"sqrt" | "ceil" | "floor" | "min" | "max" | "sin" | "cos" | "tan", string>
   >;
   /** The headings of the steps. */
-  readonly steps: Readonly<Record<PlanStep["step"] | SpreadingStep["step"], string>>;
+  readonly steps: Readonly<Record<PlanStep["step"] | SpreadingStep["step"] | "error", string>>;
   /** The cautions, by code. */
   readonly cautions: Readonly<Record<Caution["code"], string>>;
   /**
@@ -146,6 +146,7 @@ export type TextKey =
   | "doNotMeasure"
   | "totalProduct"
   | "working"
+  | "unitsInOne"
   | "rounding"
   | "sources"
   | "cautions"

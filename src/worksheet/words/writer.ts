@@ -28,8 +28,8 @@ export interface Writer<M extends PhraseWords = Messages> {
   readonly decimals: (quantity: Quantity, decimals: number) => string;
   /** A whole number. */
   readonly count: (count: number) => string;
-  /** A unit's sign, as for several. */
-  readonly unit: (unit: Unit) => string;
+  /** A unit's sign, as for several unless given a count. */
+  readonly unit: (unit: Unit, count?: number) => string;
   /** One tool, by the name that it has: `tablespoon`. */
   readonly tool: (name: string) => string;
   /** So many of a tool, without the number: `tablespoons`, `fills of the 1/4 cup`. Many in general, unless a count is given. */
@@ -98,7 +98,7 @@ export function writerFor<M extends PhraseWords = Messages>(
       return written({ value, unit: name }, Math.min(17, whole + decimals));
     },
     count: (count) => numberFormat(locale, "whole").format(count),
-    unit: (name) => unit(name, MANY),
+    unit: (name, count = MANY) => unit(name, count),
     tool: (tool) => names(tool)?.one ?? tool,
     tools: (tool, count = MANY) => {
       const known = names(tool);
