@@ -5,6 +5,7 @@ import { extname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { build } from "vite";
+import { buildSingleFile } from "./single-file.mjs";
 
 const { values } = parseArgs({
   options: { "build-only": { type: "boolean" }, port: { type: "string", default: "8080" } },
@@ -43,10 +44,14 @@ async function answer(request, response) {
   }
 }
 
-await build({ root: fileURLToPath(new URL(".", import.meta.url)), logLevel: "warn" });
-if (values["build-only"]) {
-  console.log(`Built into ${folder}`);
-} else {
+const NAME = "swath-to-spoon.html";
+const root = fileURLToPath(new URL(".", import.meta.url));
+console.log("Building the page");
+await build({ root, logLevel: "warn" });
+console.log("Building the same as one file");
+const size = await buildSingleFile(root, folder, NAME);
+console.log(`Built into ${folder}: the page, and ${NAME} (${Math.ceil(size / 1000)} kB zipped) by itself`);
+if (!values["build-only"]) {
   const server = createServer(answer);
   server.listen(Number(values.port), "127.0.0.1", () => {
     const { port } = server.address();

@@ -27,6 +27,8 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: false,
     cssCodeSplit: false,
+    // All topics in two languages: 150 kB gzipped.
+    chunkSizeWarningLimit: 600,
     rollupOptions: { output: { format: "iife" } },
   },
   plugins: [opensAsFile()],

@@ -73,7 +73,7 @@ function splitOf(split: BatchSplit, size: BatchSize): MixSplit {
 }
 
 /** The easiest ways to split a mix by volume, count or row. Trusts its input. */
-export function splitsOfBatch(
+function splitsOfBatch(
   { products, tools, reserve }: BatchInput,
   mix: KnownMix,
   limits: ChoiceLimits,
@@ -86,6 +86,11 @@ function rateOn(area: TreatedArea, volume: Volume): VolumeRate {
   const { volumeRate } = unitsLike(volume.unit);
   const direct = { value: volume.value / area.value, unit: `${volume.unit}/${area.unit}` } as VolumeRate;
   return resultIn(direct, volumeRate, "area");
+}
+
+/** The easiest ways to split the mix of a plan. Trusts its input. */
+export function splitsOfMix({ input }: BatchPlan, limits: ChoiceLimits): ChosenSplits {
+  return splitsOfBatch(input, batchMix(input, volumeOfBatch(input.size)), limits);
 }
 
 /** What a volume of the mix is enough for: its part of the plants, the row and the area. Trusts its input. */

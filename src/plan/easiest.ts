@@ -4,7 +4,7 @@ import type { Tools } from "../household/tools.js";
 import type { Reserve } from "../tank-mix/carrier.js";
 import { type FillList, MOST_LOADS } from "../tank-mix/loads.js";
 import { markedLoads } from "../tank-mix/marked-loads.js";
-import { shareOut } from "../tank-mix/product-in-loads.js";
+import { doseOnMark } from "../tank-mix/product-in-loads.js";
 import { type UsableMark, usableMarks } from "../tank-mix/tank-marks.js";
 import { inUnit } from "../units/convert.js";
 import { ceilDecided, compareDecided, floorDecided, moreThan } from "../units/decide.js";
@@ -12,7 +12,7 @@ import { refusal } from "../units/message.js";
 import type { Mass, Volume } from "../units/types.js";
 import { doseRequest } from "./dose.js";
 import type { Product } from "./input.js";
-import { amountsIn, type KnownMix, loadedMix, type MixPlaces, type RowsOrPlots } from "./mix.js";
+import { amountsIn, type KnownMix, loadedMix, type MixPlaces } from "./mix.js";
 
 /** A job whose loads are to be chosen on the tank's marks, which are given. */
 export interface ChoiceJob {
@@ -39,7 +39,7 @@ export interface ChoiceLimits {
 export const ONE: ChoiceLimits = { most: 1, moreLoads: 1 };
 
 /** A way to split a job that was chosen: the fill of each load, or whole rows to a load. */
-export type ChosenSplit = FillList | Required<RowsOrPlots>;
+export type ChosenSplit = FillList | { readonly pieces: number; readonly perLoad: number };
 
 /** What the loads of a job cost the person who mixes them. */
 export interface LoadCost {
@@ -92,14 +92,22 @@ export function easiestSplits(
       "The least that these marks allow is {least} of mix, and your extra mix allows {limit}. Allow more extra mix.",
       { least: inMix(mix, limit.plain), limit: inMix(mix, limit.most) },
     );
-  const [first, ...others] = ways
-    .sort(easierFirst)
-    .slice(0, most)
-    .map(({ alike, perLoad }) =>
+  const different = new Map<string, Way>();
+  for (const way of ways.sort(easierFirst)) {
+    if (different.size === most) break;
+    // Whole rows may come to the very loads that two fills do: the first of the two stays.
+    const key = way.alike
+      .map(([{ value }, loads]) => `${loads} of ${value}`)
+      .sort()
+      .join();
+    if (!different.has(key)) different.set(key, way);
+  }
+  const [first, ...others] = [...different.values()].map(
+    ({ alike, perLoad }): ChosenSplit =>
       perLoad !== undefined && rows !== undefined
         ? { pieces: rows, perLoad }
         : { fills: alike.flatMap(([{ mark }, loads]) => new Array<Volume>(loads).fill(mark)) },
-    );
+  );
   return [first as ChosenSplit, ...others];
 }
 
@@ -119,7 +127,7 @@ interface MixLimit {
 // Unless the person allows more, none takes more mix than the plainest ways to split it do.
 function limitOf({ mix, reserve }: ChoiceJob, at: MixPlaces): MixLimit {
   const totals = (["full-then-part", "equal"] as const).map(
-    (split) => loadedMix({ ...mix, split }, at).loads.total.value,
+    (split) => loadedMix({ ...mix, split }, at).carrier.total.value,
   );
   const plain = Math.min(...totals);
   const { sprayed, lines } = mix.carrier;
@@ -138,7 +146,7 @@ function costsOfMarks({ mix, products, tools }: ChoiceJob): MarkCost[] {
     const doses = strengths.map(({ strength, amount: { unit } }, k) => {
       const amount = { value: strength.value * mark.value, unit } as Volume | Mass;
       // As the dose of such a load is rounded.
-      const { input } = doseRequest(shareOut(amount, [1]).total, products[k] as Product, tools, undefined);
+      const { input } = doseRequest(doseOnMark(amount), products[k] as Product, tools, undefined);
       return doseOf(input, `products[${k}]`, effort);
     });
     return { ...mark, ...costOf(doses) };

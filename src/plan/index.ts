@@ -4,6 +4,7 @@ export type { BatchInput, BatchSplit, BatchSprayer, JobInput } from "./batch-inp
 export { CAUTIONS, type Caution } from "./cautions.js";
 export { comparePlans, type PlanComparison } from "./compare.js";
 export type { ComparedValue, Difference } from "./differences.js";
+export type { LoadCost } from "./easiest.js";
 export type {
   DryProduct,
   LiquidProduct,
@@ -16,6 +17,7 @@ export type {
   Split,
   Sprayer,
 } from "./input.js";
+export { type LoadChoice, type LoadChoiceOptions, loadChoices } from "./load-choices.js";
 export { type EndUnit, type LoadEnd, loadEnds } from "./load-ends.js";
 export { type MixInput, type MixSplit, planMix, type RowsOrPlots } from "./mix.js";
 export type { Currency, MixCost, PlanCost, Price, ProductCost } from "./money.js";

@@ -11,6 +11,7 @@ import {
   productAmountOf,
   sizesGiven,
 } from "../tank-mix/product.js";
+import { wholeMix } from "../tank-mix/product-in-loads.js";
 import { checked } from "../units/check.js";
 import {
   about,
@@ -214,8 +215,12 @@ export function loadedMix(job: KnownMix, at: MixPlaces): LoadedMix {
     pieces: at.split,
     fills: `${at.split}.fills`,
   });
-  const { total, toMark } = loads;
-  return { ...job, carrier: toMark ? carrierUpTo(job.carrier, total, toMark) : job.carrier, loads };
+  const isOnMarks = loads.loads.every(({ mark }) => mark !== undefined);
+  return {
+    ...job,
+    carrier: isOnMarks ? carrierUpTo(job.carrier, wholeMix(loads.loads)) : job.carrier,
+    loads,
+  };
 }
 
 /** A mix split into its loads; `covers` says what a volume of it is enough for. Trusts its input. */

@@ -133,8 +133,13 @@ function mixSplit(split: Split, plots: readonly Plot[]): MixSplit {
   return split === "whole-rows" ? { pieces } : { pieces, perLoad: split.rowsPerLoad };
 }
 
+/** The easiest ways to split the mix of a plan. Trusts its input. */
+export function splitsOnPlot({ input, area, rate }: Plan, limits: ChoiceLimits): ChosenSplits {
+  return splitsOnArea(input, mixInput(input, area, rate), limits);
+}
+
 /** The easiest ways to split the mix of a job on an area. Trusts its input. */
-export function splitsOnArea(
+function splitsOnArea(
   { plot, products, tools, reserve }: PlanInput,
   job: MixInput,
   limits: ChoiceLimits,

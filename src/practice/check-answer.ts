@@ -179,7 +179,7 @@ function onNumber(value: number, typed: Typed, key: Key): Found {
     return found("right", off);
   const isOver = topic.isDose === true && moreThan(value, right);
   const rounded = isOver ? found("mistake", off, ["dose-rounded-up"]) : found("rounded", off);
-  if (Math.abs(off) <= limit) return rounded;
+  if (!moreThan(Math.abs(off), limit)) return rounded;
   const single = nearest(wrongAnswers(topic, given, sizes), value, tolerance);
   if (single !== undefined) return found("mistake", off, single.mistakes);
   if (limit > 0 && isRounding(typed, isOver ? Math.ceil : topic.isDose ? Math.floor : Math.round))

@@ -41,6 +41,8 @@ export type MistakeCode =
   | "liter-of-100"
   | "width-in-small-unit"
   | "width-left-out"
+  | "width-in-large-unit"
+  | "factors-left-out"
   | "time-taken-as-minute"
   | "seconds-as-minutes"
   | "speed-in-other-unit"
@@ -94,6 +96,7 @@ export type MistakeCode =
   | "one-spot-only"
   | "added-on-top"
   | "mix-for-product"
+  | "area-for-product"
   | "reserve-without-product"
   | "product-for-reserve-only"
   | "reserve-subtracted"
@@ -289,6 +292,16 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "The width was left out.",
     "A wider strip sprayed with the same amount must give a lower rate.",
     "Multiply distance by width to get the area.",
+  ),
+  "width-in-large-unit": words(
+    "The width was used in {length.unit}, in a formula that takes {width.unit}.",
+    "The rate is {perLength} times too high.",
+    "Put the width in as {width.unit}, or use a formula for {length.unit}.",
+  ),
+  "factors-left-out": words(
+    "The factors between the units were left out.",
+    "The rate is far too low for a sprayer.",
+    "Change volume, time and area to the units of the question.",
   ),
   "time-taken-as-minute": words(
     "The time was taken as a whole minute.",
@@ -545,6 +558,11 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "The percentage was taken of the mix with the product on top.",
     "The amount comes out over the label.",
     "Take the percentage of the finished mix.",
+  ),
+  "area-for-product": words(
+    "This is the area that is covered, not the product.",
+    "The question asks for product.",
+    "Multiply the area by the label rate.",
   ),
   "mix-for-product": words(
     "This is the mix, not the product in it.",

@@ -66,7 +66,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     ],
   },
   "strip-reading": {
-    name: "Rate read off the catch (1/128-acre strip)",
+    name: "Rate read off the catch",
     problems: [
       "At {farm} you mark a strip on which each {caught.unit} caught from one nozzle means {one}. Walking it takes {walk}. One nozzle gives {caught} in {time}. What is the output rate ({unit})?",
       "The strip in the orchard at {farm} is just long enough that the catch in {caught.unit} reads as {unit}. The sprayer drives over it in {walk}. Parked, one nozzle gives {caught} in {time}. What is the output rate ({unit})?",

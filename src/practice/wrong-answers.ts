@@ -66,10 +66,12 @@ function routed(
 ): { readonly right: number | string; readonly routes: readonly Routed[] } {
   const right = topic.answer(given, sizes);
   const routes = topic.mistakes(given, sizes, typeof right === "number" ? right : 0);
-  const all = Object.entries(routes) as readonly (readonly [MistakeCode, Route<Given> | undefined])[];
+  type Entry = readonly [MistakeCode, Route<Given> | readonly Route<Given>[] | undefined];
   return {
     right,
-    routes: all.flatMap(([code, route]) => (route === undefined ? [] : [[code, route] as const])),
+    routes: (Object.entries(routes) as readonly Entry[]).flatMap(([code, one]) =>
+      [one ?? []].flat().map((route): Routed => [code, route]),
+    ),
   };
 }
 

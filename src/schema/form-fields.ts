@@ -1,3 +1,6 @@
+import { BATCH_INPUT } from "../plan/batch-input.js";
+import { PLAN_INPUT } from "../plan/input.js";
+import { SPREADING_INPUT } from "../plan/spreading-input.js";
 import { checked, type Field } from "../units/check.js";
 import {
   ChoiceField,
@@ -51,6 +54,15 @@ export interface FormChoice {
   readonly is: string;
 }
 
+/** A whole job's form by name: what `planApplication` takes for an area, for another size, and what `planSpreading` takes. */
+export type FormName = "plan" | "batch" | "spreading";
+
+const FORM_NAME: ChoiceField<FormName> = /* @__PURE__ */ choice("Which job the form is for.", [
+  "plan",
+  "batch",
+  "spreading",
+]);
+
 /** How {@link formFields} lists fields. */
 export interface FormOptions {
   /** Whose units and tools are offered first; `us` unless given. */
@@ -69,10 +81,11 @@ const OPTIONS: ObjectField<FormOptions> = /* @__PURE__ */ object<FormOptions>({
  *
  * The order of units: common practice, no source.
  *
- * @param schema - such as `planInputSchema()`
+ * @param schema - such as `planInputSchema()`; or the name of a whole job's, which spares a page the schemas: `plan` for an area,
+ * `batch` for a volume, a count or a length of row, `spreading` for granules
  * @param options - see {@link FormOptions}
  * @returns the fields, as plain data
- * @throws SprayMathError `unknown-choice` for an option
+ * @throws SprayMathError `unknown-choice` for an option, or what is no schema of this library
  *
  * @example
  * ```ts
@@ -82,9 +95,14 @@ const OPTIONS: ObjectField<FormOptions> = /* @__PURE__ */ object<FormOptions>({
  * console.log(tank?.path, tank?.about, tank?.units?.[0]); // tank What the tank holds. More than 0. gal
  * ```
  */
-export function formFields(schema: Schema<unknown>, options: FormOptions = {}): FormField[] {
+export function formFields(schema: Schema<unknown> | FormName, options: FormOptions = {}): FormField[] {
   const { system = "us" } = checked(options, OPTIONS, "options");
-  return within(fieldOf(schema), { path: "", optional: false, when: [], system });
+  const field = typeof schema === "string" ? formOf(checked(schema, FORM_NAME, "schema")) : fieldOf(schema);
+  return within(field, { path: "", optional: false, when: [], system });
+}
+
+function formOf(name: FormName): Field<unknown> {
+  return { plan: PLAN_INPUT, batch: BATCH_INPUT, spreading: SPREADING_INPUT }[name];
 }
 
 /** Where a field stands. */

@@ -169,9 +169,10 @@ export function carrierOfVolume(sprayed: Volume, spare: Spare, at: string): Carr
 }
 
 /** A job's mix where it goes up to what its loads come to: what is more is reserve. */
-export function carrierUpTo(carrier: Carrier, total: Volume, more: Volume): Carrier {
-  const { reserve } = carrier;
-  return { ...carrier, reserve: { ...reserve, value: reserve.value + more.value }, total };
+export function carrierUpTo({ sprayed, lines, reserve }: Carrier, total: Volume): Carrier {
+  const needed = sprayed.value + lines.value + reserve.value;
+  const more = Math.max(0, total.value - needed);
+  return { sprayed, lines, reserve: { ...reserve, value: reserve.value + more }, total };
 }
 
 /** How much mix a job takes; `at` is the place of the area. Trusts its input. */

@@ -349,7 +349,7 @@ function loadsOnMarks(marked: readonly MarkedLoad[], total: Quantity<VolumeUnit>
     marked.map(({ mark }) => mark),
     total.unit,
   );
-  const more = sum.total.value - total.value;
+  const whole = marked.reduce((volume, { mark }) => volume + mark.value, 0);
   return {
     loads: marked.map(({ pieces, mark: { mark } }, i) => ({
       carrier: sum.carriers[i] as Volume,
@@ -358,7 +358,7 @@ function loadsOnMarks(marked: readonly MarkedLoad[], total: Quantity<VolumeUnit>
     })),
     count: marked.length,
     total: sum.total,
-    ...(moreThan(sum.total.value, total.value) && { toMark: { value: more, unit: total.unit } }),
+    ...(moreThan(whole, total.value) && { toMark: { value: whole - total.value, unit: total.unit } }),
   };
 }
 

@@ -81,6 +81,9 @@ function shareOfPieces({ each, extra }: PieceCount, load: number, pieces: number
   return pieces * each + (load === 0 ? extra : 0);
 }
 
+// A mark in another unit is rounded to these digits of the total: hundreds of loads alike are then off by next to nothing.
+const DIGITS = 14;
+
 /** Loads on marks in whole units of a power of ten, so that they add up exactly. */
 export interface MarkedSum {
   readonly carriers: readonly Volume[];
@@ -91,11 +94,11 @@ export interface MarkedSum {
 export function sumOfMarks(marks: readonly UsableMark[], unit: VolumeUnit): MarkedSum {
   const { exponent } = scaled(
     marks.reduce((sum, { value }) => sum + value, 0),
-    12,
+    DIGITS,
   );
   const inVolume = (units: number): Volume => ({ value: unscaled(units, exponent), unit });
   const shares = marks.map(({ value }) => {
-    const own = scaled(value, 12);
+    const own = scaled(value, DIGITS);
     // No load is more than all of them: its own last digit is never the coarser one.
     return Math.round(own.units / 10 ** (exponent - own.exponent));
   });

@@ -9,7 +9,7 @@ import { quantity } from "../units/quantity-field.js";
 import type { Mass, Volume, VolumeUnit } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 import { LOAD, type Load } from "./loads.js";
-import { carriersGone, LOAD_LIST, shareOut, wholeMix } from "./product-in-loads.js";
+import { LOAD_LIST, sharedBy, wholeMix } from "./product-in-loads.js";
 
 /** What {@link mixLoads} is given. */
 export interface MixLoadsInput {
@@ -67,8 +67,7 @@ export interface MixedLoads {
 /** The loads as they are mixed; `at` is the place of the amounts. Trusts its input. */
 export function mixOf({ loads, amounts }: MixLoadsInput, at = "amounts"): MixedLoads {
   refuseNoWater(wholeMix(loads), amounts, at);
-  const gone = carriersGone(loads);
-  const shared = amounts.map((amount) => shareOut(amount, gone));
+  const shared = amounts.map(sharedBy(loads));
   return {
     loads: loads.map((load, i) => {
       const here = shared.map((product) => product.amounts[i] as Volume | Mass);

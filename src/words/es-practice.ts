@@ -113,7 +113,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "A la aspersora del invernadero de {farm} le caben {fill}. La etiqueta pide {percent} de producto en la mezcla final. ¿Cuánto producto lleva ({unit})?",
     ),
     "strip-reading": topic(
-      "Volumen de aplicación leído de lo recogido (franja de 1/128 de acre)",
+      "Volumen de aplicación leído de lo recogido",
       "En {farm} usted marca una franja para que cada unidad ({caught.unit}) de una boquilla en la franja sea {one}. Caminarla lleva {walk}. Una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
       "La franja en el huerto de {farm} tiene el largo en que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). La aspersora la recorre en {walk}. Parada, una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación?",
       "En el césped de {farm} la cinta está puesta para leer lo recogido ({caught.unit}) como volumen de aplicación ({unit}). Usted la camina en {walk}. De una boquilla recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
@@ -395,6 +395,16 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "La misma cantidad en una franja más ancha debe dar menos por área.",
       "Multiplique la distancia por el ancho para tener el área.",
     ),
+    "width-in-large-unit": mistake(
+      "El ancho se usó en {length.unit}, en una fórmula que lo pide en {width.unit}.",
+      "El volumen es {perLength} veces demasiado alto.",
+      "Ponga el ancho en {width.unit}, o use una fórmula para {length.unit}.",
+    ),
+    "factors-left-out": mistake(
+      "Faltaron los factores entre las unidades.",
+      "El volumen es demasiado bajo para una aspersora.",
+      "Pase volumen, tiempo y área a las unidades de la pregunta.",
+    ),
     "time-taken-as-minute": mistake(
       "El tiempo se tomó como un minuto entero.",
       "Vea el tiempo: fue menos o más de un minuto.",
@@ -654,6 +664,11 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "El porcentaje se tomó de la mezcla más el producto.",
       "La cantidad pasa de la etiqueta.",
       "Tome el porcentaje de la mezcla final.",
+    ),
+    "area-for-product": mistake(
+      "Esto es el área que se cubre, no el producto.",
+      "La pregunta pide el producto.",
+      "Multiplique el área por la dosis de la etiqueta.",
     ),
     "mix-for-product": mistake(
       "Esta es la mezcla, no el producto que lleva.",

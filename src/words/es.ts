@@ -1684,6 +1684,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       spray: "Aplique. Esta carga cubre cerca de {area}.",
       use: "Aplique esta carga: rocíela o riéguela. Alcanza para {area}.",
       useAll: "Aplique esta carga: rocíela o riéguela.",
+      severalLoads: "{loads} cargas de {load}",
       fillingOrder:
         "{products:one=;other=Mezcle bien cada producto antes de agregar el siguiente. }Si la etiqueta da otro orden, siga la etiqueta.",
       exactly: "exacto",

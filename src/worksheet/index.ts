@@ -1,4 +1,5 @@
 export type { IssueNames } from "../units/names.js";
+export { loadChoiceText } from "./choice-text.js";
 export { type CardLoad, type FieldCard, fieldCard } from "./field-card.js";
 export type { WrittenAlert } from "./job/alerts.js";
 export type { WrittenDose } from "./job/amounts.js";

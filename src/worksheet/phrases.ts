@@ -45,7 +45,8 @@ const PHRASE_OPTIONS: ObjectField<PhraseOptions> = object<PhraseOptions>({
   ),
 });
 
-function phraseWriter(options: PhraseOptions): Writer<PhraseWords> {
+/** The writer of single phrases. */
+export function phraseWriter(options: PhraseOptions): Writer<PhraseWords> {
   return writerFor<PhraseWords>(checked(options, PHRASE_OPTIONS, "options"), ENGLISH_PHRASES);
 }
 

@@ -186,7 +186,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the page of the lesson",
     await tabTo(page, "Output rate from a test strip");
     await page.keyboard.press("Space");
     expect(await textOf(page, "summary")).toBe("Topics: 1 of 24");
-    await tabTo(page, "Hard: each calculation builds on the one before");
+    await tabTo(page, "Hard: several steps that build on each other");
     await page.keyboard.press("ArrowUp");
     await tabTo(page, "US");
     await page.keyboard.press("ArrowRight");
@@ -396,11 +396,11 @@ describe.skipIf(path === undefined && !process.env.CI)("the page of the lesson",
 
   it("says what is wrong with topics, students and lines", async () => {
     const page = await open(LINK.replace("strip-calibration%2C", ""));
-    await page.getByLabel("Easy: one calculation").check();
+    await page.getByLabel("Easy: one step").check();
     await press(page, "Start");
     expect(await textOf(page, "#topics-fault")).toMatch(/^All of these topics are harder than 1\./);
     expect(await page.locator("#topics").getAttribute("open")).toBe("");
-    await page.getByLabel("Hard: each calculation").check();
+    await page.getByLabel("Hard: several steps").check();
     for (const text of ["0", "101", "1.5", ""]) {
       await fill(page, "Number of students", text);
       await press(page, "Print sheets");

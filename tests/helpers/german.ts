@@ -885,6 +885,7 @@ export const GERMAN: Messages = {
     spray: "Ausspritzen: genug für {area}.",
     use: "Ausbringen; genug für {area}.",
     useAll: "Ausbringen.",
+    severalLoads: "{loads} Füllungen mit {load}",
     fillingOrder: "Das Etikett geht vor.",
     exactly: "genau",
     under: "{percent} darunter",

@@ -1,35 +1,77 @@
-import type { Plan, PlannedLoad } from "swath-to-spoon/plan";
-import { type Worksheet, type WrittenDose, type WrittenLoad, worksheet } from "swath-to-spoon/worksheet";
+import type { AnyPlan, PlannedLoad } from "swath-to-spoon/plan";
+import {
+  type FieldCard,
+  fieldCard,
+  spreadingCard,
+  type Worksheet,
+  type WrittenDose,
+  type WrittenLoad,
+  worksheet,
+} from "swath-to-spoon/worksheet";
+import { layCard } from "./card.ts";
 import { byId, el } from "./dom.ts";
-import { plotDrawing, type Scale } from "./drawing.ts";
+import { plotDrawing } from "./drawing.ts";
+import { goTo } from "./form.ts";
+import type { JobPlan } from "./input.ts";
+import type { Job } from "./job.ts";
 import { partDrawing, tankDrawing } from "./vessels.ts";
+import { count, locale, say, W, writing } from "./words.ts";
 
-/** Shows the answer. */
-export function showAnswer(plan: Plan, scale: Scale): void {
-  const sheet = worksheet(plan, { locale: scale.locale });
-  const drawing = plotDrawing(plan, scale);
-  byId("found").replaceChildren(
-    ...alerts(sheet),
-    ...(sheet.refused === undefined ? [] : [el("p", {}, sheet.refused)]),
-    ...sheet.loads.map((load) => loadCard(load, plan, scale)),
-    ...(sheet.totals.length > 0 ? [facts(sheet.headings.totals, sheet.totals)] : []),
-    facts(sheet.headings.summary, sheet.summary),
-    ...(drawing ? [el("h3", {}, "Plot drawn to scale"), drawing] : []),
-    printButton(),
-  );
+export function isRefused({ warnings }: JobPlan): boolean {
+  return warnings.some(({ severity }) => severity === "refusal");
+}
+
+/** Shows the answer: what to mix first, then what to check, then the rest. What is refused has nothing to mix. */
+export function showAnswer(plan: JobPlan, job: Job, record: HTMLElement | undefined): void {
+  const options = { ...writing(), units: job.system };
+  const card = "hopper" in plan ? spreadingCard(plan, options) : fieldCard(plan, options);
+  const refused = isRefused(plan);
+  const shown = "hopper" in plan ? spreaderAnswer(card) : sprayerAnswer(plan, worksheet(plan, options), job);
+  const rest = [printButton(), ...(record ? [record] : [])];
+  byId("found").replaceChildren(...(refused ? alerts(card) : [...shown, ...rest]));
   byId("cautions").replaceChildren(
-    el("h3", {}, sheet.headings.cautions),
-    el("ul", { class: "cautions" }, ...sheet.cautions.map((caution) => el("li", {}, caution))),
+    el("h3", {}, card.headings.cautions),
+    el("ul", { class: "cautions" }, ...card.cautions.map((caution) => el("li", {}, caution))),
   );
-  byId("working").hidden = false;
+  byId("working").hidden = refused || "hopper" in plan;
+  layCard(card, job.name);
+}
+
+function sprayerAnswer(plan: AnyPlan, sheet: Worksheet, { system }: Job): HTMLElement[] {
+  const drawing = plotDrawing(plan, system);
+  return [
+    ...checkLine(sheet),
+    ...sheet.loads.map((load) => loadCard(load, plan)),
+    ...(sheet.mixing ? [el("p", {}, sheet.mixing)] : []),
+    ...alerts(sheet),
+    facts(sheet.headings.totals, sheet.totals),
+    facts(sheet.headings.summary, sheet.summary),
+    ...(drawing ? [el("h3", {}, say(W.drawn)), drawing] : []),
+  ];
+}
+
+function spreaderAnswer(card: FieldCard): HTMLElement[] {
+  return [
+    ...checkLine(card),
+    ...card.loads.map(({ title, steps }) =>
+      el(
+        "section",
+        { class: "load" },
+        el("h3", {}, title),
+        ...steps.map((step) => el("p", { class: "fill" }, step)),
+      ),
+    ),
+    ...alerts(card),
+    facts(card.headings.summary, card.facts),
+  ];
 }
 
 /** Shows that there is no answer yet, with a link to each field that is still to be filled in or fixed. */
 export function showMissing(wrong: readonly HTMLElement[], empty: readonly HTMLElement[]): void {
   byId("found").replaceChildren(
-    el("p", {}, "Your answer shows up here."),
-    ...linksTo("Fix first:", wrong),
-    ...linksTo("Still to fill in:", empty),
+    el("p", {}, say(W.answerHere)),
+    ...linksTo(say(W.fixFirst), wrong),
+    ...linksTo(say(W.stillToFill), empty),
   );
   byId("cautions").replaceChildren();
   byId("working").hidden = true;
@@ -37,30 +79,31 @@ export function showMissing(wrong: readonly HTMLElement[], empty: readonly HTMLE
 
 function linksTo(title: string, fields: readonly HTMLElement[]): HTMLElement[] {
   if (fields.length === 0) return [];
-  const list = fields.map((field) => {
-    const button = el("button", { type: "button", class: "quiet" }, nameOf(field));
-    button.addEventListener("click", () => goTo(field));
-    return el("li", {}, button);
-  });
+  const list = fields.map((field) =>
+    el(
+      "li",
+      {},
+      quietButton(nameOf(field), () => goTo(field)),
+    ),
+  );
   return [el("p", {}, title), el("ul", { class: "missing" }, ...list)];
+}
+
+function quietButton(text: string, act: () => void): HTMLElement {
+  const button = el("button", { type: "button", class: "quiet" }, text);
+  button.addEventListener("click", act);
+  return button;
 }
 
 function nameOf(field: HTMLElement): string {
   const label = document.querySelector(`label[for="${field.id}"]`)?.firstChild?.textContent;
-  const product = field.closest(".product")?.querySelector("legend")?.textContent;
-  return [product, label ?? "Check this section"].filter((part) => part !== undefined).join(": ");
-}
-
-/** Scrolls to a field and puts the cursor in it. */
-export function goTo(field: HTMLElement): void {
-  field.closest("details")?.setAttribute("open", "");
-  field.scrollIntoView({ block: "center" });
-  field.focus({ preventScroll: true });
+  const step = field.closest(".step")?.querySelector("summary > span")?.textContent;
+  return `${step}: ${label ?? say(W.thisSection)}`;
 }
 
 /** Writes out the working. It is long, so only on request. */
-export function showWorking(plan: Plan, locale: string): void {
-  const { steps, rounding } = worksheet(plan, { locale });
+export function showWorking(plan: AnyPlan, { system }: Job): void {
+  const { steps, rounding } = worksheet(plan, { ...writing(), units: system });
   byId("steps").replaceChildren(
     el("p", { class: "hint" }, rounding),
     ...steps.map(({ title, lines }) =>
@@ -84,12 +127,28 @@ export function showWorking(plan: Plan, locale: string): void {
   );
 }
 
-function alerts({ warnings, headings }: Worksheet): HTMLElement[] {
+/** One line that leads to what needs checking, so that the doses stay on the first screen. */
+function checkLine({ warnings }: Pick<FieldCard, "warnings">): HTMLElement[] {
+  if (warnings.length === 0) return [];
+  const text = count(W.check1, W.check, warnings.length);
+  const button = quietButton(`⚠ ${text}`, () => {
+    const title = byId("alerts");
+    title.scrollIntoView();
+    title.focus({ preventScroll: true });
+  });
+  button.id = "check";
+  return [button];
+}
+
+function alerts({ warnings, headings }: Pick<FieldCard, "warnings" | "headings">): HTMLElement[] {
   if (warnings.length === 0) return [];
   const items = warnings.map(({ severity, name, message }) =>
     el("li", { class: severity }, el("b", {}, `${name}: `), message),
   );
-  return [el("h3", {}, headings.warnings), el("ul", { class: "alerts" }, ...items)];
+  return [
+    el("h3", { id: "alerts", tabindex: -1 }, headings.warnings),
+    el("ul", { class: "alerts" }, ...items),
+  ];
 }
 
 function facts(title: string, list: Worksheet["summary"]): HTMLElement {
@@ -97,49 +156,51 @@ function facts(title: string, list: Worksheet["summary"]): HTMLElement {
   return el("section", {}, el("h3", {}, title), el("dl", {}, ...rows));
 }
 
-// More tanks than this would push the doses off a phone's screen.
-const MOST_TANKS = 8;
+type Load = AnyPlan["loads"][number];
 
-function loadCard(written: WrittenLoad, { loads, input }: Plan, { locale }: Scale): HTMLElement {
-  const group = written.numbers.map((number) => loads[number - 1] as PlannedLoad);
-  const tanks = group.slice(0, MOST_TANKS).map((load) => tankDrawing(load, input.sprayer.tank, locale));
-  const more = group.length - tanks.length;
+function loadCard(written: WrittenLoad, plan: AnyPlan): HTMLElement {
+  const { title, numbers, fill, covers, doses } = written;
+  const first = plan.loads[(numbers[0] as number) - 1] as Load;
   return el(
     "section",
-    { class: "load", "data-loads": group.length },
-    el("h3", {}, written.title),
-    el("div", { class: "tanks" }, ...tanks, more > 0 ? el("span", {}, `and ${more} more`) : undefined),
-    el("p", { class: "fill" }, sentence(written.fill)),
-    written.covers === undefined ? undefined : el("p", {}, written.covers),
+    { class: "load", "data-loads": numbers.length },
     el(
-      "ul",
-      { class: "doses" },
-      ...written.doses.map((dose, i) => doseItem(dose, group[0] as PlannedLoad, i)),
+      "div",
+      { class: "fill-row" },
+      tankDrawing(first, plan.input.sprayer),
+      el(
+        "div",
+        {},
+        el("h3", {}, title),
+        el("p", { class: "fill" }, sentence(fill)),
+        ...(covers === undefined ? [] : [el("p", { class: "hint" }, covers)]),
+      ),
     ),
+    el("ul", { class: "doses" }, ...doses.map((dose, i) => doseItem(dose, first, i))),
   );
 }
 
 function sentence(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+  return text.charAt(0).toLocaleUpperCase(locale) + text.slice(1);
 }
 
-function doseItem(
-  { product, amount, measures, remark }: WrittenDose,
-  load: PlannedLoad,
-  i: number,
-): HTMLElement {
-  const measured = load.products[i]?.measured;
+function doseItem({ product, amount, measures, remark }: WrittenDose, load: Load, i: number): HTMLElement {
+  const measured = (load as PlannedLoad).products[i]?.measured;
   const parts = measured?.ok ? measured.parts : [];
   return el(
     "li",
     {},
     el("p", { class: "dose" }, el("b", {}, product), " ", el("span", { class: "amount-text" }, amount)),
-    ...parts.map((part, at) =>
-      el(
-        "div",
-        { class: "part" },
-        el("span", { class: "drawn" }, ...partDrawing(part)),
-        el("p", {}, measures[at]),
+    el(
+      "div",
+      { class: "parts" },
+      ...parts.map((part, at) =>
+        el(
+          "div",
+          { class: "part" },
+          el("span", { class: "drawn" }, ...partDrawing(part)),
+          el("p", {}, measures[at]),
+        ),
       ),
     ),
     el("p", { class: parts.length > 0 ? "hint" : "warning" }, sentence(remark)),
@@ -147,7 +208,7 @@ function doseItem(
 }
 
 function printButton(): HTMLElement {
-  const button = el("button", { type: "button", class: "strong" }, "Print the field card");
+  const button = el("button", { type: "button", class: "strong" }, say(W.print));
   button.addEventListener("click", () => window.print());
   return button;
 }

@@ -1,23 +1,31 @@
-import type { Plan } from "swath-to-spoon/plan";
-import { fieldCard } from "swath-to-spoon/worksheet";
+import type { FieldCard } from "swath-to-spoon/worksheet";
 import { byId, el } from "./dom.ts";
+import { say, W } from "./words.ts";
 
 /** Lays out the card to take to the tank. It shows on paper only. */
-export function layCard(plan: Plan, locale: string): void {
-  const { title, warnings, facts, order, loads, cautions, headings } = fieldCard(plan, { locale });
+export function layCard(
+  { title, warnings, facts, order, loads, cautions, headings }: FieldCard,
+  place: string,
+): void {
+  const list = (heading: string, lines: readonly (string | Node)[]): HTMLElement[] =>
+    lines.length === 0
+      ? []
+      : [el("h2", {}, heading), el("ul", {}, ...lines.map((line) => el("li", {}, line)))];
   byId("card").replaceChildren(
     el("h1", {}, title),
-    el("p", { class: "by-hand" }, "Plot", el("span"), "Date", el("span"), "Mixed by", el("span")),
-    ...(warnings.length > 0
-      ? [
-          el("h2", {}, headings.warnings),
-          el(
-            "ul",
-            {},
-            ...warnings.map(({ name, message }) => el("li", {}, el("b", {}, `${name}: `), message)),
-          ),
-        ]
-      : []),
+    el(
+      "p",
+      { class: "by-hand" },
+      el("b", {}, `${say(W.place)}: ${place}`),
+      say(W.date),
+      el("span"),
+      say(W.mixedBy),
+      el("span"),
+    ),
+    ...list(
+      headings.warnings,
+      warnings.map(({ name, message }) => el("span", {}, el("b", {}, `${name}: `), message)),
+    ),
     el("dl", {}, ...facts.map(({ name, value }) => el("div", {}, el("dt", {}, name), el("dd", {}, value)))),
     ...order.map((line) => el("p", {}, line)),
     ...loads.map(({ title, steps }) =>
@@ -28,12 +36,11 @@ export function layCard(plan: Plan, locale: string): void {
         el("ul", { class: "boxes" }, ...steps.map((step) => el("li", {}, step))),
       ),
     ),
-    el("h2", {}, headings.cautions),
-    el("ul", {}, ...cautions.map((caution) => el("li", {}, caution))),
+    ...list(headings.cautions, cautions),
   );
 }
 
 /** Replaces the card if there is no plan. */
 export function clearCard(): void {
-  byId("card").replaceChildren(el("p", {}, "Nothing to print yet. Finish the form first."));
+  byId("card").replaceChildren(el("p", {}, say(W.nothingToPrint)));
 }

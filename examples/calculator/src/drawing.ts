@@ -1,19 +1,23 @@
-import type { Plan, Plot } from "swath-to-spoon/plan";
+import type { AnyPlan, Plot } from "swath-to-spoon/plan";
 import { type Passes, passesOver } from "swath-to-spoon/swath";
-import { formatQuantity, type Length, type UnitSystem, valueIn } from "swath-to-spoon/units";
+import {
+  convert,
+  dimensionOf,
+  formatQuantity,
+  type Length,
+  systemOf,
+  type UnitSystem,
+  valueIn,
+} from "swath-to-spoon/units";
 import { el, svg } from "./dom.ts";
+import { shown } from "./units.ts";
+import { locale, say, W } from "./words.ts";
 
 type Rows = Extract<Plot, { readonly kind: "row-bands" }> & {
   readonly rows: number;
   readonly rowLength: Length;
 };
 type Block = Extract<Plot, { readonly kind: "rectangle" }>;
-
-/** How the drawing writes its sizes. */
-export interface Scale {
-  readonly system: UnitSystem;
-  readonly locale: string;
-}
 
 // The most room the plot takes, in the drawing's own units (pixels on a phone).
 const ROOM = { width: 280, height: 420 };
@@ -24,13 +28,30 @@ const WIDTH = ROOM.width + 2 * EDGE.left;
 const MOST_STRIPES = 80;
 
 /** Draws the plot to scale with its bands and passes. Returns nothing if only the area is known. */
-export function plotDrawing({ input }: Plan, scale: Scale): HTMLElement | undefined {
-  const plot = input.plot as Plot;
-  if (input.calibration.kind !== "strip") return undefined;
-  const { swath } = input.calibration;
-  if (plot.kind === "row-bands") return rowsDrawing(plot as Rows, swath, scale);
-  if (plot.kind === "rectangle") return blockDrawing(plot, swath, scale);
+export function plotDrawing(plan: AnyPlan, system: UnitSystem): HTMLElement | undefined {
+  if (!("area" in plan && "plot" in plan.input)) return undefined;
+  const { plot, calibration } = inSystem(plan.input, system) as {
+    plot: Plot;
+    calibration: { swath?: Length; runs?: { swath: Length }[] };
+  };
+  const swath = calibration.swath ?? calibration.runs?.[0]?.swath;
+  if (swath === undefined) return undefined;
+  if (plot.kind === "row-bands") return rowsDrawing(plot as Rows, swath, system);
+  if (plot.kind === "rectangle") return blockDrawing(plot, swath, system);
   return undefined;
+}
+
+/** An input with its lengths in the units of a system, whatever they were typed in. */
+function inSystem(input: unknown, system: UnitSystem): unknown {
+  if (Array.isArray(input)) return input.map((one) => inSystem(one, system));
+  if (typeof input !== "object" || input === null) return input;
+  const { unit } = input as Length;
+  if (typeof unit === "string") {
+    const isAtHome =
+      dimensionOf(unit) !== "length" || (systemOf(unit) === "metric") === (system === "metric");
+    return isAtHome ? input : convert(input as Length, system === "metric" ? "m" : "ft");
+  }
+  return Object.fromEntries(Object.entries(input).map(([name, one]) => [name, inSystem(one, system)]));
 }
 
 /** A plot as drawn: its size, its scale, and whether the long side is shortened. */
@@ -53,7 +74,7 @@ function frameFor(width: number, length: number): Frame {
   };
 }
 
-function rowsDrawing(plot: Rows, swath: Length, scale: Scale): HTMLElement {
+function rowsDrawing(plot: Rows, swath: Length, system: UnitSystem): HTMLElement {
   const { rows, rowLength, bandWidth, rowSpacing = bandWidth } = plot;
   const drawn = Math.min(rows, MOST_STRIPES);
   const [spacing, band] = [rowSpacing, bandWidth].map((one) => valueIn(one, "m")) as [number, number];
@@ -73,17 +94,17 @@ function rowsDrawing(plot: Rows, swath: Length, scale: Scale): HTMLElement {
     ];
   }).flat();
   const sizes = [
-    `${rows} rows, each ${text(rowLength, scale)} long`,
-    `a band ${text(bandWidth, scale)} wide on each row`,
-    `rows ${text(rowSpacing, scale)} apart`,
-    `${passes} passes, ${text(longer(rowLength, passes), scale)} to walk`,
+    say(W.rowsSize, { n: rows, length: shown(rowLength) }),
+    say(W.bandSize, { width: shown(bandWidth) }),
+    say(W.apart, { width: shown(rowSpacing) }),
+    say(W.passes, { n: passes, distance: shown(longer(rowLength, passes)) }),
   ];
-  const across = `${text(longer(rowSpacing, drawn), scale)} across`;
-  const remark = drawn < rows ? `Shows the first ${drawn} rows.` : undefined;
-  return figure(frame, stripes, across, sizes, scale, remark);
+  const across = say(W.across, { width: shown(longer(rowSpacing, drawn)) });
+  const remark = drawn < rows ? say(W.firstShown, { n: drawn }) : undefined;
+  return figure(frame, stripes, across, sizes, system, remark);
 }
 
-function blockDrawing({ length, width }: Block, swath: Length, scale: Scale): HTMLElement {
+function blockDrawing({ length, width }: Block, swath: Length, system: UnitSystem): HTMLElement {
   const { along } = passesOver({ length, width, swath });
   const each = valueIn(swath, "m");
   const drawn = Math.min(along.passes, MOST_STRIPES);
@@ -107,29 +128,23 @@ function blockDrawing({ length, width }: Block, swath: Length, scale: Scale): HT
     ];
   }).flat();
   const sizes = [
-    `${text(length, scale)} long, ${text(width, scale)} wide`,
-    `${along.passes} passes, each ${text(swath, scale)} wide, along the length`,
-    ...lastPass(along, scale),
-    `${text(along.distance, scale)} to walk`,
+    say(W.blockSize, { length: shown(length), width: shown(width) }),
+    say(W.passWidth, { n: along.passes, width: shown(swath) }),
+    ...lastPass(along),
+    say(W.passes, { n: along.passes, distance: shown(along.distance) }),
   ];
-  const acrossText = `${text(whole ? width : longer(swath, drawn), scale)} across`;
-  const remark = whole ? undefined : `Shows the first ${drawn} passes.`;
-  return figure(frame, stripes, acrossText, sizes, scale, remark);
+  const acrossText = say(W.across, { width: shown(whole ? width : longer(swath, drawn)) });
+  const remark = whole ? undefined : say(W.firstShown, { n: drawn });
+  return figure(frame, stripes, acrossText, sizes, system, remark);
 }
 
-function lastPass({ lastOverlap, pastEdge }: Passes, scale: Scale): string[] {
-  if (pastEdge.value > 0) return [`the pass sprays ${text(pastEdge, scale)} past the edge`];
-  return lastOverlap.value > 0
-    ? [`the last pass overlaps by ${text(lastOverlap, scale)}: shut off over the part already sprayed`]
-    : [];
+function lastPass({ lastOverlap, pastEdge }: Passes): string[] {
+  if (pastEdge.value > 0) return [say(W.pastEdge, { width: shown(pastEdge) })];
+  return lastOverlap.value > 0 ? [say(W.overlap, { width: shown(lastOverlap) })] : [];
 }
 
 function longer({ value, unit }: Length, times: number): Length {
   return { value: value * times, unit };
-}
-
-function text(size: Length, { locale }: Scale): string {
-  return formatQuantity(size, { locale, digits: 4 });
 }
 
 // The direction of a pass: up and back in turn. It is drawn below the zigzag in the middle.
@@ -152,12 +167,12 @@ function figure(
   stripes: readonly SVGElement[],
   across: string,
   sizes: readonly string[],
-  scale: Scale,
+  system: UnitSystem,
   remark: string | undefined,
 ): HTMLElement {
   const { width, height, cut } = frame;
   const left = (WIDTH - width) / 2;
-  const label = `Plot drawn to scale: ${sizes.join(", ")}.`;
+  const label = `${say(W.drawn)}: ${sizes.join(", ")}.`;
   const drawing = svg(
     "svg",
     {
@@ -173,14 +188,14 @@ function figure(
       ...stripes,
       ...(cut ? [cutMark(width, height / 2)] : []),
       svg("text", { x: 0, y: -10 }, across),
-      scaleBar(frame, scale),
+      scaleBar(frame, system),
     ),
   );
   const caption = el(
     "figcaption",
     {},
     el("ul", {}, ...sizes.map((size) => el("li", {}, size))),
-    ...[cut ? "Drawing shortened at the zigzag; otherwise to scale." : undefined, remark].map((one) =>
+    ...[cut ? say(W.shortened) : undefined, remark].map((one) =>
       one === undefined ? undefined : el("p", { class: "hint" }, one),
     ),
   );
@@ -196,7 +211,7 @@ function cutMark(width: number, y: number): SVGElement {
   return svg("path", { class: "cut", d: `M${there}L${back.join("L")}Z` });
 }
 
-function scaleBar({ perMeter, height }: Frame, { system, locale }: Scale): SVGElement {
+function scaleBar({ perMeter, height }: Frame, system: UnitSystem): SVGElement {
   const unit = system === "metric" ? "m" : "ft";
   const perUnit = perMeter * valueIn({ value: 1, unit }, "m");
   const units = niceNumber(70 / perUnit);

@@ -1,31 +1,34 @@
 import type { Issue } from "swath-to-spoon";
-import type { ToolSetName } from "swath-to-spoon/household";
 import type { Warning } from "swath-to-spoon/plan";
 import type { Unit } from "swath-to-spoon/units";
+import { issueText } from "swath-to-spoon/worksheet";
+import { calibrationOf, JOBS, type JobKind, type Step } from "./asks.ts";
+import { boundaryTools } from "./boundary.ts";
 import { byId, el } from "./dom.ts";
 import {
-  emptyProduct,
+  chosen,
+  entryOf,
   type Field,
-  type Form,
+  fieldOf,
+  isChosen,
+  isDry,
   type Job,
-  limitFields,
-  PLOT_FIELDS,
-  PLOT_KINDS,
-  type PlotKind,
-  type ProductEntries,
-  rateField,
-  SPRAYER_FIELDS,
-  STRIP_FIELDS,
-  TOOLS,
+  type KnownJob,
+  shapeOf,
+  steps,
+  withEntry,
+  withoutProduct,
 } from "./job.ts";
-import { type Entry, inUnit, quantityIn, shortNumber, sign, unitsFor, type Writing } from "./units.ts";
+import { type Entry, sign, withTypedUnit } from "./units.ts";
+import { say, W, writing } from "./words.ts";
 
 /** What the form needs from the page around it. */
 export interface Keeper {
   readonly job: () => Job;
-  readonly writing: () => Writing;
-  /** Takes the changed job. `rebuild` puts other fields in place before their errors are shown. */
-  readonly change: (job: Job, rebuild?: () => void) => void;
+  /** Takes the changed job. `rebuild` where other fields are to appear. */
+  readonly change: (job: Job, rebuild?: boolean) => void;
+  /** Puts an invented job in place of this one. */
+  readonly example: () => void;
 }
 
 // The fields that a person has visited or was sent to. Only these say that they are required.
@@ -36,38 +39,106 @@ export function unvisit(): void {
   visited.clear();
 }
 
-/** Builds the whole form for the job as it stands. */
+/** Builds the form for the job as it stands, and leaves open and in focus what was. */
 export function buildForm(keeper: Keeper): void {
-  byId("form").replaceChildren(
-    plotSection(keeper),
-    section("calibration", "2", "Test strip", [
-      el(
-        "p",
-        { class: "hint" },
-        "Fill to a mark with clean water, spray the strip at your normal pace, then measure how much it takes to refill to the mark.",
-      ),
-      ...STRIP_FIELDS.map((field) => jobField(field, keeper)),
-    ]),
-    section(
-      "sprayer",
-      "3",
-      "Sprayer",
-      SPRAYER_FIELDS.map((field) => jobField(field, keeper)),
-    ),
-    section("products", "4", "Products", [el("div", { id: "products" })]),
-    toolsSection(keeper),
-  );
-  buildProducts(keeper);
+  const form = byId("form");
+  const focused = document.activeElement?.id;
+  const open = form.querySelector<HTMLElement>("details[name=step][open]")?.dataset.step;
+  const job = keeper.job();
+  const parts = isChosen(job) ? steps(job).map((step, i) => part(step, i + 2, keeper, job)) : [];
+  form.replaceChildren(jobChoice(keeper), ...parts);
+  const all = [...form.querySelectorAll<HTMLDetailsElement>("details[name=step]")];
+  const at = all.find(({ dataset }) => dataset.step === open) ?? all[isChosen(job) ? 1 : 0];
+  if (at) at.open = true;
+  if (focused) document.getElementById(focused)?.focus();
 }
 
-function section(place: string, number: string, title: string, children: readonly Node[]): HTMLElement {
-  return el(
-    "fieldset",
-    {},
-    el("legend", {}, el("span", { class: "number", "aria-hidden": "true" }, number), title),
-    ...children,
-    fault(place),
+function details(path: string, number: number, title: string, ...children: Node[]): HTMLDetailsElement {
+  const name = el("span", { id: idOf(path, "title") }, `${number}. ${title}`);
+  const summary = el("summary", {}, name, el("span", { class: "state", "data-state": path }));
+  const group = el("div", { role: "group", "aria-labelledby": name.id }, ...children);
+  return el("details", { name: "step", class: "step", "data-step": path }, summary, group);
+}
+
+function jobChoice(keeper: Keeper): HTMLElement {
+  const buttons = Object.entries(JOBS).map(([kind, text]) => {
+    const button = el(
+      "button",
+      { type: "button", id: `job-${kind}`, "aria-pressed": String(keeper.job().kind === kind) },
+      say(text),
+    );
+    button.addEventListener("click", () => {
+      byId<HTMLDetailsElement>("job-choice").open = false;
+      keeper.change({ ...keeper.job(), kind: kind as JobKind }, true);
+      document.querySelector<HTMLElement>("[data-step] :is(input, select)")?.focus();
+    });
+    return button;
+  });
+  const { kind } = keeper.job();
+  const example = el("button", { type: "button", class: "quiet", id: "example" }, say(W.example));
+  example.addEventListener("click", keeper.example);
+  const choice = details("job", 1, say(W.whatJob), el("div", { class: "jobs" }, ...buttons), example);
+  choice.id = "job-choice";
+  if (kind) choice.querySelector(".state")?.append(say(JOBS[kind]));
+  return choice;
+}
+
+function part(step: Step, number: number, keeper: Keeper, job: KnownJob): HTMLElement {
+  const { path, title, hint, asks } = step;
+  const fields = asks.map((ask) => ({ ask, row: fieldRow(fieldOf(job, ask), keeper) }));
+  const more = fields.filter(({ ask }) => ask.more);
+  const filled = more.some(({ ask }) => job.entries[ask.path]?.text);
+  return details(
+    path,
+    number,
+    say(title),
+    ...(hint ? [el("p", { class: "hint" }, say(hint))] : []),
+    ...(path === "plot" && job.kind === "boundary" ? [boundaryTools(keeper)] : []),
+    ...fields.filter(({ ask }) => !ask.more).map(({ row }) => row),
+    ...(more.length > 0
+      ? [
+          el(
+            "details",
+            { class: "more", open: filled },
+            el("summary", {}, say(W.more1)),
+            ...more.map(({ row }) => row),
+          ),
+        ]
+      : []),
+    ...actions(path, keeper, job),
+    fault(path),
   );
+}
+
+/** The buttons of a part, which change how many fields there are, and the ticks of the tools. */
+function actions(path: string, keeper: Keeper, job: KnownJob): HTMLElement[] {
+  const button = (id: string, text: string, next: () => Job): HTMLElement => {
+    const made = el("button", { type: "button", id }, text);
+    made.addEventListener("click", () => keeper.change(next(), true));
+    return made;
+  };
+  const now = keeper.job;
+  if (path === "calibration" && calibrationOf(shapeOf(job)) === "strip")
+    return [
+      ...(job.runs < 3 ? [button("add-run", say(W.addRun), () => ({ ...now(), runs: now().runs + 1 }))] : []),
+      ...(job.runs > 1
+        ? [button("remove-run", say(W.removeRun), () => ({ ...now(), runs: now().runs - 1 }))]
+        : []),
+    ];
+  if (path === "tools")
+    return (["scales", "syringes"] as const).map((name) => {
+      const box = el("input", { type: "checkbox", id: name, checked: job.entries[name]?.text === "yes" });
+      box.addEventListener("change", () =>
+        keeper.change(withEntry(now(), name, { text: box.checked ? "yes" : "", unit: "1" })),
+      );
+      return el("label", { class: "tick" }, box, say(W[name]));
+    });
+  const at = Number(/^products\[(\d+)\]$/.exec(path)?.[1] ?? -1);
+  if (at < 0) return [];
+  const remove = button(`remove-${at}`, say(W.removeProduct), () => withoutProduct(now(), at));
+  const add = button("add-product", say(W.addProduct), () => ({ ...now(), products: now().products + 1 }));
+  add.addEventListener("click", () => goTo(byId(idOf(`products[${job.products}].name`, "field"))));
+  return [...(at === job.products - 1 ? [add] : []), ...(job.products > 1 ? [remove] : [])];
 }
 
 /** The line that shows the error of one place of the job. */
@@ -79,244 +150,136 @@ function idOf(place: string, part: string): string {
   return `${part}-${place.replace(/[^A-Za-z0-9]+/g, "-")}`;
 }
 
-function plotSection(keeper: Keeper): HTMLElement {
-  const fields = el("div", {});
-  const build = (): void =>
-    fields.replaceChildren(...PLOT_FIELDS[keeper.job().plot].map((field) => jobField(field, keeper)));
-  build();
-  const kinds = choices(
-    "plot-kind",
-    "What do you spray?",
-    PLOT_KINDS,
-    keeper.job().plot,
-    (kind: PlotKind) => {
-      keeper.change({ ...keeper.job(), plot: kind }, build);
-    },
+function fieldRow(field: Field, keeper: Keeper): HTMLElement {
+  if (field.kind === "choice") return choiceRow(field, keeper);
+  const { path, kind, whole, optional, units, hint } = field;
+  const get = (): Entry => entryOf(keeper.job(), field);
+  const set = (entry: Entry): void => {
+    visited.add(path);
+    keeper.change(withEntry(keeper.job(), path, entry));
+  };
+  const id = idOf(path, "field");
+  const input = el("input", {
+    id,
+    type: "text",
+    inputmode: kind === "text" ? undefined : whole ? "numeric" : "decimal",
+    enterkeyhint: "next",
+    value: get().text,
+    "data-place": path,
+    "aria-describedby": `${hint ? `${idOf(path, "hint")} ` : ""}${idOf(path, "fault")}`,
+  });
+  const select = el("select", {
+    id: idOf(path, "unit"),
+    "aria-label": say(W.unitOf, { label: say(field.label) }),
+  });
+  const showUnit = (): void => {
+    // A unit that was typed is offered too.
+    const offered = [...new Set([...units, get().unit])].filter((unit) => unit !== "1");
+    const dry = isDry(keeper.job(), path);
+    select.replaceChildren(...offered.map((unit) => el("option", { value: unit }, sign(unit, dry))));
+    select.value = get().unit;
+  };
+  showUnit();
+  input.addEventListener("input", () => set({ text: input.value, unit: get().unit }));
+  // When a person leaves the field, a typed unit moves to the list of units, so the two always agree.
+  input.addEventListener("change", () => {
+    if (kind === "quantity") set(withTypedUnit(get(), keeper.job().system, units));
+    input.value = get().text;
+    showUnit();
+  });
+  select.addEventListener("change", () => set({ text: get().text, unit: select.value as Unit }));
+  return el(
+    "div",
+    { class: "field" },
+    el(
+      "label",
+      { for: id },
+      say(field.label),
+      optional ? el("span", { class: "optional" }, ` ${say(W.optional)}`) : undefined,
+    ),
+    hint ? el("p", { class: "hint", id: idOf(path, "hint") }, say(hint)) : undefined,
+    el("div", { class: "amount" }, input, kind === "quantity" ? select : undefined),
+    fault(path),
   );
-  return section("plot", "1", "Plot", [kinds, fields]);
 }
 
-function toolsSection(keeper: Keeper): HTMLElement {
-  const { tools, scale } = keeper.job();
-  const select = el("select", { id: "tools" });
-  for (const [name, label] of Object.entries(TOOLS)) select.append(el("option", { value: name }, label));
-  select.value = tools;
-  select.addEventListener("change", () =>
-    keeper.change({ ...keeper.job(), tools: select.value as ToolSetName }),
-  );
-  const box = el("input", { type: "checkbox", id: "scale", checked: scale });
-  box.addEventListener("change", () => keeper.change({ ...keeper.job(), scale: box.checked }));
-  return section("tools", "5", "Measuring tools", [
-    el("div", { class: "field" }, el("label", { for: "tools" }, "What do you measure with?"), select),
-    el("label", { class: "tick" }, box, "I have a scale that reads to 0.1 g"),
-  ]);
+// Two or three choices stand side by side; more are a list.
+function choiceRow(field: Field, keeper: Keeper): HTMLElement {
+  const { path, label, options = {} } = field;
+  const change = (text: string): void => {
+    const job = withEntry(keeper.job(), path, { text, unit: "1" });
+    // A volume says nothing about weight, and the two kinds of ounces are easy to mix up. So the rates are cleared.
+    const stale = Object.keys(job.entries).filter(
+      (name) => path.endsWith(".form") && name.startsWith(path.slice(0, -4)) && /rate$|max$/i.test(name),
+    );
+    const kept = Object.entries(job.entries).filter(([name]) => !stale.includes(name));
+    keeper.change({ ...job, entries: Object.fromEntries(kept) }, true);
+  };
+  const value = chosen(keeper.job(), field);
+  if (Object.keys(options).length > 3) {
+    const select = el("select", { id: idOf(path, "field"), "data-place": path });
+    for (const [name, text] of Object.entries(options))
+      select.append(el("option", { value: name }, say(text)));
+    select.value = value;
+    select.addEventListener("change", () => change(select.value));
+    return el("div", { class: "field" }, el("label", { for: select.id }, say(label)), select, fault(path));
+  }
+  return choices(path, say(label), options, value, change);
 }
 
 /** A row of choices; one is chosen. */
-export function choices<T extends string>(
-  name: string,
+export function choices(
+  path: string,
   legend: string,
-  options: Readonly<Record<T, string>>,
-  chosen: T,
-  change: (value: T) => void,
+  options: NonNullable<Field["options"]>,
+  value: string,
+  change: (value: string) => void,
 ): HTMLElement {
-  const buttons = Object.entries<string>(options).map(([value, label]) => {
-    const input = el("input", { type: "radio", name, value, checked: value === chosen });
-    input.addEventListener("change", () => change(value as T));
-    return el("label", {}, input, el("span", {}, label));
+  const buttons = Object.entries(options).map(([name, text]) => {
+    const input = el("input", {
+      type: "radio",
+      id: idOf(`${path}-${name}`, "choice"),
+      name: path,
+      value: name,
+      checked: name === value,
+    });
+    input.addEventListener("change", () => change(name));
+    return el("label", {}, input, el("span", {}, say(text)));
   });
   return el("fieldset", { class: "choices" }, el("legend", {}, legend), ...buttons);
 }
 
-function jobField(field: Field, keeper: Keeper): HTMLElement {
-  return fieldRow(field, field.key, keeper, {
-    get: () => keeper.job().entries[field.key] as Entry,
-    set: (entry) => {
-      const job = keeper.job();
-      keeper.change({ ...job, entries: { ...job.entries, [field.key]: entry } });
-    },
-  });
+/** Scrolls to a field, opens the part that it is in, and puts the cursor in it. */
+export function goTo(field: HTMLElement): void {
+  for (let at = field.closest("details"); at; at = at.parentElement?.closest("details") ?? null)
+    at.open = true;
+  field.scrollIntoView({ block: "center" });
+  field.focus({ preventScroll: true });
 }
 
-interface Slot {
-  readonly get: () => Entry;
-  readonly set: (entry: Entry) => void;
-}
-
-function fieldRow(field: Field, place: string, keeper: Keeper, slot: Slot): HTMLElement {
-  const { kind, label, whole, optional } = field;
-  const { locale, system } = keeper.writing();
-  const hint = typeof field.hint === "object" ? field.hint[system] : field.hint;
-  const id = idOf(place, "field");
-  const input = el("input", {
-    id,
-    type: "text",
-    inputmode: whole ? "numeric" : "decimal",
-    enterkeyhint: "next",
-    value: slot.get().text,
-    "data-place": place,
-    "data-optional": optional,
-    "aria-describedby": `${hint ? `${idOf(place, "hint")} ` : ""}${idOf(place, "fault")}`,
-  });
-  const units = kind === undefined ? [] : unitsFor(kind, system);
-  const select =
-    units.length > 1
-      ? el("select", { id: idOf(place, "unit"), "aria-label": `Unit of: ${label}` })
-      : undefined;
-  select?.append(...units.map((unit) => el("option", { value: unit }, sign(unit, locale))));
-  if (select) select.value = slot.get().unit;
-
-  input.addEventListener("input", () => {
-    visited.add(place);
-    slot.set({ text: input.value, unit: slot.get().unit });
-  });
-  // When a person leaves the field, a typed unit moves to the list of units, so the two always agree.
-  input.addEventListener("change", () => {
-    const entry = withoutTypedUnit(slot.get(), units, keeper.writing());
-    visited.add(place);
-    input.value = entry.text;
-    if (select) select.value = entry.unit;
-    slot.set(entry);
-  });
-  select?.addEventListener("change", () => slot.set({ text: slot.get().text, unit: select.value as Unit }));
-  return el(
-    "div",
-    { class: "field" },
-    el("label", { for: id }, label, optional ? el("span", { class: "optional" }, " (optional)") : undefined),
-    hint ? el("p", { class: "hint", id: idOf(place, "hint") }, hint) : undefined,
-    el(
-      "div",
-      { class: "amount" },
-      input,
-      select ?? (units[0] ? el("span", { class: "unit" }, sign(units[0], locale)) : undefined),
-    ),
-    fault(place),
-  );
-}
-
-function withoutTypedUnit(entry: Entry, units: readonly Unit[], writing: Writing): Entry {
-  if (entry.typed || !/\p{L}|%/u.test(entry.text)) return entry;
-  const quantity = quantityIn(entry, writing);
-  // A percentage keeps its basis only as text. The library asks for one that is missing.
-  if (quantity === undefined || quantity.unit === "%") return entry;
-  const numberOf = (value: number): string => shortNumber(value, writing.locale);
-  if (units.includes(quantity.unit)) return { text: numberOf(quantity.value), unit: quantity.unit };
-  try {
-    // Shown in the field's own unit, so that a slip such as 4 qt for 4 gal can be seen.
-    const { value } = inUnit(quantity, entry.unit);
-    return { text: numberOf(value), unit: entry.unit, typed: { text: entry.text, quantity } };
-  } catch {
-    // The wrong kind of amount. Its error says so.
-    return entry;
-  }
-}
-
-function buildProducts(keeper: Keeper): void {
-  const { products } = keeper.job();
-  const add = el("button", { type: "button", id: "add-product" }, "Add another product");
-  add.addEventListener("click", () => {
-    const job = keeper.job();
-    const products = [...job.products, emptyProduct(job.system)];
-    keeper.change({ ...job, products }, () => buildProducts(keeper));
-    byId(idOf(`products[${job.products.length}].name`, "field")).focus();
-  });
-  byId("products").replaceChildren(...products.map((_, i) => productCard(i, keeper)), add);
-}
-
-function productCard(i: number, keeper: Keeper): HTMLElement {
-  const place = `products[${i}]`;
-  const get = (): ProductEntries => keeper.job().products[i] as ProductEntries;
-  const set = (product: ProductEntries, rebuild?: () => void): void => {
-    const job = keeper.job();
-    keeper.change({ ...job, products: job.products.map((one, at) => (at === i ? product : one)) }, rebuild);
-  };
-  const name = el("input", {
-    id: idOf(`${place}.name`, "field"),
-    type: "text",
-    enterkeyhint: "next",
-    value: get().name,
-    "data-place": `${place}.name`,
-    "aria-describedby": idOf(`${place}.name`, "fault"),
-  });
-  name.addEventListener("input", () => {
-    visited.add(`${place}.name`);
-    set({ ...get(), name: name.value });
-  });
-  const row = (field: Field): HTMLElement =>
-    fieldRow(field, `${place}.${field.key}`, keeper, {
-      get: () => get().entries[field.key] as Entry,
-      set: (entry) => set({ ...get(), entries: { ...get().entries, [field.key]: entry } }),
-    });
-  const fields = el("div", {});
-  const build = (): void => {
-    const limits = limitFields(get().form);
-    const open = limits.some(({ key }) => get().entries[key]?.text !== "");
-    fields.replaceChildren(
-      row(rateField(get().form)),
-      el(
-        "details",
-        { class: "limits", open },
-        el("summary", {}, "Label limits (optional)"),
-        ...limits.map(row),
-      ),
-    );
-  };
-  build();
-  const forms = choices<Form>(
-    `form-${i}`,
-    "How is it measured?",
-    { liquid: "Liquid (by volume)", dry: "Dry (by weight)" },
-    get().form,
-    (form) => {
-      // A volume says nothing about weight, and the two kinds of ounces are easy to mix up. So the rate is cleared.
-      const { entries } = emptyProduct(keeper.job().system, form);
-      const water = get().entries["label.leastCarrier"] as Entry;
-      set({ ...get(), form, entries: { ...entries, "label.leastCarrier": water } }, build);
-    },
-  );
-  const several = keeper.job().products.length > 1;
-  return el(
-    "fieldset",
-    { class: "product" },
-    el("legend", {}, `Product ${i + 1}`),
-    el(
-      "div",
-      { class: "field" },
-      el("label", { for: idOf(`${place}.name`, "field") }, "Name"),
-      name,
-      fault(`${place}.name`),
-    ),
-    forms,
-    fields,
-    several ? removeButton(i, keeper) : undefined,
-    fault(place),
-  );
-}
-
-function removeButton(i: number, keeper: Keeper): HTMLElement {
-  const button = el("button", { type: "button", class: "quiet" }, `Remove product ${i + 1}`);
-  button.addEventListener("click", () => {
-    const job = keeper.job();
-    const products = job.products.filter((_, at) => at !== i);
-    keeper.change({ ...job, products }, () => buildProducts(keeper));
-    byId("add-product").focus();
-  });
-  return button;
+/** Goes from a field to the next one, in the next part if need be; false after the last. */
+export function goOn(from: Element): boolean {
+  const all = [...byId("form").querySelectorAll<HTMLElement>("input[type=text]")];
+  const next = all
+    .slice(all.indexOf(from as HTMLElement) + 1)
+    .find((one) => !one.closest(".more:not([open])"));
+  if (next) goTo(next);
+  return next !== undefined;
 }
 
 /** Shows each error next to its field, and returns the fields with errors in the order of the form. */
 export function showFaults(faults: readonly Issue[]): HTMLElement[] {
   const shown = new Map<HTMLElement, string>();
-  for (const { path, message, code } of faults) {
-    const at = placeFor(path);
+  for (const issue of faults) {
+    const at = placeFor(issue.path);
     if (at === undefined || shown.has(at)) continue;
     const place = at.dataset.fault ?? "";
     // What is missing inside a filled field, such as what a percentage is of, has its own message.
-    const empty = code === "missing" && path === place;
-    shown.set(at, !empty ? message : visited.has(place) ? "Required." : "");
+    const empty = issue.code === "missing" && issue.path === place;
+    shown.set(at, !empty ? issueText(issue, writing()) : visited.has(place) ? say(W.required) : "");
   }
   const found: HTMLElement[] = [];
-  for (const line of document.querySelectorAll<HTMLElement>("[data-fault]")) {
+  for (const line of faultLines()) {
     const text = shown.get(line);
     // Only a changed line is written, so a screen reader says it once.
     if (line.textContent !== (text ?? "")) line.textContent = text ?? "";
@@ -331,18 +294,35 @@ export function showFaults(faults: readonly Issue[]): HTMLElement[] {
 
 /** Shows each refusal and warning of a plan next to its field as well. */
 export function showDoubts(warnings: readonly Warning[]): void {
-  for (const { path, severity, message } of warnings) {
+  for (const warning of warnings) {
     // A dose is in doubt where its product is entered.
-    const line = placeFor(path.replace(/^loads\[\d+\]\./, ""));
-    if (severity === "note" || line === undefined || line.textContent !== "") continue;
-    line.textContent = message;
-    line.classList.toggle("doubt", severity === "warning");
+    const line = placeFor(warning.path.replace(/^loads\[\d+\]\./, ""));
+    if (warning.severity === "note" || line === undefined || line.textContent !== "") continue;
+    line.textContent = issueText(warning, writing());
+    line.classList.toggle("doubt", warning.severity === "warning");
   }
+}
+
+/** Shows how far each part is. */
+export function showStates(
+  faulty: readonly HTMLElement[],
+  text: (fields: readonly HTMLElement[]) => string,
+): void {
+  for (const state of document.querySelectorAll<HTMLElement>("[data-state]")) {
+    const step = state.closest("details");
+    const inside = faulty.filter((field) => step?.contains(field));
+    if (step?.dataset.step !== "job") state.textContent = inside.length === 0 ? say(W.done) : text(inside);
+    state.classList.toggle("open-state", inside.length > 0);
+  }
+}
+
+function faultLines(): HTMLElement[] {
+  return [...document.querySelectorAll<HTMLElement>("[data-fault]")];
 }
 
 /** The line nearest to an error's path: its own field's, else its section's, else the last one of the form. */
 function placeFor(path: string): HTMLElement | undefined {
-  const lines = [...document.querySelectorAll<HTMLElement>("[data-fault]")];
+  const lines = faultLines();
   const inside = lines
     .filter(
       ({ dataset: { fault = "" } }) =>

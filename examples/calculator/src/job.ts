@@ -1,252 +1,189 @@
-import { type ToolSetName, usualTools } from "swath-to-spoon/household";
-import type { Unit, UnitSystem } from "swath-to-spoon/units";
-import { type Entry, type Kind, switched, unitsFor, type Writing } from "./units.ts";
-
-/** A field of the form. `key` is its place in the job that the library plans, so an error finds its way to it. */
-export interface Field {
-  readonly key: string;
-  readonly label: string;
-  readonly hint?: string | Readonly<Record<UnitSystem, string>>;
-  /** What is measured. A field without it holds a plain number. */
-  readonly kind?: Kind;
-  readonly whole?: true;
-  readonly optional?: true;
-}
-
-export type PlotKind = "row-bands" | "rectangle" | "treated-area";
-export type Form = "liquid" | "dry";
-
-export const PLOT_KINDS: Readonly<Record<PlotKind, string>> = {
-  "row-bands": "A band on each row",
-  rectangle: "Whole block (broadcast)",
-  "treated-area": "I know the treated area",
-};
-
-export const PLOT_FIELDS: Readonly<Record<PlotKind, readonly Field[]>> = {
-  "row-bands": [
-    { key: "plot.rows", label: "Number of rows", whole: true },
-    { key: "plot.rowLength", label: "Row length", kind: "long" },
-    { key: "plot.bandWidth", label: "Band width", hint: "Width you spray on each row.", kind: "short" },
-    {
-      key: "plot.rowSpacing",
-      label: "Row spacing",
-      hint: "Center to center.",
-      kind: "short",
-    },
-  ],
-  rectangle: [
-    { key: "plot.length", label: "Block length", hint: "The direction you walk.", kind: "long" },
-    { key: "plot.width", label: "Block width", kind: "long" },
-  ],
-  "treated-area": [
-    {
-      key: "plot.treated",
-      label: "Treated area",
-      hint: "Only the ground you spray.",
-      kind: "area",
-    },
-  ],
-};
-
-export const STRIP_FIELDS: readonly Field[] = [
-  { key: "calibration.distance", label: "Strip length", kind: "long" },
-  {
-    key: "calibration.swath",
-    label: "Spray width in one pass",
-    hint: "If you spray a band, enter the band width.",
-    kind: "short",
-  },
-  {
-    key: "calibration.used",
-    label: "Water used (refill)",
-    hint: "How much it took to refill to the mark.",
-    kind: "refill",
-  },
-];
-
-export const SPRAYER_FIELDS: readonly Field[] = [
-  { key: "sprayer.tank", label: "Tank size", kind: "tank" },
-  {
-    key: "sprayer.workingFill",
-    label: "Fill the tank to",
-    hint: "Leave blank to fill the tank all the way.",
-    kind: "tank",
-    optional: true,
-  },
-  {
-    key: "sprayer.lineVolume",
-    label: "Held in hose, wand and boom",
-    hint: "Mix that stays in the hose and can't be sprayed out.",
-    kind: "lines",
-    optional: true,
-  },
-  {
-    key: "reserve.percent",
-    label: "Extra mix to allow, %",
-    hint: "On top of what the plot needs.",
-    optional: true,
-  },
-];
-
-const RATE_HINT: Record<UnitSystem, string> = {
-  us: "As printed on the label, per treated acre (or per gallon of mix).",
-  imperial: "As printed on the label, per treated acre (or per gallon of mix).",
-  metric: "As printed on the label, per treated hectare (or per liter of mix).",
-};
-
-export function rateField(form: Form): Field {
-  const kind: Kind = form === "liquid" ? "liquid-rate" : "dry-rate";
-  return { key: "rate", label: "Label rate", hint: RATE_HINT, kind };
-}
-
-/** The limits that a label sets. */
-export function limitFields(form: Form): readonly Field[] {
-  const { kind } = rateField(form) as { kind: Kind };
-  return [
-    {
-      key: "label.max",
-      label: "Maximum label rate",
-      kind,
-      optional: true,
-    },
-    {
-      key: "label.leastCarrier",
-      label: "Minimum water",
-      kind: "water-rate",
-      optional: true,
-    },
-  ];
-}
-
-export function productFields(form: Form): readonly Field[] {
-  return [rateField(form), ...limitFields(form)];
-}
-
-export const TOOLS: Readonly<Partial<Record<ToolSetName, string>>> = {
-  "us-spoons": "US spoons",
-  "us-cups-and-spoons": "US cups and spoons",
-  "us-ounce-measures": "US ounce measures (1 to 16 fl oz)",
-  "metric-spoons": "Metric spoons (5 and 15 mL)",
-  "metric-cups-and-spoons": "Metric cups and spoons",
-  "metric-measures": "Metric measures, 10 to 1,000 mL",
-  "australian-spoons": "Australian spoons (5 and 20 mL)",
-  "imperial-measures": "Imperial ounces and pints",
-  syringes: "Syringes, 1 to 50 mL",
-  cylinders: "Graduated cylinders, 10 to 1,000 mL",
-};
-
-/** A product as entered in the form. */
-export interface ProductEntries {
-  readonly name: string;
-  readonly form: Form;
-  readonly entries: Readonly<Record<string, Entry>>;
-}
+import { type FormField, formFields } from "swath-to-spoon/schema";
+import { isUnit, type Unit, type UnitSystem, unitsOf } from "swath-to-spoon/units";
+import { type Ask, BY_SIZE, JOBS, type JobKind, type Shape, type Step, stepsOf, TOOLS_ASK } from "./asks.ts";
+import { type Entry, inUnit, switched } from "./units.ts";
 
 /** Everything entered in the form. Plain data, kept for the next visit. */
 export interface Job {
+  readonly name: string;
   readonly system: UnitSystem;
-  readonly plot: PlotKind;
+  readonly kind?: JobKind;
+  readonly products: number;
+  readonly runs: number;
+  /** What is in each field, by its place. Other jobs' fields stay until they are needed again. */
   readonly entries: Readonly<Record<string, Entry>>;
-  readonly products: readonly ProductEntries[];
-  readonly tools: ToolSetName;
-  readonly scale: boolean;
 }
 
-/** The fields that have one place in every job. */
-export const JOB_FIELDS: readonly Field[] = [
-  ...Object.values(PLOT_FIELDS).flat(),
-  ...STRIP_FIELDS,
-  ...SPRAYER_FIELDS,
-];
-
-/** The fields that this job shows, products left out. */
-export function shownFields(job: Job): readonly Field[] {
-  return [...PLOT_FIELDS[job.plot], ...STRIP_FIELDS, ...SPRAYER_FIELDS];
+/** A field with what the library's schema says of it. */
+export interface Field extends Ask {
+  readonly kind: FormField["kind"];
+  readonly optional: boolean;
+  readonly whole: boolean;
+  /** The units to offer, what the trade uses first. */
+  readonly units: readonly Unit[];
 }
 
-function empty(fields: readonly Field[], system: UnitSystem): Record<string, Entry> {
-  return Object.fromEntries(
-    fields.map(({ key, kind }) => [
-      key,
-      { text: "", unit: kind ? (unitsFor(kind, system)[0] as Unit) : "1" } satisfies Entry,
-    ]),
+/** A job whose kind is chosen. */
+export type KnownJob = Job & { readonly kind: JobKind };
+
+export function emptyJob(system: UnitSystem, name: string): Job {
+  return { name, system, products: 1, runs: 1, entries: {} };
+}
+
+export function shapeOf(job: KnownJob): Shape {
+  const { kind, products, runs } = job;
+  return { kind, products, runs, chosen: (ask) => chosen(job, ask) };
+}
+
+/** What is chosen at a field with options. */
+export function chosen({ entries, system }: Job, { path, usual = "" }: Ask): string {
+  return entries[path]?.text || (typeof usual === "string" ? usual : usual[system]);
+}
+
+/** The parts of the form; none until the kind of job is chosen. */
+export function steps(job: Job): Step[] {
+  return isChosen(job) ? stepsOf(shapeOf(job)) : [];
+}
+
+export function isChosen(job: Job): job is KnownJob {
+  return job.kind !== undefined;
+}
+
+// A form of the library is the same for every job, so it is asked for once.
+const forms: Partial<Record<string, readonly FormField[]>> = {};
+
+function formOf(kind: JobKind, system: UnitSystem): readonly FormField[] {
+  const name = kind === "granules" ? "spreading" : BY_SIZE.has(kind) ? "batch" : "plan";
+  const form = forms[`${name} ${system}`] ?? formFields(name, { system });
+  forms[`${name} ${system}`] = form;
+  return form;
+}
+
+// Kitchen measures of liquids that are entered in jugs, and units no farm measures in.
+const RARE = /^(?:mi|km|mm|yd2|mg|kg\/L|cup|tbsp|tsp|metric_\w+)$/;
+
+/** A field of the form, from the library's schema and what the page says of it. */
+export function fieldOf(job: KnownJob, ask: Ask): Field {
+  const { kind, system } = job;
+  const place = (ask.like ?? ask.path).replace(/\[\d+\]/g, "[]");
+  // The same place in several shapes of a job has the same units: the first stands for all.
+  const found = formOf(kind, system).find(({ path }) => path === place);
+  const units = (found?.units ?? []).filter((unit) => !RARE.test(unit) && fits(unit, ask, job));
+  const usual = /^products.*(?:rate|max)$/i.test(ask.path)
+    ? units.find((unit) => USUAL_RATES.includes(unit))
+    : undefined;
+  const first = ask.first?.[system] ?? usual;
+  return {
+    ...ask,
+    kind: ask.options ? "choice" : (found?.kind ?? "text"),
+    optional: (found?.optional ?? false) || ask.like === ask.path || ask.path === "calibration.jug",
+    whole: found?.limits?.whole ?? false,
+    units: first === undefined ? units : [first, ...units.filter((unit) => unit !== first)],
+  };
+}
+
+// Labels give rates per area in these far more often than in the largest unit, which the library offers first.
+const USUAL_RATES: readonly Unit[] = ["fl_oz/ac", "imp_fl_oz/ac", "L/ha"];
+
+/** Whether a unit suits a product's form and the size of the job. Other fields take all that the library offers. */
+function fits(unit: Unit, { path }: Ask, job: KnownJob): boolean {
+  if (path === "size.each") return !unit.includes("/");
+  const at = /^(products\[\d+\]|product)\.(?:rate|label\.(?:max|seasonMax))$/.exec(path)?.[1];
+  if (at === undefined) return true;
+  const [amount = "", per] = unit.split("/");
+  if (per === undefined) return unit === "%";
+  const dry = job.kind === "granules" || isDry(job, path);
+  if ((unitsOf("mass") as readonly string[]).includes(amount) !== dry) return false;
+  if (/(?:ac|ha|ft2|m2)$/.test(per)) return !BY_SIZE.has(job.kind);
+  if (/(?:plant|tree|pot|spot)$/.test(per)) return job.kind === "pots";
+  if (/\d*(?:ft|m)$/.test(per)) return job.kind === "drench" || job.kind === "bands";
+  return true;
+}
+
+export function isDry(job: Job, path: string): boolean {
+  return job.entries[path.replace(/\]\..*$/, "].form")]?.text === "dry";
+}
+
+/** What a field holds. */
+export function entryOf(job: Job, field: Field): Entry {
+  return (
+    job.entries[field.path] ?? { text: field.usual ? chosen(job, field) : "", unit: field.units[0] ?? "1" }
   );
 }
 
-export function emptyProduct(system: UnitSystem, form: Form = "liquid"): ProductEntries {
-  return { name: "", form, entries: empty(productFields(form), system) };
+export function withEntry(job: Job, path: string, entry: Entry): Job {
+  return { ...job, entries: { ...job.entries, [path]: entry } };
 }
 
-export function emptyJob(system: UnitSystem): Job {
-  return {
-    system,
-    plot: "row-bands",
-    entries: empty(JOB_FIELDS, system),
-    products: [emptyProduct(system)],
-    tools: usualTools[system],
-    scale: false,
-  };
-}
-
-/** An invented job that shows what the page does. */
-export function exampleJob(writing: Writing): Job {
-  const blank = emptyJob("us");
-  const filled = (
-    entries: Readonly<Record<string, Entry>>,
-    given: Readonly<Record<string, [string, Unit]>>,
-  ) => ({
-    ...entries,
-    ...Object.fromEntries(Object.entries(given).map(([key, [text, unit]]) => [key, { text, unit }])),
+/** The job without one of its products. */
+export function withoutProduct(job: Job, gone: number): Job {
+  const entries = Object.entries(job.entries).flatMap(([path, entry]): [string, Entry][] => {
+    const at = Number(/^products\[(\d+)\]/.exec(path)?.[1] ?? -1);
+    if (at === gone) return [];
+    return [[at > gone ? path.replace(`[${at}]`, `[${at - 1}]`) : path, entry]];
   });
-  const product = (name: string, form: Form, rate: [string, Unit]): ProductEntries => {
-    const { entries } = emptyProduct("us", form);
-    return { name, form, entries: filled(entries, { rate }) };
-  };
-  const job: Job = {
-    ...blank,
-    entries: filled(blank.entries, {
-      "plot.rows": ["14", "1"],
-      "plot.rowLength": ["160", "ft"],
-      "plot.bandWidth": ["30", "in"],
-      "plot.rowSpacing": ["5", "ft"],
-      "calibration.distance": ["120", "ft"],
-      "calibration.swath": ["30", "in"],
-      "calibration.used": ["34", "fl_oz"],
-      "sprayer.tank": ["4", "gal"],
-      "sprayer.workingFill": ["3 1/2", "gal"],
-      "sprayer.lineVolume": ["10", "fl_oz"],
-      "reserve.percent": ["5", "1"],
-    }),
-    products: [
-      product("Product A", "liquid", ["1 1/2", "pt/ac"]),
-      product("Product B", "dry", ["12", "oz/ac"]),
-    ],
-    scale: true,
-  };
-  return switchedJob(job, writing.system, { ...writing, system: "us" });
+  return { ...job, products: job.products - 1, entries: Object.fromEntries(entries) };
 }
 
 /** The same job with every field in the units of another system. The measuring tools stay: they are the ones at hand. */
-export function switchedJob(job: Job, to: UnitSystem, from: Writing): Job {
-  const all = (
-    entries: Readonly<Record<string, Entry>>,
-    fields: readonly Field[],
-  ): Record<string, Entry> => ({
-    ...entries,
-    ...Object.fromEntries(
-      fields.map(({ key, kind }) => {
-        const entry = entries[key] as Entry;
-        return [key, kind === undefined ? entry : switched(entry, kind, to, from)];
-      }),
-    ),
-  });
-  return {
-    ...job,
-    system: to,
-    entries: all(job.entries, JOB_FIELDS),
-    products: job.products.map((product) => ({
-      ...product,
-      entries: all(product.entries, productFields(product.form)),
-    })),
+export function switchedJob(job: Job, to: UnitSystem): Job {
+  const fields = [...formOf("block", to), ...formOf("pots", to), ...formOf("granules", to)];
+  const units = [...new Set(fields.flatMap(({ units = [] }) => units))].filter((unit) => !RARE.test(unit));
+  const tools: Entry = { text: chosen(job, TOOLS_ASK), unit: "1" };
+  const entries = Object.entries({ ...job.entries, tools }).map(([path, entry]): [string, Entry] => [
+    path,
+    switched(entry, job.system, units),
+  ]);
+  return { ...job, system: to, entries: Object.fromEntries(entries) };
+}
+
+/** Whether what was kept, or came from a file, is a job that this page can show. */
+export function isJob(value: unknown): value is Job {
+  const { name, system, kind, products, runs, entries } = value as Job;
+  const small = (n: number): boolean => Number.isInteger(n) && n >= 1 && n <= 20;
+  return (
+    typeof name === "string" &&
+    ["us", "imperial", "metric"].includes(system) &&
+    (kind === undefined || Object.hasOwn(JOBS, kind)) &&
+    small(products) &&
+    small(runs) &&
+    Object.values(entries).every(isEntry)
+  );
+}
+
+// A quantity that can't be converted to the field's unit throws, and then the job is not read.
+function isEntry({ text, unit, typed }: Entry): boolean {
+  if (typed) inUnit(typed.quantity, unit);
+  return typeof text === "string" && isUnit(unit);
+}
+
+/** An invented job that shows what the page does. */
+export function exampleJob(system: UnitSystem, name: string): Job {
+  const given: Readonly<Record<string, readonly [text: string, unit: Unit]>> = {
+    "plot.rows": ["14", "1"],
+    "plot.rowLength": ["160", "ft"],
+    "plot.bandWidth": ["30", "in"],
+    "plot.rowSpacing": ["5", "ft"],
+    "calibration.distance": ["120", "ft"],
+    "calibration.used": ["34", "fl_oz"],
+    "sprayer.tank": ["4", "gal"],
+    "sprayer.workingFill": ["3 1/2", "gal"],
+    "sprayer.lineVolume": ["10", "fl_oz"],
+    "reserve.percent": ["5", "1"],
+    "products[0].name": ["Product A", "1"],
+    "products[0].rate": ["1 1/2", "pt/ac"],
+    "products[1].name": ["Product B", "1"],
+    "products[1].form": ["dry", "1"],
+    "products[1].rate": ["12", "oz/ac"],
+    tools: ["us-cups-and-spoons", "1"],
+    scales: ["yes", "1"],
   };
+  const entries = Object.entries(given).map(([path, [text, unit]]) => [path, { text, unit }]);
+  const job: Job = {
+    ...emptyJob("us", name),
+    kind: "bands",
+    products: 2,
+    entries: Object.fromEntries(entries),
+  };
+  return system === "us" ? job : switchedJob(job, system);
 }

@@ -1,23 +1,18 @@
 import type { MeasuredPart, MeasuringTool } from "swath-to-spoon/household";
-import type { PlannedLoad } from "swath-to-spoon/plan";
-import {
-  formatQuantity,
-  type Quantity,
-  quantityRatio,
-  unitsOf,
-  type Volume,
-  valueIn,
-} from "swath-to-spoon/units";
+import type { AnyPlan } from "swath-to-spoon/plan";
+import { type Quantity, quantityRatio, unitsOf, type Volume, valueIn } from "swath-to-spoon/units";
 import { svg } from "./dom.ts";
+import { locale, say, W } from "./words.ts";
 
 /** A tank, filled to the level of its load. */
-export function tankDrawing(load: PlannedLoad, tank: Volume, locale: string): SVGElement {
-  const full = Math.min(1, quantityRatio(load.carrier, tank));
-  const [top, height] = [18, 90];
+export function tankDrawing({ carrier }: AnyPlan["loads"][number], { tank, marks }: Sprayer): SVGElement {
+  const full = Math.min(1, quantityRatio(carrier, tank));
+  const percent = new Intl.NumberFormat(locale, { style: "percent" }).format(full);
+  const [top, height] = [12, 90];
   const level = top + height * (1 - full);
   return svg(
     "svg",
-    { viewBox: "0 0 84 132", class: "tank", role: "img", "aria-label": tankText(load, full, locale) },
+    { viewBox: "0 0 84 106", class: "tank", role: "img", "aria-label": say(W.tankAt, { percent }) },
     svg("rect", { class: "inside", x: 8, y: top, width: 68, height }),
     svg("rect", {
       class: "mix",
@@ -27,23 +22,26 @@ export function tankDrawing(load: PlannedLoad, tank: Volume, locale: string): SV
       height: top + height - level,
       "data-full": full.toFixed(3),
     }),
-    ...[0.25, 0.5, 0.75].map((part) =>
+    ...marksOf(tank, marks).map((part) =>
       svg("line", { class: "mark", x1: 8, x2: 18, y1: top + height * part, y2: top + height * part }),
     ),
     svg("path", { class: "outline", d: `M30 ${top}v-8h24v8h22v${height}h-68v-${height}z` }),
     svg("line", { class: "level", x1: 4, x2: 80, y1: level, y2: level }),
-    svg(
-      "text",
-      { x: 42, y: 126, "text-anchor": "middle" },
-      formatQuantity(load.carrier, { locale, digits: 4 }),
-    ),
   );
 }
 
-function tankText({ number, carrier }: PlannedLoad, full: number, locale: string): string {
-  const percent = new Intl.NumberFormat(locale, { style: "percent" }).format(full);
-  return `Load ${number}: tank filled to ${formatQuantity(carrier, { locale, digits: 4 })}, ${percent} full`;
+// More than these blur.
+const MOST_MARKS = 24;
+
+/** The heights of a tank's marks, as parts of the whole. Quarters where they aren't known. */
+function marksOf(tank: Volume, marks: Sprayer["marks"]): number[] {
+  if (marks === undefined || "length" in marks) return [0.25, 0.5, 0.75];
+  const step = quantityRatio(marks, tank);
+  const all = Math.min(MOST_MARKS, Math.ceil(1 / step) - 1);
+  return Array.from({ length: all }, (_, i) => 1 - (i + 1) * step);
 }
+
+type Sprayer = AnyPlan["input"]["sprayer"];
 
 /** Draws one part of a dose: as many tools as it takes, up to six. */
 export function partDrawing({ tool, count, each }: MeasuredPart): SVGElement[] {

@@ -44,6 +44,7 @@ function plotTopic<G extends object>(
           Object.entries(wrong).map(([code, area]) => [code, { instead: area / sizes.perLand }]),
         ) as Routes<G>),
         ...landMistakes(sizes),
+        inverted: { instead: 1 / right },
       };
     },
   });

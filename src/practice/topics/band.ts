@@ -50,6 +50,7 @@ export const BAND: AnyTopic = /* @__PURE__ */ topic<Band>({
       "unscaled-product": { times: 1 / area },
       ...labelRateMistakes(sizes),
       ...landMistakes(sizes),
+      "area-for-product": { instead: area },
       "divided-by-area": { times: 1 / area ** 2 },
       "rounded-early": roundedEarly(area, 1),
     };

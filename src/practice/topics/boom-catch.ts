@@ -4,7 +4,7 @@ import { list, object } from "../../units/fields.js";
 import { quantity } from "../../units/quantity-field.js";
 import type { Length, Speed, Time, Unit, Volume } from "../../units/types.js";
 import { isUsualFlow } from "./catch.js";
-import { readAs } from "./routes.js";
+import { readAs, upsideDown } from "./routes.js";
 import { each } from "./sizes.js";
 import { type AnyTopic, topic } from "./topic.js";
 
@@ -68,7 +68,7 @@ export const BOOM_CATCH: AnyTopic = /* @__PURE__ */ topic<Boom>({
     const { catches, width, speed, time } = given;
     const nozzles = catches.length;
     const [first] = catches as readonly [Volume];
-    const { perVolume, length } = sizes;
+    const { perVolume, perLength, length } = sizes;
     return {
       "boom-on-one-width": { times: nozzles },
       "one-nozzle-for-boom": { given: { catches: [first] }, times: 1 / nozzles },
@@ -79,7 +79,8 @@ export const BOOM_CATCH: AnyTopic = /* @__PURE__ */ topic<Boom>({
       "seconds-as-minutes": { given: { time: readAs(time, "min") } },
       "speed-in-other-unit": { given: { speed: readAs(speed, `${length}/s` as Unit as "ft/s") } },
       "nozzles-squared": { times: nozzles ** 2 },
-      "rate-inverted": { instead: 1 / answer },
+      "rate-inverted": upsideDown(answer, sizes),
+      "width-in-large-unit": { times: perLength },
     };
   },
 });

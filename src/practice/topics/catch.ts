@@ -3,7 +3,7 @@ import { convertValue, inUnit } from "../../units/convert.js";
 import { object } from "../../units/fields.js";
 import { quantity } from "../../units/quantity-field.js";
 import type { Length, Speed, Time, Unit, Volume } from "../../units/types.js";
-import { readAs, roundedEarly } from "./routes.js";
+import { readAs, roundedEarly, upsideDown } from "./routes.js";
 import { each } from "./sizes.js";
 import { type AnyTopic, topic } from "./topic.js";
 
@@ -49,18 +49,21 @@ export const CATCH_CALIBRATION: AnyTopic = /* @__PURE__ */ topic<Catch>({
   answer: (given, { rate }) => inUnit(rateOfCatch(catchOf(given)), rate),
   working: (given) => linesOfCatch(catchOf(given)),
   mistakes: ({ caught, time, width, speed }, sizes, answer) => {
-    const { perVolume, length, landArea, otherLand } = sizes;
+    const { perVolume, perLength, length, landArea, otherLand } = sizes;
+    const flow = inUnit(caught, sizes.volume) / inUnit(time, "min");
     return {
       "small-unit-as-large": { times: perVolume },
       "time-taken-as-minute": { given: { time: { value: 1, unit: "min" } } },
       "width-in-small-unit": { given: { width: readAs(width, length) } },
       "seconds-as-minutes": { given: { time: readAs(time, "min") } },
-      "rate-inverted": { instead: 1 / answer },
+      "rate-inverted": upsideDown(answer, sizes),
       "speed-in-other-unit": { given: { speed: readAs(speed, `${length}/s` as Unit as "ft/s") } },
       "width-left-out": { times: inUnit(width, length) },
+      "width-in-large-unit": { times: perLength },
+      "factors-left-out": { instead: flow / (speed.value * width.value) },
       "other-land-unit": { times: 1 / convertValue(1, landArea, otherLand) },
       "volume-factor-inverted": { times: perVolume * perVolume },
-      "rounded-early": roundedEarly(inUnit(caught, sizes.volume) / inUnit(time, "min"), 1),
+      "rounded-early": roundedEarly(flow, 1),
     };
   },
 });

@@ -54,6 +54,7 @@ export const PRODUCT_PER_TANK: AnyTopic = /* @__PURE__ */ topic<Tank>({
     return {
       "unscaled-product": { times: 1 / acres },
       ...labelRateMistakes(sizes),
+      "area-for-product": { instead: acres },
       inverted: { times: 1 / acres ** 2 },
       "rate-per-volume": { times: inUnit(carrierRate, sizes.rate) },
       ...weightMistakes(inUnit(density, sizes.density), sizes),

@@ -14,6 +14,15 @@ export function roundedEarly(step: number, decimals = 0): Route<never> {
   return { times: Math.round(step * scale) / scale / step };
 }
 
+/**
+ * A rate turned upside down: in acres per gallon, in square feet per gallon, and in square feet per fluid ounce. The fourth is
+ * the last of these times the factors of the right fraction.
+ */
+export function upsideDown(rate: number, { perLand, perVolume }: Sizes): readonly Route<never>[] {
+  const small = perLand / (rate * perVolume);
+  return [1 / rate, perLand / rate, small, (small * perLand) / perVolume].map((instead) => ({ instead }));
+}
+
 /** Mistakes with the area of the plot, where the answer grows with it. */
 export function landMistakes({ system, perLand, landArea, otherLand, area }: Sizes): Routes<never> {
   return {

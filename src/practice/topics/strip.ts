@@ -1,7 +1,7 @@
 import { linesOfStrip, rateOfStrip, STRIP_RUN, type StripRun } from "../../output-rate/strip.js";
 import { convertValue, inUnit } from "../../units/convert.js";
 import { drawnRectangle } from "./drawing.js";
-import { readAs, roundedEarly } from "./routes.js";
+import { readAs, roundedEarly, upsideDown } from "./routes.js";
 import { each } from "./sizes.js";
 import { type AnyTopic, topic } from "./topic.js";
 
@@ -27,7 +27,7 @@ export const STRIP_CALIBRATION: AnyTopic = /* @__PURE__ */ topic<StripRun>({
     return {
       "small-unit-as-large": { times: perVolume },
       "width-in-small-unit": { given: { swath: readAs(swath, length) } },
-      "rate-inverted": { instead: 1 / answer },
+      "rate-inverted": upsideDown(answer, sizes),
       "width-left-out": { times: wide },
       multiplied: { instead: gallons * acres },
       "land-unit-left": { times: 1 / perLand },

@@ -28,8 +28,8 @@ export interface Route<G> {
   readonly instead?: number | string | undefined;
 }
 
-/** The wrong ways to an answer, the likelier ones first. */
-export type Routes<G> = { readonly [Code in MistakeCode]?: Route<G> | undefined };
+/** The wrong ways to an answer, the likelier ones first; some mistakes lead to several answers. */
+export type Routes<G> = { readonly [Code in MistakeCode]?: Route<G> | readonly Route<G>[] | undefined };
 
 /** From easy to hard: one step; one formula with a change of units, or two steps; several steps that build on each other. */
 export type Difficulty = 1 | 2 | 3;

@@ -81,6 +81,7 @@ const TEXT: Messages["text"] = {
   spray: "Spray. This load covers about {area}.",
   use: "Apply this load by spraying or drenching. It is enough for {area}.",
   useAll: "Apply this load by spraying or drenching.",
+  severalLoads: "{loads} loads of {load}",
   fillingOrder:
     "{products:one=;other=Mix each product in before you add the next. }Follow the label if it gives another order.",
   exactly: "exact",

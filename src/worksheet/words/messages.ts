@@ -133,6 +133,7 @@ export type TextKey =
   | "spray"
   | "use"
   | "useAll"
+  | "severalLoads"
   | "fillingOrder"
   | "exactly"
   | "under"

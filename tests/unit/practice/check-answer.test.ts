@@ -111,6 +111,35 @@ describe("checkAnswer", () => {
     expect(checked(spoons, "3")).toEqual(["mistake", "tablespoon-for-teaspoon"]);
   });
 
+  it("finds a rate turned upside down by each natural route", () => {
+    // 0.025 ac / 0.5 gal; 1,089 sq ft / 0.5 gal; 1,089 sq ft / 64 fl oz; the same x 43,560 / 128.
+    for (const answer of [0.05, 2178, 17.016, 5790.6])
+      expect(checked(strip, answer), String(answer)).toEqual(["mistake", "rate-inverted"]);
+    // 3.3 mph x 20 in / (5,940 x 0.5 gal/min): 66 / 2,970. Without the 5,940: 0.5 / 66. With 20 in as 1 2/3 ft: 45 x 12.
+    const nozzle = problemFrom("catch-calibration", {
+      caught: qty(32, "fl_oz"),
+      time: qty(30, "s"),
+      width: qty(20, "in"),
+      speed: qty(3.3, "mph"),
+    });
+    expect(checked(nozzle, 0.02222)).toEqual(["mistake", "rate-inverted"]);
+    expect(checked(nozzle, 0.007576)).toEqual(["mistake", "factors-left-out"]);
+    expect(checked(nozzle, 540)).toEqual(["mistake", "width-in-large-unit"]);
+    // 43,560 / 133,000 sq ft; and 25 gal / 30 gal/ac, which is the area of a tank.
+    expect(checked(plot, 0.3275)).toEqual(["mistake", "inverted"]);
+    expect(checked(tank, 0.8333)).toEqual(["mistake", "area-for-product"]);
+  });
+
+  it("counts what is off by the tolerance itself as right", () => {
+    // 1,089 sq ft and so on: 20 gal/ac; 1% of it is 0.2.
+    expect([19.8, 20.2, 19.799, 20.201].map((answer) => checked(strip, answer)[0])).toEqual([
+      "rounded",
+      "rounded",
+      "unknown",
+      "unknown",
+    ]);
+  });
+
   it("finds two mistakes that were made together", () => {
     // Fluid ounces as gallons, and the width in inches: 20 x 128 / 12.
     const { mistakes, says } = checkAnswer(strip, (20 * 128) / 12);

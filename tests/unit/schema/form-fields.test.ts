@@ -128,6 +128,16 @@ describe("formFields", () => {
     });
   });
 
+  it("lists a whole job's by its name, the same as by its schema", () => {
+    const metric = { system: "metric" } as const;
+    expect(formFields("plan", metric)).toEqual(formFields(planInputSchema(), metric));
+    expect(formFields("batch")).toEqual(formFields(batchInputSchema()));
+    expect(formFields("spreading")).toEqual(formFields(spreadingInputSchema()));
+    expect(() => formFields("mix" as "plan")).toThrow(
+      expect.objectContaining({ code: "unknown-choice", path: "schema" }),
+    );
+  });
+
   it("has no field for what no form asks", () => {
     expect(() => formFields(schemaOf(new UnitField("Any unit.", undefined as never)))).toThrow("UnitField");
   });

@@ -1,0 +1,202 @@
+import { type Issue, isSprayMathError } from "swath-to-spoon";
+import { type ToolSetName, toolSet } from "swath-to-spoon/household";
+import {
+  type AnyPlan,
+  type ApplicationRecord,
+  planApplication,
+  planSpreading,
+  type SpreadingPlan,
+  seasonSoFar,
+} from "swath-to-spoon/plan";
+import { parseBatchInput, parsePlanInput, parseSpreadingInput } from "swath-to-spoon/schema";
+import type { Quantity } from "swath-to-spoon/units";
+import {
+  BY_SIZE,
+  calibrationOf,
+  GRANULES_ON,
+  isCanopy,
+  type JobKind,
+  runPath,
+  sharedWidth,
+  TOOLS_ASK,
+} from "./asks.ts";
+import {
+  chosen,
+  entryOf,
+  type Field,
+  fieldOf,
+  isChosen,
+  isDry,
+  type Job,
+  type KnownJob,
+  shapeOf,
+  steps,
+} from "./job.ts";
+import { inUnit, numberText, quantityIn, written } from "./units.ts";
+import { locale } from "./words.ts";
+
+/** A plan of any job, granules too. */
+export type JobPlan = AnyPlan | SpreadingPlan;
+
+/** The plan of a job, or every error that stops it. */
+export type Checked =
+  | { readonly plan: JobPlan; readonly faults?: never }
+  | { readonly plan?: never; readonly faults: readonly Issue[] };
+
+/** Checks everything in the form, and plans the job if nothing is wrong. */
+export function check(job: Job, records: readonly ApplicationRecord[]): Checked {
+  if (!isChosen(job)) return { faults: [] };
+  try {
+    const input = inputOf(job, records);
+    const options = { locale, system: job.system };
+    if (job.kind === "granules") return { plan: planSpreading(parseSpreadingInput(input, options)) };
+    if (BY_SIZE.has(job.kind)) return { plan: planApplication(parseBatchInput(input, options)) };
+    return { plan: planApplication(parsePlanInput(input, options)) };
+  } catch (error) {
+    if (!isSprayMathError(error)) throw error;
+    return { faults: error.issues.map((issue) => ({ ...issue, path: fieldAt(issue.path, job) })) };
+  }
+}
+
+type Tree = { [key: string]: unknown };
+
+// Choosing the whole block says that all of it is sprayed. Without this the library asks.
+const KINDS: Readonly<Record<Exclude<JobKind, "granules">, Tree>> = {
+  bands: { plot: { kind: "row-bands" } },
+  block: { plot: { kind: "rectangle", fraction: 1 } },
+  area: { plot: { kind: "treated-area" } },
+  boundary: { plot: { kind: "ground-area", fraction: 1 } },
+  spots: { plot: { kind: "spots" } },
+  tank: { size: { kind: "volume" } },
+  pots: { size: { kind: "count" } },
+  drench: { size: { kind: "row-length" } },
+  orchard: { plot: { kind: "tree-rows", sides: 2 } },
+};
+
+/** The job as the library expects it, still as it was typed. The library reports what is wrong. */
+function inputOf(job: KnownJob, records: readonly ApplicationRecord[]): Tree {
+  const shape = shapeOf(job);
+  const fields = steps(job).flatMap(({ asks }) => asks.map((ask) => fieldOf(job, ask)));
+  const field = (path: string): Field | undefined => fields.find((one) => one.path === path);
+  const valueAt = (path: string): unknown => valueIn(job, field(path));
+  const quantityAt = (path: string): Quantity | undefined => {
+    const at = field(path);
+    return at && quantityIn(entryOf(job, at), job.system);
+  };
+
+  const { kind } = job;
+  const input: Tree = structuredClone(
+    KINDS[kind === "granules" ? (chosen(job, GRANULES_ON) as "block" | "area") : kind],
+  );
+  for (const { path, optional } of fields) {
+    const value = valueAt(path);
+    // What is needed and empty still has its part around it: the library then names the very field.
+    if (!/^calibration|^[^.]+$/.test(path) && !(optional && value === undefined)) put(input, path, value);
+  }
+  if (!BY_SIZE.has(kind)) put(input, "plot.name", job.name);
+  else input.name = job.name;
+  if (kind === "granules") return input;
+
+  input.products = (input.products as Tree[]).map((one) => ({ ...one, ...soFar(job, one.name, records) }));
+  input.tools = toolsOf(job);
+  if (BY_SIZE.has(kind)) return input;
+  // The trees fill their row's ground: half the spacing on either side.
+  if (isCanopy(shape)) put(input, "plot.stripWidth", times(quantityAt("plot.rowSpacing"), 0.5));
+  return { ...input, calibration: calibration() };
+
+  function calibration(): Tree {
+    const how = calibrationOf(shape);
+    if (how === "known") return { kind: "known", rate: valueAt("calibration.rate") };
+    if (how === "row") {
+      const [sides, rowLength] = [valueAt("calibration.sides"), valueAt("calibration.rowLength")];
+      return { kind: "tree-row", used: used(0), sides, rowLength, rowSpacing: valueAt("plot.rowSpacing") };
+    }
+    const width = sharedWidth(shape)?.path;
+    const rows = Number(valueAt("sprayer.rowsPerPass") ?? 1);
+    // The band is as wide as the pass, and is entered once.
+    const swath = width === undefined ? valueAt("calibration.swath") : times(quantityAt(width), rows);
+    const runs = Array.from({ length: job.runs }, (_, i) => ({
+      used: used(i),
+      swath,
+      distance: valueAt("calibration.distance"),
+    }));
+    return job.runs === 1 ? { kind: "strip", ...runs[0] } : { kind: "strip-runs", runs };
+  }
+
+  /** What a run took, with the jug's marks where they are known. */
+  function used(run: number): unknown {
+    const [read, jug] = [quantityAt(runPath(run)), quantityAt(JUG)];
+    return read && jug ? { ...read, resolution: jug } : valueAt(runPath(run));
+  }
+}
+
+const JUG = "calibration.jug";
+
+function valueIn(job: Job, field: Field | undefined): unknown {
+  if (field === undefined) return undefined;
+  const { text, unit, typed } = entryOf(job, field);
+  // Of a part with several shapes the library knows by the field's name, even empty, which one is meant.
+  if (text.trim() === "") return /^plot\.spots|^size\..*\./.test(field.path) ? "" : undefined;
+  if (field.kind === "choice") return /^\d+$/.test(text) ? Number(text) : text;
+  if (field.kind === "text") return text.trim();
+  if (field.kind === "number") return numberText(text).replace(/\s*%$/, "");
+  return typed ? inUnit(typed.quantity, unit) : written({ text, unit }, isDry(job, field.path));
+}
+
+/** Puts a value at a place such as `products[0].rate`. */
+function put(tree: Tree, path: string, value: unknown): void {
+  const names = path.split(/[.[\]]+/);
+  const last = names.pop() as string;
+  let at = tree;
+  for (const [i, name] of names.entries()) {
+    at[name] ??= /^\d+$/.test(names[i + 1] ?? last) ? [] : {};
+    at = at[name] as Tree;
+  }
+  if (value !== undefined) at[last] = value;
+}
+
+function times(quantity: Quantity | undefined, n: number): Quantity | undefined {
+  return quantity && { ...quantity, value: quantity.value * n };
+}
+
+function toolsOf(job: Job): unknown {
+  const set = chosen(job, TOOLS_ASK) as ToolSetName;
+  const more = (["scales", "syringes"] as const).filter((name) => job.entries[name]?.text && name !== set);
+  return more.length === 0 ? set : [set, ...more].flatMap((name) => toolSet(name));
+}
+
+/** What this place has had of a product this year, by its records. */
+function soFar({ name }: Job, product: unknown, records: readonly ApplicationRecord[]): Tree {
+  const here = recordsOf(name, records);
+  if (typeof product !== "string" || here.length === 0) return {};
+  return { soFar: seasonSoFar({ product, records: here, today: today() }) };
+}
+
+/** The records of a place in this year. */
+export function recordsOf(place: string, records: readonly ApplicationRecord[]): ApplicationRecord[] {
+  const year = today().slice(0, 4);
+  return records.filter(({ plots, date }) => plots?.includes(place) && date.startsWith(year));
+}
+
+/** The present moment as the clock on the wall has it, to the minute. */
+export function now(): string {
+  const date = new Date();
+  return new Date(date.getTime() - date.getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
+}
+
+function today(): string {
+  return now().slice(0, 10);
+}
+
+/** The field of the page for a place in the input: some are entered once and stand in several places. */
+function fieldAt(path: string, job: KnownJob): string {
+  const shape = shapeOf(job);
+  const width = sharedWidth(shape)?.path ?? "calibration.swath";
+  const place = path
+    .replace(/^calibration\.runs\[\d+\]\.(distance|swath)/, "calibration.$1")
+    .replace("calibration.runs[0].used", "calibration.used")
+    .replace(/^calibration\..*resolution.*/, JUG)
+    .replace(/^calibration\.swath/, width)
+    .replace("calibration.rowSpacing", "plot.rowSpacing");
+  return isCanopy(shape) ? place.replace("plot.stripWidth", "plot.rowSpacing") : place;
+}

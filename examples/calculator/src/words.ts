@@ -1,0 +1,154 @@
+import type { Messages } from "swath-to-spoon/worksheet";
+
+/** A text of the page in each of its languages. */
+export type Text = readonly [english: string, spanish: string];
+
+export type Language = "en" | "es";
+
+/** Whose numbers are read and written: the person's own country, whatever the language of the words. */
+export const locale = navigator.language || "en-US";
+
+let language: Language = "en";
+let words: Messages | undefined;
+
+/** Switches the page to a language. The library's Spanish is loaded when somebody asks for it. */
+export async function speak(next: Language): Promise<void> {
+  words = next === "es" ? (await import("swath-to-spoon/words/es")).SPANISH_WORDS : undefined;
+  language = next;
+  document.documentElement.lang = next;
+}
+
+/** How the library writes for this person. */
+export function writing(): { readonly locale: string; readonly words?: Messages } {
+  return words === undefined ? { locale } : { locale, words };
+}
+
+/** A text in the language of the page, with its figures put in. */
+export function say(text: Text, figures: Readonly<Record<string, string | number>> = {}): string {
+  return text[language === "es" ? 1 : 0].replace(/\{(\w+)\}/g, (_, name) => String(figures[name]));
+}
+
+/** One or several: a text for each. */
+export function count(one: Text, several: Text, n: number): string {
+  return say(n === 1 ? one : several, { n: new Intl.NumberFormat(locale).format(n) });
+}
+
+/** Every text that is not a field's or a job's own. */
+export const W = {
+  intro: [
+    "Answer a few questions. You get what goes in each tank.",
+    "Conteste unas preguntas. Verá qué va en cada tanque.",
+  ],
+  units: ["Units", "Unidades"],
+  us: ["US units", "EE. UU."],
+  imperial: ["Imperial", "Imperial"],
+  metric: ["Metric", "Métrico"],
+  example: ["Try an example", "Ver un ejemplo"],
+  clear: ["Clear this job", "Vaciar este trabajo"],
+  undo: ["Undo", "Deshacer"],
+  whatJob: ["What is the job?", "¿Qué va a hacer?"],
+  optional: ["(optional)", "(opcional)"],
+  unitOf: ["Unit of: {label}", "Unidad de: {label}"],
+  required: ["Required.", "Obligatorio."],
+  done: ["done", "listo"],
+  left1: ["1 field left", "Falta 1 campo"],
+  left: ["{n} fields left", "Faltan {n} campos"],
+  fix1: ["1 to fix", "1 por corregir"],
+  fix: ["{n} to fix", "{n} por corregir"],
+  chooseJob: ["Choose a job first", "Elija primero un trabajo"],
+  next: ["Next field", "Siguiente campo"],
+  seeAnswer: ["See the answer", "Ver la respuesta"],
+  seeWhy: ["See why", "Ver por qué"],
+  ready1: ["Ready: 1 tank load", "Listo: 1 tanque"],
+  ready: ["Ready: {n} tank loads", "Listo: {n} tanques"],
+  readyToSpread: ["Ready", "Listo"],
+  refused: ["Do not mix this", "No prepare esto"],
+  answer: ["Your answer", "Su respuesta"],
+  answerHere: ["Your answer shows up here.", "Aquí aparece su respuesta."],
+  fixFirst: ["Fix first:", "Corrija primero:"],
+  stillToFill: ["Still to fill in:", "Falta llenar:"],
+  thisSection: ["Check this section", "Revise esta parte"],
+  check1: ["1 thing to check", "1 cosa por revisar"],
+  check: ["{n} things to check", "{n} cosas por revisar"],
+  more: ["and {n} more", "y {n} más"],
+  tankAt: ["Tank {percent} full", "Tanque lleno al {percent}"],
+  drawn: ["Plot drawn to scale", "Dibujo a escala"],
+  print: ["Print the field card", "Imprimir la tarjeta de campo"],
+  math: ["Show the math", "Ver los cálculos"],
+  back: ["Change the job", "Cambiar el trabajo"],
+  card: ["Field card", "Tarjeta de campo"],
+  place: ["Place", "Lugar"],
+  date: ["Date", "Fecha"],
+  mixedBy: ["Mixed by", "Preparó"],
+  nothingToPrint: [
+    "Nothing to print yet. Finish the form first.",
+    "Todavía no hay nada que imprimir. Llene primero el formulario.",
+  ],
+  addProduct: ["Add another product", "Agregar otro producto"],
+  removeProduct: ["Remove this product", "Quitar este producto"],
+  addRun: ["Add another run", "Agregar otra pasada de prueba"],
+  removeRun: ["Remove the last run", "Quitar la última pasada de prueba"],
+  more1: ["Label limits and record (optional)", "Límites de la etiqueta y registro (opcional)"],
+  offline: ["Saved on this device. Works without a signal.", "Guardado en este aparato. Funciona sin señal."],
+  rowsSize: ["{n} rows, each {length} long", "{n} hileras de {length} de largo"],
+  bandSize: ["a band {width} wide on each row", "una banda de {width} de ancho en cada hilera"],
+  apart: ["rows {width} apart", "hileras a {width}"],
+  passes: ["{n} passes, {distance} to walk", "{n} pasadas, {distance} por caminar"],
+  blockSize: ["{length} long, {width} wide", "{length} de largo, {width} de ancho"],
+  passWidth: ["{n} passes, each {width} wide", "{n} pasadas de {width} de ancho"],
+  pastEdge: ["the pass sprays {width} past the edge", "la pasada sale {width} del borde"],
+  overlap: [
+    "the last pass overlaps by {width}: shut off over the part already sprayed",
+    "la última pasada se traslapa {width}: cierre sobre lo ya tratado",
+  ],
+  across: ["{width} across", "{width} de ancho"],
+  shortened: [
+    "Drawing shortened at the zigzag; otherwise to scale.",
+    "Dibujo acortado en el zigzag; lo demás, a escala.",
+  ],
+  firstShown: ["Shows the first {n}.", "Muestra las primeras {n}."],
+  boundaryFile: ["Open a GeoJSON file", "Abrir un archivo GeoJSON"],
+  walk: ["Walk it with this phone", "Caminar con este teléfono"],
+  walkStop: ["Stop: I am back at the start", "Parar: volví al inicio"],
+  walking: [
+    "{n} points, within {meters} m. Walk along the edge.",
+    "{n} puntos, a {meters} m. Camine por el borde.",
+  ],
+  walkWait: ["Waiting for the phone's position.", "Esperando la posición del teléfono."],
+  noPosition: ["No position: {reason}", "Sin posición: {reason}"],
+  notGeoJson: [
+    "This file has no single plot as GeoJSON. Save one polygon and open that.",
+    "Este archivo no tiene un solo terreno en GeoJSON. Guarde un polígono y ábralo.",
+  ],
+  myJobs: ["My jobs and season", "Mis trabajos y temporada"],
+  jobName: ["Name of this job or place", "Nombre de este trabajo o lugar"],
+  otherJob: ["Open a job", "Abrir un trabajo"],
+  newJob: ["New job", "Trabajo nuevo"],
+  deleteJob: ["Delete this job", "Borrar este trabajo"],
+  job: ["Job {n}", "Trabajo {n}"],
+  export: ["Save all to a file", "Guardar todo en un archivo"],
+  import: ["Read a file", "Leer un archivo"],
+  notOurs: ["This file has no jobs of this page.", "Este archivo no tiene trabajos de esta página."],
+  imported: ["Read: {jobs} jobs, {records} records.", "Leído: {jobs} trabajos, {records} registros."],
+  stays: ["Nothing leaves this device.", "Nada sale de este aparato."],
+  season: ["Season so far", "La temporada hasta hoy"],
+  noRecords: ["No applications recorded yet.", "Todavía no hay aplicaciones registradas."],
+  deleteRecord: ["Delete the record of {date}", "Borrar el registro del {date}"],
+  seasonTotal: ["{product}: {n} times, {rate} in all", "{product}: {n} veces, {rate} en total"],
+  seasonTimes: ["{product}: {n} times", "{product}: {n} veces"],
+  sprayed: ["Record it after spraying", "Registrar después de aplicar"],
+  finished: ["Finished", "Terminó"],
+  leftOver: ["Mix left over", "Mezcla que sobró"],
+  applicator: ["Applied by", "Aplicó"],
+  crop: ["Crop or site", "Cultivo o sitio"],
+  weather: ["Wind and weather", "Viento y tiempo"],
+  notes: ["Notes", "Notas"],
+  save: ["Save the record", "Guardar el registro"],
+  saved: ["Saved.", "Guardado."],
+  applied: [
+    "{product}: {amount} applied, {percent} of the plan",
+    "{product}: se aplicó {amount}, {percent} de lo planeado",
+  ],
+  scales: ["I have a scale that reads to 0.1 g", "Tengo una báscula que marca 0.1 g"],
+  syringes: ["I have syringes, 1 to 50 mL", "Tengo jeringas de 1 a 50 mL"],
+} as const satisfies Readonly<Record<string, Text>>;
