@@ -1,8 +1,9 @@
 import { SPREADING_PLAN } from "../plan/read-plan.js";
+import { isRefused } from "../plan/refused.js";
 import type { SpreadingPlan } from "../plan/result.js";
 import { type SpreadingStep, stepsOfSpreading } from "../plan/spreading-steps.js";
 import { checked } from "../units/check.js";
-import { isRefused, spreadingAlerts } from "./job/alerts.js";
+import { spreadingAlerts } from "./job/alerts.js";
 import { cautionTexts } from "./job/facts.js";
 import { fillsAndPlots, spreadAmounts, spreadingFacts, spreadingInUnits } from "./job/spreading.js";
 import type { WrittenStep } from "./job/steps.js";

@@ -1,12 +1,13 @@
 import { endsOf } from "../plan/load-ends.js";
 import { usesGround } from "../plan/rates-fit.js";
 import { ANY_PLAN } from "../plan/read-plan.js";
+import { isRefused } from "../plan/refused.js";
 import type { AnyPlan, Plan } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import { convert } from "../units/convert.js";
 import { unitsLike } from "../units/systems.js";
 import type { Quantity, Unit } from "../units/types.js";
-import { isRefused, type WrittenAlert, writtenAlerts } from "./job/alerts.js";
+import { type WrittenAlert, writtenAlerts } from "./job/alerts.js";
 import { alike, loadsTitle } from "./job/alike.js";
 import { type WrittenDose, type WrittenDoses, writtenDoses } from "./job/amounts.js";
 import {
@@ -22,7 +23,7 @@ import {
   sizeFacts,
   totalMixText,
 } from "./job/facts.js";
-import { fillOf, inTank } from "./job/fit.js";
+import { fillOf, inTank, numbersIn } from "./job/fit.js";
 import { planInUnits } from "./job/plan-in-units.js";
 import { type WrittenStep, writtenSteps } from "./job/steps.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
@@ -127,10 +128,10 @@ export interface Worksheet {
  */
 export function worksheet(plan: AnyPlan, options: WorksheetOptions = {}): Worksheet {
   const given = checked(options, WORKSHEET_OPTIONS, "options");
-  const writer = writerFor(given);
+  const made = checked(plan, ANY_PLAN, "plan");
+  const writer = { ...writerFor(given), entered: numbersIn(made.input) };
   const { messages } = writer;
   const { text } = messages;
-  const made = checked(plan, ANY_PLAN, "plan");
   const shown = planInUnits(made, given.units);
   const refused = isRefused(shown);
   const doses = writtenDoses(shown, writer);

@@ -1,11 +1,11 @@
 import type { PlanStep } from "../../plan/plan-steps.js";
 import { usesGround } from "../../plan/rates-fit.js";
+import { isRefused } from "../../plan/refused.js";
 import type { AnyPlan } from "../../plan/result.js";
 import type { WorkingLine } from "../../units/working-line.js";
 import { sheetLines, type WrittenLine } from "../lines/written-line.js";
 import type { Messages } from "../words/messages.js";
 import type { Writer } from "../words/writer.js";
-import { isRefused } from "./alerts.js";
 import { workingInUnits } from "./plan-in-units.js";
 
 /** The working of one step. */

@@ -34,15 +34,15 @@ export interface WrittenLine {
 
 /** Writes lines of working. A change of unit that reads like one before it is left out: once is enough to read. */
 export function writtenLines(lines: readonly WorkingLine[], writer: Writer): WrittenLine[] {
-  return withoutRepeats(
-    lines.map((line) => writtenLine(line, writer)),
-    new Set(),
-  );
+  const changes = new Set<string>();
+  return lines
+    .map((line) => writtenLine(line, writer))
+    .filter((line) => line.id !== "units.convert" || isNew(line, changes));
 }
 
 /**
  * Writes the lines of steps for a sheet: without what says nothing, and with the constants of a change of unit written out. What
- * reads like a change of unit before it, in any of the steps, is left out. So is a line of which only `x = x` is left, unless every
+ * reads like a line before it in its step, or like a change of unit in any step, is left out. So is a line of which only `x = x` is left, unless every
  * result is to be kept.
  */
 export function sheetLines(
@@ -50,24 +50,19 @@ export function sheetLines(
   writer: Writer,
   keepsAll = false,
 ): WrittenLine[][] {
-  const seen = new Set<string>();
+  const changes = new Set<string>();
   return steps.map((lines) => {
     const told = lines.map(simplified).filter((line) => keepsAll || !saysNothing(line));
-    return withoutRepeats(
-      told.map((line) => withConstants(line, writtenLine(line, writer), writer)),
-      seen,
-    );
+    const written = told.map((line) => withConstants(line, writtenLine(line, writer), writer));
+    const step = new Set<string>();
+    return written.filter((line) => isNew(line, line.id === "units.convert" ? changes : step));
   });
 }
 
-function withoutRepeats(lines: readonly WrittenLine[], seen: Set<string>): WrittenLine[] {
-  return lines.filter(({ id, found, numbers }) => {
-    if (id !== "units.convert") return true;
-    const key = JSON.stringify([found, numbers]);
-    const isNew = !seen.has(key);
-    seen.add(key);
-    return isNew;
-  });
+/** Whether a line reads like none before it. */
+function isNew({ found, numbers, result }: WrittenLine, seen: Set<string>): boolean {
+  const before = seen.size;
+  return seen.add(JSON.stringify([found, numbers, result])).size > before;
 }
 
 // A unit has a part over the stroke, and one under it.

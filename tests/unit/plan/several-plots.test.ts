@@ -122,9 +122,9 @@ describe("what a label has against the rate on one of several plots", () => {
   });
 
   it("is said of the plot where it is furthest under", () => {
-    expect(found({ min: perGround(4) }, "rate-under-min")).toEqual(["plot 2"]);
+    expect(found({ min: perGround(4) }, "rate-under-min")).toEqual([2]);
     expect(found({ min: perGround(4) }, "rate-under-min", [bands(8), bands(4, 2, "North side")])).toEqual([
-      "plot 1",
+      1,
     ]);
   });
 
@@ -142,7 +142,7 @@ describe("a rate per length of row on plots with bands of other widths", () => {
     };
     // 2,000 ft of row and a third of the mix on the first plot's 1,000 ft: 2/3 of the rate; 4/3 on the second.
     const [uneven] = about(input, "rate-uneven");
-    expect(uneven).toMatchObject({ figures: { plot: "plot 1", percent: { value: 33, unit: "%" } } });
+    expect(uneven).toMatchObject({ figures: { plot: 1, percent: { value: 33, unit: "%" } } });
     expect(uneven?.message).toContain("gets 33% less");
   });
 });
