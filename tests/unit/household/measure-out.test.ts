@@ -204,7 +204,7 @@ describe("what measureOut refuses", () => {
         amount: qty(0.125, "tsp"),
         times: 0.125 / 0.11,
         scoops: 1,
-        message: "Mix a batch that takes 0.125 tsp of product instead of 0.11 tsp.",
+        message: "Mix a batch that takes 1/8 teaspoon of product instead of 0.11 tsp.",
       },
       { kind: "tool", tool: { name: "1 mL syringe" }, message: "Use this tool as well: 1 mL syringe." },
     ]);

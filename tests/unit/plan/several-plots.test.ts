@@ -6,8 +6,11 @@ import {
   planApplication,
   planSensitivity,
   reconcile,
+  type Warning,
 } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { SPANISH_WORDS } from "../../../src/words/es.ts";
+import { issueText } from "../../../src/worksheet/index.ts";
 
 // One mix on two plots: per treated area both get the same, per ground or per length of row they don't. Checked by hand.
 
@@ -56,6 +59,7 @@ describe("a rate per ground area on plots of which other parts are treated", () 
     ]);
     const [second] = about({ ...JOB, plot: [bands(8), bands(4)] }, "rate-uneven");
     expect(second?.message).toContain("plot 2 gets 50% more");
+    expect(issueText(second as Warning, { words: SPANISH_WORDS })).toContain("parcela 2 recibe 50");
     expect(about({ ...JOB, plot: [bands(4), bands(4)] }, "rate-uneven")).toEqual([]);
     expect(about({ ...JOB, plot: bands(4) }, "rate-uneven")).toEqual([]);
     expect(about({ ...JOB, plot: [bands(4), bands(4.1)] }, "rate-uneven")).toEqual([]);
