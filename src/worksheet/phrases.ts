@@ -136,7 +136,7 @@ const PARTS = /* @__PURE__ */ list(
 
 /**
  * A dose as people say it: `1 cup + 2 tablespoons`, `12.5 mL in the 20 mL syringe`. For a dose that can't be measured with
- * these tools it says why, and for a dose of a plan that refuses its job that it is not to be mixed.
+ * these tools it says why. For a dose of a plan that refuses its job it says not to mix.
  *
  * @param measured - what `measureOut` gave, or `measured` of a plan's load
  * @param options - see {@link PhraseOptions}
