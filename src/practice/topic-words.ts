@@ -158,10 +158,10 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
   fertilizer: {
     name: "Fertilizer for a nutrient",
     problems: [
-      "A soil test at {farm} asks for {needed} of nitrogen on {area} of lawn. The bag says {nitrogen}-0-0. How much fertilizer does the lawn need ({unit})?",
-      "The vegetables at {farm} need {needed} of nitrogen. The bag of fertilizer says {nitrogen}-0-0, and the plot measures {area}. How much do you weigh out ({unit})?",
-      "On {area} of turf at {farm} you put down {needed} of nitrogen from a bag of {nitrogen}-0-0. How much goes into the spreader ({unit})?",
-      "The nursery at {farm} feeds {area} with {needed} of nitrogen. The first number on the bag is {nitrogen}. How much of the fertilizer is that ({unit})?",
+      "A soil test at {farm} asks for nitrogen at {needed} on {area} of lawn. The bag says {nitrogen}-0-0. How much fertilizer does the lawn need ({unit})?",
+      "The vegetables at {farm} need nitrogen at {needed}. The bag of fertilizer says {nitrogen}-0-0, and the plot measures {area}. How much do you weigh out ({unit})?",
+      "On {area} of turf at {farm} you put down nitrogen at {needed} from a bag of {nitrogen}-0-0. How much goes into the spreader ({unit})?",
+      "The nursery at {farm} feeds {area} with nitrogen at {needed}. The first number on the bag is {nitrogen}. How much of the fertilizer is that ({unit})?",
     ],
   },
   "row-length": {

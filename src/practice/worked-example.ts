@@ -172,7 +172,8 @@ function stepHeading(
   figures: { readonly number: number; readonly found: string },
   { messages: { practice }, fill, unit }: BoardWriter,
 ): string {
-  return id === "units.convert" && typeof result === "object"
+  // A part of one has no unit.
+  return id === "units.convert" && typeof result === "object" && result.unit !== "1"
     ? fill(practice.stepIn, { ...figures, unit: unit(result.unit) })
     : fill(practice.step, figures);
 }

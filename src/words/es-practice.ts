@@ -130,7 +130,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "strip-reading": topic(
       "Volumen de aplicación leído de lo recogido",
-      "En {farm} usted marca una franja en la que lo recogido de una boquilla se lee como volumen de aplicación: 1 ({caught.unit}) es {one}. Caminarla lleva {walk}. Una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
+      "En {farm} usted marca una franja en la que lo recogido de una boquilla ({caught.unit}) se lee como volumen de aplicación: cada unidad es {one}. Caminarla lleva {walk}. Una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
       "En el huerto de {farm} usted marca una franja en la que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). El tractor la recorre en {walk}. Con el tractor parado, una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación?",
       "En el césped de {farm} usted marca una franja en la que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). Usted la camina en {walk}. De una boquilla recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
       "En el campo de verduras de {farm} usted tarda {walk} en una franja en la que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). En el patio recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
@@ -200,10 +200,10 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     fertilizer: topic(
       "Fertilizante para un nutriente",
-      "Un análisis de suelo en {farm} pide {needed} de nitrógeno en {area} de césped. La bolsa dice {nitrogen}-0-0. ¿Cuánto fertilizante necesita el césped ({unit})?",
-      "Las verduras de {farm} necesitan {needed} de nitrógeno. La bolsa de fertilizante dice {nitrogen}-0-0, y la parcela mide {area}. ¿Cuánto se pesa ({unit})?",
-      "En {area} de césped en {farm} usted pone {needed} de nitrógeno con una bolsa de {nitrogen}-0-0. ¿Cuánto se pone en la esparcidora ({unit})?",
-      "El vivero de {farm} abona {area} con {needed} de nitrógeno. El primer número de la bolsa es {nitrogen}. ¿Cuánto fertilizante es ({unit})?",
+      "Un análisis de suelo en {farm} pide nitrógeno a {needed} en {area} de césped. La bolsa dice {nitrogen}-0-0. ¿Cuánto fertilizante necesita el césped ({unit})?",
+      "Las verduras de {farm} necesitan nitrógeno a {needed}. La bolsa de fertilizante dice {nitrogen}-0-0, y la parcela mide {area}. ¿Cuánto se pesa ({unit})?",
+      "En {area} de césped en {farm} usted pone nitrógeno a {needed} con una bolsa de {nitrogen}-0-0. ¿Cuánto se pone en la esparcidora ({unit})?",
+      "El vivero de {farm} abona {area} con nitrógeno a {needed}. El primer número de la bolsa es {nitrogen}. ¿Cuánto fertilizante es ({unit})?",
     ),
     "row-length": topic(
       "Dosis por largo de hilera",

@@ -121,6 +121,7 @@ describe("a worked example", () => {
       const sums = working.filter(({ formula }) => !/^\w+$/.test(formula));
       // An order of mixing has no sums, but its rule.
       expect(steps.length).toBe(topic === "mixing-order" ? 1 : sums.length);
+      for (const [heading] of steps) expect(heading).toMatch(/^Step \d+: .*\w$/);
       expect(new Set(steps.map(([heading]) => heading.replace(/^Step \d+: /, ""))).size).toBe(steps.length);
       for (const [, texts] of steps) for (const one of texts) expect(one).not.toMatch(/^(.+) = \1$/);
       const [answer] = slidesOf(topic, given).find(([heading]) => heading === "Answer")?.[1] ?? [];
@@ -159,6 +160,17 @@ describe("a worked example", () => {
     expect(sums).toContain("18 L − (2 − 1) × 12 L = 6 L");
     expect(sums.filter((one) => one.startsWith("product in the load ="))).toHaveLength(1);
     expect(sums.join()).not.toContain("row spacing =");
+  });
+
+  it("checks a rate per so many feet or square meters in whole units of the other system", () => {
+    const check = (...args: Parameters<typeof slidesOf>) =>
+      new Map(slidesOf(...args)).get("Check by another route")?.[0];
+    const rows = { rows: 10, rowLength: qty(100, "ft"), rate: qty(3, "fl_oz/1000ft") };
+    // 3 x 29.5735 mL / 3.048.
+    expect(check("row-length", rows)).toContain("29.11 mL/100 m");
+    const lawn = { length: qty(20, "m"), width: qty(10, "m"), rate: qty(10, "mL/100m2") };
+    // 10 mL / 29.5735 x 0.9290304.
+    expect(check("lawn-rate", lawn)).toContain("0.3141 fl oz/1,000 sq ft");
   });
 
   it("leaves out the units of a change to so many of the same", () => {
