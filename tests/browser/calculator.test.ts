@@ -1110,6 +1110,37 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     await expect.poll(() => textOf(page, ".field [role=status]")).toContain("no single plot");
   });
 
+  // A triangle: what is off on one side is not made up for on another.
+  it.each([-45, 0.5, 20, 42, 65])(
+    "is within one part in a million over a kilometer, at latitude %d",
+    async (south) => {
+      const page = await open();
+      await startJob(page, "A boundary I walk");
+      const [across, up] = [0.009 / Math.cos((south * Math.PI) / 180), 0.009];
+      const shape = {
+        type: "Polygon",
+        coordinates: [
+          [
+            [10, south],
+            [10 + across, south],
+            [10, south + up],
+            [10, south],
+          ],
+        ],
+      } as const;
+      const buffer = Buffer.from(JSON.stringify(shape));
+      const file = { name: "field.geojson", mimeType: "application/geo+json", buffer };
+      await page.locator("#boundary-file").setInputFiles(file);
+      await expect.poll(() => field(page, "plot.ground").inputValue()).not.toBe("");
+      // The field shows six digits; what is kept and planned with has all of them.
+      const kept = await page.evaluate(() => JSON.parse(Object.values(localStorage)[0] as string));
+      const { quantity } = kept.jobs[0].entries["plot.ground"].typed;
+      expect(Math.abs(valueIn(quantity, "m2") / valueIn(geodesicArea(shape).ground, "m2") - 1)).toBeLessThan(
+        1e-6,
+      );
+    },
+  );
+
   it("takes a boundary from the phone's position, and asks for it on a tap", async () => {
     const corners = FIELD.coordinates[0];
     const at = ([longitude, latitude]: readonly [number, number]) => ({ longitude, latitude, accuracy: 4 });
