@@ -3,6 +3,10 @@ import { type ToolSetName, toolSet } from "swath-to-spoon/household";
 import {
   type AnyPlan,
   type ApplicationRecord,
+  type JobInput,
+  type LoadChoice,
+  loadChoices,
+  type PlanInput,
   planApplication,
   planSpreading,
   type SpreadingPlan,
@@ -10,16 +14,7 @@ import {
 } from "swath-to-spoon/plan";
 import { parseBatchInput, parsePlanInput, parseSpreadingInput } from "swath-to-spoon/schema";
 import type { Quantity } from "swath-to-spoon/units";
-import {
-  BY_SIZE,
-  calibrationOf,
-  GRANULES_ON,
-  isCanopy,
-  type JobKind,
-  runPath,
-  sharedWidth,
-  TOOLS_ASK,
-} from "./asks.ts";
+import { BY_SIZE, calibrationOf, isCanopy, runPath, sharedWidth, startOf, TOOLS_ASK } from "./asks.ts";
 import {
   chosen,
   entryOf,
@@ -33,6 +28,7 @@ import {
   steps,
 } from "./job.ts";
 import { inUnit, numberText, quantityIn, written } from "./units.ts";
+import { textOf, WAY } from "./ways.ts";
 import { locale } from "./words.ts";
 
 /** A plan of any job, granules too. */
@@ -40,7 +36,7 @@ export type JobPlan = AnyPlan | SpreadingPlan;
 
 /** The plan of a job, or every error that stops it. */
 export type Checked =
-  | { readonly plan: JobPlan; readonly faults?: never }
+  | { readonly plan: JobPlan; readonly ways: readonly LoadChoice[]; readonly faults?: never }
   | { readonly plan?: never; readonly faults: readonly Issue[] };
 
 /** Checks everything in the form, and plans the job if nothing is wrong. */
@@ -49,9 +45,14 @@ export function check(job: Job, records: readonly ApplicationRecord[]): Checked 
   try {
     const input = inputOf(job, records);
     const options = { locale, system: job.system };
-    if (job.kind === "granules") return { plan: planSpreading(parseSpreadingInput(input, options)) };
-    if (BY_SIZE.has(job.kind)) return { plan: planApplication(parseBatchInput(input, options)) };
-    return { plan: planApplication(parsePlanInput(input, options)) };
+    if (job.kind === "granules")
+      return { plan: planSpreading(parseSpreadingInput(input, options)), ways: [] };
+    const parse = BY_SIZE.has(job.kind) ? parseBatchInput : parsePlanInput;
+    const parsed: JobInput = parse(input, options);
+    // Ways to mix are for a tank with marks. One that was chosen for another size of job is no longer among them.
+    const ways = parsed.sprayer.marks === undefined ? [] : loadChoices(parsed);
+    const way = ways.find((one) => textOf(one) === job.entries[WAY]?.text);
+    return { plan: planApplication({ ...parsed, ...(way && { split: way.split }) } as PlanInput), ways };
   } catch (error) {
     if (!isSprayMathError(error)) throw error;
     return { faults: error.issues.map((issue) => ({ ...issue, path: fieldAt(issue.path, job) })) };
@@ -59,19 +60,6 @@ export function check(job: Job, records: readonly ApplicationRecord[]): Checked 
 }
 
 type Tree = { [key: string]: unknown };
-
-// Choosing the whole block says that all of it is sprayed. Without this the library asks.
-const KINDS: Readonly<Record<Exclude<JobKind, "granules">, Tree>> = {
-  bands: { plot: { kind: "row-bands" } },
-  block: { plot: { kind: "rectangle", fraction: 1 } },
-  area: { plot: { kind: "treated-area" } },
-  boundary: { plot: { kind: "ground-area", fraction: 1 } },
-  spots: { plot: { kind: "spots" } },
-  tank: { size: { kind: "volume" } },
-  pots: { size: { kind: "count" } },
-  drench: { size: { kind: "row-length" } },
-  orchard: { plot: { kind: "tree-rows", sides: 2 } },
-};
 
 /** The job as the library expects it, still as it was typed. The library reports what is wrong. */
 function inputOf(job: KnownJob, records: readonly ApplicationRecord[]): Tree {
@@ -85,9 +73,7 @@ function inputOf(job: KnownJob, records: readonly ApplicationRecord[]): Tree {
   };
 
   const { kind } = job;
-  const input: Tree = structuredClone(
-    KINDS[kind === "granules" ? (chosen(job, GRANULES_ON) as "block" | "area") : kind],
-  );
+  const input: Tree = structuredClone(startOf(shape));
   for (const { path, optional } of fields) {
     const value = valueAt(path);
     // What is needed and empty still has its part around it: the library then names the very field.

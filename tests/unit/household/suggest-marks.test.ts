@@ -38,5 +38,7 @@ describe("a load that is suggested, on a tank with marks", () => {
       refusal(() => suggestMeasures({ ...ASK, load: qty(0, "gal"), marks: qty(1, "pt") })).issues,
     ).toHaveLength(1);
     expect(refusal(() => suggestMeasures({ ...ASK, marks: qty(2, "gal") })).path).toBe("marks");
+    const metric = { ...alone, amount: qty(1, "mL"), marks: qty(0.5, "L") };
+    expect(refusal(() => suggestMeasures(metric)).message).toContain("such as 4 L.");
   });
 });
