@@ -281,9 +281,9 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "loads[3].products[0]",
           message:
-            "Product A: These tools can't measure 0.0882 fl oz within 5% (closest: 5.5% under). Use finer tools, or dilute it first if the label allows.",
+            "Product A: These tools can't measure 0.0881 fl oz within 5% (closest: 5.5% under). Use finer tools, or dilute it first if the label allows.",
           figures: {
-            amount: { value: 0.0882, unit: "fl_oz" },
+            amount: { value: 0.0881, unit: "fl_oz" },
             limit: { value: 5, unit: "%" },
             off: { value: 5.5, unit: "%" },
             product: "Product A",
@@ -583,9 +583,9 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "loads[0].products[0]",
           message:
-            "Product A: 3.97 fl oz is too small to measure with these tools, which start at 1 pt. Use finer tools, or dilute it first if the label allows.",
+            "Product A: 3.96 fl oz is too small to measure with these tools, which start at 1 pt. Use finer tools, or dilute it first if the label allows.",
           figures: {
-            amount: { value: 3.97, unit: "fl_oz" },
+            amount: { value: 3.96, unit: "fl_oz" },
             least: { value: 1, unit: "pt" },
             product: "Product A",
           },
