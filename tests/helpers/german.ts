@@ -743,6 +743,10 @@ export const GERMAN: Messages = {
       found: "Lösung aus der Stammlösung",
       terms: { ratio: "Teile Lösung auf einen Teil Stammlösung", stock: "Stammlösung" },
     },
+    "practice.lastLoad": {
+      found: "Brühe in der letzten Füllung",
+      terms: { total: "Brühe im Ganzen", loads: "Zahl der Füllungen", fill: "eine Tankfüllung" },
+    },
     "practice.allRows": {
       found: "Länge aller Reihen",
       terms: { rows: "Zahl der Reihen", rowLength: "Länge einer Reihe" },
@@ -770,6 +774,7 @@ export const GERMAN: Messages = {
     loads: "Tankfüllungen",
     product: "Mittel: {product}",
     dose: "{product}, gemessen für Füllung {load}",
+    error: "{product}, Füllung {load}: wie weit daneben",
     fertilizer: "Dünger für den Nährstoff",
     amount: "Menge für die Arbeit",
     hopper: "Behälterfüllungen",
@@ -910,6 +915,7 @@ export const GERMAN: Messages = {
     doNotMeasure: "so nicht zu messen",
     totalProduct: "In allen Füllungen",
     working: "Rechenweg",
+    unitsInOne: "{amount} je 1 {unit}",
     rounding: "Gerundet wird nur zum Lesen.",
     sources: "Quellen",
     cautions: "Hinweise",
