@@ -175,6 +175,7 @@ export class TextField extends Field<string> {
     about: string,
     readonly format?: {
       readonly name: "date" | "local-time" | "locale" | "time-zone";
+      readonly example: string;
       readonly check: (text: string, check: Check) => boolean;
     },
   ) {
@@ -182,12 +183,19 @@ export class TextField extends Field<string> {
   }
 
   read(input: unknown, check: Check): string | undefined {
-    if (typeof input !== "string")
-      return check.fault("not-a-quantity", "text-expected", "", "Enter some text, not {given}.", {
-        given: shown(input),
-      });
+    if (typeof input !== "string") return this.noText(shown(input), check);
     if (input.trim() === "") return this.missing(check);
     return this.format === undefined || this.format.check(input, check) ? input : undefined;
+  }
+
+  private noText(given: string, check: Check): undefined {
+    if (this.format === undefined)
+      return check.fault("not-a-quantity", "text-expected", "", "Enter some text, not {given}.", { given });
+    const { example } = this.format;
+    return check.fault("not-a-quantity", "text-such-as", "", "Enter text such as {example}, not {given}.", {
+      example,
+      given,
+    });
   }
 
   missing(check: Check): undefined {
@@ -248,8 +256,8 @@ export class ObjectField<T extends object> extends Field<T> {
   }
 
   read(input: unknown, check: Check): T | undefined {
-    if (!isObject(input, check)) return undefined;
     const { names, all, fields } = this;
+    if (!isObject(input, check, names)) return undefined;
     const before = check.issues.length;
     const output: Record<string, unknown> = {};
     for (let i = 0; i < names.length; i++) {
@@ -265,20 +273,32 @@ export class ObjectField<T extends object> extends Field<T> {
   }
 
   missing(check: Check): undefined {
-    const needed = this.names.filter((_, i) => !this.all[i]?.optional);
-    return check.fault("missing", "object-missing", "", "This part is missing: {fields}.", {
-      fields: needed.length === 0 ? this.names : needed,
+    if (this.needsNothing)
+      return check.fault("missing", "choices-missing", "", "This part is missing. It can have: {fields}.", {
+        fields: this.names,
+      });
+    return check.fault("missing", "object-missing", "", "This part is missing. It needs: {fields}.", {
+      fields: this.names.filter((_, i) => !this.all[i]?.optional),
     });
   }
 }
 
-/** Whether an input is an object, and no list; notes a fault where it isn't. */
-export function isObject(input: unknown, check: Check): input is object {
+/** Whether an input is an object, and no list; notes a fault where it isn't, with the fields that it may have. */
+export function isObject(input: unknown, check: Check, choices: readonly string[] = []): input is object {
   if (typeof input === "object" && input !== null && !Array.isArray(input)) return true;
   const given = shown(input);
-  check.fault("not-a-quantity", "object-expected", "", "This must be an object with fields, not {given}.", {
-    given,
-  });
+  if (choices.length === 0)
+    check.fault("not-a-quantity", "object-expected", "", "This must be an object with fields, not {given}.", {
+      given,
+    });
+  else
+    check.fault(
+      "not-a-quantity",
+      "object-with-fields",
+      "",
+      "This must be an object, not {given}. Its fields are: {choices}.",
+      { given, choices },
+    );
   return false;
 }
 
@@ -377,7 +397,10 @@ export class ListField<T> extends Field<readonly T[]> {
   }
 
   missing(check: Check): undefined {
-    return check.fault("missing", "list-missing", "", "Enter at least {limit}.", { limit: this.least });
+    const { least } = this;
+    return least === 0
+      ? check.fault("missing", "part-missing", "", "This part is missing.")
+      : check.fault("missing", "list-missing", "", "Enter at least {limit}.", { limit: least });
   }
 }
 
@@ -466,7 +489,17 @@ export class EitherField<T> extends Field<T> {
   }
 
   missing(check: Check): undefined {
-    return (this.options[0] as Field<T>).missing(check);
+    const { kinds } = this;
+    if (kinds.length === 0) return (this.options[0] as Field<T>).missing(check);
+    return check.fault(
+      "missing",
+      "kind-missing",
+      "",
+      "This part is missing. Its kind is one of: {choices}.",
+      {
+        choices: kinds,
+      },
+    );
   }
 }
 
@@ -483,7 +516,7 @@ export function byGiven(groups: readonly (readonly string[])[], otherwise?: numb
     const given = groups.flatMap((group, i) => (hasField(input, group) ? [i] : []));
     const [first = otherwise, second] = given;
     if (first !== undefined && second === undefined) return first;
-    if (second === undefined && !isObject(input, check)) return undefined;
+    if (second === undefined && !isObject(input, check, groups.flat())) return undefined;
     const choices = groups.map((group) => group.join(" and "));
     if (second === undefined)
       return check.fault("missing", "choose-fields", "", "Enter one of: {choices}.", { choices });

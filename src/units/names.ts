@@ -22,7 +22,8 @@ export interface IssueNames {
       | "treeRowVolume"
       | "sprayPerCanopy"
       | "pair"
-      | "place",
+      | "place"
+      | "eachPlant",
       string
     >
   >;
@@ -119,6 +120,7 @@ export const NAMES: IssueNames = {
     sprayPerCanopy: "the spray for so much canopy",
     pair: "two numbers, such as [0, 120]",
     place: "a place as [longitude, latitude]",
+    eachPlant: "the volume for each one",
   },
   area: { treated: "treated area", ground: "ground area", plain: "plain area" },
   basis: { none: "without a basis" },

@@ -277,7 +277,7 @@ describe("what plan says of input that cannot be", () => {
       () => product({ label: 5 }),
       "not-a-quantity",
       "products[0].label",
-      "This must be an object with fields, not 5.",
+      "This must be an object, not 5. Its fields are: min, max, leastCarrier, mostCarrier, seasonMax, mostApplications, daysBetween.",
     ],
     [
       () => product({ label: { max: qty(1, "kg/ha") } }),
@@ -289,7 +289,7 @@ describe("what plan says of input that cannot be", () => {
       () => product({ soFar: 5 }),
       "not-a-quantity",
       "products[0].soFar",
-      "This must be an object with fields, not 5.",
+      "This must be an object, not 5. Its fields are: rate, applications, daysSinceLast.",
     ],
     [
       () => product({ formulation: "QQ" }),
@@ -349,13 +349,13 @@ describe("what plan says of input that cannot be", () => {
       () => price({ amount: 1, per: qty(1, "L") }, []),
       "not-a-quantity",
       "currency",
-      "This must be an object with fields, not a list.",
+      "This must be an object, not a list. Its fields are: code, decimals.",
     ],
     [
       () => plan({ thresholds: 5 }),
       "not-a-quantity",
       "thresholds",
-      "This must be an object with fields, not 5.",
+      "This must be an object, not 5. Its fields are: leastRate, mostRate, slowest, fastest, readingPercent, calibrationDays, lastLoadPercent, bandSwath.",
     ],
     [
       () => plan({ thresholds: { mostSpeed: qty(9, "mph") } }),
@@ -381,7 +381,7 @@ describe("what plan says of input that cannot be", () => {
       "plan",
       "This must be an object with fields, not 5.",
     ],
-    [() => done(undefined), "missing", "actual", "This part is missing: finished."],
+    [() => done(undefined), "missing", "actual", "This part is missing. It needs: finished."],
     [
       () => done({ finished }),
       "missing",
@@ -454,7 +454,7 @@ describe("what plan says of input that cannot be", () => {
       () => record({ finished: 20260502 }),
       "not-a-quantity",
       "actual.finished",
-      "Enter some text, not 20260502.",
+      "Enter text such as 2026-05-02T09:30, not 20260502.",
     ],
     [
       () => record({ finished: "2026-05-02" }),

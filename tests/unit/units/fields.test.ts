@@ -125,6 +125,7 @@ describe("a text", () => {
   it("may have a form of its own", () => {
     const day = new TextField("A day.", {
       name: "date",
+      example: "2025-04-12",
       check: (given, check) => {
         if (given.length === 10) return true;
         check.fault("unreadable", "made-up-date", "", "Enter a date.");
@@ -172,7 +173,10 @@ describe("an object", () => {
   });
 
   it("says what is expected where there is none", () => {
-    expectRefused(() => reads(RANGE, null), "missing", "x", "This part is missing: low, high.");
+    expectRefused(() => reads(RANGE, null), "missing", "x", "This part is missing. It needs: low, high.");
+    const loose = object<{ readonly low?: number | undefined }>({ low: optional(number("The low one.")) });
+    expectRefused(() => reads(loose, null), "missing", "x", "This part is missing. It can have: low.");
+    expectRefused(() => reads(loose, 5), "not-a-quantity", "x", "an object, not 5. Its fields are: low.");
     for (const [other, words] of [
       [5, "not 5"],
       ["a", 'not "a"'],
@@ -204,6 +208,9 @@ describe("a list", () => {
     expectRefused(() => reads(numbers, null), "missing", "x", "Enter at least 2.");
     expectRefused(() => reads(list("Any.", number("One.")), []), "too-few", "x");
     expect(reads(list("Any.", number("One."), { least: 0 }), [])).toEqual([]);
+    expectRefused(() => reads(list("Any.", number("One.")), null), "missing", "x", "Enter at least 1.");
+    const any = list("Any.", number("One."), { least: 0 });
+    expectRefused(() => reads(any, null), "missing", "x", "This part is missing.");
   });
 
   it("keeps the place of what may be left out", () => {
@@ -279,7 +286,12 @@ describe("one of several shapes", () => {
     expectRefused(() => reads(shape, { kind: "circel" }), "unknown-choice", "x.kind", "Did you mean circle?");
     for (const other of [5, [], "circle"])
       expectRefused(() => reads(shape, other), "not-a-quantity", "x", "an object");
-    expectRefused(() => reads(shape, null), "missing", "x", "This part is missing: kind, side.");
+    expectRefused(
+      () => reads(shape, null),
+      "missing",
+      "x",
+      "This part is missing. Its kind is one of: square, circle.",
+    );
   });
 
   const extra = either<{ readonly percent: number } | { readonly volume: number }>(
