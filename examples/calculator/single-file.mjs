@@ -3,6 +3,8 @@ import { createHash } from "node:crypto";
 import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
+import { formFields } from "swath-to-spoon/schema";
+import { SPANISH_WORDS } from "swath-to-spoon/words/es";
 import { build } from "vite";
 
 /** Builds the one file into a folder, and returns its size in bytes, zipped as a server sends it. */
@@ -18,7 +20,7 @@ export async function buildSingleFile(root, folder, name) {
     return String(file.code ?? file.source);
   };
   // Inside a script element only its end has to be written otherwise.
-  const script = text(".js").replaceAll("</script", "<\\/script");
+  const script = lean(text(".js")).replaceAll("</script", "<\\/script");
   const style = text(".css");
   const icon = await readFile(join(root, "public/icon.svg"));
   const hash = (content) => `'sha256-${createHash("sha256").update(content).digest("base64")}'`;
@@ -37,4 +39,17 @@ export async function buildSingleFile(root, folder, name) {
     .replace("</body>", () => `<script type="module">${script}</script></body>`);
   await writeFile(join(folder, name), html);
   return gzipSync(html).length;
+}
+
+/** The script without sentences that this page never shows. */
+function lean(script) {
+  let text = script;
+  // What the schema says of each field: the page has labels of its own.
+  const forms = ["plan", "batch", "spreading"].flatMap((name) => formFields(name));
+  for (const about of new Set(forms.map((field) => field.about)))
+    text = text.replaceAll(`\`${about}\``, "``");
+  // Spanish for errors that nothing in the script raises: their keys stand nowhere else.
+  for (const [key, sentence] of Object.entries(SPANISH_WORDS.issues))
+    if (text.split(key).length === 2) text = text.replace(`"${key}":\`${sentence}\`,`, "");
+  return text;
 }

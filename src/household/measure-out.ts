@@ -1,8 +1,17 @@
 import type { Issue, Sentence } from "../errors.js";
-import { checked } from "../units/check.js";
+import { marksFit, TANK_MARKS, type TankMarks } from "../tank-mix/tank-marks.js";
+import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { ceilDecided, moreThan } from "../units/decide.js";
-import { type Complete, flag, type ObjectField, object, optional } from "../units/fields.js";
+import {
+  about,
+  type Complete,
+  flag,
+  type ObjectField,
+  object,
+  optional,
+  type Partly,
+} from "../units/fields.js";
 import { messageOf } from "../units/message.js";
 import { orderOf } from "../units/quantity.js";
 import { quantity, treatedArea } from "../units/quantity-field.js";
@@ -28,6 +37,8 @@ export interface MeasureOutInput<U extends VolumeUnit | MassUnit = VolumeUnit | 
   readonly load?: Volume | undefined;
   /** What the tank holds: no larger load is suggested. More than 0. */
   readonly tank?: Volume | undefined;
+  /** The tank's marks: another size of load is then one of them. Not without `load` and `tank`. */
+  readonly marks?: TankMarks | undefined;
 }
 
 /** The fields of {@link MeasureOutInput}. */
@@ -51,9 +62,32 @@ export const MEASURE_OUT: ObjectField<MeasureOutInput> = /* @__PURE__ */ object<
       ),
     ),
     tank: optional(quantity("What the tank holds: no larger load is suggested. More than 0.", "volume")),
+    marks: optional(
+      about(
+        "The tank's marks: another size of load is then one of them. Not without `load` and `tank`.",
+        TANK_MARKS,
+      ),
+    ),
   },
-  [toolsFit],
+  [toolsFit, marksFit, marksAreOfALoad],
 );
+
+/** Notes marks without the load and the tank that they are for. */
+function marksAreOfALoad(given: Partly<MeasureOutInput>, check: Check): void {
+  if (given.marks === undefined) return;
+  const example = { value: 4, unit: check.system === "metric" ? "L" : "gal" };
+  for (const field of ["load", "tank"] as const)
+    if (given[field] === undefined && !check.hasFault(field))
+      check.fault(
+        "missing",
+        "marks-of-a-load",
+        field,
+        "With the tank's marks, enter this too, such as {example}.",
+        {
+          example,
+        },
+      );
+}
 
 /** An amount as it is measured with tools. */
 export interface MeasuredDose<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> {

@@ -1,4 +1,5 @@
 import type { Figures, Sentence } from "../errors.js";
+import { type UsableMark, usableMarks } from "../tank-mix/tank-marks.js";
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { decided, moreThan } from "../units/decide.js";
@@ -10,6 +11,7 @@ import { type NearestFills, nearestFills, percentOff, type Way } from "./measure
 import { doseOf, longestCount, MEASURE_OUT, type MeasureOutInput } from "./measure-out.js";
 import type { MeasuringTool } from "./measuring-tool.js";
 import { kindOf, wayOf } from "./request.js";
+import { newEffort } from "./search.js";
 import { findStock, type StockDilution } from "./stock-dilution.js";
 import { plainName, type ToolSetName, toolsIn } from "./tools.js";
 
@@ -61,7 +63,8 @@ export type Suggestion<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> 
 
 /**
  * Finds what would make an amount measurable that the tools can't measure within the limit. The easiest comes first: a load of
- * another size, then a tool to have besides, then a stock where the label permits it. A load of half or twice the size, or
+ * another size, then a tool to have besides, then a stock where the label permits it. With the tank's `marks`, the load is the
+ * nearest mark that will do. A load of half or twice the size, or
  * further from it, comes last. Where a dose fills one tool more than six times, a larger tool is suggested. Each suggestion
  * has been measured: it does.
  *
@@ -81,7 +84,11 @@ export type Suggestion<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> 
  * ```
  */
 export function suggestMeasures<U extends VolumeUnit | MassUnit>(input: MeasureOutInput<U>): Suggestion<U>[] {
-  const asked = checked(input, MEASURE_OUT) as MeasureOutInput<U>;
+  return suggestionsFor(checked(input, MEASURE_OUT) as MeasureOutInput<U>);
+}
+
+/** What would make an amount measurable. Trusts its input. */
+export function suggestionsFor<U extends VolumeUnit | MassUnit>(asked: MeasureOutInput<U>): Suggestion<U>[] {
   const { amount, labelPermitsDilution } = asked;
   const { kit, way } = wayOf(asked);
   const dose = doseOf(asked);
@@ -198,7 +205,8 @@ function batchThatWouldDo<U extends VolumeUnit | MassUnit>(
   kit: Kit,
   way: Way,
 ): BatchSuggestion<U> | undefined {
-  const { amount, load, tank } = asked;
+  const { amount, load, tank, marks } = asked;
+  if (load && tank && marks) return loadOnMark(asked, load, usableMarks({ tank, marks }, load.unit));
   const most = load && tank ? inUnit(tank, load.unit) / load.value : Number.POSITIVE_INFINITY;
   for (const rule of ["never-under", "never-over"] as const) {
     const found = nearestFills(amount, kit, { ...way, rule }, "amount");
@@ -207,6 +215,40 @@ function batchThatWouldDo<U extends VolumeUnit | MassUnit>(
     if (!moreThan(batch.times, most)) return batch;
   }
   return undefined;
+}
+
+/** The load that ends on the nearest mark with which the dose can be measured. */
+function loadOnMark<U extends VolumeUnit | MassUnit>(
+  asked: MeasureOutInput<U>,
+  load: Volume,
+  marks: readonly UsableMark[],
+): BatchSuggestion<U> | undefined {
+  const { amount } = asked;
+  const effort = newEffort();
+  const times = ({ value }: UsableMark): number => value / load.value;
+  const distance = (mark: UsableMark): number => Math.abs(Math.log(times(mark)));
+  for (const mark of [...marks].sort((a, b) => distance(a) - distance(b))) {
+    const batch = { value: amount.value * times(mark), unit: amount.unit };
+    const dose = doseOf({ ...asked, amount: batch }, "amount", effort);
+    if (dose.ok)
+      return loadSuggestion(
+        { times: times(mark), amount: batch, load: mark.mark, scoops: dose.scoops },
+        load,
+      );
+  }
+  return undefined;
+}
+
+function loadSuggestion<U extends VolumeUnit | MassUnit>(
+  batch: Omit<BatchSuggestion<U>, "kind" | keyof Said> & { readonly load: Volume },
+  given: Volume,
+): BatchSuggestion<U> {
+  const figures = { load: batch.load, given };
+  return {
+    kind: "batch",
+    ...batch,
+    ...said({ key: "suggest-load", template: "Mix {load} instead of {given}.", figures }),
+  };
 }
 
 /** A batch so many times as large; the load to the fewest figures, from two up, with which its dose can be measured. */
@@ -227,26 +269,20 @@ function batchOf<U extends VolumeUnit | MassUnit>(
   );
   const readable = load && sizes.find((one) => doseOf({ ...asked, amount: amountFor(one) }).ok);
   const one = readable ?? size * times;
-  const batch = amountFor(one);
-  const mix = load && { value: one, unit: load.unit };
+  const larger = amountFor(one);
+  const batch = {
+    times: larger.value / amount.value,
+    amount: larger,
+    scoops: (nearestFills(larger, kit, way, "amount") as NearestFills).scoops,
+  };
+  if (load !== undefined) return loadSuggestion({ ...batch, load: { value: one, unit: load.unit } }, load);
   return {
     kind: "batch",
-    times: batch.value / amount.value,
-    amount: batch,
-    ...(mix && { load: mix }),
-    scoops: (nearestFills(batch, kit, way, "amount") as NearestFills).scoops,
-    ...said(
-      mix
-        ? {
-            key: "suggest-load",
-            template: "Mix {load} instead of {given}.",
-            figures: { load: mix, given: load },
-          }
-        : {
-            key: "suggest-batch",
-            template: "Mix a batch that takes {amount} of product instead of {given}.",
-            figures: { amount: batch, given: amount },
-          },
-    ),
+    ...batch,
+    ...said({
+      key: "suggest-batch",
+      template: "Mix a batch that takes {amount} of product instead of {given}.",
+      figures: { amount: larger, given: amount },
+    }),
   };
 }

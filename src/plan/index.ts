@@ -4,6 +4,7 @@ export type { BatchInput, BatchSplit, BatchSprayer, JobInput } from "./batch-inp
 export { CAUTIONS, type Caution } from "./cautions.js";
 export { comparePlans, type PlanComparison } from "./compare.js";
 export type { ComparedValue, Difference } from "./differences.js";
+export { type DoseAdvice, doseAdvice } from "./dose-advice.js";
 export type { LoadCost } from "./easiest.js";
 export type {
   DryProduct,

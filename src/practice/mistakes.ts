@@ -132,6 +132,12 @@ export type MistakeCode =
   | "liquids-before-powders"
   | "conditioner-last"
   | "powders-swapped"
+  | "nutrient-for-product"
+  | "content-multiplied"
+  | "row-size-left-out"
+  | "unscaled-row"
+  | "row-ten-times"
+  | "divided-by-rows"
   | "other-kind-of-unit";
 
 const words = (what: string, see: string, mend: string): MistakeWords => ({ what, see, mend });
@@ -512,6 +518,36 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "The rate per {lawn.unit} was used as a rate per {oneLand.unit}.",
     "The dose is far too small.",
     "Read what the label rate is per, and use that area.",
+  ),
+  "nutrient-for-product": words(
+    "This is the weight of the nutrient, not of the fertilizer.",
+    "Only a part of the bag is the nutrient, so more of the fertilizer is needed.",
+    "Divide the nutrient by its part of the fertilizer.",
+  ),
+  "content-multiplied": words(
+    "The nutrient was multiplied by its part of the fertilizer, not divided by it.",
+    "The fertilizer can't weigh less than the nutrient in it.",
+    "Divide the nutrient by its part of the fertilizer.",
+  ),
+  "row-size-left-out": words(
+    "The rate was used as if it were per {oneLength} of row.",
+    "The dose is far over the label.",
+    "Divide the length of row by what the rate is per: {row.unit}.",
+  ),
+  "unscaled-row": words(
+    "This is the amount for {row.unit} of row, however long the rows are.",
+    "Compare the length of all rows with {row.unit}.",
+    "Divide the length of all rows by {row.unit}, and multiply by the rate.",
+  ),
+  "row-ten-times": words(
+    "The rate was used for a length of row ten times too short.",
+    "The dose is 10 times over the label.",
+    "The rate is per {row.unit} of row.",
+  ),
+  "divided-by-rows": words(
+    "The rate was divided by the length of row, not multiplied by it.",
+    "Longer rows must take more product.",
+    "Divide the length of all rows by {row.unit}, and multiply by the rate.",
   ),
   "lawn-size-left-out": words(
     "The rate was used as if it were per {oneArea}.",

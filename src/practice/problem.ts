@@ -258,6 +258,7 @@ function figuresOf(sizes: Sizes): Figures {
     land: units.landArea,
     otherLand: units.otherLand,
     lawn: units.lawn,
+    row: units.row,
     area: units.area,
     length,
     width: units.width,

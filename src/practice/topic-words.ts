@@ -155,6 +155,24 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
       "A vegetable plot of {length} by {width} at {farm} gets granules at {rate}. How much goes into the spreader ({unit})?",
     ],
   },
+  fertilizer: {
+    name: "Fertilizer for a nutrient",
+    problems: [
+      "A soil test at {farm} asks for {needed} of nitrogen on {area} of lawn. The bag says {nitrogen}-0-0. How much fertilizer does the lawn need ({unit})?",
+      "The vegetables at {farm} need {needed} of nitrogen. The bag of fertilizer says {nitrogen}-0-0, and the plot measures {area}. How much do you weigh out ({unit})?",
+      "On {area} of turf at {farm} you put down {needed} of nitrogen from a bag of {nitrogen}-0-0. How much goes into the spreader ({unit})?",
+      "The nursery at {farm} feeds {area} with {needed} of nitrogen. The first number on the bag is {nitrogen}. How much of the fertilizer is that ({unit})?",
+    ],
+  },
+  "row-length": {
+    name: "Rate per length of row",
+    problems: [
+      "At {farm} there are {rows} rows of cabbage, each {rowLength} long. The label rate is {rate} of row. How much product do all the rows need ({unit})?",
+      "You water in transplants in {rows} rows at {farm}. Each row is {rowLength} long, and the label says {rate} of row. How much product do you measure out ({unit})?",
+      "The furrows at {farm} are drenched at {rate} of row. There are {rows} of them, each {rowLength} long. How much product is needed ({unit})?",
+      "A label allows {rate} of row. The strawberries at {farm} stand in {rows} rows of {rowLength}. How much product may you use on them ({unit})?",
+    ],
+  },
   "dry-product": {
     name: "Dry product",
     problems: [

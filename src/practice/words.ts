@@ -23,6 +23,8 @@ export interface PracticeLines {
   "practice.catchMean": "x" | "n";
   "practice.nozzleOff": "larger" | "smaller" | "mean";
   "practice.solution": "ratio" | "stock";
+  "practice.allRows": "rows" | "rowLength";
+  "practice.productOnRows": "rate" | "rowLength";
 }
 
 /** Every word of practice problems and their keys: a table for worksheets as well, with more in it. */
@@ -111,6 +113,14 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "practice.solution": {
         found: "solution that the stock makes",
         terms: { ratio: "parts of solution to one of stock", stock: "stock" },
+      },
+      "practice.allRows": {
+        found: "length of all rows",
+        terms: { rows: "number of rows", rowLength: "length of one row" },
+      },
+      "practice.productOnRows": {
+        found: "product for the rows",
+        terms: { rate: "product rate", rowLength: "length of all rows" },
       },
     },
     kinds: {

@@ -372,11 +372,12 @@ function fullThenPart(units: number, loads: number, fill: number, least: number)
   // Where the count was decided past noise, a full load is a hair over the fill rather than a load too many.
   const full = Math.max(fill, Math.ceil(units / loads));
   const rest = units - full * (loads - 1);
-  const lent = loads > 1 ? Math.max(0, least - rest) : 0;
-  return Array.from({ length: loads }, (_, load) => {
-    if (load === loads - 1) return { carrier: rest + lent };
-    return { carrier: load === loads - 2 ? full - lent : full };
-  });
+  if (loads === 1) return [{ carrier: rest }];
+  const lent = Math.max(0, least - rest);
+  const shares: Share[] = [];
+  for (let load = 0; load < loads - 2; load++) shares.push({ carrier: full });
+  shares.push({ carrier: full - lent }, { carrier: rest + lent });
+  return shares;
 }
 
 function pieceCount(

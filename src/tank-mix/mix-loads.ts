@@ -71,7 +71,9 @@ export function mixOf({ loads, amounts }: MixLoadsInput, at = "amounts"): MixedL
   return {
     loads: loads.map((load, i) => {
       const here = shared.map((product) => product.amounts[i] as Volume | Mass);
-      return { ...load, amounts: here, water: waterIn(load.carrier, here) };
+      const { carrier, pieces, mark } = load;
+      const mixed = { carrier, amounts: here, water: waterIn(carrier, here) };
+      return pieces === undefined && mark === undefined ? mixed : { ...load, ...mixed };
     }),
     totals: shared.map((product) => product.total),
   };

@@ -513,12 +513,16 @@ export function either<T>(sentence: string, options: readonly Field<T>[], pick: 
 /* @__NO_SIDE_EFFECTS__ */
 export function byGiven(groups: readonly (readonly string[])[], otherwise?: number): Pick {
   return (input, check) => {
-    const given = groups.flatMap((group, i) => (hasField(input, group) ? [i] : []));
-    const [first = otherwise, second] = given;
-    if (first !== undefined && second === undefined) return first;
-    if (second === undefined && !isObject(input, check, groups.flat())) return undefined;
+    const isThere = (group: readonly string[]): boolean => hasField(input, group);
+    const first = groups.findIndex(isThere);
+    const second = first < 0 ? -1 : groups.findIndex((group, i) => i > first && isThere(group));
+    if (second < 0) {
+      if (first >= 0) return first;
+      if (otherwise !== undefined) return otherwise;
+      if (!isObject(input, check, groups.flat())) return undefined;
+    }
     const choices = groups.map((group) => group.join(" and "));
-    if (second === undefined)
+    if (second < 0)
       return check.fault("missing", "choose-fields", "", "Enter one of: {choices}.", { choices });
     return check.fault(
       "conflict",
@@ -533,10 +537,11 @@ export function byGiven(groups: readonly (readonly string[])[], otherwise?: numb
 /** Whether an input is an object in which any of these fields is given. */
 export function hasField(input: unknown, names: readonly string[]): boolean {
   if (typeof input !== "object" || input === null) return false;
-  return names.some((name) => {
+  for (const name of names) {
     const value = (input as Record<string, unknown>)[name];
-    return value !== undefined && value !== null;
-  });
+    if (value !== undefined && value !== null) return true;
+  }
+  return false;
 }
 
 /** A field for each kind. */

@@ -98,7 +98,9 @@ function isQuantity(figure: Figure | undefined): figure is QuantityFigure {
 
 /** A number with a sign between its groups of digits: `12,000`. */
 function number(value: number): string {
-  return String(value).replace(/^-?\d+/, (whole) => whole.replace(/\B(?=(\d{3})+$)/g, ","));
+  const text = String(value);
+  if (Math.abs(value) < 1000) return text;
+  return text.replace(/^-?\d+/, (whole) => whole.replace(/\B(?=(\d{3})+$)/g, ","));
 }
 
 function unit({ value, unit: name }: QuantityFigure): string {
@@ -166,29 +168,43 @@ export function asRead(figures: Figures): Figures {
 }
 
 function roundedTo(digits: number, figures: Figures): Figures {
-  const rounded = Object.entries(figures).map(([name, figure]) => {
-    if (typeof figure === "number") return [name, readable(figure, digits)];
-    return [name, isQuantity(figure) ? { ...figure, value: readable(figure.value, digits) } : figure];
-  });
-  return Object.fromEntries(rounded);
+  const rounded: Record<string, Figure> = {};
+  for (const name of Object.keys(figures)) {
+    const figure = figures[name] as Figure;
+    if (typeof figure === "number") rounded[name] = readable(figure, digits);
+    else rounded[name] = isQuantity(figure) ? { ...figure, value: readable(figure.value, digits) } : figure;
+  }
+  return rounded;
 }
 
 function readable(value: number, digits: number): number {
   // Few digits at sight: text would say the same, and messages are most of what many plans take.
   if (Number.isInteger(value) && Math.abs(value) < 10 ** TYPED_DIGITS) return value + 0;
-  const typed = Number(value.toPrecision(Math.max(digits, TYPED_DIGITS)));
-  if (typed === Number(value.toPrecision(DECIDED_DIGITS))) return typed;
-  // All of the whole part: 10,845 sq ft, not 10,800.
   const whole = Math.floor(Math.log10(Math.abs(value))) + 1;
+  const enough = Math.max(digits, TYPED_DIGITS);
+  if (isNearDigits(value, enough - whole)) {
+    const typed = Number(value.toPrecision(enough));
+    if (typed === Number(value.toPrecision(DECIDED_DIGITS))) return typed;
+  }
+  // All of the whole part: 10,845 sq ft, not 10,800.
   return Number(value.toPrecision(Math.max(digits, Math.min(whole, WHOLE_DIGITS))));
 }
 
-/** How many different amounts there are. */
+/** Whether a value may have so few decimals. Where it is far off, no text is needed to see it. */
+function isNearDigits(value: number, decimals: number): boolean {
+  const times = value * 10 ** decimals;
+  return Math.abs(times - Math.round(times)) <= 1e-6;
+}
+
+/** How many different amounts there are. A sentence has a few figures: each is looked at beside each. */
 function differentIn(figures: Figures): number {
-  const amounts = Object.values(figures).map((figure) =>
-    isQuantity(figure) ? `${figure.value} ${figure.unit}` : figure,
-  );
-  return new Set(amounts).size;
+  const all = Object.values(figures) as Figure[];
+  return all.filter((figure, i) => !all.slice(0, i).some((before) => isSame(before, figure))).length;
+}
+
+function isSame(a: Figure, b: Figure): boolean {
+  if (!isQuantity(a) || !isQuantity(b)) return a === b;
+  return a.value === b.value && a.unit === b.unit;
 }
 
 /** Fills a template of the library's own, in English. */

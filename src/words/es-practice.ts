@@ -60,6 +60,14 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       found: "solución que da la solución madre",
       terms: { ratio: "partes de solución por una de solución madre", stock: "solución madre" },
     },
+    "practice.allRows": {
+      found: "largo de todas las hileras",
+      terms: { rows: "número de hileras", rowLength: "largo de una hilera" },
+    },
+    "practice.productOnRows": {
+      found: "producto para las hileras",
+      terms: { rate: "dosis del producto", rowLength: "largo de todas las hileras" },
+    },
   },
   kinds: {
     "water-conditioner": "un acondicionador de agua",
@@ -181,6 +189,20 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "La cama del vivero de {farm} mide {length} de largo y {width} de ancho. ¿Cuántos gránulos lleva, a {rate} ({unit})?",
       "En {farm} usted esparce gránulos en el césped alrededor de la casa club, de {width} de ancho y {length} de largo, a {rate}. ¿Cuánto hace falta ({unit})?",
       "Una parcela de verduras de {length} por {width} en {farm} recibe gránulos a {rate}. ¿Cuánto se pone en la esparcidora ({unit})?",
+    ),
+    fertilizer: topic(
+      "Fertilizante para un nutriente",
+      "Un análisis de suelo en {farm} pide {needed} de nitrógeno en {area} de césped. La bolsa dice {nitrogen}-0-0. ¿Cuánto fertilizante necesita el césped ({unit})?",
+      "Las verduras de {farm} necesitan {needed} de nitrógeno. La bolsa de fertilizante dice {nitrogen}-0-0, y la parcela mide {area}. ¿Cuánto se pesa ({unit})?",
+      "En {area} de césped en {farm} usted pone {needed} de nitrógeno con una bolsa de {nitrogen}-0-0. ¿Cuánto se pone en la esparcidora ({unit})?",
+      "El vivero de {farm} abona {area} con {needed} de nitrógeno. El primer número de la bolsa es {nitrogen}. ¿Cuánto fertilizante es ({unit})?",
+    ),
+    "row-length": topic(
+      "Dosis por largo de hilera",
+      "En {farm} hay {rows} hileras de repollo, cada una de {rowLength} de largo. La dosis de la etiqueta es {rate} de hilera. ¿Cuánto producto necesitan todas las hileras ({unit})?",
+      "Usted riega trasplantes en {rows} hileras en {farm}. Cada hilera mide {rowLength} de largo, y la etiqueta dice {rate} de hilera. ¿Cuánto producto se mide ({unit})?",
+      "Los surcos de {farm} se riegan con {rate} de surco. Hay {rows}, cada uno de {rowLength} de largo. ¿Cuánto producto hace falta ({unit})?",
+      "Una etiqueta permite {rate} de hilera. Las fresas de {farm} están en {rows} hileras de {rowLength}. ¿Cuánto producto se puede usar en ellas ({unit})?",
     ),
     "dry-product": topic(
       "Producto seco",
@@ -619,6 +641,36 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "La dosis se usó como si fuera por {oneArea}.",
       "La cantidad pasa por mucho de la etiqueta.",
       "Divida el área entre aquello por lo que es la dosis: {lawn.unit}.",
+    ),
+    "nutrient-for-product": mistake(
+      "Este es el peso del nutriente, no del fertilizante.",
+      "Solo una parte de la bolsa es el nutriente: hace falta más fertilizante.",
+      "Divida el nutriente entre su parte del fertilizante.",
+    ),
+    "content-multiplied": mistake(
+      "El nutriente se multiplicó por su parte del fertilizante, en vez de dividirlo.",
+      "El fertilizante no puede pesar menos que el nutriente que tiene.",
+      "Divida el nutriente entre su parte del fertilizante.",
+    ),
+    "row-size-left-out": mistake(
+      "La dosis se usó como si fuera por {oneLength} de hilera.",
+      "La cantidad pasa por mucho la de la etiqueta.",
+      "Divida el largo de hilera entre {row.unit}.",
+    ),
+    "unscaled-row": mistake(
+      "Esta es la cantidad para {row.unit} de hilera, sin importar el largo de las hileras.",
+      "Compare el largo de todas las hileras con {row.unit}.",
+      "Divida el largo de todas las hileras entre {row.unit} y multiplique por la dosis.",
+    ),
+    "row-ten-times": mistake(
+      "La dosis se usó para un largo de hilera diez veces demasiado corto.",
+      "La cantidad es 10 veces la de la etiqueta.",
+      "La dosis es por {row.unit} de hilera.",
+    ),
+    "divided-by-rows": mistake(
+      "La dosis se dividió entre el largo de hilera, en vez de multiplicarla.",
+      "Hileras más largas deben llevar más producto.",
+      "Divida el largo de todas las hileras entre {row.unit} y multiplique por la dosis.",
     ),
     "unscaled-lawn": mistake(
       "Esta es la cantidad para {lawn.unit}, sin importar la parcela.",

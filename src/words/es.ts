@@ -1174,6 +1174,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "fill-off-mark": "El tanque no tiene marca en {given}. Escoja un llenado que la tenga.",
       "fills-too-little":
         "Estas cargas suman {sum}, y el trabajo lleva {total}. Agregue una carga, o llénelas más.",
+      "marks-of-a-load": "Con las marcas del tanque, anote esto también, por ejemplo {example}.",
       "marks-needed": "Para esto hacen falta las marcas del tanque. Anótelas, por ejemplo cada {example}.",
       "reserve-too-narrow":
         "Con estas marcas, lo menos es {least} de mezcla, y su mezcla extra permite {limit}. Permita más mezcla extra.",

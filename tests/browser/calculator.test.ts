@@ -16,6 +16,7 @@ import { geodesicArea } from "../../src/area/geodesic.ts";
 import { type Issue, isSprayMathError } from "../../src/errors.ts";
 import type { BatchInput } from "../../src/plan/batch-input.ts";
 import type { PlanInput } from "../../src/plan/input.ts";
+import { loadChoices } from "../../src/plan/load-choices.ts";
 import { planApplication } from "../../src/plan/plan.ts";
 import { planWorking } from "../../src/plan/plan-steps.ts";
 import { reconcile } from "../../src/plan/reconcile.ts";
@@ -336,7 +337,6 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     expect(await page.locator(".load").first().locator(".dose").count()).toBe(2);
     const line = page.locator("#check");
     expect(await line.evaluate((one) => one.getBoundingClientRect().height)).toBeLessThan(60);
-    // In how many loads the mix is made stands above.
     expect(worksheet(planApplication(JOB)).warnings).toHaveLength(1);
     expect(await line.textContent()).toContain("1 thing to check");
     await line.click();
@@ -762,6 +762,51 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     expect(await page.locator(".tank").first().locator(".mark").count()).toBe(7);
   });
 
+  it("offers the easiest ways to mix in pictures, and keeps the one that is chosen while it is one of them", async () => {
+    const page = await openWithJob();
+    expect(await page.locator(".ways").count()).toBe(0);
+    await type(page, "sprayer.marks", "0.25");
+    const input = { ...JOB, sprayer: { ...JOB.sprayer, marks: qty(0.25, "gal") } };
+    const ways = loadChoices(input);
+    expect(ways.length).toBeGreaterThan(1);
+    const shown = page.locator(".ways label");
+    expect(await shown.count()).toBe(1 + ways.length);
+    for (const [i, { loads, cost }] of ways.entries()) {
+      expect(
+        await shown
+          .nth(i + 1)
+          .locator(".tank")
+          .count(),
+      ).toBe(loads.length);
+      expect(await shown.nth(i + 1).textContent()).toContain(`${cost.measures} measures`);
+    }
+    await shown.nth(1).locator("input").check();
+    expect(await page.locator(":focus").getAttribute("id")).toBe(
+      await shown.nth(1).locator("input").getAttribute("id"),
+    );
+    const { split } = ways[0] as (typeof ways)[number];
+    const sheet = worksheet(planApplication({ ...input, split }), { units: "us" });
+    expect(await texts(page, ".part p")).toEqual(
+      sheet.loads.flatMap(({ doses }) => doses.flatMap(({ measures }) => measures)),
+    );
+    // For a job of another size it isn't one of the ways any more.
+    await type(page, "plot.rows", "3");
+    expect(await page.locator(".ways input").first().isChecked()).toBe(true);
+    expect(await textOf(page, "#status")).toMatch(READY);
+    await type(page, "plot.rows", "14");
+    expect(await page.locator(".ways input").nth(1).isChecked()).toBe(true);
+  });
+
+  it("shows loads that are alike once", async () => {
+    const page = await openWithJob();
+    await type(page, "plot.rows", "60");
+    const plan = planApplication({ ...JOB, plot: { ...JOB.plot, rows: 60 } as PlanInput["plot"] });
+    const { loads } = worksheet(plan, { units: "us" });
+    expect(loads.length).toBeLessThan(plan.loads.length);
+    expect(await texts(page, ".load h3")).toEqual(loads.map(({ title }) => title));
+    expect(await page.locator("#card section").count()).toBe(fieldCard(plan, { units: "us" }).loads.length);
+  });
+
   it("offers the units of the trade, its own first, and rates as labels have them", async () => {
     const page = await open();
     const units = async (path: string): Promise<string[]> =>
@@ -1074,9 +1119,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   it("works without a network once it was open, and still has the last job", async () => {
     const page = await openWithJob();
     const before = await texts(page, ".amount-text");
-    await expect
-      .poll(() => textOf(page, "#offline"), { timeout: 30_000 })
-      .toContain("Works without a signal");
+    await page.getByText("Works without a signal").waitFor();
     await page.context().setOffline(true);
     await page.reload();
     expect(await field(page, "sprayer.workingFill").inputValue()).toBe("3.5");
@@ -1174,9 +1217,10 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     expect(await field(page, "plot.rowLength").inputValue()).toBe("48,768");
     await type(page, "plot.rowLength", "48,5");
     expect(await faultOf(page, "plot.rowLength")).toBe("");
-    expect(await textOf(page, "#found")).toContain(
-      formatQuantity(qty(14 * 48.5 * 0.762, "m2"), { locale: "de-DE", digits: 3 }),
-    );
+    // 14 rows of 48.5 m, with bands of 30 in: 0.762 m each (NIST SP 811 (2008), Appendix B). Three digits are printed.
+    expect(await textOf(page, "#found")).toContain(formatQuantity(qty(517, "m2"), { locale: "de-DE" }));
+    expect(Math.round(14 * 48.5 * 0.762)).toBe(517);
+    expect(await textOf(page, "#found")).toMatch(/\d,\d+ mL/);
   });
 
   it("reads nothing that is typed as markup", async () => {

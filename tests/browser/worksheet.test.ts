@@ -13,6 +13,7 @@ import {
   workedExample,
 } from "../../src/practice/index.ts";
 import { SPANISH_WORDS } from "../../src/words/es.ts";
+import { SPANISH_PRACTICE_WORDS } from "../../src/words/es-practice.ts";
 import {
   fieldCard,
   type PrintableSheet,
@@ -33,6 +34,10 @@ const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.mi
 
 const plan = planApplication(TWO_PRODUCTS);
 const problems = practiceTopics.map((topic) => practiceProblem(topic, 1));
+// Their units are the longest words that stand at a drawing.
+const inSpanish = practiceTopics.map((topic) =>
+  practiceProblem(topic, 1, { words: SPANISH_PRACTICE_WORDS, locale: "es-US" }),
+);
 const SHEETS: Record<string, PrintableSheet | readonly PrintableSheet[]> = {
   worksheet: worksheet(plan),
   "worksheet-metric": worksheet(plan, { units: "metric", locale: "de-DE", words: GERMAN }),
@@ -47,6 +52,11 @@ const SHEETS: Record<string, PrintableSheet | readonly PrintableSheet[]> = {
   practice: practiceSheet(problems, { key: "long" }),
   "practice-short": practiceSheet(problems, { key: "short", set: "A-1" }),
   pupils: practiceSheet(problems.slice(0, 10), { className: "Evening class" }),
+  "pupils-drawn-spanish": practiceSheet(inSpanish, {
+    drawings: true,
+    words: SPANISH_PRACTICE_WORDS,
+    locale: "es-US",
+  }),
   "pupils-drawn": practiceSheet(problems, { drawings: true, workLines: 5 }),
   board: workedExample("whole-job", (problems.at(-1) as PracticeProblem).given),
   cards: practiceSheet(problems, { cards: true, drawings: true }),
@@ -225,20 +235,30 @@ describe.skipIf(path === undefined && !process.env.CI)("a sheet in a browser", (
     });
     const [long = 0, short = 0] = texts;
     expect(wide / high).toBeCloseTo(long / short, 1);
-    // No label is cut off.
-    const cut = await page.evaluate(() =>
-      [...document.querySelectorAll("svg")].flatMap((svg) => {
-        const box = svg.getBoundingClientRect();
-        return [...svg.querySelectorAll("text")]
-          .filter((text) => {
-            const { left, right, top, bottom } = text.getBoundingClientRect();
-            return left < box.left || right > box.right || top < box.top || bottom > box.bottom;
-          })
-          .map(({ textContent }) => textContent);
-      }),
-    );
-    expect(cut).toEqual([]);
   });
+
+  it.each(["pupils-drawn", "pupils-drawn-spanish"])(
+    "cuts no label of %s off, and draws into none",
+    async (name) => {
+      await open("hash", name);
+      const cut = await page.evaluate(() =>
+        [...document.querySelectorAll("svg")].flatMap((svg) => {
+          const box = svg.getBoundingClientRect();
+          return [...svg.querySelectorAll("text")]
+            .filter((text) => {
+              const { left, right, top, bottom } = text.getBoundingClientRect();
+              const meets = [...svg.querySelectorAll("polygon")].some((shape) => {
+                const drawn = shape.getBoundingClientRect();
+                return left < drawn.right && right > drawn.left && top < drawn.bottom && bottom > drawn.top;
+              });
+              return meets || left < box.left || right > box.right || top < box.top || bottom > box.bottom;
+            })
+            .map(({ textContent }) => textContent);
+        }),
+      );
+      expect(cut).toEqual([]);
+    },
+  );
 
   it("shows a worked example one slide a screen, and prints one slide a page", async () => {
     await open("hash", "board");

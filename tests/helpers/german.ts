@@ -743,6 +743,14 @@ export const GERMAN: Messages = {
       found: "Lösung aus der Stammlösung",
       terms: { ratio: "Teile Lösung auf einen Teil Stammlösung", stock: "Stammlösung" },
     },
+    "practice.allRows": {
+      found: "Länge aller Reihen",
+      terms: { rows: "Zahl der Reihen", rowLength: "Länge einer Reihe" },
+    },
+    "practice.productOnRows": {
+      found: "Mittel für die Reihen",
+      terms: { rate: "Aufwand je Reihenlänge", rowLength: "Länge aller Reihen" },
+    },
   },
   functions: {
     sqrt: "Wurzel aus ({x})",

@@ -5,7 +5,6 @@ import {
   spreadingCard,
   type Worksheet,
   type WrittenDose,
-  type WrittenLoad,
   worksheet,
 } from "swath-to-spoon/worksheet";
 import { layCard } from "./card.ts";
@@ -22,13 +21,21 @@ export function isRefused({ warnings }: JobPlan): boolean {
 }
 
 /** Shows the answer: what to mix first, then what to check, then the rest. What is refused has nothing to mix. */
-export function showAnswer(plan: JobPlan, job: Job, record: HTMLElement | undefined): void {
+export function showAnswer(
+  plan: JobPlan,
+  job: Job,
+  ways: HTMLElement[],
+  record: HTMLElement | undefined,
+): void {
   const options = { ...writing(), units: job.system };
   const card = "hopper" in plan ? spreadingCard(plan, options) : fieldCard(plan, options);
   const refused = isRefused(plan);
-  const shown = "hopper" in plan ? spreaderAnswer(card) : sprayerAnswer(plan, worksheet(plan, options), job);
+  const shown =
+    "hopper" in plan ? spreaderAnswer(card) : sprayerAnswer(plan, worksheet(plan, options), job, ways);
   const rest = [printButton(), ...(record ? [record] : [])];
-  byId("found").replaceChildren(...(refused ? alerts(card) : [...shown, ...rest]));
+  const focused = document.activeElement?.id;
+  byId("found").replaceChildren(...(refused ? alerts(card, card.headings.warnings) : [...shown, ...rest]));
+  if (focused) document.getElementById(focused)?.focus({ preventScroll: true });
   byId("cautions").replaceChildren(
     el("h3", {}, card.headings.cautions),
     el("ul", { class: "cautions" }, ...card.cautions.map((caution) => el("li", {}, caution))),
@@ -37,11 +44,12 @@ export function showAnswer(plan: JobPlan, job: Job, record: HTMLElement | undefi
   layCard(card, job.name);
 }
 
-function sprayerAnswer(plan: AnyPlan, sheet: Worksheet, { system }: Job): HTMLElement[] {
+function sprayerAnswer(plan: AnyPlan, sheet: Worksheet, { system }: Job, ways: HTMLElement[]): HTMLElement[] {
   const drawing = plotDrawing(plan, system);
   return [
     ...checkLine(sheet),
     ...sheet.loads.map((load) => loadCard(load, plan)),
+    ...ways,
     ...(sheet.mixing ? [el("p", {}, sheet.mixing)] : []),
     ...alerts(sheet),
     facts(sheet.headings.totals, sheet.totals),
@@ -140,15 +148,12 @@ function checkLine({ warnings }: Pick<FieldCard, "warnings">): HTMLElement[] {
   return [button];
 }
 
-function alerts({ warnings, headings }: Pick<FieldCard, "warnings" | "headings">): HTMLElement[] {
+function alerts({ warnings }: Pick<FieldCard, "warnings">, title = say(W.toCheck)): HTMLElement[] {
   if (warnings.length === 0) return [];
   const items = warnings.map(({ severity, name, message }) =>
     el("li", { class: severity }, el("b", {}, `${name}: `), message),
   );
-  return [
-    el("h3", { id: "alerts", tabindex: -1 }, headings.warnings),
-    el("ul", { class: "alerts" }, ...items),
-  ];
+  return [el("h3", { id: "alerts", tabindex: -1 }, title), el("ul", { class: "alerts" }, ...items)];
 }
 
 function facts(title: string, list: Worksheet["summary"]): HTMLElement {
@@ -156,27 +161,24 @@ function facts(title: string, list: Worksheet["summary"]): HTMLElement {
   return el("section", {}, el("h3", {}, title), el("dl", {}, ...rows));
 }
 
-type Load = AnyPlan["loads"][number];
-
-function loadCard(written: WrittenLoad, plan: AnyPlan): HTMLElement {
-  const { title, numbers, fill, covers, doses } = written;
-  const first = plan.loads[(numbers[0] as number) - 1] as Load;
+function loadCard(written: Worksheet["loads"][number], plan: AnyPlan): HTMLElement {
+  const load = plan.loads[(written.numbers[0] ?? 1) - 1] as PlannedLoad;
   return el(
     "section",
-    { class: "load", "data-loads": numbers.length },
+    { class: "load", "data-loads": written.numbers.length },
     el(
       "div",
       { class: "fill-row" },
-      tankDrawing(first, plan.input.sprayer),
+      tankDrawing(load, plan.input.sprayer),
       el(
         "div",
         {},
-        el("h3", {}, title),
-        el("p", { class: "fill" }, sentence(fill)),
-        ...(covers === undefined ? [] : [el("p", { class: "hint" }, covers)]),
+        el("h3", {}, written.title),
+        el("p", { class: "fill" }, sentence(written.fill)),
+        written.covers === undefined ? undefined : el("p", { class: "hint" }, written.covers),
       ),
     ),
-    el("ul", { class: "doses" }, ...doses.map((dose, i) => doseItem(dose, first, i))),
+    el("ul", { class: "doses" }, ...written.doses.map((dose, i) => doseItem(dose, load.products[i]))),
   );
 }
 
@@ -184,8 +186,11 @@ function sentence(text: string): string {
   return text.charAt(0).toLocaleUpperCase(locale) + text.slice(1);
 }
 
-function doseItem({ product, amount, measures, remark }: WrittenDose, load: Load, i: number): HTMLElement {
-  const measured = (load as PlannedLoad).products[i]?.measured;
+function doseItem(
+  { product, amount, measures, remark }: WrittenDose,
+  load: PlannedLoad["products"][number] | undefined,
+): HTMLElement {
+  const measured = load?.measured;
   const parts = measured?.ok ? measured.parts : [];
   return el(
     "li",

@@ -3,6 +3,10 @@ import { type ToolSetName, toolSet } from "swath-to-spoon/household";
 import {
   type AnyPlan,
   type ApplicationRecord,
+  type JobInput,
+  type LoadChoice,
+  loadChoices,
+  type PlanInput,
   planApplication,
   planSpreading,
   type SpreadingPlan,
@@ -33,6 +37,7 @@ import {
   steps,
 } from "./job.ts";
 import { inUnit, numberText, quantityIn, written } from "./units.ts";
+import { textOf, WAY } from "./ways.ts";
 import { locale } from "./words.ts";
 
 /** A plan of any job, granules too. */
@@ -40,7 +45,7 @@ export type JobPlan = AnyPlan | SpreadingPlan;
 
 /** The plan of a job, or every error that stops it. */
 export type Checked =
-  | { readonly plan: JobPlan; readonly faults?: never }
+  | { readonly plan: JobPlan; readonly ways: readonly LoadChoice[]; readonly faults?: never }
   | { readonly plan?: never; readonly faults: readonly Issue[] };
 
 /** Checks everything in the form, and plans the job if nothing is wrong. */
@@ -49,9 +54,14 @@ export function check(job: Job, records: readonly ApplicationRecord[]): Checked 
   try {
     const input = inputOf(job, records);
     const options = { locale, system: job.system };
-    if (job.kind === "granules") return { plan: planSpreading(parseSpreadingInput(input, options)) };
-    if (BY_SIZE.has(job.kind)) return { plan: planApplication(parseBatchInput(input, options)) };
-    return { plan: planApplication(parsePlanInput(input, options)) };
+    if (job.kind === "granules")
+      return { plan: planSpreading(parseSpreadingInput(input, options)), ways: [] };
+    const parse = BY_SIZE.has(job.kind) ? parseBatchInput : parsePlanInput;
+    const parsed: JobInput = parse(input, options);
+    // Ways to mix are for a tank with marks. One that was chosen for another size of job is no longer among them.
+    const ways = parsed.sprayer.marks === undefined ? [] : loadChoices(parsed);
+    const way = ways.find((one) => textOf(one) === job.entries[WAY]?.text);
+    return { plan: planApplication({ ...parsed, ...(way && { split: way.split }) } as PlanInput), ways };
   } catch (error) {
     if (!isSprayMathError(error)) throw error;
     return { faults: error.issues.map((issue) => ({ ...issue, path: fieldAt(issue.path, job) })) };

@@ -18,6 +18,7 @@ import { type Checked, check, type JobPlan } from "./input.ts";
 import { emptyJob, exampleJob, isChosen, type Job, switchedJob } from "./job.ts";
 import { recordForm, seasonList } from "./season.ts";
 import { type Kept, keep, lastVisit, merged, read, saveFile } from "./store.ts";
+import { wayChoice } from "./ways.ts";
 import { count, type Language, locale, say, speak, W } from "./words.ts";
 
 const firstSystem = /^en-US/.test(locale) ? "us" : "metric";
@@ -31,6 +32,7 @@ let kept: Kept = lastVisit() ?? {
 };
 let checked: Checked = { faults: [] };
 let faulty: readonly HTMLElement[] = [];
+let seesAnswer = false;
 /** Everything as it was before something was cleared or deleted, until the next change. */
 let before: Kept | undefined;
 
@@ -69,7 +71,9 @@ function refresh(): void {
   const { plan } = checked;
   showDoubts(plan?.warnings ?? []);
   if (plan) {
-    showAnswer(plan, job(), "hopper" in plan ? undefined : recordForm(plan, job(), addRecord));
+    const isSpreading = "hopper" in plan;
+    const ways = isSpreading ? [] : wayChoice(checked.ways, plan.input.sprayer, keeper);
+    showAnswer(plan, job(), ways, isSpreading ? undefined : recordForm(plan, job(), addRecord));
     showMath();
   } else {
     showMissing(
@@ -88,6 +92,7 @@ function showMath(): void {
 
 function showStatus(): void {
   const { plan } = checked;
+  byId("bar").classList.toggle("away", plan !== undefined && seesAnswer);
   byId("bar").classList.toggle("refused", plan !== undefined && isRefused(plan));
   if (!isChosen(job())) byId("status").textContent = say(W.chooseJob);
   else if (plan === undefined) byId("status").textContent = waitingText(faulty);
@@ -228,6 +233,11 @@ byId("import").addEventListener("change", async (event) => {
     : say(W.notOurs);
 });
 
+onClick("back", () => {
+  const part = document.querySelector<HTMLElement>("details[name=step][open] > summary");
+  part?.scrollIntoView();
+  part?.focus({ preventScroll: true });
+});
 onClick("go", () => {
   const [first] = faulty;
   if (first) {
@@ -252,22 +262,23 @@ byId("form").addEventListener("submit", (event) => event.preventDefault());
 
 byId("working").addEventListener("toggle", showMath);
 
-// On a phone the bar makes room once the answer is on the screen.
-new IntersectionObserver(
-  ([answer]) => {
-    byId("bar").classList.toggle("away", answer?.isIntersecting === true);
-  },
-  { rootMargin: "-40% 0px -40% 0px" },
-).observe(byId("answer"));
-
 // The browser keeps the page once it is loaded, so it opens without a signal.
 async function keepPage(): Promise<void> {
   await navigator.serviceWorker.register("./sw.js");
   await navigator.serviceWorker.ready;
-  byId("offline").textContent = say(W.offline);
+  byId("offline").hidden = false;
 }
 
 await speak(kept.language);
 if (kept.jobs.length === 0) addJob();
 build();
+
+// On a phone the bar makes room once the answer is on the screen.
+new IntersectionObserver(
+  ([answer]) => {
+    seesAnswer = answer?.isIntersecting === true;
+    showStatus();
+  },
+  { rootMargin: "-40% 0px -40% 0px" },
+).observe(byId("answer"));
 if (import.meta.env.MODE === "production" && "serviceWorker" in navigator) keepPage().catch(() => undefined);

@@ -5,6 +5,7 @@ import { BOOM_CATCH } from "./boom-catch.js";
 import { CATCH_CALIBRATION } from "./catch.js";
 import { DILUTION } from "./dilution.js";
 import { DRY_PRODUCT } from "./dry-product.js";
+import { FERTILIZER } from "./fertilizer.js";
 import { HOUSEHOLD_MEASURE } from "./household-measure.js";
 import { INJECTOR } from "./injector.js";
 import { GRANULES, LAWN_RATE } from "./lawn.js";
@@ -13,6 +14,7 @@ import { NOZZLE_CHECK } from "./nozzle-check.js";
 import { PERCENT_MIX } from "./percent-mix.js";
 import { PRODUCT_PER_TANK } from "./product-per-tank.js";
 import { RESERVE } from "./reserve.js";
+import { ROW_LENGTH } from "./row-length.js";
 import { SEASON_LIMIT } from "./season-limit.js";
 import { SPOT_TANK } from "./spot-tank.js";
 import { STRIP_CALIBRATION } from "./strip.js";
@@ -40,6 +42,8 @@ export type PracticeTopic =
   | "tank-loads"
   | "lawn-rate"
   | "granules"
+  | "fertilizer"
+  | "row-length"
   | "dry-product"
   | "product-per-tank"
   | "spot-tank"
@@ -67,6 +71,8 @@ export const TOPICS: Readonly<Record<PracticeTopic, AnyTopic>> = {
   "tank-loads": TANK_LOADS,
   "lawn-rate": LAWN_RATE,
   granules: GRANULES,
+  fertilizer: FERTILIZER,
+  "row-length": ROW_LENGTH,
   "dry-product": DRY_PRODUCT,
   "product-per-tank": PRODUCT_PER_TANK,
   "spot-tank": SPOT_TANK,

@@ -4,8 +4,8 @@ import type { DrawingPoint } from "../../worksheet/render/sheets.js";
 import type { Rows } from "./rows.js";
 import type { Drawing } from "./topic.js";
 
-// How far a label stands off what it measures, as a part of the larger side.
-const OFF = 0.22;
+// How far the middle of a label stands off what it measures, as a part of the larger side: a label at the side is longer than high.
+const OFF = { across: 0.32, down: 0.22 };
 
 function shape(
   width: Length,
@@ -13,14 +13,14 @@ function shape(
   corners: (width: number, height: number) => readonly DrawingPoint[],
 ): Drawing {
   const [wide, high] = [width.value, inUnit(height, width.unit)];
-  const off = OFF * Math.max(wide, high);
+  const larger = Math.max(wide, high);
   return {
     width: wide,
     height: high,
     areas: [{ of: "ground", corners: corners(wide, high) }],
     labels: [
-      { at: { x: wide / 2, y: high + off }, length: width },
-      { at: { x: -off, y: high / 2 }, length: height },
+      { at: { x: wide / 2, y: high + OFF.down * larger }, length: width },
+      { at: { x: -OFF.across * larger, y: high / 2 }, length: height },
     ],
   };
 }
@@ -58,7 +58,7 @@ export function drawnTrapezoid(base: Length, top: Length, height: Length): Drawi
       { x: left, y: 0 },
     ];
   });
-  const off = OFF * Math.max(drawn.width, drawn.height);
+  const off = OFF.down * Math.max(drawn.width, drawn.height);
   return { ...drawn, labels: [...drawn.labels, { at: { x: drawn.width / 2, y: -off }, length: top }] };
 }
 

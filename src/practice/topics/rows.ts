@@ -8,12 +8,22 @@ import { readAs } from "./routes.js";
 import { each, numbers, type Sizes } from "./sizes.js";
 import type { Route, Topic } from "./topic.js";
 
-/** Bands sprayed along rows. */
-export interface Rows {
+/** Rows of one length. */
+export interface EqualRows {
   /** How many rows there are. A whole number, 1 or more. */
   readonly rows: number;
   /** How long each row is. More than 0. */
   readonly rowLength: Length;
+}
+
+/** The fields of {@link EqualRows}. */
+export const EQUAL_ROWS: FieldsOf<EqualRows> = {
+  rows: count("How many rows there are. A whole number, 1 or more."),
+  rowLength: quantity("How long each row is. More than 0.", "length"),
+};
+
+/** Bands sprayed along rows. */
+export interface Rows extends EqualRows {
   /** The width that is sprayed on each row. More than 0. */
   readonly bandWidth: Length;
   /** From one row to the next. More than 0. */
@@ -22,8 +32,7 @@ export interface Rows {
 
 /** The fields of {@link Rows}. */
 export const ROWS: FieldsOf<Rows> = {
-  rows: count("How many rows there are. A whole number, 1 or more."),
-  rowLength: quantity("How long each row is. More than 0.", "length"),
+  ...EQUAL_ROWS,
   bandWidth: quantity("The width that is sprayed on each row. More than 0.", "length"),
   rowSpacing: quantity("From one row to the next. More than 0.", "length"),
 };

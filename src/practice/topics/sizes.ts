@@ -1,6 +1,14 @@
 import { convertValue } from "../../units/convert.js";
 import { type SystemUnits, unitsIn } from "../../units/systems.js";
-import type { AreaUnit, Quantity, Unit, UnitSystem, VolumeRateUnit, VolumeUnit } from "../../units/types.js";
+import type {
+  AreaUnit,
+  LengthUnit,
+  Quantity,
+  Unit,
+  UnitSystem,
+  VolumeRateUnit,
+  VolumeUnit,
+} from "../../units/types.js";
 
 /** Amounts in one unit. */
 export function each<U extends Unit>(unit: U, values: readonly number[]): readonly Quantity<U>[] {
@@ -38,6 +46,8 @@ export interface Sizes extends SystemUnits {
   readonly perMass: number;
   /** The area that lawn labels go by. */
   readonly lawn: AreaUnit;
+  /** The length of row that labels go by. */
+  readonly row: LengthUnit;
   /** The other system's unit of land. */
   readonly otherLand: AreaUnit;
   readonly rate: VolumeRateUnit;
@@ -84,6 +94,7 @@ type Own = Omit<
 const FOOT_POUND = {
   width: "in",
   lawn: "1000ft2",
+  row: "1000ft",
   otherLand: "ha",
   sides: numbers(66, 440, 11),
   strips: [121, 181.5, 242, 302.5, 363],
@@ -126,6 +137,7 @@ const OWN: Readonly<Record<UnitSystem, Own>> = {
     width: "cm",
     label: "L",
     lawn: "100m2",
+    row: "100m",
     otherLand: "ac",
     weighed: 1,
     water: 1,

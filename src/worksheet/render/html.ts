@@ -190,8 +190,8 @@ function table({ kind, caption, columns, rows }: Extract<SheetBlock, { kind: "ta
 }
 
 // Across and down, of 100: room for the labels around what is drawn.
-const DRAWN = 52;
-const EDGE = { across: 24, down: 15 };
+const DRAWN = 44;
+const EDGE = { across: 28, down: 15 };
 const DECIMALS = 2;
 
 /** A drawing as an image with a name: the larger side takes the same room whatever is drawn. */

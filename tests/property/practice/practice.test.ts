@@ -73,6 +73,8 @@ const SOLVERS: Record<PracticeTopic, (given: Given) => number> = {
   },
   "lawn-rate": (g) => si(g.length) * si(g.width) * si(g.rate),
   granules: (g) => si(g.length) * si(g.width) * si(g.rate),
+  fertilizer: (g) => (si(g.needed) * si(g.area)) / (si(g.nitrogen) / 100),
+  "row-length": (g) => si(g.rows) * si(g.rowLength) * si(g.rate),
   "dry-product": (g) => si(g.area) * si(g.rate),
   "spot-tank": (g) => si(g.spots) * si(g.each) * si(g.percent),
   injector: (g) => si(g.rate) * si(g.ratio) * si(g.stock),
@@ -125,6 +127,9 @@ const REALISTIC: Record<string, readonly [least: number, most: number]> = {
   percent: [0.0025, 0.05],
   from: [0.05, 0.2],
   to: [0.005, 0.04],
+  // Kilograms of nitrogen per square meter.
+  needed: [2e-3, 8.1e-3],
+  nitrogen: [5, 46],
   volume: [2, 50],
 };
 // Liters per square meter: of spray for loads, of product elsewhere.
@@ -134,6 +139,8 @@ const RATES: Partial<Record<PracticeTopic, readonly [number, number]>> = {
   // Kilograms per square meter.
   granules: [4e-3, 31e-3],
   "dry-product": [0.2e-4, 5e-4],
+  // Liters per meter of row.
+  "row-length": [0.4e-4, 7e-4],
   // Liters in a liter.
   injector: [1e-4, 20e-4],
 };

@@ -3,6 +3,7 @@ import {
   type BatchInput,
   loadChoices,
   type PlanInput,
+  type Plot,
   planApplication,
   type Sprayer,
 } from "../../../src/plan/index.ts";
@@ -73,6 +74,13 @@ describe("loadChoices", () => {
       { most: 20 },
     );
     expect(least.every(({ loads }) => loads.every(({ carrier }) => carrier.value >= 1))).toBe(true);
+  });
+
+  it("splits the mix of several plots, rows or not", () => {
+    const rows = TWO_PRODUCTS.plot as Plot;
+    const sprayer = { ...TWO_PRODUCTS.sprayer, marks: qty(0.25, "gal") };
+    const ways = loadChoices({ ...TWO_PRODUCTS, sprayer, plot: [rows, rows] }, { most: 20 });
+    expect(ways.every(({ split }) => "fills" in split)).toBe(true);
   });
 
   it("moves the extra mix within the limits that the person sets", () => {

@@ -113,6 +113,19 @@ describe("a job whose tank has marks", () => {
     expect(mix.loads.map(({ products }) => products[0]?.amount.value)).toEqual(Array(4).fill(3.2));
   });
 
+  it("is mixed in the fills that a person chose", () => {
+    const job = {
+      area: { value: 0.26, unit: "ac", of: "treated" },
+      rate: qty(20, "gal/ac"),
+      sprayer: { tank: qty(4, "gal") },
+      products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
+    } as const;
+    const mix = planMix({ ...job, split: { fills: [qty(3, "gal"), qty(10, "qt")] } });
+    expect(mix.loads.map(({ carrier }) => carrier.value)).toEqual([3, 2.5]);
+    expect(refusal(() => planMix({ ...job, split: { fills: [qty(5, "gal")] } })).path).toBe("split.fills[0]");
+    expect(refusal(() => planMix({ ...job, split: "thirds" } as never)).path).toBe("split");
+  });
+
   it.each<[Partial<PlanInput>, string, string]>([
     [
       { sprayer: TWO_PRODUCTS.sprayer, split: "easiest" },

@@ -125,6 +125,18 @@ const BY_HAND: readonly [PracticeTopic, Given, number, string][] = [
     "300 m2 = 3 x 100; 3 x 2 = 6",
   ],
   [
+    "fertilizer",
+    { needed: qty(1, "lb/1000ft2"), area: qty(6000, "ft2"), nitrogen: 24 },
+    25,
+    "6,000 sq ft = 6 x 1,000; 6 x 1 = 6 lb of nitrogen; / 0.24 = 25",
+  ],
+  [
+    "row-length",
+    { rows: 12, rowLength: qty(250, "ft"), rate: qty(1.5, "fl_oz/1000ft") },
+    4.5,
+    "12 x 250 = 3,000 ft = 3 x 1,000; 3 x 1.5 = 4.5",
+  ],
+  [
     "dry-product",
     { area: qty(0.75, "ac"), rate: qty(1.25, "lb/ac") },
     15,

@@ -64,9 +64,9 @@ describe("a practice sheet", () => {
     const drawn = (one: Parameters<typeof practiceSheet>[0][number]) =>
       renderHtml(practiceSheet([one], { drawings: true }));
     const plot = drawn(problemFrom("rectangle-area", { length: qty(200, "ft"), width: qty(100, "ft") }));
-    // 52 of 100 across for the longer side, with 24 and 15 around it.
-    expect(plot).toContain('viewBox="0 0 100 56"');
-    expect(plot).toContain('points="24,15 76,15 76,41 24,41"');
+    // 44 of 100 across for the longer side, with 28 and 15 around it.
+    expect(plot).toContain('viewBox="0 0 100 52"');
+    expect(plot).toContain('points="28,15 72,15 72,37 28,37"');
     expect(plot).toMatch(/<text [^>]*>200 ft<\/text>/);
     const rows = {
       rows: 3,
@@ -83,8 +83,8 @@ describe("a practice sheet", () => {
       drawn(problemFrom("trapezoid-area", { base: qty(80, "m"), top: qty(40, "m"), height: qty(80, "m") })),
       drawn(problemFrom("triangle-area", { base: qty(80, "m"), height: qty(40, "m") })),
     ];
-    expect(trapezoid).toContain('points="24,67 76,67 63,15 37,15"');
-    expect(triangle).toContain('points="24,41 76,41 44.8,15"');
+    expect(trapezoid).toContain('points="28,59 72,59 61,15 39,15"');
+    expect(triangle).toContain('points="28,37 72,37 45.6,15"');
   });
 
   it("can be cards to cut out", () => {
