@@ -15,6 +15,7 @@ import { type ChoiceLimits, type ChosenSplits, easiestSplits, ONE } from "./easi
 import { DEFAULT_SPLIT } from "./input.js";
 import { type KnownMix, type MixSplit, mixInLoads } from "./mix.js";
 import { ratesFitBatch } from "./rates-fit.js";
+import { markedIfRefused } from "./refused.js";
 import type { BatchPlan, CoversBatch } from "./result.js";
 
 /** The plan of a job by volume, count or row. Trusts its input. */
@@ -30,18 +31,19 @@ export function planOfBatch(input: BatchInput): BatchPlan {
   const loads = measuredLoads(mix.loads, input, (volume) => covers(volume).area);
   const { carrier, mixingOrder, totals, toMark, leftover } = mix;
   const cost = mixCost(input, { loads, totals });
+  const warnings = batchWarnings(input, { ...mix, loads }, job.sizes);
   return {
     version: 1,
     ...each,
     ...(rate && { rate }),
     carrier,
-    loads,
+    loads: markedIfRefused(loads, warnings),
     ...(mixingOrder && { mixingOrder }),
     totals,
     ...(toMark && { toMark }),
     leftover,
     ...(cost && { cost }),
-    warnings: batchWarnings(input, { ...mix, loads }, job.sizes),
+    warnings,
     cautions: CAUTIONS,
     input: { ...input, split: input.split ?? DEFAULT_SPLIT },
   };

@@ -17,7 +17,7 @@ import { resolveUnit } from "../units/resolve.js";
 import type { Concentration, MassRate, Quantity, Unit, VolumeRate, VolumeUnit } from "../units/types.js";
 import type { PlanInput, Product } from "./input.js";
 import type { KnownMix } from "./mix.js";
-import { plotNames } from "./plot.js";
+import { type PlotName, plotInEnglish, plotNames } from "./plot.js";
 import type { JobArea, PlotAreas } from "./plot-areas.js";
 import { singlesOf } from "./rates-fit.js";
 import type { ProductTotal } from "./result.js";
@@ -26,7 +26,7 @@ import { asPercent, type Warning, warning } from "./warnings.js";
 /** What one place gets of a product: its sizes, and the rate that it comes to there. */
 export interface PlaceDose {
   /** The plot's name; nothing where the plots are one. */
-  readonly name?: string | undefined;
+  readonly name?: PlotName | undefined;
   readonly sizes: KnownMix["sizes"];
   readonly rate: LabelRate;
 }
@@ -80,7 +80,7 @@ export function sizesOnPlot(
 function dosesOnPlots(
   product: Product,
   { plots, ...together }: JobArea,
-  names: readonly string[],
+  names: readonly PlotName[],
   carrierRate: VolumeRate,
   strength: Concentration,
 ): PlaceDose[] {
@@ -90,7 +90,7 @@ function dosesOnPlots(
   const [single] = rateUsed(rate, "");
   const applied = ratePerArea(strength, carrierRate, single);
   return plots.map((areas, i) => ({
-    name: names[i] as string,
+    name: names[i] as PlotName,
     sizes: sizesOnPlot(areas, carrierRate),
     rate: isRange(rate) ? { ...rate, chosen: applied } : applied,
   }));
@@ -124,7 +124,7 @@ export function labelWarnings(
 ): Warning[] {
   const found = new Map<
     string,
-    { readonly finding: LabelFinding; readonly off: number; readonly plot: string }
+    { readonly finding: LabelFinding; readonly off: number; readonly plot: PlotName }
   >();
   for (const { sizes, rate, name: plot = "" } of doses) {
     // A single rate without limits was checked when its amount was worked out.
@@ -153,13 +153,13 @@ function offBy({ figures }: LabelFinding): number {
 function ofProduct(
   finding: LabelFinding,
   at: string,
-  names: { readonly product: string; readonly plot?: string },
+  names: { readonly product: string; readonly plot?: PlotName },
 ): Warning {
   const { path, message, figures } = finding;
   const { product, plot } = names;
   return {
     ...finding,
-    message: `${product}${plot === undefined ? "" : ` on ${plot}`}: ${message}`,
+    message: `${product}${plot === undefined ? "" : ` on ${plotInEnglish(plot)}`}: ${message}`,
     path: path === "carrierRate" ? "calibration" : joinPath(at, path),
     figures: { ...figures, ...names },
   };
@@ -173,7 +173,7 @@ function unevenWarnings(
   { name, rate }: Product,
   at: string,
   area: JobArea,
-  names: readonly string[],
+  names: readonly PlotName[],
 ): Warning[] {
   const [single] = rateUsed(rate, "");
   const size = sizesFor(single).find((one) => one === "ground" || one === "rowLength");
@@ -190,20 +190,21 @@ function unevenWarnings(
   const percent = off[worst] as number;
   if (!moreThan(Math.abs(percent), EVEN_PERCENT)) return [];
   const isMore = percent > 0;
-  return [
-    warning(
-      "rate-uneven",
-      "warning",
-      `${at}.rate`,
-      (size === "ground"
-        ? "{product}: the rate is per area of ground, and in one mix {plot} gets {percent} "
-        : "{product}: the rate is per length of row, and in one mix {plot} gets {percent} ") +
-        (isMore ? "more than that. " : "less than that. ") +
-        "Plan the plots that differ separately.",
-      { product: name, plot: names[worst] as string, percent: asPercent(Math.abs(percent)) },
-      (size === "ground" ? "rate-uneven" : "rate-uneven-rows") + (isMore ? "-more" : "-less"),
-    ),
-  ];
+  const plot = names[worst] as PlotName;
+  const figures = { product: name, percent: asPercent(Math.abs(percent)) };
+  const uneven = warning(
+    "rate-uneven",
+    "warning",
+    `${at}.rate`,
+    (size === "ground"
+      ? "{product}: the rate is per area of ground, and in one mix {plot} gets {percent} "
+      : "{product}: the rate is per length of row, and in one mix {plot} gets {percent} ") +
+      (isMore ? "more than that. " : "less than that. ") +
+      "Plan the plots that differ separately.",
+    { ...figures, plot: plotInEnglish(plot) },
+    (size === "ground" ? "rate-uneven" : "rate-uneven-rows") + (isMore ? "-more" : "-less"),
+  );
+  return [{ ...uneven, figures: { ...figures, plot } }];
 }
 
 function ouncesWarnings(name: string, form: Product["form"], at: string): Warning[] {

@@ -8,7 +8,7 @@ import { orderOf } from "../units/quantity.js";
 import { systemOf } from "../units/systems.js";
 import type { Mass, Quantity } from "../units/types.js";
 import { labelWarnings, type PlaceDose } from "./check-product.js";
-import { plotNames } from "./plot.js";
+import { type PlotName, plotNames } from "./plot.js";
 import type { JobArea } from "./plot-areas.js";
 import type { GranulesRate, SpreadingInput, SpreadingProduct } from "./spreading-input.js";
 import { type Warning, warning } from "./warnings.js";
@@ -110,7 +110,7 @@ export function placesSpread(
   const places = area.plots.length > 1 ? area.plots : [area];
   const names = plotNames(input.plot);
   return places.map(({ treated, ground, rowLength }, i) => ({
-    name: names[i] as string,
+    name: names[i] as PlotName,
     sizes: { carrierRate, area: treated, ground, rowLength },
     rate: rateOn(i),
   }));

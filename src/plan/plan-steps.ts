@@ -173,16 +173,21 @@ function productSteps(
   ];
 }
 
+// The digits that sharing out leaves alike.
+const SURE = 9;
+
 // Full loads are alike: the working of one of them is enough.
 function differentDoses(
   loads: AnyPlan["loads"],
   i: number,
 ): { readonly load: AnyPlan["loads"][number]; readonly dose: LoadProduct }[] {
-  const seen = new Set<number>();
+  const seen = new Set<string>();
   return loads.flatMap((load) => {
     const dose = load.products[i] as LoadProduct;
-    if (seen.has(dose.amount.value)) return [];
-    seen.add(dose.amount.value);
+    // Equal loads share out the last digits of the mix.
+    const amount = dose.amount.value.toPrecision(SURE);
+    if (seen.has(amount)) return [];
+    seen.add(amount);
     return [{ load, dose }];
   });
 }

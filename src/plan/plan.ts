@@ -18,6 +18,7 @@ import { type MixInput, type MixSplit, mixFor, mixOnArea, treatedBy } from "./mi
 import { equalRows, type Plot, plotsOf } from "./plot.js";
 import { areasOfJob, type JobArea, type PlotAreas } from "./plot-areas.js";
 import { ratesFitPlot } from "./rates-fit.js";
+import { markedIfRefused } from "./refused.js";
 import type { AnyPlan, BatchPlan, Plan, ProductTotal } from "./result.js";
 import { thresholdsOf } from "./thresholds.js";
 
@@ -80,25 +81,26 @@ export function planFor(input: PlanInput): Plan {
   const { carrier, mixingOrder, totals, toMark, leftover } = mix;
   const cost = planCost(input, { area, loads, totals });
   const thresholds = thresholdsOf(input.thresholds);
+  const warnings = [
+    ...areaWarnings(input, area, calibrated.measurement, thresholds.bandSwath),
+    ...calibrationWarnings(input, calibrated, thresholds),
+    ...input.products.flatMap((product, i) =>
+      productWarnings(product, i, input, area, rate, totals.products[i] as ProductTotal),
+    ),
+    ...mixWarnings(input, carrier, loads, thresholds),
+  ];
   return {
     version: 1,
     area,
     rate,
     carrier,
-    loads,
+    loads: markedIfRefused(loads, warnings),
     ...(mixingOrder && { mixingOrder }),
     totals,
     ...(toMark && { toMark }),
     leftover,
     ...(cost && { cost }),
-    warnings: [
-      ...areaWarnings(input, area, calibrated.measurement, thresholds.bandSwath),
-      ...calibrationWarnings(input, calibrated, thresholds),
-      ...input.products.flatMap((product, i) =>
-        productWarnings(product, i, input, area, rate, totals.products[i] as ProductTotal),
-      ),
-      ...mixWarnings(input, carrier, loads, thresholds),
-    ],
+    warnings,
     cautions: CAUTIONS,
     input: { ...input, split: input.split ?? DEFAULT_SPLIT },
   };

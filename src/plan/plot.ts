@@ -236,9 +236,17 @@ export function plotsOf(plot: Plot | readonly Plot[]): readonly Plot[] {
   return Array.isArray(plot) ? plot : [plot as Plot];
 }
 
-/** What the plots of a job are called: by their number where they have no name. */
-export function plotNames(plot: Plot | readonly Plot[]): string[] {
-  return plotsOf(plot).map(({ name }, i) => name ?? `plot ${i + 1}`);
+/** What a plot is called: by its number, from 1, where it has no name. Each language has its own word for that. */
+export type PlotName = string | number;
+
+/** What the plots of a job are called. */
+export function plotNames(plot: Plot | readonly Plot[]): PlotName[] {
+  return plotsOf(plot).map(({ name }, i) => name ?? i + 1);
+}
+
+/** A plot's name in English. */
+export function plotInEnglish(name: PlotName): string {
+  return typeof name === "number" ? `plot ${name}` : name;
 }
 
 /** Where each plot of a job stands in its input. */

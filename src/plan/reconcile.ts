@@ -23,7 +23,7 @@ import {
 } from "./applied.js";
 import { labelWarnings, type PlaceDose, sizesOnPlot } from "./check-product.js";
 import type { Product } from "./input.js";
-import { plotNames, plotsOf } from "./plot.js";
+import { type PlotName, plotNames, plotsOf } from "./plot.js";
 import type { PlotAreas } from "./plot-areas.js";
 import { ANY_PLAN } from "./read-plan.js";
 import { type BatchReconciliation, reconciledBatch } from "./reconcile-batch.js";
@@ -292,7 +292,7 @@ function findingsOf(
   k: number,
   areas: readonly PlotAreas[],
   plots: readonly AppliedPlot[],
-  names: readonly string[],
+  names: readonly PlotName[],
 ): Warning[] {
   const { rate: planned, label } = product;
   if (label === undefined && !isRange(planned)) return [];
@@ -301,7 +301,7 @@ function findingsOf(
     if (applied.value === 0) return [];
     const given: LabelRate = isRange(planned) ? { ...planned, chosen: rate } : rate;
     const sizes = sizesOnPlot(areas[i] as PlotAreas, carrierRate);
-    return [{ sizes, name: names[i] as string, rate: given }];
+    return [{ sizes, name: names[i] as PlotName, rate: given }];
   });
   return labelWarnings(product, `products[${k}]`, doses);
 }

@@ -27,6 +27,8 @@ export type DoseMeasure = (Measurable | NotMeasurable) & {
   readonly volume?: Volume | undefined;
   /** True if the tools include no scale: the dose is then shown for a common one. */
   readonly scaleAssumed?: true | undefined;
+  /** True if the plan refuses its job: nothing is measured for it, and no text says how. */
+  readonly refused?: true | undefined;
 };
 
 /** A product's share of one load, and how it is measured. */

@@ -1,7 +1,7 @@
-import { convertValue } from "../units/convert.js";
 import { resolveUnit } from "../units/resolve.js";
-import type { Quantity, Unit } from "../units/types.js";
+import type { Unit } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
+import { type Factor, factorsOf } from "../worksheet/lines/factors.js";
 import { type FormulaNode, formulaText, parseFormula } from "../worksheet/lines/formula.js";
 import type { Writer } from "../worksheet/words/writer.js";
 import type { PracticeMessages } from "./words.js";
@@ -10,14 +10,6 @@ import type { PracticeMessages } from "./words.js";
 export interface UnitsLine {
   readonly text: string;
   readonly cancelled: readonly string[];
-}
-
-/** Where a factor between two units comes from: so many of the one are one of the other. */
-export interface Factor {
-  readonly larger: Quantity;
-  readonly smaller: Quantity;
-  /** Whether the change multiplies by it, and does not divide. */
-  readonly multiplies: boolean;
 }
 
 const UNIT_FORMULA = /^[\w\s*/().]+$/;
@@ -79,7 +71,7 @@ function withResult(
     if (at >= 0) left.splice(at, 1);
     return at >= 0;
   });
-  return { text: `${text} = ${unit(result)}`, cancelled: [...new Set(cancelled)].map(unit) };
+  return { text: `${text} = ${unit(result)}`, cancelled: [...new Set(cancelled)].map((one) => unit(one)) };
 }
 
 /** The simple units over and under the stroke of a formula. */
@@ -105,31 +97,6 @@ function partsOf(
   if (unit === undefined) return [[], []];
   const { over, per } = resolveUnit(unit, "unit");
   return [[over as Unit], per === undefined ? [] : [per as Unit]];
-}
-
-/** What a change of unit rests on: a factor for the unit over the stroke, one for that under it. */
-export function factorsOf(line: WorkingLine): Factor[] {
-  const { value } = line.terms;
-  if (line.id !== "units.convert" || typeof value !== "object" || typeof line.result === "number") return [];
-  const [from, to] = [resolveUnit(value.unit, "unit"), resolveUnit(line.result.unit, "unit")];
-  const pairs = [
-    [from.over, to.over],
-    [to.per, from.per],
-  ] as readonly (readonly [Unit | undefined, Unit | undefined])[];
-  return pairs.flatMap(([a, b]) =>
-    a === undefined || b === undefined || a === b ? [] : [factorBetween(a, b)],
-  );
-}
-
-function factorBetween(from: Unit, to: Unit): Factor {
-  const times = convertValue(1, from, to);
-  return times >= 1
-    ? { larger: { value: 1, unit: from }, smaller: { value: times, unit: to }, multiplies: true }
-    : {
-        larger: { value: 1, unit: to },
-        smaller: { value: convertValue(1, to, from), unit: from },
-        multiplies: false,
-      };
 }
 
 /** How the number in a change of a compound unit is made of its factors: `340.313 = 43,560 ÷ 128`; nothing for one factor. */

@@ -2,6 +2,7 @@ import { type ErrorCode, type Figures, type QuantityFigure, SprayMathError } fro
 import { describeUnit } from "./describe.js";
 import { type IssueNames, NAMES } from "./names.js";
 import { isUnit } from "./resolve.js";
+import type { Unit } from "./types.js";
 
 type Figure = Figures[string];
 
@@ -111,7 +112,30 @@ function unit({ value, unit: name }: QuantityFigure): string {
 }
 
 function quantity(figure: QuantityFigure): string {
-  return withUnit(number(figure.value), figure);
+  return spoonName(figure) ?? withUnit(number(figure.value), figure);
+}
+
+const SPOONS: readonly string[] = [
+  "tsp",
+  "tbsp",
+  "cup",
+  "metric_tsp",
+  "metric_tbsp",
+  "metric_cup",
+] satisfies Unit[];
+const SPOON_PARTS = [
+  [1 / 8, "1/8"],
+  [1 / 4, "1/4"],
+  [1 / 3, "1/3"],
+  [1 / 2, "1/2"],
+] as const;
+
+/** What a part of a spoon or a cup is called, which nobody has a decimal for: `1/8 teaspoon`. Nothing for any other amount. */
+export function spoonName({ value, unit: name }: QuantityFigure): string | undefined {
+  if (!SPOONS.includes(name)) return undefined;
+  // Figures are read in three digits.
+  const part = SPOON_PARTS.find(([size]) => Math.abs(size - value) < 0.0005);
+  return part && `${part[1]} ${describeUnit(name as Unit).singular}`;
 }
 
 // Without signs between groups: text for another locale is read with that locale's.

@@ -91,6 +91,8 @@ const brought = (nutrient: string): ReturnType<typeof words<"product" | "content
   });
 const fraction = (name: string): ToolNames => ({ one: name, other: `medidas de ${name}` });
 const plural = (one: string, other: string): ToolNames => ({ one, other });
+/** A tool that is read at a mark, with its article: all of them are feminine. */
+const marked = (one: string, other: string): ToolNames => ({ one, other, the: `la ${one}` });
 
 /**
  * Worksheet, field card, warnings and errors in Spanish, as most farm workers in the United States read it.
@@ -761,6 +763,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       loads: "Cargas del tanque",
       product: "{product}",
       dose: "{product}, medido para la carga {load}",
+      error: "{product}, carga {load}: cuánto se aparta la medida",
       fertilizer: "Fertilizante para el nutriente",
       amount: "Producto para el trabajo",
       hopper: "Llenados de la tolva",
@@ -1509,23 +1512,23 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "medidas de un cuarto de galón imperial",
       ),
       "imperial gallon measure": plural("medida de un galón imperial", "medidas de un galón imperial"),
-      "1 mL syringe": plural("jeringa de 1 mL", "jeringas de 1 mL"),
-      "5 mL syringe": plural("jeringa de 5 mL", "jeringas de 5 mL"),
-      "10 mL syringe": plural("jeringa de 10 mL", "jeringas de 10 mL"),
-      "20 mL syringe": plural("jeringa de 20 mL", "jeringas de 20 mL"),
-      "50 mL syringe": plural("jeringa de 50 mL", "jeringas de 50 mL"),
-      "10 mL cylinder": plural("probeta de 10 mL", "probetas de 10 mL"),
-      "25 mL cylinder": plural("probeta de 25 mL", "probetas de 25 mL"),
-      "50 mL cylinder": plural("probeta de 50 mL", "probetas de 50 mL"),
-      "100 mL cylinder": plural("probeta de 100 mL", "probetas de 100 mL"),
-      "250 mL cylinder": plural("probeta de 250 mL", "probetas de 250 mL"),
-      "500 mL cylinder": plural("probeta de 500 mL", "probetas de 500 mL"),
-      "1000 mL cylinder": plural("probeta de 1000 mL", "probetas de 1000 mL"),
-      "200 g scale": plural("báscula de 200 g", "básculas de 200 g"),
-      "0.01 g scale": plural("báscula de 0.01 g", "básculas de 0.01 g"),
-      "5 kg scale": plural("báscula de 5 kg", "básculas de 5 kg"),
-      "5 lb scale": plural("báscula de 5 libras", "básculas de 5 libras"),
-      "50 lb scale": plural("báscula de 50 libras", "básculas de 50 libras"),
+      "1 mL syringe": marked("jeringa de 1 mL", "jeringas de 1 mL"),
+      "5 mL syringe": marked("jeringa de 5 mL", "jeringas de 5 mL"),
+      "10 mL syringe": marked("jeringa de 10 mL", "jeringas de 10 mL"),
+      "20 mL syringe": marked("jeringa de 20 mL", "jeringas de 20 mL"),
+      "50 mL syringe": marked("jeringa de 50 mL", "jeringas de 50 mL"),
+      "10 mL cylinder": marked("probeta de 10 mL", "probetas de 10 mL"),
+      "25 mL cylinder": marked("probeta de 25 mL", "probetas de 25 mL"),
+      "50 mL cylinder": marked("probeta de 50 mL", "probetas de 50 mL"),
+      "100 mL cylinder": marked("probeta de 100 mL", "probetas de 100 mL"),
+      "250 mL cylinder": marked("probeta de 250 mL", "probetas de 250 mL"),
+      "500 mL cylinder": marked("probeta de 500 mL", "probetas de 500 mL"),
+      "1000 mL cylinder": marked("probeta de 1000 mL", "probetas de 1000 mL"),
+      "200 g scale": marked("báscula de 200 g", "básculas de 200 g"),
+      "0.01 g scale": marked("báscula de 0.01 g", "básculas de 0.01 g"),
+      "5 kg scale": marked("báscula de 5 kg", "básculas de 5 kg"),
+      "5 lb scale": marked("báscula de 5 libras", "básculas de 5 libras"),
+      "50 lb scale": marked("báscula de 50 libras", "básculas de 50 libras"),
     },
     units: {
       in: plural("pulgada", "pulgadas"),
@@ -1706,6 +1709,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       doNotMeasure: "no se puede medir con estos utensilios",
       totalProduct: "Producto total, todas las cargas",
       working: "Cálculos",
+      unitsInOne: "{amount} en 1 {unit}",
       rounding:
         "Los números se redondean para mostrarlos; las cantidades de producto, hacia abajo. Cada paso usa el número sin redondear.",
       sources: "Fuentes",

@@ -1,9 +1,10 @@
 import { endsOf, type LoadEnd } from "../plan/load-ends.js";
 import { ANY_PLAN } from "../plan/read-plan.js";
+import { isRefused } from "../plan/refused.js";
 import type { AnyPlan } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import type { TreatedArea } from "../units/types.js";
-import { isRefused, type WrittenAlert, writtenAlerts } from "./job/alerts.js";
+import { type WrittenAlert, writtenAlerts } from "./job/alerts.js";
 import { alike, loadsTitle } from "./job/alike.js";
 import { type WrittenDose, writtenDoses } from "./job/amounts.js";
 import {
@@ -19,7 +20,7 @@ import {
   sizeFacts,
   totalText,
 } from "./job/facts.js";
-import { fillOf, halfOf, inTank, roughly } from "./job/fit.js";
+import { fillOf, halfOf, inTank, numbersIn, roughly } from "./job/fit.js";
 import { coveredText, doneText, placeText, stopText } from "./job/places.js";
 import { planInUnits } from "./job/plan-in-units.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
@@ -93,9 +94,10 @@ export interface FieldCard {
  */
 export function fieldCard(plan: AnyPlan, options: WorksheetOptions = {}): FieldCard {
   const given = checked(options, WORKSHEET_OPTIONS, "options");
-  const writer = writerFor(given);
+  const made = checked(plan, ANY_PLAN, "plan");
+  const writer = { ...writerFor(given), entered: numbersIn(made.input) };
   const { language, text } = writer.messages;
-  const shown = planInUnits(checked(plan, ANY_PLAN, "plan"), given.units);
+  const shown = planInUnits(made, given.units);
   const refused = isRefused(shown);
   const order = writer.fill(text.fillingOrder, { products: shown.input.products.length });
   return {

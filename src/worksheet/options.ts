@@ -1,4 +1,4 @@
-import { choice, count, type ObjectField, object, optional } from "../units/fields.js";
+import { choice, count, flag, type ObjectField, object, optional } from "../units/fields.js";
 import { locale } from "../units/locale-field.js";
 import type { UnitSystem } from "../units/types.js";
 import type { Messages } from "./words/messages.js";
@@ -18,6 +18,8 @@ export interface WritingOptions {
 export interface WorksheetOptions extends WritingOptions {
   /** The system of units that everything is printed in; the units of the plan unless given. Tools keep their own. */
   readonly units?: UnitSystem | undefined;
+  /** Whether a worksheet's working ends with how far each dose is off, in two figures. Not unless given. */
+  readonly measuringErrors?: boolean | undefined;
 }
 
 /** The fields of {@link WritingOptions}. */
@@ -34,6 +36,11 @@ export const WORKSHEET_OPTIONS: ObjectField<WorksheetOptions> = object<Worksheet
     choice(
       "The system of units that everything is printed in; the units of the plan unless given. Tools keep their own.",
       ["us", "metric", "imperial"],
+    ),
+  ),
+  measuringErrors: optional(
+    flag(
+      "Whether a worksheet's working ends with how far each dose is off, in two figures. Not unless given.",
     ),
   ),
 });

@@ -136,7 +136,7 @@ const PARTS = /* @__PURE__ */ list(
 
 /**
  * Returns a dose as people say it: `1 cup + 2 tablespoons`, `12.5 mL in the 20 mL syringe`. For a dose that can't be measured with
- * these tools it says why.
+ * these tools it says why. For a dose of a plan that refuses its job it says not to mix.
  *
  * @param measured - what `measureOut` gave, or `measured` of a plan's load
  * @param options - see {@link PhraseOptions}
@@ -156,8 +156,10 @@ const PARTS = /* @__PURE__ */ list(
  */
 export function doseText(measured: MeasuredDose | NotMeasurable, options: PhraseOptions = {}): string {
   const dose = checked(measured, DOSE, "measured");
-  if ("issue" in dose) return issueText(dose.issue, options);
   const writer = phraseWriter(options);
+  // A plan marks the doses of a job that it refuses.
+  if ("refused" in dose && dose.refused === true) return writer.messages.text.doNotMix;
+  if ("issue" in dose) return issueText(dose.issue, options);
   return checked(dose.parts, PARTS, "measured.parts")
     .map((part) => measureText(part, writer))
     .join(" + ");

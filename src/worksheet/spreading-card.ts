@@ -1,8 +1,9 @@
 import { SPREADING_PLAN } from "../plan/read-plan.js";
+import { isRefused } from "../plan/refused.js";
 import type { SpreadingPlan } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import type { FieldCard } from "./field-card.js";
-import { isRefused, spreadingAlerts } from "./job/alerts.js";
+import { spreadingAlerts } from "./job/alerts.js";
 import { cautionTexts } from "./job/facts.js";
 import { fillsAndPlots, spreadAmounts, spreadingFacts, spreadingInUnits } from "./job/spreading.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";

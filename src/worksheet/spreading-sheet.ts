@@ -1,11 +1,13 @@
 import { SPREADING_PLAN } from "../plan/read-plan.js";
+import { isRefused } from "../plan/refused.js";
 import type { SpreadingPlan } from "../plan/result.js";
 import { type SpreadingStep, stepsOfSpreading } from "../plan/spreading-steps.js";
 import { checked } from "../units/check.js";
-import { isRefused, spreadingAlerts } from "./job/alerts.js";
+import { spreadingAlerts } from "./job/alerts.js";
 import { cautionTexts } from "./job/facts.js";
 import { fillsAndPlots, spreadAmounts, spreadingFacts, spreadingInUnits } from "./job/spreading.js";
-import { writtenLines } from "./lines/written-line.js";
+import type { WrittenStep } from "./job/steps.js";
+import { sheetLines } from "./lines/written-line.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
 import { writerFor } from "./words/writer.js";
 import type { Worksheet } from "./worksheet.js";
@@ -46,6 +48,11 @@ export function spreadingSheet(plan: SpreadingPlan, options: WorksheetOptions = 
   const shown = spreadingInUnits(checked(plan, SPREADING_PLAN, "plan"), given.units);
   const amounts = spreadAmounts(shown, writer);
   const refused = isRefused(shown);
+  const steps = stepsOfSpreading(shown).filter(({ step }) => !(refused && AMOUNT_STEPS.includes(step)));
+  const lines = sheetLines(
+    steps.map((step) => step.lines),
+    writer,
+  );
   return {
     kind: "worksheet",
     language,
@@ -60,13 +67,10 @@ export function spreadingSheet(plan: SpreadingPlan, options: WorksheetOptions = 
           name: title,
           value: steps.join(" "),
         })),
-    steps: stepsOfSpreading(shown)
-      .filter(({ step }) => !(refused && AMOUNT_STEPS.includes(step)))
-      .map(({ step, lines }, at) => ({
-        number: writer.count(at + 1),
-        title: messages.steps[step],
-        lines: writtenLines(lines, writer),
-      })),
+    steps: steps
+      .map(({ step }, at) => ({ title: messages.steps[step], lines: lines[at] as WrittenStep["lines"] }))
+      .filter((step) => step.lines.length > 0)
+      .map((step, at) => ({ number: writer.count(at + 1), ...step })),
     cautions: cautionTexts(shown, writer),
     rounding: text.rounding,
     headings: {

@@ -2,7 +2,7 @@ import { checked } from "../units/check.js";
 import { list, type ObjectField, object, text } from "../units/fields.js";
 import type { WorkingLine } from "../units/working-line.js";
 import { WORKING_LINE } from "./lines/working-line.js";
-import { type WrittenLine, writtenLines } from "./lines/written-line.js";
+import { sheetLines, type WrittenLine } from "./lines/written-line.js";
 import { WRITING_OPTIONS, type WritingOptions } from "./options.js";
 import { writerFor } from "./words/writer.js";
 
@@ -69,7 +69,7 @@ export function workingSheet(input: WorkingSheetInput, options: WritingOptions =
     kind: "working",
     language,
     title,
-    lines: writtenLines(lines, writer),
+    lines: sheetLines([lines], writer, true)[0] as WrittenLine[],
     rounding: text.rounding,
     sources: text.sources,
   };

@@ -1,13 +1,13 @@
 import { endsOf } from "../plan/load-ends.js";
-import type { PlanStep } from "../plan/plan-steps.js";
 import { usesGround } from "../plan/rates-fit.js";
 import { ANY_PLAN } from "../plan/read-plan.js";
+import { isRefused } from "../plan/refused.js";
 import type { AnyPlan, Plan } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import { convert } from "../units/convert.js";
 import { unitsLike } from "../units/systems.js";
 import type { Quantity, Unit } from "../units/types.js";
-import { isRefused, type WrittenAlert, writtenAlerts } from "./job/alerts.js";
+import { type WrittenAlert, writtenAlerts } from "./job/alerts.js";
 import { alike, loadsTitle } from "./job/alike.js";
 import { type WrittenDose, type WrittenDoses, writtenDoses } from "./job/amounts.js";
 import {
@@ -23,9 +23,9 @@ import {
   sizeFacts,
   totalMixText,
 } from "./job/facts.js";
-import { fillOf, inTank } from "./job/fit.js";
-import { planInUnits, workingInUnits } from "./job/plan-in-units.js";
-import { type WrittenLine, writtenLines } from "./lines/written-line.js";
+import { fillOf, inTank, numbersIn } from "./job/fit.js";
+import { planInUnits } from "./job/plan-in-units.js";
+import { type WrittenStep, writtenSteps } from "./job/steps.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
 import { type Writer, writerFor } from "./words/writer.js";
 
@@ -41,16 +41,6 @@ export interface WrittenLoad {
   readonly covers?: string | undefined;
   /** What to pour. */
   readonly doses: readonly WrittenDose[];
-}
-
-/** The working of one step. */
-export interface WrittenStep {
-  /** Which step. */
-  readonly number: string;
-  /** Its heading. */
-  readonly title: string;
-  /** Its lines. */
-  readonly lines: readonly WrittenLine[];
 }
 
 /** A worksheet: every text of it, ready to be laid out. */
@@ -108,7 +98,9 @@ export interface Worksheet {
  * are the same amounts, to the digits that a plan gives amounts in. Tools and the sprayer keep their own units. A strip laid out for two
  * units that read alike keeps these in its one line, since they are the method; its result is in the system.
  *
- * Printed amounts of product are rounded down, and those of the loads add up to the printed totals.
+ * Printed amounts of product are rounded down, and those of the loads add up to the printed totals. Working that says nothing, such as
+ * times one, isn't printed, and the ground only where a rate goes by it. How far each dose is off is the last part, with
+ * `measuringErrors`.
  *
  * @param plan - a finished plan
  * @param options - see {@link WorksheetOptions}
@@ -136,10 +128,10 @@ export interface Worksheet {
  */
 export function worksheet(plan: AnyPlan, options: WorksheetOptions = {}): Worksheet {
   const given = checked(options, WORKSHEET_OPTIONS, "options");
-  const writer = writerFor(given);
+  const made = checked(plan, ANY_PLAN, "plan");
+  const writer = { ...writerFor(given), entered: numbersIn(made.input) };
   const { messages } = writer;
   const { text } = messages;
-  const made = checked(plan, ANY_PLAN, "plan");
   const shown = planInUnits(made, given.units);
   const refused = isRefused(shown);
   const doses = writtenDoses(shown, writer);
@@ -153,14 +145,7 @@ export function worksheet(plan: AnyPlan, options: WorksheetOptions = {}): Worksh
     ...(shown.mixingOrder && !refused && { mixing: mixingText(shown.mixingOrder, writer) }),
     warnings: writtenAlerts(shown, writer, ["refusal", "warning", "note"]),
     summary: summary(shown, writer, refused),
-    // A dose that cannot be measured has no working.
-    steps: workingInUnits(shown, made)
-      .filter(({ step, lines }) => lines.length > 0 && !(refused && MIXING_STEPS.includes(step)))
-      .map(({ step, product = "", load = 0, lines }, at) => ({
-        number: writer.count(at + 1),
-        title: writer.fill(messages.steps[step], { product, load }),
-        lines: writtenLines(lines, writer),
-      })),
+    steps: writtenSteps(shown, made, given.measuringErrors ?? false, writer),
     cautions: cautionTexts(shown, writer),
     rounding: text.rounding,
     headings: {
@@ -179,9 +164,6 @@ export function worksheet(plan: AnyPlan, options: WorksheetOptions = {}): Worksh
     },
   };
 }
-
-// The steps that come to a recipe.
-const MIXING_STEPS: readonly PlanStep["step"][] = ["carrier", "loads", "product", "dose"];
 
 function writtenLoads(plan: AnyPlan, doses: WrittenDoses["loads"], writer: Writer): WrittenLoad[] {
   const { messages, fill, exact } = writer;

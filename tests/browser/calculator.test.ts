@@ -649,6 +649,22 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     expect(await texts(page, "#card .boxes li")).toEqual(card.loads.flatMap(({ steps }) => steps));
   });
 
+  it("says of every field that may be left out, and of no other, that it is optional", async () => {
+    const page = await open();
+    for (const job of await texts(page, ".jobs button")) {
+      await startJob(page, job);
+      if (job === "Orchard rows") await choose(page, "orchard", "canopy");
+      await page.getByRole("button", { name: "Next field" }).click();
+      const fields = page.locator(".step .field:has([data-place])");
+      const optional = await fields.filter({ has: page.locator(".optional") }).locator("[data-place]");
+      const needed = fields.filter({ hasNot: page.locator(".optional") }).locator("input[data-place]");
+      const invalid = ':is([aria-invalid="true"])';
+      expect(await optional.and(page.locator(invalid)).count(), job).toBe(0);
+      expect(await needed.and(page.locator(invalid)).count(), job).toBe(await needed.count());
+      expect(await needed.count(), job).toBeGreaterThan(3);
+    }
+  });
+
   it("never has more than seven fields on the screen before the first answer", async () => {
     const page = await open();
     expect(await page.locator("[data-place]:visible, fieldset:visible").count()).toBe(0);
@@ -944,6 +960,10 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   it("opens in Spanish where the browser is", async () => {
     const page = await open({ ...PHONE, locale: "es-MX" });
     await expect.poll(() => textOf(page, "#status")).toBe("Elija primero un trabajo");
+    expect(await page.locator("#system").inputValue()).toBe("metric");
+    const other = await open({ ...PHONE, locale: "es-US" });
+    await expect.poll(() => textOf(other, "#status")).toBe("Elija primero un trabajo");
+    expect(await other.locator("#system").inputValue()).toBe("us");
   });
 
   it("goes on to the next field at Enter, through all parts to the answer", async () => {

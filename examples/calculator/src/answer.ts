@@ -41,7 +41,7 @@ export function showAnswer(
     el("ul", { class: "cautions" }, ...card.cautions.map((caution) => el("li", {}, caution))),
   );
   byId("working").hidden = refused || "hopper" in plan;
-  layCard(card, job.name);
+  layCard(card);
 }
 
 function sprayerAnswer(plan: AnyPlan, sheet: Worksheet, { system }: Job, ways: HTMLElement[]): HTMLElement[] {
@@ -172,7 +172,7 @@ function loadCard(written: Worksheet["loads"][number], plan: AnyPlan): HTMLEleme
       tankDrawing(load, plan.input.sprayer),
       el(
         "div",
-        {},
+        { class: "fill-text" },
         el("h3", {}, written.title),
         el("p", { class: "fill" }, sentence(written.fill)),
         written.covers === undefined ? undefined : el("p", { class: "hint" }, written.covers),

@@ -16,6 +16,8 @@ export interface Ask {
   readonly usual?: string | BySystem<string>;
   /** The field that it takes its units from, where it is the page's own. */
   readonly like?: string;
+  /** Whether this job needs it, although the library could do without. */
+  readonly needed?: boolean;
   /** Whether it is shown with the label's limits, out of the way. */
   readonly more?: true;
 }
@@ -83,7 +85,7 @@ const ORCHARD = question("orchard", ["What do you spray?", "¿Qué trata?"], {
   strip: ["A strip under the trees", "Una franja bajo los árboles"],
   canopy: ["The trees", "Los árboles"],
 });
-export const GRANULES_ON = question("granulesOn", ["What do you spread on?", "¿Dónde esparce?"], {
+const GRANULES_ON = question("granulesOn", ["What do you spread on?", "¿Dónde esparce?"], {
   block: ["A whole block", "Un terreno entero"],
   area: ["An area I know", "Un área que conozco"],
 });
@@ -145,7 +147,13 @@ const SIZES: Readonly<Record<JobKind, (chosen: Shape["chosen"]) => readonly Ask[
     PER_ROW,
     ...(ROW_BY[chosen(PER_ROW)] ?? []),
   ],
-  orchard: (chosen) => [ORCHARD, ROWS, ROW_LENGTH, ROW_SPACING, ...(ORCHARD_BY[chosen(ORCHARD)] ?? [])],
+  orchard: (chosen) => [
+    ORCHARD,
+    ROWS,
+    ROW_LENGTH,
+    { ...ROW_SPACING, needed: chosen(ORCHARD) === "canopy" },
+    ...(ORCHARD_BY[chosen(ORCHARD)] ?? []),
+  ],
   granules: (chosen) => [GRANULES_ON, ...(chosen(GRANULES_ON) === "area" ? AREA : BLOCK)],
 };
 
@@ -285,6 +293,24 @@ function productAsks(at: string, kind: JobKind): Ask[] {
     more("reEntryHours", ["Hours to re-entry", "Horas para volver a entrar"]),
     more("preHarvestDays", ["Days to harvest", "Días a la cosecha"]),
   ];
+}
+
+// Choosing the whole block says that all of it is sprayed. Without this the library asks.
+const STARTS = {
+  bands: { plot: { kind: "row-bands" } },
+  block: { plot: { kind: "rectangle", fraction: 1 } },
+  area: { plot: { kind: "treated-area" } },
+  boundary: { plot: { kind: "ground-area", fraction: 1 } },
+  spots: { plot: { kind: "spots" } },
+  tank: { size: { kind: "volume" } },
+  pots: { size: { kind: "count" } },
+  drench: { size: { kind: "row-length" } },
+  orchard: { plot: { kind: "tree-rows", sides: 2 } },
+} as const;
+
+/** What the choice of a job says already: the start of the library's input. */
+export function startOf({ kind, chosen }: Shape): (typeof STARTS)[keyof typeof STARTS] {
+  return STARTS[kind === "granules" ? (chosen(GRANULES_ON) as "block" | "area") : kind];
 }
 
 /** Whether the job's own width is that of a pass as well: it is entered once. */

@@ -3,25 +3,14 @@ import { byId, el } from "./dom.ts";
 import { say, W } from "./words.ts";
 
 /** Lays out the card to take to the tank. It shows on paper only. */
-export function layCard(
-  { title, warnings, facts, order, loads, cautions, headings }: FieldCard,
-  place: string,
-): void {
+export function layCard({ title, warnings, facts, order, loads, cautions, headings }: FieldCard): void {
   const list = (heading: string, lines: readonly (string | Node)[]): HTMLElement[] =>
     lines.length === 0
       ? []
       : [el("h2", {}, heading), el("ul", {}, ...lines.map((line) => el("li", {}, line)))];
   byId("card").replaceChildren(
     el("h1", {}, title),
-    el(
-      "p",
-      { class: "by-hand" },
-      el("b", {}, `${say(W.place)}: ${place}`),
-      say(W.date),
-      el("span"),
-      say(W.mixedBy),
-      el("span"),
-    ),
+    el("p", { class: "by-hand" }, say(W.date), el("span"), say(W.mixedBy), el("span")),
     ...list(
       headings.warnings,
       warnings.map(({ name, message }) => el("span", {}, el("b", {}, `${name}: `), message)),

@@ -14,16 +14,7 @@ import {
 } from "swath-to-spoon/plan";
 import { parseBatchInput, parsePlanInput, parseSpreadingInput } from "swath-to-spoon/schema";
 import type { Quantity } from "swath-to-spoon/units";
-import {
-  BY_SIZE,
-  calibrationOf,
-  GRANULES_ON,
-  isCanopy,
-  type JobKind,
-  runPath,
-  sharedWidth,
-  TOOLS_ASK,
-} from "./asks.ts";
+import { BY_SIZE, calibrationOf, isCanopy, runPath, sharedWidth, startOf, TOOLS_ASK } from "./asks.ts";
 import {
   chosen,
   entryOf,
@@ -70,19 +61,6 @@ export function check(job: Job, records: readonly ApplicationRecord[]): Checked 
 
 type Tree = { [key: string]: unknown };
 
-// Choosing the whole block says that all of it is sprayed. Without this the library asks.
-const KINDS: Readonly<Record<Exclude<JobKind, "granules">, Tree>> = {
-  bands: { plot: { kind: "row-bands" } },
-  block: { plot: { kind: "rectangle", fraction: 1 } },
-  area: { plot: { kind: "treated-area" } },
-  boundary: { plot: { kind: "ground-area", fraction: 1 } },
-  spots: { plot: { kind: "spots" } },
-  tank: { size: { kind: "volume" } },
-  pots: { size: { kind: "count" } },
-  drench: { size: { kind: "row-length" } },
-  orchard: { plot: { kind: "tree-rows", sides: 2 } },
-};
-
 /** The job as the library expects it, still as it was typed. The library reports what is wrong. */
 function inputOf(job: KnownJob, records: readonly ApplicationRecord[]): Tree {
   const shape = shapeOf(job);
@@ -95,9 +73,7 @@ function inputOf(job: KnownJob, records: readonly ApplicationRecord[]): Tree {
   };
 
   const { kind } = job;
-  const input: Tree = structuredClone(
-    KINDS[kind === "granules" ? (chosen(job, GRANULES_ON) as "block" | "area") : kind],
-  );
+  const input: Tree = structuredClone(startOf(shape));
   for (const { path, optional } of fields) {
     const value = valueAt(path);
     // What is needed and empty still has its part around it: the library then names the very field.

@@ -1,6 +1,16 @@
 import { type FormField, formFields } from "swath-to-spoon/schema";
 import { isUnit, type Unit, type UnitSystem, unitsOf } from "swath-to-spoon/units";
-import { type Ask, BY_SIZE, JOBS, type JobKind, type Shape, type Step, stepsOf, TOOLS_ASK } from "./asks.ts";
+import {
+  type Ask,
+  BY_SIZE,
+  JOBS,
+  type JobKind,
+  type Shape,
+  type Step,
+  startOf,
+  stepsOf,
+  TOOLS_ASK,
+} from "./asks.ts";
 import { type Entry, inUnit, switched } from "./units.ts";
 
 /** Everything entered in the form. Plain data, kept for the next visit. */
@@ -66,8 +76,12 @@ const RARE = /^(?:mi|km|mm|yd2|mg|kg\/L|cup|tbsp|tsp|metric_\w+)$/;
 export function fieldOf(job: KnownJob, ask: Ask): Field {
   const { kind, system } = job;
   const place = (ask.like ?? ask.path).replace(/\[\d+\]/g, "[]");
-  // The same place in several shapes of a job has the same units: the first stands for all.
-  const found = formOf(kind, system).find(({ path }) => path === place);
+  const start: Readonly<Record<string, { readonly kind: string }>> = startOf(shapeOf(job));
+  const shape = start[place.split(".")[0] ?? ""]?.kind;
+  // Of the shapes that have this place, the one that was chosen; of several sizes of it the first, which have the same units.
+  const found = formOf(kind, system).find(
+    ({ path, when }) => path === place && (shape === undefined || when.some(({ is }) => is === shape)),
+  );
   const units = (found?.units ?? []).filter((unit) => !RARE.test(unit) && fits(unit, ask, job));
   const usual = /^products.*(?:rate|max)$/i.test(ask.path)
     ? units.find((unit) => USUAL_RATES.includes(unit))
@@ -76,7 +90,7 @@ export function fieldOf(job: KnownJob, ask: Ask): Field {
   return {
     ...ask,
     kind: ask.options ? "choice" : (found?.kind ?? "text"),
-    optional: (found?.optional ?? false) || ask.like === ask.path || ask.path === "calibration.jug",
+    optional: !ask.needed && (found?.optional === true || ask.path === "calibration.jug"),
     whole: found?.limits?.whole ?? false,
     units: first === undefined ? units : [first, ...units.filter((unit) => unit !== first)],
   };

@@ -21,7 +21,7 @@ import { type Kept, keep, lastVisit, merged, read, saveFile } from "./store.ts";
 import { wayChoice } from "./ways.ts";
 import { count, type Language, locale, say, speak, W } from "./words.ts";
 
-const firstSystem = /^en-US/.test(locale) ? "us" : "metric";
+const firstSystem = /-US\b/.test(locale) ? "us" : "metric";
 
 let kept: Kept = lastVisit() ?? {
   locale,

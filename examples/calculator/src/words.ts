@@ -80,7 +80,6 @@ export const W = {
   print: ["Print the field card", "Imprimir la tarjeta de campo"],
   math: ["Show the math", "Ver los cálculos"],
   back: ["Edit the job", "Cambiar"],
-  place: ["Place", "Lugar"],
   date: ["Date", "Fecha"],
   mixedBy: ["Mixed by", "Preparó"],
   nothingToPrint: [

@@ -1,4 +1,5 @@
 import type { Figures } from "../../errors.js";
+import { isRefused } from "../../plan/refused.js";
 import type { AnyPlan } from "../../plan/result.js";
 import type { Severity, Warning } from "../../plan/warnings.js";
 import { asRead } from "../../units/message.js";
@@ -13,11 +14,6 @@ export interface WrittenAlert {
   readonly name: string;
   /** What is wrong, and what to do. */
   readonly message: string;
-}
-
-/** Whether a plan refuses its job: then no sheet says how to mix it. */
-export function isRefused({ warnings }: Pick<AnyPlan, "warnings">): boolean {
-  return warnings.some(({ severity }) => severity === "refusal");
 }
 
 // What a sheet shows anyway: in how many loads the mix is made.
@@ -83,7 +79,11 @@ export function sentenceOf(
   const { issues, text } = messages;
   const template = ownText(issues, key);
   if (template === undefined) return message;
-  const issue = fill(template, asRead(figures), AS_THEY_ARE);
+  const { plot } = figures;
+  // A plot without a name goes by its number, and each language has its own word for that.
+  const named =
+    typeof plot === "number" ? { ...figures, plot: fill(text.plotNumber, { number: plot }) } : figures;
+  const issue = fill(template, asRead(named), AS_THEY_ARE);
   if (figures.product === undefined || /\{product[.}]/.test(template)) return issue;
-  return fill(figures.plot === undefined ? text.ofProduct : text.ofProductOnPlot, { ...figures, issue });
+  return fill(plot === undefined ? text.ofProduct : text.ofProductOnPlot, { ...named, issue });
 }

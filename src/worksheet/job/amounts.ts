@@ -88,5 +88,5 @@ export function measureText({ tool, count, each }: MeasuredPart, writer: Writer<
   }
   const isScale = isWeight(tool.capacity);
   const [once, times] = isScale ? [text.weigh, text.weighTimes] : [text.toMark, text.toMarkTimes];
-  return writer.fill(count === 1 ? once : times, { count, tool: name, mark: each });
+  return writer.fill(count === 1 ? once : times, { count, tool: writer.theTool(tool.name), mark: each });
 }

@@ -34,10 +34,10 @@ function rateText(rate: SingleRate, writer: Writer): string {
     return fill(words, { parts: rate.parts, to: rate.to });
   }
   if ("per" in rate) {
-    const given = exact(asEntered(rate.rate));
+    const given = exact(asEntered(rate.rate, writer));
     return rate.per === "ground" ? fill(text.rateOnGround, { rate: given }) : given;
   }
-  return exact(asEntered(rate));
+  return exact(asEntered(rate, writer));
 }
 
 /** The mix of the whole job and what it is made of, as the tank's marks are; parts of nothing are left out. */
@@ -53,7 +53,7 @@ export function totalMixText(plan: AnyPlan, writer: Writer): string {
   const extra = [
     ...(moreThan(asked.value, 0) ? [fill(text.mixExtra, { volume: three(inTank(asked, plan)) })] : []),
     ...(toMark ? [fill(text.mixToMark, { volume: three(inTank(toMark.carrier, plan)) })] : []),
-    ...(lines.value > 0 ? [fill(text.mixInHose, { volume: exact(asEntered(lineVolume)) })] : []),
+    ...(lines.value > 0 ? [fill(text.mixInHose, { volume: exact(asEntered(lineVolume, writer)) })] : []),
   ];
   if (extra.length === 0) return total;
   const volume = three(inTank(sprayed, plan));
@@ -85,11 +85,13 @@ export function sizeFacts(plan: AnyPlan, writer: Writer): SheetFact[] {
   const { size, area } = plan.input;
   const { carrierPerCount, carrierPerLength } = plan;
   return [
-    ...(size.kind === "count" ? [{ name: text.number, value: exact(asEntered(size.count)) }] : []),
+    ...(size.kind === "count" ? [{ name: text.number, value: exact(asEntered(size.count, writer)) }] : []),
     ...(carrierPerCount ? [{ name: text.eachGets, value: three(carrierPerCount) }] : []),
-    ...(size.kind === "row-length" ? [{ name: text.rowLength, value: exact(asEntered(size.length)) }] : []),
+    ...(size.kind === "row-length"
+      ? [{ name: text.rowLength, value: exact(asEntered(size.length, writer)) }]
+      : []),
     ...(carrierPerLength ? [{ name: text.perLength, value: three(carrierPerLength) }] : []),
-    ...(area ? [{ name: text.treatedArea, value: exact(asEntered(area)) }] : []),
+    ...(area ? [{ name: text.treatedArea, value: exact(asEntered(area, writer)) }] : []),
   ];
 }
 

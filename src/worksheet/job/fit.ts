@@ -4,10 +4,11 @@ import { inUnit } from "../../units/convert.js";
 import { compareDecided, decided, moreThan } from "../../units/decide.js";
 import { scale } from "../../units/quantity.js";
 import type { Quantity, Volume } from "../../units/types.js";
+import type { Writer } from "../words/writer.js";
 
 // What a person reads off a tank, a jug or a tape.
 const FIGURES = 3;
-// A number of so few digits was typed by somebody, and stays as it is.
+// A tank of so few digits was typed by somebody, and is known by them.
 const TYPED = 6;
 // Loads that share a mix differ by noise in the digits behind these, and read alike.
 const SURE = 9;
@@ -38,8 +39,16 @@ export function atLeast<Q extends Quantity>(quantity: Q): Q {
 }
 
 /** What somebody entered, as it is; what comes of a change of unit in three figures, not more than it is. */
-export function asEntered<Q extends Quantity>(quantity: Q): Q {
-  return isTyped(quantity) ? quantity : atMost(quantity);
+export function asEntered<Q extends Quantity>(quantity: Q, { entered }: Pick<Writer, "entered">): Q {
+  return entered.has(quantity.value) ? quantity : atMost(quantity);
+}
+
+/** Every number of a job's input, however deep. */
+export function numbersIn(input: unknown, found: Set<number> = new Set()): Set<number> {
+  if (typeof input === "number") found.add(input);
+  else if (typeof input === "object" && input !== null)
+    for (const one of Object.values(input)) numbersIn(one, found);
+  return found;
 }
 
 function isTyped({ value }: Quantity): boolean {

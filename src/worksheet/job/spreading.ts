@@ -1,11 +1,11 @@
 import { plotsOf } from "../../plan/plot.js";
 import type { JobArea } from "../../plan/plot-areas.js";
+import { isRefused } from "../../plan/refused.js";
 import type { SpreadingPlan } from "../../plan/result.js";
 import { planSpreading } from "../../plan/spreading.js";
 import type { Mass, UnitSystem } from "../../units/types.js";
 import type { CardLoad } from "../field-card.js";
 import type { Writer } from "../words/writer.js";
-import { isRefused } from "./alerts.js";
 import type { SheetFact } from "./facts.js";
 import { atMost } from "./fit.js";
 import { plotName } from "./places.js";

@@ -167,3 +167,28 @@ function signed(sign: string, node: FormulaNode, inner: (node: FormulaNode) => s
 function isSigned(text: string): boolean {
   return /^[\u200e\u200f\u061c]*[-−]/.test(text);
 }
+
+/** The symbols of a formula, each as often as it stands there. */
+export function symbolsOf(node: FormulaNode): string[] {
+  return leavesOf(node).flatMap((leaf) => (leaf.kind === "symbol" && leaf.name !== "pi" ? [leaf.name] : []));
+}
+
+/** The numbers of a formula, as they are written in it. */
+export function numbersOf(node: FormulaNode): string[] {
+  return leavesOf(node).flatMap((leaf) => (leaf.kind === "number" ? [leaf.text] : []));
+}
+
+function leavesOf(node: FormulaNode): readonly Extract<FormulaNode, { kind: "number" | "symbol" }>[] {
+  switch (node.kind) {
+    case "group":
+      return leavesOf(node.inner);
+    case "sum":
+      return [node.first, ...node.rest.map((term) => term.node)].flatMap(leavesOf);
+    case "operation":
+      return [...leavesOf(node.left), ...leavesOf(node.right)];
+    case "call":
+      return node.args.flatMap(leavesOf);
+    default:
+      return [node];
+  }
+}

@@ -1,6 +1,8 @@
 import type { WorkingLine } from "../../units/working-line.js";
 import { filled, ownText, type Writer } from "../words/writer.js";
-import { type FormulaNode, formulaText, parseFormula } from "./formula.js";
+import { factorsOf } from "./factors.js";
+import { formulaText, numbersOf, parseFormula } from "./formula.js";
+import { saysNothing, simplified } from "./simplify.js";
 
 /** A term of a formula as it is written. */
 export interface WrittenTerm {
@@ -32,22 +34,69 @@ export interface WrittenLine {
 
 /** Writes lines of working. A change of unit that reads like one before it is left out: once is enough to read. */
 export function writtenLines(lines: readonly WorkingLine[], writer: Writer): WrittenLine[] {
-  const seen = new Set<string>();
+  const changes = new Set<string>();
   return lines
     .map((line) => writtenLine(line, writer))
-    .filter(({ id, found, numbers }) => {
-      if (id !== "units.convert") return true;
-      const key = JSON.stringify([found, numbers]);
-      const isNew = !seen.has(key);
-      seen.add(key);
-      return isNew;
+    .filter((line) => line.id !== "units.convert" || isNew(line, changes));
+}
+
+/**
+ * Writes the lines of steps for a sheet: without what says nothing, and with the constants of a change of unit written out. What
+ * reads like a line before it in its step, or like a change of unit in any step, is left out. So is a line of which only `x = x` is left, unless every
+ * result is to be kept.
+ */
+export function sheetLines(
+  steps: readonly (readonly WorkingLine[])[],
+  writer: Writer,
+  keepsAll = false,
+): WrittenLine[][] {
+  const changes = new Set<string>();
+  return steps.map((lines) => {
+    const told = lines.map(simplified).filter((line) => keepsAll || !saysNothing(line));
+    const written = told.map((line) => withConstants(line, writtenLine(line, writer), writer));
+    const step = new Set<string>();
+    return written.filter((line) => isNew(line, line.id === "units.convert" ? changes : step));
+  });
+}
+
+/** Whether a line reads like none before it. */
+function isNew({ found, numbers, result }: WrittenLine, seen: Set<string>): boolean {
+  const before = seen.size;
+  return seen.add(JSON.stringify([found, numbers, result])).size > before;
+}
+
+// A unit has a part over the stroke, and one under it.
+const CONSTANTS = ["a", "b"] as const;
+
+/** A change of a compound unit by the numbers that its factor is made of: `43,560 sq ft in 1 ac ÷ 128 fl oz in 1 gal`. */
+function withConstants(line: WorkingLine, written: WrittenLine, writer: Writer): WrittenLine {
+  const factors = factorsOf(line);
+  const { value } = written.terms;
+  if (factors.length < 2 || value === undefined) return written;
+  // What is multiplied by stands first.
+  const ordered = [...factors].sort((a, b) => Number(b.multiplies) - Number(a.multiplies));
+  const constants = ordered.map(({ larger, smaller }, i): [string, WrittenTerm] => {
+    const constant = writer.fill(writer.messages.text.unitsInOne, {
+      amount: writer.long(smaller),
+      unit: writer.unit(larger.unit, 1),
     });
+    return [CONSTANTS[i] as string, { name: constant, value: constant }];
+  });
+  const formula = ordered.reduce(
+    (so, { multiplies }, i) => `${so} ${multiplies ? "*" : "/"} ${CONSTANTS[i]}`,
+    "value",
+  );
+  const terms: Record<string, WrittenTerm> = { value, ...Object.fromEntries(constants) };
+  const node = parseFormula(formula);
+  const text = (part: keyof WrittenTerm): string =>
+    formulaText(node, (leaf) => terms[leaf]?.[part] ?? leaf, writer.messages.functions);
+  return { ...written, formula, terms, words: text("name"), numbers: text("value") };
 }
 
 function writtenLine(line: WorkingLine, writer: Writer): WrittenLine {
   const { messages, long } = writer;
   const formula = parseFormula(line.formula);
-  const numbers = numbersIn(formula).map((digits): [string, WrittenTerm] => {
+  const numbers = numbersOf(formula).map((digits): [string, WrittenTerm] => {
     const written = long(Number(digits));
     return [digits, { name: written, value: written }];
   });
@@ -68,23 +117,6 @@ function writtenLine(line: WorkingLine, writer: Writer): WrittenLine {
     formula: line.formula,
     terms,
   };
-}
-
-function numbersIn(node: FormulaNode): string[] {
-  switch (node.kind) {
-    case "number":
-      return [node.text];
-    case "symbol":
-      return [];
-    case "group":
-      return numbersIn(node.inner);
-    case "sum":
-      return [node.first, ...node.rest.map((term) => term.node)].flatMap(numbersIn);
-    case "operation":
-      return [...numbersIn(node.left), ...numbersIn(node.right)];
-    case "call":
-      return node.args.flatMap(numbersIn);
-  }
 }
 
 /** A term's name from the table, with the number of the symbol (`x2`) and the tool it belongs to where the name has a place for them. */

@@ -5,9 +5,10 @@ import type { CardLoad, FieldCard } from "../field-card.js";
 import type { WrittenAlert } from "../job/alerts.js";
 import type { WrittenDose } from "../job/amounts.js";
 import type { SheetFact } from "../job/facts.js";
+import type { WrittenStep } from "../job/steps.js";
 import type { WrittenLine, WrittenTerm } from "../lines/written-line.js";
 import type { WorkingSheet } from "../working-sheet.js";
-import type { Worksheet, WrittenLoad, WrittenStep } from "../worksheet.js";
+import type { Worksheet, WrittenLoad } from "../worksheet.js";
 import type { DrawingPoint, PrintableSheet, SheetAlert, SheetBlock, SheetOfBlocks } from "./sheets.js";
 
 /** A list that may be empty. */

@@ -96,6 +96,7 @@ const TEXT: Messages["text"] = {
   doNotMeasure: "can't be measured with these tools",
   totalProduct: "Total product, all loads",
   working: "Working",
+  unitsInOne: "{amount} in 1 {unit}",
   rounding:
     "Numbers are rounded for display; product amounts are rounded down. Each step uses the unrounded number.",
   sources: "Sources",
@@ -163,6 +164,7 @@ export const ENGLISH_WORDS: Messages = /* @__PURE__ */ frozen(
       loads: "Tank loads",
       product: "{product}",
       dose: "{product}, measured for load {load}",
+      error: "{product}, load {load}: how far the dose is off",
       fertilizer: "Fertilizer for the nutrient",
       amount: "Product for the job",
       hopper: "Hopper fills",

@@ -21,7 +21,7 @@ export interface Messages {
     Record<"sqrt" | "ceil" | "floor" | "min" | "max" | "sin" | "cos" | "tan", string>
   >;
   /** The headings of the steps. */
-  readonly steps: Readonly<Record<PlanStep["step"] | SpreadingStep["step"], string>>;
+  readonly steps: Readonly<Record<PlanStep["step"] | SpreadingStep["step"] | "error", string>>;
   /** The cautions, by code. */
   readonly cautions: Readonly<Record<Caution["code"], string>>;
   /**
@@ -49,10 +49,11 @@ export type PhraseWords = Pick<Messages, "language" | "issues" | "names" | "tool
 
 /**
  * What one tool and several of it are called, by the plural forms of the language: `{ one: "cup", other: "cups" }`. English has
- * these two; other languages may have more (Unicode CLDR, plural rules).
+ * these two; other languages may have more (Unicode CLDR, plural rules). `the` is one of them with its article, as in "12.5 mL in the
+ * syringe", where the language puts that by the noun.
  */
 export type ToolNames = Readonly<
-  Record<"one" | "other", string> & Partial<Record<Intl.LDMLPluralRule, string>>
+  Record<"one" | "other", string> & Partial<Record<Intl.LDMLPluralRule | "the", string>>
 >;
 
 /** The keys of single texts. */
@@ -147,6 +148,7 @@ export type TextKey =
   | "doNotMeasure"
   | "totalProduct"
   | "working"
+  | "unitsInOne"
   | "rounding"
   | "sources"
   | "cautions"

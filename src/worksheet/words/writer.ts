@@ -2,7 +2,7 @@ import type { Figures, QuantityFigure } from "../../errors.js";
 import { describeUnit } from "../../units/describe.js";
 import { intl } from "../../units/engine.js";
 import { formatQuantity } from "../../units/format.js";
-import { messageOf, nameIn, type Phrasing, phrased } from "../../units/message.js";
+import { messageOf, nameIn, type Phrasing, phrased, spoonName } from "../../units/message.js";
 import { multipleOf } from "../../units/multiples.js";
 import { numberFormat } from "../../units/numerals.js";
 import { isUnit, resolveUnit } from "../../units/resolve.js";
@@ -14,6 +14,8 @@ import type { Messages, PhraseWords, ToolNames } from "./messages.js";
 export interface Writer<M extends PhraseWords = Messages> {
   /** The table of words. */
   readonly messages: M;
+  /** The numbers that somebody entered, for a sheet of a job: they are printed as they are. */
+  readonly entered: ReadonlySet<number>;
   /** Fills the places of a text, amounts as for a summary unless given the digits. */
   readonly fill: (text: string, figures: Figures, digits?: number) => string;
   /** An amount for a summary. */
@@ -28,10 +30,12 @@ export interface Writer<M extends PhraseWords = Messages> {
   readonly decimals: (quantity: Quantity, decimals: number) => string;
   /** A whole number. */
   readonly count: (count: number) => string;
-  /** A unit's sign, as for several. */
-  readonly unit: (unit: Unit) => string;
+  /** A unit's sign, as for several unless given a count. */
+  readonly unit: (unit: Unit, count?: number) => string;
   /** One tool, by the name that it has: `tablespoon`. */
   readonly tool: (name: string) => string;
+  /** One tool that is pointed at, with its article where the table has that: `la jeringa de 5 mL`. */
+  readonly theTool: (name: string) => string;
   /** So many of a tool, without the number: `tablespoons`, `fills of the 1/4 cup`. Many in general, unless a count is given. */
   readonly tools: (name: string, count?: number) => string;
 }
@@ -72,10 +76,13 @@ export function writerFor<M extends PhraseWords = Messages>(
   const names = (tool: string): ToolNames | undefined => ownText(table.tools, tool);
   const phrasing = (significant: number): Phrasing => ({
     number: (value) => number(value, significant),
-    quantity: (figure) =>
-      isQuantity(figure)
+    quantity: (figure) => {
+      const spoon = spoonName(figure);
+      if (spoon !== undefined) return names(spoon)?.one ?? spoon;
+      return isQuantity(figure)
         ? written(figure, significant)
-        : `${number(figure.value, significant)} ${figure.unit}`,
+        : `${number(figure.value, significant)} ${figure.unit}`;
+    },
     typed: (figure) =>
       isQuantity(figure)
         ? formatQuantity(figure, { locale, digits: significant })
@@ -87,6 +94,7 @@ export function writerFor<M extends PhraseWords = Messages>(
   });
   return {
     messages: table,
+    entered: new Set(),
     fill: (text, figures, significant = SUMMARY_DIGITS) => phrased(text, figures, phrasing(significant)),
     short: (value) => written(value, SUMMARY_DIGITS),
     three: (value) => written(value, FIELD_DIGITS),
@@ -98,8 +106,9 @@ export function writerFor<M extends PhraseWords = Messages>(
       return written({ value, unit: name }, Math.min(17, whole + decimals));
     },
     count: (count) => numberFormat(locale, "whole").format(count),
-    unit: (name) => unit(name, MANY),
+    unit: (name, count = MANY) => unit(name, count),
     tool: (tool) => names(tool)?.one ?? tool,
+    theTool: (tool) => names(tool)?.the ?? names(tool)?.one ?? tool,
     tools: (tool, count = MANY) => {
       const known = names(tool);
       return known === undefined ? filled(table.text.fillsOf, { tool }) : formOf(known, plural(count));

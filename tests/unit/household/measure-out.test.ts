@@ -195,7 +195,7 @@ describe("what measureOut refuses", () => {
         path: "amount",
         figures: { amount: qty(0.11, "tsp"), least: qty(0.125, "tsp") },
         message:
-          "0.11 tsp is too small to measure with these tools, which start at 0.125 tsp. Use finer tools, or dilute it first if the label allows.",
+          "0.11 tsp is too small to measure with these tools, which start at 1/8 teaspoon. Use finer tools, or dilute it first if the label allows.",
       },
     });
     expect(suggestMeasures(input)).toMatchObject([
@@ -204,7 +204,7 @@ describe("what measureOut refuses", () => {
         amount: qty(0.125, "tsp"),
         times: 0.125 / 0.11,
         scoops: 1,
-        message: "Mix a batch that takes 0.125 tsp of product instead of 0.11 tsp.",
+        message: "Mix a batch that takes 1/8 teaspoon of product instead of 0.11 tsp.",
       },
       { kind: "tool", tool: { name: "1 mL syringe" }, message: "Use this tool as well: 1 mL syringe." },
     ]);
@@ -258,7 +258,7 @@ describe("what measureOut refuses", () => {
         tools: [...toolSet("cylinders"), ...toolSet("metric-spoons")],
         rule: "never-over",
       },
-      "0.3 mL is too small to measure with these tools, which start at 0.125 metric tsp. Use finer tools, or dilute it first if the label allows.",
+      "0.3 mL is too small to measure with these tools, which start at 1/8 metric teaspoon. Use finer tools, or dilute it first if the label allows.",
     ],
     [
       { amount: qty(0.3, "mL"), tools: [...toolSet("cylinders")].reverse(), rule: "never-over" },
@@ -275,7 +275,7 @@ describe("what measureOut refuses", () => {
         rule: "never-over",
         labelPermitsDilution: true,
       },
-      "0.05 tsp is too small to measure with these tools, which start at 0.125 tsp. Use finer tools, or dilute it first if the label allows.",
+      "0.05 tsp is too small to measure with these tools, which start at 1/8 teaspoon. Use finer tools, or dilute it first if the label allows.",
     ],
   ])("says in one sentence what is wrong: %j", (input, message) => {
     const dose = measureOut(input);

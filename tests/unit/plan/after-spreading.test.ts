@@ -115,7 +115,7 @@ describe("what became of a job of granules", () => {
         ({ key, figures }) => `${key} ${figures.plot}`,
       );
     // 0.95 oz on 100 ft are 9.5 oz per 1,000 ft.
-    expect(found([3, 0.95])).toEqual(["rate-over-max plot 2"]);
+    expect(found([3, 0.95])).toEqual(["rate-over-max 2"]);
     expect(found([3.2, 0])).toEqual([]);
     expect(found([2.4, 0.8])).toEqual(["rate-under-min North"]);
   });

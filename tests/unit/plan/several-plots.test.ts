@@ -6,8 +6,11 @@ import {
   planApplication,
   planSensitivity,
   reconcile,
+  type Warning,
 } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { SPANISH_WORDS } from "../../../src/words/es.ts";
+import { issueText } from "../../../src/worksheet/index.ts";
 
 // One mix on two plots: per treated area both get the same, per ground or per length of row they don't. Checked by hand.
 
@@ -56,6 +59,7 @@ describe("a rate per ground area on plots of which other parts are treated", () 
     ]);
     const [second] = about({ ...JOB, plot: [bands(8), bands(4)] }, "rate-uneven");
     expect(second?.message).toContain("plot 2 gets 50% more");
+    expect(issueText(second as Warning, { words: SPANISH_WORDS })).toContain("parcela 2 recibe 50");
     expect(about({ ...JOB, plot: [bands(4), bands(4)] }, "rate-uneven")).toEqual([]);
     expect(about({ ...JOB, plot: bands(4) }, "rate-uneven")).toEqual([]);
     expect(about({ ...JOB, plot: [bands(4), bands(4.1)] }, "rate-uneven")).toEqual([]);
@@ -122,9 +126,9 @@ describe("what a label has against the rate on one of several plots", () => {
   });
 
   it("is said of the plot where it is furthest under", () => {
-    expect(found({ min: perGround(4) }, "rate-under-min")).toEqual(["plot 2"]);
+    expect(found({ min: perGround(4) }, "rate-under-min")).toEqual([2]);
     expect(found({ min: perGround(4) }, "rate-under-min", [bands(8), bands(4, 2, "North side")])).toEqual([
-      "plot 1",
+      1,
     ]);
   });
 
@@ -142,7 +146,7 @@ describe("a rate per length of row on plots with bands of other widths", () => {
     };
     // 2,000 ft of row and a third of the mix on the first plot's 1,000 ft: 2/3 of the rate; 4/3 on the second.
     const [uneven] = about(input, "rate-uneven");
-    expect(uneven).toMatchObject({ figures: { plot: "plot 1", percent: { value: 33, unit: "%" } } });
+    expect(uneven).toMatchObject({ figures: { plot: 1, percent: { value: 33, unit: "%" } } });
     expect(uneven?.message).toContain("gets 33% less");
   });
 });

@@ -401,7 +401,7 @@ describe("doseText", () => {
   it("says what a tool with marks is filled to, with the numbers of the locale", () => {
     expect(doseText(dose(0.42, "syringes"))).toMatch(/^\d+(\.\d+)? mL in the \d+ mL syringe/);
     expect(doseText(dose(0.05, "syringes"), { ...words, locale: "es-ES" })).toBe(
-      "1 mL en jeringa de 1 mL + 0,46 mL en jeringa de 1 mL",
+      "1 mL en la jeringa de 1 mL + 0,46 mL en la jeringa de 1 mL",
     );
   });
 

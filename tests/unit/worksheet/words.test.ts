@@ -105,10 +105,20 @@ describe("the words of the working", () => {
     ];
     const amount = qty(2 + 0.5 + 0.25 / 6 + 3 / 29.5735295625, "fl_oz");
     const lines = working.measureOut({ amount, tools, rule: "nearest", closeEnoughPercent: 0 });
-    const written = workingSheet({ title: "Dose", lines }).lines.find(
-      ({ id }) => id === "household.measured",
+    const wordsOf = (all: typeof lines) =>
+      workingSheet({ title: "Dose", lines: all }).lines.find(({ id }) => id === "household.measured")?.words;
+    expect(wordsOf(lines)).toBe(
+      "number of fills of the blue scoop × one blue scoop holds + one tablespoon holds" +
+        " + reading on the 5 mL syringe + one 1/4 teaspoon holds",
     );
-    expect(written?.words).toBe(
+    // The same with each tool used more than once.
+    const twice = lines.map((line) => ({
+      ...line,
+      terms: Object.fromEntries(
+        Object.entries(line.terms).map(([symbol, term]) => [symbol, term === 1 ? 2 : term]),
+      ),
+    }));
+    expect(wordsOf(twice)).toBe(
       "number of fills of the blue scoop × one blue scoop holds + number of tablespoons × one tablespoon holds" +
         " + times the 5 mL syringe is used × reading on the 5 mL syringe" +
         " + number of fills of the 1/4 teaspoon × one 1/4 teaspoon holds",
