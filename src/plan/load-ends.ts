@@ -200,10 +200,9 @@ function rowsDone(lengths: readonly Length[], part: number): number {
   const { unit } = lengths[0] as Length;
   const rows = lengths.map((length) => inUnit(length, unit));
   let left = part * rows.reduce((sum, row) => sum + row, 0);
-  const at = rows.findIndex((row) => {
-    if (!moreThan(left, row)) return true;
+  return rows.reduce((done, row) => {
+    const share = Math.min(1, Math.max(0, left / row));
     left -= row;
-    return false;
-  });
-  return at < 0 ? rows.length : at + left / (rows[at] as number);
+    return done + share;
+  }, 0);
 }

@@ -49,10 +49,11 @@ function unitsOfChange(from: Unit, to: Unit, writer: Writer<PracticeMessages>): 
   const fractions: [Unit, Unit][] = [[next.over, old.over] as [Unit, Unit]];
   if (old.per !== undefined && next.per !== undefined) fractions.push([old.per, next.per] as [Unit, Unit]);
   const used = fractions.filter(([top, bottom]) => top !== bottom);
-  const text = [
-    writer.unit(from),
-    ...used.map(([top, bottom]) => `${writer.unit(top)}/${writer.unit(bottom)}`),
-  ].join(" × ");
+  // As "acres per square foot": one of what is below the stroke.
+  const one = (unit: Unit): string => writer.fill("{one.unit}", { one: { value: 1, unit } });
+  const text = [writer.unit(from), ...used.map(([top, bottom]) => `${writer.unit(top)}/${one(bottom)}`)].join(
+    " × ",
+  );
   const above = [old.over, ...used.map(([top]) => top)] as Unit[];
   const below = [...(old.per === undefined ? [] : [old.per]), ...used.map(([, bottom]) => bottom)] as Unit[];
   return withResult(text, above, below, to, writer);

@@ -3,6 +3,7 @@ import { type Check, checked, Field } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { compareDecided, moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
+import { intl } from "../units/engine.js";
 import { figure } from "../units/made.js";
 import { textReader } from "../units/parse.js";
 import type { Quantity, Unit } from "../units/types.js";
@@ -186,8 +187,15 @@ function onNumber(value: number, typed: Typed, key: Key): Found {
     return rounded;
   if (typed.isBare && unit !== undefined && isInAnotherUnit(value, right, unit, key))
     return found("other-unit", off);
+  if (unit !== undefined && isPointMoved(value / right)) return found("mistake", off, ["decimal-point"]);
   const double = nearest(doublyWrongAnswers(topic, given, sizes), value, tolerance / 2);
   return double === undefined ? found("unknown", off) : found("mistake", off, double.mistakes);
+}
+
+/** Whether a number has the right digits, and its decimal point is one to three places off. */
+function isPointMoved(times: number): boolean {
+  const places = Math.round(Math.log10(times));
+  return places !== 0 && Math.abs(places) <= 3 && Math.abs(times / 10 ** places - 1) < EXACT;
 }
 
 /** The wrong answer that a value is nearest to, within a tolerance. */
@@ -228,6 +236,31 @@ interface Dressing {
   readonly writer: Writer<PracticeMessages>;
 }
 
+const inTwoFigures = (value: number): number => Number(value.toPrecision(2));
+
+/** How many times the larger of two answers is the smaller one; nothing that a text says where one of them is 0. */
+const timesOff = (off: number): number => (off > 0 ? 1 + off : off > -1 ? 1 / (1 + off) : 0);
+
+const lettersOf = (answer: PracticeAnswer): string[] =>
+  typeof answer === "string" ? [...answer].sort() : [];
+
+// From here on, a percentage is harder to read than so many times.
+const MANY_TIMES = 3;
+
+/** What is said of an answer that nothing explains. */
+function unknownText(
+  off: number | undefined,
+  answer: PracticeAnswer,
+  key: PracticeAnswer,
+  practice: PracticeMessages["practice"],
+): string {
+  if (off === undefined)
+    return lettersOf(answer).join() === lettersOf(key).join() ? practice.mistake : practice.eachLetter;
+  const isFar = timesOff(off) >= MANY_TIMES;
+  if (off > 0) return isFar ? practice.timesHigh : practice.unknownHigh;
+  return isFar ? practice.timesLow : practice.unknownLow;
+}
+
 /** A verdict in words. */
 function dressed(
   { verdict, off, mistakes: codes }: Found,
@@ -241,14 +274,16 @@ function dressed(
   const key = inAnswerUnit(topic, right, sizes);
   const figures = {
     answer: typeof key === "string" ? key : short(key),
-    percent: short({ value: Number((Math.abs(off ?? 0) * 100).toPrecision(2)), unit: "%" }),
+    percent: short({ value: inTwoFigures(Math.abs(off ?? 0) * 100), unit: "%" }),
+    times: inTwoFigures(timesOff(off ?? 0)),
+    letters: new (intl("ListFormat"))(messages.language, { type: "conjunction" }).format(lettersOf(key)),
   };
   const opening = {
     right: practice.right,
     rounded: practice.rounded,
     "other-unit": practice.otherUnit,
     mistake: mistakes.length === 2 ? practice.twoMistakes : practice.mistake,
-    unknown: off === undefined ? practice.mistake : off > 0 ? practice.unknownHigh : practice.unknownLow,
+    unknown: unknownText(off, answer, key, practice),
   }[verdict];
   const texts = mistakes.flatMap(({ what, see, mend }) => [what, see, mend]);
   return {

@@ -132,6 +132,7 @@ export type MistakeCode =
   | "liquids-before-powders"
   | "conditioner-last"
   | "powders-swapped"
+  | "decimal-point"
   | "nutrient-for-product"
   | "content-multiplied"
   | "row-size-left-out"
@@ -196,7 +197,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "land-unit-left": words(
     "The area was left in {area.unit}.",
-    "The number is {perLand} times too large or too small.",
+    "The number is off by a factor of {perLand}.",
     "There are {perLand} {area.unit} in {oneLand}. Change the unit.",
   ),
   "wrong-land-factor": words(
@@ -210,8 +211,8 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Divide {area.unit} by {perLand} to get {land.unit}.",
   ),
   "other-land-unit": words(
-    "The result is per {oneOtherLand.unit}, or in {otherLand.unit}, not {land.unit}.",
-    "Acres and hectares differ by about {landApart} times.",
+    "This answer uses {otherLand.unit}, not {land.unit}.",
+    "{hectare} is about {acres}.",
     "Use {perLand} {area.unit} for {oneLand}.",
   ),
   "land-unit-from-other": words(
@@ -220,9 +221,9 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Divide {area.unit} by {perLand} to get {land.unit}.",
   ),
   inverted: words(
-    "Multiplied and divided the wrong way around.",
+    "A number was multiplied that should divide, or divided that should multiply.",
     "The number is far from an estimate in round numbers.",
-    "Estimate first.",
+    "Write the units next to the numbers. Only the unit of the answer may be left.",
   ),
   "rate-inverted": words(
     "The fraction was turned upside down.",
@@ -300,9 +301,9 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Multiply distance by width to get the area.",
   ),
   "width-in-large-unit": words(
-    "The width was used in {length.unit}, in a formula that takes {width.unit}.",
+    "The width was converted ({width.unit} to {length.unit}), but this formula takes it as given.",
     "The rate is {perLength} times too high.",
-    "Put the width in as {width.unit}, or use a formula for {length.unit}.",
+    "Leave the width as given ({width.unit}), or use a formula for {length.unit}.",
   ),
   "factors-left-out": words(
     "The factors between the units were left out.",
@@ -366,7 +367,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "rate-per-other-land": words(
     "The rate was used as if it were per {oneOtherLand.unit}.",
-    "Acres and hectares differ by about {landApart} times.",
+    "{hectare} is about {acres}.",
     "The label rate is per {oneLand.unit}. Keep it per {oneLand.unit}.",
   ),
   "weighed-as-volume": words(
@@ -761,17 +762,17 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Conditioner first, then powders and granules, suspensions, emulsions, and adjuvants last.",
   ),
   "adjuvant-first": words(
-    "The adjuvant went in first.",
+    "The adjuvant went in too early.",
     "It foams, and powders then clump.",
-    "Adjuvants go in after the products.",
+    "Adjuvants go in last, after the products.",
   ),
   "liquids-before-powders": words(
-    "The emulsifiable concentrate went in before the powders and suspensions.",
-    "Powders in an oily mix clump.",
-    "Powders first, then suspensions, then emulsions.",
+    "A liquid product went in too early.",
+    "Powders clump if a liquid product is in the tank before them.",
+    "Powders and granules first, then suspensions, then emulsions.",
   ),
   "conditioner-last": words(
-    "The water conditioner went in last.",
+    "The water conditioner went in too late.",
     "The products are in the water before it can act.",
     "The conditioner goes in first, before the products.",
   ),
@@ -779,6 +780,11 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "The granules went in before the wettable powder.",
     "A powder needs the most time to get wet.",
     "Wettable powder first, then water-dispersible granules.",
+  ),
+  "decimal-point": words(
+    "The digits are right, but the decimal point is in the wrong place.",
+    "The number is far from an estimate in round numbers.",
+    "Work it again, and count the zeros and the decimals.",
   ),
   "other-kind-of-unit": words(
     "The unit measures something else.",

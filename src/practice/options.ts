@@ -69,7 +69,7 @@ export interface PracticeSheetOptions extends WritingOptions {
   readonly className?: string | undefined;
   /** The number of the set, printed on sheet and key; none unless given. */
   readonly set?: string | undefined;
-  /** What makes it a key: `short` has answers and common wrong answers, `long` the working as well. No key unless given. */
+  /** What makes it a key: `short` has answers and the six likeliest mistakes, `long` how to mend them and the working. No key unless given. */
   readonly key?: "short" | "long" | undefined;
   /** Lines for name and date; there unless given, and never on a key. */
   readonly nameAndDate?: boolean | undefined;
@@ -180,7 +180,7 @@ export const PRACTICE_SHEET_OPTIONS: ObjectField<PracticeSheetOptions> = object<
   set: optional(text("The number of the set, printed on sheet and key; none unless given.")),
   key: optional(
     choice(
-      "What makes it a key: `short` has answers and common wrong answers, `long` the working as well. No key unless given.",
+      "What makes it a key: `short` has answers and the six likeliest mistakes, `long` how to mend them and the working. No key unless given.",
       ["short", "long"],
     ),
   ),

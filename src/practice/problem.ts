@@ -59,7 +59,7 @@ export interface PracticeProblem {
   readonly answer: PracticeAnswer;
   /** The way to it, line by line. */
   readonly working: readonly WorkingLine[];
-  /** The common wrong answers, the likelier ones first: each apart from the right one, and from one another, by more than 2%. */
+  /** The common wrong answers, the likelier ones first: each apart from the right one, and from one another, by more than 2%; counts differ at all. */
   readonly mistakes: readonly PracticeMistake[];
 }
 
@@ -72,7 +72,7 @@ export const practiceTopics: readonly PracticeTopic[] = PRACTICE_TOPICS;
  *
  * The same topic, seed and options give the same problem on every machine. Sizes, rates and speeds are drawn from what
  * small farms and their sprayers have (common practice, no source). The answer has at most three figures. Mistakes
- * that lead to the same answer within 2% are one. Random numbers: the "minimal standard" generator of S. K. Park
+ * that lead to the same answer within 2% are one (to the same count, where things are counted). Random numbers: the "minimal standard" generator of S. K. Park
  * and K. W. Miller, Communications of the ACM 31 (10), 1988.
  *
  * @param topic - one of `practiceTopics`
@@ -280,7 +280,8 @@ function figuresOf(sizes: Sizes): Figures {
     water: { value: units.water, unit: units.density },
     walking: { value: walking, unit: speed },
     walkingPerSecond: inTwoFigures(walking * perSecond),
-    landApart: inTwoFigures(convertValue(1, "ha", "ac")),
+    hectare: { value: 1, unit: "ha" },
+    acres: { value: inTwoFigures(convertValue(1, "ha", "ac")), unit: "ac" },
     mile: { value: inTwoFigures(convertValue(1, "mi", "km")), unit: "km" },
     pound: { value: inTwoFigures(convertValue(1, "lb", "kg")), unit: "kg" },
     ...named,

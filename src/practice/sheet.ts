@@ -5,7 +5,7 @@ import { facts, heading, sourcesList, text, working } from "../worksheet/render/
 import type { GroupBlock, SheetBlock, SheetOfBlocks } from "../worksheet/render/sheets.js";
 import { type Writer, writerFor } from "../worksheet/words/writer.js";
 import { PRACTICE_SHEET_OPTIONS, type PracticeSheetOptions } from "./options.js";
-import type { PracticeProblem } from "./problem.js";
+import type { PracticeMistake, PracticeProblem } from "./problem.js";
 import { drawingOf } from "./problem-drawing.js";
 import { PROBLEM } from "./problem-field.js";
 import { PRACTICE_TOPICS } from "./topics/all.js";
@@ -99,6 +99,15 @@ function grouped(
   return { kind: "group", as: cards ? "card" : "part", blocks };
 }
 
+// More than these nobody looks through at a desk; `checkAnswer` knows them all.
+const MOST_MISTAKES = 6;
+
+/** The likeliest mistakes, each once. */
+function likeliest(mistakes: readonly PracticeMistake[]): PracticeMistake[] {
+  const codes = mistakes.map(({ mistake }) => mistake);
+  return mistakes.filter(({ mistake }, at) => codes.indexOf(mistake) === at).slice(0, MOST_MISTAKES);
+}
+
 function keyOf(
   { answer, working: lines, mistakes }: PracticeProblem,
   key: "short" | "long",
@@ -111,7 +120,7 @@ function keyOf(
   const wrong = facts(
     practice.mistakes,
     { what: practice.wrongAnswer, howMuch: practice.shows },
-    mistakes.map(({ answer: one, what, see, mend }) => ({
+    likeliest(mistakes).map(({ answer: one, what, see, mend }) => ({
       name: written(one),
       value: isLong ? [what, see, mend].join(" ") : what,
     })),

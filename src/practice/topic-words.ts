@@ -17,7 +17,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
       "A vegetable field at {farm} is a rectangle, {length} long and {width} wide. What is its area ({unit})?",
       "A sports field at {farm} measures {length} by {width}, with square corners. What is its area ({unit})?",
       "The nursery at {farm} sprays a rectangular block. It is {width} wide and {length} long. How large is the block ({unit})?",
-      "You pace off a pasture edge at {farm}: a strip {length} long and {width} wide. What is the area of the strip ({unit})?",
+      "You pace off part of a pasture at {farm}. It is {length} long and {width} wide, with square corners. What is its area ({unit})?",
     ],
   },
   "triangle-area": {
@@ -42,7 +42,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "Speed from a timed distance",
     problems: [
       "At {farm} you drive the marked {distance} in {time}. How fast do you travel ({unit})?",
-      "Two stakes in the vegetable field at {farm} are {distance} apart. With the backpack on, you walk from one to the other in {time}. What is your speed ({unit})?",
+      "Two stakes in the vegetable field at {farm} are {distance} apart. You drive the sprayer from one to the other in {time}. What is your speed ({unit})?",
       "On the turf at {farm} the sprayer takes {time} for {distance}. What is its speed ({unit})?",
       "Between the vineyard rows at {farm} the tractor covers {distance} in {time}. What is the working speed ({unit})?",
     ],
@@ -69,7 +69,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "Rate read off the catch",
     problems: [
       "At {farm} you mark a strip on which each {caught.unit} caught from one nozzle means {one}. Walking it takes {walk}. One nozzle gives {caught} in {time}. What is the output rate ({unit})?",
-      "The strip in the orchard at {farm} is just long enough that the catch in {caught.unit} reads as {unit}. The sprayer drives over it in {walk}. Parked, one nozzle gives {caught} in {time}. What is the output rate ({unit})?",
+      "In the orchard at {farm} you mark a strip on which the catch in {caught.unit} reads as {unit}. Driving it takes {walk}. With the tractor parked, one nozzle gives {caught} in {time}. What is the output rate ({unit})?",
       "On the turf at {farm} you lay out a strip on which the catch in {caught.unit} reads as {unit}. You walk it in {walk}. In the yard you catch {caught} from one nozzle in {time}. What is the output rate ({unit})?",
       "In the vegetable field at {farm} you time {walk} for a strip on which the catch in {caught.unit} is the rate in {unit}. In the yard you catch {caught} in {time}. What is the output rate ({unit})?",
     ],
@@ -142,7 +142,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     problems: [
       "A lawn at {farm} is {length} long and {width} wide. The label rate is {rate}. How much product does the lawn need ({unit})?",
       "The sports field at {farm} measures {length} by {width}. How much product is that at {rate} ({unit})?",
-      "In the nursery at {farm} a bed of {length} by {width} is sprayed at {rate}. How much product do you measure out ({unit})?",
+      "In the nursery at {farm} a block of {length} by {width} is sprayed at {rate}. How much product do you measure out ({unit})?",
       "The greenhouse floor at {farm} is {width} wide and {length} long. The label allows {rate}. How much product may you use on it ({unit})?",
     ],
   },
@@ -150,8 +150,8 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "Granules",
     problems: [
       "Granules go on a lawn of {length} by {width} at {farm}. The label rate is {rate}. How much do you weigh out ({unit})?",
-      "The nursery bed at {farm} is {length} long and {width} wide. How many granules does it take at {rate} ({unit})?",
-      "At {farm} you spread granules on the turf around the clubhouse, {width} wide and {length} long, at {rate}. How much is needed ({unit})?",
+      "A block of the nursery at {farm} is {length} long and {width} wide. How many granules does it take at {rate} ({unit})?",
+      "At {farm} you spread granules on the turf beside the clubhouse, {width} wide and {length} long, at {rate}. How much is needed ({unit})?",
       "A vegetable plot of {length} by {width} at {farm} gets granules at {rate}. How much goes into the spreader ({unit})?",
     ],
   },
@@ -197,7 +197,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
       "In a pasture at {farm} you spray {spots} thistles, each with {each} of mix. The label calls for {percent} of product in the mix. How much product do you need ({unit})?",
       "There are {spots} brambles along the orchard fence at {farm}. Each takes {each} of a {percent} mix. How much product goes into the spot sprayer ({unit})?",
       "On the turf at {farm} {spots} patches get {each} of mix each. The mix has {percent} of product. How much product is that ({unit})?",
-      "The edge of the vineyard at {farm} has {spots} nettles to spot-spray. You reckon on {each} of mix for each one. The label says {percent}. How much product do you measure out ({unit})?",
+      "The edge of the vineyard at {farm} has {spots} nettles to spot-spray. You allow {each} of mix for each one. The label says {percent}. How much product do you measure out ({unit})?",
     ],
   },
   dilution: {

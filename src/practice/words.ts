@@ -23,6 +23,7 @@ export interface PracticeLines {
   "practice.catchMean": "x" | "n";
   "practice.nozzleOff": "larger" | "smaller" | "mean";
   "practice.solution": "ratio" | "stock";
+  "practice.lastLoad": "total" | "loads" | "fill";
   "practice.allRows": "rows" | "rowLength";
   "practice.productOnRows": "rate" | "rowLength";
 }
@@ -56,6 +57,9 @@ export type PracticeText =
   | "twoMistakes"
   | "unknownHigh"
   | "unknownLow"
+  | "timesHigh"
+  | "timesLow"
+  | "eachLetter"
   | "tolerance"
   | "titleOfSet"
   | "titleOfKey"
@@ -66,6 +70,7 @@ export type PracticeText =
   | "estimate"
   | "estimateOf"
   | "step"
+  | "stepIn"
   | "unitsOnly"
   | "cancel"
   | "check"
@@ -105,14 +110,18 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "practice.nozzleOff": {
         found: "deviation from the average",
         terms: {
-          larger: "the larger of the worst catch and the average",
-          smaller: "the smaller of the two",
+          larger: "larger of worst catch and average",
+          smaller: "smaller of worst catch and average",
           mean: "average catch",
         },
       },
       "practice.solution": {
         found: "solution that the stock makes",
         terms: { ratio: "parts of solution to one of stock", stock: "stock" },
+      },
+      "practice.lastLoad": {
+        found: "mix in the last load",
+        terms: { total: "total mix to make", loads: "number of loads", fill: "tank fill" },
       },
       "practice.allRows": {
         found: "length of all rows",
@@ -147,6 +156,9 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       twoMistakes: "Not right. Two mistakes explain this answer.",
       unknownHigh: "Not right: {percent} too high.",
       unknownLow: "Not right: {percent} too low.",
+      timesHigh: "Not right: about {times} times the right answer.",
+      timesLow: "Not right: the right answer is about {times} times as much.",
+      eachLetter: "Not right. Write each letter once: {letters}.",
       tolerance:
         "An answer counts as right if it is within {percent}. An amount of product must not be over.",
       titleOfSet: "{title}, set {set}",
@@ -158,6 +170,7 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       estimate: "Estimate",
       estimateOf: "With round figures ({figures}) it comes to about {answer}.",
       step: "Step {number}: {found}",
+      stepIn: "Step {number}: {found} in {unit}",
       unitsOnly: "Units: {units}",
       cancel: "{units} {count:one=cancels;other=cancel}.",
       check: "Check by another route",

@@ -14,6 +14,7 @@ import { EXAMPLE_OPTIONS, type ExampleOptions } from "./options.js";
 import { type PracticeProblem, problemFrom } from "./problem.js";
 import { drawingOf } from "./problem-drawing.js";
 import { type PracticeTopic, TOPICS } from "./topics/all.js";
+import { type MixingKind, placeOf } from "./topics/mixing-order.js";
 import { sizesIn } from "./topics/sizes.js";
 import { type Given, type GivenFigure, inAnswerUnit, type PracticeAnswer } from "./topics/topic.js";
 import { ENGLISH_PRACTICE_WORDS, type PracticeMessages } from "./words.js";
@@ -60,6 +61,7 @@ export function workedExample(
   const slides = [
     problemSlide(problem, writer),
     ...estimateSlide(problem, writer),
+    ...orderSlide(problem, writer),
     ...stepSlides(problem, isFull, writer),
     answerSlide(problem, writer),
     ...(isFull ? [...checkSlide(problem, writer), ...mistakesSlide(problem, writer)] : []),
@@ -115,6 +117,21 @@ function roundings(given: Given): Given[] {
   return [rounded(given, 1), rounded(given, 2), ...single].filter((figures) => !sameFigures(figures, given));
 }
 
+/** For an order of mixing: the rule, and the products in that order. */
+function orderSlide({ topic, given, answer }: PracticeProblem, { messages, fill }: BoardWriter): Part[][] {
+  if (typeof answer !== "string") return [];
+  const { kinds, mistakes, practice, topics } = messages;
+  const products = given.products as readonly MixingKind[];
+  const lines = [...answer].map((letter) => `(${letter}) ${kinds[products[placeOf(letter)] as MixingKind]}`);
+  const found = topics[topic].name;
+  return [
+    [
+      heading(2, fill(practice.step, { number: 1, found })) as Part,
+      ...[mistakes["order-as-listed"].mend, ...lines].map((one) => text(one) as Part),
+    ],
+  ];
+}
+
 /** A slide for each line of working: what it finds, the sum, its units, and where its factor comes from. */
 function stepSlides({ working }: PracticeProblem, isFull: boolean, writer: BoardWriter): Part[][] {
   const { messages, fill } = writer;
@@ -126,7 +143,9 @@ function stepSlides({ working }: PracticeProblem, isFull: boolean, writer: Board
     if (shown === undefined || shown.numbers === shown.result) return [];
     number++;
     const isChange = line.id === "units.convert";
-    const units = isFull ? unitsOfLine(line, writer) : undefined;
+    // "sq ft × 1,000 sq ft/sq ft" says less than the sum.
+    const isPlain = isChange && factorsOf(line).every(saysItsSize);
+    const units = isFull && !isPlain ? unitsOfLine(line, writer) : undefined;
     const cancel = units?.cancelled ?? [];
     const list = new (intl("ListFormat"))(messages.language, { type: "conjunction" });
     const texts = [
@@ -140,11 +159,22 @@ function stepSlides({ working }: PracticeProblem, isFull: boolean, writer: Board
     ];
     return [
       [
-        heading(2, fill(practice.step, { number, found: shown.found })) as Part,
+        heading(2, stepHeading(line, { number, found: shown.found }, writer)) as Part,
         ...texts.map((one) => text(one) as Part),
       ],
     ];
   });
+}
+
+/** The heading of a step; a change of unit says to what, as the step before it may have found the same. */
+function stepHeading(
+  { id, result }: WorkingLine,
+  figures: { readonly number: number; readonly found: string },
+  { messages: { practice }, fill, unit }: BoardWriter,
+): string {
+  return id === "units.convert" && typeof result === "object"
+    ? fill(practice.stepIn, { ...figures, unit: unit(result.unit) })
+    : fill(practice.step, figures);
 }
 
 /** Where the number of a change of unit comes from. */

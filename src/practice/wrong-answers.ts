@@ -14,20 +14,23 @@ export interface WrongAnswer {
 // Twice the usual tolerance: whatever is within it of one answer is not within it of another.
 const APART = 0.02;
 
+// Nobody rounds a count: 12.2 spoons are another answer than 12. Beyond this is the noise of the arithmetic.
+const APART_AS_COUNT = 1e-9;
+
 /** Whether two answers are too near to be kept apart. */
-function areAlike(a: number | string, b: number | string): boolean {
+function areAlike(a: number | string, b: number | string, apart: number): boolean {
   return typeof a === "string" || typeof b === "string"
     ? a === b
-    : Math.abs(a - b) <= APART * Math.max(Math.abs(a), Math.abs(b));
+    : Math.abs(a - b) <= apart * Math.max(Math.abs(a), Math.abs(b));
 }
 
 /** Answers that are distinct from the right one and from each other; those that are too near are one. */
-function distinct(all: readonly WrongAnswer[], right: number | string): WrongAnswer[] {
+function distinct(all: readonly WrongAnswer[], right: number | string, apart: number): WrongAnswer[] {
   const found: WrongAnswer[] = [];
   for (const one of all) {
-    const at = found.findIndex(({ answer }) => areAlike(answer, one.answer));
+    const at = found.findIndex(({ answer }) => areAlike(answer, one.answer, apart));
     const same = found[at];
-    if (areAlike(one.answer, right)) continue;
+    if (areAlike(one.answer, right, apart)) continue;
     if (same === undefined) found.push(one);
     else found[at] = { ...same, also: [...same.also, ...one.mistakes] };
   }
@@ -45,7 +48,37 @@ export function wrongAnswers(topic: AnyTopic, given: Given, sizes: Sizes): Wrong
       return answer === undefined ? [] : [{ answer, mistakes: [code], also: [] }];
     }),
     right,
+    topic.unit === undefined ? APART_AS_COUNT : APART,
   );
+}
+
+// Mistakes with the same figure: nobody makes two of them in one sum.
+const WITH_ONE_FIGURE: readonly (readonly MistakeCode[])[] = [
+  ["width-in-small-unit", "width-left-out", "width-in-large-unit"],
+  ["percent-as-part", "per-mille", "part-not-percent"],
+];
+
+// Each explains an answer by itself; a pair with one of them is far-fetched.
+const RARE: readonly MistakeCode[] = ["pint-of-other-system", "other-gallon"];
+
+// An answer with no product in it, and mistakes with the label's rate.
+const NO_PRODUCT: readonly MistakeCode[] = ["mix-for-product", "area-for-product"];
+const WITH_LABEL_RATE: readonly MistakeCode[] = [
+  "label-unit-left",
+  "pint-of-8",
+  "pint-of-32",
+  "liter-of-100",
+  "per-lawn-for-land",
+  "rate-per-other-land",
+  "per-hundred-left-out",
+];
+
+/** Whether a student may well make both mistakes in one sum. */
+function goTogether(a: MistakeCode, b: MistakeCode): boolean {
+  if (RARE.includes(a) || RARE.includes(b)) return false;
+  if (NO_PRODUCT.includes(a) !== NO_PRODUCT.includes(b))
+    return !WITH_LABEL_RATE.includes(a) && !WITH_LABEL_RATE.includes(b);
+  return !WITH_ONE_FIGURE.some((codes) => codes.includes(a) && codes.includes(b));
 }
 
 /** The wrong answers that two mistakes together lead to. */
@@ -53,6 +86,7 @@ export function doublyWrongAnswers(topic: AnyTopic, given: Given, sizes: Sizes):
   const { right, routes } = routed(topic, given, sizes);
   return routes.flatMap(([code, route], i) =>
     routes.slice(i + 1).flatMap(([otherCode, other]) => {
+      if (!goTogether(code, otherCode)) return [];
       const answer = answerBy(topic, given, sizes, right, [route, other]);
       return answer === undefined ? [] : [{ answer, mistakes: [code, otherCode], also: [] }];
     }),

@@ -12,7 +12,7 @@ const USE_LAND = "Use {perLand} {area.unit} por {oneLand.unit}.";
 const USE_VOLUME = "Use {perVolume} {small.unit} por {oneVolume.unit}.";
 const USE_LABEL = "Use {perLabel} {small.unit} por {oneLabel.unit}.";
 const USE_BAND = "Use el ancho de la banda, no la distancia entre hileras.";
-const LAND_APART = "Un acre y una hectárea difieren unas {landApart} veces.";
+const LAND_APART = "{hectare} es como {acres}.";
 const PER_HUNDRED = "{onePercent} es 1 parte de 100: divida entre 100.";
 
 /** What practice problems add to the Spanish table. */
@@ -51,14 +51,22 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "practice.nozzleOff": {
       found: "diferencia con el promedio",
       terms: {
-        larger: "lo mayor entre la peor boquilla y el promedio",
-        smaller: "lo menor de los dos",
+        larger: "el mayor entre la peor boquilla y el promedio",
+        smaller: "el menor entre la peor boquilla y el promedio",
         mean: "promedio recogido",
       },
     },
     "practice.solution": {
       found: "solución que da la solución madre",
       terms: { ratio: "partes de solución por una de solución madre", stock: "solución madre" },
+    },
+    "practice.lastLoad": {
+      found: "mezcla en la última carga",
+      terms: {
+        total: "mezcla total por preparar",
+        loads: "número de cargas",
+        fill: "llenado del tanque",
+      },
     },
     "practice.allRows": {
       found: "largo de todas las hileras",
@@ -82,8 +90,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Área de un rectángulo",
       "Un campo de verduras en {farm} es un rectángulo de {length} de largo y {width} de ancho. ¿Cuál es su área ({unit})?",
       "Un césped deportivo en {farm} mide {length} por {width}, con esquinas rectas. ¿Cuál es su área ({unit})?",
-      "En el vivero de {farm} se aplica en un bloque rectangular. Mide {width} de ancho y {length} de largo. ¿Qué tan grande es el bloque ({unit})?",
-      "Usted mide a pasos la orilla de un pastizal en {farm}: una franja de {length} de largo y {width} de ancho. ¿Cuál es el área de la franja ({unit})?",
+      "En el vivero de {farm} se trata un bloque rectangular. Mide {width} de ancho y {length} de largo. ¿Qué tan grande es el bloque ({unit})?",
+      "Usted mide a pasos una parte de un pastizal en {farm}. Tiene {length} de largo y {width} de ancho, con esquinas rectas. ¿Cuál es su área ({unit})?",
     ),
     "triangle-area": topic(
       "Área de un triángulo",
@@ -102,7 +110,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "timed-speed": topic(
       "Velocidad con una distancia cronometrada",
       "En {farm} usted recorre los {distance} marcados en {time}. ¿A qué velocidad avanza ({unit})?",
-      "Dos estacas en el campo de verduras de {farm} están a {distance} una de otra. Con la mochila puesta, usted camina de una a otra en {time}. ¿Cuál es su velocidad ({unit})?",
+      "Dos estacas en el campo de verduras de {farm} están a {distance} una de otra. Usted maneja la aspersora de una a otra en {time}. ¿Cuál es su velocidad ({unit})?",
       "En el césped de {farm} la aspersora tarda {time} en {distance}. ¿Cuál es su velocidad ({unit})?",
       "Entre las hileras del viñedo de {farm} el tractor recorre {distance} en {time}. ¿Cuál es la velocidad de trabajo ({unit})?",
     ),
@@ -111,7 +119,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Una carga de mochila para las verduras de {farm} lleva {amount} de producto. Usted tiene una cuchara medidora de {spoon}. ¿Cuántas cucharas al ras se pueden poner sin pasarse?",
       "Para el invernadero de {farm} hacen falta {amount} de producto en el tanque. Su cuchara es de {spoon}. ¿Cuántas cucharas enteras al ras pone, sin pasarse?",
       "El tanque para las rosas de {farm} lleva {amount} de producto. La única medida a mano es una cuchara de {spoon}. ¿Cuántas cucharas llenas al ras puede usar como máximo?",
-      "Una carga para manchones en {farm} lleva {amount} de producto. A la cuchara le cabe {spoon}. ¿Cuántas cucharas enteras al ras se ponen sin pasarse?",
+      "Una carga para manchones en {farm} lleva {amount} de producto. La cuchara es de {spoon}. ¿Cuántas cucharas enteras al ras se ponen sin pasarse?",
     ),
     "percent-mix": topic(
       "Porcentaje de la mezcla",
@@ -122,10 +130,10 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "strip-reading": topic(
       "Volumen de aplicación leído de lo recogido",
-      "En {farm} usted marca una franja para que cada unidad ({caught.unit}) de una boquilla en la franja sea {one}. Caminarla lleva {walk}. Una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
-      "La franja en el huerto de {farm} tiene el largo en que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). La aspersora la recorre en {walk}. Parada, una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación?",
-      "En el césped de {farm} la cinta está puesta para leer lo recogido ({caught.unit}) como volumen de aplicación ({unit}). Usted la camina en {walk}. De una boquilla recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
-      "En el campo de verduras de {farm} usted tarda {walk} en una franja en que lo recogido ({caught.unit}) es el volumen de aplicación ({unit}). En el patio recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
+      "En {farm} usted marca una franja en la que lo recogido de una boquilla se lee como volumen de aplicación: 1 ({caught.unit}) es {one}. Caminarla lleva {walk}. Una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
+      "En el huerto de {farm} usted marca una franja en la que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). El tractor la recorre en {walk}. Con el tractor parado, una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación?",
+      "En el césped de {farm} usted marca una franja en la que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). Usted la camina en {walk}. De una boquilla recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
+      "En el campo de verduras de {farm} usted tarda {walk} en una franja en la que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). En el patio recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
     ),
     "season-limit": topic(
       "El límite de la temporada",
@@ -144,7 +152,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "strip-calibration": topic(
       "Volumen de aplicación con una franja de prueba",
       "En una franja de prueba de {distance} en {farm}, aplicada a {swath} de ancho, la aspersora usó {used} de agua. ¿Cuál es el volumen de aplicación ({unit})?",
-      "Usted calibra una mochila para las verduras de {farm}. Camina {distance}, aplica una banda de {swath} de ancho y necesita {used} de agua para volver a la marca. ¿Cuál es el volumen de aplicación ({unit})?",
+      "Usted calibra una aspersora de mochila para las verduras de {farm}. Camina {distance}, aplica una banda de {swath} de ancho y necesita {used} de agua para volver a la marca. ¿Cuál es el volumen de aplicación ({unit})?",
       "En el viñedo de {farm} se aplica una franja bajo las vides, de {distance} de largo y {swath} de ancho. Para rellenar hacen falta {used}. ¿Cuál es el volumen de aplicación ({unit})?",
       "En el césped de {farm} la aspersión cubre {swath} de ancho. Después de {distance} hacen falta {used} para volver a llenar la aspersora. ¿Cuál es el volumen de aplicación ({unit})?",
     ),
@@ -174,20 +182,20 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "De un campo de {ground} en {farm} se trata un área de {area}. El volumen de aplicación es {rate}, y el tanque se llena hasta {fill}. ¿Cuántas cargas lleva el trabajo?",
       "El huerto de {farm} mide {ground}. Solo se tratan las franjas bajo los árboles, {area} en total. La aspersora aplica {rate}, y una carga es de {fill}. ¿Cuántas cargas prepara usted?",
       "Un viñedo en {farm} mide {ground}, y se trata un área de {area}. ¿Cuántas veces se llena el tanque hasta {fill} con un volumen de aplicación de {rate}?",
-      "En {farm} los cardos cubren {area} de un pastizal de {ground}. Se aplica solo en los cardos, a {rate}, con cargas de {fill}. ¿Cuántas cargas son?",
+      "En {farm} los cardos cubren {area} de un pastizal de {ground}. Solo se tratan los cardos, a {rate}, con cargas de {fill}. ¿Cuántas cargas son?",
     ),
     "lawn-rate": topic(
       "Dosis para un césped",
       "Un césped en {farm} mide {length} de largo y {width} de ancho. La dosis de la etiqueta es {rate}. ¿Cuánto producto necesita el césped ({unit})?",
       "El césped deportivo de {farm} mide {length} por {width}. ¿Cuánto producto es, a {rate} ({unit})?",
-      "En el vivero de {farm} se aplica en una cama de {length} por {width}, a {rate}. ¿Cuánto producto se mide ({unit})?",
+      "En el vivero de {farm} se trata un bloque de {length} por {width}, a {rate}. ¿Cuánto producto se mide ({unit})?",
       "El piso del invernadero de {farm} mide {width} de ancho y {length} de largo. La etiqueta permite {rate}. ¿Cuánto producto se puede usar en él ({unit})?",
     ),
     granules: topic(
       "Gránulos",
       "Se ponen gránulos en un césped de {length} por {width} en {farm}. La dosis de la etiqueta es {rate}. ¿Cuánto se pesa ({unit})?",
-      "La cama del vivero de {farm} mide {length} de largo y {width} de ancho. ¿Cuántos gránulos lleva, a {rate} ({unit})?",
-      "En {farm} usted esparce gránulos en el césped alrededor de la casa club, de {width} de ancho y {length} de largo, a {rate}. ¿Cuánto hace falta ({unit})?",
+      "Un bloque del vivero de {farm} mide {length} de largo y {width} de ancho. ¿Cuántos gránulos lleva, a {rate} ({unit})?",
+      "En {farm} usted esparce gránulos en el césped junto a la casa club, de {width} de ancho y {length} de largo, a {rate}. ¿Cuánto hace falta ({unit})?",
       "Una parcela de verduras de {length} por {width} en {farm} recibe gránulos a {rate}. ¿Cuánto se pone en la esparcidora ({unit})?",
     ),
     fertilizer: topic(
@@ -220,7 +228,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "spot-tank": topic(
       "Manchones, en porcentaje",
-      "En un pastizal de {farm} usted aplica en {spots} cardos, cada uno con {each} de mezcla. La etiqueta pide {percent} de producto en la mezcla. ¿Cuánto producto hace falta ({unit})?",
+      "En un pastizal de {farm} usted trata {spots} cardos, cada uno con {each} de mezcla. La etiqueta pide {percent} de producto en la mezcla. ¿Cuánto producto hace falta ({unit})?",
       "Junto a la cerca del huerto de {farm} hay {spots} zarzas. Cada una lleva {each} de una mezcla al {percent}. ¿Cuánto producto se pone en la aspersora de manchones ({unit})?",
       "En el césped de {farm} se tratan {spots} manchones, con {each} de mezcla por manchón y {percent} de producto en ella. ¿Cuánto producto es ({unit})?",
       "La orilla del viñedo de {farm} tiene {spots} ortigas por tratar una a una. Usted cuenta con {each} de mezcla para cada una. La etiqueta dice {percent}. ¿Cuánto producto se mide ({unit})?",
@@ -251,14 +259,14 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "En {farm} hay {rows} hileras de verduras, de {rowLength} de largo y a {rowSpacing} una de otra. Cada una se trata en una banda de {bandWidth}. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto necesitan todas las hileras ({unit})?",
       "Un huerto en {farm} tiene {rows} hileras de árboles de {rowLength}, a {rowSpacing} una de otra. En cada hilera se aplica una banda de {bandWidth}. ¿Cuánto producto es, a {rate} de área tratada ({unit})?",
       "En el viñedo de {farm} se aplica una banda de {bandWidth} bajo cada una de {rows} hileras. Las hileras miden {rowLength} y están a {rowSpacing} una de otra, y la etiqueta permite {rate} de área tratada. ¿Cuánto producto hace falta ({unit})?",
-      "El vivero de {farm} aplica en {rows} hileras de árboles jóvenes. Cada hilera mide {rowLength} y recibe una banda de {bandWidth}. Las hileras están a {rowSpacing} una de otra. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva el trabajo ({unit})?",
+      "El vivero de {farm} trata {rows} hileras de árboles jóvenes. Cada hilera mide {rowLength} y recibe una banda de {bandWidth}. Las hileras están a {rowSpacing} una de otra. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva el trabajo ({unit})?",
     ),
     "whole-job": topic(
       "El trabajo completo",
       "En {farm} hay {rows} hileras, de {rowLength} de largo y a {rowSpacing} una de otra. Cada una se trata en una banda de {bandWidth}. En una franja de prueba de {distance}, con la misma banda, la aspersora usó {used} de agua. El tanque se llena hasta {fill}: primero tanques llenos y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva la última carga ({unit})?",
       "Usted aplica una banda de {bandWidth} en cada una de {rows} hileras de árboles en {farm}. Las hileras miden {rowLength} y están a {rowSpacing} una de otra. Al caminar una franja de prueba de {distance} se usaron {used} de agua en esa banda. Se preparan tanques llenos de {fill} y al final una carga con lo que falta. ¿Cuánto producto lleva la última carga, a {rate} de área tratada ({unit})?",
       "El viñedo de {farm} tiene {rows} hileras de {rowLength}, a {rowSpacing} una de otra. Bajo cada una se aplica una banda de {bandWidth}. En una franja de prueba de {distance}, con esa banda, la aspersora usó {used} de agua. Se preparan tanques llenos de {fill} y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto recibe la última carga ({unit})?",
-      "En {farm} se planean {rows} hileras de bayas, de {rowLength} cada una, a {rowSpacing} una de otra, con una banda tratada de {bandWidth}. Su franja de prueba de {distance} en esa banda llevó {used} de agua. El tanque se llena hasta {fill} todas las veces que se pueda, y el resto se prepara como última carga. La etiqueta dice {rate} de área tratada. ¿Cuánto producto es para la última carga ({unit})?",
+      "En {farm} se planean {rows} hileras de moras, de {rowLength} cada una, a {rowSpacing} una de otra, con una banda tratada de {bandWidth}. Su franja de prueba de {distance} en esa banda llevó {used} de agua. El tanque se llena hasta {fill} todas las veces que se pueda, y el resto se prepara como última carga. La etiqueta dice {rate} de área tratada. ¿Cuánto producto es para la última carga ({unit})?",
     ),
   },
   mistakes: {
@@ -314,7 +322,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "land-unit-left": mistake(
       "El área se quedó en {area.unit}.",
-      "El número es {perLand} veces demasiado grande o demasiado chico.",
+      "El número difiere en un factor de {perLand}.",
       "Hay {perLand} {area.unit} en {oneLand}. Cambie la unidad.",
     ),
     "wrong-land-factor": mistake(
@@ -327,20 +335,16 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "En {oneLand} cabe mucho terreno, así que una parcela es solo una parte o unas cuantas veces eso.",
       "Divida {area.unit} entre {perLand} para pasar a {land.unit}.",
     ),
-    "other-land-unit": mistake(
-      "El resultado está en {otherLand.unit} o por {oneOtherLand.unit}, no en {land.unit}.",
-      LAND_APART,
-      USE_LAND,
-    ),
+    "other-land-unit": mistake("Esta respuesta usa {otherLand.unit}, no {land.unit}.", LAND_APART, USE_LAND),
     "land-unit-from-other": mistake(
       "El área en {area.unit} se dividió entre el número de otra unidad de terreno.",
       "Escriba las unidades junto a los números. No se cancelan.",
       "Divida {area.unit} entre {perLand} para pasar a {land.unit}.",
     ),
     inverted: mistake(
-      "Se multiplicó y se dividió al revés.",
+      "Se multiplicó por un número que debía dividir, o al revés.",
       "El número está lejos de una estimación con números redondos.",
-      "Haga primero una estimación.",
+      "Escriba las unidades junto a los números. Solo debe quedar la unidad de la respuesta.",
     ),
     "rate-inverted": mistake(
       "La fracción se puso al revés.",
@@ -418,9 +422,9 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Multiplique la distancia por el ancho para tener el área.",
     ),
     "width-in-large-unit": mistake(
-      "El ancho se usó en {length.unit}, en una fórmula que lo pide en {width.unit}.",
+      "El ancho se convirtió ({width.unit} a {length.unit}), pero esta fórmula lo pide como está.",
       "El volumen es {perLength} veces demasiado alto.",
-      "Ponga el ancho en {width.unit}, o use una fórmula para {length.unit}.",
+      "Deje el ancho como está ({width.unit}), o use una fórmula para {length.unit}.",
     ),
     "factors-left-out": mistake(
       "Faltaron los factores entre las unidades.",
@@ -883,17 +887,17 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Primero el acondicionador, luego polvos y gránulos, suspensiones y emulsiones, y al final los adyuvantes.",
     ),
     "adjuvant-first": mistake(
-      "El adyuvante se puso primero.",
+      "El adyuvante se puso demasiado pronto.",
       "Hace espuma, y los polvos forman grumos.",
-      "Los adyuvantes van después de los productos.",
+      "Los adyuvantes van al final, después de los productos.",
     ),
     "liquids-before-powders": mistake(
-      "El concentrado emulsionable se puso antes que los polvos y las suspensiones.",
-      "Los polvos en una mezcla aceitosa forman grumos.",
-      "Primero los polvos, luego las suspensiones, y después las emulsiones.",
+      "Un producto líquido se puso demasiado pronto.",
+      "Los polvos forman grumos si antes se pone un producto líquido.",
+      "Primero los polvos y gránulos, luego las suspensiones, y después las emulsiones.",
     ),
     "conditioner-last": mistake(
-      "El acondicionador de agua se puso al último.",
+      "El acondicionador de agua se puso demasiado tarde.",
       "Los productos ya están en el agua antes de que actúe.",
       "El acondicionador va primero, antes de los productos.",
     ),
@@ -901,6 +905,11 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Los gránulos se pusieron antes que el polvo mojable.",
       "Un polvo necesita más tiempo para mojarse.",
       "Primero el polvo mojable, luego los gránulos dispersables.",
+    ),
+    "decimal-point": mistake(
+      "Las cifras son correctas, pero el punto decimal está en otro lugar.",
+      "El número está lejos de una estimación con números redondos.",
+      "Calcúlelo otra vez y cuente los ceros y los decimales.",
     ),
     "other-kind-of-unit": mistake(
       "La unidad mide otra cosa.",
@@ -922,6 +931,9 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     twoMistakes: "No es correcto. Dos errores explican esta respuesta.",
     unknownHigh: "No es correcto: {percent} demasiado alto.",
     unknownLow: "No es correcto: {percent} demasiado bajo.",
+    timesHigh: "No es correcto: es como {times} veces la respuesta correcta.",
+    timesLow: "No es correcto: la respuesta correcta es como {times} veces mayor.",
+    eachLetter: "No es correcto. Escriba cada letra una vez: {letters}.",
     tolerance:
       "Una respuesta cuenta como correcta si difiere en {percent} o menos. Una cantidad de producto no debe pasar de la exacta.",
     titleOfSet: "{title}, serie {set}",
@@ -933,6 +945,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     estimate: "Estimación",
     estimateOf: "Con números redondos ({figures}) da cerca de {answer}.",
     step: "Paso {number}: {found}",
+    stepIn: "Paso {number}: {found} en {unit}",
     unitsOnly: "Unidades: {units}",
     cancel: "Se {count:one=cancela;other=cancelan}: {units}.",
     check: "Comprobación por otro camino",

@@ -743,6 +743,10 @@ export const GERMAN: Messages = {
       found: "Lösung aus der Stammlösung",
       terms: { ratio: "Teile Lösung auf einen Teil Stammlösung", stock: "Stammlösung" },
     },
+    "practice.lastLoad": {
+      found: "Brühe in der letzten Füllung",
+      terms: { total: "Brühe im Ganzen", loads: "Zahl der Füllungen", fill: "eine Tankfüllung" },
+    },
     "practice.allRows": {
       found: "Länge aller Reihen",
       terms: { rows: "Zahl der Reihen", rowLength: "Länge einer Reihe" },

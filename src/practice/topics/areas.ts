@@ -39,11 +39,14 @@ function plotTopic<G extends object>(
     mistakes: (given, sizes, right) => {
       const side = (name: keyof G): number => inUnit(given[name] as Quantity, sizes.length);
       const wrong = shape.mistakes(side, right * sizes.perLand);
+      const { "land-unit-left": left, ...others } = landMistakes(sizes);
       return {
+        // The unit is forgotten more often than the shape is taken for another.
+        "land-unit-left": left,
         ...(Object.fromEntries(
           Object.entries(wrong).map(([code, area]) => [code, { instead: area / sizes.perLand }]),
         ) as Routes<G>),
-        ...landMistakes(sizes),
+        ...others,
         inverted: { instead: 1 / right },
       };
     },

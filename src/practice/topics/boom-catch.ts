@@ -79,8 +79,8 @@ export const BOOM_CATCH: AnyTopic = /* @__PURE__ */ topic<Boom>({
       "seconds-as-minutes": { given: { time: readAs(time, "min") } },
       "speed-in-other-unit": { given: { speed: readAs(speed, `${length}/s` as Unit as "ft/s") } },
       "nozzles-squared": { times: nozzles ** 2 },
-      "rate-inverted": upsideDown(answer, sizes),
       "width-in-large-unit": { times: perLength },
+      "rate-inverted": upsideDown(answer, sizes),
     };
   },
 });

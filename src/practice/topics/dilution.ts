@@ -46,10 +46,10 @@ export const DILUTION: AnyTopic = /* @__PURE__ */ topic<Dilution>({
       "took-the-water": { instead: inUnit(volume, smallVolume) * (1 - parts) },
       "strength-ignored": { times: inUnit(from, "1") },
       "parts-of-water": { times: 1 / (1 + parts) },
-      inverted: { times: 1 / parts ** 2 },
       "strengths-subtracted": { times: (1 - parts) / parts },
       "volume-unit-left": { times: 1 / perVolume },
       "final-percent-only": { times: 100 * inUnit(from, "1") },
+      inverted: { times: 1 / parts ** 2 },
     };
   },
 });

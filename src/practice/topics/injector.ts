@@ -68,6 +68,7 @@ export const INJECTOR: AnyTopic = /* @__PURE__ */ topic<Injector>({
       "one-unit-of-stock": { times: 1 / gallons },
       "ratio-inverted": { times: 1 / ratio ** 2 },
       "volume-unit-left": { times: 1 / perVolume },
+      "mix-for-product": [{ instead: ratio * gallons }, { instead: ratio * gallons * perVolume }],
       ...(system !== "imperial" && {
         "per-hundred-left-out": { times: 100 },
         "rate-per-unit-of-stock": { times: 100 / ratio },

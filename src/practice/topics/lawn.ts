@@ -60,6 +60,7 @@ function lawnTopic<G extends Lawn>(
         "sides-added": { times: (long + wide) / (long * wide) },
         "divided-by-area": { times: 1 / times ** 2 },
         "lawn-ten-times": { times: 10 },
+        "area-for-product": [{ instead: times }, { instead: long * wide }],
         ...more.mistakes(sizes),
       };
     },

@@ -20,6 +20,11 @@ export function letterOf(at: number): string {
   return LETTERS[at] as string;
 }
 
+/** The place in the list of the product that a letter stands for. */
+export function placeOf(letter: string): number {
+  return LETTERS.indexOf(letter);
+}
+
 /** Every way to list four kinds, those aside that are in order already. */
 function listings(): (readonly MixingKind[])[] {
   const four = (chosen: readonly MixingKind[]): (readonly MixingKind[])[] =>
@@ -36,12 +41,17 @@ function orderOf({ products }: Mixing): string {
     .join("");
 }
 
-/** The letters with those of some codes put first. */
-function withFirst(given: Mixing, codes: readonly MixingKind[]): string {
+/** The orders with one kind moved to each place before its own, or after it. */
+function moved(given: Mixing, kind: MixingKind, where: "earlier" | "later"): { readonly instead: string }[] {
   const letters = [...orderOf(given)];
-  const isFirst = (letter: string): boolean =>
-    codes.includes(given.products[LETTERS.indexOf(letter)] as MixingKind);
-  return [...letters.filter(isFirst), ...letters.filter((letter) => !isFirst(letter))].join("");
+  const from = letters.findIndex((letter) => given.products[placeOf(letter)] === kind);
+  if (from < 0) return [];
+  const others = letters.filter((_, at) => at !== from);
+  return letters.flatMap((_, to) =>
+    to === from || (where === "earlier") !== to < from
+      ? []
+      : [{ instead: [...others.slice(0, to), letters[from], ...others.slice(to)].join("") }],
+  );
 }
 
 /** Which product goes into the tank first, second and so on. */
@@ -80,9 +90,9 @@ export const MIXING_ORDER: AnyTopic = /* @__PURE__ */ topic<Mixing>({
   mistakes: (given) => ({
     "order-as-listed": { instead: [...LETTERS].slice(0, given.products.length).join("") },
     "order-reversed": { instead: [...orderOf(given)].reverse().join("") },
-    "adjuvant-first": { instead: withFirst(given, ["adjuvant"]) },
-    "liquids-before-powders": { instead: withFirst(given, ["EC"]) },
-    "conditioner-last": { instead: withFirst(given, ["WP", "WG", "SC", "EC", "adjuvant"]) },
-    "powders-swapped": { instead: withFirst(given, ["WG"]) },
+    "adjuvant-first": moved(given, "adjuvant", "earlier"),
+    "conditioner-last": moved(given, "water-conditioner", "later"),
+    "liquids-before-powders": [...moved(given, "EC", "earlier"), ...moved(given, "SC", "earlier")],
+    "powders-swapped": moved(given, "WG", "earlier"),
   }),
 });

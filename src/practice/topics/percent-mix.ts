@@ -39,13 +39,13 @@ export function percentMistakes(percent: BasedFraction, { system, perVolume }: S
     "percent-as-part": { times: 100 },
     "per-mille": { times: 0.1 },
     "volume-unit-left": { times: 1 / perVolume },
-    inverted: { times: 1 / (percent.value / 100) ** 2 },
     ...(system === "metric"
       ? {}
       : {
           "pint-for-gallon": { times: 1 / 8 },
           "other-gallon": { times: system === "us" ? 160 / 128 : 128 / 160 },
         }),
+    inverted: { times: 1 / (percent.value / 100) ** 2 },
   };
 }
 

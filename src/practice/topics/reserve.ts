@@ -61,12 +61,13 @@ export const RESERVE: AnyTopic = /* @__PURE__ */ topic<WithReserve>({
   },
   mistakes: (given, sizes) => {
     const whole = 1 + given.extra / 100;
+    const { total } = carrierOf(carrierInput(given));
     return {
       "reserve-without-product": { times: 1 / whole },
       "product-for-reserve-only": { times: (whole - 1) / whole },
       "reserve-subtracted": { times: (2 - whole) / whole },
       "unscaled-product": { times: 1 / (whole * given.area.value) },
-      "mix-for-product": { instead: inUnit(carrierOf(carrierInput(given)).total, sizes.smallVolume) },
+      "mix-for-product": [sizes.volume, sizes.smallVolume].map((unit) => ({ instead: inUnit(total, unit) })),
       ...labelRateMistakes(sizes),
     };
   },

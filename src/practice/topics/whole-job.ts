@@ -2,15 +2,16 @@ import { rateOfStrip } from "../../output-rate/strip.js";
 import type { PlanInput } from "../../plan/input.js";
 import { planApplication } from "../../plan/plan.js";
 import { planWorking } from "../../plan/plan-steps.js";
+import type { Plan } from "../../plan/result.js";
 import { inUnit } from "../../units/convert.js";
 import { ceilDecided } from "../../units/decide.js";
 import { object } from "../../units/fields.js";
 import { quantity } from "../../units/quantity-field.js";
 import type { Length, Quantity, Volume, VolumeRate } from "../../units/types.js";
-import { conversionLines } from "../../units/working-line.js";
+import { conversionLines, type WorkingLine } from "../../units/working-line.js";
 import { drawnRows } from "./drawing.js";
 import { labelRateMistakes } from "./routes.js";
-import { leavesGround, ROWS, type Rows, rowFigures, rowMistakes, sprayedIn } from "./rows.js";
+import { leavesGround, linesOfSprayed, ROWS, type Rows, rowFigures, rowMistakes, sprayedIn } from "./rows.js";
 import { each, type Sizes } from "./sizes.js";
 import { type AnyTopic, topic } from "./topic.js";
 
@@ -29,12 +30,26 @@ interface WholeJob extends Rows {
 function loadsOf(
   given: WholeJob,
   sizes: Sizes,
-): { count: number; perTank: number; area: number; last: number } {
+): { count: number; carrierRate: number; perTank: number; area: number; last: number } {
   const carrierRate = inUnit(rateOfStrip({ ...given, swath: given.bandWidth }), sizes.rate);
   const perTank = inUnit(given.fill, sizes.volume) / carrierRate;
   const area = sprayedIn(sizes, given);
   const count = ceilDecided(area / perTank);
-  return { count, perTank, area, last: area - (count - 1) * perTank };
+  return { count, carrierRate, perTank, area, last: area - (count - 1) * perTank };
+}
+
+const SHARE = "tank-mix.amountInLoad";
+
+/** What is left for the last load when the full ones are taken off. */
+function lastLoadLine({ carrier: { total }, loads }: Plan, fill: Volume): WorkingLine {
+  const { value, unit } = (loads.at(-1) as Plan["loads"][number]).carrier;
+  return {
+    id: "practice.lastLoad",
+    formula: "total - (loads - 1) * fill",
+    terms: { total, loads: loads.length, fill: { value: inUnit(fill, total.unit), unit: total.unit } },
+    result: { value, unit },
+    source: "common practice, no source",
+  };
 }
 
 /** From the rows to the product in the last load. */
@@ -77,20 +92,26 @@ export const WHOLE_JOB: AnyTopic = /* @__PURE__ */ topic<WholeJob>({
       // The problem ends before anything is measured, and any tools will do.
       tools: "syringes",
     };
-    const lines = planWorking(planApplication(input)).flatMap((step) =>
-      step.step === "dose" ? [] : step.lines,
-    );
+    const plan = planApplication(input);
+    const lines = planWorking(plan).flatMap(({ step, lines: all }) => {
+      if (step === "dose") return [];
+      // The spacing says nothing of the sprayed area, and a full tank is not asked for.
+      if (step === "area") return linesOfSprayed(given);
+      if (step === "loads") return [...all, lastLoadLine(plan, fill)];
+      return step === "product" ? all.filter(({ id }, at) => id !== SHARE || at === all.length - 1) : all;
+    });
     const share = lines.at(-1)?.result as Quantity;
-    return [...lines, ...conversionLines("tank-mix.amountInLoad", share, sizes.smallVolume)];
+    return [...lines, ...conversionLines(SHARE, share, sizes.smallVolume)];
   },
   mistakes: (given, sizes) => {
-    const { count, perTank, area, last } = loadsOf(given, sizes);
+    const { count, carrierRate, perTank, area, last } = loadsOf(given, sizes);
     const rows = rowMistakes(given, sizes);
     return {
       "full-tank-dose": { times: perTank / last },
       "all-in-last-load": { times: area / last },
       "equal-loads": { times: area / count / last },
       "unscaled-product": { times: 1 / last },
+      "mix-for-product": { instead: last * carrierRate },
       "ground-for-treated-loads": {
         times: loadsOf({ ...given, bandWidth: given.rowSpacing, used: usedOn(given) }, sizes).last / last,
       },

@@ -155,6 +155,68 @@ describe("checkAnswer", () => {
     expect(off).toBeCloseTo(0.45, 12);
     expect(checkAnswer(strip, 14.2).says).toBe("Not right: 29% too low.");
     expect(checkAnswer(spoons, 5)).toMatchObject({ verdict: "unknown", says: "Not right: 44% too low." });
+    // From three times on, no percentage. 7,260 is the plot of 1.5 ac in square yards.
+    const acres = problemFrom("rectangle-area", { length: qty(297, "ft"), width: qty(220, "ft") });
+    expect(checkAnswer(acres, 7260).says).toBe("Not right: about 4,800 times the right answer.");
+    expect(checkAnswer(spoons, 28).says).toBe("Not right: about 3.1 times the right answer.");
+    expect(checkAnswer(spoons, 2).says).toBe("Not right: the right answer is about 4.5 times as much.");
+    expect(checkAnswer(acres, 0).says).toBe("Not right: 100% too low.");
+  });
+
+  it("finds a decimal point in the wrong place", () => {
+    expect(checked(plot, "30.53")).toEqual(["mistake", "decimal-point"]);
+    expect(checked(plot, "0.3053")).toEqual(["mistake", "decimal-point"]);
+    expect(checked(plot, 3053)).toEqual(["mistake", "decimal-point"]);
+    expect(checked(plot, 30_533)).toEqual(["unknown"]);
+    expect(checked(plot, 0)).toEqual(["unknown"]);
+    // Ten times the dose isn't "not divided by 100" and "divided by 1,000" at once.
+    const mix = problemFrom("percent-mix", { percent: percent(1.5), fill: qty(2.5, "gal") });
+    expect(checked(mix, 48)).toEqual(["mistake", "decimal-point"]);
+    // Nobody moves the point of a count.
+    expect(checked(spoons, 90)).toEqual(["unknown"]);
+  });
+
+  it("takes a count that is not rounded for what it is, however near", () => {
+    // 6.1 fl oz / 0.5 fl oz = 12.2.
+    const near = problemFrom("household-measure", { amount: qty(6.1, "fl_oz"), spoon: qty(1, "tbsp") });
+    expect(checked(near, 12.2)).toEqual(["mistake", "spoons-unrounded"]);
+  });
+
+  it("puts no two mistakes together that no one makes in one sum", () => {
+    // 25 gal/ac: x 36 / 12 / 12 would be a width left out and not converted.
+    const wide = problemFrom("strip-calibration", {
+      used: qty(40, "fl_oz"),
+      swath: qty(36, "in"),
+      distance: qty(181.5, "ft"),
+    });
+    expect(checked(wide, 6.25)).toEqual(["unknown"]);
+    // 33.6 fl oz: / 1.2 x 20 / 16 = 35 would be an imperial pint, and no product for the reserve.
+    const reserve = problemFrom("reserve", {
+      area: qty(1.4, "ac"),
+      carrierRate: qty(45, "gal/ac"),
+      extra: 20,
+      rate: qty(1.25, "pt/ac"),
+    });
+    expect(checked(reserve, 35)).toEqual(["unknown"]);
+    // 1.4 x 45 x 1.2 = 75.6 gal.
+    expect(checked(reserve, 75.6)).toEqual(["mistake", "mix-for-product"]);
+    // Half of it would be the mix and a pint of 8 fl oz: there is no product in it to be measured in pints.
+    expect(checked(reserve, 37.8)).toEqual(["unknown"]);
+  });
+
+  it("finds the product that went in too early or too late", () => {
+    // D, C, A, B is right: conditioner, granules, emulsion, adjuvant.
+    const order = problemFrom("mixing-order", { products: ["EC", "adjuvant", "WG", "water-conditioner"] });
+    expect(checked(order, "dcab")).toEqual(["right"]);
+    expect(checked(order, "DACB")).toEqual(["mistake", "liquids-before-powders"]);
+    expect(checked(order, "D C B A")).toEqual(["mistake", "adjuvant-first"]);
+    expect(checked(order, "CADB")).toEqual(["mistake", "conditioner-last"]);
+    const powders = problemFrom("mixing-order", { products: ["WG", "water-conditioner", "WP"] });
+    expect(checked(powders, "BAC")).toEqual(["mistake", "powders-swapped"]);
+    // Two of them out of place: nothing explains that.
+    expect(checkAnswer(order, "ACDB").says).toBe("Not right.");
+    for (const answer of ["DC", "DCAE", "DCAA", "first D, then C"])
+      expect(checkAnswer(order, answer).says).toBe("Not right. Write each letter once: A, B, C, and D.");
   });
 
   it("finds a unit that measures something else", () => {

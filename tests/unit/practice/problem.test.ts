@@ -215,6 +215,7 @@ describe("problems from figures of one's own", () => {
       ["order-as-listed", "ABC"],
       ["order-reversed", "BAC"],
       ["adjuvant-first", "BCA"],
+      ["adjuvant-first", "CBA"],
       ["liquids-before-powders", "ACB"],
     ]);
     expectRefused(

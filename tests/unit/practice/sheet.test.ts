@@ -35,11 +35,31 @@ describe("a practice sheet", () => {
       renderText(practiceSheet(problems, { key })).replace(/\s+/g, " "),
     );
     for (const { mistakes } of problems)
-      for (const { what, see, mend } of mistakes) {
+      for (const { what, see, mend } of mistakes.slice(0, 6)) {
         expect(short).toContain(what);
         for (const one of [what, see, mend]) expect(long).toContain(one);
         expect(short?.includes(mend)).toBe(false);
       }
+  });
+
+  it("lists the six likeliest mistakes, each of them once", () => {
+    const strip = problemFrom("strip-calibration", {
+      used: qty(64, "fl_oz"),
+      swath: qty(36, "in"),
+      distance: qty(363, "ft"),
+    });
+    const text = renderText(practiceSheet([strip], { key: "short" })).replace(/\s+/g, " ");
+    const upsideDown = strip.mistakes.filter(({ mistake }) => mistake === "rate-inverted");
+    expect(upsideDown.length).toBe(4);
+    expect(text.split("The fraction was turned upside down.").length - 1).toBe(1);
+    expect(text.match(/[\d.,]+ gal\/ac(?= [A-Z])/g)).toEqual([
+      "2,560 gal/ac",
+      "1.667 gal/ac",
+      "0.05 gal/ac",
+      "60 gal/ac",
+      "0.0125 gal/ac",
+      "0.0004591 gal/ac",
+    ]);
   });
 
   it("goes from easy to hard whatever the order of the problems", () => {

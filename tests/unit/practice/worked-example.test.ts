@@ -29,7 +29,7 @@ describe("a worked example", () => {
       // 60 x 4,083.75 / (40 x 400) = 15.3.
       ["Estimate", ["With round figures (60 fl oz, 40 in, and 400 ft) it comes to about 15 gal/ac."]],
       [
-        "Step 1: width of the pass",
+        "Step 1: width of the pass in ft",
         ["36 in ÷ 12 = 3 ft", "Units: in × ft/in = ft", "in cancels.", "1 ft = 12 in"],
       ],
       [
@@ -41,7 +41,7 @@ describe("a worked example", () => {
         ],
       ],
       [
-        "Step 3: output rate on the test strip",
+        "Step 3: output rate on the test strip in gal/ac",
         [
           "0.0587695 fl oz/sq ft × 340.313 = 20 gal/ac",
           "Units: fl oz/sq ft × gal/fl oz × sq ft/ac = gal/ac",
@@ -76,9 +76,9 @@ describe("a worked example", () => {
     expect(short.map(([heading]) => heading)).toEqual([
       "The problem",
       "Estimate",
-      "Step 1: width of the pass",
+      "Step 1: width of the pass in ft",
       "Step 2: output rate on the test strip",
-      "Step 3: output rate on the test strip",
+      "Step 3: output rate on the test strip in gal/ac",
       "Answer",
     ]);
     expect(short[4]?.[1]).toEqual(["0.0587695 fl oz/sq ft × 340.313 = 20 gal/ac"]);
@@ -119,11 +119,52 @@ describe("a worked example", () => {
       const steps = slidesOf(topic, given).filter(([heading]) => heading.startsWith("Step "));
       // A sum of one is a line of the working, but no step.
       const sums = working.filter(({ formula }) => !/^\w+$/.test(formula));
-      expect(steps.length).toBe(sums.length);
+      // An order of mixing has no sums, but its rule.
+      expect(steps.length).toBe(topic === "mixing-order" ? 1 : sums.length);
+      expect(new Set(steps.map(([heading]) => heading.replace(/^Step \d+: /, ""))).size).toBe(steps.length);
       for (const [, texts] of steps) for (const one of texts) expect(one).not.toMatch(/^(.+) = \1$/);
       const [answer] = slidesOf(topic, given).find(([heading]) => heading === "Answer")?.[1] ?? [];
       if (working.length > 0) expect(steps.at(-1)?.[1].join(" ")).toContain(`= ${answer}`);
     }
+  });
+
+  it("puts products in order by the rule", () => {
+    const slides = slidesOf("mixing-order", { products: ["EC", "adjuvant", "WP"] });
+    expect(slides[1]).toEqual([
+      "Step 1: Mixing order",
+      [
+        "Conditioner first, then powders and granules, suspensions, emulsions, and adjuvants last.",
+        "(C) a wettable powder (WP)",
+        "(A) an emulsifiable concentrate (EC)",
+        "(B) an adjuvant",
+      ],
+    ]);
+    expect(slides[2]).toEqual(["Answer", ["CAB"]]);
+  });
+
+  it("says what a whole job's last load is, and nothing that the answer does not need", () => {
+    // 18 L in fills of 12 L: see the arithmetic in problem.test.ts.
+    const slides = slidesOf("whole-job", {
+      rows: 12,
+      rowLength: qty(100, "m"),
+      bandWidth: qty(50, "cm"),
+      rowSpacing: qty(2, "m"),
+      distance: qty(100, "m"),
+      used: qty(1500, "mL"),
+      fill: qty(12, "L"),
+      rate: qty(2, "L/ha"),
+    });
+    const sums = slides.flatMap(([, texts]) => texts);
+    expect(sums).toContain("mix in the last load = total mix to make − (number of loads − 1) × tank fill");
+    expect(sums).toContain("18 L − (2 − 1) × 12 L = 6 L");
+    expect(sums.filter((one) => one.startsWith("product in the load ="))).toHaveLength(1);
+    expect(sums.join()).not.toContain("row spacing =");
+  });
+
+  it("leaves out the units of a change to so many of the same", () => {
+    const lawn = { length: qty(100, "ft"), width: qty(50, "ft"), rate: qty(1.5, "fl_oz/1000ft2") };
+    const texts = new Map(slidesOf("lawn-rate", lawn)).get("Step 2: treated area in 1,000 sq ft");
+    expect(texts).toEqual(["5,000 sq ft ÷ 1,000 = 5 × 1,000 sq ft"]);
   });
 
   it("is shown one slide a screen in HTML, and one below the other elsewhere", () => {
@@ -142,7 +183,7 @@ describe("a worked example", () => {
     expect(slides[1]?.[0]).toBe("Estimación");
     expect(slides[2]?.[1]).toEqual([
       "36 pulgadas ÷ 12 = 3 pies",
-      "Unidades: pulgadas × pies/pulgadas = pies",
+      "Unidades: pulgadas × pies/pulgada = pies",
       "Se cancela: pulgadas.",
       "1 pie = 12 pulgadas",
     ]);
