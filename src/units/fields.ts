@@ -175,7 +175,6 @@ export class TextField extends Field<string> {
     about: string,
     readonly format?: {
       readonly name: "date" | "local-time" | "locale" | "time-zone";
-      readonly example: string;
       readonly check: (text: string, check: Check) => boolean;
     },
   ) {
@@ -183,19 +182,12 @@ export class TextField extends Field<string> {
   }
 
   read(input: unknown, check: Check): string | undefined {
-    if (typeof input !== "string") return this.noText(shown(input), check);
+    if (typeof input !== "string")
+      return check.fault("not-a-quantity", "text-expected", "", "Enter some text, not {given}.", {
+        given: shown(input),
+      });
     if (input.trim() === "") return this.missing(check);
     return this.format === undefined || this.format.check(input, check) ? input : undefined;
-  }
-
-  private noText(given: string, check: Check): undefined {
-    if (this.format === undefined)
-      return check.fault("not-a-quantity", "text-expected", "", "Enter some text, not {given}.", { given });
-    const { example } = this.format;
-    return check.fault("not-a-quantity", "text-such-as", "", "Enter text such as {example}, not {given}.", {
-      example,
-      given,
-    });
   }
 
   missing(check: Check): undefined {
@@ -273,12 +265,9 @@ export class ObjectField<T extends object> extends Field<T> {
   }
 
   missing(check: Check): undefined {
-    if (this.needsNothing)
-      return check.fault("missing", "choices-missing", "", "This part is missing. It can have: {fields}.", {
-        fields: this.names,
-      });
-    return check.fault("missing", "object-missing", "", "This part is missing. It needs: {fields}.", {
-      fields: this.names.filter((_, i) => !this.all[i]?.optional),
+    const needed = this.names.filter((_, i) => !this.all[i]?.optional);
+    return check.fault("missing", "object-missing", "", "This part is missing. Its fields are: {fields}.", {
+      fields: needed.length === 0 ? this.names : needed,
     });
   }
 }

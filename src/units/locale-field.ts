@@ -6,7 +6,6 @@ import { isLocale, unknownLocale } from "./numerals.js";
 export function locale(about: string): TextField {
   return new TextField(about, {
     name: "locale",
-    example: "en-US",
     check: (text, check) => {
       if (isLocale(text)) return true;
       const { key, template, figures } = unknownLocale(text);

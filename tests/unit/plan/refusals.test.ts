@@ -381,7 +381,7 @@ describe("what plan says of input that cannot be", () => {
       "plan",
       "This must be an object with fields, not 5.",
     ],
-    [() => done(undefined), "missing", "actual", "This part is missing. It needs: finished."],
+    [() => done(undefined), "missing", "actual", "This part is missing. Its fields are: finished."],
     [
       () => done({ finished }),
       "missing",

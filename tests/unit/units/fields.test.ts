@@ -125,7 +125,6 @@ describe("a text", () => {
   it("may have a form of its own", () => {
     const day = new TextField("A day.", {
       name: "date",
-      example: "2025-04-12",
       check: (given, check) => {
         if (given.length === 10) return true;
         check.fault("unreadable", "made-up-date", "", "Enter a date.");
@@ -173,9 +172,14 @@ describe("an object", () => {
   });
 
   it("says what is expected where there is none", () => {
-    expectRefused(() => reads(RANGE, null), "missing", "x", "This part is missing. It needs: low, high.");
+    expectRefused(
+      () => reads(RANGE, null),
+      "missing",
+      "x",
+      "This part is missing. Its fields are: low, high.",
+    );
     const loose = object<{ readonly low?: number | undefined }>({ low: optional(number("The low one.")) });
-    expectRefused(() => reads(loose, null), "missing", "x", "This part is missing. It can have: low.");
+    expectRefused(() => reads(loose, null), "missing", "x", "This part is missing. Its fields are: low.");
     expectRefused(() => reads(loose, 5), "not-a-quantity", "x", "an object, not 5. Its fields are: low.");
     for (const [other, words] of [
       [5, "not 5"],
