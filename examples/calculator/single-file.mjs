@@ -3,7 +3,6 @@ import { createHash } from "node:crypto";
 import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
-import { formFields } from "swath-to-spoon/schema";
 import { SPANISH_WORDS } from "swath-to-spoon/words/es";
 import { build } from "vite";
 
@@ -43,11 +42,8 @@ export async function buildSingleFile(root, folder, name) {
 
 /** The script without sentences that this page never shows. */
 function lean(script) {
-  let text = script;
-  // What the schema says of each field: the page has labels of its own.
-  const forms = ["plan", "batch", "spreading"].flatMap((name) => formFields(name));
-  for (const about of new Set(forms.map((field) => field.about)))
-    text = text.replaceAll(`\`${about}\``, "``");
+  // What the library says of each field: the page has labels of its own. A call takes it first, which it never does with a message.
+  let text = script.replace(/(?<!new )(?<![\w$.])([\w$]+\()`[A-Z][^`$]*\.`(?=[,)])/g, "$1``");
   // Spanish for errors that nothing in the script raises: their keys stand nowhere else.
   for (const [key, sentence] of Object.entries(SPANISH_WORDS.issues))
     if (text.split(key).length === 2) text = text.replace(`"${key}":\`${sentence}\`,`, "");

@@ -18,8 +18,8 @@ import type { BatchInput } from "../../src/plan/batch-input.ts";
 import type { PlanInput } from "../../src/plan/input.ts";
 import { loadChoices } from "../../src/plan/load-choices.ts";
 import { planApplication } from "../../src/plan/plan.ts";
-import { planWorking } from "../../src/plan/plan-steps.ts";
 import { reconcile } from "../../src/plan/reconcile.ts";
+import { reconcileSpreading } from "../../src/plan/reconcile-spreading.ts";
 import { planSpreading } from "../../src/plan/spreading.ts";
 import type { SpreadingInput } from "../../src/plan/spreading-input.ts";
 import { valueIn } from "../../src/units/convert.ts";
@@ -354,6 +354,21 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     expect(shown).not.toMatch(/Ready|\bReserve\b/);
     expect(await textOf(page, "#found")).not.toMatch(/fl oz|tablespoon|Load 1/);
     expect(await textOf(page, "#status")).toBe("Do not mix this");
+    const link = page.locator("#found .refusal button");
+    expect(await link.allTextContents()).toEqual(["5. Product 1: Label rate"]);
+    await page.locator("[data-step=tools] > summary").click();
+    expect(await field(page, "products[0].rate").isVisible()).toBe(false);
+    await link.click();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("field-products-0-rate");
+    await expect.poll(() => hidden(page, "#field-products-0-rate")).toEqual([]);
+    // What is wrong with the water is a matter of all that the calibration asks for.
+    await type(page, "products[0].label.max", "");
+    await type(page, "products[0].label.leastCarrier", "100", "gal/ac");
+    expect(await link.allTextContents()).toEqual(["3. Calibration: Check this section"]);
+    await link.click();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("fault-calibration");
+    await expect.poll(() => hidden(page, "#fault-calibration")).toEqual([]);
+    expect(await faultOf(page, "calibration")).toContain("below the label minimum");
     await page.emulateMedia({ media: "print" });
     expect(await textOf(page, "#card")).toContain("Do not spray");
     expect(await textOf(page, "#card")).not.toMatch(/Load 1|tablespoon/);
@@ -647,6 +662,26 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     for (const { name, value } of card.facts)
       expect(await textOf(page, "#found")).toContain(`${name}${value}`);
     expect(await texts(page, "#card .boxes li")).toEqual(card.loads.flatMap(({ steps }) => steps));
+
+    await page.getByText("Record it after spreading").click();
+    await page.locator("#record-finished").fill("2031-01-02T09:30");
+    await page.locator("#record-left").fill("1 gal");
+    await page.locator("#save-record").click();
+    expect(await textOf(page, ".record .fault")).toContain("weight");
+    await page.locator("#record-left").fill("9 lb");
+    await page.clock.setFixedTime("2031-05-02T10:00:00");
+    await page.locator("#save-record").click();
+    const { record } = reconcileSpreading(planSpreading(input), {
+      finished: "2031-01-02T09:30",
+      left: qty(9, "lb"),
+    });
+    expect(record.products[0]?.applied).toEqual(qty(81, "lb"));
+    expect(await textOf(page, ".record [role=status]")).toContain(
+      "Product A: 81 lb applied, 90% of the plan",
+    );
+    const kept = await page.evaluate(() => JSON.parse(Object.values(localStorage)[0] as string));
+    expect(kept.records).toEqual([record]);
+    expect(await textOf(page, "#season li")).toContain("2031-01-02: Product A 81 lb");
   });
 
   it("says of every field that may be left out, and of no other, that it is optional", async () => {
@@ -913,17 +948,16 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     },
   );
 
-  it("shows the working on request, every line of it", async () => {
+  it("shows the working on request, every line as the worksheet has it", async () => {
     const page = await openWithJob();
     expect(await page.locator(".line").count()).toBe(0);
     await page.getByText("Show the math").click();
     const plan = planApplication(JOB);
-    const lines = planWorking(plan).flatMap((step) => step.lines);
+    const lines = worksheet(plan, { units: "us" }).steps.flatMap((step) => step.lines);
     await expect.poll(() => page.locator(".line").count()).toBe(lines.length);
     const shown = await texts(page, ".line");
-    for (const { numbers, result } of worksheet(plan).steps.flatMap((step) => step.lines)) {
-      expect(shown.some((line) => line.includes(numbers) && line.includes(result))).toBe(true);
-    }
+    for (const [i, { found, words, numbers, result, source }] of lines.entries())
+      expect(shown[i]).toBe(`${found}= ${words}= ${numbers}= ${result}${source}`);
   });
 
   it("is in Spanish at a switch: form, errors, answer and card; what that takes is loaded then", async () => {
@@ -1021,40 +1055,65 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
 
   it("keeps several jobs by name, with what was really sprayed and the season so far, and saves them to a file", async () => {
     const page = await openWithJob({ acceptDownloads: true });
+    // The season is that of the page's own year.
+    const today = "2031-05-02T10:00:00";
+    await page.clock.setFixedTime(today);
     const jobs = page.locator("#my-jobs > summary");
     await jobs.click();
     await page.locator("#job-name").fill("North beds");
     await page.locator("#job-name").blur();
     await page.getByText("Record it after spraying").click();
-    await page.locator("#record-finished").fill("2026-01-02T09:30");
+    await page.locator("#record-finished").fill("2031-01-02T09:30");
     await page.locator("#record-left").fill("about a cup");
     await page.locator("#save-record").click();
     expect(await textOf(page, ".record .fault")).toContain("number");
     await page.locator("#record-left").fill("0.5 gal");
     await page.locator("#record-applicator").fill("A. Example");
+    await page.locator("#record-started").fill("2031-01-02T10:30");
     await page.locator("#save-record").click();
-    const done = reconcile(planApplication(JOB), { finished: "2026-01-02T09:30", left: qty(0.5, "gal") });
+    expect(await textOf(page, ".record .fault")).toContain("is after the end");
+    await page.locator("#record-started").fill("2031-01-02T08:15");
+    await page.locator("#record-location").fill("North of the pond");
+    await page.locator("#record-certification").fill("EX-17");
+    expect(await texts(page, ".record .field:not(:has(.optional)) label")).toEqual([
+      "Finished",
+      "Mix left over",
+    ]);
+    await page.locator("#save-record").click();
+    const done = reconcile(planApplication(JOB), { finished: "2031-01-02T09:30", left: qty(0.5, "gal") });
     const total = done.record.products.map(
       ({ name, applied }) => `${name} ${formatQuantity(applied, { digits: 4 })}`,
     );
-    expect(await textOf(page, "#season li")).toContain(`2026-01-02: ${total.join(", ")}`);
+    expect(await textOf(page, "#season li")).toContain(`2031-01-02: ${total.join(", ")}`);
 
     // The next spraying of the same place is held against the season's limit.
-    const year = new Date().getFullYear();
-    if (year === 2026) {
-      await type(page, "products[0].label.seasonMax", "2", "pt/ac");
-      expect(await textOf(page, "#found .refusal")).toContain("season");
-      await type(page, "products[0].label.seasonMax", "");
-    }
+    await type(page, "products[0].label.seasonMax", "2", "pt/ac");
+    expect(await textOf(page, "#found .refusal")).toContain("season");
+    // The next year is another season.
+    await page.clock.setFixedTime("2032-05-02T10:00:00");
+    await type(page, "products[0].label.seasonMax", "2.0");
+    expect(await page.locator("#found .refusal").count()).toBe(0);
+    await page.clock.setFixedTime(today);
+    await type(page, "products[0].label.seasonMax", "");
 
     await page.locator("#new-job").click();
     expect(await textOf(page, "#status")).toBe("Choose a job first");
     expect(await textOf(page, "#season")).toContain("No applications recorded yet.");
     const [download] = await Promise.all([page.waitForEvent("download"), page.locator("#export").click()]);
     const saved = readFileSync(await download.path(), "utf8");
-    expect(JSON.parse(saved).records[0].applicator).toBe("A. Example");
+    const [record] = JSON.parse(saved).records;
+    expect(record).toMatchObject({
+      applicator: "A. Example",
+      started: "2031-01-02T08:15",
+      location: "North of the pond",
+      certification: "EX-17",
+    });
+    const filledIn = ["started", "location", "applicator", "certification"];
+    expect(done.record.missing).toEqual(expect.arrayContaining(filledIn));
+    expect(record.missing).toEqual(done.record.missing.filter((name) => !filledIn.includes(name)));
 
     const other = await open();
+    await other.clock.setFixedTime(today);
     const file = { name: "saved.json", mimeType: "application/json" };
     await other.locator("#my-jobs > summary").click();
     await other.locator("#import").setInputFiles({ ...file, buffer: Buffer.from("{}") });
@@ -1109,6 +1168,37 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     await page.locator("#boundary-file").setInputFiles(file({ type: "Point", coordinates: [0, 0] }));
     await expect.poll(() => textOf(page, ".field [role=status]")).toContain("no single plot");
   });
+
+  // A triangle: what is off on one side is not made up for on another.
+  it.each([-45, 0.5, 20, 42, 65])(
+    "is within one part in a million over a kilometer, at latitude %d",
+    async (south) => {
+      const page = await open();
+      await startJob(page, "A boundary I walk");
+      const [across, up] = [0.009 / Math.cos((south * Math.PI) / 180), 0.009];
+      const shape = {
+        type: "Polygon",
+        coordinates: [
+          [
+            [10, south],
+            [10 + across, south],
+            [10, south + up],
+            [10, south],
+          ],
+        ],
+      } as const;
+      const buffer = Buffer.from(JSON.stringify(shape));
+      const file = { name: "field.geojson", mimeType: "application/geo+json", buffer };
+      await page.locator("#boundary-file").setInputFiles(file);
+      await expect.poll(() => field(page, "plot.ground").inputValue()).not.toBe("");
+      // The field shows six digits; what is kept and planned with has all of them.
+      const kept = await page.evaluate(() => JSON.parse(Object.values(localStorage)[0] as string));
+      const { quantity } = kept.jobs[0].entries["plot.ground"].typed;
+      expect(Math.abs(valueIn(quantity, "m2") / valueIn(geodesicArea(shape).ground, "m2") - 1)).toBeLessThan(
+        1e-6,
+      );
+    },
+  );
 
   it("takes a boundary from the phone's position, and asks for it on a tap", async () => {
     const corners = FIELD.coordinates[0];

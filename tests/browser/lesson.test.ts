@@ -179,13 +179,13 @@ describe.skipIf(path === undefined && !process.env.CI)("the page of the lesson",
 
   it("is used by the keyboard alone: topics, units, a wrong answer and its mistake, steps, the result", async () => {
     const page = await open();
-    await tabTo(page, "Topics: 24 of 24");
+    await tabTo(page, `Topics: ${practiceTopics.length} of ${practiceTopics.length}`);
     await page.keyboard.press("Enter");
     await tabTo(page, "No topics");
     await page.keyboard.press("Enter");
     await tabTo(page, "Output rate from a test strip");
     await page.keyboard.press("Space");
-    expect(await textOf(page, "summary")).toBe("Topics: 1 of 24");
+    expect(await textOf(page, "summary")).toBe(`Topics: 1 of ${practiceTopics.length}`);
     await tabTo(page, "Hard: several steps that build on each other");
     await page.keyboard.press("ArrowUp");
     await tabTo(page, "US");
@@ -263,7 +263,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the page of the lesson",
         }
         await page.locator("#round .actions button").last().click();
       }
-      expect(await textOf(page, "#round h3")).toBe("You got 0 of 24 right.");
+      expect(await textOf(page, "#round h3")).toBe(`You got 0 of ${practiceTopics.length} right.`);
     }
   });
 
@@ -412,7 +412,6 @@ describe.skipIf(path === undefined && !process.env.CI)("the page of the lesson",
     await press(page, "Print sheets");
     expect(await textOf(page, "#lines-fault")).toMatch(/30/);
     expect(await textOf(page, "#students-fault")).toBe("");
-    expect(practiceTopics.length).toBe(24);
   });
 
   it.each(["light", "dark"] as const)("has no barrier that axe finds, in %s", async (colorScheme) => {

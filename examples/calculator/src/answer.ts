@@ -10,7 +10,7 @@ import {
 import { layCard } from "./card.ts";
 import { byId, el } from "./dom.ts";
 import { plotDrawing } from "./drawing.ts";
-import { goTo } from "./form.ts";
+import { goTo, placeOf } from "./form.ts";
 import type { JobPlan } from "./input.ts";
 import type { Job } from "./job.ts";
 import { partDrawing, tankDrawing } from "./vessels.ts";
@@ -21,20 +21,15 @@ export function isRefused({ warnings }: JobPlan): boolean {
 }
 
 /** Shows the answer: what to mix first, then what to check, then the rest. What is refused has nothing to mix. */
-export function showAnswer(
-  plan: JobPlan,
-  job: Job,
-  ways: HTMLElement[],
-  record: HTMLElement | undefined,
-): void {
+export function showAnswer(plan: JobPlan, job: Job, ways: HTMLElement[], record: HTMLElement): void {
   const options = { ...writing(), units: job.system };
   const card = "hopper" in plan ? spreadingCard(plan, options) : fieldCard(plan, options);
   const refused = isRefused(plan);
   const shown =
     "hopper" in plan ? spreaderAnswer(card) : sprayerAnswer(plan, worksheet(plan, options), job, ways);
-  const rest = [printButton(), ...(record ? [record] : [])];
+  const rest = [printButton(), record];
   const focused = document.activeElement?.id;
-  byId("found").replaceChildren(...(refused ? alerts(card, card.headings.warnings) : [...shown, ...rest]));
+  byId("found").replaceChildren(...(refused ? refusals(plan, card) : [...shown, ...rest]));
   if (focused) document.getElementById(focused)?.focus({ preventScroll: true });
   byId("cautions").replaceChildren(
     el("h3", {}, card.headings.cautions),
@@ -87,14 +82,19 @@ export function showMissing(wrong: readonly HTMLElement[], empty: readonly HTMLE
 
 function linksTo(title: string, fields: readonly HTMLElement[]): HTMLElement[] {
   if (fields.length === 0) return [];
-  const list = fields.map((field) =>
+  const list = fields.map((field) => el("li", {}, linkTo(field)));
+  return [el("p", {}, title), el("ul", { class: "missing" }, ...list)];
+}
+
+function linkTo(field: HTMLElement | undefined): HTMLElement | undefined {
+  return (
+    field &&
     el(
-      "li",
+      "div",
       {},
       quietButton(nameOf(field), () => goTo(field)),
-    ),
+    )
   );
-  return [el("p", {}, title), el("ul", { class: "missing" }, ...list)];
 }
 
 function quietButton(text: string, act: () => void): HTMLElement {
@@ -148,10 +148,21 @@ function checkLine({ warnings }: Pick<FieldCard, "warnings">): HTMLElement[] {
   return [button];
 }
 
-function alerts({ warnings }: Pick<FieldCard, "warnings">, title = say(W.toCheck)): HTMLElement[] {
+/** Why a job is refused, each refusal with a link to its field. */
+function refusals(plan: JobPlan, card: FieldCard): HTMLElement[] {
+  // The card has the refusals first, in the order of the plan.
+  const fields = plan.warnings.filter(({ severity }) => severity === "refusal").map(placeOf);
+  return alerts(card, card.headings.warnings, fields);
+}
+
+function alerts(
+  { warnings }: Pick<FieldCard, "warnings">,
+  title = say(W.toCheck),
+  fields: readonly (HTMLElement | undefined)[] = [],
+): HTMLElement[] {
   if (warnings.length === 0) return [];
-  const items = warnings.map(({ severity, name, message }) =>
-    el("li", { class: severity }, el("b", {}, `${name}: `), message),
+  const items = warnings.map(({ severity, name, message }, i) =>
+    el("li", { class: severity }, el("b", {}, `${name}: `), message, linkTo(fields[i])),
   );
   return [el("h3", { id: "alerts", tabindex: -1 }, title), el("ul", { class: "alerts" }, ...items)];
 }

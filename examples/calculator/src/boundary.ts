@@ -48,16 +48,24 @@ type Place = readonly [longitude: number, latitude: number];
 
 /**
  * Places on the earth in meters from the first, on a plane that touches it there. Over a kilometer the area is off by less than
- * one part in a million. Lengths of a degree: J. P. Snyder, Map Projections: A Working Manual, US Geological Survey
- * Professional Paper 1395 (1987), equations 4-18 and 4-20, with the WGS 84 ellipsoid.
+ * one part in a million. Places from the earth's center by longitude and latitude, on the WGS 84 ellipsoid: from memory.
  */
-function metersOf(ring: readonly Place[], [west, south]: Place): [number, number][] {
+function metersOf(ring: readonly Place[], start: Place): [east: number, north: number][] {
   const [radius, flattening, degree] = [6378137, 1 / 298.257223563, Math.PI / 180];
   const e2 = flattening * (2 - flattening);
-  const w = 1 - e2 * Math.sin(south * degree) ** 2;
-  const east = (degree * radius * Math.cos(south * degree)) / Math.sqrt(w);
-  const north = (degree * radius * (1 - e2)) / w ** 1.5;
-  return ring.map(([longitude, latitude]) => [(longitude - west) * east, (latitude - south) * north]);
+  /** Toward the start's meridian, east of it, and along the axis. */
+  const fromCenter = ([longitude, latitude]: Place): [number, number, number] => {
+    const [turn, tilt] = [(longitude - start[0]) * degree, latitude * degree];
+    const normal = radius / Math.sqrt(1 - e2 * Math.sin(tilt) ** 2);
+    const out = normal * Math.cos(tilt);
+    return [out * Math.cos(turn), out * Math.sin(turn), normal * (1 - e2) * Math.sin(tilt)];
+  };
+  const [out, , up] = fromCenter(start);
+  const tilt = start[1] * degree;
+  return ring.map((place) => {
+    const [x, east, z] = fromCenter(place);
+    return [east, (z - up) * Math.cos(tilt) - (x - out) * Math.sin(tilt)];
+  });
 }
 
 /** Puts the ground inside a boundary, holes taken out, into the form. */

@@ -143,7 +143,9 @@ function actions(path: string, keeper: Keeper, job: KnownJob): HTMLElement[] {
 
 /** The line that shows the error of one place of the job. */
 function fault(place: string): HTMLElement {
-  return el("p", { class: "fault", id: idOf(place, "fault"), "data-fault": place, "aria-live": "polite" });
+  const id = idOf(place, "fault");
+  // A link to a whole part leads to its line.
+  return el("p", { class: "fault", id, "data-fault": place, "aria-live": "polite", tabindex: -1 });
 }
 
 function idOf(place: string, part: string): string {
@@ -183,7 +185,10 @@ function fieldRow(field: Field, keeper: Keeper): HTMLElement {
   input.addEventListener("input", () => set({ text: input.value, unit: get().unit }));
   // When a person leaves the field, a typed unit moves to the list of units, so the two always agree.
   input.addEventListener("change", () => {
-    if (kind === "quantity") set(withTypedUnit(get(), keeper.job().system, units));
+    const typed = get();
+    const entry = kind === "quantity" ? withTypedUnit(typed, keeper.job().system, units) : typed;
+    // Without a change nothing is built again: a button of the answer that the person is clicking stays.
+    if (entry !== typed) set(entry);
     input.value = get().text;
     showUnit();
   });
@@ -284,7 +289,7 @@ export function showFaults(faults: readonly Issue[]): HTMLElement[] {
     // Only a changed line is written, so a screen reader says it once.
     if (line.textContent !== (text ?? "")) line.textContent = text ?? "";
     line.classList.remove("doubt");
-    const input = document.querySelector<HTMLElement>(`[data-place="${line.dataset.fault}"]`);
+    const input = inputOf(line);
     if (text) input?.setAttribute("aria-invalid", "true");
     else input?.removeAttribute("aria-invalid");
     if (text !== undefined) found.push(input ?? line);
@@ -295,12 +300,26 @@ export function showFaults(faults: readonly Issue[]): HTMLElement[] {
 /** Shows each refusal and warning of a plan next to its field as well. */
 export function showDoubts(warnings: readonly Warning[]): void {
   for (const warning of warnings) {
-    // A dose is in doubt where its product is entered.
-    const line = placeFor(warning.path.replace(/^loads\[\d+\]\./, ""));
+    const line = lineOf(warning);
     if (warning.severity === "note" || line === undefined || line.textContent !== "") continue;
     line.textContent = issueText(warning, writing());
     line.classList.toggle("doubt", warning.severity === "warning");
   }
+}
+
+/** The field that a warning is about, or the line of the part where it is about several. */
+export function placeOf(warning: Warning): HTMLElement | undefined {
+  const line = lineOf(warning);
+  return line && (inputOf(line) ?? line);
+}
+
+// A dose is in doubt where its product is entered.
+function lineOf({ path }: Warning): HTMLElement | undefined {
+  return placeFor(path.replace(/^loads\[\d+\]\./, ""));
+}
+
+function inputOf(line: HTMLElement): HTMLElement | null {
+  return document.querySelector<HTMLElement>(`[data-place="${line.dataset.fault}"]`);
 }
 
 /** Shows how far each part is. */

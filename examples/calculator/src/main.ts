@@ -71,9 +71,8 @@ function refresh(): void {
   const { plan } = checked;
   showDoubts(plan?.warnings ?? []);
   if (plan) {
-    const isSpreading = "hopper" in plan;
-    const ways = isSpreading ? [] : wayChoice(checked.ways, plan.input.sprayer, keeper);
-    showAnswer(plan, job(), ways, isSpreading ? undefined : recordForm(plan, job(), addRecord));
+    const ways = "hopper" in plan ? [] : wayChoice(checked.ways, plan.input.sprayer, keeper);
+    showAnswer(plan, job(), ways, recordForm(plan, job(), addRecord));
     showMath();
   } else {
     showMissing(

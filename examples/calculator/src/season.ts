@@ -1,26 +1,36 @@
 import { isSprayMathError } from "swath-to-spoon";
-import { type AnyPlan, type ApplicationRecord, reconcile, seasonSoFar } from "swath-to-spoon/plan";
-import { parseQuantity, quantityRatio } from "swath-to-spoon/units";
+import { type ApplicationRecord, reconcile, reconcileSpreading, seasonSoFar } from "swath-to-spoon/plan";
+import { parseQuantity, type Quantity, quantityRatio } from "swath-to-spoon/units";
 import { issueText } from "swath-to-spoon/worksheet";
 import { el } from "./dom.ts";
-import { now, recordsOf } from "./input.ts";
+import { type JobPlan, now, recordsOf } from "./input.ts";
 import type { Job } from "./job.ts";
 import { numberText, shown } from "./units.ts";
 import { locale, say, type Text, W, writing } from "./words.ts";
 
 /** The form for what was really done, which `save` takes as a record. */
-export function recordForm(plan: AnyPlan, job: Job, save: (record: ApplicationRecord) => void): HTMLElement {
-  const row = (name: string, text: Text, type: string, value = ""): [HTMLInputElement, HTMLElement] => {
+export function recordForm(plan: JobPlan, job: Job, save: (record: ApplicationRecord) => void): HTMLElement {
+  const row = (
+    name: string,
+    text: Text,
+    type: string,
+    value?: string,
+  ): [input: HTMLInputElement, row: HTMLElement] => {
     const input = el("input", { id: `record-${name}`, type, value });
-    return [input, el("div", { class: "field" }, el("label", { for: input.id }, say(text)), input)];
+    const optional =
+      value === undefined ? el("span", { class: "optional" }, ` ${say(W.optional)}`) : undefined;
+    return [input, el("div", { class: "field" }, el("label", { for: input.id }, say(text), optional), input)];
   };
-  const unit = plan.carrier.total.unit;
+  const isSpreading = "hopper" in plan;
+  const { unit } = isSpreading ? plan.total : plan.carrier.total;
+  const nothing = `0 ${shown({ value: 2, unit } as Quantity)
+    .slice(1)
+    .trim()}`;
   const [finished, finishedRow] = row("finished", W.finished, "datetime-local", now());
-  const [left, leftRow] = row("left", W.leftOver, "text", `0 ${shown({ value: 2, unit }).slice(1).trim()}`);
-  const others = (["applicator", "crop", "weather", "notes"] as const).map((name) => ({
-    name,
-    made: row(name, W[name], "text"),
-  }));
+  const [left, leftRow] = row("left", isSpreading ? W.granulesLeft : W.leftOver, "text", nothing);
+  const others = (
+    ["started", "applicator", "certification", "location", "crop", "weather", "notes"] as const
+  ).map((name) => ({ name, made: row(name, W[name], name === "started" ? "datetime-local" : "text") }));
   const outcome = el("div", { role: "status" });
   const button = el("button", { type: "button", id: "save-record" }, say(W.save));
   button.addEventListener("click", () => {
@@ -28,11 +38,15 @@ export function recordForm(plan: AnyPlan, job: Job, save: (record: ApplicationRe
       const details = others.flatMap(({ name, made: [{ value }] }) =>
         value.trim() ? [[name, value.trim()]] : [],
       );
-      const { record } = reconcile(plan, {
-        finished: finished.value,
-        left: parseQuantity(numberText(left.value), { locale, system: job.system, dimension: "volume" }),
-        ...Object.fromEntries(details),
-      });
+      const actual = { finished: finished.value, ...Object.fromEntries(details) };
+      const reading = { locale, system: job.system };
+      const text = numberText(left.value);
+      const { record } = isSpreading
+        ? reconcileSpreading(plan, {
+            ...actual,
+            left: parseQuantity(text, { ...reading, dimension: "mass" }),
+          })
+        : reconcile(plan, { ...actual, left: parseQuantity(text, { ...reading, dimension: "volume" }) });
       save(record);
       outcome.replaceChildren(
         el("p", {}, say(W.saved)),
@@ -46,7 +60,7 @@ export function recordForm(plan: AnyPlan, job: Job, save: (record: ApplicationRe
   return el(
     "details",
     { class: "record" },
-    el("summary", {}, say(W.sprayed)),
+    el("summary", {}, say(isSpreading ? W.spread : W.sprayed)),
     finishedRow,
     leftRow,
     ...others.map(({ made: [, made] }) => made),
@@ -56,10 +70,11 @@ export function recordForm(plan: AnyPlan, job: Job, save: (record: ApplicationRe
 }
 
 /** What was applied of each product, against the plan. */
-function applied({ totals }: AnyPlan, { products }: ApplicationRecord): string[] {
+function applied(plan: JobPlan, { products }: ApplicationRecord): string[] {
+  const planned = "hopper" in plan ? [plan.total] : plan.totals.products.map(({ amount }) => amount);
   const percent = new Intl.NumberFormat(locale, { style: "percent" });
   return products.map(({ name, applied }, i) => {
-    const part = quantityRatio(applied, totals.products[i]?.amount ?? applied);
+    const part = quantityRatio(applied, planned[i] ?? applied);
     return say(W.applied, { product: name, amount: shown(applied), percent: percent.format(part) });
   });
 }
