@@ -93,7 +93,7 @@ const EACH: EitherField<EachPlant> = /* @__PURE__ */ either<EachPlant>(
   [
     called(
       quantity("The mix that each of them gets. More than 0.", ["volume", "volumePerCount"]),
-      "eachPlant",
+      "volume",
       EACH_EXAMPLES,
     ),
     PLANT_TIMING,

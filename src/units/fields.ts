@@ -248,8 +248,8 @@ export class ObjectField<T extends object> extends Field<T> {
   }
 
   read(input: unknown, check: Check): T | undefined {
+    if (!isObject(input, check)) return undefined;
     const { names, all, fields } = this;
-    if (!isObject(input, check, names)) return undefined;
     const before = check.issues.length;
     const output: Record<string, unknown> = {};
     for (let i = 0; i < names.length; i++) {
@@ -272,22 +272,13 @@ export class ObjectField<T extends object> extends Field<T> {
   }
 }
 
-/** Whether an input is an object, and no list; notes a fault where it isn't, with the fields that it may have. */
-export function isObject(input: unknown, check: Check, choices: readonly string[] = []): input is object {
+/** Whether an input is an object, and no list; notes a fault where it isn't. */
+export function isObject(input: unknown, check: Check): input is object {
   if (typeof input === "object" && input !== null && !Array.isArray(input)) return true;
   const given = shown(input);
-  if (choices.length === 0)
-    check.fault("not-a-quantity", "object-expected", "", "This must be an object with fields, not {given}.", {
-      given,
-    });
-  else
-    check.fault(
-      "not-a-quantity",
-      "object-with-fields",
-      "",
-      "This must be an object, not {given}. Its fields are: {choices}.",
-      { given, choices },
-    );
+  check.fault("not-a-quantity", "object-expected", "", "This must be an object with fields, not {given}.", {
+    given,
+  });
   return false;
 }
 
@@ -386,10 +377,7 @@ export class ListField<T> extends Field<readonly T[]> {
   }
 
   missing(check: Check): undefined {
-    const { least } = this;
-    return least === 0
-      ? check.fault("missing", "part-missing", "", "This part is missing.")
-      : check.fault("missing", "list-missing", "", "Enter at least {limit}.", { limit: least });
+    return check.fault("missing", "list-missing", "", "Enter at least {limit}.", { limit: this.least });
   }
 }
 
@@ -480,15 +468,9 @@ export class EitherField<T> extends Field<T> {
   missing(check: Check): undefined {
     const { kinds } = this;
     if (kinds.length === 0) return (this.options[0] as Field<T>).missing(check);
-    return check.fault(
-      "missing",
-      "kind-missing",
-      "",
-      "This part is missing. Its kind is one of: {choices}.",
-      {
-        choices: kinds,
-      },
-    );
+    return check.fault("missing", "choose", "", "Choose one of: {choices}.", {
+      choices: kinds,
+    });
   }
 }
 
@@ -508,7 +490,7 @@ export function byGiven(groups: readonly (readonly string[])[], otherwise?: numb
     if (second < 0) {
       if (first >= 0) return first;
       if (otherwise !== undefined) return otherwise;
-      if (!isObject(input, check, groups.flat())) return undefined;
+      if (!isObject(input, check)) return undefined;
     }
     const choices = groups.map((group) => group.join(" and "));
     if (second < 0)

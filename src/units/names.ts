@@ -22,8 +22,7 @@ export interface IssueNames {
       | "treeRowVolume"
       | "sprayPerCanopy"
       | "pair"
-      | "place"
-      | "eachPlant",
+      | "place",
       string
     >
   >;
@@ -120,7 +119,6 @@ export const NAMES: IssueNames = {
     sprayPerCanopy: "the spray for so much canopy",
     pair: "two numbers, such as [0, 120]",
     place: "a place as [longitude, latitude]",
-    eachPlant: "the volume for each one",
   },
   area: { treated: "treated area", ground: "ground area", plain: "plain area" },
   basis: { none: "without a basis" },
