@@ -2,7 +2,7 @@ import type { Issue, Sentence } from "../errors.js";
 import { marksFit, TANK_MARKS, type TankMarks } from "../tank-mix/tank-marks.js";
 import { type Check, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
-import { ceilDecided, moreThan } from "../units/decide.js";
+import { ceilDecided, decided, moreThan } from "../units/decide.js";
 import {
   about,
   type Complete,
@@ -219,7 +219,8 @@ function whyNot(
   found: NearestFills | undefined,
   dose: MeasuredDose | undefined,
 ): Sentence {
-  const amount = { value: Number(value.toPrecision(3)), unit };
+  // Down, as every sheet has the amount.
+  const amount = { value: decided(value).prec(3, 0).toNumber(), unit };
   const limit = { value: limitPercent, unit: "%" };
   if (found === undefined || isTooMuch(dose, maxScoops))
     return {

@@ -112,15 +112,15 @@ function said({ key, template, figures }: Sentence): Said {
 }
 
 function stockSuggestion<U extends VolumeUnit | MassUnit>(stock: StockDilution<U>): StockSuggestion<U> {
-  const { product, stock: volume } = stock;
+  const { product, stock: volume, taken } = stock;
   return {
     kind: "stock",
     stock,
     ...said({
       key: "suggest-stock",
       template:
-        "Dilute it first: put {product} of product in a measure, add water to {stock}, stir, then measure your dose from that.",
-      figures: { product: product.amount, stock: volume },
+        "Dilute it first: put {product} of product in a measure, add water to {stock} and stir. Your dose is {taken} of that.",
+      figures: { product: product.amount, stock: volume, taken },
     }),
   };
 }

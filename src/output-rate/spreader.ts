@@ -405,7 +405,8 @@ function overMax(
   if (max === undefined || !moreThan(rate.value * directions, inUnit(max, rate.unit))) return undefined;
   return found("spreader-heavy", "refusal", {
     key: "spreader-over-max",
-    template: "The spreader put out {rate}, over the label maximum of {max}. Close the gate and catch again.",
+    template:
+      "The spreader put out {rate}, over the label maximum of {max}. Close the gate further and catch again.",
     figures: { rate: { value: rate.value * directions, unit: rate.unit }, max },
   });
 }

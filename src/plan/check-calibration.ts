@@ -135,7 +135,7 @@ const DIFFER = {
   first: {
     key: "runs-disagree-first",
     template:
-      "The runs differ by over {limit} ({lowest} to {highest}), and the first used the most. If the hose and boom started empty, fill them and run it again.",
+      "The runs differ by over {limit} ({lowest} to {highest}), and the first used the most. If the hose and boom started empty, fill them and repeat that run.",
   },
   lines: {
     key: "runs-disagree-lines",

@@ -29,15 +29,20 @@ export function mixWarnings(
   ];
 }
 
-function tankWarnings({ sprayer: { tank } }: MixSource, total: Volume, loads: Loads): Warning[] {
-  if (orderOf(total, tank) !== 1) return [];
+function tankWarnings({ sprayer }: MixSource, total: Volume, loads: Loads): Warning[] {
+  const { tank, workingFill = tank } = sprayer;
+  if (orderOf(total, workingFill) !== 1) return [];
+  const isFull = orderOf(workingFill, tank) === 0;
   return [
     warning(
       "mix-over-tank",
       "note",
       "sprayer.tank",
-      "You need {total} of mix and the tank holds {tank}: mix {loads} loads and measure product for each.",
-      { total, tank, loads: loads.length },
+      isFull
+        ? "You need {total} of mix and the tank holds {tank}: mix {loads} loads and measure product for each."
+        : "You need {total} of mix and fill the tank to {tank}: mix {loads} loads and measure product for each.",
+      { total, tank: workingFill, loads: loads.length },
+      isFull ? "mix-over-tank" : "mix-over-fill",
     ),
   ];
 }

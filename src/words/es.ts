@@ -868,7 +868,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "suggest-batch": "Prepare una mezcla que lleve {amount} de producto en vez de {given}.",
       "suggest-tool": "Use también este utensilio: {tool.tool}.",
       "suggest-stock":
-        "Dilúyalo primero: ponga {product} de producto en una medida, complete con agua hasta {stock}, revuelva y mida su dosis de ahí.",
+        "Dilúyalo primero: ponga {product} de producto en una medida, complete con agua hasta {stock} y revuelva. Su dosis son {taken} de eso.",
       "tool-names-alike": "Dos utensilios se llaman {name}. Dé a cada uno su propio nombre.",
       "bulk-density-missing":
         "Anote la densidad aparente de este producto, o pese el producto: una onza de peso llena de 2 a 6 cucharadas al ras.",
@@ -877,17 +877,17 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "plant-spacing": "Anote la distancia de planta a planta: hace falta para el volumen por área.",
       "row-spacing": "Anote la distancia de hilera a hilera: hace falta para el volumen por área.",
       "spreader-over-max":
-        "Echó {rate}, más que el máximo de {max} de la etiqueta. Cierre la compuerta y vuelva a recoger.",
+        "La esparcidora echó {rate}, más que el máximo de {max} de la etiqueta. Cierre más la compuerta y vuelva a recoger.",
       "spreader-ounces-as-pounds":
-        "Echó {times} veces la dosis buscada. Si pesó en onzas, anote onzas y no libras.",
+        "La esparcidora echó {times} veces la dosis buscada. Si pesó en onzas, anote onzas y no libras.",
       "spreader-far-over":
-        "Echó {times} veces la dosis buscada. Revise las unidades, y que esa dosis sea de producto y no del nutriente o ingrediente activo que contiene.",
-      "spreader-heavy": "Echó {off} de más. Cierre la compuerta un punto y vuelva a recoger.",
+        "La esparcidora echó {times} veces la dosis buscada. Revise las unidades, y que esa dosis sea de producto y no del nutriente o ingrediente activo que contiene.",
+      "spreader-heavy": "La esparcidora echó {off} de más. Cierre la compuerta un punto y vuelva a recoger.",
       "spreader-pounds-as-ounces":
-        "Echó solo 1/{times} de la dosis buscada. Si pesó en libras, anote libras y no onzas.",
+        "La esparcidora echó solo 1/{times} de la dosis buscada. Si pesó en libras, anote libras y no onzas.",
       "spreader-far-under":
-        "Echó {off} de menos. Revise las unidades, y que la dosis buscada sea de producto para una pasada y una tolva.",
-      "spreader-light": "Echó {off} de menos. Abra la compuerta un punto y vuelva a recoger.",
+        "La esparcidora echó {off} de menos. Revise las unidades, y que la dosis buscada sea de producto para una pasada y una tolva.",
+      "spreader-light": "La esparcidora echó {off} de menos. Abra la compuerta un punto y vuelva a recoger.",
       "rated-missing": "Anote la descarga que debe tener cada boquilla.",
       "rated-unused": "Aquí no se usa esta descarga. Quítela, o escoja comparar las boquillas con ella.",
       "rated-differs":
@@ -933,7 +933,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "runs-disagree-lines":
         "Las pruebas difieren en más de {limit} (de {lowest} a {highest}). La primera usó {filled} más, como lo que llena una manguera y un aguilón vacíos: llénelos y repítala.",
       "lines-uncharged":
-        "La manguera y el aguilón contienen {lines}, {percent} de lo usado ({used}). Si empezaron vacíos, la mezcla quedará muy débil: llénelos y repita la franja.",
+        "La manguera y el aguilón contienen {lines}, {percent} de lo usado ({used}). Si empezaron vacíos, la mezcla quedará demasiado débil: llénelos y repita la franja.",
       "calibration-age-unknown":
         "Esta calibración es del {date} y falta la fecha de hoy. Anótela para revisar la antigüedad y las condiciones.",
       "calibration-stale": "Cambió desde la calibración: {changed.condition}. Calibre de nuevo.",
@@ -943,6 +943,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "La calibración tiene {age} {age:one=día;other=días}, y las boquillas se desgastan. Calibre de nuevo.",
       "mix-over-tank":
         "Necesita {total} de mezcla y el tanque es de {tank}: prepare {loads} {loads:one=carga;other=cargas} y mida el producto para cada una.",
+      "mix-over-fill":
+        "Necesita {total} de mezcla y llena el tanque hasta {tank}: prepare {loads} {loads:one=carga;other=cargas} y mida el producto para cada una.",
       "reserve-large":
         "La mezcla extra es de {reserve} para un trabajo que lleva {sprayed}: sobraría toda. Revise la mezcla extra y su unidad.",
       "lines-large":
@@ -1666,10 +1668,13 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       sprayTo: "Aplique cerca de {covers}, hasta {place}.",
       sprayEach: "Aplique. Cada carga cubre {area}.",
       useEach: "Aplique estas cargas: rocíelas o riéguelas. Cada una alcanza para {area}.",
-      endsAfter: "Deben terminar después de cerca de {ends}.",
-      stopBefore: "Si la carga {load} termina antes de {least}, pare y calibre de nuevo.",
+      sprayIt: "Aplique.",
+      runOut: "Revise dónde se acaba cada carga: {ends}.",
+      loadRunsOut: "la carga {load} después de cerca de {done}",
+      doesRest: "La carga {load} alcanza para el resto.",
+      stopBefore: "Si la carga {load} se acaba antes de {least}, pare y calibre de nuevo.",
       stopOutside:
-        "Si la carga {load} termina antes de {least} o después de {most}, pare y calibre de nuevo.",
+        "Si la carga {load} se acaba antes de {least} o después de {most}, pare y calibre de nuevo.",
       sprayRest: "Aplique lo que queda en lo que sigue antes de preparar la próxima carga.",
       topUpFull: "Complete con agua hasta llenar el tanque.",
       fillAll: "llene el tanque por completo",
@@ -1685,7 +1690,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       halfFill: "Agregue cerca de {half} de agua limpia. Agite (mochila: cierre y agite).",
       pour: "{product}: {amount}. Mida {measures} ({remark}).",
       pourOtherwise:
-        "{product}: {amount}. No se puede medir con estos utensilios. Consiga una medida más chica o más grande.",
+        "{product}: {amount}. No se puede medir con estos utensilios. No prepare esta carga sin uno con el que se pueda.",
       topUp: "Complete con agua hasta {carrier}.",
       spray: "Aplique. Esta carga cubre cerca de {area}.",
       use: "Aplique esta carga: rocíela o riéguela. Alcanza para {area}.",
@@ -1718,7 +1723,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       ofProductOnPlot: "{product} en {plot}: {issue}",
       perPass: "Dosis por pasada",
       testResult: "Salida de la esparcidora en la prueba",
-      nutrient: "{nutrient} que esto aporta",
+      nutrient: "{nutrient} que aporta",
       totalOfProduct: "Total de {product}",
       bags: "Bolsas por comprar",
       bagsAndRest: "{bags} (sobran {rest})",
@@ -1727,12 +1732,14 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       spreadIt: "Llenar y esparcir",
       lengthwise: "A lo largo: {perDirection}",
       crosswise: "A lo ancho: {perDirection}",
-      fillHopper: "Llene la tolva con {hopper} y espárzalo. Hágalo {times} {times:one=vez;other=veces}.",
-      lastFill: "Para el último llenado, pese {lastFill} y espárzalo.",
-      onlyFill: "Pese {lastFill}, llene la tolva y espárzalo.",
+      fillHopper: "Llene la tolva con {hopper} y espárzalo todo.",
+      fillHopperTimes: "Llene la tolva con {hopper} y espárzalo todo. Hágalo {times} veces.",
+      lastFill: "Para el último llenado, pese {lastFill} y espárzalo todo.",
+      onlyFill: "Pese {lastFill}, llene la tolva y espárzalo todo.",
       byPlot: "Cuánto va en cada lugar",
+      byPlotBoth: "Cuánto va en cada lugar, en las dos direcciones juntas",
       onPlot: "En {plot}: {amount}.",
-      plotInPieces: "{plot}: {amount}, o sea {each} en cada una de las {pieces} hileras o camas.",
+      plotInPieces: "{plot}: {amount}, o sea {each} en cada una de las {rows}.",
       doNotSpread: "No esparza",
       doNotFill: "No llene la tolva. Las advertencias dicen por qué.",
       spreadingTitle: "Hoja de trabajo de la esparcidora",

@@ -5,6 +5,7 @@ import { checked, type Field } from "../units/check.js";
 import { asGiven, list, number, text } from "../units/fields.js";
 import { quantity } from "../units/quantity-field.js";
 import type { Volume } from "../units/types.js";
+import { offText } from "./job/amounts.js";
 import { doseText, type PhraseOptions, phraseWriter } from "./phrases.js";
 import type { PhraseWords } from "./words/messages.js";
 import type { Writer } from "./words/writer.js";
@@ -66,13 +67,11 @@ function productText(
   { name, measured }: LoadProduct,
   at: string,
   options: PhraseOptions,
-  { messages: { text }, fill }: Writer<PhraseWords>,
+  writer: Writer<PhraseWords>,
 ): string {
   const product = checked(name, NAME, `${at}.name`);
   const dose = checked(measured, DOSE, `${at}.measured`);
-  if (!dose.ok) return `${product} ${text.doNotMeasure}`;
+  if (!dose.ok) return `${product} ${writer.messages.text.doNotMeasure}`;
   const off = checked(dose.errorPercent, ERROR, `${at}.measured.errorPercent`);
-  const percent = { value: Number(Math.abs(off).toPrecision(2)), unit: "%" };
-  const remark = off === 0 ? text.exactly : fill(off < 0 ? text.under : text.over, { percent });
-  return `${product} ${doseText(dose, options)} (${remark})`;
+  return `${product} ${doseText(dose, options)} (${offText(off, writer)})`;
 }

@@ -10,6 +10,7 @@ import { type WrittenDose, writtenDoses } from "./job/amounts.js";
 import {
   cautionTexts,
   coveredByAll,
+  coveredByEach,
   coversText,
   hasRest,
   isSpare,
@@ -20,7 +21,7 @@ import {
   sizeFacts,
   totalText,
 } from "./job/facts.js";
-import { fillOf, halfOf, inTank, numbersIn, roughly } from "./job/fit.js";
+import { fillOf, halfOf, inFluidOunces, inTank, numbersIn, roughly } from "./job/fit.js";
 import { coveredText, doneText, placeText, stopText } from "./job/places.js";
 import { planInUnits } from "./job/plan-in-units.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
@@ -127,13 +128,16 @@ export function fieldCard(plan: AnyPlan, options: WorksheetOptions = {}): FieldC
   };
 }
 
+type Load = AnyPlan["loads"][number];
+
 function cardLoads(plan: AnyPlan, writer: Writer): CardLoad[] {
   const doses = writtenDoses(plan, writer).loads;
   const mixing = plan.loads.map((load, at) =>
     mixingSteps(load, inOrder(doses[at] as readonly WrittenDose[], plan), plan, writer),
   );
   const ends = endsOf(plan);
-  return alike(mixing.map((steps) => steps.join("\n"))).map((places) => ({
+  const read = mixing.map((steps, at) => [...steps, isSpare(plan.loads[at] as Load)].join("\n"));
+  return alike(read).map((places) => ({
     title: loadsTitle(places, plan, writer),
     steps: [
       ...(mixing[places[0] as number] as readonly string[]),
@@ -148,7 +152,7 @@ function inOrder(doses: readonly WrittenDose[], { mixingOrder }: AnyPlan): reado
 }
 
 function mixingSteps(
-  load: AnyPlan["loads"][number],
+  load: Load,
   doses: readonly WrittenDose[],
   plan: AnyPlan,
   { messages: { text }, fill, exact }: Writer,
@@ -178,9 +182,9 @@ function sprayingSteps(
   writer: Writer,
 ): string[] {
   const [first] = places;
-  const stop = first === 0 && ends[0] ? stopText(ends[0], writer) : undefined;
+  const stop = first === 0 && ends[0] ? stopText(ends[0], plan, writer) : undefined;
   const last = plan.loads.length - 1;
-  const isLast = places.at(-1) === last && !isSpare(plan.loads[last] as AnyPlan["loads"][number]);
+  const isLast = places.at(-1) === last && !isSpare(plan.loads[last] as Load);
   const left = isLast ? leftText(plan, writer) : undefined;
   const rest = places.some((at) => at < last && hasRest(at, plan))
     ? writer.messages.text.sprayRest
@@ -200,13 +204,36 @@ function coverageSteps(
   const { text } = messages;
   const [first = 0] = places;
   if (places.length === 1) return [sprayText(first, ends, plan, writer)];
-  const area = coveredByAll(places, ends, plan, writer);
-  const each =
-    area === undefined ? text.useAll : fill("area" in plan ? text.sprayEach : text.useEach, { area });
-  const isOnePlot = new Set(ends.map(({ plot }) => plot)).size === 1;
-  const listed = isOnePlot && places.length <= MOST_ENDS ? places : [];
-  const done = listed.map((at) => doneText(ends[at] as LoadEnd, writer)).filter((one) => one !== undefined);
-  return done.length === 0 ? [each] : [each, fill(text.endsAfter, { ends: done })];
+  if (isSpare(plan.loads[first] as Load)) return [text.spareLoad];
+  const known = endsText(places, ends, plan, writer);
+  // Where loads differ, the places where they end say how.
+  const isSaid = known !== undefined && coveredByEach(places, ends, plan, writer) === undefined;
+  const area = isSaid ? undefined : coveredByAll(places, ends, plan, writer);
+  const isOnPlot = "area" in plan;
+  const each = area && fill(isOnPlot ? text.sprayEach : text.useEach, { area });
+  return [each ?? (isOnPlot ? text.sprayIt : text.useAll), ...(known === undefined ? [] : [known])];
+}
+
+/** Where each of several loads runs out. Nothing where that can't be said of all of them. */
+function endsText(
+  places: readonly number[],
+  ends: readonly LoadEnd[],
+  plan: AnyPlan,
+  writer: Writer,
+): string | undefined {
+  const { messages, fill } = writer;
+  const { text } = messages;
+  // The last load comes to the end of the job, with the extra mix still in it.
+  const last = plan.loads.filter((load) => !isSpare(load)).length - 1;
+  const out = places.filter((at) => at !== last);
+  const done = out.flatMap((at) => {
+    const end = ends[at];
+    const place = end && !hasRest(at, plan) ? doneText(end, plan, writer) : undefined;
+    return place === undefined ? [] : [fill(text.loadRunsOut, { load: at + 1, done: place })];
+  });
+  if (done.length < out.length || out.length > MOST_ENDS) return undefined;
+  const known = fill(text.runOut, { ends: done });
+  return places.includes(last) ? `${known} ${fill(text.doesRest, { load: last + 1 })}` : known;
 }
 
 // More places than these nobody looks up.
@@ -215,7 +242,7 @@ const MOST_ENDS = 6;
 function sprayText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: Writer): string {
   const { messages, fill, three } = writer;
   const { text } = messages;
-  const load = plan.loads[at] as AnyPlan["loads"][number];
+  const load = plan.loads[at] as Load;
   if (isSpare(load)) return text.spareLoad;
   const area = coversText(load, ends[at], writer);
   if (area === undefined) return text.useAll;
@@ -233,7 +260,7 @@ function leftText(plan: AnyPlan, writer: Writer): string | undefined {
   const { leftover, carrier } = plan;
   const mix = roughly(inTank(carrier.reserve, plan));
   if (mix.value === 0) return undefined;
-  const left = exact(mix);
+  const left = exact(roughly(inFluidOunces(mix)));
   const area = coversText(leftover, undefined, writer);
   return area === undefined ? fill(text.leftInTank, { left }) : fill(text.leftInTankFor, { left, area });
 }

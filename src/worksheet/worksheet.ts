@@ -5,6 +5,7 @@ import { isRefused } from "../plan/refused.js";
 import type { AnyPlan, Plan } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import { convert } from "../units/convert.js";
+import { moreThan } from "../units/decide.js";
 import { unitsLike } from "../units/systems.js";
 import type { Quantity, Unit } from "../units/types.js";
 import { type WrittenAlert, writtenAlerts } from "./job/alerts.js";
@@ -23,7 +24,7 @@ import {
   sizeFacts,
   totalMixText,
 } from "./job/facts.js";
-import { fillOf, inTank, numbersIn } from "./job/fit.js";
+import { fillOf, inFluidOunces, inTank, numbersIn } from "./job/fit.js";
 import { planInUnits } from "./job/plan-in-units.js";
 import { type WrittenStep, writtenSteps } from "./job/steps.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
@@ -227,7 +228,7 @@ function leftoverText(plan: AnyPlan, writer: Writer): string | undefined {
   const { three, fill, messages } = writer;
   const { leftover, carrier } = plan;
   if (leftover.carrier.value === 0) return undefined;
-  const mix = three(inTank(leftover.carrier, plan));
+  const mix = three(inFluidOunces(inTank(leftover.carrier, plan)));
   if (carrier.reserve.value === 0) return mix;
   const covered =
     "area" in plan
@@ -237,7 +238,11 @@ function leftoverText(plan: AnyPlan, writer: Writer): string | undefined {
 }
 
 function both(quantity: Quantity, unit: Unit, { three }: Writer): string {
-  return quantity.unit === unit
+  const other = convert(quantity, unit as never) as Quantity;
+  return quantity.unit === unit || moreThan(LEAST_LAND, other.value)
     ? three(quantity)
-    : `${three(quantity)} (${three(convert(quantity, unit as never))})`;
+    : `${three(quantity)} (${three(other)})`;
 }
+
+// Nobody thinks of a smaller part of an acre or a hectare.
+const LEAST_LAND = 0.01;

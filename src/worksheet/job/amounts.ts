@@ -64,15 +64,18 @@ function writtenMeasure(measured: DoseMeasure, writer: Writer): Pick<WrittenDose
   const { text } = writer.messages;
   if (!measured.ok) return { measures: [], remark: text.doNotMeasure };
   const { parts, errorPercent } = measured;
-  const off = Math.abs(errorPercent);
-  const percent = { value: Number(off.toFixed(off < 10 ? 1 : 0)), unit: "%" };
   return {
     measures: parts.map((part) => measureText(part, writer)),
-    remark:
-      off < EXACT_PERCENT
-        ? text.exactly
-        : writer.fill(errorPercent < 0 ? text.under : text.over, { percent }),
+    remark: offText(errorPercent, writer),
   };
+}
+
+/** How far what is measured is off: `1.8% under`. */
+export function offText(errorPercent: number, { messages: { text }, fill }: Writer<PhraseWords>): string {
+  const off = Math.abs(errorPercent);
+  const percent = { value: Number(off.toFixed(off < 10 ? 1 : 0)), unit: "%" };
+  if (off < EXACT_PERCENT) return text.exactly;
+  return fill(errorPercent < 0 ? text.under : text.over, { percent });
 }
 
 /** A part of a dose as people say it: `2 tablespoons`. */

@@ -1,11 +1,12 @@
 import type { LoadEnd } from "../../plan/load-ends.js";
 import { plotsOf } from "../../plan/plot.js";
-import type { AnyPlan, CoversBatch } from "../../plan/result.js";
+import type { AnyPlan, CoversBatch, SpreadingPlan } from "../../plan/result.js";
 import { isRange, type SingleRate } from "../../tank-mix/label-rate.js";
 import { inUnit } from "../../units/convert.js";
 import { floorDecided, moreThan } from "../../units/decide.js";
+import type { Volume } from "../../units/types.js";
 import type { Writer } from "../words/writer.js";
-import { asEntered, atLeast, atMost, inTank } from "./fit.js";
+import { asEntered, atLeast, atMost, inFluidOunces, inLargeUnits, inTank } from "./fit.js";
 import { coveredText, plotName } from "./places.js";
 
 /** A fact of a summary. */
@@ -50,9 +51,10 @@ export function totalMixText(plan: AnyPlan, writer: Writer): string {
   const { toMark } = plan;
   const upTo = toMark === undefined ? 0 : inUnit(toMark.carrier, reserve.unit);
   const asked = { ...reserve, value: reserve.value - upTo };
+  const small = (volume: Volume): string => three(inFluidOunces(inTank(volume, plan)));
   const extra = [
-    ...(moreThan(asked.value, 0) ? [fill(text.mixExtra, { volume: three(inTank(asked, plan)) })] : []),
-    ...(toMark ? [fill(text.mixToMark, { volume: three(inTank(toMark.carrier, plan)) })] : []),
+    ...(moreThan(asked.value, 0) ? [fill(text.mixExtra, { volume: small(asked) })] : []),
+    ...(toMark ? [fill(text.mixToMark, { volume: small(toMark.carrier) })] : []),
     ...(lines.value > 0 ? [fill(text.mixInHose, { volume: exact(asEntered(lineVolume, writer)) })] : []),
   ];
   if (extra.length === 0) return total;
@@ -67,9 +69,10 @@ export function totalText(plan: AnyPlan, { exact }: Writer): string {
 }
 
 /** What the plots, or the place, are called. */
-export function nameFacts({ input }: AnyPlan, writer: Writer): SheetFact[] {
+export function nameFacts({ input }: AnyPlan | SpreadingPlan, writer: Writer): SheetFact[] {
   const { text } = writer.messages;
-  const plots = "plot" in input ? plotsOf(input.plot) : [input];
+  if ("name" in input && input.name !== undefined) return [{ name: text.where, value: input.name }];
+  const plots = "plot" in input ? plotsOf(input.plot) : [];
   if (plots.length > MOST_NAMED || plots.every(({ name }) => name === undefined)) return [];
   return [{ name: text.where, value: plots.map((_, at) => plotName(at, plots, writer)).join(", ") }];
 }
@@ -86,7 +89,7 @@ export function sizeFacts(plan: AnyPlan, writer: Writer): SheetFact[] {
   const { carrierPerCount, carrierPerLength } = plan;
   return [
     ...(size.kind === "count" ? [{ name: text.number, value: exact(asEntered(size.count, writer)) }] : []),
-    ...(carrierPerCount ? [{ name: text.eachGets, value: three(carrierPerCount) }] : []),
+    ...(carrierPerCount ? [{ name: text.eachGets, value: three(inLargeUnits(carrierPerCount)) }] : []),
     ...(size.kind === "row-length"
       ? [{ name: text.rowLength, value: exact(asEntered(size.length, writer)) }]
       : []),
@@ -125,11 +128,28 @@ export function coveredByAll(
   writer: Writer,
 ): string | undefined {
   const { messages, fill } = writer;
-  const covers = places.map((at) => coversText(loads[at] as CoversBatch, ends[at], writer));
-  // Only the first and the last of loads that are alike can cover less: what fills the hose, and what is extra.
-  const area = covers[Math.floor(covers.length / 2)];
-  if (area === undefined) return undefined;
-  return fill(covers.every((one) => one === area) ? messages.text.about : messages.text.upTo, { area });
+  const alike = coveredByEach(places, ends, { loads }, writer);
+  if (alike !== undefined) return fill(messages.text.about, { area: alike });
+  // Of loads that are mixed alike some cover less: what fills the hose, and what is extra.
+  const size = (at: number): number => sizeOf(loads[at] as CoversBatch, ends[at]);
+  const most = places.reduce((best, at) => (moreThan(size(at), size(best)) ? at : best));
+  const area = coversText(loads[most] as CoversBatch, ends[most], writer);
+  return area && fill(messages.text.upTo, { area });
+}
+
+/** What each of several loads covers, where it is the same for all of them. */
+export function coveredByEach(
+  places: readonly number[],
+  ends: readonly LoadEnd[],
+  { loads }: Pick<AnyPlan, "loads">,
+  writer: Writer,
+): string | undefined {
+  const [first, ...others] = places.map((at) => coversText(loads[at] as CoversBatch, ends[at], writer));
+  return others.every((one) => one === first) ? first : undefined;
+}
+
+function sizeOf({ count, rowLength, area }: CoversBatch, end: LoadEnd | undefined): number {
+  return count === undefined ? ((rowLength ?? area)?.value ?? 0) : wholeOf(count.value, end);
 }
 
 /** Whether all of a load is extra mix. */

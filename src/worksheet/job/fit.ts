@@ -1,9 +1,9 @@
 import type { AnyPlan } from "../../plan/result.js";
 import { type UsableMark, usableMarks } from "../../tank-mix/tank-marks.js";
-import { inUnit } from "../../units/convert.js";
+import { convert, inUnit } from "../../units/convert.js";
 import { compareDecided, decided, moreThan } from "../../units/decide.js";
 import { scale } from "../../units/quantity.js";
-import type { Quantity, Volume } from "../../units/types.js";
+import type { Quantity, Volume, VolumePerCount, VolumeUnit } from "../../units/types.js";
 import type { Writer } from "../words/writer.js";
 
 // What a person reads off a tank, a jug or a tape.
@@ -53,6 +53,32 @@ export function numbersIn(input: unknown, found: Set<number> = new Set()): Set<n
 
 function isTyped({ value }: Quantity): boolean {
   return Number(value.toPrecision(TYPED)) === value;
+}
+
+// No tank or jug shows hundredths of a gallon.
+const FLUID_OUNCES: Partial<Record<VolumeUnit, VolumeUnit>> = { gal: "fl_oz", imp_gal: "imp_fl_oz" };
+
+/** A volume of less than a gallon in fluid ounces, unless it is so many quarters of one; any other as it is. */
+export function inFluidOunces(volume: Volume): Volume {
+  const unit = FLUID_OUNCES[volume.unit];
+  const isQuarters = compareDecided(4 * volume.value, Math.round(4 * volume.value)) === 0;
+  if (unit === undefined || isQuarters || moreThan(volume.value, 1)) return volume;
+  return { value: inUnit(volume, unit), unit };
+}
+
+// So many of the one are one of the other.
+const LARGER: Readonly<Record<string, readonly [many: number, unit: VolumeUnit]>> = {
+  mL: [1000, "L"],
+  fl_oz: [128, "gal"],
+  imp_fl_oz: [160, "imp_gal"],
+};
+
+/** Mix for each plant in liters or gallons, where it is as much. */
+export function inLargeUnits(each: VolumePerCount): VolumePerCount {
+  const [over = "", per = ""] = each.unit.split("/");
+  const [many, larger] = LARGER[over] ?? [];
+  if (many === undefined || moreThan(many, each.value)) return each;
+  return convert(each, `${larger}/${per}` as VolumePerCount["unit"]);
 }
 
 /** A volume in the tank's own unit: its marks are in no other. */

@@ -2,6 +2,7 @@ import type { EndUnit, LoadEnd } from "../../plan/load-ends.js";
 import { plotsOf } from "../../plan/plot.js";
 import type { AnyPlan } from "../../plan/result.js";
 import { ceilDecided, floorDecided, moreThan } from "../../units/decide.js";
+import { dimensionOf } from "../../units/dimensions.js";
 import type { TextKey } from "../words/messages.js";
 import type { Writer } from "../words/writer.js";
 
@@ -33,6 +34,10 @@ function isRows(unit: EndUnit): unit is Rows {
   return unit in COUNTED;
 }
 
+function isCount(unit: EndUnit): boolean {
+  return !isRows(unit) && unit !== "part" && dimensionOf(unit) === "count";
+}
+
 // Past these nobody looks at a part of a row.
 const MOST_PARTED = 20;
 
@@ -58,17 +63,16 @@ export function coveredText(end: LoadEnd | undefined, writer: Writer): string | 
 }
 
 /** Where a load ends: `2/3 of the way down row 10`. Nothing where no place can be named. */
-export function placeText(end: LoadEnd, { input }: AnyPlan, writer: Writer): string | undefined {
+export function placeText(end: LoadEnd, plan: AnyPlan, writer: Writer): string | undefined {
   const { messages, fill, count } = writer;
   const { text } = messages;
-  const { unit, done, plot = 0 } = end;
+  const { unit, done } = end;
   if (!isRows(unit)) return undefined;
   const { whole, part } = seen(done);
   if (whole === 0 && part === "") return undefined;
   const row = fill(text[NUMBERED[unit]], { number: count(part === "" ? whole : whole + 1) });
   const place = part === "" ? fill(text.endOf, { row }) : fill(text.downRow, { part, row });
-  const plots = "plot" in input ? plotsOf(input.plot) : [];
-  return plots.length > 1 ? fill(text.placeInPlot, { place, plot: plotName(plot, plots, writer) }) : place;
+  return inPlot(place, end, plan, writer);
 }
 
 /** What a plot is called: by its number where it has no name. */
@@ -80,20 +84,38 @@ export function plotName(
   return plots[at]?.name ?? fill(messages.text.plotNumber, { number: at + 1 });
 }
 
-/** How much is done when a load ends: `9 2/3 rows`, `128 pots`. Nothing of a part of the plot. */
-export function doneText({ unit, done }: LoadEnd, writer: Writer): string | undefined {
-  return amountText(unit, done, writer);
+/** How much is done when a load ends: `9 2/3 rows`, `128 pots`; of several plots, in which one. Nothing of a part of the plot. */
+export function doneText(end: LoadEnd, plan: AnyPlan, writer: Writer): string | undefined {
+  const { unit, done } = end;
+  // Of a plant that is sprayed in part nobody takes note.
+  const seenDone = isCount(unit) ? floorDecided(done) : done;
+  return inPlot(amountText(unit, seenDone, writer), end, plan, writer);
+}
+
+/** What is done of the plot that a load ends in, with the plot where there are several. */
+function inPlot(
+  place: string | undefined,
+  { plot = 0 }: LoadEnd,
+  { input }: AnyPlan,
+  writer: Writer,
+): string | undefined {
+  const plots = "plot" in input ? plotsOf(input.plot) : [];
+  if (place === undefined || plots.length < 2) return place;
+  const { messages, fill } = writer;
+  return fill(messages.text.placeInPlot, { place, plot: plotName(plot, plots, writer) });
 }
 
 /** When to stop and calibrate again, of the first load: half a row, or a whole plant, beyond what the output may be off. */
-export function stopText({ load, unit, least = 0, most = 0 }: LoadEnd, writer: Writer): string | undefined {
+export function stopText(end: LoadEnd, plan: AnyPlan, writer: Writer): string | undefined {
   const { messages, fill } = writer;
   const { text } = messages;
+  const { load, unit, least = 0, most = 0 } = end;
   const before = amountText(unit, outward(least, unit, floorDecided), writer);
   const after = amountText(unit, outward(most, unit, ceilDecided), writer);
   if (before === undefined) return undefined;
-  if (after === undefined) return fill(text.stopBefore, { load, least: before });
-  return fill(text.stopOutside, { load, least: before, most: after });
+  const last = inPlot(after ?? before, end, plan, writer) as string;
+  if (after === undefined) return fill(text.stopBefore, { load, least: last });
+  return fill(text.stopOutside, { load, least: before, most: last });
 }
 
 function outward(amount: number, unit: EndUnit, whole: (value: number) => number): number {

@@ -6,7 +6,7 @@ import { planSpreading } from "../../plan/spreading.js";
 import type { Mass, UnitSystem } from "../../units/types.js";
 import type { CardLoad } from "../field-card.js";
 import type { Writer } from "../words/writer.js";
-import type { SheetFact } from "./facts.js";
+import { nameFacts, type SheetFact } from "./facts.js";
 import { atMost } from "./fit.js";
 import { plotName } from "./places.js";
 import { inUnits } from "./plan-in-units.js";
@@ -43,7 +43,7 @@ export function spreadAmounts(
 
 /** What sizes the job, the rates, and what it takes. */
 export function spreadingFacts(plan: SpreadingPlan, amounts: SpreadAmounts, writer: Writer): SheetFact[] {
-  return [...sizeFacts(plan, writer), ...productFacts(plan, amounts, writer)];
+  return [...nameFacts(plan, writer), ...sizeFacts(plan, writer), ...productFacts(plan, amounts, writer)];
 }
 
 function sizeFacts({ input, area }: SpreadingPlan, { messages: { text }, short }: Writer): SheetFact[] {
@@ -89,17 +89,18 @@ export function fillsAndPlots(plan: SpreadingPlan, amounts: SpreadAmounts, write
 }
 
 function fillLoads(
-  { hopper, input: { spreader } }: SpreadingPlan,
+  { hopper: { fills }, input: { spreader } }: SpreadingPlan,
   { perDirection, lastFill }: SpreadAmounts,
   { messages: { text }, fill }: Writer,
 ): CardLoad[] {
-  const { fills } = hopper;
+  const { hopper, directions } = spreader;
   const full = fills - 1;
   const steps = [
-    ...(full > 0 ? [fill(text.fillHopper, { hopper: spreader.hopper, times: full })] : []),
+    ...(full === 1 ? [fill(text.fillHopper, { hopper })] : []),
+    ...(full > 1 ? [fill(text.fillHopperTimes, { hopper, times: full })] : []),
     fill(full > 0 ? text.lastFill : text.onlyFill, { lastFill }),
   ];
-  if (spreader.directions !== 2) return [{ title: text.spreadIt, steps }];
+  if (directions !== 2) return [{ title: text.spreadIt, steps }];
   return [text.lengthwise, text.crosswise].map((title) => ({
     title: fill(title, { perDirection }),
     steps,
@@ -111,15 +112,23 @@ function plotLoads(
   { plots: written }: SpreadAmounts,
   writer: Writer,
 ): CardLoad[] {
-  const { messages, fill } = writer;
+  const { messages, fill, count } = writer;
   const { text } = messages;
-  const named = "plot" in input ? plotsOf(input.plot) : [];
+  const given = "plot" in input ? plotsOf(input.plot) : [];
+  // A job of one plot is named for its place.
+  const named = given.length === 1 ? [{ name: input.name, ...given[0] }] : given;
   const steps = plots.flatMap(({ pieces }, i): string[] => {
     const { amount, each } = written[i] as SpreadAmounts["plots"][number];
     const plot = plotName(i, named, writer);
-    if (pieces !== undefined && pieces > 1 && each !== undefined)
-      return [fill(text.plotInPieces, { plot, amount, pieces, each })];
+    if (pieces !== undefined && pieces > 1 && each !== undefined) {
+      const rows = fill(given[i]?.kind === "beds" ? text.beds : text.rows, {
+        n: count(pieces),
+        count: pieces,
+      });
+      return [fill(text.plotInPieces, { plot, amount, each, rows })];
+    }
     return plots.length > 1 ? [fill(text.onPlot, { plot, amount })] : [];
   });
-  return steps.length === 0 ? [] : [{ title: text.byPlot, steps }];
+  const title = input.spreader.directions === 2 ? text.byPlotBoth : text.byPlot;
+  return steps.length === 0 ? [] : [{ title, steps }];
 }

@@ -245,7 +245,7 @@ describe("what measureOut refuses", () => {
     [
       // 5.8535 mL, read as 5.8: 0.914 % under, up to the next tenth.
       { amount: qty(0.197933, "fl_oz"), tools: "cylinders", rule: "never-over", limitPercent: 0.1 },
-      "These tools can't measure 0.198 fl oz within 0.1% (closest: 1% under). Use finer tools, or dilute it first if the label allows.",
+      "These tools can't measure 0.197 fl oz within 0.1% (closest: 1% under). Use finer tools, or dilute it first if the label allows.",
     ],
     [
       { amount: qty(3, "gal"), tools: spoons, rule: "never-under", maxScoops: 3 },

@@ -135,7 +135,7 @@ describe("checkSpreader", () => {
     expect(over.within).toBe(true);
     expect(over.finding).toMatchObject({ severity: "refusal", key: "spreader-over-max" });
     expect(over.finding?.message).toBe(
-      "The spreader put out 5.31 lb/1,000 sq ft, over the label maximum of 5.2 lb/1,000 sq ft. Close the gate and catch again.",
+      "The spreader put out 5.31 lb/1,000 sq ft, over the label maximum of 5.2 lb/1,000 sq ft. Close the gate further and catch again.",
     );
     expect(checkSpreader({ ...test(4.25), ...most, directions: 2 }).finding?.figures.rate).toEqual(
       qty(5.3125, "lb/1000ft2"),
@@ -245,7 +245,7 @@ describe("checkSpreader", () => {
   it("says it in Spanish too", () => {
     const { finding } = checkSpreader(test(9));
     expect(issueText(finding as never, { words: SPANISH_WORDS, locale: "es-US" })).toBe(
-      "Echó 13% de más. Cierre la compuerta un punto y vuelva a recoger.",
+      "La esparcidora echó 13% de más. Cierre la compuerta un punto y vuelva a recoger.",
     );
   });
 

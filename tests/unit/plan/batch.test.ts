@@ -381,14 +381,29 @@ describe("the sheets of a job by volume, count or row", () => {
     expect(card.loads.map(({ title }) => title)).toEqual(["Loads 1 and 2 of 3, each", "Load 3 of 3"]);
     expect(card.loads[0]?.steps.slice(-3)).toEqual([
       "Apply these loads by spraying or drenching. Each is enough for about 128 pots.",
-      "They should end after about 128 pots, 256 pots.",
-      "If load 1 ends before 121 pots or after 135 pots, stop and calibrate again.",
+      "Check where each load runs out: load 1 after about 128 pots, load 2 after about 256 pots.",
+      "If load 1 runs out before 121 pots or after 135 pots, stop and calibrate again.",
     ]);
     expect(card.loads[1]?.steps.at(-1)).toBe(
       "Apply this load by spraying or drenching. It is enough for 44 pots.",
     );
     expect(fieldCard(planApplication(SPOT)).loads[0]?.steps.at(-1)).toBe(
       "Apply this load by spraying or drenching.",
+    );
+    // 2 L in 20 s for 25 s are 2.5 L a tree, 40 trees to a tank.
+    const trees = fieldCard(planApplication(TREES));
+    expect(trees.facts[1]).toEqual({ name: "Each gets", value: "2.5 L/tree" });
+    // 100 L are 66.67 trees at 1.5 L: nobody takes note of two thirds of a tree.
+    const each = fieldCard(
+      planApplication({
+        ...TREES,
+        size: { kind: "count", count: qty(150, "tree"), each: qty(1.5, "L") },
+        sprayer: { ...TREES.sprayer, marks: qty(10, "L") },
+        reserve: { percent: 30 },
+      }),
+    );
+    expect(each.loads[0]?.steps.at(-3)).toBe(
+      "Check where each load runs out: load 1 after about 66 trees, load 2 after about 133 trees. Load 3 does the rest.",
     );
     expect(worksheet(planApplication(ROW)).summary.map(({ name }) => name)).toEqual([
       "Length of row",

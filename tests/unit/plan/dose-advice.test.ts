@@ -68,6 +68,11 @@ describe("doseAdvice", () => {
       tools: "us-spoons" as const,
       products: [{ ...A, rate: qty(0.17, "mL/gal"), labelPermitsDilution: true }],
     };
-    expect(doseAdvice(planApplication(stock))[0]?.suggestions.map(({ kind }) => kind)).toContain("stock");
+    const [advice] = doseAdvice(planApplication(stock));
+    const found = advice?.suggestions.find(({ kind }) => kind === "stock");
+    // How much of the stock is the dose: without it, a person would take the dose of the product.
+    expect(found?.message).toMatch(
+      /^Dilute it first: put .* of product in a measure, .* Your dose is .* of that\.$/,
+    );
   });
 });

@@ -32,7 +32,7 @@ describe("loadChoices", () => {
       // 4 fl oz each, and a tablespoon is half a fluid ounce.
       "2 loads of 3.25 gal: Product A 8 tablespoons (exact)",
       "4 gal: Product A 9 tablespoons + 2 teaspoons (1.8% under); 2.5 gal: Product A 6 tablespoons + 1/4 teaspoon (1.1% under)",
-      "3.75 gal: Product A 9 tablespoons + 1/2 teaspoon (0.69% under); 2.75 gal: Product A 6 tablespoons + 2 teaspoons (1.5% under)",
+      "3.75 gal: Product A 9 tablespoons + 1/2 teaspoon (0.7% under); 2.75 gal: Product A 6 tablespoons + 2 teaspoons (1.5% under)",
     ]);
     expect(ways[0]).toMatchObject({
       split: { fills: [qty(3.25, "gal"), qty(3.25, "gal")] },

@@ -316,9 +316,9 @@ describe("the working and the card of a job of granules", () => {
       "Product A rate: 4 lb/1,000 sq ft",
       "Rate for one pass: 2 lb/1,000 sq ft",
       "Spreader put out in the test: 1.938 lb/1,000 sq ft",
-      "N that this brings: 0.4 lb/1,000 sq ft",
-      "P2O5 that this brings: 0.2 lb/1,000 sq ft",
-      "K2O that this brings: 0.8 lb/1,000 sq ft",
+      "N supplied: 0.4 lb/1,000 sq ft",
+      "P2O5 supplied: 0.2 lb/1,000 sq ft",
+      "K2O supplied: 0.8 lb/1,000 sq ft",
       "Total Product A: 2.88 lb",
       "Bags to buy: 1 (2.12 lb left over)",
       "Keep people out for: 12 h",
@@ -327,8 +327,8 @@ describe("the working and the card of a job of granules", () => {
       { title: "Lengthwise: 1.44 lb", steps: ["Weigh out 1.44 lb, fill the hopper and spread it."] },
       { title: "Crosswise: 1.44 lb", steps: ["Weigh out 1.44 lb, fill the hopper and spread it."] },
       {
-        title: "How much goes where",
-        steps: ["plot 1: 2.88 lb, which is 1.44 lb for each of the 2 rows or beds."],
+        title: "How much goes where, in both directions together",
+        steps: ["plot 1: 2.88 lb, which is 1.44 lb for each of the 2 beds."],
       },
     ]);
     expect(card.cautions).toHaveLength(6);
@@ -343,8 +343,18 @@ describe("the working and the card of a job of granules", () => {
     ]);
     expect(spreadingCard(planSpreading(ROW)).facts[0]).toEqual({ name: "Length of row", value: "250 ft" });
     expect(spreadingCard(planSpreading(TREES)).facts[0]).toEqual({ name: "How many", value: "45 trees" });
+    const named = spreadingCard(planSpreading({ ...full, name: "East beds" }));
+    expect(named.facts[0]).toEqual({ name: "Where", value: "East beds" });
+    expect(named.loads[2]?.steps[0]).toMatch(/^East beds: 2\.88 lb/);
+    const once = spreadingCard(planSpreading({ ...LAWN, spreader: { hopper: qty(50, "lb") } }));
+    expect(once.loads[0]?.steps[0]).toBe("Fill the hopper with 50 lb and spread it.");
     const two = { ...LAWN, plot: [{ ...LAWN.plot, name: "North" }, LAWN.plot] };
     expect(spreadingCard(planSpreading(two)).loads[1]?.steps).toEqual(["North: 90 lb.", "plot 2: 90 lb."]);
+    const rows = { kind: "row-bands", rows: 4, rowLength: qty(100, "ft"), bandWidth: qty(2, "ft") } as const;
+    // 5 lb per 1,000 ft² on 800 ft².
+    expect(spreadingCard(planSpreading({ ...LAWN, plot: rows })).loads[1]?.steps).toEqual([
+      "plot 1: 4 lb, which is 1 lb for each of the 4 rows.",
+    ]);
   });
 
   it("gives no fills for what is refused, and says so", () => {
@@ -403,8 +413,8 @@ describe("the worksheet of a job of granules", () => {
       { name: "Lengthwise: 1.44 lb", value: "Weigh out 1.44 lb, fill the hopper and spread it." },
       { name: "Crosswise: 1.44 lb", value: "Weigh out 1.44 lb, fill the hopper and spread it." },
       {
-        name: "How much goes where",
-        value: "plot 1: 2.88 lb, which is 1.44 lb for each of the 2 rows or beds.",
+        name: "How much goes where, in both directions together",
+        value: "plot 1: 2.88 lb, which is 1.44 lb for each of the 2 beds.",
       },
     ]);
     expect(sheet.steps.map(({ number, title }) => `${number} ${title}`)).toEqual([

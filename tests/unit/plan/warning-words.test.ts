@@ -19,6 +19,19 @@ const flow = { kind: "flow", flow: qty(1, "gal/min"), width: qty(10, "ft") } as 
 const named = (name: string, form: string, rate: object): object => ({ products: [{ name, form, rate }] });
 
 // What a sheet prints: each says what was seen and what to do, with the figures beside it.
+describe("more mix than the tank is filled with", () => {
+  it("is a note, by the fill that was entered", () => {
+    // 5,400 sq ft at 20 gal/ac are 2.48 gal.
+    const { warnings } = planApplication({
+      ...QUIET,
+      sprayer: { tank: qty(4, "gal"), workingFill: qty(2, "gal") },
+    });
+    expect(warnings.find(({ code }) => code === "mix-over-tank")?.message).toBe(
+      "You need 2.48 gal of mix and fill the tank to 2 gal: mix 2 loads and measure product for each.",
+    );
+  });
+});
+
 describe("a plan warns, word for word, of", () => {
   it("a run that stands out, where the first took the most and another is further off", () => {
     const said = (ounces: readonly number[]) =>
@@ -268,9 +281,9 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "loads[3].products[0]",
           message:
-            "Product A: These tools can't measure 0.0882 fl oz within 5% (closest: 5.5% under). Use finer tools, or dilute it first if the label allows.",
+            "Product A: These tools can't measure 0.0881 fl oz within 5% (closest: 5.5% under). Use finer tools, or dilute it first if the label allows.",
           figures: {
-            amount: { value: 0.0882, unit: "fl_oz" },
+            amount: { value: 0.0881, unit: "fl_oz" },
             limit: { value: 5, unit: "%" },
             off: { value: 5.5, unit: "%" },
             product: "Product A",
@@ -358,7 +371,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration.runs[0]",
           message:
-            "The runs differ by over 5% (20 gal/ac to 25 gal/ac), and the first used the most. If the hose and boom started empty, fill them and run it again.",
+            "The runs differ by over 5% (20 gal/ac to 25 gal/ac), and the first used the most. If the hose and boom started empty, fill them and repeat that run.",
           figures: {
             lowest: { value: 20, unit: "gal/ac" },
             highest: { value: 25, unit: "gal/ac" },
@@ -570,9 +583,9 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "loads[0].products[0]",
           message:
-            "Product A: 3.97 fl oz is too small to measure with these tools, which start at 1 pt. Use finer tools, or dilute it first if the label allows.",
+            "Product A: 3.96 fl oz is too small to measure with these tools, which start at 1 pt. Use finer tools, or dilute it first if the label allows.",
           figures: {
-            amount: { value: 3.97, unit: "fl_oz" },
+            amount: { value: 3.96, unit: "fl_oz" },
             least: { value: 1, unit: "pt" },
             product: "Product A",
           },

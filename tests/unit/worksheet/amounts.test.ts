@@ -60,19 +60,24 @@ describe("the total mix", () => {
   it("has its parts, and none that is nothing", () => {
     expect(total({ ...job, sprayer: noLines })).toBe("4.96 gal");
     expect(total({ ...job, sprayer: noLines, reserve: { percent: 5 } })).toBe(
-      "5.21 gal (4.96 gal for the plot + 0.248 gal extra)",
+      "5.21 gal (4.96 gal for the plot + 31.7 fl oz extra)",
     );
     expect(total({ ...job, sprayer })).toBe("5.04 gal (4.96 gal for the plot + 10 fl oz in the hose)");
     expect(total(TWO_PRODUCTS)).toBe(
-      "5.29 gal (4.96 gal for the plot + 0.248 gal extra + 10 fl oz in the hose)",
+      "5.29 gal (4.96 gal for the plot + 31.7 fl oz extra + 10 fl oz in the hose)",
     );
+  });
+
+  it("says what is left over in fluid ounces under a gallon, and leaves out a part of an acre that nobody sees", () => {
+    const left = worksheet(planApplication(TWO_PRODUCTS)).summary.at(-1);
+    expect(left?.value).toBe("41.7 fl oz, of which the extra would cover another 280 sq ft");
   });
 
   it("is in the tank's unit on a sheet in another system, with the hose as it was entered", () => {
     const plan = planApplication(TWO_PRODUCTS);
     expect(
       worksheet(plan, { units: "metric" }).summary.find(({ name }) => name === "Total spray mix")?.value,
-    ).toBe("5.29 gal (4.96 gal for the plot + 0.248 gal extra + 10 fl oz in the hose)");
+    ).toBe("5.29 gal (4.96 gal for the plot + 31.7 fl oz extra + 10 fl oz in the hose)");
   });
 });
 

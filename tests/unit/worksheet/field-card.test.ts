@@ -19,7 +19,7 @@ describe("a field card", () => {
         "Product A: 2.17 fl oz. Measure 4 tablespoons + 1 teaspoon (0.5% under).",
         "Top up with water to 3.5 gal.",
         "Spray about 9 2/3 rows, to 2/3 of the way down row 10.",
-        "If load 1 ends before 9 rows or after 10 1/2 rows, stop and calibrate again.",
+        "If load 1 runs out before 9 rows or after 10 1/2 rows, stop and calibrate again.",
       ],
       [
         "Add about 0.89 gal of clean water. Agitate (backpack: close and shake).",
@@ -127,7 +127,7 @@ describe("a field card", () => {
     const { label: _, ...unlimited } = first;
     const allowed = planApplication({ ...DOUBTFUL, products: [unlimited, other] });
     const [, second] = fieldCard(allowed).loads[0]?.steps.slice(1, 3) ?? [];
-    expect(second).toMatch(/^Product B: .* mL\. Can't be measured with these tools\./);
+    expect(second).toMatch(/^Product B: .* mL\. These tools can't measure it\. Don't mix this load/);
     expect(second).not.toMatch(/Measure /);
   });
 
@@ -159,11 +159,11 @@ describe("a field card for a tank with marks", () => {
     expect(second?.steps.slice(-3)).toEqual([
       "Top up with water to the 2 gal mark.",
       "Spray about 4 1/3 rows, to the end of row 14.",
-      "About 0.46 gal should be left in the tank at the end, enough for 48.6 m².",
+      "About 59 fl oz should be left in the tank at the end, enough for 48.6 m².",
     ]);
     const total = worksheet(planApplication(marked)).summary.find(({ name }) => name === "Total spray mix");
     expect(total?.value).toBe(
-      "5.5 gal (4.96 gal for the plot + 0.248 gal extra + 0.216 gal to end on marks + 10 fl oz in the hose)",
+      "5.5 gal (4.96 gal for the plot + 31.7 fl oz extra + 27.6 fl oz to end on marks + 10 fl oz in the hose)",
     );
   });
 
@@ -177,6 +177,52 @@ describe("a field card for a tank with marks", () => {
     expect(second?.steps.join("\n")).not.toContain("what is left");
     const even = { ...TWO_PRODUCTS, split: "whole-rows", reserve: undefined } as const;
     expect(steps(even)[0]?.steps.join("\n")).not.toContain("what is left");
+  });
+
+  it("says where loads that are alike run out, each by itself, and what the last one is for", () => {
+    // 5,600 sq ft at 36.3 gal/ac take 4.667 gal: with 10 fl oz in the hose, the first 2.5 gal are 2.422 gal on the plot, 7.27 of 14 rows.
+    const alike = {
+      ...marked,
+      calibration: { kind: "known", rate: qty(36.3, "gal/ac") },
+      reserve: { percent: 5 },
+      split: "equal",
+    } as PlanInput;
+    const [both] = steps(alike);
+    expect(both?.title).toBe("Loads 1 and 2 of 2, each");
+    expect(both?.steps.slice(-4, -1)).toEqual([
+      "Spray.",
+      "Check where each load runs out: load 1 after about 7 1/4 rows. Load 2 does the rest.",
+      "If load 1 runs out before 6 1/2 rows or after 8 rows, stop and calibrate again.",
+    ]);
+    // 3,600 sq ft at 60 gal/ac and the hose: two loads of 2.75 gal. Of the first, 2.672 gal are on the plots: 1,939.8 sq ft, which are
+    // 1,500 sq ft and 1.47 rows of 300 sq ft. 5% off either way: 1.16 and 1.81 rows.
+    const half = { kind: "row-bands", rows: 6, rowLength: qty(150, "ft"), bandWidth: qty(2, "ft") } as const;
+    const plots = [
+      { ...half, name: "Top", rows: 5 },
+      { ...half, name: "Low", rows: 7 },
+    ];
+    const [two] = steps({
+      ...alike,
+      plot: plots,
+      calibration: { kind: "known", rate: qty(60, "gal/ac") },
+      reserve: undefined,
+    });
+    expect(two?.steps.slice(-4, -1)).toEqual([
+      "Spray.",
+      "Check where each load runs out: load 1 after about 1 1/2 rows in Low. Load 2 does the rest.",
+      "If load 1 runs out before 1 row or after 2 rows in Low, stop and calibrate again.",
+    ]);
+  });
+
+  it("keeps a load of extra mix apart from those that are sprayed", () => {
+    const spare = steps({
+      ...marked,
+      plot: { ...TWO_PRODUCTS.plot, rows: 7 } as PlanInput["plot"],
+      reserve: { volume: qty(4, "gal") },
+      split: "equal",
+    });
+    expect(spare.map(({ title }) => title)).toEqual(["Load 1 of 2", "Load 2 of 2"]);
+    expect(spare[1]?.steps.at(-1)).toBe("All of this load is extra. Mix it only if you run short.");
   });
 
   it("takes half of the water by eye where no mark is below it", () => {
