@@ -1239,10 +1239,11 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "No existe la opción {given.kind}. ¿Quiso decir {meant}? Escoja una de estas: {choices}.",
       choose: "Escoja una de estas: {choices}.",
       "text-expected": "Anote un texto, no {given.kind}.",
+      "time-as-text": "Anote un texto como {example}, no {given.kind}.",
       "enter-text": "Anote un texto aquí.",
       "yes-or-no-expected": "Anote true (sí) o false (no), no {given.kind}.",
       "yes-or-no": "Anote true (sí) o false (no).",
-      "object-missing": "Falta esta parte: {fields}.",
+      "object-missing": "Falta esta parte. Sus campos son: {fields}.",
       "object-expected": "Esto debe ser un objeto con campos, no {given.kind}.",
       "field-unknown": "Aquí no hay ningún campo {given.kind}. Los campos son: {choices}.",
       "field-misspelled": "Aquí no hay ningún campo {given.kind}. ¿Quiso decir {meant}?",
@@ -1258,6 +1259,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "bus-rate-large": "{given} es demasiado grande para enviarlo. Lo más es {limit}.",
       "bus-rate-small": "{given} es demasiado chico para enviarlo. Lo menos es {limit}.",
       "locale-unknown": 'Aquí no se conoce el idioma {given.kind}. Use una clave como "en-US" o "es".',
+      "quantity-not-text": "Anote {expected.expected} como objeto con value y unit, no como texto.",
       "quantity-expected": "Anote {expected.expected} con su unidad, por ejemplo {example.typed}.",
       "unit-missing": "Anote {expected.expected} con su unidad, por ejemplo {example.typed}.",
       "enter-quantity": "Anote {expected.expected}, por ejemplo {example.typed}.",
@@ -1273,7 +1275,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "too-large": "Esto es demasiado grande para calcular.",
       "too-small": "Esto es demasiado chico para calcular.",
       "area-unmarked":
-        "¿Es área tratada (lo que de veras se aplica) o área del terreno? Márquela como {expected.area}.",
+        "¿Es área tratada (lo que de veras se aplica) o área del terreno (toda la parcela)? Aquí solo va {expected.area}.",
       "area-is-ground":
         "Esta es área del terreno. Anote el área tratada: solo la parte que de veras se aplica.",
       "area-is-treated":
@@ -1294,6 +1296,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "No se pudo leer {given}. Anote una cantidad con su unidad, por ejemplo {example.typed}.",
       "text-unfinished": "Termine de escribir.",
       "range-of-rates": "{given} es un rango. Escoja una dosis dentro de él.",
+      ratio: "{given} es una proporción. Anote sus dos partes, y si es en agua o en mezcla.",
       range: "{given} es un rango. Escoja una cantidad dentro de él.",
       "unread-sum-order":
         "No se pudo leer {given}. Anote una cantidad, o partes de mayor a menor, por ejemplo 3 ft 6 in.",
@@ -1583,7 +1586,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "definition of speed": "definición de velocidad",
       "definition of an average flow": "definición de una descarga promedio",
       "definition of an average speed": "definición de velocidad promedio",
-      "definition of a deviation in per cent": "definición de diferencia en por ciento",
+      "definition of a deviation in percent": "definición de diferencia en por ciento",
       "the same water, with more or less of the stock drawn into it":
         "la misma agua, con más o menos solución madre inyectada",
       "definition of a mean": "definición de promedio",
