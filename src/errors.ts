@@ -139,7 +139,7 @@ export class SprayMathError extends Error implements Issue {
 }
 
 /**
- * Whether a value is this library's error: one thrown by this copy of the library, by another copy in the same program (the
+ * Returns whether a value is this library's error: one thrown by this copy of the library, by another copy in the same program (the
  * CommonJS one beside the ESM one, another realm), or what {@link SprayMathError.toJSON} made of one.
  *
  * @param value - anything, such as what was caught

@@ -48,7 +48,7 @@ const CROP_RATE: ObjectField<CropRateInput> = /* @__PURE__ */ joined(
 );
 
 /**
- * What goes on an acre or hectare of the field, rows and spaces between them together, where only bands are treated at the
+ * Returns what goes on an acre or hectare of the field, rows and spaces between them together, where only bands are treated at the
  * label's broadcast rate.
  *
  * Formula: rate per area of ground = rate per treated area × band width / row spacing (plane geometry). Inside the band the
@@ -133,7 +133,7 @@ const TREATED_RATE: ObjectField<TreatedRateInput> = /* @__PURE__ */ joined(
 );
 
 /**
- * The broadcast rate that goes on inside the bands, where a rate is counted on an acre or hectare of the field. This is the
+ * Returns the broadcast rate that goes on inside the bands, where a rate is counted on an acre or hectare of the field. This is the
  * rate to compare with the label.
  *
  * Formula: rate per treated area = rate per area of ground × row spacing / band width (plane geometry).

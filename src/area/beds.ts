@@ -108,7 +108,7 @@ export function alongBeds<T extends object>(
 const BEDS: EitherField<BedsInput> = /* @__PURE__ */ alongBeds(BED_WIDTHS);
 
 /**
- * Beds sprayed over their whole top: what is treated, and how much ground the beds and their paths take up.
+ * Returns what is treated where beds are sprayed over their whole top, and how much ground the beds and their paths take up.
  *
  * Formulas: treated = beds × bed length × bed width; ground = beds × bed length × bed spacing; treated part = bed width / bed
  * spacing (plane geometry).

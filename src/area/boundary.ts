@@ -69,7 +69,7 @@ function runsRound({ corners, unit = "" as LengthUnit }: Partly<BoundaryInput>, 
 }
 
 /**
- * The ground area inside a boundary of straight sides, from its corners on a plane: a tape-and-square survey, a traverse
+ * Returns the ground area inside a boundary of straight sides, from its corners on a plane: a tape-and-square survey, a traverse
  * after adjustment, or map coordinates such as UTM. For longitude and latitude use `swath-to-spoon/area/geodesic`.
  *
  * Formula: |Σ xᵢ × yᵢ₊₁ − xᵢ₊₁ × yᵢ| / 2, the method of coordinates or shoelace formula (Open Access Surveying Library,

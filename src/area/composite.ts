@@ -33,7 +33,7 @@ const COMPOSITE: ObjectField<CompositeInput> = /* @__PURE__ */ object<CompositeI
 });
 
 /**
- * The ground area of a plot made up of several shapes, with others cut out of it: a field with a pond.
+ * Returns the ground area of a plot made up of several shapes, with others cut out of it: a field with a pond.
  *
  * Formula: sum of the shapes added − sum of the shapes taken out. The rounding error is within 8 ulp of the sum of all
  * areas given, whatever their units; where they all have one unit, within 8 ulp of the result.

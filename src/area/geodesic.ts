@@ -138,7 +138,7 @@ export interface GeodesicArea {
 }
 
 /**
- * The ground area inside a boundary that was walked with a phone or drawn on a map. It is a GeoJSON Polygon or MultiPolygon, or
+ * Returns the ground area inside a boundary that was walked with a phone or drawn on a map. It is a GeoJSON Polygon or MultiPolygon, or
  * a Feature of one, in longitude and latitude on WGS 84.
  *
  * Sides are geodesics, the shortest lines on the ellipsoid; the area is that of the ellipsoid's surface, with a rounding

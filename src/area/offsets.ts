@@ -89,11 +89,11 @@ const SOURCES: Readonly<Record<OffsetRule, string>> = {
 };
 
 /**
- * The ground area of an irregular plot from offsets at equal spacing.
+ * Returns the ground area of an irregular plot from offsets at equal spacing.
  *
  * Formulas, with offsets o₁ … oₙ: `trapezoidal` spacing × (o₁/2 + o₂ + … + oₙ₋₁ + oₙ/2); `simpson` spacing / 3 × (o₁ + 4 o₂
  * + 2 o₃ + … + 4 oₙ₋₁ + oₙ); `mid-strip` spacing × (o₁ + … + oₙ). All three are standard in surveying (the last as the
- * mid-ordinate rule); turf guides use `mid-strip` and claim 5 % (Calibration Guidelines for Home Lawns, University of
+ * mid-ordinate rule); turf guides use `mid-strip` and claim 5% (Calibration Guidelines for Home Lawns, University of
  * Missouri, 2010).
  *
  * @param input - up to 10,000 offsets, spacing and rule; at least 2 offsets for `trapezoidal`, 3 for `simpson`, 1 for
@@ -219,7 +219,7 @@ function stationsGoOn({ stations = [] }: Partly<UnequalOffsetsInput>, check: Che
 }
 
 /**
- * The ground area of an irregular plot from offsets at unequal spacing, by the trapezoidal rule: straight lines from
+ * Returns the ground area of an irregular plot from offsets at unequal spacing, by the trapezoidal rule: straight lines from
  * offset to offset. (Simpson's rule needs equal spacing.)
  *
  * Formula: Σ (aᵢ₊₁ − aᵢ) × (oᵢ + oᵢ₊₁) / 2, with distances along the base line a and offsets o (trapezoidal rule).

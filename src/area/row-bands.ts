@@ -39,7 +39,7 @@ export const BANDS: ObjectField<Bands> = /* @__PURE__ */ object<Bands>(
 const ROW_BANDS: EitherField<RowBandsInput> = /* @__PURE__ */ alongRows(BANDS);
 
 /**
- * Bands along rows: what is treated, and how much ground the rows take up.
+ * Returns what bands along rows treat, and how much ground the rows take up.
  *
  * Formulas: treated = rows × row length × band width; ground = rows × row length × row spacing; treated part = band width /
  * row spacing (plane geometry). The ground so counted has half a spacing on each side of the outer rows, and no headlands.

@@ -22,7 +22,7 @@ const ROWS: ObjectField<RowLengthInput> = object<RowLengthInput>({
 });
 
 /**
- * The length of all rows on a piece of ground: the row length per acre or hectare, where the ground is one acre or hectare.
+ * Returns the length of all rows on a piece of ground: the row length per acre or hectare, where the ground is one acre or hectare.
  *
  * Formula: length = ground / row spacing (plane geometry; at 30 inches an acre has 17,424 feet of row: Planting
  * considerations and stand assessments, Penn State Extension).
@@ -94,7 +94,7 @@ const PLANTS: ObjectField<PlantCountInput> = /* @__PURE__ */ joined(
 );
 
 /**
- * The number of plants on a piece of ground: plants per acre or hectare, where the ground is one acre or hectare.
+ * Returns the number of plants on a piece of ground: plants per acre or hectare, where the ground is one acre or hectare.
  *
  * Formula: plants = ground / (row spacing × plant spacing) (The Farm and Garden Rule-Book, L. H. Bailey, which has 7,260 to
  * the acre at 2 by 3 feet). The ground is taken as planted to its margin.
@@ -175,7 +175,7 @@ const PLANTED: ObjectField<PlantedGroundInput> = /* @__PURE__ */ object<PlantedG
 });
 
 /**
- * The ground that a number of trees, vines or plants stands on: the reverse of {@link plantCount}. For an orchard whose trees
+ * Returns the ground that a number of trees, vines or plants stands on: the reverse of {@link plantCount}. For an orchard whose trees
  * are easier to count than its ground is to measure.
  *
  * Formula: ground = plants × row spacing × plant spacing (How to calculate the tree-hectares or tree-acres in an orchard, Cider

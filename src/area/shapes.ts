@@ -52,7 +52,7 @@ export const RECTANGLE: ObjectField<RectangleInput> = object<RectangleInput>({
 });
 
 /**
- * The ground area of a rectangle.
+ * Returns the ground area of a rectangle.
  *
  * Formula: length × width (plane geometry).
  *
@@ -173,7 +173,7 @@ function longestFirst(sides: TriangleBySides["sides"]): [Length, Length, Length]
 }
 
 /**
- * The ground area of a triangle.
+ * Returns the ground area of a triangle.
  *
  * Formula: base × height / 2; from the sides a ≥ b ≥ c, √((a + (b + c)) × (c − (a − b)) × (c + (a − b)) × (a + (b − c))) / 4 (plane geometry; the second is Heron's formula, arranged so that a needle-thin
  * triangle loses no digits: W. Kahan, Miscalculating Area and Angles of a Needle-like Triangle).
@@ -268,7 +268,7 @@ export const TRAPEZOID: ObjectField<TrapezoidInput> = object<TrapezoidInput>({
 });
 
 /**
- * The ground area of a trapezoid: four sides, two of them parallel.
+ * Returns the ground area of a trapezoid: four sides, two of them parallel.
  *
  * Formula: (base + top) / 2 × height (plane geometry).
  *
@@ -335,9 +335,9 @@ export const CIRCLE: ObjectField<CircleInput> = object<CircleInput>({
 });
 
 /**
- * The ground area of a circle.
+ * Returns the ground area of a circle.
  *
- * Formula: π × diameter² / 4 (plane geometry; handbooks that take π as 3.14 print 0.05 % less).
+ * Formula: π × diameter² / 4 (plane geometry; handbooks that take π as 3.14 print 0.05% less).
  *
  * @param input - the sizes, in any units of length, each more than 0
  * @returns ground area, in ft² or m² like `diameter`
@@ -401,9 +401,9 @@ export const ELLIPSE: ObjectField<EllipseInput> = object<EllipseInput>({
 });
 
 /**
- * The ground area of an ellipse: an oval bed or lawn.
+ * Returns the ground area of an ellipse: an oval bed or lawn.
  *
- * Formula: π × length × width / 4 (plane geometry; lawn guides that print 0.8 × length × width are 1.9 % high).
+ * Formula: π × length × width / 4 (plane geometry; lawn guides that print 0.8 × length × width are 1.9% high).
  *
  * @param input - the sizes, in any units of length, each more than 0
  * @returns ground area, in ft² or m² like `length`
@@ -486,7 +486,7 @@ function holeFits({ outerDiameter, innerDiameter }: Partly<RingInput>, check: Ch
 }
 
 /**
- * The ground area of a ring: a circle with a circle cut out of its middle, such as a border round a pond.
+ * Returns the ground area of a ring: a circle with a circle cut out of its middle, such as a border round a pond.
  *
  * Formula: π × (outer − inner) × (outer + inner) / 4, with the two diameters (plane geometry).
  *
@@ -562,7 +562,7 @@ export const SECTOR: ObjectField<SectorInput> = object<SectorInput>({
 });
 
 /**
- * The ground area of a sector: the slice of a circle that a sprinkler or a pivot covers.
+ * Returns the ground area of a sector: the slice of a circle that a sprinkler or a pivot covers.
  *
  * Formula: angle / 360 × π × radius² (plane geometry).
  *

@@ -89,7 +89,7 @@ export const SPOTS: ObjectField<SpotsInput> = /* @__PURE__ */ object<SpotsInput>
 });
 
 /**
- * Spot treatment: what is treated, from the count and the size of the spots.
+ * Returns the area that spot treatment treats, from the count and the size of the spots.
  *
  * Formula: treated = Σ count × area of one spot, with π × diameter² / 4 for a round one and length × width for a
  * rectangular one (plane geometry).

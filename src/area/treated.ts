@@ -12,7 +12,7 @@ import type { WorkingLine } from "../units/working-line.js";
 const GROUND: QuantityField<GroundArea> = groundArea("The ground area. More than 0.");
 
 /**
- * A broadcast spray: all of the ground is treated.
+ * Takes all of the ground as treated, as in a broadcast spray.
  *
  * @param ground - the ground area; more than 0
  * @returns the same area in the same unit, marked as treated
@@ -51,7 +51,7 @@ const PART: ObjectField<TreatPartInput> = object<TreatPartInput>({
 });
 
 /**
- * The treated area, where the treated part of the ground is known.
+ * Returns the treated area, where the treated part of the ground is known.
  *
  * Formula: treated = ground × fraction (definition of a fraction).
  *
@@ -141,7 +141,7 @@ export function treatedFits({ treated, ground }: Partly<TreatedFractionInput>, c
 }
 
 /**
- * The part of the ground that is treated.
+ * Returns the part of the ground that is treated.
  *
  * Formula: fraction = treated / ground (definition of a fraction).
  *

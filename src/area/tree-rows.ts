@@ -47,7 +47,7 @@ export const TREE_STRIPS: ObjectField<TreeStrips> = /* @__PURE__ */ object<TreeS
 const TREE_ROWS: EitherField<TreeRowsInput> = /* @__PURE__ */ alongRows(TREE_STRIPS);
 
 /**
- * Strips along tree rows, such as a weed-free strip under the trees: what is treated, and how much ground the rows take up.
+ * Returns the area of strips along tree rows, such as a weed-free strip under the trees: what is treated, and how much ground the rows take up.
  *
  * Formulas: treated = rows × row length × sides × strip width; ground = rows × row length × row spacing; treated part =
  * sides × strip width / row spacing (plane geometry).

@@ -141,8 +141,8 @@ export interface DoseTableRow {
 }
 
 /**
- * A table as handbooks print them, for any rates and sizes: fluid ounces per 100 gallons as spoons per gallon, or pints
- * per acre as spoons per 1,000 square feet. Printed tables round to "easy" fractions and go over the rate without saying
+ * Makes a table as handbooks print them: fluid ounces per 100 gallons as spoons per gallon, or pints per acre as spoons per
+ * 1,000 square feet. Printed tables round to "easy" fractions and go over the rate without saying
  * so; this one measures each amount with {@link measureOut} and its rule.
  *
  * Formula: amount = rate × size.

@@ -19,7 +19,7 @@ import { perUnit } from "../units/resolve.js";
 import type { AreaUnit, MassUnit, Quantity, TreatedArea, Volume, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working-line.js";
 import type { Kit } from "./kit.js";
-import { type NearestFills, nearestFills, percentOff } from "./measure.js";
+import { type NearestFills, nearestFills, percentOff, type Way } from "./measure.js";
 import { amountOf, isWeight, type MeasuringTool } from "./measuring-tool.js";
 import type { MeasuredPart } from "./parts.js";
 import { MEASURING, type MeasuringInput, toolsFit, wayOf } from "./request.js";
@@ -133,7 +133,7 @@ export interface NotMeasurable<U extends VolumeUnit | MassUnit = VolumeUnit | Ma
  * back as data (`ok: false`), and only misuse throws. {@link suggestMeasures} finds what would do instead.
  *
  * Formula: error = Σ(count × fill) − amount; errorPercent = error / amount × 100; rateError = error / area. The
- * limit of 5 %, the 2 % that are close enough and the 16 scoops are common practice, no source. The error is within one unit in the last place of the
+ * limit of 5%, the 2% that are close enough and the 16 scoops are common practice, no source. The error is within one unit in the last place of the
  * amount.
  *
  * @param input - see {@link MeasureOutInput}
@@ -170,7 +170,7 @@ export function doseOf<U extends VolumeUnit | MassUnit>(
   const dose = found && found.scoops > 0 ? measuredDose(input, found) : undefined;
   if (dose !== undefined && !moreThan(Math.abs(dose.errorPercent), way.limitPercent))
     return { ok: true, ...dose };
-  const { key, template, figures } = whyNot(input.amount, kit, way.limitPercent, found, dose);
+  const { key, template, figures } = whyNot(input.amount, kit, way, found, dose);
   const issue: Issue = {
     code: "not-measurable",
     key,
@@ -207,17 +207,22 @@ export function longestCount({ parts }: Pick<MeasuredDose, "parts">): MeasuredPa
   return parts.find(({ count }) => count > LONG_COUNT);
 }
 
+/** All the scoops are of one tool, and the amount is not reached: neither finer tools nor a dilution help. */
+function isTooMuch(dose: MeasuredDose | undefined, maxScoops: number): boolean {
+  return dose !== undefined && dose.error.value < 0 && dose.parts[0]?.count === maxScoops;
+}
+
 function whyNot(
   { value, unit }: Quantity<VolumeUnit | MassUnit>,
   kit: Kit,
-  limitPercent: number,
+  { limitPercent, maxScoops }: Way,
   found: NearestFills | undefined,
   dose: MeasuredDose | undefined,
 ): Sentence {
   // Down, as every sheet has the amount.
   const amount = { value: decided(value).prec(3, 0).toNumber(), unit };
   const limit = { value: limitPercent, unit: "%" };
-  if (found === undefined)
+  if (found === undefined || isTooMuch(dose, maxScoops))
     return {
       key: "amount-too-large",
       template: "{amount} is too much to measure with these tools. Use a larger measure.",

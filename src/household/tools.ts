@@ -214,7 +214,7 @@ export const usualTools: Readonly<Record<UnitSystem, ToolSetName>> = /* @__PURE_
 const TOOL_SET: ChoiceField<ToolSetName> = choice("The name of a set of tools.", toolSetNames, usualTools);
 
 /**
- * The tools of a named set, smallest first, as a new list that may be added to or cut down.
+ * Returns the tools of a named set, smallest first, as a new list that may be added to or cut down.
  *
  * Each capacity is exact by its standard: US customary (NIST Handbook 44 (2024), Appendix C), US legal for nutrition
  * labels (21 CFR 101.9(b)(5)(viii)), imperial (Weights and Measures Act 1985, Schedule 1); metric kitchen measure is

@@ -36,7 +36,7 @@ export const CALIBRATION: EitherField<Calibration> = named(
 );
 
 /**
- * The rate that a calibration gives, whichever way it was made.
+ * Returns the rate that a calibration gives, whichever way it was made.
  *
  * Formula: that of {@link stripRate}, {@link stripRuns}, {@link directStripRate}, {@link catchRate}, {@link treeRowRate},
  * {@link handSprayRates} or {@link solveOutput}, as `kind` says; a record is worked out again from what was measured.

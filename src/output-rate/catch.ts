@@ -127,7 +127,7 @@ export const CATCH: ObjectField<CatchInput> = catchOf(["volume"]) as ObjectField
 const ANY_CATCH = catchOf(AMOUNT);
 
 /**
- * The rate from a timed catch: what the nozzles put out, over the area they cover in that time.
+ * Returns the rate from a timed catch: what the nozzles put out, over the area they cover in that time.
  *
  * Formula: rate = Σ catch / (time × speed × rows × width), where rows = catches / nozzles per row. With gallons a minute,
  * miles an hour and inches it is the handbooks' 5,940 × flow / (speed × spacing), with liters, km/h and meters their

@@ -18,7 +18,7 @@ export interface CoverTimeInput {
   readonly width: Measured<Length>;
   /** The working speed: a speed, or a distance and the time it took. */
   readonly speed: Measured<Speed> | TimedDistance;
-  /** How much of the time is spent spraying, in per cent: turns, filling and rests take the other part. 100 unless given. */
+  /** How much of the time is spent spraying, in percent: turns, filling and rests take the other part. 100 unless given. */
   readonly efficiencyPercent?: number | undefined;
 }
 
@@ -28,7 +28,7 @@ const COVER_TIME: ObjectField<CoverTimeInput> = object<CoverTimeInput>({
   speed: WORKING_SPEED,
   efficiencyPercent: optional(
     number(
-      "How much of the time is spent spraying, in per cent: turns, filling and rests take the other part. 100 unless given.",
+      "How much of the time is spent spraying, in percent: turns, filling and rests take the other part. 100 unless given.",
       { above: 0, max: 100 },
     ),
     100,
@@ -36,7 +36,7 @@ const COVER_TIME: ObjectField<CoverTimeInput> = object<CoverTimeInput>({
 });
 
 /**
- * How many minutes a plot takes, pass by pass. Without an efficiency that is the time on the move with the nozzles open;
+ * Returns how many minutes a plot takes, pass by pass. Without an efficiency that is the time on the move with the nozzles open;
  * with one it counts turns, filling and rests.
  *
  * Formula: time = area / (width × speed × efficiency), the handbooks' acres per hour = width × speed × efficiency / 8.25 with

@@ -27,7 +27,7 @@ const DENSITIES = object<Densities>({
 });
 
 /**
- * The density factor of the handbooks' tables: how much more water than solution the same nozzle and pressure pass.
+ * Returns the density factor of the handbooks' tables: how much more water than solution the same nozzle and pressure pass.
  *
  * Formula: factor = √(density / water density).
  * Source: Setting the Sprayer Flow Rate for Non-Water Solutions (University of Nebraska-Lincoln Extension, CropWatch, 2016).
@@ -102,7 +102,7 @@ const SOLUTION = object<WaterForSolutionInput<Flow | VolumeRate>>({
 });
 
 /**
- * The flow or rate to look for when calibrating with water, for the solution to go out as it should. A heavy liquid
+ * Returns the flow or rate to look for when calibrating with water, for the solution to go out as it should. A heavy liquid
  * flows more slowly than water, so the water has to show more.
  *
  * Formula: water = solution × √(density / water density).
@@ -182,7 +182,7 @@ const WATER = object<SolutionForWaterInput<Flow | VolumeRate>>({
 });
 
 /**
- * The flow or rate at which a solution goes out of a sprayer that was calibrated with water.
+ * Returns the flow or rate at which a solution goes out of a sprayer that was calibrated with water.
  *
  * Formula: solution = water / √(density / water density).
  * Source: Setting the Sprayer Flow Rate for Non-Water Solutions (University of Nebraska-Lincoln Extension, CropWatch, 2016).

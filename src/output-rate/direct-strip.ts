@@ -45,7 +45,7 @@ const LAYOUT = object<DirectStripInput>({
 });
 
 /**
- * The area on which one unit caught is one unit of rate: 1/128 acre for fluid ounces and gallons per acre.
+ * Returns the area on which one unit caught is one unit of rate: 1/128 acre for fluid ounces and gallons per acre.
  *
  * Formula: area = 1 catch unit / 1 rate unit.
  * Source: Easy Calibration for Backpack and Canister (Handheld) Sprayers (Utah State University Extension).
@@ -87,7 +87,7 @@ export function directStripAreaWorking(pair: ReadingPair): WorkingLine[] {
 }
 
 /**
- * The distance to travel so that what one nozzle puts out, in `catchUnit`, reads as the rate in `rateUnit`. Catch for the
+ * Returns the distance to travel so that what one nozzle puts out, in `catchUnit`, reads as the rate in `rateUnit`. Catch for the
  * time that the distance takes at working speed; where several nozzles spray the same width, add their catches.
  *
  * Formula: distance = (1 catch unit / 1 rate unit) / width. With fluid ounces and gallons per acre it is the 1/128-acre
@@ -158,7 +158,7 @@ export const DIRECT_READING: ObjectField<DirectReading> = object<DirectReading>(
 });
 
 /**
- * The rate read off a catch over a strip laid out with {@link directStripDistance} for the same pair of units. A catch
+ * Returns the rate read off a catch over a strip laid out with {@link directStripDistance} for the same pair of units. A catch
  * read in another unit is changed to the strip's own first, so a jug in milliliters does no harm.
  *
  * Formula: rate = catch in catch units, taken as rate units.

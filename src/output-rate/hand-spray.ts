@@ -89,7 +89,7 @@ export function handSpray<T extends HandSprayInput>(
 const HAND_SPRAY = handSpray<HandSprayInput>("A hand-held spray.", {});
 
 /**
- * The rate of a hand-held sprayer used until the foliage is wet: per area, per length of row and per plant, as far as
+ * Returns the rate of a hand-held sprayer used until the foliage is wet: per area, per length of row and per plant, as far as
  * the measures given allow.
  *
  * Formula: per area = used / area; per length = used / row length; per plant = used / plants. Plants stand for a row of plants

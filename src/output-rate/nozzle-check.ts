@@ -149,7 +149,7 @@ function speedWithWidth({ speed, width }: Partly<AnyNozzleCheck>, check: Check):
 export interface NozzleVerdict {
   /** What it puts out. */
   readonly flow: Flow | MassFlow;
-  /** How far that is from what it is held against (from the mean, for a rule on spread), in per cent; below 0 where lower. */
+  /** How far that is from what it is held against (from the mean, for a rule on spread), in percent; below 0 where lower. */
   readonly deviation: Fraction;
   /** What to do with it. A low nozzle is cleaned first, and replaced if it stays low; a high one is worn. */
   readonly action: NozzleAction;
@@ -170,9 +170,9 @@ export interface NozzleCheck {
         readonly highest: Flow | MassFlow;
       }
     | undefined;
-  /** The highest flow less the lowest, in per cent of the mean. */
+  /** The highest flow less the lowest, in percent of the mean. */
   readonly spread: Fraction;
-  /** The standard deviation of the whole boom (n − 1) in per cent of the mean. */
+  /** The standard deviation of the whole boom (n − 1) in percent of the mean. */
   readonly coefficientOfVariation: Fraction;
   /** The places, from 0, of the nozzles to clean. */
   readonly clean: readonly number[];
@@ -329,7 +329,7 @@ interface WorkedBoom {
   readonly mean: Flow | MassFlow;
   /** What each nozzle is held against, in the unit of the flows. */
   readonly references: readonly number[];
-  /** How far each nozzle is off, in per cent. */
+  /** How far each nozzle is off, in percent. */
   readonly deviations: readonly number[];
   readonly limit: Fraction;
   readonly source: string;

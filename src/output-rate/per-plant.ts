@@ -71,7 +71,7 @@ const PER_PLANT: EitherField<RatePerPlantInput> = either<RatePerPlantInput>(
 );
 
 /**
- * What each tree, vine or plant gets of a rate per area: gallons per tree, or product per tree. The reverse is
+ * Returns what each tree, vine or plant gets of a rate per area: gallons per tree, or product per tree. The reverse is
  * {@link handSprayRates} with the number of plants.
  *
  * Formula: per plant = rate × row spacing × plant spacing, the ground that each plant stands on; or rate × ground / plants.

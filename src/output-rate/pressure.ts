@@ -80,7 +80,7 @@ export interface OutputAtPressure<Q extends Flow | VolumeRate> {
 }
 
 /**
- * The flow, or the rate, at another pressure.
+ * Returns the flow, or the rate, at another pressure.
  *
  * Formula: new output = output × √(new pressure / pressure). Four times the pressure doubles the flow.
  * Source: the law of flow through an orifice (Torricelli), from memory.
@@ -206,7 +206,7 @@ export interface PressureForOutput {
 }
 
 /**
- * The pressure for another flow or rate.
+ * Returns the pressure for another flow or rate.
  *
  * Formula: new pressure = pressure × (new output / output)². Twice the flow takes four times the pressure.
  * Source: the law of flow through an orifice (Torricelli), from memory.

@@ -24,7 +24,7 @@ const SPEEDS = object<RateAtSpeedInput>({
 });
 
 /**
- * The rate at another speed, everything else unchanged: walking twice as fast halves it. It holds for a pump that runs
+ * Returns the rate at another speed, everything else unchanged: walking twice as fast halves it. It holds for a pump that runs
  * at its own pace, not for one driven by the ground wheel.
  *
  * Formula: new rate = rate × speed / new speed.

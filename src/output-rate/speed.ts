@@ -24,7 +24,7 @@ export const TIMED_DISTANCE: ObjectField<TimedDistance> = object<TimedDistance>(
 });
 
 /**
- * The speed over a timed distance.
+ * Returns the speed over a timed distance.
  *
  * Formula: speed = distance / time (definition of a speed).
  *
@@ -100,7 +100,7 @@ const DISTANCE = object<DistanceAtSpeed>({
 });
 
 /**
- * The time that a distance takes at a speed: what the watch should show between the stakes.
+ * Returns the time that a distance takes at a speed: what the watch should show between the stakes.
  *
  * Formula: time = distance / speed (definition of a speed).
  *
@@ -172,7 +172,7 @@ const PASSES = object<TimedPasses>({
 });
 
 /**
- * The average speed of several passes: all the distance over all the time. For passes over one course that is the
+ * Returns the average speed of several passes: all the distance over all the time. For passes over one course that is the
  * course over the mean time.
  *
  * Formula: speed = Σ distance / Σ time (definition of an average speed; the mean of the speeds themselves would be too

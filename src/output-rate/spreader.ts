@@ -106,7 +106,7 @@ export const SPREADER_TEST: EitherField<SpreaderTest> = /* @__PURE__ */ over<Spr
 );
 
 /**
- * What a spreader puts out: the weight of granules or dry fertilizer per area, or per length of row.
+ * Returns what a spreader puts out: the weight of granules or dry fertilizer per area, or per length of row.
  *
  * Formula: rate = used / (swath × distance), used / area, or used / row length.
  * Source: definition of a rate; worked examples in Dry chemical applicator calibration (University of Florida) and
@@ -330,7 +330,7 @@ export interface SpreaderCheck {
   readonly rate: Quantity<MassRate["unit"] | MassPerLength["unit"]>;
   /** What it is to put out in one pass: the target, or half of it where it is spread in two directions. */
   readonly perPass: Quantity<MassRate["unit"] | MassPerLength["unit"]>;
-  /** How far the rate is from that, in per cent of it; below 0 where it is lower. */
+  /** How far the rate is from that, in percent of it; below 0 where it is lower. */
   readonly deviation: Fraction;
   /** The limit that was used. */
   readonly limit: Fraction;
@@ -341,7 +341,7 @@ export interface SpreaderCheck {
 }
 
 /**
- * Whether a spreader puts out the rate on the label, how many per cent it is off, and what to do about it.
+ * Returns whether a spreader puts out the rate on the label, what percentage it is off, and what to do about it.
  *
  * A rate many times off is most often a slip, and the finding says which: pounds for ounces, or a nutrient's rate taken for the
  * product's. The spreader is judged by one pass, and the label's maximum by all passes together.
@@ -351,7 +351,7 @@ export interface SpreaderCheck {
  * (UMass Extension).
  *
  * @param input - the test, the target, and the directions, maximum and limit where they matter
- * @returns the rate, the deviation in per cent, the verdict and what to do
+ * @returns the rate, the deviation in percent, the verdict and what to do
  * @throws SprayMathError `missing`, `conflict`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`,
  * `unknown-choice`, `wrong-dimension`, `wrong-area` or `out-of-range`
  *
@@ -565,7 +565,7 @@ const CATCH: EitherField<SpreaderCatchInput> = /* @__PURE__ */ over<
 );
 
 /**
- * What to catch in a test when the spreader is right: the weight that the label's rate puts on the strip, the area or the row.
+ * Returns what to catch in a test when the spreader is right: the weight that the label's rate puts on the strip, the area or the row.
  *
  * Formula: catch = target × swath × distance / directions; target × area / directions; or target × row length / directions.
  * Source: definition of a rate; Calibrating Granular Pesticide Applicators (University of Missouri Extension, G1273, 2002).

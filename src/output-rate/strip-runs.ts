@@ -84,7 +84,7 @@ export interface StripRuns<R extends VolumeRate | MassRate = VolumeRate> {
   readonly runs: readonly {
     /** The run's rate. */
     readonly rate: R;
-    /** How far it lies from the mean of the other runs, in per cent of that mean; below 0 where it is lower. */
+    /** How far it lies from the mean of the other runs, in percent of that mean; below 0 where it is lower. */
     readonly deviation: Fraction;
   }[];
   /** The limit that was used. */
@@ -106,7 +106,7 @@ export interface StripRuns<R extends VolumeRate | MassRate = VolumeRate> {
  * Source: definitions of the mean and the sample standard deviation (NIST/SEMATECH e-Handbook of Statistical Methods,
  * 1.3.5.1 and 1.3.5.6); the limit is common practice, no source.
  *
- * @param input - the runs, and the limit where it is not to be 5 %
+ * @param input - the runs, and the limit where it is not to be 5%
  * @returns rates in the units of the first run, `gal/ac`, `imp_gal/ac` or L/ha (lb/ac or kg/ha for masses)
  * @throws SprayMathError `too-few` for fewer than two runs, `out-of-range` for more than 500, or what {@link stripRate} throws, with the run in the path:
  * `runs[1].used`

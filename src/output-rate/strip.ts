@@ -42,7 +42,7 @@ export const STRIP_RUN: ObjectField<StripRun> = stripRunOf(["volume"]) as Object
 const ANY_STRIP_RUN = stripRunOf(AMOUNT);
 
 /**
- * The rate from a test strip (the refill method): what was used, over the area it was used on.
+ * Returns the rate from a test strip (the refill method): what was used, over the area it was used on.
  *
  * Formula: rate = used / (swath × distance).
  * Source: the definition of a rate per area; worked examples in Hand Sprayer Calibration (Colorado Environmental

@@ -38,7 +38,7 @@ const TARGET = object<TargetCheckInput>({
 
 /** How a measured rate compares with the one aimed at. */
 export interface TargetCheck {
-  /** How far the rate is from the target, in per cent of the target; below 0 where it is lower. */
+  /** How far the rate is from the target, in percent of the target; below 0 where it is lower. */
   readonly deviation: Fraction;
   /** The limit that was used. */
   readonly limit: Fraction;
@@ -47,13 +47,13 @@ export interface TargetCheck {
 }
 
 /**
- * Whether a measured rate is close enough to the one aimed at.
+ * Returns whether a measured rate is close enough to the one aimed at.
  *
  * Formula: deviation = 100 × (rate − target) / target.
- * Source: definition of a relative deviation; the limit of 5 % from Spray Gun (Pesticide Environmental Stewardship).
+ * Source: definition of a relative deviation; the limit of 5% from Spray Gun (Pesticide Environmental Stewardship).
  *
- * @param input - the rate, the target, and the limit where it is not to be 5 %
- * @returns the deviation in per cent, the limit, and the verdict
+ * @param input - the rate, the target, and the limit where it is not to be 5%
+ * @returns the deviation in percent, the limit, and the verdict
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `wrong-dimension` or `out-of-range`
  *
  * @example

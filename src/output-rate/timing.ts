@@ -42,7 +42,7 @@ export const MEASURED_OUTPUT: EitherField<Measured<Flow> | TimedCatch> = either<
 );
 
 /**
- * The flow of a hand gun, a wand or a nozzle from a timed catch.
+ * Returns the flow of a hand gun, a wand or a nozzle from a timed catch.
  *
  * Formula: flow = caught / time (definition of a flow).
  *
@@ -118,7 +118,7 @@ const CATCHES: ObjectField<TimedCatches> = object<TimedCatches>({
 });
 
 /**
- * The average flow of several timed catches: all that was caught over all the time.
+ * Returns the average flow of several timed catches: all that was caught over all the time.
  *
  * Formula: flow = Σ caught / Σ time (definition of an average flow).
  *
@@ -195,7 +195,7 @@ export const PLANT_TIMING: ObjectField<PlantTiming> = object<PlantTiming>({
 });
 
 /**
- * The volume that each plant, pot, tree or spot gets in the time that it is sprayed.
+ * Returns the volume that each plant, pot, tree or spot gets in the time that it is sprayed.
  *
  * Formula: volume = flow × time (definition of a flow).
  *
@@ -304,7 +304,7 @@ const PLANT_TIME: ObjectField<PlantTimeInput> = object<PlantTimeInput>({
 });
 
 /**
- * How long to spray each plant, pot, tree or spot for the volume that it is to get.
+ * Returns how long to spray each plant, pot, tree or spot for the volume that it is to get.
  *
  * Formula: time = volume / flow (definition of a flow).
  *
@@ -372,7 +372,7 @@ const SPRAY_TIME: ObjectField<SprayTimeInput> = object<SprayTimeInput>({
 });
 
 /**
- * How many minutes a tank lasts, or the mix for a plot takes, with the gun or the nozzles open all the time. Walking between
+ * Returns how many minutes a tank lasts, or the mix for a plot takes, with the gun or the nozzles open all the time. Walking between
  * plants, turning and filling come on top.
  *
  * Formula: time = volume / flow (definition of a flow).

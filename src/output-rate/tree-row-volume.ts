@@ -47,7 +47,7 @@ function canopyFits({ width, rowSpacing }: Partly<CanopyInput>, check: Check): v
 }
 
 /**
- * Tree-row volume: the canopy on an acre or a hectare, with each row taken as a hedge.
+ * Returns the tree-row volume: the canopy on an acre or a hectare, with each row taken as a hedge.
  *
  * Formula: volume = height × width × row length per area, where an acre has 43,560 / row spacing feet of row and a hectare
  * 10,000 / row spacing meters; so volume per area = height × width / row spacing.
@@ -182,7 +182,7 @@ function canopyIsPossible({ canopy }: Partly<DiluteRateInput>, check: Check): vo
 }
 
 /**
- * The dilute rate of trees in rows: the spray that wets the canopy just short of run-off, from its volume.
+ * Returns the dilute rate of trees in rows: the spray that wets the canopy just short of run-off, from its volume.
  *
  * Formula: rate = tree-row volume × spray per volume of canopy. The caller chooses the spray: 0.7 gal per 1,000 ft³ for well pruned
  * trees to 1.0 for thick canopies (Tree Row Volume, A. Landers, Cornell University, NYSAES), 10 L per 100 m³ at low density to 15

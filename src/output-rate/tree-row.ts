@@ -47,7 +47,7 @@ export const TREE_ROW: ObjectField<TreeRowInput> = object<TreeRowInput>({
 });
 
 /**
- * The rate for rows that are sprayed from both sides: per area of ground, per length of row and per plant.
+ * Returns the rate for rows that are sprayed from both sides: per area of ground, per length of row and per plant.
  *
  * Formula: per length = used × 2 / (sides × row length); per area = that / row spacing; per plant = that × plant spacing.
  * Source: definition of a rate per area, with the area of a row its length times the row spacing (common practice in

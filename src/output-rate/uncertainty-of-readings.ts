@@ -11,7 +11,7 @@ export interface Reading {
   readonly value: Measured<Quantity>;
   /** Its standard uncertainty, in its own unit. */
   readonly uncertainty: number;
-  /** By how many per cent the rate moves when the reading moves by one per cent. */
+  /** By what percentage the rate moves when the reading moves by one percent. */
   readonly weight: number;
 }
 

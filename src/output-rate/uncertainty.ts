@@ -24,7 +24,7 @@ export interface RateUncertainty {
   readonly rate: VolumeRate;
   /** Its combined standard uncertainty: about two times in three the true rate lies within it. */
   readonly standardUncertainty: VolumeRate;
-  /** The same in per cent of the rate. */
+  /** The same in percent of the rate. */
   readonly relative: Fraction;
   /** Each measurement's share, in the order of the measurement; empty where all are said to be exact. */
   readonly shares: readonly UncertaintyShare[];
@@ -35,7 +35,7 @@ export interface RateUncertainty {
 }
 
 /**
- * How far a rate may be off, from what each measurement says of its own resolution or uncertainty.
+ * Returns how far a rate may be off, from what each measurement says of its own resolution or uncertainty.
  *
  * Formula: every rate here is a product and quotient of readings, for which the first-order rule gives (u(rate) / rate)² = Σ
  * (weight × u(reading) / reading)². The weight is 1, or the reading's part in a sum. A resolution r counts as r / √12. Several

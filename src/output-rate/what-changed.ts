@@ -85,7 +85,7 @@ export interface CalibrationChange {
   readonly before: string | number | Quantity;
   /** As it is. */
   readonly now: string | number | Quantity;
-  /** How far this alone moves the rate, in per cent of the recorded rate, below 0 for less; null where it cannot be computed. */
+  /** How far this alone moves the rate, in percent of the recorded rate, below 0 for less; null where it cannot be computed. */
   readonly shift: Fraction | null;
 }
 

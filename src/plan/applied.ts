@@ -53,7 +53,7 @@ export function usedOnEachPlot<Q extends Quantity>(
     "conflict",
     "used-of-each-plot",
     "actual.used",
-    "The plan has {plots} plots, not {given}. Enter one amount for each, in the order of the plan.",
+    "The plan has {plots} {plots:one=plot;other=plots}, not {given}. Enter one amount for each, in the order of the plan.",
     { plots, given: actual.used.length },
   );
 }

@@ -18,7 +18,7 @@ export interface PlanComparison {
 }
 
 /**
- * What changed from one plan to another, and by how much: a nozzle, a pace, a tank.
+ * Returns what changed from one plan to another, and by how much: a nozzle, a pace, a tank.
  *
  * Quantities are compared in the unit of the first plan, noise aside: the same job in other units differs in nothing.
  *

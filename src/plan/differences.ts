@@ -17,7 +17,7 @@ export interface Difference {
   readonly before: ComparedValue;
   /** In the second plan; null where it has none. */
   readonly after: ComparedValue;
-  /** By how many per cent the second is more than the first, below 0 for less; null where it can't be computed. */
+  /** By what percentage the second is more than the first, below 0 for less; null where it can't be computed. */
   readonly percent: number | null;
 }
 

@@ -48,7 +48,7 @@ export interface LoadChoice {
  * tools, the fewest measures in all loads, the smallest left-over, and the fewest loads.
  *
  * No way takes more mix than full tanks and a rest, or equal loads, take on these marks. `reserve: { percent: 0, upTo: 10 }` sets
- * other limits: the extra mix may then be anything from 0 to 10 per cent. `split: "easiest"` in the job takes the first way, with
+ * other limits: the extra mix may then be anything from 0 to 10 percent. `split: "easiest"` in the job takes the first way, with
  * one load more than necessary at most. The `split` of the job itself isn't looked at. The order of what matters is common
  * practice, no source.
  *

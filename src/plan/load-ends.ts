@@ -40,13 +40,13 @@ export interface LoadEnd {
 }
 
 /**
- * Where each load should run out on the job, to check the calibration while spraying. Rows are counted where the plot has them.
+ * Returns where each load should run out on the job, to check the calibration while spraying. Rows are counted where the plot has them.
  * Passes are, where rows are sprayed several at a time, and on a rectangle: along its longer side. Anywhere else it is the
  * part of the plot.
  *
  * The first load fills hose and boom, and extra mix is what is left at the end: neither is sprayed. `least` and `most` are
  * where the first load runs out if the sprayer puts out more, or less, than was calibrated. The limit is that for the runs of a
- * calibration: 5 %, common practice, no source, or the calibration's own.
+ * calibration: 5%, common practice, no source, or the calibration's own.
  *
  * Formula: done = mix sprayed / output rate; least = done / (1 + limit), most = done / (1 − limit).
  *

@@ -15,6 +15,14 @@ class LocalTimeField extends TextField {
     super(about, { name: "local-time", check: isTime });
   }
 
+  override read(input: unknown, check: Check): string | undefined {
+    if (typeof input === "string") return super.read(input, check);
+    return check.fault("not-a-quantity", "time-as-text", "", "Enter text such as {example}, not {given}.", {
+      example: EXAMPLE,
+      given: shown(input),
+    });
+  }
+
   override missing(check: Check): undefined {
     return check.fault("missing", "enter-time", "", "Enter a local time, such as {example}.", {
       example: EXAMPLE,

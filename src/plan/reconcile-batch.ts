@@ -32,7 +32,7 @@ export interface BatchApplied extends Pick<RecordedProduct, "rate" | "each"> {
   readonly name: string;
   /** How much of it. */
   readonly applied: Volume | Mass;
-  /** How far that is from the plan, in per cent of it; below 0 for less. */
+  /** How far that is from the plan, in percent of it; below 0 for less. */
   readonly fromPlanPercent: number;
 }
 
@@ -42,9 +42,9 @@ export interface BatchReconciliation {
   readonly used: Volume;
   /** The mix that was left. */
   readonly left: Volume;
-  /** How strong the mix was, in per cent of the plan; less than 100 where water was added without product. */
+  /** How strong the mix was, in percent of the plan; less than 100 where water was added without product. */
   readonly strengthPercent: number;
-  /** How far the mix used is from the plan, in per cent of it; below 0 for less. */
+  /** How far the mix used is from the plan, in percent of it; below 0 for less. */
   readonly fromPlanPercent: number;
   /** The mix that each plant, pot or tree got, where they are counted. */
   readonly carrierPerCount?: VolumePerCount | undefined;

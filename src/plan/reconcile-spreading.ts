@@ -84,7 +84,7 @@ interface PlaceSpread {
   readonly used: Mass;
   /** The rate of product, in the unit of the plan's. */
   readonly rate: GranulesRate;
-  /** How far that is from the plan, in per cent of it; below 0 for less. */
+  /** How far that is from the plan, in percent of it; below 0 for less. */
   readonly fromPlanPercent: number;
 }
 
@@ -104,7 +104,7 @@ export interface SpreadingReconciliation {
   readonly left: Mass;
   /** The rate of product over the whole job, in the unit of the plan's. */
   readonly rate: GranulesRate;
-  /** How far that is from the plan, in per cent of it; below 0 for less. */
+  /** How far that is from the plan, in percent of it; below 0 for less. */
   readonly fromPlanPercent: number;
   /** For a rate of a nutrient: every nutrient that came with the product, in the unit of the rate. */
   readonly nutrients?: NutrientsBrought | undefined;

@@ -89,7 +89,7 @@ export interface AppliedProduct {
   readonly applied: Volume | Mass;
   /** How much per treated area. */
   readonly rate: VolumeRate | MassRate;
-  /** How far that is from the plan, in per cent of it; below 0 for less. */
+  /** How far that is from the plan, in percent of it; below 0 for less. */
   readonly fromPlanPercent: number;
 }
 
@@ -103,7 +103,7 @@ export interface AppliedPlot {
   readonly used: Volume;
   /** How much mix per treated area. */
   readonly rate: VolumeRate;
-  /** How far that is from the calibrated rate, in per cent of it; below 0 for less. */
+  /** How far that is from the calibrated rate, in percent of it; below 0 for less. */
   readonly fromPlanPercent: number;
   /** The products. */
   readonly products: readonly AppliedProduct[];
@@ -115,7 +115,7 @@ export interface Reconciliation {
   readonly used: Volume;
   /** The mix that was left. */
   readonly left: Volume;
-  /** How strong the mix was, in per cent of the plan; less than 100 where water was added without product. */
+  /** How strong the mix was, in percent of the plan; less than 100 where water was added without product. */
   readonly strengthPercent: number;
   /** Each plot. */
   readonly plots: readonly AppliedPlot[];

@@ -90,7 +90,7 @@ function recordsCameBefore(given: Partly<SeasonInput>, check: Check): void {
 const DAY = 24 * 60 * 60_000;
 
 /**
- * What a plot has had of a product so far in a season, from the records that were kept: what a plan takes as `soFar`.
+ * Returns what a plot has had of a product so far in a season, from the records that were kept: what a plan takes as `soFar`.
  *
  * Formula: rate = Σ recorded rates, each on the plot that had most; applications = records in which some of it was applied;
  * days since the last = today − the latest date. Source: by definition of a season's total.

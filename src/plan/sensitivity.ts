@@ -22,15 +22,15 @@ export interface InputSensitivity {
   readonly path: string;
   /** Its value. */
   readonly value: Quantity | number;
-  /** What is changed: the value by one per cent, or a count by one more. */
+  /** What is changed: the value by one percent, or a count by one more. */
   readonly change: "one-percent" | "one-more";
-  /** By how many per cent that moves the whole mix, below 0 for less. */
+  /** By what percentage that moves the whole mix, below 0 for less. */
   readonly mix: number;
-  /** By how many per cent that moves each product in all loads, below 0 for less. */
+  /** By what percentage that moves each product in all loads, below 0 for less. */
   readonly products: readonly {
     /** The product. */
     readonly name: string;
-    /** By how many per cent. */
+    /** By what percentage. */
     readonly percent: number;
   }[];
 }
@@ -44,9 +44,9 @@ const STEP = 1e-4;
 const MOST_ALIKE = 50;
 
 /**
- * How the doses move when an input does: which number to check again before anything is poured.
+ * Returns how the doses move when an input does: which number to check again before anything is poured.
  *
- * Formula: by one per cent of an input, the first derivative of the logarithm, as a central difference; for a count, the job
+ * Formula: by one percent of an input, the first derivative of the logarithm, as a central difference; for a count, the job
  * with one more. What is refused with more or with less, such as a part of the ground that is all of it, is moved the other way
  * alone. A count that has to stay as it is is left out. A reserve that rounds up to a convenient volume, or to the tank's marks, is
  * held at what it came to, since it moves in jumps. Source: first-order sensitivity, as for uncertainty in JCGM 100:2008, 5.1.3.

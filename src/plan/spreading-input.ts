@@ -147,7 +147,7 @@ const PLAIN = called(
     "massPerLength",
     "massPerCount",
   ]),
-  "amount",
+  "labelRate",
   RATE_EXAMPLES,
 );
 
@@ -171,7 +171,7 @@ const OF_NUTRIENT: ObjectField<NutrientRate> = /* @__PURE__ */ object<NutrientRa
       "amount",
       ACTIVE_EXAMPLES,
     ),
-    contains: about("What the fertilizer contains, in per cent by weight.", CONTAINS),
+    contains: about("What the fertilizer contains, in percent by weight.", CONTAINS),
   },
   [nutrientIn],
 );

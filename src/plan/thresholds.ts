@@ -14,11 +14,11 @@ export interface Thresholds {
   readonly slowest: Speed;
   /** The fastest. */
   readonly fastest: Speed;
-  /** How coarse the strip's reading may be, in per cent of what was used. */
+  /** How coarse the strip's reading may be, in percent of what was used. */
   readonly readingPercent: number;
   /** How many days a calibration is trusted for. */
   readonly calibrationDays: number;
-  /** How small the last load may be, in per cent of a full one. */
+  /** How small the last load may be, in percent of a full one. */
   readonly lastLoadPercent: number;
   /** A swath narrower than this looks like a band, and not like one pass over all of the ground. */
   readonly bandSwath: Length;
@@ -95,10 +95,10 @@ export const THRESHOLD_FIELDS: ObjectField<Partial<Thresholds>> = /* @__PURE__ *
     ),
     fastest: optional(quantity("The fastest.", "speed")),
     readingPercent: optional(
-      number("How coarse the strip's reading may be, in per cent of what was used.", SHARE),
+      number("How coarse the strip's reading may be, in percent of what was used.", SHARE),
     ),
     calibrationDays: optional(number("How many days a calibration is trusted for.", SHARE)),
-    lastLoadPercent: optional(number("How small the last load may be, in per cent of a full one.", SHARE)),
+    lastLoadPercent: optional(number("How small the last load may be, in percent of a full one.", SHARE)),
     bandSwath: optional(
       quantity(
         "A swath narrower than this looks like a band, and not like one pass over all of the ground.",

@@ -71,7 +71,7 @@ export function asPercent(percent: number): Fraction {
   return { value: forSaying(percent), unit: "%" };
 }
 
-/** A number as people say it: how many times too much, how many per cent. */
+/** A number as people say it: how many times too much, what percentage. */
 export function forSaying(value: number): number {
   // In three digits where two would say that it is right: 1.02 times too strong.
   return Number(value.toPrecision(value > 1 && value < 1.1 ? 3 : 2));

@@ -79,7 +79,7 @@ export interface PracticeSheetOptions extends WritingOptions {
   readonly drawings?: boolean | undefined;
   /** Whether each problem is a card to cut out; not unless given. */
   readonly cards?: boolean | undefined;
-  /** How far off a right answer may be, in per cent of it, 0 to 5, printed on the sheet; 1 unless given. */
+  /** How far off a right answer may be, in percent of it, 0 to 5, printed on the sheet; 1 unless given. */
   readonly tolerancePercent?: number | undefined;
 }
 
@@ -89,7 +89,7 @@ export interface AnswerOptions {
   readonly words?: PracticeMessages | undefined;
   /** Whose numbers are read and printed, as a language tag; `en-US` unless given. */
   readonly locale?: string | undefined;
-  /** How far off a right answer may be, in per cent of it, 0 to 5; 1 unless given. */
+  /** How far off a right answer may be, in percent of it, 0 to 5; 1 unless given. */
   readonly tolerancePercent?: number | undefined;
 }
 
@@ -196,7 +196,7 @@ export const PRACTICE_SHEET_OPTIONS: ObjectField<PracticeSheetOptions> = object<
   cards: optional(flag("Whether each problem is a card to cut out; not unless given.")),
   tolerancePercent: optional(
     number(
-      "How far off a right answer may be, in per cent of it, 0 to 5, printed on the sheet; 1 unless given.",
+      "How far off a right answer may be, in percent of it, 0 to 5, printed on the sheet; 1 unless given.",
       TOLERANCE,
     ),
   ),
@@ -207,7 +207,7 @@ export const ANSWER_OPTIONS: ObjectField<AnswerOptions> = object<AnswerOptions>(
   ...WORDS,
   locale: optional(locale("Whose numbers are read and printed, as a language tag; `en-US` unless given.")),
   tolerancePercent: optional(
-    number("How far off a right answer may be, in per cent of it, 0 to 5; 1 unless given.", {
+    number("How far off a right answer may be, in percent of it, 0 to 5; 1 unless given.", {
       min: 0,
       max: 5,
     }),

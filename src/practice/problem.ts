@@ -67,7 +67,7 @@ export interface PracticeProblem {
 export const practiceTopics: readonly PracticeTopic[] = PRACTICE_TOPICS;
 
 /**
- * A practice problem for a class: a realistic job in round figures, the answer, its working, and the common wrong answers
+ * Returns a practice problem for a class: a realistic job in round figures, the answer, its working, and the common wrong answers
  * with the mistake that each shows.
  *
  * The same topic, seed and options give the same problem on every machine. Sizes, rates and speeds are drawn from what
@@ -109,7 +109,7 @@ export function practiceProblem(
 }
 
 /**
- * A practice problem with figures of one's own: the same problem, answer, working and mistakes as one that is drawn.
+ * Returns a practice problem with figures of one's own: the same problem, answer, working and mistakes as one that is drawn.
  *
  * @param topic - one of `practiceTopics`
  * @param given - every figure that the topic gives, by name: the guide page about teaching lists them
@@ -230,7 +230,7 @@ function figuresIn(given: Given, { short, messages }: Writer<PracticeMessages>):
   const figure = (one: GivenFigure): Figures[string] =>
     Array.isArray(one) ? list.format(one.map(written)) : (one as Quantity | number);
   const figures = Object.fromEntries(Object.entries(given).map(([name, one]) => [name, figure(one)]));
-  // Given as a plain number of per cent.
+  // Given as a plain number of percent.
   const { extra } = given;
   return { ...figures, ...(typeof extra === "number" && { extra: { value: extra, unit: "%" } }) };
 }

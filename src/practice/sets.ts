@@ -56,7 +56,7 @@ class SetField extends Field<number> {
 const SET: Field<number> = /* @__PURE__ */ new SetField("The number of a set.");
 
 /**
- * A set of practice problems under a number, from easy to hard. The same number with the same topics, units and count gives the
+ * Returns a set of practice problems under a number, from easy to hard. The same number with the same topics, units and count gives the
  * same figures in the same order in every version that makes this generation of sets.
  *
  * @param set - a whole number from 1 to 99,999, or text such as `"A-7"`
@@ -78,7 +78,7 @@ export function practiceSet(set: number | string, options: PracticeSetOptions = 
 }
 
 /**
- * Sets of practice problems for a class, one for each student.
+ * Makes sets of practice problems for a class, one for each student.
  *
  * @param students - how many sets, 1 to 100
  * @param options - see {@link PracticeSetsOptions}

@@ -23,7 +23,7 @@ type Part = GroupBlock["blocks"][number];
 type BoardWriter = Writer<PracticeMessages>;
 
 /**
- * A worked example for the board, one step a slide: the problem, an estimate, each step with its units, and a check by another
+ * Returns a worked example for the board, one step a slide: the problem, an estimate, each step with its units, and a check by another
  * route.
  *
  * The estimate is the same formula on round figures. A step shows the formula, the figures in it, which units cancel, and where a

@@ -18,7 +18,7 @@ import type { ReadingOptions } from "./reading.js";
 import { schemaOf } from "./zod.js";
 
 /**
- * The schema of a whole spray job, as a form collects it: what `planApplication` takes, with text allowed for quantities.
+ * Returns the schema of a whole spray job, as a form collects it: what `planApplication` takes, with text allowed for quantities.
  *
  * It composes with an app's own schemas, and zod's tools work on it. An app that wants the library's errors calls
  * {@link parsePlanInput} instead. No code is made from text, so a strict Content-Security-Policy allows it.
@@ -42,7 +42,7 @@ export function planInputSchema(options?: ReadingOptions): Schema<PlanInput> {
 }
 
 /**
- * The schema of a job by volume, by count or by length of row: a spot tank, pots, transplants, an orchard by the tree. Text is
+ * Returns the schema of a job by volume, by count or by length of row: a spot tank, pots, transplants, an orchard by the tree. Text is
  * allowed for quantities.
  *
  * @param options - whose numbers and measures text is in; see {@link ReadingOptions}
@@ -62,7 +62,7 @@ export function batchInputSchema(options?: ReadingOptions): Schema<BatchInput> {
 }
 
 /**
- * The schema of a job of granules or dry fertilizer: what `planSpreading` takes, with text allowed for quantities.
+ * Returns the schema of a job of granules or dry fertilizer: what `planSpreading` takes, with text allowed for quantities.
  *
  * @param options - whose numbers and measures text is in; see {@link ReadingOptions}
  * @returns the schema; the same one each time for the same options
@@ -81,7 +81,7 @@ export function spreadingInputSchema(options?: ReadingOptions): Schema<Spreading
 }
 
 /**
- * The schema of one plot, of any kind.
+ * Returns the schema of one plot, of any kind.
  *
  * @param options - whose numbers and measures text is in; see {@link ReadingOptions}
  * @returns the schema; the same one each time for the same options
@@ -100,7 +100,7 @@ export function plotSchema(options?: ReadingOptions): Schema<Plot> {
 }
 
 /**
- * The schema of a calibration: a measurement, a known rate, or a record of one.
+ * Returns the schema of a calibration: a measurement, a known rate, or a record of one.
  *
  * @param options - whose numbers and measures text is in; see {@link ReadingOptions}
  * @returns the schema; the same one each time for the same options
@@ -119,7 +119,7 @@ export function calibrationSchema(options?: ReadingOptions): Schema<Calibration>
 }
 
 /**
- * The schema of a calibration that was kept.
+ * Returns the schema of a calibration that was kept.
  *
  * @param options - whose numbers and measures text is in; see {@link ReadingOptions}
  * @returns the schema; the same one each time for the same options
@@ -138,7 +138,7 @@ export function calibrationRecordSchema(options?: ReadingOptions): Schema<Calibr
 }
 
 /**
- * The schema of a measurement of the output: a strip, a catch, a known rate and so on.
+ * Returns the schema of a measurement of the output: a strip, a catch, a known rate and so on.
  *
  * @param options - whose numbers and measures text is in; see {@link ReadingOptions}
  * @returns the schema; the same one each time for the same options
@@ -156,7 +156,7 @@ export function measurementSchema(options?: ReadingOptions): Schema<Measurement>
 }
 
 /**
- * The schema of the day of spraying, which a calibration record is compared with.
+ * Returns the schema of the day of spraying, which a calibration record is compared with.
  *
  * @param options - whose numbers and measures text is in; see {@link ReadingOptions}
  * @returns the schema; the same one each time for the same options
@@ -175,7 +175,7 @@ export function todaySchema(options?: ReadingOptions): Schema<TodaysConditions> 
 }
 
 /**
- * The schema of a sprayer.
+ * Returns the schema of a sprayer.
  *
  * @param options - whose numbers and measures text is in; see {@link ReadingOptions}
  * @returns the schema; the same one each time for the same options
@@ -193,7 +193,7 @@ export function sprayerSchema(options?: ReadingOptions): Schema<Sprayer> {
 }
 
 /**
- * The schema of a reserve: extra mix, beyond what the job needs.
+ * Returns the schema of a reserve: extra mix, beyond what the job needs.
  *
  * @param options - whose numbers and measures text is in; see {@link ReadingOptions}
  * @returns the schema; the same one each time for the same options
@@ -211,7 +211,7 @@ export function reserveSchema(options?: ReadingOptions): Schema<Reserve> {
 }
 
 /**
- * The schema of the tools that doses are measured with: the name of a set, or a list.
+ * Returns the schema of the tools that doses are measured with: the name of a set, or a list.
  *
  * @param options - whose numbers and measures text is in; see {@link ReadingOptions}
  * @returns the schema; the same one each time for the same options
@@ -230,7 +230,7 @@ export function toolsSchema(options?: ReadingOptions): Schema<Tools> {
 }
 
 /**
- * The schema of a product that goes into the tank.
+ * Returns the schema of a product that goes into the tank.
  *
  * @param options - whose numbers and measures text is in; see {@link ReadingOptions}
  * @returns the schema; the same one each time for the same options
@@ -249,7 +249,7 @@ export function productSchema(options?: ReadingOptions): Schema<Product> {
 }
 
 /**
- * The schema of a rate as a label gives it.
+ * Returns the schema of a rate as a label gives it.
  *
  * @param options - whose numbers and measures text is in; see {@link ReadingOptions}
  * @returns the schema; the same one each time for the same options
@@ -276,7 +276,7 @@ function quantityOf(dimension: Dimension): Field<Quantity> {
 }
 
 /**
- * The schema of a quantity of one dimension, more than 0: an object or text.
+ * Returns the schema of a quantity of one dimension, more than 0: an object or text.
  *
  * @param dimension - what it is to measure
  * @param options - whose numbers and measures text is in; see {@link ReadingOptions}

@@ -21,7 +21,7 @@ export interface BoomHeightInput {
   readonly angleDegrees: number;
   /**
    * How far each fan reaches past the point half way to the next nozzle, both sides together, as a part of the nozzle
-   * spacing: 0 where the edges just meet, 100 % where each fan reaches to the next nozzle. 0 or more.
+   * spacing: 0 where the edges just meet, 100% where each fan reaches to the next nozzle. 0 or more.
    */
   readonly overlap: Fraction;
 }
@@ -34,14 +34,14 @@ const HEIGHT: ObjectField<BoomHeightInput> = object<BoomHeightInput>({
   ),
   overlap: quantity(
     "How far each fan reaches past the point half way to the next nozzle, both sides together, as a part of the nozzle " +
-      "spacing: 0 where the edges just meet, 100 % where each fan reaches to the next nozzle. 0 or more.",
+      "spacing: 0 where the edges just meet, 100% where each fan reaches to the next nozzle. 0 or more.",
     "fraction",
     "nonnegative",
   ),
 });
 
 /**
- * The height of the boom above the target at which fans overlap that much.
+ * Returns the height of the boom above the target at which fans overlap that much.
  *
  * Formula: height = spacing × (1 + overlap) / (2 × tan(angle / 2)) (plane trigonometry). Overlap as a part of the spacing is
  * how trade guides give it (common practice, no source); the nozzle's label says how much it needs. Real fans are narrower
@@ -128,7 +128,7 @@ export interface BoomCoverage {
 }
 
 /**
- * The reverse of {@link boomHeight}: how wide fans are at a height, and how much they overlap or leave between them.
+ * Does the reverse of {@link boomHeight}: how wide fans are at a height, and how much they overlap or leave between them.
  *
  * Formulas: fan width = 2 × height × tan(angle / 2); overlap = (fan width − spacing) / spacing; gap = spacing − fan width
  * (plane trigonometry).

@@ -64,7 +64,7 @@ export interface PassesOver {
 }
 
 /**
- * The passes over a rectangular plot, laid along its length and laid across it: how many, how much the last one overlaps,
+ * Returns the passes over a rectangular plot, laid along its length and laid across it: how many, how much the last one overlaps,
  * how far and how long one walks.
  *
  * Formulas: passes = ⌈(side − overlap) / (swath − overlap)⌉, at least 1, with the side that the passes are laid over; last

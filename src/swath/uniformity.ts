@@ -129,14 +129,14 @@ export interface PatternUniformity<U extends Unit = Unit> {
 }
 
 /**
- * How even a pattern is when passes are laid side by side at a swath.
+ * Returns how even a pattern is when passes are laid side by side at a swath.
  *
  * Each catch stands for a strip of ground as wide as the spacing. The strips of all passes that reach a place are added up,
  * over one swath for `one-way` travel and over two for `back-and-forth`, and weighed by their widths.
  *
  * Formula: CV = standard deviation / mean × 100, where the standard deviation is √(Σ wᵢ × (xᵢ − mean)² / Σ wᵢ). The whole
  * pattern is known, so the sum is divided by the whole width. A guide that divides by n − 1 gives a CV that is higher by √(n /
- * (n − 1)), 3 % of it for 18 catches. The CV is textbook statistics; laying the caught pattern side by side is common practice,
+ * (n − 1)), 3% of it for 18 catches. The CV is textbook statistics; laying the caught pattern side by side is common practice,
  * no source (ASAE S386.2 and ASTM E642 lay down such tests for aircraft).
  *
  * @param input - the catches, their spacing, the way of travel and the swath
@@ -262,7 +262,7 @@ export interface WidestSwath {
 }
 
 /**
- * The widest swath at which the overlapped pattern stays as even as a limit asks.
+ * Returns the widest swath at which the overlapped pattern stays as even as a limit asks.
  *
  * Swaths are tried from the whole width of the pattern (wider ones leave ground unsprayed) down to the spacing of the catches,
  * one step at a time. The first that keeps the limit is the answer. A narrower swath is not always more even: look at its CV

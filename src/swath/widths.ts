@@ -25,7 +25,7 @@ const BOOM: ObjectField<BoomWidthInput> = object({
 });
 
 /**
- * The width that a boom treats in one pass: nozzles × spacing, half a spacing past each outer nozzle included. Not the
+ * Returns the width that a boom treats in one pass: nozzles × spacing, half a spacing past each outer nozzle included. Not the
  * length of the boom, and not the width that is wet: the outer half of the outer fans belongs to the next pass.
  *
  * This is the width for a test strip (refill method) and for a timed catch from the whole boom. For the catch from one
@@ -120,7 +120,7 @@ export interface BandsWidth {
 }
 
 /**
- * The two widths of one pass that sprays bands: what it treats, and what it moves over.
+ * Returns the two widths of one pass that sprays bands: what it treats, and what it moves over.
  *
  * The treated width is the one for a calibration that is to be compared with the label: a label's rate holds inside the
  * band. The ground width counts the passes over a plot. Several nozzles on one row share its band: the band counts once, and
@@ -218,7 +218,7 @@ const SHARED: ObjectField<WidthPerNozzleInput> = object({
 });
 
 /**
- * The width that one nozzle stands for: the W of the nozzle formulas (5940 × gal/min / (mph × W in inches), or 60,000 × L/min
+ * Returns the width that one nozzle stands for: the W of the nozzle formulas (5940 × gal/min / (mph × W in inches), or 60,000 × L/min
  * / (km/h × W in cm)), and the width for a catch from one nozzle.
  *
  * - broadcast boom: boom width / nozzles, which is the nozzle spacing
@@ -297,7 +297,7 @@ const TREE_ROW: ObjectField<TreeRowWidthInput> = object({
 });
 
 /**
- * The width of ground that one pass down an alley stands for, when a canopy is sprayed from both sides. Each side of the
+ * Returns the width of ground that one pass down an alley stands for, when a canopy is sprayed from both sides. Each side of the
  * sprayer does half a row, so two sides are one row spacing and one side is half of it. Every alley is driven once with both
  * sides open, or twice with one.
  *
@@ -375,7 +375,7 @@ const WET: ObjectField<EffectiveWidthInput> = object<EffectiveWidthInput>(
 );
 
 /**
- * The width that one pass really adds, for a boomless nozzle, a wand or anything held by hand: the measured width less what
+ * Returns the width that one pass really adds, for a boomless nozzle, a wand or anything held by hand: the measured width less what
  * the next pass covers again. This is the width for the test strip and for counting passes; the wet width itself makes the
  * calibration too low, and the plot gets too much.
  *

@@ -39,7 +39,7 @@ import { ACTIVE_EXAMPLES, ACTIVE_NAME, formIn, RATE_EXAMPLES } from "./label-rat
 export interface ProductRateInput {
   /** Active ingredient per area, per volume of carrier, or per row length. More than 0. */
   readonly activeIngredient: MassRate | Density | MassPerLength;
-  /** What the product contains: lb/gal, g/L, g/kg, or per cent w/w or w/v. More than 0. */
+  /** What the product contains: lb/gal, g/L, g/kg, or percent w/w or w/v. More than 0. */
   readonly contains: ActiveContent;
   /** Whether it is measured by volume (liquid) or by weight (dry). */
   readonly form: ProductForm;
@@ -72,7 +72,7 @@ export type ProductRate = VolumeRate | MassRate | Concentration | VolumePerLengt
 export interface ActiveIngredientInput {
   /** The product's rate: by volume for a liquid, by weight for a dry product. More than 0. */
   readonly product: ProductRate;
-  /** What the product contains: lb/gal, g/L, g/kg, or per cent w/w or w/v. More than 0. */
+  /** What the product contains: lb/gal, g/L, g/kg, or percent w/w or w/v. More than 0. */
   readonly contains: ActiveContent;
   /** What the product weighs: needed for a liquid whose content is given by weight. */
   readonly density?: Density | undefined;
@@ -172,7 +172,7 @@ export function productRateOf(
 }
 
 /**
- * The product's rate that brings a rate of active ingredient.
+ * Returns the product's rate that brings a rate of active ingredient.
  *
  * Formula: product = active ingredient / content, where the content of a product given by weight is (weight in weight) ×
  * (what the product weighs). Source: by definition of content.
@@ -252,7 +252,7 @@ function activeIngredientOf(input: ActiveIngredientInput): ContentTerms & { read
 }
 
 /**
- * The rate of active ingredient that a rate of product brings.
+ * Returns the rate of active ingredient that a rate of product brings.
  *
  * Formula: active ingredient = product × content, where the content of a product given by weight is (weight in weight) ×
  * (what the product weighs). Source: by definition of content.

@@ -14,7 +14,7 @@ import {
   object,
 } from "../units/fields.js";
 import { formulaLines } from "../units/formula-lines.js";
-import { measured, quantity } from "../units/quantity-field.js";
+import { called, measured, quantity } from "../units/quantity-field.js";
 import { perUnit, resolveUnit } from "../units/resolve.js";
 import { positive } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
@@ -82,10 +82,20 @@ export interface RowSize {
 /** What sizes a job that isn't an area: a volume of mix, a count with the volume for each, or a length of row. */
 export type BatchSize = VolumeSize | CountSize | RowSize;
 
+const EACH_EXAMPLES = {
+  us: { value: 4, unit: "fl_oz" },
+  imperial: { value: 4, unit: "imp_fl_oz" },
+  metric: { value: 100, unit: "mL" },
+} as const;
+
 const EACH: EitherField<EachPlant> = /* @__PURE__ */ either<EachPlant>(
   "The mix that each of them gets: a volume, a time at a known flow, or what was used on several.",
   [
-    quantity("The mix that each of them gets. More than 0.", ["volume", "volumePerCount"]),
+    called(
+      quantity("The mix that each of them gets. More than 0.", ["volume", "volumePerCount"]),
+      "volume",
+      EACH_EXAMPLES,
+    ),
     PLANT_TIMING,
     object<UsedOnPlants>({
       used: measured("What was used on all of them together. More than 0.", "volume"),

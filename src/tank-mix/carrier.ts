@@ -21,12 +21,12 @@ import { unitsLike } from "../units/systems.js";
 import type { AreaUnit, Quantity, TreatedArea, Volume, VolumeRate, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working-line.js";
 
-/** Extra mix, beyond what the job needs: per cent of the sprayed volume, a volume, or up to the next multiple of a volume. */
+/** Extra mix, beyond what the job needs: percent of the sprayed volume, a volume, or up to the next multiple of a volume. */
 export type Reserve =
   | {
       /** Per cent of the sprayed volume, 0 to 100. */
       readonly percent: number;
-      /** The most that the easiest split may make of it, in per cent, `percent` to 100. Not limited so unless given. */
+      /** The most that the easiest split may make of it, in percent, `percent` to 100. Not limited so unless given. */
       readonly upTo?: number | undefined;
     }
   | {
@@ -51,14 +51,14 @@ function rangeFits({ percent, upTo }: Partly<PercentReserve>, check: Check): voi
 export const RESERVE: EitherField<Reserve> = named(
   "Reserve",
   either<Reserve>(
-    "Extra mix, beyond what the job needs: per cent of the sprayed volume, a volume, or up to the next multiple of a volume.",
+    "Extra mix, beyond what the job needs: percent of the sprayed volume, a volume, or up to the next multiple of a volume.",
     [
       object<PercentReserve>(
         {
           percent: number("Per cent of the sprayed volume, 0 to 100.", { min: 0, max: 100 }),
           upTo: optional(
             number(
-              "The most that the easiest split may make of it, in per cent, `percent` to 100. Not limited so unless given.",
+              "The most that the easiest split may make of it, in percent, `percent` to 100. Not limited so unless given.",
               { min: 0, max: 100 },
             ),
           ),
@@ -181,7 +181,7 @@ export function carrierOf(input: CarrierInput, at = "area"): Carrier {
 }
 
 /**
- * How much spray mix a job takes: what lands on the plot, what hoses and boom hold, and a reserve.
+ * Returns how much spray mix a job takes: what lands on the plot, what hoses and boom hold, and a reserve.
  *
  * "Carrier" is the finished mix in the tank, filled to the mark; the water in it is the mix less the products.
  *

@@ -128,7 +128,7 @@ export interface ConcentrateSpray {
 }
 
 /**
- * Dilute against concentrate: the product per area stays, the water goes down by the factor, and the product in each gallon of
+ * Compares dilute and concentrate spray: the product per area stays, the water goes down by the factor, and the product in each gallon of
  * mix goes up by it. Mixing the label's dilute strength in a concentrate sprayer gives only a part of the rate; mixing
  * the concentrate strength at the dilute volume gives a multiple of it. Only where the label allows concentrate spraying, and as far.
  *

@@ -16,13 +16,13 @@ export const PRODUCT_FORM: ChoiceField<ProductForm> = choice(
   ["liquid", "dry"],
 );
 
-/** How much active ingredient a product contains: `lb/gal`, `g/L`, `g/kg`, or per cent by weight (`w/w`) or in volume (`w/v`). */
+/** How much active ingredient a product contains: `lb/gal`, `g/L`, `g/kg`, or percent by weight (`w/w`) or in volume (`w/v`). */
 export type ActiveContent = Density | MassFraction | BasedFraction;
 
 /** What the product contains. */
 export const CONTENT: QuantityField<ActiveContent> = called(
   basedOr(
-    "What the product contains: lb/gal, g/L, g/kg, or per cent w/w or w/v. More than 0.",
+    "What the product contains: lb/gal, g/L, g/kg, or percent w/w or w/v. More than 0.",
     ["density", "massFraction"],
     ["w/w", "w/v"],
   ),
@@ -95,7 +95,7 @@ function partOf(contains: ActiveContent): number {
   return inUnit(contains, dimensionOf(contains.unit) === "fraction" ? "1" : "kg/kg");
 }
 
-/** Weight in volume as what it is by definition: 1 % is 1 kg in 100 L. */
+/** Weight in volume as what it is by definition: 1% is 1 kg in 100 L. */
 export function asDensity(fraction: Quantity): Quantity<"kg/L"> {
   return { value: inUnit(fraction, "1"), unit: "kg/L" };
 }

@@ -86,7 +86,7 @@ export function dilutionOf({ from, to, volume: whole }: DilutionInput): Dilution
 }
 
 /**
- * How to bring a solution down to a lower strength.
+ * Returns how to bring a solution down to a lower strength.
  *
  * Formula: take = volume × to / from (C₁V₁ = C₂V₂); water = volume − take, volumes taken to add up. Source: the
  * dissolved amount stays the same, by definition of strength.
@@ -206,7 +206,7 @@ function stockOf({ amount, volume: whole, dose }: StockInput): Volume {
 }
 
 /**
- * How much of a stock solution carries a dose too small to measure by itself. Only where the label permits diluting
+ * Returns how much of a stock solution carries a dose too small to measure by itself. Only where the label permits diluting
  * first, and used up the same day: what a stock solution does in storage is not known.
  *
  * Formula: stock = volume × dose / amount. Source: C₁V₁ = C₂V₂, the dissolved amount stays the same.

@@ -107,7 +107,7 @@ function workedGranules(input: GranulesInput): WorkedGranules {
 }
 
 /**
- * How much product to weigh out: what a rate of granules or dry fertilizer comes to on an area, on all rows, or on so many
+ * Returns how much product to weigh out: what a rate of granules or dry fertilizer comes to on an area, on all rows, or on so many
  * plants. For the amount per bed give the area of one bed.
  *
  * Formula: amount = rate × area, rate × row length, or rate × plants. Source: by definition of the rate.
@@ -196,7 +196,7 @@ function workedCover({ amount, rate }: GranulesCoverInput): {
 }
 
 /**
- * The area that a bag, a hopper or what is left covers at a rate.
+ * Returns the area that a bag, a hopper or what is left covers at a rate.
  *
  * Formula: area = amount / rate. Source: by definition of the rate.
  *
@@ -281,7 +281,7 @@ export interface HopperLoads {
 }
 
 /**
- * How often to fill the hopper, and with how much the last time. Where half goes on lengthwise and half crosswise, each direction
+ * Returns how often to fill the hopper, and with how much the last time. Where half goes on lengthwise and half crosswise, each direction
  * gets its own half.
  *
  * Formula: per direction = total / directions; fills = ⌈per direction / hopper⌉; last fill = per direction − (fills − 1) × hopper. The
@@ -410,7 +410,7 @@ export interface Bags {
 }
 
 /**
- * How many whole bags to buy, and what is left over.
+ * Returns how many whole bags to buy, and what is left over.
  *
  * Formula: bags = ⌈total / bag⌉; left over = bags × bag − total. The count is made on 12 significant digits. Source: counting.
  *

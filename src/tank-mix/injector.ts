@@ -37,7 +37,7 @@ import { isMixable, linesOfAmount, productAmountOf, productInOne } from "./produ
 /**
  * The setting of a ratio injector (proportioner). `1:100` means two things, so `of` is never left out. With `mix` it is one part of
  * stock in 100 parts of what comes out of the hose, as fact sheets of the Universities of Maryland and Massachusetts have it. With
- * `water` it is one part of stock to 100 parts of water, as many pumps are built. A setting of 2 % is 2 parts to 100.
+ * `water` it is one part of stock to 100 parts of water, as many pumps are built. A setting of 2% is 2 parts to 100.
  */
 export interface InjectorRatio {
   /** Parts of stock. More than 0. */
@@ -84,7 +84,7 @@ function partsOf({ parts, to, of }: InjectorRatio): Parts {
 }
 
 const ERROR_PERCENT = optional(
-  number("How far the injector may draw too much or too little stock, in per cent. 0 to 50.", {
+  number("How far the injector may draw too much or too little stock, in percent. 0 to 50.", {
     min: 0,
     max: 50,
   }),
@@ -92,7 +92,7 @@ const ERROR_PERCENT = optional(
 
 /** The stock for a run: how strong what comes out is to be, and how much of it, or how much stock there is to be. */
 export interface InjectorInput {
-  /** The rate in what comes out of the hose: ppm or per cent, per volume, a ratio, or active ingredient. */
+  /** The rate in what comes out of the hose: ppm or percent, per volume, a ratio, or active ingredient. */
   readonly rate: SingleRate;
   /** Whether it is measured by volume (liquid) or by weight (dry). */
   readonly form: ProductForm;
@@ -102,7 +102,7 @@ export interface InjectorInput {
   readonly finished?: Volume | undefined;
   /** The stock that is made up, such as the stock tank. More than 0. */
   readonly stock?: Volume | undefined;
-  /** How far the injector may draw too much or too little stock, in per cent. 0 to 50. */
+  /** How far the injector may draw too much or too little stock, in percent. 0 to 50. */
   readonly errorPercent?: number | undefined;
 }
 
@@ -111,7 +111,7 @@ type Sized<K extends "finished" | "stock"> = Omit<InjectorInput, "finished" | "s
 
 const COMMON = {
   rate: about(
-    "The rate in what comes out of the hose: ppm or per cent, per volume, a ratio, or active ingredient.",
+    "The rate in what comes out of the hose: ppm or percent, per volume, a ratio, or active ingredient.",
     SINGLE_RATE,
   ),
   form: PRODUCT_FORM,
@@ -185,11 +185,11 @@ export interface InjectorStock {
 }
 
 /**
- * The stock for a ratio injector (proportioner): how much to make up, and how much product goes into it, for a finished ppm,
- * per cent or rate per volume. From the run that is to come out of the hose, or from the size of the stock tank.
+ * Returns the stock for a ratio injector (proportioner): how much to make up, and how much product goes into it, for a finished ppm,
+ * percent or rate per volume. From the run that is to come out of the hose, or from the size of the stock tank.
  *
  * Formula: stock = finished × parts / whole, where whole is `to` of mix and parts + `to` of water; product = finished strength ×
- * finished; strength = product / stock. Where the injector draws e per cent too much of the stock into the same water, what comes
+ * finished; strength = product / stock. Where the injector draws e percent too much of the stock into the same water, what comes
  * out has strength × parts × (1 + e) / (parts × (1 + e) + water).
  * Source: Care and Calibration of Injector Pumps (University of Maryland Extension, FS-1121, 2020).
  *
@@ -338,18 +338,18 @@ function plain({ value, unit }: Quantity): Quantity {
 
 /** A stock and the injector that it is drawn by. */
 export interface InjectedInput<S extends Concentration | BasedFraction = Concentration | BasedFraction> {
-  /** The strength of the stock: product per volume, or per cent or ppm v/v or w/v. More than 0. */
+  /** The strength of the stock: product per volume, or percent or ppm v/v or w/v. More than 0. */
   readonly stock: S;
   /** The injector's setting: 1:100 of mix or of water. */
   readonly ratio: InjectorRatio;
-  /** How far the injector may draw too much or too little stock, in per cent. 0 to 50. */
+  /** How far the injector may draw too much or too little stock, in percent. 0 to 50. */
   readonly errorPercent?: number | undefined;
 }
 
 const INJECTED: ObjectField<InjectedInput> = object<InjectedInput>({
   stock: called(
     basedOr(
-      "The strength of the stock: product per volume, or per cent or ppm v/v or w/v. More than 0.",
+      "The strength of the stock: product per volume, or percent or ppm v/v or w/v. More than 0.",
       ["volumeConcentration", "density"],
       ["v/v", "w/v"],
     ),
@@ -373,7 +373,7 @@ export interface InjectedStrength<S extends Concentration | BasedFraction = Conc
 }
 
 /**
- * The strength of what comes out of an injector, from the strength of the stock: the reverse of {@link injectorStock}.
+ * Returns the strength of what comes out of an injector, from the strength of the stock: the reverse of {@link injectorStock}.
  *
  * Formula: finished = stock × parts / whole, where whole is `to` of mix and parts + `to` of water.
  * Source: Care and Calibration of Injector Pumps (University of Maryland Extension, FS-1121, 2020).
@@ -479,7 +479,7 @@ const INJECTOR_CHECK: ObjectField<InjectorCheckInput> = object<InjectorCheckInpu
 export interface InjectorCheck {
   /** The ratio that it really gives, as one part, of mix or of water like the setting. */
   readonly ratio: InjectorRatio;
-  /** How far what comes out is from its strength, in per cent of it; below 0 where it is too weak. */
+  /** How far what comes out is from its strength, in percent of it; below 0 where it is too weak. */
   readonly strengthOff: Fraction;
 }
 
@@ -566,7 +566,7 @@ export function checkInjectorWorking(input: InjectorCheckInput): WorkingLine[] {
         parts,
       },
       result: strengthOff,
-      source: "definition of a deviation in per cent",
+      source: "definition of a deviation in percent",
     },
   ];
 }

@@ -77,7 +77,7 @@ function jarTestOf({ jar, mix, amounts, stand = { value: 15, unit: "min" } }: Ja
 }
 
 /**
- * The amounts for a jar that shows whether products mix, in the tank's own proportions.
+ * Returns the amounts for a jar that shows whether products mix, in the tank's own proportions.
  *
  * Formula: amount in the jar = amount in the tank × jar / mix. Source: GRDC, Spray Application GrowNotes Manual, module
  * 7.5 (2025): product and water in the ratio of the field rates. Some guides give fixed spoons per jar instead, which

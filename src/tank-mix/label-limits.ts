@@ -136,7 +136,7 @@ export interface LabelInput extends Omit<JobSizes, "carrier"> {
   readonly label: LabelLimits;
   /** What the plot has had of it already this season. */
   readonly soFar?: SeasonSoFar | undefined;
-  /** How near a limit earns a warning, in per cent of the limit; 5 unless given (common practice, no source). */
+  /** How near a limit earns a warning, in percent of the limit; 5 unless given (common practice, no source). */
   readonly near?: number | undefined;
 }
 
@@ -149,7 +149,7 @@ const LABEL_INPUT: ObjectField<LabelInput> = object<LabelInput>(
     soFar: optional(SEASON_SO_FAR),
     near: optional(
       number(
-        "How near a limit earns a warning, in per cent of the limit; 5 unless given (common practice, no source).",
+        "How near a limit earns a warning, in percent of the limit; 5 unless given (common practice, no source).",
         { min: 0, max: 100 },
       ),
     ),
@@ -193,7 +193,7 @@ export function productFitsForm(
 }
 
 /**
- * What a careful person would say about a rate and a carrier before the job starts. A refusal is over the label's highest rate,
+ * Returns what a careful person would say about a rate and a carrier before the job starts. A refusal is over the label's highest rate,
  * its most per season or its most applications, or under its least carrier or its shortest interval. A warning is near a limit,
  * under the lowest rate, or about a limit whose other side was not given. Nothing is changed.
  *

@@ -83,7 +83,7 @@ export type WeightRate =
 export interface ActiveIngredientRate {
   /** The rate of active ingredient, by weight. More than 0. */
   readonly activeIngredient: WeightRate;
-  /** What the product contains: lb/gal, g/L, g/kg, or per cent w/w or w/v. More than 0. */
+  /** What the product contains: lb/gal, g/L, g/kg, or percent w/w or w/v. More than 0. */
   readonly contains: ActiveContent;
   /** What the product weighs: needed for a liquid whose content is given by weight. */
   readonly density?: Density | undefined;
@@ -134,7 +134,7 @@ export interface RateRange<R extends SingleRate = SingleRate> {
   readonly chosen: R;
 }
 
-/** A rate as a label gives it: per area, per volume of carrier, per cent, ratio, per row length, per plant, active ingredient, or a range. */
+/** A rate as a label gives it: per area, per volume of carrier, percent, ratio, per row length, per plant, active ingredient, or a range. */
 export type LabelRate = SingleRate | RateRange;
 
 /** A rate per area, as seasons are counted in. */
@@ -215,7 +215,7 @@ const WEIGHT_RATE: EitherField<WeightRate> = either<WeightRate>(
   [
     called(
       basedOr(
-        "A weight per area, per volume of carrier, per row length or per plant, or per cent. More than 0.",
+        "A weight per area, per volume of carrier, per row length or per plant, or percent. More than 0.",
         ["massRate", "density", "massPerLength", "massPerCount"],
         ["w/v"],
       ),
@@ -271,7 +271,7 @@ const AREA_RATE: ObjectField<AreaRate> = areaRate(perArea());
 export const SINGLE_RATE: EitherField<SingleRate> = named(
   "SingleRate",
   either<SingleRate>(
-    "A rate as a label gives it: per area, volume of carrier, row length or plant, in per cent with a basis, as a ratio, or as active ingredient. A bare rate per area is per treated area.",
+    "A rate as a label gives it: per area, volume of carrier, row length or plant, in percent with a basis, as a ratio, or as active ingredient. A bare rate per area is per treated area.",
     [PLAIN_RATE, ACTIVE_RATE, PARTS_RATE, AREA_RATE],
     byGiven([PLAIN, ACTIVE, PARTS, PER_AREA], 0),
   ),

@@ -43,7 +43,7 @@ export function leftoverAreaOf(input: LeftoverInput, at = "volume"): TreatedArea
 }
 
 /**
- * The area that a leftover could still treat at the same rate. Where the label allows it, it is used up there, on ground that
+ * Returns the area that a leftover could still treat at the same rate. Where the label allows it, it is used up there, on ground that
  * has not had its rate yet.
  *
  * Formula: area = volume / rate. Source: rate = volume / area, by definition.

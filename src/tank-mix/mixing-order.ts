@@ -241,7 +241,7 @@ export interface MixingTurn {
 }
 
 /**
- * The order in which products go into a partly filled tank, each stirred in before the next. Common practice: the label's
+ * Returns the order in which products go into a partly filled tank, each stirred in before the next. Common practice: the label's
  * order goes before it.
  *
  * Products of one step keep the order in which they were given. A product of ammonium sulfate and a surfactant in one is an

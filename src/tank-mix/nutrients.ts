@@ -26,7 +26,7 @@ import { ACTIVE_EXAMPLES } from "./label-rate.js";
  */
 export type Nutrient = "N" | "P2O5" | "K2O" | "P" | "K" | "S" | "SO3" | "Mg" | "MgO" | "Ca" | "CaO";
 
-/** What a fertilizer contains, in per cent by weight: the three numbers on a bag, and others where the label has them. */
+/** What a fertilizer contains, in percent by weight: the three numbers on a bag, and others where the label has them. */
 export type FertilizerContent = Readonly<Partial<Record<Nutrient, number | undefined>>>;
 
 /** Every nutrient that a label may declare. */
@@ -145,7 +145,7 @@ const GRADE_TEXT =
  *
  * @param grade - three or four numbers with a hyphen or colon between them: nitrogen, phosphorus, potassium, sulfur
  * @param options - whether phosphorus and potassium are declared as oxides or elements
- * @returns what it contains, in per cent by weight
+ * @returns what it contains, in percent by weight
  * @throws SprayMathError `missing` for blank text or a grade of nothing but 0, `unreadable`, `out-of-range` for more than 100%, or
  * `unknown-choice` for an option
  *
@@ -179,7 +179,7 @@ export interface FertilizerInput<A extends NutrientAmount = NutrientAmount> {
   readonly nutrient: Nutrient;
   /** How much of the nutrient: per area, per length of row, per plant, or in all. More than 0. */
   readonly amount: A;
-  /** What the fertilizer contains, in per cent by weight. */
+  /** What the fertilizer contains, in percent by weight. */
   readonly contains: FertilizerContent;
 }
 
@@ -194,7 +194,7 @@ const FERTILIZER: ObjectField<FertilizerInput> = /* @__PURE__ */ object<Fertiliz
       "amount",
       ACTIVE_EXAMPLES,
     ),
-    contains: about("What the fertilizer contains, in per cent by weight.", CONTAINS),
+    contains: about("What the fertilizer contains, in percent by weight.", CONTAINS),
   },
   [nutrientIn],
 );
@@ -232,7 +232,7 @@ export interface FertilizerRate<A extends NutrientAmount = NutrientAmount> {
 }
 
 /**
- * How much fertilizer brings so much of a nutrient: 1 lb of nitrogen per 1,000 sq ft from 28-0-0. The rate on a soil test is
+ * Returns how much fertilizer brings so much of a nutrient: 1 lb of nitrogen per 1,000 sq ft from 28-0-0. The rate on a soil test is
  * most often of the nutrient; what goes into the spreader is the fertilizer.
  *
  * Phosphorus asked for as `P` and declared as `P2O5`, or the reverse, is converted by weight; so are the other oxides.
@@ -341,7 +341,7 @@ const BY_CONTENT = "by definition of what a product contains";
 export interface NutrientsInput<A extends NutrientAmount = NutrientAmount> {
   /** How much fertilizer: per area, per length of row, per plant, or in all. More than 0. */
   readonly product: A;
-  /** What the fertilizer contains, in per cent by weight. */
+  /** What the fertilizer contains, in percent by weight. */
   readonly contains: FertilizerContent;
 }
 
@@ -351,11 +351,11 @@ const FROM: ObjectField<NutrientsInput> = /* @__PURE__ */ object<NutrientsInput>
     "amount",
     ACTIVE_EXAMPLES,
   ),
-  contains: about("What the fertilizer contains, in per cent by weight.", CONTAINS),
+  contains: about("What the fertilizer contains, in percent by weight.", CONTAINS),
 });
 
 /**
- * The nutrients that so much fertilizer brings, each as the fertilizer declares it.
+ * Returns the nutrients that so much fertilizer brings, each as the fertilizer declares it.
  *
  * Formula: nutrient = fertilizer × content. Source: Applying Fertilizers on Your Home Gardens (University of Maine Cooperative Extension,
  * Bulletin 2287).
@@ -467,7 +467,7 @@ const AS: ObjectField<ConvertNutrientInput> = /* @__PURE__ */ object<ConvertNutr
 );
 
 /**
- * A weight of phosphorus as P2O5, of K2O as potassium, and the like: what a soil test gives as the element and a bag as the oxide, or
+ * Returns a weight of phosphorus as P2O5, of K2O as potassium, and the like: a soil test gives the element and a bag the oxide, or
  * the reverse.
  *
  * Formula: element = oxide × (atomic weight of the element in it) / (weight of the oxide). P is 0.4364 of P2O5, K 0.8302 of K2O, S 0.4005

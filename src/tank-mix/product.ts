@@ -312,7 +312,7 @@ export function productAmountOf(input: ProductInput, at = "rate"): ProductAmount
 }
 
 /**
- * How much of a product a mix takes, from the rate as the label gives it.
+ * Returns how much of a product a mix takes, from the rate as the label gives it.
  *
  * Formulas: amount = strength × carrier, where "carrier" is the finished mix and the strength is the product in one unit of it:
  *
@@ -321,7 +321,7 @@ export function productAmountOf(input: ProductInput, at = "rate"): ProductAmount
  * - per row length: rate × row length / (carrier rate × treated area)
  * - per row length or per plant, where the mix is known for that: rate / carrier rate
  * - per volume of carrier: the rate itself
- * - per cent or ppm: the part itself, by volume for a liquid (`v/v`), weight in volume for a dry product (`w/v`, 1 % is 1 kg in 100 L)
+ * - percent or ppm: the part itself, by volume for a liquid (`v/v`), weight in volume for a dry product (`w/v`, 1% is 1 kg in 100 L)
  * - ratio: parts / to (of mix) or parts / (parts + to) (of water)
  * - active ingredient: by {@link productRate} first
  *
@@ -329,7 +329,7 @@ export function productAmountOf(input: ProductInput, at = "rate"): ProductAmount
  *
  * @param input - every quantity more than 0; of a range, the chosen rate is used
  * @returns the amount in `fl_oz`, `imp_fl_oz` or mL for a liquid, oz or g for a dry product, and the strength per unit of the
- *   carrier given. The amount is in the rate's own system (the carrier's for per cent and ratios). Both are within 8 ulp of the
+ *   carrier given. The amount is in the rate's own system (the carrier's for percent and ratios). Both are within 8 ulp of the
  *   exact value
  * @throws SprayMathError `missing` (a field that the rate needs, a basis), `wrong-dimension` (weight for volume),
  * `wrong-area`, `conflict` (no room for water, or more of a dry product than can be mixed in, a range upside down, a rate given in two ways), `out-of-range` (zero or

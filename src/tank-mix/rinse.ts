@@ -28,14 +28,14 @@ const RINSE: ObjectField<RinseInput> = object<RinseInput>({
 
 /** What rinsing leaves behind. */
 export interface Rinse {
-  /** The strength of what stays in the sprayer, in per cent of the mix's. */
+  /** The strength of what stays in the sprayer, in percent of the mix's. */
   readonly strength: Fraction;
   /** The clean water of all rinses: spray it on ground where the label allows the product. */
   readonly water: Volume;
 }
 
 /**
- * What a number of rinses leaves behind. Several small rinses leave less than one large rinse with the same water. The
+ * Returns what a number of rinses leaves behind. Several small rinses leave less than one large rinse with the same water. The
  * area that the rinse water treats is given by {@link leftoverArea}; it must not bring a place over its rate.
  *
  * Formula: strength = (residual / (residual + water)) ^ rinses. Source: the residual mixes with the water of each rinse,

@@ -26,9 +26,9 @@ const DILUTED: ObjectField<DilutedMix> = object<DilutedMix>({
 
 /** How strong a mix is against what it should be. */
 export interface MixStrength<A extends Volume | Mass = Volume | Mass> {
-  /** What is left of the strength, in per cent; 100 where nothing was added. */
+  /** What is left of the strength, in percent; 100 where nothing was added. */
   readonly strength: Fraction;
-  /** By how much the mix is weak, in per cent of what it should be. */
+  /** By how much the mix is weak, in percent of what it should be. */
   readonly weakBy: Fraction;
   /** The product that would bring the mix back to strength, where the product was given. */
   readonly lacking?: A | undefined;
@@ -46,14 +46,14 @@ export function mixStrengthOf({ mix: { value: mix, unit }, addedWater, product }
 }
 
 /**
- * How weak a mix is after water was added without product: the plants get less than the label's rate, and what did not
+ * Returns how weak a mix is after water was added without product: the plants get less than the label's rate, and what did not
  * work is easily taken for resistance.
  *
  * Formula: strength = mix / (mix + added water); weak by = added water / (mix + added water); lacking = product × added
  * water / mix. Source: the product stays the same while the volume grows, by definition of strength.
  *
  * @param input - mix more than 0, added water 0 or more
- * @returns per cent of the strength it should have, within 8 ulp of the exact value
+ * @returns percent of the strength it should have, within 8 ulp of the exact value
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`, `wrong-dimension` or
  * `out-of-range`
  *

@@ -53,7 +53,7 @@ function strengthFinding(strength: Concentration): LabelFinding | undefined {
   const isLiquid = isOfLiquid(strength);
   const part = partOfMix(strength);
   if (!moreThan(part, STRONGEST)) return undefined;
-  // Of a liquid people speak in per cent; of a dry product as weight in the tank.
+  // Of a liquid people speak in percent; of a dry product as weight in the tank.
   const share = (amount: number): Quantity => {
     const value = isLiquid ? 100 * amount : convertValue(amount, "kg/L", strength.unit);
     return { value: Number(value.toPrecision(3)), unit: isLiquid ? "%" : strength.unit };

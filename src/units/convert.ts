@@ -172,7 +172,7 @@ function measuresAlike(
 }
 
 /**
- * The number of `unit` in a quantity.
+ * Returns the number of `unit` in a quantity.
  *
  * @param quantity - any quantity
  * @param unit - a unit of the same dimension

@@ -12,7 +12,7 @@ export function dimensionInWords(dimension: Dimension): string {
 }
 
 /**
- * The dimension of a unit: what kind of thing it measures.
+ * Returns the dimension of a unit: what kind of thing it measures.
  *
  * @param unit - any unit
  * @returns the dimension's name

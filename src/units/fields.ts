@@ -266,7 +266,7 @@ export class ObjectField<T extends object> extends Field<T> {
 
   missing(check: Check): undefined {
     const needed = this.names.filter((_, i) => !this.all[i]?.optional);
-    return check.fault("missing", "object-missing", "", "This part is missing: {fields}.", {
+    return check.fault("missing", "object-missing", "", "This part is missing. Its fields are: {fields}.", {
       fields: needed.length === 0 ? this.names : needed,
     });
   }
@@ -466,7 +466,11 @@ export class EitherField<T> extends Field<T> {
   }
 
   missing(check: Check): undefined {
-    return (this.options[0] as Field<T>).missing(check);
+    const { kinds } = this;
+    if (kinds.length === 0) return (this.options[0] as Field<T>).missing(check);
+    return check.fault("missing", "choose", "", "Choose one of: {choices}.", {
+      choices: kinds,
+    });
   }
 }
 

@@ -63,7 +63,7 @@ const VALUE: ObjectField<Iso11783Value> = object<Iso11783Value>({
 });
 
 /**
- * A rate per area as the process data value that a task controller or a task file takes (ISO 11783-10, ISO 11783-11).
+ * Returns a rate per area as the process data value that a task controller or a task file takes (ISO 11783-10, ISO 11783-11).
  *
  * Volume per area has DDI 1 (setpoint), 2 (actual), 3 (default), 4 (minimum) and 5 (maximum) in steps of 0.01 mm³/m², which is
  * 0.0001 L/ha. Mass per area has DDI 6 to 10 in the same order, in steps of 1 mg/m², which is 10 g/ha. That is too coarse for
@@ -125,7 +125,7 @@ function rounded(exact: number, purpose: Iso11783Purpose): number {
 }
 
 /**
- * The rate that a process data value stands for: the reverse of {@link toIso11783}.
+ * Returns the rate that a process data value stands for: the reverse of {@link toIso11783}.
  *
  * Formula: volume rate = value × 0.01 mm³/m² (DDI 1 to 5), mass rate = value × 1 mg/m² (DDI 6 to 10). Source: ISO 11783-11
  * online data base (isobus.net), entries 1 to 10, as in its snapshot `2024020502`.

@@ -104,8 +104,11 @@ function number(value: number): string {
   return text.replace(/^-?\d+/, (whole) => whole.replace(/\B(?=(\d{3})+$)/g, ","));
 }
 
-function unit({ unit: name }: QuantityFigure): string {
-  return isUnit(name) ? describeUnit(name).symbol : name;
+function unit({ value, unit: name }: QuantityFigure): string {
+  if (!isUnit(name)) return name;
+  const { dimension, symbol, plural } = describeUnit(name);
+  // Plants and pots have no symbol: they are counted in their name.
+  return dimension === "count" && value !== 1 ? plural : symbol;
 }
 
 function quantity(figure: QuantityFigure): string {

@@ -64,7 +64,7 @@ export function unknownLocale(locale: unknown): Sentence {
 
 const gaps = new Map<string, string>();
 
-/** What a locale puts between a number and a per cent sign after it: nothing, or a space. */
+/** What a locale puts between a number and a percent sign after it: nothing, or a space. */
 export function percentGap(locale: string): string {
   return remembered(gaps, locale, () => {
     const parts = makeFormat(locale, { style: "percent" }).formatToParts(1);

@@ -63,6 +63,14 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
   read(input: unknown, check: Check): Q | undefined {
     const given = typeof input === "string" && check.texts ? this.fromText(input, check) : input;
     if (given === undefined) return undefined;
+    if (typeof given === "string")
+      return check.fault(
+        "not-a-quantity",
+        "quantity-not-text",
+        "",
+        "Enter {expected.expected} as an object with value and unit, not as text.",
+        { given: shown(given), ...this.expected(check) },
+      );
     if (typeof given !== "object" || given === null || Array.isArray(given))
       return check.fault(
         "not-a-quantity",
@@ -280,7 +288,7 @@ function areaMark(of: AreaKind | undefined, kind: AreaKind, check: Check): Marks
       "wrong-area",
       "area-unmarked",
       "",
-      "Is this treated area (what is really sprayed) or ground area? Mark it as {expected.area}.",
+      "Is this treated area (what is really sprayed) or ground area (the whole plot)? Only {expected.area} goes here.",
       figures,
     );
   else

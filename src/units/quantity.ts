@@ -49,8 +49,8 @@ export function qty<U extends Unit>(value: number, unit: U): Quantity<U> {
 type OnlyOne<D, All = D> = D extends unknown ? ([All] extends [D] ? unknown : never) : never;
 
 /**
- * The sum of quantities of one dimension, in the unit of the first. Areas of one kind give an area of that kind, fractions of
- * one basis a fraction of that basis. Treated area and ground area do not add up, nor do per cent by volume and per cent by
+ * Returns the sum of quantities of one dimension, in the unit of the first. Areas of one kind give an area of that kind, fractions of
+ * one basis a fraction of that basis. Treated area and ground area do not add up, nor do percent by volume and percent by
  * weight.
  *
  * @param quantities - at least one quantity
@@ -128,7 +128,7 @@ function noteOtherBasis(first: Marked, other: Marked, at: string, check: Check):
 }
 
 /**
- * A quantity taken a number of times. An area keeps what it is an area of, a fraction what it is a part of.
+ * Returns a quantity taken a number of times. An area keeps what it is an area of, a fraction what it is a part of.
  *
  * @param quantity - any quantity
  * @param times - any finite number
@@ -181,7 +181,7 @@ function pairIsAlike({ a, b }: Partly<Pair>, check: Check): void {
 }
 
 /**
- * Whether two quantities measure the same kind of thing, so that one can be converted to the other's unit.
+ * Returns whether two quantities measure the same kind of thing, so that one can be converted to the other's unit.
  *
  * @param a - any quantity
  * @param b - any quantity
@@ -201,7 +201,7 @@ export function sameDimension(a: Quantity, b: Quantity): boolean {
 }
 
 /**
- * How many times `b` goes into `a`.
+ * Returns how many times `b` goes into `a`.
  *
  * @param a - any quantity
  * @param b - a quantity of the same dimension, not zero
@@ -229,7 +229,7 @@ export function ratioOf(a: Quantity, b: Quantity): number {
 }
 
 /**
- * Whether `a` is less than (−1), the same as (0) or more than (1) `b`. Amounts that differ by less than one part in
+ * Returns whether `a` is less than (−1), the same as (0) or more than (1) `b`. Amounts that differ by less than one part in
  * 10^12 are the same, so that the noise of floating-point arithmetic never makes two equal amounts differ.
  *
  * @param a - any quantity

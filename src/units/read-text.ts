@@ -122,6 +122,7 @@ function readQuantity(
       expected: "amount",
       example,
     });
+  if (dimensions.includes("fraction")) refuseRatio(text);
   const reading = { ...begun(text, locale, oneAmount(example)), system, ounce, dimensions, example };
   const sign = readSign(reading);
   const amount = readSum(reading);
@@ -130,6 +131,18 @@ function readQuantity(
   refuseRest(reading, per);
   const quantity = { value: sign * amount.value + 0, unit: per };
   return basis === undefined ? quantity : ({ ...quantity, basis } as BasedFraction);
+}
+
+// 1:100, where a percentage could stand: an object with its parts can say of what it is, a text can't.
+function refuseRatio(text: string): void {
+  if (!/^\s*\d[\d.,]*\s*:\s*\d[\d.,]*\s*$/.test(text)) return;
+  throw refusal(
+    "unreadable",
+    "ratio",
+    "text",
+    "{given} is a ratio. Enter its two parts, and whether it is in water or in mix.",
+    { given: shown(text.trim()) },
+  );
 }
 
 function oneAmount(example: Quantity): Advice {

@@ -120,7 +120,7 @@ export function perUnit(over: string, per: string): Unit {
 }
 
 /**
- * Whether a text is a unit of this library, spelled as it spells it.
+ * Returns whether a text is a unit of this library, spelled as it spells it.
  *
  * @param unit - anything, such as text from a file
  * @returns true where it is one

@@ -67,8 +67,8 @@ const SYSTEM_UNITS: Record<UnitSystem, SystemUnits> = /* @__PURE__ */ (() => ({
 }))();
 
 /**
- * The system of measure that a unit belongs to. A compound goes with the part over its stroke. A unit that US and imperial
- * measure share, such as the foot, counts as US, and so do the units that every system uses (time, per cent).
+ * Returns the system of measure that a unit belongs to. A compound goes with the part over its stroke. A unit that US and imperial
+ * measure share, such as the foot, counts as US, and so do the units that every system uses (time, percent).
  *
  * @param unit - any unit
  * @returns the system

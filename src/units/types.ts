@@ -74,7 +74,7 @@ export type TimeUnit = "s" | "min" | "h";
 /** Units of pressure. */
 export type PressureUnit = "psi" | "kPa" | "bar";
 
-/** Units of a pure number: per cent, parts per million, and one. */
+/** Units of a pure number: percent, parts per million, and one. */
 export type FractionUnit = "%" | "ppm" | "1";
 
 /** What is counted one by one: plants (seedlings, vines, bushes), trees, pots, and spots (holes, mounds, stumps). Each is one. */
@@ -262,7 +262,7 @@ export type FractionBasis = "v/v" | "w/v" | "w/w";
 
 /** A fraction that says whether it is by volume or by weight. */
 export interface BasedFraction extends Quantity<FractionUnit> {
-  /** `v/v` volume in volume, `w/v` weight in volume (1 % is 1 kg in 100 L), `w/w` weight in weight. */
+  /** `v/v` volume in volume, `w/v` weight in volume (1% is 1 kg in 100 L), `w/w` weight in weight. */
   readonly basis: FractionBasis;
 }
 

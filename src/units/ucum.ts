@@ -9,7 +9,7 @@ function simpleCode(unit: SimpleUnit): string {
 }
 
 /**
- * The UCUM code of a unit, for exchange with other systems.
+ * Returns the UCUM code of a unit, for exchange with other systems.
  *
  * Source: The Unified Code for Units of Measure (UCUM), version 2.2, unitsofmeasure.org. The acre is `4840.[syd_i]`,
  * because UCUM's own acres are made of the survey yard (`[acr_us]`) and of an old British yard (`[acr_br]`).
@@ -34,7 +34,7 @@ export function toUcum(unit: Unit): string {
 }
 
 /**
- * The unit that a UCUM code stands for. Reads what {@link toUcum} writes, with `l` for `L` as UCUM allows; `[mi_i]/h`
+ * Returns the unit that a UCUM code stands for. Reads what {@link toUcum} writes, with `l` for `L` as UCUM allows; `[mi_i]/h`
  * gives `mph`.
  *
  * @param code - a case-sensitive UCUM code

@@ -7,7 +7,7 @@ import type { Dimension, UnitsByDimension } from "./types.js";
 export const DIMENSION: ChoiceField<Dimension> = choice("What kind of thing it is.", DIMENSIONS);
 
 /**
- * The units of a dimension, compounds included, in a fixed order.
+ * Returns the units of a dimension, compounds included, in a fixed order.
  *
  * @param dimension - a dimension's name
  * @returns every unit of it

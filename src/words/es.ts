@@ -4,6 +4,7 @@ import type { Messages, ToolNames } from "../worksheet/words/messages.js";
 // Translated by the authors, not certified: the label's language decides. The terms and their sources: docs/words.md.
 
 const MIX = "mezcla total por preparar";
+const ALL_LOADS = "mezcla en todas las cargas";
 const MARK_STEP = "de una marca a la siguiente";
 const FULL_MARK = "tanque lleno, hasta la marca más alta";
 const LAST_LOAD = "lo que debe llevar la última carga";
@@ -564,8 +565,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         step: MARK_STEP,
       }),
       "tank-mix.markedTotal": words(MARKED, {
-        n: "cargas del tamaño {n}",
-        x: "carga del tamaño {n}",
+        n: "número de cargas del tamaño {n}",
+        x: "lo que lleva una del tamaño {n}",
       }),
       "tank-mix.toMark": words("mezcla extra para llegar a las marcas", { marked: MARKED, total: MIX }),
       "tank-mix.productRate": words("dosis del producto", {
@@ -600,11 +601,11 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         whole: "partes de mezcla",
         size: "unidad de mezcla",
       }),
-      "tank-mix.amount": words("producto total", { strength: STRENGTH, carrier: MIX }),
+      "tank-mix.amount": words("producto total", { strength: STRENGTH, carrier: ALL_LOADS }),
       "tank-mix.amountInLoad": words("producto en la carga", {
         amount: "producto total",
         carrier: "mezcla en la carga",
-        total: MIX,
+        total: ALL_LOADS,
       }),
       "tank-mix.water": words("agua en la carga", { mix: "mezcla en la carga", x: "producto líquido {n}" }),
       "tank-mix.lacking": words("producto que falta", {
@@ -1238,10 +1239,11 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "No existe la opción {given.kind}. ¿Quiso decir {meant}? Escoja una de estas: {choices}.",
       choose: "Escoja una de estas: {choices}.",
       "text-expected": "Anote un texto, no {given.kind}.",
+      "time-as-text": "Anote un texto como {example}, no {given.kind}.",
       "enter-text": "Anote un texto aquí.",
       "yes-or-no-expected": "Anote true (sí) o false (no), no {given.kind}.",
       "yes-or-no": "Anote true (sí) o false (no).",
-      "object-missing": "Falta esta parte: {fields}.",
+      "object-missing": "Falta esta parte. Sus campos son: {fields}.",
       "object-expected": "Esto debe ser un objeto con campos, no {given.kind}.",
       "field-unknown": "Aquí no hay ningún campo {given.kind}. Los campos son: {choices}.",
       "field-misspelled": "Aquí no hay ningún campo {given.kind}. ¿Quiso decir {meant}?",
@@ -1257,6 +1259,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "bus-rate-large": "{given} es demasiado grande para enviarlo. Lo más es {limit}.",
       "bus-rate-small": "{given} es demasiado chico para enviarlo. Lo menos es {limit}.",
       "locale-unknown": 'Aquí no se conoce el idioma {given.kind}. Use una clave como "en-US" o "es".',
+      "quantity-not-text": "Anote {expected.expected} como objeto con value y unit, no como texto.",
       "quantity-expected": "Anote {expected.expected} con su unidad, por ejemplo {example.typed}.",
       "unit-missing": "Anote {expected.expected} con su unidad, por ejemplo {example.typed}.",
       "enter-quantity": "Anote {expected.expected}, por ejemplo {example.typed}.",
@@ -1272,7 +1275,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "too-large": "Esto es demasiado grande para calcular.",
       "too-small": "Esto es demasiado chico para calcular.",
       "area-unmarked":
-        "¿Es área tratada (lo que de veras se aplica) o área del terreno? Márquela como {expected.area}.",
+        "¿Es área tratada (lo que de veras se aplica) o área del terreno (toda la parcela)? Aquí solo va {expected.area}.",
       "area-is-ground":
         "Esta es área del terreno. Anote el área tratada: solo la parte que de veras se aplica.",
       "area-is-treated":
@@ -1293,6 +1296,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "No se pudo leer {given}. Anote una cantidad con su unidad, por ejemplo {example.typed}.",
       "text-unfinished": "Termine de escribir.",
       "range-of-rates": "{given} es un rango. Escoja una dosis dentro de él.",
+      ratio: "{given} es una proporción. Anote sus dos partes, y si es en agua o en mezcla.",
       range: "{given} es un rango. Escoja una cantidad dentro de él.",
       "unread-sum-order":
         "No se pudo leer {given}. Anote una cantidad, o partes de mayor a menor, por ejemplo 3 ft 6 in.",
@@ -1582,7 +1586,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "definition of speed": "definición de velocidad",
       "definition of an average flow": "definición de una descarga promedio",
       "definition of an average speed": "definición de velocidad promedio",
-      "definition of a deviation in per cent": "definición de diferencia en por ciento",
+      "definition of a deviation in percent": "definición de diferencia en por ciento",
       "the same water, with more or less of the stock drawn into it":
         "la misma agua, con más o menos solución madre inyectada",
       "definition of a mean": "definición de promedio",

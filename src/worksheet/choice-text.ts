@@ -19,7 +19,7 @@ const DOSE = asGiven<Measurable | NotMeasurable>("A dose as a plan gives it.");
 const ERROR = number("How far the dose is off, in percent.");
 
 /**
- * A way to split a job in words: what each load is filled to, and what each dose is measured with. Loads that are alike are said
+ * Returns a way to split a job in words: what each load is filled to, and what each dose is measured with. Loads that are alike are said
  * once.
  *
  * @param choice - what `loadChoices` gave

@@ -60,7 +60,7 @@ export interface FieldCard {
 }
 
 /**
- * The field card of a plan: load by load what to do, in order, with a box to check for each step. Loads that are mixed alike stand
+ * Returns the field card of a plan: load by load what to do, in order, with a box to check for each step. Loads that are mixed alike stand
  * there once. Refusals and warnings stand on top, the cautions below.
  *
  * Half the water goes in first, then the products in their order of mixing (the order of the job where that is not known), then

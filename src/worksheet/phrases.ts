@@ -83,7 +83,7 @@ const SENTENCE: ObjectField<Sayable> = /* @__PURE__ */ object({
 });
 
 /**
- * The sentence of an error or a warning in another language, with numbers and units as its readers write them. Where the
+ * Returns the sentence of an error or a warning in another language, with numbers and units as its readers write them. Where the
  * table of words has no sentence for the key, the English message stands. An error stands for its first fault: for a form, say
  * each of its `issues`.
  *
@@ -135,7 +135,7 @@ const PARTS = /* @__PURE__ */ list(
 );
 
 /**
- * A dose as people say it: `1 cup + 2 tablespoons`, `12.5 mL in the 20 mL syringe`. For a dose that can't be measured with
+ * Returns a dose as people say it: `1 cup + 2 tablespoons`, `12.5 mL in the 20 mL syringe`. For a dose that can't be measured with
  * these tools it says why. For a dose of a plan that refuses its job it says not to mix.
  *
  * @param measured - what `measureOut` gave, or `measured` of a plan's load

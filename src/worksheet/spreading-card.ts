@@ -10,7 +10,7 @@ import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
 import { writerFor } from "./words/writer.js";
 
 /**
- * The field card of a plan of granules: what to fill the hopper with, how often, and what goes on each plot or bed. Each step has a box
+ * Returns the field card of a plan of granules: what to fill the hopper with, how often, and what goes on each plot or bed. Each step has a box
  * to tick. Refusals and warnings stand on top, the cautions below.
  *
  * Printed amounts are rounded down. If the plan refuses the job, the card says so and gives no fills.

@@ -113,7 +113,7 @@ export const NOZZLE_CHECK: AnyTopic = /* @__PURE__ */ topic<Nozzles>({
   },
 });
 
-/** How far the worst nozzle is off, in per cent of the average. */
+/** How far the worst nozzle is off, in percent of the average. */
 function offOf(given: Nozzles): number {
   const { worst, mean } = comparedIn(given);
   return (100 * Math.abs(worst - mean)) / mean;

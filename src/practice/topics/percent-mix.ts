@@ -49,7 +49,7 @@ export function percentMistakes(percent: BasedFraction, { system, perVolume }: S
   };
 }
 
-/** An additive in per cent of the mix. */
+/** An additive in percent of the mix. */
 export const PERCENT_MIX: AnyTopic = /* @__PURE__ */ topic<PercentMix>({
   difficulty: 1,
   isDose: true,

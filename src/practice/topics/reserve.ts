@@ -14,7 +14,7 @@ interface WithReserve {
   readonly area: TreatedArea;
   /** The output rate. More than 0. */
   readonly carrierRate: VolumeRate;
-  /** How much is mixed to spare, in per cent of what is sprayed. More than 0. */
+  /** How much is mixed to spare, in percent of what is sprayed. More than 0. */
   readonly extra: number;
   /** The label rate. More than 0. */
   readonly rate: VolumeRate;
@@ -40,7 +40,7 @@ export const RESERVE: AnyTopic = /* @__PURE__ */ topic<WithReserve>({
   fields: object<WithReserve>({
     area: treatedArea("What is sprayed. More than 0.", { unmarked: true }),
     carrierRate: quantity("The output rate. More than 0.", "volumeRate"),
-    extra: number("How much is mixed to spare, in per cent of what is sprayed. More than 0.", { above: 0 }),
+    extra: number("How much is mixed to spare, in percent of what is sprayed. More than 0.", { above: 0 }),
     rate: quantity("The label rate. More than 0.", "volumeRate"),
   }),
   figures: ({ landArea, rate, rates, product, products }) => ({

@@ -17,7 +17,7 @@ interface SpotTank {
 
 const mixOf = ({ spots, each }: SpotTank): Volume => ({ value: spots * each.value, unit: each.unit });
 
-/** The product for spots that are sprayed one by one, in per cent of the mix. */
+/** The product for spots that are sprayed one by one, in percent of the mix. */
 export const SPOT_TANK: AnyTopic = /* @__PURE__ */ topic<SpotTank>({
   difficulty: 2,
   isDose: true,

@@ -202,7 +202,7 @@ describe("what area says of input that cannot be", () => {
       () => area.spotsArea({ spots: [{ count: 2, each: qty(6, "ft2") }], ground: qty(1, "ac") as never }),
       "wrong-area",
       "ground",
-      "Is this treated area (what is really sprayed) or ground area? Mark it as ground area.",
+      "Is this treated area (what is really sprayed) or ground area (the whole plot)? Only ground area goes here.",
     ],
     [
       () => area.treatedArea(ground as never),

@@ -43,7 +43,12 @@ describe("ground and treated area", () => {
 
   it("are never taken for one another", () => {
     expectRefused(() => treatAll(treated as never), "wrong-area", "ground");
-    expectRefused(() => treatAll(qty(1, "ac") as never), "wrong-area", "ground", "Mark it as ground area.");
+    expectRefused(
+      () => treatAll(qty(1, "ac") as never),
+      "wrong-area",
+      "ground",
+      "Only ground area goes here.",
+    );
     expectRefused(() => treatPart({ ground: treated as never, fraction: 0.5 }), "wrong-area", "ground");
     expectRefused(() => treatedFraction({ treated: ground as never, ground }), "wrong-area", "treated");
     expectRefused(() => treatedFraction({ treated, ground: treated as never }), "wrong-area", "ground");

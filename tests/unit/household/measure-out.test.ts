@@ -266,7 +266,7 @@ describe("what measureOut refuses", () => {
     ],
     [
       { amount: qty(3, "gal"), tools: spoons, rule: "never-over", maxScoops: 3 },
-      "These tools can't measure 3 gal within 5% (closest: 99.7% under). Use finer tools, or dilute it first if the label allows.",
+      "3 gal is too much to measure with these tools. Use a larger measure.",
     ],
     [
       {

@@ -381,7 +381,7 @@ describe("what plan says of input that cannot be", () => {
       "plan",
       "This must be an object with fields, not 5.",
     ],
-    [() => done(undefined), "missing", "actual", "This part is missing: finished."],
+    [() => done(undefined), "missing", "actual", "This part is missing. Its fields are: finished."],
     [
       () => done({ finished }),
       "missing",
@@ -454,7 +454,7 @@ describe("what plan says of input that cannot be", () => {
       () => record({ finished: 20260502 }),
       "not-a-quantity",
       "actual.finished",
-      "Enter some text, not 20260502.",
+      "Enter text such as 2026-05-02T09:30, not 20260502.",
     ],
     [
       () => record({ finished: "2026-05-02" }),

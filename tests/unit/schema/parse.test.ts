@@ -3,6 +3,7 @@ import { SprayMathError } from "../../../src/errors.ts";
 import { planApplication } from "../../../src/plan/index.ts";
 import {
   labelRateSchema,
+  parseBatchInput,
   parseCalibration,
   parseCalibrationRecord,
   parsePlanInput,
@@ -16,6 +17,7 @@ import { errorOf } from "../../helpers/bad-input.ts";
 import { TWO_PRODUCTS } from "../../helpers/jobs.ts";
 import { CONDITIONS, MEASUREMENTS } from "../../helpers/output-rate-samples.ts";
 import { CALIBRATIONS, DRY_RATES, LIQUID_RATES, PLOTS } from "../../helpers/plan-inputs.ts";
+import { expectRefused } from "../../helpers/refusal.ts";
 
 /** A form's fields as people fill them in: the same job as TWO_PRODUCTS. */
 const TYPED = {
@@ -39,6 +41,42 @@ const typed = (change: object): unknown => ({ ...TYPED, ...change });
 const plot = (change: object): string[] => faults(typed({ plot: change }));
 const product = (change: object): string[] =>
   faults(typed({ products: [TYPED.products[0], { ...TYPED.products[1], ...change }] }));
+
+describe("a number of plants as text", () => {
+  it("is asked for in plants", () => {
+    const job = {
+      size: { kind: "count", count: "300", each: "4 fl oz" },
+      sprayer: { tank: "4 gal" },
+      products: [{ name: "Product A", form: "liquid", rate: "0.5 mL per pot" }],
+      tools: "syringes",
+    };
+    expectRefused(() => parseBatchInput(job), "incomplete", "size.count", "Add a unit, such as 300 plants.");
+    expect(parseBatchInput({ ...job, size: { ...job.size, count: "1 plant" } }).size).toMatchObject({
+      count: { value: 1, unit: "plant" },
+    });
+  });
+});
+
+describe("a ratio as text", () => {
+  it("is asked for as an object with its parts, which says of what it is", () => {
+    const job = (rate: string, tank: string) => ({
+      plot: { kind: "rectangle", length: "40 m", width: "25 m" },
+      calibration: { kind: "known", rate: "200 L/ha" },
+      sprayer: { tank },
+      products: [{ name: "Product A", form: "liquid", rate }],
+      tools: "syringes",
+    });
+    const words = "is a ratio. Enter its two parts, and whether it is in water or in mix.";
+    expectRefused(
+      () => parsePlanInput(job("1:100", "15 L")),
+      "unreadable",
+      "products[0].rate",
+      `"1:100" ${words}`,
+    );
+    // A tank has no ratio.
+    expectRefused(() => parsePlanInput(job("2 L/ha", "1:100")), "unreadable", "sprayer.tank", "one amount");
+  });
+});
 
 describe("parsePlanInput", () => {
   it("reads what people type into the job that the plan takes", () => {

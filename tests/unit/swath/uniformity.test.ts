@@ -204,7 +204,7 @@ describe("patternUniformity checks its input once", () => {
       "catches[0]",
       "Enter what was caught, such as 5 mL.",
     );
-    const feet = { ...pattern, spacing: qty(1, "ft"), swath: qty(2, "ft"), catches: ["5", "6"] };
+    const feet = { ...pattern, spacing: qty(1, "ft"), swath: qty(2, "ft"), catches: [5, 6] };
     expectRefused(() => patternUniformity(feet as never), "not-a-quantity", "catches[0]", "such as 5 fl oz.");
   });
 

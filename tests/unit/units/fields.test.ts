@@ -172,7 +172,15 @@ describe("an object", () => {
   });
 
   it("says what is expected where there is none", () => {
-    expectRefused(() => reads(RANGE, null), "missing", "x", "This part is missing: low, high.");
+    expectRefused(
+      () => reads(RANGE, null),
+      "missing",
+      "x",
+      "This part is missing. Its fields are: low, high.",
+    );
+    const loose = object<{ readonly low?: number | undefined }>({ low: optional(number("The low one.")) });
+    expectRefused(() => reads(loose, null), "missing", "x", "This part is missing. Its fields are: low.");
+    expectRefused(() => reads(loose, 5), "not-a-quantity", "x", "an object with fields, not 5.");
     for (const [other, words] of [
       [5, "not 5"],
       ["a", 'not "a"'],
@@ -204,6 +212,7 @@ describe("a list", () => {
     expectRefused(() => reads(numbers, null), "missing", "x", "Enter at least 2.");
     expectRefused(() => reads(list("Any.", number("One.")), []), "too-few", "x");
     expect(reads(list("Any.", number("One."), { least: 0 }), [])).toEqual([]);
+    expectRefused(() => reads(list("Any.", number("One.")), null), "missing", "x", "Enter at least 1.");
   });
 
   it("keeps the place of what may be left out", () => {
@@ -279,7 +288,7 @@ describe("one of several shapes", () => {
     expectRefused(() => reads(shape, { kind: "circel" }), "unknown-choice", "x.kind", "Did you mean circle?");
     for (const other of [5, [], "circle"])
       expectRefused(() => reads(shape, other), "not-a-quantity", "x", "an object");
-    expectRefused(() => reads(shape, null), "missing", "x", "This part is missing: kind, side.");
+    expectRefused(() => reads(shape, null), "missing", "x", "Choose one of: square, circle.");
   });
 
   const extra = either<{ readonly percent: number } | { readonly volume: number }>(

@@ -38,13 +38,20 @@ describe("a quantity", () => {
       "x",
       "Enter a volume or a weight, such as 5 gal.",
     );
-    for (const other of [5, "5 ft", [], true, Symbol("x")])
+    for (const other of [5, [], true, Symbol("x")])
       expectRefused(
         () => reads(LENGTH, other),
         "not-a-quantity",
         "x",
         "Enter a length with its unit, such as 5 ft.",
       );
+    // Text that looks right is still text where nothing reads it.
+    expectRefused(
+      () => reads(LENGTH, "5 ft"),
+      "not-a-quantity",
+      "x",
+      "Enter a length as an object with value and unit, not as text.",
+    );
   });
 
   it("has a unit", () => {
@@ -173,13 +180,13 @@ describe("an area", () => {
         () => reads(treatedArea("An area."), acre(of)),
         "wrong-area",
         "x",
-        "Mark it as treated area.",
+        "Only treated area goes here.",
       );
       expectRefused(
         () => reads(groundArea("An area."), acre(of)),
         "wrong-area",
         "x",
-        "Mark it as ground area.",
+        "Only ground area goes here.",
       );
     }
     expectRefused(() => reads(treatedArea("An area."), { value: 1, unit: "ft" }), "wrong-dimension", "x");
