@@ -41,7 +41,8 @@ const METRIC_TO_FOOT_POUND: Partial<Record<SimpleUnit, SimpleUnit>> = {
   bar: "psi",
 };
 
-const COUNTERPARTS: Record<UnitSystem, Partial<Record<SimpleUnit, SimpleUnit>>> = {
+// A function's result, which a bundler can leave out: it takes no spread for harmless.
+const COUNTERPARTS: Record<UnitSystem, Partial<Record<SimpleUnit, SimpleUnit>>> = /* @__PURE__ */ (() => ({
   us: {
     ...METRIC_TO_FOOT_POUND,
     imp_fl_oz: "fl_oz",
@@ -93,7 +94,7 @@ const COUNTERPARTS: Record<UnitSystem, Partial<Record<SimpleUnit, SimpleUnit>>> 
     imp_qt: "L",
     imp_gal: "L",
   },
-};
+}))();
 
 // Where the parts' counterparts would make a unit that nobody uses.
 const COMPOUND_COUNTERPARTS: Record<UnitSystem, Readonly<Record<string, Unit>>> = {
