@@ -4,6 +4,7 @@ import type { Messages, ToolNames } from "../worksheet/words/messages.js";
 // Translated by the authors, not certified: the label's language decides. The terms and their sources: docs/words.md.
 
 const MIX = "mezcla total por preparar";
+const ALL_LOADS = "mezcla en todas las cargas";
 const MARK_STEP = "de una marca a la siguiente";
 const FULL_MARK = "tanque lleno, hasta la marca más alta";
 const LAST_LOAD = "lo que debe llevar la última carga";
@@ -564,8 +565,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         step: MARK_STEP,
       }),
       "tank-mix.markedTotal": words(MARKED, {
-        n: "cargas del tamaño {n}",
-        x: "carga del tamaño {n}",
+        n: "número de cargas del tamaño {n}",
+        x: "lo que lleva una del tamaño {n}",
       }),
       "tank-mix.toMark": words("mezcla extra para llegar a las marcas", { marked: MARKED, total: MIX }),
       "tank-mix.productRate": words("dosis del producto", {
@@ -600,11 +601,11 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         whole: "partes de mezcla",
         size: "unidad de mezcla",
       }),
-      "tank-mix.amount": words("producto total", { strength: STRENGTH, carrier: MIX }),
+      "tank-mix.amount": words("producto total", { strength: STRENGTH, carrier: ALL_LOADS }),
       "tank-mix.amountInLoad": words("producto en la carga", {
         amount: "producto total",
         carrier: "mezcla en la carga",
-        total: MIX,
+        total: ALL_LOADS,
       }),
       "tank-mix.water": words("agua en la carga", { mix: "mezcla en la carga", x: "producto líquido {n}" }),
       "tank-mix.lacking": words("producto que falta", {

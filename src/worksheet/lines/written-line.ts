@@ -73,6 +73,8 @@ function withConstants(line: WorkingLine, written: WrittenLine, writer: Writer):
   const factors = factorsOf(line);
   const { value } = written.terms;
   if (factors.length < 2 || value === undefined) return written;
+  // "1,000 sq ft in 1 1,000 sq ft" is no help to anybody.
+  if (factors.some(({ larger }) => /^\p{N}/u.test(writer.unit(larger.unit, 1)))) return written;
   // What is multiplied by stands first.
   const ordered = [...factors].sort((a, b) => Number(b.multiplies) - Number(a.multiplies));
   const constants = ordered.map(({ larger, smaller }, i): [string, WrittenTerm] => {

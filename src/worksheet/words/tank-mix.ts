@@ -84,6 +84,7 @@ export interface TankMixLines {
 }
 
 const MIX = "total mix to make";
+const ALL_LOADS = "mix in all loads";
 const SPRAYED = "mix needed";
 const STEP = "volume to round up to";
 const STRENGTH = "product per unit of mix";
@@ -233,7 +234,7 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.markedTotal": {
     found: MARKED,
-    terms: { n: "loads of size {n}", x: "load of size {n}" },
+    terms: { n: "number of loads of size {n}", x: "what one of size {n} holds" },
   },
   "tank-mix.toMark": {
     found: "extra mix to reach the marks",
@@ -279,11 +280,11 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.amount": {
     found: "total product",
-    terms: { strength: STRENGTH, carrier: MIX },
+    terms: { strength: STRENGTH, carrier: ALL_LOADS },
   },
   "tank-mix.amountInLoad": {
     found: "product in the load",
-    terms: { amount: "total product", carrier: "mix in the load", total: MIX },
+    terms: { amount: "total product", carrier: "mix in the load", total: ALL_LOADS },
   },
   "tank-mix.water": {
     found: "water in the load",

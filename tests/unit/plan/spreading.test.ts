@@ -425,6 +425,8 @@ describe("the worksheet of a job of granules", () => {
       "5 Bags to buy",
       "6 Spreader test",
     ]);
+    // 3.1 oz on 100 ft²; 1,000 ÷ 16 = 62.5. A unit that begins with a number has no "in 1" before it.
+    expect(sheet.steps[5]?.lines[1]?.numbers).toBe("0.031 oz wt/sq ft × 62.5");
     // 4 lb per 1,000 ft² on 720 ft².
     expect(sheet.steps[2]?.lines.at(-1)?.result).toBe("2.88 lb");
     expect(sheet.cautions).toHaveLength(6);
