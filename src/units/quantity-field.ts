@@ -68,7 +68,7 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
         "not-a-quantity",
         "quantity-not-text",
         "",
-        "Enter {expected.expected} as an object with value and unit, not as text.",
+        "This is text. Enter {expected.expected} as an object with value and unit.",
         { given: shown(given), ...this.expected(check) },
       );
     if (typeof given !== "object" || given === null || Array.isArray(given))

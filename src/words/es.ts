@@ -1259,7 +1259,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "bus-rate-large": "{given} es demasiado grande para enviarlo. Lo más es {limit}.",
       "bus-rate-small": "{given} es demasiado chico para enviarlo. Lo menos es {limit}.",
       "locale-unknown": 'Aquí no se conoce el idioma {given.kind}. Use una clave como "en-US" o "es".',
-      "quantity-not-text": "Anote {expected.expected} como objeto con value y unit, no como texto.",
+      "quantity-not-text": "Esto es texto. Anote {expected.expected} como objeto con value y unit.",
       "quantity-expected": "Anote {expected.expected} con su unidad, por ejemplo {example.typed}.",
       "unit-missing": "Anote {expected.expected} con su unidad, por ejemplo {example.typed}.",
       "enter-quantity": "Anote {expected.expected}, por ejemplo {example.typed}.",

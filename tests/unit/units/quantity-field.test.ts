@@ -50,7 +50,7 @@ describe("a quantity", () => {
       () => reads(LENGTH, "5 ft"),
       "not-a-quantity",
       "x",
-      "Enter a length as an object with value and unit, not as text.",
+      "This is text. Enter a length as an object with value and unit.",
     );
   });
 
