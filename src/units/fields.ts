@@ -342,6 +342,30 @@ export function asGiven<T extends object>(sentence: string): AsGivenField<T> {
   return new AsGivenField(sentence);
 }
 
+/** An object of which some fields are read, once, and the rest is left alone. */
+class PickedField<T extends object> extends AsGivenField<T> {
+  constructor(
+    sentence: string,
+    private readonly names: readonly string[],
+  ) {
+    super(sentence);
+  }
+
+  override read(input: unknown, check: Check): T | undefined {
+    const given = super.read(input, check) as Readonly<Record<string, unknown>> | undefined;
+    if (given === undefined) return undefined;
+    return Object.fromEntries(
+      this.names.filter((name) => name in given).map((name) => [name, given[name]]),
+    ) as T;
+  }
+}
+
+/** An object of which some fields are read, once, and the rest is left alone. */
+/* @__NO_SIDE_EFFECTS__ */
+export function picked<T extends object>(sentence: string, names: readonly string[]): Field<T> {
+  return new PickedField(sentence, names);
+}
+
 /** A list. */
 export class ListField<T> extends Field<readonly T[]> {
   constructor(

@@ -2,7 +2,7 @@ import type { Measurable, NotMeasurable } from "../household/measure-out.js";
 import type { LoadChoice } from "../plan/load-choices.js";
 import type { LoadProduct } from "../plan/result.js";
 import { checked, type Field } from "../units/check.js";
-import { asGiven, list, number, text } from "../units/fields.js";
+import { list, number, picked, text } from "../units/fields.js";
 import { quantity } from "../units/quantity-field.js";
 import type { Volume } from "../units/types.js";
 import { offText } from "./job/amounts.js";
@@ -10,12 +10,26 @@ import { doseText, type PhraseOptions, phraseWriter } from "./phrases.js";
 import type { PhraseWords } from "./words/messages.js";
 import type { Writer } from "./words/writer.js";
 
-const CHOICE: Field<LoadChoice> = asGiven<LoadChoice>("A way to split a job, as `loadChoices` gives it.");
-const LOADS = /* @__PURE__ */ list("The loads.", asGiven<LoadChoice["loads"][number]>("A load."));
+const CHOICE: Field<LoadChoice> = picked<LoadChoice>("A way to split a job, as `loadChoices` gives it.", [
+  "loads",
+]);
+const LOADS = /* @__PURE__ */ list(
+  "The loads.",
+  picked<LoadChoice["loads"][number]>("A load.", ["mark", "products"]),
+);
 const MARK = quantity("The mark that the load is filled to.", "volume");
-const PRODUCTS = /* @__PURE__ */ list("The products.", asGiven<LoadProduct>("A product in a load."));
+const PRODUCTS = /* @__PURE__ */ list(
+  "The products.",
+  picked<LoadProduct>("A product in a load.", ["name", "measured"]),
+);
 const NAME = text("What the product is called.");
-const DOSE = asGiven<Measurable | NotMeasurable>("A dose as a plan gives it.");
+const DOSE = picked<Measurable | NotMeasurable>("A dose as a plan gives it.", [
+  "ok",
+  "errorPercent",
+  "refused",
+  "issue",
+  "parts",
+]);
 const ERROR = number("How far the dose is off, in percent.");
 
 /**

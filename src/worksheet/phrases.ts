@@ -6,16 +6,16 @@ import type { Suggestion } from "../household/suggest.js";
 import type { SpreaderFinding } from "../output-rate/spreader.js";
 import type { Warning } from "../plan/warnings.js";
 import type { LabelFinding } from "../tank-mix/findings.js";
-import { type Check, checked } from "../units/check.js";
+import { type Check, checked, type Field } from "../units/check.js";
 import {
   AsGivenField,
   about,
-  asGiven,
   count,
   list,
   type ObjectField,
   object,
   optional,
+  picked,
   text,
 } from "../units/fields.js";
 import { locale } from "../units/locale-field.js";
@@ -50,13 +50,19 @@ export function phraseWriter(options: PhraseOptions): Writer<PhraseWords> {
   return writerFor<PhraseWords>(checked(options, PHRASE_OPTIONS, "options"), ENGLISH_PHRASES);
 }
 
-const ISSUE: AsGivenField<Sayable> = asGiven<Sayable>("An error, one of its issues, or a warning.");
+const ISSUE: Field<Sayable> = picked<Sayable>("An error, one of its issues, or a warning.", [
+  "key",
+  "figures",
+  "message",
+]);
 
 /** The figures of a sentence, which may come from another program. */
 class FiguresField extends AsGivenField<Figures> {
   override read(input: unknown, check: Check): Figures | undefined {
-    const figures = super.read(input, check);
-    for (const [name, figure] of Object.entries(figures ?? {}))
+    const given = super.read(input, check);
+    if (given === undefined) return undefined;
+    const figures = Object.entries(given).map(([name, figure]) => [name, copyOf(figure)] as const);
+    for (const [name, figure] of figures)
       if (!isFigure(figure))
         check.fault(
           "not-a-quantity",
@@ -64,8 +70,14 @@ class FiguresField extends AsGivenField<Figures> {
           name,
           "A figure is a number, a text, a list of texts or a number with its unit.",
         );
-    return figures;
+    return Object.fromEntries(figures);
   }
+}
+
+/** A figure that nobody else holds: what was checked stays as it was. */
+function copyOf(figure: Figures[string]): Figures[string] {
+  if (Array.isArray(figure)) return [...figure];
+  return typeof figure === "object" && figure !== null ? { ...figure } : figure;
 }
 
 function isFigure(figure: unknown): boolean {
@@ -115,8 +127,9 @@ export function issueText(
   return sentenceOf(checked({ key, figures, message }, SENTENCE, "issue"), writer);
 }
 
-const DOSE: AsGivenField<MeasuredDose | NotMeasurable> = asGiven<MeasuredDose | NotMeasurable>(
+const DOSE: Field<MeasuredDose | NotMeasurable> = picked<MeasuredDose | NotMeasurable>(
   "A dose as `measureOut` and a plan give it.",
+  ["refused", "issue", "parts"],
 );
 
 const PARTS = /* @__PURE__ */ list(

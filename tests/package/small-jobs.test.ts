@@ -30,8 +30,8 @@ describe("the small jobs, each with its card", () => {
       "How many 300 pots",
       "Total spray mix 9.75 gal",
       "Product A: 64 mL",
-      "enough for up to 128 pots",
-      "after about 125 pots, 253 pots",
+      "load 1 after about 125 pots, load 2 after about 253 pots",
+      "enough for 47 pots",
     ],
     // 3 gal on 300 ft is 24 gal on 2,400 ft, in two loads. 1.5 oz per 1,000 ft is 3.6 oz, 1.8 to a load.
     [
@@ -42,7 +42,7 @@ describe("the small jobs, each with its card", () => {
       "Product A: 1.8 oz wt",
     ],
     // 12 L for 5 trees is 2.4 L each, 144 L for 60, 145 L to the next 5 L. 150 g in 100 L is 120 g in 80 L.
-    ["orchard", "Each gets 2,400 mL", "Total spray mix 145 L", "Product A: 120 g", "Product A: 97.5 g"],
+    ["orchard", "Each gets 2.4 L/tree", "Total spray mix 145 L", "Product A: 120 g", "Product A: 97.5 g"],
     // 0.4 lb of N from 10-10-10 is 4 lb; on 720 sq ft 2.88 lb, half of it each way, and half of it to a bed.
     [
       "spreader",

@@ -5,7 +5,7 @@ import { errorOf } from "../../helpers/bad-input.ts";
 import { TWO_PRODUCTS } from "../../helpers/jobs.ts";
 import { runs } from "../../helpers/runs.ts";
 
-const SQUARES = runs(1_000_000).numRuns;
+const SQUARES = runs(100_000).numRuns;
 
 // That the work grows with their number and no faster is counted in tests/unit/schema/hostile.test.ts.
 describe("a job of very many plots", () => {
