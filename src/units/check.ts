@@ -110,10 +110,15 @@ export abstract class Field<T> {
 
   /** Reads a value that may not be there, as in a form's field that is left blank. */
   readOrMissing(input: unknown, check: Check): T | undefined {
-    const blank = check.texts !== undefined && typeof input === "string" && input.trim() === "";
-    if (input !== undefined && input !== null && !blank) return this.read(input, check);
+    if (!isLeftOut(input, check)) return this.read(input, check);
     return this.optional ? undefined : this.missing(check);
   }
+}
+
+/** Whether a value is not given, or as a form has a field that is left blank. */
+export function isLeftOut(input: unknown, { texts }: Check): boolean {
+  if (input === undefined || input === null) return true;
+  return texts !== undefined && typeof input === "string" && input.trim() === "";
 }
 
 /**

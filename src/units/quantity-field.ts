@@ -1,5 +1,5 @@
 import { shown } from "../errors.js";
-import { type Check, Field } from "./check.js";
+import { type Check, Field, isLeftOut } from "./check.js";
 import { dimensionOf } from "./dimensions.js";
 import { choice, isGiven, noNumber, optional, refuseUnknownField } from "./fields.js";
 import { type Marked, type Marks, remade } from "./marks.js";
@@ -316,7 +316,7 @@ function basisMark(given: Marked, bases: readonly FractionBasis[], check: Check)
       "Enter this percentage as {choices}, not {given}: v/v is by volume, w/v weight in volume, w/w by weight.",
       { given: basis, choices: bases },
     );
-  else if ((basis ?? undefined) !== undefined) check.readAt("basis", BASIS, given);
+  else if (!isLeftOut(basis, check)) check.readAt("basis", BASIS, given);
   else
     check.fault(
       "missing",

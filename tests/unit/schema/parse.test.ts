@@ -79,6 +79,20 @@ describe("a ratio as text", () => {
 });
 
 describe("parsePlanInput", () => {
+  it("takes a percentage whose basis is left blank for one without a basis", () => {
+    const rate = {
+      activeIngredient: { value: 1, unit: "kg/ha" },
+      contains: { value: 50, unit: "%", basis: " " },
+    };
+    const [first] = TWO_PRODUCTS.products;
+    const error = errorOf(() =>
+      parsePlanInput({ ...TWO_PRODUCTS, products: [{ ...first, form: "dry", rate }] }),
+    );
+    expect(error.issues.map(({ code, path }) => `${code} ${path}`)).toContain(
+      "missing products[0].rate.contains.basis",
+    );
+  });
+
   it("reads what people type into the job that the plan takes", () => {
     expect(parsePlanInput(TYPED)).toEqual(TWO_PRODUCTS);
     expect(planApplication(parsePlanInput(TYPED))).toEqual(planApplication(TWO_PRODUCTS));
