@@ -21,7 +21,7 @@ export async function buildSingleFile(root, folder, name) {
   // Inside a script element only its end has to be written otherwise.
   const script = lean(text(".js")).replaceAll("</script", "<\\/script");
   const style = text(".css");
-  const icon = await readFile(join(root, "public/icon.svg"));
+  const icon = await readFile(join(root, "public/icon.svg"), "utf8");
   const hash = (content) => `'sha256-${createHash("sha256").update(content).digest("base64")}'`;
   const policy =
     `default-src 'none'; script-src ${hash(script)}; style-src ${hash(style)}; ` +
@@ -32,7 +32,7 @@ export async function buildSingleFile(root, folder, name) {
     .replace(
       "</head>",
       () =>
-        `<link rel="icon" href="data:image/svg+xml;base64,${icon.toString("base64")}">` +
+        `<link rel="icon" href="data:image/svg+xml,${encodeURIComponent(icon)}">` +
         `<style>${style}</style></head>`,
     )
     .replace("</body>", () => `<script type="module">${script}</script></body>`);
