@@ -1,7 +1,17 @@
 import { joinPath } from "../errors.js";
 import { type Carrier, carrierOf, carrierUpTo, RESERVE, type Reserve } from "../tank-mix/carrier.js";
 import { leftoverAreaOf } from "../tank-mix/leftover.js";
-import { type FillList, type LoadSplit, type Loads, type LoadsInput, loadsOf } from "../tank-mix/loads.js";
+import {
+  type FillList,
+  isFillList,
+  type LoadSplit,
+  type Loads,
+  type LoadsInput,
+  loadsOf,
+  PER_LOAD,
+  PIECES,
+  splitGiven,
+} from "../tank-mix/loads.js";
 import { mixOf } from "../tank-mix/mix-loads.js";
 import { type MixingProduct, type MixingRules, mixingOrderOf } from "../tank-mix/mixing-order.js";
 import {
@@ -16,10 +26,8 @@ import { checked } from "../units/check.js";
 import {
   about,
   choice,
-  count,
   type EitherField,
   either,
-  hasField,
   list,
   type ObjectField,
   object,
@@ -82,17 +90,10 @@ const SPLIT: EitherField<MixSplit> = /* @__PURE__ */ either<MixSplit>(
   "How the mix is split: full tanks and a part load unless given.",
   [
     choice("Full tanks and a part load, or equal loads.", ["full-then-part", "equal"]),
-    object<RowsOrPlots>({
-      pieces: count("How many rows or plots there are. A whole number, 1 or more."),
-      perLoad: optional(
-        count(
-          "The most of them that go into one load. As many as fit unless given. A whole number, 1 or more.",
-        ),
-      ),
-    }),
+    object<RowsOrPlots>({ pieces: PIECES, perLoad: optional(PER_LOAD) }),
     FILL_LIST,
   ],
-  (input) => (hasField(input, ["fills"]) ? 2 : typeof input === "object" && !Array.isArray(input) ? 1 : 0),
+  splitGiven,
 );
 
 const MIX_INPUT: ObjectField<MixInput> = /* @__PURE__ */ object<MixInput>(
@@ -291,7 +292,7 @@ export function loadsInput({ sprayer, split, carrier }: KnownMix): LoadsInput {
 }
 
 function loadSplit(split: MixSplit, { reserve, lines }: Carrier): LoadSplit {
-  if (typeof split === "string" || "fills" in split) return split;
+  if (typeof split === "string" || isFillList(split)) return split;
   return { ...split, extra: sumOf([reserve, lines]) };
 }
 

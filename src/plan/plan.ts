@@ -1,5 +1,6 @@
 import { measurementOf, rateOfCalibration } from "../output-rate/calibration.js";
 import type { Measurement } from "../output-rate/measurement.js";
+import { isFillList } from "../tank-mix/loads.js";
 import { agreed, type Check, checked } from "../units/check.js";
 import { orderOf } from "../units/quantity.js";
 import type { VolumeRate } from "../units/types.js";
@@ -129,8 +130,7 @@ function mixSplit(split: Split, plots: readonly Plot[]): MixSplit {
   // The easiest way is found from the mix, whatever its loads.
   if (split === "easiest") return DEFAULT_SPLIT;
   if (split === "whole-plots") return { pieces: plots.length };
-  if (split === "full-then-part" || split === "equal" || (typeof split === "object" && "fills" in split))
-    return split;
+  if (split === "full-then-part" || split === "equal" || isFillList(split)) return split;
   const pieces = equalRows(plots[0] as Plot) as number;
   return split === "whole-rows" ? { pieces } : { pieces, perLoad: split.rowsPerLoad };
 }

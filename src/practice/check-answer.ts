@@ -3,13 +3,13 @@ import { type Check, checked, Field } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { compareDecided, moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
-import { intl } from "../units/engine.js";
 import { figure } from "../units/made.js";
 import { textReader } from "../units/parse.js";
 import type { Quantity, Unit } from "../units/types.js";
 import { type Writer, writerFor } from "../worksheet/words/writer.js";
 import type { MistakeCode } from "./mistakes.js";
 import { ANSWER_OPTIONS, type AnswerOptions } from "./options.js";
+import { answerText, listText } from "./phrases.js";
 import { type PracticeProblem, type ShownMistake, shownMistake } from "./problem.js";
 import { PROBLEM } from "./problem-field.js";
 import { TOPICS } from "./topics/all.js";
@@ -273,10 +273,10 @@ function dressed(
   const mistakes = codes.map((code) => shownMistake(code, sizes, writer));
   const key = inAnswerUnit(topic, right, sizes);
   const figures = {
-    answer: typeof key === "string" ? key : short(key),
+    answer: answerText(key, writer),
     percent: short({ value: inTwoFigures(Math.abs(off ?? 0) * 100), unit: "%" }),
     times: inTwoFigures(timesOff(off ?? 0)),
-    letters: new (intl("ListFormat"))(messages.language, { type: "conjunction" }).format(lettersOf(key)),
+    letters: listText(lettersOf(key), writer),
   };
   const opening = {
     right: practice.right,

@@ -1,7 +1,6 @@
 import type { Figures } from "../errors.js";
 import { checked } from "../units/check.js";
 import { convertValue } from "../units/convert.js";
-import { intl } from "../units/engine.js";
 import { type ChoiceField, choice, count } from "../units/fields.js";
 import { refusal } from "../units/message.js";
 import { firstSystem, systemOf } from "../units/systems.js";
@@ -10,6 +9,7 @@ import type { WorkingLine } from "../units/working-line.js";
 import { type Writer, writerFor } from "../worksheet/words/writer.js";
 import type { MistakeCode, MistakeWords } from "./mistakes.js";
 import { PRACTICE_OPTIONS, PROBLEM_OPTIONS, type PracticeOptions, type ProblemOptions } from "./options.js";
+import { listText } from "./phrases.js";
 import { drawFrom, MOST_SEED } from "./random.js";
 import { PRACTICE_TOPICS, type PracticeTopic, TOPICS } from "./topics/all.js";
 import { letterOf, type MixingKind } from "./topics/mixing-order.js";
@@ -223,12 +223,12 @@ function problemOf(
 }
 
 /** What a problem gives as it is filled into its words: several amounts as one text, products with a letter each. */
-function figuresIn(given: Given, { short, messages }: Writer<PracticeMessages>): Figures {
-  const list = new (intl("ListFormat"))(messages.language, { type: "conjunction" });
+function figuresIn(given: Given, writer: Writer<PracticeMessages>): Figures {
+  const { short, messages } = writer;
   const written = (one: Quantity | string, at: number): string =>
     typeof one === "string" ? `(${letterOf(at)}) ${messages.kinds[one as MixingKind]}` : short(one);
   const figure = (one: GivenFigure): Figures[string] =>
-    Array.isArray(one) ? list.format(one.map(written)) : (one as Quantity | number);
+    Array.isArray(one) ? listText(one.map(written), writer) : (one as Quantity | number);
   const figures = Object.fromEntries(Object.entries(given).map(([name, one]) => [name, figure(one)]));
   // Given as a plain number of percent.
   const { extra } = given;

@@ -5,11 +5,11 @@ import { facts, heading, sourcesList, text, working } from "../worksheet/render/
 import type { GroupBlock, SheetBlock, SheetOfBlocks } from "../worksheet/render/sheets.js";
 import { type Writer, writerFor } from "../worksheet/words/writer.js";
 import { PRACTICE_SHEET_OPTIONS, type PracticeSheetOptions } from "./options.js";
+import { answerText, mistakesTable } from "./phrases.js";
 import type { PracticeMistake, PracticeProblem } from "./problem.js";
 import { drawingOf } from "./problem-drawing.js";
 import { PROBLEM } from "./problem-field.js";
 import { PRACTICE_TOPICS } from "./topics/all.js";
-import type { PracticeAnswer } from "./topics/topic.js";
 import { ENGLISH_PRACTICE_WORDS, type PracticeMessages } from "./words.js";
 
 const PROBLEMS: Field<readonly PracticeProblem[]> = /* @__PURE__ */ list("", PROBLEM);
@@ -113,20 +113,18 @@ function keyOf(
   key: "short" | "long",
   writer: Writer<PracticeMessages>,
 ): SheetBlock[] {
-  const { messages, short } = writer;
-  const { text: words, practice } = messages;
-  const written = (one: PracticeAnswer): string => (typeof one === "string" ? one : short(one));
+  const { text: words, practice } = writer.messages;
   const isLong = key === "long";
-  const wrong = facts(
-    practice.mistakes,
-    { what: practice.wrongAnswer, howMuch: practice.shows },
+  const wrong = mistakesTable(
     likeliest(mistakes).map(({ answer: one, what, see, mend }) => ({
-      name: written(one),
+      name: answerText(one, writer),
       value: isLong ? [what, see, mend].join(" ") : what,
     })),
-    "table",
+    writer,
   );
-  const answers = facts(practice.answer, words, [{ name: practice.answer, value: written(answer) }]);
+  const answers = facts(practice.answer, words, [
+    { name: practice.answer, value: answerText(answer, writer) },
+  ]);
   if (!isLong) return [answers, wrong];
   return [
     answers,

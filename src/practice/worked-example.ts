@@ -1,22 +1,22 @@
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
-import { intl } from "../units/engine.js";
 import type { Quantity, Unit, UnitSystem } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 import { counterpart } from "../worksheet/job/counterparts.js";
 import { factorsOf } from "../worksheet/lines/factors.js";
 import { writtenLines } from "../worksheet/lines/written-line.js";
-import { facts, heading, text } from "../worksheet/render/page.js";
+import { heading, text } from "../worksheet/render/page.js";
 import type { GroupBlock, SheetOfBlocks } from "../worksheet/render/sheets.js";
 import { type Writer, writerFor } from "../worksheet/words/writer.js";
 import { numberOfFactors, saysItsSize, unitsOfLine } from "./board-lines.js";
 import { EXAMPLE_OPTIONS, type ExampleOptions } from "./options.js";
+import { answerText, listText, mistakesTable } from "./phrases.js";
 import { type PracticeProblem, problemFrom } from "./problem.js";
 import { drawingOf } from "./problem-drawing.js";
 import { type PracticeTopic, TOPICS } from "./topics/all.js";
 import { type MixingKind, placeOf } from "./topics/mixing-order.js";
 import { sizesIn } from "./topics/sizes.js";
-import { type Given, type GivenFigure, inAnswerUnit, type PracticeAnswer } from "./topics/topic.js";
+import { type Given, type GivenFigure, inAnswerUnit } from "./topics/topic.js";
 import { ENGLISH_PRACTICE_WORDS, type PracticeMessages } from "./words.js";
 
 type Part = GroupBlock["blocks"][number];
@@ -101,7 +101,7 @@ function estimateSlide({ topic: name, given, units }: PracticeProblem, writer: B
   const { messages, fill } = writer;
   const filled = fill(messages.practice.estimateOf, {
     figures: listOf(fair.figures, writer),
-    answer: written(inAnswerUnit(topic, Number(fair.about.toPrecision(2)), sizes), writer),
+    answer: answerText(inAnswerUnit(topic, Number(fair.about.toPrecision(2)), sizes), writer),
   });
   return [[heading(2, messages.practice.estimate) as Part, text(filled) as Part]];
 }
@@ -147,14 +147,13 @@ function stepSlides({ working }: PracticeProblem, isFull: boolean, writer: Board
     const isPlain = isChange && factorsOf(line).every(saysItsSize);
     const units = isFull && !isPlain ? unitsOfLine(line, writer) : undefined;
     const cancel = units?.cancelled ?? [];
-    const list = new (intl("ListFormat"))(messages.language, { type: "conjunction" });
     const texts = [
       ...(isChange ? [] : [`${shown.found} = ${shown.words}`]),
       `${shown.numbers} = ${shown.result}`,
       ...(units === undefined ? [] : [fill(practice.unitsOnly, { units: units.text })]),
       ...(cancel.length === 0
         ? []
-        : [fill(practice.cancel, { units: list.format(cancel), count: cancel.length })]),
+        : [fill(practice.cancel, { units: listText(cancel, writer), count: cancel.length })]),
       ...(isFull ? constantsOf(line, writer) : []),
     ];
     return [
@@ -187,7 +186,7 @@ function constantsOf(line: WorkingLine, writer: BoardWriter): string[] {
 }
 
 function answerSlide({ answer }: PracticeProblem, writer: BoardWriter): Part[] {
-  return [heading(2, writer.messages.practice.answer) as Part, text(written(answer, writer)) as Part];
+  return [heading(2, writer.messages.practice.answer) as Part, text(answerText(answer, writer)) as Part];
 }
 
 /** The problem worked again in the other system of units; nothing where all systems have its units. */
@@ -203,7 +202,7 @@ function checkSlide({ topic: name, given, units, answer }: PracticeProblem, writ
   const back = typeof again === "number" || typeof answer === "number" ? again : backIn(again, answer.unit);
   const { messages, fill } = writer;
   const { checkOf, checkSame } = messages.practice;
-  const [first, second] = [written(again, writer), written(back, writer)];
+  const [first, second] = [answerText(again, writer), answerText(back, writer)];
   const filled = fill(first === second ? checkSame : checkOf, {
     figures: listOf(figures, writer),
     again: first,
@@ -222,30 +221,16 @@ function mistakesSlide({ mistakes }: PracticeProblem, writer: BoardWriter): Part
   const { practice } = writer.messages;
   const shown = mistakes.slice(0, MOST_MISTAKES);
   if (shown.length === 0) return [];
-  const rows = shown.map(({ answer, what }) => ({ name: written(answer, writer), value: what }));
-  return [
-    [
-      heading(2, practice.mistakes) as Part,
-      facts(
-        practice.mistakes,
-        { what: practice.wrongAnswer, howMuch: practice.shows },
-        rows,
-        "table",
-      ) as Part,
-    ],
-  ];
-}
-
-function written(answer: PracticeAnswer, { short }: BoardWriter): string {
-  return typeof answer === "string" ? answer : short(answer);
+  const rows = shown.map(({ answer, what }) => ({ name: answerText(answer, writer), value: what }));
+  return [[heading(2, practice.mistakes) as Part, mistakesTable(rows, writer) as Part]];
 }
 
 /** The amounts that a problem gives, as a list; counts stay as they are and say nothing alone. */
-function listOf(given: Given, { short, messages }: BoardWriter): string {
+function listOf(given: Given, writer: BoardWriter): string {
   const amounts = Object.values(given)
     .flat()
     .filter((one): one is Quantity => typeof one === "object");
-  return new (intl("ListFormat"))(messages.language, { type: "conjunction" }).format(amounts.map(short));
+  return listText(amounts.map(writer.short), writer);
 }
 
 /** The figures with every amount changed. */

@@ -10,6 +10,7 @@ import {
   hasField,
   type ListField,
   list,
+  type NumberField,
   type ObjectField,
   object,
   optional,
@@ -66,12 +67,31 @@ export const FILLS: ListField<Volume> = /* @__PURE__ */ list(
 /** How a job's mix is split: full tanks and the rest, equal loads, whole rows or plots to a load, or fills as chosen. */
 export type LoadSplit = "full-then-part" | "equal" | WholePieces | FillList;
 
+/** How many rows or plots a mix is split by. */
+export const PIECES: NumberField = count("How many rows or plots there are. A whole number, 1 or more.");
+
+/** The most of them that go into one load. */
+export const PER_LOAD: NumberField = count(
+  "The most of them that go into one load. As many as fit unless given. A whole number, 1 or more.",
+);
+
+/** Whether loads are split by a list of fills. */
+export function isFillList(split: unknown): split is FillList {
+  return typeof split === "object" && split !== null && "fills" in split;
+}
+
+/** Which way to split is meant, of three: by name, by rows or plots, by a list of fills. */
+export function splitGiven(input: unknown): number {
+  if (hasField(input, ["fills"])) return 2;
+  return typeof input === "object" && !Array.isArray(input) ? 1 : 0;
+}
+
 const SPLIT: EitherField<LoadSplit> = either<LoadSplit>(
   "How the mix is split: full tanks and the rest, equal loads, whole rows or plots to a load, or fills as chosen.",
   [
     choice("Full tanks and the rest, or equal loads.", ["full-then-part", "equal"]),
     object<WholePieces>({
-      pieces: count("How many rows or plots there are. A whole number, 1 or more."),
+      pieces: PIECES,
       extra: optional(
         quantity(
           "What is mixed besides the pieces' own: line volume and reserve. It goes in with the first load and stays in the machine; room is kept for it in every load. None unless given.",
@@ -79,15 +99,11 @@ const SPLIT: EitherField<LoadSplit> = either<LoadSplit>(
           "nonnegative",
         ),
       ),
-      perLoad: optional(
-        count(
-          "The most of them that go into one load. As many as fit unless given. A whole number, 1 or more.",
-        ),
-      ),
+      perLoad: optional(PER_LOAD),
     }),
     object<FillList>({ fills: FILLS }),
   ],
-  (input) => (hasField(input, ["fills"]) ? 2 : typeof input === "object" && !Array.isArray(input) ? 1 : 0),
+  splitGiven,
 );
 
 /** What the tank holds. */
@@ -136,7 +152,7 @@ const LOADS: ObjectField<LoadsInput> = object<LoadsInput>(
     marksFit,
     extraFits,
     ({ split, ...tank }, check) => {
-      if (typeof split === "object" && "fills" in split) fillsFit(split.fills, "split.fills", tank, check);
+      if (isFillList(split)) fillsFit(split.fills, "split.fills", tank, check);
     },
   ],
 );
@@ -166,7 +182,7 @@ export function fillFits(
 }
 
 function extraFits({ total, split }: Partly<LoadsInput>, check: Check): void {
-  if (total === undefined || typeof split !== "object" || "fills" in split || split.extra === undefined)
+  if (total === undefined || typeof split !== "object" || isFillList(split) || split.extra === undefined)
     return;
   if (!isOver(total, split.extra))
     check.fault(
@@ -309,10 +325,6 @@ function stepsOf(input: LoadsInput, at: LoadPlaces): LoadSteps {
     return { total, fill, fills, by, marked, result };
   }
   return { total, fill, fills, by, result: plainLoads(input, { total, fill, by, count }, at) };
-}
-
-function isFillList(split: LoadSplit): split is FillList {
-  return typeof split === "object" && "fills" in split;
 }
 
 /** The loads of a mix, none of which is moved to a mark. */

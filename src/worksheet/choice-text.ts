@@ -6,7 +6,7 @@ import { list, number, picked, text } from "../units/fields.js";
 import { quantity } from "../units/quantity-field.js";
 import type { Volume } from "../units/types.js";
 import { offText } from "./job/amounts.js";
-import { doseText, type PhraseOptions, phraseWriter } from "./phrases.js";
+import { dosePhrase, type PhraseOptions, phraseWriter } from "./phrases.js";
 import type { PhraseWords } from "./words/messages.js";
 import type { Writer } from "./words/writer.js";
 
@@ -65,7 +65,7 @@ export function loadChoiceText(choice: LoadChoice, options: PhraseOptions = {}):
   for (const [i, { mark, products }] of checked(loads, LOADS, "choice.loads").entries()) {
     const at = `choice.loads[${i}]`;
     const doses = checked(products, PRODUCTS, `${at}.products`)
-      .map((product, k) => productText(product, `${at}.products[${k}]`, options, writer))
+      .map((product, k) => productText(product, `${at}.products[${k}]`, writer))
       .join(", ");
     const load = `${writer.short(checked(mark as Volume, MARK, `${at}.mark`))}: ${doses}`;
     alike.set(load, (alike.get(load) ?? 0) + 1);
@@ -77,15 +77,10 @@ export function loadChoiceText(choice: LoadChoice, options: PhraseOptions = {}):
 }
 
 /** A product and its dose: what it is measured with, and how far that is off. */
-function productText(
-  { name, measured }: LoadProduct,
-  at: string,
-  options: PhraseOptions,
-  writer: Writer<PhraseWords>,
-): string {
+function productText({ name, measured }: LoadProduct, at: string, writer: Writer<PhraseWords>): string {
   const product = checked(name, NAME, `${at}.name`);
   const dose = checked(measured, DOSE, `${at}.measured`);
   if (!dose.ok) return `${product} ${writer.messages.text.doNotMeasure}`;
   const off = checked(dose.errorPercent, ERROR, `${at}.measured.errorPercent`);
-  return `${product} ${doseText(dose, options)} (${offText(off, writer)})`;
+  return `${product} ${dosePhrase(dose, writer)} (${offText(off, writer)})`;
 }

@@ -25,6 +25,7 @@ import { fillOf, halfOf, inFluidOunces, inTank, numbersIn, roughly } from "./job
 import { coveredText, doneText, placeText, stopText } from "./job/places.js";
 import { planInUnits } from "./job/plan-in-units.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
+import type { Messages } from "./words/messages.js";
 import { type Writer, writerFor } from "./words/writer.js";
 
 /** A load on the card, or several that are mixed alike. */
@@ -117,15 +118,14 @@ export function fieldCard(plan: AnyPlan, options: WorksheetOptions = {}): FieldC
     order: [refused ? text.doNotMix : order],
     loads: refused ? [] : cardLoads(shown, writer),
     cautions: cautionTexts(shown, writer),
-    headings: {
-      summary: text.summary,
-      warnings: text.warnings,
-      loads: text.loads,
-      cautions: text.cautions,
-      what: text.what,
-      howMuch: text.howMuch,
-    },
+    headings: cardHeadings(text),
   };
+}
+
+/** The headings of a card. */
+export function cardHeadings(text: Messages["text"]): FieldCard["headings"] {
+  const { summary, warnings, loads, cautions, what, howMuch } = text;
+  return { summary, warnings, loads, cautions, what, howMuch };
 }
 
 type Load = AnyPlan["loads"][number];

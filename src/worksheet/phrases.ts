@@ -122,7 +122,10 @@ export function issueText(
   issue: Issue | Warning | LabelFinding | SpreaderFinding | Suggestion,
   options: PhraseOptions = {},
 ): string {
-  const writer = phraseWriter(options);
+  return issueSentence(issue, phraseWriter(options));
+}
+
+function issueSentence(issue: Sayable, writer: Writer<PhraseWords>): string {
   const { key, figures, message } = checked<Sayable>(issue, ISSUE, "issue");
   return sentenceOf(checked({ key, figures, message }, SENTENCE, "issue"), writer);
 }
@@ -169,10 +172,14 @@ const PARTS = /* @__PURE__ */ list(
  */
 export function doseText(measured: MeasuredDose | NotMeasurable, options: PhraseOptions = {}): string {
   const dose = checked(measured, DOSE, "measured");
-  const writer = phraseWriter(options);
+  return dosePhrase(dose, phraseWriter(options));
+}
+
+/** A dose in words, of which `measured` is known to be an object. */
+export function dosePhrase(dose: MeasuredDose | NotMeasurable, writer: Writer<PhraseWords>): string {
   // A plan marks the doses of a job that it refuses.
   if ("refused" in dose && dose.refused === true) return writer.messages.text.doNotMix;
-  if ("issue" in dose) return issueText(dose.issue, options);
+  if ("issue" in dose) return issueSentence(dose.issue, writer);
   return checked(dose.parts, PARTS, "measured.parts")
     .map((part) => measureText(part, writer))
     .join(" + ");

@@ -2,7 +2,7 @@ import { SPREADING_PLAN } from "../plan/read-plan.js";
 import { isRefused } from "../plan/refused.js";
 import type { SpreadingPlan } from "../plan/result.js";
 import { checked } from "../units/check.js";
-import type { FieldCard } from "./field-card.js";
+import { cardHeadings, type FieldCard } from "./field-card.js";
 import { spreadingAlerts } from "./job/alerts.js";
 import { cautionTexts } from "./job/facts.js";
 import { fillsAndPlots, spreadAmounts, spreadingFacts, spreadingInUnits } from "./job/spreading.js";
@@ -51,13 +51,6 @@ export function spreadingCard(plan: SpreadingPlan, options: WorksheetOptions = {
     order: refused ? [text.doNotFill] : [],
     loads: refused ? [] : fillsAndPlots(shown, amounts, writer),
     cautions: cautionTexts(shown, writer),
-    headings: {
-      summary: text.summary,
-      warnings: text.warnings,
-      loads: text.fillsAndPlots,
-      cautions: text.cautions,
-      what: text.what,
-      howMuch: text.howMuch,
-    },
+    headings: { ...cardHeadings(text), loads: text.fillsAndPlots },
   };
 }

@@ -10,7 +10,7 @@ import type { WrittenStep } from "./job/steps.js";
 import { sheetLines } from "./lines/written-line.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
 import { writerFor } from "./words/writer.js";
-import type { Worksheet } from "./worksheet.js";
+import { type Worksheet, worksheetHeadings } from "./worksheet.js";
 
 /**
  * Writes out a plan of granules: the fills of the hopper, what goes on each plot or bed, what to check, the job, and the working of
@@ -74,17 +74,10 @@ export function spreadingSheet(plan: SpreadingPlan, options: WorksheetOptions = 
     cautions: cautionTexts(shown, writer),
     rounding: text.rounding,
     headings: {
-      summary: text.summary,
-      warnings: text.warnings,
+      ...worksheetHeadings(text),
       totals: text.howMuch,
-      working: text.working,
-      sources: text.sources,
-      cautions: text.cautions,
-      what: text.what,
-      howMuch: text.howMuch,
       product: text.what,
       amount: text.howMuch,
-      measure: text.measure,
       loads: text.fillsAndPlots,
     },
   };

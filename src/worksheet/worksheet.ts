@@ -28,6 +28,7 @@ import { fillOf, inFluidOunces, inTank, numbersIn } from "./job/fit.js";
 import { planInUnits } from "./job/plan-in-units.js";
 import { type WrittenStep, writtenSteps } from "./job/steps.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
+import type { Messages } from "./words/messages.js";
 import { type Writer, writerFor } from "./words/writer.js";
 
 /** A load as it is mixed, or several that are mixed alike. */
@@ -149,20 +150,25 @@ export function worksheet(plan: AnyPlan, options: WorksheetOptions = {}): Worksh
     steps: writtenSteps(shown, made, given.measuringErrors ?? false, writer),
     cautions: cautionTexts(shown, writer),
     rounding: text.rounding,
-    headings: {
-      summary: text.summary,
-      warnings: text.warnings,
-      totals: text.totalProduct,
-      working: text.working,
-      sources: text.sources,
-      cautions: text.cautions,
-      what: text.what,
-      howMuch: text.howMuch,
-      product: text.product,
-      amount: text.amount,
-      measure: text.measure,
-      loads: text.loads,
-    },
+    headings: worksheetHeadings(text),
+  };
+}
+
+/** The headings of a worksheet. */
+export function worksheetHeadings(text: Messages["text"]): Worksheet["headings"] {
+  return {
+    summary: text.summary,
+    warnings: text.warnings,
+    totals: text.totalProduct,
+    working: text.working,
+    sources: text.sources,
+    cautions: text.cautions,
+    what: text.what,
+    howMuch: text.howMuch,
+    product: text.product,
+    amount: text.amount,
+    measure: text.measure,
+    loads: text.loads,
   };
 }
 

@@ -295,7 +295,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     expect(ran).toBe(false);
     expect(refused).toBe("script-src-elem");
     await page.close();
-    // These were wanted.
+    // They are about the script that was blocked.
     expect(complaints.length).toBeGreaterThan(0);
     complaints = [];
   });

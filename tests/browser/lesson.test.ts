@@ -172,7 +172,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the page of the lesson",
     });
     expect(ran).toBe(false);
     await page.close();
-    // These were wanted.
+    // They are about the script that was blocked.
     expect(complaints.length).toBeGreaterThan(0);
     complaints = [];
   });

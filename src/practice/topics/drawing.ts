@@ -62,7 +62,7 @@ export function drawnTrapezoid(base: Length, top: Length, height: Length): Drawi
   return { ...drawn, labels: [...drawn.labels, { at: { x: drawn.width / 2, y: -off }, length: top }] };
 }
 
-// More rows than this are lines too close to be told apart.
+// More rows than this are lines too close to see one by one.
 const MOST_ROWS = 60;
 
 /** Bands along rows, on their ground; nothing where there are too many rows to see. */

@@ -52,8 +52,8 @@ export function sheetLines(
 ): WrittenLine[][] {
   const changes = new Set<string>();
   return steps.map((lines) => {
-    const told = lines.map(simplified).filter((line) => keepsAll || !saysNothing(line));
-    const written = told.map((line) => withConstants(line, writtenLine(line, writer), writer));
+    const kept = lines.map(simplified).filter((line) => keepsAll || !saysNothing(line));
+    const written = kept.map((line) => withConstants(line, writtenLine(line, writer), writer));
     const step = new Set<string>();
     return written.filter((line) => isNew(line, line.id === "units.convert" ? changes : step));
   });

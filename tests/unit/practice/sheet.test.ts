@@ -30,7 +30,7 @@ describe("a practice sheet", () => {
     expect(practiceSheet(problems, { key: "long" }).title).toBe("Practice problems: key");
   });
 
-  it("tells how to see and to mend a mistake in the long key alone", () => {
+  it("says how to see and to mend a mistake in the long key alone", () => {
     const [long, short] = (["long", "short"] as const).map((key) =>
       renderText(practiceSheet(problems, { key })).replace(/\s+/g, " "),
     );

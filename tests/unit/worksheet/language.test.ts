@@ -84,10 +84,10 @@ describe("a table of words in another language", () => {
         "rate-over-max": "{product}!",
       },
     };
-    const told = worksheet(planApplication(TWO_PRODUCTS), { ...options, words }).warnings;
+    const alerts = worksheet(planApplication(TWO_PRODUCTS), { ...options, words }).warnings;
     // 10 fl oz are 29.4% of 34 fl oz.
     const message = "10 fl oz; 34 fl oz; 29 %; Gläser";
-    expect(told).toContainEqual({ severity: "note", name: "Hinweis", message });
+    expect(alerts).toContainEqual({ severity: "note", name: "Hinweis", message });
     const [first] = worksheet(planApplication(DOUBTFUL), { ...options, words }).warnings;
     expect(first).toEqual({ severity: "refusal", name: "Nicht spritzen", message: "Product A 8 oz!" });
   });
