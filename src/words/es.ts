@@ -419,9 +419,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         spread: "desviación estándar de las boquillas",
         mean: "descarga promedio por boquilla",
       }),
-      "output-rate.target-check": words("desviación del volumen buscado", {
-        rate: "volumen de aplicación medido",
-        target: "volumen de aplicación buscado",
+      "output-rate.target-check": words("desviación de lo buscado", {
+        rate: "lo medido en la prueba",
+        target: "lo buscado",
       }),
       "output-rate.spreader-area": words(SPREADER_RATE, { used: SPREAD, area: "área de la prueba" }),
       "output-rate.spreader-row": words("dosis que echa la esparcidora por largo de hilera", {
@@ -903,7 +903,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Nada indica qué tan seguras son las lecturas. Anote una resolución o una incertidumbre para uno de estos: {choices.reading}.",
       "day-too-early": "{today} es antes de la calibración del {calibrated}. Revise las dos fechas.",
       "all-ground-treated":
-        "Todo el terreno ({ground}) se cuenta como tratado, pero su franja de prueba medía solo {width}, como una banda. Escoja bandas, camas o manchones, o parcela completa si aplica todo.",
+        "Todo el terreno ({ground}) cuenta como tratado, pero su franja medía solo {width}, como una banda. Escoja bandas, camas o manchones, o parcela completa si aplica todo.",
       "bands-without-gap":
         "Bandas de {band} de ancho en hileras cada {spacing} no dejan espacio, así que se trata todo el terreno. Revise el ancho de la banda, o escoja parcela completa si aplica todo.",
       "swath-is-spacing-strong":
@@ -911,9 +911,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "swath-is-spacing-weak":
         "El ancho de la franja, {width}, es el de las hileras, pero una pasada trata {pass}. Si solo aplicó {pass}, anote eso: de lo contrario, la mezcla queda {times} veces más débil.",
       "swath-is-not-band-strong":
-        "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más fuerte. Revise el ancho de la franja, el de la banda y las hileras por pasada.",
+        "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más fuerte. Revise los dos anchos y las hileras por pasada.",
       "swath-is-not-band-weak":
-        "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más débil. Revise el ancho de la franja, el de la banda y las hileras por pasada.",
+        "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más débil. Revise los dos anchos y las hileras por pasada.",
       "rate-low":
         "El volumen de aplicación es {rate}, menos de lo usual para aspersoras de mochila o de aguilón chico (desde {limit}). Revise las unidades de la franja y de lo que rellenó, y calibre de nuevo.",
       "rate-high":
@@ -1034,6 +1034,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Para cargar por parcelas enteras hacen falta parcelas con la misma área tratada. Escoja cargas iguales.",
       "rate-per-ground":
         "Este volumen de aplicación cuenta los callejones, pero solo se trata una parte de esta parcela. Anote todo el terreno como parcela, o calibre en la parte tratada.",
+      "plan-for-job": "Esto es un plan terminado. Pase su entrada: plan.input.",
       "plan-expected": "Esto no es un plan terminado. Primero planee el trabajo.",
       "plan-changed":
         "Este plan no corresponde a sus propios datos: algo se cambió. Planee el trabajo de nuevo.",
@@ -1670,6 +1671,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       sprayEach: "Aplique. Cada carga cubre {area}.",
       useEach: "Aplique estas cargas: rocíelas o riéguelas. Cada una alcanza para {area}.",
       sprayIt: "Aplique.",
+      sprayAll: "Aplique. Esta carga alcanza para todo el trabajo.",
       runOut: "Revise dónde se acaba cada carga: {ends}.",
       loadRunsOut: "la carga {load} después de cerca de {done}",
       doesRest: "La carga {load} alcanza para el resto.",
@@ -1693,6 +1695,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       pourOtherwise:
         "{product}: {amount}. No se puede medir con estos utensilios. No prepare esta carga sin uno con el que se pueda.",
       topUp: "Complete con agua hasta {carrier}.",
+      topUpByJug:
+        "Complete con agua hasta {carrier}. ¿No hay marca ahí? Mida con una jarra: {water} de agua en total.",
       spray: "Aplique. Esta carga cubre cerca de {area}.",
       use: "Aplique esta carga: rocíela o riéguela. Alcanza para {area}.",
       useAll: "Aplique esta carga: rocíela o riéguela.",
@@ -1721,6 +1725,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       severityWarning: "Advertencia",
       severityRefusal: "No aplique",
       ofProduct: "{product}: {issue}",
+      ofPlot: "En {plot}: {issue}",
       ofProductOnPlot: "{product} en {plot}: {issue}",
       perPass: "Dosis por pasada",
       testResult: "Salida de la esparcidora en la prueba",
