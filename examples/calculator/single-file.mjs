@@ -44,10 +44,7 @@ export async function buildSingleFile(root, folder, name) {
 function lean(script) {
   // What the library says of each field: the page has labels of its own. A call takes it first, which it never does with a message.
   // One that holds a name as code stands in other quotes.
-  let text = script.replace(
-    /(?<!new )(?<![\w$.])([\w$]+\()(?:`[A-Z][^`$]*\.`|"[A-Z`][^"\\]*\.")(?=[,)])/g,
-    "$1``",
-  );
+  let text = script.replace(/(?<![\w$.])([\w$]+\()(?:`[A-Z][^`$]*\.`|"[A-Z`][^"\\]*\.")(?=[,)])/g, "$1``");
   // Spanish for errors that nothing in the script raises: their keys stand nowhere else.
   for (const [key, sentence] of Object.entries(SPANISH_WORDS.issues))
     if (text.split(key).length === 2) text = text.replace(`"${key}":\`${sentence}\`,`, "");

@@ -768,7 +768,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       fertilizer: "Fertilizante para el nutriente",
       amount: "Producto para el trabajo",
       hopper: "Llenados de la tolva",
-      bags: "Bolsas por comprar",
+      bags: "Sacos por comprar",
       test: "Prueba de la esparcidora",
     },
     cautions: {
@@ -976,9 +976,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Plantas enteras por carga solo se puede en un trabajo por número de plantas. Escoja cargas iguales.",
       "whole-count": "Anote un número entero, 1 o más.",
       "rate-for-count-spreading":
-        "{given} es {is.dimension}, y este trabajo es un número de plantas. Anote una dosis por planta, o planifique la parcela.",
+        "{given} es {is.dimension}, y este trabajo es un número de plantas. Anote una dosis por planta, o planee la parcela.",
       "rate-for-row-spreading":
-        "{given} es {is.dimension}, y este trabajo es un largo de hilera. Anote una dosis por largo de hilera, o planifique la parcela.",
+        "{given} es {is.dimension}, y este trabajo es un largo de hilera. Anote una dosis por largo de hilera, o planee la parcela.",
       "test-for-plants":
         "La dosis es por planta, y la prueba de una esparcidora es por área o por hilera. Quite la prueba, o pese lo de cada planta.",
       "test-along-row":
@@ -988,7 +988,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "nutrient-implausible":
         "{product}: {given} de nitrógeno es más de lo que reciben los cultivos en una temporada ({limit}). Revise si esta dosis es de producto.",
       "rate-high-spreading":
-        "{product}: {given} de producto es más de lo habitual ({limit}). Revise el número y la unidad: ¿libras u onzas?",
+        "{product}: {given} de producto es más de lo usual ({limit}). Revise el número y la unidad: ¿libras u onzas?",
       "rate-near-max-spreading":
         "{product}: la dosis de {rate} está en el máximo de la etiqueta o muy cerca, {max}. Una compuerta un punto más abierta la pasaría.",
       "spreader-set-for-nutrient":
@@ -1008,13 +1008,13 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "rate-needs-rows":
         "Esta dosis es por largo de hilera, y esta parcela no está en hileras. Escoja una parcela en hileras, o una dosis por área.",
       "rate-uneven-more":
-        "{product}: la dosis es por área del terreno, y con una sola mezcla {plot} recibe {percent} más. Planee por separado las parcelas que son distintas.",
+        "{product}: la dosis es por área del terreno, y con una sola mezcla {plot} recibe {percent} más. Planee aparte las parcelas distintas.",
       "rate-uneven-less":
-        "{product}: la dosis es por área del terreno, y con una sola mezcla {plot} recibe {percent} menos. Planee por separado las parcelas que son distintas.",
+        "{product}: la dosis es por área del terreno, y con una sola mezcla {plot} recibe {percent} menos. Planee aparte las parcelas distintas.",
       "rate-uneven-rows-more":
-        "{product}: la dosis es por largo de hilera, y con una sola mezcla {plot} recibe {percent} más. Planee por separado las parcelas que son distintas.",
+        "{product}: la dosis es por largo de hilera, y con una sola mezcla {plot} recibe {percent} más. Planee aparte las parcelas distintas.",
       "rate-uneven-rows-less":
-        "{product}: la dosis es por largo de hilera, y con una sola mezcla {plot} recibe {percent} menos. Planee por separado las parcelas que son distintas.",
+        "{product}: la dosis es por largo de hilera, y con una sola mezcla {plot} recibe {percent} menos. Planee aparte las parcelas distintas.",
       "ounces-confusable-dry":
         "{product} tiene onzas en el nombre y está planeado en onzas de peso, no en onzas líquidas. Revise cuál indica la etiqueta.",
       "ounces-confusable-liquid":
@@ -1134,9 +1134,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "nutrients-missing": "Anote lo que contiene el fertilizante, por ejemplo 28-0-0.",
       "grade-unreadable": "Anote la fórmula del saco, por ejemplo 28-0-0.",
       "nutrient-absent":
-        "Este fertilizante no tiene {nutrient}. Elija uno que lo tenga, o revise su fórmula.",
+        "Este fertilizante no tiene {nutrient}. Escoja uno que lo tenga, o revise su fórmula.",
       "nutrients-differ":
-        "{from} y {to} no son el mismo nutriente. Elija un elemento y su óxido, por ejemplo P y P2O5.",
+        "{from} y {to} no son el mismo nutriente. Escoja un elemento y su óxido, por ejemplo P y P2O5.",
       "strength-unusual-dry":
         "La mezcla lleva {strength} de producto, y las etiquetas rara vez piden más de {limit}. Revise la dosis de la etiqueta, su unidad y el volumen de aplicación.",
       "density-unusual":
@@ -1731,7 +1731,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       testResult: "Salida de la esparcidora en la prueba",
       nutrient: "{nutrient} que aporta",
       totalOfProduct: "Total de {product}",
-      bags: "Bolsas por comprar",
+      bags: "Sacos por comprar",
       bagsAndRest: "{bags} (sobran {rest})",
       reEntry: "No entrar durante",
       fillsAndPlots: "Llenados y parcelas",
