@@ -4,7 +4,7 @@ import type { Messages, ToolNames } from "../worksheet/words/messages.js";
 // Translated by the authors, not certified: the label's language decides. The terms and their sources: docs/words.md.
 
 const MIX = "mezcla total por preparar";
-const ALL_LOADS = "mezcla en todas las cargas";
+const ALL_LOADS = "toda la mezcla";
 const MARK_STEP = "de una marca a la siguiente";
 const FULL_MARK = "tanque lleno, hasta la marca más alta";
 const LAST_LOAD = "lo que debe llevar la última carga";
@@ -594,12 +594,12 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       }),
       "tank-mix.strengthOfPart": words(STRENGTH, {
         part: "parte de la mezcla que es producto",
-        size: "unidad de mezcla",
+        size: "una unidad de mezcla",
       }),
       "tank-mix.strengthOfRatio": words(STRENGTH, {
         parts: "partes de producto",
         whole: "partes de mezcla",
-        size: "unidad de mezcla",
+        size: "una unidad de mezcla",
       }),
       "tank-mix.amount": words("producto total", { strength: STRENGTH, carrier: ALL_LOADS }),
       "tank-mix.amountInLoad": words("producto en la carga", {
