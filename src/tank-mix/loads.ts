@@ -19,7 +19,6 @@ import {
 import { formulaLines } from "../units/formula-lines.js";
 import { refusal } from "../units/message.js";
 import { type QuantityField, quantity } from "../units/quantity-field.js";
-import { rescaled, scaled, shareOf, unscaled } from "../units/scaled-integer.js";
 import { unitsLike } from "../units/systems.js";
 import type { Quantity, Volume, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working-line.js";
@@ -36,6 +35,7 @@ import {
   piecesIn,
   sumOfMarks,
 } from "./marked-loads.js";
+import { rescaled, scaled, shareOf, unscaled } from "./scaled.js";
 import { marksFit, TANK_MARKS, type TankMarks, usableMarks } from "./tank-marks.js";
 
 /** Past so many loads a unit or a tank is wrong, not the plot large. */

@@ -1,9 +1,9 @@
 import { inUnit } from "../units/convert.js";
 import { decided, moreThan } from "../units/decide.js";
 import { formulaLines } from "../units/formula-lines.js";
-import { scaled, unscaled } from "../units/scaled-integer.js";
 import type { Volume, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working-line.js";
+import { scaled, unscaled } from "./scaled.js";
 import { markFor, type TankMarks, type UsableMark } from "./tank-marks.js";
 
 /** How a mix is counted into whole rows or plots. */

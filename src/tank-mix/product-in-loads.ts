@@ -2,10 +2,10 @@ import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { type ListField, list, type ObjectField, object } from "../units/fields.js";
 import { quantity } from "../units/quantity-field.js";
-import { rescaled, type Scaled, scaled, shareOf, unscaled } from "../units/scaled-integer.js";
 import type { Mass, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 import { LOAD, type Load, MOST_LOADS } from "./loads.js";
+import { rescaled, type Scaled, scaled, shareOf, unscaled } from "./scaled.js";
 
 /** What {@link productInLoads} is given. */
 export interface ProductInLoadsInput<A extends Volume | Mass = Volume | Mass> {

@@ -2,7 +2,6 @@ import { type ErrorCode, type Figures, type QuantityFigure, SprayMathError } fro
 import { descriptionOf } from "./describe.js";
 import { type IssueNames, NAMES } from "./names.js";
 import { isUnit } from "./resolve.js";
-import { significant } from "./scaled-integer.js";
 import type { Unit } from "./types.js";
 
 type Figure = Figures[string];
@@ -239,7 +238,7 @@ function readable(value: number, digits: number, typedDigits = TYPED_DIGITS): nu
     if (typed === Number(value.toPrecision(DECIDED_DIGITS))) return typed;
   }
   // All of the whole part: 10,845 sq ft, not 10,800.
-  return significant(value, Math.max(digits, Math.min(whole, WHOLE_DIGITS)));
+  return Number(value.toPrecision(Math.max(digits, Math.min(whole, WHOLE_DIGITS))));
 }
 
 /** Whether a value may have so few decimals. Where it is far off, no text is needed to see it. */

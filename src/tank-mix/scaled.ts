@@ -48,12 +48,6 @@ export function unscaled(units: number, exponent: number): number {
   return Number(`${units}e${exponent}`);
 }
 
-/** The nearest number of so many significant digits. */
-export function significant(value: number, digits: number): number {
-  const { units, exponent } = scaled(Math.abs(value), digits);
-  return Math.sign(value) * unscaled(units, exponent);
-}
-
 /** `units × part / whole`, rounded to the nearest whole number; exact however large the product. */
 export function shareOf(units: number, part: number, whole: number): number {
   // Stryker disable next-line ConditionalExpression: for the time alone

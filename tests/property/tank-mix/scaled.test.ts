@@ -1,6 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect } from "vitest";
-import { scaled, shareOf, unscaled } from "../../../src/units/scaled-integer.ts";
+import { scaled, shareOf, unscaled } from "../../../src/tank-mix/scaled.ts";
 import { runs } from "../../helpers/runs.ts";
 
 // Positive floats of every size, and those that lie on or beside a half of the last digit that is kept.

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { rescaled, scaled, shareOf, unscaled } from "../../../src/units/scaled-integer.ts";
+import { rescaled, scaled, shareOf, unscaled } from "../../../src/tank-mix/scaled.ts";
 import { Rational } from "../../helpers/rational.ts";
 
 /** The digits that a float prints as, which is how JavaScript itself rounds it. */
