@@ -1,7 +1,8 @@
 import { frozen } from "../frozen.js";
-import type { Measurement } from "../output-rate/measurement.js";
+import type { MeasuredRate } from "../output-rate/measurement.js";
 import { type ChoiceField, choice } from "../units/fields.js";
-import type { VolumeRate } from "../units/types.js";
+import { resolveUnit } from "../units/resolve.js";
+import type { SimpleUnit, VolumeRate } from "../units/types.js";
 import { type Plot, plotsOf } from "./plot.js";
 import { PRACTICE, type Threshold } from "./thresholds.js";
 
@@ -57,17 +58,25 @@ export const APPLICATION: ChoiceField<ApplicationKind> = /* @__PURE__ */ choice(
   /* @__PURE__ */ Object.keys(MOST_RATES) as ApplicationKind[],
 );
 
+// Nobody gives a field's rate per so little land.
+const LAWN_UNITS: ReadonlySet<SimpleUnit | undefined> = /* @__PURE__ */ new Set<SimpleUnit>([
+  "100ft2",
+  "1000ft2",
+  "100m2",
+]);
+
 /** The kind of spraying that a job is: as given, or by how it is measured and what is sprayed. */
 export function applicationOf(
   {
     plot,
     application,
   }: { readonly plot: Plot | readonly Plot[]; readonly application?: ApplicationKind | undefined },
-  measurement: Measurement,
+  { measurement, rate }: Pick<MeasuredRate, "measurement" | "rate">,
 ): ApplicationKind {
   if (application !== undefined) return application;
   if (measurement.kind === "hand") return "hand";
   const kinds = plotsOf(plot).map(({ kind }) => kind);
   if (measurement.kind === "tree-row" || kinds.includes("tree-rows")) return "tree-rows";
-  return kinds.every((kind) => kind === "row-bands" || kind === "beds") ? "band" : "broadcast";
+  if (kinds.every((kind) => kind === "row-bands" || kind === "beds")) return "band";
+  return LAWN_UNITS.has(resolveUnit(rate.unit).per) ? "turf" : "broadcast";
 }

@@ -18,12 +18,13 @@ import { asPercent, type Warning, warning } from "./warnings.js";
 /** What a careful colleague would ask about a calibration. */
 export function calibrationWarnings(
   input: PlanInput,
-  { measurement, rate, runs }: MeasuredRate,
+  measured: MeasuredRate,
   thresholds: Thresholds,
 ): Warning[] {
+  const { measurement, rate, runs } = measured;
   const { lineVolume } = input.sprayer;
   return [
-    ...rateWarnings(rate, applicationOf(input, measurement), thresholds),
+    ...rateWarnings(rate, applicationOf(input, measured), thresholds),
     ...speedWarnings(input.calibration, measurement, thresholds),
     ...readingWarnings(measurement, thresholds),
     ...(runs === undefined ? [] : runsWarnings(measurement as StripRunsInput, runs, lineVolume)),
