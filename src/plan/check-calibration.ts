@@ -10,7 +10,7 @@ import { moreThan } from "../units/decide.js";
 import { orderOf, ratioOf } from "../units/quantity.js";
 import { systemOf } from "../units/systems.js";
 import type { Speed, UnitSystem, Volume, VolumeRate } from "../units/types.js";
-import { type ApplicationKind, applicationOf, MOST_RATES } from "./application.js";
+import { type ApplicationKind, applicationOf, MOST } from "./application.js";
 import type { PlanInput } from "./input.js";
 import type { Thresholds } from "./thresholds.js";
 import { asPercent, type Warning, warning } from "./warnings.js";
@@ -36,7 +36,7 @@ export function calibrationWarnings(
 function rateWarnings(
   rate: VolumeRate,
   application: ApplicationKind,
-  { leastRate, mostRate = MOST_RATES[application].value }: Thresholds,
+  { leastRate, mostRate = MOST[application] }: Thresholds,
 ): Warning[] {
   const isLow = orderOf(rate, leastRate) === -1;
   if (!isLow && orderOf(rate, mostRate) !== 1) return [];

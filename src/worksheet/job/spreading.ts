@@ -29,25 +29,24 @@ export interface SpreadAmounts {
 
 /** Writes the amounts of a job of granules, as they are weighed: in the unit of the hopper, or in the rate's where it is less than one. */
 export function spreadAmounts(
-  { total, hopper, plots = [], bags, input: { spreader, product } }: SpreadingPlan,
-  { exact, short }: Writer,
+  { total, hopper, plots = [], bags, input: { spreader } }: SpreadingPlan,
+  { exact }: Writer,
 ): SpreadAmounts {
-  const amountText = (amount: Mass): string => exact(atMost(weighed(amount, spreader.hopper)));
+  const { unit } = spreader.hopper;
+  const amountText = (amount: Mass): string => {
+    const value = inUnit(amount, unit);
+    return exact(atMost(value < 1 ? amount : { value, unit }));
+  };
   return {
     total: amountText(total),
     perDirection: amountText(hopper.perDirection),
     lastFill: amountText(hopper.lastFill),
-    rest: bags && product.bag ? short(weighed(bags.leftOver, product.bag)) : "",
+    rest: bags ? amountText(bags.leftOver) : "",
     plots: plots.map(({ amount, each }) => ({
       amount: amountText(amount),
       ...(each && { each: amountText(each) }),
     })),
   };
-}
-
-function weighed(amount: Mass, { unit }: Mass): Mass {
-  const value = inUnit(amount, unit);
-  return value < 1 ? amount : { value, unit };
 }
 
 /** What sizes the job, the rates, and what it takes. */

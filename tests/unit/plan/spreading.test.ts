@@ -368,14 +368,14 @@ describe("the working and the card of a job of granules", () => {
     const { facts, loads } = spreadingCard(imperial);
     expect(facts.slice(-2).map(({ value }) => value)).toEqual(["60.5 lb", "2 (51.5 lb left over)"]);
     expect(loads[0]?.steps.at(-1)).toContain("4.5 lb");
-    // 320 m² at 3 g: 960 g, less than a kilogram; 0.4 bags of 2,400 g leave 1,440.
+    // 320 m² at 3 g: 960 g, less than a kilogram; a bag of 2,400 g leaves 1,440.
     const small = planSpreading({
       plot: { kind: "rectangle", length: qty(32, "m"), width: qty(10, "m") },
       spreader: { hopper: qty(1, "kg") },
       product: { name: "Product A", rate: qty(3, "g/m2"), bag: qty(2400, "g") },
     });
     const card = spreadingCard(small);
-    expect(card.facts.slice(-2).map(({ value }) => value)).toEqual(["960 g", "1 (1,440 g left over)"]);
+    expect(card.facts.slice(-2).map(({ value }) => value)).toEqual(["960 g", "1 (1.44 kg left over)"]);
     expect(card.loads[0]?.steps).toEqual(["Weigh out 960 g, fill the hopper and spread it."]);
   });
 
