@@ -6,13 +6,26 @@ import { gzipSync } from "node:zlib";
 import { SPANISH_WORDS } from "swath-to-spoon/words/es";
 import { build } from "vite";
 
+/** Has Spanish within instead of loading it, which would keep apart all that it shares; and no indents, which templates have too. */
+const ONE_SCRIPT = {
+  name: "one-script",
+  enforce: "pre",
+  transform(code, id) {
+    if (!id.endsWith(".ts")) return undefined;
+    const within = code.replace('await import("swath-to-spoon/words/es")', "spanish");
+    const spanish = within === code ? "" : 'import * as spanish from "swath-to-spoon/words/es";';
+    return spanish + within.replace(/\n\s+/g, "\n");
+  },
+};
+
 /** Builds the one file into a folder, and returns its size in bytes, zipped as a server sends it. */
 export async function buildSingleFile(root, folder, name) {
   const { output } = await build({
     root,
     mode: "single",
     logLevel: "warn",
-    build: { write: false, rollupOptions: { output: { codeSplitting: false } } },
+    plugins: [ONE_SCRIPT],
+    build: { write: false },
   });
   const text = (ending) => {
     const file = output.find(({ fileName }) => fileName.endsWith(ending));
@@ -40,12 +53,34 @@ export async function buildSingleFile(root, folder, name) {
   return gzipSync(html).length;
 }
 
-/** The script without sentences that this page never shows. */
+/** The script without words that this page never shows. */
 function lean(script) {
   // What the library says of each field: the page has labels of its own. A call takes it first, which it never does with a message.
-  let text = script.replace(/(?<!new )(?<![\w$.])([\w$]+\()`[A-Z][^`$]*\.`(?=[,)])/g, "$1``");
-  // Spanish for errors that nothing in the script raises: their keys stand nowhere else.
-  for (const [key, sentence] of Object.entries(SPANISH_WORDS.issues))
-    if (text.split(key).length === 2) text = text.replace(`"${key}":\`${sentence}\`,`, "");
+  let text = script.replace(
+    /(?<!new )(?<![\w$.])([\w$]+\()(?:`[A-Z][^`$]*\.`|"[A-Z][^"]*\.")(?=[,)])/g,
+    "$1``",
+  );
+  // Words for errors that nothing in the script raises, and for lines of working that nothing in it works out: beside the keys of
+  // the tables it has neither the name nor, where names are put together, the beginning of one.
+  const rest = text.replace(/"[\w.-]+":/g, "");
+  const isUsed = (name) =>
+    rest.includes(/^[a-z-]+\.[A-Za-z]+/.exec(name)?.[0] ?? name) ||
+    rest.includes(`${name.split("-")[0]}-\${`);
+  const { issues, lines } = SPANISH_WORDS;
+  const names = [...Object.keys(issues), ...Object.keys(lines)];
+  for (const name of names.filter((one) => !isUsed(one)))
+    text = text.replace(new RegExp(`"${name}":(?:${ENTRY}),?`, "g"), "");
+  // The name of an error only has to be the same where it is raised and in the Spanish table: a number is shorter. Not of a name
+  // that others are put together from.
+  for (const [i, name] of Object.keys(issues).entries()) {
+    const parts = text.split(new RegExp(`["\`]${name}["\`]`));
+    const isApart = name.includes("-") && !names.some((other) => other !== name && other.includes(name));
+    if (isApart && parts.length === 3) text = parts.join(`"${i}"`);
+  }
   return text;
 }
+
+const TEXT = '`[^`]*`|"[^"]*"';
+const TERMS = `\\{(?:${TEXT}|[^{}\`"])*\\}`;
+// A text, a call that makes an entry, or what a line finds and its terms.
+const ENTRY = `${TEXT}|[\\w$]+\\((?:${TEXT}|[^()\`"])*\\)|\\{(?:${TEXT}|${TERMS}|[^{}\`"])*\\}`;

@@ -28,8 +28,10 @@ import { parseQuantity } from "../../src/units/parse.ts";
 import { qty } from "../../src/units/quantity.ts";
 import { SPANISH_WORDS } from "../../src/words/es.ts";
 import { fieldCard } from "../../src/worksheet/field-card.ts";
+import type { WrittenLine } from "../../src/worksheet/lines/written-line.ts";
 import { issueText } from "../../src/worksheet/phrases.ts";
 import { spreadingCard } from "../../src/worksheet/spreading-card.ts";
+import { spreadingSheet } from "../../src/worksheet/spreading-sheet.ts";
 import { worksheet } from "../../src/worksheet/worksheet.ts";
 import { installInto, root } from "../package/pack.mjs";
 import { barriers, pagesOf, scrollsSideways, tooLow } from "./checks.ts";
@@ -123,7 +125,7 @@ async function choose(page: Page, path: string, value: string): Promise<void> {
 }
 
 async function startJob(page: Page, name: string): Promise<void> {
-  await page.locator("#job-choice").evaluate((part) => part.setAttribute("open", ""));
+  await page.locator("[data-step=job]").evaluate((part) => part.setAttribute("open", ""));
   await page.getByRole("button", { name, exact: true }).click();
 }
 
@@ -158,6 +160,29 @@ async function typeJob(page: Page): Promise<void> {
   ]);
 }
 
+/** A job of granules as it is typed in, and as a program gives it. */
+const GRANULES: Typed = [
+  ["plot.length", "180"],
+  ["plot.width", "100"],
+  ["spreader.hopper", "20"],
+  ["product.name", "Product A"],
+  ["product.rate", "5", "lb/1000ft2"],
+  ["product.bag", "40"],
+  ["test.used", "4", "oz"],
+  ["test.distance", "25"],
+  ["test.swath", "4"],
+];
+const SPREADING: SpreadingInput = {
+  plot: { kind: "rectangle", length: qty(180, "ft"), width: qty(100, "ft"), fraction: 1, name: "Job 1" },
+  spreader: { hopper: qty(20, "lb") },
+  product: { name: "Product A", rate: qty(5, "lb/1000ft2"), bag: qty(40, "lb") },
+  test: { used: qty(4, "oz"), distance: qty(25, "ft"), swath: qty(4, "ft") },
+};
+
+/** A line of the working as the page shows it. */
+const lineText = ({ found, words, numbers, result, source }: WrittenLine): string =>
+  `${found}= ${words}= ${numbers}= ${result}${source}`;
+
 let kept: BrowserContextOptions = {};
 
 /** The page with the job in it: typed the first time, and from then on as it is kept for the next visit. */
@@ -171,7 +196,7 @@ async function openWithJob(more: BrowserContextOptions = {}): Promise<Page> {
 }
 
 async function example(page: Page): Promise<void> {
-  await page.locator("#job-choice").evaluate((part) => part.setAttribute("open", ""));
+  await page.locator("[data-step=job]").evaluate((part) => part.setAttribute("open", ""));
   await page.getByRole("button", { name: "Try an example" }).click();
 }
 
@@ -323,6 +348,41 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
       await frame.getByRole("button", { name: "Ver un ejemplo" }).click();
       await expect.poll(() => frame.locator("#status").textContent()).toBe("Listo: 2 tanques");
       expect(await frame.locator(".load h3").first().textContent()).toBe("Carga 1 de 2");
+    });
+
+    // The file leaves out words that nothing in it says: what is left must be all that a job shows.
+    it("has every word of the working, of granules and of errors, in both languages", async () => {
+      const page = await open(PHONE, undefined, `file://${file}`);
+      await page.locator("#working").evaluate((one) => one.setAttribute("open", ""));
+      for (const [language, words] of [
+        ["en", {}],
+        ["es", { words: SPANISH_WORDS }],
+      ] as const) {
+        await page.locator("#language").selectOption(language);
+        await startJob(page, language === "en" ? "Bands along rows" : "Bandas en hileras");
+        await typeAll(page, TYPED);
+        const [product] = JOB.products as PlanInput["products"] & readonly unknown[];
+        const plan = planApplication({ ...JOB, products: [product] } as PlanInput);
+        const lines = worksheet(plan, { units: "us", ...words }).steps.flatMap((step) => step.lines);
+        await expect.poll(() => texts(page, ".line > b")).toEqual(lines.map(({ found }) => found));
+        await type(page, "sprayer.workingFill", "5");
+        const [tooMuch] = issuesOf(() =>
+          planApplication({ ...JOB, sprayer: { ...JOB.sprayer, workingFill: qty(5, "gal") } } as PlanInput),
+        );
+        expect(await faultOf(page, "sprayer.workingFill")).toBe(issueText(tooMuch as Issue, words));
+        await startJob(page, language === "en" ? "Granules" : "Gránulos");
+        await typeAll(page, GRANULES);
+        await expect
+          .poll(() => texts(page, ".line"))
+          .toEqual(
+            spreadingSheet(planSpreading(SPREADING), { units: "us", ...words }).steps.flatMap((step) =>
+              step.lines.map(lineText),
+            ),
+          );
+        await type(page, "test.used", "4 x 3 lb");
+        const [fault] = issuesOf(() => parseQuantity("4 x 3 lb"));
+        expect(await faultOf(page, "test.used")).toBe(issueText(fault as Issue, words));
+      }
     });
   });
 
@@ -640,28 +700,16 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     const page = await open();
     await startJob(page, "Granules");
     await choose(page, "spreader.directions", "2");
-    await typeAll(page, [
-      ["plot.length", "180"],
-      ["plot.width", "100"],
-      ["spreader.hopper", "20"],
-      ["product.name", "Product A"],
-      ["product.rate", "5", "lb/1000ft2"],
-      ["product.bag", "40"],
-      ["test.used", "4"],
-      ["test.distance", "25"],
-      ["test.swath", "4"],
-    ]);
-    const input: SpreadingInput = {
-      plot: { kind: "rectangle", length: qty(180, "ft"), width: qty(100, "ft"), fraction: 1, name: "Job 1" },
-      spreader: { hopper: qty(20, "lb"), directions: 2 },
-      product: { name: "Product A", rate: qty(5, "lb/1000ft2"), bag: qty(40, "lb") },
-      test: { used: qty(4, "oz"), distance: qty(25, "ft"), swath: qty(4, "ft") },
-    };
+    await typeAll(page, GRANULES);
+    const input: SpreadingInput = { ...SPREADING, spreader: { hopper: qty(20, "lb"), directions: 2 } };
     const card = spreadingCard(planSpreading(input), { units: "us" });
     expect(await texts(page, ".load p")).toEqual(card.loads.flatMap(({ steps }) => steps));
     for (const { name, value } of card.facts)
       expect(await textOf(page, "#found")).toContain(`${name}${value}`);
     expect(await texts(page, "#card .boxes li")).toEqual(card.loads.flatMap(({ steps }) => steps));
+    await page.getByText("Show the math").click();
+    const { steps } = spreadingSheet(planSpreading(input), { units: "us" });
+    await expect.poll(() => texts(page, ".line")).toEqual(steps.flatMap(({ lines }) => lines.map(lineText)));
 
     await page.getByText("Record it after spreading").click();
     await page.locator("#record-finished").fill("2031-01-02T09:30");
@@ -955,9 +1003,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     const plan = planApplication(JOB);
     const lines = worksheet(plan, { units: "us" }).steps.flatMap((step) => step.lines);
     await expect.poll(() => page.locator(".line").count()).toBe(lines.length);
-    const shown = await texts(page, ".line");
-    for (const [i, { found, words, numbers, result, source }] of lines.entries())
-      expect(shown[i]).toBe(`${found}= ${words}= ${numbers}= ${result}${source}`);
+    expect(await texts(page, ".line")).toEqual(lines.map(lineText));
   });
 
   it("is in Spanish at a switch: form, errors, answer and card; what that takes is loaded then", async () => {
@@ -1028,7 +1074,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   it("reads well aloud: every stop of the keyboard has a role and a name", async () => {
     const page = await open();
     await startJob(page, "Bands along rows");
-    await page.locator("#job-choice summary").focus();
+    await page.locator("[data-step=job] > summary").focus();
     const heard = await page.locator("form").ariaSnapshot();
     expect(heard).toContain('group "2. Plot"');
     for (const name of ["Number of rows", "Row length", "Band width", "Row spacing (optional)"])
@@ -1244,7 +1290,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     const page = await openWithJob();
     expect(await page.locator("#card").isVisible()).toBe(false);
     await page.emulateMedia({ media: "print" });
-    expect(await page.locator("form").isVisible()).toBe(false);
+    expect(await page.locator("#form").isVisible()).toBe(false);
     const card = await textOf(page, "#card");
     const plan = planApplication(JOB);
     for (const { doses } of worksheet(plan).loads)

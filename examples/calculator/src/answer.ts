@@ -1,196 +1,158 @@
+import { html, type TemplateResult } from "lit-html";
 import type { AnyPlan, PlannedLoad } from "swath-to-spoon/plan";
 import {
+  type CardLoad,
   type FieldCard,
-  fieldCard,
-  spreadingCard,
+  spreadingSheet,
   type Worksheet,
   type WrittenDose,
   worksheet,
 } from "swath-to-spoon/worksheet";
-import { layCard } from "./card.ts";
-import { byId, el } from "./dom.ts";
 import { plotDrawing } from "./drawing.ts";
-import { goTo, placeOf } from "./form.ts";
-import type { JobPlan } from "./input.ts";
-import type { Job } from "./job.ts";
+import { byId, facts, type Shown } from "./html.ts";
+import { isRefused, type JobPlan } from "./input.ts";
+import { goTo, type Place, placeOf } from "./places.ts";
+import { recordForm } from "./season.ts";
+import { job, showAgain, state } from "./state.ts";
 import { partDrawing, tankDrawing } from "./vessels.ts";
+import { wayChoice } from "./ways.ts";
 import { count, locale, say, W, writing } from "./words.ts";
 
-export function isRefused({ warnings }: JobPlan): boolean {
-  return warnings.some(({ severity }) => severity === "refusal");
+/** The answer: what to mix first, then what to check, then the rest. What is refused has nothing to mix. */
+export function answer(card: FieldCard | undefined): TemplateResult {
+  const { plan } = state.checked;
+  const sheet = plan && sheetOf(plan);
+  const refused = plan !== undefined && isRefused(plan);
+  const content =
+    plan && card && sheet ? (refused ? refusals(plan, card) : found(plan, card, sheet)) : missing();
+  return html`<div id="found">${content}</div>
+    <details id="working" ?hidden=${!sheet || refused} @toggle=${showAgain}>
+      <summary>${say(W.math)}</summary>
+      <div id="steps">${sheet && isMathOpen() ? math(sheet) : ""}</div>
+    </details>
+    <div id="cautions">
+      ${
+        card &&
+        html`<h3>${card.headings.cautions}</h3>
+          <ul class="cautions">${card.cautions.map((caution) => html`<li>${caution}</li>`)}</ul>`
+      }
+    </div>`;
 }
 
-/** Shows the answer: what to mix first, then what to check, then the rest. What is refused has nothing to mix. */
-export function showAnswer(plan: JobPlan, job: Job, ways: HTMLElement[], record: HTMLElement): void {
-  const options = { ...writing(), units: job.system };
-  const card = "hopper" in plan ? spreadingCard(plan, options) : fieldCard(plan, options);
-  const refused = isRefused(plan);
-  const shown =
-    "hopper" in plan ? spreaderAnswer(card) : sprayerAnswer(plan, worksheet(plan, options), job, ways);
-  const rest = [printButton(), record];
-  const focused = document.activeElement?.id;
-  byId("found").replaceChildren(...(refused ? refusals(plan, card) : [...shown, ...rest]));
-  if (focused) document.getElementById(focused)?.focus({ preventScroll: true });
-  byId("cautions").replaceChildren(
-    el("h3", {}, card.headings.cautions),
-    el("ul", { class: "cautions" }, ...card.cautions.map((caution) => el("li", {}, caution))),
-  );
-  byId("working").hidden = refused || "hopper" in plan;
-  layCard(card);
+function sheetOf(plan: JobPlan): Worksheet {
+  const options = { ...writing(), units: job().system };
+  return "hopper" in plan ? spreadingSheet(plan, options) : worksheet(plan, options);
 }
 
-function sprayerAnswer(plan: AnyPlan, sheet: Worksheet, { system }: Job, ways: HTMLElement[]): HTMLElement[] {
-  const drawing = plotDrawing(plan, system);
-  return [
-    ...checkLine(sheet),
-    ...sheet.loads.map((load) => loadCard(load, plan)),
-    ...ways,
-    ...(sheet.mixing ? [el("p", {}, sheet.mixing)] : []),
-    ...alerts(sheet),
-    facts(sheet.headings.totals, sheet.totals),
-    facts(sheet.headings.summary, sheet.summary),
-    ...(drawing ? [el("h3", {}, say(W.drawn)), drawing] : []),
-  ];
+function found(plan: JobPlan, card: FieldCard, sheet: Worksheet): TemplateResult {
+  return html`${checkLine(sheet)}
+    ${"hopper" in plan ? card.loads.map(fillCard) : mixCards(plan, sheet)}
+    ${alerts(sheet, say(W.toCheck))}
+    ${"hopper" in plan ? "" : section(sheet.headings.totals, facts(sheet.totals))}
+    ${section(sheet.headings.summary, facts(sheet.summary))}
+    ${plotDrawing(plan, job().system)}
+    <button type="button" class="strong" @click=${() => window.print()}>${say(W.print)}</button>
+    ${recordForm(plan)}`;
 }
 
-function spreaderAnswer(card: FieldCard): HTMLElement[] {
-  return [
-    ...checkLine(card),
-    ...card.loads.map(({ title, steps }) =>
-      el(
-        "section",
-        { class: "load" },
-        el("h3", {}, title),
-        ...steps.map((step) => el("p", { class: "fill" }, step)),
-      ),
-    ),
-    ...alerts(card),
-    facts(card.headings.summary, card.facts),
-  ];
+function section(title: string, content: Shown): TemplateResult {
+  return html`<section><h3>${title}</h3>${content}</section>`;
 }
 
 /** Shows that there is no answer yet, with a link to each field that is still to be filled in or fixed. */
-export function showMissing(wrong: readonly HTMLElement[], empty: readonly HTMLElement[]): void {
-  byId("found").replaceChildren(
-    el("p", {}, say(W.answerHere)),
-    ...linksTo(say(W.fixFirst), wrong),
-    ...linksTo(say(W.stillToFill), empty),
-  );
-  byId("cautions").replaceChildren();
-  byId("working").hidden = true;
+function missing(): TemplateResult {
+  const { open } = state.marks;
+  return html`<p>${say(W.answerHere)}</p>
+    ${links(
+      say(W.fixFirst),
+      open.filter(({ isEmpty }) => !isEmpty),
+    )}
+    ${links(
+      say(W.stillToFill),
+      open.filter(({ isEmpty }) => isEmpty),
+    )}`;
 }
 
-function linksTo(title: string, fields: readonly HTMLElement[]): HTMLElement[] {
-  if (fields.length === 0) return [];
-  const list = fields.map((field) => el("li", {}, linkTo(field)));
-  return [el("p", {}, title), el("ul", { class: "missing" }, ...list)];
+function links(title: string, places: readonly Place[]): Shown {
+  if (places.length === 0) return "";
+  return html`<p>${title}</p><ul class="missing">${places.map((place) => html`<li>${link(place)}</li>`)}</ul>`;
 }
 
-function linkTo(field: HTMLElement | undefined): HTMLElement | undefined {
-  return (
-    field &&
-    el(
-      "div",
-      {},
-      quietButton(nameOf(field), () => goTo(field)),
-    )
-  );
+function link({ path, name }: Place): TemplateResult {
+  return html`<div><button type="button" class="quiet" @click=${() => goTo(path)}>${name}</button></div>`;
 }
 
-function quietButton(text: string, act: () => void): HTMLElement {
-  const button = el("button", { type: "button", class: "quiet" }, text);
-  button.addEventListener("click", act);
-  return button;
+function isMathOpen(): boolean {
+  return document.querySelector("#working[open]") !== null;
 }
 
-function nameOf(field: HTMLElement): string {
-  const label = document.querySelector(`label[for="${field.id}"]`)?.firstChild?.textContent;
-  const step = field.closest(".step")?.querySelector("summary > span")?.textContent;
-  return `${step}: ${label ?? say(W.thisSection)}`;
-}
-
-/** Writes out the working. It is long, so only on request. */
-export function showWorking(plan: AnyPlan, { system }: Job): void {
-  const { steps, rounding } = worksheet(plan, { ...writing(), units: system });
-  byId("steps").replaceChildren(
-    el("p", { class: "hint" }, rounding),
-    ...steps.map(({ title, lines }) =>
-      el(
-        "section",
-        {},
-        el("h3", {}, title),
-        ...lines.map(({ found, words, numbers, result, source }) =>
-          el(
-            "p",
-            { class: "line" },
-            el("b", {}, found),
-            el("span", {}, `= ${words}`),
-            el("span", {}, `= ${numbers}`),
-            el("span", {}, "= ", el("b", {}, result)),
-            el("small", {}, source),
-          ),
-        ),
-      ),
-    ),
-  );
+/** The working. It is long, so only on request. */
+function math({ steps, rounding }: Worksheet): TemplateResult {
+  const line = ({ found, words, numbers, result, source }: Worksheet["steps"][number]["lines"][number]) =>
+    html`<p class="line"><b>${found}</b><span>= ${words}</span><span>= ${numbers}</span><span>= <b>${result}</b></span><small>${source}</small></p>`;
+  return html`<p class="hint">${rounding}</p>
+    ${steps.map(({ title, lines }) => section(title, lines.map(line)))}`;
 }
 
 /** One line that leads to what needs checking, so that the doses stay on the first screen. */
-function checkLine({ warnings }: Pick<FieldCard, "warnings">): HTMLElement[] {
-  if (warnings.length === 0) return [];
-  const text = count(W.check1, W.check, warnings.length);
-  const button = quietButton(`⚠ ${text}`, () => {
-    const title = byId("alerts");
-    title.scrollIntoView();
-    title.focus({ preventScroll: true });
-  });
-  button.id = "check";
-  return [button];
+function checkLine({ warnings }: Worksheet): Shown {
+  if (warnings.length === 0) return "";
+  const go = (): void => {
+    byId("alerts").scrollIntoView();
+    byId("alerts").focus({ preventScroll: true });
+  };
+  return html`<button type="button" class="quiet" id="check" @click=${go}>⚠ ${count(W.check1, W.check, warnings.length)}</button>`;
 }
 
 /** Why a job is refused, each refusal with a link to its field. */
-function refusals(plan: JobPlan, card: FieldCard): HTMLElement[] {
+function refusals(plan: JobPlan, card: FieldCard): Shown {
   // The card has the refusals first, in the order of the plan.
-  const fields = plan.warnings.filter(({ severity }) => severity === "refusal").map(placeOf);
-  return alerts(card, card.headings.warnings, fields);
+  const refused = plan.warnings.filter(({ severity }) => severity === "refusal");
+  return alerts(
+    card,
+    card.headings.warnings,
+    refused.map((warning) => placeOf(job(), warning)),
+  );
 }
 
 function alerts(
   { warnings }: Pick<FieldCard, "warnings">,
-  title = say(W.toCheck),
-  fields: readonly (HTMLElement | undefined)[] = [],
-): HTMLElement[] {
-  if (warnings.length === 0) return [];
-  const items = warnings.map(({ severity, name, message }, i) =>
-    el("li", { class: severity }, el("b", {}, `${name}: `), message, linkTo(fields[i])),
-  );
-  return [el("h3", { id: "alerts", tabindex: -1 }, title), el("ul", { class: "alerts" }, ...items)];
+  title: string,
+  places: readonly (Place | undefined)[] = [],
+): Shown {
+  if (warnings.length === 0) return "";
+  const items = warnings.map(({ severity, name, message }, i) => {
+    const place = places[i];
+    return html`<li class=${severity}><b>${name}: </b>${message}${place && link(place)}</li>`;
+  });
+  return html`<h3 id="alerts" tabindex="-1">${title}</h3><ul class="alerts">${items}</ul>`;
 }
 
-function facts(title: string, list: Worksheet["summary"]): HTMLElement {
-  const rows = list.map(({ name, value }) => el("div", {}, el("dt", {}, name), el("dd", {}, value)));
-  return el("section", {}, el("h3", {}, title), el("dl", {}, ...rows));
+function fillCard({ title, steps }: CardLoad): TemplateResult {
+  return html`<section class="load">
+    <h3>${title}</h3>
+    ${steps.map((step) => html`<p class="fill">${step}</p>`)}
+  </section>`;
 }
 
-function loadCard(written: Worksheet["loads"][number], plan: AnyPlan): HTMLElement {
-  const load = plan.loads[(written.numbers[0] ?? 1) - 1] as PlannedLoad;
-  return el(
-    "section",
-    { class: "load", "data-loads": written.numbers.length },
-    el(
-      "div",
-      { class: "fill-row" },
-      tankDrawing(load, plan.input.sprayer),
-      el(
-        "div",
-        { class: "fill-text" },
-        el("h3", {}, written.title),
-        el("p", { class: "fill" }, sentence(written.fill)),
-        written.covers === undefined ? undefined : el("p", { class: "hint" }, written.covers),
-      ),
-    ),
-    el("ul", { class: "doses" }, ...written.doses.map((dose, i) => doseItem(dose, load.products[i]))),
-  );
+function mixCards(plan: AnyPlan, { loads, mixing }: Worksheet): TemplateResult {
+  return html`${loads.map((load) => mixCard(load, plan))}${wayChoice(plan)}
+    ${mixing ? html`<p>${mixing}</p>` : ""}`;
+}
+
+function mixCard({ title, numbers, fill, covers, doses }: Worksheet["loads"][number], plan: AnyPlan) {
+  const load = plan.loads[(numbers[0] ?? 1) - 1] as PlannedLoad;
+  return html`<section class="load">
+    <div class="fill-row">
+      ${tankDrawing(load, plan.input.sprayer)}
+      <div class="fill-text">
+        <h3>${title}</h3>
+        <p class="fill">${sentence(fill)}</p>
+        ${covers === undefined ? "" : html`<p class="hint">${covers}</p>`}
+      </div>
+    </div>
+    <ul class="doses">${doses.map((dose, i) => doseItem(dose, load.products[i]))}</ul>
+  </section>`;
 }
 
 function sentence(text: string): string {
@@ -199,32 +161,17 @@ function sentence(text: string): string {
 
 function doseItem(
   { product, amount, measures, remark }: WrittenDose,
-  load: PlannedLoad["products"][number] | undefined,
-): HTMLElement {
-  const measured = load?.measured;
+  planned: PlannedLoad["products"][number] | undefined,
+): TemplateResult {
+  const measured = planned?.measured;
   const parts = measured?.ok ? measured.parts : [];
-  return el(
-    "li",
-    {},
-    el("p", { class: "dose" }, el("b", {}, product), " ", el("span", { class: "amount-text" }, amount)),
-    el(
-      "div",
-      { class: "parts" },
-      ...parts.map((part, at) =>
-        el(
-          "div",
-          { class: "part" },
-          el("span", { class: "drawn" }, ...partDrawing(part)),
-          el("p", {}, measures[at]),
-        ),
-      ),
-    ),
-    el("p", { class: parts.length > 0 ? "hint" : "warning" }, sentence(remark)),
+  const drawn = parts.map(
+    (part, i) =>
+      html`<div class="part"><span class="drawn">${partDrawing(part)}</span><p>${measures[i]}</p></div>`,
   );
-}
-
-function printButton(): HTMLElement {
-  const button = el("button", { type: "button", class: "strong" }, say(W.print));
-  button.addEventListener("click", () => window.print());
-  return button;
+  return html`<li>
+    <p class="dose"><b>${product}</b> <span class="amount-text">${amount}</span></p>
+    <div class="parts">${drawn}</div>
+    <p class=${parts.length > 0 ? "hint" : "warning"}>${sentence(remark)}</p>
+  </li>`;
 }

@@ -1,37 +1,37 @@
+import { html, type TemplateResult } from "lit-html";
 import { isSprayMathError } from "swath-to-spoon";
 import { boundaryArea } from "swath-to-spoon/area";
 import { issueText } from "swath-to-spoon/worksheet";
-import { el } from "./dom.ts";
-import type { Keeper } from "./form.ts";
 import { withEntry } from "./job.ts";
+import { change, job, showAgain } from "./state.ts";
 import { inUnit, shortNumber } from "./units.ts";
-import { say, type Text, W, writing } from "./words.ts";
+import { say, W, writing } from "./words.ts";
 
 // A phone's position that is off by more than this says nothing of a plot's edge.
 const WORST_METERS = 15;
 
 const STEP_METERS = 3;
 
+/** The walk around a plot: the phone's watch while it lasts, and the corners so far. */
+let watch: number | undefined;
+let corners: Place[] = [];
+let status = "";
+
 /** The ways to get a boundary: a GeoJSON file, or the phone carried around the plot. Either fills in the area. */
-export function boundaryTools(keeper: Keeper): HTMLElement {
-  const status = el("p", { class: "hint", role: "status" });
-  const file = el("input", {
-    type: "file",
-    accept: ".geojson,.json,application/geo+json",
-    id: "boundary-file",
-  });
-  file.addEventListener("change", async () => {
-    const text = (await file.files?.[0]?.text()) ?? "";
-    enter(plotIn(text), keeper, status);
-  });
-  return el(
-    "div",
-    { class: "field" },
-    el("label", { for: file.id }, say(W.boundaryFile)),
-    file,
-    walkButton(keeper, status),
-    status,
-  );
+export function boundaryTools(): TemplateResult {
+  const read = async ({ target }: Event): Promise<void> =>
+    enter(plotIn((await (target as HTMLInputElement).files?.[0]?.text()) ?? ""));
+  return html`<div class="field">
+    <label for="boundary-file">${say(W.boundaryFile)}</label>
+    <input type="file" id="boundary-file" accept=".geojson,.json,application/geo+json" @change=${read} />
+    <button type="button" id="walk" @click=${walk}>${say(watch === undefined ? W.walk : W.walkStop)}</button>
+    <p class="hint" role="status">${status}</p>
+  </div>`;
+}
+
+function showStatus(text: string): void {
+  status = text;
+  showAgain();
 }
 
 /** The one plot in a file; a collection of one feature is that feature. */
@@ -69,62 +69,55 @@ function metersOf(ring: readonly Place[], start: Place): [east: number, north: n
 }
 
 /** Puts the ground inside a boundary, holes taken out, into the form. */
-function enter(plot: unknown, keeper: Keeper, status: HTMLElement): void {
+function enter(plot: unknown): void {
   const shape = (plot as { geometry?: unknown } | undefined)?.geometry ?? plot;
   const { type, coordinates } = (shape ?? {}) as { type?: string; coordinates?: Place[][] };
   try {
     const start = coordinates?.[0]?.[0];
     if (type !== "Polygon" || !coordinates?.flat(2).every(Number.isFinite) || start === undefined)
-      throw new TypeError(say(W.notGeoJson));
+      throw new TypeError("No polygon");
     const [ground = 0, ...holes] = coordinates.map(
       (ring) => boundaryArea({ corners: metersOf(ring, start), unit: "m" }).value,
     );
     const value = holes.reduce((rest, hole) => rest - hole, ground);
-    const { system } = keeper.job();
     // A field is measured in acres or hectares, a garden in square feet or meters.
-    const [small, large] = system === "metric" ? (["m2", "ha"] as const) : (["ft2", "ac"] as const);
+    const [small, large] = job().system === "metric" ? (["m2", "ha"] as const) : (["ft2", "ac"] as const);
     const unit = value < 4000 ? small : large;
     const quantity = { value, unit: "m2" } as const;
-    const entry = { text: shortNumber(inUnit(quantity, unit).value), unit };
-    keeper.change(
-      withEntry(keeper.job(), "plot.ground", { ...entry, typed: { text: shortNumber(value), quantity } }),
-      true,
-    );
+    const typed = { text: shortNumber(value), quantity };
+    status = "";
+    change(withEntry(job(), "plot.ground", { text: shortNumber(inUnit(quantity, unit).value), unit, typed }));
   } catch (error) {
-    status.textContent = isSprayMathError(error) ? issueText(error, writing()) : (error as Error).message;
+    // A file may hold anything.
+    showStatus(isSprayMathError(error) ? issueText(error, writing()) : say(W.notGeoJson));
   }
 }
 
-/** Asks for the phone's position on a tap, and takes a corner each time that it moves. */
-function walkButton(keeper: Keeper, status: HTMLElement): HTMLElement {
-  const button = el("button", { type: "button", id: "walk" }, say(W.walk));
-  const corners: Place[] = [];
-  let watch: number | undefined;
-  const show = (text: Text, figures?: Record<string, string | number>): void => {
-    status.textContent = say(text, figures);
-  };
-  button.addEventListener("click", () => {
-    if (watch !== undefined) {
-      navigator.geolocation.clearWatch(watch);
-      watch = undefined;
-      button.textContent = say(W.walk);
-      enter({ type: "Polygon", coordinates: [corners.splice(0)] }, keeper, status);
-      return;
-    }
-    button.textContent = say(W.walkStop);
-    show(W.walkWait);
-    watch = navigator.geolocation.watchPosition(
-      ({ coords: { longitude, latitude, accuracy } }) => {
-        if (accuracy > WORST_METERS) return show(W.walkWait);
-        const here: Place = [longitude, latitude];
-        const [[x, y] = [0, 0]] = metersOf([here], corners.at(-1) ?? here);
-        // Standing still, a position jitters, and the boundary would cross itself.
-        if (corners.length === 0 || Math.hypot(x, y) > STEP_METERS) corners.push(here);
-        show(W.walking, { n: corners.length, meters: Math.round(accuracy) });
-      },
-      ({ message }) => show(W.noPosition, { reason: message }),
-      { enableHighAccuracy: true },
-    );
-  });
-  return button;
+/** Starts the walk at a tap, and ends it at the next. */
+function walk(): void {
+  if (watch === undefined) {
+    corners = [];
+    watch = watchCorners();
+    showStatus(say(W.walkWait));
+  } else {
+    navigator.geolocation.clearWatch(watch);
+    watch = undefined;
+    enter({ type: "Polygon", coordinates: [corners] });
+  }
+}
+
+/** Asks for the phone's position, and takes a corner each time that it moves. */
+function watchCorners(): number {
+  return navigator.geolocation.watchPosition(
+    ({ coords: { longitude, latitude, accuracy } }) => {
+      if (accuracy > WORST_METERS) return showStatus(say(W.walkWait));
+      const here: Place = [longitude, latitude];
+      const [[x, y] = [0, 0]] = metersOf([here], corners.at(-1) ?? here);
+      // Standing still, a position jitters, and the boundary would cross itself.
+      if (corners.length === 0 || Math.hypot(x, y) > STEP_METERS) corners.push(here);
+      showStatus(say(W.walking, { n: corners.length, meters: Math.round(accuracy) }));
+    },
+    ({ message }) => showStatus(say(W.noPosition, { reason: message })),
+    { enableHighAccuracy: true },
+  );
 }

@@ -1,15 +1,16 @@
-import type { AnyPlan, Plot } from "swath-to-spoon/plan";
+import { html, svg, type TemplateResult } from "lit-html";
+import type { Plot } from "swath-to-spoon/plan";
 import { type Passes, passesOver } from "swath-to-spoon/swath";
 import {
   convert,
-  dimensionOf,
   formatQuantity,
   type Length,
   systemOf,
   type UnitSystem,
   valueIn,
 } from "swath-to-spoon/units";
-import { el, svg } from "./dom.ts";
+import type { Shown } from "./html.ts";
+import type { JobPlan } from "./input.ts";
 import { shown } from "./units.ts";
 import { locale, say, W } from "./words.ts";
 
@@ -17,7 +18,27 @@ type Rows = Extract<Plot, { readonly kind: "row-bands" }> & {
   readonly rows: number;
   readonly rowLength: Length;
 };
-type Block = Extract<Plot, { readonly kind: "rectangle" }>;
+
+/** A stripe along the plot: where it starts across it, and its width, in meters. */
+interface Stripe {
+  readonly from: number;
+  readonly width: number;
+}
+
+/** What is drawn of a plot. */
+interface Drawn {
+  readonly length: Length;
+  /** Across what is drawn. */
+  readonly across: Length;
+  /** What is sprayed: a band of each row, or each pass. */
+  readonly stripes: readonly Stripe[];
+  readonly isBands: boolean;
+  readonly passes: readonly Stripe[];
+  /** The sizes in words. */
+  readonly sizes: readonly string[];
+  /** How many stripes are shown, where that isn't all. */
+  readonly first?: number | undefined;
+}
 
 // The most room the plot takes, in the drawing's own units (pixels on a phone).
 const ROOM = { width: 280, height: 420 };
@@ -27,115 +48,80 @@ const WIDTH = ROOM.width + 2 * EDGE.left;
 // More stripes than this blur on a phone.
 const MOST_STRIPES = 80;
 
-/** Draws the plot to scale with its bands and passes. Returns nothing if only the area is known. */
-export function plotDrawing(plan: AnyPlan, system: UnitSystem): HTMLElement | undefined {
-  if (!("area" in plan && "plot" in plan.input)) return undefined;
-  const { plot, calibration } = inSystem(plan.input, system) as {
-    plot: Plot;
-    calibration: { swath?: Length; runs?: { swath: Length }[] };
-  };
-  const swath = calibration.swath ?? calibration.runs?.[0]?.swath;
-  if (swath === undefined) return undefined;
-  if (plot.kind === "row-bands") return rowsDrawing(plot as Rows, swath, system);
-  if (plot.kind === "rectangle") return blockDrawing(plot, swath, system);
-  return undefined;
-}
-
-/** An input with its lengths in the units of a system, whatever they were typed in. */
-function inSystem(input: unknown, system: UnitSystem): unknown {
-  if (Array.isArray(input)) return input.map((one) => inSystem(one, system));
-  if (typeof input !== "object" || input === null) return input;
-  const { unit } = input as Length;
-  if (typeof unit === "string") {
-    const isAtHome =
-      dimensionOf(unit) !== "length" || (systemOf(unit) === "metric") === (system === "metric");
-    return isAtHome ? input : convert(input as Length, system === "metric" ? "m" : "ft");
+/** Draws the plot to scale with its bands and passes. Nothing where only the area is known. */
+export function plotDrawing({ input }: JobPlan, system: UnitSystem): Shown {
+  if (!("plot" in input && "calibration" in input)) return "";
+  const plot = input.plot as Plot;
+  const calibration = input.calibration as { swath?: Length; runs?: { swath: Length }[] };
+  const width = calibration.swath ?? calibration.runs?.[0]?.swath;
+  if (width === undefined) return "";
+  const unit = system === "metric" ? "m" : "ft";
+  /** A length in the units of the page, whatever it was typed in. */
+  const home = (length: Length): Length =>
+    (systemOf(length.unit) === "metric") === (system === "metric") ? length : convert(length, unit);
+  const swath = home(width);
+  if (plot.kind === "row-bands") {
+    const { rows, rowLength, bandWidth, rowSpacing = bandWidth } = plot as Rows;
+    return figure(rowsDrawn(rows, home(rowLength), home(bandWidth), home(rowSpacing), swath), unit);
   }
-  return Object.fromEntries(Object.entries(input).map(([name, one]) => [name, inSystem(one, system)]));
+  if (plot.kind !== "rectangle") return "";
+  return figure(blockDrawn(home(plot.length), home(plot.width), swath), unit);
 }
 
-/** A plot as drawn: its size, its scale, and whether the long side is shortened. */
-interface Frame {
-  readonly perMeter: number;
-  readonly width: number;
-  readonly height: number;
-  readonly cut: boolean;
-}
-
-// Widths and lengths have one scale. A long, narrow plot is shortened so its bands can still be seen.
-function frameFor(width: number, length: number): Frame {
-  const shownLength = Math.min(length, 3 * width);
-  const perMeter = Math.min(ROOM.width / width, ROOM.height / shownLength);
+function rowsDrawn(
+  rows: number,
+  rowLength: Length,
+  bandWidth: Length,
+  rowSpacing: Length,
+  swath: Length,
+): Drawn {
+  const drawn = Math.min(rows, MOST_STRIPES);
+  const { along } = passesOver({ length: rowLength, width: bandWidth, swath });
+  const [spacing, band] = [valueIn(rowSpacing, "m"), valueIn(bandWidth, "m")];
+  const bands = range(drawn).map((row) => ({ from: (row + 0.5) * spacing - band / 2, width: band }));
+  const width = band / along.passes;
+  const passes = rows * along.passes;
   return {
-    perMeter,
-    width: width * perMeter,
-    height: Math.max(8, shownLength * perMeter),
-    cut: shownLength < length,
+    length: rowLength,
+    across: times(rowSpacing, drawn),
+    stripes: bands,
+    isBands: true,
+    passes: bands.flatMap(({ from }) => range(along.passes).map((i) => ({ from: from + i * width, width }))),
+    sizes: [
+      say(W.rowsSize, { n: rows, length: shown(rowLength) }),
+      say(W.bandSize, { width: shown(bandWidth) }),
+      say(W.apart, { width: shown(rowSpacing) }),
+      say(W.passes, { n: passes, distance: shown(times(rowLength, passes)) }),
+    ],
+    first: drawn < rows ? drawn : undefined,
   };
 }
 
-function rowsDrawing(plot: Rows, swath: Length, system: UnitSystem): HTMLElement {
-  const { rows, rowLength, bandWidth, rowSpacing = bandWidth } = plot;
-  const drawn = Math.min(rows, MOST_STRIPES);
-  const [spacing, band] = [rowSpacing, bandWidth].map((one) => valueIn(one, "m")) as [number, number];
-  const frame = frameFor(drawn * spacing, valueIn(rowLength, "m"));
-  const { along } = passesOver({ length: rowLength, width: bandWidth, swath });
-  const passes = rows * along.passes;
-  const stripes = Array.from({ length: drawn }, (_, i): SVGElement[] => {
-    const middle = (i + 0.5) * spacing * frame.perMeter;
-    const width = band * frame.perMeter;
-    return [
-      svg("rect", { class: "band", x: middle - width / 2, y: 0, width, height: frame.height }),
-      svg("line", { class: "row", x1: middle, x2: middle, y1: 0, y2: frame.height }),
-      ...Array.from({ length: along.passes }, (_, pass) => {
-        const x = middle - width / 2 + (width * (pass + 0.5)) / along.passes;
-        return arrow(x, frame.height, (i * along.passes + pass) % 2 === 0, width / along.passes);
-      }),
-    ];
-  }).flat();
-  const sizes = [
-    say(W.rowsSize, { n: rows, length: shown(rowLength) }),
-    say(W.bandSize, { width: shown(bandWidth) }),
-    say(W.apart, { width: shown(rowSpacing) }),
-    say(W.passes, { n: passes, distance: shown(longer(rowLength, passes)) }),
-  ];
-  const across = say(W.across, { width: shown(longer(rowSpacing, drawn)) });
-  const remark = drawn < rows ? say(W.firstShown, { n: drawn }) : undefined;
-  return figure(frame, stripes, across, sizes, system, remark);
-}
-
-function blockDrawing({ length, width }: Block, swath: Length, system: UnitSystem): HTMLElement {
+function blockDrawn(length: Length, width: Length, swath: Length): Drawn {
   const { along } = passesOver({ length, width, swath });
-  const each = valueIn(swath, "m");
   const drawn = Math.min(along.passes, MOST_STRIPES);
-  const whole = drawn === along.passes;
-  const across = whole ? valueIn(width, "m") : drawn * each;
-  const frame = frameFor(across, valueIn(length, "m"));
-  const stripes = Array.from({ length: drawn }, (_, i): SVGElement[] => {
-    // The last pass moves in to end at the plot's edge.
-    const from = whole ? Math.max(0, Math.min(i * each, across - each)) : i * each;
-    const stripe = Math.min(each, across) * frame.perMeter;
-    const x = from * frame.perMeter;
-    return [
-      svg("rect", {
-        class: `pass ${i % 2 === 0 ? "odd" : "even"}`,
-        x,
-        y: 0,
-        width: stripe,
-        height: frame.height,
-      }),
-      arrow(x + stripe / 2, frame.height, i % 2 === 0, stripe),
-    ];
-  }).flat();
-  const sizes = [
-    say(W.blockSize, { length: shown(length), width: shown(width) }),
-    say(W.passWidth, { n: along.passes, width: shown(swath) }),
-    ...lastPass(along),
-    say(W.passes, { n: along.passes, distance: shown(along.distance) }),
-  ];
-  const acrossText = say(W.across, { width: shown(whole ? width : longer(swath, drawn)) });
-  const remark = whole ? undefined : say(W.firstShown, { n: drawn });
-  return figure(frame, stripes, acrossText, sizes, system, remark);
+  const isWhole = drawn === along.passes;
+  const across = isWhole ? width : times(swath, drawn);
+  const [each, all] = [valueIn(swath, "m"), valueIn(across, "m")];
+  // The last pass moves in to end at the plot's edge.
+  const stripes = range(drawn).map((i) => ({
+    from: Math.max(0, Math.min(i * each, all - each)),
+    width: Math.min(each, all),
+  }));
+  return {
+    length,
+    across,
+    stripes,
+    isBands: false,
+    passes: stripes,
+    sizes: [
+      say(W.blockSize, { length: shown(length), width: shown(width) }),
+      say(W.passWidth, { n: along.passes, width: shown(swath) }),
+      ...lastPass(along),
+      say(W.passes, { n: along.passes, distance: shown(along.distance) }),
+    ],
+    first: isWhole ? undefined : drawn,
+  };
 }
 
 function lastPass({ lastOverlap, pastEdge }: Passes): string[] {
@@ -143,86 +129,76 @@ function lastPass({ lastOverlap, pastEdge }: Passes): string[] {
   return lastOverlap.value > 0 ? [say(W.overlap, { width: shown(lastOverlap) })] : [];
 }
 
-function longer({ value, unit }: Length, times: number): Length {
-  return { value: value * times, unit };
+function range(n: number): number[] {
+  return Array.from({ length: n }, (_, i) => i);
+}
+
+function times({ value, unit }: Length, n: number): Length {
+  return { value: value * n, unit };
+}
+
+function figure(drawn: Drawn, unit: "m" | "ft"): TemplateResult {
+  const { stripes, isBands, passes, sizes, first } = drawn;
+  const [meters, length] = [valueIn(drawn.across, "m"), valueIn(drawn.length, "m")];
+  // Widths and lengths have one scale. A long, narrow plot is shortened so its bands can still be seen.
+  const shownLength = Math.min(length, 3 * meters);
+  const scale = Math.min(ROOM.width / meters, ROOM.height / shownLength);
+  const [width, height] = [meters * scale, Math.max(8, shownLength * scale)];
+  const isCut = shownLength < length;
+  const stripe = ({ from, width }: Stripe, i: number): TemplateResult<2> => svg`
+    <rect class=${isBands ? "band" : `pass ${i % 2 === 0 ? "odd" : "even"}`} x=${from * scale} y="0"
+      width=${width * scale} height=${height} />
+    ${isBands ? svg`<path class="row" d="M${(from + width / 2) * scale} 0v${height}" />` : ""}`;
+  const remarks = [...(isCut ? [say(W.shortened)] : []), ...(first ? [say(W.firstShown, { n: first })] : [])];
+  return html`<h3>${say(W.drawn)}</h3>
+    <figure>
+      <svg viewBox="0 0 ${WIDTH} ${EDGE.top + height + EDGE.bottom}" class="plot" role="img"
+        aria-label="${say(W.drawn)}: ${sizes.join(", ")}.">
+        <g transform="translate(${(WIDTH - width) / 2} ${EDGE.top})">
+          <rect class="ground" x="0" y="0" width=${width} height=${height} />
+          ${stripes.map(stripe)}
+          ${passes.map((pass, i) => arrow((pass.from + pass.width / 2) * scale, height, i, pass.width * scale))}
+          ${isCut ? cutMark(width, height / 2) : ""}
+          <text x="0" y="-10">${say(W.across, { width: shown(drawn.across) })}</text>
+          ${scaleBar(scale, height + 14, unit)}
+        </g>
+      </svg>
+      <figcaption>
+        <ul>${sizes.map((size) => html`<li>${size}</li>`)}</ul>
+        ${remarks.map((remark) => html`<p class="hint">${remark}</p>`)}
+      </figcaption>
+    </figure>`;
 }
 
 // The direction of a pass: up and back in turn. It is drawn below the zigzag in the middle.
-function arrow(x: number, height: number, away: boolean, width: number): SVGElement {
+function arrow(x: number, height: number, pass: number, width: number): TemplateResult<2> {
   const middle = height * 0.75;
   const half = Math.min(18, height * 0.2);
-  const [start, end] = away ? [middle + half, middle - half] : [middle - half, middle + half];
   const head = Math.max(1.5, Math.min(5, width / 2));
-  const back = end + (away ? head * 2 : -head * 2);
-  return svg(
-    "g",
-    { class: "way" },
-    svg("line", { x1: x, x2: x, y1: start, y2: back }),
-    svg("path", { d: `M${x} ${end}L${x - head} ${back}H${x + head}Z` }),
-  );
+  const up = pass % 2 === 0 ? 1 : -1;
+  const [end, back] = [middle - up * half, middle - up * (half - 2 * head)];
+  return svg`<g class="way">
+    <line x1=${x} x2=${x} y1=${middle + up * half} y2=${back} />
+    <path d="M${x} ${end}L${x - head} ${back}H${x + head}Z" />
+  </g>`;
 }
 
-function figure(
-  frame: Frame,
-  stripes: readonly SVGElement[],
-  across: string,
-  sizes: readonly string[],
-  system: UnitSystem,
-  remark: string | undefined,
-): HTMLElement {
-  const { width, height, cut } = frame;
-  const left = (WIDTH - width) / 2;
-  const label = `${say(W.drawn)}: ${sizes.join(", ")}.`;
-  const drawing = svg(
-    "svg",
-    {
-      viewBox: `0 0 ${WIDTH} ${EDGE.top + height + EDGE.bottom}`,
-      class: "plot",
-      role: "img",
-      "aria-label": label,
-    },
-    svg(
-      "g",
-      { transform: `translate(${left} ${EDGE.top})` },
-      svg("rect", { class: "ground", x: 0, y: 0, width, height }),
-      ...stripes,
-      ...(cut ? [cutMark(width, height / 2)] : []),
-      svg("text", { x: 0, y: -10 }, across),
-      scaleBar(frame, system),
-    ),
-  );
-  const caption = el(
-    "figcaption",
-    {},
-    el("ul", {}, ...sizes.map((size) => el("li", {}, size))),
-    ...[cut ? say(W.shortened) : undefined, remark].map((one) =>
-      one === undefined ? undefined : el("p", { class: "hint" }, one),
-    ),
-  );
-  return el("figure", {}, drawing, caption);
-}
-
-function cutMark(width: number, y: number): SVGElement {
+function cutMark(width: number, y: number): TemplateResult<2> {
   const teeth = Math.max(2, Math.round(width / 12));
-  const step = width / teeth;
-  const points = Array.from({ length: teeth + 1 }, (_, i) => [i * step, y + (i % 2 === 0 ? -4 : 4)]);
+  const points = range(teeth + 1).map((i) => [(i * width) / teeth, y + (i % 2 === 0 ? -4 : 4)] as const);
   const there = points.map(([x, at]) => `${x} ${at}`).join("L");
-  const back = points.map(([x, at = 0]) => `${x} ${at + 8}`).reverse();
-  return svg("path", { class: "cut", d: `M${there}L${back.join("L")}Z` });
+  const back = points.map(([x, at]) => `${x} ${at + 8}`).reverse();
+  return svg`<path class="cut" d="M${there}L${back.join("L")}Z" />`;
 }
 
-function scaleBar({ perMeter, height }: Frame, system: UnitSystem): SVGElement {
-  const unit = system === "metric" ? "m" : "ft";
+function scaleBar(perMeter: number, y: number, unit: "m" | "ft"): TemplateResult<2> {
   const perUnit = perMeter * valueIn({ value: 1, unit }, "m");
   const units = niceNumber(70 / perUnit);
   const length = units * perUnit;
-  const y = height + 14;
-  return svg(
-    "g",
-    { class: "scale" },
-    svg("path", { d: `M0 ${y - 4}v8M0 ${y}h${length}M${length} ${y - 4}v8` }),
-    svg("text", { x: 0, y: y + 20 }, formatQuantity({ value: units, unit }, { locale })),
-  );
+  return svg`<g class="scale">
+    <path d="M0 ${y - 4}v8M0 ${y}h${length}M${length} ${y - 4}v8" />
+    <text x="0" y=${y + 20}>${formatQuantity({ value: units, unit }, { locale })}</text>
+  </g>`;
 }
 
 /** The largest of 1, 2, 5, 10, 20, 50 … up to a limit. */

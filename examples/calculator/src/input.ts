@@ -14,21 +14,10 @@ import {
 } from "swath-to-spoon/plan";
 import { parseBatchInput, parsePlanInput, parseSpreadingInput } from "swath-to-spoon/schema";
 import type { Quantity } from "swath-to-spoon/units";
-import { BY_SIZE, calibrationOf, isCanopy, runPath, sharedWidth, startOf, TOOLS_ASK } from "./asks.ts";
-import {
-  chosen,
-  entryOf,
-  type Field,
-  fieldOf,
-  isChosen,
-  isDry,
-  type Job,
-  type KnownJob,
-  shapeOf,
-  steps,
-} from "./job.ts";
+import { calibrationOf, isBySize, isCanopy, runPath, sharedWidth, startOf, TOOLS_ASK } from "./asks.ts";
+import { entryOf, type Field, fieldOf, steps } from "./field.ts";
+import { chosen, isChosen, isDry, type Job, type KnownJob } from "./job.ts";
 import { inUnit, numberText, quantityIn, written } from "./units.ts";
-import { textOf, WAY } from "./ways.ts";
 import { locale } from "./words.ts";
 
 /** A plan of any job, granules too. */
@@ -37,7 +26,20 @@ export type JobPlan = AnyPlan | SpreadingPlan;
 /** The plan of a job, or every error that stops it. */
 export type Checked =
   | { readonly plan: JobPlan; readonly ways: readonly LoadChoice[]; readonly faults?: never }
-  | { readonly plan?: never; readonly faults: readonly Issue[] };
+  | { readonly plan?: never; readonly ways?: never; readonly faults: readonly Issue[] };
+
+/** Whether a plan must not be mixed or spread. */
+export function isRefused({ warnings }: JobPlan): boolean {
+  return warnings.some(({ severity }) => severity === "refusal");
+}
+
+/** Where the chosen way to mix is kept: among the job's entries, as the library's `split`. */
+export const WAY = "split";
+
+/** A way to mix as it is kept. */
+export function textOf({ split }: LoadChoice): string {
+  return JSON.stringify(split);
+}
 
 /** Checks everything in the form, and plans the job if nothing is wrong. */
 export function check(job: Job, records: readonly ApplicationRecord[]): Checked {
@@ -47,7 +49,7 @@ export function check(job: Job, records: readonly ApplicationRecord[]): Checked 
     const options = { locale, system: job.system };
     if (job.kind === "granules")
       return { plan: planSpreading(parseSpreadingInput(input, options)), ways: [] };
-    const parse = BY_SIZE.has(job.kind) ? parseBatchInput : parsePlanInput;
+    const parse = isBySize(job) ? parseBatchInput : parsePlanInput;
     const parsed: JobInput = parse(input, options);
     // Ways to mix are for a tank with marks. One that was chosen for another size of job is no longer among them.
     const ways = parsed.sprayer.marks === undefined ? [] : loadChoices(parsed);
@@ -63,7 +65,6 @@ type Tree = { [key: string]: unknown };
 
 /** The job as the library expects it, still as it was typed. The library reports what is wrong. */
 function inputOf(job: KnownJob, records: readonly ApplicationRecord[]): Tree {
-  const shape = shapeOf(job);
   const fields = steps(job).flatMap(({ asks }) => asks.map((ask) => fieldOf(job, ask)));
   const field = (path: string): Field | undefined => fields.find((one) => one.path === path);
   const valueAt = (path: string): unknown => valueIn(job, field(path));
@@ -72,32 +73,31 @@ function inputOf(job: KnownJob, records: readonly ApplicationRecord[]): Tree {
     return at && quantityIn(entryOf(job, at), job.system);
   };
 
-  const { kind } = job;
-  const input: Tree = structuredClone(startOf(shape));
+  const input: Tree = structuredClone(startOf(job));
   for (const { path, optional } of fields) {
     const value = valueAt(path);
     // What is needed and empty still has its part around it: the library then names the very field.
     if (!/^calibration|^[^.]+$/.test(path) && !(optional && value === undefined)) put(input, path, value);
   }
-  if (!BY_SIZE.has(kind)) put(input, "plot.name", job.name);
+  if (!isBySize(job)) put(input, "plot.name", job.name);
   else input.name = job.name;
-  if (kind === "granules") return input;
+  if (job.kind === "granules") return input;
 
   input.products = (input.products as Tree[]).map((one) => ({ ...one, ...soFar(job, one.name, records) }));
   input.tools = toolsOf(job);
-  if (BY_SIZE.has(kind)) return input;
+  if (isBySize(job)) return input;
   // The trees fill their row's ground: half the spacing on either side.
-  if (isCanopy(shape)) put(input, "plot.stripWidth", times(quantityAt("plot.rowSpacing"), 0.5));
+  if (isCanopy(job)) put(input, "plot.stripWidth", times(quantityAt("plot.rowSpacing"), 0.5));
   return { ...input, calibration: calibration() };
 
   function calibration(): Tree {
-    const how = calibrationOf(shape);
+    const how = calibrationOf(job);
     if (how === "known") return { kind: "known", rate: valueAt("calibration.rate") };
     if (how === "row") {
       const [sides, rowLength] = [valueAt("calibration.sides"), valueAt("calibration.rowLength")];
       return { kind: "tree-row", used: used(0), sides, rowLength, rowSpacing: valueAt("plot.rowSpacing") };
     }
-    const width = sharedWidth(shape)?.path;
+    const width = sharedWidth(job)?.path;
     const rows = Number(valueAt("sprayer.rowsPerPass") ?? 1);
     // The band is as wide as the pass, and is entered once.
     const swath = width === undefined ? valueAt("calibration.swath") : times(quantityAt(width), rows);
@@ -176,13 +176,12 @@ function today(): string {
 
 /** The field of the page for a place in the input: some are entered once and stand in several places. */
 function fieldAt(path: string, job: KnownJob): string {
-  const shape = shapeOf(job);
-  const width = sharedWidth(shape)?.path ?? "calibration.swath";
+  const width = sharedWidth(job)?.path ?? "calibration.swath";
   const place = path
     .replace(/^calibration\.runs\[\d+\]\.(distance|swath)/, "calibration.$1")
     .replace("calibration.runs[0].used", "calibration.used")
     .replace(/^calibration\..*resolution.*/, JUG)
     .replace(/^calibration\.swath/, width)
     .replace("calibration.rowSpacing", "plot.rowSpacing");
-  return isCanopy(shape) ? place.replace("plot.stripWidth", "plot.rowSpacing") : place;
+  return isCanopy(job) ? place.replace("plot.stripWidth", "plot.rowSpacing") : place;
 }

@@ -1,17 +1,18 @@
-import { type FormField, formFields } from "swath-to-spoon/schema";
-import { isUnit, type Unit, type UnitSystem, unitsOf } from "swath-to-spoon/units";
-import {
-  type Ask,
-  BY_SIZE,
-  JOBS,
-  type JobKind,
-  type Shape,
-  type Step,
-  startOf,
-  stepsOf,
-  TOOLS_ASK,
-} from "./asks.ts";
-import { type Entry, inUnit, switched } from "./units.ts";
+import type { Unit, UnitSystem } from "swath-to-spoon/units";
+import type { Entry } from "./units.ts";
+import type { Text } from "./words.ts";
+
+export type JobKind =
+  | "bands"
+  | "block"
+  | "area"
+  | "boundary"
+  | "spots"
+  | "tank"
+  | "pots"
+  | "drench"
+  | "orchard"
+  | "granules";
 
 /** Everything entered in the form. Plain data, kept for the next visit. */
 export interface Job {
@@ -24,25 +25,46 @@ export interface Job {
   readonly entries: Readonly<Record<string, Entry>>;
 }
 
-/** A field with what the library's schema says of it. */
-export interface Field extends Ask {
-  readonly kind: FormField["kind"];
-  readonly optional: boolean;
-  readonly whole: boolean;
-  /** The units to offer, what the trade uses first. */
-  readonly units: readonly Unit[];
-}
-
 /** A job whose kind is chosen. */
 export type KnownJob = Job & { readonly kind: JobKind };
+
+export type BySystem<T> = Readonly<Record<UnitSystem, T>>;
+
+/** A field: where it stands in the job that the library plans, and what it is called. The library's schema has the rest. */
+export interface Ask {
+  /** Its place in the input, such as `plot.rows`; an error finds its way to it by this. */
+  readonly path: string;
+  readonly label: Text;
+  readonly hint?: Text;
+  /** The unit that the trade uses for it, where that isn't the first that the library offers. */
+  readonly first?: BySystem<Unit>;
+  /** What to choose from, by the library's name. */
+  readonly options?: Readonly<Record<string, Text>>;
+  /** What is chosen at first. */
+  readonly usual?: string | BySystem<string>;
+  /** The field that it takes its units from, where it is the page's own. */
+  readonly like?: string;
+  /** Whether this job needs it, although the library could do without. */
+  readonly needed?: boolean;
+  /** Whether it is shown with the label's limits, out of the way. */
+  readonly more?: true;
+}
+
+/** A part of the form that is open at a time. */
+export interface Step {
+  /** The place in the input that all of it belongs to. */
+  readonly path: string;
+  readonly title: Text;
+  readonly hint?: Text | undefined;
+  readonly asks: readonly Ask[];
+}
 
 export function emptyJob(system: UnitSystem, name: string): Job {
   return { name, system, products: 1, runs: 1, entries: {} };
 }
 
-export function shapeOf(job: KnownJob): Shape {
-  const { kind, products, runs } = job;
-  return { kind, products, runs, chosen: (ask) => chosen(job, ask) };
+export function isChosen(job: Job): job is KnownJob {
+  return job.kind !== undefined;
 }
 
 /** What is chosen at a field with options. */
@@ -50,83 +72,22 @@ export function chosen({ entries, system }: Job, { path, usual = "" }: Ask): str
   return entries[path]?.text || (typeof usual === "string" ? usual : usual[system]);
 }
 
-/** The parts of the form; none until the kind of job is chosen. */
-export function steps(job: Job): Step[] {
-  return isChosen(job) ? stepsOf(shapeOf(job)) : [];
-}
-
-export function isChosen(job: Job): job is KnownJob {
-  return job.kind !== undefined;
-}
-
-// A form of the library is the same for every job, so it is asked for once.
-const forms: Partial<Record<string, readonly FormField[]>> = {};
-
-function formOf(kind: JobKind, system: UnitSystem): readonly FormField[] {
-  const name = kind === "granules" ? "spreading" : BY_SIZE.has(kind) ? "batch" : "plan";
-  const form = forms[`${name} ${system}`] ?? formFields(name, { system });
-  forms[`${name} ${system}`] = form;
-  return form;
-}
-
-// Kitchen measures of liquids that are entered in jugs, and units no farm measures in.
-const RARE = /^(?:mi|km|mm|yd2|mg|kg\/L|cup|tbsp|tsp|metric_\w+)$/;
-
-/** A field of the form, from the library's schema and what the page says of it. */
-export function fieldOf(job: KnownJob, ask: Ask): Field {
-  const { kind, system } = job;
-  const place = (ask.like ?? ask.path).replace(/\[\d+\]/g, "[]");
-  const start: Readonly<Record<string, { readonly kind: string }>> = startOf(shapeOf(job));
-  const shape = start[place.split(".")[0] ?? ""]?.kind;
-  // Of the shapes that have this place, the one that was chosen; of several sizes of it the first, which have the same units.
-  const found = formOf(kind, system).find(
-    ({ path, when }) => path === place && (shape === undefined || when.some(({ is }) => is === shape)),
-  );
-  const units = (found?.units ?? []).filter((unit) => !RARE.test(unit) && fits(unit, ask, job));
-  const usual = /^products.*(?:rate|max)$/i.test(ask.path)
-    ? units.find((unit) => USUAL_RATES.includes(unit))
-    : undefined;
-  const first = ask.first?.[system] ?? usual;
-  return {
-    ...ask,
-    kind: ask.options ? "choice" : (found?.kind ?? "text"),
-    optional: !ask.needed && (found?.optional === true || ask.path === "calibration.jug"),
-    whole: found?.limits?.whole ?? false,
-    units: first === undefined ? units : [first, ...units.filter((unit) => unit !== first)],
-  };
-}
-
-// Labels give rates per area in these far more often than in the largest unit, which the library offers first.
-const USUAL_RATES: readonly Unit[] = ["fl_oz/ac", "imp_fl_oz/ac", "L/ha"];
-
-/** Whether a unit suits a product's form and the size of the job. Other fields take all that the library offers. */
-function fits(unit: Unit, { path }: Ask, job: KnownJob): boolean {
-  if (path === "size.each") return !unit.includes("/");
-  const at = /^(products\[\d+\]|product)\.(?:rate|label\.(?:max|seasonMax))$/.exec(path)?.[1];
-  if (at === undefined) return true;
-  const [amount = "", per] = unit.split("/");
-  if (per === undefined) return unit === "%";
-  const dry = job.kind === "granules" || isDry(job, path);
-  if ((unitsOf("mass") as readonly string[]).includes(amount) !== dry) return false;
-  if (/(?:ac|ha|ft2|m2)$/.test(per)) return !BY_SIZE.has(job.kind);
-  if (/(?:plant|tree|pot|spot)$/.test(per)) return job.kind === "pots";
-  if (/\d*(?:ft|m)$/.test(per)) return job.kind === "drench" || job.kind === "bands";
-  return true;
-}
-
+/** Whether a product is weighed, by the place of one of its fields. */
 export function isDry(job: Job, path: string): boolean {
   return job.entries[path.replace(/\]\..*$/, "].form")]?.text === "dry";
 }
 
-/** What a field holds. */
-export function entryOf(job: Job, field: Field): Entry {
-  return (
-    job.entries[field.path] ?? { text: field.usual ? chosen(job, field) : "", unit: field.units[0] ?? "1" }
-  );
-}
-
 export function withEntry(job: Job, path: string, entry: Entry): Job {
   return { ...job, entries: { ...job.entries, [path]: entry } };
+}
+
+/** The job with a product measured in another way. An amount by volume says nothing of one by weight, so its rates are cleared. */
+export function withForm(job: Job, path: string, entry: Entry): Job {
+  const product = path.replace(/form$/, "");
+  const kept = Object.entries(job.entries).filter(
+    ([name]) => !(name.startsWith(product) && /rate$|max$/i.test(name)),
+  );
+  return withEntry({ ...job, entries: Object.fromEntries(kept) }, path, entry);
 }
 
 /** The job without one of its products. */
@@ -137,67 +98,4 @@ export function withoutProduct(job: Job, gone: number): Job {
     return [[at > gone ? path.replace(`[${at}]`, `[${at - 1}]`) : path, entry]];
   });
   return { ...job, products: job.products - 1, entries: Object.fromEntries(entries) };
-}
-
-/** The same job with every field in the units of another system. The measuring tools stay: they are the ones at hand. */
-export function switchedJob(job: Job, to: UnitSystem): Job {
-  const fields = [...formOf("block", to), ...formOf("pots", to), ...formOf("granules", to)];
-  const units = [...new Set(fields.flatMap(({ units = [] }) => units))].filter((unit) => !RARE.test(unit));
-  const tools: Entry = { text: chosen(job, TOOLS_ASK), unit: "1" };
-  const entries = Object.entries({ ...job.entries, tools }).map(([path, entry]): [string, Entry] => [
-    path,
-    switched(entry, job.system, units),
-  ]);
-  return { ...job, system: to, entries: Object.fromEntries(entries) };
-}
-
-/** Whether what was kept, or came from a file, is a job that this page can show. */
-export function isJob(value: unknown): value is Job {
-  const { name, system, kind, products, runs, entries } = value as Job;
-  const small = (n: number): boolean => Number.isInteger(n) && n >= 1 && n <= 20;
-  return (
-    typeof name === "string" &&
-    ["us", "imperial", "metric"].includes(system) &&
-    (kind === undefined || Object.hasOwn(JOBS, kind)) &&
-    small(products) &&
-    small(runs) &&
-    Object.values(entries).every(isEntry)
-  );
-}
-
-// A quantity that can't be converted to the field's unit throws, and then the job is not read.
-function isEntry({ text, unit, typed }: Entry): boolean {
-  if (typed) inUnit(typed.quantity, unit);
-  return typeof text === "string" && isUnit(unit);
-}
-
-/** An invented job that shows what the page does. */
-export function exampleJob(system: UnitSystem, name: string): Job {
-  const given: Readonly<Record<string, readonly [text: string, unit: Unit]>> = {
-    "plot.rows": ["14", "1"],
-    "plot.rowLength": ["160", "ft"],
-    "plot.bandWidth": ["30", "in"],
-    "plot.rowSpacing": ["5", "ft"],
-    "calibration.distance": ["120", "ft"],
-    "calibration.used": ["34", "fl_oz"],
-    "sprayer.tank": ["4", "gal"],
-    "sprayer.workingFill": ["3 1/2", "gal"],
-    "sprayer.lineVolume": ["10", "fl_oz"],
-    "reserve.percent": ["5", "1"],
-    "products[0].name": ["Product A", "1"],
-    "products[0].rate": ["1 1/2", "pt/ac"],
-    "products[1].name": ["Product B", "1"],
-    "products[1].form": ["dry", "1"],
-    "products[1].rate": ["12", "oz/ac"],
-    tools: ["us-cups-and-spoons", "1"],
-    scales: ["yes", "1"],
-  };
-  const entries = Object.entries(given).map(([path, [text, unit]]) => [path, { text, unit }]);
-  const job: Job = {
-    ...emptyJob("us", name),
-    kind: "bands",
-    products: 2,
-    entries: Object.fromEntries(entries),
-  };
-  return system === "us" ? job : switchedJob(job, system);
 }

@@ -1,265 +1,184 @@
-import type { ApplicationRecord } from "swath-to-spoon/plan";
+import { html, render, type TemplateResult } from "lit-html";
+import { live } from "lit-html/directives/live.js";
 import type { UnitSystem } from "swath-to-spoon/units";
-import { isRefused, showAnswer, showMissing, showWorking } from "./answer.ts";
-import { clearCard } from "./card.ts";
-import { byId, el } from "./dom.ts";
-import {
-  buildForm,
-  goOn,
-  goTo,
-  type Keeper,
-  showDoubts,
-  showFaults,
-  showStates,
-  unvisit,
-  visitAll,
-} from "./form.ts";
-import { type Checked, check, type JobPlan } from "./input.ts";
-import { emptyJob, exampleJob, isChosen, type Job, switchedJob } from "./job.ts";
-import { recordForm, seasonList } from "./season.ts";
-import { type Kept, keep, lastVisit, merged, read, saveFile } from "./store.ts";
-import { wayChoice } from "./ways.ts";
-import { count, type Language, locale, say, speak, W } from "./words.ts";
+import { answer } from "./answer.ts";
+import { cardOf, paperCard } from "./card.ts";
+import { switchedJob } from "./field.ts";
+import { jobForm, openPart } from "./form.ts";
+import { byId, optionsOf, valueIn } from "./html.ts";
+import { isRefused } from "./input.ts";
+import { emptyJob, isChosen, type Job } from "./job.ts";
+import { goTo, unvisit, visit, waitingText } from "./places.ts";
+import { seasonList } from "./season.ts";
+import { change, job, put, refresh, showBy, state } from "./state.ts";
+import { type Kept, merged, read, saveFile } from "./store.ts";
+import { count, type Language, locale, say, speak, type Text, W } from "./words.ts";
 
-const firstSystem = /-US\b/.test(locale) ? "us" : "metric";
-
-let kept: Kept = lastVisit() ?? {
-  locale,
-  language: locale.startsWith("es") ? "es" : "en",
-  jobs: [],
-  open: 0,
-  records: [],
-};
-let checked: Checked = { faults: [] };
-let faulty: readonly HTMLElement[] = [];
-let seesAnswer = false;
-/** Everything as it was before something was cleared or deleted, until the next change. */
-let before: Kept | undefined;
-
-const job = (): Job => kept.jobs[kept.open] as Job;
-
-/** Puts something else in place of what is kept. `undo` lets the person take it back. */
-function put(next: Partial<Kept>, undo = false): void {
-  before = undo ? kept : undefined;
-  kept = { ...kept, ...next };
-  keep(kept);
-  byId("undo").hidden = before === undefined;
+function page(): TemplateResult {
+  const card = cardOf();
+  return html`<header>
+      <h1>Swath to spoon</h1>
+      <p>${say(W.intro)}</p>
+      ${settings()}
+    </header>
+    <main>
+      <div>${jobForm()}${myJobs()}</div>
+      <section id="answer" aria-labelledby="answer-title" tabindex="-1">
+        <div class="title">
+          <h2 id="answer-title">${say(W.answer)}</h2>
+          <button type="button" class="quiet" id="back" @click=${backToForm}>${say(W.back)}</button>
+        </div>
+        ${answer(card)}
+      </section>
+      <article id="card">${paperCard(card)}</article>
+    </main>
+    <footer><p id="offline" hidden>${say(W.offline)}</p></footer>
+    ${bar()}`;
 }
 
-function withJob(next: Job): Partial<Kept> {
-  return { jobs: kept.jobs.map((one, i) => (i === kept.open ? next : one)) };
+function settings(): TemplateResult {
+  const systems = (["us", "imperial", "metric"] as const).map((name) => [name, say(W[name])] as const);
+  const languages = [
+    ["en", "English"],
+    ["es", "Español"],
+  ] as const;
+  const switchTo = (event: Event): void => change(switchedJob(job(), valueIn(event) as UnitSystem));
+  const speakIn = async (event: Event): Promise<void> => {
+    const language = valueIn(event) as Language;
+    await speak(language);
+    put({ language });
+  };
+  return html`<p class="settings">
+    <select id="system" aria-label=${say(W.units)} @change=${switchTo}>${optionsOf(systems, job().system)}</select>
+    <select id="language" aria-label="Language / Idioma" @change=${speakIn}>
+      ${optionsOf(languages, state.kept.language)}
+    </select>
+    <button type="button" id="undo" ?hidden=${!state.before} @click=${undo}>${say(W.undo)}</button>
+  </p>`;
 }
 
-const keeper: Keeper = {
-  job,
-  change: (next, rebuild = false) => {
-    put(withJob(next));
-    if (rebuild) buildForm(keeper);
-    refresh();
-  },
-  example: () => {
-    put(withJob(exampleJob(job().system, job().name)), true);
-    build();
-  },
-};
-
-/** Plans the job again and shows it. It takes a few milliseconds, so it runs at each key. */
-function refresh(): void {
-  checked = check(job(), kept.records);
-  faulty = showFaults(checked.faults ?? []);
-  showStates(faulty, waitingText);
-  const { plan } = checked;
-  showDoubts(plan?.warnings ?? []);
-  if (plan) {
-    const ways = "hopper" in plan ? [] : wayChoice(checked.ways, plan.input.sprayer, keeper);
-    showAnswer(plan, job(), ways, recordForm(plan, job(), addRecord));
-    showMath();
-  } else {
-    showMissing(
-      faulty.filter((field) => !isEmpty(field)),
-      faulty.filter(isEmpty),
-    );
-    clearCard();
-  }
-  showStatus();
+/** Puts other jobs in place of these, or opens another. */
+function putJobs(next: Partial<Kept>, canUndo = false): void {
+  unvisit();
+  put(next, canUndo);
+  openPart();
 }
 
-function showMath(): void {
-  const { plan } = checked;
-  if (plan && !("hopper" in plan) && byId<HTMLDetailsElement>("working").open) showWorking(plan, job());
+function undo(): void {
+  if (state.before) putJobs(state.before);
 }
 
-function showStatus(): void {
-  const { plan } = checked;
-  byId("bar").classList.toggle("away", plan !== undefined && seesAnswer);
-  byId("bar").classList.toggle("refused", plan !== undefined && isRefused(plan));
-  if (!isChosen(job())) byId("status").textContent = say(W.chooseJob);
-  else if (plan === undefined) byId("status").textContent = waitingText(faulty);
-  else byId("status").textContent = isRefused(plan) ? say(W.refused) : readyText(plan);
-  byId("go").textContent = say(plan === undefined ? W.next : isRefused(plan) ? W.seeWhy : W.seeAnswer);
-}
-
-function readyText(plan: JobPlan): string {
-  return "hopper" in plan ? say(W.readyToSpread) : count(W.ready1, W.ready, plan.loads.length);
-}
-
-function isEmpty(field: HTMLElement): boolean {
-  return field instanceof HTMLInputElement && field.value.trim() === "";
-}
-
-/** How many fields are wrong, and how many are empty: an empty one is not wrong. */
-function waitingText(fields: readonly HTMLElement[]): string {
-  const left = fields.filter(isEmpty).length;
-  const wrong = fields.length - left;
-  return [
-    ...(wrong > 0 ? [count(W.fix1, W.fix, wrong)] : []),
-    ...(left > 0 ? [count(W.left1, W.left, left)] : []),
-  ].join(", ");
-}
-
-function addRecord(record: ApplicationRecord): void {
-  put({ records: [...kept.records, record] });
-  buildJobs();
-}
-
-/** Builds everything that has words in it. */
-function build(): void {
-  for (const place of document.querySelectorAll<HTMLElement>("[data-say]"))
-    place.textContent = say(W[place.dataset.say as keyof typeof W]);
-  buildSelects();
-  buildJobs();
-  buildForm(keeper);
-  refresh();
-}
-
-function fill(id: string, options: Readonly<Record<string, string>>, value: string): void {
-  const select = byId<HTMLSelectElement>(id);
-  select.replaceChildren(
-    ...Object.entries(options).map(([name, text]) => el("option", { value: name }, text)),
-  );
-  select.value = value;
-}
-
-function buildSelects(): void {
-  fill("system", { us: say(W.us), imperial: say(W.imperial), metric: say(W.metric) }, job().system);
-  byId("system").setAttribute("aria-label", say(W.units));
-  fill("language", { en: "English", es: "Español" }, kept.language);
-}
-
-function buildJobs(): void {
-  fill("jobs", Object.fromEntries(kept.jobs.map(({ name }, i) => [String(i), name])), String(kept.open));
-  byId<HTMLInputElement>("job-name").value = job().name;
-  byId("season").replaceChildren(
-    ...seasonList(job(), kept.records, (gone) => {
-      put({ records: kept.records.filter((record) => record !== gone) }, true);
-      build();
-    }),
-  );
-}
-
-/** A name that no job has yet. */
-function newName(): string {
-  const names = new Set(kept.jobs.map(({ name }) => name));
-  for (let n = 1; ; n++) if (!names.has(say(W.job, { n }))) return say(W.job, { n });
+/** An empty job with a name that no other has. */
+function newJob(): Job {
+  const { jobs } = state.kept;
+  const names = new Set(jobs.map(({ name }) => name));
+  const system = state.kept.jobs[state.kept.open]?.system ?? (/-US\b/.test(locale) ? "us" : "metric");
+  for (let n = 1; ; n++) if (!names.has(say(W.job, { n }))) return emptyJob(system, say(W.job, { n }));
 }
 
 function addJob(): void {
-  const system = kept.jobs[kept.open]?.system ?? firstSystem;
-  put({ jobs: [...kept.jobs, emptyJob(system, newName())], open: kept.jobs.length });
+  const { jobs } = state.kept;
+  putJobs({ jobs: [...jobs, newJob()], open: jobs.length });
 }
 
-function onClick(id: string, act: () => void): void {
-  byId(id).addEventListener("click", act);
+function deleteJob(): void {
+  const { jobs, open } = state.kept;
+  const rest = jobs.filter((_, i) => i !== open);
+  putJobs({ jobs: rest.length > 0 ? rest : [newJob()], open: Math.max(0, open - 1) }, true);
 }
 
-function onChange(id: string, act: (value: string) => void): void {
-  const field = byId<HTMLInputElement | HTMLSelectElement>(id);
-  field.addEventListener("change", () => act(field.value));
+function clearJob(): void {
+  unvisit();
+  change(emptyJob(job().system, job().name), true);
+  openPart();
 }
 
-onChange("system", (system) => {
-  put(withJob(switchedJob(job(), system as UnitSystem)));
-  build();
-});
-onChange("language", async (language) => {
-  await speak(language as Language);
-  put({ language: language as Language });
-  build();
-});
-onChange("jobs", (open) => {
-  unvisit();
-  put({ open: Number(open) });
-  build();
-});
-onChange("job-name", (typed) => {
-  const name = typed.trim();
-  const others = kept.jobs.filter((_, i) => i !== kept.open);
-  if (name !== "" && others.every((other) => other.name !== name)) put(withJob({ ...job(), name }));
-  build();
-});
-onClick("new-job", () => {
-  unvisit();
-  addJob();
-  build();
-});
-onClick("delete-job", () => {
-  put({ jobs: kept.jobs.filter((_, i) => i !== kept.open), open: Math.max(0, kept.open - 1) }, true);
-  if (kept.jobs.length === 0) {
-    const whole = before;
-    addJob();
-    before = whole;
-    byId("undo").hidden = false;
-  }
-  build();
-});
-onClick("clear", () => {
-  unvisit();
-  put(withJob(emptyJob(job().system, job().name)), true);
-  build();
-});
-onClick("undo", () => {
-  if (before) put(before);
-  build();
-});
-onClick("export", () => saveFile(kept));
-byId("import").addEventListener("change", async (event) => {
-  const text = await (event.target as HTMLInputElement).files?.[0]?.text();
+function rename(event: Event): void {
+  const name = valueIn(event).trim();
+  const others = state.kept.jobs.filter((_, i) => i !== state.kept.open);
+  const isFree = name !== "" && others.every((other) => other.name !== name);
+  change(isFree ? { ...job(), name } : job());
+}
+
+async function readFile({ target }: Event): Promise<void> {
+  const text = await (target as HTMLInputElement).files?.[0]?.text();
   const added = read(text ?? "");
-  if (added) put(merged(kept, added), true);
-  build();
+  if (added) putJobs(merged(state.kept, added), true);
   byId("file-status").textContent = added
     ? say(W.imported, { jobs: added.jobs.length, records: added.records.length })
     : say(W.notOurs);
-});
+}
 
-onClick("back", () => {
-  const part = document.querySelector<HTMLElement>("details[name=step][open] > summary");
-  part?.scrollIntoView();
-  part?.focus({ preventScroll: true });
-});
-onClick("go", () => {
-  const [first] = faulty;
+function myJobs(): TemplateResult {
+  const { jobs, open } = state.kept;
+  const names = jobs.map(({ name }, i) => [String(i), name] as const);
+  const button = (id: string, text: Text, act: () => void): TemplateResult =>
+    html`<button type="button" id=${id} @click=${act}>${say(text)}</button>`;
+  return html`<details id="my-jobs">
+    <summary>${say(W.myJobs)}</summary>
+    <div class="field">
+      <label for="job-name">${say(W.jobName)}</label>
+      <input id="job-name" type="text" .value=${live(job().name)} @change=${rename} />
+    </div>
+    <div class="field">
+      <label for="jobs">${say(W.otherJob)}</label>
+      <select id="jobs" @change=${(event: Event) => putJobs({ open: Number(valueIn(event)) })}>
+        ${optionsOf(names, String(open))}
+      </select>
+    </div>
+    <p class="actions">
+      ${button("clear", W.clear, clearJob)}${button("new-job", W.newJob, addJob)}
+      ${button("delete-job", W.deleteJob, deleteJob)}
+    </p>
+    <h2>${say(W.season)}</h2>
+    <div id="season">${seasonList()}</div>
+    <p class="actions">${button("export", W.export, () => saveFile(state.kept))}</p>
+    <div class="field">
+      <label for="import">${say(W.import)}</label>
+      <input id="import" type="file" accept=".json" @change=${readFile} />
+    </div>
+    <p id="file-status" role="status"></p>
+    <p class="hint">${say(W.stays)}</p>
+  </details>`;
+}
+
+/** The bar at the foot: how far the job is, and the way on. */
+function bar(): TemplateResult {
+  const { checked, marks } = state;
+  const { plan } = checked;
+  const refused = plan !== undefined && isRefused(plan);
+  const status = !isChosen(job())
+    ? say(W.chooseJob)
+    : !plan
+      ? waitingText(marks.open)
+      : refused
+        ? say(W.refused)
+        : "hopper" in plan
+          ? say(W.readyToSpread)
+          : count(W.ready1, W.ready, plan.loads.length);
+  return html`<div id="bar" class="${plan ? "ready" : ""} ${refused ? "refused" : ""}">
+    <p id="status" role="status">${status}</p>
+    <button type="button" id="go" @click=${goOn}>${say(!plan ? W.next : refused ? W.seeWhy : W.seeAnswer)}</button>
+  </div>`;
+}
+
+function goOn(): void {
+  const [first] = state.marks.open;
   if (first) {
-    visitAll(checked.faults ?? []);
-    showFaults(checked.faults ?? []);
-    goTo(first);
-  } else if (checked.plan) {
+    visit(...state.marks.open.map(({ path }) => path));
+    refresh();
+    goTo(first.path);
+  } else if (state.checked.plan) {
     byId("answer").scrollIntoView();
     byId("answer").focus({ preventScroll: true });
-  } else byId("job-choice").querySelector<HTMLElement>("summary")?.focus();
-});
+  } else byId("form").querySelector<HTMLElement>("summary")?.focus();
+}
 
-byId("form").addEventListener("keydown", (event) => {
-  const at = event.target as HTMLElement;
-  if (event.key !== "Enter" || !at.matches("input[type=text]")) return;
-  event.preventDefault();
-  // The change event of the field comes first, as if the person had left it.
-  at.blur();
-  if (!goOn(document.getElementById(at.id) ?? at)) byId("go").focus();
-});
-byId("form").addEventListener("submit", (event) => event.preventDefault());
-
-byId("working").addEventListener("toggle", showMath);
+function backToForm(): void {
+  const part = byId("form").querySelector<HTMLElement>(".step[open] > summary");
+  part?.scrollIntoView();
+  part?.focus({ preventScroll: true });
+}
 
 // The browser keeps the page once it is loaded, so it opens without a signal.
 async function keepPage(): Promise<void> {
@@ -268,16 +187,15 @@ async function keepPage(): Promise<void> {
   byId("offline").hidden = false;
 }
 
-await speak(kept.language);
-if (kept.jobs.length === 0) addJob();
-build();
+await speak(state.kept.language);
+showBy(() => render(page(), document.body));
+if (state.kept.jobs.length === 0) addJob();
+else refresh();
+openPart();
 
 // On a phone the bar makes room once the answer is on the screen.
 new IntersectionObserver(
-  ([answer]) => {
-    seesAnswer = answer?.isIntersecting === true;
-    showStatus();
-  },
+  ([seen]) => document.body.classList.toggle("sees-answer", seen?.isIntersecting === true),
   { rootMargin: "-40% 0px -40% 0px" },
 ).observe(byId("answer"));
 if (import.meta.env.MODE === "production" && "serviceWorker" in navigator) keepPage().catch(() => undefined);

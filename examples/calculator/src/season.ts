@@ -1,72 +1,65 @@
+import { html, render, type TemplateResult } from "lit-html";
+import { keyed } from "lit-html/directives/keyed.js";
 import { isSprayMathError } from "swath-to-spoon";
 import { type ApplicationRecord, reconcile, reconcileSpreading, seasonSoFar } from "swath-to-spoon/plan";
-import { parseQuantity, type Quantity, quantityRatio } from "swath-to-spoon/units";
+import { parseQuantity, quantityRatio } from "swath-to-spoon/units";
 import { issueText } from "swath-to-spoon/worksheet";
-import { el } from "./dom.ts";
+import { byId, type Shown } from "./html.ts";
 import { type JobPlan, now, recordsOf } from "./input.ts";
-import type { Job } from "./job.ts";
-import { numberText, shown } from "./units.ts";
-import { locale, say, type Text, W, writing } from "./words.ts";
+import { addRecord, job, put, state } from "./state.ts";
+import { numberText, shown, sign } from "./units.ts";
+import { locale, say, W, writing } from "./words.ts";
 
-/** The form for what was really done, which `save` takes as a record. */
-export function recordForm(plan: JobPlan, job: Job, save: (record: ApplicationRecord) => void): HTMLElement {
-  const row = (
-    name: string,
-    text: Text,
-    type: string,
-    value?: string,
-  ): [input: HTMLInputElement, row: HTMLElement] => {
-    const input = el("input", { id: `record-${name}`, type, value });
-    const optional =
-      value === undefined ? el("span", { class: "optional" }, ` ${say(W.optional)}`) : undefined;
-    return [input, el("div", { class: "field" }, el("label", { for: input.id }, say(text), optional), input)];
-  };
+const OPTIONAL = ["started", "applicator", "certification", "location", "crop", "weather", "notes"] as const;
+
+/** The form for what was really done. It is kept while the job is, whatever changes. */
+export function recordForm(plan: JobPlan): unknown {
   const isSpreading = "hopper" in plan;
   const { unit } = isSpreading ? plan.total : plan.carrier.total;
-  const nothing = `0 ${shown({ value: 2, unit } as Quantity)
-    .slice(1)
-    .trim()}`;
-  const [finished, finishedRow] = row("finished", W.finished, "datetime-local", now());
-  const [left, leftRow] = row("left", isSpreading ? W.granulesLeft : W.leftOver, "text", nothing);
-  const others = (
-    ["started", "applicator", "certification", "location", "crop", "weather", "notes"] as const
-  ).map((name) => ({ name, made: row(name, W[name], name === "started" ? "datetime-local" : "text") }));
-  const outcome = el("div", { role: "status" });
-  const button = el("button", { type: "button", id: "save-record" }, say(W.save));
-  button.addEventListener("click", () => {
-    try {
-      const details = others.flatMap(({ name, made: [{ value }] }) =>
-        value.trim() ? [[name, value.trim()]] : [],
-      );
-      const actual = { finished: finished.value, ...Object.fromEntries(details) };
-      const reading = { locale, system: job.system };
-      const text = numberText(left.value);
-      const { record } = isSpreading
-        ? reconcileSpreading(plan, {
-            ...actual,
-            left: parseQuantity(text, { ...reading, dimension: "mass" }),
-          })
-        : reconcile(plan, { ...actual, left: parseQuantity(text, { ...reading, dimension: "volume" }) });
-      save(record);
-      outcome.replaceChildren(
-        el("p", {}, say(W.saved)),
-        ...applied(plan, record).map((text) => el("p", {}, text)),
-      );
-    } catch (error) {
-      if (!isSprayMathError(error)) throw error;
-      outcome.replaceChildren(el("p", { class: "fault" }, issueText(error, writing())));
-    }
-  });
-  return el(
-    "details",
-    { class: "record" },
-    el("summary", {}, say(isSpreading ? W.spread : W.sprayed)),
-    finishedRow,
-    leftRow,
-    ...others.map(({ made: [, made] }) => made),
-    button,
-    outcome,
-  );
+  const row = (name: string, text: string, type: string, value?: string): TemplateResult =>
+    html`<div class="field">
+      <label for="record-${name}">${text}${value === undefined ? html`<span class="optional"> ${say(W.optional)}</span>` : ""}</label>
+      <input id="record-${name}" name=${name} type=${type} value=${value ?? ""} />
+    </div>`;
+  const form = html`<form>
+    ${row("finished", say(W.finished), "datetime-local", now())}
+    ${row("left", say(isSpreading ? W.granulesLeft : W.leftOver), "text", `0 ${sign(unit)}`)}
+    ${OPTIONAL.map((name) => row(name, say(W[name]), name === "started" ? "datetime-local" : "text"))}
+    <button type="button" id="save-record" @click=${(event: Event) => save(event, plan)}>${say(W.save)}</button>
+    <div id="saved" role="status"></div>
+  </form>`;
+  return html`<details class="record">
+    <summary>${say(isSpreading ? W.spread : W.sprayed)}</summary>
+    ${keyed(state.kept.open, form)}
+  </details>`;
+}
+
+/** Keeps what the form says as a record, and says what that comes to, or what is wrong. */
+function save({ currentTarget }: Event, plan: JobPlan): void {
+  const form = (currentTarget as HTMLButtonElement).form as HTMLFormElement;
+  const typed = [...new FormData(form)].map(([name, text]) => [name, String(text).trim()] as const);
+  const { finished = "", left = "", ...more } = Object.fromEntries(typed.filter(([, text]) => text !== ""));
+  try {
+    const record = recordOf(plan, { finished, ...more }, left);
+    addRecord(record);
+    const texts = [say(W.saved), ...applied(plan, record)];
+    render(
+      texts.map((text) => html`<p>${text}</p>`),
+      byId("saved"),
+    );
+  } catch (error) {
+    if (!isSprayMathError(error)) throw error;
+    render(html`<p class="fault">${issueText(error, writing())}</p>`, byId("saved"));
+  }
+}
+
+function recordOf(plan: JobPlan, done: { finished: string }, left: string): ApplicationRecord {
+  const reading = { locale, system: job().system };
+  const text = numberText(left);
+  if ("hopper" in plan)
+    return reconcileSpreading(plan, { ...done, left: parseQuantity(text, { ...reading, dimension: "mass" }) })
+      .record;
+  return reconcile(plan, { ...done, left: parseQuantity(text, { ...reading, dimension: "volume" }) }).record;
 }
 
 /** What was applied of each product, against the plan. */
@@ -80,28 +73,19 @@ function applied(plan: JobPlan, { products }: ApplicationRecord): string[] {
 }
 
 /** The records of this job's place this year, and what each product comes to. */
-export function seasonList(
-  { name }: Job,
-  records: readonly ApplicationRecord[],
-  remove: (record: ApplicationRecord) => void,
-): HTMLElement[] {
-  const here = recordsOf(name, records);
-  if (here.length === 0) return [el("p", { class: "hint" }, say(W.noRecords))];
-  const names = [...new Set(here.flatMap(({ products }) => products.map((product) => product.name)))];
+export function seasonList(): Shown {
+  const here = recordsOf(job().name, state.kept.records);
+  if (here.length === 0) return html`<p class="hint">${say(W.noRecords)}</p>`;
+  const names = new Set(here.flatMap(({ products }) => products.map((product) => product.name)));
   const rows = here.map((record) => {
-    const button = el(
-      "button",
-      { type: "button", class: "quiet", "aria-label": say(W.deleteRecord, { date: record.date }) },
-      "✕",
-    );
-    button.addEventListener("click", () => remove(record));
-    const amounts = record.products.map((product) => `${product.name} ${shown(product.applied)}`);
-    return el("li", {}, `${record.date}: ${amounts.join(", ")} `, button);
+    const { date, products } = record;
+    const remove = (): void => put({ records: state.kept.records.filter((one) => one !== record) }, true);
+    const amounts = products.map(({ name, applied }) => `${name} ${shown(applied)}`).join(", ");
+    return html`<li>${date}: ${amounts}
+      <button type="button" class="quiet" aria-label=${say(W.deleteRecord, { date })} @click=${remove}>✕</button>
+    </li>`;
   });
-  return [
-    el("ul", { class: "records" }, ...rows),
-    ...names.map((product) => el("p", {}, totalText(product, here))),
-  ];
+  return html`<ul class="records">${rows}</ul>${[...names].map((name) => html`<p>${totalText(name, here)}</p>`)}`;
 }
 
 function totalText(product: string, records: readonly ApplicationRecord[]): string {

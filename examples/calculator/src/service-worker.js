@@ -22,10 +22,12 @@ self.addEventListener("activate", (event) => {
   );
 });
 
-// One cache per build. The next build's worker keeps its own files and deletes these.
+// What a server says its files vary by is no matter: there is one of each. One cache per build. The next build's worker keeps its own files and deletes these.
 self.addEventListener("fetch", (event) => {
   if (event.request.method !== "GET") return;
   event.respondWith(
-    caches.match(event.request, { ignoreSearch: true }).then((kept) => kept ?? fetch(event.request)),
+    caches
+      .match(event.request, { ignoreSearch: true, ignoreVary: true })
+      .then((kept) => kept ?? fetch(event.request)),
   );
 });

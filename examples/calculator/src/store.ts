@@ -1,5 +1,6 @@
 import { type ApplicationRecord, readRecord } from "swath-to-spoon/plan";
-import { isJob, type Job } from "./job.ts";
+import { isJob } from "./field.ts";
+import type { Job } from "./job.ts";
 import { type Language, locale } from "./words.ts";
 
 /** Everything that is kept on the device: nothing leaves it but in a file that the person saves. */
