@@ -301,6 +301,27 @@ describe("spreadingSensitivity", () => {
     ]);
   });
 
+  it("moves one entry of a list, and leaves the others as they are", () => {
+    // 20 spots of 1 m × 2 m and 5 of 4 m²: 40 m² and 20 m².
+    const plot = {
+      kind: "spots",
+      spots: [
+        { count: 20, length: qty(1, "m"), width: qty(2, "m") },
+        { count: 5, each: qty(4, "m2") },
+      ],
+    } as const;
+    const product = { name: "Product A", rate: qty(100, "kg/ha") };
+    const found = moved({ plot, spreader: { hopper: qty(1, "kg") }, product });
+    expect(Object.fromEntries(found.map(({ path, total }) => [path, total]))).toEqual({
+      "product.rate": 1,
+      "plot.spots[0].count": 3.333333,
+      "plot.spots[0].length": 0.666667,
+      "plot.spots[0].width": 0.666667,
+      "plot.spots[1].count": 6.666667,
+      "plot.spots[1].each": 0.333333,
+    });
+  });
+
   it("takes the nutrient's content against the product, and what comes along for nothing", () => {
     const rate = {
       nutrient: "N",
