@@ -4,7 +4,7 @@ import { rateUsed, readRate, type SingleRate } from "../tank-mix/label-rate.js";
 import { orderOf, ratioOf, scaled } from "../units/quantity.js";
 import type { Length } from "../units/types.js";
 import type { PlanInput } from "./input.js";
-import { type Plot, plotPath, plotsOf } from "./plot.js";
+import { type Plot, type PlotName, plotInEnglish, plotNames, plotPath, plotsOf } from "./plot.js";
 import type { JobArea, PlotAreas } from "./plot-areas.js";
 import { forSaying, type Warning, warning } from "./warnings.js";
 
@@ -22,13 +22,21 @@ export function areaWarnings(
   const { rowsPerPass = 1 } = sprayer;
   // One nozzle over a whole plot, pass beside pass, is the commonest backpack job: a narrow strip alone says nothing of bands.
   const width = hasRows(input, measurement) ? widthOf(measurement) : undefined;
+  const names = plotNames(plot);
   return plotsOf(plot).flatMap((one, i): Warning[] => {
     const path = plotPath(plot, i);
-    return [
+    const found = [
       ...allGroundWarnings(one, plots[i] as PlotAreas, width, bandSwath, path),
       ...bandWarnings(one, measurement, rowsPerPass, path, widthPathOf(calibration)),
     ];
+    return names.length === 1 ? found : found.map((each) => onPlot(each, names[i] as PlotName));
   });
+}
+
+/** A warning with the plot that it is about, for one of several. */
+function onPlot(found: Warning, plot: PlotName): Warning {
+  const { message, figures } = found;
+  return { ...found, message: `On ${plotInEnglish(plot)}: ${message}`, figures: { ...figures, plot } };
 }
 
 /** Whether anything that was given speaks of rows or bands: another plot, the sprayer, the nozzles, a label's rate. */
@@ -64,7 +72,7 @@ function allGroundWarnings(
       "all-ground-treated",
       "warning",
       path,
-      "All {ground} is counted as treated, but your test strip was only {width} wide, like a band. " +
+      "All {ground} counts as treated, but your strip was only {width} wide, like a band. " +
         "Choose bands, beds or spots, or whole block if you spray it all.",
       { treated, ground, width },
     ),
@@ -136,7 +144,7 @@ function swathWarning(
     (isStrong
       ? "Your test strip was {width} wide, but one pass treats {pass}: the mix may be {times} times too strong. "
       : "Your test strip was {width} wide, but one pass treats {pass}: the mix may be {times} times too weak. ") +
-      "Check the strip's width, the band's and the rows per pass.",
+      "Check both widths and the rows per pass.",
     { ...figures, ...(spacing !== undefined && { spacing }) },
     isStrong ? "swath-is-not-band-strong" : "swath-is-not-band-weak",
   );

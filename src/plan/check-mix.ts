@@ -1,8 +1,10 @@
 import { longestCount } from "../household/measure-out.js";
 import type { Carrier } from "../tank-mix/carrier.js";
 import { mixStrengthOf } from "../tank-mix/strength.js";
+import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { orderOf, ratioOf } from "../units/quantity.js";
+import { atLeast } from "../units/three-figures.js";
 import type { Volume } from "../units/types.js";
 import type { PlanInput } from "./input.js";
 import type { LoadOf, LoadProduct } from "./result.js";
@@ -41,7 +43,12 @@ function tankWarnings({ sprayer }: MixSource, total: Volume, loads: Loads): Warn
       isFull
         ? "You need {total} of mix and the tank holds {tank}: mix {loads} loads and measure product for each."
         : "You need {total} of mix and fill the tank to {tank}: mix {loads} loads and measure product for each.",
-      { total, tank: workingFill, loads: loads.length },
+      // Up, in the tank's unit, as every sheet has it.
+      {
+        total: atLeast({ value: inUnit(total, tank.unit), unit: tank.unit }),
+        tank: workingFill,
+        loads: loads.length,
+      },
       isFull ? "mix-over-tank" : "mix-over-fill",
     ),
   ];

@@ -511,14 +511,14 @@ export function byGiven(groups: readonly (readonly string[])[], otherwise?: numb
     const isThere = (group: readonly string[]): boolean => hasField(input, group);
     const first = groups.findIndex(isThere);
     const second = first < 0 ? -1 : groups.findIndex((group, i) => i > first && isThere(group));
-    if (second < 0) {
-      if (first >= 0) return first;
-      if (otherwise !== undefined) return otherwise;
-      if (!isObject(input, check)) return undefined;
-    }
+    const known = first < 0 ? otherwise : first;
+    if (second < 0 && known !== undefined) return known;
     const choices = groups.map((group) => group.join(" and "));
-    if (second < 0)
-      return check.fault("missing", "choose-fields", "", "Enter one of: {choices}.", { choices });
+    if (second < 0) {
+      // A bare number doesn't say which of them it is.
+      const code = typeof input === "object" && !Array.isArray(input) ? "missing" : "not-a-quantity";
+      return check.fault(code, "choose-fields", "", "Enter one of: {choices}.", { choices });
+    }
     return check.fault(
       "conflict",
       "fields-exclude",

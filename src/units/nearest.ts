@@ -1,12 +1,12 @@
 /**
- * The candidate spelled most like `text`: fewest letters to add, drop or change, capitals and punctuation aside. None
- * where more than half of the letters would have to change: a far-fetched guess misleads.
+ * The candidate spelled most like `text`: fewest letters to add, drop, change or switch with the next, capitals and punctuation
+ * aside. None where more than about a third of the letters would have to change: a far-fetched guess misleads.
  */
 export function nearest(text: string, candidates: readonly string[]): string | undefined {
   const plain = simplify(text);
   if (plain === "") return undefined;
   let best: string | undefined;
-  let fewest = plain.length / 2 + 0.5;
+  let fewest = plain.length / 3 + 0.5;
   for (const candidate of candidates) {
     const edits = editDistance(plain, simplify(candidate));
     if (edits < fewest) [best, fewest] = [candidate, edits];
@@ -18,16 +18,19 @@ function simplify(text: string): string {
   return text.toLowerCase().replace(/[^a-z0-9%]/g, "");
 }
 
-// Levenshtein's distance, one row of the table at a time.
+// Levenshtein's distance, one row of the table at a time; two letters that were switched are one slip.
 function editDistance(a: string, b: string): number {
+  let before: number[] = [];
   let row = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
     const next = [i];
     for (let j = 1; j <= b.length; j++) {
       const change = (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      next.push(Math.min(change, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
+      const isSwitched = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
+      const switched = isSwitched ? (before[j - 2] ?? 0) + 1 : change;
+      next.push(Math.min(change, switched, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
     }
-    row = next;
+    [before, row] = [row, next];
   }
   return row[b.length] ?? 0;
 }

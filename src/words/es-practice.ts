@@ -200,10 +200,10 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     fertilizer: topic(
       "Fertilizante para un nutriente",
-      "Un análisis de suelo en {farm} pide nitrógeno a {needed} en {area} de césped. La bolsa dice {nitrogen}-0-0. ¿Cuánto fertilizante necesita el césped ({unit})?",
-      "Las verduras de {farm} necesitan nitrógeno a {needed}. La bolsa de fertilizante dice {nitrogen}-0-0, y la parcela mide {area}. ¿Cuánto se pesa ({unit})?",
-      "En {area} de césped en {farm} usted pone nitrógeno a {needed} con una bolsa de {nitrogen}-0-0. ¿Cuánto se pone en la esparcidora ({unit})?",
-      "El vivero de {farm} abona {area} con nitrógeno a {needed}. El primer número de la bolsa es {nitrogen}. ¿Cuánto fertilizante es ({unit})?",
+      "Un análisis de suelo en {farm} pide nitrógeno a {needed} en {area} de césped. El saco dice {nitrogen}-0-0. ¿Cuánto fertilizante necesita el césped ({unit})?",
+      "Las verduras de {farm} necesitan nitrógeno a {needed}. El saco de fertilizante dice {nitrogen}-0-0, y la parcela mide {area}. ¿Cuánto se pesa ({unit})?",
+      "En {area} de césped en {farm} usted pone nitrógeno a {needed} con un saco de {nitrogen}-0-0. ¿Cuánto se pone en la esparcidora ({unit})?",
+      "El vivero de {farm} abona {area} con nitrógeno a {needed}. El primer número del saco es {nitrogen}. ¿Cuánto fertilizante es ({unit})?",
     ),
     "row-length": topic(
       "Dosis por largo de hilera",
@@ -662,7 +662,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "nutrient-for-product": mistake(
       "Este es el peso del nutriente, no del fertilizante.",
-      "Solo una parte de la bolsa es el nutriente: hace falta más fertilizante.",
+      "Solo una parte del saco es el nutriente: hace falta más fertilizante.",
       "Divida el nutriente entre su parte del fertilizante.",
     ),
     "content-multiplied": mistake(

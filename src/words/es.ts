@@ -4,7 +4,7 @@ import type { Messages, ToolNames } from "../worksheet/words/messages.js";
 // Translated by the authors, not certified: the label's language decides. The terms and their sources: docs/words.md.
 
 const MIX = "mezcla total por preparar";
-const ALL_LOADS = "mezcla en todas las cargas";
+const ALL_LOADS = "toda la mezcla";
 const MARK_STEP = "de una marca a la siguiente";
 const FULL_MARK = "tanque lleno, hasta la marca más alta";
 const LAST_LOAD = "lo que debe llevar la última carga";
@@ -419,9 +419,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         spread: "desviación estándar de las boquillas",
         mean: "descarga promedio por boquilla",
       }),
-      "output-rate.target-check": words("desviación del volumen buscado", {
-        rate: "volumen de aplicación medido",
-        target: "volumen de aplicación buscado",
+      "output-rate.target-check": words("desviación de lo buscado", {
+        rate: "lo medido en la prueba",
+        target: "lo buscado",
       }),
       "output-rate.spreader-area": words(SPREADER_RATE, { used: SPREAD, area: "área de la prueba" }),
       "output-rate.spreader-row": words("dosis que echa la esparcidora por largo de hilera", {
@@ -594,12 +594,12 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       }),
       "tank-mix.strengthOfPart": words(STRENGTH, {
         part: "parte de la mezcla que es producto",
-        size: "unidad de mezcla",
+        size: "una unidad de mezcla",
       }),
       "tank-mix.strengthOfRatio": words(STRENGTH, {
         parts: "partes de producto",
         whole: "partes de mezcla",
-        size: "unidad de mezcla",
+        size: "una unidad de mezcla",
       }),
       "tank-mix.amount": words("producto total", { strength: STRENGTH, carrier: ALL_LOADS }),
       "tank-mix.amountInLoad": words("producto en la carga", {
@@ -768,7 +768,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       fertilizer: "Fertilizante para el nutriente",
       amount: "Producto para el trabajo",
       hopper: "Llenados de la tolva",
-      bags: "Bolsas por comprar",
+      bags: "Sacos por comprar",
       test: "Prueba de la esparcidora",
     },
     cautions: {
@@ -903,7 +903,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Nada indica qué tan seguras son las lecturas. Anote una resolución o una incertidumbre para uno de estos: {choices.reading}.",
       "day-too-early": "{today} es antes de la calibración del {calibrated}. Revise las dos fechas.",
       "all-ground-treated":
-        "Todo el terreno ({ground}) se cuenta como tratado, pero su franja de prueba medía solo {width}, como una banda. Escoja bandas, camas o manchones, o parcela completa si aplica todo.",
+        "Todo el terreno ({ground}) cuenta como tratado, pero su franja medía solo {width}, como una banda. Escoja bandas, camas o manchones, o parcela completa si aplica todo.",
       "bands-without-gap":
         "Bandas de {band} de ancho en hileras cada {spacing} no dejan espacio, así que se trata todo el terreno. Revise el ancho de la banda, o escoja parcela completa si aplica todo.",
       "swath-is-spacing-strong":
@@ -911,9 +911,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "swath-is-spacing-weak":
         "El ancho de la franja, {width}, es el de las hileras, pero una pasada trata {pass}. Si solo aplicó {pass}, anote eso: de lo contrario, la mezcla queda {times} veces más débil.",
       "swath-is-not-band-strong":
-        "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más fuerte. Revise el ancho de la franja, el de la banda y las hileras por pasada.",
+        "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más fuerte. Revise los dos anchos y las hileras por pasada.",
       "swath-is-not-band-weak":
-        "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más débil. Revise el ancho de la franja, el de la banda y las hileras por pasada.",
+        "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más débil. Revise los dos anchos y las hileras por pasada.",
       "rate-low":
         "El volumen de aplicación es {rate}, menos de lo usual para aspersoras de mochila o de aguilón chico (desde {limit}). Revise las unidades de la franja y de lo que rellenó, y calibre de nuevo.",
       "rate-high":
@@ -976,9 +976,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Plantas enteras por carga solo se puede en un trabajo por número de plantas. Escoja cargas iguales.",
       "whole-count": "Anote un número entero, 1 o más.",
       "rate-for-count-spreading":
-        "{given} es {is.dimension}, y este trabajo es un número de plantas. Anote una dosis por planta, o planifique la parcela.",
+        "{given} es {is.dimension}, y este trabajo es un número de plantas. Anote una dosis por planta, o planee la parcela.",
       "rate-for-row-spreading":
-        "{given} es {is.dimension}, y este trabajo es un largo de hilera. Anote una dosis por largo de hilera, o planifique la parcela.",
+        "{given} es {is.dimension}, y este trabajo es un largo de hilera. Anote una dosis por largo de hilera, o planee la parcela.",
       "test-for-plants":
         "La dosis es por planta, y la prueba de una esparcidora es por área o por hilera. Quite la prueba, o pese lo de cada planta.",
       "test-along-row":
@@ -988,7 +988,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "nutrient-implausible":
         "{product}: {given} de nitrógeno es más de lo que reciben los cultivos en una temporada ({limit}). Revise si esta dosis es de producto.",
       "rate-high-spreading":
-        "{product}: {given} de producto es más de lo habitual ({limit}). Revise el número y la unidad: ¿libras u onzas?",
+        "{product}: {given} de producto es más de lo usual ({limit}). Revise el número y la unidad: ¿libras u onzas?",
       "rate-near-max-spreading":
         "{product}: la dosis de {rate} está en el máximo de la etiqueta o muy cerca, {max}. Una compuerta un punto más abierta la pasaría.",
       "spreader-set-for-nutrient":
@@ -1008,13 +1008,13 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "rate-needs-rows":
         "Esta dosis es por largo de hilera, y esta parcela no está en hileras. Escoja una parcela en hileras, o una dosis por área.",
       "rate-uneven-more":
-        "{product}: la dosis es por área del terreno, y con una sola mezcla {plot} recibe {percent} más. Planee por separado las parcelas que son distintas.",
+        "{product}: la dosis es por área del terreno, y con una sola mezcla {plot} recibe {percent} más. Planee aparte las parcelas distintas.",
       "rate-uneven-less":
-        "{product}: la dosis es por área del terreno, y con una sola mezcla {plot} recibe {percent} menos. Planee por separado las parcelas que son distintas.",
+        "{product}: la dosis es por área del terreno, y con una sola mezcla {plot} recibe {percent} menos. Planee aparte las parcelas distintas.",
       "rate-uneven-rows-more":
-        "{product}: la dosis es por largo de hilera, y con una sola mezcla {plot} recibe {percent} más. Planee por separado las parcelas que son distintas.",
+        "{product}: la dosis es por largo de hilera, y con una sola mezcla {plot} recibe {percent} más. Planee aparte las parcelas distintas.",
       "rate-uneven-rows-less":
-        "{product}: la dosis es por largo de hilera, y con una sola mezcla {plot} recibe {percent} menos. Planee por separado las parcelas que son distintas.",
+        "{product}: la dosis es por largo de hilera, y con una sola mezcla {plot} recibe {percent} menos. Planee aparte las parcelas distintas.",
       "ounces-confusable-dry":
         "{product} tiene onzas en el nombre y está planeado en onzas de peso, no en onzas líquidas. Revise cuál indica la etiqueta.",
       "ounces-confusable-liquid":
@@ -1034,6 +1034,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Para cargar por parcelas enteras hacen falta parcelas con la misma área tratada. Escoja cargas iguales.",
       "rate-per-ground":
         "Este volumen de aplicación cuenta los callejones, pero solo se trata una parte de esta parcela. Anote todo el terreno como parcela, o calibre en la parte tratada.",
+      "plan-for-job": "Esto es un plan terminado. Pase su entrada: plan.input.",
       "plan-expected": "Esto no es un plan terminado. Primero planee el trabajo.",
       "plan-changed":
         "Este plan no corresponde a sus propios datos: algo se cambió. Planee el trabajo de nuevo.",
@@ -1133,9 +1134,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "nutrients-missing": "Anote lo que contiene el fertilizante, por ejemplo 28-0-0.",
       "grade-unreadable": "Anote la fórmula del saco, por ejemplo 28-0-0.",
       "nutrient-absent":
-        "Este fertilizante no tiene {nutrient}. Elija uno que lo tenga, o revise su fórmula.",
+        "Este fertilizante no tiene {nutrient}. Escoja uno que lo tenga, o revise su fórmula.",
       "nutrients-differ":
-        "{from} y {to} no son el mismo nutriente. Elija un elemento y su óxido, por ejemplo P y P2O5.",
+        "{from} y {to} no son el mismo nutriente. Escoja un elemento y su óxido, por ejemplo P y P2O5.",
       "strength-unusual-dry":
         "La mezcla lleva {strength} de producto, y las etiquetas rara vez piden más de {limit}. Revise la dosis de la etiqueta, su unidad y el volumen de aplicación.",
       "density-unusual":
@@ -1670,6 +1671,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       sprayEach: "Aplique. Cada carga cubre {area}.",
       useEach: "Aplique estas cargas: rocíelas o riéguelas. Cada una alcanza para {area}.",
       sprayIt: "Aplique.",
+      sprayAll: "Aplique. Esta carga alcanza para todo el trabajo.",
       runOut: "Revise dónde se acaba cada carga: {ends}.",
       loadRunsOut: "la carga {load} después de cerca de {done}",
       doesRest: "La carga {load} alcanza para el resto.",
@@ -1693,6 +1695,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       pourOtherwise:
         "{product}: {amount}. No se puede medir con estos utensilios. No prepare esta carga sin uno con el que se pueda.",
       topUp: "Complete con agua hasta {carrier}.",
+      topUpByJug:
+        "Complete con agua hasta {carrier}. ¿No hay marca ahí? Mida con una jarra: {water} de agua en total.",
       spray: "Aplique. Esta carga cubre cerca de {area}.",
       use: "Aplique esta carga: rocíela o riéguela. Alcanza para {area}.",
       useAll: "Aplique esta carga: rocíela o riéguela.",
@@ -1721,12 +1725,13 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       severityWarning: "Advertencia",
       severityRefusal: "No aplique",
       ofProduct: "{product}: {issue}",
+      ofPlot: "En {plot}: {issue}",
       ofProductOnPlot: "{product} en {plot}: {issue}",
       perPass: "Dosis por pasada",
       testResult: "Salida de la esparcidora en la prueba",
       nutrient: "{nutrient} que aporta",
       totalOfProduct: "Total de {product}",
-      bags: "Bolsas por comprar",
+      bags: "Sacos por comprar",
       bagsAndRest: "{bags} (sobran {rest})",
       reEntry: "No entrar durante",
       fillsAndPlots: "Llenados y parcelas",

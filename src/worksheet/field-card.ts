@@ -21,7 +21,7 @@ import {
   sizeFacts,
   totalText,
 } from "./job/facts.js";
-import { fillOf, halfOf, inFluidOunces, inTank, numbersIn, roughly } from "./job/fit.js";
+import { byJug, fillOf, halfOf, inFluidOunces, inTank, numbersIn, roughly } from "./job/fit.js";
 import { coveredText, doneText, placeText, stopText } from "./job/places.js";
 import { planInUnits } from "./job/plan-in-units.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
@@ -151,13 +151,9 @@ function inOrder(doses: readonly WrittenDose[], { mixingOrder }: AnyPlan): reado
   return mixingOrder.flatMap((name) => doses.filter(({ product }) => product === name));
 }
 
-function mixingSteps(
-  load: Load,
-  doses: readonly WrittenDose[],
-  plan: AnyPlan,
-  { messages: { text }, fill, exact }: Writer,
-): string[] {
-  const carrier = fillOf(load, plan);
+function mixingSteps(load: Load, doses: readonly WrittenDose[], plan: AnyPlan, writer: Writer): string[] {
+  const { messages, fill, exact } = writer;
+  const { text } = messages;
   return [
     fill(text.halfFill, { half: exact(halfOf(load, plan)) }),
     ...doses.map(({ product, amount, measures, remark }) =>
@@ -168,10 +164,22 @@ function mixingSteps(
         remark,
       }),
     ),
-    carrier === undefined
-      ? text.topUpFull
-      : fill(load.mark ? text.topUpToMark : text.topUp, { carrier: exact(carrier) }),
+    topUpText(load, plan, writer),
   ];
+}
+
+/** How far to fill the tank. A fill that nobody entered may be at no mark: then the water by jug. */
+function topUpText(load: Load, plan: AnyPlan, writer: Writer): string {
+  const { messages, fill, exact } = writer;
+  const { text } = messages;
+  const carrier = fillOf(load, plan);
+  if (carrier === undefined) return text.topUpFull;
+  const figures = { carrier: exact(carrier) };
+  if (load.mark) return fill(text.topUpToMark, figures);
+  const { tank, workingFill } = plan.input.sprayer;
+  if ([tank, workingFill].includes(carrier)) return fill(text.topUp, figures);
+  const water = byJug(inTank(load.water, plan)).map(exact).join(" + ");
+  return fill(text.topUpByJug, { ...figures, water });
 }
 
 /** What loads that are mixed alike are sprayed on, and where each should end. */
@@ -203,6 +211,7 @@ function coverageSteps(
   const { messages, fill } = writer;
   const { text } = messages;
   const [first = 0] = places;
+  if (plan.loads.length === 1 && "area" in plan) return [text.sprayAll];
   if (places.length === 1) return [sprayText(first, ends, plan, writer)];
   if (isSpare(plan.loads[first] as Load)) return [text.spareLoad];
   const known = endsText(places, ends, plan, writer);

@@ -5,6 +5,7 @@ import { checked } from "../units/check.js";
 import { cardHeadings, type FieldCard } from "./field-card.js";
 import { spreadingAlerts } from "./job/alerts.js";
 import { cautionTexts } from "./job/facts.js";
+import { numbersIn } from "./job/fit.js";
 import { fillsAndPlots, spreadAmounts, spreadingFacts, spreadingInUnits } from "./job/spreading.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
 import { writerFor } from "./words/writer.js";
@@ -37,9 +38,10 @@ import { writerFor } from "./words/writer.js";
  */
 export function spreadingCard(plan: SpreadingPlan, options: WorksheetOptions = {}): FieldCard {
   const given = checked(options, WORKSHEET_OPTIONS, "options");
-  const writer = writerFor(given);
+  const made = checked(plan, SPREADING_PLAN, "plan");
+  const writer = { ...writerFor(given), entered: numbersIn(made.input) };
   const { language, text } = writer.messages;
-  const shown = spreadingInUnits(checked(plan, SPREADING_PLAN, "plan"), given.units);
+  const shown = spreadingInUnits(made, given.units);
   const amounts = spreadAmounts(shown, writer);
   const refused = isRefused(shown);
   return {

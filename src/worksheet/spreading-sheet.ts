@@ -5,6 +5,7 @@ import { type SpreadingStep, stepsOfSpreading } from "../plan/spreading-steps.js
 import { checked } from "../units/check.js";
 import { spreadingAlerts } from "./job/alerts.js";
 import { cautionTexts } from "./job/facts.js";
+import { numbersIn } from "./job/fit.js";
 import { fillsAndPlots, spreadAmounts, spreadingFacts, spreadingInUnits } from "./job/spreading.js";
 import type { WrittenStep } from "./job/steps.js";
 import { sheetLines } from "./lines/written-line.js";
@@ -42,10 +43,11 @@ import { type Worksheet, worksheetHeadings } from "./worksheet.js";
  */
 export function spreadingSheet(plan: SpreadingPlan, options: WorksheetOptions = {}): Worksheet {
   const given = checked(options, WORKSHEET_OPTIONS, "options");
-  const writer = writerFor(given);
+  const made = checked(plan, SPREADING_PLAN, "plan");
+  const writer = { ...writerFor(given), entered: numbersIn(made.input) };
   const { messages } = writer;
   const { language, text } = messages;
-  const shown = spreadingInUnits(checked(plan, SPREADING_PLAN, "plan"), given.units);
+  const shown = spreadingInUnits(made, given.units);
   const amounts = spreadAmounts(shown, writer);
   const refused = isRefused(shown);
   const steps = stepsOfSpreading(shown).filter(({ step }) => !(refused && AMOUNT_STEPS.includes(step)));

@@ -2,7 +2,7 @@ import type { Figures } from "../../errors.js";
 import { isRefused } from "../../plan/refused.js";
 import type { AnyPlan } from "../../plan/result.js";
 import type { Severity, Warning } from "../../plan/warnings.js";
-import { asRead } from "../../units/message.js";
+import { asRead, messageOf } from "../../units/message.js";
 import type { PhraseWords } from "../words/messages.js";
 import { ownText, type Writer } from "../words/writer.js";
 
@@ -74,16 +74,28 @@ const AS_THEY_ARE = 12;
 /** An error or a warning in the table's words; in English where its key has none. */
 export function sentenceOf(
   { key, figures, message }: Sayable,
-  { messages, fill }: Pick<Writer<PhraseWords>, "messages" | "fill">,
+  { messages, fill, entered }: Pick<Writer<PhraseWords>, "messages" | "fill" | "entered">,
 ): string {
   const { issues, text } = messages;
   const template = ownText(issues, key);
-  if (template === undefined) return message;
+  const read = asRead(figures, entered);
+  if (template === undefined) return readAs(read, message, figures);
   const { plot } = figures;
   // A plot without a name goes by its number, and each language has its own word for that.
-  const named =
-    typeof plot === "number" ? { ...figures, plot: fill(text.plotNumber, { number: plot }) } : figures;
-  const issue = fill(template, asRead(named), AS_THEY_ARE);
-  if (figures.product === undefined || /\{product[.}]/.test(template)) return issue;
+  const named = typeof plot === "number" ? { ...read, plot: fill(text.plotNumber, { number: plot }) } : read;
+  const issue = fill(template, named, AS_THEY_ARE);
+  if (figures.product === undefined)
+    return plot === undefined ? issue : fill(text.ofPlot, { ...named, issue });
+  if (/\{product[.}]/.test(template)) return issue;
   return fill(plot === undefined ? text.ofProduct : text.ofProductOnPlot, { ...named, issue });
+}
+
+/** A sentence that has its figures already, with each quantity as it is read on a sheet: 0.61 m of 0.6096 m, which is 2 ft. */
+function readAs(read: Figures, message: string, figures: Figures): string {
+  const written = (figure: Figures[string]): string => messageOf("{figure}", { figure });
+  const quantities = Object.keys(figures).filter((name) => typeof figures[name] === "object");
+  return quantities.reduce((text, name) => {
+    const [long, short] = [figures, read].map((one) => written(one[name] as Figures[string]));
+    return text.replace(long as string, () => short as string);
+  }, message);
 }

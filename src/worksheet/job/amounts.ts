@@ -2,11 +2,11 @@ import { isWeight } from "../../household/measuring-tool.js";
 import type { MeasuredPart } from "../../household/parts.js";
 import type { AnyPlan, DoseMeasure, LoadProduct } from "../../plan/result.js";
 import { decided } from "../../units/decide.js";
+import { atMost } from "../../units/three-figures.js";
 import type { Quantity } from "../../units/types.js";
 import type { PhraseWords } from "../words/messages.js";
 import type { Writer } from "../words/writer.js";
 import type { SheetFact } from "./facts.js";
-import { atMost } from "./fit.js";
 
 /** A product's line in a load. */
 export interface WrittenDose {

@@ -4,9 +4,10 @@ import type { AnyPlan, CoversBatch, SpreadingPlan } from "../../plan/result.js";
 import { isRange, type SingleRate } from "../../tank-mix/label-rate.js";
 import { inUnit } from "../../units/convert.js";
 import { floorDecided, moreThan } from "../../units/decide.js";
+import { atLeast, atMost } from "../../units/three-figures.js";
 import type { Volume } from "../../units/types.js";
 import type { Writer } from "../words/writer.js";
-import { asEntered, atLeast, atMost, inFluidOunces, inLargeUnits, inTank } from "./fit.js";
+import { asEntered, inFluidOunces, inLargeUnits, inTank } from "./fit.js";
 import { coveredText, plotName } from "./places.js";
 
 /** A fact of a summary. */
@@ -111,7 +112,11 @@ export function coversText(
 ): string | undefined {
   const { messages, fill, three, exact } = writer;
   const { count, rowLength, area } = covers;
-  if (count !== undefined) return exact(atMost({ ...count, value: wholeOf(count.value, end) }));
+  if (count !== undefined) {
+    const whole = wholeOf(count.value, end);
+    // A part of one plant is nothing to go by.
+    return whole === 0 ? undefined : exact(atMost({ ...count, value: whole }));
+  }
   const size = rowLength ?? area;
   if (size === undefined) return undefined;
   const part = coveredText(end, writer);

@@ -1,46 +1,23 @@
 import type { AnyPlan } from "../../plan/result.js";
 import { type UsableMark, usableMarks } from "../../tank-mix/tank-marks.js";
 import { convert, inUnit } from "../../units/convert.js";
-import { compareDecided, decided, moreThan } from "../../units/decide.js";
+import { ceilDecided, compareDecided, moreThan } from "../../units/decide.js";
 import { scale } from "../../units/quantity.js";
+import { atLeast, atMost } from "../../units/three-figures.js";
 import type { Quantity, Volume, VolumePerCount, VolumeUnit } from "../../units/types.js";
 import type { Writer } from "../words/writer.js";
 
-// What a person reads off a tank, a jug or a tape.
-const FIGURES = 3;
 // A tank of so few digits was typed by somebody, and is known by them.
 const TYPED = 6;
-// Loads that share a mix differ by noise in the digits behind these, and read alike.
-const SURE = 9;
-
-const DOWN = 0;
-const UP = 3;
-
-function rounded<Q extends Quantity>(quantity: Q, mode: typeof DOWN | typeof UP): Q {
-  const value = Number(quantity.value.toPrecision(SURE));
-  if (value === 0) return { ...quantity, value };
-  const decimals = FIGURES - 1 - Math.floor(Math.log10(Math.abs(value)));
-  return { ...quantity, value: decided(value).round(decimals, mode).toNumber() };
-}
-
-/** Three figures, not more than the amount: for product, and for whatever a person must not go over. */
-export function atMost<Q extends Quantity>(quantity: Q): Q {
-  return rounded(quantity, DOWN);
-}
 
 /** Two figures, for what a person judges by eye. */
 export function roughly<Q extends Quantity>(quantity: Q): Q {
   return { ...quantity, value: Number(quantity.value.toPrecision(2)) };
 }
 
-/** Three figures, not less than the amount: for mix, which more water only weakens. */
-export function atLeast<Q extends Quantity>(quantity: Q): Q {
-  return rounded(quantity, UP);
-}
-
 /** What somebody entered, as it is; what comes of a change of unit in three figures, not more than it is. */
 export function asEntered<Q extends Quantity>(quantity: Q, { entered }: Pick<Writer, "entered">): Q {
-  return entered.has(quantity.value) ? quantity : atMost(quantity);
+  return entered?.has(quantity.value) ? quantity : atMost(quantity);
 }
 
 /** Every number of a job's input, however deep. */
@@ -64,6 +41,19 @@ export function inFluidOunces(volume: Volume): Volume {
   const isQuarters = compareDecided(4 * volume.value, Math.round(4 * volume.value)) === 0;
   if (unit === undefined || isQuarters || moreThan(volume.value, 1)) return volume;
   return { value: inUnit(volume, unit), unit };
+}
+
+/** Water as a jug has it, not less: of a tank in gallons whole gallons, and fluid ounces for the rest. */
+export function byJug(water: Volume): Volume[] {
+  const unit = FLUID_OUNCES[water.unit];
+  if (unit === undefined) return [atLeast(water)];
+  const many = inUnit({ value: 1, unit: water.unit }, unit);
+  const ounces = ceilDecided(inUnit(water, unit));
+  const gallons = Math.floor(ounces / many);
+  return [
+    { value: gallons, unit: water.unit },
+    { value: ounces - gallons * many, unit },
+  ].filter(({ value }) => value > 0);
 }
 
 // So many of the one are one of the other.
@@ -110,7 +100,7 @@ export function halfOf({ water }: AnyPlan["loads"][number], plan: AnyPlan): Volu
   const half = scale(all, 0.5);
   const below = marks === undefined ? [] : usableMarks({ tank, marks }, all.unit);
   const [first, ...others] = below.filter(({ value }) => moreThan(all.value, value));
-  if (first === undefined) return roughly(half);
+  if (first === undefined) return roughly(inFluidOunces(half));
   const off = ({ value }: UsableMark): number => Math.abs(value - half.value);
   return others.reduce((best, one) => (off(one) < off(best) ? one : best), first).mark;
 }

@@ -4,11 +4,11 @@ import { isRefused } from "../../plan/refused.js";
 import type { SpreadingPlan } from "../../plan/result.js";
 import { planSpreading } from "../../plan/spreading.js";
 import { inUnit } from "../../units/convert.js";
+import { atMost } from "../../units/three-figures.js";
 import type { Mass, UnitSystem } from "../../units/types.js";
 import type { CardLoad } from "../field-card.js";
 import type { Writer } from "../words/writer.js";
 import { nameFacts, type SheetFact } from "./facts.js";
-import { atMost } from "./fit.js";
 import { plotName } from "./places.js";
 import { inUnits } from "./plan-in-units.js";
 
@@ -65,7 +65,7 @@ function sizeFacts({ input, area }: SpreadingPlan, { messages: { text }, short }
 function productFacts(
   { input, rate, nutrients = {}, bags, check, warnings }: SpreadingPlan,
   amounts: SpreadAmounts,
-  { messages: { text }, fill, short, decimals }: Writer,
+  { messages: { text }, fill, short, three, decimals }: Writer,
 ): SheetFact[] {
   const { product, spreader } = input;
   // What it takes in all is what a refused job must not be filled with.
@@ -74,7 +74,7 @@ function productFacts(
   return [
     { name: fill(text.rateOf, { product: product.name }), value: short(rate) },
     ...(spreader.directions === 2 ? [{ name: text.perPass, value: short(perPass) }] : []),
-    ...(check ? [{ name: text.testResult, value: short(check.rate) }] : []),
+    ...(check ? [{ name: text.testResult, value: three(check.rate) }] : []),
     ...Object.entries(nutrients).map(([nutrient, amount]) => ({
       name: fill(text.nutrient, { nutrient }),
       value: short(amount),

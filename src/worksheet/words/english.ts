@@ -61,6 +61,7 @@ const TEXT: Messages["text"] = {
   sprayEach: "Spray. Each load covers {area}.",
   useEach: "Apply these loads by spraying or drenching. Each is enough for {area}.",
   sprayIt: "Spray.",
+  sprayAll: "Spray. This load covers the whole job.",
   runOut: "Check where each load runs out: {ends}.",
   loadRunsOut: "load {load} after about {done}",
   doesRest: "Load {load} does the rest.",
@@ -82,6 +83,7 @@ const TEXT: Messages["text"] = {
   pourOtherwise:
     "{product}: {amount}. These tools can't measure it. Don't mix this load without one that can.",
   topUp: "Top up with water to {carrier}.",
+  topUpByJug: "Top up with water to {carrier}. No mark there? Use a jug: {water} of water in all.",
   spray: "Spray. This load covers about {area}.",
   use: "Apply this load by spraying or drenching. It is enough for {area}.",
   useAll: "Apply this load by spraying or drenching.",
@@ -110,6 +112,7 @@ const TEXT: Messages["text"] = {
   severityWarning: "Warning",
   severityRefusal: "Do not spray",
   ofProduct: "{product}: {issue}",
+  ofPlot: "On {plot}: {issue}",
   ofProductOnPlot: "{product} on {plot}: {issue}",
   perPass: "Rate for one pass",
   testResult: "Spreader put out in the test",

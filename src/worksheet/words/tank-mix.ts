@@ -84,7 +84,7 @@ export interface TankMixLines {
 }
 
 const MIX = "total mix to make";
-const ALL_LOADS = "mix in all loads";
+const ALL_LOADS = "all of the mix";
 const SPRAYED = "mix needed";
 const STEP = "volume to round up to";
 const STRENGTH = "product per unit of mix";
@@ -272,11 +272,11 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.strengthOfPart": {
     found: STRENGTH,
-    terms: { part: "part of the mix that is product", size: "unit of mix" },
+    terms: { part: "part of the mix that is product", size: "one unit of mix" },
   },
   "tank-mix.strengthOfRatio": {
     found: STRENGTH,
-    terms: { parts: "parts of product", whole: "parts of mix", size: "unit of mix" },
+    terms: { parts: "parts of product", whole: "parts of mix", size: "one unit of mix" },
   },
   "tank-mix.amount": {
     found: "total product",

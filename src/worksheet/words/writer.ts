@@ -15,7 +15,7 @@ export interface Writer<M extends PhraseWords = Messages> {
   /** The table of words. */
   readonly messages: M;
   /** The numbers that somebody entered, for a sheet of a job: they are printed as they are. */
-  readonly entered: ReadonlySet<number>;
+  readonly entered?: ReadonlySet<number>;
   /** Fills the places of a text, amounts as for a summary unless given the digits. */
   readonly fill: (text: string, figures: Figures, digits?: number) => string;
   /** An amount for a summary. */
@@ -94,7 +94,6 @@ export function writerFor<M extends PhraseWords = Messages>(
   });
   return {
     messages: table,
-    entered: new Set(),
     fill: (text, figures, significant = SUMMARY_DIGITS) => phrased(text, figures, phrasing(significant)),
     short: (value) => written(value, SUMMARY_DIGITS),
     three: (value) => written(value, FIELD_DIGITS),

@@ -137,6 +137,10 @@ describe("loadChoices", () => {
     const { marks: _, ...unmarked } = JOB.sprayer;
     const error = refusal(() => loadChoices({ ...JOB, sprayer: unmarked }));
     expect([error.code, error.path, error.key]).toEqual(["missing", "sprayer.marks", "marks-needed"]);
+    const plan = refusal(() => loadChoices(planApplication(JOB) as never));
+    expect(plan.issues.map(({ code, path, message }) => [code, path, message])).toEqual([
+      ["conflict", "", "This is a finished plan. Pass its input: plan.input."],
+    ]);
     expect(refusal(() => loadChoices(JOB, { most: 21 })).path).toBe("options.most");
     expect(refusal(() => loadChoices(JOB, { moreLoads: -1 })).path).toBe("options.moreLoads");
     expect(refusal(() => loadChoices({ ...JOB, sprayer: {} } as never)).path).toBe("sprayer.tank");

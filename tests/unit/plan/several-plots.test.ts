@@ -270,4 +270,17 @@ describe("two plans of one mix", () => {
     expect(results.map(({ path }) => path)).toEqual(["loads[0].carrier", "loads[1].carrier"]);
     expect(comparePlans(full, full).results).toEqual([]);
   });
+
+  it("are named in a warning on their width, in every language", () => {
+    const narrow = { ...JOB, calibration: { ...JOB.calibration, swath: qty(1, "ft") } } as PlanInput;
+    const found = planApplication(narrow).warnings.filter(({ code }) => code === "swath-is-not-band");
+    expect(found.map(({ path }) => path)).toEqual(["plot[0]", "plot[1]"]);
+    expect(found.map(({ figures }) => figures.plot)).toEqual(["North side", 2]);
+    const [north, second] = found as [Warning, Warning];
+    expect(north.message).toMatch(/^On North side: Your test strip was 1 ft wide/);
+    expect(second.message).toMatch(/^On plot 2: Your test strip was 1 ft wide/);
+    expect(issueText(second, { words: SPANISH_WORDS })).toMatch(/^En parcela 2: Su franja de prueba medía/);
+    const [only] = planApplication({ ...narrow, plot: bands(4) }).warnings;
+    expect(only?.message).toMatch(/^Your test strip/);
+  });
 });

@@ -315,7 +315,7 @@ describe("the working and the card of a job of granules", () => {
       "Treated area: 720 sq ft",
       "Product A rate: 4 lb/1,000 sq ft",
       "Rate for one pass: 2 lb/1,000 sq ft",
-      "Spreader put out in the test: 1.938 lb/1,000 sq ft",
+      "Spreader put out in the test: 1.94 lb/1,000 sq ft",
       "N supplied: 0.4 lb/1,000 sq ft",
       "P2O5 supplied: 0.2 lb/1,000 sq ft",
       "K2O supplied: 0.8 lb/1,000 sq ft",

@@ -82,7 +82,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "plot",
           message:
-            "All 5,400 sq ft is counted as treated, but your test strip was only 30 in wide, like a band. Choose bands, beds or spots, or whole block if you spray it all.",
+            "All 5,400 sq ft counts as treated, but your strip was only 30 in wide, like a band. Choose bands, beds or spots, or whole block if you spray it all.",
           figures: {
             treated: { value: 5400, unit: "ft2", of: "treated" },
             ground: { value: 5400, unit: "ft2", of: "ground" },
@@ -168,7 +168,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "plot",
           message:
-            "All 5,400 sq ft is counted as treated, but your test strip was only 30 in wide, like a band. Choose bands, beds or spots, or whole block if you spray it all.",
+            "All 5,400 sq ft counts as treated, but your strip was only 30 in wide, like a band. Choose bands, beds or spots, or whole block if you spray it all.",
           figures: {
             treated: { value: 5400, unit: "ft2", of: "treated" },
             ground: { value: 5400, unit: "ft2", of: "ground" },
@@ -230,7 +230,7 @@ describe("a plan warns, word for word, of", () => {
           message:
             "You need 31 gal of mix and the tank holds 4 gal: mix 8 loads and measure product for each.",
           figures: {
-            total: { value: 30.991735537190085, unit: "gal" },
+            total: { value: 31, unit: "gal" },
             tank: { value: 4, unit: "gal" },
             loads: 8,
           },
@@ -257,7 +257,7 @@ describe("a plan warns, word for word, of", () => {
           message:
             "You need 12.3 gal of mix and the tank holds 4 gal: mix 4 loads and measure product for each.",
           figures: {
-            total: { value: 12.272727272727273, unit: "gal" },
+            total: { value: 12.3, unit: "gal" },
             tank: { value: 4, unit: "gal" },
             loads: 4,
           },
@@ -533,7 +533,7 @@ describe("a plan warns, word for word, of", () => {
           message:
             "You need 2.48 gal of mix and the tank holds 2.4 gal: mix 2 loads and measure product for each.",
           figures: {
-            total: { value: 2.479338842975207, unit: "gal" },
+            total: { value: 2.48, unit: "gal" },
             tank: { value: 2.4, unit: "gal" },
             loads: 2,
           },
@@ -636,13 +636,13 @@ describe("a plan warns, word for word, of", () => {
           "a strip twice as wide as the band",
           2,
           "strong",
-          "Your test strip was 4 ft wide, but one pass treats 2 ft: the mix may be 2 times too strong. Check the strip's width, the band's and the rows per pass.",
+          "Your test strip was 4 ft wide, but one pass treats 2 ft: the mix may be 2 times too strong. Check both widths and the rows per pass.",
         ],
         [
           "a strip half as wide as the band",
           8,
           "weak",
-          "Your test strip was 4 ft wide, but one pass treats 8 ft: the mix may be 2 times too weak. Check the strip's width, the band's and the rows per pass.",
+          "Your test strip was 4 ft wide, but one pass treats 8 ft: the mix may be 2 times too weak. Check both widths and the rows per pass.",
         ],
       ] as const
     ).map(([what, width, way, message]): [string, object, object[]] => [

@@ -485,6 +485,10 @@ describe("the warnings of a plan", () => {
 
   it("say that a mix takes several loads, and that the last is too small", () => {
     expectWarning({ sprayer: { tank: qty(2.4, "gal") } }, "mix-over-tank", "note", "sprayer.tank");
+    // 5.27 ac at 20 gal/ac are 105.4 gal: up, as on the sheets, so that nobody runs short.
+    const large = { kind: "treated-area", treated: { value: 5.27, unit: "ac", of: "treated" } } as const;
+    const [note] = planApplication({ ...QUIET, plot: large }).warnings;
+    expect(note?.message).toMatch(/^You need 106 gal of mix/);
     expectWarning({ sprayer: { tank: qty(2.4, "gal") } }, "last-load-small", "warning", "loads[1]");
     expect(warned({ sprayer: { tank: qty(2.4, "gal") }, split: "equal" }).map(({ code }) => code)).toEqual([
       "mix-over-tank",

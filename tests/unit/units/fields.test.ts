@@ -301,7 +301,7 @@ describe("one of several shapes", () => {
     expect(reads(extra, { percent: 5 })).toEqual({ percent: 5 });
     expect(reads(extra, { volume: 5, percent: null })).toEqual({ volume: 5 });
     expectRefused(() => reads(extra, {}), "missing", "x", "Enter one of: percent, volume and unit.");
-    expectRefused(() => reads(extra, 5), "not-a-quantity", "x", "must be an object");
+    expectRefused(() => reads(extra, 5), "not-a-quantity", "x", "Enter one of: percent, volume and unit.");
     expectRefused(
       () => reads(extra, { percent: 5, volume: 1 }),
       "conflict",

@@ -101,6 +101,17 @@ describe("nearest", () => {
     expect(nearest("galons", ["gal", "gallons", "grams"])).toBe("gallons");
   });
 
+  it("counts two letters that were switched once", () => {
+    expect(nearest("acer", ["ac", "acre", "ear"])).toBe("acre");
+    expect(nearest("rtae", ["date", "rate"])).toBe("rate");
+  });
+
+  it("gives none where more than about a third of the letters differ", () => {
+    expect(nearest("plot", ["size", "split"])).toBeUndefined();
+    expect(nearest("leftover", ["operator", "weather"])).toBeUndefined();
+    expect(nearest("calibratoin", ["calibration"])).toBe("calibration");
+  });
+
   it("gives none where nothing is near or nothing was written", () => {
     expect(nearest("zzzz", ["ft", "in"])).toBeUndefined();
     expect(nearest("", ["ft"])).toBeUndefined();

@@ -22,10 +22,10 @@ describe("a field card", () => {
         "If load 1 runs out before 9 rows or after 10 1/2 rows, stop and calibrate again.",
       ],
       [
-        "Add about 0.89 gal of clean water. Agitate (backpack: close and shake).",
+        "Add about 110 fl oz of clean water. Agitate (backpack: close and shake).",
         "Product B: 0.555 oz wt. Measure 15.7 g on the 200 g scale (0.2% under).",
         "Product A: 1.11 fl oz. Measure 2 tablespoons + 1/2 teaspoon + 1/8 teaspoon (0.6% under).",
-        "Top up with water to 1.79 gal.",
+        "Top up with water to 1.79 gal. No mark there? Use a jug: 1 gal + 100 fl oz of water in all.",
         "Spray about 4 1/3 rows, to the end of row 14.",
         "About 0.25 gal should be left in the tank at the end, enough for 280 sq ft.",
       ],
@@ -50,7 +50,7 @@ describe("a field card", () => {
     // 5,400 sq ft at 20 gal/ac are 2.47934 gal, 9.38532 L; the last of three loads has 1.81452 L.
     expect(loads.map(({ steps }) => steps[2])).toEqual([
       "Top up with water to 3.7854 L.",
-      "Top up with water to 1.82 L.",
+      "Top up with water to 1.82 L. No mark there? Use a jug: 1.8 L of water in all.",
     ]);
     // 4 gal as another program converts it: nobody knows a tank of 15.141647136 L, and 15.2 L don't go into it.
     const full = planApplication({
@@ -228,5 +228,35 @@ describe("a field card for a tank with marks", () => {
   it("takes half of the water by eye where no mark is below it", () => {
     const [load] = steps({ ...marked, sprayer: { ...sprayer, marks: [qty(3.5, "gal")] } });
     expect(load?.steps[0]).toBe("Add about 1.7 gal of clean water. Agitate (backpack: close and shake).");
+  });
+
+  it("gives a single load no row to end on, and the water by jug where the tank may have no mark", () => {
+    // 5,400 sq ft at 20 gal/ac are 2.47934 gal, of which 3.96694 fl oz are product: 2.44835 gal of water, 2 gal and 57.4 fl oz.
+    const [one] = fieldCard(planApplication(QUIET)).loads;
+    expect(one?.steps.slice(2, 4)).toEqual([
+      "Top up with water to 2.48 gal. No mark there? Use a jug: 2 gal + 58 fl oz of water in all.",
+      "Spray. This load covers the whole job.",
+    ]);
+    // 0.2 ac at 20 gal/ac: whole gallons, and a dry product takes no room.
+    const whole = { kind: "treated-area", treated: { value: 0.2, unit: "ac", of: "treated" } } as const;
+    const dry = [{ name: "Product B", form: "dry", rate: qty(12, "oz/ac") }] as const;
+    const sprayer = { tank: qty(6, "gal") };
+    const [even] = fieldCard(planApplication({ ...QUIET, plot: whole, sprayer, products: dry })).loads;
+    expect(even?.steps[2]).toBe(
+      "Top up with water to 4 gal. No mark there? Use a jug: 4 gal of water in all.",
+    );
+  });
+
+  it("says nothing of what a part of a plant could get", () => {
+    const pots = planApplication({
+      size: { kind: "count", count: qty(10, "pot"), each: qty(10, "fl_oz/pot") },
+      sprayer: { tank: qty(4, "gal") },
+      reserve: { percent: 5 },
+      products: [{ name: "Product A", form: "liquid", rate: qty(1, "mL/pot") }],
+      tools: "syringes",
+    });
+    expect(fieldCard(pots).loads[0]?.steps.at(-1)).toBe(
+      "About 5 fl oz should be left in the tank at the end.",
+    );
   });
 });

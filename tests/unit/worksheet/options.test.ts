@@ -4,7 +4,14 @@ import { calibrationRecord } from "../../../src/output-rate/index.ts";
 import { type PlanInput, planApplication } from "../../../src/plan/index.ts";
 import { practiceProblem, practiceSheet } from "../../../src/practice/index.ts";
 import { dimensionOf, isUnit, qty, type Unit, type UnitSystem, unitsOf } from "../../../src/units/index.ts";
-import { ENGLISH_WORDS, fieldCard, workingSheet, worksheet } from "../../../src/worksheet/index.ts";
+import { SPANISH_WORDS } from "../../../src/words/es.ts";
+import {
+  ENGLISH_WORDS,
+  fieldCard,
+  type WorksheetOptions,
+  workingSheet,
+  worksheet,
+} from "../../../src/worksheet/index.ts";
 import { counterpart } from "../../../src/worksheet/job/counterparts.ts";
 import { TWO_PRODUCTS } from "../../helpers/jobs.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
@@ -170,6 +177,25 @@ describe("a worksheet in another system of units", () => {
     expect(rate?.message).toContain("142 L/ha");
     expect(rate?.message).toContain("281 L/ha");
     expect(shown.warnings.map(({ message }) => message).join(" ")).not.toMatch(/\bgal\b|\bpsi\b/);
+  });
+
+  it("reads what it converted in three figures at most, and what was entered as it was", () => {
+    // A strip 2 ft wide is 0.6096 m, bands of 30 in are 76.2 cm. A tank of 10.25 L is a thing with that number on it.
+    const strip = { kind: "strip", used: qty(34, "fl_oz"), swath: qty(2, "ft"), distance: qty(120, "ft") };
+    const sprayer = { tank: qty(10.25, "L") };
+    const narrow = planApplication({ ...TWO_PRODUCTS, calibration: strip, sprayer } as PlanInput);
+    const said = (options: WorksheetOptions): string =>
+      worksheet(narrow, options)
+        .warnings.map(({ message }) => message)
+        .join(" ");
+    expect(said({ units: "metric" })).toContain("was 0.61 m wide, but one pass treats 76.2 cm");
+    expect(said({ units: "metric", words: SPANISH_WORDS })).toContain(
+      "0.61 m, pero una pasada trata 76.2 cm",
+    );
+    expect(said({})).toContain("was 2 ft wide, but one pass treats 30 in");
+    const lines = planApplication({ ...TWO_PRODUCTS, sprayer: { ...sprayer, lineVolume: qty(0.9, "gal") } });
+    const held = worksheet(lines, { units: "us" }).warnings.map(({ message }) => message);
+    expect(held.join(" ")).toContain("of the 10.25 L tank");
   });
 
   it("leaves the plan and its input as they are", () => {
