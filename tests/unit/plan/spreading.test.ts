@@ -214,6 +214,7 @@ describe("a job of granules warns of", () => {
     const heavy = tested(LAWN, 9);
     expect(found(heavy)).toEqual(["warning spreader-heavy test.used"]);
     expect(rounded(heavy.check?.deviation as Quantity)).toEqual([12.5, "%"]);
+    expect(found(tested(LAWN, 7))).toEqual(["warning spreader-light test.used"]);
     // 128 oz is pounds for ounces.
     expect(found(tested(LAWN, 128))).toEqual(["warning spreader-ounces-as-pounds test.used"]);
     expect(found(tested(withProduct(LAWN, { label: { max: qty(5.4, "lb/1000ft2") } }), 9))).toEqual([
