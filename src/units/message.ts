@@ -175,8 +175,9 @@ const WHOLE_DIGITS = 6;
 const DECIDED_DIGITS = 12;
 
 /**
- * Figures as a person reads them. A number of few digits was typed and stays as it is: one of `entered`, where it is known what
- * was. Any other is rounded to what a tool shows, but never so far that two figures look alike and are not: "5 is more than 5".
+ * Figures as a person reads them. A number of few digits was typed and stays as it is; where it is known what was `entered`, an
+ * amount that wasn't is read in three figures. What is rounded is never so far that two figures look alike and are not: "5 is
+ * more than 5".
  */
 export function asRead(figures: Figures, entered?: ReadonlySet<number>): Figures {
   const short = roundedTo(READ_DIGITS, figures, entered);
@@ -193,21 +194,21 @@ export function asRead(figures: Figures, entered?: ReadonlySet<number>): Figures
 
 function roundedTo(digits: number, figures: Figures, entered: ReadonlySet<number> | undefined): Figures {
   const rounded: Record<string, Figure> = {};
-  const read = (value: number): number =>
-    readable(value, digits, entered?.has(value) === false ? digits : TYPED_DIGITS);
+  const amount = (value: number): number =>
+    entered?.has(value) === false ? Number(value.toPrecision(digits)) : readable(value, digits);
   for (const name of Object.keys(figures)) {
     const figure = figures[name] as Figure;
-    if (typeof figure === "number") rounded[name] = read(figure);
-    else rounded[name] = isQuantity(figure) ? { ...figure, value: read(figure.value) } : figure;
+    if (typeof figure === "number") rounded[name] = readable(figure, digits);
+    else rounded[name] = isQuantity(figure) ? { ...figure, value: amount(figure.value) } : figure;
   }
   return rounded;
 }
 
-function readable(value: number, digits: number, typedDigits: number): number {
+function readable(value: number, digits: number): number {
   // Few digits at sight: text would say the same, and messages are most of what many plans take.
   if (Number.isInteger(value) && Math.abs(value) < 10 ** TYPED_DIGITS) return value + 0;
   const whole = Math.floor(Math.log10(Math.abs(value))) + 1;
-  const enough = Math.max(digits, typedDigits);
+  const enough = Math.max(digits, TYPED_DIGITS);
   if (isNearDigits(value, enough - whole)) {
     const typed = Number(value.toPrecision(enough));
     if (typed === Number(value.toPrecision(DECIDED_DIGITS))) return typed;

@@ -41,7 +41,7 @@ const TO_SPREAD = "producto por esparcir";
 const PRODUCT_RATE = "dosis del producto";
 const PER_DIRECTION = "producto para un sentido";
 const HOPPER = "una tolva";
-const HOPPER_FILLS = "cargas de la tolva en un sentido";
+const HOPPER_FILLS = "llenados de la tolva en un sentido";
 const BAGS = "sacos por comprar";
 const BAG = "un saco";
 const FERTILIZER = "fertilizante";
@@ -423,6 +423,11 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         rate: "lo medido en la prueba",
         target: "lo buscado",
       }),
+      "output-rate.spreader-strip": words(SPREADER_RATE, {
+        used: SPREAD,
+        swath: SWATH,
+        distance: DISTANCE,
+      }),
       "output-rate.spreader-area": words(SPREADER_RATE, { used: SPREAD, area: "área de la prueba" }),
       "output-rate.spreader-row": words("dosis que echa la esparcidora por largo de hilera", {
         used: SPREAD,
@@ -684,7 +689,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       }),
       "tank-mix.hopper-direction": words(PER_DIRECTION, { total: TO_SPREAD, directions: DIRECTIONS }),
       "tank-mix.hopper-fills": words(HOPPER_FILLS, { perDirection: PER_DIRECTION, hopper: HOPPER }),
-      "tank-mix.hopper-last": words("última carga de la tolva", {
+      "tank-mix.hopper-last": words("último llenado de la tolva", {
         perDirection: PER_DIRECTION,
         fills: HOPPER_FILLS,
         hopper: HOPPER,
@@ -992,7 +997,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "rate-near-max-spreading":
         "{product}: la dosis de {rate} está en el máximo de la etiqueta o muy cerca, {max}. Una compuerta un punto más abierta la pasaría.",
       "spreader-set-for-nutrient":
-        "{product}: salió {rate}, cerca de la dosis de {nutrient}. Debe salir {perPass} de producto en una pasada.",
+        "{product}: la esparcidora echó {rate}, cerca de la dosis de {nutrient}. Debe echar {perPass} de producto en una pasada.",
       "fills-many":
         "Este trabajo lleva {total} de producto, que son {fills} llenados de una tolva de {hopper}. Revise el tamaño del trabajo, la dosis y sus unidades.",
       "each-implausible":
