@@ -7,6 +7,14 @@ export interface Exact {
   readonly places: number;
 }
 
+const TENS: bigint[] = [];
+
+/** A power of ten. Not by `**`: builds for older engines make that a `Math.pow`, which takes no big integer. */
+function tenTo(places: number): bigint {
+  TENS[places] ??= BigInt(`1${"0".repeat(places)}`);
+  return TENS[places];
+}
+
 /** The decimal that a number is written as. */
 function exactly(text: string): Exact {
   // Stryker disable next-line StringLiteral: there is a mantissa always, and an exponent of no digits is 0 too
@@ -15,7 +23,7 @@ function exactly(text: string): Exact {
   const [whole = "", part = ""] = mantissa.split(".");
   const digits = BigInt(whole + part);
   const places = part.length - Number(exponent);
-  return places < 0 ? { digits: digits * 10n ** BigInt(-places), places: 0 } : { digits, places };
+  return places < 0 ? { digits: digits * tenTo(-places), places: 0 } : { digits, places };
 }
 
 const UNITS = new Map<string, Exact>();
@@ -43,7 +51,7 @@ function product(a: Exact, b: Exact): Exact {
 
 /** The digits of an exact decimal when it is written with so many places, no fewer than it has. */
 export function atPlaces({ digits, places }: Exact, more: number): bigint {
-  return places === more ? digits : digits * 10n ** BigInt(more - places);
+  return places === more ? digits : digits * tenTo(more - places);
 }
 
 /** The float nearest to the quotient of two exact decimals. */
@@ -56,7 +64,7 @@ export function quotient(a: Exact, b: Exact): number {
   // 40 digits more than the divisor has: far more than the 17 that a float can hold.
   // Stryker disable next-line ArithmeticOperator: more digits do no harm
   const more = Math.max(0, String(b.digits).length - String(a.digits).length + 40);
-  return Number(`${(a.digits * 10n ** BigInt(more)) / b.digits}e${b.places - a.places - more}`);
+  return Number(`${(a.digits * tenTo(more)) / b.digits}e${b.places - a.places - more}`);
 }
 
 /** The float nearest to a number taken a whole number of times. */

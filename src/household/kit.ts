@@ -50,7 +50,7 @@ export function kitFor(tools: Tools, kind: Kind): Kit | undefined {
 }
 
 // Past this, sums of a hundred fills are not whole numbers of a float any more.
-const MOST_WHOLE = 2n ** 46n;
+const MOST_WHOLE = BigInt(2 ** 46);
 
 /** Tools of one kind with their sizes compared. */
 export function kitOf(tools: readonly MeasuringTool[]): Kit {

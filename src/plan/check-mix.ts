@@ -146,7 +146,8 @@ function doseWarnings(loads: Loads): Warning[] {
             { product: name, count: long.count, tool: long.tool.name },
           ),
         );
-      if (measured.scaleAssumed)
+      // Once a product, whatever the load.
+      if (measured.scaleAssumed && !warnings.has(`${k} scale`))
         warnings.set(
           `${k} scale`,
           warning(

@@ -85,7 +85,7 @@ function dosesOnPlots(
   strength: Concentration,
 ): PlaceDose[] {
   const { rate } = product;
-  if (plots.length === 1 || !ratesOf(product).some(([, one]) => one !== undefined && dependsOnPlot(one)))
+  if (plots.length === 1 || !ratesOf(product).some(([, one]) => dependsOnPlot(one)))
     return [{ sizes: sizesOnPlot(together, carrierRate), rate }];
   const [single] = rateUsed(rate, "");
   const applied = ratePerArea(strength, carrierRate, single);

@@ -40,7 +40,7 @@ export function comparedRates(product: RatesOfProduct): (readonly [place: string
   return ratesOf(product).flatMap(([place, rate]) => {
     // What was used is held against the season's limit only.
     const isIdle = place === "soFar.rate" && product.label?.seasonMax === undefined;
-    if (rate === undefined || isIdle) return [];
+    if (isIdle) return [];
     return singlesOf(rate).map(([end, single]) => [joinPath(place, end), single] as const);
   });
 }
@@ -49,9 +49,7 @@ export function comparedRates(product: RatesOfProduct): (readonly [place: string
 export function usesGround(products: readonly Product[]): boolean {
   return products
     .flatMap((product) => ratesOf(product))
-    .some(
-      ([, rate]) => rate !== undefined && singlesOf(rate).some(([, one]) => sizesFor(one).includes("ground")),
-    );
+    .some(([, rate]) => singlesOf(rate).some(([, one]) => sizesFor(one).includes("ground")));
 }
 
 /** Notes a rate per plant in a job that is for an area. */

@@ -169,19 +169,20 @@ const LABEL_INPUT: ObjectField<LabelInput> = object<LabelInput>(
 
 type ProductRates = Partly<Pick<LabelInput, "rate" | "label" | "soFar">>;
 
-/** A product's rates: its own, its label's and its season's, with their places. */
-export function ratesOf({
-  rate,
-  label,
-  soFar,
-}: ProductRates): readonly (readonly [at: string, LabelRate | undefined])[] {
-  return [
-    ["rate", rate],
-    ["label.min", label?.min],
-    ["label.max", label?.max],
-    ["label.seasonMax", label?.seasonMax],
-    ["soFar.rate", soFar?.rate],
-  ];
+/** The rates that a product has: its own, its label's and its season's, with their places. */
+export function ratesOf({ rate, label, soFar }: ProductRates): readonly (readonly [at: string, LabelRate])[] {
+  const rates: [at: string, rate: LabelRate][] = [];
+  const add = (at: string, one: LabelRate | undefined) => {
+    if (one !== undefined) rates.push([at, one]);
+  };
+  add("rate", rate);
+  if (label !== undefined) {
+    add("label.min", label.min);
+    add("label.max", label.max);
+    add("label.seasonMax", label.seasonMax);
+  }
+  add("soFar.rate", soFar?.rate);
+  return rates;
 }
 
 /** Notes every rate of a product that does not fit its form: its own, its label's and its season's. */

@@ -37,12 +37,18 @@ export interface UnitDescription<U extends Unit = Unit> {
  * ```
  */
 export function describeUnit<U extends Unit>(unit: U): UnitDescription<U> {
+  const description = descriptionOf(unit);
+  return { ...(description as UnitDescription<U>), systems: [...description.systems] };
+}
+
+/** The description itself, which the library shares and nobody changes. */
+export function descriptionOf(unit: Unit): UnitDescription {
   let description = DESCRIBED.get(unit);
   if (description === undefined) {
     description = described(unit);
     DESCRIBED.set(unit, description);
   }
-  return { ...(description as UnitDescription<U>), systems: [...description.systems] };
+  return description;
 }
 
 // Holds valid units only, so its size is bounded by their number whatever text comes in.

@@ -22,6 +22,9 @@ let isSound = false;
 export function checkEngine(): void {
   if (isSound) return;
   const lacking = METHODS.filter(([, holder, method]) => !(method in holder)).map(([name]) => name);
+  // Hermes 0.12 has 2.8e29 here: doses would come out wrong, without a word.
+  if (Number(BigInt("123456789012345678901234567890")) !== 1.2345678901234568e29)
+    lacking.push("correct Number(BigInt)");
   if (lacking.length > 0) throw new EngineError(lacking.join(" and no "));
   isSound = true;
 }

@@ -1,6 +1,6 @@
 import { checked } from "./check.js";
 import { decided, floorDecided } from "./decide.js";
-import { describeUnit } from "./describe.js";
+import { descriptionOf } from "./describe.js";
 import { decimal } from "./exact.js";
 import { choice, count, type ObjectField, object, optional } from "./fields.js";
 import { locale } from "./locale-field.js";
@@ -148,17 +148,17 @@ function greatestDivisor(a: number, b: number): number {
 }
 
 function nameOf(unit: Unit, one: boolean, locale: string): string {
-  const { singular, plural } = describeUnit(unit);
+  const { singular, plural } = descriptionOf(unit);
   const top = multipleOf(resolveUnit(unit).over);
   // "2 × 100 gallons": the singular of a multiple says how many.
   return localised(top === undefined ? (one ? singular : plural) : `× ${singular}`, locale);
 }
 
 function symbolOf(unit: Unit, one: boolean, locale: string): string {
-  const { symbol } = describeUnit(unit);
+  const { symbol } = descriptionOf(unit);
   if (unit === "mph") return symbol;
   const { over } = resolveUnit(unit);
-  const { singular, plural, symbol: top } = describeUnit(over);
+  const { singular, plural, symbol: top } = descriptionOf(over);
   // A unit without a symbol is named, and one whose symbol is its name (cup) takes the plural.
   if (top === "") return one ? singular : plural;
   const inflected = top === singular && !one ? plural + symbol.slice(top.length) : symbol;

@@ -1,5 +1,5 @@
 import { type ErrorCode, type Figures, type QuantityFigure, SprayMathError } from "../errors.js";
-import { describeUnit } from "./describe.js";
+import { descriptionOf } from "./describe.js";
 import { type IssueNames, NAMES } from "./names.js";
 import { isUnit } from "./resolve.js";
 import type { Unit } from "./types.js";
@@ -83,9 +83,16 @@ const SEVERAL = 100;
 /** `one=load;other=loads`: the word for so many. */
 function formFor(figure: Figure | undefined, forms: string, phrasing: Phrasing): string {
   const form = phrasing.plural(isQuantity(figure) ? figure.value : Number(figure));
-  const words = new Map(forms.split(";").map((one) => one.split("=") as [string, string]));
+  let words = plurals.get(forms);
+  if (words === undefined) {
+    words = new Map(forms.split(";").map((one) => one.split("=") as [string, string]));
+    plurals.set(forms, words);
+  }
   return words.get(form) ?? words.get("other") ?? "";
 }
+
+// As many as there are in the templates.
+const plurals = new Map<string, ReadonlyMap<string, string>>();
 
 function written(figure: Figure | undefined, phrasing: Phrasing): string {
   if (typeof figure === "number") return phrasing.number(figure);
@@ -106,7 +113,7 @@ function number(value: number): string {
 
 function unit({ value, unit: name }: QuantityFigure): string {
   if (!isUnit(name)) return name;
-  const { dimension, symbol, plural } = describeUnit(name);
+  const { dimension, symbol, plural } = descriptionOf(name);
   // Plants and pots have no symbol: they are counted in their name.
   return dimension === "count" && value !== 1 ? plural : symbol;
 }
@@ -135,7 +142,7 @@ export function spoonName({ value, unit: name }: QuantityFigure): string | undef
   if (!SPOONS.includes(name)) return undefined;
   // Figures are read in three digits.
   const part = SPOON_PARTS.find(([size]) => Math.abs(size - value) < 0.0005);
-  return part && `${part[1]} ${describeUnit(name as Unit).singular}`;
+  return part && `${part[1]} ${descriptionOf(name as Unit).singular}`;
 }
 
 // Without signs between groups: text for another locale is read with that locale's.
@@ -148,15 +155,22 @@ function withUnit(value: string, figure: QuantityFigure): string {
   return `${value}${symbol === "%" ? "" : " "}${symbol}`.trim();
 }
 
-const ENGLISH: Phrasing = {
-  number,
-  unit,
-  quantity,
-  typed,
-  plural: (count) => (count === 1 ? "one" : "other"),
-  name: (list, key) => nameIn(NAMES)(list, key),
-  oneOf: (names) => names.join(" or "),
-};
+/** English, with figures read in so many digits. */
+function english(digits: number): Phrasing {
+  const read = ({ value, unit }: QuantityFigure): QuantityFigure => ({
+    value: readable(value, digits),
+    unit,
+  });
+  return {
+    number: (value) => number(readable(value, digits)),
+    unit: (figure) => unit(read(figure)),
+    quantity: (figure) => quantity(read(figure)),
+    typed: (figure) => typed(read(figure)),
+    plural: (count) => (count === 1 ? "one" : "other"),
+    name: (list, key) => nameIn(NAMES)(list, key),
+    oneOf: (names) => names.join(" or "),
+  };
+}
 
 /** Looks names up in the lists of a language. */
 export function nameIn(lists: IssueNames): Phrasing["name"] {
@@ -176,39 +190,51 @@ const DECIDED_DIGITS = 12;
 
 /**
  * Figures as a person reads them. A number of few digits was typed and stays as it is; where it is known what was `entered`, an
- * amount that wasn't is read in three figures. What is rounded is never so far that two figures look alike and are not: "5 is
- * more than 5".
+ * amount that wasn't is read in three figures. Nothing is rounded so far that two figures look alike and are not: "5 is more
+ * than 5".
  */
 export function asRead(figures: Figures, entered?: ReadonlySet<number>): Figures {
-  const short = roundedTo(READ_DIGITS, figures, entered);
-  // No two of them look alike, as nearly always: there is nothing to tell apart.
-  if (differentIn(short) === Object.keys(figures).length) return short;
-  const exact = roundedTo(DECIDED_DIGITS, figures, entered);
-  const different = differentIn(exact);
-  for (let digits = READ_DIGITS; digits < DECIDED_DIGITS; digits++) {
-    const read = roundedTo(digits, figures, entered);
-    if (differentIn(read) === different) return read;
-  }
-  return exact;
-}
-
-function roundedTo(digits: number, figures: Figures, entered: ReadonlySet<number> | undefined): Figures {
+  const typedDigits = (value: number) => (entered?.has(value) === false ? 0 : TYPED_DIGITS);
+  const digits = digitsToTellApart(figures, typedDigits);
+  const read = (value: number): number => readable(value, digits, typedDigits(value));
   const rounded: Record<string, Figure> = {};
-  const amount = (value: number): number =>
-    entered?.has(value) === false ? Number(value.toPrecision(digits)) : readable(value, digits);
   for (const name of Object.keys(figures)) {
     const figure = figures[name] as Figure;
     if (typeof figure === "number") rounded[name] = readable(figure, digits);
-    else rounded[name] = isQuantity(figure) ? { ...figure, value: amount(figure.value) } : figure;
+    else rounded[name] = isQuantity(figure) ? { ...figure, value: read(figure.value) } : figure;
   }
   return rounded;
 }
 
-function readable(value: number, digits: number): number {
+/** The digits that a tool shows, or as many more as it takes that no two figures look alike and are not. */
+function digitsToTellApart(figures: Figures, typedDigits: (value: number) => number): number {
+  const all = Object.values(figures) as Figure[];
+  let digits = READ_DIGITS;
+  for (let i = 1; i < all.length; i++)
+    for (let k = 0; k < i; k++) {
+      const [a, b] = inOneUnit(all[k] as Figure, all[i] as Figure);
+      const areAlike = (at: number) => readable(a, at, typedDigits(a)) === readable(b, at, typedDigits(b));
+      // So far apart, as nearly always, that no rounding brings them together.
+      if (!(Math.abs(a - b) < 0.02 * Math.abs(a)) || !areAlike(digits) || areAlike(DECIDED_DIGITS)) continue;
+      while (areAlike(digits)) digits++;
+    }
+  return digits;
+}
+
+/** Two figures as numbers that can be taken for each other; not numbers where they can't. */
+function inOneUnit(a: Figure, b: Figure): readonly [number, number] {
+  if (typeof a === "number" && typeof b === "number") return [a, b];
+  return isQuantity(a) && isQuantity(b) && a.unit === b.unit ? [a.value, b.value] : APART;
+}
+
+const APART = [Number.NaN, Number.NaN] as const;
+
+function readable(value: number, digits: number, typedDigits = TYPED_DIGITS): number {
+  if (typedDigits === 0) return Number(value.toPrecision(digits));
   // Few digits at sight: text would say the same, and messages are most of what many plans take.
   if (Number.isInteger(value) && Math.abs(value) < 10 ** TYPED_DIGITS) return value + 0;
   const whole = Math.floor(Math.log10(Math.abs(value))) + 1;
-  const enough = Math.max(digits, TYPED_DIGITS);
+  const enough = Math.max(digits, typedDigits);
   if (isNearDigits(value, enough - whole)) {
     const typed = Number(value.toPrecision(enough));
     if (typed === Number(value.toPrecision(DECIDED_DIGITS))) return typed;
@@ -223,20 +249,13 @@ function isNearDigits(value: number, decimals: number): boolean {
   return Math.abs(times - Math.round(times)) <= 1e-6;
 }
 
-/** How many different amounts there are. A sentence has a few figures: each is looked at beside each. */
-function differentIn(figures: Figures): number {
-  const all = Object.values(figures) as Figure[];
-  return all.filter((figure, i) => !all.slice(0, i).some((before) => isSame(before, figure))).length;
-}
-
-function isSame(a: Figure, b: Figure): boolean {
-  if (!isQuantity(a) || !isQuantity(b)) return a === b;
-  return a.value === b.value && a.unit === b.unit;
-}
+const ANY_TYPED = () => TYPED_DIGITS;
+const ENGLISH = english(READ_DIGITS);
 
 /** Fills a template of the library's own, in English. */
 export function messageOf(template: string, figures: Figures): string {
-  return phrased(template, asRead(figures), ENGLISH);
+  const digits = digitsToTellApart(figures, ANY_TYPED);
+  return phrased(template, figures, digits === READ_DIGITS ? ENGLISH : english(digits));
 }
 
 /** The error for one fault: its template stands beside the place that raises it. */

@@ -1,6 +1,6 @@
 import { type Sentence, type SprayMathError, shown } from "../errors.js";
 import { inUnit } from "./convert.js";
-import { describeUnit } from "./describe.js";
+import { descriptionOf } from "./describe.js";
 import { dimensionOf } from "./dimensions.js";
 import { refusal } from "./message.js";
 import { multiple } from "./multiples.js";
@@ -451,7 +451,7 @@ function noUnit(reading: QuantityReading, words: readonly Token[]): SprayMathErr
       figures: { given: shown(written) },
     });
   const guess = nearest(written.slice(0, 40), spellings);
-  return unknown(unknownUnitOr(shown(written), guess, describeUnit(example.unit).symbol));
+  return unknown(unknownUnitOr(shown(written), guess, descriptionOf(example.unit).symbol));
 }
 
 function unknown({ key, template, figures }: Sentence): SprayMathError {
@@ -470,7 +470,7 @@ function readPer(reading: QuantityReading, { value, unit: over }: Quantity<Simpl
     return unit;
   }
   const written = reading.text.slice(start, reading.tokens[reading.at - 1]?.end);
-  throw unknown(unknownUnitOr(shown(describeUnit(over).symbol + written), undefined, "gal/ac"));
+  throw unknown(unknownUnitOr(shown(descriptionOf(over).symbol + written), undefined, "gal/ac"));
 }
 
 // 4 oz per 1,000 ft of row

@@ -36,6 +36,7 @@ import { worksheet } from "../../src/worksheet/worksheet.ts";
 import { installInto, root } from "../package/pack.mjs";
 import { barriers, pagesOf, scrollsSideways, tooLow } from "./checks.ts";
 import { chromium, FLAGS } from "./chromium.mjs";
+import { picture } from "./picture.ts";
 
 const folder = join(root, "examples/calculator");
 const path = chromium();
@@ -402,6 +403,21 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     await line.click();
     await expect.poll(() => hidden(page, "#alerts")).toEqual([]);
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("alerts");
+  });
+
+  it("has its pictures in the gallery: the answer on a phone, and the card on paper", async () => {
+    const page = await open();
+    await example(page);
+    await page.getByRole("button", { name: "See the answer" }).click();
+    await expect.poll(() => hidden(page, ".load:first-of-type .fill")).toEqual([]);
+    await picture(page, "phone", 390, 844);
+    await page.emulateMedia({ media: "print" });
+    await page.evaluate(() => {
+      scrollTo(0, 0);
+      // Paper has a margin, which the printer leaves.
+      document.body.style.padding = "2rem";
+    });
+    await picture(page, "card", 700, 1080);
   });
 
   it("shows no tank, no dose and nothing that is ready where the job is refused, on the page and on the card", async () => {

@@ -12,6 +12,7 @@ import {
   practiceTopics,
   workedExample,
 } from "../../src/practice/index.ts";
+import { qty } from "../../src/units/index.ts";
 import { SPANISH_WORDS } from "../../src/words/es.ts";
 import { SPANISH_PRACTICE_WORDS } from "../../src/words/es-practice.ts";
 import {
@@ -28,6 +29,7 @@ import { DOUBTFUL, HOSTILE_NAMES, planNamed, TWO_PRODUCTS } from "../helpers/job
 import { WORKINGS } from "../helpers/workings.ts";
 import { pagesOf } from "./checks.ts";
 import { chromium, FLAGS } from "./chromium.mjs";
+import { picture } from "./picture.ts";
 
 const path = chromium();
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -38,6 +40,10 @@ const problems = practiceTopics.map((topic) => practiceProblem(topic, 1));
 const inSpanish = practiceTopics.map((topic) =>
   practiceProblem(topic, 1, { words: SPANISH_PRACTICE_WORDS, locale: "es-US" }),
 );
+const lesson = (["rectangle-area", "strip-calibration", "band"] as const).map((topic) =>
+  practiceProblem(topic, 1),
+);
+const STRIP = { used: qty(64, "fl_oz"), swath: qty(36, "in"), distance: qty(363, "ft") };
 const SHEETS: Record<string, PrintableSheet | readonly PrintableSheet[]> = {
   worksheet: worksheet(plan),
   "worksheet-metric": worksheet(plan, { units: "metric", locale: "de-DE", words: GERMAN }),
@@ -60,6 +66,9 @@ const SHEETS: Record<string, PrintableSheet | readonly PrintableSheet[]> = {
   "pupils-drawn": practiceSheet(problems, { drawings: true, workLines: 5 }),
   board: workedExample("whole-job", (problems.at(-1) as PracticeProblem).given),
   cards: practiceSheet(problems, { cards: true, drawings: true }),
+  lesson: practiceSheet(lesson, { set: "A-1", className: "Evening class", workLines: 3, drawings: true }),
+  "lesson-key": practiceSheet(lesson, { set: "A-1", key: "long" }),
+  example: workedExample("strip-calibration", STRIP),
   class: [1, 2, 3].map((set) => practiceSheet(problems.slice(0, 3), { set: `A-${set}` })),
 };
 for (const [i, name] of HOSTILE_NAMES.entries()) {
@@ -272,6 +281,19 @@ describe.skipIf(path === undefined && !process.env.CI)("a sheet in a browser", (
     expect(height).toBeGreaterThan(0.9);
     expect(font).toBeGreaterThanOrEqual(28);
     expect(pagesOf(await page.pdf({ format: "A4", landscape: true }))).toBe(count);
+  });
+
+  it.each([
+    ["worksheet", "worksheet", 700, 900],
+    ["lesson", "practice-sheet", 700, 900],
+    ["lesson-key", "key", 700, 900],
+    ["example", "board", 960, 540],
+  ] as const)("has a picture of %s in the gallery", async (name, file, width, height) => {
+    const viewport = page.viewportSize();
+    await open("hash", name);
+    if (file === "board") await page.locator(".slide").nth(2).scrollIntoViewIfNeeded();
+    await picture(page, file, width, height);
+    if (viewport) await page.setViewportSize(viewport);
   });
 
   it("breaks no problem over two pages", async () => {

@@ -7,6 +7,7 @@ import { createServer } from "node:http";
 import { join } from "node:path";
 import { buildSync } from "esbuild";
 import { chromium as playwright } from "playwright-core";
+import typescript from "typescript";
 import { chromium, FLAGS } from "../browser/chromium.mjs";
 import { installInto, root } from "../package/pack.mjs";
 
@@ -20,11 +21,12 @@ writeFileSync(join(folder, "package.json"), JSON.stringify({ private: true, type
 installInto(folder);
 
 // The job is bundled without the package, so that each runtime resolves the package by its own rules.
-const source = { entryPoints: ["tests/runtimes/job.mjs"], bundle: true, target: "es2022", logLevel: "error" };
+const source = { entryPoints: ["tests/runtimes/job.mjs"], bundle: true, logLevel: "error" };
 const printing = 'console.log("RESULT " + job());';
-function bundled(name, format, packages) {
+function bundled(name, format, packages, target = "es2022") {
   const [{ text }] = buildSync({
     ...source,
+    target,
     format,
     packages,
     globalName: "entry",
@@ -93,18 +95,25 @@ for (const line of NODES) {
 await same("Bun, import", () => resultOf(run("npx", ["-y", "bun@1", "run", "job.mjs"])));
 await same("Deno, import", () => resultOf(run("npx", ["-y", "deno@2", "run", "--allow-read", "job.mjs"])));
 
+// What an engine without Intl works out: nothing of it is read from text.
+const numbers = resultOf(run(process.execPath, ["numbers.mjs"]));
+function install(...packages) {
+  run("npm", [
+    "install",
+    "--no-save",
+    "--ignore-scripts",
+    "--no-audit",
+    "--no-fund",
+    "--prefer-offline",
+    ...packages,
+  ]);
+}
+
 // QuickJS: a small interpreter that shares no code with the others. It has no Intl, so it reads no typed text.
 await same(
   "QuickJS, bundled",
   async () => {
-    run("npm", [
-      "install",
-      "--no-save",
-      "--no-audit",
-      "--no-fund",
-      "--prefer-offline",
-      "quickjs-emscripten@0.32",
-    ]);
+    install("quickjs-emscripten@0.32");
     const host = `
 import { readFileSync } from "node:fs";
 import { getQuickJS } from "quickjs-emscripten";
@@ -113,7 +122,52 @@ console.log("RESULT " + engine.evalCode(readFileSync("alone.js", "utf8") + ";ent
     writeFileSync(join(folder, "quick.mjs"), host);
     return resultOf(run(process.execPath, ["quick.mjs"]));
   },
-  resultOf(run(process.execPath, ["numbers.mjs"])),
+  numbers,
+);
+
+// An app's own build for older engines: classes, spread and powers in the language of 2009, big integers as calls.
+const older = bundled("older.js", "iife", "bundle", "es2017");
+const { outputText: lowered } = typescript.transpileModule(older, {
+  compilerOptions: {
+    target: typescript.ScriptTarget.ES5,
+    downlevelIteration: true,
+    ignoreDeprecations: "6.0",
+  },
+});
+const asked = ';(typeof print === "function" ? print : console.log)("RESULT " + entry.job({ text: false }));';
+writeFileSync(join(folder, "lowered.cjs"), lowered + asked);
+await same("Node, lowered to ECMAScript 5", () => resultOf(run(process.execPath, ["lowered.cjs"])), numbers);
+
+// Hermes: the registry has the compiler of today's React Native, and of the engine only version 0.12. That one turns large big
+// integers into wrong numbers, so the library must say so and compute nothing. It reads no Unicode classes in a pattern either.
+install("hermes-compiler@260318099", "hermes-engine-cli@0.12.0");
+const POLYFILLS = `
+Object.hasOwn = function (o, key) { return Object.prototype.hasOwnProperty.call(o, key); };
+Array.prototype.at = function (i) { return this[i < 0 ? this.length + i : i]; };
+String.prototype.replaceAll = function (a, b) { return this.split(a).join(b); };`;
+const hermes = (name) => join(folder, `node_modules/${name}`);
+await same("Hermes, compiled", () => {
+  run(hermes("hermes-compiler/hermesc/linux64-bin/hermesc"), [
+    "-w",
+    "-emit-binary",
+    "-out",
+    "job.hbc",
+    "alone.js",
+  ]);
+  return wanted;
+});
+await same(
+  "Hermes 0.12, refused",
+  () => {
+    const program = lowered.replaceAll("\\p{L}", "a-zA-Z");
+    writeFileSync(join(folder, "hermes.js"), POLYFILLS + program + asked);
+    try {
+      return run(hermes("hermes-engine-cli/linux64-bin/hermes"), ["-w", "hermes.js"]);
+    } catch ({ stderr }) {
+      return /EngineError: This JavaScript engine has no correct Number\(BigInt\)/.exec(stderr)?.[0];
+    }
+  },
+  "EngineError: This JavaScript engine has no correct Number(BigInt)",
 );
 
 const browser = chromium();

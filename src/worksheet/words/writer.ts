@@ -1,5 +1,5 @@
 import type { Figures, QuantityFigure } from "../../errors.js";
-import { describeUnit } from "../../units/describe.js";
+import { descriptionOf } from "../../units/describe.js";
 import { intl } from "../../units/engine.js";
 import { formatQuantity } from "../../units/format.js";
 import { messageOf, nameIn, type Phrasing, phrased, spoonName } from "../../units/message.js";
@@ -72,7 +72,7 @@ export function writerFor<M extends PhraseWords = Messages>(
     return `${number(value.value, significant)} ${times}${name}${basis === undefined ? "" : ` ${basis}`}`;
   };
   const unit = (name: Unit, count: number): string =>
-    unitName(name, count, table, plural, locale) ?? describeUnit(name).symbol;
+    unitName(name, count, table, plural, locale) ?? descriptionOf(name).symbol;
   const names = (tool: string): ToolNames | undefined => ownText(table.tools, tool);
   const phrasing = (significant: number): Phrasing => ({
     number: (value) => number(value, significant),
@@ -152,7 +152,7 @@ function unitName(
   if (per === undefined || unit === "mph") return undefined;
   const [top, bottom] = [named(over, count), named(per, 1)];
   if (top === undefined && bottom === undefined) return undefined;
-  return `${top ?? describeUnit(over).symbol}/${bottom ?? describeUnit(per).symbol}`;
+  return `${top ?? descriptionOf(over).symbol}/${bottom ?? descriptionOf(per).symbol}`;
 }
 
 /** Whether a figure has a unit of the library, and not one of an app's own. */

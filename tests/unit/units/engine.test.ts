@@ -60,6 +60,19 @@ describe("an engine that lacks a method", () => {
   });
 });
 
+describe("an engine that computes big integers wrong", () => {
+  it("is refused, since doses are measured by them", async () => {
+    const { qty } = await afresh();
+    const wrong = (value: unknown) => (typeof value === "bigint" ? 2.819131140549582e29 : Number(value));
+    vi.stubGlobal("Number", new Proxy(Number, { apply: (_, __, [value]) => wrong(value) }));
+    expect(() => qty(1, "ft")).toThrow(
+      `no correct Number(BigInt), which swath-to-spoon needs here. ${GUIDE}`,
+    );
+    vi.unstubAllGlobals();
+    expect(qty(1, "ft")).toEqual({ value: 1, unit: "ft" });
+  });
+});
+
 describe("an engine without Intl", () => {
   it("plans a job of objects, and says what it lacks where text is read or written", async () => {
     const library = await afresh();
