@@ -34,6 +34,8 @@ for (const name of asked.length > 0 ? asked : FOLDERS) {
     ...(options.workers && { concurrency: Number(options.workers) }),
     mutate: [`src/${folder}/${file}`],
     tempDirName: `.tmp/stryker-${folder}`,
+    // A second run tries what changed since the first.
+    incrementalFile: `.tmp/stryker-${folder}.incremental.json`,
     jsonReporter: { fileName: report },
     inProcess: { files: testsOf(folder) },
   };

@@ -1,5 +1,13 @@
 import { execFileSync, spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join, relative, resolve } from "node:path";
 import { buildSync } from "esbuild";
@@ -209,6 +217,33 @@ describe("the bill of materials", () => {
 });
 
 describe("a release", () => {
+  it("is refused while a picture of the gallery is older than what it shows", () => {
+    expect(workshop.scripts.prepublishOnly).toContain("node tests/release/pictures.mjs");
+    const there = mkdtempSync(join(tmpdir(), "pictures-"));
+    const commit = (file: string, content: string, date: string) => {
+      mkdirSync(dirname(join(there, file)), { recursive: true });
+      writeFileSync(join(there, file), content);
+      const who = ["-c", "user.name=A. Example", "-c", "user.email=a@example.com"];
+      const env = { ...process.env, GIT_COMMITTER_DATE: date, GIT_AUTHOR_DATE: date };
+      for (const args of [
+        ["init", "-q"],
+        ["add", "."],
+        [...who, "commit", "-qm", file],
+      ])
+        execFileSync("git", args, { cwd: there, env });
+    };
+    const script = resolve("tests/release/pictures.mjs");
+    const look = () => spawnSync(process.execPath, [script], { cwd: there, encoding: "utf8" });
+    commit("src/worksheet/a.ts", "1", "2030-01-01T00:00:00Z");
+    commit("docs/pictures/card.png", "1", "2030-01-02T00:00:00Z");
+    expect(look().status).toBe(0);
+    commit("src/worksheet/a.ts", "2", "2030-01-03T00:00:00Z");
+    const { status, stderr } = look();
+    expect(status).toBe(1);
+    expect(stderr).toContain("card.png");
+    rmSync(there, { recursive: true });
+  });
+
   const ready = (manifest: object) => {
     const there = mkdtempSync(join(tmpdir(), "ready-"));
     writeFileSync(join(there, "package.json"), JSON.stringify(manifest));
@@ -221,7 +256,7 @@ describe("a release", () => {
   };
 
   it("is refused before it is packed while no page leads back to the source", () => {
-    expect(workshop.scripts.prepublishOnly).toBe("node tests/release/ready.mjs");
+    expect(workshop.scripts.prepublishOnly).toContain("node tests/release/ready.mjs");
     const known = { repository: "a", homepage: "b", bugs: "c" };
     expect(ready(known).status).toBe(0);
     for (const field of Object.keys(known)) {

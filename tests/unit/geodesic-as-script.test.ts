@@ -12,7 +12,7 @@ it("finds GeographicLib where it was loaded as a script, which exports nothing",
   vi.resetModules();
   vi.doMock("geographiclib-geodesic", () => ({ default: undefined }));
   vi.stubGlobal("geodesic", whole);
-  const { geodesicArea } = await import("../../../src/area/geodesic.ts");
+  const { geodesicArea } = await import("../../src/area/geodesic.ts");
   const { ground } = geodesicArea({
     type: "Polygon",
     // A degree round the north pole: GeographicLib test suite, case Planimeter0.
