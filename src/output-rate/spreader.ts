@@ -88,6 +88,7 @@ function over<T extends object, A extends object, R extends object>(
   };
   const area = treatedArea("The area that it landed on: a marked plot, a tarp, a catch pan. More than 0.", {
     measured: true,
+    unmarked: true,
   });
   const rowLength = measured("The length of row. More than 0.", "length");
   const options = [

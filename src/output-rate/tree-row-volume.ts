@@ -230,11 +230,15 @@ export function rateOfCanopy(input: DiluteRateInput, at = ""): VolumeRate {
  * ```
  */
 export function diluteRateWorking(input: DiluteRateInput): WorkingLine[] {
-  const given = checked(input, DILUTE_RATE);
-  const { canopy, unit, quotient, rate } = workedDilute(given, "");
-  const { spray } = given;
+  return linesOfDilute(checked(input, DILUTE_RATE));
+}
+
+/** The working of {@link rateOfCanopy}. Trusts its input. */
+export function linesOfDilute(input: DiluteRateInput): WorkingLine[] {
+  const { canopy, unit, quotient, rate } = workedDilute(input, "");
+  const { spray } = input;
   return [
-    ...("height" in given.canopy ? linesOfCanopy(given.canopy) : []),
+    ...("height" in input.canopy ? linesOfCanopy(input.canopy) : []),
     ...formulaLines(
       {
         id: "output-rate.dilute-rate",

@@ -8,7 +8,7 @@ import { mixWarnings } from "./check-mix.js";
 import { dosesWarnings } from "./check-product.js";
 import type { KnownMix } from "./mix.js";
 import type { CoversBatch, LoadProduct, MixOf, ProductTotal } from "./result.js";
-import { THRESHOLDS } from "./thresholds.js";
+import { USUAL } from "./thresholds.js";
 import { type Warning, warning } from "./warnings.js";
 
 interface Sentence {
@@ -22,7 +22,6 @@ export function batchWarnings(
   { carrier, loads, totals }: MixOf<LoadProduct, CoversBatch>,
   sizes: KnownMix["sizes"],
 ): Warning[] {
-  const { lastLoadPercent } = THRESHOLDS;
   return [
     ...eachWarnings(input, sizes.carrierPerCount),
     ...input.products.flatMap((product, i) => {
@@ -31,7 +30,7 @@ export function batchWarnings(
       return dosesWarnings(product, i, doses, strength).map(inBatch);
     }),
     ...manyLoads(loads.length, carrier.total, input),
-    ...mixWarnings(input, carrier, loads, { lastLoadPercent: lastLoadPercent.value }),
+    ...mixWarnings(input, carrier, loads, USUAL),
   ];
 }
 

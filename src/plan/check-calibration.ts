@@ -10,7 +10,7 @@ import { moreThan } from "../units/decide.js";
 import { orderOf, ratioOf } from "../units/quantity.js";
 import { systemOf } from "../units/systems.js";
 import type { Speed, UnitSystem, Volume, VolumeRate } from "../units/types.js";
-import { type ApplicationKind, applicationOf, MOST_RATES } from "./application.js";
+import { type ApplicationKind, applicationOf, MOST } from "./application.js";
 import type { PlanInput } from "./input.js";
 import type { Thresholds } from "./thresholds.js";
 import { asPercent, type Warning, warning } from "./warnings.js";
@@ -18,12 +18,13 @@ import { asPercent, type Warning, warning } from "./warnings.js";
 /** What a careful colleague would ask about a calibration. */
 export function calibrationWarnings(
   input: PlanInput,
-  { measurement, rate, runs }: MeasuredRate,
+  measured: MeasuredRate,
   thresholds: Thresholds,
 ): Warning[] {
+  const { measurement, rate, runs } = measured;
   const { lineVolume } = input.sprayer;
   return [
-    ...rateWarnings(rate, applicationOf(input, measurement), thresholds),
+    ...rateWarnings(rate, applicationOf(input, measured), thresholds),
     ...speedWarnings(input.calibration, measurement, thresholds),
     ...readingWarnings(measurement, thresholds),
     ...(runs === undefined ? [] : runsWarnings(measurement as StripRunsInput, runs, lineVolume)),
@@ -35,7 +36,7 @@ export function calibrationWarnings(
 function rateWarnings(
   rate: VolumeRate,
   application: ApplicationKind,
-  { leastRate, mostRate = MOST_RATES[application].value }: Thresholds,
+  { leastRate, mostRate = MOST[application] }: Thresholds,
 ): Warning[] {
   const isLow = orderOf(rate, leastRate) === -1;
   if (!isLow && orderOf(rate, mostRate) !== 1) return [];

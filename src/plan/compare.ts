@@ -1,8 +1,8 @@
 import { checked } from "../units/check.js";
 import { type ObjectField, object } from "../units/fields.js";
-import { type Difference, differences, resultsOf } from "./differences.js";
-import { ANY_PLAN } from "./read-plan.js";
-import type { AnyPlan } from "./result.js";
+import { type Difference, differences, resultsOf, resultsOfSpreading } from "./differences.js";
+import { ANY_PLAN, SPREADING_PLAN } from "./read-plan.js";
+import type { AnyPlan, SpreadingPlan } from "./result.js";
 import type { WarningCode } from "./warnings.js";
 
 /** What changed from one plan to another. */
@@ -47,31 +47,76 @@ export interface PlanComparison {
  * ```
  */
 export function comparePlans(before: AnyPlan, after: AnyPlan): PlanComparison {
-  return comparisonOf(checked({ before, after }, TWO_PLANS));
+  const plans = checked({ before, after }, TWO_PLANS);
+  const comparison = comparisonOf(plans, resultsOf);
+  // Nothing else is another: the same mix may still be split in another way.
+  return comparison.results.length > 0
+    ? comparison
+    : { ...comparison, results: differencesOf(plans, fillsOf) };
 }
 
-const TWO_PLANS: ObjectField<{ readonly before: AnyPlan; readonly after: AnyPlan }> = /* @__PURE__ */ object({
+/**
+ * Returns what changed from one plan of granules to another, as {@link comparePlans} does for two spray jobs: a rate, a bag, a setting of the gate.
+ *
+ * Formula: percent = 100 × (after / before − 1).
+ *
+ * @param before - a finished plan of granules
+ * @param after - another
+ * @returns the differences of inputs and results, and of warnings; results are areas, the rate and its nutrients, the product in all
+ *   and on each plot, hopper, bags, the test and the cost
+ * @throws SprayMathError `not-a-quantity` for what is no plan of granules, `conflict` for one that was changed
+ *
+ * @example
+ * ```ts
+ * import { compareSpreadingPlans, planSpreading } from "swath-to-spoon/plan";
+ * import { qty } from "swath-to-spoon/units";
+ *
+ * const plan = (bag: number) =>
+ *   planSpreading({
+ *     plot: { kind: "rectangle", length: qty(40, "m"), width: qty(25, "m") },
+ *     spreader: { hopper: qty(10, "kg") },
+ *     product: { name: "Product A", rate: qty(250, "kg/ha"), bag: qty(bag, "kg") },
+ *   });
+ * const { results } = compareSpreadingPlans(plan(20), plan(10));
+ * console.log(results.map(({ path, before, after }) => [path, before, after])[0]); // [ 'bags.bags', 2, 3 ]
+ * ```
+ */
+export function compareSpreadingPlans(before: SpreadingPlan, after: SpreadingPlan): PlanComparison {
+  return comparisonOf(checked({ before, after }, TWO_SPREADING_PLANS), resultsOfSpreading);
+}
+
+/** Two plans of a kind. */
+interface TwoPlans<P> {
+  readonly before: P;
+  readonly after: P;
+}
+
+const TWO_PLANS: ObjectField<TwoPlans<AnyPlan>> = /* @__PURE__ */ object({
   before: ANY_PLAN,
   after: ANY_PLAN,
 });
 
-function comparisonOf({
-  before,
-  after,
-}: {
-  readonly before: AnyPlan;
-  readonly after: AnyPlan;
-}): PlanComparison {
-  const codes = (plan: AnyPlan): WarningCode[] => [...new Set(plan.warnings.map(({ code }) => code))];
-  const [first, second] = [codes(before), codes(after)];
-  const results = differences(resultsOf(before), resultsOf(after), "");
+const TWO_SPREADING_PLANS: ObjectField<TwoPlans<SpreadingPlan>> = /* @__PURE__ */ object({
+  before: SPREADING_PLAN,
+  after: SPREADING_PLAN,
+});
+
+function comparisonOf<P extends AnyPlan | SpreadingPlan>(
+  plans: TwoPlans<P>,
+  resultsIn: (plan: P) => object,
+): PlanComparison {
+  const codes = (plan: P): WarningCode[] => [...new Set(plan.warnings.map(({ code }) => code))];
+  const [first, second] = [codes(plans.before), codes(plans.after)];
   return {
-    inputs: differences(before.input, after.input, ""),
-    // Nothing else is another: the same mix may still be split in another way.
-    results: results.length > 0 ? results : differences(fillsOf(before), fillsOf(after), ""),
+    inputs: differencesOf<P>(plans, ({ input }) => input),
+    results: differencesOf(plans, resultsIn),
     newWarnings: second.filter((code) => !first.includes(code)),
     goneWarnings: first.filter((code) => !second.includes(code)),
   };
+}
+
+function differencesOf<P>({ before, after }: TwoPlans<P>, part: (plan: P) => object): Difference[] {
+  return differences(part(before), part(after), "");
 }
 
 function fillsOf({ loads }: AnyPlan): object {

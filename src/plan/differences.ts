@@ -4,7 +4,8 @@ import { compareDecided } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { isUnit } from "../units/resolve.js";
 import type { Quantity } from "../units/types.js";
-import type { AnyPlan } from "./result.js";
+import type { JobArea } from "./plot-areas.js";
+import type { AnyPlan, SpreadingPlan } from "./result.js";
 
 /** A value of a job or a plan. */
 export type ComparedValue = Quantity | number | string | boolean | null;
@@ -38,8 +39,27 @@ export function resultsOf(plan: AnyPlan): object {
 function sizeOf(plan: AnyPlan): object {
   if (!("area" in plan))
     return { carrierPerCount: plan.carrierPerCount, carrierPerLength: plan.carrierPerLength };
-  const { treated, ground, fraction } = plan.area;
-  return { area: { treated, ground, fraction } };
+  return { area: areasOf(plan.area) };
+}
+
+function areasOf({ treated, ground, fraction }: JobArea): object {
+  return { treated, ground, fraction };
+}
+
+/** What a plan of granules comes to, for comparing. */
+export function resultsOfSpreading(plan: SpreadingPlan): object {
+  const { area, rate, nutrients, total, plots, hopper, bags, check, cost } = plan;
+  return {
+    area: area && areasOf(area),
+    rate,
+    nutrients,
+    total,
+    plots,
+    hopper,
+    bags,
+    check: check && { rate: check.rate, perPass: check.perPass, deviation: check.deviation },
+    cost: cost && { total: cost.total },
+  };
 }
 
 /** Where two trees of data differ. */

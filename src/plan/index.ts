@@ -2,7 +2,7 @@ export { type ApplicationKind, MOST_RATES } from "./application.js";
 export type { SeasonTotal } from "./applied.js";
 export type { BatchInput, BatchSplit, BatchSprayer, JobInput } from "./batch-input.js";
 export { CAUTIONS, type Caution } from "./cautions.js";
-export { comparePlans, type PlanComparison } from "./compare.js";
+export { comparePlans, compareSpreadingPlans, type PlanComparison } from "./compare.js";
 export type { ComparedValue, Difference } from "./differences.js";
 export { type DoseAdvice, doseAdvice } from "./dose-advice.js";
 export type { LoadCost } from "./easiest.js";
@@ -92,6 +92,7 @@ export type {
   SpreadingSize,
   SpreadRate,
 } from "./spreading-input.js";
+export { type SpreadingSensitivity, spreadingSensitivity } from "./spreading-sensitivity.js";
 export type { SpreadingStep } from "./spreading-steps.js";
 export { THRESHOLDS, type Threshold, type Thresholds, type ThresholdTable } from "./thresholds.js";
 export type { Severity, Warning, WarningCode } from "./warnings.js";

@@ -2,7 +2,7 @@ import { type Check, checked, Field } from "../units/check.js";
 import { asGiven } from "../units/fields.js";
 import { type VersionField, version } from "../units/version-field.js";
 import { JOB_INPUT, type JobInput } from "./batch-input.js";
-import { differences, resultsOf } from "./differences.js";
+import { differences, resultsOf, resultsOfSpreading } from "./differences.js";
 import { planOfJob } from "./plan.js";
 import type { AnyPlan, LoadOf, LoadProduct, SpreadingPlan } from "./result.js";
 import { planOfSpreading } from "./spreading.js";
@@ -86,15 +86,7 @@ export const SPREADING_PLAN: Field<SpreadingPlan> = /* @__PURE__ */ new PlanFiel
   mark: "hopper",
   job: SPREADING_INPUT,
   planOf: planOfSpreading,
-  figuresOf: ({ rate, total, plots, hopper, bags, check, cost }) => ({
-    rate,
-    total,
-    plots,
-    hopper,
-    bags,
-    check: check && { rate: check.rate, perPass: check.perPass, deviation: check.deviation },
-    cost,
-  }),
+  figuresOf: resultsOfSpreading,
 });
 
 /**

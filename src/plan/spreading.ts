@@ -89,7 +89,7 @@ export function plainRate(rate: SpreadRate): GranulesRate {
 }
 
 /** The rate of product, and what comes with it. Trusts its input. */
-function productRateOf({ rate }: SpreadingProduct): {
+export function productRateOf({ rate }: SpreadingProduct): {
   readonly rate: GranulesRate;
   readonly nutrients?: NutrientsBrought | undefined;
 } {

@@ -42,44 +42,57 @@ export type ThresholdTable = {
   readonly [K in Exclude<keyof Thresholds, "mostRate">]: Threshold<Thresholds[K]>;
 };
 
-/** The thresholds, with reason and source. The most that is put out depends on the kind of spraying: {@link MOST_RATES}. */
-export const THRESHOLDS: ThresholdTable = /* @__PURE__ */ frozen<ThresholdTable>({
-  leastRate: {
-    value: { value: 5, unit: "gal/ac" },
-    reason: "Less than a backpack or small boom sprayer covers a plot evenly with; often a slip in a unit.",
-    source: PRACTICE,
-  },
-  slowest: {
-    value: { value: 1, unit: "mph" },
-    reason: "Slower than a pace that can be held evenly.",
-    source: PRACTICE,
-  },
-  fastest: {
-    value: { value: 5, unit: "mph" },
-    reason: "Faster than a person with a sprayer walks, or a small boom rides without bouncing.",
-    source: PRACTICE,
-  },
-  readingPercent: {
-    value: 5,
-    reason: "One mark of the measure is then as much as nozzles may differ; a longer strip makes it smaller.",
-    source: PRACTICE,
-  },
-  calibrationDays: {
-    value: LONGEST_AGE,
-    reason: "Nozzles wear and seals leak within a season.",
-    source: PRACTICE,
-  },
-  lastLoadPercent: {
-    value: 15,
-    reason: "A pump draws air near the bottom, and small doses are measured badly.",
-    source: PRACTICE,
-  },
-  bandSwath: {
-    value: { value: 3, unit: "ft" },
-    reason: "Passes over all of the ground are laid wider than this; bands along rows are narrower.",
-    source: PRACTICE,
-  },
+/** The thresholds as they are unless changed. A plan goes by these alone, and carries no reasons. */
+export const USUAL: Omit<Thresholds, "mostRate"> = /* @__PURE__ */ frozen<Omit<Thresholds, "mostRate">>({
+  leastRate: { value: 5, unit: "gal/ac" },
+  slowest: { value: 1, unit: "mph" },
+  fastest: { value: 5, unit: "mph" },
+  readingPercent: 5,
+  calibrationDays: LONGEST_AGE,
+  lastLoadPercent: 15,
+  bandSwath: { value: 3, unit: "ft" },
 });
+
+/** The thresholds, with reason and source. The most that is put out depends on the kind of spraying: {@link MOST_RATES}. */
+export const THRESHOLDS: ThresholdTable = /* @__PURE__ */ (() =>
+  frozen({
+    leastRate: {
+      value: USUAL.leastRate,
+      reason: "Less than a backpack or small boom sprayer covers a plot evenly with; often a slip in a unit.",
+      source: PRACTICE,
+    },
+    slowest: {
+      value: USUAL.slowest,
+      reason: "Slower than a pace that can be held evenly.",
+      source: PRACTICE,
+    },
+    fastest: {
+      value: USUAL.fastest,
+      reason: "Faster than a person with a sprayer walks, or a small boom rides without bouncing.",
+      source: PRACTICE,
+    },
+    readingPercent: {
+      value: USUAL.readingPercent,
+      reason:
+        "One mark of the measure is then as much as nozzles may differ; a longer strip makes it smaller.",
+      source: PRACTICE,
+    },
+    calibrationDays: {
+      value: USUAL.calibrationDays,
+      reason: "Nozzles wear and seals leak within a season.",
+      source: PRACTICE,
+    },
+    lastLoadPercent: {
+      value: USUAL.lastLoadPercent,
+      reason: "A pump draws air near the bottom, and small doses are measured badly.",
+      source: PRACTICE,
+    },
+    bandSwath: {
+      value: USUAL.bandSwath,
+      reason: "Passes over all of the ground are laid wider than this; bands along rows are narrower.",
+      source: PRACTICE,
+    },
+  }))();
 
 const SHARE = { above: 0 };
 
@@ -110,16 +123,5 @@ export const THRESHOLD_FIELDS: ObjectField<Partial<Thresholds>> = /* @__PURE__ *
 
 /** The thresholds in force: the usual ones, with those that the caller changes. Trusts its input. */
 export function thresholdsOf(changed: Partial<Thresholds> = {}): Thresholds {
-  const inForce = <K extends keyof ThresholdTable>(name: K): Thresholds[K] =>
-    (changed[name] ?? THRESHOLDS[name].value) as Thresholds[K];
-  return {
-    leastRate: inForce("leastRate"),
-    mostRate: changed.mostRate,
-    slowest: inForce("slowest"),
-    fastest: inForce("fastest"),
-    readingPercent: inForce("readingPercent"),
-    calibrationDays: inForce("calibrationDays"),
-    lastLoadPercent: inForce("lastLoadPercent"),
-    bandSwath: inForce("bandSwath"),
-  };
+  return { ...USUAL, ...changed };
 }

@@ -139,6 +139,18 @@ export type MistakeCode =
   | "unscaled-row"
   | "row-ten-times"
   | "divided-by-rows"
+  | "canopy-size-left-out"
+  | "alleys-as-canopy"
+  | "canopy-for-spray"
+  | "canopy-height-left-out"
+  | "canopy-width-left-out"
+  | "rows-counted-twice"
+  | "spacing-multiplied"
+  | "volumes-in-two-units"
+  | "minutes-for-seconds"
+  | "flow-multiplied"
+  | "time-of-catch"
+  | "plants-from-catch"
   | "other-kind-of-unit";
 
 const words = (what: string, see: string, mend: string): MistakeWords => ({ what, see, mend });
@@ -780,6 +792,66 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "The granules went in before the wettable powder.",
     "A powder needs the most time to get wet.",
     "Wettable powder first, then water-dispersible granules.",
+  ),
+  "canopy-size-left-out": words(
+    "The canopy was not divided by what the spray is given for.",
+    "Nobody sprays that much.",
+    "The spray is for {canopy.unit} of canopy: divide by that first.",
+  ),
+  "alleys-as-canopy": words(
+    "The alleys between the rows were counted as canopy.",
+    "Sketch two rows: between them there are no leaves.",
+    "Multiply the height by the width of the trees, and divide by the row spacing.",
+  ),
+  "canopy-for-spray": words(
+    "This is the canopy, not the spray for it.",
+    "The question asks for spray.",
+    "Multiply the canopy by the spray for {canopy.unit}.",
+  ),
+  "canopy-height-left-out": words(
+    "The height of the trees was left out.",
+    "Trees twice as high must take twice the spray.",
+    "Canopy is height times width times length of row.",
+  ),
+  "canopy-width-left-out": words(
+    "The width of the trees was left out.",
+    "Trees twice as wide must take twice the spray.",
+    "Canopy is height times width times length of row.",
+  ),
+  "rows-counted-twice": words(
+    "Each row was counted twice, once from each side.",
+    "A row has one canopy, whichever side it is sprayed from.",
+    "Count each row once.",
+  ),
+  "spacing-multiplied": words(
+    "The canopy was multiplied by the row spacing, not divided by it.",
+    "Rows further apart must give less canopy.",
+    "Divide the area by the row spacing to get the length of row.",
+  ),
+  "volumes-in-two-units": words(
+    "One volume was left in {small.unit} and the other in {volume.unit}.",
+    "The time is {perVolume} times too long.",
+    "{oneVolume} is {perVolume} {small.unit}: change one of them first.",
+  ),
+  "minutes-for-seconds": words(
+    "The answer was left in minutes.",
+    "The question asks for seconds.",
+    "Multiply minutes by 60 to get seconds.",
+  ),
+  "flow-multiplied": words(
+    "The volume was multiplied by the flow instead of divided by it.",
+    "A higher flow must take less time.",
+    "Divide the volume for a plant by the flow.",
+  ),
+  "time-of-catch": words(
+    "This is how long the catch took.",
+    "A plant gets another volume than was caught.",
+    "Divide the volume for a plant by the flow.",
+  ),
+  "plants-from-catch": words(
+    "This is how many plants the catch is enough for.",
+    "The question asks for seconds.",
+    "Divide the time of the catch by that number.",
   ),
   "decimal-point": words(
     "The digits are right, but the decimal point is in the wrong place.",

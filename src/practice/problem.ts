@@ -259,6 +259,7 @@ function figuresOf(sizes: Sizes): Figures {
     otherLand: units.otherLand,
     lawn: units.lawn,
     row: units.row,
+    canopy: units.canopy,
     area: units.area,
     length,
     width: units.width,

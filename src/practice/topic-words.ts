@@ -191,6 +191,15 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
       "On the turf at {farm} you spray {carrierRate}. The product weighs {density}, and the label rate is {rate}. How much product does a tank of {fill} need ({unit})?",
     ],
   },
+  "plant-timing": {
+    name: "Seconds per plant",
+    problems: [
+      "The hand gun at {farm} fills a bucket with {caught} in {time}. Each tree is to get {each} of mix. How long do you spray each tree ({unit})?",
+      "In the greenhouse at {farm} the wand gives {caught} in {time}. Each pot gets {each}. How long do you drench each pot ({unit})?",
+      "You test the wand with water at {farm}: {caught} in {time}. Each bramble along the fence takes {each} of mix. How long do you spray each one ({unit})?",
+      "In the vineyard at {farm} each vine gets {each} at its foot. From the hand gun you catch {caught} in {time}. How long do you stay at each vine ({unit})?",
+    ],
+  },
   "spot-tank": {
     name: "Spots, in percent",
     problems: [
@@ -225,6 +234,15 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
       "The orchard sprayer at {farm} puts out {carrierRate} on {area}. To be safe you mix {extra} extra. How much product does the whole mix need at {rate} ({unit})?",
       "A vineyard of {area} at {farm} is sprayed at {carrierRate}. You mix {extra} more than that. The label says {rate}. How much product goes into the whole mix ({unit})?",
       "On the turf at {farm}, {area} is treated with {carrierRate}. You mix {extra} more as a reserve, as strong as the rest. How much product is that at {rate} ({unit})?",
+    ],
+  },
+  "tree-row-volume": {
+    name: "Tree-row volume",
+    problems: [
+      "The apple trees at {farm} are {height} high and {width} wide, in rows {rowSpacing} apart. It takes {spray} of canopy to wet them. How much spray is that for the land they stand on ({unit})?",
+      "In an orchard at {farm} the rows are {rowSpacing} apart. The canopy is {height} from bottom to top and {width} wide. At {spray} of canopy the leaves just drip. How much dilute spray does the orchard take ({unit})?",
+      "The vines at {farm} form a hedge {height} high and {width} wide, with {rowSpacing} from row to row. You allow {spray} of canopy. What is the dilute rate ({unit})?",
+      "A block of pear trees at {farm} has a row every {rowSpacing}. The canopy is {width} wide and {height} high. The spray is {spray} of canopy. What is the dilute rate per area of land ({unit})?",
     ],
   },
   band: {

@@ -56,6 +56,7 @@ export function wrongAnswers(topic: AnyTopic, given: Given, sizes: Sizes): Wrong
 const WITH_ONE_FIGURE: readonly (readonly MistakeCode[])[] = [
   ["width-in-small-unit", "width-left-out", "width-in-large-unit"],
   ["percent-as-part", "per-mille", "part-not-percent"],
+  ["volumes-in-two-units", "volume-factor-inverted"],
 ];
 
 // Each explains an answer by itself; a pair with one of them is far-fetched.

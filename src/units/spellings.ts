@@ -137,6 +137,7 @@ const MORE: Partial<Record<SimpleUnit, string>> = {
   h: "hr,hrs",
   psi: "p s i",
   "%": "pct,per cent",
+  tree: "trunk,trunks",
   plant: "seedling,seedlings,transplant,transplants,vine,vines,bush,bushes,shrub,shrubs",
   pot: "container,containers",
   spot: "hole,holes,hill,hills,mound,mounds,stump,stumps",

@@ -226,6 +226,13 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Una aspersora de huerto en {farm} tiene un tanque de {fill} y aplica {carrierRate}. La dosis de la etiqueta es {rate}, y el producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
       "En el césped de {farm} se aplican {carrierRate}. El producto pesa {density}, y la dosis de la etiqueta es {rate}. ¿Cuánto producto necesita un tanque de {fill} ({unit})?",
     ),
+    "plant-timing": topic(
+      "Segundos por planta",
+      "La pistola de {farm} llena una cubeta con {caught} en {time}. Cada árbol debe recibir {each} de mezcla. ¿Cuánto tiempo se trata cada árbol ({unit})?",
+      "En el invernadero de {farm} la lanza da {caught} en {time}. Cada maceta recibe {each}. ¿Cuánto tiempo se riega cada maceta ({unit})?",
+      "Usted prueba la lanza con agua en {farm}: {caught} en {time}. Cada zarza de la cerca lleva {each} de mezcla. ¿Cuánto tiempo se trata cada una ({unit})?",
+      "En el viñedo de {farm} cada cepa recibe {each} al pie. De la pistola usted recoge {caught} en {time}. ¿Cuánto tiempo queda en cada cepa ({unit})?",
+    ),
     "spot-tank": topic(
       "Manchones, en porcentaje",
       "En un pastizal de {farm} usted trata {spots} cardos, cada uno con {each} de mezcla. La etiqueta pide {percent} de producto en la mezcla. ¿Cuánto producto hace falta ({unit})?",
@@ -253,6 +260,13 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "La aspersora del huerto de {farm} aplica {carrierRate} en {area}. Por seguridad usted prepara {extra} más de mezcla. ¿Cuánto producto necesita toda la mezcla, a {rate} ({unit})?",
       "En un viñedo de {area} en {farm} se aplican {carrierRate}. Usted prepara {extra} más que eso. La etiqueta dice {rate}. ¿Cuánto producto lleva toda la mezcla ({unit})?",
       "En el césped de {farm} se trata un área de {area} con {carrierRate}. Usted prepara {extra} más como reserva, tan fuerte como el resto. ¿Cuánto producto es, a {rate} ({unit})?",
+    ),
+    "tree-row-volume": topic(
+      "Volumen de copa",
+      "Los manzanos de {farm} miden {height} de alto y {width} de ancho, en hileras separadas {rowSpacing}. Se mojan con {spray} de copa. ¿Cuánta mezcla es por área de huerto ({unit})?",
+      "En un huerto de {farm} las hileras están a {rowSpacing} una de otra. La copa tiene {height} de abajo arriba y {width} de ancho. Con {spray} de copa las hojas apenas gotean. ¿Cuánta mezcla diluida lleva el huerto ({unit})?",
+      "Las vides de {farm} forman un seto de {height} de alto y {width} de ancho, con {rowSpacing} entre hileras. La mezcla es {spray} de copa. ¿Cuál es el volumen diluido ({unit})?",
+      "Un bloque de perales de {farm} tiene hileras cada {rowSpacing}. La copa mide {width} de ancho y {height} de alto. Usted cuenta con {spray} de copa. ¿Cuánta mezcla es por área de tierra ({unit})?",
     ),
     band: topic(
       "Producto para bandas en hileras",
@@ -905,6 +919,66 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Los gránulos se pusieron antes que el polvo mojable.",
       "Un polvo necesita más tiempo para mojarse.",
       "Primero el polvo mojable, luego los gránulos dispersables.",
+    ),
+    "canopy-size-left-out": mistake(
+      "La copa no se dividió entre el volumen para el que se da la mezcla.",
+      "Nadie aplica tanto.",
+      "La mezcla es para {canopy.unit} de copa: divida entre eso primero.",
+    ),
+    "alleys-as-canopy": mistake(
+      "Las calles entre las hileras se contaron como copa.",
+      "Dibuje dos hileras: entre ellas no hay hojas.",
+      "Multiplique la altura por el ancho de los árboles y divida entre la distancia entre hileras.",
+    ),
+    "canopy-for-spray": mistake(
+      "Esta es la copa, no la mezcla para ella.",
+      "La pregunta pide la mezcla.",
+      "Multiplique la copa por la mezcla para {canopy.unit}.",
+    ),
+    "canopy-height-left-out": mistake(
+      "Se omitió la altura de los árboles.",
+      "Árboles el doble de altos deben llevar el doble de mezcla.",
+      "La copa es altura por ancho por largo de hilera.",
+    ),
+    "canopy-width-left-out": mistake(
+      "Se omitió el ancho de los árboles.",
+      "Árboles el doble de anchos deben llevar el doble de mezcla.",
+      "La copa es altura por ancho por largo de hilera.",
+    ),
+    "rows-counted-twice": mistake(
+      "Cada hilera se contó dos veces, una por cada lado.",
+      "Una hilera tiene una sola copa, se trate del lado que se trate.",
+      "Cuente cada hilera una vez.",
+    ),
+    "spacing-multiplied": mistake(
+      "La copa se multiplicó por la distancia entre hileras en vez de dividirse.",
+      "Hileras más separadas deben dar menos copa.",
+      "Divida el área entre la distancia entre hileras para obtener el largo de hilera.",
+    ),
+    "volumes-in-two-units": mistake(
+      "Un volumen quedó en {small.unit} y el otro en {volume.unit}.",
+      "El tiempo es {perVolume} veces demasiado largo.",
+      "{oneVolume} es {perVolume} {small.unit}: cambie uno de los dos primero.",
+    ),
+    "minutes-for-seconds": mistake(
+      "La respuesta quedó en minutos.",
+      "La pregunta pide segundos.",
+      "Multiplique los minutos por 60 para obtener segundos.",
+    ),
+    "flow-multiplied": mistake(
+      "El volumen se multiplicó por el caudal en vez de dividirse.",
+      "Un caudal mayor debe llevar menos tiempo.",
+      "Divida el volumen para una planta entre el caudal.",
+    ),
+    "time-of-catch": mistake(
+      "Este es el tiempo en que se recogió.",
+      "Una planta recibe otro volumen que el recogido.",
+      "Divida el volumen para una planta entre el caudal.",
+    ),
+    "plants-from-catch": mistake(
+      "Esto es para cuántas plantas alcanza lo recogido.",
+      "La pregunta pide segundos.",
+      "Divida el tiempo en que se recogió entre ese número.",
     ),
     "decimal-point": mistake(
       "Las cifras son correctas, pero el punto decimal está en otro lugar.",

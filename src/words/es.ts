@@ -780,7 +780,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       label:
         "La etiqueta es la ley. Si esta hoja y la etiqueta no dicen lo mismo, siga la etiqueta. Esta traducción no está certificada.",
       "clean-water":
-        "Calibre con agua limpia. Llene primero la manguera y el aguilón, mida cuánta agua hace falta para volver a la marca. Calibre con la misma persona, el mismo paso, la misma presión y las mismas boquillas que el día de la aplicación.",
+        "Calibre con agua limpia. Llene primero la manguera y el aguilón, mida lo que rellena, y use la misma persona, paso, presión y boquillas que el día de la aplicación.",
       protection: "Use el equipo de protección personal que indica la etiqueta al medir, mezclar y aplicar.",
       drift:
         "Revise el viento antes y durante la aplicación, y no aplique cuando pueda llevar la deriva a personas, casas, agua, abejas u otros cultivos.",

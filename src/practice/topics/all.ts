@@ -12,6 +12,7 @@ import { GRANULES, LAWN_RATE } from "./lawn.js";
 import { MIXING_ORDER } from "./mixing-order.js";
 import { NOZZLE_CHECK } from "./nozzle-check.js";
 import { PERCENT_MIX } from "./percent-mix.js";
+import { PLANT_TIMING } from "./plant-timing.js";
 import { PRODUCT_PER_TANK } from "./product-per-tank.js";
 import { RESERVE } from "./reserve.js";
 import { ROW_LENGTH } from "./row-length.js";
@@ -22,6 +23,7 @@ import { STRIP_READING } from "./strip-reading.js";
 import { TANK_LOADS } from "./tank-loads.js";
 import { TIMED_SPEED } from "./timed-speed.js";
 import type { AnyTopic } from "./topic.js";
+import { TREE_ROW_VOLUME } from "./tree-row-volume.js";
 import { WHOLE_JOB } from "./whole-job.js";
 
 /** What a practice problem is about. */
@@ -46,10 +48,12 @@ export type PracticeTopic =
   | "row-length"
   | "dry-product"
   | "product-per-tank"
+  | "plant-timing"
   | "spot-tank"
   | "dilution"
   | "injector"
   | "reserve"
+  | "tree-row-volume"
   | "band"
   | "whole-job";
 
@@ -75,10 +79,12 @@ export const TOPICS: Readonly<Record<PracticeTopic, AnyTopic>> = {
   "row-length": ROW_LENGTH,
   "dry-product": DRY_PRODUCT,
   "product-per-tank": PRODUCT_PER_TANK,
+  "plant-timing": PLANT_TIMING,
   "spot-tank": SPOT_TANK,
   dilution: DILUTION,
   injector: INJECTOR,
   reserve: RESERVE,
+  "tree-row-volume": TREE_ROW_VOLUME,
   band: BAND,
   "whole-job": WHOLE_JOB,
 };

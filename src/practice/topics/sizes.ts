@@ -48,6 +48,8 @@ export interface Sizes extends SystemUnits {
   readonly lawn: AreaUnit;
   /** The length of row that labels go by. */
   readonly row: LengthUnit;
+  /** The canopy that spray is given for. */
+  readonly canopy: "1000ft3" | "100m3";
   /** The other system's unit of land. */
   readonly otherLand: AreaUnit;
   readonly rate: VolumeRateUnit;
@@ -95,6 +97,7 @@ const FOOT_POUND = {
   width: "in",
   lawn: "1000ft2",
   row: "1000ft",
+  canopy: "1000ft3",
   otherLand: "ha",
   sides: numbers(66, 440, 11),
   strips: [121, 181.5, 242, 302.5, 363],
@@ -138,6 +141,7 @@ const OWN: Readonly<Record<UnitSystem, Own>> = {
     label: "L",
     lawn: "100m2",
     row: "100m",
+    canopy: "100m3",
     otherLand: "ac",
     weighed: 1,
     water: 1,

@@ -3,6 +3,7 @@ import type { JobArea } from "../../plan/plot-areas.js";
 import { isRefused } from "../../plan/refused.js";
 import type { SpreadingPlan } from "../../plan/result.js";
 import { planSpreading } from "../../plan/spreading.js";
+import { inUnit } from "../../units/convert.js";
 import { atMost } from "../../units/three-figures.js";
 import type { Mass, UnitSystem } from "../../units/types.js";
 import type { CardLoad } from "../field-card.js";
@@ -22,19 +23,26 @@ export interface SpreadAmounts {
   readonly total: string;
   readonly perDirection: string;
   readonly lastFill: string;
+  /** What is left over in the last bag. */
+  readonly rest: string;
   readonly plots: readonly { readonly amount: string; readonly each?: string | undefined }[];
 }
 
-/** Writes the amounts of a job of granules. */
+/** Writes the amounts of a job of granules, as they are weighed: in the unit of the hopper, or in the rate's where it is less than one. */
 export function spreadAmounts(
-  { total, hopper, plots = [] }: SpreadingPlan,
+  { total, hopper, plots = [], bags, input: { spreader } }: SpreadingPlan,
   { exact }: Writer,
 ): SpreadAmounts {
-  const amountText = (amount: Mass): string => exact(atMost(amount));
+  const { unit } = spreader.hopper;
+  const amountText = (amount: Mass): string => {
+    const value = inUnit(amount, unit);
+    return exact(atMost(value < 1 ? amount : { value, unit }));
+  };
   return {
     total: amountText(total),
     perDirection: amountText(hopper.perDirection),
     lastFill: amountText(hopper.lastFill),
+    rest: bags ? amountText(bags.leftOver) : "",
     plots: plots.map(({ amount, each }) => ({
       amount: amountText(amount),
       ...(each && { each: amountText(each) }),
@@ -80,7 +88,7 @@ function productFacts(
       ? []
       : [{ name: fill(text.totalOfProduct, { product: product.name }), value: amounts.total }]),
     ...(bags && !refused
-      ? [{ name: text.bags, value: fill(text.bagsAndRest, { bags: bags.bags, rest: three(bags.leftOver) }) }]
+      ? [{ name: text.bags, value: fill(text.bagsAndRest, { bags: bags.bags, rest: amounts.rest }) }]
       : []),
     ...(product.reEntryHours === undefined
       ? []

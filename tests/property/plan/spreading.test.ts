@@ -1,10 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
+  compareSpreadingPlans,
   planSpreading,
   reconcileSpreading,
   type SpreadingInput,
   type SpreadingPlan,
+  spreadingSensitivity,
 } from "../../../src/plan/index.ts";
 import { convert, type Quantity, qty, type Unit, unitsOf } from "../../../src/units/index.ts";
 import { exactSize } from "../../helpers/definitions.ts";
@@ -177,6 +179,48 @@ describe("what became of a job of granules, against exact rational arithmetic", 
           expect(other.rate.value / once.rate.value).toBeCloseTo(1, 12);
         },
       ),
+      RUNS,
+    );
+  });
+});
+
+describe("how the product of a job of granules moves", () => {
+  const percent = fc.double({ min: 1, max: 50, noNaN: true });
+
+  it("is one for one with sides and rate, against the content, and by the share of one bed more", () => {
+    fc.assert(
+      fc.property(whole, length, length, massRate, percent, (beds, long, wide, amount, n) => {
+        const plot = { kind: "beds", beds, bedLength: long, bedWidth: wide };
+        const plan = made({ plot }, { nutrient: "N", amount, contains: { N: n } });
+        const moved = new Map(spreadingSensitivity(plan).map(({ path, total }) => [path, total]));
+        expect(moved.get("plot.bedLength")).toBe(1);
+        expect(moved.get("plot.bedWidth")).toBe(1);
+        expect(moved.get("product.rate.amount")).toBe(1);
+        expect(moved.get("product.rate.contains.N")).toBe(-1);
+        expect(moved.get("plot.beds")).toBeCloseTo(100 / beds, 6);
+        expect(moved.size).toBe(5);
+      }),
+      RUNS,
+    );
+  });
+
+  it("is the same whatever the units, and what a comparison of two plans shows", () => {
+    const rates = fc.constantFrom(...unitsOf("massRate"));
+    const lengths = fc.constantFrom(...unitsOf("length"));
+    const times = fc.double({ min: 0.1, max: 10, noNaN: true });
+    fc.assert(
+      fc.property(length, length, massRate, rates, lengths, times, (long, wide, rate, rateUnit, unit, by) => {
+        const to = (given: Quantity, other: Unit) => convert(given as Quantity<"m">, other as "m");
+        const plan = made(block(long, wide), rate);
+        const other = made(block(to(long, unit), to(wide, unit)), to(rate, rateUnit));
+        const moves = (of: SpreadingPlan) => spreadingSensitivity(of).map(({ path, total }) => [path, total]);
+        expect(moves(other)).toEqual(moves(plan));
+        expect(compareSpreadingPlans(plan, other)).toMatchObject({ inputs: [], results: [] });
+        const more = made(block(long, wide), { ...rate, value: rate.value * by });
+        const { results } = compareSpreadingPlans(plan, more);
+        const total = results.find(({ path }) => path === "total")?.percent ?? 0;
+        expect(total).toBeCloseTo(100 * (by - 1), 7);
+      }),
       RUNS,
     );
   });

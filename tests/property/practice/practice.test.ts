@@ -76,9 +76,12 @@ const SOLVERS: Record<PracticeTopic, (given: Given) => number> = {
   fertilizer: (g) => (si(g.needed) * si(g.area)) / (si(g.nitrogen) / 100),
   "row-length": (g) => si(g.rows) * si(g.rowLength) * si(g.rate),
   "dry-product": (g) => si(g.area) * si(g.rate),
+  "plant-timing": (g) => (si(g.time) * si(g.each)) / si(g.caught),
   "spot-tank": (g) => si(g.spots) * si(g.each) * si(g.percent),
   injector: (g) => si(g.rate) * si(g.ratio) * si(g.stock),
   reserve: (g) => si(g.area) * si(g.rate) * (1 + si(g.extra) / 100),
+  // Canopy in cubic meters, whose liters the definitions have.
+  "tree-row-volume": (g) => ((si(g.height) * si(g.width)) / si(g.rowSpacing)) * si(g.spray) * 1000,
   band: (g) => treated(g) * si(g.rate),
   "percent-mix": (g) => si(g.percent) * si(g.fill),
   dilution: (g) => (si(g.volume) * si(g.to)) / si(g.from),
@@ -132,6 +135,17 @@ const REALISTIC: Record<string, readonly [least: number, most: number]> = {
   nitrogen: [5, 46],
   volume: [2, 50],
 };
+// What has another size on trees than on a field.
+const ON_TREES: Partial<Record<PracticeTopic, typeof REALISTIC>> = {
+  "plant-timing": { caught: [1, 14], each: [0.19, 2] },
+  // Liters of spray in a liter of canopy.
+  "tree-row-volume": {
+    height: [2, 5],
+    width: [1, 3.1],
+    rowSpacing: [3, 7.4],
+    spray: [0.9e-4, 1.6e-4],
+  },
+};
 // Liters per square meter: of spray for loads, of product elsewhere.
 const RATES: Partial<Record<PracticeTopic, readonly [number, number]>> = {
   "tank-loads": [5 * 9.354e-4, 200 * 9.354e-4],
@@ -176,7 +190,9 @@ describe.each(CASES)("practice problems on %s in %s units", (topic, units) => {
           const value = typeof figure === "number" ? figure : (figure as Quantity).value;
           expect(Number(value.toPrecision(4)), `${seed} ${name}: ${problem}`).toBe(value);
           const [least, most] =
-            name === "rate" ? (RATES[topic] ?? PRODUCT_RATE) : (REALISTIC[name] as [number, number]);
+            name === "rate"
+              ? (RATES[topic] ?? PRODUCT_RATE)
+              : (ON_TREES[topic]?.[name] ?? (REALISTIC[name] as [number, number]));
           expect(si(figure as Quantity), `${seed} ${name}: ${problem}`).toBeGreaterThanOrEqual(least);
           expect(si(figure as Quantity), `${seed} ${name}: ${problem}`).toBeLessThanOrEqual(most);
         }

@@ -64,6 +64,10 @@ describe("spreaderRate", () => {
     );
     const ground = { ...plot, of: "ground" };
     expectRefused(() => spreaderRate({ used: qty(8, "oz"), area: ground } as never), "wrong-area", "area");
+    // A tarp has no ground beside what lands on it: 1 lb on 100 ft² is 435.6 lb/ac.
+    expect(spreaderRate({ used: qty(16, "oz"), area: qty(100, "ft2") } as never)).toEqual(
+      qty(435.6, "lb/ac"),
+    );
     expectRefused(
       () => spreaderRate({ used: qty(8, "oz"), area: plot, rowLength: qty(9, "ft") } as never),
       "conflict",

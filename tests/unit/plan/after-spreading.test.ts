@@ -1,12 +1,14 @@
 import { describe, expect, it } from "vitest";
 import {
   type ActualSpreading,
+  compareSpreadingPlans,
   planSpreading,
   readRecord,
   readSpreadingPlan,
   reconcileSpreading,
   type SpreadingInput,
   seasonSoFar,
+  spreadingSensitivity,
 } from "../../../src/plan/index.ts";
 import { type Quantity, qty } from "../../../src/units/index.ts";
 import { SPANISH_WORDS } from "../../../src/words/es.ts";
@@ -260,6 +262,211 @@ describe("a plan of granules that was saved", () => {
       () => reconcileSpreading({} as never, { ...DONE, left: qty(0, "lb") }),
       "not-a-quantity",
       "plan",
+    );
+  });
+});
+
+describe("spreadingSensitivity", () => {
+  const moved = (input: SpreadingInput) => spreadingSensitivity(planSpreading(input));
+  const pathsOf = (input: SpreadingInput) => moved(input).map(({ path }) => path);
+
+  it("moves the product one for one with the sides and the rate, and with nothing else", () => {
+    const { product } = LAWN;
+    const input = {
+      ...LAWN,
+      product: { ...product, bag: qty(50, "lb"), price: { amount: 20, per: qty(50, "lb") } },
+    };
+    expect(moved(input)).toEqual([
+      { path: "plot.length", value: qty(180, "ft"), change: "one-percent", total: 1 },
+      { path: "plot.width", value: qty(100, "ft"), change: "one-percent", total: 1 },
+      { path: "product.rate", value: qty(5, "lb/1000ft2"), change: "one-percent", total: 1 },
+    ]);
+  });
+
+  it("counts by one more, and takes each plot for its share", () => {
+    // Of 500 ft of row the first plot has 400 in 4 rows, the second 100 in 2.
+    const of = new Map(moved(BANDS).map(({ path, ...one }) => [path, one]));
+    expect(of.get("plot[0].rows")).toEqual({ value: 4, change: "one-more", total: 20 });
+    expect(of.get("plot[1].rows")).toEqual({ value: 2, change: "one-more", total: 10 });
+    expect(of.get("plot[0].rowLength")?.total).toBe(0.8);
+    expect(of.get("plot[1].rowLength")?.total).toBe(0.2);
+    // A rate per length of row asks for no width.
+    expect([...of.keys()].sort()).toEqual(
+      ["plot[0].rowLength", "plot[0].rows", "plot[1].rowLength", "plot[1].rows", "product.rate"].sort(),
+    );
+    // 1 / 45 of the trees is 2.222222%.
+    expect(moved(TREES)).toEqual([
+      { path: "size.count", value: qty(45, "tree"), change: "one-more", total: 2.222222 },
+      { path: "product.rate", value: qty(20, "g/tree"), change: "one-percent", total: 1 },
+    ]);
+  });
+
+  it("moves one entry of a list, and leaves the others as they are", () => {
+    // 20 spots of 1 m × 2 m and 5 of 4 m²: 40 m² and 20 m².
+    const plot = {
+      kind: "spots",
+      spots: [
+        { count: 20, length: qty(1, "m"), width: qty(2, "m") },
+        { count: 5, each: qty(4, "m2") },
+      ],
+    } as const;
+    const product = { name: "Product A", rate: qty(100, "kg/ha") };
+    const found = moved({ plot, spreader: { hopper: qty(1, "kg") }, product });
+    expect(Object.fromEntries(found.map(({ path, total }) => [path, total]))).toEqual({
+      "product.rate": 1,
+      "plot.spots[0].count": 3.333333,
+      "plot.spots[0].length": 0.666667,
+      "plot.spots[0].width": 0.666667,
+      "plot.spots[1].count": 6.666667,
+      "plot.spots[1].each": 0.333333,
+    });
+  });
+
+  it("takes the nutrient's content against the product, and what comes along for nothing", () => {
+    const rate = {
+      nutrient: "N",
+      amount: qty(1, "lb/1000ft2"),
+      contains: { N: 16, P2O5: 4, K2O: 8 },
+    } as const;
+    const found = moved({ ...LAWN, product: { name: "Fertilizer A", rate } });
+    expect(found.map(({ path, total }) => [path, total])).toEqual([
+      ["plot.length", 1],
+      ["plot.width", 1],
+      ["product.rate.amount", 1],
+      ["product.rate.contains.N", -1],
+    ]);
+  });
+
+  it("shows what a reading of the test moves: what the spreader puts out, and no amount", () => {
+    const test = { used: qty(10, "oz"), swath: qty(5, "ft"), distance: qty(25, "ft") };
+    const input = { ...LAWN, test };
+    const found = moved(input);
+    const of = (path: string) => found.find((one) => one.path === path);
+    expect(of("test.used")).toMatchObject({ total: 0, output: 1 });
+    expect(of("test.swath")).toMatchObject({ total: 0, output: -1 });
+    expect(of("test.distance")).toMatchObject({ total: 0, output: -1 });
+    expect(of("product.rate")).toMatchObject({ total: 1, output: 0 });
+    expect(moved(LAWN)[0]).not.toHaveProperty("output");
+  });
+
+  it("goes by the chosen rate where the label says which area it is per, and one way alone at a limit", () => {
+    const bands = {
+      kind: "row-bands",
+      rows: 4,
+      rowLength: qty(50, "m"),
+      bandWidth: qty(1, "m"),
+      rowSpacing: qty(1, "m"),
+    } as const;
+    const rate = { rate: qty(100, "kg/ha"), per: "treated" } as const;
+    const found = moved({
+      plot: bands,
+      spreader: { hopper: qty(5, "kg") },
+      product: { name: "Product A", rate },
+    });
+    expect(found.map(({ path, total }) => [path, total])).toEqual([
+      ["plot.rows", 25],
+      ["plot.rowLength", 1],
+      ["plot.bandWidth", 1],
+      ["product.rate.rate", 1],
+    ]);
+  });
+
+  it("leaves out the row that can't have a label's rate per plant, and refuses what is no plan", () => {
+    expect(
+      pathsOf({
+        ...TREES,
+        size: { kind: "row-length", length: qty(300, "m") },
+        product: { name: "Product A", rate: qty(75, "g/100m") },
+      }),
+    ).toEqual(["size.length", "product.rate"]);
+    expectRefused(() => spreadingSensitivity({} as never), "not-a-quantity", "plan");
+    expectRefused(
+      () => spreadingSensitivity({ ...planSpreading(LAWN), total: qty(91, "lb") }),
+      "conflict",
+      "plan.total",
+    );
+  });
+});
+
+describe("compareSpreadingPlans", () => {
+  it("finds no difference between a plan and the same job in other units", () => {
+    const other = planSpreading({
+      ...LAWN,
+      plot: { ...LAWN.plot, length: qty(60, "yd") },
+      spreader: { hopper: qty(320, "oz") },
+    });
+    expect(compareSpreadingPlans(planSpreading(LAWN), other)).toEqual({
+      inputs: [],
+      results: [],
+      newWarnings: [],
+      goneWarnings: [],
+    });
+  });
+
+  it("says what changed, by how much, and which warnings came and went", () => {
+    // 18,000 ft² at 6 in place of 5 lb per 1,000 ft²: 108 lb in place of 90.
+    const more = { ...LAWN, product: { ...LAWN.product, rate: qty(6, "lb/1000ft2") } };
+    const [once, twice] = [planSpreading(LAWN), planSpreading(more)];
+    const { inputs, results, newWarnings, goneWarnings } = compareSpreadingPlans(once, twice);
+    expect(inputs).toEqual([
+      { path: "product.rate", before: qty(5, "lb/1000ft2"), after: qty(6, "lb/1000ft2"), percent: 20 },
+    ]);
+    const found = new Map(results.map(({ path, ...one }) => [path, one]));
+    expect([...found.keys()]).toEqual([
+      "rate",
+      "total",
+      "plots[0].amount",
+      "hopper.perDirection",
+      "hopper.fills",
+      "hopper.lastFill",
+    ]);
+    expect(found.get("total")).toEqual({ before: qty(90, "lb"), after: qty(108, "lb"), percent: 20 });
+    expect(found.get("hopper.fills")).toEqual({ before: 5, after: 6, percent: 20 });
+    expect([newWarnings, goneWarnings]).toEqual([["rate-over-max"], ["rate-near-max"]]);
+    expect(compareSpreadingPlans(twice, once).goneWarnings).toEqual(["rate-over-max"]);
+  });
+
+  it("has the area, nutrients, bags, test and cost", () => {
+    const job = (percent: number, width: number) =>
+      planSpreading({
+        ...LAWN,
+        plot: { ...LAWN.plot, width: qty(width, "ft"), fraction: width / 200 },
+        test: { used: qty(10, "oz"), swath: qty(5, "ft"), distance: qty(width / 4, "ft") },
+        product: {
+          name: "Fertilizer A",
+          rate: { nutrient: "N", amount: qty(1, "lb/1000ft2"), contains: { N: percent, K2O: 8 } },
+          bag: qty(20, "lb"),
+          price: { amount: 20, per: qty(40, "lb") },
+        },
+      });
+    const { results } = compareSpreadingPlans(job(16, 100), job(20, 120));
+    const percents = Object.fromEntries(results.map(({ path, percent }) => [path, percent]));
+    // The ground grows by 1.2, and the part that is treated from 0.5 to 0.6.
+    expect(percents).toMatchObject({
+      "area.treated": 44,
+      "area.ground": 20,
+      "area.fraction": 20,
+      rate: -20,
+      "nutrients.K2O": -20,
+      // 1.44 × 0.8.
+      total: 15.2,
+      "check.perPass": -20,
+    });
+    // 56.25 lb and 64.8 lb: 3 bags of 20 lb and 4; 28.13 and 32.40.
+    expect(percents["bags.bags"]).toBeCloseTo(100 / 3, 6);
+    expect(percents["cost.total"]).toBeCloseTo(100 * (32.4 / 28.13 - 1), 6);
+    // 10 oz on 125 and on 150 ft².
+    expect(percents["check.rate"]).toBeCloseTo(-100 / 6, 6);
+    expect(percents).not.toHaveProperty(["nutrients.N"]);
+  });
+
+  it("refuses what is no plan of granules", () => {
+    const plan = planSpreading(LAWN);
+    expectRefused(() => compareSpreadingPlans({} as never, plan), "not-a-quantity", "before");
+    expectRefused(
+      () => compareSpreadingPlans(plan, { ...plan, hopper: { ...plan.hopper, fills: 4 } }),
+      "conflict",
+      "after.hopper.fills",
     );
   });
 });

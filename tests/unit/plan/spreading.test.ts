@@ -214,6 +214,7 @@ describe("a job of granules warns of", () => {
     const heavy = tested(LAWN, 9);
     expect(found(heavy)).toEqual(["warning spreader-heavy test.used"]);
     expect(rounded(heavy.check?.deviation as Quantity)).toEqual([12.5, "%"]);
+    expect(found(tested(LAWN, 7))).toEqual(["warning spreader-light test.used"]);
     // 128 oz is pounds for ounces.
     expect(found(tested(LAWN, 128))).toEqual(["warning spreader-ounces-as-pounds test.used"]);
     expect(found(tested(withProduct(LAWN, { label: { max: qty(5.4, "lb/1000ft2") } }), 9))).toEqual([
@@ -362,6 +363,28 @@ describe("the working and the card of a job of granules", () => {
     expect(spreadingCard(planSpreading({ ...LAWN, plot: rows })).loads[1]?.steps).toEqual([
       "plot 1: 4 lb, which is 1 lb for each of the 4 rows.",
     ]);
+  });
+
+  it("prints amounts in the hopper's unit, and less than one of it in the rate's", () => {
+    // 4,356 ft² = 484 yd² at 2 oz: 968 oz = 60.5 lb, four hoppers of 14 lb and one of 4.5; two bags of 56 lb leave 51.5.
+    const imperial = planSpreading({
+      plot: { kind: "rectangle", length: qty(22, "yd"), width: qty(22, "yd") },
+      spreader: { hopper: qty(14, "lb") },
+      product: { name: "Product A", rate: qty(2, "oz/yd2"), bag: qty(56, "lb") },
+    });
+    expect(imperial.total).toEqual(qty(968, "oz"));
+    const { facts, loads } = spreadingCard(imperial);
+    expect(facts.slice(-2).map(({ value }) => value)).toEqual(["60.5 lb", "2 (51.5 lb left over)"]);
+    expect(loads[0]?.steps.at(-1)).toContain("4.5 lb");
+    // 320 m² at 3 g: 960 g, less than a kilogram; a bag of 2,400 g leaves 1,440.
+    const small = planSpreading({
+      plot: { kind: "rectangle", length: qty(32, "m"), width: qty(10, "m") },
+      spreader: { hopper: qty(1, "kg") },
+      product: { name: "Product A", rate: qty(3, "g/m2"), bag: qty(2400, "g") },
+    });
+    const card = spreadingCard(small);
+    expect(card.facts.slice(-2).map(({ value }) => value)).toEqual(["960 g", "1 (1.44 kg left over)"]);
+    expect(card.loads[0]?.steps).toEqual(["Weigh out 960 g, fill the hopper and spread it."]);
   });
 
   it("gives no fills for what is refused, and says so", () => {

@@ -258,6 +258,24 @@ describe("the warnings of a plan", () => {
     expect([asks(limit), asks(limit * 1.001)]).toEqual([false, true]);
   });
 
+  it("know a lawn by the area that its rate is per", () => {
+    const asks = (rate: object, plot: object = QUIET.plot) =>
+      warned({ plot, calibration: { kind: "known", rate } } as never).some(
+        ({ code }) => code === "rate-implausible",
+      );
+    // 5.25 gal on 1,000 ft² are 228.7 gal/ac; 10 gal the limit. 0.5 gal on 100 ft² are as much as 5 gal; 21 L on 100 m² are 2,100 L/ha.
+    expect([5.25, 10, 10.1].map((gallons) => asks(qty(gallons, "gal/1000ft2")))).toEqual([
+      false,
+      false,
+      true,
+    ]);
+    expect(asks(qty(0.5, "gal/100ft2"))).toBe(false);
+    expect(asks(qty(21, "L/100m2"))).toBe(false);
+    expect(asks(qty(2100, "L/ha"))).toBe(true);
+    // Beds stay beds.
+    expect(asks(qty(5.25, "gal/1000ft2"), beds)).toBe(true);
+  });
+
   it("know a hand gun and tree rows by how they were measured", () => {
     const area = { value: 1000, unit: "ft2", of: "treated" } as const;
     const gun = (gallons: number) => ({

@@ -268,3 +268,68 @@ describe("checkAnswer", () => {
     );
   });
 });
+
+// Each worked by hand, from the figures that stand beside it.
+describe("checkAnswer, on trees", () => {
+  it.each([
+    // 2 gal = 256 fl oz in 40 s; 48 / 6.4 = 7.5 s.
+    ["volumes-in-two-units", 960, "48 / 2 x 40"],
+    ["minutes-for-seconds", 0.125, "7.5 / 60"],
+    ["time-taken-as-minute", 11.25, "48 x 60 / 256"],
+    ["flow-multiplied", 0.01875, "0.375 gal x 2 / 40"],
+    ["flow-multiplied", 2.4, "48 fl oz x 2 / 40"],
+    ["time-of-catch", 40, "the time that is given"],
+    ["plants-from-catch", 5.3333333, "256 / 48"],
+    ["inverted", 0.13333333, "6.4 / 48"],
+    ["volume-factor-inverted", 122_880, "48 x 128 / 2 x 40"],
+    ["other-gallon", 6, "48 / 160 / 2 x 40"],
+  ])("knows the time that %s comes to", (mistake, answer, _arithmetic) => {
+    const given = { caught: qty(2, "gal"), time: qty(40, "s"), each: qty(48, "fl_oz") };
+    expect(checked(problemFrom("plant-timing", given), answer)).toEqual(["mistake", mistake]);
+  });
+
+  it("knows the other gallon in imperial measure, and none in metric", () => {
+    const time = qty(40, "s");
+    // 2 imp gal = 320 fl oz: 48 x 40 / 320 = 6 s; with 128 fl oz to the gallon 7.5.
+    const imperial = { caught: qty(2, "imp_gal"), time, each: qty(48, "imp_fl_oz") };
+    expect(checked(problemFrom("plant-timing", imperial), 7.5)).toEqual(["mistake", "other-gallon"]);
+    // 0.5 / 4 x 40 = 5 s.
+    const metric = problemFrom("plant-timing", { caught: qty(4, "L"), time, each: qty(500, "mL") });
+    expect(metric.answer).toEqual(qty(5, "s"));
+    expect(metric.mistakes.map((one) => one.mistake)).not.toContain("other-gallon");
+  });
+
+  it.each([
+    // 43,560 x 10 x 6 / 18 = 145,200 cu ft; x 0.75 / 1,000 = 108.9 gal.
+    ["canopy-size-left-out", 108_900, "145,200 x 0.75"],
+    ["alleys-as-canopy", 326.7, "43,560 x 10 x 0.75 / 1,000"],
+    ["canopy-for-spray", 145_200, "the canopy"],
+    ["canopy-for-spray", 145.2, "the canopy, in thousands"],
+    ["canopy-height-left-out", 10.89, "108.9 / 10"],
+    ["rows-counted-twice", 217.8, "2 x 108.9"],
+    ["spacing-multiplied", 35_283.6, "43.56 x 10 x 6 x 18 x 0.75"],
+    ["land-unit-left", 0.0025, "10 x 6 / 18 x 0.75 / 1,000"],
+    ["wrong-land-factor", 12.1, "4,840 x 10 x 6 / 18 x 0.75 / 1,000"],
+    ["other-land-unit", 269.0977, "108.9 / 0.404685642"],
+    ["canopy-width-left-out", 18.15, "108.9 / 6"],
+  ])("knows the spray that %s comes to", (mistake, answer, _arithmetic) => {
+    const canopy = { height: qty(10, "ft"), width: qty(6, "ft"), rowSpacing: qty(18, "ft") };
+    const problem = problemFrom("tree-row-volume", { ...canopy, spray: qty(0.75, "gal/1000ft3") });
+    expect(checked(problem, answer)).toEqual(["mistake", mistake]);
+  });
+
+  it("takes 100 cubic meters for the measure of a canopy in metric, and 1,000 square meters for the wrong hectare", () => {
+    const canopy = { height: qty(3, "m"), width: qty(1.5, "m"), rowSpacing: qty(5, "m") };
+    const problem = problemFrom("tree-row-volume", { ...canopy, spray: qty(13, "L/100m3") });
+    // 10,000 x 3 x 1.5 / 5 = 9,000 m3; x 13 / 100 = 1,170 L.
+    expect(problem.answer).toEqual(qty(1170, "L/ha"));
+    expect(checked(problem, 117_000)).toEqual(["mistake", "canopy-size-left-out"]);
+    expect(checked(problem, 90)).toEqual(["mistake", "canopy-for-spray"]);
+    expect(checked(problem, 117)).toEqual(["mistake", "wrong-land-factor"]);
+    expectRefused(
+      () => problemFrom("tree-row-volume", { ...canopy, width: qty(6, "m"), spray: qty(13, "L/100m3") }),
+      "conflict",
+      "given.width",
+    );
+  });
+});

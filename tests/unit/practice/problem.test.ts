@@ -143,6 +143,12 @@ const BY_HAND: readonly [PracticeTopic, Given, number, string][] = [
     "0.75 x 1.25 = 0.9375 lb; x 16 = 15 oz",
   ],
   [
+    "plant-timing",
+    { caught: qty(2, "gal"), time: qty(40, "s"), each: qty(48, "fl_oz") },
+    7.5,
+    "2 gal = 256 fl oz in 40 s = 6.4 fl oz/s; 48 / 6.4 = 7.5",
+  ],
+  [
     "spot-tank",
     { spots: 40, each: qty(6, "fl_oz"), percent: percent(1.5) },
     3.6,
@@ -159,6 +165,17 @@ const BY_HAND: readonly [PracticeTopic, Given, number, string][] = [
     { area: qty(0.5, "ac"), carrierRate: qty(20, "gal/ac"), extra: 10, rate: qty(2, "pt/ac") },
     17.6,
     "0.5 x 20 x 1.1 = 11 gal for 0.55 ac; x 2 x 16 = 17.6",
+  ],
+  [
+    "tree-row-volume",
+    {
+      height: qty(10, "ft"),
+      width: qty(6, "ft"),
+      rowSpacing: qty(18, "ft"),
+      spray: qty(0.75, "gal/1000ft3"),
+    },
+    108.9,
+    "43,560 / 18 = 2,420 ft of row; x 10 x 6 = 145,200 cu ft; / 1,000 x 0.75 = 108.9",
   ],
   ["percent-mix", { percent: percent(0.5), fill: qty(25, "gal") }, 16, "25 x 128 = 3,200 fl oz; / 200 = 16"],
   [

@@ -50,6 +50,19 @@ describe("the stock for an injector", () => {
     expect(injectorStock({ ...run, ratio: { parts: 1, to: 50, of: "mix" } }).stock).toEqual(qty(10, "L"));
   });
 
+  it("goes from a stock tank, and with an error, by all parts of the setting", () => {
+    const { finished: _, ...rest } = run;
+    const stock = qty(2, "L");
+    const of = (kind: "mix" | "water") => ({ parts: 2, to: 100, of: kind }) as const;
+    // 2 parts in 100, and 2 parts to 100 of water.
+    expect(injectorStock({ ...rest, ratio: of("mix"), stock }).finished).toEqual(qty(100, "L"));
+    expect(injectorStock({ ...rest, ratio: of("water"), stock }).finished).toEqual(qty(102, "L"));
+    // 100 mL in each liter of stock: 1.8 parts of it to 98 of water.
+    const { range } = injectorStock({ ...rest, ratio: of("mix"), stock, errorPercent: 10 });
+    expect(range?.low.value).toBeCloseTo((100 * 1.8) / 99.8, 12);
+    expect(injectedStrength({ stock: qty(100, "mL/L"), ratio: of("mix") }).finished).toEqual(qty(2, "mL/L"));
+  });
+
   it("says what comes out where the injector draws too little or too much into the same water", () => {
     const { range } = injectorStock({ ...run, errorPercent: 10 });
     // 0.9 parts to 99 of water, and 1.1 parts.
@@ -185,6 +198,13 @@ describe("an injector checked by volume", () => {
     });
     expect(other.ratio.to).toBe(50);
     expect(other.strengthOff.value).toBeCloseTo(0, 12);
+  });
+
+  it("asks for a missing reading, and for nothing else", () => {
+    for (const name of ["drawn", "caught"] as const) {
+      const { [name]: _, ...less } = { ratio: ofMix, drawn: qty(160, "mL"), caught: qty(20, "L") };
+      expect(refusal(() => checkInjector(less as never)).issues.map(({ path }) => path)).toEqual([name]);
+    }
   });
 
   it("refuses what came out of no more than was drawn", () => {

@@ -3,7 +3,7 @@ import { convertNutrient, fertilizerFor, nutrientsFrom, readGrade } from "../../
 import { qty } from "../../../src/units/index.ts";
 import * as working from "../../../src/working/index.ts";
 import { refusesMisuse } from "../../helpers/bad-input.ts";
-import { expectRefused } from "../../helpers/refusal.ts";
+import { expectRefused, refusal } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
 
 describe("readGrade", () => {
@@ -193,4 +193,15 @@ describe("convertNutrient", () => {
     { amount: qty(1, "kg"), from: "P", to: "P2O5" },
     ["amount"],
   );
+});
+
+describe("a form that isn't filled in", () => {
+  it("asks for what is missing, and for nothing else", () => {
+    const pathsOf = (work: () => unknown) => refusal(work).issues.map(({ path }) => path);
+    const amount = qty(1, "lb/1000ft2");
+    expect(pathsOf(() => convertNutrient({ amount, from: "P" } as never))).toEqual(["to"]);
+    expect(pathsOf(() => convertNutrient({ amount, to: "P" } as never))).toEqual(["from"]);
+    expect(pathsOf(() => fertilizerFor({ nutrient: "N", amount } as never))).toEqual(["contains"]);
+    expect(pathsOf(() => fertilizerFor({ amount, contains: { N: 20 } } as never))).toEqual(["nutrient"]);
+  });
 });

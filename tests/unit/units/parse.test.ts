@@ -349,6 +349,8 @@ describe("parseQuantity reads what looks like these", () => {
     ["5 mL per 1000 transplants", 5, "mL/1000plant"],
     ["300 plants", 300, "plant"],
     ["1 vine", 1, "plant"],
+    ["30 trunks", 30, "tree"],
+    ["5 mL per trunk", 5, "mL/tree"],
   ]);
 });
 
