@@ -1683,7 +1683,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       stopBefore: "Si la carga {load} se acaba antes de {least}, pare y calibre de nuevo.",
       stopOutside:
         "Si la carga {load} se acaba antes de {least} o después de {most}, pare y calibre de nuevo.",
-      sprayRest: "Aplique lo que queda en lo que sigue antes de preparar la próxima carga.",
+      sprayOn: "Siga aplicando, hasta {place}.",
+      sprayRest: "Luego siga aplicando hasta vaciar el tanque, antes de preparar la próxima carga.",
       topUpFull: "Complete con agua hasta llenar el tanque.",
       fillAll: "llene el tanque por completo",
       spareLoad: "Toda esta carga es extra. Prepárela solo si le falta mezcla.",
@@ -1695,13 +1696,14 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       mixingOrder:
         "Agregue en este orden, mezclando bien cada uno antes del siguiente, salvo que la etiqueta diga otra cosa: {order}.",
       doNotMix: "No prepare esta mezcla. Las advertencias dicen por qué.",
-      halfFill: "Agregue cerca de {half} de agua limpia. Agite (mochila: cierre y agite).",
+      rinse: "Enjuague los utensilios de medir y cada envase vacío, y eche el agua al tanque.",
+      halfFill: "Agregue {half} de agua limpia. Agite (mochila: cierre y agite).",
       pour: "{product}: {amount}. Mida {measures} ({remark}).",
       pourOtherwise:
         "{product}: {amount}. No se puede medir con estos utensilios. No prepare esta carga sin uno con el que se pueda.",
       topUp: "Complete con agua hasta {carrier}.",
       topUpByJug:
-        "Complete con agua hasta {carrier}. ¿No hay marca ahí? Mida con una jarra: {water} de agua en total.",
+        "Complete con agua hasta {carrier}. ¿No hay marca ahí? Agregue {water} con una jarra, contando los enjuagues.",
       spray: "Aplique. Esta carga cubre cerca de {area}.",
       use: "Aplique esta carga: rocíela o riéguela. Alcanza para {area}.",
       useAll: "Aplique esta carga: rocíela o riéguela.",
