@@ -175,7 +175,7 @@ export function linesOfSpreader(test: SpreaderTest, unit?: Unit): WorkingLine[] 
 }
 
 const RATE_OF = {
-  strip: { id: "output-rate.strip", formula: "used / (swath * distance)" },
+  strip: { id: "output-rate.spreader-strip", formula: "used / (swath * distance)" },
   area: { id: "output-rate.spreader-area", formula: "used / area" },
   row: { id: "output-rate.spreader-row", formula: "used / rowLength" },
 } as const;

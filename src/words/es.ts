@@ -41,7 +41,7 @@ const TO_SPREAD = "producto por esparcir";
 const PRODUCT_RATE = "dosis del producto";
 const PER_DIRECTION = "producto para un sentido";
 const HOPPER = "una tolva";
-const HOPPER_FILLS = "cargas de la tolva en un sentido";
+const HOPPER_FILLS = "llenados de la tolva en un sentido";
 const BAGS = "sacos por comprar";
 const BAG = "un saco";
 const FERTILIZER = "fertilizante";
@@ -423,6 +423,11 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         rate: "lo medido en la prueba",
         target: "lo buscado",
       }),
+      "output-rate.spreader-strip": words(SPREADER_RATE, {
+        used: SPREAD,
+        swath: SWATH,
+        distance: DISTANCE,
+      }),
       "output-rate.spreader-area": words(SPREADER_RATE, { used: SPREAD, area: "área de la prueba" }),
       "output-rate.spreader-row": words("dosis que echa la esparcidora por largo de hilera", {
         used: SPREAD,
@@ -684,7 +689,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       }),
       "tank-mix.hopper-direction": words(PER_DIRECTION, { total: TO_SPREAD, directions: DIRECTIONS }),
       "tank-mix.hopper-fills": words(HOPPER_FILLS, { perDirection: PER_DIRECTION, hopper: HOPPER }),
-      "tank-mix.hopper-last": words("última carga de la tolva", {
+      "tank-mix.hopper-last": words("último llenado de la tolva", {
         perDirection: PER_DIRECTION,
         fills: HOPPER_FILLS,
         hopper: HOPPER,
@@ -992,7 +997,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "rate-near-max-spreading":
         "{product}: la dosis de {rate} está en el máximo de la etiqueta o muy cerca, {max}. Una compuerta un punto más abierta la pasaría.",
       "spreader-set-for-nutrient":
-        "{product}: salió {rate}, cerca de la dosis de {nutrient}. Debe salir {perPass} de producto en una pasada.",
+        "{product}: la esparcidora echó {rate}, cerca de la dosis de {nutrient}. Debe echar {perPass} de producto en una pasada.",
       "fills-many":
         "Este trabajo lleva {total} de producto, que son {fills} llenados de una tolva de {hopper}. Revise el tamaño del trabajo, la dosis y sus unidades.",
       "each-implausible":
@@ -1678,7 +1683,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       stopBefore: "Si la carga {load} se acaba antes de {least}, pare y calibre de nuevo.",
       stopOutside:
         "Si la carga {load} se acaba antes de {least} o después de {most}, pare y calibre de nuevo.",
-      sprayRest: "Aplique lo que queda en lo que sigue antes de preparar la próxima carga.",
+      sprayOn: "Siga aplicando, hasta {place}.",
+      sprayRest: "Luego siga aplicando hasta vaciar el tanque, antes de preparar la próxima carga.",
       topUpFull: "Complete con agua hasta llenar el tanque.",
       fillAll: "llene el tanque por completo",
       spareLoad: "Toda esta carga es extra. Prepárela solo si le falta mezcla.",
@@ -1690,13 +1696,14 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       mixingOrder:
         "Agregue en este orden, mezclando bien cada uno antes del siguiente, salvo que la etiqueta diga otra cosa: {order}.",
       doNotMix: "No prepare esta mezcla. Las advertencias dicen por qué.",
-      halfFill: "Agregue cerca de {half} de agua limpia. Agite (mochila: cierre y agite).",
+      rinse: "Enjuague los utensilios de medir y cada envase vacío, y eche el agua al tanque.",
+      halfFill: "Agregue {half} de agua limpia. Agite (mochila: cierre y agite).",
       pour: "{product}: {amount}. Mida {measures} ({remark}).",
       pourOtherwise:
         "{product}: {amount}. No se puede medir con estos utensilios. No prepare esta carga sin uno con el que se pueda.",
       topUp: "Complete con agua hasta {carrier}.",
       topUpByJug:
-        "Complete con agua hasta {carrier}. ¿No hay marca ahí? Mida con una jarra: {water} de agua en total.",
+        "Complete con agua hasta {carrier}. ¿No hay marca ahí? Agregue {water} con una jarra, contando los enjuagues.",
       spray: "Aplique. Esta carga cubre cerca de {area}.",
       use: "Aplique esta carga: rocíela o riéguela. Alcanza para {area}.",
       useAll: "Aplique esta carga: rocíela o riéguela.",

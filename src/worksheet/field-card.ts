@@ -3,6 +3,7 @@ import { ANY_PLAN } from "../plan/read-plan.js";
 import { isRefused } from "../plan/refused.js";
 import type { AnyPlan } from "../plan/result.js";
 import { checked } from "../units/check.js";
+import { inUnit } from "../units/convert.js";
 import type { TreatedArea } from "../units/types.js";
 import { type WrittenAlert, writtenAlerts } from "./job/alerts.js";
 import { alike, loadsTitle } from "./job/alike.js";
@@ -164,11 +165,12 @@ function mixingSteps(load: Load, doses: readonly WrittenDose[], plan: AnyPlan, w
         remark,
       }),
     ),
+    text.rinse,
     topUpText(load, plan, writer),
   ];
 }
 
-/** How far to fill the tank. A fill that nobody entered may be at no mark: then the water by jug. */
+/** How far to fill the tank. A fill that nobody entered may be at no mark: then the rest of the water by jug. */
 function topUpText(load: Load, plan: AnyPlan, writer: Writer): string {
   const { messages, fill, exact } = writer;
   const { text } = messages;
@@ -178,7 +180,9 @@ function topUpText(load: Load, plan: AnyPlan, writer: Writer): string {
   if (load.mark) return fill(text.topUpToMark, figures);
   const { tank, workingFill } = plan.input.sprayer;
   if ([tank, workingFill].includes(carrier)) return fill(text.topUp, figures);
-  const water = byJug(inTank(load.water, plan)).map(exact).join(" + ");
+  const all = inTank(load.water, plan);
+  const rest = { ...all, value: all.value - inUnit(halfOf(load, plan), all.unit) };
+  const water = byJug(rest).map(exact).join(" + ");
   return fill(text.topUpByJug, { ...figures, water });
 }
 
@@ -259,6 +263,8 @@ function sprayText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: 
   const end = ends[at] as LoadEnd;
   const place = placeText(end, plan, writer);
   if (place === undefined) return fill(text.spray, { area });
+  // What the load before has left goes on first.
+  if (at > 0 && hasRest(at - 1, plan)) return fill(text.sprayOn, { place });
   return fill(text.sprayTo, { covers: coveredText(end, writer) ?? three(load.area as TreatedArea), place });
 }
 

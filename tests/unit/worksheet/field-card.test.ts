@@ -14,18 +14,21 @@ describe("a field card", () => {
     // rows, 5% less: 10.17.
     expect(card.loads.map(({ steps }) => steps)).toEqual([
       [
-        "Add about 1.7 gal of clean water. Agitate (backpack: close and shake).",
+        "Add 1.7 gal of clean water. Agitate (backpack: close and shake).",
         "Product B: 1.08 oz wt. Measure 30.8 g on the 200 g scale (0.2% under).",
         "Product A: 2.17 fl oz. Measure 4 tablespoons + 1 teaspoon (0.5% under).",
+        "Rinse the measures and each empty container into the tank.",
         "Top up with water to 3.5 gal.",
         "Spray about 9 2/3 rows, to 2/3 of the way down row 10.",
         "If load 1 runs out before 9 rows or after 10 1/2 rows, stop and calibrate again.",
       ],
       [
-        "Add about 110 fl oz of clean water. Agitate (backpack: close and shake).",
+        "Add 110 fl oz of clean water. Agitate (backpack: close and shake).",
         "Product B: 0.555 oz wt. Measure 15.7 g on the 200 g scale (0.2% under).",
         "Product A: 1.11 fl oz. Measure 2 tablespoons + 1/2 teaspoon + 1/8 teaspoon (0.6% under).",
-        "Top up with water to 1.79 gal. No mark there? Use a jug: 1 gal + 100 fl oz of water in all.",
+        "Rinse the measures and each empty container into the tank.",
+        // 1.7758 gal of water, 227.3 fl oz, less 110.
+        "Top up with water to 1.79 gal. No mark there? Add 118 fl oz by jug, rinses included.",
         "Spray about 4 1/3 rows, to the end of row 14.",
         "About 0.25 gal should be left in the tank at the end, enough for 280 sq ft.",
       ],
@@ -48,9 +51,9 @@ describe("a field card", () => {
     const tank = { tank: qty(3.7854, "L") };
     const { loads } = fieldCard(planApplication({ ...QUIET, sprayer: tank }));
     // 5,400 sq ft at 20 gal/ac are 2.47934 gal, 9.38532 L; the last of three loads has 1.81452 L.
-    expect(loads.map(({ steps }) => steps[2])).toEqual([
+    expect(loads.map(({ steps }) => steps[3])).toEqual([
       "Top up with water to 3.7854 L.",
-      "Top up with water to 1.82 L. No mark there? Use a jug: 1.8 L of water in all.",
+      "Top up with water to 1.82 L. No mark there? Add 0.892 L by jug, rinses included.",
     ]);
     // 4 gal as another program converts it: nobody knows a tank of 15.141647136 L, and 15.2 L don't go into it.
     const full = planApplication({
@@ -58,10 +61,10 @@ describe("a field card", () => {
       plot: { ...QUIET.plot, length: qty(150, "ft") } as never,
       sprayer: { tank: qty(15.141647136, "L") },
     });
-    expect(fieldCard(full).loads[0]?.steps[2]).toBe("Top up with water until the tank is full.");
+    expect(fieldCard(full).loads[0]?.steps[3]).toBe("Top up with water until the tank is full.");
     expect(worksheet(full).loads[0]?.fill).toBe("fill the tank all the way");
     const close = planApplication({ ...QUIET, sprayer: { tank: qty(9.386, "L") } });
-    expect(fieldCard(close).loads[0]?.steps[2]).toBe("Top up with water to 9.386 L.");
+    expect(fieldCard(close).loads[0]?.steps[3]).toBe("Top up with water to 9.386 L.");
   });
 
   it("pours in the plan's order of mixing", () => {
@@ -96,8 +99,8 @@ describe("a field card", () => {
       tools: "cylinders",
     });
     const [load] = fieldCard(thick).loads;
-    expect(load?.steps[0]).toContain("about 1 L");
-    expect(load?.steps[2]).toBe("Top up with water to 10 L.");
+    expect(load?.steps[0]).toContain("Add 1 L");
+    expect(load?.steps[3]).toBe("Top up with water to 10 L.");
   });
 
   it("has refusals and warnings on top, the gravest first, and leaves notes to the worksheet", () => {
@@ -142,7 +145,7 @@ describe("a field card", () => {
     const [load] = fieldCard(plan, { units: "metric" }).loads;
     expect(load?.steps[2]).toBe("Product A: 64.4 mL. Measure 4 tablespoons + 1 teaspoon (0.5% under).");
     // The tank's marks are in gallons.
-    expect(load?.steps[3]).toBe("Top up with water to 3.5 gal.");
+    expect(load?.steps[4]).toBe("Top up with water to 3.5 gal.");
   });
 });
 
@@ -154,8 +157,8 @@ describe("a field card for a tank with marks", () => {
   it("fills to marks as the tank has them, half of it too, and says what the extra is enough for", () => {
     // 5.284 gal go up to 3.5 and 2 gal: 0.248 gal of reserve and 0.216 gal more, at 361 L/ha.
     const [first, second] = steps(marked);
-    expect(first?.steps[0]).toBe("Add about 1.75 gal of clean water. Agitate (backpack: close and shake).");
-    expect(first?.steps[3]).toBe("Top up with water to the 3.5 gal mark.");
+    expect(first?.steps[0]).toBe("Add 1.75 gal of clean water. Agitate (backpack: close and shake).");
+    expect(first?.steps[4]).toBe("Top up with water to the 3.5 gal mark.");
     expect(second?.steps.slice(-3)).toEqual([
       "Top up with water to the 2 gal mark.",
       "Spray about 4 1/3 rows, to the end of row 14.",
@@ -172,11 +175,12 @@ describe("a field card for a tank with marks", () => {
     const [first, second] = steps({ ...marked, split: "whole-rows" });
     expect(first?.steps.slice(-2)).toEqual([
       "Spray about 7 rows, to the end of row 7.",
-      "Spray what is left on what comes next before you mix the next load.",
+      "Then spray on until the tank is empty, before you mix the next load.",
     ]);
-    expect(second?.steps.join("\n")).not.toContain("what is left");
+    // Where the first load ends is not the end of a row: the second goes on from there.
+    expect(second?.steps.at(-2)).toBe("Spray on, to the end of row 14.");
     const even = { ...TWO_PRODUCTS, split: "whole-rows", reserve: undefined } as const;
-    expect(steps(even)[0]?.steps.join("\n")).not.toContain("what is left");
+    expect(steps(even)[0]?.steps.join("\n")).not.toContain("spray on");
   });
 
   it("says where loads that are alike run out, each by itself, and what the last one is for", () => {
@@ -227,14 +231,14 @@ describe("a field card for a tank with marks", () => {
 
   it("takes half of the water by eye where no mark is below it", () => {
     const [load] = steps({ ...marked, sprayer: { ...sprayer, marks: [qty(3.5, "gal")] } });
-    expect(load?.steps[0]).toBe("Add about 1.7 gal of clean water. Agitate (backpack: close and shake).");
+    expect(load?.steps[0]).toBe("Add 1.7 gal of clean water. Agitate (backpack: close and shake).");
   });
 
   it("gives a single load no row to end on, and the water by jug where the tank may have no mark", () => {
-    // 5,400 sq ft at 20 gal/ac are 2.47934 gal, of which 3.96694 fl oz are product: 2.44835 gal of water, 2 gal and 57.4 fl oz.
+    // 5,400 sq ft at 20 gal/ac are 2.47934 gal, of which 3.96694 fl oz are product: 2.44835 gal of water: 1.2 gal first, then 159.8 fl oz.
     const [one] = fieldCard(planApplication(QUIET)).loads;
-    expect(one?.steps.slice(2, 4)).toEqual([
-      "Top up with water to 2.48 gal. No mark there? Use a jug: 2 gal + 58 fl oz of water in all.",
+    expect(one?.steps.slice(3, 5)).toEqual([
+      "Top up with water to 2.48 gal. No mark there? Add 1 gal + 32 fl oz by jug, rinses included.",
       "Spray. This load covers the whole job.",
     ]);
     // 0.2 ac at 20 gal/ac: whole gallons, and a dry product takes no room.
@@ -242,8 +246,8 @@ describe("a field card for a tank with marks", () => {
     const dry = [{ name: "Product B", form: "dry", rate: qty(12, "oz/ac") }] as const;
     const sprayer = { tank: qty(6, "gal") };
     const [even] = fieldCard(planApplication({ ...QUIET, plot: whole, sprayer, products: dry })).loads;
-    expect(even?.steps[2]).toBe(
-      "Top up with water to 4 gal. No mark there? Use a jug: 4 gal of water in all.",
+    expect(even?.steps[3]).toBe(
+      "Top up with water to 4 gal. No mark there? Add 2 gal by jug, rinses included.",
     );
   });
 
