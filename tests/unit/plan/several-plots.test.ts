@@ -284,3 +284,38 @@ describe("two plans of one mix", () => {
     expect(only?.message).toMatch(/^Your test strip/);
   });
 });
+
+describe("a label's limit that depends on the plot", () => {
+  // Rows 4 ft apart with bands of 1 and 2 ft: a quarter of the one plot's ground is treated and half of the other's.
+  const plot = [bands(4, 1, "Top"), bands(4, 2, "Low")];
+  const worst = (rate: object, label: object, on: PlanInput["plot"] = plot) =>
+    planApplication({
+      ...withLabel(label, on),
+      products: [{ name: "Product A", form: "liquid", rate, label } as PlanInput["products"][number]],
+    })
+      .warnings.filter(({ code }) => code.startsWith("rate-"))
+      .map(({ code, message }) => [code, message.split(".")[0]]);
+
+  it("is held against each plot by itself, where the rate is per treated area", () => {
+    // 1 pt per treated acre is 0.25 and 0.5 pt per acre of ground.
+    const perGround = (most: number) => ({ max: { rate: qty(most, "pt/ac"), per: "ground" } });
+    expect(worst(qty(1, "pt/ac"), perGround(0.4))).toEqual([
+      ["rate-over-max", expect.stringMatching(/^Product A on Low: The rate of 1 pt\/ac is over/)],
+    ]);
+    expect(worst(qty(1, "pt/ac"), perGround(0.6))).toEqual([]);
+    // By length of row: 1 pt/ac on a band of 2 ft is 2,000 ft² a 1,000 ft, 0.735 fl oz; on 1 ft half of it.
+    const perRow = (most: number) => ({ max: qty(most, "fl_oz/1000ft") });
+    expect(worst(qty(1, "pt/ac"), perRow(0.7))).toEqual([
+      ["rate-over-max", expect.stringMatching(/^Product A on Low: /)],
+    ]);
+    expect(worst(qty(1, "pt/ac"), perRow(0.8))).toEqual([]);
+    // Per treated area all plots are one.
+    expect(worst(qty(1, "pt/ac"), { max: qty(0.9, "pt/ac") })).toEqual([
+      ["rate-over-max", expect.stringMatching(/^Product A: The rate of 1 pt\/ac is over/)],
+    ]);
+    // One plot has no name to tell it from others.
+    expect(worst(qty(1, "pt/ac"), perGround(0.4), plot[1])).toEqual([
+      ["rate-over-max", expect.stringMatching(/^Product A: The rate of 1 pt\/ac is over/)],
+    ]);
+  });
+});

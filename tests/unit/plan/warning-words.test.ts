@@ -33,6 +33,27 @@ describe("more mix than the tank is filled with", () => {
 });
 
 describe("a plan warns, word for word, of", () => {
+  it("a tool that is filled so often that one loses count, in each load", () => {
+    // 1.01 pt/ac on 5,400 sq ft: 2.003 fl oz, 12.02 teaspoons.
+    const { warnings, loads } = planApplication({
+      ...QUIET,
+      products: [{ name: "Product A", form: "liquid", rate: qty(1.01, "pt/ac") }],
+      tools: [{ name: "blue scoop", capacity: qty(1, "tsp") }],
+    });
+    expect(loads).toHaveLength(1);
+    expect(warnings).toEqual([
+      {
+        code: "long-count",
+        key: "long-count",
+        severity: "note",
+        message:
+          "Product A: this dose fills the blue scoop 12 times. It's easy to lose count: use a larger tool.",
+        path: "loads[0].products[0]",
+        figures: { product: "Product A", count: 12, tool: "blue scoop" },
+      },
+    ]);
+  });
+
   it("a run that stands out, where the first took the most and another is further off", () => {
     const said = (ounces: readonly number[]) =>
       planApplication({ ...QUIET, calibration: { kind: "strip-runs", runs: ounces.map(run) } }).warnings.map(

@@ -173,3 +173,47 @@ describe("the cautions of every plan", () => {
     expect(planApplication(JOB).cautions).toBe(CAUTIONS);
   });
 });
+
+describe("the working of the easiest loads", () => {
+  const marked = {
+    plot: {
+      kind: "row-bands",
+      rows: 14,
+      rowLength: qty(160, "ft"),
+      bandWidth: qty(30, "in"),
+      rowSpacing: qty(5, "ft"),
+    },
+    sprayer: { tank: qty(4, "gal"), marks: qty(0.25, "gal"), lineVolume: qty(10, "fl_oz") },
+    reserve: { percent: 5 },
+    products: [{ name: "Product A", form: "liquid", rate: qty(1.5, "pt/ac") }],
+    tools: "us-cups-and-spoons",
+    split: "easiest",
+  } as const;
+  const loadsOf = (rate: number) => {
+    const plan = planApplication({ ...marked, calibration: { kind: "known", rate: qty(rate, "gal/ac") } });
+    const step = planLines(plan).find((one) => one.step === "loads");
+    return { plan, lines: step?.lines ?? [] };
+  };
+
+  it("is of the whole rows that were found", () => {
+    const { plan, lines } = loadsOf(38.5688);
+    expect(plan.loads.map(({ pieces }) => pieces)).toEqual([7, 7]);
+    // 4.958 gal on 14 rows, 0.326 gal of reserve and hose with the first.
+    const perLoad = lines.find(({ id }) => id === "tank-mix.perLoad");
+    expect(perLoad?.terms).toMatchObject({ pieces: 14, chosen: 7 });
+    expect(lines.filter(({ id }) => id === "tank-mix.loadOfPieces").map(({ terms }) => terms.pieces)).toEqual(
+      [7, 7],
+    );
+    expectLinesTrue([...lines]);
+  });
+
+  it("is of the fills that were found, where no load has whole rows", () => {
+    const { plan, lines } = loadsOf(38);
+    expect(plan.loads.map(({ carrier, pieces }) => [carrier, pieces])).toEqual(
+      Array.from({ length: 3 }, () => [qty(1.75, "gal"), undefined]),
+    );
+    expect(lines.map(({ id }) => id)).toEqual(["tank-mix.markedTotal", "tank-mix.toMark"]);
+    expect(lines[0]?.terms).toEqual({ n1: 3, x1: qty(1.75, "gal") });
+    expectLinesTrue([...lines]);
+  });
+});
