@@ -62,7 +62,7 @@ export const W = {
   ready1: ["Ready: 1 tank load", "Listo: 1 tanque"],
   ready: ["Ready: {n} tank loads", "Listo: {n} tanques"],
   readyToSpread: ["Ready", "Listo"],
-  refused: ["Do not mix this", "No prepare esto"],
+  refused: ["Do not do this job", "No haga este trabajo"],
   answer: ["Your answer", "Su respuesta"],
   answerHere: ["Your answer shows up here.", "Aquí aparece su respuesta."],
   fixFirst: ["Fix first:", "Corrija primero:"],
