@@ -72,6 +72,7 @@ export const W = {
   fullTanks: ["Full tanks, then the rest", "Tanques llenos y luego el resto"],
   measure1: ["1 measure", "1 medida"],
   measures: ["{n} measures", "{n} medidas"],
+  notMeasurable: ["can't be measured", "no se puede medir"],
   toCheck: ["To check", "Por revisar"],
   check1: ["1 thing to check", "1 cosa por revisar"],
   check: ["{n} things to check", "{n} cosas por revisar"],

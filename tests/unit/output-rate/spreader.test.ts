@@ -107,9 +107,7 @@ describe("checkSpreader", () => {
     });
     const light = checkSpreader(test(6)).finding;
     expect(light).toMatchObject({ code: "spreader-light", key: "spreader-light", severity: "warning" });
-    expect(light?.message).toBe(
-      "The spreader put out 25% too little. Open the gate a notch and test again.",
-    );
+    expect(light?.message).toBe("The spreader put out 25% too little. Open the gate a notch and test again.");
   });
 
   it("says nothing within the limit, which is 10% unless another is given", () => {
