@@ -149,7 +149,7 @@ export const W = {
   certification: ["Certification number", "Número de certificación"],
   location: ["Location", "Ubicación"],
   crop: ["Crop or site", "Cultivo o sitio"],
-  weather: ["Wind and weather", "Viento y tiempo"],
+  weather: ["Wind and weather", "Viento y clima"],
   notes: ["Notes", "Notas"],
   save: ["Save the record", "Guardar el registro"],
   saved: ["Saved.", "Guardado."],
