@@ -248,7 +248,7 @@ export class ObjectField<T extends object> extends Field<T> {
   }
 
   read(input: unknown, check: Check): T | undefined {
-    if (!isObject(input, check)) return undefined;
+    if (!isObject(input, check, this.toName())) return undefined;
     const { names, all, fields } = this;
     const before = check.issues.length;
     const output: Record<string, unknown> = {};
@@ -265,20 +265,37 @@ export class ObjectField<T extends object> extends Field<T> {
   }
 
   missing(check: Check): undefined {
-    const needed = this.names.filter((_, i) => !this.all[i]?.optional);
     return check.fault("missing", "object-missing", "", "This part is missing. Its fields are: {fields}.", {
-      fields: needed.length === 0 ? this.names : needed,
+      fields: this.toName(),
     });
+  }
+
+  /** The fields that a person is to be shown first: those that must be there, or else all. */
+  private toName(): readonly string[] {
+    const needed = this.names.filter((_, i) => !this.all[i]?.optional);
+    return needed.length === 0 ? this.names : needed;
   }
 }
 
-/** Whether an input is an object, and no list; notes a fault where it isn't. */
-export function isObject(input: unknown, check: Check): input is object {
+/** Whether an input is an object, and no list; notes a fault where it isn't, with its fields where they are known. */
+export function isObject(input: unknown, check: Check, fields: readonly string[] = []): input is object {
   if (typeof input === "object" && input !== null && !Array.isArray(input)) return true;
   const given = shown(input);
-  check.fault("not-a-quantity", "object-expected", "", "This must be an object with fields, not {given}.", {
-    given,
-  });
+  if (fields.length > 0)
+    check.fault(
+      "not-a-quantity",
+      "fields-expected",
+      "",
+      "This must be an object with the fields {fields}, not {given}.",
+      {
+        fields,
+        given,
+      },
+    );
+  else
+    check.fault("not-a-quantity", "object-expected", "", "This must be an object with fields, not {given}.", {
+      given,
+    });
   return false;
 }
 
@@ -401,7 +418,9 @@ export class ListField<T> extends Field<readonly T[]> {
   }
 
   missing(check: Check): undefined {
-    return check.fault("missing", "list-missing", "", "Enter at least {limit}.", { limit: this.least });
+    return check.fault("missing", "list-missing", "", "Enter a list of {limit} or more.", {
+      limit: this.least,
+    });
   }
 }
 

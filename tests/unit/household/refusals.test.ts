@@ -171,7 +171,7 @@ describe("what household says of input that cannot be", () => {
 describe("what a field of household cannot be", () => {
   it.each<[() => unknown, ErrorCode, string, string]>([
     [() => household.measureOut(undefined as never), "missing", "", "object-missing"],
-    [() => household.measureOut("5 mL" as never), "not-a-quantity", "", "object-expected"],
+    [() => household.measureOut("5 mL" as never), "not-a-quantity", "", "fields-expected"],
     [() => measure({ amount: qty(5, "ft") }), "wrong-dimension", "amount", "dimension"],
     [
       () => measure({ amount: { value: 5, unit: "millilitres" } }),
@@ -185,7 +185,7 @@ describe("what a field of household cannot be", () => {
     [() => measure({ tools: undefined }), "missing", "tools", "choose"],
     [() => measure({ tools: 5 }), "not-a-quantity", "tools", "list-expected"],
     [() => measure({ tools: [] }), "too-few", "tools", "list-short"],
-    [() => measure({ tools: [5] }), "not-a-quantity", "tools[0]", "object-expected"],
+    [() => measure({ tools: [5] }), "not-a-quantity", "tools[0]", "fields-expected"],
     [() => measure({ tools: [null] }), "missing", "tools[0]", "object-missing"],
     [() => measure({ rule: "about" }), "unknown-choice", "rule", "choice-unknown"],
     [() => measure({ limitPercent: 0.05 }), "out-of-range", "limitPercent", "at-least"],

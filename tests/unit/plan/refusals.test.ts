@@ -277,7 +277,7 @@ describe("what plan says of input that cannot be", () => {
       () => product({ label: 5 }),
       "not-a-quantity",
       "products[0].label",
-      "This must be an object with fields, not 5.",
+      "This must be an object with the fields min, max, leastCarrier, mostCarrier, seasonMax, mostApplications, daysBetween, not 5.",
     ],
     [
       () => product({ label: { max: qty(1, "kg/ha") } }),
@@ -289,7 +289,7 @@ describe("what plan says of input that cannot be", () => {
       () => product({ soFar: 5 }),
       "not-a-quantity",
       "products[0].soFar",
-      "This must be an object with fields, not 5.",
+      "This must be an object with the fields rate, applications, daysSinceLast, not 5.",
     ],
     [
       () => product({ formulation: "QQ" }),
@@ -349,13 +349,13 @@ describe("what plan says of input that cannot be", () => {
       () => price({ amount: 1, per: qty(1, "L") }, []),
       "not-a-quantity",
       "currency",
-      "This must be an object with fields, not a list.",
+      "This must be an object with the fields code, not a list.",
     ],
     [
       () => plan({ thresholds: 5 }),
       "not-a-quantity",
       "thresholds",
-      "This must be an object with fields, not 5.",
+      "This must be an object with the fields leastRate, mostRate, slowest, fastest, readingPercent, calibrationDays, lastLoadPercent, bandSwath, not 5.",
     ],
     [
       () => plan({ thresholds: { mostSpeed: qty(9, "mph") } }),

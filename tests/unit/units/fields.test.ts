@@ -180,7 +180,7 @@ describe("an object", () => {
     );
     const loose = object<{ readonly low?: number | undefined }>({ low: optional(number("The low one.")) });
     expectRefused(() => reads(loose, null), "missing", "x", "This part is missing. Its fields are: low.");
-    expectRefused(() => reads(loose, 5), "not-a-quantity", "x", "an object with fields, not 5.");
+    expectRefused(() => reads(loose, 5), "not-a-quantity", "x", "an object with the fields low, not 5.");
     for (const [other, words] of [
       [5, "not 5"],
       ["a", 'not "a"'],
@@ -209,7 +209,7 @@ describe("a list", () => {
       "x",
       "This must be a list, not an object.",
     );
-    expectRefused(() => reads(numbers, null), "missing", "x", "Enter at least 2.");
+    expectRefused(() => reads(numbers, null), "missing", "x", "Enter a list of 2 or more.");
     expectRefused(() => reads(list("Any.", number("One.")), []), "too-few", "x");
     expect(reads(list("Any.", number("One."), { least: 0 }), [])).toEqual([]);
     expectRefused(() => reads(list("Any.", number("One.")), null), "missing", "x", "Enter at least 1.");
