@@ -477,7 +477,7 @@ function holeFits({ outerDiameter, innerDiameter }: Partly<RingInput>, check: Ch
     "conflict",
     "hole-too-wide",
     "innerDiameter",
-    "Must be less than the {outer} across the whole.",
+    "Must be less than the outer diameter of {outer}.",
     {
       given: innerDiameter,
       outer: outerDiameter,

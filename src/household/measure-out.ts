@@ -209,7 +209,7 @@ export function longestCount({ parts }: Pick<MeasuredDose, "parts">): MeasuredPa
 
 /** All the scoops are of one tool, and the amount is not reached: neither finer tools nor a dilution help. */
 function isTooMuch(dose: MeasuredDose | undefined, maxScoops: number): boolean {
-  return dose !== undefined && dose.error.value < 0 && dose.parts[0]?.count === maxScoops;
+  return dose !== undefined && dose.error.value < 0 && (dose.parts[0] as MeasuredPart).count === maxScoops;
 }
 
 function whyNot(
@@ -344,6 +344,7 @@ export function doseLines(
       result: errorPercent,
       source: "definition",
     },
+    // Stryker disable next-line LogicalOperator: there are both or neither
     ...(rateError && perArea
       ? [
           {

@@ -42,7 +42,7 @@ export function nearestFills(
   amount: Quantity<VolumeUnit | MassUnit>,
   { choose, sizeOf }: Kit,
   { rule, maxScoops, limitPercent, closeEnoughPercent, effort }: Way,
-  at: string,
+  at = "amount",
 ): NearestFills | undefined {
   const { size, whole } = sizeOf(amount.unit);
   const target = positive(amount.value * size, at);

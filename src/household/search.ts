@@ -124,7 +124,8 @@ export function closerThan(total: number, target: Target): Range {
 
 /** Whether there is no multiple of a number among these totals. */
 export function holdsNone({ low, high }: Range, of: number): boolean {
-  return low > high || (of > 0 && Math.floor(high / of) * of < low);
+  // By 0, where sizes share no measure, the quotient is no number and the comparison is false.
+  return low > high || Math.floor(high / of) * of < low;
 }
 
 /** The fewest of the largest fill that come to a total. */
@@ -293,9 +294,9 @@ function searchFills({ order }: OrderedFills, target: Target, goal: Goal): Found
       // Stryker disable next-line ArithmeticOperator: a looser end decides on the time alone
       const to = Math.min(count * max, high - used - rest * next.smallest) - base;
       // The lowest total worth finding rises with every find.
-      // Stryker disable next-line ConditionalExpression,EqualityOperator: an early end, which decides on the time alone
       for (
         let steps = Math.floor(to / step);
+        // Stryker disable next-line ConditionalExpression,EqualityOperator,ArithmeticOperator: an early end, which decides on the time alone
         steps >= 0 && least + steps * step >= goal.worth(toolsThen).low;
         steps--
       ) {
@@ -355,11 +356,16 @@ function largestFirst(order: readonly OrderedFill[], { amount, margin, maxScoops
 // A single fill that is over ends what is worth finding: the smallest of these, or where none is as large a whole one more.
 function oneOver(order: readonly OrderedFill[], amount: number, margin: number): number {
   let least = Number.POSITIVE_INFINITY;
+  // Stryker disable next-line BlockStatement: without these one more is a bound that is looser
   for (const { min, max, step } of order) {
+    // Stryker disable next-line ConditionalExpression,EqualityOperator: so is every larger fill, which decides on the time alone
     if (max < amount) continue;
+    // Stryker disable next-line ArithmeticOperator: so is every later mark
     const steps = Math.ceil((amount - margin - min) / step);
+    // Stryker disable next-line MethodExpression: as above
     least = Math.min(least, Math.min(max, min + Math.max(steps, 0) * step));
   }
+  // Stryker disable next-line EqualityOperator: as above
   return least === Number.POSITIVE_INFINITY ? amount + (order[0] as OrderedFill).largest : least;
 }
 

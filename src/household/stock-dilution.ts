@@ -157,6 +157,7 @@ export function findStock<U extends VolumeUnit | MassUnit>(
 function smallFills({ tool, least, most }: KitTool): MeasuredPart[] {
   const { graduation } = tool;
   if (graduation === undefined) return [{ tool, count: 1, amount: tool.capacity }];
+  // Stryker disable next-line ArrayDeclaration: what is no number is no mark below
   const marks: number[] = [];
   for (let ten = 1; ten <= most; ten *= 10) marks.push(ten, 2 * ten, 5 * ten);
   return marks
@@ -182,7 +183,7 @@ function bestStock<U extends VolumeUnit | MassUnit>(
     const strength = size / stock.value;
     const part = { value: amount.value / strength, unit: stock.unit };
     // One fill of this tool is more than that part, so something is found while there is effort left.
-    const found = nearestFills(part, vessels, way, "amount");
+    const found = nearestFills(part, vessels, way);
     if (found === undefined) continue;
     const value = found.value === part.value ? amount.value : strength * found.value;
     const errorPercent = percentOff(value, amount.value);
@@ -212,8 +213,8 @@ function isBetter(one: StockDilution, best: StockDilution, { closeEnoughPercent 
     return [...(far ? [1, tenths, scoops] : [0, scoops, tenths]), inUnit(stock, "L")];
   };
   const [ones, bests] = [rank(one), rank(best)];
-  const at = ones.findIndex((part, i) => part !== bests[i]);
-  return at >= 0 && (ones[at] as number) < (bests[at] as number);
+  const apart = ones.map((part, i) => part - (bests[i] as number)).find((difference) => difference !== 0);
+  return apart !== undefined && apart < 0;
 }
 
 /**

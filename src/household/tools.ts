@@ -252,12 +252,12 @@ const READ = new WeakMap<object, readonly MeasuringTool[]>();
 class ToolListField extends ListField<MeasuringTool> {
   override read(input: unknown, check: Check): readonly MeasuringTool[] | undefined {
     const before = Array.isArray(input) ? READ.get(input) : undefined;
-    if (before !== undefined && saysTheSame(input, before)) return before;
+    if (saysTheSame(input, before)) return before;
     const faults = check.issues.length;
     const tools = super.read(input, check);
     if (Array.isArray(input) && input.length <= this.most) refuseNamesAlike(input, check);
-    if (tools === undefined || check.issues.length > faults) return undefined;
-    READ.set(input as object, frozen(tools));
+    if (check.issues.length > faults) return undefined;
+    READ.set(input as object, frozen(tools as readonly MeasuringTool[]));
     return tools;
   }
 }
@@ -290,10 +290,11 @@ export function plainName(name: string): string {
 
 /** Whether an input holds what its copy holds, and nothing else. */
 function saysTheSame(input: unknown, copy: unknown): boolean {
-  if (typeof copy !== "object" || typeof input !== "object" || input === null) return input === copy;
+  if (typeof copy !== "object" || typeof input !== "object") return input === copy;
+  const given = input as Record<string, unknown>;
   let fields = 0;
-  for (const name in input) {
-    const value = (input as Record<string, unknown>)[name];
+  for (const name in given) {
+    const value = given[name];
     if (value === undefined || value === null) continue;
     if (!saysTheSame(value, (copy as Record<string, unknown>)[name])) return false;
     fields++;

@@ -68,12 +68,12 @@ export function volumeOfWeight(input: VolumeOfWeightInput): Quantity<"fl_oz" | "
 }
 
 /** The volume that a weight fills. Trusts its input. */
-export function volumeFilled(
-  { mass, bulkDensity }: VolumeOfWeightInput,
-  at = "",
-): Quantity<"fl_oz" | "imp_fl_oz" | "mL"> {
+export function volumeFilled({
+  mass,
+  bulkDensity,
+}: VolumeOfWeightInput): Quantity<"fl_oz" | "imp_fl_oz" | "mL"> {
   const unit = unitsLike(mass.unit).smallVolume;
-  return positiveIn(mass.value / inUnit(bulkDensity, `${mass.unit}/${unit}`), unit, at);
+  return positiveIn(mass.value / inUnit(bulkDensity, `${mass.unit}/${unit}`), unit);
 }
 
 /**

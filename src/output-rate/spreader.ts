@@ -175,7 +175,7 @@ export function linesOfSpreader(test: SpreaderTest, unit?: Unit): WorkingLine[] 
 }
 
 const RATE_OF = {
-  strip: { id: "output-rate.strip", formula: "used / (swath * distance)" },
+  strip: { id: "output-rate.spreader-strip", formula: "used / (swath * distance)" },
   area: { id: "output-rate.spreader-area", formula: "used / area" },
   row: { id: "output-rate.spreader-row", formula: "used / rowLength" },
 } as const;
@@ -368,7 +368,7 @@ export interface SpreaderCheck {
  *   target: qty(5, "lb/1000ft2"),
  * });
  * console.log(check.rate, check.within); // { value: 5.625, unit: 'lb/1000ft2' } false
- * console.log(check.finding?.message); // The spreader put out 13% too much. Close the gate a notch and catch again.
+ * console.log(check.finding?.message); // The spreader put out 13% too much. Close the gate a notch and test again.
  * ```
  */
 export function checkSpreader(input: SpreaderCheckInput): SpreaderCheck {
@@ -407,8 +407,8 @@ function overMax(
   return found("spreader-heavy", "refusal", {
     key: "spreader-over-max",
     template:
-      "The spreader put out {rate}, over the label maximum of {max}. Close the gate further and catch again.",
-    figures: { rate: { value: rate.value * directions, unit: rate.unit }, max },
+      "The spreader put out {rate}{directions:one=;other= in both directions}, over the label maximum of {max}. Close the gate further and test again.",
+    figures: { rate: { value: rate.value * directions, unit: rate.unit }, directions, max },
   });
 }
 
@@ -450,7 +450,7 @@ function offTarget(
             }
           : {
               key: "spreader-heavy",
-              template: "The spreader put out {off} too much. Close the gate a notch and catch again.",
+              template: "The spreader put out {off} too much. Close the gate a notch and test again.",
               figures: { ...figures, off },
             },
     );
@@ -473,7 +473,7 @@ function offTarget(
           }
         : {
             key: "spreader-light",
-            template: "The spreader put out {off} too little. Open the gate a notch and catch again.",
+            template: "The spreader put out {off} too little. Open the gate a notch and test again.",
             figures: { ...figures, off },
           },
   );

@@ -125,7 +125,8 @@ function doseWarnings(loads: Loads): Warning[] {
     for (const [k, { name, amount, measured }] of load.products.entries()) {
       if (!measured.ok) {
         const { key, message, figures } = measured.issue;
-        warnings.set(`${k} ${amount.value}`, {
+        // By what is said: like loads may differ in a last digit that nobody reads.
+        warnings.set(`${k} ${message}`, {
           code: "dose-not-measurable",
           key,
           severity: "warning",

@@ -152,7 +152,7 @@ function testWarnings({ product: { name, rate }, spreader }: SpreadingInput, { c
           "spreader-light",
           "warning",
           "test.used",
-          "{product}: put out {rate}, about the rate of {nutrient}. It must put out {perPass} of product for one pass.",
+          "{product}: the spreader put out {rate}, about the rate of {nutrient}. It must put out {perPass} of product for one pass.",
           { product: name, rate: check.rate, nutrient, perPass: check.perPass },
           "spreader-set-for-nutrient",
         ),

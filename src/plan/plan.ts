@@ -24,8 +24,8 @@ import type { AnyPlan, BatchPlan, Plan, ProductTotal } from "./result.js";
 import { thresholdsOf } from "./thresholds.js";
 
 /**
- * Works out a whole spray job: from the plot and the calibration to what is poured into each load, and measured with what.
- * Where area and output rate are known, {@link planMix} does the middle of it.
+ * Works out a whole spray job, from the plot and the calibration to the dose in each load and the tools that measure it. Where area
+ * and output rate are known already, {@link planMix} does the middle of it.
  *
  * Formulas: rate = used / (swath × distance); sprayed = rate × treated area; total = sprayed + reserve + lines; loads =
  * ceil(total / fill); product = label rate / output rate × mix. The steps are those of `area`, `output-rate`, `tank-mix`

@@ -545,7 +545,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "row-size-left-out": words(
     "The rate was used as if it were per {oneLength} of row.",
     "The dose is far over the label.",
-    "Divide the length of row by what the rate is per: {row.unit}.",
+    "The rate is per {row.unit}: divide the length of row by that.",
   ),
   "unscaled-row": words(
     "This is the amount for {row.unit} of row, however long the rows are.",
@@ -565,7 +565,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "lawn-size-left-out": words(
     "The rate was used as if it were per {oneArea}.",
     "The dose is far over the label.",
-    "Divide the area by what the rate is per: {lawn.unit}.",
+    "The rate is per {lawn.unit}: divide the area by that.",
   ),
   "unscaled-lawn": words(
     "This is the amount for {lawn.unit}, whatever the plot is.",

@@ -16,7 +16,7 @@ import { refusal } from "../units/message.js";
 import { quantity } from "../units/quantity-field.js";
 import { perUnit, resolveUnit } from "../units/resolve.js";
 import { unitsLike } from "../units/systems.js";
-import type { Quantity, Unit, VolumeRate, VolumeUnit } from "../units/types.js";
+import type { Fraction, Quantity, Unit, VolumeRate, VolumeUnit } from "../units/types.js";
 import { PRODUCT_FORM, type ProductForm } from "./content.js";
 import { finding, type LabelFinding } from "./findings.js";
 import {
@@ -306,11 +306,9 @@ function jobOf(input: LabelInput, at: string): Job {
 }
 
 function rateFindings(job: Job, at: string): LabelFinding[] {
-  const { label, range, near, unit } = job;
+  const { label, range, near } = job;
   const max = limitOf(job, Math.min, [label.max, "label.max"], [range?.high, "rate.high"]);
   const min = limitOf(job, Math.max, [label.min, "label.min"], [range?.low, "rate.low"]);
-  // Whatever is said about a limit is said in the unit that it is given in.
-  const against = (limit: Limit): Quantity => amountIn(limit.given.unit, job.rate, unit);
   if (max !== undefined && min !== undefined && moreThan(min.value, max.value))
     throw refusal(
       "conflict",
@@ -326,7 +324,7 @@ function rateFindings(job: Job, at: string): LabelFinding[] {
         "refusal",
         "rate",
         "The rate of {rate} is over the label maximum of {max}. Use no more than the label allows.",
-        { rate: against(max), max: max.given },
+        { rate: max.rate, max: max.given },
       ),
     ];
   if (min !== undefined && moreThan(min.value, job.rate))
@@ -336,7 +334,7 @@ function rateFindings(job: Job, at: string): LabelFinding[] {
         "warning",
         "rate",
         "The rate of {rate} is below the label minimum of {min}. It may not work: check the label.",
-        { rate: against(min), min: min.given },
+        { rate: min.rate, min: min.given },
       ),
     ];
   if (max === undefined || !moreThan(job.rate, max.value * (1 - near))) return [];
@@ -350,7 +348,7 @@ function rateFindings(job: Job, at: string): LabelFinding[] {
       measured
         ? "The rate of {rate} is at or near the label maximum of {max}. A measure filled too high would put you over."
         : "The rate of {rate} is at or near the label maximum of {max}. A slow step or a worn nozzle would put you over.",
-      { rate: against(max), max: max.given },
+      { rate: max.rate, max: max.given },
       measured ? "rate-near-max-by-measure" : "rate-near-max",
     ),
   ];
@@ -362,15 +360,38 @@ interface Limit {
   readonly given: Quantity;
 }
 
+/** A limit of the rate in use. */
+interface RateLimit extends Limit {
+  /** The rate in use, as it stands beside the limit. */
+  readonly rate: Quantity;
+}
+
 /** The strictest of the limits that are given: the lowest of the upper ones, or the highest of the lower ones. */
 function limitOf(
   job: Job,
   strictest: (...limits: number[]) => number,
   ...given: readonly (readonly [SingleRate | undefined, string])[]
-): Limit | undefined {
-  const limits = given.flatMap(([limit, place]) => (limit === undefined ? [] : [asLimit(limit, place, job)]));
+): RateLimit | undefined {
+  const limits = given.flatMap(([limit, place]) =>
+    limit === undefined ? [] : [rateLimit(limit, place, job)],
+  );
   const value = strictest(...limits.map((limit) => limit.value));
   return limits.find((limit) => limit.value === value);
+}
+
+// Whatever is said about a limit is said in the unit that it is given in: of two percentages in percent.
+function rateLimit(limit: SingleRate, place: string, job: Job): RateLimit {
+  const found = asLimit(limit, place, job);
+  const [given, used] = [percentOf(limit), percentOf(job.single)];
+  if (given === undefined || used === undefined)
+    return { ...found, rate: amountIn(found.given.unit, job.rate, job.unit) };
+  return { ...found, given, rate: { ...used, value: inUnit(used, given.unit), unit: given.unit } };
+}
+
+/** A rate that is a percentage of the mix, or parts per million. */
+function percentOf(rate: SingleRate): Fraction | undefined {
+  const read = readRate(rate);
+  return read.kind === "fraction" && read.active === undefined ? (read.quantity as Fraction) : undefined;
 }
 
 function amountIn(to: Unit, value: number, unit: Unit): Quantity {

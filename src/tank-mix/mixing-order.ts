@@ -241,8 +241,8 @@ export interface MixingTurn {
 }
 
 /**
- * Returns the order in which products go into a partly filled tank, each stirred in before the next. Common practice: the label's
- * order goes before it.
+ * Returns the order in which products go into a partly filled tank, each stirred in before the next (common practice). The
+ * label's own order takes precedence.
  *
  * Products of one step keep the order in which they were given. A product of ammonium sulfate and a surfactant in one is an
  * adjuvant: it goes in late (Oklahoma). Codes: CropLife International, Technical Monograph No. 2, 7th edition (2017). Order:

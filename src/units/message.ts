@@ -189,8 +189,9 @@ const WHOLE_DIGITS = 6;
 const DECIDED_DIGITS = 12;
 
 /**
- * Figures as a person reads them. A number of few digits was typed and stays as it is: one of `entered`, where it is known what
- * was. Any other is rounded to what a tool shows, but never so far that two figures look alike and are not: "5 is more than 5".
+ * Figures as a person reads them. A number of few digits was typed and stays as it is; where it is known what was `entered`, an
+ * amount that wasn't is read in three figures. Nothing is rounded so far that two figures look alike and are not: "5 is more
+ * than 5".
  */
 export function asRead(figures: Figures, entered?: ReadonlySet<number>): Figures {
   const typedDigits = (value: number) => (entered?.has(value) === false ? 0 : TYPED_DIGITS);
@@ -199,7 +200,7 @@ export function asRead(figures: Figures, entered?: ReadonlySet<number>): Figures
   const rounded: Record<string, Figure> = {};
   for (const name of Object.keys(figures)) {
     const figure = figures[name] as Figure;
-    if (typeof figure === "number") rounded[name] = read(figure);
+    if (typeof figure === "number") rounded[name] = readable(figure, digits);
     else rounded[name] = isQuantity(figure) ? { ...figure, value: read(figure.value) } : figure;
   }
   return rounded;
@@ -229,6 +230,7 @@ function inOneUnit(a: Figure, b: Figure): readonly [number, number] {
 const APART = [Number.NaN, Number.NaN] as const;
 
 function readable(value: number, digits: number, typedDigits = TYPED_DIGITS): number {
+  if (typedDigits === 0) return Number(value.toPrecision(digits));
   // Few digits at sight: text would say the same, and messages are most of what many plans take.
   if (Number.isInteger(value) && Math.abs(value) < 10 ** TYPED_DIGITS) return value + 0;
   const whole = Math.floor(Math.log10(Math.abs(value))) + 1;

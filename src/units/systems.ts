@@ -67,7 +67,7 @@ const SYSTEM_UNITS: Record<UnitSystem, SystemUnits> = /* @__PURE__ */ (() => ({
 }))();
 
 /**
- * Returns the system of measure that a unit belongs to. A compound goes with the part over its stroke. A unit that US and imperial
+ * Returns the system of measure that a unit belongs to. A compound goes with the part before its slash. A unit that US and imperial
  * measure share, such as the foot, counts as US, and so do the units that every system uses (time, percent).
  *
  * @param unit - any unit

@@ -497,7 +497,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "per-lawn-for-land": mistake(
       "La dosis por {oneLand.unit} se usó como dosis por {lawn.unit}.",
-      "La cantidad pasa por mucho de la etiqueta.",
+      "La cantidad es mucho mayor que la de la etiqueta.",
       "Lea por cuánta área es la dosis de la etiqueta, y use esa área.",
     ),
     "rate-per-other-land": mistake(
@@ -657,8 +657,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "lawn-size-left-out": mistake(
       "La dosis se usó como si fuera por {oneArea}.",
-      "La cantidad pasa por mucho de la etiqueta.",
-      "Divida el área entre aquello por lo que es la dosis: {lawn.unit}.",
+      "La cantidad es mucho mayor que la de la etiqueta.",
+      "La dosis es por {lawn.unit}: divida el área entre eso.",
     ),
     "nutrient-for-product": mistake(
       "Este es el peso del nutriente, no del fertilizante.",
@@ -672,7 +672,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "row-size-left-out": mistake(
       "La dosis se usó como si fuera por {oneLength} de hilera.",
-      "La cantidad pasa por mucho la de la etiqueta.",
+      "La cantidad es mucho mayor que la de la etiqueta.",
       "Divida el largo de hilera entre {row.unit}.",
     ),
     "unscaled-row": mistake(

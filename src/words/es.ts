@@ -35,13 +35,13 @@ const MEASURED = "cantidad medida";
 const SPREADER_RATE = "dosis que echa la esparcidora";
 const SPREAD = "cantidad esparcida";
 const TARGET = "dosis buscada";
-const DIRECTIONS = "número de sentidos";
+const DIRECTIONS = "número de direcciones";
 const TO_CATCH = "cantidad por recoger";
 const TO_SPREAD = "producto por esparcir";
 const PRODUCT_RATE = "dosis del producto";
-const PER_DIRECTION = "producto para un sentido";
+const PER_DIRECTION = "producto para una dirección";
 const HOPPER = "una tolva";
-const HOPPER_FILLS = "cargas de la tolva en un sentido";
+const HOPPER_FILLS = "llenados de la tolva en una dirección";
 const BAGS = "sacos por comprar";
 const BAG = "un saco";
 const FERTILIZER = "fertilizante";
@@ -423,12 +423,17 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         rate: "lo medido en la prueba",
         target: "lo buscado",
       }),
+      "output-rate.spreader-strip": words(SPREADER_RATE, {
+        used: SPREAD,
+        swath: SWATH,
+        distance: DISTANCE,
+      }),
       "output-rate.spreader-area": words(SPREADER_RATE, { used: SPREAD, area: "área de la prueba" }),
       "output-rate.spreader-row": words("dosis que echa la esparcidora por largo de hilera", {
         used: SPREAD,
         rowLength: ROW_LENGTH,
       }),
-      "output-rate.spreader-pass": words("dosis buscada en un sentido", {
+      "output-rate.spreader-pass": words("dosis buscada en una dirección", {
         target: TARGET,
         directions: DIRECTIONS,
       }),
@@ -684,7 +689,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       }),
       "tank-mix.hopper-direction": words(PER_DIRECTION, { total: TO_SPREAD, directions: DIRECTIONS }),
       "tank-mix.hopper-fills": words(HOPPER_FILLS, { perDirection: PER_DIRECTION, hopper: HOPPER }),
-      "tank-mix.hopper-last": words("última carga de la tolva", {
+      "tank-mix.hopper-last": words("último llenado de la tolva", {
         perDirection: PER_DIRECTION,
         fills: HOPPER_FILLS,
         hopper: HOPPER,
@@ -788,7 +793,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "local-rules":
         "Siga las reglas locales sobre qué se puede aplicar, quién lo puede aplicar y adónde pueden ir la mezcla sobrante y el agua de enjuague.",
       spreader:
-        "Calibre con el mismo producto, a su paso habitual. Hágalo de nuevo si cambia la persona, el paso, el producto, el tiempo o el terreno.",
+        "Calibre con el mismo producto, a su paso habitual. Hágalo de nuevo si cambia la persona, el paso, el producto, el clima o el terreno.",
       "protection-spreading":
         "Use el equipo de protección que indica la etiqueta al pesar, llenar, esparcir y limpiar.",
       sweep:
@@ -878,17 +883,17 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "plant-spacing": "Anote la distancia de planta a planta: hace falta para el volumen por área.",
       "row-spacing": "Anote la distancia de hilera a hilera: hace falta para el volumen por área.",
       "spreader-over-max":
-        "La esparcidora echó {rate}, más que el máximo de {max} de la etiqueta. Cierre más la compuerta y vuelva a recoger.",
+        "La esparcidora echó {rate}{directions:one=;other= en las dos direcciones}, más que el máximo de {max} de la etiqueta. Cierre más la compuerta y pruebe de nuevo.",
       "spreader-ounces-as-pounds":
         "La esparcidora echó {times} veces la dosis buscada. Si pesó en onzas, anote onzas y no libras.",
       "spreader-far-over":
         "La esparcidora echó {times} veces la dosis buscada. Revise las unidades, y que esa dosis sea de producto y no del nutriente o ingrediente activo que contiene.",
-      "spreader-heavy": "La esparcidora echó {off} de más. Cierre la compuerta un punto y vuelva a recoger.",
+      "spreader-heavy": "La esparcidora echó {off} de más. Cierre la compuerta un punto y pruebe de nuevo.",
       "spreader-pounds-as-ounces":
         "La esparcidora echó solo 1/{times} de la dosis buscada. Si pesó en libras, anote libras y no onzas.",
       "spreader-far-under":
         "La esparcidora echó {off} de menos. Revise las unidades, y que la dosis buscada sea de producto para una pasada y una tolva.",
-      "spreader-light": "La esparcidora echó {off} de menos. Abra la compuerta un punto y vuelva a recoger.",
+      "spreader-light": "La esparcidora echó {off} de menos. Abra la compuerta un punto y pruebe de nuevo.",
       "rated-missing": "Anote la descarga que debe tener cada boquilla.",
       "rated-unused": "Aquí no se usa esta descarga. Quítela, o escoja comparar las boquillas con ella.",
       "rated-differs":
@@ -992,7 +997,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "rate-near-max-spreading":
         "{product}: la dosis de {rate} está en el máximo de la etiqueta o muy cerca, {max}. Una compuerta un punto más abierta la pasaría.",
       "spreader-set-for-nutrient":
-        "{product}: salió {rate}, cerca de la dosis de {nutrient}. Debe salir {perPass} de producto en una pasada.",
+        "{product}: la esparcidora echó {rate}, cerca de la dosis de {nutrient}. Debe echar {perPass} de producto en una pasada.",
       "fills-many":
         "Este trabajo lleva {total} de producto, que son {fills} llenados de una tolva de {hopper}. Revise el tamaño del trabajo, la dosis y sus unidades.",
       "each-implausible":

@@ -429,7 +429,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     const shown = await page.locator("body").textContent();
     expect(shown).not.toMatch(/Ready|\bReserve\b/);
     expect(await textOf(page, "#found")).not.toMatch(/fl oz|tablespoon|Load 1/);
-    expect(await textOf(page, "#status")).toBe("Do not mix this");
+    expect(await textOf(page, "#status")).toBe("Do not do this job");
     const link = page.locator("#found .refusal button");
     expect(await link.allTextContents()).toEqual(["5. Product 1: Label rate"]);
     await page.locator("[data-step=tools] > summary").click();

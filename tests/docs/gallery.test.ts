@@ -20,7 +20,10 @@ describe("the gallery", () => {
   it("has a picture of the page, the card, the worksheet, the practice sheet, the key and the board", () => {
     const names = ["phone", "card", "worksheet", "practice-sheet", "key", "board"];
     expect(pictures.map(({ file }) => file)).toEqual(names.map((name) => `pictures/${name}.png`));
-    expect(readdirSync(join(docs, "pictures")).sort()).toEqual(names.map((name) => `${name}.png`).sort());
+    const files = names.map((name) => `${name}.png`).sort();
+    expect(readdirSync(join(docs, "pictures")).sort()).toEqual([...files, "taken.json"].sort());
+    const taken = JSON.parse(readFileSync(join(docs, "pictures/taken.json"), "utf8"));
+    expect(Object.keys(taken).sort()).toEqual(files);
     for (const { file } of pictures) expect(existsSync(join(docs, file)), file).toBe(true);
   });
 

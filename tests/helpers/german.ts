@@ -361,6 +361,10 @@ export const GERMAN: Messages = {
       found: "Abweichung vom Ziel",
       terms: { rate: "gemessene Ausbringmenge", target: "gewünschte Ausbringmenge" },
     },
+    "output-rate.spreader-strip": {
+      found: "Streumenge",
+      terms: { used: "gestreute Menge", swath: "Breite der Spur", distance: "Strecke" },
+    },
     "output-rate.spreader-area": {
       found: "Streumenge",
       terms: { used: "gestreute Menge", area: "Fläche der Probe" },

@@ -235,7 +235,7 @@ describe("a release", () => {
     const script = resolve("tests/release/pictures.mjs");
     const look = () => spawnSync(process.execPath, [script], { cwd: there, encoding: "utf8" });
     commit("src/worksheet/a.ts", "1", "2030-01-01T00:00:00Z");
-    commit("docs/pictures/card.png", "1", "2030-01-02T00:00:00Z");
+    commit("docs/pictures/taken.json", '{ "card.png": "2030-01-02T00:00:00Z" }', "2030-01-02T00:00:00Z");
     expect(look().status).toBe(0);
     commit("src/worksheet/a.ts", "2", "2030-01-03T00:00:00Z");
     const { status, stderr } = look();

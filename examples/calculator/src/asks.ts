@@ -252,9 +252,9 @@ const SPRAYER = [
 
 const SPREADER = [
   ask("spreader.hopper", ["The hopper holds", "La tolva lleva"], { first: HEAVY }),
-  question("spreader.directions", ["Directions", "Sentidos"], {
-    1: ["One", "Uno"],
-    2: ["Two, half each way", "Dos, la mitad en cada uno"],
+  question("spreader.directions", ["Directions", "Direcciones"], {
+    1: ["One", "Una"],
+    2: ["Two, crosswise, half each way", "Dos, cruzadas, la mitad en cada una"],
   }),
 ];
 const SPREADER_TEST = [
@@ -297,10 +297,12 @@ function productAsks(at: string, job: KnownJob): Ask[] {
     ask(`${at}.name`, ["Product name", "Nombre del producto"]),
     ...(isSpread ? [] : [form]),
     ask(`${at}.rate`, ["Label rate", "Dosis de la etiqueta"], {
-      hint: [
-        "As printed on the label, per treated area or per volume of mix.",
-        "Como está en la etiqueta, por área tratada o por volumen de mezcla.",
-      ],
+      ...(!isSpread && {
+        hint: [
+          "As printed on the label, per treated area or per volume of mix.",
+          "Como está en la etiqueta, por área tratada o por volumen de mezcla.",
+        ],
+      }),
       ...(job.kind === "tank" && { first: PERCENT }),
     }),
     more("label.max", ["Maximum label rate", "Dosis máxima"]),

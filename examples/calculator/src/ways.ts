@@ -13,7 +13,9 @@ export function wayChoice({ input: { sprayer } }: AnyPlan): Shown {
   if (ways.length === 0) return "";
   const options = ways.map((way) => {
     const tanks = way.loads.map((load) => tankDrawing(load, sprayer));
-    const text = `${fillsText(way)}: ${count(W.measure1, W.measures, way.cost.measures)}`;
+    const { measures, notMeasurable } = way.cost;
+    const measured = notMeasurable > 0 ? say(W.notMeasurable) : count(W.measure1, W.measures, measures);
+    const text = `${fillsText(way)}: ${measured}`;
     return [textOf(way), html`<span class="small-tanks" aria-hidden="true">${tanks}</span>${text}`] as const;
   });
   const kept = job().entries[WAY]?.text ?? "";

@@ -100,7 +100,7 @@ const COUNTERPARTS: Record<UnitSystem, Partial<Record<SimpleUnit, SimpleUnit>>> 
 const COMPOUND_COUNTERPARTS: Record<UnitSystem, Readonly<Record<string, Unit>>> = {
   us: { "g/L": "lb/gal", "g/mL": "lb/gal", "km/h": "mph" },
   imperial: { "g/L": "lb/imp_gal", "g/mL": "lb/imp_gal", "km/h": "mph" },
-  metric: {},
+  metric: { "lb/1000ft2": "kg/100m2", "lb/100ft2": "kg/100m2" },
 };
 
 /** The unit of a system that a quantity in `unit` has there; the same where the system has it. */

@@ -16,7 +16,13 @@ import { counterpart } from "./counterparts.js";
  * working is true by itself. The tools and the sprayer stay as they are: they are things, with their own marks.
  */
 export function planInUnits<P extends AnyPlan>(plan: P, units: UnitSystem | undefined): P {
-  return units === undefined ? plan : (planApplication(inputInUnits(plan.input, units)) as P);
+  return units === undefined ? plan : (planApplication(inputInUnits(asLoaded(plan), units)) as P);
+}
+
+/** The job with the loads it has: searched again in other units, the easiest could be others than the plan's. */
+function asLoaded({ input, loads }: AnyPlan): JobInput {
+  if (input.split !== "easiest") return input;
+  return { ...input, split: { fills: loads.map(({ mark, carrier }) => mark ?? carrier) } };
 }
 
 function inputInUnits(job: JobInput, units: UnitSystem): JobInput {

@@ -9,6 +9,7 @@ import type { Mass, UnitSystem } from "../../units/types.js";
 import type { CardLoad } from "../field-card.js";
 import type { Writer } from "../words/writer.js";
 import { nameFacts, type SheetFact } from "./facts.js";
+import { asEntered } from "./fit.js";
 import { plotName } from "./places.js";
 import { inUnits } from "./plan-in-units.js";
 
@@ -54,30 +55,34 @@ export function spreadingFacts(plan: SpreadingPlan, amounts: SpreadAmounts, writ
   return [...nameFacts(plan, writer), ...sizeFacts(plan, writer), ...productFacts(plan, amounts, writer)];
 }
 
-function sizeFacts({ input, area }: SpreadingPlan, { messages: { text }, short }: Writer): SheetFact[] {
+function sizeFacts({ input, area }: SpreadingPlan, writer: Writer): SheetFact[] {
+  const { messages, exact, three } = writer;
+  const { text } = messages;
   if ("size" in input)
     return input.size.kind === "count"
-      ? [{ name: text.number, value: short(input.size.count) }]
-      : [{ name: text.rowLength, value: short(input.size.length) }];
-  return [{ name: text.treatedArea, value: short((area as JobArea).treated) }];
+      ? [{ name: text.number, value: exact(asEntered(input.size.count, writer)) }]
+      : [{ name: text.rowLength, value: exact(asEntered(input.size.length, writer)) }];
+  return [{ name: text.treatedArea, value: three((area as JobArea).treated) }];
 }
 
 function productFacts(
   { input, rate, nutrients = {}, bags, check, warnings }: SpreadingPlan,
   amounts: SpreadAmounts,
-  { messages: { text }, fill, short, three, decimals }: Writer,
+  writer: Writer,
 ): SheetFact[] {
+  const { messages, fill, exact, three, decimals } = writer;
+  const { text } = messages;
   const { product, spreader } = input;
   // What it takes in all is what a refused job must not be filled with.
   const refused = isRefused({ warnings });
   const perPass = { value: rate.value / (spreader.directions ?? 1), unit: rate.unit };
   return [
-    { name: fill(text.rateOf, { product: product.name }), value: short(rate) },
-    ...(spreader.directions === 2 ? [{ name: text.perPass, value: short(perPass) }] : []),
+    { name: fill(text.rateOf, { product: product.name }), value: exact(asEntered(rate, writer)) },
+    ...(spreader.directions === 2 ? [{ name: text.perPass, value: three(perPass) }] : []),
     ...(check ? [{ name: text.testResult, value: three(check.rate) }] : []),
     ...Object.entries(nutrients).map(([nutrient, amount]) => ({
       name: fill(text.nutrient, { nutrient }),
-      value: short(amount),
+      value: three(amount),
     })),
     ...(refused
       ? []

@@ -47,6 +47,7 @@ export interface OutputRateLines {
   "output-rate.nozzle-spread": "x" | "mean" | "n";
   "output-rate.nozzle-cv": "spread" | "mean";
   "output-rate.target-check": "rate" | "target";
+  "output-rate.spreader-strip": "used" | "swath" | "distance";
   "output-rate.spreader-area": "used" | "area";
   "output-rate.spreader-row": "used" | "rowLength";
   "output-rate.spreader-pass": "target" | "directions";
@@ -265,6 +266,11 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = /* @__PURE__ */ (()
   "output-rate.target-check": words("deviation from the target rate", {
     rate: "measured rate",
     target: TARGET,
+  }),
+  "output-rate.spreader-strip": words("rate of the spreader", {
+    used: SPREAD,
+    swath: SWATH,
+    distance: DISTANCE,
   }),
   "output-rate.spreader-area": words("rate of the spreader", { used: SPREAD, area: "area of the test" }),
   "output-rate.spreader-row": words("rate of the spreader along the row", {

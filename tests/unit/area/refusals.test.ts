@@ -350,7 +350,7 @@ describe("what area says of input that cannot be", () => {
       () => area.ringArea({ outerDiameter: ft(10), innerDiameter: ft(10) }),
       "conflict",
       "innerDiameter",
-      "Must be less than the 10 ft across the whole.",
+      "Must be less than the outer diameter of 10 ft.",
     ],
     [
       () => area.sectorArea({ radius: ft(10), angleDegrees: 361 }),

@@ -121,7 +121,7 @@ describe("shapes that cannot be", () => {
 
   it("refuses a ring whose inner circle is not the smaller", () => {
     const ring = { outerDiameter: m(2), innerDiameter: qty(200, "cm") };
-    expectRefused(() => ringArea(ring), "conflict", "innerDiameter", "less than the 2 m");
+    expectRefused(() => ringArea(ring), "conflict", "innerDiameter", "less than the outer diameter of 2 m");
   });
 
   it.each([0, -1, 361])("refuses a sector of %s degrees", (angleDegrees) => {

@@ -101,15 +101,13 @@ describe("checkSpreader", () => {
         key: "spreader-heavy",
         severity: "warning",
         path: "used",
-        message: "The spreader put out 13% too much. Close the gate a notch and catch again.",
+        message: "The spreader put out 13% too much. Close the gate a notch and test again.",
         figures: { rate: qty(5.625, "lb/1000ft2"), perPass: qty(5, "lb/1000ft2"), off: qty(13, "%") },
       },
     });
     const light = checkSpreader(test(6)).finding;
     expect(light).toMatchObject({ code: "spreader-light", key: "spreader-light", severity: "warning" });
-    expect(light?.message).toBe(
-      "The spreader put out 25% too little. Open the gate a notch and catch again.",
-    );
+    expect(light?.message).toBe("The spreader put out 25% too little. Open the gate a notch and test again.");
   });
 
   it("says nothing within the limit, which is 10% unless another is given", () => {
@@ -129,7 +127,7 @@ describe("checkSpreader", () => {
     expect(check.perPass).toEqual(qty(2.5, "lb/1000ft2"));
     expect(check.deviation.value).toBe(0);
     expect(checkSpreader({ ...test(4), directions: 1 }).finding?.message).toBe(
-      "The spreader put out 50% too little. Open the gate a notch and catch again.",
+      "The spreader put out 50% too little. Open the gate a notch and test again.",
     );
   });
 
@@ -139,10 +137,13 @@ describe("checkSpreader", () => {
     expect(over.within).toBe(true);
     expect(over.finding).toMatchObject({ severity: "refusal", key: "spreader-over-max" });
     expect(over.finding?.message).toBe(
-      "The spreader put out 5.31 lb/1,000 sq ft, over the label maximum of 5.2 lb/1,000 sq ft. Close the gate further and catch again.",
+      "The spreader put out 5.31 lb/1,000 sq ft, over the label maximum of 5.2 lb/1,000 sq ft. Close the gate further and test again.",
     );
-    expect(checkSpreader({ ...test(4.25), ...most, directions: 2 }).finding?.figures.rate).toEqual(
-      qty(5.3125, "lb/1000ft2"),
+    // One pass of 2.66 lb/1,000 sq ft, twice over the same ground.
+    const both = checkSpreader({ ...test(4.25), ...most, directions: 2 });
+    expect(both.finding?.figures.rate).toEqual(qty(5.3125, "lb/1000ft2"));
+    expect(both.finding?.message).toBe(
+      "The spreader put out 5.31 lb/1,000 sq ft in both directions, over the label maximum of 5.2 lb/1,000 sq ft. Close the gate further and test again.",
     );
     expect(checkSpreader({ ...test(8.2), ...most }).finding).toBeUndefined();
     // A maximum in another unit: 217.8 lb/ac is 5 lb/1,000 sq ft, and no more than that.
@@ -249,7 +250,7 @@ describe("checkSpreader", () => {
   it("says it in Spanish too", () => {
     const { finding } = checkSpreader(test(9));
     expect(issueText(finding as never, { words: SPANISH_WORDS, locale: "es-US" })).toBe(
-      "La esparcidora echó 13% de más. Cierre la compuerta un punto y vuelva a recoger.",
+      "La esparcidora echó 13% de más. Cierre la compuerta un punto y pruebe de nuevo.",
     );
   });
 

@@ -227,7 +227,7 @@ describe("a job of granules warns of", () => {
     const slip = tested(BEDS, 0.32);
     expect(found(slip)).toEqual(["warning spreader-set-for-nutrient test.used"]);
     expect(slip.warnings[0]?.message).toBe(
-      "Product A: put out 0.2 lb/1,000 sq ft, about the rate of N. It must put out 2 lb/1,000 sq ft of product for one pass.",
+      "Product A: the spreader put out 0.2 lb/1,000 sq ft, about the rate of N. It must put out 2 lb/1,000 sq ft of product for one pass.",
     );
     // In one direction all of the 4 lb of product: 0.64 oz is the nutrient's 0.4 lb.
     const lengthwise = { ...BEDS, spreader: { hopper: qty(3, "lb") } };
@@ -308,6 +308,13 @@ describe("the working and the card of a job of granules", () => {
     expect(stepsOf(planSpreading(TREES)).map(({ step }) => step)).toEqual(["amount", "hopper"]);
     for (const input of [LAWN, full, ROW, TREES])
       for (const { lines } of stepsOf(planSpreading(input))) expectLinesTrue([...lines]);
+  });
+
+  it("is read in a metric rate that people use, and in three figures", () => {
+    // 4 lb/1,000 sq ft are 1.95297 kg on 100 m²: 0.45359237 kg and 9.290304 m².
+    const { facts } = spreadingCard(planSpreading(full), { units: "metric" });
+    expect(facts.find(({ name }) => name === "Rate for one pass")?.value).toBe("0.976 kg/100 m²");
+    expect(facts.find(({ name }) => name === "Product A rate")?.value).toBe("1.95 kg/100 m²");
   });
 
   it("prints what to fill in and what goes where", () => {

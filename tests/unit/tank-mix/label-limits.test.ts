@@ -44,13 +44,13 @@ describe("checkLabel", () => {
       (risk) => (figure: string) =>
         `The rate of ${figure} is at or near the label maximum of ${figure}. ${risk} would put you over.`,
     ) as [(figure: string) => string, (figure: string) => string];
-    expect(said(quarter, quarter)).toBe(measure("6.4 fl oz/ac"));
+    expect(said(quarter, quarter)).toBe(measure("0.25%"));
     expect(said(qty(0.25, "gal/100gal"), { parts: 1, to: 400, of: "mix" })).toBe(measure("6.4 fl oz/ac"));
     expect(said(qty(6.4, "fl_oz/ac"), quarter)).toBe(pace("6.4 fl oz/ac"));
     expect(said(quarter, qty(6.4, "fl_oz/ac"))).toBe(pace("6.4 fl oz/ac"));
     expect(said(qty(43.56, "fl_oz/ac"), qty(1, "fl_oz/1000ft2"))).toBe(pace("43.56 fl oz/ac"));
     expect(said(undefined, { low: qty(0.1, "gal/100gal"), high: quarter, chosen: quarter })).toBe(
-      measure("6.4 fl oz/ac"),
+      measure("0.25%"),
     );
   });
 
@@ -84,6 +84,25 @@ describe("checkLabel", () => {
       "refusal: rate-over-max",
     ]);
     expect(codes({ max: { activeIngredient: qty(0.8, "lb/ac"), contains: content } })).toEqual([]);
+  });
+
+  it("says two percentages as percentages, as the person and the label do", () => {
+    const percent = (value: number) => ({ value, unit: "%", basis: "v/v" }) as const;
+    const [over] = check({ max: percent(1) }, { rate: percent(2) });
+    expect(over?.message).toBe(
+      "The rate of 2% is over the label maximum of 1%. Use no more than the label allows.",
+    );
+    const [under] = check({ min: percent(3) }, { rate: percent(2) });
+    expect(under?.message).toContain("The rate of 2% is below the label minimum of 3%");
+    const [near] = check({ max: { value: 20_000, unit: "ppm", basis: "v/v" } }, { rate: percent(2) });
+    expect(near?.figures.rate).toEqual({ value: 20_000, unit: "ppm", basis: "v/v" });
+    // 150 ppm of active ingredient in a powder that is 15% of it are 1 g/L, of which a percentage says nothing.
+    const active = {
+      activeIngredient: { value: 150, unit: "ppm", basis: "w/v" },
+      contains: { value: 15, unit: "%", basis: "w/w" },
+    } as const;
+    const [dry] = check({ max: { value: 0.05, unit: "%", basis: "w/v" } }, { form: "dry", rate: active });
+    expect(dry?.message).not.toContain("%");
   });
 
   it("takes a range as limits too", () => {
