@@ -132,7 +132,8 @@ function keyOf(
   return [
     answers,
     ...(lines.length === 0 ? [] : [heading(3, words.working)]),
-    ...sheetLines([lines], writer).flatMap(working),
+    // Every result is kept: a later line calls it by its new name.
+    ...sheetLines([lines], writer, true).flatMap(working),
     heading(3, practice.mistakes),
     wrong,
   ];
