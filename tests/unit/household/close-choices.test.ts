@@ -54,6 +54,39 @@ describe("a tool with marks", () => {
   });
 });
 
+describe("a part that several tools have a mark for", () => {
+  const jug = { name: "jug", capacity: qty(200, "mL") };
+  const cylinder = (mL: number, apart: number, least = apart) => ({
+    name: `${mL} mL by ${apart}`,
+    capacity: qty(mL, "mL"),
+    graduation: qty(apart, "mL"),
+    least: qty(least, "mL"),
+  });
+  const asked = { rule: "never-over", closeEnoughPercent: 0 } as const;
+  it.each([
+    // From the least that the small one reads to its last mark.
+    [204, cylinder(10, 1, 4), "10 mL by 1 4"],
+    [210, cylinder(10, 1, 4), "10 mL by 1 10"],
+    [203, cylinder(10, 1, 4), "100 mL by 1 3"],
+    [250, cylinder(10, 1, 4), "100 mL by 1 50"],
+    // 3 and 6 mL are marks, 4 mL is none.
+    [204, cylinder(9, 3), "100 mL by 1 4"],
+    [206, cylinder(9, 3), "9 mL by 3 6"],
+  ])("is read on the smallest of them: %f mL", (mL, small, wanted) => {
+    const taken = parts({ ...asked, amount: qty(mL, "mL"), tools: [jug, cylinder(100, 1), small] });
+    expect(taken.map(([name, , each]) => `${name} ${each ?? "whole"}`)).toEqual(["jug whole", wanted]);
+  });
+
+  it("stays with its tool where another is no smaller, and the larger part comes first", () => {
+    // 7.5 mL and 8 mL: neither tool has a mark at both.
+    const tools = [cylinder(10, 2.5), { ...cylinder(10, 2.5), name: "its like" }, cylinder(10, 2)];
+    expect(parts({ ...asked, amount: qty(15.5, "mL"), tools })).toEqual([
+      ["10 mL by 2", 1, 8, 8],
+      ["10 mL by 2.5", 1, 7.5, 7.5],
+    ]);
+  });
+});
+
 describe("a suggested tool", () => {
   it("is never called as one that is there already", () => {
     const own = [{ name: "1 mL syringe", capacity: qty(1, "mL") }];

@@ -59,6 +59,17 @@ describe("doseTable", () => {
     expect(row?.cells[0]?.dose).toMatchObject({ ok: false, issue: { code: "not-measurable" } });
   });
 
+  it("says of which size a dose can't be measured", () => {
+    const [row] = doseTable({
+      rates: [qty(1, "fl_oz/100gal")],
+      sizes: [qty(25, "gal"), qty(1, "gal")],
+      tools: "us-spoons",
+      rule: "never-over",
+    });
+    // A quarter of a fluid ounce is a teaspoon and a half.
+    expect(row?.cells.map(({ dose }) => (dose.ok ? dose.scoops : dose.issue.path))).toEqual([2, "sizes[1]"]);
+  });
+
   const good = {
     rates: [qty(1, "pt/ac")],
     sizes: [treated(1, "ac")],
@@ -95,6 +106,15 @@ describe("evenSteps", () => {
     expect(tenths.map(({ value }) => value)).toEqual([0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1]);
     const odd = evenSteps({ first: qty(1, "gal"), last: qty(5, "gal"), step: qty(3, "gal") });
     expect(odd.map(({ value }) => value)).toEqual([1, 4]);
+  });
+
+  it("begins or ends at nothing, and below it", () => {
+    const values = (first: number, last: number): number[] =>
+      evenSteps({ first: qty(first, "L"), last: qty(last, "L"), step: qty(1, "L") }).map(
+        ({ value }) => value,
+      );
+    expect(values(0, 2)).toEqual([0, 1, 2]);
+    expect(values(-1, 0)).toEqual([-1, 0]);
   });
 
   it("takes units of one dimension", () => {

@@ -282,6 +282,26 @@ describe("what measureOut refuses", () => {
     expect(!dose.ok && dose.issue).toMatchObject({ code: "not-measurable", path: "amount", message });
   });
 
+  it.each<[MeasureOutInput, string]>([
+    [{ amount: qty(3, "gal"), tools: spoons, rule: "never-over" }, "amount-too-large"],
+    [{ amount: qty(0.17, "tsp"), tools: spoons, rule: "nearest" }, "closest-under"],
+    [{ amount: qty(0.22, "tsp"), tools: spoons, rule: "nearest" }, "closest-over"],
+    // One spoon, which is all that are to be counted, and over the amount: finer tools would help.
+    [{ amount: qty(0.11, "tsp"), tools: spoons, rule: "never-under", maxScoops: 1 }, "closest-over"],
+  ])("says what is wrong under its key: %j", (input, key) => {
+    const dose = measureOut(input);
+    expect(!dose.ok && dose.issue.key).toBe(key);
+  });
+
+  it("names the first of the smallest tools that are alike", () => {
+    const tools = [
+      { name: "three teaspoons", capacity: qty(3, "tsp") },
+      { name: "a tablespoon", capacity: qty(1, "tbsp") },
+    ];
+    const dose = measureOut({ amount: qty(1, "tsp"), tools, rule: "never-over" });
+    expect(!dose.ok && dose.issue.figures).toEqual({ amount: qty(1, "tsp"), least: qty(3, "tsp") });
+  });
+
   it("counts further where that is asked for", () => {
     const ask = { amount: qty(20, "tbsp"), tools: spoons, rule: "never-over" } as const;
     expect(measureOut(ask).ok).toBe(false);
@@ -519,6 +539,41 @@ describe("the working of measureOut", () => {
       const named = (term: string) => words[term] ?? words[term.replace(/\d+$/, "")];
       expect(Object.keys(line.terms).filter((term) => named(term) === undefined)).toEqual([]);
     }
+  });
+
+  it("counts what is filled whole and reads what is filled to a mark, each under its number and name", () => {
+    const tools = [
+      { name: "cup", capacity: qty(1, "cup") },
+      { name: "cylinder", capacity: qty(50, "mL"), graduation: qty(1, "mL") },
+    ];
+    // A cup is 236.5882365 mL (NIST Handbook 44 (2024), Appendix C); two of them and 40 mL are 513.176473 mL.
+    const lines = measureOutLines({
+      amount: qty(513.2, "mL"),
+      tools,
+      rule: "never-over",
+      closeEnoughPercent: 0,
+    });
+    const names = { 1: "cup", 2: "cylinder" };
+    expect(lines.slice(0, 2)).toEqual([
+      {
+        id: "units.convert",
+        about: "household.measured.x1",
+        formula: "value * size",
+        terms: { value: qty(1, "cup"), size: 236.5882365 },
+        tools: names,
+        result: qty(236.5882365, "mL"),
+        source: "NIST Handbook 44 (2024), Appendix C",
+      },
+      {
+        id: "household.measured",
+        formula: "n1 * x1 + t2 * m2",
+        terms: { n1: 2, x1: qty(236.5882365, "mL"), t2: 1, m2: qty(40, "mL") },
+        tools: names,
+        result: qty(513.176473, "mL"),
+        source: "sum of what the tools hold",
+      },
+    ]);
+    expect(lines.map(({ id }) => id).slice(2)).toEqual(["household.error", "household.errorPercent"]);
   });
 
   it("has nothing to show where nothing can be measured", () => {

@@ -301,6 +301,77 @@ describe("what a field of household cannot be", () => {
     ]);
   });
 
+  const many = (length: number, one: object): object[] => Array.from({ length }, () => one);
+  const spoons = (length: number): object[] =>
+    many(length, JUG).map((jug, i) => ({ ...jug, name: `jug ${i}` }));
+  it.each<[() => unknown, string[]]>([
+    [() => table({ sizes: [{ value: 5, unit: "liters of mix" }] }), ["unit-unknown sizes[0].unit"]],
+    [() => table({ tools: undefined }), ["choose tools"]],
+    [() => table({ rates: undefined, sizes: many(10_001, qty(5, "L")) }), ["list-missing rates"]],
+    [() => table({ rates: many(10_001, qty(2, "mL/L")), sizes: undefined }), ["list-missing sizes"]],
+    // 10,000 doses are not too many.
+    [
+      () => table({ rates: many(100, qty(2, "mL/L")), sizes: many(100, qty(5, "L")), tools: undefined }),
+      ["choose tools"],
+    ],
+    [
+      () => table({ rates: many(101, qty(2, "mL/L")), sizes: many(101, qty(5, "L")) }),
+      ["table-too-large sizes"],
+    ],
+    [() => table({ closeEnoughPercent: 51 }), ["at-most closeEnoughPercent"]],
+    [() => table({ closeEnoughPercent: -1 }), ["at-least closeEnoughPercent"]],
+    [() => evenSteps({ first: undefined }), ["enter-quantity first"]],
+    [() => evenSteps({ last: undefined }), ["enter-quantity last"]],
+    [() => evenSteps({ step: undefined }), ["enter-quantity step"]],
+    [() => measure({ tools: "scales" }), ["no-volume-tool tools"]],
+    [() => stock({ amount: qty(5, "g") }), ["no-scale tools"]],
+    [() => measure({ tools: 5 }), ["list-expected tools"]],
+    // A list that is too long is not looked at.
+    [() => measure({ tools: many(51, JUG) }), ["list-long tools"]],
+    [
+      () => measure({ tools: [...spoons(49), { ...JUG, name: "jug 7" }] }),
+      ["tool-names-alike tools[49].name"],
+    ],
+    [
+      () => tool({ capacity: undefined, graduation: qty(1, "g"), least: qty(1, "mL") }),
+      ["enter-quantity tools[0].capacity"],
+    ],
+    [() => tool({ graduation: qty(2, "L") }), ["no-mark tools[0].graduation"]],
+    [() => tool({ graduation: qty(1, "mL"), least: qty(2, "L") }), ["no-mark-from-least tools[0].least"]],
+  ])("is one fault and no other: %s", (call, faults) => {
+    expect(refusal(call).issues.map(({ key, path }) => `${key} ${path}`)).toEqual(faults);
+  });
+
+  it("names in its figures what the sentence names", () => {
+    const apart = refusal(() => tool({ graduation: qty(2, "L") }));
+    expect(Object.keys(apart.figures)).toEqual(["capacity", "graduation"]);
+    const weight = refusal(() => evenSteps({ last: qty(5, "g") }));
+    expect(weight.message).toBe("5 g is a weight. Enter a volume, such as 5 L.");
+    const long = "a very long name of a jug, far longer than it should be";
+    expect(
+      refusal(() => measure({ tools: [JUG, { ...JUG, name: long }, { ...JUG, name: long }] })).figures,
+    ).toEqual({
+      name: "a very long name of a jug, far longer th",
+    });
+  });
+
+  it("is a fault each time that the same list is read", () => {
+    const tools = [JUG, { ...JUG, name: "JUG " }];
+    for (let times = 0; times < 2; times++)
+      expect(refusal(() => measure({ tools })).issues.map(({ key }) => key)).toEqual(["tool-names-alike"]);
+  });
+
+  it("is none where names differ in a letter", () => {
+    expect(
+      measure({
+        tools: [
+          { ...JUG, name: "Maß" },
+          { ...JUG, name: "MASS" },
+        ],
+      }),
+    ).toHaveProperty("ok");
+  });
+
   it("may be left out as null", () => {
     const left = { limitPercent: null, maxScoops: null, perArea: null, labelPermitsDilution: null };
     expect(measure(left)).toEqual(measure({}));

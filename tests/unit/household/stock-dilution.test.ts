@@ -121,6 +121,77 @@ describe("stockDilution", () => {
     ]);
   });
 
+  /** A tool that is filled whole, or one with marks 1 mL apart. */
+  const whole = (mL: number) => ({ name: `${mL} mL`, capacity: qty(mL, "mL") });
+  const marked = (mL: number, least = 1) => ({
+    ...whole(mL),
+    graduation: qty(1, "mL"),
+    least: qty(least, "mL"),
+  });
+  it.each([
+    // Of all that do the least product, in whichever order the tools are: 5 mL in 100 mL, of which two spoons.
+    [0.5, [whole(10), whole(5), whole(1000), whole(100)], [5, 100, 10]],
+    // 0.6 mL in 100 mL: 83.3 mL, of which 16 scoops measure 80, is too far off.
+    [0.5, [whole(0.6), whole(5), whole(100)], [5, 100, 10]],
+    // The smaller of two vessels that do as well, in whichever order.
+    [0.5, [whole(5), whole(100), whole(200)], [5, 100, 10]],
+    // More than 125 mL of what is 100 mL cannot be taken.
+    [0.5, [whole(0.4), whole(25), whole(100)], undefined],
+    // The full mark of 10 mL, with 9 mL in 90 mL of the stock.
+    [9, [marked(10), whole(100)], [10, 100, 90]],
+    [45, [marked(60), whole(500)], [50, 500, 450]],
+    [18, [marked(20), whole(200)], [20, 200, 180]],
+    // 2 mL are below the least that it reads.
+    [1.5, [marked(10, 4), whole(100)], [5, 100, 30]],
+    // It has no mark at 10 mL.
+    [6, [marked(8), whole(100)], undefined],
+    // 5 mL in 20 mL are stronger than one part in ten.
+    [1.25, [whole(5), whole(20)], undefined],
+  ])("makes %f mL from product, in a vessel, of which so much: %#", (mL, tools, wanted) => {
+    const stock = stockDilution({ ...permitted, amount: qty(mL, "mL"), tools, limitPercent: 1 });
+    expect(stock.ok ? [stock.product.amount, stock.stock, stock.taken] : undefined).toEqual(
+      wanted?.map((each) => qty(each, "mL")),
+    );
+  });
+
+  it("takes the truer of two stocks that take as many scoops, though it is larger", () => {
+    // 5 mL hold 0.73 mL in 14.6 mL of 100 mL and in 17.52 mL of 120 mL: 14.8 mL would be over, so one spoon of 14.5 mL is
+    // 0.68 % under, and one of 17.5 mL 0.11 %.
+    const tools = [5, 14.5, 17.5, 100, 120].map(whole);
+    const stock = stockDilution({ ...permitted, amount: qty(0.73, "mL"), tools });
+    expect(stock.ok && [stock.stock, stock.taken, stock.scoops]).toEqual([
+      qty(120, "mL"),
+      qty(17.5, "mL"),
+      1,
+    ]);
+    // Past what is close enough too; 2 % are the limit of that.
+    const far = [5, 14, 17, 100, 120].map(whole);
+    const farther = stockDilution({ ...permitted, amount: qty(0.73, "mL"), tools: far });
+    expect(farther.ok && [farther.stock, farther.taken]).toEqual([qty(120, "mL"), qty(17, "mL")]);
+  });
+
+  it("takes the first of two vessels that are alike", () => {
+    const tools = [whole(5), { ...whole(100), name: "left cup" }, { ...whole(100), name: "right cup" }];
+    const stock = stockDilution({ ...permitted, amount: qty(0.5, "mL"), tools });
+    expect(stock.ok && stock.makeUpIn.name).toBe("left cup");
+  });
+
+  // 5 mL in 70 mL: each milliliter is in 14 mL. In floats, there and back, these are 1e-16 off.
+  it.each([0.7, 0.83, 0.87, 0.91])(
+    "measures the amount itself where the part is taken exactly: %f mL",
+    (mL) => {
+      const amount = qty(mL, "mL");
+      const tools = [whole(5), whole(70), { name: "part", capacity: qty((mL * 1400) / 100, "mL") }];
+      const stock = stockDilution({ ...permitted, amount, tools, closeEnoughPercent: 0, limitPercent: 0.1 });
+      expect(stock).toMatchObject({
+        product: { amount: qty(5, "mL") },
+        measured: amount,
+        error: qty(0, "mL"),
+        errorPercent: 0,
+      });
+    },
+  );
+
   it("refuses an amount that is no smaller than every fill, and one without a vessel for the stock", () => {
     expect(stockDilution({ ...permitted, amount: qty(2, "gal"), tools: "us-household" }).ok).toBe(false);
     expect(stockDilution({ ...permitted, amount: qty(0.1, "g"), tools: "scales" }).ok).toBe(false);
@@ -153,6 +224,19 @@ describe("stockDilution", () => {
     for (const line of lines.filter(({ id }) => id !== "units.convert")) {
       expect(Object.keys(line.terms)).toEqual(Object.keys(HOUSEHOLD_WORDS[line.id]?.terms ?? {}));
     }
+  });
+
+  it("names the line that turns the product's unit into the amount's", () => {
+    const lines = stockDilutionLines({
+      ...permitted,
+      amount: qty(0.002, "fl_oz"),
+      tools: asks[2]?.tools as never,
+    });
+    expect(lines[0]).toMatchObject({
+      id: "units.convert",
+      about: "household.stock.strength.product",
+      terms: { value: qty(0.1, "mL") },
+    });
   });
 
   it("has no working where there is no stock", () => {

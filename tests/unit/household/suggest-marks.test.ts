@@ -22,6 +22,26 @@ describe("a load that is suggested, on a tank with marks", () => {
     expect(batch.times).toBeCloseTo(2.5 / 4 / 0.41, 12);
   });
 
+  it("is the nearest of several, above or below", () => {
+    // 0.25 tsp are in 0.603 gal, and 0.125 tsp in 0.301 gal: both marks will do. Of a load of 0.41 gal they are 1.5 and 0.74
+    // times as much, and twice and half as much are as far away.
+    const load = (marks: number[], gallons = 0.41): unknown => {
+      const amount = qty((0.17 / 0.41) * gallons, "tsp");
+      const asked = {
+        ...ASK,
+        amount,
+        load: qty(gallons, "gal"),
+        marks: marks.map((mark) => qty(mark, "gal")),
+      };
+      const batch = suggestMeasures(asked).find(({ kind }) => kind === "batch");
+      return batch?.kind === "batch" && batch.load;
+    };
+    expect(load([0.303, 0.605])).toEqual(qty(0.303, "gal"));
+    expect(load([0.605, 0.303])).toEqual(qty(0.303, "gal"));
+    expect(load([0.303, 0.605], 0.5)).toEqual(qty(0.605, "gal"));
+    expect(load([0.605, 0.303], 0.5)).toEqual(qty(0.605, "gal"));
+  });
+
   it("is none where no mark will do", () => {
     const kinds = suggestMeasures({ ...ASK, marks: [qty(0.4, "gal")] }).map(({ kind }) => kind);
     expect(kinds).toEqual(["tool"]);
@@ -37,6 +57,10 @@ describe("a load that is suggested, on a tank with marks", () => {
     expect(
       refusal(() => suggestMeasures({ ...ASK, load: qty(0, "gal"), marks: qty(1, "pt") })).issues,
     ).toHaveLength(1);
+    expect(error.issues.map(({ code, key }) => `${code} ${key}`)).toEqual([
+      "missing marks-of-a-load",
+      "missing marks-of-a-load",
+    ]);
     expect(refusal(() => suggestMeasures({ ...ASK, marks: qty(2, "gal") })).path).toBe("marks");
     const metric = { ...alone, amount: qty(1, "mL"), marks: qty(0.5, "L") };
     expect(refusal(() => suggestMeasures(metric)).message).toContain("such as 4 L.");

@@ -5,9 +5,11 @@ import {
   type ToolSetName,
   toolSet,
   toolSetNames,
+  usualTools,
 } from "../../../src/household/index.ts";
 import { type Kit, kitFor } from "../../../src/household/kit.ts";
 import { TOOLS, type Tools } from "../../../src/household/tools.ts";
+import { toJsonSchema, toolsSchema } from "../../../src/schema/index.ts";
 import { checked } from "../../../src/units/check.ts";
 import { convert, qty, type Volume, valueIn } from "../../../src/units/index.ts";
 import { exactSize } from "../../helpers/definitions.ts";
@@ -240,6 +242,26 @@ describe("the sets of tools", () => {
     expect(faultOf(() => toolSet("toString" as never))).toBe("unknown-choice name");
   });
 
+  it("begin with what most kitchens and farm shops have", () => {
+    expect(usualTools).toEqual({
+      us: "us-cups-and-spoons",
+      imperial: "metric-cups-and-spoons",
+      metric: "metric-cups-and-spoons",
+    });
+  });
+
+  it("are described in a JSON Schema under their names", () => {
+    const schema = toJsonSchema(toolsSchema());
+    expect(schema).toMatchObject({
+      title: "Tools",
+      $defs: {
+        MeasuringTool: {
+          description: "Something to measure with: a spoon, a cup, a syringe, a cylinder, a scale.",
+        },
+      },
+    });
+  });
+
   // Confusing them is one of the mistakes that this library is there to stop.
   it("tell a US, a metric and an Australian tablespoon apart", () => {
     const spoonsIn = (tools: "us-spoons" | "metric-spoons" | "australian-spoons"): number => {
@@ -329,6 +351,11 @@ describe("a list of the caller's own", () => {
     expect(kept).not.toBe(tools);
     expect(read(tools)).toBe(kept);
     expect(read([...tools])).not.toBe(kept);
+    // Nothing is nothing, in whichever way it is written.
+    for (const nothing of [undefined, null]) {
+      Object.assign(tools[1] as Loose, { graduation: nothing, least: nothing });
+      expect(read(tools)).toBe(kept);
+    }
     const changes: ((tool: Loose) => unknown)[] = [
       (tool) => (tool.name = "can"),
       (tool) => (tool.capacity = qty(9, "mL")),
@@ -360,6 +387,26 @@ describe("a list of the caller's own", () => {
       { name: "cup", capacity: qty(1, "cup") },
     ]);
     expect(third.sizeOf("cup").whole).toBe(false);
+    // These share a millionth of a milliliter, of which a cubic meter has 10^12.
+    const far = kit([
+      { name: "jug", capacity: qty(1, "L") },
+      { name: "vial", capacity: qty(1.000001, "mL") },
+    ]);
+    expect(far.sizeOf("m3")).toEqual({ size: 1e12, whole: true });
+    // These share 10^-9 mL, and 10^15 of it in a drum are past 2^46: the largest fill is the measure.
+    const past = kit([
+      { name: "drum", capacity: qty(1e6, "mL"), graduation: qty(1, "mL") },
+      { name: "vial", capacity: qty(1.000000001, "mL") },
+    ]);
+    expect(past.sizeOf("m3")).toEqual({ size: 1, whole: false });
+    // 2^46 of it are not past it.
+    const border = kit([
+      { name: "lake", capacity: qty(2 ** 46, "mL") },
+      { name: "spoon", capacity: qty(1, "mL") },
+    ]);
+    expect(border.sizeOf("mL")).toEqual({ size: 1, whole: true });
+    // A cubic meter is 10^19 of these, which is no whole number of a float.
+    expect(kit([{ name: "speck", capacity: qty(1e-13, "mL") }]).sizeOf("m3").whole).toBe(false);
   });
 
   it("comes back as the tools that are in it, also where one has been put in for its like", () => {
@@ -385,6 +432,16 @@ describe("a list of the caller's own", () => {
       "marks that are none",
       "missing tools[0].graduation",
       ({ jug }) => Object.assign(jug, { graduation: null }),
+    ],
+    [
+      "an object for a number",
+      "not-a-quantity tools[0].capacity.value",
+      ({ jug }) => Object.assign(jug.capacity, { value: {} }),
+    ],
+    [
+      "a function that says the same",
+      "not-a-quantity tools[0].capacity",
+      ({ jug }) => Object.assign(jug, { capacity: Object.assign(() => 0, jug.capacity) }),
     ],
     ["no name", "missing tools[0].name", ({ jug }) => (jug.name = "")],
     ["no tool", "missing tools[0]", ({ tools }) => tools.splice(0, 1, null as never)],
