@@ -153,6 +153,10 @@ export type MistakeCode =
   | "plants-from-catch"
   | "other-kind-of-unit";
 
+// The label decides: said wherever the order is taught.
+const MIXING_RULE =
+  "Unless the label says otherwise: conditioner first, then powders and granules, suspensions, emulsions, and adjuvants last.";
+
 const words = (what: string, see: string, mend: string): MistakeWords => ({ what, see, mend });
 
 /** The mistakes of all topics in English, by the code that they have in every language. */
@@ -659,13 +663,13 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Divide by the rate, and round down.",
   ),
   "catch-unscaled": words(
-    "The catch was read as it was, but it took another time than the strip.",
+    "The catch was read as it was, but the catch and the strip took different times.",
     "Compare the two times.",
     "Multiply the catch by the time for the strip, and divide by the time of the catch.",
   ),
   "times-upside-down": words(
     "The two times were used the wrong way around.",
-    "A longer walk over the strip must give a higher rate.",
+    "Taking longer over the strip must give a higher rate.",
     "Multiply by the time for the strip, and divide by the time of the catch.",
   ),
   "catch-per-minute": words(
@@ -720,7 +724,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "share-of-average": words(
     "This is the catch in percent of the average, not how far off it is.",
-    "A nozzle that is right would be {wholePercent} off.",
+    "By that sum, a nozzle that gives the average would be {wholePercent} off.",
     "Subtract the average first.",
   ),
   "spread-taken": words(
@@ -766,12 +770,12 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "order-as-listed": words(
     "The products were added as they were listed.",
     "The list is in no order.",
-    "Conditioner first, then powders and granules, suspensions, emulsions, and adjuvants last.",
+    MIXING_RULE,
   ),
   "order-reversed": words(
     "The order was turned around.",
     "What dissolves easily keeps powders from getting wet.",
-    "Conditioner first, then powders and granules, suspensions, emulsions, and adjuvants last.",
+    MIXING_RULE,
   ),
   "adjuvant-first": words(
     "The adjuvant went in too early.",
@@ -845,7 +849,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "time-of-catch": words(
     "This is how long the catch took.",
-    "A plant gets another volume than was caught.",
+    "A plant gets a different volume.",
     "Divide the volume for a plant by the flow.",
   ),
   "plants-from-catch": words(

@@ -1,6 +1,6 @@
 import { checked, type Field } from "../units/check.js";
 import { list } from "../units/fields.js";
-import { writtenLines } from "../worksheet/lines/written-line.js";
+import { sheetLines } from "../worksheet/lines/written-line.js";
 import { facts, heading, sourcesList, text, working } from "../worksheet/render/page.js";
 import type { GroupBlock, SheetBlock, SheetOfBlocks } from "../worksheet/render/sheets.js";
 import { type Writer, writerFor } from "../worksheet/words/writer.js";
@@ -66,7 +66,10 @@ export function practiceSheet(
       ...(nameAndDate && !isKey ? [{ kind: "blanks", items: [practice.name, practice.date] } as const] : []),
       text(fill(practice.tolerance, { percent })),
       ...inOrder.map((problem, at) => grouped(problem, at + 1, others, writer)),
-      ...sourcesList(messages.text.sources, others.key === "long"),
+      ...sourcesList(
+        messages.text.sources,
+        others.key === "long" && all.some(({ working: lines }) => lines.length > 0),
+      ),
     ],
   };
 }
@@ -129,7 +132,8 @@ function keyOf(
   return [
     answers,
     ...(lines.length === 0 ? [] : [heading(3, words.working)]),
-    ...working(writtenLines(lines, writer)),
+    // Every result is kept: a later line calls it by its new name.
+    ...sheetLines([lines], writer, true).flatMap(working),
     heading(3, practice.mistakes),
     wrong,
   ];

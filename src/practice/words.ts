@@ -160,7 +160,7 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       timesLow: "Not right: the right answer is about {times} times as much.",
       eachLetter: "Not right. Write each letter once: {letters}.",
       tolerance:
-        "An answer counts as right if it is within {percent}. An amount of product must not be over.",
+        "An answer counts as right if it is within {percent}. An amount of product must not be over the exact one.",
       titleOfSet: "{title}, set {set}",
       titleOfKey: "{title}: key",
       name: "Name",

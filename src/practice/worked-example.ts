@@ -4,6 +4,7 @@ import type { Quantity, Unit, UnitSystem } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 import { counterpart } from "../worksheet/job/counterparts.js";
 import { factorsOf } from "../worksheet/lines/factors.js";
+import { simplified } from "../worksheet/lines/simplify.js";
 import { writtenLines } from "../worksheet/lines/written-line.js";
 import { heading, text } from "../worksheet/render/page.js";
 import type { GroupBlock, SheetOfBlocks } from "../worksheet/render/sheets.js";
@@ -137,7 +138,7 @@ function stepSlides({ working }: PracticeProblem, isFull: boolean, writer: Board
   const { messages, fill } = writer;
   const { practice } = messages;
   let number = 0;
-  return working.flatMap((line) => {
+  return working.map(simplified).flatMap((line) => {
     const [shown] = writtenLines([line], writer);
     // A sum of one, such as a single nozzle's catch, is no step.
     if (shown === undefined || shown.numbers === shown.result) return [];

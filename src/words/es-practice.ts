@@ -12,7 +12,9 @@ const USE_LAND = "Use {perLand} {area.unit} por {oneLand.unit}.";
 const USE_VOLUME = "Use {perVolume} {small.unit} por {oneVolume.unit}.";
 const USE_LABEL = "Use {perLabel} {small.unit} por {oneLabel.unit}.";
 const USE_BAND = "Use el ancho de la banda, no la distancia entre hileras.";
-const LAND_APART = "{hectare} es como {acres}.";
+const LAND_APART = "{hectare} son unos {acres}.";
+const MIXING_RULE =
+  "Si la etiqueta no dice otra cosa: primero el acondicionador, luego polvos y gránulos, suspensiones y emulsiones, y al final los adyuvantes.";
 const PER_HUNDRED = "{onePercent} es 1 parte de 100: divida entre 100.";
 
 /** What practice problems add to the Spanish table. */
@@ -209,7 +211,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Dosis por largo de hilera",
       "En {farm} hay {rows} hileras de repollo, cada una de {rowLength} de largo. La dosis de la etiqueta es {rate} de hilera. ¿Cuánto producto necesitan todas las hileras ({unit})?",
       "Usted riega trasplantes en {rows} hileras en {farm}. Cada hilera mide {rowLength} de largo, y la etiqueta dice {rate} de hilera. ¿Cuánto producto se mide ({unit})?",
-      "Los surcos de {farm} se riegan con {rate} de surco. Hay {rows}, cada uno de {rowLength} de largo. ¿Cuánto producto hace falta ({unit})?",
+      "Los surcos de {farm} se riegan con producto, a {rate} de surco. Hay {rows}, cada uno de {rowLength} de largo. ¿Cuánto producto hace falta ({unit})?",
       "Una etiqueta permite {rate} de hilera. Las fresas de {farm} están en {rows} hileras de {rowLength}. ¿Cuánto producto se puede usar en ellas ({unit})?",
     ),
     "dry-product": topic(
@@ -397,7 +399,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "other-gallon": mistake(
       "El factor es del otro galón.",
-      "El galón de Estados Unidos y el imperial difieren como un quinto.",
+      "El galón de Estados Unidos y el imperial difieren en cerca de un quinto.",
       USE_VOLUME,
     ),
     "pint-for-gallon": mistake(
@@ -457,7 +459,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "speed-in-other-unit": mistake(
       "La velocidad en {speed.unit} se usó como si fueran {length.unit} por segundo.",
-      "A paso normal se camina como a {walking}: {walkingPerSecond} {length.unit} por segundo.",
+      "A paso normal se camina a cerca de {walking}: {walkingPerSecond} {length.unit} por segundo.",
       "Pase primero la velocidad a {length.unit} por segundo.",
     ),
     "rounded-down": mistake(
@@ -637,7 +639,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "speed-factor-inverted": mistake(
       "El factor entre las dos unidades de velocidad se usó al revés.",
-      "Compárela con el paso normal, como {walking}.",
+      "Compárela con el paso normal, cerca de {walking}.",
       "{oneSpeed} son unos {perSecond} {length.unit} por segundo.",
     ),
     "per-minute-left": mistake(
@@ -647,7 +649,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "other-speed-unit": mistake(
       "La velocidad está en la unidad del otro sistema.",
-      "1 milla es como {mile}.",
+      "1 milla son unos {mile}.",
       "Lea en la pregunta qué unidad se pide.",
     ),
     "land-for-lawn": mistake(
@@ -673,7 +675,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "row-size-left-out": mistake(
       "La dosis se usó como si fuera por {oneLength} de hilera.",
       "La cantidad es mucho mayor que la de la etiqueta.",
-      "Divida el largo de hilera entre {row.unit}.",
+      "La dosis es por {row.unit}: divida el largo de hilera entre eso.",
     ),
     "unscaled-row": mistake(
       "Esta es la cantidad para {row.unit} de hilera, sin importar el largo de las hileras.",
@@ -707,7 +709,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "pounds-as-kilograms": mistake(
       "La cantidad está en kilogramos, no en libras.",
-      "1 libra es como {pound}.",
+      "1 libra son unos {pound}.",
       "Lea en la pregunta qué unidad se pide.",
     ),
     "mass-unit-left": mistake(
@@ -847,7 +849,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "share-of-average": mistake(
       "Esto es lo recogido en porcentaje del promedio, no cuánto se aparta.",
-      "Una boquilla correcta se apartaría {wholePercent}.",
+      "Con esa cuenta, una boquilla que da el promedio se apartaría {wholePercent}.",
       "Reste primero el promedio.",
     ),
     "spread-taken": mistake(
@@ -893,12 +895,12 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "order-as-listed": mistake(
       "Los productos se agregaron como están en la lista.",
       "La lista no tiene orden.",
-      "Primero el acondicionador, luego polvos y gránulos, suspensiones y emulsiones, y al final los adyuvantes.",
+      MIXING_RULE,
     ),
     "order-reversed": mistake(
       "El orden se puso al revés.",
       "Lo que se disuelve fácil no deja que los polvos se mojen.",
-      "Primero el acondicionador, luego polvos y gránulos, suspensiones y emulsiones, y al final los adyuvantes.",
+      MIXING_RULE,
     ),
     "adjuvant-first": mistake(
       "El adyuvante se puso demasiado pronto.",
@@ -1005,8 +1007,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     twoMistakes: "No es correcto. Dos errores explican esta respuesta.",
     unknownHigh: "No es correcto: {percent} demasiado alto.",
     unknownLow: "No es correcto: {percent} demasiado bajo.",
-    timesHigh: "No es correcto: es como {times} veces la respuesta correcta.",
-    timesLow: "No es correcto: la respuesta correcta es como {times} veces mayor.",
+    timesHigh: "No es correcto: es unas {times} veces la respuesta correcta.",
+    timesLow: "No es correcto: la respuesta correcta es unas {times} veces mayor.",
     eachLetter: "No es correcto. Escriba cada letra una vez: {letters}.",
     tolerance:
       "Una respuesta cuenta como correcta si difiere en {percent} o menos. Una cantidad de producto no debe pasar de la exacta.",

@@ -42,6 +42,18 @@ describe("a practice sheet", () => {
       }
   });
 
+  it("writes out the constants of a change of unit in a long key, and nothing times 1", () => {
+    const nozzle = problemFrom("catch-calibration", {
+      caught: qty(16, "fl_oz"),
+      time: qty(40, "s"),
+      width: qty(15, "in"),
+      speed: qty(3.3, "mph"),
+    });
+    const text = renderText(practiceSheet([nozzle], { key: "long" })).replace(/\s+/g, " ");
+    expect(text).toContain("0.0661157 fl oz/sq ft × 43,560 sq ft in 1 ac ÷ 128 fl oz in 1 gal = 22.5 gal/ac");
+    expect(text).toContain("16 fl oz ÷ (40 s × 4.84 ft/s × 1.25 ft) = 0.0661157 fl oz/sq ft");
+  });
+
   it("lists the six likeliest mistakes, each of them once", () => {
     const strip = problemFrom("strip-calibration", {
       used: qty(64, "fl_oz"),
@@ -120,7 +132,10 @@ describe("a practice sheet", () => {
     const order = problemFrom("mixing-order", { products: ["EC", "WP"] });
     const text = renderText(practiceSheet([order], { key: "long" }));
     expect(text).toMatch(/^Answer {2}BA$/m);
+    expect(text.replace(/\s+/g, " ")).toContain("Unless the label says otherwise: conditioner first");
     expect(text).not.toContain("Working");
+    expect(text).not.toContain("Sources");
+    expect(renderText(practiceSheet([order, ...problems], { key: "long" }))).toContain("Sources");
   });
 
   it("refuses an option that there is not, or that is out of range", () => {

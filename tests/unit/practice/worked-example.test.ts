@@ -134,7 +134,7 @@ describe("a worked example", () => {
     expect(slides[1]).toEqual([
       "Step 1: Mixing order",
       [
-        "Conditioner first, then powders and granules, suspensions, emulsions, and adjuvants last.",
+        "Unless the label says otherwise: conditioner first, then powders and granules, suspensions, emulsions, and adjuvants last.",
         "(C) a wettable powder (WP)",
         "(A) an emulsifiable concentrate (EC)",
         "(B) an adjuvant",
