@@ -170,6 +170,9 @@ function mixingSteps(load: Load, doses: readonly WrittenDose[], plan: AnyPlan, w
   ];
 }
 
+// A job converted to other units may be off in its eleventh digit; nobody reads nine.
+const DIGITS = 9;
+
 /** How far to fill the tank. A fill that nobody entered may be at no mark: then the rest of the water by jug. */
 function topUpText(load: Load, plan: AnyPlan, writer: Writer): string {
   const { messages, fill, exact } = writer;
@@ -181,7 +184,11 @@ function topUpText(load: Load, plan: AnyPlan, writer: Writer): string {
   const { tank, workingFill } = plan.input.sprayer;
   if ([tank, workingFill].includes(carrier)) return fill(text.topUp, figures);
   const all = inTank(load.water, plan);
-  const rest = { ...all, value: all.value - inUnit(halfOf(load, plan), all.unit) };
+  // Without the noise of the difference, which a jug would get one more ounce for.
+  const rest = {
+    ...all,
+    value: Number((all.value - inUnit(halfOf(load, plan), all.unit)).toPrecision(DIGITS)),
+  };
   const water = byJug(rest).map(exact).join(" + ");
   return fill(text.topUpByJug, { ...figures, water });
 }

@@ -118,7 +118,7 @@ export const JOBS: Readonly<Record<JobKind, Kind>> = {
     size: () => [ask("plot.ground", ["Area inside", "Área adentro"])],
   },
   spots: {
-    title: ["Spots, by their size", "Manchones, por tamaño"],
+    title: ["Spots, by their size", "Manchones por tamaño"],
     start: { plot: { kind: "spots" } },
     size: () => [
       ask("plot.spots[0].count", ["Number of spots", "Número de manchones"]),

@@ -44,6 +44,8 @@ export function fieldOf(job: KnownJob, ask: Ask): Field {
   const found = formOf(form, job.system).find(
     ({ path, when }) => path === place && (shape === undefined || when.some(({ is }) => is === shape)),
   );
+  // A path that is misspelled here would be an error of the grower's later.
+  if (!found && !ask.options) throw new Error(`The library's form has no field ${place}.`);
   const units = (found?.units ?? []).filter((unit) => !RARE.test(unit) && fits(unit, ask, job));
   const isRate = /^products.*(?:rate|max)$/i.test(ask.path);
   const first = ask.first?.[job.system] ?? units.find((unit) => isRate && USUAL_RATES.includes(unit));

@@ -5,9 +5,9 @@ import { byId, optionsOf, valueIn } from "./html.ts";
 import { emptyJob, type Job } from "./job.ts";
 import { unvisit } from "./places.ts";
 import { seasonList } from "./season.ts";
-import { change, job, put, state } from "./state.ts";
+import { change, job, put, START, state } from "./state.ts";
 import { type Kept, merged, read, saveFile } from "./store.ts";
-import { locale, say, type Text, W } from "./words.ts";
+import { say, type Text, W } from "./words.ts";
 
 /** Puts other jobs in place of these, or opens another. */
 function putJobs(next: Partial<Kept>, canUndo = false): void {
@@ -25,7 +25,7 @@ export function undo(): void {
 function newJob(): Job {
   const { jobs } = state.kept;
   const names = new Set(jobs.map(({ name }) => name));
-  const system = jobs[state.kept.open]?.system ?? (/-US\b/.test(locale) ? "us" : "metric");
+  const system = jobs[state.kept.open]?.system ?? START.system;
   for (let n = 1; ; n++) if (!names.has(say(W.job, { n }))) return emptyJob(system, say(W.job, { n }));
 }
 

@@ -1,14 +1,20 @@
 import type { ApplicationRecord } from "swath-to-spoon/plan";
-import type { Unit } from "swath-to-spoon/units";
+import type { Unit, UnitSystem } from "swath-to-spoon/units";
 import { type Checked, check } from "./input.ts";
 import { type Job, withEntry } from "./job.ts";
 import { type Marks, marksOf } from "./places.ts";
 import { type Kept, keep, lastVisit } from "./store.ts";
-import { locale } from "./words.ts";
+import { type Language, locale } from "./words.ts";
+
+/** What a first visit starts with, by the browser's language and country. */
+export const START: { readonly language: Language; readonly system: UnitSystem } = {
+  language: locale.startsWith("es") ? "es" : "en",
+  system: /-US\b/.test(locale) ? "us" : "metric",
+};
 
 const FIRST: Kept = {
   locale,
-  language: locale.startsWith("es") ? "es" : "en",
+  language: START.language,
   jobs: [],
   open: 0,
   records: [],

@@ -7,7 +7,7 @@ import type { AnyPlan, Plan } from "../../plan/result.js";
 import { thresholdsOf } from "../../plan/thresholds.js";
 import { convert, convertValue } from "../../units/convert.js";
 import { isUnit } from "../../units/resolve.js";
-import type { LengthUnit, Quantity, Unit, UnitSystem, VolumeRate } from "../../units/types.js";
+import type { LengthUnit, Quantity, Unit, UnitSystem, Volume, VolumeRate } from "../../units/types.js";
 import { conversionLines } from "../../units/working-line.js";
 import { counterpart } from "./counterparts.js";
 
@@ -22,7 +22,8 @@ export function planInUnits<P extends AnyPlan>(plan: P, units: UnitSystem | unde
 /** The job with the loads it has: searched again in other units, the easiest could be others than the plan's. */
 function asLoaded({ input, loads }: AnyPlan): JobInput {
   if (input.split !== "easiest") return input;
-  return { ...input, split: { fills: loads.map(({ mark, carrier }) => mark ?? carrier) } };
+  // The easiest loads always end on marks.
+  return { ...input, split: { fills: loads.map(({ mark }) => mark as Volume) } };
 }
 
 function inputInUnits(job: JobInput, units: UnitSystem): JobInput {

@@ -150,6 +150,25 @@ describe("a field card", () => {
 });
 
 describe("a field card for a tank with marks", () => {
+  it("has the plan's loads in whatever units, though the easiest ones could be others there", () => {
+    const job = {
+      size: {
+        kind: "row-length",
+        length: qty(1800, "ft"),
+        rate: { used: qty(2, "gal"), length: qty(250, "ft") },
+      },
+      sprayer: { tank: qty(4, "gal"), marks: qty(0.25, "gal") },
+      products: [{ name: "Product A", form: "liquid", rate: qty(2, "fl_oz/1000ft") }],
+      split: "easiest",
+      tools: "us-cups-and-spoons",
+    } as const;
+    for (const units of ["us", "metric", "imperial"] as const)
+      expect(fieldCard(planApplication(job), { units }).loads.map(({ title }) => title)).toEqual([
+        "Loads 1 to 3 of 4, each",
+        "Load 4 of 4",
+      ]);
+  });
+
   const { sprayer } = TWO_PRODUCTS;
   const marked = { ...TWO_PRODUCTS, sprayer: { ...sprayer, marks: qty(0.25, "gal") } };
   const steps = (input: PlanInput) => fieldCard(planApplication(input), { units: "metric" }).loads;
