@@ -82,6 +82,29 @@ describe("a search with no end in sight", () => {
     expect(bestFills(orderedFills(fills), { ...under, effort: { left: 0 } })).toBe(undefined);
   });
 
+  it.each([
+    // Whole ones, then the rest to a mark.
+    [19, 1e-11, 16, 18, 2],
+    [12, 0, 16, 12, 2],
+    [11.9, 0, 16, 10, 1],
+    // Noise aside, two whole ones.
+    [20, 1e-11, 16, 20, 2],
+    [20 - 1e-12, 1e-11, 16, 20, 2],
+    [19, 1e-11, 1, 10, 1],
+    [39, 1e-11, 3, 30, 3],
+  ])("which fills a tool whole and then to a mark: %f", (amount, margin, maxScoops, total, scoops) => {
+    const found = bestFills(orderedFills([{ min: 2, max: 10, step: 2 }]), {
+      amount,
+      margin,
+      closeEnough: 0,
+      mayBeOver: false,
+      mayBeUnder: true,
+      maxScoops,
+      effort: { left: 0 },
+    });
+    expect(found).toEqual({ fills: [{ index: 0, count: scoops, total }], total, scoops });
+  });
+
   it("takes away from the effort what it looked at", () => {
     const effort = { left: 100 };
     const fills = orderedFills([{ min: 1, max: 100, step: 1 }]);

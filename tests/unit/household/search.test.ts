@@ -3,8 +3,10 @@ import { describe, expect, it } from "vitest";
 import { fewScoops } from "../../../src/household/few-scoops.ts";
 import {
   bestFills,
+  closerThan,
   type Fill,
   type Found,
+  holdsNone,
   newEffort,
   orderedFills,
   type Target,
@@ -177,7 +179,88 @@ describe("bestFills", () => {
   });
 });
 
+/** What is worth finding about 100, where a quarter is noise. */
+const HUNDRED: Target = {
+  amount: 100,
+  margin: 0.25,
+  closeEnough: 4.75,
+  mayBeOver: true,
+  mayBeUnder: true,
+  maxScoops: 16,
+  effort: newEffort(),
+};
+const filled = (size: number): Fill => ({ min: size, max: size, step: size });
+
+describe("the bounds of a search", () => {
+  it("are past noise, which is less than the margin", () => {
+    expect(closerThan(100.125, HUNDRED)).toEqual({
+      low: Number.POSITIVE_INFINITY,
+      high: Number.NEGATIVE_INFINITY,
+    });
+    expect(closerThan(100.25, HUNDRED)).toEqual({ low: 99.75, high: 100.25 });
+    expect(closerThan(97, HUNDRED)).toEqual({ low: 97.25, high: 102.75 });
+    expect(closerThan(97, { ...HUNDRED, mayBeOver: false })).toEqual({ low: 97.25, high: 100.25 });
+  });
+
+  it.each([
+    [4, 5, 3, true],
+    [4, 6, 3, false],
+    [3, 5, 3, false],
+    [5, 5, 5, false],
+    [5, 4, 1, true],
+    // Without a common measure there may be any total, where there is one at all.
+    [5, 5, 0, false],
+    [5, 6, 0, false],
+    [6, 5, 0, true],
+  ])("hold a multiple or none: from %f to %f of %f", (low, high, of, none) => {
+    expect(holdsNone({ low, high }, of)).toBe(none);
+  });
+
+  it("go by multiples where every size is whole", () => {
+    const whole = (min: number, step: number): boolean => orderedFills([{ min, max: 9, step }]).whole;
+    expect([whole(1, 1), whole(1, 0.5), whole(0.5, 1), whole(0.5, 0.5)]).toEqual([true, false, false, false]);
+  });
+});
+
+describe("one fill of a tool with marks", () => {
+  it("is read on the smallest that has the mark, up to the border of what is close enough", () => {
+    const large = { min: 1, max: 100, step: 1 };
+    const small = { min: 1, max: 10, step: 1 };
+    for (const fills of [
+      [large, small],
+      [small, large],
+    ])
+      expect(
+        bestFills(orderedFills(fills), targetOf({ amount: 5, rule: "never-over", percent: 5, maxScoops: 3 })),
+      ).toEqual({
+        fills: [{ index: fills.indexOf(small), count: 1, total: 5 }],
+        total: 5,
+        scoops: 1,
+      });
+    // 4.75 and noise of 0.25: up to 105.
+    const border = [315, 210].map((max) => ({ min: 105, max, step: 105 }));
+    expect(bestFills(orderedFills(border), HUNDRED)?.fills).toEqual([{ index: 1, count: 1, total: 105 }]);
+  });
+});
+
 describe("fewScoops", () => {
+  const kept = (sizes: number[], target: Target): Found | undefined => {
+    const fills = sizes.map(filled);
+    return fewScoops(fills, orderedFills(fills), (found) => found)(target);
+  };
+
+  it("takes what is at the border of what is close enough, where that takes fewer scoops", () => {
+    const target = { ...HUNDRED, closeEnough: 9.75 };
+    expect(kept([90, 33], { ...target, mayBeOver: false })).toMatchObject({ total: 90, scoops: 1 });
+    expect(kept([110, 34], { ...target, mayBeUnder: false })).toMatchObject({ total: 110, scoops: 1 });
+  });
+
+  it("takes the lower of two that are as close, and of two that noise tells apart", () => {
+    expect(kept([98, 102], HUNDRED)).toMatchObject({ total: 98, scoops: 1 });
+    expect(kept([97, 97.25], { ...HUNDRED, mayBeOver: false })).toMatchObject({ total: 97, scoops: 1 });
+    expect(kept([97, 97.5], { ...HUNDRED, mayBeOver: false })).toMatchObject({ total: 97.5, scoops: 1 });
+  });
+
   it("finds what a look at every choice finds", () => {
     const whole = asked.map((ask) => ({
       ...ask,
@@ -211,6 +294,9 @@ describe("fewScoops", () => {
     const ask = { rule: "never-over", percent: 5, maxScoops: 16 } as const;
     expect(few(targetOf({ ...ask, amount: 4 * 110 }))).toMatchObject({ scoops: 4 });
     expect(few(targetOf({ ...ask, amount: 5 * 110 }))).toBe(undefined);
+    // Four of the smallest are the closest that is not under.
+    const under = { rule: "never-under", percent: 0, maxScoops: 16 } as const;
+    expect(few(targetOf({ ...under, amount: 399.5 }))).toMatchObject({ total: 400, scoops: 4 });
     // None is close enough with four or fewer, and the closest may take more.
     expect(few(targetOf({ ...ask, amount: 505.5, percent: 0 }))).toBe(undefined);
   });
