@@ -189,8 +189,8 @@ const WHOLE_DIGITS = 6;
 const DECIDED_DIGITS = 12;
 
 /**
- * Figures as a person reads them. A number of few digits was typed and stays as it is; where it is known what was `entered`, an
- * amount that wasn't is read in three figures. Nothing is rounded so far that two figures look alike and are not: "5 is more
+ * Figures as a person reads them. A number of few digits was typed and stays as it is. Where it is known what was `entered`, an
+ * amount that wasn't is read in three figures or its whole part. Nothing is rounded so far that two figures look alike and are not: "5 is more
  * than 5".
  */
 export function asRead(figures: Figures, entered?: ReadonlySet<number>): Figures {
@@ -230,12 +230,11 @@ function inOneUnit(a: Figure, b: Figure): readonly [number, number] {
 const APART = [Number.NaN, Number.NaN] as const;
 
 function readable(value: number, digits: number, typedDigits = TYPED_DIGITS): number {
-  if (typedDigits === 0) return Number(value.toPrecision(digits));
   // Few digits at sight: text would say the same, and messages are most of what many plans take.
   if (Number.isInteger(value) && Math.abs(value) < 10 ** TYPED_DIGITS) return value + 0;
   const whole = Math.floor(Math.log10(Math.abs(value))) + 1;
   const enough = Math.max(digits, typedDigits);
-  if (isNearDigits(value, enough - whole)) {
+  if (typedDigits > 0 && isNearDigits(value, enough - whole)) {
     const typed = Number(value.toPrecision(enough));
     if (typed === Number(value.toPrecision(DECIDED_DIGITS))) return typed;
   }

@@ -195,7 +195,7 @@ describe("a worksheet in another system of units", () => {
     expect(said({})).toContain("was 2 ft wide, but one pass treats 30 in");
     // 34 fl oz are 1,005.5 mL.
     const [held10] = worksheet(plan, { units: "metric" }).warnings;
-    expect(held10?.message).toContain("29% of the 1,010 mL used");
+    expect(held10?.message).toContain("29% of the 1,006 mL used");
     const lines = planApplication({ ...TWO_PRODUCTS, sprayer: { ...sprayer, lineVolume: qty(0.9, "gal") } });
     const held = worksheet(lines, { units: "us" }).warnings.map(({ message }) => message);
     expect(held.join(" ")).toContain("of the 10.25 L tank");
