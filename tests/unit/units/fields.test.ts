@@ -212,7 +212,12 @@ describe("a list", () => {
     expectRefused(() => reads(numbers, null), "missing", "x", "Enter a list of 2 or more.");
     expectRefused(() => reads(list("Any.", number("One.")), []), "too-few", "x");
     expect(reads(list("Any.", number("One."), { least: 0 }), [])).toEqual([]);
-    expectRefused(() => reads(list("Any.", number("One.")), null), "missing", "x", "Enter a list of 1 or more.");
+    expectRefused(
+      () => reads(list("Any.", number("One.")), null),
+      "missing",
+      "x",
+      "Enter a list of 1 or more.",
+    );
   });
 
   it("keeps the place of what may be left out", () => {
