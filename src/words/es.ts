@@ -1685,7 +1685,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       stopOutside:
         "Si la carga {load} se acaba antes de {least} o después de {most}, pare y calibre de nuevo.",
       sprayOn: "Siga aplicando, hasta {place}.",
-      sprayRest: "Luego siga aplicando hasta vaciar el tanque, antes de preparar la próxima carga.",
+      sprayRest:
+        "Antes de preparar la próxima carga, siga hasta vaciar el tanque. Marque el lugar y empiece ahí la próxima carga.",
       topUpFull: "Complete con agua hasta llenar el tanque.",
       fillAll: "llene el tanque por completo",
       spareLoad: "Toda esta carga es extra. Prepárela solo si le falta mezcla.",
@@ -1696,15 +1697,15 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       leftInTank: "Al final deben quedar cerca de {left} en el tanque.",
       mixingOrder:
         "Agregue en este orden, mezclando bien cada uno antes del siguiente, salvo que la etiqueta diga otra cosa: {order}.",
-      doNotMix: "No prepare esta mezcla. Las advertencias dicen por qué.",
+      doNotMix: "No prepare esta mezcla. Corrija lo que dicen las advertencias e imprima de nuevo.",
       rinse: "Enjuague los utensilios de medir y cada envase vacío, y eche el agua al tanque.",
       halfFill: "Agregue {half} de agua limpia. Agite (mochila: cierre y agite).",
       pour: "{product}: {amount}. Mida {measures} ({remark}).",
       pourOtherwise:
-        "{product}: {amount}. No se puede medir con estos utensilios. No prepare esta carga sin uno con el que se pueda.",
+        "{product}: {amount}. No se puede medir con estos utensilios. Consiga uno que sirva antes de preparar esta carga.",
       topUp: "Complete con agua hasta {carrier}.",
-      topUpByJug:
-        "Complete con agua hasta {carrier}. ¿No hay marca ahí? Agregue {water} con una jarra, contando los enjuagues.",
+      waterByJug:
+        "¿No hay marca en {carrier}? Mida {water} de agua en una jarra y use toda en los dos pasos que siguen.",
       spray: "Aplique. Esta carga cubre cerca de {area}.",
       use: "Aplique esta carga: rocíela o riéguela. Alcanza para {area}.",
       useAll: "Aplique esta carga: rocíela o riéguela.",
@@ -1728,7 +1729,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Los números se redondean para mostrarlos; las cantidades de producto, hacia abajo. Cada paso usa el número sin redondear.",
       sources: "Fuentes",
       cautions: "Precauciones",
-      warnings: "Revise esto primero",
+      warnings: "Revise antes de empezar",
       severityNote: "Nota",
       severityWarning: "Advertencia",
       severityRefusal: "No aplique",
@@ -1744,8 +1745,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       reEntry: "No entrar durante",
       fillsAndPlots: "Llenados y parcelas",
       spreadIt: "Llenar y esparcir",
-      lengthwise: "A lo largo: {perDirection}",
-      crosswise: "A lo ancho: {perDirection}",
+      lengthwise: "A lo largo de todo: {perDirection}",
+      crosswise: "A lo ancho de todo: {perDirection}",
       fillHopper: "Llene la tolva con {hopper} y espárzalo todo.",
       fillHopperTimes: "Llene la tolva con {hopper} y espárzalo todo. Hágalo {times} veces.",
       lastFill: "Para el último llenado, pese {lastFill} y espárzalo todo.",

@@ -165,24 +165,23 @@ function mixingSteps(load: Load, doses: readonly WrittenDose[], plan: AnyPlan, w
         remark,
       }),
     ),
-    text.rinse,
-    topUpText(load, plan, writer),
+    ...topUpSteps(load, plan, writer),
   ];
 }
 
 // A job converted to other units may be off in its eleventh digit; nobody reads nine.
 const DIGITS = 9;
 
-/** How far to fill the tank. A fill that nobody entered may be at no mark: then the rest of the water by jug. */
-function topUpText(load: Load, plan: AnyPlan, writer: Writer): string {
+/** The rinse, and how far to fill the tank. A fill that nobody entered may be at no mark: then a jug has the water for both. */
+function topUpSteps(load: Load, plan: AnyPlan, writer: Writer): string[] {
   const { messages, fill, exact } = writer;
   const { text } = messages;
   const carrier = fillOf(load, plan);
-  if (carrier === undefined) return text.topUpFull;
+  if (carrier === undefined) return [text.rinse, text.topUpFull];
   const figures = { carrier: exact(carrier) };
-  if (load.mark) return fill(text.topUpToMark, figures);
+  if (load.mark) return [text.rinse, fill(text.topUpToMark, figures)];
   const { tank, workingFill } = plan.input.sprayer;
-  if ([tank, workingFill].includes(carrier)) return fill(text.topUp, figures);
+  if ([tank, workingFill].includes(carrier)) return [text.rinse, fill(text.topUp, figures)];
   const all = inTank(load.water, plan);
   // Without the noise of the difference, which a jug would get one more ounce for.
   const rest = {
@@ -190,7 +189,7 @@ function topUpText(load: Load, plan: AnyPlan, writer: Writer): string {
     value: Number((all.value - inUnit(halfOf(load, plan), all.unit)).toPrecision(DIGITS)),
   };
   const water = byJug(rest).map(exact).join(" + ");
-  return fill(text.topUpByJug, { ...figures, water });
+  return [fill(text.waterByJug, { ...figures, water }), text.rinse, fill(text.topUp, figures)];
 }
 
 /** What loads that are mixed alike are sprayed on, and where each should end. */
@@ -248,7 +247,9 @@ function endsText(
   const out = places.filter((at) => at !== last);
   const done = out.flatMap((at) => {
     const end = ends[at];
-    const place = end && !hasRest(at, plan) ? doneText(end, plan, writer) : undefined;
+    // Where something was left before, each load ends further on than what it is for.
+    const isMoved = plan.loads.some((_, before) => before <= at && hasRest(before, plan));
+    const place = end && !isMoved ? doneText(end, plan, writer) : undefined;
     return place === undefined ? [] : [fill(text.loadRunsOut, { load: at + 1, done: place })];
   });
   if (done.length < out.length || out.length > MOST_ENDS) return undefined;
@@ -271,7 +272,8 @@ function sprayText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: 
   const place = placeText(end, plan, writer);
   if (place === undefined) return fill(text.spray, { area });
   // What the load before has left goes on first.
-  if (at > 0 && hasRest(at - 1, plan)) return fill(text.sprayOn, { place });
+  if (plan.loads.some((_, before) => before < at && hasRest(before, plan)))
+    return fill(text.sprayOn, { place });
   return fill(text.sprayTo, { covers: coveredText(end, writer) ?? three(load.area as TreatedArea), place });
 }
 

@@ -889,7 +889,8 @@ export const GERMAN: Messages = {
     stopBefore: "Ist Füllung {load} vor {least} zu Ende: aufhören und neu eichen.",
     stopOutside: "Ist Füllung {load} vor {least} oder nach {most} zu Ende: aufhören und neu eichen.",
     sprayOn: "Weiter spritzen, bis zu {place}.",
-    sprayRest: "Dann weiter spritzen, bis der Tank leer ist, und erst danach die nächste Füllung ansetzen.",
+    sprayRest:
+      "Vor der nächsten Füllung weiter spritzen, bis der Tank leer ist. Stelle merken, dort weitermachen.",
     topUpFull: "Mit Wasser auffüllen, bis der Tank voll ist.",
     fillAll: "Tank ganz füllen",
     spareLoad: "Diese Füllung ist ganz Reserve. Nur ansetzen, wenn Brühe fehlt.",
@@ -905,8 +906,8 @@ export const GERMAN: Messages = {
     pour: "{product}: {amount}. Abmessen: {measures} ({remark}).",
     pourOtherwise: "{product}: {amount}. Mit diesem Gerät nicht zu messen.",
     topUp: "Mit Wasser auffüllen bis {carrier}.",
-    topUpByJug:
-      "Mit Wasser auffüllen bis {carrier}. Ohne Marke: {water} mit einem Messbecher, Spülwasser mitgezählt.",
+    waterByJug:
+      "Keine Marke bei {carrier}? {water} Wasser abmessen und für die nächsten zwei Schritte nehmen.",
     spray: "Ausspritzen: genug für {area}.",
     use: "Ausbringen; genug für {area}.",
     useAll: "Ausbringen.",

@@ -47,8 +47,8 @@ describe("the small jobs, each with its card", () => {
     [
       "spreader",
       "Total Product A 2.88 lb",
-      "Lengthwise: 1.44 lb",
-      "Crosswise: 1.44 lb",
+      "Lengthwise over all of it: 1.44 lb",
+      "Crosswise over all of it: 1.44 lb",
       "1.44 lb for each of the 2",
     ],
   ])("%s", (job, ...parts) => {

@@ -93,6 +93,13 @@ export function fillOf({ carrier, mark }: AnyPlan["loads"][number], plan: AnyPla
   return moreThan(fill.value, tank.value) ? (isTyped(tank) ? tank : undefined) : fill;
 }
 
+/** What one sees without marks: quarters of a gallon, or two figures. */
+function byEye(half: Volume): Volume {
+  const quarters = Math.round(4 * half.value);
+  if (FLUID_OUNCES[half.unit] === undefined || quarters < 2) return roughly(inFluidOunces(half));
+  return { ...half, value: quarters / 4 };
+}
+
 /** Half of a load's water, which goes in first: the nearest mark of the tank, or what one sees without. */
 export function halfOf({ water }: AnyPlan["loads"][number], plan: AnyPlan): Volume {
   const { tank, marks } = plan.input.sprayer;
@@ -100,7 +107,7 @@ export function halfOf({ water }: AnyPlan["loads"][number], plan: AnyPlan): Volu
   const half = scale(all, 0.5);
   const below = marks === undefined ? [] : usableMarks({ tank, marks }, all.unit);
   const [first, ...others] = below.filter(({ value }) => moreThan(all.value, value));
-  if (first === undefined) return roughly(inFluidOunces(half));
+  if (first === undefined) return byEye(half);
   const off = ({ value }: UsableMark): number => Math.abs(value - half.value);
   return others.reduce((best, one) => (off(one) < off(best) ? one : best), first).mark;
 }

@@ -137,7 +137,7 @@ export type TextKey =
   | "pour"
   | "pourOtherwise"
   | "topUp"
-  | "topUpByJug"
+  | "waterByJug"
   | "spray"
   | "use"
   | "useAll"

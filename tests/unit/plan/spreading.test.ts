@@ -332,8 +332,14 @@ describe("the working and the card of a job of granules", () => {
       "Keep people out for: 12 h",
     ]);
     expect(card.loads).toEqual([
-      { title: "Lengthwise: 1.44 lb", steps: ["Weigh out 1.44 lb, fill the hopper and spread it."] },
-      { title: "Crosswise: 1.44 lb", steps: ["Weigh out 1.44 lb, fill the hopper and spread it."] },
+      {
+        title: "Lengthwise over all of it: 1.44 lb",
+        steps: ["Weigh out 1.44 lb, fill the hopper and spread it."],
+      },
+      {
+        title: "Crosswise over all of it: 1.44 lb",
+        steps: ["Weigh out 1.44 lb, fill the hopper and spread it."],
+      },
       {
         title: "How much goes where, in both directions together",
         steps: ["plot 1: 2.88 lb, which is 1.44 lb for each of the 2 beds."],
@@ -401,7 +407,7 @@ describe("the working and the card of a job of granules", () => {
     const metric = spreadingCard(planSpreading(LAWN), { units: "metric" });
     expect(metric.facts.find(({ name }) => name === "Total Product A")?.value).toMatch(/^40\.8\d* kg$/);
     const text = renderText(spreadingCard(planSpreading(full), { words: SPANISH_WORDS }));
-    expect(text).toContain("A lo largo: 1.44");
+    expect(text).toContain("A lo largo de todo: 1.44");
     expect(text).not.toContain("undefined");
   });
 
@@ -440,8 +446,14 @@ describe("the worksheet of a job of granules", () => {
     expect(sheet.title).toBe("Spreader job worksheet");
     expect(sheet.summary[0]).toEqual({ name: "Treated area", value: "720 sq ft" });
     expect(sheet.totals).toEqual([
-      { name: "Lengthwise: 1.44 lb", value: "Weigh out 1.44 lb, fill the hopper and spread it." },
-      { name: "Crosswise: 1.44 lb", value: "Weigh out 1.44 lb, fill the hopper and spread it." },
+      {
+        name: "Lengthwise over all of it: 1.44 lb",
+        value: "Weigh out 1.44 lb, fill the hopper and spread it.",
+      },
+      {
+        name: "Crosswise over all of it: 1.44 lb",
+        value: "Weigh out 1.44 lb, fill the hopper and spread it.",
+      },
       {
         name: "How much goes where, in both directions together",
         value: "plot 1: 2.88 lb, which is 1.44 lb for each of the 2 beds.",

@@ -14,7 +14,7 @@ describe("a field card", () => {
     // rows, 5% less: 10.17.
     expect(card.loads.map(({ steps }) => steps)).toEqual([
       [
-        "Add 1.7 gal of clean water. Agitate (backpack: close and shake).",
+        "Add 1.75 gal of clean water. Agitate (backpack: close and shake).",
         "Product B: 1.08 oz wt. Measure 30.8 g on the 200 g scale (0.2% under).",
         "Product A: 2.17 fl oz. Measure 4 tablespoons + 1 teaspoon (0.5% under).",
         "Rinse the measures and each empty container into the tank.",
@@ -23,12 +23,13 @@ describe("a field card", () => {
         "If load 1 runs out before 9 rows or after 10 1/2 rows, stop and calibrate again.",
       ],
       [
-        "Add 110 fl oz of clean water. Agitate (backpack: close and shake).",
+        "Add 1 gal of clean water. Agitate (backpack: close and shake).",
         "Product B: 0.555 oz wt. Measure 15.7 g on the 200 g scale (0.2% under).",
         "Product A: 1.11 fl oz. Measure 2 tablespoons + 1/2 teaspoon + 1/8 teaspoon (0.6% under).",
+        // 1.7758 gal of water, 227.3 fl oz, less a gallon.
+        "No mark at 1.79 gal? Measure 100 fl oz of water in a jug, and use all of it for the next two steps.",
         "Rinse the measures and each empty container into the tank.",
-        // 1.7758 gal of water, 227.3 fl oz, less 110.
-        "Top up with water to 1.79 gal. No mark there? Add 118 fl oz by jug, rinses included.",
+        "Top up with water to 1.79 gal.",
         "Spray about 4 1/3 rows, to the end of row 14.",
         "About 0.25 gal should be left in the tank at the end, enough for 280 sq ft.",
       ],
@@ -51,9 +52,9 @@ describe("a field card", () => {
     const tank = { tank: qty(3.7854, "L") };
     const { loads } = fieldCard(planApplication({ ...QUIET, sprayer: tank }));
     // 5,400 sq ft at 20 gal/ac are 2.47934 gal, 9.38532 L; the last of three loads has 1.81452 L.
-    expect(loads.map(({ steps }) => steps[3])).toEqual([
+    expect(loads.map(({ steps }) => steps.find((step) => /mark at|Top up/.test(step)))).toEqual([
       "Top up with water to 3.7854 L.",
-      "Top up with water to 1.82 L. No mark there? Add 0.892 L by jug, rinses included.",
+      "No mark at 1.82 L? Measure 0.892 L of water in a jug, and use all of it for the next two steps.",
     ]);
     // 4 gal as another program converts it: nobody knows a tank of 15.141647136 L, and 15.2 L don't go into it.
     const full = planApplication({
@@ -116,7 +117,9 @@ describe("a field card", () => {
   it("gives no mixing steps for what is not to be sprayed", () => {
     const refused = fieldCard(planApplication(DOUBTFUL));
     expect(refused.loads).toEqual([]);
-    expect(refused.order).toEqual(["Do not mix this job. The warnings say why."]);
+    expect(refused.order).toEqual([
+      "Do not mix this job. Put right what the warnings say, and print it anew.",
+    ]);
     const text = renderText(refused);
     expect(text.indexOf("Do not spray")).toBeLessThan(text.indexOf("Do not mix"));
     expect(text).not.toContain("[ ]");
@@ -130,7 +133,9 @@ describe("a field card", () => {
     const { label: _, ...unlimited } = first;
     const allowed = planApplication({ ...DOUBTFUL, products: [unlimited, other] });
     const [, second] = fieldCard(allowed).loads[0]?.steps.slice(1, 3) ?? [];
-    expect(second).toMatch(/^Product B: .* mL\. These tools can't measure it\. Don't mix this load/);
+    expect(second).toMatch(
+      /^Product B: .* mL\. These tools can't measure it\. Get one that can before you mix this load/,
+    );
     expect(second).not.toMatch(/Measure /);
   });
 
@@ -194,12 +199,27 @@ describe("a field card for a tank with marks", () => {
     const [first, second] = steps({ ...marked, split: "whole-rows" });
     expect(first?.steps.slice(-2)).toEqual([
       "Spray about 7 rows, to the end of row 7.",
-      "Then spray on until the tank is empty, before you mix the next load.",
+      "Before you mix the next load, go on until the tank is empty. Mark the place, and start the next load there.",
     ]);
     // Where the first load ends is not the end of a row: the second goes on from there.
     expect(second?.steps.at(-2)).toBe("Spray on, to the end of row 14.");
     const even = { ...TWO_PRODUCTS, split: "whole-rows", reserve: undefined } as const;
-    expect(steps(even)[0]?.steps.join("\n")).not.toContain("spray on");
+    expect(steps(even)[0]?.steps.join("\n")).not.toContain("until the tank is empty");
+  });
+
+  it("says of no load where it ends, once something was left over before it", () => {
+    // The extra is in the first of three loads, so each load after it ends further on than its rows.
+    const loads = steps({
+      ...TWO_PRODUCTS,
+      plot: { ...TWO_PRODUCTS.plot, rows: 9 } as PlanInput["plot"],
+      sprayer: { tank: qty(4, "gal") },
+      reserve: { percent: 30 },
+      split: { rowsPerLoad: 3 },
+    });
+    expect(loads.map(({ title }) => title)).toEqual(["Load 1 of 3", "Loads 2 and 3 of 3, each"]);
+    const all = loads.flatMap((load) => load.steps);
+    expect(all.filter((step) => /runs? out/.test(step))).toEqual([]);
+    expect(all.filter((step) => step.startsWith("Before you mix the next load"))).toHaveLength(1);
   });
 
   it("says where loads that are alike run out, each by itself, and what the last one is for", () => {
@@ -250,14 +270,16 @@ describe("a field card for a tank with marks", () => {
 
   it("takes half of the water by eye where no mark is below it", () => {
     const [load] = steps({ ...marked, sprayer: { ...sprayer, marks: [qty(3.5, "gal")] } });
-    expect(load?.steps[0]).toBe("Add 1.7 gal of clean water. Agitate (backpack: close and shake).");
+    expect(load?.steps[0]).toBe("Add 1.75 gal of clean water. Agitate (backpack: close and shake).");
   });
 
   it("gives a single load no row to end on, and the water by jug where the tank may have no mark", () => {
-    // 5,400 sq ft at 20 gal/ac are 2.47934 gal, of which 3.96694 fl oz are product: 2.44835 gal of water: 1.2 gal first, then 159.8 fl oz.
+    // 5,400 sq ft at 20 gal/ac are 2.47934 gal, of which 3.96694 fl oz are product: 2.44835 gal of water: 1.25 gal first, then 153.4 fl oz.
     const [one] = fieldCard(planApplication(QUIET)).loads;
-    expect(one?.steps.slice(3, 5)).toEqual([
-      "Top up with water to 2.48 gal. No mark there? Add 1 gal + 32 fl oz by jug, rinses included.",
+    expect(one?.steps.slice(2, 6)).toEqual([
+      "No mark at 2.48 gal? Measure 1 gal + 26 fl oz of water in a jug, and use all of it for the next two steps.",
+      "Rinse the measures and each empty container into the tank.",
+      "Top up with water to 2.48 gal.",
       "Spray. This load covers the whole job.",
     ]);
     // 0.2 ac at 20 gal/ac: whole gallons, and a dry product takes no room.
@@ -265,9 +287,12 @@ describe("a field card for a tank with marks", () => {
     const dry = [{ name: "Product B", form: "dry", rate: qty(12, "oz/ac") }] as const;
     const sprayer = { tank: qty(6, "gal") };
     const [even] = fieldCard(planApplication({ ...QUIET, plot: whole, sprayer, products: dry })).loads;
-    expect(even?.steps[3]).toBe(
-      "Top up with water to 4 gal. No mark there? Add 2 gal by jug, rinses included.",
-    );
+    expect(even?.steps.slice(-4)).toEqual([
+      "No mark at 4 gal? Measure 2 gal of water in a jug, and use all of it for the next two steps.",
+      "Rinse the measures and each empty container into the tank.",
+      "Top up with water to 4 gal.",
+      "Spray. This load covers the whole job.",
+    ]);
   });
 
   it("says nothing of what a part of a plant could get", () => {
