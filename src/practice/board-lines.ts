@@ -1,3 +1,4 @@
+import { multipleOf } from "../units/multiples.js";
 import { resolveUnit } from "../units/resolve.js";
 import type { Unit } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
@@ -35,7 +36,7 @@ export function unitsOfLine(line: WorkingLine, writer: Writer<PracticeMessages>)
     node,
     (leaf) => {
       const [unit, term] = [unitOf(leaf), line.terms[leaf]];
-      if (unit !== undefined) return writer.unit(unit);
+      if (unit !== undefined) return signOf(unit, writer);
       return term === undefined ? leaf : writer.long(term);
     },
     writer.messages.functions,
@@ -51,9 +52,10 @@ function unitsOfChange(from: Unit, to: Unit, writer: Writer<PracticeMessages>): 
   const used = fractions.filter(([top, bottom]) => top !== bottom);
   // As "acres per square foot": one of what is below the stroke.
   const one = (unit: Unit): string => writer.fill("{one.unit}", { one: { value: 1, unit } });
-  const text = [writer.unit(from), ...used.map(([top, bottom]) => `${writer.unit(top)}/${one(bottom)}`)].join(
-    " × ",
-  );
+  const text = [
+    signOf(from, writer),
+    ...used.map(([top, bottom]) => `${signOf(top, writer)}/${one(bottom)}`),
+  ].join(" × ");
   const above = [old.over, ...used.map(([top]) => top)] as Unit[];
   const below = [...(old.per === undefined ? [] : [old.per]), ...used.map(([, bottom]) => bottom)] as Unit[];
   return withResult(text, above, below, to, writer);
@@ -64,7 +66,7 @@ function withResult(
   above: readonly Unit[],
   below: readonly Unit[],
   result: Unit,
-  { unit }: Writer<PracticeMessages>,
+  writer: Writer<PracticeMessages>,
 ): UnitsLine {
   const left = [...below];
   const cancelled = above.filter((one) => {
@@ -72,7 +74,15 @@ function withResult(
     if (at >= 0) left.splice(at, 1);
     return at >= 0;
   });
-  return { text: `${text} = ${unit(result)}`, cancelled: [...new Set(cancelled)].map((one) => unit(one)) };
+  return {
+    text: `${text} = ${signOf(result, writer)}`,
+    cancelled: [...new Set(cancelled)].map((one) => signOf(one, writer)),
+  };
+}
+
+/** A unit alone: 1,000 sq ft is a unit here, and no count of thousands. */
+function signOf(unit: Unit, writer: Writer<PracticeMessages>): string {
+  return multipleOf(unit) === undefined ? writer.unit(unit) : writer.unit(unit, 1);
 }
 
 /** The simple units over and under the stroke of a formula. */

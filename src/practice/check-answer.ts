@@ -6,7 +6,7 @@ import { dimensionOf } from "../units/dimensions.js";
 import { figure } from "../units/made.js";
 import { textReader } from "../units/parse.js";
 import type { Quantity, Unit } from "../units/types.js";
-import { type Writer, writerFor } from "../worksheet/words/writer.js";
+import type { Writer } from "../worksheet/words/writer.js";
 import type { MistakeCode } from "./mistakes.js";
 import { ANSWER_OPTIONS, type AnswerOptions } from "./options.js";
 import { answerText, listText } from "./phrases.js";
@@ -15,7 +15,8 @@ import { PROBLEM } from "./problem-field.js";
 import { TOPICS } from "./topics/all.js";
 import { type Sizes, sizesIn } from "./topics/sizes.js";
 import { type AnyTopic, type Given, inAnswerUnit, type PracticeAnswer } from "./topics/topic.js";
-import { ENGLISH_PRACTICE_WORDS, type PracticeMessages } from "./words.js";
+import type { PracticeMessages } from "./words.js";
+import { practiceWriter } from "./writer.js";
 import { doublyWrongAnswers, type WrongAnswer, wrongAnswers } from "./wrong-answers.js";
 
 /** What an answer turns out to be: right as it is, right but rounded, right in another unit, a known mistake, or none of these. */
@@ -112,7 +113,7 @@ export function checkAnswer(
   return dressed(found, read, right, {
     topic,
     sizes,
-    writer: writerFor({ locale, words }, ENGLISH_PRACTICE_WORDS),
+    writer: practiceWriter({ locale, words }),
   });
 }
 
@@ -207,8 +208,8 @@ function nearest(all: readonly WrongAnswer[], value: number, tolerance: number):
   return near.sort((a, b) => away(a) - away(b))[0];
 }
 
-// More off than this, a figure is wrong, however it came about.
-const MOST_ROUNDED = 0.05;
+/** More off than this, as a part of the right answer, a figure is wrong, however it came about. */
+export const MOST_ROUNDED = 0.05;
 
 /** Whether a number is the right one with one to three figures. */
 function isRounding({ value, right }: Typed, round: (value: number) => number): boolean {

@@ -52,6 +52,9 @@ export type MistakeCode =
   | "area-left-out"
   | "total-for-count"
   | "unscaled-product"
+  | "unscaled-tank"
+  | "unscaled-reserve"
+  | "unscaled-last-load"
   | "rate-per-volume"
   | "per-lawn-for-land"
   | "rate-per-other-land"
@@ -156,6 +159,12 @@ export type MistakeCode =
 // The label decides: said wherever the order is taught.
 const MIXING_RULE =
   "Unless the label says otherwise: conditioner first, then powders and granules, suspensions, emulsions, and adjuvants last.";
+
+const FOR_ONE = "This is the product for {oneLand}, whatever is really covered.";
+const COVERS_OTHER = "Check what the mix covers: it is not {oneLand}.";
+const FOR_LAST_LOAD = "Multiply the product per {oneVolume.unit} of mix by the mix in the last load.";
+const CANOPY_SUM = "Multiply height by width, and divide by the row spacing.";
+const TIME_SUM = "Multiply the volume for a plant by the time of the catch, and divide by the amount caught.";
 
 const words = (what: string, see: string, mend: string): MistakeWords => ({ what, see, mend });
 
@@ -317,9 +326,9 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Multiply distance by width to get the area.",
   ),
   "width-in-large-unit": words(
-    "The width was converted ({width.unit} to {length.unit}), but this formula takes it as given.",
+    "The width was converted ({width.unit} to {length.unit}), and used in the formula with {widthFormula}.",
     "The rate is {perLength} times too high.",
-    "Leave the width as given ({width.unit}), or use a formula for {length.unit}.",
+    "The formula with {widthFormula} takes the width as given ({width.unit}), the working here takes it converted ({length.unit}). Do not mix the two.",
   ),
   "factors-left-out": words(
     "The factors between the units were left out.",
@@ -329,7 +338,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "time-taken-as-minute": words(
     "The time was taken as a whole minute.",
     "Look at the time: it was less or more than a minute.",
-    "Divide by the time that it really took.",
+    "Use the time that it really took.",
   ),
   "seconds-as-minutes": words(
     "Seconds were used as minutes.",
@@ -367,17 +376,28 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Divide the total mix by what the tank is filled to, and round up.",
   ),
   "unscaled-product": words(
-    "This is the product for {oneLand}, whatever is really covered.",
-    "Check what the tank or the plot covers: it is not {oneLand}.",
-    "Multiply the label rate by the area that is covered.",
+    FOR_ONE,
+    "Check how large the sprayed area is: it is not {oneLand}.",
+    "Multiply the label rate by the sprayed area.",
   ),
+  "unscaled-tank": words(
+    FOR_ONE,
+    COVERS_OTHER,
+    "Multiply the product per {oneVolume.unit} of mix by what the tank is filled to.",
+  ),
+  "unscaled-reserve": words(
+    FOR_ONE,
+    COVERS_OTHER,
+    "Multiply the product per {oneVolume.unit} of mix by all of the mix, the extra too.",
+  ),
+  "unscaled-last-load": words(FOR_ONE, COVERS_OTHER, FOR_LAST_LOAD),
   "rate-per-volume": words(
     "The rate per {oneLand.unit} was used as a rate per {oneVolume.unit} of mix.",
     "The mix would be far too strong.",
-    "Find what area the tank covers first: tank divided by output rate.",
+    "Divide the label rate by the output rate first: that is the product per {oneVolume.unit} of mix.",
   ),
   "per-lawn-for-land": words(
-    "The rate per {oneLand.unit} was used as a rate per {lawn.unit}.",
+    "The rate per {oneLand.unit} was used as a rate per {oneLawn.unit}.",
     "The dose is far over the label.",
     "Read what the label rate is per, and use that area.",
   ),
@@ -438,7 +458,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "ground-for-treated-loads": words(
     "The ground between the bands was counted as well. That changes how many loads there are and what the last one is.",
-    "The job would take more mix than the rows do.",
+    "The job would take more mix than the rows need.",
     "Use the band width, not the row spacing, for the area.",
   ),
   "one-row-too-few": words(
@@ -462,7 +482,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "{onePercent} is 1 part in 100: divide by 100.",
   ),
   "final-percent-only": words(
-    "The amount was multiplied by the final percent and not divided by the strength.",
+    "The final percent was used as a whole number, and the strength was left out.",
     "The number is far from an estimate in round numbers.",
     "Divide the final percent by the percent of the concentrate.",
   ),
@@ -479,7 +499,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "parts-of-water": words(
     "The strength was taken as parts to the water instead of parts of the whole mix.",
     "The mix would be too weak.",
-    "Divide by the strength of the concentrate. It counts the whole mix, water included.",
+    "Divide by the strength alone: it is parts of the whole, water included.",
   ),
   "took-the-water": words(
     "This is the water that is added.",
@@ -499,12 +519,12 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "full-tank-dose": words(
     "The last load got the product of a full tank.",
     "The last load is smaller, so the mix would be too strong.",
-    "Give each load the product for the area that it covers.",
+    FOR_LAST_LOAD,
   ),
   "all-in-last-load": words(
     "This is the product for the whole job.",
     "The full tanks need product too.",
-    "Work out what area the last load covers.",
+    FOR_LAST_LOAD,
   ),
   "equal-loads": words(
     "The product was split evenly over the loads.",
@@ -532,7 +552,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Read in the question what unit is asked for.",
   ),
   "land-for-lawn": words(
-    "The rate per {lawn.unit} was used as a rate per {oneLand.unit}.",
+    "The rate per {oneLawn.unit} was used as a rate per {oneLand.unit}.",
     "The dose is far too small.",
     "Read what the label rate is per, and use that area.",
   ),
@@ -549,37 +569,37 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "row-size-left-out": words(
     "The rate was used as if it were per {oneLength} of row.",
     "The dose is far over the label.",
-    "The rate is per {row.unit}: divide the length of row by that.",
+    "The rate is per {oneRow.unit}: divide the length of row by that.",
   ),
   "unscaled-row": words(
-    "This is the amount for {row.unit} of row, however long the rows are.",
-    "Compare the length of all rows with {row.unit}.",
-    "Divide the length of all rows by {row.unit}, and multiply by the rate.",
+    "This is the amount for {oneRow.unit} of row, however long the rows are.",
+    "Compare the length of all rows with {oneRow.unit}.",
+    "Divide the length of all rows by {oneRow.unit}, and multiply by the rate.",
   ),
   "row-ten-times": words(
-    "The rate was used for a length of row ten times too short.",
+    "The rate was used as if it were per {tenthOfRow} of row.",
     "The dose is 10 times over the label.",
-    "The rate is per {row.unit} of row.",
+    "The rate is per {oneRow.unit} of row.",
   ),
   "divided-by-rows": words(
     "The rate was divided by the length of row, not multiplied by it.",
     "Longer rows must take more product.",
-    "Divide the length of all rows by {row.unit}, and multiply by the rate.",
+    "Divide the length of all rows by {oneRow.unit}, and multiply by the rate.",
   ),
   "lawn-size-left-out": words(
     "The rate was used as if it were per {oneArea}.",
     "The dose is far over the label.",
-    "The rate is per {lawn.unit}: divide the area by that.",
+    "The rate is per {oneLawn.unit}: divide the area by that.",
   ),
   "unscaled-lawn": words(
-    "This is the amount for {lawn.unit}, whatever the plot is.",
-    "Compare the plot with {lawn.unit}.",
-    "Divide the area by {lawn.unit}, and multiply by the rate.",
+    "This is the amount for {oneLawn.unit}, whatever the plot is.",
+    "Compare the plot with {oneLawn.unit}.",
+    "Divide the area by {oneLawn.unit}, and multiply by the rate.",
   ),
   "lawn-ten-times": words(
-    "The rate was used for an area ten times too small.",
+    "The rate was used as if it were per {tenthOfLawn}.",
     "The dose is 10 times over the label.",
-    "The rate is per {lawn.unit}.",
+    "The rate is per {oneLawn.unit}.",
   ),
   "small-mass-for-large": words(
     "The amount was changed to the smaller unit of weight.",
@@ -620,7 +640,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "mix-for-product": words(
     "This is the mix, not the product in it.",
     "The question asks for product.",
-    "Multiply by the rate of product.",
+    "Multiply the mix by its strength: the product in one part of it.",
   ),
   "reserve-without-product": words(
     "The extra water got no product.",
@@ -680,12 +700,12 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "reading-divided": words(
     "The catch was divided by {perVolume}.",
     "The strip is as long as it is so that nothing has to be converted.",
-    "Read the catch as the rate.",
+    "Read the catch in the strip's own time as the rate.",
   ),
   "reading-multiplied": words(
     "The catch was multiplied by {perVolume}.",
     "The strip is as long as it is so that nothing has to be converted.",
-    "Read the catch as the rate.",
+    "Read the catch in the strip's own time as the rate.",
   ),
   "boom-on-one-width": words(
     "The catch of all nozzles was used with the width of one.",
@@ -709,7 +729,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "difference-as-percent": words(
     "The difference was read as a percentage.",
-    "The same difference is more of a small catch than of a large one.",
+    "The same difference is a larger part of a small catch than of a large one.",
     "Divide the difference by the average, and multiply by 100.",
   ),
   "off-itself": words(
@@ -774,7 +794,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "order-reversed": words(
     "The order was turned around.",
-    "What dissolves easily keeps powders from getting wet.",
+    "Emulsions and adjuvants coat dry powder, which then clumps.",
     MIXING_RULE,
   ),
   "adjuvant-first": words(
@@ -800,37 +820,37 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "canopy-size-left-out": words(
     "The canopy was not divided by what the spray is given for.",
     "Nobody sprays that much.",
-    "The spray is for {canopy.unit} of canopy: divide by that first.",
+    "The spray is for {oneCanopy.unit} of canopy: divide by that first.",
   ),
   "alleys-as-canopy": words(
     "The alleys between the rows were counted as canopy.",
     "Sketch two rows: between them there are no leaves.",
-    "Multiply the height by the width of the trees, and divide by the row spacing.",
+    CANOPY_SUM,
   ),
   "canopy-for-spray": words(
     "This is the canopy, not the spray for it.",
     "The question asks for spray.",
-    "Multiply the canopy by the spray for {canopy.unit}.",
+    "Divide the canopy by {oneCanopy.unit}, and multiply by the spray.",
   ),
   "canopy-height-left-out": words(
     "The height of the trees was left out.",
     "Trees twice as high must take twice the spray.",
-    "Canopy is height times width times length of row.",
+    CANOPY_SUM,
   ),
   "canopy-width-left-out": words(
     "The width of the trees was left out.",
     "Trees twice as wide must take twice the spray.",
-    "Canopy is height times width times length of row.",
+    CANOPY_SUM,
   ),
   "rows-counted-twice": words(
     "Each row was counted twice, once from each side.",
     "A row has one canopy, whichever side it is sprayed from.",
-    "Count each row once.",
+    "Do not multiply by 2.",
   ),
   "spacing-multiplied": words(
     "The canopy was multiplied by the row spacing, not divided by it.",
     "Rows further apart must give less canopy.",
-    "Divide the area by the row spacing to get the length of row.",
+    CANOPY_SUM,
   ),
   "volumes-in-two-units": words(
     "One volume was left in {small.unit} and the other in {volume.unit}.",
@@ -845,13 +865,9 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "flow-multiplied": words(
     "The volume was multiplied by the flow instead of divided by it.",
     "A higher flow must take less time.",
-    "Divide the volume for a plant by the flow.",
+    TIME_SUM,
   ),
-  "time-of-catch": words(
-    "This is how long the catch took.",
-    "A plant gets a different volume.",
-    "Divide the volume for a plant by the flow.",
-  ),
+  "time-of-catch": words("This is how long the catch took.", "A plant gets a different volume.", TIME_SUM),
   "plants-from-catch": words(
     "This is how many plants the catch is enough for.",
     "The question asks for seconds.",

@@ -6,7 +6,7 @@ import { refusal } from "../units/message.js";
 import { firstSystem, systemOf } from "../units/systems.js";
 import type { Quantity, Unit, UnitSystem } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
-import { type Writer, writerFor } from "../worksheet/words/writer.js";
+import type { Writer } from "../worksheet/words/writer.js";
 import type { MistakeCode, MistakeWords } from "./mistakes.js";
 import { PRACTICE_OPTIONS, PROBLEM_OPTIONS, type PracticeOptions, type ProblemOptions } from "./options.js";
 import { listText } from "./phrases.js";
@@ -22,7 +22,8 @@ import {
   inAnswerUnit,
   type PracticeAnswer,
 } from "./topics/topic.js";
-import { ENGLISH_PRACTICE_WORDS, type PracticeMessages } from "./words.js";
+import type { PracticeMessages } from "./words.js";
+import { practiceWriter } from "./writer.js";
 import { wrongAnswers } from "./wrong-answers.js";
 
 /** A mistake with its words. */
@@ -104,7 +105,7 @@ export function practiceProblem(
   const sizes = sizesIn(units);
   const given = drawn(topic, from, sizes, draw);
   const scene = { wording: draw.pick([1, 2, 3, 4]), farm: draw.pick(FARMS) };
-  const problem = problemOf(topic, given, sizes, scene, writerFor(writing, ENGLISH_PRACTICE_WORDS));
+  const problem = problemOf(topic, given, sizes, scene, practiceWriter(writing));
   return { ...problem, seed: from };
 }
 
@@ -145,7 +146,7 @@ export function problemFrom(
     ...writing
   } = checked(options, PROBLEM_OPTIONS, "options");
   const scene = { wording, farm: FARMS[0] as string };
-  const writer = writerFor(writing, ENGLISH_PRACTICE_WORDS);
+  const writer = practiceWriter(writing);
   return problemOf(topic, figures, sizesIn(units), scene, writer);
 }
 
@@ -203,7 +204,7 @@ function problemOf(
   const topic = TOPICS[name];
   const { messages, fill, unit } = writer;
   const asked = topic.unit?.(sizes);
-  const answerUnit = asked === undefined ? {} : { unit: unit(asked), one: { value: 1, unit: asked } };
+  const answerUnit = asked === undefined ? {} : { unit: unit(asked) };
   const figures: Figures = { ...figuresIn(given, writer), ...answerUnit, farm };
   return {
     topic: name,
@@ -251,6 +252,7 @@ function figuresOf(sizes: Sizes): Figures {
   const { perVolume, perLabel, perLand, perLength, perMass, ...units } = sizes;
   const { length, speed, walking } = units;
   const perSecond = convertValue(1, speed, `${length}/s` as Unit);
+  const tenthOf = (unit: Unit, of: Unit): Quantity => ({ value: convertValue(1, unit, of) / 10, unit: of });
   const named = {
     small: units.smallVolume,
     volume: units.volume,
@@ -275,6 +277,10 @@ function figuresOf(sizes: Sizes): Figures {
     perMass,
     perSecond,
     perMinute: perSecond * 60,
+    // The number of the formula with volume per minute, speed and width: 5,940 with gal/min, mph and in.
+    widthFormula: (perLand * perLength) / (perSecond * 60),
+    tenthOfLawn: tenthOf(units.lawn, units.area),
+    tenthOfRow: tenthOf(units.row, length),
     thousand: 1000,
     onePercent: { value: 1, unit: "%" },
     wholePercent: { value: 100, unit: "%" },

@@ -3,14 +3,16 @@ import { list } from "../units/fields.js";
 import { sheetLines } from "../worksheet/lines/written-line.js";
 import { facts, heading, sourcesList, text, working } from "../worksheet/render/page.js";
 import type { GroupBlock, SheetBlock, SheetOfBlocks } from "../worksheet/render/sheets.js";
-import { type Writer, writerFor } from "../worksheet/words/writer.js";
+import type { Writer } from "../worksheet/words/writer.js";
+import { MOST_ROUNDED } from "./check-answer.js";
 import { PRACTICE_SHEET_OPTIONS, type PracticeSheetOptions } from "./options.js";
 import { answerText, mistakesTable } from "./phrases.js";
 import type { PracticeMistake, PracticeProblem } from "./problem.js";
 import { drawingOf } from "./problem-drawing.js";
 import { PROBLEM } from "./problem-field.js";
 import { PRACTICE_TOPICS } from "./topics/all.js";
-import { ENGLISH_PRACTICE_WORDS, type PracticeMessages } from "./words.js";
+import type { PracticeMessages } from "./words.js";
+import { practiceWriter } from "./writer.js";
 
 const PROBLEMS: Field<readonly PracticeProblem[]> = /* @__PURE__ */ list("", PROBLEM);
 
@@ -49,14 +51,18 @@ export function practiceSheet(
     tolerancePercent = 1,
     ...others
   } = checked(options, PRACTICE_SHEET_OPTIONS, "options");
-  const writer = writerFor(others, ENGLISH_PRACTICE_WORDS);
+  const writer = practiceWriter(others);
   const { messages, fill, short } = writer;
   const { practice } = messages;
   const isKey = others.key !== undefined;
   const inOrder = [...all].sort(
     (a, b) => PRACTICE_TOPICS.indexOf(a.topic) - PRACTICE_TOPICS.indexOf(b.topic),
   );
-  const percent = short({ value: tolerancePercent, unit: "%" });
+  const rules = [practice.tolerance, ...(tolerancePercent > 0 ? [practice.roundings] : []), practice.doses];
+  const ruleOfRounding = fill(rules.join(" "), {
+    percent: short({ value: tolerancePercent, unit: "%" }),
+    roundest: short({ value: MOST_ROUNDED * 100, unit: "%" }),
+  });
   return {
     kind: "practice",
     language: messages.language,
@@ -64,7 +70,7 @@ export function practiceSheet(
     blocks: [
       ...(className === undefined ? [] : [text(className)]),
       ...(nameAndDate && !isKey ? [{ kind: "blanks", items: [practice.name, practice.date] } as const] : []),
-      text(fill(practice.tolerance, { percent })),
+      text(ruleOfRounding),
       ...inOrder.map((problem, at) => grouped(problem, at + 1, others, writer)),
       ...sourcesList(
         messages.text.sources,

@@ -5,7 +5,7 @@ import type { Wordings } from "./topics/topic.js";
 export interface TopicWords {
   /** What it is called. */
   readonly name: string;
-  /** Four ways to put a problem. Each figure has a place by its name, `{unit}` is the answer's unit, `{one}` is 1 of it, `{farm}` a farm. */
+  /** Four ways to put a problem. Each figure has a place by its name, `{unit}` is the answer's unit, `{farm}` a farm. */
   readonly problems: Wordings;
 }
 
@@ -68,10 +68,10 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
   "strip-reading": {
     name: "Rate read off the catch",
     problems: [
-      "At {farm} you mark a strip on which each {caught.unit} caught from one nozzle means {one}. Walking it takes {walk}. One nozzle gives {caught} in {time}. What is the output rate ({unit})?",
-      "In the orchard at {farm} you mark a strip on which the catch in {caught.unit} reads as {unit}. Driving it takes {walk}. With the tractor parked, one nozzle gives {caught} in {time}. What is the output rate ({unit})?",
-      "On the turf at {farm} you lay out a strip on which the catch in {caught.unit} reads as {unit}. You walk it in {walk}. In the yard you catch {caught} from one nozzle in {time}. What is the output rate ({unit})?",
-      "In the vegetable field at {farm} you time {walk} for a strip on which the catch in {caught.unit} is the rate in {unit}. In the yard you catch {caught} in {time}. What is the output rate ({unit})?",
+      "At {farm} you mark a strip just so long that what one nozzle gives on it in {caught.unit} equals the rate in {unit}. Walking it takes {walk}. One nozzle gives {caught} in {time}. What is the output rate ({unit})?",
+      "In the orchard at {farm} you mark a strip of such a length that the catch on it in {caught.unit} equals the rate in {unit}. Driving it takes {walk}. With the tractor parked, one nozzle gives {caught} in {time}. What is the output rate ({unit})?",
+      "On the turf at {farm} you lay out a strip whose length makes what one nozzle gives on it in {caught.unit} equal the rate in {unit}. You walk it in {walk}. In the yard you catch {caught} from one nozzle in {time}. What is the output rate ({unit})?",
+      "In the vegetable field at {farm} you time {walk} for a strip just so long that the catch on it in {caught.unit} is the rate in {unit}. In the yard you catch {caught} in {time}. What is the output rate ({unit})?",
     ],
   },
   "season-limit": {

@@ -61,6 +61,8 @@ export type PracticeText =
   | "timesLow"
   | "eachLetter"
   | "tolerance"
+  | "roundings"
+  | "doses"
   | "titleOfSet"
   | "titleOfKey"
   | "name"
@@ -75,7 +77,9 @@ export type PracticeText =
   | "cancel"
   | "check"
   | "checkOf"
-  | "checkSame";
+  | "checkSame"
+  | "hundreds"
+  | "thousands";
 
 /** Practice problems in English. */
 export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
@@ -159,8 +163,10 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       timesHigh: "Not right: about {times} times the right answer.",
       timesLow: "Not right: the right answer is about {times} times as much.",
       eachLetter: "Not right. Write each letter once: {letters}.",
-      tolerance:
-        "An answer counts as right if it is within {percent}. An amount of product must not be over the exact one.",
+      tolerance: "An answer counts as right if it is within {percent}.",
+      roundings:
+        "So does the exact answer rounded to one, two, or three figures, if that is within {roundest}.",
+      doses: "An amount of product is rounded down. A count must be exact.",
       titleOfSet: "{title}, set {set}",
       titleOfKey: "{title}: key",
       name: "Name",
@@ -176,6 +182,8 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       check: "Check by another route",
       checkOf: "In the other units ({figures}) it comes to {again}. That is {answer}.",
       checkSame: "In the other units ({figures}) it comes to {answer} as well.",
+      hundreds: "hundreds of {unit}",
+      thousands: "thousands of {unit}",
     },
   }))(),
 );

@@ -8,7 +8,7 @@ import { simplified } from "../worksheet/lines/simplify.js";
 import { writtenLines } from "../worksheet/lines/written-line.js";
 import { heading, text } from "../worksheet/render/page.js";
 import type { GroupBlock, SheetOfBlocks } from "../worksheet/render/sheets.js";
-import { type Writer, writerFor } from "../worksheet/words/writer.js";
+import type { Writer } from "../worksheet/words/writer.js";
 import { numberOfFactors, saysItsSize, unitsOfLine } from "./board-lines.js";
 import { EXAMPLE_OPTIONS, type ExampleOptions } from "./options.js";
 import { answerText, listText, mistakesTable } from "./phrases.js";
@@ -18,7 +18,8 @@ import { type PracticeTopic, TOPICS } from "./topics/all.js";
 import { type MixingKind, placeOf } from "./topics/mixing-order.js";
 import { sizesIn } from "./topics/sizes.js";
 import { type Given, type GivenFigure, inAnswerUnit } from "./topics/topic.js";
-import { ENGLISH_PRACTICE_WORDS, type PracticeMessages } from "./words.js";
+import type { PracticeMessages } from "./words.js";
+import { practiceWriter } from "./writer.js";
 
 type Part = GroupBlock["blocks"][number];
 type BoardWriter = Writer<PracticeMessages>;
@@ -56,7 +57,7 @@ export function workedExample(
   const { detail = "full", ...others } = checked(options, EXAMPLE_OPTIONS, "options");
   const problem = problemFrom(topic, given, others);
   const { wording: _, units: __, ...writing } = others;
-  const writer = writerFor(writing, ENGLISH_PRACTICE_WORDS);
+  const writer = practiceWriter(writing);
   const { messages } = writer;
   const isFull = detail === "full";
   const slides = [

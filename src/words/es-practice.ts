@@ -15,6 +15,13 @@ const USE_BAND = "Use el ancho de la banda, no la distancia entre hileras.";
 const LAND_APART = "{hectare} son unos {acres}.";
 const MIXING_RULE =
   "Si la etiqueta no dice otra cosa: primero el acondicionador, luego polvos y gránulos, suspensiones y emulsiones, y al final los adyuvantes.";
+const FOR_ONE = "Este es el producto para {oneLand}, sin importar cuánto se cubre.";
+const COVERS_OTHER = "Vea cuánto cubre la mezcla: no es {oneLand}.";
+const FOR_LAST_LOAD =
+  "Multiplique el producto por {oneVolume.unit} de mezcla por la mezcla de la última carga.";
+const CANOPY_SUM = "Multiplique la altura por el ancho y divida entre la distancia entre hileras.";
+const TIME_SUM =
+  "Multiplique el volumen para una planta por el tiempo en que se recogió y divida entre lo recogido.";
 const PER_HUNDRED = "{onePercent} es 1 parte de 100: divida entre 100.";
 
 /** What practice problems add to the Spanish table. */
@@ -132,10 +139,10 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "strip-reading": topic(
       "Volumen de aplicación leído de lo recogido",
-      "En {farm} usted marca una franja en la que lo recogido de una boquilla ({caught.unit}) se lee como volumen de aplicación: cada unidad es {one}. Caminarla lleva {walk}. Una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
-      "En el huerto de {farm} usted marca una franja en la que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). El tractor la recorre en {walk}. Con el tractor parado, una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación?",
-      "En el césped de {farm} usted marca una franja en la que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). Usted la camina en {walk}. De una boquilla recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
-      "En el campo de verduras de {farm} usted tarda {walk} en una franja en la que lo recogido ({caught.unit}) se lee como volumen de aplicación ({unit}). En el patio recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
+      "En {farm} usted marca una franja tan larga que lo que una boquilla da en ella ({caught.unit}) es igual al volumen de aplicación ({unit}). Caminarla lleva {walk}. Una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
+      "En el huerto de {farm} usted marca una franja tan larga que lo recogido en ella de una boquilla ({caught.unit}) es igual al volumen de aplicación ({unit}). El tractor la recorre en {walk}. Con el tractor parado, una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación?",
+      "En el césped de {farm} el largo de una franja hace que lo que una boquilla da en ella ({caught.unit}) sea igual al volumen de aplicación ({unit}). Usted la camina en {walk}. De una boquilla recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
+      "En el campo de verduras de {farm} usted tarda {walk} en una franja tan larga que lo recogido en ella ({caught.unit}) es igual al volumen de aplicación ({unit}). En el patio recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
     ),
     "season-limit": topic(
       "El límite de la temporada",
@@ -257,18 +264,18 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "El tanque de solución madre de un inyector en {farm} se llena con {stock}. Cada parte da {ratio} partes de solución, y la dosis de la etiqueta es {rate} de solución. ¿Cuánto producto va en el tanque ({unit})?",
     ),
     reserve: topic(
-      "Mezcla de reserva",
-      "En {area} de verduras en {farm} se aplican {carrierRate}, y se prepara {extra} más de mezcla. La dosis de la etiqueta es {rate}. ¿Cuánto producto lleva toda la mezcla ({unit})?",
-      "La aspersora del huerto de {farm} aplica {carrierRate} en {area}. Por seguridad usted prepara {extra} más de mezcla. ¿Cuánto producto necesita toda la mezcla, a {rate} ({unit})?",
-      "En un viñedo de {area} en {farm} se aplican {carrierRate}. Usted prepara {extra} más que eso. La etiqueta dice {rate}. ¿Cuánto producto lleva toda la mezcla ({unit})?",
-      "En el césped de {farm} se trata un área de {area} con {carrierRate}. Usted prepara {extra} más como reserva, tan fuerte como el resto. ¿Cuánto producto es, a {rate} ({unit})?",
+      "Mezcla extra",
+      "En {area} de verduras en {farm} se aplican {carrierRate}, y se prepara {extra} de mezcla extra. La dosis de la etiqueta es {rate}. ¿Cuánto producto lleva toda la mezcla ({unit})?",
+      "La aspersora del huerto de {farm} aplica {carrierRate} en {area}. Por seguridad usted prepara {extra} de mezcla extra. ¿Cuánto producto necesita toda la mezcla, a {rate} ({unit})?",
+      "En un viñedo de {area} en {farm} se aplican {carrierRate}. Usted prepara {extra} de mezcla extra. La etiqueta dice {rate}. ¿Cuánto producto lleva toda la mezcla ({unit})?",
+      "En el césped de {farm} se trata un área de {area} con {carrierRate}. Usted prepara {extra} de mezcla extra, tan fuerte como el resto. ¿Cuánto producto es, a {rate} ({unit})?",
     ),
     "tree-row-volume": topic(
       "Volumen de copa",
       "Los manzanos de {farm} miden {height} de alto y {width} de ancho, en hileras separadas {rowSpacing}. Se mojan con {spray} de copa. ¿Cuánta mezcla es por área de huerto ({unit})?",
       "En un huerto de {farm} las hileras están a {rowSpacing} una de otra. La copa tiene {height} de abajo arriba y {width} de ancho. Con {spray} de copa las hojas apenas gotean. ¿Cuánta mezcla diluida lleva el huerto ({unit})?",
       "Las vides de {farm} forman un seto de {height} de alto y {width} de ancho, con {rowSpacing} entre hileras. La mezcla es {spray} de copa. ¿Cuál es el volumen diluido ({unit})?",
-      "Un bloque de perales de {farm} tiene hileras cada {rowSpacing}. La copa mide {width} de ancho y {height} de alto. Usted cuenta con {spray} de copa. ¿Cuánta mezcla es por área de tierra ({unit})?",
+      "Un bloque de perales de {farm} tiene hileras cada {rowSpacing}. La copa mide {width} de ancho y {height} de alto. Se aplica {spray} de copa. ¿Cuánta mezcla es por área de tierra ({unit})?",
     ),
     band: topic(
       "Producto para bandas en hileras",
@@ -438,9 +445,9 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Multiplique la distancia por el ancho para tener el área.",
     ),
     "width-in-large-unit": mistake(
-      "El ancho se convirtió ({width.unit} a {length.unit}), pero esta fórmula lo pide como está.",
+      "El ancho se convirtió ({width.unit} a {length.unit}) y se usó en la fórmula con {widthFormula}.",
       "El volumen es {perLength} veces demasiado alto.",
-      "Deje el ancho como está ({width.unit}), o use una fórmula para {length.unit}.",
+      "La fórmula con {widthFormula} pide el ancho como está ({width.unit}); el cálculo de aquí lo pide convertido ({length.unit}). No mezcle los dos.",
     ),
     "factors-left-out": mistake(
       "Faltaron los factores entre las unidades.",
@@ -450,7 +457,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "time-taken-as-minute": mistake(
       "El tiempo se tomó como un minuto entero.",
       "Vea el tiempo: fue menos o más de un minuto.",
-      "Divida entre el tiempo que de verdad pasó.",
+      "Use el tiempo que de verdad pasó.",
     ),
     "seconds-as-minutes": mistake(
       "Los segundos se usaron como minutos.",
@@ -488,17 +495,28 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Divida la mezcla total entre el volumen de cada llenado y redondee hacia arriba.",
     ),
     "unscaled-product": mistake(
-      "Este es el producto para {oneLand}, sin importar cuánto se cubre.",
-      "Vea cuánto cubre el tanque o la parcela: no es {oneLand}.",
-      "Multiplique la dosis de la etiqueta por el área que se cubre.",
+      FOR_ONE,
+      "Vea cuánto mide el área tratada: no es {oneLand}.",
+      "Multiplique la dosis de la etiqueta por el área tratada.",
     ),
+    "unscaled-tank": mistake(
+      FOR_ONE,
+      COVERS_OTHER,
+      "Multiplique el producto por {oneVolume.unit} de mezcla por el llenado del tanque.",
+    ),
+    "unscaled-reserve": mistake(
+      FOR_ONE,
+      COVERS_OTHER,
+      "Multiplique el producto por {oneVolume.unit} de mezcla por toda la mezcla, también la mezcla extra.",
+    ),
+    "unscaled-last-load": mistake(FOR_ONE, COVERS_OTHER, FOR_LAST_LOAD),
     "rate-per-volume": mistake(
       "La dosis por {oneLand.unit} se usó como dosis por {oneVolume.unit} de mezcla.",
       "La mezcla quedaría demasiado fuerte.",
-      "Calcule primero cuánta área cubre el tanque: el tanque entre el volumen de aplicación.",
+      "Divida primero la dosis de la etiqueta entre el volumen de aplicación: es el producto por {oneVolume.unit} de mezcla.",
     ),
     "per-lawn-for-land": mistake(
-      "La dosis por {oneLand.unit} se usó como dosis por {lawn.unit}.",
+      "La dosis por {oneLand.unit} se usó como dosis por {oneLawn.unit}.",
       "La cantidad es mucho mayor que la de la etiqueta.",
       "Lea por cuánta área es la dosis de la etiqueta, y use esa área.",
     ),
@@ -534,7 +552,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "rounded-up": mistake(
       "La última cuchara se redondeó hacia arriba: pasa de la cantidad.",
-      "Pase las cucharas otra vez a la cantidad. Es demasiado.",
+      "Convierta las cucharas otra vez a la cantidad: es demasiado.",
       "Redondee hacia abajo. La parte que sobra se deja o se mide con una cuchara más chica.",
     ),
     "spoons-unrounded": mistake(
@@ -559,7 +577,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "ground-for-treated-loads": mistake(
       "También se contó el terreno entre las bandas. Eso cambia cuántas cargas hay y cómo es la última.",
-      "El trabajo llevaría más mezcla que las hileras.",
+      "El trabajo llevaría más mezcla de la que necesitan las hileras.",
       USE_BAND,
     ),
     "one-row-too-few": mistake(
@@ -583,7 +601,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       PER_HUNDRED,
     ),
     "final-percent-only": mistake(
-      "La cantidad se multiplicó por el porcentaje final y no se dividió entre la concentración.",
+      "El porcentaje final se usó como número entero, y faltó la concentración del producto.",
       "El número está lejos de una estimación con números redondos.",
       "Divida el porcentaje final entre el porcentaje del concentrado.",
     ),
@@ -600,7 +618,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "parts-of-water": mistake(
       "La concentración se tomó como partes por agua en vez de partes de toda la mezcla.",
       "La mezcla quedaría demasiado débil.",
-      "Divida entre la concentración del producto, que cuenta la mezcla entera, con el agua.",
+      "Divida solo entre la concentración: son partes del total, con el agua.",
     ),
     "took-the-water": mistake(
       "Esta es el agua que se agrega.",
@@ -620,12 +638,12 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "full-tank-dose": mistake(
       "La última carga recibió el producto de un tanque lleno.",
       "La última carga es más chica, así que la mezcla quedaría demasiado fuerte.",
-      "Dé a cada carga el producto para el área que cubre.",
+      FOR_LAST_LOAD,
     ),
     "all-in-last-load": mistake(
       "Este es el producto para todo el trabajo.",
       "Los tanques llenos también necesitan producto.",
-      "Calcule cuánta área cubre la última carga.",
+      FOR_LAST_LOAD,
     ),
     "equal-loads": mistake(
       "El producto se repartió por igual entre las cargas.",
@@ -653,14 +671,14 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "Lea en la pregunta qué unidad se pide.",
     ),
     "land-for-lawn": mistake(
-      "La dosis por {lawn.unit} se usó como dosis por {oneLand.unit}.",
+      "La dosis por {oneLawn.unit} se usó como dosis por {oneLand.unit}.",
       "La cantidad es demasiado chica.",
       "Lea por cuánta área es la dosis de la etiqueta, y use esa área.",
     ),
     "lawn-size-left-out": mistake(
       "La dosis se usó como si fuera por {oneArea}.",
       "La cantidad es mucho mayor que la de la etiqueta.",
-      "La dosis es por {lawn.unit}: divida el área entre eso.",
+      "La dosis es por {oneLawn.unit}: divida el área entre eso.",
     ),
     "nutrient-for-product": mistake(
       "Este es el peso del nutriente, no del fertilizante.",
@@ -675,32 +693,32 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "row-size-left-out": mistake(
       "La dosis se usó como si fuera por {oneLength} de hilera.",
       "La cantidad es mucho mayor que la de la etiqueta.",
-      "La dosis es por {row.unit}: divida el largo de hilera entre eso.",
+      "La dosis es por {oneRow.unit}: divida el largo de hilera entre eso.",
     ),
     "unscaled-row": mistake(
-      "Esta es la cantidad para {row.unit} de hilera, sin importar el largo de las hileras.",
-      "Compare el largo de todas las hileras con {row.unit}.",
-      "Divida el largo de todas las hileras entre {row.unit} y multiplique por la dosis.",
+      "Esta es la cantidad para {oneRow.unit} de hilera, sin importar el largo de las hileras.",
+      "Compare el largo de todas las hileras con {oneRow.unit}.",
+      "Divida el largo de todas las hileras entre {oneRow.unit} y multiplique por la dosis.",
     ),
     "row-ten-times": mistake(
-      "La dosis se usó para un largo de hilera diez veces demasiado corto.",
+      "La dosis se usó como si fuera por {tenthOfRow} de hilera.",
       "La cantidad es 10 veces la de la etiqueta.",
-      "La dosis es por {row.unit} de hilera.",
+      "La dosis es por {oneRow.unit} de hilera.",
     ),
     "divided-by-rows": mistake(
       "La dosis se dividió entre el largo de hilera, en vez de multiplicarla.",
       "Hileras más largas deben llevar más producto.",
-      "Divida el largo de todas las hileras entre {row.unit} y multiplique por la dosis.",
+      "Divida el largo de todas las hileras entre {oneRow.unit} y multiplique por la dosis.",
     ),
     "unscaled-lawn": mistake(
-      "Esta es la cantidad para {lawn.unit}, sin importar la parcela.",
-      "Compare la parcela con {lawn.unit}.",
-      "Divida el área entre {lawn.unit} y multiplique por la dosis.",
+      "Esta es la cantidad para {oneLawn.unit}, sin importar la parcela.",
+      "Compare la parcela con {oneLawn.unit}.",
+      "Divida el área entre {oneLawn.unit} y multiplique por la dosis.",
     ),
     "lawn-ten-times": mistake(
-      "La dosis se usó para un área diez veces demasiado chica.",
+      "La dosis se usó como si fuera por {tenthOfLawn}.",
       "La cantidad es 10 veces la de la etiqueta.",
-      "La dosis es por {lawn.unit}.",
+      "La dosis es por {oneLawn.unit}.",
     ),
     "small-mass-for-large": mistake(
       "La cantidad se pasó a la unidad de peso más chica.",
@@ -745,22 +763,22 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "mix-for-product": mistake(
       "Esta es la mezcla, no el producto que lleva.",
       "La pregunta pide el producto.",
-      "Multiplique por la dosis del producto.",
+      "Multiplique la mezcla por su concentración: el producto en una parte de ella.",
     ),
     "reserve-without-product": mistake(
-      "El agua de más no llevó producto.",
+      "La mezcla extra no llevó producto.",
       "Toda la mezcla quedaría demasiado débil.",
-      "Calcule el producto para toda la mezcla, también la de reserva.",
+      "Calcule el producto para toda la mezcla, también la mezcla extra.",
     ),
     "product-for-reserve-only": mistake(
-      "Este es el producto solo para la reserva.",
+      "Este es el producto solo para la mezcla extra.",
       "La parcela también necesita producto.",
       "Calcule el producto para toda la mezcla.",
     ),
     "reserve-subtracted": mistake(
-      "La reserva se restó en vez de sumarse.",
+      "La mezcla extra se restó en vez de sumarse.",
       "La mezcla no alcanzaría para toda la parcela.",
-      "Sume la reserva a lo que lleva la parcela.",
+      "Sume la mezcla extra a lo que lleva la parcela.",
     ),
     "applied-ignored": mistake(
       "No se contó lo que ya se aplicó.",
@@ -805,12 +823,12 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "reading-divided": mistake(
       "Lo recogido se dividió entre {perVolume}.",
       "La franja tiene ese largo para que no haya que convertir nada.",
-      "Lea lo recogido como volumen de aplicación.",
+      "Lea como volumen de aplicación lo recogido en el tiempo de la franja.",
     ),
     "reading-multiplied": mistake(
       "Lo recogido se multiplicó por {perVolume}.",
       "La franja tiene ese largo para que no haya que convertir nada.",
-      "Lea lo recogido como volumen de aplicación.",
+      "Lea como volumen de aplicación lo recogido en el tiempo de la franja.",
     ),
     "boom-on-one-width": mistake(
       "Lo recogido de todas las boquillas se usó con el ancho de una.",
@@ -834,7 +852,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "difference-as-percent": mistake(
       "La diferencia se leyó como porcentaje.",
-      "La misma diferencia es más en una cantidad chica que en una grande.",
+      "La misma diferencia es una parte mayor de una cantidad chica que de una grande.",
       "Divida la diferencia entre el promedio y multiplique por 100.",
     ),
     "off-itself": mistake(
@@ -899,7 +917,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     ),
     "order-reversed": mistake(
       "El orden se puso al revés.",
-      "Lo que se disuelve fácil no deja que los polvos se mojen.",
+      "Las emulsiones y los adyuvantes cubren el polvo seco, que luego forma grumos.",
       MIXING_RULE,
     ),
     "adjuvant-first": mistake(
@@ -925,37 +943,37 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "canopy-size-left-out": mistake(
       "La copa no se dividió entre el volumen para el que se da la mezcla.",
       "Nadie aplica tanto.",
-      "La mezcla es para {canopy.unit} de copa: divida entre eso primero.",
+      "La mezcla es para {oneCanopy.unit} de copa: divida entre eso primero.",
     ),
     "alleys-as-canopy": mistake(
       "Las calles entre las hileras se contaron como copa.",
       "Dibuje dos hileras: entre ellas no hay hojas.",
-      "Multiplique la altura por el ancho de los árboles y divida entre la distancia entre hileras.",
+      CANOPY_SUM,
     ),
     "canopy-for-spray": mistake(
       "Esta es la copa, no la mezcla para ella.",
       "La pregunta pide la mezcla.",
-      "Multiplique la copa por la mezcla para {canopy.unit}.",
+      "Divida la copa entre {oneCanopy.unit} y multiplique por la mezcla.",
     ),
     "canopy-height-left-out": mistake(
       "Se omitió la altura de los árboles.",
       "Árboles el doble de altos deben llevar el doble de mezcla.",
-      "La copa es altura por ancho por largo de hilera.",
+      CANOPY_SUM,
     ),
     "canopy-width-left-out": mistake(
       "Se omitió el ancho de los árboles.",
       "Árboles el doble de anchos deben llevar el doble de mezcla.",
-      "La copa es altura por ancho por largo de hilera.",
+      CANOPY_SUM,
     ),
     "rows-counted-twice": mistake(
       "Cada hilera se contó dos veces, una por cada lado.",
       "Una hilera tiene una sola copa, se trate del lado que se trate.",
-      "Cuente cada hilera una vez.",
+      "No multiplique por 2.",
     ),
     "spacing-multiplied": mistake(
       "La copa se multiplicó por la distancia entre hileras en vez de dividirse.",
       "Hileras más separadas deben dar menos copa.",
-      "Divida el área entre la distancia entre hileras para obtener el largo de hilera.",
+      CANOPY_SUM,
     ),
     "volumes-in-two-units": mistake(
       "Un volumen quedó en {small.unit} y el otro en {volume.unit}.",
@@ -970,12 +988,12 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "flow-multiplied": mistake(
       "El volumen se multiplicó por el caudal en vez de dividirse.",
       "Un caudal mayor debe llevar menos tiempo.",
-      "Divida el volumen para una planta entre el caudal.",
+      TIME_SUM,
     ),
     "time-of-catch": mistake(
       "Este es el tiempo en que se recogió.",
       "Una planta recibe otro volumen que el recogido.",
-      "Divida el volumen para una planta entre el caudal.",
+      TIME_SUM,
     ),
     "plants-from-catch": mistake(
       "Esto es para cuántas plantas alcanza lo recogido.",
@@ -1010,8 +1028,10 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     timesHigh: "No es correcto: es unas {times} veces la respuesta correcta.",
     timesLow: "No es correcto: la respuesta correcta es unas {times} veces mayor.",
     eachLetter: "No es correcto. Escriba cada letra una vez: {letters}.",
-    tolerance:
-      "Una respuesta cuenta como correcta si difiere en {percent} o menos. Una cantidad de producto no debe pasar de la exacta.",
+    tolerance: "Una respuesta cuenta como correcta si difiere en {percent} o menos.",
+    roundings:
+      "También cuenta la respuesta exacta redondeada a una, dos o tres cifras, si difiere en {roundest} o menos.",
+    doses: "Una cantidad de producto se redondea hacia abajo. Lo que se cuenta debe ser exacto.",
     titleOfSet: "{title}, serie {set}",
     titleOfKey: "{title}: clave",
     name: "Nombre",
@@ -1027,6 +1047,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     check: "Comprobación por otro camino",
     checkOf: "En las otras unidades ({figures}) da {again}. Eso es {answer}.",
     checkSame: "En las otras unidades ({figures}) también da {answer}.",
+    hundreds: "cientos de {unit}",
+    thousands: "miles de {unit}",
   },
 };
 
@@ -1049,5 +1071,7 @@ export const SPANISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
     ...SPANISH_WORDS,
     ...SPANISH_PRACTICE,
     lines: { ...SPANISH_WORDS.lines, ...SPANISH_PRACTICE.lines },
+    // A flow is what one nozzle or wand gives: "caudal" in the problems.
+    sources: { ...SPANISH_WORDS.sources, "definition of a flow": "definición de caudal" },
   }))(),
 );

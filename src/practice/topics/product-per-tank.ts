@@ -52,7 +52,7 @@ export const PRODUCT_PER_TANK: AnyTopic = /* @__PURE__ */ topic<Tank>({
   mistakes: ({ carrierRate, fill, density }, sizes) => {
     const acres = inUnit(fill, sizes.volume) / inUnit(carrierRate, sizes.rate);
     return {
-      "unscaled-product": { times: 1 / acres },
+      "unscaled-tank": { times: 1 / acres },
       ...labelRateMistakes(sizes),
       "area-for-product": { instead: acres },
       inverted: { times: 1 / acres ** 2 },

@@ -66,7 +66,7 @@ export const RESERVE: AnyTopic = /* @__PURE__ */ topic<WithReserve>({
       "reserve-without-product": { times: 1 / whole },
       "product-for-reserve-only": { times: (whole - 1) / whole },
       "reserve-subtracted": { times: (2 - whole) / whole },
-      "unscaled-product": { times: 1 / (whole * given.area.value) },
+      "unscaled-reserve": { times: 1 / (whole * given.area.value) },
       "mix-for-product": [sizes.volume, sizes.smallVolume].map((unit) => ({ instead: inUnit(total, unit) })),
       ...labelRateMistakes(sizes),
     };

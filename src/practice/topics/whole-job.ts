@@ -110,7 +110,7 @@ export const WHOLE_JOB: AnyTopic = /* @__PURE__ */ topic<WholeJob>({
       "full-tank-dose": { times: perTank / last },
       "all-in-last-load": { times: area / last },
       "equal-loads": { times: area / count / last },
-      "unscaled-product": { times: 1 / last },
+      "unscaled-last-load": { times: 1 / last },
       "mix-for-product": { instead: last * carrierRate },
       "ground-for-treated-loads": {
         times: loadsOf({ ...given, bandWidth: given.rowSpacing, used: usedOn(given) }, sizes).last / last,

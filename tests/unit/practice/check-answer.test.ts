@@ -146,7 +146,7 @@ describe("checkAnswer", () => {
     expect(mistakes.map(({ mistake }) => mistake)).toEqual(["small-unit-as-large", "width-in-small-unit"]);
     expect(says).toMatch(/^Not right\. Two mistakes explain this answer\. The amount.*The width/);
     // A pint of 8 fl oz, and the product for a whole acre in each tank.
-    expect(checked(tank, 16)).toEqual(["mistake", "unscaled-product", "pint-of-8"]);
+    expect(checked(tank, 16)).toEqual(["mistake", "unscaled-tank", "pint-of-8"]);
   });
 
   it("says how far off it is where nothing explains it", () => {

@@ -327,9 +327,7 @@ describe("the topics", () => {
       expect(new Set(topics[topic].problems).size).toBe(4);
       for (const text of topics[topic].problems) {
         const places = [...text.matchAll(/\{(\w+)/g)].map(([, name]) => name as string);
-        // "1 gal/ac" is the unit once more.
-        const others = places.filter((place) => place !== "one");
-        expect([...new Set([...others, "farm"])].sort(), text).toEqual([...names].sort());
+        expect([...new Set([...places, "farm"])].sort(), text).toEqual([...names].sort());
       }
     }
   });
@@ -340,6 +338,99 @@ describe("the topics", () => {
         for (const units of ["us", "metric", "imperial"] as const)
           for (const { what, see, mend } of practiceProblem(topic, 5, { units, words }).mistakes)
             for (const text of [what, see, mend]) expect(text).toMatch(/^[^{}]{10,170}\.$/);
+  });
+});
+
+// The sum that a mend says, on the figures above, and what it comes to.
+type Mend = readonly [PracticeTopic, string, RegExp, RegExp, number, string];
+const MENDS: readonly Mend[] = [
+  [
+    "product-per-tank",
+    "unscaled-tank",
+    /product per gal of mix by what the tank is filled to/,
+    /producto por galón de mezcla por el llenado del tanque/,
+    40,
+    "2 x 16 / 20 = 1.6 fl oz/gal; x 25",
+  ],
+  [
+    "reserve",
+    "unscaled-reserve",
+    /product per gal of mix by all of the mix, the extra too/,
+    /producto por galón de mezcla por toda la mezcla, también la mezcla extra/,
+    17.6,
+    "2 x 16 / 20 = 1.6 fl oz/gal; x 11",
+  ],
+  ...["unscaled-last-load", "full-tank-dose", "all-in-last-load"].map(
+    (code): Mend => [
+      "whole-job",
+      code,
+      /product per L of mix by the mix in the last load/,
+      /producto por L de mezcla por la mezcla de la última carga/,
+      40,
+      "2,000 / 300 = 6.667 mL/L; x 6",
+    ],
+  ),
+  [
+    "plant-timing",
+    "flow-multiplied",
+    /volume for a plant by the time of the catch, and divide by the amount caught/,
+    /volumen para una planta por el tiempo en que se recogió y divida entre lo recogido/,
+    7.5,
+    "48 x 40 / 256",
+  ],
+  [
+    "tree-row-volume",
+    "canopy-for-spray",
+    /Divide the canopy by 1,000 cu ft, and multiply by the spray/,
+    /Divida la copa entre 1,000 pies cúbicos y multiplique por la mezcla/,
+    108.9,
+    "145,200 / 1,000 x 0.75",
+  ],
+];
+
+describe("mends", () => {
+  it.each(MENDS)(
+    "on %s, %s, say a sum of the working that is right",
+    (topic, code, english, spanish, sum, _arithmetic) => {
+      const [, given] = BY_HAND.find(([name]) => name === topic) as (typeof BY_HAND)[number];
+      for (const [words, locale, mend] of [
+        [ENGLISH_PRACTICE_WORDS, "en-US", english],
+        [SPANISH_PRACTICE_WORDS, "es-US", spanish],
+      ] as const) {
+        const { mistakes, answer } = problemFrom(topic, given, { words, locale });
+        const shown = mistakes.filter(({ mistake }) => mistake === code);
+        expect(shown.length).toBeGreaterThan(0);
+        for (const one of shown) expect(one.mend).toMatch(mend);
+        expect((answer as { value: number }).value).toBeCloseTo(sum, 9);
+        for (const one of mistakes)
+          expect(Math.abs((one.answer as { value: number }).value / sum - 1)).toBeGreaterThan(0.01);
+      }
+    },
+  );
+
+  it("of no mistake in the mix are the area times the rate, where that is a listed mistake", () => {
+    for (const topic of ["reserve", "whole-job"] as const)
+      for (let seed = 0; seed < 20; seed++)
+        for (const { mend } of practiceProblem(topic, seed).mistakes)
+          expect(mend).not.toMatch(/by the (sprayed )?area|area that is covered/);
+  });
+
+  it("and what is said of a mistake name the units of the system", () => {
+    const said = (topic: PracticeTopic, code: string, units: "us" | "metric" | "imperial") =>
+      practiceProblem(topic, 5, { units }).mistakes.find(({ mistake }) => mistake === code);
+    expect(said("lawn-rate", "lawn-ten-times", "us")?.what).toMatch(/ per 100 sq ft\.$/);
+    expect(said("lawn-rate", "lawn-ten-times", "metric")?.what).toMatch(/ per 10 m²\.$/);
+    expect(said("row-length", "row-ten-times", "us")?.what).toMatch(/ per 100 ft of row\.$/);
+    expect(said("row-length", "row-ten-times", "metric")?.what).toMatch(/ per 10 m of row\.$/);
+    // 43,560 x 12 / 88 ft/min to the mile per hour; 10,000 x 100 / 16.667 m/min to the kilometer per hour.
+    for (const [units, formula] of [
+      ["us", "5,940"],
+      ["imperial", "5,940"],
+      ["metric", "60,000"],
+    ] as const)
+      expect(said("catch-calibration", "width-in-large-unit", units)?.mend).toContain(
+        `The formula with ${formula} takes the width as given`,
+      );
   });
 });
 

@@ -16,6 +16,8 @@ describe("a practice sheet", () => {
     expect(text).toMatch(/^Evening class$/m);
     expect(text).toMatch(/^Name: _{30}\nDate: _{30}$/m);
     expect(text).toMatch(/within 2%/);
+    expect(text).toMatch(/rounded\s+to one, two, or three figures, if that is within 5%/);
+    expect(renderText(practiceSheet(problems, { tolerancePercent: 0 }))).not.toMatch(/three figures/);
     expect(renderText(practiceSheet(problems, { nameAndDate: false }))).not.toContain("Name:");
   });
 

@@ -175,8 +175,36 @@ describe("a worked example", () => {
 
   it("leaves out the units of a change to so many of the same", () => {
     const lawn = { length: qty(100, "ft"), width: qty(50, "ft"), rate: qty(1.5, "fl_oz/1000ft2") };
-    const texts = new Map(slidesOf("lawn-rate", lawn)).get("Step 2: treated area in 1,000 sq ft");
-    expect(texts).toEqual(["5,000 sq ft ÷ 1,000 = 5 × 1,000 sq ft"]);
+    const slides = new Map(slidesOf("lawn-rate", lawn));
+    expect(slides.get("Step 2: treated area in thousands of sq ft")).toEqual([
+      "5,000 sq ft ÷ 1,000 = 5 thousands of sq ft",
+    ]);
+    expect(slides.get("Step 3: product for the plot")).toEqual([
+      "product for the plot = product rate × treated area",
+      "1.5 fl oz/1,000 sq ft × 5 thousands of sq ft = 7.5 fl oz",
+      "Units: fl oz/1,000 sq ft × 1,000 sq ft = fl oz",
+      "1,000 sq ft cancels.",
+    ]);
+  });
+
+  it.each([
+    ["lawn-rate", "hundreds of m²", "cientos de m²"],
+    ["granules", "hundreds of m²", "cientos de m²"],
+    ["fertilizer", "hundreds of m²", "cientos de m²"],
+    ["row-length", "hundreds of m", "cientos de m"],
+    ["tree-row-volume", "hundreds of m³/ha", "cientos de m³/ha"],
+  ] as const)("counts in words what a rate of %s is for", (topic, english, spanish) => {
+    const { given } = practiceProblem(topic, 5, { units: "metric" });
+    const inSpanish = { words: SPANISH_PRACTICE_WORDS, locale: "es-US" };
+    for (const [options, counted] of [
+      [{}, english],
+      [inSpanish, spanish],
+    ] as const) {
+      const sums = slidesOf(topic, given, options).flatMap(([, texts]) => texts);
+      expect(sums.some((one) => one.endsWith(` ${counted}`))).toBe(true);
+      // "3 × 100 m²" beside a rate per 100 m² reads as 300.
+      expect(sums.join("\n")).not.toMatch(/\d × 100 m/);
+    }
   });
 
   it("is shown one slide a screen in HTML, and one below the other elsewhere", () => {
