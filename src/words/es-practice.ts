@@ -1072,6 +1072,5 @@ export const SPANISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
     ...SPANISH_PRACTICE,
     lines: { ...SPANISH_WORDS.lines, ...SPANISH_PRACTICE.lines },
     // A flow is what one nozzle or wand gives: "caudal" in the problems.
-    sources: { ...SPANISH_WORDS.sources, "definition of a flow": "definición de caudal" },
   }))(),
 );

@@ -1597,7 +1597,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "the same water, with more or less of the stock drawn into it":
         "la misma agua, con más o menos solución madre inyectada",
       "definition of a mean": "definición de promedio",
-      "definition of a flow": "definición de descarga",
+      "definition of a flow": "definición de caudal",
       "definition of a fraction": "definición de fracción",
       "definition of a rate per area": "definición de volumen por área",
       "definition of bulk density": "definición de densidad aparente",
