@@ -1071,6 +1071,5 @@ export const SPANISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
     ...SPANISH_WORDS,
     ...SPANISH_PRACTICE,
     lines: { ...SPANISH_WORDS.lines, ...SPANISH_PRACTICE.lines },
-    // A flow is what one nozzle or wand gives: "caudal" in the problems.
   }))(),
 );
