@@ -213,7 +213,7 @@ describe.skipIf(path === undefined && !process.env.CI)("a sheet in a browser", (
     const box = page.getByRole("checkbox", { name: /Product A: 2\.17 fl oz/ });
     await page.getByText("Product A: 2.17 fl oz").click();
     expect(await box.isChecked()).toBe(true);
-    expect(await page.getByRole("checkbox").count()).toBe(12);
+    expect(await page.getByRole("checkbox").count()).toBe(15);
   });
 
   it.each([
