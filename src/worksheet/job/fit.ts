@@ -93,10 +93,11 @@ export function fillOf({ carrier, mark }: AnyPlan["loads"][number], plan: AnyPla
   return moreThan(fill.value, tank.value) ? (isTyped(tank) ? tank : undefined) : fill;
 }
 
-/** What one sees without marks: quarters of a gallon, or two figures. */
+/** What one sees without marks: quarters of a gallon up to ten, or two figures. */
 function byEye(half: Volume): Volume {
   const quarters = Math.round(4 * half.value);
-  if (FLUID_OUNCES[half.unit] === undefined || quarters < 2) return roughly(inFluidOunces(half));
+  if (FLUID_OUNCES[half.unit] === undefined || quarters < 2 || quarters > 40)
+    return roughly(inFluidOunces(half));
   return { ...half, value: quarters / 4 };
 }
 

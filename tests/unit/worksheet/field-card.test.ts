@@ -295,6 +295,18 @@ describe("a field card for a tank with marks", () => {
     ]);
   });
 
+  it("asks for quarters of a gallon up to ten, and for two figures of more", () => {
+    const half = (acres: number) => {
+      const plot = { kind: "treated-area", treated: { value: acres, unit: "ac", of: "treated" } } as const;
+      const products = [{ name: "Product B", form: "dry", rate: qty(12, "oz/ac") }] as const;
+      return fieldCard(planApplication({ ...QUIET, plot, sprayer: { tank: qty(50, "gal") }, products }))
+        .loads[0]?.steps[0];
+    };
+    // 20 gal/ac: 18.5 gal of water in one load, and 38.5 gal.
+    expect(half(0.925)).toMatch(/^Add 9\.25 gal of/);
+    expect(half(1.925)).toMatch(/^Add 19 gal of/);
+  });
+
   it("says nothing of what a part of a plant could get", () => {
     const pots = planApplication({
       size: { kind: "count", count: qty(10, "pot"), each: qty(10, "fl_oz/pot") },
