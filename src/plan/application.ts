@@ -1,7 +1,9 @@
 import { frozen } from "../frozen.js";
 import type { MeasuredRate } from "../output-rate/measurement.js";
 import { type ChoiceField, choice } from "../units/fields.js";
-import type { VolumeRate } from "../units/types.js";
+import { multipleOf } from "../units/multiples.js";
+import { resolveUnit } from "../units/resolve.js";
+import type { AreaUnit, VolumeRate } from "../units/types.js";
 import { type Plot, plotsOf } from "./plot.js";
 import { PRACTICE, type Threshold } from "./thresholds.js";
 
@@ -82,5 +84,5 @@ export function applicationOf(
   if (measurement.kind === "tree-row" || kinds.includes("tree-rows")) return "tree-rows";
   if (kinds.every((kind) => kind === "row-bands" || kind === "beds")) return "band";
   // Per 100 or 1,000 ft², or per 100 m²: nobody gives a field's rate per so little land.
-  return /00(ft|m)2$/.test(rate.unit) ? "turf" : "broadcast";
+  return multipleOf(resolveUnit(rate.unit).per as AreaUnit) === undefined ? "broadcast" : "turf";
 }

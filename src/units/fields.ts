@@ -235,6 +235,8 @@ export class ObjectField<T extends object> extends Field<T> {
   readonly names: readonly string[];
   private readonly all: readonly Field<unknown>[];
   private readonly needsNothing: boolean;
+  /** The fields that a person is to be shown first: those that must be there, or else all. */
+  private readonly toName: readonly string[];
 
   constructor(
     readonly fields: FieldsOf<T>,
@@ -244,11 +246,13 @@ export class ObjectField<T extends object> extends Field<T> {
     super(about);
     this.names = Object.keys(fields);
     this.all = Object.values(fields);
-    this.needsNothing = this.all.every(({ optional }) => optional);
+    const needed = this.names.filter((_, i) => !this.all[i]?.optional);
+    this.needsNothing = needed.length === 0;
+    this.toName = this.needsNothing ? this.names : needed;
   }
 
   read(input: unknown, check: Check): T | undefined {
-    if (!isObject(input, check, this.toName())) return undefined;
+    if (!isObject(input, check, this.toName)) return undefined;
     const { names, all, fields } = this;
     const before = check.issues.length;
     const output: Record<string, unknown> = {};
@@ -266,36 +270,24 @@ export class ObjectField<T extends object> extends Field<T> {
 
   missing(check: Check): undefined {
     return check.fault("missing", "object-missing", "", "This part is missing. Its fields are: {fields}.", {
-      fields: this.toName(),
+      fields: this.toName,
     });
-  }
-
-  /** The fields that a person is to be shown first: those that must be there, or else all. */
-  private toName(): readonly string[] {
-    const needed = this.names.filter((_, i) => !this.all[i]?.optional);
-    return needed.length === 0 ? this.names : needed;
   }
 }
 
 /** Whether an input is an object, and no list; notes a fault where it isn't, with its fields where they are known. */
 export function isObject(input: unknown, check: Check, fields: readonly string[] = []): input is object {
   if (typeof input === "object" && input !== null && !Array.isArray(input)) return true;
-  const given = shown(input);
-  if (fields.length > 0)
-    check.fault(
-      "not-a-quantity",
-      "fields-expected",
-      "",
-      "This must be an object with the fields {fields}, not {given}.",
-      {
-        fields,
-        given,
-      },
-    );
-  else
-    check.fault("not-a-quantity", "object-expected", "", "This must be an object with fields, not {given}.", {
-      given,
-    });
+  const isKnown = fields.length > 0;
+  check.fault(
+    "not-a-quantity",
+    isKnown ? "fields-expected" : "object-expected",
+    "",
+    isKnown
+      ? "This must be an object with the fields {fields}, not {given}."
+      : "This must be an object with fields, not {given}.",
+    { given: shown(input), ...(isKnown && { fields }) },
+  );
   return false;
 }
 

@@ -9,8 +9,13 @@ const SURE = 9;
 const DOWN = 0;
 const UP = 3;
 
+/** An amount without the noise in the digits that nobody reads. */
+export function withoutNoise<Q extends Quantity>(quantity: Q): Q {
+  return { ...quantity, value: Number(quantity.value.toPrecision(SURE)) };
+}
+
 function rounded<Q extends Quantity>(quantity: Q, mode: typeof DOWN | typeof UP): Q {
-  const value = Number(quantity.value.toPrecision(SURE));
+  const { value } = withoutNoise(quantity);
   if (value === 0) return { ...quantity, value };
   const decimals = FIGURES - 1 - Math.floor(Math.log10(Math.abs(value)));
   return { ...quantity, value: decided(value).round(decimals, mode).toNumber() };

@@ -4,6 +4,7 @@ import { isRefused } from "../plan/refused.js";
 import type { AnyPlan } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
+import { withoutNoise } from "../units/three-figures.js";
 import type { TreatedArea } from "../units/types.js";
 import { type WrittenAlert, writtenAlerts } from "./job/alerts.js";
 import { alike, loadsTitle } from "./job/alike.js";
@@ -14,6 +15,7 @@ import {
   coveredByEach,
   coversText,
   hasRest,
+  hasRestBefore,
   isSpare,
   nameFacts,
   outputFacts,
@@ -169,9 +171,6 @@ function mixingSteps(load: Load, doses: readonly WrittenDose[], plan: AnyPlan, w
   ];
 }
 
-// A job converted to other units may be off in its eleventh digit; nobody reads nine.
-const DIGITS = 9;
-
 /** The rinse, and how far to fill the tank. A fill that nobody entered may be at no mark: then a jug has the water for both. */
 function topUpSteps(load: Load, plan: AnyPlan, writer: Writer): string[] {
   const { messages, fill, exact } = writer;
@@ -179,17 +178,13 @@ function topUpSteps(load: Load, plan: AnyPlan, writer: Writer): string[] {
   const carrier = fillOf(load, plan);
   if (carrier === undefined) return [text.rinse, text.topUpFull];
   const figures = { carrier: exact(carrier) };
-  if (load.mark) return [text.rinse, fill(text.topUpToMark, figures)];
+  const steps = [text.rinse, fill(load.mark ? text.topUpToMark : text.topUp, figures)];
   const { tank, workingFill } = plan.input.sprayer;
-  if ([tank, workingFill].includes(carrier)) return [text.rinse, fill(text.topUp, figures)];
+  if (load.mark || [tank, workingFill].includes(carrier)) return steps;
   const all = inTank(load.water, plan);
-  // Without the noise of the difference, which a jug would get one more ounce for.
-  const rest = {
-    ...all,
-    value: Number((all.value - inUnit(halfOf(load, plan), all.unit)).toPrecision(DIGITS)),
-  };
-  const water = byJug(rest).map(exact).join(" + ");
-  return [fill(text.waterByJug, { ...figures, water }), text.rinse, fill(text.topUp, figures)];
+  const rest = { ...all, value: all.value - inUnit(halfOf(load, plan), all.unit) };
+  const water = byJug(withoutNoise(rest)).map(exact).join(" + ");
+  return [fill(text.waterByJug, { ...figures, water }), ...steps];
 }
 
 /** What loads that are mixed alike are sprayed on, and where each should end. */
@@ -247,9 +242,8 @@ function endsText(
   const out = places.filter((at) => at !== last);
   const done = out.flatMap((at) => {
     const end = ends[at];
-    // Where something was left before, each load ends further on than what it is for.
-    const isMoved = plan.loads.some((_, before) => before <= at && hasRest(before, plan));
-    const place = end && !isMoved ? doneText(end, plan, writer) : undefined;
+    // Where something was left, each load ends further on than what it is for.
+    const place = end && !hasRestBefore(at + 1, plan) ? doneText(end, plan, writer) : undefined;
     return place === undefined ? [] : [fill(text.loadRunsOut, { load: at + 1, done: place })];
   });
   if (done.length < out.length || out.length > MOST_ENDS) return undefined;
@@ -272,8 +266,7 @@ function sprayText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: 
   const place = placeText(end, plan, writer);
   if (place === undefined) return fill(text.spray, { area });
   // What the load before has left goes on first.
-  if (plan.loads.some((_, before) => before < at && hasRest(before, plan)))
-    return fill(text.sprayOn, { place });
+  if (hasRestBefore(at, plan)) return fill(text.sprayOn, { place });
   return fill(text.sprayTo, { covers: coveredText(end, writer) ?? three(load.area as TreatedArea), place });
 }
 

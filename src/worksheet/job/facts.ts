@@ -175,6 +175,11 @@ export function hasRest(at: number, { loads, carrier }: AnyPlan): boolean {
   return moreThan(inUnit(mix, unit) - held, (value * pieces) / all + REST_TO_SEE * value);
 }
 
+/** Whether any load before this one leaves something over. */
+export function hasRestBefore(at: number, plan: AnyPlan): boolean {
+  return plan.loads.slice(0, at).some((_, before) => hasRest(before, plan));
+}
+
 // Less than this part of the job nobody sees in a tank.
 const REST_TO_SEE = 0.001;
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { CAUTIONS, type PlanInput, planApplication } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { planApplication as planLines } from "../../../src/working/index.ts";
+import { TWO_PRODUCTS } from "../../helpers/jobs.ts";
 import { expectLinesFrom, expectLinesTrue } from "../../helpers/working.ts";
 
 const m = (value: number) => qty(value, "m");
@@ -176,15 +177,8 @@ describe("the cautions of every plan", () => {
 
 describe("the working of the easiest loads", () => {
   const marked = {
-    plot: {
-      kind: "row-bands",
-      rows: 14,
-      rowLength: qty(160, "ft"),
-      bandWidth: qty(30, "in"),
-      rowSpacing: qty(5, "ft"),
-    },
+    ...TWO_PRODUCTS,
     sprayer: { tank: qty(4, "gal"), marks: qty(0.25, "gal"), lineVolume: qty(10, "fl_oz") },
-    reserve: { percent: 5 },
     products: [{ name: "Product A", form: "liquid", rate: qty(1.5, "pt/ac") }],
     tools: "us-cups-and-spoons",
     split: "easiest",
