@@ -1,4 +1,4 @@
-// What importing the package adds to an empty Node program: whole processes, median of 15.
+// What importing the package adds to an empty Node program: whole processes, the least of 20.
 import { spawnSync } from "node:child_process";
 import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -12,23 +12,22 @@ function program(name, code) {
   writeFileSync(file, code);
   return file;
 }
-function median(file) {
-  const times = [];
-  for (let i = 0; i < 15; i++) {
+function least(file) {
+  const times = Array.from({ length: 20 }, () => {
     const start = performance.now();
     spawnSync(process.execPath, [file]);
-    times.push(performance.now() - start);
-  }
-  return times.sort((a, b) => a - b)[7];
+    return performance.now() - start;
+  });
+  return Math.min(...times);
 }
+const importing = (entry) => `import ${JSON.stringify(pathToFileURL(join(root, "dist", entry)).href)};`;
 
-const empty = program("empty.mjs", "");
-const whole = program(
-  "whole.mjs",
-  `import ${JSON.stringify(pathToFileURL(join(root, "dist/index.js")).href)};`,
-);
-const base = median(empty);
-const added = median(whole) - base;
-console.log(
-  `an empty program takes ${base.toFixed(1)} ms; importing swath-to-spoon adds ${added.toFixed(1)} ms (${(added / base).toFixed(2)} of it)`,
-);
+const base = least(program("empty.mjs", ""));
+console.log(`an empty program takes ${base.toFixed(1)} ms`);
+for (const [name, entry] of [
+  ["swath-to-spoon", "index.js"],
+  ["swath-to-spoon/units", "units/index.js"],
+]) {
+  const added = least(program("whole.mjs", importing(entry))) - base;
+  console.log(`  importing ${name} adds ${added.toFixed(1)} ms (${(added / base).toFixed(2)} of it)`);
+}
