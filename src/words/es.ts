@@ -1641,7 +1641,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       mixInHose: "{volume} en la manguera",
       leftover: "Sobrante al terminar la parcela",
       leftoverJob: "Sobrante al terminar el trabajo",
-      leftoverWithArea: "{leftover}; el extra alcanza para {area} más",
+      leftoverWithArea: "{leftover}; lo que queda en el tanque alcanza para {area} más",
       rateOf: "Dosis de {product}",
       rateOfActive: "{rate} de ingrediente activo",
       rateOfMix: "{parts} en {to} partes de mezcla",
@@ -1659,6 +1659,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       loadsAlike: "Cargas {loads} de {count}, cada una",
       loadsPair: "{from} y {to}",
       loadsFromTo: "{from} a {to}",
+      byVolume: "{rate} (por volumen)",
+      weightInVolume: "{rate} (peso en volumen)",
       about: "cerca de {area}",
       upTo: "hasta {area}",
       covers: "Cubre {area}.",
@@ -1685,8 +1687,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       stopOutside:
         "Si la carga {load} se acaba antes de {least} o después de {most}, pare y calibre de nuevo.",
       sprayOn: "Siga aplicando, hasta {place}.",
-      sprayRest:
-        "Antes de preparar la próxima carga, siga hasta vaciar el tanque. Marque el lugar y empiece ahí la próxima carga.",
+      sprayPast:
+        "Aplique hasta {place} y siga hasta vaciar el tanque. Marque dónde para y empiece ahí la próxima carga.",
+      sprayOut: "Aplique hasta vaciar el tanque. Marque dónde para y empiece ahí la próxima carga.",
       topUpFull: "Complete con agua hasta llenar el tanque.",
       fillAll: "llene el tanque por completo",
       spareLoad: "Toda esta carga es extra. Prepárela solo si le falta mezcla.",
@@ -1706,12 +1709,12 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       topUp: "Complete con agua hasta {carrier}.",
       waterByJug:
         "¿No hay marca en {carrier}? Mida {water} de agua en una jarra y use toda en los dos pasos que siguen.",
-      spray: "Aplique. Esta carga cubre cerca de {area}.",
+      spray: "Aplique. Esta carga cubre {area}.",
       use: "Aplique esta carga: rocíela o riéguela. Alcanza para {area}.",
       useAll: "Aplique esta carga: rocíela o riéguela.",
       severalLoads: "{loads} cargas de {load}",
       fillingOrder:
-        "{products:one=;other=Mezcle bien cada producto antes de agregar el siguiente. }Si la etiqueta da otro orden, siga la etiqueta.",
+        "{products:one=;other=Mezcle bien cada producto antes de agregar el siguiente. }Si la etiqueta dice otra cosa, siga la etiqueta.",
       exactly: "exacto",
       under: "{percent} de menos",
       over: "{percent} de más",

@@ -6,10 +6,11 @@ import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { withoutNoise } from "../units/three-figures.js";
 import type { TreatedArea } from "../units/types.js";
-import { type WrittenAlert, writtenAlerts } from "./job/alerts.js";
+import { cardAlerts, type WrittenAlert } from "./job/alerts.js";
 import { alike, loadsTitle } from "./job/alike.js";
 import { type WrittenDose, writtenDoses } from "./job/amounts.js";
 import {
+  aboutText,
   cautionTexts,
   coveredByAll,
   coveredByEach,
@@ -47,7 +48,7 @@ export interface FieldCard {
   readonly language: string;
   /** The heading. */
   readonly title: string;
-  /** Refusals and warnings; mere notes are left to the worksheet. */
+  /** Refusals and warnings, and the note that a scale is needed; other notes are left to the worksheet. */
   readonly warnings: readonly WrittenAlert[];
   /** What the sprayer is set for. */
   readonly facts: readonly SheetFact[];
@@ -109,7 +110,7 @@ export function fieldCard(plan: AnyPlan, options: WorksheetOptions = {}): FieldC
     kind: "field-card",
     language,
     title: text.cardTitle,
-    warnings: writtenAlerts(shown, writer, ["refusal", "warning"]),
+    warnings: cardAlerts(shown, writer),
     facts: [
       ...nameFacts(shown, writer),
       ...sizeFacts(shown, writer),
@@ -199,12 +200,12 @@ function sprayingSteps(
   const last = plan.loads.length - 1;
   const isLast = places.at(-1) === last && !isSpare(plan.loads[last] as Load);
   const left = isLast ? leftText(plan, writer) : undefined;
-  const rest = places.some((at) => at < last && hasRest(at, plan))
-    ? writer.messages.text.sprayRest
-    : undefined;
-  return [...coverageSteps(places, ends, plan, writer), rest, stop, left].filter(
-    (step) => step !== undefined,
-  );
+  return [...coverageSteps(places, ends, plan, writer), stop, left].filter((step) => step !== undefined);
+}
+
+/** Whether something is left of a load that another one follows. */
+function runsOn(at: number, plan: AnyPlan): boolean {
+  return at < plan.loads.length - 1 && hasRest(at, plan);
 }
 
 function coverageSteps(
@@ -219,6 +220,7 @@ function coverageSteps(
   if (plan.loads.length === 1 && "area" in plan) return [text.sprayAll];
   if (places.length === 1) return [sprayText(first, ends, plan, writer)];
   if (isSpare(plan.loads[first] as Load)) return [text.spareLoad];
+  if (places.some((at) => runsOn(at, plan))) return [text.sprayOut];
   const known = endsText(places, ends, plan, writer);
   // Where loads differ, the places where they end say how.
   const isSaid = known !== undefined && coveredByEach(places, ends, plan, writer) === undefined;
@@ -264,7 +266,8 @@ function sprayText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: 
   if (!("area" in plan)) return fill(text.use, { area });
   const end = ends[at] as LoadEnd;
   const place = placeText(end, plan, writer);
-  if (place === undefined) return fill(text.spray, { area });
+  if (runsOn(at, plan)) return place === undefined ? text.sprayOut : fill(text.sprayPast, { place });
+  if (place === undefined) return fill(text.spray, { area: aboutText(area, end, writer) });
   // What the load before has left goes on first.
   if (hasRestBefore(at, plan)) return fill(text.sprayOn, { place });
   return fill(text.sprayTo, { covers: coveredText(end, writer) ?? three(load.area as TreatedArea), place });

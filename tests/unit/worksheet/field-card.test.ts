@@ -86,9 +86,9 @@ describe("a field card", () => {
 
   it("says that the label's own order takes precedence", () => {
     expect(card.order).toEqual([
-      "Mix each product in before you add the next. Follow the label if it gives another order.",
+      "Mix each product in before you add the next. Follow the label if it says otherwise.",
     ]);
-    expect(fieldCard(planApplication(QUIET)).order).toEqual(["Follow the label if it gives another order."]);
+    expect(fieldCard(planApplication(QUIET)).order).toEqual(["Follow the label if it says otherwise."]);
   });
 
   it("asks for half of the water, however much of the load is product", () => {
@@ -114,12 +114,35 @@ describe("a field card", () => {
     expect(worksheet(doubtful).warnings.map(({ severity }) => severity)).toContain("note");
   });
 
+  it("has the note that a scale is needed, and says once what a dose in every load has", () => {
+    const job = {
+      ...TWO_PRODUCTS,
+      tools: "us-spoons",
+      split: { fills: [qty(3, "gal"), qty(2.5, "gal")] },
+    } as const;
+    const { warnings } = fieldCard(
+      planApplication({ ...job, sprayer: { tank: qty(4, "gal") }, reserve: undefined }),
+    );
+    expect(warnings.map(({ message }) => message)).toEqual([
+      "Product B is a dry product and no scale is listed. The amounts assume one: weigh it, don't spoon it.",
+    ]);
+    const tiny = TWO_PRODUCTS.products.map((product) => ({
+      ...product,
+      rate: qty(0.001, "oz/ac"),
+      form: "dry" as const,
+    }));
+    const plan = planApplication({ ...job, products: tiny });
+    const small = (list: readonly { readonly message: string }[]): number =>
+      list.filter(({ message }) => message.includes("too small to measure")).length;
+    expect(plan.warnings.filter(({ code }) => code === "dose-not-measurable")).toHaveLength(4);
+    expect(small(fieldCard(plan).warnings)).toBe(2);
+    expect(small(worksheet(plan).warnings)).toBe(2);
+  });
+
   it("gives no mixing steps for what is not to be sprayed", () => {
     const refused = fieldCard(planApplication(DOUBTFUL));
     expect(refused.loads).toEqual([]);
-    expect(refused.order).toEqual([
-      "Do not mix this job. Put right what the warnings say, and print it anew.",
-    ]);
+    expect(refused.order).toEqual(["Do not mix this job. Fix what the warnings say and print a new card."]);
     const text = renderText(refused);
     expect(text.indexOf("Do not spray")).toBeLessThan(text.indexOf("Do not mix"));
     expect(text).not.toContain("[ ]");
@@ -197,10 +220,9 @@ describe("a field card for a tank with marks", () => {
   it("has what is left of whole rows sprayed before the next load is filled to its mark", () => {
     // On top of what is left, the next load would be too strong.
     const [first, second] = steps({ ...marked, split: "whole-rows" });
-    expect(first?.steps.slice(-2)).toEqual([
-      "Spray about 7 rows, to the end of row 7.",
-      "Before you mix the next load, go on until the tank is empty. Mark the place, and start the next load there.",
-    ]);
+    expect(first?.steps.at(-1)).toBe(
+      "Spray to the end of row 7, and on until the tank is empty. Mark where you stop, and start the next load there.",
+    );
     // Where the first load ends is not the end of a row: the second goes on from there.
     expect(second?.steps.at(-2)).toBe("Spray on, to the end of row 14.");
     const even = { ...TWO_PRODUCTS, split: "whole-rows", reserve: undefined } as const;
@@ -219,7 +241,7 @@ describe("a field card for a tank with marks", () => {
     expect(loads.map(({ title }) => title)).toEqual(["Load 1 of 3", "Loads 2 and 3 of 3, each"]);
     const all = loads.flatMap((load) => load.steps);
     expect(all.filter((step) => /runs? out/.test(step))).toEqual([]);
-    expect(all.filter((step) => step.startsWith("Before you mix the next load"))).toHaveLength(1);
+    expect(all.filter((step) => step.includes("until the tank is empty"))).toHaveLength(1);
   });
 
   it("says where loads that are alike run out, each by itself, and what the last one is for", () => {
