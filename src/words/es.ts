@@ -6,6 +6,7 @@ import type { Messages, ToolNames } from "../worksheet/words/messages.js";
 const MIX = "mezcla total por preparar";
 const ALL_LOADS = "toda la mezcla";
 const MARK_STEP = "de una marca a la siguiente";
+const BESIDES = { lines: "mezcla que queda en las mangueras", reserve: "mezcla extra" };
 const FULL_MARK = "tanque lleno, hasta la marca más alta";
 const LAST_LOAD = "lo que debe llevar la última carga";
 const LOAD_HOLDS = "lo que debe llevar la carga";
@@ -524,12 +525,12 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "tank-mix.loads": words("número de cargas", { fills: "número de llenados del tanque" }),
       "tank-mix.piece": words("mezcla para una hilera o parcela", {
         total: MIX,
-        extra: "mezcla extra y la que queda en las mangueras",
+        ...BESIDES,
         pieces: "número de hileras o parcelas",
       }),
       "tank-mix.most": words("hileras o parcelas por llenado", {
         fill: "llenado del tanque",
-        extra: "mezcla extra y la que queda en las mangueras",
+        ...BESIDES,
         piece: "mezcla para una hilera o parcela",
       }),
       "tank-mix.perLoad": words("hileras o parcelas enteras por carga", {
@@ -562,7 +563,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "tank-mix.loadOfPieces": words(LOAD_HOLDS, {
         pieces: "hileras o parcelas en la carga",
         piece: "mezcla para una hilera o parcela",
-        extra: "mezcla extra y la que queda en las mangueras",
+        ...BESIDES,
       }),
       "tank-mix.markSteps": words("marcas hasta la carga", { load: LOAD_HOLDS, step: MARK_STEP }),
       "tank-mix.mark": words("marca hasta donde se llena", {
@@ -1192,7 +1193,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Con estas marcas, lo menos es {least} de mezcla, y su mezcla extra permite {limit}. Permita más mezcla extra.",
       "reserve-range": "Lo más no puede ser menos que {given} %.",
       "least-over-fill": "La carga más chica no puede ser mayor que una completa de {fill}.",
-      "extra-over-total": "Debe ser menos que la mezcla total de {total}.",
+      "extra-over-total":
+        "Lo que se mezcla además de las hileras o parcelas, {given}, debe ser menos que la mezcla total de {total}.",
       "piece-and-extra-over-fill":
         "Una hilera o parcela lleva {each}, y con {extra} de mangueras y reserva pasa de una carga de {fill}. Divida la mezcla en cargas iguales.",
       "piece-over-fill":

@@ -461,11 +461,16 @@ export const GERMAN: Messages = {
     "tank-mix.loads": { found: "Zahl der Füllungen", terms: { fills: "so oft wie nötig" } },
     "tank-mix.piece": {
       found: "Brühe für ein Stück",
-      terms: { total: MIX, extra: "Leitungen und Zugabe", pieces: "Zahl der Stücke" },
+      terms: { total: MIX, lines: "Rest in den Leitungen", reserve: "Zugabe", pieces: "Zahl der Stücke" },
     },
     "tank-mix.most": {
       found: "Stücke je Füllung, höchstens",
-      terms: { fill: "Füllung", extra: "Leitungen und Zugabe", piece: "Brühe für ein Stück" },
+      terms: {
+        fill: "Füllung",
+        lines: "Rest in den Leitungen",
+        reserve: "Zugabe",
+        piece: "Brühe für ein Stück",
+      },
     },
     "tank-mix.perLoad": {
       found: "ganze Stücke je Füllung",
@@ -509,7 +514,12 @@ export const GERMAN: Messages = {
     },
     "tank-mix.loadOfPieces": {
       found: "was die Füllung fassen muss",
-      terms: { pieces: "Reihen oder Stücke", piece: "Brühe für eines", extra: "was sonst noch hinein muss" },
+      terms: {
+        pieces: "Reihen oder Stücke",
+        piece: "Brühe für eines",
+        lines: "Rest in den Leitungen",
+        reserve: "Zugabe",
+      },
     },
     "tank-mix.markSteps": {
       found: "Marken bis zur Menge",

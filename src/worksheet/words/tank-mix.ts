@@ -13,8 +13,8 @@ export interface TankMixLines {
   "tank-mix.carrierRounded": "times" | "step";
   "tank-mix.fills": "total" | "fill";
   "tank-mix.loads": "fills";
-  "tank-mix.piece": "total" | "extra" | "pieces";
-  "tank-mix.most": "fill" | "extra" | "piece";
+  "tank-mix.piece": "total" | "lines" | "reserve" | "pieces";
+  "tank-mix.most": "fill" | "lines" | "reserve" | "piece";
   "tank-mix.perLoad": "most" | "pieces" | "chosen";
   "tank-mix.loadsOfPieces": "pieces" | "perLoad";
   "tank-mix.fullMarkSteps": "fill" | "step";
@@ -22,7 +22,7 @@ export interface TankMixLines {
   "tank-mix.equalLoad": "total" | "loads";
   "tank-mix.rest": "total" | "full" | "loads";
   "tank-mix.lent": "full" | "rest" | "last";
-  "tank-mix.loadOfPieces": "pieces" | "piece" | "extra";
+  "tank-mix.loadOfPieces": "pieces" | "piece" | "lines" | "reserve";
   "tank-mix.markSteps": "load" | "step";
   "tank-mix.mark": "times" | "step";
   "tank-mix.markedTotal": "n" | "x";
@@ -89,6 +89,8 @@ const SPRAYED = "mix needed";
 const STEP = "volume to round up to";
 const STRENGTH = "product per unit of mix";
 const MARK_STEP = "from one mark to the next";
+// What is mixed besides the rows' or plots' own.
+const BESIDES = { lines: "mix left in the lines", reserve: "extra mix" };
 const FULL_MARK = "full tank, to the highest mark";
 const LAST_LOAD = "what the last load must hold";
 const MARKED = "total mix, with every load on a mark";
@@ -174,13 +176,13 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   "tank-mix.loads": { found: "number of loads", terms: { fills: "number of tank fills" } },
   "tank-mix.piece": {
     found: "mix for one row or plot",
-    terms: { total: MIX, extra: "extra mix and mix left in the lines", pieces: "number of rows or plots" },
+    terms: { total: MIX, ...BESIDES, pieces: "number of rows or plots" },
   },
   "tank-mix.most": {
     found: "rows or plots per tank fill",
     terms: {
       fill: "tank fill",
-      extra: "extra mix and mix left in the lines",
+      ...BESIDES,
       piece: "mix for one row or plot",
     },
   },
@@ -221,7 +223,7 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
     terms: {
       pieces: "rows or plots in the load",
       piece: "mix for one row or plot",
-      extra: "extra mix and mix left in the lines",
+      ...BESIDES,
     },
   },
   "tank-mix.markSteps": {
