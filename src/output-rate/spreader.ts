@@ -429,7 +429,8 @@ function offTarget(
   const times = rounded(ratio);
   const off: Fraction = { value: rounded(Math.abs(deviation.value)), unit: "%" };
   const figures = { rate, perPass };
-  const byOunces = ["oz", "lb"].includes(used.unit) && ratio > OUNCES.low && ratio < OUNCES.high;
+  // Whoever entered ounces didn't take ounces for pounds.
+  const byOunces = used.unit === (heavy ? "lb" : "oz") && ratio > OUNCES.low && ratio < OUNCES.high;
   if (heavy)
     return found(
       "spreader-heavy",
@@ -468,7 +469,7 @@ function offTarget(
         ? {
             key: "spreader-far-under",
             template:
-              "The spreader put out {off} too little. Check the units, and that the target is product for one pass and one hopper.",
+              "The spreader put out {off} too little. Check the units, and that the rate and the test are both for one pass.",
             figures: { ...figures, off },
           }
         : {

@@ -107,7 +107,7 @@ function gapWarning(band: Length, spacing: Length, path: string): Warning {
     "bands-without-gap",
     "warning",
     path,
-    "Bands {band} wide on rows {spacing} apart leave no gap, so all of the ground is treated. " +
+    "Bands {band} wide and {spacing} apart leave no gap, so all of the ground is treated. " +
       "Check the band's width, or choose whole block if you spray it all.",
     { band, spacing },
   );
@@ -130,10 +130,10 @@ function swathWarning(
       "warning",
       // The band and the spacing say the same of the rows: it is the strip's width that doesn't.
       widthPath,
-      "The strip's {width} matches the row spacing, but one pass treats {pass}. " +
+      "The strip's {width} matches the row or bed spacing, but one pass treats {pass}. " +
         (isStrong
-          ? "If only {pass} was sprayed, enter that: otherwise the mix is {times} times too strong."
-          : "If only {pass} was sprayed, enter that: otherwise the mix is {times} times too weak."),
+          ? "If only {pass} was sprayed, enter that, or the mix is {times} times too strong."
+          : "If only {pass} was sprayed, enter that, or the mix is {times} times too weak."),
       { ...figures, spacing },
       isStrong ? "swath-is-spacing-strong" : "swath-is-spacing-weak",
     );
@@ -144,7 +144,7 @@ function swathWarning(
     (isStrong
       ? "Your test strip was {width} wide, but one pass treats {pass}: the mix may be {times} times too strong. "
       : "Your test strip was {width} wide, but one pass treats {pass}: the mix may be {times} times too weak. ") +
-      "Check both widths and the rows per pass.",
+      "Check both widths, and the rows or beds per pass.",
     { ...figures, ...(spacing !== undefined && { spacing }) },
     isStrong ? "swath-is-not-band-strong" : "swath-is-not-band-weak",
   );

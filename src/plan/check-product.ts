@@ -199,7 +199,7 @@ function unevenWarnings(
     (size === "ground"
       ? "{product}: the rate is per area of ground, and in one mix {plot} gets {percent} "
       : "{product}: the rate is per length of row, and in one mix {plot} gets {percent} ") +
-      (isMore ? "more than that. " : "less than that. ") +
+      (isMore ? "too much. " : "too little. ") +
       "Plan the plots that differ separately.",
     { ...figures, plot: plotInEnglish(plot) },
     (size === "ground" ? "rate-uneven" : "rate-uneven-rows") + (isMore ? "-more" : "-less"),

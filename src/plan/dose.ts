@@ -14,6 +14,7 @@ import { agreed } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { orderOf } from "../units/quantity.js";
 import { unitsLike } from "../units/systems.js";
+import { withoutNoise } from "../units/three-figures.js";
 import type { Mass, TreatedArea, Volume } from "../units/types.js";
 import type { Product } from "./input.js";
 import type { DoseMeasure, LoadAmount, LoadOf, LoadProduct } from "./result.js";
@@ -81,16 +82,18 @@ export function measuredLoads<C extends object>(
   });
   // All searches of a job share one effort: it ends in time however many products and loads there are.
   const effort = newEffort();
-  // Full loads are alike: each different dose of a product is searched for once.
+  // Full loads are alike, their doses too but for the last digit: each different dose of a product is searched for once, so
+  // that loads of one size are measured alike.
   const known = products.map(() => new Map<number, Known>());
   const doseIn = (amount: Volume | Mass, i: number, area: TreatedArea | undefined): DoseMeasure => {
     const doses = known[i] as Map<number, Known>;
-    const before = doses.get(amount.value);
+    const key = withoutNoise(amount).value;
+    const before = doses.get(key);
     // The area follows from the load, and the amount too: two areas for one amount differ by rounding.
     if (before !== undefined && before.area === area?.value) return before.measured;
     const request = doseRequest(amount, products[i] as Product, tools, area);
     const measured = measuredAs(request, doseOf(request.input, `products[${i}]`, effort));
-    doses.set(amount.value, { area: area?.value, measured });
+    doses.set(key, { area: area?.value, measured });
     return measured;
   };
   return loads.map((load) => {

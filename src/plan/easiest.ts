@@ -89,7 +89,7 @@ export function easiestSplits(
       "conflict",
       "reserve-too-narrow",
       "reserve",
-      "The least that these marks allow is {least} of mix, and your extra mix allows {limit}. Allow more extra mix.",
+      "Ending each load on a mark takes {least} of mix, and your extra mix allows only {limit}. Allow more extra mix.",
       { least: inMix(mix, limit.plain), limit: inMix(mix, limit.most) },
     );
   const different = new Map<string, Way>();

@@ -221,7 +221,7 @@ function bulkDensityIsDry({ form, bulkDensity }: Partly<Unheld<Product>>, check:
     "conflict",
     "bulk-density-of-liquid",
     "bulkDensity",
-    "A bulk density is for a dry product, and this one is a liquid. Check the form.",
+    "A bulk density is for a dry product, and this one is a liquid. Leave it out, or change the product to dry.",
   );
 }
 

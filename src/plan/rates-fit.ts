@@ -87,17 +87,17 @@ const FITS: Readonly<Record<BatchSize["kind"], Sentence>> = {
   volume: {
     key: "rate-for-volume",
     template:
-      "{given} is {is.dimension}, and this job is a volume of mix. Enter a rate per volume of mix, a percentage or a ratio, or the treated area too.",
+      "{given} is {is.dimension}, and this job is a volume of mix. Enter a rate per volume of mix, a percentage or a ratio, or plan it by area.",
   },
   count: {
     key: "rate-for-count",
     template:
-      "{given} is {is.dimension}, and this job is a number of plants. Enter a rate per plant or per volume of mix, or the treated area too.",
+      "{given} is {is.dimension}, and this job is a number of plants. Enter a rate per plant or per volume of mix, or plan it by area.",
   },
   "row-length": {
     key: "rate-for-row",
     template:
-      "{given} is {is.dimension}, and this job is a length of row. Enter a rate per length of row or per volume of mix, or the treated area too.",
+      "{given} is {is.dimension}, and this job is a length of row. Enter a rate per length of row or per volume of mix, or plan it by area.",
   },
 };
 

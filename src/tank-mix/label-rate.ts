@@ -480,7 +480,7 @@ const UNFIT = {
     other: {
       key: "weight-for-liquid",
       template:
-        "{given} is a weight, but this product is a liquid. Check the label's unit and the product's form.",
+        "{given} is a weight, but this product is a liquid. Check the label's unit, or change the product to dry.",
     },
   },
   dry: {
@@ -491,7 +491,7 @@ const UNFIT = {
     other: {
       key: "volume-for-dry",
       template:
-        "{given} is a volume, but this product is dry. Check the label's unit and the product's form.",
+        "{given} is a volume, but this product is dry. Check the label's unit, or change the product to liquid.",
     },
   },
 } as const;

@@ -893,7 +893,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "spreader-pounds-as-ounces":
         "La esparcidora echó solo 1/{times} de la dosis buscada. Si pesó en libras, anote libras y no onzas.",
       "spreader-far-under":
-        "La esparcidora echó {off} de menos. Revise las unidades, y que la dosis buscada sea de producto para una pasada y una tolva.",
+        "La esparcidora echó {off} de menos. Revise las unidades, y que la dosis y la prueba sean para una sola pasada.",
       "spreader-light": "La esparcidora echó {off} de menos. Abra la compuerta un punto y pruebe de nuevo.",
       "rated-missing": "Anote la descarga que debe tener cada boquilla.",
       "rated-unused": "Aquí no se usa esta descarga. Quítela, o escoja comparar las boquillas con ella.",
@@ -911,15 +911,15 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "all-ground-treated":
         "Todo el terreno ({ground}) cuenta como tratado, pero su franja medía solo {width}, como una banda. Escoja bandas, camas o manchones, o parcela completa si aplica todo.",
       "bands-without-gap":
-        "Bandas de {band} de ancho en hileras cada {spacing} no dejan espacio, así que se trata todo el terreno. Revise el ancho de la banda, o escoja parcela completa si aplica todo.",
+        "Bandas de {band} de ancho cada {spacing} no dejan espacio, así que se trata todo el terreno. Revise el ancho de la banda, o escoja parcela completa si aplica todo.",
       "swath-is-spacing-strong":
-        "El ancho de la franja, {width}, es el de las hileras, pero una pasada trata {pass}. Si solo aplicó {pass}, anote eso: de lo contrario, la mezcla queda {times} veces más fuerte.",
+        "El ancho de la franja, {width}, es la distancia entre hileras o camas, pero una pasada trata {pass}. Si solo aplicó {pass}, anote eso: de lo contrario, la mezcla queda {times} veces más fuerte.",
       "swath-is-spacing-weak":
-        "El ancho de la franja, {width}, es el de las hileras, pero una pasada trata {pass}. Si solo aplicó {pass}, anote eso: de lo contrario, la mezcla queda {times} veces más débil.",
+        "El ancho de la franja, {width}, es la distancia entre hileras o camas, pero una pasada trata {pass}. Si solo aplicó {pass}, anote eso: de lo contrario, la mezcla queda {times} veces más débil.",
       "swath-is-not-band-strong":
-        "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más fuerte. Revise los dos anchos y las hileras por pasada.",
+        "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más fuerte. Revise los dos anchos y las hileras o camas por pasada.",
       "swath-is-not-band-weak":
-        "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más débil. Revise los dos anchos y las hileras por pasada.",
+        "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más débil. Revise los dos anchos y las hileras o camas por pasada.",
       "rate-low":
         "El volumen de aplicación es {rate}, menos de lo usual para aspersoras de mochila o de aguilón chico (desde {limit}). Revise las unidades de la franja y de lo que rellenó, y calibre de nuevo.",
       "rate-high":
@@ -971,11 +971,11 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "rate-needs-plot":
         "Esta dosis es por área del terreno, y este trabajo no tiene parcela. Anote una dosis que le corresponda, o planee la parcela.",
       "rate-for-volume":
-        "{given} es {is.dimension}, y este trabajo es un volumen de mezcla. Anote una dosis por volumen de mezcla, un porcentaje o una proporción, o también el área tratada.",
+        "{given} es {is.dimension}, y este trabajo es un volumen de mezcla. Anote una dosis por volumen de mezcla, un porcentaje o una proporción, o planéelo por área.",
       "rate-for-count":
-        "{given} es {is.dimension}, y este trabajo es un número de plantas. Anote una dosis por planta o por volumen de mezcla, o también el área tratada.",
+        "{given} es {is.dimension}, y este trabajo es un número de plantas. Anote una dosis por planta o por volumen de mezcla, o planéelo por área.",
       "rate-for-row":
-        "{given} es {is.dimension}, y este trabajo es un largo de hilera. Anote una dosis por largo de hilera o por volumen de mezcla, o también el área tratada.",
+        "{given} es {is.dimension}, y este trabajo es un largo de hilera. Anote una dosis por largo de hilera o por volumen de mezcla, o planéelo por área.",
       "limit-needs-area":
         "Este límite es por área, y este trabajo no tiene área. Anote el área tratada, o deje el límite sin anotar.",
       "plants-not-counted":
@@ -994,11 +994,11 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "nutrient-implausible":
         "{product}: {given} de nitrógeno es más de lo que reciben los cultivos en una temporada ({limit}). Revise si esta dosis es de producto.",
       "rate-high-spreading":
-        "{product}: {given} de producto es más de lo usual ({limit}). Revise el número y la unidad: ¿libras u onzas?",
+        "{product}: {given} de producto es más de lo usual ({limit}). Revise el número y la unidad.",
       "rate-near-max-spreading":
         "{product}: la dosis de {rate} está en el máximo de la etiqueta o muy cerca, {max}. Una compuerta un punto más abierta la pasaría.",
       "spreader-set-for-nutrient":
-        "{product}: la esparcidora echó {rate}, cerca de la dosis de {nutrient}. Debe echar {perPass} de producto en una pasada.",
+        "{product}: la esparcidora echó {rate}, cerca de la dosis de {nutrient}. Abra la compuerta hasta que eche {perPass} de producto en una pasada.",
       "fills-many":
         "Este trabajo lleva {total} de producto, que son {fills} llenados de una tolva de {hopper}. Revise el tamaño del trabajo, la dosis y sus unidades.",
       "each-implausible":
@@ -1014,19 +1014,19 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "rate-needs-rows":
         "Esta dosis es por largo de hilera, y esta parcela no está en hileras. Escoja una parcela en hileras, o una dosis por área.",
       "rate-uneven-more":
-        "{product}: la dosis es por área del terreno, y con una sola mezcla {plot} recibe {percent} más. Planee aparte las parcelas distintas.",
+        "{product}: la dosis es por área del terreno, y con una sola mezcla {plot} recibe {percent} de más. Planee aparte las parcelas distintas.",
       "rate-uneven-less":
-        "{product}: la dosis es por área del terreno, y con una sola mezcla {plot} recibe {percent} menos. Planee aparte las parcelas distintas.",
+        "{product}: la dosis es por área del terreno, y con una sola mezcla {plot} recibe {percent} de menos. Planee aparte las parcelas distintas.",
       "rate-uneven-rows-more":
-        "{product}: la dosis es por largo de hilera, y con una sola mezcla {plot} recibe {percent} más. Planee aparte las parcelas distintas.",
+        "{product}: la dosis es por largo de hilera, y con una sola mezcla {plot} recibe {percent} de más. Planee aparte las parcelas distintas.",
       "rate-uneven-rows-less":
-        "{product}: la dosis es por largo de hilera, y con una sola mezcla {plot} recibe {percent} menos. Planee aparte las parcelas distintas.",
+        "{product}: la dosis es por largo de hilera, y con una sola mezcla {plot} recibe {percent} de menos. Planee aparte las parcelas distintas.",
       "ounces-confusable-dry":
         "{product} tiene onzas en el nombre y está planeado en onzas de peso, no en onzas líquidas. Revise cuál indica la etiqueta.",
       "ounces-confusable-liquid":
         "{product} tiene onzas en el nombre y está planeado en onzas líquidas, no en onzas de peso. Revise cuál indica la etiqueta.",
       "bulk-density-of-liquid":
-        "La densidad aparente es para un producto seco, y este es líquido. Revise la forma del producto.",
+        "La densidad aparente es para un producto seco, y este es líquido. Quítela, o cambie el producto a seco.",
       "price-of-liquid": "Este producto es líquido. Anote lo que cuesta un volumen, no {given}.",
       "price-of-dry": "Este producto es seco. Anote lo que cuesta un peso, no {given}.",
       "product-twice": "Ya hay un producto llamado {given} en esta mezcla. Anote cada producto una vez.",
@@ -1168,11 +1168,11 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "weight-for-liquid-ounces":
         "{given} es un peso, pero este producto es líquido. Revise si la etiqueta dice fl oz u oz.",
       "weight-for-liquid":
-        "{given} es un peso, pero este producto es líquido. Revise la unidad de la etiqueta y la forma del producto.",
+        "{given} es un peso, pero este producto es líquido. Revise la unidad de la etiqueta, o cambie el producto a seco.",
       "volume-for-dry-ounces":
         "{given} es un volumen, pero este producto es seco. Revise si la etiqueta dice fl oz u oz.",
       "volume-for-dry":
-        "{given} es un volumen, pero este producto es seco. Revise la unidad de la etiqueta y la forma del producto.",
+        "{given} es un volumen, pero este producto es seco. Revise la unidad de la etiqueta, o cambie el producto a líquido.",
       "fill-over-tank":
         "No se puede llenar un tanque de {tank} hasta {fill}. Anote lo que cabe en el tanque o menos.",
       "no-mark-to-fill-to": "El tanque no tiene marca hasta {fill}. Anote las marcas que tiene.",
@@ -1190,7 +1190,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "marks-of-a-load": "Con las marcas del tanque, anote esto también, por ejemplo {example}.",
       "marks-needed": "Para esto hacen falta las marcas del tanque. Anótelas, por ejemplo cada {example}.",
       "reserve-too-narrow":
-        "Con estas marcas, lo menos es {least} de mezcla, y su mezcla extra permite {limit}. Permita más mezcla extra.",
+        "Para que cada carga llegue a una marca hacen falta {least} de mezcla, y su mezcla extra solo permite {limit}. Permita más.",
       "reserve-range": "Lo más no puede ser menos que {given} %.",
       "least-over-fill": "La carga más chica no puede ser mayor que una completa de {fill}.",
       "extra-over-total":
@@ -1761,7 +1761,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       onPlot: "En {plot}: {amount}.",
       plotInPieces: "{plot}: {amount}, o sea {each} en cada una de las {rows}.",
       doNotSpread: "No esparza",
-      doNotFill: "No llene la tolva. Las advertencias dicen por qué.",
+      doNotFill: "No llene la tolva. Corrija lo que dicen las advertencias e imprima de nuevo.",
       spreadingTitle: "Hoja de trabajo de la esparcidora",
     },
   }))(),

@@ -21,6 +21,7 @@ import {
   nameFacts,
   outputFacts,
   rateFacts,
+  reEntryFacts,
   type SheetFact,
   sizeFacts,
   totalText,
@@ -116,6 +117,7 @@ export function fieldCard(plan: AnyPlan, options: WorksheetOptions = {}): FieldC
       ...sizeFacts(shown, writer),
       ...outputFacts(shown, writer),
       ...rateFacts(shown, writer),
+      ...reEntryFacts(shown.input.products, writer),
       ...(refused ? [] : [{ name: text.totalMix, value: totalText(shown, writer) }]),
     ],
     // A card goes to the tank, where nobody reads twice: it gives no mixing steps for what must not be sprayed.

@@ -20,6 +20,7 @@ import {
   nameFacts,
   outputFacts,
   rateFacts,
+  reEntryFacts,
   type SheetFact,
   sizeFacts,
   totalMixText,
@@ -59,7 +60,7 @@ export interface Worksheet {
   readonly warnings: readonly WrittenAlert[];
   /** The job in numbers. */
   readonly summary: readonly SheetFact[];
-  /** The order in which products go in, where it is known. */
+  /** The order in which several products go in, where it is known. */
   readonly mixing?: string | undefined;
   /** The loads, in the order of mixing; loads that are mixed alike once. None where the job is refused. */
   readonly loads: readonly WrittenLoad[];
@@ -144,7 +145,9 @@ export function worksheet(plan: AnyPlan, options: WorksheetOptions = {}): Worksh
     ...(refused && { refused: text.doNotMix }),
     loads: refused ? [] : writtenLoads(shown, doses.loads, writer),
     totals: refused ? [] : doses.totals,
-    ...(shown.mixingOrder && !refused && { mixing: mixingText(shown.mixingOrder, writer) }),
+    ...(shown.mixingOrder &&
+      shown.input.products.length > 1 &&
+      !refused && { mixing: mixingText(shown.mixingOrder, writer) }),
     warnings: writtenAlerts(shown, writer, ["refusal", "warning", "note"]),
     summary: summary(shown, writer, refused),
     steps: writtenSteps(shown, made, given.measuringErrors ?? false, writer),
@@ -208,6 +211,7 @@ function summary(plan: AnyPlan, writer: Writer, refused: boolean): SheetFact[] {
     ...("area" in plan ? areaFacts(plan, writer) : sizeFacts(plan, writer)),
     ...outputFacts(plan, writer),
     ...rateFacts(plan, writer),
+    ...reEntryFacts(plan.input.products, writer),
   ];
   if (refused) return facts;
   const left = leftoverText(plan, writer);

@@ -20,6 +20,8 @@ const question = (
 const SMALL = { us: "fl_oz", imperial: "imp_fl_oz", metric: "mL" } as const;
 const NARROW = { us: "in", imperial: "in", metric: "cm" } as const;
 const HEAVY = { us: "lb", imperial: "lb", metric: "kg" } as const;
+/** A fertilizer's rate is many times a spray's. */
+const SPREAD = { us: "lb/1000ft2", imperial: "lb/ac", metric: "kg/ha" } as const;
 const PERCENT = { us: "%", imperial: "%", metric: "%" } as const;
 const POTS = { us: "pot", imperial: "pot", metric: "pot" } as const;
 
@@ -297,15 +299,17 @@ function productAsks(at: string, job: KnownJob): Ask[] {
     ask(`${at}.name`, ["Product name", "Nombre del producto"]),
     ...(isSpread ? [] : [form]),
     ask(`${at}.rate`, ["Label rate", "Dosis de la etiqueta"], {
-      ...(!isSpread && {
-        hint: [
-          "As printed on the label, per treated area or per volume of mix.",
-          "Como está en la etiqueta, por área tratada o por volumen de mezcla.",
-        ],
-      }),
+      ...(isSpread
+        ? { first: SPREAD }
+        : {
+            hint: [
+              "As printed on the label, per treated area or per volume of mix.",
+              "Como está en la etiqueta, por área tratada o por volumen de mezcla.",
+            ],
+          }),
       ...(job.kind === "tank" && { first: PERCENT }),
     }),
-    more("label.max", ["Maximum label rate", "Dosis máxima"]),
+    more("label.max", ["Maximum label rate", "Dosis máxima"], isSpread ? SPREAD : undefined),
     ...(isSpread ? [more("bag", ["A bag holds", "Un saco trae"], HEAVY)] : []),
     ...(isSpread || isBySize(job)
       ? []
@@ -314,8 +318,8 @@ function productAsks(at: string, job: KnownJob): Ask[] {
           more("label.seasonMax", ["Maximum for the season", "Máximo por temporada"]),
         ]),
     more("registration", ["Registration number", "Número de registro"]),
-    more("reEntryHours", ["Hours to re-entry", "Horas para volver a entrar"]),
-    more("preHarvestDays", ["Days to harvest", "Días a la cosecha"]),
+    more("reEntryHours", ["Re-entry wait (REI), hours", "Espera para volver a entrar, horas"]),
+    more("preHarvestDays", ["Wait before harvest (PHI), days", "Espera antes de cosechar, días"]),
   ];
 }
 

@@ -26,6 +26,16 @@ export function rateFacts({ input }: AnyPlan, writer: Writer): SheetFact[] {
   }));
 }
 
+/** How long the labels keep people out: by the longest of them. Nothing where none says so. */
+export function reEntryFacts(
+  products: readonly { readonly reEntryHours?: number | undefined }[],
+  { messages: { text }, decimals }: Writer,
+): SheetFact[] {
+  const hours = products.flatMap(({ reEntryHours = [] }) => reEntryHours);
+  if (hours.length === 0) return [];
+  return [{ name: text.reEntry, value: decimals({ value: Math.max(...hours), unit: "h" }, 1) }];
+}
+
 function rateText(rate: SingleRate, writer: Writer): string {
   const { messages, fill, exact } = writer;
   const { text } = messages;
@@ -87,7 +97,7 @@ const MOST_NAMED = 12;
 export function sizeFacts(plan: AnyPlan, writer: Writer): SheetFact[] {
   const { three, exact, messages } = writer;
   const { text } = messages;
-  if ("area" in plan) return [{ name: text.treatedArea, value: three(plan.area.treated) }];
+  if ("area" in plan) return [{ name: text.treatedArea, value: three(inAcres(plan.area.treated)) }];
   const { size, area } = plan.input;
   const { carrierPerCount, carrierPerLength } = plan;
   return [

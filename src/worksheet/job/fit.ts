@@ -50,12 +50,17 @@ export function inFluidOunces(volume: Volume): Volume {
   return { value: inUnit(volume, unit), unit };
 }
 
+// Below so many, an ounce more would weaken the mix.
+const FEW_OUNCES = 16;
+
 /** Water as a jug has it, not less: of a tank in gallons whole gallons, and fluid ounces for the rest. */
 export function byJug(water: Volume): Volume[] {
   const unit = FLUID_OUNCES[water.unit];
   if (unit === undefined) return [atLeast(water)];
   const many = inUnit({ value: 1, unit: water.unit }, unit);
-  const ounces = ceilDecided(inUnit(water, unit));
+  const few = inUnit(water, unit);
+  if (few < FEW_OUNCES) return [atLeast({ value: few, unit })];
+  const ounces = ceilDecided(few);
   const gallons = Math.floor(ounces / many);
   return [
     { value: gallons, unit: water.unit },

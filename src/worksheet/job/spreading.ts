@@ -8,7 +8,7 @@ import { atMost } from "../../units/three-figures.js";
 import type { Mass, UnitSystem } from "../../units/types.js";
 import type { CardLoad } from "../field-card.js";
 import type { Writer } from "../words/writer.js";
-import { nameFacts, type SheetFact } from "./facts.js";
+import { nameFacts, reEntryFacts, type SheetFact } from "./facts.js";
 import { asEntered } from "./fit.js";
 import { plotName } from "./places.js";
 import { inUnits } from "./plan-in-units.js";
@@ -70,7 +70,7 @@ function productFacts(
   amounts: SpreadAmounts,
   writer: Writer,
 ): SheetFact[] {
-  const { messages, fill, exact, three, decimals } = writer;
+  const { messages, fill, exact, three } = writer;
   const { text } = messages;
   const { product, spreader } = input;
   // What it takes in all is what a refused job must not be filled with.
@@ -90,9 +90,7 @@ function productFacts(
     ...(bags && !refused
       ? [{ name: text.bags, value: fill(text.bagsAndRest, { bags: bags.bags, rest: amounts.rest }) }]
       : []),
-    ...(product.reEntryHours === undefined
-      ? []
-      : [{ name: text.reEntry, value: decimals({ value: product.reEntryHours, unit: "h" }, 1) }]),
+    ...reEntryFacts([product], writer),
   ];
 }
 

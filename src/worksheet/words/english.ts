@@ -141,7 +141,7 @@ const TEXT: Messages["text"] = {
   onPlot: "{plot}: {amount}.",
   plotInPieces: "{plot}: {amount}, which is {each} for each of the {rows}.",
   doNotSpread: "Do not spread",
-  doNotFill: "Do not fill the hopper. The warnings say why.",
+  doNotFill: "Do not fill the hopper. Fix what the warnings say and print a new card.",
   spreadingTitle: "Spreader job worksheet",
 };
 

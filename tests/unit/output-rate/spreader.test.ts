@@ -161,6 +161,8 @@ describe("checkSpreader", () => {
     expect(ounces?.message).toBe(
       "The spreader put out only 1/15 of the target. If you weighed in pounds, enter pounds, not ounces.",
     );
+    // What was entered in pounds already isn't pounds for ounces.
+    expect(checkSpreader({ ...test(9), used: qty(0.0325, "lb") }).finding?.key).toBe("spreader-far-under");
     // Sixteen times in grams is another slip, and so is twenty times in ounces.
     expect(checkSpreader({ ...test(9), used: qty(3630, "g") }).finding?.key).toBe("spreader-far-over");
     expect(checkSpreader(test(160)).finding?.key).toBe("spreader-far-over");
@@ -180,7 +182,7 @@ describe("checkSpreader", () => {
     // The spreader is set to the nutrient's rate.
     const under = checkSpreader({ ...asTarget, used: qty(1.6, "oz"), target: qty(3.57, "lb/1000ft2") });
     expect(under.finding?.message).toBe(
-      "The spreader put out 72% too little. Check the units, and that the target is product for one pass and one hopper.",
+      "The spreader put out 72% too little. Check the units, and that the rate and the test are both for one pass.",
     );
   });
 

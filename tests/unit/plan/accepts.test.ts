@@ -277,7 +277,8 @@ describe("planApplication measures a dry product", () => {
     expect(refusal(() => planApplication({ ...JOB, products: [product] } as never))).toMatchObject({
       key: "bulk-density-of-liquid",
       path: "products[0].bulkDensity",
-      message: "A bulk density is for a dry product, and this one is a liquid. Check the form.",
+      message:
+        "A bulk density is for a dry product, and this one is a liquid. Leave it out, or change the product to dry.",
     });
   });
 

@@ -157,7 +157,7 @@ describe("a job whose tank has marks", () => {
     [
       { reserve: { percent: 0, upTo: 2 }, sprayer: { ...MARKS, marks: qty(1, "gal") }, split: "easiest" },
       "reserve",
-      "The least that these marks allow is 6 gal of mix, and your extra mix allows 5.14 gal. Allow more extra mix.",
+      "Ending each load on a mark takes 6 gal of mix, and your extra mix allows only 5.14 gal. Allow more extra mix.",
     ],
   ])("is refused where it can't be: %j", (change, path, message) => {
     const error = refusal(() => planned(change));

@@ -215,7 +215,7 @@ describe("what plan says of input that cannot be", () => {
       () => product({ rate: qty(2, "kg/ha") }),
       "wrong-dimension",
       "products[0].rate",
-      "2 kg/ha is a weight, but this product is a liquid. Check the label's unit and the product's form.",
+      "2 kg/ha is a weight, but this product is a liquid. Check the label's unit, or change the product to dry.",
     ],
     [
       () =>
@@ -283,7 +283,7 @@ describe("what plan says of input that cannot be", () => {
       () => product({ label: { max: qty(1, "kg/ha") } }),
       "wrong-dimension",
       "products[0].label.max",
-      "1 kg/ha is a weight, but this product is a liquid. Check the label's unit and the product's form.",
+      "1 kg/ha is a weight, but this product is a liquid. Check the label's unit, or change the product to dry.",
     ],
     [
       () => product({ soFar: 5 }),

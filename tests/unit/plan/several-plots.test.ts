@@ -53,12 +53,12 @@ describe("a rate per ground area on plots of which other parts are treated", () 
         severity: "warning",
         path: "products[0].rate",
         message:
-          "Product A: the rate is per area of ground, and in one mix North side gets 50% more than that. Plan the plots that differ separately.",
+          "Product A: the rate is per area of ground, and in one mix North side gets 50% too much. Plan the plots that differ separately.",
         figures: { product: "Product A", plot: "North side", percent: { value: 50, unit: "%" } },
       },
     ]);
     const [second] = about({ ...JOB, plot: [bands(8), bands(4)] }, "rate-uneven");
-    expect(second?.message).toContain("plot 2 gets 50% more");
+    expect(second?.message).toContain("plot 2 gets 50% too much");
     expect(issueText(second as Warning, { words: SPANISH_WORDS })).toContain("parcela 2 recibe 50");
     expect(about({ ...JOB, plot: [bands(4), bands(4)] }, "rate-uneven")).toEqual([]);
     expect(about({ ...JOB, plot: bands(4) }, "rate-uneven")).toEqual([]);
@@ -147,7 +147,7 @@ describe("a rate per length of row on plots with bands of other widths", () => {
     // 2,000 ft of row and a third of the mix on the first plot's 1,000 ft: 2/3 of the rate; 4/3 on the second.
     const [uneven] = about(input, "rate-uneven");
     expect(uneven).toMatchObject({ figures: { plot: 1, percent: { value: 33, unit: "%" } } });
-    expect(uneven?.message).toContain("gets 33% less");
+    expect(uneven?.message).toContain("gets 33% too little");
   });
 });
 

@@ -386,7 +386,7 @@ function slipsOf(farm: Farm): Slip[] {
       "one mix by ground area for plots of other spacings",
       twoPlots(1, perGround(1)),
       twoPlots(2, perGround(1)),
-      warns("rate-uneven", "warning", "plot 1 gets 50% more"),
+      warns("rate-uneven", "warning", "plot 1 gets 50% too much"),
     ],
     [
       // Half of the product on a third of the ground: 1.5 times the rate there.

@@ -215,8 +215,10 @@ describe("a job of granules warns of", () => {
     expect(found(heavy)).toEqual(["warning spreader-heavy test.used"]);
     expect(rounded(heavy.check?.deviation as Quantity)).toEqual([12.5, "%"]);
     expect(found(tested(LAWN, 7))).toEqual(["warning spreader-light test.used"]);
-    // 128 oz is pounds for ounces.
-    expect(found(tested(LAWN, 128))).toEqual(["warning spreader-ounces-as-pounds test.used"]);
+    // 8 lb is pounds for ounces; 128 oz is as much, but nobody took that for pounds.
+    const pounds = planSpreading({ ...LAWN, test: { used: qty(8, "lb"), ...strip } });
+    expect(found(pounds)).toEqual(["warning spreader-ounces-as-pounds test.used"]);
+    expect(found(tested(LAWN, 128))).toEqual(["warning spreader-far-over test.used"]);
     expect(found(tested(withProduct(LAWN, { label: { max: qty(5.4, "lb/1000ft2") } }), 9))).toEqual([
       "refusal spreader-over-max test.used",
     ]);
@@ -227,7 +229,7 @@ describe("a job of granules warns of", () => {
     const slip = tested(BEDS, 0.32);
     expect(found(slip)).toEqual(["warning spreader-set-for-nutrient test.used"]);
     expect(slip.warnings[0]?.message).toBe(
-      "Product A: the spreader put out 0.2 lb/1,000 sq ft, about the rate of N. It must put out 2 lb/1,000 sq ft of product for one pass.",
+      "Product A: the spreader put out 0.2 lb/1,000 sq ft, about the rate of N. Open the gate until it puts out 2 lb/1,000 sq ft of product in one pass.",
     );
     // In one direction all of the 4 lb of product: 0.64 oz is the nutrient's 0.4 lb.
     const lengthwise = { ...BEDS, spreader: { hopper: qty(3, "lb") } };
@@ -396,7 +398,7 @@ describe("the working and the card of a job of granules", () => {
   it("gives no fills for what is refused, and says so", () => {
     const card = spreadingCard(planSpreading(withProduct(LAWN, { label: { max: qty(4, "lb/1000ft2") } })));
     expect(card.loads).toEqual([]);
-    expect(card.order).toEqual(["Do not fill the hopper. The warnings say why."]);
+    expect(card.order).toEqual(["Do not fill the hopper. Fix what the warnings say and print a new card."]);
     expect(card.warnings[0]?.name).toBe("Do not spread");
     const near = spreadingCard(planSpreading(withProduct(LAWN, { label: { max: qty(5, "lb/1000ft2") } })));
     expect(near.warnings[0]?.name).toBe("Warning");
@@ -490,7 +492,7 @@ describe("the worksheet of a job of granules", () => {
   it("has no fill and no amount of what is refused, and says not to spread it", () => {
     const sheet = spreadingSheet(planSpreading(withProduct(LAWN, { label: { max: qty(4, "lb/1000ft2") } })));
     expect(sheet.warnings[0]?.name).toBe("Do not spread");
-    expect(sheet.refused).toBe("Do not fill the hopper. The warnings say why.");
+    expect(sheet.refused).toBe("Do not fill the hopper. Fix what the warnings say and print a new card.");
     expect(sheet.totals).toEqual([]);
     expect(sheet.summary.map(({ name }) => name)).toEqual(["Treated area", "Product A rate"]);
     expect(sheet.steps.map(({ title }) => title)).toEqual(["Treated area"]);

@@ -108,7 +108,7 @@ describe("a job of granules warns of", () => {
       code: "rate-implausible",
       severity: "warning",
       path: "product.rate",
-      message: `Product A: ${text}. Check the number and its unit: pounds or ounces?`,
+      message: `Product A: ${text}. Check the number and its unit.`,
       figures: { product: "Product A", given, limit },
     },
   ];

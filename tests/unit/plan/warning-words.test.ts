@@ -131,7 +131,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration.swath",
           message:
-            "The strip's 60 in matches the row spacing, but one pass treats 2 ft. If only 2 ft was sprayed, enter that: otherwise the mix is 2.5 times too strong.",
+            "The strip's 60 in matches the row or bed spacing, but one pass treats 2 ft. If only 2 ft was sprayed, enter that, or the mix is 2.5 times too strong.",
           figures: {
             width: { value: 60, unit: "in" },
             pass: { value: 2, unit: "ft" },
@@ -162,7 +162,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration.swath",
           message:
-            "The strip's 60 in matches the row spacing, but one pass treats 12 ft. If only 12 ft was sprayed, enter that: otherwise the mix is 2.4 times too weak.",
+            "The strip's 60 in matches the row or bed spacing, but one pass treats 12 ft. If only 12 ft was sprayed, enter that, or the mix is 2.4 times too weak.",
           figures: {
             width: { value: 60, unit: "in" },
             pass: { value: 12, unit: "ft" },
@@ -646,7 +646,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "plot",
           message:
-            "Bands 4 ft wide on rows 4 ft apart leave no gap, so all of the ground is treated. Check the band's width, or choose whole block if you spray it all.",
+            "Bands 4 ft wide and 4 ft apart leave no gap, so all of the ground is treated. Check the band's width, or choose whole block if you spray it all.",
           figures: { band: { value: 4, unit: "ft" }, spacing: { value: 4, unit: "ft" } },
         },
       ],
@@ -657,13 +657,13 @@ describe("a plan warns, word for word, of", () => {
           "a strip twice as wide as the band",
           2,
           "strong",
-          "Your test strip was 4 ft wide, but one pass treats 2 ft: the mix may be 2 times too strong. Check both widths and the rows per pass.",
+          "Your test strip was 4 ft wide, but one pass treats 2 ft: the mix may be 2 times too strong. Check both widths, and the rows or beds per pass.",
         ],
         [
           "a strip half as wide as the band",
           8,
           "weak",
-          "Your test strip was 4 ft wide, but one pass treats 8 ft: the mix may be 2 times too weak. Check both widths and the rows per pass.",
+          "Your test strip was 4 ft wide, but one pass treats 8 ft: the mix may be 2 times too weak. Check both widths, and the rows or beds per pass.",
         ],
       ] as const
     ).map(([what, width, way, message]): [string, object, object[]] => [

@@ -95,7 +95,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => amount(qty(2, "pt/ac"), "dry"),
       "wrong-dimension",
       "rate",
-      "2 pt/ac is a volume, but this product is dry. Check the label's unit and the product's form.",
+      "2 pt/ac is a volume, but this product is dry. Check the label's unit, or change the product to liquid.",
     ],
     [
       () => amount(qty(2, "oz/ac")),
@@ -107,7 +107,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => amount(qty(2, "lb/100gal")),
       "wrong-dimension",
       "rate",
-      "2 lb/100 gal is a weight, but this product is a liquid. Check the label's unit and the product's form.",
+      "2 lb/100 gal is a weight, but this product is a liquid. Check the label's unit, or change the product to dry.",
     ],
     [
       () => amount(percent),
@@ -387,25 +387,25 @@ describe("what tank-mix says of input that cannot be", () => {
       () => label({}, { rate: { low, high: qty(2, "lb/ac"), chosen: low } }),
       "wrong-dimension",
       "rate.high",
-      "2 lb/ac is a weight, but this product is a liquid. Check the label's unit and the product's form.",
+      "2 lb/ac is a weight, but this product is a liquid. Check the label's unit, or change the product to dry.",
     ],
     [
       () => label({}, { rate: { low: qty(2, "lb/ac"), high, chosen: low } }),
       "wrong-dimension",
       "rate.low",
-      "2 lb/ac is a weight, but this product is a liquid. Check the label's unit and the product's form.",
+      "2 lb/ac is a weight, but this product is a liquid. Check the label's unit, or change the product to dry.",
     ],
     [
       () => label({}, { rate: { low, high, chosen: qty(2, "lb/ac") } }),
       "wrong-dimension",
       "rate.chosen",
-      "2 lb/ac is a weight, but this product is a liquid. Check the label's unit and the product's form.",
+      "2 lb/ac is a weight, but this product is a liquid. Check the label's unit, or change the product to dry.",
     ],
     [
       () => label({}, { rate: qty(2, "lb/ac") }),
       "wrong-dimension",
       "rate",
-      "2 lb/ac is a weight, but this product is a liquid. Check the label's unit and the product's form.",
+      "2 lb/ac is a weight, but this product is a liquid. Check the label's unit, or change the product to dry.",
     ],
     [
       () => label({ leastCarrier: qty(20, "gal/ac"), mostCarrier: qty(10, "gal/ac") }),

@@ -102,6 +102,10 @@ describe("a choice", () => {
     const far = refusal(() => reads(form, "zzzzzz"));
     expect(far.message).toBe('There is no choice "zzzzzz". Choose one of: liquid, dry.');
     expect(far.figures).toEqual({ given: '"zzzzzz"', choices: ["liquid", "dry"] });
+    // A code of two letters with one of them changed is another code, not a slip.
+    const code = choice("Its formulation.", ["WG", "DC"]);
+    expect(refusal(() => reads(code, "DF")).message).toBe('There is no choice "DF". Choose one of: WG, DC.');
+    expect(refusal(() => reads(code, "wg")).message).toContain("Did you mean WG?");
     expectRefused(() => reads(form, 5), "unknown-choice", "x", "There is no choice 5.");
     expectRefused(() => reads(form, undefined), "missing", "x", "Choose one of: liquid, dry.");
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type PlanInput, planApplication } from "../../../src/plan/index.ts";
+import { type PlanInput, type Product, planApplication } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { fieldCard, renderMarkdown, renderText, worksheet } from "../../../src/worksheet/index.ts";
 import { DOUBTFUL, QUIET, TWO_PRODUCTS } from "../../helpers/jobs.ts";
@@ -46,6 +46,62 @@ describe("a field card", () => {
     );
     expect(many.loads.map(({ title }) => title)).toEqual(["Loads 1 to 158 of 159, each", "Load 159 of 159"]);
     expect(renderText(many).split("\n").length).toBeLessThan(60);
+  });
+
+  it("measures full tanks alike, whatever the last digit of their doses", () => {
+    // 1.4 ac at 83.893 gal/ac are 117.45 gal. 2 gal per 100 gal is 128 fl oz in a tank of 50 gal: 16 cups.
+    const canopy = fieldCard(
+      planApplication({
+        plot: { kind: "ground-area", ground: qty(1.4, "ac"), fraction: 1 },
+        calibration: {
+          kind: "tree-row",
+          used: qty(2.6, "gal"),
+          sides: 1,
+          rowLength: qty(150, "ft"),
+          rowSpacing: qty(18, "ft"),
+        },
+        sprayer: { tank: qty(50, "gal") },
+        products: [{ name: "Oil", form: "liquid", rate: qty(2, "gal/100gal") }],
+        tools: "us-cups-and-spoons",
+      }),
+    );
+    expect(canopy.loads.map(({ title }) => title)).toEqual(["Loads 1 and 2 of 3, each", "Load 3 of 3"]);
+    expect(canopy.loads[0]?.steps[1]).toBe("Oil: 128 fl oz. Measure 16 cups (exact).");
+    // As it was entered, and as the loads are.
+    expect(canopy.facts[0]).toEqual({ name: "Treated area", value: "1.4 ac" });
+  });
+
+  it("gives the water of a small mix closer than an ounce", () => {
+    // 48 sq ft at 17.0156 gal/ac are 2.4 fl oz, 4 fl oz more for the hose; less 3.2 fl oz of water and the product.
+    const small = fieldCard(
+      planApplication({
+        plot: { kind: "rectangle", length: qty(12, "ft"), width: qty(4, "ft"), fraction: 1 },
+        calibration: { kind: "strip", used: qty(2, "fl_oz"), swath: qty(2, "ft"), distance: qty(20, "ft") },
+        sprayer: { tank: qty(1, "gal"), lineVolume: qty(4, "fl_oz") },
+        products: [{ name: "Product A", form: "liquid", rate: qty(1, "pt/ac") }],
+        tools: "syringes",
+      }),
+    );
+    expect(small.loads[0]?.steps[2]).toBe(
+      "No mark at 0.05 gal? Measure 3.16 fl oz of water in a jug, and use all of it for the next two steps.",
+    );
+  });
+
+  it("keeps people out for the longest time that a label gives", () => {
+    const [one, other] = TWO_PRODUCTS.products;
+    const kept = (hours: readonly (number | undefined)[]) =>
+      fieldCard(
+        planApplication({
+          ...TWO_PRODUCTS,
+          products: [
+            { ...(one as Product), reEntryHours: hours[0] },
+            { ...(other as Product), reEntryHours: hours[1] },
+          ],
+        }),
+      ).facts.find(({ name }) => name === "Keep people out for")?.value;
+    expect(kept([12, 24])).toBe("24 h");
+    expect(kept([undefined, 4])).toBe("4 h");
+    expect(kept([undefined, undefined])).toBeUndefined();
   });
 
   it("keeps to the tank's fill as it was entered, and to three figures for any other", () => {

@@ -61,6 +61,20 @@ describe("worksheet", () => {
     }
   });
 
+  it("gives an order of mixing to several products only", () => {
+    const mixing = (formulations: readonly ("EC" | "WG")[]) =>
+      worksheet(
+        planApplication({
+          ...plan.input,
+          products: plan.input.products
+            .slice(0, formulations.length)
+            .map((product, i) => ({ ...product, formulation: formulations[i] })),
+        }),
+      ).mixing;
+    expect(mixing(["EC", "WG"])).toContain("Product B, Product A");
+    expect(mixing(["EC"])).toBeUndefined();
+  });
+
   it("shows warnings, loads, measured doses, working and cautions as text", () => {
     for (const part of [
       "Treated area",
