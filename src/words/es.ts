@@ -7,6 +7,7 @@ import type { Messages, ToolNames } from "../worksheet/words/messages.js";
 const MIX = "mezcla total por preparar";
 const ALL_LOADS = "toda la mezcla";
 const MARK_STEP = "de una marca a la siguiente";
+const BESIDES = { lines: "mezcla que queda en las mangueras", reserve: "mezcla extra" };
 const FULL_MARK = "tanque lleno, hasta la marca más alta";
 const LAST_LOAD = "lo que debe llevar la última carga";
 const LOAD_HOLDS = "lo que debe llevar la carga";
@@ -59,7 +60,6 @@ const NUTRIENTS = {
   Ca: "calcio (Ca)",
   CaO: "óxido de calcio",
 };
-const EXTRA = "mezcla extra y la que queda en las mangueras";
 const EACH = "mezcla por unidad";
 const COUNT = "cuántas unidades son";
 const MOST = "unidades que alcanza un tanque lleno";
@@ -541,8 +541,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       }),
       "tank-mix.fills": words("número de llenados del tanque", { total: MIX, fill: "llenado del tanque" }),
       "tank-mix.loads": words("número de cargas", { fills: "número de llenados del tanque" }),
-      "tank-mix.piece": words(EACH, { total: MIX, extra: EXTRA, pieces: COUNT }),
-      "tank-mix.most": words(MOST, { fill: "llenado del tanque", extra: EXTRA, piece: EACH }),
+      "tank-mix.piece": words(EACH, { total: MIX, ...BESIDES, pieces: COUNT }),
+      "tank-mix.most": words(MOST, { fill: "llenado del tanque", ...BESIDES, piece: EACH }),
       "tank-mix.perLoad": words(PER_LOAD, {
         most: MOST,
         pieces: COUNT,
@@ -570,7 +570,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "tank-mix.loadOfPieces": words(LOAD_HOLDS, {
         pieces: "unidades en la carga",
         piece: EACH,
-        extra: EXTRA,
+        ...BESIDES,
       }),
       "tank-mix.markSteps": words("marcas hasta la carga", { load: LOAD_HOLDS, step: MARK_STEP }),
       "tank-mix.mark": words("marca hasta donde se llena", {
@@ -1197,7 +1197,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Con estas marcas, lo menos es {least} de mezcla, y su mezcla extra permite {limit}. Permita más mezcla extra.",
       "reserve-range": "Lo más no puede ser menos que {given} %.",
       "least-over-fill": "La carga más chica no puede ser mayor que una completa de {fill}.",
-      "extra-over-total": "Debe ser menos que la mezcla total de {total}.",
+      "extra-over-total":
+        "Lo que se mezcla además de las hileras o parcelas, {given}, debe ser menos que la mezcla total de {total}.",
       "piece-and-extra-over-fill":
         "Una hilera o parcela lleva {each}, y con {extra} de mangueras y reserva pasa de una carga de {fill}. Divida la mezcla en cargas iguales.",
       "piece-over-fill":
@@ -1646,7 +1647,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       mixInHose: "{volume} en la manguera",
       leftover: "Sobrante al terminar la parcela",
       leftoverJob: "Sobrante al terminar el trabajo",
-      leftoverWithArea: "{leftover}; el extra alcanza para {area} más",
+      leftoverWithArea: "{leftover}; lo que queda en el tanque alcanza para {area} más",
       rateOf: "Dosis de {product}",
       rateOfActive: "{rate} de ingrediente activo",
       rateOfMix: "{parts} en {to} partes de mezcla",
@@ -1664,6 +1665,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       loadsAlike: "Cargas {loads} de {count}, cada una",
       loadsPair: "{from} y {to}",
       loadsFromTo: "{from} a {to}",
+      byVolume: "{rate} (por volumen)",
+      weightInVolume: "{rate} (peso en volumen)",
       about: "cerca de {area}",
       upTo: "hasta {area}",
       covers: "Cubre {area}.",
@@ -1690,8 +1693,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       stopOutside:
         "Si la carga {load} se acaba antes de {least} o después de {most}, pare y calibre de nuevo.",
       sprayOn: "Siga aplicando, hasta {place}.",
-      sprayRest:
-        "Antes de preparar la próxima carga, siga hasta vaciar el tanque. Marque el lugar y empiece ahí la próxima carga.",
+      sprayPast:
+        "Aplique hasta {place} y siga hasta vaciar el tanque. Marque dónde para y empiece ahí la próxima carga.",
+      sprayOut: "Aplique hasta vaciar el tanque. Marque dónde para y empiece ahí la próxima carga.",
       topUpFull: "Complete con agua hasta llenar el tanque.",
       fillAll: "llene el tanque por completo",
       spareLoad: "Toda esta carga es extra. Prepárela solo si le falta mezcla.",
@@ -1711,12 +1715,12 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       topUp: "Complete con agua hasta {carrier}.",
       waterByJug:
         "¿No hay marca en {carrier}? Mida {water} de agua en una jarra y use toda en los dos pasos que siguen.",
-      spray: "Aplique. Esta carga cubre cerca de {area}.",
+      spray: "Aplique. Esta carga cubre {area}.",
       use: "Aplique esta carga: rocíela o riéguela. Alcanza para {area}.",
       useAll: "Aplique esta carga: rocíela o riéguela.",
       severalLoads: "{loads} cargas de {load}",
       fillingOrder:
-        "{products:one=;other=Mezcle bien cada producto antes de agregar el siguiente. }Si la etiqueta da otro orden, siga la etiqueta.",
+        "{products:one=;other=Mezcle bien cada producto antes de agregar el siguiente. }Si la etiqueta dice otra cosa, siga la etiqueta.",
       exactly: "exacto",
       under: "{percent} de menos",
       over: "{percent} de más",

@@ -471,11 +471,16 @@ export const GERMAN: Messages = {
     "tank-mix.loads": { found: "Zahl der Füllungen", terms: { fills: "so oft wie nötig" } },
     "tank-mix.piece": {
       found: "Brühe für ein Stück",
-      terms: { total: MIX, extra: "Leitungen und Zugabe", pieces: "Zahl der Stücke" },
+      terms: { total: MIX, lines: "Rest in den Leitungen", reserve: "Zugabe", pieces: "Zahl der Stücke" },
     },
     "tank-mix.most": {
       found: "Stücke je Füllung, höchstens",
-      terms: { fill: "Füllung", extra: "Leitungen und Zugabe", piece: "Brühe für ein Stück" },
+      terms: {
+        fill: "Füllung",
+        lines: "Rest in den Leitungen",
+        reserve: "Zugabe",
+        piece: "Brühe für ein Stück",
+      },
     },
     "tank-mix.perLoad": {
       found: "ganze Stücke je Füllung",
@@ -519,7 +524,12 @@ export const GERMAN: Messages = {
     },
     "tank-mix.loadOfPieces": {
       found: "was die Füllung fassen muss",
-      terms: { pieces: "Reihen oder Stücke", piece: "Brühe für eines", extra: "was sonst noch hinein muss" },
+      terms: {
+        pieces: "Reihen oder Stücke",
+        piece: "Brühe für eines",
+        lines: "Rest in den Leitungen",
+        reserve: "Zugabe",
+      },
     },
     "tank-mix.markSteps": {
       found: "Marken bis zur Menge",
@@ -883,6 +893,8 @@ export const GERMAN: Messages = {
     loadsAlike: "Füllungen {loads} von {count}, je",
     loadsPair: "{from} und {to}",
     loadsFromTo: "{from} bis {to}",
+    byVolume: "{rate} des Volumens",
+    weightInVolume: "{rate}, Gewicht im Volumen",
     about: "etwa {area}",
     upTo: "bis zu {area}",
     covers: "Reicht für {area}.",
@@ -908,8 +920,8 @@ export const GERMAN: Messages = {
     stopBefore: "Ist Füllung {load} vor {least} zu Ende: aufhören und neu eichen.",
     stopOutside: "Ist Füllung {load} vor {least} oder nach {most} zu Ende: aufhören und neu eichen.",
     sprayOn: "Weiter spritzen, bis zu {place}.",
-    sprayRest:
-      "Vor der nächsten Füllung weiter spritzen, bis der Tank leer ist. Stelle merken, dort weitermachen.",
+    sprayPast: "Bis zu {place} spritzen, und weiter, bis der Tank leer ist. Dort geht es weiter.",
+    sprayOut: "Spritzen, bis der Tank leer ist. Dort geht es weiter.",
     topUpFull: "Mit Wasser auffüllen, bis der Tank voll ist.",
     fillAll: "Tank ganz füllen",
     spareLoad: "Diese Füllung ist ganz Reserve. Nur ansetzen, wenn Brühe fehlt.",

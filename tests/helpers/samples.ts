@@ -258,7 +258,7 @@ export const SAMPLES: { readonly [N in Sampled]: readonly Readonly<Parameters<(t
   ],
   splitLoads: [
     [{ ...loads, split: "full-then-part" }],
-    [{ ...loads, split: { pieces: 14, extra: qty(1, "qt") } }],
+    [{ ...loads, split: { pieces: 14, lines: qty(1, "qt"), reserve: qty(3, "pt") } }],
     [{ ...loads, split: { pieces: 14, perLoad: 2 } }],
     [
       {
@@ -272,7 +272,7 @@ export const SAMPLES: { readonly [N in Sampled]: readonly Readonly<Parameters<(t
     [{ ...loads, marks: qty(1, "pt"), split: "equal" }],
     [{ ...loads, marks: qty(0.5, "L"), leastLoad: qty(12, "L"), split: "full-then-part" }],
     [{ ...loads, marks: [qty(14, "L"), qty(3, "gal"), qty(1, "gal")], split: "equal" }],
-    [{ ...loads, marks: qty(0.5, "L"), split: { pieces: 14, extra: qty(1, "qt") } }],
+    [{ ...loads, marks: qty(0.5, "L"), split: { pieces: 14, lines: qty(1, "qt"), reserve: qty(3, "pt") } }],
   ],
   productAmount: [
     [{ ...product, rate: qty(1.3, "pt/ac") }],

@@ -17,8 +17,8 @@ export interface TankMixLines extends NutrientLines {
   "tank-mix.carrierRounded": "times" | "step";
   "tank-mix.fills": "total" | "fill";
   "tank-mix.loads": "fills";
-  "tank-mix.piece": "total" | "extra" | "pieces";
-  "tank-mix.most": "fill" | "extra" | "piece";
+  "tank-mix.piece": "total" | "lines" | "reserve" | "pieces";
+  "tank-mix.most": "fill" | "lines" | "reserve" | "piece";
   "tank-mix.perLoad": "most" | "pieces" | "chosen";
   "tank-mix.loadsOfPieces": "pieces" | "perLoad";
   "tank-mix.fullMarkSteps": "fill" | "step";
@@ -26,7 +26,7 @@ export interface TankMixLines extends NutrientLines {
   "tank-mix.equalLoad": "total" | "loads";
   "tank-mix.rest": "total" | "full" | "loads";
   "tank-mix.lent": "full" | "rest" | "last";
-  "tank-mix.loadOfPieces": "pieces" | "piece" | "extra";
+  "tank-mix.loadOfPieces": "pieces" | "piece" | "lines" | "reserve";
   "tank-mix.markSteps": "load" | "step";
   "tank-mix.mark": "times" | "step";
   "tank-mix.markedTotal": "n" | "x";
@@ -80,7 +80,6 @@ export interface TankMixLines extends NutrientLines {
 }
 
 const MIX = "total mix to make";
-const EXTRA = "extra mix and mix left in the lines";
 const EACH = "mix for each";
 const PER_LENGTH = "mix per length of row";
 const COUNT = "how many in all";
@@ -95,6 +94,8 @@ const PART = "part of the mix that is product";
 const RATIO = { parts: "parts of product", whole: "parts of mix" };
 const WHOLE_UNIT = "what 100% would be";
 const MARK_STEP = "from one mark to the next";
+// What is mixed besides what each one gets.
+const BESIDES = { lines: "mix left in the lines", reserve: "extra mix" };
 const FULL_MARK = "full tank, to the highest mark";
 const LAST_LOAD = "what the last load must hold";
 const MARKED = "total mix, with every load on a mark";
@@ -188,11 +189,11 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   "tank-mix.loads": { found: "number of loads", terms: { fills: "number of tank fills" } },
   "tank-mix.piece": {
     found: EACH,
-    terms: { total: MIX, extra: EXTRA, pieces: COUNT },
+    terms: { total: MIX, ...BESIDES, pieces: COUNT },
   },
   "tank-mix.most": {
     found: MOST,
-    terms: { fill: "tank fill", extra: EXTRA, piece: EACH },
+    terms: { fill: "tank fill", ...BESIDES, piece: EACH },
   },
   "tank-mix.perLoad": {
     found: PER_LOAD,
@@ -224,7 +225,7 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.loadOfPieces": {
     found: "what the load must hold",
-    terms: { pieces: "how many in the load", piece: EACH, extra: EXTRA },
+    terms: { pieces: "how many in the load", piece: EACH, ...BESIDES },
   },
   "tank-mix.markSteps": {
     found: "marks up to the load",

@@ -83,14 +83,15 @@ describe("loads that end on a tank's marks", () => {
       [2, 2.25],
     ]);
     expect(toMark?.value).toBeCloseTo(0.85, 12);
-    // 11 gal for 10 rows and 1 gal besides: two rows and the gallon, and two rows each.
-    const held = split({ total: qty(12, "gal"), split: { pieces: 10, extra: qty(1, "gal") } });
+    // 11 gal for 10 rows, 1 qt for the lines and 3 to spare: two rows and the quart, two rows each, and two rows and the rest.
+    const besides = { lines: qty(1, "qt"), reserve: qty(3, "qt") };
+    const held = split({ total: qty(12, "gal"), split: { pieces: 10, ...besides } });
     expect(held.loads.map(({ pieces, carrier }) => [pieces, carrier.value])).toEqual([
-      [2, 3.25],
+      [2, 2.5],
       [2, 2.25],
       [2, 2.25],
       [2, 2.25],
-      [2, 2.25],
+      [2, 3],
     ]);
   });
 
@@ -130,7 +131,7 @@ describe("loads that end on a tank's marks", () => {
     { total: qty(3.9, "gal"), split: "equal" },
     { total: qty(8.3, "gal"), leastLoad: qty(1, "gal") },
     { marks: [qty(15, "L"), qty(1, "gal")] },
-    { total: qty(38, "L"), split: { pieces: 11, extra: qty(1, "qt") } },
+    { total: qty(38, "L"), split: { pieces: 11, lines: qty(1, "qt"), reserve: qty(1, "pt") } },
     { total: qty(38, "L"), split: { pieces: 11, perLoad: 3 } },
     { split: { fills: [qty(4, "gal"), qty(4, "gal"), qty(9, "qt")] } },
     { total: qty(12, "qt"), split: { fills: [qty(3, "gal")] } },
