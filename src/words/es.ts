@@ -903,6 +903,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "suggest-tool": "Use también este utensilio: {tool.tool}.",
       "suggest-stock":
         "Dilúyalo primero: ponga {product} de producto en una medida, complete con agua hasta {stock} y revuelva. Su dosis son {taken} de eso.",
+      "set-in-list":
+        "Una lista tiene utensilios, no nombres de juegos. Escriba {example} para los utensilios de un juego.",
+      "tool-twice": "El utensilio {name} está dos veces en la lista. Quite uno.",
       "tool-names-alike": "Dos utensilios se llaman {name}. Dé a cada uno su propio nombre.",
       "bulk-density-missing":
         "Anote la densidad aparente de este producto, o pese el producto: una onza de peso llena de 2 a 6 cucharadas al ras.",
@@ -1068,6 +1071,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "rate-per-ground":
         "Este volumen de aplicación cuenta los callejones, pero solo se trata una parte de esta parcela. Anote todo el terreno como parcela, o calibre en la parte tratada.",
       "plan-for-job": "Esto es un plan terminado. Pase su entrada: plan.input.",
+      "result-for-record": "Esto solo contiene un registro. Pase su registro: done.record.",
       "plan-expected": "Esto no es un plan terminado. Primero planee el trabajo.",
       "plan-changed":
         "Este plan no corresponde a sus propios datos: algo se cambió. Planee el trabajo de nuevo.",
@@ -1086,6 +1090,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "start-after-end": "El inicio, {started}, es después del final, {finished}.",
       "volume-and-weight":
         "Este registro tiene {given} y otro tiene {first}: uno es por volumen y el otro por peso. Revise qué producto es.",
+      "names-alike": "¿Son {given} y {meant} el mismo producto? Escriba los dos nombres igual.",
       "record-after-today": "Este registro es del {given}, después de {today}. Revise las dos fechas.",
       "seed-empty": "Este número no da ningún problema. Escoja otro.",
       "bands-overlap":
@@ -1218,6 +1223,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "marks-needed": "Para esto hacen falta las marcas del tanque. Anótelas, por ejemplo cada {example}.",
       "reserve-too-narrow":
         "Con estas marcas, lo menos es {least} de mezcla, y su mezcla extra permite {limit}. Permita más mezcla extra.",
+      "reserve-kind": "¿Por ciento o volumen? Anote la mezcla extra como objeto, por ejemplo {example}.",
       "reserve-range": "Lo más no puede ser menos que {given} %.",
       "least-over-fill": "La carga más chica no puede ser mayor que una completa de {fill}.",
       "extra-over-total":
@@ -1279,6 +1285,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "yes-or-no-expected": "Anote true (sí) o false (no), no {given.kind}.",
       "yes-or-no": "Anote true (sí) o false (no).",
       "object-missing": "Falta esta parte. Sus campos son: {fields}.",
+      "json-text": "Esto es texto. Léalo primero con JSON.parse.",
       "object-expected": "Esto debe ser un objeto con campos, no {given.kind}.",
       "fields-expected": "Esto debe ser un objeto con los campos {fields}, no {given.kind}.",
       "field-unknown": "Aquí no hay ningún campo {given.kind}. Los campos son: {choices}.",
