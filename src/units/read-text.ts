@@ -84,8 +84,8 @@ export function numberIn(text: string, locale = "en-US"): number {
 }
 
 // Most of what people type is a short number and a unit that was typed before. In such a text the two are read one by one, in
-// every locale with a decimal point; three decimals may be thousands, so they aren't short.
-const SHORT = /^\d{1,6}(?:\.\d{1,2})? \D+$/;
+// every locale with a decimal point. Three decimals that end in 0 may be thousands, so they aren't short; in eighths they don't.
+const SHORT = /^\d{1,6}(?:\.\d{1,2}|\.\d{0,4}[1-9])? \D+$/;
 const MOST_KNOWN = 100;
 
 /** What a short text says after its number. */
