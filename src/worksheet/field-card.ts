@@ -220,14 +220,17 @@ function coverageSteps(
   if (plan.loads.length === 1 && "area" in plan) return [text.sprayAll];
   if (places.length === 1) return [sprayText(first, ends, plan, writer)];
   if (isSpare(plan.loads[first] as Load)) return [text.spareLoad];
-  if (places.some((at) => runsOn(at, plan))) return [text.sprayOut];
+  const last = lastSprayed(plan);
+  const withRest = (step: string): string =>
+    places.includes(last) ? `${step} ${fill(text.doesRest, { load: last + 1 })}` : step;
+  if (places.some((at) => runsOn(at, plan))) return [withRest(text.sprayOut)];
   const known = endsText(places, ends, plan, writer);
   // Where loads differ, the places where they end say how.
   const isSaid = known !== undefined && coveredByEach(places, ends, plan, writer) === undefined;
   const area = isSaid ? undefined : coveredByAll(places, ends, plan, writer);
   const isOnPlot = "area" in plan;
   const each = area && fill(isOnPlot ? text.sprayEach : text.useEach, { area });
-  return [each ?? (isOnPlot ? text.sprayIt : text.useAll), ...(known === undefined ? [] : [known])];
+  return [each ?? (isOnPlot ? text.sprayIt : text.useAll), ...(known === undefined ? [] : [withRest(known)])];
 }
 
 /** Where each of several loads runs out. Nothing where that can't be said of all of them. */
@@ -239,8 +242,7 @@ function endsText(
 ): string | undefined {
   const { messages, fill } = writer;
   const { text } = messages;
-  // The last load comes to the end of the job, with the extra mix still in it.
-  const last = plan.loads.filter((load) => !isSpare(load)).length - 1;
+  const last = lastSprayed(plan);
   const out = places.filter((at) => at !== last);
   const done = out.flatMap((at) => {
     const end = ends[at];
@@ -249,8 +251,12 @@ function endsText(
     return place === undefined ? [] : [fill(text.loadRunsOut, { load: at + 1, done: place })];
   });
   if (done.length < out.length || out.length > MOST_ENDS) return undefined;
-  const known = fill(text.runOut, { ends: done });
-  return places.includes(last) ? `${known} ${fill(text.doesRest, { load: last + 1 })}` : known;
+  return fill(text.runOut, { ends: done });
+}
+
+/** The last load that is sprayed: it comes to the end of the job, with the extra mix still in it. */
+function lastSprayed({ loads }: AnyPlan): number {
+  return loads.filter((load) => !isSpare(load)).length - 1;
 }
 
 // More places than these nobody looks up.

@@ -219,7 +219,7 @@ describe("a field card for a tank with marks", () => {
 
   it("has what is left of whole rows sprayed before the next load is filled to its mark", () => {
     // On top of what is left, the next load would be too strong.
-    const [first, second] = steps({ ...marked, split: "whole-rows" });
+    const [first, second] = steps({ ...marked, reserve: undefined, split: "whole-rows" });
     expect(first?.steps.at(-1)).toBe(
       "Spray to the end of row 7, and on until the tank is empty. Mark where you stop, and start the next load there.",
     );
@@ -230,18 +230,24 @@ describe("a field card for a tank with marks", () => {
   });
 
   it("says of no load where it ends, once something was left over before it", () => {
-    // The extra is in the first of three loads, so each load after it ends further on than its rows.
-    const loads = steps({
-      ...TWO_PRODUCTS,
-      plot: { ...TWO_PRODUCTS.plot, rows: 9 } as PlanInput["plot"],
-      sprayer: { tank: qty(4, "gal") },
-      reserve: { percent: 30 },
-      split: { rowsPerLoad: 3 },
-    });
-    expect(loads.map(({ title }) => title)).toEqual(["Load 1 of 3", "Loads 2 and 3 of 3, each"]);
-    const all = loads.flatMap((load) => load.steps);
-    expect(all.filter((step) => /runs? out/.test(step))).toEqual([]);
-    expect(all.filter((step) => step.includes("until the tank is empty"))).toHaveLength(1);
+    const plot = { ...TWO_PRODUCTS.plot, rows: 9 } as PlanInput["plot"];
+    const tank = qty(4, "gal");
+    const split = { rowsPerLoad: 3 } as const;
+    // Three rows take 1.0625 gal, and the mark above is 1.25 gal: each load ends further on than its rows.
+    const sprayer = { tank, marks: qty(0.25, "gal") };
+    const loads = steps({ ...TWO_PRODUCTS, plot, sprayer, reserve: undefined, split });
+    expect(loads.map(({ title }) => title)).toEqual(["Loads 1 to 3 of 3, each"]);
+    expect(loads[0]?.steps.slice(-2)).toEqual([
+      "Spray until the tank is empty. Mark where you stop, and start the next load there. Load 3 does the rest.",
+      "About 72 fl oz should be left in the tank at the end, enough for 59 m².",
+    ]);
+    // What is mixed to spare is in the last load alone: the others end where their rows do.
+    const spared = steps({ ...TWO_PRODUCTS, plot, sprayer: { tank }, reserve: { percent: 30 }, split });
+    expect(spared.map(({ title }) => title)).toEqual(["Loads 1 and 2 of 3, each", "Load 3 of 3"]);
+    expect(spared[0]?.steps.slice(-2)).toEqual([
+      "Check where each load runs out: load 1 after about 3 rows, load 2 after about 6 rows.",
+      "If load 1 runs out before 2 1/2 rows or after 3 1/2 rows, stop and calibrate again.",
+    ]);
   });
 
   it("says where loads that are alike run out, each by itself, and what the last one is for", () => {
