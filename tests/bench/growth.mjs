@@ -12,7 +12,7 @@ const job = {
     bandWidth: qty(30, "in"),
     rowSpacing: qty(5, "ft"),
   },
-  calibration: { kind: "strip", used: qty(34, "fl_oz"), swath: qty(30, "in"), distance: qty(120, "ft") },
+  calibration: { kind: "strip", used: qty(30, "fl_oz"), swath: qty(30, "in"), distance: qty(120, "ft") },
   sprayer: { tank: qty(4, "gal"), workingFill: qty(3.5, "gal"), lineVolume: qty(10, "fl_oz") },
   reserve: { percent: 5 },
   products: [
@@ -62,7 +62,7 @@ report([
   await series("loads", [125, 250, 500, 1000], (count) => ({
     ...job,
     plot: { ...job.plot, rows: 14 * count },
-    sprayer: { tank: qty(5.2, "gal") },
+    sprayer: { tank: qty(4.594, "gal") },
   })),
   await series("plots", [1000, 2000, 4000, 8000], (count) => ({
     ...job,
