@@ -240,7 +240,7 @@ function rowWays(
     if (count > Math.min(loadsFor(most) + moreLoads, MOST_LOADS)) break;
     // One row fewer to a load makes as many loads: these are the same.
     if (perLoad > 1 && loadsFor(perLoad - 1) === count) continue;
-    const pieces = { pieces: rows, perLoad, extra, each, most };
+    const pieces = { pieces: rows, perLoad, lines: lines.value, reserve: reserve.value, each, most };
     const alike = new Map<number, Alike>();
     for (const { mark } of markedLoads({ way: pieces, total: total.value, count, least, marks }))
       alike.set(mark.value, [mark as MarkCost, (alike.get(mark.value)?.[1] ?? 0) + 1]);

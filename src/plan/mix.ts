@@ -293,7 +293,7 @@ export function loadsInput({ sprayer, split, carrier }: KnownMix): LoadsInput {
 
 function loadSplit(split: MixSplit, { reserve, lines }: Carrier): LoadSplit {
   if (typeof split === "string" || isFillList(split)) return split;
-  return { ...split, extra: sumOf([reserve, lines]) };
+  return { ...split, lines, reserve };
 }
 
 function orderOf(products: readonly MixProduct[], rules: MixingRules = {}): string[] | undefined {

@@ -18,6 +18,7 @@ import {
 } from "../units/fields.js";
 import { formulaLines } from "../units/formula-lines.js";
 import { refusal } from "../units/message.js";
+import { sumOf } from "../units/quantity.js";
 import { type QuantityField, quantity } from "../units/quantity-field.js";
 import { unitsLike } from "../units/systems.js";
 import type { Quantity, Volume, VolumeUnit } from "../units/types.js";
@@ -45,8 +46,10 @@ export const MOST_LOADS = 1000;
 export interface WholePieces {
   /** How many rows or plots there are. A whole number, 1 or more. */
   readonly pieces: number;
-  /** What is mixed besides the pieces' own: line volume and reserve. It goes in with the first load and stays in the machine; room is kept for it in every load. None unless given. */
-  readonly extra?: Volume | undefined;
+  /** What fills hose and boom. It goes in with the first load; room is kept for it in every load. None unless given. */
+  readonly lines?: Volume | undefined;
+  /** What is mixed to spare. It goes in with the last load, so that the others end where their rows do; room is kept for it in every load. None unless given. */
+  readonly reserve?: Volume | undefined;
   /** The most of them that go into one load. As many as fit unless given. A whole number, 1 or more. */
   readonly perLoad?: number | undefined;
 }
@@ -92,9 +95,16 @@ const SPLIT: EitherField<LoadSplit> = either<LoadSplit>(
     choice("Full tanks and the rest, or equal loads.", ["full-then-part", "equal"]),
     object<WholePieces>({
       pieces: PIECES,
-      extra: optional(
+      lines: optional(
         quantity(
-          "What is mixed besides the pieces' own: line volume and reserve. It goes in with the first load and stays in the machine; room is kept for it in every load. None unless given.",
+          "What fills hose and boom. It goes in with the first load; room is kept for it in every load. None unless given.",
+          "volume",
+          "nonnegative",
+        ),
+      ),
+      reserve: optional(
+        quantity(
+          "What is mixed to spare. It goes in with the last load, so that the others end where their rows do; room is kept for it in every load. None unless given.",
           "volume",
           "nonnegative",
         ),
@@ -182,15 +192,16 @@ export function fillFits(
 }
 
 function extraFits({ total, split }: Partly<LoadsInput>, check: Check): void {
-  if (total === undefined || typeof split !== "object" || isFillList(split) || split.extra === undefined)
-    return;
-  if (!isOver(total, split.extra))
+  if (total === undefined || typeof split !== "object" || isFillList(split)) return;
+  const { lines, reserve } = split;
+  const given = [lines, reserve].filter((volume) => volume !== undefined);
+  if (given.length > 0 && !isOver(total, sumOf(given)))
     check.fault(
       "conflict",
       "extra-over-total",
-      "split.extra",
-      "Must be less than the total mix of {total}.",
-      { given: split.extra, total },
+      reserve === undefined ? "split.lines" : "split.reserve",
+      "What is mixed besides the rows or plots, {given}, must be less than the total mix of {total}.",
+      { given: sumOf(given), total },
     );
 }
 
@@ -339,8 +350,10 @@ function plainLoads(
     value === 0 ? 0 : rescaled(scaled(value, NOISE), exponent, round);
   const least = leastLoad === undefined ? 0 : inUnits(inUnit(leastLoad, unit), "ceil");
   let shares: Share[];
-  if (by !== undefined) shares = sharesOfPieces(units, count, by.pieces, inUnits(by.extra, "floor"));
-  else if (split === "equal") shares = cumulative(count, (load) => shareOf(units, load, count));
+  if (by !== undefined) {
+    const [lines, reserve] = [inUnits(by.lines, "floor"), inUnits(by.reserve, "floor")];
+    shares = sharesOfPieces(units, count, { pieces: by.pieces, lines, reserve });
+  } else if (split === "equal") shares = cumulative(count, (load) => shareOf(units, load, count));
   else shares = fullThenPart(units, count, inUnits(fill.value, "floor"), least);
   const toVolume = (share: number): Volume => ({ value: unscaled(share, exponent), unit });
   const smallest = shares.reduce((min, { carrier }) => Math.min(min, carrier), Number.POSITIVE_INFINITY);
@@ -393,17 +406,19 @@ function fullThenPart(units: number, loads: number, fill: number, least: number)
 }
 
 function pieceCount(
-  { pieces, extra: held, perLoad: chosen = pieces }: WholePieces,
+  { pieces, perLoad: chosen = pieces, ...besides }: WholePieces,
   total: Quantity,
   fill: Quantity,
   at: LoadPlaces,
 ): PieceCount {
   const { unit } = total;
-  const extra = held === undefined ? 0 : inUnit(held, unit);
+  const inTotals = (volume: Volume | undefined): number => (volume === undefined ? 0 : inUnit(volume, unit));
+  const [lines, reserve] = [inTotals(besides.lines), inTotals(besides.reserve)];
+  const extra = lines + reserve;
   const each = (total.value - extra) / pieces;
   const most = (fill.value - extra) / each;
   const perLoad = floorDecided(Math.min(most, pieces, chosen));
-  if (perLoad >= 1) return { pieces, extra, each, most, perLoad };
+  if (perLoad >= 1) return { pieces, lines, reserve, each, most, perLoad };
   throw refusal(
     "conflict",
     extra > 0 ? "piece-and-extra-over-fill" : "piece-over-fill",
@@ -415,11 +430,19 @@ function pieceCount(
   );
 }
 
-function sharesOfPieces(units: number, loads: number, pieces: number, held: number): Share[] {
+function sharesOfPieces(
+  units: number,
+  loads: number,
+  { pieces, lines, reserve }: Pick<PieceCount, "pieces" | "lines" | "reserve">,
+): Share[] {
   const before = (load: number): number => load * Math.floor(pieces / loads) + Math.min(load, pieces % loads);
-  return cumulative(loads, (load) => held + shareOf(units - held, before(load), pieces)).map(
-    ({ carrier }, load) => ({ carrier, pieces: piecesIn(load, loads, pieces) }),
-  );
+  const sprayed = units - lines - reserve;
+  const upTo = (load: number): number =>
+    load === loads ? units : lines + shareOf(sprayed, before(load), pieces);
+  return cumulative(loads, upTo).map(({ carrier }, load) => ({
+    carrier,
+    pieces: piecesIn(load, loads, pieces),
+  }));
 }
 
 // Rounding what has gone in by the end of each load, and not each load, keeps the sum exact.
@@ -476,11 +499,11 @@ export function loadsOf(input: LoadsInput, at: LoadPlaces = PLACES): Loads {
  * Splits a job's mix into tank loads.
  *
  * Formula: count = ceil(total / fill), decided on 12 significant digits so that a tank a hair short adds no load. With
- * whole pieces: pieces to a load = floor((fill − extra) / ((total − extra) / pieces)), and the pieces are spread over the
+ * whole pieces: pieces to a load = floor((fill − extra) / ((total − extra) / pieces)), where extra = lines + reserve, and the pieces are spread over the
  * loads as evenly as they go. A part load under the least is filled up from the load before it. Source: common practice,
  * no source.
  *
- * @param input - volumes more than 0 (`leastLoad` and `extra` 0 or more); at most 1000 loads
+ * @param input - volumes more than 0 (`leastLoad`, `lines` and `reserve` 0 or more); at most 1000 loads
  * @returns the loads in gal, `imp_gal` or L, by the total's system, as decimals that add up exactly
  * @throws SprayMathError `missing`, `not-a-quantity`, `not-finite`, `unknown-unit`, `unknown-field`, `unknown-choice`,
  * `wrong-dimension`, `out-of-range` (zero or negative volumes, more than 1000 loads), or `conflict` (a fill over the tank, a piece over the
@@ -559,22 +582,29 @@ function countLines(given: LoadsInput, { total, fill, fills, by, marked, result 
       },
     ];
   const { pieces, each, most, perLoad } = by;
-  const extra = { value: by.extra, unit };
+  const lines = { value: by.lines, unit };
+  const reserve = { value: by.reserve, unit };
   const piece = { value: each, unit };
-  const { extra: held = extra, perLoad: chosen } = given.split as WholePieces;
+  const split = given.split as WholePieces;
+  const { perLoad: chosen } = split;
   return [
     ...conversionLines("tank-mix.most.fill", filled, unit),
     ...formulaLines({
       id: "tank-mix.piece",
-      formula: "(total - extra) / pieces",
-      terms: { total: [given.total, unit], extra: [held, unit], pieces },
+      formula: "(total - lines - reserve) / pieces",
+      terms: {
+        total: [given.total, unit],
+        lines: [split.lines ?? lines, unit],
+        reserve: [split.reserve ?? reserve, unit],
+        pieces,
+      },
       result: piece,
       source,
     }),
     {
       id: "tank-mix.most",
-      formula: "(fill - extra) / piece",
-      terms: { fill, extra, piece },
+      formula: "(fill - lines - reserve) / piece",
+      terms: { fill, lines, reserve, piece },
       result: most,
       source,
     },

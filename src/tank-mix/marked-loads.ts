@@ -9,7 +9,10 @@ import { markFor, type TankMarks, type UsableMark } from "./tank-marks.js";
 /** How a mix is counted into whole rows or plots. */
 export interface PieceCount {
   readonly pieces: number;
-  readonly extra: number;
+  /** What fills hose and boom, in the first load. */
+  readonly lines: number;
+  /** What is mixed to spare, in the last load. */
+  readonly reserve: number;
   /** The mix for one of them. */
   readonly each: number;
   /** How many of them a fill is enough for. */
@@ -55,7 +58,8 @@ export function markedLoads({ way, total, count, least, marks }: MarkedSplit): M
   if (way !== "full-then-part")
     return Array.from({ length: count }, (_, load) => {
       const pieces = piecesIn(load, count, way.pieces);
-      return holding(shareOfPieces(way, load, pieces), pieces);
+      const { lines, reserve } = besides(way, load, count);
+      return holding(pieces * way.each + lines + reserve, pieces);
     });
   const full = fullMark(marks);
   const rest = restOf(total, full, count);
@@ -76,9 +80,13 @@ function restOf(total: number, full: UsableMark, count: number): number {
   return total - full.value * (count - 1);
 }
 
-// What is mixed besides goes in with the first load.
-function shareOfPieces({ each, extra }: PieceCount, load: number, pieces: number): number {
-  return pieces * each + (load === 0 ? extra : 0);
+/** What a load holds besides the mix for its rows or plots. */
+function besides(
+  { lines, reserve }: PieceCount,
+  load: number,
+  count: number,
+): Pick<PieceCount, "lines" | "reserve"> {
+  return { lines: load === 0 ? lines : 0, reserve: load === count - 1 ? reserve : 0 };
 }
 
 // A mark in another unit is rounded to these digits of the total: hundreds of loads alike are then off by next to nothing.
@@ -160,17 +168,22 @@ function shareLines(
     source: SOURCE,
   });
   if (typeof way === "object") {
-    const different = [...new Map(loads.map(({ pieces = 0 }, load) => [load === 0 ? 0 : pieces, load]))];
-    return different.map(([, load]) => {
-      const { pieces = 0 } = loads[load] as MarkedLoad;
-      const extra = load === 0 && way.extra > 0;
+    const written = loads.map(({ pieces = 0 }, load) => {
+      const { lines, reserve } = besides(way, load, count);
       return line(
         "tank-mix.loadOfPieces",
-        extra ? "pieces * piece + extra" : "pieces * piece",
-        { pieces, piece: volume(way.each), ...(extra && { extra: volume(way.extra) }) },
-        shareOfPieces(way, load, pieces),
+        `pieces * piece${lines > 0 ? " + lines" : ""}${reserve > 0 ? " + reserve" : ""}`,
+        {
+          pieces,
+          piece: volume(way.each),
+          ...(lines > 0 && { lines: volume(lines) }),
+          ...(reserve > 0 && { reserve: volume(reserve) }),
+        },
+        pieces * way.each + lines + reserve,
       );
     });
+    // Loads that hold the same have one line.
+    return [...new Map(written.map((one) => [JSON.stringify(one), one])).values()];
   }
   if (count === 1) return [];
   if (way === "equal")

@@ -6,10 +6,11 @@ import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { withoutNoise } from "../units/three-figures.js";
 import type { TreatedArea } from "../units/types.js";
-import { type WrittenAlert, writtenAlerts } from "./job/alerts.js";
+import { cardAlerts, type WrittenAlert } from "./job/alerts.js";
 import { alike, loadsTitle } from "./job/alike.js";
 import { type WrittenDose, writtenDoses } from "./job/amounts.js";
 import {
+  aboutText,
   cautionTexts,
   coveredByAll,
   coveredByEach,
@@ -47,7 +48,7 @@ export interface FieldCard {
   readonly language: string;
   /** The heading. */
   readonly title: string;
-  /** Refusals and warnings; mere notes are left to the worksheet. */
+  /** Refusals and warnings, and the note that a scale is needed; other notes are left to the worksheet. */
   readonly warnings: readonly WrittenAlert[];
   /** What the sprayer is set for. */
   readonly facts: readonly SheetFact[];
@@ -109,7 +110,7 @@ export function fieldCard(plan: AnyPlan, options: WorksheetOptions = {}): FieldC
     kind: "field-card",
     language,
     title: text.cardTitle,
-    warnings: writtenAlerts(shown, writer, ["refusal", "warning"]),
+    warnings: cardAlerts(shown, writer),
     facts: [
       ...nameFacts(shown, writer),
       ...sizeFacts(shown, writer),
@@ -199,12 +200,12 @@ function sprayingSteps(
   const last = plan.loads.length - 1;
   const isLast = places.at(-1) === last && !isSpare(plan.loads[last] as Load);
   const left = isLast ? leftText(plan, writer) : undefined;
-  const rest = places.some((at) => at < last && hasRest(at, plan))
-    ? writer.messages.text.sprayRest
-    : undefined;
-  return [...coverageSteps(places, ends, plan, writer), rest, stop, left].filter(
-    (step) => step !== undefined,
-  );
+  return [...coverageSteps(places, ends, plan, writer), stop, left].filter((step) => step !== undefined);
+}
+
+/** Whether something is left of a load that another one follows. */
+function runsOn(at: number, plan: AnyPlan): boolean {
+  return at < plan.loads.length - 1 && hasRest(at, plan);
 }
 
 function coverageSteps(
@@ -219,13 +220,17 @@ function coverageSteps(
   if (plan.loads.length === 1 && "area" in plan) return [text.sprayAll];
   if (places.length === 1) return [sprayText(first, ends, plan, writer)];
   if (isSpare(plan.loads[first] as Load)) return [text.spareLoad];
+  const last = lastSprayed(plan);
+  const withRest = (step: string): string =>
+    places.includes(last) ? `${step} ${fill(text.doesRest, { load: last + 1 })}` : step;
+  if (places.some((at) => runsOn(at, plan))) return [withRest(text.sprayOut)];
   const known = endsText(places, ends, plan, writer);
   // Where loads differ, the places where they end say how.
   const isSaid = known !== undefined && coveredByEach(places, ends, plan, writer) === undefined;
   const area = isSaid ? undefined : coveredByAll(places, ends, plan, writer);
   const isOnPlot = "area" in plan;
   const each = area && fill(isOnPlot ? text.sprayEach : text.useEach, { area });
-  return [each ?? (isOnPlot ? text.sprayIt : text.useAll), ...(known === undefined ? [] : [known])];
+  return [each ?? (isOnPlot ? text.sprayIt : text.useAll), ...(known === undefined ? [] : [withRest(known)])];
 }
 
 /** Where each of several loads runs out. Nothing where that can't be said of all of them. */
@@ -237,8 +242,7 @@ function endsText(
 ): string | undefined {
   const { messages, fill } = writer;
   const { text } = messages;
-  // The last load comes to the end of the job, with the extra mix still in it.
-  const last = plan.loads.filter((load) => !isSpare(load)).length - 1;
+  const last = lastSprayed(plan);
   const out = places.filter((at) => at !== last);
   const done = out.flatMap((at) => {
     const end = ends[at];
@@ -247,8 +251,12 @@ function endsText(
     return place === undefined ? [] : [fill(text.loadRunsOut, { load: at + 1, done: place })];
   });
   if (done.length < out.length || out.length > MOST_ENDS) return undefined;
-  const known = fill(text.runOut, { ends: done });
-  return places.includes(last) ? `${known} ${fill(text.doesRest, { load: last + 1 })}` : known;
+  return fill(text.runOut, { ends: done });
+}
+
+/** The last load that is sprayed: it comes to the end of the job, with the extra mix still in it. */
+function lastSprayed({ loads }: AnyPlan): number {
+  return loads.filter((load) => !isSpare(load)).length - 1;
 }
 
 // More places than these nobody looks up.
@@ -264,7 +272,8 @@ function sprayText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: 
   if (!("area" in plan)) return fill(text.use, { area });
   const end = ends[at] as LoadEnd;
   const place = placeText(end, plan, writer);
-  if (place === undefined) return fill(text.spray, { area });
+  if (runsOn(at, plan)) return place === undefined ? text.sprayOut : fill(text.sprayPast, { place });
+  if (place === undefined) return fill(text.spray, { area: aboutText(area, end, writer) });
   // What the load before has left goes on first.
   if (hasRestBefore(at, plan)) return fill(text.sprayOn, { place });
   return fill(text.sprayTo, { covers: coveredText(end, writer) ?? three(load.area as TreatedArea), place });

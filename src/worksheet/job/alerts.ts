@@ -39,11 +39,33 @@ export function writtenAlerts(
     refusal: text.severityRefusal,
   } as const;
   const left = isRefused(plan) ? [...SHOWN, ...ON_DOSES] : SHOWN;
+  const shown = plan.warnings.filter(
+    (warning, at) => !left.includes(warning.code) && !isAgain(warning, plan.warnings.slice(0, at)),
+  );
   return severities.flatMap((severity) =>
-    plan.warnings
-      .filter((warning) => warning.severity === severity && !left.includes(warning.code))
+    shown
+      .filter((warning) => warning.severity === severity)
       .map((warning) => ({ severity, name: names[severity], message: sentenceOf(warning, writer) })),
   );
+}
+
+/** Whether the same was said of a product's dose in an earlier load. */
+function isAgain({ code, figures }: Warning, before: readonly Warning[]): boolean {
+  return (
+    ON_DOSES.includes(code) &&
+    before.some((one) => one.code === code && one.figures.product === figures.product)
+  );
+}
+
+// What has to be at hand before a person goes to the tank.
+const TO_FETCH: readonly Warning["code"][] = ["scale-needed"];
+
+/** The warnings of a card, which has no notes but of what to fetch. */
+export function cardAlerts(plan: Pick<AnyPlan, "warnings">, writer: Writer): WrittenAlert[] {
+  const warnings = plan.warnings.filter(
+    ({ severity, code }) => severity !== "note" || TO_FETCH.includes(code),
+  );
+  return writtenAlerts({ ...plan, warnings }, writer, ["refusal", "warning", "note"]);
 }
 
 /** What an error and a warning have in common: a sentence by its key. */

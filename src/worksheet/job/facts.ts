@@ -7,7 +7,7 @@ import { floorDecided, moreThan } from "../../units/decide.js";
 import { atLeast, atMost } from "../../units/three-figures.js";
 import type { Volume } from "../../units/types.js";
 import type { Writer } from "../words/writer.js";
-import { asEntered, inFluidOunces, inLargeUnits, inTank } from "./fit.js";
+import { asEntered, inAcres, inFluidOunces, inLargeUnits, inTank } from "./fit.js";
 import { coveredText, plotName } from "./places.js";
 
 /** A fact of a summary. */
@@ -39,7 +39,9 @@ function rateText(rate: SingleRate, writer: Writer): string {
     const given = exact(asEntered(rate.rate, writer));
     return rate.per === "ground" ? fill(text.rateOnGround, { rate: given }) : given;
   }
-  return exact(asEntered(rate, writer));
+  const given = exact(asEntered(rate, writer));
+  if (!("basis" in rate)) return given;
+  return fill(rate.basis === "v/v" ? text.byVolume : text.weightInVolume, { rate: given });
 }
 
 /** The mix of the whole job and what it is made of, as the tank's marks are; parts of nothing are left out. */
@@ -117,12 +119,18 @@ export function coversText(
     // A part of one plant is nothing to go by.
     return whole === 0 ? undefined : exact(atMost({ ...count, value: whole }));
   }
-  const size = rowLength ?? area;
+  const size = rowLength ?? (area && inAcres(area));
   if (size === undefined) return undefined;
   const part = coveredText(end, writer);
   return part === undefined
     ? three(size)
     : fill(messages.text.areaWithRows, { area: three(size), rows: part });
+}
+
+/** What a load covers as what it is about; where it has rows with it, they are. */
+export function aboutText(covers: string, end: LoadEnd | undefined, writer: Writer): string {
+  const { messages, fill } = writer;
+  return coveredText(end, writer) === undefined ? fill(messages.text.about, { area: covers }) : covers;
 }
 
 /** What each of several loads covers: about so much, or up to the most that one of them does. */
@@ -134,7 +142,7 @@ export function coveredByAll(
 ): string | undefined {
   const { messages, fill } = writer;
   const alike = coveredByEach(places, ends, { loads }, writer);
-  if (alike !== undefined) return fill(messages.text.about, { area: alike });
+  if (alike !== undefined) return aboutText(alike, ends[places[0] as number], writer);
   // Of loads that are mixed alike some cover less: what fills the hose, and what is extra.
   const size = (at: number): number => sizeOf(loads[at] as CoversBatch, ends[at]);
   const most = places.reduce((best, at) => (moreThan(size(at), size(best)) ? at : best));

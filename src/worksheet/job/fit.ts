@@ -4,7 +4,14 @@ import { convert, inUnit } from "../../units/convert.js";
 import { ceilDecided, compareDecided, moreThan } from "../../units/decide.js";
 import { scale } from "../../units/quantity.js";
 import { atLeast, atMost } from "../../units/three-figures.js";
-import type { Quantity, Volume, VolumePerCount, VolumeUnit } from "../../units/types.js";
+import type {
+  AreaUnit,
+  Quantity,
+  TreatedArea,
+  Volume,
+  VolumePerCount,
+  VolumeUnit,
+} from "../../units/types.js";
 import type { Writer } from "../words/writer.js";
 
 // A tank of so few digits was typed by somebody, and is known by them.
@@ -69,6 +76,16 @@ export function inLargeUnits(each: VolumePerCount): VolumePerCount {
   const [many, larger] = LARGER[over] ?? [];
   if (many === undefined || moreThan(many, each.value)) return each;
   return convert(each, `${larger}/${per}` as VolumePerCount["unit"]);
+}
+
+const LAND: Partial<Record<AreaUnit, AreaUnit>> = { ft2: "ac", m2: "ha" };
+
+/** A treated area in acres or hectares, where it is half of one or more. */
+export function inAcres(area: TreatedArea): TreatedArea {
+  const unit = LAND[area.unit];
+  if (unit === undefined) return area;
+  const value = inUnit(area, unit);
+  return moreThan(0.5, value) ? area : { ...area, value, unit };
 }
 
 /** A volume in the tank's own unit: its marks are in no other. */

@@ -18,12 +18,15 @@ const PARTS: readonly (readonly [number, string])[] = [
 ];
 
 /** Whole rows and a part that one can see. */
-function seen(rows: number): { readonly whole: number; readonly part: string } {
+function seen(rows: number): { readonly whole: number; readonly part: string; readonly off: number } {
   const whole = floorDecided(rows);
   const off = (part: number): number => Math.abs(rows - whole - part);
   const [part, text] = PARTS.reduce((best, one) => (off(one[0]) < off(best[0]) ? one : best));
-  return { whole: whole + Math.floor(part), part: text };
+  return { whole: whole + Math.floor(part), part: text, off: off(part) };
 }
+
+// Nobody sees closer than this what part of a plot is done.
+const SEEN_OFF = 0.1;
 
 type Rows = "row" | "bed" | "pass";
 
@@ -58,8 +61,10 @@ export function coveredText(end: LoadEnd | undefined, writer: Writer): string | 
     const rows = rowsText(covers, unit, writer);
     return along ? fill(messages.text.passesAlong, { passes: rows, side: three(along) }) : rows;
   }
-  const { part } = seen(covers);
-  return unit === "part" && part !== "" ? fill(messages.text.partOfPlot, { part }) : undefined;
+  const { part, off } = seen(covers);
+  return unit === "part" && part !== "" && off < SEEN_OFF * covers
+    ? fill(messages.text.partOfPlot, { part })
+    : undefined;
 }
 
 /** Where a load ends: `2/3 of the way down row 10`. Nothing where no place can be named. */

@@ -52,9 +52,16 @@ describe("loadChoices", () => {
 
   it("takes whole rows to a load where the plot has rows", () => {
     const marked = { ...TWO_PRODUCTS.sprayer, marks: qty(0.25, "gal") };
-    const [first, ...others] = loadChoices({ ...TWO_PRODUCTS, sprayer: marked }, { most: 20 });
-    expect(first?.split).toEqual({ rowsPerLoad: 7 });
-    expect(first?.loads.map(({ pieces }) => pieces)).toEqual([7, 7]);
+    const plot = { ...TWO_PRODUCTS.plot, rows: 15 } as Plot;
+    const calibration = { kind: "known", rate: qty(36.3, "gal/ac") } as const;
+    const rows = { ...TWO_PRODUCTS, plot, calibration, sprayer: { ...marked, workingFill: undefined } };
+    const [first, ...others] = loadChoices({ ...rows, tools: "us-cups-and-spoons" }, { most: 20 });
+    // A third of a gallon a row: 8 rows and 10 fl oz in the hose are 2.745 gal, 7 rows and 5% of 5 gal to spare 2.583 gal.
+    expect(first?.split).toEqual({ rowsPerLoad: 8 });
+    expect(first?.loads.map(({ pieces, carrier }) => [pieces, carrier.value])).toEqual([
+      [8, 2.75],
+      [7, 2.75],
+    ]);
     // The same two fills aren't said twice.
     const same = first?.loads.map(({ mark }) => mark);
     expect(others.map(({ loads }) => loads.map(({ mark }) => mark))).not.toContainEqual(same);

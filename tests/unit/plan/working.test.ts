@@ -183,20 +183,22 @@ describe("the working of the easiest loads", () => {
     tools: "us-cups-and-spoons",
     split: "easiest",
   } as const;
-  const loadsOf = (rate: number) => {
-    const plan = planApplication({ ...marked, calibration: { kind: "known", rate: qty(rate, "gal/ac") } });
+  const loadsOf = (rate: number, rows = 14) => {
+    const plot = { ...marked.plot, rows } as PlanInput["plot"];
+    const calibration = { kind: "known", rate: qty(rate, "gal/ac") } as const;
+    const plan = planApplication({ ...marked, plot, calibration });
     const step = planLines(plan).find((one) => one.step === "loads");
     return { plan, lines: step?.lines ?? [] };
   };
 
   it("is of the whole rows that were found", () => {
-    const { plan, lines } = loadsOf(38.5688);
-    expect(plan.loads.map(({ pieces }) => pieces)).toEqual([7, 7]);
-    // 4.958 gal on 14 rows, 0.326 gal of reserve and hose with the first.
+    const { plan, lines } = loadsOf(36.3, 15);
+    expect(plan.loads.map(({ pieces }) => pieces)).toEqual([8, 7]);
+    // 5 gal on 15 rows, 10 fl oz besides in the hose with the first, 0.25 gal to spare with the last.
     const perLoad = lines.find(({ id }) => id === "tank-mix.perLoad");
-    expect(perLoad?.terms).toMatchObject({ pieces: 14, chosen: 7 });
+    expect(perLoad?.terms).toMatchObject({ pieces: 15, chosen: 8 });
     expect(lines.filter(({ id }) => id === "tank-mix.loadOfPieces").map(({ terms }) => terms.pieces)).toEqual(
-      [7, 7],
+      [8, 7],
     );
     expectLinesTrue([...lines]);
   });

@@ -23,7 +23,7 @@ const CALLS: readonly Call[] = [
     {
       total: qty(10, "gal"),
       tank: qty(4, "gal"),
-      split: { pieces: 8, extra: qty(0.5, "gal") },
+      split: { pieces: 8, lines: qty(0.25, "gal"), reserve: qty(0.5, "gal") },
       leastLoad: qty(1, "gal"),
     },
   ],

@@ -84,11 +84,13 @@ describe("splitLoads", () => {
     expect(loads.map((load) => load.carrier.value)).toEqual([5, 5, 4]);
   });
 
-  it("puts lines and reserve in with the first load, and keeps room for them in every load", () => {
-    const split = { pieces: 10, extra: qty(2, "gal") };
+  it("puts the lines' mix in with the first load and the reserve with the last, and keeps room for both in every load", () => {
+    const split = { pieces: 10, lines: qty(0.5, "gal"), reserve: qty(1.5, "gal") };
     const { loads } = splitLoads({ total: qty(12, "gal"), tank: qty(6, "gal"), split });
     expect(loads.map((load) => load.pieces)).toEqual([4, 3, 3]);
-    expect(loads.map((load) => load.carrier.value)).toEqual([6, 3, 3]);
+    expect(loads.map((load) => load.carrier.value)).toEqual([4.5, 3, 4.5]);
+    const one = splitLoads({ total: qty(6, "gal"), tank: qty(6, "gal"), split: { ...split, pieces: 4 } });
+    expect(one.loads).toEqual([{ carrier: qty(6, "gal"), pieces: 4 }]);
   });
 
   it("takes all rows in one load where they fit", () => {
@@ -101,7 +103,7 @@ describe("splitLoads", () => {
     expect([error.code, error.path]).toEqual(["conflict", "split.pieces"]);
     expect(error.message).toContain("takes 5 gal");
     expect(error.message).toContain("a load of 4 gal");
-    const full = errorOf(() => gallons({ split: { pieces: 100, extra: qty(4, "gal") } }));
+    const full = errorOf(() => gallons({ split: { pieces: 100, lines: qty(4, "gal") } }));
     expect(full.path).toBe("split.pieces");
   });
 
@@ -126,7 +128,7 @@ describe("splitLoads", () => {
       key: "piece-over-fill",
       message: "One row or plot takes 5 gal, more than a load of 4 gal. Split the mix into equal loads.",
     });
-    expect(said({ pieces: 3, extra: qty(2.5, "gal") })).toMatchObject({
+    expect(said({ pieces: 3, lines: qty(1, "gal"), reserve: qty(1.5, "gal") })).toMatchObject({
       key: "piece-and-extra-over-fill",
       message:
         "One row or plot takes 2.5 gal, plus 2.5 gal for hose and extra mix: more than one 4 gal load. Split the mix into equal loads.",
@@ -165,8 +167,9 @@ describe("splitLoads", () => {
     [{ split: "halves" }, "unknown-choice", "split"],
     [{ split: { pieces: 0 } }, "out-of-range", "split.pieces"],
     [{ split: { pieces: 2.5 } }, "out-of-range", "split.pieces"],
-    [{ split: { pieces: 2, extra: qty(10, "gal") } }, "conflict", "split.extra"],
-    [{ split: { pieces: 2, extra: qty(-1, "gal") } }, "out-of-range", "split.extra"],
+    [{ split: { pieces: 2, lines: qty(10, "gal") } }, "conflict", "split.lines"],
+    [{ split: { pieces: 2, lines: qty(4, "gal"), reserve: qty(6, "gal") } }, "conflict", "split.reserve"],
+    [{ split: { pieces: 2, reserve: qty(-1, "gal") } }, "out-of-range", "split.reserve"],
   ] as const)("refuses %o", (change, code, path) => {
     const error = errorOf(() => gallons(change as never));
     expect([error.code, error.path]).toEqual([code, path]);

@@ -48,9 +48,9 @@ refusesMisuse(
     tank: qty(4, "gal"),
     workingFill: qty(3.5, "gal"),
     leastLoad: qty(0.5, "gal"),
-    split: { pieces: 5, extra: qty(0.5, "gal") },
+    split: { pieces: 5, lines: qty(0.25, "gal"), reserve: qty(0.5, "gal") },
   },
-  ["total", "tank", "workingFill", "leastLoad", "split", "split.pieces", "split.extra"],
+  ["total", "tank", "workingFill", "leastLoad", "split", "split.pieces", "split.lines", "split.reserve"],
 );
 refusesMisuse(
   "productAmount per ground area",

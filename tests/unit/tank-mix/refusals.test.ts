@@ -457,10 +457,10 @@ describe("what tank-mix says of input that cannot be", () => {
     ],
     [() => loads({ split: null }), "missing", "split", "Choose one of: full-then-part, equal."],
     [
-      () => loads({ split: { pieces: 4, extra: qty(44, "qt") } }),
+      () => loads({ split: { pieces: 4, lines: qty(44, "qt") } }),
       "conflict",
-      "split.extra",
-      "Must be less than the total mix of 10 gal.",
+      "split.lines",
+      "What is mixed besides the rows or plots, 44 qt, must be less than the total mix of 10 gal.",
     ],
     [
       () => loads({ split: { pieces: 2 } }),
@@ -469,13 +469,13 @@ describe("what tank-mix says of input that cannot be", () => {
       "One row or plot takes 5 gal, more than a load of 4 gal. Split the mix into equal loads.",
     ],
     [
-      () => loads({ split: { pieces: 4, extra: qty(2, "gal") }, tank: qty(3, "gal") }),
+      () => loads({ split: { pieces: 4, reserve: qty(2, "gal") }, tank: qty(3, "gal") }),
       "conflict",
       "split.pieces",
       "One row or plot takes 2 gal, plus 2 gal for hose and extra mix: more than one 3 gal load. Split the mix into equal loads.",
     ],
     [
-      () => loads({ split: { pieces: 4, extra: qty(3, "gal") }, tank: qty(3, "gal") }),
+      () => loads({ split: { pieces: 4, lines: qty(3, "gal") }, tank: qty(3, "gal") }),
       "conflict",
       "split.pieces",
       "One row or plot takes 1.75 gal, plus 3 gal for hose and extra mix: more than one 3 gal load. Split the mix into equal loads.",

@@ -83,14 +83,15 @@ describe("loads that end on a tank's marks", () => {
       [2, 2.25],
     ]);
     expect(toMark?.value).toBeCloseTo(0.85, 12);
-    // 11 gal for 10 rows and 1 gal besides: two rows and the gallon, and two rows each.
-    const held = split({ total: qty(12, "gal"), split: { pieces: 10, extra: qty(1, "gal") } });
+    // 11 gal for 10 rows, 1 qt for the lines and 3 to spare: two rows and the quart, two rows each, and two rows and the rest.
+    const besides = { lines: qty(1, "qt"), reserve: qty(3, "qt") };
+    const held = split({ total: qty(12, "gal"), split: { pieces: 10, ...besides } });
     expect(held.loads.map(({ pieces, carrier }) => [pieces, carrier.value])).toEqual([
-      [2, 3.25],
+      [2, 2.5],
       [2, 2.25],
       [2, 2.25],
       [2, 2.25],
-      [2, 2.25],
+      [2, 3],
     ]);
   });
 
@@ -130,7 +131,7 @@ describe("loads that end on a tank's marks", () => {
     { total: qty(3.9, "gal"), split: "equal" },
     { total: qty(8.3, "gal"), leastLoad: qty(1, "gal") },
     { marks: [qty(15, "L"), qty(1, "gal")] },
-    { total: qty(38, "L"), split: { pieces: 11, extra: qty(1, "qt") } },
+    { total: qty(38, "L"), split: { pieces: 11, lines: qty(1, "qt"), reserve: qty(1, "pt") } },
     { total: qty(38, "L"), split: { pieces: 11, perLoad: 3 } },
     { split: { fills: [qty(4, "gal"), qty(4, "gal"), qty(9, "qt")] } },
     { total: qty(12, "qt"), split: { fills: [qty(3, "gal")] } },
@@ -141,6 +142,72 @@ describe("loads that end on a tank's marks", () => {
     const found = (id: string) => lines.find((line) => line.id === id)?.result as Volume | undefined;
     expect(found("tank-mix.markedTotal")?.value).toBeCloseTo(total.value, 9);
     expect(found("tank-mix.toMark")?.value ?? 0).toBeCloseTo(toMark?.value ?? 0, 9);
+  });
+
+  const FULL = ["fill / step", "floor(times) * step"];
+  const COUNTED = [...FULL, "total / fill", "ceil(fills)"];
+  const MARK = ["load / step", "ceil(times) * step"];
+  const BESIDES = { lines: qty(0.25, "gal"), reserve: qty(0.75, "gal") };
+  it.each<[string, Partial<LoadsInput>, readonly string[]]>([
+    ["full ones and a rest", {}, [...COUNTED, "total - full * (loads - 1)", ...MARK]],
+    ["equal ones", { split: "equal" }, [...COUNTED, "total / loads", ...MARK]],
+    ["one", { total: qty(3.9, "gal") }, [...COUNTED, ...MARK]],
+    ["a full one", { total: qty(4, "gal") }, COUNTED],
+    [
+      "a rest that the load before lends to",
+      { total: qty(8.3, "gal"), leastLoad: qty(1, "gal") },
+      [...COUNTED, "total - full * (loads - 1)", "full + rest - last", ...MARK, ...MARK],
+    ],
+    [
+      "a rest that is just enough",
+      { total: qty(9, "gal"), leastLoad: qty(1, "gal") },
+      [...COUNTED, "total - full * (loads - 1)", ...MARK],
+    ],
+    [
+      "marks in a list",
+      { marks: [qty(4, "gal"), qty(2, "gal")], split: "equal" },
+      [...COUNTED.slice(2), "total / loads"],
+    ],
+    [
+      "rows, with lines in the first and the reserve in the last",
+      { total: qty(12, "gal"), split: { pieces: 10, ...BESIDES } },
+      [
+        ...FULL,
+        "(total - lines - reserve) / pieces",
+        "(fill - lines - reserve) / piece",
+        "floor(min(most, pieces))",
+        "ceil(pieces / perLoad)",
+        "pieces * piece + lines",
+        "pieces * piece",
+        "pieces * piece + reserve",
+        ...MARK,
+        ...MARK,
+        ...MARK,
+      ],
+    ],
+    [
+      "rows alone",
+      { total: qty(12, "gal"), split: { pieces: 10 } },
+      [
+        ...FULL,
+        "(total - lines - reserve) / pieces",
+        "(fill - lines - reserve) / piece",
+        "floor(min(most, pieces))",
+        "ceil(pieces / perLoad)",
+        "pieces * piece",
+        "pieces * piece",
+        ...MARK,
+        ...MARK,
+      ],
+    ],
+  ])("have each step in their working: %s", (_, change, steps) => {
+    const lines = linesOf(input(change));
+    const before = lines.findIndex(({ id }) => id === "tank-mix.markedTotal");
+    expect(lines.slice(0, before).map(({ formula }) => formula)).toEqual(steps);
+    // What a load does not have isn't among its terms.
+    for (const { id, formula, terms } of lines)
+      if (id === "tank-mix.loadOfPieces")
+        expect(Object.keys(terms).filter((term) => !formula.includes(term))).toEqual([]);
   });
 
   it.each<[Partial<LoadsInput>, ErrorCode, string, string]>([

@@ -101,7 +101,10 @@ describe("the working of tank-mix, put into an evaluator that is not ours", () =
     ["equal, to a working fill", { split: "equal", workingFill: qty(3.3, "gal") }],
     ["a hair over", { split: "equal", total: qty(8.000000000000002, "gal"), tank: qty(4, "gal") }],
     ["by whole rows", { split: { pieces: 14 } }],
-    ["by whole rows with extra", { split: { pieces: 14, extra: qty(1, "qt") }, total: qty(40, "qt") }],
+    [
+      "by whole rows with lines and reserve",
+      { split: { pieces: 14, lines: qty(1, "qt"), reserve: qty(3, "pt") }, total: qty(40, "qt") },
+    ],
     ["all rows in one load", { split: { pieces: 3 }, total: qty(1, "gal") }],
   ])("is true for splitLoads %s", (_, change) => {
     const input = { total: qty(17, "gal"), tank: qty(15, "L"), split: "equal", ...change } as LoadsInput;

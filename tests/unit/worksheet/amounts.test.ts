@@ -70,7 +70,7 @@ describe("the total mix", () => {
 
   it("says what is left over in fluid ounces under a gallon, and leaves out a part of an acre that nobody sees", () => {
     const left = worksheet(planApplication(TWO_PRODUCTS)).summary.at(-1);
-    expect(left?.value).toBe("41.7 fl oz, of which the extra would cover another 280 sq ft");
+    expect(left?.value).toBe("41.7 fl oz, with enough in the tank for another 280 sq ft");
   });
 
   it("is in the tank's unit on a sheet in another system, with the hose as it was entered", () => {
@@ -105,6 +105,8 @@ describe("the area that a load covers", () => {
     // 0.5 ha are 53,820 sq ft; 6,000 sq ft are two thirds done with 3,953.
     const known = { kind: "treated-area", treated: { ...qty(6000, "ft2"), of: "treated" } } as const;
     expect(covers(known)).toMatch(/\(about 2\/3 of the plot\)\.$/);
+    // A fifth of the plot is no quarter of it: 3,953 sq ft of 20,000.
+    expect(covers({ ...known, treated: { ...qty(20_000, "ft2"), of: "treated" } })).toMatch(/3,950 sq ft\.$/);
     expect(covers({ ...known, treated: { ...qty(0.5, "ha"), of: "treated" } })).toMatch(/sq ft\.$/);
   });
 

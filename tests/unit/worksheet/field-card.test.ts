@@ -86,9 +86,9 @@ describe("a field card", () => {
 
   it("says that the label's own order takes precedence", () => {
     expect(card.order).toEqual([
-      "Mix each product in before you add the next. Follow the label if it gives another order.",
+      "Mix each product in before you add the next. Follow the label if it says otherwise.",
     ]);
-    expect(fieldCard(planApplication(QUIET)).order).toEqual(["Follow the label if it gives another order."]);
+    expect(fieldCard(planApplication(QUIET)).order).toEqual(["Follow the label if it says otherwise."]);
   });
 
   it("asks for half of the water, however much of the load is product", () => {
@@ -114,12 +114,35 @@ describe("a field card", () => {
     expect(worksheet(doubtful).warnings.map(({ severity }) => severity)).toContain("note");
   });
 
+  it("has the note that a scale is needed, and says once what a dose in every load has", () => {
+    const job = {
+      ...TWO_PRODUCTS,
+      tools: "us-spoons",
+      split: { fills: [qty(3, "gal"), qty(2.5, "gal")] },
+    } as const;
+    const { warnings } = fieldCard(
+      planApplication({ ...job, sprayer: { tank: qty(4, "gal") }, reserve: undefined }),
+    );
+    expect(warnings.map(({ message }) => message)).toEqual([
+      "Product B is a dry product and no scale is listed. The amounts assume one: weigh it, don't spoon it.",
+    ]);
+    const tiny = TWO_PRODUCTS.products.map((product) => ({
+      ...product,
+      rate: qty(0.001, "oz/ac"),
+      form: "dry" as const,
+    }));
+    const plan = planApplication({ ...job, products: tiny });
+    const small = (list: readonly { readonly message: string }[]): number =>
+      list.filter(({ message }) => message.includes("too small to measure")).length;
+    expect(plan.warnings.filter(({ code }) => code === "dose-not-measurable")).toHaveLength(4);
+    expect(small(fieldCard(plan).warnings)).toBe(2);
+    expect(small(worksheet(plan).warnings)).toBe(2);
+  });
+
   it("gives no mixing steps for what is not to be sprayed", () => {
     const refused = fieldCard(planApplication(DOUBTFUL));
     expect(refused.loads).toEqual([]);
-    expect(refused.order).toEqual([
-      "Do not mix this job. Put right what the warnings say, and print it anew.",
-    ]);
+    expect(refused.order).toEqual(["Do not mix this job. Fix what the warnings say and print a new card."]);
     const text = renderText(refused);
     expect(text.indexOf("Do not spray")).toBeLessThan(text.indexOf("Do not mix"));
     expect(text).not.toContain("[ ]");
@@ -196,11 +219,10 @@ describe("a field card for a tank with marks", () => {
 
   it("has what is left of whole rows sprayed before the next load is filled to its mark", () => {
     // On top of what is left, the next load would be too strong.
-    const [first, second] = steps({ ...marked, split: "whole-rows" });
-    expect(first?.steps.slice(-2)).toEqual([
-      "Spray about 7 rows, to the end of row 7.",
-      "Before you mix the next load, go on until the tank is empty. Mark the place, and start the next load there.",
-    ]);
+    const [first, second] = steps({ ...marked, reserve: undefined, split: "whole-rows" });
+    expect(first?.steps.at(-1)).toBe(
+      "Spray to the end of row 7, and on until the tank is empty. Mark where you stop, and start the next load there.",
+    );
     // Where the first load ends is not the end of a row: the second goes on from there.
     expect(second?.steps.at(-2)).toBe("Spray on, to the end of row 14.");
     const even = { ...TWO_PRODUCTS, split: "whole-rows", reserve: undefined } as const;
@@ -208,18 +230,24 @@ describe("a field card for a tank with marks", () => {
   });
 
   it("says of no load where it ends, once something was left over before it", () => {
-    // The extra is in the first of three loads, so each load after it ends further on than its rows.
-    const loads = steps({
-      ...TWO_PRODUCTS,
-      plot: { ...TWO_PRODUCTS.plot, rows: 9 } as PlanInput["plot"],
-      sprayer: { tank: qty(4, "gal") },
-      reserve: { percent: 30 },
-      split: { rowsPerLoad: 3 },
-    });
-    expect(loads.map(({ title }) => title)).toEqual(["Load 1 of 3", "Loads 2 and 3 of 3, each"]);
-    const all = loads.flatMap((load) => load.steps);
-    expect(all.filter((step) => /runs? out/.test(step))).toEqual([]);
-    expect(all.filter((step) => step.startsWith("Before you mix the next load"))).toHaveLength(1);
+    const plot = { ...TWO_PRODUCTS.plot, rows: 9 } as PlanInput["plot"];
+    const tank = qty(4, "gal");
+    const split = { rowsPerLoad: 3 } as const;
+    // Three rows take 1.0625 gal, and the mark above is 1.25 gal: each load ends further on than its rows.
+    const sprayer = { tank, marks: qty(0.25, "gal") };
+    const loads = steps({ ...TWO_PRODUCTS, plot, sprayer, reserve: undefined, split });
+    expect(loads.map(({ title }) => title)).toEqual(["Loads 1 to 3 of 3, each"]);
+    expect(loads[0]?.steps.slice(-2)).toEqual([
+      "Spray until the tank is empty. Mark where you stop, and start the next load there. Load 3 does the rest.",
+      "About 72 fl oz should be left in the tank at the end, enough for 59 m².",
+    ]);
+    // What is mixed to spare is in the last load alone: the others end where their rows do.
+    const spared = steps({ ...TWO_PRODUCTS, plot, sprayer: { tank }, reserve: { percent: 30 }, split });
+    expect(spared.map(({ title }) => title)).toEqual(["Loads 1 and 2 of 3, each", "Load 3 of 3"]);
+    expect(spared[0]?.steps.slice(-2)).toEqual([
+      "Check where each load runs out: load 1 after about 3 rows, load 2 after about 6 rows.",
+      "If load 1 runs out before 2 1/2 rows or after 3 1/2 rows, stop and calibrate again.",
+    ]);
   });
 
   it("says where loads that are alike run out, each by itself, and what the last one is for", () => {

@@ -16,7 +16,7 @@ describe("a product's rate on worksheet and card", () => {
     [{ low: qty(1, "pt/ac"), high: qty(2, "pt/ac"), chosen: qty(1.25, "pt/ac") }, "1.25 pt/ac"],
     [{ rate: qty(2, "pt/ac"), per: "broadcast" }, "2 pt/ac"],
     [{ rate: qty(2, "pt/ac"), per: "ground" }, "2 pt/ac of ground"],
-    [{ value: 0.25, unit: "%", basis: "v/v" }, "0.25% v/v"],
+    [{ value: 0.25, unit: "%", basis: "v/v" }, "0.25% v/v (by volume)"],
     [qty(8, "fl_oz/100gal"), "8 fl oz/100 gal"],
     [{ parts: 1, to: 100, of: "mix" }, "1 in 100 parts of mix"],
     [{ parts: 1, to: 100, of: "water" }, "1 to 100 parts of water"],
@@ -29,6 +29,14 @@ describe("a product's rate on worksheet and card", () => {
     for (const facts of [worksheet(plan, options).summary, fieldCard(plan, options).facts])
       expect(facts.find(({ name }) => name === named)?.value).toBe(text);
   });
+});
+
+it("says what a dry product's percentage is of", () => {
+  const products = [
+    { name: "Product A", form: "dry", rate: { value: 0.5, unit: "%", basis: "w/v" } },
+  ] as const;
+  const { facts } = fieldCard(planApplication({ ...TWO_PRODUCTS, products }));
+  expect(facts.find(({ name }) => name === named)?.value).toBe("0.5% w/v (weight in volume)");
 });
 
 describe("the working of a worksheet", () => {
