@@ -254,6 +254,15 @@ class ToolListField extends ListField<MeasuringTool> {
     const before = Array.isArray(input) ? READ.get(input) : undefined;
     if (saysTheSame(input, before)) return before;
     const faults = check.issues.length;
+    const set = Array.isArray(input) && input.length <= this.most ? input.find(isSet) : undefined;
+    if (set !== undefined)
+      return check.fault(
+        "not-a-quantity",
+        "set-in-list",
+        "",
+        "A list holds tools, not names of sets. Write {example} for the tools of a set.",
+        { example: `...toolSet("${set}")` },
+      );
     const tools = super.read(input, check);
     if (Array.isArray(input) && input.length <= this.most) refuseNamesAlike(input, check);
     if (check.issues.length > faults) return undefined;
@@ -262,24 +271,30 @@ class ToolListField extends ListField<MeasuringTool> {
   }
 }
 
+function isSet(tool: unknown): tool is ToolSetName {
+  return typeof tool === "string" && Object.hasOwn(SETS, tool);
+}
+
 // A dose names its tools: of two that are called alike nobody knows which one is meant.
 function refuseNamesAlike(tools: readonly unknown[], check: Check): void {
-  const names = new Set<string>();
+  const names = new Map<string, unknown>();
   for (const [i, tool] of tools.entries()) {
     const name = (tool as Partial<MeasuringTool> | null | undefined)?.name;
     if (typeof name !== "string") continue;
     const plain = plainName(name);
-    if (plain !== "" && names.has(plain))
+    if (plain !== "" && names.has(plain)) {
+      const isTwice = saysTheSame(tool, names.get(plain));
       check.fault(
         "conflict",
-        "tool-names-alike",
+        isTwice ? "tool-twice" : "tool-names-alike",
         `[${i}].name`,
-        "Two tools are called {name}. Give each its own name.",
-        {
-          name: name.trim().slice(0, 40),
-        },
+        isTwice
+          ? "The tool {name} is in the list twice. Remove one."
+          : "Two tools are called {name}. Give each its own name.",
+        { name: name.trim().slice(0, 40) },
       );
-    names.add(plain);
+    }
+    names.set(plain, tool);
   }
 }
 

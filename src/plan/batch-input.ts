@@ -12,14 +12,12 @@ import {
   type EitherField,
   either,
   type FieldsOf,
-  hasField,
   list,
   named,
   type ObjectField,
   object,
   optional,
   type Partly,
-  type Pick,
   text,
 } from "../units/fields.js";
 import { quantity, treatedArea } from "../units/quantity-field.js";
@@ -29,6 +27,7 @@ import {
   easiestHasMarks,
   FILL_LIST,
   fillsOfJobFit,
+  isPlan,
   MIXING,
   MOST_PRODUCTS,
   namesDiffer,
@@ -125,6 +124,8 @@ export const BATCH_INPUT: ObjectField<BatchInput> = /* @__PURE__ */ named(
       ),
     },
     [namesDiffer, wholePlants, easiestHasMarks, fillsOfJobFit],
+    "",
+    isPlan,
   ),
 );
 
@@ -140,17 +141,8 @@ export type JobInput = PlanInput | BatchInput;
 export const JOB_INPUT: EitherField<JobInput> = /* @__PURE__ */ either<JobInput>(
   "A whole job.",
   [PLAN_INPUT, BATCH_INPUT],
-  /* @__PURE__ */ forJob(/* @__PURE__ */ byGiven([["plot", "calibration"], ["size"]], 0)),
+  /* @__PURE__ */ byGiven([["plot", "calibration"], ["size"]], 0),
 );
-
-/** A pick that refuses a finished plan, which holds the job that it was made from. */
-/* @__NO_SIDE_EFFECTS__ */
-function forJob(pick: Pick): Pick {
-  return (input, check) =>
-    hasField(input, ["input"])
-      ? check.fault("conflict", "plan-for-job", "", "This is a finished plan. Pass its input: plan.input.")
-      : pick(input, check);
-}
 
 /** Notes whole plants to a load where nothing is counted. */
 function wholePlants({ size, split }: Partly<BatchInput>, check: Check): void {

@@ -335,6 +335,13 @@ export const MIXING: Field<MixingRules> = /* @__PURE__ */ about(
 /** How a mix is split where nothing is said. */
 export const DEFAULT_SPLIT = "full-then-part";
 
+/** Notes a finished plan where a job is meant. A plan holds the job that it was made from. */
+export function isPlan(input: object, check: Check): boolean {
+  if (!hasField(input, ["input"])) return false;
+  check.fault("conflict", "plan-for-job", "", "This is a finished plan. Pass its input: plan.input.");
+  return true;
+}
+
 /** A whole spray job, as a form collects it. */
 export interface PlanInput {
   /** The plot, or all plots that one mix is for. */
@@ -427,5 +434,6 @@ export const PLAN_INPUT: ObjectField<PlanInput> = /* @__PURE__ */ named(
       },
     ],
     "A whole spray job, as a form collects it.",
+    isPlan,
   ),
 );

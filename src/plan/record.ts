@@ -5,6 +5,7 @@ import { date } from "../units/date-field.js";
 import {
   choice,
   type FieldsOf,
+  hasField,
   list,
   type ObjectField,
   object,
@@ -229,6 +230,17 @@ export const RECORD: ObjectField<ApplicationRecord> = /* @__PURE__ */ object<App
     ),
   },
   [endFollows],
+  "",
+  (input, check) => {
+    if (!hasField(input, ["record"])) return false;
+    check.fault(
+      "conflict",
+      "result-for-record",
+      "",
+      "This only holds a record. Pass its record: done.record.",
+    );
+    return true;
+  },
 );
 
 /**

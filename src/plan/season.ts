@@ -4,6 +4,7 @@ import { inUnit } from "../units/convert.js";
 import { date } from "../units/date-field.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { list, type ObjectField, object, optional, type Partly, text } from "../units/fields.js";
+import { nearest } from "../units/nearest.js";
 import type { MassRate, VolumeRate } from "../units/types.js";
 import { sameName } from "./input.js";
 import { known } from "./plot-areas.js";
@@ -33,7 +34,7 @@ const SEASON: ObjectField<SeasonInput> = /* @__PURE__ */ object<SeasonInput>(
       ),
     ),
   },
-  [ratesAddUp, recordsCameBefore],
+  [namesAreAlike, ratesAddUp, recordsCameBefore],
 );
 
 interface Applied {
@@ -51,6 +52,49 @@ function applicationsOf({ product = "", records = [] }: Partly<SeasonInput>): Ap
       return [{ at: `records[${i}].products[${k}].rate`, date, rate: one.rate }];
     }),
   );
+}
+
+/**
+ * Notes a product whose name is almost the one that is looked for: what it had would not be counted. A product that the plot
+ * hasn't had yet is no fault, and neither are names that differ by a number or a short word.
+ */
+function namesAreAlike({ product, records = [] }: Partly<SeasonInput>, check: Check): void {
+  if (product === undefined) return;
+  const name = sameName(product);
+  const names = records.flatMap(({ products }, i) =>
+    products.map((one, k) => ({ at: `records[${i}].products[${k}].name`, recorded: one.name })),
+  );
+  const found = names.find(({ recorded }) => isAlmost(sameName(recorded), name));
+  if (found === undefined) return;
+  // The name that stands alone is the likelier mistake.
+  const isKnown = names.some(({ recorded }) => sameName(recorded) === name);
+  const [given, meant] = isKnown ? [found.recorded, product] : [product, found.recorded];
+  check.fault(
+    "unknown-choice",
+    "names-alike",
+    isKnown ? found.at : "product",
+    "Are {given} and {meant} the same product? Write both names the same way.",
+    { given: given.trim(), meant: meant.trim() },
+  );
+}
+
+/** Whether two names differ by blanks and punctuation alone, or by one slip in words of five letters or more. */
+function isAlmost(one: string, other: string): boolean {
+  if (one === other) return false;
+  const [words, others] = [wordsOf(one), wordsOf(other)];
+  if (words.length === 0) return false;
+  if (words.join("") === others.join("")) return true;
+  return (
+    words.length === others.length &&
+    words.every((word, i) => {
+      const second = others[i] as string;
+      return word === second || (/^\D{5,}$/.test(word) && nearest(word, [second], 1) === second);
+    })
+  );
+}
+
+function wordsOf(name: string): string[] {
+  return name.split(/[^\p{L}\p{N}]+/u).filter((word) => word !== "");
 }
 
 /** Notes a product that was recorded by volume once and by weight another time. */
@@ -97,7 +141,8 @@ const DAY = 24 * 60 * 60_000;
  *
  * @param input - the product, the records of the plot, and the day of the next application
  * @returns the rate in the unit of the first record (none where an application was recorded without an area), the number of applications, and the days since the last one
- * @throws SprayMathError `conflict` where the records don't add up or are from after `today`, or what {@link readRecord} throws
+ * @throws SprayMathError `unknown-choice` where the records have almost the same name, so that nothing goes uncounted; leave out the
+ *   records of a product that really is another. `conflict` where the records don't add up or are from after `today`, or what {@link readRecord} throws
  *
  * @example
  * ```ts

@@ -26,7 +26,7 @@ import {
 } from "../units/fields.js";
 import { called, quantity } from "../units/quantity-field.js";
 import type { Count, Length, Mass, MassPerCount, MassPerLength, MassRate } from "../units/types.js";
-import { PRODUCT, priceFitsForm } from "./input.js";
+import { isPlan, PRODUCT, priceFitsForm } from "./input.js";
 import { CURRENCY, type Currency, PRICE, type Price } from "./money.js";
 import { PLOTS, type Plot } from "./plot.js";
 
@@ -299,7 +299,12 @@ function spreadingInput(): EitherField<SpreadingInput> {
   return either<SpreadingInput>(
     "A whole job of granules or dry fertilizer, as a form collects it.",
     [
-      object<SpreadingOnPlot>({ plot: about("The plot, or all plots that are spread.", PLOTS), ...fields }),
+      object<SpreadingOnPlot>(
+        { plot: about("The plot, or all plots that are spread.", PLOTS), ...fields },
+        [],
+        "",
+        isPlan,
+      ),
       object<SpreadingBySize>({
         size: about("What sizes the job: a length of row, or a number of plants, pots or trees.", SIZE),
         ...fields,

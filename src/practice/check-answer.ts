@@ -2,20 +2,22 @@ import { SprayMathError } from "../errors.js";
 import { type Check, checked, Field } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { compareDecided, moreThan } from "../units/decide.js";
+import { descriptionOf } from "../units/describe.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { figure } from "../units/made.js";
 import { textReader } from "../units/parse.js";
+import { isUnit } from "../units/resolve.js";
 import type { Quantity, Unit } from "../units/types.js";
 import type { Writer } from "../worksheet/words/writer.js";
 import type { MistakeCode } from "./mistakes.js";
 import { ANSWER_OPTIONS, type AnswerOptions } from "./options.js";
 import { answerText, listText } from "./phrases.js";
-import { type PracticeProblem, type ShownMistake, shownMistake } from "./problem.js";
+import { noteOf, type PracticeProblem, type ShownMistake, shownMistake } from "./problem.js";
 import { PROBLEM } from "./problem-field.js";
 import { TOPICS } from "./topics/all.js";
 import { type Sizes, sizesIn } from "./topics/sizes.js";
 import { type AnyTopic, type Given, inAnswerUnit, type PracticeAnswer } from "./topics/topic.js";
-import type { PracticeMessages } from "./words.js";
+import { ENGLISH_PRACTICE_WORDS, type PracticeMessages } from "./words.js";
 import { practiceWriter } from "./writer.js";
 import { doublyWrongAnswers, type WrongAnswer, wrongAnswers } from "./wrong-answers.js";
 
@@ -36,12 +38,45 @@ export interface AnswerCheck {
   readonly mistakes: readonly ShownMistake[];
 }
 
+const withoutAccents = (text: string): string => text.normalize("NFD").replace(/[\u0300-\u036f]/g, "");
+
+/**
+ * What was typed, with the unit names of a table of words as the library reads them: `2.5 galones` as `2.5 gal`. Students leave
+ * accents out.
+ */
+function inSpellings(typed: string, { units, spellings }: PracticeMessages): string {
+  const known = Object.entries(units).filter(([unit]) => isUnit(unit));
+  const named = known.flatMap(([unit, names]) =>
+    Object.values(typeof names === "string" ? [names] : names).map((name) => [
+      name,
+      descriptionOf(unit as Unit).symbol,
+    ]),
+  );
+  const typedAs = Object.entries(spellings).flatMap(([spelling, names]) =>
+    names.split(",").map((name) => [name, spelling]),
+  );
+  const read = new Map(
+    [...typedAs, ...named].map(([name = "", spelling = ""]) => [
+      withoutAccents(name).toLowerCase(),
+      spelling,
+    ]),
+  );
+  if (read.size === 0) return typed;
+  // "pies cuadrados" before "pies".
+  const longestFirst = [...read.keys()]
+    .sort((a, b) => b.length - a.length)
+    .map((name) => name.replace(/[.*+?^${}()|[\]\\]/g, "\\$&"));
+  const pattern = new RegExp(`(?<!\\p{L})(?:${longestFirst.join("|")})(?!\\p{L})`, "giu");
+  return withoutAccents(typed).replace(pattern, (name) => read.get(name.toLowerCase()) ?? name);
+}
+
 /** An answer as it comes in: a quantity, a number, or text as a student types it. */
 class AnswerField extends Field<PracticeAnswer> {
   constructor(
     private readonly unit: Unit | undefined,
     private readonly isLetters: boolean,
     private readonly reader: ReturnType<typeof textReader>,
+    private readonly words: PracticeMessages = ENGLISH_PRACTICE_WORDS,
   ) {
     super("The answer.");
   }
@@ -58,9 +93,9 @@ class AnswerField extends Field<PracticeAnswer> {
   }
 
   private fromText(input: string, noNumber: SprayMathError, check: Check): PracticeAnswer | undefined {
+    const dimensions = this.unit === undefined ? [] : [dimensionOf(this.unit)];
     try {
-      const dimensions = this.unit === undefined ? [] : [dimensionOf(this.unit)];
-      return this.reader.quantity(input, dimensions);
+      return this.reader.quantity(inSpellings(input, this.words), dimensions);
     } catch (error) {
       return check.caught(this.unit === undefined ? noNumber : error);
     }
@@ -108,13 +143,11 @@ export function checkAnswer(
   const right = topic.answer(given, sizes);
   const unit = topic.unit?.(sizes);
   const reader = textReader({ ...(locale !== undefined && { locale }), system: units });
-  const read = checked(answer, new AnswerField(unit, typeof right === "string", reader), "answer");
+  const writer = practiceWriter({ locale, words });
+  const read = checked(answer, new AnswerField(unit, typeof right === "string", reader, words), "answer");
   const found = verdictOn(read, { topic, given, sizes, right, unit, tolerance: tolerancePercent / 100 });
-  return dressed(found, read, right, {
-    topic,
-    sizes,
-    writer: practiceWriter({ locale, words }),
-  });
+  const { note } = noteOf(name, given, writer);
+  return dressed(found, read, right, { topic, sizes, writer, note });
 }
 
 /** A problem as answers are held against it. */
@@ -233,6 +266,7 @@ function isInAnotherUnit(value: number, right: number, unit: Unit, { sizes, tole
 
 interface Dressing {
   readonly topic: AnyTopic;
+  readonly note: string | undefined;
   readonly sizes: Sizes;
   readonly writer: Writer<PracticeMessages>;
 }
@@ -267,7 +301,7 @@ function dressed(
   { verdict, off, mistakes: codes }: Found,
   answer: PracticeAnswer,
   right: number | string,
-  { topic, sizes, writer }: Dressing,
+  { topic, sizes, writer, note }: Dressing,
 ): AnswerCheck {
   const { messages, fill, short } = writer;
   const { practice } = messages;
@@ -289,7 +323,7 @@ function dressed(
   const texts = mistakes.flatMap(({ what, see, mend }) => [what, see, mend]);
   return {
     verdict,
-    says: [fill(opening, figures), ...texts].join(" "),
+    says: [fill(opening, figures), ...texts, ...(note === undefined ? [] : [note])].join(" "),
     answer,
     ...(off !== undefined && { off }),
     mistakes,

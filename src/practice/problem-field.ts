@@ -44,6 +44,7 @@ export const PROBLEM: ObjectField<PracticeProblem> = /* @__PURE__ */ (() => {
     problem: written(),
     given: table(new GivenFigureField("")),
     answer: new AnswerFigureField(""),
+    note: optional(written()),
     working: list("", WORKING_LINE, { least: 0 }),
     mistakes: list(
       "",

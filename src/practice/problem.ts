@@ -58,6 +58,8 @@ export interface PracticeProblem {
   readonly given: Given;
   /** The right answer, unrounded. */
   readonly answer: PracticeAnswer;
+  /** What else is said of the answer, such as which nozzle it is. */
+  readonly note?: string | undefined;
   /** The way to it, line by line. */
   readonly working: readonly WorkingLine[];
   /** The common wrong answers, the likelier ones first: each apart from the right one, and from one another, by more than 2%; counts differ at all. */
@@ -214,6 +216,7 @@ function problemOf(
     problem: fill(messages.topics[name].problems[wording - 1] as string, figures),
     given,
     answer: inAnswerUnit(topic, topic.answer(given, sizes), sizes),
+    ...noteOf(name, given, writer),
     working: topic.working(given, sizes),
     mistakes: wrongAnswers(topic, given, sizes).map(({ answer, mistakes: [mistake], also }) => ({
       ...shownMistake(mistake as MistakeCode, sizes, writer),
@@ -221,6 +224,17 @@ function problemOf(
       also,
     })),
   };
+}
+
+/** The note to an answer, for a topic that has one. */
+export function noteOf(
+  name: PracticeTopic,
+  given: Given,
+  { messages, fill }: Writer<PracticeMessages>,
+): Pick<PracticeProblem, "note"> {
+  const { note } = messages.topics[name];
+  const figures = TOPICS[name].noteFigures?.(given);
+  return note === undefined || figures === undefined ? {} : { note: fill(note, figures) };
 }
 
 /** What a problem gives as it is filled into its words: several amounts as one text, products with a letter each. */

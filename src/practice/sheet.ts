@@ -118,7 +118,7 @@ function likeliest(mistakes: readonly PracticeMistake[]): PracticeMistake[] {
 }
 
 function keyOf(
-  { answer, working: lines, mistakes }: PracticeProblem,
+  { answer, note, working: lines, mistakes }: PracticeProblem,
   key: "short" | "long",
   writer: Writer<PracticeMessages>,
 ): SheetBlock[] {
@@ -131,12 +131,13 @@ function keyOf(
     })),
     writer,
   );
-  const answers = facts(practice.answer, words, [
-    { name: practice.answer, value: answerText(answer, writer) },
-  ]);
-  if (!isLong) return [answers, wrong];
+  const answers = [
+    facts(practice.answer, words, [{ name: practice.answer, value: answerText(answer, writer) }]),
+    ...(note === undefined ? [] : [text(note)]),
+  ];
+  if (!isLong) return [...answers, wrong];
   return [
-    answers,
+    ...answers,
     ...(lines.length === 0 ? [] : [heading(3, words.working)]),
     // Every result is kept: a later line calls it by its new name.
     ...sheetLines([lines], writer, true).flatMap(working),

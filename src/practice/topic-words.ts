@@ -7,6 +7,8 @@ export interface TopicWords {
   readonly name: string;
   /** Four ways to put a problem. Each figure has a place by its name, `{unit}` is the answer's unit, `{farm}` a farm. */
   readonly problems: Wordings;
+  /** What is said of the answer beside its figure. */
+  readonly note?: string | undefined;
 }
 
 /** The topics in English. */
@@ -127,6 +129,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
       "In one minute the nozzles over the vegetables at {farm} give {catches}. One of them is furthest from the average. How far off is it, in percent of the average?",
       "You catch {catches} from the nozzles of the vineyard sprayer at {farm}. What is the largest deviation from the average, in percent of the average?",
     ],
+    note: "Nozzle {nozzle} is the furthest off: it gave {caught}, and the average is {average}.",
   },
   "tank-loads": {
     name: "How many loads",

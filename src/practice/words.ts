@@ -1,6 +1,6 @@
 import { frozen } from "../frozen.js";
 import type { Field } from "../units/check.js";
-import { list } from "../units/fields.js";
+import { list, optional } from "../units/fields.js";
 import { made, table, written } from "../units/made.js";
 import { ENGLISH_WORDS } from "../worksheet/words/english.js";
 import type { KnownLines } from "../worksheet/words/known-lines.js";
@@ -21,7 +21,7 @@ export interface PracticeLines {
   "practice.seasonLeft": "limit" | "done" | "rate";
   "practice.catchOnStrip": "caught" | "walk" | "time";
   "practice.catchMean": "x" | "n";
-  "practice.nozzleOff": "larger" | "smaller" | "mean";
+  "practice.nozzleOff": "worst" | "mean";
   "practice.solution": "ratio" | "stock";
   "practice.lastLoad": "total" | "loads" | "fill";
   "practice.allRows": "rows" | "rowLength";
@@ -34,6 +34,8 @@ export interface PracticeMessages extends Messages {
   readonly lines: LineTable<KnownLines & PracticeLines>;
   /** The kinds of products in the topic on mixing order. */
   readonly kinds: Readonly<Record<MixingKind, string>>;
+  /** What students type where the library reads another spelling, several apart by commas: `{ L: "litro,litros" }`. The names of `units` are read without it. */
+  readonly spellings: Readonly<Record<string, string>>;
   /** The topics, with four wordings each. */
   readonly topics: Readonly<Record<PracticeTopic, TopicWords>>;
   /** The mistakes. */
@@ -114,8 +116,7 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "practice.nozzleOff": {
         found: "deviation from the average",
         terms: {
-          larger: "larger of worst catch and average",
-          smaller: "smaller of worst catch and average",
+          worst: "catch of nozzle {n}, the worst",
           mean: "average catch",
         },
       },
@@ -144,6 +145,7 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       EC: "an emulsifiable concentrate (EC)",
       adjuvant: "an adjuvant",
     },
+    spellings: {},
     topics: ENGLISH_TOPICS,
     mistakes: ENGLISH_MISTAKES,
     practice: {
@@ -180,8 +182,8 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       unitsOnly: "Units: {units}",
       cancel: "{units} {count:one=cancels;other=cancel}.",
       check: "Check by another route",
-      checkOf: "In the other units ({figures}) it comes to {again}. That is {answer}.",
-      checkSame: "In the other units ({figures}) it comes to {answer} as well.",
+      checkOf: "In the other units: {figures}.",
+      checkSame: "That is the same answer.",
       hundreds: "hundreds of {unit}",
       thousands: "thousands of {unit}",
     },
@@ -193,12 +195,16 @@ const WORDINGS: Field<Wordings> = /* @__PURE__ */ (() =>
 
 const PARTS = /* @__PURE__ */ (() => ({
   ...COMMON_PARTS,
-  topics: table(made<TopicWords>({ name: written(), problems: WORDINGS }), Object.keys(ENGLISH_TOPICS)),
+  topics: table(
+    made<TopicWords>({ name: written(), problems: WORDINGS, note: optional(written()) }),
+    Object.keys(ENGLISH_TOPICS),
+  ),
   mistakes: table(
     made<MistakeWords>({ what: written(), see: written(), mend: written() }),
     Object.keys(ENGLISH_MISTAKES),
   ),
   kinds: texts(ENGLISH_PRACTICE_WORDS.kinds),
+  spellings: table(written()),
   practice: texts(ENGLISH_PRACTICE_WORDS.practice),
 }))();
 

@@ -187,11 +187,12 @@ function constantsOf(line: WorkingLine, writer: BoardWriter): string[] {
   return [...factors, ...[numberOfFactors(line, writer)].flatMap((one) => one ?? [])];
 }
 
-function answerSlide({ answer }: PracticeProblem, writer: BoardWriter): Part[] {
-  return [heading(2, writer.messages.practice.answer) as Part, text(answerText(answer, writer)) as Part];
+function answerSlide({ answer, note }: PracticeProblem, writer: BoardWriter): Part[] {
+  const texts = [answerText(answer, writer), ...(note === undefined ? [] : [note])];
+  return [heading(2, writer.messages.practice.answer), ...texts.map((one) => text(one))] as Part[];
 }
 
-/** The problem worked again in the other system of units; nothing where all systems have its units. */
+/** The problem worked again in the other system of units, with its sums; nothing where all systems have its units. */
 function checkSlide({ topic: name, given, units, answer }: PracticeProblem, writer: BoardWriter): Part[][] {
   if (typeof answer === "string") return [];
   const topic = TOPICS[name];
@@ -203,14 +204,21 @@ function checkSlide({ topic: name, given, units, answer }: PracticeProblem, writ
   const again = inAnswerUnit(topic, topic.answer(figures, sizes), sizes) as Quantity | number;
   const back = typeof again === "number" || typeof answer === "number" ? again : backIn(again, answer.unit);
   const { messages, fill } = writer;
-  const { checkOf, checkSame } = messages.practice;
+  const { check, checkOf, checkSame } = messages.practice;
   const [first, second] = [answerText(again, writer), answerText(back, writer)];
-  const filled = fill(first === second ? checkSame : checkOf, {
-    figures: listOf(figures, writer),
-    again: first,
-    answer: second,
-  });
-  return [[heading(2, messages.practice.check) as Part, text(filled) as Part]];
+  const texts = [
+    fill(checkOf, { figures: listOf(figures, writer) }),
+    ...sumsOf(topic.working(figures, sizes).map(simplified), writer),
+    first === second ? checkSame : `${writer.long(again)} = ${second}`,
+  ];
+  return [[heading(2, check), ...texts.map((one) => text(one))] as Part[]];
+}
+
+/** Lines of working as sums alone. */
+function sumsOf(lines: readonly WorkingLine[], writer: BoardWriter): string[] {
+  return writtenLines(lines, writer)
+    .filter(({ numbers, result }) => numbers !== result)
+    .map(({ numbers, result }) => `${numbers} = ${result}`);
 }
 
 function backIn(quantity: Quantity, unit: Unit): Quantity {

@@ -129,6 +129,9 @@ export function passesOverWorking(input: PassesInput): WorkingLine[] {
   ];
 }
 
+const NEEDED = "ceil((side - overlap) / (swath - overlap))";
+const LAST_OVERLAP = "overlap + (passes * (swath - overlap) + overlap - side)";
+
 function wayWorking(input: PassesInput, found: Passes, run: Length, side: Length): WorkingLine[] {
   const { unit, swath, overlap } = sizesOf(input);
   const terms: Record<string, GivenTerm> = {
@@ -140,7 +143,7 @@ function wayWorking(input: PassesInput, found: Passes, run: Length, side: Length
   const source = "plane geometry";
   const lines = formulaLines({
     id: "swath.passes.count",
-    formula: "max(1, ceil((side - overlap) / (swath - overlap)))",
+    formula: passes === 1 ? `max(1, ${NEEDED})` : NEEDED,
     terms,
     result: passes,
     source,
@@ -152,13 +155,18 @@ function wayWorking(input: PassesInput, found: Passes, run: Length, side: Length
     passes === 1
       ? lineOf(
           { side: [side, unit], swath: [{ value: swath, unit }, unit] },
-          { id: "swath.passes.pastEdge", formula: "max(0, swath - side)", result: pastEdge, source },
+          {
+            id: "swath.passes.pastEdge",
+            formula: pastEdge.value > 0 ? "swath - side" : "max(0, swath - side)",
+            result: pastEdge,
+            source,
+          },
         )
       : lineOf(
           { ...terms, passes },
           {
             id: "swath.passes.lastOverlap",
-            formula: "overlap + max(0, passes * (swath - overlap) + overlap - side)",
+            formula: lastOverlap.value > overlap ? LAST_OVERLAP : "overlap",
             result: lastOverlap,
             source,
           },

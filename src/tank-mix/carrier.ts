@@ -47,6 +47,8 @@ function rangeFits({ percent, upTo }: Partly<PercentReserve>, check: Check): voi
   });
 }
 
+const RESERVE_KIND = byGiven([["percent"], ["volume"], ["roundUpTo"]]);
+
 /** Extra mix, beyond what the job needs. */
 export const RESERVE: EitherField<Reserve> = named(
   "Reserve",
@@ -68,7 +70,18 @@ export const RESERVE: EitherField<Reserve> = named(
       object({ volume: quantity("A volume, 0 or more.", "volume", "nonnegative") }),
       object({ roundUpTo: quantity("The total goes up to the next multiple of this volume.", "volume") }),
     ],
-    byGiven([["percent"], ["volume"], ["roundUpTo"]]),
+    (input, check) =>
+      typeof input === "object" && !Array.isArray(input)
+        ? RESERVE_KIND(input, check)
+        : check.fault(
+            "not-a-quantity",
+            "reserve-kind",
+            "",
+            "Percent or volume? Enter the extra mix as an object, such as {example}.",
+            {
+              example: "{ percent: 5 }",
+            },
+          ),
   ),
 );
 

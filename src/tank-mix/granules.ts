@@ -380,12 +380,19 @@ export function linesOfHopper(given: HopperInput): WorkingLine[] {
     }),
     ...formulaLines({
       id: "tank-mix.hopper-last",
-      formula: "min(hopper, perDirection - (fills - 1) * hopper)",
+      formula: lastFillFormula(perDirection, fills, held),
       terms: { perDirection: [perDirection, unit], fills, hopper: [held, unit] },
       result: lastFill,
       source: "counting",
     }),
   ];
+}
+
+function lastFillFormula(perDirection: Mass, fills: number, hopper: Mass): string {
+  if (fills === 1) return "perDirection";
+  const last = "perDirection - (fills - 1) * hopper";
+  // Noise would show more than the hopper holds.
+  return perDirection.value - (fills - 1) * hopper.value > hopper.value ? `min(hopper, ${last})` : last;
 }
 
 /** What {@link bagsFor} is given. */
@@ -455,7 +462,7 @@ export function bagsOf({ total, bag }: BagsInput): Bags {
  * import { bagsFor } from "swath-to-spoon/working";
  *
  * const lines = bagsFor({ total: qty(107, "lb"), bag: qty(40, "lb") });
- * console.log(lines.map((line) => line.formula)); // [ 'ceil(total / bag)', 'max(0, bags * bag - total)' ]
+ * console.log(lines.map((line) => line.formula)); // [ 'ceil(total / bag)', 'bags * bag - total' ]
  * ```
  */
 export function bagsForWorking(input: BagsInput): WorkingLine[] {
@@ -477,7 +484,8 @@ export function linesOfBags(given: BagsInput): WorkingLine[] {
     }),
     ...formulaLines({
       id: "tank-mix.bags-left",
-      formula: "max(0, bags * bag - total)",
+      // Noise would show less than nothing.
+      formula: leftOver.value > 0 ? "bags * bag - total" : "max(0, bags * bag - total)",
       terms: { bags, bag: [{ value: inUnit(bag, unit), unit }, unit], total: [total, unit] },
       result: leftOver,
       source: "counting",

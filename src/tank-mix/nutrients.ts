@@ -325,7 +325,7 @@ export function linesOfFertilizer(input: FertilizerInput): WorkingLine[] {
         })
       : []),
     ...formulaLines({
-      id: "tank-mix.fertilizer",
+      id: `tank-mix.fertilizer-${nutrient}`,
       formula: "nutrient / content",
       terms: { nutrient: [amount, amount.unit], content: pair ? [content, "1"] : [percent, "1"] },
       result: product,

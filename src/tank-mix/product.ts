@@ -187,7 +187,7 @@ export interface RateStrength {
   readonly strength: Concentration;
   /** The unit of the product. */
   readonly amount: VolumeUnit | MassUnit;
-  readonly kind: "each" | "ground" | "rowLength" | "carrier" | "fraction" | "parts";
+  readonly kind: "area" | "length" | "count" | "ground" | "rowLength" | "carrier" | "fraction" | "parts";
   readonly terms: Readonly<Record<string, GivenTerm>>;
   /** Where the label gives the active ingredient's rate: that rate, and the product's. */
   readonly active?: { readonly read: QuantityReading; readonly product: ProductRateTerms } | undefined;
@@ -211,7 +211,7 @@ function strengthTerms(rate: SingleRate, sizes: JobSizes, at: string): StrengthT
   if (each !== undefined) {
     const { per = "" } = resolveUnit(each.unit);
     const terms = { rate: rateIn(per), carrierRate: [each, perUnit(carrier.unit, per)] as const };
-    return { kind: "each", amount, terms, active };
+    return { kind: read.kind, amount, terms, active };
   }
   const { carrierRate, area } = sizes as Complete<JobSizes>;
   const kind = read.kind === "length" ? "rowLength" : "ground";
@@ -273,7 +273,9 @@ function numberFrom({ kind, terms }: StrengthTerms): number {
   switch (kind) {
     case "carrier":
       return of("rate");
-    case "each":
+    case "area":
+    case "length":
+    case "count":
       return of("rate") / of("carrierRate");
     case "ground":
     case "rowLength":
@@ -426,7 +428,9 @@ function refuseOutside(
 const BY_DEFINITION = "by definition of the rate";
 
 const FORMULAS: Readonly<Record<Exclude<RateStrength["kind"], "carrier">, readonly [string, string]>> = {
-  each: ["tank-mix.strength", "rate / carrierRate"],
+  area: ["tank-mix.strength", "rate / carrierRate"],
+  length: ["tank-mix.strengthOfLength", "rate / carrierRate"],
+  count: ["tank-mix.strengthOfCount", "rate / carrierRate"],
   ground: ["tank-mix.strengthByGround", "rate * ground / (carrierRate * area)"],
   rowLength: ["tank-mix.strengthByRow", "rate * rowLength / (carrierRate * area)"],
   fraction: ["tank-mix.strengthOfPart", "part * size"],
@@ -457,6 +461,8 @@ export function productAmountWorking(input: ProductInput): WorkingLine[] {
 /** The working of {@link productAmountOf}. Trusts its input. */
 export function linesOfAmount(job: ProductInput): WorkingLine[] {
   const { rated, amount } = amountFrom(job, "rate");
+  if (job.form === "liquid" && (rated.kind === "fraction" || rated.kind === "parts"))
+    return partLines(rated, rated.kind, job.carrier, amount);
   return [
     ...linesOfStrength(rated),
     {
@@ -467,6 +473,27 @@ export function linesOfAmount(job: ProductInput): WorkingLine[] {
       source: BY_DEFINITION,
     },
   ];
+}
+
+// A part by volume is taken of the mix itself, as people do: 2% of 384 fl oz.
+function partLines(
+  { terms: { size: _, ...part }, amount: unit }: RateStrength,
+  kind: "fraction" | "parts",
+  carrier: Volume,
+  result: Volume | Mass,
+): WorkingLine[] {
+  const terms = { ...part, carrier: [carrier, unit] } as const;
+  return formulaLines(
+    kind === "fraction"
+      ? { id: "tank-mix.amountOfPart", formula: "part * carrier", terms, result, source: BY_DEFINITION }
+      : {
+          id: "tank-mix.amountOfRatio",
+          formula: "carrier * parts / whole",
+          terms,
+          result,
+          source: BY_DEFINITION,
+        },
+  );
 }
 
 function activeLines({ active }: RateStrength): WorkingLine[] {

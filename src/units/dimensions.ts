@@ -29,6 +29,18 @@ export function dimensionOf(unit: Unit): Dimension {
   return resolveUnit(unit).dimension;
 }
 
+const lists = new Map<Dimension, readonly Dimension[]>();
+
+/** The list of one dimension, always the same, so that what was read by it is found by it. */
+export function alone<D extends Dimension>(dimension: D): readonly D[] {
+  let list = lists.get(dimension);
+  if (list === undefined) {
+    list = [dimension];
+    lists.set(dimension, list);
+  }
+  return list as readonly D[];
+}
+
 /** The units of a dimension, compounds included, in a fixed order. */
 export function unitsMeasuring(dimension: Dimension): Unit[] {
   const simple = (name: SimpleDimension): string[] => Object.keys(TABLE[name]);

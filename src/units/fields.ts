@@ -121,6 +121,8 @@ export function count(text: string, min = 1, max?: number): NumberField {
   return new NumberField(text, { whole: true, min, ...(max !== undefined && { max }) });
 }
 
+const CHOOSE = "Choose one of: {choices}.";
+
 /** One of a few names (or small numbers). */
 export class ChoiceField<T extends string | number> extends Field<T> {
   constructor(
@@ -139,6 +141,8 @@ export class ChoiceField<T extends string | number> extends Field<T> {
     const found = this.choices.find(isMeant);
     if (found !== undefined) return found;
     const choices = this.choices.map(String);
+    // An object or a list has no spelling that a name could be near to.
+    if (typeof input === "object") return check.fault("unknown-choice", "choose", "", CHOOSE, { choices });
     const meant = typeof input === "string" ? nearest(shortened(input), choices) : undefined;
     return check.fault(
       "unknown-choice",
@@ -152,9 +156,7 @@ export class ChoiceField<T extends string | number> extends Field<T> {
   }
 
   missing(check: Check): undefined {
-    return check.fault("missing", "choose", "", "Choose one of: {choices}.", {
-      choices: this.choices.map(String),
-    });
+    return check.fault("missing", "choose", "", CHOOSE, { choices: this.choices.map(String) });
   }
 }
 
@@ -242,6 +244,8 @@ export class ObjectField<T extends object> extends Field<T> {
     readonly fields: FieldsOf<T>,
     readonly agree: readonly Agreement<T>[],
     about: string,
+    /** What is no such object, though it is one: notes that as a fault, and none of its fields is read. */
+    private readonly isOther?: (input: object, check: Check) => boolean,
   ) {
     super(about);
     this.names = Object.keys(fields);
@@ -252,7 +256,7 @@ export class ObjectField<T extends object> extends Field<T> {
   }
 
   read(input: unknown, check: Check): T | undefined {
-    if (!isObject(input, check, this.toName)) return undefined;
+    if (!isObject(input, check, this.toName) || this.isOther?.(input, check)) return undefined;
     const { names, all, fields } = this;
     const before = check.issues.length;
     const output: Record<string, unknown> = {};
@@ -278,6 +282,10 @@ export class ObjectField<T extends object> extends Field<T> {
 /** Whether an input is an object, and no list; notes a fault where it isn't, with its fields where they are known. */
 export function isObject(input: unknown, check: Check, fields: readonly string[] = []): input is object {
   if (typeof input === "object" && input !== null && !Array.isArray(input)) return true;
+  if (typeof input === "string" && /^\s*\{/.test(input)) {
+    check.fault("not-a-quantity", "json-text", "", "This is text. Read it with JSON.parse first.");
+    return false;
+  }
   const isKnown = fields.length > 0;
   check.fault(
     "not-a-quantity",
@@ -313,14 +321,18 @@ export function refuseUnknownField(name: string, known: readonly string[], check
   );
 }
 
-/** An object with these fields; `agree` looks at several of them together, also where others are at fault. */
+/**
+ * An object with these fields; `agree` looks at several of them together, also where others are at fault. `isOther` notes what
+ * is another object of the library.
+ */
 /* @__NO_SIDE_EFFECTS__ */
 export function object<T extends object>(
   fields: FieldsOf<T>,
   agree: readonly Agreement<T>[] = [],
   sentence = "",
+  isOther?: (input: object, check: Check) => boolean,
 ): ObjectField<T> {
-  return new ObjectField(fields, agree, sentence);
+  return new ObjectField(fields, agree, sentence, isOther);
 }
 
 /** An object with the fields of two lists, and what each of them asks. */

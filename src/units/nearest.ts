@@ -1,13 +1,17 @@
 /**
  * The candidate spelled most like `text`: fewest letters to add, drop, change or switch with the next, capitals and punctuation
- * aside. None where more than about a third of the letters would have to change: a far-fetched guess misleads. Of two letters
- * neither may change: DF (dry flowable) is no DC.
+ * aside. None where more than `most` letters would have to change, a third of them unless given: a far-fetched guess misleads,
+ * and of two letters neither may change (DF, dry flowable, is no DC).
  */
-export function nearest(text: string, candidates: readonly string[]): string | undefined {
+export function nearest(
+  text: string,
+  candidates: readonly string[],
+  most: number = Math.floor(simplify(text).length / 3),
+): string | undefined {
   const plain = simplify(text);
   if (plain === "") return undefined;
   let best: string | undefined;
-  let fewest = plain.length < 3 ? 1 : plain.length / 3 + 0.5;
+  let fewest = most + 1;
   for (const candidate of candidates) {
     const edits = editDistance(plain, simplify(candidate));
     if (edits < fewest) [best, fewest] = [candidate, edits];

@@ -6,7 +6,7 @@ import { refusal } from "./message.js";
 const MOST_CACHED = 64;
 
 /** Looks `key` up, or makes and keeps it; a full cache is emptied first. */
-function remembered<T>(cache: Map<string, T>, key: string, make: () => T): T {
+export function remembered<T>(cache: Map<string, T>, key: string, make: () => T): T {
   const known = cache.get(key);
   if (known !== undefined) return known;
   if (cache.size >= MOST_CACHED) cache.clear();

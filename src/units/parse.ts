@@ -1,6 +1,6 @@
 import { errorOf } from "../errors.js";
 import { Check, checked, type TextReader } from "./check.js";
-import { dimensionOf } from "./dimensions.js";
+import { alone, dimensionOf } from "./dimensions.js";
 import {
   about,
   choice,
@@ -14,7 +14,7 @@ import {
 } from "./fields.js";
 import { locale } from "./locale-field.js";
 import { refuseDimension } from "./quantity-field.js";
-import { numberIn, quantityIn } from "./read-text.js";
+import { numberIn, quantityReader } from "./read-text.js";
 import type { BasedFraction, Dimension, Fraction, Quantity, UnitSystem, UnitsByDimension } from "./types.js";
 import { DIMENSION } from "./units-of.js";
 
@@ -67,6 +67,8 @@ const OPTIONS: ObjectField<ParseOptions> = joined(
 
 const TYPED: TextField = text("What was typed.");
 
+const ANY: readonly Dimension[] = [];
+
 function typedText(given: unknown): string {
   return typeof given === "string" ? given : checked(given, TYPED, "text");
 }
@@ -109,7 +111,7 @@ export function parseQuantity<D extends Dimension>(
 ): ParsedQuantity<D>;
 export function parseQuantity(text: string, options?: ParseOptions): Quantity | BasedFraction {
   const { dimension, ...how } = checked(options ?? {}, OPTIONS, "options");
-  const quantity = quantityIn(typedText(text), dimension === undefined ? [] : [dimension], how);
+  const quantity = quantityReader(how)(typedText(text), dimension === undefined ? ANY : alone(dimension));
   if (dimension === undefined || dimensionOf(quantity.unit) === dimension) return quantity;
   const check = new Check(quantity);
   refuseDimension(quantity, [dimension], check, "text");
@@ -145,8 +147,12 @@ export function parseNumber(text: string, options?: NumberOptions): number {
 
 /** Reads what a person typed into the fields of an input. Trusts the options. */
 export function textReader(options: Omit<ParseOptions, "dimension"> = {}): TextReader {
+  let quantity: TextReader["quantity"] | undefined;
   return {
-    quantity: (typed, dimensions) => quantityIn(typed, dimensions, options),
+    quantity: (typed, dimensions) => {
+      quantity ??= quantityReader(options);
+      return quantity(typed, dimensions);
+    },
     number: (typed) => numberIn(typed, options.locale),
   };
 }

@@ -1,6 +1,6 @@
 import { shown } from "../errors.js";
 import { type Check, Field, isLeftOut } from "./check.js";
-import { dimensionOf } from "./dimensions.js";
+import { alone, dimensionOf } from "./dimensions.js";
 import { choice, isGiven, noNumber, optional, refuseUnknownField } from "./fields.js";
 import { type Marked, type Marks, remade } from "./marks.js";
 import type { ExpectedName } from "./names.js";
@@ -156,7 +156,7 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
   private readings(given: Measured<Quantity>, dimension: Dimension, check: Check): object | undefined {
     if ((given.resolution ?? given.uncertainty ?? undefined) === undefined) return undefined;
     const reading = (range: Range): Field<Quantity> =>
-      optional(new QuantityField("", { dimensions: [dimension], range }));
+      optional(new QuantityField("", { dimensions: alone(dimension), range }));
     const resolution = check.readAt("resolution", reading("positive"), given);
     const uncertainty = check.readAt("uncertainty", reading("nonnegative"), given);
     if (resolution === undefined) return uncertainty && { uncertainty };
@@ -347,7 +347,7 @@ const COUNTERPART: Partial<Record<Dimension, Dimension>> = {
 type Of<D extends Dimension> = { [K in D]: Quantity<UnitsByDimension[K]> }[D];
 
 function listOf<D extends Dimension>(dimensions: D | readonly D[]): readonly D[] {
-  return typeof dimensions === "string" ? [dimensions] : dimensions;
+  return typeof dimensions === "string" ? alone(dimensions) : dimensions;
 }
 
 /** A quantity of a dimension, or of one of several: more than 0 unless the range says otherwise. */

@@ -1,11 +1,13 @@
 import { type Sentence, type SprayMathError, shown } from "../errors.js";
+import type { TextReader } from "./check.js";
 import { inUnit } from "./convert.js";
 import { descriptionOf } from "./describe.js";
 import { dimensionOf } from "./dimensions.js";
+import { type Marked, remade } from "./marks.js";
 import { refusal } from "./message.js";
 import { multiple } from "./multiples.js";
 import { nearest } from "./nearest.js";
-import { meantNumber, type Numeral, type NumeralSigns, numeralSigns } from "./numerals.js";
+import { meantNumber, type Numeral, type NumeralSigns, numeralSigns, remembered } from "./numerals.js";
 import { sumOf } from "./quantity.js";
 import { isUnit, unknownUnitOr } from "./resolve.js";
 import {
@@ -82,32 +84,50 @@ export function numberIn(text: string, locale = "en-US"): number {
 }
 
 // Most of what people type is a short number and a unit that was typed before. In such a text the two are read one by one, in
-// every locale with a decimal point; three decimals may be thousands, so they aren't short.
-const SHORT = /^(\d{1,6}(?:\.\d{1,2})?) (\D+)$/;
-const MOST_KNOWN = 1000;
+// every locale with a decimal point. Three decimals that end in 0 may be thousands, so they aren't short; in eighths they don't.
+const SHORT = /^\d{1,6}(?:\.\d{1,2}|\.\d{0,4}[1-9])? \D+$/;
+const MOST_KNOWN = 100;
 
-/** The units of short texts that were read, by the text and by how it is understood. */
-const knownUnits = new Map<string, Omit<Quantity, "value">>();
+/** What a short text says after its number. */
+type Written = Pick<Marked, "unit" | "basis">;
+
+/** What short texts said, by the list of what they may measure. A list is found faster than a text put together from it. */
+type KnownTexts = WeakMap<readonly Dimension[], Map<string, Written>>;
+
+const known = new Map<string, KnownTexts>();
 
 /**
- * The quantity in a text; `dimensions` decide between what would else be read in two ways, and give the examples in messages.
- * Trusts its options.
+ * Reads quantities, all understood in one way; `dimensions` decide between what would else be read in two ways, and give the
+ * examples in messages. Trusts its options.
  */
-export function quantityIn(text: string, dimensions: readonly Dimension[], how: Understanding): Quantity {
-  const [, number, written] = SHORT.exec(text) ?? [];
+export function quantityReader(how: Understanding): TextReader["quantity"] {
   const { locale = "en-US", system, ounce } = how;
-  if (number === undefined || numeralSigns(locale).decimal !== ".")
-    return readQuantity(text, dimensions, how);
-  const key = `${written} ${locale} ${system} ${ounce} ${dimensions.join()}`;
-  const known = knownUnits.get(key);
-  if (known !== undefined) return { value: Number(number), ...known } as Quantity;
-  const quantity = readQuantity(text, dimensions, how);
-  // Words that change the number, such as a dozen, show in it; in 0 they don't.
-  if (quantity.value !== Number(number) || quantity.value === 0) return quantity;
-  if (knownUnits.size >= MOST_KNOWN) knownUnits.clear();
-  const { value: _, ...unit } = quantity as BasedFraction;
-  knownUnits.set(key, unit);
-  return quantity;
+  const texts = remembered(known, `${locale} ${system} ${ounce}`, (): KnownTexts => new WeakMap());
+  const hasPoint = numeralSigns(locale).decimal === ".";
+  return (text, dimensions) => {
+    if (!hasPoint || !SHORT.test(text)) return readQuantity(text, dimensions, how);
+    const space = text.indexOf(" ");
+    const number = Number(text.slice(0, space));
+    const written = text.slice(space + 1);
+    const those = textsFor(dimensions, texts);
+    const said = those.get(written);
+    if (said !== undefined) return remade(said, number, said.unit);
+    const quantity: Marked = readQuantity(text, dimensions, how);
+    // Words that change the number, such as a dozen, show in it; in 0 they don't.
+    if (quantity.value !== number || number === 0) return quantity;
+    if (those.size >= MOST_KNOWN) those.clear();
+    those.set(written, { unit: quantity.unit, basis: quantity.basis });
+    return quantity;
+  };
+}
+
+function textsFor(dimensions: readonly Dimension[], texts: KnownTexts): Map<string, Written> {
+  let those = texts.get(dimensions);
+  if (those === undefined) {
+    those = new Map();
+    texts.set(dimensions, those);
+  }
+  return those;
 }
 
 function readQuantity(

@@ -25,7 +25,7 @@ const TIME_SUM =
 const PER_HUNDRED = "{onePercent} es 1 parte de 100: divida entre 100.";
 
 /** What practice problems add to the Spanish table. */
-const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" | "practice"> & {
+const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" | "mistakes" | "practice"> & {
   readonly lines: LineTable<PracticeLines>;
 } = {
   lines: {
@@ -60,8 +60,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     "practice.nozzleOff": {
       found: "diferencia con el promedio",
       terms: {
-        larger: "el mayor entre la peor boquilla y el promedio",
-        smaller: "el menor entre la peor boquilla y el promedio",
+        worst: "recogido de la boquilla {n}, la peor",
         mean: "promedio recogido",
       },
     },
@@ -85,6 +84,25 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       found: "producto para las hileras",
       terms: { rate: "dosis del producto", rowLength: "largo de todas las hileras" },
     },
+  },
+  // Units that are printed by their signs, and words for what is printed as a sign.
+  spellings: {
+    mL: "mililitro,mililitros",
+    L: "litro,litros",
+    mm: "milímetro,milímetros",
+    cm: "centímetro,centímetros",
+    m: "metro,metros",
+    km: "kilómetro,kilómetros",
+    "sq m": "metro cuadrado,metros cuadrados",
+    ha: "hectárea,hectáreas",
+    g: "gramo,gramos",
+    kg: "kilo,kilos,kilogramo,kilogramos",
+    oz: "onza,onzas",
+    s: "segundo,segundos",
+    min: "minuto,minutos",
+    h: "hora,horas",
+    per: "por",
+    "%": "por ciento",
   },
   kinds: {
     "water-conditioner": "un acondicionador de agua",
@@ -179,13 +197,16 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
       "La aspersora de verduras de {farm} avanza a {speed}. Sus boquillas están a {width} una de otra y dan {catches} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
       "Para la orilla del pastizal de {farm} usted revisa cada boquilla del aguilón. En {time} recoge {catches}. Las boquillas están a {width} una de otra, y usted avanza a {speed}. ¿Cuál es el volumen de aplicación ({unit})?",
     ),
-    "nozzle-check": topic(
-      "Revisión de boquillas",
-      "Las boquillas de un aguilón en {farm} dan {catches} en el mismo tiempo. ¿Cuánto se aparta del promedio la peor, en porcentaje del promedio?",
-      "Usted revisa la aspersora de césped de {farm} y recoge {catches}. Busque la boquilla que más se aparta del promedio. ¿Cuánto se aparta, en porcentaje del promedio?",
-      "En {farm} las boquillas sobre las verduras dan {catches} en un minuto. Una de ellas es la que más se aparta del promedio. ¿Cuánto se aparta, en porcentaje del promedio?",
-      "Usted recoge {catches} de las boquillas de la aspersora del viñedo de {farm}. ¿Cuál es la mayor diferencia con el promedio, en porcentaje del promedio?",
-    ),
+    "nozzle-check": {
+      ...topic(
+        "Revisión de boquillas",
+        "Las boquillas de un aguilón en {farm} dan {catches} en el mismo tiempo. ¿Cuánto se aparta del promedio la peor, en porcentaje del promedio?",
+        "Usted revisa la aspersora de césped de {farm} y recoge {catches}. Busque la boquilla que más se aparta del promedio. ¿Cuánto se aparta, en porcentaje del promedio?",
+        "En {farm} las boquillas sobre las verduras dan {catches} en un minuto. Una de ellas es la que más se aparta del promedio. ¿Cuánto se aparta, en porcentaje del promedio?",
+        "Usted recoge {catches} de las boquillas de la aspersora del viñedo de {farm}. ¿Cuál es la mayor diferencia con el promedio, en porcentaje del promedio?",
+      ),
+      note: "La boquilla {nozzle} es la que más se aparta: dio {caught}, y el promedio es {average}.",
+    },
     "tank-loads": topic(
       "Cuántas cargas",
       "De un campo de {ground} en {farm} se trata un área de {area}. El volumen de aplicación es {rate}, y el tanque se llena hasta {fill}. ¿Cuántas cargas lleva el trabajo?",
@@ -1045,8 +1066,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "topics" | "mistakes" |
     unitsOnly: "Unidades: {units}",
     cancel: "Se {count:one=cancela;other=cancelan}: {units}.",
     check: "Comprobación por otro camino",
-    checkOf: "En las otras unidades ({figures}) da {again}. Eso es {answer}.",
-    checkSame: "En las otras unidades ({figures}) también da {answer}.",
+    checkOf: "En las otras unidades: {figures}.",
+    checkSame: "Es la misma respuesta.",
     hundreds: "cientos de {unit}",
     thousands: "miles de {unit}",
   },

@@ -1,4 +1,5 @@
 import { frozen } from "../frozen.js";
+import { perNutrient } from "../worksheet/words/line-table.js";
 import type { Messages, ToolNames } from "../worksheet/words/messages.js";
 
 // Translated by the authors, not certified: the label's language decides. The terms and their sources: docs/words.md.
@@ -6,6 +7,29 @@ import type { Messages, ToolNames } from "../worksheet/words/messages.js";
 const MIX = "mezcla total por preparar";
 const ALL_LOADS = "toda la mezcla";
 const MARK_STEP = "de una marca a la siguiente";
+// Each dimension, as a message asks for it.
+const DIMENSIONS = {
+  length: "un largo",
+  area: "un área",
+  volume: "un volumen",
+  mass: "un peso",
+  time: "un tiempo",
+  pressure: "una presión",
+  fraction: "una fracción",
+  count: "un número de plantas",
+  speed: "una velocidad",
+  flow: "un volumen por tiempo",
+  massFlow: "un peso por tiempo",
+  volumeRate: "un volumen por área",
+  massRate: "un peso por área",
+  density: "un peso por volumen",
+  volumeConcentration: "un volumen en un volumen",
+  massFraction: "un peso en un peso",
+  volumePerLength: "un volumen por largo",
+  massPerLength: "un peso por largo",
+  volumePerCount: "un volumen por planta",
+  massPerCount: "un peso por planta",
+};
 const BESIDES = { lines: "mezcla que queda en las mangueras", reserve: "mezcla extra" };
 const FULL_MARK = "tanque lleno, hasta la marca más alta";
 const LAST_LOAD = "lo que debe llevar la última carga";
@@ -46,6 +70,28 @@ const HOPPER_FILLS = "llenados de la tolva en una dirección";
 const BAGS = "sacos por comprar";
 const BAG = "un saco";
 const FERTILIZER = "fertilizante";
+const NUTRIENTS = {
+  N: "nitrógeno (N)",
+  P2O5: "fosfato (P2O5)",
+  K2O: "potasa (K2O)",
+  P: "fósforo (P)",
+  K: "potasio (K)",
+  S: "azufre (S)",
+  SO3: "trióxido de azufre (SO3)",
+  Mg: "magnesio (Mg)",
+  MgO: "óxido de magnesio",
+  Ca: "calcio (Ca)",
+  CaO: "óxido de calcio",
+};
+const EACH = "mezcla por unidad";
+const COUNT = "cuántas unidades son";
+const MOST = "unidades que alcanza un tanque lleno";
+const PER_LOAD = "unidades enteras por carga";
+const PER_LENGTH = "mezcla por largo de hilera";
+const PART_OF_MIX = "parte de la mezcla que es producto";
+const RATIO = { parts: "partes de producto", whole: "partes de mezcla" };
+const WHOLE_UNIT = "lo que sería el 100%";
+const TOTAL_PRODUCT = "producto total";
 
 const DILUTE = "volumen diluido por área";
 const CONCENTRATE = "volumen concentrado por área";
@@ -86,11 +132,6 @@ const part = (what: string): ReturnType<typeof words<"w" | "u" | "x">> =>
   });
 const changed = (what: string): ReturnType<typeof words<"before" | "now">> =>
   words(`factor por ${what}`, { before: `${what} en la calibración`, now: `${what} ahora` });
-const brought = (nutrient: string): ReturnType<typeof words<"product" | "content">> =>
-  words(`${nutrient} que aporta el fertilizante`, {
-    product: FERTILIZER,
-    content: `contenido de ${nutrient}`,
-  });
 const fraction = (name: string): ToolNames => ({ one: name, other: `medidas de ${name}` });
 const plural = (one: string, other: string): ToolNames => ({ one, other });
 /** A tool that is read at a mark, with its article: all of them are feminine. */
@@ -493,17 +534,17 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         x: "factor {n}",
       }),
       "tank-mix.sprayed": words(SPRAYED, { rate: RATE, area: TREATED }),
-      "tank-mix.each": words("mezcla para cada planta", {
-        used: "agua usada en todas",
-        plants: "número de plantas",
+      "tank-mix.each": words(EACH, {
+        used: "agua usada en la prueba",
+        plants: "unidades de la prueba",
       }),
-      "tank-mix.perLength": words("mezcla por largo de hilera", {
-        used: "agua usada",
-        length: "largo de hilera en que se usó",
+      "tank-mix.perLength": words(PER_LENGTH, {
+        used: "agua usada en la prueba",
+        length: "largo de hilera de la prueba",
       }),
-      "tank-mix.batchOfCount": words(SPRAYED, { each: "mezcla por unidad", count: "cantidad" }),
+      "tank-mix.batchOfCount": words(SPRAYED, { each: EACH, count: COUNT }),
       "tank-mix.batchOfRow": words(SPRAYED, {
-        rate: "mezcla por largo de hilera",
+        rate: PER_LENGTH,
         length: "largo de todas las hileras",
       }),
       "tank-mix.reserve": words("mezcla extra", { sprayed: SPRAYED, percent: "extra, %" }),
@@ -523,25 +564,14 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       }),
       "tank-mix.fills": words("número de llenados del tanque", { total: MIX, fill: "llenado del tanque" }),
       "tank-mix.loads": words("número de cargas", { fills: "número de llenados del tanque" }),
-      "tank-mix.piece": words("mezcla para una hilera o parcela", {
-        total: MIX,
-        ...BESIDES,
-        pieces: "número de hileras o parcelas",
-      }),
-      "tank-mix.most": words("hileras o parcelas por llenado", {
-        fill: "llenado del tanque",
-        ...BESIDES,
-        piece: "mezcla para una hilera o parcela",
-      }),
-      "tank-mix.perLoad": words("hileras o parcelas enteras por carga", {
-        most: "hileras o parcelas por llenado",
-        pieces: "número de hileras o parcelas",
+      "tank-mix.piece": words(EACH, { total: MIX, ...BESIDES, pieces: COUNT }),
+      "tank-mix.most": words(MOST, { fill: "llenado del tanque", ...BESIDES, piece: EACH }),
+      "tank-mix.perLoad": words(PER_LOAD, {
+        most: MOST,
+        pieces: COUNT,
         chosen: "lo más que se escogió para una carga",
       }),
-      "tank-mix.loadsOfPieces": words("número de cargas", {
-        pieces: "número de hileras o parcelas",
-        perLoad: "hileras o parcelas enteras por carga",
-      }),
+      "tank-mix.loadsOfPieces": words("número de cargas", { pieces: COUNT, perLoad: PER_LOAD }),
       "tank-mix.fullMarkSteps": words("marcas hasta el llenado del tanque", {
         fill: "llenado del tanque",
         step: MARK_STEP,
@@ -561,8 +591,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         last: "última carga, hasta su marca",
       }),
       "tank-mix.loadOfPieces": words(LOAD_HOLDS, {
-        pieces: "hileras o parcelas en la carga",
-        piece: "mezcla para una hilera o parcela",
+        pieces: "unidades en la carga",
+        piece: EACH,
         ...BESIDES,
       }),
       "tank-mix.markSteps": words("marcas hasta la carga", { load: LOAD_HOLDS, step: MARK_STEP }),
@@ -585,7 +615,12 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         content: CONTENT,
         density: DENSITY,
       }),
-      "tank-mix.strength": words(STRENGTH, { rate: "dosis del producto", carrierRate: RATE }),
+      "tank-mix.strength": words(STRENGTH, { rate: PRODUCT_RATE, carrierRate: RATE }),
+      "tank-mix.strengthOfCount": words(STRENGTH, { rate: "producto por unidad", carrierRate: EACH }),
+      "tank-mix.strengthOfLength": words(STRENGTH, {
+        rate: "producto por largo de hilera",
+        carrierRate: PER_LENGTH,
+      }),
       "tank-mix.strengthByGround": words(STRENGTH, {
         rate: "dosis del producto por área del terreno",
         ground: GROUND,
@@ -598,18 +633,13 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         carrierRate: RATE,
         area: TREATED,
       }),
-      "tank-mix.strengthOfPart": words(STRENGTH, {
-        part: "parte de la mezcla que es producto",
-        size: "una unidad de mezcla",
-      }),
-      "tank-mix.strengthOfRatio": words(STRENGTH, {
-        parts: "partes de producto",
-        whole: "partes de mezcla",
-        size: "una unidad de mezcla",
-      }),
-      "tank-mix.amount": words("producto total", { strength: STRENGTH, carrier: ALL_LOADS }),
+      "tank-mix.strengthOfPart": words(STRENGTH, { part: PART_OF_MIX, size: WHOLE_UNIT }),
+      "tank-mix.strengthOfRatio": words(STRENGTH, { ...RATIO, size: WHOLE_UNIT }),
+      "tank-mix.amount": words(TOTAL_PRODUCT, { strength: STRENGTH, carrier: ALL_LOADS }),
+      "tank-mix.amountOfPart": words(TOTAL_PRODUCT, { part: PART_OF_MIX, carrier: ALL_LOADS }),
+      "tank-mix.amountOfRatio": words(TOTAL_PRODUCT, { ...RATIO, carrier: ALL_LOADS }),
       "tank-mix.amountInLoad": words("producto en la carga", {
-        amount: "producto total",
+        amount: TOTAL_PRODUCT,
         carrier: "mezcla en la carga",
         total: ALL_LOADS,
       }),
@@ -654,7 +684,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "tank-mix.concentrateStrength": words(STRENGTH, { strength: DILUTE_STRENGTH, factor: FACTOR }),
       "tank-mix.injectorFinished": words("solución final", { stock: STOCK, whole: WHOLE, parts: PARTS }),
       "tank-mix.injectorStock": words(STOCK, { finished: "solución final", whole: WHOLE, parts: PARTS }),
-      "tank-mix.stockStrength": words(STOCK_STRENGTH, { product: "producto total", stock: STOCK }),
+      "tank-mix.stockStrength": words(STOCK_STRENGTH, { product: TOTAL_PRODUCT, stock: STOCK }),
       "tank-mix.injectedStrength": words("producto por unidad de solución final", {
         stock: STOCK_STRENGTH,
         whole: WHOLE,
@@ -683,7 +713,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         rate: PRODUCT_RATE,
         rowLength: "largo de todas las hileras",
       }),
-      "tank-mix.granules-plants": words(TO_SPREAD, { rate: PRODUCT_RATE, plants: "número de plantas" }),
+      "tank-mix.granules-plants": words(TO_SPREAD, { rate: PRODUCT_RATE, plants: COUNT }),
       "tank-mix.granules-cover": words("área que alcanza a cubrir", {
         amount: "cantidad de producto",
         rate: PRODUCT_RATE,
@@ -707,21 +737,18 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         parts: "peso del elemento",
         whole: "peso del óxido",
       }),
-      "tank-mix.fertilizer": words(FERTILIZER, {
-        nutrient: "nutriente que hace falta",
-        content: "contenido de ese nutriente",
-      }),
-      "tank-mix.nutrient-N": brought("nitrógeno (N)"),
-      "tank-mix.nutrient-P2O5": brought("fosfato (P2O5)"),
-      "tank-mix.nutrient-K2O": brought("potasa (K2O)"),
-      "tank-mix.nutrient-P": brought("fósforo (P)"),
-      "tank-mix.nutrient-K": brought("potasio (K)"),
-      "tank-mix.nutrient-S": brought("azufre (S)"),
-      "tank-mix.nutrient-SO3": brought("trióxido de azufre (SO3)"),
-      "tank-mix.nutrient-Mg": brought("magnesio (Mg)"),
-      "tank-mix.nutrient-MgO": brought("óxido de magnesio"),
-      "tank-mix.nutrient-Ca": brought("calcio (Ca)"),
-      "tank-mix.nutrient-CaO": brought("óxido de calcio"),
+      ...perNutrient("tank-mix.fertilizer-", NUTRIENTS, (nutrient) =>
+        words(FERTILIZER, {
+          nutrient: `${nutrient} que hace falta`,
+          content: `contenido de ${nutrient}`,
+        }),
+      ),
+      ...perNutrient("tank-mix.nutrient-", NUTRIENTS, (nutrient) =>
+        words(`${nutrient} que aporta el fertilizante`, {
+          product: FERTILIZER,
+          content: `contenido de ${nutrient}`,
+        }),
+      ),
       "household.measured": words(MEASURED, {
         n: "número de {tools}",
         x: "contenido de: {tool}",
@@ -876,6 +903,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "suggest-tool": "Use también este utensilio: {tool.tool}.",
       "suggest-stock":
         "Dilúyalo primero: ponga {product} de producto en una medida, complete con agua hasta {stock} y revuelva. Su dosis son {taken} de eso.",
+      "set-in-list":
+        "Una lista tiene utensilios, no nombres de juegos. Escriba {example} para los utensilios de un juego.",
+      "tool-twice": "El utensilio {name} está dos veces en la lista. Quite uno.",
       "tool-names-alike": "Dos utensilios se llaman {name}. Dé a cada uno su propio nombre.",
       "bulk-density-missing":
         "Anote la densidad aparente de este producto, o pese el producto: una onza de peso llena de 2 a 6 cucharadas al ras.",
@@ -1041,6 +1071,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "rate-per-ground":
         "Este volumen de aplicación cuenta los callejones, pero solo se trata una parte de esta parcela. Anote todo el terreno como parcela, o calibre en la parte tratada.",
       "plan-for-job": "Esto es un plan terminado. Pase su entrada: plan.input.",
+      "result-for-record": "Esto solo contiene un registro. Pase su registro: done.record.",
       "plan-expected": "Esto no es un plan terminado. Primero planee el trabajo.",
       "plan-changed":
         "Este plan no corresponde a sus propios datos: algo se cambió. Planee el trabajo de nuevo.",
@@ -1059,6 +1090,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "start-after-end": "El inicio, {started}, es después del final, {finished}.",
       "volume-and-weight":
         "Este registro tiene {given} y otro tiene {first}: uno es por volumen y el otro por peso. Revise qué producto es.",
+      "names-alike": "¿Son {given} y {meant} el mismo producto? Escriba los dos nombres igual.",
       "record-after-today": "Este registro es del {given}, después de {today}. Revise las dos fechas.",
       "seed-empty": "Este número no da ningún problema. Escoja otro.",
       "bands-overlap":
@@ -1191,6 +1223,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "marks-needed": "Para esto hacen falta las marcas del tanque. Anótelas, por ejemplo cada {example}.",
       "reserve-too-narrow":
         "Para que cada carga llegue a una marca hacen falta {least} de mezcla, y su mezcla extra solo permite {limit}. Permita más.",
+      "reserve-kind": "¿Por ciento o volumen? Anote la mezcla extra como objeto, por ejemplo {example}.",
       "reserve-range": "Lo más no puede ser menos que {given} %.",
       "least-over-fill": "La carga más chica no puede ser mayor que una completa de {fill}.",
       "extra-over-total":
@@ -1252,6 +1285,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "yes-or-no-expected": "Anote true (sí) o false (no), no {given.kind}.",
       "yes-or-no": "Anote true (sí) o false (no).",
       "object-missing": "Falta esta parte. Sus campos son: {fields}.",
+      "json-text": "Esto es texto. Léalo primero con JSON.parse.",
       "object-expected": "Esto debe ser un objeto con campos, no {given.kind}.",
       "fields-expected": "Esto debe ser un objeto con los campos {fields}, no {given.kind}.",
       "field-unknown": "Aquí no hay ningún campo {given.kind}. Los campos son: {choices}.",
@@ -1365,49 +1399,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "words-missing": "Falta esta parte de la tabla de palabras.",
     },
     names: {
-      dimension: {
-        length: "un largo",
-        area: "un área",
-        volume: "un volumen",
-        mass: "un peso",
-        time: "un tiempo",
-        pressure: "una presión",
-        fraction: "una fracción",
-        count: "un número de plantas",
-        speed: "una velocidad",
-        flow: "un volumen por tiempo",
-        massFlow: "un peso por tiempo",
-        volumeRate: "un volumen por área",
-        massRate: "un peso por área",
-        density: "un peso por volumen",
-        volumeConcentration: "un volumen en un volumen",
-        massFraction: "un peso en un peso",
-        volumePerLength: "un volumen por largo",
-        massPerLength: "un peso por largo",
-        volumePerCount: "un volumen por planta",
-        massPerCount: "un peso por planta",
-      },
+      dimension: DIMENSIONS,
       expected: {
-        length: "un largo",
-        area: "un área",
-        volume: "un volumen",
-        mass: "un peso",
-        time: "un tiempo",
-        pressure: "una presión",
-        fraction: "una fracción",
-        count: "un número de plantas",
-        speed: "una velocidad",
-        flow: "un volumen por tiempo",
-        massFlow: "un peso por tiempo",
-        volumeRate: "un volumen por área",
-        massRate: "un peso por área",
-        density: "un peso por volumen",
-        volumeConcentration: "un volumen en un volumen",
-        massFraction: "un peso en un peso",
-        volumePerLength: "un volumen por largo",
-        massPerLength: "un peso por largo",
-        volumePerCount: "un volumen por planta",
-        massPerCount: "un peso por planta",
+        ...DIMENSIONS,
         amount: "una cantidad",
         ratePerArea: "una dosis por área",
         labelRate: "la dosis de la etiqueta",
@@ -1601,9 +1595,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "definition of a mean": "definición de promedio",
       "definition of a flow": "definición de caudal",
       "definition of a fraction": "definición de fracción",
-      "definition of a rate per area": "definición de volumen por área",
+      "definition of a rate per area": "definición de cantidad por área",
       "definition of bulk density": "definición de densidad aparente",
-      "by definition of the rate": "por definición de la dosis",
+      "by definition of the rate": "por definición",
       "by definition of what a product contains": "por definición de lo que contiene un producto",
       "the same strength in every load, by definition of the rate":
         "la misma concentración en cada carga, por definición de la dosis",

@@ -8,6 +8,7 @@ import { all, create } from "mathjs";
 import UnitMath from "unitmath";
 import { convert, qty } from "../../dist/units/index.js";
 import { medians, printRatios } from "./measure.mjs";
+import { report } from "./speed.mjs";
 
 const math = create(all);
 const fluent = configureMeasurements({ volume });
@@ -66,4 +67,23 @@ for (const name of [
 ]) {
   console.log(`  convert is ${(times[name] / ours).toFixed(1)} times as fast as ${name}`);
 }
+const byHand = times["hand-written multiply and object literal"];
+const compound = times["convert, compound (fl_oz/ac to mL/m2)"];
+report([
+  {
+    what: "`convert`, a simple unit, pair met before",
+    time: ours,
+    against: [
+      [ours / byHand, "times a multiplication and an object written by hand"],
+      [times.unitmath / ours, "times as fast as unitmath"],
+      [times.mathjs / ours, "as mathjs"],
+      [times["js-quantities"] / ours, "as js-quantities"],
+    ],
+  },
+  {
+    what: "the same, a compound unit",
+    time: compound,
+    against: [[compound / byHand, "times the same by hand"]],
+  },
+]);
 if (kept === undefined) throw new Error("nothing was computed");

@@ -12,7 +12,7 @@ export function leasts(functions) {
 
 async function timed(functions, batch, statistic) {
   // The engine compiles what a plan runs for some seconds on a busy machine: what is measured before then is its compiler.
-  const bench = new Bench({ time: 600, warmupTime: 4000 });
+  const bench = new Bench({ time: 600, warmupTime: 4000, throws: true });
   for (const [name, work] of Object.entries(functions)) {
     bench.add(name, () => {
       for (let i = 0; i < batch; i++) work(i);

@@ -2,6 +2,7 @@
 import { planApplication } from "../../dist/plan/index.js";
 import { parsePlanInput, planInputSchema } from "../../dist/schema/index.js";
 import { medians, printRatios } from "./measure.mjs";
+import { report } from "./speed.mjs";
 
 const typed = {
   plot: { kind: "row-bands", rows: 14, rowLength: "160 ft", bandWidth: "30 in", rowSpacing: "5 ft" },
@@ -27,3 +28,16 @@ const times = await medians(
   20,
 );
 printRatios("an ordinary job", times, "parsePlanInput, objects");
+const { planApplication: plan, "parsePlanInput, objects": objects, "parsePlanInput, text": text } = times;
+report([
+  {
+    what: "`parsePlanInput`, quantities as objects",
+    time: objects,
+    against: [[objects / plan, "times `planApplication` of the job"]],
+  },
+  {
+    what: "the same, quantities as text",
+    time: text,
+    against: [[text / objects, "times the same as objects"]],
+  },
+]);

@@ -1,12 +1,12 @@
-// The whole plan against the same job written by hand, without and with general-purpose unit libraries; and how the cost
-// grows with products, loads and plots.
+// The whole plan against the same job written by hand, without and with general-purpose unit libraries.
 import Qty from "js-quantities";
 import { all, create } from "mathjs";
 import UnitMath from "unitmath";
 import { planApplication } from "../../dist/plan/index.js";
 import { parsePlanInput } from "../../dist/schema/index.js";
 import { qty } from "../../dist/units/index.js";
-import { leasts, medians, printRatios } from "./measure.mjs";
+import { medians, printRatios } from "./measure.mjs";
+import { report } from "./speed.mjs";
 
 const math = create(all);
 const LIBRARIES = {
@@ -177,47 +177,38 @@ const times = await medians(
 );
 printRatios("one job: 2 products, 2 loads", times, "by hand, nothing checked or measured");
 const ours = times["planApplication, doses by spoons and scale"];
+const byMarks = times["planApplication, doses by cylinder and scale"];
+const readToo = times["parsePlanInput and planApplication"];
+const byHandTime = times["by hand, nothing checked or measured"];
 for (const name of Object.keys(LIBRARIES))
   console.log(
     `  planApplication is ${(times[`${name}, nothing checked`] / ours).toFixed(1)} times as fast as ${name}`,
   );
-console.log(
-  `  ${Math.round(1e9 / times["parsePlanInput and planApplication"])} jobs a second read and planned on one core`,
-);
+console.log(`  ${Math.round(1e9 / readToo)} jobs a second read and planned on one core`);
 
-async function series(name, counts, make) {
-  const functions = Object.fromEntries(
-    counts.map((count) => {
-      const input = make(count);
-      return [String(count), () => keep(planApplication(input))];
-    }),
-  );
-  const grown = await leasts(functions);
-  console.log(`\n${name}, doubling (least µs; ratio to the one before: 2 is linear)`);
-  counts.forEach((count, i) => {
-    const before = i === 0 ? "" : (grown[count] / grown[counts[i - 1]]).toFixed(2);
-    console.log(
-      `  ${String(count).padStart(6)} ${(grown[count] / 1000).toFixed(1).padStart(12)} ${before.padStart(8)}`,
-    );
-  });
-}
-
-const product = (i) => ({ name: `Product ${i}`, form: "liquid", rate: qty(0.01 + i / 10_000, "pt/ac") });
-await series("products", [8, 16, 32, 64], (count) => ({
-  ...marked[0],
-  products: Array.from({ length: count }, (_, i) => product(i)),
-}));
-await series("loads", [125, 250, 500, 1000], (count) => ({
-  ...marked[0],
-  plot: { ...jobs[0].plot, rows: 14 * count },
-  sprayer: { tank: qty(5.2, "gal") },
-}));
-await series("plots", [1000, 2000, 4000, 8000], (count) => ({
-  ...marked[0],
-  plot: Array.from({ length: count }, () => ({
-    kind: "rectangle",
-    length: qty(3, "ft"),
-    width: qty(1, "ft"),
-  })),
-}));
+report([
+  {
+    what: "`planApplication`: 2 products, 2 loads, doses by spoons and a scale",
+    time: ours,
+    against: [
+      [times["mathjs, nothing checked"] / ours, "times as fast as the same job in mathjs"],
+      [times["unitmath, nothing checked"] / ours, "as in unitmath"],
+      [times["js-quantities, nothing checked"] / ours, "as in js-quantities"],
+      [ours / byHandTime, "times bare arithmetic"],
+    ],
+  },
+  {
+    what: "the same, doses by a cylinder and a scale of one's own",
+    time: byMarks,
+    against: [[byMarks / byHandTime, "times bare arithmetic"]],
+  },
+  {
+    what: "the same, read by `parsePlanInput` first",
+    time: readToo,
+    against: [
+      [readToo / ours, "times the plan alone"],
+      [1e9 / readToo, "jobs a second on one core"],
+    ],
+  },
+]);
 if (kept === undefined) throw new Error("nothing was computed");

@@ -1,11 +1,14 @@
 // A file of 1,000,000 plots to a file of doses, as examples/season-batch does it: rows per second, processor time and peak
 // memory, beside the same file only read and written, and one worker beside the pool.
+// Writes docs/large-batches.md, unless a number of rows is given.
 //   node tests/bench/season-batch.mjs [rows]
 import { spawnSync } from "node:child_process";
 import { mkdirSync, rmSync, statSync } from "node:fs";
 import { availableParallelism, loadavg } from "node:os";
 import { join } from "node:path";
+import { table, write } from "../helpers/written.mjs";
 import { installInto, root } from "../package/pack.mjs";
+import { rounded } from "./speed.mjs";
 
 const [rows = "1000000"] = process.argv.slice(2);
 const few = String(Math.ceil(Number(rows) / 10));
@@ -48,7 +51,7 @@ function timed(count, args) {
   const printed = node(["--import", METER, ...args]);
   const perSecond = Number(count) / ((performance.now() - start) / 1000);
   const { user, system, maxRSS } = JSON.parse(/^METER (.*)$/m.exec(printed)[1]);
-  return { count, perSecond, processor: (user + system) / Number(count), memory: maxRSS / 1024 };
+  return { count, perSecond, processor: (user + system) / Number(count), memory: (maxRSS * 1024) / 1e6 };
 }
 
 const outputs = ["--doses", join(folder, "doses.csv"), "--refused", join(folder, "refused.csv")];
@@ -63,8 +66,10 @@ const runs = {
   [`doses, ${all} workers`]: season(rows, all),
 };
 
-const size = (statSync(inputs[rows]).size / 2 ** 20).toFixed(0);
-console.log(`${size} MB of CSV; load of the machine ${loadavg()[0].toFixed(1)} on ${all} cores at the end`);
+const size = statSync(inputs[rows]).size / 1e6;
+console.log(
+  `${size.toFixed(0)} MB of CSV; load of the machine ${loadavg()[0].toFixed(1)} on ${all} cores at the end`,
+);
 console.log(`(ratio of the processor time of a row to "${COPIED}")`);
 for (const [name, { count, perSecond, processor, memory }] of Object.entries(runs)) {
   const columns = [
@@ -77,4 +82,21 @@ for (const [name, { count, perSecond, processor, memory }] of Object.entries(run
   ];
   console.log(`  ${columns.join(" ")}`);
 }
+if (process.argv[2] === undefined)
+  write(
+    "docs/large-batches.md",
+    "batches",
+    [
+      `A million rows are ${rounded(size)} MB. One run, on ${all} cores:`,
+      table(
+        ["", "Rows:", "Rows per second:", "Memory at most:"],
+        Object.entries(runs).map(([name, { count, perSecond, memory }]) => [
+          name,
+          Number(count).toLocaleString("en"),
+          rounded(perSecond),
+          `${rounded(memory)} MB`,
+        ]),
+      ),
+    ].join("\n\n"),
+  );
 rmSync(folder, { recursive: true });

@@ -1,5 +1,6 @@
 // The two generated texts: docs/conformance.md, and the table of worst errors inside docs/accuracy.md.
 import { readdirSync, readFileSync } from "node:fs";
+import { table } from "../helpers/written.mjs";
 
 const NOT_SHOWN = /not shown|^null$|^$/;
 
@@ -46,22 +47,25 @@ function counts(cases, more, outcomes) {
   const verdicts = ["agrees", "publication errs", "rule", "not covered"];
   const row = (name, list) => {
     const found = verdicts.map((v) => list.filter(({ id }) => outcomes.get(id).verdict === v).length);
-    return `| ${name} | ${list.length} | ${found.join(" | ")} |`;
+    return [name, list.length, ...found];
   };
   const topics = [...new Set(cases.map(({ topic }) => topic))].sort();
   return [
     "## Counts",
     "",
-    `| | cases | ${verdicts.join(" | ")} |`,
-    "|---|--:|--:|--:|--:|--:|",
-    ...topics.map((topic) =>
-      row(
-        topic.slice(3).replaceAll("_", " "),
-        cases.filter((one) => one.topic === topic),
-      ),
+    table(
+      ["", "cases:", ...verdicts.map((v) => `${v}:`)],
+      [
+        ...topics.map((topic) =>
+          row(
+            topic.slice(3).replaceAll("_", " "),
+            cases.filter((one) => one.topic === topic),
+          ),
+        ),
+        row("**all of tests/handbook/cases.json**", cases),
+        row("found since (tests/handbook/more.json)", more),
+      ],
     ),
-    row("**all of tests/handbook/cases.json**", cases),
-    row("found since (tests/handbook/more.json)", more),
     "",
   ];
 }
@@ -71,20 +75,19 @@ function errors(all, outcomes) {
     all
       .filter(({ id }) => outcomes.get(id).verdict === verdict)
       .sort(by((one) => one.id))
-      .map((one) => `| ${one.id} | ${cell(sourceName(one))} | ${cell(outcomes.get(one.id).why)} |`);
-  const table = (title, verdict) => {
+      .map((one) => [one.id, cell(sourceName(one)), cell(outcomes.get(one.id).why)]);
+  const section = (title, verdict) => {
     const rows = explained(verdict);
-    if (rows.length === 0) return [`## ${title}`, "", "None.", ""];
-    return [`## ${title}`, "", "| case | publication | why |", "|---|---|---|", ...rows, ""];
+    return [`## ${title}`, "", rows.length === 0 ? "None." : table(["case", "publication", "why"], rows), ""];
   };
-  return [...table("Where publications err", "publication errs"), ...table("Not covered", "not covered")];
+  return [...section("Where publications err", "publication errs"), ...section("Not covered", "not covered")];
 }
 
 function mutation(scores) {
   const folders = Object.keys(scores).sort();
   const rows = folders.map((name) => {
     const { score, killed, survived, notCovered, ignored, date } = scores[name];
-    return `| ${name} | ${score.toFixed(2)} % | ${killed} | ${survived} | ${notCovered} | ${ignored} | ${date} |`;
+    return [name, `${score.toFixed(2)} %`, killed, survived, notCovered, ignored, date];
   });
   return [
     "## Mutation testing",
@@ -93,9 +96,7 @@ function mutation(scores) {
     "measures it and takes long, so it is not part of `npm test`. *Ignored* are changes with a reason beside them in the source,",
     "and those of a field's sentence, which is held to its docstring by a test that reads the source.",
     "",
-    "| folder | score | noticed | survived | not reached | ignored | measured |",
-    "|---|--:|--:|--:|--:|--:|---|",
-    ...rows,
+    table(["folder", "score:", "noticed:", "survived:", "not reached:", "ignored:", "measured"], rows),
     "",
   ];
 }
@@ -117,9 +118,7 @@ function sources(all, outcomes) {
       "",
       `${kinds}; <${url}>`,
       "",
-      "| case | given | | theirs | ours | ± | verdict |",
-      "|---|---|---|--:|--:|--:|---|",
-      ...rows,
+      table(["case", "given", "", "theirs:", "ours:", "±:", "verdict"], rows),
       "",
     ];
   });
@@ -134,22 +133,21 @@ function rowsOf(one, { verdict, checks, why }) {
       .join("; "),
   );
   const scan = one.verbatim_numbers_checked ? "" : " (read from a scan, or an input inferred)";
-  if (checks.length === 0) return [`| ${one.id} | ${given} | ${cell(why)} | | | | ${verdict}${scan} |`];
+  if (checks.length === 0) return [[one.id, given, cell(why), "", "", "", verdict + scan]];
   return checks.map(({ key, ours, printed, within }, i) => {
     const unit = one.expected[key]?.[1] ?? "";
     const first = i === 0 ? [one.id, given] : ["", ""];
-    const cells = [...first, cell(key), `${shown(printed)} ${unit}`.trim(), shown(ours), shown(within)];
-    return `| ${cells.join(" | ")} | ${i === 0 ? verdict + scan : ""} |`;
+    const last = i === 0 ? verdict + scan : "";
+    return [...first, cell(key), `${shown(printed)} ${unit}`.trim(), shown(ours), shown(within), last];
   });
 }
 
 /** The worst error of every formula, as a table. */
 export function worstErrors(ulp) {
-  return [
-    "| module | function | worst error seen, ulp | promised | random inputs |",
-    "|---|---|--:|--:|--:|",
-    ...errorRows(ulp).map((r) => `| ${r.name} | ${r.error} | ${r.promised} | ${r.inputs} |`),
-  ].join("\n");
+  return table(
+    ["module", "function", "worst error seen, ulp:", "promised:", "random inputs:"],
+    errorRows(ulp).map(({ name, error, promised, inputs }) => [name, error, promised, inputs]),
+  );
 }
 
 /**

@@ -4,6 +4,7 @@
 //                                             where the pages say otherwise
 import { execFileSync } from "node:child_process";
 import { readFileSync, rmSync, writeFileSync } from "node:fs";
+import { formatted, write, writtenIn } from "../helpers/written.mjs";
 import { conformancePage, contradictions, readJson, readRun, worstErrors } from "./page.mjs";
 
 const OUT = ".tmp/conformance";
@@ -19,36 +20,23 @@ if (!check) {
 }
 
 const { outcomes, ulp } = readRun(OUT);
-const page = conformancePage({
+const CONFORMANCE = "docs/conformance.md";
+const text = conformancePage({
   cases: readJson("tests/handbook/cases.json"),
   more: readJson("tests/handbook/more.json"),
   outcomes,
   scores: readJson("tests/mutation/score.json"),
 });
-keep("docs/conformance.md", page);
-
-const accuracy = readFileSync("docs/accuracy.md", "utf8");
-const marks = /(<!-- worst errors:[^>]*-->\n)([\s\S]*?)(\n<!-- end -->)/;
-const table = marks.exec(accuracy)?.[2];
-if (table === undefined) throw new Error("docs/accuracy.md has no place for the table of worst errors");
+const page = formatted(CONFORMANCE, text);
+const ACCURACY = "docs/accuracy.md";
+const ERRORS = "worst errors";
 if (!check) {
-  keep(
-    "docs/accuracy.md",
-    accuracy.replace(marks, (_, start, __, end) => `${start}\n${worstErrors(ulp)}\n${end}`),
-  );
+  writeFileSync(CONFORMANCE, page);
+  write(ACCURACY, ERRORS, worstErrors(ulp));
 } else {
-  const wrong = contradictions(table, ulp);
-  if (wrong.length > 0) differs("docs/accuracy.md", `: ${wrong.join(", ")}`);
-}
-
-function keep(path, text) {
-  const formatted = execFileSync("node_modules/.bin/biome", ["format", `--stdin-file-path=${path}`], {
-    input: text,
-    encoding: "utf8",
-    maxBuffer: 1e8,
-  });
-  if (!check) writeFileSync(path, formatted);
-  else if (readFileSync(path, "utf8") !== formatted) differs(path);
+  if (readFileSync(CONFORMANCE, "utf8") !== page) differs(CONFORMANCE);
+  const wrong = contradictions(writtenIn(readFileSync(ACCURACY, "utf8"), ERRORS), ulp);
+  if (wrong.length > 0) differs(ACCURACY, `: ${wrong.join(", ")}`);
 }
 
 function differs(path, where = "") {

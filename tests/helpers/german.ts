@@ -1,4 +1,5 @@
 import { ENGLISH_WORDS, type Messages } from "../../src/worksheet/index.ts";
+import { perNutrient } from "../../src/worksheet/words/line-table.ts";
 
 // A third language, as the test that a table of words is all it takes. The compiler finds what is missing.
 const GROUND = "Grundfläche";
@@ -21,10 +22,19 @@ const rows = { rows: "Zahl der Reihen", rowLength: ROW_LENGTH, x: "Länge von Re
 const beds = { beds: "Zahl der Beete", bedLength: "Länge des Beets", x: "Länge von Beet {n}" };
 const strips = { stripWidth: "Breite des Streifens je Seite", sides: "behandelte Seiten je Reihe" };
 const row = { used: USED, sides: "gespritzte Seiten", rowLength: ROW_LENGTH };
-const brought = (nutrient: string) => ({
-  found: `${nutrient} aus dem Dünger`,
-  terms: { product: "Dünger", content: `Gehalt an ${nutrient}` },
-});
+const NUTRIENTS = {
+  N: "Stickstoff (N)",
+  P2O5: "Phosphat (P2O5)",
+  K2O: "Kali (K2O)",
+  P: "Phosphor (P)",
+  K: "Kalium (K)",
+  S: "Schwefel (S)",
+  SO3: "Schwefeltrioxid (SO3)",
+  Mg: "Magnesium (Mg)",
+  MgO: "Magnesiumoxid",
+  Ca: "Calcium (Ca)",
+  CaO: "Calciumoxid",
+};
 const part = (what: string) => ({
   found: `Beitrag zur Unsicherheit: ${what}`,
   terms: {
@@ -549,6 +559,14 @@ export const GERMAN: Messages = {
       found: "Mittel je Maß Brühe",
       terms: { rate: "Aufwand des Mittels", carrierRate: OUTPUT },
     },
+    "tank-mix.strengthOfCount": {
+      found: "Mittel je Maß Brühe",
+      terms: { rate: "Mittel für eines", carrierRate: "Brühe für eines" },
+    },
+    "tank-mix.strengthOfLength": {
+      found: "Mittel je Maß Brühe",
+      terms: { rate: "Mittel je Länge", carrierRate: "Brühe je Länge" },
+    },
     "tank-mix.strengthByGround": {
       found: "Mittel je Maß Brühe",
       terms: { rate: "Aufwand je Grundfläche", ground: GROUND, carrierRate: OUTPUT, area: TREATED },
@@ -568,6 +586,14 @@ export const GERMAN: Messages = {
     "tank-mix.amount": {
       found: "Mittel im Ganzen",
       terms: { strength: "Mittel je Maß Brühe", carrier: MIX },
+    },
+    "tank-mix.amountOfPart": {
+      found: "Mittel im Ganzen",
+      terms: { part: "Teil der Brühe", carrier: MIX },
+    },
+    "tank-mix.amountOfRatio": {
+      found: "Mittel im Ganzen",
+      terms: { carrier: MIX, parts: "Teile Mittel", whole: "Teile im Ganzen" },
     },
     "tank-mix.amountInLoad": {
       found: "Mittel in der Füllung",
@@ -678,21 +704,14 @@ export const GERMAN: Messages = {
       found: "derselbe Nährstoff, umgerechnet",
       terms: { amount: "Menge des Nährstoffs", parts: "Gewicht des Elements", whole: "Gewicht des Oxids" },
     },
-    "tank-mix.fertilizer": {
+    ...perNutrient("tank-mix.fertilizer-", NUTRIENTS, (nutrient) => ({
       found: "Dünger",
-      terms: { nutrient: "Nährstoff", content: "Gehalt an diesem Nährstoff" },
-    },
-    "tank-mix.nutrient-N": brought("Stickstoff (N)"),
-    "tank-mix.nutrient-P2O5": brought("Phosphat (P2O5)"),
-    "tank-mix.nutrient-K2O": brought("Kali (K2O)"),
-    "tank-mix.nutrient-P": brought("Phosphor (P)"),
-    "tank-mix.nutrient-K": brought("Kalium (K)"),
-    "tank-mix.nutrient-S": brought("Schwefel (S)"),
-    "tank-mix.nutrient-SO3": brought("Schwefeltrioxid (SO3)"),
-    "tank-mix.nutrient-Mg": brought("Magnesium (Mg)"),
-    "tank-mix.nutrient-MgO": brought("Magnesiumoxid"),
-    "tank-mix.nutrient-Ca": brought("Calcium (Ca)"),
-    "tank-mix.nutrient-CaO": brought("Calciumoxid"),
+      terms: { nutrient, content: `Gehalt an ${nutrient}` },
+    })),
+    ...perNutrient("tank-mix.nutrient-", NUTRIENTS, (nutrient) => ({
+      found: `${nutrient} aus dem Dünger`,
+      terms: { product: "Dünger", content: `Gehalt an ${nutrient}` },
+    })),
     "household.measured": {
       found: "abgemessene Menge",
       terms: {
@@ -751,7 +770,7 @@ export const GERMAN: Messages = {
     },
     "practice.nozzleOff": {
       found: "Abweichung vom Mittel",
-      terms: { larger: "das Größere von Düse und Mittel", smaller: "das Kleinere", mean: "Mittel der Düsen" },
+      terms: { worst: "Düse {n}, die schlechteste", mean: "Mittel der Düsen" },
     },
     "practice.solution": {
       found: "Lösung aus der Stammlösung",

@@ -1,6 +1,7 @@
 import * as area from "../../src/area/index.ts";
 import * as rates from "../../src/output-rate/index.ts";
 import * as mix from "../../src/tank-mix/index.ts";
+import { NUTRIENTS } from "../../src/tank-mix/nutrients.ts";
 import { qty } from "../../src/units/index.ts";
 import type * as working from "../../src/working/index.ts";
 import { CONDITIONS, MEASUREMENTS } from "./output-rate-samples.ts";
@@ -279,6 +280,9 @@ export const SAMPLES: { readonly [N in Sampled]: readonly Readonly<Parameters<(t
     [{ ...product, rate: qty(3, "mL/m") }],
     [{ ...product, rate: { value: 0.75, unit: "%", basis: "v/v" } }],
     [{ ...product, rate: { parts: 1, to: 64, of: "water" } }],
+    [{ ...product, form: "dry", rate: { value: 0.75, unit: "%", basis: "w/v" } }],
+    [{ ...product, rate: qty(0.5, "mL/pot"), carrierPerCount: qty(4, "fl_oz/pot") }],
+    [{ ...product, rate: qty(0.5, "mL/m"), carrierPerLength: qty(4, "fl_oz/ft") }],
     [
       {
         ...product,
@@ -317,6 +321,13 @@ export const SAMPLES: { readonly [N in Sampled]: readonly Readonly<Parameters<(t
         dilute: qty(300, "gal/ac"),
         factor: 3,
         product: { rate: qty(8, "fl_oz/100gal"), form: "liquid" },
+      },
+    ],
+    [
+      {
+        dilute: qty(300, "gal/ac"),
+        factor: 3,
+        product: { rate: { parts: 1, to: 200, of: "mix" }, form: "liquid" },
       },
     ],
   ],
@@ -412,6 +423,9 @@ export const SAMPLES: { readonly [N in Sampled]: readonly Readonly<Parameters<(t
   hopperLoads: [[{ total: qty(90, "lb"), hopper: qty(9, "kg"), directions: 2 }]],
   bagsFor: [[{ total: qty(107, "lb"), bag: qty(20, "kg") }]],
   fertilizerFor: [
+    ...NUTRIENTS.map(
+      (nutrient) => [{ nutrient, amount: qty(1, "lb"), contains: { [nutrient]: 10 } }] as const,
+    ),
     [
       {
         nutrient: "P",

@@ -182,7 +182,11 @@ interface Bill {
   readonly components: readonly Component[];
   readonly dependencies: readonly { readonly ref: string; readonly dependsOn: readonly string[] }[];
 }
-type Component = Readonly<Record<"name" | "version", string>>;
+type Component = Readonly<Record<"name" | "version", string>> & {
+  readonly licenses?: readonly { readonly license: { readonly id?: string } }[];
+};
+// Licenses that ask only for their notice: an app may ship with them whatever its own license is.
+const PERMISSIVE = ["MIT", "ISC", "BSD-2-Clause", "BSD-3-Clause", "Apache-2.0"];
 
 describe("the bill of materials", () => {
   const named = ({ name, version }: Record<string, unknown>) => `${name}@${version}`;
@@ -201,6 +205,13 @@ describe("the bill of materials", () => {
     const listed = written.components.map(({ name }) => name);
     for (const name of Object.keys(workshop.dependencies)) expect(listed).toContain(name);
     expect(written.components.map(named).sort()).toEqual(installed().map(named).sort());
+  });
+
+  it("names a permissive license of each", () => {
+    const others = written.components.filter(({ licenses = [] }) =>
+      licenses.every(({ license }) => !PERMISSIVE.includes(license.id ?? "")),
+    );
+    expect(others).toEqual([]);
   });
 
   it("says who needs whom", () => {

@@ -1,10 +1,13 @@
 // A PostgreSQL of its own for the recipe in docs/recipes.md: made, filled, asked, and thrown away.
-//   node tests/recipes/postgres.mjs 1000000     how fast a million rows are, by how many processes work on them
+//   node tests/recipes/postgres.mjs [rows]    how fast a million rows are, by how many processes work on them: written into
+//                                             docs/recipes.md, unless a number of rows is given
 import { execFileSync } from "node:child_process";
 import { chmodSync, existsSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { availableParallelism, tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import { rounded } from "../bench/speed.mjs";
+import { table, write } from "../helpers/written.mjs";
 import { prepared } from "./prepared.mjs";
 
 /** The programs of a PostgreSQL that has the language of the recipe, or why there are none. */
@@ -72,6 +75,7 @@ if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) {
   const { programs, lacks } = postgres();
   if (lacks !== undefined) throw new Error(lacks);
   const { folder, recipe } = prepared(["lines.mjs", "spray.sql"]);
+  const measured = [];
   await withDatabase(programs, folder, (ask) => {
     ask(recipe("spray.sql"));
     ask(plotsOf(rows));
@@ -84,6 +88,13 @@ if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) {
       console.log(
         `${processes} processes: ${rows} rows in ${seconds.toFixed(1)} s, ${Math.round(rows / seconds)} a second; ${found} planned`,
       );
+      measured.push([processes, rows.toLocaleString("en"), rounded(rows / seconds)]);
     }
   });
+  if (process.argv[2] === undefined)
+    write(
+      "docs/recipes.md",
+      "postgres",
+      `One run, on ${availableParallelism()} cores:\n\n${table(["Processes:", "Rows:", "Rows per second:"], measured)}`,
+    );
 }

@@ -55,13 +55,12 @@ function faultsOf(header, issues) {
 function jobOf(header, cells) {
   // Equal loads, so one row holds for every tank of a plot.
   const job = { plot: {}, calibration: { kind: "strip" }, sprayer: {}, split: "equal", products: [{}] };
-  for (const [i, { path, unit, number }] of header.entries()) {
+  for (const [i, { keys, unit, number }] of header.entries()) {
     const cell = cells[i].trim();
-    if (path === undefined || cell === "") continue;
-    const keys = path.match(/[^.[\]]+/g);
-    const last = keys.pop();
+    if (keys === undefined || cell === "") continue;
+    const last = keys.at(-1);
     let place = job;
-    for (const key of keys) place = place[key] ??= {};
+    for (const key of keys.slice(0, -1)) place = place[key] ??= {};
     if (unit !== undefined) place[last] = { value: numberOr(cell), unit };
     else place[last] = number ? numberOr(cell) : cell;
   }

@@ -60,13 +60,15 @@ function columnOf(title, place) {
     throw new BatchError(`${place}: Unknown column ${JSON.stringify(title)}. Use one of: ${known}.`);
   }
   const { path, number, dimension } = COLUMNS[name];
-  if (unit === undefined) return { name, title, path, number };
+  // The fields on the way to the value, such as products, 0 and rate: taken apart once, not for every row.
+  const keys = path?.match(/[^.[\]]+/g);
+  if (unit === undefined) return { name, title, keys, number };
   const fits = dimension && isUnit(unit) && (dimension === "any" || dimensionOf(unit) === dimension);
   if (!fits) {
     const fix = dimension === undefined ? `${name} has no unit` : `${name} needs ${UNIT_OF[dimension]}`;
     throw new BatchError(`${place}: ${JSON.stringify(title)} has the wrong unit: ${fix}.`);
   }
-  return { name, title, path, unit };
+  return { name, title, keys, unit };
 }
 
 /** Returns the title of the column that an error's path belongs to, or the path if there is no such column. */

@@ -24,6 +24,8 @@ const PATTERNS = [
 function comparedIn({ catches }: Nozzles): {
   readonly values: readonly number[];
   readonly worst: number;
+  /** Which nozzle that is, from 1. */
+  readonly number: number;
   readonly mean: number;
 } {
   const { unit } = catches[0] as Volume;
@@ -31,7 +33,8 @@ function comparedIn({ catches }: Nozzles): {
   // A catch in a minute is a flow per minute.
   const { mean, nozzles } = checkNozzles({ catches, time: { value: 1, unit: "min" }, against: "mean" });
   const offs = nozzles.map(({ deviation }) => Math.abs(deviation.value));
-  return { values, worst: values[offs.indexOf(Math.max(...offs))] as number, mean: mean.value };
+  const at = offs.indexOf(Math.max(...offs));
+  return { values, worst: values[at] as number, number: at + 1, mean: mean.value };
 }
 
 /** How far the worst nozzle is off the average. */
@@ -69,8 +72,9 @@ export const NOZZLE_CHECK: AnyTopic = /* @__PURE__ */ topic<Nozzles>({
   unit: () => "%",
   answer: (given) => offOf(given),
   working: (given) => {
-    const { values, worst, mean } = comparedIn(given);
+    const { values, worst, number, mean } = comparedIn(given);
     const { unit } = given.catches[0] as Volume;
+    const symbol = `worst${number}`;
     const caught = (value: number): Volume => ({ value, unit });
     return [
       {
@@ -85,16 +89,17 @@ export const NOZZLE_CHECK: AnyTopic = /* @__PURE__ */ topic<Nozzles>({
       },
       {
         id: "practice.nozzleOff",
-        formula: "100 * (larger - smaller) / mean",
-        terms: {
-          larger: caught(Math.max(worst, mean)),
-          smaller: caught(Math.min(worst, mean)),
-          mean: caught(mean),
-        },
+        formula: `100 * (${worst > mean ? `${symbol} - mean` : `mean - ${symbol}`}) / mean`,
+        terms: { [symbol]: caught(worst), mean: caught(mean) },
         result: { value: offOf(given), unit: "%" },
         source: "definition of a fraction",
       },
     ];
+  },
+  noteFigures: (given) => {
+    const { number, worst, mean } = comparedIn(given);
+    const { unit } = given.catches[0] as Volume;
+    return { nozzle: number, caught: { value: worst, unit }, average: { value: mean, unit } };
   },
   mistakes: (given) => {
     const { values, worst, mean } = comparedIn(given);

@@ -1,3 +1,4 @@
+import type { Figures } from "../../errors.js";
 import type { ObjectField } from "../../units/fields.js";
 import type { Quantity, Unit } from "../../units/types.js";
 import type { WorkingLine } from "../../units/working-line.js";
@@ -69,6 +70,8 @@ export interface Topic<G extends object> {
   /** The way to it. */
   readonly working: (given: G, sizes: Sizes) => readonly WorkingLine[];
   readonly mistakes: (given: G, sizes: Sizes, answer: number) => Routes<G>;
+  /** The figures of the note to the answer, for a topic whose words have one. */
+  readonly noteFigures?: ((given: G) => Figures) | undefined;
   /** The plot or the strip, to scale. */
   readonly drawing?: ((given: G) => Drawing | undefined) | undefined;
   /** Whether figures in other units would be another problem: where a catch is read as a rate. */

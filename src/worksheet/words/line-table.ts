@@ -1,3 +1,5 @@
+import type { Nutrient } from "../../tank-mix/nutrients.js";
+
 /** The names that a line of working is written with. A number behind a symbol (`x2`) is put where the name has `{n}`, a measuring tool's name where it has `{tool}` or `{tools}`. */
 export interface LineWords {
   /** What the line finds. */
@@ -18,3 +20,13 @@ export type LineTable<L> = {
     readonly terms: Readonly<Record<L[Id] & string, string>> & LineWords["terms"];
   };
 } & Readonly<Record<string, LineWords>>;
+
+/** A line for each nutrient, which its name is put into. */
+export function perNutrient<P extends string, W extends LineWords>(
+  prefix: P,
+  names: Readonly<Record<Nutrient, string>>,
+  words: (name: string) => W,
+): Readonly<Record<`${P}${Nutrient}`, W>> {
+  const lines = Object.entries(names).map(([nutrient, name]) => [prefix + nutrient, words(name)]);
+  return Object.fromEntries(lines) as Readonly<Record<`${P}${Nutrient}`, W>>;
+}

@@ -1,7 +1,11 @@
-import type { LineTable } from "./line-table.js";
+import type { Nutrient } from "../../tank-mix/nutrients.js";
+import { type LineTable, perNutrient } from "./line-table.js";
+
+type NutrientLines = Record<`tank-mix.fertilizer-${Nutrient}`, "nutrient" | "content"> &
+  Record<`tank-mix.nutrient-${Nutrient}`, "product" | "content">;
 
 /** The lines that the tank-mix module works out: each one's id, and the symbols of its terms. */
-export interface TankMixLines {
+export interface TankMixLines extends NutrientLines {
   "tank-mix.sprayed": "rate" | "area";
   "tank-mix.each": "used" | "plants";
   "tank-mix.perLength": "used" | "length";
@@ -30,11 +34,15 @@ export interface TankMixLines {
   "tank-mix.productRate": "activeIngredient" | "content" | "density";
   "tank-mix.activeIngredient": "product" | "content" | "density";
   "tank-mix.strength": "rate" | "carrierRate";
+  "tank-mix.strengthOfCount": "rate" | "carrierRate";
+  "tank-mix.strengthOfLength": "rate" | "carrierRate";
   "tank-mix.strengthByGround": "rate" | "ground" | "carrierRate" | "area";
   "tank-mix.strengthByRow": "rate" | "rowLength" | "carrierRate" | "area";
   "tank-mix.strengthOfPart": "part" | "size";
   "tank-mix.strengthOfRatio": "parts" | "whole" | "size";
   "tank-mix.amount": "strength" | "carrier";
+  "tank-mix.amountOfPart": "part" | "carrier";
+  "tank-mix.amountOfRatio": "carrier" | "parts" | "whole";
   "tank-mix.amountInLoad": "amount" | "carrier" | "total";
   "tank-mix.water": "mix" | "x";
   "tank-mix.lacking": "product" | "added" | "mix";
@@ -69,27 +77,24 @@ export interface TankMixLines {
   "tank-mix.bags-left": "bags" | "bag" | "total";
   "tank-mix.nutrient-content": "content" | "parts" | "whole";
   "tank-mix.nutrient-convert": "amount" | "parts" | "whole";
-  "tank-mix.fertilizer": "nutrient" | "content";
-  "tank-mix.nutrient-N": "product" | "content";
-  "tank-mix.nutrient-P2O5": "product" | "content";
-  "tank-mix.nutrient-K2O": "product" | "content";
-  "tank-mix.nutrient-P": "product" | "content";
-  "tank-mix.nutrient-K": "product" | "content";
-  "tank-mix.nutrient-S": "product" | "content";
-  "tank-mix.nutrient-SO3": "product" | "content";
-  "tank-mix.nutrient-Mg": "product" | "content";
-  "tank-mix.nutrient-MgO": "product" | "content";
-  "tank-mix.nutrient-Ca": "product" | "content";
-  "tank-mix.nutrient-CaO": "product" | "content";
 }
 
 const MIX = "total mix to make";
+const EACH = "mix for each";
+const PER_LENGTH = "mix per length of row";
+const COUNT = "how many in all";
+const MOST = "how many a full tank does";
+const PER_LOAD = "whole ones per load";
 const ALL_LOADS = "all of the mix";
 const SPRAYED = "mix needed";
 const STEP = "volume to round up to";
 const STRENGTH = "product per unit of mix";
+const TOTAL_PRODUCT = "total product";
+const PART = "part of the mix that is product";
+const RATIO = { parts: "parts of product", whole: "parts of mix" };
+const WHOLE_UNIT = "what 100% would be";
 const MARK_STEP = "from one mark to the next";
-// What is mixed besides the rows' or plots' own.
+// What is mixed besides what each one gets.
 const BESIDES = { lines: "mix left in the lines", reserve: "extra mix" };
 const FULL_MARK = "full tank, to the highest mark";
 const LAST_LOAD = "what the last load must hold";
@@ -117,11 +122,19 @@ const BAGS = "bags to buy";
 const BAG = "one bag";
 const FERTILIZER = "fertilizer";
 
-/** A nutrient that a fertilizer brings. */
-const brought = (nutrient: string) => ({
-  found: `${nutrient} that the fertilizer brings`,
-  terms: { product: FERTILIZER, content: `content of ${nutrient}` },
-});
+const NUTRIENTS: Readonly<Record<Nutrient, string>> = {
+  N: "nitrogen (N)",
+  P2O5: "phosphate (P2O5)",
+  K2O: "potash (K2O)",
+  P: "phosphorus (P)",
+  K: "potassium (K)",
+  S: "sulfur (S)",
+  SO3: "sulfur trioxide (SO3)",
+  Mg: "magnesium (Mg)",
+  MgO: "magnesium oxide",
+  Ca: "calcium (Ca)",
+  CaO: "calcium oxide",
+};
 
 /** The wording of every line that the tank-mix module works out. */
 export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
@@ -130,20 +143,20 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
     terms: { rate: "output rate", area: "treated area" },
   },
   "tank-mix.each": {
-    found: "mix for each plant",
-    terms: { used: "water used on all of them", plants: "number of plants" },
+    found: EACH,
+    terms: { used: "water used in the test", plants: "how many in the test" },
   },
   "tank-mix.perLength": {
-    found: "mix per length of row",
-    terms: { used: "water used", length: "length of row that it was used on" },
+    found: PER_LENGTH,
+    terms: { used: "water used in the test", length: "length of row in the test" },
   },
   "tank-mix.batchOfCount": {
     found: SPRAYED,
-    terms: { each: "mix for each", count: "how many" },
+    terms: { each: EACH, count: COUNT },
   },
   "tank-mix.batchOfRow": {
     found: SPRAYED,
-    terms: { rate: "mix per length of row", length: "length of all rows" },
+    terms: { rate: PER_LENGTH, length: "length of all rows" },
   },
   "tank-mix.reserve": {
     found: "extra mix",
@@ -175,28 +188,20 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.loads": { found: "number of loads", terms: { fills: "number of tank fills" } },
   "tank-mix.piece": {
-    found: "mix for one row or plot",
-    terms: { total: MIX, ...BESIDES, pieces: "number of rows or plots" },
+    found: EACH,
+    terms: { total: MIX, ...BESIDES, pieces: COUNT },
   },
   "tank-mix.most": {
-    found: "rows or plots per tank fill",
-    terms: {
-      fill: "tank fill",
-      ...BESIDES,
-      piece: "mix for one row or plot",
-    },
+    found: MOST,
+    terms: { fill: "tank fill", ...BESIDES, piece: EACH },
   },
   "tank-mix.perLoad": {
-    found: "whole rows or plots per load",
-    terms: {
-      most: "rows or plots per tank fill",
-      pieces: "number of rows or plots",
-      chosen: "most rows or plots chosen for a load",
-    },
+    found: PER_LOAD,
+    terms: { most: MOST, pieces: COUNT, chosen: "most chosen for a load" },
   },
   "tank-mix.loadsOfPieces": {
     found: "number of loads",
-    terms: { pieces: "number of rows or plots", perLoad: "whole rows or plots per load" },
+    terms: { pieces: COUNT, perLoad: PER_LOAD },
   },
   "tank-mix.fullMarkSteps": {
     found: "marks up to the tank fill",
@@ -220,11 +225,7 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.loadOfPieces": {
     found: "what the load must hold",
-    terms: {
-      pieces: "rows or plots in the load",
-      piece: "mix for one row or plot",
-      ...BESIDES,
-    },
+    terms: { pieces: "how many in the load", piece: EACH, ...BESIDES },
   },
   "tank-mix.markSteps": {
     found: "marks up to the load",
@@ -243,16 +244,24 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
     terms: { marked: MARKED, total: MIX },
   },
   "tank-mix.productRate": {
-    found: "product rate",
+    found: PRODUCT_RATE,
     terms: { activeIngredient: "active ingredient rate", content: CONTENT, density: DENSITY },
   },
   "tank-mix.activeIngredient": {
     found: "active ingredient rate",
-    terms: { product: "product rate", content: CONTENT, density: DENSITY },
+    terms: { product: PRODUCT_RATE, content: CONTENT, density: DENSITY },
   },
   "tank-mix.strength": {
     found: STRENGTH,
-    terms: { rate: "product rate", carrierRate: "output rate" },
+    terms: { rate: PRODUCT_RATE, carrierRate: "output rate" },
+  },
+  "tank-mix.strengthOfCount": {
+    found: STRENGTH,
+    terms: { rate: "product for each", carrierRate: EACH },
+  },
+  "tank-mix.strengthOfLength": {
+    found: STRENGTH,
+    terms: { rate: "product per length of row", carrierRate: PER_LENGTH },
   },
   "tank-mix.strengthByGround": {
     found: STRENGTH,
@@ -274,19 +283,27 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.strengthOfPart": {
     found: STRENGTH,
-    terms: { part: "part of the mix that is product", size: "one unit of mix" },
+    terms: { part: PART, size: WHOLE_UNIT },
   },
   "tank-mix.strengthOfRatio": {
     found: STRENGTH,
-    terms: { parts: "parts of product", whole: "parts of mix", size: "one unit of mix" },
+    terms: { ...RATIO, size: WHOLE_UNIT },
   },
   "tank-mix.amount": {
-    found: "total product",
+    found: TOTAL_PRODUCT,
     terms: { strength: STRENGTH, carrier: ALL_LOADS },
+  },
+  "tank-mix.amountOfPart": {
+    found: TOTAL_PRODUCT,
+    terms: { part: PART, carrier: ALL_LOADS },
+  },
+  "tank-mix.amountOfRatio": {
+    found: TOTAL_PRODUCT,
+    terms: { ...RATIO, carrier: ALL_LOADS },
   },
   "tank-mix.amountInLoad": {
     found: "product in the load",
-    terms: { amount: "total product", carrier: "mix in the load", total: ALL_LOADS },
+    terms: { amount: TOTAL_PRODUCT, carrier: "mix in the load", total: ALL_LOADS },
   },
   "tank-mix.water": {
     found: "water in the load",
@@ -350,7 +367,7 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.stockStrength": {
     found: STOCK_STRENGTH,
-    terms: { product: "total product", stock: "stock solution" },
+    terms: { product: TOTAL_PRODUCT, stock: "stock solution" },
   },
   "tank-mix.injectedStrength": {
     found: "product per unit of finished solution",
@@ -388,7 +405,7 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.granules-plants": {
     found: TO_SPREAD,
-    terms: { rate: PRODUCT_RATE, plants: "number of plants" },
+    terms: { rate: PRODUCT_RATE, plants: COUNT },
   },
   "tank-mix.granules-cover": {
     found: "area that it covers",
@@ -422,19 +439,12 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
     found: "the same nutrient, converted",
     terms: { amount: "amount of the nutrient", parts: "weight of the element", whole: "weight of the oxide" },
   },
-  "tank-mix.fertilizer": {
+  ...perNutrient("tank-mix.fertilizer-", NUTRIENTS, (nutrient) => ({
     found: FERTILIZER,
-    terms: { nutrient: "nutrient needed", content: "content of that nutrient" },
-  },
-  "tank-mix.nutrient-N": brought("nitrogen (N)"),
-  "tank-mix.nutrient-P2O5": brought("phosphate (P2O5)"),
-  "tank-mix.nutrient-K2O": brought("potash (K2O)"),
-  "tank-mix.nutrient-P": brought("phosphorus (P)"),
-  "tank-mix.nutrient-K": brought("potassium (K)"),
-  "tank-mix.nutrient-S": brought("sulfur (S)"),
-  "tank-mix.nutrient-SO3": brought("sulfur trioxide (SO3)"),
-  "tank-mix.nutrient-Mg": brought("magnesium (Mg)"),
-  "tank-mix.nutrient-MgO": brought("magnesium oxide"),
-  "tank-mix.nutrient-Ca": brought("calcium (Ca)"),
-  "tank-mix.nutrient-CaO": brought("calcium oxide"),
+    terms: { nutrient: `${nutrient} needed`, content: `content of ${nutrient}` },
+  })),
+  ...perNutrient("tank-mix.nutrient-", NUTRIENTS, (nutrient) => ({
+    found: `${nutrient} that the fertilizer brings`,
+    terms: { product: FERTILIZER, content: `content of ${nutrient}` },
+  })),
 }))();

@@ -99,7 +99,7 @@ describe("what household says of input that cannot be", () => {
       "tools[0].least",
       "A tool that holds 1 L, with marks 300 mL apart, has no mark at 950 mL or above.",
     ],
-    ...["jug", " Jug "].map((name): [() => unknown, ErrorCode, string, string] => [
+    ...["JUG", " Jug "].map((name): [() => unknown, ErrorCode, string, string] => [
       () => measure({ tools: [JUG, { ...JUG, name: "can" }, { ...JUG, name }] }),
       "conflict",
       "tools[2].name",
@@ -186,6 +186,8 @@ describe("what a field of household cannot be", () => {
     [() => measure({ tools: 5 }), "not-a-quantity", "tools", "list-expected"],
     [() => measure({ tools: [] }), "too-few", "tools", "list-short"],
     [() => measure({ tools: [5] }), "not-a-quantity", "tools[0]", "fields-expected"],
+    [() => measure({ tools: ["jug"] }), "not-a-quantity", "tools[0]", "fields-expected"],
+    [() => household.toolSet(["scales"] as never), "unknown-choice", "name", "choose"],
     [() => measure({ tools: [null] }), "missing", "tools[0]", "object-missing"],
     [() => measure({ rule: "about" }), "unknown-choice", "rule", "choice-unknown"],
     [() => measure({ limitPercent: 0.05 }), "out-of-range", "limitPercent", "at-least"],
@@ -328,10 +330,13 @@ describe("what a field of household cannot be", () => {
     [() => measure({ tools: 5 }), ["list-expected tools"]],
     // A list that is too long is not looked at.
     [() => measure({ tools: many(51, JUG) }), ["list-long tools"]],
+    [() => measure({ tools: Array(51).fill("scales") }), ["list-long tools"]],
+    [() => measure({ tools: [JUG, "us-spoons", "scales"] }), ["set-in-list tools"]],
     [
-      () => measure({ tools: [...spoons(49), { ...JUG, name: "jug 7" }] }),
-      ["tool-names-alike tools[49].name"],
+      () => measure({ tools: [...household.toolSet("scales"), ...household.toolSet("scales")] }),
+      ["tool-twice tools[2].name", "tool-twice tools[3].name"],
     ],
+    [() => measure({ tools: [...spoons(49), { ...JUG, name: "jug 7" }] }), ["tool-twice tools[49].name"]],
     [
       () => tool({ capacity: undefined, graduation: qty(1, "g"), least: qty(1, "mL") }),
       ["enter-quantity tools[0].capacity"],
@@ -347,6 +352,12 @@ describe("what a field of household cannot be", () => {
     expect(Object.keys(apart.figures)).toEqual(["capacity", "graduation"]);
     const weight = refusal(() => evenSteps({ last: qty(5, "g") }));
     expect(weight.message).toBe("5 g is a weight. Enter a volume, such as 5 L.");
+    const set = refusal(() => measure({ tools: ["us-spoons"] }));
+    expect(set.message).toBe(
+      'A list holds tools, not names of sets. Write ...toolSet("us-spoons") for the tools of a set.',
+    );
+    const twice = refusal(() => measure({ tools: [JUG, JUG] }));
+    expect(twice.message).toBe(`The tool ${JUG.name} is in the list twice. Remove one.`);
     const long = "a very long name of a jug, far longer than it should be";
     expect(
       refusal(() => measure({ tools: [JUG, { ...JUG, name: long }, { ...JUG, name: long }] })).figures,

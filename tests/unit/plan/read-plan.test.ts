@@ -7,11 +7,12 @@ import {
   readPlan,
   readRecord,
   reconcile,
+  seasonSoFar,
 } from "../../../src/plan/index.ts";
 import { planWorking } from "../../../src/plan/plan-steps.ts";
 import { qty } from "../../../src/units/index.ts";
 import { TWO_PRODUCTS } from "../../helpers/jobs.ts";
-import { expectRefused } from "../../helpers/refusal.ts";
+import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 const PLAN = planApplication(TWO_PRODUCTS);
 const saved = (): Plan => JSON.parse(JSON.stringify(PLAN));
@@ -97,5 +98,16 @@ describe("a record that was saved", () => {
     expectRefused(bad({ started: "2026-05-03T08:00-05:00" }), "conflict", "started");
     expectRefused(bad({ aplicator: "A. Grower" }), "unknown-field", "aplicator", "applicator");
     expectRefused(bad({ clockChange: "maybe" }), "unknown-choice", "clockChange");
+    expectRefused(() => readRecord(JSON.stringify(record)), "not-a-quantity", "", "JSON.parse");
+  });
+
+  it("is not the result that holds it", () => {
+    const done = reconcile(PLAN, { finished: "2026-05-02T09:30", left: PLAN.leftover.carrier });
+    const error = refusal(() => readRecord(done));
+    expect(error.issues.map(({ path, message }) => [path, message])).toEqual([
+      ["", "This only holds a record. Pass its record: done.record."],
+    ]);
+    const records = [done.record, done] as never;
+    expectRefused(() => seasonSoFar({ product: "Product A", records }), "conflict", "records[1]");
   });
 });

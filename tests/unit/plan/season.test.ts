@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type ApplicationRecord, seasonSoFar } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
-import { expectRefused } from "../../helpers/refusal.ts";
+import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 const record = (date: string, products: ApplicationRecord["products"]): ApplicationRecord => ({
   version: 1,
@@ -38,6 +38,40 @@ describe("a season from its records", () => {
     expect(seasonSoFar({ product: "Product A", records: [] })).toEqual({ applications: 0 });
     const first = { product: "Product A", records: RECORDS.slice(0, 1), today: "2026-05-20" };
     expect(seasonSoFar(first).daysSinceLast).toBe(0);
+  });
+
+  it("refuses a name that is almost the product's: what it had would not be counted", () => {
+    const season = (product: string, ...recorded: string[]) =>
+      seasonSoFar({ product, records: recorded.map((name) => record("2026-05-02", [liquid(name, 2)])) });
+    for (const [product, recorded] of [
+      ["Prodcut A", "Product A"],
+      ["ProductA", "Product A"],
+      [" Product-A", "product a"],
+      ["Grenfield", "Greenfield"],
+    ] as const)
+      expectRefused(() => season(product, recorded), "unknown-choice", "product", recorded);
+    const error = refusal(() => season("Product A", "Product B", "Product A", "Prodcut A "));
+    expect([error.path, error.message]).toEqual([
+      "records[2].products[0].name",
+      "Are Prodcut A and Product A the same product? Write both names the same way.",
+    ]);
+    expect(error.figures).toEqual({ given: "Prodcut A", meant: "Product A" });
+  });
+
+  it("takes names that differ by a number, a short word or more than a slip for other products", () => {
+    for (const [product, recorded] of [
+      ["Product A", "Product B"],
+      ["Product A", "Product"],
+      ["Greenfield 50", "Greenfield 80"],
+      ["Greenfield50", "Greenfield80"],
+      ["Greenfield", "Grenfeld"],
+      ["Acre", "Acme"],
+      ["+", "-"],
+    ] as const)
+      expect(
+        seasonSoFar({ product, records: [record("2026-05-02", [liquid(recorded, 2)])] }),
+        `${product}, ${recorded}`,
+      ).toEqual({ applications: 0 });
   });
 
   it("refuses records that don't add up, and one from after the day", () => {

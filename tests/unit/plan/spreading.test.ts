@@ -12,7 +12,7 @@ import {
   spreadingSheet,
 } from "../../../src/worksheet/index.ts";
 import { renderLatex } from "../../../src/worksheet/latex.ts";
-import { expectRefused } from "../../helpers/refusal.ts";
+import { expectRefused, refusal } from "../../helpers/refusal.ts";
 import { expectLinesTrue } from "../../helpers/working.ts";
 
 const LAWN = {
@@ -418,6 +418,10 @@ describe("the working and the card of a job of granules", () => {
     expect(spreadingCard(saved)).toEqual(spreadingCard(planSpreading(full)));
     expectRefused(() => spreadingCard({ ...saved, total: qty(3, "lb") }), "conflict", "plan.total");
     expectRefused(() => stepsOf({} as SpreadingPlan), "not-a-quantity", "plan", "finished plan");
+    for (const read of [planSpreading as (job: unknown) => unknown, parseSpreadingInput]) {
+      expectRefused(() => read(saved), "conflict", "", "Pass its input");
+      expect(refusal(() => read(saved)).issues).toHaveLength(1);
+    }
   });
 });
 

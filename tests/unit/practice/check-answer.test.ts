@@ -36,6 +36,47 @@ describe("checkAnswer", () => {
     expect(checked(plot, "3.0533")).toEqual(["right"]);
   });
 
+  it("reads the units of a Spanish sheet, with or without accents, and numbers as the locale writes them", () => {
+    const us = { words: SPANISH_PRACTICE_WORDS, locale: "es-US" };
+    const spain = { words: SPANISH_PRACTICE_WORDS, locale: "es-ES" };
+    // 5% of 2.5 gal is 16 fl oz.
+    const mix = problemFrom("percent-mix", { percent: percent(5), fill: qty(2.5, "gal") });
+    for (const answer of ["16 onzas líquidas", "16 ONZAS LIQUIDAS", "16 fl oz"])
+      expect(checkAnswer(mix, answer, us)).toMatchObject({ verdict: "right", answer: qty(16, "fl_oz") });
+    expect(checkAnswer(mix, "1 pinta", us).verdict).toBe("other-unit");
+    for (const answer of ["20 galones/acre", "20 galones por acre"])
+      expect(checkAnswer(strip, answer, us).answer).toEqual(qty(20, "gal/ac"));
+    // 5% of 30 L is 1.5 L.
+    const metric = problemFrom("percent-mix", { percent: percent(5), fill: qty(30, "L") });
+    expect(checkAnswer(metric, "1,5 litros", spain).answer).toEqual(qty(1.5, "L"));
+    expect(checkAnswer(metric, "1500 mililitros", spain).verdict).toBe("right");
+    expect(refusal(() => checkAnswer(metric, "1,5 litros", us)).issues[0]?.key).toBe("unread-decimal-sign");
+    expect(checkAnswer(plot, "133000 pies cuadrados", us).verdict).toBe("other-unit");
+    expect(checkAnswer(plot, "5 pies", us).mistakes[0]?.mistake).toBe("other-kind-of-unit");
+    // Whose gallon is the problem's, as in English; a bare ounce is asked about.
+    const imperial = problemFrom("percent-mix", { percent: percent(5), fill: qty(2, "imp_gal") });
+    expect(checkAnswer(imperial, "0.1 galones", us).answer).toEqual(qty(0.1, "imp_gal"));
+    expect(checkAnswer(imperial, "0.1 galones imperiales", us).answer).toEqual(qty(0.1, "imp_gal"));
+    expect(refusal(() => checkAnswer(mix, "16 onzas", us)).issues[0]?.key).toBe("which-ounce");
+    expect(refusal(() => checkAnswer(mix, "16 onzas líquidas")).code).toBe("unknown-unit");
+    // Names of an app's own units, and signs in names, do no harm.
+    const own = {
+      ...SPANISH_PRACTICE_WORDS,
+      units: { ...SPANISH_PRACTICE_WORDS.units, crate: "caja (40)", gal: "gal (EE. UU.)" },
+    };
+    expect(checkAnswer(strip, "20 gal (EE. UU.)/acre", { ...us, words: own }).answer).toEqual(
+      qty(20, "gal/ac"),
+    );
+  });
+
+  it("adds which nozzle it is", () => {
+    const catches = [40, 46, 38, 36].map((value) => qty(value, "fl_oz"));
+    const nozzles = problemFrom("nozzle-check", { catches });
+    expect(checkAnswer(nozzles, "15%").says).toBe(
+      "Right. Nozzle 2 is the furthest off: it gave 46 fl oz, and the average is 40 fl oz.",
+    );
+  });
+
   it("reports what is right but rounded", () => {
     const { verdict, says, off } = checkAnswer(plot, "3.05");
     expect([verdict, says]).toEqual(["rounded", "Right, but rounded. The exact answer is 3.053 ac."]);

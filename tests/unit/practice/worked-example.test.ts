@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { practiceProblem, practiceTopics, problemFrom, workedExample } from "../../../src/practice/index.ts";
-import { qty } from "../../../src/units/index.ts";
+import type { Given } from "../../../src/practice/topics/topic.ts";
+import { convert, type Quantity, qty } from "../../../src/units/index.ts";
 import { SPANISH_PRACTICE_WORDS } from "../../../src/words/es-practice.ts";
 import { renderHtml, renderMarkdown, renderText } from "../../../src/worksheet/index.ts";
+import { counterpart } from "../../../src/worksheet/job/counterparts.ts";
 import { renderLatex } from "../../../src/worksheet/latex.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
 
@@ -20,6 +22,15 @@ function slidesOf(...args: Parameters<typeof workedExample>): [heading: string, 
       ),
     ];
   });
+}
+
+/** A figure in the metric units that a check shows it in. */
+function inMetric(figure: Given[string]): Given[string] {
+  if (typeof figure === "number" || typeof figure === "string") return figure;
+  if (Array.isArray(figure)) return figure.map((one) => inMetric(one)) as unknown as Given[string];
+  const { value, unit, ...rest } = figure as Quantity;
+  const metric = counterpart(unit, "metric");
+  return { ...rest, ...convert({ value, unit }, metric as never) } as Quantity;
 }
 
 describe("a worked example", () => {
@@ -55,7 +66,13 @@ describe("a worked example", () => {
       // 64 x 29.5735 mL; 36 x 2.54 cm; 363 x 0.3048 m; 1.89271 L / (0.9144 x 110.642 m2) x 10,000.
       [
         "Check by another route",
-        ["In the other units (1,893 mL, 91.44 cm, and 110.6 m) it comes to 187.1 L/ha. That is 20 gal/ac."],
+        [
+          "In the other units: 1,893 mL, 91.44 cm, and 110.6 m.",
+          "91.44 cm ÷ 100 = 0.9144 m",
+          "1,892.71 mL ÷ (0.9144 m × 110.642 m) = 18.7079 mL/m²",
+          "18.7079 mL/m² × 10 = 187.079 L/ha",
+          "187.079 L/ha = 20 gal/ac",
+        ],
       ],
       [
         "Common wrong answers",
@@ -92,8 +109,10 @@ describe("a worked example", () => {
         const right = typeof answer === "object" ? answer.value : answer;
         const numbers = (text = "") =>
           (text.match(/\d[\d,]*\.?\d*/g) ?? []).map((one) => Number(one.replaceAll(",", "")));
-        const [check] = slides.get("Check by another route") ?? [];
+        const checks = slides.get("Check by another route") ?? [];
+        const check = checks.at(-1) === "That is the same answer." ? checks.at(-2) : checks.at(-1);
         if (check !== undefined) {
+          expect(checks.length).toBeGreaterThan(2);
           const last = numbers(check.replace("1,000 sq ft", "").replace(/\/\d[\d,]* /g, "/")).at(
             -1,
           ) as number;
@@ -110,7 +129,53 @@ describe("a worked example", () => {
     const fl_oz = (value: number) => qty(value, "fl_oz");
     const slides = slidesOf("nozzle-check", { catches: [40, 46, 38, 36].map(fl_oz) });
     // 160 / 4 = 40; 6 / 40 = 15%.
-    expect(new Map(slides).get("Check by another route")?.[0]).toMatch(/ it comes to 15% as well\.$/);
+    const check = new Map(slides).get("Check by another route") ?? [];
+    expect(check.slice(-2)).toEqual([
+      "100 × (1,360.38 mL − 1,182.94 mL) ÷ 1,182.94 mL = 15%",
+      "That is the same answer.",
+    ]);
+  });
+
+  it.each(practiceTopics)("of %s checks itself with the sums of a board in the other units", (topic) => {
+    const { given } = practiceProblem(topic, 5);
+    const checks = new Map(slidesOf(topic, given)).get("Check by another route") ?? [];
+    const shown = checks[0]?.replace("In the other units: ", "").replace(/\.$/, "") ?? "";
+    if (shown === "") return;
+    const metric = Object.entries(given).map(([name, figure]) => [name, inMetric(figure)]);
+    const board = slidesOf(topic, Object.fromEntries(metric), { units: "metric", detail: "short" });
+    const sums = board.flatMap(([heading, texts]) =>
+      heading.startsWith("Step ") ? texts.filter((one) => /\d.*= /.test(one)) : [],
+    );
+    expect(checks.slice(1, -1)).toEqual(sums.length > 0 ? sums : ["none"]);
+  });
+
+  it("names the worst nozzle, in its step and beside the answer", () => {
+    const catches = [40, 46, 38, 36].map((value) => qty(value, "fl_oz"));
+    const slides = slidesOf("nozzle-check", { catches });
+    expect(slides.find(([heading]) => heading.startsWith("Step 2"))?.[1].slice(0, 2)).toEqual([
+      "deviation from the average = 100 × (catch of nozzle 2, the worst − average catch) ÷ average catch",
+      "100 × (46 fl oz − 40 fl oz) ÷ 40 fl oz = 15%",
+    ]);
+    expect(new Map(slides).get("Answer")).toEqual([
+      "15%",
+      "Nozzle 2 is the furthest off: it gave 46 fl oz, and the average is 40 fl oz.",
+    ]);
+    const below = [40, 34, 42, 44].map((value) => qty(value, "fl_oz"));
+    expect(slidesOf("nozzle-check", { catches: below }).flat(2)).toContain(
+      "100 × (40 fl oz − 34 fl oz) ÷ 40 fl oz = 15%",
+    );
+  });
+
+  it("shows no units of a rate that is read off a catch, which would not cancel", () => {
+    const given = { walk: qty(30, "s"), caught: qty(40, "fl_oz"), time: qty(60, "s") };
+    expect(slidesOf("strip-reading", given).flat(2)).not.toContain("Units: fl oz × gal/ac = gal/ac");
+  });
+
+  it("takes a percentage of the mix itself", () => {
+    const given = { spots: 12, each: qty(11, "fl_oz"), percent: { ...qty(2, "%"), basis: "v/v" as const } };
+    const texts = slidesOf("spot-tank", given, { detail: "short" }).flat(2);
+    expect(texts).toContain("0.02 × 132 fl oz = 2.64 fl oz");
+    expect(texts.join()).not.toContain("fl oz/fl oz");
   });
 
   it("has a line for each step, which ends in the answer", () => {
@@ -121,7 +186,7 @@ describe("a worked example", () => {
       const sums = working.filter(({ formula }) => !/^\w+$/.test(formula));
       // An order of mixing has no sums, but its rule.
       expect(steps.length).toBe(topic === "mixing-order" ? 1 : sums.length);
-      for (const [heading] of steps) expect(heading).toMatch(/^Step \d+: .*\w$/);
+      for (const [heading] of steps) expect(heading).toMatch(/^Step \d+: .*[\w)]$/);
       expect(new Set(steps.map(([heading]) => heading.replace(/^Step \d+: /, ""))).size).toBe(steps.length);
       for (const [, texts] of steps) for (const one of texts) expect(one).not.toMatch(/^(.+) = \1$/);
       const [answer] = slidesOf(topic, given).find(([heading]) => heading === "Answer")?.[1] ?? [];

@@ -42,6 +42,17 @@ const plot = (change: object): string[] => faults(typed({ plot: change }));
 const product = (change: object): string[] =>
   faults(typed({ products: [TYPED.products[0], { ...TYPED.products[1], ...change }] }));
 
+describe("what is read as a job", () => {
+  it("is no finished plan, and no text", () => {
+    const plan = planApplication(TWO_PRODUCTS);
+    for (const read of [parsePlanInput, parseBatchInput]) {
+      expect(faults(plan, read)).toEqual(["conflict"]);
+      expect(faults(JSON.stringify(TYPED), read)).toEqual(["not-a-quantity"]);
+    }
+    expect(parsePlanInput(plan.input)).toEqual(plan.input);
+  });
+});
+
 describe("a number of plants as text", () => {
   it("is asked for in plants", () => {
     const job = {

@@ -99,6 +99,19 @@ describe("passesOver", () => {
     }
   });
 
+  it("shows one pass that fits the plot, and a last pass without a further overlap, as they are", () => {
+    const lines = passesOverLines({ length: ft(8), width: ft(4), swath: ft(4) });
+    expectLinesTrue(lines);
+    const formulas = lines.map(({ formula }) => formula);
+    expect(formulas).toContain("max(0, swath - side)");
+    expect(formulas).toContain("overlap");
+    const narrow = passesOverLines({ length: ft(9), width: ft(3), swath: ft(4) });
+    expectLinesTrue(narrow);
+    expect(narrow.map(({ formula }) => formula)).toEqual(
+      expect.arrayContaining(["swath - side", "overlap + (passes * (swath - overlap) + overlap - side)"]),
+    );
+  });
+
   it("refuses an overlap as wide as the swath, and more passes than can be counted", () => {
     expectRefused(() => passesOver({ ...plot, overlap: ft(4) }), "out-of-range", "overlap");
     expectRefused(() => passesOver({ ...plot, overlap: qty(100, "%") }), "out-of-range", "overlap");

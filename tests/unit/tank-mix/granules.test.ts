@@ -127,6 +127,16 @@ describe("hopperLoads", () => {
       const lines = working.hopperLoads(input);
       expectLinesTrue(lines);
       expect(lines.at(-1)?.result).toEqual(hopperLoads(input).lastFill);
+      expect(lines.at(-1)?.formula).toBe("perDirection - (fills - 1) * hopper");
+    }
+    // One fill is all of it; and noise in an even last fill shows no more than the hopper holds.
+    for (const [total, hopper, formula] of [
+      [qty(5, "lb"), qty(9, "lb"), "perDirection"],
+      [qty(0.1 * 3, "lb"), qty(0.1, "lb"), "min(hopper, perDirection - (fills - 1) * hopper)"],
+    ] as const) {
+      const lines = working.hopperLoads({ total, hopper });
+      expectLinesTrue(lines);
+      expect(lines.at(-1)?.formula).toBe(formula);
     }
   });
 
@@ -166,6 +176,15 @@ describe("bagsFor", () => {
     const lines = working.bagsFor(input);
     expectLinesTrue(lines);
     expect(lines.at(-1)?.result).toEqual(bagsFor(input).leftOver);
+    // 7 × 0.1 is more than 0.7 in floats, 3 × 0.1 too: nothing is left of either.
+    for (const [total, bag] of [
+      [0.7, 0.1],
+      [0.3, 0.1],
+      [120, 40],
+    ] as const) {
+      const even = working.bagsFor({ total: qty(total, "lb"), bag: qty(bag, "lb") }).at(-1);
+      expect([even?.formula, even?.result]).toEqual(["max(0, bags * bag - total)", qty(0, "lb")]);
+    }
   });
 
   refusesMisuse("bagsFor", bagsFor, { total: qty(50, "lb"), bag: qty(4, "lb") }, ["total", "bag"]);

@@ -100,7 +100,7 @@ describe("fertilizerFor", () => {
       const lines = working.fertilizerFor(input);
       expectLinesTrue(lines);
       const { product, brings } = fertilizerFor(input);
-      expect(lines.find(({ id }) => id === "tank-mix.fertilizer")?.result).toEqual(product);
+      expect(lines.find(({ id }) => id === `tank-mix.fertilizer-${nutrient}`)?.result).toEqual(product);
       const along = lines.filter(({ formula }) => formula === "product * content");
       const { [nutrient]: _, ...others } = brings;
       expect(along.map(({ result }) => result)).toEqual(Object.values(others));

@@ -352,6 +352,12 @@ describe("what tank-mix says of input that cannot be", () => {
       "product",
       "This is too large to compute with. (2 errors.)",
     ],
+    ...[5, "percent", [5]].map((reserve): [() => unknown, ErrorCode, string, string] => [
+      () => carrier({ reserve }),
+      "not-a-quantity",
+      "reserve",
+      "Percent or volume? Enter the extra mix as an object, such as { percent: 5 }.",
+    ]),
     [() => carrier({ reserve: {} }), "missing", "reserve", "Enter one of: percent, volume, roundUpTo."],
     [
       () => carrier({ reserve: { percent: 5, volume: qty(1, "gal") } }),

@@ -144,6 +144,72 @@ describe("loads that end on a tank's marks", () => {
     expect(found("tank-mix.toMark")?.value ?? 0).toBeCloseTo(toMark?.value ?? 0, 9);
   });
 
+  const FULL = ["fill / step", "floor(times) * step"];
+  const COUNTED = [...FULL, "total / fill", "ceil(fills)"];
+  const MARK = ["load / step", "ceil(times) * step"];
+  const BESIDES = { lines: qty(0.25, "gal"), reserve: qty(0.75, "gal") };
+  it.each<[string, Partial<LoadsInput>, readonly string[]]>([
+    ["full ones and a rest", {}, [...COUNTED, "total - full * (loads - 1)", ...MARK]],
+    ["equal ones", { split: "equal" }, [...COUNTED, "total / loads", ...MARK]],
+    ["one", { total: qty(3.9, "gal") }, [...COUNTED, ...MARK]],
+    ["a full one", { total: qty(4, "gal") }, COUNTED],
+    [
+      "a rest that the load before lends to",
+      { total: qty(8.3, "gal"), leastLoad: qty(1, "gal") },
+      [...COUNTED, "total - full * (loads - 1)", "full + rest - last", ...MARK, ...MARK],
+    ],
+    [
+      "a rest that is just enough",
+      { total: qty(9, "gal"), leastLoad: qty(1, "gal") },
+      [...COUNTED, "total - full * (loads - 1)", ...MARK],
+    ],
+    [
+      "marks in a list",
+      { marks: [qty(4, "gal"), qty(2, "gal")], split: "equal" },
+      [...COUNTED.slice(2), "total / loads"],
+    ],
+    [
+      "rows, with lines in the first and the reserve in the last",
+      { total: qty(12, "gal"), split: { pieces: 10, ...BESIDES } },
+      [
+        ...FULL,
+        "(total - lines - reserve) / pieces",
+        "(fill - lines - reserve) / piece",
+        "floor(min(most, pieces))",
+        "ceil(pieces / perLoad)",
+        "pieces * piece + lines",
+        "pieces * piece",
+        "pieces * piece + reserve",
+        ...MARK,
+        ...MARK,
+        ...MARK,
+      ],
+    ],
+    [
+      "rows alone",
+      { total: qty(12, "gal"), split: { pieces: 10 } },
+      [
+        ...FULL,
+        "(total - lines - reserve) / pieces",
+        "(fill - lines - reserve) / piece",
+        "floor(min(most, pieces))",
+        "ceil(pieces / perLoad)",
+        "pieces * piece",
+        "pieces * piece",
+        ...MARK,
+        ...MARK,
+      ],
+    ],
+  ])("have each step in their working: %s", (_, change, steps) => {
+    const lines = linesOf(input(change));
+    const before = lines.findIndex(({ id }) => id === "tank-mix.markedTotal");
+    expect(lines.slice(0, before).map(({ formula }) => formula)).toEqual(steps);
+    // What a load does not have isn't among its terms.
+    for (const { id, formula, terms } of lines)
+      if (id === "tank-mix.loadOfPieces")
+        expect(Object.keys(terms).filter((term) => !formula.includes(term))).toEqual([]);
+  });
+
   it.each<[Partial<LoadsInput>, ErrorCode, string, string]>([
     [{ marks: qty(0, "gal") }, "out-of-range", "marks", "Must be more than 0."],
     [{ marks: [] }, "too-few", "marks", "Enter at least 1, not 0."],

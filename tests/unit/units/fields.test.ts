@@ -107,6 +107,7 @@ describe("a choice", () => {
     expect(refusal(() => reads(code, "DF")).message).toBe('There is no choice "DF". Choose one of: WG, DC.');
     expect(refusal(() => reads(code, "wg")).message).toContain("Did you mean WG?");
     expectRefused(() => reads(form, 5), "unknown-choice", "x", "There is no choice 5.");
+    expectRefused(() => reads(form, ["dry"]), "unknown-choice", "x", "Choose one of: liquid, dry.");
     expectRefused(() => reads(form, undefined), "missing", "x", "Choose one of: liquid, dry.");
   });
 
@@ -192,6 +193,22 @@ describe("an object", () => {
       [() => 1, "a function"],
     ] as const)
       expectRefused(() => reads(RANGE, other), "not-a-quantity", "x", words);
+  });
+
+  it("is not the text that it was saved as", () => {
+    for (const saved of ['{"low":1}', ' \n{ "low": 1 }'])
+      expectRefused(() => reads(RANGE, saved), "not-a-quantity", "x", "Read it with JSON.parse first.");
+  });
+
+  it("may be another of the library's objects, and is then at fault for that alone", () => {
+    const other = object<Range>(RANGE.fields, RANGE.agree, "", (input, check) => {
+      if (!("whole" in input)) return false;
+      check.fault("conflict", "made-up-other", "", "This is a whole.");
+      return true;
+    });
+    expect(reads(other, { low: 1, high: 2 })).toEqual({ low: 1, high: 2 });
+    const error = refusal(() => reads(other, { whole: 1, low: "3" }));
+    expect(error.issues.map(({ path, key }) => [path, key])).toEqual([["x", "made-up-other"]]);
   });
 
   it("has a sentence of its own where it is given one", () => {

@@ -647,4 +647,32 @@ describe("textReader", () => {
     expect(reader.quantity("40 lb/sq in", ["massRate", "pressure"])).toEqual({ value: 40, unit: "psi" });
     expect(textReader().quantity("1.5 gal", [])).toEqual({ value: 1.5, unit: "gal" });
   });
+
+  it("reads a text whose unit was typed before as it reads one anew", () => {
+    const reader = textReader();
+    const dimensions = ["area"] as const;
+    expect(reader.quantity("2.5 sq ft", dimensions)).toEqual({ value: 2.5, unit: "ft2" });
+    for (const [text, value] of [
+      ["0.625", 0.625],
+      ["1.125", 1.125],
+      ["59.875", 59.875],
+      ["1.00001", 1.00001],
+      ["1.0000", 1],
+      ["12.0010", 12.001],
+    ] as const)
+      expect(reader.quantity(`${text} sq ft`, dimensions)).toEqual({ value, unit: "ft2" });
+    expectRefused(() => reader.quantity("1.000 sq ft", dimensions), "ambiguous-number", "text");
+    expectRefused(() => reader.quantity("1.125.5 sq ft", dimensions), "unreadable", "text");
+  });
+
+  it("reads any number of spellings", () => {
+    const reader = textReader();
+    const dimensions = ["volume"] as const;
+    for (const turn of [1, 2])
+      for (let spaces = 1; spaces <= 150; spaces++)
+        expect(reader.quantity(`${turn}${" ".repeat(spaces)}gal`, dimensions)).toEqual({
+          value: turn,
+          unit: "gal",
+        });
+  });
 });

@@ -106,10 +106,19 @@ describe("nearest", () => {
     expect(nearest("rtae", ["date", "rate"])).toBe("rate");
   });
 
-  it("gives none where more than about a third of the letters differ", () => {
+  it("gives none where more than a third of the letters differ", () => {
     expect(nearest("plot", ["size", "split"])).toBeUndefined();
+    expect(nearest("plots", ["split"])).toBeUndefined();
+    expect(nearest("table", ["cable", "bale"])).toBe("cable");
+    expect(nearest("tabel", ["bales"])).toBeUndefined();
+    expect(nearest("prodcts", ["products"])).toBe("products");
     expect(nearest("leftover", ["operator", "weather"])).toBeUndefined();
     expect(nearest("calibratoin", ["calibration"])).toBe("calibration");
+  });
+
+  it("gives none past the number of changes that is asked for", () => {
+    expect(nearest("calibartoin", ["calibration"], 1)).toBeUndefined();
+    expect(nearest("calibratoin", ["calibration"], 1)).toBe("calibration");
   });
 
   it("gives none where nothing is near or nothing was written", () => {

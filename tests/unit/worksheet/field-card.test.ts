@@ -52,7 +52,7 @@ describe("a field card", () => {
     // 1.4 ac at 83.893 gal/ac are 117.45 gal. 2 gal per 100 gal is 128 fl oz in a tank of 50 gal: 16 cups.
     const canopy = fieldCard(
       planApplication({
-        plot: { kind: "ground-area", ground: qty(1.4, "ac"), fraction: 1 },
+        plot: { kind: "ground-area", ground: { ...qty(1.4, "ac"), of: "ground" }, fraction: 1 },
         calibration: {
           kind: "tree-row",
           used: qty(2.6, "gal"),
