@@ -1181,7 +1181,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     await other.locator("#import").setInputFiles({ ...file, buffer: Buffer.from("{}") });
     await expect.poll(() => textOf(other, "#file-status")).toBe("This file has no jobs of this page.");
     await other.locator("#import").setInputFiles({ ...file, buffer: Buffer.from(saved) });
-    await expect.poll(() => textOf(other, "#file-status")).toBe("Read: 2 jobs, 1 records.");
+    await expect.poll(() => textOf(other, "#file-status")).toBe("Jobs read: 2, records: 1.");
     await other.locator("#jobs").selectOption({ label: "North beds" });
     expect(await textOf(other, "#status")).toBe("Ready: 2 tank loads");
     expect(await textOf(other, "#season li")).toContain(total.join(", "));
