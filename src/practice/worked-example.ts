@@ -211,7 +211,17 @@ function checkSlide({ topic: name, given, units, answer }: PracticeProblem, writ
     ...sumsOf(topic.working(figures, sizes).map(simplified), writer),
     first === second ? checkSame : `${writer.long(again)} = ${second}`,
   ];
-  return [[heading(2, check), ...texts.map((one) => text(one))] as Part[]];
+  return onSlides(texts).map((some) => [heading(2, check), ...some.map((one) => text(one))] as Part[]);
+}
+
+// More lines than these don't fit on a printed slide.
+const MOST_LINES = 8;
+
+/** Lines on as few slides as hold them, about as many on each. */
+function onSlides(lines: readonly string[]): string[][] {
+  const slides = Math.ceil(lines.length / MOST_LINES);
+  const each = Math.ceil(lines.length / slides);
+  return Array.from({ length: slides }, (_, slide) => lines.slice(slide * each, (slide + 1) * each));
 }
 
 /** Lines of working as sums alone. */

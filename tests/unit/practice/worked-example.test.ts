@@ -136,9 +136,17 @@ describe("a worked example", () => {
     ]);
   });
 
+  it("has no more lines on a slide of the check than a printed page holds", () => {
+    const long = slidesOf("whole-job", practiceProblem("whole-job", 5).given);
+    const checks = long.filter(([heading]) => heading === "Check by another route");
+    expect(checks.map(([, texts]) => texts.length)).toEqual([8, 8]);
+  });
+
   it.each(practiceTopics)("of %s checks itself with the sums of a board in the other units", (topic) => {
     const { given } = practiceProblem(topic, 5);
-    const checks = new Map(slidesOf(topic, given)).get("Check by another route") ?? [];
+    const checks = slidesOf(topic, given).flatMap(([heading, texts]) =>
+      heading === "Check by another route" ? texts : [],
+    );
     const shown = checks[0]?.replace("In the other units: ", "").replace(/\.$/, "") ?? "";
     if (shown === "") return;
     const metric = Object.entries(given).map(([name, figure]) => [name, inMetric(figure)]);
