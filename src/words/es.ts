@@ -48,6 +48,7 @@ const SWATH = "ancho de la pasada";
 const DISTANCE = "distancia recorrida";
 const USED = "cantidad usada";
 const SPEED = "velocidad";
+const TOTAL_CATCH = "total recogido";
 const WIDTH = "ancho tratado";
 const NOZZLE_SPACING = "distancia entre boquillas";
 const NOZZLES = "número de boquillas";
@@ -57,6 +58,7 @@ const CONTENT = "ingrediente activo en el producto";
 const DENSITY = "peso del producto por volumen";
 const NEEDED = "cantidad necesaria";
 const MEASURED = "cantidad medida";
+const COMBINED = "incertidumbre estándar combinada, como fracción del volumen de aplicación";
 const SPREADER_RATE = "dosis que echa la esparcidora";
 const SPREAD = "cantidad esparcida";
 const TARGET = "dosis buscada";
@@ -125,7 +127,7 @@ const deviations = (what: string): Record<"x" | "mean" | "n", string> => ({
   n: "cuántos son",
 });
 const part = (what: string): ReturnType<typeof words<"w" | "u" | "x">> =>
-  words(`parte de la incertidumbre por ${what}, como fracción del volumen de aplicación`, {
+  words(`incertidumbre por ${what}, como fracción del volumen de aplicación`, {
     w: "influencia de la lectura {n} en el volumen de aplicación",
     u: `incertidumbre estándar de ${what}, lectura {n}`,
     x: `${what}, lectura {n}`,
@@ -322,14 +324,12 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         spread: "desviación estándar de las pruebas",
         mean: "promedio de las pruebas",
       }),
-      "output-rate.catch-total": words("total recogido, todas las boquillas", {
-        x: "recogido de la boquilla {n}",
-      }),
+      "output-rate.catch-total": words(TOTAL_CATCH, { x: "recogido de la boquilla {n}" }),
       "output-rate.catch": words("volumen de aplicación según lo recogido", {
-        total: "total recogido, todas las boquillas",
+        total: TOTAL_CATCH,
         time: "tiempo de recolección",
-        rows: "número de hileras o boquillas",
-        width: WIDTH,
+        rows: "número de boquillas o hileras",
+        width: "ancho por boquilla o hilera",
         speed: SPEED,
         travelTime: "tiempo del recorrido",
         travelled: "distancia marcada",
@@ -343,7 +343,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         x: "tiempo de la pasada {n}",
       }),
       "output-rate.flow": words("descarga", { caught: "cantidad recogida", time: "tiempo de recolección" }),
-      "output-rate.average-flow-caught": words("total recogido", { x: "recogido en la prueba {n}" }),
+      "output-rate.average-flow-caught": words(TOTAL_CATCH, { x: "recogido en la prueba {n}" }),
       "output-rate.average-flow-time": words("tiempo total de las pruebas", { x: "tiempo de la prueba {n}" }),
       "output-rate.plant-volume": words("volumen por planta", { ...flow, time: "tiempo en cada planta" }),
       "output-rate.plant-time": words("tiempo en cada planta", { ...flow, volume: "volumen por planta" }),
@@ -512,18 +512,18 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "output-rate.uncertainty-plantSpacing": part("la distancia entre plantas"),
       "output-rate.uncertainty-flow": part("la descarga"),
       "output-rate.uncertainty-rate": part("el volumen de aplicación conocido"),
-      "output-rate.uncertainty-scatter": words("parte de la incertidumbre por la variación de las pruebas", {
-        spread: "desviación estándar de las pruebas",
-        mean: "promedio de las pruebas",
-        n: "número de pruebas",
-      }),
-      "output-rate.uncertainty-relative": words(
-        "incertidumbre estándar combinada, como fracción del volumen de aplicación",
-        { p: "parte de la fuente {n}" },
+      "output-rate.uncertainty-scatter": words(
+        "incertidumbre por la variación de las pruebas, como fracción del volumen de aplicación",
+        {
+          spread: "desviación estándar de las pruebas",
+          mean: "promedio de las pruebas",
+          n: "número de pruebas",
+        },
       ),
+      "output-rate.uncertainty-relative": words(COMBINED, { p: "incertidumbre por la fuente {n}" }),
       "output-rate.uncertainty": words("incertidumbre estándar combinada del volumen de aplicación", {
         rate: RATE,
-        relative: "incertidumbre estándar combinada, como fracción del volumen de aplicación",
+        relative: COMBINED,
       }),
       "output-rate.changed-nozzleSpacing": changed("la distancia entre boquillas"),
       "output-rate.changed-pressure": changed("la presión"),

@@ -82,6 +82,7 @@ export interface OutputRateLines {
 const USED = "amount used";
 const SWATH = "width of the pass";
 const DISTANCE = "distance traveled";
+const TOTAL_CATCH = "total catch";
 const WIDTH = "treated width";
 const SPEED = "speed";
 const ROW_LENGTH = "row length";
@@ -94,6 +95,7 @@ const SPREAD = "amount spread";
 const TARGET = "target rate";
 const DIRECTIONS = "number of directions";
 const TO_CATCH = "amount to catch";
+const COMBINED = "combined standard uncertainty, as a fraction of the rate";
 
 interface Words<T extends string> {
   readonly found: string;
@@ -106,10 +108,10 @@ const words = <T extends string>(found: string, terms: Readonly<Record<T, string
 
 const row = { used: USED, sides: "sides sprayed", rowLength: ROW_LENGTH };
 const catches = {
-  total: "total catch, all nozzles",
+  total: TOTAL_CATCH,
   time: "catch time",
-  rows: "number of rows or nozzles",
-  width: WIDTH,
+  rows: "number of nozzles or rows",
+  width: "width per nozzle or row",
 };
 const flow = { flow: "flow", caught: "amount caught", catchTime: "catch time" };
 const deviations = (what: string): Record<"x" | "mean" | "n", string> => ({
@@ -118,7 +120,7 @@ const deviations = (what: string): Record<"x" | "mean" | "n", string> => ({
   n: "how many",
 });
 const part = (what: string): Words<"w" | "u" | "x"> =>
-  words(`share of the uncertainty from the ${what}, as a part of the rate`, {
+  words(`uncertainty from the ${what}, as a fraction of the rate`, {
     w: "effect of reading {n} on the rate",
     u: `standard uncertainty of the ${what}, reading {n}`,
     x: `${what}, reading {n}`,
@@ -142,7 +144,7 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = /* @__PURE__ */ (()
     spread: "standard deviation of the runs",
     mean: "mean rate of the runs",
   }),
-  "output-rate.catch-total": words("total catch, all nozzles", { x: "catch of nozzle {n}" }),
+  "output-rate.catch-total": words(TOTAL_CATCH, { x: "catch of nozzle {n}" }),
   "output-rate.catch": words("output rate from the catch", {
     ...catches,
     speed: SPEED,
@@ -154,7 +156,7 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = /* @__PURE__ */ (()
   "output-rate.average-speed-distance": words("total distance of the passes", { x: "distance of pass {n}" }),
   "output-rate.average-speed-time": words("total time of the passes", { x: "time of pass {n}" }),
   "output-rate.flow": words("flow", { caught: "amount caught", time: "catch time" }),
-  "output-rate.average-flow-caught": words("total catch", { x: "catch {n}" }),
+  "output-rate.average-flow-caught": words(TOTAL_CATCH, { x: "catch {n}" }),
   "output-rate.average-flow-time": words("total time of the catches", { x: "time of catch {n}" }),
   "output-rate.plant-volume": words("volume per plant", { ...flow, time: "time on each plant" }),
   "output-rate.plant-time": words("time on each plant", { ...flow, volume: "volume per plant" }),
@@ -314,17 +316,20 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = /* @__PURE__ */ (()
   "output-rate.uncertainty-plantSpacing": part(PLANT_SPACING),
   "output-rate.uncertainty-flow": part("flow"),
   "output-rate.uncertainty-rate": part("known rate"),
-  "output-rate.uncertainty-scatter": words("share of the uncertainty from the scatter of the runs", {
-    spread: "standard deviation of the runs",
-    mean: "mean rate of the runs",
-    n: "number of runs",
-  }),
-  "output-rate.uncertainty-relative": words("combined standard uncertainty, as a part of the rate", {
-    p: "share from source {n}",
+  "output-rate.uncertainty-scatter": words(
+    "uncertainty from the scatter of the runs, as a fraction of the rate",
+    {
+      spread: "standard deviation of the runs",
+      mean: "mean rate of the runs",
+      n: "number of runs",
+    },
+  ),
+  "output-rate.uncertainty-relative": words(COMBINED, {
+    p: "uncertainty from source {n}",
   }),
   "output-rate.uncertainty": words("combined standard uncertainty of the rate", {
     rate: "rate",
-    relative: "combined standard uncertainty, as a part of the rate",
+    relative: COMBINED,
   }),
   "output-rate.changed-nozzleSpacing": changed("nozzle spacing"),
   "output-rate.changed-pressure": changed("pressure"),
