@@ -287,10 +287,12 @@ function unknownText(
   off: number | undefined,
   answer: PracticeAnswer,
   key: PracticeAnswer,
-  practice: PracticeMessages["practice"],
+  { practice, mistakes }: PracticeMessages,
 ): string {
   if (off === undefined)
-    return lettersOf(answer).join() === lettersOf(key).join() ? practice.mistake : practice.eachLetter;
+    return lettersOf(answer).join() === lettersOf(key).join()
+      ? `${practice.mistake} ${mistakes["order-as-listed"].mend}`
+      : practice.eachLetter;
   const isFar = timesOff(off) >= MANY_TIMES;
   if (off > 0) return isFar ? practice.timesHigh : practice.unknownHigh;
   return isFar ? practice.timesLow : practice.unknownLow;
@@ -318,7 +320,7 @@ function dressed(
     rounded: practice.rounded,
     "other-unit": practice.otherUnit,
     mistake: mistakes.length === 2 ? practice.twoMistakes : practice.mistake,
-    unknown: unknownText(off, answer, key, practice),
+    unknown: unknownText(off, answer, key, messages),
   }[verdict];
   const texts = mistakes.flatMap(({ what, see, mend }) => [what, see, mend]);
   return {

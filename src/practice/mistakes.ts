@@ -246,7 +246,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Divide {area.unit} by {perLand} to get {land.unit}.",
   ),
   inverted: words(
-    "A number was multiplied that should divide, or divided that should multiply.",
+    "One step was multiplied instead of divided, or divided instead of multiplied.",
     "The number is far from an estimate in round numbers.",
     "Write the units next to the numbers. Only the unit of the answer may be left.",
   ),
@@ -286,7 +286,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Multiply by {perLabel}: {oneLabel} is {perLabel} {small.unit}.",
   ),
   "other-gallon": words(
-    "The factor belongs to the other gallon.",
+    "The gallon of the other system was used: a US gallon has 128 fluid ounces, an imperial gallon 160.",
     "US and imperial gallons differ by about a fifth.",
     "Use {perVolume} {small.unit} for {oneVolume}.",
   ),
@@ -457,7 +457,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Use the band width, not the row spacing.",
   ),
   "ground-for-treated-loads": words(
-    "The ground between the bands was counted as well. That changes how many loads there are and what the last one is.",
+    "The ground between the bands was counted as well. That changes how many loads there are and how large the last one is.",
     "The job would take more mix than the rows need.",
     "Use the band width, not the row spacing, for the area.",
   ),
@@ -497,9 +497,9 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Multiply by what the tank is filled to.",
   ),
   "parts-of-water": words(
-    "The strength was taken as parts to the water instead of parts of the whole mix.",
+    "The concentrate was taken in proportion to the water, not to the whole mix.",
     "The mix would be too weak.",
-    "Divide by the strength alone: it is parts of the whole, water included.",
+    "Divide the final strength by the strength of the concentrate: that is its part of the whole mix.",
   ),
   "took-the-water": words(
     "This is the water that is added.",
@@ -559,12 +559,12 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "nutrient-for-product": words(
     "This is the weight of the nutrient, not of the fertilizer.",
     "Only a part of the bag is the nutrient, so more of the fertilizer is needed.",
-    "Divide the nutrient by its part of the fertilizer.",
+    "Divide the nutrient by the percentage on the bag.",
   ),
   "content-multiplied": words(
-    "The nutrient was multiplied by its part of the fertilizer, not divided by it.",
+    "The nutrient was multiplied by the percentage on the bag, not divided by it.",
     "The fertilizer can't weigh less than the nutrient in it.",
-    "Divide the nutrient by its part of the fertilizer.",
+    "Divide the nutrient by the percentage on the bag.",
   ),
   "row-size-left-out": words(
     "The rate was used as if it were per {oneLength} of row.",
@@ -640,7 +640,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "mix-for-product": words(
     "This is the mix, not the product in it.",
     "The question asks for product.",
-    "Multiply the mix by its strength: the product in one part of it.",
+    "Multiply the mix by its strength: the product in {oneVolume} of it.",
   ),
   "reserve-without-product": words(
     "The extra water got no product.",
@@ -669,7 +669,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "limit-unrounded": words(
     "The number of applications was not rounded.",
-    "There are no parts of an application at this rate.",
+    "You can't make a part of an application.",
     "Round down to a whole number.",
   ),
   "one-application-subtracted": words(
@@ -720,7 +720,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "nozzles-counted-twice": words(
     "The catch was divided by the number of nozzles twice.",
     "The rate is too low for a boom of such nozzles.",
-    "The average catch belongs to the width of one nozzle.",
+    "Use the average catch with the width of one nozzle.",
   ),
   "nozzles-squared": words(
     "The catch was multiplied by the number of nozzles twice.",
@@ -758,7 +758,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Compare with the average.",
   ),
   "part-not-percent": words(
-    "This is a part of one, not a percentage.",
+    "This is the decimal, not the percentage.",
     "The number is 100 times too small.",
     "Multiply by 100.",
   ),
@@ -818,7 +818,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Wettable powder first, then water-dispersible granules.",
   ),
   "canopy-size-left-out": words(
-    "The canopy was not divided by what the spray is given for.",
+    "The canopy was not divided by {oneCanopy.unit}.",
     "Nobody sprays that much.",
     "The spray is for {oneCanopy.unit} of canopy: divide by that first.",
   ),
@@ -879,8 +879,8 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Work it again, and count the zeros and the decimals.",
   ),
   "other-kind-of-unit": words(
-    "The unit measures something else.",
-    "Ounces of weight are not fluid ounces, and an amount is not a rate.",
+    "This unit does not fit the question.",
+    "An amount is not a rate, a weight is not a volume, and a count has no unit.",
     "Read in the question what unit is asked for.",
   ),
 };

@@ -70,10 +70,10 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
   "strip-reading": {
     name: "Rate read off the catch",
     problems: [
-      "At {farm} you mark a strip just so long that what one nozzle gives on it in {caught.unit} equals the rate in {unit}. Walking it takes {walk}. One nozzle gives {caught} in {time}. What is the output rate ({unit})?",
+      "At {farm} you mark a strip on which the catch of one nozzle in {caught.unit} is the same number as the rate in {unit}. Walking it takes {walk}. Standing still, you catch {caught} from one nozzle in {time}. What is the output rate ({unit})?",
       "In the orchard at {farm} you mark a strip of such a length that the catch on it in {caught.unit} equals the rate in {unit}. Driving it takes {walk}. With the tractor parked, one nozzle gives {caught} in {time}. What is the output rate ({unit})?",
-      "On the turf at {farm} you lay out a strip whose length makes what one nozzle gives on it in {caught.unit} equal the rate in {unit}. You walk it in {walk}. In the yard you catch {caught} from one nozzle in {time}. What is the output rate ({unit})?",
-      "In the vegetable field at {farm} you time {walk} for a strip just so long that the catch on it in {caught.unit} is the rate in {unit}. In the yard you catch {caught} in {time}. What is the output rate ({unit})?",
+      "On the turf at {farm} you lay out a strip of the length at which the catch of one nozzle in {caught.unit} equals the rate in {unit}. You walk it in {walk}. In the yard you catch {caught} from one nozzle in {time}. What is the output rate ({unit})?",
+      "In the vegetable field at {farm} you time {walk} for a marked strip. On it, the catch of one nozzle in {caught.unit} equals the rate in {unit}. In the yard you catch {caught} from one nozzle in {time}. What is the output rate ({unit})?",
     ],
   },
   "season-limit": {
@@ -243,8 +243,8 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "Tree-row volume",
     problems: [
       "The apple trees at {farm} are {height} high and {width} wide, in rows {rowSpacing} apart. It takes {spray} of canopy to wet them. How much spray is that for the land they stand on ({unit})?",
-      "In an orchard at {farm} the rows are {rowSpacing} apart. The canopy is {height} from bottom to top and {width} wide. At {spray} of canopy the leaves just drip. How much dilute spray does the orchard take ({unit})?",
-      "The vines at {farm} form a hedge {height} high and {width} wide, with {rowSpacing} from row to row. You allow {spray} of canopy. What is the dilute rate ({unit})?",
+      "In an orchard at {farm} the rows are {rowSpacing} apart. The canopy is {height} from bottom to top and {width} wide. At {spray} of canopy the leaves just start to drip. How much dilute spray does the orchard take ({unit})?",
+      "The cherry trees at {farm} form a hedge {height} high and {width} wide, with {rowSpacing} from row to row. You allow {spray} of canopy. What is the dilute rate ({unit})?",
       "A block of pear trees at {farm} has a row every {rowSpacing}. The canopy is {width} wide and {height} high. The spray is {spray} of canopy. What is the dilute rate per area of land ({unit})?",
     ],
   },
@@ -252,7 +252,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "Product for bands along rows",
     problems: [
       "At {farm} there are {rows} rows of vegetables, {rowLength} long and {rowSpacing} apart. Each is sprayed in a band {bandWidth} wide. The label rate is {rate} of treated area. How much product do all the rows need ({unit})?",
-      "An orchard at {farm} has {rows} tree rows of {rowLength}, spaced {rowSpacing}. A band of {bandWidth} is sprayed along each row. How much product is that at {rate} of treated area ({unit})?",
+      "A berry field at {farm} has {rows} rows of {rowLength}, spaced {rowSpacing}. A band of {bandWidth} is sprayed along each row. How much product is that at {rate} of treated area ({unit})?",
       "In the vineyard at {farm} you spray a band {bandWidth} wide under each of {rows} rows. The rows are {rowLength} long and {rowSpacing} apart, and the label allows {rate} of treated area. How much product do you need ({unit})?",
       "The nursery at {farm} sprays {rows} rows of young trees. Each row is {rowLength} long and gets a band of {bandWidth}. The rows are {rowSpacing} apart. The label rate is {rate} of treated area. How much product does the job take ({unit})?",
     ],
@@ -261,7 +261,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "The whole job",
     problems: [
       "At {farm} there are {rows} rows, {rowLength} long and {rowSpacing} apart. Each is sprayed in a band {bandWidth} wide. On a test strip of {distance}, in the same band, the sprayer used {used} of water. The tank is filled to {fill}: full tanks first, then a last load with the rest. The label rate is {rate} of treated area. How much product goes into the last load ({unit})?",
-      "You spray a band {bandWidth} wide along each of {rows} tree rows at {farm}. The rows are {rowLength} long and {rowSpacing} apart. Walking a test strip of {distance} used {used} of water in that band. You mix full tanks of {fill}, and then a last load with what is left. How much product goes into the last load at {rate} of treated area ({unit})?",
+      "You spray a band {bandWidth} wide along each of {rows} rows of shrubs at {farm}. The rows are {rowLength} long and {rowSpacing} apart. Walking a test strip of {distance} used {used} of water in that band. You mix full tanks of {fill}, and then a last load with what is left. How much product goes into the last load at {rate} of treated area ({unit})?",
       "The vineyard at {farm} has {rows} rows of {rowLength}, spaced {rowSpacing}. Under each one you spray a band of {bandWidth}. On a test strip of {distance} in that band the sprayer used {used} of water. You mix full tanks of {fill}, then a last load with the rest. The label rate is {rate} of treated area. How much product does the last load get ({unit})?",
       "At {farm} you plan {rows} rows of berries, {rowLength} each, {rowSpacing} apart, with a sprayed band of {bandWidth}. Your test strip of {distance} in that band took {used} of water. You fill the tank to {fill} as often as you can, and mix the rest as a last load. The label says {rate} of treated area. How much product is for the last load ({unit})?",
     ],

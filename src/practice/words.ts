@@ -121,8 +121,8 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
         },
       },
       "practice.solution": {
-        found: "solution that the stock makes",
-        terms: { ratio: "parts of solution to one of stock", stock: "stock" },
+        found: "solution (the mix) that the stock makes",
+        terms: { ratio: "parts of solution per part of stock", stock: "stock" },
       },
       "practice.lastLoad": {
         found: "mix in the last load",

@@ -108,15 +108,20 @@ function estimateSlide({ topic: name, given, units }: PracticeProblem, writer: B
   return [[heading(2, messages.practice.estimate) as Part, text(filled) as Part]];
 }
 
-/** Rounder figures, the roundest first: all of one digit, all of two, or only one of them rounded. */
+/** Rounder figures, the roundest first: all of one digit, or only one of them where the others have two at most. */
 function roundings(given: Given): Given[] {
-  const rounded = (figures: Given, digits: number): Given =>
-    everyAmount(figures, (one) => ({ ...one, value: Number(one.value.toPrecision(digits)) }));
   const single = Object.entries(given).map(([name, figure]) => ({
     ...given,
     ...rounded({ [name]: figure }, 1),
   }));
-  return [rounded(given, 1), rounded(given, 2), ...single].filter((figures) => !sameFigures(figures, given));
+  // Nobody works out figures of more digits in the head.
+  return [rounded(given, 1), ...single].filter(
+    (figures) => sameFigures(figures, rounded(figures, 2)) && !sameFigures(figures, given),
+  );
+}
+
+function rounded(given: Given, digits: number): Given {
+  return everyAmount(given, (one) => ({ ...one, value: Number(one.value.toPrecision(digits)) }));
 }
 
 /** For an order of mixing: the rule, and the products in that order. */

@@ -65,8 +65,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       },
     },
     "practice.solution": {
-      found: "solución que da la solución madre",
-      terms: { ratio: "partes de solución por una de solución madre", stock: "solución madre" },
+      found: "solución (la mezcla) que da la solución madre",
+      terms: { ratio: "partes de solución por parte de solución madre", stock: "solución madre" },
     },
     "practice.lastLoad": {
       found: "mezcla en la última carga",
@@ -157,10 +157,10 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "strip-reading": topic(
       "Volumen de aplicación leído de lo recogido",
-      "En {farm} usted marca una franja tan larga que lo que una boquilla da en ella ({caught.unit}) es igual al volumen de aplicación ({unit}). Caminarla lleva {walk}. Una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
-      "En el huerto de {farm} usted marca una franja tan larga que lo recogido en ella de una boquilla ({caught.unit}) es igual al volumen de aplicación ({unit}). El tractor la recorre en {walk}. Con el tractor parado, una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación?",
-      "En el césped de {farm} el largo de una franja hace que lo que una boquilla da en ella ({caught.unit}) sea igual al volumen de aplicación ({unit}). Usted la camina en {walk}. De una boquilla recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
-      "En el campo de verduras de {farm} usted tarda {walk} en una franja tan larga que lo recogido en ella ({caught.unit}) es igual al volumen de aplicación ({unit}). En el patio recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
+      "En {farm} usted marca una franja en la que lo recogido de una boquilla ({caught.unit}) es el mismo número que el volumen de aplicación ({unit}). Caminarla lleva {walk}. Sin caminar, usted recoge {caught} de una boquilla en {time}. ¿Cuál es el volumen de aplicación ({unit})?",
+      "En el huerto de {farm} usted marca una franja en la que lo recogido de una boquilla ({caught.unit}) es el mismo número que el volumen de aplicación ({unit}). El tractor la recorre en {walk}. Con el tractor parado, una boquilla da {caught} en {time}. ¿Cuál es el volumen de aplicación?",
+      "En el césped de {farm} usted mide una franja en la que lo recogido de una boquilla ({caught.unit}) es el mismo número que el volumen de aplicación ({unit}). Usted la camina en {walk}. De una boquilla recoge {caught} en {time}. ¿Cuál es el volumen de aplicación?",
+      "En el campo de verduras de {farm} usted tarda {walk} en una franja marcada. En ella, lo recogido de una boquilla ({caught.unit}) es el mismo número que el volumen de aplicación ({unit}). En el patio recoge {caught} de una boquilla en {time}. ¿Cuál es el volumen de aplicación?",
     ),
     "season-limit": topic(
       "El límite de la temporada",
@@ -261,14 +261,14 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "La pistola de {farm} llena una cubeta con {caught} en {time}. Cada árbol debe recibir {each} de mezcla. ¿Cuánto tiempo se trata cada árbol ({unit})?",
       "En el invernadero de {farm} la lanza da {caught} en {time}. Cada maceta recibe {each}. ¿Cuánto tiempo se riega cada maceta ({unit})?",
       "Usted prueba la lanza con agua en {farm}: {caught} en {time}. Cada zarza de la cerca lleva {each} de mezcla. ¿Cuánto tiempo se trata cada una ({unit})?",
-      "En el viñedo de {farm} cada cepa recibe {each} al pie. De la pistola usted recoge {caught} en {time}. ¿Cuánto tiempo queda en cada cepa ({unit})?",
+      "En el viñedo de {farm} cada cepa recibe {each} al pie. De la pistola usted recoge {caught} en {time}. ¿Cuánto tiempo se queda usted en cada cepa ({unit})?",
     ),
     "spot-tank": topic(
       "Manchones, en porcentaje",
       "En un pastizal de {farm} usted trata {spots} cardos, cada uno con {each} de mezcla. La etiqueta pide {percent} de producto en la mezcla. ¿Cuánto producto hace falta ({unit})?",
       "Junto a la cerca del huerto de {farm} hay {spots} zarzas. Cada una lleva {each} de una mezcla al {percent}. ¿Cuánto producto se pone en la aspersora de manchones ({unit})?",
       "En el césped de {farm} se tratan {spots} manchones, con {each} de mezcla por manchón y {percent} de producto en ella. ¿Cuánto producto es ({unit})?",
-      "La orilla del viñedo de {farm} tiene {spots} ortigas por tratar una a una. Usted cuenta con {each} de mezcla para cada una. La etiqueta dice {percent}. ¿Cuánto producto se mide ({unit})?",
+      "La orilla del viñedo de {farm} tiene {spots} ortigas por tratar una a una. Usted calcula {each} de mezcla para cada una. La etiqueta dice {percent}. ¿Cuánto producto se mide ({unit})?",
     ),
     dilution: topic(
       "Diluir un concentrado",
@@ -294,21 +294,21 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     "tree-row-volume": topic(
       "Volumen de copa",
       "Los manzanos de {farm} miden {height} de alto y {width} de ancho, en hileras separadas {rowSpacing}. Se mojan con {spray} de copa. ¿Cuánta mezcla es por área de huerto ({unit})?",
-      "En un huerto de {farm} las hileras están a {rowSpacing} una de otra. La copa tiene {height} de abajo arriba y {width} de ancho. Con {spray} de copa las hojas apenas gotean. ¿Cuánta mezcla diluida lleva el huerto ({unit})?",
-      "Las vides de {farm} forman un seto de {height} de alto y {width} de ancho, con {rowSpacing} entre hileras. La mezcla es {spray} de copa. ¿Cuál es el volumen diluido ({unit})?",
-      "Un bloque de perales de {farm} tiene hileras cada {rowSpacing}. La copa mide {width} de ancho y {height} de alto. Se aplica {spray} de copa. ¿Cuánta mezcla es por área de tierra ({unit})?",
+      "En un huerto de {farm} las hileras están a {rowSpacing} una de otra. La copa tiene {height} de abajo arriba y {width} de ancho. Con {spray} de copa las hojas empiezan a gotear. ¿Cuánta mezcla diluida lleva el huerto ({unit})?",
+      "Los cerezos de {farm} forman un seto de {height} de alto y {width} de ancho, con {rowSpacing} entre hileras. La mezcla es {spray} de copa. ¿Cuál es el volumen diluido ({unit})?",
+      "Un bloque de perales de {farm} tiene hileras cada {rowSpacing}. La copa mide {width} de ancho y {height} de alto. Se calcula con {spray} de copa. ¿Cuánta mezcla es por área de tierra ({unit})?",
     ),
     band: topic(
       "Producto para bandas en hileras",
       "En {farm} hay {rows} hileras de verduras, de {rowLength} de largo y a {rowSpacing} una de otra. Cada una se trata en una banda de {bandWidth}. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto necesitan todas las hileras ({unit})?",
-      "Un huerto en {farm} tiene {rows} hileras de árboles de {rowLength}, a {rowSpacing} una de otra. En cada hilera se aplica una banda de {bandWidth}. ¿Cuánto producto es, a {rate} de área tratada ({unit})?",
+      "Un campo de moras en {farm} tiene {rows} hileras de {rowLength}, a {rowSpacing} una de otra. En cada hilera se aplica una banda de {bandWidth}. ¿Cuánto producto es, a {rate} de área tratada ({unit})?",
       "En el viñedo de {farm} se aplica una banda de {bandWidth} bajo cada una de {rows} hileras. Las hileras miden {rowLength} y están a {rowSpacing} una de otra, y la etiqueta permite {rate} de área tratada. ¿Cuánto producto hace falta ({unit})?",
       "El vivero de {farm} trata {rows} hileras de árboles jóvenes. Cada hilera mide {rowLength} y recibe una banda de {bandWidth}. Las hileras están a {rowSpacing} una de otra. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva el trabajo ({unit})?",
     ),
     "whole-job": topic(
       "El trabajo completo",
       "En {farm} hay {rows} hileras, de {rowLength} de largo y a {rowSpacing} una de otra. Cada una se trata en una banda de {bandWidth}. En una franja de prueba de {distance}, con la misma banda, la aspersora usó {used} de agua. El tanque se llena hasta {fill}: primero tanques llenos y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva la última carga ({unit})?",
-      "Usted aplica una banda de {bandWidth} en cada una de {rows} hileras de árboles en {farm}. Las hileras miden {rowLength} y están a {rowSpacing} una de otra. Al caminar una franja de prueba de {distance} se usaron {used} de agua en esa banda. Se preparan tanques llenos de {fill} y al final una carga con lo que falta. ¿Cuánto producto lleva la última carga, a {rate} de área tratada ({unit})?",
+      "Usted aplica una banda de {bandWidth} en cada una de {rows} hileras de arbustos en {farm}. Las hileras miden {rowLength} y están a {rowSpacing} una de otra. Al caminar una franja de prueba de {distance} se usaron {used} de agua en esa banda. Se preparan tanques llenos de {fill} y al final una carga con lo que falta. ¿Cuánto producto lleva la última carga, a {rate} de área tratada ({unit})?",
       "El viñedo de {farm} tiene {rows} hileras de {rowLength}, a {rowSpacing} una de otra. Bajo cada una se aplica una banda de {bandWidth}. En una franja de prueba de {distance}, con esa banda, la aspersora usó {used} de agua. Se preparan tanques llenos de {fill} y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto recibe la última carga ({unit})?",
       "En {farm} se planean {rows} hileras de moras, de {rowLength} cada una, a {rowSpacing} una de otra, con una banda tratada de {bandWidth}. Su franja de prueba de {distance} en esa banda llevó {used} de agua. El tanque se llena hasta {fill} todas las veces que se pueda, y el resto se prepara como última carga. La etiqueta dice {rate} de área tratada. ¿Cuánto producto es para la última carga ({unit})?",
     ),
@@ -386,7 +386,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Divida {area.unit} entre {perLand} para pasar a {land.unit}.",
     ),
     inverted: mistake(
-      "Se multiplicó por un número que debía dividir, o al revés.",
+      "En un paso se multiplicó en vez de dividir, o al revés.",
       "El número está lejos de una estimación con números redondos.",
       "Escriba las unidades junto a los números. Solo debe quedar la unidad de la respuesta.",
     ),
@@ -426,7 +426,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Multiplique por {perLabel}: en {oneLabel} hay {perLabel} {small.unit}.",
     ),
     "other-gallon": mistake(
-      "El factor es del otro galón.",
+      "Se usó el galón del otro sistema: el de Estados Unidos tiene 128 onzas líquidas, el imperial 160.",
       "El galón de Estados Unidos y el imperial difieren en cerca de un quinto.",
       USE_VOLUME,
     ),
@@ -597,7 +597,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       USE_BAND,
     ),
     "ground-for-treated-loads": mistake(
-      "También se contó el terreno entre las bandas. Eso cambia cuántas cargas hay y cómo es la última.",
+      "También se contó el terreno entre las bandas. Eso cambia cuántas cargas hay y cuánto lleva la última.",
       "El trabajo llevaría más mezcla de la que necesitan las hileras.",
       USE_BAND,
     ),
@@ -637,9 +637,9 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Multiplique por el volumen del tanque lleno.",
     ),
     "parts-of-water": mistake(
-      "La concentración se tomó como partes por agua en vez de partes de toda la mezcla.",
+      "El concentrado se tomó en proporción al agua, no a toda la mezcla.",
       "La mezcla quedaría demasiado débil.",
-      "Divida solo entre la concentración: son partes del total, con el agua.",
+      "Divida la concentración final entre la del concentrado: esa es su parte de toda la mezcla.",
     ),
     "took-the-water": mistake(
       "Esta es el agua que se agrega.",
@@ -704,12 +704,12 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     "nutrient-for-product": mistake(
       "Este es el peso del nutriente, no del fertilizante.",
       "Solo una parte del saco es el nutriente: hace falta más fertilizante.",
-      "Divida el nutriente entre su parte del fertilizante.",
+      "Divida el nutriente entre el porcentaje del saco.",
     ),
     "content-multiplied": mistake(
-      "El nutriente se multiplicó por su parte del fertilizante, en vez de dividirlo.",
+      "El nutriente se multiplicó por el porcentaje del saco, en vez de dividirse entre él.",
       "El fertilizante no puede pesar menos que el nutriente que tiene.",
-      "Divida el nutriente entre su parte del fertilizante.",
+      "Divida el nutriente entre el porcentaje del saco.",
     ),
     "row-size-left-out": mistake(
       "La dosis se usó como si fuera por {oneLength} de hilera.",
@@ -777,14 +777,14 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Tome el porcentaje de la mezcla final.",
     ),
     "area-for-product": mistake(
-      "Esto es el área que se cubre, no el producto.",
+      "Esta es el área que se cubre, no el producto.",
       "La pregunta pide el producto.",
       "Multiplique el área por la dosis de la etiqueta.",
     ),
     "mix-for-product": mistake(
       "Esta es la mezcla, no el producto que lleva.",
       "La pregunta pide el producto.",
-      "Multiplique la mezcla por su concentración: el producto en una parte de ella.",
+      "Multiplique la mezcla por su concentración: el producto que lleva {oneVolume}.",
     ),
     "reserve-without-product": mistake(
       "La mezcla extra no llevó producto.",
@@ -813,7 +813,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "limit-unrounded": mistake(
       "El número de aplicaciones no se redondeó.",
-      "No hay partes de una aplicación con esta dosis.",
+      "No se puede hacer una parte de una aplicación.",
       "Redondee hacia abajo a un número entero.",
     ),
     "one-application-subtracted": mistake(
@@ -827,7 +827,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Divida entre la dosis y redondee hacia abajo.",
     ),
     "catch-unscaled": mistake(
-      "Lo recogido se leyó tal cual, pero llevó otro tiempo que la franja.",
+      "Lo recogido se leyó tal cual, pero el tiempo en que se recogió no es el de la franja.",
       "Compare los dos tiempos.",
       "Multiplique lo recogido por el tiempo de la franja y divida entre el tiempo en que se recogió.",
     ),
@@ -864,7 +864,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     "nozzles-counted-twice": mistake(
       "Lo recogido se dividió dos veces entre el número de boquillas.",
       "El volumen es demasiado bajo para boquillas así.",
-      "El promedio recogido va con el ancho de una boquilla.",
+      "Use el promedio recogido con el ancho de una boquilla.",
     ),
     "nozzles-squared": mistake(
       "Lo recogido se multiplicó dos veces por el número de boquillas.",
@@ -902,7 +902,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Compare con el promedio.",
     ),
     "part-not-percent": mistake(
-      "Esto es una parte de uno, no un porcentaje.",
+      "Este es el número decimal, no el porcentaje.",
       "El número es 100 veces demasiado chico.",
       "Multiplique por 100.",
     ),
@@ -962,7 +962,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Primero el polvo mojable, luego los gránulos dispersables.",
     ),
     "canopy-size-left-out": mistake(
-      "La copa no se dividió entre el volumen para el que se da la mezcla.",
+      "La copa no se dividió entre {oneCanopy.unit}.",
       "Nadie aplica tanto.",
       "La mezcla es para {oneCanopy.unit} de copa: divida entre eso primero.",
     ),
@@ -1027,8 +1027,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Calcúlelo otra vez y cuente los ceros y los decimales.",
     ),
     "other-kind-of-unit": mistake(
-      "La unidad mide otra cosa.",
-      "Las onzas de peso no son onzas líquidas, y una cantidad no es una dosis.",
+      "Esta unidad no va con la pregunta.",
+      "Una cantidad no es una dosis, un peso no es un volumen, y lo que se cuenta no lleva unidad.",
       "Lea en la pregunta qué unidad se pide.",
     ),
   },
@@ -1068,8 +1068,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     check: "Comprobación por otro camino",
     checkOf: "En las otras unidades: {figures}.",
     checkSame: "Es la misma respuesta.",
-    hundreds: "cientos de {unit}",
-    thousands: "miles de {unit}",
+    hundreds: "centenares de {unit}",
+    thousands: "millares de {unit}",
   },
 };
 

@@ -255,7 +255,9 @@ describe("checkAnswer", () => {
     const powders = problemFrom("mixing-order", { products: ["WG", "water-conditioner", "WP"] });
     expect(checked(powders, "BAC")).toEqual(["mistake", "powders-swapped"]);
     // Two of them out of place: nothing explains that.
-    expect(checkAnswer(order, "ACDB").says).toBe("Not right.");
+    expect(checkAnswer(order, "ACDB").says).toBe(
+      "Not right. Unless the label says otherwise: conditioner first, then powders and granules, suspensions, emulsions, and adjuvants last.",
+    );
     for (const answer of ["DC", "DCAE", "DCAA", "first D, then C"])
       expect(checkAnswer(order, answer).says).toBe("Not right. Write each letter once: A, B, C, and D.");
   });

@@ -174,6 +174,34 @@ describe("a worked example", () => {
     );
   });
 
+  it("divides one nozzle's catch by one nozzle's width, and a boom's by all of them", () => {
+    const others = { time: qty(45, "s"), width: qty(15, "in"), speed: qty(3, "mph") };
+    const one = slidesOf("catch-calibration", { caught: qty(24, "fl_oz"), ...others }).flat(2);
+    expect(one).toContain(
+      "output rate from the catch = total catch ÷ (catch time × speed × width per nozzle or row)",
+    );
+    expect(one.join()).not.toContain("all nozzles");
+    const catches = [qty(24, "fl_oz"), qty(25, "fl_oz")];
+    expect(slidesOf("boom-catch", { catches, ...others }).flat(2)).toContain(
+      "output rate from the catch = total catch ÷ (catch time × speed × number of nozzles or rows × width per nozzle or row)",
+    );
+  });
+
+  it("estimates with figures for the head alone", () => {
+    const limit = { limit: qty(6, "pt/ac"), done: 2, rate: qty(1.25, "pt/ac") };
+    // (6 - 2 x 1) / 1 = 4 is twice the answer, and 1.3 is no rounder than 1.25.
+    expect(new Map(slidesOf("season-limit", limit)).get("Estimate")).toBeUndefined();
+    const lawn = { length: qty(210, "ft"), width: qty(70, "ft"), rate: qty(1.5, "fl_oz/1000ft2") };
+    // 200 x 70 / 1,000 x 2 = 28 is 27% off: 22.05.
+    expect(new Map(slidesOf("lawn-rate", lawn)).get("Estimate")).toEqual([
+      "With round figures (200 ft, 70 ft, and 2 fl oz/1,000 sq ft) it comes to about 28 fl oz.",
+    ]);
+    // 200 x 70 / 1,000 x 1.4 is near; the same with a rate rounded to 1 is not.
+    expect(
+      new Map(slidesOf("lawn-rate", { ...lawn, rate: qty(1.4, "fl_oz/1000ft2") })).get("Estimate"),
+    ).toEqual(["With round figures (200 ft, 70 ft, and 1.4 fl oz/1,000 sq ft) it comes to about 20 fl oz."]);
+  });
+
   it("shows no units of a rate that is read off a catch, which would not cancel", () => {
     const given = { walk: qty(30, "s"), caught: qty(40, "fl_oz"), time: qty(60, "s") };
     expect(slidesOf("strip-reading", given).flat(2)).not.toContain("Units: fl oz × gal/ac = gal/ac");
@@ -261,11 +289,11 @@ describe("a worked example", () => {
   });
 
   it.each([
-    ["lawn-rate", "hundreds of m²", "cientos de m²"],
-    ["granules", "hundreds of m²", "cientos de m²"],
-    ["fertilizer", "hundreds of m²", "cientos de m²"],
-    ["row-length", "hundreds of m", "cientos de m"],
-    ["tree-row-volume", "hundreds of m³/ha", "cientos de m³/ha"],
+    ["lawn-rate", "hundreds of m²", "centenares de m²"],
+    ["granules", "hundreds of m²", "centenares de m²"],
+    ["fertilizer", "hundreds of m²", "centenares de m²"],
+    ["row-length", "hundreds of m", "centenares de m"],
+    ["tree-row-volume", "hundreds of m³/ha", "centenares de m³/ha"],
   ] as const)("counts in words what a rate of %s is for", (topic, english, spanish) => {
     const { given } = practiceProblem(topic, 5, { units: "metric" });
     const inSpanish = { words: SPANISH_PRACTICE_WORDS, locale: "es-US" };
