@@ -254,7 +254,9 @@ class ToolListField extends ListField<MeasuringTool> {
     const before = Array.isArray(input) ? READ.get(input) : undefined;
     if (saysTheSame(input, before)) return before;
     const faults = check.issues.length;
-    const set = Array.isArray(input) && input.length <= this.most ? input.find(isSet) : undefined;
+    // A list that is too long is not looked at.
+    const listed: readonly unknown[] = Array.isArray(input) && input.length <= this.most ? input : [];
+    const set = listed.find(isSet);
     if (set !== undefined)
       return check.fault(
         "not-a-quantity",
@@ -264,7 +266,7 @@ class ToolListField extends ListField<MeasuringTool> {
         { example: `...toolSet("${set}")` },
       );
     const tools = super.read(input, check);
-    if (Array.isArray(input) && input.length <= this.most) refuseNamesAlike(input, check);
+    refuseNamesAlike(listed, check);
     if (check.issues.length > faults) return undefined;
     READ.set(input as object, frozen(tools as readonly MeasuringTool[]));
     return tools;

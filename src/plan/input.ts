@@ -38,10 +38,12 @@ import {
   type FieldsOf,
   flag,
   hasField,
+  holderOf,
   list,
   named,
   number,
   type ObjectField,
+  type OtherObject,
   object,
   optional,
   type Partly,
@@ -336,11 +338,10 @@ export const MIXING: Field<MixingRules> = /* @__PURE__ */ about(
 export const DEFAULT_SPLIT = "full-then-part";
 
 /** Notes a finished plan where a job is meant. A plan holds the job that it was made from. */
-export function isPlan(input: object, check: Check): boolean {
-  if (!hasField(input, ["input"])) return false;
-  check.fault("conflict", "plan-for-job", "", "This is a finished plan. Pass its input: plan.input.");
-  return true;
-}
+export const isPlan: OtherObject = /* @__PURE__ */ holderOf("input", {
+  key: "plan-for-job",
+  template: "This is a finished plan. Pass its input: plan.input.",
+});
 
 /** A whole spray job, as a form collects it. */
 export interface PlanInput {

@@ -5,7 +5,7 @@ import { date } from "../units/date-field.js";
 import {
   choice,
   type FieldsOf,
-  hasField,
+  holderOf,
   list,
   type ObjectField,
   object,
@@ -231,16 +231,10 @@ export const RECORD: ObjectField<ApplicationRecord> = /* @__PURE__ */ object<App
   },
   [endFollows],
   "",
-  (input, check) => {
-    if (!hasField(input, ["record"])) return false;
-    check.fault(
-      "conflict",
-      "result-for-record",
-      "",
-      "This only holds a record. Pass its record: done.record.",
-    );
-    return true;
-  },
+  holderOf("record", {
+    key: "result-for-record",
+    template: "This only holds a record. Pass its record: done.record.",
+  }),
 );
 
 /**
@@ -322,7 +316,10 @@ export function recordOf(
 }
 
 /** The longest wait of the products; nothing where none gives one. */
-function longest(products: readonly OnRecord[], name: "reEntryHours" | "preHarvestDays"): number | undefined {
+export function longest<N extends "reEntryHours" | "preHarvestDays">(
+  products: readonly { readonly [K in N]?: number | undefined }[],
+  name: N,
+): number | undefined {
   const waits = products.flatMap((product) => product[name] ?? []);
   return waits.length === 0 ? undefined : Math.max(...waits);
 }

@@ -475,6 +475,11 @@ export function linesOfAmount(job: ProductInput): WorkingLine[] {
   ];
 }
 
+const OF_MIX: Readonly<Record<"fraction" | "parts", readonly [string, string]>> = {
+  fraction: ["tank-mix.amountOfPart", "part * carrier"],
+  parts: ["tank-mix.amountOfRatio", "carrier * parts / whole"],
+};
+
 // A part by volume is taken of the mix itself, as people do: 2% of 384 fl oz.
 function partLines(
   { terms: { size: _, ...part }, amount: unit }: RateStrength,
@@ -482,18 +487,9 @@ function partLines(
   carrier: Volume,
   result: Volume | Mass,
 ): WorkingLine[] {
+  const [id, formula] = OF_MIX[kind];
   const terms = { ...part, carrier: [carrier, unit] } as const;
-  return formulaLines(
-    kind === "fraction"
-      ? { id: "tank-mix.amountOfPart", formula: "part * carrier", terms, result, source: BY_DEFINITION }
-      : {
-          id: "tank-mix.amountOfRatio",
-          formula: "carrier * parts / whole",
-          terms,
-          result,
-          source: BY_DEFINITION,
-        },
-  );
+  return formulaLines({ id, formula, terms, result, source: BY_DEFINITION });
 }
 
 function activeLines({ active }: RateStrength): WorkingLine[] {

@@ -121,6 +121,9 @@ export function count(text: string, min = 1, max?: number): NumberField {
   return new NumberField(text, { whole: true, min, ...(max !== undefined && { max }) });
 }
 
+/** Whether an input is another object of the library, which it notes as a fault. */
+export type OtherObject = (input: object, check: Check) => boolean;
+
 const CHOOSE = "Choose one of: {choices}.";
 
 /** One of a few names (or small numbers). */
@@ -245,7 +248,7 @@ export class ObjectField<T extends object> extends Field<T> {
     readonly agree: readonly Agreement<T>[],
     about: string,
     /** What is no such object, though it is one: notes that as a fault, and none of its fields is read. */
-    private readonly isOther?: (input: object, check: Check) => boolean,
+    private readonly isOther?: OtherObject | undefined,
   ) {
     super(about);
     this.names = Object.keys(fields);
@@ -330,7 +333,7 @@ export function object<T extends object>(
   fields: FieldsOf<T>,
   agree: readonly Agreement<T>[] = [],
   sentence = "",
-  isOther?: (input: object, check: Check) => boolean,
+  isOther?: OtherObject,
 ): ObjectField<T> {
   return new ObjectField(fields, agree, sentence, isOther);
 }
@@ -560,6 +563,19 @@ export function hasField(input: unknown, names: readonly string[]): boolean {
     if (value !== undefined && value !== null) return true;
   }
   return false;
+}
+
+/** Notes what holds the object that is meant, in a field of its own, with the sentence that says so. */
+/* @__NO_SIDE_EFFECTS__ */
+export function holderOf(
+  field: string,
+  { key, template }: { readonly key: string; readonly template: string },
+): OtherObject {
+  return (input, check) => {
+    if (!hasField(input, [field])) return false;
+    check.fault("conflict", key, "", template);
+    return true;
+  };
 }
 
 /** A field for each kind. */

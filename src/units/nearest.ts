@@ -3,15 +3,11 @@
  * aside. None where more than `most` letters would have to change, a third of them unless given: a far-fetched guess misleads,
  * and of two letters neither may change (DF, dry flowable, is no DC).
  */
-export function nearest(
-  text: string,
-  candidates: readonly string[],
-  most: number = Math.floor(simplify(text).length / 3),
-): string | undefined {
+export function nearest(text: string, candidates: readonly string[], most?: number): string | undefined {
   const plain = simplify(text);
   if (plain === "") return undefined;
   let best: string | undefined;
-  let fewest = most + 1;
+  let fewest = (most ?? Math.floor(plain.length / 3)) + 1;
   for (const candidate of candidates) {
     const edits = editDistance(plain, simplify(candidate));
     if (edits < fewest) [best, fewest] = [candidate, edits];

@@ -1,29 +1,14 @@
 // How the time of a plan grows with its products, loads and plots: twice as many should take twice the time.
 import { planApplication } from "../../dist/plan/index.js";
 import { qty } from "../../dist/units/index.js";
-import { leasts } from "./measure.mjs";
+import { leasts, rowJob } from "./measure.mjs";
 import { report } from "./speed.mjs";
 
-const job = {
-  plot: {
-    kind: "row-bands",
-    rows: 14,
-    rowLength: qty(160, "ft"),
-    bandWidth: qty(30, "in"),
-    rowSpacing: qty(5, "ft"),
-  },
-  calibration: { kind: "strip", used: qty(30, "fl_oz"), swath: qty(30, "in"), distance: qty(120, "ft") },
-  sprayer: { tank: qty(4, "gal"), workingFill: qty(3.5, "gal"), lineVolume: qty(10, "fl_oz") },
-  reserve: { percent: 5 },
-  products: [
-    { name: "Product A", form: "liquid", rate: qty(1.5, "pt/ac") },
-    { name: "Product B", form: "dry", rate: qty(12, "oz/ac") },
-  ],
-  tools: [
-    { name: "cylinder", capacity: qty(500, "mL"), graduation: qty(1, "mL") },
-    { name: "scale", capacity: qty(5, "kg"), graduation: qty(0.1, "g") },
-  ],
-};
+const tools = [
+  { name: "cylinder", capacity: qty(500, "mL"), graduation: qty(1, "mL") },
+  { name: "scale", capacity: qty(5, "kg"), graduation: qty(0.1, "g") },
+];
+const job = { ...rowJob(30), tools };
 let kept;
 
 async function series(name, counts, make) {

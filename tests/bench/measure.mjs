@@ -1,4 +1,5 @@
 import { Bench } from "tinybench";
+import { qty } from "../../dist/units/index.js";
 
 /** Times each function and gives its median nanoseconds a call. One `batch` of calls is one sample, so that the clock's grain does not count. */
 export function medians(functions, batch = 1000) {
@@ -32,4 +33,25 @@ export function printRatios(title, times, baseline) {
       `  ${name.padEnd(48)} ${time.toFixed(1).padStart(10)}  ${(time / times[baseline]).toFixed(2).padStart(9)}x`,
     );
   }
+}
+
+/** A job in bands along rows: a liquid and a dry product, two loads. `used` is the water on the test strip, in fluid ounces. */
+export function rowJob(used) {
+  return {
+    plot: {
+      kind: "row-bands",
+      rows: 14,
+      rowLength: qty(160, "ft"),
+      bandWidth: qty(30, "in"),
+      rowSpacing: qty(5, "ft"),
+    },
+    calibration: { kind: "strip", used: qty(used, "fl_oz"), swath: qty(30, "in"), distance: qty(120, "ft") },
+    sprayer: { tank: qty(4, "gal"), workingFill: qty(3.5, "gal"), lineVolume: qty(10, "fl_oz") },
+    reserve: { percent: 5 },
+    products: [
+      { name: "Product A", form: "liquid", rate: qty(1.5, "pt/ac") },
+      { name: "Product B", form: "dry", rate: qty(12, "oz/ac") },
+    ],
+    tools: "us-spoons",
+  };
 }

@@ -5,7 +5,7 @@ import UnitMath from "unitmath";
 import { planApplication } from "../../dist/plan/index.js";
 import { parsePlanInput } from "../../dist/schema/index.js";
 import { qty } from "../../dist/units/index.js";
-import { medians, printRatios } from "./measure.mjs";
+import { medians, printRatios, rowJob } from "./measure.mjs";
 import { report } from "./speed.mjs";
 
 const math = create(all);
@@ -46,24 +46,7 @@ const keep = (value) => {
   kept = value;
 };
 
-const job = (used) => ({
-  plot: {
-    kind: "row-bands",
-    rows: 14,
-    rowLength: qty(160, "ft"),
-    bandWidth: qty(30, "in"),
-    rowSpacing: qty(5, "ft"),
-  },
-  calibration: { kind: "strip", used: qty(used, "fl_oz"), swath: qty(30, "in"), distance: qty(120, "ft") },
-  sprayer: { tank: qty(4, "gal"), workingFill: qty(3.5, "gal"), lineVolume: qty(10, "fl_oz") },
-  reserve: { percent: 5 },
-  products: [
-    { name: "Product A", form: "liquid", rate: qty(1.5, "pt/ac") },
-    { name: "Product B", form: "dry", rate: qty(12, "oz/ac") },
-  ],
-  tools: "us-spoons",
-});
-const jobs = Array.from({ length: 256 }, (_, i) => job(30 + i / 16));
+const jobs = Array.from({ length: 256 }, (_, i) => rowJob(30 + i / 16));
 
 // The same figures without a check, a warning or a measured dose: area, rate, mix, loads, doses.
 function byHand(used) {
@@ -139,7 +122,7 @@ function byUnitLibrary({ unit, times, over, plus, minus, in: told, ratio, units 
 // All say the same, within the rounding of their tables, or nothing is compared.
 for (const [name, library] of Object.entries(LIBRARIES)) {
   const theirs = byUnitLibrary(library, 34.2);
-  const ours = planApplication(job(34.2));
+  const ours = planApplication(rowJob(34.2));
   const pairs = [
     [theirs.treated, ours.area.treated.value],
     [theirs.rate, ours.rate.value],

@@ -40,7 +40,7 @@ export function writtenAlerts(
   } as const;
   const left = isRefused(plan) ? [...SHOWN, ...ON_DOSES] : SHOWN;
   const shown = plan.warnings.filter(
-    (warning, at) => !left.includes(warning.code) && !isAgain(warning, plan.warnings.slice(0, at)),
+    (warning) => !left.includes(warning.code) && !isAgain(warning, plan.warnings),
   );
   return severities.flatMap((severity) =>
     shown
@@ -50,11 +50,10 @@ export function writtenAlerts(
 }
 
 /** Whether the same was said of a product's dose in an earlier load. */
-function isAgain({ code, figures }: Warning, before: readonly Warning[]): boolean {
-  return (
-    ON_DOSES.includes(code) &&
-    before.some((one) => one.code === code && one.figures.product === figures.product)
-  );
+function isAgain(warning: Warning, warnings: readonly Warning[]): boolean {
+  if (!ON_DOSES.includes(warning.code)) return false;
+  const { code, figures } = warning;
+  return warnings.find((one) => one.code === code && one.figures.product === figures.product) !== warning;
 }
 
 // What has to be at hand before a person goes to the tank.

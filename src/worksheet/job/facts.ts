@@ -1,5 +1,6 @@
 import type { LoadEnd } from "../../plan/load-ends.js";
 import { plotsOf } from "../../plan/plot.js";
+import { longest } from "../../plan/record.js";
 import type { AnyPlan, CoversBatch, SpreadingPlan } from "../../plan/result.js";
 import { isRange, type SingleRate } from "../../tank-mix/label-rate.js";
 import { inUnit } from "../../units/convert.js";
@@ -31,9 +32,8 @@ export function reEntryFacts(
   products: readonly { readonly reEntryHours?: number | undefined }[],
   { messages: { text }, decimals }: Writer,
 ): SheetFact[] {
-  const hours = products.flatMap(({ reEntryHours = [] }) => reEntryHours);
-  if (hours.length === 0) return [];
-  return [{ name: text.reEntry, value: decimals({ value: Math.max(...hours), unit: "h" }, 1) }];
+  const hours = longest(products, "reEntryHours");
+  return hours === undefined ? [] : [{ name: text.reEntry, value: decimals({ value: hours, unit: "h" }, 1) }];
 }
 
 function rateText(rate: SingleRate, writer: Writer): string {
