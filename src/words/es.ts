@@ -5,8 +5,8 @@ import type { Messages, ToolNames } from "../worksheet/words/messages.js";
 // Translated by the authors, not certified: the label's language decides. The terms and their sources: docs/words.md.
 
 const MIX = "mezcla total por preparar";
-const ALL_LOADS = "toda la mezcla";
-const MARK_STEP = "de una marca a la siguiente";
+const ALL_LOADS = "mezcla total";
+const MARK_STEP = "volumen entre marcas";
 // Each dimension, as a message asks for it.
 const DIMENSIONS = {
   length: "un largo",
@@ -31,7 +31,7 @@ const DIMENSIONS = {
   massPerCount: "un peso por planta",
 };
 const BESIDES = { lines: "mezcla que queda en las mangueras", reserve: "mezcla extra" };
-const FULL_MARK = "tanque lleno, hasta la marca más alta";
+const FULL_MARK = "tanque lleno (marca más alta)";
 const LAST_LOAD = "lo que debe llevar la última carga";
 const LOAD_HOLDS = "lo que debe llevar la carga";
 const MARKED = "mezcla total, con cada carga en una marca";
@@ -375,7 +375,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         width: WIDTH,
       }),
       "output-rate.direct-strip-rate": words("volumen de aplicación leído de lo recogido", {
-        caught: "cantidad recogida",
+        caught: "recogido en el tiempo de la franja",
         reading: "volumen de aplicación por unidad recogida",
       }),
       "output-rate.tree-row-length": words("volumen por largo de hilera", treeRow),
@@ -549,7 +549,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         rate: PER_LENGTH,
         length: "largo de todas las hileras",
       }),
-      "tank-mix.reserve": words("mezcla extra", { sprayed: SPRAYED, percent: "extra, %" }),
+      "tank-mix.reserve": words("mezcla extra", { sprayed: SPRAYED, percent: "porcentaje extra" }),
       "tank-mix.carrier": words(MIX, {
         sprayed: SPRAYED,
         lines: "mezcla que queda en las mangueras",
@@ -604,7 +604,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       }),
       "tank-mix.markedTotal": words(MARKED, {
         n: "número de cargas del tamaño {n}",
-        x: "lo que lleva una del tamaño {n}",
+        x: "carga del tamaño {n}",
       }),
       "tank-mix.toMark": words("mezcla extra para llegar a las marcas", { marked: MARKED, total: MIX }),
       "tank-mix.productRate": words("dosis del producto", {
