@@ -5,8 +5,8 @@ import type { Messages, ToolNames } from "../worksheet/words/messages.js";
 // Translated by the authors, not certified: the label's language decides. The terms and their sources: docs/words.md.
 
 const MIX = "mezcla total por preparar";
-const ALL_LOADS = "toda la mezcla";
-const MARK_STEP = "de una marca a la siguiente";
+const ALL_LOADS = "mezcla total";
+const MARK_STEP = "volumen entre marcas";
 // Each dimension, as a message asks for it.
 const DIMENSIONS = {
   length: "un largo",
@@ -31,7 +31,7 @@ const DIMENSIONS = {
   massPerCount: "un peso por planta",
 };
 const BESIDES = { lines: "mezcla que queda en las mangueras", reserve: "mezcla extra" };
-const FULL_MARK = "tanque lleno, hasta la marca más alta";
+const FULL_MARK = "tanque lleno (marca más alta)";
 const LAST_LOAD = "lo que debe llevar la última carga";
 const LOAD_HOLDS = "lo que debe llevar la carga";
 const MARKED = "mezcla total, con cada carga en una marca";
@@ -375,7 +375,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         width: WIDTH,
       }),
       "output-rate.direct-strip-rate": words("volumen de aplicación leído de lo recogido", {
-        caught: "cantidad recogida",
+        caught: "recogido en el tiempo de la franja",
         reading: "volumen de aplicación por unidad recogida",
       }),
       "output-rate.tree-row-length": words("volumen por largo de hilera", treeRow),
@@ -549,7 +549,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         rate: PER_LENGTH,
         length: "largo de todas las hileras",
       }),
-      "tank-mix.reserve": words("mezcla extra", { sprayed: SPRAYED, percent: "extra, %" }),
+      "tank-mix.reserve": words("mezcla extra", { sprayed: SPRAYED, percent: "porcentaje extra" }),
       "tank-mix.carrier": words(MIX, {
         sprayed: SPRAYED,
         lines: "mezcla que queda en las mangueras",
@@ -604,7 +604,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       }),
       "tank-mix.markedTotal": words(MARKED, {
         n: "número de cargas del tamaño {n}",
-        x: "lo que lleva una del tamaño {n}",
+        x: "carga del tamaño {n}",
       }),
       "tank-mix.toMark": words("mezcla extra para llegar a las marcas", { marked: MARKED, total: MIX }),
       "tank-mix.productRate": words("dosis del producto", {
@@ -1642,8 +1642,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       leftoverWithArea: "{leftover}; lo que queda en el tanque alcanza para {area} más",
       rateOf: "Dosis de {product}",
       rateOfActive: "{rate} de ingrediente activo",
-      rateOfMix: "{parts} en {to} partes de mezcla",
-      rateOfWater: "{parts} por cada {to} partes de agua",
+      rateOfMix: "{parts} {parts:one=parte;other=partes} en {to} partes de mezcla",
+      rateOfWater: "{parts} {parts:one=parte;other=partes} por cada {to} partes de agua",
       rateOnGround: "{rate} de terreno",
       load: "Carga {number} de {count}",
       loads: "Cargas del tanque",
@@ -1671,6 +1671,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       passesAlong: "{passes} a lo largo del lado de {side}",
       partOfPlot: "{part} de la parcela",
       endOf: "el final de {row}",
+      plotEnd: "el final de la parcela",
       downRow: "{part} de {row}",
       placeInPlot: "{place} en {plot}",
       sprayTo: "Aplique más o menos {covers}, hasta {place}.",
@@ -1680,7 +1681,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       sprayAll: "Aplique. Esta carga alcanza para todo el trabajo.",
       runOut: "Revise dónde se acaba cada carga: {ends}.",
       loadRunsOut: "la carga {load} después de más o menos {done}",
-      doesRest: "La carga {load} alcanza para el resto.",
+      doesRest: "La carga {load} llega hasta el final del trabajo.",
       stopBefore: "Si la carga {load} se acaba antes de {least}, pare y calibre de nuevo.",
       stopOutside:
         "Si la carga {load} se acaba antes de {least} o después de {most}, pare y calibre de nuevo.",
@@ -1694,8 +1695,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       mixToMark: "{volume} para terminar en marcas",
       fillToMark: "llene el tanque hasta la marca de {carrier}",
       topUpToMark: "Complete con agua hasta la marca de {carrier}.",
-      leftInTankFor: "Lo que queda en el tanque al final debe ser más o menos {left}, y alcanza para {area}.",
-      leftInTank: "Lo que queda en el tanque al final debe ser más o menos {left}.",
+      leftInTankFor:
+        "Lo que queda en el tanque al terminar el trabajo debe ser más o menos {left}, y alcanza para {area}.",
+      leftInTank: "Lo que queda en el tanque al terminar el trabajo debe ser más o menos {left}.",
       mixingOrder:
         "Agregue en este orden, mezclando bien cada uno antes del siguiente, salvo que la etiqueta diga otra cosa: {order}.",
       doNotMix: "No prepare esta mezcla. Corrija lo que dicen las advertencias e imprima de nuevo.",
