@@ -375,7 +375,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         width: WIDTH,
       }),
       "output-rate.direct-strip-rate": words("volumen de aplicación leído de lo recogido", {
-        caught: "recogido en el tiempo de la franja",
+        caught: "lo recogido en el tiempo de la franja",
         reading: "volumen de aplicación por unidad recogida",
       }),
       "output-rate.tree-row-length": words("volumen por largo de hilera", treeRow),
