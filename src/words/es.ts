@@ -863,7 +863,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "spots-over-ground":
         "Los manchones suman {treated}, más que el terreno ({ground}). Revise cuántos son y su tamaño.",
       "lengths-counted":
-        "{given} no coincide con {lengths:one=el largo anotado;other=los {lengths} largos}. Anote un largo para cada uno.",
+        "El número es {given}, pero anotó {lengths} {lengths:one=largo;other=largos}. Anote un largo para cada uno.",
       "treated-over-ground":
         "El área tratada ({treated}) es más que el terreno ({ground}). Cuente la parcela una vez aunque la aplique dos veces.",
       "table-too-large":
@@ -905,7 +905,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Dilúyalo primero: ponga {product} de producto en una medida, complete con agua hasta {stock} y revuelva. Su dosis son {taken} de eso.",
       "set-in-list":
         "Una lista tiene utensilios, no nombres de juegos. Escriba {example} para los utensilios de un juego.",
-      "tool-twice": "El utensilio {name} está dos veces en la lista. Quite uno.",
+      "tool-twice": "El utensilio {name.tool} está dos veces en la lista. Quite uno.",
       "tool-names-alike": "Dos utensilios se llaman {name}. Dé a cada uno su propio nombre.",
       "bulk-density-missing":
         "Anote la densidad aparente de este producto, o pese el producto: una onza de peso llena de 2 a 6 cucharadas al ras.",
@@ -933,10 +933,10 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "range-descends": "La presión más baja, {lowest}, es mayor que la más alta, {highest}. Intercámbielas.",
       "outputs-differ":
         "{given} y {first} son una descarga y un volumen por área. Anote dos descargas, o dos volúmenes por área.",
-      "nothing-to-find": "Deje en blanco uno de estos: {choices.reading}. Se calcula con los otros tres.",
-      "three-needed": "Falta: {missing.reading}. Deje en blanco solo el que se va a calcular.",
+      "nothing-to-find": "Deje en blanco uno de estos: {choices.field}. Se calcula con los otros tres.",
+      "three-needed": "Falta: {missing.field}. Deje en blanco solo el que se va a calcular.",
       "certainty-missing":
-        "Nada indica qué tan seguras son las lecturas. Anote una resolución o una incertidumbre para uno de estos: {choices.reading}.",
+        "Nada indica qué tan seguras son las lecturas. Anote una resolución o una incertidumbre para uno de estos: {choices.field}.",
       "day-too-early": "{today} es antes de la calibración del {calibrated}. Revise las dos fechas.",
       "all-ground-treated":
         "Todo el terreno ({ground}) cuenta como tratado, pero su franja medía solo {width}, como una banda. Escoja bandas, camas o manchones, o parcela completa si aplica todo.",
@@ -1125,7 +1125,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "injector-upside-down": "Un ajuste de {parts}:{to} sería más solución madre que agua. ¿Está al revés?",
       "rate-not-in-mix": "Un inyector mezcla por volumen. Escriba la dosis en lo que sale, como {example}.",
       "stock-too-strong":
-        "La solución madre tendría {product} de producto en cada {mix}, más de lo que admite. Revise la dosis o ajuste el inyector para que tome más.",
+        "La solución madre tendría {product} de producto en {mix}, más de lo que admite. Revise la dosis o ajuste el inyector para que tome más.",
       "drawn-over-caught":
         "Salieron {caught}, pero se tomaron {drawn} de la solución madre. ¿Están cambiados los dos?",
       "stronger-than-source":
@@ -1227,7 +1227,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "reserve-range": "Lo más no puede ser menos que {given} %.",
       "least-over-fill": "La carga más chica no puede ser mayor que una completa de {fill}.",
       "extra-over-total":
-        "Lo que se mezcla además de las hileras o parcelas, {given}, debe ser menos que la mezcla total de {total}.",
+        "La manguera y la mezcla extra llevan {given}, y la mezcla total es de solo {total}. Revise los volúmenes.",
       "piece-and-extra-over-fill":
         "Una hilera o parcela lleva {each}, y con {extra} de mangueras y reserva pasa de una carga de {fill}. Divida la mezcla en cargas iguales.",
       "piece-over-fill":
@@ -1241,9 +1241,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "no-room-for-water":
         "Los productos líquidos suman {products}, y no queda lugar para el agua en {mix} de mezcla. Revise las unidades de las dosis.",
       "no-room-in-mix":
-        "Son {product} de producto en cada {mix} de mezcla, y no queda lugar para el agua. Revise la unidad de la dosis y el volumen de aplicación.",
+        "Son {product} de producto en {mix} de mezcla, y no queda lugar para el agua. Revise la unidad de la dosis y el volumen de aplicación.",
       "too-much-to-mix":
-        "Son {product} de producto en cada {mix} de mezcla, más de lo que se puede mezclar. Revise la unidad de la dosis y el volumen de aplicación.",
+        "Son {product} de producto en {mix} de mezcla, más de lo que se puede mezclar. Revise la unidad de la dosis y el volumen de aplicación.",
       "formulation-not-for-water":
         "{given} es una formulación que no se mezcla con agua. Revise cómo dice la etiqueta que se usa.",
       "step-twice": "El paso {given} está dos veces. Anote cada paso una vez.",
@@ -1297,8 +1297,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "list-of-so-many": "Anote {expected.expected}, no una lista de {given}.",
       "list-of-expected": "Anote {expected.expected}, no {given.kind}.",
       "list-of": "Anote {expected.expected}.",
-      "choose-fields": "Anote uno de estos: {choices}.",
-      "fields-exclude": "Anote {first} o {second}, no los dos.",
+      "choose-fields": "Anote uno de estos: {choices.field}.",
+      "fields-exclude": "Anote {first.field} o {second.field}, no los dos.",
       "bus-rate-large": "{given} es demasiado grande para enviarlo. Lo más es {limit}.",
       "bus-rate-small": "{given} es demasiado chico para enviarlo. Lo menos es {limit}.",
       "locale-unknown": 'Aquí no se conoce el idioma {given.kind}. Use una clave como "en-US" o "es".',
@@ -1437,7 +1437,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         turf: "césped",
         drench: "una aplicación al suelo con mucha agua",
       },
-      reading: {
+      field: {
         used: USED,
         swath: "ancho de aplicación",
         distance: "distancia",
@@ -1452,6 +1452,39 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         plantSpacing: PLANT_SPACING,
         flow: "descarga",
         rate: RATE,
+        activeIngredient: "ingrediente activo",
+        amount: "cantidad",
+        base: "base",
+        bedLength: "largo de la cama",
+        bedLengths: "largos de las camas",
+        calibration: "calibración",
+        chosen: "dosis escogida",
+        concentrate: "volumen concentrado",
+        contains: "contenido",
+        diameter: "diámetro",
+        each: "área de cada uno",
+        factor: "factor",
+        finished: "lo que sale",
+        ground: "terreno",
+        height: "altura",
+        high: "dosis más alta",
+        length: "largo",
+        low: "dosis más baja",
+        nutrient: "nutriente",
+        parts: "partes",
+        per: "por qué área",
+        percent: "por ciento",
+        plants: "plantas",
+        plot: "parcela",
+        roundUpTo: "redondear hasta",
+        rowLengths: "largos de las hileras",
+        sides: "lados",
+        size: "tamaño",
+        stock: "solución madre",
+        to: "en cuántas partes",
+        unit: "unidad",
+        value: "número",
+        volume: "volumen",
       },
       sign: { ".": "un punto", ",": "una coma" },
       kind: { "a list": "una lista", "an object": "un objeto", "a function": "una función" },

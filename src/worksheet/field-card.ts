@@ -139,7 +139,7 @@ type Load = AnyPlan["loads"][number];
 function cardLoads(plan: AnyPlan, writer: Writer): CardLoad[] {
   const doses = writtenDoses(plan, writer).loads;
   const mixing = plan.loads.map((load, at) =>
-    mixingSteps(load, inOrder(doses[at] as readonly WrittenDose[], plan), plan, writer),
+    mixingSteps(load, doses[at] as readonly WrittenDose[], plan, writer),
   );
   const ends = endsOf(plan);
   const read = mixing.map((steps, at) => [...steps, isSpare(plan.loads[at] as Load)].join("\n"));
@@ -150,11 +150,6 @@ function cardLoads(plan: AnyPlan, writer: Writer): CardLoad[] {
       ...sprayingSteps(places, ends, plan, writer),
     ],
   }));
-}
-
-function inOrder(doses: readonly WrittenDose[], { mixingOrder }: AnyPlan): readonly WrittenDose[] {
-  if (mixingOrder === undefined) return doses;
-  return mixingOrder.flatMap((name) => doses.filter(({ product }) => product === name));
 }
 
 function mixingSteps(load: Load, doses: readonly WrittenDose[], plan: AnyPlan, writer: Writer): string[] {

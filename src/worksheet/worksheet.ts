@@ -42,7 +42,7 @@ export interface WrittenLoad {
   readonly fill: string;
   /** What it covers, where more than its volume is known. */
   readonly covers?: string | undefined;
-  /** What to pour. */
+  /** What to pour, in the order in which it goes in; in the order of the job where that isn't known. */
   readonly doses: readonly WrittenDose[];
 }
 

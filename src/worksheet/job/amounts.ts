@@ -22,9 +22,9 @@ export interface WrittenDose {
 
 /** Each load's products, and each product in all loads, as the printed amounts add up. */
 export interface WrittenDoses {
-  /** The products of each load, in the order of the job. */
+  /** The products of each load, in the order in which they go in: that of the job where it isn't known. */
   readonly loads: readonly (readonly WrittenDose[])[];
-  /** Each product in all loads. */
+  /** Each product in all loads, in the order of the job. */
   readonly totals: readonly SheetFact[];
 }
 
@@ -35,12 +35,13 @@ export function writtenDoses(plan: AnyPlan, writer: Writer): WrittenDoses {
   );
   return {
     loads: plan.loads.map(({ products }, at) =>
-      products.map(
-        ({ name, measured }, i): WrittenDose => ({
+      inOrder(
+        products.map(({ name, measured }, i) => ({
           product: name,
           amount: writer.exact((printed[i] as Quantity[])[at] as Quantity),
           ...writtenMeasure(measured, writer),
-        }),
+        })),
+        plan,
       ),
     ),
     totals: plan.totals.products.map(({ name }, i) => ({
@@ -48,6 +49,12 @@ export function writtenDoses(plan: AnyPlan, writer: Writer): WrittenDoses {
       value: writer.exact(totalOf(printed[i] as Quantity[])),
     })),
   };
+}
+
+// A table is poured from top to bottom.
+function inOrder(doses: readonly WrittenDose[], { mixingOrder }: AnyPlan): readonly WrittenDose[] {
+  if (mixingOrder === undefined) return doses;
+  return mixingOrder.flatMap((name) => doses.filter(({ product }) => product === name));
 }
 
 /** The total of amounts as a reader adds them up. */

@@ -61,8 +61,8 @@ describe("worksheet", () => {
     }
   });
 
-  it("gives an order of mixing to several products only", () => {
-    const mixing = (formulations: readonly ("EC" | "WG")[]) =>
+  it("gives an order of mixing to several products only, and lists them in it", () => {
+    const sheet = (formulations: readonly ("EC" | "WG")[]) =>
       worksheet(
         planApplication({
           ...plan.input,
@@ -70,9 +70,13 @@ describe("worksheet", () => {
             .slice(0, formulations.length)
             .map((product, i) => ({ ...product, formulation: formulations[i] })),
         }),
-      ).mixing;
-    expect(mixing(["EC", "WG"])).toContain("Product B, Product A");
-    expect(mixing(["EC"])).toBeUndefined();
+      );
+    const poured = (formulations: readonly ("EC" | "WG")[]) =>
+      sheet(formulations).loads[0]?.doses.map(({ product }) => product);
+    expect(sheet(["EC", "WG"]).mixing).toContain("Product B, Product A");
+    expect(poured(["EC", "WG"])).toEqual(["Product B", "Product A"]);
+    expect(poured(["WG", "EC"])).toEqual(["Product A", "Product B"]);
+    expect(sheet(["EC"]).mixing).toBeUndefined();
   });
 
   it("shows warnings, loads, measured doses, working and cautions as text", () => {
