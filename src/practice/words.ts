@@ -116,7 +116,7 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       "practice.nozzleOff": {
         found: "deviation from the average",
         terms: {
-          worst: "catch of nozzle {n}, the worst",
+          worst: "catch of worst nozzle {n}",
           mean: "average catch",
         },
       },

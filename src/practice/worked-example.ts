@@ -143,19 +143,24 @@ function orderSlide({ topic, given, answer }: PracticeProblem, { messages, fill 
 function stepSlides({ working }: PracticeProblem, isFull: boolean, writer: BoardWriter): Part[][] {
   const { messages, fill } = writer;
   const { practice } = messages;
+  const lines = working.map(simplified);
+  const written = lines.map((line) => writtenLines([line], writer)[0]);
   let number = 0;
-  return working.map(simplified).flatMap((line) => {
-    const [shown] = writtenLines([line], writer);
+  return lines.flatMap((line, at) => {
+    const shown = written[at];
     // A sum of one, such as a single nozzle's catch, is no step.
     if (shown === undefined || shown.numbers === shown.result) return [];
     number++;
+    // What the next line calls by another name has that name at once: the steps after it use it.
+    const next = written[at + 1];
+    const found = next?.words === shown.found && next.numbers === next.result ? next.found : shown.found;
     const isChange = line.id === "units.convert";
     // "sq ft × 1,000 sq ft/sq ft" says less than the sum.
     const isPlain = isChange && factorsOf(line).every(saysItsSize);
     const units = isFull && !isPlain ? unitsOfLine(line, writer) : undefined;
     const cancel = units?.cancelled ?? [];
     const texts = [
-      ...(isChange ? [] : [`${shown.found} = ${shown.words}`]),
+      ...(isChange ? [] : [`${found} = ${shown.words}`]),
       `${shown.numbers} = ${shown.result}`,
       ...(units === undefined ? [] : [fill(practice.unitsOnly, { units: units.text })]),
       ...(cancel.length === 0
@@ -165,7 +170,7 @@ function stepSlides({ working }: PracticeProblem, isFull: boolean, writer: Board
     ];
     return [
       [
-        heading(2, stepHeading(line, { number, found: shown.found }, writer)) as Part,
+        heading(2, stepHeading(line, { number, found }, writer)) as Part,
         ...texts.map((one) => text(one) as Part),
       ],
     ];

@@ -60,7 +60,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     "practice.nozzleOff": {
       found: "diferencia con el promedio",
       terms: {
-        worst: "recogido de la boquilla {n}, la peor",
+        worst: "recogido de la boquilla {n} (la peor)",
         mean: "promedio recogido",
       },
     },

@@ -8,7 +8,7 @@ import { withoutNoise } from "../units/three-figures.js";
 import type { TreatedArea } from "../units/types.js";
 import { cardAlerts, type WrittenAlert } from "./job/alerts.js";
 import { alike, loadsTitle } from "./job/alike.js";
-import { type WrittenDose, writtenDoses } from "./job/amounts.js";
+import { inOrder, type WrittenDose, writtenDoses } from "./job/amounts.js";
 import {
   aboutText,
   cautionTexts,
@@ -139,7 +139,7 @@ type Load = AnyPlan["loads"][number];
 function cardLoads(plan: AnyPlan, writer: Writer): CardLoad[] {
   const doses = writtenDoses(plan, writer).loads;
   const mixing = plan.loads.map((load, at) =>
-    mixingSteps(load, doses[at] as readonly WrittenDose[], plan, writer),
+    mixingSteps(load, inOrder(doses[at] as readonly WrittenDose[], plan), plan, writer),
   );
   const ends = endsOf(plan);
   const read = mixing.map((steps, at) => [...steps, isSpare(plan.loads[at] as Load)].join("\n"));
@@ -281,9 +281,12 @@ function leftText(plan: AnyPlan, writer: Writer): string | undefined {
   const { messages, fill, exact } = writer;
   const { text } = messages;
   const { leftover, carrier } = plan;
-  const mix = roughly(inTank(carrier.reserve, plan));
+  const reserve = inTank(carrier.reserve, plan);
+  const mix = roughly(reserve);
   if (mix.value === 0) return undefined;
-  const left = exact(roughly(inFluidOunces(mix)));
+  // Two figures of a gallon that are no quarters become ounces, and these come from the mix itself: rounded twice, they'd be off.
+  const ounces = inFluidOunces(mix);
+  const left = exact(ounces === mix ? mix : roughly({ ...ounces, value: inUnit(reserve, ounces.unit) }));
   const area = coversText(leftover, undefined, writer);
   return area === undefined ? fill(text.leftInTank, { left }) : fill(text.leftInTankFor, { left, area });
 }

@@ -22,9 +22,9 @@ export interface WrittenDose {
 
 /** Each load's products, and each product in all loads, as the printed amounts add up. */
 export interface WrittenDoses {
-  /** The products of each load, in the order in which they go in: that of the job where it isn't known. */
+  /** The products of each load, in the order of the job. */
   readonly loads: readonly (readonly WrittenDose[])[];
-  /** Each product in all loads, in the order of the job. */
+  /** Each product in all loads. */
   readonly totals: readonly SheetFact[];
 }
 
@@ -35,13 +35,12 @@ export function writtenDoses(plan: AnyPlan, writer: Writer): WrittenDoses {
   );
   return {
     loads: plan.loads.map(({ products }, at) =>
-      inOrder(
-        products.map(({ name, measured }, i) => ({
+      products.map(
+        ({ name, measured }, i): WrittenDose => ({
           product: name,
           amount: writer.exact((printed[i] as Quantity[])[at] as Quantity),
           ...writtenMeasure(measured, writer),
-        })),
-        plan,
+        }),
       ),
     ),
     totals: plan.totals.products.map(({ name }, i) => ({
@@ -51,8 +50,8 @@ export function writtenDoses(plan: AnyPlan, writer: Writer): WrittenDoses {
   };
 }
 
-// A table is poured from top to bottom.
-function inOrder(doses: readonly WrittenDose[], { mixingOrder }: AnyPlan): readonly WrittenDose[] {
+/** The products of a load in their order of mixing, in the order of the job where that is not known. */
+export function inOrder(doses: readonly WrittenDose[], { mixingOrder }: AnyPlan): readonly WrittenDose[] {
   if (mixingOrder === undefined) return doses;
   return mixingOrder.flatMap((name) => doses.filter(({ product }) => product === name));
 }

@@ -1,6 +1,6 @@
 import { type Check, Field } from "../../units/check.js";
 import { isObject } from "../../units/fields.js";
-import { locale } from "../../units/locale-field.js";
+import { language } from "../../units/locale-field.js";
 import { made, type TableField, table, written } from "../../units/made.js";
 import { NAMES } from "../../units/names.js";
 import { ENGLISH_PHRASES, ENGLISH_WORDS } from "./english.js";
@@ -49,7 +49,7 @@ export function texts(english: Readonly<Record<string, string>>): TableField<str
   return table(written(), Object.keys(english));
 }
 
-const LANGUAGE: Field<string> = locale("");
+const LANGUAGE: Field<string> = language("");
 
 /** A table of words. Parts that it has beside these are for another sheet. */
 export class MessagesField<T extends PhraseWords = Messages> extends Field<T> {

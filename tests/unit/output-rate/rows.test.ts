@@ -99,7 +99,7 @@ describe("handSprayRates", () => {
       () => handSprayRates({ ...plants, rowLength: qty(9, "m") }),
       "conflict",
       "plants",
-      "rowLength",
+      "row length",
     );
   });
 

@@ -161,7 +161,7 @@ describe("a worked example", () => {
     const catches = [40, 46, 38, 36].map((value) => qty(value, "fl_oz"));
     const slides = slidesOf("nozzle-check", { catches });
     expect(slides.find(([heading]) => heading.startsWith("Step 2"))?.[1].slice(0, 2)).toEqual([
-      "deviation from the average = 100 × (catch of nozzle 2, the worst − average catch) ÷ average catch",
+      "deviation from the average = 100 × (catch of worst nozzle 2 − average catch) ÷ average catch",
       "100 × (46 fl oz − 40 fl oz) ÷ 40 fl oz = 15%",
     ]);
     expect(new Map(slides).get("Answer")).toEqual([
@@ -202,15 +202,17 @@ describe("a worked example", () => {
     ).toEqual(["With round figures (200 ft, 70 ft, and 1.4 fl oz/1,000 sq ft) it comes to about 20 fl oz."]);
   });
 
-  it("shows no units of a rate that is read off a catch, which would not cancel", () => {
+  it("reads a rate off a catch without units that would not cancel", () => {
     const given = { walk: qty(30, "s"), caught: qty(40, "fl_oz"), time: qty(60, "s") };
-    expect(slidesOf("strip-reading", given).flat(2)).not.toContain("Units: fl oz × gal/ac = gal/ac");
+    expect(slidesOf("strip-reading", given).flat(2)).toContain("20 × 1 gal/ac = 20 gal/ac");
   });
 
   it("takes a percentage of the mix itself", () => {
     const given = { spots: 12, each: qty(11, "fl_oz"), percent: { ...qty(2, "%"), basis: "v/v" as const } };
     const texts = slidesOf("spot-tank", given, { detail: "short" }).flat(2);
     expect(texts).toContain("0.02 × 132 fl oz = 2.64 fl oz");
+    // Half of "2% ÷ 100" is in the sign.
+    expect(texts).toContain("2 ÷ 100 = 0.02");
     expect(texts.join()).not.toContain("fl oz/fl oz");
   });
 
@@ -257,6 +259,8 @@ describe("a worked example", () => {
       rate: qty(2, "L/ha"),
     });
     const sums = slides.flatMap(([, texts]) => texts);
+    expect(sums).toContain("total mix to make = output rate × treated area");
+    expect(sums.join()).not.toContain("mix needed");
     expect(sums).toContain("mix in the last load = total mix to make − (number of loads − 1) × tank fill");
     expect(sums).toContain("18 L − (2 − 1) × 12 L = 6 L");
     expect(sums.filter((one) => one.startsWith("product in the load ="))).toHaveLength(1);

@@ -61,8 +61,8 @@ describe("worksheet", () => {
     }
   });
 
-  it("gives an order of mixing to several products only, and lists them in it", () => {
-    const sheet = (formulations: readonly ("EC" | "WG")[]) =>
+  it("gives an order of mixing to several products only, and lists each load's in it", () => {
+    const sheetOf = (formulations: readonly ("EC" | "WG")[]) =>
       worksheet(
         planApplication({
           ...plan.input,
@@ -71,12 +71,10 @@ describe("worksheet", () => {
             .map((product, i) => ({ ...product, formulation: formulations[i] })),
         }),
       );
-    const poured = (formulations: readonly ("EC" | "WG")[]) =>
-      sheet(formulations).loads[0]?.doses.map(({ product }) => product);
-    expect(sheet(["EC", "WG"]).mixing).toContain("Product B, Product A");
-    expect(poured(["EC", "WG"])).toEqual(["Product B", "Product A"]);
-    expect(poured(["WG", "EC"])).toEqual(["Product A", "Product B"]);
-    expect(sheet(["EC"]).mixing).toBeUndefined();
+    const { mixing, loads } = sheetOf(["EC", "WG"]);
+    expect(mixing).toContain("Product B, Product A");
+    expect(loads[0]?.doses.map(({ product }) => product)).toEqual(["Product B", "Product A"]);
+    expect(sheetOf(["EC"]).mixing).toBeUndefined();
   });
 
   it("shows warnings, loads, measured doses, working and cautions as text", () => {
