@@ -955,7 +955,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "rate-low":
         "El volumen de aplicación es {rate}, menos de lo usual para aspersoras de mochila o de aguilón chico (desde {limit}). Revise las unidades de la franja y del agua que repuso, y calibre de nuevo.",
       "rate-high":
-        "El volumen de aplicación es {rate}, más de lo usual para {application.application} (hasta {limit}). Revise las unidades de la franja y del agua que repuso, y el tipo de aplicación.",
+        "El volumen de aplicación es {rate}, más de lo usual para {application.application} (hasta {limit}). Revise las unidades de la calibración y el tipo de aplicación.",
       "speed-low":
         "La velocidad es {speed}, más lenta que un paso constante ({limit}). Tome de nuevo el tiempo del recorrido.",
       "speed-high":
@@ -1076,7 +1076,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "result-for-record": "Esto solo contiene un registro. Pase su registro: done.record.",
       "plan-expected": "Esto no es un plan terminado. Primero planee el trabajo.",
       "plan-changed":
-        "Este plan no corresponde a sus propios datos: algo se cambió. Planee el trabajo de nuevo.",
+        "Este plan no corresponde a sus propios datos: se cambió, o lo hizo otra versión de esta biblioteca. Planee el trabajo de nuevo.",
       "left-or-used": "Anote lo que sobró, o lo que se usó en cada parcela.",
       "left-and-used": "Anote lo que sobró o lo que se usó en cada parcela, no las dos cosas.",
       "used-of-each-plot":
@@ -1281,14 +1281,15 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "No existe la opción {given.kind}. ¿Quiso decir {meant}? Escoja una de estas: {choices}.",
       choose: "Escoja una de estas: {choices}.",
       "text-expected": "Anote un texto, no {given.kind}.",
-      "time-as-text": "Anote un texto como {example}, no {given.kind}.",
+      "text-such-as": "Anote un texto como {example}, no {given.kind}.",
+      "enter-text-such-as": "Anote un texto como {example}.",
       "enter-text": "Anote un texto aquí.",
       "yes-or-no-expected": "Anote true (sí) o false (no), no {given.kind}.",
       "yes-or-no": "Anote true (sí) o false (no).",
-      "object-missing": "Falta esta parte. Sus campos son: {fields}.",
+      "object-missing": "Falta esta parte. Anote: {fields}.",
       "json-text": "Esto es texto. Léalo primero con JSON.parse.",
-      "object-expected": "Esto debe ser un objeto con campos, no {given.kind}.",
-      "fields-expected": "Esto debe ser un objeto con los campos {fields}, no {given.kind}.",
+      "object-expected": "Esto debe ser un objeto, no {given.kind}.",
+      "fields-expected": "Esto debe ser un objeto, no {given.kind}. Anote: {fields}.",
       "field-unknown": "Aquí no hay ningún campo {given.kind}. Los campos son: {choices}.",
       "field-misspelled": "Aquí no hay ningún campo {given.kind}. ¿Quiso decir {meant}?",
       "part-missing": "Falta esta parte.",
@@ -1397,6 +1398,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "figure-expected": "Un dato es un número, un texto, una lista de textos o un número con su unidad.",
       "formula-unreadable": "{given.kind} no es una fórmula.",
       "nonce-unreadable": "Esto no es un nonce en base64, por ejemplo c3ByYXk=.",
+      "words-expected": "Pase una tabla de palabras, por ejemplo la española, no {given.kind}.",
       "words-missing": "Falta esta parte de la tabla de palabras.",
     },
     names: {
