@@ -124,12 +124,7 @@ function mixCard({ title, numbers, fill, covers, doses }: Worksheet["loads"][num
         ${covers === undefined ? "" : html`<p class="hint">${covers}</p>`}
       </div>
     </div>
-    <ul class="doses">${doses.map((dose) =>
-      doseItem(
-        dose,
-        load.products.find(({ name }) => name === dose.product),
-      ),
-    )}</ul>
+    <ul class="doses">${doses.map((dose) => doseItem(dose, load))}</ul>
   </section>`;
 }
 
@@ -137,11 +132,8 @@ function sentence(text: string): string {
   return text.charAt(0).toLocaleUpperCase(locale) + text.slice(1);
 }
 
-function doseItem(
-  { product, amount, measures, remark }: WrittenDose,
-  planned: PlannedLoad["products"][number] | undefined,
-): TemplateResult {
-  const measured = planned?.measured;
+function doseItem({ product, amount, measures, remark }: WrittenDose, { products }: PlannedLoad) {
+  const measured = products.find(({ name }) => name === product)?.measured;
   const parts = measured?.ok ? measured.parts : [];
   const drawn = parts.map(
     (part, i) =>
