@@ -88,8 +88,10 @@ const NUTRIENTS = {
 };
 const EACH = "mezcla por unidad";
 const COUNT = "cuántas unidades son";
-const MOST = "unidades para las que alcanza un tanque lleno";
-const PER_LOAD = "unidades enteras por carga";
+const PIECE = "mezcla por hilera o parcela";
+const PIECES = "número de hileras o parcelas";
+const MOST = "hileras o parcelas para las que alcanza un tanque lleno";
+const PER_LOAD = "hileras o parcelas enteras por carga";
 const PER_LENGTH = "mezcla por largo de hilera";
 const PART_OF_MIX = "parte de la mezcla que es producto";
 const RATIO = { parts: "partes de producto", whole: "partes de mezcla" };
@@ -566,14 +568,14 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       }),
       "tank-mix.fills": words("número de llenados del tanque", { total: MIX, fill: "llenado del tanque" }),
       "tank-mix.loads": words("número de cargas", { fills: "número de llenados del tanque" }),
-      "tank-mix.piece": words(EACH, { total: MIX, ...BESIDES, pieces: COUNT }),
-      "tank-mix.most": words(MOST, { fill: "llenado del tanque", ...BESIDES, piece: EACH }),
+      "tank-mix.piece": words(PIECE, { total: MIX, ...BESIDES, pieces: PIECES }),
+      "tank-mix.most": words(MOST, { fill: "llenado del tanque", ...BESIDES, piece: PIECE }),
       "tank-mix.perLoad": words(PER_LOAD, {
         most: MOST,
-        pieces: COUNT,
+        pieces: PIECES,
         chosen: "lo más que se escogió para una carga",
       }),
-      "tank-mix.loadsOfPieces": words("número de cargas", { pieces: COUNT, perLoad: PER_LOAD }),
+      "tank-mix.loadsOfPieces": words("número de cargas", { pieces: PIECES, perLoad: PER_LOAD }),
       "tank-mix.fullMarkSteps": words("marcas hasta el llenado del tanque", {
         fill: "llenado del tanque",
         step: MARK_STEP,
@@ -593,8 +595,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         last: "última carga, hasta su marca",
       }),
       "tank-mix.loadOfPieces": words(LOAD_HOLDS, {
-        pieces: "unidades en la carga",
-        piece: EACH,
+        pieces: "hileras o parcelas en la carga",
+        piece: PIECE,
         ...BESIDES,
       }),
       "tank-mix.markSteps": words("marcas hasta la carga", { load: LOAD_HOLDS, step: MARK_STEP }),
