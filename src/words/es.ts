@@ -962,6 +962,10 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Si su jarra tiene marcas cada {resolution}, una marca es {percent} de lo usado ({used}). Use una franja más larga o una jarra con marcas más finas.",
       "strip-too-short":
         "Su jarra tiene marcas cada {resolution}: una marca es {percent} de lo usado ({used}). Use una franja más larga o una jarra con marcas más finas.",
+      "nozzle-low":
+        "La boquilla {nozzle} dio {caught}, {percent} menos que el promedio. Límpiela y vuelva a medir todas.",
+      "nozzle-high":
+        "La boquilla {nozzle} dio {caught}, {percent} más que el promedio. Cámbiela y vuelva a medir todas.",
       "runs-disagree": "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. Repita las pruebas.",
       "runs-disagree-one":
         "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. Repita la prueba {run}, que se sale de las demás.",
@@ -1742,6 +1746,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       bags: "Sacos por comprar",
       bagsAndRest: "{bags} (sobran {rest})",
       reEntry: "No entrar durante",
+      beforeHarvest: "No cosechar durante",
+      days: "{days} {days:one=día;other=días}",
       fillsAndPlots: "Llenados y parcelas",
       spreadIt: "Llenar y esparcir",
       lengthwise: "A lo largo de todo: {perDirection}",

@@ -176,6 +176,8 @@ export type TextKey =
   | "bags"
   | "bagsAndRest"
   | "reEntry"
+  | "beforeHarvest"
+  | "days"
   | "fillsAndPlots"
   | "spreadIt"
   | "lengthwise"

@@ -361,7 +361,7 @@ describe("what plan says of input that cannot be", () => {
       () => plan({ thresholds: { mostSpeed: qty(9, "mph") } }),
       "unknown-field",
       "thresholds.mostSpeed",
-      'There is no field "mostSpeed" here. The fields are: leastRate, mostRate, slowest, fastest, readingPercent, calibrationDays, lastLoadPercent, bandSwath.',
+      'There is no field "mostSpeed" here. The fields are: leastRate, mostRate, slowest, fastest, readingPercent, nozzlePercent, calibrationDays, lastLoadPercent, bandSwath.',
     ],
     [
       () => plan({ thresholds: { lastLoadPercent: 0 } }),
