@@ -18,7 +18,7 @@ import type {
   VolumeRateUnit,
   VolumeUnit,
 } from "../units/types.js";
-import type { WorkingLine } from "../units/working-line.js";
+import { conversionLines, type WorkingLine } from "../units/working-line.js";
 
 /** Two units that are to read alike: so many of the one caught mean as many of the other applied. */
 export interface ReadingPair {
@@ -208,13 +208,18 @@ export function rateOfReading({ caught, catchUnit, rateUnit }: DirectReading, at
 /** The working of {@link rateOfReading}. Trusts its input. */
 export function linesOfReading(reading: DirectReading): WorkingLine[] {
   const { caught, catchUnit, rateUnit } = reading;
-  return formulaLines({
-    id: "output-rate.direct-strip-rate",
-    formula: "caught * reading",
-    terms: { caught: [caught, catchUnit], reading: [{ value: 1, unit: rateUnit }, rateUnit] },
-    result: rateOfReading(reading),
-    source: "Calibrating Boom Sprayers, Ohio State University Extension, AEX-520",
-  });
+  const id = "output-rate.direct-strip-rate";
+  return [
+    ...conversionLines(`${id}.caught`, { value: caught.value, unit: caught.unit }, catchUnit),
+    {
+      id,
+      formula: "caught * reading",
+      // So many units caught, each of which reads as one of the rate: "24 fl oz × 1 gal/ac = 24 gal/ac" would be false.
+      terms: { caught: inUnit(caught, catchUnit), reading: { value: 1, unit: rateUnit } },
+      result: rateOfReading(reading),
+      source: "Calibrating Boom Sprayers, Ohio State University Extension, AEX-520",
+    },
+  ];
 }
 
 interface WorkedPair {

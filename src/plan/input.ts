@@ -309,7 +309,7 @@ export function easiestHasMarks(
 /** Notes a tank whose marks aren't known. */
 export function marksAreGiven({ tank, marks }: Pick<Sprayer, "tank" | "marks">, check: Check): void {
   if (marks !== undefined || check.hasFault("sprayer")) return;
-  const example = unitsLike(tank.unit).volume === "L" ? { value: 0.5, unit: "L" } : { value: 1, unit: "qt" };
+  const example = unitsLike(tank.unit).volume === "L" ? { value: 1, unit: "L" } : { value: 1, unit: "qt" };
   check.fault(
     "missing",
     "marks-needed",

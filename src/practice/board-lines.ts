@@ -13,9 +13,6 @@ export interface UnitsLine {
   readonly cancelled: readonly string[];
 }
 
-// "fl oz × gal/ac = gal/ac" would be false: the rate is per ounce caught, which no unit shows.
-const READING = "output-rate.direct-strip-rate";
-
 const UNIT_FORMULA = /^[\w\s*/().]+$/;
 
 /**
@@ -28,7 +25,7 @@ export function unitsOfLine(line: WorkingLine, writer: Writer<PracticeMessages>)
   if (line.id === "units.convert" && typeof value === "object")
     return unitsOfChange(value.unit, line.result.unit, writer);
   const { over, per } = resolveUnit(line.result.unit, "unit");
-  if (!UNIT_FORMULA.test(line.formula) || over === per || line.id === READING) return undefined;
+  if (!UNIT_FORMULA.test(line.formula) || over === per) return undefined;
   const node = parseFormula(line.formula);
   const unitOf = (leaf: string): Unit | undefined => {
     const term = line.terms[leaf];

@@ -2,7 +2,7 @@ import { intl } from "../units/engine.js";
 import type { SheetFact } from "../worksheet/job/facts.js";
 import { facts } from "../worksheet/render/page.js";
 import type { SheetBlock } from "../worksheet/render/sheets.js";
-import type { Writer } from "../worksheet/words/writer.js";
+import { orEnglish, type Writer } from "../worksheet/words/writer.js";
 import type { PracticeAnswer } from "./topics/topic.js";
 import type { PracticeMessages } from "./words.js";
 
@@ -16,7 +16,7 @@ export function listText(
   texts: readonly string[],
   { messages: { language } }: Pick<Writer<PracticeMessages>, "messages">,
 ): string {
-  return new (intl("ListFormat"))(language, { type: "conjunction" }).format(texts);
+  return new (intl("ListFormat"))(orEnglish(language), { type: "conjunction" }).format(texts);
 }
 
 /** The table of wrong answers, each with what it shows. */

@@ -30,9 +30,9 @@ export function checkEngine(): void {
 }
 
 /** A part of `Intl`: small engines have none of it, or not all. */
-export function intl<
-  K extends "DateTimeFormat" | "ListFormat" | "NumberFormat" | "PluralRules" | "getCanonicalLocales",
->(name: K): (typeof Intl)[K] {
+export function intl<K extends "DateTimeFormat" | "ListFormat" | "NumberFormat" | "PluralRules">(
+  name: K,
+): (typeof Intl)[K] {
   const { Intl: whole } = globalThis as { readonly Intl?: typeof Intl };
   const part = whole?.[name];
   if (part === undefined) throw new EngineError(whole === undefined ? "Intl" : `Intl.${name}`);

@@ -40,17 +40,23 @@ function makeFormat(locale: string, options: Intl.NumberFormatOptions): Intl.Num
 
 const locales = new Map<string, boolean>();
 
-/** Whether a text is a language tag. */
+/**
+ * Whether the engine knows how a language writes numbers. For a tag that it doesn't know it takes the computer's own language:
+ * "1,500" would be read as 1500 on one and as 1.5 on another.
+ */
 export function isLocale(locale: unknown): boolean {
   if (typeof locale !== "string") return false;
-  return remembered(locales, locale, () => {
-    const canonicalLocales = intl("getCanonicalLocales");
-    try {
-      return canonicalLocales(locale).length > 0;
-    } catch {
-      return false;
-    }
-  });
+  return remembered(locales, locale, () => isTag(locale, 1));
+}
+
+/** Whether a text is a language tag; of at least so many languages that the engine knows. */
+export function isTag(text: string, known = 0): boolean {
+  const Format = intl("NumberFormat");
+  try {
+    return Format.supportedLocalesOf(text).length >= known;
+  } catch {
+    return false;
+  }
 }
 
 /** The fault of what is no language tag. */

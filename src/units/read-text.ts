@@ -244,9 +244,14 @@ function readPart(reading: QuantityReading): Quantity<SimpleUnit> {
     advice: "Start with a number, such as {example.typed}.",
     figures: { example: reading.example },
   });
-  reading.example = { ...reading.example, value };
+  reading.example = { ...reading.example, value: forExample(value, reading) };
   const several = takes(reading, "×") || takes(reading, "*") || nextIsMultiple(reading);
   return { value, unit: several ? readMultiple(reading) : readUnit(reading) };
+}
+
+/** What was typed as the number of an example. English messages say 1.5, which can't be typed where a comma is the decimal sign. */
+function forExample(value: number, { signs, example }: QuantityReading): number {
+  return Number.isInteger(value) || signs.decimal === "." ? value : example.value;
 }
 
 // 12 100ft2, as the library spells it: without a space after the second number, which is none of the first one's digits then.
@@ -483,7 +488,7 @@ function readPer(reading: QuantityReading, { value, unit: over }: Quantity<Simpl
   if (!inWords && reading.tokens[reading.at]?.key !== "/") return over;
   const start = reading.tokens[reading.at - 1]?.end;
   reading.at++;
-  reading.example = { value, unit: ratePer(over, reading) };
+  reading.example = { value: forExample(value, reading), unit: ratePer(over, reading) };
   const unit = shortUnit(`${over}/${readMultiple(reading, over)}`, inWords, reading.dimensions);
   if (isUnit(unit)) {
     passRow(reading, unit);

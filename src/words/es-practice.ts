@@ -15,7 +15,7 @@ const USE_BAND = "Use el ancho de la banda, no la distancia entre hileras.";
 const LAND_APART = "{hectare} son unos {acres}.";
 const MIXING_RULE =
   "Si la etiqueta no dice otra cosa: primero el acondicionador, luego polvos y gránulos, suspensiones y emulsiones, y al final los adyuvantes.";
-const FOR_ONE = "Este es el producto para {oneLand}, sin importar cuánto se cubre.";
+const FOR_ONE = "Este es el producto para {oneLand}, no para lo que de verdad se cubre.";
 const COVERS_OTHER = "Vea cuánto cubre la mezcla: no es {oneLand}.";
 const FOR_LAST_LOAD =
   "Multiplique el producto por {oneVolume.unit} de mezcla por la mezcla de la última carga.";
@@ -60,7 +60,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     "practice.nozzleOff": {
       found: "diferencia con el promedio",
       terms: {
-        worst: "recogido de la boquilla {n}, la peor",
+        worst: "recogido de la boquilla {n} (la peor)",
         mean: "promedio recogido",
       },
     },
@@ -142,7 +142,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Entre las hileras del viñedo de {farm} el tractor recorre {distance} en {time}. ¿Cuál es la velocidad de trabajo ({unit})?",
     ),
     "household-measure": topic(
-      "Cucharas, sin pasarse",
+      "Cucharas al ras, sin pasarse",
       "Una carga de mochila para las verduras de {farm} lleva {amount} de producto. Usted tiene una cuchara medidora de {spoon}. ¿Cuántas cucharas al ras se pueden poner sin pasarse?",
       "Para el invernadero de {farm} hacen falta {amount} de producto en el tanque. Su cuchara es de {spoon}. ¿Cuántas cucharas enteras al ras pone, sin pasarse?",
       "El tanque para las rosas de {farm} lleva {amount} de producto. La única medida a mano es una cuchara de {spoon}. ¿Cuántas cucharas llenas al ras puede usar como máximo?",
@@ -171,10 +171,10 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "mixing-order": topic(
       "Orden de mezcla",
-      "En {farm} van estos en un mismo tanque: {products}. La etiqueta no da otro orden. ¿En qué orden se agregan?",
-      "Para las verduras de {farm} se mezclan {products}. Ponga las letras en el orden en que los productos van al agua.",
-      "La aspersora del huerto de {farm} está llena de agua hasta la mitad. Faltan {products}. ¿Cuál va primero, cuál después, y así hasta el último?",
-      "Un ayudante en {farm} puso en la mesa {products}. Escriba las letras en el orden de mezcla.",
+      "En {farm} van estos en un mismo tanque: {products}. La etiqueta no da otro orden. Escriba las letras en el orden en que se agregan.",
+      "Para las verduras de {farm} se mezclan {products}. La etiqueta no da otro orden. Ponga las letras en el orden en que los productos van al agua.",
+      "La aspersora del huerto de {farm} está llena de agua hasta la mitad. Faltan {products}. La etiqueta no da otro orden. Escriba las letras de la primera a la última.",
+      "Un ayudante en {farm} puso en la mesa {products}. La etiqueta no da otro orden. Escriba las letras en el orden de mezcla.",
     ),
     "strip-calibration": topic(
       "Volumen de aplicación con una franja de prueba",
@@ -267,7 +267,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Manchones, en porcentaje",
       "En un pastizal de {farm} usted trata {spots} cardos, cada uno con {each} de mezcla. La etiqueta pide {percent} de producto en la mezcla. ¿Cuánto producto hace falta ({unit})?",
       "Junto a la cerca del huerto de {farm} hay {spots} zarzas. Cada una lleva {each} de una mezcla al {percent}. ¿Cuánto producto se pone en la aspersora de manchones ({unit})?",
-      "En el césped de {farm} se tratan {spots} manchones, con {each} de mezcla por manchón y {percent} de producto en ella. ¿Cuánto producto es ({unit})?",
+      "En el césped de {farm} se tratan {spots} manchones, con {each} de mezcla por manchón y {percent} de producto en ella. ¿Cuánto producto llevan todos ({unit})?",
       "La orilla del viñedo de {farm} tiene {spots} ortigas por tratar una a una. Usted calcula {each} de mezcla para cada una. La etiqueta dice {percent}. ¿Cuánto producto se mide ({unit})?",
     ),
     dilution: topic(
@@ -289,7 +289,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "En {area} de verduras en {farm} se aplican {carrierRate}, y se prepara {extra} de mezcla extra. La dosis de la etiqueta es {rate}. ¿Cuánto producto lleva toda la mezcla ({unit})?",
       "La aspersora del huerto de {farm} aplica {carrierRate} en {area}. Por seguridad usted prepara {extra} de mezcla extra. ¿Cuánto producto necesita toda la mezcla, a {rate} ({unit})?",
       "En un viñedo de {area} en {farm} se aplican {carrierRate}. Usted prepara {extra} de mezcla extra. La etiqueta dice {rate}. ¿Cuánto producto lleva toda la mezcla ({unit})?",
-      "En el césped de {farm} se trata un área de {area} con {carrierRate}. Usted prepara {extra} de mezcla extra, tan fuerte como el resto. ¿Cuánto producto es, a {rate} ({unit})?",
+      "En el césped de {farm} se trata un área de {area} con {carrierRate}. Usted prepara {extra} de mezcla extra, tan fuerte como el resto. ¿Cuánto producto lleva toda la mezcla, a {rate} ({unit})?",
     ),
     "tree-row-volume": topic(
       "Volumen de copa",
@@ -431,7 +431,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       USE_VOLUME,
     ),
     "pint-for-gallon": mistake(
-      "Un galón se tomó tan chico como una pinta.",
+      "Un galón se tomó como una pinta.",
       "La cantidad es 8 veces demasiado chica.",
       USE_VOLUME,
     ),
@@ -476,8 +476,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Pase volumen, tiempo y área a las unidades de la pregunta.",
     ),
     "time-taken-as-minute": mistake(
-      "El tiempo se tomó como un minuto entero.",
-      "Vea el tiempo: fue menos o más de un minuto.",
+      "El tiempo se tomó como un minuto.",
+      "Vea el tiempo: fue menos o más de 60 segundos.",
       "Use el tiempo que de verdad pasó.",
     ),
     "seconds-as-minutes": mistake(
@@ -643,7 +643,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "took-the-water": mistake(
       "Esta es el agua que se agrega.",
-      "La mezcla sería casi puro concentrado.",
+      "La pregunta pide lo que se pone en el agua.",
       "Reste el agua de la mezcla final.",
     ),
     "strength-ignored": mistake(
@@ -717,7 +717,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "La dosis es por {oneRow.unit}: divida el largo de hilera entre eso.",
     ),
     "unscaled-row": mistake(
-      "Esta es la cantidad para {oneRow.unit} de hilera, sin importar el largo de las hileras.",
+      "Esta es la cantidad para {oneRow.unit} de hilera, no para todas las hileras.",
       "Compare el largo de todas las hileras con {oneRow.unit}.",
       "Divida el largo de todas las hileras entre {oneRow.unit} y multiplique por la dosis.",
     ),
@@ -732,7 +732,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Divida el largo de todas las hileras entre {oneRow.unit} y multiplique por la dosis.",
     ),
     "unscaled-lawn": mistake(
-      "Esta es la cantidad para {oneLawn.unit}, sin importar la parcela.",
+      "Esta es la cantidad para {oneLawn.unit}, no para la parcela.",
       "Compare la parcela con {oneLawn.unit}.",
       "Divida el área entre {oneLawn.unit} y multiplique por la dosis.",
     ),
@@ -918,8 +918,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "one-unit-of-stock": mistake(
       "Este es el producto para {oneVolume} de solución madre.",
-      "Se prepara más o menos que eso.",
-      "Multiplique por la solución madre que se prepara.",
+      "La pregunta da otra cantidad de solución madre.",
+      "Multiplique por esa cantidad de solución madre.",
     ),
     "ratio-inverted": mistake(
       "La proporción se usó al revés.",
@@ -1036,6 +1036,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     title: "Problemas de práctica",
     problem: "Problema {number}",
     answer: "Respuesta",
+    answerIs: "Respuesta: {answer}",
     mistakes: "Respuestas equivocadas comunes",
     wrongAnswer: "Respuesta equivocada",
     shows: "Qué muestra",
@@ -1049,10 +1050,11 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     timesHigh: "No es correcto: es unas {times} veces la respuesta correcta.",
     timesLow: "No es correcto: la respuesta correcta es unas {times} veces mayor.",
     eachLetter: "No es correcto. Escriba cada letra una vez: {letters}.",
-    tolerance: "Una respuesta cuenta como correcta si difiere en {percent} o menos.",
+    tolerance: "Una respuesta es correcta si difiere en {percent} o menos de la exacta.",
     roundings:
-      "También cuenta la respuesta exacta redondeada a una, dos o tres cifras, si difiere en {roundest} o menos.",
-    doses: "Una cantidad de producto se redondea hacia abajo. Lo que se cuenta debe ser exacto.",
+      "También lo es la respuesta exacta redondeada a una, dos o tres cifras, si difiere en {roundest} o menos.",
+    doses:
+      "Redondee hacia abajo una cantidad de producto: más que la respuesta exacta es un error. Lo que se cuenta debe ser exacto.",
     titleOfSet: "{title}, serie {set}",
     titleOfKey: "{title}: clave",
     name: "Nombre",
@@ -1065,7 +1067,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     stepIn: "Paso {number}: {found} en {unit}",
     unitsOnly: "Unidades: {units}",
     cancel: "Se {count:one=cancela;other=cancelan}: {units}.",
-    check: "Comprobación por otro camino",
+    check: "Comprobación en otras unidades",
+    checkMore: "Comprobación en otras unidades, continuación",
     checkOf: "En las otras unidades: {figures}.",
     checkSame: "Es la misma respuesta.",
     hundreds: "centenares de {unit}",

@@ -5,8 +5,8 @@ import type { Messages, ToolNames } from "../worksheet/words/messages.js";
 // Translated by the authors, not certified: the label's language decides. The terms and their sources: docs/words.md.
 
 const MIX = "mezcla total por preparar";
-const ALL_LOADS = "toda la mezcla";
-const MARK_STEP = "de una marca a la siguiente";
+const ALL_LOADS = "mezcla total";
+const MARK_STEP = "volumen entre marcas";
 // Each dimension, as a message asks for it.
 const DIMENSIONS = {
   length: "un largo",
@@ -31,7 +31,7 @@ const DIMENSIONS = {
   massPerCount: "un peso por planta",
 };
 const BESIDES = { lines: "mezcla que queda en las mangueras", reserve: "mezcla extra" };
-const FULL_MARK = "tanque lleno, hasta la marca más alta";
+const FULL_MARK = "tanque lleno (marca más alta)";
 const LAST_LOAD = "lo que debe llevar la última carga";
 const LOAD_HOLDS = "lo que debe llevar la carga";
 const MARKED = "mezcla total, con cada carga en una marca";
@@ -49,6 +49,7 @@ const DISTANCE = "distancia recorrida";
 const USED = "cantidad usada";
 const SPEED = "velocidad";
 const TOTAL_CATCH = "total recogido";
+const CATCH_TIME = "tiempo en que se recogió";
 const WIDTH = "ancho tratado";
 const NOZZLE_SPACING = "distancia entre boquillas";
 const NOZZLES = "número de boquillas";
@@ -87,7 +88,7 @@ const NUTRIENTS = {
 };
 const EACH = "mezcla por unidad";
 const COUNT = "cuántas unidades son";
-const MOST = "unidades que alcanza un tanque lleno";
+const MOST = "unidades para las que alcanza un tanque lleno";
 const PER_LOAD = "unidades enteras por carga";
 const PER_LENGTH = "mezcla por largo de hilera";
 const PART_OF_MIX = "parte de la mezcla que es producto";
@@ -120,16 +121,17 @@ const words = <T extends string>(
   found: string,
   terms: Readonly<Record<T, string>>,
 ): { readonly found: string; readonly terms: Readonly<Record<T, string>> } => ({ found, terms });
-const flow = { flow: "descarga", caught: "cantidad recogida", catchTime: "tiempo de recolección" };
+const flow = { flow: "descarga", caught: "cantidad recogida", catchTime: CATCH_TIME };
 const deviations = (what: string): Record<"x" | "mean" | "n", string> => ({
   x: what,
   mean: "promedio",
   n: "cuántos son",
 });
+/** A part of an uncertainty: `de` and `el` are one word. */
 const part = (what: string): ReturnType<typeof words<"w" | "u" | "x">> =>
   words(`incertidumbre por ${what}, como fracción del volumen de aplicación`, {
     w: "influencia de la lectura {n} en el volumen de aplicación",
-    u: `incertidumbre estándar de ${what}, lectura {n}`,
+    u: `incertidumbre estándar de ${what}, lectura {n}`.replace("de el ", "del "),
     x: `${what}, lectura {n}`,
   });
 const changed = (what: string): ReturnType<typeof words<"before" | "now">> =>
@@ -259,18 +261,18 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         overlap: "traslape",
       }),
       "swath.passes.count": words("número de pasadas", {
-        side: "lado de la parcela a través de las pasadas",
+        side: "lado de la parcela que cruza las pasadas",
         swath: SWATH,
         overlap: "traslape previsto",
       }),
       "swath.passes.lastOverlap": words("traslape de la última pasada", {
-        side: "lado de la parcela a través de las pasadas",
+        side: "lado de la parcela que cruza las pasadas",
         swath: SWATH,
         overlap: "traslape previsto",
         passes: "número de pasadas",
       }),
-      "swath.passes.pastEdge": words("ancho que sale de la orilla de la parcela", {
-        side: "lado de la parcela a través de las pasadas",
+      "swath.passes.pastEdge": words("ancho que se sale de la orilla de la parcela", {
+        side: "lado de la parcela que cruza las pasadas",
         swath: SWATH,
       }),
       "swath.passes.distance": words("distancia recorrida aplicando", {
@@ -324,10 +326,10 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         spread: "desviación estándar de las pruebas",
         mean: "promedio de las pruebas",
       }),
-      "output-rate.catch-total": words(TOTAL_CATCH, { x: "recogido de la boquilla {n}" }),
+      "output-rate.catch-total": words(TOTAL_CATCH, { x: "lo recogido de la boquilla {n}" }),
       "output-rate.catch": words("volumen de aplicación según lo recogido", {
         total: TOTAL_CATCH,
-        time: "tiempo de recolección",
+        time: CATCH_TIME,
         rows: "número de boquillas o hileras",
         width: "ancho por boquilla o hilera",
         speed: SPEED,
@@ -342,8 +344,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "output-rate.average-speed-time": words("tiempo total de las pasadas", {
         x: "tiempo de la pasada {n}",
       }),
-      "output-rate.flow": words("descarga", { caught: "cantidad recogida", time: "tiempo de recolección" }),
-      "output-rate.average-flow-caught": words(TOTAL_CATCH, { x: "recogido en la prueba {n}" }),
+      "output-rate.flow": words("descarga", { caught: "cantidad recogida", time: CATCH_TIME }),
+      "output-rate.average-flow-caught": words(TOTAL_CATCH, { x: "lo recogido en la prueba {n}" }),
       "output-rate.average-flow-time": words("tiempo total de las pruebas", { x: "tiempo de la prueba {n}" }),
       "output-rate.plant-volume": words("volumen por planta", { ...flow, time: "tiempo en cada planta" }),
       "output-rate.plant-time": words("tiempo en cada planta", { ...flow, volume: "volumen por planta" }),
@@ -373,7 +375,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         width: WIDTH,
       }),
       "output-rate.direct-strip-rate": words("volumen de aplicación leído de lo recogido", {
-        caught: "cantidad recogida",
+        caught: "recogido en el tiempo de la franja",
         reading: "volumen de aplicación por unidad recogida",
       }),
       "output-rate.tree-row-length": words("volumen por largo de hilera", treeRow),
@@ -443,7 +445,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       }),
       "output-rate.nozzle-flow": words("descarga de la boquilla", {
         caught: "cantidad recogida",
-        time: "tiempo de recolección",
+        time: CATCH_TIME,
       }),
       "output-rate.nozzle-mean": words("descarga promedio por boquilla", {
         x: "descarga de la boquilla {n}",
@@ -547,7 +549,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         rate: PER_LENGTH,
         length: "largo de todas las hileras",
       }),
-      "tank-mix.reserve": words("mezcla extra", { sprayed: SPRAYED, percent: "extra, %" }),
+      "tank-mix.reserve": words("mezcla extra", { sprayed: SPRAYED, percent: "porcentaje extra" }),
       "tank-mix.carrier": words(MIX, {
         sprayed: SPRAYED,
         lines: "mezcla que queda en las mangueras",
@@ -602,7 +604,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       }),
       "tank-mix.markedTotal": words(MARKED, {
         n: "número de cargas del tamaño {n}",
-        x: "lo que lleva una del tamaño {n}",
+        x: "carga del tamaño {n}",
       }),
       "tank-mix.toMark": words("mezcla extra para llegar a las marcas", { marked: MARKED, total: MIX }),
       "tank-mix.productRate": words("dosis del producto", {
@@ -796,7 +798,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       carrier: "Mezcla de aspersión",
       loads: "Cargas del tanque",
       product: "{product}",
-      dose: "{product}, medido para la carga {load}",
+      dose: "{product}: medida para la carga {load}",
       error: "{product}, carga {load}: cuánto se aparta la medida",
       fertilizer: "Fertilizante para el nutriente",
       amount: "Producto para el trabajo",
@@ -808,7 +810,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       label:
         "La etiqueta es la ley. Si esta hoja y la etiqueta no dicen lo mismo, siga la etiqueta. Esta traducción no está certificada.",
       "clean-water":
-        "Calibre con agua limpia. Llene primero la manguera y el aguilón, mida lo que rellena, y use la misma persona, paso, presión y boquillas que el día de la aplicación.",
+        "Calibre con agua limpia. Llene primero la manguera y el aguilón, mida el agua que repone, y use la misma persona, paso, presión y boquillas que el día de la aplicación.",
       protection: "Use el equipo de protección personal que indica la etiqueta al medir, mezclar y aplicar.",
       drift:
         "Revise el viento antes y durante la aplicación, y no aplique cuando pueda llevar la deriva a personas, casas, agua, abejas u otros cultivos.",
@@ -823,7 +825,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       spreader:
         "Calibre con el mismo producto, a su paso habitual. Hágalo de nuevo si cambia la persona, el paso, el producto, el clima o el terreno.",
       "protection-spreading":
-        "Use el equipo de protección que indica la etiqueta al pesar, llenar, esparcir y limpiar.",
+        "Use el equipo de protección personal que indica la etiqueta al pesar, llenar, esparcir y limpiar.",
       sweep:
         "Barra los gránulos de las superficies duras de vuelta a la parcela. Que no lleguen a desagües, zanjas ni agua.",
       "local-rules-spreading":
@@ -835,7 +837,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "La serie {given} es de otra generación: esta versión hace series de la generación {expected}.",
       "topics-too-hard": "Todos estos temas son más difíciles que {given}. Agregue un tema más fácil.",
       "season-used-up":
-        "Después de {done} aplicaciones de {rate}, del límite de {limit} no queda ninguna. Escriba menos.",
+        "Después de {done} {done:one=aplicación;other=aplicaciones} de {rate}, el límite de {limit} ya no permite ninguna más. Escriba menos aplicaciones.",
       "kind-twice": "{given} está dos veces, y cualquiera puede ir primero. Escríbalo una vez.",
       "corners-alike":
         "Con {count} {count:one=esquina distinta;other=esquinas distintas} no se encierra terreno. Anote al menos {limit}.",
@@ -865,7 +867,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "lengths-counted":
         "{given} no coincide con {lengths:one=el largo anotado;other=los {lengths} largos}. Anote un largo para cada uno.",
       "treated-over-ground":
-        "El área tratada ({treated}) es más que el terreno ({ground}). Cuente la parcela una vez aunque la aplique dos veces.",
+        "El área tratada ({treated}) es más que el terreno ({ground}). Cuente la parcela una vez aunque la trate dos veces.",
       "table-too-large":
         "Una tabla de {given} dosis es demasiado grande. Quite renglones o columnas: hasta {limit} dosis.",
       "size-dimension":
@@ -902,7 +904,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "suggest-batch": "Prepare una mezcla que lleve {amount} de producto en vez de {given}.",
       "suggest-tool": "Use también este utensilio: {tool.tool}.",
       "suggest-stock":
-        "Dilúyalo primero: ponga {product} de producto en una medida, complete con agua hasta {stock} y revuelva. Su dosis son {taken} de eso.",
+        "Dilúyalo primero: ponga {product} de producto en una medida, complete con agua hasta {stock} y revuelva. De eso, su dosis es {taken}.",
       "set-in-list":
         "Una lista tiene utensilios, no nombres de juegos. Escriba {example} para los utensilios de un juego.",
       "tool-twice": "El utensilio {name} está dos veces en la lista. Quite uno.",
@@ -939,47 +941,47 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Nada indica qué tan seguras son las lecturas. Anote una resolución o una incertidumbre para uno de estos: {choices.reading}.",
       "day-too-early": "{today} es antes de la calibración del {calibrated}. Revise las dos fechas.",
       "all-ground-treated":
-        "Todo el terreno ({ground}) cuenta como tratado, pero su franja medía solo {width}, como una banda. Escoja bandas, camas o manchones, o parcela completa si aplica todo.",
+        "Todo el terreno ({ground}) cuenta como tratado, pero su franja medía solo {width}, como una banda. Escoja bandas, camas o manchones, o parcela completa si la trata toda.",
       "bands-without-gap":
-        "Bandas de {band} de ancho cada {spacing} no dejan espacio, así que se trata todo el terreno. Revise el ancho de la banda, o escoja parcela completa si aplica todo.",
+        "Bandas de {band} de ancho cada {spacing} no dejan espacio, así que se trata todo el terreno. Revise el ancho de la banda, o escoja parcela completa si la trata toda.",
       "swath-is-spacing-strong":
-        "El ancho de la franja, {width}, es la distancia entre hileras o camas, pero una pasada trata {pass}. Si solo aplicó {pass}, anote eso: de lo contrario, la mezcla queda {times} veces más fuerte.",
+        "El ancho de la franja, {width}, es la distancia entre hileras o camas, pero una pasada trata {pass}. Si solo trató {pass}, anote eso: si no, la mezcla queda {times} veces más fuerte.",
       "swath-is-spacing-weak":
-        "El ancho de la franja, {width}, es la distancia entre hileras o camas, pero una pasada trata {pass}. Si solo aplicó {pass}, anote eso: de lo contrario, la mezcla queda {times} veces más débil.",
+        "El ancho de la franja, {width}, es la distancia entre hileras o camas, pero una pasada trata {pass}. Si solo trató {pass}, anote eso: si no, la mezcla queda {times} veces más débil.",
       "swath-is-not-band-strong":
         "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más fuerte. Revise los dos anchos y las hileras o camas por pasada.",
       "swath-is-not-band-weak":
         "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más débil. Revise los dos anchos y las hileras o camas por pasada.",
       "rate-low":
-        "El volumen de aplicación es {rate}, menos de lo usual para aspersoras de mochila o de aguilón chico (desde {limit}). Revise las unidades de la franja y de lo que rellenó, y calibre de nuevo.",
+        "El volumen de aplicación es {rate}, menos de lo usual para aspersoras de mochila o de aguilón chico (desde {limit}). Revise las unidades de la franja y del agua que repuso, y calibre de nuevo.",
       "rate-high":
-        "El volumen de aplicación es {rate}, más de lo usual para {application.application} (hasta {limit}). Revise las unidades de la franja y de lo que rellenó, y el tipo de aplicación.",
+        "El volumen de aplicación es {rate}, más de lo usual para {application.application} (hasta {limit}). Revise las unidades de la calibración y el tipo de aplicación.",
       "speed-low":
         "La velocidad es {speed}, más lenta que un paso constante ({limit}). Tome de nuevo el tiempo del recorrido.",
       "speed-high":
         "La velocidad es {speed}, más rápida que un paso constante ({limit}). Tome de nuevo el tiempo del recorrido.",
       "strip-too-short-assumed":
-        "Si su jarra tiene marcas cada {resolution}, una marca es {percent} de lo usado ({used}). Use una franja más larga o una jarra con marcas más finas.",
+        "Si su jarra tiene marcas cada {resolution}, una marca es el {percent} de lo usado ({used}). Use una franja más larga o una jarra con marcas más finas.",
       "strip-too-short":
-        "Su jarra tiene marcas cada {resolution}: una marca es {percent} de lo usado ({used}). Use una franja más larga o una jarra con marcas más finas.",
+        "Su jarra tiene marcas cada {resolution}: una marca es el {percent} de lo usado ({used}). Use una franja más larga o una jarra con marcas más finas.",
       "nozzle-low":
-        "La boquilla {nozzle} dio {caught}, {percent} menos que el promedio. Límpiela y vuelva a medir todas.",
+        "La boquilla {nozzle} dio {caught}, un {percent} menos que el promedio. Límpiela y vuelva a medir todas.",
       "nozzle-high":
-        "La boquilla {nozzle} dio {caught}, {percent} más que el promedio. Cámbiela y vuelva a medir todas.",
+        "La boquilla {nozzle} dio {caught}, un {percent} más que el promedio. Cámbiela y vuelva a medir todas.",
       "runs-disagree": "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. Repita las pruebas.",
       "runs-disagree-one":
         "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. Repita la prueba {run}, que se sale de las demás.",
       "runs-disagree-first":
         "Las pruebas difieren en más de {limit} (de {lowest} a {highest}), y la primera usó más. Si la manguera y el aguilón empezaron vacíos, llénelos y repítala.",
       "runs-disagree-lines":
-        "Las pruebas difieren en más de {limit} (de {lowest} a {highest}). La primera usó {filled} más, como lo que llena una manguera y un aguilón vacíos: llénelos y repítala.",
+        "Las pruebas difieren en más de {limit} (de {lowest} a {highest}). La primera usó {filled} más, más o menos lo que cabe en la manguera y el aguilón: llénelos y repítala.",
       "lines-uncharged":
-        "La manguera y el aguilón contienen {lines}, {percent} de lo usado ({used}). Si empezaron vacíos, la mezcla quedará demasiado débil: llénelos y repita la franja.",
+        "La manguera y el aguilón contienen {lines}, el {percent} de lo usado ({used}). Si empezaron vacíos, la mezcla quedará demasiado débil: llénelos y repita la franja.",
       "calibration-age-unknown":
         "Esta calibración es del {date} y falta la fecha de hoy. Anótela para revisar la antigüedad y las condiciones.",
-      "calibration-stale": "Cambió desde la calibración: {changed.condition}. Calibre de nuevo.",
+      "calibration-stale": "Cambios desde la calibración: {changed.condition}. Calibre de nuevo.",
       "calibration-stale-rate":
-        "Cambió desde la calibración: {changed.condition}. Calibre de nuevo: lo probable es {expected}, no {rate}.",
+        "Cambios desde la calibración: {changed.condition}. Calibre de nuevo: lo probable es {expected}, no {rate}.",
       "calibration-old":
         "La calibración tiene {age} {age:one=día;other=días}, y las boquillas se desgastan. Calibre de nuevo.",
       "mix-over-tank":
@@ -989,11 +991,11 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "reserve-large":
         "La mezcla extra es de {reserve} para un trabajo que lleva {sprayed}: sobraría toda. Revise la mezcla extra y su unidad.",
       "lines-large":
-        "La manguera y el aguilón contienen {lines}, que es {percent} del tanque de {tank}. Revise ese número y su unidad.",
+        "La manguera y el aguilón contienen {lines}, que es el {percent} del tanque de {tank}. Revise ese número y su unidad.",
       "last-load-small":
         "La última carga es de solo {last}: es difícil medir para ella, y la bomba quizá no la saque toda. Divida la mezcla en cargas iguales.",
       "water-without-product":
-        "Agregar {water} de agua sin producto baja la mezcla a {strength} de su concentración, y la parcela recibe menos dosis. Agregue producto también para esa agua, o no la agregue.",
+        "Agregar {water} de agua sin producto baja la mezcla al {strength} de su concentración, y la parcela recibe menos dosis. Agregue producto también para esa agua, o no la agregue.",
       "long-count":
         "{product}: llenaría {count} veces un mismo utensilio ({tool.tool}). Es fácil perder la cuenta: use uno más grande.",
       "scale-needed":
@@ -1013,7 +1015,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "limit-needs-area":
         "Este límite es por área, y este trabajo no tiene área. Anote el área tratada, o deje el límite sin anotar.",
       "plants-not-counted":
-        "Plantas enteras por carga solo se puede en un trabajo por número de plantas. Escoja cargas iguales.",
+        "Para cargar por plantas enteras hace falta un trabajo por número de plantas. Escoja cargas iguales.",
       "whole-count": "Anote un número entero, 1 o más.",
       "rate-for-count-spreading":
         "{given} es {is.dimension}, y este trabajo es un número de plantas. Anote una dosis por planta, o planee la parcela.",
@@ -1030,7 +1032,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "rate-high-spreading":
         "{product}: {given} de producto es más de lo usual ({limit}). Revise el número y la unidad.",
       "rate-near-max-spreading":
-        "{product}: la dosis de {rate} está en el máximo de la etiqueta o muy cerca, {max}. Una compuerta un punto más abierta la pasaría.",
+        "{product}: la dosis de {rate} está en el máximo de la etiqueta ({max}) o muy cerca. Con la compuerta un punto más abierta se pasaría.",
       "spreader-set-for-nutrient":
         "{product}: la esparcidora echó {rate}, cerca de la dosis de {nutrient}. Abra la compuerta hasta que eche {perPass} de producto en una pasada.",
       "fills-many":
@@ -1042,7 +1044,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "carrier-under-least-batch":
         "{product}: esto es {carrierRate} de mezcla en el área anotada, menos que el mínimo de la etiqueta, {least}. Use más agua con el mismo producto.",
       "carrier-near-least-batch":
-        "{product}: esto es {carrierRate} de mezcla en el área anotada, en el mínimo de la etiqueta, {least}, o cerca de él. Revise el área y el volumen.",
+        "{product}: esto es {carrierRate} de mezcla en el área anotada, en el mínimo de la etiqueta ({least}) o muy cerca. Revise el área y el volumen.",
       "carrier-over-most-batch":
         "{product}: esto es {carrierRate} de mezcla en el área anotada, más que el máximo de la etiqueta, {most}. Use menos agua con el mismo producto.",
       "rate-needs-rows":
@@ -1056,9 +1058,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "rate-uneven-rows-less":
         "{product}: la dosis es por largo de hilera, y con una sola mezcla {plot} recibe {percent} de menos. Planee aparte las parcelas distintas.",
       "ounces-confusable-dry":
-        "{product} tiene onzas en el nombre y está planeado en onzas de peso, no en onzas líquidas. Revise cuál indica la etiqueta.",
+        "{product} tiene onzas en el nombre y el plan está en onzas de peso, no en onzas líquidas. Revise cuál indica la etiqueta.",
       "ounces-confusable-liquid":
-        "{product} tiene onzas en el nombre y está planeado en onzas líquidas, no en onzas de peso. Revise cuál indica la etiqueta.",
+        "{product} tiene onzas en el nombre y el plan está en onzas líquidas, no en onzas de peso. Revise cuál indica la etiqueta.",
       "bulk-density-of-liquid":
         "La densidad aparente es para un producto seco, y este es líquido. Quítela, o cambie el producto a seco.",
       "price-of-liquid": "Este producto es líquido. Anote lo que cuesta un volumen, no {given}.",
@@ -1073,12 +1075,12 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "plots-of-one-size":
         "Para cargar por parcelas enteras hacen falta parcelas con la misma área tratada. Escoja cargas iguales.",
       "rate-per-ground":
-        "Este volumen de aplicación cuenta los callejones, pero solo se trata una parte de esta parcela. Anote todo el terreno como parcela, o calibre en la parte tratada.",
+        "Este volumen de aplicación cuenta las calles entre hileras, pero solo se trata una parte de esta parcela. Anote todo el terreno como parcela, o calibre en la parte tratada.",
       "plan-for-job": "Esto es un plan terminado. Pase su entrada: plan.input.",
       "result-for-record": "Esto solo contiene un registro. Pase su registro: done.record.",
       "plan-expected": "Esto no es un plan terminado. Primero planee el trabajo.",
       "plan-changed":
-        "Este plan no corresponde a sus propios datos: algo se cambió. Planee el trabajo de nuevo.",
+        "Este plan no corresponde a sus propios datos: se cambió, o lo hizo otra versión de esta biblioteca. Planee el trabajo de nuevo.",
       "left-or-used": "Anote lo que sobró, o lo que se usó en cada parcela.",
       "left-and-used": "Anote lo que sobró o lo que se usó en cada parcela, no las dos cosas.",
       "used-of-each-plot":
@@ -1096,11 +1098,11 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Este registro tiene {given} y otro tiene {first}: uno es por volumen y el otro por peso. Revise qué producto es.",
       "names-alike": "¿Son {given} y {meant} el mismo producto? Escriba los dos nombres igual.",
       "record-after-today": "Este registro es del {given}, después de {today}. Revise las dos fechas.",
-      "seed-empty": "Este número no da ningún problema. Escoja otro.",
+      "seed-empty": "Con este número no sale ningún problema de práctica. Escoja otro.",
       "bands-overlap":
-        "Bandas de {width} de ancho cada {spacing} se traslapan: ahí cae doble dosis. Revise los dos anchos, o escoja parcela completa si aplica todo.",
+        "Bandas de {width} de ancho cada {spacing} se traslapan: ahí cae doble dosis. Revise los dos anchos, o escoja parcela completa si la trata toda.",
       "sides-overlap":
-        "Dos lados de {width} en hileras cada {spacing} se traslapan: ahí cae doble dosis. Revise los dos anchos, o escoja parcela completa si aplica todo.",
+        "Dos lados de {width} en hileras cada {spacing} se traslapan: ahí cae doble dosis. Revise los dos anchos, o escoja parcela completa si la trata toda.",
       "overlap-too-wide": "Debe ser menos que la pasada entera de {width}.",
       "passes-uncountable":
         "Un ancho de {swath} en un lado de {side} da demasiadas pasadas para contarlas. Revise las unidades.",
@@ -1123,7 +1125,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Árboles de {width} de ancho no caben en hileras a {rowSpacing}. ¿Están cambiadas las dos medidas?",
       "canopy-impossible":
         "{given} no puede ser un volumen de copa. Escriba altura × ancho × largo de hilera por área, como {example}.",
-      "rate-not-of-canopy": "Escriba la dosis en la mezcla diluida, como {example}, o por área aplicada.",
+      "rate-not-of-canopy": "Escriba la dosis en la mezcla diluida, como {example}, o por área tratada.",
       "concentrate-over-dilute":
         "{concentrate} es más que el volumen diluido, {dilute}. ¿Están cambiados los dos?",
       "injector-upside-down": "Un ajuste de {parts}:{to} sería más solución madre que agua. ¿Está al revés?",
@@ -1131,13 +1133,13 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "stock-too-strong":
         "La solución madre tendría {product} de producto en cada {mix}, más de lo que admite. Revise la dosis o ajuste el inyector para que tome más.",
       "drawn-over-caught":
-        "Salieron {caught}, pero se tomaron {drawn} de la solución madre. ¿Están cambiados los dos?",
+        "Lo que salió es {caught}, pero lo que se tomó de la solución madre es {drawn}. ¿Están cambiados los dos?",
       "stronger-than-source":
         "{to} es más fuerte que {from}, y el agua solo debilita una mezcla. Anote una concentración más baja.",
       "dose-over-stock":
         "Una solución madre hecha con {amount} no puede dar una dosis de {dose}. Anote una dosis menor o prepare más solución.",
       "stock-overfull":
-        "{volume} es menos que los {amount} de producto que lleva. Anote el total ya con el agua.",
+        "{volume} es menos que el producto que lleva, {amount}. Anote el total ya con el agua.",
       "rate-over-max":
         "La dosis de {rate} pasa del máximo de la etiqueta, {max}. No use más de lo que permite la etiqueta.",
       "rate-near-max":
@@ -1153,7 +1155,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "carrier-over-most":
         "La aspersora aplica {carrierRate}, más que el máximo de la etiqueta, {most}. Camine más rápido o use boquillas más chicas, y calibre de nuevo.",
       "season-over-max":
-        "Ya se usó {used}: {rate} más pasa del máximo de la etiqueta por temporada, {max}. Use menos, u otro producto.",
+        "Ya se usó {used}, y con {rate} más se pasa del máximo de la etiqueta por temporada, {max}. Use menos, u otro producto.",
       "season-nearly-used":
         "Después de esta aplicación {left:one=queda;other=quedan} {left} del máximo de la temporada ({max}), y no alcanza para otra con esta dosis.",
       "season-unknown":
@@ -1161,13 +1163,13 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "applications-over-most":
         "La etiqueta limita las aplicaciones a {most} por temporada, y esta parcela ya tuvo {made}. No use más este producto en esta temporada.",
       "applications-last":
-        "Esta es la última de las {most} aplicaciones que permite la etiqueta por temporada.",
+        "Esta es la {most:one=única aplicación;other=última de las {most} aplicaciones} que permite la etiqueta por temporada.",
       "applications-unknown":
         "La etiqueta limita las aplicaciones a {most} por temporada, y no ha anotado cuántas tuvo esta parcela. Revise su registro de aplicaciones.",
       "interval-too-short":
         "Días desde la última aplicación: {since}. La etiqueta exige {least} o más; espere.",
       "interval-unknown":
-        "La etiqueta exige {least} días o más entre aplicaciones, y no ha anotado cuándo fue la última. Revise su registro de aplicaciones.",
+        "La etiqueta exige {least} {least:one=día;other=días} o más entre aplicaciones, y no ha anotado cuándo fue la última. Revise su registro de aplicaciones.",
       "strength-unusual":
         "La mezcla lleva {strength} de producto, y las etiquetas rara vez piden más de {limit}. Revise la dosis de la etiqueta, su unidad y el volumen de aplicación.",
       "parts-uncountable": "{part} cabe demasiadas veces en {whole} para contarlas. Revise las unidades.",
@@ -1192,7 +1194,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "El volumen de aplicación mínimo es mayor que el máximo. ¿Están al revés?",
       "used-without-application":
         "Anotó producto usado, pero 0 aplicaciones. Anote cuántas fueron, o quite la cantidad usada.",
-      "limits-upside-down": "El límite inferior de la dosis es mayor que el superior. ¿Están al revés?",
+      "limits-upside-down": "El mínimo de la etiqueta es mayor que el máximo. ¿Están al revés?",
       "ratio-upside-down": "Una proporción de {parts}:{to} sería más producto que mezcla. ¿Está al revés?",
       "active-not-by-weight": "Anote el ingrediente activo como peso, por ejemplo {example.typed}.",
       "ratio-for-dry":
@@ -1211,9 +1213,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "{given} es un volumen, pero este producto es seco. Revise la unidad de la etiqueta, o cambie el producto a líquido.",
       "fill-over-tank":
         "No se puede llenar un tanque de {tank} hasta {fill}. Anote lo que cabe en el tanque o menos.",
-      "no-mark-to-fill-to": "El tanque no tiene marca hasta {fill}. Anote las marcas que tiene.",
+      "no-mark-to-fill-to": "El tanque no tiene ninguna marca en {fill} o menos. Anote las marcas que tiene.",
       "no-mark-for-a-load":
-        "El tanque no tiene marca desde {least}, la carga más chica, hasta {fill}. Anote las marcas que tiene.",
+        "El tanque no tiene ninguna marca de {least}, la carga más chica, a {fill}. Anote las marcas que tiene.",
       "mark-over-tank": "Un tanque de {tank} no tiene marca en {given}. Revise la marca y su unidad.",
       "mark-twice": "Ya hay una marca en {given}. Anote cada marca una sola vez.",
       "marks-too-many":
@@ -1226,14 +1228,14 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "marks-of-a-load": "Con las marcas del tanque, anote esto también, por ejemplo {example}.",
       "marks-needed": "Para esto hacen falta las marcas del tanque. Anótelas, por ejemplo cada {example}.",
       "reserve-too-narrow":
-        "Para que cada carga llegue a una marca hacen falta {least} de mezcla, y su mezcla extra solo permite {limit}. Permita más.",
+        "Para que cada carga llegue a una marca, la mezcla debe ser de {least}, y su mezcla extra solo permite {limit}. Permita más mezcla extra.",
       "reserve-kind": "¿Por ciento o volumen? Anote la mezcla extra como objeto, por ejemplo {example}.",
       "reserve-range": "Lo más no puede ser menos que {given} %.",
       "least-over-fill": "La carga más chica no puede ser mayor que una completa de {fill}.",
       "extra-over-total":
         "Lo que se mezcla además de las hileras o parcelas, {given}, debe ser menos que la mezcla total de {total}.",
       "piece-and-extra-over-fill":
-        "Una hilera o parcela lleva {each}, y con {extra} de mangueras y reserva pasa de una carga de {fill}. Divida la mezcla en cargas iguales.",
+        "Una hilera o parcela lleva {each}, y con {extra} de mangueras y mezcla extra pasa de una carga de {fill}. Divida la mezcla en cargas iguales.",
       "piece-over-fill":
         "Una hilera o parcela lleva {each}, más que una carga de {fill}. Divida la mezcla en cargas iguales.",
       "loads-too-many":
@@ -1245,9 +1247,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "no-room-for-water":
         "Los productos líquidos suman {products}, y no queda lugar para el agua en {mix} de mezcla. Revise las unidades de las dosis.",
       "no-room-in-mix":
-        "Son {product} de producto en cada {mix} de mezcla, y no queda lugar para el agua. Revise la unidad de la dosis y el volumen de aplicación.",
+        "Con {product} de producto en cada {mix} de mezcla no queda lugar para el agua. Revise la unidad de la dosis y el volumen de aplicación.",
       "too-much-to-mix":
-        "Son {product} de producto en cada {mix} de mezcla, más de lo que se puede mezclar. Revise la unidad de la dosis y el volumen de aplicación.",
+        "{product} de producto en cada {mix} de mezcla es más de lo que se puede mezclar. Revise la unidad de la dosis y el volumen de aplicación.",
       "formulation-not-for-water":
         "{given} es una formulación que no se mezcla con agua. Revise cómo dice la etiqueta que se usa.",
       "step-twice": "El paso {given} está dos veces. Anote cada paso una vez.",
@@ -1284,14 +1286,15 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "No existe la opción {given.kind}. ¿Quiso decir {meant}? Escoja una de estas: {choices}.",
       choose: "Escoja una de estas: {choices}.",
       "text-expected": "Anote un texto, no {given.kind}.",
-      "time-as-text": "Anote un texto como {example}, no {given.kind}.",
+      "text-such-as": "Anote un texto como {example}, no {given.kind}.",
+      "enter-text-such-as": "Anote un texto como {example}.",
       "enter-text": "Anote un texto aquí.",
       "yes-or-no-expected": "Anote true (sí) o false (no), no {given.kind}.",
       "yes-or-no": "Anote true (sí) o false (no).",
-      "object-missing": "Falta esta parte. Sus campos son: {fields}.",
+      "object-missing": "Falta esta parte. Anote: {fields}.",
       "json-text": "Esto es texto. Léalo primero con JSON.parse.",
-      "object-expected": "Esto debe ser un objeto con campos, no {given.kind}.",
-      "fields-expected": "Esto debe ser un objeto con los campos {fields}, no {given.kind}.",
+      "object-expected": "Esto debe ser un objeto, no {given.kind}.",
+      "fields-expected": "Esto debe ser un objeto, no {given.kind}. Anote: {fields}.",
       "field-unknown": "Aquí no hay ningún campo {given.kind}. Los campos son: {choices}.",
       "field-misspelled": "Aquí no hay ningún campo {given.kind}. ¿Quiso decir {meant}?",
       "part-missing": "Falta esta parte.",
@@ -1322,9 +1325,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "too-large": "Esto es demasiado grande para calcular.",
       "too-small": "Esto es demasiado chico para calcular.",
       "area-unmarked":
-        "¿Es área tratada (lo que de veras se aplica) o área del terreno (toda la parcela)? Aquí solo va {expected.area}.",
+        "¿Es área tratada (lo que de veras se trata) o área del terreno (toda la parcela)? Aquí solo va {expected.area}.",
       "area-is-ground":
-        "Esta es área del terreno. Anote el área tratada: solo la parte que de veras se aplica.",
+        "Esta es área del terreno. Anote el área tratada: solo la parte que de veras se trata.",
       "area-is-treated":
         "Esta es área tratada. Anote el área del terreno: toda la parcela, con o sin aplicación.",
       "basis-unfit":
@@ -1400,6 +1403,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "figure-expected": "Un dato es un número, un texto, una lista de textos o un número con su unidad.",
       "formula-unreadable": "{given.kind} no es una fórmula.",
       "nonce-unreadable": "Esto no es un nonce en base64, por ejemplo c3ByYXk=.",
+      "words-expected": "Pase una tabla de palabras, por ejemplo la española, no {given.kind}.",
       "words-missing": "Falta esta parte de la tabla de palabras.",
     },
     names: {
@@ -1434,7 +1438,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         density: "la densidad",
       },
       application: {
-        broadcast: "una aplicación total",
+        broadcast: "una aplicación a todo el terreno",
         band: "una aplicación en bandas",
         "tree-rows": "hileras de árboles",
         hand: "una pistola de mano",
@@ -1443,10 +1447,10 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       },
       reading: {
         used: USED,
-        swath: "ancho de aplicación",
+        swath: SWATH,
         distance: "distancia",
         caught: "cantidad recogida",
-        catches: "medidas recogidas",
+        catches: "cantidades recogidas",
         time: "tiempo",
         speed: SPEED,
         width: "ancho",
@@ -1597,7 +1601,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "the same water, with more or less of the stock drawn into it":
         "la misma agua, con más o menos solución madre inyectada",
       "definition of a mean": "definición de promedio",
-      "definition of a flow": "definición de caudal",
+      "definition of a flow": "definición de descarga",
       "definition of a fraction": "definición de fracción",
       "definition of a rate per area": "definición de cantidad por área",
       "definition of bulk density": "definición de densidad aparente",
@@ -1644,8 +1648,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       leftoverWithArea: "{leftover}; lo que queda en el tanque alcanza para {area} más",
       rateOf: "Dosis de {product}",
       rateOfActive: "{rate} de ingrediente activo",
-      rateOfMix: "{parts} en {to} partes de mezcla",
-      rateOfWater: "{parts} por cada {to} partes de agua",
+      rateOfMix: "{parts} {parts:one=parte;other=partes} en {to} partes de mezcla",
+      rateOfWater: "{parts} {parts:one=parte;other=partes} por cada {to} partes de agua",
       rateOnGround: "{rate} de terreno",
       load: "Carga {number} de {count}",
       loads: "Cargas del tanque",
@@ -1653,15 +1657,15 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       amount: "Cantidad",
       measure: "Medir",
       fillTo: "llene el tanque hasta {carrier}",
-      areaWithRows: "{area} (cerca de {rows})",
+      areaWithRows: "{area} (más o menos {rows})",
       where: "Dónde",
-      plotNumber: "parcela {number}",
+      plotNumber: "la parcela {number}",
       loadsAlike: "Cargas {loads} de {count}, cada una",
       loadsPair: "{from} y {to}",
       loadsFromTo: "{from} a {to}",
       byVolume: "{rate} (por volumen)",
       weightInVolume: "{rate} (peso en volumen)",
-      about: "cerca de {area}",
+      about: "más o menos {area}",
       upTo: "hasta {area}",
       covers: "Cubre {area}.",
       rows: "{n} {count:one=hilera;other=hileras}",
@@ -1673,16 +1677,17 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       passesAlong: "{passes} a lo largo del lado de {side}",
       partOfPlot: "{part} de la parcela",
       endOf: "el final de {row}",
+      plotEnd: "el final de la parcela",
       downRow: "{part} de {row}",
       placeInPlot: "{place} en {plot}",
-      sprayTo: "Aplique cerca de {covers}, hasta {place}.",
+      sprayTo: "Aplique más o menos {covers}, hasta {place}.",
       sprayEach: "Aplique. Cada carga cubre {area}.",
       useEach: "Aplique estas cargas: rocíelas o riéguelas. Cada una alcanza para {area}.",
       sprayIt: "Aplique.",
       sprayAll: "Aplique. Esta carga alcanza para todo el trabajo.",
       runOut: "Revise dónde se acaba cada carga: {ends}.",
-      loadRunsOut: "la carga {load} después de cerca de {done}",
-      doesRest: "La carga {load} alcanza para el resto.",
+      loadRunsOut: "la carga {load} después de más o menos {done}",
+      doesRest: "La carga {load} llega hasta el final del trabajo.",
       stopBefore: "Si la carga {load} se acaba antes de {least}, pare y calibre de nuevo.",
       stopOutside:
         "Si la carga {load} se acaba antes de {least} o después de {most}, pare y calibre de nuevo.",
@@ -1696,8 +1701,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       mixToMark: "{volume} para terminar en marcas",
       fillToMark: "llene el tanque hasta la marca de {carrier}",
       topUpToMark: "Complete con agua hasta la marca de {carrier}.",
-      leftInTankFor: "Al final deben quedar cerca de {left} en el tanque, que alcanzan para {area}.",
-      leftInTank: "Al final deben quedar cerca de {left} en el tanque.",
+      leftInTankFor:
+        "Lo que queda en el tanque al terminar el trabajo debe ser más o menos {left}, y alcanza para {area}.",
+      leftInTank: "Lo que queda en el tanque al terminar el trabajo debe ser más o menos {left}.",
       mixingOrder:
         "Agregue en este orden, mezclando bien cada uno antes del siguiente, salvo que la etiqueta diga otra cosa: {order}.",
       doNotMix: "No prepare esta mezcla. Corrija lo que dicen las advertencias e imprima de nuevo.",
@@ -1744,7 +1750,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       nutrient: "{nutrient} que aporta",
       totalOfProduct: "Total de {product}",
       bags: "Sacos por comprar",
-      bagsAndRest: "{bags} (sobran {rest})",
+      bagsAndRest: "{bags} (sobrante: {rest})",
       reEntry: "No entrar durante",
       beforeHarvest: "No cosechar durante",
       days: "{days} {days:one=día;other=días}",
@@ -1759,7 +1765,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       byPlot: "Cuánto va en cada lugar",
       byPlotBoth: "Cuánto va en cada lugar, en las dos direcciones juntas",
       onPlot: "En {plot}: {amount}.",
-      plotInPieces: "{plot}: {amount}, o sea {each} en cada una de las {rows}.",
+      plotInPieces: "En {plot}: {amount}, o sea {each} en cada una de las {rows}.",
       doNotSpread: "No esparza",
       doNotFill: "No llene la tolva. Corrija lo que dicen las advertencias e imprima de nuevo.",
       spreadingTitle: "Hoja de trabajo de la esparcidora",

@@ -8,7 +8,7 @@ import { withoutNoise } from "../units/three-figures.js";
 import type { TreatedArea } from "../units/types.js";
 import { cardAlerts, type WrittenAlert } from "./job/alerts.js";
 import { alike, loadsTitle } from "./job/alike.js";
-import { type WrittenDose, writtenDoses } from "./job/amounts.js";
+import { inOrder, type WrittenDose, writtenDoses } from "./job/amounts.js";
 import {
   aboutText,
   cautionTexts,
@@ -152,11 +152,6 @@ function cardLoads(plan: AnyPlan, writer: Writer): CardLoad[] {
   }));
 }
 
-function inOrder(doses: readonly WrittenDose[], { mixingOrder }: AnyPlan): readonly WrittenDose[] {
-  if (mixingOrder === undefined) return doses;
-  return mixingOrder.flatMap((name) => doses.filter(({ product }) => product === name));
-}
-
 function mixingSteps(load: Load, doses: readonly WrittenDose[], plan: AnyPlan, writer: Writer): string[] {
   const { messages, fill, exact } = writer;
   const { text } = messages;
@@ -286,9 +281,12 @@ function leftText(plan: AnyPlan, writer: Writer): string | undefined {
   const { messages, fill, exact } = writer;
   const { text } = messages;
   const { leftover, carrier } = plan;
-  const mix = roughly(inTank(carrier.reserve, plan));
+  const reserve = inTank(carrier.reserve, plan);
+  const mix = roughly(reserve);
   if (mix.value === 0) return undefined;
-  const left = exact(roughly(inFluidOunces(mix)));
+  // Two figures of a gallon that are no quarters become ounces, and these come from the mix itself: rounded twice, they'd be off.
+  const ounces = inFluidOunces(mix);
+  const left = exact(ounces === mix ? mix : roughly({ ...ounces, value: inUnit(reserve, ounces.unit) }));
   const area = coversText(leftover, undefined, writer);
   return area === undefined ? fill(text.leftInTank, { left }) : fill(text.leftInTankFor, { left, area });
 }

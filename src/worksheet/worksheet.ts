@@ -10,7 +10,7 @@ import { unitsLike } from "../units/systems.js";
 import type { Quantity, Unit } from "../units/types.js";
 import { type WrittenAlert, writtenAlerts } from "./job/alerts.js";
 import { alike, loadsTitle } from "./job/alike.js";
-import { type WrittenDose, type WrittenDoses, writtenDoses } from "./job/amounts.js";
+import { inOrder, type WrittenDose, type WrittenDoses, writtenDoses } from "./job/amounts.js";
 import {
   cautionTexts,
   coveredByAll,
@@ -42,7 +42,7 @@ export interface WrittenLoad {
   readonly fill: string;
   /** What it covers, where more than its volume is known. */
   readonly covers?: string | undefined;
-  /** What to pour. */
+  /** What to pour, in the order of mixing where it is known. */
   readonly doses: readonly WrittenDose[];
 }
 
@@ -186,7 +186,7 @@ function writtenLoads(plan: AnyPlan, doses: WrittenDoses["loads"], writer: Write
         carrier === undefined
           ? text.fillAll
           : fill(load.mark ? text.fillToMark : text.fillTo, { carrier: exact(carrier) }),
-      doses: doses[at] as readonly WrittenDose[],
+      doses: inOrder(doses[at] as readonly WrittenDose[], plan),
     };
   });
   return alike(mixed.map((load) => JSON.stringify(load))).map((places) => {

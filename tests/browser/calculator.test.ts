@@ -1341,7 +1341,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   it("questions a doubtful figure where it is entered, and below the answer", async () => {
     const page = await openWithJob();
     await type(page, "calibration.used", "34", "gal");
-    expect(await faultOf(page, "calibration")).toContain("Check the units for the strip and the refill");
+    expect(await faultOf(page, "calibration")).toContain("Check the units of the calibration");
     expect(await textOf(page, "#found .alerts")).toContain(await faultOf(page, "calibration"));
     expect(await page.locator("#fault-calibration").getAttribute("class")).toContain("doubt");
     await type(page, "sprayer.lineVolume", "10", "gal");

@@ -907,6 +907,7 @@ export const GERMAN: Messages = {
     passesAlong: "{passes} längs der Seite von {side}",
     partOfPlot: "{part} der Fläche",
     endOf: "dem Ende von {row}",
+    plotEnd: "dem Ende der Fläche",
     downRow: "{part} von {row}",
     placeInPlot: "{place} in {plot}",
     sprayTo: "Etwa {covers} spritzen, bis zu {place}.",

@@ -63,7 +63,6 @@ CREATE TABLE plots AS SELECT i AS id, jsonb_build_object(
   'plot', jsonb_build_object('kind', 'rectangle', 'length', 60 + i % 997 / 10.0 || ' ft', 'width', 40 + i % 1009 / 20.0 || ' ft'),
   'calibration', jsonb_build_object('kind', 'known', 'rate', 15 + i % 31 || ' gal/ac'),
   'sprayer', jsonb_build_object('tank', '4 gal'),
-  'split', 'equal',
   'products', jsonb_build_array(jsonb_build_object(
     'name', 'Product A', 'form', 'liquid', 'rate', CASE WHEN i % 100 = 0 THEN '2 lb/ac' ELSE 1 + i % 8 / 4.0 || ' pt/ac' END)),
   'tools', 'us-household') AS job

@@ -137,9 +137,16 @@ if (programs === undefined) {
         throw new Error(`the rows are not worked out in parallel: ${plan}`);
       const rows = JSON.parse(ask("SELECT json_agg(json_build_array(job, spray(job))) FROM plots;"));
       for (const [job, answer] of rows) {
-        const { status, body } = verdict(job);
+        const { status, body } = verdict({ ...job, split: "equal" });
         if (status === 400) strictEqual(answer.issues[0].path, "products[0].rate");
-        else strictEqual(answer.loads, body.loads.length);
+        else {
+          strictEqual(answer.loads, body.loads.length);
+          for (const { products } of body.loads)
+            deepStrictEqual(
+              answer.each,
+              products.map(({ name, amount }) => ({ name, amount })),
+            );
+        }
       }
       return `${rows.length} rows`;
     }),

@@ -50,6 +50,12 @@ export function writtenDoses(plan: AnyPlan, writer: Writer): WrittenDoses {
   };
 }
 
+/** The products of a load in their order of mixing, in the order of the job where that is not known. */
+export function inOrder(doses: readonly WrittenDose[], { mixingOrder }: AnyPlan): readonly WrittenDose[] {
+  if (mixingOrder === undefined) return doses;
+  return mixingOrder.flatMap((name) => doses.filter(({ product }) => product === name));
+}
+
 /** The total of amounts as a reader adds them up. */
 function totalOf(amounts: readonly Quantity[]): Quantity {
   const { unit } = amounts[0] as Quantity;

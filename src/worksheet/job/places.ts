@@ -1,8 +1,10 @@
 import type { EndUnit, LoadEnd } from "../../plan/load-ends.js";
 import { plotsOf } from "../../plan/plot.js";
 import type { AnyPlan } from "../../plan/result.js";
+import { inUnit } from "../../units/convert.js";
 import { ceilDecided, floorDecided, moreThan } from "../../units/decide.js";
 import { dimensionOf } from "../../units/dimensions.js";
+import type { TreatedArea } from "../../units/types.js";
 import type { TextKey } from "../words/messages.js";
 import type { Writer } from "../words/writer.js";
 
@@ -67,7 +69,7 @@ export function coveredText(end: LoadEnd | undefined, writer: Writer): string | 
     : undefined;
 }
 
-/** Where a load ends: `2/3 of the way down row 10`. Nothing where no place can be named. */
+/** Where a load ends: `2/3 of the way down row 10`, `the end of Back lawn`. Nothing where no place can be named. */
 export function placeText(end: LoadEnd, plan: AnyPlan, writer: Writer): string | undefined {
   const { messages, fill, count } = writer;
   const { text } = messages;
@@ -75,9 +77,28 @@ export function placeText(end: LoadEnd, plan: AnyPlan, writer: Writer): string |
   if (!isRows(unit)) return undefined;
   const { whole, part } = seen(done);
   if (whole === 0 && part === "") return undefined;
+  // A last pass that is narrower than the others counts as a part of one, and is still sprayed all the way down.
+  if (part !== "" && unit === "pass" && isPlotDone(end, plan)) return plotEndText(end, plan, writer);
   const row = fill(text[NUMBERED[unit]], { number: count(part === "" ? whole : whole + 1) });
   const place = part === "" ? fill(text.endOf, { row }) : fill(text.downRow, { part, row });
   return inPlot(place, end, plan, writer);
+}
+
+/** Whether all of the plot that a load ends in is done by then. */
+function isPlotDone({ load, plot = 0 }: LoadEnd, plan: AnyPlan): boolean {
+  if (!("area" in plan)) return false;
+  const { unit } = plan.area.treated;
+  const sum = (areas: readonly TreatedArea[]): number =>
+    areas.reduce((total, area) => total + inUnit(area, unit), 0);
+  const done = sum(plan.loads.slice(0, load).map(({ area }) => area));
+  return !moreThan(sum(plan.area.plots.slice(0, plot + 1).map(({ treated }) => treated)), done);
+}
+
+function plotEndText({ plot = 0 }: LoadEnd, { input }: AnyPlan, writer: Writer): string {
+  const { messages, fill } = writer;
+  const { text } = messages;
+  const plots = "plot" in input ? plotsOf(input.plot) : [];
+  return plots.length < 2 ? text.plotEnd : fill(text.endOf, { row: plotName(plot, plots, writer) });
 }
 
 /** What a plot is called: by its number where it has no name. */

@@ -1,3 +1,4 @@
+import type { Quantity } from "../../units/types.js";
 import type { WorkingLine } from "../../units/working-line.js";
 import { filled, ownText, type Writer } from "../words/writer.js";
 import { factorsOf } from "./factors.js";
@@ -104,7 +105,7 @@ function writtenLine(line: WorkingLine, writer: Writer): WrittenLine {
   });
   const symbols = Object.entries(line.terms).map(([symbol, term]): [string, WrittenTerm] => [
     symbol,
-    { name: termName(line.id, symbol, line, writer), value: long(term) },
+    { name: termName(line.id, symbol, line, writer), value: long(isPercentOf(line) ? numberOf(term) : term) },
   ]);
   const terms: Record<string, WrittenTerm> = Object.fromEntries([...numbers, ...symbols]);
   const text = (part: keyof WrittenTerm): string =>
@@ -119,6 +120,15 @@ function writtenLine(line: WorkingLine, writer: Writer): WrittenLine {
     formula: line.formula,
     terms,
   };
+}
+
+/** Whether a line makes a plain number of a percentage: "0.5% ÷ 100 = 0.005" would be false, as the sign is the division. */
+function isPercentOf({ id, result }: WorkingLine): boolean {
+  return id === "units.convert" && typeof result === "object" && result.unit === "1";
+}
+
+function numberOf(term: Quantity | number): number {
+  return typeof term === "object" ? term.value : term;
 }
 
 /** A term's name from the table, with the number of the symbol (`x2`) and the tool it belongs to where the name has a place for them. */

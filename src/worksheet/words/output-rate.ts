@@ -183,7 +183,7 @@ export const OUTPUT_RATE_WORDS: LineTable<OutputRateLines> = /* @__PURE__ */ (()
     width: WIDTH,
   }),
   "output-rate.direct-strip-rate": words("output rate read from the catch", {
-    caught: "amount caught",
+    caught: "catch in the time for the strip",
     reading: "rate per unit caught",
   }),
   "output-rate.tree-row-length": words("volume per row length", row),

@@ -85,7 +85,7 @@ const PER_LENGTH = "mix per length of row";
 const COUNT = "how many in all";
 const MOST = "how many a full tank does";
 const PER_LOAD = "whole ones per load";
-const ALL_LOADS = "all of the mix";
+const ALL_LOADS = "total mix";
 const SPRAYED = "mix needed";
 const STEP = "volume to round up to";
 const STRENGTH = "product per unit of mix";
@@ -93,10 +93,10 @@ const TOTAL_PRODUCT = "total product";
 const PART = "part of the mix that is product";
 const RATIO = { parts: "parts of product", whole: "parts of mix" };
 const WHOLE_UNIT = "what 100% would be";
-const MARK_STEP = "from one mark to the next";
+const MARK_STEP = "volume between marks";
 // What is mixed besides what each one gets.
 const BESIDES = { lines: "mix left in the lines", reserve: "extra mix" };
-const FULL_MARK = "full tank, to the highest mark";
+const FULL_MARK = "full tank (highest mark)";
 const LAST_LOAD = "what the last load must hold";
 const MARKED = "total mix, with every load on a mark";
 const DILUTE = "dilute rate";
@@ -160,7 +160,7 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.reserve": {
     found: "extra mix",
-    terms: { sprayed: SPRAYED, percent: "extra, %" },
+    terms: { sprayed: SPRAYED, percent: "percent extra" },
   },
   "tank-mix.carrier": {
     found: MIX,
@@ -237,7 +237,7 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.markedTotal": {
     found: MARKED,
-    terms: { n: "number of loads of size {n}", x: "what one of size {n} holds" },
+    terms: { n: "number of loads of size {n}", x: "load of size {n}" },
   },
   "tank-mix.toMark": {
     found: "extra mix to reach the marks",

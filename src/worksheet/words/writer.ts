@@ -90,7 +90,8 @@ export function writerFor<M extends PhraseWords = Messages>(
     unit: ({ value, unit: name }) => (isUnit(name) ? unit(name, value) : name),
     plural,
     name: (list, key) => (list === "tool" ? names(key)?.one : nameIn(table.names)(list, key)),
-    oneOf: (names) => new (intl("ListFormat"))(table.language, { type: "disjunction" }).format(names),
+    oneOf: (names) =>
+      new (intl("ListFormat"))(orEnglish(table.language), { type: "disjunction" }).format(names),
   });
   return {
     messages: table,
@@ -118,11 +119,16 @@ export function writerFor<M extends PhraseWords = Messages>(
 // A count that every language has its plural for.
 const MANY = 100;
 
+/** Languages to write by: English for one that the engine doesn't know, and not the computer's own. */
+export function orEnglish(language: string): string[] {
+  return [language, "en"];
+}
+
 /** The plural forms of a language; its rules are looked up where there is a count. */
 function pluralsOf(language: string): (count: number) => Intl.LDMLPluralRule {
   let rules: Intl.PluralRules | undefined;
   return (count) => {
-    rules ??= new (intl("PluralRules"))(language);
+    rules ??= new (intl("PluralRules"))(orEnglish(language));
     return rules.select(count);
   };
 }

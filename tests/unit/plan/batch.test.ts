@@ -403,7 +403,7 @@ describe("the sheets of a job by volume, count or row", () => {
       }),
     );
     expect(each.loads[0]?.steps.at(-3)).toBe(
-      "Check where each load runs out: load 1 after about 66 trees, load 2 after about 133 trees. Load 3 does the rest.",
+      "Check where each load runs out: load 1 after about 66 trees, load 2 after about 133 trees. Load 3 goes to the end of the job.",
     );
     expect(worksheet(planApplication(ROW)).summary.map(({ name }) => name)).toEqual([
       "Length of row",

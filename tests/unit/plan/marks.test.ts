@@ -135,7 +135,7 @@ describe("a job whose tank has marks", () => {
     [
       { sprayer: { tank: qty(15, "L") }, split: "easiest" },
       "sprayer.marks",
-      "This needs the tank's marks. Enter how far apart they are, such as 0.5 L.",
+      "This needs the tank's marks. Enter how far apart they are, such as 1 L.",
     ],
     [
       { split: { fills: [qty(3.5, "gal"), qty(1.8, "gal")] } },

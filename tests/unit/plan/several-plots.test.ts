@@ -279,7 +279,9 @@ describe("two plans of one mix", () => {
     const [north, second] = found as [Warning, Warning];
     expect(north.message).toMatch(/^On North side: Your test strip was 1 ft wide/);
     expect(second.message).toMatch(/^On plot 2: Your test strip was 1 ft wide/);
-    expect(issueText(second, { words: SPANISH_WORDS })).toMatch(/^En parcela 2: Su franja de prueba medía/);
+    expect(issueText(second, { words: SPANISH_WORDS })).toMatch(
+      /^En la parcela 2: Su franja de prueba medía/,
+    );
     const [only] = planApplication({ ...narrow, plot: bands(4) }).warnings;
     expect(only?.message).toMatch(/^Your test strip/);
   });

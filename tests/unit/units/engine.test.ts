@@ -92,7 +92,6 @@ describe("an engine without Intl", () => {
     vi.stubGlobal("Intl", {
       ...Intl,
       NumberFormat: Intl.NumberFormat,
-      getCanonicalLocales: Intl.getCanonicalLocales,
     });
     const plan = library.planApplication(TWO_PRODUCTS);
     expect(() => library.worksheet(plan)).toThrow(/no Intl\.(PluralRules|ListFormat), which/);

@@ -483,6 +483,9 @@ describe("parseQuantity refuses", () => {
     const options = (change: object) => () => parseQuantity("5 oz", { ounce: "dry", ...change } as never);
     expectRefused(() => parseQuantity("5 gal", "de" as never), "not-a-quantity", "options");
     expectRefused(options({ locale: "not a tag" }), "unknown-choice", "options.locale", "en-US");
+    // Tags by their shape, of no language: the computer's own would decide whether 1,500 is 1.5.
+    for (const locale of ["german", "xx", "zz-ZZ"])
+      expectRefused(options({ locale }), "unknown-choice", "options.locale", "en-US");
     expectRefused(options({ locale: 5 }), "not-a-quantity", "options.locale");
     expectRefused(options({ system: "UK" }), "unknown-choice", "options.system", "us, imperial, metric");
     expectRefused(options({ ounce: "wet" }), "unknown-choice", "options.ounce");
@@ -541,6 +544,10 @@ describe("parseQuantity waits", () => {
     ["15", "Add a unit, such as 15 L.", { system: "metric" }],
     ["2 1/2", "Add a unit, such as 2.5 gal."],
     ["1/2", "Add a unit, such as 0.5 gal."],
+    // The message is in English: 1.5 L, typed by somebody with a comma, would be refused.
+    ["1,5", "Add a unit, such as 5 L.", { locale: "de", system: "metric" }],
+    ["1,5 l/", "Add a unit, such as 5 L/ha.", { locale: "de", system: "metric" }],
+    ["15", "Add a unit, such as 15 L.", { locale: "de", system: "metric" }],
     ["1/", "Finish the number."],
     ["2 1", "Finish the number."],
     ["15 L/", "Add a unit, such as 15 L/ac."],

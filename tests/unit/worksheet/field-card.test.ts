@@ -31,7 +31,7 @@ describe("a field card", () => {
         "Rinse the measures and each empty container into the tank.",
         "Top up with water to 1.79 gal.",
         "Spray about 4 1/3 rows, to the end of row 14.",
-        "About 0.25 gal should be left in the tank at the end, enough for 280 sq ft.",
+        "About 0.25 gal should be left in the tank when the job is done, enough for 280 sq ft.",
       ],
     ]);
   });
@@ -282,7 +282,7 @@ describe("a field card for a tank with marks", () => {
     expect(second?.steps.slice(-3)).toEqual([
       "Top up with water to the 2 gal mark.",
       "Spray about 4 1/3 rows, to the end of row 14.",
-      "About 59 fl oz should be left in the tank at the end, enough for 48.6 m².",
+      "About 59 fl oz should be left in the tank when the job is done, enough for 48.6 m².",
     ]);
     const total = worksheet(planApplication(marked)).summary.find(({ name }) => name === "Total spray mix");
     expect(total?.value).toBe(
@@ -311,8 +311,8 @@ describe("a field card for a tank with marks", () => {
     const loads = steps({ ...TWO_PRODUCTS, plot, sprayer, reserve: undefined, split });
     expect(loads.map(({ title }) => title)).toEqual(["Loads 1 to 3 of 3, each"]);
     expect(loads[0]?.steps.slice(-2)).toEqual([
-      "Spray until the tank is empty. Mark where you stop, and start the next load there. Load 3 does the rest.",
-      "About 72 fl oz should be left in the tank at the end, enough for 59 m².",
+      "Spray until the tank is empty. Mark where you stop, and start the next load there. Load 3 goes to the end of the job.",
+      "About 72 fl oz should be left in the tank when the job is done, enough for 59 m².",
     ]);
     // What is mixed to spare is in the last load alone: the others end where their rows do.
     const spared = steps({ ...TWO_PRODUCTS, plot, sprayer: { tank }, reserve: { percent: 30 }, split });
@@ -321,6 +321,57 @@ describe("a field card for a tank with marks", () => {
       "Check where each load runs out: load 1 after about 3 rows, load 2 after about 6 rows.",
       "If load 1 runs out before 2 1/2 rows or after 3 1/2 rows, stop and calibrate again.",
     ]);
+  });
+
+  it("goes to the end of the plot where a last pass is narrower than the others", () => {
+    // 16 2/3 passes of 3 ft on 50 ft: the seventeenth is sprayed all the way down too. So is the last of 6 1/2 over rows four at a time.
+    const lawn = { kind: "rectangle", length: qty(85, "ft"), width: qty(50, "ft") } as const;
+    const calibration = {
+      kind: "strip",
+      used: qty(96, "fl_oz"),
+      swath: qty(3, "ft"),
+      distance: qty(200, "ft"),
+    } as const;
+    const job = { ...TWO_PRODUCTS, calibration, sprayer: { tank: qty(3, "gal") }, reserve: undefined };
+    const place = (plot: PlanInput["plot"]) =>
+      steps({ ...job, plot })
+        .at(-1)
+        ?.steps.at(-1);
+    expect(place(lawn)).toBe("Spray about 7 1/4 passes along the 25.9 m side, to the end of the plot.");
+    expect(
+      place([
+        { ...lawn, name: "Front" },
+        { ...lawn, name: "Back" },
+      ]),
+    ).toMatch(/, to the end of Back\.$/);
+    const rows = { kind: "row-bands", rows: 26, rowLength: qty(60, "ft"), bandWidth: qty(3, "ft") } as const;
+    const fours = { ...job, plot: rows, sprayer: { tank: qty(3, "gal"), rowsPerPass: 4 } };
+    expect(steps(fours).at(-1)?.steps.at(-1)).toMatch(/, to the end of the plot\.$/);
+  });
+
+  it("joins loads that are alike as they are spoken", () => {
+    const bays = [1, 2, 3].map((n) => ({
+      kind: "rectangle" as const,
+      name: `Bay ${n}`,
+      length: qty(60, "ft"),
+      width: qty(48, "ft"),
+    }));
+    const sprayer = { tank: qty(4, "gal"), lineVolume: qty(16, "fl_oz"), marks: qty(0.5, "gal") };
+    const calibration = { kind: "known", rate: qty(36.3, "gal/ac") } as const;
+    const job = { ...TWO_PRODUCTS, plot: bays, sprayer, calibration, split: "whole-plots" } as const;
+    expect(steps({ ...job, reserve: { percent: 5 } }).map(({ title }) => title)).toEqual([
+      "Loads 1 and 3 of 3, each",
+      "Load 2 of 3",
+    ]);
+  });
+
+  it("has what is left over as the worksheet has it, rounded once", () => {
+    // 16 fl oz less a drop: two figures of it in gallons would be 15 fl oz.
+    const sprayer = { tank: qty(25, "gal"), marks: qty(1, "gal"), lineVolume: qty(1, "gal") };
+    const calibration = { kind: "known", rate: qty(13.48, "gal/ac") } as const;
+    const plot = { kind: "treated-area", treated: { value: 51300, unit: "ft2", of: "treated" } } as const;
+    const job = { ...TWO_PRODUCTS, plot, calibration, sprayer, reserve: undefined } as const;
+    expect(steps(job)[0]?.steps.at(-1)).toMatch(/^About 16 fl oz should be left/);
   });
 
   it("says where loads that are alike run out, each by itself, and what the last one is for", () => {
@@ -335,7 +386,7 @@ describe("a field card for a tank with marks", () => {
     expect(both?.title).toBe("Loads 1 and 2 of 2, each");
     expect(both?.steps.slice(-4, -1)).toEqual([
       "Spray.",
-      "Check where each load runs out: load 1 after about 7 1/4 rows. Load 2 does the rest.",
+      "Check where each load runs out: load 1 after about 7 1/4 rows. Load 2 goes to the end of the job.",
       "If load 1 runs out before 6 1/2 rows or after 8 rows, stop and calibrate again.",
     ]);
     // 3,600 sq ft at 60 gal/ac and the hose: two loads of 2.75 gal. Of the first, 2.672 gal are on the plots: 1,939.8 sq ft, which are
@@ -353,7 +404,7 @@ describe("a field card for a tank with marks", () => {
     });
     expect(two?.steps.slice(-4, -1)).toEqual([
       "Spray.",
-      "Check where each load runs out: load 1 after about 1 1/2 rows in Low. Load 2 does the rest.",
+      "Check where each load runs out: load 1 after about 1 1/2 rows in Low. Load 2 goes to the end of the job.",
       "If load 1 runs out before 1 row or after 2 rows in Low, stop and calibrate again.",
     ]);
   });
@@ -417,7 +468,7 @@ describe("a field card for a tank with marks", () => {
       tools: "syringes",
     });
     expect(fieldCard(pots).loads[0]?.steps.at(-1)).toBe(
-      "About 5 fl oz should be left in the tank at the end.",
+      "About 5 fl oz should be left in the tank when the job is done.",
     );
   });
 });

@@ -43,7 +43,12 @@ describe("the options of a sheet", () => {
       "options.locale",
     );
     expectRefused(() => fieldCard(plan, { units: "stone" as never }), "unknown-choice", "options.units");
-    expectRefused(() => worksheet(plan, { words: 5 as never }), "not-a-quantity", "options.words");
+    expectRefused(
+      () => worksheet(plan, { words: "es" as never }),
+      "not-a-quantity",
+      "options.words",
+      "a table of words",
+    );
     expectRefused(() => worksheet(plan, null as never), "missing", "options");
     expectRefused(
       () => worksheet(plan, { words: { ...ENGLISH_WORDS, language: "not a tag" } }),
@@ -161,7 +166,7 @@ describe("a worksheet in another system of units", () => {
     const lines = worksheet(planApplication(job), { units: "metric" }).steps[1]?.lines ?? [];
     expect(lines.map(({ numbers }) => numbers)).toEqual([
       "450 mL × 0.033814",
-      "15.2163 fl oz × 1 gal/ac",
+      "15.2163 × 1 gal/ac",
       "15.2163 gal/ac × 3.78541 L in 1 gal × 2.47105 ac in 1 ha",
     ]);
     // 450 mL / 29.5735295625 mL × 3.785411784 L / 0.40468564224 ha = 142.3327.

@@ -18,8 +18,8 @@ describe("a product's rate on worksheet and card", () => {
     [{ rate: qty(2, "pt/ac"), per: "ground" }, "2 pt/ac of ground"],
     [{ value: 0.25, unit: "%", basis: "v/v" }, "0.25% v/v (by volume)"],
     [qty(8, "fl_oz/100gal"), "8 fl oz/100 gal"],
-    [{ parts: 1, to: 100, of: "mix" }, "1 in 100 parts of mix"],
-    [{ parts: 1, to: 100, of: "water" }, "1 to 100 parts of water"],
+    [{ parts: 1, to: 100, of: "mix" }, "1 part in 100 parts of mix"],
+    [{ parts: 1, to: 100, of: "water" }, "1 part to 100 parts of water"],
     [{ activeIngredient: qty(0.5, "lb/ac"), contains: qty(4, "lb/gal") }, "0.5 lb/ac of active ingredient"],
   ])("%j is %s", (rate, text, options = {}) => {
     const plan = planApplication({

@@ -61,8 +61,8 @@ describe("worksheet", () => {
     }
   });
 
-  it("gives an order of mixing to several products only", () => {
-    const mixing = (formulations: readonly ("EC" | "WG")[]) =>
+  it("gives an order of mixing to several products only, and lists each load's in it", () => {
+    const sheetOf = (formulations: readonly ("EC" | "WG")[]) =>
       worksheet(
         planApplication({
           ...plan.input,
@@ -70,9 +70,11 @@ describe("worksheet", () => {
             .slice(0, formulations.length)
             .map((product, i) => ({ ...product, formulation: formulations[i] })),
         }),
-      ).mixing;
-    expect(mixing(["EC", "WG"])).toContain("Product B, Product A");
-    expect(mixing(["EC"])).toBeUndefined();
+      );
+    const { mixing, loads } = sheetOf(["EC", "WG"]);
+    expect(mixing).toContain("Product B, Product A");
+    expect(loads[0]?.doses.map(({ product }) => product)).toEqual(["Product B", "Product A"]);
+    expect(sheetOf(["EC"]).mixing).toBeUndefined();
   });
 
   it("shows warnings, loads, measured doses, working and cautions as text", () => {
