@@ -82,8 +82,8 @@ export const THRESHOLDS: ThresholdTable = /* @__PURE__ */ (() =>
     },
     nozzlePercent: {
       value: USUAL.nozzlePercent,
-      reason: "A nozzle further off is worn or blocked, and leaves a stripe of too much or too little.",
-      source: "Forest Pest Control, Appendix, University of Georgia CAES, Special Bulletin 16, 2002",
+      reason: "Further off, a nozzle is worn or blocked.",
+      source: "Special Bulletin 16, University of Georgia CAES, 2002",
     },
     calibrationDays: {
       value: USUAL.calibrationDays,
