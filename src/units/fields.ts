@@ -551,17 +551,17 @@ export function byGiven(groups: readonly (readonly string[])[], otherwise?: numb
     const second = first < 0 ? -1 : groups.findIndex((group, i) => i > first && isThere(group));
     const known = first < 0 ? otherwise : first;
     if (second < 0 && known !== undefined) return known;
-    const choices = groups.map((group) => group.join(" and "));
+    const choices = groups.map((group) => group.join(" + "));
     if (second < 0) {
       // A bare number doesn't say which of them it is.
       const code = typeof input === "object" && !Array.isArray(input) ? "missing" : "not-a-quantity";
-      return check.fault(code, "choose-fields", "", "Enter one of: {choices}.", { choices });
+      return check.fault(code, "choose-fields", "", "Enter one of: {choices.field}.", { choices });
     }
     return check.fault(
       "conflict",
       "fields-exclude",
       (groups[second] as readonly string[]).find((name) => hasField(input, [name])) as string,
-      "Enter {first} or {second}, not both.",
+      "Enter {first.field} or {second.field}, not both.",
       { first: choices[first as number] as string, second: choices[second] as string, choices },
     );
   };

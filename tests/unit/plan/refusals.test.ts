@@ -237,7 +237,7 @@ describe("what plan says of input that cannot be", () => {
       () => product({ rate: qty(201, "L/ha") }),
       "conflict",
       "products[0].rate",
-      "That's 1,005 mL of product in each 1 L of mix, which leaves no room for water. Check the rate's unit and the output rate.",
+      "That's 1,005 mL of product in 1 L of mix, which leaves no room for water. Check the rate's unit and the output rate.",
     ],
     [
       () =>

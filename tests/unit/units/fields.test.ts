@@ -330,13 +330,13 @@ describe("one of several shapes", () => {
   it("may go by which fields are given, of which only one group may be", () => {
     expect(reads(extra, { percent: 5 })).toEqual({ percent: 5 });
     expect(reads(extra, { volume: 5, percent: null })).toEqual({ volume: 5 });
-    expectRefused(() => reads(extra, {}), "missing", "x", "Enter one of: percent, volume and unit.");
-    expectRefused(() => reads(extra, 5), "not-a-quantity", "x", "Enter one of: percent, volume and unit.");
+    expectRefused(() => reads(extra, {}), "missing", "x", "Enter one of: percent, volume + unit.");
+    expectRefused(() => reads(extra, 5), "not-a-quantity", "x", "Enter one of: percent, volume + unit.");
     expectRefused(
       () => reads(extra, { percent: 5, volume: 1 }),
       "conflict",
       "x.volume",
-      "percent or volume and unit, not both",
+      "percent or volume + unit, not both",
     );
   });
 
