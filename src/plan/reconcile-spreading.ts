@@ -110,7 +110,7 @@ export interface SpreadingReconciliation {
   readonly nutrients?: NutrientsBrought | undefined;
   /** Each plot; for a job on plots. */
   readonly plots?: readonly SpreadPlot[] | undefined;
-  /** What is outside a label limit or near one by what was really spread. Of like findings on several plots, the one that is furthest off. */
+  /** The label limits that the job exceeded or came near, as a plan warns. Of like findings on several plots, the one that is furthest off. */
   readonly findings: readonly Warning[];
   /** The product's season so far, this application included. */
   readonly season: SeasonTotal;

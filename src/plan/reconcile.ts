@@ -119,7 +119,7 @@ export interface Reconciliation {
   readonly strengthPercent: number;
   /** Each plot. */
   readonly plots: readonly AppliedPlot[];
-  /** What is outside a label limit or near one by what was really applied, for each product. Of like findings on several plots, the one that is furthest off. */
+  /** The label limits that the job exceeded or came near, by product name, as a plan warns. Of like findings on several plots, the one that is furthest off. */
   readonly findings: readonly Warning[];
   /** Each product's season so far, this application included. */
   readonly season: readonly SeasonTotal[];

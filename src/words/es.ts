@@ -972,7 +972,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "runs-disagree-first":
         "Las pruebas difieren en más de {limit} (de {lowest} a {highest}), y la primera usó más. Si la manguera y el aguilón empezaron vacíos, llénelos y repítala.",
       "runs-disagree-lines":
-        "Las pruebas difieren en más de {limit} (de {lowest} a {highest}). La primera usó {filled} más, más o menos lo que cabe en la manguera y el aguilón: llénelos y repítala.",
+        "Las pruebas difieren en más de {limit} (de {lowest} a {highest}). La primera usó {filled} más, como lo que cabe en la manguera y el aguilón: llénelos y repítala.",
       "lines-uncharged":
         "La manguera y el aguilón contienen {lines}, el {percent} de lo usado ({used}). Si empezaron vacíos, la mezcla quedará demasiado débil: llénelos y repita la franja.",
       "calibration-age-unknown":
@@ -1470,7 +1470,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         each: "área de cada uno",
         factor: "factor",
         finished: "lo que sale",
-        ground: "terreno",
+        ground: "área del terreno",
         height: "altura",
         high: "dosis más alta",
         length: "largo",
@@ -1478,10 +1478,10 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         nutrient: "nutriente",
         parts: "partes",
         per: "por qué área",
-        percent: "por ciento",
+        percent: "porcentaje",
         plants: "plantas",
         plot: "parcela",
-        roundUpTo: "redondear hasta",
+        roundUpTo: "paso de redondeo",
         rowLengths: "largos de las hileras",
         sides: "lados",
         size: "tamaño",
