@@ -910,7 +910,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "set-in-list":
         "Una lista tiene utensilios, no nombres de juegos. Escriba {example} para los utensilios de un juego.",
       "tool-twice": "El utensilio {name.tool} está dos veces en la lista. Quite uno.",
-      "tool-names-alike": "Dos utensilios se llaman {name}. Dé a cada uno su propio nombre.",
+      "tool-names-alike": "Dos utensilios se llaman {name.tool}. Dé a cada uno su propio nombre.",
       "bulk-density-missing":
         "Anote la densidad aparente de este producto, o pese el producto: una onza de peso llena de 2 a 6 cucharadas al ras.",
       "rows-incomplete":
