@@ -89,7 +89,13 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
     const { dimension } = known;
     const { dimensions, range } = this.demand;
     if (dimensions.length > 0 && !dimensions.includes(dimension))
-      return refuseDimension({ value, unit: unit as Unit }, dimensions, check, "", this.expected(check));
+      return refuseDimension(
+        { value, unit: unit as Unit },
+        dimensions,
+        check,
+        "",
+        this.expected(check, dimension),
+      );
     if (range !== "positive" || value < SMALLEST || value > LARGEST)
       checkRange({ value, unit: unit as Unit }, range, check);
     // Most quantities are a number and a unit, and can have no mark.
@@ -114,11 +120,15 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
     );
   }
 
-  /** What is expected here, by name and by an example. */
-  expected(check: Check): Expected {
+  /** What is expected here, by name and by an example: a weight, where the wrong thing given was one and a weight fits. */
+  expected(check: Check, given?: Dimension): Expected {
     const { dimensions, called } = this.demand;
     if (called === undefined) return expectedOf(dimensions, check);
-    return { expected: called.name, example: called.examples[check.system] };
+    const example = called.examples[check.system];
+    const byWeight =
+      given === "mass" && dimensions.includes("massRate") && dimensionOf(example.unit) === "volumeRate";
+    const weight = { value: 2, unit: usualUnit("massRate", unitsIn(check.system)) };
+    return { expected: called.name, example: byWeight ? weight : example };
   }
 
   private fromText(text: string, check: Check): Quantity | undefined {
