@@ -101,7 +101,7 @@ export function lengthsFit(
     "conflict",
     "lengths-counted",
     at,
-    "{given} doesn't match the {lengths} {lengths:one=length;other=lengths}. Enter one length for each.",
+    "The number is {given}, but you entered {lengths} {lengths:one=length;other=lengths}. Enter one length for each.",
     { given: count, lengths: lengths.length },
   );
 }

@@ -291,7 +291,7 @@ function refuseNamesAlike(tools: readonly unknown[], check: Check): void {
         isTwice ? "tool-twice" : "tool-names-alike",
         `[${i}].name`,
         isTwice
-          ? "The tool {name} is in the list twice. Remove one."
+          ? "The tool {name.tool} is in the list twice. Remove one."
           : "Two tools are called {name}. Give each its own name.",
         { name: name.trim().slice(0, 40) },
       );

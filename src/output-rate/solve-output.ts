@@ -79,7 +79,7 @@ function oneIsLeftOut(given: Partly<OutputTerms>, check: Check): void {
       "conflict",
       "nothing-to-find",
       "",
-      "Leave out one of these: {choices.reading}. It is worked out from the other three.",
+      "Leave out one of these: {choices.field}. It is worked out from the other three.",
       { choices: NAMES },
     );
   else if (missing.length > 1 && !missing.some((name) => check.hasFault(name)))
@@ -87,7 +87,7 @@ function oneIsLeftOut(given: Partly<OutputTerms>, check: Check): void {
       "missing",
       "three-needed",
       "",
-      "Missing: {missing.reading}. Leave out only the one to be worked out.",
+      "Missing: {missing.field}. Leave out only the one to be worked out.",
       { missing, choices: NAMES },
     );
 }

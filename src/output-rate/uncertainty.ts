@@ -159,7 +159,7 @@ function workedUncertainty(calibration: Calibration): WorkedUncertainty {
       "missing",
       "certainty-missing",
       "",
-      "Nothing says how certain the readings are. Enter a resolution or an uncertainty for one of these: {choices.reading}.",
+      "Nothing says how certain the readings are. Enter a resolution or an uncertainty for one of these: {choices.field}.",
       { choices: unstated },
     );
   const relative = finite(Math.sqrt(parts.reduce((sum, { part }) => sum + part ** 2, 0)));

@@ -47,7 +47,7 @@ function rateWarnings(
       "calibration",
       isLow
         ? "The output rate is {rate}, less than usual for backpacks and small booms ({limit} or more). Check the units, then calibrate again."
-        : "The output rate is {rate}, more than usual for {application.application} (up to {limit}). Check the units for the strip and the refill, and the kind of spraying.",
+        : "The output rate is {rate}, more than usual for {application.application} (up to {limit}). Check the units of the calibration, and the kind of spraying.",
       isLow
         ? { rate, limit: inUnitOf(leastRate, rate) }
         : { rate, limit: inUnitOf(mostRate, rate), application },

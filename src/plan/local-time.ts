@@ -12,15 +12,7 @@ const DAY: TextField = /* @__PURE__ */ date("The day of a local time.");
 /** A local time, with its offset from UTC or without: `2026-05-02T09:30-05:00`. */
 class LocalTimeField extends TextField {
   constructor(about: string) {
-    super(about, { name: "local-time", check: isTime });
-  }
-
-  override read(input: unknown, check: Check): string | undefined {
-    if (typeof input === "string") return super.read(input, check);
-    return check.fault("not-a-quantity", "time-as-text", "", "Enter text such as {example}, not {given}.", {
-      example: EXAMPLE,
-      given: shown(input),
-    });
+    super(about, { name: "local-time", example: EXAMPLE, check: isTime });
   }
 
   override missing(check: Check): undefined {
@@ -52,7 +44,7 @@ export function localTime(sentence: string): TextField {
 /** The IANA name of a time zone. */
 /* @__NO_SIDE_EFFECTS__ */
 export function timeZone(sentence: string): TextField {
-  return new TextField(sentence, { name: "time-zone", check: isZone });
+  return new TextField(sentence, { name: "time-zone", example: "America/Chicago", check: isZone });
 }
 
 function isZone(zone: string, check: Check): boolean {

@@ -1,3 +1,4 @@
+import type { ErrorCode } from "../errors.js";
 import { type Check, checked, Field } from "../units/check.js";
 import { asGiven } from "../units/fields.js";
 import { type VersionField, version } from "../units/version-field.js";
@@ -35,13 +36,7 @@ class PlanField<P extends object, J> extends Field<P> {
     const { mark, job: jobField, planOf, figuresOf } = this.kind;
     const given = OBJECT.read(input, check);
     if (given === undefined) return undefined;
-    if (!("input" in given && mark in given))
-      return check.fault(
-        "not-a-quantity",
-        "plan-expected",
-        "",
-        "This isn't a finished plan. Plan the job first.",
-      );
+    if (!("input" in given && mark in given)) return noPlan("not-a-quantity", check);
     const known = check.readAt("version", VERSION, given);
     const job = check.readAt("input", jobField, given);
     if (known === undefined || job === undefined) return undefined;
@@ -52,13 +47,17 @@ class PlanField<P extends object, J> extends Field<P> {
       "conflict",
       "plan-changed",
       changed.path,
-      "This plan doesn't follow from its own input: one of them was changed. Plan the job again.",
+      "This plan doesn't follow from its own input: it was changed, or another version of this library made it. Plan the job again.",
     );
   }
 
   missing(check: Check): undefined {
-    return OBJECT.missing(check);
+    return noPlan("missing", check);
   }
+}
+
+function noPlan(code: ErrorCode, check: Check): undefined {
+  return check.fault(code, "plan-expected", "", "This isn't a finished plan. Plan the job first.");
 }
 
 function figuresOf(plan: AnyPlan): object {

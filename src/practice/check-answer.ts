@@ -97,7 +97,10 @@ class AnswerField extends Field<PracticeAnswer> {
     try {
       return this.reader.quantity(inSpellings(input, this.words), dimensions);
     } catch (error) {
-      return check.caught(this.unit === undefined ? noNumber : error);
+      if (this.unit !== undefined) return check.caught(error);
+      // "5 loads": what is counted is no unit.
+      const [, count] = /^([^\p{L}]*\d[^\p{L}]*?)\s+[\p{L}\s]+$/u.exec(input.trim()) ?? [];
+      return count === undefined ? check.caught(noNumber) : this.reader.number(count);
     }
   }
 
@@ -177,11 +180,15 @@ function verdictOn(answer: PracticeAnswer, key: Key): Found {
   const { right, unit } = key;
   if (typeof right === "string" || typeof answer === "string") return onLetters(String(answer), key);
   if (typeof answer === "number") return onNumber(answer, { value: answer, right, isBare: true }, key);
-  if (unit === undefined || dimensionOf(answer.unit) !== dimensionOf(unit))
+  // What is counted may have a size: 9 tsp are nine spoons of 1 tsp.
+  const one = unit === undefined ? key.topic.counted?.(key.given) : { value: 1, unit };
+  if (one === undefined || dimensionOf(answer.unit) !== dimensionOf(one.unit))
     return found("mistake", undefined, ["other-kind-of-unit"]);
-  const typed = { value: answer.value, right: inUnit({ value: right, unit }, answer.unit), isBare: false };
-  const inIts = onNumber(inUnit(answer, unit), typed, key);
-  return answer.unit !== unit && (inIts.verdict === "right" || inIts.verdict === "rounded")
+  const asked = inUnit(answer, one.unit) / one.value;
+  const whole = { value: right * one.value, unit: one.unit };
+  const typed = { value: answer.value, right: inUnit(whole, answer.unit), isBare: false };
+  const inIts = onNumber(asked, typed, key);
+  return answer.unit !== one.unit && (inIts.verdict === "right" || inIts.verdict === "rounded")
     ? { ...inIts, verdict: "other-unit" }
     : inIts;
 }
@@ -217,11 +224,15 @@ function onNumber(value: number, typed: Typed, key: Key): Found {
   if (!moreThan(Math.abs(off), limit)) return rounded;
   const single = nearest(wrongAnswers(topic, given, sizes), value, tolerance);
   if (single !== undefined) return found("mistake", off, single.mistakes);
-  if (limit > 0 && isRounding(typed, isOver ? Math.ceil : topic.isDose ? Math.floor : Math.round))
+  const isFair = limit > 0 && Math.abs(off) <= MOST_ROUNDED;
+  if (isFair && isRounding(typed, isOver ? Math.ceil : topic.isDose ? Math.floor : Math.round))
     return rounded;
   if (typed.isBare && unit !== undefined && isInAnotherUnit(value, right, unit, key))
     return found("other-unit", off);
   if (unit !== undefined && isPointMoved(value / right)) return found("mistake", off, ["decimal-point"]);
+  // However coarse a rounding is, nobody made two mistakes for it.
+  if (unit !== undefined && [Math.floor, Math.ceil].some((round) => isRounding(typed, round)))
+    return isOver ? rounded : found("unknown", off);
   const double = nearest(doublyWrongAnswers(topic, given, sizes), value, tolerance / 2);
   return double === undefined ? found("unknown", off) : found("mistake", off, double.mistakes);
 }
@@ -246,7 +257,6 @@ export const MOST_ROUNDED = 0.05;
 
 /** Whether a number is the right one with one to three figures. */
 function isRounding({ value, right }: Typed, round: (value: number) => number): boolean {
-  if (Math.abs(value / right - 1) > MOST_ROUNDED) return false;
   return [1, 2, 3].some((figures) => {
     const step = 10 ** (Math.floor(Math.log10(right)) + 1 - figures);
     return compareDecided(round(right / step) * step, value) === 0;

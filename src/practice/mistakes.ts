@@ -160,7 +160,7 @@ export type MistakeCode =
 const MIXING_RULE =
   "Unless the label says otherwise: conditioner first, then powders and granules, suspensions, emulsions, and adjuvants last.";
 
-const FOR_ONE = "This is the product for {oneLand}, whatever is really covered.";
+const FOR_ONE = "This is the product for {oneLand}, not for what is really covered.";
 const COVERS_OTHER = "Check what the mix covers: it is not {oneLand}.";
 const FOR_LAST_LOAD = "Multiply the product per {oneVolume.unit} of mix by the mix in the last load.";
 const CANOPY_SUM = "Multiply height by width, and divide by the row spacing.";
@@ -291,7 +291,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Use {perVolume} {small.unit} for {oneVolume}.",
   ),
   "pint-for-gallon": words(
-    "A gallon was taken to be as small as a pint.",
+    "A gallon was taken as a pint.",
     "The amount is 8 times too small.",
     "Use {perVolume} {small.unit} for {oneVolume}.",
   ),
@@ -336,8 +336,8 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Change volume, time and area to the units of the question.",
   ),
   "time-taken-as-minute": words(
-    "The time was taken as a whole minute.",
-    "Look at the time: it was less or more than a minute.",
+    "The time was taken as one minute.",
+    "Look at the time: it was less or more than 60 seconds.",
     "Use the time that it really took.",
   ),
   "seconds-as-minutes": words(
@@ -503,7 +503,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "took-the-water": words(
     "This is the water that is added.",
-    "The mix would be mostly concentrate.",
+    "The question asks for what goes into the water.",
     "Subtract the water from the finished mix.",
   ),
   "strength-ignored": words(
@@ -572,7 +572,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "The rate is per {oneRow.unit}: divide the length of row by that.",
   ),
   "unscaled-row": words(
-    "This is the amount for {oneRow.unit} of row, however long the rows are.",
+    "This is the amount for {oneRow.unit} of row, not for all rows.",
     "Compare the length of all rows with {oneRow.unit}.",
     "Divide the length of all rows by {oneRow.unit}, and multiply by the rate.",
   ),
@@ -592,7 +592,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "The rate is per {oneLawn.unit}: divide the area by that.",
   ),
   "unscaled-lawn": words(
-    "This is the amount for {oneLawn.unit}, whatever the plot is.",
+    "This is the amount for {oneLawn.unit}, not for the plot.",
     "Compare the plot with {oneLawn.unit}.",
     "Divide the area by {oneLawn.unit}, and multiply by the rate.",
   ),
@@ -616,7 +616,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "The question asks for the smaller unit of weight.",
     "{oneMass} is {perMass} {smallMass.unit}.",
   ),
-  "pound-of-12": words("A pound was taken as 12 ounces.", "The amount is too small.", "1 lb is 16 oz."),
+  "pound-of-12": words("A pound was taken as 12 ounces.", "The amount is too small.", "1 lb is 16 oz wt."),
   "weighed-by-water": words(
     "The weight was changed to fluid ounces, as if the product were water.",
     "A powder is not as heavy as water, and the question asks for a weight.",
@@ -774,8 +774,8 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "one-unit-of-stock": words(
     "This is the product for {oneVolume} of stock.",
-    "More or less stock than that is made.",
-    "Multiply by the stock that is made.",
+    "The question has another amount of stock.",
+    "Multiply by that amount of stock.",
   ),
   "ratio-inverted": words(
     "The ratio was used upside down.",
@@ -793,7 +793,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     MIXING_RULE,
   ),
   "order-reversed": words(
-    "The order was turned around.",
+    "The order was reversed.",
     "Emulsions and adjuvants coat dry powder, which then clumps.",
     MIXING_RULE,
   ),

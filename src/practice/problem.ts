@@ -44,7 +44,7 @@ export interface PracticeMistake extends ShownMistake {
 export interface PracticeProblem {
   /** What it is about. */
   readonly topic: PracticeTopic;
-  /** How hard it is: 1 one step; 2 one formula with a change of units, or two steps; 3 steps that build on each other. */
+  /** How hard it is: 1 a short formula; 2 a longer one, or two short ones; 3 steps that build on each other. */
   readonly difficulty: Difficulty;
   /** The system of units that it is set in. */
   readonly units: UnitSystem;

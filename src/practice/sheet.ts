@@ -1,7 +1,7 @@
 import { checked, type Field } from "../units/check.js";
 import { list } from "../units/fields.js";
 import { sheetLines } from "../worksheet/lines/written-line.js";
-import { facts, heading, sourcesList, text, working } from "../worksheet/render/page.js";
+import { heading, sourcesList, text, working } from "../worksheet/render/page.js";
 import type { GroupBlock, SheetBlock, SheetOfBlocks } from "../worksheet/render/sheets.js";
 import type { Writer } from "../worksheet/words/writer.js";
 import { MOST_ROUNDED } from "./check-answer.js";
@@ -132,7 +132,7 @@ function keyOf(
     writer,
   );
   const answers = [
-    facts(practice.answer, words, [{ name: practice.answer, value: answerText(answer, writer) }]),
+    heading(3, writer.fill(practice.answerIs, { answer: answerText(answer, writer) })),
     ...(note === undefined ? [] : [text(note)]),
   ];
   if (!isLong) return [...answers, wrong];

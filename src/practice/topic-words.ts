@@ -50,10 +50,10 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     ],
   },
   "household-measure": {
-    name: "Spoons, never over",
+    name: "Level spoons, rounded down",
     problems: [
       "One backpack load for the vegetables at {farm} takes {amount} of product. You have a measuring spoon of {spoon}. How many level spoons can go in without going over?",
-      "For the greenhouse at {farm} you need {amount} of product in the tank. Your spoon holds {spoon}. How many whole level spoons do you put in, never over?",
+      "For the greenhouse at {farm} you need {amount} of product in the tank. Your spoon holds {spoon}. How many whole level spoons do you put in without going over?",
       "The tank for the roses at {farm} takes {amount} of product. The only measure at hand is a spoon of {spoon}. What is the largest number of level spoons you may use?",
       "A spot-spray load at {farm} takes {amount} of product, and the spoon holds {spoon}. How many whole level spoons go in if the dose must not be exceeded?",
     ],
@@ -88,10 +88,10 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
   "mixing-order": {
     name: "Mixing order",
     problems: [
-      "At {farm} these go into one tank: {products}. The label gives no other order. In which order are they added?",
-      "For the vegetables at {farm} you mix {products}. Put the letters in the order in which the products go into the water.",
-      "The orchard sprayer at {farm} is half full of water. Still to come are {products}. Which goes in first, which next, and so on?",
-      "A helper at {farm} has set out {products}. Write the letters in the order of mixing.",
+      "At {farm} these go into one tank: {products}. The label gives no other order. Write the letters in the order in which they are added.",
+      "For the vegetables at {farm} you mix {products}. The label gives no other order. Put the letters in the order in which the products go into the water.",
+      "The orchard sprayer at {farm} is half full of water. Still to come are {products}. The label gives no other order. Write the letters, the first one first.",
+      "A helper at {farm} has set out {products}. The label gives no other order. Write the letters in the order of mixing.",
     ],
   },
   "strip-calibration": {
@@ -164,7 +164,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
       "A soil test at {farm} asks for nitrogen at {needed} on {area} of lawn. The bag says {nitrogen}-0-0. How much fertilizer does the lawn need ({unit})?",
       "The vegetables at {farm} need nitrogen at {needed}. The bag of fertilizer says {nitrogen}-0-0, and the plot measures {area}. How much do you weigh out ({unit})?",
       "On {area} of turf at {farm} you put down nitrogen at {needed} from a bag of {nitrogen}-0-0. How much goes into the spreader ({unit})?",
-      "The nursery at {farm} feeds {area} with nitrogen at {needed}. The first number on the bag is {nitrogen}. How much of the fertilizer is that ({unit})?",
+      "The nursery at {farm} feeds {area} with nitrogen at {needed}. The first number on the bag is {nitrogen}. How much fertilizer does that take ({unit})?",
     ],
   },
   "row-length": {
@@ -208,7 +208,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     problems: [
       "In a pasture at {farm} you spray {spots} thistles, each with {each} of mix. The label calls for {percent} of product in the mix. How much product do you need ({unit})?",
       "There are {spots} brambles along the orchard fence at {farm}. Each takes {each} of a {percent} mix. How much product goes into the spot sprayer ({unit})?",
-      "On the turf at {farm} {spots} patches get {each} of mix each. The mix has {percent} of product. How much product is that ({unit})?",
+      "On the turf at {farm} {spots} patches get {each} of mix each. The mix has {percent} of product. How much product do all the patches take ({unit})?",
       "The edge of the vineyard at {farm} has {spots} nettles to spot-spray. You allow {each} of mix for each one. The label says {percent}. How much product do you measure out ({unit})?",
     ],
   },
@@ -236,7 +236,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
       "On {area} of vegetables at {farm} you spray {carrierRate}, and mix {extra} extra. The label rate is {rate}. How much product goes into the whole mix ({unit})?",
       "The orchard sprayer at {farm} puts out {carrierRate} on {area}. To be safe you mix {extra} extra. How much product does the whole mix need at {rate} ({unit})?",
       "A vineyard of {area} at {farm} is sprayed at {carrierRate}. You mix {extra} more than that. The label says {rate}. How much product goes into the whole mix ({unit})?",
-      "On the turf at {farm}, {area} is treated with {carrierRate}. You mix {extra} more as a reserve, as strong as the rest. How much product is that at {rate} ({unit})?",
+      "On the turf at {farm}, {area} is sprayed at {carrierRate}. You mix {extra} more as a reserve, as strong as the rest. How much product goes into the whole mix at {rate} ({unit})?",
     ],
   },
   "tree-row-volume": {

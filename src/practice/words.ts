@@ -49,6 +49,7 @@ export type PracticeText =
   | "title"
   | "problem"
   | "answer"
+  | "answerIs"
   | "mistakes"
   | "wrongAnswer"
   | "shows"
@@ -78,6 +79,7 @@ export type PracticeText =
   | "unitsOnly"
   | "cancel"
   | "check"
+  | "checkMore"
   | "checkOf"
   | "checkSame"
   | "hundreds"
@@ -152,6 +154,7 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       title: "Practice problems",
       problem: "Problem {number}",
       answer: "Answer",
+      answerIs: "Answer: {answer}",
       mistakes: "Common wrong answers",
       wrongAnswer: "Wrong answer",
       shows: "What it shows",
@@ -165,10 +168,10 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       timesHigh: "Not right: about {times} times the right answer.",
       timesLow: "Not right: the right answer is about {times} times as much.",
       eachLetter: "Not right. Write each letter once: {letters}.",
-      tolerance: "An answer counts as right if it is within {percent}.",
+      tolerance: "An answer is right if it is within {percent} of the exact answer.",
       roundings:
-        "So does the exact answer rounded to one, two, or three figures, if that is within {roundest}.",
-      doses: "An amount of product is rounded down. A count must be exact.",
+        "The exact answer rounded to one, two, or three figures is right too, if it is within {roundest}.",
+      doses: "Round an amount of product down: more than the exact answer is wrong. A count must be exact.",
       titleOfSet: "{title}, set {set}",
       titleOfKey: "{title}: key",
       name: "Name",
@@ -181,7 +184,8 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       stepIn: "Step {number}: {found} in {unit}",
       unitsOnly: "Units: {units}",
       cancel: "{units} {count:one=cancels;other=cancel}.",
-      check: "Check by another route",
+      check: "Check in other units",
+      checkMore: "Check in other units, continued",
       checkOf: "In the other units: {figures}.",
       checkSame: "That is the same answer.",
       hundreds: "hundreds of {unit}",

@@ -17,7 +17,7 @@ import { drawingOf } from "./problem-drawing.js";
 import { type PracticeTopic, TOPICS } from "./topics/all.js";
 import { type MixingKind, placeOf } from "./topics/mixing-order.js";
 import { sizesIn } from "./topics/sizes.js";
-import { type Given, type GivenFigure, inAnswerUnit } from "./topics/topic.js";
+import { type AnyTopic, type Given, type GivenFigure, inAnswerUnit } from "./topics/topic.js";
 import type { PracticeMessages } from "./words.js";
 import { practiceWriter } from "./writer.js";
 
@@ -25,8 +25,8 @@ type Part = GroupBlock["blocks"][number];
 type BoardWriter = Writer<PracticeMessages>;
 
 /**
- * Returns a worked example for the board, one step a slide: the problem, an estimate, each step with its units, and a check by another
- * route.
+ * Returns a worked example for the board, one step a slide: the problem, an estimate, each step with its units, and a check in
+ * other units.
  *
  * The estimate is the same formula on round figures. A step shows the formula, the figures in it, which units cancel, and where a
  * factor comes from. The check works the problem again in the other system of units. The last slide has the likeliest mistakes.
@@ -102,7 +102,7 @@ function estimateSlide({ topic: name, given, units }: PracticeProblem, writer: B
   if (fair === undefined) return [];
   const { messages, fill } = writer;
   const filled = fill(messages.practice.estimateOf, {
-    figures: listOf(fair.figures, writer),
+    figures: listOf(needed(topic, fair.figures), writer),
     answer: answerText(inAnswerUnit(topic, Number(fair.about.toPrecision(2)), sizes), writer),
   });
   return [[heading(2, messages.practice.estimate) as Part, text(filled) as Part]];
@@ -214,14 +214,16 @@ function checkSlide({ topic: name, given, units, answer }: PracticeProblem, writ
   const again = inAnswerUnit(topic, topic.answer(figures, sizes), sizes) as Quantity | number;
   const back = typeof again === "number" || typeof answer === "number" ? again : backIn(again, answer.unit);
   const { messages, fill } = writer;
-  const { check, checkOf, checkSame } = messages.practice;
+  const { check, checkMore, checkOf, checkSame } = messages.practice;
   const [first, second] = [answerText(again, writer), answerText(back, writer)];
   const texts = [
-    fill(checkOf, { figures: listOf(figures, writer) }),
+    fill(checkOf, { figures: listOf(needed(topic, figures), writer) }),
     ...sumsOf(topic.working(figures, sizes).map(simplified), writer),
     first === second ? checkSame : `${writer.long(again)} = ${second}`,
   ];
-  return onSlides(texts).map((some) => [heading(2, check), ...some.map((one) => text(one))] as Part[]);
+  return onSlides(texts).map(
+    (some, at) => [heading(2, at === 0 ? check : checkMore), ...some.map((one) => text(one))] as Part[],
+  );
 }
 
 // More lines than these don't fit on a printed slide.
@@ -261,6 +263,11 @@ function listOf(given: Given, writer: BoardWriter): string {
     .flat()
     .filter((one): one is Quantity => typeof one === "object");
   return listText(amounts.map(writer.short), writer);
+}
+
+/** The figures that the answer needs. */
+function needed({ notNeeded = [] }: AnyTopic, given: Given): Given {
+  return Object.fromEntries(Object.entries(given).filter(([name]) => !notNeeded.includes(name)));
 }
 
 /** The figures with every amount changed. */

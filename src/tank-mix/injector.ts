@@ -237,7 +237,7 @@ function stockOf(input: InjectorInput): InjectorStock {
       "conflict",
       "stock-too-strong",
       "rate",
-      "The stock would have {product} of product in each {mix}, more than it can hold. Check the rate, or set the injector to draw more.",
+      "The stock would have {product} of product in {mix}, more than it can hold. Check the rate, or set the injector to draw more.",
       productInOne(strength),
     );
   return {

@@ -522,7 +522,7 @@ function applicationFindings({ label: { mostApplications: most }, soFar }: Job):
           "applications-last",
           "warning",
           "soFar.applications",
-          "This is the last of the {most} applications that the label allows in a season.",
+          "This is the last application of the season: the label allows {most}.",
           { made, most },
         ),
       ]

@@ -200,7 +200,7 @@ function extraFits({ total, split }: Partly<LoadsInput>, check: Check): void {
       "conflict",
       "extra-over-total",
       reserve === undefined ? "split.lines" : "split.reserve",
-      "What is mixed besides the rows or plots, {given}, must be less than the total mix of {total}.",
+      "The hose and the extra mix take {given}, and the total mix is only {total}. Check the volumes.",
       { given: sumOf(given), total },
     );
 }

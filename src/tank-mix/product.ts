@@ -395,9 +395,9 @@ export function refuseUnmixable(strength: Concentration, at: string): void {
 }
 
 const NO_ROOM =
-  "That's {product} of product in each {mix} of mix, which leaves no room for water. Check the rate's unit and the output rate.";
+  "That's {product} of product in {mix} of mix, which leaves no room for water. Check the rate's unit and the output rate.";
 const TOO_MUCH =
-  "That's {product} of product in each {mix} of mix, more than can be mixed in. Check the rate's unit and the output rate.";
+  "That's {product} of product in {mix} of mix, more than can be mixed in. Check the rate's unit and the output rate.";
 
 /** Refuses a range whose low end is over its high end, or a chosen rate over the high end. */
 function refuseOutside(

@@ -5,7 +5,7 @@ import { TextField } from "./fields.js";
 /** A day, written as year-month-day with a year of four digits: `2025-04-12`. */
 /* @__NO_SIDE_EFFECTS__ */
 export function date(sentence: string): TextField {
-  return new TextField(sentence, { name: "date", check: isDay });
+  return new TextField(sentence, { name: "date", example: "2025-04-12", check: isDay });
 }
 
 function isDay(text: string, check: Check): boolean {

@@ -175,11 +175,12 @@ export function choice<const T extends string | number>(
 
 /** Text: a name, a date. */
 export class TextField extends Field<string> {
-  /** @param format - what the text must be, beside not blank: notes a fault where it is not */
+  /** @param format - what the text must be, beside not blank: an example, and what notes a fault where it is not */
   constructor(
     about: string,
     readonly format?: {
       readonly name: "date" | "local-time" | "locale" | "time-zone";
+      readonly example: string;
       readonly check: (text: string, check: Check) => boolean;
     },
   ) {
@@ -187,16 +188,27 @@ export class TextField extends Field<string> {
   }
 
   read(input: unknown, check: Check): string | undefined {
-    if (typeof input !== "string")
-      return check.fault("not-a-quantity", "text-expected", "", "Enter some text, not {given}.", {
-        given: shown(input),
-      });
+    const { format } = this;
+    if (typeof input !== "string") {
+      const given = shown(input);
+      return format === undefined
+        ? check.fault("not-a-quantity", "text-expected", "", "Enter some text, not {given}.", { given })
+        : check.fault("not-a-quantity", "text-such-as", "", "Enter text such as {example}, not {given}.", {
+            example: format.example,
+            given,
+          });
+    }
     if (input.trim() === "") return this.missing(check);
-    return this.format === undefined || this.format.check(input, check) ? input : undefined;
+    return format === undefined || format.check(input, check) ? input : undefined;
   }
 
   missing(check: Check): undefined {
-    return check.fault("missing", "enter-text", "", "Enter some text here.");
+    const { format } = this;
+    return format === undefined
+      ? check.fault("missing", "enter-text", "", "Enter some text here.")
+      : check.fault("missing", "enter-text-such-as", "", "Enter text such as {example}.", {
+          example: format.example,
+        });
   }
 }
 
@@ -276,7 +288,7 @@ export class ObjectField<T extends object> extends Field<T> {
   }
 
   missing(check: Check): undefined {
-    return check.fault("missing", "object-missing", "", "This part is missing. Its fields are: {fields}.", {
+    return check.fault("missing", "object-missing", "", "This part is missing. Enter: {fields}.", {
       fields: this.toName,
     });
   }
@@ -295,8 +307,8 @@ export function isObject(input: unknown, check: Check, fields: readonly string[]
     isKnown ? "fields-expected" : "object-expected",
     "",
     isKnown
-      ? "This must be an object with the fields {fields}, not {given}."
-      : "This must be an object with fields, not {given}.",
+      ? "This must be an object, not {given}. Enter: {fields}."
+      : "This must be an object, not {given}.",
     { given: shown(input), ...(isKnown && { fields }) },
   );
   return false;
@@ -539,17 +551,17 @@ export function byGiven(groups: readonly (readonly string[])[], otherwise?: numb
     const second = first < 0 ? -1 : groups.findIndex((group, i) => i > first && isThere(group));
     const known = first < 0 ? otherwise : first;
     if (second < 0 && known !== undefined) return known;
-    const choices = groups.map((group) => group.join(" and "));
+    const choices = groups.map((group) => group.join(" + "));
     if (second < 0) {
       // A bare number doesn't say which of them it is.
       const code = typeof input === "object" && !Array.isArray(input) ? "missing" : "not-a-quantity";
-      return check.fault(code, "choose-fields", "", "Enter one of: {choices}.", { choices });
+      return check.fault(code, "choose-fields", "", "Enter one of: {choices.field}.", { choices });
     }
     return check.fault(
       "conflict",
       "fields-exclude",
       (groups[second] as readonly string[]).find((name) => hasField(input, [name])) as string,
-      "Enter {first} or {second}, not both.",
+      "Enter {first.field} or {second.field}, not both.",
       { first: choices[first as number] as string, second: choices[second] as string, choices },
     );
   };

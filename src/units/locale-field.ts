@@ -17,6 +17,7 @@ export function language(about: string): TextField {
 function tag(about: string, isRight: (text: string) => boolean): TextField {
   return new TextField(about, {
     name: "locale",
+    example: "en-US",
     check: (text, check) => {
       if (isRight(text)) return true;
       const { key, template, figures } = unknownLocale(text);

@@ -67,8 +67,19 @@ function placed(
   if (part === "unit") return unitOf(figure, phrasing);
   if (part === "typed") return isQuantity(figure) ? phrasing.typed(figure) : written(figure, phrasing);
   const keys = [figure].flat().map(String);
-  const names = keys.map((key) => phrasing.name(part, key) ?? key);
+  const names = keys.map((key) =>
+    part === "field" ? fieldNames(key, phrasing) : (phrasing.name(part, key) ?? key),
+  );
   return part === "expected" ? phrasing.oneOf(names) : names.join(", ");
+}
+
+/** Fields that belong together, in words: `row spacing + plant spacing` for `rowSpacing + plantSpacing`. */
+function fieldNames(keys: string, phrasing: Phrasing): string {
+  const inWords = (key: string) => key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+  return keys
+    .split(" + ")
+    .map((key) => phrasing.name("field", key) ?? inWords(key))
+    .join(" + ");
 }
 
 /** The unit of a quantity, or what a unit's name stands for. */

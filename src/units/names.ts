@@ -50,26 +50,8 @@ export interface IssueNames {
   readonly application: Readonly<
     Record<"broadcast" | "band" | "tree-rows" | "hand" | "turf" | "drench", string>
   >;
-  /** What is read or measured for a calibration. */
-  readonly reading: Readonly<
-    Record<
-      | "used"
-      | "swath"
-      | "distance"
-      | "caught"
-      | "catches"
-      | "time"
-      | "speed"
-      | "width"
-      | "area"
-      | "rowLength"
-      | "rowSpacing"
-      | "plantSpacing"
-      | "flow"
-      | "rate",
-      string
-    >
-  >;
+  /** What is entered, by the name of its field: that name in words where it is missing. */
+  readonly field: Readonly<Record<string, string>>;
   /** Signs before decimals. */
   readonly sign: Readonly<Record<"." | ",", string>>;
   /** What a value is that can't be shown. */
@@ -142,22 +124,7 @@ export const NAMES: IssueNames = {
     turf: "turf",
     drench: "a drench",
   },
-  reading: {
-    used: "amount used",
-    swath: "spray width",
-    distance: "distance",
-    caught: "amount caught",
-    catches: "catches",
-    time: "time",
-    speed: "speed",
-    width: "width",
-    area: "area",
-    rowLength: "row length",
-    rowSpacing: "row spacing",
-    plantSpacing: "plant spacing",
-    flow: "flow",
-    rate: "rate",
-  },
+  field: { used: "amount used", swath: "spray width", caught: "amount caught" },
   sign: { ".": "a point", ",": "a comma" },
   kind: { "a list": "a list", "an object": "an object", "a function": "a function" },
 };

@@ -72,8 +72,13 @@ export function resolveUnit(unit: unknown, path = "unit"): ResolvedUnit {
 /** The fault of what is not a unit, with the one that it was probably meant to be. */
 export function unknownUnit(unit: unknown, example: string): Sentence {
   const given = shown(unit);
-  const meant = typeof unit === "string" ? nearestUnit(unit) : undefined;
-  return unknownUnitOr(given, meant, example);
+  if (typeof unit !== "string")
+    return {
+      key: "choose-unit",
+      template: 'Choose a unit, such as "{example}".',
+      figures: { given, example },
+    };
+  return unknownUnitOr(given, nearestUnit(unit), example);
 }
 
 /** The same for a unit as it is shown, and the one that it was probably meant to be. */

@@ -15,7 +15,7 @@ const USE_BAND = "Use el ancho de la banda, no la distancia entre hileras.";
 const LAND_APART = "{hectare} son unos {acres}.";
 const MIXING_RULE =
   "Si la etiqueta no dice otra cosa: primero el acondicionador, luego polvos y gránulos, suspensiones y emulsiones, y al final los adyuvantes.";
-const FOR_ONE = "Este es el producto para {oneLand}, sin importar cuánto se cubre.";
+const FOR_ONE = "Este es el producto para {oneLand}, no para lo que de verdad se cubre.";
 const COVERS_OTHER = "Vea cuánto cubre la mezcla: no es {oneLand}.";
 const FOR_LAST_LOAD =
   "Multiplique el producto por {oneVolume.unit} de mezcla por la mezcla de la última carga.";
@@ -50,18 +50,18 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       },
     },
     "practice.catchOnStrip": {
-      found: "recogido en el tiempo de la franja",
-      terms: { caught: "recogido", walk: "tiempo de la franja", time: "tiempo en que se recogió" },
+      found: "lo recogido en el tiempo de la franja",
+      terms: { caught: "lo recogido", walk: "tiempo de la franja", time: "tiempo en que se recogió" },
     },
     "practice.catchMean": {
-      found: "promedio recogido",
-      terms: { x: "recogido de la boquilla {n}", n: "número de boquillas" },
+      found: "promedio de lo recogido",
+      terms: { x: "lo recogido de la boquilla {n}", n: "número de boquillas" },
     },
     "practice.nozzleOff": {
       found: "diferencia con el promedio",
       terms: {
-        worst: "recogido de la boquilla {n} (la peor)",
-        mean: "promedio recogido",
+        worst: "lo recogido de la boquilla {n} (la peor)",
+        mean: "promedio de lo recogido",
       },
     },
     "practice.solution": {
@@ -116,7 +116,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     "rectangle-area": topic(
       "Área de un rectángulo",
       "Un campo de verduras en {farm} es un rectángulo de {length} de largo y {width} de ancho. ¿Cuál es su área ({unit})?",
-      "Un césped deportivo en {farm} mide {length} por {width}, con esquinas rectas. ¿Cuál es su área ({unit})?",
+      "Un campo deportivo en {farm} mide {length} por {width}, con esquinas rectas. ¿Cuál es su área ({unit})?",
       "En el vivero de {farm} se trata un bloque rectangular. Mide {width} de ancho y {length} de largo. ¿Qué tan grande es el bloque ({unit})?",
       "Usted mide a pasos una parte de un pastizal en {farm}. Tiene {length} de largo y {width} de ancho, con esquinas rectas. ¿Cuál es su área ({unit})?",
     ),
@@ -142,7 +142,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Entre las hileras del viñedo de {farm} el tractor recorre {distance} en {time}. ¿Cuál es la velocidad de trabajo ({unit})?",
     ),
     "household-measure": topic(
-      "Cucharas, sin pasarse",
+      "Cucharas al ras, sin pasarse",
       "Una carga de mochila para las verduras de {farm} lleva {amount} de producto. Usted tiene una cuchara medidora de {spoon}. ¿Cuántas cucharas al ras se pueden poner sin pasarse?",
       "Para el invernadero de {farm} hacen falta {amount} de producto en el tanque. Su cuchara es de {spoon}. ¿Cuántas cucharas enteras al ras pone, sin pasarse?",
       "El tanque para las rosas de {farm} lleva {amount} de producto. La única medida a mano es una cuchara de {spoon}. ¿Cuántas cucharas llenas al ras puede usar como máximo?",
@@ -153,7 +153,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "La etiqueta pide {percent} de un aditivo en la mezcla. ¿Cuánto lleva un tanque de {fill} en {farm} ({unit})?",
       "Usted trata las camas del vivero de {farm}. La etiqueta dice que agregue {percent} de un esparcidor. El tanque se llena hasta {fill}. ¿Cuánto esparcidor es ({unit})?",
       "Para el huerto de {farm} se preparan {fill} de mezcla con {percent} de aceite. ¿Cuánto aceite se mide ({unit})?",
-      "A la aspersora del invernadero de {farm} le caben {fill}. La etiqueta pide {percent} de producto en la mezcla final. ¿Cuánto producto lleva ({unit})?",
+      "La aspersora del invernadero de {farm} es de {fill}. La etiqueta pide {percent} de producto en la mezcla final. ¿Cuánto producto lleva ({unit})?",
     ),
     "strip-reading": topic(
       "Volumen de aplicación leído de lo recogido",
@@ -171,16 +171,16 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "mixing-order": topic(
       "Orden de mezcla",
-      "En {farm} van estos en un mismo tanque: {products}. La etiqueta no da otro orden. ¿En qué orden se agregan?",
-      "Para las verduras de {farm} se mezclan {products}. Ponga las letras en el orden en que los productos van al agua.",
-      "La aspersora del huerto de {farm} está llena de agua hasta la mitad. Faltan {products}. ¿Cuál va primero, cuál después, y así hasta el último?",
-      "Un ayudante en {farm} puso en la mesa {products}. Escriba las letras en el orden de mezcla.",
+      "En {farm} van estos en un mismo tanque: {products}. La etiqueta no da otro orden. Escriba las letras en el orden en que se agregan.",
+      "Para las verduras de {farm} se mezclan {products}. La etiqueta no da otro orden. Ponga las letras en el orden en que los productos van al agua.",
+      "La aspersora del huerto de {farm} está llena de agua hasta la mitad. Faltan {products}. La etiqueta no da otro orden. Escriba las letras de la primera a la última.",
+      "Un ayudante en {farm} puso en la mesa {products}. La etiqueta no da otro orden. Escriba las letras en el orden de mezcla.",
     ),
     "strip-calibration": topic(
       "Volumen de aplicación con una franja de prueba",
-      "En una franja de prueba de {distance} en {farm}, aplicada a {swath} de ancho, la aspersora usó {used} de agua. ¿Cuál es el volumen de aplicación ({unit})?",
+      "En una franja de prueba de {distance} en {farm}, tratada a {swath} de ancho, la aspersora usó {used} de agua. ¿Cuál es el volumen de aplicación ({unit})?",
       "Usted calibra una aspersora de mochila para las verduras de {farm}. Camina {distance}, aplica una banda de {swath} de ancho y necesita {used} de agua para volver a la marca. ¿Cuál es el volumen de aplicación ({unit})?",
-      "En el viñedo de {farm} se aplica una franja bajo las vides, de {distance} de largo y {swath} de ancho. Para rellenar hacen falta {used}. ¿Cuál es el volumen de aplicación ({unit})?",
+      "En el viñedo de {farm} se aplica una franja bajo las vides, de {distance} de largo y {swath} de ancho. Para volver a la marca hacen falta {used}. ¿Cuál es el volumen de aplicación ({unit})?",
       "En el césped de {farm} la aspersión cubre {swath} de ancho. Después de {distance} hacen falta {used} para volver a llenar la aspersora. ¿Cuál es el volumen de aplicación ({unit})?",
     ),
     "catch-calibration": topic(
@@ -217,14 +217,14 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     "lawn-rate": topic(
       "Dosis para un césped",
       "Un césped en {farm} mide {length} de largo y {width} de ancho. La dosis de la etiqueta es {rate}. ¿Cuánto producto necesita el césped ({unit})?",
-      "El césped deportivo de {farm} mide {length} por {width}. ¿Cuánto producto es, a {rate} ({unit})?",
+      "El campo deportivo de {farm} mide {length} por {width}. ¿Cuánto producto es, a {rate} ({unit})?",
       "En el vivero de {farm} se trata un bloque de {length} por {width}, a {rate}. ¿Cuánto producto se mide ({unit})?",
       "El piso del invernadero de {farm} mide {width} de ancho y {length} de largo. La etiqueta permite {rate}. ¿Cuánto producto se puede usar en él ({unit})?",
     ),
     granules: topic(
       "Gránulos",
       "Se ponen gránulos en un césped de {length} por {width} en {farm}. La dosis de la etiqueta es {rate}. ¿Cuánto se pesa ({unit})?",
-      "Un bloque del vivero de {farm} mide {length} de largo y {width} de ancho. ¿Cuántos gránulos lleva, a {rate} ({unit})?",
+      "Un bloque del vivero de {farm} mide {length} de largo y {width} de ancho. ¿Qué cantidad de gránulos lleva, a {rate} ({unit})?",
       "En {farm} usted esparce gránulos en el césped junto a la casa club, de {width} de ancho y {length} de largo, a {rate}. ¿Cuánto hace falta ({unit})?",
       "Una parcela de verduras de {length} por {width} en {farm} recibe gránulos a {rate}. ¿Cuánto se pone en la esparcidora ({unit})?",
     ),
@@ -267,7 +267,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Manchones, en porcentaje",
       "En un pastizal de {farm} usted trata {spots} cardos, cada uno con {each} de mezcla. La etiqueta pide {percent} de producto en la mezcla. ¿Cuánto producto hace falta ({unit})?",
       "Junto a la cerca del huerto de {farm} hay {spots} zarzas. Cada una lleva {each} de una mezcla al {percent}. ¿Cuánto producto se pone en la aspersora de manchones ({unit})?",
-      "En el césped de {farm} se tratan {spots} manchones, con {each} de mezcla por manchón y {percent} de producto en ella. ¿Cuánto producto es ({unit})?",
+      "En el césped de {farm} se tratan {spots} manchones, con {each} de mezcla por manchón y {percent} de producto en ella. ¿Cuánto producto llevan todos ({unit})?",
       "La orilla del viñedo de {farm} tiene {spots} ortigas por tratar una a una. Usted calcula {each} de mezcla para cada una. La etiqueta dice {percent}. ¿Cuánto producto se mide ({unit})?",
     ),
     dilution: topic(
@@ -289,7 +289,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "En {area} de verduras en {farm} se aplican {carrierRate}, y se prepara {extra} de mezcla extra. La dosis de la etiqueta es {rate}. ¿Cuánto producto lleva toda la mezcla ({unit})?",
       "La aspersora del huerto de {farm} aplica {carrierRate} en {area}. Por seguridad usted prepara {extra} de mezcla extra. ¿Cuánto producto necesita toda la mezcla, a {rate} ({unit})?",
       "En un viñedo de {area} en {farm} se aplican {carrierRate}. Usted prepara {extra} de mezcla extra. La etiqueta dice {rate}. ¿Cuánto producto lleva toda la mezcla ({unit})?",
-      "En el césped de {farm} se trata un área de {area} con {carrierRate}. Usted prepara {extra} de mezcla extra, tan fuerte como el resto. ¿Cuánto producto es, a {rate} ({unit})?",
+      "En el césped de {farm} se trata un área de {area} con {carrierRate}. Usted prepara {extra} de mezcla extra, tan fuerte como el resto. ¿Cuánto producto lleva toda la mezcla, a {rate} ({unit})?",
     ),
     "tree-row-volume": topic(
       "Volumen de copa",
@@ -407,7 +407,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "small-unit-as-large": mistake(
       "La cantidad en {small.unit} se usó como si fueran {volume.unit}.",
-      "El resultado es {perVolume} veces demasiado alto: nadie aplica tanto.",
+      "El resultado es {perVolume} veces más alto de lo debido: nadie aplica tanto.",
       "Divida entre {perVolume} para pasar de {small.unit} a {volume.unit}.",
     ),
     "volume-factor-inverted": mistake(
@@ -417,7 +417,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "volume-unit-left": mistake(
       "La cantidad se quedó en {volume.unit}.",
-      "El número es {perVolume} veces demasiado chico.",
+      "El número es {perVolume} veces más chico de lo debido.",
       "Multiplique por {perVolume} para pasar de {volume.unit} a {small.unit}.",
     ),
     "label-unit-left": mistake(
@@ -427,12 +427,12 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "other-gallon": mistake(
       "Se usó el galón del otro sistema: el de Estados Unidos tiene 128 onzas líquidas, el imperial 160.",
-      "El galón de Estados Unidos y el imperial difieren en cerca de un quinto.",
+      "El galón de Estados Unidos y el imperial difieren más o menos en un quinto.",
       USE_VOLUME,
     ),
     "pint-for-gallon": mistake(
-      "Un galón se tomó tan chico como una pinta.",
-      "La cantidad es 8 veces demasiado chica.",
+      "Un galón se tomó como una pinta.",
+      "La cantidad es 8 veces más chica de lo debido.",
       USE_VOLUME,
     ),
     "pint-of-8": mistake(
@@ -452,12 +452,12 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "liter-of-100": mistake(
       "Un litro se tomó como 100 mL.",
-      "La cantidad es 10 veces demasiado chica.",
+      "La cantidad es 10 veces más chica de lo debido.",
       USE_LABEL,
     ),
     "width-in-small-unit": mistake(
       "El ancho no se convirtió ({width.unit} a {length.unit}).",
-      "El ancho es {perLength} veces demasiado grande.",
+      "El ancho es {perLength} veces más grande de lo debido.",
       "Divida el ancho entre {perLength} ({width.unit} a {length.unit}).",
     ),
     "width-left-out": mistake(
@@ -467,7 +467,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "width-in-large-unit": mistake(
       "El ancho se convirtió ({width.unit} a {length.unit}) y se usó en la fórmula con {widthFormula}.",
-      "El volumen es {perLength} veces demasiado alto.",
+      "El volumen es {perLength} veces más alto de lo debido.",
       "La fórmula con {widthFormula} pide el ancho como está ({width.unit}); el cálculo de aquí lo pide convertido ({length.unit}). No mezcle los dos.",
     ),
     "factors-left-out": mistake(
@@ -476,18 +476,18 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Pase volumen, tiempo y área a las unidades de la pregunta.",
     ),
     "time-taken-as-minute": mistake(
-      "El tiempo se tomó como un minuto entero.",
-      "Vea el tiempo: fue menos o más de un minuto.",
+      "El tiempo se tomó como un minuto.",
+      "Vea el tiempo: fue menos o más de 60 segundos.",
       "Use el tiempo que de verdad pasó.",
     ),
     "seconds-as-minutes": mistake(
       "Los segundos se usaron como minutos.",
-      "El resultado es 60 veces demasiado bajo.",
+      "El resultado es 60 veces más bajo de lo debido.",
       "Divida los segundos entre 60 para pasar a minutos.",
     ),
     "speed-in-other-unit": mistake(
       "La velocidad en {speed.unit} se usó como si fueran {length.unit} por segundo.",
-      "A paso normal se camina a cerca de {walking}: {walkingPerSecond} {length.unit} por segundo.",
+      "A paso normal se camina a más o menos {walking}: {walkingPerSecond} {length.unit} por segundo.",
       "Pase primero la velocidad a {length.unit} por segundo.",
     ),
     "rounded-down": mistake(
@@ -583,7 +583,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "tablespoon-for-teaspoon": mistake(
       "Se contaron cucharadas en vez de cucharaditas.",
-      "En una cucharada caben 3 cucharaditas, así que el número es 3 veces demasiado chico.",
+      "En una cucharada caben 3 cucharaditas, así que el número es 3 veces más chico de lo debido.",
       "Vea qué cuchara dice la pregunta.",
     ),
     "teaspoon-for-tablespoon": mistake(
@@ -618,7 +618,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "percent-as-part": mistake(
       "El porcentaje no se dividió entre 100.",
-      "La cantidad es 100 veces demasiado grande.",
+      "La cantidad es 100 veces más grande de lo debido.",
       PER_HUNDRED,
     ),
     "final-percent-only": mistake(
@@ -628,7 +628,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "per-mille": mistake(
       "El porcentaje se dividió entre {thousand}.",
-      "La cantidad es 10 veces demasiado chica.",
+      "La cantidad es 10 veces más chica de lo debido.",
       PER_HUNDRED,
     ),
     "one-unit-only": mistake(
@@ -643,7 +643,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "took-the-water": mistake(
       "Esta es el agua que se agrega.",
-      "La mezcla sería casi puro concentrado.",
+      "La pregunta pide lo que se pone en el agua.",
       "Reste el agua de la mezcla final.",
     ),
     "strength-ignored": mistake(
@@ -678,7 +678,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "speed-factor-inverted": mistake(
       "El factor entre las dos unidades de velocidad se usó al revés.",
-      "Compárela con el paso normal, cerca de {walking}.",
+      "Compárela con el paso normal, más o menos {walking}.",
       "{oneSpeed} son unos {perSecond} {length.unit} por segundo.",
     ),
     "per-minute-left": mistake(
@@ -717,7 +717,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "La dosis es por {oneRow.unit}: divida el largo de hilera entre eso.",
     ),
     "unscaled-row": mistake(
-      "Esta es la cantidad para {oneRow.unit} de hilera, sin importar el largo de las hileras.",
+      "Esta es la cantidad para {oneRow.unit} de hilera, no para todas las hileras.",
       "Compare el largo de todas las hileras con {oneRow.unit}.",
       "Divida el largo de todas las hileras entre {oneRow.unit} y multiplique por la dosis.",
     ),
@@ -732,7 +732,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Divida el largo de todas las hileras entre {oneRow.unit} y multiplique por la dosis.",
     ),
     "unscaled-lawn": mistake(
-      "Esta es la cantidad para {oneLawn.unit}, sin importar la parcela.",
+      "Esta es la cantidad para {oneLawn.unit}, no para la parcela.",
       "Compare la parcela con {oneLawn.unit}.",
       "Divida el área entre {oneLawn.unit} y multiplique por la dosis.",
     ),
@@ -787,7 +787,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Multiplique la mezcla por su concentración: el producto que lleva {oneVolume}.",
     ),
     "reserve-without-product": mistake(
-      "La mezcla extra no llevó producto.",
+      "El agua extra no llevó producto.",
       "Toda la mezcla quedaría demasiado débil.",
       "Calcule el producto para toda la mezcla, también la mezcla extra.",
     ),
@@ -864,7 +864,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     "nozzles-counted-twice": mistake(
       "Lo recogido se dividió dos veces entre el número de boquillas.",
       "El volumen es demasiado bajo para boquillas así.",
-      "Use el promedio recogido con el ancho de una boquilla.",
+      "Use el promedio de lo recogido con el ancho de una boquilla.",
     ),
     "nozzles-squared": mistake(
       "Lo recogido se multiplicó dos veces por el número de boquillas.",
@@ -903,7 +903,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "part-not-percent": mistake(
       "Este es el número decimal, no el porcentaje.",
-      "El número es 100 veces demasiado chico.",
+      "El número es 100 veces más chico de lo debido.",
       "Multiplique por 100.",
     ),
     "ratio-ignored": mistake(
@@ -918,8 +918,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "one-unit-of-stock": mistake(
       "Este es el producto para {oneVolume} de solución madre.",
-      "Se prepara más o menos que eso.",
-      "Multiplique por la solución madre que se prepara.",
+      "La pregunta da otra cantidad de solución madre.",
+      "Multiplique por esa cantidad de solución madre.",
     ),
     "ratio-inverted": mistake(
       "La proporción se usó al revés.",
@@ -998,8 +998,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "volumes-in-two-units": mistake(
       "Un volumen quedó en {small.unit} y el otro en {volume.unit}.",
-      "El tiempo es {perVolume} veces demasiado largo.",
-      "{oneVolume} es {perVolume} {small.unit}: cambie uno de los dos primero.",
+      "El tiempo es {perVolume} veces más largo de lo debido.",
+      "En {oneVolume} hay {perVolume} {small.unit}: cambie uno de los dos primero.",
     ),
     "minutes-for-seconds": mistake(
       "La respuesta quedó en minutos.",
@@ -1007,13 +1007,13 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Multiplique los minutos por 60 para obtener segundos.",
     ),
     "flow-multiplied": mistake(
-      "El volumen se multiplicó por el caudal en vez de dividirse.",
-      "Un caudal mayor debe llevar menos tiempo.",
+      "El volumen se multiplicó por la descarga en vez de dividirse.",
+      "Con una descarga mayor debe bastar menos tiempo.",
       TIME_SUM,
     ),
     "time-of-catch": mistake(
       "Este es el tiempo en que se recogió.",
-      "Una planta recibe otro volumen que el recogido.",
+      "Una planta no recibe el mismo volumen que se recogió.",
       TIME_SUM,
     ),
     "plants-from-catch": mistake(
@@ -1036,6 +1036,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     title: "Problemas de práctica",
     problem: "Problema {number}",
     answer: "Respuesta",
+    answerIs: "Respuesta: {answer}",
     mistakes: "Respuestas equivocadas comunes",
     wrongAnswer: "Respuesta equivocada",
     shows: "Qué muestra",
@@ -1049,10 +1050,11 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     timesHigh: "No es correcto: es unas {times} veces la respuesta correcta.",
     timesLow: "No es correcto: la respuesta correcta es unas {times} veces mayor.",
     eachLetter: "No es correcto. Escriba cada letra una vez: {letters}.",
-    tolerance: "Una respuesta cuenta como correcta si difiere en {percent} o menos.",
+    tolerance: "Una respuesta es correcta si difiere en {percent} o menos de la exacta.",
     roundings:
-      "También cuenta la respuesta exacta redondeada a una, dos o tres cifras, si difiere en {roundest} o menos.",
-    doses: "Una cantidad de producto se redondea hacia abajo. Lo que se cuenta debe ser exacto.",
+      "También lo es la respuesta exacta redondeada a una, dos o tres cifras, si difiere en {roundest} o menos.",
+    doses:
+      "Redondee hacia abajo una cantidad de producto: más que la respuesta exacta es un error. Lo que se cuenta debe ser exacto.",
     titleOfSet: "{title}, serie {set}",
     titleOfKey: "{title}: clave",
     name: "Nombre",
@@ -1060,12 +1062,13 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     toScale: "Dibujado a escala",
     theProblem: "El problema",
     estimate: "Estimación",
-    estimateOf: "Con números redondos ({figures}) da cerca de {answer}.",
+    estimateOf: "Con números redondos ({figures}) da más o menos {answer}.",
     step: "Paso {number}: {found}",
     stepIn: "Paso {number}: {found} en {unit}",
     unitsOnly: "Unidades: {units}",
     cancel: "Se {count:one=cancela;other=cancelan}: {units}.",
-    check: "Comprobación por otro camino",
+    check: "Comprobación en otras unidades",
+    checkMore: "Comprobación en otras unidades, continuación",
     checkOf: "En las otras unidades: {figures}.",
     checkSame: "Es la misma respuesta.",
     hundreds: "centenares de {unit}",

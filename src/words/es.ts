@@ -88,8 +88,10 @@ const NUTRIENTS = {
 };
 const EACH = "mezcla por unidad";
 const COUNT = "cuántas unidades son";
-const MOST = "unidades para las que alcanza un tanque lleno";
-const PER_LOAD = "unidades enteras por carga";
+const PIECE = "mezcla por hilera o parcela";
+const PIECES = "número de hileras o parcelas";
+const MOST = "hileras o parcelas para las que alcanza un tanque lleno";
+const PER_LOAD = "hileras o parcelas enteras por carga";
 const PER_LENGTH = "mezcla por largo de hilera";
 const PART_OF_MIX = "parte de la mezcla que es producto";
 const RATIO = { parts: "partes de producto", whole: "partes de mezcla" };
@@ -375,7 +377,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         width: WIDTH,
       }),
       "output-rate.direct-strip-rate": words("volumen de aplicación leído de lo recogido", {
-        caught: "recogido en el tiempo de la franja",
+        caught: "lo recogido en el tiempo de la franja",
         reading: "volumen de aplicación por unidad recogida",
       }),
       "output-rate.tree-row-length": words("volumen por largo de hilera", treeRow),
@@ -566,14 +568,14 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       }),
       "tank-mix.fills": words("número de llenados del tanque", { total: MIX, fill: "llenado del tanque" }),
       "tank-mix.loads": words("número de cargas", { fills: "número de llenados del tanque" }),
-      "tank-mix.piece": words(EACH, { total: MIX, ...BESIDES, pieces: COUNT }),
-      "tank-mix.most": words(MOST, { fill: "llenado del tanque", ...BESIDES, piece: EACH }),
+      "tank-mix.piece": words(PIECE, { total: MIX, ...BESIDES, pieces: PIECES }),
+      "tank-mix.most": words(MOST, { fill: "llenado del tanque", ...BESIDES, piece: PIECE }),
       "tank-mix.perLoad": words(PER_LOAD, {
         most: MOST,
-        pieces: COUNT,
+        pieces: PIECES,
         chosen: "lo más que se escogió para una carga",
       }),
-      "tank-mix.loadsOfPieces": words("número de cargas", { pieces: COUNT, perLoad: PER_LOAD }),
+      "tank-mix.loadsOfPieces": words("número de cargas", { pieces: PIECES, perLoad: PER_LOAD }),
       "tank-mix.fullMarkSteps": words("marcas hasta el llenado del tanque", {
         fill: "llenado del tanque",
         step: MARK_STEP,
@@ -593,8 +595,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         last: "última carga, hasta su marca",
       }),
       "tank-mix.loadOfPieces": words(LOAD_HOLDS, {
-        pieces: "unidades en la carga",
-        piece: EACH,
+        pieces: "hileras o parcelas en la carga",
+        piece: PIECE,
         ...BESIDES,
       }),
       "tank-mix.markSteps": words("marcas hasta la carga", { load: LOAD_HOLDS, step: MARK_STEP }),
@@ -865,7 +867,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "spots-over-ground":
         "Los manchones suman {treated}, más que el terreno ({ground}). Revise cuántos son y su tamaño.",
       "lengths-counted":
-        "{given} no coincide con {lengths:one=el largo anotado;other=los {lengths} largos}. Anote un largo para cada uno.",
+        "El número es {given}, pero anotó {lengths} {lengths:one=largo;other=largos}. Anote un largo para cada uno.",
       "treated-over-ground":
         "El área tratada ({treated}) es más que el terreno ({ground}). Cuente la parcela una vez aunque la trate dos veces.",
       "table-too-large":
@@ -911,7 +913,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Dilúyalo primero: ponga {product} de producto en una medida, complete con agua hasta {stock} y revuelva. De eso, su dosis es {taken}.",
       "set-in-list":
         "Una lista tiene utensilios, no nombres de juegos. Escriba {example} para los utensilios de un juego.",
-      "tool-twice": "El utensilio {name} está dos veces en la lista. Quite uno.",
+      "tool-twice": "El utensilio {name.tool} está dos veces en la lista. Quite uno.",
       "tool-names-alike": "Dos utensilios se llaman {name}. Dé a cada uno su propio nombre.",
       "bulk-density-missing":
         "Anote la densidad aparente de este producto, o pese el producto: una onza de peso llena de 2 a 6 cucharadas al ras.",
@@ -941,10 +943,10 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "range-descends": "La presión más baja, {lowest}, es mayor que la más alta, {highest}. Intercámbielas.",
       "outputs-differ":
         "{given} y {first} son una descarga y un volumen por área. Anote dos descargas, o dos volúmenes por área.",
-      "nothing-to-find": "Deje en blanco uno de estos: {choices.reading}. Se calcula con los otros tres.",
-      "three-needed": "Falta: {missing.reading}. Deje en blanco solo el que se va a calcular.",
+      "nothing-to-find": "Deje en blanco uno de estos: {choices.field}. Se calcula con los otros tres.",
+      "three-needed": "Falta: {missing.field}. Deje en blanco solo el que se va a calcular.",
       "certainty-missing":
-        "Nada indica qué tan seguras son las lecturas. Anote una resolución o una incertidumbre para uno de estos: {choices.reading}.",
+        "Nada indica qué tan seguras son las lecturas. Anote una resolución o una incertidumbre para uno de estos: {choices.field}.",
       "day-too-early": "{today} es antes de la calibración del {calibrated}. Revise las dos fechas.",
       "all-ground-treated":
         "Todo el terreno ({ground}) cuenta como tratado, pero su franja medía solo {width}, como una banda. Escoja bandas, camas o manchones, o parcela completa si la trata toda.",
@@ -961,7 +963,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "rate-low":
         "El volumen de aplicación es {rate}, menos de lo usual para aspersoras de mochila o de aguilón chico (desde {limit}). Revise las unidades de la franja y del agua que repuso, y calibre de nuevo.",
       "rate-high":
-        "El volumen de aplicación es {rate}, más de lo usual para {application.application} (hasta {limit}). Revise las unidades de la franja y del agua que repuso, y el tipo de aplicación.",
+        "El volumen de aplicación es {rate}, más de lo usual para {application.application} (hasta {limit}). Revise las unidades de la calibración y el tipo de aplicación.",
       "speed-low":
         "La velocidad es {speed}, más lenta que un paso constante ({limit}). Tome de nuevo el tiempo del recorrido.",
       "speed-high":
@@ -1084,7 +1086,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "result-for-record": "Esto solo contiene un registro. Pase su registro: done.record.",
       "plan-expected": "Esto no es un plan terminado. Primero planee el trabajo.",
       "plan-changed":
-        "Este plan no corresponde a sus propios datos: algo se cambió. Planee el trabajo de nuevo.",
+        "Este plan no corresponde a sus propios datos: se cambió, o lo hizo otra versión de esta biblioteca. Planee el trabajo de nuevo.",
       "left-or-used": "Anote lo que sobró, o lo que se usó en cada parcela.",
       "left-and-used": "Anote lo que sobró o lo que se usó en cada parcela, no las dos cosas.",
       "used-of-each-plot":
@@ -1135,7 +1137,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "injector-upside-down": "Un ajuste de {parts}:{to} sería más solución madre que agua. ¿Está al revés?",
       "rate-not-in-mix": "Un inyector mezcla por volumen. Escriba la dosis en lo que sale, como {example}.",
       "stock-too-strong":
-        "La solución madre tendría {product} de producto en cada {mix}, más de lo que admite. Revise la dosis o ajuste el inyector para que tome más.",
+        "La solución madre tendría {product} de producto en {mix}, más de lo que admite. Revise la dosis o ajuste el inyector para que tome más.",
       "drawn-over-caught":
         "Lo que salió es {caught}, pero lo que se tomó de la solución madre es {drawn}. ¿Están cambiados los dos?",
       "stronger-than-source":
@@ -1166,8 +1168,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "La etiqueta permite {max} por temporada, y no ha anotado lo que ya recibió esta parcela. Revise su registro de aplicaciones.",
       "applications-over-most":
         "La etiqueta limita las aplicaciones a {most} por temporada, y esta parcela ya tuvo {made}. No use más este producto en esta temporada.",
-      "applications-last":
-        "Esta es la {most:one=única aplicación;other=última de las {most} aplicaciones} que permite la etiqueta por temporada.",
+      "applications-last": "Esta es la última aplicación de la temporada: la etiqueta permite {most}.",
       "applications-unknown":
         "La etiqueta limita las aplicaciones a {most} por temporada, y no ha anotado cuántas tuvo esta parcela. Revise su registro de aplicaciones.",
       "interval-too-short":
@@ -1237,7 +1238,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "reserve-range": "Lo más no puede ser menos que {given} %.",
       "least-over-fill": "La carga más chica no puede ser mayor que una completa de {fill}.",
       "extra-over-total":
-        "Lo que se mezcla además de las hileras o parcelas, {given}, debe ser menos que la mezcla total de {total}.",
+        "La manguera y la mezcla extra llevan {given}, y la mezcla total es de solo {total}. Revise los volúmenes.",
       "piece-and-extra-over-fill":
         "Una hilera o parcela lleva {each}, y con {extra} de mangueras y mezcla extra pasa de una carga de {fill}. Divida la mezcla en cargas iguales.",
       "piece-over-fill":
@@ -1251,9 +1252,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "no-room-for-water":
         "Los productos líquidos suman {products}, y no queda lugar para el agua en {mix} de mezcla. Revise las unidades de las dosis.",
       "no-room-in-mix":
-        "Con {product} de producto en cada {mix} de mezcla no queda lugar para el agua. Revise la unidad de la dosis y el volumen de aplicación.",
+        "Con {product} de producto en {mix} de mezcla no queda lugar para el agua. Revise la unidad de la dosis y el volumen de aplicación.",
       "too-much-to-mix":
-        "{product} de producto en cada {mix} de mezcla es más de lo que se puede mezclar. Revise la unidad de la dosis y el volumen de aplicación.",
+        "{product} de producto en {mix} de mezcla es más de lo que se puede mezclar. Revise la unidad de la dosis y el volumen de aplicación.",
       "formulation-not-for-water":
         "{given} es una formulación que no se mezcla con agua. Revise cómo dice la etiqueta que se usa.",
       "step-twice": "El paso {given} está dos veces. Anote cada paso una vez.",
@@ -1290,14 +1291,15 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "No existe la opción {given.kind}. ¿Quiso decir {meant}? Escoja una de estas: {choices}.",
       choose: "Escoja una de estas: {choices}.",
       "text-expected": "Anote un texto, no {given.kind}.",
-      "time-as-text": "Anote un texto como {example}, no {given.kind}.",
+      "text-such-as": "Anote un texto como {example}, no {given.kind}.",
+      "enter-text-such-as": "Anote un texto como {example}.",
       "enter-text": "Anote un texto aquí.",
       "yes-or-no-expected": "Anote true (sí) o false (no), no {given.kind}.",
       "yes-or-no": "Anote true (sí) o false (no).",
-      "object-missing": "Falta esta parte. Sus campos son: {fields}.",
+      "object-missing": "Falta esta parte. Anote: {fields}.",
       "json-text": "Esto es texto. Léalo primero con JSON.parse.",
-      "object-expected": "Esto debe ser un objeto con campos, no {given.kind}.",
-      "fields-expected": "Esto debe ser un objeto con los campos {fields}, no {given.kind}.",
+      "object-expected": "Esto debe ser un objeto, no {given.kind}.",
+      "fields-expected": "Esto debe ser un objeto, no {given.kind}. Anote: {fields}.",
       "field-unknown": "Aquí no hay ningún campo {given.kind}. Los campos son: {choices}.",
       "field-misspelled": "Aquí no hay ningún campo {given.kind}. ¿Quiso decir {meant}?",
       "part-missing": "Falta esta parte.",
@@ -1307,8 +1309,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "list-of-so-many": "Anote {expected.expected}, no una lista de {given}.",
       "list-of-expected": "Anote {expected.expected}, no {given.kind}.",
       "list-of": "Anote {expected.expected}.",
-      "choose-fields": "Anote uno de estos: {choices}.",
-      "fields-exclude": "Anote {first} o {second}, no los dos.",
+      "choose-fields": "Anote uno de estos: {choices.field}.",
+      "fields-exclude": "Anote {first.field} o {second.field}, no los dos.",
       "bus-rate-large": "{given} es demasiado grande para enviarlo. Lo más es {limit}.",
       "bus-rate-small": "{given} es demasiado chico para enviarlo. Lo menos es {limit}.",
       "locale-unknown": 'Aquí no se conoce el idioma {given.kind}. Use una clave como "en-US" o "es".',
@@ -1406,6 +1408,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "figure-expected": "Un dato es un número, un texto, una lista de textos o un número con su unidad.",
       "formula-unreadable": "{given.kind} no es una fórmula.",
       "nonce-unreadable": "Esto no es un nonce en base64, por ejemplo c3ByYXk=.",
+      "words-expected": "Pase una tabla de palabras, por ejemplo la española, no {given.kind}.",
       "words-missing": "Falta esta parte de la tabla de palabras.",
     },
     names: {
@@ -1447,7 +1450,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         turf: "césped",
         drench: "una aplicación al suelo con mucha agua",
       },
-      reading: {
+      field: {
         used: USED,
         swath: SWATH,
         distance: "distancia",
@@ -1462,6 +1465,39 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         plantSpacing: PLANT_SPACING,
         flow: "descarga",
         rate: RATE,
+        activeIngredient: "ingrediente activo",
+        amount: "cantidad",
+        base: "base",
+        bedLength: "largo de la cama",
+        bedLengths: "largos de las camas",
+        calibration: "calibración",
+        chosen: "dosis escogida",
+        concentrate: "volumen concentrado",
+        contains: "contenido",
+        diameter: "diámetro",
+        each: "área de cada uno",
+        factor: "factor",
+        finished: "lo que sale",
+        ground: "terreno",
+        height: "altura",
+        high: "dosis más alta",
+        length: "largo",
+        low: "dosis más baja",
+        nutrient: "nutriente",
+        parts: "partes",
+        per: "por qué área",
+        percent: "por ciento",
+        plants: "plantas",
+        plot: "parcela",
+        roundUpTo: "redondear hasta",
+        rowLengths: "largos de las hileras",
+        sides: "lados",
+        size: "tamaño",
+        stock: "solución madre",
+        to: "en cuántas partes",
+        unit: "unidad",
+        value: "número",
+        volume: "volumen",
       },
       sign: { ".": "un punto", ",": "una coma" },
       kind: { "a list": "una lista", "an object": "un objeto", "a function": "una función" },

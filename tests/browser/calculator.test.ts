@@ -347,7 +347,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
       const frame = page.frameLocator("iframe");
       await frame.locator("#language").selectOption("es");
       await frame.getByRole("button", { name: "Ver un ejemplo" }).click();
-      await expect.poll(() => frame.locator("#status").textContent()).toBe("Listo: 2 tanques");
+      await expect.poll(() => frame.locator("#status").textContent()).toBe("Listo: 2 cargas");
       expect(await frame.locator(".load h3").first().textContent()).toBe("Carga 1 de 2");
     });
 
@@ -1027,7 +1027,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     const loaded: string[] = [];
     page.on("request", (request) => loaded.push(request.url()));
     await page.locator("#language").selectOption("es");
-    await expect.poll(() => textOf(page, "#status")).toBe("Listo: 2 tanques");
+    await expect.poll(() => textOf(page, "#status")).toBe("Listo: 2 cargas");
     expect(loaded.filter((url) => /\/es-[^/]*\.js$/.test(url))).toHaveLength(1);
     expect(await page.locator("html").getAttribute("lang")).toBe("es");
     const spanish = { words: SPANISH_WORDS, locale: "en-US", units: "us" } as const;
@@ -1055,10 +1055,10 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
 
   it("opens in Spanish where the browser is", async () => {
     const page = await open({ ...PHONE, locale: "es-MX" });
-    await expect.poll(() => textOf(page, "#status")).toBe("Elija primero un trabajo");
+    await expect.poll(() => textOf(page, "#status")).toBe("Escoja primero un trabajo");
     expect(await page.locator("#system").inputValue()).toBe("metric");
     const other = await open({ ...PHONE, locale: "es-US" });
-    await expect.poll(() => textOf(other, "#status")).toBe("Elija primero un trabajo");
+    await expect.poll(() => textOf(other, "#status")).toBe("Escoja primero un trabajo");
     expect(await other.locator("#system").inputValue()).toBe("us");
   });
 
@@ -1299,7 +1299,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     await type(page, "plot.rows", "28");
     expect(await textOf(page, "#status")).toBe("Ready: 3 tank loads");
     await page.locator("#language").selectOption("es");
-    await expect.poll(() => textOf(page, "#status")).toBe("Listo: 3 tanques");
+    await expect.poll(() => textOf(page, "#status")).toBe("Listo: 3 cargas");
   });
 
   it("prints a field card of one page with doses and cautions, and nothing else", async () => {
@@ -1341,7 +1341,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   it("questions a doubtful figure where it is entered, and below the answer", async () => {
     const page = await openWithJob();
     await type(page, "calibration.used", "34", "gal");
-    expect(await faultOf(page, "calibration")).toContain("Check the units for the strip and the refill");
+    expect(await faultOf(page, "calibration")).toContain("Check the units of the calibration");
     expect(await textOf(page, "#found .alerts")).toContain(await faultOf(page, "calibration"));
     expect(await page.locator("#fault-calibration").getAttribute("class")).toContain("doubt");
     await type(page, "sprayer.lineVolume", "10", "gal");

@@ -396,7 +396,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the page of the lesson",
 
   it("says what is wrong with topics, students and lines", async () => {
     const page = await open(LINK.replace("strip-calibration%2C", ""));
-    await page.getByLabel("Easy: one step").check();
+    await page.getByLabel("Easy: a short formula").check();
     await press(page, "Start");
     expect(await textOf(page, "#topics-fault")).toMatch(/^All of these topics are harder than 1\./);
     expect(await page.locator("#topics").getAttribute("open")).toBe("");

@@ -132,7 +132,7 @@ export const THING: ObjectField<Thing> = named(
   object<Thing>(
     {
       name: text("What it is called."),
-      day: optional(new TextField("The day.", { name: "date", check: isDay })),
+      day: optional(new TextField("The day.", { name: "date", example: "2025-04-12", check: isDay })),
       rows: count("How many rows. A whole number, 1 or more."),
       share: optional(number("How much of it. More than 0, at most 1.", { above: 0, max: 1 })),
       sides: optional(choice("How many sides: 1 or 2.", [1, 2])),

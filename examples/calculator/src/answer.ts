@@ -151,7 +151,12 @@ function mixCard({ title, numbers, fill, covers, doses }: Worksheet["loads"][num
         ${covers === undefined ? "" : html`<p class="hint">${covers}</p>`}
       </div>
     </div>
-    <ul class="doses">${doses.map((dose, i) => doseItem(dose, load.products[i]))}</ul>
+    <ul class="doses">${doses.map((dose) =>
+      doseItem(
+        dose,
+        load.products.find(({ name }) => name === dose.product),
+      ),
+    )}</ul>
   </section>`;
 }
 

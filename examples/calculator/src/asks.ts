@@ -30,7 +30,7 @@ const ORCHARD = question("orchard", ["What do you spray?", "¿Qué trata?"], {
   canopy: ["The trees", "Los árboles"],
 });
 const GRANULES_ON = question("granulesOn", ["What do you spread on?", "¿Dónde esparce?"], {
-  block: ["A whole block", "Un terreno entero"],
+  block: ["A whole block", "Una parcela completa"],
   area: ["An area I know", "Un área que conozco"],
 });
 const EACH = question("each", ["How much does each one get?", "¿Cuánto recibe cada una?"], {
@@ -39,7 +39,7 @@ const EACH = question("each", ["How much does each one get?", "¿Cuánto recibe 
   timed: ["I time the wand", "Mido el tiempo de la lanza"],
 });
 const PER_ROW = question("perRow", ["How much does the row get?", "¿Cuánto recibe la hilera?"], {
-  known: ["I know the rate", "Sé la dosis"],
+  known: ["I know the rate", "Sé cuánto"],
   measured: ["I measured it", "Lo medí"],
 });
 const sides = (path: string, label: Text): Ask =>
@@ -57,10 +57,10 @@ const BAND = ask("plot.bandWidth", ["Band width", "Ancho de la banda"], {
 const STRIP_WIDTH = ask("plot.stripWidth", ["Strip width on one side", "Ancho de la franja de un lado"], {
   hint: ["From the trunks out.", "Desde los troncos."],
 });
-const LENGTH = ask("plot.length", ["Block length", "Largo del terreno"], {
+const LENGTH = ask("plot.length", ["Block length", "Largo de la parcela"], {
   hint: ["The direction you walk.", "En el sentido en que camina."],
 });
-const BLOCK = [LENGTH, ask("plot.width", ["Block width", "Ancho del terreno"])];
+const BLOCK = [LENGTH, ask("plot.width", ["Block width", "Ancho de la parcela"])];
 const TREATED = ask("plot.treated", ["Treated area", "Área tratada"], {
   hint: ["Only the ground you treat.", "Solo lo que trata."],
 });
@@ -75,8 +75,8 @@ const EACH_BY: ByChoice = {
     ask("size.each.plants", ["How many that was", "Cuántas fueron"]),
   ],
   timed: [
-    ask("size.each.flow.caught", ["Caught from the wand", "Recogido de la lanza"], { first: SMALL }),
-    ask("size.each.flow.time", ["Time of the catch", "Tiempo de la recogida"]),
+    ask("size.each.flow.caught", ["Caught from the wand", "Cantidad recogida de la lanza"], { first: SMALL }),
+    ask("size.each.flow.time", ["Time of the catch", "Tiempo en que se recogió"]),
     ask("size.each.time", ["Time on each one", "Tiempo en cada una"]),
   ],
 };
@@ -104,7 +104,7 @@ export const JOBS: Readonly<Record<JobKind, Kind>> = {
     size: () => [ROWS, ROW_LENGTH, BAND, ROW_SPACING],
   },
   block: {
-    title: ["Whole block", "Terreno entero"],
+    title: ["Whole block", "Parcela completa"],
     // It says that all of the block is sprayed. Without this the library asks.
     start: { plot: { kind: "rectangle", fraction: 1 } },
     size: () => BLOCK,
@@ -117,7 +117,7 @@ export const JOBS: Readonly<Record<JobKind, Kind>> = {
   boundary: {
     title: ["A boundary I walk", "Un contorno que camino"],
     start: { plot: { kind: "ground-area", fraction: 1 } },
-    size: () => [ask("plot.ground", ["Area inside", "Área adentro"])],
+    size: () => [ask("plot.ground", ["Area inside", "Área de adentro"])],
   },
   spots: {
     title: ["Spots, by their size", "Manchones por tamaño"],
@@ -128,7 +128,7 @@ export const JOBS: Readonly<Record<JobKind, Kind>> = {
     ],
   },
   tank: {
-    title: ["A tank mixed by %", "Un tanque por %"],
+    title: ["A tank mixed by %", "Un tanque mezclado por %"],
     start: { size: { kind: "volume" } },
     size: () => [ask("size.volume", ["Mix to make", "Mezcla por preparar"])],
   },
@@ -141,7 +141,7 @@ export const JOBS: Readonly<Record<JobKind, Kind>> = {
     },
   },
   drench: {
-    title: ["Drench along a row", "Riego en la hilera"],
+    title: ["Drench along a row", "Riego con producto en la hilera"],
     start: { size: { kind: "row-length" } },
     size: (job) => {
       const length = ask("size.length", ["All rows together", "Todas las hileras juntas"]);
@@ -194,7 +194,7 @@ const CANOPY_CALIBRATION = question("canopyCalibration", HOW, {
   row: ["A test row", "Una hilera de prueba"],
   known: KNOWN_RATE,
 });
-const USED = ask("calibration.used", ["Water used (refill)", "Agua usada (rellenado)"], {
+const USED = ask("calibration.used", ["Water used (refill)", "Agua usada (la que repuso)"], {
   hint: ["How much it took to refill to the mark.", "Lo que hizo falta para volver a la marca."],
   first: SMALL,
 });
@@ -207,7 +207,7 @@ const ROWS_PER_PASS = ask("sprayer.rowsPerPass", ["Rows sprayed in one pass", "H
 });
 const STRIP_HINT: Text = [
   "Fill to a mark with clean water, spray the strip at your normal pace, then refill to the mark.",
-  "Llene hasta una marca con agua limpia, trate la franja a su paso normal y rellene hasta la marca.",
+  "Llene hasta una marca con agua limpia, rocíe la franja a su paso normal y reponga el agua hasta la marca.",
 ];
 
 /** How the sprayer's output is known. */
@@ -228,7 +228,7 @@ function calibrationAsks(job: KnownJob): Ask[] {
     return [first, ask("calibration.rowLength", TEST_ROW), tested, USED, JUG];
   }
   const runs = Array.from({ length: job.runs - 1 }, (_, i) =>
-    again(runPath(i + 1), [`Water used, run ${i + 2}`, `Agua usada, pasada ${i + 2}`]),
+    again(runPath(i + 1), [`Water used, run ${i + 2}`, `Agua usada, prueba ${i + 2}`]),
   );
   const strip = ask("calibration.distance", ["Strip length", "Largo de la franja de prueba"]);
   const width = job.kind === "bands" ? [ROWS_PER_PASS] : sharedWidth(job) ? [] : [SWATH];
@@ -238,22 +238,25 @@ function calibrationAsks(job: KnownJob): Ask[] {
 const SPRAYER = [
   ask("sprayer.tank", ["Tank size", "Tamaño del tanque"]),
   ask("sprayer.workingFill", ["Fill the tank to", "Llenar el tanque hasta"], {
-    hint: ["Blank to fill it all the way.", "En blanco para llenarlo entero."],
+    hint: ["Blank to fill it all the way.", "En blanco para llenarlo por completo."],
   }),
   ask("sprayer.marks", ["The tank has a mark every", "El tanque tiene una marca cada"], {
     hint: ["Loads then end on a mark.", "Así cada carga llega a una marca."],
   }),
-  ask("sprayer.lineVolume", ["Held in hose, wand and boom", "Queda en manguera, lanza y aguilón"], {
-    hint: ["Mix that stays there and can't be sprayed out.", "Mezcla que no se puede sacar."],
+  ask("sprayer.lineVolume", ["Held in hose, wand and boom", "Lo que cabe en manguera, lanza y aguilón"], {
+    hint: [
+      "Mix that stays there and can't be sprayed out.",
+      "Mezcla que se queda ahí y no se puede aplicar.",
+    ],
     first: SMALL,
   }),
-  ask("reserve.percent", ["Extra mix to allow, %", "Mezcla de más, %"], {
-    hint: ["On top of what the job needs.", "Además de la necesaria."],
+  ask("reserve.percent", ["Extra mix to allow, %", "Mezcla extra, %"], {
+    hint: ["On top of what the job needs.", "Además de la mezcla necesaria."],
   }),
 ];
 
 const SPREADER = [
-  ask("spreader.hopper", ["The hopper holds", "La tolva lleva"], { first: HEAVY }),
+  ask("spreader.hopper", ["The hopper holds", "En la tolva caben"], { first: HEAVY }),
   question("spreader.directions", ["Directions", "Direcciones"], {
     1: ["One", "Una"],
     2: ["Two, crosswise, half each way", "Dos, cruzadas, la mitad en cada una"],
@@ -318,8 +321,8 @@ function productAsks(at: string, job: KnownJob): Ask[] {
           more("label.seasonMax", ["Maximum for the season", "Máximo por temporada"]),
         ]),
     more("registration", ["Registration number", "Número de registro"]),
-    more("reEntryHours", ["Re-entry wait (REI), hours", "Espera para volver a entrar, horas"]),
-    more("preHarvestDays", ["Wait before harvest (PHI), days", "Espera antes de cosechar, días"]),
+    more("reEntryHours", ["Re-entry wait (REI), hours", "Intervalo de entrada restringida (REI), horas"]),
+    more("preHarvestDays", ["Wait before harvest (PHI), days", "Espera antes de cosechar (PHI), días"]),
   ];
 }
 
@@ -340,7 +343,7 @@ export function stepsOf(job: KnownJob): Step[] {
   const size = JOBS[job.kind].size(job);
   if (isSpread)
     return [
-      part("plot", ["Plot", "Terreno"], size),
+      part("plot", ["Plot", "Parcela"], size),
       part("spreader", ["Spreader", "Esparcidora"], SPREADER),
       ...products,
       part("test", ["Spreader test", "Prueba"], SPREADER_TEST, TEST_HINT),
@@ -350,11 +353,11 @@ export function stepsOf(job: KnownJob): Step[] {
     ...(isBySize(job)
       ? [part("size", ["Size of the job", "Tamaño del trabajo"], size)]
       : [
-          part("plot", ["Plot", "Terreno"], size),
+          part("plot", ["Plot", "Parcela"], size),
           part("calibration", ["Calibration", "Calibración"], calibrationAsks(job), hint),
         ]),
     part("sprayer", ["Sprayer", "Aspersora"], SPRAYER),
     ...products,
-    part("tools", ["Measuring tools", "Medidas"], [TOOLS_ASK]),
+    part("tools", ["Measuring tools", "Utensilios de medir"], [TOOLS_ASK]),
   ];
 }

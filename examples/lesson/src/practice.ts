@@ -54,7 +54,8 @@ function showProblem(round: Round, at: number): void {
   const [, ...steps] = slidesOf(problem, language);
   const title = filled(page.problemOf, { number: at + 1, all: problems.length });
   const heading = el("h3", { tabindex: -1 }, title);
-  const hint = typeof problem.answer === "string" ? page.lettersHint : page.answerHint;
+  const hints = { string: page.lettersHint, number: page.countHint, object: page.answerHint };
+  const hint = hints[typeof problem.answer as keyof typeof hints];
   const form = el(
     "form",
     { novalidate: true, autocomplete: "off" },

@@ -25,6 +25,7 @@ export interface PageWords {
   readonly problemOf: string;
   readonly answer: string;
   readonly answerHint: string;
+  readonly countHint: string;
   readonly lettersHint: string;
   readonly check: string;
   readonly what: string;
@@ -61,8 +62,8 @@ const ENGLISH: PageWords = {
   choose: "Choose the problems",
   topics: "Topics: {number} of {all}",
   levels: {
-    1: "Easy: one step",
-    2: "Medium: a change of units, or two steps",
+    1: "Easy: a short formula",
+    2: "Medium: a longer formula, or two short ones",
     3: "Hard: several steps that build on each other",
   },
   all: "All topics",
@@ -74,11 +75,12 @@ const ENGLISH: PageWords = {
   problemsHint: "Leave blank for one of each topic.",
   practice: "Practice",
   set: "Set number",
-  setHint: "The same number always gives the same problems.",
+  setHint: "The same number and choices always give the same problems.",
   start: "Start",
   problemOf: "Problem {number} of {all}",
   answer: "Your answer",
-  answerHint: "In the unit of the question, or with a unit of your own, such as 3 gal.",
+  answerHint: "In the unit of the question, or with a unit of your own.",
+  countHint: "A whole number.",
   lettersHint: "The letters in order, such as BAC.",
   check: "Check",
   what: "What happened",
@@ -110,29 +112,30 @@ const ENGLISH: PageWords = {
 
 const SPANISH: PageWords = {
   title: "Problemas de práctica",
-  lead: "Elija lo que se enseñó. Practique aquí, o imprima hojas para un grupo.",
+  lead: "Escoja lo que se enseñó. Practique aquí, o imprima hojas para un grupo.",
   language: "Idioma",
-  choose: "Elija los problemas",
+  choose: "Escoja los problemas",
   topics: "Temas: {number} de {all}",
   levels: {
-    1: "Fácil: un paso",
-    2: "Medio: un cambio de unidades o dos pasos",
-    3: "Difícil: varios pasos que parten uno de otro",
+    1: "Fácil: una fórmula corta",
+    2: "Medio: una fórmula más larga o dos cortas",
+    3: "Difícil: varios pasos que dependen uno de otro",
   },
   all: "Todos los temas",
   none: "Ningún tema",
-  hardest: "Los problemas más difíciles",
+  hardest: "Dificultad máxima",
   units: "Unidades",
   systems: { us: "EE. UU.", metric: "Métricas", imperial: "Imperiales" },
   problems: "Problemas por serie",
   problemsHint: "Déjelo en blanco para uno de cada tema.",
   practice: "Práctica",
   set: "Número de serie",
-  setHint: "El mismo número da siempre los mismos problemas.",
+  setHint: "El mismo número con las mismas opciones da siempre los mismos problemas.",
   start: "Empezar",
   problemOf: "Problema {number} de {all}",
   answer: "Su respuesta",
-  answerHint: "En la unidad de la pregunta, o con otra unidad, como 3 gal.",
+  answerHint: "En la unidad de la pregunta, o con otra unidad.",
+  countHint: "Un número entero.",
   lettersHint: "Las letras en orden, como BAC.",
   check: "Revisar",
   what: "Qué pasó",
@@ -143,7 +146,7 @@ const SPANISH: PageWords = {
   lastStep: "Ese fue el último paso.",
   next: "Problema siguiente",
   finish: "Terminar",
-  finished: "Tuvo {right} de {all} correctas.",
+  finished: "Acertó {right} de {all}.",
   nextSet: "Serie siguiente",
   print: "Imprimir para un grupo",
   students: "Número de estudiantes",

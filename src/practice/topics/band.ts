@@ -34,6 +34,7 @@ export const BAND: AnyTopic = /* @__PURE__ */ topic<Band>({
   difficulty: 3,
   isDose: true,
   drawing: drawnRows,
+  notNeeded: ["rowSpacing"],
   fields: object<Band>({
     ...ROWS,
     rate: quantity("The label rate, per treated area. More than 0.", "volumeRate"),

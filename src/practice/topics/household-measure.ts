@@ -49,6 +49,7 @@ export const HOUSEHOLD_MEASURE: AnyTopic = /* @__PURE__ */ topic<Spoons>({
     const part = spoons - Math.floor(spoons);
     return spoons >= 3 && floorDecided(spoons) <= MOST_SPOONS && part > 0.1 && part < 0.9;
   },
+  counted: ({ spoon }) => spoon,
   answer: (given) => floorDecided(spoonsOf(given)),
   working: (given) => {
     const { amount, spoon } = given;

@@ -30,6 +30,7 @@ const inputOf = ({ rate, carrierRate, fill }: Tank): ProductInput => ({
 export const PRODUCT_PER_TANK: AnyTopic = /* @__PURE__ */ topic<Tank>({
   difficulty: 2,
   isDose: true,
+  notNeeded: ["density"],
   fields: object<Tank>({
     rate: quantity("The label rate. More than 0.", "volumeRate"),
     carrierRate: quantity("The output rate. More than 0.", "volumeRate"),

@@ -27,6 +27,7 @@ const fillsOf = ({ area, rate, fill }: Loads): number => {
 /** How many loads a job takes. */
 export const TANK_LOADS: AnyTopic = /* @__PURE__ */ topic<Loads>({
   difficulty: 2,
+  notNeeded: ["ground"],
   fields: object<Loads>({
     ground: groundArea("The whole field. More than 0.", { unmarked: true }),
     area: treatedArea("What of it is sprayed. More than 0.", { unmarked: true }),

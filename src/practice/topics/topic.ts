@@ -32,7 +32,7 @@ export interface Route<G> {
 /** The wrong ways to an answer, the likelier ones first; some mistakes lead to several answers. */
 export type Routes<G> = { readonly [Code in MistakeCode]?: Route<G> | readonly Route<G>[] | undefined };
 
-/** From easy to hard: one step; one formula with a change of units, or two steps; several steps that build on each other. */
+/** From easy to hard: a short formula; a longer one, or two short ones; several steps that build on each other. */
 export type Difficulty = 1 | 2 | 3;
 
 /** Four ways to put a problem, in different scenes. Each figure has a place by its name, `{unit}` is the answer's unit. */
@@ -61,10 +61,14 @@ export interface Topic<G extends object> {
         readonly answers: (sizes: Sizes) => readonly number[];
       }
     | undefined;
+  /** Figures that a problem gives although the answer does not need them. */
+  readonly notNeeded?: readonly (keyof G & string)[] | undefined;
   /** Whether such figures make a fair problem; they do unless given. */
   readonly fits?: ((given: G, sizes: Sizes) => boolean) | undefined;
   /** The unit of the answer; none for a number and for letters. */
   readonly unit?: ((sizes: Sizes) => Unit) | undefined;
+  /** What one of the things holds that the answer counts, where that has a size. */
+  readonly counted?: ((given: G) => Quantity) | undefined;
   /** The right answer, in its unit. */
   readonly answer: (given: G, sizes: Sizes) => number | string;
   /** The way to it. */

@@ -57,6 +57,7 @@ export const WHOLE_JOB: AnyTopic = /* @__PURE__ */ topic<WholeJob>({
   difficulty: 3,
   isDose: true,
   drawing: drawnRows,
+  notNeeded: ["rowSpacing"],
   fields: object<WholeJob>({
     ...ROWS,
     distance: quantity("How long the test strip is. More than 0.", "length"),

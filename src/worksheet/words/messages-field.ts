@@ -1,5 +1,5 @@
+import { shown } from "../../errors.js";
 import { type Check, Field } from "../../units/check.js";
-import { isObject } from "../../units/fields.js";
 import { language } from "../../units/locale-field.js";
 import { made, type TableField, table, written } from "../../units/made.js";
 import { NAMES } from "../../units/names.js";
@@ -62,7 +62,14 @@ export class MessagesField<T extends PhraseWords = Messages> extends Field<T> {
   }
 
   read(input: unknown, check: Check): T | undefined {
-    if (!isObject(input, check)) return undefined;
+    if (typeof input !== "object" || input === null || Array.isArray(input))
+      return check.fault(
+        "not-a-quantity",
+        "words-expected",
+        "",
+        "Pass a table of words, such as the Spanish one, not {given}.",
+        { given: shown(input) },
+      );
     const before = check.issues.length;
     const parts = Object.entries(this.parts).map(([name, part]) => [name, check.readAt(name, part, input)]);
     const language = check.readAt("language", LANGUAGE, input);

@@ -83,8 +83,11 @@ const MIX = "total mix to make";
 const EACH = "mix for each";
 const PER_LENGTH = "mix per length of row";
 const COUNT = "how many in all";
-const MOST = "how many a full tank does";
-const PER_LOAD = "whole ones per load";
+// What a mix is split by.
+const PIECE = "mix for one row or plot";
+const PIECES = "number of rows or plots";
+const MOST = "rows or plots a full tank can do";
+const PER_LOAD = "whole rows or plots per load";
 const ALL_LOADS = "total mix";
 const SPRAYED = "mix needed";
 const STEP = "volume to round up to";
@@ -188,20 +191,20 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.loads": { found: "number of loads", terms: { fills: "number of tank fills" } },
   "tank-mix.piece": {
-    found: EACH,
-    terms: { total: MIX, ...BESIDES, pieces: COUNT },
+    found: PIECE,
+    terms: { total: MIX, ...BESIDES, pieces: PIECES },
   },
   "tank-mix.most": {
     found: MOST,
-    terms: { fill: "tank fill", ...BESIDES, piece: EACH },
+    terms: { fill: "tank fill", ...BESIDES, piece: PIECE },
   },
   "tank-mix.perLoad": {
     found: PER_LOAD,
-    terms: { most: MOST, pieces: COUNT, chosen: "most chosen for a load" },
+    terms: { most: MOST, pieces: PIECES, chosen: "most chosen for a load" },
   },
   "tank-mix.loadsOfPieces": {
     found: "number of loads",
-    terms: { pieces: COUNT, perLoad: PER_LOAD },
+    terms: { pieces: PIECES, perLoad: PER_LOAD },
   },
   "tank-mix.fullMarkSteps": {
     found: "marks up to the tank fill",
@@ -225,7 +228,7 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.loadOfPieces": {
     found: "what the load must hold",
-    terms: { pieces: "how many in the load", piece: EACH, ...BESIDES },
+    terms: { pieces: "rows or plots in the load", piece: PIECE, ...BESIDES },
   },
   "tank-mix.markSteps": {
     found: "marks up to the load",

@@ -79,19 +79,19 @@ describe("what area says of input that cannot be", () => {
       () => area.rowBandsArea({ rowLengths: [ft(10), ft(20)], rows: 3, bandWidth: ft(1) }),
       "conflict",
       "rows",
-      "3 doesn't match the 2 lengths. Enter one length for each.",
+      "The number is 3, but you entered 2 lengths. Enter one length for each.",
     ],
     [
       () => area.bedsArea({ bedLengths: [ft(10), ft(20)], beds: 3, bedWidth: ft(1) }),
       "conflict",
       "beds",
-      "3 doesn't match the 2 lengths. Enter one length for each.",
+      "The number is 3, but you entered 2 lengths. Enter one length for each.",
     ],
     [
       () => area.treeRowsArea({ rowLengths: [ft(10), ft(20)], rows: 3, stripWidth: ft(1), sides: 1 }),
       "conflict",
       "rows",
-      "3 doesn't match the 2 lengths. Enter one length for each.",
+      "The number is 3, but you entered 2 lengths. Enter one length for each.",
     ],
     [
       () =>
@@ -239,13 +239,13 @@ describe("what area says of input that cannot be", () => {
       () => area.spotsArea({ spots: [{ count: 2, each: qty(1, "ft2"), length: ft(1) } as never] }),
       "conflict",
       "spots[0].each",
-      "Enter length and width or each, not both.",
+      "Enter length + width or each, not both.",
     ],
     [
       () => area.spotsArea({ spots: [{ count: 2, diameter: ft(1), width: ft(1) } as never] }),
       "conflict",
       "spots[0].width",
-      "Enter diameter or length and width, not both.",
+      "Enter diameter or length + width, not both.",
     ],
     [
       () => area.spotsArea({ spots: [{ count: 2, length: ft(1) } as never] }),
@@ -263,13 +263,13 @@ describe("what area says of input that cannot be", () => {
       () => area.spotsArea({ spots: [{ count: 2 } as never] }),
       "missing",
       "spots[0]",
-      "Enter one of: diameter, length and width, each.",
+      "Enter one of: diameter, length + width, each.",
     ],
     [
       () => area.spotsArea({ spots: [{ count: 2, each: null } as never] }),
       "missing",
       "spots[0]",
-      "Enter one of: diameter, length and width, each.",
+      "Enter one of: diameter, length + width, each.",
     ],
     [
       () => area.spotsArea({ spots: [{ count: 2, diameter: ft(1) }, { count: 1, each: ft(1) } as never] }),

@@ -94,12 +94,12 @@ describe("handSprayRates", () => {
   refusesMisuse("handSprayRates on a plot", handSprayRates, plot, ["used", "area"]);
 
   it("refuses to guess what the spray was used on, and two of them", () => {
-    expectRefused(() => handSprayRates({ used: qty(4, "L") }), "missing", "", "area, rowLength, plants");
+    expectRefused(() => handSprayRates({ used: qty(4, "L") }), "missing", "", "area, row length, plants");
     expectRefused(
       () => handSprayRates({ ...plants, rowLength: qty(9, "m") }),
       "conflict",
       "plants",
-      "rowLength",
+      "row length",
     );
   });
 

@@ -87,7 +87,7 @@ describe("what plan says of input that cannot be", () => {
       () => plot({ kind: "composite", add: [5] }),
       "not-a-quantity",
       "plot.add[0]",
-      "This must be an object with fields, not 5.",
+      "This must be an object, not 5.",
     ],
     [
       () =>
@@ -237,7 +237,7 @@ describe("what plan says of input that cannot be", () => {
       () => product({ rate: qty(201, "L/ha") }),
       "conflict",
       "products[0].rate",
-      "That's 1,005 mL of product in each 1 L of mix, which leaves no room for water. Check the rate's unit and the output rate.",
+      "That's 1,005 mL of product in 1 L of mix, which leaves no room for water. Check the rate's unit and the output rate.",
     ],
     [
       () =>
@@ -277,7 +277,7 @@ describe("what plan says of input that cannot be", () => {
       () => product({ label: 5 }),
       "not-a-quantity",
       "products[0].label",
-      "This must be an object with the fields min, max, leastCarrier, mostCarrier, seasonMax, mostApplications, daysBetween, not 5.",
+      "This must be an object, not 5. Enter: min, max, leastCarrier, mostCarrier, seasonMax, mostApplications, daysBetween.",
     ],
     [
       () => product({ label: { max: qty(1, "kg/ha") } }),
@@ -289,7 +289,7 @@ describe("what plan says of input that cannot be", () => {
       () => product({ soFar: 5 }),
       "not-a-quantity",
       "products[0].soFar",
-      "This must be an object with the fields rate, applications, daysSinceLast, not 5.",
+      "This must be an object, not 5. Enter: rate, applications, daysSinceLast.",
     ],
     [
       () => product({ formulation: "QQ" }),
@@ -349,13 +349,13 @@ describe("what plan says of input that cannot be", () => {
       () => price({ amount: 1, per: qty(1, "L") }, []),
       "not-a-quantity",
       "currency",
-      "This must be an object with the fields code, not a list.",
+      "This must be an object, not a list. Enter: code.",
     ],
     [
       () => plan({ thresholds: 5 }),
       "not-a-quantity",
       "thresholds",
-      "This must be an object with the fields leastRate, mostRate, slowest, fastest, readingPercent, calibrationDays, lastLoadPercent, bandSwath, not 5.",
+      "This must be an object, not 5. Enter: leastRate, mostRate, slowest, fastest, readingPercent, calibrationDays, lastLoadPercent, bandSwath.",
     ],
     [
       () => plan({ thresholds: { mostSpeed: qty(9, "mph") } }),
@@ -375,13 +375,8 @@ describe("what plan says of input that cannot be", () => {
       "thresholds.mostRate",
       "9 mph is a speed. Enter a volume per area, such as 5 L/ha.",
     ],
-    [
-      () => done({ finished, left }, 5),
-      "not-a-quantity",
-      "plan",
-      "This must be an object with fields, not 5.",
-    ],
-    [() => done(undefined), "missing", "actual", "This part is missing. Its fields are: finished."],
+    [() => done({ finished, left }, 5), "not-a-quantity", "plan", "This must be an object, not 5."],
+    [() => done(undefined), "missing", "actual", "This part is missing. Enter: finished."],
     [
       () => done({ finished }),
       "missing",

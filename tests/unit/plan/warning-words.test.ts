@@ -236,7 +236,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "calibration",
           message:
-            "The output rate is 250 gal/ac, more than usual for a broadcast spray (up to 200 gal/ac). Check the units for the strip and the refill, and the kind of spraying.",
+            "The output rate is 250 gal/ac, more than usual for a broadcast spray (up to 200 gal/ac). Check the units of the calibration, and the kind of spraying.",
           figures: {
             rate: { value: 250, unit: "gal/ac" },
             limit: { value: 200, unit: "gal/ac" },

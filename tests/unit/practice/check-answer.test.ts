@@ -18,6 +18,13 @@ const tank = problemFrom("product-per-tank", {
   density: qty(9, "lb/gal"),
 });
 const plot = problemFrom("rectangle-area", { length: qty(350, "ft"), width: qty(380, "ft") });
+// 35 gal/ac x 1.8 ac = 63 gal; / 15 = 4.2.
+const loads = problemFrom("tank-loads", {
+  ground: qty(4.5, "ac"),
+  area: qty(1.8, "ac"),
+  rate: qty(35, "gal/ac"),
+  fill: qty(15, "gal"),
+});
 const spoons = problemFrom("household-measure", { amount: qty(1.6, "fl_oz"), spoon: qty(1, "tsp") });
 
 /** The verdict, and the mistakes that were found. */
@@ -217,6 +224,38 @@ describe("checkAnswer", () => {
     expect(checked(spoons, 90)).toEqual(["unknown"]);
   });
 
+  it("reads a count with what is counted behind it", () => {
+    for (const answer of ["5 loads", "5 tank loads", " 5 "])
+      expect(checked(loads, answer)).toEqual(["right"]);
+    expect(checked(loads, "4.2 loads")).toEqual(["mistake", "loads-unrounded"]);
+    expectRefused(() => checkAnswer(loads, "5 or 6 loads"), "unreadable", "answer");
+    for (const answer of ["9 tsp", "9 teaspoons", "9 level spoons"])
+      expect(checked(spoons, answer)).toEqual(["right"]);
+    // 3 tablespoons are 9 teaspoons; 1.6 fl oz are 9.6.
+    expect(checked(spoons, "3 tbsp")).toEqual(["other-unit"]);
+    expect(checked(spoons, "0 tsp")).toEqual(["unknown"]);
+    expect(checked(spoons, "1.6 fl oz")).toEqual(["mistake", "spoons-unrounded"]);
+    const spanish = { words: SPANISH_PRACTICE_WORDS, locale: "es-US" };
+    expect(checked(loads, "5 cargas", spanish)).toEqual(["right"]);
+    expect(checked(spoons, "9 cucharaditas", spanish)).toEqual(["right"]);
+  });
+
+  it("puts no two mistakes together for what was only rounded far", () => {
+    // 18.75 gal/ac x 0.31663 ac = 5.9375 gal, 1.9375 of it in the last load: x 36 / 18.75 = 3.72 fl oz.
+    const job = problemFrom("whole-job", {
+      rows: 22,
+      rowLength: qty(313.5, "ft"),
+      bandWidth: qty(24, "in"),
+      rowSpacing: qty(10, "ft"),
+      distance: qty(363, "ft"),
+      used: qty(40, "fl_oz"),
+      fill: qty(4, "gal"),
+      rate: qty(2.25, "pt/ac"),
+    });
+    expect(checked(job, 4)).toEqual(["mistake", "dose-rounded-up"]);
+    expect(checked(job, 3)).toEqual(["unknown"]);
+  });
+
   it("takes a count that is not rounded for what it is, however near", () => {
     // 6.1 fl oz / 0.5 fl oz = 12.2.
     const near = problemFrom("household-measure", { amount: qty(6.1, "fl_oz"), spoon: qty(1, "tbsp") });
@@ -266,7 +305,8 @@ describe("checkAnswer", () => {
     for (const answer of ["20 gal", "20 psi", qty(20, "lb/ac")])
       expect(checked(strip, answer)).toEqual(["mistake", "other-kind-of-unit"]);
     expect(checked(tank, "26 oz wt")).toEqual(["mistake", "other-kind-of-unit"]);
-    expect(checked(spoons, "9 tsp")).toEqual(["mistake", "other-kind-of-unit"]);
+    expect(checked(spoons, "9 oz wt")).toEqual(["mistake", "other-kind-of-unit"]);
+    expect(checked(loads, "5 gal")).toEqual(["mistake", "other-kind-of-unit"]);
     expect(checkAnswer(strip, "20 gal").off).toBeUndefined();
   });
 

@@ -10,6 +10,9 @@ import { expectRefused } from "../../helpers/refusal.ts";
 
 const strip = { used: qty(64, "fl_oz"), swath: qty(36, "in"), distance: qty(363, "ft") };
 
+/** The headings of a check, on one slide or on two. */
+const CHECKS = ["Check in other units", "Check in other units, continued"];
+
 /** The slides of an example: heading and texts. */
 function slidesOf(...args: Parameters<typeof workedExample>): [heading: string, texts: string[]][] {
   return workedExample(...args).blocks.map((block) => {
@@ -65,7 +68,7 @@ describe("a worked example", () => {
       ["Answer", ["20 gal/ac"]],
       // 64 x 29.5735 mL; 36 x 2.54 cm; 363 x 0.3048 m; 1.89271 L / (0.9144 x 110.642 m2) x 10,000.
       [
-        "Check by another route",
+        "Check in other units",
         [
           "In the other units: 1,893 mL, 91.44 cm, and 110.6 m.",
           "91.44 cm ÷ 100 = 0.9144 m",
@@ -109,7 +112,8 @@ describe("a worked example", () => {
         const right = typeof answer === "object" ? answer.value : answer;
         const numbers = (text = "") =>
           (text.match(/\d[\d,]*\.?\d*/g) ?? []).map((one) => Number(one.replaceAll(",", "")));
-        const checks = slides.get("Check by another route") ?? [];
+        const [first = [], more = []] = CHECKS.map((heading) => slides.get(heading));
+        const checks = [...first, ...more];
         const check = checks.at(-1) === "That is the same answer." ? checks.at(-2) : checks.at(-1);
         if (check !== undefined) {
           expect(checks.length).toBeGreaterThan(2);
@@ -129,7 +133,7 @@ describe("a worked example", () => {
     const fl_oz = (value: number) => qty(value, "fl_oz");
     const slides = slidesOf("nozzle-check", { catches: [40, 46, 38, 36].map(fl_oz) });
     // 160 / 4 = 40; 6 / 40 = 15%.
-    const check = new Map(slides).get("Check by another route") ?? [];
+    const check = new Map(slides).get("Check in other units") ?? [];
     expect(check.slice(-2)).toEqual([
       "100 × (1,360.38 mL − 1,182.94 mL) ÷ 1,182.94 mL = 15%",
       "That is the same answer.",
@@ -138,14 +142,14 @@ describe("a worked example", () => {
 
   it("has no more lines on a slide of the check than a printed page holds", () => {
     const long = slidesOf("whole-job", practiceProblem("whole-job", 5).given);
-    const checks = long.filter(([heading]) => heading === "Check by another route");
-    expect(checks.map(([, texts]) => texts.length)).toEqual([8, 8]);
+    const checks = long.filter(([heading]) => CHECKS.includes(heading));
+    expect(checks.map(([heading, texts]) => [heading, texts.length])).toEqual(CHECKS.map((one) => [one, 8]));
   });
 
   it.each(practiceTopics)("of %s checks itself with the sums of a board in the other units", (topic) => {
     const { given } = practiceProblem(topic, 5);
     const checks = slidesOf(topic, given).flatMap(([heading, texts]) =>
-      heading === "Check by another route" ? texts : [],
+      CHECKS.includes(heading) ? texts : [],
     );
     const shown = checks[0]?.replace("In the other units: ", "").replace(/\.$/, "") ?? "";
     if (shown === "") return;
@@ -155,6 +159,18 @@ describe("a worked example", () => {
       heading.startsWith("Step ") ? texts.filter((one) => /\d.*= /.test(one)) : [],
     );
     expect(checks.slice(1, -1)).toEqual(sums.length > 0 ? sums : ["none"]);
+  });
+
+  it("lists no figures that the answer does not need", () => {
+    // 2 x 16 / 20 x 3 = 4.8.
+    const tank = { rate: qty(2.25, "pt/ac"), carrierRate: qty(18, "gal/ac"), fill: qty(3, "gal") };
+    const slides = new Map(slidesOf("product-per-tank", { ...tank, density: qty(9.4, "lb/gal") }));
+    expect(slides.get("Estimate")).toEqual([
+      "With round figures (2 pt/ac, 20 gal/ac, and 3 gal) it comes to about 4.8 fl oz.",
+    ]);
+    expect(slides.get("Check in other units")?.[0]).toBe(
+      "In the other units: 2.631 L/ha, 168.4 L/ha, and 11.36 L.",
+    );
   });
 
   it("names the worst nozzle, in its step and beside the answer", () => {
@@ -269,7 +285,7 @@ describe("a worked example", () => {
 
   it("checks a rate per so many feet or square meters in whole units of the other system", () => {
     const check = (...args: Parameters<typeof slidesOf>) =>
-      new Map(slidesOf(...args)).get("Check by another route")?.[0];
+      new Map(slidesOf(...args)).get("Check in other units")?.[0];
     const rows = { rows: 10, rowLength: qty(100, "ft"), rate: qty(3, "fl_oz/1000ft") };
     // 3 x 29.5735 mL / 3.048.
     expect(check("row-length", rows)).toContain("29.11 mL/100 m");

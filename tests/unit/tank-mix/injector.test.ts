@@ -80,7 +80,7 @@ describe("the stock for an injector", () => {
     const error = refusal(() => injectorStock({ ...run, rate: part }));
     expect([error.code, error.path]).toEqual(["conflict", "rate"]);
     expect(error.message).toBe(
-      "The stock would have 1,000 mL of product in each 1 L, more than it can hold. Check the rate, or set the injector to draw more.",
+      "The stock would have 1,000 mL of product in 1 L, more than it can hold. Check the rate, or set the injector to draw more.",
     );
     expect(injectorStock({ ...run, rate: { ...part, value: 0.5 } }).strength).toEqual(qty(500, "mL/L"));
     expectRefused(() => injectorStock({ ...run, form: "dry", rate: qty(10.1, "g/L") }), "conflict", "rate");

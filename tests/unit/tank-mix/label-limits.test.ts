@@ -263,7 +263,7 @@ describe("checkLabel", () => {
       "applications-last",
       "soFar.applications",
       { made: 2, most: 3 },
-      "This is the last of the 3 applications that the label allows in a season.",
+      "This is the last application of the season: the label allows 3.",
     ],
     [
       { daysBetween: 7 },

@@ -242,7 +242,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => amount(qty(21, "gal/ac")),
       "conflict",
       "rate",
-      "That's 134.4 fl oz of product in each 1 gal of mix, which leaves no room for water. Check the rate's unit and the output rate.",
+      "That's 134.4 fl oz of product in 1 gal of mix, which leaves no room for water. Check the rate's unit and the output rate.",
     ],
     [
       () => amount(qty(1e-320, "lb/ac"), "dry", { carrierRate: qty(1e10, "gal/ac") }),
@@ -358,7 +358,7 @@ describe("what tank-mix says of input that cannot be", () => {
       "reserve",
       "Percent or volume? Enter the extra mix as an object, such as { percent: 5 }.",
     ]),
-    [() => carrier({ reserve: {} }), "missing", "reserve", "Enter one of: percent, volume, roundUpTo."],
+    [() => carrier({ reserve: {} }), "missing", "reserve", "Enter one of: percent, volume, round up to."],
     [
       () => carrier({ reserve: { percent: 5, volume: qty(1, "gal") } }),
       "conflict",
@@ -466,7 +466,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => loads({ split: { pieces: 4, lines: qty(44, "qt") } }),
       "conflict",
       "split.lines",
-      "What is mixed besides the rows or plots, 44 qt, must be less than the total mix of 10 gal.",
+      "The hose and the extra mix take 44 qt, and the total mix is only 10 gal. Check the volumes.",
     ],
     [
       () => loads({ split: { pieces: 2 } }),

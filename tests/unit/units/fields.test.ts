@@ -130,6 +130,7 @@ describe("a text", () => {
   it("may have a form of its own", () => {
     const day = new TextField("A day.", {
       name: "date",
+      example: "2026-05-01",
       check: (given, check) => {
         if (given.length === 10) return true;
         check.fault("unreadable", "made-up-date", "", "Enter a date.");
@@ -138,6 +139,14 @@ describe("a text", () => {
     });
     expect(reads(day, "2026-05-01")).toBe("2026-05-01");
     expectRefused(() => reads(day, "May"), "unreadable", "x", "Enter a date.");
+    const given = new Date(0);
+    expectRefused(
+      () => reads(day, given),
+      "not-a-quantity",
+      "x",
+      "Enter text such as 2026-05-01, not an object.",
+    );
+    expectRefused(() => reads(day, " "), "missing", "x", "Enter text such as 2026-05-01.");
   });
 });
 
@@ -177,15 +186,10 @@ describe("an object", () => {
   });
 
   it("says what is expected where there is none", () => {
-    expectRefused(
-      () => reads(RANGE, null),
-      "missing",
-      "x",
-      "This part is missing. Its fields are: low, high.",
-    );
+    expectRefused(() => reads(RANGE, null), "missing", "x", "This part is missing. Enter: low, high.");
     const loose = object<{ readonly low?: number | undefined }>({ low: optional(number("The low one.")) });
-    expectRefused(() => reads(loose, null), "missing", "x", "This part is missing. Its fields are: low.");
-    expectRefused(() => reads(loose, 5), "not-a-quantity", "x", "an object with the fields low, not 5.");
+    expectRefused(() => reads(loose, null), "missing", "x", "This part is missing. Enter: low.");
+    expectRefused(() => reads(loose, 5), "not-a-quantity", "x", "an object, not 5. Enter: low.");
     for (const [other, words] of [
       [5, "not 5"],
       ["a", 'not "a"'],
@@ -326,13 +330,13 @@ describe("one of several shapes", () => {
   it("may go by which fields are given, of which only one group may be", () => {
     expect(reads(extra, { percent: 5 })).toEqual({ percent: 5 });
     expect(reads(extra, { volume: 5, percent: null })).toEqual({ volume: 5 });
-    expectRefused(() => reads(extra, {}), "missing", "x", "Enter one of: percent, volume and unit.");
-    expectRefused(() => reads(extra, 5), "not-a-quantity", "x", "Enter one of: percent, volume and unit.");
+    expectRefused(() => reads(extra, {}), "missing", "x", "Enter one of: percent, volume + unit.");
+    expectRefused(() => reads(extra, 5), "not-a-quantity", "x", "Enter one of: percent, volume + unit.");
     expectRefused(
       () => reads(extra, { percent: 5, volume: 1 }),
       "conflict",
       "x.volume",
-      "percent or volume and unit, not both",
+      "percent or volume + unit, not both",
     );
   });
 

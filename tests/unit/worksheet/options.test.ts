@@ -43,7 +43,12 @@ describe("the options of a sheet", () => {
       "options.locale",
     );
     expectRefused(() => fieldCard(plan, { units: "stone" as never }), "unknown-choice", "options.units");
-    expectRefused(() => worksheet(plan, { words: 5 as never }), "not-a-quantity", "options.words");
+    expectRefused(
+      () => worksheet(plan, { words: "es" as never }),
+      "not-a-quantity",
+      "options.words",
+      "a table of words",
+    );
     expectRefused(() => worksheet(plan, null as never), "missing", "options");
     expectRefused(
       () => worksheet(plan, { words: { ...ENGLISH_WORDS, language: "not a tag" } }),

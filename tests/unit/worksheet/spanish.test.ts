@@ -1,8 +1,10 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { rowBandsArea } from "../../../src/area/index.ts";
 import { isSprayMathError } from "../../../src/errors.ts";
 import { measureOut, suggestMeasures, toolSet, toolSetNames } from "../../../src/household/index.ts";
+import { ratePerPlant } from "../../../src/output-rate/index.ts";
 import { type Plan, planApplication } from "../../../src/plan/index.ts";
 import {
   ENGLISH_PRACTICE_WORDS,
@@ -67,6 +69,13 @@ describe("the sentences of errors and warnings", () => {
   it.each([...raised])("have the same places: %s", (key, template) => {
     expect(places(SPANISH_WORDS.issues[key] ?? "")).toEqual(places(template));
   });
+
+  it.each([...raised, ...Object.entries(SPANISH_WORDS.issues)])(
+    "hold no place inside another: %s",
+    (_, template) => {
+      expect(template).not.toMatch(/\{[^{}]*\{/);
+    },
+  );
 
   it("name what the English ones name, and nothing that no list has", () => {
     for (const [, template] of [...raised, ...Object.entries(SPANISH_WORDS.issues)])
@@ -288,6 +297,25 @@ describe("issueText", () => {
     expect(issueText(error, words)).toBe(
       "5 pies es un largo. Anote un volumen o un peso, por ejemplo 5 gal.",
     );
+  });
+
+  it("names fields and tools as the language does", () => {
+    const spacings = errorOf(() => ratePerPlant({ rate: qty(1, "gal/ac") } as never));
+    expect(issueText(spacings, words)).toBe(
+      "Anote uno de estos: distancia entre hileras + distancia entre plantas, plantas + terreno.",
+    );
+    expect(issueText(spacings)).toBe("Enter one of: row spacing + plant spacing, plants + ground.");
+    const tools = [...toolSet("us-spoons"), ...toolSet("us-spoons").slice(0, 1)];
+    const twice = errorOf(() => measureOut({ amount: qty(1, "tbsp"), tools, rule: "nearest" }));
+    expect(issueText(twice, words)).toBe(
+      "El utensilio 1/8 de cucharadita está dos veces en la lista. Quite uno.",
+    );
+  });
+
+  it("says a count and a list that differ with the words for that many", () => {
+    const widths = { bandWidth: qty(1, "ft"), rowLengths: [qty(9, "ft")] };
+    const error = errorOf(() => rowBandsArea({ ...widths, rows: 3 }));
+    expect(issueText(error, words)).toBe("El número es 3, pero anotó 1 largo. Anote un largo para cada uno.");
   });
 
   it("gives an example that can be typed as it is", () => {
