@@ -21,8 +21,8 @@ export function bandsFit(
     sides === 1 ? "bands-overlap" : "sides-overlap",
     at,
     sides === 1
-      ? "Bands or beds {width} wide and {spacing} apart overlap: a double dose there. Check the width and the spacing, or choose whole block if you spray it all."
-      : "Two sides of {width} on rows {spacing} apart overlap: a double dose there. Check the width and the spacing, or choose whole block if you spray it all.",
+      ? "Bands or beds {width} wide and {spacing} apart overlap: a double dose there. Check both numbers, or choose whole block if you spray it all."
+      : "Two sides of {width} on rows {spacing} apart overlap: a double dose there. Check both numbers, or choose whole block if you spray it all.",
     { width, spacing },
   );
 }

@@ -124,11 +124,9 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
   expected(check: Check, given?: Dimension): Expected {
     const { dimensions, called } = this.demand;
     if (called === undefined) return expectedOf(dimensions, check);
-    const example = called.examples[check.system];
-    const byWeight =
-      given === "mass" && dimensions.includes("massRate") && dimensionOf(example.unit) === "volumeRate";
-    const weight = { value: 2, unit: usualUnit("massRate", unitsIn(check.system)) };
-    return { expected: called.name, example: byWeight ? weight : example };
+    if (given === "mass" && dimensions[0] === "volumeRate")
+      return { ...expectedOf(["massRate"], check), expected: called.name };
+    return { expected: called.name, example: called.examples[check.system] };
   }
 
   private fromText(text: string, check: Check): Quantity | undefined {

@@ -130,18 +130,13 @@ function textsFor(dimensions: readonly Dimension[], texts: KnownTexts): Map<stri
   return those;
 }
 
-// Of a product, gallons per acre are many times what labels say: whoever copies the example would go over.
-const PRODUCT_RATE: Readonly<Record<UnitSystem, Unit>> = {
-  us: "pt/ac",
-  imperial: "imp_pt/ac",
-  metric: "L/ha",
-};
-
-/** The unit of an example for a place that takes one of these dimensions. */
-function exampleUnit(dimensions: readonly Dimension[], system: UnitSystem): Unit {
-  const [first = "volume"] = dimensions;
-  const isProduct = first === "volumeRate" && dimensions.length > 1;
-  return isProduct ? PRODUCT_RATE[system] : usualUnit(first, unitsIn(system));
+/**
+ * The unit of an example for a place that takes one of these dimensions. Of a product, gallons per acre are many times what labels say:
+ * whoever copied the example would go over.
+ */
+function exampleUnit([first = "volume", ...others]: readonly Dimension[], system: UnitSystem): Unit {
+  const unit = usualUnit(first, unitsIn(system));
+  return others.length > 0 ? (unit.replace("gal/ac", "pt/ac") as Unit) : unit;
 }
 
 function readQuantity(

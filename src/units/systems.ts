@@ -124,38 +124,15 @@ const COMMON_UNITS: Partial<Record<Dimension, Unit>> = {
   time: "s",
   fraction: "%",
   count: "plant",
+  volumeConcentration: "mL/L",
   massFraction: "g/kg",
+  volumePerCount: "mL/plant",
+  massPerCount: "g/plant",
 };
-
-// What no result comes in by itself, by the unit of volume.
-const EXAMPLE_UNITS: Readonly<Record<SystemUnits["volume"], Partial<Record<Dimension, Unit>>>> =
-  /* @__PURE__ */ (() => {
-    const foot = { massPerLength: "lb/1000ft", massPerCount: "oz/plant" } as const;
-    return {
-      gal: {
-        ...foot,
-        volumeConcentration: "fl_oz/gal",
-        volumePerLength: "gal/1000ft",
-        volumePerCount: "fl_oz/plant",
-      },
-      imp_gal: {
-        ...foot,
-        volumeConcentration: "imp_fl_oz/imp_gal",
-        volumePerLength: "imp_gal/1000ft",
-        volumePerCount: "imp_fl_oz/plant",
-      },
-      L: {
-        volumeConcentration: "mL/L",
-        volumePerLength: "mL/m",
-        massPerLength: "g/m",
-        volumePerCount: "mL/plant",
-        massPerCount: "g/plant",
-      },
-    };
-  })();
 
 /** The unit of a dimension that an example is given in. */
 export function usualUnit(dimension: Dimension, units: SystemUnits): Unit {
-  const common = COMMON_UNITS[dimension] ?? EXAMPLE_UNITS[units.volume][dimension];
-  return (common ?? (units as Partial<Record<Dimension, Unit>>)[dimension]) as Unit;
+  const common = COMMON_UNITS[dimension] ?? (units as Partial<Record<Dimension, Unit>>)[dimension];
+  return (common ??
+    `${dimension === "massPerLength" ? units.smallMass : units.smallVolume}/100${units.length}`) as Unit;
 }

@@ -1106,9 +1106,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "record-after-today": "Este registro es del {given}, después de {today}. Revise las dos fechas.",
       "seed-empty": "Con este número no sale ningún problema de práctica. Escoja otro.",
       "bands-overlap":
-        "Bandas o camas de {width} de ancho cada {spacing} se traslapan: ahí cae doble dosis. Revise el ancho y la separación, o escoja parcela completa si la trata toda.",
+        "Bandas o camas de {width} de ancho cada {spacing} se traslapan: ahí cae doble dosis. Revise los dos números, o escoja parcela completa si la trata toda.",
       "sides-overlap":
-        "Dos lados de {width} en hileras cada {spacing} se traslapan: ahí cae doble dosis. Revise el ancho y la separación, o escoja parcela completa si la trata toda.",
+        "Dos lados de {width} en hileras cada {spacing} se traslapan: ahí cae doble dosis. Revise los dos números, o escoja parcela completa si la trata toda.",
       "overlap-too-wide": "Debe ser menos que la pasada entera de {width}.",
       "passes-uncountable":
         "Un ancho de {swath} en un lado de {side} da demasiadas pasadas para contarlas. Revise las unidades.",

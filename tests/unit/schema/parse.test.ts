@@ -81,7 +81,7 @@ describe("an example in a message", () => {
     says(
       product("dry", "3 oz wt"),
       "products[0].rate",
-      "3 oz wt is a weight. Enter the label's rate, such as 2 lb/ac.",
+      "3 oz wt is a weight. Enter the label's rate, such as 5 lb/ac.",
     );
     says(
       product("liquid", "3 pt"),
@@ -107,8 +107,8 @@ describe("an example in a message", () => {
     });
     const said = (rate: string, system: "us" | "metric") =>
       errorOf(() => parseBatchInput(job(rate), { system })).message;
-    expect(said("2 gal", "us")).toContain("such as 5 gal/1,000 ft.");
-    expect(said("2 L", "metric")).toContain("such as 5 mL/m.");
+    expect(said("2 gal", "us")).toContain("such as 5 fl oz/100 ft.");
+    expect(said("2 L", "metric")).toContain("such as 5 mL/100 m.");
   });
 });
 
