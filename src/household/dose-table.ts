@@ -29,7 +29,7 @@ import { TOOLS, type Tools } from "./tools.js";
 /** A rate as a label gives it: per treated area, or per volume of carrier. */
 export type TableRate = VolumeRate | MassRate | Concentration;
 
-/** What {@link doseTable} is asked. */
+/** The input of {@link doseTable}. */
 export interface DoseTableInput {
   /** The rates, such as `evenSteps` gives: one row for each. Each more than 0. */
   readonly rates: readonly TableRate[];
@@ -39,9 +39,9 @@ export interface DoseTableInput {
   readonly tools: Tools;
   /** `never-over` where the amount is a label's maximum, `never-under` where it is a minimum, or `nearest`. */
   readonly rule: MeasuringRule;
-  /** The largest error that will do, in percent of the amount, 0.1 to 50. 5 where nothing is given. */
+  /** The largest error that will do, in percent of the amount, 0.1 to 50. 5 unless given. */
   readonly limitPercent?: number | undefined;
-  /** The error up to which the fewest measures win, in percent of the amount, 0 to 50. 2 where nothing is given. */
+  /** The error up to which the fewest measures win, in percent of the amount, 0 to 50. 2 unless given. */
   readonly closeEnoughPercent?: number | undefined;
 }
 
@@ -180,7 +180,7 @@ export function doseTable(input: DoseTableInput): DoseTableRow[] {
   }));
 }
 
-/** What {@link evenSteps} is asked. */
+/** The input of {@link evenSteps}. */
 export interface EvenStepsInput<U extends Unit = Unit> {
   /** The first quantity. */
   readonly first: Quantity<U>;

@@ -27,7 +27,7 @@ import { MEASURING, type MeasuringInput, toolsFit, wayOf } from "./request.js";
 import { type Effort, newEffort } from "./search.js";
 import { toolsIn } from "./tools.js";
 
-/** What {@link measureOut} is asked. */
+/** The input of {@link measureOut}. */
 export interface MeasureOutInput<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit>
   extends MeasuringInput<U> {
   /** The treated area that this amount is for: the error is then given as product per area too. More than 0. */

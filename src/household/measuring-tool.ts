@@ -23,7 +23,7 @@ export interface MeasuringTool {
   readonly capacity: Volume | Mass;
   /** For a tool with marks: the amount between two marks. A tool without it is always filled whole. */
   readonly graduation?: Volume | Mass | undefined;
-  /** For a tool with marks: the least that it reads. One graduation where nothing is given. */
+  /** For a tool with marks: the least that it reads. One graduation unless given. */
   readonly least?: Volume | Mass | undefined;
 }
 
@@ -44,9 +44,7 @@ export const MEASURING_TOOL: ObjectField<MeasuringTool> = named(
           "For a tool with marks: the amount between two marks. A tool without it is always filled whole.",
         ),
       ),
-      least: optional(
-        size("For a tool with marks: the least that it reads. One graduation where nothing is given."),
-      ),
+      least: optional(size("For a tool with marks: the least that it reads. One graduation unless given.")),
     },
     [leastHasMarks, marksAreOfOneKind, marksCanBeCounted],
     "Something to measure with: a spoon, a cup, a syringe, a cylinder, a scale.",

@@ -17,7 +17,7 @@ import { isWeight } from "./measuring-tool.js";
 import { type Effort, newEffort } from "./search.js";
 import { TOOLS, type Tools } from "./tools.js";
 
-/** What every measuring function is asked. */
+/** The input of every measuring function. */
 export interface MeasuringInput<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit> {
   /** The amount of product: a volume or a weight. More than 0. */
   readonly amount: Quantity<U>;
@@ -25,11 +25,11 @@ export interface MeasuringInput<U extends VolumeUnit | MassUnit = VolumeUnit | M
   readonly tools: Tools;
   /** `never-over` where the amount is a label's maximum, `never-under` where it is a minimum, or `nearest`. */
   readonly rule: MeasuringRule;
-  /** The largest error that will do, in percent of the amount, 0.1 to 50. 5 where nothing is given. */
+  /** The largest error that will do, in percent of the amount, 0.1 to 50. 5 unless given. */
   readonly limitPercent?: number | undefined;
-  /** The error up to which the fewest measures win, in percent of the amount, 0 to 50. 2 where nothing is given. */
+  /** The error up to which the fewest measures win, in percent of the amount, 0 to 50. 2 unless given. */
   readonly closeEnoughPercent?: number | undefined;
-  /** The most scoops to count, 1 to 100. 16 where nothing is given. */
+  /** The most scoops to count, 1 to 100. 16 unless given. */
   readonly maxScoops?: number | undefined;
 }
 
@@ -54,7 +54,7 @@ export const RULE: ChoiceField<MeasuringRule> = choice(
 
 /** The largest error. */
 export const ERROR_LIMIT: Optional<number> = optional(
-  number("The largest error that will do, in percent of the amount, 0.1 to 50. 5 where nothing is given.", {
+  number("The largest error that will do, in percent of the amount, 0.1 to 50. 5 unless given.", {
     min: 0.1,
     max: 50,
   }),
@@ -63,7 +63,7 @@ export const ERROR_LIMIT: Optional<number> = optional(
 /** The error that is close enough. */
 export const CLOSE_ENOUGH: Optional<number> = optional(
   number(
-    "The error up to which the fewest measures win, in percent of the amount, 0 to 50. 2 where nothing is given.",
+    "The error up to which the fewest measures win, in percent of the amount, 0 to 50. 2 unless given.",
     { min: 0, max: 50 },
   ),
 );
@@ -75,7 +75,7 @@ export const MEASURING: FieldsOf<MeasuringInput> = {
   rule: RULE,
   limitPercent: ERROR_LIMIT,
   closeEnoughPercent: CLOSE_ENOUGH,
-  maxScoops: optional(count("The most scoops to count, 1 to 100. 16 where nothing is given.", 1, 100)),
+  maxScoops: optional(count("The most scoops to count, 1 to 100. 16 unless given.", 1, 100)),
 };
 
 /** What an amount is: measured with spoons and cylinders, or on a scale. */

@@ -12,7 +12,7 @@ import { amountOf, isWeight, type MeasuringTool } from "./measuring-tool.js";
 import type { KitTool, MeasuredPart } from "./parts.js";
 import { MEASURING, type MeasuringInput, toolsFit, wayOf } from "./request.js";
 
-/** What {@link stockDilution} is asked. */
+/** The input of {@link stockDilution}. */
 export interface StockDilutionInput<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit>
   extends MeasuringInput<U> {
   /** Whether the label permits diluting the product before it goes into the tank. Where it does not say, it does not. */

@@ -9,7 +9,7 @@ import { unitsLike } from "../units/systems.js";
 import type { Density, Mass, Quantity, VolumeUnit } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 
-/** What {@link volumeOfWeight} is asked. */
+/** The input of {@link volumeOfWeight}. */
 export interface VolumeOfWeightInput {
   /** The weight of dry product. More than 0. */
   readonly mass: Mass;

@@ -9,7 +9,7 @@ import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { orderOf, ratioOf } from "../units/quantity.js";
 import { systemOf } from "../units/systems.js";
-import type { Speed, UnitSystem, Volume, VolumeRate } from "../units/types.js";
+import type { Quantity, Speed, UnitSystem, Volume, VolumeRate } from "../units/types.js";
 import { type ApplicationKind, applicationOf, MOST } from "./application.js";
 import type { PlanInput } from "./input.js";
 import type { Thresholds } from "./thresholds.js";
@@ -56,8 +56,8 @@ function rateWarnings(
   ];
 }
 
-/** A limit in the unit of the rate that is held against it. */
-function inUnitOf(limit: VolumeRate, { unit }: VolumeRate): VolumeRate {
+/** A limit in the unit of what is held against it. */
+function inUnitOf<Q extends VolumeRate | Speed>(limit: Q, { unit }: Q): Quantity {
   return { value: inUnit(limit, unit), unit };
 }
 
@@ -86,7 +86,7 @@ function speedWarnings(
       isSlow
         ? "The speed is {speed}, slower than a steady walk ({limit}). Time the distance again."
         : "The speed is {speed}, faster than a steady walk ({limit}). Time the distance again.",
-      { speed, limit: isSlow ? slowest : fastest },
+      { speed, limit: inUnitOf(isSlow ? slowest : fastest, speed) },
       isSlow ? "speed-low" : "speed-high",
     ),
   ];

@@ -64,7 +64,7 @@ export interface RowsOrPlots {
 /** How a mix is split into loads: full tanks and a part load, equal loads, whole rows or plots of one size, or fills as chosen. */
 export type MixSplit = "full-then-part" | "equal" | RowsOrPlots | FillList;
 
-/** What {@link planMix} is given. */
+/** The input of {@link planMix}. */
 export interface MixInput {
   /** The area that the spray lands on. More than 0. */
   readonly area: TreatedArea;

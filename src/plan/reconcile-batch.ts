@@ -54,7 +54,7 @@ export interface BatchReconciliation {
   readonly rate?: VolumeRate | undefined;
   /** The products. */
   readonly products: readonly BatchApplied[];
-  /** What each product's label has against what was really applied, by name, as a plan warns. */
+  /** The label limits that the job exceeded or came near, by product name, as a plan warns. */
   readonly findings: readonly Warning[];
   /** Each product's season so far, this application included. */
   readonly season: readonly SeasonTotal[];

@@ -110,7 +110,7 @@ export interface SpreadingReconciliation {
   readonly nutrients?: NutrientsBrought | undefined;
   /** Each plot; for a job on plots. */
   readonly plots?: readonly SpreadPlot[] | undefined;
-  /** What the product's label has against what was really spread, as a plan warns; of like findings that on the plot where it is furthest off. */
+  /** The label limits that the job exceeded or came near, as a plan warns; of like findings that on the plot where it is furthest off. */
   readonly findings: readonly Warning[];
   /** The product's season so far, this application included. */
   readonly season: SeasonTotal;

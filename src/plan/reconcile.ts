@@ -119,7 +119,7 @@ export interface Reconciliation {
   readonly strengthPercent: number;
   /** Each plot. */
   readonly plots: readonly AppliedPlot[];
-  /** What each product's label has against what was really applied, by name, as a plan warns; of like findings that on the plot where it is furthest off. */
+  /** The label limits that the job exceeded or came near, by product name, as a plan warns; of like findings that on the plot where it is furthest off. */
   readonly findings: readonly Warning[];
   /** Each product's season so far, this application included. */
   readonly season: readonly SeasonTotal[];

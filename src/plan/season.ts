@@ -10,7 +10,7 @@ import { sameName } from "./input.js";
 import { known } from "./plot-areas.js";
 import { type ApplicationRecord, RECORD, type RecordedProduct } from "./record.js";
 
-/** What {@link seasonSoFar} is given. */
+/** The input of {@link seasonSoFar}. */
 export interface SeasonInput {
   /** The product's name. Capitals and spaces make no difference. */
   readonly product: string;

@@ -35,7 +35,7 @@ import {
 } from "./content.js";
 import { ACTIVE_EXAMPLES, ACTIVE_NAME, formIn, RATE_EXAMPLES } from "./label-rate.js";
 
-/** What {@link productRate} is given. */
+/** The input of {@link productRate}. */
 export interface ProductRateInput {
   /** Active ingredient per area, per volume of carrier, or per row length. More than 0. */
   readonly activeIngredient: MassRate | Density | MassPerLength;
@@ -68,7 +68,7 @@ const PRODUCT_RATE: ObjectField<ProductRateInput> = object<ProductRateInput>(
 /** A product's rate: by volume for a liquid, by weight for a dry product. */
 export type ProductRate = VolumeRate | MassRate | Concentration | VolumePerLength | MassPerLength;
 
-/** What {@link activeIngredientRate} is given. */
+/** The input of {@link activeIngredientRate}. */
 export interface ActiveIngredientInput {
   /** The product's rate: by volume for a liquid, by weight for a dry product. More than 0. */
   readonly product: ProductRate;

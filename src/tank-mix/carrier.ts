@@ -24,9 +24,9 @@ import { conversionLines, type WorkingLine } from "../units/working-line.js";
 /** Extra mix, beyond what the job needs: percent of the sprayed volume, a volume, or up to the next multiple of a volume. */
 export type Reserve =
   | {
-      /** Per cent of the sprayed volume, 0 to 100. */
+      /** Percent of the sprayed volume, 0 to 100. */
       readonly percent: number;
-      /** The most that the easiest split may make of it, in percent, `percent` to 100. Not limited so unless given. */
+      /** The most extra mix that the easiest split may make, in percent: from `percent` to 100. No limit unless given. */
       readonly upTo?: number | undefined;
     }
   | {
@@ -57,10 +57,10 @@ export const RESERVE: EitherField<Reserve> = named(
     [
       object<PercentReserve>(
         {
-          percent: number("Per cent of the sprayed volume, 0 to 100.", { min: 0, max: 100 }),
+          percent: number("Percent of the sprayed volume, 0 to 100.", { min: 0, max: 100 }),
           upTo: optional(
             number(
-              "The most that the easiest split may make of it, in percent, `percent` to 100. Not limited so unless given.",
+              "The most extra mix that the easiest split may make, in percent: from `percent` to 100. No limit unless given.",
               { min: 0, max: 100 },
             ),
           ),
@@ -85,7 +85,7 @@ export const RESERVE: EitherField<Reserve> = named(
   ),
 );
 
-/** What {@link carrierFor} is given. */
+/** The input of {@link carrierFor}. */
 export interface CarrierInput {
   /** What the sprayer puts out per treated area: the calibration's result. More than 0. */
   readonly rate: VolumeRate;

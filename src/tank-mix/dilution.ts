@@ -10,7 +10,7 @@ import { unitsLike } from "../units/systems.js";
 import type { BasedFraction, Concentration, Mass, Quantity, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 
-/** What {@link diluteMix} is given. Both strengths are given in the same way. */
+/** The input of {@link diluteMix}. Both strengths are given in the same way. */
 export interface DilutionInput {
   /** The strength that there is. More than 0. */
   readonly from: Concentration | BasedFraction;
@@ -152,7 +152,7 @@ export function linesOfDilution(given: DilutionInput): WorkingLine[] {
   ];
 }
 
-/** What {@link stockFor} is given. */
+/** The input of {@link stockFor}. */
 export interface StockInput {
   /** The product that the stock solution is made with. More than 0. */
   readonly amount: Volume | Mass;

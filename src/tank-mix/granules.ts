@@ -171,7 +171,7 @@ export function linesOfGranules(input: GranulesInput): WorkingLine[] {
   });
 }
 
-/** What {@link granulesCover} is given. */
+/** The input of {@link granulesCover}. */
 export interface GranulesCoverInput {
   /** The weight of product: a bag, a full hopper, what is left. More than 0. */
   readonly amount: Mass;
@@ -249,7 +249,7 @@ export function granulesCoverWorking(input: GranulesCoverInput): WorkingLine[] {
   );
 }
 
-/** What {@link hopperLoads} is given. */
+/** The input of {@link hopperLoads}. */
 export interface HopperInput {
   /** All the product that is to be spread. More than 0. */
   readonly total: Mass;
@@ -395,7 +395,7 @@ function lastFillFormula(perDirection: Mass, fills: number, hopper: Mass): strin
   return perDirection.value - (fills - 1) * hopper.value > hopper.value ? `min(hopper, ${last})` : last;
 }
 
-/** What {@link bagsFor} is given. */
+/** The input of {@link bagsFor}. */
 export interface BagsInput {
   /** All the product that is needed. More than 0. */
   readonly total: Mass;

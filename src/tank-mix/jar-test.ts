@@ -10,7 +10,7 @@ import type { Mass, Time, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 import { amountList, refuseNoWater, waterIn } from "./mix-loads.js";
 
-/** What {@link jarTest} is given. */
+/** The input of {@link jarTest}. */
 export interface JarTestInput {
   /** How much finished mix the jar is to hold; leave room to shake. More than 0. */
   readonly jar: Volume;

@@ -128,7 +128,7 @@ export const SEASON_SO_FAR: ObjectField<SeasonSoFar> = named(
   ),
 );
 
-/** What {@link checkLabel} is given. */
+/** The input of {@link checkLabel}. */
 export interface LabelInput extends Omit<JobSizes, "carrier"> {
   /** The rate that is to be used. */
   readonly rate: LabelRate;

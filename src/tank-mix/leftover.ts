@@ -9,7 +9,7 @@ import { unitsLike } from "../units/systems.js";
 import type { AreaUnit, Quantity, TreatedArea, Volume, VolumeRate, VolumeUnit } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 
-/** What {@link leftoverArea} is given. */
+/** The input of {@link leftoverArea}. */
 export interface LeftoverInput {
   /** What is left: finished mix, or rinse water. 0 or more. */
   readonly volume: Volume;

@@ -48,7 +48,7 @@ export interface WholePieces {
   readonly pieces: number;
   /** What fills hose and boom. It goes in with the first load; room is kept for it in every load. None unless given. */
   readonly lines?: Volume | undefined;
-  /** What is mixed to spare. It goes in with the last load, so that the others end where their rows do; room is kept for it in every load. None unless given. */
+  /** The extra mix. It goes in with the last load, so that the others end where their rows do; room is kept for it in every load. None unless given. */
   readonly reserve?: Volume | undefined;
   /** The most of them that go into one load. As many as fit unless given. A whole number, 1 or more. */
   readonly perLoad?: number | undefined;
@@ -104,7 +104,7 @@ const SPLIT: EitherField<LoadSplit> = either<LoadSplit>(
       ),
       reserve: optional(
         quantity(
-          "What is mixed to spare. It goes in with the last load, so that the others end where their rows do; room is kept for it in every load. None unless given.",
+          "The extra mix. It goes in with the last load, so that the others end where their rows do; room is kept for it in every load. None unless given.",
           "volume",
           "nonnegative",
         ),
@@ -132,7 +132,7 @@ export const LEAST_LOAD: QuantityField<Volume> = quantity(
   "nonnegative",
 );
 
-/** What {@link splitLoads} is given. */
+/** The input of {@link splitLoads}. */
 export interface LoadsInput {
   /** What is mixed in all. More than 0. */
   readonly total: Volume;

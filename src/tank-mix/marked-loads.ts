@@ -11,7 +11,7 @@ export interface PieceCount {
   readonly pieces: number;
   /** What fills hose and boom, in the first load. */
   readonly lines: number;
-  /** What is mixed to spare, in the last load. */
+  /** The extra mix, in the last load. */
   readonly reserve: number;
   /** The mix for one of them. */
   readonly each: number;

@@ -11,7 +11,7 @@ import type { WorkingLine } from "../units/working-line.js";
 import { LOAD, type Load } from "./loads.js";
 import { LOAD_LIST, sharedBy, wholeMix } from "./product-in-loads.js";
 
-/** What {@link mixLoads} is given. */
+/** The input of {@link mixLoads}. */
 export interface MixLoadsInput {
   /** The loads that the mix is split into, at least one. */
   readonly loads: readonly Load[];

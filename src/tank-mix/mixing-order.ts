@@ -201,7 +201,7 @@ export const MIXING_RULES: ObjectField<MixingRules> = /* @__PURE__ */ object<Mix
   [stepsDiffer],
 );
 
-/** What {@link mixingOrder} is given. */
+/** The input of {@link mixingOrder}. */
 export interface MixingOrderInput extends MixingRules {
   /** The products of one mix, at least one. */
   readonly products: readonly MixingProduct[];

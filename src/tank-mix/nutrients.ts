@@ -84,7 +84,7 @@ function converted(value: number, to: Nutrient, { element, parts, of }: Oxide): 
 
 /* @__NO_SIDE_EFFECTS__ */
 function percents(): ObjectField<FertilizerContent> {
-  const percent = number("Per cent by weight. From 0 to 100.", { min: 0, max: 100 });
+  const percent = number("Percent by weight. From 0 to 100.", { min: 0, max: 100 });
   return object<FertilizerContent>(
     Object.fromEntries(NUTRIENTS.map((nutrient) => [nutrient, optional(percent)])) as never,
     [contentFits],
@@ -173,7 +173,7 @@ export type NutrientAmount = Mass | MassRate | MassPerLength | MassPerCount;
 
 const AMOUNTS = ["mass", "massRate", "massPerLength", "massPerCount"] as const;
 
-/** What {@link fertilizerFor} is given. */
+/** The input of {@link fertilizerFor}. */
 export interface FertilizerInput<A extends NutrientAmount = NutrientAmount> {
   /** The nutrient that is needed, as the recommendation gives it. */
   readonly nutrient: Nutrient;
@@ -337,7 +337,7 @@ export function linesOfFertilizer(input: FertilizerInput): WorkingLine[] {
 
 const BY_CONTENT = "by definition of what a product contains";
 
-/** What {@link nutrientsFrom} is given. */
+/** The input of {@link nutrientsFrom}. */
 export interface NutrientsInput<A extends NutrientAmount = NutrientAmount> {
   /** How much fertilizer: per area, per length of row, per plant, or in all. More than 0. */
   readonly product: A;
@@ -429,7 +429,7 @@ export function linesOfNutrients({ product, contains }: NutrientsInput): Working
   );
 }
 
-/** What {@link convertNutrient} is given. */
+/** The input of {@link convertNutrient}. */
 export interface ConvertNutrientInput<A extends NutrientAmount = NutrientAmount> {
   /** The weight of nutrient: per area, per length of row, per plant, or in all. More than 0. */
   readonly amount: A;

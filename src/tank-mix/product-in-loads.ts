@@ -7,7 +7,7 @@ import type { WorkingLine } from "../units/working-line.js";
 import { LOAD, type Load, MOST_LOADS } from "./loads.js";
 import { rescaled, type Scaled, scaled, shareOf, unscaled } from "./scaled.js";
 
-/** What {@link productInLoads} is given. */
+/** The input of {@link productInLoads}. */
 export interface ProductInLoadsInput<A extends Volume | Mass = Volume | Mass> {
   /** The product in the whole mix. More than 0. */
   readonly amount: A;

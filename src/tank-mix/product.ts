@@ -75,7 +75,7 @@ export interface JobSizes {
   readonly rowLength?: Length | undefined;
 }
 
-/** What {@link productAmount} is given. Which of the optional fields are needed goes by how the label gives the rate. */
+/** The input of {@link productAmount}. Which of the optional fields are needed goes by how the label gives the rate. */
 export interface ProductInput extends JobSizes {
   /** The rate as the label gives it. A bare rate per area is per treated area. */
   readonly rate: LabelRate;

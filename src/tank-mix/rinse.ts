@@ -7,7 +7,7 @@ import { unitsLike } from "../units/systems.js";
 import type { Fraction, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 
-/** What {@link rinseTank} is given. */
+/** The input of {@link rinseTank}. */
 export interface RinseInput {
   /** What stays in tank, pump, hoses and boom when the sprayer runs dry. More than 0. */
   readonly residual: Volume;

@@ -6,7 +6,7 @@ import { quantity } from "../units/quantity-field.js";
 import type { Fraction, Mass, Volume } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 
-/** What {@link strengthOf} is given. */
+/** The input of {@link strengthOf}. */
 export interface DilutedMix<A extends Volume | Mass = Volume | Mass> {
   /** The mix as it should be, product and all. More than 0. */
   readonly mix: Volume;

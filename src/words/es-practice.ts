@@ -1054,7 +1054,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     roundings:
       "También lo es la respuesta exacta redondeada a una, dos o tres cifras, si difiere en {roundest} o menos.",
     doses:
-      "Redondee hacia abajo una cantidad de producto: más que la respuesta exacta es un error. Lo que se cuenta debe ser exacto.",
+      "Redondee hacia abajo las cantidades de producto: pasar de la respuesta exacta es un error. Lo que se cuenta debe ser exacto.",
     titleOfSet: "{title}, serie {set}",
     titleOfKey: "{title}: clave",
     name: "Nombre",

@@ -87,7 +87,7 @@ function mutation(scores) {
   const folders = Object.keys(scores).sort();
   const rows = folders.map((name) => {
     const { score, killed, survived, notCovered, ignored, date } = scores[name];
-    return [name, `${score.toFixed(2)} %`, killed, survived, notCovered, ignored, date];
+    return [name, `${score.toFixed(2)}%`, killed, survived, notCovered, ignored, date];
   });
   return [
     "## Mutation testing",
@@ -127,8 +127,9 @@ function sources(all, outcomes) {
 function rowsOf(one, { verdict, checks, why }) {
   const given = cell(
     Object.entries(one.inputs)
-      .map(([name, [value, unit]]) =>
-        `${name} ${Array.isArray(value) ? value.join(", ") : value} ${unit}`.trim(),
+      .map(
+        ([name, [value, unit]]) =>
+          `${name} ${withUnit(Array.isArray(value) ? value.join(", ") : value, unit)}`,
       )
       .join("; "),
   );
@@ -138,7 +139,7 @@ function rowsOf(one, { verdict, checks, why }) {
     const unit = one.expected[key]?.[1] ?? "";
     const first = i === 0 ? [one.id, given] : ["", ""];
     const last = i === 0 ? verdict + scan : "";
-    return [...first, cell(key), `${shown(printed)} ${unit}`.trim(), shown(ours), shown(within), last];
+    return [...first, cell(key), withUnit(shown(printed), unit), shown(ours), shown(within), last];
   });
 }
 
@@ -191,6 +192,11 @@ function sourceName({ source: { title, publisher, number, year } }) {
 /** Nine digits: more than any publication prints, fewer than floats disagree on. */
 function shown(value) {
   return String(Number(value.toPrecision(9)));
+}
+
+/** A value with its unit, as English writes them: `4 gal`, `5%`. */
+function withUnit(value, unit) {
+  return `${value}${String(unit ?? "").startsWith("%") ? "" : " "}${unit}`.trim();
 }
 
 function cell(text) {

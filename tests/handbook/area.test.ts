@@ -39,7 +39,7 @@ topic("09_area", () => {
   ]);
 
   for (const id of ["area_aknha_circle", "area_okcturf_circle"]) {
-    publicationErrs(id, "it takes pi as 3.14, which is 0.05 % too little", (one) => [
+    publicationErrs(id, "it takes pi as 3.14, which is 0.05% too little", (one) => [
       {
         key: "area",
         ours: circleArea({ diameter: length(one, "diameter") }).value,
@@ -49,7 +49,7 @@ topic("09_area", () => {
     ]);
   }
 
-  publicationErrs("area_grounds_circle08", "0.8 of the square is 1.9 % more than the circle", (one) => [
+  publicationErrs("area_grounds_circle08", "0.8 of the square is 1.9% more than the circle", (one) => [
     {
       key: "area",
       ours: circleArea({ diameter: length(one, "D") }).value,
@@ -58,7 +58,7 @@ topic("09_area", () => {
     },
   ]);
 
-  publicationErrs("area_grounds_oval", "0.8 of length times width is 1.9 % more than the ellipse", (one) => [
+  publicationErrs("area_grounds_oval", "0.8 of length times width is 1.9% more than the ellipse", (one) => [
     {
       key: "area",
       ours: ellipseArea({ length: length(one, "L"), width: length(one, "W_mid") }).value,
@@ -75,7 +75,7 @@ topic("09_area", () => {
 
   rule(
     "area_mu_offset_rule",
-    "offsets at equal spacing along the longest axis, within 5 % of the truth",
+    "offsets at equal spacing along the longest axis, within 5% of the truth",
     () => {
       // A round lawn of 100 ft, measured every 10 ft from the middle of each strip on.
       const offsets = Array.from({ length: 10 }, (_, i) =>

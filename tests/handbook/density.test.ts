@@ -34,7 +34,7 @@ topic(TOPIC, () => {
   }
 
   agrees("dens_ok_20gpa", (one) => {
-    // The table's own densities: 28 % nitrogen solution at 10.65 lb/gal, water at 8.33.
+    // The table's own densities: 28% nitrogen solution at 10.65 lb/gal, water at 8.33.
     const densities = { density: qty(10.65, "lb/gal"), waterDensity: qty(8.33, "lb/gal") };
     const wanted = qty(Number(one.inputs.solution_rate?.[0]), "gal/ac");
     const water = waterForSolution({ solution: wanted, ...densities });

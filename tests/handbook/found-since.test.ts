@@ -62,7 +62,7 @@ topic("12_found_since", () => {
   ]);
   publicationErrs(
     "more_larimer_plot",
-    "a plot of 18.5 ft by 18.5 ft is 342.25 ft², 0.6 % more than the 1/128 acre that makes ounces gallons per acre",
+    "a plot of 18.5 ft by 18.5 ft is 342.25 ft², 0.6% more than the 1/128 acre that makes ounces gallons per acre",
     () => [
       {
         key: "area",

@@ -77,7 +77,7 @@ topic("16_granular_fertilizer", () => {
     ];
   });
 
-  // Held to 5 %: both ends of the range are still right, and what is beyond is not.
+  // Held to 5%: both ends of the range are still right, and what is beyond is not.
   agrees("gran_umass_total", () => {
     const target = fertilizerFor({
       nutrient: "N",

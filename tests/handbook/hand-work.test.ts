@@ -148,7 +148,7 @@ topic("15_hand_work", () => {
       carrier: qty(1, "L"),
       carrierRate: qty(number(one, "rate"), "mL/m2"),
     });
-    // A milliliter of 1 % weight in volume holds 0.01 g, as a gram of 1 % weight in weight does.
+    // A milliliter of 1% weight in volume holds 0.01 g, as a gram of 1% weight in weight does.
     return (strength.value * content) / 100;
   };
   agrees("hand_unhcr_ec50", (one) => {

@@ -160,7 +160,7 @@ topic("08_household_measures", () => {
   );
 
   // The table takes a gallon of spray as 8 pounds, which the case's note tells; with that figure every cell is exact. At
-  // 8.34 lb/gal of water each would be 4 % more.
+  // 8.34 lb/gal of water each would be 4% more.
   for (const [id, pounds] of [
     ["mu7510_1", 1],
     ["mu7510_2", 2],

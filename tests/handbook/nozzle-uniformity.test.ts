@@ -42,7 +42,7 @@ topic("05_nozzle_uniformity", () => {
 
   rule(
     "unif_rule_usga",
-    "10 % of a new nozzle is the default for a rated flow; high replaced, low cleaned",
+    "10% of a new nozzle is the default for a rated flow; high replaced, low cleaned",
     () => {
       expect(verdictOn(10.1, "rated")).toBe("replace");
       expect(verdictOn(-10.1, "rated")).toBe("clean");
@@ -61,7 +61,7 @@ topic("05_nozzle_uniformity", () => {
     },
   );
 
-  rule("unif_rule_ms", "10 % of the other nozzles is the default against the others", () => {
+  rule("unif_rule_ms", "10% of the other nozzles is the default against the others", () => {
     expect(verdictOn(10.1, "others")).toBe("replace");
     expect(verdictOn(9.9, "others")).toBe("keep");
     expect(checkNozzles({ catches: ounces([40, 40]), time, against: "others" }).rule.source).toContain(
@@ -69,8 +69,8 @@ topic("05_nozzle_uniformity", () => {
     );
   });
 
-  rule("unif_rule_tx", "10 % of spread is the default for the spread", () => {
-    // The mean of nine at 40 and one at 44.5 is 40.45: a spread of 11.1 %.
+  rule("unif_rule_tx", "10% of spread is the default for the spread", () => {
+    // The mean of nine at 40 and one at 44.5 is 40.45: a spread of 11.1%.
     expect(verdictOn(11.25, "spread")).toBe("replace");
     expect(verdictOn(9.9, "spread")).toBe("keep");
     expect(checkNozzles({ catches: ounces([40, 40]), time, against: "spread" }).rule.source).toContain(
@@ -79,7 +79,7 @@ topic("05_nozzle_uniformity", () => {
   });
 
   for (const id of ["unif_rule_uga16", "unif_rule_fl", "unif_rule_oh"]) {
-    rule(id, "10 % of the average is a limit that the caller gives", () => {
+    rule(id, "10% of the average is a limit that the caller gives", () => {
       expect(verdictOn(10.1, "mean", 10)).toBe("replace");
       expect(verdictOn(9.9, "mean", 10)).toBe("keep");
       const check = checkNozzles({ catches: ounces([40, 40]), time, against: "mean", ...limit(10) });
@@ -91,7 +91,7 @@ topic("05_nozzle_uniformity", () => {
     ["unif_rule_mt", "MontGuide MT 2000-14"],
     ["unif_rule_ab", "Agdex 606-1"],
   ] as const) {
-    rule(id, "5 % of the average is the default against the mean; high replaced, low cleaned", () => {
+    rule(id, "5% of the average is the default against the mean; high replaced, low cleaned", () => {
       expect(verdictOn(5.1, "mean")).toBe("replace");
       expect(verdictOn(-5.1, "mean")).toBe("clean");
       expect(verdictOn(4.9, "mean")).toBe("keep");
@@ -107,13 +107,13 @@ topic("05_nozzle_uniformity", () => {
     expect(checkNozzles({ catches, time, against: "mean" }).mean.unit).toBe("oz/min");
   });
 
-  rule("unif_rule_pes10", "10 % of the label's rate is a limit that the caller gives", () => {
+  rule("unif_rule_pes10", "10% of the label's rate is a limit that the caller gives", () => {
     const target = qty(20, "gal/ac");
     expect(checkAgainstTarget({ rate: qty(21.9, "gal/ac"), target, ...limit(10) }).within).toBe(true);
     expect(checkAgainstTarget({ rate: qty(17.9, "gal/ac"), target, ...limit(10) }).within).toBe(false);
   });
 
-  rule("unif_rule_pes5", "5 % of the label's rate is the default against a target", () => {
+  rule("unif_rule_pes5", "5% of the label's rate is the default against a target", () => {
     const target = qty(20, "gal/ac");
     expect(checkAgainstTarget({ rate: qty(20.9, "gal/ac"), target }).within).toBe(true);
     expect(checkAgainstTarget({ rate: qty(21.1, "gal/ac"), target }).within).toBe(false);

@@ -61,7 +61,7 @@ topic(TOPIC, () => {
     return [{ key: "flow", ours: flow.value, within: 0.5 }];
   });
 
-  publicationErrs("fl_flow_20oz", "20 fl oz a minute is 0.15625 gal, cut to 0.15: 4 % low", (one) => [
+  publicationErrs("fl_flow_20oz", "20 fl oz a minute is 0.15625 gal, cut to 0.15: 4% low", (one) => [
     {
       key: "flow",
       ours: valueIn(qty(number(one, "catch"), "fl_oz/min"), "gal/min"),

@@ -1,27 +1,21 @@
 import { html, type TemplateResult } from "lit-html";
 import type { AnyPlan, PlannedLoad } from "swath-to-spoon/plan";
-import {
-  type CardLoad,
-  type FieldCard,
-  spreadingSheet,
-  type Worksheet,
-  type WrittenDose,
-  worksheet,
-} from "swath-to-spoon/worksheet";
+import type { CardLoad, FieldCard, Worksheet, WrittenDose } from "swath-to-spoon/worksheet";
+import { sheetOf, tankSteps } from "./card.ts";
 import { plotDrawing } from "./drawing.ts";
 import { byId, facts, type Shown } from "./html.ts";
 import { isRefused, type JobPlan } from "./input.ts";
-import { goTo, type Place, placeOf } from "./places.ts";
+import { focusOn, goTo, type Place, placeOf } from "./places.ts";
 import { recordForm } from "./season.ts";
 import { job, showAgain, state } from "./state.ts";
 import { partDrawing, tankDrawing } from "./vessels.ts";
 import { wayChoice } from "./ways.ts";
-import { count, locale, say, W, writing } from "./words.ts";
+import { count, locale, say, W } from "./words.ts";
 
 /** The answer: what to mix first, then what to check, then the rest. What is refused has nothing to mix. */
 export function answer(card: FieldCard | undefined): TemplateResult {
   const { plan } = state.checked;
-  const sheet = plan && sheetOf(plan);
+  const sheet = sheetOf();
   const refused = plan !== undefined && isRefused(plan);
   const content =
     plan && card && sheet ? (refused ? refusals(plan, card) : found(plan, card, sheet)) : missing();
@@ -39,14 +33,9 @@ export function answer(card: FieldCard | undefined): TemplateResult {
     </div>`;
 }
 
-function sheetOf(plan: JobPlan): Worksheet {
-  const options = { ...writing(), units: job().system };
-  return "hopper" in plan ? spreadingSheet(plan, options) : worksheet(plan, options);
-}
-
 function found(plan: JobPlan, card: FieldCard, sheet: Worksheet): TemplateResult {
   return html`${checkLine(sheet)}
-    ${"hopper" in plan ? card.loads.map(fillCard) : mixCards(plan, sheet)}
+    ${"hopper" in plan ? card.loads.map(fillCard) : mixCards(plan, sheet, card)}
     ${alerts(sheet, say(W.toCheck))}
     ${"hopper" in plan ? "" : section(sheet.headings.totals, facts(sheet.totals))}
     ${section(sheet.headings.summary, facts(sheet.summary))}
@@ -62,20 +51,9 @@ function section(title: string, content: Shown): TemplateResult {
 /** Shows that there is no answer yet, with a link to each field that is still to be filled in or fixed. */
 function missing(): TemplateResult {
   const { open } = state.marks;
-  return html`<p>${say(W.answerHere)}</p>
-    ${links(
-      say(W.fixFirst),
-      open.filter(({ isEmpty }) => !isEmpty),
-    )}
-    ${links(
-      say(W.stillToFill),
-      open.filter(({ isEmpty }) => isEmpty),
-    )}`;
-}
-
-function links(title: string, places: readonly Place[]): Shown {
-  if (places.length === 0) return "";
-  return html`<p>${title}</p><ul class="missing">${places.map((place) => html`<li>${link(place)}</li>`)}</ul>`;
+  if (open.length === 0) return html`<p>${say(W.answerHere)}</p>`;
+  return html`<p>${say(W.answerHere)} ${say(W.stillToDo)}</p>
+    <ul class="missing">${open.map((place) => html`<li>${link(place)}</li>`)}</ul>`;
 }
 
 function link({ path, name }: Place): TemplateResult {
@@ -97,22 +75,16 @@ function math({ steps, rounding }: Worksheet): TemplateResult {
 /** One line that leads to what needs checking, so that the doses stay on the first screen. */
 function checkLine({ warnings }: Worksheet): Shown {
   if (warnings.length === 0) return "";
-  const go = (): void => {
-    byId("alerts").scrollIntoView();
-    byId("alerts").focus({ preventScroll: true });
-  };
-  return html`<button type="button" class="quiet" id="check" @click=${go}>⚠ ${count(W.check1, W.check, warnings.length)}</button>`;
+  const go = (): void => focusOn(byId("alerts"), "start");
+  return html`<button type="button" class="quiet" id="check" @click=${go}>⚠ ${count(W.check, warnings.length)}</button>`;
 }
 
 /** Why a job is refused, each refusal with a link to its field. */
 function refusals(plan: JobPlan, card: FieldCard): Shown {
   // The card has the refusals first, in the order of the plan.
   const refused = plan.warnings.filter(({ severity }) => severity === "refusal");
-  return alerts(
-    card,
-    card.headings.warnings,
-    refused.map((warning) => placeOf(job(), warning)),
-  );
+  const places = refused.map((warning) => placeOf(job(), warning));
+  return alerts(card, card.headings.warnings, places);
 }
 
 function alerts(
@@ -135,9 +107,10 @@ function fillCard({ title, steps }: CardLoad): TemplateResult {
   </section>`;
 }
 
-function mixCards(plan: AnyPlan, { loads, mixing }: Worksheet): TemplateResult {
-  return html`${loads.map((load) => mixCard(load, plan))}${wayChoice(plan)}
-    ${mixing ? html`<p>${mixing}</p>` : ""}`;
+function mixCards(plan: AnyPlan, { loads }: Worksheet, card: FieldCard): TemplateResult {
+  return html`${loads.map((load) => mixCard(load, plan))}
+    <details><summary>${say(W.mixing)}</summary>${tankSteps(card)}</details>
+    ${wayChoice(plan)}`;
 }
 
 function mixCard({ title, numbers, fill, covers, doses }: Worksheet["loads"][number], plan: AnyPlan) {
@@ -151,12 +124,7 @@ function mixCard({ title, numbers, fill, covers, doses }: Worksheet["loads"][num
         ${covers === undefined ? "" : html`<p class="hint">${covers}</p>`}
       </div>
     </div>
-    <ul class="doses">${doses.map((dose) =>
-      doseItem(
-        dose,
-        load.products.find(({ name }) => name === dose.product),
-      ),
-    )}</ul>
+    <ul class="doses">${doses.map((dose) => doseItem(dose, load))}</ul>
   </section>`;
 }
 
@@ -164,11 +132,8 @@ function sentence(text: string): string {
   return text.charAt(0).toLocaleUpperCase(locale) + text.slice(1);
 }
 
-function doseItem(
-  { product, amount, measures, remark }: WrittenDose,
-  planned: PlannedLoad["products"][number] | undefined,
-): TemplateResult {
-  const measured = planned?.measured;
+function doseItem({ product, amount, measures, remark }: WrittenDose, { products }: PlannedLoad) {
+  const measured = products.find(({ name }) => name === product)?.measured;
   const parts = measured?.ok ? measured.parts : [];
   const drawn = parts.map(
     (part, i) =>

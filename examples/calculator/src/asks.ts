@@ -1,6 +1,6 @@
 import { type ToolSetName, usualTools } from "swath-to-spoon/household";
 import type { Unit } from "swath-to-spoon/units";
-import { type Ask, type BySystem, chosen, type JobKind, type KnownJob, type Step } from "./job.ts";
+import { type Ask, type BySystem, chosen, type Job, type JobKind, type KnownJob, type Step } from "./job.ts";
 import type { Text } from "./words.ts";
 
 const ask = (path: string, label: Text, rest: Omit<Ask, "path" | "label"> = {}): Ask => ({
@@ -68,6 +68,12 @@ const TEST_ROW: Text = ["Length of the test row", "Largo de la hilera de prueba"
 
 type ByChoice = Readonly<Record<string, readonly Ask[]>>;
 
+/** A question, and what its answer asks for. */
+function withAnswer(job: Job, asked: Ask, by: ByChoice): Ask[] {
+  return [asked, ...(by[chosen(job, asked)] ?? [])];
+}
+
+const COUNT = ask("size.count", ["How many", "Cuántas"], { first: POTS });
 const EACH_BY: ByChoice = {
   known: [ask("size.each", ["Mix for each one", "Mezcla para cada una"], { first: SMALL })],
   measured: [
@@ -80,6 +86,7 @@ const EACH_BY: ByChoice = {
     ask("size.each.time", ["Time on each one", "Tiempo en cada una"]),
   ],
 };
+const ALL_ROWS = ask("size.length", ["All rows together", "Todas las hileras juntas"]);
 const ROW_USED: Text = ["Water used on a test row", "Agua usada en una hilera de prueba"];
 const ROW_BY: ByChoice = {
   known: [ask("size.rate", ["Mix per length of row", "Mezcla por largo de hilera"])],
@@ -135,31 +142,27 @@ export const JOBS: Readonly<Record<JobKind, Kind>> = {
   pots: {
     title: ["Pots or plants", "Macetas o plantas"],
     start: { size: { kind: "count" } },
-    size: (job) => {
-      const count = ask("size.count", ["How many", "Cuántas"], { first: POTS });
-      return [count, EACH, ...(EACH_BY[chosen(job, EACH)] ?? [])];
-    },
+    size: (job) => [COUNT, ...withAnswer(job, EACH, EACH_BY)],
   },
   drench: {
     title: ["Drench along a row", "Riego con producto en la hilera"],
     start: { size: { kind: "row-length" } },
-    size: (job) => {
-      const length = ask("size.length", ["All rows together", "Todas las hileras juntas"]);
-      return [length, PER_ROW, ...(ROW_BY[chosen(job, PER_ROW)] ?? [])];
-    },
+    size: (job) => [ALL_ROWS, ...withAnswer(job, PER_ROW, ROW_BY)],
   },
   orchard: {
     title: ["Orchard rows", "Hileras de frutales"],
     start: { plot: { kind: "tree-rows", sides: 2 } },
-    size: (job) => {
-      const spacing = { ...ROW_SPACING, needed: isCanopy(job) };
-      return [ORCHARD, ROWS, ROW_LENGTH, spacing, ...(ORCHARD_BY[chosen(job, ORCHARD)] ?? [])];
-    },
+    size: (job) => [
+      ...withAnswer(job, ORCHARD, ORCHARD_BY),
+      ROWS,
+      ROW_LENGTH,
+      { ...ROW_SPACING, needed: isCanopy(job) },
+    ],
   },
   granules: {
     title: ["Granules", "Gránulos"],
     start: {},
-    size: (job) => [GRANULES_ON, ...(chosen(job, GRANULES_ON) === "area" ? [TREATED] : BLOCK)],
+    size: (job) => withAnswer(job, GRANULES_ON, { area: [TREATED], block: BLOCK }),
   },
 };
 
@@ -302,14 +305,8 @@ function productAsks(at: string, job: KnownJob): Ask[] {
     ask(`${at}.name`, ["Product name", "Nombre del producto"]),
     ...(isSpread ? [] : [form]),
     ask(`${at}.rate`, ["Label rate", "Dosis de la etiqueta"], {
-      ...(isSpread
-        ? { first: SPREAD }
-        : {
-            hint: [
-              "As printed on the label, per treated area or per volume of mix.",
-              "Como está en la etiqueta, por área tratada o por volumen de mezcla.",
-            ],
-          }),
+      hint: ["As printed on the label.", "Como está en la etiqueta."],
+      ...(isSpread && { first: SPREAD }),
       ...(job.kind === "tank" && { first: PERCENT }),
     }),
     more("label.max", ["Maximum label rate", "Dosis máxima"], isSpread ? SPREAD : undefined),

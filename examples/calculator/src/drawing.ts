@@ -11,7 +11,7 @@ import {
 } from "swath-to-spoon/units";
 import type { Shown } from "./html.ts";
 import type { JobPlan } from "./input.ts";
-import { shown } from "./units.ts";
+import { shown, times } from "./units.ts";
 import { locale, say, W } from "./words.ts";
 
 type Rows = Extract<Plot, { readonly kind: "row-bands" }> & {
@@ -131,10 +131,6 @@ function lastPass({ lastOverlap, pastEdge }: Passes): string[] {
 
 function range(n: number): number[] {
   return Array.from({ length: n }, (_, i) => i);
-}
-
-function times({ value, unit }: Length, n: number): Length {
-  return { value: value * n, unit };
 }
 
 function figure(drawn: Drawn, unit: "m" | "ft"): TemplateResult {

@@ -79,12 +79,12 @@ export function entryOf(job: Job, field: Field): Entry {
   );
 }
 
-/** The same job with every field in the units of another system. The measuring tools stay: they are the ones at hand. */
+/** The same job with every field in the units of another system. The measuring tools of a job stay: they are the ones at hand. */
 export function switchedJob(job: Job, to: UnitSystem): Job {
   const fields = [...formOf("plan", to), ...formOf("batch", to), ...formOf("spreading", to)];
   const units = [...new Set(fields.flatMap(({ units = [] }) => units))].filter((unit) => !RARE.test(unit));
   const tools: Entry = { text: chosen(job, TOOLS_ASK), unit: "1" };
-  const entries = Object.entries({ ...job.entries, tools }).map(([path, entry]) => [
+  const entries = Object.entries({ ...job.entries, ...(job.kind && { tools }) }).map(([path, entry]) => [
     path,
     switched(entry, job.system, units),
   ]);

@@ -5,7 +5,7 @@ import type { Unit } from "swath-to-spoon/units";
 import { calibrationOf, JOBS } from "./asks.ts";
 import { boundaryTools } from "./boundary.ts";
 import { entryOf, exampleJob, type Field, fieldOf, steps } from "./field.ts";
-import { byId, choices, idOf, optionsOf, type Shown, valueIn } from "./html.ts";
+import { button, byId, choices, idOf, optionsOf, type Shown, valueIn } from "./html.ts";
 import {
   chosen,
   isDry,
@@ -68,11 +68,12 @@ function part({ path, title, hint, asks }: Step, number: number, now: KnownJob):
     asks.filter(({ more = false }) => more === isMore).map((ask) => row(fieldOf(now, ask), now));
   const more = rows(true);
   const open = state.marks.open.filter(({ step }) => step === path);
+  const isBlank = asks.every(({ path: at, options }) => !options && !now.entries[at]?.text);
   const isFilled = (): boolean => asks.some((ask) => ask.more && now.entries[ask.path]?.text);
   return details(
     path,
     `${number}. ${say(title)}`,
-    open.length === 0 ? say(W.done) : waitingText(open),
+    open.length > 0 ? waitingText(open) : say(isBlank ? W.optional : W.done),
     open.length > 0,
     html`${hint ? html`<p class="hint">${say(hint)}</p>` : ""}
       ${path === "plot" && now.kind === "boundary" ? boundaryTools() : ""}
@@ -81,7 +82,7 @@ function part({ path, title, hint, asks }: Step, number: number, now: KnownJob):
         more.length === 0
           ? ""
           : html`<details class="more" ?open=${guard([now.name, now.kind], isFilled)}>
-              <summary>${say(W.more1)}</summary>
+              <summary>${say(W.more)}</summary>
               ${more}
             </details>`
       }
@@ -92,15 +93,11 @@ function part({ path, title, hint, asks }: Step, number: number, now: KnownJob):
 
 /** The buttons of a part, which change how many fields there are, and the ticks of the tools. */
 function actions(path: string, now: KnownJob): Shown {
-  const button = (id: string, text: string, next: () => Job): TemplateResult =>
-    html`<button type="button" id=${id} @click=${() => change(next())}>${text}</button>`;
-  if (path === "calibration" && calibrationOf(now) === "strip")
-    return [
-      ...(now.runs < 3 ? [button("add-run", say(W.addRun), () => ({ ...now, runs: now.runs + 1 }))] : []),
-      ...(now.runs > 1
-        ? [button("remove-run", say(W.removeRun), () => ({ ...now, runs: now.runs - 1 }))]
-        : []),
-    ];
+  if (path === "calibration" && calibrationOf(now) === "strip") {
+    const set = (runs: number) => (): void => change({ ...now, runs });
+    return html`${now.runs < 3 ? button("add-run", W.addRun, set(now.runs + 1)) : ""}
+      ${now.runs > 1 ? button("remove-run", W.removeRun, set(now.runs - 1)) : ""}`;
+  }
   if (path === "tools")
     return (["scales", "syringes"] as const).map(
       (name) => html`<label class="tick">
@@ -115,14 +112,9 @@ function actions(path: string, now: KnownJob): Shown {
     change({ ...now, products: now.products + 1 });
     goTo(`products[${now.products}].name`);
   };
-  return [
-    ...(at === now.products - 1
-      ? [html`<button type="button" id="add-product" @click=${add}>${say(W.addProduct)}</button>`]
-      : []),
-    ...(now.products > 1
-      ? [button(`remove-${at}`, say(W.removeProduct), () => withoutProduct(now, at))]
-      : []),
-  ];
+  const remove = (): void => change(withoutProduct(now, at));
+  return html`${at === now.products - 1 ? button("add-product", W.addProduct, add) : ""}
+    ${now.products > 1 ? button(`remove-${at}`, W.removeProduct, remove) : ""}`;
 }
 
 /** The line that shows what stands at a place. A link to a whole part leads to its line. */

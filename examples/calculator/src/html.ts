@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
+import { say, type Text } from "./words.ts";
 
 /** What a template may hold. Text goes in as text only, so nothing a person types is read as markup. */
 export type Shown = TemplateResult | TemplateResult[] | string;
@@ -9,6 +10,10 @@ export function byId<E extends HTMLElement>(id: string): E {
   const found = document.getElementById(id);
   if (found === null) throw new Error(`The page has no #${id}`);
   return found as E;
+}
+
+export function button(id: string, text: Text, act: () => void): TemplateResult {
+  return html`<button type="button" id=${id} @click=${act}>${say(text)}</button>`;
 }
 
 /** An id of the page for a part of a place in the input. */

@@ -17,15 +17,22 @@ import type { Quantity } from "swath-to-spoon/units";
 import { calibrationOf, isBySize, isCanopy, runPath, sharedWidth, startOf, TOOLS_ASK } from "./asks.ts";
 import { entryOf, type Field, fieldOf, steps } from "./field.ts";
 import { chosen, isChosen, isDry, type Job, type KnownJob } from "./job.ts";
-import { inUnit, numberText, quantityIn, written } from "./units.ts";
+import { inUnit, numberText, quantityIn, shown, times, written } from "./units.ts";
 import { locale } from "./words.ts";
 
 /** A plan of any job, granules too. */
 export type JobPlan = AnyPlan | SpreadingPlan;
 
+/** A way to mix: how the job is split, the loads, and what it costs to measure them where that is known. */
+export interface Way {
+  readonly split?: PlanInput["split"];
+  readonly loads: AnyPlan["loads"];
+  readonly cost?: LoadChoice["cost"] | undefined;
+}
+
 /** The plan of a job, or every error that stops it. */
 export type Checked =
-  | { readonly plan: JobPlan; readonly ways: readonly LoadChoice[]; readonly faults?: never }
+  | { readonly plan: JobPlan; readonly ways: readonly Way[]; readonly faults?: never }
   | { readonly plan?: never; readonly ways?: never; readonly faults: readonly Issue[] };
 
 /** Whether a plan must not be mixed or spread. */
@@ -37,8 +44,8 @@ export function isRefused({ warnings }: JobPlan): boolean {
 export const WAY = "split";
 
 /** A way to mix as it is kept. */
-export function textOf({ split }: LoadChoice): string {
-  return JSON.stringify(split);
+export function textOf({ split }: Way): string {
+  return split === undefined ? "" : JSON.stringify(split);
 }
 
 /** Checks everything in the form, and plans the job if nothing is wrong. */
@@ -51,14 +58,35 @@ export function check(job: Job, records: readonly ApplicationRecord[]): Checked 
       return { plan: planSpreading(parseSpreadingInput(input, options)), ways: [] };
     const parse = isBySize(job) ? parseBatchInput : parsePlanInput;
     const parsed: JobInput = parse(input, options);
-    // Ways to mix are for a tank with marks. One that was chosen for another size of job is no longer among them.
-    const ways = parsed.sprayer.marks === undefined ? [] : loadChoices(parsed);
-    const way = ways.find((one) => textOf(one) === job.entries[WAY]?.text);
-    return { plan: planApplication({ ...parsed, ...(way && { split: way.split }) } as PlanInput), ways };
+    const ways = waysOf(parsed);
+    // One that was chosen for another size of job is no longer among them.
+    const way = ways.find((one) => textOf(one) === job.entries[WAY]?.text) ?? ways[0];
+    return { plan: planApplication({ ...parsed, split: way?.split } as PlanInput), ways };
   } catch (error) {
     if (!isSprayMathError(error)) throw error;
     return { faults: error.issues.map((issue) => ({ ...issue, path: fieldAt(issue.path, job) })) };
   }
+}
+
+/** The ways to mix: full tanks and a rest, and what is easiest to measure on the tank's marks. Without marks, equal loads for a small rest. */
+function waysOf(input: JobInput): Way[] {
+  const planned = (split?: "equal"): AnyPlan => planApplication({ ...input, split } as PlanInput);
+  const { loads, warnings } = planned();
+  const isSmall = warnings.some(({ code }) => code === "last-load-small");
+  const equal = (): Way[] => (isSmall ? [{ split: "equal", loads: planned("equal").loads }] : []);
+  const others: readonly Way[] = input.sprayer.marks === undefined ? equal() : loadChoices(input);
+  const same = others.find((way) => fillsText(way) === fillsText({ loads }));
+  return [{ loads, cost: same?.cost }, ...others.filter((way) => way !== same)];
+}
+
+/** The fills, alike ones together: `2 × 3.25 gal + 1.5 gal`. */
+export function fillsText({ loads }: Way): string {
+  const times = new Map<string, number>();
+  for (const { mark, carrier } of loads) {
+    const text = shown(mark ?? carrier);
+    times.set(text, (times.get(text) ?? 0) + 1);
+  }
+  return [...times].map(([text, n]) => (n === 1 ? text : `${n} × ${text}`)).join(" + ");
 }
 
 type Tree = { [key: string]: unknown };
@@ -139,10 +167,6 @@ function put(tree: Tree, path: string, value: unknown): void {
     at = at[name] as Tree;
   }
   if (value !== undefined) at[last] = value;
-}
-
-function times(quantity: Quantity | undefined, n: number): Quantity | undefined {
-  return quantity && { ...quantity, value: quantity.value * n };
 }
 
 function toolsOf(job: Job): unknown {

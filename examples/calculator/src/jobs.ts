@@ -1,13 +1,13 @@
 import { html, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import { openPart } from "./form.ts";
-import { byId, optionsOf, valueIn } from "./html.ts";
+import { button, byId, optionsOf, valueIn } from "./html.ts";
 import { emptyJob, type Job } from "./job.ts";
 import { unvisit } from "./places.ts";
 import { seasonList } from "./season.ts";
-import { change, job, put, START, state } from "./state.ts";
+import { job, jobsWith, put, START, state } from "./state.ts";
 import { type Kept, merged, read, saveFile } from "./store.ts";
-import { say, type Text, W } from "./words.ts";
+import { say, W } from "./words.ts";
 
 /** Puts other jobs in place of these, or opens another. */
 function putJobs(next: Partial<Kept>, canUndo = false): void {
@@ -21,10 +21,10 @@ export function undo(): void {
   if (state.before) putJobs(state.before);
 }
 
-/** An empty job with a name that no other has. */
+/** An empty job with a name that no other job or record has. */
 function newJob(): Job {
-  const { jobs } = state.kept;
-  const names = new Set(jobs.map(({ name }) => name));
+  const { jobs, records } = state.kept;
+  const names = new Set([...jobs.map(({ name }) => name), ...records.flatMap(({ plots = [] }) => plots)]);
   const system = jobs[state.kept.open]?.system ?? START.system;
   for (let n = 1; ; n++) if (!names.has(say(W.job, { n }))) return emptyJob(system, say(W.job, { n }));
 }
@@ -42,16 +42,19 @@ function deleteJob(): void {
 }
 
 function clearJob(): void {
-  unvisit();
-  change(emptyJob(job().system, job().name), true);
-  openPart();
+  putJobs({ jobs: jobsWith(emptyJob(job().system, job().name)) }, true);
 }
 
+/** Gives the job a name that no other has. What was recorded of its place goes with it. */
 function rename(event: Event): void {
-  const name = valueIn(event).trim();
-  const others = state.kept.jobs.filter((_, i) => i !== state.kept.open);
-  const isFree = name !== "" && others.every((other) => other.name !== name);
-  change(isFree ? { ...job(), name } : job());
+  const { jobs, records } = state.kept;
+  const [old, typed] = [job().name, valueIn(event).trim()];
+  const name = typed === "" || jobs.some((one) => one.name === typed) ? old : typed;
+  const moved = records.map((record) => ({
+    ...record,
+    plots: record.plots?.map((place) => (place === old ? name : place)),
+  }));
+  put({ jobs: jobsWith({ ...job(), name }), records: moved });
 }
 
 async function readFile({ target }: Event): Promise<void> {
@@ -67,8 +70,6 @@ async function readFile({ target }: Event): Promise<void> {
 export function myJobs(): TemplateResult {
   const { jobs, open } = state.kept;
   const names = jobs.map(({ name }, i) => [String(i), name] as const);
-  const button = (id: string, text: Text, act: () => void): TemplateResult =>
-    html`<button type="button" id=${id} @click=${act}>${say(text)}</button>`;
   return html`<details id="my-jobs">
     <summary>${say(W.myJobs)}</summary>
     <div class="field">
@@ -85,7 +86,7 @@ export function myJobs(): TemplateResult {
       ${button("clear", W.clear, clearJob)}${button("new-job", W.newJob, addJob)}
       ${button("delete-job", W.deleteJob, deleteJob)}
     </p>
-    <h2>${say(W.season)}</h2>
+    <h2>${say(W.season, { place: job().name })}</h2>
     <div id="season">${seasonList()}</div>
     <p class="actions">${button("export", W.export, () => saveFile(state.kept))}</p>
     <div class="field">

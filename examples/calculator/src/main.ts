@@ -8,7 +8,7 @@ import { byId, optionsOf, valueIn } from "./html.ts";
 import { isRefused } from "./input.ts";
 import { isChosen } from "./job.ts";
 import { addJob, myJobs, undo } from "./jobs.ts";
-import { goTo, visit, waitingText } from "./places.ts";
+import { focusOn, goTo, visit, waitingText } from "./places.ts";
 import { change, job, put, refresh, showBy, state } from "./state.ts";
 import { count, type Language, say, speak, W } from "./words.ts";
 
@@ -36,10 +36,7 @@ function page(): TemplateResult {
 
 function settings(): TemplateResult {
   const systems = (["us", "imperial", "metric"] as const).map((name) => [name, say(W[name])] as const);
-  const languages = [
-    ["en", "English"],
-    ["es", "Español"],
-  ] as const;
+  const languages = Object.entries({ en: "English", es: "Español" } satisfies Record<Language, string>);
   const switchTo = (event: Event): void => change(switchedJob(job(), valueIn(event) as UnitSystem));
   const speakIn = async (event: Event): Promise<void> => {
     const language = valueIn(event) as Language;
@@ -51,7 +48,6 @@ function settings(): TemplateResult {
     <select id="language" aria-label="Language / Idioma" @change=${speakIn}>
       ${optionsOf(languages, state.kept.language)}
     </select>
-    <button type="button" id="undo" ?hidden=${!state.before} @click=${undo}>${say(W.undo)}</button>
   </p>`;
 }
 
@@ -61,6 +57,7 @@ function bar(): TemplateResult {
   const refused = plan !== undefined && isRefused(plan);
   return html`<div id="bar" class="${plan ? "ready" : ""} ${refused ? "refused" : ""}">
     <p id="status" role="status">${statusText()}</p>
+    <button type="button" class="quiet" id="undo" ?hidden=${!state.before} @click=${undo}>${say(W.undo)}</button>
     <button type="button" id="go" @click=${goOn}>${say(!plan ? W.next : refused ? W.seeWhy : W.seeAnswer)}</button>
   </div>`;
 }
@@ -70,7 +67,7 @@ function statusText(): string {
   if (!isChosen(job())) return say(W.chooseJob);
   if (plan === undefined) return waitingText(state.marks.open);
   if (isRefused(plan)) return say(W.refused);
-  return "hopper" in plan ? say(W.readyToSpread) : count(W.ready1, W.ready, plan.loads.length);
+  return "hopper" in plan ? say(W.readyToSpread) : count(W.ready, plan.loads.length);
 }
 
 function goOn(): void {
@@ -79,16 +76,13 @@ function goOn(): void {
     visit(...state.marks.open.map(({ path }) => path));
     refresh();
     goTo(first.path);
-  } else if (state.checked.plan) {
-    byId("answer").scrollIntoView();
-    byId("answer").focus({ preventScroll: true });
-  } else byId("form").querySelector<HTMLElement>("summary")?.focus();
+  } else if (state.checked.plan) focusOn(byId("answer"), "start");
+  else byId("form").querySelector<HTMLElement>("summary")?.focus();
 }
 
 function backToForm(): void {
   const part = byId("form").querySelector<HTMLElement>(".step[open] > summary");
-  part?.scrollIntoView();
-  part?.focus({ preventScroll: true });
+  if (part) focusOn(part, "start");
 }
 
 // The browser keeps the page once it is loaded, so it opens without a signal.

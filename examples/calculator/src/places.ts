@@ -97,10 +97,7 @@ export function marksOf(job: Job, { plan, faults = [] }: Checked): Marks {
 export function waitingText(places: readonly Place[]): string {
   const left = places.filter(({ isEmpty }) => isEmpty).length;
   const wrong = places.length - left;
-  return [
-    ...(wrong > 0 ? [count(W.fix1, W.fix, wrong)] : []),
-    ...(left > 0 ? [count(W.left1, W.left, left)] : []),
-  ].join(", ");
+  return [...(wrong > 0 ? [count(W.fix, wrong)] : []), ...(left > 0 ? [count(W.left, left)] : [])].join(", ");
 }
 
 /** Goes to a place, opens the part that it is in, and puts the cursor in it. */
@@ -108,10 +105,10 @@ export function goTo(path: string): void {
   focusOn(document.getElementById(idOf(path, "field")) ?? byId(idOf(path, "fault")));
 }
 
-/** Scrolls to a field, opens the part that it is in, and puts the cursor in it. */
-export function focusOn(field: HTMLElement): void {
+/** Scrolls to a field or a part, opens what it is in, and puts the cursor in it. */
+export function focusOn(field: HTMLElement, block: "center" | "start" = "center"): void {
   for (let at = field.closest("details"); at; at = at.parentElement?.closest("details") ?? null)
     at.open = true;
-  field.scrollIntoView({ block: "center" });
+  field.scrollIntoView({ block });
   field.focus({ preventScroll: true });
 }

@@ -8,7 +8,7 @@ import { byId, type Shown } from "./html.ts";
 import { type JobPlan, now, recordsOf } from "./input.ts";
 import { addRecord, job, put, state } from "./state.ts";
 import { numberText, shown, sign } from "./units.ts";
-import { locale, say, W, writing } from "./words.ts";
+import { count, locale, say, type Text, W, writing } from "./words.ts";
 
 const OPTIONAL = ["started", "applicator", "certification", "location", "crop", "weather", "notes"] as const;
 
@@ -16,15 +16,16 @@ const OPTIONAL = ["started", "applicator", "certification", "location", "crop", 
 export function recordForm(plan: JobPlan): unknown {
   const isSpreading = "hopper" in plan;
   const { unit } = isSpreading ? plan.total : plan.carrier.total;
-  const row = (name: string, text: string, type: string, value?: string): TemplateResult =>
+  const row = (name: string, text: Text, type: string, value?: string): TemplateResult =>
     html`<div class="field">
-      <label for="record-${name}">${text}${value === undefined ? html`<span class="optional"> ${say(W.optional)}</span>` : ""}</label>
-      <input id="record-${name}" name=${name} type=${type} value=${value ?? ""} />
+      <label for="record-${name}">${say(text)}${value === undefined ? html`<span class="optional"> ${say(W.optional)}</span>` : ""}</label>
+      <input id="record-${name}" name=${name} type=${type} value=${value ?? ""} ?required=${value !== undefined} />
     </div>`;
   const form = html`<form>
-    ${row("finished", say(W.finished), "datetime-local", now())}
-    ${row("left", say(isSpreading ? W.granulesLeft : W.leftOver), "text", `0 ${sign(unit)}`)}
-    ${OPTIONAL.map((name) => row(name, say(W[name]), name === "started" ? "datetime-local" : "text"))}
+    ${row("finished", W.finished, "datetime-local", now())}
+    ${row("left", isSpreading ? W.granulesLeft : W.leftOver, "text", `0 ${sign(unit)}`)}
+    ${row("all", isSpreading ? W.filled : W.mixed, "text")}
+    ${OPTIONAL.map((name) => row(name, W[name], name === "started" ? "datetime-local" : "text"))}
     <button type="button" id="save-record" @click=${(event: Event) => save(event, plan)}>${say(W.save)}</button>
     <div id="saved" role="status"></div>
   </form>`;
@@ -37,10 +38,12 @@ export function recordForm(plan: JobPlan): unknown {
 /** Keeps what the form says as a record, and says what that comes to, or what is wrong. */
 function save({ currentTarget }: Event, plan: JobPlan): void {
   const form = (currentTarget as HTMLButtonElement).form as HTMLFormElement;
+  if (!form.reportValidity()) return;
   const typed = [...new FormData(form)].map(([name, text]) => [name, String(text).trim()] as const);
-  const { finished = "", left = "", ...more } = Object.fromEntries(typed.filter(([, text]) => text !== ""));
+  const done = Object.fromEntries(typed.filter(([, text]) => text !== ""));
+  const { finished = "", left = "", all, ...more } = done;
   try {
-    const record = recordOf(plan, { finished, ...more }, left);
+    const record = recordOf(plan, { finished, ...more }, left, all);
     addRecord(record);
     const texts = [say(W.saved), ...applied(plan, record)];
     render(
@@ -53,13 +56,15 @@ function save({ currentTarget }: Event, plan: JobPlan): void {
   }
 }
 
-function recordOf(plan: JobPlan, done: { finished: string }, left: string): ApplicationRecord {
-  const reading = { locale, system: job().system };
-  const text = numberText(left);
-  if ("hopper" in plan)
-    return reconcileSpreading(plan, { ...done, left: parseQuantity(text, { ...reading, dimension: "mass" }) })
-      .record;
-  return reconcile(plan, { ...done, left: parseQuantity(text, { ...reading, dimension: "volume" }) }).record;
+function recordOf(plan: JobPlan, done: { finished: string }, left: string, all?: string): ApplicationRecord {
+  const amount = <D extends "volume" | "mass">(text: string, dimension: D) =>
+    parseQuantity(numberText(text), { locale, system: job().system, dimension });
+  if ("hopper" in plan) {
+    const filled = all && { filled: amount(all, "mass") };
+    return reconcileSpreading(plan, { ...done, left: amount(left, "mass"), ...filled }).record;
+  }
+  const mixed = all && { mixed: amount(all, "volume") };
+  return reconcile(plan, { ...done, left: amount(left, "volume"), ...mixed }).record;
 }
 
 /** What was applied of each product, against the plan. */
@@ -91,9 +96,8 @@ export function seasonList(): Shown {
 function totalText(product: string, records: readonly ApplicationRecord[]): string {
   try {
     const { rate, applications = 0 } = seasonSoFar({ product, records });
-    return rate && "value" in rate
-      ? say(W.seasonTotal, { product, n: applications, rate: shown(rate) })
-      : say(W.seasonTimes, { product, n: applications });
+    const total = rate && "value" in rate ? `, ${say(W.seasonTotal, { rate: shown(rate) })}` : "";
+    return `${product}: ${count(W.applications, applications)}${total}`;
   } catch (error) {
     // A product recorded by volume once and by weight another time: the sentence says which to check.
     if (!isSprayMathError(error)) throw error;

@@ -3,21 +3,13 @@ import type { Unit, UnitSystem } from "swath-to-spoon/units";
 import { type Checked, check } from "./input.ts";
 import { type Job, withEntry } from "./job.ts";
 import { type Marks, marksOf } from "./places.ts";
-import { type Kept, keep, lastVisit } from "./store.ts";
+import { type Kept, keep, lastVisit, once } from "./store.ts";
 import { type Language, locale } from "./words.ts";
 
 /** What a first visit starts with, by the browser's language and country. */
 export const START: { readonly language: Language; readonly system: UnitSystem } = {
   language: locale.startsWith("es") ? "es" : "en",
   system: /-US\b/.test(locale) ? "us" : "metric",
-};
-
-const FIRST: Kept = {
-  locale,
-  language: START.language,
-  jobs: [],
-  open: 0,
-  records: [],
 };
 
 /** All that the page shows. */
@@ -28,7 +20,7 @@ export const state: {
   checked: Checked;
   marks: Marks;
 } = {
-  kept: lastVisit() ?? FIRST,
+  kept: lastVisit() ?? { locale, language: START.language, jobs: [], open: 0, records: [] },
   before: undefined,
   checked: { faults: [] },
   marks: { texts: new Map(), open: [] },
@@ -66,14 +58,19 @@ export function put(next: Partial<Kept>, undo = false): void {
 
 /** Keeps a record. The answer stays until the next change: it says what was just done. */
 export function addRecord(record: ApplicationRecord): void {
-  state.kept = { ...state.kept, records: [...state.kept.records, record] };
+  state.kept = { ...state.kept, records: once([...state.kept.records, record]) };
   keep(state.kept);
   show();
 }
 
+/** The jobs with another in place of the one that is open. */
+export function jobsWith(next: Job): Job[] {
+  return state.kept.jobs.map((one, i) => (i === state.kept.open ? next : one));
+}
+
 /** Puts a changed job in place of the one that is open. */
 export function change(next: Job, undo = false): void {
-  put({ jobs: state.kept.jobs.map((one, i) => (i === state.kept.open ? next : one)) }, undo);
+  put({ jobs: jobsWith(next) }, undo);
 }
 
 /** Puts something into a field of the open job. */

@@ -55,8 +55,12 @@ export function read(text: string): Kept | undefined {
 export function merged(kept: Kept, added: Kept): Kept {
   const names = new Set(added.jobs.map(({ name }) => name));
   const jobs = [...kept.jobs.filter(({ name }) => !names.has(name)), ...added.jobs];
-  const texts = new Set([...kept.records, ...added.records].map((record) => JSON.stringify(record)));
-  return { ...kept, jobs, open: jobs.length - 1, records: [...texts].map((text) => JSON.parse(text)) };
+  return { ...kept, jobs, open: jobs.length - 1, records: once([...kept.records, ...added.records]) };
+}
+
+/** The records without those that say the same: a file read again, or a button pressed twice. */
+export function once(records: readonly ApplicationRecord[]): ApplicationRecord[] {
+  return [...new Map(records.map((record) => [JSON.stringify(record), record])).values()];
 }
 
 /** Offers everything as a file. */

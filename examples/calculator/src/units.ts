@@ -32,6 +32,11 @@ export function inUnit(quantity: Quantity, unit: Unit): Quantity {
   return convert(quantity, unit as never) as Quantity;
 }
 
+/** So many times a quantity. */
+export function times<Q extends Quantity | undefined>(quantity: Q, n: number): Q {
+  return quantity && { ...quantity, value: quantity.value * n };
+}
+
 /** An amount as it is printed. */
 export function shown(quantity: Quantity): string {
   return formatQuantity(quantity, { locale, digits: 4 });
@@ -49,7 +54,8 @@ export function numberText(text: string): string {
 
 /** What a person wrote, with the chosen unit after it unless they wrote one themselves. */
 export function written({ text, unit }: Entry, dry = false): string {
-  const number = numberText(text);
+  // A percent sign says no more than the list beside it.
+  const number = unit === "%" ? numberText(text).replace(/\s*%$/, "") : numberText(text);
   return /[\p{L}%'"′″]/u.test(number) ? number : `${number} ${sign(unit, dry)}`;
 }
 

@@ -28,9 +28,10 @@ export function say(text: Text, figures: Readonly<Record<string, string | number
   return text[language === "es" ? 1 : 0].replace(/\{(\w+)\}/g, (_, name) => String(figures[name]));
 }
 
-/** One or several: a text for each. */
-export function count(one: Text, several: Text, n: number): string {
-  return say(n === 1 ? one : several, { n: new Intl.NumberFormat(locale).format(n) });
+/** A text for one, then after a bar for several. */
+export function count(text: Text, n: number): string {
+  const [one = "", several = ""] = say(text, { n: new Intl.NumberFormat(locale).format(n) }).split("|");
+  return n === 1 ? one : several;
 }
 
 /** Every text that is not a field's or a job's own. */
@@ -51,31 +52,27 @@ export const W = {
   unitOf: ["Unit of: {label}", "Unidad de: {label}"],
   required: ["Required.", "Obligatorio."],
   done: ["done", "listo"],
-  left1: ["1 field left", "Falta 1 campo"],
-  left: ["{n} fields left", "Faltan {n} campos"],
-  fix1: ["1 to fix", "1 por corregir"],
-  fix: ["{n} to fix", "{n} por corregir"],
+  left: ["1 field left|{n} fields left", "Falta 1 campo|Faltan {n} campos"],
+  fix: ["1 to fix|{n} to fix", "1 por corregir|{n} por corregir"],
   chooseJob: ["Choose a job first", "Escoja primero un trabajo"],
   next: ["Next field", "Siguiente campo"],
   seeAnswer: ["See the answer", "Ver la respuesta"],
   seeWhy: ["See why", "Ver por qué"],
-  ready1: ["Ready: 1 tank load", "Listo: 1 carga"],
-  ready: ["Ready: {n} tank loads", "Listo: {n} cargas"],
+  ready: ["Ready: 1 tank load|Ready: {n} tank loads", "Listo: 1 carga|Listo: {n} cargas"],
   readyToSpread: ["Ready", "Listo"],
   refused: ["Do not do this job", "No haga este trabajo"],
   answer: ["Your answer", "Su respuesta"],
   answerHere: ["Your answer shows up here.", "Aquí aparece su respuesta."],
-  fixFirst: ["Fix first:", "Corrija primero:"],
-  stillToFill: ["Still to fill in:", "Falta llenar:"],
+  stillToDo: ["Still to fill in or fix:", "Falta llenar o corregir:"],
   thisSection: ["Check this section", "Revise esta parte"],
+  mixing: ["Step by step: half the water first", "Paso a paso: primero la mitad del agua"],
   ways: ["Ways to mix", "Formas de preparar"],
   fullTanks: ["Full tanks, then the rest", "Tanques llenos y luego el resto"],
-  measure1: ["1 measure", "1 medida"],
-  measures: ["{n} measures", "{n} medidas"],
+  equalLoads: ["Equal loads", "Cargas iguales"],
+  measures: ["1 measure|{n} measures", "1 medida|{n} medidas"],
   notMeasurable: ["can't be measured", "no se puede medir"],
   toCheck: ["To check", "Por revisar"],
-  check1: ["1 thing to check", "1 cosa por revisar"],
-  check: ["{n} things to check", "{n} cosas por revisar"],
+  check: ["1 thing to check|{n} things to check", "1 cosa por revisar|{n} cosas por revisar"],
   tankAt: ["Tank {percent} full", "Tanque lleno al {percent}"],
   drawn: ["Plot drawn to scale", "Dibujo a escala"],
   print: ["Print the field card", "Imprimir la tarjeta de campo"],
@@ -91,7 +88,7 @@ export const W = {
   removeProduct: ["Remove this product", "Quitar este producto"],
   addRun: ["Add another run", "Agregar otra prueba"],
   removeRun: ["Remove the last run", "Quitar la última prueba"],
-  more1: ["Label limits and record (optional)", "Límites de la etiqueta y registro (opcional)"],
+  more: ["Label limits and record (optional)", "Límites de la etiqueta y registro (opcional)"],
   offline: ["Saved on this device. Works without a signal.", "Guardado en este aparato. Funciona sin señal."],
   rowsSize: ["{n} rows, each {length} long", "{n} hileras de {length} de largo"],
   bandSize: ["a band {width} wide on each row", "una banda de {width} de ancho en cada hilera"],
@@ -134,18 +131,17 @@ export const W = {
   notOurs: ["This file has no jobs of this page.", "Este archivo no tiene trabajos de esta página."],
   imported: ["Jobs read: {jobs}, records: {records}.", "Trabajos leídos: {jobs}, registros: {records}."],
   stays: ["Nothing leaves this device.", "Nada sale de este aparato."],
-  season: ["Season so far", "La temporada hasta hoy"],
-  noRecords: ["No applications recorded yet.", "Todavía no hay aplicaciones registradas."],
+  season: ["{place}: season so far", "{place}: la temporada hasta hoy"],
+  noRecords: ["No applications recorded here yet.", "Todavía no hay aplicaciones registradas aquí."],
   deleteRecord: ["Delete the record of {date}", "Borrar el registro del {date}"],
-  seasonTotal: [
-    "{product}: {rate} in all, applications: {n}",
-    "{product}: {rate} en total, aplicaciones: {n}",
-  ],
-  seasonTimes: ["{product}: applications: {n}", "{product}: aplicaciones: {n}"],
+  applications: ["1 application|{n} applications", "1 aplicación|{n} aplicaciones"],
+  seasonTotal: ["{rate} total", "{rate} en total"],
   sprayed: ["Record it after spraying", "Registrar después de aplicar"],
   spread: ["Record it after spreading", "Registrar después de esparcir"],
   started: ["Started", "Empezó"],
   finished: ["Finished", "Terminó"],
+  mixed: ["Mix made, if not all of it", "Mezcla preparada, si no fue toda"],
+  filled: ["Granules put in, if not all", "Gránulos cargados, si no fueron todos"],
   leftOver: ["Mix left over", "Mezcla que sobró"],
   granulesLeft: ["Granules left over", "Gránulos que sobraron"],
   applicator: ["Applied by", "Aplicó"],
@@ -160,6 +156,9 @@ export const W = {
     "{product}: {amount} applied, {percent} of the plan",
     "{product}: se aplicó {amount}, {percent} de lo planeado",
   ],
-  scales: ["I have a scale that reads to 0.1 g", "Tengo una báscula que marca 0.1 g"],
+  scales: [
+    "I have scales: 200 g that reads 0.1 g, 5 kg that reads 1 g",
+    "Tengo básculas: de 200 g que marca 0.1 g y de 5 kg que marca 1 g",
+  ],
   syringes: ["I have syringes, 1 to 50 mL", "Tengo jeringas de 1 a 50 mL"],
 } as const satisfies Readonly<Record<string, Text>>;

@@ -12,7 +12,7 @@ interface Feeding {
   readonly needed: MassRate;
   /** What is spread. More than 0. */
   readonly area: TreatedArea;
-  /** The first number on the bag: nitrogen in per cent by weight. More than 0, up to 100. */
+  /** The first number on the bag: nitrogen in percent by weight. More than 0, up to 100. */
   readonly nitrogen: number;
 }
 
@@ -36,7 +36,7 @@ export const FERTILIZER: AnyTopic = /* @__PURE__ */ topic<Feeding>({
   fields: object<Feeding>({
     needed: quantity("How much nitrogen the ground needs. More than 0.", "massRate"),
     area: treatedArea("What is spread. More than 0.", { unmarked: true }),
-    nitrogen: number("The first number on the bag: nitrogen in per cent by weight. More than 0, up to 100.", {
+    nitrogen: number("The first number on the bag: nitrogen in percent by weight. More than 0, up to 100.", {
       above: 0,
       max: 100,
     }),

@@ -319,6 +319,14 @@ describe("the warnings of a plan", () => {
       "warning",
       "calibration",
     );
+    const { warnings } = planApplication({
+      ...QUIET,
+      calibration: { ...flow, speed: qty(9, "km/h") },
+    });
+    // 5 mph: 1 mi = 1.609344 km (NIST Handbook 44, Appendix C).
+    expect(warnings.find(({ code }) => code === "speed-implausible")?.message).toContain(
+      "The speed is 9 km/h, faster than a steady walk (8.05 km/h).",
+    );
     const time = { distance: qty(200, "ft"), time: qty(10, "s") };
     const caught = {
       kind: "catch",

@@ -302,7 +302,7 @@ describe("issueText", () => {
   it("names fields and tools as the language does", () => {
     const spacings = errorOf(() => ratePerPlant({ rate: qty(1, "gal/ac") } as never));
     expect(issueText(spacings, words)).toBe(
-      "Anote uno de estos: distancia entre hileras + distancia entre plantas, plantas + terreno.",
+      "Anote uno de estos: distancia entre hileras + distancia entre plantas, plantas + área del terreno.",
     );
     expect(issueText(spacings)).toBe("Enter one of: row spacing + plant spacing, plants + ground.");
     const tools = [...toolSet("us-spoons"), ...toolSet("us-spoons").slice(0, 1)];
