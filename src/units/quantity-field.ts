@@ -89,13 +89,7 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
     const { dimension } = known;
     const { dimensions, range } = this.demand;
     if (dimensions.length > 0 && !dimensions.includes(dimension))
-      return refuseDimension(
-        { value, unit: unit as Unit },
-        dimensions,
-        check,
-        "",
-        this.expected(check, dimension),
-      );
+      return refuseDimension({ value, unit: unit as Unit }, dimensions, check, "", this.expected(check));
     if (range !== "positive" || value < SMALLEST || value > LARGEST)
       checkRange({ value, unit: unit as Unit }, range, check);
     // Most quantities are a number and a unit, and can have no mark.
@@ -120,12 +114,10 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
     );
   }
 
-  /** What is expected here, by name and by an example: a weight, where the wrong thing given was one and a weight fits. */
-  expected(check: Check, given?: Dimension): Expected {
+  /** What is expected here, by name and by an example. */
+  expected(check: Check): Expected {
     const { dimensions, called } = this.demand;
     if (called === undefined) return expectedOf(dimensions, check);
-    if (given === "mass" && dimensions[0] === "volumeRate")
-      return { ...expectedOf(["massRate"], check), expected: called.name };
     return { expected: called.name, example: called.examples[check.system] };
   }
 

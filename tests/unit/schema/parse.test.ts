@@ -77,19 +77,6 @@ describe("an example in a message", () => {
     );
   });
 
-  it("is a weight for what was given as one", () => {
-    says(
-      product("dry", "3 oz wt"),
-      "products[0].rate",
-      "3 oz wt is a weight. Enter the label's rate, such as 5 lb/ac.",
-    );
-    says(
-      product("liquid", "3 pt"),
-      "products[0].rate",
-      "3 pt is a volume. Enter the label's rate, such as 1.5 pt/ac.",
-    );
-  });
-
   it("turns a rate that is upside down", () => {
     says(
       product("liquid", "1 ac/qt"),
