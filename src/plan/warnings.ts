@@ -22,6 +22,7 @@ export type WarningCode =
   | "speed-implausible"
   | "strip-too-short"
   | "runs-disagree"
+  | "nozzles-uneven"
   | "lines-uncharged"
   | "calibration-stale"
   | "calibration-old"

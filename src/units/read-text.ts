@@ -484,7 +484,13 @@ function noUnit(reading: QuantityReading, words: readonly Token[]): SprayMathErr
       figures: { given: shown(written) },
     });
   const guess = nearest(written.slice(0, 40), spellings);
-  return unknown(unknownUnitOr(shown(written), guess, descriptionOf(example.unit).symbol));
+  const meant = guess && signOf(knownSpellings().get(guess) as Meaning);
+  return unknown(unknownUnitOr(shown(written), meant, descriptionOf(example.unit).symbol));
+}
+
+/** The sign of what a spelling means: it is the same in every language, and its name is not. */
+function signOf(meaning: Meaning): string {
+  return "unit" in meaning ? descriptionOf(meaning.unit).symbol : meaning.bare.replace("_", " ");
 }
 
 function unknown({ key, template, figures }: Sentence): SprayMathError {

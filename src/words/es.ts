@@ -972,13 +972,17 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Si su jarra tiene marcas cada {resolution}, una marca es el {percent} de lo usado ({used}). Use una franja más larga o una jarra con marcas más finas.",
       "strip-too-short":
         "Su jarra tiene marcas cada {resolution}: una marca es el {percent} de lo usado ({used}). Use una franja más larga o una jarra con marcas más finas.",
+      "nozzle-low":
+        "La boquilla {nozzle} dio {caught}, un {percent} menos que el promedio. Límpiela y vuelva a medir todas.",
+      "nozzle-high":
+        "La boquilla {nozzle} dio {caught}, un {percent} más que el promedio. Cámbiela y vuelva a medir todas.",
       "runs-disagree": "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. Repita las pruebas.",
       "runs-disagree-one":
         "Las pruebas difieren en más de {limit}: de {lowest} a {highest}. Repita la prueba {run}, que se sale de las demás.",
       "runs-disagree-first":
         "Las pruebas difieren en más de {limit} (de {lowest} a {highest}), y la primera usó más. Si la manguera y el aguilón empezaron vacíos, llénelos y repítala.",
       "runs-disagree-lines":
-        "Las pruebas difieren en más de {limit} (de {lowest} a {highest}). La primera usó {filled} más, más o menos lo que cabe en la manguera y el aguilón: llénelos y repítala.",
+        "Las pruebas difieren en más de {limit} (de {lowest} a {highest}). La primera usó {filled} más, como lo que cabe en la manguera y el aguilón: llénelos y repítala.",
       "lines-uncharged":
         "La manguera y el aguilón contienen {lines}, el {percent} de lo usado ({used}). Si empezaron vacíos, la mezcla quedará demasiado débil: llénelos y repita la franja.",
       "calibration-age-unknown":
@@ -1790,6 +1794,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       bags: "Sacos por comprar",
       bagsAndRest: "{bags} (sobrante: {rest})",
       reEntry: "No entrar durante",
+      beforeHarvest: "No cosechar durante",
+      days: "{days} {days:one=día;other=días}",
       fillsAndPlots: "Llenados y parcelas",
       spreadIt: "Llenar y esparcir",
       lengthwise: "A lo largo de todo: {perDirection}",

@@ -435,8 +435,9 @@ describe("parseQuantity refuses", () => {
   });
 
   it.each([
-    ["5 galons per acre", '"galons"', 'Did you mean "gallons"?'],
-    ["5 gallons per acrs", '"acrs"', 'Did you mean "acre"?'],
+    ["5 galons per acre", '"galons"', 'Did you mean "gal"?'],
+    ["5 gallons per acrs", '"acrs"', 'Did you mean "ac"?'],
+    ["5 litros", '"litros"', 'Did you mean "L"?'],
     ["5 tblsp", '"tblsp"', 'Did you mean "tbsp"?'],
     ["5 dry quarts", '"dry quarts"', "isn't known here"],
     ["5 constructor", '"constructor"', 'Use one such as "gal".'],
