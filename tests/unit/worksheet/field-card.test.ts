@@ -104,6 +104,23 @@ describe("a field card", () => {
     expect(kept([undefined, undefined])).toBeUndefined();
   });
 
+  it("keeps the harvest waiting for the longest time that a label gives", () => {
+    const [one, other] = TWO_PRODUCTS.products;
+    const kept = (days: readonly (number | undefined)[]) =>
+      fieldCard(
+        planApplication({
+          ...TWO_PRODUCTS,
+          products: [
+            { ...(one as Product), preHarvestDays: days[0] },
+            { ...(other as Product), preHarvestDays: days[1] },
+          ],
+        }),
+      ).facts.find(({ name }) => name === "Don't harvest for")?.value;
+    expect(kept([7, 14])).toBe("14 days");
+    expect(kept([undefined, 1])).toBe("1 day");
+    expect(kept([undefined, undefined])).toBeUndefined();
+  });
+
   it("keeps to the tank's fill as it was entered, and to three figures for any other", () => {
     const tank = { tank: qty(3.7854, "L") };
     const { loads } = fieldCard(planApplication({ ...QUIET, sprayer: tank }));
