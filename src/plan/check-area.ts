@@ -94,8 +94,11 @@ function bandWarnings(
   if (rows === undefined) return [];
   const { bands, spacing } = rows;
   const band = bands[0] as Length;
-  const gap = spacing !== undefined && isSame(band, spacing) ? [gapWarning(band, spacing, path)] : [];
   const width = measuredWidth(measurement);
+  // Whole trees fill their rows, and are measured without a width.
+  const isCanopy = plot.kind === "tree-rows" && width === undefined;
+  const leavesNone = spacing !== undefined && isSame(band, spacing) && !isCanopy;
+  const gap = leavesNone ? [gapWarning(band, spacing, path)] : [];
   if (width === undefined) return gap;
   const passes = bands.map((one) => scaled(one, rowsPerPass));
   if (passes.some((pass) => fits(measurement, width, pass))) return gap;

@@ -7,7 +7,7 @@ import type { StripRuns, StripRunsInput } from "../output-rate/strip-runs.js";
 import { compareConditions } from "../output-rate/what-changed.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { orderOf, ratioOf } from "../units/quantity.js";
+import { orderOf, ratioOf, scaled, sumOf } from "../units/quantity.js";
 import { systemOf } from "../units/systems.js";
 import type { Quantity, Speed, UnitSystem, Volume, VolumeRate } from "../units/types.js";
 import { type ApplicationKind, applicationOf, MOST } from "./application.js";
@@ -23,14 +23,21 @@ export function calibrationWarnings(
 ): Warning[] {
   const { measurement, rate, runs } = measured;
   const { lineVolume } = input.sprayer;
+  const at = placeOfMeasurement(input.calibration);
   return [
     ...rateWarnings(rate, applicationOf(input, measured), thresholds),
     ...speedWarnings(input.calibration, measurement, thresholds),
-    ...readingWarnings(measurement, thresholds),
-    ...(runs === undefined ? [] : runsWarnings(measurement as StripRunsInput, runs, lineVolume)),
-    ...linesWarnings(measurement, lineVolume, thresholds),
+    ...readingWarnings(measurement, at, thresholds),
+    ...nozzleWarnings(measurement, at, thresholds),
+    ...(runs === undefined ? [] : runsWarnings(measurement as StripRunsInput, runs, at, lineVolume)),
+    ...linesWarnings(measurement, at, lineVolume, thresholds),
     ...staleWarnings(input, thresholds),
   ];
+}
+
+/** Where the measurement stands: in a record, or the calibration is one. */
+function placeOfMeasurement({ kind }: Calibration): string {
+  return kind === "record" ? "calibration.record.measurement" : "calibration";
 }
 
 function rateWarnings(
@@ -92,7 +99,7 @@ function speedWarnings(
   ];
 }
 
-function readingWarnings(measurement: Measurement, { readingPercent }: Thresholds): Warning[] {
+function readingWarnings(measurement: Measurement, at: string, { readingPercent }: Thresholds): Warning[] {
   const runs: readonly StripRun[] =
     measurement.kind === "strip" ? [measurement] : measurement.kind === "strip-runs" ? measurement.runs : [];
   return runs.flatMap(({ used }, i): Warning[] => {
@@ -104,7 +111,7 @@ function readingWarnings(measurement: Measurement, { readingPercent }: Threshold
       warning(
         "strip-too-short",
         isAssumed ? "note" : "warning",
-        measurement.kind === "strip" ? "calibration.used" : `calibration.runs[${i}].used`,
+        measurement.kind === "strip" ? `${at}.used` : `${at}.runs[${i}].used`,
         (isAssumed
           ? "If your jug is marked every {resolution}, one mark is {percent} of the {used} used. "
           : "Your jug is marked every {resolution}, which is {percent} of the {used} used. ") +
@@ -114,6 +121,30 @@ function readingWarnings(measurement: Measurement, { readingPercent }: Threshold
       ),
     ];
   });
+}
+
+/** The nozzle that is furthest from the average. Nozzles that spray one row together often differ on purpose. */
+function nozzleWarnings(measurement: Measurement, at: string, { nozzlePercent }: Thresholds): Warning[] {
+  if (measurement.kind !== "catch" || (measurement.nozzlesPerRow ?? 1) > 1) return [];
+  const { catches } = measurement;
+  const average = scaled(sumOf(catches), 1 / catches.length);
+  const off = catches.map((caught) => 100 * (ratioOf(caught, average) - 1));
+  const most = off.reduce((worst, one) => (moreThan(Math.abs(one), Math.abs(worst)) ? one : worst));
+  if (!moreThan(Math.abs(most), nozzlePercent)) return [];
+  const nozzle = off.indexOf(most);
+  const isLow = most < 0;
+  return [
+    warning(
+      "nozzles-uneven",
+      "warning",
+      `${at}.catches[${nozzle}]`,
+      isLow
+        ? "Nozzle {nozzle} caught {caught}, {percent} less than the average. Clean it, and catch all nozzles again."
+        : "Nozzle {nozzle} caught {caught}, {percent} more than the average. Replace it, and catch all nozzles again.",
+      { nozzle: nozzle + 1, caught: catches[nozzle] as Volume, percent: asPercent(Math.abs(most)) },
+      isLow ? "nozzle-low" : "nozzle-high",
+    ),
+  ];
 }
 
 // The marks of a measuring jug from the kitchen or the farm shop, where nobody says how it is marked: common practice, no source.
@@ -148,10 +179,11 @@ const DIFFER = {
 function runsWarnings(
   measurement: StripRunsInput,
   { agree, lowest, highest, standsOut, limit, runs }: StripRuns,
+  at: string,
   lineVolume: Volume | undefined,
 ): Warning[] {
   if (agree) return [];
-  const path = standsOut === null ? "calibration.runs" : `calibration.runs[${standsOut}]`;
+  const path = standsOut === null ? `${at}.runs` : `${at}.runs[${standsOut}]`;
   const figures = { lowest, highest, limit };
   const disagree = (
     { key, template }: (typeof DIFFER)[keyof typeof DIFFER],
@@ -189,6 +221,7 @@ function lineFilling(runs: readonly StripRun[], lineVolume: Volume | undefined):
  */
 function linesWarnings(
   measurement: Measurement,
+  at: string,
   lineVolume: Volume | undefined,
   { readingPercent }: Thresholds,
 ): Warning[] {
@@ -200,13 +233,31 @@ function linesWarnings(
     warning(
       "lines-uncharged",
       "note",
-      "calibration.used",
+      `${at}.used`,
       "The hose and boom hold {lines}, {percent} of the {used} used. " +
         "If they started empty, the mix will be too weak: fill them and repeat the strip.",
       { used, lines: lineVolume, percent: asPercent(percent) },
     ),
   ];
 }
+
+const STALE = {
+  changed: {
+    key: "calibration-stale",
+    template: "Changed since calibration: {changed.condition}. Calibrate again.",
+  },
+  rate: {
+    key: "calibration-stale-rate",
+    template:
+      "Changed since calibration: {changed.condition}. Calibrate again: expect {expected} instead of {rate}.",
+  },
+  // What another nozzle or another person does to the rate can't be worked out, and may be more than all the rest.
+  part: {
+    key: "calibration-stale-part",
+    template:
+      "Changed since calibration: {changed.condition}. Calibrate again: counting only {counted.condition}, expect {expected} instead of {rate}.",
+  },
+} as const;
 
 function staleWarnings({ calibration, today }: PlanInput, { calibrationDays }: Thresholds): Warning[] {
   if (calibration.kind !== "record") return [];
@@ -226,17 +277,22 @@ function staleWarnings({ calibration, today }: PlanInput, { calibrationDays }: T
   const others = changes.filter(({ what }) => what !== "date");
   const warnings: Warning[] = [];
   if (others.length > 0) {
-    const isSame = orderOf(rate, expected) === 0;
+    const counted = others.filter(({ shift }) => shift !== null).map(({ what }) => what);
+    const { key, template } =
+      orderOf(rate, expected) === 0
+        ? STALE.changed
+        : counted.length === others.length
+          ? STALE.rate
+          : STALE.part;
+    const figures = { rate, expected, changed: others.map(({ what }) => what) };
     warnings.push(
       warning(
         "calibration-stale",
         "warning",
         "calibration",
-        isSame
-          ? "Changed since calibration: {changed.condition}. Calibrate again."
-          : "Changed since calibration: {changed.condition}. Calibrate again: expect {expected} instead of {rate}.",
-        { rate, expected, changed: others.map(({ what }) => what) },
-        isSame ? "calibration-stale" : "calibration-stale-rate",
+        template,
+        template === STALE.part.template ? { ...figures, counted } : figures,
+        key,
       ),
     );
   }

@@ -16,6 +16,8 @@ export interface Thresholds {
   readonly fastest: Speed;
   /** How coarse the strip's reading may be, in percent of what was used. */
   readonly readingPercent: number;
+  /** How far the catch of a nozzle may be from the average of all, in percent. */
+  readonly nozzlePercent: number;
   /** How many days a calibration is trusted for. */
   readonly calibrationDays: number;
   /** How small the last load may be, in percent of a full one. */
@@ -48,6 +50,7 @@ export const USUAL: Omit<Thresholds, "mostRate"> = /* @__PURE__ */ frozen<Omit<T
   slowest: { value: 1, unit: "mph" },
   fastest: { value: 5, unit: "mph" },
   readingPercent: 5,
+  nozzlePercent: 10,
   calibrationDays: LONGEST_AGE,
   lastLoadPercent: 15,
   bandSwath: { value: 3, unit: "ft" },
@@ -76,6 +79,11 @@ export const THRESHOLDS: ThresholdTable = /* @__PURE__ */ (() =>
       reason:
         "One mark of the measure is then as much as nozzles may differ; a longer strip makes it smaller.",
       source: PRACTICE,
+    },
+    nozzlePercent: {
+      value: USUAL.nozzlePercent,
+      reason: "Further off, a nozzle is worn or blocked.",
+      source: "Special Bulletin 16, University of Georgia CAES, 2002",
     },
     calibrationDays: {
       value: USUAL.calibrationDays,
@@ -109,6 +117,9 @@ export const THRESHOLD_FIELDS: ObjectField<Partial<Thresholds>> = /* @__PURE__ *
     fastest: optional(quantity("The fastest.", "speed")),
     readingPercent: optional(
       number("How coarse the strip's reading may be, in percent of what was used.", SHARE),
+    ),
+    nozzlePercent: optional(
+      number("How far the catch of a nozzle may be from the average of all, in percent.", SHARE),
     ),
     calibrationDays: optional(number("How many days a calibration is trusted for.", SHARE)),
     lastLoadPercent: optional(number("How small the last load may be, in percent of a full one.", SHARE)),

@@ -75,6 +75,7 @@ class AnswerField extends Field<PracticeAnswer> {
   constructor(
     private readonly unit: Unit | undefined,
     private readonly isLetters: boolean,
+    private readonly hasSize: boolean,
     private readonly reader: ReturnType<typeof textReader>,
     private readonly words: PracticeMessages = ENGLISH_PRACTICE_WORDS,
   ) {
@@ -88,19 +89,25 @@ class AnswerField extends Field<PracticeAnswer> {
       return this.reader.number(input);
     } catch (error) {
       if (!(error instanceof SprayMathError)) throw error;
-      return this.fromText(input, error, check);
+      return this.fromText(input, check);
     }
   }
 
-  private fromText(input: string, noNumber: SprayMathError, check: Check): PracticeAnswer | undefined {
+  private fromText(input: string, check: Check): PracticeAnswer | undefined {
     const dimensions = this.unit === undefined ? [] : [dimensionOf(this.unit)];
     try {
       return this.reader.quantity(inSpellings(input, this.words), dimensions);
     } catch (error) {
       if (this.unit !== undefined) return check.caught(error);
-      // "5 loads": what is counted is no unit.
-      const [, count] = /^([^\p{L}]*\d[^\p{L}]*?)\s+[\p{L}\s]+$/u.exec(input.trim()) ?? [];
-      return count === undefined ? check.caught(noNumber) : this.reader.number(count);
+      // "5 loads": what is counted is no unit. Of spoons, a word may say that they are others: heaped ones.
+      const [, count] = this.hasSize
+        ? []
+        : (/^([^\p{L}]*\d[^\p{L}]*?)\s+[\p{L}\s]+\.?$/u.exec(input.trim()) ?? []);
+      try {
+        return this.reader.number(count ?? input);
+      } catch (noNumber) {
+        return check.caught(noNumber);
+      }
     }
   }
 
@@ -147,7 +154,8 @@ export function checkAnswer(
   const unit = topic.unit?.(sizes);
   const reader = textReader({ ...(locale !== undefined && { locale }), system: units });
   const writer = practiceWriter({ locale, words });
-  const read = checked(answer, new AnswerField(unit, typeof right === "string", reader, words), "answer");
+  const field = new AnswerField(unit, typeof right === "string", topic.counted !== undefined, reader, words);
+  const read = checked(answer, field, "answer");
   const found = verdictOn(read, { topic, given, sizes, right, unit, tolerance: tolerancePercent / 100 });
   const { note } = noteOf(name, given, writer);
   return dressed(found, read, right, { topic, sizes, writer, note });

@@ -21,10 +21,10 @@ import {
   nameFacts,
   outputFacts,
   rateFacts,
-  reEntryFacts,
   type SheetFact,
   sizeFacts,
   totalText,
+  waitFacts,
 } from "./job/facts.js";
 import { byJug, fillOf, halfOf, inFluidOunces, inTank, numbersIn, roughly } from "./job/fit.js";
 import { coveredText, doneText, placeText, stopText } from "./job/places.js";
@@ -117,7 +117,7 @@ export function fieldCard(plan: AnyPlan, options: WorksheetOptions = {}): FieldC
       ...sizeFacts(shown, writer),
       ...outputFacts(shown, writer),
       ...rateFacts(shown, writer),
-      ...reEntryFacts(shown.input.products, writer),
+      ...waitFacts(shown.input.products, writer),
       ...(refused ? [] : [{ name: text.totalMix, value: totalText(shown, writer) }]),
     ],
     // A card goes to the tank, where nobody reads twice: it gives no mixing steps for what must not be sprayed.

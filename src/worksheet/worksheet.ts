@@ -20,10 +20,10 @@ import {
   nameFacts,
   outputFacts,
   rateFacts,
-  reEntryFacts,
   type SheetFact,
   sizeFacts,
   totalMixText,
+  waitFacts,
 } from "./job/facts.js";
 import { fillOf, inFluidOunces, inTank, numbersIn } from "./job/fit.js";
 import { planInUnits } from "./job/plan-in-units.js";
@@ -211,7 +211,7 @@ function summary(plan: AnyPlan, writer: Writer, refused: boolean): SheetFact[] {
     ...("area" in plan ? areaFacts(plan, writer) : sizeFacts(plan, writer)),
     ...outputFacts(plan, writer),
     ...rateFacts(plan, writer),
-    ...reEntryFacts(plan.input.products, writer),
+    ...waitFacts(plan.input.products, writer),
   ];
   if (refused) return facts;
   const left = leftoverText(plan, writer);

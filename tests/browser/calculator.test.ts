@@ -1156,7 +1156,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     await page.locator("#record-certification").fill("EX-17");
     expect(await texts(page, ".record .field:not(:has(.optional)) label")).toEqual([
       "Finished",
-      "Mix left over",
+      "Mix left over, tank and hose",
     ]);
     await page.locator("#save-record").click();
     const done = reconcile(planApplication(JOB), { finished: "2031-01-02T09:30", left: qty(0.5, "gal") });

@@ -975,6 +975,8 @@ export const GERMAN: Messages = {
     bags: "Säcke",
     bagsAndRest: "{bags} ({rest} bleiben übrig)",
     reEntry: "Betreten verboten für",
+    beforeHarvest: "Nicht ernten für",
+    days: "{days} {days:one=Tag;other=Tage}",
     fillsAndPlots: "Füllungen und Flächen",
     spreadIt: "Füllen und streuen",
     lengthwise: "Längs: {perDirection}",

@@ -142,7 +142,7 @@ export const W = {
   finished: ["Finished", "Terminó"],
   mixed: ["Mix made, if not all of it", "Mezcla preparada, si no fue toda"],
   filled: ["Granules put in, if not all", "Gránulos cargados, si no fueron todos"],
-  leftOver: ["Mix left over", "Mezcla que sobró"],
+  leftOver: ["Mix left over, tank and hose", "Mezcla que sobró, en tanque y manguera"],
   granulesLeft: ["Granules left over", "Gránulos que sobraron"],
   applicator: ["Applied by", "Aplicó"],
   certification: ["Certification number", "Número de certificación"],

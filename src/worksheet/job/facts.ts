@@ -27,13 +27,20 @@ export function rateFacts({ input }: AnyPlan, writer: Writer): SheetFact[] {
   }));
 }
 
-/** How long the labels keep people out: by the longest of them. Nothing where none says so. */
-export function reEntryFacts(
-  products: readonly { readonly reEntryHours?: number | undefined }[],
-  { messages: { text }, decimals }: Writer,
+/** How long the labels keep people out, and the harvest waiting: by the longest of them. Nothing where none says so. */
+export function waitFacts(
+  products: readonly {
+    readonly reEntryHours?: number | undefined;
+    readonly preHarvestDays?: number | undefined;
+  }[],
+  { messages: { text }, fill, decimals }: Writer,
 ): SheetFact[] {
   const hours = longest(products, "reEntryHours");
-  return hours === undefined ? [] : [{ name: text.reEntry, value: decimals({ value: hours, unit: "h" }, 1) }];
+  const days = longest(products, "preHarvestDays");
+  return [
+    ...(hours === undefined ? [] : [{ name: text.reEntry, value: decimals({ value: hours, unit: "h" }, 1) }]),
+    ...(days === undefined ? [] : [{ name: text.beforeHarvest, value: fill(text.days, { days }) }]),
+  ];
 }
 
 function rateText(rate: SingleRate, writer: Writer): string {

@@ -8,7 +8,7 @@ import { atMost } from "../../units/three-figures.js";
 import type { Mass, UnitSystem } from "../../units/types.js";
 import type { CardLoad } from "../field-card.js";
 import type { Writer } from "../words/writer.js";
-import { nameFacts, reEntryFacts, type SheetFact } from "./facts.js";
+import { nameFacts, type SheetFact, waitFacts } from "./facts.js";
 import { asEntered } from "./fit.js";
 import { plotName } from "./places.js";
 import { inUnits } from "./plan-in-units.js";
@@ -90,7 +90,7 @@ function productFacts(
     ...(bags && !refused
       ? [{ name: text.bags, value: fill(text.bagsAndRest, { bags: bags.bags, rest: amounts.rest }) }]
       : []),
-    ...reEntryFacts([product], writer),
+    ...waitFacts([product], writer),
   ];
 }
 

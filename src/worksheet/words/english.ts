@@ -129,6 +129,8 @@ const TEXT: Messages["text"] = {
   bags: "Bags to buy",
   bagsAndRest: "{bags} ({rest} left over)",
   reEntry: "Keep people out for",
+  beforeHarvest: "Don't harvest for",
+  days: "{days} {days:one=day;other=days}",
   fillsAndPlots: "Fills and plots",
   spreadIt: "Fill and spread",
   lengthwise: "Lengthwise over all of it: {perDirection}",

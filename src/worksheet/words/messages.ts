@@ -177,6 +177,8 @@ export type TextKey =
   | "bags"
   | "bagsAndRest"
   | "reEntry"
+  | "beforeHarvest"
+  | "days"
   | "fillsAndPlots"
   | "spreadIt"
   | "lengthwise"

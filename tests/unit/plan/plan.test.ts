@@ -122,8 +122,10 @@ describe("planApplication", () => {
         rowSpacing: qty(14, "ft"),
       },
     ] as const) {
-      // Four rows of 2 gal each.
-      expect(planApplication({ ...JOB, plot, calibration }).carrier.sprayed.value).toBeCloseTo(8, 9);
+      // Four rows of 2 gal each. Trees that fill their rows are no bands without a gap.
+      const { carrier, warnings } = planApplication({ ...JOB, plot, calibration });
+      expect(carrier.sprayed.value).toBeCloseTo(8, 9);
+      expect(warnings.map(({ code }) => code)).not.toContain("bands-without-gap");
     }
   });
 

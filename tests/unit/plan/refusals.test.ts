@@ -355,13 +355,13 @@ describe("what plan says of input that cannot be", () => {
       () => plan({ thresholds: 5 }),
       "not-a-quantity",
       "thresholds",
-      "This must be an object, not 5. Enter: leastRate, mostRate, slowest, fastest, readingPercent, calibrationDays, lastLoadPercent, bandSwath.",
+      "This must be an object, not 5. Enter: leastRate, mostRate, slowest, fastest, readingPercent, nozzlePercent, calibrationDays, lastLoadPercent, bandSwath.",
     ],
     [
       () => plan({ thresholds: { mostSpeed: qty(9, "mph") } }),
       "unknown-field",
       "thresholds.mostSpeed",
-      'There is no field "mostSpeed" here. The fields are: leastRate, mostRate, slowest, fastest, readingPercent, calibrationDays, lastLoadPercent, bandSwath.',
+      'There is no field "mostSpeed" here. The fields are: leastRate, mostRate, slowest, fastest, readingPercent, nozzlePercent, calibrationDays, lastLoadPercent, bandSwath.',
     ],
     [
       () => plan({ thresholds: { lastLoadPercent: 0 } }),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { calibrationRecord } from "../../../src/output-rate/index.ts";
+import { calibrationRecord, type Measurement } from "../../../src/output-rate/index.ts";
 import {
   MOST_RATES,
   type PlanInput,
@@ -344,6 +344,47 @@ describe("the warnings of a plan", () => {
       conditions: { speed: qty(9, "mph") },
     });
     expectWarning({ calibration: { kind: "record", record } }, "speed-implausible", "warning", "calibration");
+  });
+
+  it("question a nozzle whose catch is far from the average of all", () => {
+    const caught = (catches: readonly number[], nozzlesPerRow = 1): PlanInput["calibration"] => ({
+      kind: "catch",
+      catches: catches.map((ounces) => qty(ounces, "fl_oz")),
+      time: qty(60, "s"),
+      speed: qty(3, "mph"),
+      width: qty(20, "in"),
+      nozzlesPerRow,
+    });
+    const said = (calibration: PlanInput["calibration"], thresholds = {}) =>
+      planApplication({ ...QUIET, calibration, thresholds })
+        .warnings.filter(({ code }) => code === "nozzles-uneven")
+        .map(({ key, path, message }) => [key, path, message]);
+    // 16 + 16 + 16 + 12 are 60, on average 15: 12 is 20 % less. 16 is 6.7 % more, and no fault of its nozzle.
+    expect(said(caught([16, 16, 12, 16]))).toEqual([
+      [
+        "nozzle-low",
+        "calibration.catches[2]",
+        "Nozzle 3 caught 12 fl oz, 20% less than the average. Clean it, and catch all nozzles again.",
+      ],
+    ]);
+    expect(said(caught([23, 18, 19]))).toEqual([
+      [
+        "nozzle-high",
+        "calibration.catches[0]",
+        "Nozzle 1 caught 23 fl oz, 15% more than the average. Replace it, and catch all nozzles again.",
+      ],
+    ]);
+    // 22 of 20 is 10 % more, which is just allowed.
+    expect(said(caught([22, 19, 19, 20]))).toEqual([]);
+    expect(said(caught([22, 19, 19, 20]), { nozzlePercent: 9 })).toHaveLength(1);
+    // Two nozzles on each row may be of two kinds.
+    expect(said(caught([20, 10, 20, 10], 2))).toEqual([]);
+    const record = calibrationRecord({
+      date: "2026-04-01",
+      measurement: caught([16, 16, 12, 16]) as Measurement,
+      conditions: {},
+    });
+    expect(said({ kind: "record", record })[0]?.[1]).toBe("calibration.record.measurement.catches[2]");
   });
 
   it("question a strip too short for its reading", () => {

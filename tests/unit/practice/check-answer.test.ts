@@ -225,12 +225,15 @@ describe("checkAnswer", () => {
   });
 
   it("reads a count with what is counted behind it", () => {
-    for (const answer of ["5 loads", "5 tank loads", " 5 "])
+    for (const answer of ["5 loads", "5 tank loads.", " 5 "])
       expect(checked(loads, answer)).toEqual(["right"]);
     expect(checked(loads, "4.2 loads")).toEqual(["mistake", "loads-unrounded"]);
-    expectRefused(() => checkAnswer(loads, "5 or 6 loads"), "unreadable", "answer");
-    for (const answer of ["9 tsp", "9 teaspoons", "9 level spoons"])
-      expect(checked(spoons, answer)).toEqual(["right"]);
+    for (const answer of ["5 or 6 loads", "1.2.3 loads", "loads"])
+      expectRefused(() => checkAnswer(loads, answer), "unreadable", "answer");
+    for (const answer of ["9 tsp", "9 teaspoons"]) expect(checked(spoons, answer)).toEqual(["right"]);
+    // Not level, and not in words that say whether they are.
+    for (const answer of ["9 heaped teaspoons", "9 spoons"])
+      expectRefused(() => checkAnswer(spoons, answer), "unreadable", "answer");
     // 3 tablespoons are 9 teaspoons; 1.6 fl oz are 9.6.
     expect(checked(spoons, "3 tbsp")).toEqual(["other-unit"]);
     expect(checked(spoons, "0 tsp")).toEqual(["unknown"]);

@@ -435,8 +435,9 @@ describe("parseQuantity refuses", () => {
   });
 
   it.each([
-    ["5 galons per acre", '"galons"', 'Did you mean "gallons"?'],
-    ["5 gallons per acrs", '"acrs"', 'Did you mean "acre"?'],
+    ["5 galons per acre", '"galons"', 'Did you mean "gal"?'],
+    ["5 gallons per acrs", '"acrs"', 'Did you mean "ac"?'],
+    ["5 litros", '"litros"', 'Did you mean "L"?'],
     ["5 tblsp", '"tblsp"', 'Did you mean "tbsp"?'],
     ["5 dry quarts", '"dry quarts"', "isn't known here"],
     ["5 constructor", '"constructor"', 'Use one such as "gal".'],
@@ -618,17 +619,17 @@ describe("parseNumber", () => {
 
   it.each([
     ["", "missing", "Enter a number here."],
-    ["-", "incomplete", "Enter one number."],
+    ["-", "incomplete", "Enter only a number."],
     ["1/", "incomplete", "Finish the number."],
     ["2 1/", "incomplete", "Finish the number."],
     ["2 1", "incomplete", "Finish the number."],
     ["1.", "incomplete", "Finish the number."],
-    ["abc", "unreadable", 'Couldn\'t read "abc". Enter one number.'],
-    ["5 L", "unreadable", 'Couldn\'t read "L". Enter one number.'],
-    ["5%", "unreadable", 'Couldn\'t read "%". Enter one number.'],
-    ["1-2", "unreadable", 'Couldn\'t read "-2". Enter one number.'],
-    ["1/2/3", "unreadable", 'Couldn\'t read "/3". Enter one number.'],
-    ["1:2", "unreadable", 'Couldn\'t read ":2". Enter one number.'],
+    ["abc", "unreadable", 'Couldn\'t read "abc". Enter only a number.'],
+    ["5 L", "unreadable", 'Couldn\'t read "L". Enter only a number.'],
+    ["5%", "unreadable", 'Couldn\'t read "%". Enter only a number.'],
+    ["1-2", "unreadable", 'Couldn\'t read "-2". Enter only a number.'],
+    ["1/2/3", "unreadable", 'Couldn\'t read "/3". Enter only a number.'],
+    ["1:2", "unreadable", 'Couldn\'t read ":2". Enter only a number.'],
     ["44,5", "unreadable", 'Couldn\'t read "44,5". Use a point for decimals: 44.5.'],
     ["1.000", "ambiguous-number", "Is 1.000 meant as 1 or as 1,000? Write the one you mean."],
     ["11/2", "ambiguous-number", "Is 11/2 meant as 1 1/2 or as 5.5? Write the one you mean."],

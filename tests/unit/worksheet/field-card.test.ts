@@ -104,6 +104,23 @@ describe("a field card", () => {
     expect(kept([undefined, undefined])).toBeUndefined();
   });
 
+  it("keeps the harvest waiting for the longest time that a label gives", () => {
+    const [one, other] = TWO_PRODUCTS.products;
+    const kept = (days: readonly (number | undefined)[]) =>
+      fieldCard(
+        planApplication({
+          ...TWO_PRODUCTS,
+          products: [
+            { ...(one as Product), preHarvestDays: days[0] },
+            { ...(other as Product), preHarvestDays: days[1] },
+          ],
+        }),
+      ).facts.find(({ name }) => name === "Don't harvest for")?.value;
+    expect(kept([7, 14])).toBe("14 days");
+    expect(kept([undefined, 1])).toBe("1 day");
+    expect(kept([undefined, undefined])).toBeUndefined();
+  });
+
   it("keeps to the tank's fill as it was entered, and to three figures for any other", () => {
     const tank = { tank: qty(3.7854, "L") };
     const { loads } = fieldCard(planApplication({ ...QUIET, sprayer: tank }));
@@ -302,7 +319,7 @@ describe("a field card for a tank with marks", () => {
     expect(spared.map(({ title }) => title)).toEqual(["Loads 1 and 2 of 3, each", "Load 3 of 3"]);
     expect(spared[0]?.steps.slice(-2)).toEqual([
       "Check where each load runs out: load 1 after about 3 rows, load 2 after about 6 rows.",
-      "If load 1 runs out before 2 1/2 rows or after 3 1/2 rows, stop and calibrate again.",
+      "If load 1 runs out before 2 3/4 rows or after 3 1/4 rows, stop and calibrate again.",
     ]);
   });
 
