@@ -16,6 +16,7 @@ import { messageOf } from "../units/message.js";
 import { orderOf } from "../units/quantity.js";
 import { quantity, treatedArea } from "../units/quantity-field.js";
 import { perUnit } from "../units/resolve.js";
+import { atMost } from "../units/three-figures.js";
 import type { AreaUnit, MassUnit, Quantity, TreatedArea, Volume, VolumeUnit } from "../units/types.js";
 import { conversionLines, type WorkingLine } from "../units/working-line.js";
 import type { Kit } from "./kit.js";
@@ -232,18 +233,17 @@ function whyNot(
     const least = smallestFill(kit);
     // A larger batch is no way out where the load fills the tank: a finer scale is.
     const finer = finerScale({ value, unit });
+    // Ounces can't be held against a scale's grams, or against teaspoons.
+    const isOther = least.unit !== amount.unit;
+    const same = atMost({ value: inUnit(amount, least.unit), unit: least.unit });
     return finer === undefined
       ? {
-          key: "amount-too-small",
-          template:
-            "{amount} is too small to measure with these tools, which start at {least}. Use finer tools, or dilute it first if the label allows.",
-          figures: { amount, least },
+          ...TOO_SMALL[isOther ? "amountInOther" : "amount"],
+          figures: { amount, least, ...(isOther && { same }) },
         }
       : {
-          key: "weight-too-small",
-          template:
-            "{amount} is too small to weigh with these tools: the least they weigh is {least}. Use a scale that reads {marks}.",
-          figures: { amount, least, marks: finer },
+          ...TOO_SMALL[isOther ? "weightInOther" : "weight"],
+          figures: { amount, least, ...(isOther && { same }), marks: finer },
         };
   }
   // Up to the next tenth: what is past the limit is shown as past it.
@@ -263,6 +263,29 @@ function whyNot(
         figures,
       };
 }
+
+const TOO_SMALL = {
+  amount: {
+    key: "amount-too-small",
+    template:
+      "{amount} is too small to measure with these tools, which start at {least}. Use finer tools, or dilute it first if the label allows.",
+  },
+  amountInOther: {
+    key: "amount-too-small-other",
+    template:
+      "{amount} ({same}) is too small to measure with these tools, which start at {least}. Use finer tools, or dilute it first if the label allows.",
+  },
+  weight: {
+    key: "weight-too-small",
+    template:
+      "{amount} is too small to weigh with these tools: the least they weigh is {least}. Use a scale that reads {marks}.",
+  },
+  weightInOther: {
+    key: "weight-too-small-other",
+    template:
+      "{amount} ({same}) is too small to weigh with these tools: the least they weigh is {least}. Use a scale that reads {marks}.",
+  },
+} as const;
 
 /** The marks of the fine scale, where that weighs the amount. */
 function finerScale(amount: Quantity<VolumeUnit | MassUnit>): Quantity | undefined {

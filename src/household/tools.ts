@@ -292,7 +292,7 @@ function refuseNamesAlike(tools: readonly unknown[], check: Check): void {
         `[${i}].name`,
         isTwice
           ? "The tool {name.tool} is in the list twice. Remove one."
-          : "Two tools are called {name}. Give each its own name.",
+          : "Two tools are called {name.tool}. Give each its own name.",
         { name: name.trim().slice(0, 40) },
       );
     }

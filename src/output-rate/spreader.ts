@@ -418,8 +418,11 @@ const FAR = 2;
 // Pounds for ounces, or the reverse, with a spreader that is as far off as spreaders are.
 const OUNCES = { low: 16 / 1.15, high: 16 * 1.15 };
 
+// A gate that is set for the whole rate, where each of two directions gets half of it.
+const TWICE = { low: 2 / 1.15, high: 2 * 1.15 };
+
 function offTarget(
-  { used }: SpreaderCheckInput,
+  { used, directions = 1 }: SpreaderCheckInput,
   rate: Quantity,
   perPass: Quantity,
   deviation: Fraction,
@@ -442,18 +445,25 @@ function offTarget(
               "The spreader put out {times} times the target. If you weighed in ounces, enter ounces, not pounds.",
             figures: { ...figures, times },
           }
-        : moreThan(ratio, FAR)
+        : directions === 2 && ratio > TWICE.low && ratio < TWICE.high
           ? {
-              key: "spreader-far-over",
+              key: "spreader-whole-rate",
               template:
-                "The spreader put out {times} times the target. Check the units, and that the target is product, not the nutrient or active ingredient in it.",
+                "The spreader put out {times} times the target for one pass. In two directions each pass gets half the rate: close the gate and test again.",
               figures: { ...figures, times },
             }
-          : {
-              key: "spreader-heavy",
-              template: "The spreader put out {off} too much. Close the gate a notch and test again.",
-              figures: { ...figures, off },
-            },
+          : moreThan(ratio, FAR)
+            ? {
+                key: "spreader-far-over",
+                template:
+                  "The spreader put out {times} times the target. Check the units, and that the target is product, not the nutrient or active ingredient in it.",
+                figures: { ...figures, times },
+              }
+            : {
+                key: "spreader-heavy",
+                template: "The spreader put out {off} too much. Close the gate a notch and test again.",
+                figures: { ...figures, off },
+              },
     );
   return found(
     "spreader-light",

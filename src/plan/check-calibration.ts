@@ -241,6 +241,24 @@ function linesWarnings(
   ];
 }
 
+const STALE = {
+  changed: {
+    key: "calibration-stale",
+    template: "Changed since calibration: {changed.condition}. Calibrate again.",
+  },
+  rate: {
+    key: "calibration-stale-rate",
+    template:
+      "Changed since calibration: {changed.condition}. Calibrate again: expect {expected} instead of {rate}.",
+  },
+  // What another nozzle or another person does to the rate can't be worked out, and may be more than all the rest.
+  part: {
+    key: "calibration-stale-part",
+    template:
+      "Changed since calibration: {changed.condition}. Calibrate again: counting only {counted.condition}, expect {expected} instead of {rate}.",
+  },
+} as const;
+
 function staleWarnings({ calibration, today }: PlanInput, { calibrationDays }: Thresholds): Warning[] {
   if (calibration.kind !== "record") return [];
   const { record } = calibration;
@@ -259,17 +277,22 @@ function staleWarnings({ calibration, today }: PlanInput, { calibrationDays }: T
   const others = changes.filter(({ what }) => what !== "date");
   const warnings: Warning[] = [];
   if (others.length > 0) {
-    const isSame = orderOf(rate, expected) === 0;
+    const counted = others.filter(({ shift }) => shift !== null).map(({ what }) => what);
+    const { key, template } =
+      orderOf(rate, expected) === 0
+        ? STALE.changed
+        : counted.length === others.length
+          ? STALE.rate
+          : STALE.part;
+    const figures = { rate, expected, changed: others.map(({ what }) => what) };
     warnings.push(
       warning(
         "calibration-stale",
         "warning",
         "calibration",
-        isSame
-          ? "Changed since calibration: {changed.condition}. Calibrate again."
-          : "Changed since calibration: {changed.condition}. Calibrate again: expect {expected} instead of {rate}.",
-        { rate, expected, changed: others.map(({ what }) => what) },
-        isSame ? "calibration-stale" : "calibration-stale-rate",
+        template,
+        template === STALE.part.template ? { ...figures, counted } : figures,
+        key,
       ),
     );
   }

@@ -112,7 +112,7 @@ function waterWarnings({ addedWater }: MixSource, mix: Volume): Warning[] {
       "warning",
       "addedWater",
       "Adding {water} of water without product weakens the mix to {strength} strength: the plot is under-dosed. " +
-        "Add product for that water too, or leave it out.",
+        "Add product for that water too, or leave the water out.",
       { water: addedWater, strength, weakBy },
     ),
   ];

@@ -131,7 +131,7 @@ function ofSpreader(found: Warning): Warning {
     found.code,
     found.severity,
     found.path,
-    "{product}: the rate of {rate} is at or near the label maximum of {max}. A gate a notch too wide would put you over.",
+    "{product}: The rate of {rate} is at or near the label maximum of {max}. A gate a notch too wide would put you over.",
     found.figures,
     "rate-near-max-spreading",
   );
@@ -152,7 +152,7 @@ function testWarnings({ product: { name, rate }, spreader }: SpreadingInput, { c
           "spreader-light",
           "warning",
           "test.used",
-          "{product}: the spreader put out {rate}, about the rate of {nutrient}. Open the gate until it puts out {perPass} of product in one pass.",
+          "{product}: The spreader put out {rate}, about the rate of {nutrient}. Open the gate until it puts out {perPass} of product in one pass.",
           { product: name, rate: check.rate, nutrient, perPass: check.perPass },
           "spreader-set-for-nutrient",
         ),

@@ -60,7 +60,7 @@ export function rateIsNotCounted(rate: SingleRate, at: string, check: Check): bo
     "conflict",
     "rate-needs-count",
     at,
-    "{given} is for each one, and this job is for an area. Enter a rate per area, or plan the job by the number of plants.",
+    "{given} is a rate per plant, and this job is for an area. Enter a rate per area, or plan the job by the number of plants.",
     { given: read.quantity },
   );
   return false;

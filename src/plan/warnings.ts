@@ -67,9 +67,9 @@ export function warning(
   return { code, key, severity, message: messageOf(template, figures), path, figures };
 }
 
-/** A share as people say it: `12%`. */
+/** A share as people say it: `12%`, and `125%` where two digits would say 130. */
 export function asPercent(percent: number): Fraction {
-  return { value: forSaying(percent), unit: "%" };
+  return { value: percent < 100 ? forSaying(percent) : Number(percent.toPrecision(3)), unit: "%" };
 }
 
 /** A number as people say it: how many times too much, what percentage. */

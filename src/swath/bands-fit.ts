@@ -21,8 +21,8 @@ export function bandsFit(
     sides === 1 ? "bands-overlap" : "sides-overlap",
     at,
     sides === 1
-      ? "Bands {width} wide and {spacing} apart overlap: a double dose there. Check both widths, or choose whole block if you spray all of it."
-      : "Two sides of {width} on rows {spacing} apart overlap: a double dose there. Check both widths, or choose whole block if you spray all of it.",
+      ? "Bands or beds {width} wide and {spacing} apart overlap: a double dose there. Check both numbers, or choose whole block if you spray it all."
+      : "Two sides of {width} on rows {spacing} apart overlap: a double dose there. Check both numbers, or choose whole block if you spray it all.",
     { width, spacing },
   );
 }

@@ -303,7 +303,7 @@ export function widestSwath<U extends Unit>(input: WidestSwathInput<U>): WidestS
     "conflict",
     "no-swath-so-even",
     "limit",
-    "No swath is that even: the best has {best}. Check the nozzles and the boom height, or allow more.",
+    "No swath is that even: the most even has {best}. Check the nozzles and the boom height, or allow more.",
     { given: limit, best: { value: Number(best.toPrecision(3)), unit: "%" } },
   );
 }

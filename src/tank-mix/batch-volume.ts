@@ -151,7 +151,7 @@ export const BATCH_SIZE: EitherField<BatchSize> = /* @__PURE__ */ named(
 /** Notes a number of plants that is not whole. */
 export function countIsWhole({ count: given }: { readonly count?: Count | undefined }, check: Check): void {
   if (given === undefined || Number.isSafeInteger(inUnit(given, "plant"))) return;
-  check.fault("out-of-range", "whole-count", "count", "Enter a whole number of them, 1 or more.", { given });
+  check.fault("out-of-range", "whole-count", "count", "Enter a whole number, 1 or more.", { given });
 }
 
 /** The spray mix for a job by volume, count or row, and the mix per plant or per length. */

@@ -73,7 +73,7 @@ function begun(text: string, locale: string, advice: Advice): Reading {
 /** The number in a text. Trusts its options. */
 export function numberIn(text: string, locale = "en-US"): number {
   if (text.trim() === "") throw refusal("missing", "enter-number", "text", "Enter a number here.");
-  const advice = { key: "one-number", advice: "Enter one number." };
+  const advice = { key: "one-number", advice: "Enter only a number." };
   const reading = begun(text, locale, advice);
   const sign = readSign(reading);
   const value = readAmount(reading, advice);
@@ -130,13 +130,21 @@ function textsFor(dimensions: readonly Dimension[], texts: KnownTexts): Map<stri
   return those;
 }
 
+/**
+ * The unit of an example for a place that takes one of these dimensions. Of a product, gallons per acre are many times what labels say:
+ * whoever copied the example would go over.
+ */
+function exampleUnit([first = "volume", ...others]: readonly Dimension[], system: UnitSystem): Unit {
+  const unit = usualUnit(first, unitsIn(system));
+  return others.length > 0 ? (unit.replace("gal/ac", "pt/ac") as Unit) : unit;
+}
+
 function readQuantity(
   text: string,
   dimensions: readonly Dimension[],
   { locale = "en-US", system = "us", ounce }: Understanding,
 ): Quantity {
-  const unit = usualUnit(dimensions[0] ?? "volume", unitsIn(system));
-  const example = { value: 5, unit };
+  const example = { value: 5, unit: exampleUnit(dimensions, system) };
   if (text.trim() === "")
     throw refusal("missing", "enter-quantity", "text", "Enter {expected.expected}, such as {example}.", {
       expected: "amount",
@@ -501,7 +509,9 @@ function readPer(reading: QuantityReading, { value, unit: over }: Quantity<Simpl
     return unit;
   }
   const written = reading.text.slice(start, reading.tokens[reading.at - 1]?.end);
-  throw unknown(unknownUnitOr(shown(descriptionOf(over).symbol + written), undefined, "gal/ac"));
+  const flipped = unit.split("/").reverse().join("/");
+  const meant = isUnit(flipped) ? descriptionOf(flipped).symbol : undefined;
+  throw unknown(unknownUnitOr(shown(descriptionOf(over).symbol + written), meant, "gal/ac"));
 }
 
 // 4 oz per 1,000 ft of row

@@ -126,13 +126,13 @@ const COMMON_UNITS: Partial<Record<Dimension, Unit>> = {
   count: "plant",
   volumeConcentration: "mL/L",
   massFraction: "g/kg",
-  volumePerLength: "mL/m",
-  massPerLength: "g/m",
   volumePerCount: "mL/plant",
   massPerCount: "g/plant",
 };
 
 /** The unit of a dimension that an example is given in. */
 export function usualUnit(dimension: Dimension, units: SystemUnits): Unit {
-  return (COMMON_UNITS[dimension] ?? (units as Partial<Record<Dimension, Unit>>)[dimension]) as Unit;
+  const common = COMMON_UNITS[dimension] ?? (units as Partial<Record<Dimension, Unit>>)[dimension];
+  return (common ??
+    `${dimension === "massPerLength" ? units.smallMass : units.smallVolume}/100${units.length}`) as Unit;
 }

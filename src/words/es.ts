@@ -879,6 +879,10 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "amount-too-large": "{amount} es demasiado para medir con estos utensilios. Use una medida más grande.",
       "amount-too-small":
         "{amount} es muy poco para medir con estos utensilios, que empiezan en {least}. Use utensilios más finos, o dilúyalo antes si la etiqueta lo permite.",
+      "amount-too-small-other":
+        "{amount} ({same}) es muy poco para medir con estos utensilios, que empiezan en {least}. Use otros más finos, o dilúyalo antes si la etiqueta lo permite.",
+      "weight-too-small-other":
+        "{amount} ({same}) es muy poco para pesar con estos utensilios: lo menos que pesan es {least}. Use una báscula que lea {marks}.",
       "weight-too-small":
         "{amount} es muy poco para pesar con estos utensilios: lo menos que pesan es {least}. Use una báscula que lea {marks}.",
       "closest-under":
@@ -910,7 +914,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "set-in-list":
         "Una lista tiene utensilios, no nombres de juegos. Escriba {example} para los utensilios de un juego.",
       "tool-twice": "El utensilio {name.tool} está dos veces en la lista. Quite uno.",
-      "tool-names-alike": "Dos utensilios se llaman {name}. Dé a cada uno su propio nombre.",
+      "tool-names-alike": "Dos utensilios se llaman {name.tool}. Dé a cada uno su propio nombre.",
       "bulk-density-missing":
         "Anote la densidad aparente de este producto, o pese el producto: una onza de peso llena de 2 a 6 cucharadas al ras.",
       "rows-incomplete":
@@ -921,6 +925,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "La esparcidora echó {rate}{directions:one=;other= en las dos direcciones}, más que el máximo de {max} de la etiqueta. Cierre más la compuerta y pruebe de nuevo.",
       "spreader-ounces-as-pounds":
         "La esparcidora echó {times} veces la dosis buscada. Si pesó en onzas, anote onzas y no libras.",
+      "spreader-whole-rate":
+        "La esparcidora echó {times} veces la dosis buscada para una pasada. En dos direcciones cada pasada lleva la mitad de la dosis: cierre la compuerta y pruebe de nuevo.",
       "spreader-far-over":
         "La esparcidora echó {times} veces la dosis buscada. Revise las unidades, y que esa dosis sea de producto y no del nutriente o ingrediente activo que contiene.",
       "spreader-heavy": "La esparcidora echó {off} de más. Cierre la compuerta un punto y pruebe de nuevo.",
@@ -984,6 +990,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "calibration-stale": "Cambios desde la calibración: {changed.condition}. Calibre de nuevo.",
       "calibration-stale-rate":
         "Cambios desde la calibración: {changed.condition}. Calibre de nuevo: lo probable es {expected}, no {rate}.",
+      "calibration-stale-part":
+        "Cambios desde la calibración: {changed.condition}. Calibre de nuevo: contando solo {counted.condition}, lo probable es {expected}, no {rate}.",
       "calibration-old":
         "La calibración tiene {age} {age:one=día;other=días}, y las boquillas se desgastan. Calibre de nuevo.",
       "mix-over-tank":
@@ -1005,7 +1013,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "rate-needs-ground":
         "Esta dosis es por área del terreno, y no se conoce el terreno de esta parcela. Anote la distancia entre hileras o el área del terreno.",
       "rate-needs-count":
-        "{given} es para cada una, y este trabajo es para un área. Anote una dosis por área, o planee el trabajo por número de plantas.",
+        "{given} es una dosis por planta, y este trabajo es para un área. Anote una dosis por área, o planee el trabajo por número de plantas.",
       "rate-needs-plot":
         "Esta dosis es por área del terreno, y este trabajo no tiene parcela. Anote una dosis que le corresponda, o planee la parcela.",
       "rate-for-volume":
@@ -1102,9 +1110,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "record-after-today": "Este registro es del {given}, después de {today}. Revise las dos fechas.",
       "seed-empty": "Con este número no sale ningún problema de práctica. Escoja otro.",
       "bands-overlap":
-        "Bandas de {width} de ancho cada {spacing} se traslapan: ahí cae doble dosis. Revise los dos anchos, o escoja parcela completa si la trata toda.",
+        "Bandas o camas de {width} de ancho cada {spacing} se traslapan: ahí cae doble dosis. Revise los dos números, o escoja parcela completa si la trata toda.",
       "sides-overlap":
-        "Dos lados de {width} en hileras cada {spacing} se traslapan: ahí cae doble dosis. Revise los dos anchos, o escoja parcela completa si la trata toda.",
+        "Dos lados de {width} en hileras cada {spacing} se traslapan: ahí cae doble dosis. Revise los dos números, o escoja parcela completa si la trata toda.",
       "overlap-too-wide": "Debe ser menos que la pasada entera de {width}.",
       "passes-uncountable":
         "Un ancho de {swath} en un lado de {side} da demasiadas pasadas para contarlas. Revise las unidades.",
@@ -1340,8 +1348,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "No se puede combinar {givenUnit.unit} {given.basis} con {firstUnit.unit} {first.basis}. Use un solo tipo: todo por volumen (v/v), o todo por peso (w/v o w/w).",
       "divided-by-zero": "No se puede dividir entre 0. Anote otra cantidad.",
       "text-long": "Esto es demasiado largo. Anote {limit} caracteres o menos.",
-      "one-number": "Anote un solo número.",
-      "unread-one-number": "No se pudo leer {given}. Anote un solo número.",
+      "one-number": "Anote solo el número.",
+      "unread-one-number": "No se pudo leer {given}. Anote solo el número.",
       "one-amount": "Anote una cantidad con su unidad, por ejemplo {example.typed}.",
       "unread-one-amount":
         "No se pudo leer {given}. Anote una cantidad con su unidad, por ejemplo {example.typed}.",

@@ -131,7 +131,10 @@ function inPlot(
   return fill(messages.text.placeInPlot, { place, plot: plotName(plot, plots, writer) });
 }
 
-/** When to stop and calibrate again, of the first load: half a row, or a whole plant, beyond what the output may be off. */
+// From here on a card counts half rows.
+const FEW_ROWS = 4;
+
+/** When to stop and calibrate again, of the first load: up to half a row, or a plant, beyond what the output may be off. */
 export function stopText(end: LoadEnd, plan: AnyPlan, writer: Writer): string | undefined {
   const { messages, fill } = writer;
   const { text } = messages;
@@ -145,7 +148,10 @@ export function stopText(end: LoadEnd, plan: AnyPlan, writer: Writer): string | 
 }
 
 function outward(amount: number, unit: EndUnit, whole: (value: number) => number): number {
-  return isRows(unit) && amount <= MOST_PARTED ? whole(2 * amount) / 2 : whole(amount);
+  if (!isRows(unit) || amount > MOST_PARTED) return whole(amount);
+  // Of few rows half a row is so much that nobody would ever stop.
+  const steps = amount < FEW_ROWS ? 4 : 2;
+  return whole(steps * amount) / steps;
 }
 
 function amountText(unit: EndUnit, amount: number, writer: Writer): string | undefined {

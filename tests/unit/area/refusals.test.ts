@@ -19,7 +19,7 @@ describe("what area says of input that cannot be", () => {
       () => area.cropRate({ treatedRate: qty(20, "gal/ac"), ...bands }),
       "conflict",
       "bandWidth",
-      "Bands 31 in wide and 30 in apart overlap: a double dose there. Check both widths, or choose whole block if you spray all of it.",
+      "Bands or beds 31 in wide and 30 in apart overlap: a double dose there. Check both numbers, or choose whole block if you spray it all.",
     ],
     [
       () => area.cropRate({ treatedRate: qty(20, "gal") as never, ...bands }),
@@ -37,25 +37,25 @@ describe("what area says of input that cannot be", () => {
       () => area.rowBandsArea({ ...rows, ...bands }),
       "conflict",
       "bandWidth",
-      "Bands 31 in wide and 30 in apart overlap: a double dose there. Check both widths, or choose whole block if you spray all of it.",
+      "Bands or beds 31 in wide and 30 in apart overlap: a double dose there. Check both numbers, or choose whole block if you spray it all.",
     ],
     [
       () => area.bedsArea({ beds: 2, bedLength: ft(10), bedWidth: ft(5), bedSpacing: ft(4) }),
       "conflict",
       "bedWidth",
-      "Bands 5 ft wide and 4 ft apart overlap: a double dose there. Check both widths, or choose whole block if you spray all of it.",
+      "Bands or beds 5 ft wide and 4 ft apart overlap: a double dose there. Check both numbers, or choose whole block if you spray it all.",
     ],
     [
       () => area.treeRowsArea({ ...rows, stripWidth: ft(3), sides: 2, rowSpacing: ft(5) }),
       "conflict",
       "stripWidth",
-      "Two sides of 3 ft on rows 5 ft apart overlap: a double dose there. Check both widths, or choose whole block if you spray all of it.",
+      "Two sides of 3 ft on rows 5 ft apart overlap: a double dose there. Check both numbers, or choose whole block if you spray it all.",
     ],
     [
       () => area.treeRowsArea({ ...rows, stripWidth: ft(6), sides: 1, rowSpacing: ft(5) }),
       "conflict",
       "stripWidth",
-      "Bands 6 ft wide and 5 ft apart overlap: a double dose there. Check both widths, or choose whole block if you spray all of it.",
+      "Bands or beds 6 ft wide and 5 ft apart overlap: a double dose there. Check both numbers, or choose whole block if you spray it all.",
     ],
     [
       () => area.rowBandsArea({ rowLengths: [ft(10), ft(0)], bandWidth: ft(1) }),

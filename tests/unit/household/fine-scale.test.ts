@@ -68,7 +68,7 @@ describe("a plan without a scale", () => {
     expect(scaleOf(12)).toBe("200 g scale");
     expect(scaleOf(0.57)).toBe("200 g scale");
     expect(scaleOf(0.56)).toBe("0.01 g scale");
-    expect(scaleOf(0.01)).toBe("amount-too-small");
+    expect(scaleOf(0.01)).toBe("amount-too-small-other");
     expect(plan(0.56).warnings.map(({ code }) => code)).toEqual(["scale-needed"]);
   });
 });

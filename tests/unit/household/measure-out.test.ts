@@ -258,7 +258,7 @@ describe("what measureOut refuses", () => {
         tools: [...toolSet("cylinders"), ...toolSet("metric-spoons")],
         rule: "never-over",
       },
-      "0.3 mL is too small to measure with these tools, which start at 1/8 metric teaspoon. Use finer tools, or dilute it first if the label allows.",
+      "0.3 mL (0.06 metric tsp) is too small to measure with these tools, which start at 1/8 metric teaspoon. Use finer tools, or dilute it first if the label allows.",
     ],
     [
       { amount: qty(0.3, "mL"), tools: [...toolSet("cylinders")].reverse(), rule: "never-over" },

@@ -171,6 +171,18 @@ describe("checkSpreader", () => {
     expect(checkSpreader(test(0.7)).finding?.key).toBe("spreader-far-under");
   });
 
+  it("says of twice the target in two directions that each gets half of it", () => {
+    const both = { ...test(9), used: qty(17.6, "oz"), target: qty(5.5, "lb/1000ft2") };
+    const times = checkSpreader({ ...both, target: qty(11, "lb/1000ft2"), directions: 2 }).finding;
+    expect(times?.key).toBe("spreader-whole-rate");
+    expect(times?.message).toBe(
+      "The spreader put out 2 times the target for one pass. In two directions each pass gets half the rate: close the gate and test again.",
+    );
+    // In one direction, and further off, it is another slip.
+    expect(checkSpreader(both).finding?.key).toBe("spreader-heavy");
+    expect(checkSpreader({ ...both, directions: 2 }).finding?.key).toBe("spreader-far-over");
+  });
+
   it("asks whether the target is a nutrient's rate, where the spreader is right for the product", () => {
     // 1 lb of nitrogen per 1,000 sq ft from 28-0-0 is 3.57 lb of product, and that is what the spreader puts out.
     const asTarget = { ...test(0), used: qty(5.714, "oz"), target: qty(1, "lb/1000ft2") };

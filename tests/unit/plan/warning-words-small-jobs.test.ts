@@ -209,7 +209,7 @@ describe("a job of granules warns of", () => {
       {
         code: "rate-near-max",
         message:
-          "Product A: the rate of 5 lb/1,000 sq ft is at or near the label maximum of 5 lb/1,000 sq ft. A gate a notch too wide would put you over.",
+          "Product A: The rate of 5 lb/1,000 sq ft is at or near the label maximum of 5 lb/1,000 sq ft. A gate a notch too wide would put you over.",
       },
     ]);
   });

@@ -68,14 +68,14 @@ describe("a plan warns, word for word, of", () => {
       planApplication({ ...QUIET, ...change })
         .warnings.filter(({ code }) => code === "reserve-large" || code === "lines-large")
         .map(({ code, severity, path, message, figures }) => [code, severity, path, message, figures]);
-    // 5,400 ft² at 20 gal/ac take 2.479 gal: 10 gal to spare are some 400 % of that.
+    // 5,400 ft² at 20 gal/ac take 2.479 gal: 10 gal to spare are 403% of that.
     expect(said({ reserve: { volume: qty(10, "gal") } })).toEqual([
       [
         "reserve-large",
         "warning",
         "reserve",
         "The extra mix is 10 gal for a job that takes 2.48 gal: all of it would be left over. Check the extra mix and its unit.",
-        expect.objectContaining({ percent: { value: 400, unit: "%" } }),
+        expect.objectContaining({ percent: { value: 403, unit: "%" } }),
       ],
     ]);
     expect(said({ sprayer: { tank: qty(4, "gal"), lineVolume: qty(2, "gal") } })).toEqual([
@@ -444,15 +444,35 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "calibration-stale",
-          key: "calibration-stale-rate",
+          key: "calibration-stale-part",
           severity: "warning",
           path: "calibration",
           message:
-            "Changed since calibration: the operator, the pressure, the gear. Calibrate again: expect 10 gal/ac instead of 20 gal/ac.",
+            "Changed since calibration: the operator, the pressure, the gear. Calibrate again: counting only the pressure, expect 10 gal/ac instead of 20 gal/ac.",
           figures: {
             rate: { value: 20, unit: "gal/ac" },
             expected: { value: 10, unit: "gal/ac" },
             changed: ["operator", "pressure", "gear"],
+            counted: ["pressure"],
+          },
+        },
+      ],
+    ],
+    [
+      "another pressure alone",
+      rec({ pressure: qty(10, "psi") }),
+      [
+        {
+          code: "calibration-stale",
+          key: "calibration-stale-rate",
+          severity: "warning",
+          path: "calibration",
+          message:
+            "Changed since calibration: the pressure. Calibrate again: expect 10 gal/ac instead of 20 gal/ac.",
+          figures: {
+            rate: { value: 20, unit: "gal/ac" },
+            expected: { value: 10, unit: "gal/ac" },
+            changed: ["pressure"],
           },
         },
       ],
@@ -584,7 +604,7 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "addedWater",
           message:
-            "Adding 1 gal of water without product weakens the mix to 71.3% strength: the plot is under-dosed. Add product for that water too, or leave it out.",
+            "Adding 1 gal of water without product weakens the mix to 71.3% strength: the plot is under-dosed. Add product for that water too, or leave the water out.",
           figures: {
             water: { value: 1, unit: "gal" },
             strength: { value: 71.25890736342043, unit: "%" },
@@ -600,14 +620,15 @@ describe("a plan warns, word for word, of", () => {
       [
         {
           code: "dose-not-measurable",
-          key: "amount-too-small",
+          key: "amount-too-small-other",
           severity: "warning",
           path: "loads[0].products[0]",
           message:
-            "Product A: 3.96 fl oz is too small to measure with these tools, which start at 1 pt. Use finer tools, or dilute it first if the label allows.",
+            "Product A: 3.96 fl oz (0.247 pt) is too small to measure with these tools, which start at 1 pt. Use finer tools, or dilute it first if the label allows.",
           figures: {
             amount: { value: 3.96, unit: "fl_oz" },
             least: { value: 1, unit: "pt" },
+            same: { value: 0.247, unit: "pt" },
             product: "Product A",
           },
         },

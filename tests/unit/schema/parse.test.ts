@@ -53,6 +53,52 @@ describe("what is read as a job", () => {
   });
 });
 
+describe("an example in a message", () => {
+  const product = (form: string, rate: string, label: object = {}) => ({
+    ...TYPED,
+    products: [{ name: "Product A", form, rate, label }],
+  });
+  const says = (job: object, at: string, words: string): void => {
+    const { issues } = errorOf(() => parsePlanInput(job));
+    expect(issues?.find(({ path }) => path === at)?.message).toBe(words);
+  };
+
+  it("is in pints for a product: in gallons it would be far over the label", () => {
+    says(product("liquid", "2"), "products[0].rate", "Add a unit, such as 2 pt/ac.");
+    says(
+      product("liquid", "1 qt/ac", { max: "2", leastCarrier: "20" }),
+      "products[0].label.max",
+      "Add a unit, such as 2 pt/ac.",
+    );
+    says(
+      product("liquid", "1 qt/ac", { leastCarrier: "20" }),
+      "products[0].label.leastCarrier",
+      "Add a unit, such as 20 gal/ac.",
+    );
+  });
+
+  it("turns a rate that is upside down", () => {
+    says(
+      product("liquid", "1 ac/qt"),
+      "products[0].rate",
+      'The unit "ac/qt" isn\'t known here. Did you mean "qt/ac"?',
+    );
+  });
+
+  it("is in the reader's system for lengths of row too", () => {
+    const job = (rate: string) => ({
+      size: { kind: "row-length", length: "1800 ft", rate },
+      sprayer: { tank: "4 gal" },
+      products: [{ name: "Product A", form: "liquid", rate: "1 fl oz/100 ft" }],
+      tools: "syringes",
+    });
+    const said = (rate: string, system: "us" | "metric") =>
+      errorOf(() => parseBatchInput(job(rate), { system })).message;
+    expect(said("2 gal", "us")).toContain("such as 5 fl oz/100 ft.");
+    expect(said("2 L", "metric")).toContain("such as 5 mL/100 m.");
+  });
+});
+
 describe("a number of plants as text", () => {
   it("is asked for in plants", () => {
     const job = {

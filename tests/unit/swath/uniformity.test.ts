@@ -296,7 +296,7 @@ describe("widestSwath", () => {
       () => widestSwath({ ...lopsided, limit: qty(1, "%") }),
       "conflict",
       "limit",
-      `the best has ${Math.min(...[0.5, 1].map((width) => patternUniformity({ ...lopsided, swath: m(width) }).cv.value)).toPrecision(3)}%`,
+      `the most even has ${Math.min(...[0.5, 1].map((width) => patternUniformity({ ...lopsided, swath: m(width) }).cv.value)).toPrecision(3)}%`,
     );
     expectRefused(() => widestSwath({ ...bell, limit: qty(-1, "%") }), "out-of-range", "limit");
     expectRefused(() => widestSwath({ ...bell, limit: qty(1, "m") as never }), "wrong-dimension", "limit");

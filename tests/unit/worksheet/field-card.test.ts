@@ -319,7 +319,7 @@ describe("a field card for a tank with marks", () => {
     expect(spared.map(({ title }) => title)).toEqual(["Loads 1 and 2 of 3, each", "Load 3 of 3"]);
     expect(spared[0]?.steps.slice(-2)).toEqual([
       "Check where each load runs out: load 1 after about 3 rows, load 2 after about 6 rows.",
-      "If load 1 runs out before 2 1/2 rows or after 3 1/2 rows, stop and calibrate again.",
+      "If load 1 runs out before 2 3/4 rows or after 3 1/4 rows, stop and calibrate again.",
     ]);
   });
 
