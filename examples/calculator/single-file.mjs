@@ -40,7 +40,7 @@ export async function buildSingleFile(root, folder, name) {
     `default-src 'none'; script-src ${hash(script)}; style-src ${hash(style)}; ` +
     "img-src data:; base-uri 'none'; form-action 'none'";
   const html = text(".html")
-    .replace(/ {4}<(?:script|link)[^>]*>(?:<\/script>)?\n/g, "")
+    .replace(/ {4}<(?:script|link|meta name="description")[^>]*>(?:<\/script>)?\n/g, "")
     .replace(/content="default-src[^"]*"/, () => `content="${policy}"`)
     .replace(
       "</head>",
@@ -60,6 +60,11 @@ function lean(script) {
     /(?<!new )(?<![\w$.])([\w$]+\()(?:`[A-Z][^`$]*\.`|"[A-Z][^"]*\.")(?=[,)])/g,
     "$1``",
   );
+  // Methods of the engine of units that nothing calls: the best unit, and the lists of units.
+  text = text
+    .replace(/(?<=\})toBest\(.*?\}(?=getUnit\()/s, "")
+    .replace(/(?<=\})describe\(\w+\)\{let \w+=this\.getUnit.*?\}(?=throwUnsupportedUnitError\()/s, "")
+    .replace(/(?<=\})possibilities\(.*?measures\(\)\{.*?\}/s, "");
   // Words for errors that nothing in the script raises, and for lines of working that nothing in it works out: beside the keys of
   // the tables it has neither the name nor, where names are put together, the beginning of one. So for the sources of lines.
   const { issues, lines, sources } = SPANISH_WORDS;
