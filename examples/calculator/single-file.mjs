@@ -61,15 +61,15 @@ function lean(script) {
     "$1``",
   );
   // Words for errors that nothing in the script raises, and for lines of working that nothing in it works out: beside the keys of
-  // the tables it has neither the name nor, where names are put together, the beginning of one.
-  const rest = text.replace(/"[\w.-]+":/g, "");
+  // the tables it has neither the name nor, where names are put together, the beginning of one. So for the sources of lines.
+  const { issues, lines, sources } = SPANISH_WORDS;
+  const names = [...Object.keys(issues), ...Object.keys(lines), ...Object.keys(sources)];
+  const rest = names.reduce((left, name) => left.replaceAll(`"${name}":`, ""), text);
   const isUsed = (name) =>
     rest.includes(/^[a-z-]+\.[A-Za-z]+/.exec(name)?.[0] ?? name) ||
     rest.includes(`${name.split("-")[0]}-\${`);
-  const { issues, lines } = SPANISH_WORDS;
-  const names = [...Object.keys(issues), ...Object.keys(lines)];
   for (const name of names.filter((one) => !isUsed(one)))
-    text = text.replace(new RegExp(`"${name}":(?:${ENTRY}),?`, "g"), "");
+    text = text.replace(new RegExp(`"${name.replace(/[*+]/g, "\\$&")}":(?:${ENTRY}),?`, "g"), "");
   // The name of an error only has to be the same where it is raised and in the Spanish table: a number is shorter. Not of a name
   // that others are put together from.
   for (const [i, name] of Object.keys(issues).entries()) {

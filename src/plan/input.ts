@@ -67,9 +67,9 @@ export interface Sprayer {
   readonly marks?: TankMarks | undefined;
   /** What hoses and boom hold: mixed, and not sprayed. None unless given. */
   readonly lineVolume?: Volume | undefined;
-  /** The smallest load that the pump draws to the end. Any unless given. */
+  /** The smallest load that the pump can spray out. No limit unless given. */
   readonly leastLoad?: Volume | undefined;
-  /** How many rows, beds or tree rows one pass sprays: the width of the test strip is the band's times these. 1 unless given. */
+  /** How many rows, beds or tree rows one pass sprays. The test strip is then this many bands wide. 1 unless given. */
   readonly rowsPerPass?: number | undefined;
 }
 
@@ -85,7 +85,7 @@ export const SPRAYER: ObjectField<Sprayer> = /* @__PURE__ */ named(
       leastLoad: optional(LEAST_LOAD),
       rowsPerPass: optional(
         count(
-          "How many rows, beds or tree rows one pass sprays: the width of the test strip is the band's times these. 1 unless given.",
+          "How many rows, beds or tree rows one pass sprays. The test strip is then this many bands wide. 1 unless given.",
         ),
       ),
     },
@@ -278,8 +278,8 @@ export interface RowsPerLoad {
 }
 
 /**
- * How a job's mix is split into loads: full tanks and a part load, equal loads, or whole rows or plots to a load. None of these
- * ends in the middle of a tank. For whole rows or plots, these must be of one size. `easiest` is the first that `loadChoices`
+ * How a job's mix is split into loads: full tanks and a part load, equal loads, or whole rows or plots to a load. Whole
+ * rows or plots must be of one size, and no load ends inside one. `easiest` is the first that `loadChoices`
  * finds on the tank's marks; or give the most rows in a load, or the fill of each load.
  */
 export type Split =

@@ -90,7 +90,7 @@ export const SPREADING_PLAN: Field<SpreadingPlan> = /* @__PURE__ */ new PlanFiel
 
 /**
  * Reads a plan that was saved, from a file or another program. The plan is worked out again from its input, and every figure
- * must be the same: a plan in which somebody changed a number is refused.
+ * must be the same. A plan is refused if somebody changed a number, or if this version of the library works one out otherwise.
  *
  * @param saved - what was saved, such as what `JSON.parse` returns
  * @returns the plan, as {@link planApplication} returns it

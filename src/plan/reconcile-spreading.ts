@@ -38,7 +38,7 @@ import type { Warning } from "./warnings.js";
 
 /** What really happened in a job of granules. Give either what was left, or what was used on each plot. */
 export interface ActualSpreading extends ApplicationDetails {
-  /** What went into the hopper in all; the plan's total unless given. More than 0. */
+  /** The total that went into the hopper; the plan's total unless given. More than 0. */
   readonly filled?: Mass | undefined;
   /** What was left of it in the hopper at the end. Each plot is then taken to have had the same rate. */
   readonly left?: Mass | undefined;
@@ -50,7 +50,7 @@ const ACTUAL: ObjectField<ActualSpreading> = /* @__PURE__ */ object<ActualSpread
   {
     ...DETAILS,
     filled: optional(
-      quantity("What went into the hopper in all; the plan's total unless given. More than 0.", "mass"),
+      quantity("The total that went into the hopper; the plan's total unless given. More than 0.", "mass"),
     ),
     left: optional(
       quantity(
@@ -110,7 +110,7 @@ export interface SpreadingReconciliation {
   readonly nutrients?: NutrientsBrought | undefined;
   /** Each plot; for a job on plots. */
   readonly plots?: readonly SpreadPlot[] | undefined;
-  /** The label limits that the job exceeded or came near, as a plan warns; of like findings that on the plot where it is furthest off. */
+  /** The label limits that the job exceeded or came near, as a plan warns. Of like findings on several plots, the one that is furthest off. */
   readonly findings: readonly Warning[];
   /** The product's season so far, this application included. */
   readonly season: SeasonTotal;

@@ -33,7 +33,7 @@ import type { Warning } from "./warnings.js";
 
 /** What really happened. Give either what was left over all, or what was used on each plot. */
 export interface ActualApplication extends ApplicationDetails {
-  /** What was mixed in all; the plan's total unless given. */
+  /** The total that was mixed; the plan's total unless given. */
   readonly mixed?: Volume | undefined;
   /** Water that went into the tank besides, without product. None unless given. */
   readonly addedWater?: Volume | undefined;
@@ -46,7 +46,7 @@ export interface ActualApplication extends ApplicationDetails {
 const ACTUAL: ObjectField<ActualApplication> = /* @__PURE__ */ object<ActualApplication>(
   {
     ...DETAILS,
-    mixed: optional(quantity("What was mixed in all; the plan's total unless given.", "volume")),
+    mixed: optional(quantity("The total that was mixed; the plan's total unless given.", "volume")),
     addedWater: optional(
       quantity(
         "Water that went into the tank besides, without product. None unless given.",
@@ -119,7 +119,7 @@ export interface Reconciliation {
   readonly strengthPercent: number;
   /** Each plot. */
   readonly plots: readonly AppliedPlot[];
-  /** The label limits that the job exceeded or came near, by product name, as a plan warns; of like findings that on the plot where it is furthest off. */
+  /** The label limits that the job exceeded or came near, by product name, as a plan warns. Of like findings on several plots, the one that is furthest off. */
   readonly findings: readonly Warning[];
   /** Each product's season so far, this application included. */
   readonly season: readonly SeasonTotal[];

@@ -27,7 +27,7 @@ export type DoseMeasure = (Measurable | NotMeasurable) & {
   readonly volume?: Volume | undefined;
   /** True if the tools include no scale: the dose is then shown for a common one. */
   readonly scaleAssumed?: true | undefined;
-  /** True if the plan refuses its job: nothing is measured for it, and no text says how. */
+  /** True if the plan refuses its job. Do not show the dose then; `doseText` says not to mix. */
   readonly refused?: true | undefined;
 };
 

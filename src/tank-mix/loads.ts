@@ -125,9 +125,9 @@ export const WORKING_FILL: QuantityField<Volume> = quantity(
   "volume",
 );
 
-/** The smallest load that the pump draws to the end. */
+/** The smallest load that the pump can spray out. */
 export const LEAST_LOAD: QuantityField<Volume> = quantity(
-  "The smallest load that the pump draws to the end. Any unless given.",
+  "The smallest load that the pump can spray out. No limit unless given.",
   "volume",
   "nonnegative",
 );
@@ -144,7 +144,7 @@ export interface LoadsInput {
   readonly marks?: TankMarks | undefined;
   /** How the mix is split: full tanks and the rest, equal loads, whole rows or plots to a load, or fills as chosen. */
   readonly split: LoadSplit;
-  /** The smallest load that the pump draws to the end. Any unless given. */
+  /** The smallest load that the pump can spray out. No limit unless given. */
   readonly leastLoad?: Volume | undefined;
 }
 

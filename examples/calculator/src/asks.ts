@@ -305,7 +305,6 @@ function productAsks(at: string, job: KnownJob): Ask[] {
     ask(`${at}.name`, ["Product name", "Nombre del producto"]),
     ...(isSpread ? [] : [form]),
     ask(`${at}.rate`, ["Label rate", "Dosis de la etiqueta"], {
-      hint: ["As printed on the label.", "Como está en la etiqueta."],
       ...(isSpread && { first: SPREAD }),
       ...(job.kind === "tank" && { first: PERCENT }),
     }),

@@ -24,7 +24,7 @@ export function recordForm(plan: JobPlan): unknown {
   const form = html`<form>
     ${row("finished", W.finished, "datetime-local", now())}
     ${row("left", isSpreading ? W.granulesLeft : W.leftOver, "text", `0 ${sign(unit)}`)}
-    ${row("all", isSpreading ? W.filled : W.mixed, "text")}
+    ${row("all", W.all, "text")}
     ${OPTIONAL.map((name) => row(name, W[name], name === "started" ? "datetime-local" : "text"))}
     <button type="button" id="save-record" @click=${(event: Event) => save(event, plan)}>${say(W.save)}</button>
     <div id="saved" role="status"></div>

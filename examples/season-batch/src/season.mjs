@@ -51,7 +51,7 @@ export async function runSeason({ input, doses, refused, workers, batch, restart
     const running = [];
     for await (const { rows, next } of batchesOf(input, at.place, batch)) {
       const result = pool.run({ header, rows });
-      // It is awaited in its turn; until then a fault in it is not one that nobody looks at.
+      // It is awaited in its turn. An error before that must not stop the process as one that nobody handles.
       result.catch(() => {});
       running.push({ next, result });
       if (running.length === 2 * workers) await settle(outputs, running.shift());

@@ -22,9 +22,9 @@ export function roughly<Q extends Quantity>(quantity: Q): Q {
   return { ...quantity, value: Number(quantity.value.toPrecision(2)) };
 }
 
-/** What somebody entered, as it is; what comes of a change of unit in three figures, not more than it is. */
+/** What somebody entered, as it is; what comes of a change of unit, before the job or in it, in three figures, not more than it is. */
 export function asEntered<Q extends Quantity>(quantity: Q, { entered }: Pick<Writer, "entered">): Q {
-  return entered?.has(quantity.value) ? quantity : atMost(quantity);
+  return entered?.has(quantity.value) && isTyped(quantity) ? quantity : atMost(quantity);
 }
 
 /** Every number of a job's input, however deep. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type PlanInput, planApplication } from "../../../src/plan/index.ts";
-import { qty } from "../../../src/units/index.ts";
+import { convert, qty } from "../../../src/units/index.ts";
 import { ENGLISH_WORDS, type Messages, worksheet } from "../../../src/worksheet/index.ts";
 import { QUIET, TWO_PRODUCTS } from "../../helpers/jobs.ts";
 
@@ -65,6 +65,13 @@ describe("the total mix", () => {
     expect(total({ ...job, sprayer })).toBe("5.04 gal (4.96 gal for the plot + 10 fl oz in the hose)");
     expect(total(TWO_PRODUCTS)).toBe(
       "5.29 gal (4.96 gal for the plot + 31.7 fl oz extra + 10 fl oz in the hose)",
+    );
+  });
+
+  it("has three figures of a hose that came of a change of unit before the job", () => {
+    const lineVolume = convert(qty(10, "fl_oz"), "mL");
+    expect(total({ ...job, sprayer: { ...sprayer, lineVolume } })).toBe(
+      "5.04 gal (4.96 gal for the plot + 295 mL in the hose)",
     );
   });
 
