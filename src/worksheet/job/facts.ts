@@ -8,7 +8,7 @@ import { floorDecided, moreThan } from "../../units/decide.js";
 import { atLeast, atMost } from "../../units/three-figures.js";
 import type { Volume } from "../../units/types.js";
 import type { Writer } from "../words/writer.js";
-import { asEntered, inAcres, inFluidOunces, inLargeUnits, inTank } from "./fit.js";
+import { asEntered, inAcres, inFluidOunces, inLargeUnits, inTank, mixInTank } from "./fit.js";
 import { coveredText, plotName } from "./places.js";
 
 /** A fact of a summary. */
@@ -78,14 +78,14 @@ export function totalMixText(plan: AnyPlan, writer: Writer): string {
     ...(lines.value > 0 ? [fill(text.mixInHose, { volume: exact(asEntered(lineVolume, writer)) })] : []),
   ];
   if (extra.length === 0) return total;
-  const volume = three(inTank(sprayed, plan));
+  const volume = three(mixInTank(sprayed, plan));
   const parts = [fill("area" in plan ? text.mixForPlot : text.mixForJob, { volume }), ...extra].join(" + ");
   return fill(text.totalOf, { total, parts });
 }
 
 /** The mix of the whole job. */
 export function totalText(plan: AnyPlan, { exact }: Writer): string {
-  return exact(atLeast(inTank(plan.carrier.total, plan)));
+  return exact(atLeast(mixInTank(plan.carrier.total, plan)));
 }
 
 /** What the plots, or the place, are called. */

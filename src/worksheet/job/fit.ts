@@ -2,7 +2,7 @@ import type { AnyPlan } from "../../plan/result.js";
 import { type UsableMark, usableMarks } from "../../tank-mix/tank-marks.js";
 import { convert, inUnit } from "../../units/convert.js";
 import { ceilDecided, compareDecided, moreThan } from "../../units/decide.js";
-import { scale } from "../../units/quantity.js";
+import { orderOf, scale } from "../../units/quantity.js";
 import { atLeast, atMost } from "../../units/three-figures.js";
 import type {
   AreaUnit,
@@ -99,6 +99,16 @@ export function inTank(volume: Volume, { input }: AnyPlan): Volume {
   return { value: inUnit(volume, unit), unit };
 }
 
+// Under a quarter of these no tank has a mark.
+const UNDER_MARKS: Partial<Record<VolumeUnit, VolumeUnit>> = { ...FLUID_OUNCES, L: "mL" };
+
+/** Mix in the tank's own unit, or in the jug's where it is less than the marks of a tank begin at. */
+export function mixInTank(volume: Volume, plan: AnyPlan): Volume {
+  const mix = inTank(volume, plan);
+  const unit = UNDER_MARKS[mix.unit];
+  return unit === undefined || !moreThan(0.25, mix.value) ? mix : { value: inUnit(mix, unit), unit };
+}
+
 /**
  * How far to fill the tank with a load: its mark, the fill that was entered, or three figures of it. Nothing where the tank is filled
  * all the way, and has no figure that a person would know.
@@ -111,8 +121,8 @@ export function fillOf({ carrier, mark }: AnyPlan["loads"][number], plan: AnyPla
     (full) => isTyped(full) && compareDecided(inTank(full, plan).value, mix.value) === 0,
   );
   if (entered !== undefined) return entered;
-  const fill = atLeast(mix);
-  return moreThan(fill.value, tank.value) ? (isTyped(tank) ? tank : undefined) : fill;
+  const fill = atLeast(mixInTank(carrier, plan));
+  return orderOf(fill, tank) === 1 ? (isTyped(tank) ? tank : undefined) : fill;
 }
 
 /** What one sees without marks: quarters of a gallon up to ten, or two figures. */

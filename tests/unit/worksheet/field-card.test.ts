@@ -83,7 +83,7 @@ describe("a field card", () => {
       }),
     );
     expect(small.loads[0]?.steps[2]).toBe(
-      "No mark at 0.05 gal? Measure 3.16 fl oz of water in a jug, and use all of it for the next two steps.",
+      "No mark at 6.4 fl oz? Measure 3.16 fl oz of water in a jug, and use all of it for the next two steps.",
     );
   });
 
