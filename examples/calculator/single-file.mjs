@@ -4,6 +4,7 @@ import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { SPANISH_WORDS } from "swath-to-spoon/words/es";
+import { minify } from "terser";
 import { build } from "vite";
 
 /** Has Spanish within instead of loading it, which would keep apart all that it shares; and no indents, which templates have too. */
@@ -32,7 +33,8 @@ export async function buildSingleFile(root, folder, name) {
     return String(file.code ?? file.source);
   };
   // Inside a script element only its end has to be written otherwise.
-  const script = lean(text(".js")).replaceAll("</script", "<\\/script");
+  const { code } = await minify(lean(text(".js")), { module: true, compress: { passes: 3 } });
+  const script = code.replaceAll("</script", "<\\/script");
   const style = text(".css");
   const icon = await readFile(join(root, "public/icon.svg"), "utf8");
   const hash = (content) => `'sha256-${createHash("sha256").update(content).digest("base64")}'`;
