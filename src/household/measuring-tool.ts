@@ -11,7 +11,7 @@ import {
   type Partly,
   text,
 } from "../units/fields.js";
-import { type QuantityField, quantity } from "../units/quantity-field.js";
+import { type QuantityField, quantity, smallVolume } from "../units/quantity-field.js";
 import type { Mass, Quantity, Volume } from "../units/types.js";
 import { type Exact, exactSize, timesExactly } from "./exact-sizes.js";
 
@@ -29,7 +29,7 @@ export interface MeasuringTool {
 
 /* @__NO_SIDE_EFFECTS__ */
 function size(sentence: string): QuantityField<Volume | Mass> {
-  return quantity(sentence, ["volume", "mass"]);
+  return smallVolume(quantity(sentence, ["volume", "mass"]));
 }
 
 /** A tool's fields. */

@@ -11,7 +11,7 @@ import {
 } from "../units/fields.js";
 import { formulaLines, type GivenTerm } from "../units/formula-lines.js";
 import { sumOf } from "../units/quantity.js";
-import { measured, quantity } from "../units/quantity-field.js";
+import { measured, quantity, smallVolume } from "../units/quantity-field.js";
 import { perUnit, resolveUnit } from "../units/resolve.js";
 import { unitsLike } from "../units/systems.js";
 import type { Flow, Measured, Time, TimeUnit, Volume, VolumeUnit } from "../units/types.js";
@@ -300,7 +300,7 @@ export interface PlantTimeInput {
 
 const PLANT_TIME: ObjectField<PlantTimeInput> = object<PlantTimeInput>({
   flow: MEASURED_OUTPUT,
-  each: quantity("What each plant is to get. More than 0.", "volume"),
+  each: smallVolume(quantity("What each plant is to get. More than 0.", "volume")),
 });
 
 /**

@@ -1,3 +1,4 @@
+import type { Figures } from "../errors.js";
 import { type Calibration, measurementOf } from "../output-rate/calibration.js";
 import type { Measurement } from "../output-rate/measurement.js";
 import { rateUsed, readRate, type SingleRate } from "../tank-mix/label-rate.js";
@@ -127,19 +128,11 @@ function swathWarning(
   const wider = ratioOf(width, pass);
   const isStrong = wider > 1;
   const figures = { width, pass, band, times: forSaying(isStrong ? wider : 1 / wider) };
-  if (spacing !== undefined && isMultiple(width, spacing))
-    return warning(
-      "swath-is-spacing",
-      "warning",
-      // The band and the spacing say the same of the rows: it is the strip's width that doesn't.
-      widthPath,
-      "The strip's {width} matches the row or bed spacing, but one pass treats {pass}. " +
-        (isStrong
-          ? "If only {pass} was sprayed, enter that, or the mix is {times} times too strong."
-          : "If only {pass} was sprayed, enter that, or the mix is {times} times too weak."),
-      { ...figures, spacing },
-      isStrong ? "swath-is-spacing-strong" : "swath-is-spacing-weak",
-    );
+  if (spacing !== undefined && isMultiple(width, spacing)) {
+    // The band and the spacing say the same of the rows: it is the strip's width that doesn't.
+    const said = [widthPath, { ...figures, spacing }] as const;
+    return isSame(width, spacing) ? spacingWarning(isStrong, ...said) : spacingsWarning(isStrong, ...said);
+  }
   return warning(
     "swath-is-not-band",
     "warning",
@@ -150,6 +143,35 @@ function swathWarning(
       "Check both widths, and the rows or beds per pass.",
     { ...figures, ...(spacing !== undefined && { spacing }) },
     isStrong ? "swath-is-not-band-strong" : "swath-is-not-band-weak",
+  );
+}
+
+function spacingWarning(isStrong: boolean, path: string, figures: Figures): Warning {
+  return warning(
+    "swath-is-spacing",
+    "warning",
+    path,
+    "The strip's {width} matches the row or bed spacing, but one pass treats {pass}. " +
+      (isStrong
+        ? "If only {pass} was sprayed, enter that, or the mix is {times} times too strong."
+        : "If only {pass} was sprayed, enter that, or the mix is {times} times too weak."),
+    figures,
+    isStrong ? "swath-is-spacing-strong" : "swath-is-spacing-weak",
+  );
+}
+
+/** The same of a strip as wide as several rows: it matches nothing that a person knows. */
+function spacingsWarning(isStrong: boolean, path: string, figures: Figures): Warning {
+  return warning(
+    "swath-is-spacing",
+    "warning",
+    path,
+    "The strip is {width} wide, but one pass treats {pass}. " +
+      (isStrong
+        ? "If only {pass} was sprayed, enter that, or the mix is {times} times too strong."
+        : "If only {pass} was sprayed, enter that, or the mix is {times} times too weak."),
+    figures,
+    isStrong ? "swath-is-spacings-strong" : "swath-is-spacings-weak",
   );
 }
 

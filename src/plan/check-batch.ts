@@ -19,7 +19,7 @@ interface Sentence {
 /** What a careful colleague would question in a job by volume, count or row. Trusts its input. */
 export function batchWarnings(
   input: BatchInput,
-  { carrier, loads, totals }: MixOf<LoadProduct, CoversBatch>,
+  { carrier, loads, totals, toMark }: MixOf<LoadProduct, CoversBatch>,
   sizes: KnownMix["sizes"],
 ): Warning[] {
   return [
@@ -30,7 +30,7 @@ export function batchWarnings(
       return dosesWarnings(product, i, doses, strength).map(inBatch);
     }),
     ...manyLoads(loads.length, carrier.total, input),
-    ...mixWarnings(input, carrier, loads, USUAL),
+    ...mixWarnings(input, { carrier, loads, toMark }, USUAL),
   ];
 }
 

@@ -17,16 +17,22 @@ import { asPercent, type Warning, warning } from "./warnings.js";
 type MixSource = Pick<PlanInput, "sprayer" | "addedWater" | "products">;
 type Loads = readonly (LoadOf<LoadProduct> & CoversBatch)[];
 
+/** What is mixed. */
+interface Mixed {
+  readonly carrier: Carrier;
+  readonly loads: Loads;
+  readonly toMark?: { readonly carrier: Volume } | undefined;
+}
+
 /** What a careful colleague would say of the mix and its loads. */
 export function mixWarnings(
   input: MixSource,
-  carrier: Carrier,
-  loads: Loads,
+  { carrier, loads, toMark }: Mixed,
   thresholds: Pick<Thresholds, "lastLoadPercent">,
 ): Warning[] {
   return [
     ...tankWarnings(input, carrier.total, loads),
-    ...spareWarnings(input, carrier),
+    ...spareWarnings(input, carrier, toMark),
     ...lastLoadWarnings(input, loads, thresholds),
     ...waterWarnings(input, carrier.total),
     ...doseWarnings(input, loads),
@@ -61,18 +67,29 @@ const LARGE_RESERVE_PERCENT = 50;
 const LARGE_LINES_PERCENT = 25;
 
 /** Mix that isn't meant for the plot: a reserve out of proportion, lines that hold as much as a tank. */
-function spareWarnings({ sprayer: { tank } }: MixSource, { sprayed, reserve, lines }: Carrier): Warning[] {
+function spareWarnings(
+  { sprayer: { tank, marks } }: MixSource,
+  { sprayed, reserve, lines }: Carrier,
+  toMark: Mixed["toMark"],
+): Warning[] {
   const warnings: Warning[] = [];
   const [spare, held] = [100 * ratioOf(reserve, sprayed), 100 * ratioOf(lines, tank)];
+  // Nobody entered what the mix went up by to end on marks.
+  const asked = spare - (toMark ? 100 * ratioOf(toMark.carrier, sprayed) : 0);
+  const isAsked = moreThan(asked, LARGE_RESERVE_PERCENT);
   if (moreThan(spare, LARGE_RESERVE_PERCENT))
     warnings.push(
       warning(
         "reserve-large",
         "warning",
-        "reserve",
-        "The extra mix is {reserve} for a job that takes {sprayed}: all of it would be left over. " +
-          "Check the extra mix and its unit.",
+        isAsked ? "reserve" : marks === undefined ? "split" : "sprayer.marks",
+        isAsked
+          ? "The extra mix is {reserve} for a job that takes {sprayed}: all of it would be left over. " +
+              "Check the extra mix and its unit."
+          : "To reach the tank's mark, the extra mix is {reserve} for a job that takes {sprayed}. " +
+              "Check the marks or fills, or use a smaller tank.",
         { reserve, sprayed, percent: asPercent(spare) },
+        isAsked ? "reserve-large" : "reserve-large-marks",
       ),
     );
   if (moreThan(held, LARGE_LINES_PERCENT))
@@ -154,17 +171,24 @@ function doseWarnings({ products }: MixSource, loads: Loads): Warning[] {
         });
       }
       const long = measured.ok ? longestCount(measured) : undefined;
-      if (long !== undefined)
+      if (long !== undefined && !warnings.has(`${k} count`)) {
+        const figures = { product: name, count: long.count, tool: long.tool.name };
+        const isOnly = loads.length === 1;
         warnings.set(
           `${k} count`,
           warning(
             "long-count",
             "note",
             `loads[${i}].products[${k}]`,
-            "{product}: this dose fills the {tool.tool} {count} times. It's easy to lose count: use a larger tool.",
-            { product: name, count: long.count, tool: long.tool.name },
+            // "This dose" would be read as the one that the warning before it is about.
+            isOnly
+              ? "{product}: this dose fills the {tool.tool} {count} times. It's easy to lose count: use a larger tool."
+              : "{product}: the dose of load {load} fills the {tool.tool} {count} times. It's easy to lose count: use a larger tool.",
+            isOnly ? figures : { ...figures, load: load.number },
+            isOnly ? "long-count" : "long-count-load",
           ),
         );
+      }
       // Once a product, whatever the load.
       if (measured.scaleAssumed && !warnings.has(`${k} scale`))
         warnings.set(

@@ -88,7 +88,7 @@ export function planFor(input: PlanInput): Plan {
     ...input.products.flatMap((product, i) =>
       productWarnings(product, i, input, area, rate, totals.products[i] as ProductTotal),
     ),
-    ...mixWarnings(input, carrier, loads, thresholds),
+    ...mixWarnings(input, { carrier, loads, toMark }, thresholds),
   ];
   return {
     version: 1,

@@ -14,7 +14,7 @@ import {
   object,
 } from "../units/fields.js";
 import { formulaLines } from "../units/formula-lines.js";
-import { called, measured, quantity } from "../units/quantity-field.js";
+import { called, measured, quantity, smallVolume } from "../units/quantity-field.js";
 import { perUnit, resolveUnit } from "../units/resolve.js";
 import { positive } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
@@ -92,7 +92,7 @@ const EACH: EitherField<EachPlant> = /* @__PURE__ */ either<EachPlant>(
   "The mix that each of them gets: a volume, a time at a known flow, or what was used on several.",
   [
     called(
-      quantity("The mix that each of them gets. More than 0.", ["volume", "volumePerCount"]),
+      smallVolume(quantity("The mix that each of them gets. More than 0.", ["volume", "volumePerCount"])),
       "volume",
       EACH_EXAMPLES,
     ),

@@ -14,7 +14,7 @@ import {
   type Partly,
 } from "../units/fields.js";
 import { formulaLines } from "../units/formula-lines.js";
-import { type QuantityField, quantity, treatedArea } from "../units/quantity-field.js";
+import { type QuantityField, quantity, smallVolume, treatedArea } from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
 import { positive } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
@@ -98,10 +98,8 @@ export interface CarrierInput {
 }
 
 /** What hoses and boom hold. */
-export const LINE_VOLUME: QuantityField<Volume> = quantity(
-  "What hoses and boom hold: mixed, and not sprayed. None unless given.",
-  "volume",
-  "nonnegative",
+export const LINE_VOLUME: QuantityField<Volume> = smallVolume(
+  quantity("What hoses and boom hold: mixed, and not sprayed. None unless given.", "volume", "nonnegative"),
 );
 
 const CARRIER: ObjectField<CarrierInput> = object<CarrierInput>({

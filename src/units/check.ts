@@ -6,8 +6,8 @@ import type { Dimension, Quantity, UnitSystem } from "./types.js";
 
 /** Reads what a person typed, where an input may be text. */
 export interface TextReader {
-  /** The quantity in a text; throws where there is none. */
-  readonly quantity: (text: string, dimensions: readonly Dimension[]) => Quantity;
+  /** The quantity in a text; throws where there is none. `small`: an example of a volume is in fluid ounces or milliliters. */
+  readonly quantity: (text: string, dimensions: readonly Dimension[], small?: boolean) => Quantity;
   /** The number in a text; throws where there is none. */
   readonly number: (text: string) => number;
 }

@@ -1,7 +1,7 @@
 import { type ErrorCode, type Figures, type QuantityFigure, SprayMathError } from "../errors.js";
 import { descriptionOf } from "./describe.js";
 import { type IssueNames, NAMES } from "./names.js";
-import { isUnit } from "./resolve.js";
+import { isUnit, resolveUnit } from "./resolve.js";
 import type { Unit } from "./types.js";
 
 type Figure = Figures[string];
@@ -124,9 +124,10 @@ function number(value: number): string {
 
 function unit({ value, unit: name }: QuantityFigure): string {
   if (!isUnit(name)) return name;
-  const { dimension, symbol, plural } = descriptionOf(name);
-  // Plants and pots have no symbol: they are counted in their name.
-  return dimension === "count" && value !== 1 ? plural : symbol;
+  const { symbol } = descriptionOf(name);
+  const top = descriptionOf(resolveUnit(name).over);
+  // Plants, pots and cups have no symbol: they are counted in their name.
+  return value !== 1 && top.symbol === top.singular ? top.plural + symbol.slice(top.symbol.length) : symbol;
 }
 
 function quantity(figure: QuantityFigure): string {

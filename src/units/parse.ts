@@ -149,9 +149,9 @@ export function parseNumber(text: string, options?: NumberOptions): number {
 export function textReader(options: Omit<ParseOptions, "dimension"> = {}): TextReader {
   let quantity: TextReader["quantity"] | undefined;
   return {
-    quantity: (typed, dimensions) => {
+    quantity: (typed, dimensions, small) => {
       quantity ??= quantityReader(options);
-      return quantity(typed, dimensions);
+      return quantity(typed, dimensions, small);
     },
     number: (typed) => numberIn(typed, options.locale),
   };

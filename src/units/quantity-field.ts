@@ -37,6 +37,8 @@ export interface Demand {
   readonly bases?: readonly FractionBasis[] | undefined;
   /** Whether it may say how it was read: its resolution or its uncertainty. */
   readonly measured?: boolean | undefined;
+  /** Whether a volume is of a jug or a spoon rather than a tank, as all that is measured is: for examples in messages. */
+  readonly small?: boolean | undefined;
   /** What messages call it, with an example for each system: where naming all that it may measure would say too little. */
   readonly called?:
     | { readonly name: ExpectedName; readonly examples: Readonly<Record<UnitSystem, Quantity>> }
@@ -123,7 +125,8 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
 
   private fromText(text: string, check: Check): Quantity | undefined {
     try {
-      return check.texts?.quantity(text, this.demand.dimensions);
+      const { dimensions, measured, small = measured } = this.demand;
+      return check.texts?.quantity(text, dimensions, small);
     } catch (error) {
       return check.caught(error);
     }
@@ -392,6 +395,12 @@ export function basedOr<const D extends Dimension = never>(
   bases: readonly FractionBasis[] = BASES,
 ): QuantityField<BasedFraction | Of<D>> {
   return new QuantityField(about, { dimensions: [...others, "fraction"], range: "positive", bases });
+}
+
+/** The same field, of a volume that nobody has gallons of: for examples in messages. */
+/* @__NO_SIDE_EFFECTS__ */
+export function smallVolume<Q extends Quantity>(field: QuantityField<Q>): QuantityField<Q> {
+  return new QuantityField(field.about, { ...field.demand, small: true });
 }
 
 /** The same field, with a name and examples of its own in messages. */

@@ -104,15 +104,15 @@ export function quantityReader(how: Understanding): TextReader["quantity"] {
   const { locale = "en-US", system, ounce } = how;
   const texts = remembered(known, `${locale} ${system} ${ounce}`, (): KnownTexts => new WeakMap());
   const hasPoint = numeralSigns(locale).decimal === ".";
-  return (text, dimensions) => {
-    if (!hasPoint || !SHORT.test(text)) return readQuantity(text, dimensions, how);
+  return (text, dimensions, small) => {
+    if (!hasPoint || !SHORT.test(text)) return readQuantity(text, dimensions, how, small);
     const space = text.indexOf(" ");
     const number = Number(text.slice(0, space));
     const written = text.slice(space + 1);
     const those = textsFor(dimensions, texts);
     const said = those.get(written);
     if (said !== undefined) return remade(said, number, said.unit);
-    const quantity: Marked = readQuantity(text, dimensions, how);
+    const quantity: Marked = readQuantity(text, dimensions, how, small);
     // Words that change the number, such as a dozen, show in it; in 0 they don't.
     if (quantity.value !== number || number === 0) return quantity;
     if (those.size >= MOST_KNOWN) those.clear();
@@ -132,10 +132,16 @@ function textsFor(dimensions: readonly Dimension[], texts: KnownTexts): Map<stri
 
 /**
  * The unit of an example for a place that takes one of these dimensions. Of a product, gallons per acre are many times what labels say:
- * whoever copied the example would go over.
+ * whoever copied the example would go over. So it is of what is caught in a jug.
  */
-function exampleUnit([first = "volume", ...others]: readonly Dimension[], system: UnitSystem): Unit {
-  const unit = usualUnit(first, unitsIn(system));
+function exampleUnit(
+  [first = "volume", ...others]: readonly Dimension[],
+  system: UnitSystem,
+  small: boolean | undefined,
+): Unit {
+  const units = unitsIn(system);
+  if (small && first === "volume") return units.smallVolume;
+  const unit = usualUnit(first, units);
   return others.length > 0 ? (unit.replace("gal/ac", "pt/ac") as Unit) : unit;
 }
 
@@ -143,8 +149,9 @@ function readQuantity(
   text: string,
   dimensions: readonly Dimension[],
   { locale = "en-US", system = "us", ounce }: Understanding,
+  small?: boolean,
 ): Quantity {
-  const example = { value: 5, unit: exampleUnit(dimensions, system) };
+  const example = { value: 5, unit: exampleUnit(dimensions, system, small) };
   if (text.trim() === "")
     throw refusal("missing", "enter-quantity", "text", "Enter {expected.expected}, such as {example}.", {
       expected: "amount",
@@ -257,8 +264,9 @@ function readPart(reading: QuantityReading): Quantity<SimpleUnit> {
   return { value, unit: several ? readMultiple(reading) : readUnit(reading) };
 }
 
-/** What was typed as the number of an example. English messages say 1.5, which can't be typed where a comma is the decimal sign. */
+/** What was typed as the number of an example; no rate is 0. English messages say 1.5, which can't be typed where a comma is the decimal sign. */
 function forExample(value: number, { signs, example }: QuantityReading): number {
+  if (value === 0 && example.unit.includes("/")) return example.value;
   return Number.isInteger(value) || signs.decimal === "." ? value : example.value;
 }
 

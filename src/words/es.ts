@@ -956,6 +956,10 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "El ancho de la franja, {width}, es la distancia entre hileras o camas, pero una pasada trata {pass}. Si solo trató {pass}, anote eso: si no, la mezcla queda {times} veces más fuerte.",
       "swath-is-spacing-weak":
         "El ancho de la franja, {width}, es la distancia entre hileras o camas, pero una pasada trata {pass}. Si solo trató {pass}, anote eso: si no, la mezcla queda {times} veces más débil.",
+      "swath-is-spacings-strong":
+        "La franja mide {width} de ancho, pero una pasada trata {pass}. Si solo trató {pass}, anote eso: si no, la mezcla queda {times} veces más fuerte.",
+      "swath-is-spacings-weak":
+        "La franja mide {width} de ancho, pero una pasada trata {pass}. Si solo trató {pass}, anote eso: si no, la mezcla queda {times} veces más débil.",
       "swath-is-not-band-strong":
         "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces más fuerte. Revise los dos anchos y las hileras o camas por pasada.",
       "swath-is-not-band-weak":
@@ -1000,6 +1004,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Necesita {total} de mezcla y llena el tanque hasta {tank}: prepare {loads} {loads:one=carga;other=cargas} y mida el producto para cada una.",
       "reserve-large":
         "La mezcla extra es de {reserve} para un trabajo que lleva {sprayed}: sobraría toda. Revise la mezcla extra y su unidad.",
+      "reserve-large-marks":
+        "Para llegar a la marca del tanque, la mezcla extra es de {reserve} para un trabajo que lleva {sprayed}. Revise las marcas o los llenados, o use un tanque más pequeño.",
       "lines-large":
         "La manguera y el aguilón contienen {lines}, que es el {percent} del tanque de {tank}. Revise ese número y su unidad.",
       "last-load-small":
@@ -1010,6 +1016,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Agregar {water} de agua sin producto baja la mezcla al {strength} de su concentración, y la parcela recibe menos dosis. Agregue producto también para esa agua, o no la agregue.",
       "long-count":
         "{product}: llenaría {count} veces un mismo utensilio ({tool.tool}). Es fácil perder la cuenta: use uno más grande.",
+      "long-count-load":
+        "{product}: la dosis de la carga {load} llenaría {count} veces un mismo utensilio ({tool.tool}). Es fácil perder la cuenta: use uno más grande.",
       "scale-needed":
         "{product} es un producto seco y no hay báscula en la lista. Las cantidades suponen una báscula: péselo, no lo mida con cuchara.",
       "rate-needs-ground":

@@ -111,7 +111,9 @@ function sentenceOf(field: ts.Expression, checker: ts.TypeChecker): Written | un
   if (builder === "object") return third && literalOf(third);
   if (builder === "named") return second && sentenceOf(second, checker);
   if (first === undefined) return undefined;
-  return ["optional", "called"].includes(builder) ? sentenceOf(first, checker) : literalOf(first);
+  return ["optional", "called", "smallVolume"].includes(builder)
+    ? sentenceOf(first, checker)
+    : literalOf(first);
 }
 
 function sentenceOfConstant(name: ts.Identifier, checker: ts.TypeChecker): Written | undefined {

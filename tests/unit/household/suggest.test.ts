@@ -20,7 +20,7 @@ describe("what is suggested", () => {
         key: "suggest-stock",
         figures: { product: qty(0.125, "tsp"), stock: qty(1, "cup"), taken: qty(19 / 48, "cup") },
         message:
-          "Dilute it first: put 1/8 teaspoon of product in a measure, add water to 1 cup and stir. Your dose is 0.396 cup of that.",
+          "Dilute it first: put 1/8 teaspoon of product in a measure, add water to 1 cup and stir. Your dose is 0.396 cups of that.",
       },
       {
         key: "suggest-batch",

@@ -52,6 +52,40 @@ describe("a plan warns, word for word, of", () => {
         figures: { product: "Product A", count: 12, tool: "blue scoop" },
       },
     ]);
+    // Of several loads the first that is counted so long is named: beside another warning "this dose" could be of any.
+    const several = planApplication({
+      size: { kind: "count", count: qty(300, "pot"), each: qty(4, "fl_oz/pot") },
+      sprayer: { tank: qty(720, "fl_oz") },
+      products: [{ name: "Product B", form: "liquid", rate: qty(5, "mL/pot") }],
+      tools: "syringes",
+    }).warnings.map(({ key, message }) => [key, message]);
+    expect(several).toContainEqual([
+      "long-count-load",
+      "Product B: the dose of load 2 fills the 50 mL syringe 12 times. It's easy to lose count: use a larger tool.",
+    ]);
+  });
+
+  it("a strip as wide as several rows: it matches nothing", () => {
+    const rows = { kind: "row-bands", rows: 9, rowLength: qty(90, "ft"), rowSpacing: qty(3, "ft") } as const;
+    const said = (input: Partial<PlanInput>) =>
+      planApplication({ ...QUIET, ...input })
+        .warnings.filter(({ code }) => code === "swath-is-spacing")
+        .map(({ key, message }) => [key, message]);
+    const wide = { ...STRIP, swath: qty(18, "ft"), distance: qty(60.5, "ft") };
+    expect(said({ plot: { ...rows, bandWidth: qty(18, "in") }, calibration: wide })).toEqual([
+      [
+        "swath-is-spacings-strong",
+        "The strip is 18 ft wide, but one pass treats 18 in. If only 18 in was sprayed, enter that, or the mix is 12 times too strong.",
+      ],
+    ]);
+    const narrow = { ...STRIP, swath: qty(6, "ft"), distance: qty(181.5, "ft") };
+    const sprayer = { tank: qty(20, "gal"), rowsPerPass: 4 };
+    expect(said({ plot: { ...rows, bandWidth: qty(2, "ft") }, calibration: narrow, sprayer })).toEqual([
+      [
+        "swath-is-spacings-weak",
+        "The strip is 6 ft wide, but one pass treats 8 ft. If only 8 ft was sprayed, enter that, or the mix is 1.3 times too weak.",
+      ],
+    ]);
   });
 
   it("a run that stands out, where the first took the most and another is further off", () => {
@@ -78,6 +112,20 @@ describe("a plan warns, word for word, of", () => {
         expect.objectContaining({ percent: { value: 403, unit: "%" } }),
       ],
     ]);
+    // Nobody entered extra mix: the tank's mark is where it comes from, or the fill.
+    const marks = [
+      "To reach the tank's mark, the extra mix is 1.52 gal for a job that takes 2.48 gal. Check the marks or fills, or use a smaller tank.",
+      expect.objectContaining({ percent: { value: 61, unit: "%" } }),
+    ];
+    expect(said({ sprayer: { tank: qty(4, "gal"), marks: qty(4, "gal") } })).toEqual([
+      ["reserve-large", "warning", "sprayer.marks", ...marks],
+    ]);
+    expect(said({ split: { fills: [qty(4, "gal")] } })).toEqual([
+      ["reserve-large", "warning", "split", ...marks],
+    ]);
+    expect(
+      said({ sprayer: { tank: qty(8, "gal"), marks: qty(8, "gal") }, reserve: { percent: 60 } }),
+    ).toEqual([expect.arrayContaining(["reserve"])]);
     expect(said({ sprayer: { tank: qty(4, "gal"), lineVolume: qty(2, "gal") } })).toEqual([
       [
         "lines-large",

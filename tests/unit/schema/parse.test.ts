@@ -77,6 +77,32 @@ describe("an example in a message", () => {
     );
   });
 
+  it("is in fluid ounces or milliliters for what a jug or a spoon holds: in gallons it would be far off", () => {
+    const job = {
+      ...TYPED,
+      calibration: { kind: "strip", used: "30", swath: "4 ft", distance: "100 ft" },
+      sprayer: { tank: "4", lineVolume: "4" },
+      tools: [{ name: "cup", capacity: "1" }],
+    };
+    says(job, "calibration.used", "Add a unit, such as 30 fl oz.");
+    says(job, "sprayer.lineVolume", "Add a unit, such as 4 fl oz.");
+    says(job, "tools[0].capacity", "Add a unit, such as 1 fl oz.");
+    says(job, "sprayer.tank", "Add a unit, such as 4 gal.");
+    const pots = {
+      size: { kind: "count", count: "300 pots", each: "3" },
+      sprayer: { tank: "4 gal" },
+      products: [{ name: "Product A", form: "liquid", rate: "0.5 mL per pot" }],
+      tools: "syringes",
+    };
+    const said = (system: "us" | "metric") => errorOf(() => parseBatchInput(pots, { system })).message;
+    expect(said("us")).toBe("Add a unit, such as 3 fl oz.");
+    expect(said("metric")).toContain("Add a unit, such as 3 mL.");
+  });
+
+  it("is no rate of 0", () => {
+    says(product("liquid", "0"), "products[0].rate", "Add a unit, such as 5 pt/ac.");
+  });
+
   it("turns a rate that is upside down", () => {
     says(
       product("liquid", "1 ac/qt"),
