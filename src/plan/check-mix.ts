@@ -1,19 +1,21 @@
 import { longestCount } from "../household/measure-out.js";
 import type { Carrier } from "../tank-mix/carrier.js";
 import { mixStrengthOf } from "../tank-mix/strength.js";
+import { onTank } from "../tank-mix/tank-marks.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { orderOf, ratioOf } from "../units/quantity.js";
 import { atLeast } from "../units/three-figures.js";
 import type { Volume } from "../units/types.js";
+import { isSpare } from "./coverage.js";
 import type { PlanInput } from "./input.js";
-import type { LoadOf, LoadProduct } from "./result.js";
+import type { CoversBatch, LoadOf, LoadProduct } from "./result.js";
 import type { Thresholds } from "./thresholds.js";
 import { asPercent, type Warning, warning } from "./warnings.js";
 
 /** What of a job's input its mix is checked by. */
-type MixSource = Pick<PlanInput, "sprayer" | "addedWater">;
-type Loads = readonly LoadOf<LoadProduct>[];
+type MixSource = Pick<PlanInput, "sprayer" | "addedWater" | "products">;
+type Loads = readonly (LoadOf<LoadProduct> & CoversBatch)[];
 
 /** What a careful colleague would say of the mix and its loads. */
 export function mixWarnings(
@@ -25,9 +27,9 @@ export function mixWarnings(
   return [
     ...tankWarnings(input, carrier.total, loads),
     ...spareWarnings(input, carrier),
-    ...lastLoadWarnings(loads, thresholds),
+    ...lastLoadWarnings(input, loads, thresholds),
     ...waterWarnings(input, carrier.total),
-    ...doseWarnings(loads),
+    ...doseWarnings(input, loads),
   ];
 }
 
@@ -86,18 +88,32 @@ function spareWarnings({ sprayer: { tank } }: MixSource, { sprayed, reserve, lin
   return warnings;
 }
 
-function lastLoadWarnings(loads: Loads, { lastLoadPercent }: Pick<Thresholds, "lastLoadPercent">): Warning[] {
+function lastLoadWarnings(
+  { sprayer: { tank } }: MixSource,
+  loads: Loads,
+  { lastLoadPercent }: Pick<Thresholds, "lastLoadPercent">,
+): Warning[] {
   const [first, last] = [loads[0], loads[loads.length - 1]];
   if (first === undefined || last === undefined || first === last) return [];
   const percent = 100 * ratioOf(last.carrier, first.carrier);
   if (!moreThan(lastLoadPercent, percent)) return [];
+  const isExtra = isSpare(last);
   return [
     warning(
       "last-load-small",
       "warning",
       `loads[${loads.length - 1}]`,
-      "The last load is only {last}: hard to measure for, and the pump may not pick it all up. Split the mix into equal loads.",
-      { last: last.carrier, full: first.carrier, percent: asPercent(percent) },
+      // Equal loads would have as much extra mix, or more.
+      isExtra
+        ? "The last load is only {last}, and all of it is extra mix. Leave it out, or plan less extra mix."
+        : "The last load is only {last}: hard to measure for, and the pump may not pick it all up. Split the mix into equal loads.",
+      {
+        // As the sheets have it.
+        last: last.mark ?? atLeast(onTank(last.carrier, tank)),
+        full: first.carrier,
+        percent: asPercent(percent),
+      },
+      isExtra ? "last-load-extra" : "last-load-small",
     ),
   ];
 }
@@ -119,10 +135,12 @@ function waterWarnings({ addedWater }: MixSource, mix: Volume): Warning[] {
 }
 
 /** What the doses give rise to; doses that are alike are reported once. */
-function doseWarnings(loads: Loads): Warning[] {
+function doseWarnings({ products }: MixSource, loads: Loads): Warning[] {
   const warnings = new Map<string, Warning>();
   for (const [i, load] of loads.entries())
     for (const [k, { name, amount, measured }] of load.products.entries()) {
+      // Bags go in whole: nobody measures what is in them.
+      if (products[k]?.inSolubleBag) continue;
       if (!measured.ok) {
         const { key, message, figures } = measured.issue;
         // By what is said: like loads may differ in a last digit that nobody reads.

@@ -2,6 +2,12 @@ import type { Carrier } from "../tank-mix/carrier.js";
 import type { Load } from "../tank-mix/loads.js";
 import { inUnit } from "../units/convert.js";
 import type { Volume } from "../units/types.js";
+import type { CoversBatch } from "./result.js";
+
+/** Whether all of a load is extra mix. */
+export function isSpare({ area, count, rowLength }: CoversBatch): boolean {
+  return (count ?? rowLength ?? area)?.value === 0;
+}
 
 /**
  * How much of each load is sprayed on the job. The first load fills hose and boom, and they stay full until the job is done;

@@ -49,6 +49,8 @@ function adviceFor({ loads, input }: AnyPlan): DoseAdvice[] {
   const seen = products.map(() => new Set<number>());
   return loads.flatMap(({ number, carrier, products: doses }) =>
     doses.flatMap(({ name, amount, measured }: LoadProduct, k): DoseAdvice[] => {
+      // Bags go in whole: no tool helps.
+      if (products[k]?.inSolubleBag) return [];
       const before = seen[k] as Set<number>;
       if ((measured.ok && longestCount(measured) === undefined) || before.has(amount.value)) return [];
       before.add(amount.value);

@@ -26,6 +26,7 @@ export type MistakeCode =
   | "other-land-unit"
   | "land-unit-from-other"
   | "inverted"
+  | "fraction-inverted"
   | "rate-inverted"
   | "multiplied"
   | "divided-by-area"
@@ -80,11 +81,13 @@ export type MistakeCode =
   | "took-the-water"
   | "strength-ignored"
   | "strengths-subtracted"
+  | "strengths-swapped"
   | "full-tank-dose"
   | "all-in-last-load"
   | "equal-loads"
   | "per-second-left"
   | "speed-factor-inverted"
+  | "speed-inverted"
   | "per-minute-left"
   | "other-speed-unit"
   | "land-for-lawn"
@@ -249,6 +252,11 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "One step was multiplied instead of divided, or divided instead of multiplied.",
     "The number is far from an estimate in round numbers.",
     "Write the units next to the numbers. Only the unit of the answer may be left.",
+  ),
+  "fraction-inverted": words(
+    "The fraction was turned upside down.",
+    "The number is far from an estimate in round numbers.",
+    "Swap the two numbers of the division.",
   ),
   "rate-inverted": words(
     "The fraction was turned upside down.",
@@ -443,12 +451,12 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "tablespoon-for-teaspoon": words(
     "The spoons were counted as tablespoons.",
-    "A tablespoon holds 3 teaspoons, so the number is 3 times too small.",
+    "A tablespoon holds 3 teaspoons, so fewer of them go in.",
     "Check which spoon the question gives.",
   ),
   "teaspoon-for-tablespoon": words(
     "The spoons were counted as teaspoons.",
-    "With tablespoons this would be 3 times the dose.",
+    "With tablespoons this would be about 3 times the dose.",
     "Check which spoon the question gives.",
   ),
   "ground-for-treated": words(
@@ -482,7 +490,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "{onePercent} is 1 part in 100: divide by 100.",
   ),
   "final-percent-only": words(
-    "The final percent was used as a whole number, and the strength was left out.",
+    "The final percent was not divided by 100, and the strength was left out.",
     "The number is far from an estimate in round numbers.",
     "Divide the final percent by the percent of the concentrate.",
   ),
@@ -516,6 +524,11 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Mix it in your head: the strength does not come out.",
     "Divide the strength to make by the strength of the concentrate.",
   ),
+  "strengths-swapped": words(
+    "The two strengths were used the wrong way around.",
+    "This is more than the whole mix.",
+    "Divide the strength to make by the strength of the concentrate.",
+  ),
   "full-tank-dose": words(
     "The last load got the product of a full tank.",
     "The last load is smaller, so the mix would be too strong.",
@@ -540,6 +553,11 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "The factor between the two units of speed was used upside down.",
     "Compare it with walking pace, about {walking}.",
     "{oneSpeed} is about {perSecond} {length.unit} per second.",
+  ),
+  "speed-inverted": words(
+    "The time was divided by the distance.",
+    "The units come out as a time per distance.",
+    "Divide the distance by the time.",
   ),
   "per-minute-left": words(
     "The speed was left in {length.unit} per minute.",

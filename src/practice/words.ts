@@ -74,6 +74,8 @@ export type PracticeText =
   | "theProblem"
   | "estimate"
   | "estimateOf"
+  | "estimateOthers"
+  | "roundedTo"
   | "step"
   | "stepIn"
   | "unitsOnly"
@@ -179,7 +181,9 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       toScale: "Drawn to scale",
       theProblem: "The problem",
       estimate: "Estimate",
-      estimateOf: "With round figures ({figures}) it comes to about {answer}.",
+      estimateOf: "Round {figures}. It comes to about {answer}.",
+      estimateOthers: "Round {figures}. With the other figures as given, it comes to about {answer}.",
+      roundedTo: "{given} to {round}",
       step: "Step {number}: {found}",
       stepIn: "Step {number}: {found} in {unit}",
       unitsOnly: "Units: {units}",

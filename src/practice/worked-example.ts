@@ -28,7 +28,8 @@ type BoardWriter = Writer<PracticeMessages>;
  * Returns a worked example for the board, one step a slide: the problem, an estimate, each step with its units, and a check in
  * other units.
  *
- * The estimate is the same formula on round figures. A step shows the formula, the figures in it, which units cancel, and where a
+ * The estimate is the same formula with figures rounded; there is none where they are round as they are, or where rounding would
+ * mislead. A step shows the formula, the figures in it, which units cancel, and where a
  * factor comes from. The check works the problem again in the other system of units. The last slide has the likeliest mistakes.
  *
  * @param topic - one of `practiceTopics`
@@ -88,24 +89,39 @@ function problemSlide(problem: PracticeProblem, writer: BoardWriter): Part[] {
 // Further off than this, round figures mislead: where loads are counted, or a little is left of much.
 const MOST_OFF = 0.3;
 
-/** The same formula on round figures; nothing where the figures are round as they are. */
+// Nearer than this is the noise of the arithmetic.
+const SAME = 1e-9;
+
+/** The same formula with figures rounded; nothing where those that it takes are round as they are. */
 function estimateSlide({ topic: name, given, units }: PracticeProblem, writer: BoardWriter): Part[][] {
   const topic = TOPICS[name];
   const sizes = sizesIn(units);
   const right = topic.answer(given, sizes);
   if (typeof right === "string") return [];
-  const estimates = roundings(given).map((figures) => ({
-    figures,
-    about: topic.answer(figures, sizes) as number,
+  const figures = needed(topic, given);
+  const estimates = roundings(figures).map((round) => ({
+    steps: roundingsOf(figures, round, writer),
+    isAll: areAllRounded(figures, round),
+    about: topic.answer({ ...given, ...round }, sizes) as number,
   }));
-  const fair = estimates.find(({ about }) => Math.abs(about / right - 1) <= MOST_OFF);
+  const fair = estimates.find(({ steps, about }) => {
+    const off = Math.abs(about / right - 1);
+    // A figure that cancels estimates nothing. A count may well be the same for it.
+    return steps.length > 0 && off <= MOST_OFF && (off > SAME || topic.unit === undefined);
+  });
   if (fair === undefined) return [];
   const { messages, fill } = writer;
-  const filled = fill(messages.practice.estimateOf, {
-    figures: listOf(needed(topic, fair.figures), writer),
-    answer: answerText(inAnswerUnit(topic, Number(fair.about.toPrecision(2)), sizes), writer),
+  const { estimate, estimateOf, estimateOthers } = messages.practice;
+  const filled = fill(fair.isAll ? estimateOf : estimateOthers, {
+    figures: listText(fair.steps, writer),
+    answer: answerText(inAnswerUnit(topic, inTwoFigures(fair.about), sizes), writer),
   });
-  return [[heading(2, messages.practice.estimate) as Part, text(filled) as Part]];
+  return [[heading(2, estimate) as Part, text(filled) as Part]];
+}
+
+/** A number in two figures; without the noise of the arithmetic, which would make 220 or 230 of 225. */
+function inTwoFigures(value: number): number {
+  return Number(Number(value.toPrecision(12)).toPrecision(2));
 }
 
 /** Rounder figures, the roundest first: all of one digit, or only one of them where the others have two at most. */
@@ -118,6 +134,24 @@ function roundings(given: Given): Given[] {
   return [rounded(given, 1), ...single].filter(
     (figures) => sameFigures(figures, rounded(figures, 2)) && !sameFigures(figures, given),
   );
+}
+
+/** What is rounded to what, each once. */
+function roundingsOf(given: Given, round: Given, { messages, fill, short }: BoardWriter): string[] {
+  const after = amountsIn(round).map(short);
+  const texts = amountsIn(given).flatMap((amount, at) => {
+    const figures = { given: short(amount), round: after[at] as string };
+    return figures.given === figures.round ? [] : [fill(messages.practice.roundedTo, figures)];
+  });
+  return [...new Set(texts)];
+}
+
+/** Whether no figure is as it was given. A count is. */
+function areAllRounded(given: Given, round: Given): boolean {
+  const after = Object.values(round).flat();
+  return Object.values(given)
+    .flat()
+    .every((one, at) => typeof one === "object" && one.value !== (after[at] as Quantity).value);
 }
 
 function rounded(given: Given, digits: number): Given {
@@ -259,10 +293,13 @@ function mistakesSlide({ mistakes }: PracticeProblem, writer: BoardWriter): Part
 
 /** The amounts that a problem gives, as a list; counts stay as they are and say nothing alone. */
 function listOf(given: Given, writer: BoardWriter): string {
-  const amounts = Object.values(given)
+  return listText(amountsIn(given).map(writer.short), writer);
+}
+
+function amountsIn(given: Given): Quantity[] {
+  return Object.values(given)
     .flat()
     .filter((one): one is Quantity => typeof one === "object");
-  return listText(amounts.map(writer.short), writer);
 }
 
 /** The figures that the answer needs. */

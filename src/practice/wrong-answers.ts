@@ -125,6 +125,7 @@ function answerBy(
   const changed = Object.assign({}, given, ...routes.map((route) => route.given));
   const before = fixed[0] ?? (names.length === 0 ? right : topic.answer(changed, sizes));
   if (typeof before === "string") return before;
-  const answer = routes.reduce((product, { times = 1 }) => product * times, before);
+  const upright = routes.reduce((product, { times = 1 }) => product * times, before);
+  const answer = routes.some(({ isInverse }) => isInverse) ? 1 / upright : upright;
   return Number.isFinite(answer) && answer >= 0 ? answer : undefined;
 }

@@ -390,6 +390,11 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "El número está lejos de una estimación con números redondos.",
       "Escriba las unidades junto a los números. Solo debe quedar la unidad de la respuesta.",
     ),
+    "fraction-inverted": mistake(
+      "La fracción se puso al revés.",
+      "El número está lejos de una estimación con números redondos.",
+      "Intercambie los dos números de la división.",
+    ),
     "rate-inverted": mistake(
       "La fracción se puso al revés.",
       "Escriba las unidades junto a los números. También salen al revés.",
@@ -583,12 +588,12 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "tablespoon-for-teaspoon": mistake(
       "Se contaron cucharadas en vez de cucharaditas.",
-      "En una cucharada caben 3 cucharaditas, así que el número es 3 veces más chico de lo debido.",
+      "En una cucharada caben 3 cucharaditas, así que van menos.",
       "Vea qué cuchara dice la pregunta.",
     ),
     "teaspoon-for-tablespoon": mistake(
       "Se contaron cucharaditas en vez de cucharadas.",
-      "Con cucharadas esto sería el triple de la dosis.",
+      "Con cucharadas esto sería cerca del triple de la dosis.",
       "Vea qué cuchara dice la pregunta.",
     ),
     "ground-for-treated": mistake(
@@ -622,7 +627,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       PER_HUNDRED,
     ),
     "final-percent-only": mistake(
-      "El porcentaje final se usó como número entero, y faltó la concentración del producto.",
+      "El porcentaje final no se dividió entre 100, y faltó la concentración del producto.",
       "El número está lejos de una estimación con números redondos.",
       "Divida el porcentaje final entre el porcentaje del concentrado.",
     ),
@@ -656,6 +661,11 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Haga la mezcla en la mente: la concentración no sale.",
       "Divida la concentración que se quiere entre la del producto.",
     ),
+    "strengths-swapped": mistake(
+      "Las dos concentraciones se usaron al revés.",
+      "Es más que toda la mezcla.",
+      "Divida la concentración que se quiere entre la del producto.",
+    ),
     "full-tank-dose": mistake(
       "La última carga recibió el producto de un tanque lleno.",
       "La última carga es más chica, así que la mezcla quedaría demasiado fuerte.",
@@ -680,6 +690,11 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "El factor entre las dos unidades de velocidad se usó al revés.",
       "Compárela con el paso normal, más o menos {walking}.",
       "{oneSpeed} son unos {perSecond} {length.unit} por segundo.",
+    ),
+    "speed-inverted": mistake(
+      "El tiempo se dividió entre la distancia.",
+      "Las unidades salen como un tiempo por distancia.",
+      "Divida la distancia entre el tiempo.",
     ),
     "per-minute-left": mistake(
       "La velocidad se quedó en {length.unit} por minuto.",
@@ -1062,7 +1077,9 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     toScale: "Dibujado a escala",
     theProblem: "El problema",
     estimate: "Estimación",
-    estimateOf: "Con números redondos ({figures}) da más o menos {answer}.",
+    estimateOf: "Redondee {figures}. Da más o menos {answer}.",
+    estimateOthers: "Redondee {figures}. Con las demás cifras como están, da más o menos {answer}.",
+    roundedTo: "{given} a {round}",
     step: "Paso {number}: {found}",
     stepIn: "Paso {number}: {found} en {unit}",
     unitsOnly: "Unidades: {units}",

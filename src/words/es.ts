@@ -1004,6 +1004,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "La manguera y el aguilón contienen {lines}, que es el {percent} del tanque de {tank}. Revise ese número y su unidad.",
       "last-load-small":
         "La última carga es de solo {last}: es difícil medir para ella, y la bomba quizá no la saque toda. Divida la mezcla en cargas iguales.",
+      "last-load-extra":
+        "La última carga es de solo {last}, y toda es mezcla extra. No la prepare, o planee menos mezcla extra.",
       "water-without-product":
         "Agregar {water} de agua sin producto baja la mezcla al {strength} de su concentración, y la parcela recibe menos dosis. Agregue producto también para esa agua, o no la agregue.",
       "long-count":
@@ -1736,7 +1738,10 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       sprayOn: "Siga aplicando, hasta {place}.",
       sprayPast:
         "Aplique hasta {place} y siga hasta vaciar el tanque. Marque dónde para y empiece ahí la próxima carga.",
-      sprayOut: "Aplique hasta vaciar el tanque. Marque dónde para y empiece ahí la próxima carga.",
+      sprayOut:
+        "Aplique hasta vaciar el tanque (al menos {area}). Marque dónde para y empiece ahí la próxima carga.",
+      useOut:
+        "Rocíe o riegue hasta vaciar el tanque (al menos {area}). Marque dónde para y empiece ahí la próxima carga.",
       topUpFull: "Complete con agua hasta llenar el tanque.",
       fillAll: "llene el tanque por completo",
       spareLoad: "Toda esta carga es extra. Prepárela solo si le falta mezcla.",
@@ -1754,6 +1759,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       pour: "{product}: {amount}. Mida {measures} ({remark}).",
       pourOtherwise:
         "{product}: {amount}. No se puede medir con estos utensilios. Consiga uno que sirva antes de preparar esta carga.",
+      pourBags:
+        "{product}: {amount}, en bolsas solubles. No abra las bolsas. Use bolsas enteras; si no sale un número entero de bolsas, cambie la carga.",
+      wholeBags: "bolsas enteras, sin abrir; si no sale un número entero de bolsas, cambie la carga",
       topUp: "Complete con agua hasta {carrier}.",
       waterByJug:
         "¿No hay marca en {carrier}? Mida {water} de agua en una jarra y use toda en los dos pasos que siguen.",

@@ -1,3 +1,4 @@
+import { isSpare } from "../plan/coverage.js";
 import { endsOf, type LoadEnd } from "../plan/load-ends.js";
 import { ANY_PLAN } from "../plan/read-plan.js";
 import { isRefused } from "../plan/refused.js";
@@ -8,19 +9,21 @@ import { withoutNoise } from "../units/three-figures.js";
 import type { TreatedArea } from "../units/types.js";
 import { cardAlerts, type WrittenAlert } from "./job/alerts.js";
 import { alike, loadsTitle } from "./job/alike.js";
-import { inOrder, type WrittenDose, writtenDoses } from "./job/amounts.js";
+import { inOrder, isInBags, type WrittenDose, writtenDoses } from "./job/amounts.js";
 import {
   aboutText,
   cautionTexts,
   coveredByAll,
   coveredByEach,
   coversText,
-  hasRest,
+  emptyText,
   hasRestBefore,
-  isSpare,
+  lastSprayed,
+  leftAtEnd,
   nameFacts,
   outputFacts,
   rateFacts,
+  runsOn,
   type SheetFact,
   sizeFacts,
   totalText,
@@ -143,13 +146,17 @@ function cardLoads(plan: AnyPlan, writer: Writer): CardLoad[] {
   );
   const ends = endsOf(plan);
   const read = mixing.map((steps, at) => [...steps, isSpare(plan.loads[at] as Load)].join("\n"));
-  return alike(read).map((places) => ({
-    title: loadsTitle(places, plan, writer),
-    steps: [
-      ...(mixing[places[0] as number] as readonly string[]),
-      ...sprayingSteps(places, ends, plan, writer),
-    ],
-  }));
+  return alike(read).map((places) => {
+    const [first = 0] = places;
+    const steps = mixing[first] as readonly string[];
+    return {
+      title: loadsTitle(places, plan, writer),
+      // Boxes are ticked from the top: at the end it would be mixed.
+      steps: isSpare(plan.loads[first] as Load)
+        ? [writer.messages.text.spareLoad, ...steps]
+        : [...steps, ...sprayingSteps(places, ends, plan, writer)],
+    };
+  });
 }
 
 function mixingSteps(load: Load, doses: readonly WrittenDose[], plan: AnyPlan, writer: Writer): string[] {
@@ -157,14 +164,15 @@ function mixingSteps(load: Load, doses: readonly WrittenDose[], plan: AnyPlan, w
   const { text } = messages;
   return [
     fill(text.halfFill, { half: exact(halfOf(load, plan)) }),
-    ...doses.map(({ product, amount, measures, remark }) =>
-      fill(measures.length === 0 ? text.pourOtherwise : text.pour, {
+    ...doses.map(({ product, amount, measures, remark }) => {
+      const inBags = isInBags(product, plan) && text.pourBags;
+      return fill(inBags || (measures.length === 0 ? text.pourOtherwise : text.pour), {
         product,
         amount,
         measures: measures.join(" + "),
         remark,
-      }),
-    ),
+      });
+    }),
     ...topUpSteps(load, plan, writer),
   ];
 }
@@ -194,15 +202,8 @@ function sprayingSteps(
 ): string[] {
   const [first] = places;
   const stop = first === 0 && ends[0] ? stopText(ends[0], plan, writer) : undefined;
-  const last = plan.loads.length - 1;
-  const isLast = places.at(-1) === last && !isSpare(plan.loads[last] as Load);
-  const left = isLast ? leftText(plan, writer) : undefined;
+  const left = places.includes(lastSprayed(plan)) ? leftText(plan, writer) : undefined;
   return [...coverageSteps(places, ends, plan, writer), stop, left].filter((step) => step !== undefined);
-}
-
-/** Whether something is left of a load that another one follows. */
-function runsOn(at: number, plan: AnyPlan): boolean {
-  return at < plan.loads.length - 1 && hasRest(at, plan);
 }
 
 function coverageSteps(
@@ -216,18 +217,14 @@ function coverageSteps(
   const [first = 0] = places;
   if (plan.loads.length === 1 && "area" in plan) return [text.sprayAll];
   if (places.length === 1) return [sprayText(first, ends, plan, writer)];
-  if (isSpare(plan.loads[first] as Load)) return [text.spareLoad];
-  const last = lastSprayed(plan);
-  const withRest = (step: string): string =>
-    places.includes(last) ? `${step} ${fill(text.doesRest, { load: last + 1 })}` : step;
-  if (places.some((at) => runsOn(at, plan))) return [withRest(text.sprayOut)];
+  if (places.some((at) => runsOn(at, plan))) return [emptyText(places, plan, writer)];
   const known = endsText(places, ends, plan, writer);
   // Where loads differ, the places where they end say how.
   const isSaid = known !== undefined && coveredByEach(places, ends, plan, writer) === undefined;
   const area = isSaid ? undefined : coveredByAll(places, ends, plan, writer);
   const isOnPlot = "area" in plan;
   const each = area && fill(isOnPlot ? text.sprayEach : text.useEach, { area });
-  return [each ?? (isOnPlot ? text.sprayIt : text.useAll), ...(known === undefined ? [] : [withRest(known)])];
+  return [each ?? (isOnPlot ? text.sprayIt : text.useAll), ...(known === undefined ? [] : [known])];
 }
 
 /** Where each of several loads runs out. Nothing where that can't be said of all of them. */
@@ -248,12 +245,8 @@ function endsText(
     return place === undefined ? [] : [fill(text.loadRunsOut, { load: at + 1, done: place })];
   });
   if (done.length < out.length || out.length > MOST_ENDS) return undefined;
-  return fill(text.runOut, { ends: done });
-}
-
-/** The last load that is sprayed: it comes to the end of the job, with the extra mix still in it. */
-function lastSprayed({ loads }: AnyPlan): number {
-  return loads.filter((load) => !isSpare(load)).length - 1;
+  const step = fill(text.runOut, { ends: done });
+  return places.includes(last) ? `${step} ${fill(text.doesRest, { load: last + 1 })}` : step;
 }
 
 // More places than these nobody looks up.
@@ -263,13 +256,13 @@ function sprayText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: 
   const { messages, fill, three } = writer;
   const { text } = messages;
   const load = plan.loads[at] as Load;
-  if (isSpare(load)) return text.spareLoad;
   const area = coversText(load, ends[at], writer);
   if (area === undefined) return text.useAll;
-  if (!("area" in plan)) return fill(text.use, { area });
-  const end = ends[at] as LoadEnd;
-  const place = placeText(end, plan, writer);
-  if (runsOn(at, plan)) return place === undefined ? text.sprayOut : fill(text.sprayPast, { place });
+  const end = ends[at];
+  const place = end && "area" in plan ? placeText(end, plan, writer) : undefined;
+  if (runsOn(at, plan))
+    return place === undefined ? emptyText([at], plan, writer) : fill(text.sprayPast, { place });
+  if (end === undefined || !("area" in plan)) return fill(text.use, { area });
   if (place === undefined) return fill(text.spray, { area: aboutText(area, end, writer) });
   // What the load before has left goes on first.
   if (hasRestBefore(at, plan)) return fill(text.sprayOn, { place });
@@ -280,8 +273,8 @@ function sprayText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: 
 function leftText(plan: AnyPlan, writer: Writer): string | undefined {
   const { messages, fill, exact } = writer;
   const { text } = messages;
-  const { leftover, carrier } = plan;
-  const reserve = inTank(carrier.reserve, plan);
+  const leftover = leftAtEnd(plan);
+  const reserve = inTank(leftover.reserve, plan);
   const mix = roughly(reserve);
   if (mix.value === 0) return undefined;
   // Two figures of a gallon that are no quarters become ounces, and these come from the mix itself: rounded twice, they'd be off.

@@ -1,3 +1,4 @@
+import { isSpare } from "../plan/coverage.js";
 import { endsOf } from "../plan/load-ends.js";
 import { usesGround } from "../plan/rates-fit.js";
 import { ANY_PLAN } from "../plan/read-plan.js";
@@ -15,11 +16,13 @@ import {
   cautionTexts,
   coveredByAll,
   coversText,
-  isSpare,
+  emptyText,
+  leftAtEnd,
   mixingText,
   nameFacts,
   outputFacts,
   rateFacts,
+  runsOn,
   type SheetFact,
   sizeFacts,
   totalMixText,
@@ -175,6 +178,8 @@ export function worksheetHeadings(text: Messages["text"]): Worksheet["headings"]
   };
 }
 
+type Load = AnyPlan["loads"][number];
+
 function writtenLoads(plan: AnyPlan, doses: WrittenDoses["loads"], writer: Writer): WrittenLoad[] {
   const { messages, fill, exact } = writer;
   const { text } = messages;
@@ -189,12 +194,16 @@ function writtenLoads(plan: AnyPlan, doses: WrittenDoses["loads"], writer: Write
       doses: inOrder(doses[at] as readonly WrittenDose[], plan),
     };
   });
-  return alike(mixed.map((load) => JSON.stringify(load))).map((places) => {
+  const read = mixed.map((load, at) => JSON.stringify([load, isSpare(plan.loads[at] as Load)]));
+  return alike(read).map((places) => {
     const [first = 0] = places;
-    const load = plan.loads[first] as AnyPlan["loads"][number];
+    const load = plan.loads[first] as Load;
     const area =
       places.length === 1 ? coversText(load, ends[first], writer) : coveredByAll(places, ends, plan, writer);
-    const covers = isSpare(load) ? text.spareLoad : area && fill(text.covers, { area });
+    const sprayed = places.some((at) => runsOn(at, plan))
+      ? emptyText(places, plan, writer)
+      : area && fill(text.covers, { area });
+    const covers = isSpare(load) ? text.spareLoad : sprayed;
     return {
       title: loadsTitle(places, plan, writer),
       numbers: places.map((at) => at + 1),
@@ -236,10 +245,10 @@ function areaFacts({ area, rate, input }: Plan, writer: Writer): SheetFact[] {
 /** The mix that is left over, where there is any. */
 function leftoverText(plan: AnyPlan, writer: Writer): string | undefined {
   const { three, fill, messages } = writer;
-  const { leftover, carrier } = plan;
+  const leftover = leftAtEnd(plan);
   if (leftover.carrier.value === 0) return undefined;
   const mix = three(inFluidOunces(inTank(leftover.carrier, plan)));
-  if (carrier.reserve.value === 0) return mix;
+  if (leftover.reserve.value === 0) return mix;
   const covered =
     "area" in plan
       ? both(leftover.area as Quantity, unitsLike(plan.rate.unit).landArea, writer)

@@ -922,7 +922,11 @@ export const GERMAN: Messages = {
     stopOutside: "Ist Füllung {load} vor {least} oder nach {most} zu Ende: aufhören und neu eichen.",
     sprayOn: "Weiter spritzen, bis zu {place}.",
     sprayPast: "Bis zu {place} spritzen, und weiter, bis der Tank leer ist. Dort geht es weiter.",
-    sprayOut: "Spritzen, bis der Tank leer ist. Dort geht es weiter.",
+    sprayOut: "Spritzen, bis der Tank leer ist (mindestens {area}). Dort geht es weiter.",
+    useOut: "Spritzen oder gießen, bis der Tank leer ist (mindestens {area}). Dort geht es weiter.",
+    pourBags:
+      "{product}: {amount} in löslichen Beuteln. Beutel nicht öffnen. Nur ganze Beutel; sonst eine andere Füllung.",
+    wholeBags: "ganze Beutel, ungeöffnet; sonst eine andere Füllung",
     topUpFull: "Mit Wasser auffüllen, bis der Tank voll ist.",
     fillAll: "Tank ganz füllen",
     spareLoad: "Diese Füllung ist ganz Reserve. Nur ansetzen, wenn Brühe fehlt.",

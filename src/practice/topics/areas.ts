@@ -47,7 +47,7 @@ function plotTopic<G extends object>(
           Object.entries(wrong).map(([code, area]) => [code, { instead: area / sizes.perLand }]),
         ) as Routes<G>),
         ...others,
-        inverted: { instead: 1 / right },
+        "fraction-inverted": { isInverse: true },
       };
     },
   });

@@ -49,7 +49,7 @@ export const DILUTION: AnyTopic = /* @__PURE__ */ topic<Dilution>({
       "strengths-subtracted": { times: (1 - parts) / parts },
       "volume-unit-left": { times: 1 / perVolume },
       "final-percent-only": { times: 100 * inUnit(from, "1") },
-      inverted: { times: 1 / parts ** 2 },
+      "strengths-swapped": { times: 1 / parts ** 2 },
     };
   },
 });

@@ -74,7 +74,7 @@ export const HOUSEHOLD_MEASURE: AnyTopic = /* @__PURE__ */ topic<Spoons>({
       ...(isTablespoon
         ? { "teaspoon-for-tablespoon": { instead: floorDecided(spoons * 3) } }
         : { "tablespoon-for-teaspoon": { instead: floorDecided(spoons / 3) } }),
-      inverted: { instead: 1 / spoons },
+      "fraction-inverted": { instead: 1 / spoons },
     };
   },
 });

@@ -60,7 +60,7 @@ export const PLANT_TIMING: AnyTopic = /* @__PURE__ */ topic<Timing>({
       ],
       "time-of-catch": { instead: time },
       "plants-from-catch": { instead: time / seconds },
-      inverted: { instead: 1 / seconds },
+      "fraction-inverted": { isInverse: true },
       "volume-factor-inverted": { times: perVolume * perVolume },
       ...(system !== "metric" && { "other-gallon": { times: system === "us" ? 128 / 160 : 160 / 128 } }),
     };

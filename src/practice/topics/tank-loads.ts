@@ -66,7 +66,7 @@ export const TANK_LOADS: AnyTopic = /* @__PURE__ */ topic<Loads>({
       "rounded-down": { instead: floorDecided(fills) },
       "loads-unrounded": { instead: fills },
       "ground-for-area": { given: { area: { ...given.ground, of: "treated" } } },
-      inverted: { instead: 1 / fills },
+      "fraction-inverted": { instead: 1 / fills },
       "area-left-out": { instead: given.rate.value / given.fill.value },
       "total-for-count": { instead: fills * given.fill.value },
     };

@@ -30,11 +30,11 @@ export const TIMED_SPEED: AnyTopic = /* @__PURE__ */ topic<TimedDistance>({
   unit: ({ speed }) => speed,
   answer: (given, { speed }) => inUnit(speedOfPass(given), speed),
   working: (given) => linesOfPass(given),
-  mistakes: ({ time }, { system, speed, length }, answer) => {
+  mistakes: ({ time }, { system, speed, length }) => {
     const perSecond = convertValue(1, speed, `${length}/s` as Unit);
     return {
       "per-second-left": { times: perSecond },
-      inverted: { instead: 1 / (answer * perSecond) },
+      "speed-inverted": { isInverse: true },
       "speed-factor-inverted": { times: perSecond * perSecond },
       "per-minute-left": { times: perSecond * 60 },
       "seconds-as-minutes": { given: { time: readAs(time, "min") } },

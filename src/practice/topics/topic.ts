@@ -25,6 +25,8 @@ export interface Route<G> {
   readonly given?: Partial<G> | undefined;
   /** How many times the answer comes out. */
   readonly times?: number | undefined;
+  /** Whether the answer comes out upside down: 1 divided by it, with what other mistakes make of it. */
+  readonly isInverse?: boolean | undefined;
   /** What comes out whatever is put in, where no formula leads there. */
   readonly instead?: number | string | undefined;
 }

@@ -14,9 +14,9 @@ export interface WrittenDose {
   readonly product: string;
   /** The amount, rounded down. */
   readonly amount: string;
-  /** What to measure with which tool; empty where it can't be measured with these tools. */
+  /** What to measure with which tool; empty where it can't be measured with these tools, and of bags that go in whole. */
   readonly measures: readonly string[];
-  /** How far the measured amount is off, or why it can't be measured. */
+  /** How far the measured amount is off, or why it isn't measured. */
   readonly remark: string;
 }
 
@@ -39,7 +39,9 @@ export function writtenDoses(plan: AnyPlan, writer: Writer): WrittenDoses {
         ({ name, measured }, i): WrittenDose => ({
           product: name,
           amount: writer.exact((printed[i] as Quantity[])[at] as Quantity),
-          ...writtenMeasure(measured, writer),
+          ...(isInBags(name, plan)
+            ? { measures: [], remark: writer.messages.text.wholeBags }
+            : writtenMeasure(measured, writer)),
         }),
       ),
     ),
@@ -54,6 +56,11 @@ export function writtenDoses(plan: AnyPlan, writer: Writer): WrittenDoses {
 export function inOrder(doses: readonly WrittenDose[], { mixingOrder }: AnyPlan): readonly WrittenDose[] {
   if (mixingOrder === undefined) return doses;
   return mixingOrder.flatMap((name) => doses.filter(({ product }) => product === name));
+}
+
+/** Whether a product goes in as bags that dissolve, unopened: nobody measures it. */
+export function isInBags(product: string, { input }: AnyPlan): boolean {
+  return input.products.some(({ name, inSolubleBag }) => name === product && inSolubleBag === true);
 }
 
 /** The total of amounts as a reader adds them up. */

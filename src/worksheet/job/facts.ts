@@ -1,14 +1,16 @@
+import { isSpare } from "../../plan/coverage.js";
 import type { LoadEnd } from "../../plan/load-ends.js";
 import { plotsOf } from "../../plan/plot.js";
 import { longest } from "../../plan/record.js";
 import type { AnyPlan, CoversBatch, SpreadingPlan } from "../../plan/result.js";
 import { isRange, type SingleRate } from "../../tank-mix/label-rate.js";
+import { onTank } from "../../tank-mix/tank-marks.js";
 import { inUnit } from "../../units/convert.js";
 import { floorDecided, moreThan } from "../../units/decide.js";
 import { atLeast, atMost } from "../../units/three-figures.js";
-import type { Volume } from "../../units/types.js";
+import type { Quantity, Volume } from "../../units/types.js";
 import type { Writer } from "../words/writer.js";
-import { asEntered, inAcres, inFluidOunces, inLargeUnits, inTank, mixInTank } from "./fit.js";
+import { asEntered, inAcres, inFluidOunces, inLargeUnits, inTank } from "./fit.js";
 import { coveredText, plotName } from "./places.js";
 
 /** A fact of a summary. */
@@ -78,14 +80,14 @@ export function totalMixText(plan: AnyPlan, writer: Writer): string {
     ...(lines.value > 0 ? [fill(text.mixInHose, { volume: exact(asEntered(lineVolume, writer)) })] : []),
   ];
   if (extra.length === 0) return total;
-  const volume = three(mixInTank(sprayed, plan));
+  const volume = three(onTank(sprayed, plan.input.sprayer.tank));
   const parts = [fill("area" in plan ? text.mixForPlot : text.mixForJob, { volume }), ...extra].join(" + ");
   return fill(text.totalOf, { total, parts });
 }
 
 /** The mix of the whole job. */
-export function totalText(plan: AnyPlan, { exact }: Writer): string {
-  return exact(atLeast(mixInTank(plan.carrier.total, plan)));
+export function totalText({ carrier, input }: AnyPlan, { exact }: Writer): string {
+  return exact(atLeast(onTank(carrier.total, input.sprayer.tank)));
 }
 
 /** What the plots, or the place, are called. */
@@ -182,11 +184,6 @@ function sizeOf({ count, rowLength, area }: CoversBatch, end: LoadEnd | undefine
   return count === undefined ? ((rowLength ?? area)?.value ?? 0) : wholeOf(count.value, end);
 }
 
-/** Whether all of a load is extra mix. */
-export function isSpare({ area, count, rowLength }: CoversBatch): boolean {
-  return (count ?? rowLength ?? area)?.value === 0;
-}
-
 /**
  * Whether a load of whole rows or plots holds more than they take. What is left of it must be out of the tank before the next load is
  * filled to its mark, or that one is too strong.
@@ -203,6 +200,49 @@ export function hasRest(at: number, { loads, carrier }: AnyPlan): boolean {
 /** Whether any load before this one leaves something over. */
 export function hasRestBefore(at: number, plan: AnyPlan): boolean {
   return plan.loads.slice(0, at).some((_, before) => hasRest(before, plan));
+}
+
+/**
+ * What is left when the job is done, and how much of that is reserve. A load of nothing but extra mix isn't mixed unless somebody runs
+ * short, so it isn't counted.
+ */
+export function leftAtEnd({ leftover, carrier, loads }: AnyPlan): AnyPlan["leftover"] & { reserve: Volume } {
+  const { unit, value } = carrier.reserve;
+  const spare = loads.filter(isSpare).reduce((sum, load) => sum + inUnit(load.carrier, unit), 0);
+  if (spare === 0) return { ...leftover, reserve: carrier.reserve };
+  const left = moreThan(value, spare + REST_TO_SEE * carrier.sprayed.value) ? value - spare : 0;
+  const part = <Q extends Quantity>(all: Q): Q => ({ ...all, value: (all.value * left) / value });
+  const { count, rowLength, area } = leftover as CoversBatch;
+  return {
+    carrier: { value: left + inUnit(carrier.lines, unit), unit },
+    reserve: { value: left, unit },
+    ...(count && { count: part(count) }),
+    ...(rowLength && { rowLength: part(rowLength) }),
+    ...(area && { area: part(area) }),
+  };
+}
+
+/** Whether something is left of a load that another one follows: it goes on the job, before the next load is filled. */
+export function runsOn(at: number, plan: AnyPlan): boolean {
+  return at < plan.loads.length - 1 && hasRest(at, plan);
+}
+
+/** The last load that is sprayed: it comes to the end of the job, with the extra mix still in it. */
+export function lastSprayed({ loads }: AnyPlan): number {
+  return loads.filter((load) => !isSpare(load)).length - 1;
+}
+
+/** To spray loads that hold more than they are for until the tank is empty, and the least that each of them covers. */
+export function emptyText(places: readonly number[], plan: AnyPlan, writer: Writer): string {
+  const { messages, fill } = writer;
+  const { text } = messages;
+  const { loads } = plan;
+  const size = (at: number): number => sizeOf(loads[at] as CoversBatch, undefined);
+  const least = places.reduce((best, at) => (moreThan(size(best), size(at)) ? at : best));
+  const area = coversText(loads[least] as CoversBatch, undefined, writer) as string;
+  const step = fill("area" in plan ? text.sprayOut : text.useOut, { area });
+  const last = lastSprayed(plan);
+  return places.includes(last) ? `${step} ${fill(text.doesRest, { load: last + 1 })}` : step;
 }
 
 // Less than this part of the job nobody sees in a tank.

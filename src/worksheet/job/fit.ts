@@ -1,5 +1,5 @@
 import type { AnyPlan } from "../../plan/result.js";
-import { type UsableMark, usableMarks } from "../../tank-mix/tank-marks.js";
+import { FLUID_OUNCES, onTank, type UsableMark, usableMarks } from "../../tank-mix/tank-marks.js";
 import { convert, inUnit } from "../../units/convert.js";
 import { ceilDecided, compareDecided, moreThan } from "../../units/decide.js";
 import { orderOf, scale } from "../../units/quantity.js";
@@ -38,9 +38,6 @@ export function numbersIn(input: unknown, found: Set<number> = new Set()): Set<n
 function isTyped({ value }: Quantity): boolean {
   return Number(value.toPrecision(TYPED)) === value;
 }
-
-// No tank or jug shows hundredths of a gallon.
-const FLUID_OUNCES: Partial<Record<VolumeUnit, VolumeUnit>> = { gal: "fl_oz", imp_gal: "imp_fl_oz" };
 
 /** A volume of less than a gallon in fluid ounces, unless it is so many quarters of one; any other as it is. */
 export function inFluidOunces(volume: Volume): Volume {
@@ -99,16 +96,6 @@ export function inTank(volume: Volume, { input }: AnyPlan): Volume {
   return { value: inUnit(volume, unit), unit };
 }
 
-// Under a quarter of these no tank has a mark.
-const UNDER_MARKS: Partial<Record<VolumeUnit, VolumeUnit>> = { ...FLUID_OUNCES, L: "mL" };
-
-/** Mix in the tank's own unit, or in the jug's where it is less than the marks of a tank begin at. */
-export function mixInTank(volume: Volume, plan: AnyPlan): Volume {
-  const mix = inTank(volume, plan);
-  const unit = UNDER_MARKS[mix.unit];
-  return unit === undefined || !moreThan(0.25, mix.value) ? mix : { value: inUnit(mix, unit), unit };
-}
-
 /**
  * How far to fill the tank with a load: its mark, the fill that was entered, or three figures of it. Nothing where the tank is filled
  * all the way, and has no figure that a person would know.
@@ -121,7 +108,7 @@ export function fillOf({ carrier, mark }: AnyPlan["loads"][number], plan: AnyPla
     (full) => isTyped(full) && compareDecided(inTank(full, plan).value, mix.value) === 0,
   );
   if (entered !== undefined) return entered;
-  const fill = atLeast(mixInTank(carrier, plan));
+  const fill = atLeast(onTank(carrier, tank));
   return orderOf(fill, tank) === 1 ? (isTyped(tank) ? tank : undefined) : fill;
 }
 

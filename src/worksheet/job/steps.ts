@@ -6,6 +6,7 @@ import type { WorkingLine } from "../../units/working-line.js";
 import { sheetLines, type WrittenLine } from "../lines/written-line.js";
 import type { Messages } from "../words/messages.js";
 import type { Writer } from "../words/writer.js";
+import { isInBags } from "./amounts.js";
 import { workingInUnits } from "./plan-in-units.js";
 
 /** The working of one step. */
@@ -37,7 +38,11 @@ export function writtenSteps(
   writer: Writer,
 ): WrittenStep[] {
   const refused = isRefused(shown);
-  const steps = workingInUnits(shown, made).filter(({ step }) => !(refused && MIXING.includes(step)));
+  const steps = workingInUnits(shown, made).filter(
+    ({ step, product }) =>
+      !(refused && MIXING.includes(step)) &&
+      !(step === "dose" && product !== undefined && isInBags(product, shown)),
+  );
   const parts: readonly SheetStep[] = [
     ...steps.map((step) => ({ ...step, lines: step.lines.filter((line) => isUsed(line, step, shown)) })),
     ...(withErrors ? steps.filter(({ step }) => step === "dose").map(errorsOf) : []),

@@ -73,7 +73,10 @@ const TEXT: Messages["text"] = {
   sprayOn: "Spray on, to {place}.",
   sprayPast:
     "Spray to {place}, and on until the tank is empty. Mark where you stop, and start the next load there.",
-  sprayOut: "Spray until the tank is empty. Mark where you stop, and start the next load there.",
+  sprayOut:
+    "Spray until the tank is empty (at least {area}). Mark where you stop, and start the next load there.",
+  useOut:
+    "Spray or drench until the tank is empty (at least {area}). Mark where you stop, and start the next load there.",
   topUpFull: "Top up with water until the tank is full.",
   fillAll: "fill the tank all the way",
   spareLoad: "All of this load is extra. Mix it only if you run short.",
@@ -89,6 +92,10 @@ const TEXT: Messages["text"] = {
   pour: "{product}: {amount}. Measure {measures} ({remark}).",
   pourOtherwise:
     "{product}: {amount}. These tools can't measure it. Get one that can before you mix this load.",
+  pourBags:
+    "{product}: {amount}, in bags that dissolve. Don't open the bags. " +
+    "Use whole bags; if that isn't a whole number of bags, change the load.",
+  wholeBags: "whole bags, unopened; if that isn't a whole number of bags, change the load",
   topUp: "Top up with water to {carrier}.",
   waterByJug:
     "No mark at {carrier}? Measure {water} of water in a jug, and use all of it for the next two steps.",

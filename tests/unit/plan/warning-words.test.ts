@@ -291,7 +291,7 @@ describe("a plan warns, word for word, of", () => {
           message:
             "The last load is only 0.273 gal: hard to measure for, and the pump may not pick it all up. Split the mix into equal loads.",
           figures: {
-            last: { value: 0.2727272727, unit: "gal" },
+            last: { value: 0.273, unit: "gal" },
             full: { value: 4, unit: "gal" },
             percent: { value: 6.8, unit: "%" },
           },
@@ -585,9 +585,9 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "loads[1]",
           message:
-            "The last load is only 0.0793 gal: hard to measure for, and the pump may not pick it all up. Split the mix into equal loads.",
+            "The last load is only 10.2 fl oz: hard to measure for, and the pump may not pick it all up. Split the mix into equal loads.",
           figures: {
-            last: { value: 0.07933884298, unit: "gal" },
+            last: { value: 10.2, unit: "fl_oz" },
             full: { value: 2.4, unit: "gal" },
             percent: { value: 3.3, unit: "%" },
           },

@@ -539,6 +539,11 @@ describe("the warnings of a plan", () => {
     const [note] = planApplication({ ...QUIET, plot: large }).warnings;
     expect(note?.message).toMatch(/^You need 106 gal of mix/);
     expectWarning({ sprayer: { tank: qty(2.4, "gal") } }, "last-load-small", "warning", "loads[1]");
+    // With 10% more a tank of 2.5 gal has the plot's mix, and the last load is all extra: equal loads would not help.
+    const spare = { ...QUIET, sprayer: { tank: qty(2.5, "gal") }, reserve: { percent: 10 } };
+    expect(planApplication(spare).warnings.find(({ code }) => code === "last-load-small")?.key).toBe(
+      "last-load-extra",
+    );
     expect(warned({ sprayer: { tank: qty(2.4, "gal") }, split: "equal" }).map(({ code }) => code)).toEqual([
       "mix-over-tank",
     ]);

@@ -174,8 +174,52 @@ describe("checkAnswer", () => {
     expect(checked(nozzle, 0.007576)).toEqual(["mistake", "factors-left-out"]);
     expect(checked(nozzle, 540)).toEqual(["mistake", "width-in-large-unit"]);
     // 43,560 / 133,000 sq ft; and 25 gal / 30 gal/ac, which is the area of a tank.
-    expect(checked(plot, 0.3275)).toEqual(["mistake", "inverted"]);
+    expect(checked(plot, 0.3275)).toEqual(["mistake", "fraction-inverted"]);
     expect(checked(tank, 0.8333)).toEqual(["mistake", "area-for-product"]);
+  });
+
+  it("knows a speed that is upside down, with its units changed and without", () => {
+    // 110 ft / 30 s = 2.5 mph; (30 / 3,600) h / (110 / 5,280) mi = 0.4; 30 / 110 = 0.2727.
+    const speed = problemFrom("timed-speed", { distance: qty(110, "ft"), time: qty(30, "s") });
+    expect(checkAnswer(speed, "0.4").says).toBe(
+      "Not right. The time was divided by the distance. The units come out as a time per distance. Divide the distance by the time.",
+    );
+    expect(checked(speed, 0.2727)).toEqual(["mistake", "per-second-left", "speed-inverted"]);
+    expect(speed.mistakes.map(({ answer }) => answer)).not.toContainEqual(qty(0.272727272727, "mph"));
+    // 75 m / 67.5 s = 4 km/h.
+    const metric = problemFrom("timed-speed", { distance: qty(75, "m"), time: qty(67.5, "s") });
+    expect(checked(metric, "0.25")).toEqual(["mistake", "speed-inverted"]);
+  });
+
+  it("says what was turned upside down, and not that one step was", () => {
+    // 56 / 25 = 2.24 loads; 4.8 spoons; 10% down to 0.5%.
+    const few = problemFrom("tank-loads", {
+      ground: qty(4, "ac"),
+      area: qty(1.4, "ac"),
+      rate: qty(40, "gal/ac"),
+      fill: qty(25, "gal"),
+    });
+    const level = problemFrom("household-measure", { amount: qty(2.4, "fl_oz"), spoon: qty(1, "tbsp") });
+    const weak = problemFrom("dilution", { from: percent(10), to: percent(0.5), volume: qty(9, "gal") });
+    const what = (...args: Parameters<typeof checkAnswer>) => checkAnswer(...args).mistakes[0]?.what;
+    const upsideDown = "The fraction was turned upside down.";
+    expect([what(few, 25 / 56), what(level, 1 / 4.8), what(plot, 43_560 / 133_000)]).toEqual(
+      Array(3).fill(upsideDown),
+    );
+    // 9 x 128 x 10 / 0.5.
+    expect(what(weak, 23_040)).toBe("The two strengths were used the wrong way around.");
+  });
+
+  it("says of a wrong answer only what is so whatever the figures are", () => {
+    // 4 whole teaspoons are not 3 times one tablespoon; 0.5% is no whole number: 0.5 x 9 x 128 = 576.
+    const teaspoons = problemFrom("household-measure", { amount: qty(0.8, "fl_oz"), spoon: qty(1, "tsp") });
+    expect(checkAnswer(teaspoons, 1).says).toBe(
+      "Not right. The spoons were counted as tablespoons. A tablespoon holds 3 teaspoons, so fewer of them go in. Check which spoon the question gives.",
+    );
+    const weak = problemFrom("dilution", { from: percent(10), to: percent(0.5), volume: qty(9, "gal") });
+    expect(checkAnswer(weak, 576).mistakes[0]?.what).toBe(
+      "The final percent was not divided by 100, and the strength was left out.",
+    );
   });
 
   it("counts what is off by the tolerance itself as right", () => {
@@ -366,7 +410,7 @@ describe("checkAnswer, on trees", () => {
     ["flow-multiplied", 2.4, "48 fl oz x 2 / 40"],
     ["time-of-catch", 40, "the time that is given"],
     ["plants-from-catch", 5.3333333, "256 / 48"],
-    ["inverted", 0.13333333, "6.4 / 48"],
+    ["fraction-inverted", 0.13333333, "6.4 / 48"],
     ["volume-factor-inverted", 122_880, "48 x 128 / 2 x 40"],
     ["other-gallon", 6, "48 / 160 / 2 x 40"],
   ])("knows the time that %s comes to", (mistake, answer, _arithmetic) => {

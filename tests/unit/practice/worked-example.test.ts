@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { practiceProblem, practiceTopics, problemFrom, workedExample } from "../../../src/practice/index.ts";
 import type { Given } from "../../../src/practice/topics/topic.ts";
-import { convert, type Quantity, qty } from "../../../src/units/index.ts";
+import { convert, formatQuantity, type Quantity, qty } from "../../../src/units/index.ts";
 import { SPANISH_PRACTICE_WORDS } from "../../../src/words/es-practice.ts";
 import { renderHtml, renderMarkdown, renderText } from "../../../src/worksheet/index.ts";
 import { counterpart } from "../../../src/worksheet/job/counterparts.ts";
@@ -27,6 +27,11 @@ function slidesOf(...args: Parameters<typeof workedExample>): [heading: string, 
   });
 }
 
+/** The number that a text begins with. */
+function numberIn(text = ""): number {
+  return Number(text.split(/ |%/)[0]?.replaceAll(",", ""));
+}
+
 /** A figure in the metric units that a check shows it in. */
 function inMetric(figure: Given[string]): Given[string] {
   if (typeof figure === "number" || typeof figure === "string") return figure;
@@ -41,7 +46,10 @@ describe("a worked example", () => {
     expect(slidesOf("strip-calibration", strip)).toEqual([
       ["The problem", [problemFrom("strip-calibration", strip).problem]],
       // 60 x 4,083.75 / (40 x 400) = 15.3.
-      ["Estimate", ["With round figures (60 fl oz, 40 in, and 400 ft) it comes to about 15 gal/ac."]],
+      [
+        "Estimate",
+        ["Round 64 fl oz to 60 fl oz, 36 in to 40 in, and 363 ft to 400 ft. It comes to about 15 gal/ac."],
+      ],
       [
         "Step 1: width of the pass in ft",
         ["36 in ÷ 12 = 3 ft", "Units: in × ft/in = ft", "in cancels.", "1 ft = 12 in"],
@@ -129,6 +137,61 @@ describe("a worked example", () => {
       }
   });
 
+  it.each(practiceTopics)("of %s estimates from figures that are rounded, and from those alone", (topic) => {
+    for (const units of ["us", "metric", "imperial"] as const)
+      for (let seed = 0; seed < 16; seed++) {
+        const { given, answer } = practiceProblem(topic, seed, { units });
+        const [text] = new Map(slidesOf(topic, given, { units, detail: "short" })).get("Estimate") ?? [];
+        if (text === undefined) continue;
+        const [, listed = "", others, about] =
+          /^Round (.+?)\. (With the other figures as given, it|It) comes to about (.+)\.$/.exec(text) ?? [];
+        const rounded = new Map(
+          listed.split(/, and |, | and /).map((one) => one.split(" to ") as [string, string]),
+        );
+        const left = new Set(rounded.keys());
+        let asGiven = 0;
+        const change = (figure: Given[string]): Given[string] => {
+          if (Array.isArray(figure)) return figure.map((one) => change(one)) as unknown as Given[string];
+          const shown = typeof figure === "object" ? formatQuantity(figure as Quantity) : "";
+          const round = rounded.get(shown);
+          if (round === undefined) asGiven++;
+          left.delete(shown);
+          return round === undefined ? figure : { ...(figure as Quantity), value: numberIn(round) };
+        };
+        const changed = Object.fromEntries(
+          Object.entries(given).map(([name, figure]) => [name, change(figure)]),
+        );
+        // Each was given, none is called rounded that is as it was, and the sum comes out with no other figures.
+        expect([...left], text).toEqual([]);
+        for (const [figure, round] of rounded) expect(round, text).not.toBe(figure);
+        const again = problemFrom(topic, changed, { units }).answer;
+        const value = typeof again === "object" ? again.value : (again as number);
+        expect(numberIn(about), text).toBe(Number(value.toPrecision(2)));
+        // The spacing of rows, the whole field, and what a product weighs are given, but not needed.
+        if (!["tank-loads", "product-per-tank", "band", "whole-job"].includes(topic))
+          expect(asGiven > 0, text).toBe(others !== "It");
+        // An amount that comes out as it is was not estimated.
+        if (typeof answer === "object" && typeof again === "object")
+          expect(Math.abs(again.value / answer.value - 1), text).toBeGreaterThan(1e-9);
+      }
+  });
+
+  it("estimates nothing with a figure that the answer does not need, or that cancels", () => {
+    // 2 x 60 x 0.5 m of rows, of which only the spacing is not round.
+    const rows = { rows: 2, rowLength: qty(60, "m"), bandWidth: qty(50, "cm"), rowSpacing: qty(1.5, "m") };
+    expect(new Map(slidesOf("band", { ...rows, rate: qty(2, "L/ha") })).has("Estimate")).toBe(false);
+    const loads = {
+      ground: qty(3.5, "ac"),
+      area: qty(2, "ac"),
+      rate: qty(20, "gal/ac"),
+      fill: qty(10, "gal"),
+    };
+    expect(new Map(slidesOf("tank-loads", loads)).has("Estimate")).toBe(false);
+    // 2 ac x 1 pt/ac x 1.1, at any output rate.
+    const extra = { area: qty(2, "ac"), carrierRate: qty(32, "gal/ac"), extra: 10 };
+    expect(new Map(slidesOf("reserve", { ...extra, rate: qty(1, "pt/ac") })).has("Estimate")).toBe(false);
+  });
+
   it("says once what is the same in all units", () => {
     const fl_oz = (value: number) => qty(value, "fl_oz");
     const slides = slidesOf("nozzle-check", { catches: [40, 46, 38, 36].map(fl_oz) });
@@ -166,7 +229,7 @@ describe("a worked example", () => {
     const tank = { rate: qty(2.25, "pt/ac"), carrierRate: qty(18, "gal/ac"), fill: qty(3, "gal") };
     const slides = new Map(slidesOf("product-per-tank", { ...tank, density: qty(9.4, "lb/gal") }));
     expect(slides.get("Estimate")).toEqual([
-      "With round figures (2 pt/ac, 20 gal/ac, and 3 gal) it comes to about 4.8 fl oz.",
+      "Round 2.25 pt/ac to 2 pt/ac and 18 gal/ac to 20 gal/ac. With the other figures as given, it comes to about 4.8 fl oz.",
     ]);
     expect(slides.get("Check in other units")?.[0]).toBe(
       "In the other units: 2.631 L/ha, 168.4 L/ha, and 11.36 L.",
@@ -210,12 +273,12 @@ describe("a worked example", () => {
     const lawn = { length: qty(210, "ft"), width: qty(70, "ft"), rate: qty(1.5, "fl_oz/1000ft2") };
     // 200 x 70 / 1,000 x 2 = 28 is 27% off: 22.05.
     expect(new Map(slidesOf("lawn-rate", lawn)).get("Estimate")).toEqual([
-      "With round figures (200 ft, 70 ft, and 2 fl oz/1,000 sq ft) it comes to about 28 fl oz.",
+      "Round 210 ft to 200 ft and 1.5 fl oz/1,000 sq ft to 2 fl oz/1,000 sq ft. With the other figures as given, it comes to about 28 fl oz.",
     ]);
     // 200 x 70 / 1,000 x 1.4 is near; the same with a rate rounded to 1 is not.
     expect(
       new Map(slidesOf("lawn-rate", { ...lawn, rate: qty(1.4, "fl_oz/1000ft2") })).get("Estimate"),
-    ).toEqual(["With round figures (200 ft, 70 ft, and 1.4 fl oz/1,000 sq ft) it comes to about 20 fl oz."]);
+    ).toEqual(["Round 210 ft to 200 ft. With the other figures as given, it comes to about 20 fl oz."]);
   });
 
   it("reads a rate off a catch without units that would not cancel", () => {

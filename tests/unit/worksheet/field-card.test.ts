@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type PlanInput, type Product, planApplication } from "../../../src/plan/index.ts";
+import { doseAdvice, type PlanInput, type Product, planApplication } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { fieldCard, renderMarkdown, renderText, worksheet } from "../../../src/worksheet/index.ts";
 import { DOUBTFUL, QUIET, TWO_PRODUCTS } from "../../helpers/jobs.ts";
@@ -311,7 +311,7 @@ describe("a field card for a tank with marks", () => {
     const loads = steps({ ...TWO_PRODUCTS, plot, sprayer, reserve: undefined, split });
     expect(loads.map(({ title }) => title)).toEqual(["Loads 1 to 3 of 3, each"]);
     expect(loads[0]?.steps.slice(-2)).toEqual([
-      "Spray until the tank is empty. Mark where you stop, and start the next load there. Load 3 goes to the end of the job.",
+      "Spray until the tank is empty (at least 111 m²). Mark where you stop, and start the next load there. Load 3 goes to the end of the job.",
       "About 72 fl oz should be left in the tank when the job is done, enough for 59 m².",
     ]);
     // What is mixed to spare is in the last load alone: the others end where their rows do.
@@ -417,7 +417,109 @@ describe("a field card for a tank with marks", () => {
       split: "equal",
     });
     expect(spare.map(({ title }) => title)).toEqual(["Load 1 of 2", "Load 2 of 2"]);
-    expect(spare[1]?.steps.at(-1)).toBe("All of this load is extra. Mix it only if you run short.");
+    // Whoever ticks from the top has mixed it before a last step.
+    expect(spare[1]?.steps[0]).toBe("All of this load is extra. Mix it only if you run short.");
+    expect(spare[1]?.steps.at(-1)).toBe("Top up with water to the 3.5 gal mark.");
+  });
+
+  it("counts what is left without a load that is all extra", () => {
+    // 3,330 sq ft at 35.7 gal/ac are 349.55 fl oz; with 10% and 10 fl oz in the hose 394.5, of which 384 are in load 1: 24.45 fl oz more
+    // than the plot and the hose take.
+    const job = {
+      plot: {
+        kind: "row-bands",
+        rows: 20,
+        rowLength: qty(200, "ft"),
+        bandWidth: qty(10, "in"),
+        rowSpacing: qty(30, "in"),
+      },
+      calibration: { kind: "strip", used: qty(35, "fl_oz"), swath: qty(20, "in"), distance: qty(200, "ft") },
+      sprayer: { tank: qty(3, "gal"), rowsPerPass: 2, lineVolume: qty(10, "fl_oz") },
+      reserve: { percent: 10 },
+      products: [{ name: "Product A", form: "liquid", rate: qty(1.5, "qt/ac") }],
+      tools: "us-household",
+    } as const satisfies PlanInput;
+    const [first, second] = fieldCard(planApplication(job)).loads;
+    expect(first?.steps.at(-1)).toBe(
+      "About 24 fl oz should be left in the tank when the job is done, enough for 229 sq ft.",
+    );
+    expect(second?.steps[0]).toBe("All of this load is extra. Mix it only if you run short.");
+    const sheet = worksheet(planApplication(job));
+    expect(sheet.summary.at(-1)?.value).toBe("34 fl oz, with enough in the tank for another 229 sq ft");
+    expect(sheet.warnings[0]?.message).toBe(
+      "The last load is only 11 fl oz, and all of it is extra mix. Leave it out, or plan less extra mix.",
+    );
+    // Nothing is left where load 1 is used up on the plot.
+    const even = steps({ ...job, sprayer: { tank: qty(350, "fl_oz"), rowsPerPass: 2 } });
+    expect(even[0]?.steps.join()).not.toContain("left in the tank");
+    // Loads alike are not alike if one of them is extra.
+    const equal = worksheet(planApplication({ ...job, reserve: { volume: qty(3, "gal") }, split: "equal" }));
+    const covers = equal.loads.map((load) => load.covers);
+    expect(covers.at(-1)).toBe("All of this load is extra. Mix it only if you run short.");
+    expect(covers.length).toBeGreaterThan(1);
+  });
+
+  it("says on a sheet too that a load with something left is sprayed until the tank is empty", () => {
+    const sheetOf = (input: Parameters<typeof planApplication>[0]) => worksheet(planApplication(input)).loads;
+    // A bed of 440 sq ft takes 41.25 fl oz, and 96 fl oz are two of them and more.
+    const beds = [1, 2, 3, 4, 5].map((bed) => ({
+      kind: "beds" as const,
+      name: `Bed ${bed}`,
+      beds: 1,
+      bedWidth: qty(4, "ft"),
+      bedLength: qty(110, "ft"),
+      bedSpacing: qty(6, "ft"),
+    }));
+    const sheet = sheetOf({
+      plot: beds,
+      calibration: { kind: "strip", used: qty(30, "fl_oz"), swath: qty(4, "ft"), distance: qty(80, "ft") },
+      sprayer: { tank: qty(1, "gal"), lineVolume: qty(4, "fl_oz"), marks: qty(16, "fl_oz") },
+      split: "whole-plots",
+      reserve: { volume: qty(8, "fl_oz") },
+      products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
+      tools: "us-household",
+    });
+    expect(sheet[0]?.covers).toBe(
+      "Spray until the tank is empty (at least 880 sq ft). Mark where you stop, and start the next load there.",
+    );
+    expect(sheet.at(-1)?.covers).toMatch(/^Covers /);
+    const pots = {
+      size: { kind: "count", count: qty(500, "pot"), each: qty(3, "fl_oz/pot") },
+      sprayer: { tank: qty(4, "gal"), marks: qty(1, "gal") },
+      split: "whole-plants",
+      products: [{ name: "Product B", form: "liquid", rate: qty(0.5, "mL/pot") }],
+      tools: "syringes",
+    } as const;
+    const drench =
+      "Spray or drench until the tank is empty (at least 166 pots). Mark where you stop, and start the next load there.";
+    expect(sheetOf(pots)[0]?.covers).toContain(drench);
+    const [card] = fieldCard(planApplication(pots)).loads;
+    expect(card?.steps.join("\n")).toContain(drench);
+  });
+
+  it("has bags that dissolve put in whole, and nothing measured of them", () => {
+    const bags = {
+      ...QUIET,
+      products: [{ name: "Product W", form: "dry", rate: qty(1, "lb/ac"), inSolubleBag: true }],
+      tools: "us-spoons",
+    } as const satisfies PlanInput;
+    const plan = planApplication(bags);
+    expect(plan.loads[0]?.products[0]?.measured.ok).toBe(true);
+    expect(plan.warnings.map(({ code }) => code)).not.toContain("scale-needed");
+    expect(fieldCard(plan).loads[0]?.steps[1]).toMatch(
+      /^Product W: [\d.]+ oz wt, in bags that dissolve\. Don't open the bags\. Use whole bags; if that isn't a whole number of bags, change the load\.$/,
+    );
+    const sheet = worksheet(plan);
+    expect(sheet.loads[0]?.doses[0]).toMatchObject({
+      measures: [],
+      remark: "whole bags, unopened; if that isn't a whole number of bags, change the load",
+    });
+    expect(renderText(sheet)).not.toContain("scale");
+    expect(
+      doseAdvice(
+        planApplication({ ...bags, products: [{ ...bags.products[0], rate: qty(0.001, "oz/ac") }] }),
+      ),
+    ).toEqual([]);
   });
 
   it("takes half of the water by eye where no mark is below it", () => {
