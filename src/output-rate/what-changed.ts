@@ -21,7 +21,7 @@ import { type Measurement, rateOfMeasurement } from "./measurement.js";
 export interface TodaysConditions {
   /** The day, as year-month-day. */
   readonly date: string;
-  /** The conditions of the day. None are compared unless given. */
+  /** The conditions of the day. */
   readonly conditions?: CalibrationConditions | undefined;
   /** How many days a calibration is trusted for. More than 0; 90 unless given: common practice, no source. */
   readonly longestAge?: number | undefined;
@@ -36,7 +36,7 @@ export const TODAY: ObjectField<TodaysConditions> = named(
   object<TodaysConditions>(
     {
       date: date("The day, as year-month-day."),
-      conditions: optional(about("The conditions of the day. None are compared unless given.", CONDITIONS)),
+      conditions: optional(about("The conditions of the day.", CONDITIONS)),
       longestAge: optional(
         number(
           "How many days a calibration is trusted for. More than 0; 90 unless given: common practice, no source.",

@@ -281,7 +281,7 @@ export class ObjectField<T extends object> extends Field<T> {
       if (value !== undefined) output[name] = value;
     }
     for (const name in input)
-      if (!Object.hasOwn(fields, name) && isGiven(name, input)) refuseUnknownField(name, input, names, check);
+      if (!Object.hasOwn(fields, name) && isGiven(name, input)) refuseUnknownField(name, names, check);
     for (const agrees of this.agree) agrees(output as Partly<T>, check);
     // With nothing that it needs, an object is right by what could be read of it: others may be held against that.
     return check.issues.length === before || this.needsNothing ? (output as T) : undefined;
@@ -322,16 +322,9 @@ export function isGiven(name: string, input: object): boolean {
 }
 
 /** Notes a field that is not known, with the one it was probably meant to be. */
-export function refuseUnknownField(
-  name: string,
-  holder: object,
-  known: readonly string[],
-  check: Check,
-): undefined {
+export function refuseUnknownField(name: string, known: readonly string[], check: Check): undefined {
   const cut = shortened(name);
-  const free = known.filter((one) => !isGiven(one, holder));
-  // One that is given as well is meant only by the slip of a letter: treeSpacing beside rowSpacing is another field.
-  const meant = nearest(cut, free) ?? nearest(cut, known, 1);
+  const meant = nearest(cut, known);
   return check.fault(
     "unknown-field",
     meant === undefined ? "field-unknown" : "field-misspelled",

@@ -94,12 +94,11 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
       checkRange({ value, unit: unit as Unit }, range, check);
     // Most quantities are a number and a unit, and can have no mark.
     const isPlain = dimension !== "area" && dimension !== "fraction";
-    const isTyped = typeof input === "string";
-    const marks = isPlain ? NO_MARKS : this.marks(given as Marked, dimension, check, isTyped);
+    const marks = isPlain ? NO_MARKS : this.marks(given as Marked, dimension, check);
     const readings = this.demand.measured && this.readings(given as Measured<Quantity>, dimension, check);
     for (const name in given)
       if (name !== "value" && name !== "unit" && !this.knows(name, dimension) && isGiven(name, given))
-        this.refuseUnknown(name, given, dimension, check);
+        this.refuseUnknown(name, dimension, check);
     if (check.issues.length > before) return undefined;
     const clean = remade(marks, value + 0, unit as Unit);
     return (readings ? { ...clean, ...readings } : clean) as Q;
@@ -131,10 +130,10 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
   }
 
   /** The mark of an area, the basis of a fraction. */
-  private marks(given: Marked, dimension: Dimension, check: Check, isTyped: boolean): Marks {
+  private marks(given: Marked, dimension: Dimension, check: Check): Marks {
     const { dimensions, of: kind, unmarked, bases } = this.demand;
     if (kind !== undefined) return areaMark(given.of ?? (unmarked ? kind : undefined), kind, check);
-    if (dimension === "fraction" && bases !== undefined) return basisMark(given, bases, check, isTyped);
+    if (dimension === "fraction" && bases !== undefined) return basisMark(given, bases, check);
     const of = dimension === "area" ? check.readAt("of", AREA_KIND, given) : undefined;
     if (dimensions.length > 0) return {};
     const basis = dimension === "fraction" ? check.readAt("basis", BASIS, given) : undefined;
@@ -149,9 +148,9 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
     return (name === "resolution" || name === "uncertainty") && (any || measured === true);
   }
 
-  private refuseUnknown(name: string, holder: object, dimension: Dimension, check: Check): void {
+  private refuseUnknown(name: string, dimension: Dimension, check: Check): void {
     const known = ["value", "unit", ...MARKS.filter((other) => this.knows(other, dimension))];
-    refuseUnknownField(name, holder, known, check);
+    refuseUnknownField(name, known, check);
   }
 
   private readings(given: Measured<Quantity>, dimension: Dimension, check: Check): object | undefined {
@@ -305,17 +304,15 @@ function areaMark(of: AreaKind | undefined, kind: AreaKind, check: Check): Marks
   return { of: kind };
 }
 
-function basisMark(given: Marked, bases: readonly FractionBasis[], check: Check, isTyped: boolean): Marks {
+function basisMark(given: Marked, bases: readonly FractionBasis[], check: Check): Marks {
   const { value, unit, basis } = given;
-  // Text is one field, whatever it says.
-  const at = isTyped ? "" : "basis";
   if (basis !== undefined && bases.includes(basis)) return { basis };
   if (basis !== undefined && BASES.includes(basis))
     // Without a suggestion: each basis means another amount of product.
     check.fault(
       "wrong-dimension",
       "basis-unfit",
-      at,
+      "basis",
       "Enter this percentage as {choices}, not {given}: v/v is by volume, w/v weight in volume, w/w by weight.",
       { given: basis, choices: bases },
     );
@@ -324,7 +321,7 @@ function basisMark(given: Marked, bases: readonly FractionBasis[], check: Check,
     check.fault(
       "missing",
       "basis-missing",
-      at,
+      "basis",
       "{given} of what? Write {given} v/v (by volume) or {given} w/v (weight in volume).",
       { given: { value, unit }, choices: bases },
     );

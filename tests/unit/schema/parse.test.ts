@@ -187,7 +187,7 @@ describe("parsePlanInput", () => {
       "out-of-range reserve.percent",
       "missing products[0].name",
       "unknown-choice products[0].form",
-      "missing products[1].label.max",
+      "missing products[1].label.max.basis",
       "wrong-dimension products[1].rate",
       "unknown-choice tools",
       "out-of-range currency.decimals",
@@ -471,7 +471,7 @@ describe("parsePlanInput", () => {
       "wrong-dimension products[1].label.max",
     ]);
     expect(product({ rate: "1 % v/v" })).toEqual(["wrong-dimension products[1].rate.basis"]);
-    expect(product({ rate: "1 %" })).toEqual(["missing products[1].rate"]);
+    expect(product({ rate: "1 %" })).toEqual(["missing products[1].rate.basis"]);
     expect(product({ rate: { parts: 1, to: 100, of: "mix" } })).toEqual(["wrong-dimension products[1].rate"]);
     expect(product({ form: "liquid", rate: { parts: 100, to: 1, of: "mix" } })).toEqual([
       "conflict products[1].rate",

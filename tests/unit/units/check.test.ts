@@ -133,21 +133,6 @@ describe("checked", () => {
     expect(error.issues[2]?.message).toBe('There is no field "zzzz" here. The fields are: output, share.');
   });
 
-  it("takes a field that is given as well for the one that was meant only where a letter is off", () => {
-    const TREES = object<object>({ rowSpacing: number("One."), plantSpacing: optional(number("Another.")) });
-    const meant = (input: object) => {
-      try {
-        return checked(input, TREES);
-      } catch (error) {
-        const { issues } = error as SprayMathError;
-        return issues.find(({ code }) => code === "unknown-field")?.figures.meant;
-      }
-    };
-    expect(meant({ rowSpacing: 20, treeSpacing: 10 })).toBeUndefined();
-    expect(meant({ treeSpacing: 10 })).toBe("rowSpacing");
-    expect(meant({ rowSpacing: 20, rowspacing: 10 })).toBe("rowSpacing");
-  });
-
   it("takes an unknown field that holds nothing for one that is not there", () => {
     expect(checked({ ...boom(), colour: undefined, size: null }, BOOM)).toEqual(boom());
   });
