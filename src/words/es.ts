@@ -1724,6 +1724,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       passNumber: "la pasada {number}",
       passesAlong: "{passes} a lo largo del lado de {side}",
       partOfPlot: "{part} de la parcela",
+      bothSides: "los dos lados de {row}",
       endOf: "el final de {row}",
       plotEnd: "el final de la parcela",
       downRow: "{part} de {row}",

@@ -916,6 +916,7 @@ export const GERMAN: Messages = {
     partOfPlot: "{part} der Fläche",
     endOf: "dem Ende von {row}",
     plotEnd: "dem Ende der Fläche",
+    bothSides: "beiden Seiten von {row}",
     downRow: "{part} von {row}",
     placeInPlot: "{place} in {plot}",
     sprayTo: "Etwa {covers} spritzen, bis zu {place}.",
