@@ -17,6 +17,7 @@ import type { Wordings } from "./topics/topic.js";
 export interface PracticeLines {
   "practice.spoons": "amount" | "spoon";
   "practice.product": "rate" | "area";
+  "practice.productOnGround": "rate" | "area";
   "practice.fertilizer": "rate" | "area";
   "practice.spotMix": "spots" | "each";
   "practice.seasonLeft": "limit" | "done" | "rate";
@@ -102,12 +103,16 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
         found: "product for the plot",
         terms: { rate: "product rate", area: "treated area" },
       },
+      "practice.productOnGround": {
+        found: "product for the plot",
+        terms: { rate: "product rate", area: "ground area" },
+      },
       "practice.fertilizer": {
         found: "fertilizer for the plot",
         terms: { rate: "fertilizer", area: "area of the plot" },
       },
       "practice.spotMix": {
-        found: "mix for all spots",
+        found: "total mix for all spots",
         terms: { spots: "number of spots", each: "mix for one spot" },
       },
       "practice.seasonLeft": {

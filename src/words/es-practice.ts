@@ -37,12 +37,16 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       found: "producto para la parcela",
       terms: { rate: "dosis del producto", area: "área tratada" },
     },
+    "practice.productOnGround": {
+      found: "producto para la parcela",
+      terms: { rate: "dosis del producto", area: "área del terreno" },
+    },
     "practice.fertilizer": {
       found: "fertilizante para la parcela",
       terms: { rate: "fertilizante", area: "área de la parcela" },
     },
     "practice.spotMix": {
-      found: "mezcla para todos los manchones",
+      found: "mezcla total para todos los manchones",
       terms: { spots: "número de manchones", each: "mezcla para un manchón" },
     },
     "practice.seasonLeft": {

@@ -756,6 +756,10 @@ export const GERMAN: Messages = {
       found: "Mittel für den Schlag",
       terms: { rate: "Aufwand des Mittels", area: TREATED },
     },
+    "practice.productOnGround": {
+      found: "Mittel für den Schlag",
+      terms: { rate: "Aufwand des Mittels", area: "Fläche des Schlags" },
+    },
     "practice.fertilizer": {
       found: "Dünger für den Schlag",
       terms: { rate: "Dünger", area: "Fläche des Schlags" },

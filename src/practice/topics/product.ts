@@ -21,7 +21,7 @@ export function productOn({ rate, area, per, unit }: OnArea): number {
 /** The working of {@link productOn}. */
 export function linesOfProduct(
   on: OnArea,
-  id: "practice.product" | "practice.fertilizer" = "practice.product",
+  id: "practice.product" | "practice.productOnGround" | "practice.fertilizer" = "practice.product",
 ): WorkingLine[] {
   const { rate, area, per, unit } = on;
   return formulaLines({

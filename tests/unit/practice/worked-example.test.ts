@@ -366,11 +366,12 @@ describe("a worked example", () => {
   it("leaves out the units of a change to so many of the same", () => {
     const lawn = { length: qty(100, "ft"), width: qty(50, "ft"), rate: qty(1.5, "fl_oz/1000ft2") };
     const slides = new Map(slidesOf("lawn-rate", lawn));
-    expect(slides.get("Step 2: treated area in thousands of sq ft")).toEqual([
+    // Step 1 finds the ground area.
+    expect(slides.get("Step 2: ground area in thousands of sq ft")).toEqual([
       "5,000 sq ft ÷ 1,000 = 5 thousands of sq ft",
     ]);
     expect(slides.get("Step 3: product for the plot")).toEqual([
-      "product for the plot = product rate × treated area",
+      "product for the plot = product rate × ground area",
       "1.5 fl oz/1,000 sq ft × 5 thousands of sq ft = 7.5 fl oz",
       "Units: fl oz/1,000 sq ft × 1,000 sq ft = fl oz",
       "1,000 sq ft cancels.",
