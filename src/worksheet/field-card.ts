@@ -29,9 +29,9 @@ import {
   totalText,
   waitFacts,
 } from "./job/facts.js";
-import { byJug, fillOf, halfOf, inFluidOunces, inTank, numbersIn, roughly } from "./job/fit.js";
+import { byJug, fillOf, halfOf, inFluidOunces, inTank, numbersIn, roughly, waterOf } from "./job/fit.js";
 import { coveredText, doneText, placeText, stopText } from "./job/places.js";
-import { planInUnits } from "./job/plan-in-units.js";
+import { inPlotUnits, planInUnits } from "./job/plan-in-units.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
 import type { Messages } from "./words/messages.js";
 import { type Writer, writerFor } from "./words/writer.js";
@@ -56,7 +56,7 @@ export interface FieldCard {
   readonly warnings: readonly WrittenAlert[];
   /** What the sprayer is set for. */
   readonly facts: readonly SheetFact[];
-  /** That the label's own order of mixing goes before the card's; or, where the job is refused, not to mix. */
+  /** That the label's own order of mixing goes before the card's; of granules, what goes where. Where the job is refused, not to mix. */
   readonly order: readonly string[];
   /** The loads, in the order of mixing; loads that are mixed alike once. */
   readonly loads: readonly CardLoad[];
@@ -107,7 +107,7 @@ export function fieldCard(plan: AnyPlan, options: WorksheetOptions = {}): FieldC
   const made = checked(plan, ANY_PLAN, "plan");
   const writer = { ...writerFor(given), entered: numbersIn(made.input) };
   const { language, text } = writer.messages;
-  const shown = planInUnits(made, given.units);
+  const shown = inPlotUnits(planInUnits(made, given.units));
   const refused = isRefused(shown);
   const order = writer.fill(text.fillingOrder, { products: shown.input.products.length });
   return {
@@ -187,7 +187,7 @@ function topUpSteps(load: Load, plan: AnyPlan, writer: Writer): string[] {
   const steps = [text.rinse, fill(load.mark ? text.topUpToMark : text.topUp, figures)];
   const { tank, workingFill } = plan.input.sprayer;
   if (load.mark || [tank, workingFill].includes(carrier)) return steps;
-  const all = inTank(load.water, plan);
+  const all = waterOf(load, plan);
   const rest = { ...all, value: all.value - inUnit(halfOf(load, plan), all.unit) };
   const water = byJug(withoutNoise(rest)).map(exact).join(" + ");
   return [fill(text.waterByJug, { ...figures, water }), ...steps];

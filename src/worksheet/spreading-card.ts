@@ -6,12 +6,12 @@ import { cardHeadings, type FieldCard } from "./field-card.js";
 import { spreadingAlerts } from "./job/alerts.js";
 import { cautionTexts } from "./job/facts.js";
 import { numbersIn } from "./job/fit.js";
-import { fillsAndPlots, spreadAmounts, spreadingFacts, spreadingInUnits } from "./job/spreading.js";
+import { fillLoads, plotShares, spreadAmounts, spreadingFacts, spreadingInUnits } from "./job/spreading.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
 import { writerFor } from "./words/writer.js";
 
 /**
- * Returns the field card of a plan of granules: what to fill the hopper with, how often, and what goes on each plot or bed. Each step has a box
+ * Returns the field card of a plan of granules: what goes on each plot or bed, what to fill the hopper with, and how often. Each step has a box
  * to tick. Refusals and warnings stand on top, the cautions below.
  *
  * Printed amounts are rounded down. If the plan refuses the job, the card says so and gives no fills.
@@ -44,14 +44,16 @@ export function spreadingCard(plan: SpreadingPlan, options: WorksheetOptions = {
   const shown = spreadingInUnits(made, given.units);
   const amounts = spreadAmounts(shown, writer);
   const refused = isRefused(shown);
+  const shares = plotShares(shown, amounts, writer);
   return {
     kind: "field-card",
     language,
     title: text.cardTitle,
     warnings: spreadingAlerts(shown, writer, ["refusal", "warning"]),
     facts: spreadingFacts(shown, amounts, writer),
-    order: refused ? [text.doNotFill] : [],
-    loads: refused ? [] : fillsAndPlots(shown, amounts, writer),
+    // A share has no box: ticked after the fills, it would be spread again.
+    order: refused ? [text.doNotFill] : shares ? [`${shares.title}:`, ...shares.lines] : [],
+    loads: refused ? [] : fillLoads(shown, amounts, writer),
     cautions: cautionTexts(shown, writer),
     headings: { ...cardHeadings(text), loads: text.fillsAndPlots },
   };

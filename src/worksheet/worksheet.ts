@@ -29,7 +29,7 @@ import {
   waitFacts,
 } from "./job/facts.js";
 import { fillOf, inFluidOunces, inTank, numbersIn } from "./job/fit.js";
-import { planInUnits } from "./job/plan-in-units.js";
+import { inPlotUnits, planInUnits } from "./job/plan-in-units.js";
 import { type WrittenStep, writtenSteps } from "./job/steps.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
 import type { Messages } from "./words/messages.js";
@@ -138,7 +138,8 @@ export function worksheet(plan: AnyPlan, options: WorksheetOptions = {}): Worksh
   const writer = { ...writerFor(given), entered: numbersIn(made.input) };
   const { messages } = writer;
   const { text } = messages;
-  const shown = planInUnits(made, given.units);
+  const worked = planInUnits(made, given.units);
+  const shown = inPlotUnits(worked);
   const refused = isRefused(shown);
   const doses = writtenDoses(shown, writer);
   return {
@@ -153,7 +154,7 @@ export function worksheet(plan: AnyPlan, options: WorksheetOptions = {}): Worksh
       !refused && { mixing: mixingText(shown.mixingOrder, writer) }),
     warnings: writtenAlerts(shown, writer, ["refusal", "warning", "note"]),
     summary: summary(shown, writer, refused),
-    steps: writtenSteps(shown, made, given.measuringErrors ?? false, writer),
+    steps: writtenSteps(worked, made, given.measuringErrors ?? false, writer),
     cautions: cautionTexts(shown, writer),
     rounding: text.rounding,
     headings: worksheetHeadings(text),
@@ -232,9 +233,9 @@ function summary(plan: AnyPlan, writer: Writer, refused: boolean): SheetFact[] {
 }
 
 /** The treated area in land units as well; the ground, where a rate goes by it. */
-function areaFacts({ area, rate, input }: Plan, writer: Writer): SheetFact[] {
+function areaFacts({ area, input }: Plan, writer: Writer): SheetFact[] {
   const { text } = writer.messages;
-  const { landArea } = unitsLike(rate.unit);
+  const { landArea } = unitsLike(area.treated.unit);
   const isUsed = area.ground !== undefined && usesGround(input.products);
   return [
     { name: text.treatedArea, value: both(area.treated, landArea, writer) },
@@ -251,7 +252,7 @@ function leftoverText(plan: AnyPlan, writer: Writer): string | undefined {
   if (leftover.reserve.value === 0) return mix;
   const covered =
     "area" in plan
-      ? both(leftover.area as Quantity, unitsLike(plan.rate.unit).landArea, writer)
+      ? both(leftover.area as Quantity, unitsLike(plan.area.treated.unit).landArea, writer)
       : coversText(leftover, undefined, writer);
   return covered === undefined ? mix : fill(messages.text.leftoverWithArea, { leftover: mix, area: covered });
 }

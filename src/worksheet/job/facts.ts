@@ -165,7 +165,11 @@ export function coveredByAll(
   // Of loads that are mixed alike some cover less: what fills the hose, and what is extra.
   const size = (at: number): number => sizeOf(loads[at] as CoversBatch, ends[at]);
   const most = places.reduce((best, at) => (moreThan(size(at), size(best)) ? at : best));
-  const area = coversText(loads[most] as CoversBatch, ends[most], writer);
+  // Rows are of one length in one plot alone.
+  const isInOne = places.every((at) => ends[at]?.plot === ends[most]?.plot && ends[at]?.covers !== undefined);
+  const { count } = loads[most] as CoversBatch;
+  const end = count || isInOne ? ends[most] : undefined;
+  const area = coversText(loads[most] as CoversBatch, end, writer);
   return area && fill(messages.text.upTo, { area });
 }
 

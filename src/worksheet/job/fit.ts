@@ -120,10 +120,16 @@ function byEye(half: Volume): Volume {
   return { ...half, value: quarters / 4 };
 }
 
+/** The water of a load in the tank's own unit; in milliliters where the fill is. */
+export function waterOf({ carrier, water }: AnyPlan["loads"][number], plan: AnyPlan): Volume {
+  const { unit } = onTank(carrier, plan.input.sprayer.tank);
+  return unit === "mL" ? { value: inUnit(water, unit), unit } : inTank(water, plan);
+}
+
 /** Half of a load's water, which goes in first: the nearest mark of the tank, or what one sees without. */
-export function halfOf({ water }: AnyPlan["loads"][number], plan: AnyPlan): Volume {
+export function halfOf(load: AnyPlan["loads"][number], plan: AnyPlan): Volume {
   const { tank, marks } = plan.input.sprayer;
-  const all = inTank(water, plan);
+  const all = waterOf(load, plan);
   const half = scale(all, 0.5);
   const below = marks === undefined ? [] : usableMarks({ tank, marks }, all.unit);
   const [first, ...others] = below.filter(({ value }) => moreThan(all.value, value));

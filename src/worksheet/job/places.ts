@@ -1,5 +1,5 @@
 import type { EndUnit, LoadEnd } from "../../plan/load-ends.js";
-import { plotsOf } from "../../plan/plot.js";
+import { equalRows, type Plot, plotsOf, rowLengthsOf } from "../../plan/plot.js";
 import type { AnyPlan } from "../../plan/result.js";
 import { inUnit } from "../../units/convert.js";
 import { ceilDecided, floorDecided, moreThan } from "../../units/decide.js";
@@ -79,9 +79,31 @@ export function placeText(end: LoadEnd, plan: AnyPlan, writer: Writer): string |
   if (whole === 0 && part === "") return undefined;
   // A last pass that is narrower than the others counts as a part of one, and is still sprayed all the way down.
   if (part !== "" && unit === "pass" && isPlotDone(end, plan)) return plotEndText(end, plan, writer);
-  const row = fill(text[NUMBERED[unit]], { number: count(part === "" ? whole : whole + 1) });
-  const place = part === "" ? fill(text.endOf, { row }) : fill(text.downRow, { part, row });
-  return inPlot(place, end, plan, writer);
+  const alone = plotAlone(end, plan, writer);
+  const row = alone ?? fill(text[NUMBERED[unit]], { number: count(part === "" ? whole : whole + 1) });
+  const sides = hasTwoSides(end, plan) ? fill(text.bothSides, { row }) : row;
+  const place = part === "" ? fill(text.endOf, { row }) : fill(text.downRow, { part, row: sides });
+  return alone === undefined ? inPlot(place, end, plan, writer) : place;
+}
+
+/** The plot that a load ends in: of a job on plots, which has one all the time. */
+function plotOf({ plot = 0 }: LoadEnd, { input }: AnyPlan): Plot | undefined {
+  return "plot" in input ? plotsOf(input.plot)[plot] : undefined;
+}
+
+/** Of several plots the name of one that is a single row or bed, and needs no number besides. */
+function plotAlone(end: LoadEnd, plan: AnyPlan, writer: Writer): string | undefined {
+  const { input } = plan;
+  const plots = "plot" in input ? plotsOf(input.plot) : [];
+  const plot = plotOf(end, plan);
+  const isOne = plot !== undefined && (equalRows(plot) ?? rowLengthsOf(plot)?.length) === 1;
+  return plots.length > 1 && isOne ? plotName(end.plot ?? 0, plots, writer) : undefined;
+}
+
+/** Whether half a row is half of one side and half of the other: nobody is half-way down where one side is done. */
+function hasTwoSides(end: LoadEnd, plan: AnyPlan): boolean {
+  const plot = plotOf(end, plan);
+  return end.unit === "row" && plot?.kind === "tree-rows" && plot.sides === 2;
 }
 
 /** Whether all of the plot that a load ends in is done by then. */

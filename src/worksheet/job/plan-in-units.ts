@@ -3,10 +3,11 @@ import type { BatchInput, JobInput } from "../../plan/batch-input.js";
 import type { PlanInput } from "../../plan/input.js";
 import { planApplication } from "../../plan/plan.js";
 import { type PlanStep, stepsOfPlan } from "../../plan/plan-steps.js";
-import type { AnyPlan, Plan } from "../../plan/result.js";
+import type { AnyPlan, CoversArea, Plan } from "../../plan/result.js";
 import { thresholdsOf } from "../../plan/thresholds.js";
-import { convert, convertValue } from "../../units/convert.js";
+import { convert, convertValue, inUnit } from "../../units/convert.js";
 import { isUnit } from "../../units/resolve.js";
+import { unitsLike } from "../../units/systems.js";
 import type { LengthUnit, Quantity, Unit, UnitSystem, Volume, VolumeRate } from "../../units/types.js";
 import { conversionLines } from "../../units/working-line.js";
 import { counterpart } from "./counterparts.js";
@@ -17,6 +18,15 @@ import { counterpart } from "./counterparts.js";
  */
 export function planInUnits<P extends AnyPlan>(plan: P, units: UnitSystem | undefined): P {
   return units === undefined ? plan : (planApplication(inputInUnits(asLoaded(plan), units)) as P);
+}
+
+/** What loads cover, and what is left over could, in the units of the plot: a plan has it in those of the mix. */
+export function inPlotUnits<P extends AnyPlan>(plan: P): P {
+  if (!("area" in plan)) return plan;
+  const unit = unitsLike(plan.area.treated.unit).area;
+  const inPlot = <C extends Partial<CoversArea>>(covers: C): C =>
+    covers.area ? { ...covers, area: { ...covers.area, value: inUnit(covers.area, unit), unit } } : covers;
+  return { ...plan, loads: plan.loads.map(inPlot), leftover: inPlot(plan.leftover) };
 }
 
 /** The job with the loads it has: searched again in other units, the easiest could be others than the plan's. */

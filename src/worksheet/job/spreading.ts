@@ -4,8 +4,10 @@ import { isRefused } from "../../plan/refused.js";
 import type { SpreadingPlan } from "../../plan/result.js";
 import { planSpreading } from "../../plan/spreading.js";
 import { inUnit } from "../../units/convert.js";
+import { moreThan } from "../../units/decide.js";
+import { orderOf } from "../../units/quantity.js";
 import { atMost } from "../../units/three-figures.js";
-import type { Mass, UnitSystem } from "../../units/types.js";
+import type { Mass, MassUnit, UnitSystem } from "../../units/types.js";
 import type { CardLoad } from "../field-card.js";
 import type { Writer } from "../words/writer.js";
 import { nameFacts, type SheetFact, waitFacts } from "./facts.js";
@@ -28,7 +30,10 @@ export interface SpreadAmounts {
   readonly plots: readonly { readonly amount: string; readonly each?: string | undefined }[];
 }
 
-/** Writes the amounts of a job of granules, as they are weighed: in the unit of the hopper, or in the rate's where it is less than one. */
+// What a scale shows of less than one of these.
+const SMALLER: Partial<Record<MassUnit, MassUnit>> = { lb: "oz", kg: "g" };
+
+/** Writes the amounts of a job of granules, as they are weighed: in the hopper's unit, and less than a pound or kilogram in ounces or grams. */
 export function spreadAmounts(
   { total, hopper, plots = [], bags, input: { spreader } }: SpreadingPlan,
   { exact }: Writer,
@@ -36,7 +41,10 @@ export function spreadAmounts(
   const { unit } = spreader.hopper;
   const amountText = (amount: Mass): string => {
     const value = inUnit(amount, unit);
-    return exact(atMost(value < 1 ? amount : { value, unit }));
+    const small = SMALLER[unit];
+    return exact(
+      atMost(small && moreThan(1, value) ? { value: inUnit(amount, small), unit: small } : { value, unit }),
+    );
   };
   return {
     total: amountText(total),
@@ -75,6 +83,7 @@ function productFacts(
   const { product, spreader } = input;
   // What it takes in all is what a refused job must not be filled with.
   const refused = isRefused({ warnings });
+  const hasRest = bags && bags.leftOver.value > 0;
   const perPass = { value: rate.value / (spreader.directions ?? 1), unit: rate.unit };
   return [
     { name: fill(text.rateOf, { product: product.name }), value: exact(asEntered(rate, writer)) },
@@ -88,28 +97,31 @@ function productFacts(
       ? []
       : [{ name: fill(text.totalOfProduct, { product: product.name }), value: amounts.total }]),
     ...(bags && !refused
-      ? [{ name: text.bags, value: fill(text.bagsAndRest, { bags: bags.bags, rest: amounts.rest }) }]
+      ? [
+          {
+            name: text.bags,
+            value: fill(hasRest ? text.bagsAndRest : "{bags}", { bags: bags.bags, rest: amounts.rest }),
+          },
+        ]
       : []),
     ...waitFacts([product], writer),
   ];
 }
 
-/** What to fill the hopper with, and what goes where. */
-export function fillsAndPlots(plan: SpreadingPlan, amounts: SpreadAmounts, writer: Writer): CardLoad[] {
-  return [...fillLoads(plan, amounts, writer), ...plotLoads(plan, amounts, writer)];
-}
-
-function fillLoads(
-  { hopper: { fills }, input: { spreader } }: SpreadingPlan,
+/** What to fill the hopper with. */
+export function fillLoads(
+  { hopper: { fills, lastFill: last }, input: { spreader } }: SpreadingPlan,
   { perDirection, lastFill }: SpreadAmounts,
   { messages: { text }, fill }: Writer,
 ): CardLoad[] {
   const { hopper, directions } = spreader;
-  const full = fills - 1;
+  // A last fill that is a whole hopper is one more of the others.
+  const isFull = orderOf(last, hopper) === 0;
+  const full = isFull ? fills : fills - 1;
   const steps = [
     ...(full === 1 ? [fill(text.fillHopper, { hopper })] : []),
     ...(full > 1 ? [fill(text.fillHopperTimes, { hopper, times: full })] : []),
-    fill(full > 0 ? text.lastFill : text.onlyFill, { lastFill }),
+    ...(isFull ? [] : [fill(full > 0 ? text.lastFill : text.onlyFill, { lastFill })]),
   ];
   if (directions !== 2) return [{ title: text.spreadIt, steps }];
   return [text.lengthwise, text.crosswise].map((title) => ({
@@ -118,17 +130,18 @@ function fillLoads(
   }));
 }
 
-function plotLoads(
+/** How much of it goes where: part of what is filled, and nothing to do by itself. Nothing where the job has one place. */
+export function plotShares(
   { input, plots = [] }: SpreadingPlan,
   { plots: written }: SpreadAmounts,
   writer: Writer,
-): CardLoad[] {
+): { readonly title: string; readonly lines: readonly string[] } | undefined {
   const { messages, fill, count } = writer;
   const { text } = messages;
   const given = "plot" in input ? plotsOf(input.plot) : [];
   // A job of one plot is named for its place.
   const named = given.length === 1 ? [{ name: input.name, ...given[0] }] : given;
-  const steps = plots.flatMap(({ pieces }, i): string[] => {
+  const lines = plots.flatMap(({ pieces }, i): string[] => {
     const { amount, each } = written[i] as SpreadAmounts["plots"][number];
     const plot = plotName(i, named, writer);
     if (pieces !== undefined && pieces > 1 && each !== undefined) {
@@ -141,5 +154,5 @@ function plotLoads(
     return plots.length > 1 ? [fill(text.onPlot, { plot, amount })] : [];
   });
   const title = input.spreader.directions === 2 ? text.byPlotBoth : text.byPlot;
-  return steps.length === 0 ? [] : [{ title, steps }];
+  return lines.length === 0 ? undefined : { title, lines };
 }

@@ -56,6 +56,7 @@ const TEXT: Messages["text"] = {
   passNumber: "pass {number}",
   passesAlong: "{passes} along the {side} side",
   partOfPlot: "{part} of the plot",
+  bothSides: "both sides of {row}",
   endOf: "the end of {row}",
   plotEnd: "the end of the plot",
   downRow: "{part} of the way down {row}",

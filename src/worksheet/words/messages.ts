@@ -110,6 +110,7 @@ export type TextKey =
   | "passesAlong"
   | "partOfPlot"
   | "endOf"
+  | "bothSides"
   | "plotEnd"
   | "downRow"
   | "placeInPlot"

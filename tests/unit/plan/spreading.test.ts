@@ -342,10 +342,11 @@ describe("the working and the card of a job of granules", () => {
         title: "Crosswise over all of it: 1.44 lb",
         steps: ["Weigh out 1.44 lb, fill the hopper and spread it."],
       },
-      {
-        title: "How much goes where, in both directions together",
-        steps: ["plot 1: 2.88 lb, which is 1.44 lb for each of the 2 beds."],
-      },
+    ]);
+    // What goes where is part of the fills, and has no box.
+    expect(card.order).toEqual([
+      "How much goes where, in both directions together:",
+      "plot 1: 2.88 lb, which is 1.44 lb for each of the 2 beds.",
     ]);
     expect(card.cautions).toHaveLength(6);
     expect(spreadingCard(planSpreading(LAWN)).loads).toEqual([
@@ -361,19 +362,43 @@ describe("the working and the card of a job of granules", () => {
     expect(spreadingCard(planSpreading(TREES)).facts[0]).toEqual({ name: "How many", value: "45 trees" });
     const named = spreadingCard(planSpreading({ ...full, name: "East beds" }));
     expect(named.facts[0]).toEqual({ name: "Where", value: "East beds" });
-    expect(named.loads[2]?.steps[0]).toMatch(/^East beds: 2\.88 lb/);
+    expect(named.order[1]).toMatch(/^East beds: 2\.88 lb/);
     const once = spreadingCard(planSpreading({ ...LAWN, spreader: { hopper: qty(50, "lb") } }));
     expect(once.loads[0]?.steps[0]).toBe("Fill the hopper with 50 lb and spread it.");
     const two = { ...LAWN, plot: [{ ...LAWN.plot, name: "North" }, LAWN.plot] };
-    expect(spreadingCard(planSpreading(two)).loads[1]?.steps).toEqual(["North: 90 lb.", "plot 2: 90 lb."]);
+    const shares = ["How much goes where:", "North: 90 lb.", "plot 2: 90 lb."];
+    expect(spreadingCard(planSpreading(two)).order).toEqual(shares);
     const rows = { kind: "row-bands", rows: 4, rowLength: qty(100, "ft"), bandWidth: qty(2, "ft") } as const;
     // 5 lb per 1,000 ft² on 800 ft².
-    expect(spreadingCard(planSpreading({ ...LAWN, plot: rows })).loads[1]?.steps).toEqual([
+    expect(spreadingCard(planSpreading({ ...LAWN, plot: rows })).order).toEqual([
+      "How much goes where:",
       "plot 1: 4 lb, which is 1 lb for each of the 4 rows.",
     ]);
   });
 
-  it("prints amounts in the hopper's unit, and less than one of it in the rate's", () => {
+  it("counts a last fill that is a whole hopper with the others, and no rest of nothing", () => {
+    // 90 lb are three hoppers of 30 lb and two bags of 45 lb.
+    const even = planSpreading({
+      ...withProduct(LAWN, { bag: qty(45, "lb") }),
+      spreader: { hopper: qty(30, "lb") },
+    });
+    const { facts, loads } = spreadingCard(even);
+    expect(loads[0]?.steps).toEqual(["Fill the hopper with 30 lb and spread it. Do this 3 times."]);
+    expect(facts.at(-1)).toEqual({ name: "Bags to buy", value: "2" });
+    const one = spreadingCard(planSpreading({ ...LAWN, spreader: { hopper: qty(90, "lb") } }));
+    expect(one.loads[0]?.steps).toEqual(["Fill the hopper with 90 lb and spread it."]);
+  });
+
+  it("prints amounts in the hopper's unit, and less than a pound or a kilogram in ounces or grams", () => {
+    // Twelve bands of 1 ft by 150 ft at 20 lb/ac: 0.8264 lb, 13.22 oz; 1.102 oz each.
+    const bands = planSpreading({
+      plot: { kind: "row-bands", name: "Corn", rows: 12, rowLength: qty(150, "ft"), bandWidth: qty(1, "ft") },
+      spreader: { hopper: qty(3, "lb") },
+      product: { name: "Granules", rate: qty(20, "lb/ac") },
+    });
+    const ounces = spreadingCard(bands);
+    expect(ounces.order[1]).toBe("Corn: 13.2 oz wt, which is 1.1 oz wt for each of the 12 rows.");
+    expect(ounces.loads[0]?.steps).toEqual(["Weigh out 13.2 oz wt, fill the hopper and spread it."]);
     // 4,356 ft² = 484 yd² at 2 oz: 968 oz = 60.5 lb, four hoppers of 14 lb and one of 4.5; two bags of 56 lb leave 51.5.
     const imperial = planSpreading({
       plot: { kind: "rectangle", length: qty(22, "yd"), width: qty(22, "yd") },
@@ -453,16 +478,16 @@ describe("the worksheet of a job of granules", () => {
     expect(sheet.summary[0]).toEqual({ name: "Treated area", value: "720 sq ft" });
     expect(sheet.totals).toEqual([
       {
+        name: "How much goes where, in both directions together",
+        value: "plot 1: 2.88 lb, which is 1.44 lb for each of the 2 beds.",
+      },
+      {
         name: "Lengthwise over all of it: 1.44 lb",
         value: "Weigh out 1.44 lb, fill the hopper and spread it.",
       },
       {
         name: "Crosswise over all of it: 1.44 lb",
         value: "Weigh out 1.44 lb, fill the hopper and spread it.",
-      },
-      {
-        name: "How much goes where, in both directions together",
-        value: "plot 1: 2.88 lb, which is 1.44 lb for each of the 2 beds.",
       },
     ]);
     expect(sheet.steps.map(({ number, title }) => `${number} ${title}`)).toEqual([

@@ -114,7 +114,7 @@ describe("the area that a load covers", () => {
     expect(covers(known)).toMatch(/\(about 2\/3 of the plot\)\.$/);
     // A fifth of the plot is no quarter of it: 3,953 sq ft of 20,000.
     expect(covers({ ...known, treated: { ...qty(20_000, "ft2"), of: "treated" } })).toMatch(/3,950 sq ft\.$/);
-    expect(covers({ ...known, treated: { ...qty(0.5, "ha"), of: "treated" } })).toMatch(/sq ft\.$/);
+    expect(covers({ ...known, treated: { ...qty(0.5, "ha"), of: "treated" } })).toMatch(/m²\.$/);
   });
 
   it("counts rows that differ one by one, and less than a row not at all", () => {

@@ -497,6 +497,83 @@ describe("a field card for a tank with marks", () => {
     expect(card?.steps.join("\n")).toContain(drench);
   });
 
+  it("has water in milliliters where the fill is", () => {
+    // 3 m² at 600 L/ha: 180 mL, less 1.5 mL of product.
+    const box = planApplication({
+      plot: { kind: "rectangle", length: qty(3, "m"), width: qty(1, "m") },
+      calibration: { kind: "strip", used: qty(300, "mL"), swath: qty(50, "cm"), distance: qty(10, "m") },
+      sprayer: { tank: qty(2, "L") },
+      products: [{ name: "Product A", form: "liquid", rate: qty(5, "L/ha") }],
+      tools: "syringes",
+    });
+    const [load] = fieldCard(box).loads;
+    expect(load?.steps[0]).toMatch(/^Add 89 mL of clean water/);
+    expect(load?.steps[2]).toMatch(/^No mark at 180 mL\? Measure 89\.5 mL of water/);
+  });
+
+  it("says of loads alike in several plots the area alone, as their rows differ", () => {
+    const bands = { kind: "row-bands", bandWidth: qty(18, "in"), rowSpacing: qty(3, "ft") } as const;
+    const job = {
+      plot: [
+        { ...bands, rows: 9, rowLength: qty(130, "ft") },
+        { ...bands, rows: 7, rowLength: qty(95, "ft") },
+      ],
+      calibration: { kind: "strip", used: qty(30, "fl_oz"), swath: qty(18, "in"), distance: qty(150, "ft") },
+      sprayer: { tank: qty(2, "gal"), lineVolume: qty(4, "fl_oz") },
+      split: "equal",
+      reserve: { percent: 5 },
+      products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
+      tools: "us-household",
+    } as const satisfies PlanInput;
+    expect(worksheet(planApplication(job)).loads[0]?.covers).toMatch(/^Covers up to [\d,]+ sq ft\.$/);
+  });
+
+  it("says of tree rows that both sides are done so far, and of a plot of one bed only the plot", () => {
+    const trees = {
+      plot: { kind: "tree-rows", stripWidth: qty(3, "ft"), sides: 2, rows: 6, rowLength: qty(210, "ft") },
+      calibration: { kind: "strip", used: qty(64, "fl_oz"), swath: qty(3, "ft"), distance: qty(250, "ft") },
+      sprayer: { tank: qty(4, "gal"), lineVolume: qty(6, "fl_oz") },
+      products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
+      tools: "us-household",
+    } as const satisfies PlanInput;
+    // 512 fl oz less 6 at 64 on 750 sq ft: 5,930 sq ft of rows of 1,260: 4.7.
+    const spray = (input: PlanInput) =>
+      fieldCard(planApplication(input)).loads[0]?.steps.find((step) => step.startsWith("Spray about"));
+    expect(spray(trees)).toBe("Spray about 4 2/3 rows, to 2/3 of the way down both sides of row 5.");
+    const oneSide = { ...trees, plot: { ...trees.plot, sides: 1, rows: 12 } } as const;
+    expect(spray(oneSide)).toBe("Spray about 9 1/3 rows, to 1/3 of the way down row 10.");
+    const bed = (name: string) =>
+      ({ kind: "beds", name, beds: 1, bedWidth: qty(4, "ft"), bedLength: qty(110, "ft") }) as const;
+    const calibration = { kind: "known", rate: qty(33, "gal/ac") } as const;
+    const beds = { ...trees, calibration, plot: [bed("Bed 1"), bed("Bed 2")] };
+    // A third of a gallon each.
+    expect(spray({ ...beds, sprayer: { tank: qty(0.4, "gal") } })).toBe(
+      "Spray about 528 sq ft, to 1/4 of the way down Bed 2.",
+    );
+    const whole = fieldCard(
+      planApplication({ ...beds, sprayer: { tank: qty(0.4, "gal") }, split: "whole-plots" }),
+    );
+    expect(whole.loads.at(-1)?.steps.join("\n")).not.toContain("bed 1");
+  });
+
+  it("keeps areas in the plot's units, whatever the jug's are", () => {
+    const turf = planApplication({
+      plot: { kind: "rectangle", length: qty(100, "ft"), width: qty(50, "ft") },
+      calibration: { kind: "strip", used: qty(1200, "mL"), swath: qty(3, "ft"), distance: qty(100, "ft") },
+      sprayer: { tank: qty(4, "gal") },
+      reserve: { percent: 5 },
+      products: [{ name: "Product A", form: "liquid", rate: qty(1, "qt/ac") }],
+      tools: "us-household",
+    });
+    const sheet = worksheet(turf);
+    expect(sheet.summary[0]?.value).toBe("5,000 sq ft (0.115 ac)");
+    expect(sheet.summary[1]?.value).toBe("431 L/ha");
+    // 4 gal are 15.14 L, at 431 L/ha 351.6 m².
+    expect(sheet.loads[0]?.covers).toMatch(/^Covers 3,790 sq ft/);
+    expect(sheet.summary.at(-1)?.value).toMatch(/another 250 sq ft$/);
+    expect(renderText(fieldCard(turf))).not.toContain("m²");
+  });
+
   it("has bags that dissolve put in whole, and nothing measured of them", () => {
     const bags = {
       ...QUIET,
