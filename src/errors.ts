@@ -79,7 +79,7 @@ export interface PlainError extends Issue {
 const MARK: unique symbol = Symbol.for("swath-to-spoon.SprayMathError") as never;
 
 /**
- * The one error this library throws.
+ * The one error that this library throws for an input.
  *
  * @example
  * ```ts

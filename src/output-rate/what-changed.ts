@@ -22,7 +22,7 @@ export interface TodaysConditions {
   /** The day, as year-month-day. */
   readonly date: string;
   /** The conditions of the day. */
-  readonly conditions: CalibrationConditions;
+  readonly conditions?: CalibrationConditions | undefined;
   /** How many days a calibration is trusted for. More than 0; 90 unless given: common practice, no source. */
   readonly longestAge?: number | undefined;
 }
@@ -36,7 +36,7 @@ export const TODAY: ObjectField<TodaysConditions> = named(
   object<TodaysConditions>(
     {
       date: date("The day, as year-month-day."),
-      conditions: about("The conditions of the day.", CONDITIONS),
+      conditions: optional(about("The conditions of the day.", CONDITIONS)),
       longestAge: optional(
         number(
           "How many days a calibration is trusted for. More than 0; 90 unless given: common practice, no source.",
@@ -228,6 +228,7 @@ const MILLISECONDS_A_DAY = 24 * 60 * 60 * 1000;
 function compared(record: CalibrationRecord, today: TodaysConditions, at: string): Compared {
   const { measurement } = record;
   const kept = conditionsOf(record);
+  const { conditions = {} } = today;
   const { rate } = rateOfMeasurement(measurement, at);
   const age = (Date.parse(today.date) - Date.parse(record.date)) / MILLISECONDS_A_DAY;
   const changes: ComparedChange[] = [];
@@ -235,11 +236,11 @@ function compared(record: CalibrationRecord, today: TodaysConditions, at: string
   if (moreThan(age, today.longestAge ?? LONGEST_AGE))
     changes.push({ what: "date", before: record.date, now: today.date });
   for (const what of CONDITIONS.names as readonly ConditionName[]) {
-    const [before, now] = [kept[what], today.conditions[what]];
+    const [before, now] = [kept[what], conditions[what]];
     if (before === undefined || now === undefined) {
       notCompared.push(what);
     } else if (differ(before, now)) {
-      const factor = rateFactor(what, measurement, kept, today.conditions);
+      const factor = rateFactor(what, measurement, kept, conditions);
       changes.push({ what, before, now, ...(factor !== undefined && { factor }) });
     }
   }

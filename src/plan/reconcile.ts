@@ -31,7 +31,7 @@ import { type ApplicationDetails, type ApplicationRecord, DETAILS, endFollows, r
 import type { AnyPlan, BatchPlan, Plan } from "./result.js";
 import type { Warning } from "./warnings.js";
 
-/** What really happened. Give either what was left over all, or what was used on each plot. */
+/** What really happened. Give either what was left in all (`left`), or what was used on each plot (`used`). */
 export interface ActualApplication extends ApplicationDetails {
   /** The total that was mixed; the plan's total unless given. */
   readonly mixed?: Volume | undefined;

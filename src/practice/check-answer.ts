@@ -14,6 +14,7 @@ import { ANSWER_OPTIONS, type AnswerOptions } from "./options.js";
 import { answerText, listText } from "./phrases.js";
 import { noteOf, type PracticeProblem, type ShownMistake, shownMistake } from "./problem.js";
 import { PROBLEM } from "./problem-field.js";
+import { isRightRounding, isRounding, MOST_ROUNDED } from "./rounding.js";
 import { TOPICS } from "./topics/all.js";
 import { type Sizes, sizesIn } from "./topics/sizes.js";
 import { type AnyTopic, type Given, inAnswerUnit, type PracticeAnswer } from "./topics/topic.js";
@@ -119,7 +120,7 @@ class AnswerField extends Field<PracticeAnswer> {
 /**
  * Checks an answer to a practice problem, and finds the mistake behind a wrong one, or two that were made together.
  *
- * An amount of product that is rounded up is a mistake of its own: it is over the label. A bare number is taken in the
+ * An amount of product that is rounded up is a mistake of its own: it is too much. A bare number is taken in the
  * unit of the question; where that makes it wrong, the other units are tried.
  *
  * @param problem - a problem from `practiceProblem` or `problemFrom`
@@ -184,8 +185,9 @@ const found = (verdict: AnswerVerdict, off?: number, mistakes: readonly MistakeC
   ...(off !== undefined && { off }),
 });
 
-function verdictOn(answer: PracticeAnswer, key: Key): Found {
+function verdictOn(read: PracticeAnswer, key: Key): Found {
   const { right, unit } = key;
+  const answer = key.topic.mayHaveMinus?.(key.given) === true ? withoutMinus(read) : read;
   if (typeof right === "string" || typeof answer === "string") return onLetters(String(answer), key);
   if (typeof answer === "number") return onNumber(answer, { value: answer, right, isBare: true }, key);
   // What is counted may have a size: 9 tsp are nine spoons of 1 tsp.
@@ -199,6 +201,11 @@ function verdictOn(answer: PracticeAnswer, key: Key): Found {
   return answer.unit !== one.unit && (inIts.verdict === "right" || inIts.verdict === "rounded")
     ? { ...inIts, verdict: "other-unit" }
     : inIts;
+}
+
+function withoutMinus(answer: PracticeAnswer): PracticeAnswer {
+  if (typeof answer === "string") return answer;
+  return typeof answer === "number" ? Math.abs(answer) : { ...answer, value: Math.abs(answer.value) };
 }
 
 function onLetters(answer: string, { right, topic, given, sizes }: Key): Found {
@@ -230,11 +237,11 @@ function onNumber(value: number, typed: Typed, key: Key): Found {
   const isOver = topic.isDose === true && moreThan(value, right);
   const rounded = isOver ? found("mistake", off, ["dose-rounded-up"]) : found("rounded", off);
   if (!moreThan(Math.abs(off), limit)) return rounded;
+  // The sheet says that such a rounding is right, whatever mistake leads near it.
+  if (limit > 0 && isRightRounding(typed, topic)) return rounded;
   const single = nearest(wrongAnswers(topic, given, sizes), value, tolerance);
   if (single !== undefined) return found("mistake", off, single.mistakes);
-  const isFair = limit > 0 && Math.abs(off) <= MOST_ROUNDED;
-  if (isFair && isRounding(typed, isOver ? Math.ceil : topic.isDose ? Math.floor : Math.round))
-    return rounded;
+  if (limit > 0 && isOver && Math.abs(off) <= MOST_ROUNDED && isRounding(typed, Math.ceil)) return rounded;
   if (typed.isBare && unit !== undefined && isInAnotherUnit(value, right, unit, key))
     return found("other-unit", off);
   if (unit !== undefined && isPointMoved(value / right)) return found("mistake", off, ["decimal-point"]);
@@ -258,17 +265,6 @@ function nearest(all: readonly WrongAnswer[], value: number, tolerance: number):
     (one) => compareDecided(value, one.answer as number) === 0 || away(one) <= tolerance,
   );
   return near.sort((a, b) => away(a) - away(b))[0];
-}
-
-/** More off than this, as a part of the right answer, a figure is wrong, however it came about. */
-export const MOST_ROUNDED = 0.05;
-
-/** Whether a number is the right one with one to three figures. */
-function isRounding({ value, right }: Typed, round: (value: number) => number): boolean {
-  return [1, 2, 3].some((figures) => {
-    const step = 10 ** (Math.floor(Math.log10(right)) + 1 - figures);
-    return compareDecided(round(right / step) * step, value) === 0;
-  });
 }
 
 /** Whether a bare number is the right answer in another unit that a student could have had in mind. */
@@ -311,6 +307,8 @@ function unknownText(
     return lettersOf(answer).join() === lettersOf(key).join()
       ? `${practice.mistake} ${mistakes["order-as-listed"].mend}`
       : practice.eachLetter;
+  // Less than nothing: a percentage would say no more.
+  if (off < -1) return practice.mistake;
   const isFar = timesOff(off) >= MANY_TIMES;
   if (off > 0) return isFar ? practice.timesHigh : practice.unknownHigh;
   return isFar ? practice.timesLow : practice.unknownLow;

@@ -161,7 +161,7 @@ export type MistakeCode =
 
 // The label decides: said wherever the order is taught.
 const MIXING_RULE =
-  "Unless the label says otherwise: conditioner first, then powders and granules, suspensions, emulsions, and adjuvants last.";
+  "Unless the label says otherwise: conditioner first, then wettable powders, granules, suspensions, emulsions, and adjuvants last.";
 
 const FOR_ONE = "This is the product for {oneLand}, not for what is really covered.";
 const COVERS_OTHER = "Check what the mix covers: it is not {oneLand}.";
@@ -289,13 +289,13 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Multiply by {perVolume} to change {volume.unit} to {small.unit}.",
   ),
   "label-unit-left": words(
-    "The amount was left in the unit of the label.",
+    "The amount was left in {label.unit}, the unit of the rate.",
     "The question asks for {small.unit}.",
     "Multiply by {perLabel}: {oneLabel} is {perLabel} {small.unit}.",
   ),
   "other-gallon": words(
     "The gallon of the other system was used: a US gallon has 128 fluid ounces, an imperial gallon 160.",
-    "US and imperial gallons differ by about a fifth.",
+    "The answer is a quarter too large, or a fifth too small.",
     "Use {perVolume} {small.unit} for {oneVolume}.",
   ),
   "pint-for-gallon": words(
@@ -386,7 +386,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "unscaled-product": words(
     FOR_ONE,
     "Check how large the sprayed area is: it is not {oneLand}.",
-    "Multiply the label rate by the sprayed area.",
+    "Multiply the rate by the sprayed area.",
   ),
   "unscaled-tank": words(
     FOR_ONE,
@@ -406,13 +406,13 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "per-lawn-for-land": words(
     "The rate per {oneLand.unit} was used as a rate per {oneLawn.unit}.",
-    "The dose is far over the label.",
-    "Read what the label rate is per, and use that area.",
+    "The dose is far too large.",
+    "Read what the rate is per, and use that area.",
   ),
   "rate-per-other-land": words(
     "The rate was used as if it were per {oneOtherLand.unit}.",
     "{hectare} is about {acres}.",
-    "The label rate is per {oneLand.unit}. Keep it per {oneLand.unit}.",
+    "The rate is per {oneLand.unit}. Keep it per {oneLand.unit}.",
   ),
   "weighed-as-volume": words(
     "The number of fluid ounces (mL) was weighed out as ounces (grams).",
@@ -435,7 +435,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Round once, at the end.",
   ),
   "dose-rounded-up": words(
-    "The dose was rounded up: that is over the label rate.",
+    "The dose was rounded up: that is too much product.",
     "Compare it with the exact answer: it is more.",
     "Always round an amount of product down.",
   ),
@@ -572,7 +572,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "land-for-lawn": words(
     "The rate per {oneLawn.unit} was used as a rate per {oneLand.unit}.",
     "The dose is far too small.",
-    "Read what the label rate is per, and use that area.",
+    "Read what the rate is per, and use that area.",
   ),
   "nutrient-for-product": words(
     "This is the weight of the nutrient, not of the fertilizer.",
@@ -586,7 +586,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "row-size-left-out": words(
     "The rate was used as if it were per {oneLength} of row.",
-    "The dose is far over the label.",
+    "The dose is far too large.",
     "The rate is per {oneRow.unit}: divide the length of row by that.",
   ),
   "unscaled-row": words(
@@ -596,7 +596,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "row-ten-times": words(
     "The rate was used as if it were per {tenthOfRow} of row.",
-    "The dose is 10 times over the label.",
+    "The dose is 10 times too large.",
     "The rate is per {oneRow.unit} of row.",
   ),
   "divided-by-rows": words(
@@ -606,7 +606,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "lawn-size-left-out": words(
     "The rate was used as if it were per {oneArea}.",
-    "The dose is far over the label.",
+    "The dose is far too large.",
     "The rate is per {oneLawn.unit}: divide the area by that.",
   ),
   "unscaled-lawn": words(
@@ -616,13 +616,13 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "lawn-ten-times": words(
     "The rate was used as if it were per {tenthOfLawn}.",
-    "The dose is 10 times over the label.",
+    "The dose is 10 times too large.",
     "The rate is per {oneLawn.unit}.",
   ),
   "small-mass-for-large": words(
     "The amount was changed to the smaller unit of weight.",
-    "The question asks for the unit of the label.",
-    "Leave the unit as the label has it.",
+    "The question asks for {mass.unit}.",
+    "Leave the amount in {mass.unit}.",
   ),
   "pounds-as-kilograms": words(
     "The amount is in kilograms, not pounds.",
@@ -630,8 +630,8 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Read in the question what unit is asked for.",
   ),
   "mass-unit-left": words(
-    "The amount was left in the unit of the label.",
-    "The question asks for the smaller unit of weight.",
+    "The amount was left in {mass.unit}.",
+    "The question asks for {smallMass.unit}.",
     "{oneMass} is {perMass} {smallMass.unit}.",
   ),
   "pound-of-12": words("A pound was taken as 12 ounces.", "The amount is too small.", "1 lb is 16 oz wt."),
@@ -647,13 +647,13 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "added-on-top": words(
     "The percentage was taken of the mix with the product on top.",
-    "The amount comes out over the label.",
+    "The amount comes out too large.",
     "Take the percentage of the finished mix.",
   ),
   "area-for-product": words(
     "This is the area that is covered, not the product.",
     "The question asks for product.",
-    "Multiply the area by the label rate.",
+    "Multiply the area by the rate.",
   ),
   "mix-for-product": words(
     "This is the mix, not the product in it.",
@@ -787,7 +787,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "per-hundred-left-out": words(
     "The rate per 100 {volume.unit} was used as a rate per {oneVolume}.",
-    "The dose is 100 times over the label.",
+    "The dose is 100 times too large.",
     "Divide the solution by 100 first.",
   ),
   "one-unit-of-stock": words(
@@ -823,7 +823,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "liquids-before-powders": words(
     "A liquid product went in too early.",
     "Powders clump if a liquid product is in the tank before them.",
-    "Powders and granules first, then suspensions, then emulsions.",
+    "Powders first, then granules, suspensions, and emulsions.",
   ),
   "conditioner-last": words(
     "The water conditioner went in too late.",

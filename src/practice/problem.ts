@@ -11,10 +11,12 @@ import type { MistakeCode, MistakeWords } from "./mistakes.js";
 import { PRACTICE_OPTIONS, PROBLEM_OPTIONS, type PracticeOptions, type ProblemOptions } from "./options.js";
 import { listText } from "./phrases.js";
 import { drawFrom, MOST_SEED } from "./random.js";
+import { isRightRounding } from "./rounding.js";
 import { PRACTICE_TOPICS, type PracticeTopic, TOPICS } from "./topics/all.js";
 import { letterOf, type MixingKind } from "./topics/mixing-order.js";
 import { type Sizes, sizesIn } from "./topics/sizes.js";
 import {
+  type AnyTopic,
   type Difficulty,
   figuresDrawer,
   type Given,
@@ -206,6 +208,7 @@ function problemOf(
   const topic = TOPICS[name];
   const { messages, fill, unit } = writer;
   const asked = topic.unit?.(sizes);
+  const right = topic.answer(given, sizes);
   const answerUnit = asked === undefined ? {} : { unit: unit(asked) };
   const figures: Figures = { ...figuresIn(given, writer), ...answerUnit, farm };
   return {
@@ -215,15 +218,28 @@ function problemOf(
     wording,
     problem: fill(messages.topics[name].problems[wording - 1] as string, figures),
     given,
-    answer: inAnswerUnit(topic, topic.answer(given, sizes), sizes),
+    answer: inAnswerUnit(topic, right, sizes),
     ...noteOf(name, given, writer),
     working: topic.working(given, sizes),
-    mistakes: wrongAnswers(topic, given, sizes).map(({ answer, mistakes: [mistake], also }) => ({
-      ...shownMistake(mistake as MistakeCode, sizes, writer),
-      answer: inAnswerUnit(topic, answer, sizes),
-      also,
-    })),
+    mistakes: wrongAnswers(topic, given, sizes)
+      // What a sheet counts as right is in no key as wrong.
+      .filter(({ answer }) => !isCountedRight(answer, right, topic))
+      .map(({ answer, mistakes: [mistake], also }) => ({
+        ...shownMistake(mistake as MistakeCode, sizes, writer),
+        answer: inAnswerUnit(topic, answer, sizes),
+        also,
+      })),
   };
+}
+
+/** Whether a wrong answer is the right one rounded. No count is rounded. */
+function isCountedRight(value: number | string, right: number | string, topic: AnyTopic): boolean {
+  return (
+    topic.unit !== undefined &&
+    typeof value === "number" &&
+    typeof right === "number" &&
+    isRightRounding({ value, right }, topic)
+  );
 }
 
 /** The note to an answer, for a topic that has one. */

@@ -124,10 +124,10 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
   "nozzle-check": {
     name: "Nozzle check",
     problems: [
-      "The nozzles of a boom at {farm} give {catches} in the same time. How far is the worst one off the average, in percent of the average?",
-      "You check the turf sprayer at {farm} and catch {catches}. Find the nozzle that is furthest from the average. How far off is it, in percent of the average?",
-      "In one minute the nozzles over the vegetables at {farm} give {catches}. One of them is furthest from the average. How far off is it, in percent of the average?",
-      "You catch {catches} from the nozzles of the vineyard sprayer at {farm}. What is the largest deviation from the average, in percent of the average?",
+      "The nozzles of a boom at {farm} give {catches} in the same time. How far is the worst one off the average, in percent of the average? Write it without a sign.",
+      "You check the turf sprayer at {farm} and catch {catches} in the same time. Find the nozzle that is furthest from the average. How far off is it, in percent of the average, without a sign?",
+      "In one minute the nozzles over the vegetables at {farm} give {catches}. One of them is furthest from the average. How far off is it, in percent of the average? Write no sign.",
+      "You catch {catches} from the nozzles of the vineyard sprayer at {farm}, all in the same time. What is the largest deviation from the average, in percent of the average and without a sign?",
     ],
     note: "Nozzle {nozzle} is the furthest off: it gave {caught}, and the average is {average}.",
   },
@@ -144,7 +144,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "Rate for a lawn",
     problems: [
       "A lawn at {farm} is {length} long and {width} wide. The label rate is {rate}. How much product does the lawn need ({unit})?",
-      "The sports field at {farm} measures {length} by {width}. How much product is that at {rate} ({unit})?",
+      "The sports field at {farm} measures {length} by {width}. The label rate is {rate}. How much product is that ({unit})?",
       "In the nursery at {farm} a block of {length} by {width} is sprayed at {rate}. How much product do you measure out ({unit})?",
       "The greenhouse floor at {farm} is {width} wide and {length} long. The label allows {rate}. How much product may you use on it ({unit})?",
     ],
@@ -153,7 +153,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "Granules",
     problems: [
       "Granules go on a lawn of {length} by {width} at {farm}. The label rate is {rate}. How much do you weigh out ({unit})?",
-      "A block of the nursery at {farm} is {length} long and {width} wide. How many granules does it take at {rate} ({unit})?",
+      "A block of the nursery at {farm} is {length} long and {width} wide. It gets granules at {rate}. What weight of granules does it take ({unit})?",
       "At {farm} you spread granules on the turf beside the clubhouse, {width} wide and {length} long, at {rate}. How much is needed ({unit})?",
       "A vegetable plot of {length} by {width} at {farm} gets granules at {rate}. How much goes into the spreader ({unit})?",
     ],
@@ -190,7 +190,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     problems: [
       "The label rate is {rate}. The sprayer at {farm} puts out {carrierRate}, and its tank is filled to {fill}. The product weighs {density}. How much product goes into the water for a full tank ({unit})?",
       "For the vegetables at {farm} you calibrated the sprayer to {carrierRate}. The label says {rate} of a liquid that weighs {density}. How much of it goes into {fill} of mix ({unit})?",
-      "An orchard sprayer at {farm} holds {fill} and puts out {carrierRate}. How much product do you pour into a full tank at a label rate of {rate}, if the product weighs {density} ({unit})?",
+      "An orchard sprayer at {farm} holds {fill} and puts out {carrierRate}. The product weighs {density}, and the label rate is {rate}. How much product goes into the mix for a full tank ({unit})?",
       "On the turf at {farm} you spray {carrierRate}. The product weighs {density}, and the label rate is {rate}. How much product does a tank of {fill} need ({unit})?",
     ],
   },
@@ -234,9 +234,9 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "Extra mix",
     problems: [
       "On {area} of vegetables at {farm} you spray {carrierRate}, and mix {extra} extra. The label rate is {rate}. How much product goes into the whole mix ({unit})?",
-      "The orchard sprayer at {farm} puts out {carrierRate} on {area}. To be safe you mix {extra} extra. How much product does the whole mix need at {rate} ({unit})?",
-      "A vineyard of {area} at {farm} is sprayed at {carrierRate}. You mix {extra} more than that. The label says {rate}. How much product goes into the whole mix ({unit})?",
-      "On the turf at {farm}, {area} is sprayed at {carrierRate}. You mix {extra} more as a reserve, as strong as the rest. How much product goes into the whole mix at {rate} ({unit})?",
+      "The orchard sprayer at {farm} puts out {carrierRate} on {area}. To be safe you mix {extra} extra. The label rate is {rate}. How much product does the whole mix need ({unit})?",
+      "A vineyard of {area} at {farm} is sprayed at {carrierRate}. You mix {extra} more than the vineyard takes. The label says {rate}. How much product goes into the whole mix ({unit})?",
+      "On the turf at {farm}, {area} is sprayed at {carrierRate}. You mix {extra} more as a reserve, as strong as the rest. The label rate is {rate}. How much product goes into the whole mix ({unit})?",
     ],
   },
   "tree-row-volume": {
@@ -252,7 +252,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "Product for bands along rows",
     problems: [
       "At {farm} there are {rows} rows of vegetables, {rowLength} long and {rowSpacing} apart. Each is sprayed in a band {bandWidth} wide. The label rate is {rate} of treated area. How much product do all the rows need ({unit})?",
-      "A berry field at {farm} has {rows} rows of {rowLength}, spaced {rowSpacing}. A band of {bandWidth} is sprayed along each row. How much product is that at {rate} of treated area ({unit})?",
+      "A berry field at {farm} has {rows} rows of {rowLength}, spaced {rowSpacing}. A band of {bandWidth} is sprayed along each row. The label rate is {rate} of treated area. How much product is that ({unit})?",
       "In the vineyard at {farm} you spray a band {bandWidth} wide under each of {rows} rows. The rows are {rowLength} long and {rowSpacing} apart, and the label allows {rate} of treated area. How much product do you need ({unit})?",
       "The nursery at {farm} sprays {rows} rows of young trees. Each row is {rowLength} long and gets a band of {bandWidth}. The rows are {rowSpacing} apart. The label rate is {rate} of treated area. How much product does the job take ({unit})?",
     ],
@@ -261,7 +261,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "The whole job",
     problems: [
       "At {farm} there are {rows} rows, {rowLength} long and {rowSpacing} apart. Each is sprayed in a band {bandWidth} wide. On a test strip of {distance}, in the same band, the sprayer used {used} of water. The tank is filled to {fill}: full tanks first, then a last load with the rest. The label rate is {rate} of treated area. How much product goes into the last load ({unit})?",
-      "You spray a band {bandWidth} wide along each of {rows} rows of shrubs at {farm}. The rows are {rowLength} long and {rowSpacing} apart. Walking a test strip of {distance} used {used} of water in that band. You mix full tanks of {fill}, and then a last load with what is left. How much product goes into the last load at {rate} of treated area ({unit})?",
+      "You spray a band {bandWidth} wide along each of {rows} rows of shrubs at {farm}. The rows are {rowLength} long and {rowSpacing} apart. Walking a test strip of {distance} used {used} of water in that band. You mix full tanks of {fill}, and then a last load with what is left. The label rate is {rate} of treated area. How much product goes into the last load ({unit})?",
       "The vineyard at {farm} has {rows} rows of {rowLength}, spaced {rowSpacing}. Under each one you spray a band of {bandWidth}. On a test strip of {distance} in that band the sprayer used {used} of water. You mix full tanks of {fill}, then a last load with the rest. The label rate is {rate} of treated area. How much product does the last load get ({unit})?",
       "At {farm} you plan {rows} rows of berries, {rowLength} each, {rowSpacing} apart, with a sprayed band of {bandWidth}. Your test strip of {distance} in that band took {used} of water. You fill the tank to {fill} as often as you can, and mix the rest as a last load. The label says {rate} of treated area. How much product is for the last load ({unit})?",
     ],

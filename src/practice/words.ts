@@ -17,6 +17,8 @@ import type { Wordings } from "./topics/topic.js";
 export interface PracticeLines {
   "practice.spoons": "amount" | "spoon";
   "practice.product": "rate" | "area";
+  "practice.productOnGround": "rate" | "area";
+  "practice.fertilizer": "rate" | "area";
   "practice.spotMix": "spots" | "each";
   "practice.seasonLeft": "limit" | "done" | "rate";
   "practice.catchOnStrip": "caught" | "walk" | "time";
@@ -101,8 +103,16 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
         found: "product for the plot",
         terms: { rate: "product rate", area: "treated area" },
       },
+      "practice.productOnGround": {
+        found: "product for the plot",
+        terms: { rate: "product rate", area: "ground area" },
+      },
+      "practice.fertilizer": {
+        found: "fertilizer for the plot",
+        terms: { rate: "fertilizer", area: "area of the plot" },
+      },
       "practice.spotMix": {
-        found: "mix for all spots",
+        found: "total mix for all spots",
         terms: { spots: "number of spots", each: "mix for one spot" },
       },
       "practice.seasonLeft": {
@@ -118,7 +128,7 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
         terms: { x: "catch of nozzle {n}", n: "number of nozzles" },
       },
       "practice.nozzleOff": {
-        found: "deviation from the average",
+        found: "deviation from the average (larger − smaller)",
         terms: {
           worst: "catch of worst nozzle {n}",
           mean: "average catch",
@@ -162,7 +172,7 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       shows: "What it shows",
       right: "Right.",
       rounded: "Right, but rounded. The exact answer is {answer}.",
-      otherUnit: "Right, but in another unit. The question asks for {answer}.",
+      otherUnit: "Right, but in another unit. In the unit of the question it is {answer}.",
       mistake: "Not right.",
       twoMistakes: "Not right. Two mistakes explain this answer.",
       unknownHigh: "Not right: {percent} too high.",

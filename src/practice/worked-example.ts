@@ -29,8 +29,8 @@ type BoardWriter = Writer<PracticeMessages>;
  * other units.
  *
  * The estimate is the same formula with figures rounded; there is none where they are round as they are, or where rounding would
- * mislead. A step shows the formula, the figures in it, which units cancel, and where a
- * factor comes from. The check works the problem again in the other system of units. The last slide has the likeliest mistakes.
+ * mislead. A step shows the formula, the figures in it, which units cancel, and where a factor comes from. The check works the
+ * problem again in the other system of units. The last slide has the likeliest mistakes.
  *
  * @param topic - one of `practiceTopics`
  * @param given - every figure that the topic gives, as for `problemFrom`

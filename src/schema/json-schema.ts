@@ -33,8 +33,8 @@ const LARGEST = 1e75;
  * Returns the JSON Schema of what a schema of this module accepts, for programs in other languages. It holds by the rules of
  * draft-07 as well as of 2020-12, so it has no `$schema`, and any validator of either compiles it as it is.
  *
- * The package has it for a whole job as `swath-to-spoon/schema/plan-input.schema.json`, and for a calibration record as
- * `swath-to-spoon/schema/calibration-record.schema.json`.
+ * The package has it for every whole job and for a calibration record: `plan-input.schema.json`, `batch-input.schema.json`,
+ * `spreading-input.schema.json` and `calibration-record.schema.json`, all in `swath-to-spoon/schema/`.
  *
  * It has all rules that JSON Schema can have. A value that it accepts may still be refused here: text must read as a number or
  * a quantity of the right dimension and range, and a date must exist. Fields must agree with one another, as a rate with its

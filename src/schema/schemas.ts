@@ -167,7 +167,7 @@ export function measurementSchema(options?: ReadingOptions): Schema<Measurement>
  * import { todaySchema } from "swath-to-spoon/schema";
  *
  * const today = todaySchema().parse({ date: "2025-06-01", conditions: { speed: "3 mph" } });
- * console.log(today.conditions.speed); // { value: 3, unit: 'mph' }
+ * console.log(today.conditions?.speed); // { value: 3, unit: 'mph' }
  * ```
  */
 export function todaySchema(options?: ReadingOptions): Schema<TodaysConditions> {

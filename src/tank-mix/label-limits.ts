@@ -313,7 +313,7 @@ function rateFindings(job: Job, at: string): LabelFinding[] {
     throw refusal(
       "conflict",
       "limits-upside-down",
-      joinPath(at, range === undefined ? "label" : "rate"),
+      joinPath(at, range === undefined ? "label.min" : "rate"),
       "The label minimum is more than the label maximum. Are they switched?",
       { min: min.given, max: max.given },
     );

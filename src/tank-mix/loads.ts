@@ -563,13 +563,17 @@ export function linesOfLoads(given: LoadsInput): WorkingLine[] {
 function countLines(given: LoadsInput, { total, fill, fills, by, marked, result }: LoadSteps): WorkingLine[] {
   const { unit } = total;
   const source = "common practice, no source";
-  const filled = marked === undefined ? (given.workingFill ?? given.tank) : fullMark(marked.marks).mark;
+  // Where there are marks, the highest is another amount than the fill, and has another name.
+  const [fullest, filled] =
+    marked === undefined
+      ? (["fill", given.workingFill ?? given.tank] as const)
+      : (["full", fullMark(marked.marks).mark] as const);
   if (by === undefined)
     return [
       ...formulaLines({
         id: "tank-mix.fills",
-        formula: "total / fill",
-        terms: { total: [given.total, unit], fill: [filled, unit] },
+        formula: `total / ${fullest}`,
+        terms: { total: [given.total, unit], [fullest]: [filled, unit] },
         result: fills,
         source,
       }),
@@ -588,7 +592,7 @@ function countLines(given: LoadsInput, { total, fill, fills, by, marked, result 
   const split = given.split as WholePieces;
   const { perLoad: chosen } = split;
   return [
-    ...conversionLines("tank-mix.most.fill", filled, unit),
+    ...conversionLines(`tank-mix.most.${fullest}`, filled, unit),
     ...formulaLines({
       id: "tank-mix.piece",
       formula: "(total - lines - reserve) / pieces",
@@ -603,8 +607,8 @@ function countLines(given: LoadsInput, { total, fill, fills, by, marked, result 
     }),
     {
       id: "tank-mix.most",
-      formula: "(fill - lines - reserve) / piece",
-      terms: { fill, lines, reserve, piece },
+      formula: `(${fullest} - lines - reserve) / piece`,
+      terms: { [fullest]: fill, lines, reserve, piece },
       result: most,
       source,
     },

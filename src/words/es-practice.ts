@@ -14,7 +14,7 @@ const USE_LABEL = "Use {perLabel} {small.unit} por {oneLabel.unit}.";
 const USE_BAND = "Use el ancho de la banda, no la distancia entre hileras.";
 const LAND_APART = "{hectare} son unos {acres}.";
 const MIXING_RULE =
-  "Si la etiqueta no dice otra cosa: primero el acondicionador, luego polvos y gránulos, suspensiones y emulsiones, y al final los adyuvantes.";
+  "Si la etiqueta no dice otra cosa: primero el acondicionador, luego polvos mojables, gránulos, suspensiones y emulsiones, y al final los adyuvantes.";
 const FOR_ONE = "Este es el producto para {oneLand}, no para lo que de verdad se cubre.";
 const COVERS_OTHER = "Vea cuánto cubre la mezcla: no es {oneLand}.";
 const FOR_LAST_LOAD =
@@ -37,8 +37,16 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       found: "producto para la parcela",
       terms: { rate: "dosis del producto", area: "área tratada" },
     },
+    "practice.productOnGround": {
+      found: "producto para la parcela",
+      terms: { rate: "dosis del producto", area: "área del terreno" },
+    },
+    "practice.fertilizer": {
+      found: "fertilizante para la parcela",
+      terms: { rate: "fertilizante", area: "área de la parcela" },
+    },
     "practice.spotMix": {
-      found: "mezcla para todos los manchones",
+      found: "mezcla total para todos los manchones",
       terms: { spots: "número de manchones", each: "mezcla para un manchón" },
     },
     "practice.seasonLeft": {
@@ -58,7 +66,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       terms: { x: "lo recogido de la boquilla {n}", n: "número de boquillas" },
     },
     "practice.nozzleOff": {
-      found: "diferencia con el promedio",
+      found: "diferencia con el promedio (mayor − menor)",
       terms: {
         worst: "lo recogido de la boquilla {n} (la peor)",
         mean: "promedio de lo recogido",
@@ -200,10 +208,10 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     "nozzle-check": {
       ...topic(
         "Revisión de boquillas",
-        "Las boquillas de un aguilón en {farm} dan {catches} en el mismo tiempo. ¿Cuánto se aparta del promedio la peor, en porcentaje del promedio?",
-        "Usted revisa la aspersora de césped de {farm} y recoge {catches}. Busque la boquilla que más se aparta del promedio. ¿Cuánto se aparta, en porcentaje del promedio?",
-        "En {farm} las boquillas sobre las verduras dan {catches} en un minuto. Una de ellas es la que más se aparta del promedio. ¿Cuánto se aparta, en porcentaje del promedio?",
-        "Usted recoge {catches} de las boquillas de la aspersora del viñedo de {farm}. ¿Cuál es la mayor diferencia con el promedio, en porcentaje del promedio?",
+        "Las boquillas de un aguilón en {farm} dan {catches} en el mismo tiempo. ¿Cuánto se aparta del promedio la peor, en porcentaje del promedio? Escríbalo sin signo.",
+        "Usted revisa la aspersora de césped de {farm} y recoge {catches} en el mismo tiempo. Busque la boquilla que más se aparta del promedio. ¿Cuánto se aparta, en porcentaje del promedio y sin signo?",
+        "En {farm} las boquillas sobre las verduras dan {catches} en un minuto. Una de ellas es la que más se aparta del promedio. ¿Cuánto se aparta, en porcentaje del promedio? No escriba signo.",
+        "En el mismo tiempo usted recoge {catches} de las boquillas de una aspersora en {farm}. ¿Cuál es la mayor diferencia con el promedio, en porcentaje del promedio y sin signo?",
       ),
       note: "La boquilla {nozzle} es la que más se aparta: dio {caught}, y el promedio es {average}.",
     },
@@ -217,14 +225,14 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     "lawn-rate": topic(
       "Dosis para un césped",
       "Un césped en {farm} mide {length} de largo y {width} de ancho. La dosis de la etiqueta es {rate}. ¿Cuánto producto necesita el césped ({unit})?",
-      "El campo deportivo de {farm} mide {length} por {width}. ¿Cuánto producto es, a {rate} ({unit})?",
+      "El campo deportivo de {farm} mide {length} por {width}. La dosis de la etiqueta es {rate}. ¿Cuánto producto es ({unit})?",
       "En el vivero de {farm} se trata un bloque de {length} por {width}, a {rate}. ¿Cuánto producto se mide ({unit})?",
       "El piso del invernadero de {farm} mide {width} de ancho y {length} de largo. La etiqueta permite {rate}. ¿Cuánto producto se puede usar en él ({unit})?",
     ),
     granules: topic(
       "Gránulos",
       "Se ponen gránulos en un césped de {length} por {width} en {farm}. La dosis de la etiqueta es {rate}. ¿Cuánto se pesa ({unit})?",
-      "Un bloque del vivero de {farm} mide {length} de largo y {width} de ancho. ¿Qué cantidad de gránulos lleva, a {rate} ({unit})?",
+      "Un bloque del vivero de {farm} mide {length} de largo y {width} de ancho. Recibe gránulos a {rate}. ¿Qué peso de gránulos lleva ({unit})?",
       "En {farm} usted esparce gránulos en el césped junto a la casa club, de {width} de ancho y {length} de largo, a {rate}. ¿Cuánto hace falta ({unit})?",
       "Una parcela de verduras de {length} por {width} en {farm} recibe gránulos a {rate}. ¿Cuánto se pone en la esparcidora ({unit})?",
     ),
@@ -254,7 +262,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "La dosis de la etiqueta es {rate}. La aspersora de {farm} aplica {carrierRate}, y su tanque se llena hasta {fill}. El producto pesa {density}. ¿Cuánto producto se pone en el agua para un tanque lleno ({unit})?",
       "Para las verduras de {farm} usted calibró la aspersora a {carrierRate}. La etiqueta dice {rate} de un líquido que pesa {density}. ¿Cuánto se pone en {fill} de mezcla ({unit})?",
       "Una aspersora de huerto en {farm} tiene un tanque de {fill} y aplica {carrierRate}. La dosis de la etiqueta es {rate}, y el producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
-      "En el césped de {farm} se aplican {carrierRate}. El producto pesa {density}, y la dosis de la etiqueta es {rate}. ¿Cuánto producto necesita un tanque de {fill} ({unit})?",
+      "En el césped de {farm} se aplican {carrierRate}. El producto pesa {density}, y la dosis de la etiqueta es {rate}. ¿Cuánto producto llevan {fill} de mezcla ({unit})?",
     ),
     "plant-timing": topic(
       "Segundos por planta",
@@ -287,9 +295,9 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     reserve: topic(
       "Mezcla extra",
       "En {area} de verduras en {farm} se aplican {carrierRate}, y se prepara {extra} de mezcla extra. La dosis de la etiqueta es {rate}. ¿Cuánto producto lleva toda la mezcla ({unit})?",
-      "La aspersora del huerto de {farm} aplica {carrierRate} en {area}. Por seguridad usted prepara {extra} de mezcla extra. ¿Cuánto producto necesita toda la mezcla, a {rate} ({unit})?",
+      "La aspersora del huerto de {farm} aplica {carrierRate} en {area}. Por seguridad usted prepara {extra} de mezcla extra. La dosis de la etiqueta es {rate}. ¿Cuánto producto necesita toda la mezcla ({unit})?",
       "En un viñedo de {area} en {farm} se aplican {carrierRate}. Usted prepara {extra} de mezcla extra. La etiqueta dice {rate}. ¿Cuánto producto lleva toda la mezcla ({unit})?",
-      "En el césped de {farm} se trata un área de {area} con {carrierRate}. Usted prepara {extra} de mezcla extra, tan fuerte como el resto. ¿Cuánto producto lleva toda la mezcla, a {rate} ({unit})?",
+      "En el césped de {farm} se trata un área de {area} con {carrierRate}. Usted prepara {extra} de mezcla extra, tan fuerte como el resto. La dosis de la etiqueta es {rate}. ¿Cuánto producto lleva toda la mezcla ({unit})?",
     ),
     "tree-row-volume": topic(
       "Volumen de copa",
@@ -301,14 +309,14 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     band: topic(
       "Producto para bandas en hileras",
       "En {farm} hay {rows} hileras de verduras, de {rowLength} de largo y a {rowSpacing} una de otra. Cada una se trata en una banda de {bandWidth}. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto necesitan todas las hileras ({unit})?",
-      "Un campo de moras en {farm} tiene {rows} hileras de {rowLength}, a {rowSpacing} una de otra. En cada hilera se aplica una banda de {bandWidth}. ¿Cuánto producto es, a {rate} de área tratada ({unit})?",
+      "Un campo de moras en {farm} tiene {rows} hileras de {rowLength}, a {rowSpacing} una de otra. En cada hilera se aplica una banda de {bandWidth}. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto es ({unit})?",
       "En el viñedo de {farm} se aplica una banda de {bandWidth} bajo cada una de {rows} hileras. Las hileras miden {rowLength} y están a {rowSpacing} una de otra, y la etiqueta permite {rate} de área tratada. ¿Cuánto producto hace falta ({unit})?",
       "El vivero de {farm} trata {rows} hileras de árboles jóvenes. Cada hilera mide {rowLength} y recibe una banda de {bandWidth}. Las hileras están a {rowSpacing} una de otra. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva el trabajo ({unit})?",
     ),
     "whole-job": topic(
       "El trabajo completo",
       "En {farm} hay {rows} hileras, de {rowLength} de largo y a {rowSpacing} una de otra. Cada una se trata en una banda de {bandWidth}. En una franja de prueba de {distance}, con la misma banda, la aspersora usó {used} de agua. El tanque se llena hasta {fill}: primero tanques llenos y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva la última carga ({unit})?",
-      "Usted aplica una banda de {bandWidth} en cada una de {rows} hileras de arbustos en {farm}. Las hileras miden {rowLength} y están a {rowSpacing} una de otra. Al caminar una franja de prueba de {distance} se usaron {used} de agua en esa banda. Se preparan tanques llenos de {fill} y al final una carga con lo que falta. ¿Cuánto producto lleva la última carga, a {rate} de área tratada ({unit})?",
+      "Usted aplica una banda de {bandWidth} en cada una de {rows} hileras de arbustos en {farm}. Las hileras miden {rowLength} y están a {rowSpacing} una de otra. Al caminar una franja de prueba de {distance} se usaron {used} de agua en esa banda. Se preparan tanques llenos de {fill} y al final una carga con lo que falta. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto lleva la última carga ({unit})?",
       "El viñedo de {farm} tiene {rows} hileras de {rowLength}, a {rowSpacing} una de otra. Bajo cada una se aplica una banda de {bandWidth}. En una franja de prueba de {distance}, con esa banda, la aspersora usó {used} de agua. Se preparan tanques llenos de {fill} y al final una carga con el resto. La dosis de la etiqueta es {rate} de área tratada. ¿Cuánto producto recibe la última carga ({unit})?",
       "En {farm} se planean {rows} hileras de moras, de {rowLength} cada una, a {rowSpacing} una de otra, con una banda tratada de {bandWidth}. Su franja de prueba de {distance} en esa banda llevó {used} de agua. El tanque se llena hasta {fill} todas las veces que se pueda, y el resto se prepara como última carga. La etiqueta dice {rate} de área tratada. ¿Cuánto producto es para la última carga ({unit})?",
     ),
@@ -426,13 +434,13 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Multiplique por {perVolume} para pasar de {volume.unit} a {small.unit}.",
     ),
     "label-unit-left": mistake(
-      "La cantidad se quedó en la unidad de la etiqueta.",
+      "La cantidad se quedó en {label.unit}, la unidad de la dosis.",
       "La pregunta pide {small.unit}.",
       "Multiplique por {perLabel}: en {oneLabel} hay {perLabel} {small.unit}.",
     ),
     "other-gallon": mistake(
       "Se usó el galón del otro sistema: el de Estados Unidos tiene 128 onzas líquidas, el imperial 160.",
-      "El galón de Estados Unidos y el imperial difieren más o menos en un quinto.",
+      "La respuesta es un cuarto más grande o un quinto más chica de lo debido.",
       USE_VOLUME,
     ),
     "pint-for-gallon": mistake(
@@ -523,7 +531,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     "unscaled-product": mistake(
       FOR_ONE,
       "Vea cuánto mide el área tratada: no es {oneLand}.",
-      "Multiplique la dosis de la etiqueta por el área tratada.",
+      "Multiplique la dosis por el área tratada.",
     ),
     "unscaled-tank": mistake(
       FOR_ONE,
@@ -543,13 +551,13 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "per-lawn-for-land": mistake(
       "La dosis por {oneLand.unit} se usó como dosis por {oneLawn.unit}.",
-      "La cantidad es mucho mayor que la de la etiqueta.",
-      "Lea por cuánta área es la dosis de la etiqueta, y use esa área.",
+      "La cantidad es demasiado grande.",
+      "Lea por cuánta área es la dosis, y use esa área.",
     ),
     "rate-per-other-land": mistake(
       "La dosis se usó como si fuera por {oneOtherLand.unit}.",
       LAND_APART,
-      "La dosis de la etiqueta es por {oneLand.unit}. Déjela por {oneLand.unit}.",
+      "La dosis es por {oneLand.unit}. Déjela por {oneLand.unit}.",
     ),
     "weighed-as-volume": mistake(
       "Ese número de onzas líquidas (mililitros) se pesó como onzas (gramos).",
@@ -572,7 +580,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Redondee una sola vez, al final.",
     ),
     "dose-rounded-up": mistake(
-      "La dosis se redondeó hacia arriba: pasa de la etiqueta.",
+      "La dosis se redondeó hacia arriba: es demasiado producto.",
       "Compárela con la respuesta exacta: es más.",
       "Una cantidad de producto se redondea siempre hacia abajo.",
     ),
@@ -709,11 +717,11 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     "land-for-lawn": mistake(
       "La dosis por {oneLawn.unit} se usó como dosis por {oneLand.unit}.",
       "La cantidad es demasiado chica.",
-      "Lea por cuánta área es la dosis de la etiqueta, y use esa área.",
+      "Lea por cuánta área es la dosis, y use esa área.",
     ),
     "lawn-size-left-out": mistake(
       "La dosis se usó como si fuera por {oneArea}.",
-      "La cantidad es mucho mayor que la de la etiqueta.",
+      "La cantidad es demasiado grande.",
       "La dosis es por {oneLawn.unit}: divida el área entre eso.",
     ),
     "nutrient-for-product": mistake(
@@ -728,7 +736,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "row-size-left-out": mistake(
       "La dosis se usó como si fuera por {oneLength} de hilera.",
-      "La cantidad es mucho mayor que la de la etiqueta.",
+      "La cantidad es demasiado grande.",
       "La dosis es por {oneRow.unit}: divida el largo de hilera entre eso.",
     ),
     "unscaled-row": mistake(
@@ -738,7 +746,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "row-ten-times": mistake(
       "La dosis se usó como si fuera por {tenthOfRow} de hilera.",
-      "La cantidad es 10 veces la de la etiqueta.",
+      "La cantidad es 10 veces más grande de lo debido.",
       "La dosis es por {oneRow.unit} de hilera.",
     ),
     "divided-by-rows": mistake(
@@ -753,13 +761,13 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "lawn-ten-times": mistake(
       "La dosis se usó como si fuera por {tenthOfLawn}.",
-      "La cantidad es 10 veces la de la etiqueta.",
+      "La cantidad es 10 veces más grande de lo debido.",
       "La dosis es por {oneLawn.unit}.",
     ),
     "small-mass-for-large": mistake(
       "La cantidad se pasó a la unidad de peso más chica.",
-      "La pregunta pide la unidad de la etiqueta.",
-      "Deje la unidad como en la etiqueta.",
+      "La pregunta pide {mass.unit}.",
+      "Deje la cantidad en {mass.unit}.",
     ),
     "pounds-as-kilograms": mistake(
       "La cantidad está en kilogramos, no en libras.",
@@ -767,8 +775,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Lea en la pregunta qué unidad se pide.",
     ),
     "mass-unit-left": mistake(
-      "La cantidad se quedó en la unidad de la etiqueta.",
-      "La pregunta pide la unidad de peso más chica.",
+      "La cantidad se quedó en {mass.unit}.",
+      "La pregunta pide {smallMass.unit}.",
       "En {oneMass} hay {perMass} {smallMass.unit}.",
     ),
     "pound-of-12": mistake(
@@ -788,13 +796,13 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "added-on-top": mistake(
       "El porcentaje se tomó de la mezcla más el producto.",
-      "La cantidad pasa de la etiqueta.",
+      "La cantidad sale demasiado grande.",
       "Tome el porcentaje de la mezcla final.",
     ),
     "area-for-product": mistake(
       "Esta es el área que se cubre, no el producto.",
       "La pregunta pide el producto.",
-      "Multiplique el área por la dosis de la etiqueta.",
+      "Multiplique el área por la dosis.",
     ),
     "mix-for-product": mistake(
       "Esta es la mezcla, no el producto que lleva.",
@@ -928,7 +936,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "per-hundred-left-out": mistake(
       "La dosis por 100 {volume.unit} se usó como dosis por {oneVolume}.",
-      "La cantidad es 100 veces la de la etiqueta.",
+      "La cantidad es 100 veces más grande de lo debido.",
       "Divida primero la solución entre 100.",
     ),
     "one-unit-of-stock": mistake(
@@ -1057,7 +1065,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     shows: "Qué muestra",
     right: "Correcto.",
     rounded: "Correcto, pero redondeado. La respuesta exacta es {answer}.",
-    otherUnit: "Correcto, pero en otra unidad. La pregunta pide {answer}.",
+    otherUnit: "Correcto, pero en otra unidad. En la unidad de la pregunta es {answer}.",
     mistake: "No es correcto.",
     twoMistakes: "No es correcto. Dos errores explican esta respuesta.",
     unknownHigh: "No es correcto: {percent} demasiado alto.",

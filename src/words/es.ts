@@ -566,10 +566,14 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         times: "número de pasos de redondeo",
         step: "paso de redondeo",
       }),
-      "tank-mix.fills": words("número de llenados del tanque", { total: MIX, fill: "llenado del tanque" }),
+      "tank-mix.fills": words("número de llenados del tanque", {
+        total: MIX,
+        fill: "llenado del tanque",
+        full: FULL_MARK,
+      }),
       "tank-mix.loads": words("número de cargas", { fills: "número de llenados del tanque" }),
       "tank-mix.piece": words(PIECE, { total: MIX, ...BESIDES, pieces: PIECES }),
-      "tank-mix.most": words(MOST, { fill: "llenado del tanque", ...BESIDES, piece: PIECE }),
+      "tank-mix.most": words(MOST, { fill: "llenado del tanque", full: FULL_MARK, ...BESIDES, piece: PIECE }),
       "tank-mix.perLoad": words(PER_LOAD, {
         most: MOST,
         pieces: PIECES,

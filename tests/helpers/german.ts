@@ -467,7 +467,10 @@ export const GERMAN: Messages = {
       terms: { sprayed: "Brühe auf der Fläche", lines: "Rest in den Leitungen", step: "rundes Maß" },
     },
     "tank-mix.carrierRounded": { found: MIX, terms: { times: "so oft wie nötig", step: "rundes Maß" } },
-    "tank-mix.fills": { found: "wie oft der Tank nötig ist", terms: { total: MIX, fill: "Füllung" } },
+    "tank-mix.fills": {
+      found: "wie oft der Tank nötig ist",
+      terms: { total: MIX, fill: "Füllung", full: "voller Tank, bis zur höchsten Marke" },
+    },
     "tank-mix.loads": { found: "Zahl der Füllungen", terms: { fills: "so oft wie nötig" } },
     "tank-mix.piece": {
       found: "Brühe für ein Stück",
@@ -477,6 +480,7 @@ export const GERMAN: Messages = {
       found: "Stücke je Füllung, höchstens",
       terms: {
         fill: "Füllung",
+        full: "voller Tank, bis zur höchsten Marke",
         lines: "Rest in den Leitungen",
         reserve: "Zugabe",
         piece: "Brühe für ein Stück",
@@ -752,6 +756,14 @@ export const GERMAN: Messages = {
       found: "Mittel für den Schlag",
       terms: { rate: "Aufwand des Mittels", area: TREATED },
     },
+    "practice.productOnGround": {
+      found: "Mittel für den Schlag",
+      terms: { rate: "Aufwand des Mittels", area: "Fläche des Schlags" },
+    },
+    "practice.fertilizer": {
+      found: "Dünger für den Schlag",
+      terms: { rate: "Dünger", area: "Fläche des Schlags" },
+    },
     "practice.spotMix": {
       found: "Brühe für alle Stellen",
       terms: { spots: "Zahl der Stellen", each: "Brühe je Stelle" },
@@ -769,7 +781,7 @@ export const GERMAN: Messages = {
       terms: { x: "aufgefangen unter Düse {n}", n: "Zahl der Düsen" },
     },
     "practice.nozzleOff": {
-      found: "Abweichung vom Mittel",
+      found: "Abweichung vom Mittel (größeres − kleineres)",
       terms: { worst: "Düse {n}, die schlechteste", mean: "Mittel der Düsen" },
     },
     "practice.solution": {

@@ -55,7 +55,10 @@ export const FERTILIZER: AnyTopic = /* @__PURE__ */ topic<Feeding>({
   }),
   unit: ({ mass }) => mass,
   answer: (given, sizes) => productOn(onArea(given, sizes)),
-  working: (given, sizes) => [...linesOfFertilizer(inputOf(given)), ...linesOfProduct(onArea(given, sizes))],
+  working: (given, sizes) => [
+    ...linesOfFertilizer(inputOf(given)),
+    ...linesOfProduct(onArea(given, sizes), "practice.fertilizer"),
+  ],
   mistakes: ({ area, nitrogen }, { system, lawn, landArea, perMass }) => {
     const part = nitrogen / 100;
     const lawns = convertValue(area.value, area.unit, lawn);

@@ -48,7 +48,10 @@ function lawnTopic<G extends Lawn>(
     drawing: ({ length, width }) => drawnRectangle(length, width),
     fits: ({ length, width }) => length.value > width.value,
     answer: (given, sizes) => productOn(on(given, sizes)),
-    working: (given, sizes) => [...linesOfRectangle(given), ...linesOfProduct(on(given, sizes))],
+    working: (given, sizes) => [
+      ...linesOfRectangle(given),
+      ...linesOfProduct(on(given, sizes), "practice.productOnGround"),
+    ],
     mistakes: (given, sizes) => {
       const [long, wide] = [inUnit(given.length, sizes.length), inUnit(given.width, sizes.length)];
       const lawn = convertValue(1, sizes.lawn, sizes.area);

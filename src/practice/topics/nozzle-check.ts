@@ -71,6 +71,10 @@ export const NOZZLE_CHECK: AnyTopic = /* @__PURE__ */ topic<Nozzles>({
   fits: (given) => offOf(given) <= 30,
   unit: () => "%",
   answer: (given) => offOf(given),
+  mayHaveMinus: (given) => {
+    const { worst, mean } = comparedIn(given);
+    return worst < mean;
+  },
   working: (given) => {
     const { values, worst, number, mean } = comparedIn(given);
     const { unit } = given.catches[0] as Volume;

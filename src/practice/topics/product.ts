@@ -19,10 +19,13 @@ export function productOn({ rate, area, per, unit }: OnArea): number {
 }
 
 /** The working of {@link productOn}. */
-export function linesOfProduct(on: OnArea): WorkingLine[] {
+export function linesOfProduct(
+  on: OnArea,
+  id: "practice.product" | "practice.productOnGround" | "practice.fertilizer" = "practice.product",
+): WorkingLine[] {
   const { rate, area, per, unit } = on;
   return formulaLines({
-    id: "practice.product",
+    id,
     formula: "rate * area",
     terms: { rate: [rate, `${unit}/${per}` as Unit], area: [area, per] },
     result: { value: productOn(on), unit },

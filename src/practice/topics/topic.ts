@@ -82,6 +82,8 @@ export interface Topic<G extends object> {
   readonly drawing?: ((given: G) => Drawing | undefined) | undefined;
   /** Whether figures in other units would be another problem: where a catch is read as a rate. */
   readonly isReading?: boolean | undefined;
+  /** Whether a minus before the answer is right too: where something is so much less than it should be. */
+  readonly mayHaveMinus?: ((given: G) => boolean) | undefined;
   /** Whether the answer is an amount of product, which is never rounded up. */
   readonly isDose?: boolean | undefined;
 }

@@ -15,10 +15,10 @@ export interface TankMixLines extends NutrientLines {
   "tank-mix.carrier": "sprayed" | "lines" | "reserve";
   "tank-mix.carrierSteps": "sprayed" | "lines" | "step";
   "tank-mix.carrierRounded": "times" | "step";
-  "tank-mix.fills": "total" | "fill";
+  "tank-mix.fills": "total" | "fill" | "full";
   "tank-mix.loads": "fills";
   "tank-mix.piece": "total" | "lines" | "reserve" | "pieces";
-  "tank-mix.most": "fill" | "lines" | "reserve" | "piece";
+  "tank-mix.most": "fill" | "full" | "lines" | "reserve" | "piece";
   "tank-mix.perLoad": "most" | "pieces" | "chosen";
   "tank-mix.loadsOfPieces": "pieces" | "perLoad";
   "tank-mix.fullMarkSteps": "fill" | "step";
@@ -187,7 +187,7 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.fills": {
     found: "number of tank fills",
-    terms: { total: MIX, fill: "tank fill" },
+    terms: { total: MIX, fill: "tank fill", full: FULL_MARK },
   },
   "tank-mix.loads": { found: "number of loads", terms: { fills: "number of tank fills" } },
   "tank-mix.piece": {
@@ -196,7 +196,7 @@ export const TANK_MIX_WORDS: LineTable<TankMixLines> = /* @__PURE__ */ (() => ({
   },
   "tank-mix.most": {
     found: MOST,
-    terms: { fill: "tank fill", ...BESIDES, piece: PIECE },
+    terms: { fill: "tank fill", full: FULL_MARK, ...BESIDES, piece: PIECE },
   },
   "tank-mix.perLoad": {
     found: PER_LOAD,

@@ -141,6 +141,16 @@ describe("whatChanged", () => {
     });
   });
 
+  it("compares the age alone on a day without conditions", () => {
+    const { date } = on({});
+    expect(whatChanged(kept, { date })).toMatchObject({ stale: false, changes: [], age: 50 });
+    expect(whatChanged(kept, { date, longestAge: 30 })).toMatchObject({
+      changes: [{ what: "date" }],
+      expected: qty(200, "L/ha"),
+    });
+    expect(whatChanged(kept, { date }).notCompared).toContain("pressure");
+  });
+
   it.each([
     // From memory: square-root law; speed, spacing and density as in the docstring.
     ["pressure", qty(8, "bar"), 100],

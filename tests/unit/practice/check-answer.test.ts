@@ -84,6 +84,33 @@ describe("checkAnswer", () => {
     );
   });
 
+  it("takes a minus before the deviation of a nozzle that gives too little, and of no other", () => {
+    // 460 of an average of 500 mL; 46 of 40 fl oz.
+    const low = problemFrom("nozzle-check", { catches: [460, 510, 510, 520].map((one) => qty(one, "mL")) });
+    expect(checked(low, "-8%")).toEqual(["right"]);
+    expect(checked(low, -8)).toEqual(["right"]);
+    expect(checked(low, "-8.7%")).toEqual(["mistake", "off-itself"]);
+    const high = problemFrom("nozzle-check", { catches: [40, 46, 38, 36].map((one) => qty(one, "fl_oz")) });
+    expect(checkAnswer(high, "-15%")).toMatchObject({
+      verdict: "unknown",
+      says: "Not right. Nozzle 2 is the furthest off: it gave 46 fl oz, and the average is 40 fl oz.",
+    });
+  });
+
+  it("takes a rounding that the sheet allows before a mistake that leads near it", () => {
+    const rows = { rows: 37, rowLength: qty(40, "m"), bandWidth: qty(50, "cm"), rowSpacing: qty(2, "m") };
+    // 37 x 40 x 0.5 = 740 m2 x 0.7 L/ha = 51.8 mL; one row too few: 36 / 37 of it, 50.4.
+    const band = problemFrom("band", { ...rows, rate: qty(0.7, "L/ha") });
+    expect(checked(band, "50")).toEqual(["rounded"]);
+    expect(checked(band, "50.4")).toEqual(["mistake", "one-row-too-few"]);
+    // With no tolerance nothing is rounded.
+    expect(checked(band, "50", { tolerancePercent: 0 })).not.toEqual(["rounded"]);
+    // 36 / 37 of 51.388... would be 50 itself: a key does not call it wrong.
+    const exact = problemFrom("band", { ...rows, rate: qty(50 / 72, "L/ha") });
+    expect(checked(exact, "50")).toEqual(["rounded"]);
+    expect(exact.mistakes.map(({ mistake }) => mistake)).not.toContain("one-row-too-few");
+  });
+
   it("reports what is right but rounded", () => {
     const { verdict, says, off } = checkAnswer(plot, "3.05");
     expect([verdict, says]).toEqual(["rounded", "Right, but rounded. The exact answer is 3.053 ac."]);
@@ -112,7 +139,7 @@ describe("checkAnswer", () => {
     expect(checked(mix, "3 gal")).toEqual(["other-unit"]);
     expect(checked(mix, "24 pints")).toEqual(["other-unit"]);
     expect(checkAnswer(mix, "3 gal").says).toBe(
-      "Right, but in another unit. The question asks for 384 fl oz.",
+      "Right, but in another unit. In the unit of the question it is 384 fl oz.",
     );
     expect(checked(plot, "133,000 sq ft")).toEqual(["other-unit"]);
     expect(checked(mix, "24")).toEqual(["other-unit"]);
@@ -342,7 +369,7 @@ describe("checkAnswer", () => {
     expect(checked(powders, "BAC")).toEqual(["mistake", "powders-swapped"]);
     // Two of them out of place: nothing explains that.
     expect(checkAnswer(order, "ACDB").says).toBe(
-      "Not right. Unless the label says otherwise: conditioner first, then powders and granules, suspensions, emulsions, and adjuvants last.",
+      "Not right. Unless the label says otherwise: conditioner first, then wettable powders, granules, suspensions, emulsions, and adjuvants last.",
     );
     for (const answer of ["DC", "DCAE", "DCAA", "first D, then C"])
       expect(checkAnswer(order, answer).says).toBe("Not right. Write each letter once: A, B, C, and D.");

@@ -13,6 +13,22 @@ import { qty } from "../../../src/units/index.ts";
 import { SPANISH_PRACTICE_WORDS } from "../../../src/words/es-practice.ts";
 import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
+describe("the words of a topic", () => {
+  it("put the unit that is asked for right behind no figure", () => {
+    for (const { topics } of [ENGLISH_PRACTICE_WORDS, SPANISH_PRACTICE_WORDS])
+      for (const { problems } of Object.values(topics))
+        for (const one of problems)
+          expect(one.replaceAll("{farm}", "")).not.toMatch(/\{\w+\}(?: of treated area)? \(\{unit\}\)/);
+  });
+
+  it("speak of no label where the problem has none", () => {
+    const { fertilizer, injector } = Object.fromEntries(
+      (["fertilizer", "injector"] as const).map((topic) => [topic, practiceProblem(topic, 3).mistakes]),
+    );
+    expect(JSON.stringify([fertilizer, injector])).not.toMatch(/\blabel\b/);
+  });
+});
+
 const percent = (value: number) => ({ ...qty(value, "%"), basis: "v/v" as const });
 
 // Source of each: hand arithmetic, which stands beside it. 43,560 sq ft to the acre, 128 fl oz to the gallon, 16 fl oz to the pint.

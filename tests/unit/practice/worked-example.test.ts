@@ -240,7 +240,7 @@ describe("a worked example", () => {
     const catches = [40, 46, 38, 36].map((value) => qty(value, "fl_oz"));
     const slides = slidesOf("nozzle-check", { catches });
     expect(slides.find(([heading]) => heading.startsWith("Step 2"))?.[1].slice(0, 2)).toEqual([
-      "deviation from the average = 100 × (catch of worst nozzle 2 − average catch) ÷ average catch",
+      "deviation from the average (larger − smaller) = 100 × (catch of worst nozzle 2 − average catch) ÷ average catch",
       "100 × (46 fl oz − 40 fl oz) ÷ 40 fl oz = 15%",
     ]);
     expect(new Map(slides).get("Answer")).toEqual([
@@ -251,6 +251,12 @@ describe("a worked example", () => {
     expect(slidesOf("nozzle-check", { catches: below }).flat(2)).toContain(
       "100 × (40 fl oz − 34 fl oz) ÷ 40 fl oz = 15%",
     );
+  });
+
+  it("calls fertilizer by one name", () => {
+    const given = { needed: qty(1, "lb/1000ft2"), area: qty(5000, "ft2"), nitrogen: 20 };
+    const texts = slidesOf("fertilizer", given).flatMap(([, lines]) => lines);
+    expect(texts).toContain("fertilizer for the plot = fertilizer × area of the plot");
   });
 
   it("divides one nozzle's catch by one nozzle's width, and a boom's by all of them", () => {
@@ -316,7 +322,7 @@ describe("a worked example", () => {
     expect(slides[1]).toEqual([
       "Step 1: Mixing order",
       [
-        "Unless the label says otherwise: conditioner first, then powders and granules, suspensions, emulsions, and adjuvants last.",
+        "Unless the label says otherwise: conditioner first, then wettable powders, granules, suspensions, emulsions, and adjuvants last.",
         "(C) a wettable powder (WP)",
         "(A) an emulsifiable concentrate (EC)",
         "(B) an adjuvant",
@@ -360,11 +366,12 @@ describe("a worked example", () => {
   it("leaves out the units of a change to so many of the same", () => {
     const lawn = { length: qty(100, "ft"), width: qty(50, "ft"), rate: qty(1.5, "fl_oz/1000ft2") };
     const slides = new Map(slidesOf("lawn-rate", lawn));
-    expect(slides.get("Step 2: treated area in thousands of sq ft")).toEqual([
+    // Step 1 finds the ground area.
+    expect(slides.get("Step 2: ground area in thousands of sq ft")).toEqual([
       "5,000 sq ft ÷ 1,000 = 5 thousands of sq ft",
     ]);
     expect(slides.get("Step 3: product for the plot")).toEqual([
-      "product for the plot = product rate × treated area",
+      "product for the plot = product rate × ground area",
       "1.5 fl oz/1,000 sq ft × 5 thousands of sq ft = 7.5 fl oz",
       "Units: fl oz/1,000 sq ft × 1,000 sq ft = fl oz",
       "1,000 sq ft cancels.",

@@ -386,7 +386,7 @@ describe("checkLabel", () => {
   });
 
   it.each([
-    [{ label: { min: qty(2, "pt/ac"), max: qty(1, "pt/ac") } }, "conflict", "label"],
+    [{ label: { min: qty(2, "pt/ac"), max: qty(1, "pt/ac") } }, "conflict", "label.min"],
     [{ rate: { low: qty(2, "pt/ac"), high: qty(1, "pt/ac"), chosen: qty(1, "pt/ac") } }, "conflict", "rate"],
     [
       { label: { leastCarrier: qty(2, "gal/ac"), mostCarrier: qty(1, "gal/ac") } },

@@ -380,7 +380,7 @@ describe("what tank-mix says of input that cannot be", () => {
     [
       () => label({ min: high, max: low }),
       "conflict",
-      "label",
+      "label.min",
       "The label minimum is more than the label maximum. Are they switched?",
     ],
     [

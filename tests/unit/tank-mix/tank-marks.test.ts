@@ -145,7 +145,7 @@ describe("loads that end on a tank's marks", () => {
   });
 
   const FULL = ["fill / step", "floor(times) * step"];
-  const COUNTED = [...FULL, "total / fill", "ceil(fills)"];
+  const COUNTED = [...FULL, "total / full", "ceil(fills)"];
   const MARK = ["load / step", "ceil(times) * step"];
   const BESIDES = { lines: qty(0.25, "gal"), reserve: qty(0.75, "gal") };
   it.each<[string, Partial<LoadsInput>, readonly string[]]>([
@@ -174,7 +174,7 @@ describe("loads that end on a tank's marks", () => {
       [
         ...FULL,
         "(total - lines - reserve) / pieces",
-        "(fill - lines - reserve) / piece",
+        "(full - lines - reserve) / piece",
         "floor(min(most, pieces))",
         "ceil(pieces / perLoad)",
         "pieces * piece + lines",
@@ -191,7 +191,7 @@ describe("loads that end on a tank's marks", () => {
       [
         ...FULL,
         "(total - lines - reserve) / pieces",
-        "(fill - lines - reserve) / piece",
+        "(full - lines - reserve) / piece",
         "floor(min(most, pieces))",
         "ceil(pieces / perLoad)",
         "pieces * piece",

@@ -1,0 +1,26 @@
+import { compareDecided } from "../units/decide.js";
+import type { AnyTopic } from "./topics/topic.js";
+
+/** More off than this, as a part of the right answer, a figure is wrong, however it came about. */
+export const MOST_ROUNDED = 0.05;
+
+/** A number beside the right one, in the same unit. */
+interface Compared {
+  readonly value: number;
+  readonly right: number;
+}
+
+/** Whether a number is the right one with one to three figures. */
+export function isRounding({ value, right }: Compared, round: (value: number) => number): boolean {
+  return [1, 2, 3].some((figures) => {
+    const step = 10 ** (Math.floor(Math.log10(right)) + 1 - figures);
+    return compareDecided(round(right / step) * step, value) === 0;
+  });
+}
+
+/** Whether a number is the right one rounded as a sheet allows: within 5%, and an amount of product down. */
+export function isRightRounding(one: Compared, { isDose = false }: AnyTopic): boolean {
+  return (
+    Math.abs(one.value / one.right - 1) <= MOST_ROUNDED && isRounding(one, isDose ? Math.floor : Math.round)
+  );
+}
