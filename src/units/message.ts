@@ -1,7 +1,7 @@
 import { type ErrorCode, type Figures, type QuantityFigure, SprayMathError } from "../errors.js";
 import { descriptionOf } from "./describe.js";
 import { type IssueNames, NAMES } from "./names.js";
-import { isUnit, resolveUnit } from "./resolve.js";
+import { isUnit } from "./resolve.js";
 import type { Unit } from "./types.js";
 
 type Figure = Figures[string];
@@ -124,10 +124,9 @@ function number(value: number): string {
 
 function unit({ value, unit: name }: QuantityFigure): string {
   if (!isUnit(name)) return name;
-  const { symbol } = descriptionOf(name);
-  const top = descriptionOf(resolveUnit(name).over);
+  const { singular, symbol, plural } = descriptionOf(name);
   // Plants, pots and cups have no symbol: they are counted in their name.
-  return value !== 1 && top.symbol === top.singular ? top.plural + symbol.slice(top.symbol.length) : symbol;
+  return value !== 1 && symbol === singular ? plural : symbol;
 }
 
 function quantity(figure: QuantityFigure): string {
