@@ -211,7 +211,7 @@ describe("the sample's doses", () => {
     // The lines as an editor numbers them; the third plot's name has a line end in it.
     const wanted = [
       "6 row_length (ft): Enter a number, not text.",
-      "10 band_width (in): Bands 66 in wide and 5 ft apart overlap",
+      "10 band_width (in): Bands or beds 66 in wide and 5 ft apart overlap",
       "11 rate: Product A: The rate of 4 pt/ac is over the label maximum of 3 pt/ac",
       "12 tank (gal): Enter a volume, such as 5 gal.",
       "13 rate: 2 lb/ac is a weight, but this product is a liquid.",
