@@ -431,74 +431,89 @@ function offTarget(
   const ratio = heavy ? rate.value / perPass.value : perPass.value / rate.value;
   const times = rounded(ratio);
   const off: Fraction = { value: rounded(Math.abs(deviation.value)), unit: "%" };
-  const figures = { rate, perPass };
+  const figures = { rate, perPass, times, off };
   // Whoever entered ounces didn't take ounces for pounds.
   const byOunces = used.unit === (heavy ? "lb" : "oz") && ratio > OUNCES.low && ratio < OUNCES.high;
-  if (heavy)
-    return found(
-      "spreader-heavy",
-      "warning",
-      byOunces
-        ? {
-            key: "spreader-ounces-as-pounds",
-            template:
-              "The spreader put out {times} times the target. If you weighed in ounces, enter ounces, not pounds.",
-            figures: { ...figures, times },
-          }
-        : directions === 2 && ratio > TWICE.low && ratio < TWICE.high
-          ? {
-              key: "spreader-whole-rate",
-              template:
-                "The spreader put out {times} times the target for one pass. In two directions each pass gets half the rate: close the gate and test again.",
-              figures: { ...figures, times },
-            }
-          : moreThan(ratio, FAR)
-            ? {
-                key: "spreader-far-over",
-                template:
-                  "The spreader put out {times} times the target. Check the units, and that the target is product, not the nutrient or active ingredient in it.",
-                figures: { ...figures, times },
-              }
-            : {
-                key: "spreader-heavy",
-                template: "The spreader put out {off} too much. Close the gate a notch and test again.",
-                figures: { ...figures, off },
-              },
-    );
-  return found(
-    "spreader-light",
-    "warning",
-    byOunces
-      ? {
-          key: "spreader-pounds-as-ounces",
-          template:
-            "The spreader put out only 1/{times} of the target. If you weighed in pounds, enter pounds, not ounces.",
-          figures: { ...figures, times },
-        }
-      : moreThan(ratio, FAR)
-        ? {
-            key: "spreader-far-under",
-            template:
-              "The spreader put out {off} too little. Check the units, and that the rate and the test are both for one pass.",
-            figures: { ...figures, off },
-          }
-        : {
-            key: "spreader-light",
-            template: "The spreader put out {off} too little. Open the gate a notch and test again.",
-            figures: { ...figures, off },
-          },
-  );
+  const isTwice = directions === 2 && ratio > TWICE.low && ratio < TWICE.high;
+  const isFar = moreThan(ratio, FAR);
+  return heavy
+    ? found("spreader-heavy", "warning", tooMuch(figures, byOunces, isTwice, isFar))
+    : found("spreader-light", "warning", tooLittle(figures, byOunces, isFar));
 }
 
-// What a person reads off a dial.
-function rounded(value: number): number {
-  return Number(value.toPrecision(2));
+/** How far off a spreader is. */
+interface Off {
+  readonly rate: Quantity;
+  readonly perPass: Quantity;
+  readonly times: number;
+  readonly off: Fraction;
 }
 
 interface Found {
   readonly key: string;
   readonly template: string;
   readonly figures: SpreaderFinding["figures"];
+}
+
+function tooMuch(
+  { times, off, ...figures }: Off,
+  byOunces: boolean,
+  isTwice: boolean,
+  isFar: boolean,
+): Found {
+  if (byOunces)
+    return {
+      key: "spreader-ounces-as-pounds",
+      template:
+        "The spreader put out {times} times the target. If you weighed in ounces, enter ounces, not pounds.",
+      figures: { ...figures, times },
+    };
+  if (isTwice)
+    return {
+      key: "spreader-whole-rate",
+      template:
+        "The spreader put out {times} times the target for one pass. In two directions each pass gets half the rate: close the gate and test again.",
+      figures: { ...figures, times },
+    };
+  if (isFar)
+    return {
+      key: "spreader-far-over",
+      template:
+        "The spreader put out {times} times the target. Check the units, and that the target is product, not the nutrient or active ingredient in it.",
+      figures: { ...figures, times },
+    };
+  return {
+    key: "spreader-heavy",
+    template: "The spreader put out {off} too much. Close the gate a notch and test again.",
+    figures: { ...figures, off },
+  };
+}
+
+function tooLittle({ times, off, ...figures }: Off, byOunces: boolean, isFar: boolean): Found {
+  if (byOunces)
+    return {
+      key: "spreader-pounds-as-ounces",
+      template:
+        "The spreader put out only 1/{times} of the target. If you weighed in pounds, enter pounds, not ounces.",
+      figures: { ...figures, times },
+    };
+  if (isFar)
+    return {
+      key: "spreader-far-under",
+      template:
+        "The spreader put out {off} too little. Check the units, and that the rate and the test are both for one pass.",
+      figures: { ...figures, off },
+    };
+  return {
+    key: "spreader-light",
+    template: "The spreader put out {off} too little. Open the gate a notch and test again.",
+    figures: { ...figures, off },
+  };
+}
+
+// What a person reads off a dial.
+function rounded(value: number): number {
+  return Number(value.toPrecision(2));
 }
 
 function found(

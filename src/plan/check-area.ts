@@ -1,4 +1,3 @@
-import type { Figures } from "../errors.js";
 import { type Calibration, measurementOf } from "../output-rate/calibration.js";
 import type { Measurement } from "../output-rate/measurement.js";
 import { rateUsed, readRate, type SingleRate } from "../tank-mix/label-rate.js";
@@ -117,6 +116,46 @@ function gapWarning(band: Length, spacing: Length, path: string): Warning {
   );
 }
 
+const IF_ONLY_STRONG = "If only {pass} was sprayed, enter that, or the mix is {times} times too strong.";
+const IF_ONLY_WEAK = "If only {pass} was sprayed, enter that, or the mix is {times} times too weak.";
+const CHECK_WIDTHS = "Check both widths, and the rows or beds per pass.";
+
+// What a strip of another width than one pass is like, and what it does to the mix.
+const OTHER_WIDTH = {
+  // The band and the spacing say the same of the rows: it is the strip's width that doesn't.
+  spacing: {
+    strong: {
+      key: "swath-is-spacing-strong",
+      template: `The strip's {width} matches the row or bed spacing, but one pass treats {pass}. ${IF_ONLY_STRONG}`,
+    },
+    weak: {
+      key: "swath-is-spacing-weak",
+      template: `The strip's {width} matches the row or bed spacing, but one pass treats {pass}. ${IF_ONLY_WEAK}`,
+    },
+  },
+  // As wide as several rows it matches nothing that a person knows.
+  spacings: {
+    strong: {
+      key: "swath-is-spacings-strong",
+      template: `The strip is {width} wide, but one pass treats {pass}. ${IF_ONLY_STRONG}`,
+    },
+    weak: {
+      key: "swath-is-spacings-weak",
+      template: `The strip is {width} wide, but one pass treats {pass}. ${IF_ONLY_WEAK}`,
+    },
+  },
+  other: {
+    strong: {
+      key: "swath-is-not-band-strong",
+      template: `Your test strip was {width} wide, but one pass treats {pass}: the mix may be {times} times too strong. ${CHECK_WIDTHS}`,
+    },
+    weak: {
+      key: "swath-is-not-band-weak",
+      template: `Your test strip was {width} wide, but one pass treats {pass}: the mix may be {times} times too weak. ${CHECK_WIDTHS}`,
+    },
+  },
+} as const;
+
 function swathWarning(
   width: Length,
   pass: Length,
@@ -127,51 +166,22 @@ function swathWarning(
 ): Warning {
   const wider = ratioOf(width, pass);
   const isStrong = wider > 1;
-  const figures = { width, pass, band, times: forSaying(isStrong ? wider : 1 / wider) };
-  if (spacing !== undefined && isMultiple(width, spacing)) {
-    // The band and the spacing say the same of the rows: it is the strip's width that doesn't.
-    const said = [widthPath, { ...figures, spacing }] as const;
-    return isSame(width, spacing) ? spacingWarning(isStrong, ...said) : spacingsWarning(isStrong, ...said);
-  }
+  const isSpacings = spacing !== undefined && isMultiple(width, spacing);
+  const kind = isSpacings ? (isSame(width, spacing) ? "spacing" : "spacings") : "other";
+  const { key, template } = OTHER_WIDTH[kind][isStrong ? "strong" : "weak"];
   return warning(
-    "swath-is-not-band",
+    isSpacings ? "swath-is-spacing" : "swath-is-not-band",
     "warning",
-    path,
-    (isStrong
-      ? "Your test strip was {width} wide, but one pass treats {pass}: the mix may be {times} times too strong. "
-      : "Your test strip was {width} wide, but one pass treats {pass}: the mix may be {times} times too weak. ") +
-      "Check both widths, and the rows or beds per pass.",
-    { ...figures, ...(spacing !== undefined && { spacing }) },
-    isStrong ? "swath-is-not-band-strong" : "swath-is-not-band-weak",
-  );
-}
-
-function spacingWarning(isStrong: boolean, path: string, figures: Figures): Warning {
-  return warning(
-    "swath-is-spacing",
-    "warning",
-    path,
-    "The strip's {width} matches the row or bed spacing, but one pass treats {pass}. " +
-      (isStrong
-        ? "If only {pass} was sprayed, enter that, or the mix is {times} times too strong."
-        : "If only {pass} was sprayed, enter that, or the mix is {times} times too weak."),
-    figures,
-    isStrong ? "swath-is-spacing-strong" : "swath-is-spacing-weak",
-  );
-}
-
-/** The same of a strip as wide as several rows: it matches nothing that a person knows. */
-function spacingsWarning(isStrong: boolean, path: string, figures: Figures): Warning {
-  return warning(
-    "swath-is-spacing",
-    "warning",
-    path,
-    "The strip is {width} wide, but one pass treats {pass}. " +
-      (isStrong
-        ? "If only {pass} was sprayed, enter that, or the mix is {times} times too strong."
-        : "If only {pass} was sprayed, enter that, or the mix is {times} times too weak."),
-    figures,
-    isStrong ? "swath-is-spacings-strong" : "swath-is-spacings-weak",
+    isSpacings ? widthPath : path,
+    template,
+    {
+      width,
+      pass,
+      band,
+      times: forSaying(isStrong ? wider : 1 / wider),
+      ...(spacing !== undefined && { spacing }),
+    },
+    key,
   );
 }
 

@@ -278,7 +278,7 @@ function staleWarnings({ calibration, today }: PlanInput, { calibrationDays }: T
   const warnings: Warning[] = [];
   if (others.length > 0) {
     const counted = others.filter(({ shift }) => shift !== null).map(({ what }) => what);
-    const { key, template } =
+    const stale =
       orderOf(rate, expected) === 0
         ? STALE.changed
         : counted.length === others.length
@@ -290,9 +290,9 @@ function staleWarnings({ calibration, today }: PlanInput, { calibrationDays }: T
         "calibration-stale",
         "warning",
         "calibration",
-        template,
-        template === STALE.part.template ? { ...figures, counted } : figures,
-        key,
+        stale.template,
+        stale === STALE.part ? { ...figures, counted } : figures,
+        stale.key,
       ),
     );
   }

@@ -238,13 +238,14 @@ function endsText(
   const { text } = messages;
   const last = lastSprayed(plan);
   const out = places.filter((at) => at !== last);
+  if (out.length > MOST_ENDS) return undefined;
   const done = out.flatMap((at) => {
     const end = ends[at];
     // Where something was left, each load ends further on than what it is for.
     const place = end && !hasRestBefore(at + 1, plan) ? doneText(end, plan, writer) : undefined;
     return place === undefined ? [] : [fill(text.loadRunsOut, { load: at + 1, done: place })];
   });
-  if (done.length < out.length || out.length > MOST_ENDS) return undefined;
+  if (done.length < out.length) return undefined;
   const step = fill(text.runOut, { ends: done });
   return places.includes(last) ? `${step} ${fill(text.doesRest, { load: last + 1 })}` : step;
 }

@@ -1,6 +1,5 @@
 import { isSpare } from "../../plan/coverage.js";
 import type { LoadEnd } from "../../plan/load-ends.js";
-import { plotsOf } from "../../plan/plot.js";
 import { longest } from "../../plan/record.js";
 import type { AnyPlan, CoversBatch, SpreadingPlan } from "../../plan/result.js";
 import { isRange, type SingleRate } from "../../tank-mix/label-rate.js";
@@ -11,7 +10,7 @@ import { atLeast, atMost } from "../../units/three-figures.js";
 import type { Quantity, Volume } from "../../units/types.js";
 import type { Writer } from "../words/writer.js";
 import { asEntered, inAcres, inFluidOunces, inLargeUnits, inTank } from "./fit.js";
-import { coveredText, plotName } from "./places.js";
+import { coveredText, plotName, plotsOfJob } from "./places.js";
 
 /** A fact of a summary. */
 export interface SheetFact {
@@ -91,10 +90,11 @@ export function totalText({ carrier, input }: AnyPlan, { exact }: Writer): strin
 }
 
 /** What the plots, or the place, are called. */
-export function nameFacts({ input }: AnyPlan | SpreadingPlan, writer: Writer): SheetFact[] {
+export function nameFacts(plan: AnyPlan | SpreadingPlan, writer: Writer): SheetFact[] {
   const { text } = writer.messages;
+  const { input } = plan;
   if ("name" in input && input.name !== undefined) return [{ name: text.where, value: input.name }];
-  const plots = "plot" in input ? plotsOf(input.plot) : [];
+  const plots = plotsOfJob(plan);
   if (plots.length > MOST_NAMED || plots.every(({ name }) => name === undefined)) return [];
   return [{ name: text.where, value: plots.map((_, at) => plotName(at, plots, writer)).join(", ") }];
 }

@@ -1,6 +1,6 @@
 import type { EndUnit, LoadEnd } from "../../plan/load-ends.js";
 import { equalRows, type Plot, plotsOf, rowLengthsOf } from "../../plan/plot.js";
-import type { AnyPlan } from "../../plan/result.js";
+import type { AnyPlan, SpreadingPlan } from "../../plan/result.js";
 import { inUnit } from "../../units/convert.js";
 import { ceilDecided, floorDecided, moreThan } from "../../units/decide.js";
 import { dimensionOf } from "../../units/dimensions.js";
@@ -86,15 +86,19 @@ export function placeText(end: LoadEnd, plan: AnyPlan, writer: Writer): string |
   return alone === undefined ? inPlot(place, end, plan, writer) : place;
 }
 
+/** The plots of a job: none of one that has no ground. */
+export function plotsOfJob({ input }: AnyPlan | SpreadingPlan): readonly Plot[] {
+  return "plot" in input ? plotsOf(input.plot) : [];
+}
+
 /** The plot that a load ends in: of a job on plots, which has one all the time. */
-function plotOf({ plot = 0 }: LoadEnd, { input }: AnyPlan): Plot | undefined {
-  return "plot" in input ? plotsOf(input.plot)[plot] : undefined;
+function plotOf({ plot = 0 }: LoadEnd, plan: AnyPlan): Plot | undefined {
+  return plotsOfJob(plan)[plot];
 }
 
 /** Of several plots the name of one that is a single row or bed, and needs no number besides. */
 function plotAlone(end: LoadEnd, plan: AnyPlan, writer: Writer): string | undefined {
-  const { input } = plan;
-  const plots = "plot" in input ? plotsOf(input.plot) : [];
+  const plots = plotsOfJob(plan);
   const plot = plotOf(end, plan);
   const isOne = plot !== undefined && (equalRows(plot) ?? rowLengthsOf(plot)?.length) === 1;
   return plots.length > 1 && isOne ? plotName(end.plot ?? 0, plots, writer) : undefined;
@@ -116,10 +120,10 @@ function isPlotDone({ load, plot = 0 }: LoadEnd, plan: AnyPlan): boolean {
   return !moreThan(sum(plan.area.plots.slice(0, plot + 1).map(({ treated }) => treated)), done);
 }
 
-function plotEndText({ plot = 0 }: LoadEnd, { input }: AnyPlan, writer: Writer): string {
+function plotEndText({ plot = 0 }: LoadEnd, plan: AnyPlan, writer: Writer): string {
   const { messages, fill } = writer;
   const { text } = messages;
-  const plots = "plot" in input ? plotsOf(input.plot) : [];
+  const plots = plotsOfJob(plan);
   return plots.length < 2 ? text.plotEnd : fill(text.endOf, { row: plotName(plot, plots, writer) });
 }
 
@@ -144,10 +148,10 @@ export function doneText(end: LoadEnd, plan: AnyPlan, writer: Writer): string | 
 function inPlot(
   place: string | undefined,
   { plot = 0 }: LoadEnd,
-  { input }: AnyPlan,
+  plan: AnyPlan,
   writer: Writer,
 ): string | undefined {
-  const plots = "plot" in input ? plotsOf(input.plot) : [];
+  const plots = plotsOfJob(plan);
   if (place === undefined || plots.length < 2) return place;
   const { messages, fill } = writer;
   return fill(messages.text.placeInPlot, { place, plot: plotName(plot, plots, writer) });
