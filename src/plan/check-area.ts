@@ -116,42 +116,44 @@ function gapWarning(band: Length, spacing: Length, path: string): Warning {
   );
 }
 
-const IF_ONLY_STRONG = "If only {pass} was sprayed, enter that, or the mix is {times} times too strong.";
-const IF_ONLY_WEAK = "If only {pass} was sprayed, enter that, or the mix is {times} times too weak.";
-const CHECK_WIDTHS = "Check both widths, and the rows or beds per pass.";
-
 // What a strip of another width than one pass is like, and what it does to the mix.
 const OTHER_WIDTH = {
   // The band and the spacing say the same of the rows: it is the strip's width that doesn't.
   spacing: {
     strong: {
       key: "swath-is-spacing-strong",
-      template: `The strip's {width} matches the row or bed spacing, but one pass treats {pass}. ${IF_ONLY_STRONG}`,
+      template:
+        "The strip's {width} matches the row or bed spacing, but one pass treats {pass}. If only {pass} was sprayed, enter that, or the mix is {times} times too strong.",
     },
     weak: {
       key: "swath-is-spacing-weak",
-      template: `The strip's {width} matches the row or bed spacing, but one pass treats {pass}. ${IF_ONLY_WEAK}`,
+      template:
+        "The strip's {width} matches the row or bed spacing, but one pass treats {pass}. If only {pass} was sprayed, enter that, or the mix is {times} times too weak.",
     },
   },
   // As wide as several rows it matches nothing that a person knows.
   spacings: {
     strong: {
       key: "swath-is-spacings-strong",
-      template: `The strip is {width} wide, but one pass treats {pass}. ${IF_ONLY_STRONG}`,
+      template:
+        "The strip is {width} wide, but one pass treats {pass}. If only {pass} was sprayed, enter that, or the mix is {times} times too strong.",
     },
     weak: {
       key: "swath-is-spacings-weak",
-      template: `The strip is {width} wide, but one pass treats {pass}. ${IF_ONLY_WEAK}`,
+      template:
+        "The strip is {width} wide, but one pass treats {pass}. If only {pass} was sprayed, enter that, or the mix is {times} times too weak.",
     },
   },
   other: {
     strong: {
       key: "swath-is-not-band-strong",
-      template: `Your test strip was {width} wide, but one pass treats {pass}: the mix may be {times} times too strong. ${CHECK_WIDTHS}`,
+      template:
+        "Your test strip was {width} wide, but one pass treats {pass}: the mix may be {times} times too strong. Check both widths, and the rows or beds per pass.",
     },
     weak: {
       key: "swath-is-not-band-weak",
-      template: `Your test strip was {width} wide, but one pass treats {pass}: the mix may be {times} times too weak. ${CHECK_WIDTHS}`,
+      template:
+        "Your test strip was {width} wide, but one pass treats {pass}: the mix may be {times} times too weak. Check both widths, and the rows or beds per pass.",
     },
   },
 } as const;

@@ -111,13 +111,6 @@ function texts([key, template, [before, start] = ["", ""]]: Pair, source: ts.Sou
       const [left, right] = [evaluate(node.left, chosen), evaluate(node.right, chosen)];
       return left === undefined || right === undefined ? undefined : left + right;
     }
-    if (ts.isTemplateExpression(node)) {
-      const spans = node.templateSpans.map(({ expression, literal }) => {
-        const filled = evaluate(expression, chosen);
-        return filled === undefined ? undefined : filled + literal.text;
-      });
-      return spans.includes(undefined) ? undefined : node.head.text + spans.join("");
-    }
     if (ts.isConditionalExpression(node)) {
       const condition = node.condition.getText();
       conditions.add(condition);
