@@ -284,15 +284,16 @@ function staleWarnings({ calibration, today }: PlanInput, { calibrationDays }: T
         : counted.length === others.length
           ? STALE.rate
           : STALE.part;
+    const { key, template } = stale;
     const figures = { rate, expected, changed: others.map(({ what }) => what) };
     warnings.push(
       warning(
         "calibration-stale",
         "warning",
         "calibration",
-        stale.template,
+        template,
         stale === STALE.part ? { ...figures, counted } : figures,
-        stale.key,
+        key,
       ),
     );
   }

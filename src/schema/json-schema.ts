@@ -227,7 +227,7 @@ function objectWith(properties: Readonly<Record<string, unknown>>, required: rea
     type: "object",
     properties,
     ...(required.length > 0 && { required }),
-    // Not `false`: a validator that is set to remove what this says would make a misspelt limit disappear.
+    // Not `false`: a validator that is set to remove what this says would make a misspelled limit disappear.
     additionalProperties: NULL,
   };
 }

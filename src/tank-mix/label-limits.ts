@@ -194,9 +194,9 @@ export function productFitsForm(
 }
 
 /**
- * Returns what a careful person would say about a rate and a carrier before the job starts. A refusal is over the label's highest rate,
- * its most per season or its most applications, or under its least carrier or its shortest interval. A warning is near a limit,
- * under the lowest rate, or about a limit whose other side was not given. Nothing is changed.
+ * Returns what a careful person would say about a rate and a carrier before the job starts. Refuses a rate over the label maximum,
+ * more product or more applications in a season than allowed, too much or too little carrier, and too short an interval. Warns near
+ * a limit, under the lowest rate, and of a limit whose other side was not given. Nothing is changed.
  *
  * Rates given in different ways are compared by the strength that each gives the same mix. A range given as the rate
  * counts as limits too. Limits are compared with noise aside, so that the limit itself is not over it. Source: the label
@@ -463,8 +463,11 @@ function seasonFindings(job: Job): LabelFinding[] {
         "season-over-max",
         "refusal",
         "rate",
-        "With {used} already used, {rate} more goes over the label maximum of {max} in a season. Use less, or another product.",
+        used === 0
+          ? "{rate} alone goes over the label maximum of {max} in a season. Use less, or another product."
+          : "With {used} already used, {rate} more goes over the label maximum of {max} in a season. Use less, or another product.",
         figures,
+        used === 0 ? "season-over-max-alone" : "season-over-max",
       ),
     ];
   if (soFar.rate === undefined && soFar.applications !== 0)

@@ -98,7 +98,7 @@ function inLimits(value: number, { above, min, max, whole }: Limits, check: Chec
     return false;
   };
   if (!Number.isFinite(value)) {
-    check.fault("not-finite", "finite-number", "", "Enter a finite number.", { given: String(value) });
+    check.fault("not-finite", "finite-number", "", "Enter a number here.", { given: String(value) });
     return false;
   }
   if (whole && (!Number.isSafeInteger(value) || value < (min ?? 0)))
@@ -247,7 +247,7 @@ export type Partly<T> = { readonly [K in keyof T]?: T[K] | undefined };
 /** What the fields of an object have to do with one another; notes a fault where they don't go together. */
 export type Agreement<T> = (given: Partly<T>, check: Check) => void;
 
-/** An object with named fields. One that it does not know is a fault: a limit that is misspelt must not disappear. */
+/** An object with named fields. One that it does not know is a fault: a limit that is misspelled must not disappear. */
 export class ObjectField<T extends object> extends Field<T> {
   readonly names: readonly string[];
   private readonly all: readonly Field<unknown>[];

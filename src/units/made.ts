@@ -66,7 +66,7 @@ export class FigureField extends Field<Quantity | number> {
   read(input: unknown, check: Check): Quantity | number | undefined {
     if (typeof input !== "number") return this.quantity.read(input, check);
     if (Number.isFinite(input)) return input + 0;
-    return check.fault("not-finite", "finite-number", "", "Enter a finite number.", { given: String(input) });
+    return check.fault("not-finite", "finite-number", "", "Enter a number here.", { given: String(input) });
   }
 
   missing(check: Check): undefined {

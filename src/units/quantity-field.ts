@@ -216,7 +216,7 @@ function noValue(value: unknown, check: Check): undefined {
   if (value === undefined || value === null)
     return check.fault("missing", "enter-number", "value", "Enter a number here.");
   if (typeof value === "number")
-    return check.fault("not-finite", "finite-number", "value", "Enter a finite number.", {
+    return check.fault("not-finite", "finite-number", "value", "Enter a number here.", {
       given: String(value),
     });
   return noNumber(value, "value", check);
@@ -316,7 +316,7 @@ function basisMark(given: Marked, bases: readonly FractionBasis[], check: Check)
       "wrong-dimension",
       "basis-unfit",
       "basis",
-      "Enter this percentage as {choices}, not {given}: v/v is by volume, w/v weight in volume, w/w by weight.",
+      "Enter this percentage as {choices.expected}, not {given}: v/v is by volume, w/v weight in volume, w/w by weight.",
       { given: basis, choices: bases },
     );
   else if (!isLeftOut(basis, check)) check.readAt("basis", BASIS, given);
@@ -325,7 +325,7 @@ function basisMark(given: Marked, bases: readonly FractionBasis[], check: Check)
       "missing",
       "basis-missing",
       "basis",
-      "{given} of what? Write {given} v/v (by volume) or {given} w/v (weight in volume).",
+      "{given} of what? Write {choices.expected} after it: v/v is by volume, w/v weight in volume, w/w by weight.",
       { given: { value, unit }, choices: bases },
     );
   return {};

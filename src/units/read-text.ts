@@ -471,7 +471,7 @@ function noUnit(reading: QuantityReading, words: readonly Token[]): SprayMathErr
     if (isLast)
       return incomplete({
         key: "unit-not-typed",
-        advice: "Add a unit, such as {example.typed}.",
+        advice: "Add the unit that was measured or that the label gives, such as {example.typed}.",
         figures: { example },
       });
     if (next?.key === "/" || next?.key === "per")

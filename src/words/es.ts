@@ -1180,6 +1180,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "La aspersora aplica {carrierRate}, más que el máximo de la etiqueta, {most}. Camine más rápido o use boquillas más chicas, y calibre de nuevo.",
       "season-over-max":
         "Ya se usó {used}, y con {rate} más se pasa del máximo de la etiqueta por temporada, {max}. Use menos, u otro producto.",
+      "season-over-max-alone":
+        "Esta aplicación de {rate} ya se pasa del máximo de la etiqueta por temporada, {max}. Use menos, u otro producto.",
       "season-nearly-used":
         "Después de esta aplicación {left:one=queda;other=quedan} {left} del máximo de la temporada ({max}), y no alcanza para otra con esta dosis.",
       "season-unknown":
@@ -1299,7 +1301,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "date-unreadable": "No existe la fecha {given}. Escriba año-mes-día, por ejemplo 2025-04-12.",
       "enter-number": "Anote un número aquí.",
       "number-not-text": "Anote un número, no texto.",
-      "finite-number": "Anote un número finito.",
+      "finite-number": "Anote un número aquí.",
       "whole-number": "Anote un número entero, {limit} o más.",
       "more-than": "Debe ser más de {limit}.",
       "at-least": "Debe ser {limit} o más.",
@@ -1354,8 +1356,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "area-is-treated":
         "Esta es área tratada. Anote el área del terreno: toda la parcela, con o sin aplicación.",
       "basis-unfit":
-        "Anote este porcentaje como {choices}, no {given}: v/v es por volumen, w/v peso en volumen, w/w por peso.",
-      "basis-missing": "¿{given} de qué? Escriba {given} v/v (por volumen) o {given} w/v (peso en volumen).",
+        "Anote este porcentaje como {choices.expected}, no {given}: v/v es por volumen, w/v peso en volumen, w/w por peso.",
+      "basis-missing":
+        "¿{given} de qué? Agregue {choices.expected}: v/v es por volumen, w/v peso en volumen, w/w por peso.",
       "choose-unit": 'Escoja una unidad, por ejemplo "{example}".',
       "areas-of-two-kinds": "No se puede sumar {given.area} con {first.area}. Use áreas de un solo tipo.",
       "bases-differ":
@@ -1385,7 +1388,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "unread-decimal-sign": "No se pudo leer {given}. Use {sign.sign} para los decimales: {meant}.",
       thousands: "¿Con {given} quiso decir {small} o {large}? Escriba lo que quiso decir.",
       "per-several": "Anote la cantidad para {one.typed}, no para {given.typed}.",
-      "unit-not-typed": "Agregue una unidad, por ejemplo {example.typed}.",
+      "unit-not-typed": "Agregue la unidad en que midió o que da la etiqueta, por ejemplo {example.typed}.",
       "unread-unit-after-number":
         "No se pudo leer {given}. Escriba una unidad después del número, por ejemplo {example.typed}.",
       "unit-unfinished": "Termine la unidad {given}.",

@@ -64,16 +64,20 @@ describe("an example in a message", () => {
   };
 
   it("is in pints for a product: in gallons it would be far over the label", () => {
-    says(product("liquid", "2"), "products[0].rate", "Add a unit, such as 2 pt/ac.");
+    says(
+      product("liquid", "2"),
+      "products[0].rate",
+      "Add the unit that was measured or that the label gives, such as 2 pt/ac.",
+    );
     says(
       product("liquid", "1 qt/ac", { max: "2", leastCarrier: "20" }),
       "products[0].label.max",
-      "Add a unit, such as 2 pt/ac.",
+      "Add the unit that was measured or that the label gives, such as 2 pt/ac.",
     );
     says(
       product("liquid", "1 qt/ac", { leastCarrier: "20" }),
       "products[0].label.leastCarrier",
-      "Add a unit, such as 20 gal/ac.",
+      "Add the unit that was measured or that the label gives, such as 20 gal/ac.",
     );
   });
 
@@ -84,10 +88,22 @@ describe("an example in a message", () => {
       sprayer: { tank: "4", lineVolume: "4" },
       tools: [{ name: "cup", capacity: "1" }],
     };
-    says(job, "calibration.used", "Add a unit, such as 30 fl oz.");
-    says(job, "sprayer.lineVolume", "Add a unit, such as 4 fl oz.");
-    says(job, "tools[0].capacity", "Add a unit, such as 1 fl oz.");
-    says(job, "sprayer.tank", "Add a unit, such as 4 gal.");
+    says(
+      job,
+      "calibration.used",
+      "Add the unit that was measured or that the label gives, such as 30 fl oz.",
+    );
+    says(
+      job,
+      "sprayer.lineVolume",
+      "Add the unit that was measured or that the label gives, such as 4 fl oz.",
+    );
+    says(
+      job,
+      "tools[0].capacity",
+      "Add the unit that was measured or that the label gives, such as 1 fl oz.",
+    );
+    says(job, "sprayer.tank", "Add the unit that was measured or that the label gives, such as 4 gal.");
     const pots = {
       size: { kind: "count", count: "300 pots", each: "3" },
       sprayer: { tank: "4 gal" },
@@ -95,12 +111,16 @@ describe("an example in a message", () => {
       tools: "syringes",
     };
     const said = (system: "us" | "metric") => errorOf(() => parseBatchInput(pots, { system })).message;
-    expect(said("us")).toBe("Add a unit, such as 3 fl oz.");
-    expect(said("metric")).toContain("Add a unit, such as 3 mL.");
+    expect(said("us")).toBe("Add the unit that was measured or that the label gives, such as 3 fl oz.");
+    expect(said("metric")).toContain("Add the unit that was measured or that the label gives, such as 3 mL.");
   });
 
   it("is no rate of 0", () => {
-    says(product("liquid", "0"), "products[0].rate", "Add a unit, such as 5 pt/ac.");
+    says(
+      product("liquid", "0"),
+      "products[0].rate",
+      "Add the unit that was measured or that the label gives, such as 5 pt/ac.",
+    );
   });
 
   it("turns a rate that is upside down", () => {
@@ -133,7 +153,12 @@ describe("a number of plants as text", () => {
       products: [{ name: "Product A", form: "liquid", rate: "0.5 mL per pot" }],
       tools: "syringes",
     };
-    expectRefused(() => parseBatchInput(job), "incomplete", "size.count", "Add a unit, such as 300 plants.");
+    expectRefused(
+      () => parseBatchInput(job),
+      "incomplete",
+      "size.count",
+      "Add the unit that was measured or that the label gives, such as 300 plants.",
+    );
     expect(parseBatchInput({ ...job, size: { ...job.size, count: "1 plant" } }).size).toMatchObject({
       count: { value: 1, unit: "plant" },
     });

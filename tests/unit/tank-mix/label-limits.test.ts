@@ -226,6 +226,14 @@ describe("checkLabel", () => {
       "With 2 pt/ac already used, 1.5 pt/ac more goes over the label maximum of 3 pt/ac in a season. Use less, or another product.",
     ],
     [
+      { seasonMax: qty(1, "pt/ac") },
+      undefined,
+      "season-over-max",
+      "rate",
+      { rate: qty(1.5, "pt/ac"), used: qty(0, "pt/ac"), max: qty(1, "pt/ac") },
+      "1.5 pt/ac alone goes over the label maximum of 1 pt/ac in a season. Use less, or another product.",
+    ],
+    [
       { seasonMax: qty(4, "pt/ac") },
       { rate: qty(2, "pt/ac") },
       "season-nearly-used",

@@ -113,13 +113,13 @@ describe("what tank-mix says of input that cannot be", () => {
       () => amount(percent),
       "missing",
       "rate.basis",
-      "1% of what? Write 1% v/v (by volume) or 1% w/v (weight in volume).",
+      "1% of what? Write v/v or w/v or w/w after it: v/v is by volume, w/v weight in volume, w/w by weight.",
     ],
     [
       () => amount({ ...percent, basis: null }),
       "missing",
       "rate.basis",
-      "1% of what? Write 1% v/v (by volume) or 1% w/v (weight in volume).",
+      "1% of what? Write v/v or w/v or w/w after it: v/v is by volume, w/v weight in volume, w/w by weight.",
     ],
     [
       () => amount({ ...percent, basis: "w/v" }),
@@ -296,7 +296,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => rate({ contains: { value: 50, unit: "%", basis: "v/v" } }),
       "wrong-dimension",
       "contains.basis",
-      "Enter this percentage as w/w, w/v, not v/v: v/v is by volume, w/v weight in volume, w/w by weight.",
+      "Enter this percentage as w/w or w/v, not v/v: v/v is by volume, w/v weight in volume, w/w by weight.",
     ],
     [
       () => rate({ contains: { value: 50, unit: "%", basis: "w/v" }, form: "dry" }),
@@ -590,13 +590,13 @@ describe("what tank-mix says of input that cannot be", () => {
       () => mix.diluteMix({ from: percent, to: percent, volume: qty(1, "L") } as never),
       "missing",
       "from.basis",
-      "1% of what? Write 1% v/v (by volume) or 1% w/v (weight in volume). (2 errors.)",
+      "1% of what? Write v/v or w/v after it: v/v is by volume, w/v weight in volume, w/w by weight. (2 errors.)",
     ],
     [
       () => mix.diluteMix({ from: half, to: half, volume: qty(1, "L") } as never),
       "wrong-dimension",
       "from.basis",
-      "Enter this percentage as v/v, w/v, not w/w: v/v is by volume, w/v weight in volume, w/w by weight. (2 errors.)",
+      "Enter this percentage as v/v or w/v, not w/w: v/v is by volume, w/v weight in volume, w/w by weight. (2 errors.)",
     ],
     [
       () =>

@@ -77,7 +77,7 @@ describe("a number", () => {
 
   it("is finite, and no text", () => {
     for (const value of [Number.NaN, Number.POSITIVE_INFINITY])
-      expectRefused(() => reads(number("One."), value), "not-finite", "x", "finite");
+      expectRefused(() => reads(number("One."), value), "not-finite", "x", "Enter a number here");
     expectRefused(() => reads(number("One."), "5"), "not-a-quantity", "x", "not text");
     expectRefused(() => reads(number("One."), {}), "not-a-quantity", "x", "Enter a number here.");
     expectRefused(() => reads(number("One."), null), "missing", "x", "Enter a number here.");

@@ -535,30 +535,55 @@ describe("parseQuantity waits", () => {
     ),
   )("for the unit of a number, with an example that is read: $dimension, $system", (options) => {
     const { code, message } = refusal(() => parseQuantity("20", options));
-    const example = /^Add a unit, such as (20.+)\.$/.exec(message)?.[1] ?? "";
+    const example =
+      /^Add the unit that was measured or that the label gives, such as (20.+)\.$/.exec(message)?.[1] ?? "";
     expect(code).toBe("incomplete");
     expect(dimensionOf(parseQuantity(example, options).unit)).toBe(options.dimension);
   });
 
   it.each<[string, string, ParseOptions?]>([
-    ["15", "Add a unit, such as 15 gal."],
-    ["15", "Add a unit, such as 15 L.", { system: "metric" }],
-    ["2 1/2", "Add a unit, such as 2.5 gal."],
-    ["1/2", "Add a unit, such as 0.5 gal."],
+    ["15", "Add the unit that was measured or that the label gives, such as 15 gal."],
+    ["15", "Add the unit that was measured or that the label gives, such as 15 L.", { system: "metric" }],
+    ["2 1/2", "Add the unit that was measured or that the label gives, such as 2.5 gal."],
+    ["1/2", "Add the unit that was measured or that the label gives, such as 0.5 gal."],
     // The message is in English: 1.5 L, typed by somebody with a comma, would be refused.
-    ["1,5", "Add a unit, such as 5 L.", { locale: "de", system: "metric" }],
-    ["1,5 l/", "Add a unit, such as 5 L/ha.", { locale: "de", system: "metric" }],
-    ["15", "Add a unit, such as 15 L.", { locale: "de", system: "metric" }],
+    [
+      "1,5",
+      "Add the unit that was measured or that the label gives, such as 5 L.",
+      { locale: "de", system: "metric" },
+    ],
+    [
+      "1,5 l/",
+      "Add the unit that was measured or that the label gives, such as 5 L/ha.",
+      { locale: "de", system: "metric" },
+    ],
+    [
+      "15",
+      "Add the unit that was measured or that the label gives, such as 15 L.",
+      { locale: "de", system: "metric" },
+    ],
     ["1/", "Finish the number."],
     ["2 1", "Finish the number."],
-    ["15 L/", "Add a unit, such as 15 L/ac."],
-    ["15 L/", "Add a unit, such as 15 L/ha.", { system: "metric" }],
-    ["15 L/", "Add a unit, such as 15 L/min.", { dimension: "flow" }],
-    ["15 L per", "Add a unit, such as 15 L/ac."],
-    ["15 psi/", "Add a unit, such as 15 gal/ac."],
-    ["8 fl oz/100", "Add a unit, such as 8 fl oz/ac."],
-    ["3 ft 6", "Add a unit, such as 6 ft.", { dimension: "length" }],
-    ["3 x", "Add a unit, such as 3 gal."],
+    ["15 L/", "Add the unit that was measured or that the label gives, such as 15 L/ac."],
+    [
+      "15 L/",
+      "Add the unit that was measured or that the label gives, such as 15 L/ha.",
+      { system: "metric" },
+    ],
+    [
+      "15 L/",
+      "Add the unit that was measured or that the label gives, such as 15 L/min.",
+      { dimension: "flow" },
+    ],
+    ["15 L per", "Add the unit that was measured or that the label gives, such as 15 L/ac."],
+    ["15 psi/", "Add the unit that was measured or that the label gives, such as 15 gal/ac."],
+    ["8 fl oz/100", "Add the unit that was measured or that the label gives, such as 8 fl oz/ac."],
+    [
+      "3 ft 6",
+      "Add the unit that was measured or that the label gives, such as 6 ft.",
+      { dimension: "length" },
+    ],
+    ["3 x", "Add the unit that was measured or that the label gives, such as 3 gal."],
     ["2 1/", "Finish the number."],
     ["1.", "Finish the number."],
     ["1,", "Finish the number."],

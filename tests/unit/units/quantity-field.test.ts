@@ -80,7 +80,12 @@ describe("a quantity", () => {
       "x.value",
       "Enter a number here.",
     );
-    expectRefused(() => reads(LENGTH, { value: Number.NaN, unit: "ft" }), "not-finite", "x.value", "finite");
+    expectRefused(
+      () => reads(LENGTH, { value: Number.NaN, unit: "ft" }),
+      "not-finite",
+      "x.value",
+      "Enter a number here",
+    );
   });
 
   it("has both faults where both are wrong", () => {
@@ -231,7 +236,7 @@ describe("a fraction", () => {
         () => reads(field, { value: 2, unit: "%", basis }),
         "missing",
         "x.basis",
-        "2% of what? Write 2% v/v (by volume) or 2% w/v (weight in volume).",
+        "2% of what? Write v/v or w/v or w/w after it: v/v is by volume, w/v weight in volume, w/w by weight.",
       );
     expectRefused(
       () => reads(field, { value: 2, unit: "%", basis: "vv" }),
