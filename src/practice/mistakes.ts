@@ -250,12 +250,12 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   inverted: words(
     "One step was multiplied instead of divided, or divided instead of multiplied.",
-    "The number is far from an estimate in round numbers.",
-    "Write the units next to the numbers. Only the unit of the answer may be left.",
+    "Write the units next to the numbers. What is left is not the unit of the answer.",
+    "Turn that step around. Only the unit of the answer may be left.",
   ),
   "fraction-inverted": words(
     "The fraction was turned upside down.",
-    "The number is far from an estimate in round numbers.",
+    "Write the units next to the numbers. What is left is not the unit of the answer.",
     "Swap the two numbers of the division.",
   ),
   "rate-inverted": words(
@@ -380,7 +380,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "total-for-count": words(
     "This is the total mix, not the number of loads.",
-    "The question asks how many times the tank is filled.",
+    "The question asks for the number of loads.",
     "Divide the total mix by what the tank is filled to, and round up.",
   ),
   "unscaled-product": words(
@@ -612,7 +612,7 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   "unscaled-lawn": words(
     "This is the amount for {oneLawn.unit}, not for the plot.",
     "Compare the plot with {oneLawn.unit}.",
-    "Divide the area by {oneLawn.unit}, and multiply by the rate.",
+    "Divide the area by {oneLawn.unit}, and multiply this amount by the result.",
   ),
   "lawn-ten-times": words(
     "The rate was used as if it were per {tenthOfLawn}.",

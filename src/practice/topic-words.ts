@@ -136,7 +136,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     problems: [
       "Of a field of {ground} at {farm}, {area} is sprayed. The output rate is {rate}, and the tank is filled to {fill}. How many loads does the job take?",
       "The orchard at {farm} covers {ground}. Only the strips under the trees are sprayed, a total of {area}. The sprayer puts out {rate}, and a load is {fill}. How many loads do you mix?",
-      "A vineyard at {farm} measures {ground}, of which {area} is treated. How many times do you fill the tank to {fill} at an output rate of {rate}?",
+      "A vineyard at {farm} measures {ground}, of which {area} is treated. The output rate is {rate}, and a full tank is {fill}. How many loads do you mix?",
       "At {farm} the thistles cover {area} of a pasture of {ground}. You spray only the thistles, at {rate}, with tank loads of {fill}. How many loads is that?",
     ],
   },

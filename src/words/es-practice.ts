@@ -219,7 +219,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Cuántas cargas",
       "De un campo de {ground} en {farm} se trata un área de {area}. El volumen de aplicación es {rate}, y el tanque se llena hasta {fill}. ¿Cuántas cargas lleva el trabajo?",
       "El huerto de {farm} mide {ground}. Solo se tratan las franjas bajo los árboles, {area} en total. La aspersora aplica {rate}, y una carga es de {fill}. ¿Cuántas cargas prepara usted?",
-      "Un viñedo en {farm} mide {ground}, y se trata un área de {area}. ¿Cuántas veces se llena el tanque hasta {fill} con un volumen de aplicación de {rate}?",
+      "Un viñedo en {farm} mide {ground}, y se trata un área de {area}. El volumen de aplicación es {rate}, y el tanque lleno tiene {fill}. ¿Cuántas cargas se preparan?",
       "En {farm} los cardos cubren {area} de un pastizal de {ground}. Solo se tratan los cardos, a {rate}, con cargas de {fill}. ¿Cuántas cargas son?",
     ),
     "lawn-rate": topic(
@@ -395,12 +395,12 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     inverted: mistake(
       "En un paso se multiplicó en vez de dividir, o al revés.",
-      "El número está lejos de una estimación con números redondos.",
-      "Escriba las unidades junto a los números. Solo debe quedar la unidad de la respuesta.",
+      "Escriba las unidades junto a los números. Lo que queda no es la unidad de la respuesta.",
+      "Haga ese paso al revés. Solo debe quedar la unidad de la respuesta.",
     ),
     "fraction-inverted": mistake(
       "La fracción se puso al revés.",
-      "El número está lejos de una estimación con números redondos.",
+      "Escriba las unidades junto a los números. Lo que queda no es la unidad de la respuesta.",
       "Intercambie los dos números de la división.",
     ),
     "rate-inverted": mistake(
@@ -525,7 +525,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "total-for-count": mistake(
       "Esta es la mezcla total, no el número de cargas.",
-      "La pregunta es cuántas veces se llena el tanque.",
+      "La pregunta es cuántas cargas se preparan.",
       "Divida la mezcla total entre el volumen de cada llenado y redondee hacia arriba.",
     ),
     "unscaled-product": mistake(
@@ -757,7 +757,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     "unscaled-lawn": mistake(
       "Esta es la cantidad para {oneLawn.unit}, no para la parcela.",
       "Compare la parcela con {oneLawn.unit}.",
-      "Divida el área entre {oneLawn.unit} y multiplique por la dosis.",
+      "Divida el área entre {oneLawn.unit} y multiplique esta cantidad por el resultado.",
     ),
     "lawn-ten-times": mistake(
       "La dosis se usó como si fuera por {tenthOfLawn}.",

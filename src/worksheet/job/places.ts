@@ -27,8 +27,8 @@ function seen(rows: number): { readonly whole: number; readonly part: string; re
   return { whole: whole + Math.floor(part), part: text, off: off(part) };
 }
 
-// Nobody sees closer than this what part of a plot is done.
-const SEEN_OFF = 0.1;
+// A part that is further off leaves a load with nothing, or with too much: two of "1/2" and a third load.
+const SEEN_OFF = 0.02;
 
 type Rows = "row" | "bed" | "pass";
 

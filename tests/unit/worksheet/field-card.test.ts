@@ -650,4 +650,17 @@ describe("a field card for a tank with marks", () => {
       "About 5 fl oz should be left in the tank when the job is done.",
     );
   });
+
+  it("calls a load a part of the plot only where that is so within 2%", () => {
+    const planFor = (square: number) =>
+      planApplication({
+        ...QUIET,
+        plot: { kind: "treated-area", treated: { value: square, unit: "ft2", of: "treated" } },
+      });
+    const cardFor = (square: number) => renderText(fieldCard(planFor(square))).replace(/\s+/g, " ");
+    const whole = planFor(1e5).loads[0]?.area.value as number;
+    // Two full loads of 46% and a third one: halves would leave nothing for it.
+    expect(cardFor(whole / 0.46)).not.toContain("of the plot");
+    expect(cardFor(whole / 0.495)).toContain("about 1/2 of the plot");
+  });
 });
