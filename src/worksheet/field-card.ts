@@ -217,7 +217,9 @@ function coverageSteps(
   const [first = 0] = places;
   if (plan.loads.length === 1 && "area" in plan) return [text.sprayAll];
   if (places.length === 1) return [sprayText(first, ends, plan, writer)];
-  if (places.some((at) => runsOn(at, plan))) return [emptyText(places, plan, writer)];
+  // Whoever started further on than planned would stop with mix left, and the next load would be too strong on top of it.
+  const isFurther = places.some((at) => at !== lastSprayed(plan) && hasRestBefore(at + 1, plan));
+  if (isFurther || places.some((at) => runsOn(at, plan))) return [emptyText(places, plan, writer)];
   const known = endsText(places, ends, plan, writer);
   // Where loads differ, the places where they end say how.
   const isSaid = known !== undefined && coveredByEach(places, ends, plan, writer) === undefined;

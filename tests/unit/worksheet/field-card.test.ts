@@ -663,4 +663,26 @@ describe("a field card for a tank with marks", () => {
     expect(cardFor(whole / 0.46)).not.toContain("of the plot");
     expect(cardFor(whole / 0.495)).toContain("about 1/2 of the plot");
   });
+
+  it("has every load emptied before the next one, once a load went further than its rows", () => {
+    const { loads } = fieldCard(
+      planApplication({
+        plot: { kind: "tree-rows", stripWidth: qty(2, "ft"), sides: 2, rows: 22, rowLength: qty(240, "ft") },
+        calibration: {
+          kind: "strip",
+          used: qty(50, "fl_oz"),
+          swath: qty(2, "ft"),
+          distance: qty(300, "ft"),
+        },
+        sprayer: { tank: qty(4, "gal"), lineVolume: qty(8, "fl_oz"), marks: qty(1, "qt") },
+        split: "whole-rows",
+        reserve: { percent: 3 },
+        products: [{ name: "Product A", form: "liquid", rate: qty(1, "qt/ac") }],
+        tools: "us-spoons",
+      }),
+    );
+    expect(loads.length).toBeGreaterThan(2);
+    for (const { steps, title } of loads.slice(0, -1))
+      expect(steps.join(" "), title).toContain("Spray until the tank is empty");
+  });
 });
