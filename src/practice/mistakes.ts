@@ -250,12 +250,12 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   inverted: words(
     "One step was multiplied instead of divided, or divided instead of multiplied.",
-    "Write the units next to the numbers. What is left is not the unit of the answer.",
-    "Turn that step around. Only the unit of the answer may be left.",
+    "The number is far from an estimate in round numbers.",
+    "Write the units next to the numbers. Only the unit of the answer may be left.",
   ),
   "fraction-inverted": words(
     "The fraction was turned upside down.",
-    "Write the units next to the numbers. What is left is not the unit of the answer.",
+    "The number is far from an estimate in round numbers.",
     "Swap the two numbers of the division.",
   ),
   "rate-inverted": words(

@@ -37,6 +37,13 @@ function distinct(all: readonly WrongAnswer[], right: number | string, apart: nu
   return found;
 }
 
+// An estimate in round numbers shows these: nearer than a factor of 2 it shows nothing, and the answer is likelier a slip of another kind.
+const BY_ESTIMATE: readonly MistakeCode[] = ["inverted", "fraction-inverted"];
+
+function isTooNear(code: MistakeCode, answer: number | string, right: number | string): boolean {
+  return BY_ESTIMATE.includes(code) && areAlike(answer, right, 0.5);
+}
+
 type Routed = readonly [MistakeCode, Route<Given>];
 
 /** The wrong answers of a problem, the likelier ones first. */
@@ -45,7 +52,8 @@ export function wrongAnswers(topic: AnyTopic, given: Given, sizes: Sizes): Wrong
   return distinct(
     routes.flatMap(([code, route]) => {
       const answer = answerBy(topic, given, sizes, right, [route]);
-      return answer === undefined ? [] : [{ answer, mistakes: [code], also: [] }];
+      if (answer === undefined || isTooNear(code, answer, right)) return [];
+      return [{ answer, mistakes: [code], also: [] }];
     }),
     right,
     topic.unit === undefined ? APART_AS_COUNT : APART,

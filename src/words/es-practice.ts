@@ -395,12 +395,12 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     inverted: mistake(
       "En un paso se multiplicó en vez de dividir, o al revés.",
-      "Escriba las unidades junto a los números. Lo que queda no es la unidad de la respuesta.",
-      "Haga ese paso al revés. Solo debe quedar la unidad de la respuesta.",
+      "El número está lejos de una estimación con números redondos.",
+      "Escriba las unidades junto a los números. Solo debe quedar la unidad de la respuesta.",
     ),
     "fraction-inverted": mistake(
       "La fracción se puso al revés.",
-      "Escriba las unidades junto a los números. Lo que queda no es la unidad de la respuesta.",
+      "El número está lejos de una estimación con números redondos.",
       "Intercambie los dos números de la división.",
     ),
     "rate-inverted": mistake(

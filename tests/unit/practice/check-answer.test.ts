@@ -427,6 +427,24 @@ describe("checkAnswer", () => {
 });
 
 // Each worked by hand, from the figures that stand beside it.
+describe("mistakes that an estimate shows", () => {
+  it("are none of a problem where they come within a factor of 2 of the right answer", () => {
+    const INVERTED = ["inverted", "fraction-inverted"];
+    let far = 0;
+    for (const topic of ["rectangle-area", "tank-loads", "product-per-tank"] as const)
+      for (let seed = 1; seed <= 60; seed++) {
+        const { answer, mistakes } = practiceProblem(topic, seed);
+        const right = (answer as { value: number }).value ?? answer;
+        for (const { mistake, answer: wrong } of mistakes.filter((one) => INVERTED.includes(one.mistake))) {
+          const value = ((wrong as { value: number }).value ?? wrong) as number;
+          expect(Math.max(value / right, right / value), `${topic} ${seed}: ${mistake}`).toBeGreaterThan(2);
+          far++;
+        }
+      }
+    expect(far).toBeGreaterThan(20);
+  });
+});
+
 describe("checkAnswer, on trees", () => {
   it.each([
     // 2 gal = 256 fl oz in 40 s; 48 / 6.4 = 7.5 s.
