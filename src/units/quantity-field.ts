@@ -126,7 +126,7 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
   private fromText(text: string, check: Check): Quantity | undefined {
     try {
       const { dimensions, measured, small = measured } = this.demand;
-      return check.texts?.quantity(text, dimensions, small);
+      return check.texts?.quantity(text, dimensions, small ? "small" : undefined);
     } catch (error) {
       return check.caught(error);
     }

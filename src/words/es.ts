@@ -1382,6 +1382,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "unread-unit-before-stroke":
         "No se pudo leer {given}. Escriba de qué son {part}, por ejemplo {part} fl oz/{whole} gal, o use decimales.",
       "space-lost": "¿Con {given} quiso decir {mixed} o {decimal}? Escriba lo que quiso decir.",
+      "number-with-space": "¿Es {given} un solo número? Escríbalo sin el espacio: {meant}.",
       "number-signs": "Revise los signos entre los dígitos.",
       "unread-number-signs": "No se pudo leer {given}. Revise los signos entre los dígitos.",
       "decimal-sign": "Use {sign.sign} para los decimales: {meant}.",
