@@ -281,7 +281,7 @@ export class ObjectField<T extends object> extends Field<T> {
       if (value !== undefined) output[name] = value;
     }
     for (const name in input)
-      if (!Object.hasOwn(fields, name) && isGiven(name, input)) refuseUnknownField(name, names, check);
+      if (!Object.hasOwn(fields, name) && isGiven(name, input)) refuseUnknownField(name, names, input, check);
     for (const agrees of this.agree) agrees(output as Partly<T>, check);
     // With nothing that it needs, an object is right by what could be read of it: others may be held against that.
     return check.issues.length === before || this.needsNothing ? (output as T) : undefined;
@@ -322,9 +322,16 @@ export function isGiven(name: string, input: object): boolean {
 }
 
 /** Notes a field that is not known, with the one it was probably meant to be. */
-export function refuseUnknownField(name: string, known: readonly string[], check: Check): undefined {
+export function refuseUnknownField(
+  name: string,
+  known: readonly string[],
+  input: object,
+  check: Check,
+): undefined {
   const cut = shortened(name);
-  const meant = nearest(cut, known);
+  // A field that is there already is not what was meant.
+  const left = known.filter((other) => !isGiven(other, input));
+  const meant = nearest(cut, left);
   return check.fault(
     "unknown-field",
     meant === undefined ? "field-unknown" : "field-misspelled",
@@ -530,9 +537,7 @@ export class EitherField<T> extends Field<T> {
   missing(check: Check): undefined {
     const { kinds } = this;
     if (kinds.length === 0) return (this.options[0] as Field<T>).missing(check);
-    return check.fault("missing", "choose", "", "Choose one of: {choices}.", {
-      choices: kinds,
-    });
+    return check.fault("missing", "choose", "", CHOOSE, { choices: kinds });
   }
 }
 
