@@ -180,15 +180,26 @@ function countedIn(
   const lengths = rowLengthsOf(plot);
   if (lengths !== undefined && rowsPerPass === 1)
     return { unit: rowOf(plot), count: (amount) => rowsDone(lengths, amount / size) };
+  const over = passesOver(plot, calibration);
+  if (over === undefined) return { unit: "part", count: (amount) => amount / size };
+  const { along, swath } = over;
+  const { length, area } = unitsLike(unit);
+  const pass = { value: inUnit(swath, length) * inUnit(along, length), unit: area };
+  const each = inUnit(pass, unit);
+  return { unit: "pass", along, count: (amount) => amount / each };
+}
+
+/** How passes lie over a rectangle that is sprayed all over: along its longer side. Nothing of any other plot. */
+export function passesOver(
+  plot: Plot,
+  calibration: PlanInput["calibration"],
+): { readonly along: Length; readonly across: Length; readonly swath: Length } | undefined {
+  if (plot.kind !== "rectangle") return undefined;
+  const { width, length, fraction = 1 } = plot;
   const swath = widthOf(measurementOf(calibration));
-  if (plot.kind === "rectangle" && plot.fraction === undefined && swath !== undefined) {
-    const along = orderOf(plot.width, plot.length) === 1 ? plot.width : plot.length;
-    const { length, area } = unitsLike(unit);
-    const pass = { value: inUnit(swath, length) * inUnit(along, length), unit: area };
-    const each = inUnit(pass, unit);
-    return { unit: "pass", along, count: (amount) => amount / each };
-  }
-  return { unit: "part", count: (amount) => amount / size };
+  if (fraction < 1 || swath === undefined) return undefined;
+  const [along, across] = orderOf(width, length) === 1 ? [width, length] : [length, width];
+  return { along, across, swath };
 }
 
 function rowOf({ kind }: Plot): "bed" | "row" {

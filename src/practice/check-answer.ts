@@ -96,8 +96,9 @@ class AnswerField extends Field<PracticeAnswer> {
 
   private fromText(input: string, check: Check): PracticeAnswer | undefined {
     const dimensions = this.unit === undefined ? [] : [dimensionOf(this.unit)];
+    const typed = this.hasSize ? this.withoutSpoons(input) : input;
     try {
-      return this.reader.quantity(inSpellings(input, this.words), dimensions);
+      return this.reader.quantity(inSpellings(typed, this.words), dimensions, this.unit);
     } catch (error) {
       if (this.unit !== undefined) return check.caught(error);
       // "5 loads": what is counted is no unit. Of spoons, a word may say that they are others: heaped ones.
@@ -105,11 +106,17 @@ class AnswerField extends Field<PracticeAnswer> {
         ? []
         : (/^([^\p{L}]*\d[^\p{L}]*?)\s+[\p{L}\s]+\.?$/u.exec(input.trim()) ?? []);
       try {
-        return this.reader.number(count ?? input);
+        return this.reader.number(count ?? typed);
       } catch (noNumber) {
         return check.caught(noNumber);
       }
     }
+  }
+
+  /** "9 level spoons" are 9 of those that are asked for. */
+  private withoutSpoons(input: string): string {
+    const words = this.words.practice.levelSpoons.replaceAll(",", "|");
+    return input.replace(new RegExp(`(?<!\\p{L})(?:${words})(?!\\p{L})`, "giu"), "");
   }
 
   missing(check: Check): undefined {
@@ -159,7 +166,7 @@ export function checkAnswer(
   const read = checked(answer, field, "answer");
   const found = verdictOn(read, { topic, given, sizes, right, unit, tolerance: tolerancePercent / 100 });
   const { note } = noteOf(name, given, writer);
-  return dressed(found, read, right, { topic, sizes, writer, note });
+  return dressed(found, read, right, { topic, given, sizes, writer, note, tolerancePercent });
 }
 
 /** A problem as answers are held against it. */
@@ -192,16 +199,21 @@ function verdictOn(read: PracticeAnswer, key: Key): Found {
   if (typeof answer === "number") return onNumber(answer, { value: answer, right, isBare: true }, key);
   // What is counted may have a size: 9 tsp are nine spoons of 1 tsp.
   const one = unit === undefined ? key.topic.counted?.(key.given) : { value: 1, unit };
+  const isNumberRight =
+    one?.value === 1 && isRight(onNumber(answer.value, { value: answer.value, right, isBare: false }, key));
   if (one === undefined || dimensionOf(answer.unit) !== dimensionOf(one.unit))
-    return found("mistake", undefined, ["other-kind-of-unit"]);
+    return found("mistake", undefined, [isNumberRight ? "right-number" : "other-kind-of-unit"]);
   const asked = inUnit(answer, one.unit) / one.value;
   const whole = { value: right * one.value, unit: one.unit };
   const typed = { value: answer.value, right: inUnit(whole, answer.unit), isBare: false };
   const inIts = onNumber(asked, typed, key);
-  return answer.unit !== one.unit && (inIts.verdict === "right" || inIts.verdict === "rounded")
-    ? { ...inIts, verdict: "other-unit" }
-    : inIts;
+  if (!isRight(inIts)) return isNumberRight ? found("mistake", inIts.off, ["right-number"]) : inIts;
+  // Nine spoons of 5 mL are 9 metric teaspoons too.
+  const isAsAsked = answer.unit === one.unit || (unit === undefined && answer.value === right);
+  return isAsAsked ? inIts : { ...inIts, verdict: "other-unit" };
 }
+
+const isRight = ({ verdict }: Found): boolean => verdict === "right" || verdict === "rounded";
 
 function withoutMinus(answer: PracticeAnswer): PracticeAnswer {
   if (typeof answer === "string") return answer;
@@ -278,14 +290,25 @@ function isInAnotherUnit(value: number, right: number, unit: Unit, { sizes, tole
   );
 }
 
-interface Dressing {
-  readonly topic: AnyTopic;
+interface Dressing extends Pick<Key, "topic" | "given" | "sizes"> {
   readonly note: string | undefined;
-  readonly sizes: Sizes;
+  readonly tolerancePercent: number;
   readonly writer: Writer<PracticeMessages>;
 }
 
 const inTwoFigures = (value: number): number => Number(value.toPrecision(2));
+
+/**
+ * How far off an answer is, in percent of the right one, in two figures. Three, rounded up, where two would say that it is within a limit
+ * that it is over: 1.04% is more than 1%.
+ */
+function percentOff(off: number, limits: readonly number[]): number {
+  const percent = Number((Math.abs(off) * 100).toPrecision(12));
+  const short = inTwoFigures(percent);
+  if (!limits.some((limit) => percent > limit && short <= limit)) return short;
+  const step = 10 ** (Math.floor(Math.log10(percent)) - 2);
+  return Number((Math.ceil(Number((percent / step).toPrecision(10))) * step).toPrecision(3));
+}
 
 /** How many times the larger of two answers is the smaller one; nothing that a text says where one of them is 0. */
 const timesOff = (off: number): number => (off > 0 ? 1 + off : off > -1 ? 1 / (1 + off) : 0);
@@ -319,24 +342,26 @@ function dressed(
   { verdict, off, mistakes: codes }: Found,
   answer: PracticeAnswer,
   right: number | string,
-  { topic, sizes, writer, note }: Dressing,
+  { topic, given, sizes, writer, note, tolerancePercent }: Dressing,
 ): AnswerCheck {
   const { messages, fill, short } = writer;
   const { practice } = messages;
-  const mistakes = codes.map((code) => shownMistake(code, sizes, writer));
+  const asked = topic.unit?.(sizes) ?? topic.counted?.(given).unit;
+  const mistakes = codes.map((code) => shownMistake(code, sizes, writer, asked));
   const key = inAnswerUnit(topic, right, sizes);
   const figures = {
     answer: answerText(key, writer),
-    percent: short({ value: inTwoFigures(Math.abs(off ?? 0) * 100), unit: "%" }),
+    percent: short({ value: percentOff(off ?? 0, [tolerancePercent, MOST_ROUNDED * 100]), unit: "%" }),
     times: inTwoFigures(timesOff(off ?? 0)),
     letters: listText(lettersOf(key), writer),
   };
+  const isOnlyMinus = off !== undefined && Math.abs(off + 2) <= Math.max(EXACT, tolerancePercent / 100);
   const opening = {
     right: practice.right,
     rounded: practice.rounded,
     "other-unit": practice.otherUnit,
     mistake: mistakes.length === 2 ? practice.twoMistakes : practice.mistake,
-    unknown: unknownText(off, answer, key, messages),
+    unknown: isOnlyMinus ? practice.minus : unknownText(off, answer, key, messages),
   }[verdict];
   const texts = mistakes.flatMap(({ what, see, mend }) => [what, see, mend]);
   return {

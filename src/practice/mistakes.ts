@@ -157,7 +157,8 @@ export type MistakeCode =
   | "flow-multiplied"
   | "time-of-catch"
   | "plants-from-catch"
-  | "other-kind-of-unit";
+  | "other-kind-of-unit"
+  | "right-number";
 
 // The label decides: said wherever the order is taught.
 const MIXING_RULE =
@@ -900,5 +901,10 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "This unit does not fit the question.",
     "An amount is not a rate, a weight is not a volume, and a count has no unit.",
     "Read in the question what unit is asked for.",
+  ),
+  "right-number": words(
+    "The number is right, but the unit should be {asked.unit}.",
+    "An answer is a number with its unit.",
+    "Write the unit that the question asks for.",
   ),
 };

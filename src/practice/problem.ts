@@ -266,14 +266,15 @@ function figuresIn(given: Given, writer: Writer<PracticeMessages>): Figures {
   return { ...figures, ...(typeof extra === "number" && { extra: { value: extra, unit: "%" } }) };
 }
 
-/** A mistake in words, with the units and factors of a system. */
+/** A mistake in words, with the units and factors of a system, and the unit that is asked for. */
 export function shownMistake(
   mistake: MistakeCode,
   sizes: Sizes,
   { messages, fill }: Writer<PracticeMessages>,
+  asked?: Unit,
 ): ShownMistake {
   const { what, see, mend } = messages.mistakes[mistake];
-  const figures = figuresOf(sizes);
+  const figures: Figures = { ...figuresOf(sizes), ...(asked !== undefined && { asked }) };
   return { mistake, what: fill(what, figures), see: fill(see, figures), mend: fill(mend, figures) };
 }
 

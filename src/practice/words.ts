@@ -64,6 +64,8 @@ export type PracticeText =
   | "unknownLow"
   | "timesHigh"
   | "timesLow"
+  | "minus"
+  | "levelSpoons"
   | "eachLetter"
   | "tolerance"
   | "roundings"
@@ -179,6 +181,9 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       unknownLow: "Not right: {percent} too low.",
       timesHigh: "Not right: about {times} times the right answer.",
       timesLow: "Not right: the right answer is about {times} times as much.",
+      minus: "Not right. The number is right without the minus.",
+      // Words that students may write with a count of the spoons that are asked for.
+      levelSpoons: "level,spoon,spoons",
       eachLetter: "Not right. Write each letter once: {letters}.",
       tolerance: "An answer is right if it is within {percent} of the exact answer.",
       roundings:

@@ -132,8 +132,16 @@ function roundings(given: Given): Given[] {
   }));
   // Nobody works out figures of more digits in the head.
   return [rounded(given, 1), ...single].filter(
-    (figures) => sameFigures(figures, rounded(figures, 2)) && !sameFigures(figures, given),
+    (figures) =>
+      sameFigures(figures, rounded(figures, 2)) && !sameFigures(figures, given) && keepsApart(given, figures),
   );
+}
+
+/** Whether amounts of one list that differ, such as the catches of nozzles, still do. */
+function keepsApart(given: Given, round: Given): boolean {
+  const differing = (figure: GivenFigure | undefined): number =>
+    Array.isArray(figure) ? new Set(figure.map((one) => JSON.stringify(one))).size : 1;
+  return Object.entries(given).every(([name, figure]) => differing(figure) === differing(round[name]));
 }
 
 /** What is rounded to what, each once. */

@@ -3,18 +3,18 @@ import { checkEngine, EngineError } from "./engine.js";
 import { messageOf } from "./message.js";
 import type { ExpectedName } from "./names.js";
 import { firstSystem } from "./systems.js";
-import type { Dimension, Quantity, UnitSystem } from "./types.js";
+import type { Dimension, Quantity, Unit, UnitSystem } from "./types.js";
 
 /** Reads what a person typed, where an input may be text. */
 export interface TextReader {
   /**
-   * The quantity in a text; throws where there is none. `small`: an example of a volume is in fluid ounces or milliliters.
-   * `called`: what messages call the place.
+   * The quantity in a text; throws where there is none. `asked`: the unit of an example; `small` for a volume in fluid ounces
+   * or milliliters. `called`: what messages call the place.
    */
   readonly quantity: (
     text: string,
     dimensions: readonly Dimension[],
-    small?: boolean,
+    asked?: Unit | "small",
     called?: ExpectedName,
   ) => Quantity;
   /** The number in a text; throws where there is none. */

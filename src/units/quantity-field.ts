@@ -131,7 +131,7 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
   private fromText(text: string, check: Check): Quantity | undefined {
     try {
       const { dimensions, measured, small = measured, called } = this.demand;
-      return check.texts?.quantity(text, dimensions, small, called?.name);
+      return check.texts?.quantity(text, dimensions, small ? "small" : undefined, called?.name);
     } catch (error) {
       return check.caught(error);
     }

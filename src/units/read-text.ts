@@ -105,16 +105,16 @@ export function quantityReader(how: Understanding): TextReader["quantity"] {
   const { locale = "en-US", system, ounce } = how;
   const texts = remembered(known, `${locale} ${system} ${ounce}`, (): KnownTexts => new WeakMap());
   const hasPoint = numeralSigns(locale).decimal === ".";
-  return (typed, dimensions, small, called) => {
+  return (typed, dimensions, asked, called) => {
     const text = OF_ACTIVE.includes(called) ? typed.replace(ACTIVE_WORDS, " ") : typed;
-    if (!hasPoint || !SHORT.test(text)) return readQuantity(text, dimensions, how, small);
+    if (!hasPoint || !SHORT.test(text)) return readQuantity(text, dimensions, how, asked);
     const space = text.indexOf(" ");
     const number = Number(text.slice(0, space));
     const written = text.slice(space + 1);
     const those = textsFor(dimensions, texts);
     const said = those.get(written);
     if (said !== undefined) return remade(said, number, said.unit);
-    const quantity: Marked = readQuantity(text, dimensions, how, small);
+    const quantity: Marked = readQuantity(text, dimensions, how, asked);
     // Words that change the number, such as a dozen, show in it; in 0 they don't.
     if (quantity.value !== number || number === 0) return quantity;
     if (those.size >= MOST_KNOWN) those.clear();
@@ -139,10 +139,11 @@ function textsFor(dimensions: readonly Dimension[], texts: KnownTexts): Map<stri
 function exampleUnit(
   [first = "volume", ...others]: readonly Dimension[],
   system: UnitSystem,
-  small: boolean | undefined,
+  asked: Unit | "small" | undefined,
 ): Unit {
+  if (asked !== undefined && asked !== "small") return asked;
   const units = unitsIn(system);
-  if (small && first === "volume") return units.smallVolume;
+  if (asked === "small" && first === "volume") return units.smallVolume;
   const unit = usualUnit(first, units);
   return others.length > 0 ? (unit.replace("gal/ac", "pt/ac") as Unit) : unit;
 }
@@ -154,9 +155,9 @@ function readQuantity(
   text: string,
   dimensions: readonly Dimension[],
   { locale = "en-US", system = "us", ounce }: Understanding,
-  small?: boolean,
+  asked?: Unit | "small",
 ): Quantity {
-  const example = { value: USUAL_NUMBER, unit: exampleUnit(dimensions, system, small) };
+  const example = { value: USUAL_NUMBER, unit: exampleUnit(dimensions, system, asked) };
   if (text.trim() === "")
     throw refusal("missing", "enter-quantity", "text", "Enter {expected.expected}, such as {example}.", {
       expected: "amount",
@@ -386,7 +387,29 @@ function readAmount(reading: Reading, advice: Advice): number {
     }
   }
   reading.at = back;
+  if (first.plain) refuseSpacedGroups(reading, first.text);
   return value;
+}
+
+// 10 400 m2, where the locale groups digits with another sign. 12 100ft2 is a number and a unit.
+function refuseSpacedGroups({ tokens, at, signs }: Reading, first: string): void {
+  if (first.length > 3) return;
+  const rest = tokens.slice(at);
+  const end = rest.findIndex(({ text }) => !/^\d{3}(?!\d)/.test(text));
+  const groups = end < 0 ? rest : rest.slice(0, end);
+  const last = groups.at(-1);
+  const after = rest[groups.length];
+  if (last === undefined || (last.text === "100" && after?.kind === "word" && after.start === last.end))
+    return;
+  const parts = [first, ...groups.map(({ text }) => text)];
+  const meant = parts.join("");
+  throw refusal(
+    "ambiguous-number",
+    "number-with-space",
+    "text",
+    "Is {given} one number? Write it without the space: {meant}.",
+    { given: shown(parts.join(" ")), meant: meantNumber(meant, signs) ?? meant },
+  );
 }
 
 function readNumeral(reading: Reading, advice: Advice): Numeral {

@@ -116,6 +116,8 @@ export const TRADE_TERMS: Readonly<Record<string, readonly [over: string, per: s
   gpa: ["gal", "ac"],
   gpm: ["gal", "min"],
   kph: ["km", "h"],
+  kmh: ["km", "h"],
+  kmph: ["km", "h"],
 };
 
 // Beside the table's own names and their British spellings.

@@ -22,10 +22,12 @@ export interface WorkingLine {
   readonly tools?: Readonly<Record<string, string>> | undefined;
 }
 
-/** The line that shows a term's change of unit; none where it is in that unit already. */
+/** The line that shows a term's change of unit; none where it is in that unit already, or in one of the same size. */
 export function conversionLines(about: string, from: Quantity, to: Unit): WorkingLine[] {
   if (from.unit === to) return [];
   const { by, divide } = factorOf(from.unit, to);
+  // Plants that are trees say nothing.
+  if (by === 1) return [];
   return [
     {
       id: "units.convert",
@@ -39,6 +41,7 @@ export function conversionLines(about: string, from: Quantity, to: Unit): Workin
 }
 
 function sourceOf(units: string): string {
+  if (/%|ppm/.test(units)) return "by definition of percent and parts per million";
   if (/imp_/.test(units))
     return "Weights and Measures Act 1985 (UK), Schedule 1; NIST SP 811 (2008), Appendix B";
   if (/metric_|au_/.test(units)) return "metric kitchen measure: common practice, no source";

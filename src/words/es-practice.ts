@@ -1054,6 +1054,11 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Una cantidad no es una dosis, un peso no es un volumen, y lo que se cuenta no lleva unidad.",
       "Lea en la pregunta qué unidad se pide.",
     ),
+    "right-number": mistake(
+      "El número es correcto, pero la unidad debe ser {asked.unit}.",
+      "Una respuesta es un número con su unidad.",
+      "Anote la unidad que se pide.",
+    ),
   },
   practice: {
     title: "Problemas de práctica",
@@ -1072,6 +1077,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     unknownLow: "No es correcto: {percent} demasiado bajo.",
     timesHigh: "No es correcto: es unas {times} veces la respuesta correcta.",
     timesLow: "No es correcto: la respuesta correcta es unas {times} veces mayor.",
+    minus: "No es correcto. El número es correcto sin el signo menos.",
+    levelSpoons: "cuchara,cucharas,rasa,rasas",
     eachLetter: "No es correcto. Escriba cada letra una vez: {letters}.",
     tolerance: "Una respuesta es correcta si difiere en {percent} o menos de la exacta.",
     roundings:

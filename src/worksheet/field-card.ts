@@ -22,15 +22,15 @@ import {
   leftAtEnd,
   nameFacts,
   outputFacts,
+  outText,
   rateFacts,
-  runsOn,
   type SheetFact,
   sizeFacts,
   totalText,
   waitFacts,
 } from "./job/facts.js";
 import { byJug, fillOf, halfOf, inFluidOunces, inTank, numbersIn, roughly, waterOf } from "./job/fit.js";
-import { coveredText, doneText, placeText, stopText } from "./job/places.js";
+import { coveredText, doneText, lastPassText, placeText, stopText } from "./job/places.js";
 import { inPlotUnits, planInUnits } from "./job/plan-in-units.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
 import type { Messages } from "./words/messages.js";
@@ -202,8 +202,10 @@ function sprayingSteps(
 ): string[] {
   const [first] = places;
   const stop = first === 0 && ends[0] ? stopText(ends[0], plan, writer) : undefined;
-  const left = places.includes(lastSprayed(plan)) ? leftText(plan, writer) : undefined;
-  return [...coverageSteps(places, ends, plan, writer), stop, left].filter((step) => step !== undefined);
+  const atEnd = places.includes(lastSprayed(plan))
+    ? [lastPassText(plan, writer), leftText(plan, writer)]
+    : [];
+  return [...coverageSteps(places, ends, plan, writer), stop, ...atEnd].filter((step) => step !== undefined);
 }
 
 function coverageSteps(
@@ -215,18 +217,20 @@ function coverageSteps(
   const { messages, fill } = writer;
   const { text } = messages;
   const [first = 0] = places;
-  if (plan.loads.length === 1 && "area" in plan) return [text.sprayAll];
-  if (places.length === 1) return [sprayText(first, ends, plan, writer)];
+  const last = lastSprayed(plan);
+  if (ends.length === 0) return [text.useAll];
+  if (places.length === 1 && first === last) return [lastText(last, ends, plan, writer)];
   // Whoever started further on than planned would stop with mix left, and the next load would be too strong on top of it.
-  const isFurther = places.some((at) => at !== lastSprayed(plan) && hasRestBefore(at + 1, plan));
-  if (isFurther || places.some((at) => runsOn(at, plan))) return [emptyText(places, plan, writer)];
+  const isFurther = places.some((at) => at !== last && hasRestBefore(at + 1, plan));
+  if (places.length === 1)
+    return [isFurther ? pastText(first, ends, plan, writer) : outToText(first, ends, plan, writer)];
+  if (isFurther) return [emptyText(places, ends, plan, writer)];
   const known = endsText(places, ends, plan, writer);
   // Where loads differ, the places where they end say how.
   const isSaid = known !== undefined && coveredByEach(places, ends, plan, writer) === undefined;
   const area = isSaid ? undefined : coveredByAll(places, ends, plan, writer);
-  const isOnPlot = "area" in plan;
-  const each = area && fill(isOnPlot ? text.sprayEach : text.useEach, { area });
-  return [each ?? (isOnPlot ? text.sprayIt : text.useAll), ...(known === undefined ? [] : [known])];
+  const covers = area === undefined ? "" : fill(text.outEach, { covers: area });
+  return [outText(places, covers, plan, writer), ...(known === undefined ? [] : [known])];
 }
 
 /** Where each of several loads runs out. Nothing where that can't be said of all of them. */
@@ -248,28 +252,55 @@ function endsText(
     return place === undefined ? [] : [fill(text.loadRunsOut, { load: at + 1, done: place })];
   });
   if (done.length < out.length) return undefined;
-  const step = fill(text.runOut, { ends: done });
-  return places.includes(last) ? `${step} ${fill(text.doesRest, { load: last + 1 })}` : step;
+  return fill(text.runOut, { ends: done });
 }
 
 // More places than these nobody looks up.
 const MOST_ENDS = 6;
 
-function sprayText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: Writer): string {
-  const { messages, fill, three } = writer;
+/** What the last load is sprayed on: to the end of the job. */
+function lastText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: Writer): string {
+  const { messages, fill } = writer;
   const { text } = messages;
-  const load = plan.loads[at] as Load;
-  const area = coversText(load, ends[at], writer);
+  if (plan.loads.length === 1 && "area" in plan) return text.sprayAll;
+  const end = ends[at] as LoadEnd;
+  const area = coversText(plan.loads[at] as Load, end, writer);
   if (area === undefined) return text.useAll;
-  const end = ends[at];
-  const place = end && "area" in plan ? placeText(end, plan, writer) : undefined;
-  if (runsOn(at, plan))
-    return place === undefined ? emptyText([at], plan, writer) : fill(text.sprayPast, { place });
-  if (end === undefined || !("area" in plan)) return fill(text.use, { area });
+  if (!("area" in plan)) return fill(text.use, { area });
+  const place = placeText(end, plan, writer);
   if (place === undefined) return fill(text.spray, { area: aboutText(area, end, writer) });
   // What the load before has left goes on first.
   if (hasRestBefore(at, plan)) return fill(text.sprayOn, { place });
-  return fill(text.sprayTo, { covers: coveredText(end, writer) ?? three(load.area as TreatedArea), place });
+  return fill(text.sprayTo, { covers: roughText(at, end, plan, writer), place });
+}
+
+/** A load that another one follows, and about where it runs out. */
+function outToText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: Writer): string {
+  const { messages, fill } = writer;
+  const { text } = messages;
+  const end = ends[at] as LoadEnd;
+  const area = coversText(plan.loads[at] as Load, end, writer);
+  if (area === undefined) return outText([at], "", plan, writer);
+  const place = "area" in plan ? placeText(end, plan, writer) : undefined;
+  const covers =
+    place === undefined
+      ? fill(text.outCovers, { covers: aboutText(area, end, writer) })
+      : fill(text.outTo, { covers: roughText(at, end, plan, writer), place });
+  return outText([at], covers, plan, writer);
+}
+
+/** A load that runs out further on than what it is for, or starts there. */
+function pastText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: Writer): string {
+  const { messages, fill } = writer;
+  const place = "area" in plan && placeText(ends[at] as LoadEnd, plan, writer);
+  return place && !hasRestBefore(at, plan)
+    ? fill(messages.text.sprayPast, { place })
+    : emptyText([at], ends, plan, writer);
+}
+
+/** What a load covers: in rows, or as its area. */
+function roughText(at: number, end: LoadEnd, plan: AnyPlan, writer: Writer): string {
+  return coveredText(end, writer) ?? writer.three((plan.loads[at] as Load).area as TreatedArea);
 }
 
 /** What should be left at the end, where there is extra mix, and what it would be enough for. */

@@ -202,7 +202,7 @@ function writtenLoads(plan: AnyPlan, doses: WrittenDoses["loads"], writer: Write
     const area =
       places.length === 1 ? coversText(load, ends[first], writer) : coveredByAll(places, ends, plan, writer);
     const sprayed = places.some((at) => runsOn(at, plan))
-      ? emptyText(places, plan, writer)
+      ? emptyText(places, ends, plan, writer)
       : area && fill(text.covers, { area });
     const covers = isSpare(load) ? text.spareLoad : sprayed;
     return {

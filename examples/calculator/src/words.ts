@@ -69,7 +69,7 @@ export const W = {
   ways: ["Ways to mix", "Formas de preparar"],
   fullTanks: ["Full tanks, then the rest", "Tanques llenos y luego el resto"],
   equalLoads: ["Equal loads", "Cargas iguales"],
-  measures: ["1 measure|{n} measures", "1 medida|{n} medidas"],
+  measures: ["1 measure in all|{n} measures in all", "1 medida en total|{n} medidas en total"],
   notMeasurable: ["can't be measured", "no se puede medir"],
   toCheck: ["To check", "Por revisar"],
   check: ["1 thing to check|{n} things to check", "1 cosa por revisar|{n} cosas por revisar"],

@@ -236,17 +236,31 @@ export function lastSprayed({ loads }: AnyPlan): number {
   return loads.filter((load) => !isSpare(load)).length - 1;
 }
 
+/** To spray loads until the tank is empty, with what they cover. The last load of the job has only to come to its end. */
+export function outText(places: readonly number[], covers: string, plan: AnyPlan, writer: Writer): string {
+  const { messages, fill } = writer;
+  const { text } = messages;
+  const step = fill("area" in plan ? text.sprayOut : text.useOut, { covers });
+  const last = lastSprayed(plan);
+  return places.includes(last) ? `${step} ${fill(text.doesRest, { load: last + 1 })}` : step;
+}
+
 /** To spray loads that hold more than they are for until the tank is empty, and the least that each of them covers. */
-export function emptyText(places: readonly number[], plan: AnyPlan, writer: Writer): string {
+export function emptyText(
+  places: readonly number[],
+  ends: readonly LoadEnd[],
+  plan: AnyPlan,
+  writer: Writer,
+): string {
   const { messages, fill } = writer;
   const { text } = messages;
   const { loads } = plan;
   const size = (at: number): number => sizeOf(loads[at] as CoversBatch, undefined);
   const least = places.reduce((best, at) => (moreThan(size(best), size(at)) ? at : best));
-  const area = coversText(loads[least] as CoversBatch, undefined, writer) as string;
-  const step = fill("area" in plan ? text.sprayOut : text.useOut, { area });
-  const last = lastSprayed(plan);
-  return places.includes(last) ? `${step} ${fill(text.doesRest, { load: last + 1 })}` : step;
+  const area =
+    coveredText(ends[least], writer) ??
+    (coversText(loads[least] as CoversBatch, undefined, writer) as string);
+  return outText(places, fill(text.outCovers, { covers: fill(text.atLeast, { area }) }), plan, writer);
 }
 
 // Less than this part of the job nobody sees in a tank.

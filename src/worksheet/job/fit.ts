@@ -109,7 +109,7 @@ export function fillOf({ carrier, mark }: AnyPlan["loads"][number], plan: AnyPla
   );
   if (entered !== undefined) return entered;
   const fill = atLeast(onTank(carrier, tank));
-  return orderOf(fill, tank) === 1 ? (isTyped(tank) ? tank : undefined) : fill;
+  return orderOf(fill, tank) === -1 ? fill : isTyped(tank) ? tank : undefined;
 }
 
 /** What one sees without marks: quarters of a gallon up to ten, or two figures. */

@@ -1,10 +1,10 @@
-import type { EndUnit, LoadEnd } from "../../plan/load-ends.js";
+import { type EndUnit, type LoadEnd, passesOver } from "../../plan/load-ends.js";
 import { equalRows, type Plot, plotsOf, rowLengthsOf } from "../../plan/plot.js";
 import type { AnyPlan, SpreadingPlan } from "../../plan/result.js";
-import { inUnit } from "../../units/convert.js";
+import { convert, inUnit } from "../../units/convert.js";
 import { ceilDecided, floorDecided, moreThan } from "../../units/decide.js";
 import { dimensionOf } from "../../units/dimensions.js";
-import type { TreatedArea } from "../../units/types.js";
+import type { Length, TreatedArea } from "../../units/types.js";
 import type { TextKey } from "../words/messages.js";
 import type { Writer } from "../words/writer.js";
 
@@ -71,7 +71,7 @@ export function coveredText(end: LoadEnd | undefined, writer: Writer): string | 
 
 /** Where a load ends: `2/3 of the way down row 10`, `the end of Back lawn`. Nothing where no place can be named. */
 export function placeText(end: LoadEnd, plan: AnyPlan, writer: Writer): string | undefined {
-  const { messages, fill, count } = writer;
+  const { messages, fill, count, three } = writer;
   const { text } = messages;
   const { unit, done } = end;
   if (!isRows(unit)) return undefined;
@@ -80,9 +80,14 @@ export function placeText(end: LoadEnd, plan: AnyPlan, writer: Writer): string |
   // A last pass that is narrower than the others counts as a part of one, and is still sprayed all the way down.
   if (part !== "" && unit === "pass" && isPlotDone(end, plan)) return plotEndText(end, plan, writer);
   const alone = plotAlone(end, plan, writer);
-  const row = alone ?? fill(text[NUMBERED[unit]], { number: count(part === "" ? whole : whole + 1) });
+  const numbered = fill(text[NUMBERED[unit]], { number: count(part === "" ? whole : whole + 1) });
+  // Of one plot the card says it with the passes.
+  const isAlong = end.along !== undefined && plotsOfJob(plan).length > 1;
+  const row =
+    alone ?? (isAlong ? fill(text.passesAlong, { passes: numbered, side: three(end.along) }) : numbered);
   const sides = hasTwoSides(end, plan) ? fill(text.bothSides, { row }) : row;
-  const place = part === "" ? fill(text.endOf, { row }) : fill(text.downRow, { part, row: sides });
+  const down = part === "1/2" ? text.halfDownRow : text.downRow;
+  const place = part === "" ? fill(text.endOf, { row }) : fill(down, { part, row: sides });
   return alone === undefined ? inPlot(place, end, plan, writer) : place;
 }
 
@@ -118,6 +123,33 @@ function isPlotDone({ load, plot = 0 }: LoadEnd, plan: AnyPlan): boolean {
     areas.reduce((total, area) => total + inUnit(area, unit), 0);
   const done = sum(plan.loads.slice(0, load).map(({ area }) => area));
   return !moreThan(sum(plan.area.plots.slice(0, plot + 1).map(({ treated }) => treated)), done);
+}
+
+// Less than this part of a pass nobody sees.
+const NARROW_PASS = 0.02;
+
+/** That a rectangle's last pass is narrower than the others: whoever sprays all of its width sprays ground twice. */
+export function lastPassText({ input }: AnyPlan, { messages, fill, three }: Writer): string | undefined {
+  if (!("plot" in input)) return undefined;
+  const plots = plotsOf(input.plot);
+  const narrow = plots.flatMap((plot): Length[] => {
+    const over = passesOver(plot, input.calibration);
+    if (over === undefined) return [];
+    const { across, swath } = over;
+    const width = inUnit(across, swath.unit);
+    const rest = width - floorDecided(width / swath.value) * swath.value;
+    return moreThan(width, swath.value) && moreThan(rest, NARROW_PASS * swath.value)
+      ? [{ value: rest, unit: swath.unit }]
+      : [];
+  });
+  const { text } = messages;
+  if (plots.length > 1) return narrow.length > 0 ? text.lastPasses : undefined;
+  return narrow[0] && fill(text.lastPass, { width: three(inInches(narrow[0])) });
+}
+
+/** A width of less than a foot in inches. */
+function inInches(width: Length): Length {
+  return width.unit === "ft" && moreThan(1, width.value) ? convert(width, "in") : width;
 }
 
 function plotEndText({ plot = 0 }: LoadEnd, plan: AnyPlan, writer: Writer): string {

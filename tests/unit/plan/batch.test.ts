@@ -380,7 +380,7 @@ describe("the sheets of a job by volume, count or row", () => {
     // 4 gal are 512 fl oz, 128 pots. 5% off either way: 121.9 and 134.7 pots.
     expect(card.loads.map(({ title }) => title)).toEqual(["Loads 1 and 2 of 3, each", "Load 3 of 3"]);
     expect(card.loads[0]?.steps.slice(-3)).toEqual([
-      "Apply these loads by spraying or drenching. Each is enough for about 128 pots.",
+      "Spray or drench until the tank is empty: about 128 pots for each load. Mark where you stop, and start the next load there.",
       "Check where each load runs out: load 1 after about 128 pots, load 2 after about 256 pots.",
       "If load 1 runs out before 121 pots or after 135 pots, stop and calibrate again.",
     ]);
@@ -403,7 +403,7 @@ describe("the sheets of a job by volume, count or row", () => {
       }),
     );
     expect(each.loads[0]?.steps.at(-3)).toBe(
-      "Check where each load runs out: load 1 after about 66 trees, load 2 after about 133 trees. Load 3 goes to the end of the job.",
+      "Check where each load runs out: load 1 after about 66 trees, load 2 after about 133 trees.",
     );
     expect(worksheet(planApplication(ROW)).summary.map(({ name }) => name)).toEqual([
       "Length of row",

@@ -95,6 +95,7 @@ describe("where loads end", () => {
       expect(first?.done).toBeCloseTo(5.445, 9);
     }
     expect(ends({ ...job, plot: { ...wide, fraction: 0.5 } })[0]?.unit).toBe("part");
+    expect(ends({ ...job, plot: { ...wide, fraction: 1 } })).toEqual(ends({ ...job, plot: wide }));
     const known = { kind: "known", rate: qty(20, "gal/ac") } as const;
     const [part] = ends({ ...job, plot: wide, calibration: known });
     expect(part).toMatchObject({ unit: "part" });

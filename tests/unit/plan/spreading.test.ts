@@ -315,7 +315,7 @@ describe("the working and the card of a job of granules", () => {
   it("is read in a metric rate that people use, and in three figures", () => {
     // 4 lb/1,000 sq ft are 1.95297 kg on 100 m²: 0.45359237 kg and 9.290304 m².
     const { facts } = spreadingCard(planSpreading(full), { units: "metric" });
-    expect(facts.find(({ name }) => name === "Rate for one pass")?.value).toBe("0.976 kg/100 m²");
+    expect(facts.find(({ name }) => name === "Rate in each direction")?.value).toBe("0.976 kg/100 m²");
     expect(facts.find(({ name }) => name === "Product A rate")?.value).toBe("1.95 kg/100 m²");
   });
 
@@ -324,7 +324,7 @@ describe("the working and the card of a job of granules", () => {
     expect(card.facts.map(({ name, value }) => `${name}: ${value}`)).toEqual([
       "Treated area: 720 sq ft",
       "Product A rate: 4 lb/1,000 sq ft",
-      "Rate for one pass: 2 lb/1,000 sq ft",
+      "Rate in each direction: 2 lb/1,000 sq ft",
       "Spreader put out in the test: 1.94 lb/1,000 sq ft",
       "N supplied: 0.4 lb/1,000 sq ft",
       "P2O5 supplied: 0.2 lb/1,000 sq ft",
@@ -423,7 +423,7 @@ describe("the working and the card of a job of granules", () => {
   it("gives no fills for what is refused, and says so", () => {
     const card = spreadingCard(planSpreading(withProduct(LAWN, { label: { max: qty(4, "lb/1000ft2") } })));
     expect(card.loads).toEqual([]);
-    expect(card.order).toEqual(["Do not fill the hopper. Fix what the warnings say and print a new card."]);
+    expect(card.order).toEqual(["Do not fill the hopper. Fix what the warnings say, and print it again."]);
     expect(card.warnings[0]?.name).toBe("Do not spread");
     const near = spreadingCard(planSpreading(withProduct(LAWN, { label: { max: qty(5, "lb/1000ft2") } })));
     expect(near.warnings[0]?.name).toBe("Warning");
@@ -521,7 +521,7 @@ describe("the worksheet of a job of granules", () => {
   it("has no fill and no amount of what is refused, and says not to spread it", () => {
     const sheet = spreadingSheet(planSpreading(withProduct(LAWN, { label: { max: qty(4, "lb/1000ft2") } })));
     expect(sheet.warnings[0]?.name).toBe("Do not spread");
-    expect(sheet.refused).toBe("Do not fill the hopper. Fix what the warnings say and print a new card.");
+    expect(sheet.refused).toBe("Do not fill the hopper. Fix what the warnings say, and print it again.");
     expect(sheet.totals).toEqual([]);
     expect(sheet.summary.map(({ name }) => name)).toEqual(["Treated area", "Product A rate"]);
     expect(sheet.steps.map(({ title }) => title)).toEqual(["Treated area"]);

@@ -93,8 +93,14 @@ describe("checkAnswer", () => {
     const high = problemFrom("nozzle-check", { catches: [40, 46, 38, 36].map((one) => qty(one, "fl_oz")) });
     expect(checkAnswer(high, "-15%")).toMatchObject({
       verdict: "unknown",
-      says: "Not right. Nozzle 2 is the furthest off: it gave 46 fl oz, and the average is 40 fl oz.",
+      says: "Not right. The number is right without the minus. Nozzle 2 is the furthest off: it gave 46 fl oz, and the average is 40 fl oz.",
     });
+    expect(checkAnswer(high, "-10%").says).toMatch(/^Not right\. Nozzle 2/);
+    for (const answer of ["-20", "-20.1 gal/ac", "-2560 fl oz/ac"])
+      expect(checkAnswer(strip, answer).says).toBe("Not right. The number is right without the minus.");
+    expect(checkAnswer(strip, "-20.5").says).toBe("Not right.");
+    expect(checkAnswer(loads, "-5").says).toBe("Not right. The number is right without the minus.");
+    expect(checkAnswer(loads, "-4").says).toBe("Not right.");
   });
 
   it("takes a rounding that the sheet allows before a mistake that leads near it", () => {
@@ -273,6 +279,16 @@ describe("checkAnswer", () => {
     expect([verdict, says]).toEqual(["unknown", "Not right: 45% too high."]);
     expect(off).toBeCloseTo(0.45, 12);
     expect(checkAnswer(strip, 14.2).says).toBe("Not right: 29% too low.");
+    // What is over the tolerance of 1%, or over the 5% of a rounding, is seen to be.
+    for (const [answer, off] of [
+      [19.792, "1.04% too low"],
+      [20.2001, "1.01% too high"],
+      [19.79, "1.1% too low"],
+      [21.002, "5.01% too high"],
+      [19.001, "5% too low"],
+    ] as const)
+      expect(checkAnswer(strip, answer).says).toBe(`Not right: ${off}.`);
+    expect(checkAnswer(strip, 19.391, { tolerancePercent: 3 }).says).toBe("Not right: 3.05% too low.");
     expect(checkAnswer(spoons, 5)).toMatchObject({ verdict: "unknown", says: "Not right: 44% too low." });
     // From three times on, no percentage. 7,260 is the plot of 1.5 ac in square yards.
     const acres = problemFrom("rectangle-area", { length: qty(297, "ft"), width: qty(220, "ft") });
@@ -301,17 +317,30 @@ describe("checkAnswer", () => {
     expect(checked(loads, "4.2 loads")).toEqual(["mistake", "loads-unrounded"]);
     for (const answer of ["5 or 6 loads", "1.2.3 loads", "loads"])
       expectRefused(() => checkAnswer(loads, answer), "unreadable", "answer");
-    for (const answer of ["9 tsp", "9 teaspoons"]) expect(checked(spoons, answer)).toEqual(["right"]);
-    // Not level, and not in words that say whether they are.
-    for (const answer of ["9 heaped teaspoons", "9 spoons"])
+    for (const answer of [
+      "9 tsp",
+      "9 teaspoons",
+      "9 spoons",
+      "9 Level Spoons",
+      "9 level teaspoons",
+      "9 level",
+    ])
+      expect(checked(spoons, answer)).toEqual(["right"]);
+    expect(checked(spoons, "10 spoons")).toEqual(["mistake", "rounded-up"]);
+    // Not level.
+    for (const answer of ["9 heaped teaspoons", "9 heaped spoons", "9 scoops"])
       expectRefused(() => checkAnswer(spoons, answer), "unreadable", "answer");
+    // A metric teaspoon is 5 mL.
+    const metric = problemFrom("household-measure", { amount: qty(47, "mL"), spoon: qty(5, "mL") });
+    for (const answer of ["9 tsp", "9 spoons"]) expect(checked(metric, answer)).toEqual(["right"]);
     // 3 tablespoons are 9 teaspoons; 1.6 fl oz are 9.6.
     expect(checked(spoons, "3 tbsp")).toEqual(["other-unit"]);
     expect(checked(spoons, "0 tsp")).toEqual(["unknown"]);
     expect(checked(spoons, "1.6 fl oz")).toEqual(["mistake", "spoons-unrounded"]);
     const spanish = { words: SPANISH_PRACTICE_WORDS, locale: "es-US" };
     expect(checked(loads, "5 cargas", spanish)).toEqual(["right"]);
-    expect(checked(spoons, "9 cucharaditas", spanish)).toEqual(["right"]);
+    for (const answer of ["9 cucharaditas", "9 cucharas", "9 cucharaditas rasas"])
+      expect(checked(spoons, answer, spanish)).toEqual(["right"]);
   });
 
   it("puts no two mistakes together for what was only rounded far", () => {
@@ -376,12 +405,33 @@ describe("checkAnswer", () => {
   });
 
   it("finds a unit that measures something else", () => {
-    for (const answer of ["20 gal", "20 psi", qty(20, "lb/ac")])
+    for (const answer of ["25 gal", "25 psi", qty(25, "lb/ac")])
       expect(checked(strip, answer)).toEqual(["mistake", "other-kind-of-unit"]);
-    expect(checked(tank, "26 oz wt")).toEqual(["mistake", "other-kind-of-unit"]);
-    expect(checked(spoons, "9 oz wt")).toEqual(["mistake", "other-kind-of-unit"]);
+    expect(checked(tank, "20 oz wt")).toEqual(["mistake", "other-kind-of-unit"]);
+    expect(checked(spoons, "8 oz wt")).toEqual(["mistake", "other-kind-of-unit"]);
     expect(checked(loads, "5 gal")).toEqual(["mistake", "other-kind-of-unit"]);
+    expect(checkAnswer(strip, "25 gal").off).toBeUndefined();
+  });
+
+  it("finds the right number in a wrong unit, and names the right one", () => {
+    for (const answer of ["20 gal", "20 L", "20.1 psi", "20 gal/ha", qty(20, "lb/ac")]) {
+      expect(checked(strip, answer)).toEqual(["mistake", "right-number"]);
+      expect(checkAnswer(strip, answer).says).toBe(
+        "Not right. The number is right, but the unit should be gal/ac. An answer is a number with its unit. Write the unit that the question asks for.",
+      );
+    }
     expect(checkAnswer(strip, "20 gal").off).toBeUndefined();
+    // 3.0533 ac. A dose of 26.67 fl oz isn't 27 of anything.
+    expect(checked(plot, "3.05 ha")).toEqual(["mistake", "right-number"]);
+    expect(checked(tank, "26.6 oz wt")).toEqual(["mistake", "right-number"]);
+    expect(checked(tank, "27 oz wt")).toEqual(["mistake", "other-kind-of-unit"]);
+    const mend = "The number is right, but the unit should be tsp.";
+    for (const answer of ["9 tbsp", "9 oz wt"])
+      expect(checkAnswer(spoons, answer).mistakes[0]?.what).toBe(mend);
+    const spanish = { words: SPANISH_PRACTICE_WORDS, locale: "es-US" };
+    expect(checkAnswer(strip, "20 galones", spanish).mistakes[0]?.what).toBe(
+      "El número es correcto, pero la unidad debe ser galones/acre.",
+    );
   });
 
   it("speaks Spanish", () => {
@@ -412,6 +462,10 @@ describe("checkAnswer", () => {
     expectRefused(() => checkAnswer(strip, Number.NaN), "not-finite", "answer");
     expectRefused(() => checkAnswer(strip, "about twenty"), "unreadable", "answer");
     expectRefused(() => checkAnswer(strip, "20 scoops"), "unknown-unit", "answer");
+    // An example is in the unit of the question.
+    expect(refusal(() => checkAnswer(tank, "some")).message).toMatch(/such as 5 fl oz\.$/);
+    expect(refusal(() => checkAnswer(plot, "some")).message).toMatch(/such as 5 ac\.$/);
+    expect(refusal(() => checkAnswer(plot, "3 bananas")).message).toMatch(/one such as "ac"\.$/);
     expectRefused(() => checkAnswer(spoons, "nine"), "unreadable", "answer");
     expectRefused(
       () => checkAnswer(strip, 20, { tolerancePercent: 6 }),

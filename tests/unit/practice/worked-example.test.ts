@@ -272,6 +272,22 @@ describe("a worked example", () => {
     );
   });
 
+  it("estimates with no catches that rounding makes alike", () => {
+    const estimateOf = (...args: Parameters<typeof workedExample>) =>
+      new Map(slidesOf(...args)).get("Estimate")?.[0];
+    const caught = (...values: number[]) => values.map((value) => qty(value, "fl_oz"));
+    // To one figure these would be 30, 40, 30 and 30, and the worst 23% off instead of 20%.
+    expect(estimateOf("nozzle-check", { catches: caught(28.5, 36, 28.5, 27) })).toBeUndefined();
+    expect(estimateOf("nozzle-check", { catches: caught(19, 19, 29, 19) })).toBe(
+      "Round 19 fl oz to 20 fl oz and 29 fl oz to 30 fl oz. It comes to about 33%.",
+    );
+    const boom = { time: qty(30, "s"), width: qty(20, "in"), speed: qty(3, "mph") };
+    expect(estimateOf("boom-catch", { ...boom, catches: caught(32.5, 31.5, 32) })).toBeUndefined();
+    expect(estimateOf("boom-catch", { ...boom, width: qty(18, "in"), catches: caught(32, 31, 33) })).toMatch(
+      /^Round 18 in to 20 in\. With the other/,
+    );
+  });
+
   it("estimates with figures for the head alone", () => {
     const limit = { limit: qty(6, "pt/ac"), done: 2, rate: qty(1.25, "pt/ac") };
     // (6 - 2 x 1) / 1 = 4 is twice the answer, and 1.3 is no rounder than 1.25.

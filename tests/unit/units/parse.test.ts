@@ -97,6 +97,9 @@ describe("parseQuantity reads", () => {
       ["5 miles per hour", 5, "mph"],
       ["5 mi/h", 5, "mi/h"],
       ["8 km/h", 8, "km/h"],
+      ["8 kmh", 8, "km/h"],
+      ["8 kmph", 8, "km/h"],
+      ["8 KPH", 8, "km/h"],
       ["40 psi", 40, "psi"],
       ["40 p.s.i.", 40, "psi"],
       ["40 pounds per square inch", 40, "psi"],
@@ -287,6 +290,24 @@ describe("parseQuantity asks", () => {
     expectRefused(() => parseQuantity(text, { locale }), "ambiguous-number", "text", words);
     for (const answer of [small, large]) expect(parseQuantity(`${answer} m`, { locale }).unit).toBe("m");
   });
+
+  it.each([
+    ["10 400 m2", "10 400", "10400"],
+    ["1 000 ft", "1 000", "1000"],
+    ["5 100 ft2", "5 100", "5100"],
+    ["5 300ft2", "5 300", "5300"],
+    ["1 040 500 m2", "1 040 500", "1040500"],
+    ["10 400.5 m2", "10 400.5", "10400.5"],
+    ["10 400,5 m2", "10 400,5", "10400.5"],
+    ["10 400,5 m2", "10 400,5", "10400,5", "es"],
+    ["10 400", "10 400", "10400"],
+    ["8 oz wt/1 000 sq ft", "1 000", "1000"],
+  ])("whether %s is one number", (text, given, meant, locale = "en-US") => {
+    const words = `Is "${given}" one number? Write it without the space: ${meant}.`;
+    expectRefused(() => parseQuantity(text, { locale }), "ambiguous-number", "text", words);
+    expectRefused(() => parseNumber(given, { locale }), "ambiguous-number", "text", words);
+    expect(parseNumber(meant, { locale })).toBeGreaterThan(999);
+  });
 });
 
 describe("parseQuantity reads what looks like these", () => {
@@ -392,12 +413,9 @@ describe("parseQuantity refuses", () => {
     ["5 mL/m of bed", '"of bed"', "Enter one amount"],
     ["5 ft of row", '"of row"', "Enter one amount"],
     ["5 g per row plant", '"row plant"', "Enter one amount"],
-    ["5 100 ft2", '"100 ft2"', "Enter one amount"],
-    ["5 300ft2", '"300ft2"', "Enter one amount"],
     ["5 gal/ac of row", '"of row"', "Enter one amount"],
     ["5 gallon tank", '"tank"', "Enter one amount"],
     ["5 gal/ac/h", '"/h"', "Enter one amount"],
-    ["1 000 ft", '"000 ft"', "Enter one amount"],
     ["2 1,000 sq ft", '"1,000 sq ft"', "Enter one amount"],
     ["2 3/2 gal", '"3/2 gal"', "Enter one amount"],
     ["2 1/0 gal", '"1/0 gal"', "Enter one amount"],

@@ -19,7 +19,7 @@ describe("a field card", () => {
         "Product A: 2.17 fl oz. Measure 4 tablespoons + 1 teaspoon (0.5% under).",
         "Rinse the measures and each empty container into the tank.",
         "Top up with water to 3.5 gal.",
-        "Spray about 9 2/3 rows, to 2/3 of the way down row 10.",
+        "Spray until the tank is empty: about 9 2/3 rows, to 2/3 of the way down row 10. Mark where you stop, and start the next load there.",
         "If load 1 runs out before 9 rows or after 10 1/2 rows, stop and calibrate again.",
       ],
       [
@@ -31,7 +31,7 @@ describe("a field card", () => {
         "Rinse the measures and each empty container into the tank.",
         "Top up with water to 1.79 gal.",
         "Spray about 4 1/3 rows, to the end of row 14.",
-        "About 0.25 gal should be left in the tank when the job is done, enough for 280 sq ft.",
+        "About 0.25 gal should be left in the tank when the job is done (enough for 280 sq ft). Don't spray anything twice with it.",
       ],
     ]);
   });
@@ -136,7 +136,7 @@ describe("a field card", () => {
       sprayer: { tank: qty(15.141647136, "L") },
     });
     expect(fieldCard(full).loads[0]?.steps[3]).toBe("Top up with water until the tank is full.");
-    expect(worksheet(full).loads[0]?.fill).toBe("fill the tank all the way");
+    expect(worksheet(full).loads[0]?.fill).toBe("a full tank, products included");
     const close = planApplication({ ...QUIET, sprayer: { tank: qty(9.386, "L") } });
     expect(fieldCard(close).loads[0]?.steps[3]).toBe("Top up with water to 9.386 L.");
   });
@@ -215,7 +215,7 @@ describe("a field card", () => {
   it("gives no mixing steps for what is not to be sprayed", () => {
     const refused = fieldCard(planApplication(DOUBTFUL));
     expect(refused.loads).toEqual([]);
-    expect(refused.order).toEqual(["Do not mix this job. Fix what the warnings say and print a new card."]);
+    expect(refused.order).toEqual(["Do not mix this job. Fix what the warnings say, and print it again."]);
     const text = renderText(refused);
     expect(text.indexOf("Do not spray")).toBeLessThan(text.indexOf("Do not mix"));
     expect(text).not.toContain("[ ]");
@@ -282,7 +282,7 @@ describe("a field card for a tank with marks", () => {
     expect(second?.steps.slice(-3)).toEqual([
       "Top up with water to the 2 gal mark.",
       "Spray about 4 1/3 rows, to the end of row 14.",
-      "About 59 fl oz should be left in the tank when the job is done, enough for 48.6 m².",
+      "About 59 fl oz should be left in the tank when the job is done (enough for 48.6 m²). Don't spray anything twice with it.",
     ]);
     const total = worksheet(planApplication(marked)).summary.find(({ name }) => name === "Total spray mix");
     expect(total?.value).toBe(
@@ -299,7 +299,7 @@ describe("a field card for a tank with marks", () => {
     // Where the first load ends is not the end of a row: the second goes on from there.
     expect(second?.steps.at(-2)).toBe("Spray on, to the end of row 14.");
     const even = { ...TWO_PRODUCTS, split: "whole-rows", reserve: undefined } as const;
-    expect(steps(even)[0]?.steps.join("\n")).not.toContain("until the tank is empty");
+    expect(steps(even)[0]?.steps.join("\n")).not.toContain("and on until");
   });
 
   it("says of no load where it ends, once something was left over before it", () => {
@@ -311,13 +311,14 @@ describe("a field card for a tank with marks", () => {
     const loads = steps({ ...TWO_PRODUCTS, plot, sprayer, reserve: undefined, split });
     expect(loads.map(({ title }) => title)).toEqual(["Loads 1 to 3 of 3, each"]);
     expect(loads[0]?.steps.slice(-2)).toEqual([
-      "Spray until the tank is empty (at least 111 m²). Mark where you stop, and start the next load there. Load 3 goes to the end of the job.",
-      "About 72 fl oz should be left in the tank when the job is done, enough for 59 m².",
+      "Spray until the tank is empty: at least 3 rows. Mark where you stop, and start the next load there. Load 3 goes to the end of the job.",
+      "About 72 fl oz should be left in the tank when the job is done (enough for 59 m²). Don't spray anything twice with it.",
     ]);
     // What is mixed to spare is in the last load alone: the others end where their rows do.
     const spared = steps({ ...TWO_PRODUCTS, plot, sprayer: { tank }, reserve: { percent: 30 }, split });
     expect(spared.map(({ title }) => title)).toEqual(["Loads 1 and 2 of 3, each", "Load 3 of 3"]);
-    expect(spared[0]?.steps.slice(-2)).toEqual([
+    expect(spared[0]?.steps.slice(-3)).toEqual([
+      "Spray until the tank is empty: 111 m² (about 3 rows) for each load. Mark where you stop, and start the next load there.",
       "Check where each load runs out: load 1 after about 3 rows, load 2 after about 6 rows.",
       "If load 1 runs out before 2 3/4 rows or after 3 1/4 rows, stop and calibrate again.",
     ]);
@@ -336,14 +337,27 @@ describe("a field card for a tank with marks", () => {
     const place = (plot: PlanInput["plot"]) =>
       steps({ ...job, plot })
         .at(-1)
-        ?.steps.at(-1);
-    expect(place(lawn)).toBe("Spray about 7 1/4 passes along the 25.9 m side, to the end of the plot.");
+        ?.steps.slice(-2);
+    expect(place(lawn)).toEqual([
+      "Spray about 7 1/4 passes along the 25.9 m side, to the end of the plot.",
+      "The last pass is only 0.61 m wide. Don't spray ground that is already done.",
+    ]);
     expect(
       place([
         { ...lawn, name: "Front" },
         { ...lawn, name: "Back" },
       ]),
-    ).toMatch(/, to the end of Back\.$/);
+    ).toEqual([
+      expect.stringMatching(/, to the end of Back\.$/),
+      "Where the last pass is narrower than the others, don't spray ground that is already done.",
+    ]);
+    // 17 passes of 3 ft are 51 ft, and a narrow bed is one pass.
+    const last = (width: number) => place({ ...lawn, width: qty(width, "ft") })?.at(-1);
+    expect(last(51)).toMatch(/^Spray/);
+    expect(last(2)).toMatch(/^(Spray|If)/);
+    expect(last(51.5)).toBe("The last pass is only 0.152 m wide. Don't spray ground that is already done.");
+    const inFeet = fieldCard(planApplication({ ...job, plot: { ...lawn, width: qty(51.5, "ft") } })).loads;
+    expect(inFeet.at(-1)?.steps.at(-1)).toMatch(/^The last pass is only 6 in wide\./);
     const rows = { kind: "row-bands", rows: 26, rowLength: qty(60, "ft"), bandWidth: qty(3, "ft") } as const;
     const fours = { ...job, plot: rows, sprayer: { tank: qty(3, "gal"), rowsPerPass: 4 } };
     expect(steps(fours).at(-1)?.steps.at(-1)).toMatch(/, to the end of the plot\.$/);
@@ -385,8 +399,8 @@ describe("a field card for a tank with marks", () => {
     const [both] = steps(alike);
     expect(both?.title).toBe("Loads 1 and 2 of 2, each");
     expect(both?.steps.slice(-4, -1)).toEqual([
-      "Spray.",
-      "Check where each load runs out: load 1 after about 7 1/4 rows. Load 2 goes to the end of the job.",
+      "Spray until the tank is empty. Mark where you stop, and start the next load there. Load 2 goes to the end of the job.",
+      "Check where each load runs out: load 1 after about 7 1/4 rows.",
       "If load 1 runs out before 6 1/2 rows or after 8 rows, stop and calibrate again.",
     ]);
     // 3,600 sq ft at 60 gal/ac and the hose: two loads of 2.75 gal. Of the first, 2.672 gal are on the plots: 1,939.8 sq ft, which are
@@ -403,8 +417,8 @@ describe("a field card for a tank with marks", () => {
       reserve: undefined,
     });
     expect(two?.steps.slice(-4, -1)).toEqual([
-      "Spray.",
-      "Check where each load runs out: load 1 after about 1 1/2 rows in Low. Load 2 goes to the end of the job.",
+      "Spray until the tank is empty. Mark where you stop, and start the next load there. Load 2 goes to the end of the job.",
+      "Check where each load runs out: load 1 after about 1 1/2 rows in Low.",
       "If load 1 runs out before 1 row or after 2 rows in Low, stop and calibrate again.",
     ]);
   });
@@ -441,7 +455,7 @@ describe("a field card for a tank with marks", () => {
     } as const satisfies PlanInput;
     const [first, second] = fieldCard(planApplication(job)).loads;
     expect(first?.steps.at(-1)).toBe(
-      "About 24 fl oz should be left in the tank when the job is done, enough for 229 sq ft.",
+      "About 24 fl oz should be left in the tank when the job is done (enough for 229 sq ft). Don't spray anything twice with it.",
     );
     expect(second?.steps[0]).toBe("All of this load is extra. Mix it only if you run short.");
     const sheet = worksheet(planApplication(job));
@@ -480,7 +494,7 @@ describe("a field card for a tank with marks", () => {
       tools: "us-household",
     });
     expect(sheet[0]?.covers).toBe(
-      "Spray until the tank is empty (at least 880 sq ft). Mark where you stop, and start the next load there.",
+      "Spray until the tank is empty: at least 880 sq ft. Mark where you stop, and start the next load there.",
     );
     expect(sheet.at(-1)?.covers).toMatch(/^Covers /);
     const pots = {
@@ -491,7 +505,7 @@ describe("a field card for a tank with marks", () => {
       tools: "syringes",
     } as const;
     const drench =
-      "Spray or drench until the tank is empty (at least 166 pots). Mark where you stop, and start the next load there.";
+      "Spray or drench until the tank is empty: at least 166 pots. Mark where you stop, and start the next load there.";
     expect(sheetOf(pots)[0]?.covers).toContain(drench);
     const [card] = fieldCard(planApplication(pots)).loads;
     expect(card?.steps.join("\n")).toContain(drench);
@@ -538,17 +552,21 @@ describe("a field card for a tank with marks", () => {
     } as const satisfies PlanInput;
     // 512 fl oz less 6 at 64 on 750 sq ft: 5,930 sq ft of rows of 1,260: 4.7.
     const spray = (input: PlanInput) =>
-      fieldCard(planApplication(input)).loads[0]?.steps.find((step) => step.startsWith("Spray about"));
-    expect(spray(trees)).toBe("Spray about 4 2/3 rows, to 2/3 of the way down both sides of row 5.");
+      fieldCard(planApplication(input)).loads[0]?.steps.find((step) => step.startsWith("Spray until"));
+    expect(spray(trees)).toBe(
+      "Spray until the tank is empty: about 4 2/3 rows, to 2/3 of the way down both sides of row 5. Mark where you stop, and start the next load there.",
+    );
     const oneSide = { ...trees, plot: { ...trees.plot, sides: 1, rows: 12 } } as const;
-    expect(spray(oneSide)).toBe("Spray about 9 1/3 rows, to 1/3 of the way down row 10.");
+    expect(spray(oneSide)).toBe(
+      "Spray until the tank is empty: about 9 1/3 rows, to 1/3 of the way down row 10. Mark where you stop, and start the next load there.",
+    );
     const bed = (name: string) =>
       ({ kind: "beds", name, beds: 1, bedWidth: qty(4, "ft"), bedLength: qty(110, "ft") }) as const;
     const calibration = { kind: "known", rate: qty(33, "gal/ac") } as const;
     const beds = { ...trees, calibration, plot: [bed("Bed 1"), bed("Bed 2")] };
     // A third of a gallon each.
     expect(spray({ ...beds, sprayer: { tank: qty(0.4, "gal") } })).toBe(
-      "Spray about 528 sq ft, to 1/4 of the way down Bed 2.",
+      "Spray until the tank is empty: about 528 sq ft, to 1/4 of the way down Bed 2. Mark where you stop, and start the next load there.",
     );
     const whole = fieldCard(
       planApplication({ ...beds, sprayer: { tank: qty(0.4, "gal") }, split: "whole-plots" }),

@@ -80,7 +80,7 @@ describe("worksheet", () => {
   it("shows warnings, loads, measured doses, working and cautions as text", () => {
     for (const part of [
       "Treated area",
-      "Load 1 of 2: fill the tank to 3.5 gal",
+      "Load 1 of 2: 3.5 gal in the tank, products included",
       "4 tablespoons",
       "Working",
       "The label is the law",
