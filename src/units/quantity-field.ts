@@ -1,7 +1,7 @@
 import { shown } from "../errors.js";
-import { type Check, Field, isLeftOut } from "./check.js";
+import { type Check, Field, isGiven, isLeftOut } from "./check.js";
 import { alone, dimensionOf } from "./dimensions.js";
-import { choice, isGiven, noNumber, optional, refuseUnknownField } from "./fields.js";
+import { choice, noNumber, optional } from "./fields.js";
 import { type Marked, type Marks, remade } from "./marks.js";
 import type { ExpectedName } from "./names.js";
 import { isBlank, resolvedUnit, resolveUnit, unknownUnit } from "./resolve.js";
@@ -100,11 +100,10 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
     const readings = this.demand.measured && this.readings(given as Measured<Quantity>, dimension, check);
     for (const name in given)
       if (!this.knows(name, dimension) && isGiven(name, given))
-        refuseUnknownField(
+        check.unknownField(
           name,
           PARTS.filter((part) => this.knows(part, dimension)),
           given,
-          check,
         );
     if (check.issues.length > before) return undefined;
     const clean = remade(marks, value + 0, unit as Unit);
@@ -129,12 +128,9 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
   }
 
   private fromText(text: string, check: Check): Quantity | undefined {
-    try {
-      const { dimensions, measured, small = measured, called } = this.demand;
-      return check.texts?.quantity(text, dimensions, small ? "small" : undefined, called?.name);
-    } catch (error) {
-      return check.caught(error);
-    }
+    const { dimensions, measured, small = measured, called } = this.demand;
+    const asked = small ? "small" : undefined;
+    return check.fromText((texts) => texts.quantity(text, dimensions, asked, called?.name));
   }
 
   /** The mark of an area, the basis of a fraction. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Check, checked, type Field } from "../../../src/units/check.ts";
+import { Check, checked, type Field, isGiven } from "../../../src/units/check.ts";
 import {
   about,
   byGiven,
@@ -8,7 +8,6 @@ import {
   either,
   flag,
   hasField,
-  isGiven,
   kinds,
   type Limits,
   list,
