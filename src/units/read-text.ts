@@ -367,6 +367,7 @@ function refuseUnfinishedFraction({ tokens, at }: Reading): void {
 
 // 5, 1/2, 2 1/2, 2-1/2, 1,000 1/2
 function readAmount(reading: Reading, advice: Advice): number {
+  const start = reading.tokens[reading.at]?.start as number;
   const first = readNumeral(reading, advice);
   const fraction = first.plain ? takesFraction(reading, first) : undefined;
   if (fraction !== undefined) {
@@ -387,28 +388,23 @@ function readAmount(reading: Reading, advice: Advice): number {
     }
   }
   reading.at = back;
-  if (first.plain) refuseSpacedGroups(reading, first.text);
+  if (first.plain) refuseSpaced(reading, start);
   return value;
 }
 
 // 10 400 m2, where the locale groups digits with another sign. 12 100ft2 is a number and a unit.
-function refuseSpacedGroups({ tokens, at, signs }: Reading, first: string): void {
-  if (first.length > 3) return;
-  const rest = tokens.slice(at);
-  const end = rest.findIndex(({ text }) => !/^\d{3}(?!\d)/.test(text));
-  const groups = end < 0 ? rest : rest.slice(0, end);
-  const last = groups.at(-1);
-  const after = rest[groups.length];
-  if (last === undefined || (last.text === "100" && after?.kind === "word" && after.start === last.end))
-    return;
-  const parts = [first, ...groups.map(({ text }) => text)];
-  const meant = parts.join("");
+const SPACED = /^\d{1,3}(?: (?!100\p{L})\d{3}(?![\d/]))+(?:[.,]\d+)?/u;
+
+function refuseSpaced({ text, signs }: Reading, start: number): void {
+  const [spaced] = SPACED.exec(text.slice(start)) ?? [];
+  if (spaced === undefined) return;
+  const digits = spaced.replaceAll(" ", "");
   throw refusal(
     "ambiguous-number",
     "number-with-space",
     "text",
     "Is {given} one number? Write it without the space: {meant}.",
-    { given: shown(parts.join(" ")), meant: meantNumber(meant, signs) ?? meant },
+    { given: shown(spaced), meant: meantNumber(digits, signs) ?? digits },
   );
 }
 
