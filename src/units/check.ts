@@ -1,13 +1,32 @@
-import { type ErrorCode, errorOf, type Figures, type Issue, joinPath, SprayMathError } from "../errors.js";
+import {
+  type ErrorCode,
+  errorOf,
+  type Figures,
+  type Issue,
+  joinPath,
+  SprayMathError,
+  shortened,
+  shown,
+} from "../errors.js";
 import { checkEngine, EngineError } from "./engine.js";
 import { messageOf } from "./message.js";
+import type { ExpectedName } from "./names.js";
+import { nearest } from "./nearest.js";
 import { firstSystem } from "./systems.js";
 import type { Dimension, Quantity, Unit, UnitSystem } from "./types.js";
 
 /** Reads what a person typed, where an input may be text. */
 export interface TextReader {
-  /** The quantity in a text; throws where there is none. `asked`: the unit of an example; `small` for a volume in fluid ounces or milliliters. */
-  readonly quantity: (text: string, dimensions: readonly Dimension[], asked?: Unit | "small") => Quantity;
+  /**
+   * The quantity in a text; throws where there is none. `asked`: the unit of an example; `small` for a volume in fluid ounces
+   * or milliliters. `called`: what messages call the place.
+   */
+  readonly quantity: (
+    text: string,
+    dimensions: readonly Dimension[],
+    asked?: Unit | "small",
+    called?: ExpectedName,
+  ) => Quantity;
   /** The number in a text; throws where there is none. */
   readonly number: (text: string) => number;
 }
@@ -63,11 +82,38 @@ export class Check {
     return this.issues.some(({ path }) => path === place || path.startsWith(`${place}.`));
   }
 
+  /** What a text is read as, where an input may be text; notes a fault of it. */
+  fromText<T>(read: (texts: TextReader) => T): T | undefined {
+    try {
+      return this.texts && read(this.texts);
+    } catch (error) {
+      return this.caught(error);
+    }
+  }
+
   /** Notes what was thrown by a reader of text. */
   caught(error: unknown): undefined {
     if (!(error instanceof SprayMathError)) throw error;
     const { code, key, figures, message } = error;
     return this.note({ code, key, figures, message }, "");
+  }
+
+  /** Notes a field that is not known, with the one it was probably meant to be: one that isn't there yet. */
+  unknownField(name: string, known: readonly string[], holder: object): undefined {
+    const cut = shortened(name);
+    const meant = nearest(
+      cut,
+      known.filter((other) => !isGiven(other, holder)),
+    );
+    return this.fault(
+      "unknown-field",
+      meant === undefined ? "field-unknown" : "field-misspelled",
+      cut,
+      meant === undefined
+        ? "There is no field {given} here. The fields are: {choices}."
+        : "There is no field {given} here. Did you mean {meant}?",
+      { given: shown(name), choices: known, ...(meant !== undefined && { meant }) },
+    );
   }
 
   /** Notes a fault that has its words already. */
@@ -78,6 +124,13 @@ export class Check {
     this.issues.push({ code, key, path, figures, message });
     if (this.issues.length === MOST_ISSUES) throw errorOf(this.issues);
   }
+}
+
+/** Whether an object has something of its own under this name. */
+export function isGiven(name: string, input: object): boolean {
+  if (!Object.hasOwn(input, name)) return false;
+  const value = (input as Record<string, unknown>)[name];
+  return value !== undefined && value !== null;
 }
 
 function withStep(path: string, step: string | number): string {

@@ -1,5 +1,5 @@
 import { shortened, shown } from "../errors.js";
-import { type Check, Field } from "./check.js";
+import { type Check, Field, isGiven } from "./check.js";
 import type { ExpectedName } from "./names.js";
 import { nearest } from "./nearest.js";
 import type { UnitSystem } from "./types.js";
@@ -62,7 +62,8 @@ export class NumberField<T extends number = number> extends Field<T> {
   }
 
   read(input: unknown, check: Check): T | undefined {
-    const value = typeof input === "string" && check.texts ? numberFrom(input, check) : input;
+    const value =
+      typeof input === "string" && check.texts ? check.fromText((texts) => texts.number(input)) : input;
     if (value === undefined) return undefined;
     if (typeof value !== "number") {
       return noNumber(value, "", check);
@@ -82,14 +83,6 @@ export function noNumber(value: unknown, at: string, check: Check): undefined {
         given: shown(value),
       })
     : check.fault("not-a-quantity", "enter-number", at, "Enter a number here.", { given: shown(value) });
-}
-
-function numberFrom(text: string, check: Check): number | undefined {
-  try {
-    return check.texts?.number(text);
-  } catch (error) {
-    return check.caught(error);
-  }
 }
 
 function inLimits(value: number, { above, min, max, whole }: Limits, check: Check): boolean {
@@ -281,7 +274,7 @@ export class ObjectField<T extends object> extends Field<T> {
       if (value !== undefined) output[name] = value;
     }
     for (const name in input)
-      if (!Object.hasOwn(fields, name) && isGiven(name, input)) refuseUnknownField(name, names, check);
+      if (!Object.hasOwn(fields, name) && isGiven(name, input)) check.unknownField(name, names, input);
     for (const agrees of this.agree) agrees(output as Partly<T>, check);
     // With nothing that it needs, an object is right by what could be read of it: others may be held against that.
     return check.issues.length === before || this.needsNothing ? (output as T) : undefined;
@@ -312,28 +305,6 @@ export function isObject(input: unknown, check: Check, fields: readonly string[]
     { given: shown(input), ...(isKnown && { fields }) },
   );
   return false;
-}
-
-/** Whether an object has something of its own under this name. */
-export function isGiven(name: string, input: object): boolean {
-  if (!Object.hasOwn(input, name)) return false;
-  const value = (input as Record<string, unknown>)[name];
-  return value !== undefined && value !== null;
-}
-
-/** Notes a field that is not known, with the one it was probably meant to be. */
-export function refuseUnknownField(name: string, known: readonly string[], check: Check): undefined {
-  const cut = shortened(name);
-  const meant = nearest(cut, known);
-  return check.fault(
-    "unknown-field",
-    meant === undefined ? "field-unknown" : "field-misspelled",
-    cut,
-    meant === undefined
-      ? "There is no field {given} here. The fields are: {choices}."
-      : "There is no field {given} here. Did you mean {meant}?",
-    { given: shown(name), choices: known, ...(meant !== undefined && { meant }) },
-  );
 }
 
 /**
@@ -530,9 +501,7 @@ export class EitherField<T> extends Field<T> {
   missing(check: Check): undefined {
     const { kinds } = this;
     if (kinds.length === 0) return (this.options[0] as Field<T>).missing(check);
-    return check.fault("missing", "choose", "", "Choose one of: {choices}.", {
-      choices: kinds,
-    });
+    return choice("", kinds).missing(check);
   }
 }
 

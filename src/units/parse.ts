@@ -149,9 +149,9 @@ export function parseNumber(text: string, options?: NumberOptions): number {
 export function textReader(options: Omit<ParseOptions, "dimension"> = {}): TextReader {
   let quantity: TextReader["quantity"] | undefined;
   return {
-    quantity: (typed, dimensions, asked) => {
+    quantity: (...typed) => {
       quantity ??= quantityReader(options);
-      return quantity(typed, dimensions, asked);
+      return quantity(...typed);
     },
     number: (typed) => numberIn(typed, options.locale),
   };

@@ -1,10 +1,10 @@
 import { shown } from "../errors.js";
-import { type Check, Field, isLeftOut } from "./check.js";
+import { type Check, Field, isGiven, isLeftOut } from "./check.js";
 import { alone, dimensionOf } from "./dimensions.js";
-import { choice, isGiven, noNumber, optional, refuseUnknownField } from "./fields.js";
+import { choice, noNumber, optional } from "./fields.js";
 import { type Marked, type Marks, remade } from "./marks.js";
 import type { ExpectedName } from "./names.js";
-import { resolvedUnit, resolveUnit, unknownUnit } from "./resolve.js";
+import { isBlank, resolvedUnit, resolveUnit, unknownUnit } from "./resolve.js";
 import { unitsIn, usualUnit } from "./systems.js";
 import type {
   AreaKind,
@@ -46,7 +46,7 @@ export interface Demand {
 }
 
 const BASES: readonly FractionBasis[] = ["v/v", "w/v", "w/w"];
-const MARKS = ["of", "basis", "resolution", "uncertainty"];
+const PARTS = ["value", "unit", "of", "basis", "resolution", "uncertainty"];
 const NO_MARKS: Marks = {};
 
 // Past these, a product of a few terms runs out of the numbers that a float holds; no plot or tank comes near them.
@@ -82,7 +82,7 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
         { given: shown(given), ...this.expected(check) },
       );
     const { value, unit } = given as Partial<Quantity>;
-    if ((value ?? unit ?? undefined) === undefined) return this.missing(check);
+    if ((value ?? undefined) === undefined && isBlank(unit)) return this.missing(check);
     const before = check.issues.length;
     const known = resolvedUnit(unit);
     if (known === undefined) noUnit(unit, value, this, check);
@@ -99,8 +99,12 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
     const marks = isPlain ? NO_MARKS : this.marks(given as Marked, dimension, check);
     const readings = this.demand.measured && this.readings(given as Measured<Quantity>, dimension, check);
     for (const name in given)
-      if (name !== "value" && name !== "unit" && !this.knows(name, dimension) && isGiven(name, given))
-        this.refuseUnknown(name, dimension, check);
+      if (!this.knows(name, dimension) && isGiven(name, given))
+        check.unknownField(
+          name,
+          PARTS.filter((part) => this.knows(part, dimension)),
+          given,
+        );
     if (check.issues.length > before) return undefined;
     const clean = remade(marks, value + 0, unit as Unit);
     return (readings ? { ...clean, ...readings } : clean) as Q;
@@ -124,12 +128,9 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
   }
 
   private fromText(text: string, check: Check): Quantity | undefined {
-    try {
-      const { dimensions, measured, small = measured } = this.demand;
-      return check.texts?.quantity(text, dimensions, small ? "small" : undefined);
-    } catch (error) {
-      return check.caught(error);
-    }
+    const { dimensions, measured, small = measured, called } = this.demand;
+    const asked = small ? "small" : undefined;
+    return check.fromText((texts) => texts.quantity(text, dimensions, asked, called?.name));
   }
 
   /** The mark of an area, the basis of a fraction. */
@@ -144,16 +145,12 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
   }
 
   private knows(name: string, dimension: Dimension): boolean {
+    if (name === "value" || name === "unit") return true;
     const { dimensions, bases, measured } = this.demand;
     const any = dimensions.length === 0;
     if (name === "of") return dimension === "area";
     if (name === "basis") return dimension === "fraction" && (any || bases !== undefined);
     return (name === "resolution" || name === "uncertainty") && (any || measured === true);
-  }
-
-  private refuseUnknown(name: string, dimension: Dimension, check: Check): void {
-    const known = ["value", "unit", ...MARKS.filter((other) => this.knows(other, dimension))];
-    refuseUnknownField(name, known, check);
   }
 
   private readings(given: Measured<Quantity>, dimension: Dimension, check: Check): object | undefined {
@@ -196,12 +193,12 @@ function expectedOf(dimensions: readonly Dimension[], check: Check): Expected {
 }
 
 function noUnit(unit: unknown, value: unknown, field: QuantityField<Quantity>, check: Check): undefined {
-  if (unit === undefined || unit === null)
+  if (isBlank(unit))
     return check.fault(
       "missing",
       "unit-missing",
       "unit",
-      "Enter {expected.expected} with its unit, such as {example}.",
+      "The unit is missing. Enter {expected.expected} with its unit, such as {example}.",
       { given: shown(value), ...field.expected(check) },
     );
   return refuseUnit(unit, "unit", field.expected(check).example.unit, check);
@@ -429,6 +426,7 @@ export class UnitField<U extends Unit> extends Field<U> {
   }
 
   read(input: unknown, check: Check): U | undefined {
+    if (isBlank(input)) return this.missing(check);
     const known = resolvedUnit(input);
     if (known === undefined) return refuseUnit(input, "", this.example(check), check);
     if (this.dimension === undefined || known.dimension === this.dimension) return input as U;

@@ -6,6 +6,7 @@ import { dimensionOf } from "./dimensions.js";
 import { type Marked, remade } from "./marks.js";
 import { refusal } from "./message.js";
 import { multiple } from "./multiples.js";
+import type { ExpectedName } from "./names.js";
 import { nearest } from "./nearest.js";
 import { meantNumber, type Numeral, type NumeralSigns, numeralSigns, remembered } from "./numerals.js";
 import { sumOf } from "./quantity.js";
@@ -104,7 +105,8 @@ export function quantityReader(how: Understanding): TextReader["quantity"] {
   const { locale = "en-US", system, ounce } = how;
   const texts = remembered(known, `${locale} ${system} ${ounce}`, (): KnownTexts => new WeakMap());
   const hasPoint = numeralSigns(locale).decimal === ".";
-  return (text, dimensions, asked) => {
+  return (typed, dimensions, asked, called) => {
+    const text = OF_ACTIVE.includes(called) ? typed.replace(ACTIVE_WORDS, " ") : typed;
     if (!hasPoint || !SHORT.test(text)) return readQuantity(text, dimensions, how, asked);
     const space = text.indexOf(" ");
     const number = Number(text.slice(0, space));
@@ -146,25 +148,29 @@ function exampleUnit(
   return others.length > 0 ? (unit.replace("gal/ac", "pt/ac") as Unit) : unit;
 }
 
+// In examples, where no number was typed.
+const USUAL_NUMBER = 5;
+
 function readQuantity(
   text: string,
   dimensions: readonly Dimension[],
   { locale = "en-US", system = "us", ounce }: Understanding,
   asked?: Unit | "small",
 ): Quantity {
-  const example = { value: 5, unit: exampleUnit(dimensions, system, asked) };
+  const example = { value: USUAL_NUMBER, unit: exampleUnit(dimensions, system, asked) };
   if (text.trim() === "")
     throw refusal("missing", "enter-quantity", "text", "Enter {expected.expected}, such as {example}.", {
       expected: "amount",
       example,
     });
   if (dimensions.includes("fraction")) refuseRatio(text);
+  refuseActive(text);
   const reading = { ...begun(text, locale, oneAmount(example)), system, ounce, dimensions, example };
   const sign = readSign(reading);
   const amount = readSum(reading);
   const per = readPer(reading, amount);
   const basis = readBasis(reading, per);
-  refuseRest(reading, per);
+  refuseRest(reading, { value: amount.value, unit: per });
   const quantity = { value: sign * amount.value + 0, unit: per };
   return basis === undefined ? quantity : ({ ...quantity, basis } as BasedFraction);
 }
@@ -177,6 +183,23 @@ function refuseRatio(text: string): void {
     "ratio",
     "text",
     "{given} is a ratio. Enter its two parts, and whether it is in water or in mix.",
+    { given: shown(text.trim()) },
+  );
+}
+
+// 2 lb ai/ac, 4 lb (a.e.) per gal
+const ACTIVE_WORDS = /\(?(?<!\p{L})(?:a\.? ?[ie]\.?|active(?: ingredients?)?|acid equivalent)(?!\p{L})\)?/iu;
+
+// Where it goes without saying.
+const OF_ACTIVE: readonly unknown[] = ["activeRate", "content"] satisfies ExpectedName[];
+
+function refuseActive(text: string): void {
+  if (!ACTIVE_WORDS.test(text)) return;
+  throw refusal(
+    "unreadable",
+    "rate-of-active",
+    "text",
+    "{given} is a rate of active ingredient. Enter the product's rate, or the active ingredient with what the product contains.",
     { given: shown(text.trim()) },
   );
 }
@@ -199,7 +222,8 @@ function readSign(reading: Reading): 1 | -1 {
 const ENDING = "per";
 const BASIS_ENDINGS = ["by volume", "by weight", "v/v", "w/v", "w/w"];
 
-function refuseRest(reading: QuantityReading, unit: Unit): void {
+function refuseRest(reading: QuantityReading, read: Quantity): void {
+  const { unit } = read;
   const left = reading.tokens[reading.at];
   if (left === undefined) return;
   refuseRange(reading);
@@ -207,7 +231,17 @@ function refuseRest(reading: QuantityReading, unit: Unit): void {
   const endings = dimensionOf(unit) === "fraction" ? BASIS_ENDINGS : isPerLength(unit) ? ROW_ENDINGS : [];
   if ([ENDING, ...endings].some((ending) => ending.startsWith(rest.toLowerCase())))
     throw incomplete({ key: "text-unfinished", advice: "Finish what you're typing." });
-  throw unreadable(rest, oneAmount(reading.example));
+  throw unreadable(rest, oneAmount(exampleLike(read, reading)));
+}
+
+/** An example for the place with what was read so far, where that can stand there: another unit's number would mislead. */
+function exampleLike({ value, unit }: Quantity, reading: QuantityReading): Quantity {
+  const { dimensions, example } = reading;
+  const isOfPlace = dimensions.length === 0 || dimensions.includes(dimensionOf(unit));
+  const meant = isOfPlace ? unit : ratePer(unit, reading);
+  return meant === undefined
+    ? { value: USUAL_NUMBER, unit: example.unit }
+    : { value: forExample(value, reading), unit: meant };
 }
 
 // 1-2 pt/ac, 1 to 2 pt/ac
@@ -242,9 +276,9 @@ function readSum(reading: QuantityReading): Quantity<SimpleUnit> {
   const parts = [readPart(reading)];
   while (nextIs(reading, "number")) {
     const start = reading.tokens[reading.at]?.start;
-    const part = readPart(reading);
-    const before = (parts.at(-1) as Quantity).unit;
-    if (dimensionOf(part.unit) !== dimensionOf(before) || inUnit({ value: 1, unit: part.unit }, before) >= 1)
+    const before = parts.at(-1) as Quantity<SimpleUnit>;
+    const part = readPart(reading, before);
+    if (!isPartOf(part.unit, before.unit))
       throw unreadable(reading.text.slice(start, reading.tokens[reading.at - 1]?.end), {
         key: "sum-order",
         advice: "Enter one amount, or parts from large to small, such as 3 ft 6 in.",
@@ -254,15 +288,62 @@ function readSum(reading: QuantityReading): Quantity<SimpleUnit> {
   return sumOf(parts);
 }
 
-function readPart(reading: QuantityReading): Quantity<SimpleUnit> {
+function isPartOf(unit: SimpleUnit, whole: SimpleUnit): boolean {
+  return dimensionOf(unit) === dimensionOf(whole) && inUnit({ value: 1, unit }, whole) < 1;
+}
+
+/** What people go on with after a unit: 5 lb 3 oz. */
+const NEXT_SMALLER: Partial<Record<SimpleUnit, SimpleUnit>> = {
+  mi: "ft",
+  rod: "ft",
+  yd: "ft",
+  ft: "in",
+  km: "m",
+  m: "cm",
+  cm: "mm",
+  gal: "qt",
+  qt: "pt",
+  pt: "fl_oz",
+  cup: "tbsp",
+  tbsp: "tsp",
+  imp_gal: "imp_qt",
+  imp_qt: "imp_pt",
+  imp_pt: "imp_fl_oz",
+  L: "mL",
+  lb: "oz",
+  kg: "g",
+  g: "mg",
+  h: "min",
+  min: "s",
+};
+
+/** One part of a sum; `before` is the part before it. */
+function readPart(reading: QuantityReading, before?: Quantity<SimpleUnit>): Quantity<SimpleUnit> {
+  const start = reading.tokens[reading.at]?.start;
   const value = readAmount(reading, {
     key: "number-first",
     advice: "Start with a number, such as {example.typed}.",
     figures: { example: reading.example },
   });
-  reading.example = { ...reading.example, value: forExample(value, reading) };
+  const { unit } = reading.example;
+  reading.example = {
+    value: forExample(value, reading),
+    unit: before === undefined ? unit : (NEXT_SMALLER[before.unit] ?? before.unit),
+  };
+  if (before !== undefined && reading.at === reading.tokens.length)
+    throw lastUnitMissing(reading.text.slice(0, start).trim(), before, reading.example);
   const several = takes(reading, "×") || takes(reading, "*") || nextIsMultiple(reading);
   return { value, unit: several ? readMultiple(reading) : readUnit(reading) };
+}
+
+/** 160 ft 6: the last number is most likely in the next smaller unit. */
+function lastUnitMissing(text: string, before: Quantity, example: Quantity): SprayMathError {
+  if (example.unit === before.unit) return incomplete(oneAmount(before));
+  return incomplete({
+    key: "last-unit-not-typed",
+    advice: "Add the unit of the last number, such as {text} {example.typed}.",
+    figures: { text, example },
+  });
 }
 
 /** What was typed as the number of an example; no rate is 0. English messages say 1.5, which can't be typed where a comma is the decimal sign. */
@@ -286,6 +367,7 @@ function refuseUnfinishedFraction({ tokens, at }: Reading): void {
 
 // 5, 1/2, 2 1/2, 2-1/2, 1,000 1/2
 function readAmount(reading: Reading, advice: Advice): number {
+  const start = reading.tokens[reading.at]?.start as number;
   const first = readNumeral(reading, advice);
   const fraction = first.plain ? takesFraction(reading, first) : undefined;
   if (fraction !== undefined) {
@@ -306,28 +388,23 @@ function readAmount(reading: Reading, advice: Advice): number {
     }
   }
   reading.at = back;
-  if (first.plain) refuseSpacedGroups(reading, first.text);
+  if (first.plain) refuseSpaced(reading, start);
   return value;
 }
 
 // 10 400 m2, where the locale groups digits with another sign. 12 100ft2 is a number and a unit.
-function refuseSpacedGroups({ tokens, at, signs }: Reading, first: string): void {
-  if (first.length > 3) return;
-  const rest = tokens.slice(at);
-  const end = rest.findIndex(({ text }) => !/^\d{3}(?!\d)/.test(text));
-  const groups = end < 0 ? rest : rest.slice(0, end);
-  const last = groups.at(-1);
-  const after = rest[groups.length];
-  if (last === undefined || (last.text === "100" && after?.kind === "word" && after.start === last.end))
-    return;
-  const parts = [first, ...groups.map(({ text }) => text)];
-  const meant = parts.join("");
+const SPACED = /^\d{1,3}(?: (?!100\p{L})\d{3}(?![\d/]))+(?:[.,]\d+)?/u;
+
+function refuseSpaced({ text, signs }: Reading, start: number): void {
+  const [spaced] = SPACED.exec(text.slice(start)) ?? [];
+  if (spaced === undefined) return;
+  const digits = spaced.replaceAll(" ", "");
   throw refusal(
     "ambiguous-number",
     "number-with-space",
     "text",
     "Is {given} one number? Write it without the space: {meant}.",
-    { given: shown(parts.join(" ")), meant: meantNumber(meant, signs) ?? meant },
+    { given: shown(spaced), meant: meantNumber(digits, signs) ?? digits },
   );
 }
 
@@ -533,7 +610,12 @@ function readPer(reading: QuantityReading, { value, unit: over }: Quantity<Simpl
   if (!inWords && reading.tokens[reading.at]?.key !== "/") return over;
   const start = reading.tokens[reading.at - 1]?.end;
   reading.at++;
-  reading.example = { value: forExample(value, reading), unit: ratePer(over, reading) };
+  const ofPlace = reading.dimensions.length > 0 ? reading.example.unit : unitsIn(reading.system).volumeRate;
+  const meant = ratePer(over, reading);
+  reading.example =
+    meant === undefined
+      ? { value: USUAL_NUMBER, unit: ofPlace }
+      : { value: forExample(value, reading), unit: meant };
   const unit = shortUnit(`${over}/${readMultiple(reading, over)}`, inWords, reading.dimensions);
   if (isUnit(unit)) {
     passRow(reading, unit);
@@ -541,8 +623,10 @@ function readPer(reading: QuantityReading, { value, unit: over }: Quantity<Simpl
   }
   const written = reading.text.slice(start, reading.tokens[reading.at - 1]?.end);
   const flipped = unit.split("/").reverse().join("/");
-  const meant = isUnit(flipped) ? descriptionOf(flipped).symbol : undefined;
-  throw unknown(unknownUnitOr(shown(descriptionOf(over).symbol + written), meant, "gal/ac"));
+  const flippedBack = isUnit(flipped) ? descriptionOf(flipped).symbol : undefined;
+  throw unknown(
+    unknownUnitOr(shown(descriptionOf(over).symbol + written), flippedBack, descriptionOf(ofPlace).symbol),
+  );
 }
 
 // 4 oz per 1,000 ft of row
@@ -556,12 +640,13 @@ function isPerLength(unit: Unit): boolean {
   return /PerLength$/.test(dimensionOf(unit));
 }
 
-/** A compound with this unit over the stroke, such as the place has or as rates are given in. */
-function ratePer(over: SimpleUnit, { dimensions, system }: QuantityReading): Unit {
+/** A compound with this unit over the stroke, such as the place takes or as rates are given in; nothing where there is none. */
+function ratePer(over: Unit, { dimensions, system }: QuantityReading): Unit | undefined {
   const units = unitsIn(system);
   const [, per = units.landArea] = usualUnit(dimensions[0] ?? "volumeRate", units).split("/");
   const unit = `${over}/${per}`;
-  return isUnit(unit) ? unit : units.volumeRate;
+  if (!isUnit(unit)) return undefined;
+  return dimensions.length === 0 || dimensions.includes(dimensionOf(unit)) ? unit : undefined;
 }
 
 // In words, "miles per hour" is mph and "pounds per square inch" the pressure; with a stroke they are what they say.

@@ -54,11 +54,16 @@ function homeOf({ systems: [home] }: UnitEntry): UnitSystem {
   return home;
 }
 
+/** Whether no unit is given: a form's is blank until one is chosen. */
+export function isBlank(unit: unknown): boolean {
+  return unit === undefined || unit === null || (typeof unit === "string" && unit.trim() === "");
+}
+
 /** Takes a unit apart; refuses what isn't one. */
 export function resolveUnit(unit: unknown, path = "unit"): ResolvedUnit {
   const known = resolvedUnit(unit);
   if (known !== undefined) return known;
-  if (unit === undefined || unit === null)
+  if (isBlank(unit))
     throw new SprayMathError("missing", path, "Choose a unit, such as gal/ac.", {
       key: "choose-unit",
       figures: { example: "gal/ac" },

@@ -1338,7 +1338,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "locale-unknown": 'Aquí no se conoce el idioma {given.kind}. Use una clave como "en-US" o "es".',
       "quantity-not-text": "Esto es texto. Anote {expected.expected} como objeto con value y unit.",
       "quantity-expected": "Anote {expected.expected} con su unidad, por ejemplo {example.typed}.",
-      "unit-missing": "Anote {expected.expected} con su unidad, por ejemplo {example.typed}.",
+      "unit-missing":
+        "Falta la unidad. Anote {expected.expected} con su unidad, por ejemplo {example.typed}.",
       "enter-quantity": "Anote {expected.expected}, por ejemplo {example.typed}.",
       "resolution-and-uncertainty":
         "Anote la resolución o la incertidumbre, no las dos. La incertidumbre ya cuenta la resolución.",
@@ -1369,6 +1370,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "text-long": "Esto es demasiado largo. Anote {limit} caracteres o menos.",
       "one-number": "Anote solo el número.",
       "unread-one-number": "No se pudo leer {given}. Anote solo el número.",
+      "rate-of-active":
+        "{given} es una dosis de ingrediente activo. Anote la dosis del producto, o el ingrediente activo con lo que contiene el producto.",
+      "last-unit-not-typed": "Agregue la unidad del último número, por ejemplo {text} {example.typed}.",
       "one-amount": "Anote una cantidad con su unidad, por ejemplo {example.typed}.",
       "unread-one-amount":
         "No se pudo leer {given}. Anote una cantidad con su unidad, por ejemplo {example.typed}.",

@@ -78,7 +78,7 @@ describe("what area is given", () => {
     ).toEqual([
       ["whole-number", "rows"],
       ["dimension", "rowLength"],
-      ["field-misspelled", "bandwidth"],
+      ["field-unknown", "bandwidth"],
     ]);
     const spots = [
       { count: 0, diameter: ft(1), shape: "round" },
@@ -87,7 +87,7 @@ describe("what area is given", () => {
     expect(faults(() => area.spotsArea({ spots } as never))).toEqual([
       ["whole-number", "spots[0].count"],
       ["field-unknown", "spots[0].shape"],
-      ["field-misspelled", "spots[1].length.units"],
+      ["field-unknown", "spots[1].length.units"],
       ["enter-quantity", "spots[1].width"],
     ]);
     expect(

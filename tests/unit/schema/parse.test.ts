@@ -115,6 +115,31 @@ describe("an example in a message", () => {
     expect(said("metric")).toContain("Add the unit that was measured or that the label gives, such as 3 mL.");
   });
 
+  it("is none of the same number where the rate is one of active ingredient: that needs the content", () => {
+    for (const rate of [
+      "2 lbs ai/ac",
+      "2 lb a.i./ac",
+      "2 lb (ai)/ac",
+      "2 lb/ac active ingredient",
+      "1 lb ae per acre",
+    ])
+      says(
+        product("liquid", rate),
+        "products[0].rate",
+        `"${rate}" is a rate of active ingredient. Enter the product's rate, or the active ingredient with what the product contains.`,
+      );
+  });
+
+  it("is in the way of nobody who says ai where active ingredient goes", () => {
+    const job = product("liquid", "");
+    const rate = { activeIngredient: "2 lbs ai/ac", contains: "4 lb a.i./gal" };
+    const read = parsePlanInput({ ...job, products: [{ name: "Product A", form: "liquid", rate }] });
+    expect(read.products[0]?.rate).toEqual({
+      activeIngredient: { value: 2, unit: "lb/ac" },
+      contains: { value: 4, unit: "lb/gal" },
+    });
+  });
+
   it("is no rate of 0", () => {
     says(
       product("liquid", "0"),

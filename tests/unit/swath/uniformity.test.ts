@@ -183,7 +183,7 @@ describe("patternUniformity checks its input once", () => {
     expect(
       refusal(() => patternUniformity(wrong as never)).issues.map(({ key, path }) => [key, path]),
     ).toEqual([
-      ["field-misspelled", "swaths"],
+      ["field-unknown", "swaths"],
       ["dimension", "catches[1]"],
       ["dimension", "catches[2]"],
       ["swath-too-narrow", "swath"],

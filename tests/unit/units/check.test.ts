@@ -115,20 +115,22 @@ describe("checked", () => {
 
   it("refuses unknown fields at every depth, with the nearest name", () => {
     const error = refused({
-      spacin: 1,
+      agee: 1,
       nozzles: [{ ...nozzle(10), shar: 1 }],
       spare: { ...nozzle(10), zzzz: 1 },
       spacing: { value: 20, unit: "in", units: "cm" },
     });
     expect(error.issues.map(({ path, figures }) => [path, figures.meant])).toEqual([
-      ["spacing.units", "unit"],
+      // A unit is there already.
+      ["spacing.units", undefined],
       ["nozzles[0].shar", "share"],
       ["spare.zzzz", undefined],
-      ["spacin", "spacing"],
+      ["agee", "age"],
     ]);
     const keys = ["field-misspelled", "field-unknown"];
     for (const { code, key, figures } of error.issues)
       expect([code, key]).toEqual(["unknown-field", keys[figures.meant === undefined ? 1 : 0]]);
+    expect(error.issues[0]?.message).toBe('There is no field "units" here. The fields are: value, unit.');
     expect(error.issues[1]?.message).toBe('There is no field "shar" here. Did you mean share?');
     expect(error.issues[2]?.message).toBe('There is no field "zzzz" here. The fields are: output, share.');
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Check, checked, type Field } from "../../../src/units/check.ts";
+import { Check, checked, type Field, isGiven } from "../../../src/units/check.ts";
 import {
   about,
   byGiven,
@@ -8,7 +8,6 @@ import {
   either,
   flag,
   hasField,
-  isGiven,
   kinds,
   type Limits,
   list,
@@ -175,9 +174,19 @@ describe("an object", () => {
     expect(reads(RANGE, { low: 1, high: 2 })).toEqual({ low: 1, high: 2 });
     const error = refusal(() => reads(RANGE, { low: 3, high: 2, hihg: 4 }));
     expect(error.issues.map(({ path, key }) => [path, key])).toEqual([
-      ["x.hihg", "field-misspelled"],
+      ["x.hihg", "field-unknown"],
       ["x.low", "made-up-range"],
     ]);
+  });
+
+  it("may have been meant to hold a field that isn't there yet, and none that is", () => {
+    const said = (given: object) =>
+      refusal(() => reads(RANGE, given)).issues.find(({ path }) => path === "x.hihg")?.message;
+    expect(said({ low: 3, hihg: 4 })).toBe('There is no field "hihg" here. Did you mean high?');
+    expect(said({ low: 3, high: null, hihg: 4 })).toBe('There is no field "hihg" here. Did you mean high?');
+    expect(said({ low: 3, high: 4, hihg: 4 })).toBe(
+      'There is no field "hihg" here. The fields are: low, high.',
+    );
   });
 
   it("looks at its relations also where a field is at fault", () => {

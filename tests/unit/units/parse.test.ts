@@ -408,7 +408,8 @@ describe("parseQuantity refuses", () => {
     ["5 per acre", '"5"', "Write a unit after the number, such as 5 gal."],
     ["2 100/300 gal", '"2 100"', "Write a unit after the number, such as 2100 gal."],
     ["1:100", '":100"', "Enter one amount with its unit, such as 5 gal."],
-    ["5 gal xyz", '"xyz"', "Enter one amount"],
+    ["5 gal xyz", '"xyz"', "Enter one amount with its unit, such as 5 gal."],
+    ["5 ft of bed", '"of bed"', "Enter one amount with its unit, such as 5 ft."],
     ["5 mL/m of bed", '"of bed"', "Enter one amount"],
     ["5 ft of row", '"of row"', "Enter one amount"],
     ["5 g per row plant", '"row plant"', "Enter one amount"],
@@ -546,7 +547,42 @@ describe("parseQuantity refuses", () => {
   });
 });
 
+describe("an example in place of text that can't be read", () => {
+  it.each<[string, Dimension, string]>([
+    ["9 s per plant", "time", 'Use one such as "s".'],
+    ["9 s per plant", "volumePerCount", 'Use one such as "mL/plant".'],
+    ["2 lb per xyz", "massRate", 'Use one such as "lb/ac".'],
+    ["2 lb foo", "massRate", "such as 2 lb/ac."],
+    ["2 lb foo", "mass", "such as 2 lb."],
+    // The number of another unit would mislead.
+    ["2 lb foo", "volumeRate", "such as 5 gal/ac."],
+    ["3 m foo", "time", "such as 5 s."],
+  ])("fits the place: %s for %s, %s", (text, dimension, words) => {
+    expect(refusal(() => parseQuantity(text, { dimension })).message).toContain(words);
+  });
+});
+
 describe("parseQuantity waits", () => {
+  it.each<[string, string, ParseOptions?]>([
+    ["160 ft 6", "160 ft 6 in"],
+    ["160 ft 6", "160 ft 6 in", { dimension: "length" }],
+    ["5 lb 3", "5 lb 3 oz wt"],
+    ["1 gal 2", "1 gal 2 qt"],
+    ["1 gal 2", "1 gal 2 imp qt", { system: "imperial" }],
+    ["1 cup 2", "1 cup 2 tbsp"],
+    ["2 yd 1 ft 6", "2 yd 1 ft 6 in"],
+    ["1 mi 200", "1 mi 200 ft"],
+    ["2 L 500", "2 L 500 mL"],
+    ["3 m 20", "3 m 20 cm"],
+    ["1 h 5", "1 h 5 min"],
+    ["2 min 30", "2 min 30 s"],
+    ["3 ft 6 1/2", "3 ft 6.5 in"],
+  ])("for the unit after %j, most likely the next smaller: %s", (text, meant, options) => {
+    const { code, message } = refusal(() => parseQuantity(text, options));
+    expect([code, message]).toEqual(["incomplete", `Add the unit of the last number, such as ${meant}.`]);
+    expect(parseQuantity(meant, options).value).toBeGreaterThan(0);
+  });
+
   it.each(
     (["us", "imperial", "metric"] as const).flatMap((system) =>
       (Object.keys({ ...TABLE, ...COMPOUNDS }) as Dimension[]).map((dimension) => ({ system, dimension })),
@@ -594,13 +630,16 @@ describe("parseQuantity waits", () => {
       { dimension: "flow" },
     ],
     ["15 L per", "Add the unit that was measured or that the label gives, such as 15 L/ac."],
-    ["15 psi/", "Add the unit that was measured or that the label gives, such as 15 gal/ac."],
+    ["15 psi/", "Add the unit that was measured or that the label gives, such as 5 gal/ac."],
     ["8 fl oz/100", "Add the unit that was measured or that the label gives, such as 8 fl oz/ac."],
+    // No time is per anything, so the example is a time.
     [
-      "3 ft 6",
-      "Add the unit that was measured or that the label gives, such as 6 ft.",
-      { dimension: "length" },
+      "9 s per",
+      "Add the unit that was measured or that the label gives, such as 5 s.",
+      { dimension: "time" },
     ],
+    ["4 in 2", "Enter one amount with its unit, such as 4 in."],
+    ["3 ft 6 i", 'Finish the unit "i".'],
     ["3 x", "Add the unit that was measured or that the label gives, such as 3 gal."],
     ["2 1/", "Finish the number."],
     ["1.", "Finish the number."],

@@ -59,9 +59,22 @@ describe("a quantity", () => {
       () => reads(LENGTH, { value: 5 }),
       "missing",
       "x.unit",
-      "Enter a length with its unit, such as 5 ft.",
+      "The unit is missing. Enter a length with its unit, such as 5 ft.",
     );
-    expectRefused(() => reads(LENGTH, { value: 5, unit: null }), "missing", "x.unit");
+    for (const unit of [null, "", "  "])
+      expectRefused(
+        () => reads(LENGTH, { value: 5, unit }),
+        "missing",
+        "x.unit",
+        "The unit is missing. Enter a length with its unit, such as 5 ft.",
+      );
+    expectRefused(
+      () => reads(LENGTH, { value: null, unit: "" }),
+      "missing",
+      "x",
+      "Enter a length, such as 5 ft.",
+    );
+    expectRefused(() => reads(anyUnit("The unit."), ""), "missing", "x", 'Choose a unit, such as "ft".');
     const near = refusal(() => reads(LENGTH, { value: 5, unit: "foot" }));
     expect(near).toMatchObject({ code: "unknown-unit", key: "unit-misspelled", path: "x.unit" });
     expect(near.message).toBe('The unit "foot" isn\'t known here. Did you mean "ft"?');

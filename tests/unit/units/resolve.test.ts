@@ -17,8 +17,11 @@ describe("resolveUnit", () => {
     expect(resolveUnit("gal", "unit")).toEqual({ dimension: "volume", over: "gal", system: "us" });
   });
 
+  it.each(["", " ", null, undefined])("asks for one where %j is none", (unit) => {
+    expectRefused(() => resolveUnit(unit, "u"), "missing", "u", "Choose a unit, such as gal/ac.");
+  });
+
   it.each([
-    "",
     "/",
     "gal/",
     "/ac",
