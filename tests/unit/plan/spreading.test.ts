@@ -362,7 +362,7 @@ describe("the working and the card of a job of granules", () => {
     expect(spreadingCard(planSpreading(TREES)).facts[0]).toEqual({ name: "How many", value: "45 trees" });
     const named = spreadingCard(planSpreading({ ...full, name: "East beds" }));
     expect(named.facts[0]).toEqual({ name: "Where", value: "East beds" });
-    expect(named.order[1]).toMatch(/^East beds: 2\.88 lb/);
+    expect(named.order[1]).toMatch(/^East beds: 1\.44 lb/);
     const once = spreadingCard(planSpreading({ ...LAWN, spreader: { hopper: qty(50, "lb") } }));
     expect(once.loads[0]?.steps[0]).toBe("Fill the hopper with 50 lb and spread it.");
     const two = { ...LAWN, plot: [{ ...LAWN.plot, name: "North" }, LAWN.plot] };
