@@ -58,7 +58,7 @@ export async function buildSingleFile(root, folder, name) {
 
 // Lines of working of plots and calibrations that the page has no questions for. Whoever adds one takes it out of here.
 const NEVER_ASKED =
-  /^(area\.(triangle|trapezoid|circle|ellipse|ring|sector|composite|offsets|unequalOffsets|beds)|output-rate\.(plant|direct|hand|solve|tree-row-volume)|tank-mix\.(nutrient|productRate))/;
+  /^(area\.(triangle|trapezoid|circle|ellipse|ring|sector|composite|offsets|unequalOffsets|beds)|output-rate\.(plant|direct|hand|solve|tree-row-(volume|plant)|spreader-(area|row|catch))|tank-mix\.(nutrient|productRate|granules-(rowLength|plants))|household\.volumeOfWeight)/;
 
 /** The script without words that this page never shows. */
 function lean(script) {
