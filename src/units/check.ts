@@ -63,6 +63,29 @@ export class Check {
     return this.followed;
   }
 
+  /** The name of what is being read; of a place in a list, the list's. */
+  get name(): string {
+    const names = this.path.filter((step): step is string => typeof step === "string");
+    return names.at(-1)?.split(".").at(-1) ?? "list";
+  }
+
+  /** Whether what is being read belongs to a dry product: for examples in messages. */
+  get isDry(): boolean {
+    let form: unknown;
+    let holder: unknown = this.input;
+    try {
+      for (const step of this.path) {
+        if (typeof holder !== "object" || holder === null) break;
+        const { form: own = form } = holder as { readonly form?: unknown };
+        form = own;
+        holder = (holder as Record<string | number, unknown>)[step];
+      }
+    } catch {
+      // What fails when it is looked at is noted by whoever needs it.
+    }
+    return form === "dry";
+  }
+
   /** Reads a field of what is being read, or a place in a list. */
   readAt<T>(step: string | number, field: Field<T>, holder: object): T | undefined {
     this.path.push(step);
@@ -96,6 +119,14 @@ export class Check {
     if (!(error instanceof SprayMathError)) throw error;
     const { code, key, figures, message } = error;
     return this.note({ code, key, figures, message }, "");
+  }
+
+  /** Notes a value that is no number. */
+  noNumber(value: unknown, at = ""): undefined {
+    const given = shown(value);
+    return typeof value === "string"
+      ? this.fault("not-a-quantity", "number-not-text", at, "Enter a number, not text.", { given })
+      : this.fault("not-a-quantity", "enter-number", at, "Enter a number here.", { given });
   }
 
   /** Notes a field that is not known, with the one it was probably meant to be: one that isn't there yet. */
