@@ -6,7 +6,7 @@ import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
 import { orderOf, ratioOf } from "../units/quantity.js";
 import { atLeast } from "../units/three-figures.js";
-import type { Volume } from "../units/types.js";
+import type { Mass, Volume } from "../units/types.js";
 import { isSpare } from "./coverage.js";
 import type { PlanInput } from "./input.js";
 import type { CoversBatch, LoadOf, LoadProduct } from "./result.js";
@@ -151,13 +151,42 @@ function waterWarnings({ addedWater }: MixSource, mix: Volume): Warning[] {
   ];
 }
 
+// An ounce or a pound is a bag that shops have; of grams and milliliters a hundred are.
+const IN_HUNDREDS: readonly string[] = ["g", "mL"];
+
+/** Whole bags make loads of a size of their own, and nobody should find that out with the water in the tank. */
+function bagWarning(k: number, product: string, amount: Volume | Mass, carrier: Volume): Warning {
+  const bag = { ...amount, value: IN_HUNDREDS.includes(amount.unit) ? 100 : 1 };
+  return warning(
+    "whole-bags",
+    "warning",
+    `products[${k}]`,
+    "{product} comes in bags that dissolve, and {bag} of it makes {mix} of mix. Plan loads that take whole bags.",
+    { product, bag, mix: atLeast({ ...carrier, value: (carrier.value * bag.value) / amount.value }) },
+  );
+}
+
+/** The marks of the finest of the scales that a product's doses assume; none where no scale weighs any of them. */
+function finestMarks(loads: Loads, k: number): Mass | undefined {
+  const tools = loads.flatMap(({ products }) => {
+    const { measured } = products[k] as LoadProduct;
+    return measured.ok ? measured.parts.map(({ tool }) => tool.graduation as Mass) : [];
+  });
+  return tools.length === 0
+    ? undefined
+    : tools.reduce((least, one) => (orderOf(one, least) === -1 ? one : least));
+}
+
 /** What the doses give rise to; doses that are alike are reported once. */
 function doseWarnings({ products }: MixSource, loads: Loads): Warning[] {
   const warnings = new Map<string, Warning>();
   for (const [i, load] of loads.entries())
     for (const [k, { name, amount, measured }] of load.products.entries()) {
       // Bags go in whole: nobody measures what is in them.
-      if (products[k]?.inSolubleBag) continue;
+      if (products[k]?.inSolubleBag) {
+        if (!warnings.has(`${k} bags`)) warnings.set(`${k} bags`, bagWarning(k, name, amount, load.carrier));
+        continue;
+      }
       if (!measured.ok) {
         const { key, message, figures } = measured.issue;
         // By what is said: like loads may differ in a last digit that nobody reads.
@@ -190,15 +219,16 @@ function doseWarnings({ products }: MixSource, loads: Loads): Warning[] {
         );
       }
       // Once a product, whatever the load.
-      if (measured.scaleAssumed && !warnings.has(`${k} scale`))
+      const marks = measured.scaleAssumed && finestMarks(loads, k);
+      if (marks && !warnings.has(`${k} scale`))
         warnings.set(
           `${k} scale`,
           warning(
             "scale-needed",
             "note",
             "tools",
-            "{product} is a dry product and no scale is listed. The amounts assume one: weigh it, don't spoon it.",
-            { product: name, amount },
+            "{product} is a dry product and no scale is listed. Weigh it on a scale that reads {marks}, don't spoon it.",
+            { product: name, marks },
           ),
         );
     }

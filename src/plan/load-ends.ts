@@ -3,7 +3,6 @@ import { RUNS_LIMIT } from "../output-rate/strip-runs.js";
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { moreThan } from "../units/decide.js";
-import { orderOf } from "../units/quantity.js";
 import { unitsLike } from "../units/systems.js";
 import type { AreaUnit, CountUnit, Length, LengthUnit, TreatedArea } from "../units/types.js";
 import { widthOf } from "./check-area.js";
@@ -27,7 +26,7 @@ export interface LoadEnd {
   readonly plot?: number | undefined;
   /** What the figures count. */
   readonly unit: EndUnit;
-  /** Of passes over a rectangle: the side that they run along, the longer one. */
+  /** Of passes over a rectangle: the side that they run along, its `length`. */
   readonly along?: Length | undefined;
   /** How many of them the load covers. Of a job on plots only where it begins and ends in one plot. */
   readonly covers?: number | undefined;
@@ -41,7 +40,7 @@ export interface LoadEnd {
 
 /**
  * Returns where each load should run out on the job, to check the calibration while spraying. Rows are counted where the plot has them.
- * Passes are, where rows are sprayed several at a time, and on a rectangle: along its longer side. Anywhere else it is the
+ * Passes are, where rows are sprayed several at a time, and on a rectangle: along its `length`. Anywhere else it is the
  * part of the plot.
  *
  * The first load fills hose and boom, and extra mix is what is left at the end: neither is sprayed. `least` and `most` are
@@ -137,9 +136,13 @@ function rangeOf(
   const reach = (whole * Math.max(0, filled - inUnit(carrier.lines, unit))) / carrier.sprayed.value;
   const off = toleranceOf(input);
   const [least, most] = [reach / (1 + off), reach / (1 - off)];
+  // The last load stops at the end of the job, whatever is left in it. Any other is sprayed until the tank is empty, which may be in
+  // the next plot: there it says enough that this one isn't done.
+  const isLast = !moreThan(whole, done);
+  const early = isLast ? least : Math.min(least, to);
   return {
-    ...(moreThan(done, least) && least > from && { least: counted(least) }),
-    ...(!moreThan(reach, done) && moreThan(to, most) && { most: counted(most) }),
+    ...((!isLast || moreThan(done, early)) && early > from && { least: counted(early) }),
+    ...((!isLast || !moreThan(reach, done)) && moreThan(to, most) && { most: counted(most) }),
   };
 }
 
@@ -189,7 +192,7 @@ function countedIn(
   return { unit: "pass", along, count: (amount) => amount / each };
 }
 
-/** How passes lie over a rectangle that is sprayed all over: along its longer side. Nothing of any other plot. */
+/** How passes lie over a rectangle that is sprayed all over: along its length. Nothing of any other plot. */
 export function passesOver(
   plot: Plot,
   calibration: PlanInput["calibration"],
@@ -198,8 +201,7 @@ export function passesOver(
   const { width, length, fraction = 1 } = plot;
   const swath = widthOf(measurementOf(calibration));
   if (fraction < 1 || swath === undefined) return undefined;
-  const [along, across] = orderOf(width, length) === 1 ? [width, length] : [length, width];
-  return { along, across, swath };
+  return { along: length, across: width, swath };
 }
 
 function rowOf({ kind }: Plot): "bed" | "row" {

@@ -36,6 +36,7 @@ export type WarningCode =
   | "water-without-product"
   | "ounces-confusable"
   | "dose-not-measurable"
+  | "whole-bags"
   | "long-count"
   | "scale-needed";
 

@@ -1099,7 +1099,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "long-count-load":
         "{product}: la dosis de la carga {load} llenaría {count} veces un mismo utensilio ({tool.tool}). Es fácil perder la cuenta: use uno más grande.",
       "scale-needed":
-        "{product} es un producto seco y no hay báscula en la lista. Las cantidades suponen una báscula: péselo, no lo mida con cuchara.",
+        "{product} es un producto seco y no hay báscula en la lista. Péselo en una báscula con marcas de {marks}, no lo mida con cuchara.",
+      "whole-bags":
+        "{product} viene en bolsas solubles, y {bag} de él alcanza para {mix} de mezcla. Planee cargas que lleven bolsas enteras.",
       "rate-needs-ground":
         "Esta dosis es por área del terreno, y no se conoce el terreno de esta parcela. Anote la distancia entre hileras o el área del terreno.",
       "rate-needs-count":
@@ -1821,6 +1823,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       fillTo: "{carrier} en el tanque, con los productos",
       areaWithRows: "{area} (más o menos {rows})",
       where: "Dónde",
+      plotOrder: "Parcelas, en este orden",
+      rowOrder: "Hileras, en este orden",
       plotNumber: "la parcela {number}",
       loadsAlike: "Cargas {loads} de {count}, cada una",
       loadsPair: "{from} y {to}",
@@ -1832,6 +1836,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       covers: "Cubre {area}.",
       rows: "{n} {count:one=hilera;other=hileras}",
       beds: "{n} {count:one=cama;other=camas}",
+      plots: "{n} {count:one=parcela;other=parcelas}",
       passes: "{n} {count:one=pasada;other=pasadas}",
       rowNumber: "la hilera {number}",
       bedNumber: "la cama {number}",
@@ -1850,7 +1855,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       sprayAll: "Aplique. Esta carga alcanza para todo el trabajo.",
       runOut: "Revise dónde se acaba cada carga: {ends}.",
       loadRunsOut: "la carga {load} después de más o menos {done}",
-      doesRest: "La carga {load} llega hasta el final del trabajo.",
+      doesRest: "La carga {load} es la última: pare al final del trabajo.",
       stopBefore: "Si la carga {load} se acaba antes de {least}, pare y calibre de nuevo.",
       stopOutside:
         "Si la carga {load} se acaba antes de {least} o después de {most}, pare y calibre de nuevo.",

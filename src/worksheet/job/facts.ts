@@ -1,11 +1,13 @@
 import { isSpare } from "../../plan/coverage.js";
 import type { LoadEnd } from "../../plan/load-ends.js";
+import { type Plot, rowLengthsOf } from "../../plan/plot.js";
 import { longest } from "../../plan/record.js";
 import type { AnyPlan, CoversBatch, SpreadingPlan } from "../../plan/result.js";
 import { isRange, type SingleRate } from "../../tank-mix/label-rate.js";
 import { onTank } from "../../tank-mix/tank-marks.js";
 import { inUnit } from "../../units/convert.js";
 import { floorDecided, moreThan } from "../../units/decide.js";
+import { orderOf } from "../../units/quantity.js";
 import { atLeast, atMost } from "../../units/three-figures.js";
 import type { Quantity, Volume } from "../../units/types.js";
 import type { Writer } from "../words/writer.js";
@@ -93,10 +95,29 @@ export function totalText({ carrier, input }: AnyPlan, { exact }: Writer): strin
 export function nameFacts(plan: AnyPlan | SpreadingPlan, writer: Writer): SheetFact[] {
   const { text } = writer.messages;
   const { input } = plan;
-  if ("name" in input && input.name !== undefined) return [{ name: text.where, value: input.name }];
   const plots = plotsOfJob(plan);
-  if (plots.length > MOST_NAMED || plots.every(({ name }) => name === undefined)) return [];
-  return [{ name: text.where, value: plots.map((_, at) => plotName(at, plots, writer)).join(", ") }];
+  const isNamed = plots.length <= MOST_NAMED && plots.some(({ name }) => name !== undefined);
+  const names = isNamed ? plots.map((_, at) => plotName(at, plots, writer)).join(", ") : undefined;
+  const name = "name" in input ? input.name : undefined;
+  // Where a load ends is counted from the first plot on.
+  if ("loads" in plan && plots.length > 1 && names !== undefined)
+    return [
+      ...(name === undefined ? [] : [{ name: text.where, value: name }]),
+      { name: text.plotOrder, value: names },
+    ];
+  const where = name ?? names;
+  return [...(where === undefined ? [] : [{ name: text.where, value: where }]), ...rowFacts(plots, writer)];
+}
+
+/** Rows of several lengths, in the order that they are counted in. */
+function rowFacts(plots: readonly Plot[], { messages, exact }: Writer): SheetFact[] {
+  const [plot] = plots;
+  const [first, ...others] = (plots.length === 1 && plot && rowLengthsOf(plot)) || [];
+  if (first === undefined || others.length >= MOST_NAMED || others.every((one) => orderOf(one, first) === 0))
+    return [];
+  return [
+    { name: messages.text.rowOrder, value: [first, ...others].map((length) => exact(length)).join(", ") },
+  ];
 }
 
 // More names than these nobody reads on a card.
@@ -245,6 +266,14 @@ export function outText(places: readonly number[], covers: string, plan: AnyPlan
   return places.includes(last) ? `${step} ${fill(text.doesRest, { load: last + 1 })}` : step;
 }
 
+/** How many plots a load of whole plots is for. */
+function plotsText(at: number, plan: AnyPlan, { messages, fill, count }: Writer): string | undefined {
+  const { pieces } = plan.loads[at] as AnyPlan["loads"][number];
+  return pieces === undefined || plotsOfJob(plan).length < 2
+    ? undefined
+    : fill(messages.text.plots, { n: count(pieces), count: pieces });
+}
+
 /** To spray loads that hold more than they are for until the tank is empty, and the least that each of them covers. */
 export function emptyText(
   places: readonly number[],
@@ -259,6 +288,7 @@ export function emptyText(
   const least = places.reduce((best, at) => (moreThan(size(best), size(at)) ? at : best));
   const area =
     coveredText(ends[least], writer) ??
+    plotsText(least, plan, writer) ??
     (coversText(loads[least] as CoversBatch, undefined, writer) as string);
   return outText(places, fill(text.outCovers, { covers: fill(text.atLeast, { area }) }), plan, writer);
 }

@@ -55,13 +55,12 @@ function rowsText(rows: number, unit: Rows, { messages: { text }, fill, count }:
 
 /** What a load covers besides its area: `9 2/3 rows`, `2/3 of the plot`. Nothing where one can't see that. */
 export function coveredText(end: LoadEnd | undefined, writer: Writer): string | undefined {
-  const { fill, messages, three } = writer;
+  const { fill, messages } = writer;
   if (end?.covers === undefined) return undefined;
   const { unit, covers, along } = end;
   if (isRows(unit)) {
     if (moreThan(1, covers)) return undefined;
-    const rows = rowsText(covers, unit, writer);
-    return along ? fill(messages.text.passesAlong, { passes: rows, side: three(along) }) : rows;
+    return sideText(rowsText(covers, unit, writer), along, writer);
   }
   const { part, off } = seen(covers);
   return unit === "part" && part !== "" && off < SEEN_OFF * covers
@@ -71,10 +70,13 @@ export function coveredText(end: LoadEnd | undefined, writer: Writer): string | 
 
 /** Where a load ends: `2/3 of the way down row 10`, `the end of Back lawn`. Nothing where no place can be named. */
 export function placeText(end: LoadEnd, plan: AnyPlan, writer: Writer): string | undefined {
-  const { messages, fill, count, three } = writer;
+  const { messages, fill, count } = writer;
   const { text } = messages;
   const { unit, done } = end;
-  if (!isRows(unit)) return undefined;
+  if (!isRows(unit)) {
+    const isAtEnd = plotsOfJob(plan).length > 1 && isPlotDone(end, plan);
+    return isAtEnd ? plotEndText(end, plan, writer) : undefined;
+  }
   const { whole, part } = seen(done);
   if (whole === 0 && part === "") return undefined;
   // A last pass that is narrower than the others counts as a part of one, and is still sprayed all the way down.
@@ -82,9 +84,7 @@ export function placeText(end: LoadEnd, plan: AnyPlan, writer: Writer): string |
   const alone = plotAlone(end, plan, writer);
   const numbered = fill(text[NUMBERED[unit]], { number: count(part === "" ? whole : whole + 1) });
   // Of one plot the card says it with the passes.
-  const isAlong = end.along !== undefined && plotsOfJob(plan).length > 1;
-  const row =
-    alone ?? (isAlong ? fill(text.passesAlong, { passes: numbered, side: three(end.along) }) : numbered);
+  const row = alone ?? (plotsOfJob(plan).length > 1 ? sideText(numbered, end.along, writer) : numbered);
   const sides = hasTwoSides(end, plan) ? fill(text.bothSides, { row }) : row;
   const down = part === "1/2" ? text.halfDownRow : text.downRow;
   const place = part === "" ? fill(text.endOf, { row }) : fill(down, { part, row: sides });
@@ -170,10 +170,16 @@ export function plotName(
 
 /** How much is done when a load ends: `9 2/3 rows`, `128 pots`; of several plots, in which one. Nothing of a part of the plot. */
 export function doneText(end: LoadEnd, plan: AnyPlan, writer: Writer): string | undefined {
-  const { unit, done } = end;
+  const { unit, done, along } = end;
   // Of a plant that is sprayed in part nobody takes note.
   const seenDone = isCount(unit) ? floorDecided(done) : done;
-  return inPlot(amountText(unit, seenDone, writer), end, plan, writer);
+  const amount = amountText(unit, seenDone, writer);
+  return inPlot(amount && sideText(amount, along, writer), end, plan, writer);
+}
+
+/** Passes with the side that they run along. */
+function sideText(passes: string, along: Length | undefined, { messages, fill, three }: Writer): string {
+  return along === undefined ? passes : fill(messages.text.passesAlong, { passes, side: three(along) });
 }
 
 /** What is done of the plot that a load ends in, with the plot where there are several. */
@@ -197,6 +203,8 @@ export function stopText(end: LoadEnd, plan: AnyPlan, writer: Writer): string | 
   const { messages, fill } = writer;
   const { text } = messages;
   const { load, unit, least = 0, most = 0 } = end;
+  if (unit === "part" && !moreThan(1, least))
+    return fill(text.stopBefore, { load, least: plotEndText(end, plan, writer) });
   const before = amountText(unit, outward(least, unit, floorDecided), writer);
   const after = amountText(unit, outward(most, unit, ceilDecided), writer);
   if (before === undefined) return undefined;

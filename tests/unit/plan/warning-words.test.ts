@@ -692,8 +692,8 @@ describe("a plan warns, word for word, of", () => {
           severity: "note",
           path: "tools",
           message:
-            "Product B is a dry product and no scale is listed. The amounts assume one: weigh it, don't spoon it.",
-          figures: { product: "Product B", amount: { value: 2.4793388429, unit: "oz" } },
+            "Product B is a dry product and no scale is listed. Weigh it on a scale that reads 0.1 g, don't spoon it.",
+          figures: { product: "Product B", marks: { value: 0.1, unit: "g" } },
         },
       ],
     ],

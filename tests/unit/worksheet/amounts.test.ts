@@ -106,7 +106,7 @@ describe("the area that a load covers", () => {
     const beds = { kind: "beds", beds: 20, bedLength: qty(160, "ft"), bedWidth: qty(30, "in") } as const;
     expect(covers(beds)).toMatch(/\(about 10 beds\)\.$/);
     // 3,953 sq ft in passes of 30 in along 90 ft: 225 sq ft each, 17.57 of them.
-    expect(covers({ kind: "rectangle", length: qty(60, "ft"), width: qty(90, "ft") })).toMatch(
+    expect(covers({ kind: "rectangle", length: qty(90, "ft"), width: qty(60, "ft") })).toMatch(
       /\(about 17 1\/2 passes along the 90 ft side\)\.$/,
     );
     // 0.5 ha are 53,820 sq ft; 6,000 sq ft are two thirds done with 3,953.

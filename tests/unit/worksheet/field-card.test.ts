@@ -197,7 +197,7 @@ describe("a field card", () => {
       planApplication({ ...job, sprayer: { tank: qty(4, "gal") }, reserve: undefined }),
     );
     expect(warnings.map(({ message }) => message)).toEqual([
-      "Product B is a dry product and no scale is listed. The amounts assume one: weigh it, don't spoon it.",
+      "Product B is a dry product and no scale is listed. Weigh it on a scale that reads 0.1 g, don't spoon it.",
     ]);
     const tiny = TWO_PRODUCTS.products.map((product) => ({
       ...product,
@@ -293,9 +293,11 @@ describe("a field card for a tank with marks", () => {
   it("has what is left of whole rows sprayed before the next load is filled to its mark", () => {
     // On top of what is left, the next load would be too strong.
     const [first, second] = steps({ ...marked, reserve: undefined, split: "whole-rows" });
-    expect(first?.steps.at(-1)).toBe(
+    expect(first?.steps.slice(-2)).toEqual([
       "Spray to the end of row 7, and on until the tank is empty. Mark where you stop, and start the next load there.",
-    );
+      // 2.75 gal less 10 fl oz for the hose are 7.53 rows of 0.35415 gal. 5% off either way: 7.17 and 7.93 rows.
+      "If load 1 runs out before 7 rows or after 8 rows, stop and calibrate again.",
+    ]);
     // Where the first load ends is not the end of a row: the second goes on from there.
     expect(second?.steps.at(-2)).toBe("Spray on, to the end of row 14.");
     const even = { ...TWO_PRODUCTS, split: "whole-rows", reserve: undefined } as const;
@@ -310,8 +312,10 @@ describe("a field card for a tank with marks", () => {
     const sprayer = { tank, marks: qty(0.25, "gal") };
     const loads = steps({ ...TWO_PRODUCTS, plot, sprayer, reserve: undefined, split });
     expect(loads.map(({ title }) => title)).toEqual(["Loads 1 to 3 of 3, each"]);
-    expect(loads[0]?.steps.slice(-2)).toEqual([
-      "Spray until the tank is empty: at least 3 rows. Mark where you stop, and start the next load there. Load 3 goes to the end of the job.",
+    expect(loads[0]?.steps.slice(-3)).toEqual([
+      "Spray until the tank is empty: at least 3 rows. Mark where you stop, and start the next load there. Load 3 is the last: stop at the end of the job.",
+      // 1.25 gal are 3.53 rows. 5% off either way: 3.36 and 3.72 rows.
+      "If load 1 runs out before 3 1/4 rows or after 3 3/4 rows, stop and calibrate again.",
       "About 72 fl oz should be left in the tank when the job is done (enough for 59 m²). Don't spray anything twice with it.",
     ]);
     // What is mixed to spare is in the last load alone: the others end where their rows do.
@@ -399,7 +403,7 @@ describe("a field card for a tank with marks", () => {
     const [both] = steps(alike);
     expect(both?.title).toBe("Loads 1 and 2 of 2, each");
     expect(both?.steps.slice(-4, -1)).toEqual([
-      "Spray until the tank is empty. Mark where you stop, and start the next load there. Load 2 goes to the end of the job.",
+      "Spray until the tank is empty. Mark where you stop, and start the next load there. Load 2 is the last: stop at the end of the job.",
       "Check where each load runs out: load 1 after about 7 1/4 rows.",
       "If load 1 runs out before 6 1/2 rows or after 8 rows, stop and calibrate again.",
     ]);
@@ -417,7 +421,7 @@ describe("a field card for a tank with marks", () => {
       reserve: undefined,
     });
     expect(two?.steps.slice(-4, -1)).toEqual([
-      "Spray until the tank is empty. Mark where you stop, and start the next load there. Load 2 goes to the end of the job.",
+      "Spray until the tank is empty. Mark where you stop, and start the next load there. Load 2 is the last: stop at the end of the job.",
       "Check where each load runs out: load 1 after about 1 1/2 rows in Low.",
       "If load 1 runs out before 1 row or after 2 rows in Low, stop and calibrate again.",
     ]);
@@ -494,7 +498,7 @@ describe("a field card for a tank with marks", () => {
       tools: "us-household",
     });
     expect(sheet[0]?.covers).toBe(
-      "Spray until the tank is empty: at least 880 sq ft. Mark where you stop, and start the next load there.",
+      "Spray until the tank is empty: at least 2 plots. Mark where you stop, and start the next load there.",
     );
     expect(sheet.at(-1)?.covers).toMatch(/^Covers /);
     const pots = {
@@ -680,6 +684,77 @@ describe("a field card for a tank with marks", () => {
     // Two full loads of 46% and a third one: halves would leave nothing for it.
     expect(cardFor(whole / 0.46)).not.toContain("of the plot");
     expect(cardFor(whole / 0.495)).toContain("about 1/2 of the plot");
+  });
+
+  it("names plots and rows in the order that they are counted in, and passes by their side", () => {
+    const lawn = (name: string, width: number) =>
+      ({ kind: "rectangle", name, length: qty(100, "ft"), width: qty(width, "ft") }) as const;
+    const job = {
+      ...TWO_PRODUCTS,
+      calibration: {
+        kind: "strip",
+        used: qty(64, "fl_oz"),
+        swath: qty(4, "ft"),
+        distance: qty(272.25, "ft"),
+      },
+      sprayer: { tank: qty(2, "gal") },
+      reserve: undefined,
+    } as const;
+    const plots = fieldCard(planApplication({ ...job, plot: [lawn("Front", 40), lawn("Back", 60)] }));
+    expect(plots.facts[0]).toEqual({ name: "Plots, in this order", value: "Front, Back" });
+    // 3 gal are 6,534 sq ft: all 3,000 of Front, and 8.84 passes of 400 on Back.
+    const sprayer = { tank: qty(3, "gal") };
+    const back = fieldCard(
+      planApplication({ ...job, sprayer, plot: [lawn("Front", 30), lawn("Back", 60)] }),
+    ).loads;
+    expect(back[0]?.steps.at(-2)).toBe(
+      "Spray until the tank is empty: about 6,530 sq ft, to 3/4 of the way down pass 9 along the 100 ft side in Back. Mark where you stop, and start the next load there.",
+    );
+    const equal = fieldCard(planApplication({ ...job, plot: lawn("Lawn", 60), split: "equal" }));
+    expect(equal.facts[0]).toEqual({ name: "Where", value: "Lawn" });
+    // 6,000 sq ft are 15 passes in two loads.
+    expect(equal.loads[0]?.steps.at(-2)).toBe(
+      "Check where each load runs out: load 1 after about 7 1/2 passes along the 100 ft side.",
+    );
+    const rowLengths = [210, 198, 90].map((length) => qty(length, "ft"));
+    const rows = { kind: "row-bands", rowLengths, bandWidth: qty(3, "ft") } as const;
+    const factsOf = (plot: PlanInput["plot"]) => fieldCard(planApplication({ ...job, plot })).facts;
+    expect(factsOf({ ...rows, name: "Slope" }).slice(0, 2)).toEqual([
+      { name: "Where", value: "Slope" },
+      { name: "Rows, in this order", value: "210 ft, 198 ft, 90 ft" },
+    ]);
+    const alike = [210, 210].map((length) => qty(length, "ft"));
+    expect(factsOf({ ...rows, rowLengths: alike }).map(({ name }) => name)).not.toContain(
+      "Rows, in this order",
+    );
+    const many = Array.from({ length: 13 }, (_, i) => qty(100 + i, "ft"));
+    expect(factsOf({ ...rows, rowLengths: many }).map(({ name }) => name)).not.toContain(
+      "Rows, in this order",
+    );
+  });
+
+  it("ends loads of whole plots at a plot, and says when one runs out too soon", () => {
+    const green = (n: number) =>
+      ({
+        kind: "treated-area",
+        name: `Green ${n}`,
+        treated: { value: 1000, unit: "ft2", of: "treated" },
+      }) as const;
+    // 1,000 sq ft at 20 gal/ac take 58.8 fl oz: two are 117.5 fl oz, in a load of 128 fl oz.
+    const { loads } = fieldCard(
+      planApplication({
+        ...TWO_PRODUCTS,
+        plot: [1, 2, 3, 4, 5].map(green),
+        calibration: { kind: "known", rate: qty(20, "gal/ac") },
+        sprayer: { tank: qty(1, "gal"), marks: qty(0.25, "gal") },
+        reserve: undefined,
+        split: "whole-plots",
+      }),
+    );
+    expect(loads[0]?.steps.slice(-2)).toEqual([
+      "Spray until the tank is empty: at least 2 plots. Mark where you stop, and start the next load there.",
+      "If load 1 runs out before the end of Green 2, stop and calibrate again.",
+    ]);
   });
 
   it("has every load emptied before the next one, once a load went further than its rows", () => {
