@@ -62,17 +62,11 @@ function ruleFits({ offsets, rule }: Partly<OffsetsInput>, check: Check): void {
   if (offsets === undefined || rule === undefined) return;
   const [given, limit] = [offsets.length, { trapezoidal: 2, simpson: 3, "mid-strip": 1 }[rule]];
   if (given < limit)
-    check.fault(
-      "too-few",
-      "list-short",
-      "offsets",
-      'Enter at least {limit} under "{list.field}", not {given}.',
-      {
-        list: "offsets",
-        given,
-        limit,
-      },
-    );
+    check.fault("too-few", "list-short", "offsets", 'Enter at least {limit} under "{list.field}".', {
+      list: "offsets",
+      given,
+      limit,
+    });
   else if (rule === "simpson" && given % 2 === 0)
     check.fault(
       "conflict",

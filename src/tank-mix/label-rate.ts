@@ -160,6 +160,17 @@ const DRY_EXAMPLES = {
   metric: { value: 1, unit: "kg/ha" },
 } as const;
 
+/** The examples that fit a dry product, where a rate is of one. */
+function ofDry({ input, path }: Check): typeof DRY_EXAMPLES | undefined {
+  let form: unknown;
+  let holder = input as Readonly<Record<string | number, unknown>> | undefined | null;
+  for (const step of path) {
+    form = holder?.form ?? form;
+    holder = holder?.[step] as typeof holder;
+  }
+  return form === "dry" ? DRY_EXAMPLES : undefined;
+}
+
 /** What messages call a rate of active ingredient. */
 export const ACTIVE_NAME = "activeRate";
 
@@ -178,7 +189,7 @@ function perArea(range: Range = "positive"): QuantityField<VolumeRate | MassRate
     quantity(PER_TREATED, ["volumeRate", "massRate"], range),
     "ratePerArea",
     RATE_EXAMPLES,
-    DRY_EXAMPLES,
+    ofDry,
   );
 }
 
@@ -276,7 +287,7 @@ const PLAIN_RATE: QuantityField<Exclude<SingleRate, AreaRate | PartsRate | Activ
   ]),
   "labelRate",
   RATE_EXAMPLES,
-  DRY_EXAMPLES,
+  ofDry,
 );
 
 const AREA_RATE: ObjectField<AreaRate> = areaRate(perArea());

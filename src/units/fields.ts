@@ -389,29 +389,17 @@ export class ListField<T> extends Field<readonly T[]> {
     const { item, least, most } = this;
     const { length } = input;
     if (length < least)
-      return check.fault(
-        "too-few",
-        "list-short",
-        "",
-        'Enter at least {limit} under "{list.field}", not {given}.',
-        {
-          list: check.name,
-          given: length,
-          limit: least,
-        },
-      );
+      return check.fault("too-few", "list-short", "", 'Enter at least {limit} under "{list.field}".', {
+        list: check.name,
+        given: length,
+        limit: least,
+      });
     if (length > most)
-      return check.fault(
-        "out-of-range",
-        "list-long",
-        "",
-        'Enter {limit} or fewer under "{list.field}", not {given}.',
-        {
-          list: check.name,
-          given: length,
-          limit: most,
-        },
-      );
+      return check.fault("out-of-range", "list-long", "", 'Enter at most {limit} under "{list.field}".', {
+        list: check.name,
+        given: length,
+        limit: most,
+      });
     const before = check.issues.length;
     const output: T[] = [];
     for (let i = 0; i < length; i++) output.push(check.readAt(i, item, input) as T);
@@ -419,16 +407,10 @@ export class ListField<T> extends Field<readonly T[]> {
   }
 
   missing(check: Check): undefined {
-    return check.fault(
-      "missing",
-      "list-missing",
-      "",
-      'Enter a list of {limit} or more under "{list.field}".',
-      {
-        list: check.name,
-        limit: this.least,
-      },
-    );
+    return check.fault("missing", "list-missing", "", 'Enter at least {limit} under "{list.field}".', {
+      list: check.name,
+      limit: this.least,
+    });
   }
 }
 

@@ -125,8 +125,6 @@ export const NAMES: IssueNames = {
     drench: "a drench",
   },
   field: {
-    add: "shapes to add",
-    subtract: "shapes to cut out",
     used: "amount used",
     swath: "spray width",
     caught: "amount caught",

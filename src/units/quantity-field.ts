@@ -26,6 +26,9 @@ export type Range = "positive" | "nonnegative" | "any" | "finite";
 /** An example for each system. */
 type Examples = Readonly<Record<UnitSystem, Quantity>>;
 
+/** Examples for a place, where what stands beside it decides; nothing where the usual ones fit. */
+export type ExamplesAt = (check: Check) => Examples | undefined;
+
 /** What a quantity must be. */
 export interface Demand {
   /** What it may measure. */
@@ -44,7 +47,11 @@ export interface Demand {
   readonly small?: boolean | undefined;
   /** What messages call it, with an example for each system: where naming all that it may measure would say too little. */
   readonly called?:
-    | { readonly name: ExpectedName; readonly examples: Examples; readonly ofDry?: Examples | undefined }
+    | {
+        readonly name: ExpectedName;
+        readonly examples: Examples;
+        readonly examplesAt?: ExamplesAt | undefined;
+      }
     | undefined;
 }
 
@@ -127,14 +134,14 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
   expected(check: Check): Expected {
     const { dimensions, called } = this.demand;
     if (called === undefined) return expectedOf(dimensions, check);
-    const { name, examples, ofDry = examples } = called;
-    return { expected: name, example: (check.isDry ? ofDry : examples)[check.system] };
+    const { name, examples, examplesAt } = called;
+    return { expected: name, example: (examplesAt?.(check) ?? examples)[check.system] };
   }
 
   private fromText(text: string, check: Check): Quantity | undefined {
     const { dimensions, measured, small = measured, called } = this.demand;
-    const asked =
-      called?.ofDry && check.isDry ? called.ofDry[check.system].unit : small ? "small" : undefined;
+    const example = called?.examplesAt?.(check)?.[check.system];
+    const asked = example?.unit ?? (small ? "small" : undefined);
     return check.fromText((texts) => texts.quantity(text, dimensions, asked, called?.name));
   }
 
@@ -405,15 +412,15 @@ export function smallVolume<Q extends Quantity>(field: QuantityField<Q>): Quanti
   return new QuantityField(field.about, { ...field.demand, small: true });
 }
 
-/** The same field, with a name and examples of its own in messages; `ofDry` where a product may be dry. */
+/** The same field, with a name and examples of its own in messages; `examplesAt` where others may fit. */
 /* @__NO_SIDE_EFFECTS__ */
 export function called<Q extends Quantity>(
   field: QuantityField<Q>,
   name: ExpectedName,
   examples: Examples,
-  ofDry?: Examples,
+  examplesAt?: ExamplesAt,
 ): QuantityField<Q> {
-  return new QuantityField(field.about, { ...field.demand, called: { name, examples, ofDry } });
+  return new QuantityField(field.about, { ...field.demand, called: { name, examples, examplesAt } });
 }
 
 /** Any quantity, with its marks. Says nothing of its size. */

@@ -936,7 +936,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Con {count} {count:one=punto distinto;other=puntos distintos} no se encierra terreno. Anote al menos {limit}.",
       "ring-crosses":
         "El lado del punto {a} al {b} toca el del {c} al {d} (contados desde 0). Anote los puntos en el orden en que los camina.",
-      "list-short": 'Anote al menos {limit} en "{list.field}", no {given}.',
+      "list-short": 'Anote al menos {limit} en "{list.field}".',
       "simpson-even":
         "La regla de Simpson necesita un número impar de medidas; hay {given}. Use la regla del trapecio o mida una más.",
       "offsets-zero": "Todas las medidas son 0. Anote los anchos de la parcela.",
@@ -1404,8 +1404,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "field-misspelled": "Aquí no hay ningún campo {given.kind}. ¿Quiso decir {meant}?",
       "part-missing": "Falta esta parte.",
       "list-expected": "Esto debe ser una lista, no {given.kind}.",
-      "list-long": 'Anote {limit} o menos en "{list.field}", no {given}.',
-      "list-missing": 'Anote una lista de {limit} o más en "{list.field}".',
+      "list-long": 'Anote cuando mucho {limit} en "{list.field}".',
+      "list-missing": 'Anote al menos {limit} en "{list.field}".',
       "list-of-so-many": "Anote {expected.expected}, no una lista de {given}.",
       "list-of-expected": "Anote {expected.expected}, no {given.kind}.",
       "list-of": "Anote {expected.expected}.",

@@ -329,7 +329,7 @@ describe("parsePlanInput", () => {
 
   it("says a single fault in the words of that fault", () => {
     expect(errorOf(() => parsePlanInput(typed({ tools: [] }))).message).toBe(
-      'Enter at least 1 under "tools", not 0.',
+      'Enter at least 1 under "tools".',
     );
   });
 
