@@ -177,7 +177,8 @@ function closestTo({ totals }: Sums<unknown>, { low, high }: Range, { amount, ma
       ? Number.POSITIVE_INFINITY
       : Math.abs(total - amount);
   };
-  const at = errorAt(above) <= errorAt(above - 1) ? above : above - 1;
+  // As far off as each other, noise aside: the same for an amount in any unit.
+  const at = errorAt(above) <= errorAt(above - 1) + margin ? above : above - 1;
   return errorAt(at) < Number.POSITIVE_INFINITY ? at : -1;
 }
 

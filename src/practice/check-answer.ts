@@ -85,13 +85,23 @@ class AnswerField extends Field<PracticeAnswer> {
 
   read(input: unknown, check: Check): PracticeAnswer | undefined {
     if (typeof input !== "string") return figure().read(input, check);
-    if (this.isLetters) return input.toUpperCase().replace(/[^A-Z]/g, "");
+    if (this.isLetters) return this.fromLetters(input, check);
     try {
       return this.reader.number(input);
     } catch (error) {
       if (!(error instanceof SprayMathError)) throw error;
       return this.fromText(input, check);
     }
+  }
+
+  /** The letters of an order, without the words between them: `B, D, and A`. */
+  private fromLetters(input: string, check: Check): string | undefined {
+    const words = input.toUpperCase().match(/\p{L}+/gu) ?? [];
+    const typed = words.filter((word) => /^[A-F]+$/.test(word));
+    const apart = typed.filter((word) => word.length === 1);
+    const order = (apart.length > 1 ? apart : typed).join("");
+    if (order !== "") return order;
+    return check.fault("unreadable", "letters-only", "", "Enter only the letters, in their order.");
   }
 
   private fromText(input: string, check: Check): PracticeAnswer | undefined {
@@ -101,6 +111,14 @@ class AnswerField extends Field<PracticeAnswer> {
       return this.reader.quantity(inSpellings(typed, this.words), dimensions, this.unit);
     } catch (error) {
       if (this.unit !== undefined) return check.caught(error);
+      const joining = this.words.practice.joining.replaceAll(",", "|");
+      if (new RegExp(`\\d.*(?<!\\p{L})(?:${joining})(?!\\p{L})`, "iu").test(input))
+        return check.fault(
+          "unreadable",
+          "one-count",
+          "",
+          "Enter one number: how many in all, the last part too.",
+        );
       // "5 loads": what is counted is no unit. Of spoons, a word may say that they are others: heaped ones.
       const [, count] = this.hasSize
         ? []
@@ -182,6 +200,8 @@ interface Key {
 
 interface Found {
   readonly verdict: AnswerVerdict;
+  /** Whether an answer in another unit is rounded too. */
+  readonly rounded?: boolean | undefined;
   readonly off?: number | undefined;
   readonly mistakes: readonly MistakeCode[];
 }
@@ -209,8 +229,9 @@ function verdictOn(read: PracticeAnswer, key: Key): Found {
   const inIts = onNumber(asked, typed, key);
   if (!isRight(inIts)) return isNumberRight ? found("mistake", inIts.off, ["right-number"]) : inIts;
   // Nine spoons of 5 mL are 9 metric teaspoons too.
-  const isAsAsked = answer.unit === one.unit || (unit === undefined && answer.value === right);
-  return isAsAsked ? inIts : { ...inIts, verdict: "other-unit" };
+  const isSame = compareDecided(inUnit({ value: 1, unit: answer.unit }, one.unit), 1) === 0;
+  const isAsAsked = isSame || (unit === undefined && answer.value === right);
+  return isAsAsked ? inIts : { ...inIts, verdict: "other-unit", rounded: inIts.verdict === "rounded" };
 }
 
 const isRight = ({ verdict }: Found): boolean => verdict === "right" || verdict === "rounded";
@@ -249,13 +270,15 @@ function onNumber(value: number, typed: Typed, key: Key): Found {
   const isOver = topic.isDose === true && moreThan(value, right);
   const rounded = isOver ? found("mistake", off, ["dose-rounded-up"]) : found("rounded", off);
   if (!moreThan(Math.abs(off), limit)) return rounded;
-  // The sheet says that such a rounding is right, whatever mistake leads near it.
-  if (limit > 0 && isRightRounding(typed, topic)) return rounded;
+  // The sheet says that such a rounding is right, whatever mistake leads near it. An amount is the same in any unit, so it is judged
+  // in the unit of the question.
+  if (limit > 0 && isRightRounding({ value, right }, topic)) return rounded;
   const single = nearest(wrongAnswers(topic, given, sizes), value, tolerance);
   if (single !== undefined) return found("mistake", off, single.mistakes);
   if (limit > 0 && isOver && Math.abs(off) <= MOST_ROUNDED && isRounding(typed, Math.ceil)) return rounded;
-  if (typed.isBare && unit !== undefined && isInAnotherUnit(value, right, unit, key))
-    return found("other-unit", off);
+  const inAnother =
+    typed.isBare && unit !== undefined ? offInAnotherUnit(value, right, unit, key) : undefined;
+  if (inAnother !== undefined) return { ...found("other-unit", off), rounded: inAnother >= EXACT };
   if (unit !== undefined && isPointMoved(value / right)) return found("mistake", off, ["decimal-point"]);
   // However coarse a rounding is, nobody made two mistakes for it.
   if (unit !== undefined && [Math.floor, Math.ceil].some((round) => isRounding(typed, round)))
@@ -279,15 +302,18 @@ function nearest(all: readonly WrongAnswer[], value: number, tolerance: number):
   return near.sort((a, b) => away(a) - away(b))[0];
 }
 
-/** Whether a bare number is the right answer in another unit that a student could have had in mind. */
-function isInAnotherUnit(value: number, right: number, unit: Unit, { sizes, tolerance }: Key): boolean {
+/** How far off a bare number is in another unit that a student could have had in mind; nothing where it is right in none. */
+function offInAnotherUnit(
+  value: number,
+  right: number,
+  unit: Unit,
+  { sizes, tolerance }: Key,
+): number | undefined {
   const { volume, smallVolume, label, area, landArea, lawn, mass, smallMass } = sizes;
-  return [volume, smallVolume, label, area, landArea, lawn, mass, smallMass].some(
-    (other) =>
-      other !== unit &&
-      dimensionOf(other) === dimensionOf(unit) &&
-      Math.abs(inUnit({ value, unit: other }, unit) / right - 1) <= tolerance,
-  );
+  return [volume, smallVolume, label, area, landArea, lawn, mass, smallMass]
+    .filter((other) => other !== unit && dimensionOf(other) === dimensionOf(unit))
+    .map((other) => Math.abs(inUnit({ value, unit: other }, unit) / right - 1))
+    .find((off) => off <= tolerance);
 }
 
 interface Dressing extends Pick<Key, "topic" | "given" | "sizes"> {
@@ -339,7 +365,7 @@ function unknownText(
 
 /** A verdict in words. */
 function dressed(
-  { verdict, off, mistakes: codes }: Found,
+  { verdict, rounded = false, off, mistakes: codes }: Found,
   answer: PracticeAnswer,
   right: number | string,
   { topic, given, sizes, writer, note, tolerancePercent }: Dressing,
@@ -359,7 +385,7 @@ function dressed(
   const opening = {
     right: practice.right,
     rounded: practice.rounded,
-    "other-unit": practice.otherUnit,
+    "other-unit": rounded ? practice.otherUnitRounded : practice.otherUnit,
     mistake: mistakes.length === 2 ? practice.twoMistakes : practice.mistake,
     unknown: isOnlyMinus ? practice.minus : unknownText(off, answer, key, messages),
   }[verdict];

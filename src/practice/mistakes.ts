@@ -813,17 +813,17 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "order-reversed": words(
     "The order was reversed.",
-    "Emulsions and adjuvants coat dry powder, which then clumps.",
+    "What should go in last is in the water first, and the others may not mix with it.",
     MIXING_RULE,
   ),
   "adjuvant-first": words(
     "The adjuvant went in too early.",
-    "It foams, and powders then clump.",
+    "It can foam while the others are mixed in.",
     "Adjuvants go in last, after the products.",
   ),
   "liquids-before-powders": words(
     "A liquid product went in too early.",
-    "Powders clump if a liquid product is in the tank before them.",
+    "What should be in the water before it may not mix with it now.",
     "Powders first, then granules, suspensions, and emulsions.",
   ),
   "conditioner-last": words(

@@ -58,6 +58,7 @@ export type PracticeText =
   | "right"
   | "rounded"
   | "otherUnit"
+  | "otherUnitRounded"
   | "mistake"
   | "twoMistakes"
   | "unknownHigh"
@@ -66,6 +67,7 @@ export type PracticeText =
   | "timesLow"
   | "minus"
   | "levelSpoons"
+  | "joining"
   | "eachLetter"
   | "tolerance"
   | "roundings"
@@ -175,8 +177,9 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       right: "Right.",
       rounded: "Right, but rounded. The exact answer is {answer}.",
       otherUnit: "Right, but in another unit. In the unit of the question it is {answer}.",
+      otherUnitRounded: "Right, but rounded, and in another unit. The exact answer is {answer}.",
       mistake: "Not right.",
-      twoMistakes: "Not right. Two mistakes explain this answer.",
+      twoMistakes: "Not right. Two mistakes could explain this answer.",
       unknownHigh: "Not right: {percent} too high.",
       unknownLow: "Not right: {percent} too low.",
       timesHigh: "Not right: about {times} times the right answer.",
@@ -184,6 +187,8 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       minus: "Not right. The number is right without the minus.",
       // Words that students may write with a count of the spoons that are asked for.
       levelSpoons: "level,spoon,spoons",
+      // Words between two counts.
+      joining: "and,plus",
       eachLetter: "Not right. Write each letter once: {letters}.",
       tolerance: "An answer is right if it is within {percent} of the exact answer.",
       roundings:

@@ -34,11 +34,11 @@ export const TANK_MARKS: EitherField<TankMarks> = /* @__PURE__ */ named(
 // No tank or jug shows hundredths of a gallon.
 export const FLUID_OUNCES: Partial<Record<VolumeUnit, VolumeUnit>> = { gal: "fl_oz", imp_gal: "imp_fl_oz" };
 
-/** Mix in the tank's own unit, or in the jug's where it is less than the marks of a tank begin at: under a quarter of it. */
+/** Mix in the tank's own unit, or in the jug's where it is less than the marks of a tank begin at: under half of it. */
 export function onTank(volume: Volume, tank: Volume): Volume {
   const value = inUnit(volume, tank.unit);
   const small = tank.unit === "L" ? "mL" : FLUID_OUNCES[tank.unit];
-  const unit = small === undefined || !moreThan(0.25, value) ? tank.unit : small;
+  const unit = small === undefined || !moreThan(0.5, value) ? tank.unit : small;
   return { value: inUnit(volume, unit), unit };
 }
 

@@ -127,11 +127,13 @@ export class ChoiceField<T extends string | number> extends Field<T> {
     super(about);
   }
 
+  /** The choice that is given. A form has a number that was chosen as text. */
+  protected chosen(input: unknown, { texts }: Check): T | undefined {
+    return this.choices.find((name) => name === input || (texts !== undefined && String(name) === input));
+  }
+
   read(input: unknown, check: Check): T | undefined {
-    // A form has a number that was chosen as text.
-    const isMeant = (name: T): boolean =>
-      name === input || (check.texts !== undefined && String(name) === input);
-    const found = this.choices.find(isMeant);
+    const found = this.chosen(input, check);
     if (found !== undefined) return found;
     const choices = this.choices.map(String);
     // An object or a list has no spelling that a name could be near to.

@@ -5,7 +5,8 @@ import { ChoiceField } from "./fields.js";
 /** The version of a layout that data were saved in; of the kind that this library reads. */
 export class VersionField<V extends number> extends ChoiceField<V> {
   override read(input: unknown, check: Check): V | undefined {
-    if (this.choices.includes(input as V)) return input as V;
+    const known = this.chosen(input, check);
+    if (known !== undefined) return known;
     return check.fault(
       "unknown-choice",
       "version-unknown",

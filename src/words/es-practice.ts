@@ -961,17 +961,17 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "order-reversed": mistake(
       "El orden se puso al revés.",
-      "Las emulsiones y los adyuvantes cubren el polvo seco, que luego forma grumos.",
+      "Lo que va al final ya está en el agua, y lo demás quizá no se mezcle.",
       MIXING_RULE,
     ),
     "adjuvant-first": mistake(
       "El adyuvante se puso demasiado pronto.",
-      "Hace espuma, y los polvos forman grumos.",
+      "Puede hacer espuma mientras se mezcla lo demás.",
       "Los adyuvantes van al final, después de los productos.",
     ),
     "liquids-before-powders": mistake(
       "Un producto líquido se puso demasiado pronto.",
-      "Los polvos forman grumos si antes se pone un producto líquido.",
+      "Lo que debe ir antes quizá ya no se mezcle bien.",
       "Primero los polvos y gránulos, luego las suspensiones, y después las emulsiones.",
     ),
     "conditioner-last": mistake(
@@ -1071,14 +1071,16 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     right: "Correcto.",
     rounded: "Correcto, pero redondeado. La respuesta exacta es {answer}.",
     otherUnit: "Correcto, pero en otra unidad. En la unidad de la pregunta es {answer}.",
+    otherUnitRounded: "Correcto, pero redondeado y en otra unidad. La respuesta exacta es {answer}.",
     mistake: "No es correcto.",
-    twoMistakes: "No es correcto. Dos errores explican esta respuesta.",
+    twoMistakes: "No es correcto. Dos errores podrían explicar esta respuesta.",
     unknownHigh: "No es correcto: {percent} demasiado alto.",
     unknownLow: "No es correcto: {percent} demasiado bajo.",
     timesHigh: "No es correcto: es unas {times} veces la respuesta correcta.",
     timesLow: "No es correcto: la respuesta correcta es unas {times} veces mayor.",
     minus: "No es correcto. El número es correcto sin el signo menos.",
     levelSpoons: "cuchara,cucharas,rasa,rasas",
+    joining: "y,más,mas",
     eachLetter: "No es correcto. Escriba cada letra una vez: {letters}.",
     tolerance: "Una respuesta es correcta si difiere en {percent} o menos de la exacta.",
     roundings:

@@ -154,7 +154,7 @@ function cardLoads(plan: AnyPlan, writer: Writer): CardLoad[] {
       title: loadsTitle(places, plan, writer),
       // Boxes are ticked from the top: at the end it would be mixed.
       steps: isSpare(plan.loads[first] as Load)
-        ? [writer.messages.text.spareLoad, ...steps]
+        ? [writer.messages.text.spareLoad, ...steps, writer.messages.text.spraySpare]
         : [...steps, ...sprayingSteps(places, ends, plan, writer)],
     };
   });

@@ -1,5 +1,5 @@
 import { inUnit } from "../../units/convert.js";
-import { floorDecided } from "../../units/decide.js";
+import { ceilDecided, floorDecided } from "../../units/decide.js";
 import { count, object } from "../../units/fields.js";
 import { quantity } from "../../units/quantity-field.js";
 import type { VolumeRate } from "../../units/types.js";
@@ -63,7 +63,7 @@ export const SEASON_LIMIT: AnyTopic = /* @__PURE__ */ topic<Season>({
     const left = leftOf(given);
     return {
       "applied-ignored": { instead: floorDecided(left + given.done) },
-      "limit-passed": { instead: floorDecided(left) + 1 },
+      "limit-passed": { instead: ceilDecided(left) },
       "limit-unrounded": { instead: left },
       "one-application-subtracted": { instead: floorDecided(left + given.done - 1) },
       "rate-left-for-count": { instead: left * given.rate.value },

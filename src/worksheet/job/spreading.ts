@@ -39,6 +39,9 @@ export function spreadAmounts(
   { exact }: Writer,
 ): SpreadAmounts {
   const { unit } = spreader.hopper;
+  // Each direction is weighed out by itself.
+  const once = (amount: Mass): string =>
+    amountText({ ...amount, value: amount.value / (spreader.directions ?? 1) });
   const amountText = (amount: Mass): string => {
     const value = inUnit(amount, unit);
     const small = SMALLER[unit];
@@ -52,8 +55,8 @@ export function spreadAmounts(
     lastFill: amountText(hopper.lastFill),
     rest: bags ? amountText(bags.leftOver) : "",
     plots: plots.map(({ amount, each }) => ({
-      amount: amountText(amount),
-      ...(each && { each: amountText(each) }),
+      amount: once(amount),
+      ...(each && { each: once(each) }),
     })),
   };
 }

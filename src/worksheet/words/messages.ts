@@ -138,6 +138,7 @@ export type TextKey =
   | "topUpFull"
   | "fillAll"
   | "spareLoad"
+  | "spraySpare"
   | "leftInTank"
   | "leftInTankFor"
   | "mixToMark"

@@ -7,7 +7,7 @@ import {
   suggestMeasures,
   toolSet,
 } from "../../../src/household/index.ts";
-import { qty } from "../../../src/units/index.ts";
+import { convert, qty, type Volume } from "../../../src/units/index.ts";
 import { measureOut as measureOutLines } from "../../../src/working/index.ts";
 import { HOUSEHOLD_WORDS } from "../../../src/worksheet/words/household.ts";
 import { Rational } from "../../helpers/rational.ts";
@@ -94,6 +94,18 @@ describe("measureOut", () => {
         expect(dose.ok && [dose.scoops, dose.measured.value, dose.errorPercent]).toEqual([3, value, 0]);
       }
     }
+  });
+
+  it("takes the same of two that are as far off, whatever unit the amount is in", () => {
+    // 1 L in 5 scoops: 4 cups of 240 mL and 60 mL are 2% over, with 20 mL in their place 2% under. 1 L in pints is a hair less.
+    const tools = [20, 60, 240].map((size) => ({ name: `${size} mL cup`, capacity: qty(size, "mL") }));
+    const take = (amount: Volume) => {
+      const dose = measureOut({ amount, tools, rule: "nearest", limitPercent: 0.1, maxScoops: 5 });
+      return dose.ok ? undefined : dose.best?.parts.map(({ tool }) => tool.name);
+    };
+    const liter = qty(1, "L");
+    expect(take(liter)).toHaveLength(2);
+    expect(take(convert(liter, "pt"))).toEqual(take(liter));
   });
 
   it("tells amounts apart that differ in the twelfth digit", () => {

@@ -345,8 +345,8 @@ describe("the working and the card of a job of granules", () => {
     ]);
     // What goes where is part of the fills, and has no box.
     expect(card.order).toEqual([
-      "How much goes where, in both directions together:",
-      "plot 1: 2.88 lb, which is 1.44 lb for each of the 2 beds.",
+      "How much goes where, in each direction:",
+      "plot 1: 1.44 lb, which is 11.5 oz wt for each of the 2 beds.",
     ]);
     expect(card.cautions).toHaveLength(6);
     expect(spreadingCard(planSpreading(LAWN)).loads).toEqual([
@@ -362,7 +362,7 @@ describe("the working and the card of a job of granules", () => {
     expect(spreadingCard(planSpreading(TREES)).facts[0]).toEqual({ name: "How many", value: "45 trees" });
     const named = spreadingCard(planSpreading({ ...full, name: "East beds" }));
     expect(named.facts[0]).toEqual({ name: "Where", value: "East beds" });
-    expect(named.order[1]).toMatch(/^East beds: 2\.88 lb/);
+    expect(named.order[1]).toMatch(/^East beds: 1\.44 lb/);
     const once = spreadingCard(planSpreading({ ...LAWN, spreader: { hopper: qty(50, "lb") } }));
     expect(once.loads[0]?.steps[0]).toBe("Fill the hopper with 50 lb and spread it.");
     const two = { ...LAWN, plot: [{ ...LAWN.plot, name: "North" }, LAWN.plot] };
@@ -478,8 +478,8 @@ describe("the worksheet of a job of granules", () => {
     expect(sheet.summary[0]).toEqual({ name: "Treated area", value: "720 sq ft" });
     expect(sheet.totals).toEqual([
       {
-        name: "How much goes where, in both directions together",
-        value: "plot 1: 2.88 lb, which is 1.44 lb for each of the 2 beds.",
+        name: "How much goes where, in each direction",
+        value: "plot 1: 1.44 lb, which is 11.5 oz wt for each of the 2 beds.",
       },
       {
         name: "Lengthwise over all of it: 1.44 lb",

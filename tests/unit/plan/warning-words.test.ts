@@ -337,9 +337,9 @@ describe("a plan warns, word for word, of", () => {
           severity: "warning",
           path: "loads[3]",
           message:
-            "The last load is only 0.273 gal: hard to measure for, and the pump may not pick it all up. Split the mix into equal loads.",
+            "The last load is only 35 fl oz: hard to measure for, and the pump may not pick it all up. Split the mix into equal loads.",
           figures: {
-            last: { value: 0.273, unit: "gal" },
+            last: { value: 35, unit: "fl_oz" },
             full: { value: 4, unit: "gal" },
             percent: { value: 6.8, unit: "%" },
           },

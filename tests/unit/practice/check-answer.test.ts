@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { checkAnswer, practiceProblem, problemFrom } from "../../../src/practice/index.ts";
-import { qty } from "../../../src/units/index.ts";
+import { type Quantity, qty } from "../../../src/units/index.ts";
 import { SPANISH_PRACTICE_WORDS } from "../../../src/words/es-practice.ts";
 import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
@@ -156,6 +156,39 @@ describe("checkAnswer", () => {
     expect(checked(mix, "3.02 gal")).toEqual(["mistake", "dose-rounded-up"]);
   });
 
+  it("takes an amount for the same in any unit: right, rounded or wrong", () => {
+    // 1 ac at 18 gal/ac and 3 pt/ac, 5% extra: 50.4 fl oz. Without product for the extra, 48 fl oz are 3 pt.
+    const reserve = problemFrom("reserve", {
+      area: qty(1, "ac"),
+      carrierRate: qty(18, "gal/ac"),
+      extra: 5,
+      rate: qty(3, "pt/ac"),
+    });
+    expect(reserve.answer).toEqual(qty(50.4, "fl_oz"));
+    const [, mistake] = checked(reserve, "48 fl oz");
+    expect(mistake).toBeDefined();
+    for (const typed of ["3 pt", "1.5 qt", "6 cups"])
+      expect(checked(reserve, typed)).toEqual(["mistake", mistake]);
+    // 2.08 fl oz may be rounded down to 2, which are 4 tbsp and 1/4 cup.
+    const mix = problemFrom("percent-mix", { percent: percent(2), fill: qty(0.8125, "gal") });
+    expect(mix.answer).toEqual(qty(2.08, "fl_oz"));
+    expect(checked(mix, "2 fl oz")).toEqual(["rounded"]);
+    for (const typed of ["4 tbsp", "1/4 cup"])
+      expect(checkAnswer(mix, typed).says).toBe(
+        "Right, but rounded, and in another unit. The exact answer is 2.08 fl oz.",
+      );
+    const speed = problemFrom("timed-speed", { distance: qty(200, "ft"), time: qty(30, "s") });
+    const [mph] = [(speed.answer as Quantity).value];
+    expect(checked(speed, `${mph} mi/h`)).toEqual(["right"]);
+  });
+
+  it("asks for one number where a count comes in parts", () => {
+    for (const typed of ["2 full loads and a part load", "2 loads plus a small one"])
+      expect(() => checkAnswer(loads, typed)).toThrow(
+        "Enter one number: how many in all, the last part too.",
+      );
+  });
+
   it("finds the mistake behind a wrong answer, and says how to see and to mend it", () => {
     // 64 gal on 1/40 ac.
     const { says, mistakes, off } = checkAnswer(strip, 2560);
@@ -269,7 +302,7 @@ describe("checkAnswer", () => {
     // Fluid ounces as gallons, and the width in inches: 20 x 128 / 12.
     const { mistakes, says } = checkAnswer(strip, (20 * 128) / 12);
     expect(mistakes.map(({ mistake }) => mistake)).toEqual(["small-unit-as-large", "width-in-small-unit"]);
-    expect(says).toMatch(/^Not right\. Two mistakes explain this answer\. The amount.*The width/);
+    expect(says).toMatch(/^Not right\. Two mistakes could explain this answer\. The amount.*The width/);
     // A pint of 8 fl oz, and the product for a whole acre in each tank.
     expect(checked(tank, 16)).toEqual(["mistake", "unscaled-tank", "pint-of-8"]);
   });
@@ -390,7 +423,9 @@ describe("checkAnswer", () => {
   it("finds the product that went in too early or too late", () => {
     // D, C, A, B is right: conditioner, granules, emulsion, adjuvant.
     const order = problemFrom("mixing-order", { products: ["EC", "adjuvant", "WG", "water-conditioner"] });
-    expect(checked(order, "dcab")).toEqual(["right"]);
+    for (const answer of ["dcab", "D, C, A, and B", "D then C then A, then B", "Add D, C, A, B"])
+      expect(checked(order, answer)).toEqual(["right"]);
+    expect(() => checkAnswer(order, "?")).toThrow("Enter only the letters, in their order.");
     expect(checked(order, "DACB")).toEqual(["mistake", "liquids-before-powders"]);
     expect(checked(order, "D C B A")).toEqual(["mistake", "adjuvant-first"]);
     expect(checked(order, "CADB")).toEqual(["mistake", "conditioner-last"]);

@@ -771,6 +771,8 @@ describe("the schemas", () => {
       conditions: CONDITIONS,
     };
     expect(parseCalibrationRecord(record)).toEqual(record);
+    // A form has all numbers as text.
+    expect(parseCalibrationRecord({ ...record, version: "1" })).toEqual(record);
     expect(
       faults({ ...record, conditions: { operator: 5, nozzleCount: 0 } }, parseCalibrationRecord),
     ).toEqual(["not-a-quantity conditions.operator", "out-of-range conditions.nozzleCount"]);
