@@ -176,7 +176,7 @@ export function geodesicArea(shape: GeoJsonPolygon | GeoJsonMultiPolygon | GeoJs
   const polygons = geometry.type === "Polygon" ? [geometry.coordinates] : geometry.coordinates;
   const places = polygons.flat().reduce((sum, ring) => sum + ring.length, 0);
   if (places > MOST_PLACES)
-    throw refusal("out-of-range", "places-many", at, "Enter {limit} places or fewer, not {given}.", {
+    throw refusal("out-of-range", "places-many", at, "Enter at most {limit} places, not {given}.", {
       given: places,
       limit: MOST_PLACES,
     });

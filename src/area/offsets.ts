@@ -62,7 +62,8 @@ function ruleFits({ offsets, rule }: Partly<OffsetsInput>, check: Check): void {
   if (offsets === undefined || rule === undefined) return;
   const [given, limit] = [offsets.length, { trapezoidal: 2, simpson: 3, "mid-strip": 1 }[rule]];
   if (given < limit)
-    check.fault("too-few", "list-short", "offsets", "Enter at least {limit}, not {given}.", {
+    check.fault("too-few", "list-short", "offsets", 'Enter at least {limit} under "{list.field}".', {
+      list: "offsets",
       given,
       limit,
     });

@@ -3,6 +3,7 @@ import type { Check, Field } from "../units/check.js";
 import { dimensionOf } from "../units/dimensions.js";
 import {
   about,
+  askedByAgreement,
   byGiven,
   type ChoiceField,
   choice,
@@ -152,6 +153,24 @@ export const RATE_EXAMPLES = {
   metric: { value: 2, unit: "L/ha" },
 } as const;
 
+/** The same of a dry product. */
+const DRY_EXAMPLES = {
+  us: { value: 4, unit: "oz/ac" },
+  imperial: { value: 4, unit: "oz/ac" },
+  metric: { value: 1, unit: "kg/ha" },
+} as const;
+
+/** The examples that fit a dry product, where a rate is of one. */
+function ofDry({ input, path }: Check): typeof DRY_EXAMPLES | undefined {
+  let form: unknown;
+  let holder = input as Readonly<Record<string | number, unknown>> | undefined | null;
+  for (const step of path) {
+    form = holder?.form ?? form;
+    holder = holder?.[step] as typeof holder;
+  }
+  return form === "dry" ? DRY_EXAMPLES : undefined;
+}
+
 /** What messages call a rate of active ingredient. */
 export const ACTIVE_NAME = "activeRate";
 
@@ -166,7 +185,12 @@ const PER_TREATED = "A bare rate per area is per treated area. More than 0.";
 
 /* @__NO_SIDE_EFFECTS__ */
 function perArea(range: Range = "positive"): QuantityField<VolumeRate | MassRate> {
-  return called(quantity(PER_TREATED, ["volumeRate", "massRate"], range), "ratePerArea", RATE_EXAMPLES);
+  return called(
+    quantity(PER_TREATED, ["volumeRate", "massRate"], range),
+    "ratePerArea",
+    RATE_EXAMPLES,
+    ofDry,
+  );
 }
 
 /* @__NO_SIDE_EFFECTS__ */
@@ -263,6 +287,7 @@ const PLAIN_RATE: QuantityField<Exclude<SingleRate, AreaRate | PartsRate | Activ
   ]),
   "labelRate",
   RATE_EXAMPLES,
+  ofDry,
 );
 
 const AREA_RATE: ObjectField<AreaRate> = areaRate(perArea());
@@ -277,11 +302,36 @@ export const SINGLE_RATE: EitherField<SingleRate> = named(
   ),
 );
 
-const RATE_RANGE: ObjectField<RateRange> = object<RateRange>({
-  low: about("The label's lowest rate.", SINGLE_RATE),
-  high: about("The label's highest rate.", SINGLE_RATE),
-  chosen: about("The rate that is used.", SINGLE_RATE),
-});
+const RATE_RANGE: ObjectField<RateRange> = object<RateRange>(
+  {
+    low: about("The label's lowest rate.", SINGLE_RATE),
+    high: about("The label's highest rate.", SINGLE_RATE),
+    chosen: about("The rate that is used.", askedByAgreement(SINGLE_RATE)),
+  },
+  [rateChosen],
+);
+
+/** Asks which rate of a range is used, with its ends as they were entered. */
+function rateChosen({ low, high, chosen }: Partly<RateRange>, check: Check): void {
+  if (chosen !== undefined || check.hasFault("chosen")) return;
+  const ends = [low, high].flatMap((rate) => {
+    const read = rate && readRate(rate);
+    return read === undefined || read.kind === "parts" ? [] : [read.quantity];
+  });
+  const [from, to] = ends.map(({ value, unit }) => ({ value, unit }));
+  if (from !== undefined && to !== undefined)
+    check.fault("missing", "choose-rate-between", "chosen", "Choose the rate to use, from {low} to {high}.", {
+      low: from,
+      high: to,
+    });
+  else
+    check.fault(
+      "missing",
+      "choose-rate",
+      "chosen",
+      "Choose the rate to use from those that the label gives.",
+    );
+}
 
 /** A rate as a label gives it, or a range of rates with the one chosen. */
 export const LABEL_RATE: EitherField<LabelRate> = named(

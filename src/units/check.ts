@@ -50,7 +50,7 @@ export class Check {
    * @param system - the system that examples in messages follow; that of the first unit in the input unless given
    */
   constructor(
-    private readonly input?: unknown,
+    readonly input?: unknown,
     readonly texts: TextReader | undefined = undefined,
     system?: UnitSystem,
   ) {
@@ -61,6 +61,11 @@ export class Check {
   get system(): UnitSystem {
     this.followed ??= firstSystem(this.input);
     return this.followed;
+  }
+
+  /** The name of what is being read; of a place in a list, the list's. */
+  get name(): string {
+    return this.path.filter((step) => typeof step === "string").at(-1) as string;
   }
 
   /** Reads a field of what is being read, or a place in a list. */
@@ -94,26 +99,42 @@ export class Check {
   /** Notes what was thrown by a reader of text. */
   caught(error: unknown): undefined {
     if (!(error instanceof SprayMathError)) throw error;
-    const { code, key, figures, message } = error;
-    return this.note({ code, key, figures, message }, "");
+    return this.note(error, "");
+  }
+
+  /** Notes a value that is no number. */
+  noNumber(value: unknown, at = ""): undefined {
+    const isText = typeof value === "string";
+    return this.fault(
+      "not-a-quantity",
+      isText ? "number-not-text" : "enter-number",
+      at,
+      isText ? "Enter a number, not text." : "Enter a number here.",
+      { given: shown(value) },
+    );
   }
 
   /** Notes a field that is not known, with the one it was probably meant to be: one that isn't there yet. */
   unknownField(name: string, known: readonly string[], holder: object): undefined {
-    const cut = shortened(name);
-    const meant = nearest(
-      cut,
-      known.filter((other) => !isGiven(other, holder)),
-    );
-    return this.fault(
-      "unknown-field",
-      meant === undefined ? "field-unknown" : "field-misspelled",
-      cut,
-      meant === undefined
-        ? "There is no field {given} here. The fields are: {choices}."
-        : "There is no field {given} here. Did you mean {meant}?",
-      { given: shown(name), choices: known, ...(meant !== undefined && { meant }) },
-    );
+    const at = shortened(name);
+    const left = known.filter((other) => !isGiven(other, holder));
+    const meant = nearest(at, left);
+    const figures = { given: shown(name), choices: known };
+    return meant === undefined
+      ? this.fault(
+          "unknown-field",
+          "field-unknown",
+          at,
+          "There is no field {given} here. The fields are: {choices}.",
+          figures,
+        )
+      : this.fault(
+          "unknown-field",
+          "field-misspelled",
+          at,
+          "There is no field {given} here. Did you mean {meant}?",
+          { ...figures, meant },
+        );
   }
 
   /** Notes a fault that has its words already. */

@@ -40,6 +40,12 @@ export function about<F extends Field<unknown>>(text: string, field: F): F {
   return changed(field, { about: text });
 }
 
+/** The same field, where an agreement of what holds it says that it is missing. */
+/* @__NO_SIDE_EFFECTS__ */
+export function askedByAgreement<F extends Field<unknown>>(field: F): F {
+  return changed(field, { missing: () => undefined });
+}
+
 /** What a number may be. */
 export interface Limits {
   /** More than this. */
@@ -66,7 +72,7 @@ export class NumberField<T extends number = number> extends Field<T> {
       typeof input === "string" && check.texts ? check.fromText((texts) => texts.number(input)) : input;
     if (value === undefined) return undefined;
     if (typeof value !== "number") {
-      return noNumber(value, "", check);
+      return check.noNumber(value);
     }
     return inLimits(value, this.limits, check) ? ((value + 0) as T) : undefined;
   }
@@ -74,15 +80,6 @@ export class NumberField<T extends number = number> extends Field<T> {
   missing(check: Check): undefined {
     return check.fault("missing", "enter-number", "", "Enter a number here.");
   }
-}
-
-/** Notes a value that is no number. */
-export function noNumber(value: unknown, at: string, check: Check): undefined {
-  return typeof value === "string"
-    ? check.fault("not-a-quantity", "number-not-text", at, "Enter a number, not text.", {
-        given: shown(value),
-      })
-    : check.fault("not-a-quantity", "enter-number", at, "Enter a number here.", { given: shown(value) });
 }
 
 function inLimits(value: number, { above, min, max, whole }: Limits, check: Check): boolean {
@@ -394,12 +391,14 @@ export class ListField<T> extends Field<readonly T[]> {
     const { item, least, most } = this;
     const { length } = input;
     if (length < least)
-      return check.fault("too-few", "list-short", "", "Enter at least {limit}, not {given}.", {
+      return check.fault("too-few", "list-short", "", 'Enter at least {limit} under "{list.field}".', {
+        list: check.name,
         given: length,
         limit: least,
       });
     if (length > most)
-      return check.fault("out-of-range", "list-long", "", "Enter {limit} or fewer, not {given}.", {
+      return check.fault("out-of-range", "list-long", "", 'Enter at most {limit} under "{list.field}".', {
+        list: check.name,
         given: length,
         limit: most,
       });
@@ -410,7 +409,8 @@ export class ListField<T> extends Field<readonly T[]> {
   }
 
   missing(check: Check): undefined {
-    return check.fault("missing", "list-missing", "", "Enter a list of {limit} or more.", {
+    return check.fault("missing", "list-missing", "", 'Enter at least {limit} under "{list.field}".', {
+      list: check.name,
       limit: this.least,
     });
   }

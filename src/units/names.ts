@@ -124,7 +124,11 @@ export const NAMES: IssueNames = {
     turf: "turf",
     drench: "a drench",
   },
-  field: { used: "amount used", swath: "spray width", caught: "amount caught" },
+  field: {
+    used: "amount used",
+    swath: "spray width",
+    caught: "amount caught",
+  },
   sign: { ".": "a point", ",": "a comma" },
   kind: { "a list": "a list", "an object": "an object", "a function": "a function" },
 };

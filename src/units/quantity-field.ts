@@ -1,7 +1,7 @@
 import { shown } from "../errors.js";
 import { type Check, Field, isGiven, isLeftOut } from "./check.js";
 import { alone, dimensionOf } from "./dimensions.js";
-import { choice, noNumber, optional } from "./fields.js";
+import { choice, optional } from "./fields.js";
 import { type Marked, type Marks, remade } from "./marks.js";
 import type { ExpectedName } from "./names.js";
 import { isBlank, resolvedUnit, resolveUnit, unknownUnit } from "./resolve.js";
@@ -23,6 +23,12 @@ import type {
 /** What values a quantity may have. `any` is any number that formulas can go on with, `finite` any at all. */
 export type Range = "positive" | "nonnegative" | "any" | "finite";
 
+/** An example for each system. */
+type Examples = Readonly<Record<UnitSystem, Quantity>>;
+
+/** Examples for a place, where what stands beside it decides; nothing where the usual ones fit. */
+export type ExamplesAt = (check: Check) => Examples | undefined;
+
 /** What a quantity must be. */
 export interface Demand {
   /** What it may measure. */
@@ -41,7 +47,11 @@ export interface Demand {
   readonly small?: boolean | undefined;
   /** What messages call it, with an example for each system: where naming all that it may measure would say too little. */
   readonly called?:
-    | { readonly name: ExpectedName; readonly examples: Readonly<Record<UnitSystem, Quantity>> }
+    | {
+        readonly name: ExpectedName;
+        readonly examples: Examples;
+        readonly examplesAt?: ExamplesAt | undefined;
+      }
     | undefined;
 }
 
@@ -124,12 +134,14 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
   expected(check: Check): Expected {
     const { dimensions, called } = this.demand;
     if (called === undefined) return expectedOf(dimensions, check);
-    return { expected: called.name, example: called.examples[check.system] };
+    const { name, examples, examplesAt } = called;
+    return { expected: name, example: (examplesAt?.(check) ?? examples)[check.system] };
   }
 
   private fromText(text: string, check: Check): Quantity | undefined {
     const { dimensions, measured, small = measured, called } = this.demand;
-    const asked = small ? "small" : undefined;
+    const example = called?.examplesAt?.(check)?.[check.system];
+    const asked = example?.unit ?? (small ? "small" : undefined);
     return check.fromText((texts) => texts.quantity(text, dimensions, asked, called?.name));
   }
 
@@ -216,7 +228,7 @@ function noValue(value: unknown, check: Check): undefined {
     return check.fault("not-finite", "finite-number", "value", "Enter a number here.", {
       given: String(value),
     });
-  return noNumber(value, "value", check);
+  return check.noNumber(value, "value");
 }
 
 /** Notes a quantity of a dimension that is not among the expected ones. */
@@ -400,14 +412,15 @@ export function smallVolume<Q extends Quantity>(field: QuantityField<Q>): Quanti
   return new QuantityField(field.about, { ...field.demand, small: true });
 }
 
-/** The same field, with a name and examples of its own in messages. */
+/** The same field, with a name and examples of its own in messages; `examplesAt` where others may fit. */
 /* @__NO_SIDE_EFFECTS__ */
 export function called<Q extends Quantity>(
   field: QuantityField<Q>,
   name: ExpectedName,
-  examples: Readonly<Record<UnitSystem, Quantity>>,
+  examples: Examples,
+  examplesAt?: ExamplesAt,
 ): QuantityField<Q> {
-  return new QuantityField(field.about, { ...field.demand, called: { name, examples } });
+  return new QuantityField(field.about, { ...field.demand, called: { name, examples, examplesAt } });
 }
 
 /** Any quantity, with its marks. Says nothing of its size. */

@@ -63,15 +63,11 @@ export function isBlank(unit: unknown): boolean {
 export function resolveUnit(unit: unknown, path = "unit"): ResolvedUnit {
   const known = resolvedUnit(unit);
   if (known !== undefined) return known;
-  if (isBlank(unit))
-    throw new SprayMathError("missing", path, "Choose a unit, such as gal/ac.", {
-      key: "choose-unit",
-      figures: { example: "gal/ac" },
-    });
-  const { key, template, figures } = unknownUnit(unit, "gal/ac");
+  const isMissing = isBlank(unit);
+  const { key, template, figures } = unknownUnit(isMissing ? undefined : unit, "gal/ac");
   // Texts alone: what fills templates with units stands on this file.
   const message = template.replace(/\{(\w+)\}/g, (_, name: string) => String(figures[name]));
-  throw new SprayMathError("unknown-unit", path, message, { key, figures });
+  throw new SprayMathError(isMissing ? "missing" : "unknown-unit", path, message, { key, figures });
 }
 
 /** The fault of what is not a unit, with the one that it was probably meant to be. */

@@ -33,6 +33,7 @@ import { byJug, fillOf, halfOf, inFluidOunces, inTank, numbersIn, roughly, water
 import { coveredText, doneText, lastPassText, placeText, stopText } from "./job/places.js";
 import { inPlotUnits, planInUnits } from "./job/plan-in-units.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
+import { ENGLISH_WORDS } from "./words/english.js";
 import type { Messages } from "./words/messages.js";
 import { type Writer, writerFor } from "./words/writer.js";
 
@@ -105,7 +106,7 @@ export interface FieldCard {
 export function fieldCard(plan: AnyPlan, options: WorksheetOptions = {}): FieldCard {
   const given = checked(options, WORKSHEET_OPTIONS, "options");
   const made = checked(plan, ANY_PLAN, "plan");
-  const writer = { ...writerFor(given), entered: numbersIn(made.input) };
+  const writer = { ...writerFor(given, ENGLISH_WORDS), entered: numbersIn(made.input) };
   const { language, text } = writer.messages;
   const shown = inPlotUnits(planInUnits(made, given.units));
   const refused = isRefused(shown);

@@ -8,6 +8,7 @@ import { cautionTexts } from "./job/facts.js";
 import { numbersIn } from "./job/fit.js";
 import { fillLoads, plotShares, spreadAmounts, spreadingFacts, spreadingInUnits } from "./job/spreading.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
+import { ENGLISH_WORDS } from "./words/english.js";
 import { writerFor } from "./words/writer.js";
 
 /**
@@ -39,7 +40,7 @@ import { writerFor } from "./words/writer.js";
 export function spreadingCard(plan: SpreadingPlan, options: WorksheetOptions = {}): FieldCard {
   const given = checked(options, WORKSHEET_OPTIONS, "options");
   const made = checked(plan, SPREADING_PLAN, "plan");
-  const writer = { ...writerFor(given), entered: numbersIn(made.input) };
+  const writer = { ...writerFor(given, ENGLISH_WORDS), entered: numbersIn(made.input) };
   const { language, text } = writer.messages;
   const shown = spreadingInUnits(made, given.units);
   const amounts = spreadAmounts(shown, writer);

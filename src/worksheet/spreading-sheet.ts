@@ -10,6 +10,7 @@ import { fillLoads, plotShares, spreadAmounts, spreadingFacts, spreadingInUnits 
 import type { WrittenStep } from "./job/steps.js";
 import { sheetLines } from "./lines/written-line.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
+import { ENGLISH_WORDS } from "./words/english.js";
 import { writerFor } from "./words/writer.js";
 import { type Worksheet, worksheetHeadings } from "./worksheet.js";
 
@@ -44,7 +45,7 @@ import { type Worksheet, worksheetHeadings } from "./worksheet.js";
 export function spreadingSheet(plan: SpreadingPlan, options: WorksheetOptions = {}): Worksheet {
   const given = checked(options, WORKSHEET_OPTIONS, "options");
   const made = checked(plan, SPREADING_PLAN, "plan");
-  const writer = { ...writerFor(given), entered: numbersIn(made.input) };
+  const writer = { ...writerFor(given, ENGLISH_WORDS), entered: numbersIn(made.input) };
   const { messages } = writer;
   const { language, text } = messages;
   const shown = spreadingInUnits(made, given.units);

@@ -4,6 +4,7 @@ import type { WorkingLine } from "../units/working-line.js";
 import { WORKING_LINE } from "./lines/working-line.js";
 import { sheetLines, type WrittenLine } from "./lines/written-line.js";
 import { WRITING_OPTIONS, type WritingOptions } from "./options.js";
+import { ENGLISH_WORDS } from "./words/english.js";
 import { writerFor } from "./words/writer.js";
 
 /** Lines of working, and what they are about. */
@@ -63,7 +64,7 @@ export interface WorkingSheet {
  */
 export function workingSheet(input: WorkingSheetInput, options: WritingOptions = {}): WorkingSheet {
   const { title, lines } = checked(input, WORKING_SHEET);
-  const writer = writerFor(checked(options, WRITING_OPTIONS, "options"));
+  const writer = writerFor(checked(options, WRITING_OPTIONS, "options"), ENGLISH_WORDS);
   const { language, text } = writer.messages;
   return {
     kind: "working",

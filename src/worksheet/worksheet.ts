@@ -32,6 +32,7 @@ import { fillOf, inFluidOunces, inTank, numbersIn } from "./job/fit.js";
 import { inPlotUnits, planInUnits } from "./job/plan-in-units.js";
 import { type WrittenStep, writtenSteps } from "./job/steps.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
+import { ENGLISH_WORDS } from "./words/english.js";
 import type { Messages } from "./words/messages.js";
 import { type Writer, writerFor } from "./words/writer.js";
 
@@ -135,7 +136,7 @@ export interface Worksheet {
 export function worksheet(plan: AnyPlan, options: WorksheetOptions = {}): Worksheet {
   const given = checked(options, WORKSHEET_OPTIONS, "options");
   const made = checked(plan, ANY_PLAN, "plan");
-  const writer = { ...writerFor(given), entered: numbersIn(made.input) };
+  const writer = { ...writerFor(given, ENGLISH_WORDS), entered: numbersIn(made.input) };
   const { messages } = writer;
   const { text } = messages;
   const worked = planInUnits(made, given.units);

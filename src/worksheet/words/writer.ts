@@ -7,7 +7,6 @@ import { multipleOf } from "../../units/multiples.js";
 import { numberFormat } from "../../units/numerals.js";
 import { isUnit, resolveUnit } from "../../units/resolve.js";
 import type { BasedFraction, Quantity, Unit } from "../../units/types.js";
-import { ENGLISH_WORDS } from "./english.js";
 import type { Messages, PhraseWords, ToolNames } from "./messages.js";
 
 /** Writes numbers and names for one locale, with one table of words. */
@@ -51,10 +50,10 @@ const SUMMARY_DIGITS = 4;
 const FIELD_DIGITS = 3;
 const EXACT_DIGITS = 12;
 
-/** The writer for these options. Trusts its input. */
-export function writerFor<M extends PhraseWords = Messages>(
+/** The writer for these options; `english` unless they have words. It has no default, which every phrase would carry along. Trusts its input. */
+export function writerFor<M extends PhraseWords>(
   { locale = "en-US", words, digits = 6 }: Writing<M>,
-  english: M = ENGLISH_WORDS as PhraseWords as M,
+  english: M,
 ): Writer<M> {
   const table = words ?? english;
   const plural = pluralsOf(table.language);

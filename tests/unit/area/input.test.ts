@@ -188,7 +188,7 @@ describe("what area is given", () => {
       [() => area.boundaryArea({ corners: round(10_001), unit: "ft" }), "corners"],
       [() => geodesicArea({ type: "Polygon", coordinates: [round(20_001)] }), "coordinates"],
     ] as const)
-      expectRefused(call, "out-of-range", path, "or fewer");
+      expectRefused(call, "out-of-range", path, "at most");
   });
 });
 

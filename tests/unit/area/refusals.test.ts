@@ -185,7 +185,7 @@ describe("what area says of input that cannot be", () => {
       "subtract",
       "You can't cut 100 sq ft out of 100 sq ft. Some ground must be left.",
     ],
-    [() => area.compositeArea({ add: [] }), "too-few", "add", "Enter at least 1, not 0."],
+    [() => area.compositeArea({ add: [] }), "too-few", "add", 'Enter at least 1 under "add".'],
     [
       () => area.compositeArea({ add: [treated as never] }),
       "wrong-area",
@@ -287,7 +287,7 @@ describe("what area says of input that cannot be", () => {
       () => area.offsetsArea({ offsets: [ft(1), ft(2)], spacing: ft(1), rule: "simpson" }),
       "too-few",
       "offsets",
-      "Enter at least 3, not 2.",
+      'Enter at least 3 under "offsets".',
     ],
     [
       () => area.offsetsArea({ offsets: [ft(0), ft(0)], spacing: ft(1), rule: "trapezoidal" }),

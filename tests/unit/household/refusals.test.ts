@@ -109,7 +109,7 @@ describe("what household says of input that cannot be", () => {
       () => measure({ tools: Array.from({ length: 51 }, (_, i) => ({ ...JUG, name: `jug ${i}` })) }),
       "out-of-range",
       "tools",
-      "Enter 50 or fewer, not 51.",
+      'Enter at most 50 under "tools".',
     ],
     [
       () =>

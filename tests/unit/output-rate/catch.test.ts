@@ -80,7 +80,7 @@ describe("catchRate", () => {
   it("refuses a boom of more than 500 nozzles, and takes one of 500", () => {
     const boom = (nozzles: number) => ({ ...good, catches: Array(nozzles).fill(qty(25.6, "fl_oz")) });
     expect(catchRate(boom(500)).value).toBeCloseTo(19.8, 12);
-    expectRefused(() => catchRate(boom(501)), "out-of-range", "catches", "500 or fewer");
+    expectRefused(() => catchRate(boom(501)), "out-of-range", "catches", "at most 500");
   });
 
   it("refuses granules among the sprays", () => {

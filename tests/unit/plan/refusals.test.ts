@@ -70,7 +70,7 @@ describe("what plan says of input that cannot be", () => {
       "plot.ground",
       "This is treated area. Enter the ground area: the whole plot, sprayed or not.",
     ],
-    [() => plot({ kind: "composite", add: [] }), "too-few", "plot.add", "Enter at least 1, not 0."],
+    [() => plot({ kind: "composite", add: [] }), "too-few", "plot.add", 'Enter at least 1 under "add".'],
     [
       () => plot({ kind: "composite", add: [{ ...JOB.plot, length: qty(5, "gal") }] }),
       "wrong-dimension",

@@ -115,6 +115,52 @@ describe("an example in a message", () => {
     expect(said("metric")).toContain("Add the unit that was measured or that the label gives, such as 3 mL.");
   });
 
+  it("is a weight where the product is dry, and goes by the form that stands nearest", () => {
+    says(
+      product("dry", "3 g"),
+      "products[0].rate",
+      "3 g is a weight. Enter the label's rate, such as 4 oz wt/ac.",
+    );
+    says(product("dry", ""), "products[0].rate", "Enter the label's rate, such as 4 oz wt/ac.");
+    says(product("liquid", ""), "products[0].rate", "Enter the label's rate, such as 1.5 pt/ac.");
+    says(
+      product("dry", "3"),
+      "products[0].rate",
+      "Add the unit that was measured or that the label gives, such as 3 oz wt/ac.",
+    );
+    says(
+      product("dry", "3 oz wt/ac", { max: "5 g" }),
+      "products[0].label.max",
+      "5 g is a weight. Enter the label's rate, such as 4 oz wt/ac.",
+    );
+  });
+
+  it("is none of a rate where the label's range is known: one of it is to be chosen", () => {
+    const range = (rate: object) => ({ ...TYPED, products: [{ name: "Product A", form: "liquid", rate }] });
+    const at = "products[0].rate.chosen";
+    for (const chosen of [undefined, null, ""])
+      says(
+        range({ low: "1 pt/ac", high: { value: 2, unit: "pt/ac" }, chosen }),
+        at,
+        "Choose the rate to use, from 1 pt/ac to 2 pt/ac.",
+      );
+    says(
+      range({ low: { rate: "1 pt/ac", per: "ground" }, high: "1 qt/ac" }),
+      at,
+      "Choose the rate to use, from 1 pt/ac to 1 qt/ac.",
+    );
+    for (const low of [{ parts: 1, to: 100, of: "mix" }, "x", undefined])
+      says(range({ low, high: "2 pt/ac" }), at, "Choose the rate to use from those that the label gives.");
+    // A rate that can't be read isn't missing.
+    says(
+      range({ low: "1 pt/ac", high: "2 pt/ac", chosen: "1" }),
+      at,
+      "Add the unit that was measured or that the label gives, such as 1 pt/ac.",
+    );
+    const { issues } = errorOf(() => parsePlanInput(range({ low: "1 pt/ac", high: "2 pt/ac", chosen: "1" })));
+    expect(issues?.filter(({ path }) => path === at)).toHaveLength(1);
+  });
+
   it("is none of the same number where the rate is one of active ingredient: that needs the content", () => {
     for (const rate of [
       "2 lbs ai/ac",
@@ -282,7 +328,9 @@ describe("parsePlanInput", () => {
   });
 
   it("says a single fault in the words of that fault", () => {
-    expect(errorOf(() => parsePlanInput(typed({ tools: [] }))).message).toBe("Enter at least 1, not 0.");
+    expect(errorOf(() => parsePlanInput(typed({ tools: [] }))).message).toBe(
+      'Enter at least 1 under "tools".',
+    );
   });
 
   it("names every field that is missing", () => {

@@ -219,7 +219,7 @@ describe("patternUniformity checks its input once", () => {
       () => patternUniformity({ ...many(201), swath: m(100) }),
       "out-of-range",
       "catches",
-      "200 or fewer",
+      "at most 200",
     );
   });
 });

@@ -157,12 +157,17 @@ describe("what tank-mix says of input that cannot be", () => {
       "rate",
       "A ratio is by volume, but this product is dry. Enter a weight, such as 1 oz wt/gal.",
     ],
-    [() => amount({ low, high }), "missing", "rate.chosen", "Enter the label's rate, such as 1.5 pt/ac."],
+    [
+      () => amount({ low, high }),
+      "missing",
+      "rate.chosen",
+      "Choose the rate to use, from 1 pt/ac to 2 pt/ac.",
+    ],
     [
       () => amount({ low, high, chosen: null }),
       "missing",
       "rate.chosen",
-      "Enter the label's rate, such as 1.5 pt/ac.",
+      "Choose the rate to use, from 1 pt/ac to 2 pt/ac.",
     ],
     [
       () => amount({ low, chosen: low }),

@@ -212,12 +212,12 @@ describe("loads that end on a tank's marks", () => {
 
   it.each<[Partial<LoadsInput>, ErrorCode, string, string]>([
     [{ marks: qty(0, "gal") }, "out-of-range", "marks", "Must be more than 0."],
-    [{ marks: [] }, "too-few", "marks", "Enter at least 1, not 0."],
+    [{ marks: [] }, "too-few", "marks", 'Enter at least 1 under "marks".'],
     [
       { marks: Array.from({ length: 201 }, (_, i) => qty((i + 1) / 100, "gal")) },
       "out-of-range",
       "marks",
-      "Enter 200 or fewer, not 201.",
+      'Enter at most 200 under "marks".',
     ],
     [
       { marks: [qty(1, "gal"), qty(5, "gal")] },
@@ -249,7 +249,7 @@ describe("loads that end on a tank's marks", () => {
       "marks",
       "The tank has no mark from 2 gal, the smallest load, up to 3 gal. Enter the marks that it has.",
     ],
-    [{ split: { fills: [] } }, "too-few", "split.fills", "Enter at least 1, not 0."],
+    [{ split: { fills: [] } }, "too-few", "split.fills", 'Enter at least 1 under "fills".'],
     [
       { split: { fills: [qty(4, "gal"), qty(4.25, "gal")] } },
       "conflict",

@@ -235,22 +235,22 @@ describe("a list", () => {
 
   it("has as many as it may have", () => {
     expect(reads(numbers, [1, 2])).toEqual([1, 2]);
-    expectRefused(() => reads(numbers, [1]), "too-few", "x", "Enter at least 2, not 1.");
-    expectRefused(() => reads(numbers, [1, 2, 3, 4]), "out-of-range", "x", "Enter 3 or fewer, not 4.");
+    expectRefused(() => reads(numbers, [1]), "too-few", "x", 'Enter at least 2 under "x".');
+    expectRefused(() => reads(numbers, [1, 2, 3, 4]), "out-of-range", "x", 'Enter at most 3 under "x".');
     expectRefused(
       () => reads(numbers, { length: 2 }),
       "not-a-quantity",
       "x",
       "This must be a list, not an object.",
     );
-    expectRefused(() => reads(numbers, null), "missing", "x", "Enter a list of 2 or more.");
+    expectRefused(() => reads(numbers, null), "missing", "x", 'Enter at least 2 under "x".');
     expectRefused(() => reads(list("Any.", number("One.")), []), "too-few", "x");
     expect(reads(list("Any.", number("One."), { least: 0 }), [])).toEqual([]);
     expectRefused(
       () => reads(list("Any.", number("One.")), null),
       "missing",
       "x",
-      "Enter a list of 1 or more.",
+      'Enter at least 1 under "x".',
     );
   });
 

@@ -18,7 +18,7 @@ describe("resolveUnit", () => {
   });
 
   it.each(["", " ", null, undefined])("asks for one where %j is none", (unit) => {
-    expectRefused(() => resolveUnit(unit, "u"), "missing", "u", "Choose a unit, such as gal/ac.");
+    expectRefused(() => resolveUnit(unit, "u"), "missing", "u", 'Choose a unit, such as "gal/ac".');
   });
 
   it.each([

@@ -12,7 +12,7 @@ import {
   practiceSheet,
   practiceTopics,
 } from "../../../src/practice/index.ts";
-import { parsePlanInput } from "../../../src/schema/index.ts";
+import { formFields, parsePlanInput } from "../../../src/schema/index.ts";
 import { checkLabel } from "../../../src/tank-mix/index.ts";
 import { describeUnit, parseQuantity, qty, type Unit, unitsOf } from "../../../src/units/index.ts";
 import { conversionLines } from "../../../src/units/working-line.ts";
@@ -113,6 +113,24 @@ describe("the Spanish table", () => {
     const alike =
       /^(functions\.(sqrt|cos|tan)|steps\.product|text\.(totalOf|fills|ofProduct|outCovers)|lines\..*\.(base|x|percent)$)/;
     expect(same.filter(([place]) => !alike.test(place))).toEqual([]);
+  });
+
+  // Twice as strong is "el doble de fuerte" or twice the concentration; "2 veces más fuerte" may as well be three times.
+  it("says how many times too strong a mix is by its concentration", () => {
+    const calques = Object.entries(SPANISH_WORDS.issues).filter(([, text]) =>
+      /veces más (?:fuerte|débil)/.test(text),
+    );
+    expect(calques).toEqual([]);
+  });
+
+  it("names every list that a form has", () => {
+    const paths = (["plan", "batch", "spreading"] as const).flatMap((name) => formFields(name));
+    const lists = paths.flatMap(({ path }) =>
+      [...path.matchAll(/(\w+)\[\]/g)].map(([, name]) => name as string),
+    );
+    expect(lists).toContain("products");
+    const named = Object.keys(SPANISH_WORDS.names.field);
+    expect([...new Set(lists)].filter((name) => !named.includes(name))).toEqual([]);
   });
 
   it("names every tool of every set", () => {
