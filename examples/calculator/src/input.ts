@@ -158,7 +158,8 @@ function valueIn(job: Job, field: Field | undefined): unknown {
   if (field === undefined) return undefined;
   const { text, unit, typed } = entryOf(job, field);
   // Of a part with several shapes the library knows by the field's name, even empty, which one is meant.
-  if (text.trim() === "") return /^plot\.spots|^size\..*\.|^calibration\.speed/.test(field.path) ? "" : undefined;
+  if (text.trim() === "")
+    return /^plot\.spots|^size\..*\.|^calibration\.speed/.test(field.path) ? "" : undefined;
   if (field.kind === "choice") return /^\d+$/.test(text) ? Number(text) : text;
   if (field.kind === "text") return text.trim();
   if (field.kind === "number") return numberText(text).replace(/\s*%$/, "");
