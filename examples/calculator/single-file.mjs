@@ -56,9 +56,17 @@ export async function buildSingleFile(root, folder, name) {
   return gzipSync(html).length;
 }
 
-// Lines of working of plots and calibrations that the page has no questions for. Whoever adds one takes it out of here.
-const NEVER_ASKED =
-  /^(area\.(triangle|trapezoid|circle|ellipse|ring|sector|composite|offsets|unequalOffsets|beds)|output-rate\.(plant|direct|hand|solve|tree-row-(volume|plant)|spreader-(area|row|catch))|tank-mix\.(nutrient|productRate|granules-(rowLength|plants))|household\.volumeOfWeight)/;
+// Working and errors of what the page has no questions for, and errors of programs. Whoever adds a question takes its own out of here.
+const NEVER_SHOWN = new RegExp(
+  [
+    "^area\\.(triangle|trapezoid|circle|ellipse|ring|sector|composite|offsets|unequalOffsets|beds)",
+    "^output-rate\\.(plant|direct|hand|solve|tree-row-(volume|plant)|spreader-(area|row|catch))",
+    "^tank-mix\\.(nutrient|productRate|granules-(rowLength|plants))|^household\\.volumeOfWeight",
+    "^(simpson|offsets|station|sides-apart|hole|lengths|price|nutrient|step-twice|bulk-density|density|content)",
+    "^(range-upside|chosen|choose-rate|zone|tool|set-in|json|object|field|fields|plan|result-for|schema|words|figure)-",
+    "^(Simpson|Heron|mid-ordinate|trapezoidal)",
+  ].join("|"),
+);
 
 /** The script without words that this page never shows. */
 function lean(script) {
@@ -81,7 +89,7 @@ function lean(script) {
   const isUsed = (name) =>
     rest.includes(/^[a-z-]+\.[A-Za-z]+/.exec(name)?.[0] ?? name) ||
     rest.includes(`${name.split("-")[0]}-\${`);
-  for (const name of names.filter((one) => NEVER_ASKED.test(one) || !isUsed(one)))
+  for (const name of names.filter((one) => NEVER_SHOWN.test(one) || !isUsed(one)))
     text = text.replace(new RegExp(`"${name.replace(/[*+]/g, "\\$&")}":(?:${ENTRY}),?`, "g"), "");
   // The name of an error only has to be the same where it is raised and in the Spanish table: a number is shorter. Not of a name
   // that others are put together from.
