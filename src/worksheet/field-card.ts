@@ -16,8 +16,6 @@ import {
   coveredByAll,
   coveredByEach,
   coversText,
-  emptyText,
-  hasRestBefore,
   lastSprayed,
   leftAtEnd,
   nameFacts,
@@ -221,11 +219,7 @@ function coverageSteps(
   const last = lastSprayed(plan);
   if (ends.length === 0) return [text.useAll];
   if (places.length === 1 && first === last) return [lastText(last, ends, plan, writer)];
-  // Whoever started further on than planned would stop with mix left, and the next load would be too strong on top of it.
-  const isFurther = places.some((at) => at !== last && hasRestBefore(at + 1, plan));
-  if (places.length === 1)
-    return [isFurther ? pastText(first, ends, plan, writer) : outToText(first, ends, plan, writer)];
-  if (isFurther) return [emptyText(places, ends, plan, writer)];
+  if (places.length === 1) return [outToText(first, ends, plan, writer)];
   const known = endsText(places, ends, plan, writer);
   // Where loads differ, the places where they end say how.
   const isSaid = known !== undefined && coveredByEach(places, ends, plan, writer) === undefined;
@@ -248,8 +242,7 @@ function endsText(
   if (out.length > MOST_ENDS) return undefined;
   const done = out.flatMap((at) => {
     const end = ends[at];
-    // Where something was left, each load ends further on than what it is for.
-    const place = end && !hasRestBefore(at + 1, plan) ? doneText(end, plan, writer) : undefined;
+    const place = end && doneText(end, plan, writer);
     return place === undefined ? [] : [fill(text.loadRunsOut, { load: at + 1, done: place })];
   });
   if (done.length < out.length) return undefined;
@@ -270,8 +263,6 @@ function lastText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: W
   if (!("area" in plan)) return fill(text.use, { area });
   const place = placeText(end, plan, writer);
   if (place === undefined) return fill(text.spray, { area: aboutText(area, end, writer) });
-  // What the load before has left goes on first.
-  if (hasRestBefore(at, plan)) return fill(text.sprayOn, { place });
   return fill(text.sprayTo, { covers: roughText(at, end, plan, writer), place });
 }
 
@@ -288,15 +279,6 @@ function outToText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: 
       ? fill(text.outCovers, { covers: aboutText(area, end, writer) })
       : fill(text.outTo, { covers: roughText(at, end, plan, writer), place });
   return outText([at], covers, plan, writer);
-}
-
-/** A load that runs out further on than what it is for, or starts there. */
-function pastText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: Writer): string {
-  const { messages, fill } = writer;
-  const place = "area" in plan && placeText(ends[at] as LoadEnd, plan, writer);
-  return place && !hasRestBefore(at, plan)
-    ? fill(messages.text.sprayPast, { place })
-    : emptyText([at], ends, plan, writer);
 }
 
 /** What a load covers: in rows, or as its area. */

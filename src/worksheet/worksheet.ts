@@ -16,13 +16,11 @@ import {
   cautionTexts,
   coveredByAll,
   coversText,
-  emptyText,
   leftAtEnd,
   mixingText,
   nameFacts,
   outputFacts,
   rateFacts,
-  runsOn,
   type SheetFact,
   sizeFacts,
   totalMixText,
@@ -202,10 +200,7 @@ function writtenLoads(plan: AnyPlan, doses: WrittenDoses["loads"], writer: Write
     const load = plan.loads[first] as Load;
     const area =
       places.length === 1 ? coversText(load, ends[first], writer) : coveredByAll(places, ends, plan, writer);
-    const sprayed = places.some((at) => runsOn(at, plan))
-      ? emptyText(places, ends, plan, writer)
-      : area && fill(text.covers, { area });
-    const covers = isSpare(load) ? text.spareLoad : sprayed;
+    const covers = isSpare(load) ? text.spareLoad : area && fill(text.covers, { area });
     return {
       title: loadsTitle(places, plan, writer),
       numbers: places.map((at) => at + 1),

@@ -210,24 +210,6 @@ function sizeOf({ count, rowLength, area }: CoversBatch, end: LoadEnd | undefine
 }
 
 /**
- * Whether a load of whole rows or plots holds more than they take. What is left of it must be out of the tank before the next load is
- * filled to its mark, or that one is too strong.
- */
-export function hasRest(at: number, { loads, carrier }: AnyPlan): boolean {
-  const { pieces, carrier: mix } = loads[at] as AnyPlan["loads"][number];
-  if (pieces === undefined) return false;
-  const all = loads.reduce((sum, load) => sum + (load.pieces as number), 0);
-  const { unit, value } = carrier.sprayed;
-  const held = at === 0 ? inUnit(carrier.lines, unit) : 0;
-  return moreThan(inUnit(mix, unit) - held, (value * pieces) / all + REST_TO_SEE * value);
-}
-
-/** Whether any load before this one leaves something over. */
-export function hasRestBefore(at: number, plan: AnyPlan): boolean {
-  return plan.loads.slice(0, at).some((_, before) => hasRest(before, plan));
-}
-
-/**
  * What is left when the job is done, and how much of that is reserve. A load of nothing but extra mix isn't mixed unless somebody runs
  * short, so it isn't counted.
  */
@@ -247,11 +229,6 @@ export function leftAtEnd({ leftover, carrier, loads }: AnyPlan): AnyPlan["lefto
   };
 }
 
-/** Whether something is left of a load that another one follows: it goes on the job, before the next load is filled. */
-export function runsOn(at: number, plan: AnyPlan): boolean {
-  return at < plan.loads.length - 1 && hasRest(at, plan);
-}
-
 /** The last load that is sprayed: it comes to the end of the job, with the extra mix still in it. */
 export function lastSprayed({ loads }: AnyPlan): number {
   return loads.filter((load) => !isSpare(load)).length - 1;
@@ -264,33 +241,6 @@ export function outText(places: readonly number[], covers: string, plan: AnyPlan
   const step = fill("area" in plan ? text.sprayOut : text.useOut, { covers });
   const last = lastSprayed(plan);
   return places.includes(last) ? `${step} ${fill(text.doesRest, { load: last + 1 })}` : step;
-}
-
-/** How many plots a load of whole plots is for. */
-function plotsText(at: number, plan: AnyPlan, { messages, fill, count }: Writer): string | undefined {
-  const { pieces } = plan.loads[at] as AnyPlan["loads"][number];
-  return pieces === undefined || plotsOfJob(plan).length < 2
-    ? undefined
-    : fill(messages.text.plots, { n: count(pieces), count: pieces });
-}
-
-/** To spray loads that hold more than they are for until the tank is empty, and the least that each of them covers. */
-export function emptyText(
-  places: readonly number[],
-  ends: readonly LoadEnd[],
-  plan: AnyPlan,
-  writer: Writer,
-): string {
-  const { messages, fill } = writer;
-  const { text } = messages;
-  const { loads } = plan;
-  const size = (at: number): number => sizeOf(loads[at] as CoversBatch, undefined);
-  const least = places.reduce((best, at) => (moreThan(size(best), size(at)) ? at : best));
-  const area =
-    coveredText(ends[least], writer) ??
-    plotsText(least, plan, writer) ??
-    (coversText(loads[least] as CoversBatch, undefined, writer) as string);
-  return outText(places, fill(text.outCovers, { covers: fill(text.atLeast, { area }) }), plan, writer);
 }
 
 // Less than this part of the job nobody sees in a tank.

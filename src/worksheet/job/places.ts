@@ -73,10 +73,7 @@ export function placeText(end: LoadEnd, plan: AnyPlan, writer: Writer): string |
   const { messages, fill, count } = writer;
   const { text } = messages;
   const { unit, done } = end;
-  if (!isRows(unit)) {
-    const isAtEnd = plotsOfJob(plan).length > 1 && isPlotDone(end, plan);
-    return isAtEnd ? plotEndText(end, plan, writer) : undefined;
-  }
+  if (!isRows(unit)) return unit === "part" ? partText(done, end, plan, writer) : undefined;
   const { whole, part } = seen(done);
   if (whole === 0 && part === "") return undefined;
   // A last pass that is narrower than the others counts as a part of one, and is still sprayed all the way down.
@@ -89,6 +86,19 @@ export function placeText(end: LoadEnd, plan: AnyPlan, writer: Writer): string |
   const down = part === "1/2" ? text.halfDownRow : text.downRow;
   const place = part === "" ? fill(text.endOf, { row }) : fill(down, { part, row: sides });
   return alone === undefined ? inPlot(place, end, plan, writer) : place;
+}
+
+/** How much of one of several plots is done, where nothing in it can be counted: `80% of Corner`. */
+function partText(part: number, end: LoadEnd, plan: AnyPlan, writer: Writer): string | undefined {
+  const plots = plotsOfJob(plan);
+  const percent = 5 * Math.round(20 * part);
+  if (plots.length < 2 || percent === 0) return undefined;
+  if (percent === 100) return plotEndText(end, plan, writer);
+  const { messages, fill } = writer;
+  return fill(messages.text.partOf, {
+    percent: { value: percent, unit: "%" },
+    plot: plotName(end.plot ?? 0, plots, writer),
+  });
 }
 
 /** The plots of a job: none of one that has no ground. */
@@ -171,6 +181,7 @@ export function plotName(
 /** How much is done when a load ends: `9 2/3 rows`, `128 pots`; of several plots, in which one. Nothing of a part of the plot. */
 export function doneText(end: LoadEnd, plan: AnyPlan, writer: Writer): string | undefined {
   const { unit, done, along } = end;
+  if (unit === "part") return partText(done, end, plan, writer);
   // Of a plant that is sprayed in part nobody takes note.
   const seenDone = isCount(unit) ? floorDecided(done) : done;
   const amount = amountText(unit, seenDone, writer);
@@ -203,12 +214,15 @@ export function stopText(end: LoadEnd, plan: AnyPlan, writer: Writer): string | 
   const { messages, fill } = writer;
   const { text } = messages;
   const { load, unit, least = 0, most = 0 } = end;
-  if (unit === "part" && !moreThan(1, least))
-    return fill(text.stopBefore, { load, least: plotEndText(end, plan, writer) });
-  const before = amountText(unit, outward(least, unit, floorDecided), writer);
-  const after = amountText(unit, outward(most, unit, ceilDecided), writer);
+  const isPart = unit === "part";
+  const amount = (value: number, whole: (value: number) => number): string | undefined =>
+    isPart
+      ? partText(whole(20 * value) / 20, end, plan, writer)
+      : amountText(unit, outward(value, unit, whole), writer);
+  const before = amount(least, floorDecided);
+  const after = amount(most, ceilDecided);
   if (before === undefined) return undefined;
-  const last = inPlot(after ?? before, end, plan, writer) as string;
+  const last = isPart ? (after ?? before) : (inPlot(after ?? before, end, plan, writer) as string);
   if (after === undefined) return fill(text.stopBefore, { load, least: last });
   return fill(text.stopOutside, { load, least: before, most: last });
 }

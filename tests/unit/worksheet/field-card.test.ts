@@ -294,17 +294,17 @@ describe("a field card for a tank with marks", () => {
     // On top of what is left, the next load would be too strong.
     const [first, second] = steps({ ...marked, reserve: undefined, split: "whole-rows" });
     expect(first?.steps.slice(-2)).toEqual([
-      "Spray to the end of row 7, and on until the tank is empty. Mark where you stop, and start the next load there.",
+      "Spray until the tank is empty: about 7 1/2 rows, to halfway down row 8. Mark where you stop, and start the next load there.",
       // 2.75 gal less 10 fl oz for the hose are 7.53 rows of 0.35415 gal. 5% off either way: 7.17 and 7.93 rows.
       "If load 1 runs out before 7 rows or after 8 rows, stop and calibrate again.",
     ]);
     // Where the first load ends is not the end of a row: the second goes on from there.
-    expect(second?.steps.at(-2)).toBe("Spray on, to the end of row 14.");
+    expect(second?.steps.at(-2)).toBe("Spray about 6 1/2 rows, to the end of row 14.");
     const even = { ...TWO_PRODUCTS, split: "whole-rows", reserve: undefined } as const;
-    expect(steps(even)[0]?.steps.join("\n")).not.toContain("and on until");
+    expect(steps(even)[0]?.steps.join("\n")).toContain("to the end of row 7.");
   });
 
-  it("says of no load where it ends, once something was left over before it", () => {
+  it("says where loads of whole rows that go up to a mark end", () => {
     const plot = { ...TWO_PRODUCTS.plot, rows: 9 } as PlanInput["plot"];
     const tank = qty(4, "gal");
     const split = { rowsPerLoad: 3 } as const;
@@ -312,8 +312,9 @@ describe("a field card for a tank with marks", () => {
     const sprayer = { tank, marks: qty(0.25, "gal") };
     const loads = steps({ ...TWO_PRODUCTS, plot, sprayer, reserve: undefined, split });
     expect(loads.map(({ title }) => title)).toEqual(["Loads 1 to 3 of 3, each"]);
-    expect(loads[0]?.steps.slice(-3)).toEqual([
-      "Spray until the tank is empty: at least 3 rows. Mark where you stop, and start the next load there. Load 3 is the last: stop at the end of the job.",
+    expect(loads[0]?.steps.slice(-4)).toEqual([
+      "Spray until the tank is empty. Mark where you stop, and start the next load there. Load 3 is the last: stop at the end of the job.",
+      "Check where each load runs out: load 1 after about 3 1/2 rows, load 2 after about 7 rows.",
       // 1.25 gal are 3.53 rows. 5% off either way: 3.36 and 3.72 rows.
       "If load 1 runs out before 3 1/4 rows or after 3 3/4 rows, stop and calibrate again.",
       "About 72 fl oz should be left in the tank when the job is done (enough for 59 m²). Don't spray anything twice with it.",
@@ -480,7 +481,7 @@ describe("a field card for a tank with marks", () => {
     expect(covers.length).toBeGreaterThan(1);
   });
 
-  it("says on a sheet too that a load with something left is sprayed until the tank is empty", () => {
+  it("has what a load that goes up to a mark covers on a sheet too", () => {
     const sheetOf = (input: Parameters<typeof planApplication>[0]) => worksheet(planApplication(input)).loads;
     // A bed of 440 sq ft takes 41.25 fl oz, and 96 fl oz are two of them and more.
     const beds = [1, 2, 3, 4, 5].map((bed) => ({
@@ -500,9 +501,7 @@ describe("a field card for a tank with marks", () => {
       products: [{ name: "Product A", form: "liquid", rate: qty(2, "pt/ac") }],
       tools: "us-household",
     });
-    expect(sheet[0]?.covers).toBe(
-      "Spray until the tank is empty: at least 2 plots. Mark where you stop, and start the next load there.",
-    );
+    expect(sheet[0]?.covers).toBe("Covers up to 1,020 sq ft.");
     expect(sheet.at(-1)?.covers).toMatch(/^Covers /);
     const pots = {
       size: { kind: "count", count: qty(500, "pot"), each: qty(3, "fl_oz/pot") },
@@ -511,11 +510,12 @@ describe("a field card for a tank with marks", () => {
       products: [{ name: "Product B", form: "liquid", rate: qty(0.5, "mL/pot") }],
       tools: "syringes",
     } as const;
-    const drench =
-      "Spray or drench until the tank is empty: at least 166 pots. Mark where you stop, and start the next load there.";
-    expect(sheetOf(pots)[0]?.covers).toContain(drench);
+    // 4 gal are 512 fl oz and 170 2/3 pots.
+    expect(sheetOf(pots)[0]?.covers).toBe("Covers up to 171 pots.");
     const [card] = fieldCard(planApplication(pots)).loads;
-    expect(card?.steps.join("\n")).toContain(drench);
+    expect(card?.steps.join("\n")).toContain(
+      "Spray or drench until the tank is empty: about 170 pots for each load.",
+    );
   });
 
   it("has water in milliliters where the fill is", () => {
@@ -754,9 +754,11 @@ describe("a field card for a tank with marks", () => {
         split: "whole-plots",
       }),
     );
-    expect(loads[0]?.steps.slice(-2)).toEqual([
-      "Spray until the tank is empty: at least 2 plots. Mark where you stop, and start the next load there.",
-      "If load 1 runs out before the end of Green 2, stop and calibrate again.",
+    expect(loads[0]?.steps.slice(-3)).toEqual([
+      // 2,178 sq ft: 18% of the third. 5% off either way: 2,074 and 2,293 sq ft.
+      "Spray until the tank is empty: about 2,180 sq ft for each load. Mark where you stop, and start the next load there.",
+      "Check where each load runs out: load 1 after about 20% of Green 3, load 2 after about 35% of Green 5.",
+      "If load 1 runs out before 5% of Green 3 or after 30% of Green 3, stop and calibrate again.",
     ]);
   });
 
