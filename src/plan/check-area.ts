@@ -1,5 +1,5 @@
 import { type Calibration, measurementOf } from "../output-rate/calibration.js";
-import type { Measurement } from "../output-rate/measurement.js";
+import type { CatchMeasurement, Measurement } from "../output-rate/measurement.js";
 import { rateUsed, readRate, type SingleRate } from "../tank-mix/label-rate.js";
 import { orderOf, ratioOf, scaled } from "../units/quantity.js";
 import type { Length } from "../units/types.js";
@@ -101,8 +101,12 @@ function bandWarnings(
   const gap = leavesNone ? [gapWarning(band, spacing, path)] : [];
   if (width === undefined) return gap;
   const passes = bands.map((one) => scaled(one, rowsPerPass));
-  if (passes.some((pass) => fits(measurement, width, pass))) return gap;
-  return [...gap, swathWarning(width, passes[0] as Length, band, spacing, path, widthPath)];
+  const pass = passes[0] as Length;
+  if (measurement.kind === "catch" && measurement.catches.length > 1 && orderOf(width, pass) === -1)
+    return [...gap, ...boomWarnings(measurement, pass, path)];
+  if (passes.some((one) => fits(measurement, width, one))) return gap;
+  const isStrip = measurement.kind !== "catch" && measurement.kind !== "flow";
+  return [...gap, swathWarning({ width, isStrip }, pass, band, spacing, path, widthPath)];
 }
 
 function gapWarning(band: Length, spacing: Length, path: string): Warning {
@@ -156,10 +160,43 @@ const OTHER_WIDTH = {
         "Your test strip was {width} wide, but one pass treats {pass}: the mix may be {times} times too weak. Check both widths, and the rows or beds per pass.",
     },
   },
+  // Water that was caught, or a flow: no strip has been sprayed.
+  nozzle: {
+    strong: {
+      key: "nozzle-width-strong",
+      template:
+        "The calibration is for {width}, but one pass treats {pass}: the mix may be {times} times too strong. Check both widths, and the rows or beds per pass.",
+    },
+    weak: {
+      key: "nozzle-width-weak",
+      template:
+        "The calibration is for {width}, but one pass treats {pass}: the mix may be {times} times too weak. Check both widths, and the rows or beds per pass.",
+    },
+  },
 } as const;
 
+/** A boom that reaches over what it treats: the strength is right, and the mix runs out early. */
+function boomWarnings(
+  { catches, width, nozzlesPerRow = 1 }: CatchMeasurement,
+  pass: Length,
+  path: string,
+): Warning[] {
+  const boom = scaled(width, catches.length / nozzlesPerRow);
+  // A boom that is narrower covers the pass going up and down.
+  if (isSame(boom, pass) || orderOf(boom, pass) === -1) return [];
+  return [
+    warning(
+      "boom-over-pass",
+      "warning",
+      path,
+      "Your {nozzles} nozzles spray {boom}, but one pass treats {pass}. The rest lands beside it, and the mix runs out early: shut nozzles, or enter what you spray.",
+      { nozzles: catches.length, boom, pass },
+    ),
+  ];
+}
+
 function swathWarning(
-  width: Length,
+  { width, isStrip }: { readonly width: Length; readonly isStrip: boolean },
   pass: Length,
   band: Length,
   spacing: Length | undefined,
@@ -169,7 +206,8 @@ function swathWarning(
   const wider = ratioOf(width, pass);
   const isStrong = wider > 1;
   const isSpacings = spacing !== undefined && isMultiple(width, spacing);
-  const kind = isSpacings ? (isSame(width, spacing) ? "spacing" : "spacings") : "other";
+  const ofStrip = isSpacings ? (isSame(width, spacing) ? "spacing" : "spacings") : "other";
+  const kind = isStrip ? ofStrip : "nozzle";
   const { key, template } = OTHER_WIDTH[kind][isStrong ? "strong" : "weak"];
   return warning(
     isSpacings ? "swath-is-spacing" : "swath-is-not-band",

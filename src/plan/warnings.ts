@@ -17,6 +17,7 @@ export type WarningCode =
   | "all-ground-treated"
   | "swath-is-spacing"
   | "swath-is-not-band"
+  | "boom-over-pass"
   | "bands-without-gap"
   | "rate-implausible"
   | "speed-implausible"

@@ -1040,6 +1040,12 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "La franja mide {width} de ancho, pero una pasada trata {pass}. Si solo trató {pass}, anote eso: si no, la mezcla lleva {times} veces la concentración debida.",
       "swath-is-spacings-weak":
         "La franja mide {width} de ancho, pero una pasada trata {pass}. Si solo trató {pass}, anote eso: si no, la mezcla queda {times} veces menos concentrada.",
+      "nozzle-width-strong":
+        "La calibración es para {width}, pero una pasada trata {pass}: la mezcla puede llevar {times} veces la concentración debida. Revise los dos anchos, y las hileras o camas por pasada.",
+      "nozzle-width-weak":
+        "La calibración es para {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces menos concentrada. Revise los dos anchos, y las hileras o camas por pasada.",
+      "boom-over-pass":
+        "Sus {nozzles} boquillas rocían {boom}, pero una pasada trata {pass}. Lo demás cae a un lado y la mezcla se acaba antes: cierre boquillas, o anote lo que rocía.",
       "swath-is-not-band-strong":
         "Su franja de prueba medía {width}, pero una pasada trata {pass}: la mezcla puede llevar {times} veces la concentración debida. Revise los dos anchos y las hileras o camas por pasada.",
       "swath-is-not-band-weak":
@@ -1801,6 +1807,12 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       outputRate: "Volumen de aplicación",
       number: "Cantidad",
       eachGets: "Por unidad",
+      eachTimed: "{time} de aplicación ({volume})",
+      band: "Banda",
+      strip: "Franja",
+      onEachRow: "{width} en cada hilera",
+      onOneSide: "{width} en un lado de cada hilera",
+      onBothSides: "{width} en los dos lados de cada hilera",
       rowLength: "Largo de hilera",
       perLength: "Mezcla por largo de hilera",
       totalMix: "Mezcla total",
@@ -1849,11 +1861,13 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       endOf: "el final de {row}",
       plotEnd: "el final de la parcela",
       lastPass: "La última pasada es de solo {width} de ancho. No aplique donde ya aplicó.",
+      lastPassRows: "La última pasada tiene solo {rows}. Cierre lo que rociaría a un lado.",
       lastPasses: "Donde la última pasada es más angosta que las otras, no aplique donde ya aplicó.",
       downRow: "{part} de {row}",
       halfDownRow: "la mitad de {row}",
       placeInPlot: "{place} en {plot}",
       sprayTo: "Aplique más o menos {covers}, hasta {place}.",
+      sprayRest: "Aplique el resto, hasta {place}.",
       sprayAll: "Aplique. Esta carga alcanza para todo el trabajo.",
       runOut: "Revise dónde se acaba cada carga: {ends}.",
       loadRunsOut: "la carga {load} después de más o menos {done}",

@@ -263,7 +263,9 @@ function lastText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: W
   if (!("area" in plan)) return fill(text.use, { area });
   const place = placeText(end, plan, writer);
   if (place === undefined) return fill(text.spray, { area: aboutText(area, end, writer) });
-  return fill(text.sprayTo, { covers: roughText(at, end, plan, writer), place });
+  // Of less than a pass an area says nothing.
+  const covers = coveredText(end, writer) ?? (end.unit === "part" ? area : undefined);
+  return covers === undefined ? fill(text.sprayRest, { place }) : fill(text.sprayTo, { covers, place });
 }
 
 /** A load that another one follows, and about where it runs out. */

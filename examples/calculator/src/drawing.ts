@@ -62,7 +62,9 @@ export function plotDrawing({ input }: JobPlan, system: UnitSystem): Shown {
   const swath = home(width);
   if (plot.kind === "row-bands") {
     const { rows, rowLength, bandWidth, rowSpacing = bandWidth } = plot as Rows;
-    return figure(rowsDrawn(rows, home(rowLength), home(bandWidth), home(rowSpacing), swath), unit);
+    const { rowsPerPass = 1 } = input.sprayer;
+    const drawn = rowsDrawn(rows, home(rowLength), home(bandWidth), home(rowSpacing), swath, rowsPerPass);
+    return figure(drawn, unit);
   }
   if (plot.kind !== "rectangle") return "";
   return figure(blockDrawn(home(plot.length), home(plot.width), swath), unit);
@@ -74,13 +76,14 @@ function rowsDrawn(
   bandWidth: Length,
   rowSpacing: Length,
   swath: Length,
+  rowsPerPass: number,
 ): Drawn {
   const drawn = Math.min(rows, MOST_STRIPES);
   const { along } = passesOver({ length: rowLength, width: bandWidth, swath });
   const [spacing, band] = [valueIn(rowSpacing, "m"), valueIn(bandWidth, "m")];
   const bands = range(drawn).map((row) => ({ from: (row + 0.5) * spacing - band / 2, width: band }));
   const width = band / along.passes;
-  const passes = rows * along.passes;
+  const passes = Math.ceil(rows / rowsPerPass) * along.passes;
   return {
     length: rowLength,
     across: times(rowSpacing, drawn),

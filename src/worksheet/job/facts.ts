@@ -2,14 +2,14 @@ import { isSpare } from "../../plan/coverage.js";
 import type { LoadEnd } from "../../plan/load-ends.js";
 import { type Plot, rowLengthsOf } from "../../plan/plot.js";
 import { longest } from "../../plan/record.js";
-import type { AnyPlan, CoversBatch, SpreadingPlan } from "../../plan/result.js";
+import type { AnyPlan, BatchPlan, CoversBatch, SpreadingPlan } from "../../plan/result.js";
 import { isRange, type SingleRate } from "../../tank-mix/label-rate.js";
 import { onTank } from "../../tank-mix/tank-marks.js";
 import { inUnit } from "../../units/convert.js";
 import { floorDecided, moreThan } from "../../units/decide.js";
 import { orderOf } from "../../units/quantity.js";
 import { atLeast, atMost } from "../../units/three-figures.js";
-import type { Quantity, Volume } from "../../units/types.js";
+import type { Length, Quantity, Time, Volume, VolumePerCount } from "../../units/types.js";
 import type { Writer } from "../words/writer.js";
 import { asEntered, inAcres, inFluidOunces, inLargeUnits, inTank } from "./fit.js";
 import { coveredText, plotName, plotsOfJob } from "./places.js";
@@ -97,7 +97,7 @@ export function nameFacts(plan: AnyPlan | SpreadingPlan, writer: Writer): SheetF
   const { input } = plan;
   const plots = plotsOfJob(plan);
   const isNamed = plots.length <= MOST_NAMED && plots.some(({ name }) => name !== undefined);
-  const names = isNamed ? plots.map((_, at) => plotName(at, plots, writer)).join(", ") : undefined;
+  const names = isNamed ? plots.map((_, at) => plotName(at, plots, writer)).join("; ") : undefined;
   const name = "name" in input ? input.name : undefined;
   // Where a load ends is counted from the first plot on.
   if ("loads" in plan && plots.length > 1 && names !== undefined)
@@ -127,18 +127,51 @@ const MOST_NAMED = 12;
 export function sizeFacts(plan: AnyPlan, writer: Writer): SheetFact[] {
   const { three, exact, messages } = writer;
   const { text } = messages;
-  if ("area" in plan) return [{ name: text.treatedArea, value: three(inAcres(plan.area.treated)) }];
+  if ("area" in plan)
+    return [
+      { name: text.treatedArea, value: three(inAcres(plan.area.treated)) },
+      ...widthFacts(plan, writer),
+    ];
   const { size, area } = plan.input;
   const { carrierPerCount, carrierPerLength } = plan;
   return [
     ...(size.kind === "count" ? [{ name: text.number, value: exact(asEntered(size.count, writer)) }] : []),
-    ...(carrierPerCount ? [{ name: text.eachGets, value: three(inLargeUnits(carrierPerCount)) }] : []),
+    ...(carrierPerCount ? [{ name: text.eachGets, value: eachText(plan, carrierPerCount, writer) }] : []),
     ...(size.kind === "row-length"
       ? [{ name: text.rowLength, value: exact(asEntered(size.length, writer)) }]
       : []),
     ...(carrierPerLength ? [{ name: text.perLength, value: three(carrierPerLength) }] : []),
     ...(area ? [{ name: text.treatedArea, value: exact(asEntered(area, writer)) }] : []),
   ];
+}
+
+/** What is sprayed along each row, where that is the same on all plots. */
+export function widthFacts(plan: AnyPlan, writer: Writer): SheetFact[] {
+  const [first, ...others] = plotsOfJob(plan).map((plot) => widthFact(plot, writer));
+  return first !== undefined && others.every((one) => one?.name === first.name && one.value === first.value)
+    ? [first]
+    : [];
+}
+
+function widthFact(plot: Plot, writer: Writer): SheetFact | undefined {
+  const { messages, fill, exact } = writer;
+  const { text } = messages;
+  const widthText = (length: Length): string => exact(asEntered(length, writer));
+  if (plot.kind === "row-bands")
+    return { name: text.band, value: fill(text.onEachRow, { width: widthText(plot.bandWidth) }) };
+  if (plot.kind !== "tree-rows") return undefined;
+  const words = plot.sides === 2 ? text.onBothSides : text.onOneSide;
+  return { name: text.strip, value: fill(words, { width: widthText(plot.stripWidth) }) };
+}
+
+/** What each plant gets: with a timed wand for how long it is sprayed, which is all that a person sees. */
+function eachText({ input }: BatchPlan, each: VolumePerCount, writer: Writer): string {
+  const { messages, fill, three, exact } = writer;
+  const volume = three(inLargeUnits(each));
+  const given = input.size.kind === "count" ? input.size.each : undefined;
+  return given !== undefined && "flow" in given
+    ? fill(messages.text.eachTimed, { time: exact(asEntered(given.time as Time, writer)), volume })
+    : volume;
 }
 
 /** The output rate, where one is known. */

@@ -1,3 +1,4 @@
+import type { PlanInput } from "../../plan/input.js";
 import { type EndUnit, type LoadEnd, passesOver } from "../../plan/load-ends.js";
 import { equalRows, type Plot, plotsOf, rowLengthsOf } from "../../plan/plot.js";
 import type { AnyPlan, SpreadingPlan } from "../../plan/result.js";
@@ -84,7 +85,7 @@ export function placeText(end: LoadEnd, plan: AnyPlan, writer: Writer): string |
   const row = alone ?? (plotsOfJob(plan).length > 1 ? sideText(numbered, end.along, writer) : numbered);
   const sides = hasTwoSides(end, plan) ? fill(text.bothSides, { row }) : row;
   const down = part === "1/2" ? text.halfDownRow : text.downRow;
-  const place = part === "" ? fill(text.endOf, { row }) : fill(down, { part, row: sides });
+  const place = part === "" ? fill(text.endOf, { row: sides }) : fill(down, { part, row: sides });
   return alone === undefined ? inPlot(place, end, plan, writer) : place;
 }
 
@@ -138,23 +139,34 @@ function isPlotDone({ load, plot = 0 }: LoadEnd, plan: AnyPlan): boolean {
 // Less than this part of a pass nobody sees.
 const NARROW_PASS = 0.02;
 
-/** That a rectangle's last pass is narrower than the others: whoever sprays all of its width sprays ground twice. */
-export function lastPassText({ input }: AnyPlan, { messages, fill, three }: Writer): string | undefined {
+/** That a plot's last pass is narrower than the others: whoever sprays all of its width sprays ground twice, or what isn't the plot. */
+export function lastPassText({ input }: AnyPlan, writer: Writer): string | undefined {
   if (!("plot" in input)) return undefined;
   const plots = plotsOf(input.plot);
-  const narrow = plots.flatMap((plot): Length[] => {
-    const over = passesOver(plot, input.calibration);
-    if (over === undefined) return [];
-    const { across, swath } = over;
-    const width = inUnit(across, swath.unit);
-    const rest = width - floorDecided(width / swath.value) * swath.value;
-    return moreThan(width, swath.value) && moreThan(rest, NARROW_PASS * swath.value)
-      ? [{ value: rest, unit: swath.unit }]
-      : [];
-  });
+  const narrow = plots.flatMap((plot) => narrowPass(plot, input, writer) ?? []);
+  return plots.length > 1 && narrow.length > 0 ? writer.messages.text.lastPasses : narrow[0];
+}
+
+function narrowPass(
+  plot: Plot,
+  { calibration, sprayer: { rowsPerPass = 1 } }: PlanInput,
+  writer: Writer,
+): string | undefined {
+  const { messages, fill, three } = writer;
   const { text } = messages;
-  if (plots.length > 1) return narrow.length > 0 ? text.lastPasses : undefined;
-  return narrow[0] && fill(text.lastPass, { width: three(inInches(narrow[0])) });
+  const rows = equalRows(plot) ?? rowLengthsOf(plot)?.length;
+  if (rows !== undefined) {
+    const rest = rows % rowsPerPass;
+    if (rest === 0 || rows < rowsPerPass) return undefined;
+    return fill(text.lastPassRows, { rows: rowsText(rest, plot.kind === "beds" ? "bed" : "row", writer) });
+  }
+  const over = passesOver(plot, calibration);
+  if (over === undefined) return undefined;
+  const { across, swath } = over;
+  const width = inUnit(across, swath.unit);
+  const rest = width - floorDecided(width / swath.value) * swath.value;
+  if (!moreThan(width, swath.value) || !moreThan(rest, NARROW_PASS * swath.value)) return undefined;
+  return fill(text.lastPass, { width: three(inInches({ value: rest, unit: swath.unit })) });
 }
 
 /** A width of less than a foot in inches. */

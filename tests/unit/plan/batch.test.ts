@@ -392,7 +392,7 @@ describe("the sheets of a job by volume, count or row", () => {
     );
     // 2 L in 20 s for 25 s are 2.5 L a tree, 40 trees to a tank.
     const trees = fieldCard(planApplication(TREES));
-    expect(trees.facts[1]).toEqual({ name: "Each gets", value: "2.5 L/tree" });
+    expect(trees.facts[1]).toEqual({ name: "Each gets", value: "25 s of spraying (2.5 L/tree)" });
     // 100 L are 66.67 trees at 1.5 L: nobody takes note of two thirds of a tree.
     const each = fieldCard(
       planApplication({

@@ -5,10 +5,13 @@ import {
   type PlanInput,
   planApplication,
   THRESHOLDS,
+  type Warning,
   type WarningCode,
 } from "../../../src/plan/index.ts";
 import { forSaying } from "../../../src/plan/warnings.ts";
 import { qty } from "../../../src/units/index.ts";
+import { SPANISH_WORDS } from "../../../src/words/es.ts";
+import { issueText } from "../../../src/worksheet/index.ts";
 import { QUIET, STRIP } from "../../helpers/jobs.ts";
 import { expectRefused, expectSayable } from "../../helpers/refusal.ts";
 
@@ -65,6 +68,40 @@ describe("the warnings of a plan", () => {
     expect(codes(2)).not.toContain("swath-is-not-band");
     expect(codes(4)).not.toContain("swath-is-not-band");
     expect(codes(3)).toContain("swath-is-not-band");
+  });
+
+  it("take the nozzles of a boom for what they are: their spacing is no pass", () => {
+    const plot = { kind: "beds", beds: 8, bedLength: qty(200, "ft"), bedWidth: qty(4, "ft") } as const;
+    const boom = (nozzles: number, width: number, more = {}) =>
+      planApplication({
+        ...QUIET,
+        plot,
+        calibration: {
+          kind: "catch",
+          catches: Array.from({ length: nozzles }, () => qty(26, "fl_oz")),
+          time: qty(60, "s"),
+          speed: qty(3, "mph"),
+          width: qty(width, "in"),
+          ...more,
+        },
+      }).warnings.filter(({ path }) => path === "plot" || path === "calibration.width");
+    // 60 in over 48 in: what reaches the bed is right.
+    const [over] = boom(3, 20);
+    expect(over?.message).toBe(
+      "Your 3 nozzles spray 60 in, but one pass treats 4 ft. The rest lands beside it, and the mix runs out early: shut nozzles, or enter what you spray.",
+    );
+    expect(issueText(over as Warning, { words: SPANISH_WORDS })).toMatch(/^Sus 3 boquillas rocían 60/);
+    expect(boom(3, 16)).toEqual([]);
+    // Up and down the bed.
+    expect(boom(2, 20)).toEqual([]);
+    expect(boom(6, 16, { nozzlesPerRow: 2 })).toEqual([]);
+    // One nozzle is caught where all are alike; wider than the bed it is no spacing.
+    expect(boom(1, 16)).toEqual([]);
+    expect(boom(1, 72)[0]?.message).toBe(
+      "The calibration is for 72 in, but one pass treats 4 ft: the mix may be 1.5 times too strong. Check both widths, and the rows or beds per pass.",
+    );
+    expect(boom(2, 72)[0]?.key).toBe("nozzle-width-strong");
+    expect(boom(1, 20)[0]?.key).toBe("nozzle-width-weak");
   });
 
   it("leave a strip alone that is wider than a band, and one that is all of the rows", () => {

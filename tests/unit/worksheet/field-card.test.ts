@@ -365,7 +365,12 @@ describe("a field card for a tank with marks", () => {
     expect(inFeet.at(-1)?.steps.at(-1)).toMatch(/^The last pass is only 6 in wide\./);
     const rows = { kind: "row-bands", rows: 26, rowLength: qty(60, "ft"), bandWidth: qty(3, "ft") } as const;
     const fours = { ...job, plot: rows, sprayer: { tank: qty(3, "gal"), rowsPerPass: 4 } };
-    expect(steps(fours).at(-1)?.steps.at(-1)).toMatch(/, to the end of the plot\.$/);
+    expect(steps(fours).at(-1)?.steps.slice(-2)).toEqual([
+      expect.stringMatching(/, to the end of the plot\.$/),
+      "The last pass has only 2 rows. Shut off what would spray beside them.",
+    ]);
+    const even = { ...fours, plot: { ...rows, rows: 28 } };
+    expect(steps(even).at(-1)?.steps.at(-1)).toMatch(/^(Spray|If load)/);
   });
 
   it("joins loads that are alike as they are spoken", () => {
@@ -513,9 +518,7 @@ describe("a field card for a tank with marks", () => {
     // 4 gal are 512 fl oz and 170 2/3 pots.
     expect(sheetOf(pots)[0]?.covers).toBe("Covers up to 171 pots.");
     const [card] = fieldCard(planApplication(pots)).loads;
-    expect(card?.steps.join("\n")).toContain(
-      "Spray or drench until the tank is empty: about 170 pots for each load.",
-    );
+    expect(card?.steps.join("\n")).toContain("load 1 after about 170 pots, load 2 after about 341 pots.");
   });
 
   it("has water in milliliters where the fill is", () => {
@@ -704,7 +707,7 @@ describe("a field card for a tank with marks", () => {
       reserve: undefined,
     } as const;
     const plots = fieldCard(planApplication({ ...job, plot: [lawn("Front", 40), lawn("Back", 60)] }));
-    expect(plots.facts[0]).toEqual({ name: "Plots, in this order", value: "Front, Back" });
+    expect(plots.facts[0]).toEqual({ name: "Plots, in this order", value: "Front; Back" });
     // 3 gal are 6,534 sq ft: all 3,000 of Front, and 8.84 passes of 400 on Back.
     const sprayer = { tank: qty(3, "gal") };
     const back = fieldCard(
@@ -734,6 +737,26 @@ describe("a field card for a tank with marks", () => {
     expect(factsOf({ ...rows, rowLengths: many }).map(({ name }) => name)).not.toContain(
       "Rows, in this order",
     );
+  });
+
+  it("says how wide the band or strip of each row is, and on how many sides, where all plots have the same", () => {
+    const factsOf = (plot: PlanInput["plot"]) =>
+      fieldCard(planApplication({ ...TWO_PRODUCTS, plot, sprayer: { tank: qty(4, "gal") } }))
+        .facts.filter(({ name }) => ["Band", "Strip"].includes(name))
+        .map(({ value }) => value);
+    const band = (bandWidth: number) =>
+      ({ kind: "row-bands", rows: 4, rowLength: qty(90, "ft"), bandWidth: qty(bandWidth, "in") }) as const;
+    expect(factsOf(band(15))).toEqual(["15 in on each row"]);
+    expect(factsOf([band(15), { ...band(15), rows: 9 }])).toEqual(["15 in on each row"]);
+    expect(factsOf([band(15), band(20)])).toEqual([]);
+    const trees = {
+      kind: "tree-rows",
+      rows: 3,
+      rowLength: qty(150, "ft"),
+      stripWidth: qty(3, "ft"),
+    } as const;
+    expect(factsOf({ ...trees, sides: 2 })).toEqual(["3 ft on both sides of each row"]);
+    expect(factsOf({ ...trees, sides: 1 })).toEqual(["3 ft on one side of each row"]);
   });
 
   it("ends loads of whole plots at a plot, and says when one runs out too soon", () => {
