@@ -56,9 +56,17 @@ export async function buildSingleFile(root, folder, name) {
   return gzipSync(html).length;
 }
 
-// Lines of working of plots and calibrations that the page has no questions for. Whoever adds one takes it out of here.
-const NEVER_ASKED =
-  /^(area\.(triangle|trapezoid|circle|ellipse|ring|sector|composite|offsets|unequalOffsets|beds)|output-rate\.(plant|direct|hand|solve|tree-row-volume)|tank-mix\.(nutrient|productRate))/;
+// Working and errors of what the page has no questions for, and errors of programs. Whoever adds a question takes its own out of here.
+const NEVER_SHOWN = new RegExp(
+  [
+    "^area\\.(triangle|trapezoid|circle|ellipse|ring|sector|composite|offsets|unequalOffsets|beds)",
+    "^output-rate\\.(plant|direct|hand|solve|tree-row-(volume|plant)|spreader-(area|row|catch))",
+    "^tank-mix\\.(nutrient|productRate|granules-(rowLength|plants))|^household\\.volumeOfWeight",
+    "^(simpson|offsets|station|sides-apart|hole|lengths|price|nutrient|step-twice|bulk-density|density|content)",
+    "^(range-upside|chosen|choose-rate|zone|tool|set-in|json|object|field|fields|plan|result-for|schema|words|figure)-",
+    "^(Simpson|Heron|mid-ordinate|trapezoidal)",
+  ].join("|"),
+);
 
 // Names of their fields, and of what the page doesn't work out.
 const NEVER_NAMED = [
@@ -99,7 +107,7 @@ function lean(script) {
   const isUsed = (name) =>
     rest.includes(/^[a-z-]+\.[A-Za-z]+/.exec(name)?.[0] ?? name) ||
     rest.includes(`${name.split("-")[0]}-\${`);
-  for (const name of names.filter((one) => NEVER_ASKED.test(one) || !isUsed(one)))
+  for (const name of names.filter((one) => NEVER_SHOWN.test(one) || !isUsed(one)))
     text = text.replace(new RegExp(`"${name.replace(/[*+]/g, "\\$&")}":(?:${ENTRY}),?`, "g"), "");
   for (const name of NEVER_NAMED)
     for (const quote of '"`')

@@ -505,6 +505,18 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   const tools = "us-cups-and-spoons" as const;
   const perAcre = qty(24, "fl_oz/ac");
   const rate24: Typed = [["products[0].rate", "24", "fl_oz/ac"]];
+  const CAUGHT: Typed = [
+    ["calibration.catches[0]", "16"],
+    ["calibration.time", "60"],
+    ["calibration.speed.distance", "300"],
+    ["calibration.speed.time", "68"],
+  ];
+  const catchOf = {
+    kind: "catch" as const,
+    catches: [qty(16, "fl_oz")],
+    time: qty(60, "s"),
+    speed: { distance: qty(300, "ft"), time: qty(68, "s") },
+  };
 
   it.each<
     [
@@ -542,6 +554,53 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
         calibration: { kind: "known", rate: qty(20, "gal/ac") },
         sprayer,
         products: products(qty(2, "tbsp/gal")),
+        tools,
+      },
+    ],
+    [
+      "Whole block",
+      [["calibration.kind", "catch"]],
+      [
+        ["plot.length", "200"],
+        ["plot.width", "60"],
+        ...CAUGHT,
+        ["calibration.width", "20"],
+        ...rest,
+        ...rate24,
+      ],
+      {
+        plot: { kind: "rectangle", length: qty(200, "ft"), width: qty(60, "ft"), fraction: 1, name: "Job 1" },
+        calibration: { ...catchOf, width: qty(20, "in") },
+        sprayer,
+        products: products(perAcre),
+        tools,
+      },
+    ],
+    [
+      // The band is what one nozzle treats.
+      "Bands along rows",
+      [["calibration.kind", "catch"]],
+      [
+        ["plot.rows", "8"],
+        ["plot.rowLength", "100"],
+        ["plot.bandWidth", "20"],
+        ["plot.rowSpacing", "5"],
+        ...CAUGHT,
+        ...rest,
+        ...rate24,
+      ],
+      {
+        plot: {
+          kind: "row-bands",
+          rows: 8,
+          rowLength: qty(100, "ft"),
+          bandWidth: qty(20, "in"),
+          rowSpacing: qty(5, "ft"),
+          name: "Job 1",
+        },
+        calibration: { ...catchOf, width: qty(20, "in") },
+        sprayer,
+        products: products(perAcre),
         tools,
       },
     ],

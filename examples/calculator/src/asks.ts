@@ -74,6 +74,7 @@ function withAnswer(job: Job, asked: Ask, by: ByChoice): Ask[] {
 }
 
 const COUNT = ask("size.count", ["How many", "Cuántas"], { first: POTS });
+const CATCH_TIME: Text = ["Time of the catch", "Tiempo en que se recogió"];
 const EACH_BY: ByChoice = {
   known: [ask("size.each", ["Mix for each one", "Mezcla para cada una"], { first: SMALL })],
   measured: [
@@ -82,7 +83,7 @@ const EACH_BY: ByChoice = {
   ],
   timed: [
     ask("size.each.flow.caught", ["Caught from the wand", "Cantidad recogida de la lanza"], { first: SMALL }),
-    ask("size.each.flow.time", ["Time of the catch", "Tiempo en que se recogió"]),
+    ask("size.each.flow.time", CATCH_TIME),
     ask("size.each.time", ["Time on each one", "Tiempo en cada una"]),
   ],
 };
@@ -191,6 +192,7 @@ const KNOWN_RATE: Text = ["I know the rate", "Sé el volumen de aplicación"];
 const HOW: Text = ["How do you know what it puts out?", "¿Cómo sabe cuánto echa?"];
 const CALIBRATION = question("calibration.kind", HOW, {
   strip: ["A test strip", "Una franja de prueba"],
+  catch: ["Water caught from the nozzles", "Agua recogida de las boquillas"],
   known: KNOWN_RATE,
 });
 const CANOPY_CALIBRATION = question("canopyCalibration", HOW, {
@@ -213,9 +215,22 @@ const STRIP_HINT: Text = [
   "Llene hasta una marca con agua limpia, rocíe la franja a su paso normal y reponga el agua hasta la marca.",
 ];
 
+const CATCH = [
+  ask("calibration.catches[0]", ["Caught from one nozzle", "Recogido de una boquilla"], {
+    hint: ["The average of all nozzles.", "El promedio de todas."],
+    first: SMALL,
+  }),
+  ask("calibration.time", CATCH_TIME),
+  ask("calibration.speed.distance", ["Distance traveled", "Distancia recorrida"]),
+  ask("calibration.speed.time", ["Time for that distance", "Tiempo en recorrerla"]),
+];
+const NOZZLE_WIDTH = ask("calibration.width", ["Nozzle spacing", "Distancia entre boquillas"], {
+  first: NARROW,
+});
+
 /** How the sprayer's output is known. */
-export function calibrationOf(job: KnownJob): "strip" | "known" | "row" {
-  return chosen(job, isCanopy(job) ? CANOPY_CALIBRATION : CALIBRATION) as "strip" | "known" | "row";
+export function calibrationOf(job: KnownJob): "strip" | "catch" | "known" | "row" {
+  return chosen(job, isCanopy(job) ? CANOPY_CALIBRATION : CALIBRATION) as ReturnType<typeof calibrationOf>;
 }
 
 export function runPath(i: number): string {
@@ -226,6 +241,7 @@ function calibrationAsks(job: KnownJob): Ask[] {
   const how = calibrationOf(job);
   const first = isCanopy(job) ? CANOPY_CALIBRATION : CALIBRATION;
   if (how === "known") return [first, ask("calibration.rate", ["Output rate", "Volumen de aplicación"])];
+  if (how === "catch") return [first, ...CATCH, ...(sharedWidth(job) ? [] : [NOZZLE_WIDTH])];
   if (how === "row") {
     const tested = sides("calibration.sides", ["Sides sprayed in the test", "Lados tratados en la prueba"]);
     return [first, ask("calibration.rowLength", TEST_ROW), tested, USED, JUG];

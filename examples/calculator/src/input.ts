@@ -126,6 +126,14 @@ function inputOf(job: KnownJob, records: readonly ApplicationRecord[]): Tree {
       return { kind: "tree-row", used: used(0), sides, rowLength, rowSpacing: valueAt("plot.rowSpacing") };
     }
     const width = sharedWidth(job)?.path;
+    if (how === "catch")
+      return {
+        kind: "catch",
+        catches: [valueAt("calibration.catches[0]")],
+        time: valueAt("calibration.time"),
+        speed: { distance: valueAt("calibration.speed.distance"), time: valueAt("calibration.speed.time") },
+        width: valueAt(width ?? "calibration.width"),
+      };
     const rows = Number(valueAt("sprayer.rowsPerPass") ?? 1);
     // The band is as wide as the pass, and is entered once.
     const swath = width === undefined ? valueAt("calibration.swath") : times(quantityAt(width), rows);
@@ -150,7 +158,8 @@ function valueIn(job: Job, field: Field | undefined): unknown {
   if (field === undefined) return undefined;
   const { text, unit, typed } = entryOf(job, field);
   // Of a part with several shapes the library knows by the field's name, even empty, which one is meant.
-  if (text.trim() === "") return /^plot\.spots|^size\..*\./.test(field.path) ? "" : undefined;
+  if (text.trim() === "")
+    return /^plot\.spots|^size\..*\.|^calibration\.speed/.test(field.path) ? "" : undefined;
   if (field.kind === "choice") return /^\d+$/.test(text) ? Number(text) : text;
   if (field.kind === "text") return text.trim();
   if (field.kind === "number") return numberText(text).replace(/\s*%$/, "");
@@ -200,12 +209,12 @@ function today(): string {
 
 /** The field of the page for a place in the input: some are entered once and stand in several places. */
 function fieldAt(path: string, job: KnownJob): string {
-  const width = sharedWidth(job)?.path ?? "calibration.swath";
+  const width = sharedWidth(job)?.path;
   const place = path
     .replace(/^calibration\.runs\[\d+\]\.(distance|swath)/, "calibration.$1")
     .replace("calibration.runs[0].used", "calibration.used")
     .replace(/^calibration\..*resolution.*/, JUG)
-    .replace(/^calibration\.swath/, width)
+    .replace(/^calibration\.(?:swath|width)/, width ?? "$&")
     .replace("calibration.rowSpacing", "plot.rowSpacing");
   return isCanopy(job) ? place.replace("plot.stripWidth", "plot.rowSpacing") : place;
 }
