@@ -1410,8 +1410,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "locale-unknown": 'Aquí no se conoce el idioma {given.kind}. Use una clave como "en-US" o "es".',
       "quantity-not-text": "Esto es texto. Anote {expected.expected} como objeto con value y unit.",
       "quantity-expected": "Anote {expected.expected} con su unidad, por ejemplo {example.typed}.",
-      "unit-missing":
-        "Falta la unidad. Anote {expected.expected}, por ejemplo {example.typed}.",
+      "unit-missing": "Falta la unidad. Anote {expected.expected}, por ejemplo {example.typed}.",
       "enter-quantity": "Anote {expected.expected}, por ejemplo {example.typed}.",
       "resolution-and-uncertainty":
         "Anote la resolución o la incertidumbre, no las dos. La incertidumbre ya cuenta la resolución.",
