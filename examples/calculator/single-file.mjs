@@ -75,7 +75,6 @@ const NEVER_NAMED = [
     "subtract",
     "offsets",
     "stations",
-    "catches",
     "bedLength",
     "bedLengths",
     "rowLengths",
