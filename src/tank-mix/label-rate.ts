@@ -1,4 +1,4 @@
-import { joinPath } from "../errors.js";
+import { joinPath, type QuantityFigure } from "../errors.js";
 import type { Check, Field } from "../units/check.js";
 import { dimensionOf } from "../units/dimensions.js";
 import {
@@ -314,23 +314,19 @@ const RATE_RANGE: ObjectField<RateRange> = object<RateRange>(
 /** Asks which rate of a range is used, with its ends as they were entered. */
 function rateChosen({ low, high, chosen }: Partly<RateRange>, check: Check): void {
   if (chosen !== undefined || check.hasFault("chosen")) return;
-  const ends = [low, high].flatMap((rate) => {
-    const read = rate && readRate(rate);
-    return read === undefined || read.kind === "parts" ? [] : [read.quantity];
-  });
-  const [from, to] = ends.map(({ value, unit }) => ({ value, unit }));
-  if (from !== undefined && to !== undefined)
-    check.fault("missing", "choose-rate-between", "chosen", "Choose the rate to use, from {low} to {high}.", {
-      low: from,
-      high: to,
-    });
+  if (low === undefined || high === undefined) check.readAt("chosen", SINGLE_RATE, {});
   else
-    check.fault(
-      "missing",
-      "choose-rate",
-      "chosen",
-      "Choose the rate to use from those that the label gives.",
-    );
+    check.fault("missing", "choose-rate", "chosen", "Choose the rate to use, from {low} to {high}.", {
+      low: figureOf(low),
+      high: figureOf(high),
+    });
+}
+
+function figureOf(rate: SingleRate): QuantityFigure | string {
+  const read = readRate(rate);
+  if (read.kind === "parts") return `${read.parts.parts}:${read.parts.to}`;
+  const { value, unit } = read.quantity;
+  return { value, unit };
 }
 
 /** A rate as a label gives it, or a range of rates with the one chosen. */

@@ -210,7 +210,7 @@ function noUnit(unit: unknown, value: unknown, field: QuantityField<Quantity>, c
       "missing",
       "unit-missing",
       "unit",
-      "The unit is missing. Enter {expected.expected} with its unit, such as {example}.",
+      "The unit is missing. Enter {expected.expected}, such as {example}.",
       { given: shown(value), ...field.expected(check) },
     );
   return refuseUnit(unit, "unit", field.expected(check).example.unit, check);

@@ -295,12 +295,9 @@ function isPartOf(unit: SimpleUnit, whole: SimpleUnit): boolean {
 /** What people go on with after a unit: 5 lb 3 oz. */
 const NEXT_SMALLER: Partial<Record<SimpleUnit, SimpleUnit>> = {
   mi: "ft",
-  rod: "ft",
   yd: "ft",
   ft: "in",
-  km: "m",
   m: "cm",
-  cm: "mm",
   gal: "qt",
   qt: "pt",
   pt: "fl_oz",
@@ -312,7 +309,6 @@ const NEXT_SMALLER: Partial<Record<SimpleUnit, SimpleUnit>> = {
   L: "mL",
   lb: "oz",
   kg: "g",
-  g: "mg",
   h: "min",
   min: "s",
 };

@@ -316,21 +316,14 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         subtract: "figuras que se descuentan",
         products: "productos",
         runs: "pasadas de prueba",
-        passes: "pasadas",
         offsets: "anchos medidos",
         stations: "puntos de medición",
         corners: "esquinas",
         spots: "manchones",
-        records: "registros",
         tools: "utensilios",
-        rates: "dosis",
-        sizes: "tamaños",
         marks: "marcas",
         fills: "llenados",
-        loads: "cargas",
         steps: "pasos",
-        plots: "parcelas",
-        quantities: "cantidades",
         used: USED,
         swath: SWATH,
         distance: DISTANCE,
@@ -1374,8 +1367,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "Una dosis por planta necesita la mezcla que recibe una planta. Anótela, por ejemplo {example}.",
       "size-rowLength":
         "Una dosis por largo de hilera necesita el largo de todas las hileras. Anótelo, por ejemplo {example.typed}.",
-      "choose-rate": "Escoja la dosis que va a usar, de las que da la etiqueta.",
-      "choose-rate-between": "Escoja la dosis que va a usar, de {low} a {high}.",
+      "choose-rate": "Escoja la dosis, de {low} a {high}.",
       "range-upside-down": "La dosis más baja es mayor que la más alta. ¿Están al revés?",
       "chosen-over-high":
         "La dosis usada pasa de la más alta de la etiqueta. Escoja una que la etiqueta permita.",
@@ -1424,8 +1416,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "locale-unknown": 'Aquí no se conoce el idioma {given.kind}. Use una clave como "en-US" o "es".',
       "quantity-not-text": "Esto es texto. Anote {expected.expected} como objeto con value y unit.",
       "quantity-expected": "Anote {expected.expected} con su unidad, por ejemplo {example.typed}.",
-      "unit-missing":
-        "Falta la unidad. Anote {expected.expected} con su unidad, por ejemplo {example.typed}.",
+      "unit-missing": "Falta la unidad. Anote {expected.expected}, por ejemplo {example.typed}.",
       "enter-quantity": "Anote {expected.expected}, por ejemplo {example.typed}.",
       "resolution-and-uncertainty":
         "Anote la resolución o la incertidumbre, no las dos. La incertidumbre ya cuenta la resolución.",
@@ -1457,7 +1448,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "one-number": "Anote solo el número.",
       "unread-one-number": "No se pudo leer {given}. Anote solo el número.",
       "rate-of-active":
-        "{given} es una dosis de ingrediente activo. Anote la dosis del producto, o el ingrediente activo con lo que contiene el producto.",
+        "{given} es una dosis de ingrediente activo. Anote la dosis del producto, o el ingrediente activo y el contenido del producto.",
       "last-unit-not-typed": "Agregue la unidad del último número, por ejemplo {text} {example.typed}.",
       "one-amount": "Anote una cantidad con su unidad, por ejemplo {example.typed}.",
       "unread-one-amount":

@@ -149,8 +149,10 @@ describe("an example in a message", () => {
       at,
       "Choose the rate to use, from 1 pt/ac to 1 qt/ac.",
     );
-    for (const low of [{ parts: 1, to: 100, of: "mix" }, "x", undefined])
-      says(range({ low, high: "2 pt/ac" }), at, "Choose the rate to use from those that the label gives.");
+    const parts = (to: number) => ({ parts: 1, to, of: "mix" });
+    says(range({ low: parts(200), high: parts(100) }), at, "Choose the rate to use, from 1:200 to 1:100.");
+    for (const low of ["x", undefined])
+      says(range({ low, high: "2 pt/ac" }), at, "Enter the label's rate, such as 1.5 pt/ac.");
     // A rate that can't be read isn't missing.
     says(
       range({ low: "1 pt/ac", high: "2 pt/ac", chosen: "1" }),

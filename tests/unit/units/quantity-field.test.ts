@@ -59,14 +59,14 @@ describe("a quantity", () => {
       () => reads(LENGTH, { value: 5 }),
       "missing",
       "x.unit",
-      "The unit is missing. Enter a length with its unit, such as 5 ft.",
+      "The unit is missing. Enter a length, such as 5 ft.",
     );
     for (const unit of [null, "", "  "])
       expectRefused(
         () => reads(LENGTH, { value: 5, unit }),
         "missing",
         "x.unit",
-        "The unit is missing. Enter a length with its unit, such as 5 ft.",
+        "The unit is missing. Enter a length, such as 5 ft.",
       );
     expectRefused(
       () => reads(LENGTH, { value: null, unit: "" }),
