@@ -68,23 +68,6 @@ const NEVER_SHOWN = new RegExp(
   ].join("|"),
 );
 
-// Names of their fields, and of what the page doesn't work out.
-const NEVER_NAMED = [
-  ...[
-    "add",
-    "subtract",
-    "offsets",
-    "stations",
-    "bedLength",
-    "bedLengths",
-    "rowLengths",
-    "base",
-    "height",
-    "diameter",
-  ],
-  ...["concentrate", "stock", "factor", "sides", "activeIngredient", "contains", "nutrient", "low", "high"],
-];
-
 /** The script without words that this page never shows. */
 function lean(script) {
   // What the library says of each field and object: the page has labels of its own. A call takes it first, after a list or after the
@@ -108,9 +91,6 @@ function lean(script) {
     rest.includes(`${name.split("-")[0]}-\${`);
   for (const name of names.filter((one) => NEVER_SHOWN.test(one) || !isUsed(one)))
     text = text.replace(new RegExp(`"${name.replace(/[*+]/g, "\\$&")}":(?:${ENTRY}),?`, "g"), "");
-  for (const name of NEVER_NAMED)
-    for (const quote of '"`')
-      text = text.replace(`${name}:${quote}${SPANISH_WORDS.names.field[name]}${quote},`, "");
   // The name of an error only has to be the same where it is raised and in the Spanish table: a number is shorter. Not of a name
   // that others are put together from.
   for (const [i, name] of Object.keys(issues).entries()) {
