@@ -102,11 +102,14 @@ function bandWarnings(
   if (width === undefined) return gap;
   const passes = bands.map((one) => scaled(one, rowsPerPass));
   const pass = passes[0] as Length;
-  if (measurement.kind === "catch" && measurement.catches.length > 1 && orderOf(width, pass) === -1)
-    return [...gap, ...boomWarnings(measurement, pass, path)];
+  const boom = measurement.kind === "catch" ? boomWidth(measurement) : width;
+  // A boom that reaches over what it treats: the strength is right.
+  const isOver = orderOf(width, pass) === -1 && orderOf(boom, pass) === 1 && !isSame(boom, pass);
+  if (isOver) return [...gap, boomWarning(measurement as CatchMeasurement, boom, pass, path)];
   if (passes.some((one) => fits(measurement, width, one))) return gap;
   const isStrip = measurement.kind !== "catch" && measurement.kind !== "flow";
-  return [...gap, swathWarning({ width, isStrip }, pass, band, spacing, path, widthPath)];
+  const covered = orderOf(width, pass) === -1 ? boom : width;
+  return [...gap, swathWarning({ width: covered, isStrip }, pass, band, spacing, path, widthPath)];
 }
 
 function gapWarning(band: Length, spacing: Length, path: string): Warning {
@@ -175,24 +178,19 @@ const OTHER_WIDTH = {
   },
 } as const;
 
-/** A boom that reaches over what it treats: the strength is right, and the mix runs out early. */
-function boomWarnings(
-  { catches, width, nozzlesPerRow = 1 }: CatchMeasurement,
-  pass: Length,
-  path: string,
-): Warning[] {
-  const boom = scaled(width, catches.length / nozzlesPerRow);
-  // A boom that is narrower covers the pass going up and down.
-  if (isSame(boom, pass) || orderOf(boom, pass) === -1) return [];
-  return [
-    warning(
-      "boom-over-pass",
-      "warning",
-      path,
-      "Your {nozzles} nozzles spray {boom}, but one pass treats {pass}. The rest lands beside it, and the mix runs out early: shut nozzles, or enter what you spray.",
-      { nozzles: catches.length, boom, pass },
-    ),
-  ];
+/** The width of all nozzles that water was caught from. */
+function boomWidth({ catches, width, nozzlesPerRow = 1 }: CatchMeasurement): Length {
+  return scaled(width, Math.max(1, catches.length / nozzlesPerRow));
+}
+
+function boomWarning({ catches }: CatchMeasurement, boom: Length, pass: Length, path: string): Warning {
+  return warning(
+    "boom-over-pass",
+    "warning",
+    path,
+    "Your {nozzles} nozzles spray {boom}, but one pass treats {pass}. The rest lands beside it, and the mix runs out early: shut nozzles, or enter what you spray.",
+    { nozzles: catches.length, boom, pass },
+  );
 }
 
 function swathWarning(

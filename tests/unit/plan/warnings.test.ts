@@ -92,8 +92,12 @@ describe("the warnings of a plan", () => {
     );
     expect(issueText(over as Warning, { words: SPANISH_WORDS })).toMatch(/^Sus 3 boquillas rocían 60/);
     expect(boom(3, 16)).toEqual([]);
-    // Up and down the bed.
-    expect(boom(2, 20)).toEqual([]);
+    expect(boom(5, 16)[0]?.code).toBe("boom-over-pass");
+    expect(boom(2, 20)[0]?.message).toBe(
+      "The calibration is for 40 in, but one pass treats 4 ft: the mix may be 1.2 times too weak. Check both widths, and the rows or beds per pass.",
+    );
+    // Two passes up and down the bed.
+    expect(boom(2, 12)).toEqual([]);
     expect(boom(6, 16, { nozzlesPerRow: 2 })).toEqual([]);
     // One nozzle is caught where all are alike; wider than the bed it is no spacing.
     expect(boom(1, 16)).toEqual([]);
