@@ -49,7 +49,7 @@ describe("the small jobs, each with its card", () => {
       "Total Product A 2.88 lb",
       "Lengthwise over all of it: 1.44 lb",
       "Crosswise over all of it: 1.44 lb",
-      "1.44 lb for each of the 2",
+      "11.5 oz wt for each of the 2",
     ],
   ])("%s", (job, ...parts) => {
     const card = cardOf(job);
