@@ -119,8 +119,10 @@ export const ANY_TEXT: TextReader = {
 
 /** The same field without what its parts have to do with one another, and with any text that has a unit taken for a right quantity. */
 export function withoutAgreements<T>(field: Field<T>): Field<T> {
+  // What an agreement asks for, the field itself asks for where there is none.
+  const { missing: _, ...own } = field as Field<T> & { missing?: unknown };
   const same = (change: object): Field<T> =>
-    Object.assign(Object.create(Object.getPrototypeOf(field)), field, change);
+    Object.assign(Object.create(Object.getPrototypeOf(field)), own, change);
   if (field instanceof ObjectField) {
     const fields = Object.fromEntries(
       Object.entries(field.fields as Tree).map(([name, one]) => [
@@ -150,7 +152,7 @@ export function withoutAgreements<T>(field: Field<T>): Field<T> {
   // Each place as the first one: which place a number stands in, no JSON Schema of two drafts says.
   if (field instanceof TupleField)
     return same({ items: field.items.map(() => withoutAgreements(field.items[0] as Field<unknown>)) });
-  return field;
+  return Object.hasOwn(field, "missing") ? same({}) : field;
 }
 
 /** What JSON Schema has no word for, and no change of a field list: a day, a time or a zone that is none, a number next to nothing, a density no product has. */

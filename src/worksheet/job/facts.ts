@@ -110,13 +110,17 @@ export function nameFacts(plan: AnyPlan | SpreadingPlan, writer: Writer): SheetF
 }
 
 /** Rows of several lengths, in the order that they are counted in. */
-function rowFacts(plots: readonly Plot[], { messages, exact }: Writer): SheetFact[] {
+function rowFacts(plots: readonly Plot[], writer: Writer): SheetFact[] {
+  const { messages, exact } = writer;
   const [plot] = plots;
   const [first, ...others] = (plots.length === 1 && plot && rowLengthsOf(plot)) || [];
   if (first === undefined || others.length >= MOST_NAMED || others.every((one) => orderOf(one, first) === 0))
     return [];
   return [
-    { name: messages.text.rowOrder, value: [first, ...others].map((length) => exact(length)).join(", ") },
+    {
+      name: messages.text.rowOrder,
+      value: [first, ...others].map((length) => exact(asEntered(length, writer))).join(", "),
+    },
   ];
 }
 
