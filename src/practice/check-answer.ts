@@ -117,7 +117,7 @@ class AnswerField extends Field<PracticeAnswer> {
           "unreadable",
           "one-count",
           "",
-          "Enter one number: how many in all, the last part too.",
+          "Enter one number: all that the question asks you to count.",
         );
       // "5 loads": what is counted is no unit. Of spoons, a word may say that they are others: heaped ones.
       const [, count] = this.hasSize
@@ -146,7 +146,7 @@ class AnswerField extends Field<PracticeAnswer> {
  * Checks an answer to a practice problem, and finds the mistake behind a wrong one, or two that were made together.
  *
  * An amount of product that is rounded up is a mistake of its own: it is too much. A bare number is taken in the
- * unit of the question; where that makes it wrong, the other units are tried.
+ * unit of the question; where it would be right in another unit, that is the mistake.
  *
  * @param problem - a problem from `practiceProblem` or `problemFrom`
  * @param answer - a quantity, a number, or text as a student types it: `"3 gal"`, `"22.5"`, `"1 1/2"`; for an order, its letters
@@ -273,14 +273,17 @@ function onNumber(value: number, typed: Typed, key: Key): Found {
   // The sheet says that such a rounding is right, whatever mistake leads near it. An amount is the same in any unit, so it is judged
   // in the unit of the question.
   if (limit > 0 && isRightRounding({ value, right }, topic)) return rounded;
+  // A rounding up is the plainer mistake than one on the way.
+  const isRoundedUp = limit > 0 && isOver && Math.abs(off) <= MOST_ROUNDED && isRounding(typed, Math.ceil);
   const single = nearest(wrongAnswers(topic, given, sizes), value, tolerance);
-  if (single !== undefined) return found("mistake", off, single.mistakes);
-  if (limit > 0 && isOver && Math.abs(off) <= MOST_ROUNDED && isRounding(typed, Math.ceil)) return rounded;
-  const inAnother =
-    typed.isBare && unit !== undefined ? offInAnotherUnit(value, right, unit, key) : undefined;
-  if (inAnother !== undefined) return { ...found("other-unit", off), rounded: inAnother >= EXACT };
+  if (single !== undefined && !(isRoundedUp && single.mistakes.includes("rounded-early")))
+    return found("mistake", off, single.mistakes);
+  if (isRoundedUp) return rounded;
   if (unit !== undefined && isPointMoved(value / right)) return found("mistake", off, ["decimal-point"]);
-  // However coarse a rounding is, nobody made two mistakes for it.
+  if (typed.isBare && unit !== undefined && isInAnotherUnit(value, right, unit, key))
+    return found("mistake", off, ["number-in-other-unit"]);
+  // However coarse a rounding is, nobody made two mistakes for it, nor for what is so near.
+  if (unit !== undefined && Math.abs(off) <= MOST_ROUNDED) return found("unknown", off);
   if (unit !== undefined && [Math.floor, Math.ceil].some((round) => isRounding(typed, round)))
     return isOver ? rounded : found("unknown", off);
   const double = nearest(doublyWrongAnswers(topic, given, sizes), value, tolerance / 2);
@@ -302,18 +305,15 @@ function nearest(all: readonly WrongAnswer[], value: number, tolerance: number):
   return near.sort((a, b) => away(a) - away(b))[0];
 }
 
-/** How far off a bare number is in another unit that a student could have had in mind; nothing where it is right in none. */
-function offInAnotherUnit(
-  value: number,
-  right: number,
-  unit: Unit,
-  { sizes, tolerance }: Key,
-): number | undefined {
+/** Whether a bare number is the right answer in another unit that a student could have had in mind. */
+function isInAnotherUnit(value: number, right: number, unit: Unit, { sizes, tolerance }: Key): boolean {
   const { volume, smallVolume, label, area, landArea, lawn, mass, smallMass } = sizes;
-  return [volume, smallVolume, label, area, landArea, lawn, mass, smallMass]
-    .filter((other) => other !== unit && dimensionOf(other) === dimensionOf(unit))
-    .map((other) => Math.abs(inUnit({ value, unit: other }, unit) / right - 1))
-    .find((off) => off <= tolerance);
+  return [volume, smallVolume, label, area, landArea, lawn, mass, smallMass].some(
+    (other) =>
+      other !== unit &&
+      dimensionOf(other) === dimensionOf(unit) &&
+      Math.abs(inUnit({ value, unit: other }, unit) / right - 1) <= tolerance,
+  );
 }
 
 interface Dressing extends Pick<Key, "topic" | "given" | "sizes"> {

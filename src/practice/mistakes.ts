@@ -158,7 +158,9 @@ export type MistakeCode =
   | "time-of-catch"
   | "plants-from-catch"
   | "other-kind-of-unit"
-  | "right-number";
+  | "right-number"
+  | "number-in-other-unit"
+  | "first-nozzle-only";
 
 // The label decides: said wherever the order is taught.
 const MIXING_RULE =
@@ -899,12 +901,22 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
   ),
   "other-kind-of-unit": words(
     "This unit does not fit the question.",
-    "An amount is not a rate, a weight is not a volume, and a count has no unit.",
+    "An amount is not a rate, a length is not an area, a weight is not a volume, and a count has no unit.",
     "Read in the question what unit is asked for.",
   ),
   "right-number": words(
     "The number is right, but the unit should be {asked.unit}.",
     "An answer is a number with its unit.",
     "Write the unit that the question asks for.",
+  ),
+  "number-in-other-unit": words(
+    "The number is right in another unit, but not in {asked.unit}.",
+    "Without a unit, a number is in the unit of the question.",
+    "Write your unit with the number, or change it to {asked.unit}.",
+  ),
+  "first-nozzle-only": words(
+    "Only the first nozzle was used, not the average of all.",
+    "One nozzle can put out more or less than the others.",
+    "Add the catches of all nozzles, and divide by the number of nozzles.",
   ),
 };

@@ -192,7 +192,7 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       eachLetter: "Not right. Write each letter once: {letters}.",
       tolerance: "An answer is right if it is within {percent} of the exact answer.",
       roundings:
-        "The exact answer rounded to one, two, or three figures is right too, if it is within {roundest}.",
+        "The exact answer in the unit of the question, rounded to one, two, or three figures, is right too if it is within {roundest}.",
       doses: "Round an amount of product down: more than the exact answer is wrong. A count must be exact.",
       titleOfSet: "{title}, set {set}",
       titleOfKey: "{title}: key",

@@ -247,7 +247,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Dosis por largo de hilera",
       "En {farm} hay {rows} hileras de repollo, cada una de {rowLength} de largo. La dosis de la etiqueta es {rate} de hilera. ¿Cuánto producto necesitan todas las hileras ({unit})?",
       "Usted riega trasplantes en {rows} hileras en {farm}. Cada hilera mide {rowLength} de largo, y la etiqueta dice {rate} de hilera. ¿Cuánto producto se mide ({unit})?",
-      "Los surcos de {farm} se riegan con producto, a {rate} de surco. Hay {rows}, cada uno de {rowLength} de largo. ¿Cuánto producto hace falta ({unit})?",
+      "Las hileras de {farm} se riegan con producto, a {rate} de hilera. Hay {rows}, cada una de {rowLength} de largo. ¿Cuánto producto hace falta ({unit})?",
       "Una etiqueta permite {rate} de hilera. Las fresas de {farm} están en {rows} hileras de {rowLength}. ¿Cuánto producto se puede usar en ellas ({unit})?",
     ),
     "dry-product": topic(
@@ -1051,13 +1051,23 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     ),
     "other-kind-of-unit": mistake(
       "Esta unidad no va con la pregunta.",
-      "Una cantidad no es una dosis, un peso no es un volumen, y lo que se cuenta no lleva unidad.",
+      "Una cantidad no es una dosis, un largo no es un área, un peso no es un volumen, y lo que se cuenta no lleva unidad.",
       "Lea en la pregunta qué unidad se pide.",
     ),
     "right-number": mistake(
       "El número es correcto, pero la unidad debe ser {asked.unit}.",
       "Una respuesta es un número con su unidad.",
       "Anote la unidad que se pide.",
+    ),
+    "number-in-other-unit": mistake(
+      "El número es correcto en otra unidad, pero no en {asked.unit}.",
+      "Sin unidad, un número está en la unidad de la pregunta.",
+      "Anote su unidad junto al número, o páselo a {asked.unit}.",
+    ),
+    "first-nozzle-only": mistake(
+      "Se usó solo la primera boquilla, y no el promedio de todas.",
+      "Una boquilla puede echar más o menos que las otras.",
+      "Sume lo recogido de todas las boquillas y divídalo entre el número de boquillas.",
     ),
   },
   practice: {
@@ -1079,12 +1089,12 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     timesHigh: "No es correcto: es unas {times} veces la respuesta correcta.",
     timesLow: "No es correcto: la respuesta correcta es unas {times} veces mayor.",
     minus: "No es correcto. El número es correcto sin el signo menos.",
-    levelSpoons: "cuchara,cucharas,rasa,rasas",
-    joining: "y,más,mas",
+    levelSpoons: "cuchara,cucharas,rasa,rasas,al ras,llena,llenas,entera,enteras",
+    joining: "y",
     eachLetter: "No es correcto. Escriba cada letra una vez: {letters}.",
     tolerance: "Una respuesta es correcta si difiere en {percent} o menos de la exacta.",
     roundings:
-      "También lo es la respuesta exacta redondeada a una, dos o tres cifras, si difiere en {roundest} o menos.",
+      "También lo es la respuesta exacta, en la unidad de la pregunta, redondeada a una, dos o tres cifras, si difiere en {roundest} o menos.",
     doses:
       "Redondee hacia abajo las cantidades de producto: pasar de la respuesta exacta es un error. Lo que se cuenta debe ser exacto.",
     titleOfSet: "{title}, serie {set}",

@@ -1379,7 +1379,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "date-unreadable": "No existe la fecha {given}. Escriba año-mes-día, por ejemplo 2025-04-12.",
       "enter-number": "Anote un número aquí.",
       "letters-only": "Anote solo las letras, en su orden.",
-      "one-count": "Anote un solo número: cuántos en total, con la última parte.",
+      "one-count": "Anote un solo número: todo lo que se pide contar.",
       "number-not-text": "Anote un número, no texto.",
       "finite-number": "Anote un número aquí.",
       "whole-number": "Anote un número entero, {limit} o más.",

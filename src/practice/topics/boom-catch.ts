@@ -72,6 +72,7 @@ export const BOOM_CATCH: AnyTopic = /* @__PURE__ */ topic<Boom>({
     return {
       "boom-on-one-width": { times: nozzles },
       "one-nozzle-for-boom": { given: { catches: [first] }, times: 1 / nozzles },
+      "first-nozzle-only": { given: { catches: [first] } },
       "nozzles-counted-twice": { times: 1 / nozzles },
       "small-unit-as-large": { times: perVolume },
       "width-in-small-unit": { given: { width: readAs(width, length) } },

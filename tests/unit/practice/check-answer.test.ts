@@ -148,7 +148,17 @@ describe("checkAnswer", () => {
       "Right, but in another unit. In the unit of the question it is 384 fl oz.",
     );
     expect(checked(plot, "133,000 sq ft")).toEqual(["other-unit"]);
-    expect(checked(mix, "24")).toEqual(["other-unit"]);
+    // A number alone is in the unit of the question.
+    expect(checkAnswer(mix, "24").says).toBe(
+      "Not right. The number is right in another unit, but not in fl oz. Without a unit, a number is in the unit of the question. Write your unit with the number, or change it to fl oz.",
+    );
+    // An are is no unit that a student has in mind: that is a decimal point.
+    const field = problemFrom(
+      "rectangle-area",
+      { length: qty(50, "m"), width: qty(35, "m") },
+      { units: "metric" },
+    );
+    expect(checked(field, "17.5")).toEqual(["mistake", "decimal-point"]);
     // Without its unit, the listed mistake comes first.
     expect(checked(plot, "133,000")).toEqual(["mistake", "land-unit-left"]);
     expect(checked(mix, 3)).toEqual(["mistake", "volume-unit-left"]);
@@ -182,10 +192,26 @@ describe("checkAnswer", () => {
     expect(checked(speed, `${mph} mi/h`)).toEqual(["right"]);
   });
 
+  it("takes one nozzle for the mistake that it is, and no two mistakes for what is nearly right", () => {
+    expect(checked(practiceProblem("boom-catch", 39, { units: "metric" }), "245")).toEqual([
+      "mistake",
+      "first-nozzle-only",
+    ]);
+    expect(checked(practiceProblem("boom-catch", 9), "34.4")).toEqual(["unknown"]);
+    expect(checked(practiceProblem("granules", 9), "10.2")).toEqual(["unknown"]);
+    const band = practiceProblem("band", 31);
+    for (const typed of ["0.6 pt", "1.2 cups"])
+      expect(checked(band, typed)).toEqual(["mistake", "dose-rounded-up"]);
+    const season = practiceProblem("season-limit", 5, { words: SPANISH_PRACTICE_WORDS });
+    const count = String(season.answer);
+    for (const typed of [`${count} más`, `${count} aplicaciones más`])
+      expect(checkAnswer(season, typed, { words: SPANISH_PRACTICE_WORDS }).verdict).toBe("right");
+  });
+
   it("asks for one number where a count comes in parts", () => {
     for (const typed of ["2 full loads and a part load", "2 loads plus a small one"])
       expect(() => checkAnswer(loads, typed)).toThrow(
-        "Enter one number: how many in all, the last part too.",
+        "Enter one number: all that the question asks you to count.",
       );
   });
 

@@ -17,7 +17,7 @@ describe("a practice sheet", () => {
     expect(text).toMatch(/^Name: _{30}\nDate: _{30}$/m);
     expect(text).toMatch(/within 2%/);
     expect(text).toMatch(
-      /rounded\s+to one, two, or three figures is\s+right\s+too,\s+if\s+it\s+is\s+within\s+5%/,
+      /rounded\s+to\s+one,\s+two,\s+or\s+three\s+figures,\s+is\s+right\s+too\s+if\s+it\s+is\s+within\s+5%/,
     );
     expect(renderText(practiceSheet(problems, { tolerancePercent: 0 }))).not.toMatch(/three figures/);
     expect(renderText(practiceSheet(problems, { nameAndDate: false }))).not.toContain("Name:");
