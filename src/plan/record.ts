@@ -229,13 +229,36 @@ export const RECORD: ObjectField<ApplicationRecord> = /* @__PURE__ */ object<App
       { least: 0 },
     ),
   },
-  [endFollows],
+  [endFollows, daysFollow],
   "",
   holderOf("record", {
     key: "result-for-record",
     template: "This only holds a record. Pass its record: done.record.",
   }),
 );
+
+/** Notes a day that isn't the one of the end, and a wait that is over before it: whoever mends one of them has to mend the others. */
+function daysFollow(
+  { date, finished, reEntry, firstHarvest }: Partly<ApplicationRecord>,
+  check: Check,
+): void {
+  if (finished === undefined) return;
+  const day = finished.slice(0, 10);
+  if (date !== undefined && date !== day)
+    check.fault(
+      "conflict",
+      "date-not-of-end",
+      "date",
+      "The date, {given}, isn't the day of the end, {finished}. Enter the same day.",
+      { given: date, finished },
+    );
+  for (const [name, wait] of Object.entries({ reEntry, firstHarvest }))
+    if (wait !== undefined && wait.slice(0, 10) < day)
+      check.fault("conflict", "wait-before-end", name, "{wait} is before the end, {finished}. Check both.", {
+        wait,
+        finished,
+      });
+}
 
 /**
  * Reads a record that was saved, from a file or another program.

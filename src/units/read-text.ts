@@ -7,7 +7,7 @@ import { type Marked, remade } from "./marks.js";
 import { refusal } from "./message.js";
 import { multiple } from "./multiples.js";
 import type { ExpectedName } from "./names.js";
-import { nearest } from "./nearest.js";
+import { allNearest } from "./nearest.js";
 import { meantNumber, type Numeral, type NumeralSigns, numeralSigns, remembered } from "./numerals.js";
 import { sumOf } from "./quantity.js";
 import { isUnit, unknownUnitOr } from "./resolve.js";
@@ -22,6 +22,7 @@ import {
   WHICH_OUNCE,
 } from "./spellings.js";
 import { systemOf, unitsIn, usualUnit } from "./systems.js";
+import { COMPOUNDS } from "./table.js";
 import { type Advice, incomplete, type Token, tokensOf, unreadable, withPlainSigns } from "./tokens.js";
 import type {
   BasedFraction,
@@ -177,7 +178,7 @@ function readQuantity(
 
 // 1:100, where a percentage could stand: an object with its parts can say of what it is, a text can't.
 function refuseRatio(text: string): void {
-  if (!/^\s*\d[\d.,]*\s*:\s*\d[\d.,]*\s*$/.test(text)) return;
+  if (!/^\s*\d[\d.,]*\s*(?::\s*\d|in\s+\d[\d.,]*\s*$)/i.test(text)) return;
   throw refusal(
     "unreadable",
     "ratio",
@@ -238,10 +239,9 @@ function refuseRest(reading: QuantityReading, read: Quantity): void {
 function exampleLike({ value, unit }: Quantity, reading: QuantityReading): Quantity {
   const { dimensions, example } = reading;
   const isOfPlace = dimensions.length === 0 || dimensions.includes(dimensionOf(unit));
-  const meant = isOfPlace ? unit : ratePer(unit, reading);
-  return meant === undefined
-    ? { value: USUAL_NUMBER, unit: example.unit }
-    : { value: forExample(value, reading), unit: meant };
+  return isOfPlace
+    ? { value: forExample(value, reading), unit }
+    : { value: USUAL_NUMBER, unit: example.unit };
 }
 
 // 1-2 pt/ac, 1 to 2 pt/ac
@@ -486,9 +486,18 @@ const ROW_ENDINGS = ["row", "of row", "of rows", "of the row"];
 /** 100 gal, 1,000 sq ft: the units that are a round number of another. */
 function readMultiple(reading: QuantityReading, over?: SimpleUnit): SimpleUnit {
   const start = reading.tokens[reading.at]?.start;
-  const count = nextIs(reading, "number") ? readAmount(reading, oneAmount(reading.example)) : 1;
+  const count = readCount(reading);
+  if (over !== undefined && count > 1 && reading.at === reading.tokens.length) {
+    const { area, volume } = unitsIn(reading.system);
+    throw incomplete({
+      key: "per-unit-not-typed",
+      advice: 'Add the unit after {given}, such as "{area.unit}" or "{volume.unit}".',
+      figures: { given: count, area: { value: count, unit: area }, volume: { value: count, unit: volume } },
+    });
+  }
   const ofRow = over !== undefined && ROW_WORDS.some((word) => takes(reading, word));
-  const of = readUnit(reading, over);
+  const read = readUnit(reading, over);
+  const of = over !== undefined && !ofRow ? squared(read, reading) : read;
   // A row has no area and no volume.
   if (ofRow && dimensionOf(of) !== "length")
     throw unreadable(
@@ -508,6 +517,22 @@ function readMultiple(reading: QuantityReading, over?: SimpleUnit): SimpleUnit {
   });
 }
 
+// per thousand sq ft
+const COUNTS: Readonly<Record<string, number>> = { thousand: 1000, hundred: 100 };
+
+function readCount(reading: QuantityReading): number {
+  if (nextIs(reading, "number")) return readAmount(reading, oneAmount(reading.example));
+  const word = Object.keys(COUNTS).find((one) => takes(reading, one));
+  return (word && COUNTS[word]) || 1;
+}
+
+/** 1,000 ft 2 and 1,000 ft sq are square feet. */
+function squared(unit: SimpleUnit, reading: Reading): SimpleUnit {
+  const square = `${unit}2`;
+  const isSquare = isUnit(square) && ["2", "sq", "square", "squared"].some((word) => takes(reading, word));
+  return isSquare ? (square as SimpleUnit) : unit;
+}
+
 function readUnit(reading: QuantityReading, over?: SimpleUnit): SimpleUnit {
   const { tokens, text, at } = reading;
   const rest = tokens.slice(at);
@@ -523,7 +548,7 @@ function readUnit(reading: QuantityReading, over?: SimpleUnit): SimpleUnit {
       return meant(meaning, text.slice(first.start, tokens[reading.at - 1]?.end), reading, over);
     }
   }
-  throw noUnit(reading, words);
+  throw noUnit(reading, words, over);
 }
 
 function joined(words: readonly Token[]): string {
@@ -554,7 +579,11 @@ function whichUnit(written: string, { key, template }: Question): SprayMathError
   return refusal("ambiguous-unit", key, "text", template, { given: shown(written) });
 }
 
-function noUnit(reading: QuantityReading, words: readonly Token[]): SprayMathError {
+function noUnit(
+  reading: QuantityReading,
+  words: readonly Token[],
+  over: SimpleUnit | undefined,
+): SprayMathError {
   refuseRange(reading);
   const { text, tokens, at, example } = reading;
   const per = words.findIndex(({ key }) => key === "per");
@@ -587,9 +616,34 @@ function noUnit(reading: QuantityReading, words: readonly Token[]): SprayMathErr
       advice: "Finish the unit {given}.",
       figures: { given: shown(written) },
     });
-  const guess = nearest(written.slice(0, 40), spellings);
-  const meant = guess && signOf(knownSpellings().get(guess) as Meaning);
-  return unknown(unknownUnitOr(shown(written), meant, descriptionOf(example.unit).symbol));
+  const meanings = allNearest(
+    written.slice(0, 40),
+    spellings.filter((spelling) => canStand(knownSpellings().get(spelling) as Meaning, over, reading)),
+  ).map((spelling) => signOf(knownSpellings().get(spelling) as Meaning));
+  const [meant, other] = new Set(meanings);
+  return unknown(unknownUnitOr(shown(written), meant, descriptionOf(example.unit).symbol, other));
+}
+
+/** Whether what a spelling means can stand here: over the stroke or under it, where the place says what it takes. */
+function canStand(
+  meaning: Meaning,
+  over: SimpleUnit | undefined,
+  { dimensions }: Pick<QuantityReading, "dimensions">,
+): boolean {
+  if (dimensions.length === 0) return true;
+  const simple = simpleDimension(meaning);
+  return dimensions.some((dimension) => {
+    const parts = COMPOUNDS[dimension as keyof typeof COMPOUNDS];
+    if (parts === undefined) return over === undefined && dimension === simple;
+    return over === undefined
+      ? parts.over === simple
+      : parts.over === dimensionOf(over) && parts.per === simple;
+  });
+}
+
+function simpleDimension(meaning: Meaning): Dimension {
+  if ("unit" in meaning) return dimensionOf(meaning.unit);
+  return meaning.bare === "a" ? "area" : meaning.bare === "oz" ? "mass" : "volume";
 }
 
 /** The sign of what a spelling means: it is the same in every language, and its name is not. */
@@ -602,10 +656,9 @@ function unknown({ key, template, figures }: Sentence): SprayMathError {
 }
 
 function readPer(reading: QuantityReading, { value, unit: over }: Quantity<SimpleUnit>): Unit {
-  const inWords = reading.tokens[reading.at]?.key === "per";
-  if (!inWords && reading.tokens[reading.at]?.key !== "/") return over;
   const start = reading.tokens[reading.at - 1]?.end;
-  reading.at++;
+  const inWords = takesPer(reading);
+  if (!inWords && !takes(reading, "/")) return over;
   const ofPlace = reading.dimensions.length > 0 ? reading.example.unit : unitsIn(reading.system).volumeRate;
   const meant = ratePer(over, reading);
   reading.example =
@@ -623,6 +676,27 @@ function readPer(reading: QuantityReading, { value, unit: over }: Quantity<Simpl
   throw unknown(
     unknownUnitOr(shown(descriptionOf(over).symbol + written), flippedBack, descriptionOf(ofPlace).symbol),
   );
+}
+
+// What people say for "per": 2 tbsp in a gallon, 2 fl oz for 1,000 sq ft. The longer ones come first.
+const FOR_PER = ["for each", "for every", "for a", "for an", "in a", "in an", "por cada"];
+const PER_ALONE = ["for", "in", "each", "every", "por", "a", "an"];
+
+/** Passes over what says "per". All but the word itself need something behind them. */
+function takesPer(reading: Reading): boolean {
+  if (takes(reading, "per")) return true;
+  const { tokens, at } = reading;
+  const said = [...FOR_PER, ...PER_ALONE]
+    .map((words) => words.split(" "))
+    .find((words) => {
+      const next = tokens[at + words.length];
+      // An inch isn't followed by a number.
+      const isNext =
+        next?.kind === "number" || (next?.kind === "word" && words[0] !== "in") || words.length > 1;
+      return isNext && next !== undefined && words.every((word, i) => tokens[at + i]?.key === word);
+    });
+  reading.at += said?.length ?? 0;
+  return said !== undefined;
 }
 
 // 4 oz per 1,000 ft of row

@@ -120,20 +120,21 @@ export const TRADE_TERMS: Readonly<Record<string, readonly [over: string, per: s
   kmph: ["km", "h"],
 };
 
-// Beside the table's own names and their British spellings.
+// Beside the table's own names and their British spellings: what else people write, in Spanish too.
 const MORE: Partial<Record<SimpleUnit, string>> = {
-  in: '"',
-  ft: "'",
+  in: '",pulgada,pulgadas',
+  ft: "',pie,pies",
   yd: "yds",
   rod: "rd,rds",
-  ha: "hectar",
-  mL: "mls,cc,cm3,cubic centimeter,cubic centimetre,cubic centimeters,cubic centimetres",
-  L: "lt,ltr,ltrs",
+  m: "mt,mts,mtr,mtrs,metro,metros",
+  ha: "hectar,hac,hectárea,hectáreas,hectarea,hectareas",
+  mL: "mls,mililitro,mililitros,cc,cm3,cubic centimeter,cubic centimetre,cubic centimeters,cubic centimetres",
+  L: "lt,lts,ltr,ltrs,litro,litros",
   au_tbsp: "au tablespoon,au tablespoons",
   oz: "oz weight,oz avdp,oz av,dry oz,dry ounce,dry ounces,weight oz,ounce wt,ounces wt,oz by weight,ounces by weight",
-  lb: "lbs",
-  g: "gm,gms",
-  kg: "kgs,kilo,kilos",
+  lb: "lbs,libra,libras",
+  g: "gm,gms,gramo,gramos",
+  kg: "kgs,kilo,kilos,kilogramo,kilogramos",
   s: "sec,secs",
   min: "mins",
   h: "hr,hrs",
@@ -146,15 +147,15 @@ const MORE: Partial<Record<SimpleUnit, string>> = {
 };
 
 const BARE_NAMES: Record<BareMeasure, string> = {
-  tsp: "tsp,tsps,teaspoon,teaspoons",
-  tbsp: "tbsp,tbsps,tbs,tb,tablespoon,tablespoons",
-  cup: "cup,cups",
+  tsp: "tsp,tsps,teaspoon,teaspoons,cucharadita,cucharaditas",
+  tbsp: "tbsp,tbsps,tbs,tb,tablespoon,tablespoons,cucharada,cucharadas",
+  cup: "cup,cups,taza,tazas",
   fl_oz:
-    "fl oz,fl ozs,floz,fluid oz,fluid ounce,fluid ounces,fl ounce,fl ounces,liquid oz,liquid ounce,liquid ounces,liq oz",
-  pt: "pt,pts,pint,pints",
-  qt: "qt,qts,quart,quarts",
-  gal: "gal,gals,gallon,gallons",
-  oz: "oz,ozs,ounce,ounces",
+    "fl oz,fl ozs,floz,fluid oz,fluid ounce,fluid ounces,fl ounce,fl ounces,liquid oz,liquid ounce,liquid ounces,liq oz,onza líquida,onzas líquidas,onza liquida,onzas liquidas,onza fluida,onzas fluidas",
+  pt: "pt,pts,pint,pints,pinta,pintas",
+  qt: "qt,qts,quart,quarts,cuarto,cuartos",
+  gal: "gal,gals,gallon,gallons,galón,galon,galones",
+  oz: "oz,ozs,ounce,ounces,onza,onzas",
   a: "a",
 };
 
@@ -214,9 +215,10 @@ function powersOf(unit: SimpleUnit): string[] {
   if (power === null) return [];
   const [, root = "", exponent = ""] = power;
   const words = exponent === "2" ? ["sq ", "sq", "square "] : ["cu ", "cu", "cubic "];
+  const spanish = exponent === "2" ? " cuadrados" : " cúbicos";
   return namesOf(root as SimpleUnit)
     .filter((name) => /^[a-z]+$/.test(name))
-    .flatMap((name) => [...words.map((word) => word + name), name + exponent]);
+    .flatMap((name) => [...words.map((word) => word + name), name + exponent, name + spanish]);
 }
 
 /** A name as the list of spellings has it. */

@@ -1478,7 +1478,15 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "unit-unfinished": "Termine la unidad {given}.",
       "unread-no-such-basis":
         "No se pudo leer {given}. Escriba v/v (por volumen), w/v (peso en volumen) o w/w (por peso).",
-      "unit-unknown": 'Aquí no se conoce la unidad {given.kind}. Use una como "{example}".',
+      "unit-unknown":
+        'Aquí no se conoce la unidad {given.kind}. Mida en una como "{example}", o conviértala.',
+      "unit-either":
+        'Aquí no se conoce la unidad {given.kind}. Anote "{meant}" o "{other}", la que se midió.',
+      "per-unit-not-typed":
+        'Agregue la unidad después de {given}, por ejemplo "{area.unit}" o "{volume.unit}".',
+      "wait-before-end": "{wait} es antes del final, {finished}. Revise los dos.",
+      "date-not-of-end": "La fecha, {given}, no es la del final, {finished}. Anote el mismo día.",
+      "text-blank": "Está en blanco. Anote un texto, o no lo incluya.",
       "unit-misspelled": 'Aquí no se conoce la unidad {given.kind}. ¿Quiso decir "{meant}"?',
       "result-out-of-reach":
         "El resultado es demasiado grande o demasiado chico para calcular. Revise los números y sus unidades.",

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { ErrorCode } from "../../../src/errors.ts";
-import { planApplication, reconcile } from "../../../src/plan/index.ts";
+import { planApplication, readRecord, reconcile } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
 import { refusal } from "../../helpers/refusal.ts";
 
@@ -30,7 +30,7 @@ const PLAN = planApplication({ ...JOB, plot: [JOB.plot, JOB.plot], sprayer: { ta
 const done = (actual: unknown, from: unknown = PLAN): unknown => reconcile(from as never, actual as never);
 const finished = "2026-05-02T22:30";
 const left = qty(10, "L");
-const record = (change: object, products: object = {}): unknown =>
+const record = (change: object, products: object = {}) =>
   reconcile(planApplication({ ...JOB, products: [{ ...PRODUCT, ...products }] } as never), {
     finished,
     left,
@@ -486,6 +486,30 @@ describe("what plan says of input that cannot be", () => {
       "unreadable",
       "actual.finished",
       'There is no date "2026-02-30". Write year-month-day, such as 2025-04-12.',
+    ],
+    [
+      () => record({ certification: " " }),
+      "missing",
+      "actual.certification",
+      "This is blank. Enter some text, or leave it out.",
+    ],
+    [
+      () => readRecord({ ...record({}).record, date: "2026-05-01" }),
+      "conflict",
+      "date",
+      "The date, 2026-05-01, isn't the day of the end, 2026-05-02T22:30. Enter the same day.",
+    ],
+    [
+      () => readRecord({ ...record({}).record, firstHarvest: "2026-05-01" }),
+      "conflict",
+      "firstHarvest",
+      "2026-05-01 is before the end, 2026-05-02T22:30. Check both.",
+    ],
+    [
+      () => readRecord({ ...record({}).record, reEntry: "2026-05-01T09:00" }),
+      "conflict",
+      "reEntry",
+      "2026-05-01T09:00 is before the end, 2026-05-02T22:30. Check both.",
     ],
     [
       () => record({ started: "2026-05-02T22:31" }),

@@ -6,6 +6,7 @@ import {
   type ParseOptions,
   parseNumber,
   parseQuantity,
+  qty,
 } from "../../../src/units/index.ts";
 import { textReader } from "../../../src/units/parse.ts";
 import { simpleUnits } from "../../../src/units/resolve.ts";
@@ -456,14 +457,14 @@ describe("parseQuantity refuses", () => {
   it.each([
     ["5 galons per acre", '"galons"', 'Did you mean "gal"?'],
     ["5 gallons per acrs", '"acrs"', 'Did you mean "ac"?'],
-    ["5 litros", '"litros"', 'Did you mean "L"?'],
+    ["5 litrros", '"litrros"', 'Did you mean "L"?'],
     ["5 tblsp", '"tblsp"', 'Did you mean "tbsp"?'],
     ["5 dry quarts", '"dry quarts"', "isn't known here"],
-    ["5 constructor", '"constructor"', 'Use one such as "gal".'],
-    ["5 gal per psi", '"gal per psi"', 'Use one such as "gal/ac".'],
-    ["5 mph/h", '"mph/h"', 'Use one such as "gal/ac".'],
+    ["5 constructor", '"constructor"', 'Measure in one such as "gal", or convert it.'],
+    ["5 gal per psi", '"gal per psi"', 'Measure in one such as "gal/ac", or convert it.'],
+    ["5 mph/h", '"mph/h"', 'Measure in one such as "gal/ac", or convert it.'],
     ["1e3 ft", '"e3 ft"', "isn't known here"],
-    ["5 ℓ", '"ℓ"', 'Use one such as "gal".'],
+    ["5 ℓ", '"ℓ"', 'Measure in one such as "gal", or convert it.'],
   ])("%s, not knowing %s", (text, part, words) => {
     expectRefused(() => parseQuantity(text), "unknown-unit", "text", `The unit ${part} isn't known here. `);
     expectRefused(() => parseQuantity(text), "unknown-unit", "text", words);
@@ -547,12 +548,71 @@ describe("parseQuantity refuses", () => {
   });
 });
 
+describe("parseQuantity of what people say for per", () => {
+  it.each([
+    ["2 tbsp in a gallon", 2, "tbsp/gal"],
+    ["2 tbsp a gallon", 2, "tbsp/gal"],
+    ["2 tbsp for each gallon", 2, "tbsp/gal"],
+    ["2 tbsp in 1 gallon", 2, "tbsp/gal"],
+    ["1.5 pints an acre", 1.5, "pt/ac"],
+    ["2 fl oz for 1000 sq ft", 2, "fl_oz/1000ft2"],
+    ["2 fl oz per thousand sq ft", 2, "fl_oz/1000ft2"],
+    ["2 fl oz / 1000 ft 2", 2, "fl_oz/1000ft2"],
+    ["2 fl oz / 1000 ft sq", 2, "fl_oz/1000ft2"],
+    ["8 fl oz per hundred gallons", 8, "fl_oz/100gal"],
+    ["5 ml por litro", 5, "mL/L"],
+    ["16 onzas líquidas por acre", 16, "fl_oz/ac"],
+    ["2 libras/acre", 2, "lb/ac"],
+    ["2 litros por hectárea", 2, "L/ha"],
+    ["4 oz per 1000 ft of row", undefined, "oz"],
+  ] as const)("%s", (text, value, unit) => {
+    if (value === undefined) expect(refusal(() => parseQuantity(text)).issues[0]?.key).toBe("which-ounce");
+    else expect(parseQuantity(text)).toEqual(qty(value, unit));
+  });
+
+  it("reads Spanish units, and metric ones as they are written there", () => {
+    expect(parseQuantity("500 mt2")).toEqual(qty(500, "m2"));
+    expect(parseQuantity("500 metros cuadrados")).toEqual(qty(500, "m2"));
+    expect(parseQuantity("30 pulgadas")).toEqual(qty(30, "in"));
+    expect(parseQuantity("50 mts")).toEqual(qty(50, "m"));
+    expect(parseQuantity("2 cucharadas")).toEqual(qty(2, "tbsp"));
+    expect(parseQuantity("3 gal/hac")).toEqual(qty(3, "gal/ha"));
+    expect(refusal(() => parseQuantity("16 onzas/acre")).issues[0]?.key).toBe("which-ounce");
+  });
+
+  it("leaves an inch and an are what they are", () => {
+    expect(parseQuantity("3 ft 6 in")).toEqual(qty(3.5, "ft"));
+    expect(refusal(() => parseQuantity("2 kg/a")).issues[0]?.key).toBe("acre-or-are");
+    expect(refusal(() => parseQuantity("5 gal a")).issues[0]?.key).toBe("unread-one-amount");
+  });
+});
+
+describe("a unit that isn't known", () => {
+  const said = (text: string, dimension?: Dimension) =>
+    refusal(() => (dimension === undefined ? parseQuantity(text) : parseQuantity(text, { dimension })))
+      .issues[0]?.message;
+
+  it("is asked about where two are spelled as much like it", () => {
+    expect(said("2 tsbp/gal")).toBe(
+      'The unit "tsbp" isn\'t known here. Write "tsp" or "tbsp", whichever was measured.',
+    );
+  });
+
+  it("is never guessed to be one that the place doesn't take", () => {
+    expect(said("50 mtss", "length")).toMatch(/"m"/);
+    expect(said("2 spoons/gal", "volumeConcentration")).not.toContain("spot");
+    expect(said("160 paces", "length")).toBe(
+      'The unit "paces" isn\'t known here. Measure in one such as "ft", or convert it.',
+    );
+  });
+});
+
 describe("an example in place of text that can't be read", () => {
   it.each<[string, Dimension, string]>([
-    ["9 s per plant", "time", 'Use one such as "s".'],
-    ["9 s per plant", "volumePerCount", 'Use one such as "mL/plant".'],
-    ["2 lb per xyz", "massRate", 'Use one such as "lb/ac".'],
-    ["2 lb foo", "massRate", "such as 2 lb/ac."],
+    ["9 s per plant", "time", 'Measure in one such as "s", or convert it.'],
+    ["9 s per plant", "volumePerCount", 'Measure in one such as "mL/plant", or convert it.'],
+    ["2 lb per xyz", "massRate", 'Measure in one such as "lb/ac", or convert it.'],
+    ["2 lb foo", "massRate", "such as 5 lb/ac."],
     ["2 lb foo", "mass", "such as 2 lb."],
     // The number of another unit would mislead.
     ["2 lb foo", "volumeRate", "such as 5 gal/ac."],
@@ -631,7 +691,7 @@ describe("parseQuantity waits", () => {
     ],
     ["15 L per", "Add the unit that was measured or that the label gives, such as 15 L/ac."],
     ["15 psi/", "Add the unit that was measured or that the label gives, such as 5 gal/ac."],
-    ["8 fl oz/100", "Add the unit that was measured or that the label gives, such as 8 fl oz/ac."],
+    ["8 fl oz/100", 'Add the unit after 100, such as "sq ft" or "gal".'],
     // No time is per anything, so the example is a time.
     [
       "9 s per",
