@@ -64,6 +64,8 @@ const NEVER_SHOWN = new RegExp(
     "^tank-mix\\.(nutrient|productRate|granules-(rowLength|plants))|^household\\.volumeOfWeight",
     "^(simpson|offsets|station|sides-apart|hole|lengths|price|nutrient|step-twice|bulk-density|density|content)",
     "^(range-upside|chosen|choose-rate|zone|tool|set-in|json|object|field|fields|plan|result-for|schema|words|figure)-",
+    "^(applications|interval|calibration-|nozzle-(low|high)|boom|water-without|least-over|load-too|part-load|fill-(under|off|over-most))",
+    "^(fills-too|whole-bags|formulation|used-without|limits-|carrier-(limits|over)|rate-under-min)",
     "^(Simpson|Heron|mid-ordinate|trapezoidal)",
   ].join("|"),
 );

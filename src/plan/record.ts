@@ -11,6 +11,7 @@ import {
   object,
   optional,
   type Partly,
+  TextField,
   text,
 } from "../units/fields.js";
 import { quantity, treatedArea } from "../units/quantity-field.js";
@@ -58,6 +59,18 @@ export interface ApplicationDetails {
   readonly notes?: string | undefined;
 }
 
+/** A text that may well be left out: a form's is often blank. */
+class NoteField extends TextField {
+  override missing(check: Check): undefined {
+    return check.fault("missing", "text-blank", "", "This is blank. Enter some text, or leave it out.");
+  }
+}
+
+/* @__NO_SIDE_EFFECTS__ */
+function note(about: string): TextField {
+  return new NoteField(about);
+}
+
 /** The fields of {@link ApplicationDetails}. */
 export const DETAILS: FieldsOf<ApplicationDetails> = {
   finished: localTime(
@@ -69,15 +82,15 @@ export const DETAILS: FieldsOf<ApplicationDetails> = {
       "The IANA name of the time zone, such as `America/Chicago`, for times without an offset: hours then count across a clock change.",
     ),
   ),
-  applicator: optional(text("Who applied it.")),
+  applicator: optional(note("Who applied it.")),
   certification: optional(
-    text("The certification number of the applicator, or of the person who supervised."),
+    note("The certification number of the applicator, or of the person who supervised."),
   ),
-  location: optional(text("Where: a description or number by which the place can be found.")),
-  crop: optional(text("The crop, commodity or site.")),
-  target: optional(text("What it was against.")),
-  weather: optional(text("Wind, temperature and the like, as noted.")),
-  notes: optional(text("Anything else.")),
+  location: optional(note("Where: a description or number by which the place can be found.")),
+  crop: optional(note("The crop, commodity or site.")),
+  target: optional(note("What it was against.")),
+  weather: optional(note("Wind, temperature and the like, as noted.")),
+  notes: optional(note("Anything else.")),
 };
 
 /** Notes an end before the start. */

@@ -190,10 +190,7 @@ export class TextField extends Field<string> {
             given,
           });
     }
-    if (input.trim() === "")
-      return this.optional
-        ? check.fault("missing", "text-blank", "", "This is blank. Enter some text, or leave it out.")
-        : this.missing(check);
+    if (input.trim() === "") return this.missing(check);
     return format === undefined || format.check(input, check) ? input : undefined;
   }
 

@@ -4,21 +4,20 @@
  * and of two letters neither may change (DF, dry flowable, is no DC).
  */
 export function nearest(text: string, candidates: readonly string[], most?: number): string | undefined {
-  return allNearest(text, candidates, most)[0];
-}
-
-/** All candidates that are spelled as much like `text` as the nearest one, in their order. */
-export function allNearest(text: string, candidates: readonly string[], most?: number): string[] {
   const plain = simplify(text);
-  if (plain === "") return [];
-  let best: string[] = [];
+  if (plain === "") return undefined;
+  let best: string | undefined;
   let fewest = (most ?? Math.floor(plain.length / 3)) + 1;
   for (const candidate of candidates) {
     const edits = editDistance(plain, simplify(candidate));
-    if (edits < fewest) [best, fewest] = [[candidate], edits];
-    else if (edits === fewest && best.length > 0) best.push(candidate);
+    if (edits < fewest) [best, fewest] = [candidate, edits];
   }
   return best;
+}
+
+/** How many letters of one text would have to change to make the other, capitals and punctuation aside. */
+export function editsBetween(text: string, other: string): number {
+  return editDistance(simplify(text), simplify(other));
 }
 
 function simplify(text: string): string {

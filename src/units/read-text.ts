@@ -7,7 +7,7 @@ import { type Marked, remade } from "./marks.js";
 import { refusal } from "./message.js";
 import { multiple } from "./multiples.js";
 import type { ExpectedName } from "./names.js";
-import { allNearest } from "./nearest.js";
+import { editsBetween, nearest } from "./nearest.js";
 import { meantNumber, type Numeral, type NumeralSigns, numeralSigns, remembered } from "./numerals.js";
 import { sumOf } from "./quantity.js";
 import { isUnit, unknownUnitOr } from "./resolve.js";
@@ -616,12 +616,26 @@ function noUnit(
       advice: "Finish the unit {given}.",
       figures: { given: shown(written) },
     });
-  const meanings = allNearest(
-    written.slice(0, 40),
-    spellings.filter((spelling) => canStand(knownSpellings().get(spelling) as Meaning, over, reading)),
-  ).map((spelling) => signOf(knownSpellings().get(spelling) as Meaning));
-  const [meant, other] = new Set(meanings);
-  return unknown(unknownUnitOr(shown(written), meant, descriptionOf(example.unit).symbol, other));
+  const shortened = written.slice(0, 40);
+  const fitting = spellings.filter((spelling) => canStand(meaningOf(spelling), over, reading));
+  const guess = nearest(shortened, fitting);
+  const meant = guess && signOf(meaningOf(guess));
+  const isAsNear = (spelling: string): boolean =>
+    editsBetween(shortened, spelling) === editsBetween(shortened, guess as string);
+  const signs = guess === undefined ? [] : fitting.filter(isAsNear).map((one) => signOf(meaningOf(one)));
+  const other = signs.find((sign) => sign !== meant);
+  const given = shown(written);
+  if (meant !== undefined && other !== undefined)
+    return unknown({
+      key: "unit-either",
+      template: 'The unit {given} isn\'t known here. Write "{meant}" or "{other}", whichever was measured.',
+      figures: { given, meant, other },
+    });
+  return unknown(unknownUnitOr(given, meant, descriptionOf(example.unit).symbol));
+}
+
+function meaningOf(spelling: string): Meaning {
+  return knownSpellings().get(spelling) as Meaning;
 }
 
 /** Whether what a spelling means can stand here: over the stroke or under it, where the place says what it takes. */

@@ -83,22 +83,11 @@ export function unknownUnit(unit: unknown, example: string): Sentence {
 }
 
 /** The same for a unit as it is shown, and the one that it was probably meant to be. */
-export function unknownUnitOr(
-  given: string,
-  meant: string | undefined,
-  example: string,
-  other?: string,
-): Sentence {
-  if (meant !== undefined && other !== undefined)
-    return {
-      key: "unit-either",
-      template: 'The unit {given} isn\'t known here. Write "{meant}" or "{other}", whichever was measured.',
-      figures: { given, example, meant, other },
-    };
+export function unknownUnitOr(given: string, meant: string | undefined, example: string): Sentence {
   return meant === undefined
     ? {
         key: "unit-unknown",
-        template: 'The unit {given} isn\'t known here. Measure in one such as "{example}", or convert it.',
+        template: 'The unit {given} isn\'t known here. Measure in one such as "{example}".',
         figures: { given, example },
       }
     : {

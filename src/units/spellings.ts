@@ -215,10 +215,13 @@ function powersOf(unit: SimpleUnit): string[] {
   if (power === null) return [];
   const [, root = "", exponent = ""] = power;
   const words = exponent === "2" ? ["sq ", "sq", "square "] : ["cu ", "cu", "cubic "];
-  const spanish = exponent === "2" ? " cuadrados" : " cúbicos";
   return namesOf(root as SimpleUnit)
     .filter((name) => /^[a-z]+$/.test(name))
-    .flatMap((name) => [...words.map((word) => word + name), name + exponent, name + spanish]);
+    .flatMap((name) => [
+      ...words.map((word) => word + name),
+      name + exponent,
+      ...(exponent === "2" ? [`${name} cuadrados`] : []),
+    ]);
 }
 
 /** A name as the list of spellings has it. */

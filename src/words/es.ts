@@ -1478,8 +1478,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "unit-unfinished": "Termine la unidad {given}.",
       "unread-no-such-basis":
         "No se pudo leer {given}. Escriba v/v (por volumen), w/v (peso en volumen) o w/w (por peso).",
-      "unit-unknown":
-        'Aquí no se conoce la unidad {given.kind}. Mida en una como "{example}", o conviértala.',
+      "unit-unknown": 'Aquí no se conoce la unidad {given.kind}. Mida en una como "{example}".',
       "unit-either":
         'Aquí no se conoce la unidad {given.kind}. Anote "{meant}" o "{other}", la que se midió.',
       "per-unit-not-typed":

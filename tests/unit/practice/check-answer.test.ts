@@ -524,9 +524,7 @@ describe("checkAnswer", () => {
     // An example is in the unit of the question.
     expect(refusal(() => checkAnswer(tank, "some")).message).toMatch(/such as 5 fl oz\.$/);
     expect(refusal(() => checkAnswer(plot, "some")).message).toMatch(/such as 5 ac\.$/);
-    expect(refusal(() => checkAnswer(plot, "3 bananas")).message).toMatch(
-      /one such as "ac", or convert it\.$/,
-    );
+    expect(refusal(() => checkAnswer(plot, "3 bananas")).message).toMatch(/one such as "ac"\.$/);
     expectRefused(() => checkAnswer(spoons, "nine"), "unreadable", "answer");
     expectRefused(
       () => checkAnswer(strip, 20, { tolerancePercent: 6 }),
