@@ -273,11 +273,11 @@ function onNumber(value: number, typed: Typed, key: Key): Found {
   // The sheet says that such a rounding is right, whatever mistake leads near it. An amount is the same in any unit, so it is judged
   // in the unit of the question.
   if (limit > 0 && isRightRounding({ value, right }, topic)) return rounded;
-  // A rounding up is the plainer mistake than one on the way.
   const isRoundedUp = limit > 0 && isOver && Math.abs(off) <= MOST_ROUNDED && isRounding(typed, Math.ceil);
   const single = nearest(wrongAnswers(topic, given, sizes), value, tolerance);
-  if (single !== undefined && !(isRoundedUp && single.mistakes.includes("rounded-early")))
-    return found("mistake", off, single.mistakes);
+  // In a unit of the student's own, a rounding up is the plainer mistake than one on the way.
+  const isPlainer = isRoundedUp && typed.value !== value && single?.mistakes.includes("rounded-early");
+  if (single !== undefined && !isPlainer) return found("mistake", off, single.mistakes);
   if (isRoundedUp) return rounded;
   if (unit !== undefined && isPointMoved(value / right)) return found("mistake", off, ["decimal-point"]);
   if (typed.isBare && unit !== undefined && isInAnotherUnit(value, right, unit, key))
