@@ -68,6 +68,7 @@ ul, ol { margin: 0.35rem 0; padding-inline-start: 1.25rem; }
   .worksheet .sources li { display: inline; counter-increment: source; }
   .worksheet .sources li::before { content: "[" counter(source) "] "; }
   .field-card, .practice { font-size: 11pt; line-height: 1.3; }
+  .field-card { font-size: 10.5pt; line-height: 1.22; }
   .field-card h1, .practice h1 { font-size: 18pt; }
   .field-card h2, .practice h2 { font-size: 13pt; margin: 4mm 0 1mm; }
   .field-card h3, .practice h3 { font-size: 11.5pt; margin: 2.5mm 0 0.5mm; }
@@ -89,5 +90,5 @@ ul, ol { margin: 0.35rem 0; padding-inline-start: 1.25rem; }
 }
 `;
 
-/** What a Content-Security-Policy names to let the style of every page pass: `style-src 'sha256-toSnHXOzGOsdBBhA/tUJwCK2Z1shhJuTckswtjDcQg0='`. */
-export const SHEET_STYLE_HASH: string = "'sha256-toSnHXOzGOsdBBhA/tUJwCK2Z1shhJuTckswtjDcQg0='";
+/** What a Content-Security-Policy names to let the style of every page pass: `style-src 'sha256-ak7Ply9VdXFcn469dt09rEfuG/gbX1uZWME2rAIrdEg='`. */
+export const SHEET_STYLE_HASH: string = "'sha256-ak7Ply9VdXFcn469dt09rEfuG/gbX1uZWME2rAIrdEg='";
