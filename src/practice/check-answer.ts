@@ -389,7 +389,10 @@ function dressed(
     mistake: mistakes.length === 2 ? practice.twoMistakes : practice.mistake,
     unknown: isOnlyMinus ? practice.minus : unknownText(off, answer, key, messages),
   }[verdict];
-  const texts = mistakes.flatMap(({ what, see, mend }) => [what, see, mend]);
+  // How far off one mistake alone would be isn't how far off two of them are.
+  const texts = mistakes.flatMap(({ what, see, mend }) =>
+    mistakes.length === 2 ? [what, mend] : [what, see, mend],
+  );
   return {
     verdict,
     says: [fill(opening, figures), ...texts, ...(note === undefined ? [] : [note])].join(" "),

@@ -54,11 +54,12 @@ export const PRODUCT_PER_TANK: AnyTopic = /* @__PURE__ */ topic<Tank>({
     const acres = inUnit(fill, sizes.volume) / inUnit(carrierRate, sizes.rate);
     return {
       "unscaled-tank": { times: 1 / acres },
+      // Before the pint of another system, which comes to nearly the same where a gallon weighs ten pounds.
+      ...weightMistakes(inUnit(density, sizes.density), sizes),
       ...labelRateMistakes(sizes),
       "area-for-product": { instead: acres },
       inverted: { times: 1 / acres ** 2 },
       "rate-per-volume": { times: inUnit(carrierRate, sizes.rate) },
-      ...weightMistakes(inUnit(density, sizes.density), sizes),
       "rounded-early": roundedEarly(acres, 1),
     };
   },

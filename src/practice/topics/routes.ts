@@ -61,10 +61,12 @@ export function labelRateMistakes({
 }
 
 /** Mistakes with what a liquid weighs, where the answer is a volume of product. */
-export function weightMistakes(density: number, { weighed, water }: Sizes): Routes<never> {
+export function weightMistakes(density: number, { weighed, water, system }: Sizes): Routes<never> {
+  // Ounces in a pound, grams in a kilogram.
+  const many = system === "metric" ? 1000 : 16;
   return {
     "weighed-as-volume": { times: weighed / density },
     "weighed-as-water": { times: water / density },
-    "weight-for-volume": { times: density / weighed },
+    "weight-for-volume": [{ times: density / weighed }, { times: density / weighed / many }],
   };
 }
