@@ -13,7 +13,7 @@
  * - `conflict`: values that cannot all be true, or one too many to solve for
  * - `unknown-choice`: a name that is not among the ones offered
  * - `unknown-field`: a field that the function does not know, such as a misspelled one
- * - `incomplete`: text that could still become right, such as a number whose unit is not typed yet
+ * - `incomplete`: text that is only begun, such as a number whose unit is not typed yet
  * - `ambiguous-number`: a number that means two things, such as `1.000`, `11/2` or `10 400`
  * - `unreadable`: text that could not be read as a quantity
  * - `not-measurable`: an amount that cannot be measured with the tools within the limit

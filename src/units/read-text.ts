@@ -61,6 +61,9 @@ interface QuantityReading extends Reading {
   example: Quantity;
 }
 
+// 5'-6" and 5 ft-6 in: the dash is no range.
+const FEET_DASH = /('|\bft|\bfeet|\bfoot)-(?=\d[\d\s./]*(?:"|in))/giu;
+
 function begun(text: string, locale: string, advice: Advice): Reading {
   if (text.length > MOST_LETTERS)
     throw refusal("unreadable", "text-long", "text", "This is too long. Enter at most {limit} characters.", {
@@ -68,7 +71,7 @@ function begun(text: string, locale: string, advice: Advice): Reading {
       limit: MOST_LETTERS,
     });
   const signs = numeralSigns(locale);
-  const plain = withPlainSigns(text, signs);
+  const plain = withPlainSigns(text, signs).replace(FEET_DASH, "$1 ");
   return { text: plain, tokens: tokensOf(plain, signs, advice), signs, at: 0 };
 }
 

@@ -78,7 +78,7 @@ export const BARE: Record<
 
 const MILLI_OR_MEGA: Question = {
   key: "milliliter-or-megaliter",
-  template: 'Is {given} a milliliter or a megaliter? Write "mL" or "L".',
+  template: 'Is {given} a milliliter or a megaliter? Write "mL", or the volume in "L".',
 };
 
 /** Letters that mean different things in capitals and small, or to different people: the question. */
@@ -93,21 +93,21 @@ export const AMBIGUOUS_LETTERS: Readonly<Record<string, Question>> = {
   },
   T: {
     key: "tablespoon-or-ton",
-    template: 'Is {given} a tablespoon or a ton? Write "tbsp", "lb" or "kg".',
+    template: 'Is {given} a tablespoon or a ton? Write "tbsp", or the weight in "lb" or "kg".',
   },
   t: {
     key: "teaspoon-or-tonne",
-    template: 'Is {given} a teaspoon or a tonne? Write "tsp" or "kg".',
+    template: 'Is {given} a teaspoon or a tonne? Write "tsp", or the weight in "kg".',
   },
   ML: MILLI_OR_MEGA,
   Ml: MILLI_OR_MEGA,
   MG: {
     key: "milligram-or-million-gallons",
-    template: 'Is {given} a milligram or a million gallons? Write "mg" or "gal".',
+    template: 'Is {given} a milligram or a million gallons? Write "mg", or the volume in "gal".',
   },
   Mg: {
     key: "milligram-or-megagram",
-    template: 'Is {given} a milligram or a megagram? Write "mg" or "kg".',
+    template: 'Is {given} a milligram or a megagram? Write "mg", or the weight in "kg".',
   },
 };
 

@@ -1498,15 +1498,18 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "which-pint": '¿Cuál pinta? Escriba "US pt" o "imp pt".',
       "which-quart": '¿Cuál cuarto de galón? Escriba "US qt" o "imp qt".',
       "which-gallon": '¿Cuál galón? Escriba "US gal" o "imp gal".',
-      "milliliter-or-megaliter": '¿{given} es un mililitro o un megalitro? Escriba "mL" o "L".',
+      "milliliter-or-megaliter":
+        '¿{given} es un mililitro o un megalitro? Escriba "mL", o el volumen en "L".',
       "meter-or-mile":
         '¿{given} es un metro, una milla o 1,000 pies cuadrados? Escriba "m", "mi" o "1,000 sq ft".',
       "gram-or-gallon": '¿{given} es un gramo o un galón? Escriba "g" o "gal".',
-      "tablespoon-or-ton": '¿{given} es una cucharada o una tonelada? Escriba "tbsp", "lb" o "kg".',
-      "teaspoon-or-tonne": '¿{given} es una cucharadita o una tonelada métrica? Escriba "tsp" o "kg".',
+      "tablespoon-or-ton":
+        '¿{given} es una cucharada o una tonelada? Escriba "tbsp", o el peso en "lb" o "kg".',
+      "teaspoon-or-tonne":
+        '¿{given} es una cucharadita o una tonelada métrica? Escriba "tsp", o el peso en "kg".',
       "milligram-or-million-gallons":
-        '¿{given} es un miligramo o un millón de galones? Escriba "mg" o "gal".',
-      "milligram-or-megagram": '¿{given} es un miligramo o un megagramo? Escriba "mg" o "kg".',
+        '¿{given} es un miligramo o un millón de galones? Escriba "mg", o el volumen en "gal".',
+      "milligram-or-megagram": '¿{given} es un miligramo o un megagramo? Escriba "mg", o el peso en "kg".',
       "unread-space-missing":
         "No se pudo leer {given}. Ponga un espacio entre la unidad y el número que sigue.",
       "ucum-other-acre":
@@ -1946,14 +1949,17 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       spreadIt: "Llenar y esparcir",
       lengthwise: "A lo largo de todo: {perDirection}",
       crosswise: "A lo ancho de todo: {perDirection}",
-      fillHopper: "Llene la tolva con {hopper} y espárzalo todo.",
-      fillHopperTimes: "Llene la tolva con {hopper} y espárzalo todo. Hágalo {times} veces.",
-      lastFill: "Para el último llenado, pese {lastFill} y espárzalo todo.",
-      onlyFill: "Pese {lastFill}, llene la tolva y espárzalo todo.",
-      byPlot: "Cuánto va en cada lugar",
-      byPlotBoth: "Cuánto va en cada lugar, en cada dirección",
-      onPlot: "En {plot}: {amount}.",
-      plotInPieces: "En {plot}: {amount}, o sea {each} en cada una de las {rows}.",
+      fillHopper: "Llene la tolva con {hopper} y espárzalo.",
+      fillHopperTimes: "Llene la tolva con {hopper} y espárzalo. Hágalo {times} veces.",
+      spreadPlot: "En {plot}: pese {amount} y espárzalo.",
+      spreadPieces: "En {plot}: pese {each} para cada una de las {rows} y espárzalo ({amount} en total).",
+      hopperHolds: "En la tolva caben {hopper}: llénela las veces que haga falta.",
+      giveEach: "Dé a cada una {each}.",
+      hopperFor: "Una tolva llena alcanza para más o menos {count}.",
+      spreadRest:
+        "Si sobra al terminar, no esparza nada dos veces. Si se acaba antes, pare y pruebe la esparcidora de nuevo.",
+      lastFill: "Para el último llenado, pese {lastFill} y espárzalo.",
+      onlyFill: "Pese {lastFill}, llene la tolva y espárzalo.",
       doNotSpread: "No esparza",
       doNotFill: "No llene la tolva. Corrija lo que dicen las advertencias e imprima de nuevo.",
       spreadingTitle: "Hoja de trabajo de la esparcidora",

@@ -55,7 +55,7 @@ export interface FieldCard {
   readonly warnings: readonly WrittenAlert[];
   /** What the sprayer is set for. */
   readonly facts: readonly SheetFact[];
-  /** That the label's own order of mixing goes before the card's; of granules, what goes where. Where the job is refused, not to mix. */
+  /** That the label's own order of mixing goes before the card's. Where the job is refused, not to mix. */
   readonly order: readonly string[];
   /** The loads, in the order of mixing; loads that are mixed alike once. */
   readonly loads: readonly CardLoad[];

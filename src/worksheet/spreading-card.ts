@@ -6,7 +6,7 @@ import { cardHeadings, type FieldCard } from "./field-card.js";
 import { spreadingAlerts } from "./job/alerts.js";
 import { cautionTexts } from "./job/facts.js";
 import { numbersIn } from "./job/fit.js";
-import { fillLoads, plotShares, spreadAmounts, spreadingFacts, spreadingInUnits } from "./job/spreading.js";
+import { fillLoads, spreadAmounts, spreadingFacts, spreadingInUnits } from "./job/spreading.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
 import { ENGLISH_WORDS } from "./words/english.js";
 import { writerFor } from "./words/writer.js";
@@ -45,15 +45,13 @@ export function spreadingCard(plan: SpreadingPlan, options: WorksheetOptions = {
   const shown = spreadingInUnits(made, given.units);
   const amounts = spreadAmounts(shown, writer);
   const refused = isRefused(shown);
-  const shares = plotShares(shown, amounts, writer);
   return {
     kind: "field-card",
     language,
     title: text.cardTitle,
     warnings: spreadingAlerts(shown, writer, ["refusal", "warning"]),
     facts: spreadingFacts(shown, amounts, writer),
-    // A share has no box: ticked after the fills, it would be spread again.
-    order: refused ? [text.doNotFill] : shares ? [`${shares.title}:`, ...shares.lines] : [],
+    order: refused ? [text.doNotFill] : [],
     loads: refused ? [] : fillLoads(shown, amounts, writer),
     cautions: cautionTexts(shown, writer),
     headings: { ...cardHeadings(text), loads: text.fillsAndPlots },

@@ -6,7 +6,7 @@ import { checked } from "../units/check.js";
 import { spreadingAlerts } from "./job/alerts.js";
 import { cautionTexts } from "./job/facts.js";
 import { numbersIn } from "./job/fit.js";
-import { fillLoads, plotShares, spreadAmounts, spreadingFacts, spreadingInUnits } from "./job/spreading.js";
+import { fillLoads, spreadAmounts, spreadingFacts, spreadingInUnits } from "./job/spreading.js";
 import type { WrittenStep } from "./job/steps.js";
 import { sheetLines } from "./lines/written-line.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
@@ -51,7 +51,6 @@ export function spreadingSheet(plan: SpreadingPlan, options: WorksheetOptions = 
   const shown = spreadingInUnits(made, given.units);
   const amounts = spreadAmounts(shown, writer);
   const refused = isRefused(shown);
-  const shares = plotShares(shown, amounts, writer);
   const steps = stepsOfSpreading(shown).filter(({ step }) => !(refused && AMOUNT_STEPS.includes(step)));
   const lines = sheetLines(
     steps.map((step) => step.lines),
@@ -68,7 +67,6 @@ export function spreadingSheet(plan: SpreadingPlan, options: WorksheetOptions = 
     totals: refused
       ? []
       : [
-          ...(shares ? [{ name: shares.title, value: shares.lines.join(" ") }] : []),
           ...fillLoads(shown, amounts, writer).map(({ title, steps }) => ({
             name: title,
             value: steps.join(" "),

@@ -4,7 +4,7 @@ import { isRefused } from "../../plan/refused.js";
 import type { SpreadingPlan } from "../../plan/result.js";
 import { planSpreading } from "../../plan/spreading.js";
 import { inUnit } from "../../units/convert.js";
-import { moreThan } from "../../units/decide.js";
+import { floorDecided, moreThan } from "../../units/decide.js";
 import { orderOf } from "../../units/quantity.js";
 import { atMost } from "../../units/three-figures.js";
 import type { Mass, MassUnit, UnitSystem } from "../../units/types.js";
@@ -27,6 +27,8 @@ export interface SpreadAmounts {
   readonly lastFill: string;
   /** What is left over in the last bag. */
   readonly rest: string;
+  /** What each plant gets, in a job by count. */
+  readonly each?: string | undefined;
   readonly plots: readonly { readonly amount: string; readonly each?: string | undefined }[];
 }
 
@@ -35,9 +37,11 @@ const SMALLER: Partial<Record<MassUnit, MassUnit>> = { lb: "oz", kg: "g" };
 
 /** Writes the amounts of a job of granules, as they are weighed: in the hopper's unit, and less than a pound or kilogram in ounces or grams. */
 export function spreadAmounts(
-  { total, hopper, plots = [], bags, input: { spreader } }: SpreadingPlan,
+  { total, hopper, plots = [], bags, input }: SpreadingPlan,
   { exact }: Writer,
 ): SpreadAmounts {
+  const { spreader } = input;
+  const size = "size" in input ? input.size : undefined;
   const { unit } = spreader.hopper;
   // Each direction is weighed out by itself.
   const once = (amount: Mass): string =>
@@ -54,6 +58,7 @@ export function spreadAmounts(
     perDirection: amountText(hopper.perDirection),
     lastFill: amountText(hopper.lastFill),
     rest: bags ? amountText(bags.leftOver) : "",
+    ...(size?.kind === "count" && { each: once({ ...total, value: total.value / size.count.value }) }),
     plots: plots.map(({ amount, each }) => ({
       amount: once(amount),
       ...(each && { each: once(each) }),
@@ -111,40 +116,67 @@ function productFacts(
   ];
 }
 
-/** What to fill the hopper with. */
-export function fillLoads(
-  { hopper: { fills, lastFill: last }, input: { spreader } }: SpreadingPlan,
-  { perDirection, lastFill }: SpreadAmounts,
-  { messages: { text }, fill }: Writer,
-): CardLoad[] {
-  const { hopper, directions } = spreader;
-  // A last fill that is a whole hopper is one more of the others.
-  const isFull = orderOf(last, hopper) === 0;
-  const full = isFull ? fills : fills - 1;
+/** What to weigh out, place by place or hopper by hopper, and to spread. */
+export function fillLoads(plan: SpreadingPlan, amounts: SpreadAmounts, writer: Writer): CardLoad[] {
+  const { messages, fill } = writer;
+  const { text } = messages;
+  const byPlace = placeSteps(plan, amounts, writer);
   const steps = [
-    ...(full === 1 ? [fill(text.fillHopper, { hopper })] : []),
-    ...(full > 1 ? [fill(text.fillHopperTimes, { hopper, times: full })] : []),
-    ...(isFull ? [] : [fill(full > 0 ? text.lastFill : text.onlyFill, { lastFill })]),
+    ...eachSteps(plan, amounts, writer),
+    ...(byPlace.length > 0 ? byPlace : hopperSteps(plan, amounts, writer)),
+    text.spreadRest,
   ];
-  if (directions !== 2) return [{ title: text.spreadIt, steps }];
+  if (plan.input.spreader.directions !== 2) return [{ title: text.spreadIt, steps }];
   return [text.lengthwise, text.crosswise].map((title) => ({
-    title: fill(title, { perDirection }),
+    title: fill(title, { perDirection: amounts.perDirection }),
     steps,
   }));
 }
 
-/** How much of it goes where: part of what is filled, and nothing to do by itself. Nothing where the job has one place. */
-export function plotShares(
+function hopperSteps(
+  { hopper: { fills, lastFill: last }, input: { spreader } }: SpreadingPlan,
+  { lastFill }: SpreadAmounts,
+  { messages: { text }, fill }: Writer,
+): string[] {
+  const { hopper } = spreader;
+  // A last fill that is a whole hopper is one more of the others.
+  const isFull = orderOf(last, hopper) === 0;
+  const full = isFull ? fills : fills - 1;
+  return [
+    ...(full === 1 ? [fill(text.fillHopper, { hopper })] : []),
+    ...(full > 1 ? [fill(text.fillHopperTimes, { hopper, times: full })] : []),
+    ...(isFull ? [] : [fill(full > 0 ? text.lastFill : text.onlyFill, { lastFill })]),
+  ];
+}
+
+/** What each plant gets, and how many of them a full hopper does. */
+function eachSteps({ input, total }: SpreadingPlan, { each }: SpreadAmounts, writer: Writer): string[] {
+  if (!("size" in input) || input.size.kind !== "count" || each === undefined) return [];
+  const { messages, fill, exact } = writer;
+  const { text } = messages;
+  const { count } = input.size;
+  const enough = floorDecided((count.value * inUnit(input.spreader.hopper, total.unit)) / total.value);
+  return [
+    fill(text.giveEach, { each }),
+    ...(enough > 0 && enough < count.value
+      ? [fill(text.hopperFor, { count: exact({ ...count, value: enough }) })]
+      : []),
+  ];
+}
+
+/** What to weigh out for each plot, row or bed. Nothing where the job has one place. */
+function placeSteps(
   { input, plots = [] }: SpreadingPlan,
   { plots: written }: SpreadAmounts,
   writer: Writer,
-): { readonly title: string; readonly lines: readonly string[] } | undefined {
+): string[] {
   const { messages, fill, count } = writer;
   const { text } = messages;
+  const { hopper, directions = 1 } = input.spreader;
   const given = "plot" in input ? plotsOf(input.plot) : [];
   // A job of one plot is named for its place.
   const named = given.length === 1 ? [{ name: input.name, ...given[0] }] : given;
-  const lines = plots.flatMap(({ pieces }, i): string[] => {
+  const steps = plots.flatMap(({ pieces }, i): string[] => {
     const { amount, each } = written[i] as SpreadAmounts["plots"][number];
     const plot = plotName(i, named, writer);
     if (pieces !== undefined && pieces > 1 && each !== undefined) {
@@ -152,10 +184,12 @@ export function plotShares(
         n: count(pieces),
         count: pieces,
       });
-      return [fill(text.plotInPieces, { plot, amount, each, rows })];
+      return [fill(text.spreadPieces, { plot, amount, each, rows })];
     }
-    return plots.length > 1 ? [fill(text.onPlot, { plot, amount })] : [];
+    return plots.length > 1 ? [fill(text.spreadPlot, { plot, amount })] : [];
   });
-  const title = input.spreader.directions === 2 ? text.byPlotBoth : text.byPlot;
-  return lines.length === 0 ? undefined : { title, lines };
+  const isLarge = plots.some(({ amount }) =>
+    moreThan(inUnit(amount, hopper.unit) / directions, hopper.value),
+  );
+  return steps.length > 0 && isLarge ? [fill(text.hopperHolds, { hopper }), ...steps] : steps;
 }

@@ -319,6 +319,10 @@ describe("the working and the card of a job of granules", () => {
     expect(facts.find(({ name }) => name === "Product A rate")?.value).toBe("1.95 kg/100 m²");
   });
 
+  // Whoever goes over it again puts out twice the rate.
+  const REST =
+    "If some is left at the end, don't spread anything twice with it. If it runs out early, stop and test the spreader again.";
+
   it("prints what to fill in and what goes where", () => {
     const card = spreadingCard(planSpreading(full));
     expect(card.facts.map(({ name, value }) => `${name}: ${value}`)).toEqual([
@@ -336,18 +340,14 @@ describe("the working and the card of a job of granules", () => {
     expect(card.loads).toEqual([
       {
         title: "Lengthwise over all of it: 1.44 lb",
-        steps: ["Weigh out 1.44 lb, fill the hopper and spread it."],
+        steps: ["plot 1: weigh out 11.5 oz wt for each of the 2 beds and spread it (1.44 lb total).", REST],
       },
       {
         title: "Crosswise over all of it: 1.44 lb",
-        steps: ["Weigh out 1.44 lb, fill the hopper and spread it."],
+        steps: ["plot 1: weigh out 11.5 oz wt for each of the 2 beds and spread it (1.44 lb total).", REST],
       },
     ]);
-    // What goes where is part of the fills, and has no box.
-    expect(card.order).toEqual([
-      "How much goes where, in each direction:",
-      "plot 1: 1.44 lb, which is 11.5 oz wt for each of the 2 beds.",
-    ]);
+    expect(card.order).toEqual([]);
     expect(card.cautions).toHaveLength(6);
     expect(spreadingCard(planSpreading(LAWN)).loads).toEqual([
       {
@@ -355,6 +355,7 @@ describe("the working and the card of a job of granules", () => {
         steps: [
           "Fill the hopper with 20 lb and spread it. Do this 4 times.",
           "For the last fill, weigh out 10 lb and spread it.",
+          REST,
         ],
       },
     ]);
@@ -362,18 +363,47 @@ describe("the working and the card of a job of granules", () => {
     expect(spreadingCard(planSpreading(TREES)).facts[0]).toEqual({ name: "How many", value: "45 trees" });
     const named = spreadingCard(planSpreading({ ...full, name: "East beds" }));
     expect(named.facts[0]).toEqual({ name: "Where", value: "East beds" });
-    expect(named.order[1]).toMatch(/^East beds: 1\.44 lb/);
+    expect(named.loads[0]?.steps[0]).toMatch(/^East beds: weigh out 11\.5 oz wt for each/);
     const once = spreadingCard(planSpreading({ ...LAWN, spreader: { hopper: qty(50, "lb") } }));
     expect(once.loads[0]?.steps[0]).toBe("Fill the hopper with 50 lb and spread it.");
     const two = { ...LAWN, plot: [{ ...LAWN.plot, name: "North" }, LAWN.plot] };
-    const shares = ["How much goes where:", "North: 90 lb.", "plot 2: 90 lb."];
-    expect(spreadingCard(planSpreading(two)).order).toEqual(shares);
+    // Plot by plot, so that what is off on one isn't put out on another.
+    expect(spreadingCard(planSpreading(two)).loads[0]?.steps).toEqual([
+      "The hopper holds 20 lb: fill it as often as it takes.",
+      "North: weigh out 90 lb and spread it.",
+      "plot 2: weigh out 90 lb and spread it.",
+      REST,
+    ]);
     const rows = { kind: "row-bands", rows: 4, rowLength: qty(100, "ft"), bandWidth: qty(2, "ft") } as const;
     // 5 lb per 1,000 ft² on 800 ft².
-    expect(spreadingCard(planSpreading({ ...LAWN, plot: rows })).order).toEqual([
-      "How much goes where:",
-      "plot 1: 4 lb, which is 1 lb for each of the 4 rows.",
+    expect(spreadingCard(planSpreading({ ...LAWN, plot: rows })).loads[0]?.steps).toEqual([
+      "plot 1: weigh out 1 lb for each of the 4 rows and spread it (4 lb total).",
+      REST,
     ]);
+  });
+
+  it("says what each plant gets, and how many of them a full hopper does", () => {
+    const trees = (hopper: number) =>
+      spreadingCard(
+        planSpreading({
+          size: { kind: "count", count: qty(48, "tree") },
+          spreader: { hopper: qty(hopper, "lb") },
+          product: { name: "Product A", rate: qty(0.75, "lb/tree") },
+        }),
+      ).loads[0]?.steps;
+    expect(trees(10)).toEqual([
+      "Give each one 12 oz wt.",
+      "A full hopper is enough for about 13 trees.",
+      "Fill the hopper with 10 lb and spread it. Do this 3 times.",
+      "For the last fill, weigh out 6 lb and spread it.",
+      REST,
+    ]);
+    // All of them, and not one of them.
+    expect(trees(40)?.slice(0, 2)).toEqual([
+      "Give each one 12 oz wt.",
+      "Weigh out 36 lb, fill the hopper and spread it.",
+    ]);
+    expect(trees(0.5)?.[1]).toMatch(/^Fill the hopper/);
   });
 
   it("counts a last fill that is a whole hopper with the others, and no rest of nothing", () => {
@@ -383,10 +413,10 @@ describe("the working and the card of a job of granules", () => {
       spreader: { hopper: qty(30, "lb") },
     });
     const { facts, loads } = spreadingCard(even);
-    expect(loads[0]?.steps).toEqual(["Fill the hopper with 30 lb and spread it. Do this 3 times."]);
+    expect(loads[0]?.steps).toEqual(["Fill the hopper with 30 lb and spread it. Do this 3 times.", REST]);
     expect(facts.at(-1)).toEqual({ name: "Bags to buy", value: "2" });
     const one = spreadingCard(planSpreading({ ...LAWN, spreader: { hopper: qty(90, "lb") } }));
-    expect(one.loads[0]?.steps).toEqual(["Fill the hopper with 90 lb and spread it."]);
+    expect(one.loads[0]?.steps).toEqual(["Fill the hopper with 90 lb and spread it.", REST]);
   });
 
   it("prints amounts in the hopper's unit, and less than a pound or a kilogram in ounces or grams", () => {
@@ -397,8 +427,10 @@ describe("the working and the card of a job of granules", () => {
       product: { name: "Granules", rate: qty(20, "lb/ac") },
     });
     const ounces = spreadingCard(bands);
-    expect(ounces.order[1]).toBe("Corn: 13.2 oz wt, which is 1.1 oz wt for each of the 12 rows.");
-    expect(ounces.loads[0]?.steps).toEqual(["Weigh out 13.2 oz wt, fill the hopper and spread it."]);
+    expect(ounces.loads[0]?.steps).toEqual([
+      "Corn: weigh out 1.1 oz wt for each of the 12 rows and spread it (13.2 oz wt total).",
+      REST,
+    ]);
     // 4,356 ft² = 484 yd² at 2 oz: 968 oz = 60.5 lb, four hoppers of 14 lb and one of 4.5; two bags of 56 lb leave 51.5.
     const imperial = planSpreading({
       plot: { kind: "rectangle", length: qty(22, "yd"), width: qty(22, "yd") },
@@ -408,7 +440,7 @@ describe("the working and the card of a job of granules", () => {
     expect(imperial.total).toEqual(qty(968, "oz"));
     const { facts, loads } = spreadingCard(imperial);
     expect(facts.slice(-2).map(({ value }) => value)).toEqual(["60.5 lb", "2 (51.5 lb left over)"]);
-    expect(loads[0]?.steps.at(-1)).toContain("4.5 lb");
+    expect(loads[0]?.steps.at(-2)).toContain("4.5 lb");
     // 320 m² at 3 g: 960 g, less than a kilogram; a bag of 2,400 g leaves 1,440.
     const small = planSpreading({
       plot: { kind: "rectangle", length: qty(32, "m"), width: qty(10, "m") },
@@ -417,7 +449,7 @@ describe("the working and the card of a job of granules", () => {
     });
     const card = spreadingCard(small);
     expect(card.facts.slice(-2).map(({ value }) => value)).toEqual(["960 g", "1 (1.44 kg left over)"]);
-    expect(card.loads[0]?.steps).toEqual(["Weigh out 960 g, fill the hopper and spread it."]);
+    expect(card.loads[0]?.steps).toEqual(["Weigh out 960 g, fill the hopper and spread it.", REST]);
   });
 
   it("gives no fills for what is refused, and says so", () => {
@@ -478,16 +510,12 @@ describe("the worksheet of a job of granules", () => {
     expect(sheet.summary[0]).toEqual({ name: "Treated area", value: "720 sq ft" });
     expect(sheet.totals).toEqual([
       {
-        name: "How much goes where, in each direction",
-        value: "plot 1: 1.44 lb, which is 11.5 oz wt for each of the 2 beds.",
-      },
-      {
         name: "Lengthwise over all of it: 1.44 lb",
-        value: "Weigh out 1.44 lb, fill the hopper and spread it.",
+        value: `plot 1: weigh out 11.5 oz wt for each of the 2 beds and spread it (1.44 lb total). ${"If some is left at the end, don't spread anything twice with it. If it runs out early, stop and test the spreader again."}`,
       },
       {
         name: "Crosswise over all of it: 1.44 lb",
-        value: "Weigh out 1.44 lb, fill the hopper and spread it.",
+        value: `plot 1: weigh out 11.5 oz wt for each of the 2 beds and spread it (1.44 lb total). ${"If some is left at the end, don't spread anything twice with it. If it runs out early, stop and test the spreader again."}`,
       },
     ]);
     expect(sheet.steps.map(({ number, title }) => `${number} ${title}`)).toEqual([

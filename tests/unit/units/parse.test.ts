@@ -581,7 +581,9 @@ describe("parseQuantity of what people say for per", () => {
   });
 
   it("leaves an inch and an are what they are", () => {
-    expect(parseQuantity("3 ft 6 in")).toEqual(qty(3.5, "ft"));
+    for (const text of ["3 ft 6 in", "3'-6\"", "3 ft-6 in"])
+      expect(parseQuantity(text)).toEqual(qty(3.5, "ft"));
+    expect(refusal(() => parseQuantity("3 ft-6 ft")).issues[0]?.key).toBe("range");
     expect(refusal(() => parseQuantity("2 kg/a")).issues[0]?.key).toBe("acre-or-are");
     expect(refusal(() => parseQuantity("5 gal a")).issues[0]?.key).toBe("unread-one-amount");
   });
