@@ -66,6 +66,8 @@ const NEVER_SHOWN = new RegExp(
     "^(range-upside|chosen|choose-rate|zone|tool|set-in|json|object|field|fields|plan|result-for|schema|words|figure)-",
     "^(applications|interval|calibration-|nozzle-(low|high)|boom|water-without|least-over|load-too|part-load|fill-(under|off|over-most))",
     "^(fills-too|whole-bags|formulation|used-without|limits-|carrier-(limits|over)|rate-under-min)",
+    "^(rate-for-(count|row)-spreading|test-(for|along|over)|whole-count|plants-not|(rows|plots)-of-one|piece|left-(and|or)|used-of)",
+    "^(date-not|wait-before|text-blank|limit-needs|rate-needs-ground|rate-per-ground|volume-and-weight|record-after)",
     "^(Simpson|Heron|mid-ordinate|trapezoidal)",
   ].join("|"),
 );
