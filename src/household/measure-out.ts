@@ -287,10 +287,11 @@ const TOO_SMALL = {
   },
 } as const;
 
-/** The marks of the fine scale, where that weighs the amount. */
+/** The marks of the coarsest of the usual scales that weighs the amount. */
 function finerScale(amount: Quantity<VolumeUnit | MassUnit>): Quantity | undefined {
-  const [{ graduation, least }] = toolsIn("fine-scales") as readonly [Complete<MeasuringTool>];
-  return isWeight(amount) && orderOf(least, amount) !== 1 ? graduation : undefined;
+  if (!isWeight(amount)) return undefined;
+  const scales = [...toolsIn("scales").slice(0, 1), ...toolsIn("fine-scales")] as Complete<MeasuringTool>[];
+  return scales.find(({ least }) => orderOf(least, amount) !== 1)?.graduation;
 }
 
 function smallestFill({ tools }: Kit): Quantity {

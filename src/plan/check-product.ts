@@ -124,7 +124,7 @@ export function labelWarnings(
 ): Warning[] {
   const found = new Map<
     string,
-    { readonly finding: LabelFinding; readonly off: number; readonly plot: PlotName }
+    { readonly finding: LabelFinding; readonly off: number; readonly plot: PlotName; readonly on: number }
   >();
   for (const { sizes, rate, name: plot = "" } of doses) {
     // A single rate without limits was checked when its amount was worked out.
@@ -133,11 +133,14 @@ export function labelWarnings(
     for (const finding of labelFindingsOf(input, at)) {
       const off = offBy(finding);
       const before = found.get(finding.code);
-      if (before === undefined || off > before.off) found.set(finding.code, { finding, off, plot });
+      const on = before?.finding.message === finding.message ? before.on + 1 : 1;
+      if (before === undefined || off > before.off) found.set(finding.code, { finding, off, plot, on });
+      else found.set(finding.code, { ...before, on });
     }
   }
-  return [...found.values()].map(({ finding, plot }) =>
-    ofProduct(finding, at, doses.length > 1 ? { product: name, plot } : { product: name }),
+  // What is the same on every plot is no plot's own.
+  return [...found.values()].map(({ finding, plot, on }) =>
+    ofProduct(finding, at, on < doses.length ? { product: name, plot } : { product: name }),
   );
 }
 

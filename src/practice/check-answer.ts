@@ -286,7 +286,9 @@ function onNumber(value: number, typed: Typed, key: Key): Found {
   if (unit !== undefined && Math.abs(off) <= MOST_ROUNDED) return found("unknown", off);
   if (unit !== undefined && [Math.floor, Math.ceil].some((round) => isRounding(typed, round)))
     return isOver ? rounded : found("unknown", off);
-  const double = nearest(doublyWrongAnswers(topic, given, sizes), value, tolerance / 2);
+  // A number of two figures is near to too many of them by chance.
+  const near = inTwoFigures(typed.value) === typed.value ? 0 : tolerance / 2;
+  const double = nearest(doublyWrongAnswers(topic, given, sizes), value, near);
   return double === undefined ? found("unknown", off) : found("mistake", off, double.mistakes);
 }
 
@@ -351,6 +353,7 @@ function unknownText(
   answer: PracticeAnswer,
   key: PracticeAnswer,
   { practice, mistakes }: PracticeMessages,
+  asked: Unit | undefined,
 ): string {
   if (off === undefined)
     return lettersOf(answer).join() === lettersOf(key).join()
@@ -358,6 +361,8 @@ function unknownText(
       : practice.eachLetter;
   // Less than nothing: a percentage would say no more.
   if (off < -1) return practice.mistake;
+  // Nobody reads a percentage of a percentage.
+  if (asked === "%") return off > 0 ? practice.tooHigh : practice.tooLow;
   const isFar = timesOff(off) >= MANY_TIMES;
   if (off > 0) return isFar ? practice.timesHigh : practice.unknownHigh;
   return isFar ? practice.timesLow : practice.unknownLow;
@@ -387,7 +392,7 @@ function dressed(
     rounded: practice.rounded,
     "other-unit": rounded ? practice.otherUnitRounded : practice.otherUnit,
     mistake: mistakes.length === 2 ? practice.twoMistakes : practice.mistake,
-    unknown: isOnlyMinus ? practice.minus : unknownText(off, answer, key, messages),
+    unknown: isOnlyMinus ? practice.minus : unknownText(off, answer, key, messages, asked),
   }[verdict];
   // How far off one mistake alone would be isn't how far off two of them are.
   const texts = mistakes.flatMap(({ what, see, mend }) =>

@@ -63,6 +63,8 @@ export type PracticeText =
   | "twoMistakes"
   | "unknownHigh"
   | "unknownLow"
+  | "tooHigh"
+  | "tooLow"
   | "timesHigh"
   | "timesLow"
   | "minus"
@@ -182,6 +184,8 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       twoMistakes: "Not right. Two mistakes could explain this answer.",
       unknownHigh: "Not right: {percent} too high.",
       unknownLow: "Not right: {percent} too low.",
+      tooHigh: "Not right: too high.",
+      tooLow: "Not right: too low.",
       timesHigh: "Not right: about {times} times the right answer.",
       timesLow: "Not right: the right answer is about {times} times as much.",
       minus: "Not right. The number is right without the minus.",

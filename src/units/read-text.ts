@@ -78,7 +78,7 @@ function begun(text: string, locale: string, advice: Advice): Reading {
 /** The number in a text. Trusts its options. */
 export function numberIn(text: string, locale = "en-US"): number {
   if (text.trim() === "") throw refusal("missing", "enter-number", "text", "Enter a number here.");
-  const advice = { key: "one-number", advice: "Enter only a number." };
+  const advice = { key: "one-number", advice: "Enter only a number, in the unit of the field." };
   const reading = begun(text, locale, advice);
   const sign = readSign(reading);
   const value = readAmount(reading, advice);
@@ -582,6 +582,10 @@ function whichUnit(written: string, { key, template }: Question): SprayMathError
   return refusal("ambiguous-unit", key, "text", template, { given: shown(written) });
 }
 
+// What holds more or less from one to the next, in English and Spanish. A cap is no cup.
+const NO_SIZE =
+  /^(?:cap|scoop|tank|backpack|load|handful|tap(?:a|ón|on)|bomba|tanque|mochila|puñado)(?:s|es|ful|fuls)?$/iu;
+
 function noUnit(
   reading: QuantityReading,
   words: readonly Token[],
@@ -619,6 +623,14 @@ function noUnit(
       advice: "Finish the unit {given}.",
       figures: { given: shown(written) },
     });
+  if (NO_SIZE.test(written))
+    return refusal(
+      "unknown-unit",
+      "no-one-size",
+      "text",
+      "There is no one size of {given}. Measure what it holds, and enter that.",
+      { given: shown(written) },
+    );
   const shortened = written.slice(0, 40);
   const fitting = spellings.filter((spelling) => canStand(meaningOf(spelling), over, reading));
   const guess = nearest(shortened, fitting);

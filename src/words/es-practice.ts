@@ -1086,6 +1086,8 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     twoMistakes: "No es correcto. Dos errores podrían explicar esta respuesta.",
     unknownHigh: "No es correcto: {percent} demasiado alto.",
     unknownLow: "No es correcto: {percent} demasiado bajo.",
+    tooHigh: "No es correcto: demasiado alto.",
+    tooLow: "No es correcto: demasiado bajo.",
     timesHigh: "No es correcto: es unas {times} veces la respuesta correcta.",
     timesLow: "No es correcto: la respuesta correcta es unas {times} veces mayor.",
     minus: "No es correcto. El número es correcto sin el signo menos.",

@@ -1312,7 +1312,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "volume-for-dry-ounces":
         "{given} es un volumen, pero este producto es seco. Revise si la etiqueta dice fl oz u oz.",
       "volume-for-dry":
-        "{given} es un volumen, pero este producto es seco. Revise la unidad de la etiqueta, o cambie el producto a líquido.",
+        "{given} es un volumen, pero este producto es seco. Anote la dosis por peso, o cambie el producto a líquido si lo es.",
       "fill-over-tank":
         "No se puede llenar un tanque de {tank} hasta {fill}. Anote lo que cabe en el tanque o menos.",
       "no-mark-to-fill-to": "El tanque no tiene ninguna marca en {fill} o menos. Anote las marcas que tiene.",
@@ -1445,8 +1445,9 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "No se puede combinar {givenUnit.unit} {given.basis} con {firstUnit.unit} {first.basis}. Use un solo tipo: todo por volumen (v/v), o todo por peso (w/v o w/w).",
       "divided-by-zero": "No se puede dividir entre 0. Anote otra cantidad.",
       "text-long": "Esto es demasiado largo. Anote {limit} caracteres o menos.",
-      "one-number": "Anote solo el número.",
-      "unread-one-number": "No se pudo leer {given}. Anote solo el número.",
+      "one-number": "Anote solo el número, en la unidad del campo.",
+      "unread-one-number": "No se pudo leer {given}. Anote solo el número, en la unidad del campo.",
+      "no-one-size": "{given.kind} no tiene un solo tamaño. Mida cuánto cabe, y anote eso.",
       "rate-of-active":
         "{given} es una dosis de ingrediente activo. Anote la dosis del producto, o el ingrediente activo y el contenido del producto.",
       "last-unit-not-typed": "Agregue la unidad del último número, por ejemplo {text} {example.typed}.",
@@ -1957,7 +1958,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       giveEach: "Dé a cada una {each}.",
       hopperFor: "Una tolva llena alcanza para más o menos {count}.",
       spreadRest:
-        "Si sobra al terminar, no esparza nada dos veces. Si se acaba antes, pare y pruebe la esparcidora de nuevo.",
+        "Si sobra al terminar, no esparza nada dos veces. Si falta más de una décima parte, pare y pruebe la esparcidora de nuevo.",
       lastFill: "Para el último llenado, pese {lastFill} y espárzalo.",
       onlyFill: "Pese {lastFill}, llene la tolva y espárzalo.",
       doNotSpread: "No esparza",

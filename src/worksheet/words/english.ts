@@ -164,7 +164,7 @@ const TEXT: Messages["text"] = {
   giveEach: "Give each one {each}.",
   hopperFor: "A full hopper is enough for about {count}.",
   spreadRest:
-    "If some is left at the end, don't spread anything twice with it. If it runs out early, stop and test the spreader again.",
+    "If some is left at the end, don't spread anything twice with it. If it runs out more than a tenth early, stop and test the spreader again.",
   lastFill: "For the last fill, weigh out {lastFill} and spread it.",
   onlyFill: "Weigh out {lastFill}, fill the hopper and spread it.",
   doNotSpread: "Do not spread",

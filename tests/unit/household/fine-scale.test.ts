@@ -31,6 +31,12 @@ describe("a weight that is too small for the scale", () => {
     expect(tool).toMatchObject({ kind: "tool", tool: { name: "0.01 g scale" } });
   });
 
+  it("is offered the coarsest scale that weighs it", () => {
+    // 1.19 oz are 33.7 g, under the 2 oz of scales in ounces.
+    const dose = measureOut({ amount: qty(1.19, "oz"), tools: "us-scales", rule: "never-over" });
+    expect(dose).toMatchObject({ ok: false, issue: { figures: { marks: qty(0.1, "g") } } });
+  });
+
   it("is offered one by its weight in any unit, down to what that weighs", () => {
     const key = (amount: object, tools: Tools) => {
       const dose = measureOut({ amount, tools, rule: "never-over" } as never);

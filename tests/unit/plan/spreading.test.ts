@@ -321,7 +321,7 @@ describe("the working and the card of a job of granules", () => {
 
   // Whoever goes over it again puts out twice the rate.
   const REST =
-    "If some is left at the end, don't spread anything twice with it. If it runs out early, stop and test the spreader again.";
+    "If some is left at the end, don't spread anything twice with it. If it runs out more than a tenth early, stop and test the spreader again.";
 
   it("prints what to fill in and what goes where", () => {
     const card = spreadingCard(planSpreading(full));
@@ -511,11 +511,11 @@ describe("the worksheet of a job of granules", () => {
     expect(sheet.totals).toEqual([
       {
         name: "Lengthwise over all of it: 1.44 lb",
-        value: `plot 1: weigh out 11.5 oz wt for each of the 2 beds and spread it (1.44 lb total). ${"If some is left at the end, don't spread anything twice with it. If it runs out early, stop and test the spreader again."}`,
+        value: `plot 1: weigh out 11.5 oz wt for each of the 2 beds and spread it (1.44 lb total). ${"If some is left at the end, don't spread anything twice with it. If it runs out more than a tenth early, stop and test the spreader again."}`,
       },
       {
         name: "Crosswise over all of it: 1.44 lb",
-        value: `plot 1: weigh out 11.5 oz wt for each of the 2 beds and spread it (1.44 lb total). ${"If some is left at the end, don't spread anything twice with it. If it runs out early, stop and test the spreader again."}`,
+        value: `plot 1: weigh out 11.5 oz wt for each of the 2 beds and spread it (1.44 lb total). ${"If some is left at the end, don't spread anything twice with it. If it runs out more than a tenth early, stop and test the spreader again."}`,
       },
     ]);
     expect(sheet.steps.map(({ number, title }) => `${number} ${title}`)).toEqual([

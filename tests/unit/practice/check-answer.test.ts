@@ -206,6 +206,13 @@ describe("checkAnswer", () => {
       expect(checkAnswer(season, typed, { words: SPANISH_PRACTICE_WORDS }).verdict).toBe("right");
   });
 
+  it("gives no percentage of a percentage, and names no two mistakes for a number of two figures", () => {
+    expect(checkAnswer(practiceProblem("nozzle-check", 9), "6.7").says).toMatch(/^Not right: too low\./);
+    expect(checkAnswer(practiceProblem("nozzle-check", 9), "14%").says).toMatch(/^Not right: too high\./);
+    // The estimate on its board.
+    expect(checkAnswer(practiceProblem("catch-calibration", 31), "19").says).toBe("Not right: 16% too low.");
+  });
+
   it("asks for one number where a count comes in parts", () => {
     for (const typed of ["2 full loads and a part load", "2 loads plus a small one"])
       expect(() => checkAnswer(loads, typed)).toThrow(

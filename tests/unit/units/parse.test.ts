@@ -600,6 +600,11 @@ describe("a unit that isn't known", () => {
     );
   });
 
+  it("is no cup where it is a cap, and nothing that holds more or less", () => {
+    for (const text of ["1 cap/gal", "2 capfuls per gallon", "3 fl oz/tank", "2 scoops/gal", "1 tapa/gal"])
+      expect(said(text), text).toMatch(/^There is no one size of "\p{L}+"\. Measure what it holds/u);
+  });
+
   it("is never guessed to be one that the place doesn't take", () => {
     expect(said("50 mtss", "length")).toMatch(/"m"/);
     expect(said("2 spoons/gal", "volumeConcentration")).not.toContain("spot");
@@ -763,17 +768,17 @@ describe("parseNumber", () => {
 
   it.each([
     ["", "missing", "Enter a number here."],
-    ["-", "incomplete", "Enter only a number."],
+    ["-", "incomplete", "Enter only a number, in the unit of the field."],
     ["1/", "incomplete", "Finish the number."],
     ["2 1/", "incomplete", "Finish the number."],
     ["2 1", "incomplete", "Finish the number."],
     ["1.", "incomplete", "Finish the number."],
-    ["abc", "unreadable", 'Couldn\'t read "abc". Enter only a number.'],
-    ["5 L", "unreadable", 'Couldn\'t read "L". Enter only a number.'],
-    ["5%", "unreadable", 'Couldn\'t read "%". Enter only a number.'],
-    ["1-2", "unreadable", 'Couldn\'t read "-2". Enter only a number.'],
-    ["1/2/3", "unreadable", 'Couldn\'t read "/3". Enter only a number.'],
-    ["1:2", "unreadable", 'Couldn\'t read ":2". Enter only a number.'],
+    ["abc", "unreadable", 'Couldn\'t read "abc". Enter only a number, in the unit of the field.'],
+    ["5 L", "unreadable", 'Couldn\'t read "L". Enter only a number, in the unit of the field.'],
+    ["5%", "unreadable", 'Couldn\'t read "%". Enter only a number, in the unit of the field.'],
+    ["1-2", "unreadable", 'Couldn\'t read "-2". Enter only a number, in the unit of the field.'],
+    ["1/2/3", "unreadable", 'Couldn\'t read "/3". Enter only a number, in the unit of the field.'],
+    ["1:2", "unreadable", 'Couldn\'t read ":2". Enter only a number, in the unit of the field.'],
     ["44,5", "unreadable", 'Couldn\'t read "44,5". Use a point for decimals: 44.5.'],
     ["1.000", "ambiguous-number", "Is 1.000 meant as 1 or as 1,000? Write the one you mean."],
     ["11/2", "ambiguous-number", "Is 11/2 meant as 1 1/2 or as 5.5? Write the one you mean."],
