@@ -29,7 +29,7 @@ export function sprayedFrom(loads: readonly Load[], { sprayed, lines }: Carrier)
     const own = load.pieces === undefined ? out : (sprayed.value * load.pieces) / pieces;
     const value = Math.abs(out - own) < NOISE * sprayed.value ? own : out;
     held -= intoLines;
-    left -= value;
+    left -= out;
     return { value, unit };
   });
 }

@@ -183,7 +183,7 @@ function countedIn(
   const lengths = rowLengthsOf(plot);
   if (lengths !== undefined && rowsPerPass === 1)
     return { unit: rowOf(plot), count: (amount) => rowsDone(lengths, amount / size) };
-  const over = passesOver(plot, calibration);
+  const over = layOfPasses(plot, calibration);
   if (over === undefined) return { unit: "part", count: (amount) => amount / size };
   const { along, swath } = over;
   const { length, area } = unitsLike(unit);
@@ -193,7 +193,7 @@ function countedIn(
 }
 
 /** How passes lie over a rectangle that is sprayed all over: along its length. Nothing of any other plot. */
-export function passesOver(
+export function layOfPasses(
   plot: Plot,
   calibration: PlanInput["calibration"],
 ): { readonly along: Length; readonly across: Length; readonly swath: Length } | undefined {

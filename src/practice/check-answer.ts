@@ -16,6 +16,7 @@ import { noteOf, type PracticeProblem, type ShownMistake, shownMistake } from ".
 import { PROBLEM } from "./problem-field.js";
 import { isRightRounding, isRounding, MOST_ROUNDED } from "./rounding.js";
 import { TOPICS } from "./topics/all.js";
+import { LETTERS } from "./topics/mixing-order.js";
 import { type Sizes, sizesIn } from "./topics/sizes.js";
 import { type AnyTopic, type Given, inAnswerUnit, type PracticeAnswer } from "./topics/topic.js";
 import { ENGLISH_PRACTICE_WORDS, type PracticeMessages } from "./words.js";
@@ -71,6 +72,10 @@ function inSpellings(typed: string, { units, spellings }: PracticeMessages): str
   return withoutAccents(typed).replace(pattern, (name) => read.get(name.toLowerCase()) ?? name);
 }
 
+function isOfLetters(word: string): boolean {
+  return [...word].every((letter) => LETTERS.includes(letter));
+}
+
 /** An answer as it comes in: a quantity, a number, or text as a student types it. */
 class AnswerField extends Field<PracticeAnswer> {
   constructor(
@@ -96,10 +101,12 @@ class AnswerField extends Field<PracticeAnswer> {
 
   /** The letters of an order, without the words between them: `B, D, and A`. */
   private fromLetters(input: string, check: Check): string | undefined {
-    const words = input.toUpperCase().match(/\p{L}+/gu) ?? [];
-    const typed = words.filter((word) => /^[A-F]+$/.test(word));
-    const apart = typed.filter((word) => word.length === 1);
-    const order = (apart.length > 1 ? apart : typed).join("");
+    const joining = this.words.practice.joining.toUpperCase().split(",");
+    const words = (input.toUpperCase().match(/\p{L}+/gu) ?? []).filter((word) => !joining.includes(word));
+    const apart = words.filter((word) => word.length === 1);
+    // A letter that isn't on the list is a mistake, and no word.
+    const typed = apart.length > 1 ? apart : words.filter((word) => isOfLetters(word) || word.length === 1);
+    const order = typed.join("");
     if (order !== "") return order;
     return check.fault("unreadable", "letters-only", "", "Enter only the letters, in their order.");
   }

@@ -63,9 +63,9 @@ export class Check {
     return this.followed;
   }
 
-  /** The name of what is being read; of a place in a list, the list's. */
+  /** The name of what is being read; of a place in a list, the list's. What is read by itself has none, and only lists are asked. */
   get name(): string {
-    return this.path.filter((step) => typeof step === "string").at(-1) as string;
+    return this.path.filter((step) => typeof step === "string").at(-1) ?? "list";
   }
 
   /** Reads a field of what is being read, or a place in a list. */

@@ -88,7 +88,7 @@ function typedText(given: unknown): string {
  * @param text - at most 200 characters; negative amounts are read too
  * @param options - see {@link ParseOptions}
  * @returns the quantity; with its basis where `v/v`, `w/v` or `w/w` follows a fraction
- * @throws SprayMathError `missing` for blank text, `incomplete` where it could still become right, `unreadable` or
+ * @throws SprayMathError `missing` for blank text, `incomplete` where it is only begun, `unreadable` or
  *   `unknown-unit` naming the part, `ambiguous-unit` or `ambiguous-number` with a question to ask, `wrong-dimension`,
  *   or `unknown-choice` for an option
  *

@@ -122,9 +122,12 @@ export const TRADE_TERMS: Readonly<Record<string, readonly [over: string, per: s
 
 // Beside the table's own names and their British spellings: what else people write, in Spanish too.
 const MORE: Partial<Record<SimpleUnit, string>> = {
+  mm: "milímetro,milímetros,milimetro,milimetros",
+  cm: "centímetro,centímetros,centimetro,centimetros",
+  km: "kilómetro,kilómetros,kilometro,kilometros",
   in: '",pulgada,pulgadas',
   ft: "',pie,pies",
-  yd: "yds",
+  yd: "yds,yarda,yardas",
   rod: "rd,rds",
   m: "mt,mts,mtr,mtrs,metro,metros",
   ha: "hectar,hac,hectárea,hectáreas,hectarea,hectareas",
@@ -135,9 +138,9 @@ const MORE: Partial<Record<SimpleUnit, string>> = {
   lb: "lbs,libra,libras",
   g: "gm,gms,gramo,gramos",
   kg: "kgs,kilo,kilos,kilogramo,kilogramos",
-  s: "sec,secs",
-  min: "mins",
-  h: "hr,hrs",
+  s: "sec,secs,segundo,segundos",
+  min: "mins,minuto,minutos",
+  h: "hr,hrs,hora,horas",
   psi: "p s i",
   "%": "pct,per cent",
   tree: "trunk,trunks",
@@ -209,6 +212,8 @@ function namesOf(unit: SimpleUnit): string[] {
   return [...own, ...british, ...more, ...powersOf(unit)];
 }
 
+const SQUARE = ["cuadrado", "cuadrados", "cuadrada", "cuadradas"];
+
 // ft2 gives: sq ft, sqft, square ft, ft2, sq foot, ...
 function powersOf(unit: SimpleUnit): string[] {
   const power = /^([a-z]+)([23])$/.exec(unit);
@@ -220,7 +225,7 @@ function powersOf(unit: SimpleUnit): string[] {
     .flatMap((name) => [
       ...words.map((word) => word + name),
       name + exponent,
-      ...(exponent === "2" ? [`${name} cuadrados`] : []),
+      ...(exponent === "2" ? SQUARE.map((word) => `${name} ${word}`) : []),
     ]);
 }
 

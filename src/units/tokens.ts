@@ -18,7 +18,7 @@ export interface Token {
   readonly numeral?: Numeral | undefined;
 }
 
-/** What to do about text that can't be read: a key, a sentence and its figures. Said alone of text that could still become right. */
+/** What to do about text that can't be read: a key, a sentence and its figures. Said alone of text that is only begun. */
 export interface Advice {
   readonly key: string;
   readonly advice: string;
@@ -31,7 +31,7 @@ export function unreadable(part: string, { key, advice, figures }: Advice): Spra
   return refusal("unreadable", `unread-${key}`, "text", `Couldn't read {given}. ${advice}`, all);
 }
 
-/** The error for text that could still become right. */
+/** The error for text that is only begun. */
 export function incomplete({ key, advice, figures }: Advice): SprayMathError {
   return refusal("incomplete", key, "text", advice, figures);
 }

@@ -95,21 +95,6 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
   },
   // Units that are printed by their signs, and words for what is printed as a sign.
   spellings: {
-    mL: "mililitro,mililitros",
-    L: "litro,litros",
-    mm: "milímetro,milímetros",
-    cm: "centímetro,centímetros",
-    m: "metro,metros",
-    km: "kilómetro,kilómetros",
-    "sq m": "metro cuadrado,metros cuadrados",
-    ha: "hectárea,hectáreas",
-    g: "gramo,gramos",
-    kg: "kilo,kilos,kilogramo,kilogramos",
-    oz: "onza,onzas",
-    s: "segundo,segundos",
-    min: "minuto,minutos",
-    h: "hora,horas",
-    per: "por",
     "%": "por ciento",
   },
   kinds: {

@@ -6,7 +6,6 @@ import type { AnyPlan } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { withoutNoise } from "../units/three-figures.js";
-import type { TreatedArea } from "../units/types.js";
 import { cardAlerts, type WrittenAlert } from "./job/alerts.js";
 import { alike, loadsTitle } from "./job/alike.js";
 import { inOrder, isInBags, type WrittenDose, writtenDoses } from "./job/amounts.js";
@@ -28,7 +27,7 @@ import {
   waitFacts,
 } from "./job/facts.js";
 import { byJug, fillOf, halfOf, inFluidOunces, inTank, numbersIn, roughly, waterOf } from "./job/fit.js";
-import { coveredText, doneText, lastPassText, placeText, stopText } from "./job/places.js";
+import { coveredText, doneText, placeText, stopText } from "./job/places.js";
 import { inPlotUnits, planInUnits } from "./job/plan-in-units.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
 import { ENGLISH_WORDS } from "./words/english.js";
@@ -201,10 +200,8 @@ function sprayingSteps(
 ): string[] {
   const [first] = places;
   const stop = first === 0 && ends[0] ? stopText(ends[0], plan, writer) : undefined;
-  const atEnd = places.includes(lastSprayed(plan))
-    ? [lastPassText(plan, writer), leftText(plan, writer)]
-    : [];
-  return [...coverageSteps(places, ends, plan, writer), stop, ...atEnd].filter((step) => step !== undefined);
+  const left = places.includes(lastSprayed(plan)) ? leftText(plan, writer) : undefined;
+  return [...coverageSteps(places, ends, plan, writer), stop, left].filter((step) => step !== undefined);
 }
 
 function coverageSteps(
@@ -279,13 +276,8 @@ function outToText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: 
   const covers =
     place === undefined
       ? fill(text.outCovers, { covers: aboutText(area, end, writer) })
-      : fill(text.outTo, { covers: roughText(at, end, plan, writer), place });
+      : fill(text.outTo, { covers: coveredText(end, writer) ?? area, place });
   return outText([at], covers, plan, writer);
-}
-
-/** What a load covers: in rows, or as its area. */
-function roughText(at: number, end: LoadEnd, plan: AnyPlan, writer: Writer): string {
-  return coveredText(end, writer) ?? writer.three((plan.loads[at] as Load).area as TreatedArea);
 }
 
 /** What should be left at the end, where there is extra mix, and what it would be enough for. */

@@ -12,7 +12,7 @@ import { ENGLISH_WORDS } from "./words/english.js";
 import { writerFor } from "./words/writer.js";
 
 /**
- * Returns the field card of a plan of granules: what goes on each plot or bed, what to fill the hopper with, and how often. Each step has a box
+ * Returns the field card of a plan of granules: what to weigh out for each plot, row or bed, or to fill the hopper with. Each step has a box
  * to tick. Refusals and warnings stand on top, the cautions below.
  *
  * Printed amounts are rounded down. If the plan refuses the job, the card says so and gives no fills.

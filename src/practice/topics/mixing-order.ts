@@ -13,7 +13,8 @@ interface Mixing {
 // In the order of mixing. Kinds that guides put in different places are left out: soluble liquids and fertilizers.
 const KINDS: readonly MixingKind[] = ["water-conditioner", "WP", "WG", "SC", "EC", "adjuvant"];
 
-const LETTERS = "ABCDEF";
+/** The letters of a list of products. */
+export const LETTERS = "ABCDEF";
 
 /** The letter of a product, by its place in the list. */
 export function letterOf(at: number): string {

@@ -12,7 +12,7 @@ import { atLeast, atMost } from "../../units/three-figures.js";
 import type { Length, Quantity, Time, Volume, VolumePerCount } from "../../units/types.js";
 import type { Writer } from "../words/writer.js";
 import { asEntered, inAcres, inFluidOunces, inLargeUnits, inTank } from "./fit.js";
-import { coveredText, plotName, plotsOfJob } from "./places.js";
+import { coveredText, lastPassText, plotName, plotsOfJob } from "./places.js";
 
 /** A fact of a summary. */
 export interface SheetFact {
@@ -131,11 +131,14 @@ const MOST_NAMED = 12;
 export function sizeFacts(plan: AnyPlan, writer: Writer): SheetFact[] {
   const { three, exact, messages } = writer;
   const { text } = messages;
-  if ("area" in plan)
+  if ("area" in plan) {
+    const last = lastPassText(plan, writer);
     return [
       { name: text.treatedArea, value: three(inAcres(plan.area.treated)) },
       ...widthFacts(plan, writer),
+      ...(last === undefined ? [] : [{ name: text.lastPassOf, value: last }]),
     ];
+  }
   const { size, area } = plan.input;
   const { carrierPerCount, carrierPerLength } = plan;
   return [
@@ -150,7 +153,7 @@ export function sizeFacts(plan: AnyPlan, writer: Writer): SheetFact[] {
 }
 
 /** What is sprayed along each row, where that is the same on all plots. */
-export function widthFacts(plan: AnyPlan, writer: Writer): SheetFact[] {
+function widthFacts(plan: AnyPlan, writer: Writer): SheetFact[] {
   const [first, ...others] = plotsOfJob(plan).map((plot) => widthFact(plot, writer));
   return first !== undefined && others.every((one) => one?.name === first.name && one.value === first.value)
     ? [first]

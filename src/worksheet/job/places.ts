@@ -1,7 +1,8 @@
 import type { PlanInput } from "../../plan/input.js";
-import { type EndUnit, type LoadEnd, passesOver } from "../../plan/load-ends.js";
+import { type EndUnit, type LoadEnd, layOfPasses } from "../../plan/load-ends.js";
 import { equalRows, type Plot, plotsOf, rowLengthsOf } from "../../plan/plot.js";
 import type { AnyPlan, SpreadingPlan } from "../../plan/result.js";
+import { passesOver } from "../../swath/passes.js";
 import { convert, inUnit } from "../../units/convert.js";
 import { ceilDecided, floorDecided, moreThan } from "../../units/decide.js";
 import { dimensionOf } from "../../units/dimensions.js";
@@ -139,7 +140,7 @@ function isPlotDone({ load, plot = 0 }: LoadEnd, plan: AnyPlan): boolean {
 // Less than this part of a pass nobody sees.
 const NARROW_PASS = 0.02;
 
-/** That a plot's last pass is narrower than the others: whoever sprays all of its width sprays ground twice, or what isn't the plot. */
+/** What to mind in a plot's last pass: whoever sprays all of the width there sprays ground twice, or what isn't the plot. */
 export function lastPassText({ input }: AnyPlan, writer: Writer): string | undefined {
   if (!("plot" in input)) return undefined;
   const plots = plotsOf(input.plot);
@@ -160,13 +161,13 @@ function narrowPass(
     if (rest === 0 || rows < rowsPerPass) return undefined;
     return fill(text.lastPassRows, { rows: rowsText(rest, plot.kind === "beds" ? "bed" : "row", writer) });
   }
-  const over = passesOver(plot, calibration);
-  if (over === undefined) return undefined;
-  const { across, swath } = over;
-  const width = inUnit(across, swath.unit);
-  const rest = width - floorDecided(width / swath.value) * swath.value;
-  if (!moreThan(width, swath.value) || !moreThan(rest, NARROW_PASS * swath.value)) return undefined;
-  return fill(text.lastPass, { width: three(inInches({ value: rest, unit: swath.unit })) });
+  const lay = layOfPasses(plot, calibration);
+  if (lay === undefined) return undefined;
+  const { along: length, across: width, swath } = lay;
+  const { lastOverlap } = passesOver({ length, width, swath }).along;
+  const rest = { value: swath.value - inUnit(lastOverlap, swath.unit), unit: swath.unit };
+  if (lastOverlap.value === 0 || !moreThan(rest.value, NARROW_PASS * swath.value)) return undefined;
+  return fill(text.lastPass, { width: three(inInches(rest)) });
 }
 
 /** A width of less than a foot in inches. */
@@ -190,7 +191,7 @@ export function plotName(
   return plots[at]?.name ?? fill(messages.text.plotNumber, { number: at + 1 });
 }
 
-/** How much is done when a load ends: `9 2/3 rows`, `128 pots`; of several plots, in which one. Nothing of a part of the plot. */
+/** How much is done when a load ends: `9 2/3 rows`, `128 pots`; of several plots, in which one, and what can't be counted in percent. */
 export function doneText(end: LoadEnd, plan: AnyPlan, writer: Writer): string | undefined {
   const { unit, done, along } = end;
   if (unit === "part") return partText(done, end, plan, writer);
@@ -221,7 +222,7 @@ function inPlot(
 // From here on a card counts half rows.
 const FEW_ROWS = 4;
 
-/** When to stop and calibrate again, of the first load: up to half a row, or a plant, beyond what the output may be off. */
+/** When to stop and calibrate again, of the first load: up to half a row, a plant, or 5% of a plot, beyond what the output may be off. */
 export function stopText(end: LoadEnd, plan: AnyPlan, writer: Writer): string | undefined {
   const { messages, fill } = writer;
   const { text } = messages;

@@ -150,12 +150,17 @@ function hopperSteps(
 }
 
 /** What each plant gets, and how many of them a full hopper does. */
-function eachSteps({ input, total }: SpreadingPlan, { each }: SpreadAmounts, writer: Writer): string[] {
+function eachSteps(
+  { input, hopper: { perDirection } }: SpreadingPlan,
+  { each }: SpreadAmounts,
+  writer: Writer,
+): string[] {
   if (!("size" in input) || input.size.kind !== "count" || each === undefined) return [];
   const { messages, fill, exact } = writer;
   const { text } = messages;
   const { count } = input.size;
-  const enough = floorDecided((count.value * inUnit(input.spreader.hopper, total.unit)) / total.value);
+  const { hopper } = input.spreader;
+  const enough = floorDecided((count.value * inUnit(hopper, perDirection.unit)) / perDirection.value);
   return [
     fill(text.giveEach, { each }),
     ...(enough > 0 && enough < count.value
@@ -188,8 +193,8 @@ function placeSteps(
     }
     return plots.length > 1 ? [fill(text.spreadPlot, { plot, amount })] : [];
   });
-  const isLarge = plots.some(({ amount }) =>
-    moreThan(inUnit(amount, hopper.unit) / directions, hopper.value),
+  const isLarge = plots.some(({ amount, each = amount }) =>
+    moreThan(inUnit(each, hopper.unit) / directions, hopper.value),
   );
   return steps.length > 0 && isLarge ? [fill(text.hopperHolds, { hopper }), ...steps] : steps;
 }

@@ -121,6 +121,7 @@ export type TextKey =
   | "endOf"
   | "bothSides"
   | "plotEnd"
+  | "lastPassOf"
   | "lastPass"
   | "lastPassRows"
   | "lastPasses"

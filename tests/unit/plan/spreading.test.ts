@@ -51,6 +51,10 @@ const withProduct = (input: SpreadingInput, change: object): SpreadingInput => (
 const found = ({ warnings }: SpreadingPlan) =>
   warnings.map(({ key, severity, path }) => `${severity} ${key} ${path}`);
 
+// Whoever goes over it again puts out twice the rate.
+const REST =
+  "If some is left at the end, don't spread anything twice with it. If it runs out more than a tenth early, stop and test the spreader again.";
+
 describe("a job of granules", () => {
   it("takes its product from the rate and the size", () => {
     // 18,000 ft² at 5 lb per 1,000 ft²: 90 lb, four hoppers of 20 lb and one of 10.
@@ -319,10 +323,6 @@ describe("the working and the card of a job of granules", () => {
     expect(facts.find(({ name }) => name === "Product A rate")?.value).toBe("1.95 kg/100 m²");
   });
 
-  // Whoever goes over it again puts out twice the rate.
-  const REST =
-    "If some is left at the end, don't spread anything twice with it. If it runs out more than a tenth early, stop and test the spreader again.";
-
   it("prints what to fill in and what goes where", () => {
     const card = spreadingCard(planSpreading(full));
     expect(card.facts.map(({ name, value }) => `${name}: ${value}`)).toEqual([
@@ -404,6 +404,22 @@ describe("the working and the card of a job of granules", () => {
       "Weigh out 36 lb, fill the hopper and spread it.",
     ]);
     expect(trees(0.5)?.[1]).toMatch(/^Fill the hopper/);
+    // Half of it each way: a hopper does twice as many.
+    const both = planSpreading({
+      size: { kind: "count", count: qty(48, "tree") },
+      spreader: { hopper: qty(10, "lb"), directions: 2 },
+      product: { name: "Product A", rate: qty(0.75, "lb/tree") },
+    });
+    expect(spreadingCard(both).loads[0]?.steps.slice(0, 2)).toEqual([
+      "Give each one 6 oz wt.",
+      "A full hopper is enough for about 26 trees.",
+    ]);
+    // Twenty beds of 1.44 lb: each of them fits.
+    const beds = { kind: "beds", beds: 20, bedWidth: qty(4, "ft"), bedLength: qty(72, "ft") } as const;
+    const spreader = { hopper: qty(10, "lb") };
+    expect(spreadingCard(planSpreading({ ...LAWN, plot: beds, spreader })).loads[0]?.steps[0]).toMatch(
+      /^plot 1: weigh out 1\.44 lb for each of the 20 beds/,
+    );
   });
 
   it("counts a last fill that is a whole hopper with the others, and no rest of nothing", () => {
@@ -511,11 +527,11 @@ describe("the worksheet of a job of granules", () => {
     expect(sheet.totals).toEqual([
       {
         name: "Lengthwise over all of it: 1.44 lb",
-        value: `plot 1: weigh out 11.5 oz wt for each of the 2 beds and spread it (1.44 lb total). ${"If some is left at the end, don't spread anything twice with it. If it runs out more than a tenth early, stop and test the spreader again."}`,
+        value: `plot 1: weigh out 11.5 oz wt for each of the 2 beds and spread it (1.44 lb total). ${REST}`,
       },
       {
         name: "Crosswise over all of it: 1.44 lb",
-        value: `plot 1: weigh out 11.5 oz wt for each of the 2 beds and spread it (1.44 lb total). ${"If some is left at the end, don't spread anything twice with it. If it runs out more than a tenth early, stop and test the spreader again."}`,
+        value: `plot 1: weigh out 11.5 oz wt for each of the 2 beds and spread it (1.44 lb total). ${REST}`,
       },
     ]);
     expect(sheet.steps.map(({ number, title }) => `${number} ${title}`)).toEqual([

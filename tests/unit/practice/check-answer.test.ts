@@ -457,6 +457,8 @@ describe("checkAnswer", () => {
     for (const answer of ["dcab", "D, C, A, and B", "D then C then A, then B", "Add D, C, A, B"])
       expect(checked(order, answer)).toEqual(["right"]);
     expect(() => checkAnswer(order, "?")).toThrow("Enter only the letters, in their order.");
+    // A letter too many is no word between them.
+    expect(checked(order, "D, C, A, B, G")).toEqual(["unknown"]);
     expect(checked(order, "DACB")).toEqual(["mistake", "liquids-before-powders"]);
     expect(checked(order, "D C B A")).toEqual(["mistake", "adjuvant-first"]);
     expect(checked(order, "CADB")).toEqual(["mistake", "conditioner-last"]);

@@ -1,7 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { doseAdvice, type PlanInput, type Product, planApplication } from "../../../src/plan/index.ts";
 import { qty } from "../../../src/units/index.ts";
-import { fieldCard, renderMarkdown, renderText, worksheet } from "../../../src/worksheet/index.ts";
+import {
+  type FieldCard,
+  fieldCard,
+  renderMarkdown,
+  renderText,
+  worksheet,
+} from "../../../src/worksheet/index.ts";
 import { DOUBTFUL, QUIET, TWO_PRODUCTS } from "../../helpers/jobs.ts";
 
 const plan = planApplication(TWO_PRODUCTS);
@@ -329,7 +335,7 @@ describe("a field card for a tank with marks", () => {
     ]);
   });
 
-  it("goes to the end of the plot where a last pass is narrower than the others", () => {
+  it("goes to the end of the plot where a last pass is narrower than the others, and says how narrow that is", () => {
     // 16 2/3 passes of 3 ft on 50 ft: the seventeenth is sprayed all the way down too. So is the last of 6 1/2 over rows four at a time.
     const lawn = { kind: "rectangle", length: qty(85, "ft"), width: qty(50, "ft") } as const;
     const calibration = {
@@ -339,38 +345,32 @@ describe("a field card for a tank with marks", () => {
       distance: qty(200, "ft"),
     } as const;
     const job = { ...TWO_PRODUCTS, calibration, sprayer: { tank: qty(3, "gal") }, reserve: undefined };
-    const place = (plot: PlanInput["plot"]) =>
-      steps({ ...job, plot })
-        .at(-1)
-        ?.steps.slice(-2);
-    expect(place(lawn)).toEqual([
-      "Spray about 7 1/4 passes along the 25.9 m side, to the end of the plot.",
-      "The last pass is only 0.61 m wide. Don't spray ground that is already done.",
+    const cardOf = (plot: PlanInput["plot"], sprayer: PlanInput["sprayer"] = job.sprayer) =>
+      fieldCard(planApplication({ ...job, plot, sprayer }));
+    const end = (card: FieldCard) => card.loads.at(-1)?.steps.at(-1);
+    const lastPass = ({ facts }: FieldCard) => facts.find(({ name }) => name === "Last pass")?.value;
+    expect(end(cardOf(lawn))).toBe("Spray about 7 1/4 passes along the 85 ft side, to the end of the plot.");
+    expect(lastPass(cardOf(lawn))).toBe("only 2 ft wide: don't spray ground that is already done");
+    // Front's last pass is in the first load.
+    const two = cardOf([
+      { ...lawn, name: "Front" },
+      { ...lawn, width: qty(51, "ft"), name: "Back" },
     ]);
-    expect(
-      place([
-        { ...lawn, name: "Front" },
-        { ...lawn, name: "Back" },
-      ]),
-    ).toEqual([
-      expect.stringMatching(/, to the end of Back\.$/),
-      "Where the last pass is narrower than the others, don't spray ground that is already done.",
-    ]);
+    expect(end(two)).toMatch(/, to the end of pass 17 along the 85 ft side in Back\.$/);
+    expect(lastPass(two)).toBe(
+      "narrower than the others on some plots: don't spray ground that is already done",
+    );
     // 17 passes of 3 ft are 51 ft, and a narrow bed is one pass.
-    const last = (width: number) => place({ ...lawn, width: qty(width, "ft") })?.at(-1);
-    expect(last(51)).toMatch(/^Spray/);
-    expect(last(2)).toMatch(/^(Spray|If)/);
-    expect(last(51.5)).toBe("The last pass is only 0.152 m wide. Don't spray ground that is already done.");
-    const inFeet = fieldCard(planApplication({ ...job, plot: { ...lawn, width: qty(51.5, "ft") } })).loads;
-    expect(inFeet.at(-1)?.steps.at(-1)).toMatch(/^The last pass is only 6 in wide\./);
+    const wide = (width: number) => cardOf({ ...lawn, width: qty(width, "ft") });
+    expect(lastPass(wide(51))).toBeUndefined();
+    expect(lastPass(wide(2))).toBeUndefined();
+    expect(lastPass(wide(51.5))).toMatch(/^only 6 in wide/);
     const rows = { kind: "row-bands", rows: 26, rowLength: qty(60, "ft"), bandWidth: qty(3, "ft") } as const;
-    const fours = { ...job, plot: rows, sprayer: { tank: qty(3, "gal"), rowsPerPass: 4 } };
-    expect(steps(fours).at(-1)?.steps.slice(-2)).toEqual([
-      expect.stringMatching(/, to the end of the plot\.$/),
-      "The last pass has only 2 rows. Shut off what would spray beside them.",
-    ]);
-    const even = { ...fours, plot: { ...rows, rows: 28 } };
-    expect(steps(even).at(-1)?.steps.at(-1)).toMatch(/^(Spray|If load)/);
+    const sprayer = { tank: qty(3, "gal"), rowsPerPass: 4 };
+    expect(end(cardOf(rows, sprayer))).toMatch(/, to the end of the plot\.$/);
+    expect(lastPass(cardOf(rows, sprayer))).toBe("only 2 rows: shut off what would spray beside them");
+    expect(lastPass(cardOf({ ...rows, rows: 28 }, sprayer))).toBeUndefined();
+    expect(lastPass(cardOf({ ...rows, rows: 3 }, sprayer))).toBeUndefined();
   });
 
   it("joins loads that are alike as they are spoken", () => {
