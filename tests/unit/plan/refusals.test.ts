@@ -500,6 +500,12 @@ describe("what plan says of input that cannot be", () => {
       "The date, 2026-05-01, isn't the day of the end, 2026-05-02T22:30. Enter the same day.",
     ],
     [
+      () => readRecord({ ...record({}).record, finished: undefined, date: "2026-05-01" }),
+      "missing",
+      "finished",
+      "Enter a local time, such as 2026-05-02T09:30.",
+    ],
+    [
       () => readRecord({ ...record({}).record, firstHarvest: "2026-05-01" }),
       "conflict",
       "firstHarvest",
