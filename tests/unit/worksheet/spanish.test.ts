@@ -133,6 +133,12 @@ describe("the Spanish table", () => {
     expect([...new Set(lists)].filter((name) => !named.includes(name))).toEqual([]);
   });
 
+  it("has no word for a line that the English one has none for", () => {
+    const english = new Set(leaves(ENGLISH_PRACTICE_WORDS).map(([place]) => place));
+    const more = [...spanish.keys()].filter((place) => place.startsWith("lines.") && !english.has(place));
+    expect(more).toEqual([]);
+  });
+
   it("names every tool of every set", () => {
     const tools = toolSetNames.flatMap((name) => toolSet(name).map((tool) => tool.name));
     expect(tools.filter((name) => SPANISH_WORDS.tools[name] === undefined)).toEqual([]);
