@@ -68,7 +68,7 @@ const NEVER_SHOWN = new RegExp(
     "^(fills-too|whole-bags|formulation|used-without|limits-|carrier-(limits|over)|rate-under-min)",
     "^(rate-for-(count|row)-spreading|test-(for|along|over)|whole-count|plants-not|(rows|plots)-of-one|piece|left-(and|or)|used-of)",
     "^(date-not|wait-before|text-blank|limit-needs|rate-needs-ground|rate-per-ground|volume-and-weight|record-after)",
-    "^(ratio-upside|parts-un|season-used|tap-)",
+    "^(ratio-upside|parts-un)",
     "^(Simpson|Heron|mid-ordinate|trapezoidal)",
   ].join("|"),
 );

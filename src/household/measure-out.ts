@@ -25,7 +25,7 @@ import { amountOf, isWeight, type MeasuringTool } from "./measuring-tool.js";
 import type { MeasuredPart } from "./parts.js";
 import { MEASURING, type MeasuringInput, toolsFit, wayOf } from "./request.js";
 import { type Effort, newEffort } from "./search.js";
-import { toolsIn } from "./tools.js";
+import { scaleFor, toolsIn } from "./tools.js";
 
 /** The input of {@link measureOut}. */
 export interface MeasureOutInput<U extends VolumeUnit | MassUnit = VolumeUnit | MassUnit>
@@ -290,8 +290,8 @@ const TOO_SMALL = {
 /** The marks of the coarsest of the usual scales that weighs the amount. */
 function finerScale(amount: Quantity<VolumeUnit | MassUnit>): Quantity | undefined {
   if (!isWeight(amount)) return undefined;
-  const scales = [...toolsIn("scales").slice(0, 1), ...toolsIn("fine-scales")] as Complete<MeasuringTool>[];
-  return scales.find(({ least }) => orderOf(least, amount) !== 1)?.graduation;
+  const [{ graduation, least }] = toolsIn(scaleFor(amount)) as readonly [Complete<MeasuringTool>];
+  return orderOf(least, amount) === 1 ? undefined : graduation;
 }
 
 function smallestFill({ tools }: Kit): Quantity {

@@ -1,7 +1,8 @@
 import { frozen } from "../frozen.js";
 import { type Check, checked, type Field } from "../units/check.js";
 import { type ChoiceField, choice, either, ListField, named } from "../units/fields.js";
-import type { Mass, UnitSystem, Volume } from "../units/types.js";
+import { orderOf } from "../units/quantity.js";
+import type { Mass, Quantity, UnitSystem, Volume } from "../units/types.js";
 import { MEASURING_TOOL, type MeasuringTool } from "./measuring-tool.js";
 
 /**
@@ -243,6 +244,12 @@ export type Tools = ToolSetName | readonly MeasuringTool[];
 /** The tools of a set, or of a list. Trusts its input. */
 export function toolsIn(tools: Tools): readonly MeasuringTool[] {
   return typeof tools === "string" ? SETS[tools] : tools;
+}
+
+/** The coarser of the usual scales that weighs an amount, else the finer one. */
+export function scaleFor(amount: Quantity): "scales" | "fine-scales" {
+  const [ordinary] = toolsIn("scales") as readonly [MeasuringTool];
+  return orderOf(amount, ordinary.least as Quantity) === -1 ? "fine-scales" : "scales";
 }
 
 // A caller gives the same list with every dose: it is read again only where it changed. Whatever is worked out for its

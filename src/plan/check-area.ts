@@ -102,13 +102,14 @@ function bandWarnings(
   if (width === undefined) return gap;
   const passes = bands.map((one) => scaled(one, rowsPerPass));
   const pass = passes[0] as Length;
-  const boom = measurement.kind === "catch" ? boomWidth(measurement) : width;
+  // Nozzles that each cover a part of the pass cover it together.
+  const isBoom = measurement.kind === "catch" && orderOf(width, pass) === -1;
+  const covered = isBoom ? boomWidth(measurement) : width;
   // A boom that reaches over what it treats: the strength is right.
-  const isOver = orderOf(width, pass) === -1 && orderOf(boom, pass) === 1 && !isSame(boom, pass);
-  if (isOver) return [...gap, boomWarning(measurement as CatchMeasurement, boom, pass, path)];
+  if (isBoom && orderOf(covered, pass) === 1 && !isSame(covered, pass))
+    return [...gap, boomWarning(measurement, covered, pass, path)];
   if (passes.some((one) => fits(measurement, width, one))) return gap;
   const isStrip = measurement.kind !== "catch" && measurement.kind !== "flow";
-  const covered = orderOf(width, pass) === -1 ? boom : width;
   return [...gap, swathWarning({ width: covered, isStrip }, pass, band, spacing, path, widthPath)];
 }
 

@@ -219,8 +219,9 @@ function doseWarnings({ products }: MixSource, loads: Loads): Warning[] {
         );
       }
       // Once a product, whatever the load.
-      const marks = measured.scaleAssumed && finestMarks(loads, k);
-      if (marks && !warnings.has(`${k} scale`))
+      const isNew = measured.scaleAssumed && !warnings.has(`${k} scale`);
+      const marks = isNew && finestMarks(loads, k);
+      if (marks)
         warnings.set(
           `${k} scale`,
           warning(

@@ -5,14 +5,13 @@ import {
   type MeasureOutInput,
   type NotMeasurable,
 } from "../household/measure-out.js";
-import { isWeight, type MeasuringTool } from "../household/measuring-tool.js";
+import { isWeight } from "../household/measuring-tool.js";
 import { kindIsMeasured } from "../household/request.js";
 import { newEffort } from "../household/search.js";
-import { type ToolSetName, type Tools, toolsIn } from "../household/tools.js";
+import { scaleFor, type Tools } from "../household/tools.js";
 import { volumeFilled } from "../household/volume-of-weight.js";
 import { agreed } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
-import { orderOf } from "../units/quantity.js";
 import { unitsLike } from "../units/systems.js";
 import { withoutNoise } from "../units/three-figures.js";
 import type { Mass, TreatedArea, Volume } from "../units/types.js";
@@ -46,19 +45,13 @@ export function doseRequest(
   return {
     input: {
       amount,
-      tools: needsScale ? scaleFor(amount as Mass) : tools,
+      tools: needsScale ? scaleFor(amount) : tools,
       rule,
       perArea: area && onLand(area),
       labelPermitsDilution,
     },
     scaleAssumed: needsScale,
   };
-}
-
-/** The scale that a person needs who has none: a finer one for what is less than the ordinary one weighs. */
-function scaleFor(amount: Mass): ToolSetName {
-  const [ordinary] = toolsIn("scales") as readonly [MeasuringTool];
-  return orderOf(amount, ordinary.least as Mass) === -1 ? "fine-scales" : "scales";
 }
 
 /** Per acre or hectare, as labels have rates. */

@@ -68,8 +68,13 @@ function inSpellings(typed: string, { units, spellings }: PracticeMessages): str
   const longestFirst = [...read.keys()]
     .sort((a, b) => b.length - a.length)
     .map((name) => name.replace(/[.*+?^${}()|[\]\\]/g, "\\$&"));
-  const pattern = new RegExp(`(?<!\\p{L})(?:${longestFirst.join("|")})(?!\\p{L})`, "giu");
+  const pattern = new RegExp(oneOf(longestFirst), "giu");
   return withoutAccents(typed).replace(pattern, (name) => read.get(name.toLowerCase()) ?? name);
+}
+
+/** The pattern of any of these words, by itself. */
+function oneOf(words: readonly string[]): string {
+  return `(?<!\\p{L})(?:${words.join("|")})(?!\\p{L})`;
 }
 
 function isOfLetters(word: string): boolean {
@@ -118,8 +123,7 @@ class AnswerField extends Field<PracticeAnswer> {
       return this.reader.quantity(inSpellings(typed, this.words), dimensions, this.unit);
     } catch (error) {
       if (this.unit !== undefined) return check.caught(error);
-      const joining = this.words.practice.joining.replaceAll(",", "|");
-      if (new RegExp(`\\d.*(?<!\\p{L})(?:${joining})(?!\\p{L})`, "iu").test(input))
+      if (new RegExp(`\\d.*${oneOf(this.words.practice.joining.split(","))}`, "iu").test(input))
         return check.fault(
           "unreadable",
           "one-count",
@@ -140,8 +144,7 @@ class AnswerField extends Field<PracticeAnswer> {
 
   /** "9 level spoons" are 9 of those that are asked for. */
   private withoutSpoons(input: string): string {
-    const words = this.words.practice.levelSpoons.replaceAll(",", "|");
-    return input.replace(new RegExp(`(?<!\\p{L})(?:${words})(?!\\p{L})`, "giu"), "");
+    return input.replace(new RegExp(oneOf(this.words.practice.levelSpoons.split(",")), "giu"), "");
   }
 
   missing(check: Check): undefined {

@@ -526,7 +526,7 @@ const COUNTS: Readonly<Record<string, number>> = { thousand: 1000, hundred: 100 
 function readCount(reading: QuantityReading): number {
   if (nextIs(reading, "number")) return readAmount(reading, oneAmount(reading.example));
   const word = Object.keys(COUNTS).find((one) => takes(reading, one));
-  return (word && COUNTS[word]) || 1;
+  return word === undefined ? 1 : (COUNTS[word] as number);
 }
 
 /** 1,000 ft 2 and 1,000 ft sq are square feet. */
@@ -631,14 +631,10 @@ function noUnit(
       "There is no one size of {given}. Measure what it holds, and enter that.",
       { given: shown(written) },
     );
-  const shortened = written.slice(0, 40);
-  const fitting = spellings.filter((spelling) => canStand(meaningOf(spelling), over, reading));
-  const guess = nearest(shortened, fitting);
-  const meant = guess && signOf(meaningOf(guess));
-  const isAsNear = (spelling: string): boolean =>
-    editsBetween(shortened, spelling) === editsBetween(shortened, guess as string);
-  const signs = guess === undefined ? [] : fitting.filter(isAsNear).map((one) => signOf(meaningOf(one)));
-  const other = signs.find((sign) => sign !== meant);
+  const [meant, other] = nearestSigns(
+    written.slice(0, 40),
+    spellings.filter((spelling) => canStand(meaningOf(spelling), over, reading)),
+  );
   const given = shown(written);
   if (meant !== undefined && other !== undefined)
     return unknown({
@@ -647,6 +643,15 @@ function noUnit(
       figures: { given, meant, other },
     });
   return unknown(unknownUnitOr(given, meant, descriptionOf(example.unit).symbol));
+}
+
+/** The sign of the unit that is spelled most like a text, and that of another one that is as near; neither where none is near. */
+function nearestSigns(text: string, spellings: readonly string[]): readonly string[] {
+  const guess = nearest(text, spellings);
+  if (guess === undefined) return [];
+  const edits = editsBetween(text, guess);
+  const alike = spellings.filter((spelling) => editsBetween(text, spelling) === edits);
+  return [...new Set([guess, ...alike].map((spelling) => signOf(meaningOf(spelling))))];
 }
 
 function meaningOf(spelling: string): Meaning {
@@ -708,22 +713,24 @@ function readPer(reading: QuantityReading, { value, unit: over }: Quantity<Simpl
 }
 
 // What people say for "per": 2 tbsp in a gallon, 2 fl oz for 1,000 sq ft. The longer ones come first.
-const FOR_PER = ["for each", "for every", "for a", "for an", "in a", "in an", "por cada"];
-const PER_ALONE = ["for", "in", "each", "every", "por", "a", "an"];
+const FOR_PER: readonly (readonly string[])[] = [
+  ...["for each", "for every", "for a", "for an", "in a", "in an", "por cada"],
+  ...["for", "in", "each", "every", "por", "a", "an"],
+].map((words) => words.split(" "));
 
 /** Passes over what says "per". All but the word itself need something behind them. */
 function takesPer(reading: Reading): boolean {
   if (takes(reading, "per")) return true;
   const { tokens, at } = reading;
-  const said = [...FOR_PER, ...PER_ALONE]
-    .map((words) => words.split(" "))
-    .find((words) => {
-      const next = tokens[at + words.length];
-      // An inch isn't followed by a number.
-      const isNext =
-        next?.kind === "number" || (next?.kind === "word" && words[0] !== "in") || words.length > 1;
-      return isNext && next !== undefined && words.every((word, i) => tokens[at + i]?.key === word);
-    });
+  // Most texts are at their end, or at a stroke.
+  if (!nextIs(reading, "word")) return false;
+  const said = FOR_PER.find((words) => {
+    const next = tokens[at + words.length];
+    // An inch isn't followed by a number.
+    const isNext =
+      next?.kind === "number" || (next?.kind === "word" && words[0] !== "in") || words.length > 1;
+    return isNext && next !== undefined && words.every((word, i) => tokens[at + i]?.key === word);
+  });
   reading.at += said?.length ?? 0;
   return said !== undefined;
 }

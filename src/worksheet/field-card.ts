@@ -215,8 +215,7 @@ function coverageSteps(
   const [first = 0] = places;
   const last = lastSprayed(plan);
   if (ends.length === 0) return [text.useAll];
-  if (places.length === 1 && first === last) return [lastText(last, ends, plan, writer)];
-  if (places.length === 1) return [outToText(first, ends, plan, writer)];
+  if (places.length === 1) return [(first === last ? lastText : outToText)(first, ends, plan, writer)];
   const known = endsText(places, ends, plan, writer);
   // Where loads differ, the places where they end say how.
   const isSaid = known !== undefined && coveredByEach(places, ends, plan, writer) === undefined;
