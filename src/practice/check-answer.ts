@@ -120,7 +120,7 @@ class AnswerField extends Field<PracticeAnswer> {
     const dimensions = this.unit === undefined ? [] : [dimensionOf(this.unit)];
     const typed = this.hasSize ? this.withoutSpoons(input) : input;
     try {
-      return this.reader.quantity(inSpellings(typed, this.words), dimensions, this.unit);
+      return this.reader.quantity(inSpellings(typed, this.words), dimensions, () => this.unit);
     } catch (error) {
       if (this.unit !== undefined) return check.caught(error);
       if (new RegExp(`\\d.*${oneOf(this.words.practice.joining.split(","))}`, "iu").test(input))

@@ -18,13 +18,13 @@ import type { Dimension, Quantity, Unit, UnitSystem } from "./types.js";
 /** Reads what a person typed, where an input may be text. */
 export interface TextReader {
   /**
-   * The quantity in a text; throws where there is none. `asked`: the unit of an example; `small` for a volume in fluid ounces
+   * The quantity in a text; throws where there is none. `asked`: finds the unit of an example; `small` for a volume in fluid ounces
    * or milliliters. `called`: what messages call the place.
    */
   readonly quantity: (
     text: string,
     dimensions: readonly Dimension[],
-    asked?: Unit | "small",
+    asked?: () => Unit | "small" | undefined,
     called?: ExpectedName,
   ) => Quantity;
   /** The number in a text; throws where there is none. */

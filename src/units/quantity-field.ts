@@ -140,8 +140,9 @@ export class QuantityField<Q extends Quantity> extends Field<Q> {
 
   private fromText(text: string, check: Check): Quantity | undefined {
     const { dimensions, measured, small = measured, called } = this.demand;
-    const example = called?.examplesAt?.(check)?.[check.system];
-    const asked = example?.unit ?? (small ? "small" : undefined);
+    // Most texts are right, and need no example.
+    const asked = (): Unit | "small" | undefined =>
+      called?.examplesAt?.(check)?.[check.system].unit ?? (small ? "small" : undefined);
     return check.fromText((texts) => texts.quantity(text, dimensions, asked, called?.name));
   }
 

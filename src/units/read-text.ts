@@ -143,13 +143,13 @@ function textsFor(dimensions: readonly Dimension[], texts: KnownTexts): Map<stri
 function exampleUnit(
   [first = "volume", ...others]: readonly Dimension[],
   system: UnitSystem,
-  asked: Unit | "small" | undefined,
+  unit: Unit | "small" | undefined,
 ): Unit {
-  if (asked !== undefined && asked !== "small") return asked;
+  if (unit !== undefined && unit !== "small") return unit;
   const units = unitsIn(system);
-  if (asked === "small" && first === "volume") return units.smallVolume;
-  const unit = usualUnit(first, units);
-  return others.length > 0 ? (unit.replace("gal/ac", "pt/ac") as Unit) : unit;
+  if (unit === "small" && first === "volume") return units.smallVolume;
+  const usual = usualUnit(first, units);
+  return others.length > 0 ? (usual.replace("gal/ac", "pt/ac") as Unit) : usual;
 }
 
 // In examples, where no number was typed.
@@ -159,9 +159,9 @@ function readQuantity(
   text: string,
   dimensions: readonly Dimension[],
   { locale = "en-US", system = "us", ounce }: Understanding,
-  asked?: Unit | "small",
+  asked?: () => Unit | "small" | undefined,
 ): Quantity {
-  const example = { value: USUAL_NUMBER, unit: exampleUnit(dimensions, system, asked) };
+  const example = { value: USUAL_NUMBER, unit: exampleUnit(dimensions, system, asked?.()) };
   if (text.trim() === "")
     throw refusal("missing", "enter-quantity", "text", "Enter {expected.expected}, such as {example}.", {
       expected: "amount",
