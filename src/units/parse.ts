@@ -77,11 +77,12 @@ function typedText(given: unknown): string {
  * Reads a quantity as people write it: `2 1/2 gal`, `3' 6"`, `12 fl. oz. per acre`, `8 fl oz/100 gal`, `0.25% v/v`,
  * `1.5 oz wt per 1,000 sq ft`, `6½ qt`.
  *
- * A sum such as `3 ft 6 in` comes in its first unit. A bare `oz` is refused unless `ounce` says which is meant. A bare
- * gallon, pint, quart, cup, spoon or fluid ounce is a US one unless `system` says otherwise. Capitals are ignored except
- * where they distinguish two units (`ML`, `Mg`, `T`). A comma or point that the locale uses to group digits is read as
- * such only where the groups are right: `1,5` is refused in English, `1.5` in German. `pounds per square inch` is a
- * pressure unless `massRate` is asked for; `lb/sq in` is a weight per area unless `pressure` is asked for.
+ * A sum such as `3 ft 6 in` comes in its first unit. A bare `oz` is refused unless `ounce` or the unit before it (`5 lb 3
+ * oz`) says which is meant. A bare gallon, pint, quart, cup, spoon or fluid ounce is a US one unless `system` says
+ * otherwise. Capitals are ignored except where they distinguish two units (`ML`, `Mg`, `T`). A comma or point that the
+ * locale uses to group digits is read as such only where the groups are right: `1,5` is refused in English, `1.5` in
+ * German. `pounds per square inch` is a pressure unless `massRate` is asked for; `lb/sq in` is a weight per area unless
+ * `pressure` is asked for.
  *
  * Sources: the units' definitions as for `convert`; the spellings: common practice, no source.
  *

@@ -64,6 +64,9 @@ interface QuantityReading extends Reading {
 // 5'-6" and 5 ft-6 in: the dash is no range.
 const FEET_DASH = /('|\bft|\bfeet|\bfoot)-(?=\d[\d\s./]*(?:"|in))/giu;
 
+// 5 lb, 3 oz: the comma is no decimal sign.
+const COMMA_BETWEEN = /(?<=[\p{L}.'"]) ?, +(?=\d)/gu;
+
 function begun(text: string, locale: string, advice: Advice): Reading {
   if (text.length > MOST_LETTERS)
     throw refusal("unreadable", "text-long", "text", "This is too long. Enter at most {limit} characters.", {
@@ -71,7 +74,7 @@ function begun(text: string, locale: string, advice: Advice): Reading {
       limit: MOST_LETTERS,
     });
   const signs = numeralSigns(locale);
-  const plain = withPlainSigns(text, signs).replace(FEET_DASH, "$1 ");
+  const plain = withPlainSigns(text, signs).replace(FEET_DASH, "$1 ").replace(COMMA_BETWEEN, " ");
   return { text: plain, tokens: tokensOf(plain, signs, advice), signs, at: 0 };
 }
 
@@ -222,8 +225,11 @@ function readSign(reading: Reading): 1 | -1 {
   return 1;
 }
 
+// What people say between the parts of a sum: 5 pounds and 3 ounces.
+const AND = ["and", "y"];
+
 // What a person may be about to write after a quantity, and after a fraction.
-const ENDING = "per";
+const ENDINGS = ["per", ...AND];
 const BASIS_ENDINGS = ["by volume", "by weight", "v/v", "w/v", "w/w"];
 
 function refuseRest(reading: QuantityReading, read: Quantity): void {
@@ -233,7 +239,7 @@ function refuseRest(reading: QuantityReading, read: Quantity): void {
   refuseRange(reading);
   const rest = reading.text.slice(left.start).trimEnd();
   const endings = dimensionOf(unit) === "fraction" ? BASIS_ENDINGS : isPerLength(unit) ? ROW_ENDINGS : [];
-  if ([ENDING, ...endings].some((ending) => ending.startsWith(rest.toLowerCase())))
+  if ([...ENDINGS, ...endings].some((ending) => ending.startsWith(rest.toLowerCase())))
     throw incomplete({ key: "text-unfinished", advice: "Finish what you're typing." });
   throw unreadable(rest, oneAmount(exampleLike(read, reading)));
 }
@@ -277,7 +283,7 @@ function nextIs(reading: Reading, kind: Token["kind"]): boolean {
 // 3 ft 6 in: each part must be in a smaller unit of the same dimension.
 function readSum(reading: QuantityReading): Quantity<SimpleUnit> {
   const parts = [readPart(reading)];
-  while (nextIs(reading, "number")) {
+  while (nextIs(reading, "number") || takesAnd(reading)) {
     const start = reading.tokens[reading.at]?.start;
     const before = parts.at(-1) as Quantity<SimpleUnit>;
     const part = readPart(reading, before);
@@ -289,6 +295,14 @@ function readSum(reading: QuantityReading): Quantity<SimpleUnit> {
     parts.push(part);
   }
   return sumOf(parts);
+}
+
+/** Passes over an "and" between two parts. */
+function takesAnd(reading: Reading): boolean {
+  const [word, next] = reading.tokens.slice(reading.at, reading.at + 2);
+  if (next?.kind !== "number" || !AND.includes(word?.key as string)) return false;
+  reading.at++;
+  return true;
 }
 
 function isPartOf(unit: SimpleUnit, whole: SimpleUnit): boolean {
@@ -332,7 +346,7 @@ function readPart(reading: QuantityReading, before?: Quantity<SimpleUnit>): Quan
   if (before !== undefined && reading.at === reading.tokens.length)
     throw lastUnitMissing(reading.text.slice(0, start).trim(), before, reading.example);
   const several = takes(reading, "×") || takes(reading, "*") || nextIsMultiple(reading);
-  return { value, unit: several ? readMultiple(reading) : readUnit(reading) };
+  return { value, unit: several ? readMultiple(reading) : readUnit(reading, undefined, before?.unit) };
 }
 
 /** 160 ft 6: the last number is most likely in the next smaller unit. */
@@ -536,7 +550,7 @@ function squared(unit: SimpleUnit, reading: Reading): SimpleUnit {
   return isSquare ? (square as SimpleUnit) : unit;
 }
 
-function readUnit(reading: QuantityReading, over?: SimpleUnit): SimpleUnit {
+function readUnit(reading: QuantityReading, over?: SimpleUnit, beside?: SimpleUnit): SimpleUnit {
   const { tokens, text, at } = reading;
   const rest = tokens.slice(at);
   const last = rest.findIndex(({ kind }) => kind !== "word");
@@ -548,7 +562,7 @@ function readUnit(reading: QuantityReading, over?: SimpleUnit): SimpleUnit {
       throw whichUnit(first.text, AMBIGUOUS_LETTERS[first.text] as Question);
     if (meaning !== undefined) {
       reading.at += count;
-      return meant(meaning, text.slice(first.start, tokens[reading.at - 1]?.end), reading, over);
+      return meant(meaning, text.slice(first.start, tokens[reading.at - 1]?.end), reading, over, beside);
     }
   }
   throw noUnit(reading, words, over);
@@ -561,10 +575,12 @@ function joined(words: readonly Token[]): string {
 function meant(
   meaning: Meaning,
   written: string,
-  { system, ounce }: QuantityReading,
+  reading: QuantityReading,
   over: SimpleUnit | undefined,
+  beside: SimpleUnit | undefined,
 ): SimpleUnit {
   if ("unit" in meaning) return meaning.unit;
+  const { system, ounce } = beside === undefined ? reading : likeUnit(beside, reading);
   const measure = meaning.bare === "oz" && ounce === "liquid" ? "fl_oz" : meaning.bare;
   if (measure === "oz") {
     if (ounce === "dry") return "oz";
@@ -576,6 +592,16 @@ function meant(
   const found = BARE[measure][system];
   if ("template" in found) throw whichUnit(written, found);
   return found.unit;
+}
+
+const SYSTEMS = ["us", "imperial", "metric"] as const;
+
+/** How a bare measure is understood after this unit: beside pounds an ounce is one of weight, beside imperial gallons a pint is imperial. */
+function likeUnit(unit: SimpleUnit, { system }: QuantityReading): Pick<QuantityReading, "system" | "ounce"> {
+  const named = SYSTEMS.find((one) =>
+    Object.values(BARE).some((measure) => "unit" in measure[one] && measure[one].unit === unit),
+  );
+  return { system: named ?? system, ounce: dimensionOf(unit) === "volume" ? "liquid" : "dry" };
 }
 
 function whichUnit(written: string, { key, template }: Question): SprayMathError {

@@ -142,6 +142,9 @@ function signAt(text: string, start: number, advice: Advice): Token {
   const rest = text.slice(start, space < 0 ? undefined : space);
   if (/^[.,٫]$/.test(rest) && space < 0 && /^(|.*\d)$/.test(text.slice(0, start)))
     throw incomplete({ key: "number-unfinished", advice: "Finish the number." });
+  // 5 lb, and 3 oz to come
+  if (text.slice(start).trimEnd() === "," && LETTER.test(text[start - 1] ?? ""))
+    throw incomplete({ key: "text-unfinished", advice: "Finish what you're typing." });
   throw unreadable(rest, advice);
 }
 

@@ -1833,6 +1833,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       pour: "{product}: {amount}. Mida {measures} ({remark}).",
       pourOtherwise:
         "{product}: {amount}. No se puede medir con estos utensilios. Consiga uno que sirva antes de preparar esta carga.",
+      pourWithTool:
+        "{product}: {amount}. Antes de mezclar, consiga un utensilio más: {tool}. Mida {measures} ({remark}).",
       pourBags:
         "{product}: {amount}, en bolsas solubles. No abra las bolsas. Use bolsas enteras; si no sale un número entero de bolsas, cambie la carga.",
       wholeBags: "bolsas enteras, sin abrir; si no sale un número entero de bolsas, cambie la carga",

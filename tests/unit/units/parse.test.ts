@@ -70,6 +70,43 @@ describe("parseQuantity reads", () => {
       ["1 gal 2 qt 1 pt", 1.625, "gal"],
       ["3 gal 2 qt/ac", 3.5, "gal/ac"],
       ["1 h 30 min", 1.5, "h"],
+      ["3 ft, 6 in", 3.5, "ft"],
+      [`3', 6"`, 3.5, "ft"],
+      ["3 ft., 6 in.", 3.5, "ft"],
+      ["3 ft and 6 in", 3.5, "ft"],
+      ["3 pies y 6 pulgadas", 3.5, "ft"],
+      ["1 gal, 2 qt and 1 pt", 1.625, "gal"],
+    ]);
+  });
+
+  // 16 ounces make a pound, 128 fluid ounces a gallon: NIST Handbook 44, Appendix C. 160 imperial ones make an imperial gallon.
+  describe("sums whose ounce is that of the unit beside it", () => {
+    const IMPERIAL = { system: "imperial" } as const;
+    const METRIC = { system: "metric" } as const;
+    reads([
+      ["37 lb 8 oz", 37.5, "lb"],
+      ["37 lb, 8 oz", 37.5, "lb"],
+      ["37 lbs. and 8 oz.", 37.5, "lb"],
+      ["37 pounds 8 ounces", 37.5, "lb"],
+      ["37 libras 8 onzas", 37.5, "lb"],
+      ["37 libras y 8 onzas", 37.5, "lb"],
+      ["37 lb 8 oz", 37.5, "lb", IMPERIAL],
+      ["37 lb 8 oz", 37.5, "lb", METRIC],
+      ["37 lb 8 oz", 37.5, "lb", { ounce: "liquid" }],
+      ["2 lb 4 oz/ac", 2.25, "lb/ac"],
+      ["2 lb 4 oz per 1,000 sq ft", 2.25, "lb/1000ft2"],
+      ["2 gal 16 oz", 2.125, "gal"],
+      ["2 gal 16 oz", 2.125, "gal", { ounce: "dry" }],
+      ["2 gal 16 oz/ac", 2.125, "gal/ac"],
+      ["1 qt 4 oz", 1.125, "qt"],
+      ["1 pinta y 4 onzas", 1.25, "pt"],
+      ["1 gal 2 qt 16 oz", 1.625, "gal"],
+      ["2 gal 16 oz", 2.1, "imp_gal", IMPERIAL],
+      // The system of the unit beside it, too.
+      ["2 imp gal 16 oz", 2.1, "imp_gal"],
+      ["2 imp gal 16 fl oz", 2.1, "imp_gal"],
+      ["2 US gal 16 oz", 2.125, "gal", IMPERIAL],
+      ["2 US gal 2 qt", 2.5, "gal", METRIC],
     ]);
   });
 
@@ -217,7 +254,7 @@ describe("parseQuantity reads", () => {
 });
 
 describe("parseQuantity asks", () => {
-  it.each(["5 oz", "5 oz.", "5 ounces", "5 oz/ac", "5 oz per 1,000 sq ft", "5 lb 4 oz", "2 lb/oz"])(
+  it.each(["5 oz", "5 oz.", "5 ounces", "5 oz/ac", "5 oz per 1,000 sq ft", "2 lb/oz"])(
     "which ounce is meant by %s",
     (text) => {
       const words = 'Which ounce? Write "fl oz" (liquid) or "oz wt" (weight).';
@@ -433,6 +470,9 @@ describe("parseQuantity refuses", () => {
     ["6 in 3 ft", '"3 ft"', "parts from large to small, such as 3 ft 6 in"],
     ["3 ft 6 gal", '"6 gal"', "Enter one amount"],
     ["3 ft 2 ft", '"2 ft"', "Enter one amount"],
+    ["3 ft 8 oz", '"8 oz"', "Enter one amount"],
+    ["2 tbsp 8 oz", '"8 oz"', "Enter one amount"],
+    ["3 ft, 2 ft", '"2 ft"', "Enter one amount"],
     ["5% v/w", '"v/w"', "Write v/v (by volume), w/v (weight in volume) or w/w (by weight)."],
   ])("%j, naming %s", (text, part, words) => {
     const options = text.startsWith("2 100/300") ? { locale: "fr" } : {};
@@ -586,7 +626,7 @@ describe("parseQuantity of what people say for per", () => {
       expect(parseQuantity(text)).toEqual(qty(3.5, "ft"));
     expect(refusal(() => parseQuantity("3 ft-6 ft")).issues[0]?.key).toBe("range");
     expect(refusal(() => parseQuantity("2 kg/a")).issues[0]?.key).toBe("acre-or-are");
-    expect(refusal(() => parseQuantity("5 gal a")).issues[0]?.key).toBe("unread-one-amount");
+    expect(refusal(() => parseQuantity("5 gal a")).issues[0]?.key).toBe("text-unfinished");
   });
 });
 
@@ -732,7 +772,14 @@ describe("parseQuantity waits", () => {
   });
 
   it("for every text that is cut short, never taking it for wrong, but where it asks", () => {
-    for (const whole of ["2 1/2 gal", "12 fl oz/1000 ft2", "0.25% v/v", "1.5 oz wt per acre", "3 ft 6 in"])
+    for (const whole of [
+      "2 1/2 gal",
+      "12 fl oz/1000 ft2",
+      "0.25% v/v",
+      "1.5 oz wt per acre",
+      "3 ft, 6 in",
+      "3 ft and 6 in",
+    ])
       for (let end = 1; end < whole.length; end++) {
         const codes: string[] = [];
         try {
