@@ -68,7 +68,7 @@ const NEVER_SHOWN = new RegExp(
     "^(fills-too|whole-bags|formulation|used-without|limits-|carrier-(limits|over)|rate-under-min)",
     "^(rate-for-(count|row)-spreading|test-(for|along|over)|whole-count|plants-not|(rows|plots)-of-one|piece|left-(and|or)|used-of)",
     "^(date-not|wait-before|text-blank|limit-needs|rate-needs-ground|rate-per-ground|volume-and-weight|record-after)",
-    "^(ratio-upside|parts-un|latitude|spots-over|treated-over|rows-incomplete|plant-spacing|marks-(missing|not)|tool-|price-|density-)",
+    "^(ratio-upside|parts-un|latitude|spots-over|treated-over|plant-spacing|marks-(missing|not)|tool-|price-|density-)",
     "^(yes-or-no|resolution-and|areas-of|bases-|divided-|locale-|version-|formula-|input-unreadable|spreader-set-for|area-(un|is))",
     "^(Simpson|Heron|mid-ordinate|trapezoidal)",
   ].join("|"),
@@ -97,6 +97,12 @@ function lean(script) {
     rest.includes(`${name.split("-")[0]}-\${`);
   for (const name of names.filter((one) => NEVER_SHOWN.test(one) || !isUsed(one)))
     text = text.replace(new RegExp(`"${name.replace(/[*+]/g, "\\$&")}":(?:${ENTRY}),?`, "g"), "");
+  // The English of such an error stands where it would be raised. A short sentence stays, should one be shown after all.
+  for (const name of Object.keys(issues).filter((one) => NEVER_SHOWN.test(one)))
+    text = text.replace(
+      new RegExp(`(["\`]${name}["\`],(?:(?:${TEXT}|[\\w$.]+),|template:))(?:${TEXT})`, "g"),
+      '$1"Check this entry."',
+    );
   // The name of an error only has to be the same where it is raised and in the Spanish table: a number is shorter. Not of a name
   // that others are put together from.
   for (const [i, name] of Object.keys(issues).entries()) {
