@@ -68,7 +68,8 @@ const NEVER_SHOWN = new RegExp(
     "^(fills-too|whole-bags|formulation|used-without|limits-|carrier-(limits|over)|rate-under-min)",
     "^(rate-for-(count|row)-spreading|test-(for|along|over)|whole-count|plants-not|(rows|plots)-of-one|piece|left-(and|or)|used-of)",
     "^(date-not|wait-before|text-blank|limit-needs|rate-needs-ground|rate-per-ground|volume-and-weight|record-after)",
-    "^(ratio-upside|parts-un)",
+    "^(ratio-upside|parts-un|latitude|spots-over|treated-over|rows-incomplete|plant-spacing|marks-(missing|not)|tool-|price-|density-)",
+    "^(yes-or-no|resolution-and|areas-of|bases-|divided-|locale-|version-|formula-|input-unreadable|spreader-set-for|area-(un|is))",
     "^(Simpson|Heron|mid-ordinate|trapezoidal)",
   ].join("|"),
 );
