@@ -24,7 +24,7 @@ import {
 } from "./spreading-input.js";
 
 /**
- * Works out a whole job of granules or dry fertilizer: the total product and that for each plot, bed or row, the fills of the hopper and
+ * Works out a whole job of granules or dry fertilizer: the total product and that for each plot, bed or row, hopper fills and
  * the bags to buy. A test of the spreader is held against the rate.
  *
  * A rate of a nutrient is changed to one of product first. The rate must fit what sizes the job: per treated area on a plot, per
