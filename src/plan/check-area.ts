@@ -195,7 +195,7 @@ function nozzlesWarning({ catches }: CatchMeasurement, boom: Length, pass: Lengt
     "nozzles-over-rows",
     "warning",
     path,
-    "Your {nozzles} nozzles count as {boom} sprayed, but one pass treats {pass}: the mix may be {times} times too strong. Enter the nozzles per row, or the rows per pass.",
+    "Your {nozzles} nozzles count as {boom} wide, but a pass treats {pass}: the mix may be {times} times too strong. Enter nozzles per row, or rows per pass.",
     { nozzles: catches.length, boom, pass, times: forSaying(ratioOf(boom, pass)) },
   );
 }

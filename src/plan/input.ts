@@ -136,7 +136,7 @@ const MIX_PRODUCT_FIELDS: FieldsOf<Unheld<MixProduct>> = {
 interface InTank {
   /** What the label allows, for the job to be checked against. Nothing is checked unless given. */
   readonly label?: LabelLimits | undefined;
-  /** What the plot has had of it already this season; of several plots, the one that has had most. */
+  /** What the plot has had of it already this season. */
   readonly soFar?: SeasonSoFar | undefined;
   /** Its registration number, such as the EPA's, for the record. */
   readonly registration?: string | undefined;

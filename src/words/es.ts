@@ -971,7 +971,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "nozzle-width-weak":
         "La calibración es para {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces menos concentrada. Revise los dos anchos, y las hileras o camas por pasada.",
       "nozzles-over-rows":
-        "Sus {nozzles} boquillas cuentan como {boom} tratados, pero una pasada trata {pass}: la mezcla puede llevar {times} veces la concentración debida. Anote las boquillas por hilera, o las hileras por pasada.",
+        "Sus {nozzles} boquillas cuentan como {boom}, pero una pasada trata {pass}: la mezcla puede llevar {times} veces lo debido. Anote boquillas por hilera, o hileras por pasada.",
       "boom-over-pass":
         "Sus {nozzles} boquillas rocían {boom}, pero una pasada trata {pass}. Lo demás cae a un lado y la mezcla se acaba antes: cierre boquillas, o anote lo que rocía.",
       "swath-is-not-band-strong":

@@ -110,7 +110,7 @@ describe("the warnings of a plan", () => {
     const [each] = boom(3, 48);
     expect(each?.code).toBe("nozzles-over-rows");
     expect(each?.message).toBe(
-      "Your 3 nozzles count as 144 in sprayed, but one pass treats 4 ft: the mix may be 3 times too strong. Enter the nozzles per row, or the rows per pass.",
+      "Your 3 nozzles count as 144 in wide, but a pass treats 4 ft: the mix may be 3 times too strong. Enter nozzles per row, or rows per pass.",
     );
     expect(issueText(each as Warning, { words: SPANISH_WORDS })).toMatch(/3 veces .*boquillas por hilera/);
     expect(boom(3, 48, { nozzlesPerRow: 3 })).toEqual([]);
