@@ -9,6 +9,7 @@ import {
   shown,
 } from "../errors.js";
 import { checkEngine, EngineError } from "./engine.js";
+import type { NumberUnit } from "./fields.js";
 import { messageOf } from "./message.js";
 import type { ExpectedName } from "./names.js";
 import { nearest } from "./nearest.js";
@@ -27,8 +28,8 @@ export interface TextReader {
     asked?: () => Unit | "small" | undefined,
     called?: ExpectedName,
   ) => Quantity;
-  /** The number in a text; throws where there is none. */
-  readonly number: (text: string) => number;
+  /** The number in a text, which may end in its own unit; throws where there is none. */
+  readonly number: (text: string, unit?: NumberUnit) => number;
 }
 
 // Nobody mends more at a time. Reading ends there, so an input with a million faults takes no longer.

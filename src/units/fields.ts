@@ -48,6 +48,8 @@ export function askedByAgreement<F extends Field<unknown>>(field: F): F {
 
 /** What a number may be. */
 export interface Limits {
+  /** What it is a number of, where that is fixed: text may end in it. */
+  readonly unit?: "hours" | "days" | "percent" | "degrees" | undefined;
   /** More than this. */
   readonly above?: number | undefined;
   /** This or more. */
@@ -57,6 +59,9 @@ export interface Limits {
   /** Whole numbers only. */
   readonly whole?: boolean | undefined;
 }
+
+/** What a bare number may be a number of, where it's no count. */
+export type NumberUnit = NonNullable<Limits["unit"]>;
 
 /** A bare number: a count, a percentage, an angle. */
 export class NumberField<T extends number = number> extends Field<T> {
@@ -69,7 +74,9 @@ export class NumberField<T extends number = number> extends Field<T> {
 
   read(input: unknown, check: Check): T | undefined {
     const value =
-      typeof input === "string" && check.texts ? check.fromText((texts) => texts.number(input)) : input;
+      typeof input === "string" && check.texts
+        ? check.fromText((texts) => texts.number(input, this.limits.unit))
+        : input;
     if (value === undefined) return undefined;
     if (typeof value !== "number") {
       return check.noNumber(value);

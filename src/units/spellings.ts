@@ -1,3 +1,4 @@
+import type { NumberUnit } from "./fields.js";
 import { simpleEntry, simpleUnits } from "./resolve.js";
 import type { SimpleUnit, UnitSystem } from "./types.js";
 
@@ -142,7 +143,7 @@ const MORE: Partial<Record<SimpleUnit, string>> = {
   min: "mins,minuto,minutos",
   h: "hr,hrs,hora,horas",
   psi: "p s i",
-  "%": "pct,per cent",
+  "%": "pct,per cent,por ciento",
   tree: "trunk,trunks",
   plant: "seedling,seedlings,transplant,transplants,vine,vines,bush,bushes,shrub,shrubs",
   pot: "container,containers",
@@ -167,6 +168,18 @@ const SYSTEM_WORDS: readonly (readonly [UnitSystem, string])[] = [
   ["imperial", "imp,imperial,uk,british"],
   ["metric", "metric"],
 ];
+
+// Of numbers whose unit is no unit of the library.
+const NUMBER_NAMES = {
+  days: "d,day,days,día,días,dia,dias",
+  degrees: "°,º,deg,degs,degree,degrees,grado,grados",
+};
+
+/** How the unit of a bare number is spelled, as in a list of spellings. */
+export function numberSpellings(unit: NumberUnit): readonly string[] {
+  if (unit === "hours") return namesOf("h");
+  return unit === "percent" ? namesOf("%") : NUMBER_NAMES[unit].split(",");
+}
 
 /** The longest spelling has so many words. */
 export const MOST_WORDS = 4;
