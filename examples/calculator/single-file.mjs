@@ -68,8 +68,9 @@ const NEVER_SHOWN = new RegExp(
     "^(fills-too|whole-bags|formulation|used-without|limits-|carrier-(limits|over)|rate-under-min)",
     "^(rate-for-(count|row)-spreading|test-(for|along|over)|plants-not|(rows|plots)-of-one|piece|left-(and|or)|used-of)",
     "^(date-not|wait-before|text-blank|limit-needs|rate-needs-ground|rate-per-ground|volume-and-weight|record-after)",
-    "^(ratio-upside|parts-un|number-of-degrees|bases-|divided-by|formula-|unit-dimension|text-(expected|such)|locale-|resolution-and)",
-    "^(yes-or-no|quantity-not-text|area-is-)",
+    "^(ratio-upside|parts-un|number-of-degrees|plant-spacing|marks-(missing|not)|tool-|price-|density-|unit-dimension|quantity-not-text)",
+    "^(yes-or-no|resolution-and|areas-of|bases-|divided-|locale-|version-|formula-|input-unreadable|spreader-set-for|area-(un|is))",
+    "^text-(expected|such)",
     "^(Simpson|Heron|mid-ordinate|trapezoidal)",
   ].join("|"),
 );

@@ -107,6 +107,12 @@ export function suggestionsFor<U extends VolumeUnit | MassUnit>(asked: MeasureOu
   return isNear ? [batch, ...others] : [...others, batch];
 }
 
+/** The tool to have besides the present ones for an amount that they can't measure. Trusts its input. */
+export function toolFor(asked: MeasureOutInput): MeasuringTool | undefined {
+  const { kit, way } = wayOf(asked);
+  return toolThatWouldDo(asked.amount, kit, way)?.tool;
+}
+
 function said({ key, template, figures }: Sentence): Said {
   return { key, figures, message: messageOf(template, figures) };
 }

@@ -1,6 +1,9 @@
-import { longestCount } from "../household/measure-out.js";
-import { type Suggestion, suggestionsFor } from "../household/suggest.js";
+import { doseOf, longestCount, type Measurable } from "../household/measure-out.js";
+import type { MeasuringTool } from "../household/measuring-tool.js";
+import { type Suggestion, suggestionsFor, toolFor } from "../household/suggest.js";
+import { toolsIn } from "../household/tools.js";
 import { checked } from "../units/check.js";
+import type { Mass, Volume } from "../units/types.js";
 import { doseRequest } from "./dose.js";
 import type { Product } from "./input.js";
 import { ANY_PLAN } from "./read-plan.js";
@@ -65,4 +68,25 @@ function adviceFor({ loads, input }: AnyPlan): DoseAdvice[] {
       ];
     }),
   );
+}
+
+/** A dose as it is measured with one more tool. */
+export interface WithOneMore {
+  readonly tool: MeasuringTool;
+  readonly measured: Measurable;
+}
+
+/** How a dose that can't be measured would be with one more tool; nothing where no one tool does. Trusts its input. */
+export function withOneMore(
+  amount: Volume | Mass,
+  product: Product,
+  { tools }: AnyPlan["input"],
+): WithOneMore | undefined {
+  // What spoons are too coarse for is weighed: no syringe takes up a powder.
+  const { input: asked } = doseRequest(amount, { ...product, bulkDensity: undefined }, tools, undefined);
+  const dose = doseOf(asked);
+  const tool = dose.ok ? dose.parts[0]?.tool : toolFor(asked);
+  if (tool === undefined) return undefined;
+  const measured = dose.ok ? dose : doseOf({ ...asked, tools: [...toolsIn(asked.tools), tool] });
+  return measured.ok ? { tool, measured } : undefined;
 }

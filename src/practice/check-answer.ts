@@ -8,6 +8,7 @@ import { figure } from "../units/made.js";
 import { textReader } from "../units/parse.js";
 import { isUnit } from "../units/resolve.js";
 import type { Quantity, Unit } from "../units/types.js";
+import type { WorkingLine } from "../units/working-line.js";
 import type { Writer } from "../worksheet/words/writer.js";
 import type { MistakeCode } from "./mistakes.js";
 import { ANSWER_OPTIONS, type AnswerOptions } from "./options.js";
@@ -21,7 +22,14 @@ import { type Sizes, sizesIn } from "./topics/sizes.js";
 import { type AnyTopic, type Given, inAnswerUnit, type PracticeAnswer } from "./topics/topic.js";
 import { ENGLISH_PRACTICE_WORDS, type PracticeMessages } from "./words.js";
 import { practiceWriter } from "./writer.js";
-import { doublyWrongAnswers, type WrongAnswer, wrongAnswers } from "./wrong-answers.js";
+import {
+  allWrongAnswers,
+  doublyWrongAnswers,
+  stepForAnswer,
+  stepsOf,
+  type WrongAnswer,
+  wrongAnswers,
+} from "./wrong-answers.js";
 
 /** What an answer turns out to be: right as it is, right but rounded, right in another unit, a known mistake, or none of these. */
 export type AnswerVerdict = "right" | "rounded" | "other-unit" | "mistake" | "unknown";
@@ -214,12 +222,20 @@ interface Found {
   readonly rounded?: boolean | undefined;
   readonly off?: number | undefined;
   readonly mistakes: readonly MistakeCode[];
+  /** The step whose result was given as the answer. */
+  readonly step?: WorkingLine | undefined;
 }
 
 const found = (verdict: AnswerVerdict, off?: number, mistakes: readonly MistakeCode[] = []): Found => ({
   verdict,
   mistakes,
   ...(off !== undefined && { off }),
+});
+
+/** A mistake that leads to an answer. */
+const known = ({ mistakes, step }: WrongAnswer, off?: number): Found => ({
+  ...found("mistake", off, mistakes),
+  step,
 });
 
 function verdictOn(read: PracticeAnswer, key: Key): Found {
@@ -231,8 +247,11 @@ function verdictOn(read: PracticeAnswer, key: Key): Found {
   const one = unit === undefined ? key.topic.counted?.(key.given) : { value: 1, unit };
   const isNumberRight =
     one?.value === 1 && isRight(onNumber(answer.value, { value: answer.value, right, isBare: false }, key));
-  if (one === undefined || dimensionOf(answer.unit) !== dimensionOf(one.unit))
-    return found("mistake", undefined, [isNumberRight ? "right-number" : "other-kind-of-unit"]);
+  if (one === undefined || dimensionOf(answer.unit) !== dimensionOf(one.unit)) {
+    if (isNumberRight) return found("mistake", undefined, ["right-number"]);
+    const step = stepWith(answer, key);
+    return step === undefined ? found("mistake", undefined, ["other-kind-of-unit"]) : known(step);
+  }
   const asked = inUnit(answer, one.unit) / one.value;
   const whole = { value: right * one.value, unit: one.unit };
   const typed = { value: answer.value, right: inUnit(whole, answer.unit), isBare: false };
@@ -253,7 +272,7 @@ function withoutMinus(answer: PracticeAnswer): PracticeAnswer {
 
 function onLetters(answer: string, { right, topic, given, sizes }: Key): Found {
   if (answer === right) return found("right");
-  const [mistake] = wrongAnswers(topic, given, sizes).filter((one) => one.answer === answer);
+  const mistake = wrongAnswers(topic, given, sizes).find((one) => one.answer === answer);
   return mistake === undefined ? found("unknown") : found("mistake", undefined, mistake.mistakes);
 }
 
@@ -284,10 +303,10 @@ function onNumber(value: number, typed: Typed, key: Key): Found {
   // in the unit of the question.
   if (limit > 0 && isRightRounding({ value, right }, topic)) return rounded;
   const isRoundedUp = limit > 0 && isOver && Math.abs(off) <= MOST_ROUNDED && isRounding(typed, Math.ceil);
-  const single = nearest(wrongAnswers(topic, given, sizes), value, tolerance);
+  const single = singleNear(value, key);
   // In a unit of the student's own, a rounding up is the plainer mistake than one on the way.
   const isPlainer = isRoundedUp && typed.value !== value && single?.mistakes.includes("rounded-early");
-  if (single !== undefined && !isPlainer) return found("mistake", off, single.mistakes);
+  if (single !== undefined && !isPlainer) return known(single, off);
   if (isRoundedUp) return rounded;
   if (unit !== undefined && isPointMoved(value / right)) return found("mistake", off, ["decimal-point"]);
   if (typed.isBare && unit !== undefined && isInAnotherUnit(value, right, unit, key))
@@ -306,6 +325,27 @@ function onNumber(value: number, typed: Typed, key: Key): Found {
 function isPointMoved(times: number): boolean {
   const places = Math.round(Math.log10(times));
   return places !== 0 && Math.abs(places) <= 3 && Math.abs(times / 10 ** places - 1) < EXACT;
+}
+
+/** The wrong answer that is the result of a step in a unit of its own: the total mix where its product is asked for. */
+function stepWith(answer: Quantity, key: Key): WrongAnswer | undefined {
+  const { topic, given, sizes, tolerance } = key;
+  const step = stepsOf(topic, given, sizes).find(
+    ({ result }) =>
+      typeof result === "object" &&
+      dimensionOf(result.unit) === dimensionOf(answer.unit) &&
+      Math.abs(inUnit(answer, result.unit) / result.value - 1) <= tolerance,
+  );
+  if (step === undefined) return undefined;
+  const { value } = step.result as Quantity;
+  return singleNear(value, key) ?? stepForAnswer(step, value);
+}
+
+/** The known wrong answer that a value is nearest to. */
+function singleNear(value: number, { topic, given, sizes, tolerance }: Key): WrongAnswer | undefined {
+  // First as a key lists them; then those that were too near to another one for a key.
+  const listed = nearest(wrongAnswers(topic, given, sizes), value, tolerance);
+  return listed ?? nearest(allWrongAnswers(topic, given, sizes), value, tolerance);
 }
 
 /** The wrong answer that a value is nearest to, within a tolerance. */
@@ -380,7 +420,7 @@ function unknownText(
 
 /** A verdict in words. */
 function dressed(
-  { verdict, rounded = false, off, mistakes: codes }: Found,
+  { verdict, rounded = false, off, mistakes: codes, step }: Found,
   answer: PracticeAnswer,
   right: number | string,
   { topic, given, sizes, writer, note, tolerancePercent }: Dressing,
@@ -388,7 +428,7 @@ function dressed(
   const { messages, fill, short } = writer;
   const { practice } = messages;
   const asked = topic.unit?.(sizes) ?? topic.counted?.(given).unit;
-  const mistakes = codes.map((code) => shownMistake(code, sizes, writer, asked));
+  const mistakes = codes.map((code) => shownMistake(code, sizes, writer, { asked, step }));
   const key = inAnswerUnit(topic, right, sizes);
   const figures = {
     answer: answerText(key, writer),

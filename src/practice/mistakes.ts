@@ -118,7 +118,7 @@ export type MistakeCode =
   | "reading-multiplied"
   | "boom-on-one-width"
   | "one-nozzle-for-boom"
-  | "nozzles-counted-twice"
+  | "average-for-boom"
   | "nozzles-squared"
   | "difference-as-percent"
   | "off-itself"
@@ -160,7 +160,9 @@ export type MistakeCode =
   | "other-kind-of-unit"
   | "right-number"
   | "number-in-other-unit"
-  | "first-nozzle-only";
+  | "first-nozzle-only"
+  | "boom-one-spacing-short"
+  | "step-for-answer";
 
 // The label decides: said wherever the order is taught.
 const MIXING_RULE =
@@ -738,9 +740,9 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "One nozzle covers only its own width.",
     "Use the total of all nozzles, or the width of one.",
   ),
-  "nozzles-counted-twice": words(
-    "The catch was divided by the number of nozzles twice.",
-    "The rate is too low for a boom of such nozzles.",
+  "average-for-boom": words(
+    "The average catch of one nozzle was used with the width of the boom.",
+    "One nozzle covers only its own width.",
     "Use the average catch with the width of one nozzle.",
   ),
   "nozzles-squared": words(
@@ -918,5 +920,15 @@ export const ENGLISH_MISTAKES: Readonly<Record<MistakeCode, MistakeWords>> = {
     "Only the first nozzle was used, not the average of all.",
     "One nozzle can put out more or less than the others.",
     "Add the catches of all nozzles, and divide by the number of nozzles.",
+  ),
+  "boom-one-spacing-short": words(
+    "The width of the boom was taken from the first nozzle to the last.",
+    "The two outer nozzles each cover half a spacing more.",
+    "Multiply the spacing by the number of nozzles.",
+  ),
+  "step-for-answer": words(
+    "This is the result of an earlier step: {step}.",
+    "The question asks for something else.",
+    "Go on from this step to what the question asks for.",
   ),
 };

@@ -6,6 +6,7 @@ import { refusal } from "../units/message.js";
 import { firstSystem, systemOf } from "../units/systems.js";
 import type { Quantity, Unit, UnitSystem } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
+import { foundName } from "../worksheet/lines/written-line.js";
 import type { Writer } from "../worksheet/words/writer.js";
 import type { MistakeCode, MistakeWords } from "./mistakes.js";
 import { PRACTICE_OPTIONS, PROBLEM_OPTIONS, type PracticeOptions, type ProblemOptions } from "./options.js";
@@ -224,8 +225,8 @@ function problemOf(
     mistakes: wrongAnswers(topic, given, sizes)
       // What a sheet counts as right is in no key as wrong.
       .filter(({ answer }) => !isCountedRight(answer, right, topic))
-      .map(({ answer, mistakes: [mistake], also }) => ({
-        ...shownMistake(mistake as MistakeCode, sizes, writer),
+      .map(({ answer, mistakes: [mistake], also, step }) => ({
+        ...shownMistake(mistake as MistakeCode, sizes, writer, { step }),
         answer: inAnswerUnit(topic, answer, sizes),
         also,
       })),
@@ -266,15 +267,26 @@ function figuresIn(given: Given, writer: Writer<PracticeMessages>): Figures {
   return { ...figures, ...(typeof extra === "number" && { extra: { value: extra, unit: "%" } }) };
 }
 
-/** A mistake in words, with the units and factors of a system, and the unit that is asked for. */
+/** What a mistake's words may name: the unit that is asked for, and the step whose result was given. */
+interface Named {
+  readonly asked?: Unit | undefined;
+  readonly step?: WorkingLine | undefined;
+}
+
+/** A mistake in words, with the units and factors of a system. */
 export function shownMistake(
   mistake: MistakeCode,
   sizes: Sizes,
-  { messages, fill }: Writer<PracticeMessages>,
-  asked?: Unit,
+  writer: Writer<PracticeMessages>,
+  { asked, step }: Named,
 ): ShownMistake {
+  const { messages, fill } = writer;
   const { what, see, mend } = messages.mistakes[mistake];
-  const figures: Figures = { ...figuresOf(sizes), ...(asked !== undefined && { asked }) };
+  const figures: Figures = {
+    ...figuresOf(sizes),
+    ...(asked !== undefined && { asked }),
+    ...(step !== undefined && { step: foundName(step, writer) }),
+  };
   return { mistake, what: fill(what, figures), see: fill(see, figures), mend: fill(mend, figures) };
 }
 

@@ -1,3 +1,7 @@
+import { inUnit } from "../units/convert.js";
+import { compareDecided } from "../units/decide.js";
+import { dimensionOf } from "../units/dimensions.js";
+import type { WorkingLine } from "../units/working-line.js";
 import type { MistakeCode } from "./mistakes.js";
 import type { Sizes } from "./topics/sizes.js";
 import type { AnyTopic, Given, Route } from "./topics/topic.js";
@@ -9,6 +13,8 @@ export interface WrongAnswer {
   readonly mistakes: readonly MistakeCode[];
   /** Other mistakes that lead to this answer, or too near to be kept apart from it. */
   readonly also: readonly MistakeCode[];
+  /** The line of working whose result was given as the answer. */
+  readonly step?: WorkingLine | undefined;
 }
 
 // Twice the usual tolerance: whatever is within it of one answer is not within it of another.
@@ -24,15 +30,15 @@ function areAlike(a: number | string, b: number | string, apart: number): boolea
     : Math.abs(a - b) <= apart * Math.max(Math.abs(a), Math.abs(b));
 }
 
-/** Answers that are distinct from the right one and from each other; those that are too near are one. */
-function distinct(all: readonly WrongAnswer[], right: number | string, apart: number): WrongAnswer[] {
+/** Answers that are distinct from each other; those that are too near are one. */
+function distinct(all: readonly WrongAnswer[], apart: number): WrongAnswer[] {
   const found: WrongAnswer[] = [];
   for (const one of all) {
     const at = found.findIndex(({ answer }) => areAlike(answer, one.answer, apart));
     const same = found[at];
-    if (areAlike(one.answer, right, apart)) continue;
     if (same === undefined) found.push(one);
-    else found[at] = { ...same, also: [...same.also, ...one.mistakes] };
+    // A known mistake says more than that this is a step of the right way too.
+    else if (one.step === undefined) found[at] = { ...same, also: [...same.also, ...one.mistakes] };
   }
   return found;
 }
@@ -46,17 +52,61 @@ function isTooNear(code: MistakeCode, answer: number | string, right: number | s
 
 type Routed = readonly [MistakeCode, Route<Given>];
 
-/** The wrong answers of a problem, the likelier ones first. */
+/** The wrong answers of a problem, the likelier ones first, and none of them near another. */
 export function wrongAnswers(topic: AnyTopic, given: Given, sizes: Sizes): WrongAnswer[] {
+  return distinct(allWrongAnswers(topic, given, sizes), apartIn(topic));
+}
+
+const apartIn = ({ unit }: AnyTopic): number => (unit === undefined ? APART_AS_COUNT : APART);
+
+/** Every wrong answer that is not too near to the right one, the likelier ones first. */
+export function allWrongAnswers(topic: AnyTopic, given: Given, sizes: Sizes): WrongAnswer[] {
   const { right, routes } = routed(topic, given, sizes);
-  return distinct(
-    routes.flatMap(([code, route]) => {
-      const answer = answerBy(topic, given, sizes, right, [route]);
-      if (answer === undefined || isTooNear(code, answer, right)) return [];
-      return [{ answer, mistakes: [code], also: [] }];
-    }),
-    right,
-    topic.unit === undefined ? APART_AS_COUNT : APART,
+  const byMistakes = routes.flatMap(([code, route]): WrongAnswer[] => {
+    const answer = answerBy(topic, given, sizes, right, [route]);
+    if (answer === undefined || isTooNear(code, answer, right)) return [];
+    return [{ answer, mistakes: [code], also: [] }];
+  });
+  return [...byMistakes, ...stepsAsAnswers(topic, given, sizes)].filter(
+    ({ answer }) => !areAlike(answer, right, apartIn(topic)),
+  );
+}
+
+/** The results of the steps before the answer, each as the number that a student writes down, and in the unit of the question where it has one there. */
+function stepsAsAnswers(topic: AnyTopic, given: Given, sizes: Sizes): WrongAnswer[] {
+  const right = topic.answer(given, sizes);
+  const asked = topic.unit?.(sizes);
+  return stepsOf(topic, given, sizes).flatMap((step) => {
+    const { result } = step;
+    const isOfKind =
+      typeof result === "object" && asked !== undefined && dimensionOf(result.unit) === dimensionOf(asked);
+    const inAsked = isOfKind ? [inUnit(result, asked)] : [];
+    // The answer before its unit is changed is the right one.
+    if (inAsked.some((value) => areAlike(value, right, APART))) return [];
+    const answers = [...inAsked, typeof result === "object" ? result.value : result];
+    return answers.map((answer) => stepForAnswer(step, answer));
+  });
+}
+
+/** The result of a step as an answer. */
+export function stepForAnswer(step: WorkingLine, answer: number): WrongAnswer {
+  return { answer, mistakes: ["step-for-answer"], also: [], step };
+}
+
+/** The lines of working that find something: a change of the unit of what is given finds nothing. */
+export function stepsOf(topic: AnyTopic, given: Given, sizes: Sizes): readonly WorkingLine[] {
+  const lines = topic.working(given, sizes);
+  return lines.filter(
+    ({ id, terms: { value } }) => id !== "units.convert" || lines.some(({ result }) => isSame(result, value)),
+  );
+}
+
+function isSame(result: WorkingLine["result"], term: WorkingLine["result"] | undefined): boolean {
+  return (
+    typeof result === "object" &&
+    typeof term === "object" &&
+    result.unit === term.unit &&
+    compareDecided(result.value, term.value) === 0
   );
 }
 

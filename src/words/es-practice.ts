@@ -869,9 +869,9 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Una boquilla cubre solo su propio ancho.",
       "Use el total de todas las boquillas, o el ancho de una.",
     ),
-    "nozzles-counted-twice": mistake(
-      "Lo recogido se dividió dos veces entre el número de boquillas.",
-      "El volumen es demasiado bajo para boquillas así.",
+    "average-for-boom": mistake(
+      "El promedio de una boquilla se usó con el ancho del aguilón.",
+      "Una boquilla cubre solo su propio ancho.",
       "Use el promedio de lo recogido con el ancho de una boquilla.",
     ),
     "nozzles-squared": mistake(
@@ -1053,6 +1053,16 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Se usó solo la primera boquilla, y no el promedio de todas.",
       "Una boquilla puede echar más o menos que las otras.",
       "Sume lo recogido de todas las boquillas y divídalo entre el número de boquillas.",
+    ),
+    "boom-one-spacing-short": mistake(
+      "El ancho del aguilón se tomó desde la primera boquilla hasta la última.",
+      "Cada boquilla de los extremos cubre medio espacio más.",
+      "Multiplique la distancia entre boquillas por el número de boquillas.",
+    ),
+    "step-for-answer": mistake(
+      "Este es el resultado de un paso anterior: {step}.",
+      "La pregunta pide otra cosa.",
+      "Siga desde ese paso hasta lo que pide la pregunta.",
     ),
   },
   practice: {

@@ -1,14 +1,16 @@
 import { isSpare } from "../plan/coverage.js";
+import { withOneMore } from "../plan/dose-advice.js";
+import type { Product } from "../plan/input.js";
 import { endsOf, type LoadEnd } from "../plan/load-ends.js";
 import { ANY_PLAN } from "../plan/read-plan.js";
 import { isRefused } from "../plan/refused.js";
-import type { AnyPlan } from "../plan/result.js";
+import type { AnyPlan, LoadProduct } from "../plan/result.js";
 import { checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { withoutNoise } from "../units/three-figures.js";
 import { cardAlerts, type WrittenAlert } from "./job/alerts.js";
 import { alike, loadsTitle } from "./job/alike.js";
-import { inOrder, isInBags, type WrittenDose, writtenDoses } from "./job/amounts.js";
+import { inOrder, isInBags, type WrittenDose, writtenDoses, writtenMeasure } from "./job/amounts.js";
 import {
   aboutText,
   cautionTexts,
@@ -73,7 +75,8 @@ export interface FieldCard {
  * Half the water goes in first, then the products in their order of mixing (the order of the job where that is not known), then
  * water up to the mark: common practice, no source. The label's own order takes precedence, and the card says so. No
  * number has more than three figures, unless somebody entered it. What the tank is filled to is rounded up and amounts of product
- * down, so the strength never goes over the label. The tank's fill is in the tank's own unit.
+ * down, so the strength never goes over the label. The tank's fill is in the tank's own unit. For a dose that can't be measured
+ * the card names one more tool, and what to measure with it.
  *
  * Where the plot has rows, the card says where each load should end, and when to stop and calibrate again: see `loadEnds`. If
  * the plan refuses the job, the card says so and gives no mixing steps.
@@ -139,8 +142,9 @@ type Load = AnyPlan["loads"][number];
 
 function cardLoads(plan: AnyPlan, writer: Writer): CardLoad[] {
   const doses = writtenDoses(plan, writer).loads;
+  const pour = pourer(plan, writer);
   const mixing = plan.loads.map((load, at) =>
-    mixingSteps(load, inOrder(doses[at] as readonly WrittenDose[], plan), plan, writer),
+    mixingSteps(load, inOrder(doses[at] as readonly WrittenDose[], plan), pour, plan, writer),
   );
   const ends = endsOf(plan);
   const read = mixing.map((steps, at) => [...steps, isSpare(plan.loads[at] as Load)].join("\n"));
@@ -157,20 +161,48 @@ function cardLoads(plan: AnyPlan, writer: Writer): CardLoad[] {
   });
 }
 
-function mixingSteps(load: Load, doses: readonly WrittenDose[], plan: AnyPlan, writer: Writer): string[] {
-  const { messages, fill, exact } = writer;
+type Pour = (dose: WrittenDose, load: Load) => string;
+
+/** Says what to pour. For what these tools can't measure, a tool that can is looked for once, though every load has it. */
+function pourer(plan: AnyPlan, writer: Writer): Pour {
+  const { messages, fill, tool: nameOf } = writer;
   const { text } = messages;
+  const known = new Map<string, string>();
+  const pourWith = ({ product, amount }: WrittenDose, { products }: Load): string => {
+    const at = products.findIndex(({ name }) => name === product);
+    const more = withOneMore(
+      (products[at] as LoadProduct).amount,
+      plan.input.products[at] as Product,
+      plan.input,
+    );
+    if (more === undefined) return fill(text.pourOtherwise, { product, amount });
+    const { measures, remark } = writtenMeasure(more.measured, writer);
+    const tool = nameOf(more.tool.name);
+    return fill(text.pourWithTool, { product, amount, tool, measures: measures.join(" + "), remark });
+  };
+  return (dose, load) => {
+    const { product, amount, measures, remark } = dose;
+    if (isInBags(product, plan)) return fill(text.pourBags, { product, amount });
+    if (measures.length > 0)
+      return fill(text.pour, { product, amount, measures: measures.join(" + "), remark });
+    const same = `${product} ${amount}`;
+    const step = known.get(same) ?? pourWith(dose, load);
+    known.set(same, step);
+    return step;
+  };
+}
+
+function mixingSteps(
+  load: Load,
+  doses: readonly WrittenDose[],
+  pour: Pour,
+  plan: AnyPlan,
+  writer: Writer,
+): string[] {
+  const { messages, fill, exact } = writer;
   return [
-    fill(text.halfFill, { half: exact(halfOf(load, plan)) }),
-    ...doses.map(({ product, amount, measures, remark }) => {
-      const inBags = isInBags(product, plan) && text.pourBags;
-      return fill(inBags || (measures.length === 0 ? text.pourOtherwise : text.pour), {
-        product,
-        amount,
-        measures: measures.join(" + "),
-        remark,
-      });
-    }),
+    fill(messages.text.halfFill, { half: exact(halfOf(load, plan)) }),
+    ...doses.map((dose) => pour(dose, load)),
     ...topUpSteps(load, plan, writer),
   ];
 }

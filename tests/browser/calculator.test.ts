@@ -20,12 +20,14 @@ import { loadChoices } from "../../src/plan/load-choices.ts";
 import { planApplication } from "../../src/plan/plan.ts";
 import { reconcile } from "../../src/plan/reconcile.ts";
 import { reconcileSpreading } from "../../src/plan/reconcile-spreading.ts";
+import { seasonSoFar } from "../../src/plan/season.ts";
 import { planSpreading } from "../../src/plan/spreading.ts";
 import type { SpreadingInput } from "../../src/plan/spreading-input.ts";
 import { valueIn } from "../../src/units/convert.ts";
 import { formatQuantity } from "../../src/units/format.ts";
 import { parseQuantity } from "../../src/units/parse.ts";
-import { qty } from "../../src/units/quantity.ts";
+import { qty, sum as sumQuantities } from "../../src/units/quantity.ts";
+import type { VolumeRate } from "../../src/units/types.ts";
 import { SPANISH_WORDS } from "../../src/words/es.ts";
 import { fieldCard } from "../../src/worksheet/field-card.ts";
 import type { WrittenLine } from "../../src/worksheet/lines/written-line.ts";
@@ -805,6 +807,10 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     const kept = await page.evaluate(() => JSON.parse(Object.values(localStorage)[0] as string));
     expect(kept.records).toEqual([record]);
     expect(await textOf(page, "#season li")).toContain("2031-01-02: Product A 81 lb");
+
+    // The next spreading on the same place is held against the season's limit too.
+    await type(page, "product.label.seasonMax", "5", "lb/1000ft2");
+    expect(await textOf(page, "#found .refusal")).toContain("season");
   });
 
   it("says of every field that may be left out, and of no other, that it is optional", async () => {
@@ -1241,7 +1247,16 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     await page.clock.setFixedTime("2032-05-02T10:00:00");
     await type(page, "products[0].label.seasonMax", "2.0");
     expect(await page.locator("#found .refusal").count()).toBe(0);
+    const recorded = seasonSoFar({ product: "Product A", records: [done.record] });
+    // What was put on before the page was used, or without it, counts as well.
+    await type(page, "products[0].soFar.rate", "24", "fl_oz/ac");
+    expect(await textOf(page, "#found .refusal")).toContain("With 1.5 pt/ac already used");
     await page.clock.setFixedTime(today);
+    await type(page, "products[0].label.seasonMax", "3.4");
+    expect(await textOf(page, "#found .refusal")).toContain(
+      `With ${formatQuantity(sumQuantities([recorded.rate as VolumeRate, qty(24, "fl_oz/ac")]), { digits: 3 })} already used`,
+    );
+    await type(page, "products[0].soFar.rate", "");
     await type(page, "products[0].label.seasonMax", "");
 
     await page.locator("#new-job").click();

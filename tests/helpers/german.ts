@@ -969,6 +969,7 @@ export const GERMAN: Messages = {
     halfFill: "{half} Wasser einfüllen, Rührwerk an.",
     pour: "{product}: {amount}. Abmessen: {measures} ({remark}).",
     pourOtherwise: "{product}: {amount}. Mit diesem Gerät nicht zu messen.",
+    pourWithTool: "{product}: {amount}. Dazu wird noch gebraucht: {tool}. Abmessen: {measures} ({remark}).",
     topUp: "Mit Wasser auffüllen bis {carrier}.",
     waterByJug:
       "Keine Marke bei {carrier}? {water} Wasser abmessen und für die nächsten zwei Schritte nehmen.",

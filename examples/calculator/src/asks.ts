@@ -317,20 +317,26 @@ function productAsks(at: string, job: KnownJob): Ask[] {
   const more = (name: string, label: Text, first?: BySystem<Unit>): Ask =>
     ask(`${at}.${name}`, label, { more: true, ...(first && { first }) });
   const isSpread = job.kind === "granules";
+  const first = isSpread ? SPREAD : undefined;
   return [
     ask(`${at}.name`, ["Product name", "Nombre del producto"]),
     ...(isSpread ? [] : [form]),
     ask(`${at}.rate`, ["Label rate", "Dosis de la etiqueta"], {
-      ...(isSpread && { first: SPREAD }),
+      ...(first && { first }),
       ...(job.kind === "tank" && { first: PERCENT }),
     }),
-    more("label.max", ["Maximum label rate", "Dosis máxima"], isSpread ? SPREAD : undefined),
+    more("label.max", ["Maximum label rate", "Dosis máxima"], first),
     ...(isSpread ? [more("bag", ["A bag holds", "Un saco trae"], HEAVY)] : []),
-    ...(isSpread || isBySize(job)
+    ...(isSpread || isBySize(job) ? [] : [more("label.leastCarrier", ["Minimum water", "Agua mínima"])]),
+    ...(isBySize(job)
       ? []
       : [
-          more("label.leastCarrier", ["Minimum water", "Agua mínima"]),
-          more("label.seasonMax", ["Maximum for the season", "Máximo por temporada"]),
+          more("label.seasonMax", ["Maximum for the season", "Máximo por temporada"], first),
+          more(
+            "soFar.rate",
+            ["Applied this season, not recorded here", "Aplicado esta temporada, sin registrar aquí"],
+            first,
+          ),
         ]),
     more("registration", ["Registration number", "Número de registro"]),
     more("reEntryHours", ["Re-entry wait (REI), hours", "Intervalo de entrada restringida (REI), horas"]),

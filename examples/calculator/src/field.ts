@@ -61,7 +61,7 @@ export function fieldOf(job: KnownJob, ask: Ask): Field {
 /** Whether a unit suits a product's form and the size of the job. Other fields take all that the library offers. */
 function fits(unit: Unit, { path }: Ask, job: KnownJob): boolean {
   if (path === "size.each") return !unit.includes("/");
-  if (!/^products?(?:\[\d+\])?\.(?:rate|label\.(?:max|seasonMax))$/.test(path)) return true;
+  if (!/^products?(?:\[\d+\])?\.(?:(?:soFar\.)?rate|label\.(?:max|seasonMax))$/.test(path)) return true;
   const [amount = "", per] = unit.split("/");
   if (per === undefined) return unit === "%";
   const dry = job.kind === "granules" || isDry(job, path);

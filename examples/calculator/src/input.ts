@@ -13,7 +13,7 @@ import {
   seasonSoFar,
 } from "swath-to-spoon/plan";
 import { parseBatchInput, parsePlanInput, parseSpreadingInput } from "swath-to-spoon/schema";
-import type { Quantity } from "swath-to-spoon/units";
+import { type Quantity, sumQuantities } from "swath-to-spoon/units";
 import { calibrationOf, isBySize, isCanopy, runPath, sharedWidth, startOf, TOOLS_ASK } from "./asks.ts";
 import { entryOf, type Field, fieldOf, steps } from "./field.ts";
 import { chosen, isChosen, isDry, type Job, type KnownJob } from "./job.ts";
@@ -109,14 +109,25 @@ function inputOf(job: KnownJob, records: readonly ApplicationRecord[]): Tree {
   }
   if (!isBySize(job)) put(input, "plot.name", job.name);
   else input.name = job.name;
-  if (job.kind === "granules") return input;
+  if (job.kind === "granules") return { ...input, product: withSeason(input.product as Tree, "product") };
 
-  input.products = (input.products as Tree[]).map((one) => ({ ...one, ...soFar(job, one.name, records) }));
+  input.products = (input.products as Tree[]).map((one, i) => withSeason(one, `products[${i}]`));
   input.tools = toolsOf(job);
   if (isBySize(job)) return input;
   // The trees fill their row's ground: half the spacing on either side.
   if (isCanopy(job)) put(input, "plot.stripWidth", times(quantityAt("plot.rowSpacing"), 0.5));
   return { ...input, calibration: calibration() };
+
+  /** A product with what this place has had of it this year: what is recorded, and what was entered besides. */
+  function withSeason(product: Tree, at: string): Tree {
+    const here = recordsOf(job.name, records);
+    if (typeof product.name !== "string" || here.length === 0) return product;
+    const soFar = seasonSoFar({ product: product.name, records: here, today: today() });
+    if (product.soFar === undefined) return { ...product, soFar };
+    const entered = quantityAt(`${at}.soFar.rate`);
+    const rates = [entered, soFar.rate] as Quantity<"pt/ac">[];
+    return entered && soFar.rate ? { ...product, soFar: { rate: sumQuantities(rates) } } : product;
+  }
 
   function calibration(): Tree {
     const how = calibrationOf(job);
@@ -182,13 +193,6 @@ function toolsOf(job: Job): unknown {
   const set = chosen(job, TOOLS_ASK) as ToolSetName;
   const more = (["scales", "syringes"] as const).filter((name) => job.entries[name]?.text && name !== set);
   return more.length === 0 ? set : [set, ...more].flatMap((name) => toolSet(name));
-}
-
-/** What this place has had of a product this year, by its records. */
-function soFar({ name }: Job, product: unknown, records: readonly ApplicationRecord[]): Tree {
-  const here = recordsOf(name, records);
-  if (typeof product !== "string" || here.length === 0) return {};
-  return { soFar: seasonSoFar({ product, records: here, today: today() }) };
 }
 
 /** The records of a place in this year. */

@@ -71,9 +71,10 @@ export const BOOM_CATCH: AnyTopic = /* @__PURE__ */ topic<Boom>({
     const { perVolume, perLength, length } = sizes;
     return {
       "boom-on-one-width": { times: nozzles },
+      "average-for-boom": { times: 1 / nozzles },
       "one-nozzle-for-boom": { given: { catches: [first] }, times: 1 / nozzles },
+      "boom-one-spacing-short": { times: nozzles / (nozzles - 1) },
       "first-nozzle-only": { given: { catches: [first] } },
-      "nozzles-counted-twice": { times: 1 / nozzles },
       "small-unit-as-large": { times: perVolume },
       "width-in-small-unit": { given: { width: readAs(width, length) } },
       "time-taken-as-minute": { given: { time: { value: 1, unit: "min" } } },

@@ -112,7 +112,7 @@ export const WHOLE_JOB: AnyTopic = /* @__PURE__ */ topic<WholeJob>({
       "all-in-last-load": { times: area / last },
       "equal-loads": { times: area / count / last },
       "unscaled-last-load": { times: 1 / last },
-      "mix-for-product": { instead: last * carrierRate },
+      "mix-for-product": [{ instead: last * carrierRate }, { instead: last * carrierRate * sizes.perVolume }],
       "ground-for-treated-loads": {
         times: loadsOf({ ...given, bandWidth: given.rowSpacing, used: usedOn(given) }, sizes).last / last,
       },

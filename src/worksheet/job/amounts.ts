@@ -73,7 +73,11 @@ function totalOf(amounts: readonly Quantity[]): Quantity {
 // Nobody measures so closely: what is nearer reads as exact.
 const EXACT_PERCENT = 0.1;
 
-function writtenMeasure(measured: DoseMeasure, writer: Writer): Pick<WrittenDose, "measures" | "remark"> {
+/** What to measure with which tool, and how far that is off. */
+export function writtenMeasure(
+  measured: DoseMeasure,
+  writer: Writer,
+): Pick<WrittenDose, "measures" | "remark"> {
   const { text } = writer.messages;
   if (!measured.ok) return { measures: [], remark: text.doNotMeasure };
   const { parts, errorPercent } = measured;

@@ -147,7 +147,7 @@ function termName(id: string, symbol: string, { tools = {} }: WorkingLine, write
 }
 
 /** What a line finds: for a change of unit, the term it was made for. */
-function foundName(line: WorkingLine, writer: Writer): string {
+export function foundName(line: WorkingLine, writer: Writer): string {
   const { lines } = writer.messages;
   if (line.about === undefined) return lines[line.id]?.found ?? line.id;
   const whole = lines[line.about]?.found;

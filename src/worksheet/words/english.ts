@@ -107,6 +107,8 @@ const TEXT: Messages["text"] = {
   pour: "{product}: {amount}. Measure {measures} ({remark}).",
   pourOtherwise:
     "{product}: {amount}. These tools can't measure it. Get one that can before you mix this load.",
+  pourWithTool:
+    "{product}: {amount}. Before you mix, get one more tool: {tool}. Measure {measures} ({remark}).",
   pourBags:
     "{product}: {amount}, in bags that dissolve. Don't open the bags. " +
     "Use whole bags; if that isn't a whole number of bags, change the load.",

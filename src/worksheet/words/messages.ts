@@ -156,6 +156,7 @@ export type TextKey =
   | "halfFill"
   | "pour"
   | "pourOtherwise"
+  | "pourWithTool"
   | "pourBags"
   | "wholeBags"
   | "topUp"

@@ -258,6 +258,43 @@ describe.each(CASES)("practice problems on %s in %s units", (topic, units) => {
   });
 });
 
+describe("the results of the steps before the answer", () => {
+  const { numRuns } = runs(3000);
+
+  it("are never right, and each is found as a mistake with a name", () => {
+    const answers = CASES.flatMap(([topic, units], i) =>
+      Array.from({ length: Math.ceil(numRuns / CASES.length) }, (_, seed) => {
+        const problem = practiceProblem(topic, 1000 * i + seed, { units });
+        const { answer, working } = problem;
+        const isChangeOfGiven = ({ id, about = "" }: (typeof working)[number]) =>
+          id === "units.convert" && !working.some((line) => line.id === about);
+        return working
+          .filter((line) => !isChangeOfGiven(line))
+          .map(({ result }) => result)
+          .filter((result) => !isNear(result, answer))
+          .map((result) => [problem, result] as const);
+      }).flat(),
+    );
+    expect(answers.length).toBeGreaterThan(numRuns);
+    for (const [problem, result] of answers) {
+      const { verdict, mistakes } = checkAnswer(problem, result);
+      expect([verdict, mistakes.length], `${problem.problem} ${JSON.stringify(result)}`).toEqual([
+        "mistake",
+        1,
+      ]);
+      expect(mistakes[0]?.mistake, `${problem.problem} ${JSON.stringify(result)}`).not.toBe(
+        "other-kind-of-unit",
+      );
+    }
+  });
+});
+
+/** Whether a step's result or its mere number is within 5% of the answer: nobody can say then that it was not meant. */
+function isNear(result: Quantity | number, answer: PracticeAnswer): boolean {
+  const numbers = Number(numberOf(result)) / Number(numberOf(answer));
+  return [si(result) / si(answer), numbers].some((times) => Math.abs(times - 1) <= 0.05);
+}
+
 describe("the common wrong answers", () => {
   const { numRuns } = runs(10_000);
 

@@ -233,7 +233,7 @@ describe("a job of granules warns of", () => {
     const slip = tested(BEDS, 0.32);
     expect(found(slip)).toEqual(["warning spreader-set-for-nutrient test.used"]);
     expect(slip.warnings[0]?.message).toBe(
-      "Product A: The spreader put out 0.2 lb/1,000 sq ft, about the rate of N. Open the gate until it puts out 2 lb/1,000 sq ft of product in one pass.",
+      "Product A: The spreader put out 0.2 lb/1,000 sq ft, about the rate of N. Open the gate until the same test gives 3.2 oz wt of product.",
     );
     // In one direction all of the 4 lb of product: 0.64 oz is the nutrient's 0.4 lb.
     const lengthwise = { ...BEDS, spreader: { hopper: qty(3, "lb") } };

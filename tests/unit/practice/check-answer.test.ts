@@ -329,6 +329,76 @@ describe("checkAnswer", () => {
     ]);
   });
 
+  it("takes one nozzle's catch and a boom's width for what they are, and the other way around", () => {
+    // 40 fl oz a minute from each, 20 in apart at 5 mph: 5,940 x 0.3125 / (5 x 20) = 18.5625 gal/ac.
+    const boom = problemFrom("boom-catch", {
+      catches: [43, 40, 37, 40].map((value) => qty(value, "fl_oz")),
+      time: qty(1, "min"),
+      width: qty(20, "in"),
+      speed: qty(5, "mph"),
+    });
+    expect(checked(boom, "18.56")).toEqual(["right"]);
+    // The average on 80 in: a quarter; the total on 20 in: four times.
+    expect(checked(boom, "4.64")).toEqual(["mistake", "average-for-boom"]);
+    expect(checked(boom, "74.25 gal/ac")).toEqual(["mistake", "boom-on-one-width"]);
+    // Nozzle 1 on 80 in: 43 / 40 of a quarter. The total on 60 in, from the first nozzle to the last.
+    expect(checked(boom, "4.99")).toEqual(["mistake", "one-nozzle-for-boom"]);
+    expect(checked(boom, "24.75")).toEqual(["mistake", "boom-one-spacing-short"]);
+    expect(checkAnswer(boom, 4.64, { words: SPANISH_PRACTICE_WORDS }).mistakes[0]?.what).toBe(
+      "El promedio de una boquilla se usó con el ancho del aguilón.",
+    );
+  });
+
+  it("finds the result of a step where the question asks for another one, in any unit of it, and names the step", () => {
+    // 22 x 363 ft x 2.5 ft = 19,965 sq ft = 0.4583 ac; 18 gal/ac: 8.25 gal in 3 loads, the last one 2.25 gal.
+    const job = problemFrom("whole-job", {
+      rows: 22,
+      rowLength: qty(363, "ft"),
+      bandWidth: qty(30, "in"),
+      rowSpacing: qty(8, "ft"),
+      distance: qty(121, "ft"),
+      used: qty(16, "fl_oz"),
+      fill: qty(3, "gal"),
+      rate: qty(2.75, "pt/ac"),
+    });
+    const step = (answer: string | number, problem = job) => {
+      const { verdict, mistakes } = checkAnswer(problem, answer);
+      return [verdict, ...mistakes.map(({ what }) => what.replace(/^.*: /, ""))];
+    };
+    for (const answer of ["8.25", "8.25 gal", "1056 fl oz", "33 qt"])
+      expect(step(answer)).toEqual(["mistake", "mix needed."]);
+    for (const answer of ["2.25", "2 1/4 gallons", "288 fl oz"])
+      expect(checked(job, answer)).toEqual(["mistake", "mix-for-product"]);
+    expect(step("18 gal/ac")).toEqual(["mistake", "output rate on the test strip."]);
+    expect(step("0.4583")).toEqual(["mistake", "treated area."]);
+    expect(step("0.4583 ac")).toEqual(["mistake", "treated area."]);
+    expect(step("19,965 sq ft")).toEqual(["mistake", "treated area."]);
+    expect(step("2.444")).toEqual(["mistake", "product per unit of mix."]);
+    // What has its own words keeps them: 16 x 2.75 x 0.4583 is the product for the job, 64.8 gal the mix.
+    expect(checked(job, "20.17 fl oz")).toEqual(["mistake", "all-in-last-load"]);
+    const loadsOf = problemFrom("tank-loads", {
+      ground: qty(3, "ac"),
+      area: qty(1.8, "ac"),
+      rate: qty(36, "gal/ac"),
+      fill: qty(25, "gal"),
+    });
+    expect(checked(loadsOf, "64.8 gal")).toEqual(["mistake", "total-for-count"]);
+    // A step's number in a unit of another kind is no step.
+    expect(checked(job, "18 lb")).toEqual(["mistake", "other-kind-of-unit"]);
+    expect(checkAnswer(tank, "1.0667", { words: SPANISH_PRACTICE_WORDS }).says).toMatch(
+      /Este es el resultado de un paso anterior: .+\. La pregunta pide otra cosa\./,
+    );
+    const orchard = problemFrom("tree-row-volume", {
+      height: qty(12, "ft"),
+      width: qty(6, "ft"),
+      rowSpacing: qty(18, "ft"),
+      spray: qty(0.7, "gal/1000ft3"),
+    });
+    // 12 x 6 / 18 x 43,560 = 174,240 cu ft to the acre.
+    for (const answer of ["174,240", "174.24", "174240 ft3/ac"])
+      expect(checked(orchard, answer)).toEqual(["mistake", "canopy-for-spray"]);
+  });
+
   it("finds two mistakes that were made together", () => {
     // Fluid ounces as gallons, and the width in inches: 20 x 128 / 12.
     const { mistakes, says } = checkAnswer(strip, (20 * 128) / 12);

@@ -241,6 +241,36 @@ describe("a field card", () => {
     expect(second).not.toMatch(/Measure /);
   });
 
+  it("names a tool for what the grower's tools can't measure, and what to measure with it", () => {
+    // 660 sq ft at 2 fl oz/ac: 660 / 43,560 x 2 = 0.0303 fl oz, which is 0.896 mL; a 1 mL syringe has marks of 0.02 mL.
+    const job = {
+      plot: { kind: "rectangle", length: qty(30, "ft"), width: qty(22, "ft") },
+      calibration: { kind: "known", rate: qty(40, "gal/ac") },
+      sprayer: { tank: qty(2, "gal") },
+      products: [{ name: "Product A", form: "liquid", rate: qty(2, "fl_oz/ac") }],
+      tools: "us-spoons",
+    } as const satisfies PlanInput;
+    const pour = (more: Partial<PlanInput>): string | undefined =>
+      fieldCard(planApplication({ ...job, ...more })).loads[0]?.steps[1];
+    expect(pour({})).toBe(
+      "Product A: 0.0303 fl oz. Before you mix, get one more tool: 1 mL syringe. Measure 0.88 mL in the 1 mL syringe (1.8% under).",
+    );
+    // A powder is weighed, though it was to be spooned: 660 / 43,560 x 4 = 0.0606 oz, which is 1.718 g.
+    const dry: Product = {
+      name: "Product B",
+      form: "dry",
+      rate: qty(4, "oz/ac"),
+      bulkDensity: qty(4, "lb/gal"),
+    };
+    expect(pour({ products: [dry], tools: "us-household" })).toBe(
+      "Product B: 0.0606 oz wt. Before you mix, get one more tool: 0.01 g scale. Measure 1.71 g on the 0.01 g scale (0.5% under).",
+    );
+    // No tool in trade measures so little.
+    expect(pour({ products: [{ ...job.products[0], rate: qty(0.01, "fl_oz/ac") }] })).toMatch(
+      /^Product A: .* These tools can't measure it\. Get one that can before you mix this load\.$/,
+    );
+  });
+
   it("has a box for every step, and every caution", () => {
     const steps = card.loads.flatMap((load) => load.steps).length;
     expect(renderText(card).match(/^\[ \] /gm)).toHaveLength(steps);
