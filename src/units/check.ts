@@ -9,12 +9,11 @@ import {
   shown,
 } from "../errors.js";
 import { checkEngine, EngineError } from "./engine.js";
-import type { NumberUnit } from "./fields.js";
 import { messageOf } from "./message.js";
 import type { ExpectedName } from "./names.js";
 import { nearest } from "./nearest.js";
 import { firstSystem } from "./systems.js";
-import type { Dimension, Quantity, Unit, UnitSystem } from "./types.js";
+import type { Dimension, NumberUnit, Quantity, Unit, UnitSystem } from "./types.js";
 
 /** Reads what a person typed, where an input may be text. */
 export interface TextReader {

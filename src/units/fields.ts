@@ -2,7 +2,7 @@ import { shortened, shown } from "../errors.js";
 import { type Check, Field, isGiven } from "./check.js";
 import type { ExpectedName } from "./names.js";
 import { nearest } from "./nearest.js";
-import type { UnitSystem } from "./types.js";
+import type { NumberUnit, UnitSystem } from "./types.js";
 
 /** A field that may be left out. */
 export type Optional<T> = Field<T> & { readonly optional: true };
@@ -49,7 +49,7 @@ export function askedByAgreement<F extends Field<unknown>>(field: F): F {
 /** What a number may be. */
 export interface Limits {
   /** What it is a number of, where that is fixed: text may end in it. */
-  readonly unit?: "hours" | "days" | "percent" | "degrees" | undefined;
+  readonly unit?: NumberUnit | undefined;
   /** More than this. */
   readonly above?: number | undefined;
   /** This or more. */
@@ -59,9 +59,6 @@ export interface Limits {
   /** Whole numbers only. */
   readonly whole?: boolean | undefined;
 }
-
-/** What a bare number may be a number of, where it's no count. */
-export type NumberUnit = NonNullable<Limits["unit"]>;
 
 /** A bare number: a count, a percentage, an angle. */
 export class NumberField<T extends number = number> extends Field<T> {

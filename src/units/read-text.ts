@@ -3,7 +3,6 @@ import type { TextReader } from "./check.js";
 import { inUnit } from "./convert.js";
 import { descriptionOf } from "./describe.js";
 import { dimensionOf } from "./dimensions.js";
-import type { NumberUnit } from "./fields.js";
 import { type Marked, remade } from "./marks.js";
 import { refusal } from "./message.js";
 import { multiple } from "./multiples.js";
@@ -30,6 +29,7 @@ import type {
   BasedFraction,
   Dimension,
   FractionBasis,
+  NumberUnit,
   Quantity,
   SimpleUnit,
   Unit,

@@ -1,6 +1,5 @@
-import type { NumberUnit } from "./fields.js";
 import { simpleEntry, simpleUnits } from "./resolve.js";
-import type { SimpleUnit, UnitSystem } from "./types.js";
+import type { NumberUnit, SimpleUnit, UnitSystem } from "./types.js";
 
 /** What a spelling stands for: one unit, or a measure that differs from one system to another. */
 export type Meaning = { readonly unit: SimpleUnit } | { readonly bare: BareMeasure };
