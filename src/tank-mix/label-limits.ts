@@ -71,7 +71,7 @@ export const LABEL_LIMITS: ObjectField<LabelLimits> = named(
       ),
       mostApplications: optional(count("The most applications in a season. A whole number, 1 or more.")),
       daysBetween: optional(
-        number("The fewest days from one application to the next. 0 or more.", { min: 0 }),
+        number("The fewest days from one application to the next. 0 or more.", { unit: "days", min: 0 }),
       ),
     },
     [
@@ -109,7 +109,10 @@ export const SEASON_SO_FAR: ObjectField<SeasonSoFar> = named(
       rate: optional(about("The product used per area, all applications together. 0 or more.", SEASON_USED)),
       applications: optional(count("The number of applications. A whole number, 0 or more.", 0)),
       daysSinceLast: optional(
-        number("The days since the last application; left out where there was none. 0 or more.", { min: 0 }),
+        number("The days since the last application; left out where there was none. 0 or more.", {
+          unit: "days",
+          min: 0,
+        }),
       ),
     },
     [
