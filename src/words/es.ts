@@ -1890,6 +1890,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       fillHopperTimes: "Llene la tolva con {hopper} y espárzalo. Hágalo {times} veces.",
       spreadPlot: "En {plot}: pese {amount} y espárzalo.",
       spreadPieces: "En {plot}: pese {each} para cada una de las {rows} y espárzalo ({amount} en total).",
+      spreadRow: "Pese {amount} para {place} ({length}) y espárzalo.",
+      spreadRun: "En {plot}: pese {each} por cada {length} de las {rows} y espárzalo ({amount} en total).",
       hopperHolds: "En la tolva caben {hopper}: llénela las veces que haga falta.",
       giveEach: "Dé a cada una {each}.",
       hopperFor: "Una tolva llena alcanza para más o menos {count}.",
