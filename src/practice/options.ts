@@ -75,7 +75,7 @@ export interface PracticeSheetOptions extends WritingOptions {
   readonly key?: "short" | "long" | undefined;
   /** Lines for name and date; there unless given, and never on a key. */
   readonly nameAndDate?: boolean | undefined;
-  /** The factors between units that the problems need, such as `1 gal = 128 fl oz`; there unless given, and never on a key. */
+  /** The factors between units that the problems need; there unless given, and never on a key. */
   readonly factors?: boolean | undefined;
   /** How many lines to work on each problem has, 0 to 30; none unless given, and never on a key. */
   readonly workLines?: number | undefined;
