@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { type Issue, SprayMathError } from "../../../src/errors.ts";
 import { planApplication } from "../../../src/plan/index.ts";
 import {
+  formFields,
   labelRateSchema,
   parseBatchInput,
   parseCalibration,
@@ -331,6 +332,26 @@ describe("parsePlanInput", () => {
     expect(messages.tools).toContain("us-spoons");
   });
 
+  it("names what can be chosen in Spanish, and for programs what they write", () => {
+    const spanish = (change: object): string => {
+      const [issue] = errorOf(() => parsePlanInput(typed(change))).issues;
+      return issueText(issue as Issue, { words: SPANISH_WORDS });
+    };
+    const [, second] = TYPED.products;
+    expect(spanish({ products: [{ ...second, form: "" }] })).toBe("Escoja una de estas: líquido, seco.");
+    expect(spanish({ products: [{ ...second, form: "fluid" }] })).toBe(
+      'No existe la opción "fluid". Escoja una de estas: liquid, dry.',
+    );
+    expect(spanish({ plot: { rows: 14 } })).toMatch(/^Escoja una de estas: rectángulo, .*, área tratada\.$/);
+    const names = SPANISH_WORDS.names.choice;
+    const asked = ["plot.kind", "calibration.kind", "application", "split", "size.kind", "products[].form"];
+    const choices = [...formFields("plan"), ...formFields("batch")]
+      .filter(({ path }) => asked.includes(path) || /\.(?:per|of)$/.test(path))
+      .flatMap(({ choices = [] }) => choices);
+    expect(choices.length).toBeGreaterThan(50);
+    expect(choices.filter((choice) => !Object.hasOwn(names, choice))).toEqual([]);
+  });
+
   it("says a single fault in the words of that fault", () => {
     expect(errorOf(() => parsePlanInput(typed({ tools: [] }))).message).toBe(
       'Enter at least 1 under "tools".',
@@ -389,6 +410,19 @@ describe("parsePlanInput", () => {
     expect(faults(typed({ calibration: {} }))).toEqual(["missing calibration.kind"]);
     expect(plot({ kind: "constructor" })).toEqual(["unknown-choice plot.kind"]);
     expect(plot({ kind: ["circle"] })).toEqual(["unknown-choice plot.kind"]);
+  });
+
+  it("reports what is wrong in every kind, where a kind is missing or not known", () => {
+    const wrong = { name: 5, fraction: 2, colour: "red", length: "5 gal", width: " " };
+    const others = ["not-a-quantity plot.name", "out-of-range plot.fraction", "unknown-field plot.colour"];
+    expect(plot({ kind: "rectangel", ...wrong })).toEqual(["unknown-choice plot.kind", ...others]);
+    expect(plot(wrong)).toEqual(["missing plot.kind", ...others]);
+    // One side of a triangle is no mistake in a plot that may be one.
+    expect(plot({ length: "5 ft", sides: ["5 ft"] })).toEqual(["missing plot.kind"]);
+    expect(faults(typed({ calibration: { kind: "stripe", used: "2 gal", swth: "30 in" } }))).toEqual([
+      "unknown-choice calibration.kind",
+      "unknown-field calibration.swth",
+    ]);
   });
 
   it("finds the faults of each plot, product, run and tool in its place", () => {
