@@ -60,7 +60,7 @@ export async function buildSingleFile(root, folder, name) {
 const NEVER_SHOWN = new RegExp(
   [
     "^area\\.(triangle|trapezoid|circle|ellipse|ring|sector|composite|offsets|unequalOffsets|beds)",
-    "^output-rate\\.(plant|direct|hand|solve|tree-row-(volume|plant)|spreader-(area|row|catch))",
+    "^output-rate\\.(plant|direct|hand|solve|tree-row-(volume|plant)|spreader-(area|row|catch-(area|row)))",
     "^tank-mix\\.(nutrient|productRate|granules-(rowLength|plants))|^household\\.volumeOfWeight",
     "^(simpson|offsets|station|sides-apart|hole|lengths|price|nutrient|step-twice|bulk-density|density|content)",
     "^(range-upside|chosen|choose-rate|zone|tool|set-in|json|object|field|fields|plan|result-for|schema|words|figure)-",
