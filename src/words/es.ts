@@ -1837,6 +1837,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       rows: "{n} {count:one=hilera;other=hileras}",
       beds: "{n} {count:one=cama;other=camas}",
       passes: "{n} {count:one=pasada;other=pasadas}",
+      lengthOfRow: "{length} de hilera",
       rowNumber: "la hilera {number}",
       bedNumber: "la cama {number}",
       passNumber: "la pasada {number}",
