@@ -1,5 +1,5 @@
 import { shortened, shown } from "../errors.js";
-import { type Check, Field, isGiven, isLeftOut } from "./check.js";
+import { type Check, Field, isGiven } from "./check.js";
 import type { ExpectedName } from "./names.js";
 import { nearest } from "./nearest.js";
 import type { NumberUnit, UnitSystem } from "./types.js";
@@ -570,38 +570,17 @@ export type Kinds<T extends { readonly kind: string }> = {
   readonly [K in T["kind"]]: Field<Extract<T, { readonly kind: K }>>;
 };
 
-/** Reads what means the same in every kind that has it, where it isn't known which kind is meant. Other fields could be of any. */
-function readShared(input: object, options: readonly Field<unknown>[], check: Check): void {
-  const lists = options.flatMap(fieldLists);
-  const known = [...new Set(lists.flatMap(Object.keys))];
-  for (const [name, value] of Object.entries(input)) {
-    if (name === "kind" || isLeftOut(value, check)) continue;
-    const fields = new Set(lists.filter((list) => Object.hasOwn(list, name)).map((list) => list[name]));
-    const [field] = fields;
-    if (field === undefined) check.unknownField(name, known, input);
-    else if (fields.size === 1) check.readAt(name, field, input);
-  }
-}
-
-function fieldLists(option: Field<unknown>): Readonly<Record<string, Field<unknown>>>[] {
-  if (option instanceof EitherField) return option.options.flatMap(fieldLists);
-  return option instanceof ObjectField ? [option.fields] : [];
-}
-
 /** One of several shapes, distinguished by their `kind`. */
 /* @__NO_SIDE_EFFECTS__ */
 export function kinds<T extends { readonly kind: string }>(sentence: string, all: Kinds<T>): EitherField<T> {
   const names = Object.keys(all);
-  const options = Object.values(all) as Field<T>[];
   const kind = choice("Which kind it is.", names);
   const pick: Pick = (input, check) => {
     if (!isObject(input, check)) return undefined;
     const found = check.readAt("kind", kind, input);
-    if (found !== undefined) return names.indexOf(found);
-    readShared(input, options, check);
-    return undefined;
+    return found === undefined ? undefined : names.indexOf(found);
   };
-  return new EitherField(sentence, options, pick, names);
+  return new EitherField(sentence, Object.values(all) as Field<T>[], pick, names);
 }
 
 /** An object that says which kind it is, and has these fields beside. */

@@ -412,19 +412,6 @@ describe("parsePlanInput", () => {
     expect(plot({ kind: ["circle"] })).toEqual(["unknown-choice plot.kind"]);
   });
 
-  it("reports what is wrong in every kind, where a kind is missing or not known", () => {
-    const wrong = { name: 5, fraction: 2, colour: "red", length: "5 gal", width: " " };
-    const others = ["not-a-quantity plot.name", "out-of-range plot.fraction", "unknown-field plot.colour"];
-    expect(plot({ kind: "rectangel", ...wrong })).toEqual(["unknown-choice plot.kind", ...others]);
-    expect(plot(wrong)).toEqual(["missing plot.kind", ...others]);
-    // One side of a triangle is no mistake in a plot that may be one.
-    expect(plot({ length: "5 ft", sides: ["5 ft"] })).toEqual(["missing plot.kind"]);
-    expect(faults(typed({ calibration: { kind: "stripe", used: "2 gal", swth: "30 in" } }))).toEqual([
-      "unknown-choice calibration.kind",
-      "unknown-field calibration.swth",
-    ]);
-  });
-
   it("finds the faults of each plot, product, run and tool in its place", () => {
     const plots = [TYPED.plot, { kind: "circle", diameter: "x" }, 5];
     expect(faults(typed({ plot: plots }))).toEqual(["unreadable plot[1].diameter", "not-a-quantity plot[2]"]);
