@@ -970,6 +970,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
         "La calibración es para {width}, pero una pasada trata {pass}: la mezcla puede llevar {times} veces la concentración debida. Revise los dos anchos, y las hileras o camas por pasada.",
       "nozzle-width-weak":
         "La calibración es para {width}, pero una pasada trata {pass}: la mezcla puede quedar {times} veces menos concentrada. Revise los dos anchos, y las hileras o camas por pasada.",
+      "nozzles-over-rows":
+        "Sus {nozzles} boquillas cuentan como {boom}, pero una pasada trata {pass}: la mezcla puede llevar {times} veces lo debido. Anote boquillas por hilera, o hileras por pasada.",
       "boom-over-pass":
         "Sus {nozzles} boquillas rocían {boom}, pero una pasada trata {pass}. Lo demás cae a un lado y la mezcla se acaba antes: cierre boquillas, o anote lo que rocía.",
       "swath-is-not-band-strong":
@@ -1245,7 +1247,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "volume-for-dry-ounces":
         "{given} es un volumen, pero este producto es seco. Revise si la etiqueta dice fl oz u oz.",
       "volume-for-dry":
-        "{given} es un volumen, pero este producto es seco. Anote la dosis por peso, o cambie el producto a líquido si lo es.",
+        "{given} es un volumen, pero este producto es seco. Anote la dosis por peso o, si la etiqueta lo mide por volumen, cámbielo a líquido.",
       "fill-over-tank":
         "No se puede llenar un tanque de {tank} hasta {fill}. Anote lo que cabe en el tanque o menos.",
       "no-mark-to-fill-to": "El tanque no tiene ninguna marca en {fill} o menos. Anote las marcas que tiene.",
