@@ -90,6 +90,8 @@ function lean(script) {
     .replace(/(?<=\})toBest\(.*?\}(?=getUnit\()/s, "")
     .replace(/(?<=\})describe\(\w+\)\{let \w+=this\.getUnit.*?\}(?=throwUnsupportedUnitError\()/s, "")
     .replace(/(?<=\})possibilities\(.*?measures\(\)\{.*?\}/s, "");
+  // Names of what can be chosen: the page asks for a product's form, and for all else it has something chosen.
+  text = text.replace(/(?<=choice:\{liquid:[^,]*,dry:[^,]*),[^{}]*/, "");
   // Words for errors that nothing in the script raises, and for lines of working that nothing in it works out: beside the keys of
   // the tables it has neither the name nor, where names are put together, the beginning of one. So for the sources of lines.
   const { issues, lines, sources } = SPANISH_WORDS;
