@@ -303,7 +303,7 @@ export function isObject(input: unknown, check: Check, fields: readonly string[]
     isKnown ? "fields-expected" : "object-expected",
     "",
     isKnown
-      ? "This must be an object, not {given}. Enter: {fields}."
+      ? "Enter an object, not {given}: {fields}."
       : "This must be an object, not {given}.",
     { given: shown(input), ...(isKnown && { fields }) },
   );

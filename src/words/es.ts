@@ -1334,7 +1334,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "object-missing": "Falta esta parte. Anote: {fields}.",
       "json-text": "Esto es texto. Léalo primero con JSON.parse.",
       "object-expected": "Esto debe ser un objeto, no {given.kind}.",
-      "fields-expected": "Esto debe ser un objeto, no {given.kind}. Anote: {fields}.",
+      "fields-expected": "Anote un objeto, no {given.kind}: {fields}.",
       "field-unknown": "Aquí no hay ningún campo {given.kind}. Los campos son: {choices}.",
       "field-misspelled": "Aquí no hay ningún campo {given.kind}. ¿Quiso decir {meant}?",
       "part-missing": "Falta esta parte.",

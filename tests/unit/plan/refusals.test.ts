@@ -277,7 +277,7 @@ describe("what plan says of input that cannot be", () => {
       () => product({ label: 5 }),
       "not-a-quantity",
       "products[0].label",
-      "This must be an object, not 5. Enter: min, max, leastCarrier, mostCarrier, seasonMax, mostApplications, daysBetween.",
+      "Enter an object, not 5: min, max, leastCarrier, mostCarrier, seasonMax, mostApplications, daysBetween.",
     ],
     [
       () => product({ label: { max: qty(1, "kg/ha") } }),
@@ -289,7 +289,7 @@ describe("what plan says of input that cannot be", () => {
       () => product({ soFar: 5 }),
       "not-a-quantity",
       "products[0].soFar",
-      "This must be an object, not 5. Enter: rate, applications, daysSinceLast.",
+      "Enter an object, not 5: rate, applications, daysSinceLast.",
     ],
     [
       () => product({ formulation: "QQ" }),
@@ -349,13 +349,13 @@ describe("what plan says of input that cannot be", () => {
       () => price({ amount: 1, per: qty(1, "L") }, []),
       "not-a-quantity",
       "currency",
-      "This must be an object, not a list. Enter: code.",
+      "Enter an object, not a list: code.",
     ],
     [
       () => plan({ thresholds: 5 }),
       "not-a-quantity",
       "thresholds",
-      "This must be an object, not 5. Enter: leastRate, mostRate, slowest, fastest, readingPercent, nozzlePercent, calibrationDays, lastLoadPercent, bandSwath.",
+      "Enter an object, not 5: leastRate, mostRate, slowest, fastest, readingPercent, nozzlePercent, calibrationDays, lastLoadPercent, bandSwath.",
     ],
     [
       () => plan({ thresholds: { mostSpeed: qty(9, "mph") } }),
