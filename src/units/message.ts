@@ -1,8 +1,9 @@
 import { type ErrorCode, type Figures, type QuantityFigure, SprayMathError } from "../errors.js";
 import { descriptionOf } from "./describe.js";
+import { multipliedOut } from "./multiples.js";
 import { type IssueNames, NAMES } from "./names.js";
 import { isUnit } from "./resolve.js";
-import type { Unit } from "./types.js";
+import type { Quantity, Unit } from "./types.js";
 
 type Figure = Figures[string];
 
@@ -168,10 +169,10 @@ function withUnit(value: string, figure: QuantityFigure): string {
 
 /** English, with figures read in so many digits. */
 function english(digits: number): Phrasing {
-  const read = ({ value, unit }: QuantityFigure): QuantityFigure => ({
-    value: readable(value, digits),
-    unit,
-  });
+  const read = (figure: QuantityFigure): QuantityFigure => {
+    const { value, unit } = isUnit(figure.unit) ? multipliedOut(figure as Quantity) : figure;
+    return { value: readable(value, digits), unit };
+  };
   return {
     number: (value) => number(readable(value, digits)),
     unit: (figure) => unit(read(figure)),

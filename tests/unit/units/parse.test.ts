@@ -126,8 +126,6 @@ describe("parseQuantity reads", () => {
       ["1.5 oz wt per 1,000 sq ft", 1.5, "oz/1000ft2"],
       ["1.5 oz. wt./1000 sq. ft.", 1.5, "oz/1000ft2"],
       ["1.5 ounces (weight) per 1,000 square feet", 1.5, "oz/1000ft2"],
-      ["3 × 1,000 sq ft", 3, "1000ft2"],
-      ["3 x 100 gal/ac", 3, "100gal/ac"],
       ["2 thousands of square feet", 2, "1000ft2"],
       ["20 GPA", 20, "gal/ac"],
       ["0.4 gpm", 0.4, "gal/min"],
@@ -288,7 +286,10 @@ describe("parseQuantity asks", () => {
       expect(message).toMatch(/^Is "[MGTtLlg]+" an? .* or .*\? Write .*\.$/);
       const [, ...answers] = [...message.matchAll(/"([^"]+)"/g)].map((match) => match[1]);
       expect(answers.length).toBeGreaterThan(1);
-      for (const answer of answers) expect(parseQuantity(`5 × ${answer}`).value).toBe(5);
+      for (const answer of answers) {
+        const before = answer?.startsWith("1,000") ? "5 fl oz/" : "5 ";
+        expect(parseQuantity(before + answer).value).toBe(5);
+      }
     },
   );
 
@@ -398,8 +399,6 @@ describe("parseQuantity reads what looks like these", () => {
     ["2 L/1,000 m row", 2, "L/1000m"],
     ["8 g/100 m²", 8, "g/100m2"],
     ["8 kg per 1,000 square metres", 8, "kg/1000m2"],
-    ["3 × 100 ft", 3, "100ft"],
-    ["12 100ft2", 12, "100ft2"],
     ["50 mL/plant", 50, "mL/plant"],
     ["2 fl oz per tree", 2, "fl_oz/tree"],
     ["3 g/pot", 3, "g/pot"],
@@ -439,6 +438,47 @@ describe("parseQuantity refuses", () => {
     if (meant !== undefined) expect(parseQuantity(`${meant} L`, { locale }).unit).toBe("L");
   });
 
+  // With 100 and 1,000, that are also in units of rates: 50 x 100 ft is no 5,000 ft of row.
+  describe("the sides of a plot, or rows times their length,", () => {
+    const TEXTS = [
+      ...["50 x 100 ft", "50x100 ft", "4x8 ft", "14 × 160 ft", "14 x 1000 ft", "3*100 ft", "50 by 100 ft"],
+      ...["50 ft x 100 ft", "50' x 100'", "50 ft by 100 ft", "3 times 100 ft", "50 x 100", "10 x 20 x 30 ft"],
+      ...["14 rows x 160 ft", "3 rows of 100 ft", "1 row × 100 ft", "14 rows", "2 x 100 sq ft"],
+      ...["2 por 100 m", "50 x 100 m", "50 m por 100 m", "14 hileras de 100 m", "3 veces 100 m"],
+    ];
+
+    it.each(TEXTS)("%s, where one amount is asked for", (text) => {
+      const refused = (dimension?: "length" | "area" | "volume") => {
+        const { issues } = refusal(() => parseQuantity(text, { ...(dimension && { dimension }) }));
+        expect(issues.map(({ code }) => code)).toEqual(["unreadable"]);
+        return issues[0]?.message;
+      };
+      const shown = text.replaceAll('"', '\\"');
+      expect(refused("length")).toBe(
+        `Enter one length, not "${shown}". Each side, and the number of rows, has its own field.`,
+      );
+      expect(refused("area")).toBe(
+        `Enter one area, not "${shown}". Multiply the sides, or enter a rectangle by its length and width.`,
+      );
+      expect(refused("volume")).toBe(`Enter one amount, not "${shown}".`);
+      expect(refused()).toBe(`Enter one amount, not "${shown}".`);
+    });
+
+    it("and keeps to rates in Spanish, and to a sign between a number and its unit", () => {
+      expect(parseQuantity("2 mL por 100 m")).toEqual(qty(2, "mL/100m"));
+      expect(parseQuantity("4 × tablespoons")).toEqual(qty(4, "tbsp"));
+    });
+  });
+
+  it.each([
+    ["1 100m", "1 100", "1100"],
+    ["2 100m2", "2 100", "2100"],
+    ["12 100ft2", "12 100", "12100"],
+  ])("%s, where a space may have slipped in", (text, given, meant) => {
+    const { message } = refusal(() => parseQuantity(text));
+    expect(message).toBe(`Is "${given}" one number? Write it without the space: ${meant}.`);
+  });
+
   it.each([
     ["gal", '"gal"', "Start with a number, such as 5 gal."],
     ["abc", '"abc"', "Start with a number, such as 5 gal."],
@@ -457,7 +497,6 @@ describe("parseQuantity refuses", () => {
     ["2 1,000 sq ft", '"1,000 sq ft"', "Enter one amount"],
     ["2 3/2 gal", '"3/2 gal"', "Enter one amount"],
     ["2 1/0 gal", '"1/0 gal"', "Enter one amount"],
-    ["10 x 20 ft", '"20 ft"', "Enter one amount with its unit, such as 10 ft."],
     ["5 gal v/v", '"v/v"', "Enter one amount"],
     ["5² gal", '"²"', "Enter one amount"],
     ["~5 gal", '"~5"', "Enter one amount"],
