@@ -16,6 +16,7 @@ import { measured, quantity, treatedArea } from "../units/quantity-field.js";
 import { perUnit, resolveUnit } from "../units/resolve.js";
 import { finite, positive, positiveIn } from "../units/result.js";
 import { unitsLike } from "../units/systems.js";
+import { atMost } from "../units/three-figures.js";
 import type {
   Fraction,
   Length,
@@ -331,7 +332,9 @@ export interface SpreaderCheck {
   readonly rate: Quantity<MassRate["unit"] | MassPerLength["unit"]>;
   /** What it is to put out in one pass: the target, or half of it where it is spread in two directions. */
   readonly perPass: Quantity<MassRate["unit"] | MassPerLength["unit"]>;
-  /** How far the rate is from that, in percent of it; below 0 where it is lower. */
+  /** What the same test is to put out: that rate on it, and never more than the label's maximum. In the unit of `used`. */
+  readonly toCatch: Mass;
+  /** How far the rate is from `perPass`, in percent of it; below 0 where it is lower. */
   readonly deviation: Fraction;
   /** The limit that was used. */
   readonly limit: Fraction;
@@ -345,9 +348,10 @@ export interface SpreaderCheck {
  * Returns whether a spreader puts out the rate on the label, what percentage it is off, and what to do about it.
  *
  * A rate many times off is most often a slip, and the finding says which: pounds for ounces, or a nutrient's rate taken for the
- * product's. The spreader is judged by one pass, and the label's maximum by all passes together.
+ * product's. The spreader is judged by one pass, and the label's maximum by all passes together. `toCatch` is the weight to aim for in
+ * the same test.
  *
- * Formula: deviation = 100 × (rate − per pass) / per pass, with per pass = target / directions.
+ * Formula: deviation = 100 × (rate − per pass) / per pass, with per pass = target / directions; to catch as {@link spreaderCatch}.
  * Source: definition of a relative deviation; half the rate in each of two directions: Rotary Spreader Calibration Procedures
  * (UMass Extension).
  *
@@ -368,7 +372,7 @@ export interface SpreaderCheck {
  *   target: qty(5, "lb/1000ft2"),
  * });
  * console.log(check.rate, check.within); // { value: 5.625, unit: 'lb/1000ft2' } false
- * console.log(check.finding?.message); // The spreader put out 13% too much. Close the gate a notch and test again.
+ * console.log(check.finding?.message); // The spreader put out 13% too much. Close the gate until the same test gives 8 oz wt.
  * ```
  */
 export function checkSpreader(input: SpreaderCheckInput): SpreaderCheck {
@@ -384,15 +388,27 @@ export function checkOfSpreader(input: SpreaderCheckInput, at = ""): SpreaderChe
   const perPass = positiveIn(target.value / directions, target.unit, at);
   const deviation = deviationOf(rate, perPass, at);
   const within = !moreThan(Math.abs(deviation.value), inUnit(limit, "%"));
-  const finding = overMax(input, rate) ?? (within ? undefined : offTarget(input, rate, perPass, deviation));
+  const { caught: toCatch } = workedCatch(aimOf(input), at, input.used.unit);
+  // As a scale shows it.
+  const goal = atMost(toCatch);
+  const finding =
+    overMax(input, rate, goal) ?? (within ? undefined : offTarget(input, { rate, perPass, goal }, deviation));
   return {
     rate,
     perPass,
+    toCatch,
     deviation,
     limit: { ...limit },
     within,
     ...(finding !== undefined && { finding }),
   };
+}
+
+/** What is aimed at in another test: never more than the label's maximum, though the target is. */
+function aimOf(input: SpreaderCheckInput): SpreaderCatchInput {
+  const { target, max } = input;
+  const isOver = max !== undefined && moreThan(inUnit(target, max.unit), max.value);
+  return (isOver ? { ...input, target: max } : input) as SpreaderCatchInput;
 }
 
 function deviationOf(rate: Quantity, perPass: Quantity, at: string): Fraction {
@@ -402,13 +418,14 @@ function deviationOf(rate: Quantity, perPass: Quantity, at: string): Fraction {
 function overMax(
   { max, directions = 1 }: SpreaderCheckInput,
   rate: SpreaderCheck["rate"],
+  toCatch: Mass,
 ): SpreaderFinding | undefined {
   if (max === undefined || !moreThan(rate.value * directions, inUnit(max, rate.unit))) return undefined;
   return found("spreader-heavy", "refusal", {
     key: "spreader-over-max",
     template:
-      "The spreader put out {rate}{directions:one=;other= in both directions}, over the label maximum of {max}. Close the gate further and test again.",
-    figures: { rate: { value: rate.value * directions, unit: rate.unit }, directions, max },
+      "The spreader put out {rate}{directions:one=;other= in both directions}, over the label maximum of {max}. Close the gate until the same test gives {toCatch}.",
+    figures: { rate: { value: rate.value * directions, unit: rate.unit }, directions, max, toCatch },
   });
 }
 
@@ -423,15 +440,18 @@ const TWICE = { low: 2 / 1.15, high: 2 * 1.15 };
 
 function offTarget(
   { used, directions = 1 }: SpreaderCheckInput,
-  rate: Quantity,
-  perPass: Quantity,
+  {
+    rate,
+    perPass,
+    goal: toCatch,
+  }: { readonly rate: Quantity; readonly perPass: Quantity; readonly goal: Mass },
   deviation: Fraction,
 ): SpreaderFinding {
   const heavy = deviation.value > 0;
   const ratio = heavy ? rate.value / perPass.value : perPass.value / rate.value;
   const times = rounded(ratio);
   const off: Fraction = { value: rounded(Math.abs(deviation.value)), unit: "%" };
-  const figures = { rate, perPass, times, off };
+  const figures = { rate, perPass, toCatch, times, off };
   // Whoever entered ounces didn't take ounces for pounds.
   const byOunces = used.unit === (heavy ? "lb" : "oz") && ratio > OUNCES.low && ratio < OUNCES.high;
   const isTwice = directions === 2 && ratio > TWICE.low && ratio < TWICE.high;
@@ -445,6 +465,7 @@ function offTarget(
 interface Off {
   readonly rate: Quantity;
   readonly perPass: Quantity;
+  readonly toCatch: Mass;
   readonly times: number;
   readonly off: Fraction;
 }
@@ -456,7 +477,7 @@ interface Found {
 }
 
 function tooMuch(
-  { times, off, ...figures }: Off,
+  { times, off, toCatch, ...figures }: Off,
   byOunces: boolean,
   isTwice: boolean,
   isFar: boolean,
@@ -472,8 +493,8 @@ function tooMuch(
     return {
       key: "spreader-whole-rate",
       template:
-        "The spreader put out {times} times the target for one pass. In two directions each pass gets half the rate: close the gate and test again.",
-      figures: { ...figures, times },
+        "The spreader put out {times} times the target for one pass. In two directions each pass gets half the rate: close the gate until the same test gives {toCatch}.",
+      figures: { ...figures, times, toCatch },
     };
   if (isFar)
     return {
@@ -484,12 +505,12 @@ function tooMuch(
     };
   return {
     key: "spreader-heavy",
-    template: "The spreader put out {off} too much. Close the gate a notch and test again.",
-    figures: { ...figures, off },
+    template: "The spreader put out {off} too much. Close the gate until the same test gives {toCatch}.",
+    figures: { ...figures, off, toCatch },
   };
 }
 
-function tooLittle({ times, off, ...figures }: Off, byOunces: boolean, isFar: boolean): Found {
+function tooLittle({ times, off, toCatch, ...figures }: Off, byOunces: boolean, isFar: boolean): Found {
   if (byOunces)
     return {
       key: "spreader-pounds-as-ounces",
@@ -506,8 +527,8 @@ function tooLittle({ times, off, ...figures }: Off, byOunces: boolean, isFar: bo
     };
   return {
     key: "spreader-light",
-    template: "The spreader put out {off} too little. Open the gate a notch and test again.",
-    figures: { ...figures, off },
+    template: "The spreader put out {off} too little. Open the gate until the same test gives {toCatch}.",
+    figures: { ...figures, off, toCatch },
   };
 }
 
@@ -528,7 +549,7 @@ function found(
  * The working of {@link checkSpreader}, line by line.
  *
  * @param input - as for {@link checkSpreader}
- * @returns the lines: the rate, what one pass is to put out, and last the deviation
+ * @returns the lines: the rate, what one pass and the test are to put out, and last the deviation
  * @throws SprayMathError as {@link checkSpreader} does
  *
  * @example
@@ -551,6 +572,7 @@ export function linesOfCheck(given: SpreaderCheckInput): WorkingLine[] {
   return [
     ...linesOfSpreader(given, target.unit),
     ...passLines(target, directions, perPass),
+    ...linesOfCatch(aimOf(given), given.used.unit),
     ...formulaLines({
       id: "output-rate.target-check",
       formula: "100 * (rate - target) / target",
@@ -620,7 +642,11 @@ export function catchOfSpreader(input: SpreaderCatchInput): Mass {
 }
 
 /** What to catch, in the unit that the formula gives and in the one that it is reported in. */
-function workedCatch(input: SpreaderCatchInput): Covered & {
+function workedCatch(
+  input: SpreaderCatchInput,
+  at = "",
+  unit: Mass["unit"] = unitsLike(input.target.unit).smallMass,
+): Covered & {
   readonly rate: Unit;
   readonly product: Quantity;
   readonly caught: Mass;
@@ -629,10 +655,9 @@ function workedCatch(input: SpreaderCatchInput): Covered & {
   const covered = coveredBy(input);
   const over = resolveUnit(target.unit).over as Mass["unit"];
   const rate = perUnit(over, covered.per);
-  const value = positive((inUnit(target, rate) * covered.size) / directions);
-  const { smallMass } = unitsLike(target.unit);
+  const value = positive((inUnit(target, rate) * covered.size) / directions, at);
   const product: Mass = { value, unit: over };
-  return { ...covered, rate, product, caught: positiveIn(inUnit(product, smallMass), smallMass) };
+  return { ...covered, rate, product, caught: positiveIn(inUnit(product, unit), unit, at) };
 }
 
 const CATCH_ON = {
@@ -658,9 +683,12 @@ const CATCH_ON = {
  * ```
  */
 export function spreaderCatchWorking(input: SpreaderCatchInput): WorkingLine[] {
-  const given = checked(input, CATCH);
+  return linesOfCatch(checked(input, CATCH));
+}
+
+function linesOfCatch(given: SpreaderCatchInput, unit?: Mass["unit"]): WorkingLine[] {
   const { target, directions = 1 } = given;
-  const { on, sizes, rate, product, caught } = workedCatch(given);
+  const { on, sizes, rate, product, caught } = workedCatch(given, "", unit);
   const { id, formula } = CATCH_ON[on];
   const terms: Record<string, GivenTerm> = { target: [target, rate], ...sizes };
   const twice = directions === 2;

@@ -6,6 +6,7 @@ import { moreThan } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { orderOf } from "../units/quantity.js";
 import { systemOf } from "../units/systems.js";
+import { atMost } from "../units/three-figures.js";
 import type { Mass, Quantity } from "../units/types.js";
 import { labelWarnings, type PlaceDose } from "./check-product.js";
 import { type PlotName, plotNames } from "./plot.js";
@@ -152,8 +153,8 @@ function testWarnings({ product: { name, rate }, spreader }: SpreadingInput, { c
           "spreader-light",
           "warning",
           "test.used",
-          "{product}: The spreader put out {rate}, about the rate of {nutrient}. Open the gate until it puts out {perPass} of product in one pass.",
-          { product: name, rate: check.rate, nutrient, perPass: check.perPass },
+          "{product}: The spreader put out {rate}, about the rate of {nutrient}. Open the gate until the same test gives {toCatch} of product.",
+          { product: name, rate: check.rate, nutrient, toCatch: atMost(check.toCatch) },
           "spreader-set-for-nutrient",
         ),
       ];

@@ -195,6 +195,8 @@ export interface PlotAmount {
   readonly pieces?: number | undefined;
   /** The product for one of them. */
   readonly each?: Mass | undefined;
+  /** The product for each bed or row in the order given, where their lengths are listed. */
+  readonly rows?: readonly Mass[] | undefined;
 }
 
 /** What granules cost. */

@@ -4,12 +4,13 @@ import { fertilizerOf, type NutrientsBrought } from "../tank-mix/nutrients.js";
 import { agreed, checked } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { dimensionOf } from "../units/dimensions.js";
-import type { Mass } from "../units/types.js";
+import { sumOf } from "../units/quantity.js";
+import type { Length, Mass } from "../units/types.js";
 import { SPREADING_CAUTIONS } from "./cautions.js";
 import { spreadingWarnings } from "./check-spreading.js";
 import { amountCost } from "./cost.js";
 import { DEFAULT_DECIMALS } from "./money.js";
-import { equalRows, type Plot, plotsOf } from "./plot.js";
+import { equalRows, type Plot, plotsOf, rowLengthsOf } from "./plot.js";
 import { areasOfJob, type JobArea, type PlotAreas } from "./plot-areas.js";
 import type { PlotAmount, SpreadingCost, SpreadingPlan } from "./result.js";
 import { spreadingFits } from "./spreading-fits.js";
@@ -23,7 +24,7 @@ import {
 } from "./spreading-input.js";
 
 /**
- * Works out a whole job of granules or dry fertilizer: the total product and that for each plot or bed, the fills of the hopper and
+ * Works out a whole job of granules or dry fertilizer: the total product and that for each plot, bed or row, hopper fills and
  * the bags to buy. A test of the spreader is held against the rate.
  *
  * A rate of a nutrient is changed to one of product first. The rate must fit what sizes the job: per treated area on a plot, per
@@ -126,10 +127,18 @@ function isPerArea(rate: GranulesRate): boolean {
 function plotAmounts(plots: readonly Plot[], { plots: areas }: JobArea, rate: GranulesRate): PlotAmount[] {
   return plots.map((plot, i) => {
     const amount = granulesOf(onPlaces(areas[i] as PlotAreas, rate));
+    const lengths = rowLengthsOf(plot);
+    if (lengths !== undefined) return { amount, rows: amountsByLength(amount, lengths) };
     const pieces = equalRows(plot);
     if (pieces === undefined) return { amount };
     return { amount, pieces, each: { value: amount.value / pieces, unit: amount.unit } };
   });
+}
+
+/** A plot's product by the length of its rows, which are all as wide. */
+function amountsByLength({ value, unit }: Mass, lengths: readonly Length[]): Mass[] {
+  const all = sumOf(lengths);
+  return lengths.map((length) => ({ value: (value * inUnit(length, all.unit)) / all.value, unit }));
 }
 
 /** The test of a job's spreader, held against its rate. Trusts its input. */

@@ -30,7 +30,9 @@ export interface ProblemOptions extends WritingOptions {
 }
 
 /** How a worked example is written. */
-export interface ExampleOptions extends ProblemOptions {
+export interface ExampleOptions extends WritingOptions {
+  /** Every word of the example; English unless given. */
+  readonly words?: PracticeMessages | undefined;
   /** `full` shows units, factors, a check and mistakes; `short` the estimate and the sums alone. `full` unless given. */
   readonly detail?: "full" | "short" | undefined;
 }
@@ -106,7 +108,8 @@ export const PROBLEM_OPTIONS: ObjectField<ProblemOptions> = object<ProblemOption
 
 /** The fields of {@link ExampleOptions}. */
 export const EXAMPLE_OPTIONS: ObjectField<ExampleOptions> = object<ExampleOptions>({
-  ...PROBLEM_OPTIONS.fields,
+  ...WRITING_OPTIONS.fields,
+  ...WORDS,
   detail: optional(
     choice(
       "`full` shows units, factors, a check and mistakes; `short` the estimate and the sums alone. `full` unless given.",

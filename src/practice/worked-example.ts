@@ -12,9 +12,10 @@ import type { Writer } from "../worksheet/words/writer.js";
 import { numberOfFactors, saysItsSize, unitsOfLine } from "./board-lines.js";
 import { EXAMPLE_OPTIONS, type ExampleOptions } from "./options.js";
 import { answerText, listText, mistakesTable } from "./phrases.js";
-import { type PracticeProblem, problemFrom } from "./problem.js";
+import type { PracticeProblem } from "./problem.js";
 import { drawingOf } from "./problem-drawing.js";
-import { type PracticeTopic, TOPICS } from "./topics/all.js";
+import { PROBLEM } from "./problem-field.js";
+import { TOPICS } from "./topics/all.js";
 import { type MixingKind, placeOf } from "./topics/mixing-order.js";
 import { sizesIn } from "./topics/sizes.js";
 import { type AnyTopic, type Given, type GivenFigure, inAnswerUnit } from "./topics/topic.js";
@@ -26,53 +27,48 @@ type BoardWriter = Writer<PracticeMessages>;
 
 /**
  * Returns a worked example for the board, one step a slide: the problem, an estimate, each step with its units, and a check in
- * other units.
+ * other units. It is the problem as it stands on a sheet: the same farm and the same figures.
  *
  * The estimate is the same formula with figures rounded; there is none where they are round as they are, or where rounding would
  * mislead. A step shows the formula, the figures in it, which units cancel, and where a factor comes from. The check works the
  * problem again in the other system of units. The last slide has the likeliest mistakes.
  *
- * @param topic - one of `practiceTopics`
- * @param given - every figure that the topic gives, as for `problemFrom`
+ * @param problem - a problem from `practiceProblem`, `problemFrom` or a set, made with the same locale and words
  * @param options - see {@link ExampleOptions}
  * @returns the slides in order, as data; `renderHtml` shows one slide a screen in large type, `renderText`, `renderMarkdown` and
  *   `renderLatex` one below the other
- * @throws SprayMathError what `problemFrom` throws
+ * @throws SprayMathError what `practiceSheet` throws for what is no problem; `unknown-choice` or `unknown-field` for an option
  *
  * @example
  * ```ts
- * import { workedExample } from "swath-to-spoon/practice";
+ * import { problemFrom, workedExample } from "swath-to-spoon/practice";
  * import { qty } from "swath-to-spoon/units";
  * import { renderText } from "swath-to-spoon/worksheet";
  *
  * const given = { used: qty(64, "fl_oz"), swath: qty(36, "in"), distance: qty(363, "ft") };
- * const lines = renderText(workedExample("strip-calibration", given)).split("\n");
+ * const lines = renderText(workedExample(problemFrom("strip-calibration", given))).split("\n");
  * console.log(lines.filter((line) => /340/.test(line)).join(" | ")); // 0.0587695 fl oz/sq ft × 340.313 = 20 gal/ac | 340.313 = 43,560 ÷ 128
  * ```
  */
-export function workedExample(
-  topic: PracticeTopic,
-  given: Given,
-  options: ExampleOptions = {},
-): SheetOfBlocks {
-  const { detail = "full", ...others } = checked(options, EXAMPLE_OPTIONS, "options");
-  const problem = problemFrom(topic, given, others);
-  const { wording: _, units: __, ...writing } = others;
+export function workedExample(problem: PracticeProblem, options: ExampleOptions = {}): SheetOfBlocks {
+  const asked = checked(problem, PROBLEM, "problem");
+  checked(asked.given, TOPICS[asked.topic].fields, "problem.given");
+  const { detail = "full", ...writing } = checked(options, EXAMPLE_OPTIONS, "options");
   const writer = practiceWriter(writing);
   const { messages } = writer;
   const isFull = detail === "full";
   const slides = [
-    problemSlide(problem, writer),
-    ...estimateSlide(problem, writer),
-    ...orderSlide(problem, writer),
-    ...stepSlides(problem, isFull, writer),
-    answerSlide(problem, writer),
-    ...(isFull ? [...checkSlide(problem, writer), ...mistakesSlide(problem, writer)] : []),
+    problemSlide(asked, writer),
+    ...estimateSlide(asked, writer),
+    ...orderSlide(asked, writer),
+    ...stepSlides(asked, isFull, writer),
+    answerSlide(asked, writer),
+    ...(isFull ? [...checkSlide(asked, writer), ...mistakesSlide(asked, writer)] : []),
   ];
   return {
     kind: "board",
     language: messages.language,
-    title: messages.topics[topic].name,
+    title: messages.topics[asked.topic].name,
     blocks: slides.map((blocks) => ({ kind: "group", as: "slide", blocks })),
   };
 }

@@ -926,19 +926,21 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "plant-spacing": "Anote la distancia de planta a planta: hace falta para el volumen por área.",
       "row-spacing": "Anote la distancia de hilera a hilera: hace falta para el volumen por área.",
       "spreader-over-max":
-        "La esparcidora echó {rate}{directions:one=;other= en las dos direcciones}, más que el máximo de {max} de la etiqueta. Cierre más la compuerta y pruebe de nuevo.",
+        "La esparcidora echó {rate}{directions:one=;other= en las dos direcciones}, más que el máximo de {max} de la etiqueta. Cierre la compuerta hasta que la misma prueba dé {toCatch}.",
       "spreader-ounces-as-pounds":
         "La esparcidora echó {times} veces la dosis buscada. Si pesó en onzas, anote onzas y no libras.",
       "spreader-whole-rate":
-        "La esparcidora echó {times} veces la dosis buscada para una pasada. En dos direcciones cada pasada lleva la mitad de la dosis: cierre la compuerta y pruebe de nuevo.",
+        "La esparcidora echó {times} veces la dosis buscada para una pasada. En dos direcciones cada pasada lleva la mitad de la dosis: cierre la compuerta hasta que la misma prueba dé {toCatch}.",
       "spreader-far-over":
         "La esparcidora echó {times} veces la dosis buscada. Revise las unidades, y que esa dosis sea de producto y no del nutriente o ingrediente activo que contiene.",
-      "spreader-heavy": "La esparcidora echó {off} de más. Cierre la compuerta un punto y pruebe de nuevo.",
+      "spreader-heavy":
+        "La esparcidora echó {off} de más. Cierre la compuerta hasta que la misma prueba dé {toCatch}.",
       "spreader-pounds-as-ounces":
         "La esparcidora echó solo 1/{times} de la dosis buscada. Si pesó en libras, anote libras y no onzas.",
       "spreader-far-under":
         "La esparcidora echó {off} de menos. Revise las unidades, y que la dosis y la prueba sean para una sola pasada.",
-      "spreader-light": "La esparcidora echó {off} de menos. Abra la compuerta un punto y pruebe de nuevo.",
+      "spreader-light":
+        "La esparcidora echó {off} de menos. Abra la compuerta hasta que la misma prueba dé {toCatch}.",
       "rated-missing": "Anote la descarga que debe tener cada boquilla.",
       "rated-unused": "Aquí no se usa esta descarga. Quítela, o escoja comparar las boquillas con ella.",
       "rated-differs":
@@ -1066,7 +1068,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "rate-near-max-spreading":
         "{product}: la dosis de {rate} está en el máximo de la etiqueta ({max}) o muy cerca. Con la compuerta un punto más abierta se pasaría.",
       "spreader-set-for-nutrient":
-        "{product}: la esparcidora echó {rate}, cerca de la dosis de {nutrient}. Abra la compuerta hasta que eche {perPass} de producto en una pasada.",
+        "{product}: la esparcidora echó {rate}, cerca de la dosis de {nutrient}. Abra la compuerta hasta que la misma prueba dé {toCatch} de producto.",
       "fills-many":
         "Este trabajo lleva {total} de producto, que son {fills} llenados de una tolva de {hopper}. Revise el tamaño del trabajo, la dosis y sus unidades.",
       "each-implausible":
@@ -1893,6 +1895,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       fillHopperTimes: "Llene la tolva con {hopper} y espárzalo. Hágalo {times} veces.",
       spreadPlot: "En {plot}: pese {amount} y espárzalo.",
       spreadPieces: "En {plot}: pese {each} para cada una de las {rows} y espárzalo ({amount} en total).",
+      spreadRow: "Pese {amount} para {place} ({length}) y espárzalo.",
+      spreadRun: "En {plot}: pese {each} por cada {length} de las {rows} y espárzalo ({amount} en total).",
       hopperHolds: "En la tolva caben {hopper}: llénela las veces que haga falta.",
       giveEach: "Dé a cada una {each}.",
       hopperFor: "Una tolva llena alcanza para más o menos {count}.",

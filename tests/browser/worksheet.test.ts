@@ -10,6 +10,7 @@ import {
   practiceProblem,
   practiceSheet,
   practiceTopics,
+  problemFrom,
   workedExample,
 } from "../../src/practice/index.ts";
 import { qty } from "../../src/units/index.ts";
@@ -64,11 +65,11 @@ const SHEETS: Record<string, PrintableSheet | readonly PrintableSheet[]> = {
     locale: "es-US",
   }),
   "pupils-drawn": practiceSheet(problems, { drawings: true, workLines: 5 }),
-  board: workedExample("whole-job", (problems.at(-1) as PracticeProblem).given),
+  board: workedExample(problems.at(-1) as PracticeProblem),
   cards: practiceSheet(problems, { cards: true, drawings: true }),
   lesson: practiceSheet(lesson, { set: "A-1", className: "Evening class", workLines: 3, drawings: true }),
   "lesson-key": practiceSheet(lesson, { set: "A-1", key: "long" }),
-  example: workedExample("strip-calibration", STRIP),
+  example: workedExample(problemFrom("strip-calibration", STRIP)),
   class: [1, 2, 3].map((set) => practiceSheet(problems.slice(0, 3), { set: `A-${set}` })),
 };
 for (const [i, name] of HOSTILE_NAMES.entries()) {

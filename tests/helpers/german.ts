@@ -1018,6 +1018,8 @@ export const GERMAN: Messages = {
     fillHopperTimes: "{hopper} einfüllen und streuen. {times}-mal.",
     spreadPlot: "{plot}: {amount} abwiegen und streuen.",
     spreadPieces: "{plot}: je {each} auf {rows} ({amount}).",
+    spreadRow: "{place} ({length}): {amount} abwiegen und streuen.",
+    spreadRun: "{plot}: je {length} von {rows} {each} ({amount}).",
     hopperHolds: "Im Behälter ist Platz für {hopper}: so oft füllen wie nötig.",
     giveEach: "Jede bekommt {each}.",
     hopperFor: "Ein voller Behälter reicht für etwa {count}.",

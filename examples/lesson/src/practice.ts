@@ -148,9 +148,9 @@ function askedIn(problem: PracticeProblem, language: Language): HTMLElement[] {
 }
 
 /** The slides of a problem's worked example: the problem once more, an estimate, the steps, the answer, and a check. */
-function slidesOf({ topic, given, units, wording }: PracticeProblem, language: Language): HTMLElement[] {
+function slidesOf(problem: PracticeProblem, language: Language): HTMLElement[] {
   const { words, locale } = LANGUAGES[language];
-  return parts(renderHtml(workedExample(topic, given, { units, wording, words, locale })), ".slide");
+  return parts(renderHtml(workedExample(problem, { words, locale })), ".slide");
 }
 
 /** Parts of a page that the library wrote. It escapes what it writes, and this page's policy lets no script in it run. */

@@ -1,4 +1,4 @@
-import { plotsOf } from "../../plan/plot.js";
+import { type Plot, plotsOf, rowLengthsOf } from "../../plan/plot.js";
 import type { JobArea } from "../../plan/plot-areas.js";
 import { isRefused } from "../../plan/refused.js";
 import type { SpreadingPlan } from "../../plan/result.js";
@@ -6,8 +6,9 @@ import { planSpreading } from "../../plan/spreading.js";
 import { inUnit } from "../../units/convert.js";
 import { floorDecided, moreThan } from "../../units/decide.js";
 import { orderOf } from "../../units/quantity.js";
+import { unitsLike } from "../../units/systems.js";
 import { atMost } from "../../units/three-figures.js";
-import type { Mass, MassUnit, UnitSystem } from "../../units/types.js";
+import type { Length, Mass, MassUnit, UnitSystem } from "../../units/types.js";
 import type { CardLoad } from "../field-card.js";
 import type { Writer } from "../words/writer.js";
 import { nameFacts, type SheetFact, waitFacts } from "./facts.js";
@@ -29,7 +30,24 @@ export interface SpreadAmounts {
   readonly rest: string;
   /** What each plant gets, in a job by count. */
   readonly each?: string | undefined;
-  readonly plots: readonly { readonly amount: string; readonly each?: string | undefined }[];
+  readonly plots: readonly PlotText[];
+}
+
+interface PlotText {
+  readonly amount: string;
+  readonly each?: string | undefined;
+  /** What each of a few rows gets that are of different lengths. */
+  readonly rows?: readonly string[] | undefined;
+  /** What so much length gets, where such rows are many. */
+  readonly run?: string | undefined;
+}
+
+// More rows than these nobody weighs out for one by one.
+const MOST_ROWS = 12;
+
+/** A length that one paces off. */
+function runOf(length: Length): Length {
+  return unitsLike(length.unit).length === "ft" ? { value: 100, unit: "ft" } : { value: 10, unit: "m" };
 }
 
 // What a scale shows of less than one of these.
@@ -37,7 +55,7 @@ const SMALLER: Partial<Record<MassUnit, MassUnit>> = { lb: "oz", kg: "g" };
 
 /** Writes the amounts of a job of granules, as they are weighed: in the hopper's unit, and less than a pound or kilogram in ounces or grams. */
 export function spreadAmounts(
-  { total, hopper, plots = [], bags, input }: SpreadingPlan,
+  { total, hopper, plots = [], bags, area, input }: SpreadingPlan,
   { exact }: Writer,
 ): SpreadAmounts {
   const { spreader } = input;
@@ -59,11 +77,20 @@ export function spreadAmounts(
     lastFill: amountText(hopper.lastFill),
     rest: bags ? amountText(bags.leftOver) : "",
     ...(size?.kind === "count" && { each: once({ ...total, value: total.value / size.count.value }) }),
-    plots: plots.map(({ amount, each }) => ({
+    plots: plots.map(({ amount, each, rows }, i) => ({
       amount: once(amount),
       ...(each && { each: once(each) }),
+      ...(rows &&
+        (rows.length > MOST_ROWS
+          ? { run: once(onRun(amount, area?.plots[i]?.rowLength as Length)) }
+          : { rows: rows.map(once) })),
     })),
   };
+}
+
+/** What goes on the length that one paces off, of an amount for so much of it. */
+function onRun({ value, unit }: Mass, all: Length): Mass {
+  return { value: (value * inUnit(runOf(all), all.unit)) / all.value, unit };
 }
 
 /** What sizes the job, the rates, and what it takes. */
@@ -191,10 +218,43 @@ function placeSteps(
       });
       return [fill(text.spreadPieces, { plot, amount, each, rows })];
     }
+    const lengths = given[i] && rowLengthsOf(given[i]);
+    if (lengths !== undefined && lengths.length > 1)
+      return unequalSteps(lengths, i, named, written[i] as PlotText, writer);
     return plots.length > 1 ? [fill(text.spreadPlot, { plot, amount })] : [];
   });
-  const isLarge = plots.some(({ amount, each = amount }) =>
-    moreThan(inUnit(each, hopper.unit) / directions, hopper.value),
+  const isLarge = plots.some(({ amount, each = amount, rows = [each] }) =>
+    rows.some((row) => moreThan(inUnit(row, hopper.unit) / directions, hopper.value)),
   );
   return steps.length > 0 && isLarge ? [fill(text.hopperHolds, { hopper }), ...steps] : steps;
+}
+
+/** What to weigh out for rows of different lengths: for each of a few, of many for a length. */
+function unequalSteps(
+  lengths: readonly Length[],
+  at: number,
+  plots: readonly Partial<Pick<Plot, "kind" | "name">>[],
+  { amount, rows = [], run }: PlotText,
+  writer: Writer,
+): string[] {
+  const { messages, fill, count, exact } = writer;
+  const { text } = messages;
+  const isBeds = plots[at]?.kind === "beds";
+  const plot = plotName(at, plots, writer);
+  if (run !== undefined) {
+    const n = lengths.length;
+    const all = fill(isBeds ? text.beds : text.rows, { n: count(n), count: n });
+    return [
+      fill(text.spreadRun, { plot, amount, each: run, length: runOf(lengths[0] as Length), rows: all }),
+    ];
+  }
+  return lengths.map((length, i) => {
+    const row = fill(isBeds ? text.bedNumber : text.rowNumber, { number: count(i + 1) });
+    const place = plots.length > 1 ? fill(text.placeInPlot, { place: row, plot }) : row;
+    return fill(text.spreadRow, {
+      amount: rows[i] as string,
+      place,
+      length: exact(asEntered(length, writer)),
+    });
+  });
 }

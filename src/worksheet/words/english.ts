@@ -163,6 +163,8 @@ const TEXT: Messages["text"] = {
   fillHopperTimes: "Fill the hopper with {hopper} and spread it. Do this {times} times.",
   spreadPlot: "{plot}: weigh out {amount} and spread it.",
   spreadPieces: "{plot}: weigh out {each} for each of the {rows} and spread it ({amount} total).",
+  spreadRow: "Weigh out {amount} for {place} ({length}) and spread it.",
+  spreadRun: "{plot}: weigh out {each} for every {length} of the {rows} and spread it ({amount} total).",
   hopperHolds: "The hopper holds {hopper}: fill it as often as it takes.",
   giveEach: "Give each one {each}.",
   hopperFor: "A full hopper is enough for about {count}.",

@@ -207,6 +207,8 @@ export type TextKey =
   | "lastFill"
   | "spreadPlot"
   | "spreadPieces"
+  | "spreadRow"
+  | "spreadRun"
   | "hopperHolds"
   | "giveEach"
   | "hopperFor"

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { checkSpreader, spreaderCatch, spreaderRate } from "../../../src/output-rate/index.ts";
-import { type MassRate, qty } from "../../../src/units/index.ts";
+import { type Mass, type MassRate, qty } from "../../../src/units/index.ts";
 import { SPANISH_WORDS } from "../../../src/words/es.ts";
 import * as working from "../../../src/working/index.ts";
 import { issueText } from "../../../src/worksheet/index.ts";
@@ -93,6 +93,8 @@ describe("checkSpreader", () => {
     expect(checkSpreader(test(9))).toEqual({
       rate: qty(5.625, "lb/1000ft2"),
       perPass: qty(5, "lb/1000ft2"),
+      // 5 lb on a tenth of 1,000 sq ft.
+      toCatch: qty(8, "oz"),
       deviation: qty(12.5, "%"),
       limit: qty(10, "%"),
       within: false,
@@ -101,13 +103,38 @@ describe("checkSpreader", () => {
         key: "spreader-heavy",
         severity: "warning",
         path: "used",
-        message: "The spreader put out 13% too much. Close the gate a notch and test again.",
-        figures: { rate: qty(5.625, "lb/1000ft2"), perPass: qty(5, "lb/1000ft2"), off: qty(13, "%") },
+        message: "The spreader put out 13% too much. Close the gate until the same test gives 8 oz wt.",
+        figures: {
+          rate: qty(5.625, "lb/1000ft2"),
+          perPass: qty(5, "lb/1000ft2"),
+          off: qty(13, "%"),
+          toCatch: qty(8, "oz"),
+        },
       },
     });
     const light = checkSpreader(test(6)).finding;
     expect(light).toMatchObject({ code: "spreader-light", key: "spreader-light", severity: "warning" });
-    expect(light?.message).toBe("The spreader put out 25% too little. Open the gate a notch and test again.");
+    expect(light?.message).toBe(
+      "The spreader put out 25% too little. Open the gate until the same test gives 8 oz wt.",
+    );
+  });
+
+  it("gives the weight to aim for in the same test, in the unit that was weighed in and as a scale shows it", () => {
+    const heavy = (used: Mass, more: object = {}) => checkSpreader({ ...test(9), used, ...more });
+    expect(heavy(qty(0.6, "lb")).toCatch).toEqual(qty(0.5, "lb"));
+    // 8 oz are 226.796 g. Rounded down: nothing goes over the label by it.
+    expect(heavy(qty(270, "g")).finding?.message).toBe(
+      "The spreader put out 19% too much. Close the gate until the same test gives 226 g.",
+    );
+    expect(heavy(qty(4.6, "oz"), { directions: 2 }).finding?.message).toBe(
+      "The spreader put out 15% too much. Close the gate until the same test gives 4 oz wt.",
+    );
+    // A target over the label's maximum is nothing to aim for.
+    const over = heavy(qty(9, "oz"), { max: qty(4, "lb/1000ft2") });
+    expect(over.toCatch).toEqual(qty(6.4, "oz"));
+    expect(over.finding?.message).toBe(
+      "The spreader put out 5.625 lb/1,000 sq ft, over the label maximum of 4 lb/1,000 sq ft. Close the gate until the same test gives 6.4 oz wt.",
+    );
   });
 
   it("says nothing within the limit, which is 10% unless another is given", () => {
@@ -127,7 +154,7 @@ describe("checkSpreader", () => {
     expect(check.perPass).toEqual(qty(2.5, "lb/1000ft2"));
     expect(check.deviation.value).toBe(0);
     expect(checkSpreader({ ...test(4), directions: 1 }).finding?.message).toBe(
-      "The spreader put out 50% too little. Open the gate a notch and test again.",
+      "The spreader put out 50% too little. Open the gate until the same test gives 8 oz wt.",
     );
   });
 
@@ -137,13 +164,13 @@ describe("checkSpreader", () => {
     expect(over.within).toBe(true);
     expect(over.finding).toMatchObject({ severity: "refusal", key: "spreader-over-max" });
     expect(over.finding?.message).toBe(
-      "The spreader put out 5.31 lb/1,000 sq ft, over the label maximum of 5.2 lb/1,000 sq ft. Close the gate further and test again.",
+      "The spreader put out 5.31 lb/1,000 sq ft, over the label maximum of 5.2 lb/1,000 sq ft. Close the gate until the same test gives 8 oz wt.",
     );
     // One pass of 2.66 lb/1,000 sq ft, twice over the same ground.
     const both = checkSpreader({ ...test(4.25), ...most, directions: 2 });
     expect(both.finding?.figures.rate).toEqual(qty(5.3125, "lb/1000ft2"));
     expect(both.finding?.message).toBe(
-      "The spreader put out 5.31 lb/1,000 sq ft in both directions, over the label maximum of 5.2 lb/1,000 sq ft. Close the gate further and test again.",
+      "The spreader put out 5.31 lb/1,000 sq ft in both directions, over the label maximum of 5.2 lb/1,000 sq ft. Close the gate until the same test gives 4 oz wt.",
     );
     expect(checkSpreader({ ...test(8.2), ...most }).finding).toBeUndefined();
     // A maximum in another unit: 217.8 lb/ac is 5 lb/1,000 sq ft, and no more than that.
@@ -176,7 +203,7 @@ describe("checkSpreader", () => {
     const times = checkSpreader({ ...both, target: qty(11, "lb/1000ft2"), directions: 2 }).finding;
     expect(times?.key).toBe("spreader-whole-rate");
     expect(times?.message).toBe(
-      "The spreader put out 2 times the target for one pass. In two directions each pass gets half the rate: close the gate and test again.",
+      "The spreader put out 2 times the target for one pass. In two directions each pass gets half the rate: close the gate until the same test gives 8.8 oz wt.",
     );
     // In one direction, and further off, it is another slip.
     expect(checkSpreader(both).finding?.key).toBe("spreader-heavy");
@@ -264,7 +291,7 @@ describe("checkSpreader", () => {
   it("says it in Spanish too", () => {
     const { finding } = checkSpreader(test(9));
     expect(issueText(finding as never, { words: SPANISH_WORDS, locale: "es-US" })).toBe(
-      "La esparcidora echó 13% de más. Cierre la compuerta un punto y pruebe de nuevo.",
+      "La esparcidora echó 13% de más. Cierre la compuerta hasta que la misma prueba dé 8 onzas de peso.",
     );
   });
 

@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { planSpreading, type SpreadingInput, type SpreadingPlan } from "../../../src/plan/index.ts";
+import {
+  type Plot,
+  planSpreading,
+  type SpreadingInput,
+  type SpreadingPlan,
+} from "../../../src/plan/index.ts";
 import { parseSpreadingInput, spreadingInputSchema } from "../../../src/schema/index.ts";
 import { type Quantity, qty } from "../../../src/units/index.ts";
 import { SPANISH_WORDS } from "../../../src/words/es.ts";
@@ -233,7 +238,7 @@ describe("a job of granules warns of", () => {
     const slip = tested(BEDS, 0.32);
     expect(found(slip)).toEqual(["warning spreader-set-for-nutrient test.used"]);
     expect(slip.warnings[0]?.message).toBe(
-      "Product A: The spreader put out 0.2 lb/1,000 sq ft, about the rate of N. Open the gate until it puts out 2 lb/1,000 sq ft of product in one pass.",
+      "Product A: The spreader put out 0.2 lb/1,000 sq ft, about the rate of N. Open the gate until the same test gives 3.2 oz wt of product.",
     );
     // In one direction all of the 4 lb of product: 0.64 oz is the nutrient's 0.4 lb.
     const lengthwise = { ...BEDS, spreader: { hopper: qty(3, "lb") } };
@@ -380,6 +385,61 @@ describe("the working and the card of a job of granules", () => {
       "plot 1: weigh out 1 lb for each of the 4 rows and spread it (4 lb total).",
       REST,
     ]);
+  });
+
+  it("weighs out for each bed or row of its own length, and of many for a length", () => {
+    const beds = (feet: readonly number[], more: object = {}) =>
+      ({
+        kind: "beds",
+        bedWidth: qty(4, "ft"),
+        bedLengths: feet.map((one) => qty(one, "ft")),
+        ...more,
+      }) as const;
+    const job = (plot: Plot | readonly Plot[]) =>
+      planSpreading({ ...LAWN, spreader: { hopper: qty(3, "lb") }, plot });
+    // 5 lb per 1,000 sq ft on 4 ft x 40, 60 and 25 ft: 0.8, 1.2 and 0.5 lb, which is 8 oz.
+    const three = job(beds([40, 60, 25]));
+    expect(three.plots?.[0]?.rows?.map(rounded)).toEqual([
+      [0.8, "lb"],
+      [1.2, "lb"],
+      [0.5, "lb"],
+    ]);
+    expect(spreadingCard(three).loads[0]?.steps).toEqual([
+      "Weigh out 12.8 oz wt for bed 1 (40 ft) and spread it.",
+      "Weigh out 1.2 lb for bed 2 (60 ft) and spread it.",
+      "Weigh out 8 oz wt for bed 3 (25 ft) and spread it.",
+      REST,
+    ]);
+    // 200 ft x 4 ft take 4 lb, of a hopper of 3.
+    const rows = {
+      kind: "row-bands",
+      bandWidth: qty(2, "ft"),
+      rowLengths: [qty(50, "ft"), qty(100, "ft")],
+    } as const;
+    const two = job([beds([200, 20], { name: "East" }), rows]);
+    expect(spreadingCard(two).loads[0]?.steps.slice(0, -1)).toEqual([
+      "The hopper holds 3 lb: fill it as often as it takes.",
+      "Weigh out 4 lb for bed 1 in East (200 ft) and spread it.",
+      "Weigh out 6.4 oz wt for bed 2 in East (20 ft) and spread it.",
+      "Weigh out 8 oz wt for row 1 in plot 2 (50 ft) and spread it.",
+      "Weigh out 1 lb for row 2 in plot 2 (100 ft) and spread it.",
+    ]);
+    // Half of it each way; and metric, where 40 ft were entered: 12.1 m, rounded down.
+    const both = planSpreading({ ...three.input, spreader: { hopper: qty(3, "lb"), directions: 2 } });
+    expect(spreadingCard(both).loads[1]?.steps[0]).toBe(
+      "Weigh out 6.4 oz wt for bed 1 (40 ft) and spread it.",
+    );
+    expect(spreadingCard(three, { units: "metric" }).loads[0]?.steps[0]).toBe(
+      "Weigh out 362 g for bed 1 (12.1 m) and spread it.",
+    );
+    // Thirteen of 20 to 32 ft, 338 ft, 6.76 lb: 2 lb for 100 ft, whatever the length of one.
+    const many = beds(Array.from({ length: 13 }, (_, i) => 20 + i));
+    expect(spreadingCard(job(many)).loads[0]?.steps).toEqual([
+      "plot 1: weigh out 2 lb for every 100 ft of the 13 beds and spread it (6.76 lb total).",
+      REST,
+    ]);
+    const twelve = beds(Array.from({ length: 12 }, (_, i) => 20 + i));
+    expect(spreadingCard(job(twelve)).loads[0]?.steps).toHaveLength(13);
   });
 
   it("says what each plant gets, and how many of them a full hopper does", () => {

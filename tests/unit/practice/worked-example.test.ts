@@ -1,9 +1,19 @@
 import { describe, expect, it } from "vitest";
-import { practiceProblem, practiceTopics, problemFrom, workedExample } from "../../../src/practice/index.ts";
+import {
+  type ExampleOptions,
+  type PracticeTopic,
+  type ProblemOptions,
+  practiceProblem,
+  practiceSet,
+  practiceSheet,
+  practiceTopics,
+  problemFrom,
+  workedExample,
+} from "../../../src/practice/index.ts";
 import type { Given } from "../../../src/practice/topics/topic.ts";
 import { convert, formatQuantity, type Quantity, qty } from "../../../src/units/index.ts";
 import { SPANISH_PRACTICE_WORDS } from "../../../src/words/es-practice.ts";
-import { renderHtml, renderMarkdown, renderText } from "../../../src/worksheet/index.ts";
+import { renderHtml, renderMarkdown, renderText, type SheetOfBlocks } from "../../../src/worksheet/index.ts";
 import { counterpart } from "../../../src/worksheet/job/counterparts.ts";
 import { renderLatex } from "../../../src/worksheet/latex.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
@@ -13,9 +23,19 @@ const strip = { used: qty(64, "fl_oz"), swath: qty(36, "in"), distance: qty(363,
 /** The headings of a check, on one slide or on two. */
 const CHECKS = ["Check in other units", "Check in other units, continued"];
 
-/** The slides of an example: heading and texts. */
-function slidesOf(...args: Parameters<typeof workedExample>): [heading: string, texts: string[]][] {
-  return workedExample(...args).blocks.map((block) => {
+/** The slides of an example of one's own figures: heading and texts. */
+function slidesOf(
+  topic: PracticeTopic,
+  given: Given,
+  { detail, ...options }: ExampleOptions & ProblemOptions = {},
+): [heading: string, texts: string[]][] {
+  const { wording: _, units: __, ...writing } = options;
+  return slides(workedExample(problemFrom(topic, given, options), { ...writing, detail }));
+}
+
+/** Heading and texts of slides. */
+function slides({ blocks }: SheetOfBlocks): [heading: string, texts: string[]][] {
+  return blocks.map((block) => {
     if (block.kind !== "group") throw new Error("not a slide");
     const [heading, ...others] = block.blocks;
     return [
@@ -273,7 +293,7 @@ describe("a worked example", () => {
   });
 
   it("estimates with no catches that rounding makes alike", () => {
-    const estimateOf = (...args: Parameters<typeof workedExample>) =>
+    const estimateOf = (...args: Parameters<typeof slidesOf>) =>
       new Map(slidesOf(...args)).get("Estimate")?.[0];
     const caught = (...values: number[]) => values.map((value) => qty(value, "fl_oz"));
     // To one figure these would be 30, 40, 30 and 30, and the worst 23% off instead of 20%.
@@ -415,7 +435,7 @@ describe("a worked example", () => {
   });
 
   it("is shown one slide a screen in HTML, and one below the other elsewhere", () => {
-    const example = workedExample("strip-calibration", strip);
+    const example = workedExample(problemFrom("strip-calibration", strip));
     const html = renderHtml(example);
     expect(html.match(/<section class="slide">/g)?.length).toBe(8);
     expect(html).toContain('<article class="board" lang="en">');
@@ -436,17 +456,32 @@ describe("a worked example", () => {
     ]);
   });
 
-  it("refuses what problemFrom refuses, and an option that there is not", () => {
-    expectRefused(() => workedExample("strip-calibration", {}), "missing", "given.used");
+  it("is of the problem on the sheet: the same farm, in the same words", () => {
+    const spanish = { words: SPANISH_PRACTICE_WORDS, locale: "es-US" };
+    for (const writing of [{}, spanish])
+      for (const units of ["us", "metric", "imperial"] as const)
+        for (const problem of practiceSet(7, { ...writing, units }).problems) {
+          const [first] = slides(workedExample(problem, writing));
+          expect(first?.[1]).toContain(problem.problem);
+          expect(renderText(practiceSheet([problem], writing)).replace(/\s+/g, " ")).toContain(
+            problem.problem,
+          );
+        }
+  });
+
+  it("refuses what is no problem, and an option that there is not", () => {
+    const problem = problemFrom("strip-calibration", strip);
+    expectRefused(() => workedExample({ ...problem, given: {} }), "missing", "problem.given.used");
     expectRefused(
-      () => workedExample("strip-calibration", strip, { detail: "long" as never }),
+      () => workedExample({ ...problem, topic: "boat" as never }),
+      "unknown-choice",
+      "problem.topic",
+    );
+    expectRefused(
+      () => workedExample(problem, { detail: "long" as never }),
       "unknown-choice",
       "options.detail",
     );
-    expectRefused(
-      () => workedExample("strip-calibration", strip, { key: "long" } as never),
-      "unknown-field",
-      "options.key",
-    );
+    expectRefused(() => workedExample(problem, { key: "long" } as never), "unknown-field", "options.key");
   });
 });

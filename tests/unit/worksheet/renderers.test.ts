@@ -47,7 +47,7 @@ const SHEETS: readonly [string, PrintableSheet][] = [
     ),
   ],
   ["a pupils' practice sheet", practiceSheet(practiceTopics.map((topic) => practiceProblem(topic, 1)))],
-  ["a worked example", workedExample("whole-job", practiceProblem("whole-job", 1).given)],
+  ["a worked example", workedExample(practiceProblem("whole-job", 1))],
   [
     "cards with drawings and room to work",
     practiceSheet(
