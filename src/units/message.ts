@@ -1,9 +1,8 @@
 import { type ErrorCode, type Figures, type QuantityFigure, SprayMathError } from "../errors.js";
 import { descriptionOf } from "./describe.js";
-import { multipliedOut } from "./multiples.js";
 import { type IssueNames, NAMES } from "./names.js";
 import { isUnit } from "./resolve.js";
-import type { Quantity, Unit } from "./types.js";
+import type { Unit } from "./types.js";
 
 type Figure = Figures[string];
 
@@ -164,15 +163,17 @@ function typed(figure: QuantityFigure): string {
 
 function withUnit(value: string, figure: QuantityFigure): string {
   const symbol = unit(figure);
-  return `${value}${symbol === "%" ? "" : " "}${symbol}`.trim();
+  // 2 × 100 gal: "2 100 gal" would be read as 2,100.
+  const gap = symbol === "%" ? "" : /^1/.test(symbol) ? " × " : " ";
+  return `${value}${gap}${symbol}`.trim();
 }
 
 /** English, with figures read in so many digits. */
 function english(digits: number): Phrasing {
-  const read = (figure: QuantityFigure): QuantityFigure => {
-    const { value, unit } = isUnit(figure.unit) ? multipliedOut(figure as Quantity) : figure;
-    return { value: readable(value, digits), unit };
-  };
+  const read = ({ value, unit }: QuantityFigure): QuantityFigure => ({
+    value: readable(value, digits),
+    unit,
+  });
   return {
     number: (value) => number(readable(value, digits)),
     unit: (figure) => unit(read(figure)),

@@ -1,6 +1,5 @@
-import type { Marked } from "./marks.js";
-import { isUnit, perUnit, resolveUnit } from "./resolve.js";
-import type { SimpleUnit, Unit } from "./types.js";
+import { isUnit } from "./resolve.js";
+import type { Quantity, SimpleUnit, Unit } from "./types.js";
 
 /** A unit that is a round number of another, taken apart: `1000ft2` is 1000 of `ft2`. */
 export function multipleOf(unit: Unit): { readonly count: number; readonly of: SimpleUnit } | undefined {
@@ -19,10 +18,7 @@ export function multiple(count: number, of: Unit): SimpleUnit | undefined {
  * The same amount without a round number in its unit: 2 of `100gal` is 200 gal. "2 × 100 ft" reads as a size of two sides,
  * "2 100 ft" as 2,100 ft.
  */
-export function multipliedOut<Q extends Marked>(quantity: Q): Q {
-  const { over, per } = resolveUnit(quantity.unit);
-  const top = multipleOf(over);
-  if (top === undefined) return quantity;
-  const unit = per === undefined ? top.of : perUnit(top.of, per);
-  return { ...quantity, value: quantity.value * top.count, unit };
+export function multipliedOut<Q extends Quantity>(quantity: Q): Q {
+  const top = multipleOf(quantity.unit);
+  return top === undefined ? quantity : { ...quantity, value: quantity.value * top.count, unit: top.of };
 }
