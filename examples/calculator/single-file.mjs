@@ -66,10 +66,11 @@ const NEVER_SHOWN = new RegExp(
     "^(range-upside|chosen|choose-rate|zone|tool|set-in|json|object|field|fields|plan|result-for|schema|words|figure)-",
     "^(applications|interval|calibration-|nozzle-(low|high)|boom|water-without|least-over|load-too|part-load|fill-(under|off|over-most))",
     "^(fills-too|whole-bags|formulation|used-without|limits-|carrier-(limits|over)|rate-under-min)",
-    "^(rate-for-(count|row)-spreading|test-(for|along|over)|whole-count|plants-not|(rows|plots)-of-one|piece|left-(and|or)|used-of)",
+    "^(rate-for-(count|row)-spreading|test-(for|along|over)|plants-not|(rows|plots)-of-one|piece|left-(and|or)|used-of)",
     "^(date-not|wait-before|text-blank|limit-needs|rate-needs-ground|rate-per-ground|volume-and-weight|record-after)",
-    "^(ratio-upside|parts-un|latitude|spots-over|treated-over|rows-incomplete|plant-spacing|marks-(missing|not)|tool-|price-|density-)",
+    "^(ratio-upside|parts-un|number-of-degrees|plant-spacing|marks-(missing|not)|tool-|price-|density-|unit-dimension|quantity-not-text)",
     "^(yes-or-no|resolution-and|areas-of|bases-|divided-|locale-|version-|formula-|input-unreadable|spreader-set-for|area-(un|is))",
+    "^text-(expected|such)",
     "^(Simpson|Heron|mid-ordinate|trapezoidal)",
   ].join("|"),
 );
@@ -97,6 +98,12 @@ function lean(script) {
     rest.includes(`${name.split("-")[0]}-\${`);
   for (const name of names.filter((one) => NEVER_SHOWN.test(one) || !isUsed(one)))
     text = text.replace(new RegExp(`"${name.replace(/[*+]/g, "\\$&")}":(?:${ENTRY}),?`, "g"), "");
+  // And the English of those errors: after their name come a place and, of a warning, how grave it is.
+  for (const name of Object.keys(issues).filter((one) => NEVER_SHOWN.test(one)))
+    text = text.replace(
+      new RegExp(`(["\`]${name}["\`],(?:template:|(?:[\\w$]+,|(?:${TEXT}),){1,2}))${SENTENCE}`, "g"),
+      "$1``",
+    );
   // The name of an error only has to be the same where it is raised and in the Spanish table: a number is shorter. Not of a name
   // that others are put together from.
   for (const [i, name] of Object.keys(issues).entries()) {
@@ -108,6 +115,7 @@ function lean(script) {
 }
 
 const TEXT = '`[^`]*`|"[^"]*"';
+const SENTENCE = "`[A-Z{][^`]* [^`]*`";
 const TERMS = `\\{(?:${TEXT}|[^{}\`"])*\\}`;
 // A text, a call that makes an entry, or what a line finds and its terms.
 const ENTRY = `${TEXT}|[\\w$]+\\((?:${TEXT}|[^()\`"])*\\)|\\{(?:${TEXT}|${TERMS}|[^{}\`"])*\\}`;

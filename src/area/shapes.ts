@@ -556,6 +556,7 @@ export interface SectorInput {
 export const SECTOR: ObjectField<SectorInput> = object<SectorInput>({
   radius: quantity("From the middle to the edge. More than 0.", "length"),
   angleDegrees: number("The angle at the middle, in degrees. More than 0, at most 360.", {
+    unit: "degrees",
     above: 0,
     max: 360,
   }),

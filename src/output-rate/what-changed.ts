@@ -40,9 +40,7 @@ export const TODAY: ObjectField<TodaysConditions> = named(
       longestAge: optional(
         number(
           "How many days a calibration is trusted for. More than 0; 90 unless given: common practice, no source.",
-          {
-            above: 0,
-          },
+          { unit: "days", above: 0 },
         ),
       ),
     },

@@ -181,7 +181,7 @@ export const ACTIVE_INGREDIENT: Field<string> = /* @__PURE__ */ text(
 /** How long people stay out of what was sprayed. */
 export const RE_ENTRY_HOURS: Field<number> = /* @__PURE__ */ number(
   "The label's restricted-entry interval in hours, 0 or more.",
-  { min: 0, max: 24_000 },
+  { unit: "hours", min: 0, max: 24_000 },
 );
 
 /** A product that goes into the tank, adjuvants included. */
@@ -202,7 +202,12 @@ export const PRODUCT: ObjectField<Product> = /* @__PURE__ */ named(
       ),
       reEntryHours: optional(RE_ENTRY_HOURS),
       preHarvestDays: optional(
-        count("The label's days from the last application to harvest, a whole number, 0 or more.", 0, 1000),
+        number("The label's days from the last application to harvest, a whole number, 0 or more.", {
+          unit: "days",
+          whole: true,
+          min: 0,
+          max: 1000,
+        }),
       ),
       price: optional(about("What it costs. The plan has no costs unless given.", PRICE)),
       labelPermitsDilution: optional(

@@ -14,7 +14,7 @@ import type { AnyPlan, BatchPlan, CoversBatch } from "./result.js";
 
 /**
  * What the end of a load is counted in: rows, beds, passes, or parts of the plot (1 is all of it). In a job by count it is the plants,
- * pots, trees or spots, and in one by row the unit of its length.
+ * pots, trees or spots. In one by row, and where the calibration is a test row of trees, it is the unit of a length of row.
  */
 export type EndUnit = "row" | "bed" | "pass" | "part" | CountUnit | LengthUnit;
 
@@ -40,8 +40,8 @@ export interface LoadEnd {
 
 /**
  * Returns where each load should run out on the job, to check the calibration while spraying. Rows are counted where the plot has them.
- * Passes are, where rows are sprayed several at a time, and on a rectangle: along its `length`. Anywhere else it is the
- * part of the plot.
+ * Passes are, where rows are sprayed several at a time, and on a rectangle: along its `length`. If the calibration is a test row of
+ * trees, it is the length of row. Anywhere else it is the part of the plot.
  *
  * The first load fills hose and boom, and extra mix is what is left at the end: neither is sprayed. `least` and `most` are
  * where the first load runs out if the sprayer puts out more, or less, than was calibrated. The limit is that for the runs of a
@@ -183,10 +183,16 @@ function countedIn(
   const lengths = rowLengthsOf(plot);
   if (lengths !== undefined && rowsPerPass === 1)
     return { unit: rowOf(plot), count: (amount) => rowsDone(lengths, amount / size) };
+  const { length, area } = unitsLike(unit);
+  const measurement = measurementOf(calibration);
+  // The spacing that the output rate was worked out with: all of the ground is rows so far apart.
+  if (measurement.kind === "tree-row") {
+    const perLength = inUnit({ value: inUnit(measurement.rowSpacing, length), unit: area }, unit);
+    return { unit: length, count: (amount) => amount / perLength };
+  }
   const over = layOfPasses(plot, calibration);
   if (over === undefined) return { unit: "part", count: (amount) => amount / size };
   const { along, swath } = over;
-  const { length, area } = unitsLike(unit);
   const pass = { value: inUnit(swath, length) * inUnit(along, length), unit: area };
   const each = inUnit(pass, unit);
   return { unit: "pass", along, count: (amount) => amount / each };

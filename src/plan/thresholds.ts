@@ -1,6 +1,6 @@
 import { frozen } from "../frozen.js";
 import { LONGEST_AGE } from "../output-rate/what-changed.js";
-import { number, type ObjectField, object, optional } from "../units/fields.js";
+import { type Limits, number, type ObjectField, object, optional } from "../units/fields.js";
 import { quantity } from "../units/quantity-field.js";
 import type { Length, Speed, VolumeRate } from "../units/types.js";
 
@@ -102,7 +102,7 @@ export const THRESHOLDS: ThresholdTable = /* @__PURE__ */ (() =>
     },
   }))();
 
-const SHARE = { above: 0 };
+const SHARE: Limits = { unit: "percent", above: 0 };
 
 /** The thresholds that can be changed. */
 export const THRESHOLD_FIELDS: ObjectField<Partial<Thresholds>> = /* @__PURE__ */ object<Partial<Thresholds>>(
@@ -121,7 +121,9 @@ export const THRESHOLD_FIELDS: ObjectField<Partial<Thresholds>> = /* @__PURE__ *
     nozzlePercent: optional(
       number("How far the catch of a nozzle may be from the average of all, in percent.", SHARE),
     ),
-    calibrationDays: optional(number("How many days a calibration is trusted for.", SHARE)),
+    calibrationDays: optional(
+      number("How many days a calibration is trusted for.", { unit: "days", above: 0 }),
+    ),
     lastLoadPercent: optional(number("How small the last load may be, in percent of a full one.", SHARE)),
     bandSwath: optional(
       quantity(

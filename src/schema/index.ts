@@ -1,4 +1,5 @@
 export type { Limits } from "../units/fields.js";
+export type { NumberUnit } from "../units/types.js";
 export type { Schema } from "./field-of.js";
 export {
   type FormChoice,

@@ -6,6 +6,7 @@ import {
   byGiven,
   type EitherField,
   either,
+  type Limits,
   named,
   number,
   type ObjectField,
@@ -47,6 +48,8 @@ function rangeFits({ percent, upTo }: Partly<PercentReserve>, check: Check): voi
   });
 }
 
+const PERCENT: Limits = { unit: "percent", min: 0, max: 100 };
+
 const RESERVE_KIND = byGiven([["percent"], ["volume"], ["roundUpTo"]]);
 
 /** Extra mix, beyond what the job needs. */
@@ -57,11 +60,11 @@ export const RESERVE: EitherField<Reserve> = named(
     [
       object<PercentReserve>(
         {
-          percent: number("Percent of the sprayed volume, 0 to 100.", { min: 0, max: 100 }),
+          percent: number("Percent of the sprayed volume, 0 to 100.", PERCENT),
           upTo: optional(
             number(
               "The most extra mix that the easiest split may make, in percent: from `percent` to 100. No limit unless given.",
-              { min: 0, max: 100 },
+              PERCENT,
             ),
           ),
         },

@@ -71,7 +71,7 @@ export const LABEL_LIMITS: ObjectField<LabelLimits> = named(
       ),
       mostApplications: optional(count("The most applications in a season. A whole number, 1 or more.")),
       daysBetween: optional(
-        number("The fewest days from one application to the next. 0 or more.", { min: 0 }),
+        number("The fewest days from one application to the next. 0 or more.", { unit: "days", min: 0 }),
       ),
     },
     [
@@ -109,7 +109,10 @@ export const SEASON_SO_FAR: ObjectField<SeasonSoFar> = named(
       rate: optional(about("The product used per area, all applications together. 0 or more.", SEASON_USED)),
       applications: optional(count("The number of applications. A whole number, 0 or more.", 0)),
       daysSinceLast: optional(
-        number("The days since the last application; left out where there was none. 0 or more.", { min: 0 }),
+        number("The days since the last application; left out where there was none. 0 or more.", {
+          unit: "days",
+          min: 0,
+        }),
       ),
     },
     [
@@ -379,7 +382,7 @@ function limitOf(
   return limits.find((limit) => limit.value === value);
 }
 
-// Whatever is said about a limit is said in the unit that it is given in: of two percentages in percent.
+// Whatever is said about a limit is said in the unit that it is given in: of two percentages in percent, and so of ratios.
 function rateLimit(limit: SingleRate, place: string, job: Job): RateLimit {
   const found = asLimit(limit, place, job);
   const [given, used] = [percentOf(limit), percentOf(job.single)];
@@ -388,9 +391,13 @@ function rateLimit(limit: SingleRate, place: string, job: Job): RateLimit {
   return { ...found, given, rate: { ...used, value: inUnit(used, given.unit), unit: given.unit } };
 }
 
-/** A rate that is a percentage of the mix, or parts per million. */
+/** A rate that is a percentage of the mix, parts per million, or a ratio, which has no unit of its own either. */
 function percentOf(rate: SingleRate): Fraction | undefined {
   const read = readRate(rate);
+  if (read.kind === "parts") {
+    const { parts, to, of } = read.parts;
+    return { value: (100 * parts) / (of === "mix" ? to : parts + to), unit: "%" };
+  }
   return read.kind === "fraction" && read.active === undefined ? (read.quantity as Fraction) : undefined;
 }
 

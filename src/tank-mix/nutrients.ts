@@ -84,7 +84,7 @@ function converted(value: number, to: Nutrient, { element, parts, of }: Oxide): 
 
 /* @__NO_SIDE_EFFECTS__ */
 function percents(): ObjectField<FertilizerContent> {
-  const percent = number("Percent by weight. From 0 to 100.", { min: 0, max: 100 });
+  const percent = number("Percent by weight. From 0 to 100.", { unit: "percent", min: 0, max: 100 });
   return object<FertilizerContent>(
     Object.fromEntries(NUTRIENTS.map((nutrient) => [nutrient, optional(percent)])) as never,
     [contentFits],

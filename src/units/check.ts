@@ -13,7 +13,7 @@ import { messageOf } from "./message.js";
 import type { ExpectedName } from "./names.js";
 import { nearest } from "./nearest.js";
 import { firstSystem } from "./systems.js";
-import type { Dimension, Quantity, Unit, UnitSystem } from "./types.js";
+import type { Dimension, NumberUnit, Quantity, Unit, UnitSystem } from "./types.js";
 
 /** Reads what a person typed, where an input may be text. */
 export interface TextReader {
@@ -27,8 +27,8 @@ export interface TextReader {
     asked?: () => Unit | "small" | undefined,
     called?: ExpectedName,
   ) => Quantity;
-  /** The number in a text; throws where there is none. */
-  readonly number: (text: string) => number;
+  /** The number in a text, which may end in its own unit; throws where there is none. */
+  readonly number: (text: string, unit?: NumberUnit) => number;
 }
 
 // Nobody mends more at a time. Reading ends there, so an input with a million faults takes no longer.

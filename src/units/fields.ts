@@ -2,7 +2,7 @@ import { shortened, shown } from "../errors.js";
 import { type Check, Field, isGiven } from "./check.js";
 import type { ExpectedName } from "./names.js";
 import { nearest } from "./nearest.js";
-import type { UnitSystem } from "./types.js";
+import type { NumberUnit, UnitSystem } from "./types.js";
 
 /** A field that may be left out. */
 export type Optional<T> = Field<T> & { readonly optional: true };
@@ -48,6 +48,8 @@ export function askedByAgreement<F extends Field<unknown>>(field: F): F {
 
 /** What a number may be. */
 export interface Limits {
+  /** What it is a number of, where that is fixed: text may end in it. */
+  readonly unit?: NumberUnit | undefined;
   /** More than this. */
   readonly above?: number | undefined;
   /** This or more. */
@@ -69,7 +71,9 @@ export class NumberField<T extends number = number> extends Field<T> {
 
   read(input: unknown, check: Check): T | undefined {
     const value =
-      typeof input === "string" && check.texts ? check.fromText((texts) => texts.number(input)) : input;
+      typeof input === "string" && check.texts
+        ? check.fromText((texts) => texts.number(input, this.limits.unit))
+        : input;
     if (value === undefined) return undefined;
     if (typeof value !== "number") {
       return check.noNumber(value);

@@ -154,6 +154,6 @@ export function textReader(options: Omit<ParseOptions, "dimension"> = {}): TextR
       quantity ??= quantityReader(options);
       return quantity(...typed);
     },
-    number: (typed) => numberIn(typed, options.locale),
+    number: (typed, unit) => numberIn(typed, options.locale, unit),
   };
 }

@@ -18,6 +18,7 @@ import {
   knownSpellings,
   type Meaning,
   MOST_WORDS,
+  numberSpellings,
   type Question,
   WHICH_OUNCE,
 } from "./spellings.js";
@@ -28,6 +29,7 @@ import type {
   BasedFraction,
   Dimension,
   FractionBasis,
+  NumberUnit,
   Quantity,
   SimpleUnit,
   Unit,
@@ -78,17 +80,42 @@ function begun(text: string, locale: string, advice: Advice): Reading {
   return { text: plain, tokens: tokensOf(plain, signs, advice), signs, at: 0 };
 }
 
-/** The number in a text. Trusts its options. */
-export function numberIn(text: string, locale = "en-US"): number {
+/** The number in a text, which may end in its own unit. Trusts its options. */
+export function numberIn(text: string, locale = "en-US", unit?: NumberUnit): number {
   if (text.trim() === "") throw refusal("missing", "enter-number", "text", "Enter a number here.");
   const advice = { key: "one-number", advice: "Enter only a number, in the unit of the field." };
   const reading = begun(text, locale, advice);
   const sign = readSign(reading);
-  const value = readAmount(reading, advice);
+  const value = sign * readAmount(reading, advice) + 0;
   const left = reading.tokens[reading.at];
-  if (left === undefined) return sign * value + 0;
+  if (left === undefined) return value;
   refuseUnfinishedFraction(reading);
-  throw unreadable(reading.text.slice(left.start), advice);
+  const rest = reading.text.slice(left.start);
+  if (unit === undefined) throw unreadable(rest, advice);
+  refuseRange(reading);
+  const written = joined(reading.tokens.slice(reading.at));
+  if (numberSpellings(unit).includes(written)) return value;
+  if (numberSpellings(unit).some((spelling) => spelling.startsWith(written))) throw unitUnfinished(rest);
+  const { key, template } = NUMBER_OF[unit];
+  throw refusal("unreadable", key, "text", template, { example: exampleNumber(value, written, unit) });
+}
+
+const NUMBER_OF: Readonly<Record<NumberUnit, Question>> = {
+  hours: { key: "number-of-hours", template: "Enter the number of hours, such as {example}." },
+  days: { key: "number-of-days", template: "Enter the number of days, such as {example}." },
+  percent: { key: "number-percent", template: "Enter the percentage, such as {example}." },
+  degrees: { key: "number-of-degrees", template: "Enter the number of degrees, such as {example}." },
+};
+
+const USUAL_NUMBERS: Readonly<Record<NumberUnit, number>> = { hours: 24, days: 7, percent: 5, degrees: 90 };
+const HOURS_IN_DAY = 24;
+
+/** The number to enter for one in another unit: 96 hours for 4 days. A usual one where that isn't known, or no whole number. */
+function exampleNumber(value: number, written: string, unit: NumberUnit): number {
+  const inDays = unit === "hours" && numberSpellings("days").includes(written);
+  const inHours = unit === "days" && numberSpellings("hours").includes(written);
+  const meant = inDays ? value * HOURS_IN_DAY : inHours ? value / HOURS_IN_DAY : 0;
+  return meant > 0 && Number.isInteger(meant) ? meant : USUAL_NUMBERS[unit];
 }
 
 // Most of what people type is a short number and a unit that was typed before. In such a text the two are read one by one, in
@@ -669,11 +696,7 @@ function noUnit(
   const spellings = [...knownSpellings().keys()];
   const typed = joined(named);
   if (isLast && [...spellings, ...ROW_WORDS].some((spelling) => spelling.startsWith(typed)))
-    return incomplete({
-      key: "unit-unfinished",
-      advice: "Finish the unit {given}.",
-      figures: { given: shown(written) },
-    });
+    return unitUnfinished(written);
   if (NO_SIZE.test(written))
     return refusal(
       "unknown-unit",
@@ -694,6 +717,14 @@ function noUnit(
       figures: { given, meant, other },
     });
   return unknown(unknownUnitOr(given, meant, descriptionOf(example.unit).symbol));
+}
+
+function unitUnfinished(written: string): SprayMathError {
+  return incomplete({
+    key: "unit-unfinished",
+    advice: "Finish the unit {given}.",
+    figures: { given: shown(written) },
+  });
 }
 
 /** The sign of the unit that is spelled most like a text, and that of another one that is as near; neither where none is near. */

@@ -1,5 +1,5 @@
 import { simpleEntry, simpleUnits } from "./resolve.js";
-import type { SimpleUnit, UnitSystem } from "./types.js";
+import type { NumberUnit, SimpleUnit, UnitSystem } from "./types.js";
 
 /** What a spelling stands for: one unit, or a measure that differs from one system to another. */
 export type Meaning = { readonly unit: SimpleUnit } | { readonly bare: BareMeasure };
@@ -142,7 +142,7 @@ const MORE: Partial<Record<SimpleUnit, string>> = {
   min: "mins,minuto,minutos",
   h: "hr,hrs,hora,horas",
   psi: "p s i",
-  "%": "pct,per cent",
+  "%": "pct,per cent,por ciento",
   tree: "trunk,trunks",
   plant: "seedling,seedlings,transplant,transplants,vine,vines,bush,bushes,shrub,shrubs",
   pot: "container,containers",
@@ -167,6 +167,18 @@ const SYSTEM_WORDS: readonly (readonly [UnitSystem, string])[] = [
   ["imperial", "imp,imperial,uk,british"],
   ["metric", "metric"],
 ];
+
+// Of numbers whose unit is no unit of the library.
+const NUMBER_NAMES = {
+  days: "d,day,days,día,días,dia,dias",
+  degrees: "°,º,deg,degs,degree,degrees,grado,grados",
+};
+
+/** How the unit of a bare number is spelled, as in a list of spellings. */
+export function numberSpellings(unit: NumberUnit): readonly string[] {
+  if (unit === "hours") return namesOf("h");
+  return unit === "percent" ? namesOf("%") : NUMBER_NAMES[unit].split(",");
+}
 
 /** The longest spelling has so many words. */
 export const MOST_WORDS = 4;

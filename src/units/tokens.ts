@@ -5,7 +5,7 @@ import { TRADE_TERMS } from "./spellings.js";
 
 /** A piece of a text that a quantity is read from. */
 export interface Token {
-  /** A number, a word of letters (with `%`, `'` and `"`), a basis such as `v/v`, or another sign. */
+  /** A number, a word of letters (with `%`, `°`, `'` and `"`), a basis such as `v/v`, or another sign. */
   readonly kind: "number" | "word" | "basis" | "sign";
   /** As it was written. */
   readonly text: string;
@@ -126,8 +126,7 @@ function basisAt(text: string, start: number): Token | undefined {
 }
 
 function wordAt(text: string, start: number): Token | undefined {
-  if (text[start] === "%" || text[start] === "'" || text[start] === '"')
-    return token("word", text, start, start + 1);
+  if (`%°'"`.includes(text[start] as string)) return token("word", text, start, start + 1);
   let end = start;
   while (LETTER.test(text[end] ?? "")) end++;
   if (end === start) return undefined;

@@ -278,3 +278,6 @@ export type Measured<Q extends Quantity> = Q & {
   /** The standard uncertainty of the reading: one standard deviation. 0 or more; 0 says that it is exact. */
   readonly uncertainty?: Quantity<Q["unit"]> | undefined;
 };
+
+/** What a bare number may be a number of, where it is no count. */
+export type NumberUnit = "hours" | "days" | "percent" | "degrees";

@@ -1379,6 +1379,10 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "divided-by-zero": "No se puede dividir entre 0. Anote otra cantidad.",
       "text-long": "Esto es demasiado largo. Anote {limit} caracteres o menos.",
       "one-number": "Anote solo el número, en la unidad del campo.",
+      "number-of-hours": "Anote el número de horas, por ejemplo {example}.",
+      "number-of-days": "Anote el número de días, por ejemplo {example}.",
+      "number-percent": "Anote el porcentaje, por ejemplo {example}.",
+      "number-of-degrees": "Anote el número de grados, por ejemplo {example}.",
       "unread-one-number": "No se pudo leer {given}. Anote solo el número, en la unidad del campo.",
       "no-one-size": "{given.kind} no tiene un solo tamaño. Mida cuánto cabe, y anote eso.",
       "rate-of-active":
@@ -1791,6 +1795,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       rows: "{n} {count:one=hilera;other=hileras}",
       beds: "{n} {count:one=cama;other=camas}",
       passes: "{n} {count:one=pasada;other=pasadas}",
+      lengthOfRow: "{length} de hilera",
       rowNumber: "la hilera {number}",
       bedNumber: "la cama {number}",
       passNumber: "la pasada {number}",

@@ -922,6 +922,7 @@ export const GERMAN: Messages = {
     rows: "{n} {count:one=Reihe;other=Reihen}",
     beds: "{n} {count:one=Beet;other=Beete}",
     passes: "{n} {count:one=Bahn;other=Bahnen}",
+    lengthOfRow: "{length} Reihe",
     rowNumber: "Reihe {number}",
     bedNumber: "Beet {number}",
     passNumber: "Bahn {number}",

@@ -64,10 +64,16 @@ export function coveredText(end: LoadEnd | undefined, writer: Writer): string | 
     if (moreThan(1, covers)) return undefined;
     return sideText(rowsText(covers, unit, writer), along, writer);
   }
+  if (isRowOfPlot(end)) return amountText(unit, covers, writer);
   const { part, off } = seen(covers);
   return unit === "part" && part !== "" && off < SEEN_OFF * covers
     ? fill(messages.text.partOfPlot, { part })
     : undefined;
+}
+
+/** Whether a length of row is counted, in a job on plots. */
+function isRowOfPlot({ unit, plot }: LoadEnd): boolean {
+  return plot !== undefined && !isRows(unit) && unit !== "part";
 }
 
 /** Where a load ends: `2/3 of the way down row 10`, `the end of Back lawn`. Nothing where no place can be named. */
@@ -75,6 +81,7 @@ export function placeText(end: LoadEnd, plan: AnyPlan, writer: Writer): string |
   const { messages, fill, count } = writer;
   const { text } = messages;
   const { unit, done } = end;
+  if (isRowOfPlot(end)) return rowPlaceText(end, plan, writer);
   if (!isRows(unit)) return unit === "part" ? partText(done, end, plan, writer) : undefined;
   const { whole, part } = seen(done);
   if (whole === 0 && part === "") return undefined;
@@ -88,6 +95,13 @@ export function placeText(end: LoadEnd, plan: AnyPlan, writer: Writer): string |
   const down = part === "1/2" ? text.halfDownRow : text.downRow;
   const place = part === "" ? fill(text.endOf, { row: sides }) : fill(down, { part, row: sides });
   return alone === undefined ? inPlot(place, end, plan, writer) : place;
+}
+
+/** How much row is done in one of several plots: `450 ft of row in East`. */
+function rowPlaceText(end: LoadEnd, plan: AnyPlan, writer: Writer): string | undefined {
+  if (plotsOfJob(plan).length < 2) return undefined;
+  if (isPlotDone(end, plan)) return plotEndText(end, plan, writer);
+  return inPlot(amountText(end.unit, end.done, writer), end, plan, writer);
 }
 
 /** How much of one of several plots is done, where nothing in it can be counted: `80% of Corner`. */
@@ -249,5 +263,8 @@ function outward(amount: number, unit: EndUnit, whole: (value: number) => number
 
 function amountText(unit: EndUnit, amount: number, writer: Writer): string | undefined {
   if (unit === "part" || amount === 0) return undefined;
-  return isRows(unit) ? rowsText(amount, unit, writer) : writer.three({ value: amount, unit });
+  if (isRows(unit)) return rowsText(amount, unit, writer);
+  const { messages, fill, three } = writer;
+  const size = three({ value: amount, unit });
+  return isCount(unit) ? size : fill(messages.text.lengthOfRow, { length: size });
 }

@@ -59,6 +59,7 @@ const TEXT: Messages["text"] = {
   rows: "{n} {count:one=row;other=rows}",
   beds: "{n} {count:one=bed;other=beds}",
   passes: "{n} {count:one=pass;other=passes}",
+  lengthOfRow: "{length} of row",
   rowNumber: "row {number}",
   bedNumber: "bed {number}",
   passNumber: "pass {number}",

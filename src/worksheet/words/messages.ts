@@ -112,6 +112,7 @@ export type TextKey =
   | "rows"
   | "beds"
   | "passes"
+  | "lengthOfRow"
   | "rowNumber"
   | "bedNumber"
   | "passNumber"

@@ -102,6 +102,42 @@ describe("where loads end", () => {
     expect(part?.done).toBeCloseTo(2178 / 6000, 9);
   });
 
+  it("is the length of row where a test row of trees was the calibration", () => {
+    const calibration = {
+      kind: "tree-row",
+      used: qty(10, "L"),
+      sides: 1,
+      rowLength: qty(100, "m"),
+      rowSpacing: qty(4, "m"),
+    } as const;
+    const sprayer = { tank: qty(100, "L") };
+    // 20 L per 100 m of row on both sides: 100 L are 500 m. 0.4 ha in rows 4 m apart are 1,000 m of row.
+    const ground = { value: 0.4, unit: "ha", of: "ground" } as const;
+    const trees = ends({ plot: { kind: "ground-area", ground }, calibration, sprayer, reserve: undefined });
+    expect(trees.map(rounded)).toEqual([
+      [500, 500, 476.19, 526.316, { load: 1, plot: 0, unit: "m" }],
+      [500, 1000, undefined, undefined, { load: 2, plot: 0, unit: "m" }],
+    ]);
+    // Rows that the plot has are counted.
+    const rows = {
+      kind: "tree-rows",
+      rows: 10,
+      rowLength: qty(100, "m"),
+      stripWidth: qty(2, "m"),
+      sides: 2,
+    } as const;
+    const counted = ends({
+      plot: { ...rows, rowSpacing: qty(4, "m") },
+      calibration,
+      sprayer,
+      reserve: undefined,
+    });
+    expect(counted.map(({ done, unit }) => [Number(done.toFixed(9)), unit])).toEqual([
+      [5, "row"],
+      [10, "row"],
+    ]);
+  });
+
   it("is counted in beds, and in rows of their own lengths", () => {
     const beds = { kind: "beds", beds: 14, bedLength: qty(160, "ft"), bedWidth: qty(30, "in") } as const;
     expect(ends({ plot: beds })[0]).toMatchObject({ unit: "bed" });

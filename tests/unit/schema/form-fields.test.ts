@@ -1,8 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { DEFAULT_SPLIT } from "../../../src/plan/input.ts";
 import { DEFAULT_DECIMALS } from "../../../src/plan/money.ts";
+import type { Schema } from "../../../src/schema/field-of.ts";
 import { type FormField, formFields } from "../../../src/schema/form-fields.ts";
-import { batchInputSchema, planInputSchema, spreadingInputSchema } from "../../../src/schema/index.ts";
+import {
+  batchInputSchema,
+  calibrationRecordSchema,
+  planInputSchema,
+  spreadingInputSchema,
+  todaySchema,
+} from "../../../src/schema/index.ts";
 import { offeredUnits } from "../../../src/schema/offered-units.ts";
 import { schemaOf } from "../../../src/schema/zod.ts";
 import { DIMENSIONS, dimensionOf } from "../../../src/units/dimensions.ts";
@@ -36,6 +43,20 @@ describe("formFields", () => {
     expect(at("names[]")).toMatchObject([{ kind: "text", about: "A name.", optional: true }]);
     expect(at("lines")).toMatchObject([{ kind: "quantity", limits: { min: 0 }, optional: true }]);
     expect(at("offset")).toMatchObject([{ limits: {} }]);
+  });
+
+  it("has the unit of each number that its sentence names one for, and of no other", () => {
+    const schemas = [
+      planInputSchema(),
+      batchInputSchema(),
+      spreadingInputSchema(),
+      calibrationRecordSchema(),
+    ];
+    const numbers = [...schemas, todaySchema()].flatMap((schema) => formFields(schema as Schema<unknown>));
+    const units = numbers.filter(({ kind }) => kind === "number");
+    expect(units.length).toBeGreaterThan(50);
+    for (const { path, about, limits } of units)
+      expect(limits?.unit, path).toBe(/\b(hours|days|percent|degrees)\b/i.exec(about)?.[0].toLowerCase());
   });
 
   it("says of each field in which shape it stands, and lists the kinds to choose from", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { SprayMathError } from "../../../src/errors.ts";
+import { type Issue, SprayMathError } from "../../../src/errors.ts";
 import { planApplication } from "../../../src/plan/index.ts";
 import {
   labelRateSchema,
@@ -13,6 +13,8 @@ import {
   toJsonSchema,
 } from "../../../src/schema/index.ts";
 import { qty, unitsOf } from "../../../src/units/index.ts";
+import { SPANISH_WORDS } from "../../../src/words/es.ts";
+import { issueText } from "../../../src/worksheet/index.ts";
 import { errorOf } from "../../helpers/bad-input.ts";
 import { TWO_PRODUCTS } from "../../helpers/jobs.ts";
 import { CONDITIONS, MEASUREMENTS } from "../../helpers/output-rate-samples.ts";
@@ -697,6 +699,93 @@ describe("what is typed into a form", () => {
     );
     expect(reserve).toEqual({ percent: 2.5 });
     expect(products[0]?.label).toEqual({ mostApplications: 2, daysBetween: 7 });
+  });
+
+  it.each([
+    ["reEntryHours", ["24 hours", "24 h", "24 hr.", "24hrs", "24 Hours", "24 horas"], 24],
+    ["preHarvestDays", ["7 d", "7 days", "7 días", "7 dias"], 7],
+    ["preHarvestDays", ["1 day", "1 día"], 1],
+  ])("may end in the unit of its own field: %s", (field, texts, number) => {
+    for (const text of texts) {
+      const job = parsePlanInput(typed({ products: [{ ...TYPED.products[0], [field]: text }] }));
+      expect(job.products[0], text).toMatchObject({ [field]: number });
+    }
+  });
+
+  it("may be a percentage or an angle with its sign", () => {
+    for (const percent of ["5%", "5 %", "5 percent", "5 per cent", "5 pct", "5 por ciento"])
+      expect(parsePlanInput(typed({ reserve: { percent } })).reserve, percent).toEqual({ percent: 5 });
+    for (const angleDegrees of ["80°", "80 °", "80 º", "80 deg", "80 degrees", "80 grados"]) {
+      const sector = { kind: "sector", radius: "40 ft", angleDegrees };
+      expect(parsePlanInput(typed({ plot: sector })).plot, angleDegrees).toMatchObject({ angleDegrees: 80 });
+    }
+  });
+
+  it.each([
+    [
+      "reEntryHours",
+      "4 days",
+      "Enter the number of hours, such as 96.",
+      "Anote el número de horas, por ejemplo 96.",
+    ],
+    [
+      "reEntryHours",
+      "30 min",
+      "Enter the number of hours, such as 24.",
+      "Anote el número de horas, por ejemplo 24.",
+    ],
+    [
+      "preHarvestDays",
+      "48 hours",
+      "Enter the number of days, such as 2.",
+      "Anote el número de días, por ejemplo 2.",
+    ],
+    [
+      "preHarvestDays",
+      "36 hr",
+      "Enter the number of days, such as 7.",
+      "Anote el número de días, por ejemplo 7.",
+    ],
+    [
+      "preHarvestDays",
+      "2 weeks",
+      "Enter the number of days, such as 7.",
+      "Anote el número de días, por ejemplo 7.",
+    ],
+    [
+      "preHarvestDays",
+      "5%",
+      "Enter the number of days, such as 7.",
+      "Anote el número de días, por ejemplo 7.",
+    ],
+  ])("asks for the unit of its own field in %s: %s", (field, text, english, spanish) => {
+    const job = typed({ products: [{ ...TYPED.products[0], [field]: text }] });
+    const [issue] = errorOf(() => parsePlanInput(job)).issues;
+    expect(issue).toMatchObject({ code: "unreadable", path: `products[0].${field}`, message: english });
+    expect(issueText(issue as Issue, { words: SPANISH_WORDS })).toBe(spanish);
+  });
+
+  it("asks for the unit of its own field in a percentage and an angle", () => {
+    const message = (change: object) => errorOf(() => parsePlanInput(typed(change))).issues[0]?.message;
+    expect(message({ reserve: { percent: "5 gal" } })).toBe("Enter the percentage, such as 5.");
+    expect(message({ plot: { kind: "sector", radius: "40 ft", angleDegrees: "1 rad" } })).toBe(
+      "Enter the number of degrees, such as 90.",
+    );
+  });
+
+  it("waits for the rest of a unit, and asks which of two numbers is meant", () => {
+    const message = (reEntryHours: string) => {
+      const { code, message } = errorOf(() =>
+        parsePlanInput(typed({ products: [{ ...TYPED.products[0], reEntryHours }] })),
+      );
+      return [code, message];
+    };
+    expect(message("24 ho")).toEqual(["incomplete", 'Finish the unit "ho".']);
+    expect(message("12-24 hours")).toEqual([
+      "unreadable",
+      '"12-24 hours" is a range. Choose one amount from it.',
+    ]);
+    expect(message("many")[1]).toMatch(/^Couldn't read "many"\./);
   });
 
   it("is reported with all its faults, also those of fields that don't go together", () => {

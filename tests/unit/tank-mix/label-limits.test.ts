@@ -10,6 +10,7 @@ import { qty } from "../../../src/units/index.ts";
 import { errorOf } from "../../helpers/bad-input.ts";
 import { expectRefused, expectSayable } from "../../helpers/refusal.ts";
 
+const percentByVolume = (value: number) => ({ value, unit: "%", basis: "v/v" }) as const;
 const job = { rate: qty(1.5, "pt/ac"), form: "liquid", carrierRate: qty(20, "gal/ac") } as const;
 const check = (label: LabelLimits, more: Partial<LabelInput> = {}) => {
   const findings = checkLabel({ ...job, label, ...more });
@@ -87,14 +88,13 @@ describe("checkLabel", () => {
   });
 
   it("says two percentages as percentages, as the person and the label do", () => {
-    const percent = (value: number) => ({ value, unit: "%", basis: "v/v" }) as const;
-    const [over] = check({ max: percent(1) }, { rate: percent(2) });
+    const [over] = check({ max: percentByVolume(1) }, { rate: percentByVolume(2) });
     expect(over?.message).toBe(
       "The rate of 2% is over the label maximum of 1%. Use no more than the label allows.",
     );
-    const [under] = check({ min: percent(3) }, { rate: percent(2) });
+    const [under] = check({ min: percentByVolume(3) }, { rate: percentByVolume(2) });
     expect(under?.message).toContain("The rate of 2% is below the label minimum of 3%");
-    const [near] = check({ max: { value: 20_000, unit: "ppm", basis: "v/v" } }, { rate: percent(2) });
+    const [near] = check({ max: { value: 20_000, unit: "ppm", basis: "v/v" } }, { rate: percentByVolume(2) });
     expect(near?.figures.rate).toEqual({ value: 20_000, unit: "ppm", basis: "v/v" });
     // 150 ppm of active ingredient in a powder that is 15% of it are 1 g/L, of which a percentage says nothing.
     const active = {
@@ -103,6 +103,19 @@ describe("checkLabel", () => {
     } as const;
     const [dry] = check({ max: { value: 0.05, unit: "%", basis: "w/v" } }, { form: "dry", rate: active });
     expect(dry?.message).not.toContain("%");
+  });
+
+  it("says ratios as percentages, in whatever units the job is", () => {
+    const tenth = { parts: 1, to: 10, of: "mix" } as const;
+    const [over] = check({ max: { parts: 1, to: 99, of: "water" } }, { rate: tenth });
+    expect(over?.message).toBe(
+      "The rate of 10% is over the label maximum of 1%. Use no more than the label allows.",
+    );
+    const [under] = check({ min: { value: 20, unit: "%", basis: "v/v" } }, { rate: tenth });
+    expect(under?.message).toContain("The rate of 10% is below the label minimum of 20%");
+    // Of a mix without an output rate, where nothing else says which units: 3 gal, or 10 L, or any.
+    const [alone] = checkLabel({ rate: tenth, form: "liquid", label: { max: percentByVolume(2) } });
+    expect(alone?.message).toContain("The rate of 10% is over the label maximum of 2%");
   });
 
   it("takes a range as limits too", () => {

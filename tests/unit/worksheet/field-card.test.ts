@@ -77,6 +77,49 @@ describe("a field card", () => {
     expect(canopy.facts[0]).toEqual({ name: "Treated area", value: "1.4 ac" });
   });
 
+  it("counts the length of row in an orchard that was calibrated along a test row", () => {
+    // 2 gal per 100 ft of row: 4 gal are 200 ft, 2,800 sq ft of ground with rows 14 ft apart; 300 ft x 56 ft are 1,200 ft of row.
+    const orchard = {
+      plot: { kind: "rectangle", length: qty(300, "ft"), width: qty(56, "ft") },
+      calibration: {
+        kind: "tree-row",
+        used: qty(2, "gal"),
+        sides: 2,
+        rowLength: qty(100, "ft"),
+        rowSpacing: qty(14, "ft"),
+      },
+      sprayer: { tank: qty(4, "gal") },
+      products: [{ name: "Product A", form: "liquid", rate: qty(1, "qt/100gal") }],
+      tools: "us-cups-and-spoons",
+    } as const satisfies PlanInput;
+    const spraying = (input: PlanInput, options = {}): string[] =>
+      fieldCard(planApplication(input), options).loads.flatMap(({ steps }) =>
+        steps.filter((step) => /spray|load/i.test(step)),
+      );
+    expect(spraying(orchard)).toEqual([
+      "Spray until the tank is empty: 2,800 sq ft (about 200 ft of row) for each load. Mark where you stop, and start the next load there. Load 6 is the last: stop at the end of the job.",
+      "Check where each load runs out: load 1 after about 200 ft of row, load 2 after about 400 ft of row, load 3 after about 600 ft of row, load 4 after about 800 ft of row, load 5 after about 1,000 ft of row.",
+      // 200 / 1.05 = 190.5, down; 200 / 0.95 = 210.5, up.
+      "If load 1 runs out before 190 ft of row or after 211 ft of row, stop and calibrate again.",
+    ]);
+    expect(spraying(orchard, { units: "metric" })[0]).toMatch(/\(about 61 m of row\) for each load/);
+    // 16,800 + 2,100 sq ft: 1,350 ft of row, 27 gal; a tank of 15 gal ends 750 ft down the first plot.
+    const two = {
+      ...orchard,
+      plot: [
+        { ...orchard.plot, name: "East" },
+        { kind: "ground-area", ground: { ...qty(2100, "ft2"), of: "ground" } },
+      ],
+      sprayer: { tank: qty(15, "gal") },
+      split: "full-then-part",
+    } as const satisfies PlanInput;
+    expect(spraying(two)).toEqual([
+      "Spray until the tank is empty: about 750 ft of row, to 750 ft of row in East. Mark where you stop, and start the next load there.",
+      "If load 1 runs out before 714 ft of row or after 790 ft of row in East, stop and calibrate again.",
+      "Spray the rest, to the end of plot 2.",
+    ]);
+  });
+
   it("gives the water of a small mix closer than an ounce", () => {
     // 48 sq ft at 17.0156 gal/ac are 2.4 fl oz, 4 fl oz more for the hose; less 3.2 fl oz of water and the product.
     const small = fieldCard(
