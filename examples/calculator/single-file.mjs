@@ -70,7 +70,8 @@ const NEVER_SHOWN = new RegExp(
     "^(date-not|wait-before|text-blank|limit-needs|rate-needs-ground|rate-per-ground|volume-and-weight|record-after)",
     "^(ratio-upside|parts-un|number-of-degrees|plant-spacing|marks-(missing|not)|tool-|price-|density-|unit-dimension|quantity-not-text)",
     "^(yes-or-no|resolution-and|areas-of|bases-|divided-|locale-|version-|formula-|input-unreadable|spreader-set-for|area-(un|is))",
-    "^text-(expected|such)",
+    "^(text-(expected|such)|choice-|choose-(unit|fields)|list-(expected|of)|quantity-expected|number-not-text|finite-number|rows-incomplete)",
+    "^(enter-time|time-unreadable|start-after-end)",
     "^(Simpson|Heron|mid-ordinate|trapezoidal)",
   ].join("|"),
 );

@@ -408,7 +408,7 @@ const ONE_OF: Partial<Record<Dimension, Question>> = {
   area: {
     key: "not-two-sides",
     template:
-      "Enter one area, not {given}. Multiply the sides, or enter a rectangle by its length and width.",
+      "Enter one area, not {given}. Multiply the sides, or enter a rectangle's length and width.",
   },
 };
 
@@ -829,9 +829,8 @@ function isPerLength(unit: Unit): boolean {
 }
 
 /** A compound with this unit over the stroke, such as the place takes or as rates are given in; nothing where there is none. */
-function ratePer(over: Unit, { dimensions, system }: QuantityReading): Unit | undefined {
-  const units = unitsIn(system);
-  const [, per = units.landArea] = usualUnit(dimensions[0] ?? "volumeRate", units).split("/");
+function ratePer(over: Unit, { dimensions, system, example }: QuantityReading): Unit | undefined {
+  const [, per = unitsIn(system).landArea] = example.unit.split("/");
   const unit = `${over}/${per}`;
   if (!isUnit(unit)) return undefined;
   return dimensions.length === 0 || dimensions.includes(dimensionOf(unit)) ? unit : undefined;

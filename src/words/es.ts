@@ -1401,7 +1401,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "not-two-lengths":
         "Anote una sola medida, no {given}. Cada lado, y el número de hileras, tiene su propio campo.",
       "not-two-sides":
-        "Anote una sola área, no {given}. Multiplique los lados, o anote un rectángulo por su largo y su ancho.",
+        "Anote una sola área, no {given}. Multiplique los lados, o anote el largo y el ancho de un rectángulo.",
       "number-first": "Empiece con un número, por ejemplo {example.typed}.",
       "unread-number-first": "No se pudo leer {given}. Empiece con un número, por ejemplo {example.typed}.",
       "number-unfinished": "Termine el número.",

@@ -7,11 +7,14 @@ import {
   parseNumber,
   parseQuantity,
   qty,
+  type Unit,
+  unitsOf,
 } from "../../../src/units/index.ts";
 import { textReader } from "../../../src/units/parse.ts";
-import { simpleUnits } from "../../../src/units/resolve.ts";
+import { resolveUnit, simpleUnits } from "../../../src/units/resolve.ts";
 import { knownSpellings } from "../../../src/units/spellings.ts";
 import { COMPOUNDS, TABLE } from "../../../src/units/table.ts";
+import { SPANISH_WORDS } from "../../../src/words/es.ts";
 import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 type Case = readonly [text: string, value: number, unit: string, options?: ParseOptions];
@@ -247,7 +250,8 @@ describe("parseQuantity reads", () => {
 
   it("lists its spellings in the form in which it looks them up", () => {
     for (const spelling of knownSpellings().keys())
-      expect(spelling).toMatch(/^(%|'|"|\p{L}+[23]?( \p{L}+[23]?){0,3})$/u);
+      expect(spelling).toMatch(/^(%|'|"|\p{L}+[23]?( \p{L}+[23]?){0,4})$/u);
+    expect([...knownSpellings().keys()].filter((one) => one !== one.normalize("NFD"))).toEqual([]);
   });
 });
 
@@ -412,6 +416,84 @@ describe("parseQuantity reads what looks like these", () => {
   ]);
 });
 
+describe("the names that Spanish sheets print, read back", () => {
+  const NAMES = Object.entries(SPANISH_WORDS.units) as [Unit, { one: string; other: string }][];
+  const plainLetters = (text: string): string => text.normalize("NFD").replace(/\p{M}/gu, "");
+  const locale = "es-US";
+
+  it.each(NAMES)("%s: one and several, with and without accents, in capitals", (unit, { one, other }) => {
+    const dimension = describeUnit(unit).dimension;
+    const written = [`1 ${one}`, `2 ${other}`, `0.5 ${other}`];
+    // An area without its accent, and not explained, is a plot.
+    if (unit !== "are") written.push(`1 ${plainLetters(one)}`, `2 ${plainLetters(other)}`);
+    for (const text of [...written, ...written.map((one) => one.toUpperCase().normalize("NFD"))]) {
+      const asUnit = parseQuantity(text, { locale, dimension });
+      expect(asUnit, text).toEqual({ value: Number.parseFloat(text), unit });
+    }
+  });
+
+  it("and every rate, with a stroke and in words", () => {
+    const names = new Map<string, { one: string; other: string }>(NAMES);
+    let read = 0;
+    for (const dimension of Object.keys(COMPOUNDS) as Dimension[])
+      for (const unit of unitsOf(dimension)) {
+        const { over, per } = resolveUnit(unit);
+        const [top, bottom] = [names.get(over), names.get(per ?? "")];
+        if (top === undefined || bottom === undefined || unit === "mph") continue;
+        for (const per of ["/", " por ", " por cada "]) {
+          const text = `2 ${top.other}${per}${bottom.one}`;
+          const meant = unit === "lb/in2" && dimension !== "massRate" ? "psi" : unit;
+          expect(parseQuantity(text, { locale, dimension }), text).toEqual(qty(2, meant));
+          read++;
+        }
+      }
+    expect(read).toBeGreaterThan(500);
+  });
+
+  reads([
+    ["30 árboles", 30, "tree"],
+    ["30 arboles", 30, "tree"],
+    ["300 macetas", 300, "pot"],
+    ["0.5 mL/maceta", 0.5, "mL/pot"],
+    ["50 mL por árbol", 50, "mL/tree"],
+    ["20 puntos", 20, "spot"],
+    ["20 manchones", 20, "spot"],
+    ["300 plántulas", 300, "plant"],
+    ["5 mL/1,000 plantas", 5, "mL/1000plant"],
+    ["2 cuartos de galón", 2, "qt"],
+    ["3 cuartos de galón/acre", 3, "qt/ac"],
+    ["2 cuartos de galón imperiales", 2, "imp_qt"],
+    ["12 onzas de peso/acre", 12, "oz/ac"],
+    ["12 onzas líquidas por 1,000 pies cuadrados", 12, "fl_oz/1000ft2"],
+    ["3 millas por hora", 3, "mph"],
+    ["20 pulgadas", 20, "in"],
+    ["2 libras por acre", 2, "lb/ac"],
+    ["2 áreas (100 m²)", 2, "are"],
+  ]);
+
+  it("and not an área by itself, which is a plot", () => {
+    for (const text of ["3 areas", "3 áreas"])
+      expectRefused(() => parseQuantity(text), "unknown-unit", "text");
+  });
+});
+
+describe("the names that English sheets print, read back", () => {
+  it.each(simpleUnits())("%s: its name for one and for several, and its symbol", (unit) => {
+    if (unit === "1") return;
+    const { dimension, singular, plural, symbol } = describeUnit(unit);
+    const isMultiple = /^1[\d,]/.test(symbol);
+    for (const name of isMultiple ? [plural] : [singular, plural, symbol])
+      expect(parseQuantity(`2 ${name}`, { dimension }), name).toEqual(qty(2, unit));
+    // As what a rate is for, a round number is its unit.
+    if (isMultiple)
+      for (const name of [singular, symbol]) {
+        const rate =
+          dimension === "volume" || dimension === "area" || dimension === "length" || dimension === "count";
+        if (rate) expect(parseQuantity(`2 fl oz/${name}`), name).toEqual(qty(2, `fl_oz/${unit}` as Unit));
+      }
+  });
+});
+
 describe("parseQuantity refuses", () => {
   it.each([
     ["44,5 qt", "en-US", "44,5", "Use a point for decimals: 44.5."],
@@ -449,7 +531,9 @@ describe("parseQuantity refuses", () => {
 
     it.each(TEXTS)("%s, where one amount is asked for", (text) => {
       const refused = (dimension?: "length" | "area" | "volume") => {
-        const { issues } = refusal(() => parseQuantity(text, { ...(dimension && { dimension }) }));
+        const { issues } = refusal(() =>
+          dimension ? parseQuantity(text, { dimension }) : parseQuantity(text),
+        );
         expect(issues.map(({ code }) => code)).toEqual(["unreadable"]);
         return issues[0]?.message;
       };
@@ -458,7 +542,7 @@ describe("parseQuantity refuses", () => {
         `Enter one length, not "${shown}". Each side, and the number of rows, has its own field.`,
       );
       expect(refused("area")).toBe(
-        `Enter one area, not "${shown}". Multiply the sides, or enter a rectangle by its length and width.`,
+        `Enter one area, not "${shown}". Multiply the sides, or enter a rectangle's length and width.`,
       );
       expect(refused("volume")).toBe(`Enter one amount, not "${shown}".`);
       expect(refused()).toBe(`Enter one amount, not "${shown}".`);
