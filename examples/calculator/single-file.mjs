@@ -60,7 +60,7 @@ export async function buildSingleFile(root, folder, name) {
 const NEVER_SHOWN = new RegExp(
   [
     "^area\\.(triangle|trapezoid|circle|ellipse|ring|sector|composite|offsets|unequalOffsets|beds)",
-    "^output-rate\\.(plant|direct|hand|solve|tree-row-(volume|plant)|spreader-(area|row|catch))",
+    "^output-rate\\.(plant|direct|hand|solve|tree-row-(volume|plant)|spreader-(area|row|catch(?!-strip)))",
     "^tank-mix\\.(nutrient|productRate|granules-(rowLength|plants))|^household\\.volumeOfWeight",
     "^(simpson|offsets|station|sides-apart|hole|lengths|price|nutrient|step-twice|bulk-density|density|content)",
     "^(range-upside|chosen|choose-rate|zone|tool|set-in|json|object|field|fields|plan|result-for|schema|words|figure)-",
@@ -68,7 +68,9 @@ const NEVER_SHOWN = new RegExp(
     "^(fills-too|whole-bags|formulation|used-without|limits-|carrier-(limits|over)|rate-under-min)",
     "^(rate-for-(count|row)-spreading|test-(for|along|over)|plants-not|(rows|plots)-of-one|piece|left-(and|or)|used-of)",
     "^(date-not|wait-before|text-blank|limit-needs|rate-needs-ground|rate-per-ground|volume-and-weight|record-after)",
-    "^(ratio-upside|parts-un|number-of-degrees|plant-spacing|marks-(missing|not)|tool-|price-|density-|unit-dimension|quantity-not-text)",
+    "^(ratio-upside|parts-un|number-of-degrees|latitude|spots-over|treated-over|plant-spacing|marks-(missing|not)|tool-)",
+    "^(price-|density-|unit-dimension|quantity-not-text|list-(missing|of|expected)|choice-|choose$|no-mark(-from-least)?$|mark-twice)",
+    "^(nozzles-over|nozzle-width|swath-is|all-ground|carrier-(under|near)-least-batch|overlap-too-wide|no-ground-left|no-stock|too-many-marks|reserve-(kind|range))",
     "^(yes-or-no|resolution-and|areas-of|bases-|divided-|locale-|version-|formula-|input-unreadable|spreader-set-for|area-(un|is))",
     "^(text-(expected|such)|choice-|choose-(unit|fields)|list-(expected|of)|quantity-expected|number-not-text|finite-number|rows-incomplete)",
     "^(enter-time|time-unreadable|start-after-end)",
@@ -89,6 +91,8 @@ function lean(script) {
     .replace(/(?<=\})toBest\(.*?\}(?=getUnit\()/s, "")
     .replace(/(?<=\})describe\(\w+\)\{let \w+=this\.getUnit.*?\}(?=throwUnsupportedUnitError\()/s, "")
     .replace(/(?<=\})possibilities\(.*?measures\(\)\{.*?\}/s, "");
+  // Names of what can be chosen: the page asks for a product's form, and for all else it has something chosen.
+  text = text.replace(/(?<=choice:\{liquid:[^,]*,dry:[^,]*),[^{}]*/, "");
   // Words for errors that nothing in the script raises, and for lines of working that nothing in it works out: beside the keys of
   // the tables it has neither the name nor, where names are put together, the beginning of one. So for the sources of lines.
   const { issues, lines, sources } = SPANISH_WORDS;
@@ -99,11 +103,12 @@ function lean(script) {
     rest.includes(`${name.split("-")[0]}-\${`);
   for (const name of names.filter((one) => NEVER_SHOWN.test(one) || !isUsed(one)))
     text = text.replace(new RegExp(`"${name.replace(/[*+]/g, "\\$&")}":(?:${ENTRY}),?`, "g"), "");
-  // And the English of those errors: after their name come a place and, of a warning, how grave it is.
+  // And the English of those errors: after their name come a place and, of a warning, how grave it is. A short sentence stays,
+  // should one be shown after all.
   for (const name of Object.keys(issues).filter((one) => NEVER_SHOWN.test(one)))
     text = text.replace(
       new RegExp(`(["\`]${name}["\`],(?:template:|(?:[\\w$]+,|(?:${TEXT}),){1,2}))${SENTENCE}`, "g"),
-      "$1``",
+      '$1"Check this entry."',
     );
   // The name of an error only has to be the same where it is raised and in the Spanish table: a number is shorter. Not of a name
   // that others are put together from.

@@ -87,8 +87,11 @@ export function suggestMeasures<U extends VolumeUnit | MassUnit>(input: MeasureO
   return suggestionsFor(checked(input, MEASURE_OUT) as MeasureOutInput<U>);
 }
 
-/** What would make an amount measurable. Trusts its input. */
-export function suggestionsFor<U extends VolumeUnit | MassUnit>(asked: MeasureOutInput<U>): Suggestion<U>[] {
+/** What would make an amount measurable; `known` is the tool for it, where that isn't one of its kind. Trusts its input. */
+export function suggestionsFor<U extends VolumeUnit | MassUnit>(
+  asked: MeasureOutInput<U>,
+  known?: MeasuringTool,
+): Suggestion<U>[] {
   const { amount, labelPermitsDilution } = asked;
   const { kit, way } = wayOf(asked);
   const dose = doseOf(asked);
@@ -98,7 +101,7 @@ export function suggestionsFor<U extends VolumeUnit | MassUnit>(asked: MeasureOu
     return tool ? [tool] : [];
   }
   const batch = batchThatWouldDo(asked, kit, way);
-  const tool = toolThatWouldDo(amount, kit, way);
+  const tool = known ? toolSuggestion(known) : toolThatWouldDo(amount, kit, way);
   const stock = labelPermitsDilution ? findStock(asked) : undefined;
   const others = [...(tool ? [tool] : []), ...(stock ? [stockSuggestion(stock)] : [])];
   if (batch === undefined) return others;
@@ -151,15 +154,21 @@ function toolThatWouldDo(
         best = { tool, scoops, off };
     }
     if (best === undefined) continue;
-    const { tool } = best;
-    const sentence = {
+    return toolSuggestion(best.tool);
+  }
+  return undefined;
+}
+
+function toolSuggestion(tool: MeasuringTool): ToolSuggestion {
+  return {
+    kind: "tool",
+    tool,
+    ...said({
       key: "suggest-tool",
       template: "Use this tool as well: {tool.tool}.",
       figures: { tool: tool.name },
-    };
-    return { kind: "tool", tool, ...said(sentence) };
-  }
-  return undefined;
+    }),
+  };
 }
 
 interface OneMore {

@@ -105,9 +105,14 @@ function bandWarnings(
   // Nozzles that each cover a part of the pass cover it together.
   const isBoom = measurement.kind === "catch" && orderOf(width, pass) === -1;
   const covered = isBoom ? boomWidth(measurement) : width;
-  // A boom that reaches over what it treats: the strength is right.
-  if (isBoom && orderOf(covered, pass) === 1 && !isSame(covered, pass))
-    return [...gap, boomWarning(measurement, covered, pass, path)];
+  if (measurement.kind === "catch") {
+    const boom = boomWidth(measurement);
+    const isOver = orderOf(boom, pass) === 1 && !isSame(boom, pass);
+    if (isOver && bands.some((one) => isSame(one, width)))
+      return [...gap, nozzlesWarning(measurement, boom, pass, path)];
+    // A boom that reaches over what it treats: the strength is right.
+    if (isOver && isBoom) return [...gap, boomWarning(measurement, boom, pass, path)];
+  }
   if (passes.some((one) => fits(measurement, width, one))) return gap;
   const isStrip = measurement.kind !== "catch" && measurement.kind !== "flow";
   return [...gap, swathWarning({ width: covered, isStrip }, pass, band, spacing, path, widthPath)];
@@ -182,6 +187,17 @@ const OTHER_WIDTH = {
 /** The width of all nozzles that water was caught from. */
 function boomWidth({ catches, width, nozzlesPerRow = 1 }: CatchMeasurement): Length {
   return scaled(width, Math.max(1, catches.length / nozzlesPerRow));
+}
+
+/** As many nozzles as rows were counted, each with a row of its own, and one pass sprays fewer rows than that. */
+function nozzlesWarning({ catches }: CatchMeasurement, boom: Length, pass: Length, path: string): Warning {
+  return warning(
+    "nozzles-over-rows",
+    "warning",
+    path,
+    "Your {nozzles} nozzles count as {boom} wide, but a pass treats {pass}: the mix may be {times} times too strong. Enter nozzles per row, or rows per pass.",
+    { nozzles: catches.length, boom, pass, times: forSaying(ratioOf(boom, pass)) },
+  );
 }
 
 function boomWarning({ catches }: CatchMeasurement, boom: Length, pass: Length, path: string): Warning {

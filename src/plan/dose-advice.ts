@@ -57,13 +57,16 @@ function adviceFor({ loads, input }: AnyPlan): DoseAdvice[] {
       const before = seen[k] as Set<number>;
       if ((measured.ok && longestCount(measured) === undefined) || before.has(amount.value)) return [];
       before.add(amount.value);
-      const { input: asked } = doseRequest(amount, products[k] as Product, tools, undefined);
+      const product = products[k] as Product;
+      const { input: asked, volume } = doseRequest(amount, product, tools, undefined);
+      // A powder that spoons are too coarse for is weighed.
+      const scale = volume && withOneMore(amount, product, input)?.tool;
       const { workingFill: tank = sprayer.tank, marks } = sprayer;
       return [
         {
           load: number,
           product: name,
-          suggestions: suggestionsFor({ ...asked, load: carrier, tank, marks }),
+          suggestions: suggestionsFor({ ...asked, load: carrier, tank, marks }, scale),
         },
       ];
     }),

@@ -18,6 +18,7 @@ export type WarningCode =
   | "swath-is-spacing"
   | "swath-is-not-band"
   | "boom-over-pass"
+  | "nozzles-over-rows"
   | "bands-without-gap"
   | "rate-implausible"
   | "speed-implausible"

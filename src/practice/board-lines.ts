@@ -2,7 +2,7 @@ import { multipleOf } from "../units/multiples.js";
 import { resolveUnit } from "../units/resolve.js";
 import type { Unit } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
-import { type Factor, factorsOf } from "../worksheet/lines/factors.js";
+import { factorsOf } from "../worksheet/lines/factors.js";
 import { type FormulaNode, formulaText, parseFormula } from "../worksheet/lines/formula.js";
 import type { Writer } from "../worksheet/words/writer.js";
 import type { PracticeMessages } from "./words.js";
@@ -123,9 +123,4 @@ export function numberOfFactors(line: WorkingLine, { long }: Writer<PracticeMess
     .filter(({ multiplies }) => multiplies === isDivided)
     .map(({ smaller }) => long(smaller.value));
   return `${long(size)} = ${[above.join(" × ") || "1", ...below].join(" ÷ ")}`;
-}
-
-/** Whether a unit is so many of another, such as 1,000 sq ft: its name says its size. */
-export function saysItsSize({ larger }: Factor): boolean {
-  return /^\d/.test(larger.unit);
 }

@@ -104,12 +104,23 @@ class AnswerField extends Field<PracticeAnswer> {
   read(input: unknown, check: Check): PracticeAnswer | undefined {
     if (typeof input !== "string") return figure().read(input, check);
     if (this.isLetters) return this.fromLetters(input, check);
+    const typed = this.amountIn(input);
     try {
-      return this.reader.number(input);
+      return this.reader.number(typed);
     } catch (error) {
       if (!(error instanceof SprayMathError)) throw error;
-      return this.fromText(input, check);
+      return this.fromText(typed, check);
     }
+  }
+
+  /** The amount alone, without the sum before it (`330 x 264 / 43,560 = 2`), words that say it is rounded, and the end of the sentence. */
+  private amountIn(input: string): string {
+    const about = new RegExp(`${oneOf(this.words.practice.about.split(","))}\\.?|[~≈]`, "giu");
+    return input
+      .replace(/^.*=/s, "")
+      .replace(about, "")
+      .replace(/(?<=\d)\s*[.?]\s*$/, "")
+      .trim();
   }
 
   /** The letters of an order, without the words between them: `B, D, and A`. */

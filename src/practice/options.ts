@@ -75,6 +75,8 @@ export interface PracticeSheetOptions extends WritingOptions {
   readonly key?: "short" | "long" | undefined;
   /** Lines for name and date; there unless given, and never on a key. */
   readonly nameAndDate?: boolean | undefined;
+  /** The factors between units that the problems need; there unless given, and never on a key. */
+  readonly factors?: boolean | undefined;
   /** How many lines to work on each problem has, 0 to 30; none unless given, and never on a key. */
   readonly workLines?: number | undefined;
   /** Whether plots and strips are drawn to scale, in HTML; not unless given. */
@@ -188,6 +190,9 @@ export const PRACTICE_SHEET_OPTIONS: ObjectField<PracticeSheetOptions> = object<
     ),
   ),
   nameAndDate: optional(flag("Lines for name and date; there unless given, and never on a key.")),
+  factors: optional(
+    flag("The factors between units that the problems need; there unless given, and never on a key."),
+  ),
   workLines: optional(
     count(
       "How many lines to work on each problem has, 0 to 30; none unless given, and never on a key.",

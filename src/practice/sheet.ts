@@ -5,7 +5,7 @@ import { heading, sourcesList, text, working } from "../worksheet/render/page.js
 import type { GroupBlock, SheetBlock, SheetOfBlocks } from "../worksheet/render/sheets.js";
 import type { Writer } from "../worksheet/words/writer.js";
 import { PRACTICE_SHEET_OPTIONS, type PracticeSheetOptions } from "./options.js";
-import { answerText, mistakesTable } from "./phrases.js";
+import { answerText, factorTexts, mistakesTable, wrongAnswerText } from "./phrases.js";
 import type { PracticeMistake, PracticeProblem } from "./problem.js";
 import { drawingOf } from "./problem-drawing.js";
 import { PROBLEM } from "./problem-field.js";
@@ -48,6 +48,7 @@ export function practiceSheet(
   const {
     className,
     nameAndDate = true,
+    factors = true,
     tolerancePercent = 1,
     ...others
   } = checked(options, PRACTICE_SHEET_OPTIONS, "options");
@@ -71,6 +72,7 @@ export function practiceSheet(
       ...(className === undefined ? [] : [text(className)]),
       ...(nameAndDate && !isKey ? [{ kind: "blanks", items: [practice.name, practice.date] } as const] : []),
       text(ruleOfRounding),
+      ...(factors && !isKey ? factorsText(inOrder, writer) : []),
       ...inOrder.map((problem, at) => grouped(problem, at + 1, others, writer)),
       ...sourcesList(
         messages.text.sources,
@@ -78,6 +80,14 @@ export function practiceSheet(
       ),
     ],
   };
+}
+
+/** The factors between units that the problems need, each once: a student may know them, or not. */
+function factorsText(problems: readonly PracticeProblem[], writer: Writer<PracticeMessages>): SheetBlock[] {
+  const texts = problems.flatMap(({ working: lines }) => lines.flatMap((line) => factorTexts(line, writer)));
+  if (texts.length === 0) return [];
+  const { messages, fill } = writer;
+  return [text(fill(messages.practice.factors, { factors: [...new Set(texts)].join("; ") }))];
 }
 
 function titleOf(
@@ -126,7 +136,7 @@ function keyOf(
   const isLong = key === "long";
   const wrong = mistakesTable(
     likeliest(mistakes).map(({ answer: one, what, see, mend }) => ({
-      name: answerText(one, writer),
+      name: wrongAnswerText(one, writer),
       value: isLong ? [what, see, mend].join(" ") : what,
     })),
     writer,

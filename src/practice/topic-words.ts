@@ -144,7 +144,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     name: "Rate for a lawn",
     problems: [
       "A lawn at {farm} is {length} long and {width} wide. The label rate is {rate}. How much product does the lawn need ({unit})?",
-      "The sports field at {farm} measures {length} by {width}. The label rate is {rate}. How much product is that ({unit})?",
+      "Part of the sports field at {farm} measures {length} by {width}. The label rate is {rate}. How much product is that ({unit})?",
       "In the nursery at {farm} a block of {length} by {width} is sprayed at {rate}. How much product do you measure out ({unit})?",
       "The greenhouse floor at {farm} is {width} wide and {length} long. The label allows {rate}. How much product may you use on it ({unit})?",
     ],
@@ -190,7 +190,7 @@ export const ENGLISH_TOPICS: Readonly<Record<PracticeTopic, TopicWords>> = {
     problems: [
       "The label rate is {rate}. The sprayer at {farm} puts out {carrierRate}, and its tank is filled to {fill}. The product weighs {density}. How much product goes into the water for a full tank ({unit})?",
       "For the vegetables at {farm} you calibrated the sprayer to {carrierRate}. The label says {rate} of a liquid that weighs {density}. How much of it goes into {fill} of mix ({unit})?",
-      "An orchard sprayer at {farm} holds {fill} and puts out {carrierRate}. The product weighs {density}, and the label rate is {rate}. How much product goes into the mix for a full tank ({unit})?",
+      "A sprayer in the orchard at {farm} holds {fill} and puts out {carrierRate}. The product weighs {density}, and the label rate is {rate}. How much product goes into the mix for a full tank ({unit})?",
       "On the turf at {farm} you spray {carrierRate}. The product weighs {density}, and the label rate is {rate}. How much product does a tank of {fill} need ({unit})?",
     ],
   },

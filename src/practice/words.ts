@@ -70,8 +70,10 @@ export type PracticeText =
   | "minus"
   | "levelSpoons"
   | "joining"
+  | "about"
   | "eachLetter"
   | "tolerance"
+  | "factors"
   | "roundings"
   | "doses"
   | "titleOfSet"
@@ -165,7 +167,7 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       EC: "an emulsifiable concentrate (EC)",
       adjuvant: "an adjuvant",
     },
-    spellings: {},
+    spellings: { ft2: "sf,sqft", lb: "#" },
     topics: ENGLISH_TOPICS,
     mistakes: ENGLISH_MISTAKES,
     practice: {
@@ -193,11 +195,14 @@ export const ENGLISH_PRACTICE_WORDS: PracticeMessages = /* @__PURE__ */ frozen(
       levelSpoons: "level,spoon,spoons",
       // Words between two counts.
       joining: "and,plus",
+      // Words that say of a number that it is rounded.
+      about: "about,approximately,approx,around,roughly,or so",
       eachLetter: "Not right. Write each letter once: {letters}.",
       tolerance: "An answer is right if it is within {percent} of the exact answer.",
       roundings:
         "The exact answer in the unit of the question, rounded to one, two, or three figures, is right too if it is within {roundest}.",
       doses: "Round an amount of product down: more than the exact answer is wrong. A count must be exact.",
+      factors: "You may need: {factors}.",
       titleOfSet: "{title}, set {set}",
       titleOfKey: "{title}: key",
       name: "Name",

@@ -3,15 +3,14 @@ import { inUnit } from "../units/convert.js";
 import type { Quantity, Unit, UnitSystem } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 import { counterpart } from "../worksheet/job/counterparts.js";
-import { factorsOf } from "../worksheet/lines/factors.js";
 import { simplified } from "../worksheet/lines/simplify.js";
 import { writtenLines } from "../worksheet/lines/written-line.js";
 import { heading, text } from "../worksheet/render/page.js";
 import type { GroupBlock, SheetOfBlocks } from "../worksheet/render/sheets.js";
 import type { Writer } from "../worksheet/words/writer.js";
-import { numberOfFactors, saysItsSize, unitsOfLine } from "./board-lines.js";
+import { numberOfFactors, unitsOfLine } from "./board-lines.js";
 import { EXAMPLE_OPTIONS, type ExampleOptions } from "./options.js";
-import { answerText, listText, mistakesTable } from "./phrases.js";
+import { answerText, factorTexts, listText, mistakesTable, wrongAnswerText } from "./phrases.js";
 import type { PracticeProblem } from "./problem.js";
 import { drawingOf } from "./problem-drawing.js";
 import { PROBLEM } from "./problem-field.js";
@@ -194,7 +193,7 @@ function stepSlides({ working }: PracticeProblem, isFull: boolean, writer: Board
     const found = next?.words === shown.found && next.numbers === next.result ? next.found : shown.found;
     const isChange = line.id === "units.convert";
     // "sq ft × 1,000 sq ft/sq ft" says less than the sum.
-    const isPlain = isChange && factorsOf(line).every(saysItsSize);
+    const isPlain = isChange && factorTexts(line, writer).length === 0;
     const units = isFull && !isPlain ? unitsOfLine(line, writer) : undefined;
     const cancel = units?.cancelled ?? [];
     const texts = [
@@ -229,10 +228,7 @@ function stepHeading(
 
 /** Where the number of a change of unit comes from. */
 function constantsOf(line: WorkingLine, writer: BoardWriter): string[] {
-  const factors = factorsOf(line)
-    .filter((factor) => !saysItsSize(factor))
-    .map(({ larger, smaller }) => `${writer.long(larger)} = ${writer.long(smaller)}`);
-  return [...factors, ...[numberOfFactors(line, writer)].flatMap((one) => one ?? [])];
+  return [...factorTexts(line, writer), ...[numberOfFactors(line, writer)].flatMap((one) => one ?? [])];
 }
 
 function answerSlide({ answer, note }: PracticeProblem, writer: BoardWriter): Part[] {
@@ -291,7 +287,7 @@ function mistakesSlide({ mistakes }: PracticeProblem, writer: BoardWriter): Part
   const { practice } = writer.messages;
   const shown = mistakes.slice(0, MOST_MISTAKES);
   if (shown.length === 0) return [];
-  const rows = shown.map(({ answer, what }) => ({ name: answerText(answer, writer), value: what }));
+  const rows = shown.map(({ answer, what }) => ({ name: wrongAnswerText(answer, writer), value: what }));
   return [[heading(2, practice.mistakes) as Part, mistakesTable(rows, writer) as Part]];
 }
 

@@ -83,7 +83,7 @@ function stepsAsAnswers(topic: AnyTopic, given: Given, sizes: Sizes): WrongAnswe
     const inAsked = isOfKind ? [inUnit(result, asked)] : [];
     // The answer before its unit is changed is the right one.
     if (inAsked.some((value) => areAlike(value, right, APART))) return [];
-    const answers = [...inAsked, typeof result === "object" ? result.value : result];
+    const answers = [typeof result === "object" ? result.value : result, ...inAsked];
     return answers.map((answer) => stepForAnswer(step, answer));
   });
 }

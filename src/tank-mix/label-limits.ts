@@ -488,13 +488,15 @@ function seasonFindings(job: Job): LabelFinding[] {
       ),
     ];
   if (!moreThan(used + 2 * rate, max)) return [];
+  // What rounding leaves of a maximum that is used up is nothing.
+  const left = moreThan(max, used + rate) ? max - used - rate : 0;
   return [
     finding(
       "season-nearly-used",
       "warning",
       "rate",
       "After this application {left} of the season's {max} is left, not enough for another at this rate.",
-      { ...figures, left: figure(Math.max(0, max - used - rate)) },
+      { ...figures, left: figure(left) },
     ),
   ];
 }

@@ -556,7 +556,7 @@ const UNFIT = {
     other: {
       key: "volume-for-dry",
       template:
-        "{given} is a volume, but this product is dry. Enter the rate by weight, or change the product to liquid if it is one.",
+        "{given} is a volume, but this product is dry. Enter the rate by weight, or, if the label measures it by volume, change it to liquid.",
     },
   },
 } as const;

@@ -52,6 +52,8 @@ export interface IssueNames {
   >;
   /** What is entered, by the name of its field: that name in words where it is missing. */
   readonly field: Readonly<Record<string, string>>;
+  /** What is chosen, by the name of the choice: that name where it is missing. */
+  readonly choice: Readonly<Record<string, string>>;
   /** Signs before decimals. */
   readonly sign: Readonly<Record<"." | ",", string>>;
   /** What a value is that can't be shown. */
@@ -129,6 +131,7 @@ export const NAMES: IssueNames = {
     swath: "spray width",
     caught: "amount caught",
   },
+  choice: {},
   sign: { ".": "a point", ",": "a comma" },
   kind: { "a list": "a list", "an object": "an object", "a function": "a function" },
 };

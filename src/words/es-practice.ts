@@ -95,7 +95,12 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
   },
   // Units that are printed by their signs, and words for what is printed as a sign.
   spellings: {
-    "%": "por ciento",
+    "%": "por ciento,porciento",
+    fl_oz: "oz fl,oz. fl.,oz líq,oz. líq.",
+    tsp: "cdita,cditas,cdta,cdtas",
+    tbsp: "cda,cdas",
+    s: "seg,segs",
+    lb: "#",
   },
   kinds: {
     "water-conditioner": "un acondicionador de agua",
@@ -210,7 +215,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     "lawn-rate": topic(
       "Dosis para un césped",
       "Un césped en {farm} mide {length} de largo y {width} de ancho. La dosis de la etiqueta es {rate}. ¿Cuánto producto necesita el césped ({unit})?",
-      "El campo deportivo de {farm} mide {length} por {width}. La dosis de la etiqueta es {rate}. ¿Cuánto producto es ({unit})?",
+      "Una parte del campo deportivo de {farm} mide {length} por {width}. La dosis de la etiqueta es {rate}. ¿Cuánto producto es ({unit})?",
       "En el vivero de {farm} se trata un bloque de {length} por {width}, a {rate}. ¿Cuánto producto se mide ({unit})?",
       "El piso del invernadero de {farm} mide {width} de ancho y {length} de largo. La etiqueta permite {rate}. ¿Cuánto producto se puede usar en él ({unit})?",
     ),
@@ -246,7 +251,7 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
       "Producto en un tanque lleno",
       "La dosis de la etiqueta es {rate}. La aspersora de {farm} aplica {carrierRate}, y su tanque se llena hasta {fill}. El producto pesa {density}. ¿Cuánto producto se pone en el agua para un tanque lleno ({unit})?",
       "Para las verduras de {farm} usted calibró la aspersora a {carrierRate}. La etiqueta dice {rate} de un líquido que pesa {density}. ¿Cuánto se pone en {fill} de mezcla ({unit})?",
-      "Una aspersora de huerto en {farm} tiene un tanque de {fill} y aplica {carrierRate}. La dosis de la etiqueta es {rate}, y el producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
+      "En el huerto de {farm} una aspersora tiene un tanque de {fill} y aplica {carrierRate}. La dosis de la etiqueta es {rate}, y el producto pesa {density}. ¿Cuánto producto lleva un tanque lleno ({unit})?",
       "En el césped de {farm} se aplican {carrierRate}. El producto pesa {density}, y la dosis de la etiqueta es {rate}. ¿Cuánto producto llevan {fill} de mezcla ({unit})?",
     ),
     "plant-timing": topic(
@@ -1088,12 +1093,14 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
     minus: "No es correcto. El número es correcto sin el signo menos.",
     levelSpoons: "cuchara,cucharas,rasa,rasas,al ras,llena,llenas,entera,enteras",
     joining: "y",
+    about: "unos,unas,aproximadamente,aprox,más o menos,mas o menos,alrededor de,cerca de,como",
     eachLetter: "No es correcto. Escriba cada letra una vez: {letters}.",
     tolerance: "Una respuesta es correcta si difiere en {percent} o menos de la exacta.",
     roundings:
       "También lo es la respuesta exacta, en la unidad de la pregunta, redondeada a una, dos o tres cifras, si difiere en {roundest} o menos.",
     doses:
       "Redondee hacia abajo las cantidades de producto: pasar de la respuesta exacta es un error. Lo que se cuenta debe ser exacto.",
+    factors: "Puede necesitar: {factors}.",
     titleOfSet: "{title}, serie {set}",
     titleOfKey: "{title}: clave",
     name: "Nombre",

@@ -638,6 +638,38 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
       },
     ],
     [
+      // Three nozzles over one bed, each of which caught as much.
+      "Bands along rows",
+      [["calibration.kind", "catch"]],
+      [
+        ["plot.rows", "10"],
+        ["plot.rowLength", "150"],
+        ["plot.bandWidth", "48"],
+        ...CAUGHT,
+        ["calibration.nozzlesPerRow", "3"],
+        ...rest,
+        ...rate24,
+      ],
+      {
+        plot: {
+          kind: "row-bands",
+          rows: 10,
+          rowLength: qty(150, "ft"),
+          bandWidth: qty(48, "in"),
+          name: "Job 1",
+        },
+        calibration: {
+          ...catchOf,
+          catches: Array.from({ length: 3 }, () => qty(16, "fl_oz")),
+          nozzlesPerRow: 3,
+          width: qty(48, "in"),
+        },
+        sprayer,
+        products: products(perAcre),
+        tools,
+      },
+    ],
+    [
       "Pots or plants",
       [],
       [["size.count", "300"], ["size.each", "4"], ...rest, ["products[0].rate", "3", "tsp/gal"]],

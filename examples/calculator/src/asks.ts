@@ -210,6 +210,13 @@ const SWATH = ask("calibration.swath", ["Spray width in one pass", "Ancho de una
 const ROWS_PER_PASS = ask("sprayer.rowsPerPass", ["Rows sprayed in one pass", "Hileras por pasada"], {
   hint: ["Blank for one.", "En blanco si es una."],
 });
+const NOZZLES_PER_ROW = ask(
+  "calibration.nozzlesPerRow",
+  ["Nozzles that spray one row", "Boquillas que rocían una hilera"],
+  {
+    hint: ["Blank for one.", "En blanco si es una."],
+  },
+);
 const STRIP_HINT: Text = [
   "Fill to a mark with clean water, spray the strip at your normal pace, then refill to the mark.",
   "Llene hasta una marca con agua limpia, rocíe la franja a su paso normal y reponga el agua hasta la marca.",
@@ -241,7 +248,7 @@ function calibrationAsks(job: KnownJob): Ask[] {
   const how = calibrationOf(job);
   const first = isCanopy(job) ? CANOPY_CALIBRATION : CALIBRATION;
   if (how === "known") return [first, ask("calibration.rate", ["Output rate", "Volumen de aplicación"])];
-  if (how === "catch") return [first, ...CATCH, ...(sharedWidth(job) ? [] : [NOZZLE_WIDTH])];
+  if (how === "catch") return [first, ...CATCH, sharedWidth(job) ? NOZZLES_PER_ROW : NOZZLE_WIDTH];
   if (how === "row") {
     const tested = sides("calibration.sides", ["Sides sprayed in the test", "Lados tratados en la prueba"]);
     return [first, ask("calibration.rowLength", TEST_ROW), tested, USED, JUG];
@@ -249,7 +256,9 @@ function calibrationAsks(job: KnownJob): Ask[] {
   const runs = Array.from({ length: job.runs - 1 }, (_, i) =>
     again(runPath(i + 1), [`Water used, run ${i + 2}`, `Agua usada, prueba ${i + 2}`]),
   );
-  const strip = ask("calibration.distance", ["Strip length", "Largo de la franja de prueba"]);
+  const strip = ask("calibration.distance", ["Strip length", "Largo de la franja de prueba"], {
+    ...(job.kind === "orchard" && { hint: ["Spray one side only.", "Rocíe un solo lado."] as const }),
+  });
   const width = job.kind === "bands" ? [ROWS_PER_PASS] : sharedWidth(job) ? [] : [SWATH];
   return [first, strip, ...width, USED, ...runs, JUG];
 }
@@ -311,8 +320,8 @@ export const TOOLS_ASK = ask("tools", ["What do you measure with?", "¿Con qué 
 /** The fields of a product. */
 function productAsks(at: string, job: KnownJob): Ask[] {
   const form = question(`${at}.form`, ["How is it measured?", "¿Cómo se mide?"], {
-    liquid: ["Liquid (by volume)", "Líquido (por volumen)"],
-    dry: ["Dry (by weight)", "Seco (por peso)"],
+    liquid: ["By volume (liquid)", "Por volumen (líquido)"],
+    dry: ["By weight (dry)", "Por peso (seco)"],
   });
   const more = (name: string, label: Text, first?: BySystem<Unit>): Ask =>
     ask(`${at}.${name}`, label, { more: true, ...(first && { first }) });

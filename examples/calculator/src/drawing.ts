@@ -48,7 +48,7 @@ const WIDTH = ROOM.width + 2 * EDGE.left;
 // More stripes than this blur on a phone.
 const MOST_STRIPES = 80;
 
-/** Draws the plot to scale with its bands and passes. Nothing where only the area is known. */
+/** Draws the plot to scale with its bands and passes. Nothing where only the area is known, or not how far apart the rows are. */
 export function plotDrawing({ input }: JobPlan, system: UnitSystem): Shown {
   if (!("plot" in input && "calibration" in input)) return "";
   const plot = input.plot as Plot;
@@ -61,7 +61,8 @@ export function plotDrawing({ input }: JobPlan, system: UnitSystem): Shown {
     (systemOf(length.unit) === "metric") === (system === "metric") ? length : convert(length, unit);
   const swath = home(width);
   if (plot.kind === "row-bands") {
-    const { rows, rowLength, bandWidth, rowSpacing = bandWidth } = plot as Rows;
+    const { rows, rowLength, bandWidth, rowSpacing } = plot as Rows;
+    if (rowSpacing === undefined) return "";
     const { rowsPerPass = 1 } = input.sprayer;
     const drawn = rowsDrawn(rows, home(rowLength), home(bandWidth), home(rowSpacing), swath, rowsPerPass);
     return figure(drawn, unit);

@@ -137,14 +137,21 @@ function inputOf(job: KnownJob, records: readonly ApplicationRecord[]): Tree {
       return { kind: "tree-row", used: used(0), sides, rowLength, rowSpacing: valueAt("plot.rowSpacing") };
     }
     const width = sharedWidth(job)?.path;
-    if (how === "catch")
+    if (how === "catch") {
+      const nozzles = valueAt("calibration.nozzlesPerRow");
+      // The average of all nozzles stands for each one that sprays the row.
+      const each = Array.from({ length: Math.min(Number(nozzles) || 1, 99) }, () =>
+        valueAt("calibration.catches[0]"),
+      );
       return {
         kind: "catch",
-        catches: [valueAt("calibration.catches[0]")],
+        catches: each,
+        nozzlesPerRow: nozzles,
         time: valueAt("calibration.time"),
         speed: { distance: valueAt("calibration.speed.distance"), time: valueAt("calibration.speed.time") },
         width: valueAt(width ?? "calibration.width"),
       };
+    }
     const rows = Number(valueAt("sprayer.rowsPerPass") ?? 1);
     // The band is as wide as the pass, and is entered once.
     const swath = width === undefined ? valueAt("calibration.swath") : times(quantityAt(width), rows);

@@ -55,18 +55,14 @@ export const TREE_ROW_VOLUME: AnyTopic = /* @__PURE__ */ topic<Orchard>({
   unit: ({ rate }) => rate,
   answer: (given, { rate }) => inUnit(rateOfCanopy(diluteOf(given)), rate),
   working: (given) => linesOfDilute(diluteOf(given)),
-  mistakes: (given, { system, perLand, length, landArea, otherLand, canopy, rate }) => {
+  mistakes: (given, { system, perLand, length, landArea, otherLand, canopy }) => {
     const { height, width, rowSpacing } = given;
     const perCanopy = convertValue(1, canopy, `${length}3`);
     const volume = inUnit(volumeOfCanopy(given), perUnit(`${length}3`, landArea) as VolumeRate["unit"]);
     return {
       "canopy-size-left-out": { times: perCanopy },
       "alleys-as-canopy": { given: { width: rowSpacing } },
-      "canopy-for-spray": [
-        { instead: volume },
-        { instead: volume / perCanopy },
-        { instead: inUnit(volumeOfCanopy(given), rate) },
-      ],
+      "canopy-for-spray": [{ instead: volume }, { instead: volume / perCanopy }],
       "canopy-height-left-out": { times: 1 / inUnit(height, length) },
       "rows-counted-twice": { times: 2 },
       "spacing-multiplied": { times: inUnit(rowSpacing, length) ** 2 },

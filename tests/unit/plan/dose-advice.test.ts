@@ -60,6 +60,21 @@ describe("doseAdvice", () => {
     expect(dose?.product).toBe("Product B");
   });
 
+  it("has a powder weighed that the spoons are too coarse for, and no syringe for it", () => {
+    // 0.25 oz/gal x 0.25 gal: 0.0625 oz, 1.77 g, which fills 0.75 teaspoon at 4 lb/gal; the spoon holds 1.
+    const powder: BatchInput = {
+      size: { kind: "volume", volume: qty(0.25, "gal") },
+      sprayer: { tank: qty(1, "gal") },
+      products: [
+        { name: "Product B", form: "dry", rate: qty(0.25, "oz/gal"), bulkDensity: qty(4, "lb/gal") },
+      ],
+      tools: [{ name: "teaspoon", capacity: qty(1, "tsp") }],
+    };
+    const said = messages(powder);
+    expect(said).toContain("Use this tool as well: 0.01 g scale.");
+    expect(said.join()).not.toContain("syringe");
+  });
+
   it("names a larger tool for a long count, and a stock where the label permits one", () => {
     const many = { ...SPOT, tools: [{ name: "spoon", capacity: qty(0.3, "tsp") }] };
     expect(messages(many)).toEqual(["Use this tool as well: tablespoon."]);

@@ -106,6 +106,52 @@ describe("the warnings of a plan", () => {
     );
     expect(boom(2, 72)[0]?.key).toBe("nozzle-width-strong");
     expect(boom(1, 20)[0]?.key).toBe("nozzle-width-weak");
+    // Three nozzles over one bed, entered as if each had a bed of its own.
+    const [each] = boom(3, 48);
+    expect(each?.code).toBe("nozzles-over-rows");
+    expect(each?.message).toBe(
+      "Your 3 nozzles count as 144 in wide, but a pass treats 4 ft: the mix may be 3 times too strong. Enter nozzles per row, or rows per pass.",
+    );
+    expect(issueText(each as Warning, { words: SPANISH_WORDS })).toMatch(/3 veces .*boquillas por hilera/);
+    expect(boom(3, 48, { nozzlesPerRow: 3 })).toEqual([]);
+    expect(boom(6, 48, { nozzlesPerRow: 3 })[0]?.figures).toMatchObject({ nozzles: 6, times: 2 });
+    expect(boom(1, 48)).toEqual([]);
+  });
+
+  it("take nozzles that each have a row for what they are where as many rows are sprayed in one pass", () => {
+    const rows = {
+      kind: "row-bands",
+      rows: 12,
+      rowLength: qty(200, "ft"),
+      bandWidth: qty(20, "in"),
+    } as const;
+    const trees = {
+      kind: "tree-rows",
+      rows: 9,
+      rowLength: qty(220, "ft"),
+      stripWidth: qty(20, "in"),
+      sides: 2,
+      rowSpacing: qty(18, "ft"),
+    } as const;
+    const codes = (plot: PlanInput["plot"], nozzles: number, rowsPerPass?: number) =>
+      planApplication({
+        ...QUIET,
+        plot,
+        sprayer: { ...QUIET.sprayer, ...(rowsPerPass && { rowsPerPass }) },
+        calibration: {
+          kind: "catch",
+          catches: Array.from({ length: nozzles }, () => qty(26, "fl_oz")),
+          time: qty(60, "s"),
+          speed: qty(3, "mph"),
+          width: qty(20, "in"),
+        },
+      }).warnings.flatMap(({ code }) => (/nozzles-over|boom|swath/.test(code) ? [code] : []));
+    expect(codes(rows, 4, 4)).toEqual([]);
+    expect(codes(rows, 4, 2)).toEqual(["nozzles-over-rows"]);
+    expect(codes(rows, 4)).toEqual(["nozzles-over-rows"]);
+    // One nozzle to each side of a tree row.
+    expect(codes(trees, 2)).toEqual([]);
+    expect(codes(trees, 4)).toEqual(["nozzles-over-rows"]);
   });
 
   it("leave a strip alone that is wider than a band, and one that is all of the rows", () => {

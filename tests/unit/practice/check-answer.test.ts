@@ -76,6 +76,51 @@ describe("checkAnswer", () => {
     );
   });
 
+  it("reads an amount with words that say it is rounded, with the sum before it, and at the end of a sentence", () => {
+    for (const typed of [
+      "about 20",
+      "~20",
+      "≈ 20 gal/ac",
+      "approx. 20",
+      "20 or so",
+      "20.",
+      "20?",
+      "x = 20",
+      "Around 20 gpa.",
+    ])
+      expect(checked(strip, typed), typed).toEqual(["right"]);
+    expect(checked(plot, "350 x 380 / 43,560 = 3.05 acres")).toEqual(["rounded"]);
+    expect(checked(plot, "133,000 sf")).toEqual(["other-unit"]);
+    expect(checked(loads, "about 5 loads.")).toEqual(["right"]);
+    expect(checked(loads, "63 / 15 = 4.2")).toEqual(["mistake", "loads-unrounded"]);
+    const us = { words: SPANISH_PRACTICE_WORDS, locale: "es-US" };
+    for (const typed of [
+      "unos 20 galones por acre",
+      "más o menos 20",
+      "mas o menos 20 gal/acre",
+      "aprox. 20",
+      "20 aproximadamente",
+    ])
+      expect(checked(strip, typed, us), typed).toEqual(["right"]);
+    expect(checked(spoons, "9 cditas", us)).toEqual(["right"]);
+    expect(checked(spoons, "9 cdas.", us)).toEqual(["mistake", "right-number"]);
+    const mix = problemFrom("percent-mix", { percent: percent(2), fill: qty(15, "gal") });
+    expect(checked(mix, "38.4 oz. fl.", us)).toEqual(["right"]);
+    const wand = problemFrom("plant-timing", {
+      caught: qty(2, "gal"),
+      time: qty(40, "s"),
+      each: qty(32, "fl_oz"),
+    });
+    expect(checked(wand, "5 seg.", us)).toEqual(["right"]);
+    const turf = problemFrom("granules", {
+      length: qty(100, "ft"),
+      width: qty(50, "ft"),
+      rate: qty(3, "lb/1000ft2"),
+    });
+    expect(checked(turf, "15#")).toEqual(["right"]);
+    expect(checked(turf, "15 #", us)).toEqual(["right"]);
+  });
+
   it("adds which nozzle it is", () => {
     const catches = [40, 46, 38, 36].map((value) => qty(value, "fl_oz"));
     const nozzles = problemFrom("nozzle-check", { catches });
@@ -395,8 +440,9 @@ describe("checkAnswer", () => {
       spray: qty(0.7, "gal/1000ft3"),
     });
     // 12 x 6 / 18 x 43,560 = 174,240 cu ft to the acre.
-    for (const answer of ["174,240", "174.24", "174240 ft3/ac"])
+    for (const answer of ["174,240", "174.24"])
       expect(checked(orchard, answer)).toEqual(["mistake", "canopy-for-spray"]);
+    expect(step("174240 ft3/ac", orchard)).toEqual(["mistake", "tree-row volume."]);
   });
 
   it("finds two mistakes that were made together", () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { practiceProblem, practiceSet, practiceSheet, problemFrom } from "../../../src/practice/index.ts";
 import { qty } from "../../../src/units/index.ts";
+import { SPANISH_PRACTICE_WORDS } from "../../../src/words/es-practice.ts";
 import { renderHtml, renderMarkdown, renderText } from "../../../src/worksheet/index.ts";
 import { renderLatex } from "../../../src/worksheet/latex.ts";
 import { expectRefused } from "../../helpers/refusal.ts";
@@ -21,6 +22,33 @@ describe("a practice sheet", () => {
     );
     expect(renderText(practiceSheet(problems, { tolerancePercent: 0 }))).not.toMatch(/three figures/);
     expect(renderText(practiceSheet(problems, { nameAndDate: false }))).not.toContain("Name:");
+  });
+
+  it("has the factors that its problems need, each once, and no others", () => {
+    const flat = (...args: Parameters<typeof practiceSheet>) =>
+      renderText(practiceSheet(...args)).replace(/\s+/g, " ");
+    const nozzle = problemFrom("catch-calibration", {
+      caught: qty(16, "fl_oz"),
+      time: qty(40, "s"),
+      width: qty(15, "in"),
+      speed: qty(3.3, "mph"),
+    });
+    expect(flat([nozzle, nozzle])).toContain(
+      "You may need: 1 ft = 12 in; 1 mi = 5,280 ft; 1 h = 3,600 s; 1 gal = 128 fl oz; 1 ac = 43,560 sq ft.",
+    );
+    expect(flat([nozzle], { words: SPANISH_PRACTICE_WORDS, locale: "es-US" })).toContain(
+      "Puede necesitar: 1 pie = 12 pulgadas;",
+    );
+    expect(flat([nozzle], { factors: false })).not.toContain("You may need");
+    expect(flat([nozzle], { key: "short" })).not.toContain("You may need");
+    // Nothing to change, and a unit whose name says its size.
+    const label = problemFrom("season-limit", { limit: qty(6, "pt/ac"), done: 2, rate: qty(1.25, "pt/ac") });
+    const lawn = problemFrom("lawn-rate", {
+      length: qty(100, "ft"),
+      width: qty(50, "ft"),
+      rate: qty(1.5, "fl_oz/1000ft2"),
+    });
+    expect(flat([label, lawn])).not.toContain("You may need");
   });
 
   it("has the same number on its key, without lines for a name", () => {
@@ -76,6 +104,11 @@ describe("a practice sheet", () => {
       "0.0125 gal/ac",
       "0.0004591 gal/ac",
     ]);
+  });
+
+  it("lists a large wrong answer with the figures that a student has", () => {
+    const plot = problemFrom("rectangle-area", { length: qty(121, "ft"), width: qty(99, "ft") });
+    expect(renderText(practiceSheet([plot], { key: "short" }))).toContain("11,979 ac ");
   });
 
   it("goes from easy to hard whatever the order of the problems", () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { type Issue, SprayMathError } from "../../../src/errors.ts";
 import { planApplication } from "../../../src/plan/index.ts";
 import {
+  formFields,
   labelRateSchema,
   parseBatchInput,
   parseCalibration,
@@ -348,6 +349,26 @@ describe("parsePlanInput", () => {
     );
     expect(messages["products[1].rate"]).toContain("Check whether the label says fl oz or oz.");
     expect(messages.tools).toContain("us-spoons");
+  });
+
+  it("names what can be chosen in Spanish, and for programs what they write", () => {
+    const spanish = (change: object): string => {
+      const [issue] = errorOf(() => parsePlanInput(typed(change))).issues;
+      return issueText(issue as Issue, { words: SPANISH_WORDS });
+    };
+    const [, second] = TYPED.products;
+    expect(spanish({ products: [{ ...second, form: "" }] })).toBe("Escoja una de estas: líquido, seco.");
+    expect(spanish({ products: [{ ...second, form: "fluid" }] })).toBe(
+      'No existe la opción "fluid". Escoja una de estas: liquid, dry.',
+    );
+    expect(spanish({ plot: { rows: 14 } })).toMatch(/^Escoja una de estas: rectángulo, .*, área tratada\.$/);
+    const names = SPANISH_WORDS.names.choice;
+    const asked = ["plot.kind", "calibration.kind", "application", "split", "size.kind", "products[].form"];
+    const choices = [...formFields("plan"), ...formFields("batch")]
+      .filter(({ path }) => asked.includes(path) || /\.(?:per|of)$/.test(path))
+      .flatMap(({ choices = [] }) => choices);
+    expect(choices.length).toBeGreaterThan(50);
+    expect(choices.filter((choice) => !Object.hasOwn(names, choice))).toEqual([]);
   });
 
   it("says a single fault in the words of that fault", () => {

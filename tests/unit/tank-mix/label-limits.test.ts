@@ -150,6 +150,9 @@ describe("checkLabel", () => {
     expect(codes({ seasonMax }, soFar({ rate: qty(3.5, "pt/ac") }))).toEqual(["warning: season-nearly-used"]);
     expect(codes({ seasonMax }, soFar({ rate: qty(2, "pt/ac") }))).toEqual([]);
     expect(codes({ seasonMax }, soFar({ applications: 0 }))).toEqual([]);
+    // Two records of 1.5 that came out of sums, and nothing is left, not 4e-16.
+    const [last] = check({ seasonMax: qty(4.5, "pt/ac") }, soFar({ rate: qty(2.9999999999999996, "pt/ac") }));
+    expect(last?.message).toContain("After this application 0 pt/ac of the season's 4.5 pt/ac is left");
     expect(codes({ seasonMax })).toEqual(["warning: season-unknown"]);
     expect(codes({ seasonMax: qty(1, "pt/ac") })).toEqual(["refusal: season-over-max"]);
     const active = { activeIngredient: qty(2, "lb/ac"), contains: qty(4, "lb/gal") };

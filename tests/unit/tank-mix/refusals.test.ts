@@ -95,7 +95,7 @@ describe("what tank-mix says of input that cannot be", () => {
       () => amount(qty(2, "pt/ac"), "dry"),
       "wrong-dimension",
       "rate",
-      "2 pt/ac is a volume, but this product is dry. Enter the rate by weight, or change the product to liquid if it is one.",
+      "2 pt/ac is a volume, but this product is dry. Enter the rate by weight, or, if the label measures it by volume, change it to liquid.",
     ],
     [
       () => amount(qty(2, "oz/ac")),
