@@ -407,8 +407,7 @@ const ONE_OF: Partial<Record<Dimension, Question>> = {
   },
   area: {
     key: "not-two-sides",
-    template:
-      "Enter one area, not {given}. Multiply the sides, or enter a rectangle's length and width.",
+    template: "Enter one area, not {given}. Multiply the sides, or enter a rectangle's length and width.",
   },
 };
 
