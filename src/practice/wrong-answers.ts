@@ -143,11 +143,17 @@ function goTogether(a: MistakeCode, b: MistakeCode): boolean {
 /** The wrong answers that two mistakes together lead to. */
 export function doublyWrongAnswers(topic: AnyTopic, given: Given, sizes: Sizes): WrongAnswer[] {
   const { right, routes } = routed(topic, given, sizes);
+  const by = (...made: readonly Route<Given>[]) => answerBy(topic, given, sizes, right, made);
   return routes.flatMap(([code, route], i) =>
     routes.slice(i + 1).flatMap(([otherCode, other]) => {
       if (!goTogether(code, otherCode)) return [];
-      const answer = answerBy(topic, given, sizes, right, [route, other]);
-      return answer === undefined ? [] : [{ answer, mistakes: [code, otherCode], also: [] }];
+      const answer = by(route, other);
+      if (answer === undefined) return [];
+      // A mistake that changes nothing here explains nothing.
+      const isOne = [by(route), by(other)].some(
+        (one) => one !== undefined && areAlike(one, answer, apartIn(topic)),
+      );
+      return isOne ? [] : [{ answer, mistakes: [code, otherCode], also: [] }];
     }),
   );
 }

@@ -1,6 +1,6 @@
 import type { Figures } from "../../errors.js";
 import type { ObjectField } from "../../units/fields.js";
-import type { Quantity, Unit } from "../../units/types.js";
+import type { BasedFraction, Quantity, Unit } from "../../units/types.js";
 import type { WorkingLine } from "../../units/working-line.js";
 import type { DrawingBlock, DrawingPoint } from "../../worksheet/render/sheets.js";
 import type { MistakeCode } from "../mistakes.js";
@@ -8,7 +8,7 @@ import type { Draw } from "../random.js";
 import type { Sizes } from "./sizes.js";
 
 /** One figure that a problem gives. */
-export type GivenFigure = Quantity | number | readonly (Quantity | string)[];
+export type GivenFigure = Quantity | BasedFraction | number | readonly (Quantity | string)[];
 
 /** What a problem gives, by name. */
 export type Given = Readonly<Record<string, GivenFigure>>;

@@ -567,6 +567,15 @@ describe("checkAnswer", () => {
     expect(checked(reserve, 37.8)).toEqual(["unknown"]);
   });
 
+  it("puts no two mistakes together of which one changes nothing", () => {
+    // 57.6 fl oz is right; 48 x 12.5 / 15 is one step inverted, and no rounding on the way is in it.
+    const load = practiceProblem("product-per-tank", 36);
+    expect((load.answer as Quantity).value).toBeCloseTo(57.6, 9);
+    expect(checked(load, 40)).toEqual(["unknown"]);
+    // Of three nozzles the average with the whole width is a third, and a catch of 60 s is no minute by mistake.
+    expect(checked(practiceProblem("boom-catch", 16), 10)).toEqual(["mistake", "average-for-boom"]);
+  });
+
   it("finds the product that went in too early or too late", () => {
     // D, C, A, B is right: conditioner, granules, emulsion, adjuvant.
     const order = problemFrom("mixing-order", { products: ["EC", "adjuvant", "WG", "water-conditioner"] });
