@@ -18,7 +18,14 @@ import {
   type Partly,
   type Pick,
 } from "../units/fields.js";
-import { basedOr, called, type QuantityField, quantity, type Range } from "../units/quantity-field.js";
+import {
+  basedOr,
+  called,
+  type Examples,
+  type QuantityField,
+  quantity,
+  type Range,
+} from "../units/quantity-field.js";
 import { resolveUnit } from "../units/resolve.js";
 import type {
   BasedFraction,
@@ -161,14 +168,26 @@ const DRY_EXAMPLES = {
 } as const;
 
 /** The examples that fit a dry product, where a rate is of one. */
-function ofDry({ input, path }: Check): typeof DRY_EXAMPLES | undefined {
+function ofDry(check: Check): typeof DRY_EXAMPLES | undefined {
+  return isDry(check) ? DRY_EXAMPLES : undefined;
+}
+
+function isDry({ input, path }: Check): boolean {
   let form: unknown;
   let holder = input as Readonly<Record<string | number, unknown>> | undefined | null;
   for (const step of path) {
     form = holder?.form ?? form;
     holder = holder?.[step] as typeof holder;
   }
-  return form === "dry" ? DRY_EXAMPLES : undefined;
+  return form === "dry";
+}
+
+/** The same, and in a job that goes by the plant a rate for each. */
+function ofJob(check: Check): Examples | undefined {
+  const { size } = (check.input ?? {}) as { readonly size?: { readonly kind?: unknown } | null };
+  if (size?.kind !== "count") return ofDry(check);
+  const each: Quantity = { value: 5, unit: isDry(check) ? "g/plant" : "mL/plant" };
+  return { us: each, imperial: each, metric: each };
 }
 
 /** What messages call a rate of active ingredient. */
@@ -287,7 +306,7 @@ const PLAIN_RATE: QuantityField<Exclude<SingleRate, AreaRate | PartsRate | Activ
   ]),
   "labelRate",
   RATE_EXAMPLES,
-  ofDry,
+  ofJob,
 );
 
 const AREA_RATE: ObjectField<AreaRate> = areaRate(perArea());

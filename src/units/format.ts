@@ -5,7 +5,7 @@ import { decimal } from "./exact.js";
 import { choice, count, type ObjectField, object, optional } from "./fields.js";
 import { locale } from "./locale-field.js";
 import type { Marked } from "./marks.js";
-import { multipleOf } from "./multiples.js";
+import { multipleOf, multipliedOut } from "./multiples.js";
 import { numberFormat, percentGap } from "./numerals.js";
 import { anyQuantity } from "./quantity-field.js";
 import { resolveUnit } from "./resolve.js";
@@ -71,7 +71,7 @@ const WRITING: ObjectField<{ readonly quantity: Quantity; readonly options?: For
  * to measure a dose with, use `measureOut`.
  *
  * The name is singular where the printed number is 1, or a fraction below it (`1/2 teaspoon`). An amount of `1000ft2`,
- * `100gal` or `100L` is written as a multiple: `2 × 100 gal`.
+ * `100gal` or `100L` is multiplied out: `200 gal`.
  *
  * Source: number formats by `Intl.NumberFormat` (ECMA-402); the spellings: common practice, no source.
  *
@@ -93,10 +93,10 @@ const WRITING: ObjectField<{ readonly quantity: Quantity; readonly options?: For
  */
 export function formatQuantity(quantity: Quantity, options?: FormatOptions): string {
   const given = checked({ quantity, options }, WRITING);
-  return formatted(given.quantity, given.options);
+  return formatted(multipliedOut(given.quantity), given.options);
 }
 
-/** A quantity as people read it. Trusts its input. */
+/** A quantity as people read it, in its own unit: 2 of `100gal` is `2 × 100 gal`, as the working needs it. Trusts its input. */
 export function formatted(quantity: Marked, options: FormatOptions = {}): string {
   const { locale = "en-US", digits = 4, fraction, rounding = "nearest", unitStyle = "symbol" } = options;
   const { value, unit, basis } = quantity;

@@ -163,7 +163,9 @@ function typed(figure: QuantityFigure): string {
 
 function withUnit(value: string, figure: QuantityFigure): string {
   const symbol = unit(figure);
-  return `${value}${symbol === "%" ? "" : " "}${symbol}`.trim();
+  // 2 × 100 gal: "2 100 gal" would be read as 2,100.
+  const gap = symbol === "%" ? "" : /^1/.test(symbol) ? " × " : " ";
+  return `${value}${gap}${symbol}`.trim();
 }
 
 /** English, with figures read in so many digits. */

@@ -21,7 +21,12 @@ export function editsBetween(text: string, other: string): number {
 }
 
 function simplify(text: string): string {
-  return text.toLowerCase().replace(/[^a-z0-9%]/g, "");
+  return withoutAccents(text.toLowerCase()).replace(/[^a-z0-9%]/g, "");
+}
+
+/** árbol is arbol. */
+export function withoutAccents(text: string): string {
+  return text.normalize("NFD").replace(/\p{M}/gu, "");
 }
 
 // Levenshtein's distance, one row of the table at a time; two letters that were switched are one slip.

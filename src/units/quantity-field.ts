@@ -24,7 +24,7 @@ import type {
 export type Range = "positive" | "nonnegative" | "any" | "finite";
 
 /** An example for each system. */
-type Examples = Readonly<Record<UnitSystem, Quantity>>;
+export type Examples = Readonly<Record<UnitSystem, Quantity>>;
 
 /** Examples for a place, where what stands beside it decides; nothing where the usual ones fit. */
 export type ExamplesAt = (check: Check) => Examples | undefined;

@@ -372,9 +372,44 @@ function readPart(reading: QuantityReading, before?: Quantity<SimpleUnit>): Quan
   };
   if (before !== undefined && reading.at === reading.tokens.length)
     throw lastUnitMissing(reading.text.slice(0, start).trim(), before, reading.example);
-  const several = takes(reading, "×") || takes(reading, "*") || nextIsMultiple(reading);
-  return { value, unit: several ? readMultiple(reading) : readUnit(reading, undefined, before?.unit) };
+  refuseProduct(reading);
+  // 4 × tablespoon
+  if (!takes(reading, "×")) takes(reading, "*");
+  const part = { value, unit: readUnit(reading, undefined, before?.unit) };
+  refuseProduct(reading, part.unit);
+  return part;
 }
+
+// 50 x 100 ft, 50 ft by 100 ft, 14 rows × 160 ft, 3 times 100 ft; in Spanish, too.
+const TIMES = ["×", "*", "by", "por", "times", "veces"];
+const ROWS = ["row", "rows", "bed", "beds", "hilera", "hileras", "surco", "surcos", "cama", "camas"];
+
+/** Refuses two numbers where one is asked for, such as the two sides of a plot; after a number, or after its `unit`. */
+function refuseProduct({ tokens, at, text, dimensions }: QuantityReading, unit?: SimpleUnit): void {
+  const [first, second] = tokens.slice(at);
+  const word = first?.key as string;
+  const isProduct = ROWS.includes(word)
+    ? unit === undefined && (word.endsWith("s") || tokens.slice(at).some(({ kind }) => kind === "number"))
+    : TIMES.includes(word) && second?.kind === "number";
+  // 5 mL por 100 L is a rate.
+  if (!isProduct || (word === "por" && unit !== undefined && dimensionOf(unit) !== "length")) return;
+  const { key, template } =
+    dimensions.length > 1 ? ONE_AMOUNT : (ONE_OF[dimensions[0] as Dimension] ?? ONE_AMOUNT);
+  throw refusal("unreadable", key, "text", template, { given: shown(text.trim()) });
+}
+
+const ONE_AMOUNT: Question = { key: "not-a-product", template: "Enter one amount, not {given}." };
+
+const ONE_OF: Partial<Record<Dimension, Question>> = {
+  length: {
+    key: "not-two-lengths",
+    template: "Enter one length, not {given}. Each side, and the number of rows, has its own field.",
+  },
+  area: {
+    key: "not-two-sides",
+    template: "Enter one area, not {given}. Multiply the sides, or enter a rectangle's length and width.",
+  },
+};
 
 /** 160 ft 6: the last number is most likely in the next smaller unit. */
 function lastUnitMissing(text: string, before: Quantity, example: Quantity): SprayMathError {
@@ -390,12 +425,6 @@ function lastUnitMissing(text: string, before: Quantity, example: Quantity): Spr
 function forExample(value: number, { signs, example }: QuantityReading): number {
   if (value === 0 && example.unit.includes("/")) return example.value;
   return Number.isInteger(value) || signs.decimal === "." ? value : example.value;
-}
-
-// 12 100ft2, as the library spells it: without a space after the second number, which is none of the first one's digits then.
-function nextIsMultiple({ tokens, at }: Reading): boolean {
-  const [number, word] = tokens.slice(at);
-  return number?.kind === "number" && word?.kind === "word" && word.start === number.end;
 }
 
 // 2 1, 2 1/ and 1/ on the way to 2 1/2 and 1/2
@@ -432,8 +461,8 @@ function readAmount(reading: Reading, advice: Advice): number {
   return value;
 }
 
-// 10 400 m2, where the locale groups digits with another sign. 12 100ft2 is a number and a unit.
-const SPACED = /^\d{1,3}(?: (?!100\p{L})\d{3}(?![\d/]))+(?:[.,]\d+)?/u;
+// 10 400 m2, where the locale groups digits with another sign.
+const SPACED = /^\d{1,3}(?: \d{3}(?![\d/]))+(?:[.,]\d+)?/;
 
 function refuseSpaced({ text, signs }: Reading, start: number): void {
   const [spaced] = SPACED.exec(text.slice(start)) ?? [];
@@ -527,11 +556,11 @@ function checkedValue({ signs }: Reading, numeral: Numeral): number {
 const ROW_WORDS = ["row", "linear"];
 const ROW_ENDINGS = ["row", "of row", "of rows", "of the row"];
 
-/** 100 gal, 1,000 sq ft: the units that are a round number of another. */
-function readMultiple(reading: QuantityReading, over?: SimpleUnit): SimpleUnit {
+/** What stands under the stroke: gal, 100 gal, 1,000 sq ft. */
+function readUnder(reading: QuantityReading, over: SimpleUnit): SimpleUnit {
   const start = reading.tokens[reading.at]?.start;
   const count = readCount(reading);
-  if (over !== undefined && count > 1 && reading.at === reading.tokens.length) {
+  if (count > 1 && reading.at === reading.tokens.length) {
     const { area, volume } = unitsIn(reading.system);
     throw incomplete({
       key: "per-unit-not-typed",
@@ -539,9 +568,9 @@ function readMultiple(reading: QuantityReading, over?: SimpleUnit): SimpleUnit {
       figures: { given: count, area: { value: count, unit: area }, volume: { value: count, unit: volume } },
     });
   }
-  const ofRow = over !== undefined && ROW_WORDS.some((word) => takes(reading, word));
+  const ofRow = ROW_WORDS.some((word) => takes(reading, word));
   const read = readUnit(reading, over);
-  const of = over !== undefined && !ofRow ? squared(read, reading) : read;
+  const of = ofRow ? read : squared(read, reading);
   // A row has no area and no volume.
   if (ofRow && dimensionOf(of) !== "length")
     throw unreadable(
@@ -550,11 +579,6 @@ function readMultiple(reading: QuantityReading, over?: SimpleUnit): SimpleUnit {
     );
   const unit = multiple(count, of);
   if (unit !== undefined) return unit;
-  if (over === undefined)
-    throw unreadable(
-      reading.text.slice(start, reading.tokens[reading.at - 1]?.end),
-      oneAmount({ ...reading.example, unit: of }),
-    );
   throw refusal("unknown-unit", "per-several", "text", "Enter the amount for {one}, not for {given}.", {
     one: { value: 1, unit: of },
     given: { value: count, unit: of },
@@ -756,7 +780,7 @@ function readPer(reading: QuantityReading, { value, unit: over }: Quantity<Simpl
     meant === undefined
       ? { value: USUAL_NUMBER, unit: ofPlace }
       : { value: forExample(value, reading), unit: meant };
-  const unit = shortUnit(`${over}/${readMultiple(reading, over)}`, inWords, reading.dimensions);
+  const unit = shortUnit(`${over}/${readUnder(reading, over)}`, inWords, reading.dimensions);
   if (isUnit(unit)) {
     passRow(reading, unit);
     return unit;
@@ -804,9 +828,8 @@ function isPerLength(unit: Unit): boolean {
 }
 
 /** A compound with this unit over the stroke, such as the place takes or as rates are given in; nothing where there is none. */
-function ratePer(over: Unit, { dimensions, system }: QuantityReading): Unit | undefined {
-  const units = unitsIn(system);
-  const [, per = units.landArea] = usualUnit(dimensions[0] ?? "volumeRate", units).split("/");
+function ratePer(over: Unit, { dimensions, system, example }: QuantityReading): Unit | undefined {
+  const [, per = unitsIn(system).landArea] = example.unit.split("/");
   const unit = `${over}/${per}`;
   if (!isUnit(unit)) return undefined;
   return dimensions.length === 0 || dimensions.includes(dimensionOf(unit)) ? unit : undefined;

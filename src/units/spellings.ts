@@ -120,21 +120,24 @@ export const TRADE_TERMS: Readonly<Record<string, readonly [over: string, per: s
   kmph: ["km", "h"],
 };
 
-// Beside the table's own names and their British spellings: what else people write, in Spanish too.
+// Beside the table's own names and their British spellings: what else people write, in Spanish too, all without accents.
 const MORE: Partial<Record<SimpleUnit, string>> = {
-  mm: "milímetro,milímetros,milimetro,milimetros",
-  cm: "centímetro,centímetros,centimetro,centimetros",
-  km: "kilómetro,kilómetros,kilometro,kilometros",
+  mm: "milimetro,milimetros",
+  cm: "centimetro,centimetros",
+  km: "kilometro,kilometros",
   in: '",pulgada,pulgadas',
   ft: "',pie,pies",
   yd: "yds,yarda,yardas",
   rod: "rd,rds",
+  chain: "cadena,cadenas",
+  mi: "milla,millas",
   m: "mt,mts,mtr,mtrs,metro,metros",
-  ha: "hectar,hac,hectárea,hectáreas,hectarea,hectareas",
+  ha: "hectar,hac,hectarea,hectareas",
+  ac_ft: "acre pie,acres pie",
   mL: "mls,mililitro,mililitros,cc,cm3,cubic centimeter,cubic centimetre,cubic centimeters,cubic centimetres",
   L: "lt,lts,ltr,ltrs,litro,litros",
-  au_tbsp: "au tablespoon,au tablespoons",
-  oz: "oz weight,oz avdp,oz av,dry oz,dry ounce,dry ounces,weight oz,ounce wt,ounces wt,oz by weight,ounces by weight",
+  au_tbsp: "au tablespoon,au tablespoons,cucharada australiana,cucharadas australianas",
+  oz: "oz weight,oz avdp,oz av,dry oz,dry ounce,dry ounces,weight oz,ounce wt,ounces wt,oz by weight,ounces by weight,onza de peso,onzas de peso",
   lb: "lbs,libra,libras",
   g: "gm,gms,gramo,gramos",
   kg: "kgs,kilo,kilos,kilogramo,kilogramos",
@@ -143,10 +146,11 @@ const MORE: Partial<Record<SimpleUnit, string>> = {
   h: "hr,hrs,hora,horas",
   psi: "p s i",
   "%": "pct,per cent,por ciento",
-  tree: "trunk,trunks",
-  plant: "seedling,seedlings,transplant,transplants,vine,vines,bush,bushes,shrub,shrubs",
-  pot: "container,containers",
-  spot: "hole,holes,hill,hills,mound,mounds,stump,stumps",
+  tree: "trunk,trunks,arbol,arboles,tronco,troncos",
+  plant:
+    "seedling,seedlings,transplant,transplants,vine,vines,bush,bushes,shrub,shrubs,planta,plantas,plantula,plantulas,mata,matas",
+  pot: "container,containers,maceta,macetas",
+  spot: "hole,holes,hill,hills,mound,mounds,stump,stumps,punto,puntos,manchon,manchones,hoyo,hoyos",
 };
 
 const BARE_NAMES: Record<BareMeasure, string> = {
@@ -154,23 +158,24 @@ const BARE_NAMES: Record<BareMeasure, string> = {
   tbsp: "tbsp,tbsps,tbs,tb,tablespoon,tablespoons,cucharada,cucharadas",
   cup: "cup,cups,taza,tazas",
   fl_oz:
-    "fl oz,fl ozs,floz,fluid oz,fluid ounce,fluid ounces,fl ounce,fl ounces,liquid oz,liquid ounce,liquid ounces,liq oz,onza líquida,onzas líquidas,onza liquida,onzas liquidas,onza fluida,onzas fluidas",
+    "fl oz,fl ozs,floz,fluid oz,fluid ounce,fluid ounces,fl ounce,fl ounces,liquid oz,liquid ounce,liquid ounces,liq oz,onza liquida,onzas liquidas,onza fluida,onzas fluidas",
   pt: "pt,pts,pint,pints,pinta,pintas",
-  qt: "qt,qts,quart,quarts,cuarto,cuartos",
-  gal: "gal,gals,gallon,gallons,galón,galon,galones",
+  qt: "qt,qts,quart,quarts,cuarto,cuartos,cuarto de galon,cuartos de galon",
+  gal: "gal,gals,gallon,gallons,galon,galones",
   oz: "oz,ozs,ounce,ounces,onza,onzas",
   a: "a",
 };
 
+// In English they stand before a name, in Spanish behind it: cuartos de galón imperiales.
 const SYSTEM_WORDS: readonly (readonly [UnitSystem, string])[] = [
   ["us", "us,u s,american"],
-  ["imperial", "imp,imperial,uk,british"],
-  ["metric", "metric"],
+  ["imperial", "imp,imperial,uk,british,imperiales"],
+  ["metric", "metric,metrica,metricas"],
 ];
 
 // Of numbers whose unit is no unit of the library.
 const NUMBER_NAMES = {
-  days: "d,day,days,día,días,dia,dias",
+  days: "d,day,days,dia,dias",
   degrees: "°,º,deg,degs,degree,degrees,grado,grados",
 };
 
@@ -181,11 +186,11 @@ export function numberSpellings(unit: NumberUnit): readonly string[] {
 }
 
 /** The longest spelling has so many words. */
-export const MOST_WORDS = 4;
+export const MOST_WORDS = 5;
 
 let spellings: ReadonlyMap<string, Meaning> | undefined;
 
-/** Every spelling that is read, in small letters, words apart by one space and without other signs. */
+/** Every spelling that is read, in small letters, words apart by one space and without accents and other signs. */
 export function knownSpellings(): ReadonlyMap<string, Meaning> {
   spellings ??= gather();
   return spellings;
@@ -209,7 +214,7 @@ function addWithSystem(all: Map<string, Meaning>, meanings: (typeof BARE)["gal"]
   for (const [system, words] of SYSTEM_WORDS) {
     const meaning = meanings[system];
     if ("template" in meaning) continue;
-    for (const word of words.split(",")) all.set(`${word} ${name}`, meaning);
+    for (const word of words.split(",")) all.set(`${word} ${name}`, meaning).set(`${name} ${word}`, meaning);
   }
 }
 
@@ -225,6 +230,7 @@ function namesOf(unit: SimpleUnit): string[] {
 }
 
 const SQUARE = ["cuadrado", "cuadrados", "cuadrada", "cuadradas"];
+const CUBIC = ["cubico", "cubicos", "cubica", "cubicas"];
 
 // ft2 gives: sq ft, sqft, square ft, ft2, sq foot, ...
 function powersOf(unit: SimpleUnit): string[] {
@@ -237,7 +243,7 @@ function powersOf(unit: SimpleUnit): string[] {
     .flatMap((name) => [
       ...words.map((word) => word + name),
       name + exponent,
-      ...(exponent === "2" ? SQUARE.map((word) => `${name} ${word}`) : []),
+      ...(exponent === "2" ? SQUARE : CUBIC).map((word) => `${name} ${word}`),
     ]);
 }
 

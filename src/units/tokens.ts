@@ -1,5 +1,6 @@
 import { type Figures, type SprayMathError, shown } from "../errors.js";
 import { refusal } from "./message.js";
+import { withoutAccents } from "./nearest.js";
 import { type Numeral, type NumeralSigns, numeralAt } from "./numerals.js";
 import { TRADE_TERMS } from "./spellings.js";
 
@@ -9,7 +10,7 @@ export interface Token {
   readonly kind: "number" | "word" | "basis" | "sign";
   /** As it was written. */
   readonly text: string;
-  /** In small letters. */
+  /** In small letters without accents: many keyboards have none. */
   readonly key: string;
   /** Where it begins and ends in the text. */
   readonly start: number;
@@ -59,20 +60,26 @@ const VULGAR: Readonly<Record<string, string>> = {
 
 /** The same text with one sign for every kind of space, prime, stroke and minus, and with digits from 0 to 9. */
 export function withPlainSigns(text: string, { digits }: NumeralSigns): string {
-  return text
-    .replace(/[\u200e\u200f\u061c]/g, "")
-    .replace(/[¼-¾⅐-⅞]/g, (sign) => ` ${VULGAR[sign] ?? sign} `)
-    .replace(/\p{Nd}/gu, (digit) => (digits.includes(digit) ? String(digits.indexOf(digit)) : digit))
-    .replace(
-      /(\p{L})\^?([²³23])/gu,
-      (_, letter, power) => letter + (power === "²" ? "2" : power === "³" ? "3" : power),
-    )
-    .replace(/\((weight|wt|[vw]\/[vw])\)/gi, " $1 ")
-    .replace(/\s/g, " ")
-    .replace(/[−‐‑–—]/g, "-")
-    .replace(/[⁄∕]/g, "/")
-    .replace(/[′’‘]/g, "'")
-    .replace(/[″”“]|''/g, '"');
+  return (
+    text
+      .normalize("NFC")
+      .replace(/[\u200e\u200f\u061c]/g, "")
+      .replace(/[¼-¾⅐-⅞]/g, (sign) => ` ${VULGAR[sign] ?? sign} `)
+      .replace(/\p{Nd}/gu, (digit) => (digits.includes(digit) ? String(digits.indexOf(digit)) : digit))
+      .replace(
+        /(\p{L})\^?([²³23])/gu,
+        (_, letter, power) => letter + (power === "²" ? "2" : power === "³" ? "3" : power),
+      )
+      .replace(/\((weight|wt|[vw]\/[vw])\)/gi, " $1 ")
+      // How Spanish sheets explain them. An "área" by itself is more often a plot.
+      .replace(/área(s?) \(100 m2\)/gi, "are$1")
+      .replace(/\((?:16\.5|66) pies\)/gi, " ")
+      .replace(/\s/g, " ")
+      .replace(/[−‐‑–—]/g, "-")
+      .replace(/[⁄∕]/g, "/")
+      .replace(/[′’‘]/g, "'")
+      .replace(/[″”“]|''/g, '"')
+  );
 }
 
 const LETTER = /\p{L}/u;
@@ -149,7 +156,7 @@ function signAt(text: string, start: number, advice: Advice): Token {
 
 function token(kind: Token["kind"], text: string, start: number, end: number): Token {
   const written = text.slice(start, end);
-  return { kind, text: written, key: written.toLowerCase(), start, end };
+  return { kind, text: written, key: withoutAccents(written.toLowerCase()), start, end };
 }
 
 // gpa is read as gal/ac, and x between numbers as a multiplication sign.

@@ -1399,6 +1399,11 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       range: "{given} es un rango. Escoja una cantidad dentro de él.",
       "unread-sum-order":
         "No se pudo leer {given}. Anote una cantidad, o partes de mayor a menor, por ejemplo 3 ft 6 in.",
+      "not-a-product": "Anote una sola cantidad, no {given}.",
+      "not-two-lengths":
+        "Anote una sola medida, no {given}. Cada lado, y el número de hileras, tiene su propio campo.",
+      "not-two-sides":
+        "Anote una sola área, no {given}. Multiplique los lados, o anote el largo y el ancho de un rectángulo.",
       "number-first": "Empiece con un número, por ejemplo {example.typed}.",
       "unread-number-first": "No se pudo leer {given}. Empiece con un número, por ejemplo {example.typed}.",
       "number-unfinished": "Termine el número.",

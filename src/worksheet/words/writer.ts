@@ -1,9 +1,9 @@
 import type { Figures, QuantityFigure } from "../../errors.js";
 import { descriptionOf } from "../../units/describe.js";
 import { intl } from "../../units/engine.js";
-import { formatQuantity } from "../../units/format.js";
+import { formatQuantity, formatted } from "../../units/format.js";
 import { messageOf, nameIn, type Phrasing, phrased, spoonName } from "../../units/message.js";
-import { multipleOf } from "../../units/multiples.js";
+import { multipleOf, multipliedOut } from "../../units/multiples.js";
 import { numberFormat } from "../../units/numerals.js";
 import { isUnit, resolveUnit } from "../../units/resolve.js";
 import type { BasedFraction, Quantity, Unit } from "../../units/types.js";
@@ -64,12 +64,15 @@ export function writerFor<M extends PhraseWords>(
     // A part of one is a bare number.
     if (value.unit === "1" && !Object.hasOwn(table.units, "1")) return number(value.value, significant);
     const name = unitName(value.unit, Number(value.value.toPrecision(significant)), table, plural, locale);
-    if (name === undefined) return formatQuantity(value, { locale, digits: significant });
+    if (name === undefined) return formatted(value, { locale, digits: significant });
     const { basis } = value as BasedFraction;
     // "2 × 100 gal" is 200 gal; "2 100 gal" would be read as 2100.
     const times = /^\d/.test(name) ? "× " : "";
     return `${number(value.value, significant)} ${times}${name}${basis === undefined ? "" : ` ${basis}`}`;
   };
+  // Outside of the working, whose sums go by the unit, 2 × 100 gal is 200 gal.
+  const summed = (value: Quantity | number, significant: number): string =>
+    written(typeof value === "number" ? value : multipliedOut(value), significant);
   const unit = (name: Unit, count: number): string =>
     unitName(name, count, table, plural, locale) ?? descriptionOf(name).symbol;
   const names = (tool: string): ToolNames | undefined => ownText(table.tools, tool);
@@ -79,7 +82,7 @@ export function writerFor<M extends PhraseWords>(
       const spoon = spoonName(figure);
       if (spoon !== undefined) return names(spoon)?.one ?? spoon;
       return isQuantity(figure)
-        ? written(figure, significant)
+        ? summed(figure, significant)
         : `${number(figure.value, significant)} ${figure.unit}`;
     },
     typed: (figure) =>
@@ -95,8 +98,8 @@ export function writerFor<M extends PhraseWords>(
   return {
     messages: table,
     fill: (text, figures, significant = SUMMARY_DIGITS) => phrased(text, figures, phrasing(significant)),
-    short: (value) => written(value, SUMMARY_DIGITS),
-    three: (value) => written(value, FIELD_DIGITS),
+    short: (value) => summed(value, SUMMARY_DIGITS),
+    three: (value) => summed(value, FIELD_DIGITS),
     exact: (value) => written(value, EXACT_DIGITS),
     long: (value) => written(value, digits),
     decimals: ({ value, unit: name }, decimals) => {

@@ -118,6 +118,25 @@ describe("an example in a message", () => {
     expect(said("metric")).toContain("Add the unit that was measured or that the label gives, such as 3 mL.");
   });
 
+  it("goes by the plant where the job does", () => {
+    const said = (form: string, rate: string, system?: "metric") => {
+      const job = {
+        size: { kind: "count", count: "30 trees", each: "3 fl oz" },
+        sprayer: { tank: "4 gal" },
+        products: [{ name: "Product A", form, rate }],
+        tools: "syringes",
+      };
+      const { issues } = errorOf(() => parseBatchInput(job, system && { system }));
+      return issues.find(({ path }) => path === "products[0].rate")?.message;
+    };
+    expect(said("liquid", "")).toBe("Enter the label's rate, such as 5 mL/plant.");
+    expect(said("dry", "", "metric")).toBe("Enter the label's rate, such as 5 g/plant.");
+    expect(said("liquid", "0.5 mL/xyz")).toBe(
+      'The unit "xyz" isn\'t known here. Measure in one such as "mL/plant".',
+    );
+    expect(said("dry", "2 g per")).toContain("such as 2 g/plant.");
+  });
+
   it("is a weight where the product is dry, and goes by the form that stands nearest", () => {
     says(
       product("dry", "3 g"),

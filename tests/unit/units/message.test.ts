@@ -97,6 +97,7 @@ describe("a message", () => {
     expect(said(3, "metric_cup")).toBe("3 metric cups");
     expect(said(2, "gal/ac")).toBe("2 gal/ac");
     expect(said(2, "1000plant")).toBe("2 thousands of plants");
+    expect(said(50, "100ft")).toBe("50 × 100 ft");
   });
 
   it("makes an error with its figures as data", () => {

@@ -7,11 +7,14 @@ import {
   parseNumber,
   parseQuantity,
   qty,
+  type Unit,
+  unitsOf,
 } from "../../../src/units/index.ts";
 import { textReader } from "../../../src/units/parse.ts";
-import { simpleUnits } from "../../../src/units/resolve.ts";
+import { resolveUnit, simpleUnits } from "../../../src/units/resolve.ts";
 import { knownSpellings } from "../../../src/units/spellings.ts";
 import { COMPOUNDS, TABLE } from "../../../src/units/table.ts";
+import { SPANISH_WORDS } from "../../../src/words/es.ts";
 import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 type Case = readonly [text: string, value: number, unit: string, options?: ParseOptions];
@@ -126,8 +129,6 @@ describe("parseQuantity reads", () => {
       ["1.5 oz wt per 1,000 sq ft", 1.5, "oz/1000ft2"],
       ["1.5 oz. wt./1000 sq. ft.", 1.5, "oz/1000ft2"],
       ["1.5 ounces (weight) per 1,000 square feet", 1.5, "oz/1000ft2"],
-      ["3 × 1,000 sq ft", 3, "1000ft2"],
-      ["3 x 100 gal/ac", 3, "100gal/ac"],
       ["2 thousands of square feet", 2, "1000ft2"],
       ["20 GPA", 20, "gal/ac"],
       ["0.4 gpm", 0.4, "gal/min"],
@@ -249,7 +250,8 @@ describe("parseQuantity reads", () => {
 
   it("lists its spellings in the form in which it looks them up", () => {
     for (const spelling of knownSpellings().keys())
-      expect(spelling).toMatch(/^(%|'|"|\p{L}+[23]?( \p{L}+[23]?){0,3})$/u);
+      expect(spelling).toMatch(/^(%|'|"|\p{L}+[23]?( \p{L}+[23]?){0,4})$/u);
+    expect([...knownSpellings().keys()].filter((one) => one !== one.normalize("NFD"))).toEqual([]);
   });
 });
 
@@ -288,7 +290,10 @@ describe("parseQuantity asks", () => {
       expect(message).toMatch(/^Is "[MGTtLlg]+" an? .* or .*\? Write .*\.$/);
       const [, ...answers] = [...message.matchAll(/"([^"]+)"/g)].map((match) => match[1]);
       expect(answers.length).toBeGreaterThan(1);
-      for (const answer of answers) expect(parseQuantity(`5 × ${answer}`).value).toBe(5);
+      for (const answer of answers) {
+        const before = answer?.startsWith("1,000") ? "5 fl oz/" : "5 ";
+        expect(parseQuantity(before + answer).value).toBe(5);
+      }
     },
   );
 
@@ -398,8 +403,6 @@ describe("parseQuantity reads what looks like these", () => {
     ["2 L/1,000 m row", 2, "L/1000m"],
     ["8 g/100 m²", 8, "g/100m2"],
     ["8 kg per 1,000 square metres", 8, "kg/1000m2"],
-    ["3 × 100 ft", 3, "100ft"],
-    ["12 100ft2", 12, "100ft2"],
     ["50 mL/plant", 50, "mL/plant"],
     ["2 fl oz per tree", 2, "fl_oz/tree"],
     ["3 g/pot", 3, "g/pot"],
@@ -411,6 +414,84 @@ describe("parseQuantity reads what looks like these", () => {
     ["30 trunks", 30, "tree"],
     ["5 mL per trunk", 5, "mL/tree"],
   ]);
+});
+
+describe("the names that Spanish sheets print, read back", () => {
+  const NAMES = Object.entries(SPANISH_WORDS.units) as [Unit, { one: string; other: string }][];
+  const plainLetters = (text: string): string => text.normalize("NFD").replace(/\p{M}/gu, "");
+  const locale = "es-US";
+
+  it.each(NAMES)("%s: one and several, with and without accents, in capitals", (unit, { one, other }) => {
+    const dimension = describeUnit(unit).dimension;
+    const written = [`1 ${one}`, `2 ${other}`, `0.5 ${other}`];
+    // An area without its accent, and not explained, is a plot.
+    if (unit !== "are") written.push(`1 ${plainLetters(one)}`, `2 ${plainLetters(other)}`);
+    for (const text of [...written, ...written.map((one) => one.toUpperCase().normalize("NFD"))]) {
+      const asUnit = parseQuantity(text, { locale, dimension });
+      expect(asUnit, text).toEqual({ value: Number.parseFloat(text), unit });
+    }
+  });
+
+  it("and every rate, with a stroke and in words", () => {
+    const names = new Map<string, { one: string; other: string }>(NAMES);
+    let read = 0;
+    for (const dimension of Object.keys(COMPOUNDS) as Dimension[])
+      for (const unit of unitsOf(dimension)) {
+        const { over, per } = resolveUnit(unit);
+        const [top, bottom] = [names.get(over), names.get(per ?? "")];
+        if (top === undefined || bottom === undefined || unit === "mph") continue;
+        for (const per of ["/", " por ", " por cada "]) {
+          const text = `2 ${top.other}${per}${bottom.one}`;
+          const meant = unit === "lb/in2" && dimension !== "massRate" ? "psi" : unit;
+          expect(parseQuantity(text, { locale, dimension }), text).toEqual(qty(2, meant));
+          read++;
+        }
+      }
+    expect(read).toBeGreaterThan(500);
+  });
+
+  reads([
+    ["30 árboles", 30, "tree"],
+    ["30 arboles", 30, "tree"],
+    ["300 macetas", 300, "pot"],
+    ["0.5 mL/maceta", 0.5, "mL/pot"],
+    ["50 mL por árbol", 50, "mL/tree"],
+    ["20 puntos", 20, "spot"],
+    ["20 manchones", 20, "spot"],
+    ["300 plántulas", 300, "plant"],
+    ["5 mL/1,000 plantas", 5, "mL/1000plant"],
+    ["2 cuartos de galón", 2, "qt"],
+    ["3 cuartos de galón/acre", 3, "qt/ac"],
+    ["2 cuartos de galón imperiales", 2, "imp_qt"],
+    ["12 onzas de peso/acre", 12, "oz/ac"],
+    ["12 onzas líquidas por 1,000 pies cuadrados", 12, "fl_oz/1000ft2"],
+    ["3 millas por hora", 3, "mph"],
+    ["20 pulgadas", 20, "in"],
+    ["2 libras por acre", 2, "lb/ac"],
+    ["2 áreas (100 m²)", 2, "are"],
+  ]);
+
+  it("and not an área by itself, which is a plot", () => {
+    for (const text of ["3 areas", "3 áreas"])
+      expectRefused(() => parseQuantity(text), "unknown-unit", "text");
+  });
+});
+
+describe("the names that English sheets print, read back", () => {
+  it.each(simpleUnits())("%s: its name for one and for several, and its symbol", (unit) => {
+    if (unit === "1") return;
+    const { dimension, singular, plural, symbol } = describeUnit(unit);
+    const isMultiple = /^1[\d,]/.test(symbol);
+    for (const name of isMultiple ? [plural] : [singular, plural, symbol])
+      expect(parseQuantity(`2 ${name}`, { dimension }), name).toEqual(qty(2, unit));
+    // As what a rate is for, a round number is its unit.
+    if (isMultiple)
+      for (const name of [singular, symbol]) {
+        const rate =
+          dimension === "volume" || dimension === "area" || dimension === "length" || dimension === "count";
+        if (rate) expect(parseQuantity(`2 fl oz/${name}`), name).toEqual(qty(2, `fl_oz/${unit}` as Unit));
+      }
+  });
 });
 
 describe("parseQuantity refuses", () => {
@@ -439,6 +520,49 @@ describe("parseQuantity refuses", () => {
     if (meant !== undefined) expect(parseQuantity(`${meant} L`, { locale }).unit).toBe("L");
   });
 
+  // With 100 and 1,000, that are also in units of rates: 50 x 100 ft is no 5,000 ft of row.
+  describe("the sides of a plot, or rows times their length,", () => {
+    const TEXTS = [
+      ...["50 x 100 ft", "50x100 ft", "4x8 ft", "14 × 160 ft", "14 x 1000 ft", "3*100 ft", "50 by 100 ft"],
+      ...["50 ft x 100 ft", "50' x 100'", "50 ft by 100 ft", "3 times 100 ft", "50 x 100", "10 x 20 x 30 ft"],
+      ...["14 rows x 160 ft", "3 rows of 100 ft", "1 row × 100 ft", "14 rows", "2 x 100 sq ft"],
+      ...["2 por 100 m", "50 x 100 m", "50 m por 100 m", "14 hileras de 100 m", "3 veces 100 m"],
+    ];
+
+    it.each(TEXTS)("%s, where one amount is asked for", (text) => {
+      const refused = (dimension?: "length" | "area" | "volume") => {
+        const { issues } = refusal(() =>
+          dimension ? parseQuantity(text, { dimension }) : parseQuantity(text),
+        );
+        expect(issues.map(({ code }) => code)).toEqual(["unreadable"]);
+        return issues[0]?.message;
+      };
+      const shown = text.replaceAll('"', '\\"');
+      expect(refused("length")).toBe(
+        `Enter one length, not "${shown}". Each side, and the number of rows, has its own field.`,
+      );
+      expect(refused("area")).toBe(
+        `Enter one area, not "${shown}". Multiply the sides, or enter a rectangle's length and width.`,
+      );
+      expect(refused("volume")).toBe(`Enter one amount, not "${shown}".`);
+      expect(refused()).toBe(`Enter one amount, not "${shown}".`);
+    });
+
+    it("and keeps to rates in Spanish, and to a sign between a number and its unit", () => {
+      expect(parseQuantity("2 mL por 100 m")).toEqual(qty(2, "mL/100m"));
+      expect(parseQuantity("4 × tablespoons")).toEqual(qty(4, "tbsp"));
+    });
+  });
+
+  it.each([
+    ["1 100m", "1 100", "1100"],
+    ["2 100m2", "2 100", "2100"],
+    ["12 100ft2", "12 100", "12100"],
+  ])("%s, where a space may have slipped in", (text, given, meant) => {
+    const { message } = refusal(() => parseQuantity(text));
+    expect(message).toBe(`Is "${given}" one number? Write it without the space: ${meant}.`);
+  });
+
   it.each([
     ["gal", '"gal"', "Start with a number, such as 5 gal."],
     ["abc", '"abc"', "Start with a number, such as 5 gal."],
@@ -457,7 +581,6 @@ describe("parseQuantity refuses", () => {
     ["2 1,000 sq ft", '"1,000 sq ft"', "Enter one amount"],
     ["2 3/2 gal", '"3/2 gal"', "Enter one amount"],
     ["2 1/0 gal", '"1/0 gal"', "Enter one amount"],
-    ["10 x 20 ft", '"20 ft"', "Enter one amount with its unit, such as 10 ft."],
     ["5 gal v/v", '"v/v"', "Enter one amount"],
     ["5² gal", '"²"', "Enter one amount"],
     ["~5 gal", '"~5"', "Enter one amount"],

@@ -386,7 +386,7 @@ describe("issueText", () => {
       ).slice("Debe ser ".length, -" o menos.".length);
     expect(limit(qty(2, "fl_oz/1000ft2"))).toBe("2 onzas líquidas/1,000 pies cuadrados");
     expect(limit(qty(1, "gal/ac"))).toBe("1 galón/acre");
-    expect(limit(qty(2, "100gal"))).toBe("2 × 100 galones");
+    expect(limit(qty(2, "100gal"))).toBe("200 galones");
     expect(limit(qty(2, "pt/100gal"))).toBe("2 pintas/100 galones");
     expect(limit(qty(1.5, "L/ac"), "es-ES")).toBe("1,5 L/acre");
     expect(limit(qty(3, "mph"))).toBe("3 millas por hora");
