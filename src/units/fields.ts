@@ -302,9 +302,7 @@ export function isObject(input: unknown, check: Check, fields: readonly string[]
     "not-a-quantity",
     isKnown ? "fields-expected" : "object-expected",
     "",
-    isKnown
-      ? "Enter an object, not {given}: {fields}."
-      : "This must be an object, not {given}.",
+    isKnown ? "Enter an object, not {given}: {fields}." : "This must be an object, not {given}.",
     { given: shown(input), ...(isKnown && { fields }) },
   );
   return false;
