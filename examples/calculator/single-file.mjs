@@ -72,7 +72,7 @@ const NEVER_SHOWN = new RegExp(
     "^(price-|density-|unit-dimension|quantity-not-text|list-(missing|of|expected)|choice-|choose$|no-mark(-from-least)?$|mark-twice)",
     "^(nozzles-over|nozzle-width|swath-is|all-ground|carrier-(under|near)-least-batch|overlap-too-wide|no-ground-left|no-stock|too-many-marks|reserve-(kind|range))",
     "^(yes-or-no|resolution-and|areas-of|bases-|divided-|locale-|version-|formula-|input-unreadable|spreader-set-for|area-(un|is))",
-    "^(text-(expected|such)|choice-|choose-(unit|fields)|list-(expected|of)|quantity-expected|number-not-text|finite-number|rows-incomplete)",
+    "^(text-(expected|such)|choose-(unit|fields)|quantity-expected|number-not-text|finite-number|rows-incomplete)",
     "^(enter-time|time-unreadable|start-after-end)",
     "^(Simpson|Heron|mid-ordinate|trapezoidal)",
   ].join("|"),
