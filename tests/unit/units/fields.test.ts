@@ -198,7 +198,7 @@ describe("an object", () => {
     expectRefused(() => reads(RANGE, null), "missing", "x", "This part is missing. Enter: low, high.");
     const loose = object<{ readonly low?: number | undefined }>({ low: optional(number("The low one.")) });
     expectRefused(() => reads(loose, null), "missing", "x", "This part is missing. Enter: low.");
-    expectRefused(() => reads(loose, 5), "not-a-quantity", "x", "an object, not 5. Enter: low.");
+    expectRefused(() => reads(loose, 5), "not-a-quantity", "x", "an object, not 5: low.");
     for (const [other, words] of [
       [5, "not 5"],
       ["a", 'not "a"'],
