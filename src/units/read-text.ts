@@ -585,13 +585,25 @@ function readUnder(reading: QuantityReading, over: SimpleUnit): SimpleUnit {
   });
 }
 
-// per thousand sq ft
-const COUNTS: Readonly<Record<string, number>> = { thousand: 1000, hundred: 100 };
+// per thousand sq ft, por mil pies cuadrados
+const COUNTS: Readonly<Record<string, number>> = {
+  thousand: 1000,
+  mil: 1000,
+  k: 1000,
+  hundred: 100,
+  cien: 100,
+};
 
+// 100, one hundred, 1K
 function readCount(reading: QuantityReading): number {
-  if (nextIs(reading, "number")) return readAmount(reading, oneAmount(reading.example));
-  const word = Object.keys(COUNTS).find((one) => takes(reading, one));
-  return word === undefined ? 1 : (COUNTS[word] as number);
+  const isNumber = nextIs(reading, "number");
+  const number = isNumber ? readAmount(reading, oneAmount(reading.example)) : 1;
+  if (!isNumber) takes(reading, "one");
+  const [word, next] = reading.tokens.slice(reading.at);
+  // "k m2" is 1,000 square meters or a square kilometer.
+  const isUnclear = word?.key === "k" && knownSpellings().has(`k${next?.key}`);
+  const times = isUnclear ? undefined : Object.keys(COUNTS).find((one) => takes(reading, one));
+  return times === undefined ? number : number * (COUNTS[times] as number);
 }
 
 /** 1,000 ft 2 and 1,000 ft sq are square feet. */
@@ -706,7 +718,7 @@ function noUnit(
     );
   const [meant, other] = nearestSigns(
     written.slice(0, 40),
-    spellings.filter((spelling) => canStand(meaningOf(spelling), over, reading)),
+    slippedNames(typed, spellings).filter((spelling) => canStand(meaningOf(spelling), over, reading)),
   );
   const given = shown(written);
   if (meant !== undefined && other !== undefined)
@@ -715,7 +727,54 @@ function noUnit(
       template: 'The unit {given} isn\'t known here. Write "{meant}" or "{other}", whichever was measured.',
       figures: { given, meant, other },
     });
-  return unknown(unknownUnitOr(given, meant, descriptionOf(example.unit).symbol));
+  return meant === undefined && over !== undefined
+    ? unknownPer(given, reading)
+    : unknown(unknownUnitOr(given, meant, descriptionOf(example.unit).symbol));
+}
+
+// What rates are given per, by what that measures: in US units, and in others.
+const PER: Partial<Record<Dimension, readonly (readonly [Unit, Unit])[]>> = {
+  area: [
+    ["ac", "1000ft2"],
+    ["ha", "100m2"],
+  ],
+  volume: [
+    ["gal", "100gal"],
+    ["L", "100L"],
+  ],
+  length: [
+    ["100ft", "1000ft"],
+    ["100m", "1000m"],
+  ],
+  count: [["plant", "1000plant"]],
+  time: [["min", "h"]],
+  mass: [["lb", "kg"]],
+};
+
+/** The error for what can't stand under a stroke. It offers no other rate: the number would stay, and be another amount. */
+function unknownPer(given: string, { example, system }: QuantityReading): SprayMathError {
+  const [, per] = example.unit.split("/");
+  const pers = per === undefined ? undefined : PER[dimensionOf(per as Unit)];
+  const those = system === "us" ? pers?.[0] : pers?.at(-1);
+  if (those === undefined)
+    return unknown(unknownUnitOr(given, undefined, descriptionOf(example.unit).symbol));
+  const [one, other] = those.map((unit) => ({ value: 1, unit })) as [Quantity, Quantity];
+  return unknown({
+    key: "per-unit-unknown",
+    template: "The unit {given} isn't known here. Write how much that is per {one.unit} or per {other.unit}.",
+    figures: { given, one, other },
+  });
+}
+
+/**
+ * Those of all the names that a text may be with a slip in it. What stands before a name is no slip: K sq ft and Cft are a number of
+ * them, and hPa isn't kPa.
+ */
+function slippedNames(text: string, names: readonly string[]): readonly string[] {
+  const rest = text.slice(1);
+  if (names.includes(text)) return [text];
+  if (/^[a-z] /i.test(text) || names.includes(rest)) return [];
+  return names.filter((name) => name[0] === text[0] && editsBetween(rest, name) >= editsBetween(text, name));
 }
 
 function unitUnfinished(written: string): SprayMathError {
@@ -786,11 +845,7 @@ function readPer(reading: QuantityReading, { value, unit: over }: Quantity<Simpl
     return unit;
   }
   const written = reading.text.slice(start, reading.tokens[reading.at - 1]?.end);
-  const flipped = unit.split("/").reverse().join("/");
-  const flippedBack = isUnit(flipped) ? descriptionOf(flipped).symbol : undefined;
-  throw unknown(
-    unknownUnitOr(shown(descriptionOf(over).symbol + written), flippedBack, descriptionOf(ofPlace).symbol),
-  );
+  throw unknownPer(shown(descriptionOf(over).symbol + written), reading);
 }
 
 // What people say for "per": 2 tbsp in a gallon, 2 fl oz for 1,000 sq ft. The longer ones come first.

@@ -147,25 +147,26 @@ export function simpleUnits(): SimpleUnit[] {
   return [...Object.values(TABLE).flatMap((units) => Object.keys(units)), "mph"] as SimpleUnit[];
 }
 
-// "gallons" is nearest to a name of `gal`, though far from `gal` itself. Another number is another amount, not another spelling.
+// "gallons" is nearest to a name of `gal`, though far from `gal` itself. Another number, or what
+// stands before a name, is another amount and not another spelling.
 function nearestSimple(text: string): string | undefined {
   const names = new Map<string, string>();
   const typed = countAndName(text);
   for (const unit of simpleUnits()) {
     const { singular, plural, symbol } = simpleEntry(unit)?.entry ?? { singular: "", plural: "", symbol: "" };
     for (const text of [symbol, plural, singular, unit]) {
-      const { count, name } = countAndName(text);
-      if (name !== "" && count === typed.count) names.set(name, unit);
+      const { start, name } = countAndName(text);
+      if (start === typed.start) names.set(name, unit);
     }
   }
   const name = nearest(typed.name, [...names.keys()]);
   return name === undefined ? undefined : names.get(name);
 }
 
-/** `1,000 sq ft` is 1,000 of `sq ft`. */
-function countAndName(text: string): { readonly count: number; readonly name: string } {
-  const [digits = ""] = /^[\d,]*/.exec(text) ?? [];
-  return { count: Number(digits.replaceAll(",", "")) || 1, name: text.slice(digits.length) };
+/** `1,000 sq ft` starts with `1000s`, and its name is `sq ft`. */
+function countAndName(text: string): { readonly start: string; readonly name: string } {
+  const [, count = "", name = ""] = /^([\d,]*) *(.*)/.exec(text.toLowerCase()) ?? [];
+  return { start: count.replaceAll(",", "") + name[0], name };
 }
 
 /** The unit that a text was probably meant to be. */

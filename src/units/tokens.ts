@@ -159,10 +159,20 @@ function token(kind: Token["kind"], text: string, start: number, end: number): T
   return { kind, text: written, key: withoutAccents(written.toLowerCase()), start, end };
 }
 
-// gpa is read as gal/ac, and x between numbers as a multiplication sign.
+// Ksf and MSF: a number of square feet.
+const COUNTED = /^(?:k(?=[sl]f|sq|ft|gal)|m(?=sf|sq))/;
+
+// gpa is read as gal/ac, x between numbers as a multiplication sign, and Ksf as K sf.
 function spelledOut(word: Token): Token[] {
   if (word.kind !== "word") return [word];
   if (word.key === "x") return [{ ...word, kind: "sign", key: "×" }];
+  if (COUNTED.test(word.key)) {
+    const [cut, at] = [word.text.slice(1), word.start + 1];
+    return [
+      { ...word, text: word.text.slice(0, 1).toUpperCase(), key: word.key.slice(0, 1), end: at },
+      { ...word, text: cut, key: word.key.slice(1), start: at },
+    ];
+  }
   const term = Object.hasOwn(TRADE_TERMS, word.key) ? TRADE_TERMS[word.key] : undefined;
   if (term === undefined) return [word];
   const [over, per] = term;

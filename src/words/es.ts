@@ -1426,6 +1426,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       "unit-unknown": 'Aquí no se conoce la unidad {given.kind}. Mida en una como "{example}".',
       "unit-either":
         'Aquí no se conoce la unidad {given.kind}. Anote "{meant}" o "{other}", la que se midió.',
+      "per-unit-unknown":
+        "Aquí no se conoce la unidad {given.kind}. Anote cuánto es por {one.unit} o por {other.unit}.",
       "per-unit-not-typed":
         'Agregue la unidad después de {given}, por ejemplo "{area.unit}" o "{volume.unit}".',
       "wait-before-end": "{wait} es antes del final, {finished}. Revise los dos.",

@@ -569,6 +569,11 @@ describe("the front door", () => {
       ...LAWN,
       spreader: { hopper: qty(20, "lb"), directions: 2 },
     });
+    const named = { ...form, product: { name: "Product A", rate: "5 lb/Ksf" } };
+    expect(parseSpreadingInput(named)).toEqual(parseSpreadingInput(form));
+    const unknown = { ...form, product: { name: "Product A", rate: "5 lb/mz" } };
+    const words = "Write how much that is per ac or per 1,000 sq ft.";
+    expectRefused(() => parseSpreadingInput(unknown), "unknown-unit", "product.rate", words);
     expect(spreadingInputSchema().safeParse(form).success).toBe(true);
     expectRefused(() => parseSpreadingInput({ ...form, size: TREES.size }), "conflict", "size", "not both");
   });

@@ -84,6 +84,16 @@ describe("an example in a message", () => {
     );
   });
 
+  it("is of the part under the stroke alone where that isn't known: another rate would be another amount", () => {
+    const words = (unit: string) =>
+      `The unit "${unit}" isn't known here. Write how much that is per ac or per 1,000 sq ft.`;
+    says(product("dry", "2 kg/mz"), "products[0].rate", words("mz"));
+    says(product("dry", "2 lb/C sq ft"), "products[0].rate", words("C sq ft"));
+    says(product("liquid", "2 pt/ac", { max: "3 pt/mz" }), "products[0].label.max", words("mz"));
+    const read = parsePlanInput(product("liquid", "1.2 fl oz/K sq ft")).products[0]?.rate;
+    expect(read).toEqual(qty(1.2, "fl_oz/1000ft2"));
+  });
+
   it("is in fluid ounces or milliliters for what a jug or a spoon holds: in gallons it would be far off", () => {
     const job = {
       ...TYPED,
@@ -132,7 +142,7 @@ describe("an example in a message", () => {
     expect(said("liquid", "")).toBe("Enter the label's rate, such as 5 mL/plant.");
     expect(said("dry", "", "metric")).toBe("Enter the label's rate, such as 5 g/plant.");
     expect(said("liquid", "0.5 mL/xyz")).toBe(
-      'The unit "xyz" isn\'t known here. Measure in one such as "mL/plant".',
+      'The unit "xyz" isn\'t known here. Write how much that is per plant or per 1,000 plants.',
     );
     expect(said("dry", "2 g per")).toContain("such as 2 g/plant.");
   });
@@ -218,11 +228,11 @@ describe("an example in a message", () => {
     );
   });
 
-  it("turns a rate that is upside down", () => {
+  it("never turns a rate that is upside down: with the same number it would be another amount", () => {
     says(
       product("liquid", "1 ac/qt"),
       "products[0].rate",
-      'The unit "ac/qt" isn\'t known here. Did you mean "qt/ac"?',
+      'The unit "ac/qt" isn\'t known here. Write how much that is per ac or per 1,000 sq ft.',
     );
   });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { SprayMathError } from "../../../src/errors.ts";
 import {
   type Dimension,
   describeUnit,
@@ -624,8 +625,8 @@ describe("parseQuantity refuses", () => {
     ["5 tblsp", '"tblsp"', 'Did you mean "tbsp"?'],
     ["5 dry quarts", '"dry quarts"', "isn't known here"],
     ["5 constructor", '"constructor"', 'Measure in one such as "gal".'],
-    ["5 gal per psi", '"gal per psi"', 'Measure in one such as "gal/ac".'],
-    ["5 mph/h", '"mph/h"', 'Measure in one such as "gal/ac".'],
+    ["5 gal per psi", '"gal per psi"', "Write how much that is per ac or per 1,000 sq ft."],
+    ["5 mph/h", '"mph/h"', "Write how much that is per ac or per 1,000 sq ft."],
     ["1e3 ft", '"e3 ft"', "isn't known here"],
     ["5 ℓ", '"ℓ"', 'Measure in one such as "gal".'],
   ])("%s, not knowing %s", (text, part, words) => {
@@ -778,11 +779,129 @@ describe("a unit that isn't known", () => {
   });
 });
 
+describe("a number in the unit under the stroke", () => {
+  reads([
+    ["1.2 oz wt/K sq ft", 1.2, "oz/1000ft2"],
+    ["2 fl oz/1K sq ft", 2, "fl_oz/1000ft2"],
+    ["1 lb per 1k sq ft", 1, "lb/1000ft2"],
+    ["0.5 mL / K sq. ft.", 0.5, "mL/1000ft2"],
+    ["5 lb/Ksf", 5, "lb/1000ft2"],
+    ["5 lb/1Ksqft", 5, "lb/1000ft2"],
+    ["5 lb/k ft2", 5, "lb/1000ft2"],
+    ["5 lb/kft²", 5, "lb/1000ft2"],
+    ["2 lb/1000 sf", 2, "lb/1000ft2"],
+    ["2 lb/1000sf", 2, "lb/1000ft2"],
+    ["2 lb/1,000 SF", 2, "lb/1000ft2"],
+    ["2 lb/1,000sqft", 2, "lb/1000ft2"],
+    ["2 lb per thousand square feet", 2, "lb/1000ft2"],
+    ["2 lb per one thousand square feet", 2, "lb/1000ft2"],
+    ["2 lb per 1 thousand sq ft", 2, "lb/1000ft2"],
+    ["2 libras por mil pies cuadrados", 2, "lb/1000ft2"],
+    ["2 libras por 1 mil pies cuadrados", 2, "lb/1000ft2"],
+    ["2 lb por 100 galones", 2, "lb/100gal"],
+    ["2 lb por cien galones", 2, "lb/100gal"],
+    ["2 lb/100 gal", 2, "lb/100gal"],
+    ["5,000 sf", 5000, "ft2"],
+    ["100 lf", 100, "ft"],
+    ["2 oz wt/100 LF", 2, "oz/100ft"],
+    ["2 oz wt/K lf", 2, "oz/1000ft"],
+  ]);
+
+  it("is asked about where it is M", () => {
+    for (const text of ["2 lb/M", "2 lb/M sq ft", "2 lb/MSF", "2 lb/msf", "2 lb/Msqft", "5 msf"])
+      expect(refusal(() => parseQuantity(text)).issues[0]?.key, text).toBe("meter-or-mile");
+  });
+
+  const counted = simpleUnits().flatMap((unit) => {
+    const [, count, of] = /^(\d+)(\D.*)$/.exec(unit) ?? [];
+    return of === undefined ? [] : [{ unit, count: Number(count), of: of as Unit }];
+  });
+  const namesOf = (unit: Unit) => {
+    const { symbol, plural, singular } = describeUnit(unit);
+    return [unit, symbol, plural, singular, symbol.replaceAll(" ", "")];
+  };
+
+  it.each(counted)("is read as it was written: $unit", ({ unit, count, of }) => {
+    const words = count === 1000 ? ["thousand", "one thousand", "mil", "1 mil"] : ["hundred", "one hundred"];
+    const numbers = [...words, String(count), count.toLocaleString("en-US")];
+    for (const name of namesOf(of))
+      for (const written of numbers.flatMap((number) =>
+        /\d$/.test(number) ? [`${number} ${name}`, number + name] : [`${number} ${name}`],
+      )) {
+        expect(parseQuantity(`2 lb/${written}`), written).toEqual({ value: 2, unit: `lb/${unit}` });
+        expect(parseQuantity(`2 lb per ${written}`), written).toEqual({ value: 2, unit: `lb/${unit}` });
+      }
+  });
+
+  // Kmph is a speed as it is, and no rate is per part per million.
+  const single = simpleUnits().filter((unit) => /^\D/.test(unit) && unit !== "mph" && unit !== "ppm");
+  const outcome = (text: string): readonly [Unit?, SprayMathError?] => {
+    try {
+      return [parseQuantity(text).unit];
+    } catch (error) {
+      return [undefined, error as SprayMathError];
+    }
+  };
+
+  it.each(single)("is never left out or changed: %s", (of) => {
+    const over = /ft3|m3|gal|L/.test(of) ? "fl oz" : "lb";
+    const names = namesOf(of).filter((name) => /^[a-z]/i.test(name));
+    // With a slip in it, too.
+    const slips = names.filter((name) => name.length > 4).map((name) => name.replace(/(.)(.)$/, "$2$1"));
+    const counts = ["K ", "k ", "1K ", "1k ", "K", "k", "C ", "C", "1 C ", "D ", "dozen ", "MM "];
+    for (const name of [...names, ...slips])
+      for (const count of counts.filter((count) => names.includes(name) || count.endsWith(" "))) {
+        // kg, km, cm and the like are what they say.
+        if (knownSpellings().has(`${count}${name}`.toLowerCase().replace("²", "2").replace("³", "3")))
+          continue;
+        for (const text of [`2 ${over}/${count}${name}`, `2 ${count}${name}`]) {
+          const [read, error] = outcome(text);
+          if (read !== undefined) expect(read.split("/")[1], text).toBe(`1000${of}`);
+          const { given, meant } = error?.issues[0]?.figures ?? {};
+          // What is said of the name alone leaves the number as it is.
+          if (given !== `"${name}"`) expect(meant, text).toBeUndefined();
+        }
+      }
+  });
+});
+
+describe("an unknown unit under the stroke", () => {
+  it.each<[string, ParseOptions, string]>([
+    ["2 kg/mz", {}, '"mz" isn\'t known here. Write how much that is per ac or per 1,000 sq ft.'],
+    ["2 lb/mz", { dimension: "massRate" }, "Write how much that is per ac or per 1,000 sq ft."],
+    ["2 kg/mz", { system: "metric" }, "Write how much that is per ha or per 100 m²."],
+    [
+      "2 lb/C gal",
+      { dimension: "density" },
+      '"C gal" isn\'t known here. Write how much that is per gal or per 100 gal.',
+    ],
+    ["2 fl oz/vat", { dimension: "volumeConcentration" }, "per gal or per 100 gal."],
+    ["2 mL/vat", { dimension: "volumeConcentration", system: "metric" }, "per L or per 100 L."],
+    ["2 fl oz/bulb", { dimension: "volumePerCount" }, "per plant or per 1,000 plants."],
+    ["2 fl oz/vara", { dimension: "volumePerLength" }, "per 100 ft or per 1,000 ft."],
+    ["2 gal/blink", { dimension: "flow" }, "per min or per h."],
+    ["2 kg/k m2", {}, '"k m2" isn\'t known here. Write how much that is per ac'],
+    // The other way around it is another amount.
+    ["5 ac/gal", {}, '"ac/gal" isn\'t known here.'],
+  ])("%s: the message is about that part only", (text, options, words) => {
+    const { message } = refusal(() => parseQuantity(text, options));
+    expect(message).toContain(words);
+    expect(message.length).toBeLessThanOrEqual(160);
+    expect(message).not.toMatch(/Did you mean/);
+  });
+
+  it("is 1,000 of a unit that is only known by itself", () => {
+    expect(refusal(() => parseQuantity("2 fl oz/K gal")).message).toBe(
+      "Enter the amount for 1 gal, not for 1,000 gal.",
+    );
+  });
+});
+
 describe("an example in place of text that can't be read", () => {
   it.each<[string, Dimension, string]>([
     ["9 s per plant", "time", 'Measure in one such as "s".'],
-    ["9 s per plant", "volumePerCount", 'Measure in one such as "mL/plant".'],
-    ["2 lb per xyz", "massRate", 'Measure in one such as "lb/ac".'],
+    ["9 s per plant", "volumePerCount", "Write how much that is per plant or per 1,000 plants."],
+    ["2 lb per xyz", "massRate", "Write how much that is per ac or per 1,000 sq ft."],
     ["2 lb foo", "massRate", "such as 5 lb/ac."],
     ["2 lb foo", "mass", "such as 2 lb."],
     // The number of another unit would mislead.
