@@ -1,12 +1,12 @@
 // Writes practice problems for a class and the keys for their teacher, as Markdown and as HTML to print, and those of the whole
-// class once more on one page each.
+// class once more on one page each; and slides for the board, a worked example of each topic.
 //   node main.mjs [topic ...] [--students 30] [--set 1] [--problems 8] [--difficulty 2] [--units us|metric|imperial]
 //                 [--language en|es] [--locale en-US] [--class "Evening class"] [--lines 6] [--key short|long] [--cards] [--out sheets]
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { parseArgs } from "node:util";
 import { SprayMathError } from "swath-to-spoon";
-import { ENGLISH_PRACTICE_WORDS, practiceSet, practiceSheet } from "swath-to-spoon/practice";
+import { ENGLISH_PRACTICE_WORDS, practiceSet, practiceSheet, workedExample } from "swath-to-spoon/practice";
 import { SPANISH_PRACTICE_WORDS } from "swath-to-spoon/words/es-practice";
 import { renderHtml, renderMarkdown } from "swath-to-spoon/worksheet";
 
@@ -22,7 +22,7 @@ const MOST_SET = 99_900;
 const STEP = 10;
 
 try {
-  const { students, first, problems, sheet, key, out } = readArguments();
+  const { students, first, problems, writing, sheet, key, out } = readArguments();
   const everyone = { sheets: [], keys: [] };
   for (let at = 0; at < students; at++) {
     const { set, problems: all } = practiceSet(first + at, problems);
@@ -43,7 +43,11 @@ try {
   if (students > 1)
     for (const [name, all] of Object.entries(everyone))
       writeFileSync(resolve(join(out, `${name}.html`)), renderHtml(all));
-  console.log(`Sheets and keys are in ${resolve(out)}.`);
+  // From the next set, so that no student has the problem that is worked out on the board.
+  const { problems: examples } = practiceSet(first + students, { ...problems, problems: undefined });
+  const boards = examples.map((problem) => workedExample(problem, writing));
+  writeFileSync(resolve(join(out, "boards.html")), renderHtml(boards));
+  console.log(`Sheets, keys and slides for the board are in ${resolve(out)}.`);
   console.log(`For the same sheets again use --set ${first}. Another number makes new ones.`);
 } catch (error) {
   // A mistake in the arguments is reported in one line. Anything else is a bug of this program.
@@ -84,6 +88,7 @@ function readArguments() {
       ...(values.problems && { problems: wholeNumber("problems", values.problems, 60) }),
       ...(values.difficulty && { difficulty: wholeNumber("difficulty", values.difficulty, 3) }),
     },
+    writing,
     sheet: {
       ...writing,
       cards,

@@ -12,6 +12,8 @@ export interface Kit {
   readonly tools: readonly KitTool[];
   /** The best choice of fills; nothing where none is allowed. */
   readonly choose: (target: Target) => Choice | undefined;
+  /** The finest step of them in that measure. */
+  readonly finest: number;
   /** How large one of a unit is in that measure. */
   readonly sizeOf: (unit: VolumeUnit | MassUnit) => UnitSize;
 }
@@ -86,6 +88,7 @@ export function kitOf(tools: readonly MeasuringTool[]): Kit {
   const sizes = new Map<string, UnitSize>();
   return {
     tools: prepared,
+    finest: Math.min(...fills.map(({ step }) => step)),
     choose: (target) => {
       const kept = few?.(target);
       if (kept !== undefined) return kept;

@@ -127,8 +127,8 @@ export interface NotMeasurable<U extends VolumeUnit | MassUnit = VolumeUnit | Ma
  *
  * Tries every combination of tools. Of those that are close enough, it takes the fewest scoops, then the fewest different tools,
  * then the smallest error. If none is close enough, it takes the smallest error, then the fewest scoops. Under `never-over` the
- * measured amount is never over the amount. Amounts that differ by less than 1 part in 10^12 count as equal: `measured` is then
- * the amount itself and the error 0.
+ * measured amount is never over the amount. Amounts that differ by less than 1 part in 10^8 count as equal, as a dose that is shared
+ * out over loads does from the spoons it came from: `measured` is then the amount itself and the error 0.
  *
  * An amount that cannot be measured within the limit is an ordinary answer, which a form shows and a plan warns of. It comes
  * back as data (`ok: false`), and only misuse throws. {@link suggestMeasures} finds what would do instead.

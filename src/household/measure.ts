@@ -37,17 +37,26 @@ export const LIMIT_PERCENT = 5;
 /** An error up to this is close enough to take fewer scoops, in percent: common practice, no source. */
 export const CLOSE_ENOUGH_PERCENT = 2;
 
+// A dose of several loads is rounded to the 11th digit of all of them together: of one in a hundred loads, that is so much.
+// No tool shows it, and two teaspoons to the gallon stay two teaspoons.
+const SAME = 1e-8;
+
+// Of an amount that is huge beside the tools, that would be more than they hold.
+const PART_OF_STEP = 1e-3;
+
+// As in every decision.
+const NOISE = 1e-12;
+
 /** The best measure of an amount with tools that all measure its kind; nothing where no choice of fills is allowed. */
 export function nearestFills(
   amount: Quantity<VolumeUnit | MassUnit>,
-  { choose, sizeOf }: Kit,
+  { choose, sizeOf, finest }: Kit,
   { rule, maxScoops, limitPercent, closeEnoughPercent, effort }: Way,
   at = "amount",
 ): NearestFills | undefined {
   const { size, whole } = sizeOf(amount.unit);
   const target = positive(amount.value * size, at);
-  // Amounts are the same where they differ by less than one part in 10^12, as in every decision.
-  const margin = target * 1e-12;
+  const margin = Math.max(target * NOISE, Math.min(target * SAME, finest * PART_OF_STEP));
   const wanted = {
     amount: target,
     margin,

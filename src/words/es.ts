@@ -1943,6 +1943,7 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       reEntry: "No entrar durante",
       beforeHarvest: "No cosechar durante",
       days: "{days} {days:one=día;other=días}",
+      waitOrMore: "{wait}, o más según la etiqueta de {products}",
       fillsAndPlots: "Llenados y parcelas",
       spreadIt: "Llenar y esparcir",
       lengthwise: "A lo largo de todo: {perDirection}",

@@ -1011,6 +1011,7 @@ export const GERMAN: Messages = {
     reEntry: "Betreten verboten für",
     beforeHarvest: "Nicht ernten für",
     days: "{days} {days:one=Tag;other=Tage}",
+    waitOrMore: "{wait}, oder länger nach dem Etikett von {products}",
     fillsAndPlots: "Füllungen und Flächen",
     spreadIt: "Füllen und streuen",
     lengthwise: "Längs: {perDirection}",

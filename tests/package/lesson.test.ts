@@ -60,7 +60,7 @@ const wrongAnswers = (part: string): string[] => {
 describe("the lesson", () => {
   it("writes a sheet and a key under the set's number, as Markdown and HTML, and says where", () => {
     const { printed, read } = lesson("plain");
-    const files = ["A-1-key.html", "A-1-key.md", "A-1.html", "A-1.md"];
+    const files = ["A-1-key.html", "A-1-key.md", "A-1.html", "A-1.md", "boards.html"];
     expect(readdirSync(join(out, "plain")).sort()).toEqual(files);
     expect(printed).toContain(join(out, "plain"));
     expect(read("A-1.md")).toMatch(/^# Practice problems, set A-1$/m);
@@ -130,8 +130,12 @@ describe("the lesson", () => {
       "--set",
       "5",
     );
-    // Four files a set, and two pages with those of everyone.
-    expect(readdirSync(join(out, "class")).length).toBe(82);
+    // Four files a set, two pages with those of everyone, and the slides.
+    expect(readdirSync(join(out, "class")).length).toBe(83);
+    // What is worked out on the board is no student's problem.
+    const [, onBoard = ""] = /<p[^>]*>([^<]{60,})<\/p>/.exec(read("boards.html")) ?? [];
+    expect(onBoard).toContain("?");
+    expect(read("sheets.html")).not.toContain(onBoard);
     for (const [name, title] of [
       ["sheets", "set A-"],
       ["keys", "key"],

@@ -30,19 +30,29 @@ export function rateFacts({ input }: AnyPlan, writer: Writer): SheetFact[] {
   }));
 }
 
-/** How long the labels keep people out, and the harvest waiting: by the longest of them. Nothing where none says so. */
-export function waitFacts(
-  products: readonly {
-    readonly reEntryHours?: number | undefined;
-    readonly preHarvestDays?: number | undefined;
-  }[],
-  { messages: { text }, fill, decimals }: Writer,
-): SheetFact[] {
-  const hours = longest(products, "reEntryHours");
-  const days = longest(products, "preHarvestDays");
+interface Waits {
+  readonly name: string;
+  readonly reEntryHours?: number | undefined;
+  readonly preHarvestDays?: number | undefined;
+}
+
+/**
+ * How long the labels keep people out, and the harvest waiting: by the longest of them, and by those whose wait nobody entered. Nothing where
+ * none is entered.
+ */
+export function waitFacts(products: readonly Waits[], writer: Writer): SheetFact[] {
+  const { text } = writer.messages;
+  const fact = (name: string, wait: "reEntryHours" | "preHarvestDays", say: (longest: number) => string) => {
+    const most = longest(products, wait);
+    if (most === undefined) return [];
+    const others = products.flatMap((product) => (product[wait] === undefined ? [product.name] : []));
+    const value = say(most);
+    if (others.length === 0) return [{ name, value }];
+    return [{ name, value: writer.fill(text.waitOrMore, { wait: value, products: others }) }];
+  };
   return [
-    ...(hours === undefined ? [] : [{ name: text.reEntry, value: decimals({ value: hours, unit: "h" }, 1) }]),
-    ...(days === undefined ? [] : [{ name: text.beforeHarvest, value: fill(text.days, { days }) }]),
+    ...fact(text.reEntry, "reEntryHours", (value) => writer.decimals({ value, unit: "h" }, 1)),
+    ...fact(text.beforeHarvest, "preHarvestDays", (days) => writer.fill(text.days, { days })),
   ];
 }
 

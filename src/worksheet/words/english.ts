@@ -156,6 +156,7 @@ const TEXT: Messages["text"] = {
   reEntry: "Keep people out for",
   beforeHarvest: "Don't harvest for",
   days: "{days} {days:one=day;other=days}",
+  waitOrMore: "{wait}, or longer by the label of {products}",
   fillsAndPlots: "Fills and plots",
   spreadIt: "Fill and spread",
   lengthwise: "Lengthwise over all of it: {perDirection}",

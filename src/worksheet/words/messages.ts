@@ -197,6 +197,7 @@ export type TextKey =
   | "bags"
   | "bagsAndRest"
   | "reEntry"
+  | "waitOrMore"
   | "beforeHarvest"
   | "days"
   | "fillsAndPlots"

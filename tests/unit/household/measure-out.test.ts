@@ -108,17 +108,25 @@ describe("measureOut", () => {
     expect(take(convert(liter, "pt"))).toEqual(take(liter));
   });
 
-  it("tells amounts apart that differ in the twelfth digit", () => {
+  it("tells amounts apart that differ in the eighth digit, and no finer", () => {
     const tools = [{ name: "1 mL spoon", capacity: qty(1, "mL") }];
     const short = measureOut({
-      amount: qty(1.9999999999, "mL"),
+      amount: qty(1.9999999, "mL"),
       tools,
       rule: "never-over",
       limitPercent: 40,
     });
     expect(short).toMatchObject({ ok: false, best: { scoops: 1 } });
-    const over = measureOut({ amount: qty(2.0000000001, "mL"), tools, rule: "never-over" });
+    const over = measureOut({ amount: qty(2.0000001, "mL"), tools, rule: "never-over" });
     expect(over.ok && over.scoops).toBe(2);
+    // 2 tsp are a third of a fluid ounce, which a plan cuts at the eleventh digit.
+    const third = measureOut({ amount: qty(0.33333333333, "fl_oz"), tools: "us-spoons", rule: "never-over" });
+    expect(third).toMatchObject({
+      ok: true,
+      scoops: 2,
+      measured: qty(0.33333333333, "fl_oz"),
+      errorPercent: 0,
+    });
   });
 
   it("reads a tool with marks to its mark, in one fill where that does", () => {

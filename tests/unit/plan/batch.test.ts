@@ -11,7 +11,7 @@ import {
   reconcile,
   seasonSoFar,
 } from "../../../src/plan/index.ts";
-import { qty } from "../../../src/units/index.ts";
+import { qty, type Volume, valueIn } from "../../../src/units/index.ts";
 import { SPANISH_WORDS } from "../../../src/words/es.ts";
 import { planApplication as stepsOf } from "../../../src/working/index.ts";
 import { ENGLISH_WORDS, fieldCard, renderText, worksheet } from "../../../src/worksheet/index.ts";
@@ -54,6 +54,40 @@ const totals = (input: BatchInput) =>
     Number(amount.value.toPrecision(12)),
     amount.unit,
   ]);
+
+describe("a dose by the spoon", () => {
+  // 6 tsp are 1 fl oz (NIST Handbook 44 (2024), Appendix C), so most of these are endless decimals of a fluid ounce.
+  it("is measured in the spoons that the label's rate comes to, exactly", () => {
+    for (const tsp of [0.5, 1, 1.5, 2, 2.5, 4, 5, 8])
+      for (const gallons of [0.5, 1, 1.5, 2, 2.5, 3, 3.5, 4]) {
+        const eighths = Math.round(tsp * gallons * 8);
+        const size = { kind: "volume", volume: qty(gallons, "gal") } as const;
+        const products = [{ ...A, rate: qty(tsp, "tsp/gal") }] as const;
+        const [load] = planApplication({ ...BASE, size, tools: "us-spoons", products }).loads;
+        const measured = load?.products[0]?.measured;
+        const parts = measured?.ok ? measured.parts : [];
+        // Doses of several spoons may be under by up to 2% for fewer of them, which is no noise.
+        if (parts.length === 0 || measured?.ok !== true)
+          throw new Error(`${tsp} tsp/gal in ${gallons} gal isn't measured`);
+        const inEighths = parts.reduce(
+          (sum, { tool, count }) => sum + count * 8 * valueIn(tool.capacity as Volume, "tsp"),
+          0,
+        );
+        expect(Math.abs(inEighths / eighths - 1), `${tsp} x ${gallons}`).toBeLessThan(
+          measured.errorPercent === 0 ? 1e-9 : 0.02,
+        );
+        if (eighths % 8 === 0) expect(measured.errorPercent, `${tsp} x ${gallons}`).toBe(0);
+      }
+  });
+
+  it("is that in each of many loads as well", () => {
+    const size = { kind: "volume", volume: qty(116, "gal") } as const;
+    const { loads } = planApplication({ ...BASE, size, products: [{ ...A, rate: qty(2, "tsp/gal") }] });
+    expect(loads.length).toBe(29);
+    for (const { products } of loads)
+      expect(products[0]?.measured).toMatchObject({ ok: true, scoops: 4, errorPercent: 0 });
+  });
+});
 
 describe("a job by volume, count or row", () => {
   it("takes its mix from the size and its product from the label's rate", () => {

@@ -149,7 +149,8 @@ describe("a field card", () => {
         }),
       ).facts.find(({ name }) => name === "Keep people out for")?.value;
     expect(kept([12, 24])).toBe("24 h");
-    expect(kept([undefined, 4])).toBe("4 h");
+    // Nobody entered how long the other keeps people out.
+    expect(kept([undefined, 4])).toBe(`4 h, or longer by the label of ${(one as Product).name}`);
     expect(kept([undefined, undefined])).toBeUndefined();
   });
 
@@ -166,7 +167,7 @@ describe("a field card", () => {
         }),
       ).facts.find(({ name }) => name === "Don't harvest for")?.value;
     expect(kept([7, 14])).toBe("14 days");
-    expect(kept([undefined, 1])).toBe("1 day");
+    expect(kept([undefined, 1])).toBe(`1 day, or longer by the label of ${(one as Product).name}`);
     expect(kept([undefined, undefined])).toBeUndefined();
   });
 
