@@ -835,7 +835,7 @@ describe("a number in the unit under the stroke", () => {
 
   // Kmph is a speed as it is, and no rate is per part per million.
   const single = simpleUnits().filter((unit) => /^\D/.test(unit) && unit !== "mph" && unit !== "ppm");
-  const outcome = (text: string): readonly [Unit?, SprayMathError?] => {
+  const outcome = (text: string): readonly [Unit | undefined, SprayMathError?] => {
     try {
       return [parseQuantity(text).unit];
     } catch (error) {
