@@ -1,10 +1,11 @@
 import { inUnit } from "../units/convert.js";
 import { compareDecided } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
+import type { Quantity, Unit } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 import type { MistakeCode } from "./mistakes.js";
 import type { Sizes } from "./topics/sizes.js";
-import type { AnyTopic, Given, Route } from "./topics/topic.js";
+import type { AnyTopic, Given, GivenFigure, Route } from "./topics/topic.js";
 
 /** A wrong answer, and the mistakes that lead there: each of them, or two together. */
 export interface WrongAnswer {
@@ -61,9 +62,9 @@ const apartIn = ({ unit }: AnyTopic): number => (unit === undefined ? APART_AS_C
 
 /** Every wrong answer that is not too near to the right one, the likelier ones first. */
 export function allWrongAnswers(topic: AnyTopic, given: Given, sizes: Sizes): WrongAnswer[] {
-  const { right, routes } = routed(topic, given, sizes);
+  const { right, own, routes } = routed(topic, given, sizes);
   const byMistakes = routes.flatMap(([code, route]): WrongAnswer[] => {
-    const answer = answerBy(topic, given, sizes, right, [route]);
+    const answer = answerBy(topic, own, sizes, right, [route]);
     if (answer === undefined || isTooNear(code, answer, right)) return [];
     return [{ answer, mistakes: [code], also: [] }];
   });
@@ -132,6 +133,57 @@ const WITH_LABEL_RATE: readonly MistakeCode[] = [
   "per-hundred-left-out",
 ];
 
+// Mistakes with the units that a topic draws: changing one of them into another, or leaving that out.
+const WITH_OWN_UNITS: readonly MistakeCode[] = [
+  "land-unit-left",
+  "wrong-land-factor",
+  "land-factor-inverted",
+  "other-land-unit",
+  "land-unit-from-other",
+  "small-unit-as-large",
+  "volume-factor-inverted",
+  "volume-unit-left",
+  "label-unit-left",
+  "other-gallon",
+  "pint-for-gallon",
+  "pint-of-8",
+  "pint-of-other-system",
+  "pint-of-32",
+  "liter-of-100",
+  "width-in-small-unit",
+  "width-in-large-unit",
+  "factors-left-out",
+  "seconds-as-minutes",
+  "speed-in-other-unit",
+  "rate-per-volume",
+  "per-lawn-for-land",
+  "rate-per-other-land",
+  "land-for-lawn",
+  "lawn-size-left-out",
+  "unscaled-lawn",
+  "lawn-ten-times",
+  "row-size-left-out",
+  "unscaled-row",
+  "row-ten-times",
+  "divided-by-rows",
+  "small-mass-for-large",
+  "mass-unit-left",
+  "pound-of-12",
+  "pounds-as-kilograms",
+  "weighed-as-volume",
+  "weighed-by-water",
+  "per-second-left",
+  "speed-factor-inverted",
+  "per-minute-left",
+  "reading-divided",
+  "reading-multiplied",
+  "per-hundred-left-out",
+  "rate-per-unit-of-stock",
+  "canopy-size-left-out",
+  "canopy-for-spray",
+  "volumes-in-two-units",
+];
+
 /** Whether a student may well make both mistakes in one sum. */
 function goTogether(a: MistakeCode, b: MistakeCode): boolean {
   if (RARE.includes(a) || RARE.includes(b)) return false;
@@ -142,8 +194,8 @@ function goTogether(a: MistakeCode, b: MistakeCode): boolean {
 
 /** The wrong answers that two mistakes together lead to. */
 export function doublyWrongAnswers(topic: AnyTopic, given: Given, sizes: Sizes): WrongAnswer[] {
-  const { right, routes } = routed(topic, given, sizes);
-  const by = (...made: readonly Route<Given>[]) => answerBy(topic, given, sizes, right, made);
+  const { right, own, routes } = routed(topic, given, sizes);
+  const by = (...made: readonly Route<Given>[]) => answerBy(topic, own, sizes, right, made);
   return routes.flatMap(([code, route], i) =>
     routes.slice(i + 1).flatMap(([otherCode, other]) => {
       if (!goTogether(code, otherCode)) return [];
@@ -162,16 +214,41 @@ function routed(
   topic: AnyTopic,
   given: Given,
   sizes: Sizes,
-): { readonly right: number | string; readonly routes: readonly Routed[] } {
+): { readonly right: number | string; readonly own: Given; readonly routes: readonly Routed[] } {
   const right = topic.answer(given, sizes);
-  const routes = topic.mistakes(given, sizes, typeof right === "number" ? right : 0);
+  const own = inOwnUnits(topic, given, sizes);
+  const routes = topic.mistakes(own, sizes, typeof right === "number" ? right : 0);
   type Entry = readonly [MistakeCode, Route<Given> | readonly Route<Given>[] | undefined];
+  const entries = Object.entries(routes) as readonly Entry[];
   return {
     right,
-    routes: (Object.entries(routes) as readonly Entry[]).flatMap(([code, one]) =>
-      [one ?? []].flat().map((route): Routed => [code, route]),
-    ),
+    own,
+    routes: entries
+      // Nobody takes a pint for 8 fl oz where the rate is in fluid ounces.
+      .filter(([code]) => own === given || !WITH_OWN_UNITS.includes(code))
+      .flatMap(([code, one]) => [one ?? []].flat().map((route): Routed => [code, route])),
   };
+}
+
+/** What a problem gives in the units that its topic draws, which its mistakes are made of; the same object where it is in them. */
+function inOwnUnits(topic: AnyTopic, given: Given, sizes: Sizes): Given {
+  const lists = topic.figures(sizes);
+  const unitsOf = (name: string): readonly Unit[] =>
+    (lists[name] ?? []).flat().flatMap((one) => (typeof one === "object" ? [one.unit] : []));
+  const entries = Object.entries(given).map(([name, figure]): [string, GivenFigure] => {
+    const units = unitsOf(name);
+    const inOwn = <F extends GivenFigure | string>(one: F): F => {
+      if (typeof one !== "object" || Array.isArray(one)) return one;
+      const { unit } = one as Quantity;
+      const home = units.find((other) => dimensionOf(other) === dimensionOf(unit));
+      return home === undefined || units.includes(unit)
+        ? one
+        : { ...one, value: inUnit(one as Quantity, home), unit: home };
+    };
+    return [name, Array.isArray(figure) ? figure.map(inOwn) : inOwn(figure)];
+  });
+  const isSameAll = entries.every(([name, figure]) => JSON.stringify(figure) === JSON.stringify(given[name]));
+  return isSameAll ? given : Object.fromEntries(entries);
 }
 
 /** What comes out by these routes together; nothing where two of them change the same, or where there is no such answer. */

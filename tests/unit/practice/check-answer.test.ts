@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { checkAnswer, practiceProblem, problemFrom } from "../../../src/practice/index.ts";
+import {
+  checkAnswer,
+  type PracticeProblem,
+  practiceProblem,
+  problemFrom,
+} from "../../../src/practice/index.ts";
 import { type Quantity, qty } from "../../../src/units/index.ts";
 import { SPANISH_PRACTICE_WORDS } from "../../../src/words/es-practice.ts";
 import { expectRefused, refusal } from "../../helpers/refusal.ts";
@@ -574,6 +579,38 @@ describe("checkAnswer", () => {
     expect(checked(load, 40)).toEqual(["unknown"]);
     // Of three nozzles the average with the whole width is a third, and a catch of 60 s is no minute by mistake.
     expect(checked(practiceProblem("boom-catch", 16), 10)).toEqual(["mistake", "average-for-boom"]);
+  });
+
+  it("names no unit that a problem of one's own numbers doesn't have", () => {
+    // By hand: 0.5 ac are 21,780 sq ft; 24 fl oz/ac are 1.5 pt/ac; 64 fl oz are 0.5 gal or 2 qt.
+    const wrong = (one: PracticeProblem) =>
+      one.mistakes.map(({ mistake, answer }) => [mistake, Number(String((answer as Quantity).value))]);
+    const powder = problemFrom("dry-product", { area: qty(21_780, "ft2"), rate: qty(2, "lb/ac") });
+    expect(wrong(powder)).toContainEqual(["unscaled-product", 32]);
+    expect(checked(powder, "32")).toEqual(["mistake", "unscaled-product"]);
+    const perTank = { carrierRate: qty(20, "gal/ac"), fill: qty(4, "gal"), density: qty(9, "lb/gal") };
+    const ounces = problemFrom("product-per-tank", { ...perTank, rate: qty(24, "fl_oz/ac") });
+    expect(checked(ounces, "2.4")).toEqual(["unknown"]);
+    expect(checked(ounces, "9.6")).toEqual(["unknown"]);
+    const pints = problemFrom("product-per-tank", { ...perTank, rate: qty(1.5, "pt/ac") });
+    expect(checked(pints, "2.4")).toEqual(["mistake", "pint-of-8"]);
+    const field = problemFrom("fertilizer", { needed: qty(40, "lb/ac"), area: qty(0.5, "ac"), nitrogen: 16 });
+    expect(checked(field, "1250")).toEqual(["mistake", "decimal-point"]);
+    for (const used of [qty(0.5, "gal"), qty(2, "qt")]) {
+      const jug = problemFrom("strip-calibration", { used, swath: qty(3, "ft"), distance: qty(363, "ft") });
+      expect(wrong(jug).map(([mistake]) => mistake)).not.toContain("small-unit-as-large");
+      expect(checked(jug, 2560)).toEqual(["unknown"]);
+    }
+    // Nor does a catch of several nozzles, whose figures are a list.
+    const boom = (caught: Quantity) =>
+      problemFrom("boom-catch", {
+        catches: [caught, caught, caught],
+        time: qty(30, "s"),
+        width: qty(20, "in"),
+        speed: qty(3, "mph"),
+      });
+    expect(wrong(boom(qty(32, "fl_oz"))).flat()).toContain("small-unit-as-large");
+    expect(wrong(boom(qty(1, "qt"))).flat()).not.toContain("small-unit-as-large");
   });
 
   it("finds the product that went in too early or too late", () => {
