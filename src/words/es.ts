@@ -1857,7 +1857,8 @@ export const SPANISH_WORDS: Messages = /* @__PURE__ */ frozen(
       endOf: "el final de {row}",
       plotEnd: "el final de la parcela",
       lastPassOf: "Última pasada",
-      lastPass: "de solo {width} de ancho: no aplique donde ya aplicó",
+      lastPass:
+        "de solo {width} de ancho: no aplique donde ya aplicó. Si no puede rociar tan angosto, haga todas las pasadas de {even} y calibre de nuevo",
       lastPassRows: "solo {rows}: cierre lo que rociaría a un lado",
       lastPasses: "más angosta que las otras en algunas parcelas: no aplique donde ya aplicó",
       downRow: "{part} de {row}",

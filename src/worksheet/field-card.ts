@@ -29,7 +29,7 @@ import {
   waitFacts,
 } from "./job/facts.js";
 import { byJug, fillOf, halfOf, inFluidOunces, inTank, numbersIn, roughly, waterOf } from "./job/fit.js";
-import { coveredText, doneText, placeText, stopText } from "./job/places.js";
+import { coveredText, doneText, endsNarrow, placeText, stopText } from "./job/places.js";
 import { inPlotUnits, planInUnits } from "./job/plan-in-units.js";
 import { WORKSHEET_OPTIONS, type WorksheetOptions } from "./options.js";
 import { ENGLISH_WORDS } from "./words/english.js";
@@ -291,8 +291,10 @@ function lastText(at: number, ends: readonly LoadEnd[], plan: AnyPlan, writer: W
   if (!("area" in plan)) return fill(text.use, { area });
   const place = placeText(end, plan, writer);
   if (place === undefined) return fill(text.spray, { area: aboutText(area, end, writer) });
-  // Of less than a pass an area says nothing.
-  const covers = coveredText(end, writer) ?? (end.unit === "part" ? area : undefined);
+  // Of less than a pass an area says nothing, nor does a part of a pass of one that is only narrower.
+  const covers = endsNarrow(end)
+    ? undefined
+    : (coveredText(end, writer) ?? (end.unit === "part" ? area : undefined));
   return covers === undefined ? fill(text.sprayRest, { place }) : fill(text.sprayTo, { covers, place });
 }
 

@@ -932,7 +932,8 @@ export const GERMAN: Messages = {
     endOf: "dem Ende von {row}",
     plotEnd: "dem Ende der Fläche",
     lastPassOf: "Letzte Bahn",
-    lastPass: "nur {width} breit: nichts zweimal spritzen",
+    lastPass:
+      "nur {width} breit: nichts zweimal spritzen. Geht es nicht so schmal, alle Bahnen {even} breit spritzen und neu kalibrieren",
     lastPassRows: "nur {rows}",
     lastPasses: "auf manchen Flächen schmaler: nichts zweimal spritzen",
     bothSides: "beiden Seiten von {row}",

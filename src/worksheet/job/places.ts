@@ -71,6 +71,11 @@ export function coveredText(end: LoadEnd | undefined, writer: Writer): string | 
     : undefined;
 }
 
+/** Whether the last load ends with a pass that counts as a part of one because it is narrower. */
+export function endsNarrow({ unit, done }: LoadEnd): boolean {
+  return unit === "pass" && seen(done).part !== "";
+}
+
 /** Whether a length of row is counted, in a job on plots. */
 function isRowOfPlot({ unit, plot }: LoadEnd): boolean {
   return plot !== undefined && !isRows(unit) && unit !== "part";
@@ -154,7 +159,10 @@ function isPlotDone({ load, plot = 0 }: LoadEnd, plan: AnyPlan): boolean {
 // Less than this part of a pass nobody sees.
 const NARROW_PASS = 0.02;
 
-/** What to mind in a plot's last pass: whoever sprays all of the width there sprays ground twice, or what isn't the plot. */
+/**
+ * What to mind in a plot's last pass: whoever sprays all of the width there sprays ground twice, or what isn't the plot, and runs
+ * out. A sprayer with one nozzle can't spray less; with all passes as wide as each other it needn't.
+ */
 export function lastPassText({ input }: AnyPlan, writer: Writer): string | undefined {
   if (!("plot" in input)) return undefined;
   const plots = plotsOf(input.plot);
@@ -181,7 +189,9 @@ function narrowPass(
   const { lastOverlap } = passesOver({ length, width, swath }).along;
   const rest = { value: swath.value - inUnit(lastOverlap, swath.unit), unit: swath.unit };
   if (lastOverlap.value === 0 || !moreThan(rest.value, NARROW_PASS * swath.value)) return undefined;
-  return fill(text.lastPass, { width: three(inInches(rest)) });
+  const passes = ceilDecided(inUnit(width, swath.unit) / swath.value);
+  const even = { value: inUnit(width, swath.unit) / passes, unit: swath.unit };
+  return fill(text.lastPass, { width: three(inInches(rest)), even: three(inInches(even)) });
 }
 
 /** A width of less than a foot in inches. */

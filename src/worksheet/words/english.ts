@@ -70,7 +70,8 @@ const TEXT: Messages["text"] = {
   endOf: "the end of {row}",
   plotEnd: "the end of the plot",
   lastPassOf: "Last pass",
-  lastPass: "only {width} wide: don't spray ground that is already done",
+  lastPass:
+    "only {width} wide: don't spray ground that is already done. If you can't spray so narrow, make all passes {even} wide and calibrate again",
   lastPassRows: "only {rows}: shut off what would spray beside them",
   lastPasses: "narrower than the others on some plots: don't spray ground that is already done",
   downRow: "{part} of the way down {row}",

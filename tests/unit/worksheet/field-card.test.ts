@@ -423,8 +423,11 @@ describe("a field card for a tank with marks", () => {
       fieldCard(planApplication({ ...job, plot, sprayer }));
     const end = (card: FieldCard) => card.loads.at(-1)?.steps.at(-1);
     const lastPass = ({ facts }: FieldCard) => facts.find(({ name }) => name === "Last pass")?.value;
-    expect(end(cardOf(lawn))).toBe("Spray about 7 1/4 passes along the 85 ft side, to the end of the plot.");
-    expect(lastPass(cardOf(lawn))).toBe("only 2 ft wide: don't spray ground that is already done");
+    expect(end(cardOf(lawn))).toBe("Spray the rest, to the end of the plot.");
+    expect(lastPass(cardOf(lawn))).toBe(
+      // 50 ft in 17 passes.
+      "only 2 ft wide: don't spray ground that is already done. If you can't spray so narrow, make all passes 2.94 ft wide and calibrate again",
+    );
     // Front's last pass is in the first load.
     const two = cardOf([
       { ...lawn, name: "Front" },
