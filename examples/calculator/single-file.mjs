@@ -78,6 +78,10 @@ const NEVER_SHOWN = new RegExp(
   ].join("|"),
 );
 
+// Lines of cards for several plots, for beds, and for bags that dissolve: the page has one plot and asks for neither.
+const NEVER_WRITTEN =
+  /(?<=[{,])(?:plotOrder|plotNumber|lastPasses|placeInPlot|partOf|fillsAndPlots|spreadRow|spreadRun|pourBags|wholeBags|beds|bedNumber):(?:`[^`]*`|"[^"]*"),/g;
+
 /** The script without words that this page never shows. */
 function lean(script) {
   // What the library says of each field and object: the page has labels of its own. A call takes it first, after a list or after the
@@ -86,6 +90,7 @@ function lean(script) {
     /((?<![\w$.])[\w$]+\(|\],|\("[a-z-]+","[A-Z][A-Za-z]+",)(?:`[A-Z][^`$]*\.`|"[A-Z][^"]*\.")(?=[,)])/g,
     "$1``",
   );
+  text = text.replace(NEVER_WRITTEN, "");
   // Methods of the engine of units that nothing calls: the best unit, and the lists of units.
   text = text
     .replace(/(?<=\})toBest\(.*?\}(?=getUnit\()/s, "")

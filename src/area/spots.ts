@@ -85,7 +85,7 @@ export interface SpotsInput {
 /** The fields of spots. */
 export const SPOTS: ObjectField<SpotsInput> = /* @__PURE__ */ object<SpotsInput>({
   spots: list("The spots, one entry for each size. They must not overlap.", SPOT_GROUP, { most: 1000 }),
-  ground: optional(groundArea("The ground they lie on; may be left out.")),
+  ground: optional(groundArea("The ground they lie on; may be left out.", { unmarked: true })),
 });
 
 /**

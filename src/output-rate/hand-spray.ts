@@ -57,7 +57,7 @@ const COMMON = object<Omit<HandSprayInput, On>>({
 
 const ON_AREA = object<OnOne<"area">>({
   ...COMMON.fields,
-  area: treatedArea("The treated area that it was used on. More than 0.", { measured: true }),
+  area: treatedArea("The treated area that it was used on. More than 0.", { measured: true, unmarked: true }),
 });
 
 const ON_ROW = object<OnOne<"rowLength">>({

@@ -19,7 +19,7 @@ import {
 } from "./job.ts";
 import { focusOn, goTo, visit, waitingText } from "./places.ts";
 import { change, enter, job, state } from "./state.ts";
-import { type Entry, sign, withTypedUnit } from "./units.ts";
+import { type Entry, unitName, withTypedUnit } from "./units.ts";
 import { say, W } from "./words.ts";
 
 /** The form for the open job: the choice of the job, and its parts. */
@@ -163,7 +163,7 @@ function unitList(
 ): TemplateResult {
   // A unit that was typed is offered too.
   const offered = [...new Set([...units, unit])].filter((one) => one !== "1");
-  const signs = offered.map((one) => [one, sign(one, isDry(now, path))] as const);
+  const signs = offered.map((one) => [one, unitName(one, isDry(now, path))] as const);
   return html`<select aria-label=${say(W.unitOf, { label: say(label) })}
     @change=${(event: Event) => set({ text, unit: valueIn(event) as Unit })}>${optionsOf(signs, unit)}</select>`;
 }

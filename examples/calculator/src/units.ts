@@ -9,7 +9,7 @@ import {
   type UnitSystem,
   valueIn,
 } from "swath-to-spoon/units";
-import { locale } from "./words.ts";
+import { locale, writing } from "./words.ts";
 
 /** The content of a field. */
 export interface Entry {
@@ -25,6 +25,12 @@ export interface Entry {
 export function sign(unit: Unit, dry = false): string {
   if (unit === "%") return dry ? "% w/v" : "% v/v";
   return formatQuantity(qty(2, unit), { locale }).slice(1).trim();
+}
+
+/** A unit in a list: what is counted has a name in each language, the rest symbols. */
+export function unitName(unit: Unit, dry: boolean): string {
+  if (!/pot|plant|tree|spot/.test(unit)) return sign(unit, dry);
+  return formatQuantity(qty(2, unit), writing()).slice(1).trim();
 }
 
 /** A quantity in another unit of its dimension. */

@@ -199,10 +199,14 @@ describe("what area says of input that cannot be", () => {
       "This is treated area. Enter the ground area: the whole plot, sprayed or not.",
     ],
     [
-      () => area.spotsArea({ spots: [{ count: 2, each: qty(6, "ft2") }], ground: qty(1, "ac") as never }),
+      () =>
+        area.spotsArea({
+          spots: [{ count: 2, each: qty(6, "ft2") }],
+          ground: { ...qty(1, "ac"), of: "treated" } as never,
+        }),
       "wrong-area",
       "ground",
-      "Is this treated area (what is really sprayed) or ground area (the whole plot)? Only ground area goes here.",
+      "This is treated area. Enter the ground area: the whole plot, sprayed or not.",
     ],
     [
       () => area.treatedArea(ground as never),

@@ -584,10 +584,21 @@ describe("parsePlanInput", () => {
       treated: { value: 0.5, unit: "ac", of: "treated" },
       ground: { value: 1, unit: "ac", of: "ground" },
     });
-    // What a hand-held spray was used on may be ground or treated area: it has to say so.
-    const hand = { kind: "hand", used: "4 L", area: "200 m2" };
-    expect(faults(hand, parseCalibration)).toEqual(["wrong-area area"]);
-    expect(faults({ ...hand, area: qty(200, "m2") }, parseCalibration)).toEqual(["wrong-area area"]);
+    // Of a hand-held spray and of spots a form can't say more than the field does. Another kind is still refused.
+    const hand = { kind: "hand", used: "4 L" } as const;
+    const area = { value: 200, unit: "m2", of: "treated" };
+    expect(parseCalibration({ ...hand, area: "200 m2" })).toMatchObject({ area });
+    expect(parseCalibration({ ...hand, area: qty(200, "m2") })).toMatchObject({ area });
+    expect(faults({ ...hand, area: { ...area, of: "ground" } }, parseCalibration)).toEqual([
+      "wrong-area area",
+    ]);
+    const spots = { kind: "spots", spots: [{ count: 40, diameter: "3 ft" }] };
+    expect(plotSchema().parse({ ...spots, ground: "0.5 ac" })).toMatchObject({
+      ground: { value: 0.5, unit: "ac", of: "ground" },
+    });
+    expect(
+      faults({ ...spots, ground: { ...area, unit: "ac" } }, (input) => plotSchema().parse(input)),
+    ).toEqual(["wrong-area ground"]);
   });
 
   it.each<[string, object, string[]]>([
