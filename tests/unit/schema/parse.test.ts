@@ -596,9 +596,7 @@ describe("parsePlanInput", () => {
     expect(plotSchema().parse({ ...spots, ground: "0.5 ac" })).toMatchObject({
       ground: { value: 0.5, unit: "ac", of: "ground" },
     });
-    expect(
-      faults({ ...spots, ground: { ...area, unit: "ac" } }, (input) => plotSchema().parse(input)),
-    ).toEqual(["wrong-area ground"]);
+    expect(plot({ ...spots, ground: { ...area, unit: "ac" } })).toEqual(["wrong-area plot.ground"]);
   });
 
   it.each<[string, object, string[]]>([
