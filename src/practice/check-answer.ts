@@ -12,7 +12,7 @@ import type { WorkingLine } from "../units/working-line.js";
 import type { Writer } from "../worksheet/words/writer.js";
 import type { MistakeCode } from "./mistakes.js";
 import { ANSWER_OPTIONS, type AnswerOptions } from "./options.js";
-import { answerText, listText } from "./phrases.js";
+import { listText, rightText } from "./phrases.js";
 import { noteOf, type PracticeProblem, type ShownMistake, shownMistake } from "./problem.js";
 import { PROBLEM } from "./problem-field.js";
 import { isRightRounding, isRounding, MOST_ROUNDED } from "./rounding.js";
@@ -267,11 +267,23 @@ function verdictOn(read: PracticeAnswer, key: Key): Found {
   const whole = { value: right * one.value, unit: one.unit };
   const typed = { value: answer.value, right: inUnit(whole, answer.unit), isBare: false };
   const inIts = onNumber(asked, typed, key);
-  if (!isRight(inIts)) return isNumberRight ? found("mistake", inIts.off, ["right-number"]) : inIts;
+  // Spoons of another size are no count of those that are asked for: near it, they may well be under the dose.
+  if (!isRight(inIts)) {
+    if (isNumberRight) return found("mistake", inIts.off, ["right-number"]);
+    return unit === undefined ? ofOtherSize(answer, one, inIts, key) : inIts;
+  }
   // Nine spoons of 5 mL are 9 metric teaspoons too.
   const isSame = compareDecided(inUnit({ value: 1, unit: answer.unit }, one.unit), 1) === 0;
   const isAsAsked = isSame || (unit === undefined && answer.value === right);
   return isAsAsked ? inIts : { ...inIts, verdict: "other-unit", rounded: inIts.verdict === "rounded" };
+}
+
+/** The verdict on so many of a measure that isn't the one that the question counts. */
+function ofOtherSize({ value, unit }: Quantity, one: Quantity, inIts: Found, key: Key): Found {
+  const isSame = compareDecided(inUnit({ value: 1, unit }, one.unit), one.value) === 0;
+  if (isSame || inIts.verdict === "mistake") return inIts;
+  const byNumber = onNumber(value, { value, right: key.right as number, isBare: false }, key);
+  return byNumber.verdict === "mistake" ? byNumber : found("mistake", undefined, ["other-kind-of-unit"]);
 }
 
 const isRight = ({ verdict }: Found): boolean => verdict === "right" || verdict === "rounded";
@@ -442,7 +454,7 @@ function dressed(
   const mistakes = codes.map((code) => shownMistake(code, sizes, writer, { asked, step }));
   const key = inAnswerUnit(topic, right, sizes);
   const figures = {
-    answer: answerText(key, writer),
+    answer: rightText(key, topic, writer),
     percent: short({ value: percentOff(off ?? 0, [tolerancePercent, MOST_ROUNDED * 100]), unit: "%" }),
     times: inTwoFigures(timesOff(off ?? 0)),
     letters: listText(lettersOf(key), writer),

@@ -1,16 +1,31 @@
+import { decided } from "../units/decide.js";
 import { intl } from "../units/engine.js";
 import type { WorkingLine } from "../units/working-line.js";
 import type { SheetFact } from "../worksheet/job/facts.js";
 import { factorsOf } from "../worksheet/lines/factors.js";
 import { facts } from "../worksheet/render/page.js";
 import type { SheetBlock } from "../worksheet/render/sheets.js";
-import { orEnglish, type Writer } from "../worksheet/words/writer.js";
-import type { PracticeAnswer } from "./topics/topic.js";
+import { orEnglish, SUMMARY_DIGITS, type Writer } from "../worksheet/words/writer.js";
+import type { AnyTopic, PracticeAnswer } from "./topics/topic.js";
 import type { PracticeMessages } from "./words.js";
 
 /** An answer as it is printed: letters as they are. */
 export function answerText(answer: PracticeAnswer, { short }: Writer<PracticeMessages>): string {
   return typeof answer === "string" ? answer : short(answer);
+}
+
+/** A right answer as it is printed. More product than the exact amount is wrong, so no figure of one is rounded up. */
+export function rightText(
+  answer: PracticeAnswer,
+  { isDose = false }: Pick<AnyTopic, "isDose">,
+  writer: Writer<PracticeMessages>,
+): string {
+  const down = (value: number): number => decided(value).prec(SUMMARY_DIGITS, 0).toNumber();
+  if (!isDose || typeof answer === "string") return answerText(answer, writer);
+  return answerText(
+    typeof answer === "number" ? down(answer) : { ...answer, value: down(answer.value) },
+    writer,
+  );
 }
 
 /** A wrong answer as a student has it: 11,979 sq ft left as acres is no 11,980. */

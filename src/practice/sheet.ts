@@ -5,12 +5,12 @@ import { heading, sourcesList, text, working } from "../worksheet/render/page.js
 import type { GroupBlock, SheetBlock, SheetOfBlocks } from "../worksheet/render/sheets.js";
 import type { Writer } from "../worksheet/words/writer.js";
 import { PRACTICE_SHEET_OPTIONS, type PracticeSheetOptions } from "./options.js";
-import { answerText, factorTexts, mistakesTable, wrongAnswerText } from "./phrases.js";
+import { factorTexts, mistakesTable, rightText, wrongAnswerText } from "./phrases.js";
 import type { PracticeMistake, PracticeProblem } from "./problem.js";
 import { drawingOf } from "./problem-drawing.js";
 import { PROBLEM } from "./problem-field.js";
 import { MOST_ROUNDED } from "./rounding.js";
-import { PRACTICE_TOPICS } from "./topics/all.js";
+import { PRACTICE_TOPICS, TOPICS } from "./topics/all.js";
 import type { PracticeMessages } from "./words.js";
 import { practiceWriter } from "./writer.js";
 
@@ -128,7 +128,7 @@ function likeliest(mistakes: readonly PracticeMistake[]): PracticeMistake[] {
 }
 
 function keyOf(
-  { answer, note, working: lines, mistakes }: PracticeProblem,
+  { topic, answer, note, working: lines, mistakes }: PracticeProblem,
   key: "short" | "long",
   writer: Writer<PracticeMessages>,
 ): SheetBlock[] {
@@ -142,7 +142,7 @@ function keyOf(
     writer,
   );
   const answers = [
-    heading(3, writer.fill(practice.answerIs, { answer: answerText(answer, writer) })),
+    heading(3, writer.fill(practice.answerIs, { answer: rightText(answer, TOPICS[topic], writer) })),
     ...(note === undefined ? [] : [text(note)]),
   ];
   if (!isLong) return [...answers, wrong];

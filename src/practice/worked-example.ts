@@ -10,7 +10,7 @@ import type { GroupBlock, SheetOfBlocks } from "../worksheet/render/sheets.js";
 import type { Writer } from "../worksheet/words/writer.js";
 import { numberOfFactors, unitsOfLine } from "./board-lines.js";
 import { EXAMPLE_OPTIONS, type ExampleOptions } from "./options.js";
-import { answerText, factorTexts, listText, mistakesTable, wrongAnswerText } from "./phrases.js";
+import { answerText, factorTexts, listText, mistakesTable, rightText, wrongAnswerText } from "./phrases.js";
 import type { PracticeProblem } from "./problem.js";
 import { drawingOf } from "./problem-drawing.js";
 import { PROBLEM } from "./problem-field.js";
@@ -231,8 +231,8 @@ function constantsOf(line: WorkingLine, writer: BoardWriter): string[] {
   return [...factorTexts(line, writer), ...[numberOfFactors(line, writer)].flatMap((one) => one ?? [])];
 }
 
-function answerSlide({ answer, note }: PracticeProblem, writer: BoardWriter): Part[] {
-  const texts = [answerText(answer, writer), ...(note === undefined ? [] : [note])];
+function answerSlide({ topic, answer, note }: PracticeProblem, writer: BoardWriter): Part[] {
+  const texts = [rightText(answer, TOPICS[topic], writer), ...(note === undefined ? [] : [note])];
   return [heading(2, writer.messages.practice.answer), ...texts.map((one) => text(one))] as Part[];
 }
 
@@ -249,7 +249,7 @@ function checkSlide({ topic: name, given, units, answer }: PracticeProblem, writ
   const back = typeof again === "number" || typeof answer === "number" ? again : backIn(again, answer.unit);
   const { messages, fill } = writer;
   const { check, checkMore, checkOf, checkSame } = messages.practice;
-  const [first, second] = [answerText(again, writer), answerText(back, writer)];
+  const [first, second] = [again, back].map((one) => rightText(one, topic, writer)) as [string, string];
   const texts = [
     fill(checkOf, { figures: listOf(needed(topic, figures), writer) }),
     ...sumsOf(topic.working(figures, sizes).map(simplified), writer),

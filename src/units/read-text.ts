@@ -252,8 +252,8 @@ function readSign(reading: Reading): 1 | -1 {
   return 1;
 }
 
-// What people say between the parts of a sum: 5 pounds and 3 ounces.
-const AND = ["and", "y"];
+// What people write between the parts of a sum: 5 pounds and 3 ounces, 1 tbsp + 1 tsp.
+const AND = ["and", "y", "+"];
 
 // What a person may be about to write after a quantity, and after a fraction.
 const ENDINGS = ["per", ...AND];
@@ -375,9 +375,24 @@ function readPart(reading: QuantityReading, before?: Quantity<SimpleUnit>): Quan
   refuseProduct(reading);
   // 4 × tablespoon
   if (!takes(reading, "×")) takes(reading, "*");
+  passOf(reading);
   const part = { value, unit: readUnit(reading, undefined, before?.unit) };
   refuseProduct(reading, part.unit);
   return part;
+}
+
+// 1/2 of a cup, 1/2 a gallon, 1/2 de taza
+const OF = ["of", "de"];
+const ONE_OF_IT = ["a", "an", "un", "una"];
+
+/** Passes over what a person says between a fraction and its unit. */
+function passOf(reading: Reading): void {
+  const wordAt = (at: number): string | undefined => {
+    const token = reading.tokens[at];
+    return token?.kind === "word" ? token.key : undefined;
+  };
+  if (OF.includes(wordAt(reading.at) ?? "") && wordAt(reading.at + 1) !== undefined) reading.at++;
+  if (ONE_OF_IT.includes(wordAt(reading.at) ?? "") && wordAt(reading.at + 1) !== undefined) reading.at++;
 }
 
 // 50 x 100 ft, 50 ft by 100 ft, 14 rows × 160 ft, 3 times 100 ft; in Spanish, too.

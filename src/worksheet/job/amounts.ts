@@ -95,6 +95,9 @@ export function offText(errorPercent: number, { messages: { text }, fill }: Writ
   return fill(errorPercent < 0 ? text.under : text.over, { percent });
 }
 
+// More fills than these are counted, not written one by one.
+const MOST_NAMED = 6;
+
 /** A part of a dose as people say it: `2 tablespoons`. */
 export function measureText({ tool, count, each }: MeasuredPart, writer: Writer<PhraseWords>): string {
   const { text } = writer.messages;
@@ -102,7 +105,8 @@ export function measureText({ tool, count, each }: MeasuredPart, writer: Writer<
   // "1 1/2 teaspoon" would read as one and a half, and "3 1/2 teaspoons" as seven halves.
   const hasNumber = /^\p{N}/u.test(name);
   if (each === undefined) {
-    if (count === 1 && hasNumber) return name;
+    // "2 fills of the 1/3 cup + 2 tablespoons" could be twice all of it.
+    if (hasNumber && count <= MOST_NAMED) return Array.from({ length: count }, () => name).join(" + ");
     const several = hasNumber ? writer.fill(text.fillsOf, { tool: name }) : writer.tools(tool.name, count);
     return writer.fill(text.fills, { count, tools: count === 1 ? name : several });
   }

@@ -46,7 +46,8 @@ interface Writing<M> {
   readonly digits?: number | undefined;
 }
 
-const SUMMARY_DIGITS = 4;
+/** The figures of a summary. */
+export const SUMMARY_DIGITS = 4;
 const FIELD_DIGITS = 3;
 const EXACT_DIGITS = 12;
 

@@ -3,10 +3,13 @@ import {
   checkAnswer,
   type PracticeProblem,
   practiceProblem,
+  practiceSheet,
   problemFrom,
+  workedExample,
 } from "../../../src/practice/index.ts";
 import { type Quantity, qty } from "../../../src/units/index.ts";
 import { SPANISH_PRACTICE_WORDS } from "../../../src/words/es-practice.ts";
+import { renderText } from "../../../src/worksheet/index.ts";
 import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 const percent = (value: number) => ({ ...qty(value, "%"), basis: "v/v" as const });
@@ -611,6 +614,47 @@ describe("checkAnswer", () => {
       });
     expect(wrong(boom(qty(32, "fl_oz"))).flat()).toContain("small-unit-as-large");
     expect(wrong(boom(qty(1, "qt"))).flat()).not.toContain("small-unit-as-large");
+  });
+
+  it("takes no other spoon for a count of those that are asked for", () => {
+    // 2.7 fl oz are 5.4 tbsp; 16 tsp are 2.667 fl oz, under the dose.
+    const spoons = problemFrom("household-measure", { amount: qty(2.7, "fl_oz"), spoon: qty(1, "tbsp") });
+    expect(checked(spoons, "16")).toEqual(checked(spoons, "16 tsp"));
+    expect(checked(spoons, "16 tsp")).toEqual(["mistake", "teaspoon-for-tablespoon"]);
+    expect(checked(spoons, "1/3 cup")).toEqual(["mistake", "other-kind-of-unit"]);
+    expect(checked(spoons, "15 tsp")).toEqual(["other-unit"]);
+    expect(checked(spoons, "6 tbsp")[0]).toBe("mistake");
+  });
+
+  it("gives no more than the exact answer where product is asked for", () => {
+    // 4.5 x 1 / 0.16 = 28.125 lb; 28.13 would be too much.
+    const field = problemFrom("fertilizer", {
+      needed: qty(1, "lb/1000ft2"),
+      area: qty(4500, "ft2"),
+      nitrogen: 16,
+    });
+    expect(checkAnswer(field, "28.1").says).toContain("28.12 lb");
+    const sheets = [practiceSheet([field], { key: "long" }), workedExample(field)];
+    for (const sheet of sheets) {
+      expect(renderText(sheet)).toMatch(/28\.12 lb/);
+      expect(renderText(sheet)).not.toContain("28.13");
+    }
+  });
+
+  it("reads an amount in parts as sheets print it", () => {
+    // 6 tbsp + 1 tsp are 3.1667 fl oz.
+    for (const typed of ["6 tbsp + 1 tsp", "6 cucharadas + 1 cucharadita", "6 1/3 de cucharadas"])
+      expect(
+        (
+          checkAnswer(
+            problemFrom("spot-tank", { spots: 10, each: qty(4, "fl_oz"), percent: percent(2) }),
+            typed,
+            {
+              words: SPANISH_PRACTICE_WORDS,
+            },
+          ).answer as Quantity
+        ).value,
+      ).toBeCloseTo(19 / 3, 9);
   });
 
   it("finds the product that went in too early or too late", () => {
