@@ -27,7 +27,7 @@ describe("what to measure with which tool", () => {
     expect(measured([tool("1/2 cup", 3.9)])).toEqual(["1/2 cup"]);
     // Nor one that could count what follows as well: 2 fills of the 1/3 cup + 2 tablespoons.
     expect(measured([tool("1/2 cup", 1.95)])).toEqual(["1/2 cup + 1/2 cup"]);
-    expect(measured([tool("1/2 cup", 0.5)])).toEqual(["7 fills of the 1/2 cup"]);
+    expect(measured([tool("1/2 cup", 0.55)])).toEqual(["7 fills of the 1/2 cup"]);
   });
 
   it("counts fills of a tool that the table of words has no plural for", () => {
