@@ -78,9 +78,10 @@ const NEVER_SHOWN = new RegExp(
   ].join("|"),
 );
 
-// Lines of cards for several plots, for beds, and for bags that dissolve: the page has one plot and asks for neither.
+// Lines of cards for several plots, for beds, bags that dissolve, nutrients and rates as ratios or of active ingredient: the page has one
+// plot and asks for none of them.
 const NEVER_WRITTEN =
-  /(?<=[{,])(?:plotOrder|plotNumber|lastPasses|placeInPlot|partOf|fillsAndPlots|spreadRow|spreadRun|pourBags|wholeBags|beds|bedNumber):(?:`[^`]*`|"[^"]*"),/g;
+  /(?<=[{,])(?:plotOrder|plotNumber|lastPasses|placeInPlot|partOf|fillsAndPlots|spreadRow|spreadRun|pourBags|wholeBags|beds|bedNumber|rowOrder|nutrient|rateOfMix|rateOfWater|rateOfActive|rateOnGround):(?:`[^`]*`|"[^"]*"),/g;
 
 /** The script without words that this page never shows. */
 function lean(script) {

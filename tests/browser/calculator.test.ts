@@ -834,7 +834,7 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
     });
     expect(record.products[0]?.applied).toEqual(qty(81, "lb"));
     expect(await textOf(page, ".record [role=status]")).toContain(
-      "Product A: 81 lb applied, 90% of the plan",
+      "Product A: 81 lb applied, 90% of the planned rate",
     );
     const kept = await page.evaluate(() => JSON.parse(Object.values(localStorage)[0] as string));
     expect(kept.records).toEqual([record]);
@@ -859,6 +859,22 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
       expect(await needed.and(page.locator(invalid)).count(), job).toBe(await needed.count());
       expect(await needed.count(), job).toBeGreaterThan(3);
     }
+  });
+
+  it("opens every job in Spanish, and offers units that can be read, in its words", async () => {
+    const page = await open();
+    await page.locator("#language").selectOption("es");
+    for (const job of await texts(page, ".jobs button")) {
+      await startJob(page, job);
+      for (const text of await texts(page, ".step select option"))
+        expect(text, job).not.toMatch(/^,|\b(?:plants?|pots?|trees?|spots?)\b/);
+    }
+    await startJob(page, "Macetas o plantas");
+    expect(await texts(page, "[data-step=size] .amount select option")).toEqual(
+      expect.arrayContaining(["macetas", "plantas", "árboles", "puntos"]),
+    );
+    await page.reload();
+    expect(await page.locator("[data-step=size]").count()).toBe(1);
   });
 
   it("never has more than seven fields on the screen before the first answer", async () => {
@@ -1264,6 +1280,9 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
       ({ name, applied }) => `${name} ${formatQuantity(applied, { digits: 4 })}`,
     );
     expect(await textOf(page, "#season li")).toContain(`2031-01-02: ${total.join(", ")}`);
+    // Against what the plot should have had, not against what was mixed: 5% more than that.
+    const off = done.plots[0]?.products[0]?.fromPlanPercent ?? 0;
+    expect(await textOf(page, "#saved")).toContain(`${Math.round(100 + off)}% of the planned rate`);
 
     // A button that is pressed twice records it once, and what is recorded goes with its place.
     await page.locator("#save-record").click();

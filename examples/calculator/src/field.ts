@@ -29,8 +29,8 @@ function formOf(name: FormName, system: UnitSystem): readonly FormField[] {
   return form;
 }
 
-// Kitchen measures of liquids that are entered in jugs, and units no farm measures in.
-const RARE = /^(?:mi|km|mm|yd2|mg|kg\/L|cup|tbsp|tsp|metric_\w+)$/;
+// Kitchen measures of liquids that are entered in jugs, units no farm measures in, and such as 1,000 sq ft, which only rates are in.
+const RARE = /^(?:\d\w*|mi|km|mm|yd2|mg|kg\/L|cup|tbsp|tsp|metric_\w+)$/;
 
 // Labels give rates per area in these far more often than in the largest unit, which the library offers first.
 const USUAL_RATES: readonly Unit[] = ["fl_oz/ac", "imp_fl_oz/ac", "L/ha"];

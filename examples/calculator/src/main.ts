@@ -94,8 +94,14 @@ async function keepPage(): Promise<void> {
 
 await speak(state.kept.language);
 showBy(() => render(page(), document.body));
-if (state.kept.jobs.length === 0) addJob();
-else refresh();
+try {
+  if (state.kept.jobs.length === 0) addJob();
+  else refresh();
+} catch (error) {
+  // A job that an earlier page kept must not lock the person out of the others.
+  console.error(error);
+  addJob();
+}
 openPart();
 
 // On a phone the bar makes room once the answer is on the screen.

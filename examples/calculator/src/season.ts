@@ -2,7 +2,7 @@ import { html, render, type TemplateResult } from "lit-html";
 import { keyed } from "lit-html/directives/keyed.js";
 import { isSprayMathError } from "swath-to-spoon";
 import { type ApplicationRecord, reconcile, reconcileSpreading, seasonSoFar } from "swath-to-spoon/plan";
-import { parseQuantity, quantityRatio } from "swath-to-spoon/units";
+import { parseQuantity } from "swath-to-spoon/units";
 import { issueText } from "swath-to-spoon/worksheet";
 import { byId, type Shown } from "./html.ts";
 import { type JobPlan, now, recordsOf } from "./input.ts";
@@ -40,12 +40,12 @@ function save({ currentTarget }: Event, plan: JobPlan): void {
   const form = (currentTarget as HTMLButtonElement).form as HTMLFormElement;
   if (!form.reportValidity()) return;
   const typed = [...new FormData(form)].map(([name, text]) => [name, String(text).trim()] as const);
-  const done = Object.fromEntries(typed.filter(([, text]) => text !== ""));
-  const { finished = "", left = "", all, ...more } = done;
+  const given = Object.fromEntries(typed.filter(([, text]) => text !== ""));
+  const { finished = "", left = "", all, ...more } = given;
   try {
-    const record = recordOf(plan, { finished, ...more }, left, all);
-    addRecord(record);
-    const texts = [say(W.saved), ...applied(plan, record)];
+    const done = recordOf(plan, { finished, ...more }, left, all);
+    addRecord(done.record);
+    const texts = [say(W.saved), ...applied(done)];
     render(
       texts.map((text) => html`<p>${text}</p>`),
       byId("saved"),
@@ -56,23 +56,31 @@ function save({ currentTarget }: Event, plan: JobPlan): void {
   }
 }
 
-function recordOf(plan: JobPlan, done: { finished: string }, left: string, all?: string): ApplicationRecord {
+/** The record, and of each product how far it is from the plan, in percent. */
+interface Done {
+  readonly record: ApplicationRecord;
+  readonly fromPlan: readonly number[];
+}
+
+function recordOf(plan: JobPlan, details: { finished: string }, left: string, all?: string): Done {
   const amount = <D extends "volume" | "mass">(text: string, dimension: D) =>
     parseQuantity(numberText(text), { locale, system: job().system, dimension });
   if ("hopper" in plan) {
     const filled = all && { filled: amount(all, "mass") };
-    return reconcileSpreading(plan, { ...done, left: amount(left, "mass"), ...filled }).record;
+    const done = reconcileSpreading(plan, { ...details, left: amount(left, "mass"), ...filled });
+    return { record: done.record, fromPlan: [done.fromPlanPercent] };
   }
   const mixed = all && { mixed: amount(all, "volume") };
-  return reconcile(plan, { ...done, left: amount(left, "volume"), ...mixed }).record;
+  const done = reconcile(plan, { ...details, left: amount(left, "volume"), ...mixed });
+  const products = "plots" in done ? (done.plots[0]?.products ?? []) : done.products;
+  return { record: done.record, fromPlan: products.map(({ fromPlanPercent }) => fromPlanPercent) };
 }
 
-/** What was applied of each product, against the plan. */
-function applied(plan: JobPlan, { products }: ApplicationRecord): string[] {
-  const planned = "hopper" in plan ? [plan.total] : plan.totals.products.map(({ amount }) => amount);
+/** What was applied of each product, against the rate that was planned. */
+function applied({ record, fromPlan }: Done): string[] {
   const percent = new Intl.NumberFormat(locale, { style: "percent" });
-  return products.map(({ name, applied }, i) => {
-    const part = quantityRatio(applied, planned[i] ?? applied);
+  return record.products.map(({ name, applied }, i) => {
+    const part = 1 + (fromPlan[i] ?? 0) / 100;
     return say(W.applied, { product: name, amount: shown(applied), percent: percent.format(part) });
   });
 }

@@ -27,10 +27,13 @@ export function sign(unit: Unit, dry = false): string {
   return formatQuantity(qty(2, unit), { locale }).slice(1).trim();
 }
 
-/** A unit in a list: what is counted has a name in each language, the rest symbols. */
+/** A unit in a list: what is counted has a name in each language, the rest are symbols. */
 export function unitName(unit: Unit, dry: boolean): string {
-  if (!/pot|plant|tree|spot/.test(unit)) return sign(unit, dry);
-  return formatQuantity(qty(2, unit), writing()).slice(1).trim();
+  const { units = {} } = writing().words ?? {};
+  return sign(unit, dry).replace(/(plant|tree|pot|spot)(s?)$/, (word, one, several) => {
+    const names = units[one];
+    return typeof names === "object" ? ((several ? names.other : names.one) ?? word) : word;
+  });
 }
 
 /** A quantity in another unit of its dimension. */

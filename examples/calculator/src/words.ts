@@ -152,8 +152,8 @@ export const W = {
   save: ["Save the record", "Guardar el registro"],
   saved: ["Saved.", "Guardado."],
   applied: [
-    "{product}: {amount} applied, {percent} of the plan",
-    "{product}: se aplicó {amount}, {percent} de lo planeado",
+    "{product}: {amount} applied, {percent} of the planned rate",
+    "{product}: se aplicó {amount}, {percent} de la dosis planeada",
   ],
   scales: [
     "I have scales: 200 g by 0.1 g, 5 kg by 1 g",

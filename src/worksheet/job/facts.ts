@@ -8,11 +8,11 @@ import { onTank } from "../../tank-mix/tank-marks.js";
 import { inUnit } from "../../units/convert.js";
 import { floorDecided, moreThan } from "../../units/decide.js";
 import { orderOf } from "../../units/quantity.js";
-import { atLeast, atMost } from "../../units/three-figures.js";
+import { atLeast } from "../../units/three-figures.js";
 import type { Length, Quantity, Time, Volume, VolumePerCount } from "../../units/types.js";
 import type { Writer } from "../words/writer.js";
 import { asEntered, inAcres, inFluidOunces, inLargeUnits, inTank } from "./fit.js";
-import { coveredText, lastPassText, plotName, plotsOfJob } from "./places.js";
+import { coveredText, lastPassText, MOST_PARTED, plantsText, plotName, plotsOfJob } from "./places.js";
 
 /** A fact of a summary. */
 export interface SheetFact {
@@ -202,13 +202,9 @@ export function coversText(
   end: LoadEnd | undefined,
   writer: Writer,
 ): string | undefined {
-  const { messages, fill, three, exact } = writer;
+  const { messages, fill, three } = writer;
   const { count, rowLength, area } = covers;
-  if (count !== undefined) {
-    const whole = wholeOf(count.value, end);
-    // A part of one plant is nothing to go by.
-    return whole === 0 ? undefined : exact(atMost({ ...count, value: whole }));
-  }
+  if (count !== undefined) return plantsText({ ...count, value: plantsOf(count.value, end) }, writer);
   const size = rowLength ?? (area && inAcres(area));
   if (size === undefined) return undefined;
   const part = coveredText(end, writer);
@@ -256,7 +252,7 @@ export function coveredByEach(
 }
 
 function sizeOf({ count, rowLength, area }: CoversBatch, end: LoadEnd | undefined): number {
-  return count === undefined ? ((rowLength ?? area)?.value ?? 0) : wholeOf(count.value, end);
+  return count === undefined ? ((rowLength ?? area)?.value ?? 0) : plantsOf(count.value, end);
 }
 
 /**
@@ -296,9 +292,14 @@ export function outText(places: readonly number[], covers: string, plan: AnyPlan
 // Less than this part of the job nobody sees in a tank.
 const REST_TO_SEE = 0.001;
 
-/** How many whole plants: half a plant gets half its dose, and the other half from the load after. */
-function wholeOf(count: number, { done = count, covers = done }: Partial<LoadEnd> = {}): number {
-  return floorDecided(done) - floorDecided(done - covers);
+/**
+ * How many plants. Of many they are whole ones, and the load after begins with what this one left of a plant; so are those that what is
+ * left over is enough for.
+ */
+function plantsOf(count: number, end: LoadEnd | undefined): number {
+  if (end === undefined) return floorDecided(count);
+  const { done, covers = done } = end;
+  return moreThan(covers, MOST_PARTED) ? floorDecided(done) - floorDecided(done - covers) : covers;
 }
 
 /** The order of mixing in words. */

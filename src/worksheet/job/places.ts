@@ -6,7 +6,7 @@ import { passesOver } from "../../swath/passes.js";
 import { convert, inUnit } from "../../units/convert.js";
 import { ceilDecided, floorDecided, moreThan } from "../../units/decide.js";
 import { dimensionOf } from "../../units/dimensions.js";
-import type { Length, TreatedArea } from "../../units/types.js";
+import type { Count, CountUnit, Length, TreatedArea } from "../../units/types.js";
 import type { TextKey } from "../words/messages.js";
 import type { Writer } from "../words/writer.js";
 
@@ -45,14 +45,24 @@ function isCount(unit: EndUnit): boolean {
   return !isRows(unit) && unit !== "part" && dimensionOf(unit) === "count";
 }
 
-// Past these nobody looks at a part of a row.
-const MOST_PARTED = 20;
+/** Past these nobody looks at a part of a row, or of a plant. */
+export const MOST_PARTED = 20;
 
 /** So many rows: `9 2/3 rows`. */
 function rowsText(rows: number, unit: Rows, { messages: { text }, fill, count }: Writer): string {
   const { whole, part } = seen(rows > MOST_PARTED ? Math.round(Number(rows.toPrecision(3))) : rows);
   const n = [...(whole > 0 ? [count(whole)] : []), ...(part === "" ? [] : [part])].join(" ");
   return fill(text[COUNTED[unit]], { n, count: part === "" ? whole : whole + 1 });
+}
+
+/** So many plants, of few of them with the part of one that one can see: `3 1/3 trees`. */
+export function plantsText({ value, unit }: Count, { count, exact }: Writer): string | undefined {
+  const { whole, part } = moreThan(value, MOST_PARTED)
+    ? { whole: floorDecided(value), part: "" }
+    : seen(value);
+  if (part === "") return whole === 0 ? undefined : exact({ value: whole, unit });
+  const n = whole === 0 ? part : `${count(whole)} ${part}`;
+  return exact({ value: whole + 1, unit }).replace(count(whole + 1), n);
 }
 
 /** What a load covers besides its area: `9 2/3 rows`, `2/3 of the plot`. Nothing where one can't see that. */
@@ -219,9 +229,9 @@ export function plotName(
 export function doneText(end: LoadEnd, plan: AnyPlan, writer: Writer): string | undefined {
   const { unit, done, along } = end;
   if (unit === "part") return partText(done, end, plan, writer);
-  // Of a plant that is sprayed in part nobody takes note.
-  const seenDone = isCount(unit) ? floorDecided(done) : done;
-  const amount = amountText(unit, seenDone, writer);
+  const amount = isCount(unit)
+    ? plantsText({ value: done, unit: unit as CountUnit }, writer)
+    : amountText(unit, done, writer);
   return inPlot(amount && sideText(amount, along, writer), end, plan, writer);
 }
 

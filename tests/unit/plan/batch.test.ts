@@ -405,6 +405,26 @@ describe("the sheets of a job by volume, count or row", () => {
     },
   );
 
+  it("say of few trees what part of one a load is enough for", () => {
+    // 14 x 96 fl oz are 10.5 gal in loads of 4, 4 and 2.5 gal: 5 1/3, 5 1/3 and 3 1/3 trees.
+    const size = { kind: "count", count: qty(14, "tree"), each: qty(96, "fl_oz") } as const;
+    const plan = planApplication({
+      ...BASE,
+      size,
+      products: [{ ...A, rate: qty(2, "tsp/gal") }],
+      split: "full-then-part",
+    });
+    expect(fieldCard(plan).loads.at(-1)?.steps.at(-1)).toMatch(/It is enough for 3 1\/3 trees\.$/);
+    expect(fieldCard(plan).loads[0]?.steps).toContain(
+      "Check where each load runs out: load 1 after about 5 1/3 trees, load 2 after about 10 2/3 trees.",
+    );
+    const spanish = fieldCard(plan, { words: SPANISH_WORDS });
+    expect(spanish.loads.at(-1)?.steps.at(-1)).toContain("3 1/3 árboles");
+    // Of whole trees there is no part.
+    const whole = planApplication({ ...plan.input, split: "whole-plants" } as BatchInput);
+    expect(fieldCard(whole).loads.at(-1)?.steps.at(-1)).toMatch(/It is enough for 4 trees\.$/);
+  });
+
   it("print how many, what each gets, and what a load is enough for", () => {
     const card = fieldCard(planApplication(POTS));
     expect(card.facts.slice(0, 2)).toEqual([
