@@ -1,7 +1,7 @@
 import { SprayMathError } from "../errors.js";
 import { type Check, checked, Field } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
-import { compareDecided, moreThan } from "../units/decide.js";
+import { ceilDecided, compareDecided, floorDecided, moreThan } from "../units/decide.js";
 import { descriptionOf } from "../units/describe.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { figure } from "../units/made.js";
@@ -325,7 +325,7 @@ function onNumber(value: number, typed: Typed, key: Key): Found {
   // The sheet says that such a rounding is right, whatever mistake leads near it. An amount is the same in any unit, so it is judged
   // in the unit of the question.
   if (limit > 0 && isRightRounding({ value, right }, topic)) return rounded;
-  const isRoundedUp = limit > 0 && isOver && Math.abs(off) <= MOST_ROUNDED && isRounding(typed, Math.ceil);
+  const isRoundedUp = limit > 0 && isOver && Math.abs(off) <= MOST_ROUNDED && isRounding(typed, ceilDecided);
   const single = singleNear(value, key);
   // In a unit of the student's own, a rounding up is the plainer mistake than one on the way.
   const isPlainer = isRoundedUp && typed.value !== value && single?.mistakes.includes("rounded-early");
@@ -336,7 +336,7 @@ function onNumber(value: number, typed: Typed, key: Key): Found {
     return found("mistake", off, ["number-in-other-unit"]);
   // However coarse a rounding is, nobody made two mistakes for it, nor for what is so near.
   if (unit !== undefined && Math.abs(off) <= MOST_ROUNDED) return found("unknown", off);
-  if (unit !== undefined && [Math.floor, Math.ceil].some((round) => isRounding(typed, round)))
+  if (unit !== undefined && [floorDecided, ceilDecided].some((round) => isRounding(typed, round)))
     return isOver ? rounded : found("unknown", off);
   // A number of two figures is near to too many of them by chance.
   const near = inTwoFigures(typed.value) === typed.value ? 0 : tolerance / 2;

@@ -1,4 +1,4 @@
-import { compareDecided } from "../units/decide.js";
+import { compareDecided, decided, floorDecided } from "../units/decide.js";
 import type { AnyTopic } from "./topics/topic.js";
 
 /** More off than this, as a part of the right answer, a figure is wrong, however it came about. */
@@ -10,7 +10,10 @@ interface Compared {
   readonly right: number;
 }
 
-/** Whether a number is the right one with one to three figures. */
+// 0.225 / 0.01 is 22.499999999999996.
+const nearestWhole = (value: number): number => decided(value).round(0, 1).toNumber();
+
+/** Whether a number is the right one with one to three figures; `round` leaves the noise of a division out. */
 export function isRounding({ value, right }: Compared, round: (value: number) => number): boolean {
   return [1, 2, 3].some((figures) => {
     const step = 10 ** (Math.floor(Math.log10(right)) + 1 - figures);
@@ -21,6 +24,7 @@ export function isRounding({ value, right }: Compared, round: (value: number) =>
 /** Whether a number is the right one rounded as a sheet allows: within 5%, and an amount of product down. */
 export function isRightRounding(one: Compared, { isDose = false }: AnyTopic): boolean {
   return (
-    Math.abs(one.value / one.right - 1) <= MOST_ROUNDED && isRounding(one, isDose ? Math.floor : Math.round)
+    Math.abs(one.value / one.right - 1) <= MOST_ROUNDED &&
+    isRounding(one, isDose ? floorDecided : nearestWhole)
   );
 }

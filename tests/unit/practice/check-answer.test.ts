@@ -3,6 +3,7 @@ import {
   checkAnswer,
   type PracticeProblem,
   practiceProblem,
+  practiceSet,
   practiceSheet,
   problemFrom,
   workedExample,
@@ -614,6 +615,33 @@ describe("checkAnswer", () => {
       });
     expect(wrong(boom(qty(32, "fl_oz"))).flat()).toContain("small-unit-as-large");
     expect(wrong(boom(qty(1, "qt"))).flat()).not.toContain("small-unit-as-large");
+  });
+
+  it("takes no figure for a rounding that is one step off, whatever the noise of a division", () => {
+    // 0.15 ac at 1 lb/ac are 2.4 oz wt, and 2.4 / 0.1 is 23.999999999999996.
+    const powder = problemFrom("dry-product", { area: qty(0.15, "ac"), rate: qty(1, "lb/ac") });
+    expect(checked(powder, "2.4")).toEqual(["right"]);
+    expect(checked(powder, "2.3")[0]).toBe("mistake");
+    expect(checked(powder, "2.36")[0]).not.toBe("rounded");
+    // 0.75% of 5 gal are 4.8 fl oz, and 4.8 / 0.1 is 47.99999999999999.
+    const additive = problemFrom("percent-mix", { percent: percent(0.75), fill: qty(5, "gal") });
+    expect(checked(additive, "4.7")).toEqual(["unknown"]);
+    expect(checked(additive, "4.8")).toEqual(["right"]);
+    // A half is rounded up: 0.225 ac by hand, of which 0.23 is 2% off.
+    const field = problemFrom("rectangle-area", { length: qty(108.9, "ft"), width: qty(90, "ft") });
+    expect(checked(field, "0.23")).toEqual(["rounded"]);
+    // Over 300 sets no dose with a step less than the exact one is right.
+    for (let set = 1; set <= 300; set++)
+      for (const one of practiceSet(set, { topics: ["dry-product", "percent-mix", "spot-tank", "band"] })
+        .problems) {
+        const { value } = one.answer as Quantity;
+        const step = 10 ** (Math.floor(Math.log10(value)) - 1);
+        const less = Number((value - step).toPrecision(12));
+        // Where two figures say all of it, and one figure less isn't the rounding to one.
+        const isShort = Number(value.toPrecision(2)) === Number(value.toPrecision(12));
+        if (!isShort || step / value <= 0.01 || Number(less.toPrecision(1)) === less) continue;
+        expect(checkAnswer(one, less).verdict, `${set} ${one.topic} ${value} ${less}`).not.toBe("rounded");
+      }
   });
 
   it("takes no other spoon for a count of those that are asked for", () => {
