@@ -125,7 +125,7 @@ const MORE: Partial<Record<SimpleUnit, string>> = {
   mm: "milimetro,milimetros",
   cm: "centimetro,centimetros",
   km: "kilometro,kilometros",
-  in: '",pulgada,pulgadas',
+  in: '",pulg,pulgada,pulgadas',
   ft: "',lf,pie,pies",
   ft2: "sf",
   yd: "yds,yarda,yardas",
@@ -155,8 +155,8 @@ const MORE: Partial<Record<SimpleUnit, string>> = {
 };
 
 const BARE_NAMES: Record<BareMeasure, string> = {
-  tsp: "tsp,tsps,teaspoon,teaspoons,cucharadita,cucharaditas",
-  tbsp: "tbsp,tbsps,tbs,tb,tablespoon,tablespoons,cucharada,cucharadas",
+  tsp: "tsp,tsps,teaspoon,teaspoons,cucharadita,cucharaditas,cdita,cditas,cdta,cdtas",
+  tbsp: "tbsp,tbsps,tbs,tb,tablespoon,tablespoons,cucharada,cucharadas,cda,cdas",
   cup: "cup,cups,taza,tazas",
   fl_oz:
     "fl oz,fl ozs,floz,fluid oz,fluid ounce,fluid ounces,fl ounce,fl ounces,liquid oz,liquid ounce,liquid ounces,liq oz,onza liquida,onzas liquidas,onza fluida,onzas fluidas",

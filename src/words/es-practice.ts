@@ -97,8 +97,6 @@ const SPANISH_PRACTICE: Pick<PracticeMessages, "kinds" | "spellings" | "topics" 
   spellings: {
     "%": "por ciento,porciento",
     fl_oz: "oz fl,oz. fl.,oz líq,oz. líq.",
-    tsp: "cdita,cditas,cdta,cdtas",
-    tbsp: "cda,cdas",
     s: "seg,segs",
     lb: "#",
   },

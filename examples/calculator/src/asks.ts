@@ -232,6 +232,7 @@ const CATCH = [
   ask("calibration.speed.time", ["Time for that distance", "Tiempo en recorrerla"]),
 ];
 const NOZZLE_WIDTH = ask("calibration.width", ["Nozzle spacing", "Distancia entre boquillas"], {
+  hint: ["One nozzle alone: the width it sprays.", "Con una sola boquilla: el ancho que rocía."],
   first: NARROW,
 });
 

@@ -39,9 +39,7 @@ export function writtenSteps(
 ): WrittenStep[] {
   const refused = isRefused(shown);
   const steps = workingInUnits(shown, made).filter(
-    ({ step, product }) =>
-      !(refused && MIXING.includes(step)) &&
-      !(step === "dose" && product !== undefined && isInBags(product, shown)),
+    (one) => !(refused && MIXING.includes(one.step)) && !(one.step === "dose" && isNotPoured(one, shown)),
   );
   const parts: readonly SheetStep[] = [
     ...steps.map((step) => ({ ...step, lines: step.lines.filter((line) => isUsed(line, step, shown)) })),
@@ -51,7 +49,7 @@ export function writtenSteps(
     parts.map((part) => part.lines),
     writer,
   );
-  // A dose that can't be measured has no working, nor has a mix that is what the plot takes.
+  // A mix that is what the plot takes has no working.
   return parts
     .map((part, at) => ({ ...part, lines: lines[at] as WrittenStep["lines"] }))
     .filter((part) => part.lines.length > 0)
@@ -60,6 +58,12 @@ export function writtenSteps(
       title: writer.fill(writer.messages.steps[step], { product, load }),
       lines,
     }));
+}
+
+/** Whether nothing is measured with the tools for a dose: it is in bags that dissolve, or the nearest that they come is not to be used. */
+function isNotPoured({ product = "", load = 0 }: PlanStep, plan: AnyPlan): boolean {
+  const dose = plan.loads[load - 1]?.products.find(({ name }) => name === product);
+  return isInBags(product, plan) || dose?.measured.ok === false;
 }
 
 const ERRORS = /^household\.(error|errorPercent|rateError)\b/;

@@ -732,6 +732,16 @@ describe("parseQuantity of what people say for per", () => {
     expect(parseQuantity(text)).toEqual(qty(value, unit));
   });
 
+  it("reads the short forms of Spanish kitchens and shops", () => {
+    for (const [text, unit] of [
+      ["2 cdas/galón", "tbsp/gal"],
+      ["1 cdta por galón", "tsp/gal"],
+      ["3 cditas", "tsp"],
+      ["144 pulg.", "in"],
+    ] as const)
+      expect(parseQuantity(text, { locale: "es-US" }).unit, text).toBe(unit);
+  });
+
   it("reads Spanish units, and metric ones as they are written there", () => {
     expect(parseQuantity("500 mt2")).toEqual(qty(500, "m2"));
     expect(parseQuantity("500 metros cuadrados")).toEqual(qty(500, "m2"));

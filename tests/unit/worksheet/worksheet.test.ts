@@ -50,6 +50,29 @@ describe("worksheet", () => {
     for (const word of words) expect(word).not.toMatch(/[a-z]\.[a-z]|[a-z][A-Z]/);
   });
 
+  it("works out no measure that it says is not to be used", () => {
+    // 0.144 fl oz: the spoons come to 0.125, 13% under.
+    const row = planApplication({
+      size: {
+        kind: "row-length",
+        length: qty(480, "ft"),
+        rate: { used: qty(1, "gal"), length: qty(60, "ft") },
+      },
+      sprayer: { tank: qty(8, "gal") },
+      products: [
+        { name: "Product A", form: "liquid", rate: qty(0.3, "fl_oz/1000ft") },
+        { name: "Product B", form: "liquid", rate: qty(6, "fl_oz/1000ft") },
+      ],
+      tools: "us-cups-and-spoons",
+    });
+    expect(row.loads[0]?.products.map(({ measured }) => measured.ok)).toEqual([false, true]);
+    const titles = worksheet(row, { measuringErrors: true }).steps.map(({ title }) => title);
+    expect(titles.filter((title) => /measured|how far/.test(title))).toEqual([
+      "Product B, measured for load 1",
+      "Product B, load 1: how far the dose is off",
+    ]);
+  });
+
   it("prints amounts that add up to the printed total", () => {
     for (const [i, { value }] of sheet.totals.entries()) {
       const amounts = sheet.loads.map(({ doses }) => doses[i]?.amount ?? "");
