@@ -162,7 +162,8 @@ function rounded(given: Given, digits: number): Given {
 }
 
 /** For an order of mixing: the rule, and the products in that order. */
-function orderSlide({ topic, given, answer }: PracticeProblem, { messages, fill }: BoardWriter): Part[][] {
+function orderSlide({ topic, given, units }: PracticeProblem, { messages, fill }: BoardWriter): Part[][] {
+  const answer = TOPICS[topic].answer(given, sizesIn(units));
   if (typeof answer !== "string") return [];
   const { kinds, mistakes, practice, topics } = messages;
   const products = given.products as readonly MixingKind[];

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { isSprayMathError } from "../../../src/errors.ts";
+import { withOneMore } from "../../../src/plan/dose-advice.ts";
 import { type AnyPlan, type PlanInput, type Product, planApplication } from "../../../src/plan/index.ts";
 import { parseBatchInput, parsePlanInput } from "../../../src/schema/index.ts";
 import { type Quantity, qty } from "../../../src/units/index.ts";
@@ -67,10 +68,14 @@ const figuresIn = (number: string): number => number.replace(/[,.]/g, "").replac
 
 function expectThreeFigures(text: string, plan: AnyPlan, shown: AnyPlan): void {
   const typed = entered(plan.input);
-  // A reading is on a mark of its tool.
+  // A reading is on a mark of its tool, or of the one that is still to get.
   for (const { products } of shown.loads)
-    for (const { measured } of products)
-      if (measured.ok) for (const { each } of measured.parts) if (each) typed.add(each.value);
+    products.forEach(({ measured, amount }, i) => {
+      const dose = measured.ok
+        ? measured
+        : withOneMore(amount, shown.input.products[i] as Product, shown.input)?.measured;
+      for (const { each } of dose?.parts ?? []) if (each) typed.add(each.value);
+    });
   const names =
     JSON.stringify(plan.input)
       .match(/"name":"[^"]*"/g)

@@ -484,4 +484,11 @@ describe("a worked example", () => {
     );
     expectRefused(() => workedExample(problem, { key: "long" } as never), "unknown-field", "options.key");
   });
+
+  it("puts products in their right order, whatever a kept problem says of it", () => {
+    const order = practiceProblem("mixing-order", 3);
+    const right = renderText(workedExample(order)).match(/\([A-G]\)[^\n]*/g);
+    expect(renderText(workedExample({ ...order, answer: "ZZ" })).match(/\([A-G]\)[^\n]*/g)).toEqual(right);
+    expect(() => workedExample({ ...practiceProblem("band", 3), answer: "AB" })).not.toThrow(TypeError);
+  });
 });
