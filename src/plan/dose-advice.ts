@@ -90,6 +90,7 @@ export function withOneMore(
   const dose = doseOf(asked);
   const tool = dose.ok ? dose.parts[0]?.tool : toolFor(asked);
   if (tool === undefined) return undefined;
+  // The tool was chosen by measuring the dose with it.
   const measured = dose.ok ? dose : doseOf({ ...asked, tools: [...toolsIn(asked.tools), tool] });
-  return measured.ok ? { tool, measured } : undefined;
+  return { tool, measured: measured as Measurable };
 }

@@ -184,8 +184,8 @@ function isDry({ input, path }: Check): boolean {
 
 /** The same, and in a job that goes by the plant a rate for each. */
 function ofJob(check: Check): Examples | undefined {
-  const { size } = (check.input ?? {}) as { readonly size?: { readonly kind?: unknown } | null };
-  if (size?.kind !== "count") return ofDry(check);
+  const job = check.input as { readonly size?: { readonly kind?: unknown } | null } | null | undefined;
+  if (job?.size?.kind !== "count") return ofDry(check);
   const each: Quantity = { value: 5, unit: isDry(check) ? "g/plant" : "mL/plant" };
   return { us: each, imperial: each, metric: each };
 }
