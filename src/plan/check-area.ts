@@ -102,19 +102,18 @@ function bandWarnings(
   if (width === undefined) return gap;
   const passes = bands.map((one) => scaled(one, rowsPerPass));
   const pass = passes[0] as Length;
-  // Nozzles that each cover a part of the pass cover it together.
-  const isBoom = measurement.kind === "catch" && orderOf(width, pass) === -1;
-  const covered = isBoom ? boomWidth(measurement) : width;
-  if (measurement.kind === "catch") {
-    const boom = boomWidth(measurement);
-    const isOver = orderOf(boom, pass) === 1 && !isSame(boom, pass);
-    if (isOver && bands.some((one) => isSame(one, width)))
+  const isPart = orderOf(width, pass) === -1;
+  const boom = measurement.kind === "catch" ? boomWidth(measurement) : width;
+  if (measurement.kind === "catch" && orderOf(boom, pass) === 1 && !isSame(boom, pass)) {
+    if (bands.some((one) => isSame(one, width)))
       return [...gap, nozzlesWarning(measurement, boom, pass, path)];
     // A boom that reaches over what it treats: the strength is right.
-    if (isOver && isBoom) return [...gap, boomWarning(measurement, boom, pass, path)];
+    if (isPart) return [...gap, boomWarning(measurement, boom, pass, path)];
   }
   if (passes.some((one) => fits(measurement, width, one))) return gap;
   const isStrip = measurement.kind !== "catch" && measurement.kind !== "flow";
+  // Nozzles that each cover a part of the pass cover it together.
+  const covered = isPart ? boom : width;
   return [...gap, swathWarning({ width: covered, isStrip }, pass, band, spacing, path, widthPath)];
 }
 

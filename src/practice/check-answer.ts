@@ -5,6 +5,7 @@ import { ceilDecided, compareDecided, floorDecided, moreThan } from "../units/de
 import { descriptionOf } from "../units/describe.js";
 import { dimensionOf } from "../units/dimensions.js";
 import { figure } from "../units/made.js";
+import { withoutAccents } from "../units/nearest.js";
 import { textReader } from "../units/parse.js";
 import { isUnit } from "../units/resolve.js";
 import type { Quantity, Unit } from "../units/types.js";
@@ -25,6 +26,7 @@ import { practiceWriter } from "./writer.js";
 import {
   allWrongAnswers,
   doublyWrongAnswers,
+  listed,
   stepForAnswer,
   stepsOf,
   type WrongAnswer,
@@ -47,8 +49,6 @@ export interface AnswerCheck {
   /** The mistake that leads there, or two that were made together. */
   readonly mistakes: readonly ShownMistake[];
 }
-
-const withoutAccents = (text: string): string => text.normalize("NFD").replace(/[\u0300-\u036f]/g, "");
 
 /**
  * What was typed, with the unit names of a table of words as the library reads them: `2.5 galones` as `2.5 gal`. Students leave
@@ -367,8 +367,8 @@ function stepWith(answer: Quantity, key: Key): WrongAnswer | undefined {
 /** The known wrong answer that a value is nearest to. */
 function singleNear(value: number, { topic, given, sizes, tolerance }: Key): WrongAnswer | undefined {
   // First as a key lists them; then those that were too near to another one for a key.
-  const listed = nearest(wrongAnswers(topic, given, sizes), value, tolerance);
-  return listed ?? nearest(allWrongAnswers(topic, given, sizes), value, tolerance);
+  const all = allWrongAnswers(topic, given, sizes);
+  return nearest(listed(topic, all), value, tolerance) ?? nearest(all, value, tolerance);
 }
 
 /** The wrong answer that a value is nearest to, within a tolerance. */

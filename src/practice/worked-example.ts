@@ -17,7 +17,14 @@ import { PROBLEM } from "./problem-field.js";
 import { TOPICS } from "./topics/all.js";
 import { type MixingKind, placeOf } from "./topics/mixing-order.js";
 import { sizesIn } from "./topics/sizes.js";
-import { type AnyTopic, type Given, type GivenFigure, inAnswerUnit } from "./topics/topic.js";
+import {
+  type AnyTopic,
+  everyAmount,
+  type Given,
+  type GivenFigure,
+  inAnswerUnit,
+  sameFigures,
+} from "./topics/topic.js";
 import type { PracticeMessages } from "./words.js";
 import { practiceWriter } from "./writer.js";
 
@@ -308,24 +315,9 @@ function needed({ notNeeded = [] }: AnyTopic, given: Given): Given {
   return Object.fromEntries(Object.entries(given).filter(([name]) => !notNeeded.includes(name)));
 }
 
-/** The figures with every amount changed. */
-function everyAmount(given: Given, change: (quantity: Quantity) => Quantity): Given {
-  const one = (figure: Quantity | string): Quantity | string =>
-    typeof figure === "string" ? figure : change(figure);
-  const changed = (figure: GivenFigure): GivenFigure => {
-    if (typeof figure === "number") return figure;
-    return Array.isArray(figure) ? figure.map(one) : change(figure as Quantity);
-  };
-  return Object.fromEntries(Object.entries(given).map(([name, figure]) => [name, changed(figure)]));
-}
-
 function inSystem(given: Given, system: UnitSystem): Given {
   return everyAmount(given, (quantity) => {
     const unit = counterpart(quantity.unit, system);
     return { ...quantity, value: inUnit(quantity, unit), unit };
   });
-}
-
-function sameFigures(a: Given, b: Given): boolean {
-  return JSON.stringify(a) === JSON.stringify(b);
 }

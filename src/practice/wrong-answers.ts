@@ -1,11 +1,10 @@
 import { inUnit } from "../units/convert.js";
 import { compareDecided } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
-import type { Quantity, Unit } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 import type { MistakeCode } from "./mistakes.js";
 import type { Sizes } from "./topics/sizes.js";
-import type { AnyTopic, Given, GivenFigure, Route } from "./topics/topic.js";
+import { type AnyTopic, everyAmount, type Given, type Route, sameFigures } from "./topics/topic.js";
 
 /** A wrong answer, and the mistakes that lead there: each of them, or two together. */
 export interface WrongAnswer {
@@ -55,7 +54,12 @@ type Routed = readonly [MistakeCode, Route<Given>];
 
 /** The wrong answers of a problem, the likelier ones first, and none of them near another. */
 export function wrongAnswers(topic: AnyTopic, given: Given, sizes: Sizes): WrongAnswer[] {
-  return distinct(allWrongAnswers(topic, given, sizes), apartIn(topic));
+  return listed(topic, allWrongAnswers(topic, given, sizes));
+}
+
+/** Those of all wrong answers that a key lists. */
+export function listed(topic: AnyTopic, all: readonly WrongAnswer[]): WrongAnswer[] {
+  return distinct(all, apartIn(topic));
 }
 
 const apartIn = ({ unit }: AnyTopic): number => (unit === undefined ? APART_AS_COUNT : APART);
@@ -196,16 +200,18 @@ function goTogether(a: MistakeCode, b: MistakeCode): boolean {
 export function doublyWrongAnswers(topic: AnyTopic, given: Given, sizes: Sizes): WrongAnswer[] {
   const { right, own, routes } = routed(topic, given, sizes);
   const by = (...made: readonly Route<Given>[]) => answerBy(topic, own, sizes, right, made);
+  const alone = routes.map(([, route]) => by(route));
+  // A mistake that changes nothing here explains nothing.
+  const isBy = (at: number, answer: number | string): boolean => {
+    const one = alone[at];
+    return one !== undefined && areAlike(one, answer, apartIn(topic));
+  };
   return routes.flatMap(([code, route], i) =>
-    routes.slice(i + 1).flatMap(([otherCode, other]) => {
-      if (!goTogether(code, otherCode)) return [];
+    routes.flatMap(([otherCode, other], j) => {
+      if (j <= i || !goTogether(code, otherCode)) return [];
       const answer = by(route, other);
-      if (answer === undefined) return [];
-      // A mistake that changes nothing here explains nothing.
-      const isOne = [by(route), by(other)].some(
-        (one) => one !== undefined && areAlike(one, answer, apartIn(topic)),
-      );
-      return isOne ? [] : [{ answer, mistakes: [code, otherCode], also: [] }];
+      if (answer === undefined || isBy(i, answer) || isBy(j, answer)) return [];
+      return [{ answer, mistakes: [code, otherCode], also: [] }];
     }),
   );
 }
@@ -233,22 +239,14 @@ function routed(
 /** What a problem gives in the units that its topic draws, which its mistakes are made of; the same object where it is in them. */
 function inOwnUnits(topic: AnyTopic, given: Given, sizes: Sizes): Given {
   const lists = topic.figures(sizes);
-  const unitsOf = (name: string): readonly Unit[] =>
-    (lists[name] ?? []).flat().flatMap((one) => (typeof one === "object" ? [one.unit] : []));
-  const entries = Object.entries(given).map(([name, figure]): [string, GivenFigure] => {
-    const units = unitsOf(name);
-    const inOwn = <F extends GivenFigure | string>(one: F): F => {
-      if (typeof one !== "object" || Array.isArray(one)) return one;
-      const { unit } = one as Quantity;
-      const home = units.find((other) => dimensionOf(other) === dimensionOf(unit));
-      return home === undefined || units.includes(unit)
-        ? one
-        : { ...one, value: inUnit(one as Quantity, home), unit: home };
-    };
-    return [name, Array.isArray(figure) ? figure.map(inOwn) : inOwn(figure)];
+  const own = everyAmount(given, (quantity, name) => {
+    const units = (lists[name] ?? []).flat().flatMap((one) => (typeof one === "object" ? [one.unit] : []));
+    const home = units.find((unit) => dimensionOf(unit) === dimensionOf(quantity.unit));
+    return home === undefined || units.includes(quantity.unit)
+      ? quantity
+      : { ...quantity, value: inUnit(quantity, home), unit: home };
   });
-  const isSameAll = entries.every(([name, figure]) => JSON.stringify(figure) === JSON.stringify(given[name]));
-  return isSameAll ? given : Object.fromEntries(entries);
+  return sameFigures(own, given) ? given : own;
 }
 
 /** What comes out by these routes together; nothing where two of them change the same, or where there is no such answer. */

@@ -207,16 +207,12 @@ const USED = ask("calibration.used", ["Water used (refill)", "Agua usada (la que
 const again = (path: string, label: Text): Ask => ask(path, label, { like: USED.path, first: SMALL });
 const JUG = again("calibration.jug", ["The jug has a mark every", "La jarra tiene una marca cada"]);
 const SWATH = ask("calibration.swath", ["Spray width in one pass", "Ancho de una pasada"], { first: NARROW });
+const BLANK_FOR_ONE: Text = ["Blank for one.", "En blanco si es una."];
 const ROWS_PER_PASS = ask("sprayer.rowsPerPass", ["Rows sprayed in one pass", "Hileras por pasada"], {
-  hint: ["Blank for one.", "En blanco si es una."],
+  hint: BLANK_FOR_ONE,
 });
-const NOZZLES_PER_ROW = ask(
-  "calibration.nozzlesPerRow",
-  ["Nozzles that spray one row", "Boquillas que rocían una hilera"],
-  {
-    hint: ["Blank for one.", "En blanco si es una."],
-  },
-);
+const NOZZLES: Text = ["Nozzles that spray one row", "Boquillas que rocían una hilera"];
+const NOZZLES_PER_ROW = ask("calibration.nozzlesPerRow", NOZZLES, { hint: BLANK_FOR_ONE });
 const STRIP_HINT: Text = [
   "Fill to a mark with clean water, spray the strip at your normal pace, then refill to the mark.",
   "Llene hasta una marca con agua limpia, rocíe la franja a su paso normal y reponga el agua hasta la marca.",

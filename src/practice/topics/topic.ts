@@ -13,6 +13,22 @@ export type GivenFigure = Quantity | BasedFraction | number | readonly (Quantity
 /** What a problem gives, by name. */
 export type Given = Readonly<Record<string, GivenFigure>>;
 
+/** What a problem gives, with each amount changed; counts and products stay. */
+export function everyAmount(given: Given, change: (quantity: Quantity, name: string) => Quantity): Given {
+  const changed = (figure: GivenFigure, name: string): GivenFigure => {
+    if (typeof figure === "number") return figure;
+    return Array.isArray(figure)
+      ? figure.map((one: Quantity | string) => (typeof one === "string" ? one : change(one, name)))
+      : change(figure as Quantity, name);
+  };
+  return Object.fromEntries(Object.entries(given).map(([name, figure]) => [name, changed(figure, name)]));
+}
+
+/** Whether two problems give the same. */
+export function sameFigures(a: Given, b: Given): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
+}
+
 /** An answer: a quantity, a number, or letters in their order. */
 export type PracticeAnswer = Quantity | number | string;
 

@@ -6,6 +6,7 @@ import { passesOver } from "../../swath/passes.js";
 import { convert, inUnit } from "../../units/convert.js";
 import { ceilDecided, floorDecided, moreThan } from "../../units/decide.js";
 import { dimensionOf } from "../../units/dimensions.js";
+import { atMost } from "../../units/three-figures.js";
 import type { Count, CountUnit, Length, TreatedArea } from "../../units/types.js";
 import type { TextKey } from "../words/messages.js";
 import type { Writer } from "../words/writer.js";
@@ -51,18 +52,23 @@ export const MOST_PARTED = 20;
 /** So many rows: `9 2/3 rows`. */
 function rowsText(rows: number, unit: Rows, { messages: { text }, fill, count }: Writer): string {
   const { whole, part } = seen(rows > MOST_PARTED ? Math.round(Number(rows.toPrecision(3))) : rows);
-  const n = [...(whole > 0 ? [count(whole)] : []), ...(part === "" ? [] : [part])].join(" ");
-  return fill(text[COUNTED[unit]], { n, count: part === "" ? whole : whole + 1 });
+  return fill(text[COUNTED[unit]], {
+    n: partedText(whole, part, count),
+    count: part === "" ? whole : whole + 1,
+  });
 }
 
-/** So many plants, of few of them with the part of one that one can see: `3 1/3 trees`. */
+/** `9 2/3` */
+function partedText(whole: number, part: string, count: Writer["count"]): string {
+  return [...(whole > 0 ? [count(whole)] : []), ...(part === "" ? [] : [part])].join(" ");
+}
+
+/** So many plants: whole ones to three figures, and of few of them with the part of one that one can see, `3 1/3 trees`. */
 export function plantsText({ value, unit }: Count, { count, exact }: Writer): string | undefined {
-  const { whole, part } = moreThan(value, MOST_PARTED)
-    ? { whole: floorDecided(value), part: "" }
-    : seen(value);
-  if (part === "") return whole === 0 ? undefined : exact({ value: whole, unit });
-  const n = whole === 0 ? part : `${count(whole)} ${part}`;
-  return exact({ value: whole + 1, unit }).replace(count(whole + 1), n);
+  const isMany = moreThan(value, MOST_PARTED);
+  const { whole, part } = isMany ? { whole: floorDecided(value), part: "" } : seen(value);
+  if (part === "") return whole === 0 ? undefined : exact(atMost({ value: whole, unit }));
+  return exact({ value: whole + 1, unit }).replace(count(whole + 1), partedText(whole, part, count));
 }
 
 /** What a load covers besides its area: `9 2/3 rows`, `2/3 of the plot`. Nothing where one can't see that. */
@@ -196,10 +202,9 @@ function narrowPass(
   const lay = layOfPasses(plot, calibration);
   if (lay === undefined) return undefined;
   const { along: length, across: width, swath } = lay;
-  const { lastOverlap } = passesOver({ length, width, swath }).along;
+  const { passes, lastOverlap } = passesOver({ length, width, swath }).along;
   const rest = { value: swath.value - inUnit(lastOverlap, swath.unit), unit: swath.unit };
   if (lastOverlap.value === 0 || !moreThan(rest.value, NARROW_PASS * swath.value)) return undefined;
-  const passes = ceilDecided(inUnit(width, swath.unit) / swath.value);
   const even = { value: inUnit(width, swath.unit) / passes, unit: swath.unit };
   return fill(text.lastPass, { width: three(inInches(rest)), even: three(inInches(even)) });
 }

@@ -420,6 +420,13 @@ describe("the sheets of a job by volume, count or row", () => {
     );
     const spanish = fieldCard(plan, { words: SPANISH_WORDS });
     expect(spanish.loads.at(-1)?.steps.at(-1)).toContain("3 1/3 árboles");
+    // 1,234 of many pots are no more than three figures: 1,230.
+    const pots = planApplication({
+      ...POTS,
+      size: { kind: "count", count: qty(2468, "pot"), each: qty(4, "fl_oz") },
+      sprayer: { tank: qty(38.5625, "gal") },
+    });
+    expect(fieldCard(pots).loads[0]?.steps.join(" ")).toMatch(/about 1,230 pots for each load/);
     // Of whole trees there is no part.
     const whole = planApplication({ ...plan.input, split: "whole-plants" } as BatchInput);
     expect(fieldCard(whole).loads.at(-1)?.steps.at(-1)).toMatch(/It is enough for 4 trees\.$/);
