@@ -3,6 +3,7 @@ import { createHash } from "node:crypto";
 import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
+import { FORM_LABELS } from "swath-to-spoon/schema";
 import { SPANISH_WORDS } from "swath-to-spoon/words/es";
 import { minify } from "terser";
 import { build } from "vite";
@@ -13,9 +14,9 @@ const ONE_SCRIPT = {
   enforce: "pre",
   transform(code, id) {
     if (!id.endsWith(".ts")) return undefined;
-    const within = code.replace('await import("swath-to-spoon/words/es")', "spanish");
-    const spanish = within === code ? "" : 'import * as spanish from "swath-to-spoon/words/es";';
-    return spanish + within.replace(/\n\s+/g, "\n");
+    const within = code.replace('await import("swath-to-spoon/words/es")', "loaded");
+    const load = within === code ? "" : 'import * as loaded from "swath-to-spoon/words/es";';
+    return load + within.replace(/\n\s+/g, "\n");
   },
 };
 
@@ -73,7 +74,7 @@ const NEVER_SHOWN = new RegExp(
     "^(nozzles-over|nozzle-width|swath-is|all-ground|carrier-(under|near)-least-batch|overlap-too-wide|no-ground-left|no-stock|too-many-marks|reserve-(kind|range))",
     "^(yes-or-no|resolution-and|areas-of|bases-|divided-|locale-|version-|formula-|input-unreadable|spreader-set-for|area-(un|is))",
     "^(text-(expected|such)|choose-(unit|fields)|quantity-expected|number-not-text|finite-number|rows-incomplete)",
-    "^(enter-time|time-unreadable|start-after-end)",
+    "^(enter-time|time-unreadable|start-after-end|day-too-early|choose-rate$|marks-needed|active-not-by-weight|ratio-for-dry|rate-needs-plot|row-spacing$|list-(short|long))",
     "^(Simpson|Heron|mid-ordinate|trapezoidal)",
   ].join("|"),
 );
@@ -82,6 +83,21 @@ const NEVER_SHOWN = new RegExp(
 // plot and asks for none of them.
 const NEVER_WRITTEN =
   /(?<=[{,])(?:plotOrder|plotNumber|lastPasses|placeInPlot|partOf|fillsAndPlots|spreadRow|spreadRun|pourBags|wholeBags|beds|bedNumber|rowOrder|nutrient|rateOfMix|rateOfWater|rateOfActive|rateOnGround):(?:`[^`]*`|"[^"]*"),/g;
+
+// The ends of places under which the library has the labels that this page shows. The name alone, or a label's limit, is a product's.
+const ASKS = await readFile(join(import.meta.dirname, "src/asks.ts"), "utf8");
+const PLACES = [...ASKS.matchAll(/["`.]([A-Za-z][\w.[\]]*)["`]/g)].flatMap(([, place]) =>
+  /^(?!label|soFar)\w+\./.test(place) ? [place] : [`product.${place}`, `products.${place}`],
+);
+const ASKED = new Set(
+  PLACES.map((place) => {
+    const names = place
+      .replace(/\[\d+\]$/, "[]")
+      .replace(/\[\d+\]\./g, ".")
+      .split(".");
+    return names.map((_, i) => names.slice(i).join(".")).find((end) => end in FORM_LABELS);
+  }),
+);
 
 /** The script without words that this page never shows. */
 function lean(script) {
@@ -99,6 +115,16 @@ function lean(script) {
     .replace(/(?<=\})possibilities\(.*?measures\(\)\{.*?\}/s, "");
   // Names of what can be chosen: the page asks for a product's form, and for all else it has something chosen.
   text = text.replace(/(?<=choice:\{liquid:[^,]*,dry:[^,]*),[^{}]*/, "");
+  // Names of fields for messages on lists, and on one field or another: the page makes its lists itself, and asks for one of them.
+  // The table must have those that English has.
+  text = text.replace(/(?<=field:\{)add:[^{}]*/, (names) =>
+    [...names.matchAll(/\b(?:used|swath|caught):[^,]*/g)].join(","),
+  );
+  // Labels of fields that the page doesn't ask for, in both languages' tables.
+  const [first] = Object.keys(FORM_LABELS);
+  text = text.replace(new RegExp(`\\{"${first}":[^{}]*\\}`, "g"), (table) =>
+    table.replace(/"?([\w.[\]]+)"?:(?:"[^"]*"|`[^`]*`),?/g, (entry, end) => (ASKED.has(end) ? entry : "")),
+  );
   // Words for errors that nothing in the script raises, and for lines of working that nothing in it works out: beside the keys of
   // the tables it has neither the name nor, where names are put together, the beginning of one. So for the sources of lines.
   const { issues, lines, sources } = SPANISH_WORDS;
@@ -108,7 +134,7 @@ function lean(script) {
     rest.includes(/^[a-z-]+\.[A-Za-z]+/.exec(name)?.[0] ?? name) ||
     rest.includes(`${name.split("-")[0]}-\${`);
   for (const name of names.filter((one) => NEVER_SHOWN.test(one) || !isUsed(one)))
-    text = text.replace(new RegExp(`"${name.replace(/[*+]/g, "\\$&")}":(?:${ENTRY}),?`, "g"), "");
+    text = text.replace(new RegExp(`(?<=[{,])"?${name.replace(/[*+]/g, "\\$&")}"?:(?:${ENTRY}),?`, "g"), "");
   // And the English of those errors: after their name come a place and, of a warning, how grave it is. A short sentence stays,
   // should one be shown after all.
   for (const name of Object.keys(issues).filter((one) => NEVER_SHOWN.test(one)))

@@ -16,15 +16,19 @@ import {
   TextField,
   TupleField,
 } from "../units/fields.js";
+import { table, written } from "../units/made.js";
 import { QuantityField, UnitField } from "../units/quantity-field.js";
 import type { Dimension, Unit, UnitSystem } from "../units/types.js";
 import { fieldOf, type Schema } from "./field-of.js";
+import { labelOf } from "./form-labels.js";
 import { offeredUnits } from "./offered-units.js";
 
 /** A field of a form: one thing that a person enters or chooses. */
 export interface FormField {
   /** Where its value belongs, such as `sprayer.tank`; `[]` stands for any place in a list, as in `products[].rate`. */
   readonly path: string;
+  /** What a form calls it, such as "Row length". Empty for a schema of one quantity. */
+  readonly label: string;
   /** What it means, in a sentence or two. */
   readonly about: string;
   /** What is entered. */
@@ -67,16 +71,19 @@ const FORM_NAME: ChoiceField<FormName> = /* @__PURE__ */ choice("Which job the f
 export interface FormOptions {
   /** Whose units and tools are offered first; `us` unless given. */
   readonly system?: UnitSystem;
+  /** Other labels by the end of a field's path, such as `SPANISH_FORM_LABELS`; English where it has none. */
+  readonly labels?: Readonly<Record<string, string>>;
 }
 
 const OPTIONS: ObjectField<FormOptions> = /* @__PURE__ */ object<FormOptions>({
   system: optional(
     choice("Whose units and tools are offered first; `us` unless given.", ["us", "imperial", "metric"]),
   ),
+  labels: optional(table(written())),
 });
 
 /**
- * Returns the fields that a form needs for an input, in order: what each means, whether it may be left out, its limits, its
+ * Returns the fields that a form needs for an input, in order: what each is called and means, whether it may be left out, its limits, its
  * choices, and the units to offer.
  *
  * The order of units: common practice, no source.
@@ -85,20 +92,21 @@ const OPTIONS: ObjectField<FormOptions> = /* @__PURE__ */ object<FormOptions>({
  * `batch` for a volume, a count or a length of row, `spreading` for granules
  * @param options - see {@link FormOptions}
  * @returns the fields, as plain data
- * @throws SprayMathError `unknown-choice` for an option, or what is no schema of this library
+ * @throws SprayMathError `unknown-choice` for an option, or what is no schema of this library; `not-a-quantity` for a label that is no
+ * text
  *
  * @example
  * ```ts
  * import { formFields, sprayerSchema } from "swath-to-spoon/schema";
  *
  * const [tank] = formFields(sprayerSchema());
- * console.log(tank?.path, tank?.about, tank?.units?.[0]); // tank What the tank holds. More than 0. gal
+ * console.log(tank?.path, tank?.label, tank?.units?.[0]); // tank Tank size gal
  * ```
  */
 export function formFields(schema: Schema<unknown> | FormName, options: FormOptions = {}): FormField[] {
-  const { system = "us" } = checked(options, OPTIONS, "options");
+  const { system = "us", labels = {} } = checked(options, OPTIONS, "options");
   const field = typeof schema === "string" ? formOf(checked(schema, FORM_NAME, "schema")) : fieldOf(schema);
-  return within(field, { path: "", optional: false, when: [], system });
+  return within(field, { path: "", optional: false, when: [], system, labels });
 }
 
 function formOf(name: FormName): Field<unknown> {
@@ -111,6 +119,7 @@ interface Place {
   readonly optional: boolean;
   readonly when: readonly FormChoice[];
   readonly system: UnitSystem;
+  readonly labels: Readonly<Record<string, string>>;
 }
 
 function within(field: Field<unknown>, place: Place): FormField[] {
@@ -120,9 +129,16 @@ function within(field: Field<unknown>, place: Place): FormField[] {
   if (field instanceof TupleField)
     return field.items.flatMap((item, i) => within(item, { ...here, path: `${here.path}[${i}]` }));
   if (field instanceof EitherField) return ofEither(field, here);
-  const { path, optional, when, system } = here;
+  const { path, optional, when, system, labels } = here;
   const usual = field.usual as FormField["usual"];
-  const entry = { path, about: field.about, optional, when, ...entryOf(field, system) };
+  const entry = {
+    path,
+    label: labelOf(path, labels),
+    about: field.about,
+    optional,
+    when,
+    ...entryOf(field, system),
+  };
   return [usual === undefined ? entry : { ...entry, usual }];
 }
 
@@ -139,7 +155,7 @@ function isConstant(field: Field<unknown>): boolean {
 }
 
 function ofEither({ options, kinds, about, usual }: EitherField<unknown>, here: Place): FormField[] {
-  const { path, optional: isOptional, when } = here;
+  const { path, optional: isOptional, when, labels } = here;
   const fields = options.flatMap((option, i) => {
     const is = kinds[i] ?? shapeName(option, options);
     // What holds where nothing is entered is one of the names.
@@ -148,10 +164,9 @@ function ofEither({ options, kinds, about, usual }: EitherField<unknown>, here: 
   });
   if (kinds.length === 0) return fields;
   const kindPath = path === "" ? "kind" : `${path}.kind`;
-  return [
-    { path: kindPath, about, kind: "choice", optional: isOptional, when, choices: [...kinds] },
-    ...fields,
-  ];
+  const label = labelOf(kindPath, labels);
+  const kind = { path: kindPath, label, about, kind: "choice", optional: isOptional, when } as const;
+  return [{ ...kind, choices: [...kinds] }, ...fields];
 }
 
 function shapeName(option: Field<unknown>, all: readonly Field<unknown>[]): string {

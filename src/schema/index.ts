@@ -8,6 +8,7 @@ export {
   type FormOptions,
   formFields,
 } from "./form-fields.js";
+export { FORM_LABELS } from "./form-labels.js";
 export { type JsonSchema, toJsonSchema } from "./json-schema.js";
 export {
   parseBatchInput,

@@ -2,6 +2,8 @@ import { frozen } from "../frozen.js";
 import { perNutrient } from "../worksheet/words/line-table.js";
 import type { Messages, ToolNames } from "../worksheet/words/messages.js";
 
+export { SPANISH_FORM_LABELS } from "./es-labels.js";
+
 // Translated by the authors, not certified: the label's language decides. The terms and their sources: docs/words.md.
 
 const MIX = "mezcla total por preparar";

@@ -1,11 +1,13 @@
 import { type FormField, formFields } from "swath-to-spoon/schema";
 import { isUnit, type Unit, type UnitSystem, unitsOf } from "swath-to-spoon/units";
-import { isBySize, JOBS, startOf, stepsOf, TOOLS_ASK } from "./asks.ts";
+import { ask, isBySize, JOBS, startOf, stepsOf } from "./asks.ts";
 import { type Ask, chosen, emptyJob, isChosen, isDry, type Job, type KnownJob, type Step } from "./job.ts";
 import { type Entry, inUnit, switched } from "./units.ts";
+import { labels, say } from "./words.ts";
 
 /** A field with what the library's schema says of it. */
-export interface Field extends Ask {
+export interface Field extends Omit<Ask, "label"> {
+  readonly label: string;
   readonly kind: FormField["kind"];
   readonly optional: boolean;
   readonly whole: boolean;
@@ -20,13 +22,13 @@ export function steps(job: Job): Step[] {
 
 type FormName = "plan" | "batch" | "spreading";
 
-// A form of the library is the same for every job, so it is asked for once.
+// A form of the library is the same for every job, so it is asked for once in each language.
 const forms: Partial<Record<string, readonly FormField[]>> = {};
 
 function formOf(name: FormName, system: UnitSystem): readonly FormField[] {
-  const form = forms[`${name} ${system}`] ?? formFields(name, { system });
-  forms[`${name} ${system}`] = form;
-  return form;
+  const key = `${name} ${system} ${document.documentElement.lang}`;
+  forms[key] ??= formFields(name, { system, labels: labels() });
+  return forms[key];
 }
 
 // Kitchen measures of liquids that are entered in jugs, units no farm measures in, and such as 1,000 sq ft, which only rates are in.
@@ -51,6 +53,7 @@ export function fieldOf(job: KnownJob, ask: Ask): Field {
   const first = ask.first?.[job.system] ?? units.find((unit) => isRate && USUAL_RATES.includes(unit));
   return {
     ...ask,
+    label: ask.label ? say(ask.label) : (found?.label ?? ""),
     kind: ask.options ? "choice" : (found?.kind ?? "text"),
     optional: !ask.needed && (found?.optional === true || ask.path === "calibration.jug"),
     whole: found?.limits?.whole ?? false,
@@ -75,7 +78,7 @@ function fits(unit: Unit, { path }: Ask, job: KnownJob): boolean {
 /** What a field holds. */
 export function entryOf(job: Job, field: Field): Entry {
   return (
-    job.entries[field.path] ?? { text: field.usual ? chosen(job, field) : "", unit: field.units[0] ?? "1" }
+    job.entries[field.path] ?? { text: field.options ? chosen(job, field) : "", unit: field.units[0] ?? "1" }
   );
 }
 
@@ -83,7 +86,7 @@ export function entryOf(job: Job, field: Field): Entry {
 export function switchedJob(job: Job, to: UnitSystem): Job {
   const fields = [...formOf("plan", to), ...formOf("batch", to), ...formOf("spreading", to)];
   const units = [...new Set(fields.flatMap(({ units = [] }) => units))].filter((unit) => !RARE.test(unit));
-  const tools: Entry = { text: chosen(job, TOOLS_ASK), unit: "1" };
+  const tools: Entry = { text: chosen(job, ask("tools")), unit: "1" };
   const entries = Object.entries({ ...job.entries, ...(job.kind && { tools }) }).map(([path, entry]) => [
     path,
     switched(entry, job.system, units),

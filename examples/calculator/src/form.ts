@@ -141,7 +141,7 @@ function textRow(field: Field, now: KnownJob): TemplateResult {
   const id = idOf(path, "field");
   const about = hint ? idOf(path, "hint") : "";
   return html`<div class="field">
-    <label for=${id}>${say(label)}${optional ? html`<span class="optional"> ${say(W.optional)}</span>` : ""}</label>
+    <label for=${id}>${label}${optional ? html`<span class="optional"> ${say(W.optional)}</span>` : ""}</label>
     ${hint ? html`<p class="hint" id=${about}>${say(hint)}</p>` : ""}
     <div class="amount">
       <input id=${id} type="text" inputmode=${kind === "text" ? nothing : whole ? "numeric" : "decimal"}
@@ -164,7 +164,7 @@ function unitList(
   // A unit that was typed is offered too.
   const offered = [...new Set([...units, unit])].filter((one) => one !== "1");
   const signs = offered.map((one) => [one, unitName(one, isDry(now, path))] as const);
-  return html`<select aria-label=${say(W.unitOf, { label: say(label) })}
+  return html`<select aria-label=${say(W.unitOf, { label })}
     @change=${(event: Event) => set({ text, unit: valueIn(event) as Unit })}>${optionsOf(signs, unit)}</select>`;
 }
 
@@ -175,10 +175,10 @@ function choiceRow(field: Field, now: KnownJob): TemplateResult {
     change((path.endsWith(".form") ? withForm : withEntry)(job(), path, { text, unit: "1" }));
   const texts = Object.entries(options).map(([name, text]) => [name, say(text)] as const);
   const value = chosen(now, field);
-  if (texts.length <= 3) return html`${choices(path, say(label), texts, value, choose)}${mark(path)}`;
+  if (texts.length <= 3) return html`${choices(path, label, texts, value, choose)}${mark(path)}`;
   const id = idOf(path, "field");
   return html`<div class="field">
-    <label for=${id}>${say(label)}</label>
+    <label for=${id}>${label}</label>
     <select id=${id} data-place=${path} @change=${(event: Event) => choose(valueIn(event))}>
       ${optionsOf(texts, value)}
     </select>

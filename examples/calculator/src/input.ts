@@ -14,7 +14,7 @@ import {
 } from "swath-to-spoon/plan";
 import { parseBatchInput, parsePlanInput, parseSpreadingInput } from "swath-to-spoon/schema";
 import { type Quantity, sumQuantities } from "swath-to-spoon/units";
-import { calibrationOf, isBySize, isCanopy, runPath, sharedWidth, startOf, TOOLS_ASK } from "./asks.ts";
+import { ask, calibrationOf, isBySize, isCanopy, runPath, sharedWidth, startOf } from "./asks.ts";
 import { entryOf, type Field, fieldOf, steps } from "./field.ts";
 import { chosen, isChosen, isDry, type Job, type KnownJob } from "./job.ts";
 import { inUnit, numberText, quantityIn, shown, times, written } from "./units.ts";
@@ -136,7 +136,7 @@ function inputOf(job: KnownJob, records: readonly ApplicationRecord[]): Tree {
       const [sides, rowLength] = [valueAt("calibration.sides"), valueAt("calibration.rowLength")];
       return { kind: "tree-row", used: used(0), sides, rowLength, rowSpacing: valueAt("plot.rowSpacing") };
     }
-    const width = sharedWidth(job)?.path;
+    const width = sharedWidth(job);
     if (how === "catch") {
       const nozzles = valueAt("calibration.nozzlesPerRow");
       // The average of all nozzles stands for each one that sprays the row.
@@ -197,7 +197,7 @@ function put(tree: Tree, path: string, value: unknown): void {
 }
 
 function toolsOf(job: Job): unknown {
-  const set = chosen(job, TOOLS_ASK) as ToolSetName;
+  const set = chosen(job, ask("tools")) as ToolSetName;
   const more = (["scales", "syringes"] as const).filter((name) => job.entries[name]?.text && name !== set);
   return more.length === 0 ? set : [set, ...more].flatMap((name) => toolSet(name));
 }
@@ -220,7 +220,7 @@ function today(): string {
 
 /** The field of the page for a place in the input: some are entered once and stand in several places. */
 function fieldAt(path: string, job: KnownJob): string {
-  const width = sharedWidth(job)?.path;
+  const width = sharedWidth(job);
   const place = path
     .replace(/^calibration\.runs\[\d+\]\.(distance|swath)/, "calibration.$1")
     .replace("calibration.runs[0].used", "calibration.used")

@@ -30,17 +30,18 @@ export type KnownJob = Job & { readonly kind: JobKind };
 
 export type BySystem<T> = Readonly<Record<UnitSystem, T>>;
 
-/** A field: where it stands in the job that the library plans, and what it is called. The library's schema has the rest. */
+/** A field: where it stands in the job that the library plans, and what this page adds. The library's schema has the rest. */
 export interface Ask {
   /** Its place in the input, such as `plot.rows`; an error finds its way to it by this. */
   readonly path: string;
-  readonly label: Text;
+  /** What it is called, where that isn't what the library calls it. */
+  readonly label?: Text;
   readonly hint?: Text;
   /** The unit that the trade uses for it, where that isn't the first that the library offers. */
   readonly first?: BySystem<Unit>;
   /** What to choose from, by the library's name. */
   readonly options?: Readonly<Record<string, Text>>;
-  /** What is chosen at first. */
+  /** What is chosen at first, where that isn't the first of them. */
   readonly usual?: string | BySystem<string>;
   /** The field that it takes its units from, where it is the page's own. */
   readonly like?: string;
@@ -67,9 +68,10 @@ export function isChosen(job: Job): job is KnownJob {
   return job.kind !== undefined;
 }
 
-/** What is chosen at a field with options. */
-export function chosen({ entries, system }: Job, { path, usual = "" }: Ask): string {
-  return entries[path]?.text || (typeof usual === "string" ? usual : usual[system]);
+/** What is chosen at a field with options: the first one until another is. */
+export function chosen({ entries, system }: Job, { path, options = {}, usual }: Omit<Ask, "label">): string {
+  const first = usual ?? Object.keys(options)[0] ?? "";
+  return entries[path]?.text || (typeof first === "string" ? first : first[system]);
 }
 
 /** Whether a product is weighed, by the place of one of its fields. */

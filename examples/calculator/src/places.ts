@@ -1,10 +1,10 @@
 import type { Issue } from "swath-to-spoon";
 import { issueText } from "swath-to-spoon/worksheet";
-import { steps } from "./field.ts";
+import { fieldOf, steps } from "./field.ts";
 import { byId, idOf } from "./html.ts";
 import type { Checked } from "./input.ts";
-import type { Job } from "./job.ts";
-import { count, say, type Text, W, writing } from "./words.ts";
+import type { Job, KnownJob } from "./job.ts";
+import { count, say, W, writing } from "./words.ts";
 
 /** Where an error can stand: at a field, or at a part of the form as a whole. */
 export interface Place {
@@ -44,17 +44,18 @@ export function unvisit(): void {
 
 function placesOf(job: Job): Place[] {
   return steps(job).flatMap(({ path: step, title, asks }, i) => {
-    const place = (path: string, label: Text, isEmpty: boolean): Place => ({
+    const place = (path: string, label: string, isEmpty: boolean): Place => ({
       path,
       step,
-      name: `${i + 2}. ${say(title)}: ${say(label)}`,
+      name: `${i + 2}. ${say(title)}: ${label}`,
       isEmpty,
     });
-    const fields = asks.map(({ path, label, options }) =>
-      place(path, label, !options && !job.entries[path]?.text.trim()),
-    );
+    const fields = asks.map((ask) => {
+      const { path, label, options } = fieldOf(job as KnownJob, ask);
+      return place(path, label, !options && !job.entries[path]?.text.trim());
+    });
     const isField = asks.some(({ path }) => path === step);
-    return isField ? fields : [...fields, place(step, W.thisSection, false)];
+    return isField ? fields : [...fields, place(step, say(W.thisSection), false)];
   });
 }
 

@@ -1,5 +1,7 @@
 import type { Messages } from "swath-to-spoon/worksheet";
 
+type Spanish = typeof import("swath-to-spoon/words/es");
+
 /** A text of the page in each of its languages. */
 export type Text = readonly [english: string, spanish: string];
 
@@ -9,18 +11,23 @@ export type Language = "en" | "es";
 export const locale = navigator.language || "en-US";
 
 let language: Language = "en";
-let words: Messages | undefined;
+let spanish: Spanish | undefined;
 
 /** Switches the page to a language. The library's Spanish is loaded when somebody asks for it. */
 export async function speak(next: Language): Promise<void> {
-  words = next === "es" ? (await import("swath-to-spoon/words/es")).SPANISH_WORDS : undefined;
+  spanish = next === "es" ? await import("swath-to-spoon/words/es") : undefined;
   language = next;
   document.documentElement.lang = next;
 }
 
 /** How the library writes for this person. */
 export function writing(): { readonly locale: string; readonly words?: Messages } {
-  return words === undefined ? { locale } : { locale, words };
+  return spanish === undefined ? { locale } : { locale, words: spanish.SPANISH_WORDS };
+}
+
+/** What the library calls the fields of a form, in the language of the page; English where there is no other. */
+export function labels(): Spanish["SPANISH_FORM_LABELS"] {
+  return spanish?.SPANISH_FORM_LABELS ?? {};
 }
 
 /** A text in the language of the page, with its figures put in. */

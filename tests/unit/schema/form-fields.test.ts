@@ -6,7 +6,11 @@ import { type FormField, formFields } from "../../../src/schema/form-fields.ts";
 import {
   batchInputSchema,
   calibrationRecordSchema,
+  FORM_LABELS,
+  measurementSchema,
   planInputSchema,
+  quantitySchema,
+  reserveSchema,
   spreadingInputSchema,
   todaySchema,
 } from "../../../src/schema/index.ts";
@@ -16,6 +20,7 @@ import { DIMENSIONS, dimensionOf } from "../../../src/units/dimensions.ts";
 import { either, object, optional, text } from "../../../src/units/fields.ts";
 import { quantity, UnitField } from "../../../src/units/quantity-field.ts";
 import type { Length } from "../../../src/units/types.ts";
+import { SPANISH_FORM_LABELS } from "../../../src/words/es.ts";
 import { errorOf } from "../../helpers/bad-input.ts";
 import { THING } from "../../helpers/lists.ts";
 
@@ -27,6 +32,7 @@ describe("formFields", () => {
     expect(at("rows")).toEqual([
       {
         path: "rows",
+        label: "Number of rows",
         about: "How many rows. A whole number, 1 or more.",
         kind: "number",
         optional: false,
@@ -63,6 +69,7 @@ describe("formFields", () => {
     expect(at("shape[].kind")).toEqual([
       {
         path: "shape[].kind",
+        label: "Kind",
         about: "A shape on the ground.",
         kind: "choice",
         optional: false,
@@ -149,6 +156,44 @@ describe("formFields", () => {
     });
   });
 
+  it("calls every field something, in English and in Spanish, and has no label for a field that isn't there", () => {
+    const forms: readonly Parameters<typeof formFields>[0][] = [
+      "plan",
+      "batch",
+      "spreading",
+      calibrationRecordSchema(),
+      measurementSchema(),
+      reserveSchema(),
+    ];
+    const used = new Set<string>();
+    for (const [language, labels] of Object.entries({ en: FORM_LABELS, es: SPANISH_FORM_LABELS })) {
+      // Each table says its own names, so what a form takes from it shows which it took.
+      const names = Object.fromEntries(Object.keys(labels).map((name) => [name, `${language} ${name}`]));
+      for (const { path, label } of forms.flatMap((form) => formFields(form, { labels: names }))) {
+        expect(label, path).toMatch(new RegExp(`^${language} `));
+        used.add(label);
+      }
+      for (const [name, label] of Object.entries(labels)) {
+        expect(used, `no field ends in ${name}`).toContain(`${language} ${name}`);
+        expect(label, name).toMatch(/^\p{Lu}.*[^.:]$/u);
+      }
+    }
+    expect(Object.keys(SPANISH_FORM_LABELS)).toEqual(Object.keys(FORM_LABELS));
+  });
+
+  it("takes the label of the longest end of a path, then a shorter one, then the English one", () => {
+    const label = (path: string, labels: Record<string, string> = {}) =>
+      formFields("plan", { labels }).find((field) => field.path === path)?.label;
+    expect(label("calibration.rate")).toBe("Output rate");
+    expect(label("products[].rate")).toBe("Label rate");
+    expect(label("products[].label.max.rate")).toBe("Rate");
+    expect(label("calibration.catches[]")).toBe("Caught from one nozzle");
+    expect(label("products[].rate", { "products.rate": "Dose" })).toBe("Dose");
+    expect(label("products[].rate", { rate: "Dose" })).toBe("Dose");
+    expect(label("products[].rate", { "calibration.rate": "Dose" })).toBe("Label rate");
+    expect(formFields(quantitySchema("volume")).map((field) => field.label)).toEqual([""]);
+  });
+
   it("lists a whole job's by its name, the same as by its schema", () => {
     const metric = { system: "metric" } as const;
     expect(formFields("plan", metric)).toEqual(formFields(planInputSchema(), metric));
@@ -167,6 +212,10 @@ describe("formFields", () => {
     expect(errorOf(() => formFields(schemaOf(THING), { system: "roman" as never })).path).toBe(
       "options.system",
     );
+    expect(errorOf(() => formFields(schemaOf(THING), { labels: { rows: 1 } } as never))).toMatchObject({
+      code: "not-a-quantity",
+      path: "options.labels.rows",
+    });
     expect(errorOf(() => formFields(schemaOf(THING), { units: 1 } as never)).code).toBe("unknown-field");
   });
 });
