@@ -3,6 +3,7 @@ import { PLAN_INPUT } from "../plan/input.js";
 import { SPREADING_INPUT } from "../plan/spreading-input.js";
 import { checked, type Field } from "../units/check.js";
 import {
+  about,
   ChoiceField,
   choice,
   EitherField,
@@ -79,11 +80,16 @@ const OPTIONS: ObjectField<FormOptions> = /* @__PURE__ */ object<FormOptions>({
   system: optional(
     choice("Whose units and tools are offered first; `us` unless given.", ["us", "imperial", "metric"]),
   ),
-  labels: optional(table(written())),
+  labels: optional(
+    about(
+      "Other labels by the end of a field's path, such as `SPANISH_FORM_LABELS`; English where it has none.",
+      table(written()),
+    ),
+  ),
 });
 
 /**
- * Returns the fields that a form needs for an input, in order: what each is called and means, whether it may be left out, its limits, its
+ * Returns the fields that a form needs for an input, in order. Of each: its label and meaning, whether it may be left out, its limits, its
  * choices, and the units to offer.
  *
  * The order of units: common practice, no source.
