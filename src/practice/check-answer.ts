@@ -16,7 +16,7 @@ import { ANSWER_OPTIONS, type AnswerOptions } from "./options.js";
 import { listText, rightText } from "./phrases.js";
 import { noteOf, type PracticeProblem, type ShownMistake, shownMistake } from "./problem.js";
 import { PROBLEM } from "./problem-field.js";
-import { isRightRounding, isRounding, MOST_ROUNDED } from "./rounding.js";
+import { isRightRounding, isRounding, isWithin, MOST_ROUNDED } from "./rounding.js";
 import { TOPICS } from "./topics/all.js";
 import { LETTERS } from "./topics/mixing-order.js";
 import { type Sizes, sizesIn } from "./topics/sizes.js";
@@ -57,21 +57,16 @@ export interface AnswerCheck {
 function inSpellings(typed: string, { units, spellings }: PracticeMessages): string {
   const known = Object.entries(units).filter(([unit]) => isUnit(unit));
   const named = known.flatMap(([unit, names]) =>
-    Object.values(typeof names === "string" ? [names] : names).map((name) => [
-      name,
-      descriptionOf(unit as Unit).symbol,
-    ]),
+    Object.values(typeof names === "string" ? [names] : names).map(
+      (name) => [name, descriptionOf(unit as Unit).symbol] as const,
+    ),
   );
   const typedAs = Object.entries(spellings).flatMap(([spelling, names]) =>
-    names.split(",").map((name) => [name, spelling]),
+    names.split(",").map((name) => [name, spelling] as const),
   );
   const read = new Map(
-    [...typedAs, ...named].map(([name = "", spelling = ""]) => [
-      withoutAccents(name).toLowerCase(),
-      spelling,
-    ]),
+    [...typedAs, ...named].map(([name, spelling]) => [withoutAccents(name).toLowerCase(), spelling]),
   );
-  if (read.size === 0) return typed;
   // "pies cuadrados" before "pies".
   const longestFirst = [...read.keys()]
     .sort((a, b) => b.length - a.length)
@@ -126,7 +121,10 @@ class AnswerField extends Field<PracticeAnswer> {
   /** The letters of an order, without the words between them: `B, D, and A`. */
   private fromLetters(input: string, check: Check): string | undefined {
     const joining = this.words.practice.joining.toUpperCase().split(",");
-    const words = (input.toUpperCase().match(/\p{L}+/gu) ?? []).filter((word) => !joining.includes(word));
+    const words = input
+      .toUpperCase()
+      .split(/\P{L}/u)
+      .filter((word) => !joining.includes(word));
     const apart = words.filter((word) => word.length === 1);
     // A letter that isn't on the list is a mistake, and no word.
     const typed = apart.length > 1 ? apart : words.filter((word) => isOfLetters(word) || word.length === 1);
@@ -150,9 +148,7 @@ class AnswerField extends Field<PracticeAnswer> {
           "Enter one number: all that the question asks you to count.",
         );
       // "5 loads": what is counted is no unit. Of spoons, a word may say that they are others: heaped ones.
-      const [, count] = this.hasSize
-        ? []
-        : (/^([^\p{L}]*\d[^\p{L}]*?)\s+[\p{L}\s]+\.?$/u.exec(input.trim()) ?? []);
+      const count = this.hasSize ? undefined : /^([^\p{L}]*\d[^\p{L}]*?)\s[\p{L}\s]+\.?$/u.exec(input)?.[1];
       try {
         return this.reader.number(count ?? typed);
       } catch (noNumber) {
@@ -207,7 +203,7 @@ export function checkAnswer(
   const sizes = sizesIn(units);
   const right = topic.answer(given, sizes);
   const unit = topic.unit?.(sizes);
-  const reader = textReader({ ...(locale !== undefined && { locale }), system: units });
+  const reader = textReader({ locale, system: units });
   const writer = practiceWriter({ locale, words });
   const field = new AnswerField(unit, typeof right === "string", topic.counted !== undefined, reader, words);
   const read = checked(answer, field, "answer");
@@ -239,8 +235,8 @@ interface Found {
 
 const found = (verdict: AnswerVerdict, off?: number, mistakes: readonly MistakeCode[] = []): Found => ({
   verdict,
+  off,
   mistakes,
-  ...(off !== undefined && { off }),
 });
 
 /** A mistake that leads to an answer. */
@@ -251,13 +247,14 @@ const known = ({ mistakes, step }: WrongAnswer, off?: number): Found => ({
 
 function verdictOn(read: PracticeAnswer, key: Key): Found {
   const { right, unit } = key;
-  const answer = key.topic.mayHaveMinus?.(key.given) === true ? withoutMinus(read) : read;
-  if (typeof right === "string" || typeof answer === "string") return onLetters(String(answer), key);
-  if (typeof answer === "number") return onNumber(answer, { value: answer, right, isBare: true }, key);
+  if (typeof right === "string") return onLetters(String(read), key);
+  // Text is read as letters only where they are asked for.
+  const amount = read as Quantity | number;
+  const answer = key.topic.mayHaveMinus?.(key.given) === true ? withoutMinus(amount) : amount;
+  if (typeof answer === "number") return onNumber(answer, key, { value: answer, right, isBare: true });
   // What is counted may have a size: 9 tsp are nine spoons of 1 tsp.
   const one = unit === undefined ? key.topic.counted?.(key.given) : { value: 1, unit };
-  const isNumberRight =
-    one?.value === 1 && isRight(onNumber(answer.value, { value: answer.value, right, isBare: false }, key));
+  const isNumberRight = one?.value === 1 && isRight(onNumber(answer.value, key));
   if (one === undefined || dimensionOf(answer.unit) !== dimensionOf(one.unit)) {
     if (isNumberRight) return found("mistake", undefined, ["right-number"]);
     const step = stepWith(answer, key);
@@ -266,7 +263,7 @@ function verdictOn(read: PracticeAnswer, key: Key): Found {
   const asked = inUnit(answer, one.unit) / one.value;
   const whole = { value: right * one.value, unit: one.unit };
   const typed = { value: answer.value, right: inUnit(whole, answer.unit), isBare: false };
-  const inIts = onNumber(asked, typed, key);
+  const inIts = onNumber(asked, key, typed);
   // Spoons of another size are no count of those that are asked for: near it, they may well be under the dose.
   if (!isRight(inIts)) {
     if (isNumberRight) return found("mistake", inIts.off, ["right-number"]);
@@ -282,14 +279,13 @@ function verdictOn(read: PracticeAnswer, key: Key): Found {
 function ofOtherSize({ value, unit }: Quantity, one: Quantity, inIts: Found, key: Key): Found {
   const isSame = compareDecided(inUnit({ value: 1, unit }, one.unit), one.value) === 0;
   if (isSame || inIts.verdict === "mistake") return inIts;
-  const byNumber = onNumber(value, { value, right: key.right as number, isBare: false }, key);
+  const byNumber = onNumber(value, key);
   return byNumber.verdict === "mistake" ? byNumber : found("mistake", undefined, ["other-kind-of-unit"]);
 }
 
 const isRight = ({ verdict }: Found): boolean => verdict === "right" || verdict === "rounded";
 
-function withoutMinus(answer: PracticeAnswer): PracticeAnswer {
-  if (typeof answer === "string") return answer;
+function withoutMinus(answer: Quantity | number): Quantity | number {
   return typeof answer === "number" ? Math.abs(answer) : { ...answer, value: Math.abs(answer.value) };
 }
 
@@ -311,9 +307,10 @@ interface Typed {
 }
 
 /** The verdict on a number in the unit of the question. */
-function onNumber(value: number, typed: Typed, key: Key): Found {
+function onNumber(value: number, key: Key, inIts?: Typed): Found {
   const { topic, given, sizes, unit, tolerance } = key;
   const right = key.right as number;
+  const typed = inIts ?? { value, right, isBare: false };
   // Nobody rounds a count.
   const limit = unit === undefined ? 0 : tolerance;
   const off = value / right - 1;
@@ -321,22 +318,24 @@ function onNumber(value: number, typed: Typed, key: Key): Found {
     return found("right", off);
   const isOver = topic.isDose === true && moreThan(value, right);
   const rounded = isOver ? found("mistake", off, ["dose-rounded-up"]) : found("rounded", off);
-  if (!moreThan(Math.abs(off), limit)) return rounded;
+  if (isWithin(off, limit)) return rounded;
   // The sheet says that such a rounding is right, whatever mistake leads near it. An amount is the same in any unit, so it is judged
   // in the unit of the question.
   if (limit > 0 && isRightRounding({ value, right }, topic)) return rounded;
-  const isRoundedUp = limit > 0 && isOver && Math.abs(off) <= MOST_ROUNDED && isRounding(typed, ceilDecided);
+  const isRoundedUp = limit > 0 && isOver && isWithin(off, MOST_ROUNDED) && isRounding(typed, ceilDecided);
   const single = singleNear(value, key);
   // In a unit of the student's own, a rounding up is the plainer mistake than one on the way.
   const isPlainer = isRoundedUp && typed.value !== value && single?.mistakes.includes("rounded-early");
   if (single !== undefined && !isPlainer) return known(single, off);
   if (isRoundedUp) return rounded;
-  if (unit !== undefined && isPointMoved(value / right)) return found("mistake", off, ["decimal-point"]);
-  if (typed.isBare && unit !== undefined && isInAnotherUnit(value, right, unit, key))
+  // Nobody moves the point of a count, and no two mistakes lead to one.
+  if (unit === undefined) return found("unknown", off);
+  if (isPointMoved(value / right)) return found("mistake", off, ["decimal-point"]);
+  if (typed.isBare && isInAnotherUnit(value, right, unit, key))
     return found("mistake", off, ["number-in-other-unit"]);
   // However coarse a rounding is, nobody made two mistakes for it, nor for what is so near.
-  if (unit !== undefined && Math.abs(off) <= MOST_ROUNDED) return found("unknown", off);
-  if (unit !== undefined && [floorDecided, ceilDecided].some((round) => isRounding(typed, round)))
+  if (isWithin(off, MOST_ROUNDED)) return found("unknown", off);
+  if ([floorDecided, ceilDecided].some((round) => isRounding(typed, round)))
     return isOver ? rounded : found("unknown", off);
   // A number of two figures is near to too many of them by chance.
   const near = inTwoFigures(typed.value) === typed.value ? 0 : tolerance / 2;
@@ -357,7 +356,7 @@ function stepWith(answer: Quantity, key: Key): WrongAnswer | undefined {
     ({ result }) =>
       typeof result === "object" &&
       dimensionOf(result.unit) === dimensionOf(answer.unit) &&
-      Math.abs(inUnit(answer, result.unit) / result.value - 1) <= tolerance,
+      isWithin(inUnit(answer, result.unit) / result.value - 1, tolerance),
   );
   if (step === undefined) return undefined;
   const { value } = step.result as Quantity;
@@ -375,7 +374,7 @@ function singleNear(value: number, { topic, given, sizes, tolerance }: Key): Wro
 function nearest(all: readonly WrongAnswer[], value: number, tolerance: number): WrongAnswer | undefined {
   const away = ({ answer }: WrongAnswer): number => Math.abs(value / (answer as number) - 1);
   const near = all.filter(
-    (one) => compareDecided(value, one.answer as number) === 0 || away(one) <= tolerance,
+    (one) => compareDecided(value, one.answer as number) === 0 || isWithin(away(one), tolerance),
   );
   return near.sort((a, b) => away(a) - away(b))[0];
 }
@@ -385,9 +384,8 @@ function isInAnotherUnit(value: number, right: number, unit: Unit, { sizes, tole
   const { volume, smallVolume, label, area, landArea, lawn, mass, smallMass } = sizes;
   return [volume, smallVolume, label, area, landArea, lawn, mass, smallMass].some(
     (other) =>
-      other !== unit &&
       dimensionOf(other) === dimensionOf(unit) &&
-      Math.abs(inUnit({ value, unit: other }, unit) / right - 1) <= tolerance,
+      isWithin(inUnit({ value, unit: other }, unit) / right - 1, tolerance),
   );
 }
 
@@ -412,7 +410,7 @@ function percentOff(off: number, limits: readonly number[]): number {
 }
 
 /** How many times the larger of two answers is the smaller one; nothing that a text says where one of them is 0. */
-const timesOff = (off: number): number => (off > 0 ? 1 + off : off > -1 ? 1 / (1 + off) : 0);
+const timesOff = (off: number): number => (off > -1 ? Math.max(1 + off, 1 / (1 + off)) : 0);
 
 const lettersOf = (answer: PracticeAnswer): string[] =>
   typeof answer === "string" ? [...answer].sort() : [];
@@ -434,16 +432,17 @@ function unknownText(
       : practice.eachLetter;
   // Less than nothing: a percentage would say no more.
   if (off < -1) return practice.mistake;
+  const isHigh = off > 0;
   // Nobody reads a percentage of a percentage.
-  if (asked === "%") return off > 0 ? practice.tooHigh : practice.tooLow;
+  if (asked === "%") return isHigh ? practice.tooHigh : practice.tooLow;
   const isFar = timesOff(off) >= MANY_TIMES;
-  if (off > 0) return isFar ? practice.timesHigh : practice.unknownHigh;
+  if (isHigh) return isFar ? practice.timesHigh : practice.unknownHigh;
   return isFar ? practice.timesLow : practice.unknownLow;
 }
 
 /** A verdict in words. */
 function dressed(
-  { verdict, rounded = false, off, mistakes: codes, step }: Found,
+  { verdict, rounded, off, mistakes: codes, step }: Found,
   answer: PracticeAnswer,
   right: number | string,
   { topic, given, sizes, writer, note, tolerancePercent }: Dressing,
@@ -459,7 +458,7 @@ function dressed(
     times: inTwoFigures(timesOff(off ?? 0)),
     letters: listText(lettersOf(key), writer),
   };
-  const isOnlyMinus = off !== undefined && Math.abs(off + 2) <= Math.max(EXACT, tolerancePercent / 100);
+  const isOnlyMinus = isWithin((off ?? 0) + 2, Math.max(EXACT, tolerancePercent / 100));
   const opening = {
     right: practice.right,
     rounded: practice.rounded,

@@ -1,8 +1,14 @@
-import { compareDecided, decided, floorDecided } from "../units/decide.js";
+import { compareDecided, decided, floorDecided, moreThan } from "../units/decide.js";
 import type { AnyTopic } from "./topics/topic.js";
 
 /** More off than this, as a part of the right answer, a figure is wrong, however it came about. */
 export const MOST_ROUNDED = 0.05;
+
+// 19.8 / 20 - 1 is -0.010000000000000009.
+/** Whether what is off, as a part of the right answer, is within a limit, noise aside. */
+export function isWithin(off: number, limit: number): boolean {
+  return !moreThan(Math.abs(off), limit);
+}
 
 /** A number beside the right one, in the same unit. */
 interface Compared {
@@ -24,7 +30,6 @@ export function isRounding({ value, right }: Compared, round: (value: number) =>
 /** Whether a number is the right one rounded as a sheet allows: within 5%, and an amount of product down. */
 export function isRightRounding(one: Compared, { isDose = false }: AnyTopic): boolean {
   return (
-    Math.abs(one.value / one.right - 1) <= MOST_ROUNDED &&
-    isRounding(one, isDose ? floorDecided : nearestWhole)
+    isWithin(one.value / one.right - 1, MOST_ROUNDED) && isRounding(one, isDose ? floorDecided : nearestWhole)
   );
 }

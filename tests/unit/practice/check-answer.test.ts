@@ -152,7 +152,10 @@ describe("checkAnswer", () => {
     expect(checkAnswer(high, "-10%").says).toMatch(/^Not right\. Nozzle 2/);
     for (const answer of ["-20", "-20.1 gal/ac", "-2560 fl oz/ac"])
       expect(checkAnswer(strip, answer).says).toBe("Not right. The number is right without the minus.");
-    expect(checkAnswer(strip, "-20.5").says).toBe("Not right.");
+    // 1% off, without the minus, and more.
+    for (const answer of ["-19.8", "-20.2"])
+      expect(checkAnswer(strip, answer).says).toBe("Not right. The number is right without the minus.");
+    for (const answer of ["-19.79", "-20.21"]) expect(checkAnswer(strip, answer).says).toBe("Not right.");
     expect(checkAnswer(loads, "-5").says).toBe("Not right. The number is right without the minus.");
     expect(checkAnswer(loads, "-4").says).toBe("Not right.");
   });
@@ -268,10 +271,115 @@ describe("checkAnswer", () => {
   });
 
   it("asks for one number where a count comes in parts", () => {
-    for (const typed of ["2 full loads and a part load", "2 loads plus a small one"])
-      expect(() => checkAnswer(loads, typed)).toThrow(
-        "Enter one number: all that the question asks you to count.",
-      );
+    for (const typed of [
+      "2 full loads and a part load",
+      "2 loads plus a small one",
+      "2 loads AND another one",
+      "2 loads and another one",
+    ]) {
+      const { code, path, issues } = refusal(() => checkAnswer(loads, typed));
+      expect([code, path, issues[0]?.key], typed).toEqual(["unreadable", "answer", "one-count"]);
+      expect(issues[0]?.message).toBe("Enter one number: all that the question asks you to count.");
+    }
+  });
+
+  it("reads a count with a minus, a fraction and spaces around it, and no ordinal", () => {
+    expect(checkAnswer(loads, "-5 loads").says).toBe("Not right. The number is right without the minus.");
+    for (const typed of ["4½ loads", "4 ½ loads"]) expect(checkAnswer(loads, typed).answer).toBe(4.5);
+    expect(checked(loads, " 5 tank loads. ")).toEqual(["right"]);
+    // Which load it is doesn't say how many there are.
+    const { code, path, issues } = refusal(() => checkAnswer(loads, "5th load"));
+    expect([code, path, issues[0]?.key]).toEqual(["unreadable", "answer", "unread-one-number"]);
+  });
+
+  it("says what is asked for where the sum of an area is given unsolved", () => {
+    const { code, path, issues } = refusal(() => checkAnswer(plot, "350 ft x 380 ft"));
+    expect([code, path, issues[0]?.key]).toEqual(["unreadable", "answer", "not-two-sides"]);
+  });
+
+  it("reads the longer of two names in an app's own words, whichever stands first", () => {
+    const mix = problemFrom("percent-mix", { percent: percent(2), fill: qty(150, "gal") });
+    const spellings = { cup: "jarro,jarros", qt: "jarro grande,jarros grandes" };
+    const words = { ...SPANISH_PRACTICE_WORDS, spellings };
+    expect(checkAnswer(mix, "12 jarros grandes", { words })).toMatchObject({
+      verdict: "other-unit",
+      answer: qty(12, "qt"),
+    });
+    expect(checkAnswer(mix, "12 jarros", { words }).answer).toEqual(qty(12, "cup"));
+  });
+
+  it("takes no number for another unit's that comes with the unit of the question", () => {
+    // 384 fl oz are 24 pints.
+    const mix = problemFrom("percent-mix", { percent: percent(2), fill: qty(150, "gal") });
+    expect(checked(mix, "24")).toEqual(["mistake", "number-in-other-unit"]);
+    expect(checked(mix, "24 fl oz")).toEqual(["unknown"]);
+  });
+
+  it("takes the right number in a unit that is nearly the same for another unit", () => {
+    // An imperial fluid ounce is 3.9% less than a US one.
+    const mix = problemFrom("percent-mix", { percent: percent(2), fill: qty(150, "gal") });
+    expect(checked(mix, qty(384, "imp_fl_oz"), { tolerancePercent: 5 })).toEqual(["other-unit"]);
+  });
+
+  it("holds a count to be exact, however many there are", () => {
+    // 59.75 ac x 30 gal/ac / 15 gal = 119.5: 120 loads. One load is less than 1% of them.
+    const many = problemFrom("tank-loads", {
+      ground: qty(100, "ac"),
+      area: qty(59.75, "ac"),
+      rate: qty(30, "gal/ac"),
+      fill: qty(15, "gal"),
+    });
+    expect(checked(many, 120)).toEqual(["right"]);
+    expect(checked(many, 119)).toEqual(["mistake", "rounded-down"]);
+    expect(checked(many, 121)).toEqual(["unknown"]);
+  });
+
+  it("takes only the nearest rounding of an area for right", () => {
+    // 363 x 266.4 / 43,560 = 2.22 ac; 2.3 is 3.6% more.
+    const field = problemFrom("rectangle-area", { length: qty(363, "ft"), width: qty(266.4, "ft") });
+    expect(checked(field, "2.2")).toEqual(["rounded"]);
+    expect(checked(field, "2.3")).toEqual(["unknown"]);
+  });
+
+  it("takes a rounding that is off by 5% itself for right, whatever the noise of a division", () => {
+    // 15 m in 28.35 s are 40/21 km/h, and in 25.65 s 40/19: 2 is 1.05 times the one and 0.95 times the other.
+    for (const seconds of [28.35, 25.65]) {
+      const speed = problemFrom("timed-speed", { distance: qty(15, "m"), time: qty(seconds, "s") });
+      expect(checked(speed, 2), `${seconds} s`).toEqual(["rounded"]);
+    }
+  });
+
+  it("calls nothing rounded where no tolerance is given, nor takes it for a decimal point", () => {
+    const exact = { tolerancePercent: 0 };
+    // 26.666... fl oz and 3.05326... ac.
+    expect(checked(tank, "27", exact)).toEqual(["unknown"]);
+    expect(checked(plot, "3.0533", exact)).toEqual(["unknown"]);
+    // 363 x 264 ft: a mistake written out in full is known, though a computer has 95,832.00000000001.
+    const field = problemFrom("rectangle-area", { length: qty(363, "ft"), width: qty(264, "ft") });
+    expect(checked(field, "95,832", exact)).toEqual(["mistake", "land-unit-left"]);
+  });
+
+  it("takes an answer for a mistake up to the tolerance itself, and for the nearer one of two", () => {
+    // 20 x 128 = 2,560; 1% of it is 25.6.
+    for (const answer of [2534.4, 2585.6])
+      expect(checked(strip, answer)).toEqual(["mistake", "small-unit-as-large"]);
+    for (const answer of [2534.1, 2585.9]) expect(checked(strip, answer)).toEqual(["unknown"]);
+    // 330 ft in 90 s: 330 / 90 = 3.667 ft/s; 330 ft in a minute are 330 / 88 = 3.75 mph, 2.3% more.
+    const speed = problemFrom("timed-speed", { distance: qty(330, "ft"), time: qty(90, "s") });
+    expect(checked(speed, 3.67, { tolerancePercent: 5 })).toEqual(["mistake", "per-second-left"]);
+    expect(checked(speed, 3.75, { tolerancePercent: 5 })).toEqual(["mistake", "time-taken-as-minute"]);
+  });
+
+  it("takes a dose for rounded on the way before it is rounded up at the end, in the unit of the question", () => {
+    // 27 x 363 x 3 = 29,403 sq ft = 0.675 ac; x 2.25 x 16 = 24.3 fl oz. With 0.7 ac it would be 25.2.
+    const band = problemFrom("band", {
+      rows: 27,
+      rowLength: qty(363, "ft"),
+      bandWidth: qty(36, "in"),
+      rowSpacing: qty(8, "ft"),
+      rate: qty(2.25, "pt/ac"),
+    });
+    expect(checked(band, "25")).toEqual(["mistake", "rounded-early"]);
   });
 
   it("finds the mistake behind a wrong answer, and says how to see and to mend it", () => {
@@ -458,7 +566,13 @@ describe("checkAnswer", () => {
     // Fluid ounces as gallons, and the width in inches: 20 x 128 / 12.
     const { mistakes, says } = checkAnswer(strip, (20 * 128) / 12);
     expect(mistakes.map(({ mistake }) => mistake)).toEqual(["small-unit-as-large", "width-in-small-unit"]);
-    expect(says).toMatch(/^Not right\. Two mistakes could explain this answer\. The amount.*The width/);
+    // What shows one of them alone, such as how many times too high it is, is not so of both.
+    expect(says).toBe(
+      `Not right. Two mistakes could explain this answer. ${mistakes.map(({ what, mend }) => `${what} ${mend}`).join(" ")}`,
+    );
+    // Half the tolerance: by chance a number is near to some pair of mistakes.
+    expect(checked(strip, "214.2")).toEqual(["mistake", "small-unit-as-large", "width-in-small-unit"]);
+    expect(checked(strip, "214.8")).toEqual(["unknown"]);
     // A pint of 8 fl oz, and the product for a whole acre in each tank.
     expect(checked(tank, 16)).toEqual(["mistake", "unscaled-tank", "pint-of-8"]);
   });
@@ -482,6 +596,8 @@ describe("checkAnswer", () => {
     // From three times on, no percentage. 7,260 is the plot of 1.5 ac in square yards.
     const acres = problemFrom("rectangle-area", { length: qty(297, "ft"), width: qty(220, "ft") });
     expect(checkAnswer(acres, 7260).says).toBe("Not right: about 4,800 times the right answer.");
+    expect(checkAnswer(spoons, 27).says).toBe("Not right: about 3 times the right answer.");
+    expect(checkAnswer(spoons, 26).says).toBe("Not right: 190% too high.");
     expect(checkAnswer(spoons, 28).says).toBe("Not right: about 3.1 times the right answer.");
     expect(checkAnswer(spoons, 2).says).toBe("Not right: the right answer is about 4.5 times as much.");
     expect(checkAnswer(acres, 0).says).toBe("Not right: 100% too low.");
@@ -690,7 +806,26 @@ describe("checkAnswer", () => {
     const order = problemFrom("mixing-order", { products: ["EC", "adjuvant", "WG", "water-conditioner"] });
     for (const answer of ["dcab", "D, C, A, and B", "D then C then A, then B", "Add D, C, A, B"])
       expect(checked(order, answer)).toEqual(["right"]);
-    expect(() => checkAnswer(order, "?")).toThrow("Enter only the letters, in their order.");
+    // A group of letters and one by itself; "y" is Spanish for "and", and no letter of the list.
+    for (const answer of ["D, then CAB", "DCA and B"]) expect(checked(order, answer)).toEqual(["right"]);
+    for (const answer of ["D, C, A y B", "DCA y B"])
+      expect(checked(order, answer, { words: SPANISH_PRACTICE_WORDS })).toEqual(["right"]);
+    // Words of other letters are no order, though some of their letters are on the list.
+    for (const answer of ["?", "12", "first the powder"]) {
+      const { code, path, issues } = refusal(() => checkAnswer(order, answer));
+      expect([code, path, issues[0]?.key], answer).toEqual(["unreadable", "answer", "letters-only"]);
+      expect(issues[0]?.message).toBe("Enter only the letters, in their order.");
+    }
+    // One letter, and what is no letters at all: an answer that isn't right.
+    for (const answer of ["G", 5, qty(5, "gal")]) {
+      const said = checkAnswer(order, answer);
+      expect([said.verdict, said.says]).toEqual([
+        "unknown",
+        "Not right. Write each letter once: A, B, C, and D.",
+      ]);
+      // Nothing says how far off it is, not even a field with nothing in it.
+      expect(Object.keys(said)).toEqual(["verdict", "says", "answer", "mistakes"]);
+    }
     // A letter too many is no word between them.
     expect(checked(order, "D, C, A, B, G")).toEqual(["unknown"]);
     expect(checked(order, "DACB")).toEqual(["mistake", "liquids-before-powders"]);

@@ -16,6 +16,22 @@ describe("the random numbers of practice problems", () => {
     expect([...seen].sort((a, b) => a - b)).toEqual(list);
   });
 
+  it("draw the last of a list by the largest state, and halve the states for a list of two", () => {
+    // The generator run backwards, five steps from each state: its multiplier has an inverse by the modulus.
+    const seeds = [
+      [1_537_600_785, 2 ** 31 - 2, "b"],
+      [1_378_683_253, 2 ** 30, "b"],
+      [768_800_392, 2 ** 30 - 1, "a"],
+      [609_882_860, 1, "a"],
+    ] as const;
+    for (const [seed, state, drawn] of seeds) {
+      let reached = seed + 1;
+      for (let i = 0; i < 5; i++) reached = nextState(reached);
+      expect(reached).toBe(state);
+      expect(drawFrom(seed).pick(["a", "b"])).toBe(drawn);
+    }
+  });
+
   it("fall evenly on a list", () => {
     const counts = [0, 0, 0, 0];
     for (let seed = 0; seed < 4000; seed++) {

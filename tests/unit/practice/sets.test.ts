@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { type PracticeSet, practiceSet, practiceSets, practiceTopics } from "../../../src/practice/index.ts";
 import { SPANISH_PRACTICE_WORDS } from "../../../src/words/es-practice.ts";
-import { expectRefused } from "../../helpers/refusal.ts";
+import { expectRefused, refusal } from "../../helpers/refusal.ts";
 
 const SYSTEMS = ["us", "metric", "imperial"] as const;
 
@@ -42,7 +42,10 @@ describe("sets of one generation", () => {
     const { set, problems } = practiceSet(7);
     expect(set).toBe("A-7");
     for (const name of ["A-7", "a-7", " 7 ", "7"]) expect(practiceSet(name)).toEqual({ set, problems });
-    expectRefused(() => practiceSet("B-7"), "unknown-choice", "set", "generation A");
+    for (const other of ["B-7", " B-7 ", "AB-7"]) {
+      expectRefused(() => practiceSet(other), "unknown-choice", "set", "generation A");
+      expect(refusal(() => practiceSet(other)).issues[0]?.figures.given).toBe(other.trim());
+    }
     for (const bad of ["seven", "A-", "A7", "7.5"])
       expectRefused(() => practiceSet(bad), "unreadable", "set", "A-7");
     for (const bad of [0, 100_000, 1.5, "A-0"]) expectRefused(() => practiceSet(bad), "out-of-range", "set");
@@ -125,5 +128,13 @@ describe("the sets of a class", () => {
     expectRefused(() => practiceSets(0), "out-of-range", "students");
     expectRefused(() => practiceSets(101), "out-of-range", "students");
     expectRefused(() => practiceSets(3, { first: 99_901 }), "out-of-range", "options.first");
+  });
+
+  it("are refused where no topic is easy enough", () => {
+    expectRefused(
+      () => practiceSets(2, { topics: ["band"], difficulty: 1 }),
+      "conflict",
+      "options.difficulty",
+    );
   });
 });

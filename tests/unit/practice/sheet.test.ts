@@ -184,5 +184,11 @@ describe("a practice sheet", () => {
     expectRefused(() => practiceSheet(problems, { workLines: 31 }), "out-of-range", "options.workLines");
     expectRefused(() => practiceSheet(problems, { key: "full" as never }), "unknown-choice", "options.key");
     expectRefused(() => practiceSheet(problems, { title: " " }), "missing", "options.title");
+    for (const tolerancePercent of [-0.1, 5.1])
+      expectRefused(
+        () => practiceSheet(problems, { tolerancePercent }),
+        "out-of-range",
+        "options.tolerancePercent",
+      );
   });
 });

@@ -483,6 +483,7 @@ describe("a worked example", () => {
       "options.detail",
     );
     expectRefused(() => workedExample(problem, { key: "long" } as never), "unknown-field", "options.key");
+    expect(workedExample(problem, { detail: "full" })).toEqual(workedExample(problem));
   });
 
   it("puts products in their right order, whatever a kept problem says of it", () => {
