@@ -25,7 +25,8 @@ if (!existsSync(installed) || changed(installed) < changed(`${HERE}/package-lock
 mkdirSync(".tmp", { recursive: true });
 let below = false;
 for (const name of asked.length > 0 ? asked : FOLDERS) {
-  const [folder, file = "**/*.ts"] = name.split("/");
+  const [folder, ...rest] = name.split("/");
+  const file = rest.join("/") || "**/*.ts";
   const report = `.tmp/mutation-${folder}.json`;
   const config = JSON.parse(readFileSync(`${HERE}/stryker.config.json`, "utf8"));
   const own = `.tmp/stryker-${folder}.config.json`;
