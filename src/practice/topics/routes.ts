@@ -8,10 +8,11 @@ export function readAs<U extends Unit>({ value }: Quantity, unit: U): Quantity<U
   return { value, unit };
 }
 
-/** The factor that rounding a step too early brings in: to so many decimals, or to whole numbers. */
+/** The factor that rounding a step too early brings in: to so many decimals, or to whole numbers. Nobody goes on with a step of 0. */
 export function roundedEarly(step: number, decimals = 0): Route<never> {
   const scale = 10 ** decimals;
-  return { times: Math.round(step * scale) / scale / step };
+  const rounded = Math.round(step * scale) / scale;
+  return rounded === 0 ? {} : { times: rounded / step };
 }
 
 /**
