@@ -44,8 +44,7 @@ export function unitsOfLine(line: WorkingLine, writer: Writer<PracticeMessages>)
   return withResult(text, above, below, line.result.unit, writer);
 }
 
-function unitsOfChange(from: Unit, to: Unit, writer: Writer<PracticeMessages>): UnitsLine | undefined {
-  if (to === "1") return undefined;
+function unitsOfChange(from: Unit, to: Unit, writer: Writer<PracticeMessages>): UnitsLine {
   const [old, next] = [resolveUnit(from, "unit"), resolveUnit(to, "unit")];
   const fractions: [Unit, Unit][] = [[next.over, old.over] as [Unit, Unit]];
   if (old.per !== undefined && next.per !== undefined) fractions.push([old.per, next.per] as [Unit, Unit]);

@@ -1,4 +1,3 @@
-import { SprayMathError } from "../errors.js";
 import { type Check, checked, Field } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { ceilDecided, compareDecided, floorDecided, moreThan } from "../units/decide.js";
@@ -27,7 +26,6 @@ import {
   allWrongAnswers,
   doublyWrongAnswers,
   listed,
-  stepForAnswer,
   stepsOf,
   type WrongAnswer,
   wrongAnswers,
@@ -72,7 +70,7 @@ function inSpellings(typed: string, { units, spellings }: PracticeMessages): str
     .sort((a, b) => b.length - a.length)
     .map((name) => name.replace(/[.*+?^${}()|[\]\\]/g, "\\$&"));
   const pattern = new RegExp(oneOf(longestFirst), "giu");
-  return withoutAccents(typed).replace(pattern, (name) => read.get(name.toLowerCase()) ?? name);
+  return withoutAccents(typed).replace(pattern, (name) => read.get(name.toLowerCase()) as string);
 }
 
 /** The pattern of any of these words, by itself. */
@@ -102,8 +100,8 @@ class AnswerField extends Field<PracticeAnswer> {
     const typed = this.amountIn(input);
     try {
       return this.reader.number(typed);
-    } catch (error) {
-      if (!(error instanceof SprayMathError)) throw error;
+    } catch {
+      // Reading it as a quantity says better what is wrong with it.
       return this.fromText(typed, check);
     }
   }
@@ -358,9 +356,7 @@ function stepWith(answer: Quantity, key: Key): WrongAnswer | undefined {
       dimensionOf(result.unit) === dimensionOf(answer.unit) &&
       isWithin(inUnit(answer, result.unit) / result.value - 1, tolerance),
   );
-  if (step === undefined) return undefined;
-  const { value } = step.result as Quantity;
-  return singleNear(value, key) ?? stepForAnswer(step, value);
+  return step === undefined ? undefined : singleNear((step.result as Quantity).value, key);
 }
 
 /** The known wrong answer that a value is nearest to. */

@@ -21,11 +21,9 @@ export function rightText(
   writer: Writer<PracticeMessages>,
 ): string {
   const down = (value: number): number => decided(value).prec(SUMMARY_DIGITS, 0).toNumber();
-  if (!isDose || typeof answer === "string") return answerText(answer, writer);
-  return answerText(
-    typeof answer === "number" ? down(answer) : { ...answer, value: down(answer.value) },
-    writer,
-  );
+  // A dose is an amount: what is counted is a whole number, and is never over.
+  if (!isDose || typeof answer !== "object") return answerText(answer, writer);
+  return answerText({ ...answer, value: down(answer.value) }, writer);
 }
 
 /** A wrong answer as a student has it: 11,979 sq ft left as acres is no 11,980. */

@@ -244,7 +244,7 @@ function answerSlide({ topic, answer, note }: PracticeProblem, writer: BoardWrit
   return [heading(2, writer.messages.practice.answer), ...texts.map((one) => text(one))] as Part[];
 }
 
-/** The problem worked again in the other system of units, with its sums; nothing where all systems have its units. */
+/** The problem worked again in the other system of units, with its sums. */
 function checkSlide({ topic: name, given, units, answer }: PracticeProblem, writer: BoardWriter): Part[][] {
   if (typeof answer === "string") return [];
   const topic = TOPICS[name];
@@ -252,7 +252,6 @@ function checkSlide({ topic: name, given, units, answer }: PracticeProblem, writ
   const other: UnitSystem = units === "metric" ? "us" : "metric";
   const sizes = sizesIn(other);
   const figures = inSystem(given, other);
-  if (sameFigures(figures, given)) return [];
   const again = inAnswerUnit(topic, topic.answer(figures, sizes), sizes) as Quantity | number;
   const back = typeof again === "number" || typeof answer === "number" ? again : backIn(again, answer.unit);
   const { messages, fill } = writer;

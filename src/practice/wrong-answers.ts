@@ -1,6 +1,7 @@
 import { inUnit } from "../units/convert.js";
 import { compareDecided } from "../units/decide.js";
 import { dimensionOf } from "../units/dimensions.js";
+import type { Quantity } from "../units/types.js";
 import type { WorkingLine } from "../units/working-line.js";
 import type { MistakeCode } from "./mistakes.js";
 import type { Sizes } from "./topics/sizes.js";
@@ -94,7 +95,7 @@ function stepsAsAnswers(topic: AnyTopic, given: Given, sizes: Sizes): WrongAnswe
 }
 
 /** The result of a step as an answer. */
-export function stepForAnswer(step: WorkingLine, answer: number): WrongAnswer {
+function stepForAnswer(step: WorkingLine, answer: number): WrongAnswer {
   return { answer, mistakes: ["step-for-answer"], also: [], step };
 }
 
@@ -224,7 +225,7 @@ function routed(
   const right = topic.answer(given, sizes);
   const own = inOwnUnits(topic, given, sizes);
   const routes = topic.mistakes(own, sizes, typeof right === "number" ? right : 0);
-  type Entry = readonly [MistakeCode, Route<Given> | readonly Route<Given>[] | undefined];
+  type Entry = readonly [MistakeCode, Route<Given> | readonly Route<Given>[]];
   const entries = Object.entries(routes) as readonly Entry[];
   return {
     right,
@@ -232,7 +233,7 @@ function routed(
     routes: entries
       // Nobody takes a pint for 8 fl oz where the rate is in fluid ounces.
       .filter(([code]) => own === given || !WITH_OWN_UNITS.includes(code))
-      .flatMap(([code, one]) => [one ?? []].flat().map((route): Routed => [code, route])),
+      .flatMap(([code, one]) => [one].flat().map((route): Routed => [code, route])),
   };
 }
 
@@ -240,7 +241,7 @@ function routed(
 function inOwnUnits(topic: AnyTopic, given: Given, sizes: Sizes): Given {
   const lists = topic.figures(sizes);
   const own = everyAmount(given, (quantity, name) => {
-    const units = (lists[name] ?? []).flat().flatMap((one) => (typeof one === "object" ? [one.unit] : []));
+    const units = (lists[name] as readonly (Quantity | readonly Quantity[])[]).flat().map(({ unit }) => unit);
     const home = units.find((unit) => dimensionOf(unit) === dimensionOf(quantity.unit));
     return home === undefined || units.includes(quantity.unit)
       ? quantity

@@ -36,7 +36,7 @@ function plotTopic<G extends object>(
     working: (given, { landArea }) => {
       const lines = shape.lines(given);
       const { value, unit } = shape.ground(given);
-      return [...lines, ...conversionLines(lines.at(-1)?.id ?? "", { value, unit }, landArea)];
+      return [...lines, ...conversionLines(lines.at(-1)?.id as string, { value, unit }, landArea)];
     },
     mistakes: (given, sizes) => {
       const side = (name: keyof G): number => inUnit(given[name] as Quantity, sizes.length);

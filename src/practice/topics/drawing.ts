@@ -75,6 +75,5 @@ export function drawnRows({ rows, rowLength, bandWidth, rowSpacing }: Rows): Dra
     of: "treated" as const,
     corners: rectangle(0, (i + 0.5) * spacing - band / 2, ground.width, band),
   }));
-  const [long] = ground.labels;
-  return { ...ground, areas: [...ground.areas, ...bands], labels: long === undefined ? [] : [long] };
+  return { ...ground, areas: [...ground.areas, ...bands], labels: ground.labels.slice(0, 1) };
 }
