@@ -154,6 +154,12 @@ describe("a practice sheet", () => {
     ];
     expect(trapezoid).toContain('points="28,59 72,59 61,15 39,15"');
     expect(triangle).toContain('points="28,37 72,37 45.6,15"');
+    for (const label of [80, 40]) expect(trapezoid).toMatch(new RegExp(`<text [^>]*>${label} m</text>`));
+    // 726 in are 60.5 ft: half as wide as long.
+    const run = { used: qty(64, "fl_oz"), swath: qty(726, "in"), distance: qty(121, "ft") };
+    const strip = drawn(problemFrom("strip-calibration", run));
+    expect(strip).toContain('points="28,15 72,15 72,37 28,37"');
+    expect(strip).toMatch(/<text [^>]*>726 in<\/text>/);
   });
 
   it("can be cards to cut out", () => {
