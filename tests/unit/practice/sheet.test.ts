@@ -86,6 +86,13 @@ describe("a practice sheet", () => {
     expect(text).toContain("16 fl oz ÷ (40 s × 4.84 ft/s × 1.25 ft) = 0.0661157 fl oz/sq ft");
   });
 
+  it("names in a long key what its sums rest on", () => {
+    const nozzles = problemFrom("nozzle-check", { catches: [40, 46, 38].map((one) => qty(one, "fl_oz")) });
+    const reading = { walk: qty(24, "s"), caught: qty(25, "fl_oz"), time: qty(30, "s") };
+    const text = renderText(practiceSheet([nozzles, problemFrom("strip-reading", reading)], { key: "long" }));
+    for (const of of ["a mean", "a fraction", "a flow"]) expect(text).toContain(`definition of ${of}`);
+  });
+
   it("lists the six likeliest mistakes, each of them once", () => {
     const strip = problemFrom("strip-calibration", {
       used: qty(64, "fl_oz"),
