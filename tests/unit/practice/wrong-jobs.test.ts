@@ -111,6 +111,20 @@ describe("the wrong answers of bands, by hand", () => {
     expect(fits("band", { ...given, bandWidth: qty(43, "in") })).toBe(false);
     expect(TOPICS.band.notNeeded).toEqual(["rowSpacing"]);
   });
+
+  it("are seen on a drawing with as many rows as can be told apart", () => {
+    const given = { rowLength: qty(198, "ft"), bandWidth: qty(24, "in"), rowSpacing: qty(6, "ft") };
+    const drawn = (rows: number) => TOPICS.band.drawing?.({ ...given, rows });
+    // Two rows on 12 ft: each band is 2 ft wide, in the middle of its 6 ft.
+    const sides = drawn(2)?.areas.map(({ corners }) => [corners[0]?.y, corners[2]?.y]);
+    expect(sides).toEqual([
+      [0, 12],
+      [2, 4],
+      [8, 10],
+    ]);
+    expect(drawn(2)?.labels.map(({ length }) => length)).toEqual([qty(198, "ft")]);
+    expect([drawn(60)?.areas.length, drawn(61)]).toEqual([61, undefined]);
+  });
 });
 
 describe("the wrong answers of a whole job, by hand", () => {
@@ -125,7 +139,6 @@ describe("the wrong answers of a whole job, by hand", () => {
       fill: qty(3, "gal"),
       rate: qty(1.5, "pt/ac"),
     };
-    const perAcre = 1.5 * 16;
     // The strip is 242 x 2 = 484 sq ft, which is 1/90 ac.
     const carrier = (32 / 128) * 90;
     const acres = (30 * 231 * 2) / 43_560;
@@ -133,21 +146,38 @@ describe("the wrong answers of a whole job, by hand", () => {
     const last = acres * carrier - 2 * 3;
     const withoutOne = ((29 * 231 * 2) / 43_560) * carrier - 2 * 3;
     const onGround = ((30 * 231 * 6) / 43_560) * carrier - 7 * 3;
-    const right = (last / carrier) * perAcre;
-    expectWrongAnswers("whole-job", "us", given, right, {
+    const lastAcres = last / carrier;
+    const wrongAt = (perAcre: number) => ({
       "full-tank-dose": (3 / carrier) * perAcre,
       "all-in-last-load": acres * perAcre,
       "equal-loads": (acres * perAcre) / 3,
       "unscaled-last-load": perAcre,
-      "mix-for-product": [last, last * 128],
-      "ground-for-treated-loads": (onGround / carrier) * perAcre,
+      "ground-for-lastAcres-loads": (onGround / carrier) * perAcre,
       "one-row-too-few": (withoutOne / carrier) * perAcre,
-      "label-unit-left": (last / carrier) * 1.5,
-      "pint-of-8": (last / carrier) * 1.5 * 8,
-      "pint-of-other-system": (last / carrier) * 1.5 * 20,
-      "pint-of-32": (last / carrier) * 1.5 * 32,
-      "per-lawn-for-land": ((last / carrier) * 43_560 * perAcre) / 1000,
-      "rate-per-other-land": (last / carrier) * 0.40468564224 * perAcre,
+      "label-unit-left": lastAcres * 1.5,
+      "pint-of-8": lastAcres * 1.5 * 8,
+      "pint-of-32": lastAcres * 1.5 * 32,
+      "per-lawn-for-land": (lastAcres * 43_560 * perAcre) / 1000,
+      "rate-per-other-land": lastAcres * 0.40468564224 * perAcre,
+    });
+    expectWrongAnswers("whole-job", "us", given, lastAcres * 1.5 * 16, {
+      ...wrongAt(1.5 * 16),
+      "mix-for-product": [last, last * 128],
+      "pint-of-other-system": lastAcres * 1.5 * 20,
+    });
+    // 40 of 160 fl oz are a quarter of a gallon too.
+    const measured = { used: qty(40, "imp_fl_oz"), fill: qty(3, "imp_gal"), rate: qty(1.5, "imp_pt/ac") };
+    expectWrongAnswers("whole-job", "imperial", { ...given, ...measured }, lastAcres * 1.5 * 20, {
+      ...wrongAt(1.5 * 20),
+      "mix-for-product": [last, last * 160],
+      "pint-of-other-system": lastAcres * 1.5 * 16,
+    });
+    // All of the mix without the two full tanks.
+    const lines = TOPICS["whole-job"].working(given, sizesIn("us"));
+    expect(lines.find(({ id }) => id === "practice.lastLoad")).toMatchObject({
+      terms: { loads: 3, fill: qty(3, "gal") },
+      result: { value: expect.closeTo(last, 9), unit: "gal" },
+      source: "common practice, no source",
     });
   });
 
@@ -173,7 +203,7 @@ describe("the wrong answers of a whole job, by hand", () => {
       "equal-loads": (((22 * 100 * 0.6) / 10_000) * 2000) / 3,
       "unscaled-last-load": 2000,
       "mix-for-product": [last, last * 1000],
-      "ground-for-treated-loads": (onGround / 300) * 2000,
+      "ground-for-lastAcres-loads": (onGround / 300) * 2000,
       "one-row-too-few": (withoutOne / 300) * 2000,
       "label-unit-left": hectares * 2,
       "liter-of-100": hectares * 2 * 100,
