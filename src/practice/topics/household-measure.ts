@@ -1,5 +1,5 @@
 import { inUnit } from "../../units/convert.js";
-import { floorDecided } from "../../units/decide.js";
+import { ceilDecided, floorDecided } from "../../units/decide.js";
 import { object } from "../../units/fields.js";
 import { quantity } from "../../units/quantity-field.js";
 import type { Quantity, UnitSystem, Volume } from "../../units/types.js";
@@ -67,13 +67,14 @@ export const HOUSEHOLD_MEASURE: AnyTopic = /* @__PURE__ */ topic<Spoons>({
   },
   mistakes: (given) => {
     const spoons = spoonsOf(given);
-    const isTablespoon = inUnit(given.spoon, "mL") > 10;
+    const size = inUnit(given.spoon, "mL");
+    const isAbout = (holds: number) => Math.abs(size - holds) <= 0.1 * holds;
     return {
-      "rounded-up": { instead: floorDecided(spoons) + 1 },
+      "rounded-up": { instead: ceilDecided(spoons) },
       "spoons-unrounded": { instead: spoons },
-      ...(isTablespoon
-        ? { "teaspoon-for-tablespoon": { instead: floorDecided(spoons * 3) } }
-        : { "tablespoon-for-teaspoon": { instead: floorDecided(spoons / 3) } }),
+      // A spoon or a cup of another size is neither.
+      ...(isAbout(15) ? { "teaspoon-for-tablespoon": { instead: floorDecided(spoons * 3) } } : {}),
+      ...(isAbout(5) ? { "tablespoon-for-teaspoon": { instead: floorDecided(spoons / 3) } } : {}),
       "fraction-inverted": { instead: 1 / spoons },
     };
   },

@@ -8,10 +8,11 @@ export function readAs<U extends Unit>({ value }: Quantity, unit: U): Quantity<U
   return { value, unit };
 }
 
-/** The factor that rounding a step too early brings in: to so many decimals, or to whole numbers. */
+/** The factor that rounding a step too early brings in: to so many decimals, or to whole numbers. Nobody goes on with a step of 0. */
 export function roundedEarly(step: number, decimals = 0): Route<never> {
   const scale = 10 ** decimals;
-  return { times: Math.round(step * scale) / scale / step };
+  const rounded = Math.round(step * scale) / scale;
+  return rounded === 0 ? {} : { times: rounded / step };
 }
 
 /**
@@ -24,14 +25,17 @@ export function upsideDown(rate: number, { perLand, perVolume }: Sizes): readonl
 }
 
 /** Mistakes with the area of the plot, where the answer grows with it. */
-export function landMistakes({ system, perLand, landArea, otherLand, area }: Sizes): Routes<never> {
+export function landMistakes({ system, perLand, landArea, otherLand }: Sizes): Routes<never> {
   return {
     "land-unit-left": { times: perLand },
     // Square yards to the acre; the square meters of a tenth of a hectare.
     "wrong-land-factor": { times: system === "metric" ? 10 : perLand / 4840 },
     "other-land-unit": { times: convertValue(1, landArea, otherLand) },
     "land-factor-inverted": { times: perLand * perLand },
-    "land-unit-from-other": { times: perLand / convertValue(1, otherLand, area) },
+    // Square feet divided by the square meters of a hectare, or square meters by the square feet of an acre.
+    "land-unit-from-other": {
+      times: perLand / convertValue(1, otherLand, system === "metric" ? "ft2" : "m2"),
+    },
   };
 }
 
