@@ -295,5 +295,15 @@ describe("the wrong answers of rates, by hand", () => {
       "off-the-lowest": (100 * (640 - 480)) / 480,
       "part-not-percent": (600 - 480) / 600,
     });
+    // In quarts the difference is no 24 fl oz. Of two nozzles that are as far off, the first one counts.
+    const quarts = { catches: [4.25, 5, 5.75].map((one) => qty(one, "qt")) };
+    expectWrongAnswers("nozzle-check", "us", quarts, 15, {
+      "off-itself": (100 * (5 - 4.25)) / 4.25,
+      "off-the-others": (100 * ((5 + 5.75) / 2 - 4.25)) / ((5 + 5.75) / 2),
+      "share-of-average": (100 * 4.25) / 5,
+      "spread-taken": (100 * (5.75 - 4.25)) / 5,
+      "off-the-lowest": (100 * (5.75 - 4.25)) / 4.25,
+      "part-not-percent": (5 - 4.25) / 5,
+    });
   });
 });
