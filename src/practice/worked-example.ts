@@ -292,9 +292,9 @@ const MOST_MISTAKES = 3;
 
 function mistakesSlide({ mistakes }: PracticeProblem, writer: BoardWriter): Part[][] {
   const { practice } = writer.messages;
-  const shown = mistakes.slice(0, MOST_MISTAKES);
-  if (shown.length === 0) return [];
-  const rows = shown.map(({ answer, what }) => ({ name: wrongAnswerText(answer, writer), value: what }));
+  const rows = mistakes
+    .slice(0, MOST_MISTAKES)
+    .map(({ answer, what }) => ({ name: wrongAnswerText(answer, writer), value: what }));
   return [[heading(2, practice.mistakes) as Part, mistakesTable(rows, writer) as Part]];
 }
 

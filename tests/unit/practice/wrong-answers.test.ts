@@ -1,17 +1,22 @@
 import { describe, expect, it } from "vitest";
+import { numberOfFactors } from "../../../src/practice/board-lines.ts";
 import {
   ENGLISH_PRACTICE_WORDS,
   type Given,
   practiceProblem,
   practiceTopics,
+  problemFrom,
 } from "../../../src/practice/index.ts";
 import { TOPICS } from "../../../src/practice/topics/all.ts";
 import { type Sizes, sizesIn } from "../../../src/practice/topics/sizes.ts";
 import { type AnyTopic, everyAmount } from "../../../src/practice/topics/topic.ts";
+import { practiceWriter } from "../../../src/practice/writer.ts";
 import { allWrongAnswers, doublyWrongAnswers, listed, stepsOf } from "../../../src/practice/wrong-answers.ts";
 import { inUnit } from "../../../src/units/convert.ts";
 import { dimensionOf } from "../../../src/units/dimensions.ts";
-import { type Unit, unitsOf } from "../../../src/units/index.ts";
+import { qty, type Unit, unitsOf } from "../../../src/units/index.ts";
+import { conversionLines, type WorkingLine } from "../../../src/units/working-line.ts";
+import { expectRefused } from "../../helpers/refusal.ts";
 
 interface Drawn {
   readonly topic: AnyTopic;
@@ -119,6 +124,31 @@ describe("the wrong answers to a problem", () => {
     // All others are the same, whatever the units.
     expect(others.filter((code) => !own.includes(code))).toEqual([]);
   });
+});
+
+it("takes no mistake whose answer nobody would write down: less than nothing", () => {
+  const area = { ...qty(0.3, "ac"), of: "treated" } as const;
+  const codes = (extra: number): string[] =>
+    problemFrom("reserve", {
+      area,
+      carrierRate: qty(24, "gal/ac"),
+      extra,
+      rate: qty(2, "pt/ac"),
+    }).mistakes.map(({ mistake }) => mistake);
+  expect(codes(10)).toContain("reserve-subtracted");
+  // 100% - 150%.
+  expect(codes(150)).not.toContain("reserve-subtracted");
+});
+
+it("asks for every figure that a season's limit needs before it says what is left", () => {
+  const given = { limit: qty(8, "pt/ac"), rate: qty(1.5, "pt/ac") } as Given;
+  expectRefused(() => problemFrom("season-limit", given), "missing", "given.done");
+});
+
+it("writes a change of units that only divides as 1 divided by its factors", () => {
+  const [line] = conversionLines("", qty(64, "fl_oz/ac"), "gal/1000ft2");
+  // 128 fl oz to the gallon, 43.56 thousand square feet to the acre.
+  expect(numberOfFactors(line as WorkingLine, practiceWriter({}))).toBe("0.00017935 = 1 ÷ 128 ÷ 43.56");
 });
 
 describe("two mistakes together", () => {
