@@ -186,6 +186,7 @@ const WITH_OWN_UNITS: readonly MistakeCode[] = [
   "canopy-size-left-out",
   "canopy-for-spray",
   "volumes-in-two-units",
+  "difference-as-percent",
 ];
 
 /** Whether a student may well make both mistakes in one sum. */

@@ -7,7 +7,7 @@ import { allWrongAnswers } from "../../src/practice/wrong-answers.ts";
 import type { UnitSystem } from "../../src/units/index.ts";
 
 /** What one mistake leads to, in the unit of the question, by hand: as arithmetic in plain numbers. */
-export type ByHand = { readonly [Code in MistakeCode]?: number | string | readonly number[] };
+export type ByHand = { readonly [Code in MistakeCode]?: number | string | readonly (number | string)[] };
 
 /** Holds the right answer and every wrong one that a topic knows, each against arithmetic by hand; no mistake is missing, and none is more. */
 export function expectWrongAnswers(

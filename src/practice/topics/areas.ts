@@ -22,7 +22,9 @@ function plotTopic<G extends object>(
     readonly ground: (given: G) => Quantity;
     readonly lines: (given: G) => readonly WorkingLine[];
     /** Wrong areas, in square feet or meters. */
-    readonly mistakes: (side: (name: keyof G) => number, ground: number) => Readonly<Record<string, number>>;
+    readonly mistakes: (
+      side: (name: keyof G) => number,
+    ) => Readonly<Record<string, number | readonly number[]>>;
   },
 ): AnyTopic {
   const answer = (given: G, { landArea }: Sizes): number => inUnit(shape.ground(given), landArea);
@@ -36,15 +38,18 @@ function plotTopic<G extends object>(
       const { value, unit } = shape.ground(given);
       return [...lines, ...conversionLines(lines.at(-1)?.id ?? "", { value, unit }, landArea)];
     },
-    mistakes: (given, sizes, right) => {
+    mistakes: (given, sizes) => {
       const side = (name: keyof G): number => inUnit(given[name] as Quantity, sizes.length);
-      const wrong = shape.mistakes(side, right * sizes.perLand);
+      const wrong = shape.mistakes(side);
       const { "land-unit-left": left, ...others } = landMistakes(sizes);
       return {
         // The unit is forgotten more often than the shape is taken for another.
         "land-unit-left": left,
         ...(Object.fromEntries(
-          Object.entries(wrong).map(([code, area]) => [code, { instead: area / sizes.perLand }]),
+          Object.entries(wrong).map(([code, areas]) => [
+            code,
+            [areas].flat().map((area) => ({ instead: area / sizes.perLand })),
+          ]),
         ) as Routes<G>),
         ...others,
         "fraction-inverted": { isInverse: true },
@@ -98,7 +103,7 @@ export const TRIANGLE_AREA: AnyTopic = /* @__PURE__ */ plotTopic<Triangle>({
   mistakes: (side) => ({
     "not-halved": side("base") * side("height"),
     "halved-twice": (side("base") * side("height")) / 4,
-    "base-and-height-added": side("base") + side("height"),
+    "base-and-height-added": [(side("base") + side("height")) / 2, side("base") + side("height")],
   }),
 });
 

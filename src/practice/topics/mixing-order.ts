@@ -94,6 +94,7 @@ export const MIXING_ORDER: AnyTopic = /* @__PURE__ */ topic<Mixing>({
     "adjuvant-first": moved(given, "adjuvant", "earlier"),
     "conditioner-last": moved(given, "water-conditioner", "later"),
     "liquids-before-powders": [...moved(given, "EC", "earlier"), ...moved(given, "SC", "earlier")],
-    "powders-swapped": moved(given, "WG", "earlier"),
+    // Only a wettable powder shows that granules went in before it.
+    "powders-swapped": given.products.includes("WP") ? moved(given, "WG", "earlier") : [],
   }),
 });

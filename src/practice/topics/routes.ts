@@ -25,14 +25,17 @@ export function upsideDown(rate: number, { perLand, perVolume }: Sizes): readonl
 }
 
 /** Mistakes with the area of the plot, where the answer grows with it. */
-export function landMistakes({ system, perLand, landArea, otherLand, area }: Sizes): Routes<never> {
+export function landMistakes({ system, perLand, landArea, otherLand }: Sizes): Routes<never> {
   return {
     "land-unit-left": { times: perLand },
     // Square yards to the acre; the square meters of a tenth of a hectare.
     "wrong-land-factor": { times: system === "metric" ? 10 : perLand / 4840 },
     "other-land-unit": { times: convertValue(1, landArea, otherLand) },
     "land-factor-inverted": { times: perLand * perLand },
-    "land-unit-from-other": { times: perLand / convertValue(1, otherLand, area) },
+    // Square feet divided by the square meters of a hectare, or square meters by the square feet of an acre.
+    "land-unit-from-other": {
+      times: perLand / convertValue(1, otherLand, system === "metric" ? "ft2" : "m2"),
+    },
   };
 }
 

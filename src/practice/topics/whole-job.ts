@@ -99,7 +99,7 @@ export const WHOLE_JOB: AnyTopic = /* @__PURE__ */ topic<WholeJob>({
       // The spacing says nothing of the sprayed area, and a full tank is not asked for.
       if (step === "area") return linesOfSprayed(given);
       if (step === "loads") return [...all, lastLoadLine(plan, fill)];
-      return step === "product" ? all.filter(({ id }, at) => id !== SHARE || at === all.length - 1) : all;
+      return all.filter(({ id }, at) => id !== SHARE || at === all.length - 1);
     });
     const share = lines.at(-1)?.result as Quantity;
     return [...lines, ...conversionLines(SHARE, share, sizes.smallVolume)];

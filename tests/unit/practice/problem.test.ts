@@ -9,6 +9,7 @@ import {
   problemFrom,
 } from "../../../src/practice/index.ts";
 import { TOPICS } from "../../../src/practice/topics/all.ts";
+import { sizesIn } from "../../../src/practice/topics/sizes.ts";
 import { qty } from "../../../src/units/index.ts";
 import { SPANISH_PRACTICE_WORDS } from "../../../src/words/es-practice.ts";
 import { expectRefused, refusal } from "../../helpers/refusal.ts";
@@ -297,6 +298,18 @@ describe("problems from figures of one's own", () => {
       ["rows", "rowLength", "bandWidth", "rowSpacing", "rate"].map((name) => `given.${name}`),
     );
     expectRefused(() => problemFrom("band", undefined as never), "missing", "given");
+    // As many nozzles as a person reads: 2 to 20.
+    const caught = (many: number) => Array.from({ length: many }, () => qty(32, "fl_oz"));
+    const boom = { time: qty(30, "s"), width: qty(20, "in"), speed: qty(3.3, "mph") };
+    for (const [topic, others] of [
+      ["nozzle-check", {}],
+      ["boom-catch", boom],
+    ] as const) {
+      const of = (many: number) => () => problemFrom(topic, { ...others, catches: caught(many) });
+      expectRefused(of(1), "too-few", "given.catches");
+      expectRefused(of(21), "out-of-range", "given.catches");
+      for (const many of [2, 20]) expect(of(many)).not.toThrow();
+    }
     expectRefused(
       () => problemFrom("dilution", { from: percent(2), to: percent(10), volume: qty(5, "L") }),
       "conflict",
@@ -323,6 +336,35 @@ describe("problems from figures of one's own", () => {
 });
 
 describe("the topics", () => {
+  it("draw plots and catches that a person may well meet", () => {
+    const isFair = (topic: PracticeTopic, given: Given, units: "us" | "metric") =>
+      TOPICS[topic].fits?.(given, sizesIn(units));
+    const ft = (value: number) => qty(value, "ft");
+    const fl_oz = (...values: number[]) => values.map((value) => qty(value, "fl_oz"));
+    // A nozzle gives up to 4 L/min. In a minute, 4.8 L over 1 m at 4.8 km/h are 600 L/ha, a rate, but too much for one.
+    const mL = (caught: number) => ({ caught: qty(caught, "mL"), time: qty(60, "s") });
+    const [walk, width, speed] = [qty(24, "s"), qty(100, "cm"), qty(4.8, "km/h")];
+    const boom = (...values: number[]) => ({
+      ...{ width, speed, time: qty(60, "s") },
+      catches: values.map((value) => qty(value, "mL")),
+    });
+    for (const [topic, units, fair, unfair] of [
+      ["rectangle-area", "us", { length: ft(99), width: ft(66) }, { length: ft(66), width: ft(66) }],
+      ["trapezoid-area", "us", { base: ft(99), top: ft(66) }, { base: ft(66), top: ft(66) }],
+      ["catch-calibration", "metric", mL(4000), mL(4020)],
+      ["strip-reading", "metric", { walk, ...mL(4000) }, { walk, ...mL(4020) }],
+      ["strip-reading", "metric", { walk, ...mL(4000) }, { walk: qty(60, "s"), ...mL(4000) }],
+      // 3.2 L/min are 400 L/ha, 3.3 are 412.5.
+      ["boom-catch", "metric", boom(3190, 3210), boom(3290, 3310)],
+      ["boom-catch", "metric", boom(4000, 4000), boom(4800, 4800)],
+      // 12 off an average of 40 are 30%, and 13 off one of 40.25 more.
+      ["nozzle-check", "us", { catches: fl_oz(52, 36, 36, 36) }, { catches: fl_oz(53, 36, 36, 36) }],
+    ] as const) {
+      expect(isFair(topic, fair, units), topic).toBe(true);
+      expect(isFair(topic, unfair, units), topic).toBe(false);
+    }
+  });
+
   it("go from easy to hard", () => {
     const hard = practiceTopics.map((topic) => practiceProblem(topic, 1).difficulty);
     expect(hard).toEqual([...hard].sort());

@@ -86,6 +86,13 @@ describe("a practice sheet", () => {
     expect(text).toContain("16 fl oz ÷ (40 s × 4.84 ft/s × 1.25 ft) = 0.0661157 fl oz/sq ft");
   });
 
+  it("names in a long key what its sums rest on", () => {
+    const nozzles = problemFrom("nozzle-check", { catches: [40, 46, 38].map((one) => qty(one, "fl_oz")) });
+    const reading = { walk: qty(24, "s"), caught: qty(25, "fl_oz"), time: qty(30, "s") };
+    const text = renderText(practiceSheet([nozzles, problemFrom("strip-reading", reading)], { key: "long" }));
+    for (const of of ["a mean", "a fraction", "a flow"]) expect(text).toContain(`definition of ${of}`);
+  });
+
   it("lists the six likeliest mistakes, each of them once", () => {
     const strip = problemFrom("strip-calibration", {
       used: qty(64, "fl_oz"),
@@ -154,6 +161,12 @@ describe("a practice sheet", () => {
     ];
     expect(trapezoid).toContain('points="28,59 72,59 61,15 39,15"');
     expect(triangle).toContain('points="28,37 72,37 45.6,15"');
+    for (const label of [80, 40]) expect(trapezoid).toMatch(new RegExp(`<text [^>]*>${label} m</text>`));
+    // 726 in are 60.5 ft: half as wide as long.
+    const run = { used: qty(64, "fl_oz"), swath: qty(726, "in"), distance: qty(121, "ft") };
+    const strip = drawn(problemFrom("strip-calibration", run));
+    expect(strip).toContain('points="28,15 72,15 72,37 28,37"');
+    expect(strip).toMatch(/<text [^>]*>726 in<\/text>/);
   });
 
   it("can be cards to cut out", () => {

@@ -259,6 +259,10 @@ describe("a worked example", () => {
   it("names the worst nozzle, in its step and beside the answer", () => {
     const catches = [40, 46, 38, 36].map((value) => qty(value, "fl_oz"));
     const slides = slidesOf("nozzle-check", { catches });
+    expect(slides.find(([heading]) => heading.startsWith("Step 1"))?.[1].slice(0, 2)).toEqual([
+      "average catch = (catch of nozzle 1 + catch of nozzle 2 + catch of nozzle 3 + catch of nozzle 4) ÷ number of nozzles",
+      "(40 fl oz + 46 fl oz + 38 fl oz + 36 fl oz) ÷ 4 = 40 fl oz",
+    ]);
     expect(slides.find(([heading]) => heading.startsWith("Step 2"))?.[1].slice(0, 2)).toEqual([
       "deviation from the average (larger − smaller) = 100 × (catch of worst nozzle 2 − average catch) ÷ average catch",
       "100 × (46 fl oz − 40 fl oz) ÷ 40 fl oz = 15%",

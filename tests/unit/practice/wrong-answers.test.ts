@@ -108,7 +108,7 @@ describe("the wrong answers to a problem", () => {
     const own = codesOf(all.flatMap(({ topic, given, sizes }) => allWrongAnswers(topic, given, sizes)));
     const others = codesOf(all.flatMap((one) => allWrongAnswers(one.topic, restated(one), one.sizes)));
     expect(own.filter((code) => !others.includes(code)).sort()).toEqual(
-      `canopy-for-spray canopy-size-left-out divided-by-rows factors-left-out label-unit-left land-factor-inverted land-for-lawn
+      `canopy-for-spray canopy-size-left-out difference-as-percent divided-by-rows factors-left-out label-unit-left land-factor-inverted land-for-lawn
       land-unit-from-other land-unit-left lawn-size-left-out lawn-ten-times liter-of-100 mass-unit-left other-gallon other-land-unit
       per-hundred-left-out per-lawn-for-land per-minute-left per-second-left pint-for-gallon pint-of-32 pint-of-8 pint-of-other-system
       pound-of-12 pounds-as-kilograms rate-per-other-land rate-per-unit-of-stock rate-per-volume reading-divided reading-multiplied
