@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { problemFrom } from "../../../src/practice/index.ts";
 import { TOPICS } from "../../../src/practice/topics/all.ts";
 import { sizesIn } from "../../../src/practice/topics/sizes.ts";
 import { allWrongAnswers } from "../../../src/practice/wrong-answers.ts";
@@ -447,5 +448,13 @@ describe("the wrong answers of products, by hand", () => {
       "spoons-unrounded": 100 / 30,
       "fraction-inverted": 30 / 100,
     });
+  });
+
+  it("stand beside a working that changes the amount to spoons first", () => {
+    const { working } = problemFrom("household-measure", { amount: qty(1.3, "fl_oz"), spoon: qty(1, "tsp") });
+    const [toSpoons, whole] = working;
+    expect(toSpoons).toMatchObject({ about: "practice.spoons.amount", result: { unit: "tsp" } });
+    expect(toSpoons?.result).toHaveProperty("value", expect.closeTo(1.3 * 6, 9));
+    expect(whole?.result).toBe(7);
   });
 });
