@@ -31,7 +31,7 @@ export default defineConfig({
     experimental: { fsModuleCache: true, fsModuleCachePath: `${root}.tmp/vitest-cache` },
     // A floor, not a proof.
     coverage: {
-      include: ["src/{area,swath,output-rate,tank-mix,household,plan}/**/*.ts"],
+      include: ["src/{area,swath,output-rate,tank-mix,household,plan,practice}/**/*.ts"],
       reporter: ["text-summary", "json"],
       reportsDirectory: ".tmp/coverage",
       thresholds: { branches: 100 },
