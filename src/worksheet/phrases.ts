@@ -81,7 +81,8 @@ function copyOf(figure: Figures[string]): Figures[string] {
 }
 
 function isFigure(figure: unknown): boolean {
-  if (typeof figure === "number" || typeof figure === "string") return true;
+  if (typeof figure === "number") return Number.isFinite(figure);
+  if (typeof figure === "string") return true;
   if (Array.isArray(figure)) return figure.every((one) => typeof one === "string");
   if (typeof figure !== "object" || figure === null) return false;
   const { value, unit } = figure as { readonly value?: unknown; readonly unit?: unknown };

@@ -416,6 +416,8 @@ describe("issueText", () => {
       {},
       { value: "5", unit: "gal" },
       { value: Number.NaN, unit: "gal" },
+      Number.NaN,
+      Number.POSITIVE_INFINITY,
       [5],
     ])
       expectRefused(
