@@ -1,12 +1,12 @@
 // Mutation tests of folders or single files of src:  npm run mutation -- [--workers 1] [folder | folder/file.ts ...]
-// Without a name, of the seven folders that compute. The tool is installed beside this file at the first run, by a lock file of
+// Without a name, of the six folders that compute. The tool is installed beside this file at the first run, by a lock file of
 // its own: nothing else here needs it. The score of each whole folder goes into score.json, which docs/conformance.md shows.
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { parseArgs } from "node:util";
 import { changed, npm } from "../package/pack.mjs";
 
-const FOLDERS = ["area", "swath", "output-rate", "tank-mix", "household", "plan", "practice"];
+const FOLDERS = ["area", "swath", "output-rate", "tank-mix", "household", "plan"];
 const HERE = "tests/mutation";
 const SCORES = `${HERE}/score.json`;
 const { values: options, positionals: asked } = parseArgs({
