@@ -3,7 +3,7 @@ import { createHash } from "node:crypto";
 import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
-import { FORM_LABELS } from "swath-to-spoon/schema";
+import { FORM_LABELS, formFields } from "swath-to-spoon/schema";
 import { SPANISH_WORDS } from "swath-to-spoon/words/es";
 import { minify } from "terser";
 import { build } from "vite";
@@ -84,24 +84,23 @@ const NEVER_SHOWN = new RegExp(
 const NEVER_WRITTEN =
   /(?<=[{,])(?:plotOrder|plotNumber|lastPasses|placeInPlot|partOf|fillsAndPlots|spreadRow|spreadRun|pourBags|wholeBags|beds|bedNumber|rowOrder|nutrient|rateOfMix|rateOfWater|rateOfActive|rateOnGround):(?:`[^`]*`|"[^"]*"),/g;
 
-// The ends of places under which the library has the labels that this page shows. The name alone, or a label's limit, is a product's.
+// The names under which the library has the labels of the page's fields: a table that says its own names shows which one a field
+// takes. A place alone, such as `.rate` or `label.max`, is a product's.
 const ASKS = await readFile(join(import.meta.dirname, "src/asks.ts"), "utf8");
-const PLACES = [...ASKS.matchAll(/["`.]([A-Za-z][\w.[\]]*)["`]/g)].flatMap(([, place]) =>
-  /^(?!label|soFar)\w+\./.test(place) ? [place] : [`product.${place}`, `products.${place}`],
-);
+const PLACES = [...ASKS.matchAll(/["`.]([A-Za-z][\w.[\]]*)["`]/g)].flatMap(([, place]) => {
+  const path = place.replace(/\[\d+\]/g, "[]");
+  return [path, `product.${path}`, `products[].${path}`];
+});
+const labels = Object.fromEntries(Object.keys(FORM_LABELS).map((name) => [name, name]));
 const ASKED = new Set(
-  PLACES.map((place) => {
-    const names = place
-      .replace(/\[\d+\]$/, "[]")
-      .replace(/\[\d+\]\./g, ".")
-      .split(".");
-    return names.map((_, i) => names.slice(i).join(".")).find((end) => end in FORM_LABELS);
-  }),
+  ["plan", "batch", "spreading"]
+    .flatMap((form) => formFields(form, { labels }))
+    .flatMap(({ path, label }) => (PLACES.includes(path) ? [label] : [])),
 );
 
 /** The script without words that this page never shows. */
 function lean(script) {
-  // What the library says of each field and object: the page has labels of its own. A call takes it first, after a list or after the
+  // What the library says of each field and object: the page shows labels and hints of its own instead. A call takes it first, after a list or after the
   // name of a type, which it never does with a message.
   let text = script.replace(
     /((?<![\w$.])[\w$]+\(|\],|\("[a-z-]+","[A-Z][A-Za-z]+",)(?:`[A-Z][^`$]*\.`|"[A-Z][^"]*\.")(?=[,)])/g,

@@ -1,3 +1,4 @@
+import { SprayMathError } from "../errors.js";
 import { type Check, checked, Field } from "../units/check.js";
 import { inUnit } from "../units/convert.js";
 import { ceilDecided, compareDecided, floorDecided, moreThan } from "../units/decide.js";
@@ -26,6 +27,7 @@ import {
   allWrongAnswers,
   doublyWrongAnswers,
   listed,
+  stepForAnswer,
   stepsOf,
   type WrongAnswer,
   wrongAnswers,
@@ -70,7 +72,7 @@ function inSpellings(typed: string, { units, spellings }: PracticeMessages): str
     .sort((a, b) => b.length - a.length)
     .map((name) => name.replace(/[.*+?^${}()|[\]\\]/g, "\\$&"));
   const pattern = new RegExp(oneOf(longestFirst), "giu");
-  return withoutAccents(typed).replace(pattern, (name) => read.get(name.toLowerCase()) as string);
+  return withoutAccents(typed).replace(pattern, (name) => read.get(name.toLowerCase()) ?? name);
 }
 
 /** The pattern of any of these words, by itself. */
@@ -100,8 +102,8 @@ class AnswerField extends Field<PracticeAnswer> {
     const typed = this.amountIn(input);
     try {
       return this.reader.number(typed);
-    } catch {
-      // Reading it as a quantity says better what is wrong with it.
+    } catch (error) {
+      if (!(error instanceof SprayMathError)) throw error;
       return this.fromText(typed, check);
     }
   }
@@ -356,7 +358,10 @@ function stepWith(answer: Quantity, key: Key): WrongAnswer | undefined {
       dimensionOf(result.unit) === dimensionOf(answer.unit) &&
       isWithin(inUnit(answer, result.unit) / result.value - 1, tolerance),
   );
-  return step === undefined ? undefined : singleNear((step.result as Quantity).value, key);
+  if (step === undefined) return undefined;
+  const { value } = step.result as Quantity;
+  // A key lists no step whose number is near the right one.
+  return singleNear(value, key) ?? stepForAnswer(step, value);
 }
 
 /** The known wrong answer that a value is nearest to. */

@@ -244,7 +244,7 @@ function answerSlide({ topic, answer, note }: PracticeProblem, writer: BoardWrit
   return [heading(2, writer.messages.practice.answer), ...texts.map((one) => text(one))] as Part[];
 }
 
-/** The problem worked again in the other system of units, with its sums. */
+/** The problem worked again in the other system of units, with its sums; nothing where it is in those units already. */
 function checkSlide({ topic: name, given, units, answer }: PracticeProblem, writer: BoardWriter): Part[][] {
   if (typeof answer === "string") return [];
   const topic = TOPICS[name];
@@ -252,6 +252,7 @@ function checkSlide({ topic: name, given, units, answer }: PracticeProblem, writ
   const other: UnitSystem = units === "metric" ? "us" : "metric";
   const sizes = sizesIn(other);
   const figures = inSystem(given, other);
+  if (sameFigures(figures, given)) return [];
   const again = inAnswerUnit(topic, topic.answer(figures, sizes), sizes) as Quantity | number;
   const back = typeof again === "number" || typeof answer === "number" ? again : backIn(again, answer.unit);
   const { messages, fill } = writer;
@@ -292,9 +293,9 @@ const MOST_MISTAKES = 3;
 
 function mistakesSlide({ mistakes }: PracticeProblem, writer: BoardWriter): Part[][] {
   const { practice } = writer.messages;
-  const rows = mistakes
-    .slice(0, MOST_MISTAKES)
-    .map(({ answer, what }) => ({ name: wrongAnswerText(answer, writer), value: what }));
+  const shown = mistakes.slice(0, MOST_MISTAKES);
+  if (shown.length === 0) return [];
+  const rows = shown.map(({ answer, what }) => ({ name: wrongAnswerText(answer, writer), value: what }));
   return [[heading(2, practice.mistakes) as Part, mistakesTable(rows, writer) as Part]];
 }
 

@@ -95,7 +95,7 @@ function stepsAsAnswers(topic: AnyTopic, given: Given, sizes: Sizes): WrongAnswe
 }
 
 /** The result of a step as an answer. */
-function stepForAnswer(step: WorkingLine, answer: number): WrongAnswer {
+export function stepForAnswer(step: WorkingLine, answer: number): WrongAnswer {
   return { answer, mistakes: ["step-for-answer"], also: [], step };
 }
 

@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import {
   checkAnswer,
   type PracticeProblem,
@@ -83,6 +83,35 @@ describe("checkAnswer", () => {
     expect(checkAnswer(strip, "20 gal (EE. UU.)/acre", { ...us, words: own }).answer).toEqual(
       qty(20, "gal/ac"),
     );
+  });
+
+  it("reads text by a table of words that has no names of units", () => {
+    const words = { ...SPANISH_PRACTICE_WORDS, units: {}, spellings: {} };
+    expect(checkAnswer(strip, "20 gal/ac", { words }).answer).toEqual(qty(20, "gal/ac"));
+  });
+
+  it("says of an error of the engine that nothing can be read, and not what is wrong with the answer", () => {
+    // No other test has this locale, so its numbers are looked up here.
+    const engine = vi.spyOn(Intl, "NumberFormat").mockImplementation(function broken() {
+      throw new RangeError("no such format");
+    });
+    try {
+      expect(() => checkAnswer(loads, "5", { locale: "gsw-LI" })).toThrow("This can't be read");
+    } finally {
+      engine.mockRestore();
+    }
+    expect(checked(loads, "5", { locale: "gsw-LI" })).toEqual(["right"]);
+  });
+
+  it("knows the result of a step whose number is near the right one", () => {
+    // 2 pt x 16 / 20 gal = 1.6 fl oz in a gallon; x 0.985 gal = 1.576 fl oz.
+    const problem = problemFrom("product-per-tank", {
+      rate: qty(2, "pt/ac"),
+      carrierRate: qty(20, "gal/ac"),
+      fill: qty(0.985, "gal"),
+      density: qty(9, "lb/gal"),
+    });
+    expect(checked(problem, "1.6 fl oz/gal")).toEqual(["mistake", "step-for-answer"]);
   });
 
   it("reads an amount with words that say it is rounded, with the sum before it, and at the end of a sentence", () => {

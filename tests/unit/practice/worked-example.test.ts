@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import {
   type ExampleOptions,
+  type PracticeProblem,
   type PracticeTopic,
   type ProblemOptions,
   practiceProblem,
@@ -471,6 +472,20 @@ describe("a worked example", () => {
             problem.problem,
           );
         }
+  });
+
+  it("has no check in the units that it is in already, and no table of mistakes that there are not", () => {
+    const headings = (problem: PracticeProblem) =>
+      [...renderMarkdown(workedExample(problem)).matchAll(/^## (.*)$/gm)].map(([, heading]) => heading);
+    const meters = { length: qty(100, "m"), width: qty(100, "m") };
+    expect(headings(problemFrom("rectangle-area", meters))).toContain("Check in other units");
+    expect(headings(problemFrom("rectangle-area", meters, { units: "us" }))).not.toContain(
+      "Check in other units",
+    );
+    // One cup is one cup, whichever way a student works it out.
+    const cup = problemFrom("household-measure", { amount: qty(30, "mL"), spoon: qty(30, "mL") });
+    expect(cup.mistakes).toEqual([]);
+    expect(headings(cup)).not.toContain("Common wrong answers");
   });
 
   it("refuses what is no problem, and an option that there is not", () => {
