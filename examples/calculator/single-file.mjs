@@ -100,8 +100,8 @@ const ASKED = new Set(
 
 /** The script without words that this page never shows. */
 function lean(script) {
-  // What the library says of each field and object: the page shows labels and hints of its own instead. A call takes it first, after a list or after the
-  // name of a type, which it never does with a message.
+  // What the library says of each field and object: the page shows the label alone, and hints of its own. A call takes it first,
+  // after a list or after the name of a type, which it never does with a message.
   let text = script.replace(
     /((?<![\w$.])[\w$]+\(|\],|\("[a-z-]+","[A-Z][A-Za-z]+",)(?:`[A-Z][^`$]*\.`|"[A-Z][^"]*\.")(?=[,)])/g,
     "$1``",
