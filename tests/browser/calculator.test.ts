@@ -864,6 +864,8 @@ describe.skipIf(path === undefined && !process.env.CI)("the calculator", () => {
   it("opens every job in Spanish, and offers units that can be read, in its words", async () => {
     const page = await open();
     await page.locator("#language").selectOption("es");
+    // Spanish is loaded first.
+    await expect.poll(() => texts(page, ".jobs button")).toContain("Bandas en hileras");
     for (const job of await texts(page, ".jobs button")) {
       await startJob(page, job);
       for (const text of await texts(page, ".step select option"))
